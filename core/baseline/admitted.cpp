@@ -1,0 +1,59 @@
+#include "core/baseline/admitted.h"
+
+#include <algorithm>
+#include <set>
+
+namespace rig {
+
+std::vector<Reading> standing(std::span<const Reading> all)
+{
+    std::set<ReadingId> superseded;
+    for (const Reading& reading : all)
+        if (reading.corrects) superseded.insert(*reading.corrects);
+    std::vector<Reading> kept;
+    std::ranges::copy_if(all, std::back_inserter(kept),
+                         [&superseded](const Reading& reading) { return !superseded.contains(reading.id); });
+    return kept;
+}
+
+std::vector<Reading> admittedReadings(FittingId fitting, std::span<const Reading> all,
+                                      std::span<const Exclusion> exclusions,
+                                      std::span<const FrozenBaseline> frozen)
+{
+    std::set<ReadingId> excluded;
+    for (const Exclusion& exclusion : exclusions) excluded.insert(exclusion.reading);
+
+    const FrozenBaseline* fixed = nullptr;
+    for (const FrozenBaseline& one : frozen)
+        if (one.fitting == fitting && (!fixed || fixed->id < one.id)) fixed = &one;
+    const auto belongs = [&](const Reading& reading) {
+        if (fixed) return std::ranges::find(fixed->readings, reading.id) != fixed->readings.end();
+        return reading.fitting == fitting && reading.purpose == Purpose::Baseline &&
+               reading.state == SeatState::Locked && !excluded.contains(reading.id);
+    };
+    // A frozen list names readings as they stood; a later correction does not move a frozen band.
+    const std::vector<Reading> candidates =
+        fixed ? std::vector<Reading>(all.begin(), all.end()) : standing(all);
+    std::vector<Reading> admitted;
+    std::ranges::copy_if(candidates, std::back_inserter(admitted), belongs);
+    return admitted;
+}
+
+std::optional<Fitting> fittingOn(Day day, CouplingId coupling, std::span<const Fitting> fittings)
+{
+    const Fitting* holding = nullptr;
+    const Fitting* first = nullptr;
+    const auto later = [](const Fitting& a, const Fitting* b) {
+        return !b || b->begins < a.begins || (b->begins == a.begins && b->id < a.id);
+    };
+    for (const Fitting& one : fittings) {
+        if (one.coupling != coupling) continue;
+        if (!first || !later(one, first)) first = &one;
+        if (one.begins <= day && later(one, holding)) holding = &one;
+    }
+    if (holding) return *holding;
+    if (first) return *first;
+    return std::nullopt;
+}
+
+} // namespace rig

@@ -1,0 +1,48 @@
+#pragma once
+
+#include "core/baseline/band.h"
+
+#include <optional>
+
+namespace rig {
+
+// In the order of docs/method.md: the first that holds is shown. None of them says that anything is in order.
+enum class Verdict { NoBandYet, Outside, CannotTell, NearEdge, Inside };
+
+enum class Reason {
+    None,
+    TooFewReadings,    // no band yet
+    GaugeQuarantined,  // cannot tell
+    GapIsNoWitness,    // cannot tell: locked and part-seated share gaps on this coupling
+    ReachesBeyondBand, // cannot tell: the interval is too coarse or open
+};
+
+enum class Direction { Neither, Below, Above };
+
+// How far the gap alone tells locked from part-seated on this coupling (docs/method.md K).
+enum class Witness { NeverShown, Good, Weak, None };
+
+struct WitnessFinding
+{
+    Witness witness = Witness::NeverShown;
+    std::optional<double> miss; // share of part-seated readings that would not fall outside
+};
+
+struct Judgement
+{
+    Verdict verdict = Verdict::NoBandYet;
+    Reason reason = Reason::TooFewReadings;
+    Direction direction = Direction::Neither; // where it lies off, for Outside, NearEdge, ReachesBeyondBand
+    double tail = 1; // how often a locked reading falls at least this far out, both sides; 1 without a band
+    WitnessFinding witness;
+    std::optional<Band> band; // the band it was judged against
+};
+
+// The judgement a person saw at the time: evidence, never input.
+struct Shown
+{
+    Judgement judgement;
+    int methodVersion = 0;
+};
+
+} // namespace rig

@@ -1,0 +1,67 @@
+#pragma once
+
+#include <cassert>
+#include <string>
+#include <utility>
+#include <variant>
+
+namespace rig {
+
+// What went wrong outside the program. `wording/` turns each kind into a sentence.
+enum class ProblemKind {
+    NoSuchFile,
+    CannotOpen,
+    NotOurFile,
+    NewerFile,
+    DamagedFile,
+    FileReadOnly,
+    FolderReadOnly,
+    DiskFull,
+    BusyElsewhere,
+    FactRefused,
+    NotFound,
+    FileExists,
+    Unexpected,
+};
+
+struct Problem
+{
+    ProblemKind kind = ProblemKind::Unexpected;
+    std::string detail; // technical, English, for the log; never shown alone
+};
+
+// Either a value or a Problem. The small stand-in for std::expected, which GCC 12 lacks.
+template <typename T> class [[nodiscard]] Result
+{
+public:
+    Result(T value) : m_state{std::move(value)} {}
+    Result(Problem problem) : m_state{std::move(problem)} {}
+
+    explicit operator bool() const { return std::holds_alternative<T>(m_state); }
+
+    const T& value() const&
+    {
+        assert(*this);
+        return *std::get_if<T>(&m_state);
+    }
+    T&& value() &&
+    {
+        assert(*this);
+        return std::move(*std::get_if<T>(&m_state));
+    }
+    const Problem& problem() const
+    {
+        assert(!*this);
+        return *std::get_if<Problem>(&m_state);
+    }
+
+private:
+    std::variant<T, Problem> m_state;
+};
+
+struct Done
+{
+};
+using Outcome = Result<Done>;
+
+} // namespace rig

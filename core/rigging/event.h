@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/airframe/ids.h"
+#include "core/airframe/stamp.h"
+
+#include <optional>
+#include <string>
+
+namespace rig {
+
+enum class EventKind { Cleaned, Greased, Refitted, PartChanged, Annual, Note };
+
+// Something done to the airframe, or to one coupling, that a reader of the history needs to know.
+struct Event
+{
+    EventId id; // null until saved
+    AirframeId airframe;
+    std::optional<CouplingId> coupling; // empty: the whole airframe
+    EventKind kind = EventKind::Note;
+    Day day;
+    std::string note;
+    Stamp stamp;
+};
+
+} // namespace rig

@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/airframe/ids.h"
+#include "core/airframe/stamp.h"
+#include "core/measure/gap_interval.h"
+#include "core/measure/gauge_set.h"
+
+#include <optional>
+#include <string>
+
+namespace rig {
+
+enum class SeatState { Locked, PartSeated };
+
+// Why the reading was taken. Only baseline readings, confirmed locked by other means, make a band.
+enum class Purpose { Rigging, Baseline, Demonstration };
+
+// Who of the two took it: the rigger, or the second person, who works without seeing the first result.
+enum class Role { First, Second };
+
+// One interval by one person with one gauge at one time.
+struct Reading
+{
+    ReadingId id; // null until saved
+    CouplingId coupling;
+    FittingId fitting;
+    std::optional<RecordId> record; // the rigging record it belongs to
+    GapInterval interval;
+    Technique technique = Technique::Leaf;
+    std::optional<GaugeId> gauge;
+    SeatState state = SeatState::Locked;
+    Purpose purpose = Purpose::Rigging;
+    Role role = Role::First;
+    PersonId person;
+    Moment when; // when it was measured; `stamp.when` is when it was entered
+    std::string note;
+    std::optional<ReadingId> corrects; // supersedes this one, for `note`'s reason
+    Stamp stamp;
+};
+
+// A baseline reading left out of its band, by a named person with a reason. Nothing is dropped by the program.
+struct Exclusion
+{
+    FactId id; // null until saved
+    ReadingId reading;
+    std::string reason;
+    Stamp stamp;
+};
+
+} // namespace rig

@@ -1,0 +1,84 @@
+#include "core/rigging/rigging_flow.h"
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+bool isDoubt(const std::optional<Answer>& answer)
+{
+    return answer && *answer != Answer::Yes;
+}
+
+FactId lastInterruption(const RecordContent& content, CouplingId coupling, Role role)
+{
+    FactId last;
+    for (const Interruption& one : content.interruptions)
+        if (one.coupling == coupling && one.role == role) last = std::max(last, one.id);
+    return last;
+}
+
+std::optional<Answer>& slotOf(CouplingFlow& flow, CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::BallInSocket: return flow.ballInSocket;
+    case CheckKind::PlungerHome: return flow.plungerHome;
+    case CheckKind::SleeveAtStop: return flow.sleeveAtStop;
+    case CheckKind::Pull: break;
+    }
+    return flow.pull;
+}
+
+void decideNext(CouplingFlow& flow, Role role)
+{
+    const auto asking = [&flow](Step step, CheckKind kind) {
+        flow.next = step;
+        flow.ask = kind;
+    };
+    if (!flow.ballInSocket || *flow.ballInSocket != Answer::Yes)
+        return asking(Step::Look, CheckKind::BallInSocket);
+    if (!flow.plungerHome) return asking(Step::Look, CheckKind::PlungerHome);
+    if (!flow.sleeveAtStop) return asking(Step::Look, CheckKind::SleeveAtStop);
+    if (role == Role::First && flow.readings.empty()) {
+        flow.next = Step::Measure;
+        return;
+    }
+    if (!flow.pull) return asking(Step::Pull, CheckKind::Pull);
+    flow.next = Step::Done;
+}
+
+} // namespace
+
+bool CouplingFlow::hasDoubt() const
+{
+    return isDoubt(ballInSocket) || isDoubt(plungerHome) || isDoubt(sleeveAtStop) || isDoubt(pull);
+}
+
+CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Role role)
+{
+    CouplingFlow flow;
+    const FactId since = lastInterruption(content, coupling, role);
+    flow.interrupted = !since.isNull();
+    for (const Check& check : content.checks) {
+        if (check.coupling != coupling || check.role != role || check.id.bytes < since.bytes) continue;
+        slotOf(flow, check.kind) = check.answer;
+        flow.begun = true;
+    }
+    for (const Reading& reading : content.readings) {
+        if (reading.coupling != coupling || reading.role != role || reading.id.bytes < since.bytes) continue;
+        flow.readings.push_back(reading);
+        flow.begun = true;
+    }
+    decideNext(flow, role);
+    return flow;
+}
+
+bool everDoubted(const RecordContent& content, CouplingId coupling)
+{
+    return std::ranges::any_of(content.checks, [coupling](const Check& check) {
+        return check.coupling == coupling && check.answer != Answer::Yes;
+    });
+}
+
+} // namespace rig

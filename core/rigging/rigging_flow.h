@@ -1,0 +1,41 @@
+#pragma once
+
+#include "core/rigging/rigging_record.h"
+
+#include <optional>
+#include <vector>
+
+namespace rig {
+
+// The steps for one coupling and one person, in this order.
+enum class Step { Look, Measure, Pull, Done };
+
+// What is asked next of one person at one coupling, worked out from the facts alone: everything since that person's
+// last interruption counts, nothing before it.
+struct CouplingFlow
+{
+    Step next = Step::Look;
+    std::optional<CheckKind> ask; // the question open now, in Look and Pull
+    std::optional<Answer> ballInSocket;
+    std::optional<Answer> plungerHome;
+    std::optional<Answer> sleeveAtStop;
+    std::optional<Answer> pull;
+    std::vector<Reading> readings; // of this person since the last interruption, in time order
+    bool interrupted = false;      // at any time in this record
+    bool begun = false;            // anything answered since the last interruption
+
+    bool isDone() const { return next == Step::Done; }
+    // Any No or CannotSee of the answers that count now: blocks a complete close.
+    bool hasDoubt() const;
+    // Measuring opens only after the ball was seen in the socket: an empty socket can show a normal gap.
+    bool mayMeasure() const { return ballInSocket == Answer::Yes && plungerHome && sleeveAtStop; }
+};
+
+// A locked reading is enough for Role::First; Role::Second needs none, its own reading is optional.
+CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Role role);
+
+// Answers No or CannotSee anywhere in the record for this coupling, also those repeated since: they stay open until
+// resolved by a named person.
+bool everDoubted(const RecordContent& content, CouplingId coupling);
+
+} // namespace rig

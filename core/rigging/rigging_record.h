@@ -1,0 +1,85 @@
+#pragma once
+
+#include "core/airframe/ids.h"
+#include "core/airframe/stamp.h"
+#include "core/rigging/reading.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+enum class Answer { Yes, No, CannotSee };
+
+// What was looked at or tried on one coupling, in the order it has to be done.
+enum class CheckKind { BallInSocket, PlungerHome, SleeveAtStop, Pull };
+
+// One answer. A later answer to the same question stands beside the earlier one, never in its place.
+struct Check
+{
+    CheckId id; // null until saved
+    RecordId record;
+    CouplingId coupling;
+    CheckKind kind = CheckKind::BallInSocket;
+    Answer answer = Answer::CannotSee;
+    Role role = Role::First;
+    PersonId person;
+    Moment when;
+    Stamp stamp;
+};
+
+enum class InterruptionReason { Asked, PersonChanged, Idle, ProgramClosed };
+
+// A break in the work on one coupling: it starts again at the look, and the mark stays.
+struct Interruption
+{
+    FactId id; // null until saved
+    RecordId record;
+    CouplingId coupling;
+    Role role = Role::First;
+    InterruptionReason reason = InterruptionReason::Asked;
+    Stamp stamp;
+};
+
+enum class Closing {
+    Complete,  // every coupling looked at, read, pulled, and by a second person
+    LeftOpen,  // closed with something not done or not resolved, which is listed
+    Abandoned, // left overnight; a new one starts whole
+};
+
+struct RecordClose
+{
+    FactId id; // null until saved
+    RecordId record;
+    Closing closing = Closing::LeftOpen;
+    std::optional<PersonId> first; // the rigging leader; both are needed to close, and they differ
+    std::optional<PersonId> second;
+    std::string note;
+    Stamp stamp;
+};
+
+enum class RecordOrigin { Rigging, ImportedTable };
+
+// One rigging of one airframe, from the first look to the two names.
+struct RiggingRecord
+{
+    RecordId id; // null until saved
+    AirframeId airframe;
+    RecordOrigin origin = RecordOrigin::Rigging;
+    PersonId leader;
+    Moment begins;
+    Stamp stamp;
+};
+
+// All that stands in one record.
+struct RecordContent
+{
+    RiggingRecord record;
+    std::vector<Check> checks;
+    std::vector<Reading> readings;
+    std::vector<Interruption> interruptions;
+    std::optional<RecordClose> close;
+};
+
+} // namespace rig

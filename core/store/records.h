@@ -1,0 +1,85 @@
+#pragma once
+
+#include "core/airframe/airframe.h"
+#include "core/airframe/coupling.h"
+#include "core/airframe/gauge.h"
+#include "core/airframe/person.h"
+#include "core/baseline/admitted.h"
+#include "core/clock.h"
+#include "core/judgement/judgement.h"
+#include "core/result.h"
+#include "core/rigging/event.h"
+#include "core/rigging/rigging_record.h"
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+namespace rig {
+
+class StoreFile;
+
+// A reading with what its measurer was shown at the time, where anything was shown.
+struct KeptReading
+{
+    Reading reading;
+    std::optional<Shown> shown;
+};
+
+// All reading and writing of facts. Each write is one immediate transaction, durable before it returns. Nothing is
+// ever changed or removed: add() of something with an id appends a newer version of it, a reading is corrected by
+// another reading that names it.
+//
+// Every add() returns the id given to the fact (for versioned things: the id that stays the same over all versions).
+class Records
+{
+public:
+    // All three must outlive this object.
+    Records(StoreFile& file, IdSource& ids, const Clock& clock);
+
+    // Several writes as one transaction: all of them or, when `work` returns a problem, none. Not nested.
+    Outcome together(const std::function<Outcome()>& work);
+
+    Result<AirframeId> add(const Airframe& airframe);
+    Result<PersonId> add(const Person& person);
+    Result<GaugeId> add(const Gauge& gauge);
+    Result<FactId> add(const GaugeCheck& check);
+    Result<CouplingId> add(const Coupling& coupling);
+    Result<FittingId> add(const Fitting& fitting);
+    Result<EventId> add(const Event& event);
+    Result<RecordId> add(const RiggingRecord& record);
+    Result<CheckId> add(const Check& check);
+    Result<ReadingId> add(const Reading& reading, const std::optional<Shown>& shown);
+    Result<FactId> add(const Exclusion& exclusion);
+    Result<BaselineId> add(const FrozenBaseline& baseline);
+    Result<FactId> add(const Interruption& interruption);
+    Result<FactId> add(const RecordClose& close);
+
+    // Newest version of each, in the order they were first added; couplings in rigging order.
+    Result<std::vector<Airframe>> airframes() const;
+    Result<std::vector<Person>> persons() const;
+    Result<std::vector<Gauge>> gauges() const;
+    Result<std::vector<GaugeCheck>> gaugeChecks() const;
+    Result<std::vector<Coupling>> couplings(AirframeId airframe) const;
+
+    // Oldest first. Superseded readings are among them; standing() in core/baseline leaves them out.
+    Result<std::vector<Fitting>> fittings(AirframeId airframe) const;
+    Result<std::vector<Event>> events(AirframeId airframe) const;
+    Result<std::vector<KeptReading>> readings(AirframeId airframe) const;
+    Result<std::vector<KeptReading>> readingsOf(CouplingId coupling) const;
+    Result<std::vector<Exclusion>> exclusions(AirframeId airframe) const;
+    Result<std::vector<FrozenBaseline>> frozenBaselines(AirframeId airframe) const;
+    Result<std::vector<RiggingRecord>> riggingRecords(AirframeId airframe) const;
+    Result<std::vector<RecordClose>> closings(AirframeId airframe) const;
+    Result<RecordContent> content(RecordId record) const;
+
+    // The latest record of this airframe that nobody closed, if there is one.
+    Result<std::optional<RecordId>> openRecord(AirframeId airframe) const;
+
+private:
+    StoreFile& m_file;
+    IdSource& m_ids;
+    const Clock& m_clock;
+};
+
+} // namespace rig

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "core/clock.h"
+#include "core/result.h"
+
+#include <memory>
+#include <string>
+
+namespace rig {
+
+// SQLite application_id of a .rigband file: the letters R G B D.
+inline constexpr int kApplicationId = 0x52474244;
+
+enum class OpenAs {
+    Existing, // must be there
+    New,      // must not be there; refused with FileExists otherwise
+};
+
+// Opens, checks, copies and upgrades one .rigband file. Never writes to a file that is damaged, foreign or newer.
+class StoreFile
+{
+public:
+    // Path in UTF-8. Existing: probes, runs quick_check, keeps today's rolling copy (the last 10 days used stay) and
+    // a copy before any upgrade, then upgrades. A read-only file or folder opens for reading; see isReadOnly().
+    static Result<std::unique_ptr<StoreFile>> open(const std::string& path, OpenAs as, const Clock& clock);
+
+    ~StoreFile();
+    StoreFile(const StoreFile&) = delete;
+    StoreFile& operator=(const StoreFile&) = delete;
+
+    const std::string& path() const;
+    bool isReadOnly() const;
+    int schemaVersion() const;
+
+    // Reads what can be read of a damaged file into a new one at `into`. The damaged file is only read. The value is
+    // the number of facts carried over.
+    static Result<int> salvage(const std::string& damaged, const std::string& into, const Clock& clock);
+
+    struct Connection; // Qt Sql, known to core/store only
+    Connection& connection();
+
+private:
+    explicit StoreFile(std::unique_ptr<Connection> connection);
+    std::unique_ptr<Connection> m_connection;
+};
+
+} // namespace rig
