@@ -16,7 +16,7 @@ enum class SeatState { Locked, PartSeated };
 enum class Purpose { Rigging, Baseline, Demonstration };
 
 // Who of the two took it: the rigger, or the second person, who works without seeing the first result.
-enum class Role { First, Second };
+enum class Turn { First, Second };
 
 // One interval by one person with one gauge at one time.
 struct Reading
@@ -30,7 +30,7 @@ struct Reading
     std::optional<GaugeId> gauge;
     SeatState state = SeatState::Locked;
     Purpose purpose = Purpose::Rigging;
-    Role role = Role::First;
+    Turn turn = Turn::First;
     PersonId person;
     Moment when; // when it was measured; `stamp.when` is when it was entered
     std::string note;

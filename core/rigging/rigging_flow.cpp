@@ -11,11 +11,11 @@ bool isDoubt(const std::optional<Answer>& answer)
     return answer && *answer != Answer::Yes;
 }
 
-FactId lastInterruption(const RecordContent& content, CouplingId coupling, Role role)
+FactId lastInterruption(const RecordContent& content, CouplingId coupling, Turn turn)
 {
     FactId last;
     for (const Interruption& one : content.interruptions)
-        if (one.coupling == coupling && one.role == role) last = std::max(last, one.id);
+        if (one.coupling == coupling && one.turn == turn) last = std::max(last, one.id);
     return last;
 }
 
@@ -30,7 +30,7 @@ std::optional<Answer>& slotOf(CouplingFlow& flow, CheckKind kind)
     return flow.pull;
 }
 
-void decideNext(CouplingFlow& flow, Role role)
+void decideNext(CouplingFlow& flow, Turn turn)
 {
     const auto asking = [&flow](Step step, CheckKind kind) {
         flow.next = step;
@@ -40,7 +40,7 @@ void decideNext(CouplingFlow& flow, Role role)
         return asking(Step::Look, CheckKind::BallInSocket);
     if (!flow.plungerHome) return asking(Step::Look, CheckKind::PlungerHome);
     if (!flow.sleeveAtStop) return asking(Step::Look, CheckKind::SleeveAtStop);
-    if (role == Role::First && flow.readings.empty()) {
+    if (turn == Turn::First && flow.readings.empty()) {
         flow.next = Step::Measure;
         return;
     }
@@ -55,22 +55,22 @@ bool CouplingFlow::hasDoubt() const
     return isDoubt(ballInSocket) || isDoubt(plungerHome) || isDoubt(sleeveAtStop) || isDoubt(pull);
 }
 
-CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Role role)
+CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn)
 {
     CouplingFlow flow;
-    const FactId since = lastInterruption(content, coupling, role);
+    const FactId since = lastInterruption(content, coupling, turn);
     flow.interrupted = !since.isNull();
     for (const Check& check : content.checks) {
-        if (check.coupling != coupling || check.role != role || check.id.bytes < since.bytes) continue;
+        if (check.coupling != coupling || check.turn != turn || check.id.bytes < since.bytes) continue;
         slotOf(flow, check.kind) = check.answer;
         flow.begun = true;
     }
     for (const Reading& reading : content.readings) {
-        if (reading.coupling != coupling || reading.role != role || reading.id.bytes < since.bytes) continue;
+        if (reading.coupling != coupling || reading.turn != turn || reading.id.bytes < since.bytes) continue;
         flow.readings.push_back(reading);
         flow.begun = true;
     }
-    decideNext(flow, role);
+    decideNext(flow, turn);
     return flow;
 }
 

@@ -31,8 +31,8 @@ struct CouplingFlow
     bool mayMeasure() const { return ballInSocket == Answer::Yes && plungerHome && sleeveAtStop; }
 };
 
-// A locked reading is enough for Role::First; Role::Second needs none, its own reading is optional.
-CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Role role);
+// A locked reading is enough for Turn::First; Turn::Second needs none, its own reading is optional.
+CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn);
 
 // Answers No or CannotSee anywhere in the record for this coupling, also those repeated since: they stay open until
 // resolved by a named person.

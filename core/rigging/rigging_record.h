@@ -23,7 +23,7 @@ struct Check
     CouplingId coupling;
     CheckKind kind = CheckKind::BallInSocket;
     Answer answer = Answer::CannotSee;
-    Role role = Role::First;
+    Turn turn = Turn::First;
     PersonId person;
     Moment when;
     Stamp stamp;
@@ -37,7 +37,7 @@ struct Interruption
     FactId id; // null until saved
     RecordId record;
     CouplingId coupling;
-    Role role = Role::First;
+    Turn turn = Turn::First;
     InterruptionReason reason = InterruptionReason::Asked;
     Stamp stamp;
 };

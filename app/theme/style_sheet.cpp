@@ -1,0 +1,126 @@
+#include "app/theme/theme.h"
+
+#include <QHash>
+#include <QRegularExpression>
+
+#include <cmath>
+
+namespace rig {
+
+namespace {
+
+// @Role is replaced by its colour, 12px by the scaled size.
+constexpr const char* kSheet = R"(
+* { font-family: "Inter"; font-size: 14px; color: @Ink; }
+QMainWindow, QDialog, QWidget[page="true"], QScrollArea, QScrollArea > QWidget > QWidget { background: @Paper; }
+QScrollArea { border: none; }
+QFrame[card="true"] { background: @Card; border: 1px solid @Line; border-radius: 8px; }
+QFrame[card="true"] QScrollArea, QFrame[card="true"] QScrollArea > QWidget > QWidget { background: @Card; }
+QFrame[rule="true"] { background: @Line; border: none; max-height: 1px; min-height: 1px; }
+QLabel { background: transparent; }
+QLabel[kind="title"] { font-size: 23px; font-weight: 600; }
+QLabel[kind="section"] { font-size: 17px; font-weight: 600; }
+QLabel[kind="label"] { font-size: 13px; font-weight: 600; color: @InkSoft; }
+QLabel[kind="soft"] { font-size: 13px; color: @InkSoft; }
+QLabel[kind="caution"] { font-size: 13px; font-weight: 600; color: @NearEdgeText; }
+QLabel[kind="problem"] { font-weight: 600; color: @Outside; }
+
+QPushButton { background: @Card; border: 1px solid @Line; border-radius: 6px; padding: 7px 14px; }
+QPushButton:hover { border-color: @Accent; }
+QPushButton:focus { border: 2px solid @Accent; padding: 6px 13px; }
+QPushButton:disabled { color: @InkSoft; background: @UnknownFill; }
+QPushButton[kind="primary"] { background: @Accent; color: @AccentText; border-color: @Accent; font-weight: 600; }
+QPushButton[kind="primary"]:focus { border: 2px solid @Ink; }
+QPushButton[kind="primary"]:disabled { background: @UnknownFill; color: @InkSoft; border-color: @Line; }
+QPushButton[kind="choice"]:checked, QPushButton[kind="leaf"]:checked { background: @Accent; color: @AccentText; border-color: @Accent; }
+QPushButton[kind="leaf"] { background: @StripGround; font-size: 17px; font-weight: 600; padding: 12px 4px; }
+QPushButton[kind="leaf"]:focus { padding: 11px 3px; }
+QPushButton[kind="link"] { background: transparent; border: 1px solid transparent; color: @Accent; padding: 4px 6px; text-align: left; }
+QPushButton[kind="link"]:focus { border: 1px solid @Accent; }
+QPushButton[kind="row"] { background: transparent; border: 2px solid transparent; border-radius: 8px; padding: 8px; text-align: left; }
+QPushButton[kind="row"]:hover { background: @AccentFill; }
+QPushButton[kind="row"]:focus { border: 2px solid @InkSoft; }
+QPushButton[kind="row"]:checked { background: @AccentFill; border: 2px solid @Accent; }
+QWidget[bar="true"] { background: @Bar; }
+QWidget[bar="true"] QLabel { color: @BarTextSoft; }
+QPushButton[kind="bar"] { background: transparent; color: @BarTextSoft; border: 2px solid transparent; border-radius: 6px; padding: 6px 12px; }
+QPushButton[kind="bar"]:hover { color: @BarText; }
+QPushButton[kind="bar"]:focus { border: 2px solid @BarTextSoft; }
+QPushButton[kind="bar"]:checked { background: @BarChosen; color: @BarText; font-weight: 600; }
+QPushButton[kind="registration"] { background: transparent; color: @BarText; font-size: 18px; font-weight: 700; border: 2px solid transparent; border-radius: 6px; padding: 4px 8px; text-align: left; }
+QPushButton[kind="registration"]:hover, QPushButton[kind="registration"]:focus { border: 2px solid @BarTextSoft; }
+
+QLineEdit, QPlainTextEdit, QComboBox, QDateEdit, QSpinBox, QListWidget { background: @Card; border: 1px solid @Line; border-radius: 6px; padding: 6px 8px; selection-background-color: @Accent; selection-color: @AccentText; }
+QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QDateEdit:focus, QSpinBox:focus, QListWidget:focus { border: 2px solid @Accent; padding: 5px 7px; }
+QComboBox QAbstractItemView { background: @Card; color: @Ink; selection-background-color: @AccentFill; selection-color: @Ink; }
+QCheckBox, QRadioButton { background: transparent; spacing: 8px; padding: 3px; border: 1px solid transparent; border-radius: 4px; }
+QCheckBox:focus, QRadioButton:focus { border: 1px solid @Accent; }
+QMenu { background: @Card; border: 1px solid @Line; }
+QMenu::item { padding: 7px 20px; }
+QMenu::item:selected { background: @AccentFill; color: @Ink; }
+QToolTip { background: @Card; color: @Ink; border: 1px solid @Line; padding: 4px; }
+QTableView, QTreeView { background: @Card; border: 1px solid @Line; gridline-color: @Grid; alternate-background-color: @Paper; selection-background-color: @AccentFill; selection-color: @Ink; }
+QTableView:focus { border: 2px solid @Accent; }
+QHeaderView { background: @Card; }
+QHeaderView::section { background: @Card; border: none; border-bottom: 1px solid @Line; padding: 6px 8px; font-size: 13px; font-weight: 600; color: @InkSoft; }
+QSplitter::handle { background: @Paper; }
+QProgressBar { background: @StripGround; border: none; border-radius: 3px; max-height: 6px; min-height: 6px; }
+QProgressBar::chunk { background: @Inside; border-radius: 3px; }
+QScrollBar:vertical { background: transparent; width: 12px; margin: 0; }
+QScrollBar:horizontal { background: transparent; height: 12px; margin: 0; }
+QScrollBar::handle { background: @Line; border-radius: 5px; min-height: 30px; min-width: 30px; }
+QScrollBar::handle:hover { background: @InkSoft; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+)";
+
+const QHash<QString, Role>& roleNames()
+{
+    static const QHash<QString, Role> names = {
+        {"Paper", Role::Paper},
+        {"Card", Role::Card},
+        {"Line", Role::Line},
+        {"Ink", Role::Ink},
+        {"InkSoft", Role::InkSoft},
+        {"Bar", Role::Bar},
+        {"BarText", Role::BarText},
+        {"BarTextSoft", Role::BarTextSoft},
+        {"BarChosen", Role::BarChosen},
+        {"Accent", Role::Accent},
+        {"AccentText", Role::AccentText},
+        {"AccentFill", Role::AccentFill},
+        {"Inside", Role::Inside},
+        {"NearEdgeText", Role::NearEdgeText},
+        {"Outside", Role::Outside},
+        {"UnknownFill", Role::UnknownFill},
+        {"StripGround", Role::StripGround},
+        {"Grid", Role::Grid},
+    };
+    return names;
+}
+
+} // namespace
+
+QString styleSheetFor(const Theme& theme, const FontSizes& sizes)
+{
+    static const QRegularExpression token{QStringLiteral("@([A-Za-z]+)|font-size: ([0-9]+)px")};
+    const QString source = QString::fromLatin1(kSheet);
+    QString sheet;
+    qsizetype done = 0;
+    for (auto it = token.globalMatch(source); it.hasNext();) {
+        const QRegularExpressionMatch match = it.next();
+        sheet += QStringView{source}.mid(done, match.capturedStart() - done);
+        if (match.hasCaptured(1) && !match.captured(1).isEmpty()) {
+            Q_ASSERT(roleNames().contains(match.captured(1)));
+            sheet += theme.color(roleNames().value(match.captured(1))).name();
+        } else {
+            const double pixels = match.captured(2).toInt() * sizes.scale;
+            sheet += QStringLiteral("font-size: %1px").arg(std::lround(pixels));
+        }
+        done = match.capturedEnd();
+    }
+    sheet += QStringView{source}.mid(done);
+    return sheet;
+}
+
+} // namespace rig
