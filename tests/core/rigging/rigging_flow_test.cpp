@@ -1,0 +1,129 @@
+#include "core/rigging/rigging_flow.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::literals;
+
+namespace {
+
+// One coupling's record, written down answer by answer.
+class Rigging
+{
+public:
+    Rigging& answer(CheckKind kind, Answer answer, Turn turn = Turn::First)
+    {
+        Check check;
+        check.id.bytes = m_ids.next(0);
+        check.coupling = coupling;
+        check.kind = kind;
+        check.answer = answer;
+        check.turn = turn;
+        m_content.checks.push_back(check);
+        return *this;
+    }
+
+    Rigging& look(Turn turn = Turn::First)
+    {
+        return answer(CheckKind::BallInSocket, Answer::Yes, turn)
+            .answer(CheckKind::PlungerHome, Answer::Yes, turn)
+            .answer(CheckKind::SleeveAtStop, Answer::Yes, turn);
+    }
+
+    Rigging& read(Gap enters, Gap refuses, Turn turn = Turn::First)
+    {
+        Reading reading;
+        reading.id.bytes = m_ids.next(0);
+        reading.coupling = coupling;
+        reading.interval = {enters, refuses};
+        reading.turn = turn;
+        m_content.readings.push_back(reading);
+        return *this;
+    }
+
+    Rigging& interrupt(Turn turn = Turn::First)
+    {
+        Interruption interruption;
+        interruption.id.bytes = m_ids.next(0);
+        interruption.coupling = coupling;
+        interruption.turn = turn;
+        m_content.interruptions.push_back(interruption);
+        return *this;
+    }
+
+    CouplingFlow flow(Turn turn = Turn::First) const { return flowOf(m_content, coupling, turn); }
+    const RecordContent& content() const { return m_content; }
+
+    const CouplingId coupling{{1}};
+
+private:
+    RecordContent m_content;
+    IdSource m_ids{1};
+};
+
+} // namespace
+
+TEST(CouplingFlow, BeginsWithTheBallInTheSocket)
+{
+    const CouplingFlow flow = Rigging{}.flow();
+    EXPECT_EQ(flow.next, Step::Look);
+    EXPECT_EQ(flow.ask, CheckKind::BallInSocket);
+    EXPECT_FALSE(flow.mayMeasure());
+    EXPECT_FALSE(flow.begun);
+}
+
+TEST(CouplingFlow, GoesLookMeasurePullDone)
+{
+    Rigging rigging;
+    EXPECT_EQ(rigging.look().flow().next, Step::Measure);
+    EXPECT_EQ(rigging.read(600_um, 650_um).flow().ask, CheckKind::Pull);
+    EXPECT_TRUE(rigging.answer(CheckKind::Pull, Answer::Yes).flow().isDone());
+}
+
+TEST(CouplingFlow, KeepsMeasuringShutWhenTheSocketIsEmptyOrNotSeen)
+{
+    for (const Answer answer : {Answer::No, Answer::CannotSee}) {
+        const CouplingFlow flow = Rigging{}.answer(CheckKind::BallInSocket, answer).flow();
+        EXPECT_FALSE(flow.mayMeasure());
+        EXPECT_EQ(flow.ask, CheckKind::BallInSocket);
+        EXPECT_TRUE(flow.hasDoubt());
+    }
+}
+
+TEST(CouplingFlow, AsksForThePullEvenWhenTheGapWasReadBeforeTheLook)
+{
+    const CouplingFlow flow = Rigging{}.read(600_um, 650_um).answer(CheckKind::Pull, Answer::Yes).flow();
+    EXPECT_EQ(flow.ask, CheckKind::BallInSocket);
+}
+
+TEST(CouplingFlow, GoesBackToTheLookAfterAnInterruptionAndKeepsTheMark)
+{
+    const CouplingFlow flow = Rigging{}.look().read(600_um, 650_um).interrupt().flow();
+    EXPECT_EQ(flow.ask, CheckKind::BallInSocket);
+    EXPECT_TRUE(flow.interrupted);
+    EXPECT_FALSE(flow.begun);
+    EXPECT_TRUE(flow.readings.empty());
+}
+
+TEST(CouplingFlow, InterruptingOnePersonLeavesTheOtherWhereHeWas)
+{
+    const Rigging rigging = Rigging{}.look().look(Turn::Second).interrupt(Turn::Second);
+    EXPECT_EQ(rigging.flow(Turn::First).next, Step::Measure);
+    EXPECT_EQ(rigging.flow(Turn::Second).ask, CheckKind::BallInSocket);
+}
+
+TEST(CouplingFlow, LetsTheSecondPersonPullWithoutAnOwnReading)
+{
+    Rigging rigging;
+    EXPECT_EQ(rigging.look(Turn::Second).flow(Turn::Second).ask, CheckKind::Pull);
+    EXPECT_TRUE(rigging.answer(CheckKind::Pull, Answer::Yes, Turn::Second).flow(Turn::Second).isDone());
+    EXPECT_EQ(rigging.flow(Turn::First).next, Step::Look) << "one person's work is never the other's";
+}
+
+TEST(CouplingFlow, ADoubtAnsweredAgainStaysOpenInTheRecord)
+{
+    const Rigging rigging =
+        Rigging{}.answer(CheckKind::BallInSocket, Answer::CannotSee).look().read(600_um, 650_um);
+    EXPECT_FALSE(rigging.flow().hasDoubt());
+    EXPECT_TRUE(everDoubted(rigging.content(), rigging.coupling));
+}

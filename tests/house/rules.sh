@@ -1,0 +1,35 @@
+#!/usr/bin/env bash
+# The rules of the house that a script can see. Prints every breach and fails when there is one.
+set -uo pipefail
+cd "$(dirname "$0")/../.."
+breaches=0
+
+# forbid WHAT PATTERN GREP-ARGUMENTS...
+forbid() {
+    local what=$1 pattern=$2 found
+    shift 2
+    found=$(grep -rnE --include='*.h' --include='*.cpp' "$pattern" "$@" 2>/dev/null)
+    [ -z "$found" ] && return
+    printf '%s:\n%s\n\n' "$what" "$found"
+    breaches=$((breaches + 1))
+}
+
+core_without_qt=$(find core -mindepth 1 -maxdepth 1 ! -name store -print)
+forbid "Qt in the core outside the store" '#include <Q|QString' $core_without_qt
+forbid "User text in the core" '\btr\(' core
+forbid "SQL outside the store" '"(SELECT|INSERT|UPDATE|DELETE|PRAGMA|CREATE) ' app $core_without_qt
+forbid "A colour outside the theme" '#[0-9a-fA-F]{6}\b|Qt::(red|green|blue|yellow|black|white|gray)\b' \
+    app/pages app/widgets app/pictures app/window app/wording
+forbid "A spin box that turns 0,30 into 3" 'QDoubleSpinBox' app
+forbid "A sleep in a test" '\b(sleep|usleep|sleep_for|qSleep|qWait)\(' tests
+forbid "The core reaching up" '#include "app/' core
+forbid "The store reached from below the pages" '#include "core/store' app/pictures app/theme app/wording app/widgets \
+    core/numbers core/measure core/airframe core/rigging core/baseline core/judgement core/review
+forbid "Pages reached from below" '#include "app/(pages|window)' app/widgets app/pictures app/theme app/wording
+forbid "Words the program never says" \
+    'tr\(.*\b([Aa]irworthy|[Ss]afe|[Ss]afely|[Pp]assed|OK|[Ww]ithin limits|[Ss]erviceable|[Aa]pproved|[Cc]ertified|[Hh]ealthy|[Rr]emaining life)\b' \
+    app
+
+echo "Files over 400 lines, for a second look:"
+find core app tests -name '*.h' -o -name '*.cpp' | xargs wc -l | awk '$1 > 400 && $2 != "total"'
+[ "$breaches" -eq 0 ] || exit 1
