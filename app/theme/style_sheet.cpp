@@ -16,6 +16,18 @@ QMainWindow, QDialog, QWidget[page="true"], QScrollArea, QScrollArea > QWidget >
 QScrollArea { border: none; }
 QFrame[card="true"] { background: @Card; border: 1px solid @Line; border-radius: 8px; }
 QFrame[card="true"] QScrollArea, QFrame[card="true"] QScrollArea > QWidget > QWidget { background: @Card; }
+QFrame[asked="true"] { border: 2px solid @Accent; }
+QFrame[verdict="inside"] { background: @InsideFill; border: 2px solid @Inside; border-radius: 8px; }
+QFrame[verdict="near"] { background: @NearEdgeFill; border: 2px solid @NearEdge; border-radius: 8px; }
+QFrame[verdict="outside"] { background: @OutsideFill; border: 2px solid @Outside; border-radius: 8px; }
+QFrame[verdict="unknown"] { background: @UnknownFill; border: 2px dashed @Unknown; border-radius: 8px; }
+QLabel[kind="verdict"] { font-size: 19px; font-weight: 600; }
+QLabel[kind="verdict"][verdict="inside"] { color: @Inside; }
+QLabel[kind="verdict"][verdict="near"] { color: @NearEdgeText; }
+QLabel[kind="verdict"][verdict="outside"] { color: @Outside; }
+QLabel[kind="verdict"][verdict="unknown"] { color: @Unknown; }
+QLabel[verdict] { border: none; background: transparent; }
+QFrame[banner="true"] { background: @OutsideFill; border: 1px solid @Outside; border-radius: 0px; }
 QFrame[rule="true"] { background: @Line; border: none; max-height: 1px; min-height: 1px; }
 QLabel { background: transparent; }
 QLabel[kind="title"] { font-size: 23px; font-weight: 600; }
@@ -35,6 +47,10 @@ QPushButton[kind="primary"]:disabled { background: @UnknownFill; color: @InkSoft
 QPushButton[kind="choice"]:checked, QPushButton[kind="leaf"]:checked { background: @Accent; color: @AccentText; border-color: @Accent; }
 QPushButton[kind="leaf"] { background: @StripGround; font-size: 17px; font-weight: 600; padding: 12px 4px; }
 QPushButton[kind="leaf"]:focus { padding: 11px 3px; }
+QPushButton[kind="answer"] { background: @StripGround; font-weight: 600; padding: 8px 4px; }
+QPushButton[kind="answer"]:focus { padding: 7px 3px; }
+QPushButton[kind="answer"]:checked { background: @Accent; color: @AccentText; border-color: @Accent; }
+QPushButton[kind="answer"][doubt="true"]:checked { background: @NearEdgeText; color: @Card; border-color: @NearEdgeText; }
 QPushButton[kind="link"] { background: transparent; border: 1px solid transparent; color: @Accent; padding: 4px 6px; text-align: left; }
 QPushButton[kind="link"]:focus { border: 1px solid @Accent; }
 QPushButton[kind="row"] { background: transparent; border: 2px solid transparent; border-radius: 8px; padding: 8px; text-align: left; }
@@ -90,6 +106,11 @@ const QHash<QString, Role>& roleNames()
         {"AccentText", Role::AccentText},
         {"AccentFill", Role::AccentFill},
         {"Inside", Role::Inside},
+        {"InsideFill", Role::InsideFill},
+        {"NearEdge", Role::NearEdge},
+        {"NearEdgeFill", Role::NearEdgeFill},
+        {"OutsideFill", Role::OutsideFill},
+        {"Unknown", Role::Unknown},
         {"NearEdgeText", Role::NearEdgeText},
         {"Outside", Role::Outside},
         {"UnknownFill", Role::UnknownFill},

@@ -71,11 +71,20 @@ private:
     std::array<QColor, static_cast<std::size_t>(Role::Last_)> m_colors;
 };
 
+// How the reader wants everything to look; handed from the window to each page.
+struct Look
+{
+    Theme theme = Theme::light();
+    FontSizes fonts;
+};
+
 // The style sheet of all pages. Widgets opt in by dynamic properties:
 //   card=true            a QFrame on a white card with a border
 //   kind="title|section|label|soft|caution"   QLabel ranks
 //   kind="primary|choice|leaf|bar|plain|link" QPushButton ranks (choice and leaf are checkable)
 //   kind="row"           a chosen-able list row
+//   verdict="inside|near|outside|unknown"  a QFrame that carries a verdict, and the QLabel that words it
+//   asked=true           a QFrame whose question is open now
 QString styleSheetFor(const Theme& theme, const FontSizes& sizes);
 
 } // namespace rig

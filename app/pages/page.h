@@ -1,0 +1,32 @@
+#pragma once
+
+#include "app/theme/theme.h"
+#include "core/airframe/ids.h"
+
+#include <QWidget>
+
+#include <optional>
+
+namespace rig {
+
+// One of the five moments. The window shows it for an airframe; it says when something went wrong or when the list
+// of airframes changed by its doing.
+class Page : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit Page(QWidget* parent = nullptr) : QWidget{parent} { setProperty("page", true); }
+
+    // Reads the facts anew. Empty: the file knows no airframe yet.
+    virtual void showAirframe(std::optional<AirframeId> airframe) = 0;
+    virtual void setLook(const Look& look) = 0;
+    // The page is about to be hidden or the program closed: whatever is half done is noted as interrupted.
+    virtual void leave() {}
+
+signals:
+    void problemArose(const QString& sentence);
+    void airframesChanged();
+};
+
+} // namespace rig
