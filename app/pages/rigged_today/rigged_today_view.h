@@ -1,0 +1,51 @@
+#pragma once
+
+#include "core/airframe/airframe.h"
+#include "core/airframe/gauge.h"
+#include "core/airframe/person.h"
+#include "core/review/record_review.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+struct RecordHeader
+{
+    RecordId id;
+    PersonId leader;
+    Moment begins;
+    bool fromAnotherDay = false; // left overnight: it is not continued
+};
+
+// How the record before ended.
+struct LastClose
+{
+    Moment when;
+    Closing closing = Closing::LeftOpen;
+    std::string first;
+    std::string second;
+};
+
+// The airframe's rigging of today, as far as it has come.
+struct RiggedTodayView
+{
+    Airframe airframe;
+    std::vector<Person> persons;
+    std::vector<Gauge> gauges; // in use
+    std::vector<Coupling> couplings; // in use, in rigging order
+    std::optional<RecordHeader> record;
+    std::optional<LastClose> lastClose;
+    RecordReview review;
+};
+
+// A reading of this record with what it is judged as.
+struct JudgedReading
+{
+    Reading reading;
+    Judgement judgement;
+    bool superseded = false;
+};
+
+} // namespace rig

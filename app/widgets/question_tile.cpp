@@ -1,0 +1,76 @@
+#include "app/widgets/question_tile.h"
+
+#include "app/wording/rigged_words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QStyle>
+#include <QVBoxLayout>
+
+namespace rig {
+
+namespace {
+
+void restyle(QWidget* widget)
+{
+    widget->style()->unpolish(widget);
+    widget->style()->polish(widget);
+}
+
+} // namespace
+
+QuestionTile::QuestionTile(const QString& title, const QString& hint, bool withCannotSee, QWidget* parent)
+    : QFrame{parent}, m_title{title}
+{
+    setProperty("card", true);
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(12, 8, 12, 10);
+    layout->setSpacing(4);
+    auto* heading = new QLabel{title};
+    heading->setProperty("kind", "label");
+    heading->setWordWrap(true);
+    m_hint = new QLabel{hint};
+    m_hint->setProperty("kind", "soft");
+    m_hint->setWordWrap(true);
+    layout->addWidget(heading);
+    layout->addWidget(m_hint, 1);
+    auto* answers = new QHBoxLayout;
+    answers->setSpacing(6);
+    for (const Answer answer : {Answer::Yes, Answer::No, Answer::CannotSee})
+        if (withCannotSee || answer != Answer::CannotSee) answers->addWidget(addButton(answer));
+    layout->addLayout(answers);
+}
+
+QPushButton* QuestionTile::addButton(Answer answer)
+{
+    auto* button = new QPushButton{RiggedWords::answerWithKey(answer)};
+    button->setProperty("kind", "answer");
+    button->setProperty("doubt", answer != Answer::Yes);
+    button->setCheckable(true);
+    button->setAccessibleName(RiggedWords::answerTo(m_title, answer));
+    connect(button, &QPushButton::clicked, this, [this, answer] { emit answered(answer); });
+    m_buttons[static_cast<std::size_t>(answer)] = button;
+    return button;
+}
+
+void QuestionTile::setAnswer(std::optional<Answer> answer)
+{
+    for (const Answer one : {Answer::Yes, Answer::No, Answer::CannotSee})
+        if (QPushButton* button = m_buttons[static_cast<std::size_t>(one)]) button->setChecked(answer == one);
+}
+
+void QuestionTile::setState(bool asked, bool open)
+{
+    setProperty("asked", asked);
+    restyle(this);
+    for (QPushButton* button : m_buttons)
+        if (button) button->setEnabled(open);
+}
+
+void QuestionTile::focusFirst()
+{
+    m_buttons.front()->setFocus();
+}
+
+} // namespace rig

@@ -1,0 +1,138 @@
+#pragma once
+
+#include "core/review/record_review.h"
+
+#include <QCoreApplication>
+#include <QString>
+
+namespace rig {
+
+// Every sentence of the Rigged today page.
+class RiggedWords
+{
+    Q_DECLARE_TR_FUNCTIONS(RiggedWords)
+
+public:
+    // One letter each, as shown on the buttons.
+    static QString keyYes() { return tr("Y", "key for the answer yes"); }
+    static QString keyNo() { return tr("N", "key for the answer no"); }
+    static QString keyCannotSee() { return tr("C", "key for the answer cannot see"); }
+    static QString keyMeasureAgain() { return tr("M", "key for measure again"); }
+    static QString keySecondPerson() { return tr("S", "key for second person"); }
+    static QString keyCorrect() { return tr("W", "key for wrong leaf pressed"); }
+
+    static QString answer(Answer answer);
+    static QString answerWithKey(Answer answer);
+    static QString answerTo(const QString& question, Answer answer)
+    {
+        return tr("%1: %2", "question: answer").arg(question, RiggedWords::answer(answer));
+    }
+    static QString question(CheckKind kind);
+    static QString hint(CheckKind kind);
+
+    // The record's list
+    static QString recordHeading() { return tr("Rigging record"); }
+    static QString progress(int done, int of) { return tr("%1 of %2 couplings done").arg(done).arg(of); }
+    static QString secondProgress(int done, int of)
+    {
+        return tr("Second person: %1 of %2 done").arg(done).arg(of);
+    }
+    static QString waiting() { return tr("waiting"); }
+    static QString lookNow() { return tr("look now"); }
+    static QString measureNow() { return tr("measure now"); }
+    static QString pullNow() { return tr("pull now"); }
+    static QString begunNotDone() { return tr("begun, not done"); }
+    static QString interruptedMark(const QString& detail) { return tr("%1 · interrupted").arg(detail); }
+    static QString doubtedMark(const QString& detail) { return tr("%1 · a doubt was answered").arg(detail); }
+    static QString readLookedPulled(const QString& interval) { return tr("%1 · look · pull").arg(interval); }
+    static QString bothDone(const QString& detail) { return tr("%1 · second person").arg(detail); }
+    static QString firstPersonDone() { return tr("first person done, result hidden"); }
+    static QString firstPersonNotDone() { return tr("first person not done yet"); }
+    static QString secondPersonDone() { return tr("own look and pull done"); }
+    static QString controlCheck() { return tr("Control check"); }
+    static QString controlCheckNotHere() { return tr("not recorded here yet: by your own list"); }
+    static QString secondInspection() { return tr("Second inspection"); }
+    static QString close() { return tr("Close the record"); }
+    static QString closeHint() { return tr("two names, leaves counted"); }
+
+    // Start of a record
+    static QString startTitle() { return tr("Rigged today?"); }
+    static QString startSentence();
+    static QString noAirframe();
+    static QString noCouplings();
+    static QString noPeople();
+    static QString noGauges();
+    static QString leader() { return tr("Rigging leader"); }
+    static QString choosePerson() { return tr("Choose a person"); }
+    static QString chooseGauge() { return tr("Choose a leaf set or gauge"); }
+    static QString begin() { return tr("Start the rigging record"); }
+    static QString chooseLeaderFirst() { return tr("Choose who leads this rigging first."); }
+    static QString leftFromAnotherDay(const QString& day);
+    static QString lastRecord(const QString& day, Closing closing, const QString& first,
+                              const QString& second);
+    static QString closing(Closing closing);
+
+    // One coupling
+    static QString measuredBy() { return tr("Measured by"); }
+    static QString lookedBy() { return tr("Second person"); }
+    static QString gauge() { return tr("Measured with"); }
+    static QString lockedGap() { return tr("Locked gap, mm"); }
+    static QString thickestThatEnters() { return tr("Thickest leaf that enters freely"); }
+    static QString valueRead() { return tr("Value read on the taper gauge, mm"); }
+    static QString lookFirst();
+    static QString readNow();
+    static QString choosePersonFirst();
+    static QString chooseGaugeFirst();
+    static QString interval(const QString& interval, Technique technique);
+    static QString gaugeChecked(const QString& name, const QString& day)
+    {
+        return tr("Set %1, last checked %2.").arg(name, day);
+    }
+    static QString gaugeNeverChecked(const QString& name) { return tr("Set %1, no check recorded.").arg(name); }
+    static QString saving() { return tr("saving …"); }
+    static QString savedAt(const QString& time) { return tr("saved %1").arg(time); }
+    static QString notSaved() { return tr("not saved"); }
+    static QString measureAgain() { return tr("Measure again  (%1)").arg(keyMeasureAgain()); }
+    static QString measureAgainHint() { return tr("Measure again: a further reading stands beside the first."); }
+    static QString correct() { return tr("Wrong leaf pressed  (%1)").arg(keyCorrect()); }
+    static QString correctTitle() { return tr("Wrong leaf pressed"); }
+    static QString correctQuestion();
+    static QString correctNow();
+    static QString nextCoupling() { return tr("Next coupling  (Enter)"); }
+    static QString goToSecond() { return tr("To the second inspection  (Enter)"); }
+    static QString goToClose() { return tr("To the close  (Enter)"); }
+    static QString secondHere() { return tr("Second person here  (%1)").arg(keySecondPerson()); }
+    static QString firstHere() { return tr("Back to the first person  (%1)").arg(keySecondPerson()); }
+    static QString escHint() { return tr("Esc interrupts. An interrupted coupling starts again from the look."); }
+    static QString interruptedAt(const QString& time)
+    {
+        return tr("Interrupted at %1. This coupling starts again from the look.").arg(time);
+    }
+    static QString lastTwelve() { return tr("Last twelve readings"); }
+    static QString readingsToday(int count) { return tr("%n reading(s) in this record", nullptr, count); }
+    static QString secondBlind() { return tr("Your own look and pull. The first result is hidden."); }
+    static QString secondOptional();
+    static QString secondMustDiffer();
+    static QString doubtHere();
+
+    // The close
+    static QString closeTitle() { return tr("Close the rigging record"); }
+    static QString openHeading() { return tr("Still open"); }
+    static QString nothingOpen();
+    static QString openItem(const OpenItem& item, const QString& name);
+    static QString notRecordedHere();
+    static QString toolsCounted() { return tr("Leaves, mirror, torch and tools counted back out"); }
+    static QString twoNames();
+    static QString firstName() { return tr("Rigging leader"); }
+    static QString secondName() { return tr("Second person"); }
+    static QString namesMustDiffer();
+    static QString namesMissing();
+    static QString toolsMissing();
+    static QString closeComplete() { return tr("Close the record, all steps done"); }
+    static QString closeLeftOpen() { return tr("Close with the open items listed"); }
+    static QString noteLabel() { return tr("Note"); }
+    static QString noteHint() { return tr("What the next person ought to know"); }
+    static QString cautionLast();
+};
+
+} // namespace rig
