@@ -59,6 +59,18 @@ private:
     std::variant<T, Problem> m_state;
 };
 
+// Moves the value into `into`, or the problem into `problem`; says whether there was a value. For reading many things
+// in a row with one check at the end.
+template <typename T> bool take(Result<T> result, T& into, Problem& problem)
+{
+    if (!result) {
+        problem = result.problem();
+        return false;
+    }
+    into = std::move(result).value();
+    return true;
+}
+
 struct Done
 {
 };
