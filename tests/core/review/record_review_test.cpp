@@ -1,0 +1,157 @@
+#include "core/review/record_review.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::literals;
+
+namespace {
+
+// A record of one coupling, written down fact by fact. The gap's verdict is decided by the test.
+class Record
+{
+public:
+    Record()
+    {
+        m_coupling.id.bytes = m_ids.next(0);
+        m_coupling.name = "Left flap";
+    }
+
+    Record& answer(CheckKind kind, Answer answer, Turn turn)
+    {
+        Check check;
+        check.id.bytes = m_ids.next(0);
+        check.coupling = m_coupling.id;
+        check.kind = kind;
+        check.answer = answer;
+        check.turn = turn;
+        m_content.checks.push_back(check);
+        return *this;
+    }
+
+    Record& lookAndPull(Turn turn)
+    {
+        for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop,
+                                     CheckKind::Pull})
+            answer(kind, Answer::Yes, turn);
+        return *this;
+    }
+
+    Record& read(Gap enters, std::optional<ReadingId> corrects = {})
+    {
+        Reading reading;
+        reading.id.bytes = m_ids.next(0);
+        reading.coupling = m_coupling.id;
+        reading.interval = {enters, enters + 50_um};
+        reading.corrects = corrects;
+        m_content.readings.push_back(reading);
+        return *this;
+    }
+
+    ReadingId lastReading() const { return m_content.readings.back().id; }
+
+    RecordReview review(Verdict verdict = Verdict::Inside) const
+    {
+        return reviewWith([verdict](const Reading&) { return verdict; });
+    }
+
+    template <typename Function> RecordReview reviewWith(Function verdictOf) const
+    {
+        const std::vector<Coupling> couplings{m_coupling};
+        return reviewOf(m_content, couplings, [&verdictOf](const Reading& reading) {
+            Judgement judgement;
+            judgement.verdict = verdictOf(reading);
+            return judgement;
+        });
+    }
+
+    static std::vector<OpenItemKind> kinds(const RecordReview& review)
+    {
+        std::vector<OpenItemKind> all;
+        for (const OpenItem& item : review.openItems) all.push_back(item.kind);
+        return all;
+    }
+
+private:
+    IdSource m_ids{7};
+    Coupling m_coupling;
+    RecordContent m_content;
+};
+
+using Kinds = std::vector<OpenItemKind>;
+
+} // namespace
+
+TEST(RecordReview, IsNeverCompleteWithoutCouplings)
+{
+    EXPECT_FALSE(reviewOf({}, {}, {}).mayCloseComplete());
+}
+
+TEST(RecordReview, NamesTheStepThatIsMissing)
+{
+    Record record;
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotLooked});
+    for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop})
+        record.answer(kind, Answer::Yes, Turn::First);
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotMeasured});
+    record.read(600_um);
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotPulled});
+    record.answer(CheckKind::Pull, Answer::Yes, Turn::First);
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NoSecondPerson});
+    EXPECT_FALSE(record.review().mayCloseComplete());
+    record.lookAndPull(Turn::Second);
+    EXPECT_TRUE(record.review().openItems.empty());
+    EXPECT_TRUE(record.review().mayCloseComplete());
+}
+
+TEST(RecordReview, AnOutsideReadingStaysOpenAfterALaterInsideOne)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(900_um).read(600_um).lookAndPull(Turn::Second);
+    const RecordReview review = record.reviewWith([](const Reading& reading) {
+        return reading.interval.enters == 900_um ? Verdict::Outside : Verdict::Inside;
+    });
+    EXPECT_EQ(Record::kinds(review), Kinds{OpenItemKind::OutsideReading});
+    EXPECT_EQ(review.couplings.front().verdict, Verdict::Outside);
+    EXPECT_FALSE(review.mayCloseComplete());
+}
+
+TEST(RecordReview, AnOutsideReadingStaysOpenEvenWhenItIsCorrected)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(900_um);
+    record.read(600_um, record.lastReading()).lookAndPull(Turn::Second);
+    const RecordReview review = record.reviewWith([](const Reading& reading) {
+        return reading.interval.enters == 900_um ? Verdict::Outside : Verdict::Inside;
+    });
+    EXPECT_EQ(Record::kinds(review), Kinds{OpenItemKind::OutsideReading});
+    EXPECT_EQ(review.couplings.front().verdict, Verdict::Inside) << "the row shows the reading that counts";
+}
+
+TEST(RecordReview, ADoubtBlocksTheCloseAlsoAfterAYes)
+{
+    Record record;
+    record.answer(CheckKind::BallInSocket, Answer::CannotSee, Turn::First)
+        .lookAndPull(Turn::First)
+        .read(600_um)
+        .lookAndPull(Turn::Second);
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::Doubted});
+    EXPECT_FALSE(record.review().mayCloseComplete());
+}
+
+TEST(RecordReview, ListsWhatTheGapCouldNotSayWithoutBlocking)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second);
+    EXPECT_EQ(Record::kinds(record.review(Verdict::NoBandYet)), Kinds{OpenItemKind::NotJudged});
+    EXPECT_EQ(Record::kinds(record.review(Verdict::CannotTell)), Kinds{OpenItemKind::CannotTell});
+    EXPECT_TRUE(record.review(Verdict::CannotTell).mayCloseComplete());
+}
+
+TEST(RecordReview, NeverLetsALesserVerdictHideAGraverOne)
+{
+    EXPECT_EQ(graver(Verdict::Inside, Verdict::NearEdge), Verdict::NearEdge);
+    EXPECT_EQ(graver(Verdict::NoBandYet, Verdict::NearEdge), Verdict::NoBandYet);
+    EXPECT_EQ(graver(Verdict::CannotTell, Verdict::NoBandYet), Verdict::CannotTell);
+    EXPECT_EQ(graver(Verdict::Outside, Verdict::CannotTell), Verdict::Outside);
+}
