@@ -12,6 +12,7 @@ enum class Verdict { NoBandYet, Outside, CannotTell, NearEdge, Inside };
 enum class Reason {
     None,
     TooFewReadings,    // no band yet
+    ReadingsAllOpen,   // no band yet: enough readings, but every one was wider than the gauge could reach
     GaugeQuarantined,  // cannot tell
     GapIsNoWitness,    // cannot tell: locked and part-seated share gaps on this coupling
     ReachesBeyondBand, // cannot tell: the interval is too coarse or open
@@ -20,7 +21,14 @@ enum class Reason {
 enum class Direction { Neither, Below, Above };
 
 // How far the gap alone tells locked from part-seated on this coupling (docs/method.md K).
-enum class Witness { NeverShown, Good, Weak, None };
+enum class Witness {
+    NeverShown, // no part-seated reading
+    NotKnown, // shown, but the miss cannot be worked out: no band yet, or no part-seated reading has an upper
+              // bound
+    Good,
+    Weak,
+    None,
+};
 
 struct WitnessFinding
 {

@@ -1,0 +1,25 @@
+#pragma once
+
+namespace rig::numbers {
+
+// Plain functions over Boost.Math, which is seen by distributions.cpp alone. None of them throws.
+
+inline constexpr double kLnSqrtTwoPi = 0.918938533204672741780329736406; // ln sqrt(2 pi)
+
+double normalDensity(double z);
+// P(Z <= z), accurate in the lower tail; for the upper tail give -z.
+double normalBelow(double z);
+// z with P(Z <= z) = p. p <= 0 gives -infinity, p >= 1 +infinity, NaN stays NaN.
+double normalQuantile(double p);
+
+// ln P(Z <= z), without underflow however small (docs/method.md A2).
+double logNormalBelow(double z);
+// ln P(a < Z <= b) for a < b, either may be infinite; no loss when both lie in one tail or close together.
+double logNormalBetween(double a, double b);
+
+// P(T <= t) with `df` degrees of freedom, df > 0; NaN otherwise.
+double studentBelow(double t, double df);
+// t with P(T <= t) = p. p <= 0 gives -infinity, p >= 1 +infinity; NaN for df <= 0.
+double studentQuantile(double p, double df);
+
+} // namespace rig::numbers
