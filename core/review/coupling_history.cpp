@@ -1,0 +1,138 @@
+#include "core/review/coupling_history.h"
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+const Gauge* gaugeIn(std::span<const Gauge> gauges, GaugeId id)
+{
+    const auto found = std::ranges::find(gauges, id, &Gauge::id);
+    return found == gauges.end() ? nullptr : &*found;
+}
+
+// Squared standard uncertainty of a set's leaves, mm^2: a rectangular distribution of half-width T has T /
+// sqrt 3 (JCGM 100:2008, 4.3.7). 0 when the set's figure is not known.
+double varianceOf(const Gauge* gauge)
+{
+    if (!gauge || !gauge->tolerance)
+        return 0;
+    const double halfWidth = gauge->tolerance->inMillimetres();
+    return halfWidth * halfWidth / 3;
+}
+
+// docs/method.md A1: only where the reading's set is another than the baseline's.
+double setVariance(const CouplingHistory& history, const FittingHistory& fitting, const Reading& reading)
+{
+    if (!reading.gauge || fitting.gauges.empty() || fitting.gauges.contains(*reading.gauge))
+        return 0;
+    double ofBaseline = 0;
+    for (const GaugeId id : fitting.gauges)
+        ofBaseline += varianceOf(gaugeIn(history.gauges, id));
+    ofBaseline /= static_cast<double>(fitting.gauges.size());
+    return ofBaseline + varianceOf(gaugeIn(history.gauges, *reading.gauge));
+}
+
+WitnessFinding witnessWith(const CouplingHistory& history, const FittingHistory& fitting,
+                           std::optional<GaugeId> gauge)
+{
+    const Gauge* known = gauge ? gaugeIn(history.gauges, *gauge) : nullptr;
+    const std::vector<GaugeStep> steps = known ? known->set.steps() : std::vector<GaugeStep>{};
+    return findWitness(fitting.baseline, history.partSeated, steps);
+}
+
+FittingHistory fittingHistory(const Fitting& fitting, std::span<const Reading> readings,
+                              std::span<const Exclusion> exclusions, std::span<const FrozenBaseline> frozen)
+{
+    FittingHistory one;
+    one.fitting = fitting;
+    one.isFrozen = std::ranges::any_of(
+        frozen, [&fitting](const FrozenBaseline& baseline) { return baseline.fitting == fitting.id; });
+    std::vector<GapInterval> intervals;
+    for (const Reading& reading : admittedReadings(fitting.id, readings, exclusions, frozen)) {
+        intervals.push_back(reading.interval);
+        one.admitted.insert(reading.id);
+        if (reading.gauge)
+            one.gauges.insert(*reading.gauge);
+    }
+    one.baseline = Baseline::from(intervals);
+    return one;
+}
+
+} // namespace
+
+const FittingHistory* CouplingHistory::find(FittingId fitting) const
+{
+    const auto found = std::ranges::find_if(
+        fittings, [fitting](const FittingHistory& one) { return one.fitting.id == fitting; });
+    return found == fittings.end() ? nullptr : &*found;
+}
+
+const FittingHistory* CouplingHistory::on(Day day) const
+{
+    std::vector<Fitting> all;
+    for (const FittingHistory& one : fittings)
+        all.push_back(one.fitting);
+    const auto holding = fittingOn(day, coupling, all);
+    return holding ? find(holding->id) : nullptr;
+}
+
+CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings,
+                          std::span<const Reading> readings, std::span<const Exclusion> exclusions,
+                          std::span<const FrozenBaseline> frozen, std::span<const Gauge> gauges,
+                          std::span<const GaugeCheck> checks)
+{
+    CouplingHistory history;
+    history.coupling = coupling;
+    history.gauges.assign(gauges.begin(), gauges.end());
+    history.checks.assign(checks.begin(), checks.end());
+    std::map<FittingId, std::set<GaugeId>> used;
+    for (const Reading& reading : standing(readings)) {
+        if (reading.gauge)
+            used[reading.fitting].insert(*reading.gauge);
+        if (reading.state == SeatState::PartSeated)
+            history.partSeated.push_back(reading.interval);
+    }
+    for (const Fitting& fitting : fittings)
+        if (fitting.coupling == coupling)
+            history.fittings.push_back(fittingHistory(fitting, readings, exclusions, frozen));
+    std::ranges::stable_sort(history.fittings, {},
+                             [](const FittingHistory& one) { return one.fitting.begins; });
+    for (FittingHistory& fitting : history.fittings)
+        for (const GaugeId gauge : used[fitting.fitting.id])
+            fitting.witness.emplace(gauge, witnessWith(history, fitting, gauge));
+    return history;
+}
+
+Judgement judgeIn(const CouplingHistory& history, const Reading& reading)
+{
+    const FittingHistory* fitting = history.find(reading.fitting);
+    if (!fitting)
+        return judge(reading.interval, Baseline{}, {});
+    JudgeContext context;
+    if (reading.gauge) {
+        context.gaugeQuarantined = isQuarantined(*reading.gauge, reading.when.localDay(), history.checks);
+        const auto known = fitting->witness.find(*reading.gauge);
+        context.witness =
+            known != fitting->witness.end() ? known->second : witnessWith(history, *fitting, reading.gauge);
+    } else {
+        context.witness = witnessWith(history, *fitting, {});
+    }
+    context.setVariance = setVariance(history, *fitting, reading);
+    return judge(reading.interval, fitting->baseline, context);
+}
+
+bool isQuarantined(GaugeId gauge, Day day, std::span<const GaugeCheck> checks)
+{
+    return std::ranges::any_of(checks, [&](const GaugeCheck& bad) {
+        if (bad.gauge != gauge || !bad.quarantineFrom || day < *bad.quarantineFrom)
+            return false;
+        return std::ranges::none_of(checks, [&](const GaugeCheck& good) {
+            return good.gauge == gauge && !good.quarantineFrom && bad.day <= good.day && good.day <= day &&
+                   !(good.day == bad.day && good.id < bad.id);
+        });
+    });
+}
+
+} // namespace rig

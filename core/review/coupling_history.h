@@ -1,0 +1,55 @@
+#pragma once
+
+#include "core/airframe/coupling.h"
+#include "core/airframe/gauge.h"
+#include "core/baseline/admitted.h"
+#include "core/baseline/baseline.h"
+#include "core/judgement/judge.h"
+
+#include <map>
+#include <set>
+#include <span>
+#include <vector>
+
+namespace rig {
+
+// One fitting with what its admitted readings say.
+struct FittingHistory
+{
+    Fitting fitting;
+    Baseline baseline;
+    bool isFrozen = false;
+    std::set<ReadingId> admitted;
+    std::set<GaugeId> gauges;                  // the baseline was read with these
+    std::map<GaugeId, WitnessFinding> witness; // for every gauge this fitting was read with
+};
+
+// Everything needed to judge a reading of one coupling. Build once, judge often.
+struct CouplingHistory
+{
+    CouplingId coupling;
+    std::vector<FittingHistory> fittings; // oldest first
+    std::vector<GapInterval> partSeated;  // seen on purpose or by accident, over all fittings
+    std::vector<Gauge> gauges;
+    std::vector<GaugeCheck> checks;
+
+    // The fitting that holds on a day; null when the coupling has none.
+    const FittingHistory* on(Day day) const;
+    const FittingHistory* find(FittingId fitting) const;
+};
+
+// `readings` are those of this coupling, superseded ones among them.
+CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings,
+                          std::span<const Reading> readings, std::span<const Exclusion> exclusions,
+                          std::span<const FrozenBaseline> frozen, std::span<const Gauge> gauges,
+                          std::span<const GaugeCheck> checks);
+
+// Judges against the band of the reading's own fitting, with its gauge's quarantine, witness and set
+// variance.
+Judgement judgeIn(const CouplingHistory& history, const Reading& reading);
+
+// True from the day of a quarantine on, until a later check found the set usable. A reading on the very day
+// of that check is no longer in doubt.
+bool isQuarantined(GaugeId gauge, Day day, std::span<const GaugeCheck> checks);
+
+} // namespace rig
