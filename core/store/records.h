@@ -18,6 +18,7 @@
 namespace rig {
 
 class StoreFile;
+class Writer;
 
 // A reading with what its measurer was shown at the time, where anything was shown.
 struct KeptReading
@@ -26,11 +27,13 @@ struct KeptReading
     std::optional<Shown> shown;
 };
 
-// All reading and writing of facts. Each write is one immediate transaction, durable before it returns. Nothing is
-// ever changed or removed: add() of something with an id appends a newer version of it, a reading is corrected by
-// another reading that names it.
+// All reading and writing of facts. Each write is one immediate transaction, durable before it returns.
+// Nothing is ever changed or removed: add() of something with an id appends a newer version of it, a reading
+// is corrected by another reading that names it.
 //
-// Every add() returns the id given to the fact (for versioned things: the id that stays the same over all versions).
+// Every add() returns the id given to the fact (for versioned things: the id that stays the same over all
+// versions). Ids rise in the order of saving, over all kinds and also when the clock was set back. stamp.when
+// is always this object's clock. What cannot be a fact gives FactRefused: see fact_checks.h.
 class Records
 {
 public:
@@ -73,10 +76,13 @@ public:
     Result<std::vector<RecordClose>> closings(AirframeId airframe) const;
     Result<RecordContent> content(RecordId record) const;
 
-    // The latest record of this airframe that nobody closed, if there is one.
+    // The latest record of this airframe that nobody closed, if there is one. An imported table is no open
+    // work.
     Result<std::optional<RecordId>> openRecord(AirframeId airframe) const;
 
 private:
+    Writer writer();
+
     StoreFile& m_file;
     IdSource& m_ids;
     const Clock& m_clock;

@@ -4,7 +4,9 @@
 #include "core/result.h"
 
 #include <memory>
+#include <optional>
 #include <string>
+#include <vector>
 
 namespace rig {
 
@@ -16,12 +18,20 @@ enum class OpenAs {
     New,      // must not be there; refused with FileExists otherwise
 };
 
-// Opens, checks, copies and upgrades one .rigband file. Never writes to a file that is damaged, foreign or newer.
+struct FactCount
+{
+    std::string kind; // the table's name
+    int count = 0;
+};
+
+// Opens, checks, copies and upgrades one .rigband file. Never writes to a file that is damaged, foreign or
+// newer.
 class StoreFile
 {
 public:
-    // Path in UTF-8. Existing: probes, runs quick_check, keeps today's rolling copy (the last 10 days used stay) and
-    // a copy before any upgrade, then upgrades. A read-only file or folder opens for reading; see isReadOnly().
+    // Path in UTF-8. Existing: probes, runs quick_check, keeps today's rolling copy (the last 10 days used
+    // stay) and a copy before any upgrade, then upgrades. A read-only file or folder opens for reading; see
+    // isReadOnly().
     static Result<std::unique_ptr<StoreFile>> open(const std::string& path, OpenAs as, const Clock& clock);
 
     ~StoreFile();
@@ -30,10 +40,19 @@ public:
 
     const std::string& path() const;
     bool isReadOnly() const;
+    // FileReadOnly or FolderReadOnly; empty when facts can be saved.
+    std::optional<ProblemKind> readOnlyFor() const;
+    // Why today's copy beside the file could not be made. The file itself is open and can be used.
+    const std::optional<Problem>& copyProblem() const;
     int schemaVersion() const;
 
-    // Reads what can be read of a damaged file into a new one at `into`. The damaged file is only read. The value is
-    // the number of facts carried over.
+    // How many facts of each kind the file holds, versions and superseded ones included.
+    Result<std::vector<FactCount>> factCounts();
+    // Facts that name another one which is not in the file; only a salvaged file has any.
+    Result<int> danglingReferences();
+
+    // Reads what can be read of a damaged file into a new one at `into`. The damaged file is only read. The
+    // value is the number of facts carried over.
     static Result<int> salvage(const std::string& damaged, const std::string& into, const Clock& clock);
 
     struct Connection; // Qt Sql, known to core/store only

@@ -1,0 +1,70 @@
+#include "core/store/migrations.h"
+
+#include "core/store/connection.h"
+
+#include <QFile>
+
+#include <array>
+#include <cassert>
+
+namespace rig {
+
+namespace {
+
+// In order; the first makes version 1. Released ones never change (tests/store holds their checksums).
+constexpr std::array kMigrations{"0001_first.sql"};
+
+Outcome apply(StoreFile::Connection& connection, int version)
+{
+    for (const QString& statement : migrationStatements(version))
+        if (const Outcome run = connection.run(statement); !run)
+            return run;
+    if (const Outcome set = connection.run(QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId));
+        !set)
+        return set;
+    return connection.run(QStringLiteral("PRAGMA user_version = %1").arg(version));
+}
+
+Outcome step(StoreFile::Connection& connection, int version)
+{
+    Transaction transaction{connection};
+    if (!transaction.begun())
+        return transaction.begun();
+    const auto current = connection.integer(QStringLiteral("PRAGMA user_version"));
+    if (!current)
+        return current.problem();
+    if (current.value() < version)
+        if (const Outcome applied = apply(connection, version); !applied)
+            return applied;
+    return transaction.commit();
+}
+
+} // namespace
+
+int newestSchemaVersion()
+{
+    return static_cast<int>(kMigrations.size());
+}
+
+QStringList migrationStatements(int version)
+{
+    assert(version >= 1 && version <= newestSchemaVersion());
+    const char* const name = kMigrations[static_cast<std::size_t>(version - 1)];
+    QFile file{QStringLiteral(":/store/migrations/") + QString::fromLatin1(name)};
+    const bool opened = file.open(QIODevice::ReadOnly);
+    assert(opened);
+    static_cast<void>(opened);
+    return QString::fromUtf8(file.readAll()).split(QStringLiteral("\n-- next\n"));
+}
+
+Outcome migrate(StoreFile::Connection& connection, int version)
+{
+    for (int next = connection.schemaVersion + 1; next <= version; ++next) {
+        if (const Outcome done = step(connection, next); !done)
+            return done;
+        connection.schemaVersion = next;
+    }
+    return Done{};
+}
+
+} // namespace rig

@@ -1,0 +1,204 @@
+#include "core/store/store_file.h"
+
+#include "core/store/connection.h"
+#include "core/store/copies.h"
+#include "core/store/create_file.h"
+#include "core/store/file_header.h"
+#include "core/store/migrations.h"
+#include "core/store/tables.h"
+
+#include <cerrno>
+#include <fcntl.h>
+#include <filesystem>
+#include <unistd.h>
+
+namespace rig {
+
+namespace {
+
+using Access = StoreFile::Connection::Access;
+using Opened = Result<std::unique_ptr<StoreFile::Connection>>;
+
+std::optional<ProblemKind> whyReadOnly(const std::string& path)
+{
+    if (fileRefusesWriting(path))
+        return ProblemKind::FileReadOnly;
+    // The rollback journal lies beside the file: without a writable folder nothing can be saved.
+    if (folderRefusesWriting(path))
+        return ProblemKind::FolderReadOnly;
+    return std::nullopt;
+}
+
+// Damage in the middle of a file shows only here: opening, and even counting rows, works without meeting it.
+Outcome checkContent(StoreFile::Connection& connection)
+{
+    const Result<QString> found = connection.word(QStringLiteral("PRAGMA quick_check(1)"));
+    if (!found)
+        return found.problem();
+    if (found.value() != QStringLiteral("ok"))
+        return Problem{ProblemKind::DamagedFile, found.value().toStdString()};
+    return Done{};
+}
+
+// Again through SQLite: an unfinished save of a crash may just have been taken back.
+Outcome checkVersion(StoreFile::Connection& connection)
+{
+    const auto id = connection.integer(QStringLiteral("PRAGMA application_id"));
+    if (!id)
+        return id.problem();
+    const auto version = connection.integer(QStringLiteral("PRAGMA user_version"));
+    if (!version)
+        return version.problem();
+    connection.schemaVersion = static_cast<int>(version.value().value_or(0));
+    return checkHeader(FileHeader{static_cast<std::uint32_t>(id.value().value_or(0)),
+                                  static_cast<std::uint32_t>(version.value().value_or(0)), false});
+}
+
+Outcome upgrade(StoreFile::Connection& connection, Day today)
+{
+    if (connection.schemaVersion == newestSchemaVersion())
+        return Done{};
+    if (connection.readOnlyFor)
+        return Problem{*connection.readOnlyFor,
+                       "needs an upgrade from layout version " + std::to_string(connection.schemaVersion)};
+    if (const Outcome copied = copyBeforeUpgrade(connection, today, newestSchemaVersion()); !copied)
+        return copied;
+    return migrate(connection, newestSchemaVersion());
+}
+
+Opened openExisting(const std::string& path, Day today)
+{
+    const Result<FileHeader> header = readHeader(path);
+    if (!header)
+        return header.problem();
+    if (const Outcome known = checkHeader(header.value()); !known)
+        return known.problem();
+    const std::optional<ProblemKind> readOnlyFor = whyReadOnly(path);
+    Opened opened = StoreFile::Connection::open(path, readOnlyFor ? Access::Reading : Access::Writing);
+    if (!opened)
+        return opened;
+    StoreFile::Connection& connection = *opened.value();
+    connection.readOnlyFor = readOnlyFor;
+    if (header.value().writeAheadLog && !readOnlyFor)
+        if (const auto set = connection.word(QStringLiteral("PRAGMA journal_mode = DELETE")); !set)
+            return set.problem();
+    if (const Outcome sound = checkContent(connection); !sound)
+        return sound.problem();
+    if (const Outcome known = checkVersion(connection); !known)
+        return known.problem();
+    if (!readOnlyFor)
+        if (const Outcome kept = keepTodaysCopy(connection, today); !kept)
+            connection.copyProblem = kept.problem();
+    if (const Outcome upgraded = upgrade(connection, today); !upgraded)
+        return upgraded.problem();
+    return opened;
+}
+
+// Makes the empty file itself, so that a file that turned up in the meantime is never written over.
+Outcome reserve(const std::string& path)
+{
+    const int handle = ::open(path.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, 0666);
+    if (handle >= 0) {
+        ::close(handle);
+        return Done{};
+    }
+    switch (errno) {
+    case EEXIST:
+        return Problem{ProblemKind::FileExists, path};
+    case EACCES:
+    case EROFS:
+    case EPERM:
+        return Problem{ProblemKind::FolderReadOnly, path};
+    case ENOSPC:
+    case EDQUOT:
+        return Problem{ProblemKind::DiskFull, path};
+    default:
+        return Problem{ProblemKind::CannotOpen, path};
+    }
+}
+
+} // namespace
+
+Result<std::unique_ptr<StoreFile::Connection>> createFile(const std::string& path, int version)
+{
+    if (const Outcome reserved = reserve(path); !reserved)
+        return reserved.problem();
+    Opened opened = StoreFile::Connection::open(path, Access::Writing);
+    const Outcome made = opened ? migrate(*opened.value(), version) : Outcome{opened.problem()};
+    if (!made) {
+        opened = made.problem(); // closes the file
+        std::error_code ignored;
+        std::filesystem::remove(path, ignored);
+    }
+    return opened;
+}
+
+Result<std::unique_ptr<StoreFile>> StoreFile::open(const std::string& path, OpenAs as, const Clock& clock)
+{
+    Opened opened = as == OpenAs::New ? createFile(path, newestSchemaVersion())
+                                      : openExisting(path, clock.now().localDay());
+    if (!opened)
+        return opened.problem();
+    return std::unique_ptr<StoreFile>{new StoreFile(std::move(opened).value())};
+}
+
+StoreFile::StoreFile(std::unique_ptr<Connection> connection) : m_connection{std::move(connection)} {}
+
+StoreFile::~StoreFile() = default;
+
+const std::string& StoreFile::path() const
+{
+    return m_connection->path;
+}
+
+bool StoreFile::isReadOnly() const
+{
+    return m_connection->readOnlyFor.has_value();
+}
+
+std::optional<ProblemKind> StoreFile::readOnlyFor() const
+{
+    return m_connection->readOnlyFor;
+}
+
+const std::optional<Problem>& StoreFile::copyProblem() const
+{
+    return m_connection->copyProblem;
+}
+
+int StoreFile::schemaVersion() const
+{
+    return m_connection->schemaVersion;
+}
+
+Result<std::vector<FactCount>> StoreFile::factCounts()
+{
+    std::vector<FactCount> counts;
+    for (const FactTable& table : kFactTables) {
+        if (!table.isFact)
+            continue;
+        const auto count =
+            m_connection->integer(QStringLiteral("SELECT count(*) FROM ") + QString::fromLatin1(table.name));
+        if (!count)
+            return count.problem();
+        counts.push_back({table.name, static_cast<int>(count.value().value_or(0))});
+    }
+    return counts;
+}
+
+Result<int> StoreFile::danglingReferences()
+{
+    int found = 0;
+    const Outcome read =
+        m_connection->each(QStringLiteral("PRAGMA foreign_key_check"), {}, [&found](const Row&) { ++found; });
+    if (!read)
+        return read.problem();
+    return found;
+}
+
+StoreFile::Connection& StoreFile::connection()
+{
+    return *m_connection;
+}
+
+} // namespace rig
