@@ -16,8 +16,8 @@ class QPainter;
 
 namespace rig {
 
-// One coupling's gaps on one millimetre scale: band, near-edge zones, centre, a reading as a bar from enters to
-// refuses, and the part-seated region hatched on the side where it was seen.
+// One coupling's gaps on one millimetre scale: band, near-edge zones, centre, a reading as a bar from enters
+// to refuses, and the part-seated region hatched on the side where it was seen.
 struct GapStripView
 {
     std::optional<Band> band;
@@ -25,7 +25,7 @@ struct GapStripView
     std::optional<Verdict> verdict;     // of `reading`: colours its bar
     std::vector<GapInterval> partSeated;
     std::vector<GapInterval> earlier; // faint ticks below the strip's middle
-    bool withLegends = true;          // "this coupling's band 0.55-0.71", "part-seated was seen here" or "never shown"
+    bool withLegends = true; // "this coupling's band 0.55-0.71", "part-seated was seen here" or "never shown"
 };
 
 struct StripBox

@@ -101,7 +101,7 @@ struct TrendLabel
 struct TrendPicture
 {
     QRectF plot;
-    TrendWindow window;  // as drawn, never whole
+    TrendWindow window; // as drawn, never whole
     double mmAtBottom = 0;
     double mmAtTop = 1;
     std::vector<TrendBox> boxes;
@@ -110,19 +110,20 @@ struct TrendPicture
     QString inWords;
 };
 
-TrendPicture layoutTrend(const TrendSeries& series, const TrendWindow& window, QSizeF size, const FontSizes& fonts);
+TrendPicture layoutTrend(const TrendSeries& series, const TrendWindow& window, QSizeF size,
+                         const FontSizes& fonts);
 void paint(QPainter& painter, const TrendPicture& picture, const Theme& theme);
 
 // The reading nearest to a point of the picture, when one is near enough to be meant.
 std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPicture& picture, QPointF point);
 
-// Zooms about a place (0 left, 1 right of the plot) and pans by a share of the width; never beyond the readings by
-// more than half a window, never narrower than what separates two readings.
+// Zooms about a place (0 left, 1 right of the plot) and pans by a share of the width; never beyond the
+// readings by more than half a window, never narrower than what separates two readings.
 TrendWindow zoomed(const TrendSeries& series, const TrendWindow& drawn, double factor, double about);
 TrendWindow panned(const TrendSeries& series, const TrendWindow& drawn, double share);
 
-// The last readings of a coupling as a small trend on its own band. All small trends of an airframe use the same
-// millimetres per pixel rule.
+// The last readings of a coupling as a small trend on its own band. All small trends of an airframe use the
+// same millimetres per pixel rule.
 TrendPicture layoutSmallTrend(const TrendSeries& series, std::size_t lastReadings, QSizeF size);
 
 } // namespace rig

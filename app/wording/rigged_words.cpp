@@ -5,9 +5,12 @@ namespace rig {
 QString RiggedWords::answer(Answer answer)
 {
     switch (answer) {
-    case Answer::Yes: return tr("Yes");
-    case Answer::No: return tr("No");
-    case Answer::CannotSee: break;
+    case Answer::Yes:
+        return tr("Yes");
+    case Answer::No:
+        return tr("No");
+    case Answer::CannotSee:
+        break;
     }
     return tr("Cannot see");
 }
@@ -16,9 +19,12 @@ QString RiggedWords::answerWithKey(Answer which)
 {
     const auto keyOf = [which] {
         switch (which) {
-        case Answer::Yes: return keyYes();
-        case Answer::No: return keyNo();
-        case Answer::CannotSee: break;
+        case Answer::Yes:
+            return keyYes();
+        case Answer::No:
+            return keyNo();
+        case Answer::CannotSee:
+            break;
         }
         return keyCannotSee();
     };
@@ -28,10 +34,14 @@ QString RiggedWords::answerWithKey(Answer which)
 QString RiggedWords::question(CheckKind kind)
 {
     switch (kind) {
-    case CheckKind::BallInSocket: return tr("1  Ball in the socket?");
-    case CheckKind::PlungerHome: return tr("2  Plunger home?");
-    case CheckKind::SleeveAtStop: return tr("3  Sleeve at its stop?");
-    case CheckKind::Pull: break;
+    case CheckKind::BallInSocket:
+        return tr("1  Ball in the socket?");
+    case CheckKind::PlungerHome:
+        return tr("2  Plunger home?");
+    case CheckKind::SleeveAtStop:
+        return tr("3  Sleeve at its stop?");
+    case CheckKind::Pull:
+        break;
     }
     return tr("Pull: nothing moves?");
 }
@@ -39,12 +49,17 @@ QString RiggedWords::question(CheckKind kind)
 QString RiggedWords::hint(CheckKind kind)
 {
     switch (kind) {
-    case CheckKind::BallInSocket: return tr("See the ball itself. An empty socket can show a normal gap.");
-    case CheckKind::PlungerHome: return tr("Tab at its normal place, witness hole clear.");
-    case CheckKind::SleeveAtStop: return tr("No thread showing, no hand on the sleeve.");
-    case CheckKind::Pull: break;
+    case CheckKind::BallInSocket:
+        return tr("See the ball itself. An empty socket can show a normal gap.");
+    case CheckKind::PlungerHome:
+        return tr("Tab at its normal place, witness hole clear.");
+    case CheckKind::SleeveAtStop:
+        return tr("No thread showing, no hand on the sleeve.");
+    case CheckKind::Pull:
+        break;
     }
-    return tr("A firm pull on the rod away from the ball, and slightly off it. Fingers off plunger and sleeve.");
+    return tr(
+        "A firm pull on the rod away from the ball, and slightly off it. Fingers off plunger and sleeve.");
 }
 
 QString RiggedWords::startSentence()
@@ -75,37 +90,44 @@ QString RiggedWords::noGauges()
 
 QString RiggedWords::leftFromAnotherDay(const QString& day)
 {
-    return tr("The record begun on %1 was never closed. Nothing is carried over: a new record starts whole, and "
+    return tr("The record begun on %1 was never closed. Nothing is carried over: a new record starts whole, "
+              "and "
               "the old one stays, marked as abandoned.")
         .arg(day);
 }
 
 QString RiggedWords::lastRecord(const QString& day, Closing how, const QString& first, const QString& second)
 {
-    if (first.isEmpty()) return tr("Last record: %1, %2.").arg(day, closing(how));
+    if (first.isEmpty())
+        return tr("Last record: %1, %2.").arg(day, closing(how));
     return tr("Last record: %1, %2, stated by %3 and %4.").arg(day, closing(how), first, second);
 }
 
 QString RiggedWords::closing(Closing closing)
 {
     switch (closing) {
-    case Closing::Complete: return tr("closed with all steps done");
-    case Closing::LeftOpen: return tr("closed with open items");
-    case Closing::Abandoned: break;
+    case Closing::Complete:
+        return tr("closed with all steps done");
+    case Closing::LeftOpen:
+        return tr("closed with open items");
+    case Closing::Abandoned:
+        break;
     }
     return tr("abandoned");
 }
 
 QString RiggedWords::lookFirst()
 {
-    return tr("The look comes first. Measuring opens once the ball is seen in the socket and plunger and sleeve are "
+    return tr("The look comes first. Measuring opens once the ball is seen in the socket and plunger and "
+              "sleeve are "
               "answered for.");
 }
 
 QString RiggedWords::readNow()
 {
-    return tr("Clean leaf, square to the faces, no force. Press the thickest leaf that enters freely, or type its "
-              "size.");
+    return tr(
+        "Clean leaf, square to the faces, no force. Press the thickest leaf that enters freely, or type its "
+        "size.");
 }
 
 QString RiggedWords::choosePersonFirst()
@@ -121,21 +143,28 @@ QString RiggedWords::chooseGaugeFirst()
 QString RiggedWords::interval(const QString& interval, Technique technique)
 {
     switch (technique) {
-    case Technique::Stack: return tr("%1, two leaves stacked").arg(interval);
-    case Technique::NoLeafEnters: return tr("%1: no leaf enters").arg(interval);
-    case Technique::ThickestLoose: return tr("%1: the thickest leaf is still loose").arg(interval);
-    case Technique::Pin: return tr("%1 by pin").arg(interval);
-    case Technique::Taper: return tr("%1 by taper gauge").arg(interval);
+    case Technique::Stack:
+        return tr("%1, two leaves stacked").arg(interval);
+    case Technique::NoLeafEnters:
+        return tr("%1: no leaf enters").arg(interval);
+    case Technique::ThickestLoose:
+        return tr("%1: the thickest leaf is still loose").arg(interval);
+    case Technique::Pin:
+        return tr("%1 by pin").arg(interval);
+    case Technique::Taper:
+        return tr("%1 by taper gauge").arg(interval);
     case Technique::Leaf:
-    case Technique::Table: break;
+    case Technique::Table:
+        break;
     }
     return interval;
 }
 
 QString RiggedWords::correctQuestion()
 {
-    return tr("The reading just kept stays in the history, struck through. Say what went wrong with it; then read "
-              "again.");
+    return tr(
+        "The reading just kept stays in the history, struck through. Say what went wrong with it; then read "
+        "again.");
 }
 
 QString RiggedWords::correctNow()
@@ -155,34 +184,45 @@ QString RiggedWords::secondMustDiffer()
 
 QString RiggedWords::doubtHere()
 {
-    return tr("“No” or “cannot see” was answered here. It stands, and the record cannot be closed as complete. "
-              "Leave the joint as it is until a person entitled to decide has looked at it.");
+    return tr(
+        "“No” or “cannot see” was answered here. It stands, and the record cannot be closed as complete. "
+        "Leave the joint as it is until a person entitled to decide has looked at it.");
 }
 
 QString RiggedWords::nothingOpen()
 {
-    return tr("Every coupling was looked at, read, pulled, and looked at and pulled by a second person. That is what "
+    return tr("Every coupling was looked at, read, pulled, and looked at and pulled by a second person. That "
+              "is what "
               "was stated here and no more than that.");
 }
 
 QString RiggedWords::openItem(const OpenItem& item, const QString& name)
 {
     switch (item.kind) {
-    case OpenItemKind::NotLooked: return tr("%1: the look is not finished").arg(name);
-    case OpenItemKind::NotMeasured: return tr("%1: not measured").arg(name);
-    case OpenItemKind::NotPulled: return tr("%1: not pulled").arg(name);
-    case OpenItemKind::NoSecondPerson: return tr("%1: no second person's look and pull").arg(name);
-    case OpenItemKind::Doubted: return tr("%1: “no” or “cannot see” was answered").arg(name);
-    case OpenItemKind::OutsideReading: return tr("%1: a reading outside its band").arg(name);
-    case OpenItemKind::NotJudged: return tr("%1: no band yet, the reading could not be judged").arg(name);
-    case OpenItemKind::CannotTell: break;
+    case OpenItemKind::NotLooked:
+        return tr("%1: the look is not finished").arg(name);
+    case OpenItemKind::NotMeasured:
+        return tr("%1: not measured").arg(name);
+    case OpenItemKind::NotPulled:
+        return tr("%1: not pulled").arg(name);
+    case OpenItemKind::NoSecondPerson:
+        return tr("%1: no second person's look and pull").arg(name);
+    case OpenItemKind::Doubted:
+        return tr("%1: “no” or “cannot see” was answered").arg(name);
+    case OpenItemKind::OutsideReading:
+        return tr("%1: a reading outside its band").arg(name);
+    case OpenItemKind::NotJudged:
+        return tr("%1: no band yet, the reading could not be judged").arg(name);
+    case OpenItemKind::CannotTell:
+        break;
     }
     return tr("%1: the gap could not tell").arg(name);
 }
 
 QString RiggedWords::notRecordedHere()
 {
-    return tr("The control check is not recorded here yet: do it for every surface by your own list. A joint that is "
+    return tr("The control check is not recorded here yet: do it for every surface by your own list. A joint "
+              "that is "
               "part-seated can pass it.");
 }
 
@@ -208,8 +248,9 @@ QString RiggedWords::toolsMissing()
 
 QString RiggedWords::cautionLast()
 {
-    return tr("These are the owner's measurements and statements, not an aircraft record, inspection or release. "
-              "Manuals, directives, local rules and persons entitled to decide prevail.");
+    return tr(
+        "These are the owner's measurements and statements, not an aircraft record, inspection or release. "
+        "Manuals, directives, local rules and persons entitled to decide prevail.");
 }
 
 } // namespace rig

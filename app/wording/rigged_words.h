@@ -88,12 +88,18 @@ public:
     {
         return tr("Set %1, last checked %2.").arg(name, day);
     }
-    static QString gaugeNeverChecked(const QString& name) { return tr("Set %1, no check recorded.").arg(name); }
+    static QString gaugeNeverChecked(const QString& name)
+    {
+        return tr("Set %1, no check recorded.").arg(name);
+    }
     static QString saving() { return tr("saving …"); }
     static QString savedAt(const QString& time) { return tr("saved %1").arg(time); }
     static QString notSaved() { return tr("not saved"); }
     static QString measureAgain() { return tr("Measure again  (%1)").arg(keyMeasureAgain()); }
-    static QString measureAgainHint() { return tr("Measure again: a further reading stands beside the first."); }
+    static QString measureAgainHint()
+    {
+        return tr("Measure again: a further reading stands beside the first.");
+    }
     static QString correct() { return tr("Wrong leaf pressed  (%1)").arg(keyCorrect()); }
     static QString correctTitle() { return tr("Wrong leaf pressed"); }
     static QString correctQuestion();
@@ -103,7 +109,10 @@ public:
     static QString goToClose() { return tr("To the close  (Enter)"); }
     static QString secondHere() { return tr("Second person here  (%1)").arg(keySecondPerson()); }
     static QString firstHere() { return tr("Back to the first person  (%1)").arg(keySecondPerson()); }
-    static QString escHint() { return tr("Esc interrupts. An interrupted coupling starts again from the look."); }
+    static QString escHint()
+    {
+        return tr("Esc interrupts. An interrupted coupling starts again from the look.");
+    }
     static QString interruptedAt(const QString& time)
     {
         return tr("Interrupted at %1. This coupling starts again from the look.").arg(time);

@@ -11,31 +11,43 @@ namespace {
 int gravity(Verdict verdict)
 {
     switch (verdict) {
-    case Verdict::Outside: return 4;
-    case Verdict::CannotTell: return 3;
-    case Verdict::NoBandYet: return 2;
-    case Verdict::NearEdge: return 1;
-    case Verdict::Inside: break;
+    case Verdict::Outside:
+        return 4;
+    case Verdict::CannotTell:
+        return 3;
+    case Verdict::NoBandYet:
+        return 2;
+    case Verdict::NearEdge:
+        return 1;
+    case Verdict::Inside:
+        break;
     }
     return 0;
 }
 
 CouplingStage stageOf(const CouplingFlow& first, const CouplingFlow& second)
 {
-    if (first.isDone() && second.isDone()) return CouplingStage::BothDone;
-    if (first.isDone()) return CouplingStage::FirstDone;
+    if (first.isDone() && second.isDone())
+        return CouplingStage::BothDone;
+    if (first.isDone())
+        return CouplingStage::FirstDone;
     return first.begun ? CouplingStage::Begun : CouplingStage::Waiting;
 }
 
 std::optional<OpenItemKind> notDone(const CouplingFlow& first, const CouplingFlow& second)
 {
     switch (first.next) {
-    case Step::Look: return OpenItemKind::NotLooked;
-    case Step::Measure: return OpenItemKind::NotMeasured;
-    case Step::Pull: return OpenItemKind::NotPulled;
-    case Step::Done: break;
+    case Step::Look:
+        return OpenItemKind::NotLooked;
+    case Step::Measure:
+        return OpenItemKind::NotMeasured;
+    case Step::Pull:
+        return OpenItemKind::NotPulled;
+    case Step::Done:
+        break;
     }
-    if (!second.isDone()) return OpenItemKind::NoSecondPerson;
+    if (!second.isDone())
+        return OpenItemKind::NoSecondPerson;
     return std::nullopt;
 }
 
@@ -50,11 +62,16 @@ std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingPr
                                   const CouplingFlow& first, const CouplingFlow& second, const Judge& judge)
 {
     std::vector<OpenItemKind> kinds;
-    if (progress.doubted) kinds.push_back(OpenItemKind::Doubted);
-    if (isOutsideAnywhere(content, progress.id, judge)) kinds.push_back(OpenItemKind::OutsideReading);
-    if (const auto kind = notDone(first, second)) kinds.push_back(*kind);
-    if (progress.verdict == Verdict::NoBandYet) kinds.push_back(OpenItemKind::NotJudged);
-    if (progress.verdict == Verdict::CannotTell) kinds.push_back(OpenItemKind::CannotTell);
+    if (progress.doubted)
+        kinds.push_back(OpenItemKind::Doubted);
+    if (isOutsideAnywhere(content, progress.id, judge))
+        kinds.push_back(OpenItemKind::OutsideReading);
+    if (const auto kind = notDone(first, second))
+        kinds.push_back(*kind);
+    if (progress.verdict == Verdict::NoBandYet)
+        kinds.push_back(OpenItemKind::NotJudged);
+    if (progress.verdict == Verdict::CannotTell)
+        kinds.push_back(OpenItemKind::CannotTell);
     return kinds;
 }
 
@@ -91,8 +108,7 @@ int RecordReview::firstDone() const
 
 int RecordReview::bothDone() const
 {
-    return static_cast<int>(
-        std::ranges::count(couplings, CouplingStage::BothDone, &CouplingProgress::stage));
+    return static_cast<int>(std::ranges::count(couplings, CouplingStage::BothDone, &CouplingProgress::stage));
 }
 
 bool RecordReview::mayCloseComplete() const
@@ -104,7 +120,8 @@ RecordReview reviewOf(const RecordContent& content, std::span<const Coupling> co
 {
     RecordReview review;
     for (const Coupling& coupling : couplings) {
-        if (!coupling.inUse) continue;
+        if (!coupling.inUse)
+            continue;
         const CouplingFlow first = flowOf(content, coupling.id, Turn::First);
         const CouplingFlow second = flowOf(content, coupling.id, Turn::Second);
         const CouplingProgress progress = progressOf(content, coupling, first, second, judge);

@@ -60,8 +60,8 @@ struct RecordReview
 
 using Judge = std::function<Judgement(const Reading&)>;
 
-// Every reading of the record counts for an outside item, superseded or not: it stands until a named person has said
-// what was found, and no later reading takes it away.
+// Every reading of the record counts for an outside item, superseded or not: it stands until a named person
+// has said what was found, and no later reading takes it away.
 RecordReview reviewOf(const RecordContent& content, std::span<const Coupling> couplings, const Judge& judge);
 
 // Outside over cannot tell over no band yet over near edge over inside.

@@ -31,8 +31,8 @@ public:
 
     Record& lookAndPull(Turn turn)
     {
-        for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop,
-                                     CheckKind::Pull})
+        for (const CheckKind kind :
+             {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop, CheckKind::Pull})
             answer(kind, Answer::Yes, turn);
         return *this;
     }
@@ -68,7 +68,8 @@ public:
     static std::vector<OpenItemKind> kinds(const RecordReview& review)
     {
         std::vector<OpenItemKind> all;
-        for (const OpenItem& item : review.openItems) all.push_back(item.kind);
+        for (const OpenItem& item : review.openItems)
+            all.push_back(item.kind);
         return all;
     }
 

@@ -1,0 +1,176 @@
+#include "app/wording/verdict_words.h"
+
+#include "app/wording/formats.h"
+
+namespace rig {
+
+QString VerdictWords::word(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::NoBandYet:
+        return tr("No band yet");
+    case Verdict::Outside:
+        return tr("Outside the band");
+    case Verdict::CannotTell:
+        return tr("Cannot tell");
+    case Verdict::NearEdge:
+        return tr("Near the edge of the band");
+    case Verdict::Inside:
+        break;
+    }
+    return tr("Inside the band");
+}
+
+QString VerdictWords::shortWord(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::NoBandYet:
+        return tr("no band yet");
+    case Verdict::Outside:
+        return tr("outside");
+    case Verdict::CannotTell:
+        return tr("cannot tell");
+    case Verdict::NearEdge:
+        return tr("near edge");
+    case Verdict::Inside:
+        break;
+    }
+    return tr("inside");
+}
+
+QString VerdictWords::origin(const Band& band)
+{
+    const Formats formats;
+    const QString edges = formats.band(band.inner);
+    if (band.isThin())
+        return tr("This coupling's band %1 is thin: drawn from %n confirmed reading(s), it can mislead "
+                  "either way.",
+                  nullptr, band.readings)
+            .arg(edges);
+    return tr("This coupling's band is %1, drawn from %n confirmed reading(s).", nullptr, band.readings)
+        .arg(edges);
+}
+
+QString VerdictWords::rarity(const Judgement& judgement)
+{
+    const QString share = Formats{}.oneIn(judgement.tail);
+    switch (judgement.verdict) {
+    case Verdict::Outside:
+    case Verdict::NearEdge:
+        return tr("About %1 locked readings falls this far out.").arg(share);
+    case Verdict::Inside:
+        return tr("By its making about 1 locked reading in 20 falls beyond the band, and 1 in 370 far enough "
+                  "to be called outside.");
+    case Verdict::NoBandYet:
+    case Verdict::CannotTell:
+        break;
+    }
+    return {};
+}
+
+QString VerdictWords::witness(const WitnessFinding& finding)
+{
+    const QString share = finding.miss ? Formats{}.oneIn(*finding.miss) : QString{};
+    switch (finding.witness) {
+    case Witness::NeverShown:
+        return tr("Part-seated was never shown here: which way it would move is not known.");
+    case Witness::NotKnown:
+        return tr("Part-seated was shown here, but how much the gap tells cannot be worked out yet.");
+    case Witness::Good:
+        return tr("About %1 part-seated ones would not lie outside.").arg(share);
+    case Witness::Weak:
+        return tr("The gap is a weak witness here: about %1 part-seated ones would not lie outside.")
+            .arg(share);
+    case Witness::None:
+        break;
+    }
+    return tr("Locked and part-seated share gaps here: about %1 part-seated ones would not lie outside.")
+        .arg(share);
+}
+
+QString VerdictWords::place(const Judgement& judgement, const QString& interval)
+{
+    const bool below = judgement.direction == Direction::Below;
+    switch (judgement.verdict) {
+    case Verdict::Outside:
+        return below ? tr("%1 lies below everything seen when locked.").arg(interval)
+                     : tr("%1 lies above everything seen when locked.").arg(interval);
+    case Verdict::NearEdge:
+        return below ? tr("%1 lies at the lower edge.").arg(interval)
+                     : tr("%1 lies at the upper edge.").arg(interval);
+    case Verdict::Inside:
+        return tr("%1 lies where this coupling usually reads.").arg(interval);
+    case Verdict::NoBandYet:
+    case Verdict::CannotTell:
+        break;
+    }
+    return interval;
+}
+
+QString VerdictWords::cannotTell(const Judgement& judgement, const QString& interval)
+{
+    switch (judgement.reason) {
+    case Reason::GaugeQuarantined:
+        return tr("%1 was read with a gauge in quarantine. Read again with another one.").arg(interval);
+    case Reason::GapIsNoWitness:
+        return tr("%1 says nothing on this coupling: locked and part-seated were both seen at such gaps.")
+            .arg(interval);
+    case Reason::ReachesBeyondBand:
+        return tr("%1 reaches beyond the band. A finer gauge or another reading can tell.").arg(interval);
+    case Reason::None:
+    case Reason::TooFewReadings:
+    case Reason::ReadingsAllOpen:
+        break;
+    }
+    return tr("%1 cannot be judged.").arg(interval);
+}
+
+QString VerdictWords::noBand(const Judgement& judgement, const QString& interval)
+{
+    if (judgement.reason == Reason::ReadingsAllOpen)
+        return tr("%1 is kept. Every baseline reading was wider than the gauge could reach, so there is no "
+                  "band: use a "
+                  "gauge that reaches.")
+            .arg(interval);
+    return tr("%1 is kept. Not enough confirmed readings: this reading cannot be judged.").arg(interval);
+}
+
+QString VerdictWords::explanation(const Judgement& judgement, const GapInterval& reading)
+{
+    const QString interval = Formats{}.interval(reading);
+    if (judgement.verdict == Verdict::NoBandYet)
+        return noBand(judgement, interval);
+    QStringList sentences;
+    if (judgement.verdict == Verdict::CannotTell)
+        sentences << cannotTell(judgement, interval);
+    else
+        sentences << place(judgement, interval);
+    if (judgement.band)
+        sentences << origin(*judgement.band);
+    sentences << rarity(judgement) << witness(judgement.witness);
+    sentences.removeAll(QString{});
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString VerdictWords::caution(Verdict verdict, const QString& callName, const QString& callPhone)
+{
+    switch (verdict) {
+    case Verdict::Outside: {
+        QString whom = callName.isEmpty() ? tr("a person entitled to decide") : callName;
+        if (!callPhone.isEmpty())
+            whom = tr("%1 (%2)", "name (telephone)").arg(whom, callPhone);
+        return tr("Stop, leave it as it is, call %1. Re-connecting without finding out why is not a fix.")
+            .arg(whom);
+    }
+    case Verdict::NoBandYet:
+    case Verdict::CannotTell:
+        return tr("The gap is no sign here: the look, the pull and the second person have to carry it.");
+    case Verdict::NearEdge:
+        return tr("One sign only: look and pull with care, and watch where the next readings go.");
+    case Verdict::Inside:
+        break;
+    }
+    return tr("A gap inside the band is one sign only. Finish the look, the pull and the second person.");
+}
+
+} // namespace rig

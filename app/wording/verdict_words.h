@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/judgement/judgement.h"
+#include "core/measure/gap_interval.h"
+
+#include <QCoreApplication>
+#include <QString>
+
+namespace rig {
+
+// What is said of a judgement. No sentence here ever says that anything is in order.
+class VerdictWords
+{
+    Q_DECLARE_TR_FUNCTIONS(VerdictWords)
+
+public:
+    static QString word(Verdict verdict);      // "Inside the band"
+    static QString shortWord(Verdict verdict); // "inside", for tables and lists
+    // Where the reading lies, from how many readings, how often a locked one falls that far out, and what is
+    // known of part-seated ones.
+    static QString explanation(const Judgement& judgement, const GapInterval& reading);
+    // What to do now; ends with "one sign only" wherever the job goes on.
+    static QString caution(Verdict verdict, const QString& callName, const QString& callPhone);
+
+private:
+    static QString place(const Judgement& judgement, const QString& interval);
+    static QString origin(const Band& band);
+    static QString rarity(const Judgement& judgement);
+    static QString witness(const WitnessFinding& finding);
+    static QString cannotTell(const Judgement& judgement, const QString& interval);
+    static QString noBand(const Judgement& judgement, const QString& interval);
+};
+
+} // namespace rig
