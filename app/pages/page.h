@@ -9,8 +9,8 @@
 
 namespace rig {
 
-// One of the five moments. The window shows it for an airframe; it says when something went wrong or when the list
-// of airframes changed by its doing.
+// One of the five moments. The window shows it for an airframe; it says when something went wrong or when the
+// list of airframes changed by its doing.
 class Page : public QWidget
 {
     Q_OBJECT

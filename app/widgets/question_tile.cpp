@@ -38,7 +38,8 @@ QuestionTile::QuestionTile(const QString& title, const QString& hint, bool withC
     auto* answers = new QHBoxLayout;
     answers->setSpacing(6);
     for (const Answer answer : {Answer::Yes, Answer::No, Answer::CannotSee})
-        if (withCannotSee || answer != Answer::CannotSee) answers->addWidget(addButton(answer));
+        if (withCannotSee || answer != Answer::CannotSee)
+            answers->addWidget(addButton(answer));
     layout->addLayout(answers);
 }
 
@@ -57,7 +58,8 @@ QPushButton* QuestionTile::addButton(Answer answer)
 void QuestionTile::setAnswer(std::optional<Answer> answer)
 {
     for (const Answer one : {Answer::Yes, Answer::No, Answer::CannotSee})
-        if (QPushButton* button = m_buttons[static_cast<std::size_t>(one)]) button->setChecked(answer == one);
+        if (QPushButton* button = m_buttons[static_cast<std::size_t>(one)])
+            button->setChecked(answer == one);
 }
 
 void QuestionTile::setState(bool asked, bool open)
@@ -65,7 +67,8 @@ void QuestionTile::setState(bool asked, bool open)
     setProperty("asked", asked);
     restyle(this);
     for (QPushButton* button : m_buttons)
-        if (button) button->setEnabled(open);
+        if (button)
+            button->setEnabled(open);
 }
 
 void QuestionTile::focusFirst()

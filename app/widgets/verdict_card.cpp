@@ -14,11 +14,15 @@ namespace {
 const char* rankOf(Verdict verdict)
 {
     switch (verdict) {
-    case Verdict::Inside: return "inside";
-    case Verdict::NearEdge: return "near";
-    case Verdict::Outside: return "outside";
+    case Verdict::Inside:
+        return "inside";
+    case Verdict::NearEdge:
+        return "near";
+    case Verdict::Outside:
+        return "outside";
     case Verdict::NoBandYet:
-    case Verdict::CannotTell: break;
+    case Verdict::CannotTell:
+        break;
     }
     return "unknown";
 }

@@ -33,12 +33,15 @@ struct RiggedTodayView
 {
     Airframe airframe;
     std::vector<Person> persons;
-    std::vector<Gauge> gauges; // in use
+    std::vector<Gauge> gauges;       // in use
     std::vector<Coupling> couplings; // in use, in rigging order
     std::optional<RecordHeader> record;
     std::optional<LastClose> lastClose;
     RecordReview review;
 };
+
+// How a further reading came to be asked for.
+enum class ReadingWanted { None, Again, Corrected };
 
 // A reading of this record with what it is judged as.
 struct JudgedReading

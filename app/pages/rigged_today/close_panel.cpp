@@ -1,0 +1,112 @@
+#include "app/pages/rigged_today/close_panel.h"
+
+#include "app/widgets/choice_box.h"
+#include "app/wording/rigged_words.h"
+
+#include <QCheckBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace rig {
+
+namespace {
+
+QLabel* labelOf(const QString& text, const char* kind)
+{
+    auto* label = new QLabel{text};
+    label->setProperty("kind", kind);
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace
+
+ClosePanel::ClosePanel(QWidget* parent) : QWidget{parent}
+{
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(28, 24, 28, 24);
+    layout->setSpacing(10);
+    layout->addWidget(labelOf(RiggedWords::closeTitle(), "title"));
+    m_heading = labelOf(RiggedWords::openHeading(), "section");
+    m_open = labelOf({}, "body");
+    m_open->setObjectName("openItems");
+    layout->addWidget(m_heading);
+    layout->addWidget(m_open);
+    layout->addWidget(labelOf(RiggedWords::notRecordedHere(), "caution"));
+    m_tools = new QCheckBox{RiggedWords::toolsCounted()};
+    m_tools->setObjectName("toolsCounted");
+    layout->addWidget(m_tools);
+    addNames(layout);
+    m_problem = labelOf({}, "problem");
+    m_problem->setObjectName("closeProblem");
+    m_problem->hide();
+    layout->addWidget(m_problem);
+    m_close = new QPushButton;
+    m_close->setProperty("kind", "primary");
+    m_close->setObjectName("closeRecord");
+    m_close->setAutoDefault(true);
+    layout->addWidget(m_close, 0, Qt::AlignLeft);
+    layout->addWidget(labelOf(RiggedWords::cautionLast(), "soft"));
+    layout->addStretch(1);
+    connect(m_close, &QPushButton::clicked, this, &ClosePanel::tryToClose);
+}
+
+void ClosePanel::addNames(QVBoxLayout* layout)
+{
+    layout->addWidget(labelOf(RiggedWords::twoNames(), "body"));
+    auto* form = new QFormLayout;
+    form->setLabelAlignment(Qt::AlignLeft);
+    m_first = new ChoiceBox{RiggedWords::firstName()};
+    m_first->setObjectName("closeFirst");
+    m_second = new ChoiceBox{RiggedWords::secondName()};
+    m_second->setObjectName("closeSecond");
+    m_note = new QLineEdit;
+    m_note->setObjectName("closeNote");
+    m_note->setPlaceholderText(RiggedWords::noteHint());
+    m_note->setAccessibleName(RiggedWords::noteLabel());
+    form->addRow(RiggedWords::firstName(), m_first);
+    form->addRow(RiggedWords::secondName(), m_second);
+    form->addRow(RiggedWords::noteLabel(), m_note);
+    layout->addLayout(form);
+}
+
+void ClosePanel::display(const RiggedTodayView& view)
+{
+    QStringList lines;
+    for (const OpenItem& item : view.review.openItems)
+        lines << QStringLiteral("◇  ") + RiggedWords::openItem(item, QString::fromStdString(item.name));
+    m_heading->setVisible(!lines.isEmpty());
+    m_open->setText(lines.isEmpty() ? RiggedWords::nothingOpen() : lines.join('\n'));
+    m_close->setText(view.review.mayCloseComplete() ? RiggedWords::closeComplete()
+                                                    : RiggedWords::closeLeftOpen());
+    m_tools->setChecked(false);
+    m_note->clear();
+    m_problem->hide();
+    for (ChoiceBox* box : {m_first, m_second}) {
+        box->begin(RiggedWords::choosePerson());
+        for (const Person& person : view.persons)
+            box->add(QString::fromStdString(person.name), person.id);
+    }
+}
+
+void ClosePanel::tryToClose()
+{
+    const auto first = m_first->chosen<PersonId>();
+    const auto second = m_second->chosen<PersonId>();
+    QString problem;
+    if (!m_tools->isChecked())
+        problem = RiggedWords::toolsMissing();
+    else if (!first || !second)
+        problem = RiggedWords::namesMissing();
+    else if (*first == *second)
+        problem = RiggedWords::namesMustDiffer();
+    m_problem->setText(problem);
+    m_problem->setVisible(!problem.isEmpty());
+    if (problem.isEmpty())
+        emit closeAsked(*first, *second, m_note->text().trimmed());
+}
+
+} // namespace rig

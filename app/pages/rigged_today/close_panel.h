@@ -1,0 +1,44 @@
+#pragma once
+
+#include "app/pages/rigged_today/rigged_today_view.h"
+
+#include <QWidget>
+
+class QCheckBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QVBoxLayout;
+
+namespace rig {
+
+class ChoiceBox;
+
+// The end of a record: what is still open, the count of tools, two different names.
+class ClosePanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit ClosePanel(QWidget* parent = nullptr);
+
+    void display(const RiggedTodayView& view);
+
+signals:
+    void closeAsked(rig::PersonId first, rig::PersonId second, const QString& note);
+
+private:
+    void addNames(QVBoxLayout* layout);
+    void tryToClose();
+
+    QLabel* m_heading = nullptr;
+    QLabel* m_open = nullptr;
+    QCheckBox* m_tools = nullptr;
+    ChoiceBox* m_first = nullptr;
+    ChoiceBox* m_second = nullptr;
+    QLineEdit* m_note = nullptr;
+    QLabel* m_problem = nullptr;
+    QPushButton* m_close = nullptr;
+};
+
+} // namespace rig

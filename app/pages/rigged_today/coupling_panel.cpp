@@ -1,0 +1,383 @@
+#include "app/pages/rigged_today/coupling_panel.h"
+
+#include "app/widgets/choice_box.h"
+#include "app/widgets/gap_strip_widget.h"
+#include "app/widgets/leaf_row.h"
+#include "app/widgets/trend_widget.h"
+#include "app/widgets/verdict_card.h"
+#include "app/wording/formats.h"
+#include "app/wording/rigged_words.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace rig {
+
+namespace {
+
+constexpr std::array kLook{CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop};
+
+std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return flow.ballInSocket;
+    case CheckKind::PlungerHome:
+        return flow.plungerHome;
+    case CheckKind::SleeveAtStop:
+        return flow.sleeveAtStop;
+    case CheckKind::Pull:
+        break;
+    }
+    return flow.pull;
+}
+
+QLabel* labelOf(const char* kind, const char* name = "")
+{
+    auto* label = new QLabel;
+    label->setProperty("kind", kind);
+    label->setWordWrap(true);
+    label->setObjectName(QLatin1String(name));
+    return label;
+}
+
+QPushButton* buttonOf(const QString& text, const char* name, const char* kind = "plain")
+{
+    auto* button = new QPushButton{text};
+    button->setProperty("kind", kind);
+    button->setObjectName(QLatin1String(name));
+    return button;
+}
+
+bool isKey(const QKeyEvent& event, const QString& key)
+{
+    return event.modifiers() == Qt::NoModifier && event.text().compare(key, Qt::CaseInsensitive) == 0;
+}
+
+QString gaugeNoteOf(const CouplingSheet& sheet)
+{
+    if (!sheet.gauge)
+        return {};
+    const QString name = QString::fromStdString(sheet.gauge->name);
+    return sheet.gaugeChecked ? RiggedWords::gaugeChecked(name, Formats{}.day(*sheet.gaugeChecked))
+                              : RiggedWords::gaugeNeverChecked(name);
+}
+
+} // namespace
+
+CouplingPanel::CouplingPanel(QWidget* parent) : QWidget{parent}
+{
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(20, 14, 20, 14);
+    layout->setSpacing(10);
+    buildTop(layout);
+    buildLook(layout);
+    buildMeasure(layout);
+    buildPull(layout);
+    layout->addStretch(1);
+    buildBottom(layout);
+}
+
+void CouplingPanel::buildTop(QVBoxLayout* layout)
+{
+    auto* top = new QHBoxLayout;
+    auto* names = new QVBoxLayout;
+    names->setSpacing(2);
+    m_title = labelOf("title", "couplingTitle");
+    m_access = labelOf("soft");
+    names->addWidget(m_title);
+    names->addWidget(m_access);
+    top->addLayout(names, 1);
+
+    const auto choice = [top](QLabel*& label, ChoiceBox*& box, const QString& text, const char* name) {
+        auto* column = new QVBoxLayout;
+        column->setSpacing(2);
+        label = new QLabel{text};
+        label->setProperty("kind", "label");
+        box = new ChoiceBox{text};
+        box->setObjectName(QLatin1String(name));
+        label->setBuddy(box);
+        column->addWidget(label);
+        column->addWidget(box);
+        top->addLayout(column);
+    };
+    QLabel* gaugeLabel = nullptr;
+    choice(m_personLabel, m_person, RiggedWords::measuredBy(), "measuredBy");
+    choice(gaugeLabel, m_gauge, RiggedWords::gauge(), "measuredWith");
+    connect(m_person, &QComboBox::activated, this, [this] {
+        if (const auto person = m_person->chosen<PersonId>())
+            emit personChosen(*person);
+    });
+    connect(m_gauge, &QComboBox::activated, this, [this] {
+        if (const auto gauge = m_gauge->chosen<GaugeId>())
+            emit gaugeChosen(*gauge);
+    });
+    layout->addLayout(top);
+    m_notice = labelOf("caution", "couplingNotice");
+    layout->addWidget(m_notice);
+}
+
+void CouplingPanel::buildLook(QVBoxLayout* layout)
+{
+    auto* row = new QHBoxLayout;
+    row->setSpacing(10);
+    for (const CheckKind kind : kLook) {
+        auto* one = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), true};
+        one->setObjectName(QStringLiteral("tile%1").arg(static_cast<int>(kind)));
+        connect(one, &QuestionTile::answered, this,
+                [this, kind](Answer answer) { emit answered(kind, answer); });
+        m_tiles[static_cast<std::size_t>(kind)] = one;
+        row->addWidget(one, 1);
+    }
+    layout->addLayout(row);
+}
+
+void CouplingPanel::buildMeasure(QVBoxLayout* layout)
+{
+    m_strip = new GapStripWidget;
+    m_strip->setObjectName("gapStrip");
+    layout->addWidget(m_strip);
+    m_leafLabel = labelOf("label");
+    layout->addWidget(m_leafLabel);
+    m_leaves = new LeafRow;
+    m_leaves->setObjectName("leafRow");
+    layout->addWidget(m_leaves);
+    m_leafNote = labelOf("soft", "leafNote");
+    layout->addWidget(m_leafNote);
+    m_verdict = new VerdictCard;
+    layout->addWidget(m_verdict);
+    connect(m_leaves, &LeafRow::readingChosen, this, &CouplingPanel::chooseReading);
+    connect(m_leaves, &LeafRow::entryRefused, this,
+            [this](const QString& sentence) { m_leafNote->setText(sentence); });
+}
+
+void CouplingPanel::buildPull(QVBoxLayout* layout)
+{
+    auto* row = new QHBoxLayout;
+    row->setSpacing(10);
+    const CheckKind kind = CheckKind::Pull;
+    auto* pull = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), false};
+    pull->setObjectName("tilePull");
+    connect(pull, &QuestionTile::answered, this,
+            [this](Answer answer) { emit answered(CheckKind::Pull, answer); });
+    m_tiles[static_cast<std::size_t>(kind)] = pull;
+    row->addWidget(pull, 1);
+
+    auto* history = new QVBoxLayout;
+    history->setSpacing(2);
+    auto* label = labelOf("label");
+    label->setText(RiggedWords::lastTwelve());
+    m_history = new TrendWidget;
+    m_history->setObjectName("lastTwelve");
+    history->addWidget(label);
+    history->addWidget(m_history, 1);
+    row->addLayout(history, 1);
+    layout->addLayout(row);
+}
+
+void CouplingPanel::buildBottom(QVBoxLayout* layout)
+{
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    auto* hint = labelOf("soft");
+    hint->setText(RiggedWords::escHint());
+    row->addWidget(hint, 1);
+    m_correct = buttonOf(RiggedWords::correct(), "correct");
+    m_again = buttonOf(RiggedWords::measureAgain(), "measureAgain");
+    m_turn = buttonOf({}, "turn");
+    m_next = buttonOf(RiggedWords::nextCoupling(), "next", "primary");
+    for (QPushButton* button : {m_correct, m_again, m_turn, m_next})
+        row->addWidget(button);
+    connect(m_correct, &QPushButton::clicked, this, &CouplingPanel::correctionAsked);
+    connect(m_again, &QPushButton::clicked, this, &CouplingPanel::measureAgainAsked);
+    connect(m_next, &QPushButton::clicked, this, &CouplingPanel::nextAsked);
+    connect(m_turn, &QPushButton::clicked, this,
+            [this] { emit turnAsked(m_sheet.turn == Turn::First ? Turn::Second : Turn::First); });
+    layout->addLayout(row);
+}
+
+void CouplingPanel::setLook(const Look& look)
+{
+    m_strip->setLook(look);
+    m_strip->setFixedHeight(static_cast<int>(92 * look.fonts.scale));
+    m_history->setLook(look);
+    m_verdict->setLook(look);
+}
+
+void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sheet, const QString& nextText)
+{
+    m_sheet = sheet;
+    m_callName = QString::fromStdString(view.airframe.callName);
+    m_callPhone = QString::fromStdString(view.airframe.callPhone);
+    m_title->setText(QString::fromStdString(sheet.coupling.name));
+    const QString access = QString::fromStdString(sheet.coupling.access);
+    const QString leaf = QString::fromStdString(sheet.coupling.leafPlace);
+    m_access->setText(access.isEmpty() || leaf.isEmpty() ? access + leaf
+                                                         : access + QStringLiteral(" · ") + leaf);
+    fillChoices(view, sheet);
+    showQuestions(sheet);
+    showMeasure(sheet);
+    showBottom(sheet);
+    m_next->setText(nextText);
+}
+
+void CouplingPanel::fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet)
+{
+    const bool first = sheet.turn == Turn::First;
+    m_personLabel->setText(first ? RiggedWords::measuredBy() : RiggedWords::lookedBy());
+    m_person->setAccessibleName(m_personLabel->text());
+    m_person->begin(RiggedWords::choosePerson());
+    for (const Person& person : view.persons)
+        if (first || !sheet.firstPersons.contains(person.id))
+            m_person->add(QString::fromStdString(person.name), person.id);
+    m_person->choose(sheet.person);
+    m_gauge->begin(RiggedWords::chooseGauge());
+    for (const Gauge& gauge : view.gauges)
+        m_gauge->add(QString::fromStdString(gauge.name), gauge.id);
+    m_gauge->choose(sheet.gauge ? std::optional{sheet.gauge->id} : std::nullopt);
+}
+
+void CouplingPanel::showQuestions(const CouplingSheet& sheet)
+{
+    const bool someone = sheet.person.has_value();
+    for (const CheckKind kind : kLook) {
+        tile(kind)->setAnswer(answerOf(sheet.flow, kind));
+        const bool open = kind == CheckKind::BallInSocket || sheet.flow.ballInSocket == Answer::Yes;
+        tile(kind)->setState(someone && sheet.flow.ask == kind, someone && open);
+    }
+    tile(CheckKind::Pull)->setAnswer(sheet.flow.pull);
+    const bool pullOpen = sheet.flow.next == Step::Pull || sheet.flow.next == Step::Done;
+    tile(CheckKind::Pull)->setState(someone && sheet.flow.ask == CheckKind::Pull, someone && pullOpen);
+    if (!someone)
+        m_notice->setText(sheet.turn == Turn::First ? RiggedWords::choosePersonFirst()
+                                                    : RiggedWords::secondMustDiffer());
+    else if (sheet.flow.hasDoubt())
+        m_notice->setText(RiggedWords::doubtHere());
+    else
+        m_notice->setText(sheet.turn == Turn::Second ? RiggedWords::secondBlind() : QString{});
+    m_notice->setVisible(!m_notice->text().isEmpty());
+}
+
+void CouplingPanel::showMeasure(const CouplingSheet& sheet)
+{
+    GapStripView strip;
+    strip.band = sheet.band;
+    strip.partSeated = sheet.history.partSeated;
+    const bool mayRead = sheet.person && sheet.gauge && sheet.flow.mayMeasure();
+    m_leavesOpen = mayRead && (sheet.wanted != ReadingWanted::None || sheet.readings.empty());
+    const bool taper = sheet.gauge && sheet.gauge->set.kind() == GaugeKind::Taper;
+    m_leafLabel->setText(taper ? RiggedWords::valueRead() : RiggedWords::thickestThatEnters());
+    std::optional<Gap> centre;
+    if (sheet.band)
+        centre = Gap::micrometres(static_cast<std::int32_t>(sheet.band->median * 1000));
+    m_leaves->setGauge(sheet.gauge ? sheet.gauge->set : GaugeSet{}, centre);
+    m_leaves->setEnabled(m_leavesOpen);
+    m_leafNote->setText(gaugeNoteOf(sheet));
+
+    if (sheet.readings.empty()) {
+        m_verdict->showPrompt(!sheet.person                ? RiggedWords::choosePersonFirst()
+                              : !sheet.flow.mayMeasure()   ? RiggedWords::lookFirst()
+                              : !sheet.gauge               ? RiggedWords::chooseGaugeFirst()
+                              : sheet.turn == Turn::Second ? RiggedWords::secondOptional()
+                                                           : RiggedWords::readNow());
+    } else {
+        const JudgedReading& last = sheet.readings.back();
+        strip.reading = last.reading.interval;
+        strip.verdict = last.judgement.verdict;
+        for (std::size_t i = 0; i + 1 < sheet.readings.size(); ++i)
+            strip.earlier.push_back(sheet.readings[i].reading.interval);
+        m_leaves->setChosen(GaugeReading{last.reading.interval, last.reading.technique});
+        m_verdict->show(last.judgement, last.reading.interval, m_callName, m_callPhone);
+        m_verdict->setKept(RiggedWords::savedAt(Formats{}.time(last.reading.stamp.when)));
+        if (sheet.wanted == ReadingWanted::Again)
+            m_leafNote->setText(RiggedWords::measureAgainHint());
+        if (sheet.wanted == ReadingWanted::Corrected)
+            m_leafNote->setText(RiggedWords::correctNow());
+    }
+    m_strip->setView(strip);
+    m_history->setSmall(sheet.lastTwelve, 12);
+    m_history->setVisible(sheet.turn == Turn::First);
+}
+
+void CouplingPanel::showBottom(const CouplingSheet& sheet)
+{
+    const bool hasReading = !sheet.readings.empty();
+    m_again->setEnabled(hasReading && !m_leavesOpen);
+    m_correct->setEnabled(hasReading && !m_leavesOpen);
+    m_turn->setText(sheet.turn == Turn::First ? RiggedWords::secondHere() : RiggedWords::firstHere());
+    m_next->setEnabled(sheet.flow.isDone());
+}
+
+void CouplingPanel::chooseReading(const GaugeReading& reading)
+{
+    if (!m_leavesOpen)
+        return;
+    emit readingChosen(reading);
+}
+
+void CouplingPanel::showReading(const GaugeReading& reading, const Judgement& judgement)
+{
+    m_leaves->setChosen(reading);
+    GapStripView strip;
+    strip.band = m_sheet.band;
+    strip.partSeated = m_sheet.history.partSeated;
+    strip.reading = reading.interval;
+    strip.verdict = judgement.verdict;
+    m_strip->setView(strip);
+    m_leafNote->setText(RiggedWords::interval(Formats{}.interval(reading.interval), reading.technique));
+    m_verdict->show(judgement, reading.interval, m_callName, m_callPhone);
+    m_verdict->setKept(RiggedWords::saving());
+    m_leaves->setEnabled(false);
+    m_leavesOpen = false;
+}
+
+void CouplingPanel::showNotSaved()
+{
+    m_verdict->setKept(RiggedWords::notSaved());
+    m_leaves->setEnabled(true);
+    m_leavesOpen = true;
+}
+
+void CouplingPanel::showNotice(const QString& sentence)
+{
+    m_notice->setText(sentence);
+    m_notice->setVisible(true);
+}
+
+bool CouplingPanel::takeKey(QKeyEvent* event)
+{
+    const auto answerKey = [event]() -> std::optional<Answer> {
+        if (isKey(*event, RiggedWords::keyYes()))
+            return Answer::Yes;
+        if (isKey(*event, RiggedWords::keyNo()))
+            return Answer::No;
+        if (isKey(*event, RiggedWords::keyCannotSee()))
+            return Answer::CannotSee;
+        return std::nullopt;
+    };
+    if (const auto answer = answerKey()) {
+        if (!m_sheet.person || !m_sheet.flow.ask)
+            return false;
+        if (m_sheet.flow.ask == CheckKind::Pull && answer == Answer::CannotSee)
+            return false;
+        emit answered(*m_sheet.flow.ask, *answer);
+        return true;
+    }
+    if (isKey(*event, RiggedWords::keyMeasureAgain()) && m_again->isEnabled())
+        return m_again->click(), true;
+    if (isKey(*event, RiggedWords::keyCorrect()) && m_correct->isEnabled())
+        return m_correct->click(), true;
+    if (isKey(*event, RiggedWords::keySecondPerson()))
+        return m_turn->click(), true;
+    if (m_leavesOpen && m_leaves->takeKey(event))
+        return true;
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (enter && m_next->isEnabled())
+        return m_next->click(), true;
+    return false;
+}
+
+} // namespace rig

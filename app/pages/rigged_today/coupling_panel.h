@@ -1,0 +1,89 @@
+#pragma once
+
+#include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "app/theme/theme.h"
+#include "app/widgets/question_tile.h"
+
+#include <QWidget>
+
+#include <array>
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace rig {
+
+class ChoiceBox;
+class GapStripWidget;
+class LeafRow;
+class TrendWidget;
+class VerdictCard;
+
+// One coupling and one person: look, measure, pull. It shows a sheet and says what the user did.
+class CouplingPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit CouplingPanel(QWidget* parent = nullptr);
+
+    void display(const RiggedTodayView& view, const CouplingSheet& sheet, const QString& nextText);
+    void setLook(const Look& look);
+
+    // The verdict, at once and before anything is saved.
+    void showReading(const GaugeReading& reading, const Judgement& judgement);
+    void showNotSaved();
+    void showNotice(const QString& sentence);
+
+    // A key pressed anywhere on the page. False when it means nothing here.
+    bool takeKey(QKeyEvent* event);
+
+signals:
+    void answered(rig::CheckKind kind, rig::Answer answer);
+    void readingChosen(const rig::GaugeReading& reading);
+    void personChosen(rig::PersonId person);
+    void gaugeChosen(rig::GaugeId gauge);
+    void measureAgainAsked();
+    void correctionAsked();
+    void nextAsked();
+    void turnAsked(rig::Turn turn);
+
+private:
+    void buildTop(QVBoxLayout* layout);
+    void buildLook(QVBoxLayout* layout);
+    void buildMeasure(QVBoxLayout* layout);
+    void buildPull(QVBoxLayout* layout);
+    void buildBottom(QVBoxLayout* layout);
+    void fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet);
+    void showQuestions(const CouplingSheet& sheet);
+    void showMeasure(const CouplingSheet& sheet);
+    void showBottom(const CouplingSheet& sheet);
+    void chooseReading(const GaugeReading& reading);
+    QuestionTile* tile(CheckKind kind) const { return m_tiles[static_cast<std::size_t>(kind)]; }
+
+    CouplingSheet m_sheet;
+    QString m_callName;
+    QString m_callPhone;
+    bool m_leavesOpen = false;
+
+    QLabel* m_title = nullptr;
+    QLabel* m_access = nullptr;
+    QLabel* m_personLabel = nullptr;
+    ChoiceBox* m_person = nullptr;
+    ChoiceBox* m_gauge = nullptr;
+    QLabel* m_notice = nullptr;
+    std::array<QuestionTile*, 4> m_tiles{};
+    GapStripWidget* m_strip = nullptr;
+    QLabel* m_leafLabel = nullptr;
+    LeafRow* m_leaves = nullptr;
+    QLabel* m_leafNote = nullptr;
+    VerdictCard* m_verdict = nullptr;
+    QPushButton* m_again = nullptr;
+    QPushButton* m_correct = nullptr;
+    QPushButton* m_turn = nullptr;
+    QPushButton* m_next = nullptr;
+    TrendWidget* m_history = nullptr;
+};
+
+} // namespace rig

@@ -1,0 +1,232 @@
+#include "app/pages/rigged_today/record_list.h"
+
+#include "app/wording/formats.h"
+#include "app/wording/rigged_words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QProgressBar>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace rig {
+
+MarkRow::MarkRow(QWidget* parent) : QAbstractButton{parent}
+{
+    setCheckable(true);
+    setFocusPolicy(Qt::StrongFocus);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void MarkRow::show(MarkShape shape, Role role, const QString& title, const QString& detail)
+{
+    m_shape = shape;
+    m_role = role;
+    m_title = title;
+    m_detail = detail;
+    setAccessibleName(title);
+    setAccessibleDescription(detail);
+    setToolTip(title + QLatin1Char('\n') + detail);
+    update();
+}
+
+void MarkRow::setLook(const Look& look)
+{
+    m_look = look;
+    updateGeometry();
+    update();
+}
+
+QSize MarkRow::sizeHint() const
+{
+    return {static_cast<int>(240 * m_look.fonts.scale),
+            static_cast<int>(std::lround(52 * m_look.fonts.scale))};
+}
+
+QSize MarkRow::minimumSizeHint() const
+{
+    return {120, sizeHint().height()};
+}
+
+void MarkRow::paintEvent(QPaintEvent*)
+{
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double scale = m_look.fonts.scale;
+    const QRectF frame = QRectF{rect()}.adjusted(1, 1, -1, -1);
+    if (isChecked() || underMouse()) {
+        painter.setPen(isChecked() ? QPen{m_look.theme.color(Role::Accent), 1.6} : QPen{Qt::NoPen});
+        painter.setBrush(m_look.theme.color(Role::AccentFill));
+        painter.drawRoundedRect(frame, 6, 6);
+    }
+    if (hasFocus()) {
+        painter.setPen(QPen{m_look.theme.color(Role::Ink), 1.2, Qt::DotLine});
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRoundedRect(frame.adjusted(2, 2, -2, -2), 5, 5);
+    }
+    const double side = 16 * scale;
+    const QRectF mark{12 * scale, (height() - side) / 2, side, side};
+    paintMark(painter, m_shape, m_role, mark, m_look.theme);
+
+    const double left = mark.right() + 10 * scale;
+    const double width = this->width() - left - 8;
+    const auto line = [&](const QString& text, const QFont& font, Role role, double top) {
+        painter.setFont(font);
+        painter.setPen(m_look.theme.color(role));
+        const QString fitting =
+            painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(width));
+        painter.drawText(QRectF{left, top, width, 20 * scale}, Qt::AlignLeft | Qt::AlignVCenter, fitting);
+    };
+    const Weight weight = isChecked() ? Weight::SemiBold : Weight::Medium;
+    line(m_title, fontOf(m_look.fonts.body(), weight), Role::Ink, 6 * scale);
+    line(m_detail, fontOf(m_look.fonts.small()), Role::InkSoft, 26 * scale);
+}
+
+RecordList::RecordList(QWidget* parent) : QFrame{parent}
+{
+    setProperty("card", true);
+    auto* outer = new QVBoxLayout{this};
+    outer->setContentsMargins(10, 14, 10, 10);
+    outer->setSpacing(6);
+    auto* top = new QHBoxLayout;
+    auto* heading = new QLabel{RiggedWords::recordHeading()};
+    heading->setProperty("kind", "label");
+    m_day = new QLabel;
+    m_day->setProperty("kind", "soft");
+    top->addWidget(heading);
+    top->addStretch(1);
+    top->addWidget(m_day);
+    outer->addLayout(top);
+    m_progress = new QLabel;
+    m_progress->setProperty("kind", "section");
+    m_progress->setWordWrap(true);
+    m_progress->setObjectName("recordProgress");
+    outer->addWidget(m_progress);
+    m_bar = new QProgressBar;
+    m_bar->setTextVisible(false);
+    m_bar->setAccessibleName(RiggedWords::recordHeading());
+    outer->addWidget(m_bar);
+
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* inside = new QWidget;
+    m_layout = new QVBoxLayout{inside};
+    m_layout->setContentsMargins(0, 4, 0, 0);
+    m_layout->setSpacing(2);
+    m_layout->addStretch(1);
+    scroll->setWidget(inside);
+    outer->addWidget(scroll, 1);
+}
+
+void RecordList::setLook(const Look& look)
+{
+    m_look = look;
+    setFixedWidth(static_cast<int>(std::lround(300 * std::min(look.fonts.scale, 1.25))));
+    for (MarkRow* one : m_rows)
+        one->setLook(look);
+}
+
+MarkRow* RecordList::row(std::size_t index)
+{
+    while (m_rows.size() <= index) {
+        auto* one = new MarkRow;
+        one->setLook(m_look);
+        const std::size_t at = m_rows.size();
+        one->setObjectName(QStringLiteral("recordRow%1").arg(at));
+        connect(one, &QAbstractButton::clicked, this, [this, at] { emit chosen(m_places[at]); });
+        m_layout->insertWidget(static_cast<int>(at), one);
+        m_rows.push_back(one);
+    }
+    return m_rows[index];
+}
+
+void RecordList::display(const RiggedTodayView& view, const RecordPlace& current, Turn turn)
+{
+    const Formats formats;
+    const int all = static_cast<int>(view.review.couplings.size());
+    const int done = turn == Turn::First ? view.review.firstDone() : view.review.bothDone();
+    m_day->setText(view.record ? formats.moment(view.record->begins) : QString{});
+    m_progress->setText(turn == Turn::First ? RiggedWords::progress(done, all)
+                                            : RiggedWords::secondProgress(done, all));
+    m_bar->setRange(0, std::max(1, all));
+    m_bar->setValue(done);
+
+    m_places.clear();
+    for (const CouplingProgress& one : view.review.couplings) {
+        const RecordPlace place{RecordPlace::Kind::Coupling, one.id};
+        showCoupling(row(m_places.size()), one, place == current, turn);
+        m_places.push_back(place);
+    }
+    const auto step = [&](RecordPlace::Kind kind, bool isCurrent, const QString& title,
+                          const QString& detail) {
+        MarkRow* one = row(m_places.size());
+        one->show(isCurrent ? MarkShape::Current : MarkShape::Waiting,
+                  isCurrent ? Role::Accent : Role::InkSoft, title, detail);
+        one->setChecked(isCurrent);
+        m_places.push_back({kind, {}});
+    };
+    const bool closing = current.kind == RecordPlace::Kind::Close;
+    step(RecordPlace::Kind::SecondInspection, turn == Turn::Second && !closing,
+         RiggedWords::secondInspection(), RiggedWords::secondProgress(view.review.bothDone(), all));
+    step(RecordPlace::Kind::Close, closing, RiggedWords::close(), RiggedWords::closeHint());
+    for (std::size_t i = 0; i < m_rows.size(); ++i)
+        m_rows[i]->setVisible(i < m_places.size());
+}
+
+namespace {
+
+QString detailFor(const CouplingProgress& one, Turn turn)
+{
+    if (turn == Turn::Second) {
+        switch (one.stage) {
+        case CouplingStage::BothDone:
+            return RiggedWords::secondPersonDone();
+        case CouplingStage::FirstDone:
+            return RiggedWords::firstPersonDone();
+        case CouplingStage::Begun:
+        case CouplingStage::Waiting:
+            break;
+        }
+        return RiggedWords::firstPersonNotDone();
+    }
+    QString detail = RiggedWords::waiting();
+    if (one.stage == CouplingStage::Begun)
+        detail = RiggedWords::begunNotDone();
+    if (one.reading && (one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone))
+        detail = RiggedWords::readLookedPulled(Formats{}.interval(*one.reading));
+    if (one.stage == CouplingStage::BothDone)
+        detail = RiggedWords::bothDone(detail);
+    if (one.interrupted)
+        detail = RiggedWords::interruptedMark(detail);
+    if (one.doubted)
+        detail = RiggedWords::doubtedMark(detail);
+    return detail;
+}
+
+} // namespace
+
+void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, bool isCurrent, Turn turn)
+{
+    MarkShape shape = MarkShape::Waiting;
+    Role role = Role::InkSoft;
+    const bool firstDone = one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone;
+    if (isCurrent) {
+        shape = MarkShape::Current;
+        role = Role::Accent;
+    } else if (turn == Turn::First && one.doubted) {
+        shape = MarkShape::HalfDisc;
+        role = Role::NearEdge;
+    } else if (turn == Turn::First && one.verdict && (firstDone || one.verdict == Verdict::Outside)) {
+        shape = shapeOf(*one.verdict);
+        role = shapeRoleOf(*one.verdict);
+    }
+    row->show(shape, role, QString::fromStdString(one.name), detailFor(one, turn));
+    row->setChecked(isCurrent);
+}
+
+} // namespace rig

@@ -1,0 +1,81 @@
+#pragma once
+
+#include "app/pages/rigged_today/rigged_today_view.h"
+#include "app/pictures/marks.h"
+#include "app/theme/theme.h"
+
+#include <QAbstractButton>
+#include <QFrame>
+
+#include <optional>
+#include <vector>
+
+class QLabel;
+class QProgressBar;
+class QVBoxLayout;
+
+namespace rig {
+
+// One row: a mark, a title, a detail below it. The words say what the mark says.
+class MarkRow : public QAbstractButton
+{
+    Q_OBJECT
+
+public:
+    explicit MarkRow(QWidget* parent = nullptr);
+
+    void show(MarkShape shape, Role role, const QString& title, const QString& detail);
+    void setLook(const Look& look);
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    Look m_look;
+    MarkShape m_shape = MarkShape::Waiting;
+    Role m_role = Role::InkSoft;
+    QString m_title;
+    QString m_detail;
+};
+
+// What the record's list leads to.
+struct RecordPlace
+{
+    enum class Kind { Coupling, SecondInspection, Close };
+    Kind kind = Kind::Coupling;
+    CouplingId coupling;
+
+    bool operator==(const RecordPlace&) const = default;
+};
+
+// The rigging record at the left: couplings in rigging order, then second inspection and close.
+class RecordList : public QFrame
+{
+    Q_OBJECT
+
+public:
+    explicit RecordList(QWidget* parent = nullptr);
+
+    // During the second person's turn nothing of the first person's result is shown.
+    void display(const RiggedTodayView& view, const RecordPlace& current, Turn turn);
+    void setLook(const Look& look);
+
+signals:
+    void chosen(const rig::RecordPlace& place);
+
+private:
+    MarkRow* row(std::size_t index);
+    void showCoupling(MarkRow* row, const CouplingProgress& one, bool isCurrent, Turn turn);
+
+    Look m_look;
+    QLabel* m_day = nullptr;
+    QLabel* m_progress = nullptr;
+    QProgressBar* m_bar = nullptr;
+    QVBoxLayout* m_layout = nullptr;
+    std::vector<MarkRow*> m_rows;
+    std::vector<RecordPlace> m_places;
+};
+
+} // namespace rig

@@ -1,0 +1,373 @@
+#include "app/pages/rigged_today/rigged_today_page.h"
+
+#include "app/pages/prompts.h"
+#include "app/pages/rigged_today/close_panel.h"
+#include "app/pages/rigged_today/coupling_panel.h"
+#include "app/pages/rigged_today/start_panel.h"
+#include "app/wording/formats.h"
+#include "app/wording/problem_words.h"
+#include "app/wording/rigged_words.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+// A break longer than this sends the coupling back to the look (docs/terms.md, interrupted).
+constexpr int kIdleMinutes = 20;
+
+QScrollArea* scrolling(QWidget* inside)
+{
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(inside);
+    return scroll;
+}
+
+} // namespace
+
+RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent)
+    : Page{parent}, m_presenter{records, clock}, m_clock{clock}, m_prompts{prompts}
+{
+    setObjectName("riggedToday");
+    setFocusPolicy(Qt::StrongFocus);
+    auto* layout = new QHBoxLayout{this};
+    layout->setContentsMargins(14, 14, 14, 14);
+    layout->setSpacing(14);
+    m_list = new RecordList;
+    layout->addWidget(m_list);
+    auto* card = new QFrame;
+    card->setProperty("card", true);
+    auto* inner = new QVBoxLayout{card};
+    inner->setContentsMargins(1, 1, 1, 1);
+    m_stack = new QStackedWidget;
+    m_start = new StartPanel;
+    m_coupling = new CouplingPanel;
+    m_close = new ClosePanel;
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_start, m_coupling, m_close})
+        m_stack->addWidget(scrolling(panel));
+    inner->addWidget(m_stack);
+    layout->addWidget(card, 1);
+    m_idle = new QTimer{this};
+    m_idle->setSingleShot(true);
+    m_idle->setInterval(kIdleMinutes * 60 * 1000);
+    connectPanels();
+}
+
+void RiggedTodayPage::connectPanels()
+{
+    const auto onKey = [this](Qt::Key key, auto action) {
+        auto* shortcut = new QShortcut{QKeySequence{key}, this};
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, action);
+    };
+    onKey(Qt::Key_Escape, [this] { interrupt(InterruptionReason::Asked); });
+    onKey(Qt::Key_PageDown, [this] { step(1); });
+    onKey(Qt::Key_PageUp, [this] { step(-1); });
+    connect(m_idle, &QTimer::timeout, this, [this] { interrupt(InterruptionReason::Idle); });
+    connect(m_list, &RecordList::chosen, this, &RiggedTodayPage::showPlace);
+    connect(m_start, &StartPanel::beginAsked, this, &RiggedTodayPage::begin);
+    connect(m_close, &ClosePanel::closeAsked, this, &RiggedTodayPage::close);
+    connect(m_coupling, &CouplingPanel::answered, this, &RiggedTodayPage::answer);
+    connect(m_coupling, &CouplingPanel::readingChosen, this, &RiggedTodayPage::chooseReading);
+    connect(m_coupling, &CouplingPanel::personChosen, this, &RiggedTodayPage::choosePerson);
+    connect(m_coupling, &CouplingPanel::gaugeChosen, this, [this](GaugeId gauge) {
+        m_gauge = gauge;
+        showCurrent();
+    });
+    connect(m_coupling, &CouplingPanel::measureAgainAsked, this, [this] {
+        m_wanted = ReadingWanted::Again;
+        showCurrent();
+    });
+    connect(m_coupling, &CouplingPanel::correctionAsked, this, &RiggedTodayPage::askCorrection);
+    connect(m_coupling, &CouplingPanel::nextAsked, this, &RiggedTodayPage::next);
+    connect(m_coupling, &CouplingPanel::turnAsked, this, &RiggedTodayPage::changeTurn);
+}
+
+void RiggedTodayPage::setLook(const Look& look)
+{
+    m_list->setLook(look);
+    m_coupling->setLook(look);
+}
+
+void RiggedTodayPage::showAirframe(std::optional<AirframeId> airframe)
+{
+    if (m_airframe != airframe) {
+        leave();
+        m_airframe = airframe;
+        m_place = {};
+        m_turn = Turn::First;
+        m_persons.clear();
+    }
+    if (airframe && m_resumed.insert(*airframe).second)
+        report(m_presenter.resume(*airframe));
+    refresh();
+}
+
+void RiggedTodayPage::refresh()
+{
+    if (!m_airframe) {
+        m_list->hide();
+        m_stack->setCurrentIndex(0);
+        m_start->displayNothing();
+        return;
+    }
+    auto view = m_presenter.view(*m_airframe);
+    if (!view)
+        return report(view.problem());
+    m_view = std::move(view).value();
+    if (m_place.kind == RecordPlace::Kind::Coupling &&
+        std::ranges::find(m_view.couplings, m_place.coupling, &Coupling::id) == m_view.couplings.end())
+        m_place = {RecordPlace::Kind::Coupling, nextWaiting().value_or(CouplingId{})};
+    showCurrent();
+}
+
+void RiggedTodayPage::showPlace(const RecordPlace& place)
+{
+    if (place.kind == RecordPlace::Kind::SecondInspection)
+        return beginSecondInspection();
+    if (!(place == m_place) && isHalfDone())
+        interrupt(InterruptionReason::Asked);
+    m_place = place;
+    m_wanted = ReadingWanted::None;
+    m_notice.clear();
+    refresh();
+    setFocus();
+}
+
+void RiggedTodayPage::showCurrent()
+{
+    const bool running = m_view.record && !m_view.record->fromAnotherDay && !m_view.couplings.empty();
+    m_list->setVisible(running);
+    m_sheet.reset();
+    if (!running) {
+        m_start->display(m_view);
+        m_stack->setCurrentIndex(0);
+        return;
+    }
+    if (m_place.kind == RecordPlace::Kind::Close) {
+        m_close->display(m_view);
+        m_stack->setCurrentIndex(2);
+    } else {
+        showCoupling();
+        m_stack->setCurrentIndex(1);
+    }
+    m_list->display(m_view, m_place, m_turn);
+}
+
+void RiggedTodayPage::showCoupling()
+{
+    auto sheet = m_presenter.sheet(m_view, m_place.coupling, m_turn);
+    if (!sheet)
+        return report(sheet.problem());
+    m_sheet = std::move(sheet).value();
+    if (const auto person = m_persons.find(m_turn); person != m_persons.end())
+        m_sheet->person = person->second;
+    // Whoever did this coupling first is no second person for it, whatever was chosen at another one.
+    if (m_turn == Turn::Second && m_sheet->person && m_sheet->firstPersons.contains(*m_sheet->person))
+        m_sheet->person.reset();
+    m_presenter.useGauge(*m_sheet, m_view, m_gauge);
+    m_sheet->wanted = m_wanted;
+    m_coupling->display(m_view, *m_sheet, nextText());
+    if (!m_notice.isEmpty())
+        m_coupling->showNotice(m_notice);
+}
+
+void RiggedTodayPage::begin(PersonId leader)
+{
+    const auto record = m_presenter.begin(m_view, leader);
+    if (!record)
+        return report(record.problem());
+    m_persons = {{Turn::First, leader}};
+    m_turn = Turn::First;
+    m_place = {};
+    refresh();
+    setFocus();
+}
+
+void RiggedTodayPage::answer(CheckKind kind, Answer answer)
+{
+    if (!m_sheet || !m_sheet->person)
+        return;
+    m_notice.clear();
+    if (report(m_presenter.answer(m_view.record->id, *m_sheet, kind, answer)))
+        refresh();
+    m_idle->start();
+    setFocus();
+}
+
+void RiggedTodayPage::chooseReading(const GaugeReading& reading)
+{
+    if (!m_sheet || !m_sheet->person || !m_sheet->gauge)
+        return;
+    const Judgement judgement = m_presenter.preview(*m_sheet, reading);
+    m_coupling->showReading(reading, judgement);
+    m_idle->start();
+    setFocus();
+    // The verdict is painted first; the save follows in the next turn of the event loop.
+    QTimer::singleShot(0, this, [this, reading, judgement] { keepReading(reading, judgement); });
+}
+
+void RiggedTodayPage::keepReading(const GaugeReading& reading, const Judgement& judgement)
+{
+    if (!m_sheet)
+        return;
+    const std::string reason = m_wanted == ReadingWanted::Corrected ? m_correctionReason : std::string{};
+    const Outcome kept = m_presenter.keep(m_view.record->id, *m_sheet, reading, judgement, reason);
+    if (!kept) {
+        m_coupling->showNotSaved();
+        report(kept.problem());
+        return;
+    }
+    m_wanted = ReadingWanted::None;
+    m_correctionReason.clear();
+    refresh();
+}
+
+void RiggedTodayPage::choosePerson(PersonId person)
+{
+    const auto before = m_persons.find(m_turn);
+    const bool changed = before != m_persons.end() && before->second != person;
+    if (changed && isHalfDone())
+        interrupt(InterruptionReason::PersonChanged);
+    m_persons[m_turn] = person;
+    showCurrent();
+    setFocus();
+}
+
+void RiggedTodayPage::askCorrection()
+{
+    const auto reason = m_prompts.askText(this, RiggedWords::correctTitle(), RiggedWords::correctQuestion());
+    if (!reason || reason->trimmed().isEmpty())
+        return;
+    m_correctionReason = reason->trimmed().toStdString();
+    m_wanted = ReadingWanted::Corrected;
+    showCurrent();
+    setFocus();
+}
+
+std::optional<CouplingId> RiggedTodayPage::nextWaiting() const
+{
+    const CouplingStage wanted = m_turn == Turn::First ? CouplingStage::FirstDone : CouplingStage::BothDone;
+    const auto& all = m_view.review.couplings;
+    const auto here = std::ranges::find(all, m_place.coupling, &CouplingProgress::id);
+    const auto isWaiting = [wanted](const CouplingProgress& one) { return one.stage < wanted; };
+    const auto start = here == all.end() ? all.begin() : std::next(here);
+    if (const auto after = std::find_if(start, all.end(), isWaiting); after != all.end())
+        return after->id;
+    if (const auto before = std::find_if(all.begin(), start, isWaiting); before != start)
+        return before->id;
+    return std::nullopt;
+}
+
+QString RiggedTodayPage::nextText() const
+{
+    if (nextWaiting())
+        return RiggedWords::nextCoupling();
+    return m_turn == Turn::First ? RiggedWords::goToSecond() : RiggedWords::goToClose();
+}
+
+void RiggedTodayPage::next()
+{
+    if (const auto waiting = nextWaiting())
+        showPlace({RecordPlace::Kind::Coupling, *waiting});
+    else if (m_turn == Turn::First)
+        beginSecondInspection();
+    else
+        showPlace({RecordPlace::Kind::Close, {}});
+}
+
+void RiggedTodayPage::step(int by)
+{
+    const auto& all = m_view.couplings;
+    const auto here = std::ranges::find(all, m_place.coupling, &Coupling::id);
+    const auto at = std::distance(all.begin(), here) + by;
+    if (here == all.end() || at < 0 || at >= std::ssize(all))
+        return;
+    showPlace({RecordPlace::Kind::Coupling, all[static_cast<std::size_t>(at)].id});
+}
+
+void RiggedTodayPage::changeTurn(Turn turn)
+{
+    if (isHalfDone())
+        interrupt(InterruptionReason::PersonChanged);
+    m_turn = turn;
+    m_wanted = ReadingWanted::None;
+    m_notice.clear();
+    refresh();
+    setFocus();
+}
+
+void RiggedTodayPage::beginSecondInspection()
+{
+    if (isHalfDone())
+        interrupt(InterruptionReason::PersonChanged);
+    m_turn = Turn::Second;
+    m_place = {};
+    showPlace({RecordPlace::Kind::Coupling, nextWaiting().value_or(m_view.couplings.front().id)});
+}
+
+bool RiggedTodayPage::isHalfDone() const
+{
+    return m_sheet && m_sheet->flow.begun && !m_sheet->flow.isDone();
+}
+
+void RiggedTodayPage::interrupt(InterruptionReason reason)
+{
+    if (!isHalfDone() || !m_view.record)
+        return;
+    const Outcome noted = m_presenter.interrupt(m_view.record->id, m_sheet->coupling.id, m_turn, reason);
+    if (!report(noted))
+        return;
+    m_wanted = ReadingWanted::None;
+    m_notice = RiggedWords::interruptedAt(Formats{}.time(m_clock.now()));
+    refresh();
+}
+
+void RiggedTodayPage::leave()
+{
+    if (isHalfDone())
+        interrupt(InterruptionReason::ProgramClosed);
+    m_idle->stop();
+}
+
+void RiggedTodayPage::close(PersonId first, PersonId second, const QString& note)
+{
+    if (!report(m_presenter.close(m_view, first, second, note.toStdString())))
+        return;
+    m_turn = Turn::First;
+    m_place = {};
+    m_persons.clear();
+    refresh();
+}
+
+bool RiggedTodayPage::report(const Outcome& outcome)
+{
+    if (!outcome)
+        report(outcome.problem());
+    return static_cast<bool>(outcome);
+}
+
+void RiggedTodayPage::report(const Problem& problem)
+{
+    emit problemArose(ProblemWords::sentence(problem, {}));
+}
+
+void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
+{
+    if (m_stack->currentIndex() == 1 && m_sheet && m_coupling->takeKey(event))
+        return;
+    Page::keyPressEvent(event);
+}
+
+} // namespace rig

@@ -1,0 +1,84 @@
+#pragma once
+
+#include "app/pages/page.h"
+#include "app/pages/rigged_today/record_list.h"
+#include "app/pages/rigged_today/rigged_today_presenter.h"
+
+#include <map>
+#include <optional>
+#include <set>
+
+class QStackedWidget;
+class QTimer;
+
+namespace rig {
+
+class ClosePanel;
+class CouplingPanel;
+class Prompts;
+class StartPanel;
+
+// The rigging record of today: start, one coupling after another, second inspection, close.
+class RiggedTodayPage : public Page
+{
+    Q_OBJECT
+
+public:
+    // All three outlive it.
+    RiggedTodayPage(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent = nullptr);
+
+    void showAirframe(std::optional<AirframeId> airframe) override;
+    void setLook(const Look& look) override;
+    void leave() override;
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void connectPanels();
+    void refresh();
+    void showPlace(const RecordPlace& place);
+    void showCurrent();
+    void showCoupling();
+    void begin(PersonId leader);
+    void answer(CheckKind kind, Answer answer);
+    void chooseReading(const GaugeReading& reading);
+    void keepReading(const GaugeReading& reading, const Judgement& judgement);
+    void choosePerson(PersonId person);
+    void askCorrection();
+    void next();
+    void step(int by);
+    void changeTurn(Turn turn);
+    void beginSecondInspection();
+    void interrupt(InterruptionReason reason);
+    void close(PersonId first, PersonId second, const QString& note);
+    bool report(const Outcome& outcome);
+    void report(const Problem& problem);
+    std::optional<CouplingId> nextWaiting() const;
+    QString nextText() const;
+    bool isHalfDone() const;
+
+    RiggedTodayPresenter m_presenter;
+    const Clock& m_clock;
+    Prompts& m_prompts;
+    std::optional<AirframeId> m_airframe;
+    std::set<AirframeId> m_resumed; // airframes whose half-done couplings were sent back to the look
+    RiggedTodayView m_view;
+    std::optional<CouplingSheet> m_sheet;
+    RecordPlace m_place;
+    Turn m_turn = Turn::First;
+    std::map<Turn, PersonId> m_persons;
+    std::optional<GaugeId> m_gauge;
+    ReadingWanted m_wanted = ReadingWanted::None;
+    std::string m_correctionReason;
+    QString m_notice;
+
+    RecordList* m_list = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    StartPanel* m_start = nullptr;
+    CouplingPanel* m_coupling = nullptr;
+    ClosePanel* m_close = nullptr;
+    QTimer* m_idle = nullptr;
+};
+
+} // namespace rig

@@ -1,0 +1,301 @@
+#include "app/pages/rigged_today/rigged_today_presenter.h"
+
+#include <algorithm>
+#include <map>
+
+namespace rig {
+
+namespace {
+
+constexpr std::size_t kRecentReadings = 12;
+
+// The newest record that is not closed.
+const RiggingRecord* openRecordIn(const AirframeFacts& facts)
+{
+    const RiggingRecord* open = nullptr;
+    for (const RiggingRecord& record : facts.riggingRecords) {
+        if (record.origin != RecordOrigin::Rigging)
+            continue;
+        const bool closed = std::ranges::any_of(
+            facts.closings, [&record](const RecordClose& close) { return close.record == record.id; });
+        if (!closed && (!open || open->id < record.id))
+            open = &record;
+    }
+    return open;
+}
+
+std::optional<LastClose> lastCloseIn(const AirframeFacts& facts)
+{
+    const auto last = std::ranges::max_element(facts.closings, {}, &RecordClose::id);
+    if (last == facts.closings.end())
+        return std::nullopt;
+    return LastClose{last->stamp.when, last->closing,
+                     last->first ? facts.nameOf(*last->first) : std::string{},
+                     last->second ? facts.nameOf(*last->second) : std::string{}};
+}
+
+std::set<PersonId> firstPersonsIn(const RecordContent& content, CouplingId coupling)
+{
+    std::set<PersonId> persons;
+    for (const Check& check : content.checks)
+        if (check.coupling == coupling && check.turn == Turn::First)
+            persons.insert(check.person);
+    for (const Reading& reading : content.readings)
+        if (reading.coupling == coupling && reading.turn == Turn::First)
+            persons.insert(reading.person);
+    return persons;
+}
+
+bool isSuperseded(const Reading& reading, std::span<const Reading> all)
+{
+    return std::ranges::any_of(all,
+                               [&reading](const Reading& other) { return other.corrects == reading.id; });
+}
+
+// The last readings of the coupling before this record, as a small trend.
+TrendSeries recentSeries(const AirframeFacts& facts, const CouplingHistory& history, CouplingId coupling,
+                         RecordId record)
+{
+    TrendSeries series;
+    for (const Reading& reading : standing(facts.readingsOf(coupling))) {
+        if (reading.record == record || reading.state != SeatState::Locked)
+            continue;
+        TrendReading one;
+        one.interval = reading.interval;
+        one.when = reading.when;
+        one.rigging = static_cast<double>(series.readings.size());
+        one.verdict = judgeIn(history, reading).verdict;
+        series.readings.push_back(one);
+    }
+    if (series.readings.size() > kRecentReadings)
+        series.readings.erase(series.readings.begin(),
+                              series.readings.end() - static_cast<std::ptrdiff_t>(kRecentReadings));
+    return series;
+}
+
+} // namespace
+
+RiggedTodayPresenter::RiggedTodayPresenter(Records& records, const Clock& clock)
+    : m_records{records}, m_clock{clock}
+{
+}
+
+CouplingHistory RiggedTodayPresenter::historyIn(const AirframeFacts& facts, const Coupling& coupling) const
+{
+    return historyOf(coupling.id, facts.fittings, facts.readingsOf(coupling.id), facts.exclusions,
+                     facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
+}
+
+Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
+{
+    const auto known = factsOf(m_records, airframe);
+    if (!known)
+        return known.problem();
+    const AirframeFacts& facts = known.value();
+    RiggedTodayView view;
+    view.airframe = facts.airframe;
+    view.persons = facts.persons;
+    view.gauges = facts.gaugesInUse();
+    view.couplings = facts.couplingsInUse();
+    view.lastClose = lastCloseIn(facts);
+    const RiggingRecord* open = openRecordIn(facts);
+    if (!open)
+        return view;
+
+    const auto content = m_records.content(open->id);
+    if (!content)
+        return content.problem();
+    view.record = RecordHeader{open->id, open->leader, open->begins,
+                               open->begins.localDay() != m_clock.now().localDay()};
+    std::map<CouplingId, CouplingHistory> histories;
+    for (const Coupling& coupling : view.couplings)
+        histories.emplace(coupling.id, historyIn(facts, coupling));
+    view.review = reviewOf(content.value(), view.couplings, [&histories](const Reading& reading) {
+        return judgeIn(histories.at(reading.coupling), reading);
+    });
+    return view;
+}
+
+Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view, CouplingId coupling,
+                                                  Turn turn) const
+{
+    const auto known = factsOf(m_records, view.airframe.id);
+    if (!known)
+        return known.problem();
+    const auto content = m_records.content(view.record->id);
+    if (!content)
+        return content.problem();
+    const auto found = std::ranges::find(view.couplings, coupling, &Coupling::id);
+    if (found == view.couplings.end())
+        return Problem{ProblemKind::NotFound, textOf(coupling.bytes)};
+
+    CouplingSheet sheet;
+    sheet.coupling = *found;
+    sheet.turn = turn;
+    sheet.flow = flowOf(content.value(), coupling, turn);
+    sheet.firstPersons = firstPersonsIn(content.value(), coupling);
+    sheet.history = historyIn(known.value(), sheet.coupling);
+    sheet.lastTwelve = recentSeries(known.value(), sheet.history, coupling, view.record->id);
+    if (const FittingHistory* fitting = sheet.history.on(m_clock.now().localDay()))
+        sheet.band = fitting->baseline.band();
+    for (const Reading& reading : sheet.flow.readings)
+        sheet.readings.push_back(
+            {reading, judgeIn(sheet.history, reading), isSuperseded(reading, content.value().readings)});
+    return sheet;
+}
+
+void RiggedTodayPresenter::useGauge(CouplingSheet& sheet, const RiggedTodayView& view,
+                                    std::optional<GaugeId> chosen) const
+{
+    sheet.gauge.reset();
+    if (view.gauges.size() == 1)
+        sheet.gauge = view.gauges.front();
+    const auto found =
+        std::ranges::find_if(view.gauges, [&](const Gauge& gauge) { return gauge.id == chosen; });
+    if (found != view.gauges.end())
+        sheet.gauge = *found;
+}
+
+Reading RiggedTodayPresenter::readingFrom(const CouplingSheet& sheet, const GaugeReading& taken) const
+{
+    Reading reading;
+    reading.coupling = sheet.coupling.id;
+    reading.interval = taken.interval;
+    reading.technique = taken.technique;
+    reading.gauge = sheet.gauge->id;
+    reading.purpose = Purpose::Rigging;
+    reading.turn = sheet.turn;
+    reading.person = *sheet.person;
+    reading.when = m_clock.now();
+    reading.stamp = {sheet.person, reading.when};
+    if (const FittingHistory* fitting = sheet.history.on(reading.when.localDay()))
+        reading.fitting = fitting->fitting.id;
+    return reading;
+}
+
+Judgement RiggedTodayPresenter::preview(const CouplingSheet& sheet, const GaugeReading& taken) const
+{
+    return judgeIn(sheet.history, readingFrom(sheet, taken));
+}
+
+Result<RecordId> RiggedTodayPresenter::begin(const RiggedTodayView& view, PersonId leader)
+{
+    const Moment now = m_clock.now();
+    RecordId begun;
+    const Outcome done = m_records.together([&]() -> Outcome {
+        if (view.record) {
+            RecordClose abandoned;
+            abandoned.record = view.record->id;
+            abandoned.closing = Closing::Abandoned;
+            abandoned.stamp = {leader, now};
+            if (const auto closed = m_records.add(abandoned); !closed)
+                return closed.problem();
+        }
+        RiggingRecord record;
+        record.airframe = view.airframe.id;
+        record.leader = leader;
+        record.begins = now;
+        record.stamp = {leader, now};
+        const auto added = m_records.add(record);
+        if (!added)
+            return added.problem();
+        begun = added.value();
+        return Done{};
+    });
+    if (!done)
+        return done.problem();
+    return begun;
+}
+
+Outcome RiggedTodayPresenter::answer(RecordId record, const CouplingSheet& sheet, CheckKind kind,
+                                     Answer answer)
+{
+    Check check;
+    check.record = record;
+    check.coupling = sheet.coupling.id;
+    check.kind = kind;
+    check.answer = answer;
+    check.turn = sheet.turn;
+    check.person = *sheet.person;
+    check.when = m_clock.now();
+    check.stamp = {sheet.person, check.when};
+    const auto added = m_records.add(check);
+    if (!added)
+        return added.problem();
+    return Done{};
+}
+
+Outcome RiggedTodayPresenter::keep(RecordId record, const CouplingSheet& sheet, const GaugeReading& taken,
+                                   const Judgement& shown, const std::string& correctionReason)
+{
+    Reading reading = readingFrom(sheet, taken);
+    reading.record = record;
+    if (!correctionReason.empty() && !sheet.readings.empty()) {
+        reading.corrects = sheet.readings.back().reading.id;
+        reading.note = correctionReason;
+    }
+    const auto added = m_records.add(reading, Shown{shown, kMethodVersion});
+    if (!added)
+        return added.problem();
+    return Done{};
+}
+
+Outcome RiggedTodayPresenter::interrupt(RecordId record, CouplingId coupling, Turn turn,
+                                        InterruptionReason reason)
+{
+    Interruption interruption;
+    interruption.record = record;
+    interruption.coupling = coupling;
+    interruption.turn = turn;
+    interruption.reason = reason;
+    interruption.stamp.when = m_clock.now();
+    const auto added = m_records.add(interruption);
+    if (!added)
+        return added.problem();
+    return Done{};
+}
+
+Outcome RiggedTodayPresenter::close(const RiggedTodayView& view, PersonId first, PersonId second,
+                                    const std::string& note)
+{
+    RecordClose close;
+    close.record = view.record->id;
+    close.closing = view.review.mayCloseComplete() ? Closing::Complete : Closing::LeftOpen;
+    close.first = first;
+    close.second = second;
+    close.note = note;
+    close.stamp = {first, m_clock.now()};
+    const auto added = m_records.add(close);
+    if (!added)
+        return added.problem();
+    return Done{};
+}
+
+Outcome RiggedTodayPresenter::resume(AirframeId airframe)
+{
+    const auto open = m_records.openRecord(airframe);
+    if (!open)
+        return open.problem();
+    if (!open.value())
+        return Done{};
+    const auto content = m_records.content(*open.value());
+    if (!content)
+        return content.problem();
+    const auto couplings = m_records.couplings(airframe);
+    if (!couplings)
+        return couplings.problem();
+    for (const Coupling& coupling : couplings.value()) {
+        for (const Turn turn : {Turn::First, Turn::Second}) {
+            const CouplingFlow flow = flowOf(content.value(), coupling.id, turn);
+            if (!flow.begun || flow.isDone())
+                continue;
+            const Outcome noted =
+                interrupt(*open.value(), coupling.id, turn, InterruptionReason::ProgramClosed);
+            if (!noted)
+                return noted;
+        }
+    }
+    return Done{};
+}
+
+} // namespace rig

@@ -1,0 +1,65 @@
+#pragma once
+
+#include "app/pages/rigged_today/rigged_today_view.h"
+#include "app/pictures/trend.h"
+#include "core/review/coupling_history.h"
+#include "core/store/airframe_facts.h"
+
+#include <optional>
+#include <set>
+#include <vector>
+
+namespace rig {
+
+// One coupling as one person works on it: everything the panel shows, worked out from facts.
+struct CouplingSheet
+{
+    Coupling coupling;
+    Turn turn = Turn::First;
+    CouplingFlow flow;
+    std::optional<PersonId> person; // chosen, never filled in for the second person
+    std::optional<Gauge> gauge;
+    std::optional<Day> gaugeChecked;
+    std::set<PersonId> firstPersons;     // who answered or measured here first
+    std::vector<JudgedReading> readings; // of this person since the last interruption
+    TrendSeries lastTwelve;              // without this record's own readings
+    CouplingHistory history;
+    std::optional<Band> band; // of the fitting that holds today
+    ReadingWanted wanted = ReadingWanted::None;
+};
+
+// Facts of the rigging record -> views; what the user did -> facts. Knows no widget.
+class RiggedTodayPresenter
+{
+public:
+    // Both outlive it.
+    RiggedTodayPresenter(Records& records, const Clock& clock);
+
+    Result<RiggedTodayView> view(AirframeId airframe) const;
+    // `view` has a record.
+    Result<CouplingSheet> sheet(const RiggedTodayView& view, CouplingId coupling, Turn turn) const;
+    // Hands the sheet the gauge in use: the one chosen, or the only one there is.
+    void useGauge(CouplingSheet& sheet, const RiggedTodayView& view, std::optional<GaugeId> chosen) const;
+    // The judgement a reading would get; pure, for the frame in which the leaf is pressed.
+    Judgement preview(const CouplingSheet& sheet, const GaugeReading& reading) const;
+
+    // Starts a record; one left from another day is closed as abandoned with it.
+    Result<RecordId> begin(const RiggedTodayView& view, PersonId leader);
+    Outcome answer(RecordId record, const CouplingSheet& sheet, CheckKind kind, Answer answer);
+    // `reason` is given when the reading corrects the last one of the sheet.
+    Outcome keep(RecordId record, const CouplingSheet& sheet, const GaugeReading& reading,
+                 const Judgement& shown, const std::string& correctionReason);
+    Outcome interrupt(RecordId record, CouplingId coupling, Turn turn, InterruptionReason reason);
+    Outcome close(const RiggedTodayView& view, PersonId first, PersonId second, const std::string& note);
+    // Couplings left half-way when the program went down start again from the look.
+    Outcome resume(AirframeId airframe);
+
+private:
+    CouplingHistory historyIn(const AirframeFacts& facts, const Coupling& coupling) const;
+    Reading readingFrom(const CouplingSheet& sheet, const GaugeReading& taken) const;
+
+    Records& m_records;
+    const Clock& m_clock;
+};
+
+} // namespace rig

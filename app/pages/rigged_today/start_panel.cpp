@@ -1,0 +1,111 @@
+#include "app/pages/rigged_today/start_panel.h"
+
+#include "app/widgets/choice_box.h"
+#include "app/wording/formats.h"
+#include "app/wording/rigged_words.h"
+
+#include <QFrame>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace rig {
+
+namespace {
+
+QLabel* labelOf(const QString& text, const char* kind)
+{
+    auto* label = new QLabel{text};
+    label->setProperty("kind", kind);
+    label->setWordWrap(true);
+    return label;
+}
+
+// What still has to be set up before a record can begin; empty when nothing lacks.
+QString missingIn(const RiggedTodayView& view)
+{
+    if (view.couplings.empty())
+        return RiggedWords::noCouplings();
+    if (view.persons.size() < 2)
+        return RiggedWords::noPeople();
+    if (view.gauges.empty())
+        return RiggedWords::noGauges();
+    return {};
+}
+
+} // namespace
+
+StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
+{
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(28, 24, 28, 24);
+    layout->setSpacing(12);
+    layout->addWidget(labelOf(RiggedWords::startTitle(), "title"));
+    layout->addWidget(labelOf(RiggedWords::startSentence(), "body"));
+    m_last = labelOf({}, "soft");
+    m_last->setObjectName("lastRecord");
+    layout->addWidget(m_last);
+    m_missing = labelOf({}, "caution");
+    m_missing->setObjectName("startMissing");
+    layout->addWidget(m_missing);
+    auto* label = labelOf(RiggedWords::leader(), "label");
+    m_leader = new ChoiceBox{RiggedWords::leader()};
+    m_leader->setObjectName("leader");
+    label->setBuddy(m_leader);
+    layout->addWidget(label);
+    layout->addWidget(m_leader, 0, Qt::AlignLeft);
+    m_begin = new QPushButton{RiggedWords::begin()};
+    m_begin->setProperty("kind", "primary");
+    m_begin->setObjectName("begin");
+    m_begin->setAutoDefault(true);
+    layout->addWidget(m_begin, 0, Qt::AlignLeft);
+    layout->addWidget(labelOf(RiggedWords::cautionLast(), "soft"));
+    layout->addStretch(1);
+    connect(m_begin, &QPushButton::clicked, this, &StartPanel::begin);
+}
+
+void StartPanel::begin()
+{
+    const auto leader = m_leader->chosen<PersonId>();
+    if (leader) {
+        emit beginAsked(*leader);
+        return;
+    }
+    m_missing->setText(RiggedWords::chooseLeaderFirst());
+    m_missing->show();
+    m_leader->setFocus();
+}
+
+void StartPanel::display(const RiggedTodayView& view)
+{
+    m_view = view;
+    const Formats formats;
+    QString last;
+    if (view.record && view.record->fromAnotherDay)
+        last = RiggedWords::leftFromAnotherDay(formats.day(view.record->begins.localDay()));
+    else if (view.lastClose)
+        last = RiggedWords::lastRecord(formats.day(view.lastClose->when.localDay()), view.lastClose->closing,
+                                       QString::fromStdString(view.lastClose->first),
+                                       QString::fromStdString(view.lastClose->second));
+    m_last->setText(last);
+    m_last->setVisible(!last.isEmpty());
+    const QString missing = missingIn(view);
+    m_missing->setText(missing);
+    m_missing->setVisible(!missing.isEmpty());
+    m_leader->begin(RiggedWords::choosePerson());
+    for (const Person& person : view.persons)
+        m_leader->add(QString::fromStdString(person.name), person.id);
+    m_leader->setEnabled(missing.isEmpty());
+    m_begin->setEnabled(missing.isEmpty());
+}
+
+void StartPanel::displayNothing()
+{
+    m_last->hide();
+    m_missing->setText(RiggedWords::noAirframe());
+    m_missing->show();
+    m_leader->setEnabled(false);
+    m_begin->setEnabled(false);
+}
+
+} // namespace rig

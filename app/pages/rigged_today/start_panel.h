@@ -1,0 +1,38 @@
+#pragma once
+
+#include "app/pages/rigged_today/rigged_today_view.h"
+
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+
+namespace rig {
+
+class ChoiceBox;
+
+// Before a record: what the last one was, who leads this one.
+class StartPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit StartPanel(QWidget* parent = nullptr);
+
+    void display(const RiggedTodayView& view);
+    void displayNothing(); // no airframe yet
+
+signals:
+    void beginAsked(rig::PersonId leader);
+
+private:
+    void begin();
+
+    RiggedTodayView m_view;
+    QLabel* m_last = nullptr;
+    QLabel* m_missing = nullptr;
+    ChoiceBox* m_leader = nullptr;
+    QPushButton* m_begin = nullptr;
+};
+
+} // namespace rig

@@ -1,0 +1,167 @@
+// rigband-shots OUTDIR: every page as a picture, at the sizes and text sizes that have to hold, light and
+// dark, so that anyone can look at them. Needs no screen: run with QT_QPA_PLATFORM=offscreen.
+
+#include "app/pages/prompts.h"
+#include "app/window/main_window.h"
+#include "app/window/start_up.h"
+
+#include <QApplication>
+#include <QComboBox>
+#include <QDir>
+#include <QKeyEvent>
+#include <QPushButton>
+#include <QTemporaryDir>
+#include <QTextStream>
+
+#include <array>
+
+namespace {
+
+struct Setting
+{
+    QString name;
+    QSize size;
+    double scale;
+    bool dark;
+};
+
+const std::array<Setting, 4> kSettings{{
+    {"1280x800", {1280, 800}, 1.0, false},
+    {"1920x1080", {1920, 1080}, 1.0, false},
+    {"1280x800-150", {1280, 800}, 1.5, false},
+    {"1280x800-dark", {1280, 800}, 1.0, true},
+}};
+
+// The demonstration's last season is over by then.
+class ShotClock : public rig::Clock
+{
+public:
+    rig::Moment now() const override { return {1793439600, 3600}; } // 2026-10-31, 09:20 local
+};
+
+void settle()
+{
+    for (int i = 0; i < 5; ++i)
+        QApplication::processEvents();
+}
+
+void type(QWidget& target, const QString& keys)
+{
+    for (const QChar key : keys) {
+        const bool enter = key == '\n';
+        QKeyEvent press{QEvent::KeyPress, enter ? int{Qt::Key_Return} : key.toUpper().unicode(),
+                        Qt::NoModifier, enter ? QString{"\r"} : QString{key}};
+        QApplication::sendEvent(&target, &press);
+        settle();
+    }
+}
+
+class Album
+{
+public:
+    Album(QDir folder, const Setting& setting) : m_folder{std::move(folder)}, m_setting{setting} {}
+
+    bool take(QWidget& window, const QString& name)
+    {
+        settle();
+        const QString path = m_folder.filePath(QStringLiteral("%1-%2.png").arg(name, m_setting.name));
+        const bool saved = window.grab().save(path);
+        QTextStream{stdout} << path << (saved ? "\n" : ": could not be written\n");
+        return saved;
+    }
+
+private:
+    QDir m_folder;
+    Setting m_setting;
+};
+
+void prepare(rig::MainWindow& window, const Setting& setting)
+{
+    rig::Look look;
+    if (setting.dark)
+        look.theme = rig::Theme::dark();
+    look.fonts.scale = setting.scale;
+    window.setLook(look);
+    window.resize(setting.size);
+    window.show();
+    settle();
+}
+
+bool shootEmptyFile(const Setting& setting, Album& album, const rig::Clock& clock, rig::Prompts& prompts)
+{
+    const QTemporaryDir folder;
+    rig::MainWindow window{clock, prompts};
+    prepare(window, setting);
+    bool all = album.take(window, "welcome");
+    window.openPath(folder.filePath("empty.rigband"), rig::OpenAs::New);
+    all = album.take(window, "first-start") && all;
+    return all;
+}
+
+bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, rig::Prompts& prompts)
+{
+    rig::MainWindow window{clock, prompts};
+    prepare(window, setting);
+    window.openDemo();
+    bool all = album.take(window, "rigged-start");
+    const std::array<std::pair<rig::Moments, const char*>, 4> pages{{
+        {rig::Moments::Trends, "trends"},
+        {rig::Moments::BeforeTheAnnual, "annual"},
+        {rig::Moments::KnowThisAirframe, "know"},
+        {rig::Moments::SetUp, "set-up"},
+    }};
+    for (const auto& [moment, name] : pages) {
+        window.showMoment(moment);
+        all = album.take(window, name) && all;
+    }
+    window.showMoment(rig::Moments::RiggedToday);
+    auto* page = window.page(rig::Moments::RiggedToday);
+    page->findChild<QComboBox*>("leader")->setCurrentIndex(1);
+    page->findChild<QPushButton*>("begin")->click();
+    all = album.take(window, "rigged-look") && all;
+    auto* gauge = page->findChild<QComboBox*>("measuredWith");
+    gauge->setCurrentIndex(1);
+    emit gauge->activated(1);
+    type(*page, "yyy");
+    all = album.take(window, "rigged-measure") && all;
+    type(*page, "0.45\n");
+    all = album.take(window, "rigged-inside") && all;
+    type(*page, "y\n");
+    type(*page, "yyy0.95\n");
+    all = album.take(window, "rigged-outside") && all;
+    type(*page, "s");
+    all = album.take(window, "rigged-second") && all;
+    type(*page, "s");
+    page->findChild<QAbstractButton*>(QStringLiteral("recordRow9"))->click();
+    all = album.take(window, "rigged-close") && all;
+    return all;
+}
+
+} // namespace
+
+int main(int argc, char* argv[])
+{
+    qputenv("QT_SCALE_FACTOR", "1");
+    qputenv("QT_FONT_DPI", "96");
+    rig::setUpSurroundings();
+    QApplication application{argc, argv};
+    rig::setUpApplication(application);
+    if (argc != 2) {
+        QTextStream{stderr} << "rigband-shots OUTDIR\n";
+        return 2;
+    }
+    const QDir folder{QString::fromLocal8Bit(argv[1])};
+    if (!folder.mkpath(".")) {
+        QTextStream{stderr} << "The folder " << folder.path() << " cannot be made.\n";
+        return 1;
+    }
+    const ShotClock clock;
+    rig::WindowPrompts prompts;
+    bool all = true;
+    for (const Setting& setting : kSettings) {
+        Album album{folder, setting};
+        all = shootEmptyFile(setting, album, clock, prompts) && all;
+        all = shootDemo(setting, album, clock, prompts) && all;
+    }
+    return all ? 0 : 1;
+}

@@ -1,0 +1,374 @@
+#include "app/window/main_window.h"
+
+#include "app/pages/prompts.h"
+#include "app/wording/problem_words.h"
+#include "app/wording/window_words.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSettings>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+constexpr double kSmallestText = 1.0;
+constexpr double kLargestText = 2.0;
+constexpr double kTextStep = 0.125;
+
+QString lastAirframeKey(const QString& path)
+{
+    return QStringLiteral("lastAirframe/") + QString{path}.replace('/', '|');
+}
+
+} // namespace
+
+MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m_prompts{prompts}
+{
+    setObjectName("mainWindow");
+    setMinimumSize(1000, 640);
+    auto* whole = new QWidget;
+    auto* layout = new QVBoxLayout{whole};
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(makeBar());
+    layout->addWidget(makeBanner());
+    m_stack = new QStackedWidget;
+    m_welcome = makeWelcome();
+    m_stack->addWidget(m_welcome);
+    layout->addWidget(m_stack, 1);
+    setCentralWidget(whole);
+    setWindowTitle(WindowWords::programName());
+    setLook({});
+    readAirframes();
+}
+
+MainWindow::~MainWindow() = default;
+
+QWidget* MainWindow::makeBar()
+{
+    auto* bar = new QWidget;
+    bar->setProperty("bar", true);
+    bar->setAttribute(Qt::WA_StyledBackground);
+    auto* layout = new QHBoxLayout{bar};
+    layout->setContentsMargins(16, 8, 16, 8);
+    layout->setSpacing(6);
+
+    m_registration = new QPushButton;
+    m_registration->setProperty("kind", "registration");
+    m_registration->setObjectName("registration");
+    m_registration->setToolTip(WindowWords::chooseAirframe());
+    m_airframeMenu = new QMenu{m_registration};
+    connect(m_registration, &QPushButton::clicked, this, [this] {
+        if (!m_airframeMenu->isEmpty())
+            m_airframeMenu->popup(m_registration->mapToGlobal(QPoint{0, m_registration->height()}));
+    });
+    auto* choose = new QShortcut{QKeySequence{Qt::CTRL | Qt::Key_K}, this};
+    connect(choose, &QShortcut::activated, m_registration, &QPushButton::click);
+    m_type = new QLabel;
+    layout->addWidget(m_registration);
+    layout->addWidget(m_type);
+    layout->addStretch(1);
+
+    const std::array<QString, 5> names{WindowWords::riggedToday(), WindowWords::trends(),
+                                       WindowWords::beforeTheAnnual(), WindowWords::knowThisAirframe(),
+                                       WindowWords::setUp()};
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        const int number = static_cast<int>(i) + 1;
+        auto* button = new QPushButton{names[i]};
+        button->setProperty("kind", "bar");
+        button->setCheckable(true);
+        button->setAutoExclusive(true);
+        button->setObjectName(QStringLiteral("moment%1").arg(number));
+        button->setToolTip(WindowWords::momentWithKey(names[i], number));
+        connect(button, &QPushButton::clicked, this, [this, i] { showMoment(static_cast<Moments>(i)); });
+        auto* key = new QShortcut{
+            QKeySequence{QKeyCombination{Qt::CTRL, static_cast<Qt::Key>(Qt::Key_0 + number)}}, this};
+        connect(key, &QShortcut::activated, this, [this, i] { showMoment(static_cast<Moments>(i)); });
+        m_moments[i] = button;
+        layout->addWidget(button);
+    }
+    layout->addSpacing(12);
+    auto* file = new QPushButton{WindowWords::fileMenu()};
+    file->setProperty("kind", "bar");
+    file->setObjectName("fileMenu");
+    file->setMenu(makeFileMenu());
+    layout->addWidget(file);
+    return bar;
+}
+
+QMenu* MainWindow::makeFileMenu()
+{
+    auto* menu = new QMenu{this};
+    const auto add = [this, menu](const QString& text, const QKeySequence& key, auto action) {
+        QAction* one = menu->addAction(text);
+        one->setShortcut(key);
+        addAction(one); // the key works while the menu is shut
+        connect(one, &QAction::triggered, this, action);
+        return one;
+    };
+    add(WindowWords::newFile(), QKeySequence::New, [this] { askNewFile(); });
+    add(WindowWords::openFile(), QKeySequence::Open, [this] { askOpenFile(); });
+    add(WindowWords::openDemo(), {}, [this] { openDemo(); });
+    menu->addSeparator();
+    add(WindowWords::largerText(), QKeySequence::ZoomIn, [this] { scaleText(kTextStep); });
+    add(WindowWords::smallerText(), QKeySequence::ZoomOut, [this] { scaleText(-kTextStep); });
+    m_darkAction = add(WindowWords::darkColours(), Qt::Key_F9, [this] { setDark(!m_dark); });
+    m_darkAction->setCheckable(true);
+    menu->addSeparator();
+    add(WindowWords::keys(), Qt::Key_F1, [this] { m_prompts.tell(this, WindowWords::keysText()); });
+    add(WindowWords::quit(), QKeySequence::Quit, [this] { close(); });
+    return menu;
+}
+
+QWidget* MainWindow::makeBanner()
+{
+    m_banner = new QFrame;
+    m_banner->setProperty("banner", true);
+    m_banner->setObjectName("problemBanner");
+    auto* layout = new QHBoxLayout{m_banner};
+    layout->setContentsMargins(20, 8, 16, 8);
+    m_bannerText = new QLabel;
+    m_bannerText->setProperty("kind", "problem");
+    m_bannerText->setWordWrap(true);
+    m_bannerText->setObjectName("problemText");
+    auto* dismiss = new QPushButton{WindowWords::dismiss()};
+    connect(dismiss, &QPushButton::clicked, m_banner, &QFrame::hide);
+    layout->addWidget(m_bannerText, 1);
+    layout->addWidget(dismiss);
+    m_banner->hide();
+    return m_banner;
+}
+
+QWidget* MainWindow::makeWelcome()
+{
+    auto* page = new QWidget;
+    page->setProperty("page", true);
+    auto* layout = new QVBoxLayout{page};
+    layout->setContentsMargins(16, 16, 16, 16);
+    auto* card = new QFrame;
+    card->setProperty("card", true);
+    card->setMaximumWidth(820);
+    auto* inner = new QVBoxLayout{card};
+    inner->setContentsMargins(32, 28, 32, 28);
+    inner->setSpacing(12);
+    const auto label = [inner](const QString& text, const char* kind) {
+        auto* one = new QLabel{text};
+        one->setProperty("kind", kind);
+        one->setWordWrap(true);
+        inner->addWidget(one);
+    };
+    const auto button = [this, inner](const QString& text, const char* name, const char* kind, auto action) {
+        auto* one = new QPushButton{text};
+        one->setObjectName(QLatin1String(name));
+        one->setProperty("kind", kind);
+        connect(one, &QPushButton::clicked, this, action);
+        inner->addWidget(one);
+    };
+    label(WindowWords::welcomeTitle(), "title");
+    label(WindowWords::welcomeSentence(), "body");
+    button(WindowWords::welcomeNew(), "welcomeNew", "primary", [this] { askNewFile(); });
+    button(WindowWords::welcomeOpen(), "welcomeOpen", "plain", [this] { askOpenFile(); });
+    button(WindowWords::welcomeDemo(), "welcomeDemo", "plain", [this] { openDemo(); });
+    label(WindowWords::welcomeCaution(), "soft");
+    layout->addStretch(1);
+    layout->addWidget(card, 0, Qt::AlignHCenter);
+    layout->addStretch(2);
+    return page;
+}
+
+void MainWindow::openPath(const QString& path, OpenAs as)
+{
+    adopt(Session::open(path.toStdString(), as, m_clock), path);
+}
+
+void MainWindow::openDemo()
+{
+    adopt(Session::openDemo(m_clock), WindowWords::openDemo());
+}
+
+void MainWindow::adopt(Result<std::unique_ptr<Session>> session, const QString& path)
+{
+    if (!session) {
+        showProblem(ProblemWords::sentence(session.problem(), QFileInfo{path}.fileName()));
+        return;
+    }
+    openSession(std::move(session).value());
+}
+
+void MainWindow::openSession(std::unique_ptr<Session> session)
+{
+    m_banner->hide();
+    dropPages();
+    m_session = std::move(session);
+    m_airframe.reset();
+    makePages();
+    setLook(m_look);
+    readAirframes();
+    chooseFirstAirframe();
+    if (m_session->file().isReadOnly())
+        showProblem(WindowWords::readOnlyNote(
+            QFileInfo{QString::fromStdString(m_session->file().path())}.fileName()));
+    showMoment(m_airframe ? Moments::RiggedToday : Moments::SetUp);
+}
+
+void MainWindow::dropPages()
+{
+    for (Page*& page : m_pages) {
+        if (!page)
+            continue;
+        page->leave();
+        m_stack->removeWidget(page);
+        delete page;
+        page = nullptr;
+    }
+}
+
+void MainWindow::readAirframes()
+{
+    m_airframes.clear();
+    if (m_session) {
+        auto airframes = m_session->records().airframes();
+        if (airframes)
+            m_airframes = std::move(airframes).value();
+        else
+            showProblem(ProblemWords::sentence(airframes.problem(), {}));
+    }
+    m_airframeMenu->clear();
+    QString registration;
+    QString type;
+    for (const Airframe& airframe : m_airframes) {
+        const QString name = QString::fromStdString(airframe.registration);
+        QString choice = WindowWords::airframeChoice(name, QString::fromStdString(airframe.type));
+        const auto open = m_session->records().openRecord(airframe.id);
+        if (open && open.value())
+            choice = WindowWords::openRecordMark(choice);
+        QAction* action = m_airframeMenu->addAction(choice);
+        connect(action, &QAction::triggered, this, [this, id = airframe.id] { chooseAirframe(id); });
+        if (m_airframe != airframe.id)
+            continue;
+        registration = name;
+        type = WindowWords::typeAndSerial(QString::fromStdString(airframe.type),
+                                          QString::fromStdString(airframe.serial));
+    }
+    m_registration->setText(registration.isEmpty() ? WindowWords::noAirframe() : registration);
+    m_registration->setAccessibleName(m_registration->text());
+    m_registration->setVisible(m_session != nullptr);
+    m_type->setText(type);
+    for (QPushButton* button : m_moments)
+        button->setEnabled(m_session != nullptr);
+    if (!m_session)
+        return;
+    const QString file = m_session->isDemo()
+                             ? WindowWords::demoTitle()
+                             : QFileInfo{QString::fromStdString(m_session->file().path())}.fileName();
+    setWindowTitle(WindowWords::title(registration, file));
+}
+
+void MainWindow::chooseFirstAirframe()
+{
+    if (m_airframes.empty())
+        return;
+    const QString key = lastAirframeKey(QString::fromStdString(m_session->file().path()));
+    const auto last = idFromText(QSettings{}.value(key).toString().toStdString());
+    const auto found = std::ranges::find_if(
+        m_airframes, [&last](const Airframe& airframe) { return last && airframe.id.bytes == *last; });
+    m_airframe = found == m_airframes.end() ? m_airframes.front().id : found->id;
+    readAirframes();
+}
+
+void MainWindow::chooseAirframe(AirframeId airframe)
+{
+    m_airframe = airframe;
+    if (!m_session->isDemo())
+        QSettings{}.setValue(lastAirframeKey(QString::fromStdString(m_session->file().path())),
+                             QString::fromStdString(textOf(airframe.bytes)));
+    readAirframes();
+    refreshPage();
+}
+
+void MainWindow::showMoment(Moments moment)
+{
+    Page* next = page(moment);
+    if (!next)
+        return;
+    if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()); now && now != next)
+        now->leave();
+    m_stack->setCurrentWidget(next);
+    m_moments[static_cast<std::size_t>(moment)]->setChecked(true);
+    refreshPage();
+    next->setFocus();
+}
+
+void MainWindow::refreshPage()
+{
+    if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()))
+        now->showAirframe(m_airframe);
+}
+
+void MainWindow::showProblem(const QString& sentence)
+{
+    m_bannerText->setText(sentence);
+    m_banner->show();
+}
+
+void MainWindow::askNewFile()
+{
+    const QString path = m_prompts.askNewFile(this, WindowWords::fileFilter());
+    if (!path.isEmpty())
+        openPath(path.endsWith(QLatin1String(".rigband")) ? path : path + QLatin1String(".rigband"),
+                 OpenAs::New);
+}
+
+void MainWindow::askOpenFile()
+{
+    const QString path = m_prompts.askOpenFile(this, WindowWords::fileFilter());
+    if (!path.isEmpty())
+        openPath(path, OpenAs::Existing);
+}
+
+void MainWindow::setLook(const Look& look)
+{
+    m_look = look;
+    setStyleSheet(styleSheetFor(look.theme, look.fonts));
+    for (Page* page : m_pages)
+        if (page)
+            page->setLook(look);
+}
+
+void MainWindow::scaleText(double by)
+{
+    Look look = m_look;
+    look.fonts.scale = std::clamp(look.fonts.scale + by, kSmallestText, kLargestText);
+    setLook(look);
+    refreshPage();
+}
+
+void MainWindow::setDark(bool dark)
+{
+    m_dark = dark;
+    m_darkAction->setChecked(dark);
+    setLook({dark ? Theme::dark() : Theme::light(), m_look.fonts});
+    refreshPage();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    dropPages();
+    event->accept();
+}
+
+} // namespace rig

@@ -1,0 +1,84 @@
+#pragma once
+
+#include "app/pages/page.h"
+#include "app/window/session.h"
+
+#include <QMainWindow>
+
+#include <array>
+#include <memory>
+
+class QAction;
+class QButtonGroup;
+class QFrame;
+class QLabel;
+class QMenu;
+class QPushButton;
+class QStackedWidget;
+
+namespace rig {
+
+class Prompts;
+
+enum class Moments { RiggedToday, Trends, BeforeTheAnnual, KnowThisAirframe, SetUp };
+
+// The top bar and the page stack, nothing else.
+class MainWindow : public QMainWindow
+{
+    Q_OBJECT
+
+public:
+    MainWindow(const Clock& clock, Prompts& prompts);
+    ~MainWindow() override;
+
+    void openSession(std::unique_ptr<Session> session);
+    void openPath(const QString& path, OpenAs as);
+    void openDemo();
+    void setLook(const Look& look);
+    void showMoment(Moments moment);
+    void chooseAirframe(AirframeId airframe);
+    Page* page(Moments moment) const { return m_pages[static_cast<std::size_t>(moment)]; }
+
+public slots:
+    void showProblem(const QString& sentence);
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    QWidget* makeBar();
+    QWidget* makeBanner();
+    QWidget* makeWelcome();
+    QMenu* makeFileMenu();
+    void makePages();
+    void dropPages();
+    void readAirframes();
+    void refreshPage();
+    void chooseFirstAirframe();
+    void askNewFile();
+    void askOpenFile();
+    void scaleText(double factor);
+    void setDark(bool dark);
+    void adopt(Result<std::unique_ptr<Session>> session, const QString& path);
+
+    const Clock& m_clock;
+    Prompts& m_prompts;
+    Look m_look;
+    bool m_dark = false;
+    std::unique_ptr<Session> m_session;
+    std::vector<Airframe> m_airframes;
+    std::optional<AirframeId> m_airframe;
+
+    QPushButton* m_registration = nullptr;
+    QLabel* m_type = nullptr;
+    QMenu* m_airframeMenu = nullptr;
+    QAction* m_darkAction = nullptr;
+    std::array<QPushButton*, 5> m_moments{};
+    QFrame* m_banner = nullptr;
+    QLabel* m_bannerText = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    QWidget* m_welcome = nullptr;
+    std::array<Page*, 5> m_pages{};
+};
+
+} // namespace rig

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/airframe/ids.h"
+#include "core/store/records.h"
+#include "core/store/store_file.h"
+
+#include <memory>
+#include <string>
+
+namespace rig {
+
+// One open file with all that works on it. `clock` outlives it.
+class Session
+{
+public:
+    static Result<std::unique_ptr<Session>> open(const std::string& path, OpenAs as, const Clock& clock);
+    // A fresh copy of the demonstration in a folder of its own, so that it can never meet a file of the
+    // user's.
+    static Result<std::unique_ptr<Session>> openDemo(const Clock& clock);
+
+    Records& records() { return m_records; }
+    const StoreFile& file() const { return *m_file; }
+    bool isDemo() const { return m_isDemo; }
+
+private:
+    Session(std::unique_ptr<StoreFile> file, const Clock& clock, bool isDemo);
+
+    std::unique_ptr<StoreFile> m_file;
+    IdSource m_ids;
+    Records m_records;
+    bool m_isDemo;
+};
+
+} // namespace rig

@@ -1,0 +1,24 @@
+#include "app/window/start_up.h"
+
+#include "app/theme/theme.h"
+
+#include <QApplication>
+#include <QStyleFactory>
+
+namespace rig {
+
+void setUpSurroundings()
+{
+    QCoreApplication::setOrganizationName(QStringLiteral("Rigband"));
+    QCoreApplication::setApplicationName(QStringLiteral("Rigband"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(RIGBAND_VERSION));
+}
+
+void setUpApplication(QApplication& application)
+{
+    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    loadFonts();
+    application.setFont(fontOf(FontSizes{}.body()));
+}
+
+} // namespace rig
