@@ -202,7 +202,6 @@ void CouplingPanel::buildBottom(QVBoxLayout* layout)
 void CouplingPanel::setLook(const Look& look)
 {
     m_strip->setLook(look);
-    m_strip->setFixedHeight(static_cast<int>(92 * look.fonts.scale));
     m_history->setLook(look);
     m_verdict->setLook(look);
 }
