@@ -8,7 +8,8 @@ std::vector<Reading> AirframeFacts::readingsOf(CouplingId coupling) const
 {
     std::vector<Reading> of;
     for (const KeptReading& kept : readings)
-        if (kept.reading.coupling == coupling) of.push_back(kept.reading);
+        if (kept.reading.coupling == coupling)
+            of.push_back(kept.reading);
     return of;
 }
 
@@ -42,7 +43,8 @@ std::optional<Day> AirframeFacts::lastGoodCheck(GaugeId id) const
 {
     std::optional<Day> last;
     for (const GaugeCheck& check : gaugeChecks)
-        if (check.gauge == id && !check.quarantineFrom && (!last || *last < check.day)) last = check.day;
+        if (check.gauge == id && !check.quarantineFrom && (!last || *last < check.day))
+            last = check.day;
     return last;
 }
 
@@ -63,9 +65,11 @@ Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe)
                      take(records.frozenBaselines(airframe), facts.frozenBaselines, problem) &&
                      take(records.riggingRecords(airframe), facts.riggingRecords, problem) &&
                      take(records.closings(airframe), facts.closings, problem);
-    if (!all) return problem;
+    if (!all)
+        return problem;
     const auto found = std::ranges::find(airframes, airframe, &Airframe::id);
-    if (found == airframes.end()) return Problem{ProblemKind::NotFound, textOf(airframe.bytes)};
+    if (found == airframes.end())
+        return Problem{ProblemKind::NotFound, textOf(airframe.bytes)};
     facts.airframe = *found;
     return facts;
 }

@@ -5,141 +5,286 @@
 #include "core/rigging/event.h"
 #include "core/rigging/rigging_record.h"
 
-#include <array>
 #include <optional>
 #include <string_view>
-#include <utility>
 
 namespace rig {
 
-// The short word that the file holds for each kind. Released words never change.
-template <typename Kind> struct KindWords;
+// The short word that the file holds for each kind; released words never change. A new kind makes the
+// compiler point here. Outside its range each gives the empty word, which ends the search of kindFrom().
 
-// One list per kind; the compiler's promise that every value is named comes from store_tests.
-template <> struct KindWords<GaugeKind>
+constexpr std::string_view wordOf(GaugeKind kind)
 {
-    static constexpr std::array all{std::pair{GaugeKind::Leaves, "leaves"},
-                                    std::pair{GaugeKind::Pins, "pins"}, std::pair{GaugeKind::Taper, "taper"}};
-};
-template <> struct KindWords<Side>
-{
-    static constexpr std::array all{std::pair{Side::None, "none"}, std::pair{Side::Left, "left"},
-                                    std::pair{Side::Right, "right"}};
-};
-template <> struct KindWords<Layout>
-{
-    static constexpr std::array all{std::pair{Layout::Unknown, "unknown"}, std::pair{Layout::A, "a"},
-                                    std::pair{Layout::B, "b"}, std::pair{Layout::C, "c"}};
-};
-template <> struct KindWords<Securing>
-{
-    static constexpr std::array all{std::pair{Securing::Sleeve, "sleeve"}, std::pair{Securing::Pin, "pin"},
-                                    std::pair{Securing::SleeveAndPin, "sleeve-and-pin"}};
-};
-template <> struct KindWords<EventKind>
-{
-    static constexpr std::array all{
-        std::pair{EventKind::Cleaned, "cleaned"},   std::pair{EventKind::Greased, "greased"},
-        std::pair{EventKind::Refitted, "refitted"}, std::pair{EventKind::PartChanged, "part-changed"},
-        std::pair{EventKind::Annual, "annual"},     std::pair{EventKind::Note, "note"}};
-};
-template <> struct KindWords<RecordOrigin>
-{
-    static constexpr std::array all{std::pair{RecordOrigin::Rigging, "rigging"},
-                                    std::pair{RecordOrigin::ImportedTable, "imported-table"}};
-};
-template <> struct KindWords<CheckKind>
-{
-    static constexpr std::array all{std::pair{CheckKind::BallInSocket, "ball-in-socket"},
-                                    std::pair{CheckKind::PlungerHome, "plunger-home"},
-                                    std::pair{CheckKind::SleeveAtStop, "sleeve-at-stop"},
-                                    std::pair{CheckKind::Pull, "pull"}};
-};
-template <> struct KindWords<Answer>
-{
-    static constexpr std::array all{std::pair{Answer::Yes, "yes"}, std::pair{Answer::No, "no"},
-                                    std::pair{Answer::CannotSee, "cannot-see"}};
-};
-template <> struct KindWords<Turn>
-{
-    static constexpr std::array all{std::pair{Turn::First, "first"}, std::pair{Turn::Second, "second"}};
-};
-template <> struct KindWords<Technique>
-{
-    static constexpr std::array all{std::pair{Technique::Leaf, "leaf"},
-                                    std::pair{Technique::Stack, "stack"},
-                                    std::pair{Technique::NoLeafEnters, "no-leaf-enters"},
-                                    std::pair{Technique::ThickestLoose, "thickest-loose"},
-                                    std::pair{Technique::Pin, "pin"},
-                                    std::pair{Technique::Taper, "taper"},
-                                    std::pair{Technique::Table, "table"}};
-};
-template <> struct KindWords<SeatState>
-{
-    static constexpr std::array all{std::pair{SeatState::Locked, "locked"},
-                                    std::pair{SeatState::PartSeated, "part-seated"}};
-};
-template <> struct KindWords<Purpose>
-{
-    static constexpr std::array all{std::pair{Purpose::Rigging, "rigging"},
-                                    std::pair{Purpose::Baseline, "baseline"},
-                                    std::pair{Purpose::Demonstration, "demonstration"}};
-};
-template <> struct KindWords<InterruptionReason>
-{
-    static constexpr std::array all{std::pair{InterruptionReason::Asked, "asked"},
-                                    std::pair{InterruptionReason::PersonChanged, "person-changed"},
-                                    std::pair{InterruptionReason::Idle, "idle"},
-                                    std::pair{InterruptionReason::ProgramClosed, "program-closed"}};
-};
-template <> struct KindWords<Closing>
-{
-    static constexpr std::array all{std::pair{Closing::Complete, "complete"},
-                                    std::pair{Closing::LeftOpen, "left-open"},
-                                    std::pair{Closing::Abandoned, "abandoned"}};
-};
-template <> struct KindWords<Verdict>
-{
-    static constexpr std::array all{
-        std::pair{Verdict::NoBandYet, "no-band-yet"}, std::pair{Verdict::Outside, "outside"},
-        std::pair{Verdict::CannotTell, "cannot-tell"}, std::pair{Verdict::NearEdge, "near-edge"},
-        std::pair{Verdict::Inside, "inside"}};
-};
-template <> struct KindWords<Reason>
-{
-    static constexpr std::array all{std::pair{Reason::None, "none"},
-                                    std::pair{Reason::TooFewReadings, "too-few-readings"},
-                                    std::pair{Reason::GaugeQuarantined, "gauge-quarantined"},
-                                    std::pair{Reason::GapIsNoWitness, "gap-is-no-witness"},
-                                    std::pair{Reason::ReachesBeyondBand, "reaches-beyond-band"}};
-};
-template <> struct KindWords<Direction>
-{
-    static constexpr std::array all{std::pair{Direction::Neither, "neither"},
-                                    std::pair{Direction::Below, "below"},
-                                    std::pair{Direction::Above, "above"}};
-};
-template <> struct KindWords<Witness>
-{
-    static constexpr std::array all{std::pair{Witness::NeverShown, "never-shown"},
-                                    std::pair{Witness::Good, "good"}, std::pair{Witness::Weak, "weak"},
-                                    std::pair{Witness::None, "none"}};
-};
+    switch (kind) {
+    case GaugeKind::Leaves:
+        return "leaves";
+    case GaugeKind::Pins:
+        return "pins";
+    case GaugeKind::Taper:
+        return "taper";
+    }
+    return {};
+}
 
-template <typename Kind> constexpr const char* wordOf(Kind kind)
+constexpr std::string_view wordOf(Side kind)
 {
-    for (const auto& [value, word] : KindWords<Kind>::all)
-        if (value == kind)
-            return word;
-    return ""; // refused by the table's own check
+    switch (kind) {
+    case Side::None:
+        return "none";
+    case Side::Left:
+        return "left";
+    case Side::Right:
+        return "right";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Layout kind)
+{
+    switch (kind) {
+    case Layout::Unknown:
+        return "unknown";
+    case Layout::A:
+        return "a";
+    case Layout::B:
+        return "b";
+    case Layout::C:
+        return "c";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Securing kind)
+{
+    switch (kind) {
+    case Securing::Sleeve:
+        return "sleeve";
+    case Securing::Pin:
+        return "pin";
+    case Securing::SleeveAndPin:
+        return "sleeve-and-pin";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(EventKind kind)
+{
+    switch (kind) {
+    case EventKind::Cleaned:
+        return "cleaned";
+    case EventKind::Greased:
+        return "greased";
+    case EventKind::Refitted:
+        return "refitted";
+    case EventKind::PartChanged:
+        return "part-changed";
+    case EventKind::Annual:
+        return "annual";
+    case EventKind::Note:
+        return "note";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(RecordOrigin kind)
+{
+    switch (kind) {
+    case RecordOrigin::Rigging:
+        return "rigging";
+    case RecordOrigin::ImportedTable:
+        return "imported-table";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return "ball-in-socket";
+    case CheckKind::PlungerHome:
+        return "plunger-home";
+    case CheckKind::SleeveAtStop:
+        return "sleeve-at-stop";
+    case CheckKind::Pull:
+        return "pull";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Answer kind)
+{
+    switch (kind) {
+    case Answer::Yes:
+        return "yes";
+    case Answer::No:
+        return "no";
+    case Answer::CannotSee:
+        return "cannot-see";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Turn kind)
+{
+    switch (kind) {
+    case Turn::First:
+        return "first";
+    case Turn::Second:
+        return "second";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Technique kind)
+{
+    switch (kind) {
+    case Technique::Leaf:
+        return "leaf";
+    case Technique::Stack:
+        return "stack";
+    case Technique::NoLeafEnters:
+        return "no-leaf-enters";
+    case Technique::ThickestLoose:
+        return "thickest-loose";
+    case Technique::Pin:
+        return "pin";
+    case Technique::Taper:
+        return "taper";
+    case Technique::Table:
+        return "table";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(SeatState kind)
+{
+    switch (kind) {
+    case SeatState::Locked:
+        return "locked";
+    case SeatState::PartSeated:
+        return "part-seated";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Purpose kind)
+{
+    switch (kind) {
+    case Purpose::Rigging:
+        return "rigging";
+    case Purpose::Baseline:
+        return "baseline";
+    case Purpose::Demonstration:
+        return "demonstration";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(InterruptionReason kind)
+{
+    switch (kind) {
+    case InterruptionReason::Asked:
+        return "asked";
+    case InterruptionReason::PersonChanged:
+        return "person-changed";
+    case InterruptionReason::Idle:
+        return "idle";
+    case InterruptionReason::ProgramClosed:
+        return "program-closed";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Closing kind)
+{
+    switch (kind) {
+    case Closing::Complete:
+        return "complete";
+    case Closing::LeftOpen:
+        return "left-open";
+    case Closing::Abandoned:
+        return "abandoned";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Verdict kind)
+{
+    switch (kind) {
+    case Verdict::NoBandYet:
+        return "no-band-yet";
+    case Verdict::Outside:
+        return "outside";
+    case Verdict::CannotTell:
+        return "cannot-tell";
+    case Verdict::NearEdge:
+        return "near-edge";
+    case Verdict::Inside:
+        return "inside";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Reason kind)
+{
+    switch (kind) {
+    case Reason::None:
+        return "none";
+    case Reason::TooFewReadings:
+        return "too-few-readings";
+    case Reason::ReadingsAllOpen:
+        return "readings-all-open";
+    case Reason::GaugeQuarantined:
+        return "gauge-quarantined";
+    case Reason::GapIsNoWitness:
+        return "gap-is-no-witness";
+    case Reason::ReachesBeyondBand:
+        return "reaches-beyond-band";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Direction kind)
+{
+    switch (kind) {
+    case Direction::Neither:
+        return "neither";
+    case Direction::Below:
+        return "below";
+    case Direction::Above:
+        return "above";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Witness kind)
+{
+    switch (kind) {
+    case Witness::NeverShown:
+        return "never-shown";
+    case Witness::NotKnown:
+        return "not-known";
+    case Witness::Good:
+        return "good";
+    case Witness::Weak:
+        return "weak";
+    case Witness::None:
+        return "none";
+    }
+    return {};
 }
 
 template <typename Kind> constexpr std::optional<Kind> kindFrom(std::string_view text)
 {
-    for (const auto& [value, word] : KindWords<Kind>::all)
-        if (text == word)
-            return value;
-    return std::nullopt;
+    for (int i = 0;; ++i) {
+        const auto kind = static_cast<Kind>(i);
+        const std::string_view word = wordOf(kind);
+        if (word.empty())
+            return std::nullopt;
+        if (word == text)
+            return kind;
+    }
 }
 
 } // namespace rig

@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace rig {
 
@@ -36,9 +37,9 @@ inline QVariant valueOf(std::int64_t number)
 {
     return static_cast<qlonglong>(number);
 }
-inline QVariant valueOf(const char* word)
+inline QVariant valueOf(std::string_view word)
 {
-    return QString::fromLatin1(word);
+    return QString::fromLatin1(word.data(), static_cast<qsizetype>(word.size()));
 }
 template <typename Tag> QVariant valueOf(const Id<Tag>& id)
 {
