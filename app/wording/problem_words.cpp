@@ -6,49 +6,43 @@ QString ProblemWords::sentence(const Problem& problem, const QString& fileName)
 {
     switch (problem.kind) {
     case ProblemKind::NoSuchFile:
-        return tr("%1 is not there any more. It may have been moved or renamed, or its drive taken out: find "
-                  "it, then "
-                  "open it from its new place.")
+        return tr("%1 is not there any more. It may have been moved or renamed, or its drive taken out: "
+                  "find it, then open it from its new place.")
             .arg(fileName);
     case ProblemKind::CannotOpen:
         return tr("%1 cannot be opened. Look whether it is a file that you may read, then try again.")
             .arg(fileName);
     case ProblemKind::NotOurFile:
-        return tr("%1 is not a Rigband file. Nothing in it was changed; choose a file that ends in .rigband.")
+        return tr("%1 is not a Rigband file. Nothing in it was changed; choose a file that ends in "
+                  ".rigband.")
             .arg(fileName);
     case ProblemKind::NewerFile:
-        return tr("%1 was written by a newer Rigband than this one. Nothing in it was changed; install the "
-                  "newer "
-                  "program to open it.")
+        return tr("%1 was written by a newer Rigband than this one. Nothing in it was changed; install "
+                  "the newer program to open it.")
             .arg(fileName);
     case ProblemKind::DamagedFile:
-        return tr("%1 is damaged and was left as it is. Open the latest copy from the folder beside it, or "
-                  "let Rigband "
-                  "read what can still be read into a new file.")
+        return tr("%1 is damaged and was left as it is. Open the latest copy from the folder beside it, "
+                  "or let Rigband read what can still be read into a new file.")
             .arg(fileName);
     case ProblemKind::FileReadOnly:
-        return tr("%1 may only be read, so nothing was written. Allow writing to it, or copy it to a place "
-                  "of your own "
-                  "and open the copy.")
+        return tr("%1 may only be read, so nothing was written. Allow writing to it, or copy it to a "
+                  "place of your own and open the copy.")
             .arg(fileName);
     case ProblemKind::FolderReadOnly:
-        return tr("The folder of %1 may not be written to, so nothing was written: saving needs room there "
-                  "for a second "
-                  "file. Allow writing to the folder, or use a place of your own.")
+        return tr("The folder of %1 may not be written to, so nothing was written: saving needs room "
+                  "there for a second file. Allow writing to the folder, or use a place of your own.")
             .arg(fileName);
     case ProblemKind::DiskFull:
-        return tr("The disk with %1 is full, so nothing was written. All that was saved before is kept. Free "
-                  "some space "
-                  "elsewhere on the disk, then try again.")
+        return tr("The disk with %1 is full, so nothing was written. All that was saved before is kept. "
+                  "Free some space elsewhere on the disk, then try again.")
             .arg(fileName);
     case ProblemKind::BusyElsewhere:
         return tr("Another window is writing to %1 just now, so nothing was written here. Wait a moment, "
                   "then try again.")
             .arg(fileName);
     case ProblemKind::FactRefused:
-        return tr("This does not fit with what %1 already holds, so nothing was written. Look over what was "
-                  "entered, "
-                  "then try again.")
+        return tr("This does not fit with what %1 already holds, so nothing was written. Look over what "
+                  "was entered, then try again.")
             .arg(fileName);
     case ProblemKind::NotFound:
         return tr("This is not in %1. Open the page anew to see what the file holds now.").arg(fileName);
@@ -57,9 +51,8 @@ QString ProblemWords::sentence(const Problem& problem, const QString& fileName)
     case ProblemKind::Unexpected:
         break;
     }
-    return tr("Something unexpected went wrong with %1, and this was not saved. Close the file, open it "
-              "again and look at "
-              "what it holds before going on.")
+    return tr("Something unexpected went wrong with %1, and this was not saved. Close the file, open "
+                  "it again and look at what it holds before going on.")
         .arg(fileName);
 }
 
