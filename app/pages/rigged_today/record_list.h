@@ -1,10 +1,9 @@
 #pragma once
 
 #include "app/pages/rigged_today/rigged_today_view.h"
-#include "app/pictures/marks.h"
 #include "app/theme/theme.h"
+#include "app/widgets/mark_row.h"
 
-#include <QAbstractButton>
 #include <QFrame>
 
 #include <optional>
@@ -15,30 +14,6 @@ class QProgressBar;
 class QVBoxLayout;
 
 namespace rig {
-
-// One row: a mark, a title, a detail below it. The words say what the mark says.
-class MarkRow : public QAbstractButton
-{
-    Q_OBJECT
-
-public:
-    explicit MarkRow(QWidget* parent = nullptr);
-
-    void show(MarkShape shape, Role role, const QString& title, const QString& detail);
-    void setLook(const Look& look);
-    QSize sizeHint() const override;
-    QSize minimumSizeHint() const override;
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-
-private:
-    Look m_look;
-    MarkShape m_shape = MarkShape::Waiting;
-    Role m_role = Role::InkSoft;
-    QString m_title;
-    QString m_detail;
-};
 
 // What the record's list leads to.
 struct RecordPlace

@@ -1,0 +1,80 @@
+#include "app/widgets/mark_row.h"
+
+#include <QPainter>
+
+#include <cmath>
+
+namespace rig {
+
+MarkRow::MarkRow(QWidget* parent) : QAbstractButton{parent}
+{
+    setCheckable(true);
+    setFocusPolicy(Qt::StrongFocus);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void MarkRow::show(MarkShape shape, Role role, const QString& title, const QString& detail)
+{
+    m_shape = shape;
+    m_role = role;
+    m_title = title;
+    m_detail = detail;
+    setAccessibleName(title);
+    setAccessibleDescription(detail);
+    setToolTip(title + QLatin1Char('\n') + detail);
+    update();
+}
+
+void MarkRow::setLook(const Look& look)
+{
+    m_look = look;
+    updateGeometry();
+    update();
+}
+
+QSize MarkRow::sizeHint() const
+{
+    return {static_cast<int>(240 * m_look.fonts.scale),
+            static_cast<int>(std::lround(52 * m_look.fonts.scale))};
+}
+
+QSize MarkRow::minimumSizeHint() const
+{
+    return {120, sizeHint().height()};
+}
+
+void MarkRow::paintEvent(QPaintEvent*)
+{
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double scale = m_look.fonts.scale;
+    const QRectF frame = QRectF{rect()}.adjusted(1, 1, -1, -1);
+    if (isChecked() || underMouse()) {
+        painter.setPen(isChecked() ? QPen{m_look.theme.color(Role::Accent), 1.6} : QPen{Qt::NoPen});
+        painter.setBrush(m_look.theme.color(Role::AccentFill));
+        painter.drawRoundedRect(frame, 6, 6);
+    }
+    if (hasFocus()) {
+        painter.setPen(QPen{m_look.theme.color(Role::Ink), 1.2, Qt::DotLine});
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRoundedRect(frame.adjusted(2, 2, -2, -2), 5, 5);
+    }
+    const double side = 16 * scale;
+    const QRectF mark{12 * scale, (height() - side) / 2, side, side};
+    paintMark(painter, m_shape, m_role, mark, m_look.theme);
+
+    const double left = mark.right() + 10 * scale;
+    const double width = this->width() - left - 8;
+    const auto line = [&](const QString& text, const QFont& font, Role role, double top) {
+        painter.setFont(font);
+        painter.setPen(m_look.theme.color(role));
+        const QString fitting =
+            painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(width));
+        painter.drawText(QRectF{left, top, width, 20 * scale}, Qt::AlignLeft | Qt::AlignVCenter, fitting);
+    };
+    const Weight weight = isChecked() ? Weight::SemiBold : Weight::Medium;
+    line(m_title, fontOf(m_look.fonts.body(), weight), Role::Ink, 6 * scale);
+    line(m_detail, fontOf(m_look.fonts.small()), Role::InkSoft, 26 * scale);
+}
+
+} // namespace rig
