@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/pictures/marks.h"
 #include "app/theme/theme.h"
 #include "core/baseline/band.h"
 #include "core/clock.h"
@@ -7,7 +8,7 @@
 #include "core/measure/gap_interval.h"
 #include "core/rigging/reading.h"
 
-#include <QPointF>
+#include <QPolygonF>
 #include <QRectF>
 #include <QString>
 
@@ -52,6 +53,16 @@ struct TrendEvent
 
 enum class TrendAxis { ByDate, ByRigging };
 
+// One place on a fitted line or a forecast, on both axes.
+struct TrendPoint
+{
+    Moment when;
+    double rigging = 0;
+    double lower = 0; // of its interval, mm; the same as middle where there is none
+    double middle = 0;
+    double upper = 0;
+};
+
 // One coupling's whole history, oldest first.
 struct TrendSeries
 {
@@ -59,7 +70,10 @@ struct TrendSeries
     std::vector<TrendReading> readings;
     std::vector<TrendFitting> fittings;
     std::vector<TrendEvent> events;
+    std::vector<TrendPoint> drift;    // fitted line, oldest first
+    std::vector<TrendPoint> forecast; // goes on from the line, with its interval
     std::optional<Moment> annualDue;
+    std::optional<double> annualRigging; // riggings expected by then; without it only dates show the annual
 };
 
 // Which part is looked at, in axis units: UTC seconds or rigging number. Equal ends: everything.
@@ -76,6 +90,7 @@ struct TrendBox
     QRectF where;
     Role role = Role::Band;
     bool hollow = false;
+    bool hatched = false;
     double opacity = 1;
 };
 
@@ -88,9 +103,32 @@ struct TrendLine
     bool dashed = false;
 };
 
-struct TrendLabel
+struct TrendArea
+{
+    QPolygonF outline;
+    Role role = Role::AccentFill;
+    double opacity = 1;
+};
+
+// Points where a bar goes on without a known end, or lies beyond the scale.
+struct TrendArrow
+{
+    QPointF tip;
+    bool up = true;
+    double size = 6;
+    Role role = Role::Ink;
+};
+
+struct TrendMark
 {
     QRectF where;
+    MarkShape shape = MarkShape::Triangle;
+    Role role = Role::NearEdge;
+};
+
+struct TrendLabel
+{
+    QRectF where; // the text fits inside; layout made sure of it
     QString text;
     Role role = Role::InkSoft;
     double pixels = 12;
@@ -98,14 +136,23 @@ struct TrendLabel
     Qt::Alignment align;
 };
 
+// Painted in the order of its members: grounds, lines, areas, bars, lines over bars, arrows, marks, labels.
 struct TrendPicture
 {
     QRectF plot;
+    QRectF partLane;    // of part-seated readings, on a scale of their own; null when there are none
     TrendWindow window; // as drawn, never whole
     double mmAtBottom = 0;
     double mmAtTop = 1;
-    std::vector<TrendBox> boxes;
+    double partMmAtBottom = 0;
+    double partMmAtTop = 1;
+    std::vector<TrendBox> boxes; // bands, zones, lanes
     std::vector<TrendLine> lines;
+    std::vector<TrendArea> areas;
+    std::vector<TrendBox> bars; // readings
+    std::vector<TrendLine> linesOver;
+    std::vector<TrendArrow> arrows;
+    std::vector<TrendMark> marks;
     std::vector<TrendLabel> labels;
     QString inWords;
 };
@@ -116,6 +163,8 @@ void paint(QPainter& painter, const TrendPicture& picture, const Theme& theme);
 
 // The reading nearest to a point of the picture, when one is near enough to be meant.
 std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPicture& picture, QPointF point);
+// Where that reading is drawn; nothing when it lies outside the window.
+std::optional<QRectF> placeOf(const TrendSeries& series, const TrendPicture& picture, std::size_t reading);
 
 // Zooms about a place (0 left, 1 right of the plot) and pans by a share of the width; never beyond the
 // readings by more than half a window, never narrower than what separates two readings.
