@@ -1,0 +1,205 @@
+#include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "tests/support/hangar.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::literals;
+using namespace rig::test;
+
+namespace {
+
+// The small hangar with twelve confirmed readings around 0.50 mm on the left aileron.
+class RiggedToday : public testing::Test
+{
+protected:
+    RiggedToday()
+    {
+        for (int i = 0; i < 12; ++i) {
+            Reading reading =
+                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
+            reading.purpose = Purpose::Baseline;
+            must(store.records().add(reading, std::nullopt));
+        }
+        store.clock().passMinutes(24 * 60);
+    }
+
+    RiggedTodayView view() { return must(presenter.view(hangar.airframe)); }
+
+    void begin() { must(presenter.begin(view(), hangar.oren)); }
+
+    CouplingSheet sheet(Turn turn = Turn::First, std::optional<PersonId> person = {})
+    {
+        CouplingSheet sheet = must(presenter.sheet(view(), hangar.leftAileron, turn));
+        sheet.person = person.value_or(turn == Turn::First ? hangar.oren : hangar.vale);
+        presenter.useGauge(sheet, view(), hangar.setA);
+        return sheet;
+    }
+
+    void answer(CheckKind kind, Answer answer = Answer::Yes, Turn turn = Turn::First)
+    {
+        store.clock().passMinutes(1);
+        must(presenter.answer(view().record->id, sheet(turn), kind, answer));
+    }
+
+    void look(Turn turn = Turn::First)
+    {
+        for (const CheckKind kind :
+             {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop})
+            answer(kind, Answer::Yes, turn);
+    }
+
+    Judgement read(int entersUm, const std::string& correction = {})
+    {
+        const CouplingSheet now = sheet();
+        const GaugeReading taken{between(entersUm, entersUm + 50), Technique::Leaf};
+        const Judgement judgement = presenter.preview(now, taken);
+        must(presenter.keep(view().record->id, now, taken, judgement, correction));
+        return judgement;
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    RiggedTodayPresenter presenter{store.records(), store.clock()};
+};
+
+} // namespace
+
+TEST_F(RiggedToday, BeginsWithoutARecord)
+{
+    const RiggedTodayView now = view();
+    EXPECT_FALSE(now.record);
+    EXPECT_EQ(now.couplings.size(), 2U);
+    EXPECT_EQ(now.gauges.size(), 1U);
+}
+
+TEST_F(RiggedToday, JudgesBeforeSavingAsItDoesAfter)
+{
+    begin();
+    look();
+    const Judgement shown = read(500);
+    EXPECT_EQ(shown.verdict, Verdict::Inside);
+    const CouplingSheet after = sheet();
+    ASSERT_EQ(after.readings.size(), 1U);
+    EXPECT_EQ(after.readings.front().judgement.verdict, shown.verdict);
+    EXPECT_EQ(after.flow.ask, CheckKind::Pull);
+}
+
+TEST_F(RiggedToday, KeepsWhatWasShownBesideTheReading)
+{
+    begin();
+    look();
+    read(900);
+    const auto readings = must(store.records().readings(hangar.airframe));
+    ASSERT_TRUE(readings.back().shown);
+    EXPECT_EQ(readings.back().shown->judgement.verdict, Verdict::Outside);
+    EXPECT_EQ(readings.back().shown->methodVersion, kMethodVersion);
+}
+
+TEST_F(RiggedToday, JudgesACouplingWithoutABaselineAsNoBandYet)
+{
+    begin();
+    CouplingSheet other = must(presenter.sheet(view(), hangar.rightAileron, Turn::First));
+    other.person = hangar.oren;
+    presenter.useGauge(other, view(), hangar.setA);
+    EXPECT_EQ(presenter.preview(other, {between(500, 550), Technique::Leaf}).verdict, Verdict::NoBandYet);
+}
+
+TEST_F(RiggedToday, MeasuringAgainAddsAReadingAndNeverReplacesOne)
+{
+    begin();
+    look();
+    read(900);
+    read(500);
+    EXPECT_EQ(sheet().readings.size(), 2U);
+    const CouplingProgress row = view().review.couplings.front();
+    EXPECT_EQ(row.verdict, Verdict::Outside) << "the later inside reading takes nothing away";
+}
+
+TEST_F(RiggedToday, ACorrectedReadingStaysInTheFileWithItsReason)
+{
+    begin();
+    look();
+    read(550);
+    read(500, "pressed the wrong leaf");
+    const CouplingSheet now = sheet();
+    ASSERT_EQ(now.readings.size(), 2U);
+    EXPECT_TRUE(now.readings.front().superseded);
+    EXPECT_FALSE(now.readings.back().superseded);
+    EXPECT_EQ(now.readings.back().reading.note, "pressed the wrong leaf");
+}
+
+TEST_F(RiggedToday, LeavesTheFirstPersonOutOfTheSecondPersonsChoice)
+{
+    begin();
+    look();
+    EXPECT_TRUE(sheet(Turn::Second).firstPersons.contains(hangar.oren));
+    EXPECT_FALSE(sheet(Turn::Second).firstPersons.contains(hangar.vale));
+}
+
+TEST_F(RiggedToday, ShowsTheSecondPersonNothingOfTheFirst)
+{
+    begin();
+    look();
+    read(500);
+    const CouplingSheet second = sheet(Turn::Second);
+    EXPECT_TRUE(second.readings.empty());
+    EXPECT_FALSE(second.flow.begun);
+}
+
+TEST_F(RiggedToday, DoesNotShowTodaysReadingAmongTheEarlierOnes)
+{
+    begin();
+    look();
+    read(900);
+    const CouplingSheet now = sheet();
+    for (const TrendReading& one : now.lastTwelve.readings)
+        EXPECT_LT(one.interval.enters, 900_um);
+    EXPECT_EQ(now.lastTwelve.readings.size(), 12U);
+}
+
+TEST_F(RiggedToday, SendsACouplingLeftHalfWayBackToTheLookWhenTheFileIsOpenedAgain)
+{
+    begin();
+    look();
+    must(presenter.resume(hangar.airframe));
+    const CouplingSheet now = sheet();
+    EXPECT_TRUE(now.flow.interrupted);
+    EXPECT_EQ(now.flow.ask, CheckKind::BallInSocket);
+}
+
+TEST_F(RiggedToday, LeavesAFinishedCouplingAloneWhenTheFileIsOpenedAgain)
+{
+    begin();
+    look();
+    read(500);
+    answer(CheckKind::Pull);
+    must(presenter.resume(hangar.airframe));
+    EXPECT_TRUE(sheet().flow.isDone());
+    EXPECT_FALSE(sheet().flow.interrupted);
+}
+
+TEST_F(RiggedToday, DoesNotContinueARecordFromAnotherDayAndKeepsItAsAbandoned)
+{
+    begin();
+    look();
+    store.clock().passMinutes(24 * 60);
+    ASSERT_TRUE(view().record);
+    EXPECT_TRUE(view().record->fromAnotherDay);
+    begin();
+    EXPECT_FALSE(view().record->fromAnotherDay);
+    EXPECT_FALSE(sheet().flow.begun) << "nothing is carried over from yesterday";
+    EXPECT_EQ(must(store.records().closings(hangar.airframe)).front().closing, Closing::Abandoned);
+}
+
+TEST_F(RiggedToday, ClosesAsCompleteOnlyWhenNothingIsOpen)
+{
+    begin();
+    look();
+    read(500);
+    answer(CheckKind::Pull);
+    must(presenter.close(view(), hangar.oren, hangar.vale, "rain"));
+    EXPECT_FALSE(view().record);
+    ASSERT_TRUE(view().lastClose);
+    EXPECT_EQ(view().lastClose->closing, Closing::LeftOpen);
+}
