@@ -10,6 +10,8 @@ namespace rig {
 
 namespace {
 
+constexpr double kRarestSaid = 10000;
+
 QDateTime localTime(const Moment& moment)
 {
     return QDateTime::fromSecsSinceEpoch(moment.utcSeconds, Qt::OffsetFromUTC, moment.offsetSeconds);
@@ -67,13 +69,14 @@ QString Formats::moment(const Moment& moment) const
 
 QString Formats::oneIn(double share) const
 {
-    if (!(share > 0))
-        return tr("none");
-    if (share >= 0.5)
+    if (std::isnan(share))
+        return tr("not known");
+    if (share > 0.5)
         return tr("more than 1 in 2");
-    const double every = twoFigures(1 / share);
-    if (every > 10000)
-        return tr("fewer than 1 in %1").arg(m_locale.toString(10000));
+    // A share that vanishes comes from a model's far tail: it is small, never none.
+    const double every = share > 0 ? twoFigures(1 / share) : kRarestSaid + 1;
+    if (every > kRarestSaid)
+        return tr("fewer than 1 in %1").arg(m_locale.toString(static_cast<int>(kRarestSaid)));
     return tr("1 in %1").arg(m_locale.toString(static_cast<int>(every)));
 }
 

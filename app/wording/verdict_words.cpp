@@ -40,24 +40,23 @@ QString VerdictWords::shortWord(Verdict verdict)
 
 QString VerdictWords::origin(const Band& band)
 {
-    const Formats formats;
-    const QString edges = formats.band(band.inner);
+    const QString edges = Formats{}.band(band.inner);
     if (band.isThin())
-        return tr("This coupling's band %1 is thin: drawn from %n confirmed reading(s), it can mislead "
+        return tr("This coupling's band %1 is thin: drawn from only %n confirmed readings, it can mislead "
                   "either way.",
                   nullptr, band.readings)
             .arg(edges);
-    return tr("This coupling's band is %1, drawn from %n confirmed reading(s).", nullptr, band.readings)
+    return tr("This coupling's band is %1, drawn from %n confirmed readings.", nullptr, band.readings)
         .arg(edges);
 }
 
 QString VerdictWords::rarity(const Judgement& judgement)
 {
-    const QString share = Formats{}.oneIn(judgement.tail);
     switch (judgement.verdict) {
     case Verdict::Outside:
     case Verdict::NearEdge:
-        return tr("About %1 locked readings falls this far out.").arg(share);
+        return tr("Locked readings that fall this far out, as the band reckons: %1.")
+            .arg(Formats{}.oneIn(judgement.tail));
     case Verdict::Inside:
         return tr("By its making about 1 locked reading in 20 falls beyond the band, and 1 in 370 far enough "
                   "to be called outside.");
@@ -77,24 +76,29 @@ QString VerdictWords::witness(const WitnessFinding& finding)
     case Witness::NotKnown:
         return tr("Part-seated was shown here, but how much the gap tells cannot be worked out yet.");
     case Witness::Good:
-        return tr("About %1 part-seated ones would not lie outside.").arg(share);
+        return tr("Part-seated ones that would not lie outside, reckoned from those shown here: %1.")
+            .arg(share);
     case Witness::Weak:
-        return tr("The gap is a weak witness here: about %1 part-seated ones would not lie outside.")
+        return tr("The gap is a weak witness here. Part-seated ones that would not lie outside, reckoned "
+                  "from "
+                  "those shown here: %1.")
             .arg(share);
     case Witness::None:
         break;
     }
-    return tr("Locked and part-seated share gaps here: about %1 part-seated ones would not lie outside.")
+    return tr("Locked and part-seated share gaps here. Part-seated ones that would not lie outside, reckoned "
+              "from those shown here: %1.")
         .arg(share);
 }
 
+// Outside speaks of the band only: a locked reading further out may well stand among the earlier ones.
 QString VerdictWords::place(const Judgement& judgement, const QString& interval)
 {
     const bool below = judgement.direction == Direction::Below;
     switch (judgement.verdict) {
     case Verdict::Outside:
-        return below ? tr("%1 lies below everything seen when locked.").arg(interval)
-                     : tr("%1 lies above everything seen when locked.").arg(interval);
+        return below ? tr("%1 lies below this coupling's band and beyond its edge.").arg(interval)
+                     : tr("%1 lies above this coupling's band and beyond its edge.").arg(interval);
     case Verdict::NearEdge:
         return below ? tr("%1 lies at the lower edge.").arg(interval)
                      : tr("%1 lies at the upper edge.").arg(interval);
@@ -159,18 +163,22 @@ QString VerdictWords::caution(Verdict verdict, const QString& callName, const QS
         QString whom = callName.isEmpty() ? tr("a person entitled to decide") : callName;
         if (!callPhone.isEmpty())
             whom = tr("%1 (%2)", "name (telephone)").arg(whom, callPhone);
-        return tr("Stop, leave it as it is, call %1. Re-connecting without finding out why is not a fix.")
+        return tr("Stop, leave it as it is, call %1. Re-connecting without finding out why is not a fix. The "
+                  "gap is one sign only, and enough to stop.")
             .arg(whom);
     }
     case Verdict::NoBandYet:
     case Verdict::CannotTell:
-        return tr("The gap is no sign here: the look, the pull and the second person have to carry it.");
+        return tr(
+            "The look, the pull and the second person have to carry it. This gap tells nothing, and any "
+            "gap is one sign only.");
     case Verdict::NearEdge:
-        return tr("One sign only: look and pull with care, and watch where the next readings go.");
+        return tr("Look and pull with care, and watch where the next readings go. A gap near the edge of the "
+                  "band is one sign only.");
     case Verdict::Inside:
         break;
     }
-    return tr("A gap inside the band is one sign only. Finish the look, the pull and the second person.");
+    return tr("Finish the look, the pull and the second person. A gap inside the band is one sign only.");
 }
 
 } // namespace rig

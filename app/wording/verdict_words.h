@@ -19,7 +19,7 @@ public:
     // Where the reading lies, from how many readings, how often a locked one falls that far out, and what is
     // known of part-seated ones.
     static QString explanation(const Judgement& judgement, const GapInterval& reading);
-    // What to do now; ends with "one sign only" wherever the job goes on.
+    // What to do now. The last words are always that the gap is one sign only.
     static QString caution(Verdict verdict, const QString& callName, const QString& callPhone);
 
 private:

@@ -1,0 +1,83 @@
+#include "app/wording/formats.h"
+#include "app/wording/verdict_words.h"
+
+#include <gtest/gtest.h>
+#include <limits>
+
+using namespace rig;
+using namespace rig::literals;
+
+namespace {
+
+Judgement judgementOf(Verdict verdict, double tail = 1)
+{
+    Band band;
+    band.inner = {0.55, 0.71};
+    band.outer = {0.52, 0.74};
+    band.readings = 12;
+    Judgement judgement;
+    judgement.verdict = verdict;
+    judgement.reason = Reason::None;
+    judgement.direction = Direction::Above;
+    judgement.tail = tail;
+    judgement.band = band;
+    return judgement;
+}
+
+class EveryVerdict : public testing::TestWithParam<Verdict>
+{
+};
+
+} // namespace
+
+TEST_P(EveryVerdict, SaysLastThatTheGapIsOneSignOnly)
+{
+    const QString said = VerdictWords::caution(GetParam(), "Anna", "123");
+    const QString last = said.section(". ", -1);
+    EXPECT_TRUE(last.contains("one sign only")) << said.toStdString();
+}
+
+INSTANTIATE_TEST_SUITE_P(Cautions, EveryVerdict,
+                         testing::Values(Verdict::NoBandYet, Verdict::Outside, Verdict::CannotTell,
+                                         Verdict::NearEdge, Verdict::Inside));
+
+TEST(VerdictWords, SaysAVanishingShareAsSmallAndNeverAsNone)
+{
+    const Formats formats{QLocale::c()};
+    EXPECT_EQ(formats.oneIn(0), "fewer than 1 in 10000");
+    EXPECT_EQ(formats.oneIn(2e-14), "fewer than 1 in 10000");
+    EXPECT_EQ(formats.oneIn(1.0 / 400), "1 in 400");
+    EXPECT_EQ(formats.oneIn(0.5), "1 in 2");
+    EXPECT_EQ(formats.oneIn(0.6), "more than 1 in 2");
+}
+
+TEST(VerdictWords, SaysThatAShareIsNotKnownWhenThereIsNone)
+{
+    EXPECT_EQ(Formats{}.oneIn(std::numeric_limits<double>::quiet_NaN()), "not known");
+}
+
+TEST(VerdictWords, ReadsWellHoweverRareTheReadingIs)
+{
+    const GapInterval reading{1700_um, 1750_um};
+    for (const double tail : {0.0, 2e-14, 0.0017}) {
+        const QString said = VerdictWords::explanation(judgementOf(Verdict::Outside, tail), reading);
+        EXPECT_FALSE(said.contains("About fewer") || said.contains("About none")) << said.toStdString();
+        EXPECT_FALSE(said.contains("(s)")) << said.toStdString();
+        EXPECT_TRUE(said.contains("12 confirmed readings")) << said.toStdString();
+    }
+}
+
+TEST(VerdictWords, ClaimsOfAnOutsideReadingOnlyWhereItLiesToTheBand)
+{
+    const QString said = VerdictWords::explanation(judgementOf(Verdict::Outside), {1700_um, 1750_um});
+    EXPECT_TRUE(said.startsWith("1.70–1.75 mm lies above this coupling's band")) << said.toStdString();
+    EXPECT_FALSE(said.contains("everything")) << said.toStdString();
+}
+
+TEST(VerdictWords, SaysInWordsThatABandIsThin)
+{
+    Judgement judgement = judgementOf(Verdict::Inside);
+    judgement.band->readings = 6;
+    const QString said = VerdictWords::explanation(judgement, {600_um, 650_um});
+    EXPECT_TRUE(said.contains("is thin: drawn from only 6 confirmed readings")) << said.toStdString();
+}
