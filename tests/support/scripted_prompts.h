@@ -1,0 +1,58 @@
+#pragma once
+
+#include "app/pages/prompts.h"
+
+#include <deque>
+#include <string>
+#include <vector>
+
+namespace rig::test {
+
+// Answers from a script, and remembers what was asked. Without an answer left it turns away, as Esc does.
+class ScriptedPrompts : public Prompts
+{
+public:
+    std::deque<bool> confirmations;
+    std::deque<std::string> texts;
+    std::deque<std::string> newFiles;
+    std::deque<std::string> openFiles;
+
+    std::vector<std::string> told;
+    std::vector<std::string> asked; // questions, in order; files by their filter
+
+    void tell(QWidget*, const QString& text) override { told.push_back(text.toStdString()); }
+
+    bool confirm(QWidget*, const QString&, const QString& question, const QString&) override
+    {
+        asked.push_back(question.toStdString());
+        return next(confirmations).value_or(false);
+    }
+
+    std::optional<QString> askText(QWidget*, const QString&, const QString& question) override
+    {
+        asked.push_back(question.toStdString());
+        const auto text = next(texts);
+        return text ? std::optional{QString::fromStdString(*text)} : std::nullopt;
+    }
+
+    QString askNewFile(QWidget*, const QString& filter) override { return fileFrom(newFiles, filter); }
+    QString askOpenFile(QWidget*, const QString& filter) override { return fileFrom(openFiles, filter); }
+
+private:
+    template <typename T> static std::optional<T> next(std::deque<T>& script)
+    {
+        if (script.empty())
+            return std::nullopt;
+        T first = std::move(script.front());
+        script.pop_front();
+        return first;
+    }
+
+    QString fileFrom(std::deque<std::string>& script, const QString& filter)
+    {
+        asked.push_back(filter.toStdString());
+        return QString::fromStdString(next(script).value_or(std::string{}));
+    }
+};
+
+} // namespace rig::test
