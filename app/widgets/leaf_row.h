@@ -16,8 +16,8 @@ class QPushButton;
 
 namespace rig {
 
-// The leaves of a set as big buttons: the thickest that enters is pressed, or its figure typed and taken with Enter.
-// Nothing doubtful is taken; a figure that the set cannot give is refused with a sentence.
+// The leaves of a set as big buttons: the thickest that enters is pressed, or its figure typed and taken with
+// Enter. Nothing doubtful is taken; a figure that the set cannot give is refused with a sentence.
 class LeafRow : public QWidget
 {
     Q_OBJECT
@@ -25,14 +25,15 @@ class LeafRow : public QWidget
 public:
     explicit LeafRow(QWidget* parent = nullptr);
 
-    // Shows the set around `centre`. Where it already shows this set around this centre, it stays where it was paged to.
+    // Shows the set around `centre`. Where it already shows this set around this centre, it stays where it
+    // was paged to.
     void setGauge(const GaugeSet& gauge, std::optional<Gap> centre);
     // Marks the button of this reading and brings it into view.
     void setChosen(std::optional<GaugeReading> chosen);
     void setLook(const Look& look);
 
-    // A key typed anywhere on the page: digits, point, comma; Backspace and Return when something is typed. True when
-    // it was used.
+    // A key typed anywhere on the page: digits, point, comma; Backspace and Return when something is typed.
+    // True when it was used.
     bool takeKey(QKeyEvent* event);
 
     QSize minimumSizeHint() const override;

@@ -11,7 +11,8 @@ class QLineEdit;
 
 namespace rig {
 
-// A length in millimetres, typed with a point or a comma. What cannot be read is said below the line, never changed.
+// A length in millimetres, typed with a point or a comma. What cannot be read is said below the line, never
+// changed.
 class LengthEdit : public QWidget
 {
     Q_OBJECT

@@ -1,0 +1,381 @@
+#include "app/widgets/leaf_row.h"
+
+#include "app/wording/entry_words.h"
+
+#include <QFontMetrics>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <QWheelEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace rig {
+
+namespace {
+
+constexpr std::size_t kMostLeaves = 12; // more are no longer big
+constexpr int kSpacing = 6;
+constexpr int kLeafPadding = 2 * (4 + 1) + 4; // sides and border in the style sheet, and some air
+constexpr int kMostFigures = 12;
+
+bool isSameSet(const GaugeSet& one, const GaugeSet& other)
+{
+    return one.kind() == other.kind() && one.sizes() == other.sizes() &&
+           one.resolution() == other.resolution();
+}
+
+bool isFigure(QChar c)
+{
+    return (c >= QLatin1Char('0') && c <= QLatin1Char('9')) || c == QLatin1Char('.') || c == QLatin1Char(',');
+}
+
+QPushButton* leafButton(const char* name)
+{
+    auto* button = new QPushButton;
+    button->setObjectName(QLatin1String(name));
+    button->setProperty("kind", "leaf");
+    button->setAutoDefault(false);
+    return button;
+}
+
+} // namespace
+
+LeafRow::LeafRow(QWidget* parent) : QWidget{parent}
+{
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(8);
+    m_leaves = new QWidget;
+    m_leaves->setLayout(buildLeaves());
+    column->addWidget(m_leaves);
+    column->addLayout(buildEnds());
+    showLeaves();
+    showTyped();
+}
+
+QHBoxLayout* LeafRow::buildLeaves()
+{
+    auto* row = new QHBoxLayout;
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(kSpacing);
+    m_thinner = leafButton("leafThinner");
+    m_thinner->setText(EntryWords::thinnerArrow());
+    m_thinner->setAccessibleName(EntryWords::thinner());
+    m_thinner->setToolTip(EntryWords::thinner());
+    m_thicker = leafButton("leafThicker");
+    m_thicker->setText(EntryWords::thickerArrow());
+    m_thicker->setAccessibleName(EntryWords::thicker());
+    m_thicker->setToolTip(EntryWords::thicker());
+    connect(m_thinner, &QPushButton::clicked, this, [this] { page(-1); });
+    connect(m_thicker, &QPushButton::clicked, this, [this] { page(+1); });
+    row->addWidget(m_thinner);
+    for (std::size_t i = 0; i < kMostLeaves; ++i) {
+        QPushButton* button = leafButton("leaf");
+        button->setCheckable(true);
+        button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Minimum);
+        connect(button, &QPushButton::clicked, this, [this, i] { pressLeaf(i); });
+        m_buttons.push_back(button);
+        row->addWidget(button, 1);
+    }
+    row->addWidget(m_thicker);
+    return row;
+}
+
+QHBoxLayout* LeafRow::buildEnds()
+{
+    auto* row = new QHBoxLayout;
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(kSpacing);
+    for (QPushButton** end : {&m_none, &m_loose}) {
+        *end = new QPushButton;
+        (*end)->setProperty("kind", "choice");
+        (*end)->setCheckable(true);
+        (*end)->setAutoDefault(false);
+        row->addWidget(*end);
+    }
+    m_none->setObjectName("noLeafEnters");
+    m_loose->setObjectName("thickestLoose");
+    connect(m_none, &QPushButton::clicked, this, [this] { pressEnd(false); });
+    connect(m_loose, &QPushButton::clicked, this, [this] { pressEnd(true); });
+    m_figure = new QLabel;
+    m_figure->setObjectName("typedFigure");
+    m_figure->setProperty("kind", "section");
+    m_figure->setAccessibleName(EntryWords::typedName());
+    m_meaning = new QLabel;
+    m_meaning->setObjectName("typedMeaning");
+    m_meaning->setProperty("kind", "soft");
+    m_meaning->setWordWrap(true);
+    m_meaning->setTextFormat(Qt::PlainText);
+    row->addSpacing(kSpacing);
+    row->addWidget(m_figure);
+    row->addWidget(m_meaning, 1);
+    return row;
+}
+
+void LeafRow::setGauge(const GaugeSet& gauge, std::optional<Gap> centre)
+{
+    if (isSameSet(m_gauge, gauge) && m_centre == centre)
+        return;
+    m_gauge = gauge;
+    m_centre = centre;
+    m_steps = gauge.steps();
+    const bool pins = gauge.kind() == GaugeKind::Pins;
+    m_none->setText(pins ? EntryWords::noPinEnters() : EntryWords::noLeafEnters());
+    m_loose->setText(pins ? EntryWords::thickestPinLoose() : EntryWords::thickestLoose());
+    clearTyped();
+    const auto& sizes = m_gauge.sizes();
+    if (centre)
+        centreOn(*centre);
+    else if (!sizes.empty())
+        centreOn(sizes[sizes.size() / 2]);
+    showLeaves();
+    markChosen();
+}
+
+void LeafRow::setChosen(std::optional<GaugeReading> chosen)
+{
+    m_chosen = chosen;
+    const bool atLeaf = chosen && chosen->technique != Technique::NoLeafEnters &&
+                        chosen->technique != Technique::ThickestLoose;
+    const auto at = std::ranges::find(m_steps, atLeaf ? chosen->interval.enters : Gap{}, &GaugeStep::size);
+    if (atLeaf && at != m_steps.end()) {
+        const auto index = static_cast<std::size_t>(at - m_steps.begin());
+        if (index < m_first || index >= m_first + m_count) {
+            centreOn(at->size);
+            showLeaves();
+        }
+    }
+    markChosen();
+}
+
+void LeafRow::setLook(const Look& look)
+{
+    m_fonts = look.fonts;
+    if (m_centre)
+        centreOn(*m_centre);
+    showLeaves();
+}
+
+QSize LeafRow::minimumSizeHint() const
+{
+    // Two arrows and three leaves; the two ends and some words beside them.
+    const int leaves = 5 * (widestFrom(0, m_steps.size()) + kSpacing);
+    const int ends = m_none->sizeHint().width() + m_loose->sizeHint().width() + 120;
+    return {std::max(leaves, ends), QWidget::minimumSizeHint().height()};
+}
+
+// Pixels that each button needs when these steps are shown.
+int LeafRow::widestFrom(std::size_t first, std::size_t count) const
+{
+    const QFontMetrics metrics{fontOf(m_fonts.title() * 17 / 23, Weight::SemiBold)};
+    int widest = 0;
+    const std::size_t end = std::min(first + count, m_steps.size());
+    for (std::size_t i = first; i < end; ++i)
+        widest = std::max(widest, metrics.size(0, EntryWords::leaf(m_steps[i])).width());
+    return widest + kLeafPadding;
+}
+
+std::size_t LeafRow::countThatFits(std::size_t first) const
+{
+    const int arrows = 2 * (m_thinner->sizeHint().width() + kSpacing);
+    const int room = width() - arrows + kSpacing;
+    std::size_t count = std::min(kMostLeaves, m_steps.size());
+    while (count > 1 && static_cast<int>(count) * (widestFrom(first, count) + kSpacing) > room)
+        --count;
+    return count;
+}
+
+void LeafRow::centreOn(Gap gap)
+{
+    const auto above = std::ranges::upper_bound(m_steps, gap, {}, &GaugeStep::size);
+    const auto index = static_cast<std::size_t>(above - m_steps.begin());
+    m_first = 0; // count first as if from the left, then settle
+    for (int round = 0; round < 2; ++round) {
+        const std::size_t half = (countThatFits(m_first) + 1) / 2;
+        m_first = index > half ? index - half : 0;
+    }
+}
+
+void LeafRow::page(int direction)
+{
+    const std::size_t by = std::max<std::size_t>(1, m_count > 1 ? m_count - 1 : 1); // one leaf stays in sight
+    if (direction < 0)
+        m_first = m_first > by ? m_first - by : 0;
+    else
+        m_first += by;
+    showLeaves();
+}
+
+void LeafRow::showLeaves()
+{
+    const bool taper = m_gauge.kind() == GaugeKind::Taper;
+    m_leaves->setVisible(!taper);
+    m_none->setVisible(!taper);
+    m_loose->setVisible(!taper);
+    m_first = std::min(m_first, m_steps.empty() ? 0 : m_steps.size() - 1);
+    m_count = countThatFits(m_first);
+    // The last leaf stands at the right end: no page is half empty.
+    while (m_first > 0 && m_first + m_count >= m_steps.size() &&
+           m_steps.size() - (m_first - 1) <= countThatFits(m_first - 1))
+        m_count = countThatFits(--m_first);
+    m_count = std::min(m_count, m_steps.size() - m_first);
+    for (std::size_t i = 0; i < m_buttons.size(); ++i) {
+        m_buttons[i]->setVisible(i < m_count);
+        if (i >= m_count)
+            continue;
+        m_buttons[i]->setText(EntryWords::leaf(m_steps[m_first + i]));
+        m_buttons[i]->setAccessibleName(EntryWords::leafName(m_steps[m_first + i]));
+    }
+    m_thinner->setEnabled(m_first > 0);
+    m_thicker->setEnabled(m_first + m_count < m_steps.size());
+    m_none->setEnabled(!m_steps.empty());
+    m_loose->setEnabled(!m_steps.empty());
+    markChosen();
+}
+
+void LeafRow::markChosen()
+{
+    const bool none = m_chosen && m_chosen->technique == Technique::NoLeafEnters;
+    const bool loose = m_chosen && m_chosen->technique == Technique::ThickestLoose;
+    for (std::size_t i = 0; i < m_count; ++i)
+        m_buttons[i]->setChecked(m_chosen && !none && !loose &&
+                                 m_steps[m_first + i].size == m_chosen->interval.enters);
+    m_none->setChecked(none);
+    m_loose->setChecked(loose);
+}
+
+void LeafRow::pressLeaf(std::size_t shown)
+{
+    clearTyped();
+    const Gap size = m_steps[m_first + shown].size;
+    markChosen(); // the page says what is chosen, not the press
+    offer(outcomeOf(size), size);
+}
+
+void LeafRow::pressEnd(bool loose)
+{
+    clearTyped();
+    markChosen();
+    offer(loose ? m_gauge.thickestLoose() : m_gauge.noLeafEnters(), Gap{});
+}
+
+void LeafRow::offer(const GaugeOutcome& outcome, Gap asked)
+{
+    if (const GaugeReading* reading = std::get_if<GaugeReading>(&outcome))
+        emit readingChosen(*reading);
+    else
+        emit entryRefused(EntryWords::refusal(std::get<GaugeRefusal>(outcome), asked));
+}
+
+bool LeafRow::takeKey(QKeyEvent* event)
+{
+    if (!isEnabled() || (event->modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)))
+        return false;
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (m_typed.isEmpty() && !(event->text().size() == 1 && isFigure(event->text().front())))
+        return false;
+    if (enter)
+        return takeTyped(), true;
+    if (event->key() == Qt::Key_Backspace) {
+        m_typed.chop(1);
+        m_refused = false;
+        return showTyped(), true;
+    }
+    if (event->text().size() != 1 || !isFigure(event->text().front()))
+        return false;
+    return type(event->text().front()), true;
+}
+
+void LeafRow::type(QChar figure)
+{
+    if (m_refused)
+        m_typed.clear();
+    m_refused = false;
+    if (m_typed.size() < kMostFigures)
+        m_typed += figure;
+    showTyped();
+}
+
+void LeafRow::takeTyped()
+{
+    const GapEntry entry = parseGap(m_typed.toStdString());
+    if (const EntryProblem* problem = std::get_if<EntryProblem>(&entry)) {
+        m_refused = true;
+        emit entryRefused(EntryWords::refusal(*problem, m_typed));
+        return;
+    }
+    const Gap gap = std::get<Gap>(entry);
+    const GaugeOutcome outcome = outcomeOf(gap);
+    if (std::holds_alternative<GaugeReading>(outcome))
+        clearTyped();
+    else
+        m_refused = true;
+    offer(outcome, gap);
+}
+
+void LeafRow::clearTyped()
+{
+    m_typed.clear();
+    m_refused = false;
+    showTyped();
+}
+
+void LeafRow::showTyped()
+{
+    m_figure->setVisible(!m_typed.isEmpty());
+    m_figure->setText(EntryWords::typed(m_typed));
+    m_meaning->setText(echoOfTyped());
+}
+
+QString LeafRow::echoOfTyped() const
+{
+    if (m_typed.isEmpty())
+        return m_gauge.kind() == GaugeKind::Taper ? EntryWords::typeValueHint() : EntryWords::typeHint();
+    const GapEntry entry = parseGap(m_typed.toStdString());
+    if (const EntryProblem* problem = std::get_if<EntryProblem>(&entry))
+        return *problem == EntryProblem::NotANumber ? QString{} : EntryWords::refusal(*problem, m_typed);
+    const Gap gap = std::get<Gap>(entry);
+    if (gap == Gap{})
+        return {}; // "0" and "0." are on their way to a figure
+    const GaugeOutcome outcome = outcomeOf(gap);
+    if (const GaugeReading* reading = std::get_if<GaugeReading>(&outcome))
+        return EntryWords::enterTakes(*reading);
+    return EntryWords::refusal(std::get<GaugeRefusal>(outcome), gap);
+}
+
+void LeafRow::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::EnabledChange && !isEnabled())
+        clearTyped();
+    QWidget::changeEvent(event);
+}
+
+void LeafRow::keyPressEvent(QKeyEvent* event)
+{
+    if (!takeKey(event))
+        QWidget::keyPressEvent(event);
+}
+
+void LeafRow::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    if (m_centre && !m_chosen)
+        centreOn(*m_centre);
+    showLeaves();
+}
+
+void LeafRow::wheelEvent(QWheelEvent* event)
+{
+    const int turned = event->angleDelta().y() != 0 ? event->angleDelta().y() : event->angleDelta().x();
+    const bool canTurn = turned > 0 ? m_thinner->isEnabled() : turned < 0 && m_thicker->isEnabled();
+    if (!canTurn || m_gauge.kind() == GaugeKind::Taper)
+        return event->ignore();
+    page(turned > 0 ? -1 : +1);
+    event->accept();
+}
+
+} // namespace rig
