@@ -1,0 +1,49 @@
+#pragma once
+
+#include "app/pages/setup/baseline_day_view.h"
+#include "core/store/airframe_facts.h"
+
+#include <optional>
+#include <string>
+
+namespace rig {
+
+// Supersedes a reading, for a reason.
+struct Correction
+{
+    ReadingId of;
+    std::string reason;
+};
+
+// Facts -> what baseline day and the part-seated demonstration show; what was read -> facts, each saved at
+// once. Knows no widget.
+class BaselineDayPresenter
+{
+public:
+    // Both outlive it.
+    BaselineDayPresenter(Records& records, const Clock& clock) : m_records{records}, m_clock{clock} {}
+
+    Result<BaselineDayView> view(AirframeId airframe) const;
+    Result<BaselineSheet> sheet(AirframeId airframe, CouplingId coupling) const;
+    // `gauge` is the one in use: how far the gap tells the two states apart depends on it.
+    Result<DemonstrationSheet> demonstration(AirframeId airframe, CouplingId coupling,
+                                             std::optional<GaugeId> gauge) const;
+
+    // The sheet has a fitting and is not frozen; whoever calls asked that the coupling was confirmed locked
+    // by other means than the gap.
+    Result<ReadingId> keep(const BaselineSheet& sheet, PersonId person, GaugeId gauge,
+                           const GaugeReading& taken, const std::optional<Correction>& correction);
+    Outcome exclude(ReadingId reading, PersonId by, const std::string& reason);
+    // The sheet has no obstacle; the two differ.
+    Outcome freeze(const BaselineSheet& sheet, PersonId first, PersonId second);
+
+    // Part-seated on purpose; `note` names the second person who was there. The sheet has a fitting.
+    Result<ReadingId> keep(const DemonstrationSheet& sheet, PersonId person, GaugeId gauge,
+                           const GaugeReading& taken, const std::string& note);
+
+private:
+    Records& m_records;
+    const Clock& m_clock;
+};
+
+} // namespace rig

@@ -1,0 +1,109 @@
+#pragma once
+
+#include "core/airframe/airframe.h"
+#include "core/airframe/gauge.h"
+#include "core/airframe/person.h"
+#include "core/baseline/narrowing.h"
+#include "core/review/coupling_history.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+// How far the baseline of a fitting has come.
+enum class BaselineStage {
+    NoFitting, // the coupling has no fitting to read
+    NoBand,    // fewer than kReadingsForBand
+    Thin,      // a band from few readings
+    Enough,    // may be frozen, unless something stands in the way
+    Frozen,
+};
+
+// What stands in the way of freezing.
+enum class FreezeObstacle {
+    None,
+    AlreadyFrozen,
+    TooFewReadings,
+    NoBand,       // enough readings, but they make no band: all of them open
+    ScatterAtCap, // wilder than the method can follow
+    Outlier,      // one reading is unlike the others: measure again, or exclude it with a reason
+};
+
+// A reading with all that is said of it. None is ever left out of the list.
+struct BaselineReadingRow
+{
+    Reading reading;
+    std::string person;
+    std::string gauge;                      // empty: not known
+    std::optional<std::string> correctedBy; // the reason of the reading that took its place
+    std::optional<std::string> excluded;    // the reason
+    std::string excludedBy;
+    bool admitted = false; // it makes the band
+    bool unlike = false;   // the others make it a stranger (FreezeObstacle::Outlier)
+
+    bool mayBeCorrected() const { return admitted; }
+};
+
+// Who froze a baseline, and when.
+struct FrozenBy
+{
+    std::string first;
+    std::string second;
+    Moment when;
+};
+
+// One coupling on its baseline day.
+struct BaselineSheet
+{
+    Coupling coupling;
+    std::optional<Fitting> fitting; // the one that holds today
+    BaselineStage stage = BaselineStage::NoFitting;
+    FreezeObstacle obstacle = FreezeObstacle::TooFewReadings;
+    std::vector<BaselineReadingRow> readings; // of this fitting, oldest first
+    int admitted = 0;
+    std::optional<Band> band;
+    std::optional<Narrowing> narrowing; // empty when frozen: nothing moves it any more
+    std::optional<FrozenBy> frozen;
+    std::vector<GapInterval> partSeated;
+    int people = 0; // who measured the admitted readings, with how many gauges, on how many days
+    int gauges = 0;
+    int days = 0;
+};
+
+struct BaselineCouplingRow
+{
+    CouplingId id;
+    std::string name;
+    BaselineStage stage = BaselineStage::NoFitting;
+    int admitted = 0;
+};
+
+struct BaselineGaugeRow
+{
+    Gauge gauge;
+    bool inDoubt = false; // readings taken with it today would be in doubt
+};
+
+struct BaselineDayView
+{
+    Airframe airframe;
+    std::vector<BaselineCouplingRow> couplings; // in use, in rigging order
+    std::vector<BaselineGaugeRow> gauges;       // in use
+    std::vector<Person> persons;
+};
+
+// One coupling shown part-seated on purpose.
+struct DemonstrationSheet
+{
+    Coupling coupling;
+    std::optional<Fitting> fitting;           // the one that holds today
+    std::vector<BaselineReadingRow> readings; // part-seated, over all fittings, oldest first
+    std::optional<Band> band;
+    std::vector<GapInterval> partSeated; // those that stand
+    WitnessFinding witness;              // with the gauge in use
+    bool riggedToday = false;            // a rigging record begins today: is it a flying day?
+};
+
+} // namespace rig
