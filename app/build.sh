@@ -4,7 +4,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 preset=${1:-release}
 shift || true
-app/install_packages.sh g++ cmake ninja-build qt6-base-dev qt6-tools-dev qt6-l10n-tools libqt6sql6-sqlite \
+app/install_packages.sh g++ cmake ninja-build qt6-base-dev libqt6sql6-sqlite \
     libsqlite3-dev libboost-math-dev nlohmann-json3-dev libgtest-dev "$@"
 [ -f "build/$preset/build.ninja" ] || cmake --preset "$preset" >/dev/null
 cmake --build --preset "$preset"

@@ -202,6 +202,7 @@ void CouplingPanel::buildBottom(QVBoxLayout* layout)
 void CouplingPanel::setLook(const Look& look)
 {
     m_strip->setLook(look);
+    m_leaves->setLook(look);
     m_history->setLook(look);
     m_verdict->setLook(look);
 }
