@@ -1,10 +1,10 @@
 #include "core/judgement/judge.h"
 
 #include "core/baseline/gap_numbers.h"
+#include "core/numbers/discrimination.h"
 #include "core/numbers/grading.h"
 
 #include <cassert>
-#include <limits>
 #include <vector>
 
 namespace rig {
@@ -56,24 +56,13 @@ void decide(Judgement& judgement, const numbers::Grading& grading, const JudgeCo
         say(Verdict::Inside, Reason::None, Direction::Neither);
 }
 
-// The part-seated gaps that a reading with these steps would not show as outside. A stacked step may be
-// thicker than marked, so a gap within its film is counted as not shown.
-numbers::Interval unseenGaps(const BandEdges& outer, std::span<const GaugeStep> steps)
+// A stacked step may be thicker than marked, by the film between its leaves.
+std::vector<numbers::Interval> sizesOf(std::span<const GaugeStep> steps)
 {
-    if (steps.empty())
-        return {outer.lower, outer.upper};
-    constexpr double kInfinity = std::numeric_limits<double>::infinity();
-    numbers::Interval unseen{-kInfinity, kInfinity};
-    for (const GaugeStep& step : steps) {
-        const Gap thickest = step.isStacked() ? step.size + kStackFilm : step.size;
-        if (thickest.inMillimetres() <= outer.lower)
-            unseen.lower = step.size.inMillimetres();
-        if (step.size.inMillimetres() >= outer.upper) {
-            unseen.upper = thickest.inMillimetres();
-            break;
-        }
-    }
-    return unseen;
+    std::vector<numbers::Interval> sizes;
+    for (const GaugeStep& step : steps)
+        sizes.push_back(inNumbers({step.size, step.isStacked() ? step.size + kStackFilm : step.size}));
+    return sizes;
 }
 
 Witness witnessFor(double miss)
@@ -117,7 +106,8 @@ WitnessFinding findWitness(const Baseline& locked, std::span<const GapInterval> 
     const auto shown = numbers::IntervalPosterior::of(numbers::intervalSetOf(intervals));
     if (!locked.band() || !shown)
         return {Witness::NotKnown, std::nullopt};
-    const double miss = shown->between(unseenGaps(locked.band()->outer, steps));
+    const BandEdges& outer = locked.band()->outer;
+    const double miss = shown->between(numbers::unseenBetween({outer.lower, outer.upper}, sizesOf(steps)));
     return {witnessFor(miss), miss};
 }
 

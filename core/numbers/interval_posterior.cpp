@@ -5,7 +5,6 @@
 #include "core/numbers/quadrature.h"
 
 #include <algorithm>
-#include <cassert>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -149,16 +148,28 @@ LambdaRange rangeWorthIntegrating(const IntervalLikelihood& likelihood, LambdaRa
 
 } // namespace
 
+std::optional<Interval> sigmaRangeOf(const IntervalSet& readings, const SigmaPrior& prior)
+{
+    const double sMin = prior.sMin.value_or(resolutionFloor(readings.medianWidth));
+    const double sMax = prior.sMax.value_or(std::max(0.3, 10 * sMin));
+    const bool isPrior =
+        std::isfinite(prior.nu0) && prior.nu0 >= 0 && std::isfinite(prior.s0) && prior.s0 > 0;
+    const bool isRange = sMin > 0 && sMin < sMax && std::isfinite(sMax);
+    if (!isPrior || !isRange)
+        return std::nullopt;
+    return Interval{sMin, sMax};
+}
+
 std::optional<IntervalPosterior> IntervalPosterior::of(const IntervalSet& readings, const SigmaPrior& prior)
 {
-    if (readings.status != ReadingsStatus::Ok)
+    const std::optional<Interval> range = sigmaRangeOf(readings, prior);
+    if (readings.status != ReadingsStatus::Ok || !range)
         return std::nullopt;
     IntervalPosterior posterior;
     posterior.m_readings = readings.readings;
     posterior.m_medianWidth = readings.medianWidth;
-    posterior.m_sMin = prior.sMin.value_or(resolutionFloor(readings.medianWidth));
-    posterior.m_sMax = prior.sMax.value_or(std::max(0.3, 10 * posterior.m_sMin));
-    assert(posterior.m_sMin > 0 && posterior.m_sMin < posterior.m_sMax);
+    posterior.m_sMin = range->lower;
+    posterior.m_sMax = range->upper;
     posterior.integrate(readings, prior);
     posterior.normalise();
     return posterior;
@@ -235,11 +246,11 @@ double IntervalPosterior::above(double x, double extraVariance) const
 
 double IntervalPosterior::between(const Interval& interval, double extraVariance) const
 {
-    const double belowUpper = below(interval.upper, extraVariance);
     // From whichever tail is the smaller, so that little is lost in the subtraction.
+    const double belowUpper = below(interval.upper, extraVariance);
     if (belowUpper < 0.5)
-        return belowUpper - below(interval.lower, extraVariance);
-    return above(interval.lower, extraVariance) - above(interval.upper, extraVariance);
+        return std::max(0.0, belowUpper - below(interval.lower, extraVariance));
+    return std::max(0.0, above(interval.lower, extraVariance) - above(interval.upper, extraVariance));
 }
 
 double IntervalPosterior::density(double x, double extraVariance) const

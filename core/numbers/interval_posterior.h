@@ -22,13 +22,17 @@ struct SigmaPrior
     std::optional<double> sMax; // empty: max(0.3, 10 sMin), mm
 };
 
+// The range of sigma for these readings; empty when the prior makes none: all finite, nu0 >= 0, s0 > 0, 0 <
+// sMin < sMax.
+std::optional<Interval> sigmaRangeOf(const IntervalSet& readings, const SigmaPrior& prior);
+
 // What independent interval readings say about mu and sigma of N(mu, sigma^2), flat prior on mu, and about
 // the next value. Weighted points in (mu, sigma), found by quadrature (docs/method.md A2); no random numbers.
 // Lengths in mm.
 class IntervalPosterior
 {
 public:
-    // Empty unless the set's status is Ok.
+    // Empty unless the set's status is Ok and the prior has a range of sigma.
     static std::optional<IntervalPosterior> of(const IntervalSet& readings, const SigmaPrior& prior = {});
 
     int readings() const { return m_readings; }

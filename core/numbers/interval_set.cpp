@@ -81,6 +81,17 @@ IntervalSet intervalSetOf(std::span<const Interval> readings)
     return set;
 }
 
+IntervalSet withoutOne(const IntervalSet& set, std::size_t index)
+{
+    std::vector<Interval> left;
+    for (std::size_t i = 0; i < set.distinct.size(); ++i)
+        left.insert(left.end(), static_cast<std::size_t>(set.distinct[i].count - (i == index ? 1 : 0)),
+                    set.distinct[i].interval);
+    IntervalSet rest = intervalSetOf(left);
+    rest.medianWidth = set.medianWidth;
+    return rest;
+}
+
 double resolutionFloor(double medianWidth)
 {
     return std::max(0.005, medianWidth / 4);

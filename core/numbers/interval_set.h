@@ -2,6 +2,7 @@
 
 #include "core/numbers/interval.h"
 
+#include <cstddef>
 #include <span>
 #include <vector>
 
@@ -27,6 +28,10 @@ struct IntervalSet
 };
 
 IntervalSet intervalSetOf(std::span<const Interval> readings);
+
+// The same set with one copy of its `index`-th distinct reading left out; the median width stays that of the
+// whole.
+IntervalSet withoutOne(const IntervalSet& set, std::size_t index);
 
 // The smallest sigma that a gauge of this median width can speak for: max(0.005, D / 4), in mm. A gauge of
 // step D has a standard uncertainty of D / sqrt(12) of its own (JCGM 100:2008 4.3.7, from memory), and a

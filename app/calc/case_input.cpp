@@ -1,0 +1,143 @@
+#include "app/calc/case_input.h"
+
+#include <cmath>
+#include <limits>
+
+namespace rig::calc {
+namespace {
+
+constexpr double kInfinity = std::numeric_limits<double>::infinity();
+
+std::string placeIn(const char* name, std::size_t index)
+{
+    return std::string{name} + "[" + std::to_string(index) + "]";
+}
+
+} // namespace
+
+CaseInput::CaseInput(const nlohmann::json& input) : m_input{input}
+{
+    if (!m_input.is_object())
+        fail("\"input\" is missing or not an object");
+}
+
+void CaseInput::fail(const std::string& what)
+{
+    if (m_error.empty())
+        m_error = what;
+}
+
+bool CaseInput::has(const char* name) const
+{
+    return m_input.is_object() && m_input.contains(name);
+}
+
+std::vector<numbers::Interval> CaseInput::readings(const char* name)
+{
+    std::vector<numbers::Interval> result;
+    if (!has(name) || !m_input[name].is_array()) {
+        fail(std::string{"\""} + name + "\" is missing or not a list of [lower, upper]");
+        return result;
+    }
+    for (const nlohmann::json& pair : m_input[name]) {
+        const std::string where = placeIn(name, result.size());
+        if (!pair.is_array() || pair.size() != 2) {
+            fail(where + " is not a pair [lower, upper]");
+            return {};
+        }
+        result.push_back({bound(pair[0], -kInfinity, where), bound(pair[1], kInfinity, where)});
+    }
+    return result;
+}
+
+std::vector<numbers::Interval> CaseInput::readingsToJudge(const char* name)
+{
+    if (!has(name))
+        return {};
+    std::vector<numbers::Interval> result = readings(name);
+    for (std::size_t i = 0; i < result.size(); ++i) {
+        if (std::isnan(result[i].lower) || std::isnan(result[i].upper))
+            fail(placeIn(name, i) + " is not a number");
+        if (result[i].lower > result[i].upper)
+            fail(placeIn(name, i) + " has reversed bounds");
+    }
+    return result;
+}
+
+std::vector<double> CaseInput::numbersIn(const char* name)
+{
+    std::vector<double> result;
+    if (!has(name))
+        return result;
+    const nlohmann::json& list = m_input[name];
+    if (!list.is_array()) {
+        fail(std::string{"\""} + name + "\" is not a list of numbers");
+        return result;
+    }
+    for (const nlohmann::json& value : list) {
+        if (!value.is_number())
+            fail(placeIn(name, result.size()) + " is not a number");
+        result.push_back(value.is_number() ? value.get<double>() : 0);
+    }
+    return result;
+}
+
+std::optional<double> CaseInput::number(const char* name)
+{
+    if (!has(name) || m_input[name].is_null())
+        return std::nullopt;
+    if (m_input[name].is_number())
+        return m_input[name].get<double>();
+    fail(std::string{"\""} + name + "\" is not a number");
+    return std::nullopt;
+}
+
+bool CaseInput::flag(const char* name)
+{
+    if (!has(name))
+        return false;
+    if (m_input[name].is_boolean())
+        return m_input[name].get<bool>();
+    fail(std::string{"\""} + name + "\" is neither true nor false");
+    return false;
+}
+
+numbers::SigmaPrior CaseInput::prior()
+{
+    numbers::SigmaPrior prior;
+    prior.nu0 = number("nu0").value_or(prior.nu0);
+    prior.s0 = number("s0").value_or(prior.s0);
+    prior.sMin = number("smin");
+    prior.sMax = number("smax");
+    return prior;
+}
+
+numbers::SigmaPrior CaseInput::prior(const char* name)
+{
+    if (!has(name))
+        return {};
+    CaseInput inner{m_input[name]};
+    const numbers::SigmaPrior prior = inner.prior();
+    if (!inner.isGood())
+        fail(std::string{"\""} + name + "\": " + inner.error());
+    return prior;
+}
+
+// A number, null for `open`, or one of the words for what JSON cannot say as a number.
+double CaseInput::bound(const nlohmann::json& value, double open, const std::string& where)
+{
+    if (value.is_null())
+        return open;
+    if (value.is_number())
+        return value.get<double>();
+    if (value == "NaN")
+        return std::numeric_limits<double>::quiet_NaN();
+    if (value == "Infinity")
+        return kInfinity;
+    if (value == "-Infinity")
+        return -kInfinity;
+    fail(where + " has a bound that is neither a number nor null");
+    return 0;
+}
+
+} // namespace rig::calc

@@ -1,0 +1,42 @@
+#pragma once
+
+#include "core/numbers/interval_posterior.h"
+
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig::calc {
+
+// Reads the named fields of one case. The first thing that is wrong is kept in error(); what is returned
+// after that is not to be used.
+class CaseInput
+{
+public:
+    explicit CaseInput(const nlohmann::json& input);
+
+    const std::string& error() const { return m_error; }
+    bool isGood() const { return m_error.empty(); }
+    void fail(const std::string& what);
+
+    bool has(const char* name) const;
+    // Pairs [lower, upper], an open bound as null. "NaN" is taken, for readings whose status is asked for.
+    std::vector<numbers::Interval> readings(const char* name);
+    // The same, empty where the field is missing; reversed or NaN bounds are an error.
+    std::vector<numbers::Interval> readingsToJudge(const char* name);
+    std::vector<double> numbersIn(const char* name); // empty where missing
+    std::optional<double> number(const char* name);  // empty where missing or null
+    bool flag(const char* name);                     // false where missing
+    // Fields nu0, s0, smin, smax of the case itself, or of the object `name` in it.
+    numbers::SigmaPrior prior();
+    numbers::SigmaPrior prior(const char* name);
+
+private:
+    double bound(const nlohmann::json& value, double open, const std::string& where);
+
+    const nlohmann::json& m_input;
+    std::string m_error;
+};
+
+} // namespace rig::calc

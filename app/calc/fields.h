@@ -1,0 +1,18 @@
+#pragma once
+
+#include "app/calc/kinds.h"
+#include "core/numbers/grading.h"
+
+namespace rig::calc {
+
+// [lower, upper], an open bound as null.
+Output pairOf(const numbers::Interval& interval);
+const char* nameOf(numbers::ReadingsStatus status);
+
+// The posterior of the readings called `name` in the input; fails the case when there is none.
+std::optional<numbers::IntervalPosterior> posteriorOf(CaseInput& input, const char* name,
+                                                      const numbers::SigmaPrior& prior);
+// Fails the case when the prior has no range of sigma.
+void checkPrior(CaseInput& input, const numbers::IntervalSet& readings, const numbers::SigmaPrior& prior);
+
+} // namespace rig::calc

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "app/calc/case_input.h"
+
+#include <nlohmann/json.hpp>
+#include <span>
+#include <string_view>
+
+namespace rig::calc {
+
+using Output = nlohmann::ordered_json;
+
+// One thing that can be worked out: its name on the command line, and the function that answers one case. The
+// answer counts only while the input is good.
+struct Kind
+{
+    std::string_view name;
+    Output (*answer)(CaseInput& input);
+};
+
+// A new kind is one line in this table and one file beside band.cpp.
+std::span<const Kind> kinds();
+
+Output answerBand(CaseInput& input);
+Output answerDiscrimination(CaseInput& input);
+
+} // namespace rig::calc

@@ -1,0 +1,158 @@
+// Figures of tests/data/published/distribution_quantiles.json: definitions recomputed to 40 digits, with the
+// printed tables of the NIST/SEMATECH e-Handbook (1.3.6.7.2 t, 1.3.5.17.1 Grubbs) and prediction factors
+// after Hahn & Meeker, Statistical Intervals. Tolerances are the file's own where a function is tested
+// directly. Where the factor comes out of the quadrature, 1e-5 mm as everywhere.
+
+#include "core/numbers/distributions.h"
+#include "core/numbers/grading.h"
+#include "tests/support/oracle.h"
+
+using namespace rig::numbers;
+using namespace rig::tests;
+using nlohmann::json;
+
+namespace {
+
+std::vector<json> casesNamed(const std::string& prefix)
+{
+    const json file = jsonFile("published/distribution_quantiles.json");
+    std::vector<json> found;
+    for (const json& oneCase : file.at("cases"))
+        if (oneCase.at("id").get<std::string>().starts_with(prefix))
+            found.push_back(oneCase);
+    return found;
+}
+
+// So wide a range of sigma that the posterior equals the textbook's.
+SigmaPrior nearlyUnbounded()
+{
+    SigmaPrior prior;
+    prior.sMin = 1e-6;
+    prior.sMax = 1e8; // n = 2 still feels an end at 1e4
+    return prior;
+}
+
+struct MeanAndDeviation
+{
+    double mean = 0;
+    double deviation = 0;
+};
+
+MeanAndDeviation momentsOf(const std::vector<double>& values)
+{
+    double sum = 0;
+    for (const double value : values)
+        sum += value;
+    const double mean = sum / static_cast<double>(values.size());
+    double squares = 0;
+    for (const double value : values)
+        squares += (value - mean) * (value - mean);
+    return {mean, std::sqrt(squares / static_cast<double>(values.size() - 1))};
+}
+
+std::optional<IntervalPosterior> posteriorOfExact(const std::vector<double>& values)
+{
+    std::vector<Interval> readings;
+    for (const double value : values)
+        readings.push_back({value, value});
+    return IntervalPosterior::of(intervalSetOf(readings), nearlyUnbounded());
+}
+
+// Unequal, without pattern in its spacing, some hundredths of a millimetre wide.
+std::vector<double> someValues(int count)
+{
+    std::vector<double> values;
+    for (int i = 0; i < count; ++i)
+        values.push_back(0.5 + 0.03 * std::sin(1.7 * i * i + 0.3));
+    return values;
+}
+
+class StudentQuantiles : public testing::TestWithParam<json>
+{
+};
+
+class NormalQuantiles : public testing::TestWithParam<json>
+{
+};
+
+class PredictionFactors : public testing::TestWithParam<json>
+{
+};
+
+class GrubbsCriticalValues : public testing::TestWithParam<json>
+{
+};
+
+} // namespace
+
+TEST_P(StudentQuantiles, AgreeWithTheTable)
+{
+    const double df = GetParam()["data"]["df"].get<double>();
+    const double relative = GetParam()["tolerance"]["value"].get<double>();
+    ASSERT_FALSE(GetParam()["expected"].empty());
+    for (const auto& [key, expected] : GetParam()["expected"].items()) {
+        const double p = std::stod(key.substr(1)); // "p0.975"
+        const double t = expected.get<double>();
+        EXPECT_NEAR(studentQuantile(p, df), t, relative * t) << key;
+        EXPECT_NEAR(studentQuantile(1 - p, df), -t, 1e-9 * t) << key; // 1 - p is rounded
+        EXPECT_NEAR(studentBelow(t, df), p, 1e-11) << key;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Published, StudentQuantiles, testing::ValuesIn(casesNamed("q-t-")), caseName);
+
+TEST_P(NormalQuantiles, AgreeWithTheTable)
+{
+    const double p = GetParam()["data"]["p"].get<double>();
+    const double z = GetParam()["expected"]["z"].get<double>();
+    EXPECT_NEAR(normalQuantile(p), z, GetParam()["tolerance"]["value"].get<double>());
+    EXPECT_NEAR(normalBelow(z), p, 1e-14);
+}
+
+INSTANTIATE_TEST_SUITE_P(Published, NormalQuantiles, testing::ValuesIn(casesNamed("q-norm-")), caseName);
+
+TEST_P(PredictionFactors, ComeOutOfTheBandsOfExactReadings)
+{
+    const std::vector<double> values = someValues(GetParam()["data"]["n"].get<int>());
+    const auto [mean, deviation] = momentsOf(values);
+    const auto posterior = posteriorOfExact(values);
+    ASSERT_TRUE(posterior);
+    for (const auto& [key, expected] : GetParam()["expected"].items()) { // "two_sided_0.95"
+        const double share = std::stod(key.substr(10));
+        const double tail = key.starts_with("two") ? (1 - share) / 2 : 1 - share;
+        const double reach = expected.get<double>() * deviation;
+        EXPECT_NEAR(posterior->lowerQuantile(tail), mean - reach, 1e-5) << key;
+        EXPECT_NEAR(posterior->upperQuantile(tail), mean + reach, 1e-5) << key;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Published, PredictionFactors, testing::ValuesIn(casesNamed("pred-")), caseName);
+
+// Admission on exact readings is Grubbs' two-sided test: where the largest deviation is just the critical
+// value, the reading's tail times n is just the level.
+TEST_P(GrubbsCriticalValues, AreWhereAdmissionChangesItsMind)
+{
+    const int n = GetParam()["data"]["n"].get<int>();
+    for (const char* level : {"0.05", "0.01"}) {
+        const double critical = GetParam()["expected"][std::string{"two_sided_"} + level].get<double>();
+        // n - 1 values of mean m and deviation s and one at m + d have
+        // G^2 = (n-1)^3 d^2 / n^2 / ((n-2) s^2 + (n-1) d^2 / n); solved here for d.
+        const std::vector<double> others = someValues(n - 1);
+        const auto [mean, deviation] = momentsOf(others);
+        const double room = (n - 1.0) * (n - 1.0) / n - critical * critical;
+        const double far = mean + deviation * critical * std::sqrt((n - 2.0) * n / ((n - 1.0) * room));
+        std::vector<double> all = others;
+        all.push_back(far);
+        const auto [wholeMean, wholeDeviation] = momentsOf(all);
+        ASSERT_NEAR((far - wholeMean) / wholeDeviation, critical, 1e-9);
+
+        const auto posterior = posteriorOfExact(others);
+        ASSERT_TRUE(posterior);
+        const double wanted = std::stod(level);
+        // The critical value has 12 digits; near its bound (n = 3) that leaves fewer of the level.
+        EXPECT_NEAR(n * tailOf({far, far}, *posterior), wanted, 1e-3 * wanted);
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Published, GrubbsCriticalValues, testing::ValuesIn(casesNamed("q-grubbs-")),
+                         caseName);

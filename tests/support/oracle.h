@@ -1,0 +1,63 @@
+#pragma once
+
+#include "core/numbers/interval_posterior.h"
+#include "tests/support/json_file.h"
+
+#include <algorithm>
+#include <cmath>
+#include <gtest/gtest.h>
+#include <vector>
+
+namespace rig::tests {
+
+inline std::string caseName(const testing::TestParamInfo<nlohmann::json>& info)
+{
+    return testNameOf(info.param);
+}
+
+inline numbers::Interval intervalOf(const nlohmann::json& pair)
+{
+    constexpr double kInfinity = std::numeric_limits<double>::infinity();
+    return {boundOf(pair.at(0), -kInfinity), boundOf(pair.at(1), kInfinity)};
+}
+
+inline std::vector<numbers::Interval> intervalsOf(const nlohmann::json& pairs)
+{
+    std::vector<numbers::Interval> intervals;
+    for (const nlohmann::json& pair : pairs)
+        intervals.push_back(intervalOf(pair));
+    return intervals;
+}
+
+// The cases of an oracle file that have something at `pointer`, each with the file's tolerances under
+// "tolerance".
+inline std::vector<nlohmann::json> oracleCases(const std::string& name,
+                                               const std::string& pointer = "/expected")
+{
+    const nlohmann::json file = jsonFile(name);
+    std::vector<nlohmann::json> cases;
+    for (nlohmann::json oneCase : file.at("cases")) {
+        if (!oneCase.contains(nlohmann::json::json_pointer{pointer}))
+            continue;
+        oneCase["tolerance"] = file.at("tolerance");
+        cases.push_back(oneCase);
+    }
+    return cases;
+}
+
+// Probabilities agree absolutely or, where they are large enough to say so, relatively.
+inline void expectProbability(double actual, const nlohmann::json& expected, const nlohmann::json& tolerance)
+{
+    const double value = expected.get<double>();
+    const double allowed = std::max(tolerance.at("probability_abs").get<double>(),
+                                    tolerance.at("probability_rel").get<double>() * value);
+    EXPECT_NEAR(actual, value, allowed);
+}
+
+inline void expectBand(const numbers::Interval& actual, const nlohmann::json& expected, double allowed)
+{
+    EXPECT_NEAR(actual.lower, expected.at(0).get<double>(), allowed);
+    EXPECT_NEAR(actual.upper, expected.at(1).get<double>(), allowed);
+}
+
+} // namespace rig::tests
