@@ -1,0 +1,263 @@
+// Runs the program rigband-calc itself, as a script would.
+
+#include "tests/support/json_file.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <gtest/gtest.h>
+#include <iterator>
+#include <string>
+#include <sys/wait.h>
+#include <unistd.h>
+
+using nlohmann::json;
+using rig::tests::jsonFile;
+
+namespace {
+
+struct Answer
+{
+    int status = -1;
+    std::string out;
+    std::string err;
+
+    json document() const { return json::parse(out, nullptr, false); }
+    bool complains(const std::string& about) const { return err.find(about) != std::string::npos; }
+};
+
+class Calc : public testing::Test
+{
+protected:
+    void SetUp() override
+    {
+        const auto* info = testing::UnitTest::GetInstance()->current_test_info();
+        m_folder = std::filesystem::temp_directory_path() /
+                   ("rigband_calc_" + std::to_string(getpid()) + "_" + info->name());
+        std::filesystem::create_directories(m_folder);
+    }
+    void TearDown() override { std::filesystem::remove_all(m_folder); }
+
+    Answer run(const std::string& arguments, const std::string& input) const
+    {
+        std::ofstream{at("in")} << input;
+        const std::string command = std::string{"\""} + RIGBAND_CALC + "\" " + arguments + " < \"" +
+                                    at("in") + "\" > \"" + at("out") + "\" 2> \"" + at("err") + "\"";
+        const int ended = std::system(command.c_str());
+        Answer answer;
+        answer.status = WIFEXITED(ended) ? WEXITSTATUS(ended) : -1;
+        answer.out = textOf(at("out"));
+        answer.err = textOf(at("err"));
+        return answer;
+    }
+
+private:
+    std::string at(const char* name) const { return (m_folder / name).string(); }
+    static std::string textOf(const std::string& path)
+    {
+        std::ifstream file{path};
+        return {std::istreambuf_iterator<char>{file}, std::istreambuf_iterator<char>{}};
+    }
+
+    std::filesystem::path m_folder;
+};
+
+// Tolerances of the oracle files, by what a field is.
+double allowedFor(const std::string& field, double value)
+{
+    if (field.starts_with("log10"))
+        return 1e-3;
+    if (field == "score_z" || field == "log_evidence")
+        return 1e-4;
+    const bool isShare = field.starts_with("p") || field.find("miss") != std::string::npos ||
+                         field.find("alarm") != std::string::npos;
+    return isShare && field != "predictive_median" ? std::max(1e-6, 1e-3 * std::abs(value)) : 1e-5;
+}
+
+void expectSame(const json& actual, const json& expected, const std::string& field)
+{
+    if (expected.is_number()) {
+        ASSERT_TRUE(actual.is_number()) << field;
+        const double value = expected.get<double>();
+        EXPECT_NEAR(actual.get<double>(), value, allowedFor(field, value)) << field;
+    } else if (expected.is_object()) {
+        ASSERT_TRUE(actual.is_object()) << field;
+        EXPECT_EQ(actual.size(), expected.size()) << field;
+        for (const auto& [name, value] : expected.items()) {
+            ASSERT_TRUE(actual.contains(name)) << name;
+            expectSame(actual[name], value, name);
+        }
+    } else if (expected.is_array()) {
+        ASSERT_TRUE(actual.is_array()) << field;
+        ASSERT_EQ(actual.size(), expected.size()) << field;
+        for (std::size_t i = 0; i < expected.size(); ++i)
+            expectSame(actual[i], expected[i], field);
+    } else {
+        EXPECT_EQ(actual, expected) << field;
+    }
+}
+
+std::string oneCase(const std::string& input)
+{
+    return R"({"cases":[{"id":"one","input":)" + input + "}]}";
+}
+
+} // namespace
+
+TEST_F(Calc, AnswersWholeOracleFilesWithTheNamesUsedThere)
+{
+    for (const std::string kind : {"band", "discrimination"}) {
+        SCOPED_TRACE(kind);
+        const json oracle = jsonFile("method/" + kind + ".json");
+        const Answer answer = run(kind, oracle.dump());
+        EXPECT_EQ(answer.status, 0) << answer.err;
+        EXPECT_EQ(answer.err, "");
+        const json cases = answer.document().at("cases");
+        ASSERT_EQ(cases.size(), oracle["cases"].size());
+        for (std::size_t i = 0; i < cases.size(); ++i) {
+            SCOPED_TRACE(oracle["cases"][i]["id"].dump());
+            EXPECT_EQ(cases[i]["id"], oracle["cases"][i]["id"]);
+            expectSame(cases[i].at("output"), oracle["cases"][i]["expected"], "output");
+        }
+    }
+}
+
+TEST_F(Calc, GivesTheSameBytesForTheSameInput)
+{
+    const std::string input = jsonFile("method/band.json").dump();
+    EXPECT_EQ(run("band", input).out, run("band", input).out);
+}
+
+TEST_F(Calc, AnswersTheGoodCasesBesideABadOne)
+{
+    const Answer answer = run("band", R"({"cases":[
+        {"id":"bad","input":{"readings":[["0,5",0.55]]}},
+        {"id":"good","input":{"readings":[[0.5,0.55],[0.5,0.55]]}},
+        {"id":"without input"}]})");
+    EXPECT_EQ(answer.status, 2);
+    const json cases = answer.document().at("cases");
+    ASSERT_EQ(cases.size(), 3u);
+    EXPECT_EQ(cases[0]["id"], "bad");
+    EXPECT_FALSE(cases[0].contains("output"));
+    EXPECT_EQ(cases[0]["error"], "readings[0] has a bound that is neither a number nor null");
+    EXPECT_EQ(cases[1]["output"]["status"], "OK");
+    EXPECT_FALSE(cases[1].contains("error"));
+    EXPECT_EQ(cases[2]["id"], "without input");
+    EXPECT_TRUE(cases[2].contains("error"));
+    EXPECT_TRUE(answer.complains("\"bad\"")) << answer.err;
+    EXPECT_TRUE(answer.complains("readings[0]")) << answer.err;
+}
+
+TEST_F(Calc, NamesWhatIsWrongWithACase)
+{
+    struct Wrong
+    {
+        const char* kind;
+        const char* input;
+        const char* about;
+    };
+    const Wrong table[] = {
+        {"band", "{}", "\"readings\" is missing"},
+        {"band", R"({"readings":[[0.5]]})", "readings[0] is not a pair"},
+        {"band", R"({"readings":[[0.5,0.55]],"judge":[[0.6,0.5]]})", "judge[0] has reversed bounds"},
+        {"band", R"({"readings":[[0.5,0.55]],"judge":[["NaN",0.5]]})", "judge[0] is not a number"},
+        {"band", R"({"readings":[[0.5,0.55]],"u_set2":-1})", "\"u_set2\" is negative"},
+        {"band", R"({"readings":[[0.5,0.55]],"u_set2":"much"})", "\"u_set2\" is not a number"},
+        {"band", R"({"readings":[[0.5,0.55]],"loo":1})", "\"loo\" is neither true nor false"},
+        {"band", R"({"readings":[[0.5,0.55]],"smin":0.2,"smax":0.1})", "smin above 0 and below smax"},
+        {"band", R"({"readings":[[0.5,0.55]],"nu0":-1})", "nu0 must not be negative"},
+        {"discrimination", R"({"locked":[[0.5,0.55]]})", "\"half_home\" is missing"},
+        {"discrimination", R"({"locked":[[0.5,0.55]],"half_home":[[1,null]]})", "NO_UPPER_BOUND"},
+        {"discrimination", R"({"locked":[[0.5,0.55]],"half_home":[[1,1.1]],"leaf_boundaries":[0.2,0.1]})",
+         "\"leaf_boundaries\" do not rise"},
+        {"discrimination", R"({"locked":[[0.5,0.55]],"half_home":[[1,1.1]],"prior_l":{"nu0":"x"}})",
+         "\"prior_l\": \"nu0\" is not a number"},
+    };
+    for (const Wrong& wrong : table) {
+        SCOPED_TRACE(wrong.input);
+        const Answer answer = run(wrong.kind, oneCase(wrong.input));
+        EXPECT_EQ(answer.status, 2);
+        EXPECT_TRUE(answer.complains(wrong.about)) << answer.err;
+        const json cases = answer.document().at("cases");
+        ASSERT_EQ(cases.size(), 1u);
+        EXPECT_NE(cases[0]["error"].get<std::string>().find(wrong.about), std::string::npos);
+    }
+}
+
+TEST_F(Calc, SaysWhyReadingsHaveNoBandWithoutCallingItAnError)
+{
+    const Answer answer = run("band", oneCase(R"({"readings":[[0.5,"NaN"]]})"));
+    EXPECT_EQ(answer.status, 0);
+    EXPECT_EQ(answer.document()["cases"][0]["output"], json({{"status", "NOT_A_NUMBER"}}));
+}
+
+TEST_F(Calc, LeavesOutWhatNeedsLeavesWhereThereAreNone)
+{
+    const Answer answer =
+        run("discrimination", oneCase(R"({"locked":[[0.5,0.55],[0.5,0.55]],"half_home":[[1,1.05]]})"));
+    EXPECT_EQ(answer.status, 0) << answer.err;
+    const json output = answer.document()["cases"][0]["output"];
+    EXPECT_TRUE(output["miss_true_gap_9973"].is_number());
+    EXPECT_FALSE(output.contains("miss_cells_9973"));
+    EXPECT_FALSE(output.contains("best_single_leaf"));
+}
+
+TEST_F(Calc, RefusesAnUnknownKindAndNamesTheKnownOnes)
+{
+    const Answer answer = run("palmistry", R"({"cases":[]})");
+    EXPECT_EQ(answer.status, 2);
+    EXPECT_EQ(answer.out, "");
+    for (const char* known : {"palmistry", "band", "discrimination"})
+        EXPECT_TRUE(answer.complains(known)) << known;
+}
+
+TEST_F(Calc, AsksForAKindWhenNoneIsGiven)
+{
+    const Answer answer = run("", R"({"cases":[]})");
+    EXPECT_EQ(answer.status, 2);
+    EXPECT_EQ(answer.out, "");
+    EXPECT_TRUE(answer.complains("usage"));
+}
+
+TEST_F(Calc, RefusesWhatIsNotJson)
+{
+    for (const char* text :
+         {"", "{\"cases\":[", "readings: 0.5", "{\"cases\":[{\"id\":1,\"input\":{\"readings\":[[NaN,1]]}}]}",
+          "{\"cases\":[1e999]}"}) {
+        SCOPED_TRACE(text);
+        const Answer answer = run("band", text);
+        EXPECT_EQ(answer.status, 2);
+        EXPECT_EQ(answer.out, "");
+        EXPECT_TRUE(answer.complains("not JSON")) << answer.err;
+    }
+}
+
+TEST_F(Calc, RefusesJsonWithoutCases)
+{
+    for (const char* text : {"{}", "[]", "3", R"({"cases":{}})"}) {
+        SCOPED_TRACE(text);
+        const Answer answer = run("band", text);
+        EXPECT_EQ(answer.status, 2);
+        EXPECT_EQ(answer.out, "");
+        EXPECT_TRUE(answer.complains("\"cases\"")) << answer.err;
+    }
+}
+
+TEST_F(Calc, AnswersACaseThatIsNoObjectWithAnError)
+{
+    const Answer answer = run("band", R"({"cases":[7]})");
+    EXPECT_EQ(answer.status, 2);
+    const json cases = answer.document().at("cases");
+    ASSERT_EQ(cases.size(), 1u);
+    EXPECT_TRUE(cases[0]["id"].is_null());
+    EXPECT_TRUE(cases[0].contains("error"));
+}
+
+TEST_F(Calc, AnswersNothingForNoCases)
+{
+    const Answer answer = run("band", R"({"cases":[]})");
+    EXPECT_EQ(answer.status, 0);
+    EXPECT_EQ(answer.document(), json({{"cases", json::array()}}));
+}

@@ -1,0 +1,79 @@
+#include "core/numbers/distributions.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+#include <limits>
+
+using namespace rig::numbers;
+
+namespace {
+
+constexpr double kInfinity = std::numeric_limits<double>::infinity();
+
+} // namespace
+
+// Expected values: the complementary error function in 40-digit arithmetic, rounded to 18 digits.
+TEST(NormalLogarithm, StaysAccurateFarBelowTheSmallestDouble)
+{
+    struct Row
+    {
+        double z, expected;
+    };
+    for (const auto& [z, expected] :
+         {Row{6, -9.86587645524375732e-10}, Row{-5, -15.0649983939887257}, Row{-29.5, -439.429474609150228},
+          Row{-30, -454.321243956343197}, Row{-30.5, -469.462737322912114}, Row{-40, -804.608442013753788},
+          Row{-200, -20006.2172808981904}})
+        EXPECT_NEAR(logNormalBelow(z), expected, 1e-13 * std::abs(expected)) << z;
+}
+
+TEST(NormalLogarithm, OfAnIntervalStaysAccurateInEveryCorner)
+{
+    struct Row
+    {
+        double a, b, expected;
+    };
+    for (const auto& [a, b, expected] :
+         {Row{-1, 2, -0.20016629432446258}, Row{-41, -40, -804.608442013753788},
+          Row{40, 41, -804.608442013753788}, Row{3, 3.00005, -15.3225010852222822},
+          Row{3, 3.001, -12.328193603728616}, Row{8, 9, -35.0136185934371481},
+          Row{-35, -30, -454.321243956343197}, Row{-2e5, -30, -454.321243956343197}})
+        EXPECT_NEAR(logNormalBetween(a, b), expected, 3e-12 * std::abs(expected)) << a << " to " << b;
+}
+
+TEST(NormalLogarithm, TakesOpenIntervals)
+{
+    EXPECT_DOUBLE_EQ(logNormalBetween(-kInfinity, -3), logNormalBelow(-3));
+    EXPECT_DOUBLE_EQ(logNormalBetween(3, kInfinity), logNormalBelow(-3));
+    EXPECT_NEAR(logNormalBetween(-3, kInfinity), logNormalBelow(3), 1e-15);
+    EXPECT_EQ(logNormalBetween(-kInfinity, kInfinity), 0);
+}
+
+TEST(NormalLogarithm, HasNoStepWhereItsFormulaChanges)
+{
+    for (const double a : {-40.0, -6.0, -0.5, 0.5, 6.0, 40.0}) {
+        const double narrow = logNormalBetween(a, a + 0.99e-4) - std::log(0.99e-4);
+        const double wide = logNormalBetween(a, a + 1.01e-4) - std::log(1.01e-4);
+        EXPECT_NEAR(narrow, wide, 1e-6 * (std::abs(a) + 1) * 1.2) << a; // the densities' own change over 1e-6
+    }
+}
+
+TEST(NormalQuantile, TakesItsEdgesAndRefusesNoNumber)
+{
+    EXPECT_EQ(normalQuantile(0), -kInfinity);
+    EXPECT_EQ(normalQuantile(1), kInfinity);
+    EXPECT_TRUE(std::isnan(normalQuantile(std::nan(""))));
+    EXPECT_NEAR(normalBelow(normalQuantile(1e-300)), 1e-300, 1e-312);
+}
+
+TEST(Student, TakesItsEdgesAndRefusesNoDegreesOfFreedom)
+{
+    EXPECT_EQ(studentQuantile(0, 3), -kInfinity);
+    EXPECT_EQ(studentQuantile(1, 3), kInfinity);
+    EXPECT_EQ(studentBelow(kInfinity, 3), 1);
+    EXPECT_EQ(studentBelow(-kInfinity, 3), 0);
+    for (const double df : {0.0, -1.0, std::nan("")}) {
+        EXPECT_TRUE(std::isnan(studentBelow(1, df)));
+        EXPECT_TRUE(std::isnan(studentQuantile(0.5, df)));
+    }
+    EXPECT_TRUE(std::isnan(studentQuantile(std::nan(""), 3)));
+}
