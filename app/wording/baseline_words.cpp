@@ -1,0 +1,213 @@
+#include "app/wording/baseline_words.h"
+
+#include "app/wording/formats.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace rig {
+
+namespace {
+
+// As shown: an edge below 0 is shown as 0, so it counts as 0 here too.
+double widthOf(const BandEdges& edges)
+{
+    return std::max(0.0, edges.upper) - std::max(0.0, edges.lower);
+}
+
+} // namespace
+
+QString BaselineWords::whatFor()
+{
+    return tr("The owner and one other, on a day without flying, the glider on trestles. Ten readings of "
+              "each coupling "
+              "or more make its band.");
+}
+
+QString BaselineWords::noFitting()
+{
+    return tr("This coupling has no fitting that a reading could belong to. Start one under Couplings.");
+}
+
+QString BaselineWords::lockedHint()
+{
+    return tr("Ball seen in the socket, tab or witness hole, sleeve at its stop, pull. Never by the gap: "
+              "that would go "
+              "in a circle.");
+}
+
+QString BaselineWords::gaugeInDoubtFirst()
+{
+    return tr(
+        "That leaf set is in doubt since its last check. A baseline is not read with it: choose another.");
+}
+
+QString BaselineWords::notReconnected()
+{
+    return tr("No reading is taken: read twice without disconnecting, the joint says the same twice and the "
+              "band comes "
+              "out too narrow. Disconnect, clean, connect, then answer yes.");
+}
+
+QString BaselineWords::notLocked()
+{
+    return tr("No reading is taken: a band made of joints that were not locked would call a bad joint usual. "
+              "Disconnect, "
+              "clean and connect again; if it does not lock then, leave it and call whom you call.");
+}
+
+QString BaselineWords::readNow()
+{
+    return tr("Now read: the thickest leaf that enters freely. Leaf clean and square, sleeve at its stop by "
+              "its own "
+              "spring, no hand on it, no force.");
+}
+
+QString BaselineWords::correctNow(const QString& interval, const QString& time, const QString& person)
+{
+    return tr("Give the figure that was right instead of %1 (%2, %3). The wrong one stays, struck through.")
+        .arg(interval, time, person);
+}
+
+QString BaselineWords::kept(const QString& interval, const QString& time)
+{
+    return tr("%1, saved %2. Next cycle: disconnect, clean and connect again.").arg(interval, time);
+}
+
+QString BaselineWords::sources(int readings, int people, int gauges, int days)
+{
+    const QString by = tr("by %n person(s)", nullptr, people);
+    const QString with = tr("with %n gauge(s)", nullptr, gauges);
+    const QString on = tr("on %n day(s)", nullptr, days);
+    return tr("%1 %2, %3, %4.", "readings by people, with gauges, on days")
+        .arg(confirmed(readings), by, with, on);
+}
+
+QString BaselineWords::splitAdvice()
+{
+    return tr("Two people, two leaf sets and two days make the band honest.");
+}
+
+QString BaselineWords::noBandYet(int readings, int needed)
+{
+    return tr("No band below %1 readings: %2 still missing.").arg(needed).arg(needed - readings);
+}
+
+QString BaselineWords::noBandFromThese()
+{
+    return tr("These readings make no band: each of them is open on one side. Read with a gauge that reaches "
+              "further.");
+}
+
+QString BaselineWords::firstBand(const BandEdges& outer)
+{
+    return tr("If the next one reads like the others, the first band would have its outer edges at %1.")
+        .arg(Formats{}.band(outer));
+}
+
+QString BaselineWords::thin(int readings, int needed)
+{
+    return tr("Thin band: only %1 readings. %2 make one that can be frozen.").arg(readings).arg(needed);
+}
+
+QString BaselineWords::enough(int readings)
+{
+    return tr("Band from %1 readings.").arg(readings);
+}
+
+QString BaselineWords::widths(const Band& band)
+{
+    const Formats formats;
+    return tr("From outer edge to outer edge it is %1 mm wide (%2), from inner edge to inner edge %3 mm "
+              "(%4).")
+        .arg(formats.millimetres(widthOf(band.outer)), formats.band(band.outer),
+             formats.millimetres(widthOf(band.inner)), formats.band(band.inner));
+}
+
+QString BaselineWords::narrowing(double now, double withOneMore)
+{
+    const Formats formats;
+    const double by = now - withOneMore;
+    if (by >= 0.005)
+        return tr("If the next one reads like the others, it becomes %1 mm narrower between the outer edges; "
+                  "otherwise "
+                  "it may become wider.")
+            .arg(formats.millimetres(by));
+    if (by > 0)
+        return tr("If the next one reads like the others, it becomes narrower by less than %1 mm.")
+            .arg(formats.millimetres(0.01));
+    return tr("If the next one reads like the others, it does not become narrower.");
+}
+
+QString BaselineWords::outerShare()
+{
+    // Content of the outer band 99.73 % (docs/method.md A).
+    return tr("About %1 locked readings falls beyond the outer edges, by the way they are drawn.")
+        .arg(Formats{}.oneIn(1 - 0.9973));
+}
+
+QString BaselineWords::rowIsFrozen()
+{
+    return tr("This baseline is frozen: its readings are neither corrected nor left out any more.");
+}
+
+QString BaselineWords::correctQuestion(const QString& interval, const QString& time)
+{
+    return tr("What was wrong with %1, read at %2? Your words stand beside it for good.").arg(interval, time);
+}
+
+QString BaselineWords::excludeQuestion(const QString& interval, const QString& time)
+{
+    return tr("Why does %1, read at %2, not belong to the band? Your words stand beside it for good.")
+        .arg(interval, time);
+}
+
+QString BaselineWords::freezeSentence()
+{
+    return tr(
+        "A frozen baseline stays as it is, so that slow movement shows against it. It takes two people.");
+}
+
+QString BaselineWords::freezeQuestion(const QString& coupling, int readings, const QString& first,
+                                      const QString& second)
+{
+    return tr("%1: freeze the baseline of %2 readings, in the names of %3 and %4? It cannot be thawed: only "
+              "a refit starts "
+              "a new one.")
+        .arg(coupling)
+        .arg(readings)
+        .arg(first, second);
+}
+
+QString BaselineWords::tooFewToFreeze(int readings, int needed)
+{
+    return tr("It cannot be frozen yet: %1 readings of %2.").arg(readings).arg(needed);
+}
+
+QString BaselineWords::outlierBlocks()
+{
+    return tr("It cannot be frozen yet: a reading in the list is unlike the others. Correct it, or leave it "
+              "out with a "
+              "reason and a name.");
+}
+
+QString BaselineWords::scatterBlocks()
+{
+    return tr("It cannot be frozen: the readings scatter more than a band can follow. Look at the joint, the "
+              "leaves and "
+              "how each person reads.");
+}
+
+QString BaselineWords::frozen(const QString& when, const QString& first, const QString& second)
+{
+    return tr("Frozen on %1 by %2 and %3.").arg(when, first, second);
+}
+
+QString BaselineWords::frozenStays()
+{
+    return tr("Later readings do not move this band. A refit, an adjustment or a new part starts a new "
+              "fitting with a "
+              "baseline of its own.");
+}
+
+} // namespace rig
