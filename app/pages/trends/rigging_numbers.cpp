@@ -1,0 +1,94 @@
+#include "app/pages/trends/rigging_numbers.h"
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+namespace rig {
+
+namespace {
+
+bool isRiggingOfTable(const Reading& reading, const std::set<RecordId>& tables)
+{
+    return reading.record && tables.contains(*reading.record) && reading.purpose == Purpose::Rigging;
+}
+
+} // namespace
+
+std::int64_t wallSeconds(const Moment& moment)
+{
+    return moment.utcSeconds + moment.offsetSeconds;
+}
+
+std::int64_t wallSeconds(Day day)
+{
+    return std::chrono::sys_seconds{day}.time_since_epoch().count();
+}
+
+RiggingNumbers::RiggingNumbers(const AirframeFacts& facts) : m_before{facts.airframe.riggingsBefore}
+{
+    std::set<RecordId> abandoned;
+    for (const RecordClose& close : facts.closings)
+        if (close.closing == Closing::Abandoned)
+            abandoned.insert(close.record);
+
+    std::map<Key, std::int64_t> begins;
+    std::set<RecordId> tables;
+    for (const RiggingRecord& record : facts.riggingRecords) {
+        if (record.origin == RecordOrigin::ImportedTable)
+            tables.insert(record.id);
+        else if (!abandoned.contains(record.id))
+            begins.emplace(Key{record.id, Day{}}, wallSeconds(record.begins));
+    }
+    for (const KeptReading& kept : facts.readings) {
+        if (!isRiggingOfTable(kept.reading, tables))
+            continue;
+        const std::int64_t when = wallSeconds(kept.reading.when);
+        const auto [day, isNew] =
+            begins.emplace(Key{*kept.reading.record, kept.reading.when.localDay()}, when);
+        day->second = isNew ? when : std::min(day->second, when);
+    }
+
+    std::vector<std::pair<std::int64_t, Key>> inOrder;
+    for (const auto& [key, when] : begins)
+        inOrder.emplace_back(when, key);
+    std::ranges::sort(inOrder);
+    for (const auto& [when, key] : inOrder) {
+        m_begins.push_back(when);
+        m_numbers.emplace(key, m_before + static_cast<int>(m_begins.size()));
+    }
+}
+
+std::optional<int> RiggingNumbers::of(const Reading& reading) const
+{
+    if (!reading.record)
+        return std::nullopt;
+    auto found = m_numbers.find({*reading.record, Day{}});
+    if (found == m_numbers.end() && reading.purpose == Purpose::Rigging)
+        found = m_numbers.find({*reading.record, reading.when.localDay()});
+    if (found == m_numbers.end())
+        return std::nullopt;
+    return found->second;
+}
+
+std::vector<double> RiggingNumbers::between(std::span<const std::int64_t> times) const
+{
+    const auto riggingsBy = [this](std::int64_t time) {
+        return std::ranges::upper_bound(m_begins, time) - m_begins.begin();
+    };
+    std::vector<double> places;
+    for (std::size_t begin = 0; begin < times.size();) {
+        const auto riggings = riggingsBy(times[begin]);
+        std::size_t end = begin + 1;
+        while (end < times.size() && riggingsBy(times[end]) == riggings)
+            ++end;
+        const auto shares = static_cast<double>(end - begin + 1);
+        for (std::size_t i = begin; i < end; ++i)
+            places.push_back(m_before + static_cast<double>(riggings) +
+                             static_cast<double>(i - begin + 1) / shares);
+        begin = end;
+    }
+    return places;
+}
+
+} // namespace rig

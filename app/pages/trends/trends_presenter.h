@@ -1,0 +1,25 @@
+#pragma once
+
+#include "app/pages/trends/trends_view.h"
+#include "core/result.h"
+
+namespace rig {
+
+class Clock;
+class Records;
+
+// Facts -> TrendsView: every coupling's whole history with numbers, verdicts and what can be said of it now.
+class TrendsPresenter
+{
+public:
+    // Both must outlive this object.
+    TrendsPresenter(const Records& records, const Clock& clock);
+
+    Result<TrendsView> view(AirframeId airframe) const;
+
+private:
+    const Records& m_records;
+    const Clock& m_clock;
+};
+
+} // namespace rig

@@ -1,0 +1,91 @@
+#pragma once
+
+#include "app/pictures/trend.h"
+#include "core/airframe/airframe.h"
+#include "core/airframe/coupling.h"
+#include "core/judgement/judgement.h"
+#include "core/numbers/interval_set.h"
+#include "core/rigging/reading.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+// One reading as the table shows it.
+struct TrendsReading
+{
+    Reading reading;
+    std::optional<int> riggingNumber; // empty for a reading outside every rigging record
+    double rigging = 0;               // its place on the axis of rigging numbers
+    Judgement judgement;              // worked out anew against the reading's own fitting
+    std::string person;
+    std::string gauge;
+    bool ofBaseline = false;
+    bool superseded = false;
+    std::string supersededReason; // the note of the reading that corrects it
+    bool excluded = false;
+    std::string excludedReason;
+
+    bool isSetAside() const { return superseded || excluded; }
+    // Locked and standing: what a verdict is for. A part-seated reading is shown, not judged.
+    bool isJudged() const { return reading.state == SeatState::Locked; }
+};
+
+// Where the band of the fitting that holds today comes from.
+struct BandOrigin
+{
+    std::optional<Band> band;
+    int confirmedReadings = 0;
+    numbers::ReadingsStatus status = numbers::ReadingsStatus::NoReadings;
+    std::optional<Day> firstDay; // of the confirmed readings; empty without any
+    std::optional<Day> lastDay;
+    bool isFrozen = false;
+    int fittingNumber = 0; // 1 for the first; 0 when the coupling has no fitting at all
+    Day fittingBegins{};
+    std::string fittingReason;
+};
+
+// Readings on the fitting that holds today. The band's own readings are not among the verdicts: a band made
+// of them says little of them.
+struct FittingCounts
+{
+    int judged = 0; // locked, neither of the band nor set aside
+    int inside = 0;
+    int nearEdge = 0;
+    int outside = 0;
+    int cannotTell = 0;
+    int noBand = 0;
+    int outsideSetAside = 0; // outside, but superseded or excluded: they happened
+    int partSeatedAtRigging = 0;
+};
+
+// What the coupling's last rigging, or its last reading outside a rigging, says: the gravest of its readings.
+struct LatestVerdict
+{
+    Verdict verdict = Verdict::NoBandYet;
+    std::size_t reading = 0; // index into the coupling's readings
+    int among = 1;           // readings of that rigging
+    bool partSeated = false; // the last reading of a rigging found it part-seated: no verdict
+};
+
+struct CouplingTrend
+{
+    Coupling coupling;
+    TrendSeries series;                  // series.readings[i] belongs to readings[i]
+    std::vector<TrendsReading> readings; // oldest first, superseded ones among them
+    std::optional<LatestVerdict> latest; // empty: no readings
+    BandOrigin origin;
+    FittingCounts counts;
+};
+
+struct TrendsView
+{
+    Airframe airframe;
+    std::vector<CouplingTrend> couplings; // in use, in rigging order
+
+    const CouplingTrend* find(std::optional<CouplingId> coupling) const;
+};
+
+} // namespace rig

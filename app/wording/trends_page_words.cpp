@@ -1,0 +1,215 @@
+#include "app/wording/trends_page_words.h"
+
+#include "app/wording/formats.h"
+
+namespace rig {
+
+QString TrendsPageWords::noAirframe()
+{
+    return tr("This file knows no airframe yet. Set up begins with one.");
+}
+
+QString TrendsPageWords::noCouplings()
+{
+    return tr("This airframe has no couplings yet. Set up lists them in rigging order.");
+}
+
+QString TrendsPageWords::noReadingsOf(const QString& coupling)
+{
+    return tr("%1 has no readings yet. They come from a baseline day in Set up and from every rigging.")
+        .arg(coupling);
+}
+
+QString TrendsPageWords::hoverHint()
+{
+    return tr("Point at a reading, or go there with Up and Down. Plus, minus, Left, Right: look around. 0: "
+              "everything.");
+}
+
+QString TrendsPageWords::daysOf(const BandSource& source)
+{
+    const Formats formats;
+    if (!source.firstDay || !source.lastDay)
+        return {};
+    if (*source.firstDay == *source.lastDay)
+        return formats.day(*source.firstDay);
+    return tr("%1 to %2", "days").arg(formats.day(*source.firstDay), formats.day(*source.lastDay));
+}
+
+QString TrendsPageWords::confirmedReadings(const BandSource& source)
+{
+    const QString days = daysOf(source);
+    if (source.isFrozen)
+        return tr("from %1 confirmed readings of %2, frozen", "a band's source")
+            .arg(Formats{}.count(source.confirmedReadings), days);
+    return tr("from %1 confirmed readings of %2", "a band's source")
+        .arg(Formats{}.count(source.confirmedReadings), days);
+}
+
+QString TrendsPageWords::band(const Band& band, const BandSource& source)
+{
+    const QString edges = Formats{}.band(band.inner);
+    const QString from = confirmedReadings(source);
+    if (band.scatterAtCap)
+        return tr("Band %1 %2: they scatter more than the method can follow.").arg(edges, from);
+    if (band.isThin())
+        return tr("Thin band %1 %2: it can mislead either way.").arg(edges, from);
+    return tr("Band %1 %2.").arg(edges, from);
+}
+
+QString TrendsPageWords::noBandYet(int confirmedReadings, int needed)
+{
+    const Formats formats;
+    if (confirmedReadings == 0)
+        return tr("No band yet: no confirmed reading on this fitting, %1 are needed.")
+            .arg(formats.count(needed));
+    if (confirmedReadings == 1)
+        return tr("No band yet: one confirmed reading on this fitting, %1 are needed.")
+            .arg(formats.count(needed));
+    return tr("No band yet: %1 confirmed readings on this fitting, %2 are needed.")
+        .arg(formats.count(confirmedReadings), formats.count(needed));
+}
+
+QString TrendsPageWords::noBandFromOpenReadings()
+{
+    return tr("No band yet: every confirmed reading was beyond the reach of its gauge. Use a gauge that "
+              "reaches.");
+}
+
+QString TrendsPageWords::fitting(int number, Day begins, const QString& reason)
+{
+    const Formats formats;
+    if (reason.isEmpty())
+        return tr("Fitting %1, begun %2.").arg(formats.count(number), formats.day(begins));
+    return tr("Fitting %1, begun %2: %3.").arg(formats.count(number), formats.day(begins), reason);
+}
+
+QString TrendsPageWords::noFitting()
+{
+    return tr("No band yet: no fitting has begun. Set up begins one.");
+}
+
+QString TrendsPageWords::noReadingsSentence()
+{
+    return tr("Nothing can be said of this coupling by its gap.");
+}
+
+QString TrendsPageWords::latest(const Latest& latest)
+{
+    const Formats formats;
+    const QString day = formats.day(latest.day);
+    const QString interval = formats.interval(latest.interval);
+    QString by = latest.person;
+    if (!latest.gauge.isEmpty())
+        by = tr("%1 with gauge %2", "person, gauge").arg(latest.person, latest.gauge);
+    if (!latest.rigging)
+        return tr("%1 on %2, outside a rigging, by %3.").arg(interval, day, by);
+    const QString rigging = formats.count(*latest.rigging);
+    if (latest.among > 1)
+        return tr("%1 at rigging %2 on %3, by %4: the gravest of %5 readings.")
+            .arg(interval, rigging, day, by, formats.count(latest.among));
+    return tr("%1 at rigging %2 on %3, by %4.").arg(interval, rigging, day, by);
+}
+
+namespace {
+
+void addIfAny(QStringList& sentences, int count, const QString& one, const QString& several)
+{
+    if (count > 0)
+        sentences << (count == 1 ? one : several.arg(Formats{}.count(count)));
+}
+
+} // namespace
+
+QString TrendsPageWords::counts(const Counts& counts)
+{
+    const Formats formats;
+    QStringList sentences;
+    if (counts.judged == 0)
+        sentences << tr("On this fitting: no reading yet beside those of the band.");
+    else if (counts.noBand == counts.judged)
+        sentences << tr("On this fitting, readings kept without a band to judge them: %1.")
+                         .arg(formats.count(counts.judged));
+    else
+        sentences
+            << tr("On this fitting, of %1 readings beside those of the band: %2 near the edge, %3 outside, "
+                  "%4 cannot tell.")
+                   .arg(formats.count(counts.judged), formats.count(counts.nearEdge),
+                        formats.count(counts.outside), formats.count(counts.cannotTell));
+    addIfAny(sentences, counts.outsideSetAside,
+             tr("One more was outside and was superseded or left out later; it happened."),
+             tr("%1 more were outside and were superseded or left out later; they happened."));
+    addIfAny(sentences, counts.partSeatedAtRigging, tr("Found part-seated at a rigging once."),
+             tr("Found part-seated at a rigging %1 times."));
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString TrendsPageWords::annualDue(Day day, Day today)
+{
+    if (day < today)
+        return tr("The annual was due on %1.").arg(Formats{}.day(day));
+    return tr("The annual is due on %1.").arg(Formats{}.day(day));
+}
+
+QString TrendsPageWords::caution()
+{
+    return tr("A band is this coupling's own past, never a limit. The gap is one sign only: look, pull and "
+              "control check stand beside it.");
+}
+
+QString TrendsPageWords::event(EventKind kind, const QString& note)
+{
+    QString what;
+    switch (kind) {
+    case EventKind::Cleaned:
+        what = tr("cleaned");
+        break;
+    case EventKind::Greased:
+        what = tr("greased");
+        break;
+    case EventKind::Refitted:
+        what = tr("refitted");
+        break;
+    case EventKind::PartChanged:
+        what = tr("part changed");
+        break;
+    case EventKind::Annual:
+        what = tr("annual");
+        break;
+    case EventKind::Note:
+        return note.isEmpty() ? tr("note") : note;
+    }
+    return note.isEmpty() ? what : tr("%1: %2", "what was done, note").arg(what, note);
+}
+
+QString TrendsPageWords::kindOf(SeatState state, Purpose purpose, Turn turn)
+{
+    const QString seat = state == SeatState::Locked ? tr("locked") : tr("part-seated");
+    switch (purpose) {
+    case Purpose::Baseline:
+        return tr("%1, baseline", "locked or part-seated").arg(seat);
+    case Purpose::Demonstration:
+        return tr("%1, demonstration", "locked or part-seated").arg(seat);
+    case Purpose::Rigging:
+        break;
+    }
+    if (turn == Turn::Second)
+        return tr("%1, rigging, second person", "locked or part-seated").arg(seat);
+    return tr("%1, rigging", "locked or part-seated").arg(seat);
+}
+
+QString TrendsPageWords::superseded(const QString& note, const QString& reason)
+{
+    if (note.isEmpty())
+        return tr("superseded: %1").arg(reason);
+    return tr("%1 (superseded: %2)").arg(note, reason);
+}
+
+QString TrendsPageWords::leftOut(const QString& note, const QString& reason)
+{
+    if (note.isEmpty())
+        return tr("left out of the band: %1").arg(reason);
+    return tr("%1 (left out of the band: %2)").arg(note, reason);
+}
+
+} // namespace rig
