@@ -133,6 +133,7 @@ struct TrendLabel
     Role role = Role::InkSoft;
     double pixels = 12;
     bool strong = false;
+    bool wrapped = false;
     Qt::Alignment align;
 };
 
@@ -146,6 +147,7 @@ struct TrendPicture
     double mmAtTop = 1;
     double partMmAtBottom = 0;
     double partMmAtTop = 1;
+    double barWidth = 3;         // of a reading
     std::vector<TrendBox> boxes; // bands, zones, lanes
     std::vector<TrendLine> lines;
     std::vector<TrendArea> areas;
@@ -166,8 +168,9 @@ std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPictu
 // Where that reading is drawn; nothing when it lies outside the window.
 std::optional<QRectF> placeOf(const TrendSeries& series, const TrendPicture& picture, std::size_t reading);
 
-// Zooms about a place (0 left, 1 right of the plot) and pans by a share of the width; never beyond the
-// readings by more than half a window, never narrower than what separates two readings.
+// Zooms about a place (0 left, 1 right of the plot) and pans by a share of the width. Neither goes more than
+// half a window beyond the readings, unless everything there is to show (an annual to come) reaches further;
+// nor does a window get narrower than what separates two readings.
 TrendWindow zoomed(const TrendSeries& series, const TrendWindow& drawn, double factor, double about);
 TrendWindow panned(const TrendSeries& series, const TrendWindow& drawn, double share);
 

@@ -4,7 +4,6 @@
 
 #include <QWidget>
 
-#include <memory>
 #include <optional>
 
 namespace rig {
@@ -39,7 +38,6 @@ signals:
     void readingChosen(int index);
 
 protected:
-    bool event(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
@@ -59,7 +57,9 @@ private:
     void step(int by);
     bool navigate(int key);
     double shareAt(double x) const;
-    void paintChosen(QPainter& painter) const;
+    void bringIntoSight(int index);
+    TrendWindow carriedOver(TrendAxis axis) const;
+    void paintAround(QPainter& painter, std::size_t reading, Role role) const;
 
     Look m_look;
     TrendSeries m_series;

@@ -1,0 +1,235 @@
+#include "app/pictures/trend.h"
+
+#include "app/pictures/trend_layout.h"
+#include "app/wording/trend_words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace rig {
+
+namespace trend {
+
+namespace {
+
+constexpr double kEdge = 4;
+
+struct Rows
+{
+    int header = 1;
+    int events = 0;
+    bool name = false;
+    double part = 0; // height of the lane of part-seated readings, without its caption
+};
+
+// Fewer rows on a low picture: what is left belongs to the plot.
+Rows rowsFor(const TrendSeries& series, const TrendWindow& window, bool hasPart, double height, double line,
+             double scale)
+{
+    Rows rows;
+    const bool hasAnnual = annualAlong(series, window.axis).has_value();
+    rows.header = hasAnnual && series.fittings.size() > 1 && height >= 340 * scale ? 2 : 1;
+    if (!series.events.empty())
+        rows.events = height >= 400 * scale ? 2 : 1;
+    rows.name = window.axis == TrendAxis::ByRigging && height >= 320 * scale;
+    if (hasPart)
+        rows.part = height >= 340 * scale ? 3.2 * line : 1.4 * line;
+    return rows;
+}
+
+double leftMargin(const Sheet& sheet, const TrendPicture& picture)
+{
+    double widest = std::max(widthOf(TrendWords::unit(), sheet.small),
+                             sheet.series.events.empty() ? 0 : widthOf(TrendWords::events(), sheet.small));
+    for (const double mm : {picture.mmAtBottom, picture.mmAtTop, picture.partMmAtBottom, picture.partMmAtTop})
+        widest = std::max(widest, widthOf(TrendWords::millimetreTick(mm), sheet.small));
+    return kEdge + widest + 9;
+}
+
+double middleOf(const std::vector<Spot>& spots, bool part)
+{
+    double sum = 0;
+    double count = 0;
+    for (const Spot& spot : spots)
+        if (spot.isPart == part) {
+            sum += (spot.low + spot.high) / 2;
+            ++count;
+        }
+    return count > 0 ? sum / count : 0;
+}
+
+// From top to bottom: header, lane of part-seated readings when they are wider than locked ones, plot, that
+// lane when they are narrower, tick words, name of the axis, events.
+void divide(Sheet& sheet, TrendPicture& picture, const Rows& rows)
+{
+    const double left = leftMargin(sheet, picture);
+    const double right = sheet.size.width() - 12 * sheet.fonts.scale;
+    const auto across = [left, right](double top, double height) {
+        return QRectF{left, top, right - left, height};
+    };
+    const double row = sheet.line + 2;
+    sheet.headerRows = rows.header;
+    sheet.eventRows = rows.events;
+    sheet.header = across(kEdge, rows.header * row + 4);
+    double bottom = sheet.size.height() - kEdge;
+    const auto takeBottom = [&bottom, &across](double height) {
+        bottom -= height;
+        return across(bottom, height);
+    };
+    if (rows.events > 0)
+        sheet.events = takeBottom(rows.events * row + 9);
+    if (rows.name)
+        sheet.name = takeBottom(row);
+    sheet.axis = takeBottom(row + 7);
+    double top = sheet.header.bottom();
+    if (rows.part > 0) {
+        const bool above = middleOf(sheet.spots, true) >= middleOf(sheet.spots, false);
+        const double whole = row + rows.part + 8;
+        picture.partLane = across(above ? top + row : bottom - rows.part, rows.part);
+        (above ? top : bottom) += above ? whole : -whole;
+    }
+    picture.plot = across(top, std::max(10.0, bottom - top));
+}
+
+TrendPicture sentenceOnly(const QString& sentence, QSizeF size, const FontSizes& fonts)
+{
+    TrendPicture picture;
+    picture.plot = QRectF{QPointF{}, size};
+    picture.inWords = sentence;
+    TrendLabel label;
+    label.where = picture.plot.adjusted(kEdge, kEdge, -kEdge, -kEdge);
+    label.text = sentence;
+    label.pixels = fonts.body();
+    label.align = Qt::AlignCenter;
+    label.wrapped = true;
+    picture.labels.push_back(label);
+    return picture;
+}
+
+} // namespace
+
+Scale acrossOf(const TrendPicture& picture)
+{
+    const ScaleKind kind = picture.window.axis == TrendAxis::ByDate ? ScaleKind::Dates : ScaleKind::Riggings;
+    return {kind, picture.window.from, picture.window.to, picture.plot.left(), picture.plot.right()};
+}
+
+Scale upOf(const TrendPicture& picture)
+{
+    return {ScaleKind::Millimetres, picture.mmAtBottom, picture.mmAtTop, picture.plot.bottom(),
+            picture.plot.top()};
+}
+
+Scale partUpOf(const TrendPicture& picture)
+{
+    return {ScaleKind::Millimetres, picture.partMmAtBottom, picture.partMmAtTop, picture.partLane.bottom(),
+            picture.partLane.top()};
+}
+
+double widthOf(const QString& text, const QFontMetricsF& metrics)
+{
+    return std::ceil(metrics.horizontalAdvance(text)) + 1;
+}
+
+bool isFree(const QRectF& where, const TrendPicture& picture, double apart)
+{
+    const QRectF wide = where.adjusted(-apart, 0, apart, 0);
+    const auto crosses = [&wide](const TrendLine& line) {
+        return line.dashed && line.from.x() == line.to.x() && line.from.x() > wide.left() &&
+               line.from.x() < wide.right() && line.from.y() < wide.bottom() && line.to.y() > wide.top();
+    };
+    return std::none_of(picture.labels.begin(), picture.labels.end(),
+                        [&wide](const TrendLabel& label) { return label.where.intersects(wide); }) &&
+           std::none_of(picture.lines.begin(), picture.lines.end(), crosses);
+}
+
+TrendLabel smallLabel(const Sheet& sheet, const QRectF& where, const QString& text, Qt::Alignment align)
+{
+    TrendLabel label;
+    label.where = where;
+    label.text = text;
+    label.pixels = sheet.fonts.small();
+    label.align = align | Qt::AlignVCenter;
+    return label;
+}
+
+} // namespace trend
+
+TrendPicture layoutTrend(const TrendSeries& series, const TrendWindow& window, QSizeF size,
+                         const FontSizes& fonts)
+{
+    if (series.readings.empty())
+        return trend::sentenceOnly(TrendWords::nothingYet(), size, fonts);
+    const std::vector<trend::Spot> spots = trend::spotsOf(series, window.axis);
+    TrendPicture picture;
+    picture.inWords = TrendWords::summary(series);
+    picture.window = window.isWhole() ? trend::wholeWindow(series, window.axis, spots) : window;
+    const trend::Range locked = trend::lockedRange(series, spots);
+    picture.mmAtBottom = locked.from;
+    picture.mmAtTop = locked.to;
+    const trend::Range part = trend::partRange(spots);
+    picture.partMmAtBottom = part.from;
+    picture.partMmAtTop = part.to;
+    trend::Sheet sheet{series,
+                       spots,
+                       trend::fittingRanges(series, window.axis, spots),
+                       size,
+                       fonts,
+                       QFontMetricsF{fontOf(fonts.small())},
+                       QFontMetricsF{fontOf(fonts.small(), Weight::SemiBold)}};
+    sheet.line = std::ceil(sheet.small.height());
+    const bool hasPart =
+        std::any_of(spots.begin(), spots.end(), [](const trend::Spot& spot) { return spot.isPart; });
+    trend::divide(sheet, picture,
+                  trend::rowsFor(series, picture.window, hasPart, size.height(), sheet.line, fonts.scale));
+    trend::addGround(sheet, picture);
+    trend::addAxes(sheet, picture);
+    trend::addHeader(sheet, picture);
+    trend::addForecast(sheet, picture);
+    trend::addReadings(sheet, picture);
+    trend::addPartLane(sheet, picture);
+    trend::addEvents(sheet, picture);
+    return picture;
+}
+
+namespace {
+
+double distance(const QRectF& box, QPointF point)
+{
+    const double x = std::max({box.left() - point.x(), 0.0, point.x() - box.right()});
+    const double y = std::max({box.top() - point.y(), 0.0, point.y() - box.bottom()});
+    return std::hypot(x, y);
+}
+
+} // namespace
+
+std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPicture& picture, QPointF point)
+{
+    constexpr double kNear = 12; // pixels: a cursor's own width
+    const std::vector<trend::Spot> spots = trend::spotsOf(series, picture.window.axis);
+    std::optional<std::size_t> nearest;
+    double least = kNear;
+    for (std::size_t i = 0; i < spots.size(); ++i) {
+        if (spots[i].x < picture.window.from || spots[i].x > picture.window.to)
+            continue;
+        // Of two under the cursor, the one whose middle is nearer.
+        const QRectF bar = trend::barOf(spots[i], picture);
+        const double far = distance(bar, point) + std::abs(bar.center().x() - point.x()) * 0.01;
+        if (far < least) {
+            least = far;
+            nearest = i;
+        }
+    }
+    return nearest;
+}
+
+std::optional<QRectF> placeOf(const TrendSeries& series, const TrendPicture& picture, std::size_t reading)
+{
+    const std::vector<trend::Spot> spots = trend::spotsOf(series, picture.window.axis);
+    if (reading >= spots.size() || spots[reading].x < picture.window.from ||
+        spots[reading].x > picture.window.to)
+        return std::nullopt;
+    return trend::barOf(spots[reading], picture);
+}
+
+} // namespace rig

@@ -1,0 +1,428 @@
+#include "app/pictures/marks.h"
+#include "app/pictures/trend_layout.h"
+#include "app/wording/trend_words.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace rig::trend {
+
+namespace {
+
+// What is drawn later lies on top: nothing ordinary ever covers what is not.
+enum Layer { Hollow, Part, Ordinary, NoBand, CannotTell, NearEdge, Outside, LayerCount };
+
+Layer layerOf(const Spot& spot)
+{
+    if (spot.hollow)
+        return Hollow;
+    if (spot.isPart)
+        return Part;
+    switch (spot.verdict) {
+    case Verdict::NoBandYet:
+        return spot.ofBaseline ? Ordinary : NoBand; // a baseline reading is where a band comes from
+    case Verdict::Outside:
+        return Outside;
+    case Verdict::CannotTell:
+        return CannotTell;
+    case Verdict::NearEdge:
+        return NearEdge;
+    case Verdict::Inside:
+        break;
+    }
+    return Ordinary;
+}
+
+Role roleOf(Layer layer)
+{
+    switch (layer) {
+    case NoBand:
+    case CannotTell:
+        return Role::Unknown;
+    case NearEdge:
+        return Role::NearEdge;
+    case Outside:
+        return Role::Outside;
+    case Hollow:
+        return Role::InkSoft;
+    case Part:
+    case Ordinary:
+    case LayerCount:
+        break;
+    }
+    return Role::Ink;
+}
+
+TrendBox boxOf(const QRectF& where, Layer layer)
+{
+    TrendBox box;
+    box.where = where;
+    box.role = roleOf(layer);
+    box.hollow = layer == Hollow;
+    return box;
+}
+
+struct Stretch
+{
+    double top = 0;
+    double bottom = 0;
+};
+
+// Readings of one column of pixels: what overlaps becomes one stretch, nothing gets longer than it is.
+class Columns
+{
+public:
+    Columns(TrendPicture& picture, double width) : m_picture{picture}, m_width{width} {}
+
+    void add(const QRectF& bar, Layer layer)
+    {
+        const double column = std::floor(bar.center().x() / m_width);
+        if (column != m_column)
+            flush();
+        m_column = column;
+        m_stretches[layer].push_back({bar.top(), bar.bottom()});
+    }
+
+    void finish()
+    {
+        flush();
+        for (const std::vector<TrendBox>& layer : m_boxes)
+            m_picture.bars.insert(m_picture.bars.end(), layer.begin(), layer.end());
+    }
+
+private:
+    void flush()
+    {
+        for (int layer = 0; layer < LayerCount; ++layer) {
+            std::vector<Stretch>& stretches = m_stretches[static_cast<std::size_t>(layer)];
+            std::sort(stretches.begin(), stretches.end(),
+                      [](const Stretch& a, const Stretch& b) { return a.top < b.top; });
+            for (std::size_t i = 0; i < stretches.size();) {
+                Stretch whole = stretches[i];
+                for (++i; i < stretches.size() && stretches[i].top <= whole.bottom; ++i)
+                    whole.bottom = std::max(whole.bottom, stretches[i].bottom);
+                push(whole, static_cast<Layer>(layer));
+            }
+            stretches.clear();
+        }
+    }
+
+    void push(const Stretch& stretch, Layer layer)
+    {
+        // A lone column of one pixel is easily missed, so what is not ordinary gets two.
+        const double width = layer > Ordinary ? std::max(2.0, m_width) : m_width;
+        const QRectF where{m_column * m_width, stretch.top, width, stretch.bottom - stretch.top};
+        m_boxes[static_cast<std::size_t>(layer)].push_back(boxOf(where, layer));
+        m_boxes[static_cast<std::size_t>(layer)].back().hollow = false;
+    }
+
+    TrendPicture& m_picture;
+    double m_width;
+    double m_column = -1;
+    std::array<std::vector<Stretch>, LayerCount> m_stretches;
+    std::array<std::vector<TrendBox>, LayerCount> m_boxes;
+};
+
+// Marks that would lie over one another are left out; their bars remain.
+class Marks
+{
+public:
+    Marks(TrendPicture& picture, double side) : m_picture{picture}, m_side{side}
+    {
+        m_across = static_cast<int>(picture.plot.width() / side) + 2;
+        const int down = static_cast<int>(picture.plot.height() / side) + 2;
+        m_cells.assign(static_cast<std::size_t>(m_across * down), -1);
+    }
+
+    void add(QPointF centre, Verdict verdict)
+    {
+        const QRectF& plot = m_picture.plot;
+        const double half = m_side / 2;
+        const QPointF place{
+            std::clamp(centre.x(), plot.left() + half, std::max(plot.left() + half, plot.right() - half)),
+            std::clamp(centre.y(), plot.top() + half, std::max(plot.top() + half, plot.bottom() - half))};
+        const QRectF where{place.x() - half, place.y() - half, m_side, m_side};
+        const int column = static_cast<int>((place.x() - plot.left()) / m_side);
+        const int row = static_cast<int>((place.y() - plot.top()) / m_side);
+        if (isTaken(where, column, row))
+            return;
+        m_cells[static_cast<std::size_t>(row * m_across + column)] = static_cast<int>(m_picture.marks.size());
+        m_picture.marks.push_back({where, shapeOf(verdict), shapeRoleOf(verdict)});
+    }
+
+private:
+    bool isTaken(const QRectF& where, int column, int row) const
+    {
+        for (int y = row - 1; y <= row + 1; ++y)
+            for (int x = column - 1; x <= column + 1; ++x) {
+                const auto cell = static_cast<std::size_t>(y * m_across + x);
+                if (x < 0 || y < 0 || x >= m_across || cell >= m_cells.size() || m_cells[cell] < 0)
+                    continue;
+                if (m_picture.marks[static_cast<std::size_t>(m_cells[cell])].where.intersects(where))
+                    return true;
+            }
+        return false;
+    }
+
+    TrendPicture& m_picture;
+    double m_side;
+    int m_across = 0;
+    std::vector<int> m_cells;
+};
+
+const TrendFitting* fittingAt(const Sheet& sheet, double x)
+{
+    for (std::size_t i = sheet.fittings.size(); i-- > 0;)
+        if (x >= sheet.fittings[i].from)
+            return &sheet.series.fittings[i];
+    return nullptr;
+}
+
+bool liesBelow(const Sheet& sheet, const Spot& spot)
+{
+    const TrendFitting* fitting = fittingAt(sheet, spot.x);
+    return fitting && fitting->band && !spot.isOpen && (spot.low + spot.high) / 2 < fitting->band->median;
+}
+
+std::vector<const Spot*> visible(const Sheet& sheet, const TrendPicture& picture, bool part)
+{
+    std::vector<const Spot*> spots;
+    for (const Spot& spot : sheet.spots)
+        if (spot.isPart == part && spot.x >= picture.window.from && spot.x <= picture.window.to)
+            spots.push_back(&spot);
+    return spots;
+}
+
+void addArrow(TrendPicture& picture, const QRectF& bar, bool up, Role role)
+{
+    picture.arrows.push_back({{bar.center().x(), up ? bar.top() - 4 : bar.bottom() + 4},
+                              up,
+                              std::max(6.0, picture.barWidth + 3),
+                              role});
+}
+
+void addEnds(TrendPicture& picture, const Spot& spot, const QRectF& bar, const Range& shown)
+{
+    const Role role = roleOf(layerOf(spot));
+    if (spot.isOpen || spot.high > shown.to)
+        addArrow(picture, bar.translated(0, spot.isOpen && spot.low <= shown.to ? 0 : 4), true, role);
+    if (spot.low < shown.from)
+        addArrow(picture, bar.translated(0, -4), false, role);
+}
+
+bool isDense(std::size_t readings, const QRectF& lane)
+{
+    return static_cast<double>(readings) > lane.width() / 3;
+}
+
+void addSparseBars(TrendPicture& picture, const std::vector<const Spot*>& spots, const Range& shown)
+{
+    for (int layer = 0; layer < LayerCount; ++layer)
+        for (const Spot* spot : spots) {
+            if (layerOf(*spot) != layer)
+                continue;
+            const QRectF bar = barOf(*spot, picture);
+            picture.bars.push_back(boxOf(bar, static_cast<Layer>(layer)));
+            addEnds(picture, *spot, bar, shown);
+        }
+}
+
+void addDenseBars(TrendPicture& picture, const std::vector<const Spot*>& spots)
+{
+    Columns columns{picture, 1};
+    for (const Spot* spot : spots)
+        columns.add(barOf(*spot, picture), layerOf(*spot));
+    columns.finish();
+}
+
+// A foot under the readings that the band is made of.
+void addFeet(TrendPicture& picture, const std::vector<const Spot*>& spots)
+{
+    for (const Spot* spot : spots) {
+        if (!spot->ofBaseline || spot->hollow)
+            continue;
+        const QRectF bar = barOf(*spot, picture);
+        picture.linesOver.push_back(
+            {{bar.left() - 2, bar.bottom() + 2}, {bar.right() + 2, bar.bottom() + 2}, Role::Ink, 1, false});
+    }
+}
+
+void addMarks(const Sheet& sheet, TrendPicture& picture, const std::vector<const Spot*>& spots)
+{
+    const double side = 10 * sheet.fonts.scale;
+    Marks marks{picture, side};
+    for (const Layer layer : {Outside, CannotTell, NearEdge, NoBand})
+        for (const Spot* spot : spots) {
+            if (layerOf(*spot) != layer)
+                continue;
+            const QRectF bar = barOf(*spot, picture);
+            const double off = side / 2 + (spot->isOpen ? 7 : 3);
+            const bool below = liesBelow(sheet, *spot);
+            marks.add({bar.center().x(), below ? bar.bottom() + off : bar.top() - off}, spot->verdict);
+        }
+}
+
+bool isClear(const QRectF& where, const TrendPicture& picture)
+{
+    const auto hits = [&where](const auto& shape) { return shape.where.intersects(where); };
+    return isFree(where, picture, 2) && std::none_of(picture.bars.begin(), picture.bars.end(), hits) &&
+           std::none_of(picture.marks.begin(), picture.marks.end(), hits);
+}
+
+// The value beside a bar, on whichever side has room.
+void addValue(const Sheet& sheet, TrendPicture& picture, const QRectF& bar, const QRectF& lane,
+              const QString& text)
+{
+    const double width = widthOf(text, sheet.small);
+    const double y = std::clamp(bar.center().y() - sheet.line / 2, lane.top(),
+                                std::max(lane.top(), lane.bottom() - sheet.line));
+    for (const double left : {bar.right() + 4, bar.left() - 4 - width}) {
+        const QRectF where{left, y, width, sheet.line};
+        if (left < lane.left() || where.right() > lane.right() || !isClear(where, picture))
+            continue;
+        picture.labels.push_back(smallLabel(sheet, where, text, Qt::AlignLeft));
+        return;
+    }
+}
+
+// Readings that lie beyond the scale have their value written beside the arrow.
+void addFarValues(const Sheet& sheet, TrendPicture& picture, const std::vector<const Spot*>& spots)
+{
+    for (const Spot* spot : spots)
+        if (spot->low > picture.mmAtTop || (spot->high < picture.mmAtBottom && !spot->isOpen)) {
+            const auto index = static_cast<std::size_t>(spot - sheet.spots.data());
+            addValue(sheet, picture, barOf(*spot, picture), picture.plot,
+                     TrendWords::gap(sheet.series.readings[index].interval));
+        }
+}
+
+void addFirstBandName(const Sheet& sheet, TrendPicture& picture)
+{
+    if (sheet.fittings.size() < 2 || !sheet.series.fittings.front().band)
+        return;
+    const BandEdges& inner = sheet.series.fittings.front().band->inner;
+    const double from = std::max(picture.plot.left(), acrossOf(picture).at(sheet.fittings.front().to));
+    const double width = widthOf(TrendWords::firstBand(), sheet.small);
+    const Scale up = upOf(picture);
+    for (double left = picture.plot.right() - width - 4; left >= from + 4; left -= width / 2)
+        for (const double top : {up.at(inner.lower) + 1, up.at(inner.upper) - sheet.line - 1,
+                                 up.at(inner.upper) + 1, up.at(inner.lower) - sheet.line - 1}) {
+            const QRectF where{left, top, width, sheet.line};
+            if (!picture.plot.contains(where) || !isClear(where, picture))
+                continue;
+            picture.labels.push_back(smallLabel(sheet, where, TrendWords::firstBand(), Qt::AlignLeft));
+            return;
+        }
+}
+
+} // namespace
+
+QRectF barOf(const Spot& spot, const TrendPicture& picture)
+{
+    const QRectF& lane = spot.isPart ? picture.partLane : picture.plot;
+    const Scale up = spot.isPart ? partUpOf(picture) : upOf(picture);
+    const double openLength = std::max(12.0, 0.03 * std::abs(up.pixelsPerUnit()));
+    const double bottom = up.at(spot.low);
+    const double top = spot.isOpen ? bottom - std::min(openLength, lane.height() / 3) : up.at(spot.high);
+    const double clippedTop = std::clamp(top, lane.top(), lane.bottom() - 2);
+    const double clippedBottom = std::clamp(bottom, clippedTop + 2, lane.bottom());
+    const double x = acrossOf(picture).at(spot.x);
+    return {x - picture.barWidth / 2, clippedTop, picture.barWidth, clippedBottom - clippedTop};
+}
+
+void addReadings(const Sheet& sheet, TrendPicture& picture)
+{
+    const std::vector<const Spot*> spots = visible(sheet, picture, false);
+    const bool dense = isDense(spots.size(), picture.plot);
+    const double each = picture.plot.width() / static_cast<double>(std::max<std::size_t>(1, spots.size()));
+    picture.barWidth = dense ? 1 : std::clamp(each * 0.36, 2.0, 5.0);
+    const Range shown{picture.mmAtBottom, picture.mmAtTop};
+    if (dense) {
+        addDenseBars(picture, spots);
+    } else {
+        addSparseBars(picture, spots, shown);
+        if (each >= 7)
+            addFeet(picture, spots);
+    }
+    addMarks(sheet, picture, spots);
+    if (!dense)
+        addFarValues(sheet, picture, spots);
+    addFirstBandName(sheet, picture);
+}
+
+namespace {
+
+QString partRangeText(const std::vector<Spot>& spots, const TrendSeries& series)
+{
+    GapInterval whole = {kWidestGap, Gap{}};
+    for (std::size_t i = 0; i < spots.size(); ++i) {
+        if (!spots[i].isPart)
+            continue;
+        const GapInterval& gap = series.readings[i].interval;
+        whole.enters = std::min(whole.enters, gap.enters);
+        if (!gap.refuses)
+            whole.refuses.reset();
+        else if (whole.refuses)
+            whole.refuses = std::max(*whole.refuses, *gap.refuses);
+    }
+    return TrendWords::gap(whole);
+}
+
+void addPartCaption(const Sheet& sheet, TrendPicture& picture)
+{
+    const QString range = partRangeText(sheet.spots, sheet.series);
+    const QRectF row{picture.partLane.left(), picture.partLane.top() - sheet.line - 1,
+                     picture.partLane.width(), sheet.line};
+    for (const QString& text : {TrendWords::partSeated(range), TrendWords::partSeatedShort(range)}) {
+        const double width = widthOf(text, sheet.small);
+        for (double left = row.left(); left + width <= row.right(); left += 10) {
+            const QRectF where{left, row.top(), width, row.height()};
+            if (!isFree(where, picture, 4))
+                continue;
+            picture.labels.push_back(smallLabel(sheet, where, text, Qt::AlignLeft));
+            return;
+        }
+    }
+}
+
+void addPartScale(const Sheet& sheet, TrendPicture& picture)
+{
+    const Scale up = partUpOf(picture);
+    const auto extent = [&sheet](const QString&) { return sheet.line; };
+    for (const Tick& tick : up.ticks(extent, sheet.line * 0.4)) {
+        const QRectF where{2, up.at(tick.value) - sheet.line / 2, picture.partLane.left() - 9, sheet.line};
+        if (where.top() >= picture.partLane.top() - 2 && where.bottom() <= picture.partLane.bottom() + 2 &&
+            isFree(where, picture, 0))
+            picture.labels.push_back(smallLabel(sheet, where, tick.text, Qt::AlignRight));
+    }
+}
+
+} // namespace
+
+void addPartLane(const Sheet& sheet, TrendPicture& picture)
+{
+    if (picture.partLane.isNull())
+        return;
+    TrendBox ground;
+    ground.where = picture.partLane;
+    ground.role = Role::Hatch;
+    ground.hatched = true;
+    ground.opacity = 0.45;
+    picture.boxes.push_back(ground);
+    addPartCaption(sheet, picture);
+    addPartScale(sheet, picture);
+    const std::vector<const Spot*> spots = visible(sheet, picture, true);
+    if (isDense(spots.size(), picture.partLane)) {
+        addDenseBars(picture, spots);
+        return;
+    }
+    addSparseBars(picture, spots, {picture.partMmAtBottom, picture.partMmAtTop});
+    for (const Spot* spot : spots) {
+        const auto index = static_cast<std::size_t>(spot - sheet.spots.data());
+        addValue(sheet, picture, barOf(*spot, picture), picture.partLane,
+                 TrendWords::gap(sheet.series.readings[index].interval));
+    }
+}
+
+} // namespace rig::trend

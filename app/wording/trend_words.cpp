@@ -1,0 +1,200 @@
+#include "app/wording/trend_words.h"
+
+#include "app/pictures/trend.h"
+#include "app/wording/formats.h"
+#include "app/wording/verdict_words.h"
+
+#include <QLocale>
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+
+namespace rig {
+
+namespace {
+
+QDate dateOf(const Moment& moment)
+{
+    return QDate{1970, 1, 1}.addDays(moment.localDay().time_since_epoch().count());
+}
+
+bool counts(const TrendReading& reading)
+{
+    return reading.state == SeatState::Locked && !reading.setAside;
+}
+
+std::ptrdiff_t countOf(const TrendSeries& series, Verdict verdict)
+{
+    return std::count_if(
+        series.readings.begin(), series.readings.end(),
+        [verdict](const TrendReading& reading) { return counts(reading) && reading.verdict == verdict; });
+}
+
+} // namespace
+
+QString TrendWords::millimetreTick(double mm)
+{
+    return QLocale{}.toString(mm, 'f', 2);
+}
+
+QString TrendWords::riggingTick(long long rigging)
+{
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator); // a number in a row, not an amount
+    return locale.toString(rigging);
+}
+
+QString TrendWords::dayTick(QDate day)
+{
+    return QLocale{}.toString(day, tr("d MMM yyyy", "QLocale date format"));
+}
+
+QString TrendWords::shortDayTick(QDate day)
+{
+    return QLocale{}.toString(day, tr("d MMM", "QLocale date format"));
+}
+
+QString TrendWords::monthTick(QDate day)
+{
+    return QLocale{}.toString(day, tr("MMM yyyy", "QLocale date format"));
+}
+
+QString TrendWords::shortMonthTick(QDate day)
+{
+    return QLocale{}.toString(day, tr("MMM", "QLocale date format"));
+}
+
+QString TrendWords::yearTick(QDate day)
+{
+    return QLocale{}.toString(day, tr("yyyy", "QLocale date format"));
+}
+
+QString TrendWords::annual(const Moment& due)
+{
+    return tr("annual, %1", "date").arg(dayTick(dateOf(due)));
+}
+
+QString TrendWords::annualLater(const Moment& due)
+{
+    return tr("annual, %1 →", "date; lies to the right of the chart").arg(dayTick(dateOf(due)));
+}
+
+QString TrendWords::fitting(const std::string& reason)
+{
+    const QString why = QString::fromStdString(reason).simplified();
+    return why.isEmpty() ? tr("new fitting") : tr("new fitting: %1", "reason").arg(why);
+}
+
+QString TrendWords::event(const TrendEvent& event)
+{
+    return tr("%1 %2", "date, what was done")
+        .arg(dayTick(dateOf(event.when)), QString::fromStdString(event.what).simplified());
+}
+
+QString TrendWords::gap(const GapInterval& interval)
+{
+    const Formats formats;
+    if (!interval.refuses)
+        return tr("above %1", "gap without unit").arg(formats.gap(interval.enters));
+    if (interval.enters == Gap{})
+        return tr("below %1", "gap without unit").arg(formats.gap(*interval.refuses));
+    return tr("%1–%2", "from–to").arg(formats.gap(interval.enters), formats.gap(*interval.refuses));
+}
+
+QString TrendWords::partSeated(const QString& range)
+{
+    return tr("part-seated, on a scale of its own: %1 mm", "range of gaps").arg(range);
+}
+
+QString TrendWords::partSeatedShort(const QString& range)
+{
+    return tr("part-seated: %1 mm", "range of gaps").arg(range);
+}
+
+QString TrendWords::reading(const TrendReading& reading)
+{
+    const Formats formats;
+    QStringList sentences;
+    const QString what =
+        reading.state == SeatState::PartSeated ? tr("part-seated") : VerdictWords::shortWord(reading.verdict);
+    const bool atARigging = std::abs(reading.rigging - std::round(reading.rigging)) < 1e-9;
+    const QString when = formats.moment(reading.when);
+    const QString where = atARigging ? tr("Rigging %1, %2", "number, day and time")
+                                           .arg(riggingTick(std::llround(reading.rigging)), when)
+                                     : when;
+    sentences << tr("%1: %2, %3.", "where and when: gap, verdict")
+                     .arg(where, formats.interval(reading.interval), what);
+    const QString person = QString::fromStdString(reading.person);
+    const QString gauge = QString::fromStdString(reading.gauge);
+    if (!person.isEmpty())
+        sentences << (gauge.isEmpty() ? tr("Read by %1.").arg(person)
+                                      : tr("Read by %1 with %2.", "person, gauge").arg(person, gauge));
+    if (reading.ofBaseline)
+        sentences << tr("The band is made of this one among others.");
+    if (reading.setAside)
+        sentences << tr("Set aside: it does not count.");
+    if (!reading.note.empty())
+        sentences << tr("Note: %1").arg(QString::fromStdString(reading.note).simplified());
+    sentences << tr("One sign only.");
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString TrendWords::verdictCounts(const TrendSeries& series)
+{
+    QStringList parts;
+    for (const Verdict verdict :
+         {Verdict::Outside, Verdict::NearEdge, Verdict::CannotTell, Verdict::NoBandYet, Verdict::Inside}) {
+        if (const auto count = countOf(series, verdict); count > 0)
+            parts << tr("%1 %2", "number, verdict")
+                         .arg(Formats{}.count(static_cast<int>(count)), VerdictWords::shortWord(verdict));
+    }
+    return parts.isEmpty() ? QString{} : tr("Of the locked ones: %1.").arg(parts.join(tr(", ")));
+}
+
+QString TrendWords::summary(const TrendSeries& series)
+{
+    if (series.readings.empty())
+        return nothingYet();
+    const Formats formats;
+    QStringList sentences;
+    sentences << tr("%n reading(s) from %1 to %2.", nullptr, static_cast<int>(series.readings.size()))
+                     .arg(formats.day(series.readings.front().when.localDay()),
+                          formats.day(series.readings.back().when.localDay()));
+    sentences << verdictCounts(series);
+    const auto last = std::find_if(series.readings.rbegin(), series.readings.rend(), counts);
+    if (last != series.readings.rend())
+        sentences << tr("The last one is %1, %2.", "gap, verdict")
+                         .arg(formats.interval(last->interval), VerdictWords::shortWord(last->verdict));
+    const auto part =
+        std::count_if(series.readings.begin(), series.readings.end(),
+                      [](const TrendReading& reading) { return reading.state == SeatState::PartSeated; });
+    if (part > 0)
+        sentences << tr("%n part-seated reading(s) stand apart.", nullptr, static_cast<int>(part));
+    if (series.fittings.size() > 1)
+        sentences << tr("%n fitting(s), each with a band of its own.", nullptr,
+                        static_cast<int>(series.fittings.size()));
+    if (!series.fittings.empty() && series.fittings.back().band)
+        sentences << tr("The band now is %1.").arg(formats.band(series.fittings.back().band->inner));
+    sentences << tr("Each verdict is one sign only.");
+    sentences.removeAll(QString{});
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString TrendWords::smallSummary(const TrendSeries& series, std::size_t shown)
+{
+    if (shown == 0)
+        return nothingYetShort();
+    const auto last = std::find_if(series.readings.rbegin(), series.readings.rend(), counts);
+    return tr("The last %n reading(s); the newest is %1, %2. One sign only.", nullptr,
+              static_cast<int>(shown))
+        .arg(Formats{}.interval(last->interval), VerdictWords::shortWord(last->verdict));
+}
+
+QString TrendWords::keysHint()
+{
+    return tr("Left and Right move, plus and minus zoom, Home and End go to the ends, 0 shows everything, "
+              "Up and Down go from reading to reading.");
+}
+
+} // namespace rig

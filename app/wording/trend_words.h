@@ -1,0 +1,59 @@
+#pragma once
+
+#include "core/clock.h"
+#include "core/measure/gap_interval.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QString>
+
+#include <string>
+
+namespace rig {
+
+struct TrendEvent;
+struct TrendReading;
+struct TrendSeries;
+
+// What stands on a trend, and what is said of it and of one of its readings.
+class TrendWords
+{
+    Q_DECLARE_TR_FUNCTIONS(TrendWords)
+
+public:
+    static QString millimetreTick(double mm);
+    static QString riggingTick(long long rigging);
+    static QString dayTick(QDate day);        // 3 Apr 2025
+    static QString shortDayTick(QDate day);   // 3 Apr
+    static QString monthTick(QDate day);      // Apr 2025
+    static QString shortMonthTick(QDate day); // Apr
+    static QString yearTick(QDate day);       // 2025
+
+    static QString unit() { return tr("mm"); }
+    static QString riggingAxis() { return tr("rigging number"); }
+    static QString events() { return tr("events"); }
+    static QString firstBand() { return tr("first band"); }
+    static QString annual(const Moment& due);
+    static QString annualLater(const Moment& due); // beyond the right end
+    static QString fitting(const std::string& reason);
+    static QString event(const TrendEvent& event);
+    static QString gap(const GapInterval& interval); // without the unit, where the axis has it
+    static QString partSeated(const QString& range);
+    static QString partSeatedShort(const QString& range);
+    static QString nothingYet()
+    {
+        return tr("No readings yet. The first one starts this coupling's history.");
+    }
+    static QString nothingYetShort() { return tr("No readings yet."); }
+
+    // One reading in a sentence or two, for the cursor and for those who hear the chart.
+    static QString reading(const TrendReading& reading);
+    static QString summary(const TrendSeries& series);
+    static QString smallSummary(const TrendSeries& series, std::size_t shown);
+    static QString keysHint();
+
+private:
+    static QString verdictCounts(const TrendSeries& series);
+};
+
+} // namespace rig
