@@ -1,6 +1,10 @@
 #include "app/window/main_window.h"
 
+#include "app/pages/later_page.h"
 #include "app/pages/prompts.h"
+#include "app/pages/rigged_today/rigged_today_page.h"
+#include "app/pages/setup/set_up_page.h"
+#include "app/pages/trends/trends_page.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
 
@@ -223,6 +227,30 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
         showProblem(WindowWords::readOnlyNote(
             QFileInfo{QString::fromStdString(m_session->file().path())}.fileName()));
     showMoment(m_airframe ? Moments::RiggedToday : Moments::SetUp);
+}
+
+void MainWindow::makePages()
+{
+    Records& records = m_session->records();
+    m_pages = {new RiggedTodayPage{records, m_clock, m_prompts},
+               new TrendsPage{records, m_clock},
+               new LaterPage{WindowWords::beforeTheAnnual(), WindowWords::annualLater()},
+               new LaterPage{WindowWords::knowThisAirframe(), WindowWords::knowLater()},
+               new SetUpPage{records, m_clock, m_prompts}};
+    for (Page* page : m_pages) {
+        m_stack->addWidget(page);
+        connect(page, &Page::problemArose, this, &MainWindow::showProblem);
+        connect(page, &Page::airframesChanged, this, &MainWindow::takeNewAirframes);
+    }
+}
+
+void MainWindow::takeNewAirframes()
+{
+    readAirframes();
+    if (m_airframe || m_airframes.empty()) return;
+    m_airframe = m_airframes.front().id;
+    readAirframes();
+    refreshPage();
 }
 
 void MainWindow::dropPages()

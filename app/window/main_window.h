@@ -52,6 +52,7 @@ private:
     QMenu* makeFileMenu();
     void makePages();
     void dropPages();
+    void takeNewAirframes();
     void readAirframes();
     void refreshPage();
     void chooseFirstAirframe();
