@@ -120,8 +120,7 @@ Output answerBand(CaseInput& input)
         return {};
     if (readings.status != numbers::ReadingsStatus::Ok)
         return {{"status", calc::nameOf(readings.status)}};
-    checkPrior(input, readings, prior);
-    const auto posterior = IntervalPosterior::of(readings, prior);
+    const auto posterior = posteriorOf(input, readings, prior);
     if (!posterior)
         return {};
 

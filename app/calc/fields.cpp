@@ -36,16 +36,20 @@ std::optional<numbers::IntervalPosterior> posteriorOf(CaseInput& input, const ch
     const numbers::IntervalSet readings = numbers::intervalSetOf(input.readings(name));
     if (readings.status != numbers::ReadingsStatus::Ok)
         input.fail(std::string{"\""} + name + "\" has no band: " + nameOf(readings.status));
-    checkPrior(input, readings, prior);
-    if (!input.isGood())
-        return std::nullopt;
-    return numbers::IntervalPosterior::of(readings, prior);
+    return posteriorOf(input, readings, prior);
 }
 
-void checkPrior(CaseInput& input, const numbers::IntervalSet& readings, const numbers::SigmaPrior& prior)
+std::optional<numbers::IntervalPosterior> posteriorOf(CaseInput& input, const numbers::IntervalSet& readings,
+                                                      const numbers::SigmaPrior& prior)
 {
     if (!numbers::sigmaRangeOf(readings, prior))
         input.fail("nu0 must not be negative, s0 must be above 0, and smin above 0 and below smax");
+    if (!input.isGood())
+        return std::nullopt;
+    std::optional<numbers::IntervalPosterior> posterior = numbers::IntervalPosterior::of(readings, prior);
+    if (!posterior)
+        input.fail("the figures are too large or too small to compute with");
+    return posterior;
 }
 
 } // namespace rig::calc

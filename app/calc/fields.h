@@ -12,7 +12,8 @@ const char* nameOf(numbers::ReadingsStatus status);
 // The posterior of the readings called `name` in the input; fails the case when there is none.
 std::optional<numbers::IntervalPosterior> posteriorOf(CaseInput& input, const char* name,
                                                       const numbers::SigmaPrior& prior);
-// Fails the case when the prior has no range of sigma.
-void checkPrior(CaseInput& input, const numbers::IntervalSet& readings, const numbers::SigmaPrior& prior);
+// The posterior of these readings, whose status is Ok.
+std::optional<numbers::IntervalPosterior> posteriorOf(CaseInput& input, const numbers::IntervalSet& readings,
+                                                      const numbers::SigmaPrior& prior);
 
 } // namespace rig::calc

@@ -3,6 +3,9 @@
 #include "core/numbers/distributions.h"
 
 #include <algorithm>
+#include <limits>
+#include <numbers>
+#include <optional>
 #include <utility>
 
 namespace rig::numbers {
@@ -10,6 +13,49 @@ namespace {
 
 constexpr double kModeAccuracy = 0.02; // of sigma; the mode is only where the walk outwards begins
 constexpr int kMostSteps = 200; // enough to double from a micrometre past any finite double's useful range
+
+// One bound of a reading, standardised, with twice the tail beyond it on its own side of 0.
+struct BoundTail
+{
+    double bound = std::numeric_limits<double>::quiet_NaN();
+    double z = 0;
+    double twiceTail = 0;
+
+    static BoundTail of(double bound, double z)
+    {
+        return {bound, z, std::erfc(std::abs(z) / std::numbers::sqrt2)};
+    }
+};
+
+// Sum of the logarithms of probabilities, most of them multiplied first: fewer logarithms to take.
+class LogProduct
+{
+public:
+    void addLog(double log) { m_sum += log; }
+    // 1e-150 < probability <= 1, so that the product never underflows.
+    void multiply(double probability)
+    {
+        m_product *= probability;
+        if (m_product < 1e-140)
+            m_sum += std::log(std::exchange(m_product, 1.0));
+    }
+    double sum() const { return m_sum + std::log(m_product); }
+
+private:
+    double m_sum = 0;
+    double m_product = 1;
+};
+
+// The probability of lying between two bounds from tails already known, to a relative 3e-12 and at a third of
+// the cost of logNormalBetween; empty where the tails underflow or nearly cancel.
+std::optional<double> probabilityBetween(const BoundTail& a, const BoundTail& b)
+{
+    if (b.z - a.z < 1e-4 || std::min(std::abs(a.z), std::abs(b.z)) > 25)
+        return std::nullopt;
+    if (a.z <= 0 && b.z >= 0)
+        return 1 - 0.5 * (a.twiceTail + b.twiceTail);
+    return 0.5 * std::abs(a.twiceTail - b.twiceTail);
+}
 
 struct Point
 {
@@ -32,16 +78,24 @@ double vertexOf(const Point& left, const Point& middle, const Point& right)
 
 double IntervalLikelihood::logAt(double mu, double sigma) const
 {
-    double sum = 0;
+    LogProduct product;
     const double logSigma = std::log(sigma);
+    BoundTail last; // sorted readings of one leaf set share bounds: each tail is worked out once
     for (const auto& [interval, count] : m_readings) {
-        const double a = (interval.lower - mu) / sigma;
-        if (interval.isExact())
-            sum += count * (-0.5 * a * a - kLnSqrtTwoPi - logSigma);
+        const double z = (interval.lower - mu) / sigma;
+        if (interval.isExact()) {
+            product.addLog(count * (-0.5 * z * z - kLnSqrtTwoPi - logSigma));
+            continue;
+        }
+        const BoundTail lower = last.bound == interval.lower ? last : BoundTail::of(interval.lower, z);
+        last = BoundTail::of(interval.upper, (interval.upper - mu) / sigma);
+        const std::optional<double> probability = probabilityBetween(lower, last);
+        if (probability && count == 1)
+            product.multiply(*probability);
         else
-            sum += count * logNormalBetween(a, (interval.upper - mu) / sigma);
+            product.addLog(count * (probability ? std::log(*probability) : logNormalBetween(z, last.z)));
     }
-    return sum;
+    return product.sum();
 }
 
 double IntervalLikelihood::centre() const

@@ -21,7 +21,10 @@ std::optional<IntervalPosterior> IntervalPosterior::of(const IntervalSet& readin
     const std::optional<Interval> range = sigmaRangeOf(readings, prior);
     if (readings.status != ReadingsStatus::Ok || !range)
         return std::nullopt;
-    return IntervalPosterior{readings, prior, *range};
+    const IntervalPosterior posterior{readings, prior, *range};
+    const bool isUsable = std::isfinite(posterior.m_meanMu) && std::isfinite(posterior.m_sdMu) &&
+                          std::isfinite(posterior.logEvidence());
+    return isUsable ? std::optional{posterior} : std::nullopt;
 }
 
 IntervalPosterior::IntervalPosterior(const IntervalSet& readings, const SigmaPrior& prior,

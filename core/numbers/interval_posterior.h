@@ -13,7 +13,8 @@ namespace rig::numbers {
 class IntervalPosterior
 {
 public:
-    // Empty unless the set's status is Ok and the prior has a range of sigma.
+    // Empty unless the set's status is Ok, the prior has a range of sigma, and both are such that doubles can
+    // follow.
     static std::optional<IntervalPosterior> of(const IntervalSet& readings, const SigmaPrior& prior = {});
 
     int readings() const { return m_readings; }

@@ -168,6 +168,7 @@ TEST_F(Calc, NamesWhatIsWrongWithACase)
         {"band", R"({"readings":[[0.5,0.55]],"loo":1})", "\"loo\" is neither true nor false"},
         {"band", R"({"readings":[[0.5,0.55]],"smin":0.2,"smax":0.1})", "smin above 0 and below smax"},
         {"band", R"({"readings":[[0.5,0.55]],"nu0":-1})", "nu0 must not be negative"},
+        {"band", R"({"readings":[[1e300,1e308],[0,1]]})", "too large or too small"},
         {"discrimination", R"({"locked":[[0.5,0.55]]})", "\"half_home\" is missing"},
         {"discrimination", R"({"locked":[[0.5,0.55]],"half_home":[[1,null]]})", "NO_UPPER_BOUND"},
         {"discrimination", R"({"locked":[[0.5,0.55]],"half_home":[[1,1.1]],"leaf_boundaries":[0.2,0.1]})",
