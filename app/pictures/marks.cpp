@@ -122,6 +122,9 @@ void paintMark(QPainter& painter, MarkShape shape, Role role, const QRectF& wher
     case MarkShape::Waiting:
         paintRing(painter, box.adjusted(side * 0.16, side * 0.16, -side * 0.16, -side * 0.16), color, false);
         break;
+    case MarkShape::Done:
+        painter.drawEllipse(box.adjusted(side * 0.24, side * 0.24, -side * 0.24, -side * 0.24));
+        break;
     case MarkShape::Current:
         painter.drawPolygon(QPolygonF{{QPointF{box.left() + side * 0.2, box.top() + side * 0.08},
                                        QPointF{box.right() - side * 0.08, box.center().y()},

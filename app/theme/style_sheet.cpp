@@ -47,6 +47,7 @@ QPushButton[kind="primary"]:disabled { background: @UnknownFill; color: @InkSoft
 QPushButton[kind="choice"]:checked, QPushButton[kind="leaf"]:checked { background: @Accent; color: @AccentText; border-color: @Accent; }
 QPushButton[kind="leaf"] { background: @StripGround; font-size: 17px; font-weight: 600; padding: 12px 4px; }
 QPushButton[kind="leaf"]:focus { padding: 11px 3px; }
+QPushButton[kind="leaf"][stacked="true"] { font-size: 12px; padding: 2px; }
 QPushButton[kind="answer"] { background: @StripGround; font-weight: 600; padding: 8px 4px; }
 QPushButton[kind="answer"]:focus { padding: 7px 3px; }
 QPushButton[kind="answer"]:checked { background: @Accent; color: @AccentText; border-color: @Accent; }
@@ -66,11 +67,11 @@ QPushButton[kind="bar"]:checked { background: @BarChosen; color: @BarText; font-
 QPushButton[kind="registration"] { background: transparent; color: @BarText; font-size: 18px; font-weight: 700; border: 2px solid transparent; border-radius: 6px; padding: 4px 8px; text-align: left; }
 QPushButton[kind="registration"]:hover, QPushButton[kind="registration"]:focus { border: 2px solid @BarTextSoft; }
 
-QLineEdit, QPlainTextEdit, QComboBox, QDateEdit, QSpinBox, QListWidget { background: @Card; border: 1px solid @Line; border-radius: 6px; padding: 6px 8px; selection-background-color: @Accent; selection-color: @AccentText; }
-QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QDateEdit:focus, QSpinBox:focus, QListWidget:focus { border: 2px solid @Accent; padding: 5px 7px; }
+QLineEdit, QPlainTextEdit, QListWidget { background: @Card; border: 1px solid @Line; border-radius: 6px; padding: 6px 8px; selection-background-color: @Accent; selection-color: @AccentText; }
+QLineEdit:focus, QPlainTextEdit:focus, QListWidget:focus { border: 2px solid @Accent; padding: 5px 7px; }
+QComboBox { min-height: 30px; }
 QComboBox QAbstractItemView { background: @Card; color: @Ink; selection-background-color: @AccentFill; selection-color: @Ink; }
-QCheckBox, QRadioButton { background: transparent; spacing: 8px; padding: 3px; border: 1px solid transparent; border-radius: 4px; }
-QCheckBox:focus, QRadioButton:focus { border: 1px solid @Accent; }
+QCheckBox, QRadioButton { spacing: 8px; }
 QMenu { background: @Card; border: 1px solid @Line; }
 QMenu::item { padding: 7px 20px; }
 QMenu::item:selected { background: @AccentFill; color: @Ink; }
@@ -121,6 +122,28 @@ const QHash<QString, Role>& roleNames()
 }
 
 } // namespace
+
+QPalette paletteFor(const Theme& theme)
+{
+    QPalette palette;
+    const auto set = [&](QPalette::ColorRole role, Role ours) { palette.setColor(role, theme.color(ours)); };
+    set(QPalette::Window, Role::Paper);
+    set(QPalette::WindowText, Role::Ink);
+    set(QPalette::Base, Role::Card);
+    set(QPalette::AlternateBase, Role::Paper);
+    set(QPalette::Text, Role::Ink);
+    set(QPalette::PlaceholderText, Role::InkSoft);
+    set(QPalette::Button, Role::Card);
+    set(QPalette::ButtonText, Role::Ink);
+    set(QPalette::Highlight, Role::Accent);
+    set(QPalette::HighlightedText, Role::AccentText);
+    set(QPalette::ToolTipBase, Role::Card);
+    set(QPalette::ToolTipText, Role::Ink);
+    set(QPalette::Link, Role::Accent);
+    for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        palette.setColor(QPalette::Disabled, role, theme.color(Role::InkSoft));
+    return palette;
+}
 
 QString styleSheetFor(const Theme& theme, const FontSizes& sizes)
 {

@@ -12,23 +12,24 @@ constexpr std::size_t kRoles = static_cast<std::size_t>(Role::Last_);
 
 // In the order of Role.
 constexpr std::array<QRgb, kRoles> kLight = {
-    0xfff6f4ee, 0xffffffff, 0xffd9d6cc, 0xff1d2a30, 0xff59666c, 0xff1f4e5f, 0xffffffff, 0xffc7dbe2,
-    0xff2d6579, 0xff1f4e5f, 0xffffffff, 0xffe8f0f3, 0xff2b7a63, 0xffe8f2ee, 0xffc8821a, 0xff855208,
-    0xfffaf3e6, 0xffab3428, 0xfff9ebe8, 0xff5d686d, 0xfff0efea, 0xffbfdcd1, 0xfff1dcb4, 0xff2b7a63,
-    0xffefede4, 0xff8c7a5c, 0xffe9e7e0,
+    0xfff6f4ee, 0xffffffff, 0xffd9d6cc, 0xff1d2a30, 0xff59666c, 0xff1f4e5f, 0xffffffff,
+    0xffc7dbe2, 0xff2d6579, 0xff1f4e5f, 0xffffffff, 0xffe8f0f3, 0xff2b7a63, 0xffe8f2ee,
+    0xffc8821a, 0xff855208, 0xfffaf3e6, 0xffab3428, 0xfff9ebe8, 0xff5d686d, 0xfff0efea,
+    0xffbfdcd1, 0xfff1dcb4, 0xff2b7a63, 0xffefede4, 0xff8c7a5c, 0xffe9e7e0,
 };
 constexpr std::array<QRgb, kRoles> kDark = {
-    0xff14191c, 0xff1d2428, 0xff3a444a, 0xffe9ecea, 0xffa9b4b8, 0xff123440, 0xffffffff, 0xffb3cbd3,
-    0xff29596a, 0xff7fb9cc, 0xff0e1c22, 0xff22343c, 0xff6cc3a6, 0xff1c3029, 0xffe3a541, 0xfff0bd68,
-    0xff33291a, 0xfff0897c, 0xff3a2320, 0xffa9b4b8, 0xff2a3236, 0xff2f5a4b, 0xff5f4a20, 0xff6cc3a6,
-    0xff2a3236, 0xff9c8d70, 0xff2d363b,
+    0xff14191c, 0xff1d2428, 0xff3a444a, 0xffe9ecea, 0xffa9b4b8, 0xff123440, 0xffffffff,
+    0xffb3cbd3, 0xff29596a, 0xff7fb9cc, 0xff0e1c22, 0xff22343c, 0xff6cc3a6, 0xff1c3029,
+    0xffe3a541, 0xfff0bd68, 0xff33291a, 0xfff0897c, 0xff3a2320, 0xffa9b4b8, 0xff2a3236,
+    0xff2f5a4b, 0xff5f4a20, 0xff6cc3a6, 0xff2a3236, 0xff9c8d70, 0xff2d363b,
 };
 
 } // namespace
 
 Theme::Theme(const std::array<QRgb, kRoles>& values)
 {
-    for (std::size_t i = 0; i < kRoles; ++i) m_colors[i] = QColor::fromRgb(values[i]);
+    for (std::size_t i = 0; i < kRoles; ++i)
+        m_colors[i] = QColor::fromRgb(values[i]);
 }
 
 Theme Theme::light()
@@ -46,10 +47,18 @@ QFont fontOf(double pixels, Weight weight)
     QFont font{QStringLiteral("Inter")};
     font.setPixelSize(static_cast<int>(std::lround(pixels)));
     switch (weight) {
-    case Weight::Regular: font.setWeight(QFont::Normal); break;
-    case Weight::Medium: font.setWeight(QFont::Medium); break;
-    case Weight::SemiBold: font.setWeight(QFont::DemiBold); break;
-    case Weight::Bold: font.setWeight(QFont::Bold); break;
+    case Weight::Regular:
+        font.setWeight(QFont::Normal);
+        break;
+    case Weight::Medium:
+        font.setWeight(QFont::Medium);
+        break;
+    case Weight::SemiBold:
+        font.setWeight(QFont::DemiBold);
+        break;
+    case Weight::Bold:
+        font.setWeight(QFont::Bold);
+        break;
     }
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setStyleStrategy(QFont::StyleStrategy(QFont::PreferAntialias | QFont::NoSubpixelAntialias));

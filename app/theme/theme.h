@@ -2,6 +2,7 @@
 
 #include <QColor>
 #include <QFont>
+#include <QPalette>
 
 #include <array>
 
@@ -77,6 +78,9 @@ struct Look
     Theme theme = Theme::light();
     FontSizes fonts;
 };
+
+// For what the style sheet leaves to the style: drop-down lists, tick boxes.
+QPalette paletteFor(const Theme& theme);
 
 // The style sheet of all pages. Widgets opt in by dynamic properties:
 //   card=true            a QFrame on a white card with a border

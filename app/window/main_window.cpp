@@ -371,6 +371,7 @@ void MainWindow::askOpenFile()
 void MainWindow::setLook(const Look& look)
 {
     m_look = look;
+    setPalette(paletteFor(look.theme));
     setStyleSheet(styleSheetFor(look.theme, look.fonts));
     for (Page* page : m_pages)
         if (page)

@@ -52,7 +52,7 @@ QString ProblemWords::sentence(const Problem& problem, const QString& fileName)
         break;
     }
     return tr("Something unexpected went wrong with %1, and this was not saved. Close the file, open "
-                  "it again and look at what it holds before going on.")
+              "it again and look at what it holds before going on.")
         .arg(fileName);
 }
 

@@ -50,11 +50,11 @@ QString RiggedWords::hint(CheckKind kind)
 {
     switch (kind) {
     case CheckKind::BallInSocket:
-        return tr("See the ball itself. An empty socket can show a normal gap.");
+        return tr("See the ball itself.");
     case CheckKind::PlungerHome:
-        return tr("Tab at its normal place, witness hole clear.");
+        return tr("Tab in its place, witness hole clear.");
     case CheckKind::SleeveAtStop:
-        return tr("No thread showing, no hand on the sleeve.");
+        return tr("No thread showing, hand off.");
     case CheckKind::Pull:
         break;
     }
@@ -118,9 +118,8 @@ QString RiggedWords::closing(Closing closing)
 
 QString RiggedWords::lookFirst()
 {
-    return tr("The look comes first. Measuring opens once the ball is seen in the socket and plunger and "
-              "sleeve are "
-              "answered for.");
+    return tr("The look comes first: an empty socket can show a normal gap. Measuring opens once the ball is "
+              "seen in the socket and plunger and sleeve are answered for.");
 }
 
 QString RiggedWords::readNow()

@@ -109,10 +109,7 @@ public:
     static QString goToClose() { return tr("To the close  (Enter)"); }
     static QString secondHere() { return tr("Second person here  (%1)").arg(keySecondPerson()); }
     static QString firstHere() { return tr("Back to the first person  (%1)").arg(keySecondPerson()); }
-    static QString escHint()
-    {
-        return tr("Esc interrupts. An interrupted coupling starts again from the look.");
-    }
+    static QString escHint() { return tr("Esc interrupts: back to the look."); }
     static QString interruptedAt(const QString& time)
     {
         return tr("Interrupted at %1. This coupling starts again from the look.").arg(time);
@@ -127,6 +124,7 @@ public:
     // The close
     static QString closeTitle() { return tr("Close the rigging record"); }
     static QString openHeading() { return tr("Still open"); }
+    static QString listedHeading() { return tr("Stays in the record"); }
     static QString nothingOpen();
     static QString openItem(const OpenItem& item, const QString& name);
     static QString notRecordedHere();

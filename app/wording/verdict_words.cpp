@@ -2,7 +2,18 @@
 
 #include "app/wording/formats.h"
 
+#include <algorithm>
+
 namespace rig {
+
+namespace {
+
+constexpr double kOutsideShare = 1 - 0.9973; // by the content of the outer band, docs/method.md A1
+// A rarer miss is the far tail of a model drawn from few demonstrations, not evidence: docs/method.md B caps
+// the likelihood ratio at the same power of ten.
+constexpr double kRarestMissSaid = 0.001;
+
+} // namespace
 
 QString VerdictWords::word(Verdict verdict)
 {
@@ -40,14 +51,14 @@ QString VerdictWords::shortWord(Verdict verdict)
 
 QString VerdictWords::origin(const Band& band)
 {
-    const QString edges = Formats{}.band(band.inner);
+    QStringList sentences;
+    sentences << tr("The band is %1, drawn from %n confirmed readings.", nullptr, band.readings)
+                     .arg(Formats{}.band(band.inner));
     if (band.isThin())
-        return tr("This coupling's band %1 is thin: drawn from only %n confirmed readings, it can mislead "
-                  "either way.",
-                  nullptr, band.readings)
-            .arg(edges);
-    return tr("This coupling's band is %1, drawn from %n confirmed readings.", nullptr, band.readings)
-        .arg(edges);
+        sentences << tr("With so few it is thin and can mislead either way.");
+    if (band.scatterAtCap)
+        sentences << tr("It scatters more than a band can follow.");
+    return sentences.join(QLatin1Char(' '));
 }
 
 QString VerdictWords::rarity(const Judgement& judgement)
@@ -55,11 +66,9 @@ QString VerdictWords::rarity(const Judgement& judgement)
     switch (judgement.verdict) {
     case Verdict::Outside:
     case Verdict::NearEdge:
-        return tr("Locked readings that fall this far out, as the band reckons: %1.")
-            .arg(Formats{}.oneIn(judgement.tail));
+        return tr("Locked readings this far out: %1.").arg(Formats{}.oneIn(judgement.tail));
     case Verdict::Inside:
-        return tr("By its making about 1 locked reading in 20 falls beyond the band, and 1 in 370 far enough "
-                  "to be called outside.");
+        return tr("Locked readings called outside: %1.").arg(Formats{}.oneIn(kOutsideShare));
     case Verdict::NoBandYet:
     case Verdict::CannotTell:
         break;
@@ -69,26 +78,22 @@ QString VerdictWords::rarity(const Judgement& judgement)
 
 QString VerdictWords::witness(const WitnessFinding& finding)
 {
-    const QString share = finding.miss ? Formats{}.oneIn(*finding.miss) : QString{};
+    const QString unseen =
+        finding.miss ? Formats{}.oneIn(std::max(*finding.miss, kRarestMissSaid)) : QString{};
     switch (finding.witness) {
     case Witness::NeverShown:
-        return tr("Part-seated was never shown here: which way it would move is not known.");
+        return tr("Part-seated was never shown here.");
     case Witness::NotKnown:
-        return tr("Part-seated was shown here, but how much the gap tells cannot be worked out yet.");
+        return tr("Part-seated was shown %n times here; what the gap tells of it cannot be reckoned yet.",
+                  nullptr, finding.shown);
     case Witness::Good:
-        return tr("Part-seated ones that would not lie outside, reckoned from those shown here: %1.")
-            .arg(share);
     case Witness::Weak:
-        return tr("The gap is a weak witness here. Part-seated ones that would not lie outside, reckoned "
-                  "from "
-                  "those shown here: %1.")
-            .arg(share);
     case Witness::None:
         break;
     }
-    return tr("Locked and part-seated share gaps here. Part-seated ones that would not lie outside, reckoned "
-              "from those shown here: %1.")
-        .arg(share);
+    return tr("Part-seated ones that would go unseen, reckoned from the %n shown here: %1.", nullptr,
+              finding.shown)
+        .arg(unseen);
 }
 
 // Outside speaks of the band only: a locked reading further out may well stand among the earlier ones.
@@ -97,11 +102,11 @@ QString VerdictWords::place(const Judgement& judgement, const QString& interval)
     const bool below = judgement.direction == Direction::Below;
     switch (judgement.verdict) {
     case Verdict::Outside:
-        return below ? tr("%1 lies below this coupling's band and beyond its edge.").arg(interval)
-                     : tr("%1 lies above this coupling's band and beyond its edge.").arg(interval);
+        return below ? tr("%1 lies below this coupling's band.").arg(interval)
+                     : tr("%1 lies above this coupling's band.").arg(interval);
     case Verdict::NearEdge:
-        return below ? tr("%1 lies at the lower edge.").arg(interval)
-                     : tr("%1 lies at the upper edge.").arg(interval);
+        return below ? tr("%1 lies at the lower edge of this coupling's band.").arg(interval)
+                     : tr("%1 lies at the upper edge of this coupling's band.").arg(interval);
     case Verdict::Inside:
         return tr("%1 lies where this coupling usually reads.").arg(interval);
     case Verdict::NoBandYet:

@@ -99,16 +99,17 @@ WitnessFinding findWitness(const Baseline& locked, std::span<const GapInterval> 
                            std::span<const GaugeStep> steps)
 {
     if (partSeated.empty())
-        return {Witness::NeverShown, std::nullopt};
+        return {};
+    const int count = static_cast<int>(partSeated.size());
     std::vector<numbers::Interval> intervals;
     for (const GapInterval& reading : partSeated)
         intervals.push_back(inNumbers(reading));
     const auto shown = numbers::IntervalPosterior::of(numbers::intervalSetOf(intervals));
     if (!locked.band() || !shown)
-        return {Witness::NotKnown, std::nullopt};
+        return {Witness::NotKnown, std::nullopt, count};
     const BandEdges& outer = locked.band()->outer;
     const double miss = shown->between(numbers::unseenBetween({outer.lower, outer.upper}, sizesOf(steps)));
-    return {witnessFor(miss), miss};
+    return {witnessFor(miss), miss, count};
 }
 
 } // namespace rig

@@ -34,6 +34,7 @@ struct WitnessFinding
 {
     Witness witness = Witness::NeverShown;
     std::optional<double> miss; // share of part-seated readings that would not fall outside
+    int shown = 0;              // part-seated readings it was reckoned from
 };
 
 struct Judgement

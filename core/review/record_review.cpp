@@ -82,6 +82,7 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     progress.id = coupling.id;
     progress.name = coupling.name;
     progress.stage = stageOf(first, second);
+    progress.next = first.next;
     progress.interrupted = first.interrupted || second.interrupted;
     progress.doubted = everDoubted(content, coupling.id);
     for (const Reading& reading : standing(first.readings)) {

@@ -20,6 +20,7 @@ struct CouplingProgress
     CouplingId id;
     std::string name;
     CouplingStage stage = CouplingStage::Waiting;
+    Step next = Step::Look;             // the first person's
     std::optional<GapInterval> reading; // the first person's latest that counts
     std::optional<Verdict> verdict;     // the gravest of the first person's readings that count
     bool interrupted = false;

@@ -113,7 +113,7 @@ TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     press(Qt::Key_Return);
     type("yyyy");
     press(Qt::Key_Return);
-    EXPECT_EQ(text("openItems"), "◇  Right aileron: no band yet, the reading could not be judged");
+    EXPECT_EQ(text("openItems"), "•  Right aileron: no band yet, the reading could not be judged");
 
     page.findChild<QCheckBox*>("toolsCounted")->setFocus();
     press(Qt::Key_Space);

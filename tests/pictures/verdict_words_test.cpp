@@ -79,5 +79,20 @@ TEST(VerdictWords, SaysInWordsThatABandIsThin)
     Judgement judgement = judgementOf(Verdict::Inside);
     judgement.band->readings = 6;
     const QString said = VerdictWords::explanation(judgement, {600_um, 650_um});
-    EXPECT_TRUE(said.contains("is thin: drawn from only 6 confirmed readings")) << said.toStdString();
+    EXPECT_TRUE(said.contains("from 6 confirmed readings. With so few it is thin")) << said.toStdString();
+}
+
+TEST(VerdictWords, NeverCallsAMissRarerThanAFewDemonstrationsCanShow)
+{
+    Judgement judgement = judgementOf(Verdict::Inside);
+    judgement.witness = {Witness::Good, 1.5e-4, 1};
+    const QString said = VerdictWords::explanation(judgement, {600_um, 650_um});
+    EXPECT_TRUE(said.contains("1 in 1,000") || said.contains("1 in 1000")) << said.toStdString();
+}
+
+TEST(VerdictWords, SaysWhenTheScatterIsTooWildForABand)
+{
+    Judgement judgement = judgementOf(Verdict::Inside);
+    judgement.band->scatterAtCap = true;
+    EXPECT_TRUE(VerdictWords::explanation(judgement, {600_um, 650_um}).contains("scatters more"));
 }

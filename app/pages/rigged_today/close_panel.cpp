@@ -77,8 +77,10 @@ void ClosePanel::display(const RiggedTodayView& view)
 {
     QStringList lines;
     for (const OpenItem& item : view.review.openItems)
-        lines << QStringLiteral("◇  ") + RiggedWords::openItem(item, QString::fromStdString(item.name));
+        lines << QStringLiteral("•  ") + RiggedWords::openItem(item, QString::fromStdString(item.name));
     m_heading->setVisible(!lines.isEmpty());
+    m_heading->setText(view.review.mayCloseComplete() ? RiggedWords::listedHeading()
+                                                      : RiggedWords::openHeading());
     m_open->setText(lines.isEmpty() ? RiggedWords::nothingOpen() : lines.join('\n'));
     m_close->setText(view.review.mayCloseComplete() ? RiggedWords::closeComplete()
                                                     : RiggedWords::closeLeftOpen());

@@ -8,10 +8,12 @@
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
+#include <QFrame>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace rig {
@@ -70,15 +72,27 @@ QString gaugeNoteOf(const CouplingSheet& sheet)
 
 CouplingPanel::CouplingPanel(QWidget* parent) : QWidget{parent}
 {
-    auto* layout = new QVBoxLayout{this};
-    layout->setContentsMargins(20, 14, 20, 14);
-    layout->setSpacing(10);
+    auto* whole = new QVBoxLayout{this};
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(0);
+    auto* inside = new QWidget;
+    auto* layout = new QVBoxLayout{inside};
+    layout->setContentsMargins(20, 12, 20, 8);
+    layout->setSpacing(8);
     buildTop(layout);
     buildLook(layout);
     buildMeasure(layout);
     buildPull(layout);
     layout->addStretch(1);
-    buildBottom(layout);
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(inside);
+    whole->addWidget(scroll, 1);
+    auto* rule = new QFrame;
+    rule->setProperty("rule", true);
+    whole->addWidget(rule);
+    buildBottom(whole);
 }
 
 void CouplingPanel::buildTop(QVBoxLayout* layout)
@@ -140,13 +154,16 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
     m_strip = new GapStripWidget;
     m_strip->setObjectName("gapStrip");
     layout->addWidget(m_strip);
+    auto* heading = new QHBoxLayout;
     m_leafLabel = labelOf("label");
-    layout->addWidget(m_leafLabel);
+    m_leafNote = labelOf("soft", "leafNote");
+    m_leafNote->setAlignment(Qt::AlignRight);
+    heading->addWidget(m_leafLabel);
+    heading->addWidget(m_leafNote, 1);
+    layout->addLayout(heading);
     m_leaves = new LeafRow;
     m_leaves->setObjectName("leafRow");
     layout->addWidget(m_leaves);
-    m_leafNote = labelOf("soft", "leafNote");
-    layout->addWidget(m_leafNote);
     m_verdict = new VerdictCard;
     layout->addWidget(m_verdict);
     connect(m_leaves, &LeafRow::readingChosen, this, &CouplingPanel::chooseReading);
@@ -181,6 +198,7 @@ void CouplingPanel::buildPull(QVBoxLayout* layout)
 void CouplingPanel::buildBottom(QVBoxLayout* layout)
 {
     auto* row = new QHBoxLayout;
+    row->setContentsMargins(20, 8, 20, 10);
     row->setSpacing(8);
     auto* hint = labelOf("soft");
     hint->setText(RiggedWords::escHint());
@@ -250,7 +268,10 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
     }
     tile(CheckKind::Pull)->setAnswer(sheet.flow.pull);
     const bool pullOpen = sheet.flow.next == Step::Pull || sheet.flow.next == Step::Done;
-    tile(CheckKind::Pull)->setState(someone && sheet.flow.ask == CheckKind::Pull, someone && pullOpen);
+    // After an outside reading the next thing is to stop, not to pull: the question stays open, unstressed.
+    const bool stop = !sheet.readings.empty() && sheet.readings.back().judgement.verdict == Verdict::Outside;
+    tile(CheckKind::Pull)
+        ->setState(someone && sheet.flow.ask == CheckKind::Pull && !stop, someone && pullOpen);
     if (!someone)
         m_notice->setText(sheet.turn == Turn::First ? RiggedWords::choosePersonFirst()
                                                     : RiggedWords::secondMustDiffer());

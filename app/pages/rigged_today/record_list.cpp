@@ -108,7 +108,22 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
 
 namespace {
 
-QString detailFor(const CouplingProgress& one, Turn turn)
+QString nowOf(Step step)
+{
+    switch (step) {
+    case Step::Look:
+        return RiggedWords::lookNow();
+    case Step::Measure:
+        return RiggedWords::measureNow();
+    case Step::Pull:
+        return RiggedWords::pullNow();
+    case Step::Done:
+        break;
+    }
+    return {};
+}
+
+QString detailFor(const CouplingProgress& one, bool isCurrent, Turn turn)
 {
     if (turn == Turn::Second) {
         switch (one.stage) {
@@ -122,8 +137,8 @@ QString detailFor(const CouplingProgress& one, Turn turn)
         }
         return RiggedWords::firstPersonNotDone();
     }
-    QString detail = RiggedWords::waiting();
-    if (one.stage == CouplingStage::Begun)
+    QString detail = isCurrent ? nowOf(one.next) : RiggedWords::waiting();
+    if (one.stage == CouplingStage::Begun && !isCurrent)
         detail = RiggedWords::begunNotDone();
     if (one.reading && (one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone))
         detail = RiggedWords::readLookedPulled(Formats{}.interval(*one.reading));
@@ -146,6 +161,8 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, bool is
     if (isCurrent) {
         shape = MarkShape::Current;
         role = Role::Accent;
+    } else if (turn == Turn::Second && one.stage == CouplingStage::BothDone) {
+        shape = MarkShape::Done;
     } else if (turn == Turn::First && one.doubted) {
         shape = MarkShape::HalfDisc;
         role = Role::NearEdge;
@@ -153,7 +170,7 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, bool is
         shape = shapeOf(*one.verdict);
         role = shapeRoleOf(*one.verdict);
     }
-    row->show(shape, role, QString::fromStdString(one.name), detailFor(one, turn));
+    row->show(shape, role, QString::fromStdString(one.name), detailFor(one, isCurrent, turn));
     row->setChecked(isCurrent);
 }
 

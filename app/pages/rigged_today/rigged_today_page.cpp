@@ -54,8 +54,9 @@ RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& 
     m_start = new StartPanel;
     m_coupling = new CouplingPanel;
     m_close = new ClosePanel;
-    for (QWidget* panel : std::initializer_list<QWidget*>{m_start, m_coupling, m_close})
-        m_stack->addWidget(scrolling(panel));
+    m_stack->addWidget(scrolling(m_start));
+    m_stack->addWidget(m_coupling); // scrolls by itself, above a row of buttons that stays
+    m_stack->addWidget(scrolling(m_close));
     inner->addWidget(m_stack);
     layout->addWidget(card, 1);
     m_idle = new QTimer{this};
