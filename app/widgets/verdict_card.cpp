@@ -83,6 +83,7 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading, c
     m_explanation->setText(VerdictWords::explanation(judgement, reading));
     m_caution->setText(VerdictWords::caution(judgement.verdict, callName, callPhone));
     m_caution->setVisible(true);
+    m_kept->setVisible(true);
     setAccessibleName(m_word->text());
     setAccessibleDescription(m_explanation->text() + QLatin1Char(' ') + m_caution->text());
 }
@@ -95,6 +96,7 @@ void VerdictCard::showPrompt(const QString& sentence)
     m_explanation->setText(sentence);
     m_caution->setVisible(false);
     m_kept->clear();
+    m_kept->setVisible(false);
     setAccessibleName(sentence);
     setAccessibleDescription({});
 }

@@ -108,6 +108,8 @@ TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     press(Qt::Key_Return);
 
     EXPECT_EQ(text("couplingTitle"), "Left aileron") << "the second inspection begins";
+    for (const QPushButton* leaf : page.findChild<QWidget*>("leafRow")->findChildren<QPushButton*>())
+        EXPECT_FALSE(leaf->isChecked()) << "the first person's reading shows: " << leaf->text().toStdString();
     chooseSecond();
     type("yyyy");
     press(Qt::Key_Return);

@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/coupling_panel.h"
 
 #include "app/widgets/choice_box.h"
+#include "app/widgets/flow_scroll.h"
 #include "app/widgets/gap_strip_widget.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/trend_widget.h"
@@ -13,7 +14,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace rig {
@@ -84,11 +84,7 @@ CouplingPanel::CouplingPanel(QWidget* parent) : QWidget{parent}
     buildMeasure(layout);
     buildPull(layout);
     layout->addStretch(1);
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(inside);
-    whole->addWidget(scroll, 1);
+    whole->addWidget(new FlowScroll{inside}, 1);
     auto* rule = new QFrame;
     rule->setProperty("rule", true);
     whole->addWidget(rule);
@@ -156,6 +152,7 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
     layout->addWidget(m_strip);
     auto* heading = new QHBoxLayout;
     m_leafLabel = labelOf("label");
+    m_leafLabel->setWordWrap(false);
     m_leafNote = labelOf("soft", "leafNote");
     m_leafNote->setAlignment(Qt::AlignRight);
     heading->addWidget(m_leafLabel);
@@ -183,7 +180,9 @@ void CouplingPanel::buildPull(QVBoxLayout* layout)
     m_tiles[static_cast<std::size_t>(kind)] = pull;
     row->addWidget(pull, 1);
 
-    auto* history = new QVBoxLayout;
+    m_historyBox = new QWidget;
+    auto* history = new QVBoxLayout{m_historyBox};
+    history->setContentsMargins(0, 0, 0, 0);
     history->setSpacing(2);
     auto* label = labelOf("label");
     label->setText(RiggedWords::lastTwelve());
@@ -191,7 +190,7 @@ void CouplingPanel::buildPull(QVBoxLayout* layout)
     m_history->setObjectName("lastTwelve");
     history->addWidget(label);
     history->addWidget(m_history, 1);
-    row->addLayout(history, 1);
+    row->addWidget(m_historyBox, 1);
     layout->addLayout(row);
 }
 
@@ -299,6 +298,7 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     m_leafNote->setText(gaugeNoteOf(sheet));
 
     if (sheet.readings.empty()) {
+        m_leaves->setChosen(std::nullopt); // nothing of another coupling, and nothing of the first person
         m_verdict->showPrompt(!sheet.person                ? RiggedWords::choosePersonFirst()
                               : !sheet.flow.mayMeasure()   ? RiggedWords::lookFirst()
                               : !sheet.gauge               ? RiggedWords::chooseGaugeFirst()
@@ -320,7 +320,7 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     }
     m_strip->setView(strip);
     m_history->setSmall(sheet.lastTwelve, 12);
-    m_history->setVisible(sheet.turn == Turn::First);
+    m_historyBox->setVisible(sheet.turn == Turn::First);
 }
 
 void CouplingPanel::showBottom(const CouplingSheet& sheet)

@@ -83,6 +83,7 @@ private:
     QPushButton* m_correct = nullptr;
     QPushButton* m_turn = nullptr;
     QPushButton* m_next = nullptr;
+    QWidget* m_historyBox = nullptr;
     TrendWidget* m_history = nullptr;
 };
 

@@ -4,13 +4,13 @@
 #include "app/pages/rigged_today/close_panel.h"
 #include "app/pages/rigged_today/coupling_panel.h"
 #include "app/pages/rigged_today/start_panel.h"
+#include "app/widgets/flow_scroll.h"
 #include "app/wording/formats.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/rigged_words.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QScrollArea>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QTimer>
@@ -24,15 +24,6 @@ namespace {
 
 // A break longer than this sends the coupling back to the look (docs/terms.md, interrupted).
 constexpr int kIdleMinutes = 20;
-
-QScrollArea* scrolling(QWidget* inside)
-{
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(inside);
-    return scroll;
-}
 
 } // namespace
 
@@ -54,9 +45,9 @@ RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& 
     m_start = new StartPanel;
     m_coupling = new CouplingPanel;
     m_close = new ClosePanel;
-    m_stack->addWidget(scrolling(m_start));
+    m_stack->addWidget(new FlowScroll{m_start});
     m_stack->addWidget(m_coupling); // scrolls by itself, above a row of buttons that stays
-    m_stack->addWidget(scrolling(m_close));
+    m_stack->addWidget(new FlowScroll{m_close});
     inner->addWidget(m_stack);
     layout->addWidget(card, 1);
     m_idle = new QTimer{this};

@@ -1,0 +1,37 @@
+#include "app/widgets/flow_scroll.h"
+
+#include <QEvent>
+#include <QLayout>
+
+namespace rig {
+
+FlowScroll::FlowScroll(QWidget* inside, QWidget* parent) : QScrollArea{parent}
+{
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFocusPolicy(Qt::NoFocus);
+    setWidget(inside);
+    inside->installEventFilter(this);
+}
+
+void FlowScroll::fit()
+{
+    QLayout* layout = widget()->layout();
+    if (layout && layout->hasHeightForWidth())
+        widget()->setMinimumHeight(layout->heightForWidth(viewport()->width()));
+}
+
+void FlowScroll::resizeEvent(QResizeEvent* event)
+{
+    QScrollArea::resizeEvent(event);
+    fit();
+}
+
+bool FlowScroll::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == widget() && event->type() == QEvent::LayoutRequest)
+        fit();
+    return QScrollArea::eventFilter(watched, event);
+}
+
+} // namespace rig

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <QScrollArea>
+
+namespace rig {
+
+// Scrolls upright only, and gives wrapped text the height it needs at the width there is: a plain scroll area
+// would squeeze it.
+class FlowScroll : public QScrollArea
+{
+    Q_OBJECT
+
+public:
+    explicit FlowScroll(QWidget* inside, QWidget* parent = nullptr);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void fit();
+};
+
+} // namespace rig
