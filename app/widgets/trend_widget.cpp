@@ -247,15 +247,27 @@ void TrendWidget::choose(int index)
     update();
 }
 
+void TrendWidget::chooseReading(int index)
+{
+    if (index >= 0 && index < static_cast<int>(m_series.readings.size())) {
+        choose(index);
+        if (!placeOf(m_series, m_picture, static_cast<std::size_t>(index)))
+            bringIntoSight(index);
+        return;
+    }
+    m_chosen = -1;
+    m_hovered.reset();
+    emit hoverSentence({});
+    update();
+}
+
 void TrendWidget::step(int by)
 {
     const int count = static_cast<int>(m_series.readings.size());
     if (count == 0)
         return;
     const int next = m_chosen < 0 ? (by > 0 ? 0 : count - 1) : std::clamp(m_chosen + by, 0, count - 1);
-    choose(next);
-    if (!placeOf(m_series, m_picture, static_cast<std::size_t>(next)))
-        bringIntoSight(next);
+    chooseReading(next);
 }
 
 // Keeps the width that was chosen; the reading comes to the middle.

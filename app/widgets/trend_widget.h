@@ -28,6 +28,9 @@ public:
     void setAxis(TrendAxis axis);
     // Index into the series' readings; -1 when none is chosen.
     int chosenReading() const { return m_chosen; }
+    // Chooses a reading from outside, as by its row in a table, brings it into sight and says it. -1 chooses
+    // none.
+    void chooseReading(int index);
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;

@@ -121,6 +121,18 @@ TEST_F(Trends, PutAFittingBeforeTheReadingsOfItsDayAndAnEventAfterIt)
     EXPECT_EQ(series.fittings[1].begins.localDay(), dayOf(2026, 6, 6));
 }
 
+TEST_F(Trends, BeginAFittingBeforeTheMorningOfItsDayAlsoFarEastOfGreenwich)
+{
+    Reading early = hangar.reading(between(500, 550), {});
+    early.when = {noonOf(dayOf(2026, 3, 1)).utcSeconds - 4 * 3600 - 12 * 3600, 12 * 3600}; // 08:00 there
+    scene.add(early);
+    const CouplingTrend trend = leftAileron();
+    ASSERT_EQ(trend.readings[0].reading.when.localDay(), dayOf(2026, 3, 1));
+    EXPECT_LT(trend.series.fittings[0].begins, trend.readings[0].reading.when);
+    EXPECT_EQ(trend.series.fittings[0].begins.localDay(), dayOf(2026, 3, 1));
+    EXPECT_LT(trend.series.fittings[0].rigging, trend.readings[0].rigging);
+}
+
 TEST_F(Trends, ShowEventsOfTheWholeAirframeAndOfThisCouplingOnly)
 {
     scene.event(dayOf(2026, 5, 1), EventKind::Cleaned, "right one", hangar.rightAileron);
@@ -193,6 +205,7 @@ TEST_F(Trends, KeepASupersededReadingWithTheReasonButSetAside)
     const TrendsReading& wrong = trend.readings[12];
     EXPECT_TRUE(wrong.superseded);
     EXPECT_EQ(wrong.supersededReason, "wrong leaf read off");
+    EXPECT_EQ(trend.series.readings[12].note, "superseded: wrong leaf read off");
     EXPECT_EQ(wrong.judgement.verdict, Verdict::Outside);
     EXPECT_TRUE(trend.series.readings[12].setAside);
     EXPECT_FALSE(trend.series.readings[13].setAside);

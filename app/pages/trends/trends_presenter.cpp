@@ -59,6 +59,7 @@ public:
 
 private:
     void addReadings();
+    Moment beginOf(const Fitting& fitting) const;
     void addFittings();
     void addEvents();
     void placeBetweenRiggings();
@@ -73,6 +74,16 @@ private:
     CouplingHistory m_history;
     CouplingTrend m_trend;
 };
+
+std::string noteOf(const TrendsReading& one)
+{
+    const QString note = QString::fromStdString(one.reading.note);
+    if (one.superseded)
+        return TrendsPageWords::superseded(note, QString::fromStdString(one.supersededReason)).toStdString();
+    if (one.excluded)
+        return TrendsPageWords::leftOut(note, QString::fromStdString(one.excludedReason)).toStdString();
+    return one.reading.note;
+}
 
 std::vector<Reading> oldestFirst(std::vector<Reading> readings)
 {
@@ -138,15 +149,24 @@ void CouplingTrendMaker::addReadings()
             one.excluded = true;
             one.excludedReason = found->second;
         }
+        one.note = noteOf(one);
         m_trend.readings.push_back(std::move(one));
     }
+}
+
+// The first second of its day where it was read: whatever was read on that day came after it.
+Moment CouplingTrendMaker::beginOf(const Fitting& fitting) const
+{
+    const auto first = std::ranges::find(m_readings, fitting.id, &Reading::fitting);
+    const std::int32_t offset = first == m_readings.end() ? 0 : first->when.offsetSeconds;
+    return {wallSeconds(fitting.begins) - offset, offset};
 }
 
 void CouplingTrendMaker::addFittings()
 {
     for (const FittingHistory& fitting : m_history.fittings)
         m_trend.series.fittings.push_back(
-            {noonOf(fitting.fitting.begins), 0, fitting.baseline.band(), fitting.fitting.reason});
+            {beginOf(fitting.fitting), 0, fitting.baseline.band(), fitting.fitting.reason});
 }
 
 void CouplingTrendMaker::addEvents()
@@ -197,7 +217,7 @@ void CouplingTrendMaker::fillSeries()
         drawn.setAside = one.isSetAside();
         drawn.person = one.person;
         drawn.gauge = one.gauge;
-        drawn.note = one.reading.note;
+        drawn.note = one.note;
         m_trend.series.readings.push_back(std::move(drawn));
     }
 }

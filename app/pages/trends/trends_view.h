@@ -27,6 +27,7 @@ struct TrendsReading
     std::string supersededReason; // the note of the reading that corrects it
     bool excluded = false;
     std::string excludedReason;
+    std::string note; // with the reason it stands aside for
 
     bool isSetAside() const { return superseded || excluded; }
     // Locked and standing: what a verdict is for. A part-seated reading is shown, not judged.

@@ -1,0 +1,169 @@
+#include "app/pages/trends/chart_panel.h"
+
+#include "app/pages/trends/now_card.h"
+#include "app/widgets/trend_widget.h"
+#include "app/wording/trends_page_words.h"
+#include "core/baseline/baseline.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QResizeEvent>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+QString bandSentences(const BandOrigin& origin)
+{
+    if (origin.fittingNumber == 0)
+        return TrendsPageWords::noFitting();
+    QString band;
+    if (origin.band)
+        band = TrendsPageWords::band(
+            *origin.band, {origin.confirmedReadings, origin.firstDay, origin.lastDay, origin.isFrozen});
+    else if (origin.confirmedReadings < kReadingsForBand)
+        band = TrendsPageWords::noBandYet(origin.confirmedReadings, kReadingsForBand);
+    else
+        band = TrendsPageWords::noBandFromOpenReadings();
+    const QString fitting = TrendsPageWords::fitting(origin.fittingNumber, origin.fittingBegins,
+                                                     QString::fromStdString(origin.fittingReason));
+    return band + QLatin1Char(' ') + fitting;
+}
+
+QLabel* labelOf(const char* kind, const char* name)
+{
+    auto* label = new QLabel;
+    label->setProperty("kind", kind);
+    label->setWordWrap(true);
+    label->setObjectName(QLatin1String(name));
+    return label;
+}
+
+} // namespace
+
+ChartPanel::ChartPanel(QWidget* parent) : QWidget{parent}
+{
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(18, 12, 18, 12);
+    layout->setSpacing(4);
+    layout->addLayout(makeTop());
+    m_band = labelOf("soft", "bandSentence");
+    layout->addWidget(m_band);
+
+    m_chart = new TrendWidget;
+    m_chart->setObjectName("chart");
+    m_empty = labelOf("body", "noReadings");
+    m_empty->setAlignment(Qt::AlignCenter);
+    m_stack = new QStackedWidget;
+    m_stack->addWidget(m_chart);
+    m_stack->addWidget(m_empty);
+    layout->addWidget(m_stack, 1);
+
+    m_hover = labelOf("soft", "hoverSentence");
+    m_hover->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    layout->addWidget(m_hover);
+    layout->addSpacing(4);
+    m_now = new NowCard;
+    layout->addWidget(m_now);
+    connect(m_chart, &TrendWidget::hoverSentence, this, &ChartPanel::showHover);
+    connect(m_chart, &TrendWidget::readingChosen, this, &ChartPanel::readingChosen);
+    showHover({});
+}
+
+QPushButton* ChartPanel::makeButton(const QString& text, const char* name)
+{
+    auto* button = new QPushButton{text};
+    button->setProperty("kind", "choice");
+    button->setCheckable(true);
+    button->setObjectName(QLatin1String(name));
+    return button;
+}
+
+QHBoxLayout* ChartPanel::makeTop()
+{
+    auto* top = new QHBoxLayout;
+    top->setSpacing(8);
+    m_title = labelOf("title", "couplingTitle");
+    top->addWidget(m_title, 1);
+    m_byDate = makeButton(TrendsPageWords::byDate(), "byDate");
+    m_byRigging = makeButton(TrendsPageWords::byRigging(), "byRigging");
+    m_table = makeButton(TrendsPageWords::table(), "tableButton");
+    auto* axis = new QButtonGroup{this};
+    axis->addButton(m_byDate);
+    axis->addButton(m_byRigging);
+    top->addWidget(m_byDate, 0, Qt::AlignTop);
+    top->addWidget(m_byRigging, 0, Qt::AlignTop);
+    top->addSpacing(8);
+    top->addWidget(m_table, 0, Qt::AlignTop);
+    connect(m_byDate, &QPushButton::clicked, this, [this] { emit axisChosen(TrendAxis::ByDate); });
+    connect(m_byRigging, &QPushButton::clicked, this, [this] { emit axisChosen(TrendAxis::ByRigging); });
+    connect(m_table, &QPushButton::clicked, this, &ChartPanel::tableAsked);
+    return top;
+}
+
+void ChartPanel::display(const CouplingTrend& trend, TrendAxis axis, std::optional<Day> annualDue, Day today)
+{
+    const QString name = QString::fromStdString(trend.coupling.name);
+    m_title->setText(name);
+    m_band->setText(bandSentences(trend.origin));
+    m_empty->setText(TrendsPageWords::noReadingsOf(name));
+    m_chart->setSeries(trend.series, axis);
+    m_stack->setCurrentWidget(trend.readings.empty() ? static_cast<QWidget*>(m_empty) : m_chart);
+    m_now->display(trend, annualDue, today);
+    showHover({});
+    setAxis(axis);
+}
+
+void ChartPanel::setAxis(TrendAxis axis)
+{
+    m_byDate->setChecked(axis == TrendAxis::ByDate);
+    m_byRigging->setChecked(axis == TrendAxis::ByRigging);
+    m_chart->setAxis(axis);
+}
+
+void ChartPanel::setTableShown(bool shown)
+{
+    m_table->setChecked(shown);
+}
+
+void ChartPanel::setLook(const Look& look)
+{
+    m_chart->setLook(look);
+    m_now->setLook(look);
+    // Two lines are kept free, so that nothing moves when a sentence comes.
+    m_hover->setFixedHeight(2 * QFontMetrics{fontOf(look.fonts.label())}.lineSpacing() + 4);
+    updateGeometry();
+}
+
+void ChartPanel::chooseReading(int index)
+{
+    if (m_chart->chosenReading() != index)
+        m_chart->chooseReading(index);
+}
+
+void ChartPanel::showHover(const QString& sentence)
+{
+    m_hover->setText(sentence.isEmpty() ? TrendsPageWords::hoverHint() : sentence);
+    m_hover->setToolTip(sentence);
+}
+
+QSize ChartPanel::minimumSizeHint() const
+{
+    const int least = layout()->minimumSize().width();
+    return {least, layout()->minimumHeightForWidth(std::max(width(), least))};
+}
+
+void ChartPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width())
+        updateGeometry(); // sentences wrap anew
+}
+
+} // namespace rig

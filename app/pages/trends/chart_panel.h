@@ -1,0 +1,60 @@
+#pragma once
+
+#include "app/pages/trends/trends_view.h"
+#include "app/theme/theme.h"
+
+#include <QWidget>
+
+class QHBoxLayout;
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace rig {
+
+class NowCard;
+class TrendWidget;
+
+// The chosen coupling: where its band comes from, its readings large, and what can be said now.
+class ChartPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit ChartPanel(QWidget* parent = nullptr);
+
+    void display(const CouplingTrend& trend, TrendAxis axis, std::optional<Day> annualDue, Day today);
+    void setAxis(TrendAxis axis);
+    void setTableShown(bool shown);
+    void setLook(const Look& look);
+    void chooseReading(int index);
+
+    bool hasHeightForWidth() const override { return false; } // the splitter around it asks for heights only
+    QSize minimumSizeHint() const override;
+
+signals:
+    void axisChosen(rig::TrendAxis axis);
+    void tableAsked(bool shown);
+    void readingChosen(int index);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    QHBoxLayout* makeTop();
+    QPushButton* makeButton(const QString& text, const char* name);
+    void showHover(const QString& sentence);
+
+    QLabel* m_title = nullptr;
+    QLabel* m_band = nullptr;
+    QPushButton* m_byDate = nullptr;
+    QPushButton* m_byRigging = nullptr;
+    QPushButton* m_table = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    TrendWidget* m_chart = nullptr;
+    QLabel* m_empty = nullptr;
+    QLabel* m_hover = nullptr;
+    NowCard* m_now = nullptr;
+};
+
+} // namespace rig

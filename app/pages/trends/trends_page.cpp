@@ -1,0 +1,191 @@
+#include "app/pages/trends/trends_page.h"
+
+#include "app/pages/trends/chart_panel.h"
+#include "app/pages/trends/coupling_list.h"
+#include "app/pages/trends/readings_table.h"
+#include "app/wording/problem_words.h"
+#include "app/wording/trends_page_words.h"
+#include "core/clock.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace rig {
+
+namespace {
+
+// A page lower than this leaves the chart its room and shows the table when asked.
+constexpr int kHeightForBoth = 860;
+
+bool isKey(const QKeyEvent& event, const QString& key)
+{
+    return event.modifiers() == Qt::NoModifier && event.text().compare(key, Qt::CaseInsensitive) == 0;
+}
+
+} // namespace
+
+TrendsPage::TrendsPage(const Records& records, const Clock& clock, QWidget* parent)
+    : Page{parent}, m_presenter{records, clock}, m_clock{clock}
+{
+    setObjectName("trends");
+    setFocusPolicy(Qt::StrongFocus);
+    auto* layout = new QHBoxLayout{this};
+    layout->setContentsMargins(14, 14, 14, 14);
+    layout->setSpacing(14);
+    m_list = new CouplingList;
+    m_list->setObjectName("couplingList");
+    layout->addWidget(m_list);
+    auto* card = new QFrame;
+    card->setProperty("card", true);
+    auto* inner = new QVBoxLayout{card};
+    inner->setContentsMargins(1, 1, 1, 1);
+    m_stack = new QStackedWidget;
+    m_stack->addWidget(makeCentre());
+    m_message = new QLabel;
+    m_message->setWordWrap(true);
+    m_message->setAlignment(Qt::AlignCenter);
+    m_message->setMargin(24);
+    m_message->setObjectName("trendsMessage");
+    m_stack->addWidget(m_message);
+    inner->addWidget(m_stack);
+    layout->addWidget(card, 1);
+    connectParts();
+    setLook({});
+    showTable(false);
+    showMessage(TrendsPageWords::noAirframe());
+}
+
+QWidget* TrendsPage::makeCentre()
+{
+    m_panel = new ChartPanel;
+    m_table = new ReadingsTable;
+    m_tableRoom = new QWidget;
+    auto* room = new QVBoxLayout{m_tableRoom};
+    room->setContentsMargins(18, 0, 18, 14);
+    room->addWidget(m_table);
+    m_splitter = new QSplitter{Qt::Vertical};
+    m_splitter->setChildrenCollapsible(false);
+    m_splitter->setHandleWidth(8);
+    m_splitter->addWidget(m_panel);
+    m_splitter->addWidget(m_tableRoom);
+    m_splitter->setStretchFactor(0, 3);
+    m_splitter->setStretchFactor(1, 1);
+    auto* scroll = new QScrollArea; // large text in a small window
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(m_splitter);
+    return scroll;
+}
+
+void TrendsPage::connectParts()
+{
+    connect(m_list, &CouplingList::couplingChosen, this, &TrendsPage::chooseCoupling);
+    connect(m_panel, &ChartPanel::axisChosen, this, &TrendsPage::chooseAxis);
+    connect(m_panel, &ChartPanel::tableAsked, this, &TrendsPage::showTable);
+    connect(m_panel, &ChartPanel::readingChosen, m_table, &ReadingsTable::chooseReading);
+    connect(m_table, &ReadingsTable::readingChosen, m_panel, &ChartPanel::chooseReading);
+}
+
+void TrendsPage::setLook(const Look& look)
+{
+    m_look = look;
+    m_list->setLook(look);
+    m_panel->setLook(look);
+    m_table->setLook(look);
+}
+
+void TrendsPage::showAirframe(std::optional<AirframeId> airframe)
+{
+    if (m_airframe != airframe)
+        m_chosen.reset();
+    m_airframe = airframe;
+    m_view = {};
+    if (!airframe) {
+        m_list->hide();
+        showMessage(TrendsPageWords::noAirframe());
+        return;
+    }
+    auto view = m_presenter.view(*airframe);
+    if (!view) {
+        // Nothing of an earlier reading of the file stays on show.
+        const QString sentence = ProblemWords::sentence(view.problem(), {});
+        m_list->hide();
+        showMessage(sentence);
+        emit problemArose(sentence);
+        return;
+    }
+    m_view = std::move(view).value();
+    display();
+}
+
+void TrendsPage::display()
+{
+    m_list->setVisible(!m_view.couplings.empty());
+    if (m_view.couplings.empty()) {
+        m_chosen.reset();
+        showMessage(TrendsPageWords::noCouplings());
+        return;
+    }
+    if (!m_view.find(m_chosen))
+        m_chosen = m_view.couplings.front().coupling.id;
+    m_list->display(m_view, m_chosen);
+    chooseCoupling(*m_chosen);
+}
+
+void TrendsPage::chooseCoupling(CouplingId coupling)
+{
+    m_chosen = coupling;
+    const CouplingTrend* trend = m_view.find(m_chosen);
+    if (!trend)
+        return;
+    m_panel->display(*trend, m_axis, m_view.airframe.annualDue, m_clock.now().localDay());
+    m_table->display(*trend);
+    m_stack->setCurrentIndex(0);
+}
+
+void TrendsPage::chooseAxis(TrendAxis axis)
+{
+    m_axis = axis;
+    m_panel->setAxis(axis);
+}
+
+void TrendsPage::showTable(bool shown)
+{
+    m_tableRoom->setVisible(shown);
+    m_panel->setTableShown(shown);
+}
+
+void TrendsPage::showMessage(const QString& sentence)
+{
+    m_message->setText(sentence);
+    m_stack->setCurrentWidget(m_message);
+}
+
+void TrendsPage::keyPressEvent(QKeyEvent* event)
+{
+    if (isKey(*event, TrendsPageWords::keyByDate()))
+        chooseAxis(TrendAxis::ByDate);
+    else if (isKey(*event, TrendsPageWords::keyByRigging()))
+        chooseAxis(TrendAxis::ByRigging);
+    else if (isKey(*event, TrendsPageWords::keyTable()))
+        showTable(!m_tableRoom->isVisibleTo(m_splitter));
+    else if (event->matches(QKeySequence::Copy))
+        m_table->copyChosen();
+    else
+        Page::keyPressEvent(event);
+}
+
+void TrendsPage::showEvent(QShowEvent* event)
+{
+    Page::showEvent(event);
+    if (!m_wasShown)
+        showTable(height() >= kHeightForBoth * m_look.fonts.scale);
+    m_wasShown = true;
+}
+
+} // namespace rig

@@ -1,0 +1,60 @@
+#pragma once
+
+#include "app/pages/page.h"
+#include "app/pages/trends/trends_presenter.h"
+
+class QLabel;
+class QSplitter;
+class QStackedWidget;
+
+namespace rig {
+
+class ChartPanel;
+class CouplingList;
+class ReadingsTable;
+
+// Every coupling on its own band at the left; the chosen one large, by date or by rigging, with the table of
+// the same readings under it. Keys: D by date, R by rigging, T table.
+class TrendsPage : public Page
+{
+    Q_OBJECT
+
+public:
+    // Both must outlive the page.
+    TrendsPage(const Records& records, const Clock& clock, QWidget* parent = nullptr);
+
+    void showAirframe(std::optional<AirframeId> airframe) override;
+    void setLook(const Look& look) override;
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
+private:
+    QWidget* makeCentre();
+    void connectParts();
+    void display();
+    void chooseCoupling(CouplingId coupling);
+    void chooseAxis(TrendAxis axis);
+    void showTable(bool shown);
+    void showMessage(const QString& sentence);
+
+    TrendsPresenter m_presenter;
+    const Clock& m_clock;
+    TrendsView m_view;
+    std::optional<AirframeId> m_airframe;
+    std::optional<CouplingId> m_chosen;
+    TrendAxis m_axis = TrendAxis::ByRigging;
+    Look m_look;
+    bool m_wasShown = false;
+
+    CouplingList* m_list = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    QSplitter* m_splitter = nullptr;
+    ChartPanel* m_panel = nullptr;
+    ReadingsTable* m_table = nullptr;
+    QWidget* m_tableRoom = nullptr;
+    QLabel* m_message = nullptr;
+};
+
+} // namespace rig
