@@ -1,6 +1,6 @@
 #pragma once
 
-#include <cassert>
+#include <cstdlib>
 #include <string>
 #include <utility>
 #include <variant>
@@ -39,28 +39,26 @@ public:
 
     explicit operator bool() const { return std::holds_alternative<T>(m_state); }
 
-    const T& value() const&
-    {
-        assert(*this);
-        return *std::get_if<T>(&m_state);
-    }
-    T&& value() &&
-    {
-        assert(*this);
-        return std::move(*std::get_if<T>(&m_state));
-    }
-    const Problem& problem() const
-    {
-        assert(!*this);
-        return *std::get_if<Problem>(&m_state);
-    }
+    const T& value() const& { return held<T>(m_state); }
+    // By value, so that a loop over a result just returned does not walk over something gone.
+    T value() && { return std::move(held<T>(m_state)); }
+    const Problem& problem() const { return held<Problem>(m_state); }
 
 private:
+    // Asking for what is not held is a broken promise of ours: it ends the program, in a release build too.
+    template <typename Held, typename State> static auto& held(State& state)
+    {
+        auto* const held = std::get_if<Held>(&state);
+        if (!held)
+            std::abort();
+        return *held;
+    }
+
     std::variant<T, Problem> m_state;
 };
 
-// Moves the value into `into`, or the problem into `problem`; says whether there was a value. For reading many things
-// in a row with one check at the end.
+// Moves the value into `into`, or the problem into `problem`; says whether there was a value. For reading
+// many things in a row with one check at the end.
 template <typename T> bool take(Result<T> result, T& into, Problem& problem)
 {
     if (!result) {

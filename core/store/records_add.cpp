@@ -49,15 +49,15 @@ Result<IdBytes> appendGauge(Writer& writer, const Gauge& gauge)
 
 Result<IdBytes> appendCoupling(Writer& writer, const Coupling& coupling)
 {
-    const auto x = coupling.place ? std::optional{coupling.place->x} : std::nullopt;
-    const auto y = coupling.place ? std::optional{coupling.place->y} : std::nullopt;
+    const QVariant x = coupling.place ? valueOf(coupling.place->x) : QVariant{};
+    const QVariant y = coupling.place ? valueOf(coupling.place->y) : QVariant{};
     return subjectOf(writer.version("coupling", coupling.id.bytes, coupling.stamp,
                                     {{"airframe", valueOf(coupling.airframe)},
                                      {"name", valueOf(coupling.name)},
                                      {"circuit", valueOf(coupling.circuit)},
                                      kindColumn("side", coupling.side),
-                                     {"plan_x", valueOf(x)},
-                                     {"plan_y", valueOf(y)},
+                                     {"plan_x", x},
+                                     {"plan_y", y},
                                      {"access", valueOf(coupling.access)},
                                      {"leaf_place", valueOf(coupling.leafPlace)},
                                      kindColumn("layout", coupling.layout),

@@ -1,0 +1,133 @@
+#include "core/demo/story.h"
+
+namespace rig::demo {
+
+namespace {
+
+constexpr int kMinutesPerCycle = 5;
+
+// Which of the two works: each takes one half, on both leaf sets where there are two.
+struct Cycle
+{
+    Who who;
+    Tool tool;
+};
+
+Cycle cycleOf(const Joint& joint, int index, int count)
+{
+    const Who who = index % 2 == 0 ? Who::Oren : Who::Vale;
+    const bool isOnSecondSet = joint.plan->baselineTool == Tool::SetA && index >= count / 2;
+    return {who, isOnSecondSet ? Tool::SetB : joint.plan->baselineTool};
+}
+
+// Disconnect, clean, connect, confirm locked by other means, read.
+void takeBaseline(Teller& teller, Joint& joint, int count)
+{
+    const std::vector<double> throws = teller.dice().evenNormals(count);
+    for (int i = 0; i < count; ++i) {
+        const Cycle cycle = cycleOf(joint, i, count);
+        teller.clock().passSeconds(kMinutesPerCycle * 60);
+        teller.read(joint, {.who = cycle.who,
+                            .tool = cycle.tool,
+                            .gap = joint.mean + joint.scatter * throws[static_cast<std::size_t>(i)],
+                            .record = std::nullopt,
+                            .purpose = Purpose::Baseline,
+                            .corrects = std::nullopt,
+                            .note = {}});
+    }
+}
+
+// Not on a flying day, the surface held, the cockpit tagged, everything inspected afterwards.
+void demonstrate(Teller& teller, Joint& joint, const std::vector<double>& gaps, Tool tool)
+{
+    for (const double gap : gaps) {
+        teller.clock().passSeconds(kMinutesPerCycle * 60);
+        teller.read(joint, {.who = Who::Quill,
+                            .tool = tool,
+                            .gap = gap,
+                            .record = std::nullopt,
+                            .purpose = Purpose::Demonstration,
+                            .state = SeatState::PartSeated,
+                            .corrects = std::nullopt,
+                            .note = {}});
+    }
+}
+
+void excludeTilted(Teller& teller, Joint& joint)
+{
+    teller.clock().passSeconds(kMinutesPerCycle * 60);
+    teller.read(joint, {.who = Who::Vale,
+                        .tool = joint.plan->baselineTool,
+                        .gap = joint.mean + 0.13,
+                        .record = std::nullopt,
+                        .purpose = Purpose::Baseline,
+                        .corrects = std::nullopt,
+                        .note = {}});
+    teller.exclude(joint, Who::Vale, "Leaf was held at an angle; seen by both at the time.");
+}
+
+void firstBaselines(Teller& teller, int airframe)
+{
+    for (Joint* joint : teller.joints(airframe)) {
+        teller.fit(*joint, "first fitting in this file", joint->plan->mean, joint->plan->scatter);
+        takeBaseline(teller, *joint, joint->plan->baselineReadings);
+        if (airframe == 1 && joint->coupling.name == "Left airbrake")
+            excludeTilted(teller, *joint);
+        if (joint->plan->baselineReadings >= kReadingsToFreeze)
+            teller.freeze(*joint, Who::Oren, Who::Quill);
+    }
+}
+
+void firstDemonstrations(Teller& teller, int airframe)
+{
+    for (Joint* joint : teller.joints(airframe)) {
+        const bool isNarrow = !joint->plan->partSeated.empty() && joint->plan->partSeated.front() < 0.2;
+        demonstrate(teller, *joint, joint->plan->partSeated, isNarrow ? Tool::SetC : Tool::Taper);
+    }
+}
+
+void refitAirbrake(Teller& teller)
+{
+    Joint& joint = teller.joint(1, "Right airbrake");
+    teller.happen(1, EventKind::Refitted, "Sleeve had moved on the rod; readjusted by A. Quill.", &joint);
+    teller.fit(joint, "sleeve readjusted", 0.76, 0.024);
+    takeBaseline(teller, joint, 10);
+    teller.freeze(joint, Who::Oren, Who::Quill);
+}
+
+void refitFlap(Teller& teller)
+{
+    Joint& joint = teller.joint(0, "Left flap");
+    teller.fit(joint, "ball and plunger replaced", 1.17, 0.018);
+    takeBaseline(teller, joint, 12);
+    teller.freeze(joint, Who::Oren, Who::Quill);
+}
+
+void showOverlap(Teller& teller)
+{
+    Joint& joint = teller.joint(2, "Right airbrake");
+    demonstrate(teller, joint, {0.62, 0.66, 0.69, 0.71, 0.75, 0.80}, Tool::SetC);
+    teller.happen(
+        2, EventKind::Note,
+        "On trestles: right airbrake shown part-seated at 0.62 to 0.80 mm, where it also reads when locked. "
+        "Its gap cannot tell the two apart.",
+        &joint);
+}
+
+} // namespace
+
+void addBaselineDays(Story& story)
+{
+    const Day days[] = {dayOf(2024, 3, 16), dayOf(2024, 3, 17), dayOf(2024, 3, 23)};
+    for (int airframe = 0; airframe < 3; ++airframe) {
+        const Day day = days[airframe];
+        story.push_back({day, 9, [airframe](Teller& teller) { firstBaselines(teller, airframe); }});
+        story.push_back({day + std::chrono::days{1}, 20,
+                         [airframe](Teller& teller) { firstDemonstrations(teller, airframe); }});
+    }
+    story.push_back({dayOf(2024, 6, 9), 14, refitAirbrake});
+    story.push_back({dayOf(2025, 8, 23), 10, showOverlap});
+    story.push_back({dayOf(2026, 2, 20), 15, refitFlap});
+}
+
+} // namespace rig::demo

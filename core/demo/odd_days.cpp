@@ -1,0 +1,50 @@
+#include "core/demo/story.h"
+
+namespace rig::demo {
+
+namespace {
+
+RiggingPlan planOf(int airframe, Day day, int hour, Who first)
+{
+    RiggingPlan plan;
+    plan.airframe = airframe;
+    plan.day = day;
+    plan.hour = hour;
+    plan.first = first;
+    plan.second = Who::Oren;
+    return plan;
+}
+
+// Nobody can see whether the ball is in the socket; the record stays open.
+void mirrorIsMissing(Teller& teller)
+{
+    const RecordId record = beginRigging(teller, planOf(1, dayOf(2026, 5, 16), 10, Who::Sand), 0);
+    answer(teller, record, teller.joint(1, "Left aileron"), CheckKind::BallInSocket, Answer::CannotSee,
+           Turn::First, Who::Sand);
+    teller.happen(1, EventKind::Note,
+                  "Mirror missing: the left aileron's ball could not be seen. Not rigged further.",
+                  &teller.joint(1, "Left aileron"));
+}
+
+// Taken apart after an outlanding, put together at dusk, left overnight: nothing of it counts next morning.
+void outlanding(Teller& teller)
+{
+    teller.happen(2, EventKind::Note, "Outlanding; taken apart at dusk, in a field.");
+    const RiggingPlan evening = planOf(2, dayOf(2026, 8, 15), 20, Who::Sand);
+    const RecordId record = beginRigging(teller, evening, 3);
+    teller.clock().set(dayOf(2026, 8, 16), 7, 5);
+    interrupt(teller, record, teller.joint(2, "Right airbrake"), InterruptionReason::Idle, Who::Sand);
+    close(teller, record, Closing::Abandoned, Who::Sand, std::nullopt,
+          "Left overnight; begun anew in the morning.");
+    rigWhole(teller, planOf(2, dayOf(2026, 8, 16), 8, Who::Sand));
+}
+
+} // namespace
+
+void addOddDays(Story& story)
+{
+    story.push_back({dayOf(2026, 5, 16), 10, mirrorIsMissing});
+    story.push_back({dayOf(2026, 8, 15), 19, outlanding});
+}
+
+} // namespace rig::demo

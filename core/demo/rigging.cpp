@@ -1,0 +1,203 @@
+#include "core/demo/rigging.h"
+
+#include <algorithm>
+#include <string_view>
+
+namespace rig::demo {
+
+namespace {
+
+RecordId begin(Teller& teller, const RiggingPlan& plan)
+{
+    teller.clock().set(plan.day, plan.hour, teller.dice().below(50));
+    RiggingRecord record;
+    record.airframe = teller.airframe(plan.airframe);
+    record.leader = teller.person(plan.first);
+    record.begins = teller.clock().now();
+    record.stamp = teller.by(plan.first);
+    return teller.keep(teller.records().add(record));
+}
+
+void look(Teller& teller, RecordId record, const Joint& joint, Turn turn, Who who)
+{
+    for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop})
+        answer(teller, record, joint, kind, Answer::Yes, turn, who);
+}
+
+// Wear of QX-17's left flap: +0.23 mm per 100 riggings from rigging 236 until the refit, first near the edge
+// at 255.
+constexpr int kWearBegins = 236;
+constexpr int kWearShows = 255;
+constexpr double kWearPerRigging = 0.0023;
+constexpr double kNextPin = 1.200;
+constexpr double kMostAnyoneAdds = 0.013;
+
+double gapToday(Teller& teller, const Joint& joint, const RiggingPlan& plan)
+{
+    double gap = teller.lockedGap(joint);
+    const bool isWearing =
+        joint.plan->airframe == 0 && joint.coupling.name == "Left flap" && joint.fittings.size() == 1;
+    if (!isWearing)
+        return gap;
+    gap += kWearPerRigging * std::max(0, plan.number - kWearBegins);
+    if (plan.number < kWearShows) // nobody reads it beyond the pin yet
+        return std::min(gap, kNextPin - kMostAnyoneAdds - plan.shift);
+    return plan.number == kWearShows ? kNextPin + kMostAnyoneAdds : gap;
+}
+
+Tool toolFor(const Joint& joint, const RiggingPlan& plan)
+{
+    if (plan.onlyTool)
+        return *plan.onlyTool;
+    // Set B lies in the trailer too until it is put aside in July 2025.
+    const bool isTurnOfB = plan.number % 2 == 1 && plan.day < dayOf(2025, 7, 6);
+    return joint.plan->riggingTool == Tool::SetA && isTurnOfB ? Tool::SetB : joint.plan->riggingTool;
+}
+
+struct AtCoupling
+{
+    Teller& teller;
+    const RiggingPlan& plan;
+    RecordId record;
+    Joint& joint;
+    double gap;
+
+    void readAs(Who who, Turn turn, Tool tool, double gapMm, double shift)
+    {
+        teller.clock().passSeconds(35 + teller.dice().below(25));
+        teller.read(joint, {.who = who,
+                            .tool = tool,
+                            .gap = gapMm,
+                            .shift = shift,
+                            .record = record,
+                            .turn = turn,
+                            .corrects = std::nullopt,
+                            .note = {}});
+    }
+
+    // False when everything stops here.
+    bool meet(const Surprise& surprise)
+    {
+        readAs(plan.first, Turn::First, surprise.tool, surprise.seen, 0);
+        if (surprise.isPartSeated) {
+            teller.clock().passSeconds(240);
+            teller.read(joint, {.who = plan.first,
+                                .tool = surprise.tool,
+                                .gap = surprise.seen,
+                                .record = record,
+                                .state = SeatState::PartSeated,
+                                .corrects = joint.readings.back().id,
+                                .note = "Found part-seated when looked at again."});
+        }
+        if (!surprise.after)
+            return false;
+        interrupt(teller, record, joint, InterruptionReason::Asked, plan.first);
+        teller.clock().passSeconds(600);
+        look(teller, record, joint, Turn::First, plan.first);
+        readAs(plan.first, Turn::First, surprise.tool, *surprise.after, 0);
+        return true;
+    }
+
+    bool first()
+    {
+        look(teller, record, joint, Turn::First, plan.first);
+        if (plan.interruptedAt && joint.coupling.name == plan.interruptedAt) {
+            interrupt(teller, record, joint, InterruptionReason::Asked, plan.first);
+            teller.clock().passSeconds(900);
+            look(teller, record, joint, Turn::First, plan.first);
+        }
+        if (plan.surprise && joint.coupling.name == plan.surprise->coupling) {
+            if (!meet(*plan.surprise))
+                return false;
+        } else {
+            readAs(plan.first, Turn::First, toolFor(joint, plan), gap, plan.shift);
+        }
+        answer(teller, record, joint, CheckKind::Pull, Answer::Yes, Turn::First, plan.first);
+        return true;
+    }
+
+    void second(bool alsoReads)
+    {
+        look(teller, record, joint, Turn::Second, plan.second);
+        if (alsoReads)
+            readAs(plan.second, Turn::Second, toolFor(joint, plan),
+                   gap + 0.003 * teller.dice().normalWithin(2), plan.shift + plan.secondShift);
+        answer(teller, record, joint, CheckKind::Pull, Answer::Yes, Turn::Second, plan.second);
+    }
+};
+
+bool firstPerson(Teller& teller, const RiggingPlan& plan, RecordId record, std::vector<AtCoupling>& places)
+{
+    for (Joint* joint : teller.joints(plan.airframe))
+        places.push_back({teller, plan, record, *joint, gapToday(teller, *joint, plan)});
+    return std::ranges::all_of(places, [](AtCoupling& place) { return place.first(); });
+}
+
+} // namespace
+
+void answer(Teller& teller, RecordId record, const Joint& joint, CheckKind kind, Answer answer, Turn turn,
+            Who who)
+{
+    teller.clock().passSeconds(8 + teller.dice().below(10));
+    Check check;
+    check.record = record;
+    check.coupling = joint.coupling.id;
+    check.kind = kind;
+    check.answer = answer;
+    check.turn = turn;
+    check.person = teller.person(who);
+    check.when = teller.clock().now();
+    check.stamp = teller.by(who);
+    teller.keep(teller.records().add(check));
+}
+
+void interrupt(Teller& teller, RecordId record, const Joint& joint, InterruptionReason reason, Who who)
+{
+    Interruption interruption;
+    interruption.record = record;
+    interruption.coupling = joint.coupling.id;
+    interruption.reason = reason;
+    interruption.stamp = teller.by(who);
+    teller.keep(teller.records().add(interruption));
+}
+
+void close(Teller& teller, RecordId record, Closing closing, std::optional<Who> first,
+           std::optional<Who> second, const char* note)
+{
+    teller.clock().passSeconds(300);
+    RecordClose close;
+    close.record = record;
+    close.closing = closing;
+    if (first)
+        close.first = teller.person(*first);
+    if (second)
+        close.second = teller.person(*second);
+    close.note = note;
+    close.stamp = teller.by(first.value_or(Who::Oren));
+    teller.keep(teller.records().add(close));
+}
+
+void rigWhole(Teller& teller, const RiggingPlan& plan)
+{
+    const RecordId record = begin(teller, plan);
+    std::vector<AtCoupling> places;
+    if (!firstPerson(teller, plan, record, places))
+        return close(teller, record, Closing::LeftOpen, plan.first, plan.second, plan.surprise->found);
+    int order = 0;
+    for (AtCoupling& place : places)
+        place.second(order++ < plan.secondReads);
+    if (plan.surprise)
+        return close(teller, record, Closing::LeftOpen, plan.first, plan.second, plan.surprise->found);
+    close(teller, record, Closing::Complete, plan.first, plan.second, plan.note);
+}
+
+RecordId beginRigging(Teller& teller, const RiggingPlan& plan, int couplings)
+{
+    const RecordId record = begin(teller, plan);
+    for (Joint* joint : teller.joints(plan.airframe))
+        if (couplings-- > 0)
+            AtCoupling{teller, plan, record, *joint, gapToday(teller, *joint, plan)}.first();
+    return record;
+}
+
+} // namespace rig::demo

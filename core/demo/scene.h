@@ -1,0 +1,55 @@
+#pragma once
+
+#include "core/airframe/airframe.h"
+#include "core/airframe/coupling.h"
+
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace rig::demo {
+
+// The hangar of docs/demo.md. Every name, figure and event is invented.
+
+enum class Who { Oren, Vale, Sand, Iver, Quill, Marsh };
+enum class Tool { SetA, SetB, SetC, Pins, Taper };
+
+struct PersonPlan
+{
+    const char* name;
+    const char* role;
+    const char* phone;
+    double offset; // mm that this person reads above the gap
+};
+
+struct AirframePlan
+{
+    const char* registration;
+    const char* type;
+    const char* serial;
+    int riggingsBefore;
+};
+
+struct CouplingPlan
+{
+    int airframe; // index into airframePlans()
+    const char* name;
+    const char* circuit;
+    Side side;
+    PlanPlace place;
+    const char* access;
+    const char* leafPlace;
+    Layout layout;
+    double mean;    // mm, locked
+    double scatter; // mm, rigging to rigging
+    Tool baselineTool;
+    Tool riggingTool;
+    int baselineReadings;
+    std::vector<double> partSeated; // mm, as demonstrated on the first baseline day
+};
+
+std::span<const PersonPlan> personPlans();     // in the order of Who
+std::span<const AirframePlan> airframePlans(); // QX-17, QX-42, QX-88
+const std::vector<CouplingPlan>& couplingPlans();
+
+} // namespace rig::demo

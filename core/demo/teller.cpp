@@ -1,0 +1,304 @@
+#include "core/demo/teller.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace rig::demo {
+
+namespace {
+
+// One of a few tried: with it the bands lie close to the scene's figures, and only the story's own readings
+// fall outside (tests/core/demo).
+constexpr std::uint64_t kSeed = 3;
+
+std::vector<Gap> stepsOf(int firstUm, int lastUm, int stepUm)
+{
+    std::vector<Gap> sizes;
+    for (int um = firstUm; um <= lastUm; um += stepUm)
+        sizes.push_back(Gap::micrometres(um));
+    return sizes;
+}
+
+Gauge gaugeOf(const char* name, GaugeSet set, int toleranceUm, const char* note)
+{
+    Gauge gauge;
+    gauge.name = name;
+    gauge.set = std::move(set);
+    gauge.tolerance = Gap::micrometres(toleranceUm);
+    gauge.note = note;
+    return gauge;
+}
+
+// In the order of Tool.
+std::vector<Gauge> gaugePlans()
+{
+    return {
+        gaugeOf("A", {GaugeKind::Leaves, stepsOf(50, 1000, 50)}, 4, "Red case, in QX-17's trailer."),
+        gaugeOf("B", {GaugeKind::Leaves, stepsOf(50, 1000, 50)}, 4, "Blue case."),
+        gaugeOf("C", {GaugeKind::Leaves, stepsOf(20, 1000, 20)}, 3, "Fine steps, in the workshop."),
+        gaugeOf("P", {GaugeKind::Pins, stepsOf(800, 2000, 50)}, 3, "Pins for gaps beyond the leaves."),
+        gaugeOf("T", GaugeSet::taper(Gap::micrometres(50)), 25, "Taper gauge, for wide part-seated gaps."),
+    };
+}
+
+// The thickest that enters the gap, and what follows from it.
+GaugeReading measure(const GaugeSet& set, double gapMm)
+{
+    const auto gap = Gap::micrometres(static_cast<std::int32_t>(std::lround(std::max(gapMm, 0.0) * 1000)));
+    Gap size = gap;
+    if (set.kind() == GaugeKind::Taper) {
+        const std::int32_t edge = set.resolution().inMicrometres();
+        size = Gap::micrometres((gap.inMicrometres() + edge / 2) / edge * edge);
+    } else {
+        const std::vector<GaugeStep> steps = set.steps();
+        const auto above = std::ranges::upper_bound(steps, gap, {}, &GaugeStep::size);
+        if (above == steps.begin())
+            return std::get<GaugeReading>(set.noLeafEnters());
+        if (above == steps.end())
+            return std::get<GaugeReading>(set.thickestLoose());
+        size = std::prev(above)->size;
+    }
+    return std::get<GaugeReading>(set.enters(size));
+}
+
+} // namespace
+
+Day dayOf(int year, unsigned month, unsigned day)
+{
+    return Day{std::chrono::year{year} / std::chrono::month{month} / std::chrono::day{day}};
+}
+
+void StoryClock::set(Day day, int hour, int minute)
+{
+    const std::chrono::year_month_day date{day};
+    const bool summer = date.month() >= std::chrono::April && date.month() <= std::chrono::October;
+    const std::int32_t offset = summer ? 7200 : 3600;
+    m_now =
+        Moment{std::chrono::sys_seconds{day}.time_since_epoch().count() + hour * 3600 + minute * 60 - offset,
+               offset};
+}
+
+Teller::Teller(StoreFile& file) : m_ids{kSeed}, m_records{file, m_ids, m_clock}, m_dice{kSeed} {}
+
+Outcome Teller::outcome() const
+{
+    if (m_problem)
+        return *m_problem;
+    return Done{};
+}
+
+Stamp Teller::by(Who who) const
+{
+    return Stamp{person(who), m_clock.now()};
+}
+
+void Teller::introduce()
+{
+    introducePeople();
+    introduceGauges();
+    introduceCouplings();
+}
+
+void Teller::introducePeople()
+{
+    for (const PersonPlan& plan : personPlans()) {
+        Person person;
+        person.name = plan.name;
+        person.role = plan.role;
+        person.phone = plan.phone;
+        if (!m_persons.empty())
+            person.stamp.by = m_persons.front();
+        m_persons.push_back(keep(m_records.add(person)));
+    }
+}
+
+void Teller::introduceGauges()
+{
+    for (Gauge gauge : gaugePlans()) {
+        gauge.stamp = by(Who::Oren);
+        gauge.id = keep(m_records.add(gauge));
+        m_gauges.push_back(std::move(gauge));
+    }
+}
+
+void Teller::introduceCouplings()
+{
+    for (const AirframePlan& plan : airframePlans()) {
+        Airframe airframe;
+        airframe.registration = plan.registration;
+        airframe.type = plan.type;
+        airframe.serial = plan.serial;
+        airframe.jurisdiction = "Invented. Ask your own authority.";
+        airframe.manualReferences = "Invented maintenance manual, section 4, revision 3.";
+        airframe.callName = personPlans()[static_cast<std::size_t>(Who::Quill)].name;
+        airframe.callPhone = personPlans()[static_cast<std::size_t>(Who::Quill)].phone;
+        airframe.riggingsBefore = plan.riggingsBefore;
+        airframe.stamp = by(Who::Oren);
+        airframe.id = keep(m_records.add(airframe));
+        m_airframes.push_back(airframe);
+    }
+    for (const CouplingPlan& plan : couplingPlans()) {
+        Joint& joint = m_joints.emplace_back();
+        joint.plan = &plan;
+        Coupling& coupling = joint.coupling;
+        coupling.airframe = airframe(plan.airframe);
+        coupling.name = plan.name;
+        coupling.circuit = plan.circuit;
+        coupling.side = plan.side;
+        coupling.place = plan.place;
+        coupling.access = plan.access;
+        coupling.leafPlace = plan.leafPlace;
+        coupling.layout = plan.layout;
+        coupling.riggingOrder = static_cast<int>(m_joints.size());
+        coupling.stamp = by(Who::Oren);
+        coupling.id = keep(m_records.add(coupling));
+    }
+}
+
+void Teller::checkGauge(Tool tool, const char* found, std::optional<Day> quarantineFrom)
+{
+    GaugeCheck check;
+    check.gauge = gauge(tool).id;
+    check.day = m_clock.now().localDay();
+    check.how = "micrometer, at three places";
+    check.found = found;
+    check.quarantineFrom = quarantineFrom;
+    check.stamp = by(Who::Quill);
+    keep(m_records.add(check));
+    m_checks.push_back(check);
+    if (!quarantineFrom)
+        return;
+    for (Joint& joint : m_joints)
+        joint.history.reset();
+    Gauge& kept = m_gauges[static_cast<std::size_t>(tool)];
+    kept.inUse = false;
+    kept.stamp = by(Who::Quill);
+    keep(m_records.add(kept));
+}
+
+void Teller::happen(int index, EventKind kind, const char* note, const Joint* joint)
+{
+    Event event;
+    event.airframe = airframe(index);
+    if (joint)
+        event.coupling = joint->coupling.id;
+    event.kind = kind;
+    event.day = m_clock.now().localDay();
+    event.note = note;
+    event.stamp = by(kind == EventKind::Note ? Who::Oren : Who::Quill);
+    keep(m_records.add(event));
+}
+
+void Teller::annualDone(int index, Day nextDue)
+{
+    happen(index, EventKind::Annual, "Annual inspection by A. Quill.");
+    Airframe& airframe = m_airframes[static_cast<std::size_t>(index)];
+    airframe.annualDue = nextDue;
+    airframe.stamp = by(Who::Oren);
+    keep(m_records.add(airframe));
+}
+
+std::vector<Joint*> Teller::joints(int index)
+{
+    std::vector<Joint*> of;
+    for (Joint& joint : m_joints)
+        if (joint.plan->airframe == index)
+            of.push_back(&joint);
+    return of;
+}
+
+Joint& Teller::joint(int index, const char* name)
+{
+    return *std::ranges::find_if(m_joints, [&](const Joint& joint) {
+        return joint.plan->airframe == index && joint.coupling.name == name;
+    });
+}
+
+void Teller::fit(Joint& joint, const char* reason, double mean, double scatter)
+{
+    Fitting fitting;
+    fitting.coupling = joint.coupling.id;
+    fitting.begins = m_clock.now().localDay();
+    fitting.reason = reason;
+    fitting.stamp = by(Who::Quill);
+    fitting.id = keep(m_records.add(fitting));
+    joint.fitting = fitting.id;
+    joint.fittings.push_back(fitting);
+    joint.mean = mean;
+    joint.scatter = scatter;
+    joint.history.reset();
+}
+
+const CouplingHistory& Teller::historyWith(Joint& joint, const Reading& reading) const
+{
+    const auto isKnown = [&] {
+        const FittingHistory* fitting = joint.history->find(joint.fitting);
+        return !reading.gauge || (fitting && fitting->witness.contains(*reading.gauge));
+    };
+    if (!joint.history || !isKnown()) {
+        // With the new reading, so that the miss with its gauge is worked out once and kept.
+        std::vector<Reading> readings = joint.readings;
+        readings.push_back(reading);
+        joint.history = historyOf(joint.coupling.id, joint.fittings, readings, joint.exclusions, joint.frozen,
+                                  m_gauges, m_checks);
+    }
+    return *joint.history;
+}
+
+Verdict Teller::read(Joint& joint, const Taking& taking)
+{
+    const double offset = personPlans()[static_cast<std::size_t>(taking.who)].offset;
+    const GaugeReading measured = measure(gauge(taking.tool).set, taking.gap + offset + taking.shift);
+    Reading reading;
+    reading.coupling = joint.coupling.id;
+    reading.fitting = joint.fitting;
+    reading.record = taking.record;
+    reading.interval = measured.interval;
+    reading.technique = measured.technique;
+    reading.gauge = gauge(taking.tool).id;
+    reading.state = taking.state;
+    reading.purpose = taking.purpose;
+    reading.turn = taking.turn;
+    reading.person = person(taking.who);
+    reading.when = m_clock.now();
+    reading.note = taking.note;
+    reading.corrects = taking.corrects;
+    reading.stamp = by(taking.who);
+
+    std::optional<Shown> shown;
+    const bool isJudged = taking.purpose == Purpose::Rigging && !taking.corrects;
+    if (isJudged)
+        shown = Shown{judgeIn(historyWith(joint, reading), reading), kMethodVersion};
+    reading.id = keep(m_records.add(reading, shown));
+    joint.readings.push_back(reading);
+    if (!isJudged)
+        joint.history.reset();
+    return shown ? shown->judgement.verdict : Verdict::NoBandYet;
+}
+
+void Teller::exclude(Joint& joint, Who who, const char* reason)
+{
+    Exclusion exclusion;
+    exclusion.reading = joint.readings.back().id;
+    exclusion.reason = reason;
+    exclusion.stamp = by(who);
+    exclusion.id = keep(m_records.add(exclusion));
+    joint.exclusions.push_back(exclusion);
+    joint.history.reset();
+}
+
+void Teller::freeze(Joint& joint, Who first, Who second)
+{
+    FrozenBaseline baseline;
+    baseline.fitting = joint.fitting;
+    for (const Reading& reading : admittedReadings(joint.fitting, joint.readings, joint.exclusions, {}))
+        baseline.readings.push_back(reading.id);
+    baseline.first = person(first);
+    baseline.second = person(second);
+    baseline.stamp = by(first);
+    baseline.id = keep(m_records.add(baseline));
+    joint.frozen.push_back(baseline);
+    joint.history.reset();
+}
+
+} // namespace rig::demo

@@ -1,0 +1,124 @@
+#pragma once
+
+#include "core/demo/dice.h"
+#include "core/demo/scene.h"
+#include "core/review/coupling_history.h"
+#include "core/store/records.h"
+#include "core/store/store_file.h"
+
+#include <deque>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig::demo {
+
+Day dayOf(int year, unsigned month, unsigned day);
+
+// Goes where the story is.
+class StoryClock : public Clock
+{
+public:
+    Moment now() const override { return m_now; }
+    void set(Day day, int hour, int minute); // local time, summer time from April to October
+    void passSeconds(int seconds) { m_now.utcSeconds += seconds; }
+
+private:
+    Moment m_now;
+};
+
+// A coupling of the scene with what the file knows of it so far, and the truth behind its readings.
+struct Joint
+{
+    const CouplingPlan* plan = nullptr;
+    Coupling coupling;
+    double mean = 0;     // mm, of the fitting that holds now
+    double scatter = 0;  // mm
+    double widest = 2.2; // in scatters: how far a locked gap of this story strays
+    FittingId fitting;
+    std::vector<Fitting> fittings;
+    std::vector<Reading> readings;
+    std::vector<Exclusion> exclusions;
+    std::vector<FrozenBaseline> frozen;
+    std::optional<CouplingHistory> history; // as far as it is still true
+};
+
+// How one reading comes about.
+struct Taking
+{
+    Who who = Who::Oren;
+    Tool tool = Tool::SetA;
+    double gap = 0;   // mm, the truth
+    double shift = 0; // mm, by worn leaves or a tilted one
+    std::optional<RecordId> record;
+    Turn turn = Turn::First;
+    Purpose purpose = Purpose::Rigging;
+    SeatState state = SeatState::Locked;
+    std::optional<ReadingId> corrects;
+    std::string note;
+};
+
+// Tells the story into a file: one call per thing that happens, stamped by the story's clock. The first
+// problem stays and ends the telling; see outcome().
+class Teller
+{
+public:
+    explicit Teller(StoreFile& file);
+
+    Records& records() { return m_records; }
+    StoryClock& clock() { return m_clock; }
+    Dice& dice() { return m_dice; }
+    Outcome outcome() const;
+
+    void introduce(); // people, gauges, airframes, couplings
+    void checkGauge(Tool tool, const char* found, std::optional<Day> quarantineFrom = std::nullopt);
+    void happen(int airframe, EventKind kind, const char* note, const Joint* joint = nullptr);
+    void annualDone(int airframe, Day nextDue);
+
+    Stamp by(Who who) const;
+    PersonId person(Who who) const { return m_persons[static_cast<std::size_t>(who)]; }
+    AirframeId airframe(int index) const { return m_airframes[static_cast<std::size_t>(index)].id; }
+    std::vector<Joint*> joints(int airframe);
+    Joint& joint(int airframe, const char* name);
+
+    // A new fitting from today on, with the truth it brings.
+    void fit(Joint& joint, const char* reason, double mean, double scatter);
+    double lockedGap(const Joint& joint)
+    {
+        return joint.mean + joint.scatter * m_dice.normalWithin(joint.widest);
+    }
+    // What the reading's verdict was, as shown on the spot.
+    Verdict read(Joint& joint, const Taking& taking);
+    void exclude(Joint& joint, Who who, const char* reason); // the latest reading
+    void freeze(Joint& joint, Who first, Who second);        // every admitted reading of the fitting
+
+    // Keeps the first problem.
+    template <typename T> T keep(Result<T> result)
+    {
+        if (result)
+            return std::move(result).value();
+        if (!m_problem)
+            m_problem = result.problem();
+        return T{};
+    }
+
+private:
+    void introducePeople();
+    void introduceGauges();
+    void introduceCouplings();
+    const Gauge& gauge(Tool tool) const { return m_gauges[static_cast<std::size_t>(tool)]; }
+    const CouplingHistory& historyWith(Joint& joint, const Reading& reading) const;
+
+    StoryClock m_clock;
+    IdSource m_ids;
+    Records m_records;
+    Dice m_dice;
+    std::optional<Problem> m_problem;
+    std::vector<PersonId> m_persons;
+    std::vector<Gauge> m_gauges;
+    std::vector<GaugeCheck> m_checks;
+    std::vector<Airframe> m_airframes;
+    std::deque<Joint> m_joints;
+};
+
+} // namespace rig::demo

@@ -1,0 +1,108 @@
+#include "core/demo/story.h"
+
+namespace rig::demo {
+
+namespace {
+
+void at(Story& story, Day day, std::function<void(Teller&)> tell)
+{
+    story.push_back({day, 8, std::move(tell)});
+}
+
+// Monthly in season.
+void addGaugeChecks(Story& story)
+{
+    const Day aside = dayOf(2025, 7, 20);
+    for (int year = 2024; year <= 2026; ++year)
+        for (unsigned month = 3; month <= 10; ++month) {
+            const Day day = dayOf(year, month, 5);
+            at(story, day, [day, aside](Teller& teller) {
+                for (const Tool tool : {Tool::SetA, Tool::SetB, Tool::SetC, Tool::Pins})
+                    if (tool != Tool::SetB || day < aside)
+                        teller.checkGauge(tool, "Every size within 0.003 mm of its mark.");
+            });
+        }
+    story.push_back({aside, 18, [](Teller& teller) {
+                         teller.checkGauge(
+                             Tool::SetB, "Tips worn: leaves 0.02 to 0.03 mm thinner than marked. Put aside.",
+                             dayOf(2025, 7, 11));
+                     }});
+}
+
+void addSeasonStarts(Story& story)
+{
+    const Day days[] = {dayOf(2024, 3, 9), dayOf(2025, 3, 15), dayOf(2026, 3, 14)};
+    for (const Day day : days)
+        at(story, day, [](Teller& teller) {
+            for (int airframe = 0; airframe < 3; ++airframe) {
+                teller.happen(airframe, EventKind::Cleaned,
+                              "Season start: balls, sockets and locks cleaned.");
+                teller.happen(airframe, EventKind::Greased, "Thin film of the grade in the manual.");
+            }
+        });
+}
+
+void addAnnuals(Story& story)
+{
+    struct Annual
+    {
+        int airframe;
+        Day day;
+        Day next;
+    };
+    const Annual annuals[] = {
+        {0, dayOf(2024, 2, 23), dayOf(2025, 2, 20)}, {0, dayOf(2025, 2, 20), dayOf(2026, 2, 20)},
+        {0, dayOf(2026, 2, 20), dayOf(2027, 2, 20)}, {1, dayOf(2024, 3, 2), dayOf(2025, 3, 1)},
+        {1, dayOf(2025, 3, 1), dayOf(2026, 3, 1)},   {1, dayOf(2026, 3, 1), dayOf(2027, 3, 1)},
+        {2, dayOf(2024, 3, 8), dayOf(2025, 3, 8)},   {2, dayOf(2025, 3, 8), dayOf(2026, 3, 8)},
+        {2, dayOf(2026, 3, 7), dayOf(2027, 3, 7)},
+    };
+    for (const Annual& annual : annuals)
+        at(story, annual.day, [annual](Teller& teller) { teller.annualDone(annual.airframe, annual.next); });
+}
+
+// Hardened grease doubles what the elevator of QX-17 scatters; cleaning takes it back. Drawn as a wide even
+// spread rather than a wide bell, so that only the story's own readings fall outside.
+void addElevator(Story& story)
+{
+    const auto scatters = [](Teller& teller, double scatter, double widest) {
+        Joint& elevator = teller.joint(0, "Elevator");
+        elevator.scatter = scatter;
+        elevator.widest = widest;
+    };
+    const auto grows = [scatters](Teller& teller) { scatters(teller, 0.110, 0.65); };
+    const auto isCleaned = [scatters](Teller& teller) {
+        scatters(teller, 0.020, 2.2);
+        teller.happen(0, EventKind::Cleaned, "Hardened grease taken out of the elevator lock.",
+                      &teller.joint(0, "Elevator"));
+    };
+    at(story, dayOf(2024, 8, 10), grows);
+    at(story, dayOf(2025, 2, 20), isCleaned);
+    at(story, dayOf(2025, 9, 27), [grows](Teller& teller) {
+        grows(teller);
+        teller.happen(0, EventKind::Note, "A wet week, and water had stood in the trailer.");
+    });
+    at(story, dayOf(2026, 2, 20), isCleaned);
+}
+
+} // namespace
+
+void addWorkshop(Story& story)
+{
+    addGaugeChecks(story);
+    addSeasonStarts(story);
+    addAnnuals(story);
+    addElevator(story);
+    at(story, dayOf(2026, 2, 20), [](Teller& teller) {
+        teller.happen(0, EventKind::PartChanged,
+                      "The gap had grown since summer. Ball and plunger replaced; A. Quill's decision.",
+                      &teller.joint(0, "Left flap"));
+    });
+    story.push_back({dayOf(2024, 7, 27), 17, [](Teller& teller) {
+                         teller.happen(
+                             0, EventKind::Note,
+                             "J. Iver and T. Vale measured together: J. Iver had held the leaf tilted.");
+                     }});
+}
+
+} // namespace rig::demo
