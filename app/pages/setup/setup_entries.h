@@ -1,0 +1,146 @@
+#pragma once
+
+#include "core/airframe/coupling.h"
+#include "core/airframe/ids.h"
+#include "core/measure/gauge_set.h"
+#include "core/rigging/event.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+namespace rig {
+
+// What stands in a form, as typed. The presenter reads it; nothing typed is lost when it refuses.
+
+struct AirframeEntry
+{
+    QString registration;
+    QString type;
+    QString serial;
+    QString jurisdiction;
+    QString manualReferences;
+    QString annualDue; // 2026-05-02, or nothing
+    QString callName;
+    QString callPhone;
+    QString riggingsBefore;
+
+    bool operator==(const AirframeEntry&) const = default;
+};
+
+// Where a coupling stands on the plan view, as a rigger would say it.
+enum class PlanSpot {
+    NotGiven,
+    WingRootLeft,
+    WingRootRight,
+    OuterWingLeft,
+    OuterWingRight,
+    Fuselage,
+    TailBoom,
+    FinFoot,
+    FinTop,
+};
+
+struct CouplingEntry
+{
+    QString name;
+    QString circuit;
+    Side side = Side::None;
+    QString access;
+    Layout layout = Layout::Unknown;
+    QString leafPlace;
+    Securing securing = Securing::Sleeve;
+    PlanSpot spot = PlanSpot::NotGiven;
+    QString note;
+
+    bool operator==(const CouplingEntry&) const = default;
+};
+
+struct FittingEntry
+{
+    QString day;
+    QString reason;
+
+    bool operator==(const FittingEntry&) const = default;
+};
+
+struct GaugeEntry
+{
+    QString name;
+    GaugeKind kind = GaugeKind::Leaves;
+    QString sizes;
+    QString resolution; // of a taper gauge
+    QString tolerance;
+    QString note;
+
+    bool operator==(const GaugeEntry&) const = default;
+};
+
+struct GaugeCheckEntry
+{
+    QString day;
+    QString how;
+    QString found;
+    bool doubted = false;
+    QString doubtedFrom; // with doubted
+
+    bool operator==(const GaugeCheckEntry&) const = default;
+};
+
+struct PersonEntry
+{
+    QString name;
+    QString role;
+    QString phone;
+
+    bool operator==(const PersonEntry&) const = default;
+};
+
+struct EventEntry
+{
+    EventKind kind = EventKind::Cleaned;
+    QString day;
+    std::optional<CouplingId> coupling; // empty: the whole airframe
+    QString note;
+
+    bool operator==(const EventEntry&) const = default;
+};
+
+enum class Field {
+    Registration,
+    AnnualDue,
+    RiggingsBefore,
+    CouplingName,
+    FittingDay,
+    FittingReason,
+    GaugeName,
+    Sizes,
+    Resolution,
+    Tolerance,
+    CheckDay,
+    CheckHow,
+    CheckFound,
+    DoubtedFrom,
+    PersonName,
+    EventDay,
+    EventNote,
+};
+
+// Why a field was not taken, in the words to show beside it.
+struct FieldProblem
+{
+    Field field;
+    QString sentence;
+};
+
+// What became of an entry: either problems, and nothing was kept, or the id of what is now in the file.
+struct Saved
+{
+    std::vector<FieldProblem> problems;
+    IdBytes id{};
+
+    bool isSaved() const { return problems.empty(); }
+};
+
+} // namespace rig

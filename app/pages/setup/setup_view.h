@@ -1,0 +1,69 @@
+#pragma once
+
+#include "core/airframe/airframe.h"
+#include "core/airframe/coupling.h"
+#include "core/airframe/gauge.h"
+#include "core/airframe/person.h"
+#include "core/rigging/event.h"
+
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace rig {
+
+// The parts of Set up in their order; Alt+1 to Alt+7.
+enum class SetUpPart { Airframe, Couplings, Gauges, People, Events, BaselineDay, Demonstration };
+
+inline constexpr std::array<SetUpPart, 7> kSetUpParts{
+    SetUpPart::Airframe, SetUpPart::Couplings,   SetUpPart::Gauges,       SetUpPart::People,
+    SetUpPart::Events,   SetUpPart::BaselineDay, SetUpPart::Demonstration};
+
+struct CouplingRow
+{
+    Coupling coupling;
+    std::optional<Fitting> fitting; // the one that holds today
+    int fittings = 0;
+    bool hasBand = false; // of that fitting
+    bool wasShownPartSeated = false;
+};
+
+struct GaugeRow
+{
+    Gauge gauge;
+    std::vector<GaugeCheck> checks;  // newest first
+    std::optional<Day> doubtedSince; // readings taken with it today would be in doubt
+};
+
+struct EventRow
+{
+    Event event;
+    std::string coupling; // empty: the whole airframe
+};
+
+// Everything that Set up shows of the file and of one airframe.
+struct SetUpView
+{
+    std::optional<Airframe> airframe; // empty: none yet, or a further one is being entered
+    std::vector<CouplingRow> couplings; // in rigging order, those out of use last
+    std::vector<GaugeRow> gauges;
+    std::vector<Person> persons;
+    std::vector<EventRow> events; // newest first
+    Day today;
+
+    int couplingsInUse() const;
+    int couplingsWithBand() const;
+    int couplingsShownPartSeated() const;
+    int gaugesInUse() const;
+
+    // What the job needs is there: an airframe, a coupling, a gauge, two people, a band for every coupling.
+    bool isDone(SetUpPart part) const;
+    // The first part that a newcomer still has to do; empty when the way to the first reading is clear.
+    std::optional<SetUpPart> nextToDo() const;
+};
+
+// The guided way: airframe, couplings, leaf set, people, baseline day. Empty at its end and beside it.
+std::optional<SetUpPart> partAfter(SetUpPart part);
+bool isOnGuidedWay(SetUpPart part);
+
+} // namespace rig
