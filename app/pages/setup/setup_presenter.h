@@ -71,6 +71,8 @@ CouplingEntry entryOf(const Coupling& coupling);
 GaugeEntry entryOf(const Gauge& gauge, QChar decimalMark);
 PersonEntry entryOf(const Person& person);
 
+QString usualName(UsualCoupling which);
+
 PlanPlace placeOf(PlanSpot spot); // not for NotGiven
 PlanSpot spotOf(const std::optional<PlanPlace>& place);
 

@@ -44,7 +44,7 @@ struct EventRow
 // Everything that Set up shows of the file and of one airframe.
 struct SetUpView
 {
-    std::optional<Airframe> airframe; // empty: none yet, or a further one is being entered
+    std::optional<Airframe> airframe;   // empty: none yet, or a further one is being entered
     std::vector<CouplingRow> couplings; // in rigging order, those out of use last
     std::vector<GaugeRow> gauges;
     std::vector<Person> persons;
@@ -58,11 +58,13 @@ struct SetUpView
 
     // What the job needs is there: an airframe, a coupling, a gauge, two people, a band for every coupling.
     bool isDone(SetUpPart part) const;
+    int stepsDone() const; // of the five on the guided way
     // The first part that a newcomer still has to do; empty when the way to the first reading is clear.
     std::optional<SetUpPart> nextToDo() const;
 };
 
 // The guided way: airframe, couplings, leaf set, people, baseline day. Empty at its end and beside it.
+inline constexpr int kGuidedSteps = 5;
 std::optional<SetUpPart> partAfter(SetUpPart part);
 bool isOnGuidedWay(SetUpPart part);
 
