@@ -1,6 +1,6 @@
 #include "app/wording/gauge_words.h"
 
-#include "app/wording/setup_words.h"
+#include "app/wording/entry_words.h"
 
 namespace rig {
 
@@ -40,7 +40,7 @@ QString GaugeWords::refused(const SizeListRefusal& refusal, const QString& size)
     case SizeListProblem::NotASize:
         if (refusal.entry == EntryProblem::Empty)
             return tr("A figure is missing in “%1”. Type it like 0.05-1.00 step 0.05.").arg(piece);
-        return tr("“%1” cannot be read. %2", "piece, why").arg(piece, SetUpWords::notALength(refusal.entry));
+        return EntryWords::refusal(refusal.entry, piece);
     case SizeListProblem::NoThickness:
         return tr("A leaf of 0 mm has no thickness. Leave it out.");
     case SizeListProblem::Repeated:

@@ -47,6 +47,7 @@ public:
     static QString kindName(GaugeKind kind);
     static QString sizes() { return tr("Si&zes, mm"); }
     static QString sizesHint();
+    static QString readTo(const QString& resolution) { return tr("read to %1 mm").arg(resolution); }
     static QString sizesRead(int count, const QString& first, const QString& last);
     static QString resolution() { return tr("Reso&lution, mm"); }
     static QString resolutionHint() { return tr("The smallest step its scale can be read to, like 0.05."); }

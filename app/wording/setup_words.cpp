@@ -82,25 +82,6 @@ QString SetUpWords::notADay(const QString& typed)
     return tr("“%1” is no day that can be read for sure. Type year-month-day, like 2026-05-02.").arg(typed);
 }
 
-QString SetUpWords::notALength(EntryProblem problem)
-{
-    switch (problem) {
-    case EntryProblem::Empty:
-        return tr("Type a length in millimetres, like 0.05.");
-    case EntryProblem::NotANumber:
-        return tr("Type digits only, with one point or comma, like 0.05 or 0,05.");
-    case EntryProblem::TwoSeparators:
-        return tr("Two points or commas: which one parts the decimals? Type it like 0.05.");
-    case EntryProblem::TooManyDecimals:
-        return tr("Three decimals at most: no leaf is known more finely.");
-    case EntryProblem::Negative:
-        return tr("A length is never below 0.");
-    case EntryProblem::TooLarge:
-        break;
-    }
-    return tr("More than 10 mm is no gap at a coupling. Is the unit millimetres?");
-}
-
 QString SetUpWords::registrationTaken(const QString& registration)
 {
     return tr("%1 is already in this file. Choose it by the registration at the top left (Ctrl+K), or type "

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "core/measure/gap_entry.h"
 #include "core/rigging/event.h"
 
 #include <QCoreApplication>
@@ -73,7 +72,7 @@ public:
     static QString saveWithKey() { return tr("Save  (Enter)"); }
     static QString closeForm() { return tr("Close without saving  (Esc)"); }
     static QString edit() { return tr("Change  (Enter)"); }
-    static QString required() { return tr("needed"); }
+    static QString needed() { return tr("Needed; all else may be filled in later."); }
     static QString notSavedYet() { return tr("Typed, not saved yet."); }
     static QString savedAt(const QString& time) { return tr("Saved at %1.").arg(time); }
     static QString notSaved() { return tr("Not saved. What lacks is said beside its field."); }
@@ -85,7 +84,6 @@ public:
     static QString notADay(const QString& typed);
     static QString dayMissing() { return tr("Type the day, like 2026-05-02."); }
     static QString dayToCome() { return tr("This day has not come yet. Type today or an earlier day."); }
-    static QString notALength(EntryProblem problem);
 
     // Airframe
     static QString airframeTitle() { return tr("The airframe"); }

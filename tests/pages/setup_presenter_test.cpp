@@ -1,5 +1,6 @@
 #include "app/pages/setup/setup_presenter.h"
 #include "app/wording/coupling_words.h"
+#include "app/wording/entry_words.h"
 #include "app/wording/gauge_words.h"
 #include "app/wording/setup_words.h"
 #include "core/day_entry.h"
@@ -313,7 +314,7 @@ TEST_F(SetUp, RefusesASetThatCanMeasureNothing)
     EXPECT_TRUE(refuses(save(GaugeKind::Leaves, "", ""), Field::Sizes, empty));
     EXPECT_TRUE(refuses(save(GaugeKind::Pins, " ", ""), Field::Sizes, empty));
     EXPECT_TRUE(refuses(save(GaugeKind::Taper, "", ""), Field::Resolution,
-                        SetUpWords::notALength(EntryProblem::Empty)));
+                        EntryWords::refusal(EntryProblem::Empty, {})));
     EXPECT_TRUE(refuses(save(GaugeKind::Taper, "", "0"), Field::Resolution, GaugeWords::resolutionZero()));
     EXPECT_TRUE(view().gauges.empty());
 }
@@ -325,7 +326,7 @@ TEST_F(SetUp, RefusesDoubtfulSizesNamesAndTolerances)
     EXPECT_TRUE(refuses(result, Field::GaugeName, GaugeWords::nameTaken("a")));
     EXPECT_TRUE(refuses(result, Field::Sizes,
                         GaugeWords::refused({SizeListProblem::CommaOrSeparator, {}, {}, {}}, {})));
-    EXPECT_TRUE(refuses(result, Field::Tolerance, SetUpWords::notALength(EntryProblem::NotANumber)));
+    EXPECT_TRUE(refuses(result, Field::Tolerance, EntryWords::refusal(EntryProblem::NotANumber, "5 um")));
     EXPECT_EQ(view().gauges.size(), 1u);
 }
 
@@ -336,7 +337,7 @@ TEST_F(SetUp, OffersTheUsualLeafSetUnderAFreeLetter)
     const GaugeEntry usual = usualLeafSet(view().gauges, '.');
     EXPECT_EQ(usual.name, "B");
     must(presenter.save(usual, {}));
-    EXPECT_EQ(view().gauges.back().gauge.set, must(store.records().gauges()).front().set);
+    EXPECT_EQ(view().gauges.back().gauge.set.sizes(), must(store.records().gauges()).front().set.sizes());
 }
 
 TEST_F(SetUp, SaysSinceWhenALeafSetIsInDoubt)

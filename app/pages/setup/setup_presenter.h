@@ -36,6 +36,7 @@ public:
     // Who states what is saved from now on; empty: nobody was named.
     void setStatedBy(std::optional<PersonId> person) { m_statedBy = person; }
 
+    Moment now() const { return m_clock.now(); }
     Result<SetUpView> view(std::optional<AirframeId> airframe) const;
 
     // `of` names what is changed; empty: something new. A change is a new version, the old one stays.

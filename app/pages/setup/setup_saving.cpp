@@ -2,6 +2,7 @@
 
 #include "app/pages/setup/setup_presenter.h"
 #include "app/wording/coupling_words.h"
+#include "app/wording/entry_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/gauge_words.h"
 #include "app/wording/setup_words.h"
@@ -59,7 +60,7 @@ public:
         const GapEntry entry = parseGap(plain(typed));
         if (const auto* gap = std::get_if<Gap>(&entry))
             return *gap;
-        refuse(field, SetUpWords::notALength(*std::get_if<EntryProblem>(&entry)));
+        refuse(field, EntryWords::refusal(*std::get_if<EntryProblem>(&entry), typed));
         return std::nullopt;
     }
 

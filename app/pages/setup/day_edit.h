@@ -1,0 +1,34 @@
+#pragma once
+
+#include <QWidget>
+
+class QLineEdit;
+class QPushButton;
+
+namespace rig {
+
+// A day, typed as year-month-day or taken from a calendar. Holds what was typed, readable or not.
+class DayEdit : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit DayEdit(QWidget* parent = nullptr);
+
+    QString text() const;
+    void setText(const QString& text);
+    QLineEdit* line() const { return m_line; }
+    // For the calendar's button: which day it is for.
+    void setCalendarName(const QString& label);
+
+signals:
+    void edited();
+
+private:
+    void openCalendar();
+
+    QLineEdit* m_line = nullptr;
+    QPushButton* m_button = nullptr;
+};
+
+} // namespace rig

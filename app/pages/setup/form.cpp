@@ -1,0 +1,245 @@
+#include "app/pages/setup/form.h"
+
+#include "app/pages/setup/day_edit.h"
+#include "app/wording/setup_words.h"
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+QLabel* labelOf(const QString& text, const char* kind)
+{
+    auto* label = new QLabel{text};
+    label->setProperty("kind", kind);
+    label->setWordWrap(true);
+    return label;
+}
+
+QString withoutMnemonic(QString label)
+{
+    return label.remove(QLatin1Char('&'));
+}
+
+} // namespace
+
+Form::Form(const QString& saveText, bool canBeClosed, QWidget* parent)
+    : QWidget{parent}, m_canBeClosed{canBeClosed}
+{
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(10);
+    m_title = labelOf({}, "section");
+    m_explanation = labelOf({}, "soft");
+    layout->addWidget(m_title);
+    layout->addWidget(m_explanation);
+    m_title->hide();
+    m_explanation->hide();
+    m_grid = new QGridLayout;
+    m_grid->setHorizontalSpacing(24);
+    m_grid->setVerticalSpacing(12);
+    m_grid->setColumnStretch(0, 1);
+    m_grid->setColumnStretch(1, 1);
+    layout->addLayout(m_grid);
+    m_buttons = new QHBoxLayout;
+    m_buttons->setSpacing(10);
+    m_save = new QPushButton{saveText};
+    m_save->setProperty("kind", "primary");
+    m_save->setObjectName("save");
+    m_save->setAutoDefault(true);
+    m_buttons->addWidget(m_save);
+    m_status = labelOf({}, "soft");
+    m_status->setObjectName("formStatus");
+    connect(m_save, &QPushButton::clicked, this, &Form::saveAsked);
+    if (canBeClosed) {
+        auto* close = new QPushButton{SetUpWords::closeForm()};
+        close->setAutoDefault(true);
+        close->setObjectName("closeForm");
+        connect(close, &QPushButton::clicked, this, &Form::closeAsked);
+        m_buttons->addWidget(close);
+    }
+    m_buttons->addStretch(1);
+    layout->addLayout(m_buttons);
+    layout->addWidget(m_status);
+}
+
+void Form::setTitle(const QString& title)
+{
+    m_title->setText(title);
+    m_title->setVisible(!title.isEmpty());
+}
+
+void Form::setExplanation(const QString& sentence, const char* kind)
+{
+    m_explanation->setProperty("kind", kind);
+    m_explanation->setText(sentence);
+    m_explanation->setVisible(!sentence.isEmpty());
+}
+
+void Form::place(QWidget* widget, Width width)
+{
+    if (width == Width::Whole) {
+        if (m_column == 1)
+            ++m_row;
+        m_grid->addWidget(widget, m_row++, 0, 1, 2);
+        m_column = 0;
+        return;
+    }
+    m_grid->addWidget(widget, m_row, m_column, Qt::AlignTop);
+    m_row += m_column;
+    m_column = 1 - m_column;
+}
+
+void Form::add(const FieldText& text, QWidget* editor, QWidget* named, Width width)
+{
+    Place one;
+    one.around = new QWidget;
+    one.editor = editor;
+    one.named = named;
+    one.field = text.field;
+    auto* layout = new QVBoxLayout{one.around};
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(3);
+    QLabel* label = labelOf(text.label, "label");
+    label->setBuddy(named);
+    one.hint = labelOf(text.hint, "soft");
+    one.hint->setVisible(!text.hint.isEmpty());
+    one.problem = labelOf({}, "problem");
+    one.problem->setObjectName(QLatin1String(text.name) + QLatin1String("Problem"));
+    one.problem->hide();
+    named->setObjectName(QLatin1String(text.name));
+    named->setAccessibleName(withoutMnemonic(text.label));
+    named->setAccessibleDescription(text.hint);
+    layout->addWidget(label);
+    layout->addWidget(editor);
+    layout->addWidget(one.hint);
+    layout->addWidget(one.problem);
+    place(one.around, width);
+    m_places.push_back(one);
+}
+
+QLineEdit* Form::addLine(const FieldText& text, Width width)
+{
+    auto* line = new QLineEdit;
+    connect(line, &QLineEdit::textEdited, this, &Form::edited);
+    add(text, line, line, width);
+    return line;
+}
+
+QPlainTextEdit* Form::addText(const FieldText& text)
+{
+    constexpr int kLines = 3;
+    auto* edit = new QPlainTextEdit;
+    edit->setTabChangesFocus(true);
+    edit->setFixedHeight(kLines * edit->fontMetrics().lineSpacing() + 24);
+    connect(edit, &QPlainTextEdit::textChanged, this, &Form::edited);
+    add(text, edit, edit, Width::Whole);
+    return edit;
+}
+
+QComboBox* Form::addChoice(const FieldText& text, Width width)
+{
+    auto* box = new QComboBox;
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(12);
+    connect(box, &QComboBox::activated, this, &Form::edited);
+    add(text, box, box, width);
+    return box;
+}
+
+DayEdit* Form::addDay(const FieldText& text, Width width)
+{
+    auto* day = new DayEdit;
+    day->setCalendarName(withoutMnemonic(text.label));
+    connect(day, &DayEdit::edited, this, &Form::edited);
+    add(text, day, day->line(), width);
+    return day;
+}
+
+void Form::addWidget(QWidget* widget)
+{
+    place(widget, Width::Whole);
+}
+
+void Form::addButton(QPushButton* button)
+{
+    button->setAutoDefault(true);
+    m_buttons->insertWidget(m_buttons->count() - 1, button);
+}
+
+void Form::setFieldVisible(QWidget* editor, bool visible)
+{
+    for (const Place& one : m_places)
+        if (one.editor == editor)
+            one.around->setVisible(visible);
+}
+
+void Form::setHint(QWidget* editor, const QString& hint)
+{
+    for (const Place& one : m_places)
+        if (one.editor == editor) {
+            one.hint->setText(hint);
+            one.hint->setVisible(!hint.isEmpty());
+        }
+}
+
+void Form::showProblems(const std::vector<FieldProblem>& problems)
+{
+    QWidget* first = nullptr;
+    for (const Place& one : m_places) {
+        const auto problem = std::ranges::find_if(
+            problems, [&one](const FieldProblem& each) { return one.field == each.field; });
+        const bool refused = problem != problems.end();
+        one.problem->setText(refused ? problem->sentence : QString{});
+        one.problem->setVisible(refused);
+        one.named->setAccessibleDescription(refused ? problem->sentence : one.hint->text());
+        if (refused && !first)
+            first = one.named;
+    }
+    if (!first)
+        return;
+    showStatus(SetUpWords::notSaved());
+    first->setFocus();
+}
+
+void Form::showStatus(const QString& sentence)
+{
+    m_status->setText(sentence);
+    m_status->setVisible(!sentence.isEmpty());
+}
+
+void Form::focusFirst()
+{
+    for (const Place& one : m_places)
+        if (one.around->isVisibleTo(this)) {
+            one.editor->setFocus();
+            return;
+        }
+    m_save->setFocus();
+}
+
+void Form::keyPressEvent(QKeyEvent* event)
+{
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (enter && event->modifiers() != Qt::ShiftModifier) {
+        emit saveAsked();
+        return;
+    }
+    if (event->key() == Qt::Key_Escape && m_canBeClosed) {
+        emit closeAsked();
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+} // namespace rig

@@ -1,0 +1,57 @@
+#include "app/pages/setup/gauge_check_form.h"
+
+#include "app/pages/setup/day_edit.h"
+#include "app/wording/gauge_words.h"
+#include "app/wording/setup_words.h"
+
+#include <QLineEdit>
+#include <QRadioButton>
+#include <QVBoxLayout>
+
+namespace rig {
+
+GaugeCheckForm::GaugeCheckForm(QWidget* parent) : Form{SetUpWords::saveWithKey(), true, parent}
+{
+    setExplanation(GaugeWords::checkMeaning());
+    m_day = addDay({"checkDay", GaugeWords::checkDay(), SetUpWords::dayHint(), Field::CheckDay});
+    m_how = addLine({"checkHow", GaugeWords::how(), GaugeWords::howHint(), Field::CheckHow});
+    m_found = addLine({"checkFound", GaugeWords::found(), GaugeWords::foundHint(), Field::CheckFound}, Width::Whole);
+    auto* outcome = new QWidget;
+    auto* layout = new QVBoxLayout{outcome};
+    layout->setContentsMargins(0, 0, 0, 0);
+    m_usable = new QRadioButton{GaugeWords::usable()};
+    m_usable->setObjectName("checkUsable");
+    m_doubted = new QRadioButton{GaugeWords::doubted()};
+    m_doubted->setObjectName("checkDoubted");
+    layout->addWidget(m_usable);
+    layout->addWidget(m_doubted);
+    addWidget(outcome);
+    m_from =
+        addDay({"doubtedFrom", GaugeWords::doubtedFrom(), GaugeWords::doubtedMeaning(), Field::DoubtedFrom}, Width::Whole);
+    connect(m_doubted, &QRadioButton::toggled, this, &GaugeCheckForm::showDoubt);
+    connect(m_doubted, &QRadioButton::toggled, this, &Form::edited);
+    showDoubt();
+}
+
+void GaugeCheckForm::showDoubt()
+{
+    setFieldVisible(m_from, m_doubted->isChecked());
+}
+
+GaugeCheckEntry GaugeCheckForm::entry() const
+{
+    return {m_day->text(), m_how->text(), m_found->text(), m_doubted->isChecked(),
+            m_doubted->isChecked() ? m_from->text() : QString{}};
+}
+
+void GaugeCheckForm::setEntry(const GaugeCheckEntry& entry)
+{
+    m_day->setText(entry.day);
+    m_how->setText(entry.how);
+    m_found->setText(entry.found);
+    m_usable->setChecked(!entry.doubted);
+    m_doubted->setChecked(entry.doubted);
+    m_from->setText(entry.doubtedFrom);
+}
+
+} // namespace rig

@@ -1,0 +1,54 @@
+#include "app/pages/setup/setup_panel.h"
+
+#include "app/wording/formats.h"
+#include "app/wording/problem_words.h"
+#include "app/wording/setup_words.h"
+
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace rig {
+
+SetUpPanel::SetUpPanel(SetUpPresenter& presenter, const QString& title, const QString& why, QWidget* parent)
+    : QWidget{parent}, m_presenter{presenter}
+{
+    m_body = new QVBoxLayout{this};
+    m_body->setContentsMargins(28, 20, 28, 20);
+    m_body->setSpacing(12);
+    auto* heading = new QLabel{title};
+    heading->setProperty("kind", "title");
+    heading->setWordWrap(true);
+    auto* reason = new QLabel{why};
+    reason->setWordWrap(true);
+    reason->setObjectName("why");
+    m_body->addWidget(heading);
+    m_body->addWidget(reason);
+}
+
+bool SetUpPanel::report(const Outcome& outcome)
+{
+    if (!outcome)
+        emit problemArose(ProblemWords::sentence(outcome.problem(), {}));
+    else
+        emit changed();
+    return static_cast<bool>(outcome);
+}
+
+bool SetUpPanel::report(const Result<Saved>& result)
+{
+    if (!result) {
+        emit problemArose(ProblemWords::sentence(result.problem(), {}));
+        return false;
+    }
+    if (!result.value().isSaved())
+        return false;
+    emit changed();
+    return true;
+}
+
+QString SetUpPanel::savedNow() const
+{
+    return SetUpWords::savedAt(Formats{}.time(m_presenter.now()));
+}
+
+} // namespace rig

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "app/pages/setup/setup_presenter.h"
+#include "app/theme/theme.h"
+
+#include <QWidget>
+
+class QVBoxLayout;
+
+namespace rig {
+
+// One part of Set up: its title, why it is asked for, and whatever the part needs below that.
+class SetUpPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    // `presenter` outlives it.
+    SetUpPanel(SetUpPresenter& presenter, const QString& title, const QString& why,
+               QWidget* parent = nullptr);
+
+    // What is typed and not saved stays.
+    virtual void display(const SetUpView& view) = 0;
+    virtual void setLook(const Look&) {}
+    virtual bool hasUnsaved() const = 0;
+    // Where the next key belongs when the part is gone to.
+    virtual void focusFirst() = 0;
+
+signals:
+    void problemArose(const QString& sentence);
+    void changed(); // a fact was added
+
+protected:
+    SetUpPresenter& presenter() { return m_presenter; }
+    QVBoxLayout* body() { return m_body; }
+    // Says what went wrong, or that something changed. True when nothing went wrong.
+    bool report(const Outcome& outcome);
+    // The same for a save; a refusal is no change.
+    bool report(const Result<Saved>& result);
+    QString savedNow() const;
+
+private:
+    SetUpPresenter& m_presenter;
+    QVBoxLayout* m_body = nullptr;
+};
+
+} // namespace rig
