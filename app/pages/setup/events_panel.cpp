@@ -65,8 +65,9 @@ void EventsPanel::makeForm()
     m_day = m_form->addDay({"eventDay", SetUpWords::eventDay(), SetUpWords::dayHint(), Field::EventDay});
     m_where = new ChoiceBox{SetUpWords::eventWhere()};
     m_form->addField({"eventWhere", SetUpWords::eventWhere(), {}, {}}, m_where);
-    m_note = m_form->addLine({"eventNote", SetUpWords::eventNote(), SetUpWords::eventNoteHint(), Field::EventNote},
-                             Form::Width::Whole);
+    m_note =
+        m_form->addLine({"eventNote", SetUpWords::eventNote(), SetUpWords::eventNoteHint(), Field::EventNote},
+                        Form::Width::Whole);
     m_fittingToo = new QLabel{SetUpWords::startFittingToo()};
     m_fittingToo->setProperty("kind", "caution");
     m_fittingToo->setWordWrap(true);

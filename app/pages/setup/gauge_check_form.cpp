@@ -15,7 +15,8 @@ GaugeCheckForm::GaugeCheckForm(QWidget* parent) : Form{SetUpWords::saveWithKey()
     setExplanation(GaugeWords::checkMeaning());
     m_day = addDay({"checkDay", GaugeWords::checkDay(), SetUpWords::dayHint(), Field::CheckDay});
     m_how = addLine({"checkHow", GaugeWords::how(), GaugeWords::howHint(), Field::CheckHow});
-    m_found = addLine({"checkFound", GaugeWords::found(), GaugeWords::foundHint(), Field::CheckFound}, Width::Whole);
+    m_found = addLine({"checkFound", GaugeWords::found(), GaugeWords::foundHint(), Field::CheckFound},
+                      Width::Whole);
     auto* outcome = new QWidget;
     auto* layout = new QVBoxLayout{outcome};
     layout->setContentsMargins(0, 0, 0, 0);
@@ -27,7 +28,8 @@ GaugeCheckForm::GaugeCheckForm(QWidget* parent) : Form{SetUpWords::saveWithKey()
     layout->addWidget(m_doubted);
     addWidget(outcome);
     m_from =
-        addDay({"doubtedFrom", GaugeWords::doubtedFrom(), GaugeWords::doubtedMeaning(), Field::DoubtedFrom}, Width::Whole);
+        addDay({"doubtedFrom", GaugeWords::doubtedFrom(), GaugeWords::doubtedMeaning(), Field::DoubtedFrom},
+               Width::Whole);
     connect(m_doubted, &QRadioButton::toggled, this, &GaugeCheckForm::showDoubt);
     connect(m_doubted, &QRadioButton::toggled, this, &Form::edited);
     showDoubt();

@@ -15,8 +15,9 @@ GaugeForm::GaugeForm(QWidget* parent) : Form{SetUpWords::saveWithKey(), true, pa
     m_name = addLine({"gaugeName", GaugeWords::name(), GaugeWords::nameHint(), Field::GaugeName});
     m_kind = addChoice({"gaugeKind", GaugeWords::kind(), {}, {}});
     m_sizes = addLine({"sizes", GaugeWords::sizes(), GaugeWords::sizesHint(), Field::Sizes}, Width::Whole);
-    m_resolution = addLine(
-        {"resolution", GaugeWords::resolution(), GaugeWords::resolutionHint(), Field::Resolution}, Width::Whole);
+    m_resolution =
+        addLine({"resolution", GaugeWords::resolution(), GaugeWords::resolutionHint(), Field::Resolution},
+                Width::Whole);
     m_tolerance =
         addLine({"tolerance", GaugeWords::tolerance(), GaugeWords::toleranceHint(), Field::Tolerance});
     m_note = addLine({"gaugeNote", GaugeWords::note(), {}, {}});
@@ -48,9 +49,9 @@ void GaugeForm::echoSizes()
 
 GaugeEntry GaugeForm::entry() const
 {
-    return {m_name->text(),       static_cast<GaugeKind>(m_kind->currentIndex()),
-            m_sizes->text(),      m_resolution->text(),
-            m_tolerance->text(),  m_note->text()};
+    return {m_name->text(),      static_cast<GaugeKind>(m_kind->currentIndex()),
+            m_sizes->text(),     m_resolution->text(),
+            m_tolerance->text(), m_note->text()};
 }
 
 void GaugeForm::setEntry(const GaugeEntry& entry)

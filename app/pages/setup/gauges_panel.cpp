@@ -45,15 +45,18 @@ RowText rowText(const GaugeRow& row)
         text.detail = GaugeWords::doubtedSince(formats.day(*row.doubtedSince));
         return text;
     }
-    text.detail = GaugeWords::joined(sizesOf(row.gauge.set), row.checks.empty() ? GaugeWords::neverChecked() : GaugeWords::checkedOn(formats.day(row.checks.front().day)));
+    text.detail =
+        GaugeWords::joined(sizesOf(row.gauge.set),
+                           row.checks.empty() ? GaugeWords::neverChecked()
+                                              : GaugeWords::checkedOn(formats.day(row.checks.front().day)));
     return text;
 }
 
 QString checkLine(const GaugeCheck& check)
 {
     const Formats formats;
-    const QString line =
-        GaugeWords::checkLine(formats.day(check.day), QString::fromStdString(check.how), QString::fromStdString(check.found));
+    const QString line = GaugeWords::checkLine(formats.day(check.day), QString::fromStdString(check.how),
+                                               QString::fromStdString(check.found));
     return check.quarantineFrom ? GaugeWords::checkDoubts(line, formats.day(*check.quarantineFrom)) : line;
 }
 
@@ -108,7 +111,8 @@ QWidget* GaugesPanel::makeList()
     connect(change, &QPushButton::clicked, this, &GaugesPanel::openChosen);
     connect(check, &QPushButton::clicked, this, &GaugesPanel::openCheck);
     connect(m_use, &QPushButton::clicked, this, &GaugesPanel::changeUse);
-    connect(m_usual, &QPushButton::clicked, this, [this] { open({}, usualLeafSet(m_gauges, decimalMark())); });
+    connect(m_usual, &QPushButton::clicked, this,
+            [this] { open({}, usualLeafSet(m_gauges, decimalMark())); });
     connect(add, &QPushButton::clicked, this, [this] { open({}, {}); });
     return list;
 }

@@ -1,0 +1,323 @@
+#include "app/pages/setup/setup_page.h"
+
+#include "app/pages/setup/airframe_panel.h"
+#include "app/pages/setup/baseline_panel.h"
+#include "app/pages/setup/couplings_panel.h"
+#include "app/pages/setup/demonstration_panel.h"
+#include "app/pages/setup/events_panel.h"
+#include "app/pages/setup/gauges_panel.h"
+#include "app/pages/setup/panel_parts.h"
+#include "app/pages/setup/part_list.h"
+#include "app/pages/setup/people_panel.h"
+#include "app/wording/problem_words.h"
+#include "app/wording/setup_words.h"
+
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace rig {
+
+namespace {
+
+constexpr std::size_t at(SetUpPart part)
+{
+    return static_cast<std::size_t>(part);
+}
+
+bool needsAirframe(SetUpPart part)
+{
+    return part != SetUpPart::Airframe && part != SetUpPart::Gauges && part != SetUpPart::People;
+}
+
+// What the guided way waits for at a part, and where it goes on.
+QString lackingAt(SetUpPart part, const SetUpView& view)
+{
+    switch (part) {
+    case SetUpPart::Airframe:
+        return SetUpWords::lacksAirframe();
+    case SetUpPart::Couplings:
+        return SetUpWords::lacksCouplings();
+    case SetUpPart::Gauges:
+        return SetUpWords::lacksGauges();
+    case SetUpPart::People:
+        return SetUpWords::lacksPeople(static_cast<int>(view.persons.size()));
+    case SetUpPart::Events:
+    case SetUpPart::BaselineDay:
+    case SetUpPart::Demonstration:
+        break;
+    }
+    return {};
+}
+
+QString nextFrom(SetUpPart part)
+{
+    switch (part) {
+    case SetUpPart::Airframe:
+        return SetUpWords::nextCouplings();
+    case SetUpPart::Couplings:
+        return SetUpWords::nextGauges();
+    case SetUpPart::Gauges:
+        return SetUpWords::nextPeople();
+    case SetUpPart::People:
+    case SetUpPart::Events:
+    case SetUpPart::BaselineDay:
+    case SetUpPart::Demonstration:
+        break;
+    }
+    return SetUpWords::nextBaseline();
+}
+
+} // namespace
+
+SetUpPage::SetUpPage(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent)
+    : Page{parent}, m_presenter{records, clock}
+{
+    setObjectName("setUp");
+    setFocusPolicy(Qt::StrongFocus);
+    auto* layout = new QHBoxLayout{this};
+    layout->setContentsMargins(14, 14, 14, 14);
+    layout->setSpacing(14);
+    m_list = new PartList;
+    layout->addWidget(m_list);
+    auto* card = new QFrame;
+    card->setProperty("card", true);
+    auto* inner = new QVBoxLayout{card};
+    inner->setContentsMargins(1, 1, 1, 1);
+    inner->setSpacing(0);
+    m_stack = new QStackedWidget;
+    inner->addWidget(m_stack, 1);
+    inner->addWidget(makeWay());
+    layout->addWidget(card, 1);
+    makePanels(records, clock, prompts);
+    m_noAirframe = makeNoAirframe();
+    m_stack->addWidget(m_noAirframe);
+    connect(m_list, &PartList::partChosen, this, &SetUpPage::showPart);
+    connect(m_list, &PartList::partOpened, this, &SetUpPage::goTo);
+    connect(m_list, &PartList::statedByChosen, this, [this] { m_presenter.setStatedBy(m_list->statedBy()); });
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { keepInSight(now); });
+    addKeys();
+}
+
+void SetUpPage::makePanels(Records& records, const Clock& clock, Prompts& prompts)
+{
+    auto* airframe = new AirframePanel{m_presenter};
+    connectPanel(airframe, SetUpPart::Airframe);
+    connect(airframe, &AirframePanel::airframeAdded, this, &SetUpPage::takeUpAirframe);
+    connect(airframe, &SetUpPanel::changed, this, &Page::airframesChanged);
+    connectPanel(new CouplingsPanel{m_presenter, prompts}, SetUpPart::Couplings);
+    connectPanel(new GaugesPanel{m_presenter}, SetUpPart::Gauges);
+    connectPanel(new PeoplePanel{m_presenter}, SetUpPart::People);
+    connectPanel(new EventsPanel{m_presenter}, SetUpPart::Events);
+    m_baseline = new BaselinePanel{records, clock, prompts};
+    m_demonstration = new DemonstrationPanel{records, clock, prompts};
+    add(SetUpPart::BaselineDay, m_baseline);
+    add(SetUpPart::Demonstration, m_demonstration);
+    connect(m_baseline, &BaselinePanel::problemArose, this, &Page::problemArose);
+    connect(m_demonstration, &DemonstrationPanel::problemArose, this, &Page::problemArose);
+    connect(m_baseline, &BaselinePanel::changed, this, &SetUpPage::refresh);
+    connect(m_demonstration, &DemonstrationPanel::changed, this, &SetUpPage::refresh);
+}
+
+void SetUpPage::connectPanel(SetUpPanel* panel, SetUpPart part)
+{
+    m_panels[at(part)] = panel;
+    add(part, panel);
+    connect(panel, &SetUpPanel::problemArose, this, &Page::problemArose);
+    connect(panel, &SetUpPanel::changed, this, [this, part] { afterChange(part); });
+}
+
+void SetUpPage::add(SetUpPart part, QWidget* panel)
+{
+    auto* area = new QScrollArea;
+    area->setWidgetResizable(true);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidget(panel);
+    m_areas[at(part)] = area;
+    m_stack->addWidget(area);
+}
+
+QWidget* SetUpPage::makeNoAirframe()
+{
+    auto* widget = new QWidget;
+    auto* layout = new QVBoxLayout{widget};
+    layout->setContentsMargins(28, 20, 28, 20);
+    layout->setSpacing(12);
+    auto* sentence = new QLabel{SetUpWords::airframeFirst()};
+    sentence->setWordWrap(true);
+    sentence->setObjectName("airframeFirst");
+    m_toAirframe = panelButton("toAirframe", SetUpWords::toAirframe());
+    setPrimary(m_toAirframe, true);
+    layout->addWidget(sentence);
+    layout->addWidget(m_toAirframe, 0, Qt::AlignLeft);
+    layout->addStretch(1);
+    connect(m_toAirframe, &QPushButton::clicked, this, [this] { goTo(SetUpPart::Airframe); });
+    return widget;
+}
+
+QFrame* SetUpPage::makeWay()
+{
+    m_way = new QFrame;
+    auto* outer = new QVBoxLayout{m_way};
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->setSpacing(0);
+    auto* rule = new QFrame;
+    rule->setProperty("rule", true);
+    outer->addWidget(rule);
+    auto* layout = new QHBoxLayout;
+    layout->setContentsMargins(28, 10, 16, 10);
+    m_lacking = softLabel({});
+    m_lacking->setObjectName("lacking");
+    m_next = panelButton("next", {});
+    m_next->setProperty("kind", "primary");
+    layout->addWidget(m_lacking, 1);
+    layout->addWidget(m_next);
+    outer->addLayout(layout);
+    connect(m_next, &QPushButton::clicked, this, [this] {
+        if (const auto next = partAfter(m_part))
+            goTo(*next);
+    });
+    return m_way;
+}
+
+void SetUpPage::addKeys()
+{
+    for (const SetUpPart part : kSetUpParts) {
+        const auto key = static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(part));
+        auto* shortcut = new QShortcut{QKeySequence{QKeyCombination{Qt::ALT, key}}, this};
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, [this, part] { goTo(part); });
+    }
+}
+
+void SetUpPage::setLook(const Look& look)
+{
+    m_list->setLook(look);
+    for (SetUpPanel* panel : m_panels)
+        if (panel)
+            panel->setLook(look);
+    m_baseline->setLook(look);
+    m_demonstration->setLook(look);
+}
+
+void SetUpPage::showAirframe(std::optional<AirframeId> airframe)
+{
+    m_airframe = airframe;
+    refresh();
+    // Where there is something left to do, a newcomer is led to it.
+    showPart(m_wasShown ? m_part : m_view.nextToDo().value_or(SetUpPart::Airframe));
+    m_wasShown = true;
+}
+
+void SetUpPage::refresh()
+{
+    auto view = m_presenter.view(m_airframe);
+    if (!view) {
+        emit problemArose(ProblemWords::sentence(view.problem(), {}));
+        return;
+    }
+    m_view = std::move(view).value();
+    for (SetUpPanel* panel : m_panels)
+        if (panel)
+            panel->display(m_view);
+    showCurrent();
+}
+
+void SetUpPage::showCurrent()
+{
+    std::set<SetUpPart> unsaved;
+    for (const SetUpPart part : kSetUpParts)
+        if (m_panels[at(part)] && part != m_part && m_panels[at(part)]->hasUnsaved())
+            unsaved.insert(part);
+    m_list->display(m_view, m_part, unsaved);
+    if (needsAirframe(m_part) && !m_airframe)
+        m_stack->setCurrentWidget(m_noAirframe);
+    else
+        m_stack->setCurrentWidget(m_areas[at(m_part)]);
+    showWay();
+}
+
+void SetUpPage::showWay()
+{
+    const auto next = partAfter(m_part);
+    m_way->setVisible(next && m_view.nextToDo());
+    if (!next)
+        return;
+    const bool open = m_view.isDone(m_part);
+    m_lacking->setText(open ? QString{} : lackingAt(m_part, m_view));
+    m_next->setEnabled(open);
+    m_next->setText(open ? SetUpWords::wayIsOpen(nextFrom(m_part)) : nextFrom(m_part));
+    m_next->setAccessibleDescription(m_lacking->text());
+}
+
+void SetUpPage::showPart(SetUpPart part)
+{
+    m_part = part;
+    if (part == SetUpPart::BaselineDay)
+        m_baseline->showAirframe(m_airframe);
+    if (part == SetUpPart::Demonstration)
+        m_demonstration->showAirframe(m_airframe);
+    showCurrent();
+}
+
+void SetUpPage::goTo(SetUpPart part)
+{
+    showPart(part);
+    focusPart();
+}
+
+void SetUpPage::focusPart()
+{
+    if (m_stack->currentWidget() == m_noAirframe)
+        m_toAirframe->setFocus();
+    else if (SetUpPanel* panel = m_panels[at(m_part)])
+        panel->focusFirst();
+    else
+        m_areas[at(m_part)]->widget()->setFocus();
+}
+
+void SetUpPage::afterChange(SetUpPart part)
+{
+    const bool wasDone = m_view.isDone(part);
+    refresh();
+    if (!wasDone && m_view.isDone(part) && m_way->isVisibleTo(this))
+        m_next->setFocus();
+}
+
+void SetUpPage::takeUpAirframe(AirframeId airframe)
+{
+    m_airframe = airframe;
+    afterChange(SetUpPart::Airframe);
+    emit airframesChanged();
+}
+
+void SetUpPage::keepInSight(QWidget* now)
+{
+    QScrollArea* area = m_areas[at(m_part)];
+    if (now && area->widget()->isAncestorOf(now))
+        area->ensureWidgetVisible(now, 10, 40);
+}
+
+// The window gives the page the focus; the part knows where it belongs.
+void SetUpPage::focusInEvent(QFocusEvent*)
+{
+    focusPart();
+}
+
+void SetUpPage::keyPressEvent(QKeyEvent* event)
+{
+    if (m_airframe && m_part == SetUpPart::BaselineDay && m_baseline->takeKey(event))
+        return;
+    if (m_airframe && m_part == SetUpPart::Demonstration && m_demonstration->takeKey(event))
+        return;
+    Page::keyPressEvent(event);
+}
+
+} // namespace rig

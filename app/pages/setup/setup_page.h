@@ -1,0 +1,76 @@
+#pragma once
+
+#include "app/pages/page.h"
+#include "app/pages/setup/setup_presenter.h"
+
+#include <array>
+
+class QFrame;
+class QLabel;
+class QPushButton;
+class QScrollArea;
+class QStackedWidget;
+
+namespace rig {
+
+class BaselinePanel;
+class DemonstrationPanel;
+class PartList;
+class Prompts;
+class SetUpPanel;
+
+// Set up: the parts at the left, the chosen one at the right. An empty file is led through from the airframe
+// to the baseline day, and every part can be gone to at any time.
+class SetUpPage : public Page
+{
+    Q_OBJECT
+
+public:
+    // The first three outlive it.
+    SetUpPage(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent = nullptr);
+
+    void showAirframe(std::optional<AirframeId> airframe) override;
+    void setLook(const Look& look) override;
+    // The part that is shown next; a journey or a picture starts there.
+    void showPart(SetUpPart part);
+
+protected:
+    void focusInEvent(QFocusEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void makePanels(Records& records, const Clock& clock, Prompts& prompts);
+    QWidget* makeNoAirframe();
+    QFrame* makeWay();
+    void connectPanel(SetUpPanel* panel, SetUpPart part);
+    void add(SetUpPart part, QWidget* panel);
+    void addKeys();
+    void refresh();
+    void goTo(SetUpPart part);
+    void showCurrent();
+    void showWay();
+    void afterChange(SetUpPart part);
+    void takeUpAirframe(AirframeId airframe);
+    void focusPart();
+    void keepInSight(QWidget* now);
+
+    SetUpPresenter m_presenter;
+    std::optional<AirframeId> m_airframe;
+    SetUpView m_view;
+    SetUpPart m_part = SetUpPart::Airframe;
+    bool m_wasShown = false; // a part was chosen by the user or by the first look at the file
+
+    PartList* m_list = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    std::array<QScrollArea*, kSetUpParts.size()> m_areas{};
+    std::array<SetUpPanel*, kSetUpParts.size()> m_panels{}; // null for the last two
+    BaselinePanel* m_baseline = nullptr;
+    DemonstrationPanel* m_demonstration = nullptr;
+    QWidget* m_noAirframe = nullptr;
+    QPushButton* m_toAirframe = nullptr;
+    QFrame* m_way = nullptr;
+    QLabel* m_lacking = nullptr;
+    QPushButton* m_next = nullptr;
+};
+
+} // namespace rig
