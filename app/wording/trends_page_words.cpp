@@ -1,6 +1,7 @@
 #include "app/wording/trends_page_words.h"
 
 #include "app/wording/formats.h"
+#include "app/wording/trend_words.h"
 
 namespace rig {
 
@@ -180,6 +181,12 @@ QString TrendsPageWords::event(EventKind kind, const QString& note)
         return note.isEmpty() ? tr("note") : note;
     }
     return note.isEmpty() ? what : tr("%1: %2", "what was done, note").arg(what, note);
+}
+
+QString TrendsPageWords::moment(const Moment& moment)
+{
+    const QDate day = QDate{1970, 1, 1}.addDays(moment.localDay().time_since_epoch().count());
+    return tr("%1, %2", "day, time").arg(TrendWords::dayTick(day), Formats{}.time(moment));
 }
 
 QString TrendsPageWords::kindOf(SeatState state, Purpose purpose, Turn turn)

@@ -88,10 +88,11 @@ public:
     // The table
     static QString tableName(const QString& coupling) { return tr("Readings of %1").arg(coupling); }
     static QString tableHint() { return tr("Ctrl+C copies the chosen rows."); }
+    static QString moment(const Moment& moment); // a short day and the time
     static QString when() { return tr("When"); }
     static QString riggingNumber() { return tr("Rigging"); }
-    static QString enters() { return tr("Enters, mm"); }
-    static QString refuses() { return tr("Refuses, mm"); }
+    static QString enters() { return tr("Enters mm"); }
+    static QString refuses() { return tr("Refuses mm"); }
     static QString verdict() { return tr("Verdict"); }
     static QString kind() { return tr("Kind"); }
     static QString person() { return tr("By"); }

@@ -206,7 +206,7 @@ TEST_F(TrendsPageTest, ListsTheNewestReadingFirst)
     tellASeason();
     show();
     ASSERT_EQ(table()->model()->rowCount(), 17);
-    EXPECT_EQ(cell(0, When), "25 April 2026, 10:00");
+    EXPECT_EQ(cell(0, When), "25 Apr 2026, 10:00");
     EXPECT_EQ(cell(0, Rigging), "4");
     EXPECT_EQ(cell(0, Enters), "1.00");
     EXPECT_EQ(cell(0, Refuses), "none");
@@ -253,7 +253,7 @@ TEST_F(TrendsPageTest, CopiesTheChosenRowsAsTheyStand)
                                       QItemSelectionModel::Select | QItemSelectionModel::Rows);
     QTest::keyClick(table(), Qt::Key_C, Qt::ControlModifier);
     EXPECT_EQ(QGuiApplication::clipboard()->text().toStdString(),
-              "When\tRigging\tEnters, mm\tRefuses, mm\tVerdict\tKind\tBy\tGauge\tNote\n"
+              "When\tRigging\tEnters mm\tRefuses mm\tVerdict\tKind\tBy\tGauge\tNote\n"
               "2026-04-25 10:00\t4\t1.00\tnone\toutside\tlocked, rigging\tM. Oren\tA\t\n"
               "2026-04-18 11:00\t3\t0.50\t0.55\tinside\tlocked, rigging\tM. Oren\tA\twrong leaf read off\n");
 }

@@ -22,12 +22,12 @@ constexpr std::size_t kSmallReadings = 40;
 constexpr int kFarBeyond = 1 << 20;
 
 // Places in a row at text size 1; eight rows fit the page at 1280x800.
-constexpr double kRowHeight = 78;
+constexpr double kRowHeight = 80;
 constexpr double kMarkSide = 14;
 constexpr double kEdge = 11;
-constexpr double kNameTop = 5;
-constexpr double kWordTop = 23;
-constexpr double kSmallTop = 41;
+constexpr double kNameTop = 7;
+constexpr double kWordTop = 25;
+constexpr double kSmallTop = 42;
 
 // The small trend needs no more than its last readings: a long history is not copied for it.
 TrendSeries lastOf(const TrendSeries& series)

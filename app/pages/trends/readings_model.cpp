@@ -67,7 +67,9 @@ void ReadingsModel::setLook(const Look& look)
         mark.fill(Qt::transparent);
         QPainter painter{&mark};
         paintMark(painter, shapeOf(verdict), shapeRoleOf(verdict), QRectF{mark.rect()}, look.theme);
-        m_marks[static_cast<std::size_t>(verdict)] = mark;
+        QIcon& icon = m_marks[static_cast<std::size_t>(verdict)];
+        icon = QIcon{mark};
+        icon.addPixmap(mark, QIcon::Selected); // a chosen row does not change the colour of its mark
     }
     if (!m_readings.empty())
         emit dataChanged(index(0, 0), index(rowCount() - 1, kReadingColumns - 1), {Qt::DecorationRole});
@@ -125,7 +127,7 @@ QString ReadingsModel::text(ReadingColumn column, const TrendsReading& one) cons
     const GapInterval& interval = one.reading.interval;
     switch (column) {
     case ReadingColumn::When:
-        return formats.moment(one.reading.when);
+        return TrendsPageWords::moment(one.reading.when);
     case ReadingColumn::Rigging:
         return one.riggingNumber ? formats.count(*one.riggingNumber) : TrendsPageWords::noRigging();
     case ReadingColumn::Enters:

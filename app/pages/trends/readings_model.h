@@ -4,7 +4,7 @@
 #include "app/theme/theme.h"
 
 #include <QAbstractTableModel>
-#include <QPixmap>
+#include <QIcon>
 #include <QSortFilterProxyModel>
 
 #include <array>
@@ -41,7 +41,7 @@ private:
     QString toolTip(ReadingColumn column, const TrendsReading& one) const;
 
     std::vector<TrendsReading> m_readings;
-    std::array<QPixmap, 5> m_marks; // by Verdict
+    std::array<QIcon, 5> m_marks; // by Verdict
 };
 
 // Puts the rows into the order of a column.

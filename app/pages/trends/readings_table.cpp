@@ -67,9 +67,14 @@ void ReadingsTable::display(const CouplingTrend& trend)
 void ReadingsTable::fitColumns()
 {
     const double scale = m_look.fonts.scale;
+    const QFontMetrics header{fontOf(m_look.fonts.label(), Weight::SemiBold)};
     for (int column = 0; column + 1 < kReadingColumns; ++column) {
-        resizeColumnToContents(column);
-        const int fitting = columnWidth(column) + static_cast<int>(6 * scale);
+        // The header's own hint keeps room for a sort arrow in every column; only the first one has it at the
+        // start.
+        const int heading =
+            header.horizontalAdvance(m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
+        const int room = heading + static_cast<int>((column == kWhen ? 36 : 20) * scale);
+        const int fitting = std::max(room, sizeHintForColumn(column) + static_cast<int>(4 * scale));
         setColumnWidth(column, std::min(fitting, static_cast<int>(260 * scale)));
     }
 }

@@ -11,6 +11,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -18,6 +19,9 @@
 namespace rig {
 
 namespace {
+
+// Of the height, when the table is shown.
+constexpr double kTableShare = 0.3;
 
 // A page lower than this leaves the chart its room and shows the table when asked.
 constexpr int kHeightForBoth = 860;
@@ -75,11 +79,11 @@ QWidget* TrendsPage::makeCentre()
     m_splitter->addWidget(m_tableRoom);
     m_splitter->setStretchFactor(0, 3);
     m_splitter->setStretchFactor(1, 1);
-    auto* scroll = new QScrollArea; // large text in a small window
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(m_splitter);
-    return scroll;
+    m_scroll = new QScrollArea; // large text in a small window
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setWidget(m_splitter);
+    return m_scroll;
 }
 
 void TrendsPage::connectParts()
@@ -157,6 +161,10 @@ void TrendsPage::chooseAxis(TrendAxis axis)
 void TrendsPage::showTable(bool shown)
 {
     m_tableRoom->setVisible(shown);
+    if (shown) {
+        const int table = static_cast<int>(height() * kTableShare);
+        m_splitter->setSizes({height() - table, table});
+    }
     m_panel->setTableShown(shown);
 }
 
@@ -176,6 +184,10 @@ void TrendsPage::keyPressEvent(QKeyEvent* event)
         showTable(!m_tableRoom->isVisibleTo(m_splitter));
     else if (event->matches(QKeySequence::Copy))
         m_table->copyChosen();
+    else if (event->key() == Qt::Key_PageDown)
+        m_scroll->verticalScrollBar()->triggerAction(QScrollBar::SliderPageStepAdd);
+    else if (event->key() == Qt::Key_PageUp)
+        m_scroll->verticalScrollBar()->triggerAction(QScrollBar::SliderPageStepSub);
     else
         Page::keyPressEvent(event);
 }

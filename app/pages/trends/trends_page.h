@@ -4,6 +4,7 @@
 #include "app/pages/trends/trends_presenter.h"
 
 class QLabel;
+class QScrollArea;
 class QSplitter;
 class QStackedWidget;
 
@@ -14,7 +15,8 @@ class CouplingList;
 class ReadingsTable;
 
 // Every coupling on its own band at the left; the chosen one large, by date or by rigging, with the table of
-// the same readings under it. Keys: D by date, R by rigging, T table.
+// the same readings under it. Keys: D by date, R by rigging, T table, Page Up and Page Down where the text
+// is too large for the window.
 class TrendsPage : public Page
 {
     Q_OBJECT
@@ -50,6 +52,7 @@ private:
 
     CouplingList* m_list = nullptr;
     QStackedWidget* m_stack = nullptr;
+    QScrollArea* m_scroll = nullptr;
     QSplitter* m_splitter = nullptr;
     ChartPanel* m_panel = nullptr;
     ReadingsTable* m_table = nullptr;
