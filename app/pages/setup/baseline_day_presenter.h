@@ -37,9 +37,11 @@ public:
     // The sheet has no obstacle; the two differ.
     Outcome freeze(const BaselineSheet& sheet, PersonId first, PersonId second);
 
-    // Part-seated on purpose; `note` names the second person who was there. The sheet has a fitting.
+    // Part-seated on purpose; `note` names the second person who was there, and says why when the reading
+    // `corrects` another. The sheet has a fitting.
     Result<ReadingId> keep(const DemonstrationSheet& sheet, PersonId person, GaugeId gauge,
-                           const GaugeReading& taken, const std::string& note);
+                           const GaugeReading& taken, const std::string& note,
+                           std::optional<ReadingId> corrects = {});
 
 private:
     Records& m_records;

@@ -78,6 +78,7 @@ struct BaselineCouplingRow
     std::string name;
     BaselineStage stage = BaselineStage::NoFitting;
     int admitted = 0;
+    int partSeated = 0; // over all fittings
 };
 
 struct BaselineGaugeRow
