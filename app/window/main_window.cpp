@@ -3,7 +3,7 @@
 #include "app/pages/later_page.h"
 #include "app/pages/prompts.h"
 #include "app/pages/rigged_today/rigged_today_page.h"
-#include "app/pages/setup/set_up_page.h"
+#include "app/pages/setup/setup_page.h"
 #include "app/pages/trends/trends_page.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
