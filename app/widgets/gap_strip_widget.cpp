@@ -29,7 +29,7 @@ void GapStripWidget::setLook(const Look& look)
 
 QSize GapStripWidget::sizeHint() const
 {
-    return {480, static_cast<int>(std::lround(92 * m_look.fonts.scale))};
+    return {480, static_cast<int>(std::lround(86 * m_look.fonts.scale))};
 }
 
 void GapStripWidget::lay()

@@ -7,6 +7,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
+#include <QStyle>
 #include <QVBoxLayout>
 #include <QWheelEvent>
 
@@ -227,8 +228,14 @@ void LeafRow::showLeaves()
         m_buttons[i]->setVisible(i < m_count);
         if (i >= m_count)
             continue;
-        m_buttons[i]->setText(EntryWords::leaf(m_steps[m_first + i]));
-        m_buttons[i]->setAccessibleName(EntryWords::leafName(m_steps[m_first + i]));
+        const GaugeStep& step = m_steps[m_first + i];
+        if (m_buttons[i]->property("stacked").toBool() != step.isStacked()) {
+            m_buttons[i]->setProperty("stacked", step.isStacked()); // two lines in the height of one
+            m_buttons[i]->style()->unpolish(m_buttons[i]);
+            m_buttons[i]->style()->polish(m_buttons[i]);
+        }
+        m_buttons[i]->setText(EntryWords::leaf(step));
+        m_buttons[i]->setAccessibleName(EntryWords::leafName(step));
     }
     m_thinner->setEnabled(m_first > 0);
     m_thicker->setEnabled(m_first + m_count < m_steps.size());

@@ -289,8 +289,7 @@ void MainWindow::readAirframes()
         if (m_airframe != airframe.id)
             continue;
         registration = name;
-        type = WindowWords::typeAndSerial(QString::fromStdString(airframe.type),
-                                          QString::fromStdString(airframe.serial));
+        type = QString::fromStdString(airframe.type);
     }
     m_registration->setText(registration.isEmpty() ? WindowWords::noAirframe() : registration);
     m_registration->setAccessibleName(m_registration->text());

@@ -91,8 +91,7 @@ QString VerdictWords::witness(const WitnessFinding& finding)
     case Witness::None:
         break;
     }
-    return tr("Part-seated ones that would go unseen, reckoned from the %n shown here: %1.", nullptr,
-              finding.shown)
+    return tr("Part-seated ones going unseen, from the %n shown: %1.", nullptr, finding.shown)
         .arg(unseen);
 }
 

@@ -28,10 +28,6 @@ public:
         return type.isEmpty() ? registration : tr("%1   %2", "registration, type").arg(registration, type);
     }
     static QString openRecordMark(const QString& choice) { return tr("%1 · record open").arg(choice); }
-    static QString typeAndSerial(const QString& type, const QString& serial)
-    {
-        return serial.isEmpty() ? type : tr("%1 · serial %2").arg(type, serial);
-    }
     static QString title(const QString& registration, const QString& file)
     {
         return registration.isEmpty() ? tr("%1 – Rigband").arg(file)

@@ -6,6 +6,7 @@
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/trend_widget.h"
 #include "app/widgets/verdict_card.h"
+#include "app/widgets/wrap_layout.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
@@ -132,15 +133,14 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
 
 void CouplingPanel::buildLook(QVBoxLayout* layout)
 {
-    auto* row = new QHBoxLayout;
-    row->setSpacing(10);
+    auto* row = new WrapLayout{10, true};
     for (const CheckKind kind : kLook) {
         auto* one = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), true};
         one->setObjectName(QStringLiteral("tile%1").arg(static_cast<int>(kind)));
         connect(one, &QuestionTile::answered, this,
                 [this, kind](Answer answer) { emit answered(kind, answer); });
         m_tiles[static_cast<std::size_t>(kind)] = one;
-        row->addWidget(one, 1);
+        row->addWidget(one);
     }
     layout->addLayout(row);
 }
@@ -170,15 +170,14 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
 
 void CouplingPanel::buildPull(QVBoxLayout* layout)
 {
-    auto* row = new QHBoxLayout;
-    row->setSpacing(10);
+    auto* row = new WrapLayout{10, true};
     const CheckKind kind = CheckKind::Pull;
     auto* pull = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), false};
     pull->setObjectName("tilePull");
     connect(pull, &QuestionTile::answered, this,
             [this](Answer answer) { emit answered(CheckKind::Pull, answer); });
     m_tiles[static_cast<std::size_t>(kind)] = pull;
-    row->addWidget(pull, 1);
+    row->addWidget(pull);
 
     m_historyBox = new QWidget;
     auto* history = new QVBoxLayout{m_historyBox};
@@ -190,18 +189,18 @@ void CouplingPanel::buildPull(QVBoxLayout* layout)
     m_history->setObjectName("lastTwelve");
     history->addWidget(label);
     history->addWidget(m_history, 1);
-    row->addWidget(m_historyBox, 1);
+    row->addWidget(m_historyBox);
     layout->addLayout(row);
 }
 
 void CouplingPanel::buildBottom(QVBoxLayout* layout)
 {
-    auto* row = new QHBoxLayout;
+    auto* row = new WrapLayout{8, false};
     row->setContentsMargins(20, 8, 20, 10);
-    row->setSpacing(8);
     auto* hint = labelOf("soft");
     hint->setText(RiggedWords::escHint());
-    row->addWidget(hint, 1);
+    hint->setWordWrap(false);
+    row->addWidget(hint);
     m_correct = buttonOf(RiggedWords::correct(), "correct");
     m_again = buttonOf(RiggedWords::measureAgain(), "measureAgain");
     m_turn = buttonOf({}, "turn");

@@ -1,9 +1,9 @@
 #include "app/pages/rigged_today/record_list.h"
 
+#include "app/widgets/wrap_layout.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
 #include <QScrollArea>
@@ -19,13 +19,12 @@ RecordList::RecordList(QWidget* parent) : QFrame{parent}
     auto* outer = new QVBoxLayout{this};
     outer->setContentsMargins(10, 14, 10, 10);
     outer->setSpacing(6);
-    auto* top = new QHBoxLayout;
     auto* heading = new QLabel{RiggedWords::recordHeading()};
     heading->setProperty("kind", "label");
     m_day = new QLabel;
     m_day->setProperty("kind", "soft");
+    auto* top = new WrapLayout{10, false};
     top->addWidget(heading);
-    top->addStretch(1);
     top->addWidget(m_day);
     outer->addLayout(top);
     m_progress = new QLabel;

@@ -57,6 +57,8 @@ TrendSeries recentSeries(const AirframeFacts& facts, const CouplingHistory& hist
                          RecordId record)
 {
     TrendSeries series;
+    for (const FittingHistory& fitting : history.fittings)
+        series.fittings.push_back({noonOf(fitting.fitting.begins), 0, fitting.baseline.band(), {}});
     for (const Reading& reading : standing(facts.readingsOf(coupling))) {
         if (reading.record == record || reading.state != SeatState::Locked)
             continue;
@@ -96,6 +98,9 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     view.airframe = facts.airframe;
     view.persons = facts.persons;
     view.gauges = facts.gaugesInUse();
+    for (const Gauge& gauge : view.gauges)
+        if (const auto day = facts.lastGoodCheck(gauge.id))
+            view.goodChecks[gauge.id] = *day;
     view.couplings = facts.couplingsInUse();
     view.lastClose = lastCloseIn(facts);
     const RiggingRecord* open = openRecordIn(facts);
@@ -154,6 +159,11 @@ void RiggedTodayPresenter::useGauge(CouplingSheet& sheet, const RiggedTodayView&
         std::ranges::find_if(view.gauges, [&](const Gauge& gauge) { return gauge.id == chosen; });
     if (found != view.gauges.end())
         sheet.gauge = *found;
+    sheet.gaugeChecked.reset();
+    if (!sheet.gauge)
+        return;
+    if (const auto check = view.goodChecks.find(sheet.gauge->id); check != view.goodChecks.end())
+        sheet.gaugeChecked = check->second;
 }
 
 Reading RiggedTodayPresenter::readingFrom(const CouplingSheet& sheet, const GaugeReading& taken) const

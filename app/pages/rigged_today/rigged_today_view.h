@@ -5,6 +5,7 @@
 #include "core/airframe/person.h"
 #include "core/review/record_review.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -33,8 +34,9 @@ struct RiggedTodayView
 {
     Airframe airframe;
     std::vector<Person> persons;
-    std::vector<Gauge> gauges;       // in use
-    std::vector<Coupling> couplings; // in use, in rigging order
+    std::vector<Gauge> gauges;         // in use
+    std::map<GaugeId, Day> goodChecks; // when each was last found usable
+    std::vector<Coupling> couplings;   // in use, in rigging order
     std::optional<RecordHeader> record;
     std::optional<LastClose> lastClose;
     RecordReview review;
