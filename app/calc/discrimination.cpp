@@ -23,6 +23,7 @@ void addCells(Output& output, const States& states, const numbers::PredictiveBan
               const std::vector<double>& boundaries)
 {
     std::vector<Interval> steps;
+    steps.reserve(boundaries.size());
     for (const double size : boundaries)
         steps.push_back({size, size});
     const Interval outer = numbers::unseenBetween(bands.outer, steps);

@@ -79,9 +79,7 @@ int run(const Kind& kind, const std::string& text)
     return status;
 }
 
-} // namespace
-
-int main(int argc, char** argv)
+int answer(int argc, char** argv)
 {
     if (argc != 2) {
         complain("usage: rigband-calc WHAT < in.json > out.json; WHAT is one of: " + knownKinds());
@@ -97,4 +95,16 @@ int main(int argc, char** argv)
     std::cin >> std::noskipws;
     const std::string text{std::istream_iterator<char>{std::cin}, std::istream_iterator<char>{}};
     return run(*kind, text);
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    try {
+        return answer(argc, argv);
+    } catch (const std::exception& exception) { // no memory left: said, not thrown
+        complain(exception.what());
+        return kWrongInput;
+    }
 }

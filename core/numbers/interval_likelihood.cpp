@@ -74,6 +74,48 @@ double vertexOf(const Point& left, const Point& middle, const Point& right)
     return middle.x - 0.5 * ((middle.x - left.x) * a - (middle.x - right.x) * b) / bottom;
 }
 
+// Three points, the middle one the highest: the mode of a concave curve lies between the outer two.
+struct Bracket
+{
+    Point left;
+    Point middle;
+    Point right;
+};
+
+// Climbs with doubled steps.
+template <typename At> Bracket bracketFrom(double start, double step, const At& at)
+{
+    Bracket found{at(start - step), at(start), at(start + step)};
+    auto& [left, middle, right] = found;
+    for (int i = 0; i < kMostSteps && middle.height < std::max(left.height, right.height); ++i) {
+        step *= 2;
+        if (right.height > middle.height) {
+            left = std::exchange(middle, right);
+            right = at(middle.x + step);
+        } else {
+            right = std::exchange(middle, left);
+            left = at(middle.x - step);
+        }
+    }
+    return found;
+}
+
+// Narrows a bracket by parabolas.
+template <typename At> double topOf(Bracket bracket, double accuracy, const At& at)
+{
+    auto& [left, middle, right] = bracket;
+    for (int i = 0; i < kMostSteps && right.x - left.x > accuracy; ++i) {
+        const double x = vertexOf(left, middle, right);
+        const bool isInside = x > left.x && x < right.x;
+        if (!isInside || std::abs(x - middle.x) < 0.5 * accuracy)
+            break;
+        const Point found = at(x);
+        const Point lower = found.height > middle.height ? std::exchange(middle, found) : found;
+        (lower.x < middle.x ? left : right) = lower;
+    }
+    return middle.x;
+}
+
 } // namespace
 
 double IntervalLikelihood::logAt(double mu, double sigma) const
@@ -124,34 +166,7 @@ MuRange IntervalLikelihood::rangeAt(double sigma, double drop, const MuRange& ne
 double IntervalLikelihood::modeNear(double start, double sigma) const
 {
     const auto at = [this, sigma](double mu) { return Point{mu, logAt(mu, sigma)}; };
-    double step = 0.25 * sigma;
-    Point left = at(start - step);
-    Point middle = at(start);
-    Point right = at(start + step);
-    // Climb with doubled steps until the middle one is the highest of the three.
-    for (int i = 0; i < kMostSteps && middle.height < std::max(left.height, right.height); ++i) {
-        step *= 2;
-        if (right.height > middle.height) {
-            left = std::exchange(middle, right);
-            right = at(middle.x + step);
-        } else {
-            right = std::exchange(middle, left);
-            left = at(middle.x - step);
-        }
-    }
-    for (int i = 0; i < kMostSteps && right.x - left.x > kModeAccuracy * sigma; ++i) {
-        double x = vertexOf(left, middle, right);
-        if (std::abs(x - middle.x) < 0.5 * kModeAccuracy * sigma)
-            break;
-        if (!(x > left.x && x < right.x))
-            break;
-        const Point found = at(x);
-        if (found.height > middle.height)
-            (x > middle.x ? left : right) = std::exchange(middle, found);
-        else
-            (x > middle.x ? right : left) = found;
-    }
-    return middle.x;
+    return topOf(bracketFrom(start, 0.25 * sigma, at), kModeAccuracy * sigma, at);
 }
 
 double IntervalLikelihood::distanceTo(double drop, double mode, double direction, double sigma,

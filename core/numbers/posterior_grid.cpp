@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <ranges>
 #include <span>
 
 namespace rig::numbers {
@@ -61,9 +60,8 @@ template <typename LogHeight> LambdaScan scanned(const Interval& whole, const Lo
 
     const double enough = largestOf(heights) - kSigmaDrop;
     const auto isKept = [enough](double height) { return height >= enough; };
-    const auto lowest = std::ranges::find_if(heights, isKept) - heights.begin();
-    const auto highest =
-        last - (std::ranges::find_if(heights | std::views::reverse, isKept) - heights.rbegin());
+    const auto lowest = std::find_if(heights.begin(), heights.end(), isKept) - heights.begin();
+    const auto highest = last - (std::find_if(heights.rbegin(), heights.rend(), isKept) - heights.rbegin());
     return {{lowest > 0 ? whole.lower + static_cast<double>(lowest - 1) * step : whole.lower,
              highest < last ? whole.lower + static_cast<double>(highest + 1) * step : whole.upper},
             highest - lowest + 1};
@@ -209,8 +207,9 @@ PosteriorGrid posteriorGridOf(const IntervalSet& readings, const SigmaPrior& pri
 
     const double logTotal = logPriorTotal(whole, prior);
     PosteriorGrid grid;
-    const std::vector<QuadraturePoint> nodes = nodesOn(part);
-    for (const auto& [lambda, weight] : nodes | std::views::reverse) {
+    std::vector<QuadraturePoint> nodes = nodesOn(part);
+    std::ranges::reverse(nodes);
+    for (const auto& [lambda, weight] : nodes) {
         const MuCells cells = walk.finelyAt(lambda);
         const double logFactor =
             std::log(cells.step) + std::log(weight) + logPriorShape(lambda, prior) - logTotal;
