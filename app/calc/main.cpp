@@ -5,7 +5,7 @@
 
 #include <algorithm>
 #include <iostream>
-#include <iterator>
+#include <sstream>
 #include <string>
 
 namespace {
@@ -92,9 +92,9 @@ int answer(int argc, char** argv)
         complain("unknown kind '" + what + "'; known are: " + knownKinds());
         return kWrongInput;
     }
-    std::cin >> std::noskipws;
-    const std::string text{std::istream_iterator<char>{std::cin}, std::istream_iterator<char>{}};
-    return run(*kind, text);
+    std::ostringstream text;
+    text << std::cin.rdbuf();
+    return run(*kind, text.str());
 }
 
 } // namespace

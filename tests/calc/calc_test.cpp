@@ -8,7 +8,7 @@
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
-#include <iterator>
+#include <sstream>
 #include <string>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -57,8 +57,9 @@ private:
     std::string at(const char* name) const { return (m_folder / name).string(); }
     static std::string textOf(const std::string& path)
     {
-        std::ifstream file{path};
-        return {std::istreambuf_iterator<char>{file}, std::istreambuf_iterator<char>{}};
+        std::ostringstream text;
+        text << std::ifstream{path}.rdbuf();
+        return text.str();
     }
 
     std::filesystem::path m_folder;

@@ -28,7 +28,8 @@ inline std::vector<GapInterval> repeated(const GapInterval& gap, int times)
 inline std::vector<GapInterval> together(std::vector<GapInterval> first,
                                          const std::vector<GapInterval>& second)
 {
-    first.insert(first.end(), second.begin(), second.end());
+    for (const GapInterval& gap : second)
+        first.push_back(gap);
     return first;
 }
 
