@@ -1,5 +1,6 @@
 #include "core/store/copies.h"
 
+#include "core/day_entry.h"
 #include "core/store/connection.h"
 #include "core/store/values.h"
 
@@ -14,11 +15,6 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr const char* kExtension = ".rigband";
-
-std::string dayText(Day day)
-{
-    return valueOf(day).toString().toStdString();
-}
 
 // VACUUM INTO does not sync what it writes.
 bool syncToDisk(const fs::path& file)

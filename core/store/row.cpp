@@ -1,39 +1,13 @@
 #include "core/store/row.h"
 
+#include "core/day_entry.h"
 #include "core/store/values.h"
 
 #include <QByteArray>
 
 #include <algorithm>
-#include <charconv>
 
 namespace rig {
-
-namespace {
-
-// yyyy-MM-dd, as days of the proleptic Gregorian calendar.
-std::optional<Day> dayFrom(const std::string& text)
-{
-    int year = 0;
-    unsigned month = 0;
-    unsigned day = 0;
-    if (text.size() != 10 || text[4] != '-' || text[7] != '-')
-        return std::nullopt;
-    const char* at = text.data();
-    if (std::from_chars(at, at + 4, year).ptr != at + 4)
-        return std::nullopt;
-    if (std::from_chars(at + 5, at + 7, month).ptr != at + 7)
-        return std::nullopt;
-    if (std::from_chars(at + 8, at + 10, day).ptr != at + 10)
-        return std::nullopt;
-    const std::chrono::year_month_day date{std::chrono::year{year}, std::chrono::month{month},
-                                           std::chrono::day{day}};
-    if (!date.ok())
-        return std::nullopt;
-    return Day{date};
-}
-
-} // namespace
 
 QVariant valueOf(const IdBytes& id)
 {
@@ -47,9 +21,7 @@ QVariant valueOf(const std::string& text)
 
 QVariant valueOf(Day day)
 {
-    const std::chrono::year_month_day date{day};
-    return QString::asprintf("%04d-%02u-%02u", static_cast<int>(date.year()),
-                             static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()));
+    return valueOf(dayText(day));
 }
 
 std::int64_t Row::integer()
@@ -70,7 +42,7 @@ std::string Row::text()
 Day Row::day()
 {
     const std::string written = text();
-    const std::optional<Day> read = dayFrom(written);
+    const std::optional<Day> read = parseDay(written);
     if (!read)
         m_problem = "not a day: " + written;
     return read.value_or(Day{});

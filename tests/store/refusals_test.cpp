@@ -1,0 +1,244 @@
+#include "core/store/records.h"
+#include "tests/support/hangar.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+constexpr std::int64_t kDay = 86400;
+
+class Refused : public testing::Test
+{
+protected:
+    TempStore store;
+    Hangar hangar{store.records()};
+
+    Records& records() { return store.records(); }
+    Moment now() { return store.clock().now(); }
+    Reading good() { return hangar.reading(between(450, 500), now()); }
+
+    template <typename T> static void expect(const Result<T>& result)
+    {
+        ASSERT_FALSE(result);
+        EXPECT_EQ(result.problem().kind, ProblemKind::FactRefused) << describe(result.problem());
+        EXPECT_FALSE(result.problem().detail.empty());
+    }
+    void expectReading(const Reading& reading)
+    {
+        expect(records().add(reading, std::nullopt));
+        EXPECT_TRUE(must(records().readings(hangar.airframe)).empty());
+    }
+};
+
+} // namespace
+
+TEST_F(Refused, ReadingThatNoLeafCanGive)
+{
+    for (const GapInterval& interval :
+         {between(600, 550), between(600, 600), between(-50, 50), between(9000, 10'001),
+          GapInterval{Gap::micrometres(10'001), std::nullopt}}) {
+        Reading reading = good();
+        reading.interval = interval;
+        expectReading(reading);
+    }
+}
+
+TEST_F(Refused, ReadingMoreThanADayAhead)
+{
+    Reading reading = good();
+    reading.when.utcSeconds += kDay + 1;
+    expectReading(reading);
+    reading.when.utcSeconds -= 1; // a clock set wrong by hours must not stop the work
+    must(records().add(reading, std::nullopt));
+}
+
+TEST_F(Refused, ReadingWithoutItsCouplingFittingPersonGaugeOrRecord)
+{
+    Reading reading = good();
+    reading.coupling = CouplingId{};
+    expectReading(reading);
+    reading = good();
+    reading.fitting = FittingId{};
+    expectReading(reading);
+    reading = good();
+    reading.fitting = hangar.rightFitting;
+    expectReading(reading);
+    reading = good();
+    reading.person = PersonId{};
+    expectReading(reading);
+    reading = good();
+    reading.gauge = GaugeId{};
+    expectReading(reading);
+    reading = good();
+    reading.record = RecordId{};
+    expectReading(reading);
+}
+
+TEST_F(Refused, ReadingInARecordOfAnotherAirframe)
+{
+    RiggingRecord record = hangar.record(now());
+    record.airframe = must(records().add(anAirframe("QX-42")));
+    Reading reading = good();
+    reading.record = must(records().add(record));
+    expectReading(reading);
+}
+
+TEST_F(Refused, ReadingSavedTwice)
+{
+    Reading reading = good();
+    reading.id = must(records().add(reading, std::nullopt));
+    expect(records().add(reading, std::nullopt));
+    EXPECT_EQ(must(records().readings(hangar.airframe)).size(), 1U);
+}
+
+TEST_F(Refused, CorrectionWithoutReasonOfAnotherCouplingOrASecondTime)
+{
+    const ReadingId wrong = must(records().add(good(), std::nullopt));
+    Reading correction = good();
+    correction.corrects = wrong;
+    expect(records().add(correction, std::nullopt));
+    correction.note = "wrong leaf";
+    correction.coupling = hangar.rightAileron;
+    correction.fitting = hangar.rightFitting;
+    expect(records().add(correction, std::nullopt));
+    correction = good();
+    correction.corrects = wrong;
+    correction.note = "wrong leaf";
+    must(records().add(correction, std::nullopt));
+    expect(records().add(correction, std::nullopt));
+}
+
+TEST_F(Refused, GaugeThatCanMeasureNothing)
+{
+    Gauge gauge = aLeafSet("D");
+    gauge.set = GaugeSet{GaugeKind::Leaves, {}};
+    expect(records().add(gauge));
+    gauge.set = GaugeSet{GaugeKind::Pins, {Gap{}}};
+    expect(records().add(gauge));
+    gauge.set = GaugeSet::taper(Gap{});
+    expect(records().add(gauge));
+    EXPECT_EQ(must(records().gauges()).size(), 1U);
+}
+
+TEST_F(Refused, NamesThatAreEmptyOrTaken)
+{
+    expect(records().add(anAirframe(" ")));
+    expect(records().add(anAirframe("qx-17 ")));
+    expect(records().add(aPerson("")));
+    expect(records().add(aPerson("m. oren")));
+    expect(records().add(aLeafSet("a")));
+    expect(records().add(aCoupling(hangar.airframe, "LEFT  AILERON")));
+    must(records().add(aCoupling(must(records().add(anAirframe("QX-42"))), "Left aileron")));
+}
+
+TEST_F(Refused, SamePersonTwice)
+{
+    RecordClose close;
+    close.record = must(records().add(hangar.record(now())));
+    close.first = hangar.oren;
+    close.second = hangar.oren;
+    expect(records().add(close));
+    FrozenBaseline baseline;
+    baseline.fitting = hangar.leftFitting;
+    baseline.readings = {must(records().add(good(), std::nullopt))};
+    baseline.first = hangar.vale;
+    baseline.second = hangar.vale;
+    expect(records().add(baseline));
+    EXPECT_TRUE(must(records().frozenBaselines(hangar.airframe)).empty());
+}
+
+TEST_F(Refused, CompleteCloseWithOneName)
+{
+    RecordClose close;
+    close.record = must(records().add(hangar.record(now())));
+    close.closing = Closing::Complete;
+    close.first = hangar.oren;
+    expect(records().add(close));
+}
+
+TEST_F(Refused, SecondCloseOfARecord)
+{
+    RecordClose close;
+    close.record = must(records().add(hangar.record(now())));
+    must(records().add(close));
+    expect(records().add(close));
+}
+
+TEST_F(Refused, BaselineOfNothingOfAnotherFittingOrTwiceTheSame)
+{
+    FrozenBaseline baseline;
+    baseline.fitting = hangar.rightFitting;
+    baseline.first = hangar.oren;
+    baseline.second = hangar.vale;
+    expect(records().add(baseline));
+    const ReadingId reading = must(records().add(good(), std::nullopt));
+    baseline.readings = {reading};
+    expect(records().add(baseline));
+    baseline.fitting = hangar.leftFitting;
+    baseline.readings = {reading, reading};
+    expect(records().add(baseline));
+}
+
+TEST_F(Refused, ExclusionByNobodyOrWithoutReason)
+{
+    Exclusion exclusion;
+    exclusion.reading = must(records().add(good(), std::nullopt));
+    exclusion.reason = "leaf tilted";
+    expect(records().add(exclusion));
+    exclusion.stamp.by = hangar.oren;
+    exclusion.reason = "  ";
+    expect(records().add(exclusion));
+}
+
+TEST_F(Refused, FactsAboutSomethingThatIsNotThere)
+{
+    Fitting fitting;
+    expect(records().add(fitting));
+    Event event;
+    expect(records().add(event));
+    event.airframe = must(records().add(anAirframe("QX-42")));
+    event.coupling = hangar.leftAileron; // of QX-17
+    expect(records().add(event));
+    expect(records().add(GaugeCheck{}));
+    expect(records().add(RiggingRecord{}));
+    expect(records().add(Check{}));
+    expect(records().add(Interruption{}));
+    expect(records().add(RecordClose{}));
+    Person person = aPerson("R. Sand");
+    person.id.bytes[3] = 1; // a later version of nobody
+    expect(records().add(person));
+    person = aPerson("R. Sand");
+    person.stamp.by = PersonId{person.id};
+    person.stamp.by->bytes[3] = 1;
+    expect(records().add(person));
+}
+
+TEST_F(Refused, TakesTheWholeOfATogetherWithIt)
+{
+    const Outcome done = records().together([&]() -> Outcome {
+        must(records().add(good(), std::nullopt));
+        Reading bad = good();
+        bad.interval = between(600, 500);
+        if (const auto added = records().add(bad, std::nullopt); !added)
+            return added.problem();
+        return Done{};
+    });
+    ASSERT_FALSE(done);
+    EXPECT_TRUE(must(records().readings(hangar.airframe)).empty());
+}
+
+TEST_F(Refused, TakesTheWholeOfATogetherWithItEvenWhenOverlooked)
+{
+    const Outcome done = records().together([&]() -> Outcome {
+        must(records().add(good(), std::nullopt));
+        Reading bad = good();
+        bad.interval = between(600, 500);
+        static_cast<void>(records().add(bad, std::nullopt));
+        return Done{};
+    });
+    ASSERT_FALSE(done);
+    EXPECT_TRUE(must(records().readings(hangar.airframe)).empty());
+}
