@@ -100,9 +100,13 @@ std::vector<std::vector<Tick>> Scale::choices() const
     if (m_kind != ScaleKind::Dates) {
         const double finest = m_kind == ScaleKind::Millimetres ? 0.01 : 1;
         for (double decade = finest; decade < 1e9; decade *= 10)
-            for (const double factor : {1.0, 2.0, 5.0})
-                if (roughSteps(decade * factor) < kMostTicks && roughSteps(decade * factor) > 0.2)
-                    all.push_back(stepped(decade * factor));
+            for (const double factor : {1.0, 2.0, 5.0}) {
+                const double step = decade * factor;
+                // Steps of 0.02 mm would pass between the leaves of most sets.
+                const bool isPleasant = m_kind != ScaleKind::Millimetres || step < 0.015 || step > 0.03;
+                if (isPleasant && roughSteps(step) < kMostTicks && roughSteps(step) > 0.2)
+                    all.push_back(stepped(step));
+            }
         return all;
     }
     for (const int days : {1, 2, 5, 10, 15})

@@ -77,7 +77,7 @@ void divide(Sheet& sheet, TrendPicture& picture, const Rows& rows)
         return across(bottom, height);
     };
     if (rows.events > 0)
-        sheet.events = takeBottom(rows.events * row + 9);
+        picture.eventLane = takeBottom(rows.events * row + 9);
     if (rows.name)
         sheet.name = takeBottom(row);
     sheet.axis = takeBottom(row + 7);
@@ -141,6 +141,35 @@ bool isFree(const QRectF& where, const TrendPicture& picture, double apart)
     return std::none_of(picture.labels.begin(), picture.labels.end(),
                         [&wide](const TrendLabel& label) { return label.where.intersects(wide); }) &&
            std::none_of(picture.lines.begin(), picture.lines.end(), crosses);
+}
+
+bool isClear(const QRectF& where, const TrendPicture& picture)
+{
+    const auto hits = [&where](const auto& shape) { return shape.where.intersects(where); };
+    const auto underlines = [&where](const TrendLine& line) {
+        return line.dashed && line.from.y() == line.to.y() && line.from.y() > where.top() &&
+               line.from.y() < where.bottom() && line.from.x() < where.right() && line.to.x() > where.left();
+    };
+    return isFree(where, picture, 2) && std::none_of(picture.bars.begin(), picture.bars.end(), hits) &&
+           std::none_of(picture.marks.begin(), picture.marks.end(), hits) &&
+           std::none_of(picture.lines.begin(), picture.lines.end(), underlines);
+}
+
+void addValue(const Sheet& sheet, TrendPicture& picture, const Spot& spot, const QRectF& lane)
+{
+    const auto index = static_cast<std::size_t>(&spot - sheet.spots.data());
+    const QString text = TrendWords::gap(sheet.series.readings[index].interval);
+    const QRectF bar = BarPlaces{picture}.of(spot);
+    const double width = widthOf(text, sheet.small);
+    const double y = std::clamp(bar.center().y() - sheet.line / 2, lane.top(),
+                                std::max(lane.top(), lane.bottom() - sheet.line));
+    for (const double left : {bar.right() + 4, bar.left() - 4 - width}) {
+        const QRectF where{left, y, width, sheet.line};
+        if (left < lane.left() || where.right() > lane.right() || !isClear(where, picture))
+            continue;
+        picture.labels.push_back(smallLabel(sheet, where, text, Qt::AlignLeft));
+        return;
+    }
 }
 
 TrendLabel smallLabel(const Sheet& sheet, const QRectF& where, const QString& text, Qt::Alignment align)
@@ -209,13 +238,33 @@ std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPictu
     const std::vector<trend::Spot> spots = trend::spotsOf(series, picture.window.axis);
     std::optional<std::size_t> nearest;
     double least = kNear;
+    const trend::BarPlaces places{picture};
     for (std::size_t i = 0; i < spots.size(); ++i) {
-        if (spots[i].x < picture.window.from || spots[i].x > picture.window.to)
+        if (!places.shows(spots[i]))
             continue;
         // Of two under the cursor, the one whose middle is nearer.
-        const QRectF bar = trend::barOf(spots[i], picture);
+        const QRectF bar = places.of(spots[i]);
         const double far = distance(bar, point) + std::abs(bar.center().x() - point.x()) * 0.01;
         if (far < least) {
+            least = far;
+            nearest = i;
+        }
+    }
+    return nearest;
+}
+
+std::optional<std::size_t> eventAt(const TrendSeries& series, const TrendPicture& picture, QPointF point)
+{
+    constexpr double kNear = 6;
+    std::optional<std::size_t> nearest;
+    if (!picture.eventLane.contains(point))
+        return nearest;
+    const Scale across = trend::acrossOf(picture);
+    double least = kNear;
+    for (std::size_t i = 0; i < series.events.size(); ++i) {
+        const TrendEvent& event = series.events[i];
+        const double x = across.at(trend::along(picture.window.axis, event.when, event.rigging));
+        if (const double far = std::abs(x - point.x()); far < least) {
             least = far;
             nearest = i;
         }
@@ -226,10 +275,10 @@ std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPictu
 std::optional<QRectF> placeOf(const TrendSeries& series, const TrendPicture& picture, std::size_t reading)
 {
     const std::vector<trend::Spot> spots = trend::spotsOf(series, picture.window.axis);
-    if (reading >= spots.size() || spots[reading].x < picture.window.from ||
-        spots[reading].x > picture.window.to)
+    const trend::BarPlaces places{picture};
+    if (reading >= spots.size() || !places.shows(spots[reading]))
         return std::nullopt;
-    return trend::barOf(spots[reading], picture);
+    return places.of(spots[reading]);
 }
 
 } // namespace rig

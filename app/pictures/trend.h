@@ -141,6 +141,7 @@ struct TrendLabel
 struct TrendPicture
 {
     QRectF plot;
+    QRectF eventLane;   // null when there are none
     QRectF partLane;    // of part-seated readings, on a scale of their own; null when there are none
     TrendWindow window; // as drawn, never whole
     double mmAtBottom = 0;
@@ -165,6 +166,8 @@ void paint(QPainter& painter, const TrendPicture& picture, const Theme& theme);
 
 // The reading nearest to a point of the picture, when one is near enough to be meant.
 std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPicture& picture, QPointF point);
+// The event whose tick in the event lane is nearest to a point of that lane.
+std::optional<std::size_t> eventAt(const TrendSeries& series, const TrendPicture& picture, QPointF point);
 // Where that reading is drawn; nothing when it lies outside the window.
 std::optional<QRectF> placeOf(const TrendSeries& series, const TrendPicture& picture, std::size_t reading);
 

@@ -73,11 +73,11 @@ struct Stretch
 class Columns
 {
 public:
-    Columns(TrendPicture& picture, double width) : m_picture{picture}, m_width{width} {}
+    explicit Columns(TrendPicture& picture) : m_picture{picture} {}
 
     void add(const QRectF& bar, Layer layer)
     {
-        const double column = std::floor(bar.center().x() / m_width);
+        const double column = std::floor(bar.center().x());
         if (column != m_column)
             flush();
         m_column = column;
@@ -111,14 +111,14 @@ private:
     void push(const Stretch& stretch, Layer layer)
     {
         // A lone column of one pixel is easily missed, so what is not ordinary gets two.
-        const double width = layer > Ordinary ? std::max(2.0, m_width) : m_width;
-        const QRectF where{m_column * m_width, stretch.top, width, stretch.bottom - stretch.top};
-        m_boxes[static_cast<std::size_t>(layer)].push_back(boxOf(where, layer));
-        m_boxes[static_cast<std::size_t>(layer)].back().hollow = false;
+        const double width = layer > Ordinary ? 2 : 1;
+        TrendBox box = boxOf({m_column, stretch.top, width, stretch.bottom - stretch.top}, layer);
+        box.opacity = box.hollow ? 0.35 : 1; // one pixel has no inside to leave hollow
+        box.hollow = false;
+        m_boxes[static_cast<std::size_t>(layer)].push_back(box);
     }
 
     TrendPicture& m_picture;
-    double m_width;
     double m_column = -1;
     std::array<std::vector<Stretch>, LayerCount> m_stretches;
     std::array<std::vector<TrendBox>, LayerCount> m_boxes;
@@ -185,15 +185,6 @@ bool liesBelow(const Sheet& sheet, const Spot& spot)
     return fitting && fitting->band && !spot.isOpen && (spot.low + spot.high) / 2 < fitting->band->median;
 }
 
-std::vector<const Spot*> visible(const Sheet& sheet, const TrendPicture& picture, bool part)
-{
-    std::vector<const Spot*> spots;
-    for (const Spot& spot : sheet.spots)
-        if (spot.isPart == part && spot.x >= picture.window.from && spot.x <= picture.window.to)
-            spots.push_back(&spot);
-    return spots;
-}
-
 void addArrow(TrendPicture& picture, const QRectF& bar, bool up, Role role)
 {
     picture.arrows.push_back({{bar.center().x(), up ? bar.top() - 4 : bar.bottom() + 4},
@@ -211,90 +202,73 @@ void addEnds(TrendPicture& picture, const Spot& spot, const QRectF& bar, const R
         addArrow(picture, bar.translated(0, -4), false, role);
 }
 
-bool isDense(std::size_t readings, const QRectF& lane)
+using Layers = std::array<Spots, LayerCount>;
+
+Layers inLayers(const Spots& spots)
 {
-    return static_cast<double>(readings) > lane.width() / 3;
+    Layers layers;
+    for (const Spot* spot : spots)
+        layers[layerOf(*spot)].push_back(spot);
+    return layers;
 }
 
-void addSparseBars(TrendPicture& picture, const std::vector<const Spot*>& spots, const Range& shown)
+void addSparseBars(TrendPicture& picture, const Spots& spots)
 {
+    const BarPlaces places{picture};
+    const Layers layers = inLayers(spots);
     for (int layer = 0; layer < LayerCount; ++layer)
-        for (const Spot* spot : spots) {
-            if (layerOf(*spot) != layer)
-                continue;
-            const QRectF bar = barOf(*spot, picture);
+        for (const Spot* spot : layers[static_cast<std::size_t>(layer)]) {
+            const QRectF bar = places.of(*spot);
             picture.bars.push_back(boxOf(bar, static_cast<Layer>(layer)));
-            addEnds(picture, *spot, bar, shown);
+            addEnds(picture, *spot, bar,
+                    spot->isPart ? Range{picture.partMmAtBottom, picture.partMmAtTop}
+                                 : Range{picture.mmAtBottom, picture.mmAtTop});
         }
 }
 
-void addDenseBars(TrendPicture& picture, const std::vector<const Spot*>& spots)
+void addDenseBars(TrendPicture& picture, const Spots& spots)
 {
-    Columns columns{picture, 1};
+    const BarPlaces places{picture};
+    Columns columns{picture};
     for (const Spot* spot : spots)
-        columns.add(barOf(*spot, picture), layerOf(*spot));
+        columns.add(places.of(*spot), layerOf(*spot));
     columns.finish();
 }
 
 // A foot under the readings that the band is made of.
-void addFeet(TrendPicture& picture, const std::vector<const Spot*>& spots)
+void addFeet(TrendPicture& picture, const Spots& spots)
 {
+    const BarPlaces places{picture};
     for (const Spot* spot : spots) {
         if (!spot->ofBaseline || spot->hollow)
             continue;
-        const QRectF bar = barOf(*spot, picture);
+        const QRectF bar = places.of(*spot);
         picture.linesOver.push_back(
             {{bar.left() - 2, bar.bottom() + 2}, {bar.right() + 2, bar.bottom() + 2}, Role::Ink, 1, false});
     }
 }
 
-void addMarks(const Sheet& sheet, TrendPicture& picture, const std::vector<const Spot*>& spots)
+void addMarks(const Sheet& sheet, TrendPicture& picture, const Spots& spots)
 {
     const double side = 10 * sheet.fonts.scale;
     Marks marks{picture, side};
+    const BarPlaces places{picture};
+    const Layers layers = inLayers(spots);
     for (const Layer layer : {Outside, CannotTell, NearEdge, NoBand})
-        for (const Spot* spot : spots) {
-            if (layerOf(*spot) != layer)
-                continue;
-            const QRectF bar = barOf(*spot, picture);
+        for (const Spot* spot : layers[layer]) {
+            const QRectF bar = places.of(*spot);
             const double off = side / 2 + (spot->isOpen ? 7 : 3);
             const bool below = liesBelow(sheet, *spot);
             marks.add({bar.center().x(), below ? bar.bottom() + off : bar.top() - off}, spot->verdict);
         }
 }
 
-bool isClear(const QRectF& where, const TrendPicture& picture)
-{
-    const auto hits = [&where](const auto& shape) { return shape.where.intersects(where); };
-    return isFree(where, picture, 2) && std::none_of(picture.bars.begin(), picture.bars.end(), hits) &&
-           std::none_of(picture.marks.begin(), picture.marks.end(), hits);
-}
-
-// The value beside a bar, on whichever side has room.
-void addValue(const Sheet& sheet, TrendPicture& picture, const QRectF& bar, const QRectF& lane,
-              const QString& text)
-{
-    const double width = widthOf(text, sheet.small);
-    const double y = std::clamp(bar.center().y() - sheet.line / 2, lane.top(),
-                                std::max(lane.top(), lane.bottom() - sheet.line));
-    for (const double left : {bar.right() + 4, bar.left() - 4 - width}) {
-        const QRectF where{left, y, width, sheet.line};
-        if (left < lane.left() || where.right() > lane.right() || !isClear(where, picture))
-            continue;
-        picture.labels.push_back(smallLabel(sheet, where, text, Qt::AlignLeft));
-        return;
-    }
-}
-
 // Readings that lie beyond the scale have their value written beside the arrow.
-void addFarValues(const Sheet& sheet, TrendPicture& picture, const std::vector<const Spot*>& spots)
+void addFarValues(const Sheet& sheet, TrendPicture& picture, const Spots& spots)
 {
     for (const Spot* spot : spots)
-        if (spot->low > picture.mmAtTop || (spot->high < picture.mmAtBottom && !spot->isOpen)) {
-            const auto index = static_cast<std::size_t>(spot - sheet.spots.data());
-            addValue(sheet, picture, barOf(*spot, picture), picture.plot,
-                     TrendWords::gap(sheet.series.readings[index].interval));
-        }
+        if (spot->low > picture.mmAtTop || (spot->high < picture.mmAtBottom && !spot->isOpen))
+            addValue(sheet, picture, *spot, picture.plot);
 }
 
 void addFirstBandName(const Sheet& sheet, TrendPicture& picture)
@@ -309,7 +283,9 @@ void addFirstBandName(const Sheet& sheet, TrendPicture& picture)
         for (const double top : {up.at(inner.lower) + 1, up.at(inner.upper) - sheet.line - 1,
                                  up.at(inner.upper) + 1, up.at(inner.lower) - sheet.line - 1}) {
             const QRectF where{left, top, width, sheet.line};
-            if (!picture.plot.contains(where) || !isClear(where, picture))
+            const auto hits = [&where](const TrendBox& box) { return box.where.intersects(where); };
+            if (!picture.plot.contains(where) || !isClear(where, picture) ||
+                std::any_of(picture.boxes.begin(), picture.boxes.end(), hits))
                 continue;
             picture.labels.push_back(smallLabel(sheet, where, TrendWords::firstBand(), Qt::AlignLeft));
             return;
@@ -318,111 +294,61 @@ void addFirstBandName(const Sheet& sheet, TrendPicture& picture)
 
 } // namespace
 
-QRectF barOf(const Spot& spot, const TrendPicture& picture)
+BarPlaces::BarPlaces(const TrendPicture& picture)
+    : m_across{acrossOf(picture)}, m_up{upOf(picture)}, m_partUp{partUpOf(picture)}, m_plot{picture.plot},
+      m_partLane{picture.partLane}, m_width{picture.barWidth}
 {
-    const QRectF& lane = spot.isPart ? picture.partLane : picture.plot;
-    const Scale up = spot.isPart ? partUpOf(picture) : upOf(picture);
-    const double openLength = std::max(12.0, 0.03 * std::abs(up.pixelsPerUnit()));
-    const double bottom = up.at(spot.low);
-    const double top = spot.isOpen ? bottom - std::min(openLength, lane.height() / 3) : up.at(spot.high);
-    const double clippedTop = std::clamp(top, lane.top(), lane.bottom() - 2);
-    const double clippedBottom = std::clamp(bottom, clippedTop + 2, lane.bottom());
-    const double x = acrossOf(picture).at(spot.x);
-    return {x - picture.barWidth / 2, clippedTop, picture.barWidth, clippedBottom - clippedTop};
+}
+
+QRectF BarPlaces::of(const Spot& spot) const
+{
+    const QRectF& lane = spot.isPart ? m_partLane : m_plot;
+    const Scale& up = spot.isPart ? m_partUp : m_up;
+    const double foot = up.at(spot.low);
+    // How far an open interval goes on is not known: a short bar, then an arrow.
+    const double openLength =
+        std::min(std::max(12.0, 0.03 * std::abs(up.pixelsPerUnit())), lane.height() / 3);
+    const double head = spot.isOpen ? foot - openLength : up.at(spot.high);
+    const double top = std::clamp(head, lane.top(), lane.bottom() - 2);
+    const double bottom = std::min(std::max(foot, top + 2), lane.bottom());
+    return {m_across.at(spot.x) - m_width / 2, top, m_width, bottom - top};
+}
+
+Spots visibleSpots(const Sheet& sheet, const TrendPicture& picture, bool part)
+{
+    Spots spots;
+    for (const Spot& spot : sheet.spots)
+        if (spot.isPart == part && spot.x >= picture.window.from && spot.x <= picture.window.to)
+            spots.push_back(&spot);
+    return spots;
+}
+
+bool isDense(const Spots& spots, const QRectF& lane)
+{
+    return static_cast<double>(spots.size()) > lane.width() / 3;
+}
+
+void addBars(TrendPicture& picture, const Spots& spots, const QRectF& lane)
+{
+    if (isDense(spots, lane))
+        addDenseBars(picture, spots);
+    else
+        addSparseBars(picture, spots);
 }
 
 void addReadings(const Sheet& sheet, TrendPicture& picture)
 {
-    const std::vector<const Spot*> spots = visible(sheet, picture, false);
-    const bool dense = isDense(spots.size(), picture.plot);
+    const Spots spots = visibleSpots(sheet, picture, false);
+    const bool dense = isDense(spots, picture.plot);
     const double each = picture.plot.width() / static_cast<double>(std::max<std::size_t>(1, spots.size()));
     picture.barWidth = dense ? 1 : std::clamp(each * 0.36, 2.0, 5.0);
-    const Range shown{picture.mmAtBottom, picture.mmAtTop};
-    if (dense) {
-        addDenseBars(picture, spots);
-    } else {
-        addSparseBars(picture, spots, shown);
-        if (each >= 7)
-            addFeet(picture, spots);
-    }
+    addBars(picture, spots, picture.plot);
+    if (!dense && each >= 7)
+        addFeet(picture, spots);
     addMarks(sheet, picture, spots);
     if (!dense)
         addFarValues(sheet, picture, spots);
     addFirstBandName(sheet, picture);
-}
-
-namespace {
-
-QString partRangeText(const std::vector<Spot>& spots, const TrendSeries& series)
-{
-    GapInterval whole = {kWidestGap, Gap{}};
-    for (std::size_t i = 0; i < spots.size(); ++i) {
-        if (!spots[i].isPart)
-            continue;
-        const GapInterval& gap = series.readings[i].interval;
-        whole.enters = std::min(whole.enters, gap.enters);
-        if (!gap.refuses)
-            whole.refuses.reset();
-        else if (whole.refuses)
-            whole.refuses = std::max(*whole.refuses, *gap.refuses);
-    }
-    return TrendWords::gap(whole);
-}
-
-void addPartCaption(const Sheet& sheet, TrendPicture& picture)
-{
-    const QString range = partRangeText(sheet.spots, sheet.series);
-    const QRectF row{picture.partLane.left(), picture.partLane.top() - sheet.line - 1,
-                     picture.partLane.width(), sheet.line};
-    for (const QString& text : {TrendWords::partSeated(range), TrendWords::partSeatedShort(range)}) {
-        const double width = widthOf(text, sheet.small);
-        for (double left = row.left(); left + width <= row.right(); left += 10) {
-            const QRectF where{left, row.top(), width, row.height()};
-            if (!isFree(where, picture, 4))
-                continue;
-            picture.labels.push_back(smallLabel(sheet, where, text, Qt::AlignLeft));
-            return;
-        }
-    }
-}
-
-void addPartScale(const Sheet& sheet, TrendPicture& picture)
-{
-    const Scale up = partUpOf(picture);
-    const auto extent = [&sheet](const QString&) { return sheet.line; };
-    for (const Tick& tick : up.ticks(extent, sheet.line * 0.4)) {
-        const QRectF where{2, up.at(tick.value) - sheet.line / 2, picture.partLane.left() - 9, sheet.line};
-        if (where.top() >= picture.partLane.top() - 2 && where.bottom() <= picture.partLane.bottom() + 2 &&
-            isFree(where, picture, 0))
-            picture.labels.push_back(smallLabel(sheet, where, tick.text, Qt::AlignRight));
-    }
-}
-
-} // namespace
-
-void addPartLane(const Sheet& sheet, TrendPicture& picture)
-{
-    if (picture.partLane.isNull())
-        return;
-    TrendBox ground;
-    ground.where = picture.partLane;
-    ground.role = Role::Hatch;
-    ground.hatched = true;
-    ground.opacity = 0.45;
-    picture.boxes.push_back(ground);
-    addPartCaption(sheet, picture);
-    addPartScale(sheet, picture);
-    const std::vector<const Spot*> spots = visible(sheet, picture, true);
-    if (isDense(spots.size(), picture.partLane)) {
-        addDenseBars(picture, spots);
-        return;
-    }
-    addSparseBars(picture, spots, {picture.partMmAtBottom, picture.partMmAtTop});
-    for (const Spot* spot : spots) {
-        const auto index = static_cast<std::size_t>(spot - sheet.spots.data());
-        addValue(sheet, picture, barOf(*spot, picture), picture.partLane,
-                 TrendWords::gap(sheet.series.readings[index].interval));
-    }
 }
 
 } // namespace rig::trend

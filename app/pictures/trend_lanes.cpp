@@ -4,6 +4,7 @@
 #include <QLineF>
 
 #include <algorithm>
+#include <cmath>
 
 namespace rig::trend {
 
@@ -33,35 +34,88 @@ std::vector<EventPlace> placesOf(const Sheet& sheet, const TrendPicture& picture
     return places;
 }
 
-bool placeWords(const Sheet& sheet, TrendPicture& picture, const EventPlace& place,
-                std::vector<QRectF>& taken)
+// Places words one by one in the rows of the lane, and remembers what is taken.
+class EventWords
 {
-    const QString text = TrendWords::event(*place.event);
-    const double width = widthOf(text, sheet.small);
-    const double first = sheet.events.top() + 7;
-    for (int row = 0; row < sheet.eventRows; ++row) {
-        const double top = first + row * (sheet.line + 2);
-        const QRectF stem{place.x - 2, sheet.events.top(), 4, top - sheet.events.top()};
-        for (const double wanted : {place.x - width / 2, place.x - 4, place.x + 4 - width}) {
-            const double left = std::clamp(wanted, sheet.events.left(),
-                                           std::max(sheet.events.left(), sheet.events.right() - width));
-            const QRectF where{left, top, width, sheet.line};
-            const auto hits = [&where, &stem](const QRectF& other) {
-                return other.intersects(where.adjusted(-7, 0, 7, 0)) || other.intersects(stem);
-            };
-            if (where.right() > sheet.size.width() - 4 || std::any_of(taken.begin(), taken.end(), hits))
-                continue;
-            taken.push_back(where);
-            if (row > 0) {
-                taken.push_back(stem);
-                picture.lines.push_back(
-                    {{place.x, sheet.events.top()}, {place.x, top}, Role::Line, 1, false});
-            }
-            picture.labels.push_back(smallLabel(sheet, where, text, Qt::AlignLeft));
-            return true;
-        }
+public:
+    EventWords(const Sheet& sheet, TrendPicture& picture, const std::vector<EventPlace>& places)
+        : m_sheet{sheet}, m_picture{picture}, m_places{places}
+    {
     }
-    return false;
+
+    bool add(const EventPlace& place, const QString& text)
+    {
+        for (int row = 0; row < m_sheet.eventRows; ++row)
+            if (const auto where = bestPlace(place, widthOf(text, m_sheet.small), row)) {
+                m_taken.push_back(*where);
+                if (row > 0)
+                    addStem(place.x, where->top());
+                m_picture.labels.push_back(smallLabel(m_sheet, *where, text, Qt::AlignLeft));
+                return true;
+            }
+        return false;
+    }
+
+private:
+    QRectF stemOf(double x, double bottom) const
+    {
+        return {QPointF{x - 3, m_picture.eventLane.top()}, QPointF{x + 3, bottom}};
+    }
+
+    void addStem(double x, double bottom)
+    {
+        m_taken.push_back(stemOf(x, bottom));
+        m_picture.lines.push_back({{x, m_picture.eventLane.top()}, {x, bottom}, Role::Line, 1, false});
+    }
+
+    // Right of its tick, left of it or around it: where it covers the fewest ticks of others.
+    std::optional<QRectF> bestPlace(const EventPlace& place, double width, int row) const
+    {
+        const QRectF& lane = m_picture.eventLane;
+        const double top = lane.top() + 7 + row * (m_sheet.line + 2);
+        std::optional<QRectF> best;
+        std::ptrdiff_t fewest = 0;
+        for (const double left : {place.x - 3, place.x + 3 - width, place.x - width / 2}) {
+            const QRectF where{
+                std::clamp(left, lane.left() + 4, std::max(lane.left() + 4, lane.right() - width)), top,
+                width, m_sheet.line};
+            if (where.right() > lane.right() || !isFreeInLane(where, stemOf(place.x, top), row))
+                continue;
+            const auto covered =
+                std::count_if(m_places.begin(), m_places.end(), [&where](const EventPlace& other) {
+                    return other.x > where.left() + 3 && other.x < where.right() - 3;
+                });
+            if (best && covered >= fewest)
+                continue;
+            best = where;
+            fewest = covered;
+        }
+        return best;
+    }
+
+    bool isFreeInLane(const QRectF& where, const QRectF& stem, int row) const
+    {
+        return std::none_of(m_taken.begin(), m_taken.end(), [&where, &stem, row](const QRectF& other) {
+            return other.intersects(where.adjusted(-7, 0, 7, 0)) || (row > 0 && other.intersects(stem));
+        });
+    }
+
+    const Sheet& m_sheet;
+    TrendPicture& m_picture;
+    const std::vector<EventPlace>& m_places;
+    std::vector<QRectF> m_taken;
+};
+
+void addEventTicks(TrendPicture& picture, const std::vector<EventPlace>& places)
+{
+    const double top = picture.eventLane.top();
+    std::vector<double> ticks;
+    for (const EventPlace& place : places)
+        ticks.push_back(std::round(place.x * 2) / 2);
+    std::sort(ticks.begin(), ticks.end());
+    ticks.erase(std::unique(ticks.begin(), ticks.end()), ticks.end());
+    for (const double x : ticks)
+        picture.lines.push_back({{x, top}, {x, top + 6}, Role::InkSoft, 1.6, false});
 }
 
 QPolygonF inside(const QPolygonF& polygon, const QRectF& plot)
@@ -73,22 +127,23 @@ QPolygonF inside(const QPolygonF& polygon, const QRectF& plot)
 
 void addEvents(const Sheet& sheet, TrendPicture& picture)
 {
-    if (sheet.events.isNull())
+    if (picture.eventLane.isNull())
         return;
-    const QRectF& lane = sheet.events;
+    const QRectF& lane = picture.eventLane;
     picture.lines.push_back({{lane.left(), lane.top()}, {lane.right(), lane.top()}, Role::Line, 1, false});
     const QRectF name{2, lane.top() + 7, lane.left() - 9, sheet.line};
     picture.labels.push_back(smallLabel(sheet, name, TrendWords::events(), Qt::AlignRight));
-    std::vector<QRectF> taken{name};
-    double lastTick = -1;
-    for (const EventPlace& place : placesOf(sheet, picture)) {
-        placeWords(sheet, picture, place, taken);
-        if (std::abs(place.x - lastTick) < 0.5)
-            continue;
-        lastTick = place.x;
-        picture.lines.push_back(
-            {{place.x, lane.top()}, {place.x, lane.top() + 6}, Role::InkSoft, 1.6, false});
-    }
+    const std::vector<EventPlace> places = placesOf(sheet, picture);
+    addEventTicks(picture, places);
+    // More words than this never fit on any screen: spare the work.
+    const std::size_t most = std::min<std::size_t>(places.size(), 200);
+    EventWords words{sheet, picture, places};
+    std::vector<const EventPlace*> wordless;
+    for (std::size_t i = 0; i < most; ++i)
+        if (!words.add(places[i], TrendWords::event(*places[i].event)))
+            wordless.push_back(&places[i]);
+    for (const EventPlace* place : wordless)
+        words.add(*place, TrendWords::eventWithoutDate(*place->event));
 }
 
 namespace {

@@ -55,22 +55,46 @@ struct Sheet
     double line = 0; // height of a line of small text
     QRectF header{};
     int headerRows = 1;
-    QRectF axis{};   // tick words
-    QRectF name{};   // of the axis; null when there is no room
-    QRectF events{}; // null when there are none
+    QRectF axis{}; // tick words
+    QRectF name{}; // of the axis; null when there is no room
     int eventRows = 1;
 };
 
 Scale acrossOf(const TrendPicture& picture);
 Scale upOf(const TrendPicture& picture);     // of the plot
 Scale partUpOf(const TrendPicture& picture); // of the lane of part-seated readings
-// The bar of one reading inside its lane, at least two pixels high even when it lies beyond the scale.
-QRectF barOf(const Spot& spot, const TrendPicture& picture);
+
+// The bar of a reading inside its lane, at least two pixels high even when it lies beyond the scale.
+class BarPlaces
+{
+public:
+    explicit BarPlaces(const TrendPicture& picture);
+    QRectF of(const Spot& spot) const;
+    bool shows(const Spot& spot) const { return m_across.contains(spot.x); }
+
+private:
+    Scale m_across;
+    Scale m_up;
+    Scale m_partUp;
+    QRectF m_plot;
+    QRectF m_partLane;
+    double m_width;
+};
 
 double widthOf(const QString& text, const QFontMetricsF& metrics);
 // No label of the picture is nearer than `apart` sideways, and no dashed upright runs through.
 bool isFree(const QRectF& where, const TrendPicture& picture, double apart);
 TrendLabel smallLabel(const Sheet& sheet, const QRectF& where, const QString& text, Qt::Alignment align);
+
+// No label, bar, mark or dashed line of the picture lies under it.
+bool isClear(const QRectF& where, const TrendPicture& picture);
+// The value beside a bar, on whichever side has room; no word when neither has.
+void addValue(const Sheet& sheet, TrendPicture& picture, const Spot& spot, const QRectF& lane);
+
+using Spots = std::vector<const Spot*>;
+Spots visibleSpots(const Sheet& sheet, const TrendPicture& picture, bool part);
+bool isDense(const Spots& spots, const QRectF& lane);
+void addBars(TrendPicture& picture, const Spots& spots, const QRectF& lane);
 
 void addGround(const Sheet& sheet, TrendPicture& picture);
 void addAxes(const Sheet& sheet, TrendPicture& picture);

@@ -54,14 +54,24 @@ double marginOf(const Range& readings, TrendAxis axis)
     return std::max(least, readings.width() * 0.015);
 }
 
+// A fitting holds from the beginning of its day.
+double beginOf(const TrendFitting& fitting, TrendAxis axis)
+{
+    if (axis == TrendAxis::ByRigging)
+        return fitting.rigging;
+    const auto day = std::chrono::sys_seconds{fitting.begins.localDay()};
+    return static_cast<double>(day.time_since_epoch().count() - fitting.begins.offsetSeconds);
+}
+
 // Between the last reading before the fitting and its first one.
 double boundaryOf(const TrendFitting& fitting, const TrendSeries& series, TrendAxis axis,
                   const std::vector<Spot>& spots, double margin)
 {
-    const double said = along(axis, fitting.begins, fitting.rigging);
-    const auto first = std::partition_point(
-        series.readings.begin(), series.readings.end(),
-        [&fitting](const TrendReading& reading) { return reading.when < fitting.begins; });
+    const double said = beginOf(fitting, axis);
+    const auto first = std::partition_point(series.readings.begin(), series.readings.end(),
+                                            [day = fitting.begins.localDay()](const TrendReading& reading) {
+                                                return reading.when.localDay() < day;
+                                            });
     const auto index = static_cast<std::size_t>(first - series.readings.begin());
     if (index >= spots.size())
         return said;

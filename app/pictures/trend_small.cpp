@@ -10,8 +10,9 @@ namespace rig {
 
 namespace {
 
-constexpr double kHalfRange = 0.15;     // mm either side of the middle: the same for every coupling
-constexpr double kMostHalfRange = 0.30; // what lies further off is put at the edge with its mark
+// Millimetres either side of the middle: the same for every coupling, so that one look compares them. Only a
+// wide band stretches it; a reading further off stands at the edge with its mark.
+constexpr double kHalfRange = 0.15;
 
 struct Chosen
 {
@@ -23,7 +24,7 @@ const TrendFitting* fittingOf(const TrendSeries& series, const TrendReading& rea
 {
     const TrendFitting* found = nullptr;
     for (const TrendFitting& fitting : series.fittings)
-        if (fitting.begins <= reading.when)
+        if (fitting.begins.localDay() <= reading.when.localDay())
             found = &fitting;
     return found;
 }
@@ -68,10 +69,10 @@ double middleOf(const Chosen& chosen)
 double halfRangeOf(const Chosen& chosen, double middle)
 {
     double half = kHalfRange;
-    for (const TrendReading* reading : chosen.readings)
-        for (const double end : {lowOf(*reading), highOf(*reading)})
-            if (const double off = std::abs(end - middle); off > half && off <= kMostHalfRange)
-                half = off + 0.01;
+    for (const TrendFitting* fitting : chosen.fittings)
+        if (fitting && fitting->band)
+            half = std::max({half, 1.15 * std::abs(fitting->band->inner.upper - middle),
+                             1.15 * std::abs(fitting->band->inner.lower - middle)});
     return half;
 }
 
@@ -89,6 +90,9 @@ void addGrounds(TrendPicture& picture, const Chosen& chosen, const Scale& up)
             where.setTop(up.at(fitting->band->inner.upper));
             where.setBottom(up.at(fitting->band->inner.lower));
             picture.boxes.push_back({where.intersected(picture.plot), Role::Band});
+            const double centre = up.at(fitting->band->median);
+            picture.lines.push_back(
+                {{where.left(), centre}, {where.right(), centre}, Role::Centre, 1, false});
         } else {
             picture.boxes.push_back({where, Role::StripGround});
         }

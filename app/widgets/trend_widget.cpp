@@ -193,7 +193,7 @@ void TrendWidget::mousePressEvent(QMouseEvent* event)
 void TrendWidget::mouseMoveEvent(QMouseEvent* event)
 {
     if (!m_pressed || m_series.readings.empty()) {
-        hover(readingAt(m_series, m_picture, event->position()));
+        hoverAt(event->position());
         return;
     }
     const double by = event->position().x() - m_pressed->x();
@@ -219,6 +219,17 @@ void TrendWidget::mouseReleaseEvent(QMouseEvent* event)
 void TrendWidget::leaveEvent(QEvent*)
 {
     hover(std::nullopt);
+}
+
+void TrendWidget::hoverAt(QPointF point)
+{
+    hover(readingAt(m_series, m_picture, point));
+    const std::optional<std::size_t> event = eventAt(m_series, m_picture, point);
+    if (event == m_hoveredEvent)
+        return;
+    m_hoveredEvent = event;
+    if (!m_hovered)
+        emit hoverSentence(event ? TrendWords::event(m_series.events[*event]) : QString{});
 }
 
 void TrendWidget::hover(std::optional<std::size_t> reading)

@@ -55,6 +55,7 @@ protected:
 private:
     void layOut();
     void lookAt(const TrendWindow& window);
+    void hoverAt(QPointF point);
     void hover(std::optional<std::size_t> reading);
     void choose(int index);
     void step(int by);
@@ -71,6 +72,7 @@ private:
     std::optional<std::size_t> m_small; // readings of a small trend
     int m_chosen = -1;
     std::optional<std::size_t> m_hovered;
+    std::optional<std::size_t> m_hoveredEvent;
     std::optional<QPointF> m_pressed;
     TrendWindow m_pressedWindow;
     bool m_dragged = false;

@@ -8,6 +8,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace rig {
@@ -24,11 +25,27 @@ bool counts(const TrendReading& reading)
     return reading.state == SeatState::Locked && !reading.setAside;
 }
 
-std::ptrdiff_t countOf(const TrendSeries& series, Verdict verdict)
+constexpr std::array kWorstFirst = {Verdict::Outside, Verdict::CannotTell, Verdict::NearEdge,
+                                    Verdict::NoBandYet, Verdict::Inside};
+
+struct Counts
 {
-    return std::count_if(
-        series.readings.begin(), series.readings.end(),
-        [verdict](const TrendReading& reading) { return counts(reading) && reading.verdict == verdict; });
+    std::array<int, kWorstFirst.size()> verdicts{}; // in the order of Verdict
+    int partSeated = 0;
+    int setAside = 0;
+};
+
+// One walk over the readings: a long history has a hundred thousand.
+Counts countsOf(const TrendSeries& series)
+{
+    Counts all;
+    for (const TrendReading& reading : series.readings) {
+        all.partSeated += reading.state == SeatState::PartSeated ? 1 : 0;
+        all.setAside += reading.setAside ? 1 : 0;
+        if (counts(reading))
+            ++all.verdicts[static_cast<std::size_t>(reading.verdict)];
+    }
+    return all;
 }
 
 } // namespace
@@ -92,6 +109,11 @@ QString TrendWords::event(const TrendEvent& event)
         .arg(dayTick(dateOf(event.when)), QString::fromStdString(event.what).simplified());
 }
 
+QString TrendWords::eventWithoutDate(const TrendEvent& event)
+{
+    return QString::fromStdString(event.what).simplified();
+}
+
 QString TrendWords::gap(const GapInterval& interval)
 {
     const Formats formats;
@@ -112,44 +134,53 @@ QString TrendWords::partSeatedShort(const QString& range)
     return tr("part-seated: %1 mm", "range of gaps").arg(range);
 }
 
+QString TrendWords::readingPlace(const TrendReading& reading)
+{
+    const QString when = Formats{}.moment(reading.when);
+    if (std::abs(reading.rigging - std::round(reading.rigging)) > 1e-9)
+        return when; // between two riggings
+    return tr("Rigging %1, %2", "number, day and time").arg(riggingTick(std::llround(reading.rigging)), when);
+}
+
 QString TrendWords::reading(const TrendReading& reading)
 {
-    const Formats formats;
-    QStringList sentences;
     const QString what =
         reading.state == SeatState::PartSeated ? tr("part-seated") : VerdictWords::shortWord(reading.verdict);
-    const bool atARigging = std::abs(reading.rigging - std::round(reading.rigging)) < 1e-9;
-    const QString when = formats.moment(reading.when);
-    const QString where = atARigging ? tr("Rigging %1, %2", "number, day and time")
-                                           .arg(riggingTick(std::llround(reading.rigging)), when)
-                                     : when;
+    QStringList sentences;
     sentences << tr("%1: %2, %3.", "where and when: gap, verdict")
-                     .arg(where, formats.interval(reading.interval), what);
+                     .arg(readingPlace(reading), Formats{}.interval(reading.interval), what);
     const QString person = QString::fromStdString(reading.person);
     const QString gauge = QString::fromStdString(reading.gauge);
-    if (!person.isEmpty())
-        sentences << (gauge.isEmpty() ? tr("Read by %1.").arg(person)
-                                      : tr("Read by %1 with %2.", "person, gauge").arg(person, gauge));
+    if (!person.isEmpty() && gauge.isEmpty())
+        sentences << tr("Read by %1.").arg(person);
+    else if (!person.isEmpty())
+        sentences << tr("Read by %1 with %2.", "person, gauge").arg(person, gauge);
     if (reading.ofBaseline)
         sentences << tr("The band is made of this one among others.");
     if (reading.setAside)
         sentences << tr("Set aside: it does not count.");
     if (!reading.note.empty())
-        sentences << tr("Note: %1").arg(QString::fromStdString(reading.note).simplified());
+        sentences << tr("Note: %1.").arg(QString::fromStdString(reading.note).simplified());
     sentences << tr("One sign only.");
     return sentences.join(QLatin1Char(' '));
 }
 
 QString TrendWords::verdictCounts(const TrendSeries& series)
 {
-    QStringList parts;
-    for (const Verdict verdict :
-         {Verdict::Outside, Verdict::NearEdge, Verdict::CannotTell, Verdict::NoBandYet, Verdict::Inside}) {
-        if (const auto count = countOf(series, verdict); count > 0)
-            parts << tr("%1 %2", "number, verdict")
-                         .arg(Formats{}.count(static_cast<int>(count)), VerdictWords::shortWord(verdict));
-    }
-    return parts.isEmpty() ? QString{} : tr("Of the locked ones: %1.").arg(parts.join(tr(", ")));
+    const Counts counted = countsOf(series);
+    QStringList verdicts;
+    for (const Verdict verdict : kWorstFirst)
+        if (const int count = counted.verdicts[static_cast<std::size_t>(verdict)]; count > 0)
+            verdicts << tr("%1 %2", "number, verdict")
+                            .arg(Formats{}.count(count), VerdictWords::shortWord(verdict));
+    QStringList sentences;
+    if (!verdicts.isEmpty())
+        sentences << tr("Of the locked ones: %1.").arg(verdicts.join(tr(", ", "between parts of a list")));
+    if (counted.partSeated > 0)
+        sentences << tr("%n part-seated reading(s) stand apart.", nullptr, counted.partSeated);
+    if (counted.setAside > 0)
+        sentences << tr("%n reading(s) set aside.", nullptr, counted.setAside);
+    return sentences.join(QLatin1Char(' '));
 }
 
 QString TrendWords::summary(const TrendSeries& series)
@@ -160,17 +191,12 @@ QString TrendWords::summary(const TrendSeries& series)
     QStringList sentences;
     sentences << tr("%n reading(s) from %1 to %2.", nullptr, static_cast<int>(series.readings.size()))
                      .arg(formats.day(series.readings.front().when.localDay()),
-                          formats.day(series.readings.back().when.localDay()));
-    sentences << verdictCounts(series);
+                          formats.day(series.readings.back().when.localDay()))
+              << verdictCounts(series);
     const auto last = std::find_if(series.readings.rbegin(), series.readings.rend(), counts);
     if (last != series.readings.rend())
         sentences << tr("The last one is %1, %2.", "gap, verdict")
                          .arg(formats.interval(last->interval), VerdictWords::shortWord(last->verdict));
-    const auto part =
-        std::count_if(series.readings.begin(), series.readings.end(),
-                      [](const TrendReading& reading) { return reading.state == SeatState::PartSeated; });
-    if (part > 0)
-        sentences << tr("%n part-seated reading(s) stand apart.", nullptr, static_cast<int>(part));
     if (series.fittings.size() > 1)
         sentences << tr("%n fitting(s), each with a band of its own.", nullptr,
                         static_cast<int>(series.fittings.size()));

@@ -37,6 +37,7 @@ public:
     static QString annualLater(const Moment& due); // beyond the right end
     static QString fitting(const std::string& reason);
     static QString event(const TrendEvent& event);
+    static QString eventWithoutDate(const TrendEvent& event);
     static QString gap(const GapInterval& interval); // without the unit, where the axis has it
     static QString partSeated(const QString& range);
     static QString partSeatedShort(const QString& range);
@@ -53,6 +54,7 @@ public:
     static QString keysHint();
 
 private:
+    static QString readingPlace(const TrendReading& reading);
     static QString verdictCounts(const TrendSeries& series);
 };
 
