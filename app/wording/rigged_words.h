@@ -43,6 +43,7 @@ public:
     static QString pullNow() { return tr("pull now"); }
     static QString begunNotDone() { return tr("begun, not done"); }
     static QString interruptedMark(const QString& detail) { return tr("%1 · interrupted").arg(detail); }
+    static QString outsideMark(const QString& detail) { return tr("%1 · outside").arg(detail); }
     static QString doubtedMark(const QString& detail) { return tr("%1 · a doubt was answered").arg(detail); }
     static QString readLookedPulled(const QString& interval) { return tr("%1 · look · pull").arg(interval); }
     static QString bothDone(const QString& detail) { return tr("%1 · second person").arg(detail); }
@@ -100,16 +101,16 @@ public:
     {
         return tr("Measure again: a further reading stands beside the first.");
     }
-    static QString correct() { return tr("Wrong leaf pressed  (%1)").arg(keyCorrect()); }
+    static QString correct() { return tr("Wrong leaf  (%1)").arg(keyCorrect()); }
     static QString correctTitle() { return tr("Wrong leaf pressed"); }
     static QString correctQuestion();
     static QString correctNow();
     static QString nextCoupling() { return tr("Next coupling  (Enter)"); }
-    static QString goToSecond() { return tr("To the second inspection  (Enter)"); }
+    static QString goToSecond() { return tr("Second inspection  (Enter)"); }
     static QString goToClose() { return tr("To the close  (Enter)"); }
-    static QString secondHere() { return tr("Second person here  (%1)").arg(keySecondPerson()); }
-    static QString firstHere() { return tr("Back to the first person  (%1)").arg(keySecondPerson()); }
-    static QString escHint() { return tr("Esc interrupts: back to the look."); }
+    static QString secondHere() { return tr("Second person  (%1)").arg(keySecondPerson()); }
+    static QString firstHere() { return tr("First person  (%1)").arg(keySecondPerson()); }
+    static QString escHint() { return tr("Esc interrupts."); }
     static QString interruptedAt(const QString& time)
     {
         return tr("Interrupted at %1. This coupling starts again from the look.").arg(time);

@@ -58,13 +58,13 @@ bool isOutsideAnywhere(const RecordContent& content, CouplingId coupling, const 
     });
 }
 
-std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingProgress& progress,
-                                  const CouplingFlow& first, const CouplingFlow& second, const Judge& judge)
+std::vector<OpenItemKind> kindsOf(const CouplingProgress& progress, const CouplingFlow& first,
+                                  const CouplingFlow& second)
 {
     std::vector<OpenItemKind> kinds;
     if (progress.doubted)
         kinds.push_back(OpenItemKind::Doubted);
-    if (isOutsideAnywhere(content, progress.id, judge))
+    if (progress.outside)
         kinds.push_back(OpenItemKind::OutsideReading);
     if (const auto kind = notDone(first, second))
         kinds.push_back(*kind);
@@ -85,6 +85,7 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     progress.next = first.next;
     progress.interrupted = first.interrupted || second.interrupted;
     progress.doubted = everDoubted(content, coupling.id);
+    progress.outside = isOutsideAnywhere(content, coupling.id, judge);
     for (const Reading& reading : standing(first.readings)) {
         progress.reading = reading.interval;
         const Verdict verdict = judge(reading).verdict;
@@ -126,7 +127,7 @@ RecordReview reviewOf(const RecordContent& content, std::span<const Coupling> co
         const CouplingFlow first = flowOf(content, coupling.id, Turn::First);
         const CouplingFlow second = flowOf(content, coupling.id, Turn::Second);
         const CouplingProgress progress = progressOf(content, coupling, first, second, judge);
-        for (const OpenItemKind kind : kindsOf(content, progress, first, second, judge))
+        for (const OpenItemKind kind : kindsOf(progress, first, second))
             review.openItems.push_back({coupling.id, coupling.name, kind});
         review.couplings.push_back(progress);
     }

@@ -25,6 +25,7 @@ struct CouplingProgress
     std::optional<Verdict> verdict;     // the gravest of the first person's readings that count
     bool interrupted = false;
     bool doubted = false; // a No or CannotSee was answered at any time in this record
+    bool outside = false; // a reading lay outside at any time in this record, by either person
 };
 
 enum class OpenItemKind {

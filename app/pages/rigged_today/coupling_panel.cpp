@@ -113,6 +113,7 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
         label->setBuddy(box);
         column->addWidget(label);
         column->addWidget(box);
+        column->addStretch(1);
         top->addLayout(column);
     };
     QLabel* gaugeLabel = nullptr;

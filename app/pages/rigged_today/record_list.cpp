@@ -145,6 +145,8 @@ QString detailFor(const CouplingProgress& one, bool isCurrent, Turn turn)
         detail = RiggedWords::bothDone(detail);
     if (one.interrupted)
         detail = RiggedWords::interruptedMark(detail);
+    if (one.outside)
+        detail = RiggedWords::outsideMark(detail);
     if (one.doubted)
         detail = RiggedWords::doubtedMark(detail);
     return detail;
@@ -162,10 +164,13 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, bool is
         role = Role::Accent;
     } else if (turn == Turn::Second && one.stage == CouplingStage::BothDone) {
         shape = MarkShape::Done;
+    } else if (turn == Turn::First && one.outside) {
+        shape = shapeOf(Verdict::Outside);
+        role = shapeRoleOf(Verdict::Outside);
     } else if (turn == Turn::First && one.doubted) {
         shape = MarkShape::HalfDisc;
         role = Role::NearEdge;
-    } else if (turn == Turn::First && one.verdict && (firstDone || one.verdict == Verdict::Outside)) {
+    } else if (turn == Turn::First && one.verdict && firstDone) {
         shape = shapeOf(*one.verdict);
         role = shapeRoleOf(*one.verdict);
     }

@@ -48,6 +48,15 @@ public:
         return *this;
     }
 
+    Record& interrupt()
+    {
+        Interruption interruption;
+        interruption.id.bytes = m_ids.next(0);
+        interruption.coupling = m_coupling.id;
+        m_content.interruptions.push_back(interruption);
+        return *this;
+    }
+
     ReadingId lastReading() const { return m_content.readings.back().id; }
 
     RecordReview review(Verdict verdict = Verdict::Inside) const
@@ -127,6 +136,16 @@ TEST(RecordReview, AnOutsideReadingStaysOpenEvenWhenItIsCorrected)
     });
     EXPECT_EQ(Record::kinds(review), Kinds{OpenItemKind::OutsideReading});
     EXPECT_EQ(review.couplings.front().verdict, Verdict::Inside) << "the row shows the reading that counts";
+}
+
+TEST(RecordReview, AnOutsideReadingStaysInSightAfterAnInterruption)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(900_um).interrupt();
+    const RecordReview review = record.review(Verdict::Outside);
+    EXPECT_TRUE(review.couplings.front().outside);
+    EXPECT_FALSE(review.couplings.front().reading) << "it has to be read anew";
+    EXPECT_EQ(Record::kinds(review), (Kinds{OpenItemKind::OutsideReading, OpenItemKind::NotLooked}));
 }
 
 TEST(RecordReview, ADoubtBlocksTheCloseAlsoAfterAYes)
