@@ -370,7 +370,7 @@ void MainWindow::askOpenFile()
 void MainWindow::setLook(const Look& look)
 {
     m_look = look;
-    setPalette(paletteFor(look.theme));
+    QApplication::setPalette(paletteFor(look.theme)); // widgets with a style sheet ask the application, not the window
     setStyleSheet(styleSheetFor(look.theme, look.fonts));
     for (Page* page : m_pages)
         if (page)
