@@ -26,7 +26,7 @@ Result<std::unique_ptr<StoreFile::Connection>> StoreFile::Connection::open(const
     const QString name = QStringLiteral("rigband-") + QUuid::createUuid().toString(QUuid::WithoutBraces);
     connection->database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name);
     QString options = QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyWaitMilliseconds);
-    if (access == Access::Reading)
+    if (access != Access::Writing)
         options += QStringLiteral(";QSQLITE_OPEN_READONLY");
     connection->database.setConnectOptions(options);
     connection->database.setDatabaseName(QString::fromStdString(path));
@@ -34,6 +34,9 @@ Result<std::unique_ptr<StoreFile::Connection>> StoreFile::Connection::open(const
         const QSqlError error = connection->database.lastError();
         return Problem{ProblemKind::CannotOpen, error.text().toStdString()};
     }
+    if (access == Access::Salvaging)
+        if (const Outcome set = connection->run(QStringLiteral("PRAGMA writable_schema = ON")); !set)
+            return set.problem();
     for (const char* setting : kSettings)
         if (const Outcome set = connection->run(QString::fromLatin1(setting)); !set)
             return set.problem();

@@ -20,7 +20,8 @@ inline constexpr int kBusyWaitMilliseconds = 4000;
 // One open SQLite file. Statements are prepared once and kept.
 struct StoreFile::Connection
 {
-    enum class Access { Reading, Writing };
+    // Salvaging also reads a file that is shorter than its header says.
+    enum class Access { Reading, Writing, Salvaging };
 
     // The file must exist. Sets what holds for every connection; reads nothing of the content.
     static Result<std::unique_ptr<Connection>> open(const std::string& path, Access access);

@@ -13,7 +13,7 @@ namespace rig {
 namespace {
 
 // After damage without a readable end, so many missing rows in a row are taken for the end of the table.
-constexpr qlonglong kGiveUpAfter = 5000;
+constexpr qlonglong kGiveUpAfter = 1000;
 
 struct TableCopy
 {
@@ -79,7 +79,8 @@ struct TableCopy
         if (fromTheFront())
             return;
         fromTheBack();
-        oneByOne();
+        if (last > 0 || low) // otherwise the way into the table itself is damaged
+            oneByOne();
     }
 };
 
@@ -137,12 +138,9 @@ Result<int> StoreFile::salvage(const std::string& damaged, const std::string& in
         return header.problem();
     if (const Outcome known = checkHeader(header.value()); !known)
         return known.problem();
-    const auto from = Connection::open(damaged, Connection::Access::Reading);
+    const auto from = Connection::open(damaged, Connection::Access::Salvaging);
     if (!from)
         return from.problem();
-    // Makes SQLite read a file that is shorter than its header says.
-    if (const Outcome set = from.value()->run(QStringLiteral("PRAGMA writable_schema = ON")); !set)
-        return set.problem();
     auto target = createFile(into, static_cast<int>(header.value().userVersion));
     if (!target)
         return target.problem();
