@@ -73,7 +73,8 @@ void MarkRow::paintEvent(QPaintEvent*)
         painter.drawText(QRectF{left, top, width, 20 * scale}, Qt::AlignLeft | Qt::AlignVCenter, fitting);
     };
     const Weight weight = isChecked() ? Weight::SemiBold : Weight::Medium;
-    line(m_title, fontOf(m_look.fonts.body(), weight), Role::Ink, 6 * scale);
+    const double top = m_detail.isEmpty() ? (height() - 20 * scale) / 2 : 6 * scale;
+    line(m_title, fontOf(m_look.fonts.body(), weight), Role::Ink, top);
     line(m_detail, fontOf(m_look.fonts.small()), Role::InkSoft, 26 * scale);
 }
 

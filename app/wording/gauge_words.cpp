@@ -27,8 +27,8 @@ QString GaugeWords::sizesHint()
 QString GaugeWords::sizesRead(int count, const QString& first, const QString& last)
 {
     if (count == 1)
-        return tr("One size: %1 mm.").arg(first);
-    return tr("%1 sizes from %2 to %3 mm.").arg(count).arg(first, last);
+        return tr("one size, %1 mm").arg(first);
+    return tr("%1 sizes from %2 to %3 mm").arg(count).arg(first, last);
 }
 
 QString GaugeWords::refused(const SizeListRefusal& refusal, const QString& size)

@@ -75,7 +75,7 @@ public:
     static QString foundHint() { return tr("Every leaf as marked; 0.40 worn by 0.02 …"); }
     static QString usable() { return tr("&Usable: readings with it are judged"); }
     static QString doubted() { return tr("&In doubt: readings with it cannot be judged"); }
-    static QString doubtedFrom() { return tr("In doubt &from"); }
+    static QString doubtedFrom() { return tr("In doubt fro&m"); }
     static QString doubtedMeaning();
     static QString howMissing() { return tr("Say how it was checked."); }
     static QString foundMissing() { return tr("Say what was found, also when it was as expected."); }

@@ -67,11 +67,6 @@ QString SetUpWords::lacksPeople(int there)
     return there == 0 ? tr("Add two people first.") : tr("Add a second person first.");
 }
 
-QString SetUpWords::wayIsOpen(const QString& next)
-{
-    return tr("%1  (Enter)", "Next: couplings").arg(next);
-}
-
 QString SetUpWords::airframeFirst()
 {
     return tr("This part belongs to an airframe, and the file knows none yet.");

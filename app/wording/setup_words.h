@@ -22,10 +22,7 @@ public:
     static QString eventsPart() { return tr("Events"); }
     static QString baselinePart() { return tr("Baseline day"); }
     static QString demonstrationPart() { return tr("Part-seated demonstration"); }
-    static QString partWithKey(const QString& part, int number)
-    {
-        return tr("%1 (Alt+%2)", "part, key").arg(part).arg(number);
-    }
+    static QString partKeys() { return tr("Alt+1 to Alt+7: go to a part."); }
     static QString progress(int done, int of) { return tr("%1 of %2 steps done").arg(done).arg(of); }
     static QString allDone() { return tr("All steps done"); }
     static QString done(const QString& count) { return tr("done · %1", "3 people").arg(count); }
@@ -62,8 +59,7 @@ public:
     static QString lacksCouplings() { return tr("Add at least one coupling first."); }
     static QString lacksGauges() { return tr("Add at least one leaf set or gauge first."); }
     static QString lacksPeople(int there);
-    static QString wayIsOpen(const QString& next);
-    static QString enterGoesOn() { return tr("Enter"); }
+    static QString withEnter(const QString& next) { return tr("%1  (Enter)", "Next: couplings").arg(next); }
     static QString airframeFirst();
     static QString toAirframe() { return tr("Go to the airframe"); }
 

@@ -134,6 +134,7 @@ const CouplingRow* CouplingsPanel::chosen() const
 
 void CouplingsPanel::setLook(const Look& look)
 {
+    SetUpPanel::setLook(look);
     m_rows->setLook(look);
 }
 

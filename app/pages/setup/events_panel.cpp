@@ -122,6 +122,7 @@ void EventsPanel::fillCouplings(const SetUpView& view)
 
 void EventsPanel::setLook(const Look& look)
 {
+    SetUpPanel::setLook(look);
     m_rows->setLook(look);
 }
 

@@ -160,6 +160,7 @@ const GaugeRow* GaugesPanel::chosen() const
 
 void GaugesPanel::setLook(const Look& look)
 {
+    SetUpPanel::setLook(look);
     m_rows->setLook(look);
 }
 

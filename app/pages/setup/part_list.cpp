@@ -3,11 +3,11 @@
 #include "app/pages/setup/panel_parts.h"
 #include "app/pages/setup/row_list.h"
 #include "app/widgets/choice_box.h"
+#include "app/widgets/flow_scroll.h"
 #include "app/wording/setup_words.h"
 
 #include <QLabel>
 #include <QProgressBar>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -99,16 +99,13 @@ PartList::PartList(QWidget* parent) : QFrame{parent}
     m_bar->setTextVisible(false);
     m_bar->setAccessibleName(SetUpWords::heading());
     m_rows = new RowList{"part", SetUpWords::heading()};
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
     auto* inside = new QWidget;
     auto* rows = new QVBoxLayout{inside};
     rows->setContentsMargins(0, 4, 0, 0);
     rows->addWidget(m_rows);
+    rows->addWidget(softLabel(SetUpWords::partKeys()));
     rows->addStretch(1);
-    scroll->setWidget(inside);
+    auto* scroll = new FlowScroll{inside};
     m_who = new QWidget;
     auto* who = new QVBoxLayout{m_who};
     who->setContentsMargins(6, 4, 6, 0);
@@ -148,7 +145,7 @@ void PartList::display(const SetUpView& view, SetUpPart current, const std::set<
     std::vector<RowText> rows;
     for (const SetUpPart part : kSetUpParts) {
         RowText text;
-        text.title = SetUpWords::partWithKey(titleOf(part), static_cast<int>(rows.size()) + 1);
+        text.title = titleOf(part);
         text.detail = stateOf(view, part);
         if (unsaved.contains(part))
             text.detail = SetUpWords::typedNotSaved(text.detail);

@@ -68,6 +68,7 @@ void PeoplePanel::display(const SetUpView& view)
 
 void PeoplePanel::setLook(const Look& look)
 {
+    SetUpPanel::setLook(look);
     m_rows->setLook(look);
 }
 

@@ -9,6 +9,7 @@
 #include "app/pages/setup/panel_parts.h"
 #include "app/pages/setup/part_list.h"
 #include "app/pages/setup/people_panel.h"
+#include "app/widgets/flow_scroll.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/setup_words.h"
 
@@ -17,7 +18,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -101,8 +102,14 @@ SetUpPage::SetUpPage(Records& records, const Clock& clock, Prompts& prompts, QWi
     connect(m_list, &PartList::partChosen, this, &SetUpPage::showPart);
     connect(m_list, &PartList::partOpened, this, &SetUpPage::goTo);
     connect(m_list, &PartList::statedByChosen, this, [this] { m_presenter.setStatedBy(m_list->statedBy()); });
-    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { keepInSight(now); });
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { followFocus(now); });
     addKeys();
+}
+
+SetUpPage::~SetUpPage()
+{
+    // Focus still moves while the parts go away.
+    disconnect(qApp, nullptr, this, nullptr);
 }
 
 void SetUpPage::makePanels(Records& records, const Clock& clock, Prompts& prompts)
@@ -135,11 +142,7 @@ void SetUpPage::connectPanel(SetUpPanel* panel, SetUpPart part)
 
 void SetUpPage::add(SetUpPart part, QWidget* panel)
 {
-    auto* area = new QScrollArea;
-    area->setWidgetResizable(true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidget(panel);
+    auto* area = new FlowScroll{panel};
     m_areas[at(part)] = area;
     m_stack->addWidget(area);
 }
@@ -253,7 +256,7 @@ void SetUpPage::showWay()
     const bool open = m_view.isDone(m_part);
     m_lacking->setText(open ? QString{} : lackingAt(m_part, m_view));
     m_next->setEnabled(open);
-    m_next->setText(open ? SetUpWords::wayIsOpen(nextFrom(m_part)) : nextFrom(m_part));
+    m_next->setText(m_next->hasFocus() ? SetUpWords::withEnter(nextFrom(m_part)) : nextFrom(m_part));
     m_next->setAccessibleDescription(m_lacking->text());
 }
 
@@ -298,11 +301,18 @@ void SetUpPage::takeUpAirframe(AirframeId airframe)
     emit airframesChanged();
 }
 
-void SetUpPage::keepInSight(QWidget* now)
+void SetUpPage::followFocus(QWidget* now)
 {
-    QScrollArea* area = m_areas[at(m_part)];
-    if (now && area->widget()->isAncestorOf(now))
-        area->ensureWidgetVisible(now, 10, 40);
+    showWay(); // its button says Enter while Enter presses it
+    FlowScroll* area = m_areas[at(m_part)];
+    if (!now || !area->widget()->isAncestorOf(now))
+        return;
+    constexpr int kAround = 60; // its hint or its problem is below it
+    const int bottom = now->mapTo(area->widget(), QPoint{0, now->height()}).y() + kAround;
+    if (bottom <= area->viewport()->height())
+        area->verticalScrollBar()->setValue(0); // the title and the reason stay in sight
+    else
+        area->ensureWidgetVisible(now, 0, kAround);
 }
 
 // The window gives the page the focus; the part knows where it belongs.

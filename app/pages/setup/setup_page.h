@@ -8,13 +8,13 @@
 class QFrame;
 class QLabel;
 class QPushButton;
-class QScrollArea;
 class QStackedWidget;
 
 namespace rig {
 
 class BaselinePanel;
 class DemonstrationPanel;
+class FlowScroll;
 class PartList;
 class Prompts;
 class SetUpPanel;
@@ -28,6 +28,7 @@ class SetUpPage : public Page
 public:
     // The first three outlive it.
     SetUpPage(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent = nullptr);
+    ~SetUpPage() override;
 
     void showAirframe(std::optional<AirframeId> airframe) override;
     void setLook(const Look& look) override;
@@ -52,7 +53,7 @@ private:
     void afterChange(SetUpPart part);
     void takeUpAirframe(AirframeId airframe);
     void focusPart();
-    void keepInSight(QWidget* now);
+    void followFocus(QWidget* now);
 
     SetUpPresenter m_presenter;
     std::optional<AirframeId> m_airframe;
@@ -62,7 +63,7 @@ private:
 
     PartList* m_list = nullptr;
     QStackedWidget* m_stack = nullptr;
-    std::array<QScrollArea*, kSetUpParts.size()> m_areas{};
+    std::array<FlowScroll*, kSetUpParts.size()> m_areas{};
     std::array<SetUpPanel*, kSetUpParts.size()> m_panels{}; // null for the last two
     BaselinePanel* m_baseline = nullptr;
     DemonstrationPanel* m_demonstration = nullptr;

@@ -7,6 +7,8 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <cmath>
+
 namespace rig {
 
 SetUpPanel::SetUpPanel(SetUpPresenter& presenter, const QString& title, const QString& why, QWidget* parent)
@@ -23,6 +25,13 @@ SetUpPanel::SetUpPanel(SetUpPresenter& presenter, const QString& title, const QS
     reason->setObjectName("why");
     m_body->addWidget(heading);
     m_body->addWidget(reason);
+}
+
+void SetUpPanel::setLook(const Look& look)
+{
+    // A line longer than this is tiring to read; on a wide screen the rest stays empty.
+    constexpr double kWidest = 960;
+    setMaximumWidth(static_cast<int>(std::lround(kWidest * look.fonts.scale)));
 }
 
 bool SetUpPanel::report(const Outcome& outcome)

@@ -21,7 +21,7 @@ public:
 
     // What is typed and not saved stays.
     virtual void display(const SetUpView& view) = 0;
-    virtual void setLook(const Look&) {}
+    virtual void setLook(const Look& look);
     virtual bool hasUnsaved() const = 0;
     // Where the next key belongs when the part is gone to.
     virtual void focusFirst() = 0;
