@@ -86,22 +86,23 @@ QHBoxLayout* LeafRow::buildLeaves()
     return row;
 }
 
-QHBoxLayout* LeafRow::buildEnds()
+QBoxLayout* LeafRow::buildEnds()
 {
-    auto* row = new QHBoxLayout;
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(kSpacing);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(kSpacing);
     for (QPushButton** end : {&m_none, &m_loose}) {
         *end = new QPushButton;
         (*end)->setProperty("kind", "choice");
         (*end)->setCheckable(true);
         (*end)->setAutoDefault(false);
-        row->addWidget(*end);
+        buttons->addWidget(*end);
     }
     m_none->setObjectName("noLeafEnters");
     m_loose->setObjectName("thickestLoose");
     connect(m_none, &QPushButton::clicked, this, [this] { pressEnd(false); });
     connect(m_loose, &QPushButton::clicked, this, [this] { pressEnd(true); });
+    buttons->addStretch(1);
+
     m_figure = new QLabel;
     m_figure->setObjectName("typedFigure");
     m_figure->setProperty("kind", "section");
@@ -111,10 +112,16 @@ QHBoxLayout* LeafRow::buildEnds()
     m_meaning->setProperty("kind", "soft");
     m_meaning->setWordWrap(true);
     m_meaning->setTextFormat(Qt::PlainText);
-    row->addSpacing(kSpacing);
-    row->addWidget(m_figure);
-    row->addWidget(m_meaning, 1);
-    return row;
+    auto* typed = new QHBoxLayout;
+    typed->setSpacing(kSpacing);
+    typed->addWidget(m_figure);
+    typed->addWidget(m_meaning, 1);
+
+    m_ends = new QBoxLayout{QBoxLayout::LeftToRight};
+    m_ends->setSpacing(kSpacing);
+    m_ends->addLayout(buttons);
+    m_ends->addLayout(typed, 1);
+    return m_ends;
 }
 
 void LeafRow::setGauge(const GaugeSet& gauge, std::optional<Gap> centre)
@@ -161,18 +168,22 @@ void LeafRow::setLook(const Look& look)
     showLeaves();
 }
 
+int LeafRow::widthOfEnds() const
+{
+    return m_none->sizeHint().width() + m_loose->sizeHint().width() + 2 * kSpacing;
+}
+
 QSize LeafRow::minimumSizeHint() const
 {
-    // Two arrows and three leaves; the two ends and some words beside them.
+    // Two arrows and three leaves.
     const int leaves = 5 * (widestFrom(0, m_steps.size()) + kSpacing);
-    const int ends = m_none->sizeHint().width() + m_loose->sizeHint().width() + 120;
-    return {std::max(leaves, ends), QWidget::minimumSizeHint().height()};
+    return {std::max(leaves, widthOfEnds()), QWidget::minimumSizeHint().height()};
 }
 
 // Pixels that each button needs when these steps are shown.
 int LeafRow::widestFrom(std::size_t first, std::size_t count) const
 {
-    const QFontMetrics metrics{fontOf(m_fonts.title() * 17 / 23, Weight::SemiBold)};
+    const QFontMetrics metrics{fontOf(std::round(17 * m_fonts.scale), Weight::SemiBold)}; // the style sheet's
     int widest = 0;
     const std::size_t end = std::min(first + count, m_steps.size());
     for (std::size_t i = first; i < end; ++i)
@@ -370,6 +381,9 @@ void LeafRow::keyPressEvent(QKeyEvent* event)
 void LeafRow::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
+    // What is typed goes below the buttons where it would get less than a third of the row.
+    const bool beside = widthOfEnds() * 3 < width() * 2;
+    m_ends->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     if (m_centre && !m_chosen)
         centreOn(*m_centre);
     showLeaves();

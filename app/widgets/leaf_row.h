@@ -9,6 +9,7 @@
 #include <optional>
 #include <vector>
 
+class QBoxLayout;
 class QHBoxLayout;
 class QKeyEvent;
 class QLabel;
@@ -50,12 +51,13 @@ protected:
 
 private:
     QHBoxLayout* buildLeaves();
-    QHBoxLayout* buildEnds();
+    QBoxLayout* buildEnds();
     int widestFrom(std::size_t first, std::size_t count) const;
     std::size_t countThatFits(std::size_t first) const;
     void centreOn(Gap gap);
     void page(int direction);
     void showLeaves();
+    int widthOfEnds() const;
     void markChosen();
     void pressLeaf(std::size_t shown);
     void pressEnd(bool loose);
@@ -81,6 +83,7 @@ private:
     QPushButton* m_thinner = nullptr;
     QPushButton* m_thicker = nullptr;
     std::vector<QPushButton*> m_buttons;
+    QBoxLayout* m_ends = nullptr; // buttons and what is typed, beside or below each other
     QPushButton* m_none = nullptr;
     QPushButton* m_loose = nullptr;
     QLabel* m_figure = nullptr;

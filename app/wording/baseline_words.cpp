@@ -74,6 +74,11 @@ QString BaselineWords::kept(const QString& interval, const QString& time)
     return tr("%1, saved %2. Next cycle: disconnect, clean and connect again.").arg(interval, time);
 }
 
+QString BaselineWords::corrected(const QString& interval, const QString& time)
+{
+    return tr("%1 takes its place, saved %2. The wrong one stays in the list.").arg(interval, time);
+}
+
 QString BaselineWords::sources(int readings, int people, int gauges, int days)
 {
     const QString by = tr("by %n person(s)", nullptr, people);
@@ -97,12 +102,6 @@ QString BaselineWords::noBandFromThese()
 {
     return tr("These readings make no band: each of them is open on one side. Read with a gauge that reaches "
               "further.");
-}
-
-QString BaselineWords::firstBand(const BandEdges& outer)
-{
-    return tr("If the next one reads like the others, the first band would have its outer edges at %1.")
-        .arg(Formats{}.band(outer));
 }
 
 QString BaselineWords::thin(int readings, int needed)

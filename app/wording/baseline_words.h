@@ -71,6 +71,7 @@ public:
     static QString correctNow(const QString& interval, const QString& time, const QString& person);
     static QString dropCorrection() { return tr("Leave it as it was  (Esc)"); }
     static QString kept(const QString& interval, const QString& time);
+    static QString corrected(const QString& interval, const QString& time);
     static QString notKept() { return tr("Not saved."); }
 
     // What the readings say
@@ -78,7 +79,6 @@ public:
     static QString splitAdvice();
     static QString noBandYet(int readings, int needed);
     static QString noBandFromThese();
-    static QString firstBand(const BandEdges& outer);
     static QString thin(int readings, int needed);
     static QString enough(int readings);
     static QString widths(const Band& band);

@@ -1,0 +1,62 @@
+#pragma once
+
+#include "app/pages/setup/baseline_day_view.h"
+
+#include <QFrame>
+
+#include <optional>
+#include <vector>
+
+class QLabel;
+class QPushButton;
+class QTableWidget;
+
+namespace rig {
+
+class ChoiceBox;
+
+// Every reading of a baseline or a demonstration, those that no longer count among them, and what may be done
+// to one.
+class BaselineReadings : public QFrame
+{
+    Q_OBJECT
+
+public:
+    enum class Kind { Baseline, Demonstration };
+
+    explicit BaselineReadings(Kind kind, QWidget* parent = nullptr);
+
+    void display(const std::vector<BaselineReadingRow>& rows, const std::vector<Person>& persons,
+                 bool frozen);
+    // As if the button was pressed: with the reading chosen in the list, else with the last that may be
+    // changed.
+    void askCorrection();
+    void askExclusion();
+    QTableWidget* table() const { return m_table; }
+
+signals:
+    void correctionAsked(rig::BaselineReadingRow row);
+    void exclusionAsked(rig::BaselineReadingRow row, rig::PersonId by);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void buildTable();
+    void fill(int line, const BaselineReadingRow& row);
+    QString stateOf(const BaselineReadingRow& row) const;
+    const BaselineReadingRow* chosenRow();
+    void fitRows();
+
+    Kind m_kind;
+    std::vector<BaselineReadingRow> m_rows;
+    bool m_frozen = false;
+    QTableWidget* m_table = nullptr;
+    QPushButton* m_correct = nullptr;
+    QPushButton* m_exclude = nullptr;
+    ChoiceBox* m_by = nullptr;
+    QLabel* m_note = nullptr;
+};
+
+} // namespace rig

@@ -1,0 +1,93 @@
+#include "app/wording/demonstration_words.h"
+
+#include "app/wording/formats.h"
+
+namespace rig {
+
+QString DemonstrationWords::whatFor()
+{
+    return tr("The joint is left part-seated on purpose, to see on which side of the band its gap then lies "
+              "and how far "
+              "off. Which side that is differs from coupling to coupling.");
+}
+
+QString DemonstrationWords::shown(int readings)
+{
+    return tr("%n part-seated reading(s)", nullptr, readings);
+}
+
+QString DemonstrationWords::inspectionAfterwards()
+{
+    return tr(
+        "Full inspection afterwards: every coupling connected anew, looked at and pulled by two people.");
+}
+
+QString DemonstrationWords::riggedToday()
+{
+    return tr("A rigging record was begun today. If this glider may fly today, leave the demonstration for "
+              "another day.");
+}
+
+QString DemonstrationWords::readNow()
+{
+    return tr("Leave the joint part-seated, read the thickest leaf that enters freely, and part it again. No "
+              "force: a "
+              "pushed leaf opens the gap.");
+}
+
+QString DemonstrationWords::kept(const QString& interval, const QString& time)
+{
+    return tr("Part-seated: %1, saved %2.").arg(interval, time);
+}
+
+QString DemonstrationWords::afterwards()
+{
+    return tr("When you are done: disconnect, clean, connect, and inspect in full, with a second person's "
+              "own look and "
+              "pull. Only then does the tag come off.");
+}
+
+QString DemonstrationWords::gaugeInDoubt()
+{
+    return tr("That leaf set is in doubt since its last check. A demonstration is not read with it: choose "
+              "another.");
+}
+
+QString DemonstrationWords::seen(int readings)
+{
+    return tr("Part-seated was read %n time(s) on this coupling, over all its fittings.", nullptr, readings);
+}
+
+QString DemonstrationWords::nothingSeen()
+{
+    return tr("Part-seated was never shown on this coupling. Until it is, both sides of the band count as "
+              "suspect.");
+}
+
+QString DemonstrationWords::witness(const WitnessFinding& finding)
+{
+    const QString missed = Formats{}.oneIn(finding.miss.value_or(1));
+    switch (finding.witness) {
+    case Witness::NeverShown:
+        return {};
+    case Witness::NotKnown:
+        return tr("How far the gap tells part-seated from locked here is not known yet: it takes a band and "
+                  "a part-seated "
+                  "reading with both ends.");
+    case Witness::Good:
+        return tr("By these readings part-seated mostly reads outside the band here. The gap is still one "
+                  "sign only: look "
+                  "and pull as ever.");
+    case Witness::Weak:
+        return tr("The gap is a weak witness here: of part-seated joints about %1 would not read outside.")
+            .arg(missed);
+    case Witness::None:
+        break;
+    }
+    return tr("Locked and part-seated share gaps on this coupling: the gap cannot tell them apart. Of "
+              "part-seated joints "
+              "about %1 would not read outside.")
+        .arg(missed);
+}
+
+} // namespace rig
