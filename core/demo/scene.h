@@ -9,7 +9,7 @@
 
 namespace rig::demo {
 
-// The hangar of docs/demo.md. Every name, figure and event is invented.
+// An invented hangar: no name, figure or event in it is real.
 
 enum class Who { Oren, Vale, Sand, Iver, Quill, Marsh };
 enum class Tool { SetA, SetB, SetC, Pins, Taper };
