@@ -1,6 +1,7 @@
 #include "app/window/start_up.h"
 
 #include "app/theme/theme.h"
+#include "app/wording/english_plurals.h"
 
 #include <QApplication>
 #include <QStyleFactory>
@@ -17,6 +18,7 @@ void setUpSurroundings()
 void setUpApplication(QApplication& application)
 {
     application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QCoreApplication::installTranslator(new EnglishPlurals{&application});
     loadFonts();
     application.setFont(fontOf(FontSizes{}.body()));
 }

@@ -134,6 +134,11 @@ QString RiggedWords::choosePersonFirst()
     return tr("Choose who measures first. Nobody is filled in for you.");
 }
 
+QString RiggedWords::chooseSecondFirst()
+{
+    return tr("Choose the second person first. Nobody is filled in for you.");
+}
+
 QString RiggedWords::chooseGaugeFirst()
 {
     return tr("Choose the leaf set or gauge you hold before you read.");

@@ -83,6 +83,7 @@ public:
     static QString lookFirst();
     static QString readNow();
     static QString choosePersonFirst();
+    static QString chooseSecondFirst();
     static QString chooseGaugeFirst();
     static QString interval(const QString& interval, Technique technique);
     static QString gaugeChecked(const QString& name, const QString& day)

@@ -2,6 +2,7 @@
 // machine.
 
 #include "app/theme/theme.h"
+#include "app/wording/english_plurals.h"
 
 #include <QApplication>
 #include <QLocale>
@@ -21,6 +22,7 @@ int main(int argc, char* argv[])
     QCoreApplication::setOrganizationName("RigbandTests");
     QCoreApplication::setApplicationName("RigbandTests");
     QApplication application{argc, argv};
+    QCoreApplication::installTranslator(new rig::EnglishPlurals{&application});
     QApplication::setStyle(QStyleFactory::create("Fusion"));
     QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedKingdom});
     QApplication::setCursorFlashTime(0);

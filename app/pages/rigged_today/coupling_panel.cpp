@@ -15,6 +15,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace rig {
@@ -85,7 +86,8 @@ CouplingPanel::CouplingPanel(QWidget* parent) : QWidget{parent}
     buildMeasure(layout);
     buildPull(layout);
     layout->addStretch(1);
-    whole->addWidget(new FlowScroll{inside}, 1);
+    m_scroll = new FlowScroll{inside};
+    whole->addWidget(m_scroll, 1);
     auto* rule = new QFrame;
     rule->setProperty("rule", true);
     whole->addWidget(rule);
@@ -239,6 +241,18 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     showMeasure(sheet);
     showBottom(sheet);
     m_next->setText(nextText);
+    // After the layout has settled: at large text the next thing to do may lie below the edge.
+    QTimer::singleShot(0, m_scroll, [this] { m_scroll->ensureWidgetVisible(nextThing(), 0, 12); });
+}
+
+QWidget* CouplingPanel::nextThing() const
+{
+    if (m_sheet.flow.next == Step::Look)
+        return tile(m_sheet.flow.ask.value_or(CheckKind::BallInSocket));
+    if (m_leavesOpen)
+        return m_leaves;
+    return m_sheet.readings.empty() || m_sheet.flow.isDone() ? static_cast<QWidget*>(tile(CheckKind::Pull))
+                                                             : m_verdict;
 }
 
 void CouplingPanel::fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet)
@@ -299,11 +313,12 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
 
     if (sheet.readings.empty()) {
         m_leaves->setChosen(std::nullopt); // nothing of another coupling, and nothing of the first person
-        m_verdict->showPrompt(!sheet.person                ? RiggedWords::choosePersonFirst()
-                              : !sheet.flow.mayMeasure()   ? RiggedWords::lookFirst()
-                              : !sheet.gauge               ? RiggedWords::chooseGaugeFirst()
-                              : sheet.turn == Turn::Second ? RiggedWords::secondOptional()
-                                                           : RiggedWords::readNow());
+        m_verdict->showPrompt(!sheet.person && sheet.turn == Turn::Second ? RiggedWords::chooseSecondFirst()
+                              : !sheet.person                             ? RiggedWords::choosePersonFirst()
+                              : !sheet.flow.mayMeasure()                  ? RiggedWords::lookFirst()
+                              : !sheet.gauge                              ? RiggedWords::chooseGaugeFirst()
+                              : sheet.turn == Turn::Second                ? RiggedWords::secondOptional()
+                                                                          : RiggedWords::readNow());
     } else {
         const JudgedReading& last = sheet.readings.back();
         strip.reading = last.reading.interval;

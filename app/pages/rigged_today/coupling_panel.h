@@ -15,6 +15,7 @@ class QVBoxLayout;
 namespace rig {
 
 class ChoiceBox;
+class FlowScroll;
 class GapStripWidget;
 class LeafRow;
 class TrendWidget;
@@ -59,10 +60,12 @@ private:
     void showQuestions(const CouplingSheet& sheet);
     void showMeasure(const CouplingSheet& sheet);
     void showBottom(const CouplingSheet& sheet);
+    QWidget* nextThing() const;
     void chooseReading(const GaugeReading& reading);
     QuestionTile* tile(CheckKind kind) const { return m_tiles[static_cast<std::size_t>(kind)]; }
 
     CouplingSheet m_sheet;
+    FlowScroll* m_scroll = nullptr;
     QString m_callName;
     QString m_callPhone;
     bool m_leavesOpen = false;
