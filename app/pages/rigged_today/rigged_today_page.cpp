@@ -76,6 +76,7 @@ void RiggedTodayPage::connectPanels()
     connect(m_coupling, &CouplingPanel::gaugeChosen, this, [this](GaugeId gauge) {
         m_gauge = gauge;
         showCurrent();
+        setFocus();
     });
     connect(m_coupling, &CouplingPanel::measureAgainAsked, this, [this] {
         m_wanted = ReadingWanted::Again;

@@ -1,0 +1,147 @@
+// The first evening with the program: from an empty file to the first verdict, keyboard only.
+
+#include "app/pages/setup/baseline_panel.h"
+#include "app/window/main_window.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+#include "tests/support/temp_store.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPushButton>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class FirstStart : public testing::Test
+{
+protected:
+    FirstStart()
+    {
+        window.resize(1280, 800);
+        window.show();
+        window.openPath(QString::fromStdString(folder.file("mine.rigband")), OpenAs::New);
+        window.activateWindow();
+        settle();
+    }
+
+    static void settle() { QApplication::processEvents(); }
+
+    QWidget* target() { return window.focusWidget() ? window.focusWidget() : &window; }
+
+    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier)
+    {
+        QTest::keyClick(target(), key, with);
+        settle();
+    }
+
+    void type(const char* text)
+    {
+        for (const char* c = text; *c; ++c)
+            QTest::keyClick(target(), *c);
+        settle();
+    }
+
+    // As Tab would, to a part that is on the screen.
+    void goTo(const char* name)
+    {
+        auto& widget = part(window, name);
+        ASSERT_TRUE(widget.isVisible()) << name;
+        widget.setFocus();
+        settle();
+    }
+
+    void fill(const char* name, const char* text)
+    {
+        goTo(name);
+        type(text);
+    }
+
+    bool isShown(const char* name)
+    {
+        const auto* widget = window.findChild<QWidget*>(QLatin1String(name));
+        return widget && widget->isVisible();
+    }
+
+    TempFolder folder;
+    FixedClock clock;
+    ScriptedPrompts prompts;
+    MainWindow window{clock, prompts};
+};
+
+} // namespace
+
+TEST_F(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
+{
+    fill("registrationField", "QX-17");
+    fill("callName", "A. Quill");
+    press(Qt::Key_Return);
+    EXPECT_EQ(part<QPushButton>(window, "registration").text(), "QX-17");
+
+    press(Qt::Key_2, Qt::AltModifier);
+    if (!isShown("usual0")) {
+        goTo("usualCouplings");
+        press(Qt::Key_Return);
+    }
+    goTo("usual0"); // left aileron, wing root
+    press(Qt::Key_Space);
+    press(Qt::Key_Return);
+
+    press(Qt::Key_3, Qt::AltModifier);
+    if (!isShown("gaugeName")) {
+        goTo("addGauge");
+        press(Qt::Key_Return);
+    }
+    fill("gaugeName", "A");
+    fill("sizes", "0.05-1.00 step 0.05");
+    press(Qt::Key_Return);
+
+    press(Qt::Key_4, Qt::AltModifier);
+    for (const char* name : {"M. Oren", "T. Vale"}) {
+        if (!isShown("personName")) {
+            goTo("addPerson");
+            press(Qt::Key_Return);
+        }
+        fill("personName", name);
+        press(Qt::Key_Return);
+    }
+
+    press(Qt::Key_6, Qt::AltModifier);
+    auto* baseline = window.findChild<BaselinePanel*>();
+    ASSERT_TRUE(baseline && baseline->isVisible());
+    for (const char* choice : {"couplings", "baselinePerson", "baselineGauge"}) {
+        part(*baseline, choice).setFocus();
+        press(Qt::Key_Down);
+    }
+    baseline->setFocus();
+    for (const char* figure : {"0.50", "0.50", "0.45", "0,5", ".50"}) {
+        type("yy");
+        type(figure);
+        press(Qt::Key_Return);
+    }
+    EXPECT_NE(textOf(window, "baselineNumbers").find("5 readings"), std::string::npos)
+        << textOf(window, "baselineNumbers");
+
+    press(Qt::Key_1, Qt::ControlModifier);
+    goTo("leader");
+    press(Qt::Key_Down);
+    press(Qt::Key_Tab);
+    press(Qt::Key_Return);
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(textOf(window, "verdictWord"), "Inside the band");
+    EXPECT_NE(textOf(window, "verdictExplanation").find("thin"), std::string::npos);
+    EXPECT_NE(textOf(window, "verdictCaution").find("one sign only"), std::string::npos);
+    EXPECT_FALSE(isShown("problemBanner")) << textOf(window, "problemText");
+}
+
+TEST_F(FirstStart, RefusesASecondFileOfTheSameNameAndLosesNothing)
+{
+    fill("registrationField", "QX-17");
+    press(Qt::Key_Return);
+    window.openPath(QString::fromStdString(folder.file("mine.rigband")), OpenAs::New);
+    EXPECT_TRUE(isShown("problemBanner"));
+    EXPECT_EQ(part<QPushButton>(window, "registration").text(), "QX-17");
+}
