@@ -1,0 +1,23 @@
+#pragma once
+
+#include <QString>
+
+namespace rig::file {
+
+// How the program ends.
+inline constexpr int kDone = 0;
+inline constexpr int kCouldNot = 1;
+inline constexpr int kBadUse = 2; // or bad rows in a table
+
+void say(const QString& sentence);      // to standard output
+void complain(const QString& sentence); // to standard error
+
+// Each does one thing, says what it did or what went wrong, and returns how the program ends. Paths as the
+// user gave them.
+int check(const QString& file);
+int writeDemo(const QString& into);
+int exportTables(const QString& file, const QString& folder);
+int importTable(const QString& file, const QString& table);
+int salvage(const QString& damaged, const QString& into);
+
+} // namespace rig::file

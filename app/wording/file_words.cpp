@@ -1,0 +1,93 @@
+#include "app/wording/file_words.h"
+
+#include "app/wording/formats.h"
+
+namespace rig {
+
+namespace {
+
+QString count(int number)
+{
+    return Formats{}.count(number);
+}
+
+} // namespace
+
+QString FileWords::usage()
+{
+    return tr(
+        "Use one of these:\n"
+        "  rigband-file demo OUT.rigband                 writes an invented hangar to look around in\n"
+        "  rigband-file check FILE                       says what is in a file, or what is wrong with it\n"
+        "  rigband-file export FILE --csv FOLDER         writes the file's facts as tables\n"
+        "  rigband-file import FILE --csv READINGS.csv   adds a table of readings to a file\n"
+        "  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file\n"
+        "Nothing that is there already is ever written over.");
+}
+
+QString FileWords::noReportsYet()
+{
+    return tr("This version does not write reports yet. The tables of “rigband-file export” hold the facts.");
+}
+
+QString FileWords::people(int people, int gauges)
+{
+    return tr("People in it: %1. Leaf sets and gauges: %2.").arg(count(people), count(gauges));
+}
+
+QString FileWords::airframe(const AirframeTally& tally)
+{
+    return tr("Airframe %1. Couplings: %2. Riggings: %3. Readings: %4.")
+        .arg(tally.registration, count(tally.couplings), count(tally.riggings), count(tally.readings));
+}
+
+QString FileWords::dangling(int facts)
+{
+    if (facts == 1)
+        return tr(
+            "One fact names another that is not in the file. This is what salvaging leaves behind; look "
+            "for a copy from before the damage.");
+    return tr("%1 facts name others that are not in the file. This is what salvaging leaves behind; look for "
+              "a "
+              "copy from before the damage.")
+        .arg(count(facts));
+}
+
+QString FileWords::exported(const QString& folder, const QStringList& files)
+{
+    return tr("Written to %1: %2.").arg(folder, files.join(tr(", ", "between file names")));
+}
+
+QString FileWords::cannotMakeFolder(const QString& folder)
+{
+    return tr("The folder %1 is not there and cannot be made. Choose a place where you may write.")
+        .arg(folder);
+}
+
+QString FileWords::cannotWrite(const QString& file)
+{
+    return tr("%1 cannot be written, so no table was kept. Look whether the folder may be written to and the "
+              "disk has room, then try again.")
+        .arg(file);
+}
+
+QString FileWords::cannotRead(const QString& file)
+{
+    return tr("%1 cannot be read, so nothing was imported. Look whether it is there and you may read it.")
+        .arg(file);
+}
+
+QString FileWords::salvaged(int facts, const QString& into)
+{
+    return tr("Facts read and kept in %2: %1. The damaged file was left as it is. Not all may have been "
+              "readable: "
+              "look over what the new file holds before going on.")
+        .arg(count(facts), into);
+}
+
+QString FileWords::demoWritten(const QString& file)
+{
+    return tr("%1 now holds the invented hangar. None of its airframes and people exist.").arg(file);
+}
+
+} // namespace rig

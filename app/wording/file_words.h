@@ -1,0 +1,50 @@
+#pragma once
+
+#include <QCoreApplication>
+#include <QString>
+#include <QStringList>
+
+namespace rig {
+
+// One airframe as rigband-file tells of it.
+struct AirframeTally
+{
+    QString registration;
+    int couplings = 0;
+    int riggings = 0;
+    int readings = 0;
+};
+
+// What the program rigband-file says.
+class FileWords
+{
+    Q_DECLARE_TR_FUNCTIONS(FileWords)
+
+public:
+    static QString usage();
+    static QString unknownVerb(const QString& verb)
+    {
+        return tr("“%1” is nothing that can be done here.").arg(verb);
+    }
+    static QString noReportsYet();
+
+    static QString isAFile(const QString& file)
+    {
+        return tr("%1 is a Rigband file, whole and readable.").arg(file);
+    }
+    static QString readOnly() { return tr("It may only be read; nothing can be saved in it where it is."); }
+    static QString people(int people, int gauges);
+    static QString noAirframes() { return tr("It holds no airframe yet."); }
+    static QString airframe(const AirframeTally& tally);
+    static QString dangling(int facts);
+
+    static QString exported(const QString& folder, const QStringList& files);
+    static QString cannotMakeFolder(const QString& folder);
+    static QString cannotWrite(const QString& file);
+    static QString cannotRead(const QString& file);
+
+    static QString salvaged(int facts, const QString& into);
+    static QString demoWritten(const QString& file);
+};
+
+} // namespace rig

@@ -1,0 +1,101 @@
+#pragma once
+
+#include "core/clock.h"
+#include "core/measure/gap_interval.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace rig {
+
+// What a row of the table says of the coupling when it was read.
+enum class RowState {
+    Locked,
+    PartSeated,
+    Baseline, // confirmed locked by other means: may make a band
+};
+
+// One reading, names not yet looked up.
+struct TableRow
+{
+    int line = 0;
+    std::string airframe;
+    std::string coupling;
+    Day day;
+    GapInterval interval;
+    std::string gauge; // empty: not known
+    std::string person;
+    RowState state = RowState::Locked;
+    int repeat = 1; // which of several readings that are the same in all of the above
+    std::string note;
+};
+
+// Why a row, or the whole table, was not taken. Nothing doubtful is guessed at.
+enum class RowProblem {
+    // the table
+    Empty,
+    NoRows,
+    NotUtf8,
+    MixedSeparators, // commas and semicolons in the header line
+    MissingColumn,
+    UnknownColumn,
+    ColumnTwice,
+    // a row
+    UnclosedQuote,
+    StrayQuote,
+    WrongFieldCount,
+    DecimalComma, // 0,55 in a table parted by commas
+    NoAirframe,
+    NoCoupling,
+    NoPerson,
+    NoDay,
+    NotADay,
+    NoGap, // neither bound says anything
+    NotFinite,
+    NotANumber,
+    TwoSeparators,
+    TooFine,
+    Negative,
+    TooWide,
+    Reversed,
+    SameBounds,
+    UnknownState,
+    NotARepeat,
+    // a row against the file
+    FutureDay,
+    UnknownAirframe,
+    UnknownCoupling,
+    NoFitting,
+    UnknownPerson,
+    UnknownGauge,
+    AlreadyInFile,
+    TwiceInTable,
+    RepeatSkips,
+};
+
+struct BadRow
+{
+    int line = 0;
+    RowProblem problem = RowProblem::Empty;
+    std::string text;   // what could not be taken, as it stands in the table
+    std::string column; // where it stands, when it stands in one
+
+    bool operator==(const BadRow&) const = default;
+};
+
+struct ReadingTable
+{
+    std::vector<TableRow> rows; // those without a problem
+    std::vector<BadRow> bad;
+};
+
+// Reads a table of readings: docs/import.md describes it.
+ReadingTable parseReadings(std::string_view bytes);
+
+// The columns in the order in which they are written out.
+const std::vector<std::string>& readingColumns();
+
+std::string_view wordOf(RowState state);
+
+} // namespace rig

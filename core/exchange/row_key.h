@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/exchange/reading_table.h"
+#include "core/rigging/reading.h"
+
+#include <map>
+#include <tuple>
+
+namespace rig {
+
+// What makes two readings the same in a table.
+using RowKey = std::tuple<CouplingId, Day, GapInterval, PersonId, RowState>;
+using RowCounts = std::map<RowKey, int>;
+
+inline RowState rowStateOf(const Reading& reading)
+{
+    if (reading.state == SeatState::PartSeated)
+        return RowState::PartSeated;
+    return reading.purpose == Purpose::Baseline ? RowState::Baseline : RowState::Locked;
+}
+
+inline RowKey keyOf(const Reading& reading)
+{
+    return {reading.coupling, reading.when.localDay(), reading.interval, reading.person, rowStateOf(reading)};
+}
+
+} // namespace rig

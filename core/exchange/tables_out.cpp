@@ -1,0 +1,250 @@
+#include "core/exchange/tables_out.h"
+
+#include "core/day_entry.h"
+#include "core/exchange/csv.h"
+#include "core/exchange/row_key.h"
+#include "core/store/kind_words.h"
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <vector>
+
+namespace rig {
+
+namespace {
+
+// Whole micrometres as millimetres: two decimals, three when needed. By hand, as printf follows the locale.
+std::string millimetres(Gap gap)
+{
+    const std::int32_t um = gap.inMicrometres();
+    std::string decimals = std::to_string(1000 + um % 1000).substr(1);
+    if (decimals.back() == '0')
+        decimals.pop_back();
+    return std::to_string(um / 1000) + "." + decimals;
+}
+
+std::string millimetresOrNothing(const std::optional<Gap>& gap)
+{
+    return gap ? millimetres(*gap) : std::string{};
+}
+
+std::string dayOrNothing(const std::optional<Day>& day)
+{
+    return day ? dayText(*day) : std::string{};
+}
+
+std::string yesNo(bool yes)
+{
+    return yes ? "yes" : "no";
+}
+
+template <typename Kind> std::string text(Kind kind)
+{
+    return std::string{wordOf(kind)};
+}
+
+template <typename SomeId> std::string nameOf(const std::map<SomeId, std::string>& names, SomeId id)
+{
+    const auto at = names.find(id);
+    return at == names.end() ? std::string{} : at->second;
+}
+
+template <typename Thing> auto namesById(const std::vector<Thing>& things, std::string Thing::*name)
+{
+    std::map<decltype(Thing::id), std::string> names;
+    for (const Thing& thing : things)
+        names.emplace(thing.id, thing.*name);
+    return names;
+}
+
+struct Names
+{
+    std::vector<Airframe> airframes;
+    std::map<PersonId, std::string> people;
+    std::map<GaugeId, std::string> gauges;
+};
+
+Result<Names> namesIn(const Records& records)
+{
+    Problem problem;
+    Names names;
+    std::vector<Person> people;
+    std::vector<Gauge> gauges;
+    const bool read = take(records.airframes(), names.airframes, problem) &&
+                      take(records.persons(), people, problem) && take(records.gauges(), gauges, problem);
+    if (!read)
+        return problem;
+    names.people = namesById(people, &Person::name);
+    names.gauges = namesById(gauges, &Gauge::name);
+    return names;
+}
+
+// Corrected readings are left out; what they were corrected to stands.
+std::vector<Reading> standingOf(const std::vector<KeptReading>& kept)
+{
+    std::vector<Reading> all;
+    for (const KeptReading& one : kept)
+        all.push_back(one.reading);
+    std::vector<Reading> readings = standing(all);
+    std::ranges::stable_sort(readings, {}, [](const Reading& reading) { return reading.when.localDay(); });
+    return readings;
+}
+
+Outcome appendReadings(const Records& records, const Names& names, const Airframe& airframe,
+                       std::string& table)
+{
+    Problem problem;
+    std::vector<Coupling> couplings;
+    std::vector<KeptReading> kept;
+    if (!take(records.couplings(airframe.id), couplings, problem) ||
+        !take(records.readings(airframe.id), kept, problem))
+        return problem;
+    const auto couplingNames = namesById(couplings, &Coupling::name);
+    RowCounts seen;
+    for (const Reading& reading : standingOf(kept)) {
+        const int repeat = ++seen[keyOf(reading)];
+        const std::string gauge = reading.gauge ? nameOf(names.gauges, *reading.gauge) : std::string{};
+        table += csvLine({airframe.registration, nameOf(couplingNames, reading.coupling),
+                          dayText(reading.when.localDay()), millimetres(reading.interval.enters),
+                          millimetresOrNothing(reading.interval.refuses), gauge,
+                          nameOf(names.people, reading.person), text(rowStateOf(reading)), reading.note,
+                          repeat == 1 ? std::string{} : std::to_string(repeat)});
+    }
+    return Done{};
+}
+
+Outcome appendCouplings(const Records& records, const Airframe& airframe, std::string& table)
+{
+    Problem problem;
+    std::vector<Coupling> couplings;
+    std::vector<Fitting> fittings;
+    if (!take(records.couplings(airframe.id), couplings, problem) ||
+        !take(records.fittings(airframe.id), fittings, problem))
+        return problem;
+    for (const Coupling& coupling : couplings) {
+        std::vector<std::string> own{airframe.registration, coupling.name,           coupling.circuit,
+                                     text(coupling.side),   coupling.access,         coupling.leafPlace,
+                                     text(coupling.layout), text(coupling.securing), yesNo(coupling.inUse),
+                                     coupling.note};
+        const std::size_t width = own.size();
+        bool written = false;
+        for (const Fitting& fitting : fittings) {
+            if (fitting.coupling != coupling.id)
+                continue;
+            own.resize(width);
+            own.push_back(dayText(fitting.begins));
+            own.push_back(fitting.reason);
+            table += csvLine(own);
+            written = true;
+        }
+        own.resize(width + 2);
+        if (!written)
+            table += csvLine(own);
+    }
+    return Done{};
+}
+
+std::vector<std::string> columnsOf(const Gauge& gauge)
+{
+    std::string sizes;
+    for (const Gap size : gauge.set.sizes())
+        sizes += (sizes.empty() ? "" : "; ") + millimetres(size);
+    const bool taper = gauge.set.kind() == GaugeKind::Taper;
+    return {gauge.name,
+            text(gauge.set.kind()),
+            sizes,
+            taper ? millimetres(gauge.set.resolution()) : std::string{},
+            millimetresOrNothing(gauge.tolerance),
+            yesNo(gauge.inUse),
+            gauge.note};
+}
+
+} // namespace
+
+Result<std::string> writeReadings(const Records& records)
+{
+    const auto names = namesIn(records);
+    if (!names)
+        return names.problem();
+    std::string table = csvLine(readingColumns());
+    for (const Airframe& airframe : names.value().airframes)
+        if (const Outcome done = appendReadings(records, names.value(), airframe, table); !done)
+            return done.problem();
+    return table;
+}
+
+Result<std::string> writeCouplings(const Records& records)
+{
+    const auto airframes = records.airframes();
+    if (!airframes)
+        return airframes.problem();
+    std::string table = csvLine({"airframe", "coupling", "circuit", "side", "access", "leaf_place", "layout",
+                                 "securing", "in_use", "note", "fitting_begins", "fitting_reason"});
+    for (const Airframe& airframe : airframes.value())
+        if (const Outcome done = appendCouplings(records, airframe, table); !done)
+            return done.problem();
+    return table;
+}
+
+Result<std::string> writeEvents(const Records& records)
+{
+    const auto names = namesIn(records);
+    if (!names)
+        return names.problem();
+    std::string table = csvLine({"airframe", "coupling", "date", "kind", "note", "person"});
+    for (const Airframe& airframe : names.value().airframes) {
+        Problem problem;
+        std::vector<Coupling> couplings;
+        std::vector<Event> events;
+        if (!take(records.couplings(airframe.id), couplings, problem) ||
+            !take(records.events(airframe.id), events, problem))
+            return problem;
+        const auto couplingNames = namesById(couplings, &Coupling::name);
+        for (const Event& event : events)
+            table +=
+                csvLine({airframe.registration, nameOf(couplingNames, event.coupling.value_or(CouplingId{})),
+                         dayText(event.day), text(event.kind), event.note,
+                         nameOf(names.value().people, event.stamp.by.value_or(PersonId{}))});
+    }
+    return table;
+}
+
+Result<std::string> writePeople(const Records& records)
+{
+    const auto people = records.persons();
+    if (!people)
+        return people.problem();
+    std::string table = csvLine({"name", "role", "phone"});
+    for (const Person& person : people.value())
+        table += csvLine({person.name, person.role, person.phone});
+    return table;
+}
+
+Result<std::string> writeGauges(const Records& records)
+{
+    Problem problem;
+    std::vector<Gauge> gauges;
+    std::vector<GaugeCheck> checks;
+    if (!take(records.gauges(), gauges, problem) || !take(records.gaugeChecks(), checks, problem))
+        return problem;
+    std::string table = csvLine({"name", "kind", "sizes_mm", "resolution_mm", "tolerance_mm", "in_use",
+                                 "note", "check_date", "check_how", "check_found", "quarantine_from"});
+    for (const Gauge& gauge : gauges) {
+        std::vector<std::vector<std::string>> found;
+        for (const GaugeCheck& check : checks)
+            if (check.gauge == gauge.id)
+                found.push_back(
+                    {dayText(check.day), check.how, check.found, dayOrNothing(check.quarantineFrom)});
+        if (found.empty())
+            found.emplace_back(4);
+        for (const auto& check : found) {
+            std::vector<std::string> line = columnsOf(gauge);
+            line.insert(line.end(), check.begin(), check.end());
+            table += csvLine(line);
+        }
+    }
+    return table;
+}
+
+} // namespace rig

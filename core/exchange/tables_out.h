@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/store/records.h"
+
+#include <string>
+
+namespace rig {
+
+// The file's facts as tables: UTF-8, parted by commas, RFC 4180, lengths in millimetres with a point,
+// whatever the computer's own habits.
+
+// Every reading that stands, in the form that importReadings() takes.
+Result<std::string> writeReadings(const Records& records);
+Result<std::string> writeCouplings(const Records& records); // with their fittings, one line each
+Result<std::string> writeEvents(const Records& records);
+Result<std::string> writePeople(const Records& records);
+Result<std::string> writeGauges(const Records& records); // with their checks, one line each
+
+} // namespace rig

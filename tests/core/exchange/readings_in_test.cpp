@@ -1,0 +1,266 @@
+#include "core/exchange/readings_in.h"
+#include "core/exchange/tables_out.h"
+#include "tests/support/hangar.h"
+
+#include <gtest/gtest.h>
+
+namespace rig::test {
+namespace {
+
+constexpr const char* kHeader =
+    "airframe,coupling,date,enters_mm,refuses_mm,gauge,person,state,note,repeat\n";
+
+class ImportedTable : public testing::Test
+{
+protected:
+    Imported import(const std::string& rows)
+    {
+        return must(importReadings(store.records(), store.clock(), kHeader + rows));
+    }
+    std::vector<KeptReading> readings() { return must(store.records().readings(hangar.airframe)); }
+    std::vector<RiggingRecord> records() { return must(store.records().riggingRecords(hangar.airframe)); }
+
+    void expectRefused(const std::string& rows, RowProblem problem, int line, const std::string& text)
+    {
+        SCOPED_TRACE(rows);
+        const auto readingsBefore = readings().size();
+        const auto recordsBefore = records().size();
+        const Imported imported = import(rows);
+        ASSERT_EQ(imported.bad.size(), 1u);
+        EXPECT_EQ(imported.bad[0].problem, problem);
+        EXPECT_EQ(imported.bad[0].line, line);
+        EXPECT_EQ(imported.bad[0].text, text);
+        EXPECT_EQ(imported.readings, 0);
+        EXPECT_EQ(readings().size(), readingsBefore);
+        EXPECT_EQ(records().size(), recordsBefore);
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+};
+
+TEST_F(ImportedTable, StandsInTheFileAfterwardsAsItStoodOnPaper)
+{
+    const Imported imported = import("qx-17, left  AILERON ,2026-04-11,0.45,0.50,a,m. oren,,cold morning,\n"
+                                     "QX-17,Right aileron,2026-04-11,0.60,,,T. Vale,part-seated,,\n");
+    EXPECT_TRUE(imported.bad.empty());
+    EXPECT_EQ(imported.readings, 2);
+    store.reopen();
+    const auto kept = readings();
+    ASSERT_EQ(kept.size(), 2u);
+    const Reading& locked = kept[0].reading;
+    EXPECT_EQ(locked.coupling, hangar.leftAileron);
+    EXPECT_EQ(locked.fitting, hangar.leftFitting);
+    EXPECT_EQ(locked.interval, between(450, 500));
+    EXPECT_EQ(locked.technique, Technique::Table);
+    EXPECT_EQ(locked.gauge, hangar.setA);
+    EXPECT_EQ(locked.person, hangar.oren);
+    EXPECT_EQ(locked.state, SeatState::Locked);
+    EXPECT_EQ(locked.purpose, Purpose::Rigging);
+    EXPECT_EQ(locked.when, noonOf(dayOf(2026, 4, 11)));
+    EXPECT_EQ(locked.note, "cold morning");
+    EXPECT_FALSE(kept[0].shown);
+    const Reading& shown = kept[1].reading;
+    EXPECT_EQ(shown.interval, (GapInterval{Gap::micrometres(600), std::nullopt}));
+    EXPECT_EQ(shown.state, SeatState::PartSeated);
+    EXPECT_FALSE(shown.gauge);
+    EXPECT_FALSE(shown.record);
+}
+
+TEST_F(ImportedTable, MakesOneRiggingOfEachDayLedByTheFirstPersonNamed)
+{
+    const Imported imported = import("QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,baseline,,\n"
+                                     "QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,,,\n"
+                                     "QX-17,Right aileron,2026-04-11,0.60,0.65,,M. Oren,,,\n"
+                                     "QX-17,Right aileron,2026-04-12,0.60,0.65,,M. Oren,,,\n");
+    EXPECT_EQ(imported.records, 2);
+    const auto riggings = records();
+    ASSERT_EQ(riggings.size(), 2u);
+    EXPECT_EQ(riggings[0].origin, RecordOrigin::ImportedTable);
+    EXPECT_EQ(riggings[0].leader, hangar.vale);
+    EXPECT_EQ(riggings[0].begins, noonOf(dayOf(2026, 4, 11)));
+    EXPECT_EQ(riggings[1].leader, hangar.oren);
+    const auto kept = readings();
+    ASSERT_EQ(kept.size(), 4u);
+    EXPECT_FALSE(kept[0].reading.record);
+    EXPECT_EQ(kept[0].reading.purpose, Purpose::Baseline);
+    EXPECT_EQ(kept[1].reading.record, riggings[0].id);
+    EXPECT_EQ(kept[2].reading.record, riggings[0].id);
+    EXPECT_EQ(kept[3].reading.record, riggings[1].id);
+}
+
+TEST_F(ImportedTable, CountsARiggingOnceWhenItComesInTwoTables)
+{
+    EXPECT_EQ(import("QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,,,\n").records, 1);
+    EXPECT_EQ(import("QX-17,Right aileron,2026-04-11,0.60,0.65,,T. Vale,,,\n").records, 0);
+    EXPECT_EQ(records().size(), 1u);
+    EXPECT_EQ(readings().size(), 2u);
+}
+
+TEST_F(ImportedTable, LeavesNothingBehindWhenOneRowIsBad)
+{
+    expectRefused("QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,,,\n"
+                  "QX-17,Left aileron,2026-04-12,0.55,0.50,,T. Vale,,,\n"
+                  "QX-17,Left aileron,2026-04-13,0.45,0.50,,T. Vale,,,\n",
+                  RowProblem::Reversed, 3, "0.55\u20130.50");
+}
+
+TEST_F(ImportedTable, RefusesWhatIsNotInTheFileOrNotYetOnTheCalendar)
+{
+    expectRefused("QX-42,Left aileron,2026-04-11,0.45,0.50,,T. Vale,,,\n", RowProblem::UnknownAirframe, 2,
+                  "QX-42");
+    expectRefused("QX-17,Rudder,2026-04-11,0.45,0.50,,T. Vale,,,\n", RowProblem::UnknownCoupling, 2,
+                  "Rudder");
+    expectRefused("QX-17,Left aileron,2026-04-11,0.45,0.50,,L. Marsh,,,\n", RowProblem::UnknownPerson, 2,
+                  "L. Marsh");
+    expectRefused("QX-17,Left aileron,2026-04-11,0.45,0.50,Z,T. Vale,,,\n", RowProblem::UnknownGauge, 2, "Z");
+    expectRefused("QX-17,Left aileron,2026-05-03,0.45,0.50,,T. Vale,,,\n", RowProblem::FutureDay, 2,
+                  "2026-05-03");
+    must(store.records().add(aCoupling(hangar.airframe, "Trim")));
+    expectRefused("QX-17,Trim,2026-04-11,0.45,0.50,,T. Vale,,,\n", RowProblem::NoFitting, 2, "Trim");
+}
+
+TEST_F(ImportedTable, TakesTheFittingThatHeldOnTheDay)
+{
+    Fitting second;
+    second.coupling = hangar.leftAileron;
+    second.begins = dayOf(2026, 4, 10);
+    second.reason = "ball replaced";
+    const FittingId secondId = must(store.records().add(second));
+    const Imported imported = import("QX-17,Left aileron,2026-05-02,0.45,0.50,,T. Vale,,today,\n"
+                                     "QX-17,Left aileron,2026-04-09,0.45,0.50,,T. Vale,,,\n"
+                                     "QX-17,Left aileron,2019-06-01,0.45,0.50,,T. Vale,,before the file,\n");
+    EXPECT_TRUE(imported.bad.empty());
+    std::map<Day, FittingId> fittings;
+    for (const KeptReading& kept : readings())
+        fittings[kept.reading.when.localDay()] = kept.reading.fitting;
+    EXPECT_EQ(fittings[dayOf(2026, 5, 2)], secondId);
+    EXPECT_EQ(fittings[dayOf(2026, 4, 9)], hangar.leftFitting);
+    EXPECT_EQ(fittings[dayOf(2019, 6, 1)], hangar.leftFitting);
+}
+
+TEST_F(ImportedTable, IsRefusedTheSecondTime)
+{
+    const std::string rows = "QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,,,\n"
+                             "QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,,again,2\n";
+    EXPECT_EQ(import(rows).readings, 2);
+    const Imported twice = import(rows);
+    ASSERT_EQ(twice.bad.size(), 2u);
+    EXPECT_EQ(twice.bad[0].problem, RowProblem::AlreadyInFile);
+    EXPECT_EQ(twice.bad[1].problem, RowProblem::AlreadyInFile);
+    EXPECT_EQ(readings().size(), 2u);
+    EXPECT_EQ(records().size(), 1u);
+}
+
+TEST_F(ImportedTable, RefusesAReadingThatTheProgramKeptItselfThatDay)
+{
+    must(store.records().add(hangar.reading(between(450, 500), store.clock().now()), std::nullopt));
+    expectRefused("QX-17,Left aileron,2026-05-02,0.45,0.50,A,M. Oren,locked,,\n", RowProblem::AlreadyInFile,
+                  2, "Left aileron");
+}
+
+TEST_F(ImportedTable, DoesNotBringBackAReadingThatWasCorrectedSince)
+{
+    const std::string row = "QX-17,Left aileron,2026-04-11,0.45,0.50,A,M. Oren,baseline,,\n";
+    EXPECT_EQ(import(row).readings, 1);
+    Reading correction = readings().at(0).reading;
+    correction.corrects = correction.id;
+    correction.id = {};
+    correction.interval = between(550, 600);
+    correction.note = "written down wrongly";
+    must(store.records().add(correction, std::nullopt));
+    expectRefused(row, RowProblem::AlreadyInFile, 2, "Left aileron");
+}
+
+TEST_F(ImportedTable, RefusesTheSameReadingTwiceUnlessItIsNumbered)
+{
+    const std::string row = "QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,baseline,,";
+    expectRefused(row + "\n" + row + "\n", RowProblem::TwiceInTable, 3, "Left aileron");
+    expectRefused(row + "\n" + row + "3\n", RowProblem::RepeatSkips, 3, "Left aileron");
+    EXPECT_EQ(import(row + "\n" + row + "2\n" + row + "3\n").readings, 3);
+    EXPECT_EQ(import(row + "4\n").readings, 1);
+    EXPECT_EQ(readings().size(), 4u);
+}
+
+TEST_F(ImportedTable, NamesTheBadRowsInTheOrderOfTheirLines)
+{
+    const Imported imported = import("QX-17,Rudder,2026-04-11,0.45,0.50,Z,Nobody,,,\n"
+                                     "QX-17,Left aileron,soon,0.45,0.50,,T. Vale,,,\n"
+                                     "QX-42,Left aileron,2026-04-11,0.45,0.50,,T. Vale,,,\n");
+    std::vector<int> lines;
+    for (const BadRow& row : imported.bad)
+        lines.push_back(row.line);
+    EXPECT_EQ(lines, (std::vector{2, 2, 2, 3, 4}));
+}
+
+TEST_F(ImportedTable, GoesOutAndComesBackTheSameIntoAFileWithoutReadings)
+{
+    import("QX-17,Left aileron,2026-04-11,0.45,0.50,A,T. Vale,baseline,\"three, \"\"slow\"\"\",\n"
+           "QX-17,Left aileron,2026-04-11,0.45,0.50,A,T. Vale,baseline,,2\n"
+           "QX-17,Right aileron,2026-04-12,,0.05,A,M. Oren,,,\n"
+           "QX-17,Right aileron,2026-04-12,1.255,,,M. Oren,part-seated,Größe,\n");
+    const std::string table = must(writeReadings(store.records()));
+    EXPECT_NE(table.find("QX-17,Right aileron,2026-04-12,1.255,,,M. Oren,part-seated,Größe,\r\n"),
+              std::string::npos)
+        << table;
+
+    TempStore other;
+    const Hangar otherHangar{other.records()};
+    const Imported imported = must(importReadings(other.records(), other.clock(), table));
+    EXPECT_TRUE(imported.bad.empty());
+    EXPECT_EQ(imported.readings, 4);
+    EXPECT_EQ(must(writeReadings(other.records())), table);
+}
+
+TEST_F(ImportedTable, CannotComeIntoTheFileItWasWrittenFrom)
+{
+    import("QX-17,Left aileron,2026-04-11,0.45,0.50,A,T. Vale,,,\n");
+    const Imported again =
+        must(importReadings(store.records(), store.clock(), must(writeReadings(store.records()))));
+    ASSERT_EQ(again.bad.size(), 1u);
+    EXPECT_EQ(again.bad[0].problem, RowProblem::AlreadyInFile);
+}
+
+TEST_F(ImportedTable, IsWrittenWithoutReadingsThatWereCorrected)
+{
+    Reading wrong = hangar.reading(between(450, 500), noonOf(dayOf(2026, 4, 11)));
+    wrong.purpose = Purpose::Baseline;
+    wrong.id = must(store.records().add(wrong, std::nullopt));
+    Reading right = wrong;
+    right.corrects = wrong.id;
+    right.id = {};
+    right.interval = between(550, 600);
+    right.note = "written down wrongly";
+    must(store.records().add(right, std::nullopt));
+    const std::string table = must(writeReadings(store.records()));
+    EXPECT_EQ(table.find("0.45"), std::string::npos) << table;
+    EXPECT_NE(table.find("0.55,0.60"), std::string::npos) << table;
+}
+
+TEST_F(ImportedTable, HasTheOtherTablesBesideIt)
+{
+    const std::string couplings = must(writeCouplings(store.records()));
+    EXPECT_NE(
+        couplings.find("QX-17,Left aileron,aileron,none,,,unknown,sleeve,yes,,2026-03-01,first fitting\r\n"),
+        std::string::npos)
+        << couplings;
+    Event event;
+    event.airframe = hangar.airframe;
+    event.coupling = hangar.leftAileron;
+    event.kind = EventKind::Greased;
+    event.day = dayOf(2026, 4, 1);
+    event.note = "ball, socket";
+    event.stamp.by = hangar.vale;
+    must(store.records().add(event));
+    const std::string events = must(writeEvents(store.records()));
+    EXPECT_NE(events.find("QX-17,Left aileron,2026-04-01,greased,\"ball, socket\",T. Vale\r\n"),
+              std::string::npos)
+        << events;
+    const std::string people = must(writePeople(store.records()));
+    EXPECT_NE(people.find("T. Vale,member,\r\n"), std::string::npos) << people;
+    const std::string gauges = must(writeGauges(store.records()));
+    EXPECT_NE(gauges.find("A,leaves,\"0.05; 0.10; 0.15;"), std::string::npos) << gauges;
+}
+
+} // namespace
+} // namespace rig::test

@@ -1,0 +1,240 @@
+// Runs the program rigband-file itself, as a script would.
+
+#include "core/exchange/tables_out.h"
+#include "tests/support/hangar.h"
+
+#include <QFile>
+#include <QProcess>
+
+#include <filesystem>
+#include <fstream>
+#include <gtest/gtest.h>
+#include <iterator>
+#include <unistd.h>
+
+namespace rig::test {
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Answer
+{
+    int status = -1;
+    QString out;
+    QString err;
+};
+
+std::string textOf(const std::string& path)
+{
+    std::ifstream file{path, std::ios::binary};
+    return {std::istreambuf_iterator<char>{file}, std::istreambuf_iterator<char>{}};
+}
+
+void write(const std::string& path, const std::string& text)
+{
+    std::ofstream{path, std::ios::binary} << text;
+}
+
+Answer run(const QStringList& arguments)
+{
+    QProcess process;
+    process.start(QStringLiteral(RIGBAND_FILE), arguments);
+    Answer answer;
+    if (!process.waitForFinished(120'000) || process.exitStatus() != QProcess::NormalExit)
+        return answer;
+    answer.status = process.exitCode();
+    answer.out = QString::fromUtf8(process.readAllStandardOutput());
+    answer.err = QString::fromUtf8(process.readAllStandardError());
+    return answer;
+}
+
+class File : public testing::Test
+{
+protected:
+    void SetUp() override
+    {
+        must(
+            store.records().add(hangar.reading(between(450, 500), noonOf(dayOf(2026, 4, 11))), std::nullopt));
+        store.close();
+    }
+
+    QString file() const { return QString::fromStdString(store.path()); }
+    std::string at(const std::string& name) const { return elsewhere.file(name); }
+    QString pathOf(const std::string& name) const { return QString::fromStdString(at(name)); }
+    int readings()
+    {
+        store.reopen();
+        const auto count = must(store.records().readings(hangar.airframe)).size();
+        store.close();
+        return static_cast<int>(count);
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    TempFolder elsewhere;
+};
+
+TEST_F(File, TellsWhatIsInIt)
+{
+    const Answer answer = run({"check", file()});
+    EXPECT_EQ(answer.status, 0) << answer.err.toStdString();
+    EXPECT_TRUE(answer.out.contains("is a Rigband file")) << answer.out.toStdString();
+    EXPECT_TRUE(answer.out.contains("Airframe QX-17. Couplings: 2. Riggings: 0. Readings: 1."))
+        << answer.out.toStdString();
+    EXPECT_EQ(answer.err, "");
+}
+
+TEST_F(File, SaysWhyItCannotBeOpened)
+{
+    write(at("notes.rigband"), "only notes");
+    fs::copy_file(store.path(), at("damaged.rigband"));
+    fs::resize_file(at("damaged.rigband"), fs::file_size(at("damaged.rigband")) / 2);
+    const std::string damaged = textOf(at("damaged.rigband"));
+    const std::pair<const char*, const char*> table[] = {
+        {"missing.rigband", "is not there"},
+        {"notes.rigband", "is not a Rigband file"},
+        {"damaged.rigband", "is damaged"},
+    };
+    for (const auto& [name, about] : table) {
+        SCOPED_TRACE(name);
+        const Answer answer = run({"check", pathOf(name)});
+        EXPECT_EQ(answer.status, 1);
+        EXPECT_EQ(answer.out, "");
+        EXPECT_TRUE(answer.err.contains(about)) << answer.err.toStdString();
+        EXPECT_TRUE(answer.err.contains(name)) << answer.err.toStdString();
+    }
+    EXPECT_EQ(textOf(at("damaged.rigband")), damaged);
+}
+
+TEST_F(File, GoesOutAsTablesOnceAndNeverOverOthers)
+{
+    const Answer answer = run({"export", file(), "--csv", pathOf("tables")});
+    EXPECT_EQ(answer.status, 0) << answer.err.toStdString();
+    for (const char* name : {"readings.csv", "couplings.csv", "events.csv", "people.csv", "gauges.csv"})
+        EXPECT_TRUE(fs::exists(at("tables/") + name)) << name;
+    store.reopen();
+    EXPECT_EQ(textOf(at("tables/readings.csv")), must(writeReadings(store.records())));
+    store.close();
+
+    fs::remove(at("tables/readings.csv"));
+    write(at("tables/people.csv"), "mine");
+    const Answer again = run({"export", file(), "--csv", pathOf("tables")});
+    EXPECT_EQ(again.status, 1);
+    EXPECT_TRUE(again.err.contains("is there already")) << again.err.toStdString();
+    EXPECT_EQ(textOf(at("tables/people.csv")), "mine");
+    EXPECT_FALSE(fs::exists(at("tables/readings.csv")));
+}
+
+TEST_F(File, TakesATableOnce)
+{
+    write(at("readings.csv"), "airframe;coupling;date;enters_mm;refuses_mm;person\n"
+                              "QX-17;Left aileron;2026-04-12;0,45;0,50;T. Vale\n"
+                              "QX-17;Right aileron;2026-04-12;0,60;0,65;T. Vale\n");
+    const QStringList command{"import", file(), "--csv", pathOf("readings.csv")};
+    const Answer first = run(command);
+    EXPECT_EQ(first.status, 0) << first.err.toStdString();
+    EXPECT_TRUE(first.out.contains("2 readings were imported, with one rigging.")) << first.out.toStdString();
+    EXPECT_EQ(readings(), 3);
+    const Answer second = run(command);
+    EXPECT_EQ(second.status, 2);
+    EXPECT_TRUE(second.err.contains("Line 2 is a reading of “Left aileron” that the file holds already"))
+        << second.err.toStdString();
+    EXPECT_TRUE(second.err.contains("Line 3")) << second.err.toStdString();
+    EXPECT_TRUE(second.err.contains("Nothing was imported.")) << second.err.toStdString();
+    EXPECT_EQ(readings(), 3);
+}
+
+TEST_F(File, IsLeftAsItIsByATableWithABadRow)
+{
+    write(at("readings.csv"), "airframe,coupling,date,enters_mm,refuses_mm,person\n"
+                              "QX-17,Left aileron,2026-04-12,0.45,0.50,T. Vale\n"
+                              "QX-17,Left aileron,2026-04-13,NaN,0.50,T. Vale\n");
+    const std::string before = textOf(store.path());
+    const Answer answer = run({"import", file(), "--csv", pathOf("readings.csv")});
+    EXPECT_EQ(answer.status, 2);
+    EXPECT_EQ(answer.out, "");
+    EXPECT_TRUE(answer.err.contains("Line 3 has “NaN” in enters_mm")) << answer.err.toStdString();
+    EXPECT_EQ(textOf(store.path()), before);
+}
+
+TEST_F(File, SaysThatATableCannotBeRead)
+{
+    const Answer answer = run({"import", file(), "--csv", pathOf("missing.csv")});
+    EXPECT_EQ(answer.status, 1);
+    EXPECT_TRUE(answer.err.contains("missing.csv cannot be read")) << answer.err.toStdString();
+}
+
+TEST_F(File, MayBeReadOnlyToLookAndToExportButNotToImport)
+{
+    if (::geteuid() == 0)
+        GTEST_SKIP() << "root may write everywhere";
+    fs::permissions(store.path(), fs::perms::owner_read);
+    write(at("readings.csv"),
+          "airframe,coupling,date,enters_mm,person\nQX-17,Left aileron,2026-04-12,0.45,T. Vale\n");
+    const Answer look = run({"check", file()});
+    EXPECT_EQ(look.status, 0) << look.err.toStdString();
+    EXPECT_TRUE(look.out.contains("may only be read")) << look.out.toStdString();
+    EXPECT_EQ(run({"export", file(), "--csv", pathOf("tables")}).status, 0);
+    const Answer import = run({"import", file(), "--csv", pathOf("readings.csv")});
+    EXPECT_EQ(import.status, 1);
+    EXPECT_TRUE(import.err.contains("may only be read")) << import.err.toStdString();
+    fs::permissions(store.path(), fs::perms::owner_all);
+    EXPECT_EQ(readings(), 1);
+}
+
+TEST_F(File, IsSalvagedIntoANewOneOnly)
+{
+    const Answer answer = run({"salvage", file(), pathOf("rescued.rigband")});
+    EXPECT_EQ(answer.status, 0) << answer.err.toStdString();
+    EXPECT_TRUE(answer.out.contains("Facts read and kept in")) << answer.out.toStdString();
+    const Answer look = run({"check", pathOf("rescued.rigband")});
+    EXPECT_TRUE(look.out.contains("Readings: 1.")) << look.out.toStdString();
+    const Answer again = run({"salvage", file(), pathOf("rescued.rigband")});
+    EXPECT_EQ(again.status, 1);
+    EXPECT_TRUE(again.err.contains("rescued.rigband is there already")) << again.err.toStdString();
+}
+
+TEST_F(File, OfTheInventedHangarComesWithItsSampleTableAndGoesRoundWhole)
+{
+    const QString demo = pathOf("demo.rigband");
+    const Answer made = run({"demo", demo});
+    ASSERT_EQ(made.status, 0) << made.err.toStdString();
+    EXPECT_EQ(run({"demo", demo}).status, 1);
+    EXPECT_EQ(run({"export", demo, "--csv", pathOf("tables")}).status, 0);
+    const Answer back = run({"import", demo, "--csv", pathOf("tables/readings.csv")});
+    EXPECT_EQ(back.status, 2); // every one of them is there already, and nothing else is wrong with any
+    const auto complaints = back.err.trimmed().split('\n');
+    for (const QString& line : complaints.first(complaints.size() - 1))
+        EXPECT_TRUE(line.contains("holds already")) << line.toStdString();
+    const Answer sample = run({"import", demo, "--csv", QStringLiteral(RIG_SAMPLES "/readings.csv")});
+    EXPECT_EQ(sample.status, 0) << sample.err.toStdString();
+}
+
+TEST_F(File, IsNotTouchedByWrongUse)
+{
+    const QList<QStringList> wrong = {{},
+                                      {"polish", file()},
+                                      {"check"},
+                                      {"check", file(), file()},
+                                      {"check", file(), "--csv", "x"},
+                                      {"export", file()},
+                                      {"export", file(), "--csv"},
+                                      {"import", file(), "--table", "x"},
+                                      {"salvage", file()},
+                                      {"demo"}};
+    for (const QStringList& arguments : wrong) {
+        SCOPED_TRACE(arguments.join(' ').toStdString());
+        const Answer answer = run(arguments);
+        EXPECT_EQ(answer.status, 2);
+        EXPECT_EQ(answer.out, "");
+        EXPECT_TRUE(answer.err.contains("rigband-file check FILE")) << answer.err.toStdString();
+    }
+    const Answer report = run({"report", file(), "--airframe", "QX-17", "--out", pathOf("x.pdf")});
+    EXPECT_EQ(report.status, 2);
+    EXPECT_TRUE(report.err.contains("does not write reports yet")) << report.err.toStdString();
+    EXPECT_FALSE(fs::exists(at("x.pdf")));
+    EXPECT_EQ(run({"--help"}).status, 0);
+}
+
+} // namespace
+} // namespace rig::test

@@ -1,0 +1,56 @@
+#include "app/wording/import_words.h"
+
+#include <gtest/gtest.h>
+#include <set>
+
+namespace rig {
+namespace {
+
+constexpr int kProblems = static_cast<int>(RowProblem::RepeatSkips) + 1;
+
+QString sentenceOf(RowProblem problem)
+{
+    return ImportWords::sentence({7, problem, "QX-%1", "enters_mm"});
+}
+
+TEST(ImportWords, HaveASentenceOfTheirOwnForEveryReason)
+{
+    const QString unknown = sentenceOf(static_cast<RowProblem>(kProblems));
+    std::set<QString> sentences;
+    for (int i = 0; i < kProblems; ++i) {
+        const QString sentence = sentenceOf(static_cast<RowProblem>(i));
+        SCOPED_TRACE(sentence.toStdString());
+        EXPECT_NE(sentence, unknown);
+        EXPECT_TRUE(sentence.endsWith('.'));
+        EXPECT_EQ(sentence.contains("ine 7"), i != static_cast<int>(RowProblem::Empty));
+        EXPECT_FALSE(sentence.contains("%2"));
+        EXPECT_FALSE(sentence.contains("%3"));
+        sentences.insert(sentence);
+    }
+    EXPECT_EQ(sentences.size(), static_cast<std::size_t>(kProblems));
+}
+
+TEST(ImportWords, NameLineTextAndColumnAndSayWhatToDo)
+{
+    EXPECT_EQ(
+        ImportWords::sentence({12, RowProblem::TwoSeparators, "1.234,5", "refuses_mm"}),
+        "Line 12 has “1.234,5” in refuses_mm, with more than one point or comma. Write one of them only, "
+        "such as 0.60.");
+}
+
+TEST(ImportWords, CutALineThatIsAsLongAsATable)
+{
+    const QString sentence =
+        ImportWords::sentence({2, RowProblem::UnclosedQuote, std::string(5000, 'x'), {}});
+    EXPECT_LT(sentence.size(), 300);
+    EXPECT_TRUE(sentence.contains(QChar{0x2026}));
+}
+
+TEST(ImportWords, SayThatAColumnHasNoName)
+{
+    EXPECT_EQ(ImportWords::sentence({1, RowProblem::UnknownColumn, " ", {}}),
+              "Line 1 has a column without a name. Name it, or take it out.");
+}
+
+} // namespace
+} // namespace rig
