@@ -78,7 +78,7 @@ QMenu::item { padding: 7px 20px; }
 QMenu::item:selected { background: @AccentFill; color: @Ink; }
 QToolTip { background: @Card; color: @Ink; border: 1px solid @Line; padding: 4px; }
 QTableView, QTreeView { background: @Card; border: 1px solid @Line; gridline-color: @Grid; alternate-background-color: @Paper; selection-background-color: @AccentFill; selection-color: @Ink; }
-QTableView::item { padding: 0px 8px; }
+QTableView::item { border: 0px; padding: 0px 5px; }
 QTableView:focus { border: 2px solid @Accent; }
 QHeaderView { background: @Card; }
 QHeaderView::section { background: @Card; border: none; border-bottom: 1px solid @Line; padding: 6px 8px; font-size: 13px; font-weight: 600; color: @InkSoft; }

@@ -105,7 +105,7 @@ QString TrendsPageWords::latest(const Latest& latest)
         by = tr("%1 with gauge %2", "person, gauge").arg(latest.person, latest.gauge);
     if (!latest.rigging)
         return tr("%1 on %2, outside a rigging, by %3.").arg(interval, day, by);
-    const QString rigging = formats.count(*latest.rigging);
+    const QString rigging = TrendWords::riggingTick(*latest.rigging);
     if (latest.among > 1)
         return tr("%1 at rigging %2 on %3, by %4: the gravest of %5 readings.")
             .arg(interval, rigging, day, by, formats.count(latest.among));

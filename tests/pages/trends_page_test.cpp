@@ -8,6 +8,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTableView>
 #include <QtTest>
 
@@ -217,6 +218,18 @@ TEST_F(TrendsPageTest, ListsTheNewestReadingFirst)
     EXPECT_EQ(cell(0, GaugeName), "A");
     EXPECT_EQ(cell(16, Kind), "locked, baseline");
     EXPECT_EQ(cell(16, Rigging), "–");
+}
+
+TEST_F(TrendsPageTest, ShowsEveryColumnOfTheTableInASmallWindow)
+{
+    tellASeason();
+    show();
+    key(Qt::Key_T);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(table()->horizontalScrollBar()->maximum(), 0);
+    table()->sortByColumn(Refuses, Qt::AscendingOrder); // its header now holds the arrow
+    QCoreApplication::processEvents();
+    EXPECT_EQ(table()->horizontalScrollBar()->maximum(), 0);
 }
 
 TEST_F(TrendsPageTest, SortsByWhatIsMeasuredAndNotByHowItIsWritten)

@@ -2,6 +2,7 @@
 
 #include "app/pictures/marks.h"
 #include "app/wording/formats.h"
+#include "app/wording/trend_words.h"
 #include "app/wording/trends_page_words.h"
 #include "app/wording/verdict_words.h"
 
@@ -129,7 +130,7 @@ QString ReadingsModel::text(ReadingColumn column, const TrendsReading& one) cons
     case ReadingColumn::When:
         return TrendsPageWords::moment(one.reading.when);
     case ReadingColumn::Rigging:
-        return one.riggingNumber ? formats.count(*one.riggingNumber) : TrendsPageWords::noRigging();
+        return one.riggingNumber ? TrendWords::riggingTick(*one.riggingNumber) : TrendsPageWords::noRigging();
     case ReadingColumn::Enters:
         return interval.enters == Gap{} ? TrendsPageWords::nothingEntered() : formats.gap(interval.enters);
     case ReadingColumn::Refuses:

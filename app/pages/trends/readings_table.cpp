@@ -16,6 +16,7 @@ namespace rig {
 namespace {
 
 constexpr int kWhen = static_cast<int>(ReadingColumn::When);
+constexpr int kNote = static_cast<int>(ReadingColumn::Note);
 
 } // namespace
 
@@ -36,10 +37,11 @@ ReadingsTable::ReadingsTable(QWidget* parent)
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     verticalHeader()->hide();
     horizontalHeader()->setHighlightSections(false);
-    horizontalHeader()->setStretchLastSection(true);
+    horizontalHeader()->setSectionResizeMode(kNote, QHeaderView::Stretch);
     horizontalHeader()->setResizeContentsPrecision(60); // a long history is not measured row by row
     setSortingEnabled(true);
     sortByColumn(kWhen, Qt::DescendingOrder);
+    connect(horizontalHeader(), &QHeaderView::sortIndicatorChanged, this, &ReadingsTable::fitColumns);
 }
 
 void ReadingsTable::setLook(const Look& look)
@@ -48,6 +50,7 @@ void ReadingsTable::setLook(const Look& look)
     m_model->setLook(look);
     const int side = static_cast<int>(std::lround(14 * look.fonts.scale));
     setIconSize({side, side});
+    horizontalHeader()->setMinimumSectionSize(static_cast<int>(60 * look.fonts.scale));
     verticalHeader()->setMinimumSectionSize(8);
     verticalHeader()->setDefaultSectionSize(static_cast<int>(std::lround(26 * look.fonts.scale)));
     setMinimumHeight(static_cast<int>(std::lround(130 * look.fonts.scale)));
@@ -68,12 +71,13 @@ void ReadingsTable::fitColumns()
 {
     const double scale = m_look.fonts.scale;
     const QFontMetrics header{fontOf(m_look.fonts.label(), Weight::SemiBold)};
-    for (int column = 0; column + 1 < kReadingColumns; ++column) {
-        // The header's own hint keeps room for a sort arrow in every column; only the first one has it at the
-        // start.
+    for (int column = 0; column < kNote; ++column) {
+        // The header's own hint keeps room for an arrow in every column; here only the sorted one has it.
         const int heading =
             header.horizontalAdvance(m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
-        const int room = heading + static_cast<int>((column == kWhen ? 36 : 20) * scale);
+        const int room =
+            heading +
+            static_cast<int>((column == horizontalHeader()->sortIndicatorSection() ? 36 : 20) * scale);
         const int fitting = std::max(room, sizeHintForColumn(column) + static_cast<int>(4 * scale));
         setColumnWidth(column, std::min(fitting, static_cast<int>(260 * scale)));
     }
