@@ -35,9 +35,23 @@ void write(const std::string& path, const std::string& text)
     std::ofstream{path, std::ios::binary} << text;
 }
 
-Answer run(const QStringList& arguments)
+enum class RunAs {
+    Oneself,
+    SomebodyElse, // who may write only where everybody may; file permissions do not bind root
+};
+
+constexpr uid_t kNobody = 65534;
+constexpr fs::perms kOnlyRead = fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read;
+constexpr fs::perms kOnlyEnter = fs::perms::owner_exec | fs::perms::group_exec | fs::perms::others_exec;
+
+Answer run(const QStringList& arguments, RunAs who = RunAs::Oneself)
 {
     QProcess process;
+    if (who == RunAs::SomebodyElse && ::geteuid() == 0)
+        process.setChildProcessModifier([] {
+            if (::setuid(kNobody) != 0)
+                ::_exit(126);
+        });
     process.start(QStringLiteral(RIGBAND_FILE), arguments);
     Answer answer;
     if (!process.waitForFinished(120'000) || process.exitStatus() != QProcess::NormalExit)
@@ -164,22 +178,38 @@ TEST_F(File, SaysThatATableCannotBeRead)
     EXPECT_TRUE(answer.err.contains("missing.csv cannot be read")) << answer.err.toStdString();
 }
 
-TEST_F(File, MayBeReadOnlyToLookAndToExportButNotToImport)
+TEST_F(File, ThatMayOnlyBeReadIsLookedAtAndExportedButTakesNothing)
 {
-    if (::geteuid() == 0)
-        GTEST_SKIP() << "root may write everywhere";
-    fs::permissions(store.path(), fs::perms::owner_read);
+    fs::permissions(store.folder(), fs::perms::all);
+    fs::permissions(elsewhere.path(), fs::perms::all);
+    fs::permissions(store.path(), kOnlyRead);
     write(at("readings.csv"),
           "airframe,coupling,date,enters_mm,person\nQX-17,Left aileron,2026-04-12,0.45,T. Vale\n");
-    const Answer look = run({"check", file()});
+    const std::string before = textOf(store.path());
+    const Answer look = run({"check", file()}, RunAs::SomebodyElse);
     EXPECT_EQ(look.status, 0) << look.err.toStdString();
     EXPECT_TRUE(look.out.contains("may only be read")) << look.out.toStdString();
-    EXPECT_EQ(run({"export", file(), "--csv", pathOf("tables")}).status, 0);
-    const Answer import = run({"import", file(), "--csv", pathOf("readings.csv")});
-    EXPECT_EQ(import.status, 1);
-    EXPECT_TRUE(import.err.contains("may only be read")) << import.err.toStdString();
-    fs::permissions(store.path(), fs::perms::owner_all);
-    EXPECT_EQ(readings(), 1);
+    const Answer out = run({"export", file(), "--csv", pathOf("tables")}, RunAs::SomebodyElse);
+    EXPECT_EQ(out.status, 0) << out.err.toStdString();
+    const Answer in = run({"import", file(), "--csv", pathOf("readings.csv")}, RunAs::SomebodyElse);
+    EXPECT_EQ(in.status, 1);
+    EXPECT_TRUE(in.err.contains("may only be read, so nothing was written")) << in.err.toStdString();
+    EXPECT_EQ(textOf(store.path()), before);
+}
+
+TEST_F(File, GoesOutNowhereThatMayNotBeWrittenTo)
+{
+    fs::permissions(store.folder(), fs::perms::all);
+    fs::permissions(store.path(), fs::perms::all);
+    fs::permissions(elsewhere.path(), kOnlyRead | kOnlyEnter);
+    const Answer made = run({"export", file(), "--csv", pathOf("tables")}, RunAs::SomebodyElse);
+    EXPECT_EQ(made.status, 1);
+    EXPECT_TRUE(made.err.contains("cannot be made")) << made.err.toStdString();
+    const Answer there = run({"export", file(), "--csv", QString::fromStdString(elsewhere.path().string())},
+                             RunAs::SomebodyElse);
+    EXPECT_EQ(there.status, 1);
+    EXPECT_TRUE(there.err.contains("cannot be written")) << there.err.toStdString();
+    EXPECT_TRUE(fs::is_empty(elsewhere.path()));
 }
 
 TEST_F(File, IsSalvagedIntoANewOneOnly)
