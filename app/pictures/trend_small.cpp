@@ -120,7 +120,8 @@ void addReading(TrendPicture& picture, const TrendReading& reading, double x, co
         return;
     const bool below = (lowOf(reading) + highOf(reading)) / 2 < middle;
     const double y = below ? bottom + 1 : top - 1 - side;
-    const QRectF where{x - side / 2, std::clamp(y, plot.top(), plot.bottom() - side), side, side};
+    const double left = std::clamp(x - side / 2, plot.left(), std::max(plot.left(), plot.right() - side));
+    const QRectF where{left, std::clamp(y, plot.top(), plot.bottom() - side), side, side};
     const auto hits = [&where](const TrendMark& mark) { return mark.where.intersects(where); };
     if (std::none_of(picture.marks.begin(), picture.marks.end(), hits))
         picture.marks.push_back({where, shapeOf(reading.verdict), role});

@@ -73,6 +73,11 @@ QLineEdit:focus, QPlainTextEdit:focus, QListWidget:focus { border: 2px solid @Ac
 QComboBox { min-height: 30px; }
 QComboBox QAbstractItemView { background: @Card; color: @Ink; selection-background-color: @AccentFill; selection-color: @Ink; }
 QCheckBox, QRadioButton { spacing: 8px; }
+QCalendarWidget QWidget#qt_calendar_navigationbar { background: @Card; }
+QCalendarWidget QToolButton { background: @Card; color: @Ink; border: 1px solid transparent; border-radius: 4px; padding: 4px 10px; font-weight: 600; }
+QCalendarWidget QToolButton:hover, QCalendarWidget QToolButton:focus { border: 1px solid @Accent; }
+QCalendarWidget QToolButton::menu-indicator { image: none; }
+QCalendarWidget QAbstractItemView { border: none; outline: none; selection-background-color: @Accent; selection-color: @AccentText; }
 QMenu { background: @Card; border: 1px solid @Line; }
 QMenu::item { padding: 7px 20px; }
 QMenu::item:selected { background: @AccentFill; color: @Ink; }

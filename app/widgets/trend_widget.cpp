@@ -43,6 +43,7 @@ void TrendWidget::setSeries(const TrendSeries& series, TrendAxis axis)
     m_window = {axis, 0, 0};
     m_chosen = -1;
     m_hovered.reset();
+    m_hoveredEvent.reset();
     m_pressed.reset();
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_TransparentForMouseEvents, false);
@@ -176,6 +177,7 @@ void TrendWidget::wheelEvent(QWheelEvent* event)
     else if (turn.y() != 0)
         lookAt(zoomed(m_series, m_picture.window, std::pow(kZoomStep, turn.y() / 120.0),
                       shareAt(event->position().x())));
+    hoverAt(event->position());
     event->accept();
 }
 
@@ -218,42 +220,43 @@ void TrendWidget::mouseReleaseEvent(QMouseEvent* event)
 
 void TrendWidget::leaveEvent(QEvent*)
 {
-    hover(std::nullopt);
+    hover(std::nullopt, std::nullopt);
 }
 
 void TrendWidget::hoverAt(QPointF point)
 {
-    hover(readingAt(m_series, m_picture, point));
-    const std::optional<std::size_t> event = eventAt(m_series, m_picture, point);
-    if (event == m_hoveredEvent)
-        return;
-    m_hoveredEvent = event;
-    if (!m_hovered)
-        emit hoverSentence(event ? TrendWords::event(m_series.events[*event]) : QString{});
+    hover(readingAt(m_series, m_picture, point), eventAt(m_series, m_picture, point));
 }
 
-void TrendWidget::hover(std::optional<std::size_t> reading)
+void TrendWidget::hover(std::optional<std::size_t> reading, std::optional<std::size_t> event)
 {
-    if (reading == m_hovered)
+    if (reading == m_hovered && event == m_hoveredEvent)
         return;
     m_hovered = reading;
-    if (reading)
-        emit hoverSentence(TrendWords::reading(m_series.readings[*reading]));
-    else if (m_chosen >= 0)
-        emit hoverSentence(TrendWords::reading(m_series.readings[static_cast<std::size_t>(m_chosen)]));
-    else
-        emit hoverSentence({});
+    m_hoveredEvent = event;
+    emit hoverSentence(sentence());
     update();
+}
+
+// Of what is under the cursor; without it, of the chosen reading.
+QString TrendWidget::sentence() const
+{
+    if (m_hovered)
+        return TrendWords::reading(m_series.readings[*m_hovered]);
+    if (m_hoveredEvent)
+        return TrendWords::event(m_series.events[*m_hoveredEvent]);
+    if (m_chosen >= 0)
+        return TrendWords::reading(m_series.readings[static_cast<std::size_t>(m_chosen)]);
+    return {};
 }
 
 void TrendWidget::choose(int index)
 {
     m_chosen = index;
     m_hovered.reset();
-    const QString sentence = TrendWords::reading(m_series.readings[static_cast<std::size_t>(index)]);
-    // A screen reader says a changed description of what has the focus.
-    setAccessibleDescription(sentence);
-    emit hoverSentence(sentence);
+    m_hoveredEvent.reset();
+    setAccessibleDescription(sentence()); // a screen reader says it when it changes
+    emit hoverSentence(sentence());
     emit readingChosen(index);
     update();
 }
@@ -268,6 +271,7 @@ void TrendWidget::chooseReading(int index)
     }
     m_chosen = -1;
     m_hovered.reset();
+    m_hoveredEvent.reset();
     emit hoverSentence({});
     update();
 }

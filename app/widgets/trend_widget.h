@@ -32,6 +32,8 @@ public:
     // none.
     void chooseReading(int index);
 
+    const TrendWindow& shown() const { return m_picture.window; }
+
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 
@@ -56,7 +58,8 @@ private:
     void layOut();
     void lookAt(const TrendWindow& window);
     void hoverAt(QPointF point);
-    void hover(std::optional<std::size_t> reading);
+    void hover(std::optional<std::size_t> reading, std::optional<std::size_t> event);
+    QString sentence() const;
     void choose(int index);
     void step(int by);
     bool navigate(int key);

@@ -244,13 +244,16 @@ void MainWindow::makePages()
     }
 }
 
+// One that was not there before is what the user works on now: the bar must never name another one than the page.
 void MainWindow::takeNewAirframes()
 {
+    const std::vector<Airframe> before = m_airframes;
     readAirframes();
-    if (m_airframe || m_airframes.empty()) return;
-    m_airframe = m_airframes.front().id;
-    readAirframes();
-    refreshPage();
+    const auto added = std::ranges::find_if(m_airframes, [&before](const Airframe& airframe) {
+        return std::ranges::find(before, airframe.id, &Airframe::id) == before.end();
+    });
+    if (added != m_airframes.end())
+        chooseAirframe(added->id);
 }
 
 void MainWindow::dropPages()

@@ -9,9 +9,38 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTextCharFormat>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace rig {
+
+namespace {
+
+// Plain figures in the theme's colours: red would say outside here. The style's own arrows are coloured
+// pictures.
+void dress(QCalendarWidget* calendar)
+{
+    QTextCharFormat plain;
+    plain.setForeground(calendar->palette().text());
+    for (const Qt::DayOfWeek day : {Qt::Saturday, Qt::Sunday})
+        calendar->setWeekdayTextFormat(day, plain);
+    const auto arrow = [calendar](const char* name, QChar shape) {
+        auto* button = calendar->findChild<QToolButton*>(QLatin1String(name));
+        if (!button)
+            return;
+        button->setIcon({});
+        button->setToolButtonStyle(Qt::ToolButtonTextOnly);
+        button->setText(shape);
+    };
+    arrow("qt_calendar_prevmonth", QChar{0x2039});
+    arrow("qt_calendar_nextmonth", QChar{0x203A});
+    // Its own hint forgets the frame and leaves the last week half a line.
+    constexpr int kLine = 24;
+    calendar->setMinimumHeight(calendar->sizeHint().height() + kLine);
+}
+
+} // namespace
 
 DayEdit::DayEdit(QWidget* parent) : QWidget{parent}
 {
@@ -52,6 +81,7 @@ void DayEdit::openCalendar()
     auto* calendar = new QCalendarWidget;
     calendar->setFirstDayOfWeek(Qt::Monday);
     calendar->setVerticalHeaderFormat(QCalendarWidget::NoVerticalHeader);
+    dress(calendar);
     const QDate typed = QDate::fromString(text().trimmed(), Qt::ISODate);
     if (typed.isValid())
         calendar->setSelectedDate(typed);

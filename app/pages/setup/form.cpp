@@ -1,6 +1,7 @@
 #include "app/pages/setup/form.h"
 
 #include "app/pages/setup/day_edit.h"
+#include "app/pages/setup/panel_parts.h"
 #include "app/wording/setup_words.h"
 
 #include <QComboBox>
@@ -51,13 +52,12 @@ Form::Form(const QString& saveText, bool canBeClosed, QWidget* parent)
     m_grid->setColumnStretch(0, 1);
     m_grid->setColumnStretch(1, 1);
     layout->addLayout(m_grid);
-    m_buttons = new QHBoxLayout;
-    m_buttons->setSpacing(10);
+    m_buttons = new ButtonFlow{{}};
     m_save = new QPushButton{saveText};
     m_save->setProperty("kind", "primary");
     m_save->setObjectName("save");
     m_save->setAutoDefault(true);
-    m_buttons->addWidget(m_save);
+    m_buttons->add(m_save);
     m_status = labelOf({}, "soft");
     m_status->setObjectName("formStatus");
     connect(m_save, &QPushButton::clicked, this, &Form::saveAsked);
@@ -66,10 +66,9 @@ Form::Form(const QString& saveText, bool canBeClosed, QWidget* parent)
         close->setAutoDefault(true);
         close->setObjectName("closeForm");
         connect(close, &QPushButton::clicked, this, &Form::closeAsked);
-        m_buttons->addWidget(close);
+        m_buttons->add(close);
     }
-    m_buttons->addStretch(1);
-    layout->addLayout(m_buttons);
+    layout->addWidget(m_buttons);
     layout->addWidget(m_status);
 }
 
@@ -174,7 +173,7 @@ void Form::addWidget(QWidget* widget)
 void Form::addButton(QPushButton* button)
 {
     button->setAutoDefault(true);
-    m_buttons->insertWidget(m_buttons->count() - 1, button);
+    m_buttons->add(button);
 }
 
 void Form::setFieldVisible(QWidget* editor, bool visible)

@@ -11,7 +11,6 @@
 
 class QComboBox;
 class QGridLayout;
-class QHBoxLayout;
 class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
@@ -19,6 +18,7 @@ class QPushButton;
 
 namespace rig {
 
+class ButtonFlow;
 class DayEdit;
 
 // One field as a form lists it.
@@ -90,7 +90,7 @@ private:
     QLabel* m_title = nullptr;
     QLabel* m_explanation = nullptr;
     QGridLayout* m_grid = nullptr;
-    QHBoxLayout* m_buttons = nullptr;
+    ButtonFlow* m_buttons = nullptr;
     QPushButton* m_save = nullptr;
     QLabel* m_status = nullptr;
     std::vector<Place> m_places;

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <QLayout>
 #include <QString>
 #include <QWidget>
 
@@ -21,6 +20,8 @@ class ButtonFlow : public QWidget
 {
 public:
     explicit ButtonFlow(const std::vector<QPushButton*>& buttons, QWidget* parent = nullptr);
+
+    void add(QPushButton* button);
 };
 
 } // namespace rig
