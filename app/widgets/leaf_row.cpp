@@ -54,6 +54,7 @@ LeafRow::LeafRow(QWidget* parent) : QWidget{parent}
     m_leaves->setLayout(buildLeaves());
     column->addWidget(m_leaves);
     column->addLayout(buildEnds());
+    fitArrows();
     showLeaves();
     showTyped();
 }
@@ -163,6 +164,7 @@ void LeafRow::setChosen(std::optional<GaugeReading> chosen)
 void LeafRow::setLook(const Look& look)
 {
     m_fonts = look.fonts;
+    fitArrows();
     if (m_centre)
         centreOn(*m_centre);
     showLeaves();
@@ -180,10 +182,18 @@ QSize LeafRow::minimumSizeHint() const
     return {std::max(leaves, widthOfEnds()), QWidget::minimumSizeHint().height()};
 }
 
+// A width of their own, so that the room for leaves is known before any style is.
+void LeafRow::fitArrows()
+{
+    const QFontMetrics metrics{fontOf(17 * m_fonts.scale, Weight::SemiBold)};
+    for (QPushButton* arrow : {m_thinner, m_thicker})
+        arrow->setFixedWidth(metrics.horizontalAdvance(QStringLiteral("00")) + kLeafPadding);
+}
+
 // Pixels that each button needs when these steps are shown.
 int LeafRow::widestFrom(std::size_t first, std::size_t count) const
 {
-    const QFontMetrics metrics{fontOf(std::round(17 * m_fonts.scale), Weight::SemiBold)}; // the style sheet's
+    const QFontMetrics metrics{fontOf(17 * m_fonts.scale, Weight::SemiBold)}; // the style sheet's
     int widest = 0;
     const std::size_t end = std::min(first + count, m_steps.size());
     for (std::size_t i = first; i < end; ++i)
@@ -193,7 +203,7 @@ int LeafRow::widestFrom(std::size_t first, std::size_t count) const
 
 std::size_t LeafRow::countThatFits(std::size_t first) const
 {
-    const int arrows = 2 * (m_thinner->sizeHint().width() + kSpacing);
+    const int arrows = 2 * (m_thinner->minimumWidth() + kSpacing);
     const int room = width() - arrows + kSpacing;
     std::size_t count = std::min(kMostLeaves, m_steps.size());
     while (count > 1 && static_cast<int>(count) * (widestFrom(first, count) + kSpacing) > room)
@@ -252,6 +262,7 @@ void LeafRow::showLeaves()
     m_thicker->setEnabled(m_first + m_count < m_steps.size());
     m_none->setEnabled(!m_steps.empty());
     m_loose->setEnabled(!m_steps.empty());
+    m_leaves->layout()->activate(); // buttons that came or went change the others' width at once
     markChosen();
 }
 

@@ -57,6 +57,7 @@ private:
     void centreOn(Gap gap);
     void page(int direction);
     void showLeaves();
+    void fitArrows();
     int widthOfEnds() const;
     void markChosen();
     void pressLeaf(std::size_t shown);

@@ -90,7 +90,8 @@ public:
     static QString readingsSoFar() { return tr("Readings so far"); }
     static QString columnWhen() { return tr("When"); }
     static QString columnReading() { return tr("Reading"); }
-    static QString columnPerson() { return tr("Measured by"); }
+    static QString columnPerson() { return tr("Who"); }
+    static QString today(const QString& time) { return tr("today, %1").arg(time); }
     static QString columnGauge() { return tr("With"); }
     static QString columnState() { return tr("What became of it"); }
     static QString inTheBand() { return tr("counts for the band"); }

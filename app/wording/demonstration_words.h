@@ -42,7 +42,7 @@ public:
     static QString kept(const QString& interval, const QString& time);
     static QString afterwards();
     static QString gaugeInDoubt();
-    static QString columnOwner() { return tr("Measured by"); }
+    static QString columnOwner() { return tr("Who"); }
 
     // What it shows
     static QString seen(int readings);

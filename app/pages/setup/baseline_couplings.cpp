@@ -51,7 +51,7 @@ void BaselineCouplings::focusInEvent(QFocusEvent* event)
 QSize BaselineCouplings::sizeHint() const
 {
     // Wide enough for a usual name; longer ones wrap.
-    return {18 * fontMetrics().averageCharWidth() + 24, 6 * fontMetrics().height()};
+    return {15 * fontMetrics().averageCharWidth() + 24, 6 * fontMetrics().height()};
 }
 
 } // namespace rig

@@ -113,7 +113,10 @@ void markUnlike(BaselineSheet& sheet, const std::set<GapInterval>& unlike)
 {
     for (BaselineReadingRow& row : sheet.readings)
         row.unlike = row.admitted && unlike.contains(row.reading.interval);
-    if (!unlike.empty() && sheet.obstacle == FreezeObstacle::None)
+    // One stranger alone can make the scatter wild; it is what to look at first.
+    const bool atLast =
+        sheet.obstacle == FreezeObstacle::None || sheet.obstacle == FreezeObstacle::ScatterAtCap;
+    if (!unlike.empty() && atLast)
         sheet.obstacle = FreezeObstacle::Outlier;
 }
 

@@ -5,6 +5,7 @@
 #include "app/pages/setup/baseline_cycle_card.h"
 #include "app/pages/setup/baseline_freeze.h"
 #include "app/pages/setup/baseline_readings.h"
+#include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/wording/baseline_words.h"
 #include "app/wording/formats.h"
@@ -12,7 +13,6 @@
 
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QScrollBar>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -55,11 +55,8 @@ BaselinePanel::BaselinePanel(Records& records, const Clock& clock, Prompts& prom
     left->addWidget(heading);
     left->addWidget(m_couplings, 1);
     row->addLayout(left);
-    m_scroll = new QScrollArea;
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll = new FlowScroll{buildSheet()};
     m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->setWidget(buildSheet());
     row->addWidget(m_scroll, 1);
     connectParts();
 }
@@ -189,7 +186,8 @@ void BaselinePanel::showSheet()
     if (!open)
         return;
     m_cycle->display(m_view, *m_sheet, m_work);
-    m_readings->display(m_sheet->readings, m_view.persons, m_sheet->frozen.has_value());
+    m_readings->display(m_sheet->readings, m_view.persons, m_sheet->frozen.has_value(),
+                        m_clock.now().localDay());
     m_freeze->display(*m_sheet, m_view.persons);
 }
 

@@ -10,7 +10,6 @@
 
 class QKeyEvent;
 class QLabel;
-class QScrollArea;
 
 namespace rig {
 
@@ -18,6 +17,7 @@ class BaselineCouplings;
 class BaselineCycleCard;
 class BaselineFreeze;
 class BaselineReadings;
+class FlowScroll;
 class Prompts;
 
 // Baseline day: cycles of disconnect, clean, connect, confirm, read, with the band narrowing beside them.
@@ -70,7 +70,7 @@ private:
     BaselineWork m_work;
 
     BaselineCouplings* m_couplings = nullptr;
-    QScrollArea* m_scroll = nullptr;
+    FlowScroll* m_scroll = nullptr;
     QLabel* m_lack = nullptr;
     BaselineCycleCard* m_cycle = nullptr;
     BaselineReadings* m_readings = nullptr;

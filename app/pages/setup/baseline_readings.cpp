@@ -82,11 +82,11 @@ void BaselineReadings::buildTable()
 }
 
 void BaselineReadings::display(const std::vector<BaselineReadingRow>& rows,
-                               const std::vector<Person>& persons, bool frozen)
+                               const std::vector<Person>& persons, bool frozen, Day today)
 {
     m_rows = rows;
     std::ranges::reverse(m_rows); // the newest is looked for most
-    m_frozen = frozen;
+    m_today = today;
     m_table->clearSelection();
     m_table->setCurrentCell(-1, -1);
     m_table->setRowCount(static_cast<int>(m_rows.size()));
@@ -126,8 +126,13 @@ void BaselineReadings::fill(int line, const BaselineReadingRow& row)
     const Formats formats;
     const QString gauge =
         row.gauge.empty() ? BaselineWords::gaugeNotKnown() : QString::fromStdString(row.gauge);
-    const QStringList texts{formats.moment(row.reading.when), formats.interval(row.reading.interval),
-                            QString::fromStdString(row.person), gauge, stateOf(row)};
+    const Moment& taken = row.reading.when;
+    // On two lines, so that the last column keeps its room.
+    const QString when = taken.localDay() == m_today
+                             ? BaselineWords::today(formats.time(taken))
+                             : formats.day(taken.localDay()) + QLatin1Char('\n') + formats.time(taken);
+    const QStringList texts{when, formats.interval(row.reading.interval), QString::fromStdString(row.person),
+                            gauge, stateOf(row)};
     for (int column = 0; column < Columns; ++column) {
         auto* item = new QTableWidgetItem{texts[column]};
         item->setToolTip(texts[column]);

@@ -26,8 +26,8 @@ public:
 
     explicit BaselineReadings(Kind kind, QWidget* parent = nullptr);
 
-    void display(const std::vector<BaselineReadingRow>& rows, const std::vector<Person>& persons,
-                 bool frozen);
+    void display(const std::vector<BaselineReadingRow>& rows, const std::vector<Person>& persons, bool frozen,
+                 Day today);
     // As if the button was pressed: with the reading chosen in the list, else with the last that may be
     // changed.
     void askCorrection();
@@ -51,7 +51,7 @@ private:
 
     Kind m_kind;
     std::vector<BaselineReadingRow> m_rows;
-    bool m_frozen = false;
+    Day m_today;
     QTableWidget* m_table = nullptr;
     QPushButton* m_correct = nullptr;
     QPushButton* m_exclude = nullptr;

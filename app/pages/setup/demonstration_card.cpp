@@ -102,15 +102,17 @@ void DemonstrationCard::buildChoices(QVBoxLayout* layout)
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(12);
     grid->setVerticalSpacing(2);
-    int column = 0;
+    int at = 0; // two people side by side, the gauge below them
     const auto choice = [&](const QString& text, const char* name) {
         auto* box = new ChoiceBox{text};
         box->setObjectName(QLatin1String(name));
         QLabel* label = labelOf(text, "label");
         label->setBuddy(box);
-        grid->addWidget(label, 0, column, Qt::AlignBottom);
-        grid->addWidget(box, 1, column);
-        grid->setColumnStretch(column++, 1);
+        const int line = at / 2 * 2;
+        grid->addWidget(label, line, at % 2, Qt::AlignBottom);
+        grid->addWidget(box, line + 1, at % 2);
+        grid->setColumnStretch(at % 2, 1);
+        ++at;
         return box;
     };
     m_owner = choice(DemonstrationWords::owner(), "demonstrationOwner");

@@ -3,6 +3,7 @@
 #include "app/pages/prompts.h"
 #include "app/pages/setup/baseline_couplings.h"
 #include "app/pages/setup/baseline_readings.h"
+#include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/wording/baseline_words.h"
 #include "app/wording/demonstration_words.h"
@@ -11,7 +12,6 @@
 
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QScrollBar>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -35,11 +35,8 @@ DemonstrationPanel::DemonstrationPanel(Records& records, const Clock& clock, Pro
     left->addWidget(heading);
     left->addWidget(m_couplings, 1);
     row->addLayout(left);
-    m_scroll = new QScrollArea;
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll = new FlowScroll{buildSheet()};
     m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->setWidget(buildSheet());
     row->addWidget(m_scroll, 1);
     connectParts();
 }
@@ -172,7 +169,7 @@ void DemonstrationPanel::showSheet()
     if (!open)
         return;
     m_card->display(m_view, *m_sheet, m_work);
-    m_readings->display(m_sheet->readings, m_view.persons, false);
+    m_readings->display(m_sheet->readings, m_view.persons, false, m_clock.now().localDay());
 }
 
 void DemonstrationPanel::keepReading(const GaugeReading& reading)

@@ -10,12 +10,12 @@
 
 class QKeyEvent;
 class QLabel;
-class QScrollArea;
 
 namespace rig {
 
 class BaselineCouplings;
 class BaselineReadings;
+class FlowScroll;
 class Prompts;
 
 // A joint left part-seated on purpose, with its cautions, to learn where its gap then lies.
@@ -62,7 +62,7 @@ private:
     DemonstrationWork m_work;
 
     BaselineCouplings* m_couplings = nullptr;
-    QScrollArea* m_scroll = nullptr;
+    FlowScroll* m_scroll = nullptr;
     QLabel* m_lack = nullptr;
     DemonstrationCard* m_card = nullptr;
     BaselineReadings* m_readings = nullptr;
