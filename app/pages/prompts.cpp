@@ -26,7 +26,7 @@ struct PromptWindow
         label->setObjectName("promptText");
         label->setTextFormat(Qt::PlainText); // names in it come from the user
         label->setWordWrap(true);
-        label->setMinimumWidth(25 * label->fontMetrics().averageCharWidth());
+        label->setMinimumWidth(60 * label->fontMetrics().averageCharWidth());
         column->setContentsMargins(20, 18, 20, 18);
         column->setSpacing(14);
         column->addWidget(label, 1);

@@ -114,6 +114,10 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
         window.showMoment(moment);
         all = album.take(window, name) && all;
     }
+    window.showMoment(rig::Moments::Trends);
+    if (auto* flap = window.findChild<QAbstractButton*>(QStringLiteral("trendRow2")))
+        flap->click();
+    all = album.take(window, "trends-flap") && all;
     window.showMoment(rig::Moments::RiggedToday);
     auto* page = window.page(rig::Moments::RiggedToday);
     page->findChild<QComboBox*>("leader")->setCurrentIndex(1);

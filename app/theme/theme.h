@@ -10,12 +10,12 @@ namespace rig {
 
 // What a colour is for. Only theme/ knows its value.
 enum class Role {
-    Paper,      // behind the cards
-    Card,       // surface of a card
-    Line,       // hairlines and borders
-    Ink,        // text and readings
-    InkSoft,    // second-rank text
-    Bar,        // the top bar
+    Paper,   // behind the cards
+    Card,    // surface of a card
+    Line,    // hairlines and borders
+    Ink,     // text and readings
+    InkSoft, // second-rank text
+    Bar,     // the top bar
     BarText,
     BarTextSoft,
     BarChosen,
@@ -31,11 +31,11 @@ enum class Role {
     OutsideFill,
     Unknown,
     UnknownFill,
-    Band,       // between the inner edges
-    NearZone,   // between inner and outer edges
-    Centre,     // centre line of a band
+    Band,     // between the inner edges
+    NearZone, // between inner and outer edges
+    Centre,   // centre line of a band
     StripGround,
-    Hatch,      // part-seated region
+    Hatch, // part-seated region
     Grid,
     Last_, // count
 };

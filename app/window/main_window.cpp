@@ -232,8 +232,7 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
 void MainWindow::makePages()
 {
     Records& records = m_session->records();
-    m_pages = {new RiggedTodayPage{records, m_clock, m_prompts},
-               new TrendsPage{records, m_clock},
+    m_pages = {new RiggedTodayPage{records, m_clock, m_prompts}, new TrendsPage{records, m_clock},
                new LaterPage{WindowWords::beforeTheAnnual(), WindowWords::annualLater()},
                new LaterPage{WindowWords::knowThisAirframe(), WindowWords::knowLater()},
                new SetUpPage{records, m_clock, m_prompts}};
@@ -244,7 +243,8 @@ void MainWindow::makePages()
     }
 }
 
-// One that was not there before is what the user works on now: the bar must never name another one than the page.
+// One that was not there before is what the user works on now: the bar must never name another one than the
+// page.
 void MainWindow::takeNewAirframes()
 {
     const std::vector<Airframe> before = m_airframes;
@@ -373,7 +373,8 @@ void MainWindow::askOpenFile()
 void MainWindow::setLook(const Look& look)
 {
     m_look = look;
-    QApplication::setPalette(paletteFor(look.theme)); // widgets with a style sheet ask the application, not the window
+    QApplication::setPalette(
+        paletteFor(look.theme)); // widgets with a style sheet ask the application, not the window
     setStyleSheet(styleSheetFor(look.theme, look.fonts));
     for (Page* page : m_pages)
         if (page)

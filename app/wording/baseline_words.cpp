@@ -180,7 +180,7 @@ QString BaselineWords::freezeQuestion(const QString& coupling, int readings, con
 
 QString BaselineWords::tooFewToFreeze(int readings, int needed)
 {
-    return tr("It cannot be frozen yet: %1 readings of %2.").arg(readings).arg(needed);
+    return tr("It cannot be frozen yet: %n reading(s) of %1.", nullptr, readings).arg(needed);
 }
 
 QString BaselineWords::outlierBlocks()

@@ -91,8 +91,7 @@ QString VerdictWords::witness(const WitnessFinding& finding)
     case Witness::None:
         break;
     }
-    return tr("Part-seated ones going unseen, from the %n shown: %1.", nullptr, finding.shown)
-        .arg(unseen);
+    return tr("Part-seated ones going unseen, from the %n shown: %1.", nullptr, finding.shown).arg(unseen);
 }
 
 // Outside speaks of the band only: a locked reading further out may well stand among the earlier ones.

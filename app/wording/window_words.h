@@ -96,17 +96,23 @@ public:
     }
     static QString keysText()
     {
-        return tr("<p><b>Everywhere</b><br>Ctrl+1 to Ctrl+5: the five pages. Ctrl+K: choose the airframe. "
-                  "Ctrl+N, Ctrl+O: "
-                  "new file, open a file. Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.</p>"
-                  "<p><b>Rigged today</b><br>Y, N, C: yes, no, cannot see. Digits with point or comma, then "
-                  "Enter: a "
-                  "reading. M: measure again. W: wrong leaf pressed. S: second person here. Enter: next "
-                  "coupling. Page "
-                  "Up, Page Down: another coupling. Esc: interrupt.</p>"
-                  "<p><b>Trends</b><br>Left, Right: move along. Plus, Minus: closer, wider. 0: everything. "
-                  "Up, Down: "
-                  "another reading.</p>");
+        return tr("Everywhere\n"
+                  "Ctrl+1 to Ctrl+5: the five pages. Ctrl+K: choose the airframe.\n"
+                  "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
+                  "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.\n"
+                  "\n"
+                  "Rigged today\n"
+                  "Y, N, C: yes, no, cannot see.\n"
+                  "Digits with point or comma, then Enter: a reading.\n"
+                  "M: measure again. W: wrong leaf. S: second person. Enter: next coupling.\n"
+                  "Page Up, Page Down: another coupling. Esc: interrupt.\n"
+                  "\n"
+                  "Trends\n"
+                  "Left, Right: move along. Plus, Minus: closer, wider. 0: everything.\n"
+                  "Up, Down: another reading. D, R: by date, by rigging. T: table.\n"
+                  "\n"
+                  "Set up\n"
+                  "Alt+1 to Alt+7: the parts.");
     }
 };
 

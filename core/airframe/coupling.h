@@ -10,8 +10,8 @@ namespace rig {
 
 enum class Side { None, Left, Right };
 
-// How the plunger tab and the sleeve stand to each other; docs/terms.md draws the three. Which way part-seated moves
-// the gap follows only from readings, never from this.
+// How the plunger tab and the sleeve stand to each other; docs/terms.md draws the three. Which way
+// part-seated moves the gap follows only from readings, never from this.
 enum class Layout { Unknown, A, B, C };
 
 // The way the joint is secured after the plunger is home.

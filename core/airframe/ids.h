@@ -3,15 +3,15 @@
 #include <array>
 #include <compare>
 #include <cstdint>
+#include <optional>
 #include <random>
 #include <string>
 #include <string_view>
-#include <optional>
 
 namespace rig {
 
-// 128 bits, time-ordered (UUID version 7, RFC 9562 section 5.7). Ids are global, so the facts of two files can
-// later be joined as a union.
+// 128 bits, time-ordered (UUID version 7, RFC 9562 section 5.7). Ids are global, so the facts of two files
+// can later be joined as a union.
 using IdBytes = std::array<std::uint8_t, 16>;
 
 template <typename Tag> struct Id
@@ -39,8 +39,8 @@ std::string textOf(const IdBytes& id);
 // Empty when the text is not the canonical form.
 std::optional<IdBytes> idFromText(std::string_view text);
 
-// Makes ids in strictly rising order. Seeded by the caller: the program from the system's entropy, tests and the
-// demo with a fixed number.
+// Makes ids in strictly rising order. Seeded by the caller: the program from the system's entropy, tests and
+// the demo with a fixed number.
 class IdSource
 {
 public:

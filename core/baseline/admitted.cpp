@@ -9,7 +9,8 @@ std::vector<Reading> standing(std::span<const Reading> all)
 {
     std::set<ReadingId> superseded;
     for (const Reading& reading : all)
-        if (reading.corrects) superseded.insert(*reading.corrects);
+        if (reading.corrects)
+            superseded.insert(*reading.corrects);
     std::vector<Reading> kept;
     std::ranges::copy_if(all, std::back_inserter(kept),
                          [&superseded](const Reading& reading) { return !superseded.contains(reading.id); });
@@ -21,13 +22,16 @@ std::vector<Reading> admittedReadings(FittingId fitting, std::span<const Reading
                                       std::span<const FrozenBaseline> frozen)
 {
     std::set<ReadingId> excluded;
-    for (const Exclusion& exclusion : exclusions) excluded.insert(exclusion.reading);
+    for (const Exclusion& exclusion : exclusions)
+        excluded.insert(exclusion.reading);
 
     const FrozenBaseline* fixed = nullptr;
     for (const FrozenBaseline& one : frozen)
-        if (one.fitting == fitting && (!fixed || fixed->id < one.id)) fixed = &one;
+        if (one.fitting == fitting && (!fixed || fixed->id < one.id))
+            fixed = &one;
     const auto belongs = [&](const Reading& reading) {
-        if (fixed) return std::ranges::find(fixed->readings, reading.id) != fixed->readings.end();
+        if (fixed)
+            return std::ranges::find(fixed->readings, reading.id) != fixed->readings.end();
         return reading.fitting == fitting && reading.purpose == Purpose::Baseline &&
                reading.state == SeatState::Locked && !excluded.contains(reading.id);
     };
@@ -47,12 +51,17 @@ std::optional<Fitting> fittingOn(Day day, CouplingId coupling, std::span<const F
         return !b || b->begins < a.begins || (b->begins == a.begins && b->id < a.id);
     };
     for (const Fitting& one : fittings) {
-        if (one.coupling != coupling) continue;
-        if (!first || !later(one, first)) first = &one;
-        if (one.begins <= day && later(one, holding)) holding = &one;
+        if (one.coupling != coupling)
+            continue;
+        if (!first || !later(one, first))
+            first = &one;
+        if (one.begins <= day && later(one, holding))
+            holding = &one;
     }
-    if (holding) return *holding;
-    if (first) return *first;
+    if (holding)
+        return *holding;
+    if (first)
+        return *first;
     return std::nullopt;
 }
 

@@ -23,8 +23,8 @@ struct FrozenBaseline
 // The newest reading of each chain of corrections; the order stays.
 std::vector<Reading> standing(std::span<const Reading> all);
 
-// Baseline readings of one fitting that make its band: the frozen list if there is one, otherwise every standing,
-// locked baseline reading that nobody excluded.
+// Baseline readings of one fitting that make its band: the frozen list if there is one, otherwise every
+// standing, locked baseline reading that nobody excluded.
 std::vector<Reading> admittedReadings(FittingId fitting, std::span<const Reading> all,
                                       std::span<const Exclusion> exclusions,
                                       std::span<const FrozenBaseline> frozen);

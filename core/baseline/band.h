@@ -2,8 +2,8 @@
 
 namespace rig {
 
-// Where a central share of locked readings of this fitting falls. Millimetres, raw: a lower edge may be negative and
-// is then shown as 0, but judged as it is.
+// Where a central share of locked readings of this fitting falls. Millimetres, raw: a lower edge may be
+// negative and is then shown as 0, but judged as it is.
 struct BandEdges
 {
     double lower = 0;

@@ -13,8 +13,10 @@ constexpr bool isBlank(char c)
 
 std::string_view trimmed(std::string_view text)
 {
-    while (!text.empty() && isBlank(text.front())) text.remove_prefix(1);
-    while (!text.empty() && isBlank(text.back())) text.remove_suffix(1);
+    while (!text.empty() && isBlank(text.front()))
+        text.remove_prefix(1);
+    while (!text.empty() && isBlank(text.back()))
+        text.remove_suffix(1);
     return text;
 }
 
@@ -33,32 +35,39 @@ constexpr bool isSeparator(char c)
 GapEntry parseGap(std::string_view typed)
 {
     const std::string_view text = trimmed(typed);
-    if (text.empty()) return EntryProblem::Empty;
+    if (text.empty())
+        return EntryProblem::Empty;
     const bool negative = text.front() == '-';
     const std::string_view figures = negative ? text.substr(1) : text;
-    if (std::ranges::none_of(figures, isDigit)) return EntryProblem::NotANumber;
+    if (std::ranges::none_of(figures, isDigit))
+        return EntryProblem::NotANumber;
     if (!std::ranges::all_of(figures, [](char c) { return isDigit(c) || isSeparator(c); }))
         return EntryProblem::NotANumber;
-    if (std::ranges::count_if(figures, isSeparator) > 1) return EntryProblem::TwoSeparators;
-    if (negative) return EntryProblem::Negative;
+    if (std::ranges::count_if(figures, isSeparator) > 1)
+        return EntryProblem::TwoSeparators;
+    if (negative)
+        return EntryProblem::Negative;
 
     const auto separator = std::ranges::find_if(figures, isSeparator);
     const std::string_view whole{figures.begin(), separator};
     const std::string_view decimals =
         separator == figures.end() ? std::string_view{} : std::string_view{separator + 1, figures.end()};
-    if (decimals.size() > 3) return EntryProblem::TooManyDecimals;
+    if (decimals.size() > 3)
+        return EntryProblem::TooManyDecimals;
 
     std::int32_t um = 0;
     for (const char c : whole) {
         um = um * 10 + (c - '0') * 1000;
-        if (um > kWidestGap.inMicrometres()) return EntryProblem::TooLarge;
+        if (um > kWidestGap.inMicrometres())
+            return EntryProblem::TooLarge;
     }
     std::int32_t place = 100;
     for (const char c : decimals) {
         um += (c - '0') * place;
         place /= 10;
     }
-    if (um > kWidestGap.inMicrometres()) return EntryProblem::TooLarge;
+    if (um > kWidestGap.inMicrometres())
+        return EntryProblem::TooLarge;
     return Gap::micrometres(um);
 }
 

@@ -19,8 +19,8 @@ enum class EntryProblem {
 
 using GapEntry = std::variant<Gap, EntryProblem>;
 
-// Reads a length in millimetres as typed: "0.6", "0,60" and ".60" are the same gap. Point or comma, one of them,
-// at most three decimals, plain digits only; surrounding blanks are ignored.
+// Reads a length in millimetres as typed: "0.6", "0,60" and ".60" are the same gap. Point or comma, one of
+// them, at most three decimals, plain digits only; surrounding blanks are ignored.
 GapEntry parseGap(std::string_view text);
 
 } // namespace rig

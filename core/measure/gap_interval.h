@@ -8,7 +8,8 @@
 namespace rig {
 
 // What a feeler gauge really says: the gap lies between the two. `enters` goes in freely, `refuses` does not.
-// No leaf enters: enters is 0. The thickest leaf is still loose: refuses is empty, the gap has no upper bound.
+// No leaf enters: enters is 0. The thickest leaf is still loose: refuses is empty, the gap has no upper
+// bound.
 struct GapInterval
 {
     Gap enters;
@@ -29,7 +30,8 @@ constexpr IntervalProblem problemOf(const GapInterval& interval)
         return IntervalProblem::Negative;
     if (interval.enters > kWidestGap || (interval.refuses && *interval.refuses > kWidestGap))
         return IntervalProblem::TooWide;
-    if (interval.refuses && *interval.refuses <= interval.enters) return IntervalProblem::Reversed;
+    if (interval.refuses && *interval.refuses <= interval.enters)
+        return IntervalProblem::Reversed;
     return IntervalProblem::None;
 }
 

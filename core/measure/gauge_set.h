@@ -19,8 +19,8 @@ enum class GaugeKind {
 // One thickness that the set can offer: a single leaf or pin, or two leaves stacked.
 struct GaugeStep
 {
-    Gap size;          // what is marked, summed when stacked
-    Gap second;        // the second leaf of a stack; 0 when single
+    Gap size;   // what is marked, summed when stacked
+    Gap second; // the second leaf of a stack; 0 when single
     bool isStacked() const { return second > Gap{}; }
     bool operator==(const GaugeStep&) const = default;
 };
@@ -43,9 +43,9 @@ struct GaugeReading
 };
 
 enum class GaugeProblem {
-    NoSizes,      // a set without leaves can measure nothing
-    NotASize,     // the set has no such leaf; neighbours are given
-    NoNextSize,   // the thickest there is entered: "thickest leaf still loose" is the reading
+    NoSizes,    // a set without leaves can measure nothing
+    NotASize,   // the set has no such leaf; neighbours are given
+    NoNextSize, // the thickest there is entered: "thickest leaf still loose" is the reading
 };
 
 struct GaugeRefusal
@@ -57,11 +57,12 @@ struct GaugeRefusal
 
 using GaugeOutcome = std::variant<GaugeReading, GaugeRefusal>;
 
-// Film, burr and curvature between two stacked leaves can add up to this much to what is marked. Assumed figure
-// from common practice, no published source; it only ever widens a stacked reading upwards.
+// Film, burr and curvature between two stacked leaves can add up to this much to what is marked. Assumed
+// figure from common practice, no published source; it only ever widens a stacked reading upwards.
 inline constexpr Gap kStackFilm = Gap::micrometres(10);
 
-// Which leaves, pins or edges there are to measure with. Sizes are marked thicknesses, rising, without repeats.
+// Which leaves, pins or edges there are to measure with. Sizes are marked thicknesses, rising, without
+// repeats.
 class GaugeSet
 {
 public:
@@ -74,7 +75,8 @@ public:
     Gap resolution() const { return m_resolution; }
     bool isEmpty() const { return m_kind != GaugeKind::Taper && m_sizes.empty(); }
 
-    // All that can be offered in rising order; leaf sets continue above the thickest with it and a second leaf.
+    // All that can be offered in rising order; leaf sets continue above the thickest with it and a second
+    // leaf.
     std::vector<GaugeStep> steps() const;
 
     // The reading when `size` enters freely and the next step does not. Taper: `size` is the value read.

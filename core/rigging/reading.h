@@ -38,7 +38,8 @@ struct Reading
     Stamp stamp;
 };
 
-// A baseline reading left out of its band, by a named person with a reason. Nothing is dropped by the program.
+// A baseline reading left out of its band, by a named person with a reason. Nothing is dropped by the
+// program.
 struct Exclusion
 {
     FactId id; // null until saved

@@ -15,17 +15,22 @@ FactId lastInterruption(const RecordContent& content, CouplingId coupling, Turn 
 {
     FactId last;
     for (const Interruption& one : content.interruptions)
-        if (one.coupling == coupling && one.turn == turn) last = std::max(last, one.id);
+        if (one.coupling == coupling && one.turn == turn)
+            last = std::max(last, one.id);
     return last;
 }
 
 std::optional<Answer>& slotOf(CouplingFlow& flow, CheckKind kind)
 {
     switch (kind) {
-    case CheckKind::BallInSocket: return flow.ballInSocket;
-    case CheckKind::PlungerHome: return flow.plungerHome;
-    case CheckKind::SleeveAtStop: return flow.sleeveAtStop;
-    case CheckKind::Pull: break;
+    case CheckKind::BallInSocket:
+        return flow.ballInSocket;
+    case CheckKind::PlungerHome:
+        return flow.plungerHome;
+    case CheckKind::SleeveAtStop:
+        return flow.sleeveAtStop;
+    case CheckKind::Pull:
+        break;
     }
     return flow.pull;
 }
@@ -38,13 +43,16 @@ void decideNext(CouplingFlow& flow, Turn turn)
     };
     if (!flow.ballInSocket || *flow.ballInSocket != Answer::Yes)
         return asking(Step::Look, CheckKind::BallInSocket);
-    if (!flow.plungerHome) return asking(Step::Look, CheckKind::PlungerHome);
-    if (!flow.sleeveAtStop) return asking(Step::Look, CheckKind::SleeveAtStop);
+    if (!flow.plungerHome)
+        return asking(Step::Look, CheckKind::PlungerHome);
+    if (!flow.sleeveAtStop)
+        return asking(Step::Look, CheckKind::SleeveAtStop);
     if (turn == Turn::First && flow.readings.empty()) {
         flow.next = Step::Measure;
         return;
     }
-    if (!flow.pull) return asking(Step::Pull, CheckKind::Pull);
+    if (!flow.pull)
+        return asking(Step::Pull, CheckKind::Pull);
     flow.next = Step::Done;
 }
 
@@ -61,12 +69,14 @@ CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn
     const FactId since = lastInterruption(content, coupling, turn);
     flow.interrupted = !since.isNull();
     for (const Check& check : content.checks) {
-        if (check.coupling != coupling || check.turn != turn || check.id.bytes < since.bytes) continue;
+        if (check.coupling != coupling || check.turn != turn || check.id.bytes < since.bytes)
+            continue;
         slotOf(flow, check.kind) = check.answer;
         flow.begun = true;
     }
     for (const Reading& reading : content.readings) {
-        if (reading.coupling != coupling || reading.turn != turn || reading.id.bytes < since.bytes) continue;
+        if (reading.coupling != coupling || reading.turn != turn || reading.id.bytes < since.bytes)
+            continue;
         flow.readings.push_back(reading);
         flow.begun = true;
     }

@@ -10,8 +10,8 @@ namespace rig {
 // The steps for one coupling and one person, in this order.
 enum class Step { Look, Measure, Pull, Done };
 
-// What is asked next of one person at one coupling, worked out from the facts alone: everything since that person's
-// last interruption counts, nothing before it.
+// What is asked next of one person at one coupling, worked out from the facts alone: everything since that
+// person's last interruption counts, nothing before it.
 struct CouplingFlow
 {
     Step next = Step::Look;
@@ -34,8 +34,8 @@ struct CouplingFlow
 // A locked reading is enough for Turn::First; Turn::Second needs none, its own reading is optional.
 CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn);
 
-// Answers No or CannotSee anywhere in the record for this coupling, also those repeated since: they stay open until
-// resolved by a named person.
+// Answers No or CannotSee anywhere in the record for this coupling, also those repeated since: they stay open
+// until resolved by a named person.
 bool everDoubted(const RecordContent& content, CouplingId coupling);
 
 } // namespace rig

@@ -23,7 +23,8 @@ protected:
     RiggingJourney()
     {
         for (int i = 0; i < 12; ++i) {
-            Reading reading = hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
+            Reading reading =
+                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
             reading.purpose = Purpose::Baseline;
             must(store.records().add(reading, std::nullopt));
         }
@@ -31,7 +32,8 @@ protected:
         page.resize(1280, 744);
         page.show();
         page.showAirframe(hangar.airframe);
-        QObject::connect(&page, &Page::problemArose, &page, [this](const QString& sentence) { problem = sentence; });
+        QObject::connect(&page, &Page::problemArose, &page,
+                         [this](const QString& sentence) { problem = sentence; });
     }
 
     // Whatever has the focus gets the key, as at a real keyboard; without one it is the page.

@@ -392,7 +392,7 @@ TEST_F(BaselinePanelTest, BelowTenReadingsTheFreezeIsShutAndSaysWhy)
     choose();
     read("0.50");
     EXPECT_FALSE(part(panel, "freeze").isEnabled());
-    EXPECT_EQ(textOf(panel, "freezeNote"), "It cannot be frozen yet: 1 readings of 10.");
+    EXPECT_EQ(textOf(panel, "freezeNote"), "It cannot be frozen yet: 1 reading of 10.");
     down("freezeFirst");
     press(Qt::Key_F);
     EXPECT_TRUE(prompts.asked.empty());

@@ -45,8 +45,8 @@ BaselinePanel::BaselinePanel(Records& records, const Clock& clock, Prompts& prom
     : QWidget{parent}, m_presenter{records, clock}, m_clock{clock}, m_prompts{prompts}
 {
     auto* row = new QHBoxLayout{this};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(12);
+    row->setContentsMargins(20, 16, 12, 14);
+    row->setSpacing(16);
     auto* left = new QVBoxLayout;
     left->setSpacing(4);
     QLabel* heading = labelOf(BaselineWords::couplings(), "label");
@@ -67,6 +67,7 @@ QWidget* BaselinePanel::buildSheet()
     auto* layout = new QVBoxLayout{sheet};
     layout->setContentsMargins(0, 0, 4, 0);
     layout->setSpacing(12);
+    layout->addWidget(labelOf(BaselineWords::title(), "title"));
     layout->addWidget(labelOf(BaselineWords::whatFor(), "soft"));
     m_lack = labelOf({}, "caution", "baselineLack");
     layout->addWidget(m_lack);

@@ -25,8 +25,8 @@ DemonstrationPanel::DemonstrationPanel(Records& records, const Clock& clock, Pro
     : QWidget{parent}, m_presenter{records, clock}, m_clock{clock}, m_prompts{prompts}
 {
     auto* row = new QHBoxLayout{this};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(12);
+    row->setContentsMargins(20, 16, 12, 14);
+    row->setSpacing(16);
     auto* left = new QVBoxLayout;
     left->setSpacing(4);
     QLabel* heading = labelOf(BaselineWords::couplings(), "label");
@@ -47,6 +47,7 @@ QWidget* DemonstrationPanel::buildSheet()
     auto* layout = new QVBoxLayout{sheet};
     layout->setContentsMargins(0, 0, 4, 0);
     layout->setSpacing(12);
+    layout->addWidget(labelOf(DemonstrationWords::title(), "title"));
     layout->addWidget(labelOf(DemonstrationWords::whatFor(), "soft"));
     m_lack = labelOf({}, "caution", "demonstrationLack");
     layout->addWidget(m_lack);

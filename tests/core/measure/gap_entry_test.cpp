@@ -26,15 +26,14 @@ TEST_P(GapEntryTable, IsTakenOrRefusedButNeverGuessed)
 
 INSTANTIATE_TEST_SUITE_P(
     Typed, GapEntryTable,
-    testing::Values(
-        Typed{"0.6", 600_um}, Typed{"0,60", 600_um}, Typed{".60", 600_um}, Typed{",6", 600_um},
-        Typed{" 0.605 ", 605_um}, Typed{"1.", 1000_um}, Typed{"0", 0_um}, Typed{"10", 10'000_um},
-        Typed{"0.5", 500_um}, Typed{"0,5", 500_um}, Typed{"", EntryProblem::Empty},
-        Typed{"   ", EntryProblem::Empty}, Typed{"NaN", EntryProblem::NotANumber},
-        Typed{"inf", EntryProblem::NotANumber}, Typed{"0.6mm", EntryProblem::NotANumber},
-        Typed{".", EntryProblem::NotANumber}, Typed{"1e-1", EntryProblem::NotANumber},
-        Typed{"0 6", EntryProblem::NotANumber}, Typed{"1.234,5", EntryProblem::TwoSeparators},
-        Typed{"1,234.5", EntryProblem::TwoSeparators}, Typed{"0..6", EntryProblem::TwoSeparators},
-        Typed{"0.6000", EntryProblem::TooManyDecimals}, Typed{"-0.6", EntryProblem::Negative},
-        Typed{"10.001", EntryProblem::TooLarge}, Typed{"60", EntryProblem::TooLarge},
-        Typed{"99999999999999999999", EntryProblem::TooLarge}));
+    testing::Values(Typed{"0.6", 600_um}, Typed{"0,60", 600_um}, Typed{".60", 600_um}, Typed{",6", 600_um},
+                    Typed{" 0.605 ", 605_um}, Typed{"1.", 1000_um}, Typed{"0", 0_um}, Typed{"10", 10'000_um},
+                    Typed{"0.5", 500_um}, Typed{"0,5", 500_um}, Typed{"", EntryProblem::Empty},
+                    Typed{"   ", EntryProblem::Empty}, Typed{"NaN", EntryProblem::NotANumber},
+                    Typed{"inf", EntryProblem::NotANumber}, Typed{"0.6mm", EntryProblem::NotANumber},
+                    Typed{".", EntryProblem::NotANumber}, Typed{"1e-1", EntryProblem::NotANumber},
+                    Typed{"0 6", EntryProblem::NotANumber}, Typed{"1.234,5", EntryProblem::TwoSeparators},
+                    Typed{"1,234.5", EntryProblem::TwoSeparators}, Typed{"0..6", EntryProblem::TwoSeparators},
+                    Typed{"0.6000", EntryProblem::TooManyDecimals}, Typed{"-0.6", EntryProblem::Negative},
+                    Typed{"10.001", EntryProblem::TooLarge}, Typed{"60", EntryProblem::TooLarge},
+                    Typed{"99999999999999999999", EntryProblem::TooLarge}));

@@ -11,7 +11,8 @@ namespace {
 GaugeSet twentyLeaves()
 {
     std::vector<Gap> sizes;
-    for (int um = 50; um <= 1000; um += 50) sizes.push_back(Gap::micrometres(um));
+    for (int um = 50; um <= 1000; um += 50)
+        sizes.push_back(Gap::micrometres(um));
     return {GaugeKind::Leaves, sizes};
 }
 
@@ -58,7 +59,8 @@ TEST(GaugeSet, CallsItAStackWhenOnlyTheRefusingOneIsStacked)
 
 TEST(GaugeSet, NeverStacksALeafOnItself)
 {
-    for (const GaugeStep& step : twentyLeaves().steps()) EXPECT_NE(step.second, 1000_um);
+    for (const GaugeStep& step : twentyLeaves().steps())
+        EXPECT_NE(step.second, 1000_um);
 }
 
 TEST(GaugeSet, KnowsNoLeafEntersAndThickestStillLoose)
