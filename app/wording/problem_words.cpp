@@ -2,8 +2,10 @@
 
 namespace rig {
 
-QString ProblemWords::sentence(const Problem& problem, const QString& fileName)
+QString ProblemWords::sentence(const Problem& problem, const QString& givenName)
 {
+    // A page that saves knows no file name; there is only one file it can mean.
+    const QString fileName = givenName.isEmpty() ? tr("this file", "where a file's name stands") : givenName;
     switch (problem.kind) {
     case ProblemKind::NoSuchFile:
         return tr("%1 is not there any more. It may have been moved or renamed, or its drive taken out: "
