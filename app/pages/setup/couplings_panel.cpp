@@ -82,6 +82,7 @@ QWidget* CouplingsPanel::makeList()
     m_forChosen = {change, up, down, fitting, m_use};
     layout->addWidget(new ButtonFlow{{change, up, down, fitting, m_use}});
     layout->addWidget(new ButtonFlow{{m_usual, m_add}});
+    m_rows->leadTo({change, up, down, fitting, m_use, m_usual, m_add});
     connect(m_rows, &RowList::rowChosen, this, [this] { showRows(); });
     connect(m_rows, &RowList::rowOpened, this, &CouplingsPanel::openChosen);
     connect(change, &QPushButton::clicked, this, &CouplingsPanel::openChosen);

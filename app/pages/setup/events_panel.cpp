@@ -51,6 +51,7 @@ void EventsPanel::makeList()
     m_add = panelButton("addEvent", SetUpWords::newEvent());
     m_rows = new RowList{"event", SetUpWords::eventsTitle()};
     layout->addWidget(new ButtonFlow{{m_add}});
+    m_rows->leadTo({m_add});
     layout->addWidget(m_none);
     layout->addWidget(m_rows);
     layout->addWidget(softLabel(SetUpWords::eventStays()));

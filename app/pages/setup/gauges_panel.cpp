@@ -98,6 +98,7 @@ QWidget* GaugesPanel::makeList()
     m_forChosen = {change, check, m_use};
     layout->addWidget(new ButtonFlow{{change, check, m_use}});
     layout->addWidget(new ButtonFlow{{m_usual, add}});
+    m_rows->leadTo({change, check, m_use, m_usual, add});
     m_checksTitle = new QLabel;
     m_checksTitle->setProperty("kind", "label");
     m_checks = softLabel({});

@@ -36,6 +36,7 @@ void PeoplePanel::makeList()
     m_change = panelButton("changePerson", SetUpWords::edit());
     m_add = panelButton("addPerson", SetUpWords::newPerson());
     layout->addWidget(new ButtonFlow{{m_add, m_change}});
+    m_rows->leadTo({m_add, m_change});
     connect(m_rows, &RowList::rowOpened, this, &PeoplePanel::openChosen);
     connect(m_change, &QPushButton::clicked, this, &PeoplePanel::openChosen);
     connect(m_add, &QPushButton::clicked, this, [this] { open({}, {}); });

@@ -3,6 +3,7 @@
 #include "app/widgets/mark_row.h"
 
 #include <QKeyEvent>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -60,6 +61,12 @@ void RowList::choose(int index)
         one->setChecked(i == m_chosen);
         one->setFocusPolicy(i == m_chosen ? Qt::StrongFocus : Qt::ClickFocus);
     }
+    QWidget* last = m_chosen < 0 ? nullptr : m_rows[static_cast<std::size_t>(m_chosen)];
+    for (QPushButton* button : m_after) {
+        if (last)
+            setTabOrder(last, button);
+        last = button;
+    }
     if (focused)
         focusChosen();
 }
@@ -85,8 +92,11 @@ bool RowList::eventFilter(QObject* watched, QEvent* event)
     if (event->type() != QEvent::KeyPress)
         return QWidget::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
-    if (key->modifiers() & (Qt::AltModifier | Qt::ControlModifier))
-        return QWidget::eventFilter(watched, event);
+    if (key->modifiers() & (Qt::AltModifier | Qt::ControlModifier)) {
+        event->ignore(); // for the panel around; a button by itself would take an arrow as the way to the
+                         // next one
+        return true;
+    }
     const auto go = [this](int index) {
         chooseByUser(index);
         return true;

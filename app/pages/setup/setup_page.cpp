@@ -195,7 +195,7 @@ void SetUpPage::addKeys()
     for (const SetUpPart part : kSetUpParts) {
         const auto key = static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(part));
         auto* shortcut = new QShortcut{QKeySequence{QKeyCombination{Qt::ALT, key}}, this};
-        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        shortcut->setContext(Qt::WindowShortcut); // also from the top bar, while this page is shown
         connect(shortcut, &QShortcut::activated, this, [this, part] { goTo(part); });
     }
 }
