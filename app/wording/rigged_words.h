@@ -50,8 +50,6 @@ public:
     static QString firstPersonDone() { return tr("first person done, result hidden"); }
     static QString firstPersonNotDone() { return tr("first person not done yet"); }
     static QString secondPersonDone() { return tr("own look and pull done"); }
-    static QString controlCheck() { return tr("Control check"); }
-    static QString controlCheckNotHere() { return tr("not recorded here yet: by your own list"); }
     static QString secondInspection() { return tr("Second inspection"); }
     static QString close() { return tr("Close the record"); }
     static QString closeHint() { return tr("two names, leaves counted"); }
@@ -117,7 +115,6 @@ public:
         return tr("Interrupted at %1. This coupling starts again from the look.").arg(time);
     }
     static QString lastTwelve() { return tr("Last twelve readings"); }
-    static QString readingsToday(int count) { return tr("%n reading(s) in this record", nullptr, count); }
     static QString secondBlind() { return tr("Your own look and pull. The first result is hidden."); }
     static QString secondOptional();
     static QString secondMustDiffer();

@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/close_panel.h"
 
 #include "app/widgets/choice_box.h"
+#include "app/widgets/parts.h"
 #include "app/wording/rigged_words.h"
 
 #include <QCheckBox>
@@ -11,18 +12,6 @@
 #include <QVBoxLayout>
 
 namespace rig {
-
-namespace {
-
-QLabel* labelOf(const QString& text, const char* kind)
-{
-    auto* label = new QLabel{text};
-    label->setProperty("kind", kind);
-    label->setWordWrap(true);
-    return label;
-}
-
-} // namespace
 
 ClosePanel::ClosePanel(QWidget* parent) : QWidget{parent}
 {

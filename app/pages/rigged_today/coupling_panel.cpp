@@ -4,6 +4,7 @@
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/gap_strip_widget.h"
 #include "app/widgets/leaf_row.h"
+#include "app/widgets/parts.h"
 #include "app/widgets/trend_widget.h"
 #include "app/widgets/verdict_card.h"
 #include "app/widgets/wrap_layout.h"
@@ -37,28 +38,6 @@ std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind)
         break;
     }
     return flow.pull;
-}
-
-QLabel* labelOf(const char* kind, const char* name = "")
-{
-    auto* label = new QLabel;
-    label->setProperty("kind", kind);
-    label->setWordWrap(true);
-    label->setObjectName(QLatin1String(name));
-    return label;
-}
-
-QPushButton* buttonOf(const QString& text, const char* name, const char* kind = "plain")
-{
-    auto* button = new QPushButton{text};
-    button->setProperty("kind", kind);
-    button->setObjectName(QLatin1String(name));
-    return button;
-}
-
-bool isKey(const QKeyEvent& event, const QString& key)
-{
-    return event.modifiers() == Qt::NoModifier && event.text().compare(key, Qt::CaseInsensitive) == 0;
 }
 
 QString gaugeNoteOf(const CouplingSheet& sheet)
@@ -99,8 +78,8 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
     auto* top = new QHBoxLayout;
     auto* names = new QVBoxLayout;
     names->setSpacing(2);
-    m_title = labelOf("title", "couplingTitle");
-    m_access = labelOf("soft");
+    m_title = labelOf({}, "title", "couplingTitle");
+    m_access = labelOf({}, "soft");
     names->addWidget(m_title);
     names->addWidget(m_access);
     top->addLayout(names, 1);
@@ -130,7 +109,7 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
             emit gaugeChosen(*gauge);
     });
     layout->addLayout(top);
-    m_notice = labelOf("caution", "couplingNotice");
+    m_notice = labelOf({}, "caution", "couplingNotice");
     layout->addWidget(m_notice);
 }
 
@@ -154,9 +133,9 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
     m_strip->setObjectName("gapStrip");
     layout->addWidget(m_strip);
     auto* heading = new QHBoxLayout;
-    m_leafLabel = labelOf("label");
+    m_leafLabel = labelOf({}, "label");
     m_leafLabel->setWordWrap(false);
-    m_leafNote = labelOf("soft", "leafNote");
+    m_leafNote = labelOf({}, "soft", "leafNote");
     m_leafNote->setAlignment(Qt::AlignRight);
     heading->addWidget(m_leafLabel);
     heading->addWidget(m_leafNote, 1);
@@ -186,7 +165,7 @@ void CouplingPanel::buildPull(QVBoxLayout* layout)
     auto* history = new QVBoxLayout{m_historyBox};
     history->setContentsMargins(0, 0, 0, 0);
     history->setSpacing(2);
-    auto* label = labelOf("label");
+    auto* label = labelOf({}, "label");
     label->setText(RiggedWords::lastTwelve());
     m_history = new TrendWidget;
     m_history->setObjectName("lastTwelve");
@@ -200,7 +179,7 @@ void CouplingPanel::buildBottom(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{8, false};
     row->setContentsMargins(20, 8, 20, 10);
-    auto* hint = labelOf("soft");
+    auto* hint = labelOf({}, "soft");
     hint->setText(RiggedWords::escHint());
     hint->setWordWrap(false);
     row->addWidget(hint);

@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/start_panel.h"
 
 #include "app/widgets/choice_box.h"
+#include "app/widgets/parts.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
@@ -12,14 +13,6 @@
 namespace rig {
 
 namespace {
-
-QLabel* labelOf(const QString& text, const char* kind)
-{
-    auto* label = new QLabel{text};
-    label->setProperty("kind", kind);
-    label->setWordWrap(true);
-    return label;
-}
 
 // What still has to be set up before a record can begin; empty when nothing lacks.
 QString missingIn(const RiggedTodayView& view)
