@@ -2,8 +2,6 @@
 
 #include "tests/support/json_file.h"
 
-#include <algorithm>
-#include <cmath>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -65,41 +63,6 @@ private:
     std::filesystem::path m_folder;
 };
 
-// Tolerances of the oracle files, by what a field is.
-double allowedFor(const std::string& field, double value)
-{
-    if (field.starts_with("log10"))
-        return 1e-3;
-    if (field == "score_z" || field == "log_evidence")
-        return 1e-4;
-    const bool isShare = field.starts_with("p") || field.find("miss") != std::string::npos ||
-                         field.find("alarm") != std::string::npos;
-    return isShare && field != "predictive_median" ? std::max(1e-6, 1e-3 * std::abs(value)) : 1e-5;
-}
-
-void expectSame(const json& actual, const json& expected, const std::string& field)
-{
-    if (expected.is_number()) {
-        ASSERT_TRUE(actual.is_number()) << field;
-        const double value = expected.get<double>();
-        EXPECT_NEAR(actual.get<double>(), value, allowedFor(field, value)) << field;
-    } else if (expected.is_object()) {
-        ASSERT_TRUE(actual.is_object()) << field;
-        EXPECT_EQ(actual.size(), expected.size()) << field;
-        for (const auto& [name, value] : expected.items()) {
-            ASSERT_TRUE(actual.contains(name)) << name;
-            expectSame(actual[name], value, name);
-        }
-    } else if (expected.is_array()) {
-        ASSERT_TRUE(actual.is_array()) << field;
-        ASSERT_EQ(actual.size(), expected.size()) << field;
-        for (std::size_t i = 0; i < expected.size(); ++i)
-            expectSame(actual[i], expected[i], field);
-    } else {
-        EXPECT_EQ(actual, expected) << field;
-    }
-}
-
 std::string oneCase(const std::string& input)
 {
     return R"({"cases":[{"id":"one","input":)" + input + "}]}";
@@ -107,7 +70,8 @@ std::string oneCase(const std::string& input)
 
 } // namespace
 
-TEST_F(Calc, AnswersWholeOracleFilesWithTheNamesUsedThere)
+// The figures are compared in tests/reference; here, that the program hands each case to the right place.
+TEST_F(Calc, AnswersEveryCaseOfAFileUnderItsId)
 {
     for (const std::string kind : {"band", "discrimination"}) {
         SCOPED_TRACE(kind);
@@ -118,9 +82,9 @@ TEST_F(Calc, AnswersWholeOracleFilesWithTheNamesUsedThere)
         const json cases = answer.document().at("cases");
         ASSERT_EQ(cases.size(), oracle["cases"].size());
         for (std::size_t i = 0; i < cases.size(); ++i) {
-            SCOPED_TRACE(oracle["cases"][i]["id"].dump());
             EXPECT_EQ(cases[i]["id"], oracle["cases"][i]["id"]);
-            expectSame(cases[i].at("output"), oracle["cases"][i]["expected"], "output");
+            for (const auto& [name, value] : oracle["cases"][i]["expected"].items())
+                EXPECT_TRUE(cases[i].at("output").contains(name)) << name;
         }
     }
 }

@@ -45,15 +45,6 @@ inline std::vector<nlohmann::json> oracleCases(const std::string& name,
     return cases;
 }
 
-// Probabilities agree absolutely or, where they are large enough to say so, relatively.
-inline void expectProbability(double actual, const nlohmann::json& expected, const nlohmann::json& tolerance)
-{
-    const double value = expected.get<double>();
-    const double allowed = std::max(tolerance.at("probability_abs").get<double>(),
-                                    tolerance.at("probability_rel").get<double>() * value);
-    EXPECT_NEAR(actual, value, allowed);
-}
-
 inline void expectBand(const numbers::Interval& actual, const nlohmann::json& expected, double allowed)
 {
     EXPECT_NEAR(actual.lower, expected.at(0).get<double>(), allowed);

@@ -1,0 +1,34 @@
+// Where the quadrature has a closed form: exact readings and so wide a range of sigma that the band is the
+// textbook's prediction interval (tests/data/README.md).
+
+#include "core/numbers/grading.h"
+#include "tests/support/oracle.h"
+
+using namespace rig::numbers;
+using namespace rig::tests;
+using nlohmann::json;
+
+namespace {
+
+class TFormula : public testing::TestWithParam<json>
+{
+};
+
+} // namespace
+
+// 1e-5 mm is the tolerance of every edge: a hundredth of the finest gauge.
+TEST_P(TFormula, IsWhatTheBandOfExactReadingsComesTo)
+{
+    const json& input = GetParam()["input"];
+    SigmaPrior prior;
+    prior.sMin = input.at("smin").get<double>();
+    prior.sMax = input.at("smax").get<double>();
+    const auto posterior = IntervalPosterior::of(intervalSetOf(intervalsOf(input.at("readings"))), prior);
+    ASSERT_TRUE(posterior);
+    const PredictiveBands bands = bandsOf(*posterior);
+    expectBand(bands.inner, GetParam()["closed_form_t"].at("0.95"), 1e-5);
+    expectBand(bands.outer, GetParam()["closed_form_t"].at("0.9973"), 1e-5);
+}
+
+INSTANTIATE_TEST_SUITE_P(Method, TFormula,
+                         testing::ValuesIn(oracleCases("method/band.json", "/closed_form_t")), caseName);
