@@ -13,6 +13,7 @@ namespace {
 constexpr double kQuantileAccuracy = 1e-8; // mm
 constexpr int kMostQuantileSteps = 50;
 constexpr double kSqrtHalf = 1.0 / std::numbers::sqrt2;
+constexpr double kEpsilon = std::numeric_limits<double>::epsilon();
 
 } // namespace
 
@@ -128,7 +129,7 @@ double IntervalPosterior::quantile(double wanted, double direction, double extra
         const double excess = std::log(tail / wanted);
         (excess > 0 ? inward : outward) = x;
         double change = direction * excess * tail / density;
-        if (std::abs(change) < kQuantileAccuracy)
+        if (std::abs(change) < std::max(kQuantileAccuracy, 4 * kEpsilon * std::abs(x)))
             return x + change;
         if (!(std::abs(change) <= 3 * sd))
             change = direction * (excess > 0 ? 3 : -3) * sd;

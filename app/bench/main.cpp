@@ -1,0 +1,47 @@
+// rigband-bench calibration [BASELINES] | compute: the figures that docs/method.md states, made again.
+
+#include "app/bench/tables.h"
+
+#include <charconv>
+#include <cstdio>
+#include <optional>
+#include <string_view>
+
+namespace {
+
+constexpr int kBaselines = 2000; // a row
+constexpr int kMostBaselines = 1'000'000;
+
+int explain()
+{
+    std::fputs("usage: rigband-bench calibration [BASELINES] | compute\n"
+               "  calibration  content of bands, false alarms and finds of drift, over invented couplings\n"
+               "               (BASELINES a row, 10 to 1000000; 2000 when left out: some minutes)\n"
+               "  compute      median times beside their goals\n",
+               stderr);
+    return 2;
+}
+
+std::optional<int> countIn(std::string_view text)
+{
+    int count = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), count);
+    const bool isWhole = error == std::errc{} && end == text.data() + text.size();
+    return isWhole && count >= 10 && count <= kMostBaselines ? std::optional{count} : std::nullopt;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    const std::string_view what = argc > 1 ? argv[1] : "";
+    if (what == "compute" && argc == 2) {
+        rig::bench::printTimes();
+        return 0;
+    }
+    const std::optional<int> baselines = argc == 3 ? countIn(argv[2]) : kBaselines;
+    if (what != "calibration" || argc > 3 || !baselines)
+        return explain();
+    rig::bench::printCoverage(*baselines);
+    return 0;
+}

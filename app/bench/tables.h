@@ -1,0 +1,14 @@
+#pragma once
+
+namespace rig::bench {
+
+// Each prints its tables to standard output, in the form docs/method.md keeps them.
+
+// Content and width of bands, and the grades of good couplings, over `baselines` invented ones a row.
+void printCoverage(int baselines);
+// False alarms and finds of the drift flag over `baselines` invented ones a row.
+void printRunChart(int baselines);
+// Median times beside their goals; processor time of this process, so that a busy machine tells little lies.
+void printTimes();
+
+} // namespace rig::bench
