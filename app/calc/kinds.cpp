@@ -8,7 +8,10 @@ std::span<const Kind> kinds()
 {
     static constexpr std::array kTable{
         Kind{"band", answerBand},
+        Kind{"changepoint", answerChangePoint},
         Kind{"discrimination", answerDiscrimination},
+        Kind{"mann_kendall_theil_sen", answerMannKendallTheilSen},
+        Kind{"trend", answerTrend},
     };
     return kTable;
 }

@@ -22,6 +22,9 @@ struct Kind
 std::span<const Kind> kinds();
 
 Output answerBand(CaseInput& input);
+Output answerChangePoint(CaseInput& input);
 Output answerDiscrimination(CaseInput& input);
+Output answerMannKendallTheilSen(CaseInput& input);
+Output answerTrend(CaseInput& input);
 
 } // namespace rig::calc
