@@ -1,6 +1,6 @@
 #include "core/numbers/interval_regression.h"
 
-#include "core/numbers/distributions.h"
+#include "core/numbers/interval_curve.h"
 
 #include <algorithm>
 #include <array>
@@ -18,7 +18,6 @@ constexpr int kMostLoadings = 16;
 constexpr double kSmallDecrement = 1e-16; // gradient' H^-1 gradient: twice what a step can still gain
 constexpr double kRounding = 1e-12;       // of the log-likelihood: a fall by this much is no fall
 constexpr double kSmallestPivot = 1e-14;  // of its diagonal element, below which a matrix counts as singular
-constexpr double kNarrow = 1e-4;          // width in sigmas below which an interval is its middle
 constexpr double kSmallestTau = 1e-9;     // sigma 1e9 times the scatter of the midpoints: no maximum
 
 // Index of level/sigma, slope/sigma and 1/sigma.
@@ -29,12 +28,10 @@ constexpr std::size_t kTau = 2;
 using Vector = std::array<double, 3>;
 using Matrix = std::array<Vector, 3>;
 
-enum class Kind { Exact, Closed, OpenBelow, OpenAbove };
-
 // A reading in the units of the fit.
 struct Term
 {
-    Kind kind = Kind::Exact;
+    IntervalKind kind = IntervalKind::Exact;
     double x = 0;
     double place = 0; // value, middle, or the only finite bound
     double half = 0;  // of the width; 0 unless closed
@@ -48,15 +45,6 @@ struct Units
     double scale = 1;
     double xScale = 1;
 };
-
-Kind kindOf(const Interval& interval)
-{
-    if (interval.isExact())
-        return Kind::Exact;
-    if (interval.isClosed())
-        return Kind::Closed;
-    return std::isfinite(interval.upper) ? Kind::OpenBelow : Kind::OpenAbove;
-}
 
 double placeOf(const Interval& interval)
 {
@@ -140,79 +128,10 @@ std::vector<Term> termsOf(std::span<const RegressionReading> readings, const Uni
 {
     std::vector<Term> terms;
     for (const auto& [x, interval, count] : readings)
-        terms.push_back({kindOf(interval), x / units.xScale, (placeOf(interval) - units.centre) / units.scale,
-                         interval.isClosed() ? 0.5 * interval.width() / units.scale : 0,
-                         static_cast<double>(count)});
+        terms.push_back(
+            {intervalKindOf(interval), x / units.xScale, (placeOf(interval) - units.centre) / units.scale,
+             interval.isClosed() ? 0.5 * interval.width() / units.scale : 0, static_cast<double>(count)});
     return terms;
-}
-
-// ln of a reading's probability with its first and second derivatives by the middle m and the half width d of
-// the interval, both in sigmas.
-struct Curve
-{
-    double log = 0;
-    double m = 0;
-    double d = 0;
-    double mm = 0;
-    double md = 0;
-    double dd = 0;
-};
-
-double logNormalDensity(double z)
-{
-    return -0.5 * z * z - kLnSqrtTwoPi;
-}
-
-// Up to an upper bound z. The second derivative lies between -1 and 0.
-Curve curveBelow(double z)
-{
-    Curve curve;
-    curve.log = logNormalBelow(z);
-    curve.m = std::exp(logNormalDensity(z) - curve.log);
-    curve.mm = std::clamp(-curve.m * (z + curve.m), -1.0, 0.0);
-    return curve;
-}
-
-// With E and V the mean and the variance of a standard normal kept between the bounds, the derivatives by m
-// are -E and V - 1.
-Curve curveBetween(double m, double d)
-{
-    const double lower = m - d;
-    const double upper = m + d;
-    const double width = 2 * d;
-    const bool isNarrow = width < kNarrow;
-    Curve curve;
-    curve.log = isNarrow
-                    ? logNormalDensity(m) + std::log(width) + std::log1p((m * m - 1) * width * width / 24)
-                    : logNormalBetween(lower, upper);
-    const double atLower = std::exp(logNormalDensity(lower) - curve.log);
-    const double atUpper = std::exp(logNormalDensity(upper) - curve.log);
-    const double mean = isNarrow ? m * (1 - width * width / 12) : atLower - atUpper;
-    curve.m = -mean;
-    curve.mm = isNarrow ? width * width / 12 - 1
-                        : std::clamp(lower * atLower - upper * atUpper - mean * mean, -1.0, 0.0);
-    curve.d = atLower + atUpper;
-    curve.md = mean * curve.d - lower * atLower - upper * atUpper;
-    curve.dd = curve.mm + mean * mean - curve.d * curve.d;
-    return curve;
-}
-
-Curve curveOf(const Term& term, double m, double d)
-{
-    switch (term.kind) {
-    case Kind::Exact:
-        return {logNormalDensity(m), -m, 0, -1, 0, 0};
-    case Kind::Closed:
-        return curveBetween(m, d);
-    case Kind::OpenBelow:
-        return curveBelow(m);
-    case Kind::OpenAbove: {
-        Curve curve = curveBelow(-m);
-        curve.m = -curve.m;
-        return curve;
-    }
-    }
-    return {};
 }
 
 // The log-likelihood at a point, its gradient, and its observed information (minus the second derivatives).
@@ -229,7 +148,7 @@ Height heightAt(const Vector& point, std::span<const Term> terms)
     const double tau = point[kTau];
     for (const Term& term : terms) {
         const double m = tau * term.place - point[kLevel] - point[kSlope] * term.x;
-        const Curve curve = curveOf(term, m, tau * term.half);
+        const IntervalCurve curve = intervalCurveOf(term.kind, m, tau * term.half);
         const Vector byM{-1, -term.x, term.place};
         const Vector byD{0, 0, term.half};
         height.log += term.count * curve.log;
@@ -240,7 +159,7 @@ Height heightAt(const Vector& point, std::span<const Term> terms)
                     term.count * (curve.mm * byM[i] * byM[j] + curve.dd * byD[i] * byD[j] +
                                   curve.md * (byM[i] * byD[j] + byD[i] * byM[j]));
         }
-        if (term.kind == Kind::Exact) { // the density has 1/sigma in front
+        if (term.kind == IntervalKind::Exact) { // the density has 1/sigma in front
             height.log += term.count * std::log(tau);
             height.gradient[kTau] += term.count / tau;
             height.information[kTau][kTau] += term.count / (tau * tau);
@@ -459,7 +378,7 @@ double exactAmong(std::span<const Term> terms)
 {
     double count = 0;
     for (const Term& term : terms)
-        count += term.kind == Kind::Exact ? term.count : 0;
+        count += term.kind == IntervalKind::Exact ? term.count : 0;
     return count;
 }
 

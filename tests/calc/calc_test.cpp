@@ -140,6 +140,29 @@ TEST_F(Calc, NamesWhatIsWrongWithACase)
          "\"leaf_boundaries\" do not rise"},
         {"discrimination", R"({"locked":[[0.5,0.55]],"half_home":[[1,1.1]],"prior_l":{"nu0":"x"}})",
          "\"prior_l\": \"nu0\" is not a number"},
+        {"trend", R"({"readings":[[0.5,0.55]]})", "\"t_days\" is missing: give one day"},
+        {"trend", R"({"t_days":[1,2],"readings":[[0.5,0.55]]})", "\"t_days\" has not as many entries"},
+        {"trend", R"({"t_days":[1,"x"],"readings":[[0.5,0.55],[0.5,0.55]]})", "t_days[1] is not a number"},
+        {"trend", R"({"t_days":[1,2],"readings":[[0.5,0.55],[0.5,0.55]]})", "too few for a line"},
+        {"trend", R"({"t_days":[1,2,3],"readings":[[0.5,null],[0.5,null],[0.5,null]]})", "NO_UPPER_BOUND"},
+        {"trend", R"({"t_days":[1,1,1],"readings":[[0.5,0.55],[0.5,0.55],[0.5,0.55]]})",
+         "at least two different \"t_days\""},
+        {"trend", R"({"t_days":[1,2,3],"readings":[[0.5,0.55],[0.5,0.55],[0.5,0.55]],"band":[0.6,0.4]})",
+         "\"band\" is not a pair of numbers that rise"},
+        {"trend", R"({"t_days":[1,2,3],"readings":[[0.5,0.55],[0.5,0.55],[0.5,0.55]],"predict_at":[1e308]})",
+         "\"predict_at\" has a day too far away"},
+        {"changepoint", R"({"readings":[[0.5,0.55]]})", "too few for a change point: give at least 8"},
+        {"changepoint", R"({"readings":[[0.6,0.55]]})", "REVERSED_BOUNDS"},
+        {"changepoint", R"({"readings":[[1,1],[1,1],[1,1],[1,1],[1,1],[1,1],[1,1],[1,1]],"min_segment":5})",
+         "\"min_segment\" does not fit: give a whole number from 2"},
+        {"changepoint", R"({"readings":[[1,1],[1,1],[1,1],[1,1],[1,1],[1,1],[1,1],[1,1]],"sigma_floor":-1})",
+         "\"sigma_floor\" is negative"},
+        {"changepoint", R"({"readings":[[1,1],[1,1],[1,1],[1,1],[1,1],[1,1],[1,1],[1,1]],"sigma_floor":0})",
+         "give a \"sigma_floor\" above 0"},
+        {"mann_kendall_theil_sen", R"({"t":[1,2,3]})", "\"y\" is missing: give a list"},
+        {"mann_kendall_theil_sen", R"({"t":[1,2],"y":[1,2,3]})", "\"t\" has not as many entries as \"y\""},
+        {"mann_kendall_theil_sen", R"({"t":[1,2],"y":[1,2]})", "\"t\" has too few entries"},
+        {"mann_kendall_theil_sen", R"({"t":[1,1,1],"y":[1,2,3]})", "no two different entries"},
     };
     for (const Wrong& wrong : table) {
         SCOPED_TRACE(wrong.input);
@@ -168,6 +191,17 @@ TEST_F(Calc, LeavesOutWhatNeedsLeavesWhereThereAreNone)
     EXPECT_TRUE(output["miss_true_gap_9973"].is_number());
     EXPECT_FALSE(output.contains("miss_cells_9973"));
     EXPECT_FALSE(output.contains("best_single_leaf"));
+}
+
+TEST_F(Calc, LeavesOutOfATrendWhatNeedsABandOrADayWhereThereIsNone)
+{
+    const Answer answer =
+        run("trend", oneCase(R"({"t_days":[1,2,3],"readings":[[0.5,0.55],[0.5,0.55],[0.5,0.55]]})"));
+    EXPECT_EQ(answer.status, 0) << answer.err;
+    const json output = answer.document()["cases"][0]["output"];
+    EXPECT_TRUE(output["slope_per_year"].is_number());
+    for (const char* absent : {"predictions", "p_reading_outside_at_inspection", "day_line_crosses"})
+        EXPECT_FALSE(output.contains(absent)) << absent;
 }
 
 TEST_F(Calc, RefusesAnUnknownKindAndNamesTheKnownOnes)
