@@ -1,5 +1,6 @@
 #include "core/numbers/interval_regression.h"
 
+#include "core/numbers/cholesky.h"
 #include "core/numbers/interval_curve.h"
 
 #include <algorithm>
@@ -17,16 +18,12 @@ constexpr int kMostHalvings = 60;
 constexpr int kMostLoadings = 16;
 constexpr double kSmallDecrement = 1e-16; // gradient' H^-1 gradient: twice what a step can still gain
 constexpr double kRounding = 1e-12;       // of the log-likelihood: a fall by this much is no fall
-constexpr double kSmallestPivot = 1e-14;  // of its diagonal element, below which a matrix counts as singular
 constexpr double kSmallestTau = 1e-9;     // sigma 1e9 times the scatter of the midpoints: no maximum
 
 // Index of level/sigma, slope/sigma and 1/sigma.
 constexpr std::size_t kLevel = 0;
 constexpr std::size_t kSlope = 1;
 constexpr std::size_t kTau = 2;
-
-using Vector = std::array<double, 3>;
-using Matrix = std::array<Vector, 3>;
 
 // A reading in the units of the fit.
 struct Term
@@ -138,19 +135,19 @@ std::vector<Term> termsOf(std::span<const RegressionReading> readings, const Uni
 struct Height
 {
     double log = 0;
-    Vector gradient{};
-    Matrix information{};
+    Vector3 gradient{};
+    Matrix3 information{};
 };
 
-Height heightAt(const Vector& point, std::span<const Term> terms)
+Height heightAt(const Vector3& point, std::span<const Term> terms)
 {
     Height height;
     const double tau = point[kTau];
     for (const Term& term : terms) {
         const double m = tau * term.place - point[kLevel] - point[kSlope] * term.x;
         const IntervalCurve curve = intervalCurveOf(term.kind, m, tau * term.half);
-        const Vector byM{-1, -term.x, term.place};
-        const Vector byD{0, 0, term.half};
+        const Vector3 byM{-1, -term.x, term.place};
+        const Vector3 byD{0, 0, term.half};
         height.log += term.count * curve.log;
         for (std::size_t i = 0; i < 3; ++i) {
             height.gradient[i] += term.count * (curve.m * byM[i] + curve.d * byD[i]);
@@ -169,7 +166,7 @@ Height heightAt(const Vector& point, std::span<const Term> terms)
 }
 
 // Takes the parameters that are not free out of a matrix: their rows become those of the unit matrix.
-Matrix restricted(Matrix matrix, const std::array<bool, 3>& isFree)
+Matrix3 restricted(Matrix3 matrix, const std::array<bool, 3>& isFree)
 {
     for (std::size_t i = 0; i < 3; ++i)
         for (std::size_t j = 0; j < 3; ++j)
@@ -178,56 +175,21 @@ Matrix restricted(Matrix matrix, const std::array<bool, 3>& isFree)
     return matrix;
 }
 
-// Lower triangle L with L L' = matrix; empty unless it is positive definite.
-std::optional<Matrix> choleskyOf(const Matrix& matrix)
-{
-    Matrix root{};
-    for (std::size_t i = 0; i < 3; ++i)
-        for (std::size_t j = 0; j <= i; ++j) {
-            double rest = matrix[i][j];
-            for (std::size_t k = 0; k < j; ++k)
-                rest -= root[i][k] * root[j][k];
-            if (i != j)
-                root[i][j] = rest / root[j][j];
-            else if (rest > kSmallestPivot * matrix[i][i] && std::isfinite(rest))
-                root[i][i] = std::sqrt(rest);
-            else
-                return std::nullopt;
-        }
-    return root;
-}
-
-// y with L L' y = right.
-Vector solved(const Matrix& root, Vector right)
-{
-    for (std::size_t i = 0; i < 3; ++i) {
-        for (std::size_t k = 0; k < i; ++k)
-            right[i] -= root[i][k] * right[k];
-        right[i] /= root[i][i];
-    }
-    for (std::size_t i = 3; i-- > 0;) {
-        for (std::size_t k = i + 1; k < 3; ++k)
-            right[i] -= root[k][i] * right[k];
-        right[i] /= root[i][i];
-    }
-    return right;
-}
-
 // Newton's step; where the information is not positive definite its diagonal is made heavier until it is.
-std::optional<Vector> stepFrom(const Height& height, const std::array<bool, 3>& isFree)
+std::optional<Vector3> stepFrom(const Height& height, const std::array<bool, 3>& isFree)
 {
-    const Matrix information = restricted(height.information, isFree);
-    Vector gradient = height.gradient;
+    const Matrix3 information = restricted(height.information, isFree);
+    Vector3 gradient = height.gradient;
     for (std::size_t i = 0; i < 3; ++i)
         if (!isFree[i])
             gradient[i] = 0;
     double load = 0;
     for (int i = 0; i < kMostLoadings; ++i) {
-        Matrix loaded = information;
+        Matrix3 loaded = information;
         for (std::size_t k = 0; k < 3; ++k)
             loaded[k][k] += load * std::max(1.0, information[k][k]);
         if (const auto root = choleskyOf(loaded))
-            return solved(*root, gradient);
+            return choleskySolution(*root, gradient);
         load = std::max(1e-10, 10 * load);
     }
     return std::nullopt;
@@ -235,7 +197,7 @@ std::optional<Vector> stepFrom(const Height& height, const std::array<bool, 3>& 
 
 struct Top
 {
-    Vector point{};
+    Vector3 point{};
     Height height;
     bool isFloored = false;
 };
@@ -250,7 +212,7 @@ public:
     {
     }
 
-    std::optional<Top> from(const Vector& start)
+    std::optional<Top> from(const Vector3& start)
     {
         m_top.point = start;
         m_top.point[kTau] = std::min(start[kTau], m_mostTau);
@@ -278,7 +240,7 @@ public:
 private:
     std::array<bool, 3> isFree() const { return {true, m_isLine, !m_top.isFloored}; }
 
-    double productOf(const Vector& gradient, const Vector& step) const
+    double productOf(const Vector3& gradient, const Vector3& step) const
     {
         double sum = 0;
         for (std::size_t i = 0; i < 3; ++i)
@@ -287,18 +249,18 @@ private:
     }
 
     // How much of a step can be taken before 1/sigma reaches its bound.
-    double shareToFloor(const Vector& step) const
+    double shareToFloor(const Vector3& step) const
     {
         const double room = m_mostTau - m_top.point[kTau]; // never negative
         return m_top.isFloored || step[kTau] <= room ? 1 : room / step[kTau];
     }
 
     // Takes the step, or as much of it as does not lower the likelihood.
-    bool hasRisen(const Vector& step, double share)
+    bool hasRisen(const Vector3& step, double share)
     {
         const double enough = m_top.height.log - kRounding * (1 + std::abs(m_top.height.log));
         for (int i = 0; i < kMostHalvings; ++i, share *= 0.5) {
-            Vector point = m_top.point;
+            Vector3 point = m_top.point;
             for (std::size_t k = 0; k < 3; ++k)
                 point[k] += isFree()[k] ? share * step[k] : 0;
             point[kTau] = i == 0 && share < 1 ? m_mostTau : std::min(point[kTau], m_mostTau);
@@ -330,22 +292,22 @@ std::optional<LineCovariance> covarianceAt(const Top& top, Predictor predictor)
         return std::nullopt;
     const double tau = top.point[kTau];
     const auto derivativesOf = [&](std::size_t which) {
-        Vector by{};
+        Vector3 by{};
         by[which] = 1 / tau;
         by[kTau] = isFree[kTau] ? -top.point[which] / (tau * tau) : 0;
         return by;
     };
-    const auto product = [](const Vector& a, const Vector& b) {
+    const auto product = [](const Vector3& a, const Vector3& b) {
         return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
     };
-    const Vector byLevel = derivativesOf(kLevel);
+    const Vector3 byLevel = derivativesOf(kLevel);
     LineCovariance covariance;
-    covariance.level = product(byLevel, solved(*root, byLevel));
+    covariance.level = product(byLevel, choleskySolution(*root, byLevel));
     if (predictor == Predictor::Level)
         return covariance;
-    const Vector bySlope = derivativesOf(kSlope);
-    covariance.levelAndSlope = product(bySlope, solved(*root, byLevel));
-    covariance.slope = product(bySlope, solved(*root, bySlope));
+    const Vector3 bySlope = derivativesOf(kSlope);
+    covariance.levelAndSlope = product(bySlope, choleskySolution(*root, byLevel));
+    covariance.slope = product(bySlope, choleskySolution(*root, bySlope));
     return covariance;
 }
 
@@ -405,7 +367,7 @@ std::optional<IntervalFit> intervalFitOf(std::span<const RegressionReading> read
     const std::vector<Term> terms = termsOf(kept, units);
     const double mostTau = sigmaFloor > 0 ? units.scale / sigmaFloor : kInfinity;
     Climb climb{terms, predictor, mostTau};
-    const auto fitFrom = [&](const Vector& point) -> std::optional<IntervalFit> {
+    const auto fitFrom = [&](const Vector3& point) -> std::optional<IntervalFit> {
         const auto top = climb.from(point);
         return top ? fitAt(*top, predictor, units, exactAmong(terms)) : std::nullopt;
     };

@@ -1,0 +1,31 @@
+#include "core/numbers/cholesky.h"
+
+#include <gtest/gtest.h>
+#include <limits>
+
+using namespace rig::numbers;
+
+TEST(Cholesky, SolvesByHand)
+{
+    // L = (2; 1 3; -1 2 1), so L L' is the matrix below; it maps (1, 2, 3) to (2, 37, 26).
+    const Matrix3 matrix{{{4, 2, -2}, {2, 10, 5}, {-2, 5, 6}}};
+    const auto root = choleskyOf(matrix);
+    ASSERT_TRUE(root);
+    EXPECT_EQ(*root, (Matrix3{{{2, 0, 0}, {1, 3, 0}, {-1, 2, 1}}}));
+    const Vector3 solution = choleskySolution(*root, {2, 37, 26});
+    EXPECT_NEAR(solution[0], 1, 1e-12);
+    EXPECT_NEAR(solution[1], 2, 1e-12);
+    EXPECT_NEAR(solution[2], 3, 1e-12);
+}
+
+TEST(Cholesky, RefusesWhatIsNotPositiveDefinite)
+{
+    constexpr double kInfinity = std::numeric_limits<double>::infinity();
+    constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
+    EXPECT_FALSE(choleskyOf({{{1, 0, 0}, {0, 0, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf({{{1, 0, 0}, {0, -1, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf({{{1, 1, 0}, {1, 1, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf({{{1, 1, 0}, {1, 1 + 1e-15, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf({{{kInfinity, 0, 0}, {0, 1, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf({{{1, 0, 0}, {kNotANumber, 1, 0}, {0, 0, 1}}}));
+}
