@@ -14,7 +14,7 @@ numbers::ChangePointSettings settingsIn(CaseInput& input, int count)
     if (settings.sigmaFloor.value_or(0) < 0)
         input.fail("\"sigma_floor\" is negative: give 0 or more, or leave it out");
     const double segment = input.number("min_segment").value_or(settings.minSegment);
-    if (!(segment >= 2 && segment <= count / 2 && std::floor(segment) == segment))
+    if (!(segment >= 2 && 2 * segment <= count && std::floor(segment) == segment))
         input.fail("\"min_segment\" does not fit: give a whole number from 2 to half the readings");
     else
         settings.minSegment = static_cast<int>(segment);

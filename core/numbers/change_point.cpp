@@ -183,7 +183,7 @@ std::optional<RankChange> rankChangeOf(std::span<const Interval> readings)
     RankChange change;
     double sumOfRanks = 0;
     for (std::size_t i = 0; i + 1 < middles.size(); ++i) {
-        const auto [first, next] = std::ranges::equal_range(sorted, middles[i]);
+        const auto [first, next] = std::equal_range(sorted.begin(), sorted.end(), middles[i]);
         sumOfRanks += 0.5 * static_cast<double>((first - sorted.begin()) + (next - sorted.begin()) + 1);
         const double u = std::abs(2 * sumOfRanks - static_cast<double>(i + 1) * (n + 1));
         if (u > change.k) {

@@ -131,11 +131,11 @@ std::optional<double> IntervalTrend::firstDayReaching(const Interval& limits, Tr
     if (isReached(0))
         return lastDay;
     const double end = std::min(horizon, kLongestHorizon);
-    for (double before = 0; before < end; before += 1) {
-        double reached = std::min(before + 1, end);
+    for (int day = 1; day < end + 1; ++day) {
+        double reached = std::min<double>(day, end);
         if (!isReached(reached))
             continue;
-        double notReached = before;
+        double notReached = day - 1;
         for (int i = 0; i < kBisections; ++i) {
             const double middle = 0.5 * (notReached + reached);
             (isReached(middle) ? reached : notReached) = middle;
@@ -162,6 +162,7 @@ std::optional<IntervalTrend> intervalTrendOf(std::span<const double> days, std::
     trend.lastDay = dated.back().day;
     trend.slopeUnit = slopeUnit;
     std::vector<RegressionReading> rows;
+    rows.reserve(dated.size());
     for (const auto& [day, interval] : dated)
         rows.push_back({(day - trend.meanDay) / slopeUnit, interval});
     const auto fit = intervalFitOf(rows, Predictor::Line, resolutionFloor(set.medianWidth));

@@ -60,7 +60,7 @@ struct IntervalTrend
 
     // The first day, from the last reading's on, on which the edge is at or beyond a limit; lower <= upper,
     // an infinite limit is never reached. Scanned in whole days and refined by bisection. Empty when it is
-    // not within `horizon` days.
+    // not within `horizon` days, at most a million.
     std::optional<double> firstDayReaching(const Interval& limits, TrendEdge edge,
                                            double horizon = kTenYearsInDays) const;
 };
