@@ -8,9 +8,9 @@ namespace {
 
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
-std::string placeIn(const char* name, std::size_t index)
+std::string placeIn(const std::string& name, std::size_t index)
 {
-    return std::string{name} + "[" + std::to_string(index) + "]";
+    return name + "[" + std::to_string(index) + "]";
 }
 
 } // namespace
@@ -34,19 +34,19 @@ bool CaseInput::has(const char* name) const
 
 std::vector<numbers::Interval> CaseInput::readings(const char* name)
 {
-    std::vector<numbers::Interval> result;
+    static const nlohmann::json kNothing;
+    return pairsIn(has(name) ? m_input[name] : kNothing, name);
+}
+
+std::vector<std::vector<numbers::Interval>> CaseInput::groups(const char* name)
+{
+    std::vector<std::vector<numbers::Interval>> result;
     if (!has(name) || !m_input[name].is_array()) {
-        fail(std::string{"\""} + name + "\" is missing or not a list of [lower, upper]");
+        fail(std::string{"\""} + name + "\" is missing or not a list of lists of [lower, upper]");
         return result;
     }
-    for (const nlohmann::json& pair : m_input[name]) {
-        const std::string where = placeIn(name, result.size());
-        if (!pair.is_array() || pair.size() != 2) {
-            fail(where + " is not a pair [lower, upper]");
-            return {};
-        }
-        result.push_back({bound(pair[0], -kInfinity, where), bound(pair[1], kInfinity, where)});
-    }
+    for (const nlohmann::json& list : m_input[name])
+        result.push_back(pairsIn(list, placeIn(name, result.size())));
     return result;
 }
 
@@ -82,6 +82,13 @@ std::vector<double> CaseInput::numbersIn(const char* name)
     return result;
 }
 
+std::vector<double> CaseInput::neededNumbersIn(const char* name)
+{
+    if (!has(name))
+        fail(std::string{"\""} + name + "\" is missing: give a list of numbers");
+    return numbersIn(name);
+}
+
 std::optional<double> CaseInput::number(const char* name)
 {
     if (!has(name) || m_input[name].is_null())
@@ -100,6 +107,16 @@ bool CaseInput::flag(const char* name)
         return m_input[name].get<bool>();
     fail(std::string{"\""} + name + "\" is neither true nor false");
     return false;
+}
+
+std::optional<std::string> CaseInput::word(const char* name)
+{
+    if (!has(name) || m_input[name].is_null())
+        return std::nullopt;
+    if (m_input[name].is_string())
+        return m_input[name].get<std::string>();
+    fail(std::string{"\""} + name + "\" is not a word in quotes");
+    return std::nullopt;
 }
 
 numbers::SigmaPrior CaseInput::prior()
@@ -121,6 +138,24 @@ numbers::SigmaPrior CaseInput::prior(const char* name)
     if (!inner.isGood())
         fail(std::string{"\""} + name + "\": " + inner.error());
     return prior;
+}
+
+std::vector<numbers::Interval> CaseInput::pairsIn(const nlohmann::json& list, const std::string& name)
+{
+    std::vector<numbers::Interval> result;
+    if (!list.is_array()) {
+        fail("\"" + name + "\" is missing or not a list of [lower, upper]");
+        return result;
+    }
+    for (const nlohmann::json& pair : list) {
+        const std::string where = placeIn(name, result.size());
+        if (!pair.is_array() || pair.size() != 2) {
+            fail(where + " is not a pair [lower, upper]");
+            return {};
+        }
+        result.push_back({bound(pair[0], -kInfinity, where), bound(pair[1], kInfinity, where)});
+    }
+    return result;
 }
 
 // A number, null for `open`, or one of the words for what JSON cannot say as a number.

@@ -23,16 +23,21 @@ public:
     bool has(const char* name) const;
     // Pairs [lower, upper], an open bound as null. "NaN" is taken, for readings whose status is asked for.
     std::vector<numbers::Interval> readings(const char* name);
-    // The same, empty where the field is missing; reversed or NaN bounds are an error.
+    // A list of such lists.
+    std::vector<std::vector<numbers::Interval>> groups(const char* name);
+    // As readings(), empty where the field is missing; reversed or NaN bounds are an error.
     std::vector<numbers::Interval> readingsToJudge(const char* name);
     std::vector<double> numbersIn(const char* name); // empty where missing
-    std::optional<double> number(const char* name);  // empty where missing or null
-    bool flag(const char* name);                     // false where missing
+    std::vector<double> neededNumbersIn(const char* name);
+    std::optional<double> number(const char* name);    // empty where missing or null
+    bool flag(const char* name);                       // false where missing
+    std::optional<std::string> word(const char* name); // empty where missing or null
     // Fields nu0, s0, smin, smax of the case itself, or of the object `name` in it.
     numbers::SigmaPrior prior();
     numbers::SigmaPrior prior(const char* name);
 
 private:
+    std::vector<numbers::Interval> pairsIn(const nlohmann::json& list, const std::string& name);
     double bound(const nlohmann::json& value, double open, const std::string& where);
 
     const nlohmann::json& m_input;

@@ -24,6 +24,8 @@ std::span<const Kind> kinds();
 Output answerBand(CaseInput& input);
 Output answerChangePoint(CaseInput& input);
 Output answerDiscrimination(CaseInput& input);
+Output answerEmpiricalBayesInterval(CaseInput& input);
+Output answerEmpiricalBayesMoments(CaseInput& input);
 Output answerMannKendallTheilSen(CaseInput& input);
 Output answerTrend(CaseInput& input);
 

@@ -2,6 +2,9 @@
 
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
+#include <boost/math/special_functions/digamma.hpp>
+#include <boost/math/special_functions/polygamma.hpp>
+#include <boost/math/special_functions/trigamma.hpp>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -105,6 +108,37 @@ double studentQuantile(double p, double df)
     if (p >= 1)
         return kInfinity;
     return boost::math::quantile(boost::math::students_t_distribution<double, Quiet>{df}, p);
+}
+
+double digamma(double x)
+{
+    return x > 0 ? boost::math::digamma(x, Quiet{}) : kNotANumber;
+}
+
+double trigamma(double x)
+{
+    return x > 0 ? boost::math::trigamma(x, Quiet{}) : kNotANumber;
+}
+
+// Newton on 1 / psi', which is nearly a straight line, from above (Smyth 2004, appendix, from memory); at the
+// far ends psi'(y) is 1 / y^2 or 1 / y to double precision.
+double inverseTrigamma(double x)
+{
+    if (!(x > 0))
+        return kNotANumber;
+    if (x > 1e7)
+        return 1 / std::sqrt(x);
+    if (x < 1e-6)
+        return 1 / x;
+    double y = 0.5 + 1 / x;
+    for (int step = 0; step < 50; ++step) {
+        const double value = trigamma(y);
+        const double change = value * (1 - value / x) / boost::math::polygamma(2, y, Quiet{});
+        y += change;
+        if (std::abs(change) < 1e-8 * y)
+            break;
+    }
+    return y;
 }
 
 } // namespace rig::numbers

@@ -22,4 +22,10 @@ double studentBelow(double t, double df);
 // t with P(T <= t) = p. p <= 0 gives -infinity, p >= 1 +infinity; NaN for df <= 0.
 double studentQuantile(double p, double df);
 
+// psi(x), the derivative of ln Gamma, and its derivative psi'(x); x > 0, NaN otherwise.
+double digamma(double x);
+double trigamma(double x);
+// y with psi'(y) = x; NaN unless x > 0.
+double inverseTrigamma(double x);
+
 } // namespace rig::numbers

@@ -1,5 +1,7 @@
 #include "core/numbers/interval_set.h"
 
+#include "core/numbers/median.h"
+
 #include <algorithm>
 
 namespace rig::numbers {
@@ -30,15 +32,6 @@ ReadingsStatus statusOf(std::span<const Interval> readings)
     if (std::ranges::none_of(readings, hasUpper))
         return ReadingsStatus::NoUpperBound;
     return ReadingsStatus::Ok;
-}
-
-double medianOf(std::vector<double> values)
-{
-    if (values.empty())
-        return 0;
-    std::ranges::sort(values);
-    const std::size_t half = values.size() / 2;
-    return values.size() % 2 == 1 ? values[half] : 0.5 * (values[half - 1] + values[half]);
 }
 
 std::vector<CountedInterval> counted(std::vector<Interval> readings)

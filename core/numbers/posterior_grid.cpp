@@ -1,6 +1,6 @@
 #include "core/numbers/posterior_grid.h"
 
-#include "core/numbers/interval_likelihood.h"
+#include "core/numbers/mu_walk.h"
 #include "core/numbers/quadrature.h"
 
 #include <algorithm>
@@ -11,13 +11,9 @@ namespace rig::numbers {
 namespace {
 
 // The figures of docs/method.md A2, chosen there by measurement.
-constexpr double kMuDrop = 38;    // ln units below the mode where the range in mu ends
-constexpr double kSigmaDrop = 36; // the same for ln sigma, on the coarse scan
+constexpr double kSigmaDrop = 36; // ln units below the maximum where the range of ln sigma ends
 constexpr double kNodeDrop = 30;  // points lighter than exp(-30) of the heaviest are left out
 constexpr double kScanStep = 0.25;
-constexpr int kScanCells = 16;
-constexpr int kFewestCells = 32;
-constexpr int kMostCells = 400;
 constexpr int kFewestNodes = 32;
 constexpr int kNodesPerUnit = 8; // of ln sigma
 // A scan with fewer points in what is kept is made again, closer. With five, 32 nodes leave a relative error
@@ -29,18 +25,6 @@ constexpr int kMostScans = 8;
 double largestOf(std::span<const double> values)
 {
     return *std::ranges::max_element(values);
-}
-
-// ln sum exp(values), without overflow.
-double logSumExp(std::span<const double> values)
-{
-    const double largest = largestOf(values);
-    if (!std::isfinite(largest))
-        return largest;
-    double sum = 0;
-    for (const double value : values)
-        sum += std::exp(value - largest);
-    return largest + std::log(sum);
 }
 
 struct LambdaScan
@@ -86,13 +70,6 @@ std::vector<QuadraturePoint> nodesOn(const Interval& range)
     return gaussLegendre(std::max(kFewestNodes, count), range.lower, range.upper);
 }
 
-double logPriorShape(double lambda, const SigmaPrior& prior)
-{
-    if (prior.nu0 <= 0)
-        return 0;
-    return -prior.nu0 * lambda - 0.5 * prior.nu0 * prior.s0 * prior.s0 * std::exp(-2 * lambda);
-}
-
 // ln of the integral of the prior's shape over its range of ln sigma.
 double logPriorTotal(const Interval& range, const SigmaPrior& prior)
 {
@@ -104,56 +81,6 @@ double logPriorTotal(const Interval& range, const SigmaPrior& prior)
         terms.push_back(std::log(weight) + shape(lambda));
     return logSumExp(terms);
 }
-
-// The likelihood along mu for one sigma: ln heights at the middles of equal cells.
-struct MuCells
-{
-    double first = 0;
-    double step = 0;
-    std::vector<double> logHeights;
-
-    double at(std::size_t i) const { return first + static_cast<double>(i) * step; }
-};
-
-// Walks sigma from large to small, each search beginning from its neighbour's range.
-class MuWalk
-{
-public:
-    explicit MuWalk(const IntervalLikelihood& likelihood) : m_likelihood{likelihood}
-    {
-        m_range.mode = likelihood.centre();
-    }
-
-    MuCells coarselyAt(double lambda) { return cellsAt(lambda, kScanCells); }
-
-    // As many cells as the range is sigmas long; more than 32 only on the plateaus of one-sided readings.
-    MuCells finelyAt(double lambda) { return cellsAt(lambda, std::nullopt); }
-
-private:
-    MuCells cellsAt(double lambda, std::optional<int> wanted)
-    {
-        const double sigma = std::exp(lambda);
-        const double scale = m_sigma > 0 ? sigma / m_sigma : 0;
-        m_range = m_likelihood.rangeAt(sigma, kMuDrop,
-                                       {m_range.mode, m_range.below * scale, m_range.above * scale});
-        m_sigma = sigma;
-        const double length = m_range.below + m_range.above;
-        const int fitting = static_cast<int>(std::min(std::ceil(length / sigma), double{kMostCells}));
-        const int count = wanted.value_or(std::max(kFewestCells, fitting));
-
-        MuCells cells;
-        cells.step = length / count;
-        cells.first = m_range.mode - m_range.below + 0.5 * cells.step;
-        cells.logHeights.resize(static_cast<std::size_t>(count));
-        for (std::size_t i = 0; i < cells.logHeights.size(); ++i)
-            cells.logHeights[i] = m_likelihood.logAt(cells.at(i), sigma);
-        return cells;
-    }
-
-    const IntervalLikelihood& m_likelihood;
-    MuRange m_range;
-    double m_sigma = 0;
-};
 
 // Leaves out what is too light and turns ln weights into weights that add up to 1.
 void normalise(PosteriorGrid& grid)
@@ -183,6 +110,13 @@ void normalise(PosteriorGrid& grid)
 
 } // namespace
 
+double logPriorShape(double lambda, const SigmaPrior& prior)
+{
+    if (prior.nu0 <= 0)
+        return 0;
+    return -prior.nu0 * lambda - 0.5 * prior.nu0 * prior.s0 * prior.s0 * std::exp(-2 * lambda);
+}
+
 std::optional<Interval> sigmaRangeOf(const IntervalSet& readings, const SigmaPrior& prior)
 {
     const double sMin = prior.sMin.value_or(resolutionFloor(readings.medianWidth));
@@ -201,8 +135,7 @@ PosteriorGrid posteriorGridOf(const IntervalSet& readings, const SigmaPrior& pri
     const Interval whole{std::log(range.lower), std::log(range.upper)};
     MuWalk walk{likelihood};
     const Interval part = partWorthIntegrating(whole, [&](double lambda) {
-        const MuCells cells = walk.coarselyAt(lambda);
-        return std::log(cells.step) + logSumExp(cells.logHeights) + logPriorShape(lambda, prior);
+        return walk.coarselyAt(lambda).logIntegral() + logPriorShape(lambda, prior);
     });
 
     const double logTotal = logPriorTotal(whole, prior);

@@ -19,6 +19,9 @@ struct SigmaPrior
     std::optional<double> sMax; // empty: max(0.3, 10 sMin), mm
 };
 
+// ln of that density at lambda = ln sigma, less a constant.
+double logPriorShape(double lambda, const SigmaPrior& prior);
+
 // The range of sigma for these readings; empty when the prior makes none. It needs finite figures, nu0 >= 0,
 // s0 > 0 and 0 < sMin < sMax.
 std::optional<Interval> sigmaRangeOf(const IntervalSet& readings, const SigmaPrior& prior);

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <gtest/gtest.h>
 #include <limits>
+#include <numbers>
 
 using namespace rig::numbers;
 
@@ -76,4 +77,28 @@ TEST(Student, TakesItsEdgesAndRefusesNoDegreesOfFreedom)
         EXPECT_TRUE(std::isnan(studentQuantile(0.5, df)));
     }
     EXPECT_TRUE(std::isnan(studentQuantile(std::nan(""), 3)));
+}
+
+TEST(Trigamma, HasItsKnownValues)
+{
+    // Abramowitz & Stegun 6.3.2, 6.3.3, 6.4.2, 6.4.4 (from memory).
+    EXPECT_NEAR(digamma(1), -std::numbers::egamma, 1e-15);
+    EXPECT_NEAR(digamma(0.5), -std::numbers::egamma - 2 * std::numbers::ln2, 1e-14);
+    EXPECT_NEAR(trigamma(1), std::numbers::pi * std::numbers::pi / 6, 1e-14);
+    EXPECT_NEAR(trigamma(0.5), std::numbers::pi * std::numbers::pi / 2, 1e-14);
+}
+
+TEST(Trigamma, IsInvertedOverItsWholeRange)
+{
+    for (double y = 1e-5; y < 1e8; y *= 3.7)
+        EXPECT_NEAR(inverseTrigamma(trigamma(y)), y, 1e-6 * y) << y;
+}
+
+TEST(Trigamma, IsNoNumberWhereItIsNotDefined)
+{
+    for (const double x : {0.0, -1.0, -2.5, std::numeric_limits<double>::quiet_NaN()}) {
+        EXPECT_TRUE(std::isnan(digamma(x))) << x;
+        EXPECT_TRUE(std::isnan(trigamma(x))) << x;
+        EXPECT_TRUE(std::isnan(inverseTrigamma(x))) << x;
+    }
 }

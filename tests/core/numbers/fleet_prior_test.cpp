@@ -1,0 +1,127 @@
+#include "core/numbers/distributions.h"
+#include "core/numbers/fleet_prior.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+#include <limits>
+#include <vector>
+
+using namespace rig::numbers;
+
+namespace {
+
+constexpr double kInfinity = std::numeric_limits<double>::infinity();
+
+// Ten exact readings around `mean` that lie like a normal sample of this standard deviation.
+IntervalSet scattering(double sigma, double mean)
+{
+    std::vector<Interval> readings;
+    for (int i = 0; i < 10; ++i) {
+        const double x = mean + 1.05 * sigma * normalQuantile((i + 0.5) / 10);
+        readings.push_back({x, x});
+    }
+    return intervalSetOf(readings);
+}
+
+std::vector<IntervalSet> fleetScattering(std::size_t couplings, double sigma)
+{
+    std::vector<IntervalSet> fleet;
+    for (std::size_t i = 0; i < couplings; ++i)
+        fleet.push_back(scattering(sigma, 0.4 + 0.05 * static_cast<double>(i)));
+    return fleet;
+}
+
+} // namespace
+
+TEST(FleetPrior, LearnsTheScatterThatAllCouplingsShare)
+{
+    const auto prior = fleetPriorOf(fleetScattering(12, 0.03));
+    ASSERT_TRUE(prior);
+    EXPECT_NEAR(prior->s0, 0.03, 0.0015);
+    EXPECT_EQ(prior->nu0, 10); // as sure as it may be
+    EXPECT_TRUE(prior->atUpperBound);
+    EXPECT_FALSE(prior->atLowerBound);
+    EXPECT_TRUE(prior->isUsable);
+}
+
+TEST(FleetPrior, IsWeakWhereCouplingsDiffer)
+{
+    std::vector<IntervalSet> fleet;
+    for (int i = 0; i < 12; ++i)
+        fleet.push_back(scattering(0.008 * std::pow(1.35, i), 0.5));
+    const auto prior = fleetPriorOf(fleet);
+    ASSERT_TRUE(prior);
+    EXPECT_LT(prior->nu0, 3);
+    EXPECT_TRUE(prior->isUsable);
+}
+
+TEST(FleetPrior, NeedsEightCouplingsOfFiveReadings)
+{
+    std::vector<IntervalSet> fleet = fleetScattering(7, 0.03);
+    EXPECT_FALSE(fleetPriorOf(fleet)->isUsable);
+    fleet.push_back(intervalSetOf(std::vector<Interval>{{0.5, 0.5}, {0.51, 0.51}, {0.49, 0.49}, {0.5, 0.5}}));
+    EXPECT_FALSE(fleetPriorOf(fleet)->isUsable);
+    fleet.push_back(scattering(0.03, 0.7));
+    EXPECT_TRUE(fleetPriorOf(fleet)->isUsable);
+}
+
+TEST(FleetPrior, IsNotUsableWhenTheGaugeHidesTheScatter)
+{
+    // Every coupling reads the same leaf every time: the fit runs to the smallest scatter and full strength.
+    std::vector<IntervalSet> tied;
+    for (int i = 0; i < 10; ++i)
+        tied.push_back(intervalSetOf(std::vector<Interval>(10, {0.05 * i, 0.05 * (i + 1)})));
+    const auto prior = fleetPriorOf(tied);
+    ASSERT_TRUE(prior);
+    EXPECT_NEAR(prior->s0, 0.005, 1e-12);
+    EXPECT_EQ(prior->nu0, 10);
+    EXPECT_FALSE(prior->isUsable);
+}
+
+TEST(FleetPrior, LeavesOutCouplingsThatHaveNoBand)
+{
+    std::vector<IntervalSet> fleet = fleetScattering(9, 0.03);
+    const auto before = fleetPriorOf(fleet);
+    fleet.push_back(intervalSetOf(std::vector<Interval>(6, {2, kInfinity})));
+    fleet.push_back(intervalSetOf({}));
+    fleet.push_back(intervalSetOf(std::vector<Interval>{{-1e308, -1e308}, {1e308, 1e308}}));
+    const auto after = fleetPriorOf(fleet);
+    ASSERT_TRUE(before && after);
+    EXPECT_EQ(before->s0, after->s0);
+    EXPECT_EQ(before->nu0, after->nu0);
+    EXPECT_EQ(before->logMarginal, after->logMarginal);
+}
+
+TEST(FleetPrior, HoldsItsAccuracyForLongRecords)
+{
+    // A hundred readings a coupling: narrower in ln sigma than 48 nodes could follow.
+    std::vector<Interval> readings;
+    for (int i = 0; i < 100; ++i) {
+        const double x = 0.5 + 0.0303 * normalQuantile((i + 0.5) / 100);
+        readings.push_back({x, x});
+    }
+    const std::vector<IntervalSet> fleet(8, intervalSetOf(readings));
+    const auto prior = fleetPriorOf(fleet);
+    ASSERT_TRUE(prior);
+    EXPECT_NEAR(prior->s0, 0.03, 0.0015);
+    EXPECT_TRUE(prior->atUpperBound);
+}
+
+TEST(FleetPrior, SearchesOnlyWhereItIsTold)
+{
+    const auto prior = fleetPriorOf(fleetScattering(9, 0.03), 4, 4);
+    ASSERT_TRUE(prior);
+    EXPECT_EQ(prior->nu0, 4);
+    EXPECT_TRUE(prior->atLowerBound && prior->atUpperBound);
+}
+
+TEST(FleetPrior, DoesNotExistForNoFleetOrAnImpossibleRange)
+{
+    EXPECT_FALSE(fleetPriorOf({}));
+    EXPECT_FALSE(fleetPriorOf(std::vector<IntervalSet>(3)));
+    const std::vector<IntervalSet> fleet = fleetScattering(9, 0.03);
+    EXPECT_FALSE(fleetPriorOf(fleet, 0, 10));
+    EXPECT_FALSE(fleetPriorOf(fleet, 5, 4));
+    EXPECT_FALSE(fleetPriorOf(fleet, 1, kInfinity));
+    EXPECT_FALSE(fleetPriorOf(fleet, std::numeric_limits<double>::quiet_NaN(), 10));
+}
