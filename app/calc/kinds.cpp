@@ -7,6 +7,7 @@ namespace rig::calc {
 std::span<const Kind> kinds()
 {
     static constexpr std::array kTable{
+        Kind{"arl", answerArl},
         Kind{"band", answerBand},
         Kind{"changepoint", answerChangePoint},
         Kind{"discrimination", answerDiscrimination},

@@ -21,6 +21,7 @@ struct Kind
 // A new kind is one line in this table and one file beside band.cpp.
 std::span<const Kind> kinds();
 
+Output answerArl(CaseInput& input);
 Output answerBand(CaseInput& input);
 Output answerChangePoint(CaseInput& input);
 Output answerDiscrimination(CaseInput& input);
