@@ -11,6 +11,7 @@ std::span<const Kind> kinds()
         Kind{"band", answerBand},
         Kind{"changepoint", answerChangePoint},
         Kind{"discrimination", answerDiscrimination},
+        Kind{"drift", answerDrift},
         Kind{"empirical_bayes_interval", answerEmpiricalBayesInterval},
         Kind{"empirical_bayes_moments", answerEmpiricalBayesMoments},
         Kind{"mann_kendall_theil_sen", answerMannKendallTheilSen},

@@ -25,6 +25,7 @@ Output answerArl(CaseInput& input);
 Output answerBand(CaseInput& input);
 Output answerChangePoint(CaseInput& input);
 Output answerDiscrimination(CaseInput& input);
+Output answerDrift(CaseInput& input);
 Output answerEmpiricalBayesInterval(CaseInput& input);
 Output answerEmpiricalBayesMoments(CaseInput& input);
 Output answerMannKendallTheilSen(CaseInput& input);
