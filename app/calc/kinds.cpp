@@ -15,6 +15,7 @@ std::span<const Kind> kinds()
         Kind{"empirical_bayes_interval", answerEmpiricalBayesInterval},
         Kind{"empirical_bayes_moments", answerEmpiricalBayesMoments},
         Kind{"mann_kendall_theil_sen", answerMannKendallTheilSen},
+        Kind{"shared_shift", answerSharedShift},
         Kind{"trend", answerTrend},
     };
     return kTable;

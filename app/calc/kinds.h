@@ -29,6 +29,7 @@ Output answerDrift(CaseInput& input);
 Output answerEmpiricalBayesInterval(CaseInput& input);
 Output answerEmpiricalBayesMoments(CaseInput& input);
 Output answerMannKendallTheilSen(CaseInput& input);
+Output answerSharedShift(CaseInput& input);
 Output answerTrend(CaseInput& input);
 
 } // namespace rig::calc

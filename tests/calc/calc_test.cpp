@@ -73,7 +73,8 @@ std::string oneCase(const std::string& input)
 // The figures are compared in tests/reference; here, that the program hands each case to the right place.
 TEST_F(Calc, AnswersEveryCaseOfAFileUnderItsId)
 {
-    for (const std::string kind : {"band", "discrimination"}) {
+    for (const std::string kind : {"arl", "band", "discrimination", "drift", "empirical_bayes_interval",
+                                   "empirical_bayes_moments", "shared_shift"}) {
         SCOPED_TRACE(kind);
         const json oracle = jsonFile("method/" + kind + ".json");
         const Answer answer = run(kind, oracle.dump());
@@ -140,6 +141,39 @@ TEST_F(Calc, NamesWhatIsWrongWithACase)
          "\"leaf_boundaries\" do not rise"},
         {"discrimination", R"({"locked":[[0.5,0.55]],"half_home":[[1,1.1]],"prior_l":{"nu0":"x"}})",
          "\"prior_l\": \"nu0\" is not a number"},
+        {"arl", R"({"shift":0,"two_sided":true})", "\"chart\" must be \"ewma\" or \"cusum\""},
+        {"arl", R"({"chart":3,"shift":0,"two_sided":true})", "\"chart\" is not a word in quotes"},
+        {"arl", R"({"chart":"ewma","two_sided":true,"lambda":0.2,"L":3})", "\"shift\" is missing"},
+        {"arl", R"({"chart":"ewma","shift":0,"lambda":0.2,"L":3})", "\"two_sided\" is missing"},
+        {"arl", R"({"chart":"ewma","shift":0,"two_sided":true,"lambda":1.2,"L":3})",
+         "\"lambda\" must be above 0"},
+        {"arl", R"({"chart":"ewma","shift":0,"two_sided":true,"lambda":0.2})", "\"L\" is missing"},
+        {"arl", R"({"chart":"ewma","shift":0,"two_sided":true,"lambda":0.2,"L":0})", "\"L\" must be above 0"},
+        {"arl", R"({"chart":"ewma","shift":0,"two_sided":false,"lambda":0.2,"L":3})", "give true"},
+        {"arl", R"({"chart":"ewma","shift":0,"two_sided":true,"lambda":0.2,"L":3,"limits":"vary"})",
+         "\"limits\" is \"vary\": give \"fixed\""},
+        {"arl", R"({"chart":"cusum","shift":0,"two_sided":true,"k":-1,"h":5})", "\"k\" must not be below 0"},
+        {"arl", R"({"chart":"cusum","shift":0,"two_sided":true,"k":0.5,"h":0})", "\"h\" must be above 0"},
+        {"arl", R"({"chart":"cusum","shift":0,"two_sided":true,"k":0.5,"h":60})", "give a smaller limit"},
+        {"drift", R"({"later":[]})", "\"baseline\" is missing"},
+        {"drift", R"({"baseline":[[0.5,0.55],[0.5,0.55]]})", "\"later\" is missing: give the readings"},
+        {"drift", R"({"baseline":[[0.5,0.55],[0.5,0.55]],"later":[]})",
+         "too few readings for a chart: give 5"},
+        {"drift", R"({"baseline":[[0.5,0.55]],"later":[],"mode":"sequential"})", "give 2 or more"},
+        {"drift", R"({"baseline":[[0.5,0.55]],"later":[],"mode":"both"})",
+         "give \"frozen\" or \"sequential\""},
+        {"drift", R"({"baseline":[[0.5,0.55]],"later":[[0.6,0.5]]})", "later[0] has reversed bounds"},
+        {"empirical_bayes_interval", "{}", "\"groups\" is missing"},
+        {"empirical_bayes_interval", R"({"groups":[3]})", "\"groups[0]\" is missing or not a list"},
+        {"empirical_bayes_interval", R"({"groups":[[[0.5]]]})", "groups[0][0] is not a pair"},
+        {"empirical_bayes_interval", R"({"groups":[[[0.5,null]]]})", "\"groups\" has no group with a band"},
+        {"empirical_bayes_interval", R"({"groups":[[[0.5,0.6]]],"nu0_min":5,"nu0_max":4})",
+         "\"nu0_min\" must be above 0"},
+        {"empirical_bayes_moments", R"({"df":[1,2]})", "\"s2\" is missing: give a list of numbers"},
+        {"empirical_bayes_moments", R"({"s2":[1],"df":[1,2]})", "need the same length"},
+        {"empirical_bayes_moments", R"({"s2":[1,"x"],"df":[1,2]})", "s2[1] is not a number"},
+        {"shared_shift", "{}", "\"scores\" is missing: give a list of numbers"},
+        {"shared_shift", R"({"scores":[1,null]})", "scores[1] is not a number"},
         {"trend", R"({"readings":[[0.5,0.55]]})", "\"t_days\" is missing: give one day"},
         {"trend", R"({"t_days":[1,2],"readings":[[0.5,0.55]]})", "\"t_days\" has not as many entries"},
         {"trend", R"({"t_days":[1,"x"],"readings":[[0.5,0.55],[0.5,0.55]]})", "t_days[1] is not a number"},
@@ -180,6 +214,13 @@ TEST_F(Calc, SaysWhyReadingsHaveNoBandWithoutCallingItAnError)
     const Answer answer = run("band", oneCase(R"({"readings":[[0.5,"NaN"]]})"));
     EXPECT_EQ(answer.status, 0);
     EXPECT_EQ(answer.document()["cases"][0]["output"], json({{"status", "NOT_A_NUMBER"}}));
+}
+
+TEST_F(Calc, CallsNothingOnADayWithoutScores)
+{
+    const Answer answer = run("shared_shift", oneCase(R"({"scores":[]})"));
+    EXPECT_EQ(answer.status, 0) << answer.err;
+    EXPECT_EQ(answer.document()["cases"][0]["output"], json({{"n", 0}, {"called", false}}));
 }
 
 TEST_F(Calc, LeavesOutWhatNeedsLeavesWhereThereAreNone)
