@@ -24,6 +24,19 @@ constexpr std::array kLimits{
     LimitsRow{1.0 / 100, {3.06, 5.40}}, LimitsRow{1.0 / 200, {3.02, 5.23}}, LimitsRow{0, kSequentialLimits},
 };
 
+struct CusumSide
+{
+    double value = 0;
+    std::size_t since = 0; // where it began to grow, not 0 since
+
+    void add(double excess, std::size_t place)
+    {
+        value = std::max(0.0, value + excess);
+        if (value == 0)
+            since = place + 1;
+    }
+};
+
 bool isReading(const Interval& reading)
 {
     return reading.lower <= reading.upper; // false for NaN
@@ -55,29 +68,23 @@ Chart chartOf(std::span<const double> scores, const ChartLimits& limits, const C
     const double limit = limits.ewmaLimit(settings.ewmaWeight);
     Chart chart;
     double ewma = 0;
-    double up = 0;
-    double down = 0;
-    std::size_t sinceUp = 0; // where the CUSUM, not 0 since, began to grow
-    std::size_t sinceDown = 0;
+    CusumSide up;
+    CusumSide down;
     for (std::size_t i = 0; i < scores.size(); ++i) {
         ewma = (1 - settings.ewmaWeight) * ewma + settings.ewmaWeight * scores[i];
-        up = std::max(0.0, up + scores[i] - settings.cusumReference);
-        down = std::max(0.0, down - scores[i] - settings.cusumReference);
-        if (up == 0)
-            sinceUp = i + 1;
-        if (down == 0)
-            sinceDown = i + 1;
+        up.add(scores[i] - settings.cusumReference, i);
+        down.add(-scores[i] - settings.cusumReference, i);
         if (!chart.ewmaSignal && std::abs(ewma) > limit) {
             chart.ewmaSignal = i;
-            chart.onset = std::min(i, ewma > 0 ? sinceUp : sinceDown);
+            chart.onset = std::min(i, ewma > 0 ? up.since : down.since);
         }
-        if (!chart.cusumSignal && std::max(up, down) > limits.cusum) {
+        if (!chart.cusumSignal && std::max(up.value, down.value) > limits.cusum) {
             chart.cusumSignal = i;
-            chart.cusumOnset = up > down ? sinceUp : sinceDown;
+            chart.cusumOnset = up.value > down.value ? up.since : down.since;
         }
         chart.ewma.push_back(ewma);
-        chart.cusumUp.push_back(up);
-        chart.cusumDown.push_back(down);
+        chart.cusumUp.push_back(up.value);
+        chart.cusumDown.push_back(down.value);
     }
     return chart;
 }

@@ -30,9 +30,10 @@ struct Fleet
     std::vector<std::vector<double>> logLikelihoods;
 };
 
-// A coupling of n readings is about 1 / sqrt(2 n) wide in ln sigma. With nodes no further apart than that in
-// the middle, where Gauss-Legendre nodes are pi / 2 times as far apart as on average, the relative error of
-// its integral is about 1e-8. 48 nodes do for 28 readings.
+// A coupling of n readings is about 1 / sqrt(2 n) wide in ln sigma; nodes are no further apart than that in
+// the middle of the range, where Gauss-Legendre nodes are pi / 2 times as far apart as on average. Measured
+// on four couplings: the sum of logarithms is then within 1e-6, while 48 nodes were off by 1e-7 at 28
+// readings each, by 0.004 at 100 and by 2 at 1000.
 int nodesFor(int mostReadings)
 {
     const double range = std::log(kMostSigma / kLeastSigma);

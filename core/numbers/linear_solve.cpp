@@ -16,6 +16,17 @@ std::size_t pivotRow(const SquareMatrix& matrix, std::size_t first)
     return best;
 }
 
+// Takes the pivot's column out of the rows below it.
+void eliminateBelow(std::size_t step, SquareMatrix& matrix, std::vector<double>& rightSide)
+{
+    for (std::size_t row = step + 1; row < matrix.size(); ++row) {
+        const double factor = matrix.at(row, step) / matrix.at(step, step);
+        for (std::size_t column = step; column < matrix.size(); ++column)
+            matrix.at(row, column) -= factor * matrix.at(step, column);
+        rightSide[row] -= factor * rightSide[step];
+    }
+}
+
 } // namespace
 
 std::optional<std::vector<double>> solved(SquareMatrix matrix, std::vector<double> rightSide)
@@ -28,14 +39,7 @@ std::optional<std::vector<double>> solved(SquareMatrix matrix, std::vector<doubl
         for (std::size_t column = step; column < size; ++column)
             std::swap(matrix.at(step, column), matrix.at(pivot, column));
         std::swap(rightSide[step], rightSide[pivot]);
-        for (std::size_t row = step + 1; row < size; ++row) {
-            const double factor = matrix.at(row, step) / matrix.at(step, step);
-            if (factor == 0)
-                continue;
-            for (std::size_t column = step; column < size; ++column)
-                matrix.at(row, column) -= factor * matrix.at(step, column);
-            rightSide[row] -= factor * rightSide[step];
-        }
+        eliminateBelow(step, matrix, rightSide);
     }
     for (std::size_t row = size; row-- > 0;) {
         for (std::size_t column = row + 1; column < size; ++column)

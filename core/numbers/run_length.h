@@ -30,7 +30,8 @@ struct CusumChart
 std::optional<double> averageRunLength(const EwmaChart& chart, double shift);
 std::optional<double> averageRunLength(const CusumChart& chart, double shift);
 
-// The chance that the chart signals within so many readings. Empty as above, and for a negative number.
+// The chance that the chart signals within so many readings; the work grows with them. Empty for impossible
+// figures, for a range too long to follow, and for a negative number.
 std::optional<double> chanceOfSignalWithin(int readings, const EwmaChart& chart, double shift);
 
 } // namespace rig::numbers

@@ -12,6 +12,7 @@ namespace {
 // Docs/method.md I.
 constexpr int kFewestScores = 4;
 constexpr double kFarthestByChance = 3; // of z; two-sided 0.0027
+constexpr double kLeastShare = 0.75;
 constexpr double kLeastMedian = 1;
 
 double medianOf(std::span<const double> scores)
@@ -39,7 +40,7 @@ std::optional<SharedShift> sharedShiftOf(std::span<const double> scores)
     shift.p = 2 * normalBelow(-std::abs(shift.z));
     shift.sameSignShare = static_cast<double>(sameSign) / count;
     shift.isCalled = shift.scores >= kFewestScores && std::abs(shift.z) > kFarthestByChance &&
-                     4 * sameSign >= 3 * shift.scores && std::abs(shift.median) >= kLeastMedian;
+                     shift.sameSignShare >= kLeastShare && std::abs(shift.median) >= kLeastMedian;
     return shift;
 }
 

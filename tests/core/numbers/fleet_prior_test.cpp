@@ -1,5 +1,6 @@
 #include "core/numbers/distributions.h"
 #include "core/numbers/fleet_prior.h"
+#include "core/numbers/interval_posterior.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -29,6 +30,26 @@ std::vector<IntervalSet> fleetScattering(std::size_t couplings, double sigma)
     for (std::size_t i = 0; i < couplings; ++i)
         fleet.push_back(scattering(sigma, 0.4 + 0.05 * static_cast<double>(i)));
     return fleet;
+}
+
+// Leaf readings, 0.05 mm apart, of such a sample.
+IntervalSet leafReadings(int count, double sigma)
+{
+    std::vector<Interval> readings;
+    for (int i = 0; i < count; ++i) {
+        const double x = 0.517 + sigma * normalQuantile((i + 0.5) / count);
+        const double leaf = 0.05 * std::floor(x / 0.05);
+        readings.push_back({leaf, leaf + 0.05});
+    }
+    return intervalSetOf(readings);
+}
+
+double evidenceOf(const std::vector<IntervalSet>& fleet, double nu0, double s0)
+{
+    double sum = 0;
+    for (const IntervalSet& coupling : fleet)
+        sum += IntervalPosterior::of(coupling, {nu0, s0, 0.005, 0.3})->logEvidence();
+    return sum;
 }
 
 } // namespace
@@ -92,19 +113,32 @@ TEST(FleetPrior, LeavesOutCouplingsThatHaveNoBand)
     EXPECT_EQ(before->logMarginal, after->logMarginal);
 }
 
-TEST(FleetPrior, HoldsItsAccuracyForLongRecords)
+// Each coupling's evidence under the prior that was found, worked out by the posterior's own quadrature,
+// which looks for where the weight lies.
+TEST(FleetPrior, AddsUpTheEvidenceOfItsCouplings)
 {
-    // A hundred readings a coupling: narrower in ln sigma than 48 nodes could follow.
-    std::vector<Interval> readings;
-    for (int i = 0; i < 100; ++i) {
-        const double x = 0.5 + 0.0303 * normalQuantile((i + 0.5) / 100);
-        readings.push_back({x, x});
+    for (const int readings : {1, 3, 10, 28, 100, 1000}) {
+        std::vector<IntervalSet> fleet;
+        for (const double sigma : {0.011, 0.02, 0.034, 0.06})
+            fleet.push_back(leafReadings(readings, sigma));
+        const auto prior = fleetPriorOf(fleet);
+        ASSERT_TRUE(prior);
+        EXPECT_NEAR(prior->logMarginal, evidenceOf(fleet, prior->nu0, prior->s0), 1e-6) << readings;
     }
-    const std::vector<IntervalSet> fleet(8, intervalSetOf(readings));
+}
+
+TEST(FleetPrior, HasTheLargestEvidence)
+{
+    std::vector<IntervalSet> fleet;
+    for (int i = 0; i < 10; ++i)
+        fleet.push_back(leafReadings(12, 0.02 * std::pow(1.18, i)));
     const auto prior = fleetPriorOf(fleet);
     ASSERT_TRUE(prior);
-    EXPECT_NEAR(prior->s0, 0.03, 0.0015);
-    EXPECT_TRUE(prior->atUpperBound);
+    EXPECT_FALSE(prior->atLowerBound || prior->atUpperBound);
+    for (const double factor : {0.95, 1.05}) {
+        EXPECT_LT(evidenceOf(fleet, prior->nu0, factor * prior->s0), prior->logMarginal) << factor;
+        EXPECT_LT(evidenceOf(fleet, factor * prior->nu0, prior->s0), prior->logMarginal) << factor;
+    }
 }
 
 TEST(FleetPrior, SearchesOnlyWhereItIsTold)
