@@ -28,7 +28,8 @@ inline constexpr ChartLimits kSequentialLimits{2.962, 5.07};
 
 // For scores against a frozen baseline of so many readings, wider because its mean is not known exactly: so
 // that 17.5 % of steady couplings have a false alarm on either chart within 100 readings (own simulation,
-// 400 000 exact baselines for each row; docs/method.md C). Empty below kReadingsForDrift.
+// 400 000 exact baselines for each row; repeated by tests/property; docs/method.md C). Empty below
+// kReadingsForDrift.
 std::optional<ChartLimits> chartLimitsFor(int readings);
 
 struct ChartSettings
