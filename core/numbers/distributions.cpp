@@ -1,5 +1,7 @@
 #include "core/numbers/distributions.h"
 
+#include <boost/math/distributions/chi_squared.hpp>
+#include <boost/math/distributions/fisher_f.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 #include <boost/math/special_functions/digamma.hpp>
@@ -139,6 +141,62 @@ double inverseTrigamma(double x)
             break;
     }
     return y;
+}
+
+double chiSquareBelow(double x, double df)
+{
+    if (!(df > 0) || std::isnan(x))
+        return kNotANumber;
+    if (x <= 0)
+        return 0;
+    if (std::isinf(x))
+        return 1;
+    return boost::math::cdf(boost::math::chi_squared_distribution<double, Quiet>{df}, x);
+}
+
+double chiSquareQuantile(double p, double df)
+{
+    if (!(df > 0) || std::isnan(p))
+        return kNotANumber;
+    if (p <= 0)
+        return 0;
+    if (p >= 1)
+        return kInfinity;
+    return boost::math::quantile(boost::math::chi_squared_distribution<double, Quiet>{df}, p);
+}
+
+double fisherBelow(double f, double df1, double df2)
+{
+    if (!(df1 > 0) || !(df2 > 0) || std::isnan(f))
+        return kNotANumber;
+    if (f <= 0)
+        return 0;
+    if (std::isinf(f))
+        return 1;
+    return boost::math::cdf(boost::math::fisher_f_distribution<double, Quiet>{df1, df2}, f);
+}
+
+double fisherAbove(double f, double df1, double df2)
+{
+    if (!(df1 > 0) || !(df2 > 0) || std::isnan(f))
+        return kNotANumber;
+    if (f <= 0)
+        return 1;
+    if (std::isinf(f))
+        return 0;
+    const boost::math::fisher_f_distribution<double, Quiet> fisher{df1, df2};
+    return boost::math::cdf(boost::math::complement(fisher, f));
+}
+
+double fisherQuantile(double p, double df1, double df2)
+{
+    if (!(df1 > 0) || !(df2 > 0) || std::isnan(p))
+        return kNotANumber;
+    if (p <= 0)
+        return 0;
+    if (p >= 1)
+        return kInfinity;
+    return boost::math::quantile(boost::math::fisher_f_distribution<double, Quiet>{df1, df2}, p);
 }
 
 } // namespace rig::numbers

@@ -28,4 +28,15 @@ double trigamma(double x);
 // y with psi'(y) = x; NaN unless x > 0.
 double inverseTrigamma(double x);
 
+// P(X <= x) of chi-square with `df` degrees of freedom, df > 0; NaN otherwise. 0 for x <= 0.
+double chiSquareBelow(double x, double df);
+// x with P(X <= x) = p. p <= 0 gives 0, p >= 1 +infinity; NaN for df <= 0.
+double chiSquareQuantile(double p, double df);
+
+// Fisher's F, both degrees of freedom > 0; NaN otherwise. Each tail is accurate where it is small.
+double fisherBelow(double f, double df1, double df2); // P(F <= f)
+double fisherAbove(double f, double df1, double df2); // P(F >= f)
+// f with P(F <= f) = p. p <= 0 gives 0, p >= 1 +infinity.
+double fisherQuantile(double p, double df1, double df2);
+
 } // namespace rig::numbers

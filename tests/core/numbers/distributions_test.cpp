@@ -102,3 +102,43 @@ TEST(Trigamma, IsNoNumberWhereItIsNotDefined)
         EXPECT_TRUE(std::isnan(inverseTrigamma(x))) << x;
     }
 }
+
+TEST(ChiSquare, TakesItsEdgesAndRefusesNoDegreesOfFreedom)
+{
+    EXPECT_EQ(chiSquareBelow(0, 3), 0);
+    EXPECT_EQ(chiSquareBelow(-1, 3), 0);
+    EXPECT_EQ(chiSquareBelow(kInfinity, 3), 1);
+    EXPECT_EQ(chiSquareQuantile(0, 3), 0);
+    EXPECT_EQ(chiSquareQuantile(1, 3), kInfinity);
+    for (const double df : {0.0, -1.0, std::nan("")}) {
+        EXPECT_TRUE(std::isnan(chiSquareBelow(1, df)));
+        EXPECT_TRUE(std::isnan(chiSquareQuantile(0.5, df)));
+    }
+    EXPECT_TRUE(std::isnan(chiSquareBelow(std::nan(""), 3)));
+    EXPECT_TRUE(std::isnan(chiSquareQuantile(std::nan(""), 3)));
+}
+
+TEST(Fisher, TakesItsEdgesAndRefusesNoDegreesOfFreedom)
+{
+    EXPECT_EQ(fisherBelow(0, 2, 3), 0);
+    EXPECT_EQ(fisherAbove(0, 2, 3), 1);
+    EXPECT_EQ(fisherBelow(kInfinity, 2, 3), 1);
+    EXPECT_EQ(fisherAbove(kInfinity, 2, 3), 0);
+    EXPECT_EQ(fisherQuantile(0, 2, 3), 0);
+    EXPECT_EQ(fisherQuantile(1, 2, 3), kInfinity);
+    for (const double df : {0.0, -1.0, std::nan("")}) {
+        EXPECT_TRUE(std::isnan(fisherBelow(1, df, 3)));
+        EXPECT_TRUE(std::isnan(fisherAbove(1, 3, df)));
+        EXPECT_TRUE(std::isnan(fisherQuantile(0.5, df, 3)));
+        EXPECT_TRUE(std::isnan(fisherQuantile(0.5, 3, df)));
+    }
+    EXPECT_TRUE(std::isnan(fisherAbove(std::nan(""), 2, 3)));
+    EXPECT_TRUE(std::isnan(fisherQuantile(std::nan(""), 2, 3)));
+}
+
+// With two degrees of freedom above, P(F >= f) = (1 + 2 f / df)^(-df / 2): integrate the density.
+TEST(Fisher, KeepsItsDigitsFarOut)
+{
+    for (const double f : {0.1, 1.0, 30.0, 1e4})
+        EXPECT_NEAR(fisherAbove(f, 2, 20) / std::pow(1 + f / 10, -10), 1, 1e-12) << f;
+}

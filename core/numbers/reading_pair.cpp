@@ -1,0 +1,36 @@
+#include "core/numbers/reading_pair.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace rig::numbers {
+namespace {
+
+constexpr double kInfinity = std::numeric_limits<double>::infinity();
+
+bool holdsAValue(const Interval& interval)
+{
+    return interval.lower <= interval.upper && interval.lower < kInfinity && interval.upper > -kInfinity;
+}
+
+PairVerdict verdictOf(const ReadingPair& pair, double limit)
+{
+    if (pair.smallestDifference > limit)
+        return PairVerdict::Disagree;
+    return pair.largestDifference <= limit ? PairVerdict::Agree : PairVerdict::Unresolved;
+}
+
+} // namespace
+
+std::optional<ReadingPair> readingPair(const Interval& first, const Interval& second, double limit)
+{
+    if (!holdsAValue(first) || !holdsAValue(second) || !(limit >= 0) || !std::isfinite(limit))
+        return std::nullopt;
+    ReadingPair pair;
+    pair.smallestDifference = std::max({0.0, second.lower - first.upper, first.lower - second.upper});
+    pair.largestDifference = std::max(second.upper - first.lower, first.upper - second.lower);
+    pair.verdict = verdictOf(pair, limit);
+    return pair;
+}
+
+} // namespace rig::numbers
