@@ -1,8 +1,10 @@
 // Figures of tests/data/published/distribution_quantiles.json: definitions recomputed to 40 digits, with the
-// printed tables of the NIST/SEMATECH e-Handbook (1.3.6.7.2 t, 1.3.5.17.1 Grubbs) and prediction factors
-// after Hahn & Meeker, Statistical Intervals. Tolerances are the file's own where a function is tested
-// directly. Where the factor comes out of the quadrature, 1e-5 mm as everywhere.
+// printed tables of the NIST/SEMATECH e-Handbook (1.3.6.7.2 t, 1.3.6.7.4 chi-square, 1.3.5.17.1 Grubbs) and
+// prediction factors after Hahn & Meeker, Statistical Intervals. Tolerances are the file's own where a
+// function is tested directly. Where the factor comes out of the quadrature, 1e-5 mm as everywhere.
 
+#include "core/numbers/admission.h"
+#include "core/numbers/describe.h"
 #include "core/numbers/distributions.h"
 #include "core/numbers/grading.h"
 #include "tests/support/oracle.h"
@@ -15,12 +17,7 @@ namespace {
 
 std::vector<json> casesNamed(const std::string& prefix)
 {
-    const json file = jsonFile("published/distribution_quantiles.json");
-    std::vector<json> found;
-    for (const json& oneCase : file.at("cases"))
-        if (oneCase.at("id").get<std::string>().starts_with(prefix))
-            found.push_back(oneCase);
-    return found;
+    return publishedCases("distribution_quantiles.json", prefix);
 }
 
 // So wide a range of sigma that the posterior equals the textbook's.
@@ -40,14 +37,8 @@ struct MeanAndDeviation
 
 MeanAndDeviation momentsOf(const std::vector<double>& values)
 {
-    double sum = 0;
-    for (const double value : values)
-        sum += value;
-    const double mean = sum / static_cast<double>(values.size());
-    double squares = 0;
-    for (const double value : values)
-        squares += (value - mean) * (value - mean);
-    return {mean, std::sqrt(squares / static_cast<double>(values.size() - 1))};
+    const Description description = describe(values);
+    return {description.mean.value(), description.sd.value()};
 }
 
 std::optional<IntervalPosterior> posteriorOfExact(const std::vector<double>& values)
@@ -72,6 +63,14 @@ class StudentQuantiles : public testing::TestWithParam<json>
 };
 
 class NormalQuantiles : public testing::TestWithParam<json>
+{
+};
+
+class ChiSquareQuantiles : public testing::TestWithParam<json>
+{
+};
+
+class FisherQuantiles : public testing::TestWithParam<json>
 {
 };
 
@@ -110,6 +109,35 @@ TEST_P(NormalQuantiles, AgreeWithTheTable)
 }
 
 INSTANTIATE_TEST_SUITE_P(Published, NormalQuantiles, testing::ValuesIn(casesNamed("q-norm-")), caseName);
+
+TEST_P(ChiSquareQuantiles, AgreeWithTheTable)
+{
+    const double df = GetParam()["data"]["df"].get<double>();
+    const double relative = GetParam()["tolerance"]["value"].get<double>();
+    ASSERT_FALSE(GetParam()["expected"].empty());
+    for (const auto& [key, expected] : GetParam()["expected"].items()) {
+        const double p = std::stod(key.substr(1)); // "p0.975"
+        const double x = expected.get<double>();
+        EXPECT_NEAR(chiSquareQuantile(p, df), x, relative * x) << key;
+        EXPECT_NEAR(chiSquareBelow(x, df), p, 1e-11) << key;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Published, ChiSquareQuantiles, testing::ValuesIn(casesNamed("q-chi2-")), caseName);
+
+TEST_P(FisherQuantiles, AgreeWithTheTable)
+{
+    const json& data = GetParam()["data"];
+    const double df1 = data["df1"].get<double>();
+    const double df2 = data["df2"].get<double>();
+    const double p = data["p"].get<double>();
+    const double f = GetParam()["expected"]["F"].get<double>();
+    EXPECT_NEAR(fisherQuantile(p, df1, df2), f, GetParam()["tolerance"]["value"].get<double>() * f);
+    EXPECT_NEAR(fisherBelow(f, df1, df2), p, 1e-11);
+    EXPECT_NEAR(fisherAbove(f, df1, df2), 1 - p, 1e-11);
+}
+
+INSTANTIATE_TEST_SUITE_P(Published, FisherQuantiles, testing::ValuesIn(casesNamed("q-F-")), caseName);
 
 TEST_P(PredictionFactors, ComeOutOfTheBandsOfExactReadings)
 {
@@ -156,3 +184,26 @@ TEST_P(GrubbsCriticalValues, AreWhereAdmissionChangesItsMind)
 
 INSTANTIATE_TEST_SUITE_P(Published, GrubbsCriticalValues, testing::ValuesIn(casesNamed("q-grubbs-")),
                          caseName);
+
+// The e-Handbook's example (1.3.5.17.1, data of Tietjen & Moore): the page asks one-sidedly whether the
+// largest of eight masses belongs, admission asks of either side; both say that it does not. G itself is the
+// largest deviation in units of the deviation.
+TEST(HandbookOutlier, IsTheOneReadingThatDoesNotBelong)
+{
+    const json example = publishedCase("nist_handbook_examples.json", "nist-135171-grubbs");
+    const auto values = example.at("data").at("x").get<std::vector<double>>();
+    const double suspect = values.back();
+    const auto [mean, deviation] = momentsOf(values);
+    const double G = example.at("expected").at("G").get<double>();
+    EXPECT_NEAR((suspect - mean) / deviation, G, example.at("tolerance").at("expected").get<double>() * G);
+
+    std::vector<Interval> readings;
+    for (const double value : values)
+        readings.push_back({value, value});
+    const auto findings = admissionOf(intervalSetOf(readings), nearlyUnbounded());
+    ASSERT_EQ(findings.size(), values.size());
+    for (const AdmissionFinding& finding : findings)
+        EXPECT_EQ(finding.flag,
+                  finding.reading.lower == suspect ? AdmissionFlag::Outlier : AdmissionFlag::None)
+            << finding.reading.lower;
+}

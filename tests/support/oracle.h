@@ -45,6 +45,23 @@ inline std::vector<nlohmann::json> oracleCases(const std::string& name,
     return cases;
 }
 
+// The cases of tests/data/published/NAME whose id begins with `prefix`; each has its own tolerance.
+inline std::vector<nlohmann::json> publishedCases(const std::string& name, const std::string& prefix = "")
+{
+    const nlohmann::json file = jsonFile("published/" + name);
+    std::vector<nlohmann::json> found;
+    for (const nlohmann::json& oneCase : file.at("cases"))
+        if (oneCase.at("id").get<std::string>().starts_with(prefix))
+            found.push_back(oneCase);
+    return found;
+}
+
+// The one case with this id.
+inline nlohmann::json publishedCase(const std::string& name, const std::string& id)
+{
+    return publishedCases(name, id).at(0);
+}
+
 inline void expectBand(const numbers::Interval& actual, const nlohmann::json& expected, double allowed)
 {
     EXPECT_NEAR(actual.lower, expected.at(0).get<double>(), allowed);
