@@ -41,9 +41,11 @@ QString RiggedWords::question(CheckKind kind)
     case CheckKind::SleeveAtStop:
         return tr("3  Sleeve at its stop?");
     case CheckKind::Pull:
+        return tr("Pull: nothing moves?");
+    case CheckKind::Secured:
         break;
     }
-    return tr("Pull: nothing moves?");
+    return tr("Secured?");
 }
 
 QString RiggedWords::hint(CheckKind kind)
@@ -56,10 +58,12 @@ QString RiggedWords::hint(CheckKind kind)
     case CheckKind::SleeveAtStop:
         return tr("No thread showing, hand off.");
     case CheckKind::Pull:
+        return tr("A firm pull on the rod away from the ball, and slightly off it. Fingers off plunger and "
+                  "sleeve.");
+    case CheckKind::Secured:
         break;
     }
-    return tr(
-        "A firm pull on the rod away from the ball, and slightly off it. Fingers off plunger and sleeve.");
+    return tr("As this coupling is secured, after the pull.");
 }
 
 QString RiggedWords::startSentence()
@@ -209,18 +213,32 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
         return tr("%1: not measured").arg(name);
     case OpenItemKind::NotPulled:
         return tr("%1: not pulled").arg(name);
+    case OpenItemKind::NotSecured:
+        return tr("%1: not secured").arg(name);
     case OpenItemKind::NoSecondPerson:
         return tr("%1: no second person's look and pull").arg(name);
     case OpenItemKind::Doubted:
         return tr("%1: “no” or “cannot see” was answered").arg(name);
     case OpenItemKind::OutsideReading:
         return tr("%1: a reading outside its band").arg(name);
+    case OpenItemKind::ReadingsDisagree:
+        return tr("%1: the two persons' readings disagree").arg(name);
+    case OpenItemKind::SidesSwapped:
+        return tr("%1: left and right look swapped").arg(name);
     case OpenItemKind::NotJudged:
         return tr("%1: no band yet, the reading could not be judged").arg(name);
     case OpenItemKind::CannotTell:
+        return tr("%1: the gap could not tell").arg(name);
+    case OpenItemKind::SurfaceNotChecked:
+        return tr("%1: the control check is not finished").arg(name);
+    case OpenItemKind::SurfaceDoubted:
+        return tr("%1: the control check found something that is not yet explained").arg(name);
+    case OpenItemKind::NoSurfaces:
+        return tr("Control check: no surfaces are set up yet");
+    case OpenItemKind::SeasonList:
         break;
     }
-    return tr("%1: the gap could not tell").arg(name);
+    return tr("The list for the first rigging of the season is not finished");
 }
 
 QString RiggedWords::notRecordedHere()

@@ -40,6 +40,7 @@ public:
     static QString waiting() { return tr("waiting"); }
     static QString lookNow() { return tr("look now"); }
     static QString measureNow() { return tr("measure now"); }
+    static QString secureNow() { return tr("secure now"); }
     static QString pullNow() { return tr("pull now"); }
     static QString begunNotDone() { return tr("begun, not done"); }
     static QString interruptedMark(const QString& detail) { return tr("%1 · interrupted").arg(detail); }

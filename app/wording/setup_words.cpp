@@ -109,6 +109,8 @@ QString SetUpWords::kind(EventKind kind)
         return tr("Part changed");
     case EventKind::Annual:
         return tr("Annual");
+    case EventKind::Derigged:
+        return tr("Taken apart");
     case EventKind::Note:
         break;
     }

@@ -177,6 +177,9 @@ QString TrendsPageWords::event(EventKind kind, const QString& note)
     case EventKind::Annual:
         what = tr("annual");
         break;
+    case EventKind::Derigged:
+        what = tr("taken apart");
+        break;
     case EventKind::Note:
         return note.isEmpty() ? tr("note") : note;
     }

@@ -31,6 +31,8 @@ using RecordId = Id<struct RecordTag>;
 using ReadingId = Id<struct ReadingTag>;
 using CheckId = Id<struct CheckTag>;
 using EventId = Id<struct EventTag>;
+using SurfaceId = Id<struct SurfaceTag>;
+using QuestionId = Id<struct QuestionTag>;
 using BaselineId = Id<struct BaselineTag>;
 using FactId = Id<struct FactTag>; // where a fact's kind does not matter
 

@@ -3,6 +3,7 @@
 #include "core/baseline/admitted.h"
 
 #include <algorithm>
+#include <array>
 
 namespace rig {
 
@@ -43,6 +44,8 @@ std::optional<OpenItemKind> notDone(const CouplingFlow& first, const CouplingFlo
         return OpenItemKind::NotMeasured;
     case Step::Pull:
         return OpenItemKind::NotPulled;
+    case Step::Secure:
+        return OpenItemKind::NotSecured;
     case Step::Done:
         break;
     }
@@ -58,14 +61,48 @@ bool isOutsideAnywhere(const RecordContent& content, CouplingId coupling, const 
     });
 }
 
-std::vector<OpenItemKind> kindsOf(const CouplingProgress& progress, const CouplingFlow& first,
-                                  const CouplingFlow& second)
+bool isDoubtKind(QuestionKind kind)
+{
+    return kind == QuestionKind::AnsweredNo || kind == QuestionKind::CannotSee;
+}
+
+// How the questions of one kind about a coupling stand in this record.
+struct Asked
+{
+    bool ever = false;
+    bool open = false;
+};
+
+template <typename IsKind>
+Asked asked(const RecordContent& content, CouplingId coupling, const IsKind& isKind)
+{
+    Asked found;
+    for (const QuestionStory& story : content.questions) {
+        if (story.question.coupling != coupling || !isKind(story.question.kind))
+            continue;
+        found.ever = true;
+        found.open = found.open || story.isOpen();
+    }
+    return found;
+}
+
+Asked asked(const RecordContent& content, CouplingId coupling, QuestionKind wanted)
+{
+    return asked(content, coupling, [wanted](QuestionKind kind) { return kind == wanted; });
+}
+
+std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingProgress& progress,
+                                  const CouplingFlow& first, const CouplingFlow& second)
 {
     std::vector<OpenItemKind> kinds;
     if (progress.doubted)
         kinds.push_back(OpenItemKind::Doubted);
     if (progress.outside)
         kinds.push_back(OpenItemKind::OutsideReading);
+    if (asked(content, progress.id, QuestionKind::ReadingsDisagree).open)
+        kinds.push_back(OpenItemKind::ReadingsDisagree);
+    if (asked(content, progress.id, QuestionKind::SidesSwapped).open)
+        kinds.push_back(OpenItemKind::SidesSwapped);
     if (const auto kind = notDone(first, second))
         kinds.push_back(*kind);
     if (progress.verdict == Verdict::NoBandYet)
@@ -75,6 +112,7 @@ std::vector<OpenItemKind> kindsOf(const CouplingProgress& progress, const Coupli
     return kinds;
 }
 
+// A doubt or an outside reading that no question was asked about stays open all the same.
 CouplingProgress progressOf(const RecordContent& content, const Coupling& coupling, const CouplingFlow& first,
                             const CouplingFlow& second, const Judge& judge)
 {
@@ -84,14 +122,81 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     progress.stage = stageOf(first, second);
     progress.next = first.next;
     progress.interrupted = first.interrupted || second.interrupted;
-    progress.doubted = everDoubted(content, coupling.id);
-    progress.outside = isOutsideAnywhere(content, coupling.id, judge);
+    const Asked doubt = asked(content, coupling.id, isDoubtKind);
+    progress.doubted = doubt.open || (!doubt.ever && everDoubted(content, coupling.id));
+    const Asked outside = asked(content, coupling.id, QuestionKind::OutsideReading);
+    progress.outside = outside.open || (!outside.ever && isOutsideAnywhere(content, coupling.id, judge));
+    progress.resolved = std::ranges::any_of(content.questions, [&coupling](const QuestionStory& story) {
+        return story.question.coupling == coupling.id && !story.isOpen();
+    });
     for (const Reading& reading : standing(first.readings)) {
         progress.reading = reading.interval;
         const Verdict verdict = judge(reading).verdict;
         progress.verdict = progress.verdict ? graver(*progress.verdict, verdict) : verdict;
     }
     return progress;
+}
+
+SurfaceProgress progressOf(const RecordContent& content, const Surface& surface)
+{
+    SurfaceProgress progress;
+    progress.id = surface.id;
+    progress.name = surface.name;
+    for (const SurfaceCheck& check : content.surfaceChecks)
+        if (check.surface == surface.id)
+            progress.answers[check.kind] = check.answer;
+    for (const SurfaceCheckKind kind : checksOf(surface.kind)) {
+        if (!progress.answers.contains(kind)) {
+            progress.next = kind;
+            break;
+        }
+    }
+    progress.doubted = std::ranges::any_of(content.questions, [&surface](const QuestionStory& story) {
+        return story.question.surface == surface.id && story.isOpen();
+    });
+    return progress;
+}
+
+void reviewCouplings(RecordReview& review, const RecordContent& content, const RecordScope& scope,
+                     const Judge& judge)
+{
+    for (const Coupling& coupling : scope.couplings) {
+        if (!coupling.inUse)
+            continue;
+        const CouplingFlow first = flowOf(content, coupling.id, Turn::First);
+        const CouplingFlow second = flowOf(content, coupling.id, Turn::Second);
+        const CouplingProgress progress = progressOf(content, coupling, first, second, judge);
+        for (const OpenItemKind kind : kindsOf(content, progress, first, second))
+            review.openItems.push_back({coupling.name, kind});
+        review.couplings.push_back(progress);
+    }
+}
+
+void reviewSurfaces(RecordReview& review, const RecordContent& content, const RecordScope& scope)
+{
+    for (const Surface& surface : scope.surfaces) {
+        if (!surface.inUse)
+            continue;
+        const SurfaceProgress progress = progressOf(content, surface);
+        if (progress.doubted)
+            review.openItems.push_back({surface.name, OpenItemKind::SurfaceDoubted});
+        if (progress.next)
+            review.openItems.push_back({surface.name, OpenItemKind::SurfaceNotChecked});
+        review.surfaces.push_back(progress);
+    }
+    if (review.surfaces.empty())
+        review.openItems.push_back({{}, OpenItemKind::NoSurfaces});
+}
+
+void reviewSeason(RecordReview& review, const RecordContent& content, const RecordScope& scope)
+{
+    if (!scope.isFirstOfSeason)
+        return;
+    for (const TickKind kind : seasonTicks())
+        if (std::ranges::find(content.ticks, kind, &Tick::kind) == content.ticks.end())
+            review.seasonList.push_back(kind);
+    if (!review.seasonList.empty())
+        review.openItems.push_back({{}, OpenItemKind::SeasonList});
 }
 
 } // namespace
@@ -118,20 +223,42 @@ bool RecordReview::mayCloseComplete() const
     return !couplings.empty() && std::ranges::none_of(openItems, &OpenItem::blocks);
 }
 
-RecordReview reviewOf(const RecordContent& content, std::span<const Coupling> couplings, const Judge& judge)
+int RecordReview::surfacesDone() const
+{
+    return static_cast<int>(std::ranges::count_if(
+        surfaces, [](const SurfaceProgress& one) { return !one.next && !one.doubted; }));
+}
+
+RecordReview reviewOf(const RecordContent& content, const RecordScope& scope, const Judge& judge)
 {
     RecordReview review;
-    for (const Coupling& coupling : couplings) {
-        if (!coupling.inUse)
-            continue;
-        const CouplingFlow first = flowOf(content, coupling.id, Turn::First);
-        const CouplingFlow second = flowOf(content, coupling.id, Turn::Second);
-        const CouplingProgress progress = progressOf(content, coupling, first, second, judge);
-        for (const OpenItemKind kind : kindsOf(progress, first, second))
-            review.openItems.push_back({coupling.id, coupling.name, kind});
-        review.couplings.push_back(progress);
-    }
+    reviewSeason(review, content, scope);
+    reviewCouplings(review, content, scope, judge);
+    reviewSurfaces(review, content, scope);
     return review;
+}
+
+std::span<const TickKind> seasonTicks()
+{
+    static constexpr std::array kTicks{TickKind::SeasonCleaned, TickKind::SeasonGreased,
+                                       TickKind::SeasonLeaves, TickKind::SeasonRefresher};
+    return kTicks;
+}
+
+bool isFirstOfSeason(const RiggingRecord& record, std::span<const RiggingRecord> all,
+                     std::span<const RecordClose> closings)
+{
+    const auto yearOf = [](const RiggingRecord& one) {
+        return std::chrono::year_month_day{one.begins.localDay()}.year();
+    };
+    const auto isAbandoned = [&closings](const RiggingRecord& one) {
+        return std::ranges::any_of(closings, [&one](const RecordClose& close) {
+            return close.record == one.id && close.closing == Closing::Abandoned;
+        });
+    };
+    return std::ranges::none_of(all, [&](const RiggingRecord& one) {
+        return one.id < record.id && yearOf(one) == yearOf(record) && !isAbandoned(one);
+    });
 }
 
 } // namespace rig

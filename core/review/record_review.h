@@ -1,10 +1,12 @@
 #pragma once
 
 #include "core/airframe/coupling.h"
+#include "core/airframe/surface.h"
 #include "core/judgement/judgement.h"
 #include "core/rigging/rigging_flow.h"
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -24,26 +26,43 @@ struct CouplingProgress
     std::optional<GapInterval> reading; // the first person's latest that counts
     std::optional<Verdict> verdict;     // the gravest of the first person's readings that count
     bool interrupted = false;
-    bool doubted = false; // a No or CannotSee was answered at any time in this record
-    bool outside = false; // a reading lay outside at any time in this record, by either person
+    bool doubted = false;  // “no” or “cannot see” was answered, and nobody has said yet what it was
+    bool outside = false;  // a reading lay outside, by either person, and nobody has said yet what it was
+    bool resolved = false; // a question about it was closed in this record; the mark stays
+};
+
+// One surface of the control check. Only the last answer to each thing counts.
+struct SurfaceProgress
+{
+    SurfaceId id;
+    std::string name;
+    std::map<SurfaceCheckKind, Answer> answers;
+    std::optional<SurfaceCheckKind> next; // empty: everything was tried
+    bool doubted = false;                 // asked and not yet found out
 };
 
 enum class OpenItemKind {
     NotLooked,
     NotMeasured,
     NotPulled,
+    NotSecured,
     NoSecondPerson,
     Doubted,
     OutsideReading,
+    ReadingsDisagree,
+    SidesSwapped,
     NotJudged,  // no band yet: listed, does not block once a second person looked and pulled
     CannotTell, // likewise
+    SurfaceNotChecked,
+    SurfaceDoubted,
+    NoSurfaces, // nobody has set up what the control check goes through
+    SeasonList, // the list for the first rigging of the season is not finished
 };
 
 // What stands between a record and its complete close.
 struct OpenItem
 {
-    CouplingId coupling;
-    std::string name;
+    std::string name; // of the coupling or surface; empty for the whole record
     OpenItemKind kind = OpenItemKind::NotLooked;
 
     bool blocks() const { return kind != OpenItemKind::NotJudged && kind != OpenItemKind::CannotTell; }
@@ -52,21 +71,40 @@ struct OpenItem
 struct RecordReview
 {
     std::vector<CouplingProgress> couplings;
+    std::vector<SurfaceProgress> surfaces;
+    std::vector<TickKind>
+        seasonList; // still to be ticked; empty too when it is not the season's first rigging
     std::vector<OpenItem> openItems;
 
     int firstDone() const; // also those with both
     int bothDone() const;
+    int surfacesDone() const;
     // False without couplings: a record of nothing is never complete.
     bool mayCloseComplete() const;
+};
+
+// What a record is held against.
+struct RecordScope
+{
+    std::span<const Coupling> couplings; // those no longer in use are passed over
+    std::span<const Surface> surfaces;   // likewise
+    bool isFirstOfSeason = false;
 };
 
 using Judge = std::function<Judgement(const Reading&)>;
 
 // Every reading of the record counts for an outside item, superseded or not: it stands until a named person
 // has said what was found, and no later reading takes it away.
-RecordReview reviewOf(const RecordContent& content, std::span<const Coupling> couplings, const Judge& judge);
+RecordReview reviewOf(const RecordContent& content, const RecordScope& scope, const Judge& judge);
 
 // Outside over cannot tell over no band yet over near edge over inside.
 Verdict graver(Verdict a, Verdict b);
+
+// The list of the first rigging of a calendar year.
+std::span<const TickKind> seasonTicks();
+// True when no earlier rigging record of the same local year was closed or left open; abandoned ones do not
+// count, imported tables do.
+bool isFirstOfSeason(const RiggingRecord& record, std::span<const RiggingRecord> all,
+                     std::span<const RecordClose> closings);
 
 } // namespace rig

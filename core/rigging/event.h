@@ -8,7 +8,7 @@
 
 namespace rig {
 
-enum class EventKind { Cleaned, Greased, Refitted, PartChanged, Annual, Note };
+enum class EventKind { Cleaned, Greased, Refitted, PartChanged, Annual, Note, Derigged };
 
 // Something done to the airframe, or to one coupling, that a reader of the history needs to know.
 struct Event

@@ -30,9 +30,11 @@ std::optional<Answer>& slotOf(CouplingFlow& flow, CheckKind kind)
     case CheckKind::SleeveAtStop:
         return flow.sleeveAtStop;
     case CheckKind::Pull:
+        return flow.pull;
+    case CheckKind::Secured:
         break;
     }
-    return flow.pull;
+    return flow.secured;
 }
 
 void decideNext(CouplingFlow& flow, Turn turn)
@@ -53,6 +55,8 @@ void decideNext(CouplingFlow& flow, Turn turn)
     }
     if (!flow.pull)
         return asking(Step::Pull, CheckKind::Pull);
+    if (turn == Turn::First && !flow.secured)
+        return asking(Step::Secure, CheckKind::Secured);
     flow.next = Step::Done;
 }
 
@@ -60,7 +64,14 @@ void decideNext(CouplingFlow& flow, Turn turn)
 
 bool CouplingFlow::hasDoubt() const
 {
-    return isDoubt(ballInSocket) || isDoubt(plungerHome) || isDoubt(sleeveAtStop) || isDoubt(pull);
+    return isDoubt(ballInSocket) || isDoubt(plungerHome) || isDoubt(sleeveAtStop) || isDoubt(pull) ||
+           isDoubt(secured);
+}
+
+std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind)
+{
+    CouplingFlow copy = flow;
+    return slotOf(copy, kind);
 }
 
 CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn)

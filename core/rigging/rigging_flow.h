@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/rigging/rigging_record.h"
+#include "core/rigging/record_content.h"
 
 #include <optional>
 #include <vector>
@@ -8,18 +8,19 @@
 namespace rig {
 
 // The steps for one coupling and one person, in this order.
-enum class Step { Look, Measure, Pull, Done };
+enum class Step { Look, Measure, Pull, Secure, Done };
 
 // What is asked next of one person at one coupling, worked out from the facts alone: everything since that
 // person's last interruption counts, nothing before it.
 struct CouplingFlow
 {
     Step next = Step::Look;
-    std::optional<CheckKind> ask; // the question open now, in Look and Pull
+    std::optional<CheckKind> ask; // the question open now, in Look, Pull and Secure
     std::optional<Answer> ballInSocket;
     std::optional<Answer> plungerHome;
     std::optional<Answer> sleeveAtStop;
     std::optional<Answer> pull;
+    std::optional<Answer> secured;
     std::vector<Reading> readings; // of this person since the last interruption, in time order
     bool interrupted = false;      // at any time in this record
     bool begun = false;            // anything answered since the last interruption
@@ -31,7 +32,11 @@ struct CouplingFlow
     bool mayMeasure() const { return ballInSocket == Answer::Yes && plungerHome && sleeveAtStop; }
 };
 
-// A locked reading is enough for Turn::First; Turn::Second needs none, its own reading is optional.
+// The answer that counts now to one question.
+std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind);
+
+// Turn::First needs a locked reading and the securing step; Turn::Second needs neither: its own reading is
+// optional.
 CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn);
 
 // Answers No or CannotSee anywhere in the record for this coupling, also those repeated since: they stay open

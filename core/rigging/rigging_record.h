@@ -13,7 +13,7 @@ namespace rig {
 enum class Answer { Yes, No, CannotSee };
 
 // What was looked at or tried on one coupling, in the order it has to be done.
-enum class CheckKind { BallInSocket, PlungerHome, SleeveAtStop, Pull };
+enum class CheckKind { BallInSocket, PlungerHome, SleeveAtStop, Pull, Secured };
 
 // One answer. A later answer to the same question stands beside the earlier one, never in its place.
 struct Check
@@ -29,7 +29,13 @@ struct Check
     Stamp stamp;
 };
 
-enum class InterruptionReason { Asked, PersonChanged, Idle, ProgramClosed };
+enum class InterruptionReason {
+    Asked,
+    PersonChanged,
+    Idle,
+    ProgramClosed,
+    QuestionClosed, // somebody has been at the coupling: whatever was done, it starts again at the look
+};
 
 // A break in the work on one coupling: it starts again at the look, and the mark stays.
 struct Interruption
@@ -59,7 +65,11 @@ struct RecordClose
     Stamp stamp;
 };
 
-enum class RecordOrigin { Rigging, ImportedTable };
+enum class RecordOrigin {
+    Rigging,
+    ImportedTable,
+    Recheck, // gone through again without having been taken apart: no further rigging is counted
+};
 
 // One rigging of one airframe, from the first look to the two names.
 struct RiggingRecord
@@ -70,16 +80,6 @@ struct RiggingRecord
     PersonId leader;
     Moment begins;
     Stamp stamp;
-};
-
-// All that stands in one record.
-struct RecordContent
-{
-    RiggingRecord record;
-    std::vector<Check> checks;
-    std::vector<Reading> readings;
-    std::vector<Interruption> interruptions;
-    std::optional<RecordClose> close;
 };
 
 } // namespace rig

@@ -27,6 +27,13 @@ std::vector<Gauge> AirframeFacts::gaugesInUse() const
     return inUse;
 }
 
+std::vector<Surface> AirframeFacts::surfacesInUse() const
+{
+    std::vector<Surface> inUse;
+    std::ranges::copy_if(surfaces, std::back_inserter(inUse), &Surface::inUse);
+    return inUse;
+}
+
 std::string AirframeFacts::nameOf(PersonId person) const
 {
     const auto found = std::ranges::find(persons, person, &Person::id);
@@ -64,7 +71,9 @@ Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe)
                      take(records.exclusions(airframe), facts.exclusions, problem) &&
                      take(records.frozenBaselines(airframe), facts.frozenBaselines, problem) &&
                      take(records.riggingRecords(airframe), facts.riggingRecords, problem) &&
-                     take(records.closings(airframe), facts.closings, problem);
+                     take(records.closings(airframe), facts.closings, problem) &&
+                     take(records.surfaces(airframe), facts.surfaces, problem) &&
+                     take(records.questions(airframe), facts.questions, problem);
     if (!all)
         return problem;
     const auto found = std::ranges::find(airframes, airframe, &Airframe::id);

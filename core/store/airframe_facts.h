@@ -21,10 +21,13 @@ struct AirframeFacts
     std::vector<FrozenBaseline> frozenBaselines;
     std::vector<RiggingRecord> riggingRecords;
     std::vector<RecordClose> closings;
+    std::vector<Surface> surfaces;        // also those no longer in use
+    std::vector<QuestionStory> questions; // of this airframe, closed ones too
 
     std::vector<Reading> readingsOf(CouplingId coupling) const;
     std::vector<Coupling> couplingsInUse() const;
     std::vector<Gauge> gaugesInUse() const;
+    std::vector<Surface> surfacesInUse() const;
     std::string nameOf(PersonId person) const; // empty when not known
     const Gauge* gauge(GaugeId id) const;      // null when not known
     // The latest check of a gauge that found it usable.

@@ -58,9 +58,9 @@ QString sqlOf(const char* form, const char* table)
 
 Outcome FactChecks::known(const char* table, const IdBytes& id) const
 {
-    const bool versioned =
-        std::ranges::count(std::array<std::string_view, 4>{"person", "airframe", "gauge", "coupling"},
-                           std::string_view{table}) > 0;
+    const bool versioned = std::ranges::count(std::array<std::string_view, 5>{"person", "airframe", "gauge",
+                                                                              "coupling", "surface"},
+                                              std::string_view{table}) > 0;
     const QString sql =
         sqlOf(versioned ? "SELECT 1 FROM %1 WHERE id = ? AND subject = id" : "SELECT 1 FROM %1 WHERE id = ?",
               table);
@@ -115,6 +115,31 @@ Outcome FactChecks::sameAirframe(const RecordId& record, const CouplingId& coupl
         return found.problem();
     if (!found.value())
         return refused("the record and the coupling are not of one airframe");
+    return Done{};
+}
+
+Outcome FactChecks::sameAirframe(const RecordId& record, const SurfaceId& surface) const
+{
+    const auto found = m_connection.integer(
+        QStringLiteral(
+            "SELECT 1 FROM rigging_record r JOIN surface s ON s.airframe = r.airframe WHERE r.id = ? AND "
+            "s.id = ? AND s.subject = s.id"),
+        {valueOf(record), valueOf(surface)});
+    if (!found)
+        return found.problem();
+    if (!found.value())
+        return refused("the record and the surface are not of one airframe");
+    return Done{};
+}
+
+Outcome FactChecks::ofAirframe(const char* table, const IdBytes& id, const AirframeId& airframe) const
+{
+    const auto found = m_connection.integer(sqlOf("SELECT 1 FROM %1 WHERE id = ? AND airframe = ?", table),
+                                            {valueOf(id), valueOf(airframe)});
+    if (!found)
+        return found.problem();
+    if (!found.value())
+        return refused(std::string{"not of this airframe: "} + table);
     return Done{};
 }
 
@@ -226,7 +251,8 @@ Outcome FactChecks::check(const RiggingRecord& record) const
 Outcome FactChecks::check(const Check& check) const
 {
     return firstProblem({notYetSaved(check.id), notYetToCome(check.when),
-                         sameAirframe(check.record, check.coupling), known("person", check.person.bytes)});
+                         sameAirframe(check.record, check.coupling), known("person", check.person.bytes),
+                         open(check.record)});
 }
 
 Outcome FactChecks::check(const Reading& reading) const
@@ -296,6 +322,72 @@ Outcome FactChecks::check(const RecordClose& close) const
         return refused("a complete close needs two names");
     return firstProblem({notYetSaved(close.id), twoPeople(close.first, close.second),
                          known("rigging_record", close.record.bytes), open(close.record)});
+}
+
+Outcome FactChecks::check(const Surface& surface) const
+{
+    const auto isBelowNothing = [](const std::optional<ManualDeflection>& given) {
+        return given && (given->nominal < Deflection{} || given->tolerance < Deflection{});
+    };
+    if (isBelowNothing(surface.up) || isBelowNothing(surface.down) ||
+        (surface.mostPlay && *surface.mostPlay < Deflection{}))
+        return refused("a deflection below 0");
+    if (surface.measuredAt && *surface.measuredAt <= Gap{})
+        return refused("a distance from the hinge of nothing");
+    if ((surface.up || surface.down || surface.mostPlay) && isBlank(surface.manualReference))
+        return refused("figures from a manual without its page");
+    return firstProblem(
+        {knownIfAny("surface", surface.id.bytes), known("airframe", surface.airframe.bytes),
+         unused("surface", "name", surface.name, surface.id.bytes, "airframe", surface.airframe.bytes)});
+}
+
+Outcome FactChecks::check(const SurfaceCheck& check) const
+{
+    return firstProblem({notYetSaved(check.id), sameAirframe(check.record, check.surface),
+                         known("person", check.person.bytes), known("person", check.cockpit.bytes),
+                         twoPeople(check.person, check.cockpit), open(check.record)});
+}
+
+Outcome FactChecks::check(const SurfaceMeasure& measure) const
+{
+    if (measure.value < Deflection{} || (measure.measuredAt && *measure.measuredAt <= Gap{}))
+        return refused("a measure below 0");
+    return firstProblem({notYetSaved(measure.id), sameAirframe(measure.record, measure.surface),
+                         known("person", measure.person.bytes), open(measure.record)});
+}
+
+Outcome FactChecks::check(const Tick& tick) const
+{
+    return firstProblem({notYetSaved(tick.id), known("rigging_record", tick.record.bytes),
+                         known("person", tick.person.bytes), open(tick.record)});
+}
+
+Outcome FactChecks::check(const Question& question) const
+{
+    const AirframeId& airframe = question.airframe;
+    const Outcome first =
+        firstProblem({notYetSaved(question.id), known("airframe", airframe.bytes),
+                      question.reading ? known("reading", question.reading->bytes) : Outcome{Done{}},
+                      question.gauge ? known("gauge", question.gauge->bytes) : Outcome{Done{}}});
+    if (!first)
+        return first;
+    return firstProblem(
+        {question.record ? ofAirframe("rigging_record", question.record->bytes, airframe) : Outcome{Done{}},
+         question.coupling ? ofAirframe("coupling", question.coupling->bytes, airframe) : Outcome{Done{}},
+         question.surface ? ofAirframe("surface", question.surface->bytes, airframe) : Outcome{Done{}}});
+}
+
+Outcome FactChecks::check(const Resolution& resolution) const
+{
+    const auto closed = m_connection.integer(QStringLiteral("SELECT 1 FROM resolution WHERE question = ?"),
+                                             {valueOf(resolution.question)});
+    if (!closed)
+        return closed.problem();
+    if (closed.value())
+        return refused("the question is already closed");
+    return firstProblem({notYetSaved(resolution.id), known("question", resolution.question.bytes),
+                         known("person", resolution.person.bytes), filled(resolution.found, "what was found"),
+                         filled(resolution.done, "what was done")});
 }
 
 } // namespace rig

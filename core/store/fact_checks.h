@@ -26,6 +26,12 @@ public:
     Outcome check(const FrozenBaseline& baseline) const;
     Outcome check(const Interruption& interruption) const;
     Outcome check(const RecordClose& close) const;
+    Outcome check(const Surface& surface) const;
+    Outcome check(const SurfaceCheck& check) const;
+    Outcome check(const SurfaceMeasure& measure) const;
+    Outcome check(const Tick& tick) const;
+    Outcome check(const Question& question) const;
+    Outcome check(const Resolution& resolution) const;
 
 private:
     // `id` names the first version of something in this table.
@@ -34,6 +40,8 @@ private:
     Outcome unused(const char* table, const char* column, const std::string& name, const IdBytes& own,
                    const char* within = nullptr, const IdBytes& withinId = {}) const;
     Outcome sameAirframe(const RecordId& record, const CouplingId& coupling) const;
+    Outcome sameAirframe(const RecordId& record, const SurfaceId& surface) const;
+    Outcome ofAirframe(const char* table, const IdBytes& id, const AirframeId& airframe) const;
     Outcome notYetToCome(Moment when) const;
     Outcome open(const RecordId& record) const;
     Outcome correctable(const Reading& reading) const;

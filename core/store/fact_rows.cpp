@@ -20,6 +20,22 @@ std::optional<Band> bandFrom(Row& row)
     return band;
 }
 
+std::optional<Deflection> deflectionFrom(Row& row)
+{
+    if (row.skipNull())
+        return std::nullopt;
+    return Deflection{static_cast<std::int32_t>(row.integer())};
+}
+
+std::optional<ManualDeflection> manualFrom(Row& row)
+{
+    const auto nominal = deflectionFrom(row);
+    const auto tolerance = deflectionFrom(row);
+    if (!nominal || !tolerance)
+        return std::nullopt;
+    return ManualDeflection{*nominal, *tolerance};
+}
+
 } // namespace
 
 Airframe airframeFrom(Row& row)
@@ -222,6 +238,95 @@ KeptReading keptReadingFrom(Row& row)
     shown.judgement.band = bandFrom(row);
     kept.shown = shown;
     return kept;
+}
+
+Surface surfaceFrom(Row& row)
+{
+    Surface surface;
+    surface.id = row.id<SurfaceId>();
+    surface.stamp = row.stamp();
+    surface.airframe = row.id<AirframeId>();
+    surface.name = row.text();
+    surface.kind = row.kind<SurfaceKind>();
+    surface.side = row.kind<Side>();
+    surface.order = row.count();
+    surface.senseCall = row.text();
+    surface.unit = row.kind<DeflectionUnit>();
+    surface.measuredAt = row.maybeGap();
+    surface.up = manualFrom(row);
+    surface.down = manualFrom(row);
+    surface.mostPlay = deflectionFrom(row);
+    surface.manualReference = row.text();
+    surface.inUse = row.flag();
+    return surface;
+}
+
+SurfaceCheck surfaceCheckFrom(Row& row)
+{
+    SurfaceCheck check;
+    check.id = row.id<FactId>();
+    check.stamp = row.stamp();
+    check.record = row.id<RecordId>();
+    check.surface = row.id<SurfaceId>();
+    check.kind = row.kind<SurfaceCheckKind>();
+    check.answer = row.kind<Answer>();
+    check.person = row.id<PersonId>();
+    check.cockpit = row.id<PersonId>();
+    return check;
+}
+
+SurfaceMeasure surfaceMeasureFrom(Row& row)
+{
+    SurfaceMeasure measure;
+    measure.id = row.id<FactId>();
+    measure.stamp = row.stamp();
+    measure.record = row.id<RecordId>();
+    measure.surface = row.id<SurfaceId>();
+    measure.kind = row.kind<MeasureKind>();
+    measure.unit = row.kind<DeflectionUnit>();
+    measure.value = Deflection{static_cast<std::int32_t>(row.integer())};
+    measure.measuredAt = row.maybeGap();
+    measure.person = row.id<PersonId>();
+    return measure;
+}
+
+Tick tickFrom(Row& row)
+{
+    Tick tick;
+    tick.id = row.id<FactId>();
+    tick.stamp = row.stamp();
+    tick.record = row.id<RecordId>();
+    tick.kind = row.kind<TickKind>();
+    tick.person = row.id<PersonId>();
+    return tick;
+}
+
+QuestionStory questionStoryFrom(Row& row)
+{
+    QuestionStory story;
+    Question& question = story.question;
+    question.id = row.id<QuestionId>();
+    question.stamp = row.stamp();
+    question.airframe = row.id<AirframeId>();
+    question.kind = row.kind<QuestionKind>();
+    question.record = row.maybeId<RecordId>();
+    question.coupling = row.maybeId<CouplingId>();
+    question.surface = row.maybeId<SurfaceId>();
+    question.reading = row.maybeId<ReadingId>();
+    question.gauge = row.maybeId<GaugeId>();
+    question.check = row.maybeKind<CheckKind>();
+    question.surfaceCheck = row.maybeKind<SurfaceCheckKind>();
+    if (row.skipNull())
+        return story; // still open
+    Resolution resolution;
+    resolution.id = row.id<FactId>();
+    resolution.stamp = row.stamp();
+    resolution.question = question.id;
+    resolution.person = row.id<PersonId>();
+    resolution.found = row.text();
+    resolution.done = row.text();
+    story.resolution = resolution;
+    return story;
 }
 
 } // namespace rig

@@ -20,5 +20,11 @@ Exclusion exclusionFrom(Row& row);
 FrozenBaseline baselineFrom(Row& row);
 Reading readingFrom(Row& row);
 KeptReading keptReadingFrom(Row& row);
+Surface surfaceFrom(Row& row);
+SurfaceCheck surfaceCheckFrom(Row& row);
+SurfaceMeasure surfaceMeasureFrom(Row& row);
+Tick tickFrom(Row& row);
+// The question, and its resolution where there is one.
+QuestionStory questionStoryFrom(Row& row);
 
 } // namespace rig

@@ -1,9 +1,10 @@
 #pragma once
 
 #include "core/airframe/coupling.h"
+#include "core/airframe/surface.h"
 #include "core/judgement/judgement.h"
 #include "core/rigging/event.h"
-#include "core/rigging/rigging_record.h"
+#include "core/rigging/record_content.h"
 
 #include <optional>
 #include <string_view>
@@ -82,6 +83,8 @@ constexpr std::string_view wordOf(EventKind kind)
         return "annual";
     case EventKind::Note:
         return "note";
+    case EventKind::Derigged:
+        return "derigged";
     }
     return {};
 }
@@ -93,6 +96,8 @@ constexpr std::string_view wordOf(RecordOrigin kind)
         return "rigging";
     case RecordOrigin::ImportedTable:
         return "imported-table";
+    case RecordOrigin::Recheck:
+        return "recheck";
     }
     return {};
 }
@@ -108,6 +113,8 @@ constexpr std::string_view wordOf(CheckKind kind)
         return "sleeve-at-stop";
     case CheckKind::Pull:
         return "pull";
+    case CheckKind::Secured:
+        return "secured";
     }
     return {};
 }
@@ -192,6 +199,8 @@ constexpr std::string_view wordOf(InterruptionReason kind)
         return "idle";
     case InterruptionReason::ProgramClosed:
         return "program-closed";
+    case InterruptionReason::QuestionClosed:
+        return "question-closed";
     }
     return {};
 }
@@ -271,6 +280,122 @@ constexpr std::string_view wordOf(Witness kind)
         return "weak";
     case Witness::None:
         return "none";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(SurfaceKind kind)
+{
+    switch (kind) {
+    case SurfaceKind::Aileron:
+        return "aileron";
+    case SurfaceKind::Elevator:
+        return "elevator";
+    case SurfaceKind::Rudder:
+        return "rudder";
+    case SurfaceKind::Flap:
+        return "flap";
+    case SurfaceKind::Airbrake:
+        return "airbrake";
+    case SurfaceKind::Trim:
+        return "trim";
+    case SurfaceKind::WaterDump:
+        return "water-dump";
+    case SurfaceKind::Other:
+        return "other";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(DeflectionUnit kind)
+{
+    switch (kind) {
+    case DeflectionUnit::Degrees:
+        return "degrees";
+    case DeflectionUnit::Millimetres:
+        return "millimetres";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(SurfaceCheckKind kind)
+{
+    switch (kind) {
+    case SurfaceCheckKind::HeldOneWay:
+        return "held-one-way";
+    case SurfaceCheckKind::HeldOtherWay:
+        return "held-other-way";
+    case SurfaceCheckKind::Sense:
+        return "sense";
+    case SurfaceCheckKind::FullTravel:
+        return "full-travel";
+    case SurfaceCheckKind::Neutral:
+        return "neutral";
+    case SurfaceCheckKind::FreePlay:
+        return "free-play";
+    case SurfaceCheckKind::Freedom:
+        return "freedom";
+    case SurfaceCheckKind::LocksEvenly:
+        return "locks-evenly";
+    case SurfaceCheckKind::EveryNotch:
+        return "every-notch";
+    case SurfaceCheckKind::HoldsSetting:
+        return "holds-setting";
+    case SurfaceCheckKind::OpensTogether:
+        return "opens-together";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(MeasureKind kind)
+{
+    switch (kind) {
+    case MeasureKind::FreePlay:
+        return "free-play";
+    case MeasureKind::Up:
+        return "up";
+    case MeasureKind::Down:
+        return "down";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(TickKind kind)
+{
+    switch (kind) {
+    case TickKind::SeasonCleaned:
+        return "season-cleaned";
+    case TickKind::SeasonGreased:
+        return "season-greased";
+    case TickKind::SeasonLeaves:
+        return "season-leaves";
+    case TickKind::SeasonRefresher:
+        return "season-refresher";
+    case TickKind::ToolsOut:
+        return "tools-out";
+    case TickKind::HatchesOn:
+        return "hatches-on";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(QuestionKind kind)
+{
+    switch (kind) {
+    case QuestionKind::OutsideReading:
+        return "outside-reading";
+    case QuestionKind::AnsweredNo:
+        return "answered-no";
+    case QuestionKind::CannotSee:
+        return "cannot-see";
+    case QuestionKind::ReadingsDisagree:
+        return "readings-disagree";
+    case QuestionKind::SidesSwapped:
+        return "sides-swapped";
+    case QuestionKind::SurfaceDoubt:
+        return "surface-doubt";
+    case QuestionKind::GaugeQuarantined:
+        return "gauge-quarantined";
     }
     return {};
 }

@@ -9,7 +9,7 @@
 #include "core/judgement/judgement.h"
 #include "core/result.h"
 #include "core/rigging/event.h"
-#include "core/rigging/rigging_record.h"
+#include "core/rigging/record_content.h"
 
 #include <functional>
 #include <optional>
@@ -57,6 +57,12 @@ public:
     Result<BaselineId> add(const FrozenBaseline& baseline);
     Result<FactId> add(const Interruption& interruption);
     Result<FactId> add(const RecordClose& close);
+    Result<SurfaceId> add(const Surface& surface);
+    Result<FactId> add(const SurfaceCheck& check);
+    Result<FactId> add(const SurfaceMeasure& measure);
+    Result<FactId> add(const Tick& tick);
+    Result<QuestionId> add(const Question& question);
+    Result<FactId> add(const Resolution& resolution);
 
     // Newest version of each, in the order they were first added; couplings in rigging order.
     Result<std::vector<Airframe>> airframes() const;
@@ -64,6 +70,7 @@ public:
     Result<std::vector<Gauge>> gauges() const;
     Result<std::vector<GaugeCheck>> gaugeChecks() const;
     Result<std::vector<Coupling>> couplings(AirframeId airframe) const;
+    Result<std::vector<Surface>> surfaces(AirframeId airframe) const; // in the order of checking
 
     // Oldest first. Superseded readings are among them; standing() in core/baseline leaves them out.
     Result<std::vector<Fitting>> fittings(AirframeId airframe) const;
@@ -74,6 +81,7 @@ public:
     Result<std::vector<FrozenBaseline>> frozenBaselines(AirframeId airframe) const;
     Result<std::vector<RiggingRecord>> riggingRecords(AirframeId airframe) const;
     Result<std::vector<RecordClose>> closings(AirframeId airframe) const;
+    Result<std::vector<QuestionStory>> questions(AirframeId airframe) const;
     Result<RecordContent> content(RecordId record) const;
 
     // The latest record of this airframe that nobody closed, if there is one. An imported table is no open

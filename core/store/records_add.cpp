@@ -283,4 +283,94 @@ Result<FactId> Records::add(const RecordClose& close)
     });
 }
 
+Result<SurfaceId> Records::add(const Surface& surface)
+{
+    const auto part = [](const std::optional<ManualDeflection>& given, auto member) {
+        return given ? valueOf((*given.*member).thousandths) : QVariant{};
+    };
+    return keep<SurfaceId>(writer(), surface, [&](Writer& writer) {
+        return subjectOf(writer.version(
+            "surface", surface.id.bytes, surface.stamp,
+            {{"airframe", valueOf(surface.airframe)},
+             {"name", valueOf(surface.name)},
+             kindColumn("kind", surface.kind),
+             kindColumn("side", surface.side),
+             {"check_order", valueOf(surface.order)},
+             {"sense_call", valueOf(surface.senseCall)},
+             kindColumn("unit", surface.unit),
+             {"measured_at_um", valueOf(surface.measuredAt)},
+             {"up_nominal", part(surface.up, &ManualDeflection::nominal)},
+             {"up_tolerance", part(surface.up, &ManualDeflection::tolerance)},
+             {"down_nominal", part(surface.down, &ManualDeflection::nominal)},
+             {"down_tolerance", part(surface.down, &ManualDeflection::tolerance)},
+             {"most_play", surface.mostPlay ? valueOf(surface.mostPlay->thousandths) : QVariant{}},
+             {"manual_reference", valueOf(surface.manualReference)},
+             {"in_use", valueOf(surface.inUse)}}));
+    });
+}
+
+Result<FactId> Records::add(const SurfaceCheck& check)
+{
+    return keep<FactId>(writer(), check, [&](Writer& writer) {
+        return writer.fact("surface_answer", check.stamp,
+                           {{"record", valueOf(check.record)},
+                            {"surface", valueOf(check.surface)},
+                            kindColumn("kind", check.kind),
+                            kindColumn("answer", check.answer),
+                            {"person", valueOf(check.person)},
+                            {"cockpit", valueOf(check.cockpit)}});
+    });
+}
+
+Result<FactId> Records::add(const SurfaceMeasure& measure)
+{
+    return keep<FactId>(writer(), measure, [&](Writer& writer) {
+        return writer.fact("surface_measure", measure.stamp,
+                           {{"record", valueOf(measure.record)},
+                            {"surface", valueOf(measure.surface)},
+                            kindColumn("kind", measure.kind),
+                            kindColumn("unit", measure.unit),
+                            {"value", valueOf(measure.value.thousandths)},
+                            {"measured_at_um", valueOf(measure.measuredAt)},
+                            {"person", valueOf(measure.person)}});
+    });
+}
+
+Result<FactId> Records::add(const Tick& tick)
+{
+    return keep<FactId>(writer(), tick, [&](Writer& writer) {
+        return writer.fact("tick", tick.stamp,
+                           {{"record", valueOf(tick.record)},
+                            kindColumn("kind", tick.kind),
+                            {"person", valueOf(tick.person)}});
+    });
+}
+
+Result<QuestionId> Records::add(const Question& question)
+{
+    return keep<QuestionId>(writer(), question, [&](Writer& writer) {
+        return writer.fact("question", question.stamp,
+                           {{"airframe", valueOf(question.airframe)},
+                            kindColumn("kind", question.kind),
+                            {"record", valueOf(question.record)},
+                            {"coupling", valueOf(question.coupling)},
+                            {"surface", valueOf(question.surface)},
+                            {"reading", valueOf(question.reading)},
+                            {"gauge", valueOf(question.gauge)},
+                            kindColumn("check_kind", question.check),
+                            kindColumn("surface_check", question.surfaceCheck)});
+    });
+}
+
+Result<FactId> Records::add(const Resolution& resolution)
+{
+    return keep<FactId>(writer(), resolution, [&](Writer& writer) {
+        return writer.fact("resolution", resolution.stamp,
+                           {{"question", valueOf(resolution.question)},
+                            {"person", valueOf(resolution.person)},
+                            {"found", valueOf(resolution.found)},
+                            {"done", valueOf(resolution.done)}});
+    });
+}
+
 } // namespace rig

@@ -46,6 +46,19 @@ constexpr const char* kRecordColumns =
 constexpr const char* kClosingColumns =
     "SELECT k.id, k.stated_by, k.stated_at, k.stated_offset, k.record, k.closing, k.first, k.second, k.note ";
 
+constexpr const char* kSurfaces =
+    "SELECT subject, stated_by, stated_at, stated_offset, airframe, name, kind, side, check_order, "
+    "sense_call,"
+    " unit, measured_at_um, up_nominal, up_tolerance, down_nominal, down_tolerance, most_play,"
+    " manual_reference, in_use FROM surface t"
+    " WHERE airframe = ? AND id = (SELECT max(id) FROM surface WHERE subject = t.subject)"
+    " ORDER BY check_order, subject";
+constexpr const char* kQuestionColumns =
+    "SELECT q.id, q.stated_by, q.stated_at, q.stated_offset, q.airframe, q.kind, q.record, q.coupling,"
+    " q.surface, q.reading, q.gauge, q.check_kind, q.surface_check, a.id, a.stated_by, a.stated_at,"
+    " a.stated_offset, a.person, a.found, a.done"
+    " FROM question q LEFT JOIN resolution a ON a.question = q.id ";
+
 constexpr const char* kReadingColumns =
     "SELECT r.id, r.stated_by, r.stated_at, r.stated_offset, r.coupling, r.fitting, r.record, r.enters_um,"
     " r.refuses_um, r.technique, r.gauge, r.state, r.purpose, r.turn, r.person, r.measured_at, "
@@ -134,6 +147,17 @@ Result<std::vector<Coupling>> Records::couplings(AirframeId airframe) const
     return all(m_file, sql(kCouplings), {valueOf(airframe)}, couplingFrom);
 }
 
+Result<std::vector<Surface>> Records::surfaces(AirframeId airframe) const
+{
+    return all(m_file, sql(kSurfaces), {valueOf(airframe)}, surfaceFrom);
+}
+
+Result<std::vector<QuestionStory>> Records::questions(AirframeId airframe) const
+{
+    return all(m_file, sql(kQuestionColumns, "WHERE q.airframe = ? ORDER BY q.id"), {valueOf(airframe)},
+               questionStoryFrom);
+}
+
 Result<std::vector<Fitting>> Records::fittings(AirframeId airframe) const
 {
     return all(m_file, sql(kFittings), {valueOf(airframe)}, fittingFrom);
@@ -212,41 +236,50 @@ Result<std::vector<RecordClose>> Records::closings(AirframeId airframe) const
 Result<RecordContent> Records::content(RecordId record) const
 {
     const QVariantList values{valueOf(record)};
-    const auto found = all(m_file, sql(kRecordColumns, "WHERE id = ?"), values, recordFrom);
-    if (!found)
-        return found.problem();
-    if (found.value().empty())
+    const auto rows = [&](const char* columns, const char* rest, auto make) {
+        return all(m_file, sql(columns, rest), values, make);
+    };
+    std::vector<RiggingRecord> found;
+    std::vector<RecordClose> closings;
+    RecordContent content;
+    Problem problem;
+    const bool isRead =
+        take(rows(kRecordColumns, "WHERE id = ?", recordFrom), found, problem) &&
+        take(rows("SELECT id, stated_by, stated_at, stated_offset, record, coupling, kind, answer, turn, "
+                  "person,"
+                  " answered_at, answered_offset FROM answer ",
+                  "WHERE record = ? ORDER BY id", checkFrom),
+             content.checks, problem) &&
+        take(rows(kReadingColumns,
+                  "FROM reading r LEFT JOIN shown s ON s.reading = r.id WHERE r.record = ?"
+                  " ORDER BY r.id",
+                  readingFrom),
+             content.readings, problem) &&
+        take(rows("SELECT id, stated_by, stated_at, stated_offset, record, coupling, turn, reason",
+                  " FROM interruption WHERE record = ? ORDER BY id", interruptionFrom),
+             content.interruptions, problem) &&
+        take(rows("SELECT id, stated_by, stated_at, stated_offset, record, surface, kind, answer, person, "
+                  "cockpit",
+                  " FROM surface_answer WHERE record = ? ORDER BY id", surfaceCheckFrom),
+             content.surfaceChecks, problem) &&
+        take(rows("SELECT id, stated_by, stated_at, stated_offset, record, surface, kind, unit, value,"
+                  " measured_at_um, person",
+                  " FROM surface_measure WHERE record = ? ORDER BY id", surfaceMeasureFrom),
+             content.surfaceMeasures, problem) &&
+        take(rows("SELECT id, stated_by, stated_at, stated_offset, record, kind, person",
+                  " FROM tick WHERE record = ? ORDER BY id", tickFrom),
+             content.ticks, problem) &&
+        take(rows(kQuestionColumns, "WHERE q.record = ? ORDER BY q.id", questionStoryFrom), content.questions,
+             problem) &&
+        take(rows(kClosingColumns, "FROM closing k WHERE k.record = ? ORDER BY k.id", closingFrom), closings,
+             problem);
+    if (!isRead)
+        return problem;
+    if (found.empty())
         return Problem{ProblemKind::NotFound, "no rigging record " + textOf(record.bytes)};
-    auto checks =
-        all(m_file,
-            QStringLiteral("SELECT id, stated_by, stated_at, stated_offset, record, coupling, kind, answer,"
-                           " turn, person, answered_at, answered_offset FROM answer WHERE record = ?"
-                           " ORDER BY id"),
-            values, checkFrom);
-    if (!checks)
-        return checks.problem();
-    auto readings =
-        all(m_file,
-            sql(kReadingColumns, "FROM reading r LEFT JOIN shown s ON s.reading = r.id WHERE r.record = ?"
-                                 " ORDER BY r.id"),
-            values, readingFrom);
-    if (!readings)
-        return readings.problem();
-    auto interruptions =
-        all(m_file,
-            QStringLiteral("SELECT id, stated_by, stated_at, stated_offset, record, coupling, turn,"
-                           " reason FROM interruption WHERE record = ? ORDER BY id"),
-            values, interruptionFrom);
-    if (!interruptions)
-        return interruptions.problem();
-    const auto closings = all(m_file, sql(kClosingColumns, "FROM closing k WHERE k.record = ? ORDER BY k.id"),
-                              values, closingFrom);
-    if (!closings)
-        return closings.problem();
-    RecordContent content{found.value().front(), std::move(checks).value(), std::move(readings).value(),
-                          std::move(interruptions).value(), std::nullopt};
-    if (!closings.value().empty())
-        content.close = closings.value().front();
+    content.record = found.front();
+    if (!closings.empty())
+        content.close = closings.front();
     return content;
 }
 
@@ -254,8 +287,9 @@ Result<std::optional<RecordId>> Records::openRecord(AirframeId airframe) const
 {
     const auto found =
         all(m_file,
-            sql(kRecordColumns, "r WHERE airframe = ? AND origin = 'rigging' AND NOT EXISTS (SELECT 1 FROM"
-                                " closing WHERE record = r.id) ORDER BY id DESC LIMIT 1"),
+            sql(kRecordColumns,
+                "r WHERE airframe = ? AND origin <> 'imported-table' AND NOT EXISTS (SELECT 1 FROM"
+                " closing WHERE record = r.id) ORDER BY id DESC LIMIT 1"),
             {valueOf(airframe)}, recordFrom);
     if (!found)
         return found.problem();

@@ -50,6 +50,12 @@ public:
             m_problem = "unknown word " + word;
         return found.value_or(Kind{});
     }
+    template <typename Kind> std::optional<Kind> maybeKind()
+    {
+        if (skipNull())
+            return std::nullopt;
+        return kind<Kind>();
+    }
     // True, and one column on, when the next one is empty.
     bool skipNull();
     void skip(int columns) { m_column += columns; }

@@ -12,12 +12,29 @@ struct FactTable
 
 // Every table of facts, each after those it refers to.
 inline constexpr std::array kFactTables{
-    FactTable{"person", true},       FactTable{"airframe", true},    FactTable{"gauge", true},
-    FactTable{"gauge_size", false},  FactTable{"gauge_check", true}, FactTable{"coupling", true},
-    FactTable{"fitting", true},      FactTable{"event", true},       FactTable{"rigging_record", true},
-    FactTable{"answer", true},       FactTable{"reading", true},     FactTable{"shown", false},
-    FactTable{"exclusion", true},    FactTable{"baseline", true},    FactTable{"baseline_reading", false},
-    FactTable{"interruption", true}, FactTable{"closing", true},
+    FactTable{"person", true},
+    FactTable{"airframe", true},
+    FactTable{"gauge", true},
+    FactTable{"gauge_size", false},
+    FactTable{"gauge_check", true},
+    FactTable{"coupling", true},
+    FactTable{"fitting", true},
+    FactTable{"event", true},
+    FactTable{"rigging_record", true},
+    FactTable{"answer", true},
+    FactTable{"reading", true},
+    FactTable{"shown", false},
+    FactTable{"exclusion", true},
+    FactTable{"baseline", true},
+    FactTable{"baseline_reading", false},
+    FactTable{"interruption", true},
+    FactTable{"closing", true},
+    FactTable{"surface", true},
+    FactTable{"surface_answer", true},
+    FactTable{"surface_measure", true},
+    FactTable{"tick", true},
+    FactTable{"question", true},
+    FactTable{"resolution", true},
 };
 
 } // namespace rig

@@ -22,6 +22,11 @@ template <typename Kind> Column kindColumn(const char* name, Kind kind)
     return {name, valueOf(wordOf(kind))};
 }
 
+template <typename Kind> Column kindColumn(const char* name, const std::optional<Kind>& kind)
+{
+    return {name, kind ? valueOf(wordOf(*kind)) : QVariant{}};
+}
+
 // Appends rows within the transaction that saved() holds.
 class Writer
 {

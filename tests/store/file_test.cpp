@@ -99,8 +99,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
 {
     const char* const checksums[] = {
         "c99930cf58841e2d0f51cc3fdc304d7e204de36029fef3566b0695076e00df2a",
+        "03300914e551002f8438520f02cc448f535e2bd25c2c108a79d84f41f29a0526",
     };
-    ASSERT_EQ(newestSchemaVersion(), 1);
+    ASSERT_EQ(newestSchemaVersion(), 2);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)
@@ -276,7 +277,9 @@ TEST(File, EveryKindHasItsWord)
     };
     EXPECT_EQ(countOf(GaugeKind::Leaves), 3);
     EXPECT_EQ(countOf(Technique::Leaf), 7);
-    EXPECT_EQ(countOf(EventKind::Note), 6);
+    EXPECT_EQ(countOf(EventKind::Note), 7);
+    EXPECT_EQ(countOf(SurfaceCheckKind::Sense), 11);
+    EXPECT_EQ(countOf(QuestionKind::CannotSee), 7);
     EXPECT_EQ(countOf(Reason::None), 6);
     EXPECT_EQ(countOf(Verdict::Inside), 5);
     EXPECT_FALSE(kindFrom<Verdict>("safe"));

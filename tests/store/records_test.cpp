@@ -347,6 +347,90 @@ TEST_F(RoundTrip, WholeRiggingRecord)
     EXPECT_EQ(content.close->id, lastClosing());
 }
 
+TEST_F(RoundTrip, SurfaceWithWhatTheManualSays)
+{
+    Surface surface;
+    surface.airframe = hangar.airframe;
+    surface.name = "Left aileron";
+    surface.kind = SurfaceKind::Aileron;
+    surface.side = Side::Left;
+    surface.order = 3;
+    surface.senseCall = "Stick left: left up.";
+    surface.unit = DeflectionUnit::Millimetres;
+    surface.measuredAt = Gap::micrometres(120'000);
+    surface.up = ManualDeflection{{42'000}, {2'500}};
+    surface.mostPlay = Deflection{1'500};
+    surface.manualReference = "page 3-12, revision 4";
+    surface.id = must(records().add(surface));
+    store.reopen();
+    const Surface kept = must(records().surfaces(hangar.airframe)).back();
+    EXPECT_EQ(kept.id, surface.id);
+    EXPECT_EQ(kept.name, surface.name);
+    EXPECT_EQ(kept.kind, SurfaceKind::Aileron);
+    EXPECT_EQ(kept.side, Side::Left);
+    EXPECT_EQ(kept.order, 3);
+    EXPECT_EQ(kept.senseCall, surface.senseCall);
+    EXPECT_EQ(kept.unit, DeflectionUnit::Millimetres);
+    EXPECT_EQ(kept.measuredAt, surface.measuredAt);
+    ASSERT_TRUE(kept.up);
+    EXPECT_EQ(kept.up->nominal, Deflection{42'000});
+    EXPECT_EQ(kept.up->tolerance, Deflection{2'500});
+    EXPECT_FALSE(kept.down);
+    EXPECT_EQ(kept.mostPlay, surface.mostPlay);
+    EXPECT_EQ(kept.manualReference, surface.manualReference);
+    EXPECT_TRUE(kept.inUse);
+}
+
+TEST_F(RoundTrip, ControlCheckTicksAndQuestionsOfARecord)
+{
+    Surface elevator;
+    elevator.airframe = hangar.airframe;
+    elevator.name = "Elevator";
+    elevator.kind = SurfaceKind::Elevator;
+    elevator.id = must(records().add(elevator));
+    const RecordId record = must(records().add(hangar.record(now())));
+    const SurfaceCheck sense{{},         record,      elevator.id, SurfaceCheckKind::Sense,
+                             Answer::No, hangar.oren, hangar.vale, {}};
+    must(records().add(sense));
+    must(records().add(SurfaceMeasure{{},
+                                      record,
+                                      elevator.id,
+                                      MeasureKind::FreePlay,
+                                      DeflectionUnit::Millimetres,
+                                      {1'200},
+                                      Gap::micrometres(95'000),
+                                      hangar.oren,
+                                      {}}));
+    must(records().add(Tick{{}, record, TickKind::SeasonGreased, hangar.vale, {}}));
+    const QuestionId question = must(records().add(*questionFrom(sense, hangar.airframe)));
+    store.reopen();
+    RecordContent content = must(records().content(record));
+    ASSERT_EQ(content.surfaceChecks.size(), 1U);
+    EXPECT_EQ(content.surfaceChecks[0].kind, SurfaceCheckKind::Sense);
+    EXPECT_EQ(content.surfaceChecks[0].answer, Answer::No);
+    EXPECT_EQ(content.surfaceChecks[0].person, hangar.oren);
+    EXPECT_EQ(content.surfaceChecks[0].cockpit, hangar.vale);
+    ASSERT_EQ(content.surfaceMeasures.size(), 1U);
+    EXPECT_EQ(content.surfaceMeasures[0].value, Deflection{1'200});
+    EXPECT_EQ(content.surfaceMeasures[0].measuredAt, Gap::micrometres(95'000));
+    ASSERT_EQ(content.ticks.size(), 1U);
+    EXPECT_EQ(content.ticks[0].kind, TickKind::SeasonGreased);
+    ASSERT_EQ(content.questions.size(), 1U);
+    EXPECT_TRUE(content.questions[0].isOpen());
+    EXPECT_EQ(content.questions[0].question.kind, QuestionKind::SurfaceDoubt);
+    EXPECT_EQ(content.questions[0].question.surfaceCheck, SurfaceCheckKind::Sense);
+    EXPECT_FALSE(content.questions[0].question.coupling);
+
+    must(records().add(Resolution{{}, question, hangar.vale, "crossed", "crossed back, checked anew", {}}));
+    store.reopen();
+    const QuestionStory story = must(records().questions(hangar.airframe)).front();
+    ASSERT_FALSE(story.isOpen());
+    EXPECT_EQ(story.resolution->question, question);
+    EXPECT_EQ(story.resolution->person, hangar.vale);
+    EXPECT_EQ(story.resolution->found, "crossed");
+    EXPECT_EQ(story.resolution->done, "crossed back, checked anew");
+}
+
 TEST_F(Versions, NewerOneHoldsAndTheIdStays)
 {
     Person person = must(records().persons()).front();

@@ -242,3 +242,62 @@ TEST_F(Refused, TakesTheWholeOfATogetherWithItEvenWhenOverlooked)
     ASSERT_FALSE(done);
     EXPECT_TRUE(must(records().readings(hangar.airframe)).empty());
 }
+
+TEST_F(Refused, ControlCheckByOnePersonAlone)
+{
+    Surface elevator;
+    elevator.airframe = hangar.airframe;
+    elevator.name = "Elevator";
+    elevator.id = must(records().add(elevator));
+    const RecordId record = must(records().add(hangar.record(now())));
+    const SurfaceCheck check{{},          record,      elevator.id, SurfaceCheckKind::Sense,
+                             Answer::Yes, hangar.oren, hangar.oren, {}};
+    expect(records().add(check));
+}
+
+TEST_F(Refused, DeflectionFromNoPageOfTheManual)
+{
+    Surface surface;
+    surface.airframe = hangar.airframe;
+    surface.name = "Elevator";
+    surface.up = ManualDeflection{{25'000}, {1'000}};
+    expect(records().add(surface));
+    surface.manualReference = "page 3-12, revision 4";
+    must(records().add(surface));
+}
+
+TEST_F(Refused, AnswerInAClosedRecord)
+{
+    const RecordId record = must(records().add(hangar.record(now())));
+    RecordClose close;
+    close.record = record;
+    must(records().add(close));
+    Check check;
+    check.record = record;
+    check.coupling = hangar.leftAileron;
+    check.person = hangar.oren;
+    check.when = now();
+    expect(records().add(check));
+    expect(records().add(Tick{{}, record, TickKind::ToolsOut, hangar.oren, {}}));
+}
+
+TEST_F(Refused, QuestionClosedTwiceOrWithoutWhatWasFound)
+{
+    Question question;
+    question.airframe = hangar.airframe;
+    question.kind = QuestionKind::OutsideReading;
+    question.coupling = hangar.leftAileron;
+    const QuestionId id = must(records().add(question));
+    expect(records().add(Resolution{{}, id, hangar.oren, " ", "sleeve moved back", {}}));
+    expect(records().add(Resolution{{}, id, hangar.oren, "sleeve moved", "", {}}));
+    must(records().add(Resolution{{}, id, hangar.oren, "sleeve moved", "sleeve moved back", {}}));
+    expect(records().add(Resolution{{}, id, hangar.vale, "nothing", "nothing", {}}));
+}
+
+TEST_F(Refused, QuestionAboutACouplingOfAnotherAirframe)
+{
+    Question question;
+    question.airframe = must(records().add(anAirframe("QX-42")));
+    question.coupling = hangar.leftAileron;
+    expect(records().add(question));
+}

@@ -25,21 +25,6 @@ namespace {
 
 constexpr std::array kLook{CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop};
 
-std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind)
-{
-    switch (kind) {
-    case CheckKind::BallInSocket:
-        return flow.ballInSocket;
-    case CheckKind::PlungerHome:
-        return flow.plungerHome;
-    case CheckKind::SleeveAtStop:
-        return flow.sleeveAtStop;
-    case CheckKind::Pull:
-        break;
-    }
-    return flow.pull;
-}
-
 QString gaugeNoteOf(const CouplingSheet& sheet)
 {
     if (!sheet.gauge)

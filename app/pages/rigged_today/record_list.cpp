@@ -116,6 +116,8 @@ QString nowOf(Step step)
         return RiggedWords::measureNow();
     case Step::Pull:
         return RiggedWords::pullNow();
+    case Step::Secure:
+        return RiggedWords::secureNow();
     case Step::Done:
         break;
     }

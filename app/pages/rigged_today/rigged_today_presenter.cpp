@@ -14,7 +14,7 @@ const RiggingRecord* openRecordIn(const AirframeFacts& facts)
 {
     const RiggingRecord* open = nullptr;
     for (const RiggingRecord& record : facts.riggingRecords) {
-        if (record.origin != RecordOrigin::Rigging)
+        if (record.origin == RecordOrigin::ImportedTable)
             continue;
         const bool closed = std::ranges::any_of(
             facts.closings, [&record](const RecordClose& close) { return close.record == record.id; });
@@ -102,6 +102,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
         if (const auto day = facts.lastGoodCheck(gauge.id))
             view.goodChecks[gauge.id] = *day;
     view.couplings = facts.couplingsInUse();
+    view.surfaces = facts.surfacesInUse();
     view.lastClose = lastCloseIn(facts);
     const RiggingRecord* open = openRecordIn(facts);
     if (!open)
@@ -115,7 +116,9 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     std::map<CouplingId, CouplingHistory> histories;
     for (const Coupling& coupling : view.couplings)
         histories.emplace(coupling.id, historyIn(facts, coupling));
-    view.review = reviewOf(content.value(), view.couplings, [&histories](const Reading& reading) {
+    const RecordScope scope{view.couplings, view.surfaces,
+                            isFirstOfSeason(*open, facts.riggingRecords, facts.closings)};
+    view.review = reviewOf(content.value(), scope, [&histories](const Reading& reading) {
         return judgeIn(histories.at(reading.coupling), reading);
     });
     return view;

@@ -37,6 +37,7 @@ struct RiggedTodayView
     std::vector<Gauge> gauges;         // in use
     std::map<GaugeId, Day> goodChecks; // when each was last found usable
     std::vector<Coupling> couplings;   // in use, in rigging order
+    std::vector<Surface> surfaces;     // in use, in the order of the control check
     std::optional<RecordHeader> record;
     std::optional<LastClose> lastClose;
     RecordReview review;

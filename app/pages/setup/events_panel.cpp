@@ -74,7 +74,7 @@ void EventsPanel::makeForm()
     m_fittingToo->setWordWrap(true);
     m_fittingToo->setObjectName("startFittingToo");
     m_form->addWidget(m_fittingToo);
-    for (int i = 0; i <= static_cast<int>(EventKind::Note); ++i)
+    for (int i = 0; i <= static_cast<int>(EventKind::Derigged); ++i)
         m_kind->addItem(SetUpWords::kind(static_cast<EventKind>(i)));
     connect(m_kind, &QComboBox::currentIndexChanged, this, &EventsPanel::remindOfFitting);
     connect(m_where, &QComboBox::activated, m_form, &Form::edited);

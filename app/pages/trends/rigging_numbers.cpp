@@ -37,7 +37,7 @@ RiggingNumbers::RiggingNumbers(const AirframeFacts& facts) : m_before{facts.airf
     for (const RiggingRecord& record : facts.riggingRecords) {
         if (record.origin == RecordOrigin::ImportedTable)
             tables.insert(record.id);
-        else if (!abandoned.contains(record.id))
+        else if (record.origin == RecordOrigin::Rigging && !abandoned.contains(record.id))
             begins.emplace(Key{record.id, Day{}}, wallSeconds(record.begins));
     }
     for (const KeptReading& kept : facts.readings) {

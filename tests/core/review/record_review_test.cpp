@@ -15,6 +15,13 @@ public:
     {
         m_coupling.id.bytes = m_ids.next(0);
         m_coupling.name = "Left flap";
+        Surface trim;
+        trim.id.bytes = m_ids.next(0);
+        trim.name = "Trim";
+        trim.kind = SurfaceKind::Trim;
+        m_surfaces.push_back(trim);
+        for (const SurfaceCheckKind kind : checksOf(trim.kind))
+            m_content.surfaceChecks.push_back({{}, {}, trim.id, kind, Answer::Yes, {}, {}, {}});
     }
 
     Record& answer(CheckKind kind, Answer answer, Turn turn)
@@ -34,6 +41,49 @@ public:
         for (const CheckKind kind :
              {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop, CheckKind::Pull})
             answer(kind, Answer::Yes, turn);
+        if (turn == Turn::First)
+            answer(CheckKind::Secured, Answer::Yes, turn);
+        return *this;
+    }
+
+    Record& ask(QuestionKind kind)
+    {
+        QuestionStory story;
+        story.question.id.bytes = m_ids.next(0);
+        story.question.kind = kind;
+        story.question.coupling = m_coupling.id;
+        m_content.questions.push_back(story);
+        return *this;
+    }
+
+    // Somebody has been at the coupling, so it starts again at the look.
+    Record& resolve()
+    {
+        m_content.questions.back().resolution = Resolution{};
+        return interrupt();
+    }
+
+    Record& withoutSurfaces()
+    {
+        m_surfaces.clear();
+        return *this;
+    }
+
+    Record& onlyLookedAtSurface()
+    {
+        m_content.surfaceChecks.pop_back();
+        return *this;
+    }
+
+    Record& asFirstOfSeason()
+    {
+        m_isFirstOfSeason = true;
+        return *this;
+    }
+
+    Record& tick(TickKind kind)
+    {
+        m_content.ticks.push_back({{}, {}, kind, {}, {}});
         return *this;
     }
 
@@ -67,11 +117,12 @@ public:
     template <typename Function> RecordReview reviewWith(Function verdictOf) const
     {
         const std::vector<Coupling> couplings{m_coupling};
-        return reviewOf(m_content, couplings, [&verdictOf](const Reading& reading) {
-            Judgement judgement;
-            judgement.verdict = verdictOf(reading);
-            return judgement;
-        });
+        return reviewOf(m_content, {couplings, m_surfaces, m_isFirstOfSeason},
+                        [&verdictOf](const Reading& reading) {
+                            Judgement judgement;
+                            judgement.verdict = verdictOf(reading);
+                            return judgement;
+                        });
     }
 
     static std::vector<OpenItemKind> kinds(const RecordReview& review)
@@ -85,7 +136,9 @@ public:
 private:
     IdSource m_ids{7};
     Coupling m_coupling;
+    std::vector<Surface> m_surfaces; // one, gone through
     RecordContent m_content;
+    bool m_isFirstOfSeason = false;
 };
 
 using Kinds = std::vector<OpenItemKind>;
@@ -107,6 +160,8 @@ TEST(RecordReview, NamesTheStepThatIsMissing)
     record.read(600_um);
     EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotPulled});
     record.answer(CheckKind::Pull, Answer::Yes, Turn::First);
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotSecured});
+    record.answer(CheckKind::Secured, Answer::Yes, Turn::First);
     EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NoSecondPerson});
     EXPECT_FALSE(record.review().mayCloseComplete());
     record.lookAndPull(Turn::Second);
@@ -174,4 +229,77 @@ TEST(RecordReview, NeverLetsALesserVerdictHideAGraverOne)
     EXPECT_EQ(graver(Verdict::NoBandYet, Verdict::NearEdge), Verdict::NoBandYet);
     EXPECT_EQ(graver(Verdict::CannotTell, Verdict::NoBandYet), Verdict::CannotTell);
     EXPECT_EQ(graver(Verdict::Outside, Verdict::CannotTell), Verdict::Outside);
+}
+
+TEST(RecordReview, AClosedQuestionLetsTheRecordGoOnOnceTheCouplingIsDoneAnew)
+{
+    for (const QuestionKind kind : {QuestionKind::AnsweredNo, QuestionKind::OutsideReading,
+                                    QuestionKind::ReadingsDisagree, QuestionKind::SidesSwapped}) {
+        Record record;
+        record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second).ask(kind);
+        EXPECT_FALSE(record.review().mayCloseComplete());
+        record.resolve();
+        EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotLooked}) << static_cast<int>(kind);
+        record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second);
+        EXPECT_TRUE(record.review().mayCloseComplete()) << static_cast<int>(kind);
+        EXPECT_TRUE(record.review().couplings.front().resolved);
+    }
+}
+
+TEST(RecordReview, AQuestionStaysOpenWhateverIsReadLater)
+{
+    Record record;
+    record.ask(QuestionKind::OutsideReading).interrupt();
+    record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second);
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::OutsideReading});
+}
+
+TEST(RecordReview, NamesWhatTheControlCheckHasNotTriedYet)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second).onlyLookedAtSurface();
+    const RecordReview review = record.review();
+    EXPECT_EQ(Record::kinds(review), Kinds{OpenItemKind::SurfaceNotChecked});
+    EXPECT_EQ(review.surfaces.front().next, SurfaceCheckKind::HoldsSetting);
+    EXPECT_EQ(review.surfacesDone(), 0);
+}
+
+TEST(RecordReview, SaysThatNoSurfacesAreSetUp)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second).withoutSurfaces();
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NoSurfaces});
+    EXPECT_FALSE(record.review().mayCloseComplete());
+}
+
+TEST(RecordReview, AsksForTheSeasonListOnTheFirstRiggingOfTheYear)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second).asFirstOfSeason();
+    record.tick(TickKind::SeasonCleaned).tick(TickKind::SeasonGreased).tick(TickKind::SeasonLeaves);
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::SeasonList});
+    EXPECT_EQ(record.review().seasonList, std::vector{TickKind::SeasonRefresher});
+    EXPECT_TRUE(record.tick(TickKind::SeasonRefresher).review().mayCloseComplete());
+}
+
+TEST(FirstOfSeason, IsTheFirstRecordOfTheYearThatWasNotAbandoned)
+{
+    IdSource ids{9};
+    const auto recordAt = [&ids](std::int64_t utcSeconds) {
+        RiggingRecord record;
+        record.id.bytes = ids.next(0);
+        record.begins.utcSeconds = utcSeconds;
+        return record;
+    };
+    constexpr std::int64_t kYear = 366 * 24 * 3600;
+    const RiggingRecord before = recordAt(1'700'000'000);
+    const RiggingRecord first = recordAt(1'700'000'000 + kYear);
+    const RiggingRecord second = recordAt(1'700'000'000 + kYear + 3600);
+    const std::vector all{before, first, second};
+    EXPECT_TRUE(isFirstOfSeason(first, all, {}));
+    EXPECT_FALSE(isFirstOfSeason(second, all, {}));
+    RecordClose abandoned;
+    abandoned.record = first.id;
+    abandoned.closing = Closing::Abandoned;
+    EXPECT_TRUE(isFirstOfSeason(second, all, std::vector{abandoned}));
 }

@@ -77,7 +77,8 @@ TEST(CouplingFlow, GoesLookMeasurePullDone)
     Rigging rigging;
     EXPECT_EQ(rigging.look().flow().next, Step::Measure);
     EXPECT_EQ(rigging.read(600_um, 650_um).flow().ask, CheckKind::Pull);
-    EXPECT_TRUE(rigging.answer(CheckKind::Pull, Answer::Yes).flow().isDone());
+    EXPECT_EQ(rigging.answer(CheckKind::Pull, Answer::Yes).flow().ask, CheckKind::Secured);
+    EXPECT_TRUE(rigging.answer(CheckKind::Secured, Answer::Yes).flow().isDone());
 }
 
 TEST(CouplingFlow, KeepsMeasuringShutWhenTheSocketIsEmptyOrNotSeen)

@@ -1,0 +1,66 @@
+#pragma once
+
+#include "core/airframe/ids.h"
+#include "core/airframe/stamp.h"
+#include "core/rigging/control_check.h"
+#include "core/rigging/rigging_record.h"
+
+#include <optional>
+#include <string>
+
+namespace rig {
+
+enum class QuestionKind {
+    OutsideReading,   // a reading lay outside its band
+    AnsweredNo,       // look, pull or secured
+    CannotSee,        //
+    ReadingsDisagree, // the two persons' readings differ by more than measuring explains
+    SidesSwapped,     // left reads like right and right like left
+    SurfaceDoubt,     // a control check was not answered with yes
+    GaugeQuarantined, // readings were taken with a gauge that is now in doubt
+};
+
+// Something that has to be found out. It stays open until a named person has said what was found and done; no
+// later reading or answer closes it.
+struct Question
+{
+    QuestionId id; // null until saved
+    AirframeId airframe;
+    QuestionKind kind = QuestionKind::OutsideReading;
+    std::optional<RecordId> record;
+    std::optional<CouplingId> coupling;
+    std::optional<SurfaceId> surface;
+    std::optional<ReadingId> reading; // the one it is about, or the second of two that disagree
+    std::optional<GaugeId> gauge;
+    std::optional<CheckKind> check;               // the step that was answered
+    std::optional<SurfaceCheckKind> surfaceCheck; // the same of a control check
+    Stamp stamp;
+
+    // The same thing at the same place: while one is open, another need not be asked.
+    bool asksTheSameAs(const Question& other) const;
+};
+
+// How a question was closed: by whom, what was found, what was done. All three are filled in.
+struct Resolution
+{
+    FactId id; // null until saved
+    QuestionId question;
+    PersonId person; // who decided; stamp.by is who entered it
+    std::string found;
+    std::string done;
+    Stamp stamp;
+};
+
+struct QuestionStory
+{
+    Question question;
+    std::optional<Resolution> resolution;
+
+    bool isOpen() const { return !resolution.has_value(); }
+};
+
+// The question that an answer opens; none for a yes.
+std::optional<Question> questionFrom(const Check& check, AirframeId airframe);
+std::optional<Question> questionFrom(const SurfaceCheck& check, AirframeId airframe);
+
+} // namespace rig
