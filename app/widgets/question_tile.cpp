@@ -55,6 +55,11 @@ QPushButton* QuestionTile::addButton(Answer answer)
     return button;
 }
 
+void QuestionTile::setHint(const QString& hint)
+{
+    m_hint->setText(hint);
+}
+
 void QuestionTile::setAnswer(std::optional<Answer> answer)
 {
     for (const Answer one : {Answer::Yes, Answer::No, Answer::CannotSee})

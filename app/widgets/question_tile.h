@@ -21,6 +21,7 @@ public:
     // Three answers for a look; a pull can be done or not, so `withCannotSee` false leaves the third out.
     QuestionTile(const QString& title, const QString& hint, bool withCannotSee, QWidget* parent = nullptr);
 
+    void setHint(const QString& hint);
     void setAnswer(std::optional<Answer> answer);
     // `asked`: this is the question open now. `open`: it may be answered at all.
     void setState(bool asked, bool open);

@@ -63,7 +63,20 @@ QString RiggedWords::hint(CheckKind kind)
     case CheckKind::Secured:
         break;
     }
-    return tr("As this coupling is secured, after the pull.");
+    return secureHint(Securing::SleeveAndPin);
+}
+
+QString RiggedWords::secureHint(Securing securing)
+{
+    switch (securing) {
+    case Securing::Sleeve:
+        return tr("Sleeve at its stop, by itself. Tape over the hatch is no lock.");
+    case Securing::Pin:
+        return tr("Pin through the witness hole, and closed.");
+    case Securing::SleeveAndPin:
+        break;
+    }
+    return tr("Sleeve at its stop, pin through the witness hole.");
 }
 
 QString RiggedWords::startSentence()

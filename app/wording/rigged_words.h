@@ -29,6 +29,7 @@ public:
     }
     static QString question(CheckKind kind);
     static QString hint(CheckKind kind);
+    static QString secureHint(Securing securing);
 
     // The record's list
     static QString recordHeading() { return tr("Rigging record"); }

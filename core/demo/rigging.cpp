@@ -113,6 +113,7 @@ struct AtCoupling
             readAs(plan.first, Turn::First, toolFor(joint, plan), gap, plan.shift);
         }
         answer(teller, record, joint, CheckKind::Pull, Answer::Yes, Turn::First, plan.first);
+        answer(teller, record, joint, CheckKind::Secured, Answer::Yes, Turn::First, plan.first);
         return true;
     }
 

@@ -80,7 +80,7 @@ TEST_F(Demonstration, JudgesAReadingOfTodayAgainstTheInventedPast)
     type("yyy0.45");
     press(Qt::Key_Return);
     EXPECT_EQ(textOf(window, "verdictWord"), "Inside the band");
-    type("y");
+    type("yy");
     press(Qt::Key_Return);
     type("yyy0.1");
     press(Qt::Key_Return);

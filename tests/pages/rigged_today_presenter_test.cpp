@@ -174,6 +174,7 @@ TEST_F(RiggedToday, LeavesAFinishedCouplingAloneWhenTheFileIsOpenedAgain)
     look();
     read(500);
     answer(CheckKind::Pull);
+    answer(CheckKind::Secured);
     must(presenter.resume(hangar.airframe));
     EXPECT_TRUE(sheet().flow.isDone());
     EXPECT_FALSE(sheet().flow.interrupted);

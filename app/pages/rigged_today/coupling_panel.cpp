@@ -101,15 +101,20 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
 void CouplingPanel::buildLook(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{10, true};
-    for (const CheckKind kind : kLook) {
-        auto* one = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), true};
-        one->setObjectName(QStringLiteral("tile%1").arg(static_cast<int>(kind)));
-        connect(one, &QuestionTile::answered, this,
-                [this, kind](Answer answer) { emit answered(kind, answer); });
-        m_tiles[static_cast<std::size_t>(kind)] = one;
-        row->addWidget(one);
-    }
+    addTile(row, CheckKind::BallInSocket, "tile0", true);
+    addTile(row, CheckKind::PlungerHome, "tile1", true);
+    addTile(row, CheckKind::SleeveAtStop, "tile2", true);
     layout->addLayout(row);
+}
+
+QuestionTile* CouplingPanel::addTile(QLayout* layout, CheckKind kind, const char* name, bool withCannotSee)
+{
+    auto* one = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), withCannotSee};
+    one->setObjectName(QLatin1String(name));
+    connect(one, &QuestionTile::answered, this, [this, kind](Answer answer) { emit answered(kind, answer); });
+    m_tiles[static_cast<std::size_t>(kind)] = one;
+    layout->addWidget(one);
+    return one;
 }
 
 void CouplingPanel::buildMeasure(QVBoxLayout* layout)
@@ -138,13 +143,8 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
 void CouplingPanel::buildPull(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{10, true};
-    const CheckKind kind = CheckKind::Pull;
-    auto* pull = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), false};
-    pull->setObjectName("tilePull");
-    connect(pull, &QuestionTile::answered, this,
-            [this](Answer answer) { emit answered(CheckKind::Pull, answer); });
-    m_tiles[static_cast<std::size_t>(kind)] = pull;
-    row->addWidget(pull);
+    addTile(row, CheckKind::Pull, "tilePull", false);
+    addTile(row, CheckKind::Secured, "tileSecured", true);
 
     m_historyBox = new QWidget;
     auto* history = new QVBoxLayout{m_historyBox};
@@ -215,6 +215,8 @@ QWidget* CouplingPanel::nextThing() const
         return tile(m_sheet.flow.ask.value_or(CheckKind::BallInSocket));
     if (m_leavesOpen)
         return m_leaves;
+    if (m_sheet.flow.next == Step::Secure)
+        return tile(CheckKind::Secured);
     return m_sheet.readings.empty() || m_sheet.flow.isDone() ? static_cast<QWidget*>(tile(CheckKind::Pull))
                                                              : m_verdict;
 }
@@ -244,11 +246,17 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
         tile(kind)->setState(someone && sheet.flow.ask == kind, someone && open);
     }
     tile(CheckKind::Pull)->setAnswer(sheet.flow.pull);
-    const bool pullOpen = sheet.flow.next == Step::Pull || sheet.flow.next == Step::Done;
+    const bool pullOpen = sheet.flow.next >= Step::Pull;
     // After an outside reading the next thing is to stop, not to pull: the question stays open, unstressed.
     const bool stop = !sheet.readings.empty() && sheet.readings.back().judgement.verdict == Verdict::Outside;
     tile(CheckKind::Pull)
         ->setState(someone && sheet.flow.ask == CheckKind::Pull && !stop, someone && pullOpen);
+    QuestionTile* secured = tile(CheckKind::Secured);
+    secured->setVisible(sheet.turn == Turn::First);
+    secured->setHint(RiggedWords::secureHint(sheet.coupling.securing));
+    secured->setAnswer(sheet.flow.secured);
+    secured->setState(someone && sheet.flow.ask == CheckKind::Secured,
+                      someone && (sheet.flow.next == Step::Secure || sheet.flow.next == Step::Done));
     if (!someone)
         m_notice->setText(sheet.turn == Turn::First ? RiggedWords::choosePersonFirst()
                                                     : RiggedWords::secondMustDiffer());

@@ -55,6 +55,7 @@ private:
     void buildLook(QVBoxLayout* layout);
     void buildMeasure(QVBoxLayout* layout);
     void buildPull(QVBoxLayout* layout);
+    QuestionTile* addTile(QLayout* layout, CheckKind kind, const char* name, bool withCannotSee);
     void buildBottom(QVBoxLayout* layout);
     void fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showQuestions(const CouplingSheet& sheet);
@@ -76,7 +77,7 @@ private:
     ChoiceBox* m_person = nullptr;
     ChoiceBox* m_gauge = nullptr;
     QLabel* m_notice = nullptr;
-    std::array<QuestionTile*, 4> m_tiles{};
+    std::array<QuestionTile*, 5> m_tiles{};
     GapStripWidget* m_strip = nullptr;
     QLabel* m_leafLabel = nullptr;
     LeafRow* m_leaves = nullptr;

@@ -232,10 +232,26 @@ Outcome RiggedTodayPresenter::answer(RecordId record, const CouplingSheet& sheet
     check.person = *sheet.person;
     check.when = m_clock.now();
     check.stamp = {sheet.person, check.when};
-    const auto added = m_records.add(check);
-    if (!added)
-        return added.problem();
-    return Done{};
+    return m_records.together([&]() -> Outcome {
+        if (const auto added = m_records.add(check); !added)
+            return added.problem();
+        const auto question = questionFrom(check, sheet.coupling.airframe);
+        return question ? ask(*question) : Outcome{Done{}};
+    });
+}
+
+Outcome RiggedTodayPresenter::ask(const Question& question)
+{
+    const auto questions = m_records.questions(question.airframe);
+    if (!questions)
+        return questions.problem();
+    const bool isAsked = std::ranges::any_of(questions.value(), [&question](const QuestionStory& story) {
+        return story.isOpen() && story.question.asksTheSameAs(question);
+    });
+    if (isAsked)
+        return Done{};
+    const auto added = m_records.add(question);
+    return added ? Outcome{Done{}} : Outcome{added.problem()};
 }
 
 Outcome RiggedTodayPresenter::keep(RecordId record, const CouplingSheet& sheet, const GaugeReading& taken,
@@ -247,10 +263,21 @@ Outcome RiggedTodayPresenter::keep(RecordId record, const CouplingSheet& sheet, 
         reading.corrects = sheet.readings.back().reading.id;
         reading.note = correctionReason;
     }
-    const auto added = m_records.add(reading, Shown{shown, kMethodVersion});
-    if (!added)
-        return added.problem();
-    return Done{};
+    return m_records.together([&]() -> Outcome {
+        const auto added = m_records.add(reading, Shown{shown, kMethodVersion});
+        if (!added)
+            return added.problem();
+        if (shown.verdict != Verdict::Outside)
+            return Done{};
+        Question question;
+        question.airframe = sheet.coupling.airframe;
+        question.kind = QuestionKind::OutsideReading;
+        question.record = record;
+        question.coupling = sheet.coupling.id;
+        question.reading = added.value();
+        question.stamp = reading.stamp;
+        return ask(question);
+    });
 }
 
 Outcome RiggedTodayPresenter::interrupt(RecordId record, CouplingId coupling, Turn turn,
