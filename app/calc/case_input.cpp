@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <limits>
+#include <map>
 
 namespace rig::calc {
 namespace {
@@ -66,20 +67,7 @@ std::vector<numbers::Interval> CaseInput::readingsToJudge(const char* name)
 
 std::vector<double> CaseInput::numbersIn(const char* name)
 {
-    std::vector<double> result;
-    if (!has(name))
-        return result;
-    const nlohmann::json& list = m_input[name];
-    if (!list.is_array()) {
-        fail(std::string{"\""} + name + "\" is not a list of numbers");
-        return result;
-    }
-    for (const nlohmann::json& value : list) {
-        if (!value.is_number())
-            fail(placeIn(name, result.size()) + " is not a number");
-        result.push_back(value.is_number() ? value.get<double>() : 0);
-    }
-    return result;
+    return has(name) ? numbersOf(m_input[name], name) : std::vector<double>{};
 }
 
 std::vector<double> CaseInput::neededNumbersIn(const char* name)
@@ -87,6 +75,50 @@ std::vector<double> CaseInput::neededNumbersIn(const char* name)
     if (!has(name))
         fail(std::string{"\""} + name + "\" is missing: give a list of numbers");
     return numbersIn(name);
+}
+
+std::vector<std::vector<double>> CaseInput::numberGroups(const char* name)
+{
+    std::vector<std::vector<double>> result;
+    if (!has(name) || !m_input[name].is_array()) {
+        fail(std::string{"\""} + name + "\" is missing or not a list of lists of numbers");
+        return result;
+    }
+    for (const nlohmann::json& list : m_input[name])
+        result.push_back(numbersOf(list, placeIn(name, result.size())));
+    return result;
+}
+
+std::vector<int> CaseInput::labels(const char* name)
+{
+    std::vector<int> result;
+    if (!has(name) || !m_input[name].is_array()) {
+        fail(std::string{"\""} + name + "\" is missing or not a list: give one label for each reading");
+        return result;
+    }
+    std::map<nlohmann::json, int> known;
+    for (const nlohmann::json& label : m_input[name]) {
+        if (!label.is_number() && !label.is_string())
+            fail(placeIn(name, result.size()) + " is neither a number nor a word in quotes");
+        result.push_back(known.emplace(label, static_cast<int>(known.size())).first->second);
+    }
+    return result;
+}
+
+numbers::Interval CaseInput::reading(const char* name)
+{
+    numbers::Interval result;
+    const std::string quoted = std::string{"\""} + name + "\"";
+    if (!has(name) || !m_input[name].is_array() || m_input[name].size() != 2) {
+        fail(quoted + " is missing or not a pair [lower, upper]");
+        return result;
+    }
+    result = {bound(m_input[name][0], -kInfinity, quoted), bound(m_input[name][1], kInfinity, quoted)};
+    if (std::isnan(result.lower) || std::isnan(result.upper))
+        fail(quoted + " has a bound that is not a number");
+    if (result.lower > result.upper)
+        fail(quoted + " has reversed bounds: give the smaller first");
+    return result;
 }
 
 std::optional<double> CaseInput::number(const char* name)
@@ -97,6 +129,16 @@ std::optional<double> CaseInput::number(const char* name)
         return m_input[name].get<double>();
     fail(std::string{"\""} + name + "\" is not a number");
     return std::nullopt;
+}
+
+double CaseInput::size(const char* name, std::optional<double> otherwise)
+{
+    const std::optional<double> given = number(name);
+    if (!given && !otherwise)
+        fail(std::string{"\""} + name + "\" is missing: give a number, 0 or more");
+    if (given && *given < 0)
+        fail(std::string{"\""} + name + "\" is negative: give 0 or more");
+    return given.value_or(otherwise.value_or(0));
 }
 
 bool CaseInput::flag(const char* name)
@@ -154,6 +196,21 @@ std::vector<numbers::Interval> CaseInput::pairsIn(const nlohmann::json& list, co
             return {};
         }
         result.push_back({bound(pair[0], -kInfinity, where), bound(pair[1], kInfinity, where)});
+    }
+    return result;
+}
+
+std::vector<double> CaseInput::numbersOf(const nlohmann::json& list, const std::string& name)
+{
+    std::vector<double> result;
+    if (!list.is_array()) {
+        fail("\"" + name + "\" is not a list of numbers");
+        return result;
+    }
+    for (const nlohmann::json& value : list) {
+        if (!value.is_number())
+            fail(placeIn(name, result.size()) + " is not a number");
+        result.push_back(value.is_number() ? value.get<double>() : 0);
     }
     return result;
 }

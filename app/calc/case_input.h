@@ -29,7 +29,14 @@ public:
     std::vector<numbers::Interval> readingsToJudge(const char* name);
     std::vector<double> numbersIn(const char* name); // empty where missing
     std::vector<double> neededNumbersIn(const char* name);
-    std::optional<double> number(const char* name);    // empty where missing or null
+    std::vector<std::vector<double>> numberGroups(const char* name); // a needed list of lists of numbers
+    // A needed list of numbers or words that only tell things apart, as whole numbers: equal ones equal.
+    std::vector<int> labels(const char* name);
+    // A needed pair [lower, upper] with its bounds in order; an open bound as null.
+    numbers::Interval reading(const char* name);
+    std::optional<double> number(const char* name); // empty where missing or null
+    // A number of 0 or more; `otherwise` where missing or null, and an error when there is none.
+    double size(const char* name, std::optional<double> otherwise = {});
     bool flag(const char* name);                       // false where missing
     std::optional<std::string> word(const char* name); // empty where missing or null
     // Fields nu0, s0, smin, smax of the case itself, or of the object `name` in it.
@@ -38,6 +45,7 @@ public:
 
 private:
     std::vector<numbers::Interval> pairsIn(const nlohmann::json& list, const std::string& name);
+    std::vector<double> numbersOf(const nlohmann::json& list, const std::string& name);
     double bound(const nlohmann::json& value, double open, const std::string& where);
 
     const nlohmann::json& m_input;

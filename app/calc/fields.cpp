@@ -10,6 +10,11 @@ Output pairOf(const numbers::Interval& interval)
     return Output::array({bound(interval.lower), bound(interval.upper)});
 }
 
+Output orNull(const std::optional<double>& figure)
+{
+    return figure ? Output(*figure) : Output(nullptr);
+}
+
 const char* nameOf(numbers::ReadingsStatus status)
 {
     using numbers::ReadingsStatus;

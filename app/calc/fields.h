@@ -7,6 +7,8 @@ namespace rig::calc {
 
 // [lower, upper], an open bound as null.
 Output pairOf(const numbers::Interval& interval);
+// The number, or null for what is not known.
+Output orNull(const std::optional<double>& figure);
 const char* nameOf(numbers::ReadingsStatus status);
 
 // The posterior of the readings called `name` in the input; fails the case when there is none.

@@ -21,14 +21,20 @@ struct Kind
 // A new kind is one line in this table and one file beside band.cpp.
 std::span<const Kind> kinds();
 
+Output answerAnova(CaseInput& input);
 Output answerArl(CaseInput& input);
 Output answerBand(CaseInput& input);
+Output answerBudget(CaseInput& input);
 Output answerChangePoint(CaseInput& input);
+Output answerDescribe(CaseInput& input);
 Output answerDiscrimination(CaseInput& input);
 Output answerDrift(CaseInput& input);
 Output answerEmpiricalBayesInterval(CaseInput& input);
 Output answerEmpiricalBayesMoments(CaseInput& input);
+Output answerLine(CaseInput& input);
 Output answerMannKendallTheilSen(CaseInput& input);
+Output answerMeasurerStudy(CaseInput& input);
+Output answerRepeatPair(CaseInput& input);
 Output answerSharedShift(CaseInput& input);
 Output answerTrend(CaseInput& input);
 

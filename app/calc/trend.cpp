@@ -8,11 +8,6 @@ using numbers::Interval;
 using numbers::IntervalTrend;
 using numbers::TrendEdge;
 
-Output orNull(const std::optional<double>& value)
-{
-    return value ? Output(*value) : Output(nullptr);
-}
-
 // The field "band", empty where missing.
 std::optional<Interval> bandIn(CaseInput& input)
 {

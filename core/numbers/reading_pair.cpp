@@ -30,7 +30,7 @@ std::optional<ReadingPair> readingPair(const Interval& first, const Interval& se
     pair.smallestDifference = std::max({0.0, second.lower - first.upper, first.lower - second.upper});
     pair.largestDifference = std::max(second.upper - first.lower, first.upper - second.lower);
     pair.verdict = verdictOf(pair, limit);
-    return pair;
+    return std::isfinite(pair.smallestDifference) ? std::optional{pair} : std::nullopt;
 }
 
 } // namespace rig::numbers

@@ -19,13 +19,14 @@ enum class PairVerdict {
 struct ReadingPair
 {
     double smallestDifference = 0;
-    double largestDifference = 0; // infinite when a bound is open
+    double largestDifference = 0; // infinite when a bound that counts is open
     PairVerdict verdict = PairVerdict::Unresolved;
 };
 
 // How far two values known by intervals can lie apart, against a limit in the same unit: 2.8 s_r for two
 // readings of one person, 2.8 s_R for two persons (docs/method.md F). Bounds may be open. Empty for NaN,
-// reversed bounds, an interval beyond all numbers, or a limit that is negative or not finite.
+// reversed bounds, an interval beyond all numbers, a difference beyond a double's range, or a limit that is
+// negative or not finite.
 std::optional<ReadingPair> readingPair(const Interval& first, const Interval& second, double limit);
 
 } // namespace rig::numbers

@@ -2,6 +2,7 @@
 
 #include "tests/support/json_file.h"
 
+#include <cmath>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -73,8 +74,9 @@ std::string oneCase(const std::string& input)
 // The figures are compared in tests/reference; here, that the program hands each case to the right place.
 TEST_F(Calc, AnswersEveryCaseOfAFileUnderItsId)
 {
-    for (const std::string kind : {"arl", "band", "discrimination", "drift", "empirical_bayes_interval",
-                                   "empirical_bayes_moments", "shared_shift"}) {
+    for (const std::string kind :
+         {"arl", "band", "budget", "discrimination", "drift", "empirical_bayes_interval",
+          "empirical_bayes_moments", "repeat_pair", "shared_shift"}) {
         SCOPED_TRACE(kind);
         const json oracle = jsonFile("method/" + kind + ".json");
         const Answer answer = run(kind, oracle.dump());
@@ -197,6 +199,54 @@ TEST_F(Calc, NamesWhatIsWrongWithACase)
         {"mann_kendall_theil_sen", R"({"t":[1,2],"y":[1,2,3]})", "\"t\" has not as many entries as \"y\""},
         {"mann_kendall_theil_sen", R"({"t":[1,2],"y":[1,2]})", "\"t\" has too few entries"},
         {"mann_kendall_theil_sen", R"({"t":[1,1,1],"y":[1,2,3]})", "no two different entries"},
+        {"describe", "{}", "\"x\" is missing: give a list of numbers"},
+        {"describe", R"({"x":[1,"2"]})", "x[1] is not a number"},
+        {"describe", R"({"x":3})", "\"x\" is not a list of numbers"},
+        {"line", R"({"x":[1,2,3]})", "\"y\" is missing: give a list of numbers"},
+        {"line", R"({"x":[1,2,3],"y":[1,2]})", "\"x\" has not as many entries as \"y\""},
+        {"line", R"({"x":[1,2],"y":[1,2]})", "\"x\" has too few entries: give 3 or more"},
+        {"line", R"({"x":[1],"y":[1],"through_origin":true})", "\"x\" has too few entries: give 2 or more"},
+        {"line", R"({"x":[1,1,1],"y":[1,2,3]})", "\"x\" is the same throughout"},
+        {"line", R"({"x":[0,0],"y":[1,2],"through_origin":true})", "\"x\" is 0 throughout"},
+        {"line", R"({"x":[1,2,3],"y":[1,2,3],"through_origin":0})",
+         "\"through_origin\" is neither true nor false"},
+        {"anova", "{}", "\"groups\" is missing or not a list of lists of numbers"},
+        {"anova", R"({"groups":[[1,2],3]})", "\"groups[1]\" is not a list of numbers"},
+        {"anova", R"({"groups":[[1,2],[3,"x"]]})", "groups[1][1] is not a number"},
+        {"anova", R"({"groups":[[1,2]]})", "too few groups: give 2 or more"},
+        {"anova", R"({"groups":[[1,2],[]]})", "has an empty group"},
+        {"anova", R"({"groups":[[1],[2]]})", "one number in each group: give 2 or more"},
+        {"anova", R"({"groups":[[1e300,2e300],[1,2]]})", "give them in another unit"},
+        {"anova_rr", "{}", "\"y\" is missing"},
+        {"anova_rr", R"({"y":[1]})", "\"part\" is missing or not a list: give one label for each reading"},
+        {"anova_rr", R"({"y":[1],"part":[1]})", "\"operator\" is missing or not a list"},
+        {"anova_rr", R"({"y":[1],"part":[null],"operator":[1]})", "part[0] is neither a number nor a word"},
+        {"anova_rr", R"({"y":[1,2],"part":[1],"operator":[1,1]})", "\"part\" has not as many entries"},
+        {"anova_rr", R"({"y":[1,2],"part":[1,1],"operator":[1]})", "\"operator\" has not as many entries"},
+        {"anova_rr", R"({"y":[1,2],"part":[1,1],"operator":[1,2]})", "\"part\" has too few parts"},
+        {"anova_rr", R"({"y":[1,2],"part":[1,2],"operator":[1,1]})", "\"operator\" has too few persons"},
+        {"anova_rr", R"({"y":[1,2],"part":[1,2],"operator":["a","b"]})",
+         "are unbalanced: give the same number"},
+        {"anova_rr", R"({"y":[1,2,3,4],"part":[1,1,2,2],"operator":[1,2,1,2]})",
+         "one reading for each person"},
+        {"anova_rr", R"({"y":[1],"part":[1],"operator":[1],"step":-1})", "\"step\" is negative"},
+        {"budget", R"({"leaf_tolerances":[]})", "\"bracket\" is missing or not a pair [lower, upper]"},
+        {"budget", R"({"bracket":[0.5,0.55]})", "\"leaf_tolerances\" is missing"},
+        {"budget", R"({"bracket":[0.5,null],"leaf_tolerances":[]})", "\"bracket\" is open: give both bounds"},
+        {"budget", R"({"bracket":[0.6,0.5],"leaf_tolerances":[]})", "\"bracket\" has reversed bounds"},
+        {"budget", R"({"bracket":[0.5,0.6],"leaf_tolerances":[-1]})",
+         "\"leaf_tolerances\" has a negative entry"},
+        {"budget", R"({"bracket":[0.5,0.6],"leaf_tolerances":[],"film":-1})", "\"film\" is negative"},
+        {"budget", R"({"bracket":[0.5,0.6],"leaf_tolerances":[],"s_r":-1})", "\"s_r\" is negative"},
+        {"budget", R"({"bracket":[-1e308,1e308],"leaf_tolerances":[]})", "too large to compute with"},
+        {"repeat_pair", "{}", "\"first\" is missing or not a pair"},
+        {"repeat_pair", R"({"first":[1,2],"second":[2,1],"s_r":1})", "\"second\" has reversed bounds"},
+        {"repeat_pair", R"({"first":[1,"NaN"],"second":[1,2],"s_r":1})", "\"first\" has a bound that is not"},
+        {"repeat_pair", R"({"first":[1,2],"second":[1,2]})", "\"s_r\" is missing: give a number"},
+        {"repeat_pair", R"({"first":[1,2],"second":[1,2],"s_r":1,"two_persons":true})", "\"s_R\" is missing"},
+        {"repeat_pair", R"({"first":[1,2],"second":[1,2],"s_r":-1})", "\"s_r\" is negative"},
+        {"repeat_pair", R"({"first":[1,2],"second":[1,2],"s_r":1e308})", "\"s_r\" is too large"},
+        {"repeat_pair", R"({"first":["Infinity",null],"second":[1,2],"s_r":1})", "holds no number"},
     };
     for (const Wrong& wrong : table) {
         SCOPED_TRACE(wrong.input);
@@ -243,6 +293,55 @@ TEST_F(Calc, LeavesOutOfATrendWhatNeedsABandOrADayWhereThereIsNone)
     EXPECT_TRUE(output["slope_per_year"].is_number());
     for (const char* absent : {"predictions", "p_reading_outside_at_inspection", "day_line_crosses"})
         EXPECT_FALSE(output.contains(absent)) << absent;
+}
+
+TEST_F(Calc, GivesNullForPlainFiguresThatCannotBeKnown)
+{
+    const json one = run("describe", oneCase(R"({"x":[0.5]})")).document()["cases"][0]["output"];
+    EXPECT_EQ(one["n"], 1);
+    EXPECT_EQ(one["mean"], 0.5);
+    EXPECT_TRUE(one["sd_n_minus_1"].is_null());
+    EXPECT_TRUE(one["lag1_autocorrelation"].is_null());
+    const json exact = run("line", oneCase(R"({"x":[1,2,3],"y":[2,4,6]})")).document()["cases"][0]["output"];
+    EXPECT_EQ(exact["estimate"], json({0, 2}));
+    EXPECT_TRUE(exact["F"].is_null());
+}
+
+TEST_F(Calc, GivesALineThroughTheOriginItsSlopeAlone)
+{
+    const Answer answer = run("line", oneCase(R"({"x":[1,2],"y":[1,3],"through_origin":true})"));
+    const json output = answer.document()["cases"][0]["output"];
+    EXPECT_EQ(output["estimate"].size(), 1u);
+    EXPECT_EQ(output["se"].size(), 1u);
+}
+
+TEST_F(Calc, TakesWordsForPartsAndPersonsAndTheStepOfTheGauge)
+{
+    const Answer answer = run("anova_rr", oneCase(R"({"y":[0.5,0.5,0.5,0.5,0.7,0.7,0.7,0.7],
+        "part":["left","left","left","left","right","right","right","right"],
+        "operator":["A","A","B","B","A","A","B","B"],"step":0.05})"));
+    EXPECT_EQ(answer.status, 0) << answer.err;
+    const json output = answer.document()["cases"][0]["output"];
+    EXPECT_EQ(output["s_r"], 0);
+    EXPECT_EQ(output["limited_by_step"], true);
+    EXPECT_NEAR(output["repeatability_limit"].get<double>(), 2.8 * 0.05 / std::sqrt(12), 1e-12);
+}
+
+TEST_F(Calc, LeavesTheLargestDifferenceOfAnOpenReadingUnknown)
+{
+    const Answer answer =
+        run("repeat_pair", oneCase(R"({"first":[0.5,0.55],"second":[1.0,null],"s_r":0.02})"));
+    const json output = answer.document()["cases"][0]["output"];
+    EXPECT_TRUE(output["largest_difference"].is_null());
+    EXPECT_EQ(output["verdict"], "disagree");
+}
+
+TEST_F(Calc, AddsTolerancesOfOneSetFirstWhenAsked)
+{
+    const char* const input =
+        R"({"bracket":[0.5,0.51],"leaf_tolerances":[0.003,0.004],"shared_tolerance":true})";
+    const json output = run("budget", oneCase(input)).document()["cases"][0]["output"];
+    EXPECT_NEAR(output["u_set"].get<double>(), 0.007 / std::sqrt(3), 1e-12);
 }
 
 TEST_F(Calc, RefusesAnUnknownKindAndNamesTheKnownOnes)

@@ -72,6 +72,7 @@ TEST(ReadingPair, RefusesWhatIsNoReadingOrNoLimit)
     EXPECT_FALSE(readingPair({1, 2}, {1, kNaN}, 1));
     EXPECT_FALSE(readingPair({kInfinity, kInfinity}, {1, 2}, 1));
     EXPECT_FALSE(readingPair({1, 2}, {-kInfinity, -kInfinity}, 1));
+    EXPECT_FALSE(readingPair({-1.5e308, -1.5e308}, {1.5e308, 1.5e308}, 1));
     for (const double limit : {-1.0, kNaN, kInfinity})
         EXPECT_FALSE(readingPair({1, 2}, {1, 2}, limit)) << limit;
 }
