@@ -78,21 +78,18 @@ std::optional<LeafUncertainty> leafUncertainty(const LeafReading& reading)
     const double middle = (reading.bracket.lower + reading.bracket.upper) / 2;
     const double joints = std::max(0.0, static_cast<double>(reading.leafTolerances.size()) - 1);
     std::vector<double> rectangles = independentTolerances(reading);
-    std::vector<double> leaves;
-    for (const double tolerance : rectangles)
-        leaves.push_back(ofRectangle(tolerance));
-    rectangles.push_back(reading.bracket.width() / 2);
-
     LeafUncertainty result;
     result.midpoint = middle + joints * reading.film / 2;
     result.bracket = ofRectangle(reading.bracket.width() / 2);
-    result.leaves = rootSumOfSquares(leaves);
+    for (const double tolerance : rectangles)
+        result.leaves = std::hypot(result.leaves, ofRectangle(tolerance));
     result.films = std::sqrt(joints) * ofRectangle(reading.film / 2);
     result.temperature = ofRectangle(std::abs(middle * kSteelPerKelvin * reading.kelvinFrom20));
     result.feel = reading.repeatSd;
     const double others = rootSumOfSquares({result.films, result.temperature, result.feel});
     result.combined = rootSumOfSquares({result.bracket, result.leaves, others});
 
+    rectangles.push_back(reading.bracket.width() / 2);
     const auto largest = std::ranges::max_element(rectangles);
     result.largestRectangularHalfWidth = *largest;
     rectangles.erase(largest);
