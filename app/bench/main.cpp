@@ -43,5 +43,6 @@ int main(int argc, char** argv)
     if (what != "calibration" || argc > 3 || !baselines)
         return explain();
     rig::bench::printCoverage(*baselines);
+    rig::bench::printRunChart(*baselines);
     return 0;
 }

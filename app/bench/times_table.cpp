@@ -1,7 +1,10 @@
 #include "app/bench/draws.h"
 #include "app/bench/tables.h"
+#include "core/judgement/judge.h"
 #include "core/numbers/admission.h"
+#include "core/numbers/change_point.h"
 #include "core/numbers/grading.h"
+#include "core/numbers/interval_trend.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -43,6 +46,40 @@ std::vector<Interval> thirtyDistinct()
     return readings;
 }
 
+// A slow rise read every tenth day.
+std::vector<Interval> sixtyRising(const ReadingKind& kind, Draws& draws)
+{
+    std::vector<Interval> readings;
+    for (int i = 0; i < 60; ++i)
+        readings.push_back(readingOf(0.5 + 0.001 * i + 0.03 * draws.normal(), kind));
+    return readings;
+}
+
+double trendAndChangePoint(const std::vector<Interval>& readings)
+{
+    std::vector<double> days;
+    for (std::size_t i = 0; i < readings.size(); ++i)
+        days.push_back(10.0 * static_cast<double>(i));
+    const auto trend = numbers::intervalTrendOf(days, readings);
+    const auto reached = trend->firstDayReaching({0.35, 0.75}, numbers::TrendEdge::Reading95);
+    return trend->slope + reached.value_or(0) + numbers::changePointOf(readings)->p;
+}
+
+// What happens between a pressed leaf and the verdict on the screen, drawing apart.
+std::function<double()> typedReading(const std::vector<Interval>& readings)
+{
+    std::vector<GapInterval> gaps;
+    for (const Interval& reading : readings) {
+        const auto um = [](double mm) {
+            return Gap::micrometres(static_cast<std::int32_t>(1000 * mm + 0.5));
+        };
+        gaps.push_back({um(reading.lower), um(reading.upper)});
+    }
+    return [baseline = Baseline::from(gaps)] {
+        return judge({Gap::micrometres(500), Gap::micrometres(550)}, baseline, {}).tail;
+    };
+}
+
 double medianMsOf(const Task& task, double& sum)
 {
     std::vector<double> times;
@@ -78,6 +115,11 @@ std::vector<Task> tasks()
          [set = numbers::intervalSetOf(distinct)] {
              return static_cast<double>(numbers::admissionOf(set).size());
          }},
+        {"trend, forecast and change point of 60 leaf readings", 20, 51,
+         [rising = sixtyRising(kLeaves, draws)] { return trendAndChangePoint(rising); }},
+        {"the same of 60 readings of 0.01 mm", 20, 51,
+         [rising = sixtyRising(kTaper, draws)] { return trendAndChangePoint(rising); }},
+        {"verdict of one typed reading", 16, 201, typedReading(leaves)},
     };
 }
 

@@ -11,6 +11,8 @@
 namespace rig::numbers {
 namespace {
 
+using Point = IntervalLikelihood::Point;
+
 constexpr double kModeAccuracy = 0.02; // of sigma; the mode is only where the walk outwards begins
 constexpr int kMostSteps = 200; // enough to double from a micrometre past any finite double's useful range
 
@@ -56,12 +58,6 @@ std::optional<double> probabilityBetween(const BoundTail& a, const BoundTail& b)
         return 1 - 0.5 * (a.twiceTail + b.twiceTail);
     return 0.5 * std::abs(a.twiceTail - b.twiceTail);
 }
-
-struct Point
-{
-    double x = 0;
-    double height = 0;
-};
 
 // Vertex of the parabola through three points, left to right; the middle one where they lie on a line.
 double vertexOf(const Point& left, const Point& middle, const Point& right)
@@ -154,12 +150,16 @@ double IntervalLikelihood::centre() const
     return sum / total;
 }
 
-MuRange IntervalLikelihood::rangeAt(double sigma, double drop, const MuRange& near) const
+MuRange IntervalLikelihood::rangeAt(double sigma, const MuDepth& depth, const MuRange& near) const
 {
     MuRange range;
     range.mode = modeNear(near.mode, sigma);
-    range.below = distanceTo(drop, range.mode, -1, sigma, near.below);
-    range.above = distanceTo(drop, range.mode, +1, sigma, near.above);
+    const double top = logAt(range.mode, sigma);
+    const double reach = top - depth.worth;
+    range.drop = reach < depth.most ? std::max(reach, 1.0) : depth.most; // also where reach is no number
+    const double scale = near.drop > 0 ? std::sqrt(range.drop / near.drop) : 1; // exact for a parabola
+    range.below = distanceTo(range.drop, {range.mode, top}, -1, sigma, near.below * scale);
+    range.above = distanceTo(range.drop, {range.mode, top}, +1, sigma, near.above * scale);
     return range;
 }
 
@@ -169,11 +169,12 @@ double IntervalLikelihood::modeNear(double start, double sigma) const
     return topOf(bracketFrom(start, 0.25 * sigma, at), kModeAccuracy * sigma, at);
 }
 
-double IntervalLikelihood::distanceTo(double drop, double mode, double direction, double sigma,
+double IntervalLikelihood::distanceTo(double drop, const Point& mode, double direction, double sigma,
                                       double guess) const
 {
-    const double top = logAt(mode, sigma);
-    const auto dropAt = [&](double distance) { return top - logAt(mode + direction * distance, sigma); };
+    const auto dropAt = [&](double distance) {
+        return mode.height - logAt(mode.x + direction * distance, sigma);
+    };
     const double aim = 1.05 * drop;
     const double enough = 1.25 * drop; // a tenth too long for a parabola; the cells stay fine enough
 

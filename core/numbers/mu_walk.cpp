@@ -37,27 +37,33 @@ MuWalk::MuWalk(const IntervalLikelihood& likelihood) : m_likelihood{likelihood}
 
 MuCells MuWalk::coarselyAt(double lambda)
 {
-    return cellsAt(lambda, kScanCells);
+    const double sigma = std::exp(lambda);
+    moveTo(sigma, -std::numeric_limits<double>::infinity());
+    return cellsAt(sigma, kScanCells);
 }
 
-MuCells MuWalk::finelyAt(double lambda)
-{
-    return cellsAt(lambda, std::nullopt);
-}
-
-MuCells MuWalk::cellsAt(double lambda, std::optional<int> wanted)
+MuCells MuWalk::finelyAt(double lambda, double worth)
 {
     const double sigma = std::exp(lambda);
-    const double scale = m_sigma > 0 ? sigma / m_sigma : 0;
-    m_range =
-        m_likelihood.rangeAt(sigma, kMuDrop, {m_range.mode, m_range.below * scale, m_range.above * scale});
-    m_sigma = sigma;
-    const double length = m_range.below + m_range.above;
-    const int fitting = static_cast<int>(std::min(std::ceil(length / sigma), double{kMostCells}));
-    const int count = wanted.value_or(std::max(kFewestCells, fitting));
+    moveTo(sigma, worth);
+    const double fitting = std::min(double{kMostCells}, std::ceil((m_range.below + m_range.above) / sigma));
+    // A parabola is as many cells long as its depth has roots.
+    const double fewest = std::ceil(kFewestCells * std::sqrt(m_range.drop / kMuDrop));
+    return cellsAt(sigma, static_cast<int>(std::max(fewest, fitting)));
+}
 
+void MuWalk::moveTo(double sigma, double worth)
+{
+    const double scale = m_sigma > 0 ? sigma / m_sigma : 0;
+    m_range = m_likelihood.rangeAt(
+        sigma, {kMuDrop, worth}, {m_range.mode, m_range.below * scale, m_range.above * scale, m_range.drop});
+    m_sigma = sigma;
+}
+
+MuCells MuWalk::cellsAt(double sigma, int count) const
+{
     MuCells cells;
-    cells.step = length / count;
+    cells.step = (m_range.below + m_range.above) / count;
     cells.first = m_range.mode - m_range.below + 0.5 * cells.step;
     cells.logHeights.resize(static_cast<std::size_t>(count));
     for (std::size_t i = 0; i < cells.logHeights.size(); ++i)

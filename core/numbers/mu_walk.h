@@ -2,7 +2,7 @@
 
 #include "core/numbers/interval_likelihood.h"
 
-#include <optional>
+#include <limits>
 #include <span>
 #include <vector>
 
@@ -32,10 +32,12 @@ public:
 
     MuCells coarselyAt(double lambda);
     // As many cells as the range is sigmas long; more than 32 only on the plateaus of one-sided readings.
-    MuCells finelyAt(double lambda);
+    // Points below the height `worth` may be left out, and fewer cells do where the range is shorter for it.
+    MuCells finelyAt(double lambda, double worth = -std::numeric_limits<double>::infinity());
 
 private:
-    MuCells cellsAt(double lambda, std::optional<int> wanted);
+    MuCells cellsAt(double sigma, int count) const;
+    void moveTo(double sigma, double worth);
 
     const IntervalLikelihood& m_likelihood;
     MuRange m_range;

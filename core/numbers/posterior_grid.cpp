@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <span>
 
 namespace rig::numbers {
@@ -13,6 +14,9 @@ namespace {
 // The figures of docs/method.md A2, chosen there by measurement.
 constexpr double kSigmaDrop = 36; // ln units below the maximum where the range of ln sigma ends
 constexpr double kNodeDrop = 30;  // points lighter than exp(-30) of the heaviest are left out
+// Points so far below the highest are not looked at. Cells at a large sigma are up to e^4 times as wide as at
+// a small one, and so far a lower point can weigh more.
+constexpr double kPointDrop = kNodeDrop + 4;
 constexpr double kScanStep = 0.25;
 constexpr int kFewestNodes = 32;
 constexpr int kNodesPerUnit = 8; // of ln sigma
@@ -134,8 +138,12 @@ PosteriorGrid posteriorGridOf(const IntervalSet& readings, const SigmaPrior& pri
     const IntervalLikelihood likelihood{readings.distinct};
     const Interval whole{std::log(range.lower), std::log(range.upper)};
     MuWalk walk{likelihood};
+    double highest =
+        -std::numeric_limits<double>::infinity(); // of likelihood times prior, as the scan met it
     const Interval part = partWorthIntegrating(whole, [&](double lambda) {
-        return walk.coarselyAt(lambda).logIntegral() + logPriorShape(lambda, prior);
+        const MuCells cells = walk.coarselyAt(lambda);
+        highest = std::max(highest, largestOf(cells.logHeights) + logPriorShape(lambda, prior));
+        return cells.logIntegral() + logPriorShape(lambda, prior);
     });
 
     const double logTotal = logPriorTotal(whole, prior);
@@ -143,7 +151,7 @@ PosteriorGrid posteriorGridOf(const IntervalSet& readings, const SigmaPrior& pri
     std::vector<QuadraturePoint> nodes = nodesOn(part);
     std::ranges::reverse(nodes);
     for (const auto& [lambda, weight] : nodes) {
-        const MuCells cells = walk.finelyAt(lambda);
+        const MuCells cells = walk.finelyAt(lambda, highest - kPointDrop - logPriorShape(lambda, prior));
         const double logFactor =
             std::log(cells.step) + std::log(weight) + logPriorShape(lambda, prior) - logTotal;
         grid.slices.push_back({std::exp(lambda), grid.mu.size(), cells.logHeights.size()});
