@@ -131,7 +131,7 @@ void printTimes()
     double sum = 0;
     for (const Task& task : tasks()) {
         const double ms = medianMsOf(task, sum);
-        std::printf("| %s | %.3g | %.3g | %.2f |\n", task.name, ms, task.goalMs, ms / task.goalMs);
+        std::printf("| %s | %.3g | %g | %.2f |\n", task.name, ms, task.goalMs, ms / task.goalMs);
     }
     std::printf("\nProcessor time of one thread. Check sum %.6g.\n", sum);
 }
