@@ -32,7 +32,7 @@ constexpr bool isSeparator(char c)
 
 } // namespace
 
-GapEntry parseGap(std::string_view typed)
+FigureEntry parseFigure(std::string_view typed, std::int32_t most)
 {
     const std::string_view text = trimmed(typed);
     if (text.empty())
@@ -55,20 +55,28 @@ GapEntry parseGap(std::string_view typed)
     if (decimals.size() > 3)
         return EntryProblem::TooManyDecimals;
 
-    std::int32_t um = 0;
+    std::int32_t thousandths = 0;
     for (const char c : whole) {
-        um = um * 10 + (c - '0') * 1000;
-        if (um > kWidestGap.inMicrometres())
+        thousandths = thousandths * 10 + (c - '0') * 1000;
+        if (thousandths > most)
             return EntryProblem::TooLarge;
     }
     std::int32_t place = 100;
     for (const char c : decimals) {
-        um += (c - '0') * place;
+        thousandths += (c - '0') * place;
         place /= 10;
     }
-    if (um > kWidestGap.inMicrometres())
+    if (thousandths > most)
         return EntryProblem::TooLarge;
-    return Gap::micrometres(um);
+    return thousandths;
+}
+
+GapEntry parseGap(std::string_view typed)
+{
+    const FigureEntry entry = parseFigure(typed, kWidestGap.inMicrometres());
+    if (const auto* um = std::get_if<std::int32_t>(&entry))
+        return Gap::micrometres(*um);
+    return std::get<EntryProblem>(entry);
 }
 
 } // namespace rig

@@ -1,5 +1,7 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
+#include "core/store/ask.h"
+
 #include <algorithm>
 #include <map>
 
@@ -236,22 +238,8 @@ Outcome RiggedTodayPresenter::answer(RecordId record, const CouplingSheet& sheet
         if (const auto added = m_records.add(check); !added)
             return added.problem();
         const auto question = questionFrom(check, sheet.coupling.airframe);
-        return question ? ask(*question) : Outcome{Done{}};
+        return question ? ask(m_records, *question) : Outcome{Done{}};
     });
-}
-
-Outcome RiggedTodayPresenter::ask(const Question& question)
-{
-    const auto questions = m_records.questions(question.airframe);
-    if (!questions)
-        return questions.problem();
-    const bool isAsked = std::ranges::any_of(questions.value(), [&question](const QuestionStory& story) {
-        return story.isOpen() && story.question.asksTheSameAs(question);
-    });
-    if (isAsked)
-        return Done{};
-    const auto added = m_records.add(question);
-    return added ? Outcome{Done{}} : Outcome{added.problem()};
 }
 
 Outcome RiggedTodayPresenter::keep(RecordId record, const CouplingSheet& sheet, const GaugeReading& taken,
@@ -276,7 +264,7 @@ Outcome RiggedTodayPresenter::keep(RecordId record, const CouplingSheet& sheet, 
         question.coupling = sheet.coupling.id;
         question.reading = added.value();
         question.stamp = reading.stamp;
-        return ask(question);
+        return ask(m_records, question);
     });
 }
 

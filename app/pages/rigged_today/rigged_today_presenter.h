@@ -56,8 +56,6 @@ public:
 
 private:
     CouplingHistory historyIn(const AirframeFacts& facts, const Coupling& coupling) const;
-    // Opens a question, unless the same is open already.
-    Outcome ask(const Question& question);
     Reading readingFrom(const CouplingSheet& sheet, const GaugeReading& taken) const;
 
     Records& m_records;

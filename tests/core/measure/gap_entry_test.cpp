@@ -37,3 +37,11 @@ INSTANTIATE_TEST_SUITE_P(
                     Typed{"0.6000", EntryProblem::TooManyDecimals}, Typed{"-0.6", EntryProblem::Negative},
                     Typed{"10.001", EntryProblem::TooLarge}, Typed{"60", EntryProblem::TooLarge},
                     Typed{"99999999999999999999", EntryProblem::TooLarge}));
+
+TEST(FigureEntry, HoldsAnyFigureUpToItsMost)
+{
+    EXPECT_EQ(parseFigure("250,5", 1'000'000), FigureEntry{250'500});
+    EXPECT_EQ(parseFigure("1000", 1'000'000), FigureEntry{1'000'000});
+    EXPECT_EQ(parseFigure("180.001", 180'000), FigureEntry{EntryProblem::TooLarge});
+    EXPECT_EQ(parseFigure("99999999999", 1'000'000), FigureEntry{EntryProblem::TooLarge});
+}
