@@ -22,7 +22,7 @@ public:
     static QString eventsPart() { return tr("Events"); }
     static QString baselinePart() { return tr("Baseline day"); }
     static QString demonstrationPart() { return tr("Part-seated demonstration"); }
-    static QString partKeys() { return tr("Alt+1 to Alt+7: go to a part."); }
+    static QString partKeys() { return tr("Alt+1 to Alt+8: go to a part."); }
     static QString progress(int done, int of) { return tr("%1 of %2 steps done").arg(done).arg(of); }
     static QString allDone() { return tr("All steps done"); }
     static QString done(const QString& count) { return tr("done · %1", "3 people").arg(count); }

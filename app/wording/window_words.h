@@ -112,7 +112,7 @@ public:
                   "Up, Down: another reading. D, R: by date, by rigging. T: table.\n"
                   "\n"
                   "Set up\n"
-                  "Alt+1 to Alt+7: the parts.");
+                  "Alt+1 to Alt+8: the parts.");
     }
 };
 

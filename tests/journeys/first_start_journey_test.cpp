@@ -89,7 +89,7 @@ TEST_F(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
     press(Qt::Key_Space);
     press(Qt::Key_Return);
 
-    press(Qt::Key_3, Qt::AltModifier);
+    press(Qt::Key_4, Qt::AltModifier);
     if (!isShown("gaugeName")) {
         goTo("addGauge");
         press(Qt::Key_Return);
@@ -98,7 +98,7 @@ TEST_F(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
     fill("sizes", "0.05-1.00 step 0.05");
     press(Qt::Key_Return);
 
-    press(Qt::Key_4, Qt::AltModifier);
+    press(Qt::Key_5, Qt::AltModifier);
     for (const char* name : {"M. Oren", "T. Vale"}) {
         if (!isShown("personName")) {
             goTo("addPerson");
@@ -108,7 +108,7 @@ TEST_F(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
         press(Qt::Key_Return);
     }
 
-    press(Qt::Key_6, Qt::AltModifier);
+    press(Qt::Key_7, Qt::AltModifier);
     auto* baseline = window.findChild<BaselinePanel*>();
     ASSERT_TRUE(baseline && baseline->isVisible());
     for (const char* choice : {"couplings", "baselinePerson", "baselineGauge"}) {

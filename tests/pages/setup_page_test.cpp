@@ -218,10 +218,10 @@ TEST_F(SetUpPageTest, ReachesEveryPartOfAnEmptyFile)
 
 TEST_F(SetUpPageOfAHangar, GoesThroughThePartsWithUpAndDown)
 {
-    tabTo("part5");
+    tabTo("part6");
     press(Qt::Key_Up);
     EXPECT_TRUE(isShown("addEvent"));
-    EXPECT_EQ(focused(), "part4") << "the focus stays in the list";
+    EXPECT_EQ(focused(), "part5") << "the focus stays in the list";
     press(Qt::Key_Up);
     EXPECT_TRUE(isShown("addPerson"));
     press(Qt::Key_Return);
@@ -566,12 +566,12 @@ TEST_F(SetUpPageOfAHangar, GivesEveryControlANameAndClipsNoneAtLargeText)
         for (const QLineEdit* one : page.findChildren<QLineEdit*>())
             EXPECT_FALSE(one->accessibleName().isEmpty()) << where << one->objectName().toStdString();
     };
-    for (const SetUpPart part : {SetUpPart::Airframe, SetUpPart::Couplings, SetUpPart::Gauges,
-                                 SetUpPart::People, SetUpPart::Events}) {
+    for (const SetUpPart part : {SetUpPart::Airframe, SetUpPart::Couplings, SetUpPart::Surfaces,
+                                 SetUpPart::Gauges, SetUpPart::People, SetUpPart::Events}) {
         goTo(part);
         check("part " + std::to_string(static_cast<int>(part)));
         for (const char* opens : {"changeCoupling", "newFitting", "usualCouplings", "changeGauge",
-                                  "noteCheck", "changePerson", "addEvent", "furtherAirframe"}) {
+                                  "noteCheck", "changePerson", "addSurface", "addEvent", "furtherAirframe"}) {
             if (!isShown(opens))
                 continue;
             button(opens)->click();

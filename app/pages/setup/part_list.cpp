@@ -5,6 +5,7 @@
 #include "app/widgets/choice_box.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/wording/setup_words.h"
+#include "app/wording/surface_words.h"
 
 #include <QLabel>
 #include <QProgressBar>
@@ -24,6 +25,8 @@ QString titleOf(SetUpPart part)
         return SetUpWords::airframePart();
     case SetUpPart::Couplings:
         return SetUpWords::couplingsPart();
+    case SetUpPart::Surfaces:
+        return SurfaceWords::part();
     case SetUpPart::Gauges:
         return SetUpWords::gaugesPart();
     case SetUpPart::People:
@@ -53,6 +56,8 @@ QString countIn(const SetUpView& view, SetUpPart part)
         return view.airframe ? QString::fromStdString(view.airframe->registration) : QString{};
     case SetUpPart::Couplings:
         return view.couplingsInUse() > 0 ? SetUpWords::couplings(view.couplingsInUse()) : QString{};
+    case SetUpPart::Surfaces:
+        return view.surfacesInUse() > 0 ? SurfaceWords::count(view.surfacesInUse()) : QString{};
     case SetUpPart::Gauges:
         if (view.gaugesInUse() == 0)
             return {};

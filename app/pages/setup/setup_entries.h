@@ -2,6 +2,7 @@
 
 #include "core/airframe/coupling.h"
 #include "core/airframe/ids.h"
+#include "core/airframe/surface.h"
 #include "core/measure/gauge_set.h"
 #include "core/rigging/event.h"
 
@@ -107,6 +108,24 @@ struct EventEntry
     bool operator==(const EventEntry&) const = default;
 };
 
+struct SurfaceEntry
+{
+    QString name;
+    SurfaceKind kind = SurfaceKind::Aileron;
+    Side side = Side::None;
+    QString senseCall;
+    DeflectionUnit unit = DeflectionUnit::Degrees;
+    QString measuredAt; // mm
+    QString upNominal;
+    QString upTolerance;
+    QString downNominal;
+    QString downTolerance;
+    QString mostPlay;
+    QString reference;
+
+    bool operator==(const SurfaceEntry&) const = default;
+};
+
 enum class Field {
     Registration,
     AnnualDue,
@@ -125,6 +144,14 @@ enum class Field {
     PersonName,
     EventDay,
     EventNote,
+    SurfaceName,
+    MeasuredAt,
+    UpNominal,
+    UpTolerance,
+    DownNominal,
+    DownTolerance,
+    MostPlay,
+    ManualReference,
 };
 
 // Why a field was not taken, in the words to show beside it.

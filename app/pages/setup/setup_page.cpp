@@ -9,6 +9,7 @@
 #include "app/pages/setup/panel_parts.h"
 #include "app/pages/setup/part_list.h"
 #include "app/pages/setup/people_panel.h"
+#include "app/pages/setup/surfaces_panel.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/setup_words.h"
@@ -49,6 +50,7 @@ QString lackingAt(SetUpPart part, const SetUpView& view)
         return SetUpWords::lacksGauges();
     case SetUpPart::People:
         return SetUpWords::lacksPeople(static_cast<int>(view.persons.size()));
+    case SetUpPart::Surfaces:
     case SetUpPart::Events:
     case SetUpPart::BaselineDay:
     case SetUpPart::Demonstration:
@@ -67,6 +69,7 @@ QString nextFrom(SetUpPart part)
     case SetUpPart::Gauges:
         return SetUpWords::nextPeople();
     case SetUpPart::People:
+    case SetUpPart::Surfaces:
     case SetUpPart::Events:
     case SetUpPart::BaselineDay:
     case SetUpPart::Demonstration:
@@ -119,6 +122,7 @@ void SetUpPage::makePanels(Records& records, const Clock& clock, Prompts& prompt
     connect(airframe, &AirframePanel::airframeAdded, this, &SetUpPage::takeUpAirframe);
     connect(airframe, &SetUpPanel::changed, this, &Page::airframesChanged);
     connectPanel(new CouplingsPanel{m_presenter, prompts}, SetUpPart::Couplings);
+    connectPanel(new SurfacesPanel{m_presenter, prompts}, SetUpPart::Surfaces);
     connectPanel(new GaugesPanel{m_presenter}, SetUpPart::Gauges);
     connectPanel(new PeoplePanel{m_presenter}, SetUpPart::People);
     connectPanel(new EventsPanel{m_presenter}, SetUpPart::Events);

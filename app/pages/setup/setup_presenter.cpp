@@ -146,6 +146,8 @@ Result<SetUpView> SetUpPresenter::view(std::optional<AirframeId> airframe) const
     for (const Coupling& coupling : facts.couplings)
         view.couplings.push_back(rowOf(facts, coupling, view.today));
     std::ranges::stable_partition(view.couplings, [](const CouplingRow& row) { return row.coupling.inUse; });
+    view.surfaces = facts.surfaces;
+    std::ranges::stable_partition(view.surfaces, &Surface::inUse);
     view.events = eventRows(facts);
     return view;
 }

@@ -48,6 +48,7 @@ public:
     Result<Saved> save(const GaugeCheckEntry& entry, GaugeId gauge);
     Result<Saved> save(const PersonEntry& entry, std::optional<PersonId> of);
     Result<Saved> save(const EventEntry& entry, AirframeId airframe);
+    Result<Saved> save(const SurfaceEntry& entry, AirframeId airframe, std::optional<SurfaceId> of);
 
     // All of them with their first fittings, or none.
     Outcome addUsual(AirframeId airframe, const std::vector<UsualCoupling>& chosen);
@@ -55,6 +56,11 @@ public:
     Outcome move(AirframeId airframe, CouplingId coupling, int by);
     Outcome setInUse(AirframeId airframe, CouplingId coupling, bool inUse);
     Outcome setInUse(GaugeId gauge, bool inUse);
+
+    // How many were added; those that are there already are left alone.
+    Result<int> addUsualSurfaces(AirframeId airframe);
+    Outcome move(AirframeId airframe, SurfaceId surface, int by); // in the order of the control check
+    Outcome setInUse(AirframeId airframe, SurfaceId surface, bool inUse);
 
 private:
     Day today() const { return m_clock.now().localDay(); }
@@ -71,6 +77,7 @@ AirframeEntry entryOf(const Airframe& airframe);
 CouplingEntry entryOf(const Coupling& coupling);
 GaugeEntry entryOf(const Gauge& gauge, QChar decimalMark);
 PersonEntry entryOf(const Person& person);
+SurfaceEntry entryOf(const Surface& surface);
 
 QString usualName(UsualCoupling which);
 

@@ -1,75 +1,19 @@
 // SetUpPresenter's save()s: from what was typed to a fact, or to the sentences why not.
 
+#include "app/pages/setup/entry_reader.h"
 #include "app/pages/setup/setup_presenter.h"
 #include "app/wording/coupling_words.h"
-#include "app/wording/entry_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/gauge_words.h"
 #include "app/wording/setup_words.h"
 #include "core/day_entry.h"
 #include "core/measure/size_list.h"
-#include "core/store/names.h"
 
 #include <algorithm>
 
 namespace rig {
 
 namespace {
-
-std::string plain(const QString& typed)
-{
-    return typed.trimmed().toStdString();
-}
-
-// Collects what is wrong while the fields are read one after another.
-class Reader
-{
-public:
-    void refuse(Field field, const QString& sentence) { m_problems.push_back({field, sentence}); }
-
-    void needs(Field field, const QString& typed, const QString& sentence)
-    {
-        if (isBlank(typed.toStdString()))
-            refuse(field, sentence);
-    }
-
-    // Empty when nothing can be read; that is refused unless nothing was typed and `mayBeEmpty`.
-    std::optional<Day> day(Field field, const QString& typed, bool mayBeEmpty = false)
-    {
-        if (typed.trimmed().isEmpty()) {
-            if (!mayBeEmpty)
-                refuse(field, SetUpWords::dayMissing());
-            return std::nullopt;
-        }
-        const auto read = parseDay(typed.toStdString());
-        if (!read)
-            refuse(field, SetUpWords::notADay(typed.trimmed()));
-        return read;
-    }
-
-    std::optional<Day> pastDay(Field field, const QString& typed, Day today)
-    {
-        const auto read = day(field, typed);
-        if (read && *read > today)
-            refuse(field, SetUpWords::dayToCome());
-        return read;
-    }
-
-    std::optional<Gap> length(Field field, const QString& typed)
-    {
-        const GapEntry entry = parseGap(plain(typed));
-        if (const auto* gap = std::get_if<Gap>(&entry))
-            return *gap;
-        refuse(field, EntryWords::refusal(*std::get_if<EntryProblem>(&entry), typed));
-        return std::nullopt;
-    }
-
-    bool hasProblem() const { return !m_problems.empty(); }
-    Saved refusal() { return {std::move(m_problems), {}}; }
-
-private:
-    std::vector<FieldProblem> m_problems;
-};
 
 // A whole number from 0 on; nothing typed is 0. More digits than these are a slip.
 std::optional<int> countFrom(const QString& typed)
@@ -82,26 +26,11 @@ std::optional<int> countFrom(const QString& typed)
     return text.toInt();
 }
 
-template <typename Things, typename IdType, typename NameOf>
-bool isTaken(const Things& things, const QString& name, const IdType& own, NameOf nameOf)
-{
-    return std::ranges::any_of(things, [&](const auto& thing) {
-        return thing.id != own && comparable(nameOf(thing)) == comparable(name.toStdString());
-    });
-}
-
 template <typename Things, typename IdType> auto findIn(Things& things, const IdType& id)
 {
     using Thing = std::remove_reference_t<decltype(*things.begin())>;
     const auto found = std::ranges::find_if(things, [&id](const Thing& thing) { return thing.id == id; });
     return found == things.end() ? nullptr : &*found;
-}
-
-template <typename IdType> Result<Saved> savedAs(const Result<IdType>& added)
-{
-    if (!added)
-        return added.problem();
-    return Saved{{}, added.value().bytes};
 }
 
 } // namespace
@@ -113,7 +42,7 @@ Result<Saved> SetUpPresenter::save(const AirframeEntry& entry, std::optional<Air
         return known.problem();
     Airframe airframe;
     airframe.id = of.value_or(AirframeId{});
-    Reader reader;
+    EntryReader reader;
     reader.needs(Field::Registration, entry.registration, SetUpWords::registrationMissing());
     if (isTaken(known.value(), entry.registration, airframe.id,
                 [](const Airframe& one) { return one.registration; }))
@@ -149,7 +78,7 @@ Result<Saved> SetUpPresenter::save(const CouplingEntry& entry, AirframeId airfra
         if (of && one.id == *of)
             coupling = one;
     }
-    Reader reader;
+    EntryReader reader;
     reader.needs(Field::CouplingName, entry.name, CouplingWords::nameMissing());
     if (isTaken(known.value(), entry.name, coupling.id, [](const Coupling& one) { return one.name; }))
         reader.refuse(Field::CouplingName, CouplingWords::nameTaken(entry.name.trimmed()));
@@ -195,7 +124,7 @@ Result<Saved> SetUpPresenter::save(const FittingEntry& entry, AirframeId airfram
     for (const Fitting& one : known.value())
         if (one.coupling == coupling && (!last || *last < one.begins))
             last = one.begins;
-    Reader reader;
+    EntryReader reader;
     const auto day = reader.pastDay(Field::FittingDay, entry.day, today());
     if (day && last && *day < *last)
         reader.refuse(Field::FittingDay, CouplingWords::beforeLastFitting(Formats{}.day(*last)));
@@ -208,7 +137,7 @@ Result<Saved> SetUpPresenter::save(const FittingEntry& entry, AirframeId airfram
 namespace {
 
 // The set that the entry describes; empty after a refusal.
-std::optional<GaugeSet> setFrom(const GaugeEntry& entry, Reader& reader)
+std::optional<GaugeSet> setFrom(const GaugeEntry& entry, EntryReader& reader)
 {
     if (entry.kind == GaugeKind::Taper) {
         const auto resolution = reader.length(Field::Resolution, entry.resolution);
@@ -237,7 +166,7 @@ Result<Saved> SetUpPresenter::save(const GaugeEntry& entry, std::optional<GaugeI
     if (of)
         if (const Gauge* before = findIn(known.value(), *of))
             gauge = *before;
-    Reader reader;
+    EntryReader reader;
     reader.needs(Field::GaugeName, entry.name, GaugeWords::nameMissing());
     if (isTaken(known.value(), entry.name, gauge.id, [](const Gauge& one) { return one.name; }))
         reader.refuse(Field::GaugeName, GaugeWords::nameTaken(entry.name.trimmed()));
@@ -256,7 +185,7 @@ Result<Saved> SetUpPresenter::save(const GaugeEntry& entry, std::optional<GaugeI
 
 Result<Saved> SetUpPresenter::save(const GaugeCheckEntry& entry, GaugeId gauge)
 {
-    Reader reader;
+    EntryReader reader;
     const auto day = reader.pastDay(Field::CheckDay, entry.day, today());
     reader.needs(Field::CheckHow, entry.how, GaugeWords::howMissing());
     reader.needs(Field::CheckFound, entry.found, GaugeWords::foundMissing());
@@ -278,7 +207,7 @@ Result<Saved> SetUpPresenter::save(const PersonEntry& entry, std::optional<Perso
     if (!known)
         return known.problem();
     const PersonId own = of.value_or(PersonId{});
-    Reader reader;
+    EntryReader reader;
     reader.needs(Field::PersonName, entry.name, SetUpWords::nameMissing());
     if (isTaken(known.value(), entry.name, own, [](const Person& one) { return one.name; }))
         reader.refuse(Field::PersonName, SetUpWords::nameTaken(entry.name.trimmed()));
@@ -290,7 +219,7 @@ Result<Saved> SetUpPresenter::save(const PersonEntry& entry, std::optional<Perso
 
 Result<Saved> SetUpPresenter::save(const EventEntry& entry, AirframeId airframe)
 {
-    Reader reader;
+    EntryReader reader;
     const auto day = reader.pastDay(Field::EventDay, entry.day, today());
     if (entry.kind == EventKind::Note)
         reader.needs(Field::EventNote, entry.note, SetUpWords::noteMissing());

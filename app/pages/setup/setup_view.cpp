@@ -40,6 +40,11 @@ int SetUpView::gaugesInUse() const
     return countOf(gauges, [](const GaugeRow& row) { return row.gauge.inUse; });
 }
 
+int SetUpView::surfacesInUse() const
+{
+    return countOf(surfaces, [](const Surface& one) { return one.inUse; });
+}
+
 bool SetUpView::isDone(SetUpPart part) const
 {
     switch (part) {
@@ -47,6 +52,8 @@ bool SetUpView::isDone(SetUpPart part) const
         return airframe.has_value();
     case SetUpPart::Couplings:
         return couplingsInUse() > 0;
+    case SetUpPart::Surfaces:
+        return surfacesInUse() > 0;
     case SetUpPart::Gauges:
         return gaugesInUse() > 0;
     case SetUpPart::People:

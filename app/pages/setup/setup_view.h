@@ -4,6 +4,7 @@
 #include "core/airframe/coupling.h"
 #include "core/airframe/gauge.h"
 #include "core/airframe/person.h"
+#include "core/airframe/surface.h"
 #include "core/rigging/event.h"
 
 #include <array>
@@ -12,12 +13,12 @@
 
 namespace rig {
 
-// The parts of Set up in their order; Alt+1 to Alt+7.
-enum class SetUpPart { Airframe, Couplings, Gauges, People, Events, BaselineDay, Demonstration };
+// The parts of Set up in their order; Alt+1 to Alt+8.
+enum class SetUpPart { Airframe, Couplings, Surfaces, Gauges, People, Events, BaselineDay, Demonstration };
 
-inline constexpr std::array<SetUpPart, 7> kSetUpParts{
-    SetUpPart::Airframe, SetUpPart::Couplings,   SetUpPart::Gauges,       SetUpPart::People,
-    SetUpPart::Events,   SetUpPart::BaselineDay, SetUpPart::Demonstration};
+inline constexpr std::array<SetUpPart, 8> kSetUpParts{
+    SetUpPart::Airframe, SetUpPart::Couplings, SetUpPart::Surfaces,    SetUpPart::Gauges,
+    SetUpPart::People,   SetUpPart::Events,    SetUpPart::BaselineDay, SetUpPart::Demonstration};
 
 struct CouplingRow
 {
@@ -46,6 +47,7 @@ struct SetUpView
 {
     std::optional<Airframe> airframe;   // empty: none yet, or a further one is being entered
     std::vector<CouplingRow> couplings; // in rigging order, those out of use last
+    std::vector<Surface> surfaces;      // in the order of the control check, those out of use last
     std::vector<GaugeRow> gauges;
     std::vector<Person> persons;
     std::vector<EventRow> events; // newest first
@@ -55,6 +57,7 @@ struct SetUpView
     int couplingsWithBand() const;
     int couplingsShownPartSeated() const;
     int gaugesInUse() const;
+    int surfacesInUse() const;
 
     // What the job needs is there: an airframe, a coupling, a gauge, two people, a band for every coupling.
     bool isDone(SetUpPart part) const;

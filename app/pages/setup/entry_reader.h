@@ -1,0 +1,86 @@
+#pragma once
+
+#include "app/pages/setup/setup_entries.h"
+#include "app/wording/entry_words.h"
+#include "app/wording/setup_words.h"
+#include "core/day_entry.h"
+#include "core/result.h"
+#include "core/store/names.h"
+
+#include <algorithm>
+
+namespace rig {
+
+// What SetUpPresenter's save()s share: reading typed fields and collecting what is wrong with them.
+
+inline std::string plain(const QString& typed)
+{
+    return typed.trimmed().toStdString();
+}
+
+// Collects what is wrong while the fields are read one after another.
+class EntryReader
+{
+public:
+    void refuse(Field field, const QString& sentence) { m_problems.push_back({field, sentence}); }
+
+    void needs(Field field, const QString& typed, const QString& sentence)
+    {
+        if (isBlank(typed.toStdString()))
+            refuse(field, sentence);
+    }
+
+    // Empty when nothing can be read; that is refused unless nothing was typed and `mayBeEmpty`.
+    std::optional<Day> day(Field field, const QString& typed, bool mayBeEmpty = false)
+    {
+        if (typed.trimmed().isEmpty()) {
+            if (!mayBeEmpty)
+                refuse(field, SetUpWords::dayMissing());
+            return std::nullopt;
+        }
+        const auto read = parseDay(typed.toStdString());
+        if (!read)
+            refuse(field, SetUpWords::notADay(typed.trimmed()));
+        return read;
+    }
+
+    std::optional<Day> pastDay(Field field, const QString& typed, Day today)
+    {
+        const auto read = day(field, typed);
+        if (read && *read > today)
+            refuse(field, SetUpWords::dayToCome());
+        return read;
+    }
+
+    std::optional<Gap> length(Field field, const QString& typed)
+    {
+        const GapEntry entry = parseGap(plain(typed));
+        if (const auto* gap = std::get_if<Gap>(&entry))
+            return *gap;
+        refuse(field, EntryWords::refusal(*std::get_if<EntryProblem>(&entry), typed));
+        return std::nullopt;
+    }
+
+    bool hasProblem() const { return !m_problems.empty(); }
+    Saved refusal() { return {std::move(m_problems), {}}; }
+
+private:
+    std::vector<FieldProblem> m_problems;
+};
+
+template <typename Things, typename IdType, typename NameOf>
+bool isTaken(const Things& things, const QString& name, const IdType& own, NameOf nameOf)
+{
+    return std::ranges::any_of(things, [&](const auto& thing) {
+        return thing.id != own && comparable(nameOf(thing)) == comparable(name.toStdString());
+    });
+}
+
+template <typename IdType> Result<Saved> savedAs(const Result<IdType>& added)
+{
+    if (!added)
+        return added.problem();
+    return Saved{{}, added.value().bytes};
+}
+
+} // namespace rig

@@ -1,0 +1,197 @@
+// SetUpPresenter's surfaces: what is typed, the usual ones, order and use.
+
+#include "app/pages/setup/entry_reader.h"
+#include "app/pages/setup/setup_presenter.h"
+#include "app/pages/usual_surfaces.h"
+#include "app/wording/surface_words.h"
+#include "core/measure/gap_entry.h"
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+constexpr std::int32_t kMostDegrees = 180'000;
+constexpr std::int32_t kMostMillimetres = 1'000'000;
+
+// Empty when nothing was typed, and after a refusal.
+std::optional<Deflection> figure(EntryReader& reader, Field field, const QString& typed, DeflectionUnit unit)
+{
+    if (typed.trimmed().isEmpty())
+        return std::nullopt;
+    const std::int32_t most = unit == DeflectionUnit::Degrees ? kMostDegrees : kMostMillimetres;
+    const FigureEntry entry = parseFigure(plain(typed), most);
+    if (const auto* thousandths = std::get_if<std::int32_t>(&entry))
+        return Deflection{*thousandths};
+    reader.refuse(field, SurfaceWords::refusal(*std::get_if<EntryProblem>(&entry), typed, unit));
+    return std::nullopt;
+}
+
+struct DirectionFields
+{
+    Field nominal;
+    Field tolerance;
+};
+
+std::optional<ManualDeflection> direction(EntryReader& reader, const DirectionFields& fields,
+                                          const QString& nominal, const QString& tolerance,
+                                          DeflectionUnit unit)
+{
+    const auto middle = figure(reader, fields.nominal, nominal, unit);
+    const auto around = figure(reader, fields.tolerance, tolerance, unit);
+    if (nominal.trimmed().isEmpty() && !tolerance.trimmed().isEmpty())
+        reader.refuse(fields.nominal, SurfaceWords::nominalMissing());
+    if (!nominal.trimmed().isEmpty() && tolerance.trimmed().isEmpty())
+        reader.refuse(fields.tolerance, SurfaceWords::toleranceMissing());
+    if (!middle || !around)
+        return std::nullopt;
+    return ManualDeflection{*middle, *around};
+}
+
+// A figure is worth what its source is: a page and a revision both have a number.
+void readReference(EntryReader& reader, const SurfaceEntry& entry)
+{
+    const bool isNeeded =
+        std::ranges::any_of(std::array{entry.upNominal, entry.downNominal, entry.mostPlay},
+                            [](const QString& typed) { return !typed.trimmed().isEmpty(); });
+    if (!isNeeded)
+        return;
+    const QString reference = entry.reference.trimmed();
+    if (reference.isEmpty())
+        reader.refuse(Field::ManualReference, SurfaceWords::referenceMissing());
+    else if (std::ranges::none_of(reference, [](QChar c) { return c.isDigit(); }))
+        reader.refuse(Field::ManualReference, SurfaceWords::referenceLacksPage());
+}
+
+void readFigures(EntryReader& reader, const SurfaceEntry& entry, Surface& surface)
+{
+    const auto at = figure(reader, Field::MeasuredAt, entry.measuredAt, DeflectionUnit::Millimetres);
+    if (at && *at == Deflection{})
+        reader.refuse(Field::MeasuredAt, SurfaceWords::distanceZero());
+    surface.measuredAt = at ? std::optional{Gap::micrometres(at->thousandths)} : std::nullopt;
+    surface.up = direction(reader, {Field::UpNominal, Field::UpTolerance}, entry.upNominal, entry.upTolerance,
+                           entry.unit);
+    surface.down = direction(reader, {Field::DownNominal, Field::DownTolerance}, entry.downNominal,
+                             entry.downTolerance, entry.unit);
+    surface.mostPlay = figure(reader, Field::MostPlay, entry.mostPlay, entry.unit);
+    readReference(reader, entry);
+}
+
+int lastInOrder(const std::vector<Surface>& surfaces)
+{
+    int order = 0;
+    for (const Surface& surface : surfaces)
+        order = std::max(order, surface.order);
+    return order;
+}
+
+} // namespace
+
+SurfaceEntry entryOf(const Surface& surface)
+{
+    const auto text = [](const std::optional<Deflection>& figure) {
+        return figure ? SurfaceWords::number(*figure) : QString{};
+    };
+    SurfaceEntry entry;
+    entry.name = QString::fromStdString(surface.name);
+    entry.kind = surface.kind;
+    entry.side = surface.side;
+    entry.senseCall = QString::fromStdString(surface.senseCall);
+    entry.unit = surface.unit;
+    if (surface.measuredAt)
+        entry.measuredAt = text(Deflection{surface.measuredAt->inMicrometres()});
+    if (surface.up) {
+        entry.upNominal = text(surface.up->nominal);
+        entry.upTolerance = text(surface.up->tolerance);
+    }
+    if (surface.down) {
+        entry.downNominal = text(surface.down->nominal);
+        entry.downTolerance = text(surface.down->tolerance);
+    }
+    entry.mostPlay = text(surface.mostPlay);
+    entry.reference = QString::fromStdString(surface.manualReference);
+    return entry;
+}
+
+Result<Saved> SetUpPresenter::save(const SurfaceEntry& entry, AirframeId airframe,
+                                   std::optional<SurfaceId> of)
+{
+    const auto known = m_records.surfaces(airframe);
+    if (!known)
+        return known.problem();
+    Surface surface;
+    surface.order = lastInOrder(known.value()) + 1;
+    for (const Surface& one : known.value())
+        if (of == one.id)
+            surface = one;
+    EntryReader reader;
+    reader.needs(Field::SurfaceName, entry.name, SurfaceWords::nameMissing());
+    if (isTaken(known.value(), entry.name, surface.id, [](const Surface& one) { return one.name; }))
+        reader.refuse(Field::SurfaceName, SurfaceWords::nameTaken(entry.name.trimmed()));
+    readFigures(reader, entry, surface);
+    if (reader.hasProblem())
+        return reader.refusal();
+    surface.airframe = airframe;
+    surface.name = plain(entry.name);
+    surface.kind = entry.kind;
+    surface.side = entry.side;
+    surface.senseCall = plain(entry.senseCall);
+    surface.unit = entry.unit;
+    surface.manualReference = plain(entry.reference);
+    surface.stamp = stamp();
+    return savedAs(m_records.add(surface));
+}
+
+Result<int> SetUpPresenter::addUsualSurfaces(AirframeId airframe)
+{
+    return rig::addUsualSurfaces(m_records, airframe, m_statedBy);
+}
+
+Outcome SetUpPresenter::move(AirframeId airframe, SurfaceId surface, int by)
+{
+    return m_records.together([&]() -> Outcome {
+        auto known = m_records.surfaces(airframe);
+        if (!known)
+            return known.problem();
+        std::vector<Surface> order = std::move(known).value();
+        std::erase_if(order, [](const Surface& one) { return !one.inUse; });
+        const auto here = std::ranges::find(order, surface, &Surface::id);
+        const auto at = std::distance(order.begin(), here) + by;
+        if (here == order.end() || at < 0 || at >= std::ssize(order))
+            return Done{};
+        std::iter_swap(here, order.begin() + at);
+        int number = 1;
+        for (Surface& one : order) {
+            const bool changed = one.order != number;
+            one.order = number++;
+            one.stamp = stamp();
+            if (!changed)
+                continue;
+            if (const auto kept = m_records.add(one); !kept)
+                return kept.problem();
+        }
+        return Done{};
+    });
+}
+
+Outcome SetUpPresenter::setInUse(AirframeId airframe, SurfaceId surface, bool inUse)
+{
+    return m_records.together([&]() -> Outcome {
+        const auto known = m_records.surfaces(airframe);
+        if (!known)
+            return known.problem();
+        const auto here = std::ranges::find(known.value(), surface, &Surface::id);
+        if (here == known.value().end())
+            return Problem{ProblemKind::NotFound, "no such surface"};
+        Surface changed = *here;
+        changed.inUse = inUse;
+        changed.stamp = stamp();
+        if (inUse)
+            changed.order = lastInOrder(known.value()) + 1;
+        const auto kept = m_records.add(changed);
+        return kept ? Outcome{Done{}} : Outcome{kept.problem()};
+    });
+}
+
+} // namespace rig
