@@ -137,13 +137,22 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     return progress;
 }
 
+// Somebody has been at the surface since the answer: it has to be tried anew.
+bool isBeforeClosing(const RecordContent& content, const SurfaceCheck& check)
+{
+    return std::ranges::any_of(content.questions, [&check](const QuestionStory& story) {
+        return story.question.surface == check.surface && story.question.surfaceCheck == check.kind &&
+               !story.isOpen() && check.id.bytes < story.resolution->id.bytes;
+    });
+}
+
 SurfaceProgress progressOf(const RecordContent& content, const Surface& surface)
 {
     SurfaceProgress progress;
     progress.id = surface.id;
     progress.name = surface.name;
     for (const SurfaceCheck& check : content.surfaceChecks)
-        if (check.surface == surface.id)
+        if (check.surface == surface.id && !isBeforeClosing(content, check))
             progress.answers[check.kind] = check.answer;
     for (const SurfaceCheckKind kind : checksOf(surface.kind)) {
         if (!progress.answers.contains(kind)) {

@@ -31,7 +31,8 @@ struct CouplingProgress
     bool resolved = false; // a question about it was closed in this record; the mark stays
 };
 
-// One surface of the control check. Only the last answer to each thing counts.
+// One surface of the control check. Only the last answer to each thing counts, and none from before a
+// question about it was closed.
 struct SurfaceProgress
 {
     SurfaceId id;

@@ -357,6 +357,36 @@ TEST_F(SetUp, SaysSinceWhenALeafSetIsInDoubt)
     EXPECT_EQ(view().gauges.front().checks.front().day, dayOf(2026, 5, 1));
 }
 
+TEST_F(SetUp, AsksAboutEveryAirframeThatWasReadWithAGaugeInDoubt)
+{
+    const Hangar hangar{store.records()};
+    anAirframeNamed("QX-42"); // never read with it
+    const auto doubtFrom = [&](const char* from, const GaugeId& gauge) {
+        must(presenter.save(GaugeCheckEntry{"2026-05-02", "micrometer", "worn", true, from}, gauge));
+        return must(store.records().questions(hangar.airframe));
+    };
+    must(store.records().add(hangar.reading(between(500, 550), noonOf(dayOf(2026, 4, 20))), std::nullopt));
+    EXPECT_TRUE(doubtFrom("2026-05-01", hangar.setA).empty()) << "nothing was read with it since that day";
+    EXPECT_TRUE(doubtFrom("2026-04-01", aSetNamed("B")).empty()) << "nothing was ever read with it";
+
+    presenter.setStatedBy(hangar.vale);
+    const auto asked = doubtFrom("2026-04-20", hangar.setA);
+    ASSERT_EQ(asked.size(), 1U);
+    EXPECT_EQ(asked.front().question.kind, QuestionKind::GaugeQuarantined);
+    EXPECT_EQ(asked.front().question.gauge, hangar.setA);
+    EXPECT_EQ(asked.front().question.stamp.by, hangar.vale);
+    EXPECT_EQ(doubtFrom("2026-04-19", hangar.setA).size(), 1U) << "the same is open already";
+    EXPECT_TRUE(must(store.records().questions(must(store.records().airframes()).back().id)).empty());
+}
+
+TEST_F(SetUp, AsksNothingAfterACheckThatFoundAGaugeUsable)
+{
+    const Hangar hangar{store.records()};
+    must(store.records().add(hangar.reading(between(500, 550), noonOf(dayOf(2026, 4, 20))), std::nullopt));
+    must(presenter.save(GaugeCheckEntry{"2026-05-02", "micrometer", "as marked", false, ""}, hangar.setA));
+    EXPECT_TRUE(must(store.records().questions(hangar.airframe)).empty());
+}
+
 TEST_F(SetUp, RefusesACheckToComeOrWithoutAFindingOrWithADoubtAfterIt)
 {
     const GaugeId set = aSetNamed("B");

@@ -3,7 +3,7 @@
 #include "app/pages/setup/gauge_check_form.h"
 #include "app/pages/setup/gauge_form.h"
 #include "app/pages/setup/panel_parts.h"
-#include "app/pages/setup/row_list.h"
+#include "app/widgets/row_list.h"
 #include "app/wording/formats.h"
 #include "app/wording/gauge_words.h"
 #include "app/wording/setup_words.h"

@@ -1,9 +1,9 @@
 #include "app/pages/setup/part_list.h"
 
 #include "app/pages/setup/panel_parts.h"
-#include "app/pages/setup/row_list.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/flow_scroll.h"
+#include "app/widgets/row_list.h"
 #include "app/wording/setup_words.h"
 #include "app/wording/surface_words.h"
 

@@ -2,7 +2,7 @@
 
 #include "app/pages/setup/form.h"
 #include "app/pages/setup/panel_parts.h"
-#include "app/pages/setup/row_list.h"
+#include "app/widgets/row_list.h"
 #include "app/wording/setup_words.h"
 
 #include <QLabel>

@@ -1,6 +1,7 @@
 // SetUpPresenter's save()s: from what was typed to a fact, or to the sentences why not.
 
 #include "app/pages/setup/entry_reader.h"
+#include "app/pages/setup/quarantine_questions.h"
 #include "app/pages/setup/setup_presenter.h"
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
@@ -197,8 +198,18 @@ Result<Saved> SetUpPresenter::save(const GaugeCheckEntry& entry, GaugeId gauge)
     }
     if (reader.hasProblem())
         return reader.refusal();
-    return savedAs(
-        m_records.add(GaugeCheck{{}, gauge, *day, plain(entry.how), plain(entry.found), from, stamp()}));
+    const GaugeCheck check{{}, gauge, *day, plain(entry.how), plain(entry.found), from, stamp()};
+    FactId id;
+    const Outcome kept = m_records.together([&]() -> Outcome {
+        const auto added = m_records.add(check);
+        if (!added)
+            return added.problem();
+        id = added.value();
+        return askAboutQuarantine(m_records, check);
+    });
+    if (!kept)
+        return kept.problem();
+    return Saved{{}, id.bytes};
 }
 
 Result<Saved> SetUpPresenter::save(const PersonEntry& entry, std::optional<PersonId> of)

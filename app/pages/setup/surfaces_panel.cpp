@@ -2,9 +2,9 @@
 
 #include "app/pages/prompts.h"
 #include "app/pages/setup/panel_parts.h"
-#include "app/pages/setup/row_list.h"
 #include "app/pages/setup/surface_form.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/row_list.h"
 #include "app/wording/coupling_words.h"
 #include "app/wording/setup_words.h"
 #include "app/wording/surface_words.h"

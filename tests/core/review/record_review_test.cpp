@@ -63,6 +63,35 @@ public:
         return interrupt();
     }
 
+    Record& trySurface(Answer answer)
+    {
+        SurfaceCheck check;
+        check.id.bytes = m_ids.next(0);
+        check.surface = m_surfaces.front().id;
+        check.kind = SurfaceCheckKind::HoldsSetting;
+        check.answer = answer;
+        m_content.surfaceChecks.push_back(check);
+        return *this;
+    }
+
+    Record& askAboutSurface()
+    {
+        QuestionStory story;
+        story.question.kind = QuestionKind::SurfaceDoubt;
+        story.question.surface = m_surfaces.front().id;
+        story.question.surfaceCheck = SurfaceCheckKind::HoldsSetting;
+        m_content.questions.push_back(story);
+        return *this;
+    }
+
+    Record& closeSurfaceQuestion()
+    {
+        Resolution resolution;
+        resolution.id.bytes = m_ids.next(0);
+        m_content.questions.back().resolution = resolution;
+        return *this;
+    }
+
     Record& withoutSurfaces()
     {
         m_surfaces.clear();
@@ -262,6 +291,19 @@ TEST(RecordReview, NamesWhatTheControlCheckHasNotTriedYet)
     EXPECT_EQ(Record::kinds(review), Kinds{OpenItemKind::SurfaceNotChecked});
     EXPECT_EQ(review.surfaces.front().next, SurfaceCheckKind::HoldsSetting);
     EXPECT_EQ(review.surfacesDone(), 0);
+}
+
+TEST(RecordReview, ASurfaceIsTriedAnewOnceAQuestionAboutItIsClosed)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second);
+    record.trySurface(Answer::No).askAboutSurface().trySurface(Answer::Yes);
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::SurfaceDoubted})
+        << "a later yes closes no question";
+    record.closeSurfaceQuestion();
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::SurfaceNotChecked});
+    EXPECT_EQ(record.review().surfaces.front().next, SurfaceCheckKind::HoldsSetting);
+    EXPECT_TRUE(record.trySurface(Answer::Yes).review().mayCloseComplete());
 }
 
 TEST(RecordReview, SaysThatNoSurfacesAreSetUp)

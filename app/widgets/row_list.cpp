@@ -1,4 +1,4 @@
-#include "app/pages/setup/row_list.h"
+#include "app/widgets/row_list.h"
 
 #include "app/widgets/mark_row.h"
 
