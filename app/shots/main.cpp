@@ -9,6 +9,7 @@
 #include <QComboBox>
 #include <QDir>
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QTemporaryDir>
 #include <QTextStream>
@@ -98,6 +99,34 @@ bool shootEmptyFile(const Setting& setting, Album& album, const rig::Clock& cloc
     return all;
 }
 
+void choose(QWidget& page, const char* box, int index)
+{
+    auto* choice = page.findChild<QComboBox*>(QLatin1String(box));
+    choice->setCurrentIndex(index);
+    emit choice->activated(index);
+    settle();
+}
+
+bool shootControlCheck(rig::MainWindow& window, QWidget& page, Album& album)
+{
+    page.findChild<QAbstractButton*>(QStringLiteral("recordRow8"))->click();
+    bool all = album.take(window, "control-people");
+    choose(page, "atSurface", 1);
+    choose(page, "inCockpit", 2);
+    type(page, "yyy");
+    type(page, "u");
+    auto* up = page.findChild<QLineEdit*>(QStringLiteral("measuredUp"));
+    up->setText("27.5");
+    emit up->returnPressed();
+    auto* down = page.findChild<QLineEdit*>(QStringLiteral("measuredDown"));
+    down->setText("12");
+    emit down->returnPressed();
+    all = album.take(window, "control-aileron") && all;
+    type(page, "yyyy\n");
+    type(page, "yyn");
+    return album.take(window, "control-reversed") && all;
+}
+
 bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, rig::Prompts& prompts)
 {
     rig::MainWindow window{clock, prompts};
@@ -136,7 +165,8 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
     type(*page, "s");
     all = album.take(window, "rigged-second") && all;
     type(*page, "s");
-    page->findChild<QAbstractButton*>(QStringLiteral("recordRow9"))->click();
+    all = shootControlCheck(window, *page, album) && all;
+    page->findChild<QAbstractButton*>(QStringLiteral("recordRow10"))->click();
     all = album.take(window, "rigged-close") && all;
     return all;
 }

@@ -254,13 +254,6 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
     return tr("The list for the first rigging of the season is not finished");
 }
 
-QString RiggedWords::notRecordedHere()
-{
-    return tr("The control check is not recorded here yet: do it for every surface by your own list. A joint "
-              "that is "
-              "part-seated can pass it.");
-}
-
 QString RiggedWords::twoNames()
 {
     return tr("Two different people state this record. Nobody is filled in for you.");

@@ -128,7 +128,6 @@ public:
     static QString listedHeading() { return tr("Stays in the record"); }
     static QString nothingOpen();
     static QString openItem(const OpenItem& item, const QString& name);
-    static QString notRecordedHere();
     static QString toolsCounted() { return tr("Leaves, mirror, torch and tools counted back out"); }
     static QString twoNames();
     static QString firstName() { return tr("Rigging leader"); }

@@ -69,6 +69,13 @@ QString SurfaceWords::refusal(EntryProblem problem, const QString& typed, Deflec
                : tr("%1 mm is more than a metre. Type millimetres with a point or a comma.").arg(text);
 }
 
+QString SurfaceWords::fartherThanItTurns(Gap measuredAt)
+{
+    return tr("At %1 from the hinge nothing can move that far. Look at the figure and at the distance in Set "
+              "up.")
+        .arg(figure({measuredAt.inMicrometres()}, DeflectionUnit::Millimetres));
+}
+
 QString SurfaceWords::unitName(DeflectionUnit unit)
 {
     return unit == DeflectionUnit::Degrees ? tr("degrees") : tr("millimetres in a straight line");

@@ -20,6 +20,7 @@ public:
     // Worked out from another: rounded, "20.2°", and below 5 "0.95°".
     static QString workedOut(Deflection figure, DeflectionUnit unit);
     static QString refusal(EntryProblem problem, const QString& typed, DeflectionUnit unit);
+    static QString fartherThanItTurns(Gap measuredAt);
     static QString unitName(DeflectionUnit unit);
     static QString kindName(SurfaceKind kind);
     // What is called aloud where the owner wrote nothing else.

@@ -24,7 +24,6 @@ ClosePanel::ClosePanel(QWidget* parent) : QWidget{parent}
     m_open->setObjectName("openItems");
     layout->addWidget(m_heading);
     layout->addWidget(m_open);
-    layout->addWidget(labelOf(RiggedWords::notRecordedHere(), "caution"));
     m_tools = new QCheckBox{RiggedWords::toolsCounted()};
     m_tools->setObjectName("toolsCounted");
     layout->addWidget(m_tools);

@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/record_list.h"
 
 #include "app/widgets/wrap_layout.h"
+#include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
@@ -9,6 +10,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace rig {
@@ -98,11 +100,37 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
         m_places.push_back({kind, {}});
     };
     const bool closing = current.kind == RecordPlace::Kind::Close;
-    step(RecordPlace::Kind::SecondInspection, turn == Turn::Second && !closing,
+    const bool checking = current.kind == RecordPlace::Kind::ControlCheck;
+    showControlCheck(row(m_places.size()), view.review, checking);
+    m_places.push_back({RecordPlace::Kind::ControlCheck, {}});
+    step(RecordPlace::Kind::SecondInspection, turn == Turn::Second && !closing && !checking,
          RiggedWords::secondInspection(), RiggedWords::secondProgress(view.review.bothDone(), all));
     step(RecordPlace::Kind::Close, closing, RiggedWords::close(), RiggedWords::closeHint());
     for (std::size_t i = 0; i < m_rows.size(); ++i)
         m_rows[i]->setVisible(i < m_places.size());
+}
+
+void RecordList::showControlCheck(MarkRow* row, const RecordReview& review, bool isCurrent)
+{
+    const int all = static_cast<int>(review.surfaces.size());
+    const bool doubted = std::ranges::any_of(review.surfaces, &SurfaceProgress::doubted);
+    MarkShape shape = MarkShape::Waiting;
+    Role role = Role::InkSoft;
+    if (isCurrent) {
+        shape = MarkShape::Current;
+        role = Role::Accent;
+    } else if (doubted) {
+        shape = MarkShape::HalfDisc;
+        role = Role::NearEdge;
+    } else if (all > 0 && review.surfacesDone() == all) {
+        shape = MarkShape::Done;
+    }
+    QString detail =
+        all > 0 ? ControlWords::progress(review.surfacesDone(), all) : ControlWords::noneInList();
+    if (doubted)
+        detail = RiggedWords::doubtedMark(detail);
+    row->show(shape, role, ControlWords::place(), detail);
+    row->setChecked(isCurrent);
 }
 
 namespace {

@@ -18,14 +18,15 @@ namespace rig {
 // What the record's list leads to.
 struct RecordPlace
 {
-    enum class Kind { Coupling, SecondInspection, Close };
+    enum class Kind { Coupling, ControlCheck, SecondInspection, Close };
     Kind kind = Kind::Coupling;
     CouplingId coupling;
 
     bool operator==(const RecordPlace&) const = default;
 };
 
-// The rigging record at the left: couplings in rigging order, then second inspection and close.
+// The rigging record at the left: couplings in rigging order, then control check, second inspection
+// and close.
 class RecordList : public QFrame
 {
     Q_OBJECT
@@ -42,6 +43,7 @@ signals:
 
 private:
     MarkRow* row(std::size_t index);
+    void showControlCheck(MarkRow* row, const RecordReview& review, bool isCurrent);
     void showCoupling(MarkRow* row, const CouplingProgress& one, bool isCurrent, Turn turn);
 
     Look m_look;

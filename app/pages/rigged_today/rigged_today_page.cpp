@@ -2,9 +2,11 @@
 
 #include "app/pages/prompts.h"
 #include "app/pages/rigged_today/close_panel.h"
+#include "app/pages/rigged_today/control_check_panel.h"
 #include "app/pages/rigged_today/coupling_panel.h"
 #include "app/pages/rigged_today/start_panel.h"
 #include "app/widgets/flow_scroll.h"
+#include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/rigged_words.h"
@@ -45,9 +47,11 @@ RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& 
     m_start = new StartPanel;
     m_coupling = new CouplingPanel;
     m_close = new ClosePanel;
+    m_control = new ControlCheckPanel{records, clock};
     m_stack->addWidget(new FlowScroll{m_start});
     m_stack->addWidget(m_coupling); // scrolls by itself, above a row of buttons that stays
     m_stack->addWidget(new FlowScroll{m_close});
+    m_stack->addWidget(m_control);
     inner->addWidget(m_stack);
     layout->addWidget(card, 1);
     m_idle = new QTimer{this};
@@ -85,12 +89,20 @@ void RiggedTodayPage::connectPanels()
     connect(m_coupling, &CouplingPanel::correctionAsked, this, &RiggedTodayPage::askCorrection);
     connect(m_coupling, &CouplingPanel::nextAsked, this, &RiggedTodayPage::next);
     connect(m_coupling, &CouplingPanel::turnAsked, this, &RiggedTodayPage::changeTurn);
+    connect(m_control, &ControlCheckPanel::changed, this, [this] {
+        refresh();
+        setFocus();
+    });
+    connect(m_control, &ControlCheckPanel::onwardAsked, this, &RiggedTodayPage::afterControlCheck);
+    connect(m_control, &ControlCheckPanel::problemArose, this,
+            [this](const Problem& problem) { report(problem); });
 }
 
 void RiggedTodayPage::setLook(const Look& look)
 {
     m_list->setLook(look);
     m_coupling->setLook(look);
+    m_control->setLook(look);
 }
 
 void RiggedTodayPage::showAirframe(std::optional<AirframeId> airframe)
@@ -151,6 +163,11 @@ void RiggedTodayPage::showCurrent()
     if (m_place.kind == RecordPlace::Kind::Close) {
         m_close->display(m_view);
         m_stack->setCurrentIndex(2);
+    } else if (m_place.kind == RecordPlace::Kind::ControlCheck) {
+        m_control->display(m_view, m_view.review.bothDone() < std::ssize(m_view.couplings)
+                                       ? RiggedWords::goToSecond()
+                                       : RiggedWords::goToClose());
+        m_stack->setCurrentIndex(3);
     } else {
         showCoupling();
         m_stack->setCurrentIndex(1);
@@ -267,13 +284,30 @@ QString RiggedTodayPage::nextText() const
 {
     if (nextWaiting())
         return RiggedWords::nextCoupling();
-    return m_turn == Turn::First ? RiggedWords::goToSecond() : RiggedWords::goToClose();
+    if (m_turn == Turn::First)
+        return hasControlCheckToDo() ? ControlWords::goHere() : RiggedWords::goToSecond();
+    return RiggedWords::goToClose();
+}
+
+bool RiggedTodayPage::hasControlCheckToDo() const
+{
+    return m_view.review.surfacesDone() < std::ssize(m_view.review.surfaces);
+}
+
+void RiggedTodayPage::afterControlCheck()
+{
+    if (m_view.review.bothDone() < std::ssize(m_view.couplings))
+        beginSecondInspection();
+    else
+        showPlace({RecordPlace::Kind::Close, {}});
 }
 
 void RiggedTodayPage::next()
 {
     if (const auto waiting = nextWaiting())
         showPlace({RecordPlace::Kind::Coupling, *waiting});
+    else if (m_turn == Turn::First && hasControlCheckToDo())
+        showPlace({RecordPlace::Kind::ControlCheck, {}});
     else if (m_turn == Turn::First)
         beginSecondInspection();
     else
@@ -282,6 +316,8 @@ void RiggedTodayPage::next()
 
 void RiggedTodayPage::step(int by)
 {
+    if (m_place.kind == RecordPlace::Kind::ControlCheck)
+        return m_control->step(by);
     const auto& all = m_view.couplings;
     const auto here = std::ranges::find(all, m_place.coupling, &Coupling::id);
     const auto at = std::distance(all.begin(), here) + by;
@@ -359,6 +395,8 @@ void RiggedTodayPage::report(const Problem& problem)
 void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
 {
     if (m_stack->currentIndex() == 1 && m_sheet && m_coupling->takeKey(event))
+        return;
+    if (m_stack->currentIndex() == 3 && m_control->takeKey(event))
         return;
     Page::keyPressEvent(event);
 }

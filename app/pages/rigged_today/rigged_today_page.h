@@ -14,6 +14,7 @@ class QTimer;
 namespace rig {
 
 class ClosePanel;
+class ControlCheckPanel;
 class CouplingPanel;
 class Prompts;
 class StartPanel;
@@ -50,6 +51,8 @@ private:
     void step(int by);
     void changeTurn(Turn turn);
     void beginSecondInspection();
+    bool hasControlCheckToDo() const;
+    void afterControlCheck();
     void interrupt(InterruptionReason reason);
     void close(PersonId first, PersonId second, const QString& note);
     bool report(const Outcome& outcome);
@@ -77,6 +80,7 @@ private:
     QStackedWidget* m_stack = nullptr;
     StartPanel* m_start = nullptr;
     CouplingPanel* m_coupling = nullptr;
+    ControlCheckPanel* m_control = nullptr;
     ClosePanel* m_close = nullptr;
     QTimer* m_idle = nullptr;
 };

@@ -1,0 +1,98 @@
+#pragma once
+
+#include "app/pages/rigged_today/control_check_presenter.h"
+#include "app/theme/theme.h"
+#include "app/widgets/question_tile.h"
+
+#include <QWidget>
+
+#include <array>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace rig {
+
+class ChoiceBox;
+class FlowScroll;
+class MeasureCard;
+class StopCard;
+class SurfaceChips;
+
+// The control check: two people, one surface after another. It has its own presenter, so that the page only
+// hands over its view and hears when a fact was added.
+class ControlCheckPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    // Both outlive it.
+    ControlCheckPanel(Records& records, const Clock& clock, QWidget* parent = nullptr);
+
+    // `view` has a record. `onward`: what Enter leads to after the last surface.
+    void display(const RiggedTodayView& view, const QString& onward);
+    void setLook(const Look& look);
+    // A key pressed anywhere on the page. False when it means nothing here.
+    bool takeKey(QKeyEvent* event);
+    void step(int by); // to the surface before or after
+
+signals:
+    void changed();     // a fact was added, or another surface is shown: the page takes the focus back
+    void onwardAsked(); // everything was gone through
+    void problemArose(const rig::Problem& problem);
+
+private:
+    void buildTop(QVBoxLayout* layout);
+    void buildTiles(QVBoxLayout* layout);
+    void buildFigures(QVBoxLayout* layout);
+    void buildBottom(QVBoxLayout* layout);
+    QWidget* buildNone();
+    void chooseCurrent();
+    void showSheet();
+    void showPeople();
+    void showTiles();
+    void showFigures();
+    void answer(SurfaceCheckKind kind, Answer answer);
+    void keep(MeasureKind kind, const QString& typed);
+    void addUsual();
+    void choosePeople();
+    void go(SurfaceId surface);
+    void next();
+    std::optional<SurfaceId> nextWaiting() const;
+    QWidget* nextThing() const;
+    bool mayTry() const;
+    MeasureCard* card(MeasureKind kind) const { return m_cards[static_cast<std::size_t>(kind)]; }
+    DeflectionUnit unitFor(MeasureKind kind) const;
+
+    ControlCheckPresenter m_presenter;
+    RiggedTodayView m_view;
+    QString m_onward;
+    CheckPeople m_people;
+    std::optional<RecordId> m_record; // that the people and the current surface belong to
+    SurfaceId m_current;
+    SurfaceSheet m_sheet;
+
+    FlowScroll* m_scroll = nullptr;
+    QWidget* m_none = nullptr;
+    QPushButton* m_usual = nullptr;
+    QWidget* m_check = nullptr;
+    QLabel* m_title = nullptr;
+    ChoiceBox* m_atSurface = nullptr;
+    ChoiceBox* m_inCockpit = nullptr;
+    SurfaceChips* m_chips = nullptr;
+    QLabel* m_notice = nullptr;
+    QLabel* m_call = nullptr;
+    StopCard* m_stop = nullptr;
+    std::array<QuestionTile*, 11> m_tiles{};
+    QWidget* m_figures = nullptr;
+    QComboBox* m_unit = nullptr;
+    std::array<MeasureCard*, 3> m_cards{};
+    QLabel* m_ratio = nullptr;
+    QLabel* m_sides = nullptr;
+    QLabel* m_keys = nullptr;
+    QPushButton* m_next = nullptr;
+};
+
+} // namespace rig

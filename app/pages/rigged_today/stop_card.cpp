@@ -1,0 +1,46 @@
+#include "app/pages/rigged_today/stop_card.h"
+
+#include "app/widgets/mark_widget.h"
+#include "app/widgets/parts.h"
+#include "app/wording/control_words.h"
+
+#include <QGridLayout>
+
+namespace rig {
+
+StopCard::StopCard(QWidget* parent) : QFrame{parent}
+{
+    setObjectName("stopCard");
+    setProperty("verdict", "outside");
+    auto* layout = new QGridLayout{this};
+    layout->setContentsMargins(16, 10, 16, 10);
+    layout->setHorizontalSpacing(14);
+    layout->setVerticalSpacing(2);
+    m_mark = new MarkWidget;
+    m_mark->show(Verdict::Outside);
+    QLabel* word = labelOf(ControlWords::stop(), "verdict");
+    m_why = labelOf({}, "body", "stopWhy");
+    m_call = labelOf({}, "body", "stopCall");
+    for (QLabel* label : {word, m_why, m_call})
+        label->setProperty("verdict", "outside");
+    layout->addWidget(m_mark, 0, 0, 2, 1, Qt::AlignTop);
+    layout->addWidget(word, 0, 1);
+    layout->addWidget(m_why, 1, 1);
+    layout->addWidget(m_call, 2, 1);
+    layout->setColumnStretch(1, 1);
+}
+
+void StopCard::setLook(const Look& look)
+{
+    m_mark->setLook(look);
+}
+
+void StopCard::say(const QString& why, const QString& whomToCall)
+{
+    m_why->setText(why);
+    m_call->setText(whomToCall);
+    setAccessibleName(ControlWords::stop());
+    setAccessibleDescription(why + QLatin1Char(' ') + whomToCall);
+}
+
+} // namespace rig

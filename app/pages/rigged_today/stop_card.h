@@ -1,0 +1,30 @@
+#pragma once
+
+#include "app/theme/theme.h"
+
+#include <QFrame>
+
+class QLabel;
+
+namespace rig {
+
+class MarkWidget;
+
+// Stop: why, and whom to call.
+class StopCard : public QFrame
+{
+    Q_OBJECT
+
+public:
+    explicit StopCard(QWidget* parent = nullptr);
+
+    void setLook(const Look& look);
+    void say(const QString& why, const QString& whomToCall);
+
+private:
+    MarkWidget* m_mark = nullptr;
+    QLabel* m_why = nullptr;
+    QLabel* m_call = nullptr;
+};
+
+} // namespace rig

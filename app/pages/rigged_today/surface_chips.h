@@ -1,0 +1,36 @@
+#pragma once
+
+#include "core/review/record_review.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QPushButton;
+
+namespace rig {
+
+class WrapLayout;
+
+// The surfaces of the control check side by side, each with how far it has come.
+class SurfaceChips : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit SurfaceChips(QWidget* parent = nullptr);
+
+    void display(const std::vector<SurfaceProgress>& surfaces, SurfaceId current);
+
+signals:
+    void chosen(rig::SurfaceId surface);
+
+private:
+    QPushButton* chip(std::size_t index);
+
+    WrapLayout* m_layout = nullptr;
+    std::vector<QPushButton*> m_chips;
+    std::vector<SurfaceId> m_surfaces;
+};
+
+} // namespace rig

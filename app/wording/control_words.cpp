@@ -1,0 +1,236 @@
+#include "app/wording/control_words.h"
+
+#include "app/wording/formats.h"
+#include "app/wording/surface_words.h"
+
+#include <cstdlib>
+
+namespace rig {
+
+QString ControlWords::keyOf(MeasureKind kind)
+{
+    switch (kind) {
+    case MeasureKind::FreePlay:
+        return keyPlay();
+    case MeasureKind::Up:
+        return keyUp();
+    case MeasureKind::Down:
+        break;
+    }
+    return keyDown();
+}
+
+QString ControlWords::noSurfaces()
+{
+    return tr(
+        "Nobody has set up yet what the control check goes through. Without surfaces the record cannot be "
+        "closed as complete.");
+}
+
+QString ControlWords::choosePeople()
+{
+    return tr(
+        "Choose who stands at the surface and who moves the control: two people. Nobody is filled in for "
+        "you.");
+}
+
+QString ControlWords::samePerson()
+{
+    return tr("One person cannot stand at the surface and sit in the cockpit. Choose two.");
+}
+
+QString ControlWords::question(SurfaceCheckKind kind)
+{
+    switch (kind) {
+    case SurfaceCheckKind::HeldOneWay:
+        return tr("Held: resists one way?");
+    case SurfaceCheckKind::HeldOtherWay:
+        return tr("Held: resists the other way?");
+    case SurfaceCheckKind::Sense:
+        return tr("Moves as called aloud?");
+    case SurfaceCheckKind::FullTravel:
+        return tr("Full travel, to both stops?");
+    case SurfaceCheckKind::Neutral:
+        return tr("Neutral with the control?");
+    case SurfaceCheckKind::FreePlay:
+        return tr("Free play as it should be?");
+    case SurfaceCheckKind::Freedom:
+        return tr("Free, no rubbing?");
+    case SurfaceCheckKind::LocksEvenly:
+        return tr("Both lock, with even force?");
+    case SurfaceCheckKind::EveryNotch:
+        return tr("Every notch, both equal?");
+    case SurfaceCheckKind::HoldsSetting:
+        return tr("Moves, and stays where it is set?");
+    case SurfaceCheckKind::OpensTogether:
+        break;
+    }
+    return tr("Both open, both shut?");
+}
+
+QString ControlWords::hint(SurfaceCheckKind kind)
+{
+    switch (kind) {
+    case SurfaceCheckKind::HeldOneWay:
+        return tr("Palm near the drive, gently; the cockpit pushes.");
+    case SurfaceCheckKind::HeldOtherWay:
+        return tr("The same, the cockpit pulls.");
+    case SurfaceCheckKind::Sense:
+        return tr("The person at the surface says what it does.");
+    case SurfaceCheckKind::FullTravel:
+        return tr("Hand off; nothing stops it early.");
+    case SurfaceCheckKind::Neutral:
+        return tr("Control centred: surface in line.");
+    case SurfaceCheckKind::FreePlay:
+        return tr("Cockpit held: no click, no more than ever.");
+    case SurfaceCheckKind::Freedom:
+        return tr("No rubbing, no change of friction.");
+    case SurfaceCheckKind::LocksEvenly:
+        return tr("Over centre; both rise together.");
+    case SurfaceCheckKind::EveryNotch:
+        return tr("Left and right stand alike in each.");
+    case SurfaceCheckKind::HoldsSetting:
+        return tr("Through its whole travel.");
+    case SurfaceCheckKind::OpensTogether:
+        break;
+    }
+    return tr("Together, and tight when shut.");
+}
+
+QString ControlWords::keys()
+{
+    return tr("Y, N, C answer the framed question. P, U, D go to a figure.");
+}
+
+QString ControlWords::reversed(const QString& surface)
+{
+    return tr("%1 did not move as called. Controls that are crossed or reversed cannot be flown: nothing "
+              "that this "
+              "check finds is graver. It stops here, for every surface.")
+        .arg(surface);
+}
+
+QString ControlWords::saidNo(const QString& surface, SurfaceCheckKind kind)
+{
+    return tr("%1: “%2” was answered with no. Try nothing further on it.").arg(surface, question(kind));
+}
+
+QString ControlWords::leaveAndCall(const QString& name, const QString& phone)
+{
+    if (name.isEmpty())
+        return tr("Leave it as it is, and call the person entitled to decide. Whom to call is not set up yet "
+                  "(Ctrl+5).");
+    if (phone.isEmpty())
+        return tr("Leave it as it is, and call %1.").arg(name);
+    return tr("Leave it as it is, and call %1 (%2).").arg(name, phone);
+}
+
+QString ControlWords::cannotSeeHere()
+{
+    return tr("“Cannot see” was answered here. It stands, and the record cannot be closed as complete until "
+              "a named "
+              "person has said what was found.");
+}
+
+QString ControlWords::figureName(MeasureKind kind, SurfaceKind surface)
+{
+    const bool isRudder = surface == SurfaceKind::Rudder;
+    switch (kind) {
+    case MeasureKind::FreePlay:
+        return tr("Free play at the trailing edge");
+    case MeasureKind::Up:
+        return isRudder ? tr("To the left") : tr("Up");
+    case MeasureKind::Down:
+        break;
+    }
+    return isRudder ? tr("To the right") : tr("Down");
+}
+
+QString ControlWords::figureLabel(MeasureKind kind, SurfaceKind surface)
+{
+    return tr("%1  (%2)", "what is measured, and its key").arg(figureName(kind, surface), keyOf(kind));
+}
+
+QString ControlWords::unitShort(DeflectionUnit unit)
+{
+    return unit == DeflectionUnit::Degrees ? tr("degrees") : tr("mm");
+}
+
+QString ControlWords::measured(const SurfaceMeasure& measure)
+{
+    const QString typed = SurfaceWords::figure(measure.value, measure.unit);
+    const auto degrees = inUnit(measure, DeflectionUnit::Degrees);
+    if (measure.unit == DeflectionUnit::Degrees || !degrees)
+        return tr("Measured: %1").arg(typed);
+    return tr("Measured: %1, which is %2")
+        .arg(typed, SurfaceWords::workedOut(*degrees, DeflectionUnit::Degrees));
+}
+
+namespace {
+
+const std::optional<ManualDeflection>& manualOf(const Surface& surface, MeasureKind kind)
+{
+    return kind == MeasureKind::Up ? surface.up : surface.down;
+}
+
+} // namespace
+
+QString ControlWords::fromManual(const Surface& surface, MeasureKind kind)
+{
+    const QString reference = QString::fromStdString(surface.manualReference);
+    if (kind == MeasureKind::FreePlay)
+        return surface.mostPlay ? tr("From the manual, %1: at most %2.")
+                                      .arg(reference, SurfaceWords::figure(*surface.mostPlay, surface.unit))
+                                : QString{};
+    const auto& manual = manualOf(surface, kind);
+    if (!manual)
+        return {};
+    return tr("From the manual, %1: %2, plus or minus %3.")
+        .arg(reference, SurfaceWords::figure(manual->nominal, surface.unit),
+             SurfaceWords::figure(manual->tolerance, surface.unit));
+}
+
+QString ControlWords::besideManual(const Surface& surface, const SurfaceMeasure& measure)
+{
+    const bool isPlay = measure.kind == MeasureKind::FreePlay;
+    const QString said = fromManual(surface, measure.kind);
+    if (said.isEmpty())
+        return {};
+    const auto figure = inUnit(measure, surface.unit);
+    if (!figure)
+        return tr("%1 The distance from the hinge is not set up, so the two cannot be compared.").arg(said);
+    // At most so much is a range from 0.
+    const Deflection half = isPlay ? *surface.mostPlay : Deflection{};
+    const ManualDeflection range = isPlay ? ManualDeflection{{}, half} : *manualOf(surface, measure.kind);
+    const Deflection beyond = beyondRange(*figure, range);
+    const Deflection apart{std::abs(beyond.thousandths)};
+    const QString by = measure.unit == surface.unit ? SurfaceWords::figure(apart, surface.unit)
+                                                    : SurfaceWords::workedOut(apart, surface.unit);
+    if (beyond > Deflection{})
+        return isPlay ? tr("%1 This is %2 more than the manual's most.").arg(said, by)
+                      : tr("%1 This is %2 more than the manual's range.").arg(said, by);
+    if (beyond < Deflection{})
+        return tr("%1 This is %2 less than the manual's range.").arg(said, by);
+    return isPlay ? tr("%1 This is no more than that.").arg(said)
+                  : tr("%1 This lies in that range.").arg(said);
+}
+
+QString ControlWords::ratio(double upOverDown)
+{
+    return tr("Up is %1 times down. About two to one is common practice, not a limit; the manual's figures "
+              "decide.")
+        .arg(Formats{}.number(upOverDown, 1));
+}
+
+QString ControlWords::leftAndRight(const QString& direction, const QString& left, const QString& right)
+{
+    return tr("%1: left %2, right %3.", "direction, figures").arg(direction, left, right);
+}
+
+QString ControlWords::leftAndRightApart(const QString& direction, const QString& left, const QString& right,
+                                        const QString& apart)
+{
+    return tr("%1: left %2, right %3, %4 apart.", "direction, figures").arg(direction, left, right, apart);
+}
+
+} // namespace rig

@@ -1,0 +1,163 @@
+// The control check by two people, keyboard only: from the couplings to the second inspection, and to a
+// reversed sense that stops the record.
+
+#include "app/pages/rigged_today/rigged_today_page.h"
+#include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QTest>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class ControlCheckJourney : public testing::Test
+{
+protected:
+    ControlCheckJourney()
+    {
+        Airframe airframe = must(store.records().airframes()).front();
+        airframe.callName = "A. Quill";
+        airframe.callPhone = "0700 0";
+        must(store.records().add(airframe));
+        page.resize(1280, 744);
+        page.show();
+        page.showAirframe(hangar.airframe);
+        QObject::connect(&page, &Page::problemArose, &page,
+                         [this](const QString& sentence) { problem = sentence; });
+    }
+
+    // Whatever has the focus gets the key, as at a real keyboard; without one it is the page.
+    void press(Qt::Key key)
+    {
+        ++presses;
+        QTest::keyClick(page.focusWidget() ? page.focusWidget() : &page, key);
+        QCoreApplication::processEvents();
+    }
+
+    void type(const char* text)
+    {
+        for (const QChar c : QString{text}) {
+            ++presses;
+            QTest::keyClicks(page.focusWidget() ? page.focusWidget() : &page, QString{c});
+            QCoreApplication::processEvents();
+        }
+    }
+
+    void begin()
+    {
+        part(page, "leader").setFocus();
+        press(Qt::Key_Down); // M. Oren
+        press(Qt::Key_Tab);
+        press(Qt::Key_Return);
+    }
+
+    void toTheControlCheck()
+    {
+        part(page, "recordRow2").setFocus();
+        press(Qt::Key_Space);
+    }
+
+    void chooseTwo()
+    {
+        part(page, "atSurface").setFocus();
+        press(Qt::Key_Down); // M. Oren
+        press(Qt::Key_Tab);
+        press(Qt::Key_Down); // M. Oren again, and nothing may be tried
+        press(Qt::Key_Down); // T. Vale
+    }
+
+    std::string text(const char* label) { return textOf(page, label); }
+    bool isShown(const char* name) { return part(page, name).isVisible(); }
+    QString row(int at)
+    {
+        return part<QAbstractButton>(page, ("recordRow" + std::to_string(at)).c_str())
+            .accessibleDescription();
+    }
+
+    RecordContent content()
+    {
+        return must(store.records().content(must(store.records().riggingRecords(hangar.airframe)).back().id));
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    ScriptedPrompts prompts;
+    RiggedTodayPage page{store.records(), store.clock(), prompts};
+    QString problem;
+    int presses = 0;
+};
+
+} // namespace
+
+TEST_F(ControlCheckJourney, GoesThroughTheUsualSurfacesAndOnToTheSecondInspection)
+{
+    begin();
+    toTheControlCheck();
+    EXPECT_TRUE(isShown("noSurfaces"));
+    press(Qt::Key_Return); // the usual ones
+    EXPECT_EQ(row(2), "0 of 7 surfaces");
+    EXPECT_EQ(text("surfaceTitle"), "Left aileron");
+    chooseTwo();
+    presses = 0;
+    for (const char* answers : {"yyyyyyy", "yyyyyyy", "yyyyyy", "yyyyyy", "yyyyyyy", "yyyyyyy", "yyy"}) {
+        type(answers);
+        press(Qt::Key_Return);
+    }
+    EXPECT_EQ(presses, 50) << "43 answers and one Enter for each of seven surfaces";
+    EXPECT_EQ(row(2), "7 of 7 surfaces");
+    EXPECT_EQ(text("couplingTitle"), "Left aileron") << "the second inspection";
+    EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
+}
+
+TEST_F(ControlCheckJourney, AReversedSenseStopsTheRecord)
+{
+    begin();
+    toTheControlCheck();
+    press(Qt::Key_Return);
+    chooseTwo();
+    type("yyn");
+    EXPECT_TRUE(isShown("stopCard"));
+    EXPECT_NE(text("stopWhy").find("Left aileron did not move as called"), std::string::npos);
+    EXPECT_EQ(text("stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
+    EXPECT_TRUE(isShown("partSeatedCanPass"));
+    EXPECT_EQ(row(2), "0 of 7 surfaces · a doubt was answered");
+
+    type("yyyy"); // nothing is tried any further, here
+    press(Qt::Key_PageDown);
+    EXPECT_EQ(text("surfaceTitle"), "Right aileron");
+    EXPECT_TRUE(isShown("stopCard"));
+    type("yyyy"); // nor at another surface
+    EXPECT_EQ(content().surfaceChecks.size(), 3U);
+
+    ASSERT_EQ(content().questions.size(), 1U);
+    EXPECT_TRUE(content().questions.front().isOpen());
+    EXPECT_EQ(content().questions.front().question.surfaceCheck, SurfaceCheckKind::Sense);
+    EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
+}
+
+TEST_F(ControlCheckJourney, MeasuresByKeysAndRefusesWhatIsDoubtful)
+{
+    begin();
+    toTheControlCheck();
+    press(Qt::Key_Return);
+    chooseTwo();
+    type("u2o");
+    press(Qt::Key_Return);
+    EXPECT_TRUE(isShown("measuredUpProblem"));
+    EXPECT_TRUE(content().surfaceMeasures.empty());
+    type("24.5"); // over what was refused
+    press(Qt::Key_Return);
+    ASSERT_EQ(content().surfaceMeasures.size(), 1U);
+    EXPECT_EQ(content().surfaceMeasures.front().unit, DeflectionUnit::Degrees);
+    EXPECT_EQ(content().surfaceMeasures.front().value, Deflection{24'500});
+    type("d12");
+    press(Qt::Key_Return);
+    EXPECT_NE(text("upOverDown").find("common practice, not a limit"), std::string::npos);
+    type("y"); // the keys are back at the questions
+    EXPECT_EQ(content().surfaceChecks.size(), 1U);
+}

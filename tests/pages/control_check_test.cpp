@@ -1,0 +1,350 @@
+// The control check: what the two may answer, what it opens, how figures stand beside the manual's.
+
+#include "app/pages/rigged_today/control_check_panel.h"
+#include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "app/wording/control_words.h"
+#include "app/wording/surface_words.h"
+#include "core/store/ask.h"
+#include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPushButton>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+Surface anAileron(AirframeId airframe, const char* name, Side side, int order)
+{
+    Surface surface;
+    surface.airframe = airframe;
+    surface.name = name;
+    surface.kind = SurfaceKind::Aileron;
+    surface.side = side;
+    surface.order = order;
+    surface.unit = DeflectionUnit::Millimetres;
+    surface.measuredAt = Gap::micrometres(120'000);
+    surface.up = ManualDeflection{{50'000}, {2'000}};
+    surface.down = ManualDeflection{{25'000}, {2'000}};
+    surface.mostPlay = Deflection{2'000};
+    surface.manualReference = "page 4-12, revision 3";
+    return surface;
+}
+
+class ControlCheck : public testing::Test
+{
+protected:
+    ControlCheck()
+    {
+        Airframe airframe = must(store.records().airframes()).front();
+        airframe.callName = "A. Quill";
+        airframe.callPhone = "0700 0";
+        must(store.records().add(airframe));
+        left = must(store.records().add(anAileron(hangar.airframe, "Left aileron", Side::Left, 1)));
+        right = must(store.records().add(anAileron(hangar.airframe, "Right aileron", Side::Right, 2)));
+        must(rigged.begin(view(), hangar.oren));
+    }
+
+    RiggedTodayView view() { return must(rigged.view(hangar.airframe)); }
+    RecordId record() { return view().record->id; }
+    SurfaceSheet sheet(SurfaceId surface) { return must(presenter.sheet(view(), surface)); }
+
+    void answer(SurfaceId surface, SurfaceCheckKind kind, Answer answer = Answer::Yes)
+    {
+        must(presenter.answer(record(), sheet(surface).surface, kind, answer, {hangar.vale, hangar.oren}));
+    }
+
+    QString keep(SurfaceId surface, MeasureKind kind, const char* typed,
+                 DeflectionUnit unit = DeflectionUnit::Millimetres)
+    {
+        return must(presenter.keep(record(), sheet(surface).surface, kind, unit, typed, hangar.vale));
+    }
+
+    std::vector<QuestionStory> questions() { return must(store.records().questions(hangar.airframe)); }
+
+    void resolve(const Question& question)
+    {
+        Resolution resolution;
+        resolution.question = question.id;
+        resolution.person = hangar.oren;
+        resolution.found = "pushrods crossed";
+        resolution.done = "connected anew";
+        resolution.stamp.by = hangar.oren;
+        must(store.records().add(resolution));
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    RiggedTodayPresenter rigged{store.records(), store.clock()};
+    ControlCheckPresenter presenter{store.records(), store.clock()};
+    SurfaceId left;
+    SurfaceId right;
+};
+
+class ControlCheckScreen : public ControlCheck
+{
+protected:
+    ControlCheckScreen()
+    {
+        QObject::connect(&panel, &ControlCheckPanel::changed, &panel, [this] { display(); });
+        QObject::connect(&panel, &ControlCheckPanel::onwardAsked, &panel, [this] { wentOn = true; });
+        showAt(panel, {930, 690});
+        display();
+    }
+
+    void display()
+    {
+        panel.display(view(), "Second inspection");
+        for (int i = 0; i < 3; ++i)
+            QCoreApplication::processEvents();
+    }
+
+    void choose(const char* box, int index)
+    {
+        auto& choice = part<QComboBox>(panel, box);
+        choice.setCurrentIndex(index);
+        emit choice.activated(index);
+    }
+
+    void chooseTwo()
+    {
+        choose("atSurface", 2); // T. Vale
+        choose("inCockpit", 1);
+    }
+
+    void type(const char* keys)
+    {
+        for (const QChar key : QString{keys}) {
+            QKeyEvent press{QEvent::KeyPress, key == '\n' ? int{Qt::Key_Return} : 0, Qt::NoModifier,
+                            QString{key}};
+            panel.takeKey(&press);
+        }
+    }
+
+    void measure(const char* line, const char* typed)
+    {
+        part<QLineEdit>(panel, line).setText(typed);
+        QTest::keyClick(&part<QLineEdit>(panel, line), Qt::Key_Return);
+    }
+
+    std::vector<SurfaceCheck> answers() { return must(store.records().content(record())).surfaceChecks; }
+
+    ControlCheckPanel panel{store.records(), store.clock()};
+    bool wentOn = false;
+};
+
+} // namespace
+
+TEST_F(ControlCheck, AsksOneThingAfterTheOther)
+{
+    EXPECT_EQ(sheet(left).asked(), SurfaceCheckKind::HeldOneWay);
+    answer(left, SurfaceCheckKind::HeldOneWay);
+    EXPECT_EQ(sheet(left).asked(), SurfaceCheckKind::HeldOtherWay);
+    EXPECT_EQ(sheet(right).asked(), SurfaceCheckKind::HeldOneWay);
+}
+
+TEST_F(ControlCheck, KeepsWhoStoodAtTheSurfaceAndWhoSatInTheCockpit)
+{
+    answer(left, SurfaceCheckKind::Sense);
+    const RecordContent content = must(store.records().content(record()));
+    EXPECT_EQ(content.surfaceChecks.front().person, hangar.vale);
+    EXPECT_EQ(content.surfaceChecks.front().cockpit, hangar.oren);
+}
+
+TEST_F(ControlCheck, AReversedSenseStopsEverySurfaceUntilANamedPersonHasSaidWhatItWas)
+{
+    answer(left, SurfaceCheckKind::Sense, Answer::No);
+    ASSERT_EQ(questions().size(), 1U);
+    EXPECT_EQ(questions().front().question.kind, QuestionKind::SurfaceDoubt);
+    EXPECT_EQ(sheet(left).stop, SurfaceCheckKind::Sense);
+    EXPECT_FALSE(sheet(right).stop);
+    ASSERT_TRUE(sheet(right).reversed);
+    EXPECT_EQ(sheet(right).reversed->id, left);
+    EXPECT_FALSE(sheet(right).asked());
+    EXPECT_FALSE(view().review.mayCloseComplete());
+
+    resolve(questions().front().question);
+    EXPECT_FALSE(sheet(right).reversed);
+    EXPECT_FALSE(sheet(left).stop);
+    EXPECT_FALSE(sheet(left).progress.answers.contains(SurfaceCheckKind::Sense)) << "it is called aloud anew";
+}
+
+TEST_F(ControlCheck, AnotherNoStopsItsOwnSurfaceOnly)
+{
+    answer(left, SurfaceCheckKind::Freedom, Answer::No);
+    EXPECT_EQ(sheet(left).stop, SurfaceCheckKind::Freedom);
+    EXPECT_FALSE(sheet(left).asked());
+    EXPECT_TRUE(sheet(right).asked());
+}
+
+TEST_F(ControlCheck, CannotSeeOpensAQuestionAndTheOthersAreStillTried)
+{
+    answer(left, SurfaceCheckKind::HeldOneWay, Answer::CannotSee);
+    EXPECT_EQ(questions().size(), 1U);
+    EXPECT_FALSE(sheet(left).stop);
+    EXPECT_EQ(sheet(left).asked(), SurfaceCheckKind::HeldOtherWay);
+    EXPECT_TRUE(sheet(left).progress.doubted);
+}
+
+TEST_F(ControlCheck, RefusesADoubtfulFigureWithASentenceAndKeepsNothing)
+{
+    EXPECT_EQ(keep(left, MeasureKind::Up, "52.5,1"),
+              SurfaceWords::refusal(EntryProblem::TwoSeparators, "52.5,1", DeflectionUnit::Millimetres));
+    EXPECT_EQ(keep(left, MeasureKind::Up, ""),
+              SurfaceWords::refusal(EntryProblem::Empty, "", DeflectionUnit::Millimetres));
+    EXPECT_EQ(keep(left, MeasureKind::Up, "241"),
+              SurfaceWords::fartherThanItTurns(Gap::micrometres(120'000)));
+    EXPECT_EQ(keep(left, MeasureKind::Up, "181", DeflectionUnit::Degrees),
+              SurfaceWords::refusal(EntryProblem::TooLarge, "181", DeflectionUnit::Degrees));
+    EXPECT_FALSE(sheet(left).measured.up);
+}
+
+TEST_F(ControlCheck, KeepsEveryFigureAndShowsTheLatest)
+{
+    EXPECT_EQ(keep(left, MeasureKind::Up, "49"), QString{});
+    EXPECT_EQ(keep(left, MeasureKind::Up, "51,5"), QString{});
+    EXPECT_EQ(must(store.records().content(record())).surfaceMeasures.size(), 2U);
+    EXPECT_EQ(sheet(left).measured.up->value, Deflection{51'500});
+    EXPECT_EQ(sheet(left).measured.up->measuredAt, Gap::micrometres(120'000));
+}
+
+TEST(ControlCheckFigures, StandBesideTheManualsWithItsPageAndAreNeverJudged)
+{
+    const Surface aileron = anAileron({}, "Left aileron", Side::Left, 1);
+    SurfaceMeasure up;
+    up.kind = MeasureKind::Up;
+    up.value = {54'500};
+    up.measuredAt = aileron.measuredAt;
+    EXPECT_EQ(
+        ControlWords::besideManual(aileron, up),
+        "From the manual, page 4-12, revision 3: 50 mm, plus or minus 2 mm. This is 2.5 mm more than the "
+        "manual's range.");
+    up.value = {47'000};
+    EXPECT_TRUE(
+        ControlWords::besideManual(aileron, up).endsWith("This is 1 mm less than the manual's range."));
+    up.value = {52'000};
+    EXPECT_TRUE(ControlWords::besideManual(aileron, up).endsWith("This lies in that range."));
+    SurfaceMeasure play;
+    play.kind = MeasureKind::FreePlay;
+    play.value = {2'500};
+    play.measuredAt = aileron.measuredAt;
+    EXPECT_EQ(ControlWords::measured(play), "Measured: 2.5 mm, which is 1.19°");
+    EXPECT_TRUE(ControlWords::besideManual(aileron, play).endsWith("0.5 mm more than the manual's most."));
+}
+
+TEST(ControlCheckFigures, SayWhenTheyCannotBeComparedAndNothingWhereTheManualSaysNothing)
+{
+    Surface aileron = anAileron({}, "Left aileron", Side::Left, 1);
+    aileron.unit = DeflectionUnit::Degrees;
+    SurfaceMeasure up;
+    up.kind = MeasureKind::Up;
+    up.value = {54'500};
+    EXPECT_TRUE(ControlWords::besideManual(aileron, up).endsWith("so the two cannot be compared."));
+    aileron.up.reset();
+    EXPECT_EQ(ControlWords::besideManual(aileron, up), QString{});
+}
+
+TEST_F(ControlCheckScreen, WaitsForTwoDifferentPeopleAndFillsInNobody)
+{
+    EXPECT_EQ(part<QComboBox>(panel, "atSurface").currentIndex(), 0);
+    EXPECT_EQ(part<QComboBox>(panel, "inCockpit").currentIndex(), 0);
+    type("y");
+    EXPECT_TRUE(answers().empty());
+    choose("atSurface", 1);
+    choose("inCockpit", 1);
+    EXPECT_EQ(textOf(panel, "controlNotice"), ControlWords::samePerson().toStdString());
+    type("y");
+    EXPECT_TRUE(answers().empty());
+    choose("inCockpit", 2);
+    type("y");
+    EXPECT_EQ(answers().size(), 1U);
+}
+
+TEST_F(ControlCheckScreen, GoesThroughASurfaceInEightKeysAndThenOn)
+{
+    chooseTwo();
+    EXPECT_EQ(textOf(panel, "senseCall"), "Stick left: left aileron up, right down.");
+    type("yyyyyyy\n");
+    EXPECT_EQ(textOf(panel, "surfaceTitle"), "Right aileron");
+    type("yyyyyyy");
+    EXPECT_FALSE(wentOn);
+    EXPECT_EQ(part<QPushButton>(panel, "nextSurface").text(), "Second inspection");
+    type("\n");
+    EXPECT_TRUE(wentOn);
+    EXPECT_EQ(view().review.surfacesDone(), 2);
+}
+
+TEST_F(ControlCheckScreen, AlwaysSaysThatAPartSeatedJointCanPassIt)
+{
+    EXPECT_TRUE(part(panel, "partSeatedCanPass").isVisible());
+    chooseTwo();
+    type("yyn");
+    EXPECT_TRUE(part(panel, "partSeatedCanPass").isVisible());
+}
+
+TEST_F(ControlCheckScreen, SaysStopAndWhomToCall)
+{
+    chooseTwo();
+    EXPECT_FALSE(part(panel, "stopCard").isVisible());
+    type("yyn");
+    EXPECT_TRUE(part(panel, "stopCard").isVisible());
+    EXPECT_EQ(textOf(panel, "stopWhy"), ControlWords::reversed("Left aileron").toStdString());
+    EXPECT_EQ(textOf(panel, "stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
+    type("y");
+    EXPECT_EQ(answers().size(), 3U) << "nothing is tried any further";
+}
+
+TEST_F(ControlCheckScreen, HoldsUpBesideDownAndLeftBesideRight)
+{
+    chooseTwo();
+    measure("measuredUp", "52");
+    measure("measuredDown", "26");
+    EXPECT_EQ(textOf(panel, "upOverDown"), ControlWords::ratio(2.0).toStdString());
+    type("yyyyyyy\n");
+    EXPECT_FALSE(part(panel, "leftAndRight").isVisible());
+    measure("measuredUp", "50");
+    EXPECT_EQ(textOf(panel, "leftAndRight"), "Up: left 52 mm, right 50 mm, 0.98° apart.");
+    measure("measuredDown", "fifty");
+    EXPECT_TRUE(part(panel, "measuredDownProblem").isVisible());
+    EXPECT_EQ(part<QLineEdit>(panel, "measuredDown").text(), "fifty") << "nothing typed is lost";
+}
+
+TEST_F(ControlCheckScreen, CallsWhatTheOwnerWroteInsteadOfTheUsual)
+{
+    Surface own = sheet(left).surface;
+    own.senseCall = "Stick to the hangar: left wing up.";
+    must(store.records().add(own));
+    display();
+    EXPECT_EQ(textOf(panel, "senseCall"), own.senseCall);
+}
+
+TEST_F(ControlCheckScreen, HoldsItsWordsAtLargeText)
+{
+    chooseTwo();
+    measure("measuredUp", "54.5");
+    type("yyn");
+    const Look look = lookAt(1.5);
+    panel.setLook(look);
+    showAt(panel, {900, 690}, look);
+    display();
+    expectNothingClipped(panel);
+}
+
+TEST_F(ControlCheck, OffersTheUsualSurfacesWhereThereAreNone)
+{
+    for (const SurfaceId id : {left, right}) {
+        Surface out = sheet(id).surface;
+        out.inUse = false;
+        must(store.records().add(out));
+    }
+    ControlCheckPanel panel{store.records(), store.clock()};
+    showAt(panel, {930, 690});
+    panel.display(view(), "Second inspection");
+    EXPECT_TRUE(part(panel, "noSurfaces").isVisible());
+    QKeyEvent press{QEvent::KeyPress, Qt::Key_Return, Qt::NoModifier, "\r"};
+    EXPECT_TRUE(panel.takeKey(&press));
+    EXPECT_EQ(view().surfaces.size(), 5U) << "the ailerons are there, out of use";
+}
