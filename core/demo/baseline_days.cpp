@@ -89,6 +89,8 @@ void firstDemonstrations(Teller& teller, int airframe)
 void refitAirbrake(Teller& teller)
 {
     Joint& joint = teller.joint(1, "Right airbrake");
+    teller.resolve(joint, Who::Quill, "The sleeve had moved on the rod.",
+                   "Sleeve readjusted; a new fitting with its own baseline from today.");
     teller.happen(1, EventKind::Refitted, "Sleeve had moved on the rod; readjusted by A. Quill.", &joint);
     teller.fit(joint, "sleeve readjusted", 0.76, 0.024);
     takeBaseline(teller, joint, 10);

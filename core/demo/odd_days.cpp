@@ -19,11 +19,15 @@ RiggingPlan planOf(int airframe, Day day, int hour, Who first)
 void mirrorIsMissing(Teller& teller)
 {
     const RecordId record = beginRigging(teller, planOf(1, dayOf(2026, 5, 16), 10, Who::Sand), 0);
-    answer(teller, record, teller.joint(1, "Left aileron"), CheckKind::BallInSocket, Answer::CannotSee,
-           Turn::First, Who::Sand);
+    Joint& aileron = teller.joint(1, "Left aileron");
+    answer(teller, record, aileron, CheckKind::BallInSocket, Answer::CannotSee, Turn::First, Who::Sand);
+    Question question;
+    question.kind = QuestionKind::CannotSee;
+    question.record = record;
+    question.check = CheckKind::BallInSocket;
+    teller.ask(aileron, question, Who::Sand);
     teller.happen(1, EventKind::Note,
-                  "Mirror missing: the left aileron's ball could not be seen. Not rigged further.",
-                  &teller.joint(1, "Left aileron"));
+                  "Mirror missing: the left aileron's ball could not be seen. Not rigged further.", &aileron);
 }
 
 // Taken apart after an outlanding, put together at dusk, left overnight: nothing of it counts next morning.

@@ -1,5 +1,8 @@
 #include "core/demo/rigging.h"
 
+#include "core/demo/surfaces.h"
+#include "core/review/record_review.h"
+
 #include <algorithm>
 #include <string_view>
 
@@ -16,6 +19,20 @@ RecordId begin(Teller& teller, const RiggingPlan& plan)
     record.begins = teller.clock().now();
     record.stamp = teller.by(plan.first);
     return teller.keep(teller.records().add(record));
+}
+
+// The list of the first rigging of a season.
+void tickSeasonList(Teller& teller, RecordId record, Who who)
+{
+    for (const TickKind kind : seasonTicks()) {
+        teller.clock().passSeconds(60);
+        Tick tick;
+        tick.record = record;
+        tick.kind = kind;
+        tick.person = teller.person(who);
+        tick.stamp = teller.by(who);
+        teller.keep(teller.records().add(tick));
+    }
 }
 
 void look(Teller& teller, RecordId record, const Joint& joint, Turn turn, Who who)
@@ -79,6 +96,11 @@ struct AtCoupling
     bool meet(const Surprise& surprise)
     {
         readAs(plan.first, Turn::First, surprise.tool, surprise.seen, 0);
+        Question question;
+        question.kind = QuestionKind::OutsideReading;
+        question.record = record;
+        question.reading = joint.readings.back().id;
+        teller.ask(joint, question, plan.first);
         if (surprise.isPartSeated) {
             teller.clock().passSeconds(240);
             teller.read(joint, {.who = plan.first,
@@ -91,8 +113,9 @@ struct AtCoupling
         }
         if (!surprise.after)
             return false;
-        interrupt(teller, record, joint, InterruptionReason::Asked, plan.first);
         teller.clock().passSeconds(600);
+        teller.resolve(joint, surprise.decides, surprise.found, surprise.done);
+        interrupt(teller, record, joint, InterruptionReason::QuestionClosed, plan.first);
         look(teller, record, joint, Turn::First, plan.first);
         readAs(plan.first, Turn::First, surprise.tool, *surprise.after, 0);
         return true;
@@ -180,16 +203,22 @@ void close(Teller& teller, RecordId record, Closing closing, std::optional<Who> 
 
 void rigWhole(Teller& teller, const RiggingPlan& plan)
 {
+    const bool isFirst = teller.isFirstOfSeason(plan.airframe);
     const RecordId record = begin(teller, plan);
+    if (isFirst)
+        tickSeasonList(teller, record, plan.first);
+    if (plan.controlsFirst)
+        checkControls(teller, record, plan.airframe, plan.second, plan.first, isFirst);
     std::vector<AtCoupling> places;
     if (!firstPerson(teller, plan, record, places))
-        return close(teller, record, Closing::LeftOpen, plan.first, plan.second, plan.surprise->found);
+        return close(teller, record, Closing::LeftOpen, plan.first, plan.second, plan.surprise->note);
     int order = 0;
     for (AtCoupling& place : places)
         place.second(order++ < plan.secondReads);
-    if (plan.surprise)
-        return close(teller, record, Closing::LeftOpen, plan.first, plan.second, plan.surprise->found);
-    close(teller, record, Closing::Complete, plan.first, plan.second, plan.note);
+    if (!plan.controlsFirst)
+        checkControls(teller, record, plan.airframe, plan.second, plan.first, isFirst);
+    close(teller, record, Closing::Complete, plan.first, plan.second,
+          plan.surprise ? plan.surprise->note : plan.note);
 }
 
 RecordId beginRigging(Teller& teller, const RiggingPlan& plan, int couplings)

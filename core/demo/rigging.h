@@ -12,7 +12,11 @@ struct Surprise
     double seen; // mm
     bool isPartSeated;
     std::optional<double> after; // mm, once mended; empty: everything stopped there
-    const char* found;
+    const char* note;            // at the close
+    // How its question was closed on the spot; unused where everything stopped.
+    Who decides = Who::Oren;
+    const char* found = "";
+    const char* done = "";
 };
 
 struct RiggingPlan
@@ -28,6 +32,7 @@ struct RiggingPlan
     int secondReads = 0;          // so many of the first couplings are read by the second person too
     double secondShift = 0;
     const char* interruptedAt = nullptr;
+    bool controlsFirst = false; // the control check before the couplings
     std::optional<Surprise> surprise;
     const char* note = "";
 };

@@ -74,8 +74,9 @@ const std::vector<OnDay>& surprises()
         {0,
          dayOf(2024, 5, 11),
          {"Left airbrake", Tool::SetA, 0.97, false, 0.82,
-          "Grit under the sleeve stop. Disconnected, cleaned, connected, looked at again; then 0.80 to "
-          "0.85."}},
+          "Grit under the sleeve stop. Disconnected, cleaned, connected, looked at again; then 0.80 to 0.85.",
+          Who::Oren, "Grit under the sleeve stop.",
+          "Disconnected, cleaned, connected; to be looked at and read again."}},
         {1,
          dayOf(2024, 6, 2),
          {"Right airbrake", Tool::SetC, 0.92, false, std::nullopt,
@@ -83,35 +84,44 @@ const std::vector<OnDay>& surprises()
         {2,
          dayOf(2024, 6, 15),
          {"Left aileron", Tool::SetC, 1.92, true, 0.88,
-          "Part-seated: the sleeve had not come to its stop. Reconnected, looked at by both. L. Marsh "
-          "told."}},
+          "Part-seated: the sleeve had not come to its stop. Reconnected, looked at by both. L. Marsh told.",
+          Who::Oren, "Part-seated: the sleeve had not come to its stop.",
+          "Reconnected, looked at by both. L. Marsh told."}},
         {0,
          dayOf(2024, 9, 28),
          {"Elevator", Tool::SetA, 0.48, false, 0.37,
           "Lock moved slowly, grease hard. Worked free and wiped; A. Quill told, to be cleaned at the "
-          "annual."}},
+          "annual.",
+          Who::Quill, "Lock moves slowly: the grease is hard.",
+          "Worked free and wiped. To be cleaned at the annual."}},
         {1,
          dayOf(2025, 4, 20),
          {"Right aileron", Tool::SetA, 0.12, true, 0.58,
           "Found part-seated, after a control check that had shown nothing. Reconnected; then 0.55 to 0.60. "
-          "L. Marsh told."}},
+          "L. Marsh told.",
+          Who::Oren, "Part-seated. The control check before it had shown nothing.",
+          "Reconnected. L. Marsh told."}},
         {2,
          dayOf(2025, 6, 7),
          {"Elevator", Tool::SetC, 1.34, true, 0.41,
-          "Part-seated: connected in a hurry before rain. Reconnected, looked at by both. L. Marsh told."}},
+          "Part-seated: connected in a hurry before rain. Reconnected, looked at by both. L. Marsh told.",
+          Who::Oren, "Part-seated: connected in a hurry before rain.",
+          "Reconnected, looked at by both. L. Marsh told."}},
         {0,
          dayOf(2025, 10, 11),
          {"Elevator", Tool::SetA, 0.23, false, 0.36,
-          "Water in the grease. Dried and worked; A. Quill told, to be cleaned at the annual."}},
+          "Water in the grease. Dried and worked; A. Quill told, to be cleaned at the annual.", Who::Quill,
+          "Water in the grease.", "Dried and worked. To be cleaned at the annual."}},
         {0,
          dayOf(2026, 6, 13),
          {"Right flap", Tool::Pins, 1.12, false, 0.98,
-          "The pin had been pushed in at an angle. Read again by both with another hand; then 0.95 to "
-          "1.00."}},
+          "The pin had been pushed in at an angle. Read again by both with another hand; then 0.95 to 1.00.",
+          Who::Oren, "The pin had been pushed in at an angle.", "To be read again with another hand."}},
         {2,
          dayOf(2026, 7, 4),
          {"Left water dump", Tool::Pins, 1.68, false, 1.40,
-          "Sleeve not at its stop, sand on the rod. Cleaned and connected again; then 1.40 to 1.45."}},
+          "Sleeve not at its stop, sand on the rod. Cleaned and connected again; then 1.40 to 1.45.",
+          Who::Oren, "Sleeve not at its stop: sand on the rod.", "Cleaned and connected again."}},
     };
     return all;
 }
@@ -170,6 +180,7 @@ RiggingPlan planFor(int airframe, Day day, int number)
         plan.second = Who::Oren;
         plan.note = "J. Iver's first rigging of this airframe, beside M. Oren. Not signed off on it yet.";
     }
+    plan.controlsFirst = airframe == 1 && day == dayOf(2025, 4, 20);
     for (const OnDay& one : surprises())
         if (one.airframe == airframe && one.day == day)
             plan.surprise = one.surprise;

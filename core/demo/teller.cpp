@@ -1,7 +1,10 @@
 #include "core/demo/teller.h"
 
+#include "core/demo/surfaces.h"
+
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace rig::demo {
 
@@ -96,6 +99,7 @@ void Teller::introduce()
 {
     introducePeople();
     introduceGauges();
+    introduceAirframes();
     introduceCouplings();
 }
 
@@ -121,7 +125,7 @@ void Teller::introduceGauges()
     }
 }
 
-void Teller::introduceCouplings()
+void Teller::introduceAirframes()
 {
     for (const AirframePlan& plan : airframePlans()) {
         Airframe airframe;
@@ -136,7 +140,17 @@ void Teller::introduceCouplings()
         airframe.stamp = by(Who::Oren);
         airframe.id = keep(m_records.add(airframe));
         m_airframes.push_back(airframe);
+        std::vector<Surface>& surfaces =
+            m_surfaces.emplace_back(surfacesOf(static_cast<int>(m_surfaces.size()), airframe.id));
+        for (Surface& surface : surfaces) {
+            surface.stamp = by(Who::Oren);
+            surface.id = keep(m_records.add(surface));
+        }
     }
+}
+
+void Teller::introduceCouplings()
+{
     for (const CouplingPlan& plan : couplingPlans()) {
         Joint& joint = m_joints.emplace_back();
         joint.plan = &plan;
@@ -196,6 +210,31 @@ void Teller::annualDone(int index, Day nextDue)
     airframe.annualDue = nextDue;
     airframe.stamp = by(Who::Oren);
     keep(m_records.add(airframe));
+}
+
+void Teller::ask(Joint& joint, Question question, Who who)
+{
+    question.airframe = joint.coupling.airframe;
+    question.coupling = joint.coupling.id;
+    question.stamp = by(who);
+    joint.question = keep(m_records.add(question));
+}
+
+void Teller::resolve(Joint& joint, Who who, const char* found, const char* done)
+{
+    Resolution resolution;
+    resolution.question = *std::exchange(joint.question, std::nullopt);
+    resolution.person = person(who);
+    resolution.found = found;
+    resolution.done = done;
+    resolution.stamp = by(who);
+    keep(m_records.add(resolution));
+}
+
+bool Teller::isFirstOfSeason(int index)
+{
+    const std::chrono::year_month_day today{m_clock.now().localDay()};
+    return m_seasons.insert({index, today.year()}).second;
 }
 
 std::vector<Joint*> Teller::joints(int index)

@@ -8,6 +8,7 @@
 
 #include <deque>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -41,6 +42,7 @@ struct Joint
     std::vector<Exclusion> exclusions;
     std::vector<FrozenBaseline> frozen;
     std::optional<CouplingHistory> history; // as far as it is still true
+    std::optional<QuestionId> question;     // open
 };
 
 // How one reading comes about.
@@ -74,10 +76,19 @@ public:
     void checkGauge(Tool tool, const char* found, std::optional<Day> quarantineFrom = std::nullopt);
     void happen(int airframe, EventKind kind, const char* note, const Joint* joint = nullptr);
     void annualDone(int airframe, Day nextDue);
+    // A question about the joint, and how it was closed.
+    void ask(Joint& joint, Question question, Who who);
+    void resolve(Joint& joint, Who who, const char* found, const char* done);
 
     Stamp by(Who who) const;
     PersonId person(Who who) const { return m_persons[static_cast<std::size_t>(who)]; }
     AirframeId airframe(int index) const { return m_airframes[static_cast<std::size_t>(index)].id; }
+    const std::vector<Surface>& surfaces(int airframe) const
+    {
+        return m_surfaces[static_cast<std::size_t>(airframe)];
+    }
+    // The first rigging of this airframe in the year that the clock shows; true once.
+    bool isFirstOfSeason(int airframe);
     std::vector<Joint*> joints(int airframe);
     Joint& joint(int airframe, const char* name);
 
@@ -87,8 +98,8 @@ public:
     {
         return joint.mean + joint.scatter * m_dice.normalWithin(joint.widest);
     }
-    // What the reading's verdict was, as shown on the spot.
-    Verdict read(Joint& joint, const Taking& taking);
+    // The latest reading of the joint is the one that was taken.
+    Verdict read(Joint& joint, const Taking& taking);        // as shown on the spot
     void exclude(Joint& joint, Who who, const char* reason); // the latest reading
     void freeze(Joint& joint, Who first, Who second);        // every admitted reading of the fitting
 
@@ -105,6 +116,7 @@ public:
 private:
     void introducePeople();
     void introduceGauges();
+    void introduceAirframes();
     void introduceCouplings();
     const Gauge& gauge(Tool tool) const { return m_gauges[static_cast<std::size_t>(tool)]; }
     const CouplingHistory& historyWith(Joint& joint, const Reading& reading) const;
@@ -118,6 +130,8 @@ private:
     std::vector<Gauge> m_gauges;
     std::vector<GaugeCheck> m_checks;
     std::vector<Airframe> m_airframes;
+    std::vector<std::vector<Surface>> m_surfaces;          // of each airframe
+    std::set<std::pair<int, std::chrono::year>> m_seasons; // that have begun
     std::deque<Joint> m_joints;
 };
 

@@ -209,6 +209,7 @@ TEST_F(Demo, WornLeafSetMarksTwentyFourReadingsOnThreeDays)
 TEST_F(Demo, NineReadingsFellOutsideAndEachHasAnOutcome)
 {
     int outside = 0;
+    int stopped = 0;
     for (const char* registration : {"QX-17", "QX-42", "QX-88"}) {
         const AirframeFacts& all = of(registration);
         for (const KeptReading& kept : all.readings) {
@@ -217,11 +218,48 @@ TEST_F(Demo, NineReadingsFellOutsideAndEachHasAnOutcome)
             ++outside;
             const auto close = std::ranges::find(all.closings, *kept.reading.record, &RecordClose::record);
             ASSERT_NE(close, all.closings.end());
-            EXPECT_EQ(close->closing, Closing::LeftOpen);
             EXPECT_FALSE(close->note.empty());
+            stopped += close->closing == Closing::LeftOpen ? 1 : 0;
+            const auto story = std::ranges::find_if(all.questions, [&kept](const QuestionStory& one) {
+                return one.question.reading == kept.reading.id;
+            });
+            ASSERT_NE(story, all.questions.end());
+            EXPECT_FALSE(story->isOpen());
         }
     }
     EXPECT_EQ(outside, 9);
+    EXPECT_EQ(stopped, 1) << "the right airbrake of QX-42, left as it was";
+}
+
+TEST_F(Demo, OnlyTheMissingMirrorsQuestionIsOpen)
+{
+    int open = 0;
+    for (const char* registration : {"QX-17", "QX-42", "QX-88"})
+        for (const QuestionStory& story : of(registration).questions)
+            if (story.isOpen()) {
+                ++open;
+                EXPECT_EQ(story.question.kind, QuestionKind::CannotSee);
+                EXPECT_EQ(story.question.coupling, coupling("QX-42", "Left aileron").id);
+            }
+    EXPECT_EQ(open, 1);
+}
+
+TEST_F(Demo, ThePartSeatedAileronOfQx42HadComeThroughItsControlCheck)
+{
+    const RecordClose* close = closeOn("QX-42", dayOf(2025, 4, 20));
+    ASSERT_TRUE(close);
+    const RecordContent content = must(store->records().content(close->record));
+    ASSERT_FALSE(content.surfaceChecks.empty());
+    EXPECT_LT(content.surfaceChecks.back().id.bytes, content.readings.front().id.bytes);
+    for (const SurfaceCheck& check : content.surfaceChecks)
+        EXPECT_EQ(check.answer, Answer::Yes);
+}
+
+TEST_F(Demo, TheElevatorOfQx42IsInTheControlCheckWithoutACoupling)
+{
+    const AirframeFacts& all = of("QX-42");
+    EXPECT_EQ(std::ranges::count(all.surfaces, SurfaceKind::Elevator, &Surface::kind), 1);
+    EXPECT_EQ(std::ranges::count(all.couplings, std::string{"elevator"}, &Coupling::circuit), 0);
 }
 
 TEST_F(Demo, RightAirbrakeOfQx42StepsOutsideAndGetsASecondFitting)
@@ -303,11 +341,10 @@ TEST_F(Demo, ClosedCompleteMeansNothingWasMissing)
         for (const RecordClose& close : all.closings) {
             const RecordContent content = must(store->records().content(close.record));
             const std::vector<Coupling> couplings = all.couplingsInUse();
-            const RecordReview review = reviewOf(content, {couplings, {}, false}, judge);
-            const bool isMissing = std::ranges::any_of(review.openItems, [](const OpenItem& item) {
-                return item.blocks() && item.kind != OpenItemKind::NoSurfaces;
-            });
-            EXPECT_EQ(!isMissing, close.closing == Closing::Complete)
+            const std::vector<Surface> surfaces = all.surfacesInUse();
+            const RecordScope scope{couplings, surfaces,
+                                    isFirstOfSeason(content.record, all.riggingRecords, all.closings)};
+            EXPECT_EQ(reviewOf(content, scope, judge).mayCloseComplete(), close.closing == Closing::Complete)
                 << registration << ' ' << numberOf(all, close.record);
         }
     }
