@@ -163,8 +163,9 @@ Outcome FactChecks::open(const RecordId& record) const
 
 Outcome FactChecks::correctable(const Reading& reading) const
 {
+    // A closed record takes no further readings; one of its own may still be put right.
     if (!reading.corrects)
-        return Done{};
+        return reading.record ? open(*reading.record) : Outcome{Done{}};
     if (isBlank(reading.note))
         return refused("a correction without a reason");
     const auto same =
@@ -174,6 +175,13 @@ Outcome FactChecks::correctable(const Reading& reading) const
         return same.problem();
     if (!same.value())
         return refused("corrects no reading of this coupling");
+    const auto sameRecord =
+        m_connection.integer(QStringLiteral("SELECT 1 FROM reading WHERE id = ? AND record IS ?"),
+                             {valueOf(*reading.corrects), valueOf(reading.record)});
+    if (!sameRecord)
+        return sameRecord.problem();
+    if (!sameRecord.value())
+        return refused("corrects a reading of another record");
     const auto superseded = m_connection.integer(QStringLiteral("SELECT 1 FROM reading WHERE corrects = ?"),
                                                  {valueOf(*reading.corrects)});
     if (!superseded)

@@ -281,6 +281,39 @@ TEST_F(Refused, AnswerInAClosedRecord)
     expect(records().add(Tick{{}, record, TickKind::ToolsOut, hangar.oren, {}}));
 }
 
+TEST_F(Refused, FurtherReadingInAClosedRecordButNotTheCorrectionOfOne)
+{
+    const RecordId record = must(records().add(hangar.record(now())));
+    Reading reading = good();
+    reading.record = record;
+    const ReadingId wrong = must(records().add(reading, std::nullopt));
+    RecordClose close;
+    close.record = record;
+    must(records().add(close));
+    expect(records().add(reading, std::nullopt));
+
+    Reading right = reading;
+    right.interval = between(500, 550);
+    right.corrects = wrong;
+    right.note = "the leaf was read wrong";
+    must(records().add(right, std::nullopt));
+    EXPECT_EQ(must(records().content(record)).readings.size(), 2U);
+}
+
+TEST_F(Refused, CorrectionInAnotherRecordThanTheReadings)
+{
+    Reading reading = good();
+    reading.record = must(records().add(hangar.record(now())));
+    const ReadingId wrong = must(records().add(reading, std::nullopt));
+    Reading right = reading;
+    right.corrects = wrong;
+    right.note = "the leaf was read wrong";
+    right.record = must(records().add(hangar.record(now())));
+    expect(records().add(right, std::nullopt));
+    right.record.reset();
+    expect(records().add(right, std::nullopt));
+}
+
 TEST_F(Refused, QuestionClosedTwiceOrWithoutWhatWasFound)
 {
     Question question;
