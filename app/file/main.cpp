@@ -1,10 +1,15 @@
 // rigband-file VERB ...: what can be done with a .rigband file without a window (docs/import.md).
 
 #include "app/file/verbs.h"
+#include "app/theme/theme.h"
+#include "app/wording/english_plurals.h"
 #include "app/wording/file_words.h"
 
 #include <QCommandLineParser>
-#include <QCoreApplication>
+#include <QGuiApplication>
+#include <QHashFunctions>
+
+#include <memory>
 
 namespace {
 
@@ -16,32 +21,85 @@ int badUse()
     return kBadUse;
 }
 
-// `named` are the files given by place, `csv` the one behind --csv.
-int run(const QString& verb, const QStringList& named, const QString& csv)
+// What was given on the command line; empty where it was not.
+struct Given
 {
-    const bool withTable = !csv.isEmpty();
-    const auto files = named.size();
-    if (verb == "demo" && files == 1 && !withTable)
-        return writeDemo(named[0]);
-    if (verb == "check" && files == 1 && !withTable)
-        return check(named[0]);
-    if (verb == "salvage" && files == 2 && !withTable)
-        return salvage(named[0], named[1]);
-    if (verb == "export" && files == 1 && withTable)
-        return exportTables(named[0], csv);
-    if (verb == "import" && files == 1 && withTable)
-        return importTable(named[0], csv);
-    const QStringList known{"demo", "check", "salvage", "export", "import"};
+    QStringList named; // by place
+    QString csv;
+    RecordWanted record; // without `file`
+
+    bool hasRecord() const
+    {
+        return !record.airframe.isEmpty() || !record.out.isEmpty() || !record.day.isEmpty() || record.letter;
+    }
+    bool hasOnly(qsizetype files) const { return named.size() == files && csv.isEmpty() && !hasRecord(); }
+    bool hasTable() const { return named.size() == 1 && !csv.isEmpty() && !hasRecord(); }
+};
+
+std::optional<Given> givenOn(const QStringList& arguments)
+{
+    QCommandLineParser parser;
+    const QCommandLineOption csv{"csv", {}, "csv"};
+    const QCommandLineOption airframe{"airframe", {}, "registration"};
+    const QCommandLineOption day{"day", {}, "day"};
+    const QCommandLineOption out{"out", {}, "out"};
+    const QCommandLineOption letter{"letter"};
+    parser.addOptions({csv, airframe, day, out, letter});
+    if (!parser.parse(arguments))
+        return std::nullopt;
+    for (const QCommandLineOption& option : {csv, airframe, day, out})
+        if (parser.values(option).size() > 1)
+            return std::nullopt;
+    return Given{
+        parser.positionalArguments().mid(1), parser.value(csv),
+        RecordWanted{{}, parser.value(airframe), parser.value(day), parser.value(out), parser.isSet(letter)}};
+}
+
+int run(const QString& verb, Given given)
+{
+    if (verb == "demo" && given.hasOnly(1))
+        return writeDemo(given.named[0]);
+    if (verb == "check" && given.hasOnly(1))
+        return check(given.named[0]);
+    if (verb == "salvage" && given.hasOnly(2))
+        return salvage(given.named[0], given.named[1]);
+    if (verb == "export" && given.hasTable())
+        return exportTables(given.named[0], given.csv);
+    if (verb == "import" && given.hasTable())
+        return importTable(given.named[0], given.csv);
+    const bool isRecord = given.named.size() == 1 && given.csv.isEmpty() &&
+                          !given.record.airframe.isEmpty() && !given.record.out.isEmpty();
+    if (verb == "record" && isRecord) {
+        given.record.file = given.named[0];
+        return printRecord(given.record);
+    }
+    const QStringList known{"demo", "check", "salvage", "export", "import", "record"};
     if (!known.contains(verb))
         complain(rig::FileWords::unknownVerb(verb));
     return badUse();
+}
+
+// Printing measures text, which takes fonts; no screen is needed for it.
+std::unique_ptr<QCoreApplication> applicationFor(bool withFonts, int& argc, char** argv)
+{
+    if (!withFonts)
+        return std::make_unique<QCoreApplication>(argc, argv);
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    QHashSeed::setDeterministicGlobalSeed(); // fonts come into a PDF in the order of a hash
+    auto application = std::make_unique<QGuiApplication>(argc, argv);
+    rig::loadFonts();
+    return application;
 }
 
 } // namespace
 
 int main(int argc, char* argv[])
 {
-    const QCoreApplication application{argc, argv};
+    QCoreApplication::setApplicationVersion(QStringLiteral(RIGBAND_VERSION));
+    const bool prints = argc > 1 && qstrcmp(argv[1], "record") == 0;
+    const auto application = applicationFor(prints, argc, argv);
+    QCoreApplication::installTranslator(new rig::EnglishPlurals{application.get()});
     const QStringList arguments = QCoreApplication::arguments();
     if (arguments.size() < 2)
         return badUse();
@@ -54,10 +112,6 @@ int main(int argc, char* argv[])
         complain(rig::FileWords::noReportsYet());
         return kBadUse;
     }
-    QCommandLineParser parser;
-    const QCommandLineOption csv{"csv", {}, "csv"};
-    parser.addOption(csv);
-    if (!parser.parse(arguments) || parser.values(csv).size() > 1)
-        return badUse();
-    return run(verb, parser.positionalArguments().mid(1), parser.value(csv));
+    const auto given = givenOn(arguments);
+    return given ? run(verb, *given) : badUse();
 }

@@ -20,4 +20,15 @@ int exportTables(const QString& file, const QString& folder);
 int importTable(const QString& file, const QString& table);
 int salvage(const QString& damaged, const QString& into);
 
+// One rigging record of an airframe, to be printed.
+struct RecordWanted
+{
+    QString file;
+    QString airframe; // its registration
+    QString day;      // yyyy-mm-dd; empty: the last record that was closed
+    QString out;
+    bool letter = false; // A4 otherwise
+};
+int printRecord(const RecordWanted& wanted);
+
 } // namespace rig::file

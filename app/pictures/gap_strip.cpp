@@ -283,7 +283,7 @@ void paint(QPainter& painter, const GapStripPicture& picture, const Theme& theme
         painter.drawLine(line.from, line.to);
     }
     for (const StripLabel& label : picture.labels) {
-        painter.setFont(fontOf(label.pixels, label.strong ? Weight::SemiBold : Weight::Regular));
+        painter.setFont(fontOn(painter, label.pixels, label.strong ? Weight::SemiBold : Weight::Regular));
         painter.setPen(theme.color(label.role));
         painter.drawText(label.where.adjusted(-2, -2, 2, 2), static_cast<int>(label.align) | Qt::TextDontClip,
                          label.text);

@@ -72,7 +72,7 @@ void paintArrow(QPainter& painter, const TrendArrow& arrow, const Theme& theme)
 
 void paintLabel(QPainter& painter, const TrendLabel& label, const Theme& theme)
 {
-    painter.setFont(fontOf(label.pixels, label.strong ? Weight::SemiBold : Weight::Regular));
+    painter.setFont(fontOn(painter, label.pixels, label.strong ? Weight::SemiBold : Weight::Regular));
     painter.setPen(theme.color(label.role));
     QTextOption option{label.align};
     option.setWrapMode(label.wrapped ? QTextOption::WordWrap : QTextOption::NoWrap);

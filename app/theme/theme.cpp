@@ -1,6 +1,8 @@
 #include "app/theme/theme.h"
 
 #include <QFontDatabase>
+#include <QPaintEngine>
+#include <QPainter>
 
 #include <cmath>
 
@@ -63,6 +65,21 @@ QFont fontOf(double pixels, Weight weight)
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setStyleStrategy(QFont::StyleStrategy(QFont::PreferAntialias | QFont::NoSubpixelAntialias));
     return font;
+}
+
+QFont plainFontOf(double pixels, Weight weight)
+{
+    QFont font = fontOf(pixels, weight);
+    font.setStyleStrategy(
+        static_cast<QFont::StyleStrategy>(int{font.styleStrategy()} | int{QFont::PreferNoShaping}));
+    return font;
+}
+
+QFont fontOn(const QPainter& painter, double pixels, Weight weight)
+{
+    const QPaintEngine* engine = painter.paintEngine();
+    const bool isPdf = engine && engine->type() == QPaintEngine::Pdf;
+    return isPdf ? plainFontOf(pixels, weight) : fontOf(pixels, weight);
 }
 
 bool loadFonts()

@@ -6,6 +6,8 @@
 
 #include <array>
 
+class QPainter;
+
 namespace rig {
 
 // What a colour is for. Only theme/ knows its value.
@@ -55,6 +57,12 @@ enum class Weight { Regular, Medium, SemiBold, Bold };
 
 // The bundled font at a pixel size, hinted the same everywhere.
 QFont fontOf(double pixels, Weight weight = Weight::Regular);
+
+// The same with every character as its own glyph: the bundled font's contextual forms of hyphen, dash and
+// colon cannot be read out of a PDF again.
+QFont plainFontOf(double pixels, Weight weight = Weight::Regular);
+// The one of the two that suits what is painted on.
+QFont fontOn(const QPainter& painter, double pixels, Weight weight = Weight::Regular);
 
 // Makes the bundled fonts known to the application. False when a resource is missing.
 bool loadFonts();

@@ -4,12 +4,14 @@
 #include "app/wording/english_plurals.h"
 
 #include <QApplication>
+#include <QHashFunctions>
 #include <QStyleFactory>
 
 namespace rig {
 
 void setUpSurroundings()
 {
+    QHashSeed::setDeterministicGlobalSeed(); // fonts come into a PDF in the order of a hash
     QCoreApplication::setOrganizationName(QStringLiteral("Rigband"));
     QCoreApplication::setApplicationName(QStringLiteral("Rigband"));
     QCoreApplication::setApplicationVersion(QStringLiteral(RIGBAND_VERSION));

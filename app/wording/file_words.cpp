@@ -21,6 +21,8 @@ QString FileWords::usage()
         "  rigband-file check FILE                       says what is in a file, or what is wrong with it\n"
         "  rigband-file export FILE --csv FOLDER         writes the file's facts as tables\n"
         "  rigband-file import FILE --csv READINGS.csv   adds a table of readings to a file\n"
+        "  rigband-file record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
+        "                                                a rigging record as pages to print\n"
         "  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file\n"
         "Nothing that is there already is ever written over.");
 }
@@ -75,6 +77,22 @@ QString FileWords::cannotRead(const QString& file)
 {
     return tr("%1 cannot be read, so nothing was imported. Look whether it is there and you may read it.")
         .arg(file);
+}
+
+QString FileWords::noDay(const QString& day)
+{
+    return tr("“%1” is no day. Write it as 2026-06-14.").arg(day);
+}
+
+QString FileWords::noSuchAirframe(const QString& file, const QString& registration)
+{
+    return tr("%1 knows no airframe %2. “rigband-file check” names those it knows.").arg(file, registration);
+}
+
+QString FileWords::noRecord(const QString& registration)
+{
+    return tr("There is no such rigging record of %1. Without a day it is the last one that was closed.")
+        .arg(registration);
 }
 
 QString FileWords::salvaged(int facts, const QString& into)

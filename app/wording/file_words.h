@@ -43,6 +43,10 @@ public:
     static QString cannotWrite(const QString& file);
     static QString cannotRead(const QString& file);
 
+    static QString noDay(const QString& day);
+    static QString noSuchAirframe(const QString& file, const QString& registration);
+    static QString noRecord(const QString& registration);
+
     static QString salvaged(int facts, const QString& into);
     static QString demoWritten(const QString& file);
 };

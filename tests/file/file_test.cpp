@@ -5,6 +5,7 @@
 
 #include <QFile>
 #include <QProcess>
+#include <QStandardPaths>
 
 #include <filesystem>
 #include <fstream>
@@ -238,6 +239,54 @@ TEST_F(File, OfTheInventedHangarComesWithItsSampleTableAndGoesRoundWhole)
         EXPECT_TRUE(line.contains("holds already")) << line.toStdString();
     const Answer sample = run({"import", demo, "--csv", QStringLiteral(RIG_SAMPLES "/readings.csv")});
     EXPECT_EQ(sample.status, 0) << sample.err.toStdString();
+}
+
+TEST_F(File, GivesTheRecordOfADayAsPagesWhoseTextCanBeRead)
+{
+    store.reopen();
+    const RecordId record = must(store.records().add(hangar.record(noonOf(dayOf(2026, 4, 11)))));
+    RecordClose close;
+    close.record = record;
+    close.first = hangar.oren;
+    close.second = hangar.vale;
+    must(store.records().add(close));
+    store.close();
+    const QString pdf = pathOf("record.pdf");
+    const QStringList wanted{"record", file(), "--airframe", "QX-17", "--day", "2026-04-11", "--out", pdf};
+    const Answer answer = run(wanted);
+    EXPECT_EQ(answer.status, 0) << answer.err.toStdString();
+    EXPECT_TRUE(textOf(at("record.pdf")).starts_with("%PDF-"));
+
+    const Answer again = run(wanted);
+    EXPECT_EQ(again.status, 1) << "never over another file";
+    EXPECT_TRUE(again.err.contains("is there already")) << again.err.toStdString();
+
+    const QString reader = QStandardPaths::findExecutable("pdftotext");
+    if (reader.isEmpty())
+        GTEST_SKIP() << "pdftotext (poppler-utils) is not installed";
+    QProcess process;
+    process.start(reader, {pdf, "-"});
+    ASSERT_TRUE(process.waitForFinished(60'000));
+    const QString text = QString::fromUtf8(process.readAllStandardOutput()).simplified();
+    for (const char* part : {"QX-17 · Orvane 15", "Rigging record, 11 April 2026", "led by M. Oren",
+                             "Not an aircraft record", "Page 1 of"})
+        EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part << " in " << text.toStdString();
+}
+
+TEST_F(File, SaysWhyThereIsNoRecordToPrint)
+{
+    const std::pair<QStringList, const char*> table[] = {
+        {{"--airframe", "QX-17", "--out", pathOf("x.pdf")}, "no such rigging record of QX-17"},
+        {{"--airframe", "QX-99", "--out", pathOf("x.pdf")}, "knows no airframe QX-99"},
+        {{"--airframe", "QX-17", "--day", "11/04/2026", "--out", pathOf("x.pdf")}, "is no day"},
+        {{"--airframe", "QX-17"}, "Use one of these"},
+    };
+    for (const auto& [options, about] : table) {
+        const Answer answer = run(QStringList{"record", file()} + options);
+        EXPECT_NE(answer.status, 0);
+        EXPECT_TRUE(answer.err.contains(about)) << answer.err.toStdString();
+    }
+    EXPECT_FALSE(fs::exists(at("x.pdf")));
 }
 
 TEST_F(File, IsNotTouchedByWrongUse)

@@ -19,13 +19,13 @@ forbid "Qt in the core outside the store" '#include <Q|QString' $core_without_qt
 forbid "User text in the core" '\btr\(' core
 forbid "SQL outside the store" '"(SELECT|INSERT|UPDATE|DELETE|PRAGMA|CREATE) ' app $core_without_qt
 forbid "A colour outside the theme" '#[0-9a-fA-F]{6}\b|Qt::(red|green|blue|yellow|black|white|gray)\b' \
-    app/pages app/widgets app/pictures app/window app/wording
+    app/pages app/widgets app/report app/pictures app/window app/wording
 forbid "A spin box that turns 0,30 into 3" 'QDoubleSpinBox' app
 forbid "A sleep in a test" '\b(sleep|usleep|sleep_for|qSleep|qWait)\(' tests
 forbid "The core reaching up" '#include "app/' core
 forbid "The store reached from below the pages" '#include "core/store' app/pictures app/theme app/wording app/widgets \
     core/numbers core/measure core/airframe core/rigging core/baseline core/judgement core/review
-forbid "Pages reached from below" '#include "app/(pages|window)' app/widgets app/pictures app/theme app/wording
+forbid "Pages reached from below" '#include "app/(pages|window)' app/widgets app/report app/pictures app/theme app/wording
 forbid "Words the program never says" \
     'tr\(.*\b([Aa]irworthy|[Ss]afe|[Ss]afely|[Pp]assed|OK|[Ww]ithin limits|[Ss]erviceable|[Aa]pproved|[Cc]ertified|[Hh]ealthy|[Rr]emaining life)\b' \
     app

@@ -1,0 +1,89 @@
+#include "app/file/open_file.h"
+#include "app/file/verbs.h"
+#include "app/report/record_report.h"
+#include "app/wording/file_words.h"
+#include "app/wording/problem_words.h"
+#include "app/wording/report_words.h"
+#include "core/day_entry.h"
+#include "core/store/airframe_facts.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace rig::file {
+
+namespace {
+
+int couldNot(const Problem& problem, const QString& path)
+{
+    complain(ProblemWords::sentence(problem, path));
+    return kCouldNot;
+}
+
+int couldNot(const QString& sentence)
+{
+    complain(sentence);
+    return kCouldNot;
+}
+
+// The last begun on that day.
+std::optional<RecordId> recordOn(const AirframeFacts& facts, Day day)
+{
+    std::optional<RecordId> last;
+    for (const RiggingRecord& record : facts.riggingRecords)
+        if (record.origin != RecordOrigin::ImportedTable && record.begins.localDay() == day)
+            last = std::max(last.value_or(record.id), record.id);
+    return last;
+}
+
+Printing printingOf(const RecordWanted& wanted, const Clock& clock)
+{
+    return {wanted.letter ? Paper::Letter : Paper::A4, clock.now().localDay(),
+            ReportWords::program(QCoreApplication::applicationVersion())};
+}
+
+int write(const OpenFile& open, const RecordWanted& wanted, const AirframeFacts& facts, RecordId record)
+{
+    const auto content = open.records->content(record);
+    if (!content)
+        return couldNot(content.problem(), wanted.file);
+    const RecordSummary summary = summaryOf(facts, content.value());
+    if (!writeRecord(wanted.out, summary, printingOf(wanted, open.clock)))
+        return couldNot(ReportWords::cannotWrite(wanted.out));
+    say(ReportWords::written(wanted.out));
+    return kDone;
+}
+
+} // namespace
+
+int printRecord(const RecordWanted& wanted)
+{
+    const auto day = parseDay(wanted.day.toStdString());
+    if (!wanted.day.isEmpty() && !day) {
+        complain(FileWords::noDay(wanted.day));
+        return kBadUse;
+    }
+    if (QFileInfo::exists(wanted.out))
+        return couldNot(Problem{ProblemKind::FileExists, {}}, wanted.out);
+    OpenFile open;
+    if (const Outcome opened = open.open(wanted.file); !opened)
+        return couldNot(opened.problem(), wanted.file);
+    const auto airframes = open.records->airframes();
+    if (!airframes)
+        return couldNot(airframes.problem(), wanted.file);
+    const auto found =
+        std::ranges::find(airframes.value(), wanted.airframe.toStdString(), &Airframe::registration);
+    if (found == airframes.value().end())
+        return couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe));
+    const auto facts = factsOf(*open.records, found->id);
+    if (!facts)
+        return couldNot(facts.problem(), wanted.file);
+    const auto record = day ? recordOn(facts.value(), *day) : lastClosedRecord(facts.value());
+    if (!record)
+        return couldNot(FileWords::noRecord(wanted.airframe));
+    return write(open, wanted, facts.value(), *record);
+}
+
+} // namespace rig::file

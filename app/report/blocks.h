@@ -1,0 +1,87 @@
+#pragma once
+
+#include "app/theme/theme.h"
+#include "core/judgement/judgement.h"
+
+#include <QSizeF>
+#include <QString>
+
+#include <functional>
+#include <optional>
+#include <variant>
+#include <vector>
+
+class QPainter;
+
+namespace rig {
+
+// What a report is made of, from top to bottom. The same blocks are laid out on pages (page_flow.h) and shown
+// on the screen.
+
+// 1: what this is; 2: a part of it; 3: one coupling or surface. Stays with what follows it.
+struct HeadingBlock
+{
+    QString text;
+    int rank = 2;
+};
+
+struct ParagraphBlock
+{
+    QString text; // wraps; may have several lines
+    Role role = Role::Ink;
+    bool strong = false;
+};
+
+// One thing said in a cell of a table.
+struct CellText
+{
+    QString text;
+    Role role = Role::Ink;
+    bool strong = false;
+    bool struck = false;         // superseded, and still to be read
+    std::optional<Verdict> mark; // its shape stands before the text
+};
+
+using Cell = std::vector<CellText>; // one below the other
+
+struct Column
+{
+    QString head;
+    double share = 1; // of the width, against the other columns
+};
+
+struct TableBlock
+{
+    std::vector<Column> columns;
+    std::vector<std::vector<Cell>> rows; // as many cells as columns
+};
+
+// A picture after its own layout: how it is painted with its corner at the origin, and what it says in words.
+struct LaidPicture
+{
+    std::function<void(QPainter&, const Theme&)> paint;
+    QString inWords;
+};
+
+struct PictureBlock
+{
+    double height = 86; // 1/96 inch; the width is what there is
+    std::function<LaidPicture(QSizeF)> lay;
+};
+
+// On paper only: lines to sign on, side by side, and an empty box to write in.
+struct SignatureBlock
+{
+    std::vector<QString> below; // what stands under each line
+};
+
+struct BlankBlock
+{
+    QString label;
+    double height = 150;
+};
+
+using Block =
+    std::variant<HeadingBlock, ParagraphBlock, TableBlock, PictureBlock, SignatureBlock, BlankBlock>;
+
+} // namespace rig

@@ -1,0 +1,93 @@
+#pragma once
+
+#include "app/pictures/marks.h"
+#include "app/report/blocks.h"
+
+#include <QLocale>
+#include <QPointF>
+#include <QRectF>
+
+#include <span>
+#include <vector>
+
+namespace rig {
+
+enum class Paper { A4, Letter };
+
+// Letter where inches are used in the American way, A4 everywhere else.
+Paper usualPaper(const QLocale& locale);
+// All lengths on a page are in 1/96 inch, so that fonts and pictures have the sizes they have on the screen.
+QSizeF sizeOf(Paper paper);
+
+// What stands on every page, above and below.
+struct PageFrame
+{
+    QString airframe; // registration and type
+    QString title;
+    QString caution;
+    QString printed; // day and program
+};
+
+struct PageText
+{
+    QPointF baseline;
+    QRectF where;
+    QString text; // one line
+    double pixels = 12;
+    Weight weight = Weight::Regular;
+    Role role = Role::Ink;
+    bool struck = false;
+};
+
+struct PageLine
+{
+    QPointF from;
+    QPointF to;
+    Role role = Role::Line;
+    double width = 1;
+};
+
+struct PageBox
+{
+    QRectF where; // an outline
+    Role role = Role::InkSoft;
+};
+
+struct PageMark
+{
+    QRectF where;
+    Verdict verdict = Verdict::NoBandYet;
+};
+
+struct PagePicture
+{
+    QRectF where;
+    LaidPicture picture;
+};
+
+// Plain shapes; painting decides nothing.
+struct Page
+{
+    std::vector<PageText> texts;
+    std::vector<PageLine> lines;
+    std::vector<PageBox> boxes;
+    std::vector<PageMark> marks;
+    std::vector<PagePicture> pictures;
+
+    void add(const Page& other, QPointF at);
+};
+
+struct PageFlow
+{
+    Paper paper = Paper::A4;
+    QRectF body; // between what stands above and below, the same on every page
+    std::vector<Page> pages;
+};
+
+// Measures every block, then places them. A row of a table is never split, unless it is longer than a page; a
+// table that runs on repeats its head; a heading stays with what follows.
+PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Paper paper);
+
+void paint(QPainter& painter, const Page& page, const Theme& theme);
+
+} // namespace rig

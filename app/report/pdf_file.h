@@ -1,0 +1,19 @@
+#pragma once
+
+#include "app/report/page_flow.h"
+#include "core/result.h"
+
+#include <QByteArray>
+#include <QString>
+
+namespace rig {
+
+// The pages as a PDF, text as text in the bundled font. The same pages give the same bytes, save the stamp of
+// when they were made.
+QByteArray pdfOf(const PageFlow& flow, const QString& title, const QString& program);
+
+// All of it or nothing: what stood at `path` stays as it was when this cannot be written, and
+// ReportWords::cannotWrite says so.
+Outcome writePdf(const QString& path, const PageFlow& flow, const QString& title, const QString& program);
+
+} // namespace rig

@@ -1,0 +1,249 @@
+#include "app/report/record_summary.h"
+
+#include "core/review/coupling_history.h"
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+// Everything that was added after the close is taken away again.
+RecordContent asAtTheClose(RecordContent content)
+{
+    if (!content.close)
+        return content;
+    const IdBytes end = content.close->id.bytes;
+    std::erase_if(content.readings, [&end](const Reading& one) { return one.id.bytes > end; });
+    std::erase_if(content.questions,
+                  [&end](const QuestionStory& one) { return one.question.id.bytes > end; });
+    for (QuestionStory& story : content.questions)
+        if (story.resolution && story.resolution->id.bytes > end)
+            story.resolution.reset();
+    return content;
+}
+
+bool hasContentOf(const RecordContent& content, CouplingId id)
+{
+    const auto isOfIt = [id](const auto& one) { return one.coupling == id; };
+    return std::ranges::any_of(content.checks, isOfIt) || std::ranges::any_of(content.readings, isOfIt) ||
+           std::ranges::any_of(content.interruptions, isOfIt);
+}
+
+bool hasContentOf(const RecordContent& content, SurfaceId id)
+{
+    const auto isOfIt = [id](const auto& one) { return one.surface == id; };
+    return std::ranges::any_of(content.surfaceChecks, isOfIt) ||
+           std::ranges::any_of(content.surfaceMeasures, isOfIt);
+}
+
+// Those the record was about: in use and known before its end, and any other that something was said of.
+template <typename Part> std::vector<Part> partsOf(const RecordContent& content, const std::vector<Part>& all)
+{
+    std::vector<Part> parts;
+    for (const Part& part : all) {
+        const bool cameLater = content.close && part.id.bytes > content.close->id.bytes;
+        if ((!part.inUse || cameLater) && !hasContentOf(content, part.id))
+            continue;
+        parts.push_back(part);
+        parts.back().inUse = true;
+    }
+    return parts;
+}
+
+AnswerStanding standingOf(const Check& check, const RecordContent& content)
+{
+    const bool isBefore =
+        std::ranges::any_of(content.interruptions, [&check](const Interruption& interruption) {
+            return interruption.coupling == check.coupling && interruption.turn == check.turn &&
+                   interruption.id.bytes > check.id.bytes;
+        });
+    if (isBefore)
+        return AnswerStanding::BeforeInterruption;
+    const bool isRepeated = std::ranges::any_of(content.checks, [&check](const Check& other) {
+        return other.coupling == check.coupling && other.turn == check.turn && other.kind == check.kind &&
+               other.id > check.id;
+    });
+    return isRepeated ? AnswerStanding::AnsweredAgain : AnswerStanding::Counts;
+}
+
+class Summing
+{
+public:
+    Summing(const AirframeFacts& facts, const RecordContent& content) : m_facts{facts}, m_content{content} {}
+
+    RecordSummary make()
+    {
+        RecordSummary summary;
+        summary.airframe = m_facts.airframe;
+        summary.record = m_content.record;
+        summary.leader = m_facts.nameOf(m_content.record.leader);
+        summary.close = m_content.close;
+        if (m_content.close) {
+            summary.first = nameOf(m_content.close->first);
+            summary.second = nameOf(m_content.close->second);
+        }
+        const auto couplings = partsOf(m_content, m_facts.couplings);
+        const auto surfaces = partsOf(m_content, m_facts.surfaces);
+        for (const Coupling& coupling : couplings)
+            summary.couplings.push_back(sumUp(coupling));
+        for (const Surface& surface : surfaces)
+            summary.surfaces.push_back(sumUp(surface));
+        for (const Tick& tick : m_content.ticks)
+            summary.ticks.push_back({tick.kind, m_facts.nameOf(tick.person), tick.stamp.when});
+        for (const QuestionStory& story : m_content.questions)
+            summary.questions.push_back(sumUp(story));
+        summary.isFirstOfSeason = isFirstOfSeason(m_content.record, m_facts.riggingRecords, m_facts.closings);
+        summary.notDone = notDone({couplings, surfaces, summary.isFirstOfSeason});
+        return summary;
+    }
+
+private:
+    std::string nameOf(const std::optional<PersonId>& person) const
+    {
+        return person ? m_facts.nameOf(*person) : std::string{};
+    }
+
+    std::optional<Shown> shownWith(ReadingId id) const
+    {
+        for (const KeptReading& kept : m_facts.readings)
+            if (kept.reading.id == id)
+                return kept.shown;
+        return std::nullopt;
+    }
+
+    SummaryCoupling sumUp(const Coupling& coupling) const
+    {
+        SummaryCoupling sum;
+        sum.coupling = coupling;
+        for (const Check& check : m_content.checks)
+            if (check.coupling == coupling.id)
+                sum.answers.push_back({check.kind, check.answer, check.turn, m_facts.nameOf(check.person),
+                                       check.when, standingOf(check, m_content)});
+        for (const Reading& reading : m_content.readings)
+            if (reading.coupling == coupling.id)
+                sum.readings.push_back(sumUp(reading));
+        for (const Interruption& interruption : m_content.interruptions)
+            if (interruption.coupling == coupling.id)
+                sum.interruptions.push_back(interruption);
+        const std::vector<Reading> all = m_facts.readingsOf(coupling.id);
+        for (const Reading& reading : standing(all))
+            if (reading.state == SeatState::PartSeated && isKnownThen(reading))
+                sum.partSeated.push_back(reading.interval);
+        return sum;
+    }
+
+    bool isKnownThen(const Reading& reading) const
+    {
+        return !m_content.close || reading.id.bytes < m_content.close->id.bytes;
+    }
+
+    SummaryReading sumUp(const Reading& reading) const
+    {
+        SummaryReading sum;
+        sum.reading = reading;
+        sum.person = m_facts.nameOf(reading.person);
+        const Gauge* gauge = reading.gauge ? m_facts.gauge(*reading.gauge) : nullptr;
+        if (gauge)
+            sum.gauge = gauge->name;
+        sum.shown = shownWith(reading.id);
+        sum.isCorrection = reading.corrects.has_value();
+        for (const Reading& other : m_content.readings)
+            if (other.corrects == reading.id)
+                sum.replaced = SummaryCorrection{other.note, nameOf(other.stamp.by), other.stamp.when};
+        return sum;
+    }
+
+    SummarySurface sumUp(const Surface& surface) const
+    {
+        SummarySurface sum;
+        sum.surface = surface;
+        for (const SurfaceCheck& check : m_content.surfaceChecks) {
+            if (check.surface != surface.id)
+                continue;
+            for (SummarySurfaceAnswer& earlier : sum.answers)
+                earlier.counts = earlier.counts && earlier.check.kind != check.kind;
+            sum.answers.push_back({check, m_facts.nameOf(check.person), m_facts.nameOf(check.cockpit), true});
+        }
+        for (const SurfaceMeasure& measure : m_content.surfaceMeasures)
+            if (measure.surface == surface.id)
+                sum.measures.push_back({measure, m_facts.nameOf(measure.person)});
+        return sum;
+    }
+
+    SummaryQuestion sumUp(const QuestionStory& story) const
+    {
+        SummaryQuestion sum;
+        sum.question = story.question;
+        sum.place = placeOf(story.question);
+        sum.resolution = story.resolution;
+        if (story.resolution)
+            sum.resolvedBy = m_facts.nameOf(story.resolution->person);
+        return sum;
+    }
+
+    std::string placeOf(const Question& question) const
+    {
+        if (question.coupling) {
+            const auto found = std::ranges::find(m_facts.couplings, *question.coupling, &Coupling::id);
+            return found == m_facts.couplings.end() ? std::string{} : found->name;
+        }
+        if (question.surface) {
+            const auto found = std::ranges::find(m_facts.surfaces, *question.surface, &Surface::id);
+            return found == m_facts.surfaces.end() ? std::string{} : found->name;
+        }
+        const Gauge* gauge = question.gauge ? m_facts.gauge(*question.gauge) : nullptr;
+        return gauge ? gauge->name : std::string{};
+    }
+
+    // What the person saw counts; a reading with nothing shown is judged anew.
+    Judgement judged(const Reading& reading) const
+    {
+        if (const auto shown = shownWith(reading.id))
+            return shown->judgement;
+        const std::vector<Reading> all = m_facts.readingsOf(reading.coupling);
+        return judgeIn(historyOf(reading.coupling, m_facts.fittings, all, m_facts.exclusions,
+                                 m_facts.frozenBaselines, m_facts.gauges, m_facts.gaugeChecks),
+                       reading);
+    }
+
+    std::vector<OpenItem> notDone(const RecordScope& scope) const
+    {
+        return reviewOf(asAtTheClose(m_content), scope,
+                        [this](const Reading& reading) { return judged(reading); })
+            .openItems;
+    }
+
+    const AirframeFacts& m_facts;
+    const RecordContent& m_content;
+};
+
+} // namespace
+
+const SummaryReading* SummaryCoupling::last() const
+{
+    const SummaryReading* last = nullptr;
+    for (const SummaryReading& one : readings) {
+        if (one.replaced)
+            continue;
+        if (!last || one.reading.turn == Turn::First || last->reading.turn == Turn::Second)
+            last = &one;
+    }
+    return last;
+}
+
+RecordSummary summaryOf(const AirframeFacts& facts, const RecordContent& content)
+{
+    return Summing{facts, content}.make();
+}
+
+std::optional<RecordId> lastClosedRecord(const AirframeFacts& facts)
+{
+    const RecordClose* last = nullptr;
+    for (const RecordClose& close : facts.closings)
+        if (close.closing != Closing::Abandoned && (!last || last->id < close.id))
+            last = &close;
+    return last ? std::optional{last->record} : std::nullopt;
+}
+
+} // namespace rig

@@ -1,0 +1,119 @@
+#pragma once
+
+#include "core/review/record_review.h"
+#include "core/rigging/record_content.h"
+#include "core/store/airframe_facts.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+// One rigging record as it is read afterwards: what was answered, read and shown, by whom and when, with
+// nothing left out. Names instead of ids; a name is empty when the file does not know it.
+
+// Why an answer is not the one that counted at the end.
+enum class AnswerStanding { Counts, AnsweredAgain, BeforeInterruption };
+
+struct SummaryAnswer
+{
+    CheckKind kind = CheckKind::BallInSocket;
+    Answer answer = Answer::CannotSee;
+    Turn turn = Turn::First;
+    std::string person;
+    Moment when;
+    AnswerStanding standing = AnswerStanding::Counts;
+};
+
+// How a reading was put right afterwards.
+struct SummaryCorrection
+{
+    std::string reason;
+    std::string by; // who entered it
+    Moment when;
+};
+
+struct SummaryReading
+{
+    Reading reading;
+    std::string person;
+    std::string gauge;
+    std::optional<Shown> shown;                // the verdict and band as then
+    std::optional<SummaryCorrection> replaced; // superseded: struck through, and why
+    bool isCorrection = false;
+};
+
+struct SummaryQuestion
+{
+    Question question;
+    std::string place; // coupling, surface or gauge; empty for the whole record
+    std::optional<Resolution> resolution;
+    std::string resolvedBy;
+};
+
+struct SummaryCoupling
+{
+    Coupling coupling;
+    std::vector<SummaryAnswer> answers; // in time order
+    std::vector<SummaryReading> readings;
+    std::vector<Interruption> interruptions;
+    std::vector<GapInterval> partSeated; // as known then
+
+    // The last of the first person's that stands; the second person's when there is no other. Null without.
+    const SummaryReading* last() const;
+};
+
+struct SummarySurfaceAnswer
+{
+    SurfaceCheck check;
+    std::string person;
+    std::string cockpit;
+    bool counts = true; // false: answered again later
+};
+
+struct SummarySurfaceMeasure
+{
+    SurfaceMeasure measure;
+    std::string person;
+};
+
+struct SummarySurface
+{
+    Surface surface;
+    std::vector<SummarySurfaceAnswer> answers;
+    std::vector<SummarySurfaceMeasure> measures;
+};
+
+struct SummaryTick
+{
+    TickKind kind = TickKind::ToolsOut;
+    std::string person;
+    Moment when;
+};
+
+struct RecordSummary
+{
+    Airframe airframe;
+    RiggingRecord record;
+    std::string leader;
+    std::optional<RecordClose> close;
+    std::string first; // the two names of the close
+    std::string second;
+    std::vector<SummaryCoupling> couplings;
+    std::vector<SummarySurface> surfaces;
+    bool isFirstOfSeason = false;
+    std::vector<SummaryTick> ticks;
+    std::vector<SummaryQuestion> questions;
+    std::vector<OpenItem> notDone; // as it stood at the close, or now when it is still open
+};
+
+// Of one record of this airframe. What was entered after the close, a correction or how a question was
+// closed, is shown with its own day and changes nothing in `notDone`.
+RecordSummary summaryOf(const AirframeFacts& facts, const RecordContent& content);
+
+// The last record that two people closed, or that a person closed with open items; not one left behind.
+std::optional<RecordId> lastClosedRecord(const AirframeFacts& facts);
+
+} // namespace rig

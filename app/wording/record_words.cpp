@@ -1,0 +1,232 @@
+#include "app/wording/record_words.h"
+
+#include <QLocale>
+
+namespace rig {
+
+QString RecordWords::airframe(const QString& airframe, const QString& serial)
+{
+    return serial.isEmpty() ? airframe : tr("%1, serial number %2").arg(airframe, serial);
+}
+
+QString RecordWords::begun(const QString& when, const QString& leader)
+{
+    return tr("Begun %1, led by %2.", "moment, person").arg(when, leader);
+}
+
+QString RecordWords::recheck()
+{
+    return tr("Gone through again without having been taken apart: no rigging is counted.");
+}
+
+QString RecordWords::closed(const QString& how, const QString& when, const QString& first,
+                            const QString& second)
+{
+    if (first.isEmpty() && second.isEmpty())
+        return tr("%1: %2.", "moment: how it was closed").arg(when, how);
+    return tr("%1: %2, stated by %3 and %4.", "moment: how it was closed").arg(when, how, first, second);
+}
+
+QString RecordWords::notClosed()
+{
+    return tr("Not closed yet. What stands here can still be added to.");
+}
+
+QString RecordWords::noLog()
+{
+    return tr("This is none of the official logs: no aircraft or journey log, no technical log or list of "
+              "defects, no component logbook, no list of directives. It can support an entry there and "
+              "replaces none. A band is a coupling's own past, never a limit.");
+}
+
+QString RecordWords::nothingNotDone()
+{
+    return tr("Nothing on the list was left open. That is what was stated, and no more than that.");
+}
+
+QString RecordWords::check(CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return tr("Ball in the socket");
+    case CheckKind::PlungerHome:
+        return tr("Plunger home");
+    case CheckKind::SleeveAtStop:
+        return tr("Sleeve at its stop");
+    case CheckKind::Pull:
+        return tr("Pull: nothing moves");
+    case CheckKind::Secured:
+        break;
+    }
+    return tr("Secured");
+}
+
+QString RecordWords::struck(const QString& by, const QString& when, const QString& reason)
+{
+    if (by.isEmpty())
+        return tr("Struck through %1: %2", "moment: reason").arg(when, reason);
+    return tr("Struck through by %1, %2: %3", "person, moment: reason").arg(by, when, reason);
+}
+
+QString RecordWords::bandThen(const QString& band, int readings)
+{
+    return tr("band then %1, %n reading(s)", nullptr, readings).arg(band);
+}
+
+QString RecordWords::readingCaution()
+{
+    return tr("A gap inside the band is one sign only. Finish the look, the pull and the second person.");
+}
+
+QString RecordWords::interrupted(Turn turn, const QString& when, InterruptionReason reason)
+{
+    const auto why = [reason] {
+        switch (reason) {
+        case InterruptionReason::Asked:
+            return tr("broken off by the person at work");
+        case InterruptionReason::PersonChanged:
+            return tr("another person took over");
+        case InterruptionReason::Idle:
+            return tr("nothing was entered for a long time");
+        case InterruptionReason::ProgramClosed:
+            return tr("the program was closed or went down");
+        case InterruptionReason::QuestionClosed:
+            break;
+        }
+        return tr("a question was closed here");
+    };
+    return turn == Turn::First
+               ? tr("First person interrupted at %1: %2. The work began again at the look.").arg(when, why())
+               : tr("Second person interrupted at %1: %2. The work began again at the look.")
+                     .arg(when, why());
+}
+
+QString RecordWords::question(QuestionKind kind)
+{
+    switch (kind) {
+    case QuestionKind::OutsideReading:
+        return tr("A reading lay outside the band");
+    case QuestionKind::AnsweredNo:
+        return tr("Answered with no");
+    case QuestionKind::CannotSee:
+        return tr("Answered with cannot see");
+    case QuestionKind::ReadingsDisagree:
+        return tr("The two persons' readings disagree");
+    case QuestionKind::SidesSwapped:
+        return tr("Left and right may have been swapped");
+    case QuestionKind::SurfaceDoubt:
+        return tr("The control check was not answered with yes");
+    case QuestionKind::GaugeQuarantined:
+        break;
+    }
+    return tr("Read with a gauge that is now in doubt");
+}
+
+QString RecordWords::check(SurfaceCheckKind kind)
+{
+    switch (kind) {
+    case SurfaceCheckKind::HeldOneWay:
+        return tr("Held and resisted, one way");
+    case SurfaceCheckKind::HeldOtherWay:
+        return tr("Held and resisted, the other way");
+    case SurfaceCheckKind::Sense:
+        return tr("Moves as called aloud");
+    case SurfaceCheckKind::FullTravel:
+        return tr("Full travel to both stops");
+    case SurfaceCheckKind::Neutral:
+        return tr("Neutral");
+    case SurfaceCheckKind::FreePlay:
+        return tr("Free play felt");
+    case SurfaceCheckKind::Freedom:
+        return tr("Moves freely");
+    case SurfaceCheckKind::LocksEvenly:
+        return tr("Locks with even force, both sides together");
+    case SurfaceCheckKind::EveryNotch:
+        return tr("Every notch, both equal");
+    case SurfaceCheckKind::HoldsSetting:
+        return tr("Moves and holds its setting");
+    case SurfaceCheckKind::OpensTogether:
+        break;
+    }
+    return tr("Both open, both shut");
+}
+
+QString RecordWords::measure(MeasureKind kind)
+{
+    switch (kind) {
+    case MeasureKind::FreePlay:
+        return tr("Free play");
+    case MeasureKind::Up:
+        return tr("Up");
+    case MeasureKind::Down:
+        break;
+    }
+    return tr("Down");
+}
+
+QString RecordWords::figure(Deflection value, DeflectionUnit unit)
+{
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    const int decimals = value.thousandths % 100 == 0 ? 1 : 3;
+    const QString number = locale.toString(value.inUnits(), 'f', decimals);
+    return unit == DeflectionUnit::Degrees ? tr("%1°", "an angle").arg(number)
+                                           : tr("%1 mm", "a length").arg(number);
+}
+
+QString RecordWords::nominal(const QString& nominal, const QString& tolerance, const QString& page)
+{
+    return tr("%1 ± %2 (%3)", "figure, tolerance, page of the manual").arg(nominal, tolerance, page);
+}
+
+QString RecordWords::atMost(const QString& figure, const QString& page)
+{
+    return tr("at most %1 (%2)", "figure, page of the manual").arg(figure, page);
+}
+
+QString RecordWords::tick(TickKind kind)
+{
+    switch (kind) {
+    case TickKind::SeasonCleaned:
+        return tr("Season's first: balls and sockets cleaned, springs snap, sleeves free");
+    case TickKind::SeasonGreased:
+        return tr("Season's first: thin film of the manual's grease");
+    case TickKind::SeasonLeaves:
+        return tr("Season's first: leaf sets checked");
+    case TickKind::SeasonRefresher:
+        return tr("Season's first: everybody has looked at the couplings anew");
+    case TickKind::ToolsOut:
+        return tr("Leaves, mirror, torch, pins and tools counted back out");
+    case TickKind::HatchesOn:
+        break;
+    }
+    return tr("Hatches closed and taped");
+}
+
+QString RecordWords::leaderSigns(const QString& name)
+{
+    return name.isEmpty() ? tr("Rigging leader: name, day, signature")
+                          : tr("Rigging leader %1: day, signature").arg(name);
+}
+
+QString RecordWords::secondSigns(const QString& name)
+{
+    return name.isEmpty() ? tr("Second person: name, day, signature")
+                          : tr("Second person %1: day, signature").arg(name);
+}
+
+QString RecordWords::findings()
+{
+    return tr("Findings of the person who assesses this, with name, day and signature:");
+}
+
+QString RecordWords::fileName(const QString& registration, const QString& day)
+{
+    QString name = registration;
+    for (QChar& c : name)
+        if (!c.isLetterOrNumber() && c != QLatin1Char('-') && c != QLatin1Char('_'))
+            c = QLatin1Char('-');
+    return tr("%1-%2-rigging.pdf", "a file's name: registration, day").arg(name, day);
+}
+
+} // namespace rig

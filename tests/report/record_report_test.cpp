@@ -1,0 +1,160 @@
+#include "app/report/pdf_file.h"
+#include "app/report/record_report.h"
+#include "app/wording/report_words.h"
+#include "tests/report/pages.h"
+#include "tests/report/told_record.h"
+
+#include <QRegularExpression>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+constexpr Day kToday = dayOf(2026, 6, 15);
+
+PageFlow printed(const RecordSummary& summary, Paper paper = Paper::A4)
+{
+    return layoutRecord(summary, {paper, kToday, QStringLiteral("Rigband 0.1.0")});
+}
+
+// Everything a record can hold, on the left aileron; the right one is untouched.
+RecordSummary fullRecord()
+{
+    ToldRecord told;
+    told.answer(CheckKind::BallInSocket, Answer::Yes);
+    told.interrupt();
+    told.lookAndPull(Turn::First);
+    const ReadingId wrong = told.read(900, Verdict::Outside);
+    told.read(500, Verdict::Inside, wrong);
+    const QuestionId closed = told.ask(QuestionKind::OutsideReading, wrong);
+    told.lookAndPull(Turn::Second);
+    told.close();
+    told.resolve(closed);
+    told.ask(QuestionKind::ReadingsDisagree, wrong);
+    return told.summary();
+}
+
+// Many couplings with many readings each, from one told coupling.
+RecordSummary manyOf(std::size_t couplings, std::size_t readings)
+{
+    RecordSummary summary = fullRecord();
+    SummaryCoupling one = summary.couplings.front();
+    one.readings.assign(readings, one.readings.back());
+    summary.couplings.assign(couplings, one);
+    for (std::size_t i = 0; i < couplings; ++i)
+        summary.couplings[i].coupling.name = "Coupling " + std::to_string(i);
+    return summary;
+}
+
+QString wordsOf(const PageFlow& flow)
+{
+    return textsOf(flow).join(QLatin1Char(' '));
+}
+
+} // namespace
+
+TEST(RecordReport, TellsEverythingOfTheRecord)
+{
+    const QString words = wordsOf(printed(fullRecord()));
+    for (const char* part : {"Rigging record, 3 May 2026",
+                             "led by M. Oren",
+                             "closed with open items",
+                             "stated by M. Oren and T. Vale",
+                             "Note: wind from the north",
+                             "Not done, or open at the close",
+                             "Right aileron: the look is not finished",
+                             "before an interruption",
+                             "First person interrupted at",
+                             "0.90–0.95 mm",
+                             "the wrong leaf was pressed",
+                             "Outside the band",
+                             "Inside the band",
+                             "band then 0.44–0.56 mm, 12 readings",
+                             "Yes: T. Vale",
+                             "Found: grit under the sleeve",
+                             "Done: cleaned and put together again",
+                             "Decided by T. Vale",
+                             "readings disagree",
+                             "open",
+                             "Nothing was answered or read here.",
+                             "No surfaces were set up",
+                             "not stated",
+                             "Rigging leader M. Oren: day, signature",
+                             "Second person T. Vale: day, signature",
+                             "Findings of the person who assesses this"})
+        EXPECT_TRUE(words.contains(QString::fromUtf8(part))) << part;
+}
+
+TEST(RecordReport, StrikesThroughOnlyTheSupersededReading)
+{
+    QStringList struck;
+    const PageFlow flow = printed(fullRecord());
+    for (const Page& page : flow.pages)
+        for (const PageText& text : page.texts)
+            if (text.struck)
+                struck << text.text;
+    EXPECT_EQ(struck, QStringList{QString::fromUtf8("0.90–0.95 mm")});
+}
+
+TEST(RecordReport, CarriesTheCautions)
+{
+    const PageFlow flow = printed(manyOf(12, 2));
+    const QString words = wordsOf(flow);
+    EXPECT_TRUE(words.contains("A gap inside the band is one sign only."));
+    EXPECT_TRUE(words.contains("A joint that is part-seated can pass this check."));
+    EXPECT_TRUE(words.contains("This is none of the official logs"));
+    ASSERT_GT(flow.pages.size(), 2U);
+    for (const Page& page : flow.pages)
+        EXPECT_TRUE(textsOf(page).join(QLatin1Char(' ')).contains(ReportWords::caution()));
+}
+
+TEST(RecordReport, DrawsOneStripPerCouplingThatWasRead)
+{
+    std::size_t strips = 0;
+    const PageFlow flow = printed(manyOf(7, 1));
+    for (const Page& page : flow.pages)
+        for (const PagePicture& picture : page.pictures) {
+            EXPECT_TRUE(picture.picture.inWords.contains("0.44"));
+            ++strips;
+        }
+    EXPECT_EQ(strips, 7U);
+}
+
+TEST(RecordReport, PlacesThreeCouplingsOrThirtyAndOneReadingOrTwoHundred)
+{
+    for (const Paper paper : {Paper::A4, Paper::Letter})
+        for (const std::size_t couplings : {3U, 30U})
+            for (const std::size_t readings : {1U, 200U})
+                if (couplings * readings < 1000)
+                    expectWellPlaced(printed(manyOf(couplings, readings), paper));
+}
+
+TEST(RecordReport, NeverSaysWhatTheProgramDoesNotDecide)
+{
+    static const QRegularExpression forbidden{
+        QStringLiteral("\\b(airworthy|safe|safely|passed|ok|within limits|serviceable|approved|certified|"
+                       "healthy|remaining life|fit to fly)\\b"),
+        QRegularExpression::CaseInsensitiveOption};
+    const QString words = wordsOf(printed(fullRecord()));
+    EXPECT_FALSE(words.contains(forbidden)) << forbidden.match(words).captured(0).toStdString();
+}
+
+TEST(RecordReport, GivesTheSamePagesForTheSameFacts)
+{
+    const RecordSummary summary = fullRecord();
+    const auto bytes = [&summary] {
+        QByteArray pdf = pdfOf(printed(summary), "record", "Rigband");
+        const auto at = pdf.indexOf("/CreationDate");
+        return pdf.remove(at, pdf.indexOf('\n', at) - at);
+    };
+    EXPECT_EQ(bytes(), bytes());
+}
+
+TEST(RecordReport, IsNamedAfterAirframeAndDay)
+{
+    RecordSummary summary = fullRecord();
+    EXPECT_EQ(recordFileName(summary), "QX-17-2026-05-03-rigging.pdf");
+    summary.airframe.registration = "../QX 17/a";
+    EXPECT_EQ(recordFileName(summary), "---QX-17-a-2026-05-03-rigging.pdf");
+}

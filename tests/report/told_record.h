@@ -1,0 +1,113 @@
+#pragma once
+
+#include "app/report/record_summary.h"
+#include "tests/support/hangar.h"
+
+namespace rig::test {
+
+// A rigging of the small hangar in a real file, told step by step. Every step a minute after the one before.
+class ToldRecord
+{
+public:
+    ToldRecord()
+    {
+        store.clock().passMinutes(24 * 60);
+        record = must(store.records().add(hangar.record(now())));
+    }
+
+    Moment now()
+    {
+        store.clock().passMinutes(1);
+        return store.clock().now();
+    }
+
+    void answer(CheckKind kind, Answer answer, Turn turn = Turn::First)
+    {
+        Check check;
+        check.record = record;
+        check.coupling = hangar.leftAileron;
+        check.kind = kind;
+        check.answer = answer;
+        check.turn = turn;
+        check.person = turn == Turn::First ? hangar.oren : hangar.vale;
+        check.when = now();
+        must(store.records().add(check));
+    }
+
+    void lookAndPull(Turn turn)
+    {
+        for (const CheckKind kind :
+             {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop, CheckKind::Pull})
+            answer(kind, Answer::Yes, turn);
+        if (turn == Turn::First)
+            answer(CheckKind::Secured, Answer::Yes);
+    }
+
+    ReadingId read(int entersUm, Verdict shown, std::optional<ReadingId> corrects = {})
+    {
+        Reading reading = hangar.reading(between(entersUm, entersUm + 50), now());
+        reading.record = record;
+        reading.corrects = corrects;
+        reading.note = corrects ? "the wrong leaf was pressed" : "";
+        Shown kept;
+        kept.judgement.verdict = shown;
+        kept.judgement.band = Band{{0.44, 0.56}, {0.42, 0.58}, 0.5, 0.02, 12, false};
+        return must(store.records().add(reading, kept));
+    }
+
+    void interrupt()
+    {
+        Interruption one;
+        one.record = record;
+        one.coupling = hangar.leftAileron;
+        one.stamp.when = now();
+        must(store.records().add(one));
+    }
+
+    QuestionId ask(QuestionKind kind, ReadingId about)
+    {
+        Question question;
+        question.airframe = hangar.airframe;
+        question.kind = kind;
+        question.record = record;
+        question.coupling = hangar.leftAileron;
+        question.reading = about;
+        question.stamp.when = now();
+        return must(store.records().add(question));
+    }
+
+    void resolve(QuestionId question)
+    {
+        Resolution resolution;
+        resolution.question = question;
+        resolution.person = hangar.vale;
+        resolution.found = "grit under the sleeve";
+        resolution.done = "cleaned and put together again";
+        resolution.stamp.when = now();
+        must(store.records().add(resolution));
+    }
+
+    void close(Closing closing = Closing::LeftOpen)
+    {
+        RecordClose close;
+        close.record = record;
+        close.closing = closing;
+        close.first = hangar.oren;
+        close.second = hangar.vale;
+        close.note = "wind from the north";
+        close.stamp = {hangar.oren, now()};
+        must(store.records().add(close));
+    }
+
+    RecordSummary summary()
+    {
+        return summaryOf(must(factsOf(store.records(), hangar.airframe)),
+                         must(store.records().content(record)));
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    RecordId record;
+};
+
+} // namespace rig::test
