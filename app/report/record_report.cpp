@@ -6,6 +6,7 @@
 #include "app/wording/record_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/surface_words.h"
 #include "app/wording/verdict_words.h"
 #include "core/day_entry.h"
 
@@ -336,8 +337,7 @@ private:
     void addSurface(const SummarySurface& surface)
     {
         add(HeadingBlock{textOf(surface.surface.name), 3});
-        if (!surface.surface.senseCall.empty())
-            addText(RecordWords::calledAloud(textOf(surface.surface.senseCall)), Role::InkSoft);
+        addText(RecordWords::calledAloud(SurfaceWords::call(surface.surface)), Role::InkSoft);
         if (surface.answers.empty() && surface.measures.empty())
             addText(RecordWords::notChecked());
         else
@@ -380,8 +380,8 @@ private:
     {
         const QString page = textOf(surface.manualReference);
         const auto of = [&](const std::optional<ManualDeflection>& given) {
-            return given ? RecordWords::nominal(RecordWords::figure(given->nominal, surface.unit),
-                                                RecordWords::figure(given->tolerance, surface.unit), page)
+            return given ? RecordWords::nominal(SurfaceWords::figure(given->nominal, surface.unit),
+                                                SurfaceWords::figure(given->tolerance, surface.unit), page)
                          : RecordWords::noFigure();
         };
         switch (kind) {
@@ -393,7 +393,7 @@ private:
             break;
         }
         return surface.mostPlay
-                   ? RecordWords::atMost(RecordWords::figure(*surface.mostPlay, surface.unit), page)
+                   ? RecordWords::atMost(SurfaceWords::figure(*surface.mostPlay, surface.unit), page)
                    : RecordWords::noFigure();
     }
 
@@ -408,7 +408,7 @@ private:
                          {RecordWords::who(), 1.6},
                          {RecordWords::when(), 1}};
         for (const SummarySurfaceMeasure& one : surface.measures) {
-            QString figure = RecordWords::figure(one.measure.value, one.measure.unit);
+            QString figure = SurfaceWords::figure(one.measure.value, one.measure.unit);
             if (one.measure.measuredAt)
                 figure = RecordWords::atDistance(figure, m_formats.gap(*one.measure.measuredAt));
             table.rows.push_back({{said(RecordWords::measure(one.measure.kind))},

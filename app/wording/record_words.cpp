@@ -1,7 +1,5 @@
 #include "app/wording/record_words.h"
 
-#include <QLocale>
-
 namespace rig {
 
 QString RecordWords::airframe(const QString& airframe, const QString& serial)
@@ -162,16 +160,6 @@ QString RecordWords::measure(MeasureKind kind)
         break;
     }
     return tr("Down");
-}
-
-QString RecordWords::figure(Deflection value, DeflectionUnit unit)
-{
-    QLocale locale;
-    locale.setNumberOptions(QLocale::OmitGroupSeparator);
-    const int decimals = value.thousandths % 100 == 0 ? 1 : 3;
-    const QString number = locale.toString(value.inUnits(), 'f', decimals);
-    return unit == DeflectionUnit::Degrees ? tr("%1°", "an angle").arg(number)
-                                           : tr("%1 mm", "a length").arg(number);
 }
 
 QString RecordWords::nominal(const QString& nominal, const QString& tolerance, const QString& page)

@@ -99,7 +99,6 @@ public:
     static QString figure() { return tr("Figure"); }
     static QString fromManual() { return tr("From the manual"); }
     static QString measure(MeasureKind kind);
-    static QString figure(Deflection value, DeflectionUnit unit);
     static QString atDistance(const QString& figure, const QString& mm)
     {
         return tr("%1, read %2 mm from the hinge").arg(figure, mm);
