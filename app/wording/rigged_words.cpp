@@ -85,6 +85,84 @@ QString RiggedWords::startSentence()
               "kept the moment it is given.");
 }
 
+QString RiggedWords::sinceThen()
+{
+    return tr("Since the last record: was it taken apart? A rigging is counted only when it was.");
+}
+
+QString RiggedWords::chooseSinceThen()
+{
+    return tr("Say first whether it was taken apart since the last record.");
+}
+
+QString RiggedWords::seasonSentence()
+{
+    return tr("The first record of the year. After a winter the hands and the joints are out of practice: go "
+              "through this before the first coupling. Each tick is kept at once, with the leader's name.");
+}
+
+QString RiggedWords::seasonDetail(int left)
+{
+    return left == 0 ? tr("done") : tr("%n step(s) to do", nullptr, left);
+}
+
+QString RiggedWords::tick(TickKind kind)
+{
+    switch (kind) {
+    case TickKind::SeasonCleaned:
+        return tr("Balls and sockets cleaned; plungers snap home, sleeves move freely");
+    case TickKind::SeasonGreased:
+        return tr("Greased as the manual says, a thin film");
+    case TickKind::SeasonLeaves:
+        return tr(
+            "Leaf sets checked against a micrometer or a block, and looked at for bent or burred leaves");
+    case TickKind::SeasonRefresher:
+        return tr("Everybody who rigs has looked at every coupling locked, part-seated and empty again");
+    case TickKind::ToolsOut:
+        return tr("Leaves, mirror, torch, cloth, pins and tools counted back out");
+    case TickKind::HatchesOn:
+        break;
+    }
+    return tr("Hatches closed and taped, nothing loose inside");
+}
+
+QString RiggedWords::otherHandsSuggested(const QString& who, const QString& otherSide)
+{
+    return tr("%1 did %2 as well. Where two are present, let another person do this side.")
+        .arg(who, otherSide);
+}
+
+QString RiggedWords::readingsAgree(const QString& smallest, const QString& limit)
+{
+    return tr("Both readings agree: at least %1 mm apart, and measuring alone explains %2 mm.")
+        .arg(smallest, limit);
+}
+
+QString RiggedWords::readingsDisagree(const QString& smallest, const QString& limit, int pairs)
+{
+    const QString found =
+        tr("The two readings lie at least %1 mm apart; measuring alone explains %2 mm. Both "
+           "stand, neither is averaged, and a question is open.")
+            .arg(smallest, limit);
+    return pairs > 0 ? found
+                     : found + QLatin1Char{' '} +
+                           tr("(The figure is common practice, until ten pairs of your own are there.)");
+}
+
+QString RiggedWords::readingsUnresolved(const QString& limit)
+{
+    return tr("The two readings may or may not differ by more than measuring explains (%1 mm). Both stand.")
+        .arg(limit);
+}
+
+QString RiggedWords::looksSwapped(const QString& otherSide)
+{
+    return tr("This reading fits the band of %1, and the reading there fits this one. Was a side taken for "
+              "the "
+              "other, or are the rods crossed? A question is open.")
+        .arg(otherSide);
+}
+
 QString RiggedWords::noAirframe()
 {
     return tr("This file knows no airframe yet. Begin in Set up (Ctrl+5).");
@@ -271,7 +349,7 @@ QString RiggedWords::namesMissing()
 
 QString RiggedWords::toolsMissing()
 {
-    return tr("Count leaves, mirror, torch and tools, then tick the count.");
+    return tr("Count leaves, mirror, torch and tools back out and look at the hatches, then tick both.");
 }
 
 QString RiggedWords::cautionLast()

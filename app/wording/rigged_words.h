@@ -63,6 +63,11 @@ public:
     static QString noCouplings();
     static QString noPeople();
     static QString noGauges();
+    static QString takenApartToday() { return tr("It was taken apart today"); }
+    static QString sinceThen();
+    static QString riggedAnew() { return tr("Taken apart and rigged again"); }
+    static QString stoodRigged() { return tr("Stood rigged: gone through again"); }
+    static QString chooseSinceThen();
     static QString leader() { return tr("Rigging leader"); }
     static QString choosePerson() { return tr("Choose a person"); }
     static QString chooseGauge() { return tr("Choose a leaf set or gauge"); }
@@ -122,13 +127,26 @@ public:
     static QString secondMustDiffer();
     static QString doubtHere();
 
+    // First rigging of the season
+    static QString seasonTitle() { return tr("First rigging of the season"); }
+    static QString seasonSentence();
+    static QString seasonDetail(int left);
+    static QString seasonNext() { return tr("To the couplings  (Enter)"); }
+    static QString tick(TickKind kind);
+
+    // Two persons, two sides
+    static QString otherHandsSuggested(const QString& who, const QString& otherSide);
+    static QString readingsAgree(const QString& smallest, const QString& limit);
+    static QString readingsDisagree(const QString& smallest, const QString& limit, int pairs);
+    static QString readingsUnresolved(const QString& limit);
+    static QString looksSwapped(const QString& otherSide);
+
     // The close
     static QString closeTitle() { return tr("Close the rigging record"); }
     static QString openHeading() { return tr("Still open"); }
     static QString listedHeading() { return tr("Stays in the record"); }
     static QString nothingOpen();
     static QString openItem(const OpenItem& item, const QString& name);
-    static QString toolsCounted() { return tr("Leaves, mirror, torch and tools counted back out"); }
     static QString twoNames();
     static QString firstName() { return tr("Rigging leader"); }
     static QString secondName() { return tr("Second person"); }

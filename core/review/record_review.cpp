@@ -202,7 +202,7 @@ void reviewSeason(RecordReview& review, const RecordContent& content, const Reco
     if (!scope.isFirstOfSeason)
         return;
     for (const TickKind kind : seasonTicks())
-        if (std::ranges::find(content.ticks, kind, &Tick::kind) == content.ticks.end())
+        if (std::ranges::find(content.ticks, kind, &RecordTick::kind) == content.ticks.end())
             review.seasonList.push_back(kind);
     if (!review.seasonList.empty())
         review.openItems.push_back({{}, OpenItemKind::SeasonList});

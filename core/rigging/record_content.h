@@ -20,7 +20,7 @@ struct RecordContent
     std::vector<Interruption> interruptions;
     std::vector<SurfaceCheck> surfaceChecks;
     std::vector<SurfaceMeasure> surfaceMeasures;
-    std::vector<Tick> ticks;
+    std::vector<RecordTick> ticks;
     std::vector<QuestionStory> questions;
     std::optional<RecordClose> close;
 };

@@ -18,7 +18,7 @@ enum class TickKind {
 };
 
 // Done, by a named person. A later one of the same kind stands beside it.
-struct Tick
+struct RecordTick
 {
     FactId id; // null until saved
     RecordId record;

@@ -364,7 +364,7 @@ Outcome FactChecks::check(const SurfaceMeasure& measure) const
                          known("person", measure.person.bytes), open(measure.record)});
 }
 
-Outcome FactChecks::check(const Tick& tick) const
+Outcome FactChecks::check(const RecordTick& tick) const
 {
     return firstProblem({notYetSaved(tick.id), known("rigging_record", tick.record.bytes),
                          known("person", tick.person.bytes), open(tick.record)});

@@ -29,7 +29,7 @@ public:
     Outcome check(const Surface& surface) const;
     Outcome check(const SurfaceCheck& check) const;
     Outcome check(const SurfaceMeasure& measure) const;
-    Outcome check(const Tick& tick) const;
+    Outcome check(const RecordTick& tick) const;
     Outcome check(const Question& question) const;
     Outcome check(const Resolution& resolution) const;
 

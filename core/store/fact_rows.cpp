@@ -290,9 +290,9 @@ SurfaceMeasure surfaceMeasureFrom(Row& row)
     return measure;
 }
 
-Tick tickFrom(Row& row)
+RecordTick tickFrom(Row& row)
 {
-    Tick tick;
+    RecordTick tick;
     tick.id = row.id<FactId>();
     tick.stamp = row.stamp();
     tick.record = row.id<RecordId>();

@@ -23,7 +23,7 @@ KeptReading keptReadingFrom(Row& row);
 Surface surfaceFrom(Row& row);
 SurfaceCheck surfaceCheckFrom(Row& row);
 SurfaceMeasure surfaceMeasureFrom(Row& row);
-Tick tickFrom(Row& row);
+RecordTick tickFrom(Row& row);
 // The question, and its resolution where there is one.
 QuestionStory questionStoryFrom(Row& row);
 

@@ -60,7 +60,7 @@ public:
     Result<SurfaceId> add(const Surface& surface);
     Result<FactId> add(const SurfaceCheck& check);
     Result<FactId> add(const SurfaceMeasure& measure);
-    Result<FactId> add(const Tick& tick);
+    Result<FactId> add(const RecordTick& tick);
     Result<QuestionId> add(const Question& question);
     Result<FactId> add(const Resolution& resolution);
 

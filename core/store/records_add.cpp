@@ -336,7 +336,7 @@ Result<FactId> Records::add(const SurfaceMeasure& measure)
     });
 }
 
-Result<FactId> Records::add(const Tick& tick)
+Result<FactId> Records::add(const RecordTick& tick)
 {
     return keep<FactId>(writer(), tick, [&](Writer& writer) {
         return writer.fact("tick", tick.stamp,

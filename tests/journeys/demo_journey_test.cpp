@@ -74,6 +74,10 @@ TEST_F(Demonstration, JudgesAReadingOfTodayAgainstTheInventedPast)
     press(Qt::Key_Down);
     press(Qt::Key_Tab);
     press(Qt::Key_Return);
+    EXPECT_NE(textOf(window, "startMissing").find("taken apart"), std::string::npos);
+    press(Qt::Key_Space); // taken apart and rigged again
+    part<QPushButton>(window, "begin").setFocus();
+    press(Qt::Key_Return);
     auto& gauge = part<QComboBox>(window, "measuredWith");
     gauge.setFocus();
     press(Qt::Key_Down);

@@ -129,6 +129,8 @@ TEST_F(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
     press(Qt::Key_Down);
     press(Qt::Key_Tab);
     press(Qt::Key_Return);
+    goTo("seasonNext");
+    press(Qt::Key_Return);
     type("yyy0.5");
     press(Qt::Key_Return);
     EXPECT_EQ(textOf(window, "verdictWord"), "Inside the band");

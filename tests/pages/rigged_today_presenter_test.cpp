@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 #include "tests/support/hangar.h"
 
+#include <array>
 #include <gtest/gtest.h>
 
 using namespace rig;
@@ -199,8 +200,104 @@ TEST_F(RiggedToday, ClosesAsCompleteOnlyWhenNothingIsOpen)
     look();
     read(500);
     answer(CheckKind::Pull);
-    must(presenter.close(view(), hangar.oren, hangar.vale, "rain"));
+    must(presenter.close(view(), hangar.oren, hangar.vale, "rain", {}));
     EXPECT_FALSE(view().record);
     ASSERT_TRUE(view().lastClose);
     EXPECT_EQ(view().lastClose->closing, Closing::LeftOpen);
+}
+
+namespace {
+
+std::vector<QuestionKind> kindsOf(const std::vector<QuestionStory>& stories)
+{
+    std::vector<QuestionKind> kinds;
+    for (const QuestionStory& story : stories)
+        kinds.push_back(story.question.kind);
+    return kinds;
+}
+
+} // namespace
+
+TEST_F(RiggedToday, AsksOnceAboutWhatLiesOutsideAndWhatCannotBeSeen)
+{
+    begin();
+    answer(CheckKind::BallInSocket, Answer::CannotSee);
+    answer(CheckKind::BallInSocket, Answer::CannotSee);
+    look();
+    read(900);
+    read(850);
+    read(500);
+    EXPECT_EQ(kindsOf(must(store.records().questions(hangar.airframe))),
+              (std::vector{QuestionKind::CannotSee, QuestionKind::OutsideReading}));
+}
+
+TEST_F(RiggedToday, KeepsBothReadingsWhenTwoPeopleDisagreeAndAsks)
+{
+    begin();
+    look();
+    read(500);
+    look(Turn::Second);
+    const CouplingSheet second = sheet(Turn::Second);
+    const GaugeReading taken{between(750, 800), Technique::Leaf};
+    const ReadingNews news =
+        must(presenter.keep(view().record->id, second, taken, presenter.preview(second, taken), {}));
+    ASSERT_TRUE(news.pair);
+    EXPECT_EQ(news.pair->verdict, numbers::PairVerdict::Disagree);
+    EXPECT_NEAR(news.pair->smallestDifference, 0.2, 1e-9);
+    EXPECT_EQ(must(store.records().readings(hangar.airframe)).size(), 12U + 2U);
+    EXPECT_EQ(kindsOf(must(store.records().questions(hangar.airframe))).back(),
+              QuestionKind::ReadingsDisagree);
+}
+
+TEST_F(RiggedToday, AsksWhetherLeftAndRightWereSwapped)
+{
+    for (int i = 0; i < 12; ++i) { // the right aileron's own past, 0.3 mm wider
+        Reading reading = hangar.reading(between(i % 3 ? 800 : 750, i % 3 ? 850 : 800), store.clock().now());
+        reading.coupling = hangar.rightAileron;
+        reading.fitting = hangar.rightFitting;
+        reading.purpose = Purpose::Baseline;
+        must(store.records().add(reading, std::nullopt));
+    }
+    begin();
+    look();
+    read(800);
+    CouplingSheet right = must(presenter.sheet(view(), hangar.rightAileron, Turn::First));
+    right.person = hangar.oren;
+    presenter.useGauge(right, view(), hangar.setA);
+    EXPECT_TRUE(right.otherSidePersons.contains(hangar.oren));
+    const GaugeReading taken{between(500, 550), Technique::Leaf};
+    EXPECT_TRUE(must(presenter.keep(view().record->id, right, taken, presenter.preview(right, taken), {}))
+                    .looksSwapped);
+    EXPECT_EQ(kindsOf(must(store.records().questions(hangar.airframe))).back(), QuestionKind::SidesSwapped);
+}
+
+TEST_F(RiggedToday, CountsARiggingOnlyWhenItWasTakenApart)
+{
+    EXPECT_FALSE(view().mayStandRigged) << "nothing was rigged yet";
+    begin();
+    must(presenter.close(view(), hangar.oren, hangar.vale, {}, {}));
+    EXPECT_TRUE(view().mayStandRigged);
+    must(presenter.begin(view(), hangar.oren, RecordOrigin::Recheck));
+    EXPECT_EQ(must(store.records().riggingRecords(hangar.airframe)).back().origin, RecordOrigin::Recheck);
+    must(presenter.close(view(), hangar.oren, hangar.vale, {}, {}));
+    must(presenter.noteTakenApart(view()));
+    EXPECT_FALSE(view().mayStandRigged);
+    EXPECT_EQ(must(store.records().events(hangar.airframe)).back().kind, EventKind::Derigged);
+}
+
+TEST_F(RiggedToday, KeepsTheSeasonListAndTheCountsWithTheirNames)
+{
+    begin();
+    EXPECT_TRUE(view().isFirstOfSeason);
+    const RecordId record = view().record->id;
+    for (const TickKind kind : seasonTicks())
+        must(presenter.tick(record, kind, hangar.oren));
+    EXPECT_TRUE(view().review.seasonList.empty());
+    must(presenter.close(view(), hangar.oren, hangar.vale, {},
+                         std::array{TickKind::ToolsOut, TickKind::HatchesOn}));
+    const RecordContent content = must(store.records().content(record));
+    EXPECT_EQ(content.ticks.size(), seasonTicks().size() + 2);
+    EXPECT_EQ(content.ticks.back().person, hangar.oren);
+    must(presenter.begin(view(), hangar.oren));
+    EXPECT_FALSE(view().isFirstOfSeason);
 }

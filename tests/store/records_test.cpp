@@ -401,7 +401,7 @@ TEST_F(RoundTrip, ControlCheckTicksAndQuestionsOfARecord)
                                       Gap::micrometres(95'000),
                                       hangar.oren,
                                       {}}));
-    must(records().add(Tick{{}, record, TickKind::SeasonGreased, hangar.vale, {}}));
+    must(records().add(RecordTick{{}, record, TickKind::SeasonGreased, hangar.vale, {}}));
     const QuestionId question = must(records().add(*questionFrom(sense, hangar.airframe)));
     store.reopen();
     RecordContent content = must(records().content(record));

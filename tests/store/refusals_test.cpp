@@ -278,7 +278,7 @@ TEST_F(Refused, AnswerInAClosedRecord)
     check.person = hangar.oren;
     check.when = now();
     expect(records().add(check));
-    expect(records().add(Tick{{}, record, TickKind::ToolsOut, hangar.oren, {}}));
+    expect(records().add(RecordTick{{}, record, TickKind::ToolsOut, hangar.oren, {}}));
 }
 
 TEST_F(Refused, FurtherReadingInAClosedRecordButNotTheCorrectionOfOne)

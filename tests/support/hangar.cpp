@@ -60,8 +60,12 @@ Hangar::Hangar(Records& records)
     : airframe{must(records.add(anAirframe("QX-17")))}, oren{must(records.add(aPerson("M. Oren")))},
       vale{must(records.add(aPerson("T. Vale")))}, setA{must(records.add(aLeafSet("A")))}
 {
-    leftAileron = must(records.add(aCoupling(airframe, "Left aileron")));
-    rightAileron = must(records.add(aCoupling(airframe, "Right aileron")));
+    Coupling left = aCoupling(airframe, "Left aileron");
+    left.side = Side::Left;
+    Coupling right = aCoupling(airframe, "Right aileron");
+    right.side = Side::Right;
+    leftAileron = must(records.add(left));
+    rightAileron = must(records.add(right));
     leftFitting = firstFitting(records, leftAileron);
     rightFitting = firstFitting(records, rightAileron);
 }

@@ -24,9 +24,12 @@ ClosePanel::ClosePanel(QWidget* parent) : QWidget{parent}
     m_open->setObjectName("openItems");
     layout->addWidget(m_heading);
     layout->addWidget(m_open);
-    m_tools = new QCheckBox{RiggedWords::toolsCounted()};
+    m_tools = new QCheckBox{RiggedWords::tick(TickKind::ToolsOut)};
     m_tools->setObjectName("toolsCounted");
+    m_hatches = new QCheckBox{RiggedWords::tick(TickKind::HatchesOn)};
+    m_hatches->setObjectName("hatchesOn");
     layout->addWidget(m_tools);
+    layout->addWidget(m_hatches);
     addNames(layout);
     m_problem = labelOf({}, "problem");
     m_problem->setObjectName("closeProblem");
@@ -73,6 +76,7 @@ void ClosePanel::display(const RiggedTodayView& view)
     m_close->setText(view.review.mayCloseComplete() ? RiggedWords::closeComplete()
                                                     : RiggedWords::closeLeftOpen());
     m_tools->setChecked(false);
+    m_hatches->setChecked(false);
     m_note->clear();
     m_problem->hide();
     for (ChoiceBox* box : {m_first, m_second}) {
@@ -87,7 +91,7 @@ void ClosePanel::tryToClose()
     const auto first = m_first->chosen<PersonId>();
     const auto second = m_second->chosen<PersonId>();
     QString problem;
-    if (!m_tools->isChecked())
+    if (!m_tools->isChecked() || !m_hatches->isChecked())
         problem = RiggedWords::toolsMissing();
     else if (!first || !second)
         problem = RiggedWords::namesMissing();
@@ -96,7 +100,7 @@ void ClosePanel::tryToClose()
     m_problem->setText(problem);
     m_problem->setVisible(!problem.isEmpty());
     if (problem.isEmpty())
-        emit closeAsked(*first, *second, m_note->text().trimmed());
+        emit closeAsked(*first, *second, m_note->text().trimmed(), {TickKind::ToolsOut, TickKind::HatchesOn});
 }
 
 } // namespace rig

@@ -25,7 +25,8 @@ public:
     void display(const RiggedTodayView& view);
 
 signals:
-    void closeAsked(rig::PersonId first, rig::PersonId second, const QString& note);
+    void closeAsked(rig::PersonId first, rig::PersonId second, const QString& note,
+                    const std::vector<rig::TickKind>& counted);
 
 private:
     void addNames(QVBoxLayout* layout);
@@ -34,6 +35,7 @@ private:
     QLabel* m_heading = nullptr;
     QLabel* m_open = nullptr;
     QCheckBox* m_tools = nullptr;
+    QCheckBox* m_hatches = nullptr;
     ChoiceBox* m_first = nullptr;
     ChoiceBox* m_second = nullptr;
     QLineEdit* m_note = nullptr;

@@ -86,26 +86,34 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
     m_bar->setValue(done);
 
     m_places.clear();
+    const auto step = [&](RecordPlace::Kind kind, MarkShape shape, bool isCurrent, const QString& title,
+                          const QString& detail) {
+        MarkRow* one = row(m_places.size());
+        one->show(isCurrent ? MarkShape::Current : shape, isCurrent ? Role::Accent : Role::InkSoft, title,
+                  detail);
+        one->setChecked(isCurrent);
+        m_places.push_back({kind, {}});
+    };
+    if (view.isFirstOfSeason) {
+        const int left = static_cast<int>(view.review.seasonList.size());
+        step(RecordPlace::Kind::Season, left == 0 ? MarkShape::Done : MarkShape::Waiting,
+             current.kind == RecordPlace::Kind::Season, RiggedWords::seasonTitle(),
+             RiggedWords::seasonDetail(left));
+    }
     for (const CouplingProgress& one : view.review.couplings) {
         const RecordPlace place{RecordPlace::Kind::Coupling, one.id};
         showCoupling(row(m_places.size()), one, place == current, turn);
         m_places.push_back(place);
     }
-    const auto step = [&](RecordPlace::Kind kind, bool isCurrent, const QString& title,
-                          const QString& detail) {
-        MarkRow* one = row(m_places.size());
-        one->show(isCurrent ? MarkShape::Current : MarkShape::Waiting,
-                  isCurrent ? Role::Accent : Role::InkSoft, title, detail);
-        one->setChecked(isCurrent);
-        m_places.push_back({kind, {}});
-    };
     const bool closing = current.kind == RecordPlace::Kind::Close;
     const bool checking = current.kind == RecordPlace::Kind::ControlCheck;
     showControlCheck(row(m_places.size()), view.review, checking);
     m_places.push_back({RecordPlace::Kind::ControlCheck, {}});
-    step(RecordPlace::Kind::SecondInspection, turn == Turn::Second && !closing && !checking,
-         RiggedWords::secondInspection(), RiggedWords::secondProgress(view.review.bothDone(), all));
-    step(RecordPlace::Kind::Close, closing, RiggedWords::close(), RiggedWords::closeHint());
+    step(RecordPlace::Kind::SecondInspection, MarkShape::Waiting,
+         turn == Turn::Second && !closing && !checking, RiggedWords::secondInspection(),
+         RiggedWords::secondProgress(view.review.bothDone(), all));
+    step(RecordPlace::Kind::Close, MarkShape::Waiting, closing, RiggedWords::close(),
+         RiggedWords::closeHint());
     for (std::size_t i = 0; i < m_rows.size(); ++i)
         m_rows[i]->setVisible(i < m_places.size());
 }

@@ -18,7 +18,7 @@ namespace rig {
 // What the record's list leads to.
 struct RecordPlace
 {
-    enum class Kind { Coupling, ControlCheck, SecondInspection, Close };
+    enum class Kind { Season, Coupling, ControlCheck, SecondInspection, Close };
     Kind kind = Kind::Coupling;
     CouplingId coupling;
 

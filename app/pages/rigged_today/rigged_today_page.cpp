@@ -4,6 +4,7 @@
 #include "app/pages/rigged_today/close_panel.h"
 #include "app/pages/rigged_today/control_check_panel.h"
 #include "app/pages/rigged_today/coupling_panel.h"
+#include "app/pages/rigged_today/season_panel.h"
 #include "app/pages/rigged_today/start_panel.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/wording/control_words.h"
@@ -48,10 +49,12 @@ RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& 
     m_coupling = new CouplingPanel;
     m_close = new ClosePanel;
     m_control = new ControlCheckPanel{records, clock};
+    m_season = new SeasonPanel;
     m_stack->addWidget(new FlowScroll{m_start});
     m_stack->addWidget(m_coupling); // scrolls by itself, above a row of buttons that stays
     m_stack->addWidget(new FlowScroll{m_close});
     m_stack->addWidget(m_control);
+    m_stack->addWidget(new FlowScroll{m_season});
     inner->addWidget(m_stack);
     layout->addWidget(card, 1);
     m_idle = new QTimer{this};
@@ -73,6 +76,9 @@ void RiggedTodayPage::connectPanels()
     connect(m_idle, &QTimer::timeout, this, [this] { interrupt(InterruptionReason::Idle); });
     connect(m_list, &RecordList::chosen, this, &RiggedTodayPage::showPlace);
     connect(m_start, &StartPanel::beginAsked, this, &RiggedTodayPage::begin);
+    connect(m_start, &StartPanel::takenApart, this, &RiggedTodayPage::takenApart);
+    connect(m_season, &SeasonPanel::ticked, this, &RiggedTodayPage::tick);
+    connect(m_season, &SeasonPanel::nextAsked, this, &RiggedTodayPage::next);
     connect(m_close, &ClosePanel::closeAsked, this, &RiggedTodayPage::close);
     connect(m_coupling, &CouplingPanel::answered, this, &RiggedTodayPage::answer);
     connect(m_coupling, &CouplingPanel::readingChosen, this, &RiggedTodayPage::chooseReading);
@@ -163,6 +169,9 @@ void RiggedTodayPage::showCurrent()
     if (m_place.kind == RecordPlace::Kind::Close) {
         m_close->display(m_view);
         m_stack->setCurrentIndex(2);
+    } else if (m_place.kind == RecordPlace::Kind::Season) {
+        m_season->display(m_view);
+        m_stack->setCurrentIndex(4);
     } else if (m_place.kind == RecordPlace::Kind::ControlCheck) {
         m_control->display(m_view, m_view.review.bothDone() < std::ssize(m_view.couplings)
                                        ? RiggedWords::goToSecond()
@@ -191,18 +200,50 @@ void RiggedTodayPage::showCoupling()
     m_coupling->display(m_view, *m_sheet, nextText());
     if (!m_notice.isEmpty())
         m_coupling->showNotice(m_notice);
+    else if (const QString hint = otherHandsHint(); !hint.isEmpty())
+        m_coupling->showNotice(hint);
 }
 
-void RiggedTodayPage::begin(PersonId leader)
+// Left and right by different hands, where two are there: said before the look, and never more than said.
+QString RiggedTodayPage::otherHandsHint() const
 {
-    const auto record = m_presenter.begin(m_view, leader);
+    const CouplingSheet& sheet = *m_sheet;
+    if (!sheet.person || sheet.flow.begun || sheet.turn == Turn::Second ||
+        !sheet.otherSidePersons.contains(*sheet.person))
+        return {};
+    const auto who = std::ranges::find(m_view.persons, *sheet.person, &Person::id);
+    return RiggedWords::otherHandsSuggested(QString::fromStdString(who->name),
+                                            QString::fromStdString(sheet.otherSide->name));
+}
+
+void RiggedTodayPage::begin(PersonId leader, RecordOrigin origin)
+{
+    const auto record = m_presenter.begin(m_view, leader, origin);
     if (!record)
         return report(record.problem());
     m_persons = {{Turn::First, leader}};
     m_turn = Turn::First;
     m_place = {};
     refresh();
+    if (m_view.isFirstOfSeason)
+        return showPlace({RecordPlace::Kind::Season, {}});
     setFocus();
+}
+
+void RiggedTodayPage::takenApart()
+{
+    if (report(m_presenter.noteTakenApart(m_view)))
+        refresh();
+}
+
+void RiggedTodayPage::tick(TickKind kind)
+{
+    if (!m_view.record)
+        return;
+    const auto who = m_persons.find(Turn::First);
+    report(m_presenter.tick(m_view.record->id, kind,
+                            who != m_persons.end() ? who->second : m_view.record->leader));
+    refresh();
 }
 
 void RiggedTodayPage::answer(CheckKind kind, Answer answer)
@@ -233,7 +274,7 @@ void RiggedTodayPage::keepReading(const GaugeReading& reading, const Judgement& 
     if (!m_sheet)
         return;
     const std::string reason = m_wanted == ReadingWanted::Corrected ? m_correctionReason : std::string{};
-    const Outcome kept = m_presenter.keep(m_view.record->id, *m_sheet, reading, judgement, reason);
+    const auto kept = m_presenter.keep(m_view.record->id, *m_sheet, reading, judgement, reason);
     if (!kept) {
         m_coupling->showNotSaved();
         report(kept.problem());
@@ -241,7 +282,28 @@ void RiggedTodayPage::keepReading(const GaugeReading& reading, const Judgement& 
     }
     m_wanted = ReadingWanted::None;
     m_correctionReason.clear();
+    m_notice = newsOf(kept.value());
     refresh();
+}
+
+QString RiggedTodayPage::newsOf(const ReadingNews& news) const
+{
+    if (news.looksSwapped)
+        return RiggedWords::looksSwapped(QString::fromStdString(m_sheet->otherSide->name));
+    if (!news.pair)
+        return {};
+    const Formats formats;
+    const QString apart = formats.millimetres(news.pair->smallestDifference);
+    const QString limit = formats.millimetres(news.spread.limit());
+    switch (news.pair->verdict) {
+    case numbers::PairVerdict::Agree:
+        return RiggedWords::readingsAgree(apart, limit);
+    case numbers::PairVerdict::Disagree:
+        return RiggedWords::readingsDisagree(apart, limit, news.spread.pairs);
+    case numbers::PairVerdict::Unresolved:
+        break;
+    }
+    return RiggedWords::readingsUnresolved(limit);
 }
 
 void RiggedTodayPage::choosePerson(PersonId person)
@@ -370,9 +432,10 @@ void RiggedTodayPage::leave()
     m_idle->stop();
 }
 
-void RiggedTodayPage::close(PersonId first, PersonId second, const QString& note)
+void RiggedTodayPage::close(PersonId first, PersonId second, const QString& note,
+                            const std::vector<TickKind>& counted)
 {
-    if (!report(m_presenter.close(m_view, first, second, note.toStdString())))
+    if (!report(m_presenter.close(m_view, first, second, note.toStdString(), counted)))
         return;
     m_turn = Turn::First;
     m_place = {};

@@ -17,6 +17,7 @@ class ClosePanel;
 class ControlCheckPanel;
 class CouplingPanel;
 class Prompts;
+class SeasonPanel;
 class StartPanel;
 
 // The rigging record of today: start, one coupling after another, second inspection, close.
@@ -41,10 +42,12 @@ private:
     void showPlace(const RecordPlace& place);
     void showCurrent();
     void showCoupling();
-    void begin(PersonId leader);
+    void begin(PersonId leader, RecordOrigin origin);
     void answer(CheckKind kind, Answer answer);
     void chooseReading(const GaugeReading& reading);
     void keepReading(const GaugeReading& reading, const Judgement& judgement);
+    QString newsOf(const ReadingNews& news) const;
+    QString otherHandsHint() const;
     void choosePerson(PersonId person);
     void askCorrection();
     void next();
@@ -54,7 +57,9 @@ private:
     bool hasControlCheckToDo() const;
     void afterControlCheck();
     void interrupt(InterruptionReason reason);
-    void close(PersonId first, PersonId second, const QString& note);
+    void close(PersonId first, PersonId second, const QString& note, const std::vector<TickKind>& counted);
+    void tick(TickKind kind);
+    void takenApart();
     bool report(const Outcome& outcome);
     void report(const Problem& problem);
     std::optional<CouplingId> nextWaiting() const;
@@ -79,6 +84,7 @@ private:
     RecordList* m_list = nullptr;
     QStackedWidget* m_stack = nullptr;
     StartPanel* m_start = nullptr;
+    SeasonPanel* m_season = nullptr;
     CouplingPanel* m_coupling = nullptr;
     ControlCheckPanel* m_control = nullptr;
     ClosePanel* m_close = nullptr;

@@ -54,6 +54,29 @@ bool isSuperseded(const Reading& reading, std::span<const Reading> all)
                                [&reading](const Reading& other) { return other.corrects == reading.id; });
 }
 
+Question questionAbout(const CouplingSheet& sheet, const Reading& reading, QuestionKind kind)
+{
+    Question question;
+    question.airframe = sheet.coupling.airframe;
+    question.kind = kind;
+    question.record = reading.record;
+    question.coupling = sheet.coupling.id;
+    question.reading = reading.id;
+    question.stamp = reading.stamp;
+    return question;
+}
+
+// A rigging was closed, and no later event says that it was taken apart.
+bool mayStandRigged(const AirframeFacts& facts)
+{
+    const auto last = std::ranges::max_element(facts.closings, {}, &RecordClose::id);
+    if (last == facts.closings.end() || last->closing == Closing::Abandoned)
+        return false;
+    return std::ranges::none_of(facts.events, [&last](const Event& event) {
+        return event.kind == EventKind::Derigged && event.day >= last->stamp.when.localDay();
+    });
+}
+
 // The last readings of the coupling before this record, as a small trend.
 TrendSeries recentSeries(const AirframeFacts& facts, const CouplingHistory& history, CouplingId coupling,
                          RecordId record)
@@ -106,6 +129,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     view.couplings = facts.couplingsInUse();
     view.surfaces = facts.surfacesInUse();
     view.lastClose = lastCloseIn(facts);
+    view.mayStandRigged = mayStandRigged(facts);
     const RiggingRecord* open = openRecordIn(facts);
     if (!open)
         return view;
@@ -118,8 +142,8 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     std::map<CouplingId, CouplingHistory> histories;
     for (const Coupling& coupling : view.couplings)
         histories.emplace(coupling.id, historyIn(facts, coupling));
-    const RecordScope scope{view.couplings, view.surfaces,
-                            isFirstOfSeason(*open, facts.riggingRecords, facts.closings)};
+    view.isFirstOfSeason = isFirstOfSeason(*open, facts.riggingRecords, facts.closings);
+    const RecordScope scope{view.couplings, view.surfaces, view.isFirstOfSeason};
     view.review = reviewOf(content.value(), scope, [&histories](const Reading& reading) {
         return judgeIn(histories.at(reading.coupling), reading);
     });
@@ -144,6 +168,9 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view, C
     sheet.turn = turn;
     sheet.flow = flowOf(content.value(), coupling, turn);
     sheet.firstPersons = firstPersonsIn(content.value(), coupling);
+    sheet.otherSide = otherSideOf(sheet.coupling, view.couplings);
+    if (sheet.otherSide)
+        sheet.otherSidePersons = firstPersonsIn(content.value(), sheet.otherSide->id);
     sheet.history = historyIn(known.value(), sheet.coupling);
     sheet.lastTwelve = recentSeries(known.value(), sheet.history, coupling, view.record->id);
     if (const FittingHistory* fitting = sheet.history.on(m_clock.now().localDay()))
@@ -193,7 +220,8 @@ Judgement RiggedTodayPresenter::preview(const CouplingSheet& sheet, const GaugeR
     return judgeIn(sheet.history, readingFrom(sheet, taken));
 }
 
-Result<RecordId> RiggedTodayPresenter::begin(const RiggedTodayView& view, PersonId leader)
+Result<RecordId> RiggedTodayPresenter::begin(const RiggedTodayView& view, PersonId leader,
+                                             RecordOrigin origin)
 {
     const Moment now = m_clock.now();
     RecordId begun;
@@ -208,6 +236,7 @@ Result<RecordId> RiggedTodayPresenter::begin(const RiggedTodayView& view, Person
         }
         RiggingRecord record;
         record.airframe = view.airframe.id;
+        record.origin = origin;
         record.leader = leader;
         record.begins = now;
         record.stamp = {leader, now};
@@ -220,6 +249,27 @@ Result<RecordId> RiggedTodayPresenter::begin(const RiggedTodayView& view, Person
     if (!done)
         return done.problem();
     return begun;
+}
+
+Outcome RiggedTodayPresenter::noteTakenApart(const RiggedTodayView& view)
+{
+    Event event;
+    event.airframe = view.airframe.id;
+    event.kind = EventKind::Derigged;
+    event.day = m_clock.now().localDay();
+    const auto added = m_records.add(event);
+    return added ? Outcome{Done{}} : Outcome{added.problem()};
+}
+
+Outcome RiggedTodayPresenter::tick(RecordId record, TickKind kind, PersonId person)
+{
+    RecordTick tick;
+    tick.record = record;
+    tick.kind = kind;
+    tick.person = person;
+    tick.stamp.by = person;
+    const auto added = m_records.add(tick);
+    return added ? Outcome{Done{}} : Outcome{added.problem()};
 }
 
 Outcome RiggedTodayPresenter::answer(RecordId record, const CouplingSheet& sheet, CheckKind kind,
@@ -242,8 +292,9 @@ Outcome RiggedTodayPresenter::answer(RecordId record, const CouplingSheet& sheet
     });
 }
 
-Outcome RiggedTodayPresenter::keep(RecordId record, const CouplingSheet& sheet, const GaugeReading& taken,
-                                   const Judgement& shown, const std::string& correctionReason)
+Result<ReadingNews> RiggedTodayPresenter::keep(RecordId record, const CouplingSheet& sheet,
+                                               const GaugeReading& taken, const Judgement& shown,
+                                               const std::string& correctionReason)
 {
     Reading reading = readingFrom(sheet, taken);
     reading.record = record;
@@ -251,21 +302,70 @@ Outcome RiggedTodayPresenter::keep(RecordId record, const CouplingSheet& sheet, 
         reading.corrects = sheet.readings.back().reading.id;
         reading.note = correctionReason;
     }
-    return m_records.together([&]() -> Outcome {
+    ReadingNews news;
+    const Outcome kept = m_records.together([&]() -> Outcome {
         const auto added = m_records.add(reading, Shown{shown, kMethodVersion});
         if (!added)
             return added.problem();
-        if (shown.verdict != Verdict::Outside)
-            return Done{};
-        Question question;
-        question.airframe = sheet.coupling.airframe;
-        question.kind = QuestionKind::OutsideReading;
-        question.record = record;
-        question.coupling = sheet.coupling.id;
-        question.reading = added.value();
-        question.stamp = reading.stamp;
-        return ask(m_records, question);
+        reading.id = added.value();
+        if (shown.verdict == Verdict::Outside)
+            if (const Outcome asked =
+                    ask(m_records, questionAbout(sheet, reading, QuestionKind::OutsideReading));
+                !asked)
+                return asked;
+        auto compared = compare(sheet, reading);
+        if (!compared)
+            return compared.problem();
+        news = std::move(compared).value();
+        return Done{};
     });
+    if (!kept)
+        return kept.problem();
+    return news;
+}
+
+Result<ReadingNews> RiggedTodayPresenter::compare(const CouplingSheet& sheet, const Reading& reading)
+{
+    const auto facts = factsOf(m_records, sheet.coupling.airframe);
+    if (!facts)
+        return facts.problem();
+    const auto content = m_records.content(*reading.record);
+    if (!content)
+        return content.problem();
+    std::vector<Reading> all;
+    for (const KeptReading& kept : facts.value().readings)
+        if (kept.reading.record != reading.record)
+            all.push_back(kept.reading);
+    ReadingNews news;
+    news.spread = personsSpread(all);
+    if (sheet.turn == Turn::Second)
+        news.pair = pairIn(content.value(), sheet.coupling.id, news.spread);
+    if (news.pair && news.pair->verdict == numbers::PairVerdict::Disagree)
+        if (const Outcome asked =
+                ask(m_records, questionAbout(sheet, reading, QuestionKind::ReadingsDisagree));
+            !asked)
+            return asked.problem();
+    const auto swapped = isSwapSuspected(sheet, reading, facts.value(), content.value());
+    if (!swapped)
+        return swapped.problem();
+    news.looksSwapped = swapped.value();
+    if (news.looksSwapped)
+        if (const Outcome asked = ask(m_records, questionAbout(sheet, reading, QuestionKind::SidesSwapped));
+            !asked)
+            return asked.problem();
+    return news;
+}
+
+Result<bool> RiggedTodayPresenter::isSwapSuspected(const CouplingSheet& sheet, const Reading& reading,
+                                                   const AirframeFacts& facts,
+                                                   const RecordContent& content) const
+{
+    if (!sheet.otherSide)
+        return false;
+    const std::vector<Reading> others = standing(flowOf(content, sheet.otherSide->id, sheet.turn).readings);
+    if (others.empty())
+        return false;
+    return looksSwapped(reading, sheet.history, others.back(), historyIn(facts, *sheet.otherSide));
 }
 
 Outcome RiggedTodayPresenter::interrupt(RecordId record, CouplingId coupling, Turn turn,
@@ -284,7 +384,7 @@ Outcome RiggedTodayPresenter::interrupt(RecordId record, CouplingId coupling, Tu
 }
 
 Outcome RiggedTodayPresenter::close(const RiggedTodayView& view, PersonId first, PersonId second,
-                                    const std::string& note)
+                                    const std::string& note, std::span<const TickKind> counted)
 {
     RecordClose close;
     close.record = view.record->id;
@@ -293,10 +393,13 @@ Outcome RiggedTodayPresenter::close(const RiggedTodayView& view, PersonId first,
     close.second = second;
     close.note = note;
     close.stamp = {first, m_clock.now()};
-    const auto added = m_records.add(close);
-    if (!added)
-        return added.problem();
-    return Done{};
+    return m_records.together([&]() -> Outcome {
+        for (const TickKind kind : counted)
+            if (const Outcome ticked = tick(close.record, kind, first); !ticked)
+                return ticked;
+        const auto added = m_records.add(close);
+        return added ? Outcome{Done{}} : Outcome{added.problem()};
+    });
 }
 
 Outcome RiggedTodayPresenter::resume(AirframeId airframe)

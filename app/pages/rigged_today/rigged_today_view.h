@@ -41,6 +41,9 @@ struct RiggedTodayView
     std::optional<RecordHeader> record;
     std::optional<LastClose> lastClose;
     RecordReview review;
+    bool isFirstOfSeason = false; // this record, by the calendar year
+    // The last rigging was closed and nobody has noted since that it was taken apart.
+    bool mayStandRigged = false;
 };
 
 // How a further reading came to be asked for.

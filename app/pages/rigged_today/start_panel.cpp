@@ -8,6 +8,7 @@
 #include <QFrame>
 #include <QLabel>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QVBoxLayout>
 
 namespace rig {
@@ -38,6 +39,7 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     m_last = labelOf({}, "soft");
     m_last->setObjectName("lastRecord");
     layout->addWidget(m_last);
+    addSince(layout);
     m_missing = labelOf({}, "caution");
     m_missing->setObjectName("startMissing");
     layout->addWidget(m_missing);
@@ -57,16 +59,40 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     connect(m_begin, &QPushButton::clicked, this, &StartPanel::begin);
 }
 
+void StartPanel::addSince(QVBoxLayout* layout)
+{
+    m_since = new QWidget;
+    auto* column = new QVBoxLayout{m_since};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(6);
+    m_apart = buttonOf(RiggedWords::takenApartToday(), "takenApart");
+    connect(m_apart, &QPushButton::clicked, this, &StartPanel::takenApart);
+    column->addWidget(m_apart, 0, Qt::AlignLeft);
+    column->addWidget(labelOf(RiggedWords::sinceThen(), "label"));
+    m_anew = new QRadioButton{RiggedWords::riggedAnew()};
+    m_anew->setObjectName("riggedAnew");
+    m_stood = new QRadioButton{RiggedWords::stoodRigged()};
+    m_stood->setObjectName("stoodRigged");
+    column->addWidget(m_anew);
+    column->addWidget(m_stood);
+    layout->addWidget(m_since);
+}
+
 void StartPanel::begin()
 {
     const auto leader = m_leader->chosen<PersonId>();
-    if (leader) {
-        emit beginAsked(*leader);
+    const bool isSaid = !m_view.mayStandRigged || m_anew->isChecked() || m_stood->isChecked();
+    if (leader && isSaid) {
+        const bool stood = m_view.mayStandRigged && m_stood->isChecked();
+        emit beginAsked(*leader, stood ? RecordOrigin::Recheck : RecordOrigin::Rigging);
         return;
     }
-    m_missing->setText(RiggedWords::chooseLeaderFirst());
+    m_missing->setText(leader ? RiggedWords::chooseSinceThen() : RiggedWords::chooseLeaderFirst());
     m_missing->show();
-    m_leader->setFocus();
+    if (leader)
+        m_anew->setFocus();
+    else
+        m_leader->setFocus();
 }
 
 void StartPanel::display(const RiggedTodayView& view)
@@ -82,6 +108,12 @@ void StartPanel::display(const RiggedTodayView& view)
                                        QString::fromStdString(view.lastClose->second));
     m_last->setText(last);
     m_last->setVisible(!last.isEmpty());
+    m_since->setVisible(view.mayStandRigged);
+    for (QRadioButton* one : {m_anew, m_stood}) {
+        one->setAutoExclusive(false); // so that neither is chosen
+        one->setChecked(false);
+        one->setAutoExclusive(true);
+    }
     const QString missing = missingIn(view);
     m_missing->setText(missing);
     m_missing->setVisible(!missing.isEmpty());
@@ -95,6 +127,7 @@ void StartPanel::display(const RiggedTodayView& view)
 void StartPanel::displayNothing()
 {
     m_last->hide();
+    m_since->hide();
     m_missing->setText(RiggedWords::noAirframe());
     m_missing->show();
     m_leader->setEnabled(false);

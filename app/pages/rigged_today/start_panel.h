@@ -6,6 +6,8 @@
 
 class QLabel;
 class QPushButton;
+class QRadioButton;
+class QVBoxLayout;
 
 namespace rig {
 
@@ -23,15 +25,21 @@ public:
     void displayNothing(); // no airframe yet
 
 signals:
-    void beginAsked(rig::PersonId leader);
+    void beginAsked(rig::PersonId leader, rig::RecordOrigin origin);
+    void takenApart();
 
 private:
+    void addSince(QVBoxLayout* layout);
     void begin();
 
     RiggedTodayView m_view;
     QLabel* m_last = nullptr;
     QLabel* m_missing = nullptr;
     ChoiceBox* m_leader = nullptr;
+    QPushButton* m_apart = nullptr;
+    QWidget* m_since = nullptr; // asked while it may still stand rigged
+    QRadioButton* m_anew = nullptr;
+    QRadioButton* m_stood = nullptr;
     QPushButton* m_begin = nullptr;
 };
 

@@ -1,0 +1,49 @@
+#include "app/pages/rigged_today/season_panel.h"
+
+#include "app/widgets/parts.h"
+#include "app/wording/rigged_words.h"
+
+#include <QCheckBox>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace rig {
+
+SeasonPanel::SeasonPanel(QWidget* parent) : QWidget{parent}
+{
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(28, 24, 28, 24);
+    layout->setSpacing(12);
+    layout->addWidget(labelOf(RiggedWords::seasonTitle(), "title"));
+    layout->addWidget(labelOf(RiggedWords::seasonSentence(), "body"));
+    for (const TickKind kind : seasonTicks()) {
+        auto* box = new QCheckBox{RiggedWords::tick(kind)};
+        box->setObjectName(QStringLiteral("season%1").arg(static_cast<int>(kind)));
+        connect(box, &QCheckBox::toggled, this, [this, kind](bool isOn) {
+            if (isOn)
+                emit ticked(kind);
+        });
+        layout->addWidget(box);
+        m_boxes.emplace(kind, box);
+    }
+    m_next = buttonOf(RiggedWords::seasonNext(), "seasonNext", "primary");
+    m_next->setAutoDefault(true);
+    connect(m_next, &QPushButton::clicked, this, &SeasonPanel::nextAsked);
+    layout->addWidget(m_next, 0, Qt::AlignLeft);
+    layout->addStretch(1);
+}
+
+void SeasonPanel::display(const RiggedTodayView& view)
+{
+    for (const auto& [kind, box] : m_boxes) {
+        const auto& open = view.review.seasonList;
+        const bool isOpen = std::ranges::find(open, kind) != open.end();
+        const QSignalBlocker silent{box};
+        box->setChecked(!isOpen);
+        box->setEnabled(isOpen);
+    }
+}
+
+} // namespace rig

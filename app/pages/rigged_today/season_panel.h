@@ -1,0 +1,33 @@
+#pragma once
+
+#include "app/pages/rigged_today/rigged_today_view.h"
+
+#include <QWidget>
+
+#include <map>
+
+class QCheckBox;
+class QPushButton;
+
+namespace rig {
+
+// The list of the first rigging of a season. What is ticked is kept at once and stays ticked.
+class SeasonPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit SeasonPanel(QWidget* parent = nullptr);
+
+    void display(const RiggedTodayView& view);
+
+signals:
+    void ticked(rig::TickKind kind);
+    void nextAsked();
+
+private:
+    std::map<TickKind, QCheckBox*> m_boxes;
+    QPushButton* m_next = nullptr;
+};
+
+} // namespace rig

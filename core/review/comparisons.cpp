@@ -1,0 +1,121 @@
+#include "core/review/comparisons.h"
+
+#include "core/baseline/gap_numbers.h"
+#include "core/rigging/rigging_flow.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <vector>
+
+namespace rig {
+
+namespace {
+
+std::optional<double> middleOf(const GapInterval& interval)
+{
+    if (!interval.refuses)
+        return std::nullopt;
+    return 0.5 * (interval.enters.inMillimetres() + interval.refuses->inMillimetres());
+}
+
+bool isLocked(const Reading& reading)
+{
+    return reading.state == SeatState::Locked && reading.purpose == Purpose::Rigging;
+}
+
+// The latest standing reading of each turn at one coupling of one record.
+struct BothTurns
+{
+    std::optional<Reading> first;
+    std::optional<Reading> second;
+
+    void take(const Reading& reading)
+    {
+        std::optional<Reading>& slot = reading.turn == Turn::First ? first : second;
+        if (!slot || slot->id < reading.id)
+            slot = reading;
+    }
+};
+
+Judgement judgedAs(const Reading& reading, const CouplingHistory& history)
+{
+    Reading elsewhere = reading;
+    elsewhere.coupling = history.coupling;
+    if (const FittingHistory* fitting = history.on(reading.when.localDay()))
+        elsewhere.fitting = fitting->fitting.id;
+    return judgeIn(history, elsewhere);
+}
+
+bool liesOff(const Judgement& judgement)
+{
+    return judgement.verdict == Verdict::Outside || judgement.verdict == Verdict::NearEdge;
+}
+
+} // namespace
+
+PersonsSpread personsSpread(std::span<const Reading> readings)
+{
+    std::map<std::pair<RecordId, CouplingId>, BothTurns> places;
+    for (const Reading& reading : standing(readings))
+        if (reading.record && isLocked(reading))
+            places[{*reading.record, reading.coupling}].take(reading);
+
+    double squares = 0;
+    std::vector<double> widths;
+    for (const auto& [place, turns] : places) {
+        if (!turns.first || !turns.second)
+            continue;
+        const auto first = middleOf(turns.first->interval);
+        const auto second = middleOf(turns.second->interval);
+        if (!first || !second)
+            continue;
+        squares += (*second - *first) * (*second - *first);
+        widths.push_back(inNumbers(turns.second->interval).width());
+    }
+    const int pairs = static_cast<int>(widths.size());
+    if (pairs < kPairsForOwnSpread)
+        return {kUsualPersonsDeviation, 0};
+    std::ranges::nth_element(widths, widths.begin() + pairs / 2);
+    const double ofTheStep = widths[static_cast<std::size_t>(pairs / 2)] / std::sqrt(12.0);
+    return {std::max(std::sqrt(squares / (2 * pairs)), ofTheStep), pairs};
+}
+
+std::optional<numbers::ReadingPair> pairIn(const RecordContent& content, CouplingId coupling,
+                                           const PersonsSpread& spread)
+{
+    BothTurns turns;
+    for (const Turn turn : {Turn::First, Turn::Second})
+        for (const Reading& reading : standing(flowOf(content, coupling, turn).readings))
+            turns.take(reading);
+    if (!turns.first || !turns.second)
+        return std::nullopt;
+    return numbers::readingPair(inNumbers(turns.first->interval), inNumbers(turns.second->interval),
+                                spread.limit());
+}
+
+std::optional<Coupling> otherSideOf(const Coupling& coupling, std::span<const Coupling> all)
+{
+    if (coupling.side == Side::None || coupling.circuit.empty())
+        return std::nullopt;
+    std::optional<Coupling> found;
+    for (const Coupling& other : all) {
+        if (!other.inUse || other.circuit != coupling.circuit || other.side == Side::None ||
+            other.side == coupling.side)
+            continue;
+        if (found)
+            return std::nullopt;
+        found = other;
+    }
+    return found;
+}
+
+bool looksSwapped(const Reading& one, const CouplingHistory& ofOne, const Reading& other,
+                  const CouplingHistory& ofOther)
+{
+    return liesOff(judgeIn(ofOne, one)) && liesOff(judgeIn(ofOther, other)) &&
+           judgedAs(one, ofOther).verdict == Verdict::Inside &&
+           judgedAs(other, ofOne).verdict == Verdict::Inside;
+}
+
+} // namespace rig
