@@ -58,7 +58,7 @@ protected:
 
     void toTheControlCheck()
     {
-        part(page, "recordRow2").setFocus();
+        part(page, "recordRow3").setFocus();
         press(Qt::Key_Space);
     }
 
@@ -100,7 +100,7 @@ TEST_F(ControlCheckJourney, GoesThroughTheUsualSurfacesAndOnToTheSecondInspectio
     toTheControlCheck();
     EXPECT_TRUE(isShown("noSurfaces"));
     press(Qt::Key_Return); // the usual ones
-    EXPECT_EQ(row(2), "0 of 7 surfaces");
+    EXPECT_EQ(row(3), "0 of 7 surfaces");
     EXPECT_EQ(text("surfaceTitle"), "Left aileron");
     chooseTwo();
     presses = 0;
@@ -109,7 +109,7 @@ TEST_F(ControlCheckJourney, GoesThroughTheUsualSurfacesAndOnToTheSecondInspectio
         press(Qt::Key_Return);
     }
     EXPECT_EQ(presses, 50) << "43 answers and one Enter for each of seven surfaces";
-    EXPECT_EQ(row(2), "7 of 7 surfaces");
+    EXPECT_EQ(row(3), "7 of 7 surfaces");
     EXPECT_EQ(text("couplingTitle"), "Left aileron") << "the second inspection";
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
 }
@@ -125,7 +125,7 @@ TEST_F(ControlCheckJourney, AReversedSenseStopsTheRecord)
     EXPECT_NE(text("stopWhy").find("Left aileron did not move as called"), std::string::npos);
     EXPECT_EQ(text("stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
     EXPECT_TRUE(isShown("partSeatedCanPass"));
-    EXPECT_EQ(row(2), "0 of 7 surfaces · a doubt was answered");
+    EXPECT_EQ(row(3), "0 of 7 surfaces · a doubt was answered");
 
     type("yyyy"); // nothing is tried any further, here
     press(Qt::Key_PageDown);
