@@ -89,7 +89,7 @@ public:
             summary.couplings.push_back(sumUp(coupling));
         for (const Surface& surface : surfaces)
             summary.surfaces.push_back(sumUp(surface));
-        for (const Tick& tick : m_content.ticks)
+        for (const RecordTick& tick : m_content.ticks)
             summary.ticks.push_back({tick.kind, m_facts.nameOf(tick.person), tick.stamp.when});
         for (const QuestionStory& story : m_content.questions)
             summary.questions.push_back(sumUp(story));
