@@ -116,10 +116,10 @@ bool shootControlCheck(rig::MainWindow& window, QWidget& page, Album& album)
     type(page, "yyy");
     type(page, "u");
     auto* up = page.findChild<QLineEdit*>(QStringLiteral("measuredUp"));
-    up->setText("27.5");
+    up->setText("57.5");
     emit up->returnPressed();
     auto* down = page.findChild<QLineEdit*>(QStringLiteral("measuredDown"));
-    down->setText("12");
+    down->setText("25.5");
     emit down->returnPressed();
     all = album.take(window, "control-aileron") && all;
     type(page, "yyyy\n");
@@ -143,6 +143,11 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
         window.showMoment(moment);
         all = album.take(window, name) && all;
     }
+    auto* setUp = window.page(rig::Moments::SetUp);
+    setUp->findChild<QAbstractButton*>(QStringLiteral("part2"))->click();
+    all = album.take(window, "set-up-surfaces") && all;
+    setUp->findChild<QPushButton*>(QStringLiteral("changeSurface"))->click();
+    all = album.take(window, "set-up-surface") && all;
     window.showMoment(rig::Moments::Trends);
     if (auto* flap = window.findChild<QAbstractButton*>(QStringLiteral("trendRow2")))
         flap->click();

@@ -72,11 +72,11 @@ QString ControlWords::hint(SurfaceCheckKind kind)
 {
     switch (kind) {
     case SurfaceCheckKind::HeldOneWay:
-        return tr("Palm near the drive, gently; the cockpit pushes.");
+        return tr("Palm near the drive; the cockpit pushes.");
     case SurfaceCheckKind::HeldOtherWay:
         return tr("The same, the cockpit pulls.");
     case SurfaceCheckKind::Sense:
-        return tr("The person at the surface says what it does.");
+        return tr("Whoever stands there says what it does.");
     case SurfaceCheckKind::FullTravel:
         return tr("Hand off; nothing stops it early.");
     case SurfaceCheckKind::Neutral:
@@ -161,8 +161,8 @@ QString ControlWords::measured(const SurfaceMeasure& measure)
     const QString typed = SurfaceWords::figure(measure.value, measure.unit);
     const auto degrees = inUnit(measure, DeflectionUnit::Degrees);
     if (measure.unit == DeflectionUnit::Degrees || !degrees)
-        return tr("Measured: %1").arg(typed);
-    return tr("Measured: %1, which is %2")
+        return tr("Measured: %1.").arg(typed);
+    return tr("Measured: %1, which is %2.")
         .arg(typed, SurfaceWords::workedOut(*degrees, DeflectionUnit::Degrees));
 }
 

@@ -18,7 +18,7 @@ struct SurfacePlan
 
 constexpr int kToleranceMm = 3;
 constexpr int kMostPlayMm = 2;
-constexpr const char* kManual = "the invented maintenance manual, page 4-12, revision 3";
+constexpr const char* kManual = "page 4-12, revision 3 (invented)";
 
 std::vector<SurfacePlan> plansOf(int airframe)
 {

@@ -231,7 +231,7 @@ TEST(ControlCheckFigures, StandBesideTheManualsWithItsPageAndAreNeverJudged)
     play.kind = MeasureKind::FreePlay;
     play.value = {2'500};
     play.measuredAt = aileron.measuredAt;
-    EXPECT_EQ(ControlWords::measured(play), "Measured: 2.5 mm, which is 1.19°");
+    EXPECT_EQ(ControlWords::measured(play), "Measured: 2.5 mm, which is 1.19°.");
     EXPECT_TRUE(ControlWords::besideManual(aileron, play).endsWith("0.5 mm more than the manual's most."));
 }
 

@@ -1,6 +1,6 @@
 #include "app/pages/rigged_today/control_check_panel.h"
 
-#include "app/pages/rigged_today/measure_card.h"
+#include "app/pages/rigged_today/figure_section.h"
 #include "app/pages/rigged_today/stop_card.h"
 #include "app/pages/rigged_today/surface_chips.h"
 #include "app/widgets/choice_box.h"
@@ -11,9 +11,9 @@
 #include "app/wording/rigged_words.h"
 #include "app/wording/surface_words.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -30,45 +30,9 @@ constexpr std::array kTileOrder{
     SurfaceCheckKind::EveryNotch, SurfaceCheckKind::HoldsSetting, SurfaceCheckKind::OpensTogether,
     SurfaceCheckKind::FreePlay,   SurfaceCheckKind::Freedom};
 
-constexpr std::array kMeasures{MeasureKind::FreePlay, MeasureKind::Up, MeasureKind::Down};
-
 bool isAmong(SurfaceCheckKind kind, SurfaceKind surface)
 {
     return std::ranges::find(checksOf(surface), kind) != checksOf(surface).end();
-}
-
-const std::optional<SurfaceMeasure>& measuredIn(const MeasuredSurface& measured, MeasureKind kind)
-{
-    switch (kind) {
-    case MeasureKind::FreePlay:
-        return measured.play;
-    case MeasureKind::Up:
-        return measured.up;
-    case MeasureKind::Down:
-        break;
-    }
-    return measured.down;
-}
-
-// Left against right of one kind of figure; empty where one of them lacks.
-QString sidesOf(const SurfaceSheet& sheet, MeasureKind kind)
-{
-    if (!sheet.other)
-        return {};
-    const bool isLeft = sheet.surface.side == Side::Left;
-    const auto& left = measuredIn(isLeft ? sheet.measured : sheet.other->measured, kind);
-    const auto& right = measuredIn(isLeft ? sheet.other->measured : sheet.measured, kind);
-    if (!left || !right)
-        return {};
-    const QString name = ControlWords::figureName(kind, sheet.surface.kind);
-    const QString leftText = SurfaceWords::figure(left->value, left->unit);
-    const QString rightText = SurfaceWords::figure(right->value, right->unit);
-    const auto apart = differenceInDegrees(left, right);
-    if (!apart)
-        return ControlWords::leftAndRight(name, leftText, rightText);
-    const Deflection size{std::abs(apart->thousandths)};
-    return ControlWords::leftAndRightApart(name, leftText, rightText,
-                                           SurfaceWords::workedOut(size, DeflectionUnit::Degrees));
 }
 
 std::optional<Answer> answerFor(const QKeyEvent& event)
@@ -103,7 +67,12 @@ ControlCheckPanel::ControlCheckPanel(Records& records, const Clock& clock, QWidg
     both->addStretch(1);
     buildTop(layout);
     buildTiles(layout);
-    buildFigures(layout);
+    m_figures = new FigureSection;
+    layout->addWidget(m_figures);
+    connect(m_figures, &FigureSection::typed, this, &ControlCheckPanel::keep);
+    connect(m_figures, &FigureSection::unitChosen, this, &ControlCheckPanel::showSheet);
+    connect(m_figures, &FigureSection::lineOpened, this,
+            [this](MeasureKind kind) { m_scroll->ensureWidgetVisible(m_figures->placeOf(kind), 0, 12); });
     m_scroll = new FlowScroll{inside};
     whole->addWidget(m_scroll, 1);
     auto* rule = new QFrame;
@@ -185,42 +154,6 @@ void ControlCheckPanel::buildTiles(QVBoxLayout* layout)
     layout->addLayout(row);
 }
 
-void ControlCheckPanel::buildFigures(QVBoxLayout* layout)
-{
-    m_figures = new QWidget;
-    auto* inside = new QVBoxLayout{m_figures};
-    inside->setContentsMargins(0, 0, 0, 0);
-    inside->setSpacing(6);
-    auto* heading = new QHBoxLayout;
-    heading->addWidget(labelOf(ControlWords::figures(), "label"), 1);
-    auto* label = labelOf(ControlWords::unitOfUpAndDown(), "soft");
-    label->setWordWrap(false);
-    heading->addWidget(label);
-    m_unit = new QComboBox;
-    m_unit->setObjectName("deflectionUnit");
-    m_unit->setAccessibleName(ControlWords::unitOfUpAndDown());
-    for (const DeflectionUnit unit : {DeflectionUnit::Degrees, DeflectionUnit::Millimetres})
-        m_unit->addItem(ControlWords::unitShort(unit));
-    connect(m_unit, &QComboBox::activated, this, &ControlCheckPanel::showFigures);
-    heading->addWidget(m_unit);
-    inside->addLayout(heading);
-    auto* row = new WrapLayout{10, true};
-    constexpr std::array kNames{"measuredPlay", "measuredUp", "measuredDown"};
-    for (const MeasureKind kind : kMeasures) {
-        const auto at = static_cast<std::size_t>(kind);
-        m_cards[at] = new MeasureCard{kNames[at]};
-        connect(m_cards[at], &MeasureCard::typed, this,
-                [this, kind](const QString& typed) { keep(kind, typed); });
-        row->addWidget(m_cards[at]);
-    }
-    inside->addLayout(row);
-    m_ratio = labelOf({}, "soft", "upOverDown");
-    m_sides = labelOf({}, "soft", "leftAndRight");
-    inside->addWidget(m_ratio);
-    inside->addWidget(m_sides);
-    layout->addWidget(m_figures);
-}
-
 void ControlCheckPanel::buildBottom(QVBoxLayout* layout)
 {
     auto* caution = labelOf(ControlWords::partSeatedCanPass(), "caution", "partSeatedCanPass");
@@ -240,6 +173,7 @@ void ControlCheckPanel::buildBottom(QVBoxLayout* layout)
 void ControlCheckPanel::setLook(const Look& look)
 {
     m_stop->setLook(look);
+    m_chips->setLook(look);
 }
 
 void ControlCheckPanel::display(const RiggedTodayView& view, const QString& onward)
@@ -269,10 +203,15 @@ void ControlCheckPanel::chooseCurrent()
     const auto waiting =
         std::ranges::find_if(all, [](const SurfaceProgress& one) { return one.next.has_value(); });
     m_current = waiting == all.end() ? all.front().id : waiting->id;
-    for (MeasureCard* one : m_cards)
-        one->clear();
+    beginSurface();
+}
+
+void ControlCheckPanel::beginSurface()
+{
+    m_lastMeasured = false;
     const auto surface = std::ranges::find(m_view.surfaces, m_current, &Surface::id);
-    m_unit->setCurrentIndex(static_cast<int>(surface->unit));
+    if (surface != m_view.surfaces.end())
+        m_figures->begin(*surface);
 }
 
 void ControlCheckPanel::showSheet()
@@ -288,18 +227,22 @@ void ControlCheckPanel::showSheet()
     m_chips->display(m_view.review.surfaces, m_current);
     showPeople();
     showTiles();
-    showFigures();
+    m_figures->display(m_sheet, mayTry());
     m_next->setText(nextWaiting() ? ControlWords::next() : m_onward);
-    m_next->setEnabled(!m_sheet.asked());
-    // After the layout has settled: at large text the next thing to do may lie below the edge.
-    QTimer::singleShot(0, m_scroll, [this] { m_scroll->ensureWidgetVisible(nextThing(), 0, 12); });
+    m_next->setEnabled(!m_sheet.asked() && !m_sheet.reversed);
+    // After the layout has settled: the next thing to do may lie below the edge.
+    QTimer::singleShot(0, m_scroll, [this] { bringIntoSight(); });
 }
 
-QWidget* ControlCheckPanel::nextThing() const
+void ControlCheckPanel::bringIntoSight()
 {
-    if (!mayTry() || m_sheet.stop || m_sheet.reversed || !m_sheet.asked())
-        return m_title;
-    return m_tiles[static_cast<std::size_t>(*m_sheet.asked())];
+    constexpr int kAround = 12;
+    if (m_lastMeasured)
+        m_scroll->ensureWidgetVisible(m_figures, 0, kAround);
+    else if (mayTry() && m_sheet.asked())
+        m_scroll->ensureWidgetVisible(m_tiles[static_cast<std::size_t>(*m_sheet.asked())], 0, kAround);
+    else
+        m_scroll->verticalScrollBar()->setValue(0); // the people, or why to stop
 }
 
 bool ControlCheckPanel::mayTry() const
@@ -346,63 +289,30 @@ void ControlCheckPanel::showTiles()
     }
 }
 
-DeflectionUnit ControlCheckPanel::unitFor(MeasureKind kind) const
-{
-    // Free play is felt and read at the trailing edge.
-    return kind == MeasureKind::FreePlay ? DeflectionUnit::Millimetres
-                                         : static_cast<DeflectionUnit>(m_unit->currentIndex());
-}
-
-void ControlCheckPanel::showFigures()
-{
-    const Surface& surface = m_sheet.surface;
-    m_figures->setVisible(isAmong(SurfaceCheckKind::FreePlay, surface.kind) || surface.up || surface.down ||
-                          surface.mostPlay);
-    for (const MeasureKind kind : kMeasures) {
-        const auto& measured = measuredIn(m_sheet.measured, kind);
-        card(kind)->setTitle(ControlWords::figureLabel(kind, surface.kind),
-                             ControlWords::unitShort(unitFor(kind)));
-        card(kind)->setOpen(mayTry());
-        QStringList words;
-        if (measured)
-            words << ControlWords::measured(*measured) + QLatin1Char('.');
-        words << (measured ? ControlWords::besideManual(surface, *measured)
-                           : ControlWords::fromManual(surface, kind));
-        words.removeAll(QString{});
-        card(kind)->show(words);
-    }
-    const auto ratio = surface.kind == SurfaceKind::Aileron ? upOverDown(m_sheet.measured) : std::nullopt;
-    sayIn(m_ratio, ratio ? ControlWords::ratio(*ratio) : QString{});
-    QStringList sides;
-    for (const MeasureKind kind : kMeasures)
-        sides << sidesOf(m_sheet, kind);
-    sides.removeAll(QString{});
-    sayIn(m_sides, sides.join(QLatin1Char(' ')));
-}
-
 void ControlCheckPanel::answer(SurfaceCheckKind kind, Answer given)
 {
     if (!mayTry() || m_sheet.stop || m_sheet.reversed)
         return;
+    m_lastMeasured = false;
     const Outcome kept = m_presenter.answer(*m_record, m_sheet.surface, kind, given, m_people);
     if (!kept)
         emit problemArose(kept.problem());
     emit changed();
 }
 
-void ControlCheckPanel::keep(MeasureKind kind, const QString& typed)
+void ControlCheckPanel::keep(MeasureKind kind, DeflectionUnit unit, const QString& typed)
 {
     if (!mayTry())
         return;
-    const auto refusal =
-        m_presenter.keep(*m_record, m_sheet.surface, kind, unitFor(kind), typed, *m_people.atSurface);
+    const auto refusal = m_presenter.keep(*m_record, m_sheet.surface, kind, unit, typed, *m_people.atSurface);
     if (!refusal) {
         emit problemArose(refusal.problem());
         return;
     }
     if (!refusal.value().isEmpty())
-        return card(kind)->refuse(refusal.value());
-    card(kind)->clear();
+        return m_figures->refuse(kind, refusal.value());
+    m_figures->taken(kind);
+    m_lastMeasured = true;
     emit changed();
 }
 
@@ -425,10 +335,7 @@ void ControlCheckPanel::choosePeople()
 void ControlCheckPanel::go(SurfaceId surface)
 {
     m_current = surface;
-    for (MeasureCard* one : m_cards)
-        one->clear();
-    const auto shown = std::ranges::find(m_view.surfaces, surface, &Surface::id);
-    m_unit->setCurrentIndex(static_cast<int>(shown->unit));
+    beginSurface();
     showSheet();
     emit changed();
 }
@@ -480,10 +387,8 @@ bool ControlCheckPanel::takeKey(QKeyEvent* event)
         answer(*m_sheet.asked(), *given);
         return true;
     }
-    if (mayTry() && m_figures->isVisibleTo(this))
-        for (const MeasureKind kind : kMeasures)
-            if (isKey(*event, ControlWords::keyOf(kind)))
-                return card(kind)->focusLine(), true;
+    if (m_figures->takeKey(*event))
+        return true;
     if (enter && m_next->isEnabled())
         return m_next->click(), true;
     return false;

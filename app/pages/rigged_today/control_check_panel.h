@@ -8,7 +8,6 @@
 
 #include <array>
 
-class QComboBox;
 class QLabel;
 class QPushButton;
 class QVBoxLayout;
@@ -16,8 +15,8 @@ class QVBoxLayout;
 namespace rig {
 
 class ChoiceBox;
+class FigureSection;
 class FlowScroll;
-class MeasureCard;
 class StopCard;
 class SurfaceChips;
 
@@ -46,25 +45,22 @@ signals:
 private:
     void buildTop(QVBoxLayout* layout);
     void buildTiles(QVBoxLayout* layout);
-    void buildFigures(QVBoxLayout* layout);
     void buildBottom(QVBoxLayout* layout);
     QWidget* buildNone();
     void chooseCurrent();
+    void beginSurface();
     void showSheet();
     void showPeople();
     void showTiles();
-    void showFigures();
     void answer(SurfaceCheckKind kind, Answer answer);
-    void keep(MeasureKind kind, const QString& typed);
+    void keep(MeasureKind kind, DeflectionUnit unit, const QString& typed);
     void addUsual();
     void choosePeople();
     void go(SurfaceId surface);
     void next();
     std::optional<SurfaceId> nextWaiting() const;
-    QWidget* nextThing() const;
+    void bringIntoSight();
     bool mayTry() const;
-    MeasureCard* card(MeasureKind kind) const { return m_cards[static_cast<std::size_t>(kind)]; }
-    DeflectionUnit unitFor(MeasureKind kind) const;
 
     ControlCheckPresenter m_presenter;
     RiggedTodayView m_view;
@@ -73,6 +69,7 @@ private:
     std::optional<RecordId> m_record; // that the people and the current surface belong to
     SurfaceId m_current;
     SurfaceSheet m_sheet;
+    bool m_lastMeasured = false; // the figures stay in sight until the next answer
 
     FlowScroll* m_scroll = nullptr;
     QWidget* m_none = nullptr;
@@ -86,11 +83,7 @@ private:
     QLabel* m_call = nullptr;
     StopCard* m_stop = nullptr;
     std::array<QuestionTile*, 11> m_tiles{};
-    QWidget* m_figures = nullptr;
-    QComboBox* m_unit = nullptr;
-    std::array<MeasureCard*, 3> m_cards{};
-    QLabel* m_ratio = nullptr;
-    QLabel* m_sides = nullptr;
+    FigureSection* m_figures = nullptr;
     QLabel* m_keys = nullptr;
     QPushButton* m_next = nullptr;
 };

@@ -30,6 +30,9 @@ MeasureCard::MeasureCard(const char* objectName, QWidget* parent) : QFrame{paren
     const QByteArray name{objectName};
     m_refusal = labelOf({}, "problem", (name + "Problem").constData());
     m_words = labelOf({}, "soft", (name + "Words").constData());
+    // Long sentences make the card higher, never wider: three of them stand side by side.
+    for (QLabel* label : {m_refusal, m_words})
+        label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_refusal->hide();
     layout->addWidget(m_refusal);
     layout->addWidget(m_words);

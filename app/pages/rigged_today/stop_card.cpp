@@ -20,7 +20,7 @@ StopCard::StopCard(QWidget* parent) : QFrame{parent}
     m_mark->show(Verdict::Outside);
     QLabel* word = labelOf(ControlWords::stop(), "verdict");
     m_why = labelOf({}, "body", "stopWhy");
-    m_call = labelOf({}, "body", "stopCall");
+    m_call = labelOf({}, "section", "stopCall");
     for (QLabel* label : {word, m_why, m_call})
         label->setProperty("verdict", "outside");
     layout->addWidget(m_mark, 0, 0, 2, 1, Qt::AlignTop);

@@ -1,8 +1,12 @@
 #include "app/pages/rigged_today/surface_chips.h"
 
+#include "app/pictures/marks.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/control_words.h"
+
+#include <QIcon>
+#include <QPainter>
 
 #include <algorithm>
 
@@ -10,16 +14,38 @@ namespace rig {
 
 namespace {
 
-QString textOf(const SurfaceProgress& one)
+struct ChipWords
+{
+    MarkShape shape = MarkShape::Waiting;
+    Role role = Role::InkSoft;
+    QString text;
+};
+
+ChipWords wordsOf(const SurfaceProgress& one)
 {
     const QString name = QString::fromStdString(one.name);
     const bool saidNo =
         std::ranges::any_of(one.answers, [](const auto& given) { return given.second == Answer::No; });
+    if (one.doubted && saidNo)
+        return {MarkShape::Diamond, Role::Outside, ControlWords::stopped(name)};
     if (one.doubted)
-        return saidNo ? ControlWords::stopped(name) : ControlWords::open(name);
+        return {MarkShape::HalfDisc, Role::NearEdge, ControlWords::open(name)};
     if (!one.next)
-        return ControlWords::done(name);
-    return one.answers.empty() ? ControlWords::waiting(name) : ControlWords::begun(name);
+        return {MarkShape::Done, Role::InkSoft, ControlWords::done(name)};
+    if (one.answers.empty())
+        return {MarkShape::Waiting, Role::InkSoft, ControlWords::waiting(name)};
+    return {MarkShape::Waiting, Role::Accent, ControlWords::begun(name)};
+}
+
+QIcon iconOf(const ChipWords& words, const Look& look)
+{
+    const int side = qRound(14 * look.fonts.scale);
+    QPixmap pixmap{side, side};
+    pixmap.fill(Qt::transparent);
+    QPainter painter{&pixmap};
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintMark(painter, words.shape, words.role, pixmap.rect(), look.theme);
+    return QIcon{pixmap};
 }
 
 } // namespace
@@ -55,7 +81,11 @@ void SurfaceChips::display(const std::vector<SurfaceProgress>& surfaces, Surface
     m_surfaces.clear();
     for (const SurfaceProgress& one : surfaces) {
         QPushButton* button = chip(m_surfaces.size());
-        button->setText(textOf(one));
+        const ChipWords words = wordsOf(one);
+        button->setText(words.text);
+        button->setIcon(iconOf(words, m_look));
+        const int side = qRound(14 * m_look.fonts.scale);
+        button->setIconSize({side, side});
         button->setChecked(one.id == current);
         m_surfaces.push_back(one.id);
     }

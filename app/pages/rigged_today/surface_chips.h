@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/theme/theme.h"
 #include "core/review/record_review.h"
 
 #include <QWidget>
@@ -20,6 +21,7 @@ class SurfaceChips : public QWidget
 public:
     explicit SurfaceChips(QWidget* parent = nullptr);
 
+    void setLook(const Look& look) { m_look = look; }
     void display(const std::vector<SurfaceProgress>& surfaces, SurfaceId current);
 
 signals:
@@ -28,6 +30,7 @@ signals:
 private:
     QPushButton* chip(std::size_t index);
 
+    Look m_look;
     WrapLayout* m_layout = nullptr;
     std::vector<QPushButton*> m_chips;
     std::vector<SurfaceId> m_surfaces;
