@@ -26,7 +26,7 @@ void tickSeasonList(Teller& teller, RecordId record, Who who)
 {
     for (const TickKind kind : seasonTicks()) {
         teller.clock().passSeconds(60);
-        Tick tick;
+        RecordTick tick;
         tick.record = record;
         tick.kind = kind;
         tick.person = teller.person(who);
