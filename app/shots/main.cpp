@@ -155,6 +155,7 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
     window.showMoment(rig::Moments::RiggedToday);
     auto* page = window.page(rig::Moments::RiggedToday);
     page->findChild<QComboBox*>("leader")->setCurrentIndex(1);
+    page->findChild<QAbstractButton*>(QStringLiteral("riggedAnew"))->click();
     page->findChild<QPushButton*>("begin")->click();
     all = album.take(window, "rigged-look") && all;
     auto* gauge = page->findChild<QComboBox*>("measuredWith");
@@ -164,7 +165,7 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
     all = album.take(window, "rigged-measure") && all;
     type(*page, "0.45\n");
     all = album.take(window, "rigged-inside") && all;
-    type(*page, "y\n");
+    type(*page, "yy\n");
     type(*page, "yyy0.95\n");
     all = album.take(window, "rigged-outside") && all;
     type(*page, "s");

@@ -33,6 +33,7 @@ QuestionTile::QuestionTile(const QString& title, const QString& hint, bool withC
     m_hint = new QLabel{hint};
     m_hint->setProperty("kind", "soft");
     m_hint->setWordWrap(true);
+    m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred); // the buttons say how wide a tile is
     layout->addWidget(heading);
     layout->addWidget(m_hint, 1);
     auto* answers = new QHBoxLayout;

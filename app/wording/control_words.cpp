@@ -104,9 +104,9 @@ QString ControlWords::keys()
 
 QString ControlWords::reversed(const QString& surface)
 {
-    return tr("%1 did not move as called. Controls that are crossed or reversed cannot be flown: nothing "
-              "that this "
-              "check finds is graver. It stops here, for every surface.")
+    return tr("%1 did not move as called. Crossed or reversed controls have led to loss of control at "
+              "lift-off: "
+              "nothing that this check finds is graver. It stops here, for every surface.")
         .arg(surface);
 }
 

@@ -85,6 +85,11 @@ QString RiggedWords::startSentence()
               "kept the moment it is given.");
 }
 
+QString RiggedWords::takenApartWhy()
+{
+    return tr("Notes the de-rigging with today's date, so that riggings are counted and not guessed.");
+}
+
 QString RiggedWords::sinceThen()
 {
     return tr("Since the last record: was it taken apart? A rigging is counted only when it was.");

@@ -63,10 +63,11 @@ public:
     static QString noCouplings();
     static QString noPeople();
     static QString noGauges();
-    static QString takenApartToday() { return tr("It was taken apart today"); }
+    static QString takenApartToday() { return tr("End of the day: it was &taken apart"); }
+    static QString takenApartWhy();
     static QString sinceThen();
-    static QString riggedAnew() { return tr("Taken apart and rigged again"); }
-    static QString stoodRigged() { return tr("Stood rigged: gone through again"); }
+    static QString riggedAnew() { return tr("Taken apart and rigged &anew"); }
+    static QString stoodRigged() { return tr("&Stood rigged, gone through once more"); }
     static QString chooseSinceThen();
     static QString leader() { return tr("Rigging leader"); }
     static QString choosePerson() { return tr("Choose a person"); }

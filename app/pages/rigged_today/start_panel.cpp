@@ -55,6 +55,11 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     m_begin->setAutoDefault(true);
     layout->addWidget(m_begin, 0, Qt::AlignLeft);
     layout->addWidget(labelOf(RiggedWords::cautionLast(), "soft"));
+    m_apart = buttonOf(RiggedWords::takenApartToday(), "takenApart");
+    m_apart->setToolTip(RiggedWords::takenApartWhy());
+    connect(m_apart, &QPushButton::clicked, this, &StartPanel::takenApart);
+    layout->addSpacing(12);
+    layout->addWidget(m_apart, 0, Qt::AlignLeft);
     layout->addStretch(1);
     connect(m_begin, &QPushButton::clicked, this, &StartPanel::begin);
 }
@@ -65,9 +70,6 @@ void StartPanel::addSince(QVBoxLayout* layout)
     auto* column = new QVBoxLayout{m_since};
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
-    m_apart = buttonOf(RiggedWords::takenApartToday(), "takenApart");
-    connect(m_apart, &QPushButton::clicked, this, &StartPanel::takenApart);
-    column->addWidget(m_apart, 0, Qt::AlignLeft);
     column->addWidget(labelOf(RiggedWords::sinceThen(), "label"));
     m_anew = new QRadioButton{RiggedWords::riggedAnew()};
     m_anew->setObjectName("riggedAnew");
@@ -109,6 +111,7 @@ void StartPanel::display(const RiggedTodayView& view)
     m_last->setText(last);
     m_last->setVisible(!last.isEmpty());
     m_since->setVisible(view.mayStandRigged);
+    m_apart->setVisible(view.mayStandRigged);
     for (QRadioButton* one : {m_anew, m_stood}) {
         one->setAutoExclusive(false); // so that neither is chosen
         one->setChecked(false);
@@ -128,6 +131,7 @@ void StartPanel::displayNothing()
 {
     m_last->hide();
     m_since->hide();
+    m_apart->hide();
     m_missing->setText(RiggedWords::noAirframe());
     m_missing->show();
     m_leader->setEnabled(false);
