@@ -23,10 +23,13 @@ public:
     virtual void setLook(const Look& look) = 0;
     // The page is about to be hidden or the program closed: whatever is half done is noted as interrupted.
     virtual void leave() {}
+    // A second person works without seeing the first result: nothing around the page may tell it.
+    virtual bool isBlind() const { return false; }
 
 signals:
     void problemArose(const QString& sentence);
     void airframesChanged();
+    void factsChanged(); // what the window says beside the page may no longer hold
 };
 
 } // namespace rig

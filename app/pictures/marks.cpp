@@ -40,6 +40,16 @@ Role shapeRoleOf(Verdict verdict)
     return Role::Unknown;
 }
 
+MarkShape shapeOf(QuestionKind kind)
+{
+    return kind == QuestionKind::OutsideReading ? shapeOf(Verdict::Outside) : MarkShape::HalfDisc;
+}
+
+Role shapeRoleOf(QuestionKind kind)
+{
+    return kind == QuestionKind::OutsideReading ? shapeRoleOf(Verdict::Outside) : Role::NearEdge;
+}
+
 Role textRoleOf(Verdict verdict)
 {
     return verdict == Verdict::NearEdge ? Role::NearEdgeText : shapeRoleOf(verdict);

@@ -2,6 +2,7 @@
 
 #include "app/theme/theme.h"
 #include "core/judgement/judgement.h"
+#include "core/rigging/question.h"
 
 #include <QRectF>
 
@@ -20,6 +21,10 @@ MarkShape shapeOf(Verdict verdict);
 Role shapeRoleOf(Verdict verdict); // colour of the shape
 Role textRoleOf(Verdict verdict);  // colour of words beside it, at least 4.5:1 on card and on fillRoleOf
 Role fillRoleOf(Verdict verdict);  // behind a verdict card
+
+// Of a question that is open: an outside reading as its verdict, any other doubt as a half disc.
+MarkShape shapeOf(QuestionKind kind);
+Role shapeRoleOf(QuestionKind kind);
 
 void paintMark(QPainter& painter, MarkShape shape, Role role, const QRectF& where, const Theme& theme);
 

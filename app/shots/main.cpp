@@ -168,6 +168,12 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
     type(*page, "yy\n");
     type(*page, "yyy0.95\n");
     all = album.take(window, "rigged-outside") && all;
+    type(*page, "n");
+    window.showQuestions();
+    all = album.take(window, "questions") && all;
+    window.findChild<QPushButton*>("openCloseForm")->click();
+    all = album.take(window, "questions-closing") && all;
+    window.showMoment(rig::Moments::RiggedToday);
     type(*page, "s");
     all = album.take(window, "rigged-second") && all;
     type(*page, "s");

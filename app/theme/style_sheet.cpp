@@ -28,6 +28,8 @@ QLabel[kind="verdict"][verdict="outside"] { color: @Outside; }
 QLabel[kind="verdict"][verdict="unknown"] { color: @Unknown; }
 QLabel[verdict] { border: none; background: transparent; }
 QFrame[banner="true"] { background: @OutsideFill; border: 1px solid @Outside; border-radius: 0px; }
+QFrame[questions="true"] { background: @NearEdgeFill; border: none; border-bottom: 2px solid @NearEdge; border-radius: 0px; }
+QFrame[questions="true"] QLabel { font-weight: 600; }
 QFrame[rule="true"] { background: @Line; border: none; max-height: 1px; min-height: 1px; }
 QLabel { background: transparent; }
 QLabel[kind="title"] { font-size: 23px; font-weight: 600; }

@@ -2,9 +2,11 @@
 
 #include "app/pages/later_page.h"
 #include "app/pages/prompts.h"
+#include "app/pages/questions/questions_page.h"
 #include "app/pages/rigged_today/rigged_today_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/trends/trends_page.h"
+#include "app/window/question_bar.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
 
@@ -50,6 +52,12 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     layout->setSpacing(0);
     layout->addWidget(makeBar());
     layout->addWidget(makeBanner());
+    m_questionBar = new QuestionBar;
+    connect(m_questionBar, &QuestionBar::showAsked, this, &MainWindow::showQuestions);
+    connect(m_questionBar, &QuestionBar::leaveAsked, this, &MainWindow::leaveQuestions);
+    connect(new QShortcut{QKeySequence{Qt::CTRL | Qt::Key_6}, this}, &QShortcut::activated, this,
+            &MainWindow::showQuestions);
+    layout->addWidget(m_questionBar);
     m_stack = new QStackedWidget;
     m_welcome = makeWelcome();
     m_stack->addWidget(m_welcome);
@@ -236,11 +244,23 @@ void MainWindow::makePages()
                new LaterPage{WindowWords::beforeTheAnnual(), WindowWords::annualLater()},
                new LaterPage{WindowWords::knowThisAirframe(), WindowWords::knowLater()},
                new SetUpPage{records, m_clock, m_prompts}};
-    for (Page* page : m_pages) {
+    m_questions = new QuestionsPage{records};
+    connect(m_questions, &QuestionsPage::leaveAsked, this, &MainWindow::leaveQuestions);
+    for (Page* page : allPages()) {
         m_stack->addWidget(page);
         connect(page, &Page::problemArose, this, &MainWindow::showProblem);
         connect(page, &Page::airframesChanged, this, &MainWindow::takeNewAirframes);
+        connect(page, &Page::factsChanged, this, &MainWindow::readQuestions);
     }
+}
+
+// The five moments and the questions; none before a file is open.
+std::vector<Page*> MainWindow::allPages() const
+{
+    std::vector<Page*> pages{m_pages.begin(), m_pages.end()};
+    pages.push_back(m_questions);
+    std::erase(pages, nullptr);
+    return pages;
 }
 
 // One that was not there before is what the user works on now: the bar must never name another one than the
@@ -258,14 +278,13 @@ void MainWindow::takeNewAirframes()
 
 void MainWindow::dropPages()
 {
-    for (Page*& page : m_pages) {
-        if (!page)
-            continue;
+    for (Page* page : allPages()) {
         page->leave();
         m_stack->removeWidget(page);
         delete page;
-        page = nullptr;
     }
+    m_pages.fill(nullptr);
+    m_questions = nullptr;
 }
 
 void MainWindow::readAirframes()
@@ -278,20 +297,12 @@ void MainWindow::readAirframes()
         else
             showProblem(ProblemWords::sentence(airframes.problem(), {}));
     }
-    m_airframeMenu->clear();
     QString registration;
     QString type;
     for (const Airframe& airframe : m_airframes) {
-        const QString name = QString::fromStdString(airframe.registration);
-        QString choice = WindowWords::airframeChoice(name, QString::fromStdString(airframe.type));
-        const auto open = m_session->records().openRecord(airframe.id);
-        if (open && open.value())
-            choice = WindowWords::openRecordMark(choice);
-        QAction* action = m_airframeMenu->addAction(choice);
-        connect(action, &QAction::triggered, this, [this, id = airframe.id] { chooseAirframe(id); });
         if (m_airframe != airframe.id)
             continue;
-        registration = name;
+        registration = QString::fromStdString(airframe.registration);
         type = QString::fromStdString(airframe.type);
     }
     m_registration->setText(registration.isEmpty() ? WindowWords::noAirframe() : registration);
@@ -300,12 +311,50 @@ void MainWindow::readAirframes()
     m_type->setText(type);
     for (QPushButton* button : m_moments)
         button->setEnabled(m_session != nullptr);
+    readQuestions();
     if (!m_session)
         return;
     const QString file = m_session->isDemo()
                              ? WindowWords::demoTitle()
                              : QFileInfo{QString::fromStdString(m_session->file().path())}.fileName();
     setWindowTitle(WindowWords::title(registration, file));
+}
+
+void MainWindow::fillAirframeMenu()
+{
+    m_airframeMenu->clear();
+    for (const Airframe& airframe : m_airframes) {
+        QString choice = WindowWords::airframeChoice(QString::fromStdString(airframe.registration),
+                                                     QString::fromStdString(airframe.type));
+        const auto record = m_session->records().openRecord(airframe.id);
+        if (record && record.value())
+            choice = WindowWords::openRecordMark(choice);
+        const auto questions = m_session->records().questions(airframe.id);
+        const auto open = questions ? std::ranges::count_if(questions.value(), &QuestionStory::isOpen) : 0;
+        if (open > 0)
+            choice = WindowWords::openQuestionsMark(choice, static_cast<int>(open));
+        QAction* action = m_airframeMenu->addAction(choice);
+        connect(action, &QAction::triggered, this, [this, id = airframe.id] { chooseAirframe(id); });
+    }
+}
+
+void MainWindow::readQuestions()
+{
+    fillAirframeMenu();
+    const auto airframe =
+        std::ranges::find_if(m_airframes, [this](const Airframe& one) { return m_airframe == one.id; });
+    if (airframe == m_airframes.end()) {
+        m_questionBar->hide();
+        return;
+    }
+    const auto open = QuestionsPresenter{m_session->records()}.open(airframe->id);
+    if (!open) {
+        showProblem(ProblemWords::sentence(open.problem(), {}));
+        return;
+    }
+    const auto* now = qobject_cast<Page*>(m_stack->currentWidget());
+    m_questionBar->display(QString::fromStdString(airframe->registration), open.value(),
+                           now && now->isBlind());
 }
 
 void MainWindow::chooseFirstAirframe()
@@ -332,13 +381,36 @@ void MainWindow::chooseAirframe(AirframeId airframe)
 
 void MainWindow::showMoment(Moments moment)
 {
-    Page* next = page(moment);
-    if (!next)
+    if (!page(moment))
         return;
+    m_moment = moment;
+    showPage(page(moment));
+    m_moments[static_cast<std::size_t>(moment)]->setChecked(true);
+}
+
+void MainWindow::showQuestions()
+{
+    if (!m_questions)
+        return;
+    showPage(m_questions);
+    // It is none of the five, so none of them is the chosen one.
+    QPushButton* moment = m_moments[static_cast<std::size_t>(m_moment)];
+    moment->setAutoExclusive(false);
+    moment->setChecked(false);
+    moment->setAutoExclusive(true);
+}
+
+void MainWindow::leaveQuestions()
+{
+    showMoment(m_moment);
+}
+
+void MainWindow::showPage(Page* next)
+{
     if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()); now && now != next)
         now->leave();
     m_stack->setCurrentWidget(next);
-    m_moments[static_cast<std::size_t>(moment)]->setChecked(true);
+    m_questionBar->setOnPage(next == m_questions);
     refreshPage();
     next->setFocus();
 }
@@ -347,6 +419,7 @@ void MainWindow::refreshPage()
 {
     if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()))
         now->showAirframe(m_airframe);
+    readQuestions();
 }
 
 void MainWindow::showProblem(const QString& sentence)
@@ -376,9 +449,9 @@ void MainWindow::setLook(const Look& look)
     QApplication::setPalette(
         paletteFor(look.theme)); // widgets with a style sheet ask the application, not the window
     setStyleSheet(styleSheetFor(look.theme, look.fonts));
-    for (Page* page : m_pages)
-        if (page)
-            page->setLook(look);
+    m_questionBar->setLook(look);
+    for (Page* page : allPages())
+        page->setLook(look);
 }
 
 void MainWindow::scaleText(double by)

@@ -19,6 +19,8 @@ class QStackedWidget;
 namespace rig {
 
 class Prompts;
+class QuestionBar;
+class QuestionsPage;
 
 enum class Moments { RiggedToday, Trends, BeforeTheAnnual, KnowThisAirframe, SetUp };
 
@@ -36,6 +38,7 @@ public:
     void openDemo();
     void setLook(const Look& look);
     void showMoment(Moments moment);
+    void showQuestions();
     void chooseAirframe(AirframeId airframe);
     Page* page(Moments moment) const { return m_pages[static_cast<std::size_t>(moment)]; }
 
@@ -51,9 +54,14 @@ private:
     QWidget* makeWelcome();
     QMenu* makeFileMenu();
     void makePages();
+    std::vector<Page*> allPages() const;
     void dropPages();
     void takeNewAirframes();
     void readAirframes();
+    void fillAirframeMenu();
+    void readQuestions();
+    void leaveQuestions();
+    void showPage(Page* next);
     void refreshPage();
     void chooseFirstAirframe();
     void askNewFile();
@@ -80,6 +88,9 @@ private:
     QStackedWidget* m_stack = nullptr;
     QWidget* m_welcome = nullptr;
     std::array<Page*, 5> m_pages{};
+    Moments m_moment = Moments::RiggedToday; // the last one shown
+    QuestionBar* m_questionBar = nullptr;
+    QuestionsPage* m_questions = nullptr;
 };
 
 } // namespace rig

@@ -28,6 +28,10 @@ public:
         return type.isEmpty() ? registration : tr("%1   %2", "registration, type").arg(registration, type);
     }
     static QString openRecordMark(const QString& choice) { return tr("%1 · record open").arg(choice); }
+    static QString openQuestionsMark(const QString& choice, int open)
+    {
+        return tr("%1 · %n open question(s)", nullptr, open).arg(choice);
+    }
     static QString title(const QString& registration, const QString& file)
     {
         return registration.isEmpty() ? tr("%1 – Rigband").arg(file)
@@ -97,7 +101,8 @@ public:
     static QString keysText()
     {
         return tr("Everywhere\n"
-                  "Ctrl+1 to Ctrl+5: the five pages. Ctrl+K: choose the airframe.\n"
+                  "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
+                  "Ctrl+K: choose the airframe.\n"
                   "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
                   "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.\n"
                   "\n"
@@ -110,6 +115,9 @@ public:
                   "Trends\n"
                   "Left, Right: move along. Plus, Minus: closer, wider. 0: everything.\n"
                   "Up, Down: another reading. D, R: by date, by rigging. T: table.\n"
+                  "\n"
+                  "Questions\n"
+                  "Up, Down: another question. Enter: close it. Ctrl+Enter: save. Esc: back.\n"
                   "\n"
                   "Set up\n"
                   "Alt+1 to Alt+8: the parts.");

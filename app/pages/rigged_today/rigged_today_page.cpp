@@ -141,6 +141,7 @@ void RiggedTodayPage::refresh()
         std::ranges::find(m_view.couplings, m_place.coupling, &Coupling::id) == m_view.couplings.end())
         m_place = {RecordPlace::Kind::Coupling, nextWaiting().value_or(CouplingId{})};
     showCurrent();
+    emit factsChanged();
 }
 
 void RiggedTodayPage::showPlace(const RecordPlace& place)
@@ -423,6 +424,11 @@ void RiggedTodayPage::interrupt(InterruptionReason reason)
     m_wanted = ReadingWanted::None;
     m_notice = RiggedWords::interruptedAt(Formats{}.time(m_clock.now()));
     refresh();
+}
+
+bool RiggedTodayPage::isBlind() const
+{
+    return m_sheet && m_turn == Turn::Second;
 }
 
 void RiggedTodayPage::leave()

@@ -32,6 +32,7 @@ public:
     void showAirframe(std::optional<AirframeId> airframe) override;
     void setLook(const Look& look) override;
     void leave() override;
+    bool isBlind() const override;
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

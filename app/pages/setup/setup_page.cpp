@@ -294,6 +294,7 @@ void SetUpPage::afterChange(SetUpPart part)
 {
     const bool wasDone = m_view.isDone(part);
     refresh();
+    emit factsChanged();
     if (!wasDone && m_view.isDone(part) && m_way->isVisibleTo(this))
         m_next->setFocus();
 }

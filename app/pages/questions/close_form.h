@@ -1,0 +1,54 @@
+#pragma once
+
+#include "app/pages/questions/questions_view.h"
+
+#include <QWidget>
+
+#include <map>
+
+class QLabel;
+class QPlainTextEdit;
+class QVBoxLayout;
+
+namespace rig {
+
+class ChoiceBox;
+
+// Who decided, what was found, what was done. Nobody is filled in, and what is lacking is said beside its
+// field. Ctrl+Enter closes the question, Esc puts the form aside.
+class CloseForm : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit CloseForm(QWidget* parent = nullptr);
+
+    // What is chosen stays chosen.
+    void setPersons(const std::vector<Person>& persons);
+    void setEntry(const CloseEntry& entry);
+    CloseEntry entry() const;
+    void showLacks(const std::vector<CloseLack>& lacks);
+    void focusFirst();
+
+signals:
+    void saveAsked();
+    void putAsideAsked();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void add(QVBoxLayout* layout, QWidget* editor, const QString& label, const QString& hint,
+             const char* name);
+    QPlainTextEdit* addText(QVBoxLayout* layout, const QString& label, const QString& hint, const char* name);
+    void addButtons(QVBoxLayout* layout);
+
+    ChoiceBox* m_decidedBy = nullptr;
+    QPlainTextEdit* m_found = nullptr;
+    QPlainTextEdit* m_done = nullptr;
+    ChoiceBox* m_enteredBy = nullptr;
+    std::map<QWidget*, QLabel*> m_problems; // by editor
+    QLabel* m_status = nullptr;
+};
+
+} // namespace rig

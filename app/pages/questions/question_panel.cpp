@@ -1,0 +1,147 @@
+#include "app/pages/questions/question_panel.h"
+
+#include "app/pages/questions/close_form.h"
+#include "app/pages/questions/question_row_text.h"
+#include "app/widgets/mark_widget.h"
+#include "app/widgets/parts.h"
+#include "app/wording/question_words.h"
+
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace rig {
+
+QuestionPanel::QuestionPanel(QWidget* parent) : QWidget{parent}
+{
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(28, 20, 28, 20);
+    layout->setSpacing(10);
+    buildStory(layout);
+    buildClosing(layout);
+    layout->addStretch(1);
+}
+
+void QuestionPanel::buildStory(QVBoxLayout* layout)
+{
+    auto* top = new QHBoxLayout;
+    top->setSpacing(12);
+    m_mark = new MarkWidget;
+    m_title = labelOf({}, "title", "questionTitle");
+    top->addWidget(m_mark, 0, Qt::AlignTop);
+    top->addWidget(m_title, 1);
+    layout->addLayout(top);
+    m_result = labelOf({}, "section", "closeResult");
+    m_state = labelOf({}, "label", "questionState");
+    m_story = labelOf({}, "body", "questionStory");
+    m_foundLabel = labelOf(QuestionWords::foundLabel(), "label");
+    m_found = labelOf({}, "body", "storyFound");
+    m_doneLabel = labelOf(QuestionWords::doneLabel(), "label");
+    m_done = labelOf({}, "body", "storyDone");
+    for (QLabel* one : {m_result, m_state, m_story, m_foundLabel, m_found, m_doneLabel, m_done})
+        layout->addWidget(one);
+    m_result->hide();
+}
+
+void QuestionPanel::buildClosing(QVBoxLayout* layout)
+{
+    m_callCard = new QFrame;
+    m_callCard->setProperty("verdict", "outside");
+    auto* card = new QVBoxLayout{m_callCard};
+    card->setContentsMargins(14, 10, 14, 10);
+    m_call = labelOf({}, "body", "questionCall");
+    card->addWidget(m_call);
+    layout->addWidget(m_callCard);
+    m_consequence = labelOf({}, "caution", "questionConsequence");
+    layout->addWidget(m_consequence);
+    m_close = buttonOf(QuestionWords::closeThis(), "openCloseForm");
+    m_close->setAutoDefault(true);
+    layout->addWidget(m_close, 0, Qt::AlignLeft);
+    m_form = new CloseForm;
+    layout->addWidget(m_form);
+    m_form->hide();
+    connect(m_close, &QPushButton::clicked, this, &QuestionPanel::openForm);
+    connect(m_form, &CloseForm::saveAsked, this, [this] { emit closeAsked(m_question, m_form->entry()); });
+    connect(m_form, &CloseForm::putAsideAsked, this, [this] {
+        keepTyped();
+        showForm(false);
+        emit formPutAside();
+    });
+}
+
+void QuestionPanel::display(const QuestionsView& view, const QuestionRow& row)
+{
+    const bool isAnother = row.story.question.id != m_question;
+    const bool isOpen = row.story.isOpen();
+    if (isAnother) {
+        keepTyped();
+        showResult({});
+    }
+    m_question = row.story.question.id;
+    m_mark->show(shapeOf(row), shapeRoleOf(row));
+    m_title->setText(titleOf(row));
+    m_state->setText(stateOf(row));
+    m_story->setText(storyOf(row).join(QLatin1Char('\n')));
+    const auto& resolution = row.story.resolution;
+    sayIn(m_found, resolution ? QString::fromStdString(resolution->found) : QString{});
+    sayIn(m_done, resolution ? QString::fromStdString(resolution->done) : QString{});
+    m_foundLabel->setVisible(!isOpen);
+    m_doneLabel->setVisible(!isOpen);
+    m_callCard->setVisible(isOpen);
+    m_call->setText(QStringList{QuestionWords::call(QString::fromStdString(view.airframe.callName),
+                                                    QString::fromStdString(view.airframe.callPhone)),
+                                QuestionWords::onlyEntitled(), QuestionWords::neverByItself()}
+                        .join(QLatin1Char(' ')));
+    sayIn(m_consequence, consequenceOf(row));
+    m_form->setPersons(view.persons);
+    if (isAnother || !isOpen)
+        showForm(false);
+    m_close->setVisible(isOpen && !m_isFormOpen);
+}
+
+void QuestionPanel::setLook(const Look& look)
+{
+    // As in Set up: a longer line is tiring to read.
+    constexpr double kWidest = 960;
+    setMaximumWidth(static_cast<int>(std::lround(kWidest * look.fonts.scale)));
+    m_mark->setLook(look);
+}
+
+void QuestionPanel::openForm()
+{
+    if (m_close->isHidden() && !m_isFormOpen)
+        return;
+    if (!m_isFormOpen) {
+        const auto typed = m_typed.find(m_question);
+        m_form->setEntry(typed == m_typed.end() ? CloseEntry{} : typed->second);
+    }
+    showForm(true);
+    m_form->focusFirst();
+}
+
+void QuestionPanel::showForm(bool shown)
+{
+    m_isFormOpen = shown;
+    m_form->setVisible(shown);
+    m_close->setVisible(!shown);
+}
+
+void QuestionPanel::keepTyped()
+{
+    if (m_isFormOpen)
+        m_typed[m_question] = m_form->entry();
+}
+
+void QuestionPanel::showLacks(const std::vector<CloseLack>& lacks)
+{
+    m_form->showLacks(lacks);
+}
+
+void QuestionPanel::showResult(const QString& sentence)
+{
+    sayIn(m_result, sentence);
+}
+
+} // namespace rig

@@ -1,0 +1,141 @@
+#include "app/pages/questions/question_row_text.h"
+
+#include "app/wording/formats.h"
+#include "app/wording/question_words.h"
+
+namespace rig {
+
+namespace {
+
+QString placeOf(const QuestionRow& row)
+{
+    return QString::fromStdString(row.place);
+}
+
+QStringList readingSentences(const QuestionRow& row)
+{
+    QStringList sentences;
+    for (const AskedReading& one : row.readings) {
+        const QString interval = Formats{}.interval(one.interval);
+        const QString person = QString::fromStdString(one.person);
+        sentences << (row.story.question.kind == QuestionKind::OutsideReading
+                          ? QuestionWords::outside(interval, person)
+                          : QuestionWords::reading(interval, person));
+    }
+    return sentences;
+}
+
+QStringList answerSentences(const QuestionRow& row)
+{
+    const Question& question = row.story.question;
+    if (!row.answer)
+        return {};
+    if (question.check)
+        return {QuestionWords::answered(QuestionWords::step(*question.check), *row.answer)};
+    if (question.surfaceCheck)
+        return {QuestionWords::answered(QuestionWords::step(*question.surfaceCheck), *row.answer)};
+    return {};
+}
+
+QString kindSentence(const QuestionRow& row)
+{
+    switch (row.story.question.kind) {
+    case QuestionKind::ReadingsDisagree:
+        return QuestionWords::disagree();
+    case QuestionKind::SidesSwapped:
+        return QuestionWords::swapped();
+    case QuestionKind::GaugeQuarantined:
+        if (row.inDoubt)
+            return QuestionWords::inDoubt(row.inDoubt->count, placeOf(row), Formats{}.day(row.inDoubt->from));
+        break;
+    case QuestionKind::OutsideReading:
+    case QuestionKind::AnsweredNo:
+    case QuestionKind::CannotSee:
+    case QuestionKind::SurfaceDoubt:
+        break;
+    }
+    return {};
+}
+
+} // namespace
+
+MarkShape shapeOf(const QuestionRow& row)
+{
+    if (!row.story.isOpen())
+        return MarkShape::Done;
+    return shapeOf(row.story.question.kind);
+}
+
+Role shapeRoleOf(const QuestionRow& row)
+{
+    if (!row.story.isOpen())
+        return Role::InkSoft;
+    return shapeRoleOf(row.story.question.kind);
+}
+
+QString titleOf(const QuestionRow& row)
+{
+    return QuestionWords::asked(row.story.question.kind, placeOf(row));
+}
+
+QString stateOf(const QuestionRow& row)
+{
+    const Formats formats;
+    if (row.story.isOpen())
+        return QuestionWords::openSince(formats.day(row.story.question.stamp.when.localDay()));
+    return QuestionWords::closedOn(formats.day(row.story.resolution->stamp.when.localDay()),
+                                   QString::fromStdString(row.decidedBy));
+}
+
+QString detailOf(const QuestionRow& row)
+{
+    const Question& question = row.story.question;
+    if (question.check)
+        return QuestionWords::withDetail(stateOf(row), QuestionWords::step(*question.check));
+    if (question.surfaceCheck)
+        return QuestionWords::withDetail(stateOf(row), QuestionWords::step(*question.surfaceCheck));
+    if (!row.readings.empty())
+        return QuestionWords::withDetail(stateOf(row), Formats{}.interval(row.readings.back().interval));
+    return stateOf(row);
+}
+
+QStringList storyOf(const QuestionRow& row)
+{
+    const Formats formats;
+    QStringList sentences = answerSentences(row) + readingSentences(row);
+    if (const QString kind = kindSentence(row); !kind.isEmpty())
+        sentences << kind;
+    sentences << QuestionWords::statedBy(QString::fromStdString(row.statedBy),
+                                         formats.moment(row.story.question.stamp.when));
+    if (row.recordBegins)
+        sentences << QuestionWords::inRecord(formats.moment(*row.recordBegins), row.ofOpenRecord);
+    if (const auto& resolution = row.story.resolution)
+        sentences << QuestionWords::closedBy(QString::fromStdString(row.decidedBy),
+                                             formats.moment(resolution->stamp.when),
+                                             QString::fromStdString(row.enteredBy));
+    return sentences;
+}
+
+QString consequenceOf(const QuestionRow& row)
+{
+    if (!row.story.isOpen())
+        return {};
+    if (row.story.question.kind == QuestionKind::GaugeQuarantined)
+        return QuestionWords::gaugeStaysInDoubt();
+    if (row.startsAgain)
+        return QuestionWords::willStartAgain(placeOf(row));
+    if (row.story.question.surface && row.ofOpenRecord)
+        return QuestionWords::willTryAgain(placeOf(row));
+    return {};
+}
+
+QString resultOf(const QuestionRow& row, const Closed& closed)
+{
+    if (closed.startsAgain)
+        return QuestionWords::startedAgain(placeOf(row));
+    if (row.story.question.surface && row.ofOpenRecord)
+        return QuestionWords::tryAgain(placeOf(row));
+    return QuestionWords::closedNow();
+}
+
+} // namespace rig

@@ -1,0 +1,54 @@
+#pragma once
+
+#include "app/pages/page.h"
+#include "app/pages/questions/questions_presenter.h"
+
+class QLabel;
+class QStackedWidget;
+
+namespace rig {
+
+class QuestionPanel;
+class RowList;
+
+// The questions of one airframe, open ones first, and the form that closes one. It is no moment of its own:
+// the line below the top bar leads here, and Esc back to where one was.
+class QuestionsPage : public Page
+{
+    Q_OBJECT
+
+public:
+    explicit QuestionsPage(Records& records, QWidget* parent = nullptr); // `records` outlives it
+
+    void showAirframe(std::optional<AirframeId> airframe) override;
+    void setLook(const Look& look) override;
+
+signals:
+    void leaveAsked();
+
+protected:
+    void focusInEvent(QFocusEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    QWidget* makeList();
+    void refresh();
+    void display();
+    void choose(int row);
+    void close(QuestionId question, const CloseEntry& entry);
+    void showMessage(const QString& sentence);
+
+    QuestionsPresenter m_presenter;
+    std::optional<AirframeId> m_airframe;
+    QuestionsView m_view;
+    std::optional<QuestionId> m_chosen;
+
+    QWidget* m_card = nullptr; // the list's
+    QLabel* m_count = nullptr;
+    RowList* m_rows = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    QuestionPanel* m_panel = nullptr;
+    QLabel* m_message = nullptr;
+};
+
+} // namespace rig

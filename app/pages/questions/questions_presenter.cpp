@@ -1,0 +1,243 @@
+#include "app/pages/questions/questions_presenter.h"
+
+#include "core/rigging/rigging_flow.h"
+#include "core/store/names.h"
+
+#include <algorithm>
+#include <array>
+
+namespace rig {
+
+namespace {
+
+constexpr std::array kTurns{Turn::First, Turn::Second};
+
+template <typename Things, typename IdType>
+std::string nameIn(const Things& things, const std::optional<IdType>& id)
+{
+    const auto found = std::ranges::find_if(things, [&id](const auto& thing) { return id == thing.id; });
+    return found == things.end() ? std::string{} : found->name;
+}
+
+std::string placeOf(const Question& question, const std::vector<Coupling>& couplings,
+                    const std::vector<Surface>& surfaces, const std::vector<Gauge>& gauges)
+{
+    if (question.surface)
+        return nameIn(surfaces, question.surface);
+    if (question.coupling)
+        return nameIn(couplings, question.coupling);
+    return nameIn(gauges, question.gauge);
+}
+
+std::optional<Answer> answerOf(const Question& question, const Result<RecordContent>& content)
+{
+    if (question.kind == QuestionKind::AnsweredNo)
+        return Answer::No;
+    if (question.kind == QuestionKind::CannotSee)
+        return Answer::CannotSee;
+    if (question.kind != QuestionKind::SurfaceDoubt || !content)
+        return std::nullopt;
+    std::optional<Answer> last;
+    for (const SurfaceCheck& check : content.value().surfaceChecks)
+        if (question.surface == check.surface && question.surfaceCheck == check.kind &&
+            check.answer != Answer::Yes && check.id.bytes < question.id.bytes)
+            last = check.answer;
+    return last;
+}
+
+// The reading itself and, where two disagree, the other person's last one before it.
+std::vector<AskedReading> readingsOf(const Question& question, const AirframeFacts& facts)
+{
+    std::vector<AskedReading> asked;
+    const auto about = std::ranges::find_if(
+        facts.readings, [&question](const KeptReading& kept) { return question.reading == kept.reading.id; });
+    if (about == facts.readings.end())
+        return asked;
+    const Reading& reading = about->reading;
+    if (question.kind == QuestionKind::ReadingsDisagree) {
+        const Reading* other = nullptr;
+        for (const KeptReading& kept : facts.readings)
+            if (kept.reading.record == reading.record && kept.reading.coupling == reading.coupling &&
+                kept.reading.turn != reading.turn && kept.reading.id < reading.id)
+                other = &kept.reading;
+        if (other)
+            asked.push_back({other->interval, facts.nameOf(other->person)});
+    }
+    asked.push_back({reading.interval, facts.nameOf(reading.person)});
+    return asked;
+}
+
+// From the check that asked: the last one before the question.
+std::optional<ReadingsInDoubt> inDoubt(const Question& question, const AirframeFacts& facts)
+{
+    if (question.kind != QuestionKind::GaugeQuarantined)
+        return std::nullopt;
+    std::optional<ReadingsInDoubt> found;
+    for (const GaugeCheck& check : facts.gaugeChecks)
+        if (question.gauge == check.gauge && check.quarantineFrom && check.id.bytes < question.id.bytes)
+            found = ReadingsInDoubt{*check.quarantineFrom, 0};
+    if (!found)
+        return std::nullopt;
+    found->count = static_cast<int>(std::ranges::count_if(facts.readings, [&](const KeptReading& kept) {
+        return kept.reading.gauge == question.gauge && kept.reading.when.localDay() >= found->from;
+    }));
+    return found;
+}
+
+std::vector<CloseLack> lacksOf(const CloseEntry& entry, const QuestionStory& story)
+{
+    if (!story.isOpen())
+        return {CloseLack::AlreadyClosed};
+    std::vector<CloseLack> lacks;
+    if (!entry.decidedBy)
+        lacks.push_back(CloseLack::Person);
+    if (isBlank(entry.found))
+        lacks.push_back(CloseLack::Found);
+    if (isBlank(entry.done))
+        lacks.push_back(CloseLack::Done);
+    return lacks;
+}
+
+void sortRows(std::vector<QuestionRow>& rows)
+{
+    std::ranges::stable_sort(rows, [](const QuestionRow& a, const QuestionRow& b) {
+        if (a.story.isOpen() != b.story.isOpen())
+            return a.story.isOpen();
+        return a.story.isOpen() ? a.story.question.id < b.story.question.id
+                                : a.story.resolution->id > b.story.resolution->id;
+    });
+}
+
+} // namespace
+
+int QuestionsView::openCount() const
+{
+    return static_cast<int>(
+        std::ranges::count_if(rows, [](const QuestionRow& row) { return row.story.isOpen(); }));
+}
+
+const QuestionRow* QuestionsView::find(QuestionId id) const
+{
+    const auto found =
+        std::ranges::find_if(rows, [&id](const QuestionRow& row) { return row.story.question.id == id; });
+    return found == rows.end() ? nullptr : &*found;
+}
+
+Result<std::optional<RecordContent>> QuestionsPresenter::openContent(AirframeId airframe) const
+{
+    const auto open = m_records.openRecord(airframe);
+    if (!open)
+        return open.problem();
+    if (!open.value())
+        return std::optional<RecordContent>{};
+    const auto content = m_records.content(*open.value());
+    if (!content)
+        return content.problem();
+    return std::optional{content.value()};
+}
+
+Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
+{
+    const auto known = factsOf(m_records, airframe);
+    if (!known)
+        return known.problem();
+    const auto open = openContent(airframe);
+    if (!open)
+        return open.problem();
+    const AirframeFacts& facts = known.value();
+    QuestionsView view;
+    view.airframe = facts.airframe;
+    view.persons = facts.persons;
+    for (const QuestionStory& story : facts.questions) {
+        const Question& question = story.question;
+        QuestionRow row;
+        row.story = story;
+        row.place = placeOf(question, facts.couplings, facts.surfaces, facts.gauges);
+        row.answer = answerOf(question, question.record ? m_records.content(*question.record)
+                                                        : Result<RecordContent>{RecordContent{}});
+        row.readings = readingsOf(question, facts);
+        row.inDoubt = inDoubt(question, facts);
+        row.statedBy = question.stamp.by ? facts.nameOf(*question.stamp.by) : std::string{};
+        for (const RiggingRecord& record : facts.riggingRecords)
+            if (question.record == record.id)
+                row.recordBegins = record.begins;
+        row.ofOpenRecord = open.value() && question.record == open.value()->record.id;
+        row.startsAgain = story.isOpen() && open.value() && question.coupling;
+        if (const auto& resolution = story.resolution) {
+            row.decidedBy = facts.nameOf(resolution->person);
+            row.enteredBy = resolution->stamp.by ? facts.nameOf(*resolution->stamp.by) : std::string{};
+        }
+        view.rows.push_back(std::move(row));
+    }
+    sortRows(view.rows);
+    return view;
+}
+
+Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) const
+{
+    std::vector<QuestionStory> stories;
+    std::vector<Coupling> couplings;
+    std::vector<Surface> surfaces;
+    std::vector<Gauge> gauges;
+    Problem problem;
+    if (!take(m_records.questions(airframe), stories, problem))
+        return problem;
+    std::erase_if(stories, [](const QuestionStory& story) { return !story.isOpen(); });
+    if (stories.empty())
+        return std::vector<OpenQuestion>{};
+    if (!take(m_records.couplings(airframe), couplings, problem) ||
+        !take(m_records.surfaces(airframe), surfaces, problem) || !take(m_records.gauges(), gauges, problem))
+        return problem;
+    std::vector<OpenQuestion> open;
+    for (const QuestionStory& story : stories)
+        open.push_back({story.question.kind, placeOf(story.question, couplings, surfaces, gauges),
+                        story.question.stamp.when.localDay()});
+    return open;
+}
+
+Outcome QuestionsPresenter::startAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp)
+{
+    for (const Turn turn : kTurns) {
+        if (!flowOf(content, coupling, turn).begun)
+            continue;
+        const auto added = m_records.add(
+            Interruption{{}, content.record.id, coupling, turn, InterruptionReason::QuestionClosed, stamp});
+        if (!added)
+            return added.problem();
+    }
+    return Done{};
+}
+
+Result<Closed> QuestionsPresenter::close(AirframeId airframe, QuestionId id, const CloseEntry& entry)
+{
+    Closed closed;
+    const Outcome kept = m_records.together([&]() -> Outcome {
+        const auto stories = m_records.questions(airframe);
+        if (!stories)
+            return stories.problem();
+        const auto story = std::ranges::find_if(
+            stories.value(), [&id](const QuestionStory& one) { return one.question.id == id; });
+        if (story == stories.value().end())
+            return Problem{ProblemKind::NotFound, textOf(id.bytes)};
+        closed.lacks = lacksOf(entry, *story);
+        if (!closed.isClosed())
+            return Done{};
+        const Stamp stamp{entry.enteredBy, {}};
+        const auto added =
+            m_records.add(Resolution{{}, id, *entry.decidedBy, entry.found, entry.done, stamp});
+        if (!added)
+            return added.problem();
+        const auto content = openContent(airframe);
+        if (!content)
+            return content.problem();
+        if (!content.value() || !story->question.coupling)
+            return Done{};
+        closed.startsAgain = true;
+        return startAgain(*content.value(), *story->question.coupling, stamp);
+    });
+    if (!kept)
+        return kept.problem();
+    return closed;
+}
+
+} // namespace rig

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "app/pages/questions/questions_view.h"
+#include "core/store/airframe_facts.h"
+
+namespace rig {
+
+// Facts of the file -> the questions and their stories; a named decision -> a resolution. Knows no widget.
+class QuestionsPresenter
+{
+public:
+    explicit QuestionsPresenter(Records& records) : m_records{records} {} // outlives it
+
+    Result<QuestionsView> view(AirframeId airframe) const;
+    // Oldest first.
+    Result<std::vector<OpenQuestion>> open(AirframeId airframe) const;
+    // Somebody has been at the coupling, whichever record asked: in the record that is open it starts again
+    // at the look, for each person who has begun there. Kept together with the resolution or not at all.
+    Result<Closed> close(AirframeId airframe, QuestionId question, const CloseEntry& entry);
+
+private:
+    Result<std::optional<RecordContent>> openContent(AirframeId airframe) const;
+    Outcome startAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp);
+
+    Records& m_records;
+};
+
+} // namespace rig

@@ -1,0 +1,82 @@
+#pragma once
+
+#include "core/airframe/airframe.h"
+#include "core/airframe/person.h"
+#include "core/rigging/question.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+// One reading that a question is about, and who took it.
+struct AskedReading
+{
+    GapInterval interval;
+    std::string person;
+};
+
+// Readings that are in doubt since a gauge is.
+struct ReadingsInDoubt
+{
+    Day from;
+    int count = 0;
+};
+
+// A question with all that is needed to tell its story.
+struct QuestionRow
+{
+    QuestionStory story;
+    std::string place;                  // name of the coupling, the surface or the gauge
+    std::optional<Answer> answer;       // of a check or a control check
+    std::vector<AskedReading> readings; // the one outside, or the two that disagree, in time order
+    std::optional<ReadingsInDoubt> inDoubt;
+    std::string statedBy;
+    std::optional<Moment> recordBegins;
+    bool ofOpenRecord = false;
+    bool startsAgain = false; // after closing it the coupling is at the look in the record that is open
+    std::string decidedBy;    // of a closed one
+    std::string enteredBy;    // likewise; empty when nobody else was named
+};
+
+// Open questions oldest first, then closed ones, the last closed first.
+struct QuestionsView
+{
+    Airframe airframe;
+    std::vector<Person> persons;
+    std::vector<QuestionRow> rows;
+
+    int openCount() const;
+    const QuestionRow* find(QuestionId id) const; // null when there is none
+};
+
+// What the window says of one open question beside every page.
+struct OpenQuestion
+{
+    QuestionKind kind = QuestionKind::OutsideReading;
+    std::string place;
+    Day since;
+};
+
+// What stands in the form, as typed.
+struct CloseEntry
+{
+    std::optional<PersonId> decidedBy;
+    std::optional<PersonId> enteredBy; // when it is somebody else
+    std::string found;
+    std::string done;
+};
+
+enum class CloseLack { Person, Found, Done, AlreadyClosed };
+
+// Either what is lacking, and nothing was kept, or what came of it.
+struct Closed
+{
+    std::vector<CloseLack> lacks;
+    bool startsAgain = false;
+
+    bool isClosed() const { return lacks.empty(); }
+};
+
+} // namespace rig

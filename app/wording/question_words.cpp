@@ -1,0 +1,244 @@
+#include "app/wording/question_words.h"
+
+namespace rig {
+
+QString QuestionWords::asked(QuestionKind kind, const QString& place)
+{
+    switch (kind) {
+    case QuestionKind::OutsideReading:
+        return tr("%1, outside its band").arg(place);
+    case QuestionKind::AnsweredNo:
+        return tr("%1, answered “no”").arg(place);
+    case QuestionKind::CannotSee:
+        return tr("%1, could not be seen").arg(place);
+    case QuestionKind::ReadingsDisagree:
+        return tr("%1, two readings disagree").arg(place);
+    case QuestionKind::SidesSwapped:
+        return tr("%1, left and right look swapped").arg(place);
+    case QuestionKind::SurfaceDoubt:
+        return tr("%1, a doubt in the control check").arg(place);
+    case QuestionKind::GaugeQuarantined:
+        break;
+    }
+    return tr("Gauge %1, readings in doubt").arg(place);
+}
+
+QString QuestionWords::openOn(const QString& registration, int open)
+{
+    return open == 1 ? tr("1 question is open on %1").arg(registration)
+                     : tr("%1 questions are open on %2").arg(open).arg(registration);
+}
+
+QStringList QuestionWords::barSentences(const QString& registration, const QStringList& asked,
+                                        const QString& firstInShort)
+{
+    const int count = static_cast<int>(asked.size());
+    const QString number = openOn(registration, count);
+    const auto naming = [&](const QString& names, int named) {
+        const QString all =
+            named < count ? tr("%1; and %2 more", "questions, how many others").arg(names).arg(count - named)
+                          : names;
+        return tr("%1: %2.", "so many are open: which").arg(number, all);
+    };
+    QStringList sentences;
+    for (int named = count; named > 0; --named)
+        sentences << naming(asked.mid(0, named).join(tr("; ", "between questions")), named);
+    sentences << naming(firstInShort, 1) << tr("%1.", "so many are open").arg(number);
+    return sentences;
+}
+
+QString QuestionWords::barWhileBlind(const QString& registration, int open)
+{
+    return tr("%1. Which is hidden while the second person works.", "so many are open")
+        .arg(openOn(registration, open));
+}
+
+QString QuestionWords::openAndClosed(int open, int closed)
+{
+    return tr("%1 open, %2 closed").arg(open).arg(closed);
+}
+
+QString QuestionWords::none()
+{
+    return tr("No question was ever asked on this airframe. An outside reading, a “no”, a “cannot see”, two "
+              "readings that disagree or a gauge in doubt open one.");
+}
+
+QString QuestionWords::closedOn(const QString& day, const QString& person)
+{
+    return tr("closed %1 by %2").arg(day, person);
+}
+
+QString QuestionWords::answered(const QString& step, Answer answer)
+{
+    switch (answer) {
+    case Answer::Yes:
+        return tr("%1: answered “yes”.").arg(step);
+    case Answer::No:
+        return tr("%1: answered “no”.").arg(step);
+    case Answer::CannotSee:
+        break;
+    }
+    return tr("%1: answered “cannot see”.").arg(step);
+}
+
+QString QuestionWords::step(CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return tr("Ball in the socket");
+    case CheckKind::PlungerHome:
+        return tr("Plunger home");
+    case CheckKind::SleeveAtStop:
+        return tr("Sleeve at its stop");
+    case CheckKind::Pull:
+        return tr("Pull, nothing moves");
+    case CheckKind::Secured:
+        break;
+    }
+    return tr("Secured");
+}
+
+QString QuestionWords::step(SurfaceCheckKind kind)
+{
+    switch (kind) {
+    case SurfaceCheckKind::HeldOneWay:
+        return tr("Held and resisted one way");
+    case SurfaceCheckKind::HeldOtherWay:
+        return tr("Held and resisted the other way");
+    case SurfaceCheckKind::Sense:
+        return tr("Moved as called");
+    case SurfaceCheckKind::FullTravel:
+        return tr("Full travel to both stops");
+    case SurfaceCheckKind::Neutral:
+        return tr("Neutral");
+    case SurfaceCheckKind::FreePlay:
+        return tr("Free play");
+    case SurfaceCheckKind::Freedom:
+        return tr("Freedom, no change of friction");
+    case SurfaceCheckKind::LocksEvenly:
+        return tr("Both lock evenly");
+    case SurfaceCheckKind::EveryNotch:
+        return tr("Every notch, both equal");
+    case SurfaceCheckKind::HoldsSetting:
+        return tr("Moves and holds its setting");
+    case SurfaceCheckKind::OpensTogether:
+        break;
+    }
+    return tr("Both open and both shut");
+}
+
+QString QuestionWords::outside(const QString& interval, const QString& person)
+{
+    return tr("%1, read by %2, lay outside this coupling's band.").arg(interval, person);
+}
+
+QString QuestionWords::reading(const QString& interval, const QString& person)
+{
+    return tr("%1, read by %2.").arg(interval, person);
+}
+
+QString QuestionWords::disagree()
+{
+    return tr("The two persons' readings differ by more than measuring explains. Both stand.");
+}
+
+QString QuestionWords::swapped()
+{
+    return tr("The left reading fits the right coupling's band and not its own, and the other way round.");
+}
+
+QString QuestionWords::inDoubt(int readings, const QString& gauge, const QString& day)
+{
+    return tr("%n reading(s) taken with %1 from %2 on cannot be judged by it.", nullptr, readings)
+        .arg(gauge, day);
+}
+
+QString QuestionWords::statedBy(const QString& person, const QString& moment)
+{
+    return person.isEmpty() ? tr("Asked on %1; nobody was named.").arg(moment)
+                            : tr("Stated by %1 on %2.").arg(person, moment);
+}
+
+QString QuestionWords::inRecord(const QString& moment, bool isOpen)
+{
+    return isOpen ? tr("In the rigging record begun %1, which is still open.").arg(moment)
+                  : tr("In the rigging record begun %1.").arg(moment);
+}
+
+QString QuestionWords::closedBy(const QString& person, const QString& moment, const QString& enteredBy)
+{
+    return enteredBy.isEmpty() || enteredBy == person
+               ? tr("Closed on %2: decided by %1.").arg(person, moment)
+               : tr("Closed on %2: decided by %1, entered by %3.").arg(person, moment, enteredBy);
+}
+
+QString QuestionWords::call(const QString& name, const QString& phone)
+{
+    if (name.isEmpty())
+        return tr("Stop, leave it as it is, and call a person entitled to decide. Whom to call is not set up "
+                  "yet: name the person in Set up (Ctrl+5).");
+    if (phone.isEmpty())
+        return tr("Stop, leave it as it is, call %1.").arg(name);
+    return tr("Stop, leave it as it is, call %1 (%2).", "name, telephone").arg(name, phone);
+}
+
+QString QuestionWords::onlyEntitled()
+{
+    return tr("Only a person entitled to decide closes a question.");
+}
+
+QString QuestionWords::neverByItself()
+{
+    return tr("A later reading inside the band never closes it.");
+}
+
+QString QuestionWords::willStartAgain(const QString& coupling)
+{
+    return tr("Once it is closed, %1 starts at the look in the record that is open, for both persons: "
+              "somebody "
+              "has been at it.")
+        .arg(coupling);
+}
+
+QString QuestionWords::willTryAgain(const QString& surface)
+{
+    return tr("After closing it, answer the control check of %1 again: the answer from before no longer "
+              "counts.")
+        .arg(surface);
+}
+
+QString QuestionWords::gaugeStaysInDoubt()
+{
+    return tr("Closing it does not lift the doubt from the gauge: only a later check that finds it usable "
+              "does, in Set up (Ctrl+5).");
+}
+
+QString QuestionWords::startedAgain(const QString& coupling)
+{
+    return tr("The question is closed. %1 starts at the look in Rigged today (Ctrl+1).").arg(coupling);
+}
+
+QString QuestionWords::tryAgain(const QString& surface)
+{
+    return tr("The question is closed. Answer the control check of %1 again in Rigged today (Ctrl+1).")
+        .arg(surface);
+}
+
+QString QuestionWords::notInList()
+{
+    return tr("Not in the list? Add the person in Set up (Ctrl+5). What you typed stays.");
+}
+
+QString QuestionWords::personMissing()
+{
+    return tr("Choose who decided. Nobody is filled in for you.");
+}
+
+QString QuestionWords::alreadyClosed()
+{
+    return tr(
+        "Somebody has closed this question meanwhile, so nothing was kept. What you typed is still here.");
+}
+
+} // namespace rig

@@ -1,0 +1,229 @@
+// A question from the reading that opens it to the person who closes it, and one that nobody closes: keyboard
+// only, in the whole window.
+
+#include "app/window/main_window.h"
+#include "core/rigging/rigging_flow.h"
+#include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+
+#include <QComboBox>
+#include <QMenu>
+#include <QPlainTextEdit>
+#include <QPushButton>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class QuestionsJourney : public testing::Test
+{
+protected:
+    QuestionsJourney()
+    {
+        Airframe airframe = must(store.records().airframes()).front();
+        airframe.callName = "A. Quill";
+        airframe.callPhone = "0700 0";
+        must(store.records().add(airframe));
+        must(store.records().add(aPerson("A. Quill")));
+        for (int i = 0; i < 12; ++i) {
+            Reading reading =
+                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
+            reading.purpose = Purpose::Baseline;
+            must(store.records().add(reading, std::nullopt));
+        }
+        store.clock().passMinutes(24 * 60);
+        window.resize(1280, 800);
+        window.show();
+        open();
+    }
+
+    void open()
+    {
+        window.openPath(QString::fromStdString(store.path()), OpenAs::Existing);
+        window.activateWindow();
+        settle();
+    }
+
+    static void settle()
+    {
+        for (int i = 0; i < 3; ++i)
+            QApplication::processEvents();
+    }
+
+    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier)
+    {
+        QTest::keyClick(window.focusWidget() ? window.focusWidget() : &window, key, with);
+        settle();
+    }
+
+    void type(const char* text)
+    {
+        for (const char* c = text; *c; ++c) {
+            QTest::keyClick(window.focusWidget() ? window.focusWidget() : &window, *c);
+            settle();
+        }
+    }
+
+    void tabTo(const char* name)
+    {
+        for (int i = 0; i < 80 && focused() != name; ++i)
+            press(Qt::Key_Tab);
+        ASSERT_EQ(focused(), name);
+    }
+
+    std::string focused()
+    {
+        return window.focusWidget() ? window.focusWidget()->objectName().toStdString() : std::string{};
+    }
+
+    void begin()
+    {
+        tabTo("leader");
+        press(Qt::Key_Down); // M. Oren
+        press(Qt::Key_Tab);
+        press(Qt::Key_Return);
+        tabTo("seasonNext"); // the first record of the year begins with its list
+        press(Qt::Key_Return);
+    }
+
+    bool barShown() { return part(window, "questionBar").isVisible(); }
+    std::string bar() { return barShown() ? textOf(window, "questionBarText") : std::string{}; }
+
+    RecordContent content()
+    {
+        const auto records = must(store.records().riggingRecords(hangar.airframe));
+        return must(store.records().content(records.back().id));
+    }
+
+    std::string firstChoice()
+    {
+        return part<QPushButton>(window, "registration")
+            .findChild<QMenu*>()
+            ->actions()
+            .front()
+            ->text()
+            .toStdString();
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    ScriptedPrompts prompts;
+    MainWindow window{store.clock(), prompts};
+};
+
+} // namespace
+
+TEST_F(QuestionsJourney, AnOutsideReadingIsResolvedByAnEngineer)
+{
+    EXPECT_FALSE(barShown());
+    begin();
+    type("yyy0.9");
+    press(Qt::Key_Return);
+    EXPECT_NE(textOf(window, "verdictCaution").find("Stop, leave it as it is, call A. Quill (0700 0)"),
+              std::string::npos);
+    EXPECT_EQ(bar(), "1 question is open on QX-17: Left aileron, outside its band since 3 May 2026.");
+    EXPECT_NE(firstChoice().find("1 open question"), std::string::npos) << firstChoice();
+    type("m0.5"); // a later reading inside the band closes nothing
+    press(Qt::Key_Return);
+    EXPECT_EQ(textOf(window, "verdictWord"), "Inside the band");
+    type("yy");
+    EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).isDone());
+    EXPECT_TRUE(barShown());
+
+    press(Qt::Key_2, Qt::ControlModifier);
+    EXPECT_TRUE(window.page(Moments::Trends)->isVisible());
+    EXPECT_TRUE(barShown());
+    press(Qt::Key_6, Qt::ControlModifier);
+    EXPECT_FALSE(window.page(Moments::Trends)->isVisible());
+    EXPECT_EQ(textOf(window, "questionTitle"), "Left aileron, outside its band");
+    EXPECT_NE(textOf(window, "questionStory").find("0.90–0.95 mm, read by M. Oren"), std::string::npos);
+    EXPECT_NE(textOf(window, "questionConsequence").find("Left aileron starts at the look"),
+              std::string::npos);
+    press(Qt::Key_Return);
+    press(Qt::Key_Down);
+    press(Qt::Key_Down);
+    press(Qt::Key_Down); // A. Quill
+    EXPECT_EQ(part<QComboBox>(window, "decidedBy").currentText(), "A. Quill");
+    press(Qt::Key_Tab);
+    type("grit under the plunger");
+    press(Qt::Key_Tab);
+    type("cleaned, connected anew");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_NE(textOf(window, "closeResult").find("Left aileron starts at the look"), std::string::npos);
+    EXPECT_FALSE(barShown());
+    EXPECT_EQ(firstChoice().find("open question"), std::string::npos) << firstChoice();
+    EXPECT_EQ(content().interruptions.back().reason, InterruptionReason::QuestionClosed);
+
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(window.page(Moments::Trends)->isVisible()) << "back where one was";
+    press(Qt::Key_1, Qt::ControlModifier);
+    EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).interrupted);
+    type("0.5"); // the leaves are shut again
+    press(Qt::Key_Return);
+    EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).readings.empty());
+    press(Qt::Key_Escape);
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(textOf(window, "verdictWord"), "Inside the band");
+    type("yy");
+    EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).isDone());
+    EXPECT_FALSE(barShown()) << "the outside reading no longer blocks";
+    EXPECT_FALSE(part(window, "problemBanner").isVisible()) << textOf(window, "problemText");
+}
+
+TEST_F(QuestionsJourney, ACannotSeeStaysOpenUntilSomebodyClosesIt)
+{
+    begin();
+    type("yc");
+    const std::string said = "1 question is open on QX-17: Left aileron, could not be seen since 3 May 2026.";
+    EXPECT_EQ(bar(), said);
+    press(Qt::Key_Escape); // from the look again, this time with a mirror
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    type("yy");
+    EXPECT_EQ(bar(), said) << "a later yes closes nothing";
+    for (const Qt::Key moment : {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5}) {
+        press(moment, Qt::ControlModifier);
+        EXPECT_EQ(bar(), said);
+    }
+    open(); // the next morning
+    EXPECT_EQ(bar(), said);
+}
+
+TEST_F(QuestionsJourney, NothingOfTheFirstResultIsToldWhileTheSecondPersonWorks)
+{
+    begin();
+    type("yyy0.9");
+    press(Qt::Key_Return);
+    type("yy");
+    EXPECT_NE(bar().find("outside"), std::string::npos);
+    type("s");
+    EXPECT_EQ(bar(), "1 question is open on QX-17. Which is hidden while the second person works.");
+    press(Qt::Key_2, Qt::ControlModifier);
+    EXPECT_NE(bar().find("outside"), std::string::npos);
+}
+
+TEST_F(QuestionsJourney, TheLineNamesAsManyQuestionsAsFitAndClipsNothing)
+{
+    for (const QuestionKind kind : {QuestionKind::OutsideReading, QuestionKind::ReadingsDisagree,
+                                    QuestionKind::SidesSwapped, QuestionKind::CannotSee}) {
+        Question question;
+        question.airframe = hangar.airframe;
+        question.kind = kind;
+        question.coupling = hangar.rightAileron;
+        must(store.records().add(question));
+    }
+    open();
+    EXPECT_NE(bar().find("4 questions are open on QX-17: Right aileron, outside its band since 3 May 2026"),
+              std::string::npos)
+        << bar();
+    EXPECT_NE(bar().find("more."), std::string::npos) << bar();
+    for (const double scale : {1.0, 1.5, 2.0}) {
+        window.setLook(lookAt(scale));
+        settle();
+        expectNothingClipped(part(window, "questionBar"));
+        EXPECT_NE(bar().find("4 questions are open"), std::string::npos) << bar();
+    }
+}
