@@ -56,7 +56,7 @@ QPushButton[kind="answer"]:checked { background: @Accent; color: @AccentText; bo
 QPushButton[kind="answer"][doubt="true"]:checked { background: @NearEdgeText; color: @Card; border-color: @NearEdgeText; }
 QPushButton[kind="chip"] { font-size: 13px; padding: 4px 10px; }
 QPushButton[kind="chip"]:focus { padding: 3px 9px; }
-QPushButton[kind="chip"]:checked { background: @AccentFill; border: 2px solid @Accent; padding: 3px 9px; font-weight: 600; }
+QPushButton[kind="chip"]:checked { background: @AccentFill; border: 2px solid @Accent; padding: 3px 9px; }
 QPushButton[kind="link"] { background: transparent; border: 1px solid transparent; color: @Accent; padding: 4px 6px; text-align: left; }
 QPushButton[kind="link"]:focus { border: 1px solid @Accent; }
 QPushButton[kind="row"] { background: transparent; border: 2px solid transparent; border-radius: 8px; padding: 8px; text-align: left; }
