@@ -121,6 +121,15 @@ QString WindowPrompts::askNewFile(QWidget* parent, const QString& filter)
     return chosenFile(dialog);
 }
 
+QString WindowPrompts::askSaveFile(QWidget* parent, const QString& filter, const QString& suggestedName)
+{
+    QFileDialog dialog{parent, PromptWords::saveFileTitle(), {}, filter};
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(suffixIn(filter));
+    dialog.selectFile(suggestedName);
+    return chosenFile(dialog);
+}
+
 QString WindowPrompts::askOpenFile(QWidget* parent, const QString& filter)
 {
     QFileDialog dialog{parent, PromptWords::openFileTitle(), {}, filter};

@@ -27,6 +27,8 @@ public:
     // A path, or an empty string when the user turned away.
     virtual QString askNewFile(QWidget* parent, const QString& filter) = 0;
     virtual QString askOpenFile(QWidget* parent, const QString& filter) = 0;
+    // Where to write something that can be made again at any time; asks before it takes another file's place.
+    virtual QString askSaveFile(QWidget* parent, const QString& filter, const QString& suggestedName) = 0;
 };
 
 // The real windows.
@@ -39,6 +41,7 @@ public:
     std::optional<QString> askText(QWidget* parent, const QString& title, const QString& question) override;
     QString askNewFile(QWidget* parent, const QString& filter) override;
     QString askOpenFile(QWidget* parent, const QString& filter) override;
+    QString askSaveFile(QWidget* parent, const QString& filter, const QString& suggestedName) override;
 };
 
 } // namespace rig

@@ -75,7 +75,7 @@ public:
         }
     }
 
-    std::vector<Page> take() { return std::move(m_pages); }
+    std::vector<PrintedPage> take() { return std::move(m_pages); }
 
 private:
     bool isAtTop() const { return m_y <= m_body.top(); }
@@ -113,7 +113,7 @@ private:
 
     QRectF m_body;
     double m_y = 0;
-    std::vector<Page> m_pages;
+    std::vector<PrintedPage> m_pages;
 };
 
 PageText toRight(PageText text, double right)
@@ -124,7 +124,7 @@ PageText toRight(PageText text, double right)
     return text;
 }
 
-void addHead(Page& page, const FrameLines& lines, const QRectF& body)
+void addHead(PrintedPage& page, const FrameLines& lines, const QRectF& body)
 {
     double y = kEdgeMargin;
     for (const QString& line : lines.airframe) {
@@ -141,7 +141,7 @@ void addHead(Page& page, const FrameLines& lines, const QRectF& body)
     page.lines.push_back({{body.left(), rule}, {body.right(), rule}, Role::InkSoft, 1});
 }
 
-void addFoot(Page& page, const FrameLines& lines, const QRectF& body, const QString& number)
+void addFoot(PrintedPage& page, const FrameLines& lines, const QRectF& body, const QString& number)
 {
     const double rule = body.bottom() + kGap / 2;
     page.lines.push_back({{body.left(), rule}, {body.right(), rule}, Role::InkSoft, 1});
@@ -177,7 +177,7 @@ QSizeF sizeOf(Paper paper)
     return {8.5 * 96, 11 * 96};
 }
 
-void Page::add(const Page& other, QPointF at)
+void PrintedPage::add(const PrintedPage& other, QPointF at)
 {
     for (PageText text : other.texts) {
         text.baseline += at;
@@ -214,14 +214,14 @@ PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Pape
     flow.pages = placing.take();
     const int count = static_cast<int>(flow.pages.size());
     for (int i = 0; i < count; ++i) {
-        Page& page = flow.pages[static_cast<std::size_t>(i)];
+        PrintedPage& page = flow.pages[static_cast<std::size_t>(i)];
         addHead(page, lines, flow.body);
         addFoot(page, lines, flow.body, ReportWords::pageOf(i + 1, count));
     }
     return flow;
 }
 
-void paint(QPainter& painter, const Page& page, const Theme& theme)
+void paint(QPainter& painter, const PrintedPage& page, const Theme& theme)
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);

@@ -66,7 +66,7 @@ struct PagePicture
 };
 
 // Plain shapes; painting decides nothing.
-struct Page
+struct PrintedPage
 {
     std::vector<PageText> texts;
     std::vector<PageLine> lines;
@@ -74,20 +74,20 @@ struct Page
     std::vector<PageMark> marks;
     std::vector<PagePicture> pictures;
 
-    void add(const Page& other, QPointF at);
+    void add(const PrintedPage& other, QPointF at);
 };
 
 struct PageFlow
 {
     Paper paper = Paper::A4;
     QRectF body; // between what stands above and below, the same on every page
-    std::vector<Page> pages;
+    std::vector<PrintedPage> pages;
 };
 
 // Measures every block, then places them. A row of a table is never split, unless it is longer than a page; a
 // table that runs on repeats its head; a heading stays with what follows.
 PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Paper paper);
 
-void paint(QPainter& painter, const Page& page, const Theme& theme);
+void paint(QPainter& painter, const PrintedPage& page, const Theme& theme);
 
 } // namespace rig

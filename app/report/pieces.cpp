@@ -220,7 +220,7 @@ private:
         return piece;
     }
 
-    static void addCellLine(Page& shapes, const CellLine& line, QPointF at)
+    static void addCellLine(PrintedPage& shapes, const CellLine& line, QPointF at)
     {
         const CellText& style = *line.style;
         if (style.mark && line.isFirst)

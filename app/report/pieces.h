@@ -12,7 +12,7 @@ namespace rig {
 // A part of a block that is not split further, measured, with its shapes as if its corner were at the origin.
 struct Piece
 {
-    Page shapes;
+    PrintedPage shapes;
     double height = 0;
     double space = 0;           // kept free above it, except at the top of a page
     bool keepsWithNext = false; // heading and first row, say

@@ -16,6 +16,7 @@ public:
     static QString leaveAsItIs() { return tr("Leave as it is"); }
     static QString takeText() { return tr("Enter this"); }
     static QString newFileTitle() { return tr("Choose a name for the file"); }
+    static QString saveFileTitle() { return tr("Where to write it"); }
     static QString openFileTitle() { return tr("Choose a file"); }
 };
 

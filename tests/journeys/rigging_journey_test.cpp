@@ -165,6 +165,12 @@ TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     EXPECT_EQ(content().close->first, hangar.oren);
     EXPECT_EQ(content().close->second, hangar.vale);
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
+
+    EXPECT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible()) << "the record is read again";
+    type("b");
+    EXPECT_FALSE(page.findChild<QPushButton*>("printRecord")->isVisible());
+    type("l");
+    EXPECT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible());
 }
 
 TEST_F(RiggingJourney, KeepsTheLeavesShutUntilTheBallIsSeen)

@@ -38,7 +38,7 @@ PageFlow pagesOf(const std::vector<Block>& blocks, Paper paper = Paper::A4)
     return layoutPages(kFrame, blocks, paper);
 }
 
-const PageText* find(const Page& page, const QString& text)
+const PageText* find(const PrintedPage& page, const QString& text)
 {
     for (const PageText& one : page.texts)
         if (one.text == text)
@@ -73,7 +73,7 @@ TEST(Pages, KeepEveryRowOnOnePageAndRepeatTheHead)
         const PageFlow flow = pagesOf({tableOf(100)}, paper);
         expectWellPlaced(flow);
         int rows = 0;
-        for (const Page& page : flow.pages) {
+        for (const PrintedPage& page : flow.pages) {
             EXPECT_EQ(timesIn(textsOf(page), "First"), 1) << "the head stands once above its rows";
             for (int i = 0; i < 100; ++i) {
                 const PageText* top = find(page, "top " + QString::number(i));
@@ -121,7 +121,7 @@ TEST(Pages, DoNotLeaveAHeadingAloneAtTheFoot)
         blocks.push_back(HeadingBlock{QStringLiteral("The table"), 3});
         blocks.push_back(tableOf(20));
         const PageFlow flow = pagesOf(blocks);
-        for (const Page& page : flow.pages)
+        for (const PrintedPage& page : flow.pages)
             EXPECT_TRUE(!find(page, "The table") || find(page, "top 0")) << "after " << before << " lines";
     }
 }
@@ -139,7 +139,7 @@ TEST(Pages, KeepAPictureWithItsTable)
     const PageFlow flow = pagesOf(blocks);
     expectWellPlaced(flow);
     std::size_t pictures = 0;
-    for (const Page& page : flow.pages) {
+    for (const PrintedPage& page : flow.pages) {
         pictures += page.pictures.size();
         EXPECT_EQ(static_cast<int>(page.pictures.size()), timesIn(textsOf(page), "top 0"));
     }

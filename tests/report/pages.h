@@ -8,7 +8,7 @@
 
 namespace rig::test {
 
-inline QStringList textsOf(const Page& page)
+inline QStringList textsOf(const PrintedPage& page)
 {
     QStringList texts;
     for (const PageText& text : page.texts)
@@ -19,7 +19,7 @@ inline QStringList textsOf(const Page& page)
 inline QStringList textsOf(const PageFlow& flow)
 {
     QStringList texts;
-    for (const Page& page : flow.pages)
+    for (const PrintedPage& page : flow.pages)
         texts << textsOf(page);
     return texts;
 }
@@ -34,7 +34,7 @@ inline void expectWellPlaced(const PageFlow& flow)
 {
     const QSizeF size = sizeOf(flow.paper);
     const QRectF within{flow.body.left() - 0.5, 30, flow.body.width() + 1, size.height() - 60};
-    for (const Page& page : flow.pages) {
+    for (const PrintedPage& page : flow.pages) {
         std::vector<QRectF> places;
         for (const PageText& text : page.texts) {
             EXPECT_TRUE(within.contains(text.where)) << text.text.toStdString();

@@ -90,7 +90,7 @@ TEST(RecordReport, StrikesThroughOnlyTheSupersededReading)
 {
     QStringList struck;
     const PageFlow flow = printed(fullRecord());
-    for (const Page& page : flow.pages)
+    for (const PrintedPage& page : flow.pages)
         for (const PageText& text : page.texts)
             if (text.struck)
                 struck << text.text;
@@ -105,7 +105,7 @@ TEST(RecordReport, CarriesTheCautions)
     EXPECT_TRUE(words.contains("A joint that is part-seated can pass this check."));
     EXPECT_TRUE(words.contains("This is none of the official logs"));
     ASSERT_GT(flow.pages.size(), 2U);
-    for (const Page& page : flow.pages)
+    for (const PrintedPage& page : flow.pages)
         EXPECT_TRUE(textsOf(page).join(QLatin1Char(' ')).contains(ReportWords::caution()));
 }
 
@@ -113,7 +113,7 @@ TEST(RecordReport, DrawsOneStripPerCouplingThatWasRead)
 {
     std::size_t strips = 0;
     const PageFlow flow = printed(manyOf(7, 1));
-    for (const Page& page : flow.pages)
+    for (const PrintedPage& page : flow.pages)
         for (const PagePicture& picture : page.pictures) {
             EXPECT_TRUE(picture.picture.inWords.contains("0.44"));
             ++strips;

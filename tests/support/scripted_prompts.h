@@ -16,9 +16,11 @@ public:
     std::deque<std::string> texts;
     std::deque<std::string> newFiles;
     std::deque<std::string> openFiles;
+    std::deque<std::string> saveFiles;
 
     std::vector<std::string> told;
-    std::vector<std::string> asked; // questions, in order; files by their filter
+    std::vector<std::string> asked;     // questions, in order; files by their filter
+    std::vector<std::string> suggested; // names for files to save
 
     void tell(QWidget*, const QString& text) override { told.push_back(text.toStdString()); }
 
@@ -37,6 +39,11 @@ public:
 
     QString askNewFile(QWidget*, const QString& filter) override { return fileFrom(newFiles, filter); }
     QString askOpenFile(QWidget*, const QString& filter) override { return fileFrom(openFiles, filter); }
+    QString askSaveFile(QWidget*, const QString& filter, const QString& suggestedName) override
+    {
+        suggested.push_back(suggestedName.toStdString());
+        return fileFrom(saveFiles, filter);
+    }
 
 private:
     template <typename T> static std::optional<T> next(std::deque<T>& script)

@@ -6,6 +6,7 @@
 #include "app/pages/rigged_today/coupling_panel.h"
 #include "app/pages/rigged_today/season_panel.h"
 #include "app/pages/rigged_today/start_panel.h"
+#include "app/pages/rigged_today/summary_panel.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
@@ -55,6 +56,8 @@ RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& 
     m_stack->addWidget(new FlowScroll{m_close});
     m_stack->addWidget(m_control);
     m_stack->addWidget(new FlowScroll{m_season});
+    m_summary = new SummaryPanel{records, clock, prompts};
+    m_stack->addWidget(m_summary);
     inner->addWidget(m_stack);
     layout->addWidget(card, 1);
     m_idle = new QTimer{this};
@@ -75,6 +78,9 @@ void RiggedTodayPage::connectPanels()
     onKey(Qt::Key_PageUp, [this] { step(-1); });
     connect(m_idle, &QTimer::timeout, this, [this] { interrupt(InterruptionReason::Idle); });
     connect(m_list, &RecordList::chosen, this, &RiggedTodayPage::showPlace);
+    connect(m_start, &StartPanel::lastRecordAsked, this, &RiggedTodayPage::showSummary);
+    connect(m_summary, &SummaryPanel::backAsked, this, &RiggedTodayPage::leaveSummary);
+    connect(m_summary, &SummaryPanel::problemArose, this, &Page::problemArose);
     connect(m_start, &StartPanel::beginAsked, this, &RiggedTodayPage::begin);
     connect(m_start, &StartPanel::takenApart, this, &RiggedTodayPage::takenApart);
     connect(m_season, &SeasonPanel::ticked, this, &RiggedTodayPage::tick);
@@ -109,6 +115,7 @@ void RiggedTodayPage::setLook(const Look& look)
     m_list->setLook(look);
     m_coupling->setLook(look);
     m_control->setLook(look);
+    m_summary->setLook(look);
 }
 
 void RiggedTodayPage::showAirframe(std::optional<AirframeId> airframe)
@@ -447,6 +454,22 @@ void RiggedTodayPage::close(PersonId first, PersonId second, const QString& note
     m_place = {};
     m_persons.clear();
     refresh();
+    showSummary();
+}
+
+void RiggedTodayPage::showSummary()
+{
+    if (!m_airframe || !report(m_summary->showLast(*m_airframe)))
+        return;
+    m_list->hide();
+    m_stack->setCurrentWidget(m_summary);
+    setFocus();
+}
+
+void RiggedTodayPage::leaveSummary()
+{
+    showCurrent();
+    setFocus();
 }
 
 bool RiggedTodayPage::report(const Outcome& outcome)
@@ -466,6 +489,10 @@ void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
     if (m_stack->currentIndex() == 1 && m_sheet && m_coupling->takeKey(event))
         return;
     if (m_stack->currentIndex() == 3 && m_control->takeKey(event))
+        return;
+    if (m_stack->currentIndex() == 0 && m_start->takeKey(event))
+        return;
+    if (m_stack->currentWidget() == m_summary && m_summary->takeKey(event))
         return;
     Page::keyPressEvent(event);
 }

@@ -19,6 +19,7 @@ class CouplingPanel;
 class Prompts;
 class SeasonPanel;
 class StartPanel;
+class SummaryPanel;
 
 // The rigging record of today: start, one coupling after another, second inspection, close.
 class RiggedTodayPage : public Page
@@ -61,6 +62,8 @@ private:
     void close(PersonId first, PersonId second, const QString& note, const std::vector<TickKind>& counted);
     void tick(TickKind kind);
     void takenApart();
+    void showSummary();
+    void leaveSummary();
     bool report(const Outcome& outcome);
     void report(const Problem& problem);
     std::optional<CouplingId> nextWaiting() const;
@@ -89,6 +92,7 @@ private:
     CouplingPanel* m_coupling = nullptr;
     ControlCheckPanel* m_control = nullptr;
     ClosePanel* m_close = nullptr;
+    SummaryPanel* m_summary = nullptr;
     QTimer* m_idle = nullptr;
 };
 

@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
+#include "app/report/record_summary.h"
 #include "core/store/ask.h"
 
 #include <algorithm>
@@ -129,6 +130,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     view.couplings = facts.couplingsInUse();
     view.surfaces = facts.surfacesInUse();
     view.lastClose = lastCloseIn(facts);
+    view.hasClosedRecord = lastClosedRecord(facts).has_value();
     view.mayStandRigged = mayStandRigged(facts);
     const RiggingRecord* open = openRecordIn(facts);
     if (!open)

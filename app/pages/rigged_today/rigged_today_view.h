@@ -40,6 +40,7 @@ struct RiggedTodayView
     std::vector<Surface> surfaces;     // in use, in the order of the control check
     std::optional<RecordHeader> record;
     std::optional<LastClose> lastClose;
+    bool hasClosedRecord = false; // one that was not left behind
     RecordReview review;
     bool isFirstOfSeason = false; // this record, by the calendar year
     // The last rigging was closed and nobody has noted since that it was taken apart.

@@ -4,6 +4,7 @@
 #include "app/widgets/parts.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/summary_words.h"
 
 #include <QFrame>
 #include <QLabel>
@@ -39,6 +40,9 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     m_last = labelOf({}, "soft");
     m_last->setObjectName("lastRecord");
     layout->addWidget(m_last);
+    m_showLast = buttonOf(SummaryWords::showLast(), "showLastRecord");
+    connect(m_showLast, &QPushButton::clicked, this, &StartPanel::lastRecordAsked);
+    layout->addWidget(m_showLast, 0, Qt::AlignLeft);
     addSince(layout);
     m_missing = labelOf({}, "caution");
     m_missing->setObjectName("startMissing");
@@ -110,6 +114,7 @@ void StartPanel::display(const RiggedTodayView& view)
                                        QString::fromStdString(view.lastClose->second));
     m_last->setText(last);
     m_last->setVisible(!last.isEmpty());
+    m_showLast->setVisible(view.hasClosedRecord);
     m_since->setVisible(view.mayStandRigged);
     m_apart->setVisible(view.mayStandRigged);
     for (QRadioButton* one : {m_anew, m_stood}) {
@@ -127,9 +132,18 @@ void StartPanel::display(const RiggedTodayView& view)
     m_begin->setEnabled(missing.isEmpty());
 }
 
+bool StartPanel::takeKey(QKeyEvent* event)
+{
+    if (!m_showLast->isVisible() || !isKey(*event, SummaryWords::keyLast()))
+        return false;
+    emit lastRecordAsked();
+    return true;
+}
+
 void StartPanel::displayNothing()
 {
     m_last->hide();
+    m_showLast->hide();
     m_since->hide();
     m_apart->hide();
     m_missing->setText(RiggedWords::noAirframe());

@@ -23,10 +23,13 @@ public:
 
     void display(const RiggedTodayView& view);
     void displayNothing(); // no airframe yet
+    // A key pressed anywhere on the page. False when it means nothing here.
+    bool takeKey(QKeyEvent* event);
 
 signals:
     void beginAsked(rig::PersonId leader, rig::RecordOrigin origin);
     void takenApart();
+    void lastRecordAsked();
 
 private:
     void addSince(QVBoxLayout* layout);
@@ -34,6 +37,7 @@ private:
 
     RiggedTodayView m_view;
     QLabel* m_last = nullptr;
+    QPushButton* m_showLast = nullptr;
     QLabel* m_missing = nullptr;
     ChoiceBox* m_leader = nullptr;
     QPushButton* m_apart = nullptr;
