@@ -65,8 +65,8 @@ struct LaidPicture
 
 struct PictureBlock
 {
-    double height = 86; // 1/96 inch; the width is what there is
-    std::function<LaidPicture(QSizeF)> lay;
+    double height = 86; // 1/96 inch at the usual text size; the width is what there is
+    std::function<LaidPicture(QSizeF, const FontSizes&)> lay;
 };
 
 // On paper only: lines to sign on, side by side, and an empty box to write in.

@@ -118,7 +118,7 @@ public:
         piece.space = 6;
         piece.keepsWithNext = true;
         const QSizeF size{m_width, piece.height};
-        piece.shapes.pictures.push_back({QRectF{{0, 0}, size}, block.lay(size)});
+        piece.shapes.pictures.push_back({QRectF{{0, 0}, size}, block.lay(size, FontSizes{})});
         m_pieces.push_back(std::move(piece));
     }
 

@@ -180,8 +180,8 @@ private:
             if (&other != last && !other.replaced)
                 view.earlier.push_back(other.reading.interval);
         PictureBlock block;
-        block.lay = [view](QSizeF size) {
-            GapStripPicture picture = layoutGapStrip(view, size, FontSizes{});
+        block.lay = [view](QSizeF size, const FontSizes& fonts) {
+            GapStripPicture picture = layoutGapStrip(view, size, fonts);
             const QString inWords = picture.inWords;
             return LaidPicture{[picture = std::move(picture)](QPainter& painter, const Theme& theme) {
                                    paint(painter, picture, theme);

@@ -19,7 +19,7 @@ class PictureCanvas : public QWidget
 public:
     PictureCanvas(const PictureBlock& block, const Look& look) : m_block{block}, m_look{look}
     {
-        setFixedHeight(static_cast<int>(std::lround(block.height)));
+        setFixedHeight(static_cast<int>(std::lround(block.height * look.fonts.scale)));
         lay();
     }
 
@@ -35,7 +35,7 @@ protected:
 private:
     void lay()
     {
-        m_picture = m_block.lay(size());
+        m_picture = m_block.lay(size(), m_look.fonts);
         setAccessibleName(m_picture.inWords);
         setToolTip(m_picture.inWords);
     }

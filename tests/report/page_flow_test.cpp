@@ -129,7 +129,7 @@ TEST(Pages, DoNotLeaveAHeadingAloneAtTheFoot)
 TEST(Pages, KeepAPictureWithItsTable)
 {
     PictureBlock picture;
-    picture.lay = [](QSizeF) { return LaidPicture{[](QPainter&, const Theme&) {}, {}}; };
+    picture.lay = [](QSizeF, const FontSizes&) { return LaidPicture{[](QPainter&, const Theme&) {}, {}}; };
     std::vector<Block> blocks;
     for (int i = 0; i < 30; ++i) {
         blocks.push_back(HeadingBlock{QStringLiteral("Coupling %1").arg(i), 3});
