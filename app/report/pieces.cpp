@@ -128,6 +128,7 @@ public:
         const double width = (m_width - (count - 1) * kBetweenSignatures) / count;
         Piece piece;
         piece.space = 10;
+        piece.keepsWithNext = true; // what is filled in by hand stands on one sheet
         piece.height = kSignatureRoom;
         double x = 0;
         for (const QString& below : block.below) {

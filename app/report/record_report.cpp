@@ -177,7 +177,7 @@ private:
         }
         view.partSeated = coupling.partSeated;
         for (const SummaryReading& other : coupling.readings)
-            if (&other != last && !other.replaced)
+            if (&other != last && !other.replaced && other.reading.state == SeatState::Locked)
                 view.earlier.push_back(other.reading.interval);
         PictureBlock block;
         block.lay = [view](QSizeF size, const FontSizes& fonts) {
@@ -197,6 +197,10 @@ private:
             said(RiggedWords::interval(m_formats.interval(one.reading.interval), one.reading.technique));
         interval.struck = one.replaced.has_value();
         Cell cell{interval};
+        if (one.reading.state == SeatState::PartSeated) {
+            cell.push_back(said(RecordWords::partSeated()));
+            cell.back().strong = true;
+        }
         if (one.isCorrection)
             cell.push_back(softly(RecordWords::correction()));
         if (one.replaced)

@@ -224,7 +224,7 @@ const SummaryReading* SummaryCoupling::last() const
 {
     const SummaryReading* last = nullptr;
     for (const SummaryReading& one : readings) {
-        if (one.replaced)
+        if (one.replaced || one.reading.state != SeatState::Locked)
             continue;
         if (!last || one.reading.turn == Turn::First || last->reading.turn == Turn::Second)
             last = &one;

@@ -61,7 +61,8 @@ struct SummaryCoupling
     std::vector<Interruption> interruptions;
     std::vector<GapInterval> partSeated; // as known then
 
-    // The last of the first person's that stands; the second person's when there is no other. Null without.
+    // The last locked one of the first person's that stands; the second person's when there is no other. Null
+    // without.
     const SummaryReading* last() const;
 };
 

@@ -63,6 +63,7 @@ public:
     static QString asFirst(const QString& person) { return tr("%1, first").arg(person); }
     static QString asSecond(const QString& person) { return tr("%1, second person").arg(person); }
     static QString struck(const QString& by, const QString& when, const QString& reason);
+    static QString partSeated() { return tr("found part-seated"); }
     static QString correction() { return tr("takes the place of the one struck through"); }
     static QString bandThen(const QString& band, int readings);
     static QString noBandThen() { return tr("there was no band"); }

@@ -86,6 +86,13 @@ TEST(RecordReport, TellsEverythingOfTheRecord)
         EXPECT_TRUE(words.contains(QString::fromUtf8(part))) << part;
 }
 
+TEST(RecordReport, SaysThatAReadingWasPartSeated)
+{
+    ToldRecord told;
+    told.read(900, Verdict::Outside, {}, SeatState::PartSeated);
+    EXPECT_TRUE(wordsOf(printed(told.summary())).contains("found part-seated"));
+}
+
 TEST(RecordReport, StrikesThroughOnlyTheSupersededReading)
 {
     QStringList struck;

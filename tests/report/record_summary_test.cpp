@@ -61,6 +61,18 @@ TEST(RecordSummary, KeepsASupersededReadingWithTheReasonAndWhatWasShownThen)
     EXPECT_EQ(coupling.last()->gauge, "A");
 }
 
+TEST(RecordSummary, DoesNotTakeAPartSeatedReadingForTheOneThatStands)
+{
+    ToldRecord told;
+    const ReadingId wrong = told.read(900, Verdict::Outside);
+    told.read(500, Verdict::Inside);
+    told.read(900, Verdict::Outside, wrong, SeatState::PartSeated);
+    const RecordSummary summary = told.summary();
+    ASSERT_TRUE(summary.couplings.front().last());
+    EXPECT_EQ(summary.couplings.front().last()->reading.interval, between(500, 550));
+    EXPECT_EQ(summary.couplings.front().partSeated.size(), 1U);
+}
+
 TEST(RecordSummary, ListsWhatIsNotDone)
 {
     ToldRecord told;

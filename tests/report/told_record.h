@@ -43,11 +43,13 @@ public:
             answer(CheckKind::Secured, Answer::Yes);
     }
 
-    ReadingId read(int entersUm, Verdict shown, std::optional<ReadingId> corrects = {})
+    ReadingId read(int entersUm, Verdict shown, std::optional<ReadingId> corrects = {},
+                   SeatState state = SeatState::Locked)
     {
         Reading reading = hangar.reading(between(entersUm, entersUm + 50), now());
         reading.record = record;
         reading.corrects = corrects;
+        reading.state = state;
         reading.note = corrects ? "the wrong leaf was pressed" : "";
         Shown kept;
         kept.judgement.verdict = shown;
