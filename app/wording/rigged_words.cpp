@@ -1,5 +1,9 @@
 #include "app/wording/rigged_words.h"
 
+#include "app/wording/formats.h"
+
+#include <cmath>
+
 namespace rig {
 
 QString RiggedWords::answer(Answer answer)
@@ -158,6 +162,19 @@ QString RiggedWords::readingsUnresolved(const QString& limit)
 {
     return tr("The two readings may or may not differ by more than measuring explains (%1 mm). Both stand.")
         .arg(limit);
+}
+
+QString RiggedWords::sharedShift(const numbers::SharedShift& shift)
+{
+    const int together = static_cast<int>(std::lround(shift.sameSignShare * shift.scores));
+    const QString many = Formats{}.count(together);
+    const QString all = Formats{}.count(shift.scores);
+    return shift.mean > 0 ? tr("%1 of %2 couplings read high together today. Doubt the leaf set, whoever "
+                               "measures and the cold before any coupling.")
+                                .arg(many, all)
+                          : tr("%1 of %2 couplings read low together today. Doubt the leaf set, whoever "
+                               "measures and the cold before any coupling.")
+                                .arg(many, all);
 }
 
 QString RiggedWords::looksSwapped(const QString& otherSide)

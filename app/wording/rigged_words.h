@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/numbers/shared_shift.h"
 #include "core/review/record_review.h"
 
 #include <QCoreApplication>
@@ -96,6 +97,10 @@ public:
     {
         return tr("Set %1, last checked %2.").arg(name, day);
     }
+    static QString gaugeOverdue(const QString& name, const QString& day)
+    {
+        return tr("Set %1 is overdue a check: last checked %2.").arg(name, day);
+    }
     static QString gaugeNeverChecked(const QString& name)
     {
         return tr("Set %1, no check recorded.").arg(name);
@@ -140,6 +145,7 @@ public:
     static QString readingsAgree(const QString& smallest, const QString& limit);
     static QString readingsDisagree(const QString& smallest, const QString& limit, int pairs);
     static QString readingsUnresolved(const QString& limit);
+    static QString sharedShift(const numbers::SharedShift& shift);
     static QString looksSwapped(const QString& otherSide);
 
     // The close

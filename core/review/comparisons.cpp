@@ -118,4 +118,17 @@ bool looksSwapped(const Reading& one, const CouplingHistory& ofOne, const Readin
            judgedAs(other, ofOne).verdict == Verdict::Inside;
 }
 
+std::optional<numbers::SharedShift> sharedShiftIn(const RecordContent& content, const Histories& histories)
+{
+    std::vector<double> scores;
+    for (const auto& [coupling, history] : histories) {
+        const std::vector<Reading> readings = standing(flowOf(content, coupling, Turn::First).readings);
+        if (readings.empty())
+            continue;
+        if (const auto score = scoreIn(history, readings.back()))
+            scores.push_back(*score);
+    }
+    return numbers::sharedShiftOf(scores);
+}
+
 } // namespace rig

@@ -2,9 +2,11 @@
 
 #include "core/airframe/coupling.h"
 #include "core/numbers/reading_pair.h"
+#include "core/numbers/shared_shift.h"
 #include "core/review/coupling_history.h"
 #include "core/rigging/record_content.h"
 
+#include <map>
 #include <optional>
 #include <span>
 
@@ -39,5 +41,11 @@ std::optional<Coupling> otherSideOf(const Coupling& coupling, std::span<const Co
 // rods put in the wrong way round. Both belong to couplings whose histories they come with.
 bool looksSwapped(const Reading& one, const CouplingHistory& ofOne, const Reading& other,
                   const CouplingHistory& ofOther);
+
+using Histories = std::map<CouplingId, CouplingHistory>;
+
+// Whether all couplings of a record read high, or low, together: the first person's latest reading of each,
+// against its own band (docs/method.md I). Empty while none of them can be scored.
+std::optional<numbers::SharedShift> sharedShiftIn(const RecordContent& content, const Histories& histories);
 
 } // namespace rig

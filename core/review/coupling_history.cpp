@@ -1,5 +1,8 @@
 #include "core/review/coupling_history.h"
 
+#include "core/baseline/gap_numbers.h"
+#include "core/numbers/grading.h"
+
 #include <algorithm>
 
 namespace rig {
@@ -121,6 +124,15 @@ Judgement judgeIn(const CouplingHistory& history, const Reading& reading)
     }
     context.setVariance = setVariance(history, *fitting, reading);
     return judge(reading.interval, fitting->baseline, context);
+}
+
+std::optional<double> scoreIn(const CouplingHistory& history, const Reading& reading)
+{
+    const FittingHistory* fitting = history.find(reading.fitting);
+    if (!fitting || !fitting->baseline.band())
+        return std::nullopt;
+    return numbers::scoreOf(inNumbers(reading.interval), *fitting->baseline.posterior(),
+                            setVariance(history, *fitting, reading));
 }
 
 bool isQuarantined(GaugeId gauge, Day day, std::span<const GaugeCheck> checks)

@@ -48,6 +48,10 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
 // variance.
 Judgement judgeIn(const CouplingHistory& history, const Reading& reading);
 
+// The normal score of a reading against the band of its own fitting (docs/method.md, Score); empty while that
+// fitting has no band.
+std::optional<double> scoreIn(const CouplingHistory& history, const Reading& reading);
+
 // True from the day of a quarantine on, until a later check found the set usable. A reading on the very day
 // of that check is no longer in doubt.
 bool isQuarantined(GaugeId gauge, Day day, std::span<const GaugeCheck> checks);

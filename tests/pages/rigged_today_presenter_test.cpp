@@ -301,3 +301,50 @@ TEST_F(RiggedToday, KeepsTheSeasonListAndTheCountsWithTheirNames)
     must(presenter.begin(view(), hangar.oren));
     EXPECT_FALSE(view().isFirstOfSeason);
 }
+
+TEST_F(RiggedToday, SaysThatASetIsOverdueACheckAfterAMonth)
+{
+    GaugeCheck check;
+    check.gauge = hangar.setA;
+    check.day = store.clock().now().localDay();
+    must(store.records().add(check));
+    begin();
+    EXPECT_FALSE(sheet().isGaugeOverdue);
+    store.clock().passMinutes(32 * 24 * 60);
+    begin();
+    EXPECT_TRUE(sheet().isGaugeOverdue);
+}
+
+TEST_F(RiggedToday, NamesAShiftThatAllCouplingsShare)
+{
+    std::vector<CouplingId> couplings{hangar.leftAileron};
+    for (const char* name : {"Left flap", "Right flap", "Elevator"}) {
+        const CouplingId coupling = must(store.records().add(aCoupling(hangar.airframe, name)));
+        Fitting fitting;
+        fitting.coupling = coupling;
+        fitting.begins = dayOf(2026, 3, 1);
+        fitting.reason = "first fitting";
+        const FittingId id = must(store.records().add(fitting));
+        for (int i = 0; i < 12; ++i) {
+            Reading reading =
+                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
+            reading.coupling = coupling;
+            reading.fitting = id;
+            reading.purpose = Purpose::Baseline;
+            must(store.records().add(reading, std::nullopt));
+        }
+        couplings.push_back(coupling);
+    }
+    begin();
+    for (const CouplingId coupling : couplings) {
+        CouplingSheet sheet = must(presenter.sheet(view(), coupling, Turn::First));
+        sheet.person = hangar.oren;
+        presenter.useGauge(sheet, view(), hangar.setA);
+        const GaugeReading taken{between(550, 600), Technique::Leaf};
+        must(presenter.keep(view().record->id, sheet, taken, presenter.preview(sheet, taken), {}));
+    }
+    ASSERT_TRUE(view().sharedShift);
+    EXPECT_EQ(view().sharedShift->scores, 4);
+    EXPECT_TRUE(view().sharedShift->isCalled);
+    EXPECT_GT(view().sharedShift->mean, 0);
+}

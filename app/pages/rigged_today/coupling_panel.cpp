@@ -30,8 +30,10 @@ QString gaugeNoteOf(const CouplingSheet& sheet)
     if (!sheet.gauge)
         return {};
     const QString name = QString::fromStdString(sheet.gauge->name);
-    return sheet.gaugeChecked ? RiggedWords::gaugeChecked(name, Formats{}.day(*sheet.gaugeChecked))
-                              : RiggedWords::gaugeNeverChecked(name);
+    if (!sheet.gaugeChecked)
+        return RiggedWords::gaugeNeverChecked(name);
+    const QString day = Formats{}.day(*sheet.gaugeChecked);
+    return sheet.isGaugeOverdue ? RiggedWords::gaugeOverdue(name, day) : RiggedWords::gaugeChecked(name, day);
 }
 
 } // namespace

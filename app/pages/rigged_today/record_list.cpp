@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/record_list.h"
 
+#include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
@@ -38,6 +39,9 @@ RecordList::RecordList(QWidget* parent) : QFrame{parent}
     m_bar->setTextVisible(false);
     m_bar->setAccessibleName(RiggedWords::recordHeading());
     outer->addWidget(m_bar);
+    m_shift = labelOf({}, "caution", "sharedShift");
+    m_shift->hide();
+    outer->addWidget(m_shift);
 
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
@@ -84,6 +88,9 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
                                             : RiggedWords::secondProgress(done, all));
     m_bar->setRange(0, std::max(1, all));
     m_bar->setValue(done);
+
+    const bool isShifted = turn == Turn::First && view.sharedShift && view.sharedShift->isCalled;
+    sayIn(m_shift, isShifted ? RiggedWords::sharedShift(*view.sharedShift) : QString{});
 
     m_places.clear();
     const auto step = [&](RecordPlace::Kind kind, MarkShape shape, bool isCurrent, const QString& title,

@@ -50,6 +50,7 @@ private:
     QLabel* m_day = nullptr;
     QLabel* m_progress = nullptr;
     QProgressBar* m_bar = nullptr;
+    QLabel* m_shift = nullptr; // all couplings read high, or low, together
     QVBoxLayout* m_layout = nullptr;
     std::vector<MarkRow*> m_rows;
     std::vector<RecordPlace> m_places;

@@ -11,6 +11,8 @@ namespace rig {
 namespace {
 
 constexpr std::size_t kRecentReadings = 12;
+// A set is checked every month of the season (common practice, no published source).
+constexpr std::chrono::days kDaysBetweenGaugeChecks{31};
 
 // The newest record that is not closed.
 const RiggingRecord* openRecordIn(const AirframeFacts& facts)
@@ -141,9 +143,10 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
         return content.problem();
     view.record = RecordHeader{open->id, open->leader, open->begins,
                                open->begins.localDay() != m_clock.now().localDay()};
-    std::map<CouplingId, CouplingHistory> histories;
+    Histories histories;
     for (const Coupling& coupling : view.couplings)
         histories.emplace(coupling.id, historyIn(facts, coupling));
+    view.sharedShift = sharedShiftIn(content.value(), histories);
     view.isFirstOfSeason = isFirstOfSeason(*open, facts.riggingRecords, facts.closings);
     const RecordScope scope{view.couplings, view.surfaces, view.isFirstOfSeason};
     view.review = reviewOf(content.value(), scope, [&histories](const Reading& reading) {
@@ -198,6 +201,8 @@ void RiggedTodayPresenter::useGauge(CouplingSheet& sheet, const RiggedTodayView&
         return;
     if (const auto check = view.goodChecks.find(sheet.gauge->id); check != view.goodChecks.end())
         sheet.gaugeChecked = check->second;
+    sheet.isGaugeOverdue =
+        sheet.gaugeChecked && m_clock.now().localDay() - *sheet.gaugeChecked > kDaysBetweenGaugeChecks;
 }
 
 Reading RiggedTodayPresenter::readingFrom(const CouplingSheet& sheet, const GaugeReading& taken) const

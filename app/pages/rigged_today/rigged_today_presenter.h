@@ -21,6 +21,7 @@ struct CouplingSheet
     std::optional<PersonId> person; // chosen, never filled in for the second person
     std::optional<Gauge> gauge;
     std::optional<Day> gaugeChecked;
+    bool isGaugeOverdue = false;         // a month and more since then
     std::set<PersonId> firstPersons;     // who answered or measured here first
     std::optional<Coupling> otherSide;   // left for right, right for left
     std::set<PersonId> otherSidePersons; // who did that one first in this record

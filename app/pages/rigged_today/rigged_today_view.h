@@ -3,6 +3,7 @@
 #include "core/airframe/airframe.h"
 #include "core/airframe/gauge.h"
 #include "core/airframe/person.h"
+#include "core/numbers/shared_shift.h"
 #include "core/review/record_review.h"
 
 #include <map>
@@ -42,7 +43,8 @@ struct RiggedTodayView
     std::optional<LastClose> lastClose;
     bool hasClosedRecord = false; // one that was not left behind
     RecordReview review;
-    bool isFirstOfSeason = false; // this record, by the calendar year
+    std::optional<numbers::SharedShift> sharedShift; // of the first person's readings so far
+    bool isFirstOfSeason = false;                    // this record, by the calendar year
     // The last rigging was closed and nobody has noted since that it was taken apart.
     bool mayStandRigged = false;
 };
