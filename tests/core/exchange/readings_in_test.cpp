@@ -241,7 +241,7 @@ TEST_F(ImportedTable, HasTheOtherTablesBesideIt)
 {
     const std::string couplings = must(writeCouplings(store.records()));
     EXPECT_NE(
-        couplings.find("QX-17,Left aileron,aileron,none,,,unknown,sleeve,yes,,2026-03-01,first fitting\r\n"),
+        couplings.find("QX-17,Left aileron,aileron,left,,,unknown,sleeve,yes,,2026-03-01,first fitting\r\n"),
         std::string::npos)
         << couplings;
     Event event;
