@@ -4,6 +4,8 @@
 #include "core/review/record_review.h"
 
 #include <algorithm>
+#include <array>
+#include <span>
 #include <string_view>
 
 namespace rig::demo {
@@ -21,10 +23,9 @@ RecordId begin(Teller& teller, const RiggingPlan& plan)
     return teller.keep(teller.records().add(record));
 }
 
-// The list of the first rigging of a season.
-void tickSeasonList(Teller& teller, RecordId record, Who who)
+void tickAll(Teller& teller, RecordId record, std::span<const TickKind> kinds, Who who)
 {
-    for (const TickKind kind : seasonTicks()) {
+    for (const TickKind kind : kinds) {
         teller.clock().passSeconds(60);
         RecordTick tick;
         tick.record = record;
@@ -188,7 +189,12 @@ void interrupt(Teller& teller, RecordId record, const Joint& joint, Interruption
 void close(Teller& teller, RecordId record, Closing closing, std::optional<Who> first,
            std::optional<Who> second, const char* note)
 {
-    teller.clock().passSeconds(300);
+    static constexpr std::array kCounted{TickKind::ToolsOut, TickKind::HatchesOn};
+    teller.clock().passSeconds(180);
+    if (first && closing != Closing::Abandoned)
+        tickAll(teller, record, kCounted, *first);
+    else
+        teller.clock().passSeconds(120);
     RecordClose close;
     close.record = record;
     close.closing = closing;
@@ -206,7 +212,7 @@ void rigWhole(Teller& teller, const RiggingPlan& plan)
     const bool isFirst = teller.isFirstOfSeason(plan.airframe);
     const RecordId record = begin(teller, plan);
     if (isFirst)
-        tickSeasonList(teller, record, plan.first);
+        tickAll(teller, record, seasonTicks(), plan.first);
     if (plan.controlsFirst)
         checkControls(teller, record, plan.airframe, plan.second, plan.first, isFirst);
     std::vector<AtCoupling> places;

@@ -8,6 +8,8 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -110,6 +112,11 @@ protected:
 
 TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
 {
+    Surface trim;
+    trim.airframe = hangar.airframe;
+    trim.name = "Trim";
+    trim.kind = SurfaceKind::Trim;
+    must(store.records().add(trim));
     begin();
     tickSeasonList();
     EXPECT_EQ(text("recordProgress"), "0 of 2 couplings done");
@@ -132,6 +139,15 @@ TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     EXPECT_EQ(text("recordProgress"), "2 of 2 couplings done");
     press(Qt::Key_Return);
 
+    EXPECT_EQ(text("surfaceTitle"), "Trim") << "the control check begins";
+    page.findChild<QComboBox*>("atSurface")->setFocus();
+    press(Qt::Key_Down);
+    page.findChild<QComboBox*>("inCockpit")->setFocus();
+    press(Qt::Key_Down);
+    press(Qt::Key_Down); // not the one who stands at the surface
+    type("yyy");
+    press(Qt::Key_Return);
+
     EXPECT_EQ(text("couplingTitle"), "Left aileron") << "the second inspection begins";
     for (const QPushButton* leaf : page.findChild<QWidget*>("leafRow")->findChildren<QPushButton*>())
         EXPECT_FALSE(leaf->isChecked()) << "the first person's reading shows: " << leaf->text().toStdString();
@@ -140,8 +156,7 @@ TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     press(Qt::Key_Return);
     type("yyyy");
     press(Qt::Key_Return);
-    EXPECT_EQ(text("openItems"), "•  Right aileron: no band yet, the reading could not be judged\n"
-                                 "•  Control check: no surfaces are set up yet");
+    EXPECT_EQ(text("openItems"), "•  Right aileron: no band yet, the reading could not be judged");
 
     for (const char* count : {"toolsCounted", "hatchesOn"}) {
         page.findChild<QCheckBox*>(QLatin1String(count))->setFocus();
@@ -161,12 +176,19 @@ TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     page.findChild<QPushButton*>("closeRecord")->setFocus();
     press(Qt::Key_Return);
     ASSERT_TRUE(content().close);
-    EXPECT_EQ(content().close->closing, Closing::LeftOpen);
+    EXPECT_EQ(content().close->closing, Closing::Complete);
     EXPECT_EQ(content().close->first, hangar.oren);
     EXPECT_EQ(content().close->second, hangar.vale);
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
 
     EXPECT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible()) << "the record is read again";
+    QScrollBar* bar = nullptr;
+    for (QScrollArea* area : page.findChildren<QScrollArea*>())
+        if (area->isVisible() && area->verticalScrollBar()->maximum() > 0)
+            bar = area->verticalScrollBar();
+    ASSERT_TRUE(bar);
+    press(Qt::Key_PageDown);
+    EXPECT_GT(bar->value(), 0) << "a long record is read by keys too";
     type("b");
     EXPECT_FALSE(page.findChild<QPushButton*>("printRecord")->isVisible());
     type("l");

@@ -15,6 +15,8 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QTimer>
@@ -28,6 +30,20 @@ namespace {
 
 // A break longer than this sends the coupling back to the look (docs/terms.md, interrupted).
 constexpr int kIdleMinutes = 20;
+
+// What stands at each place of the stack.
+enum Panel { kStart, kCoupling, kClose, kControl, kSeason };
+
+// A long panel moves by a page where the page keys have nothing else to do.
+void moveByAPage(QWidget* panel, int by)
+{
+    auto* area = qobject_cast<QScrollArea*>(panel);
+    if (!area)
+        area = panel->findChild<QScrollArea*>();
+    if (area)
+        area->verticalScrollBar()->triggerAction(by > 0 ? QAbstractSlider::SliderPageStepAdd
+                                                        : QAbstractSlider::SliderPageStepSub);
+}
 
 } // namespace
 
@@ -136,7 +152,7 @@ void RiggedTodayPage::refresh()
 {
     if (!m_airframe) {
         m_list->hide();
-        m_stack->setCurrentIndex(0);
+        m_stack->setCurrentIndex(kStart);
         m_start->displayNothing();
         return;
     }
@@ -171,23 +187,23 @@ void RiggedTodayPage::showCurrent()
     m_sheet.reset();
     if (!running) {
         m_start->display(m_view);
-        m_stack->setCurrentIndex(0);
+        m_stack->setCurrentIndex(kStart);
         return;
     }
     if (m_place.kind == RecordPlace::Kind::Close) {
         m_close->display(m_view);
-        m_stack->setCurrentIndex(2);
+        m_stack->setCurrentIndex(kClose);
     } else if (m_place.kind == RecordPlace::Kind::Season) {
         m_season->display(m_view);
-        m_stack->setCurrentIndex(4);
+        m_stack->setCurrentIndex(kSeason);
     } else if (m_place.kind == RecordPlace::Kind::ControlCheck) {
         m_control->display(m_view, m_view.review.bothDone() < std::ssize(m_view.couplings)
                                        ? RiggedWords::goToSecond()
                                        : RiggedWords::goToClose());
-        m_stack->setCurrentIndex(3);
+        m_stack->setCurrentIndex(kControl);
     } else {
         showCoupling();
-        m_stack->setCurrentIndex(1);
+        m_stack->setCurrentIndex(kCoupling);
     }
     m_list->display(m_view, m_place, m_turn);
 }
@@ -386,8 +402,10 @@ void RiggedTodayPage::next()
 
 void RiggedTodayPage::step(int by)
 {
-    if (m_place.kind == RecordPlace::Kind::ControlCheck)
+    if (m_stack->currentIndex() == kControl)
         return m_control->step(by);
+    if (m_stack->currentIndex() != kCoupling)
+        return moveByAPage(m_stack->currentWidget(), by);
     const auto& all = m_view.couplings;
     const auto here = std::ranges::find(all, m_place.coupling, &Coupling::id);
     const auto at = std::distance(all.begin(), here) + by;
@@ -486,11 +504,11 @@ void RiggedTodayPage::report(const Problem& problem)
 
 void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
 {
-    if (m_stack->currentIndex() == 1 && m_sheet && m_coupling->takeKey(event))
+    if (m_stack->currentIndex() == kCoupling && m_sheet && m_coupling->takeKey(event))
         return;
-    if (m_stack->currentIndex() == 3 && m_control->takeKey(event))
+    if (m_stack->currentIndex() == kControl && m_control->takeKey(event))
         return;
-    if (m_stack->currentIndex() == 0 && m_start->takeKey(event))
+    if (m_stack->currentIndex() == kStart && m_start->takeKey(event))
         return;
     if (m_stack->currentWidget() == m_summary && m_summary->takeKey(event))
         return;
