@@ -30,6 +30,7 @@ struct ParagraphBlock
     QString text; // wraps; may have several lines
     Role role = Role::Ink;
     bool strong = false;
+    bool staysWithNext = false; // said of what follows: not left behind at the foot of a page
 };
 
 // One thing said in a cell of a table.

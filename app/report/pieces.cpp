@@ -85,7 +85,8 @@ public:
             Piece piece = linesPiece({lines[i]}, kText, weight, block.role);
             piece.space = i == 0 ? 6 : 0;
             // No line stands alone at the foot of a page, or at the top.
-            piece.keepsWithNext = i + 1 < lines.size() && (i == 0 || i + 2 == lines.size());
+            piece.keepsWithNext =
+                i + 1 < lines.size() ? i == 0 || i + 2 == lines.size() : block.staysWithNext;
             m_pieces.push_back(std::move(piece));
         }
     }

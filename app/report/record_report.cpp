@@ -331,7 +331,7 @@ private:
     void addControlCheck()
     {
         add(HeadingBlock{RecordWords::controlCheck(), 2});
-        addText(RecordWords::controlCaution());
+        add(ParagraphBlock{RecordWords::controlCaution(), Role::Ink, false, true});
         if (m_summary.surfaces.empty())
             addText(RecordWords::noSurfaces(), Role::InkSoft);
         for (const SummarySurface& surface : m_summary.surfaces)
@@ -341,7 +341,8 @@ private:
     void addSurface(const SummarySurface& surface)
     {
         add(HeadingBlock{textOf(surface.surface.name), 3});
-        addText(RecordWords::calledAloud(SurfaceWords::call(surface.surface)), Role::InkSoft);
+        add(ParagraphBlock{RecordWords::calledAloud(SurfaceWords::call(surface.surface)), Role::InkSoft,
+                           false, true});
         if (surface.answers.empty() && surface.measures.empty())
             addText(RecordWords::notChecked());
         else

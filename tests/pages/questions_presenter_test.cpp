@@ -279,3 +279,17 @@ TEST_F(Questions, KeepNothingWhenSomethingOfTheClosingIsRefused)
     EXPECT_EQ(view().openCount(), 1);
     EXPECT_TRUE(must(records().content(record)).interruptions.empty());
 }
+
+TEST_F(Questions, AboutSwappedSidesSendBothSidesBackToTheLook)
+{
+    const RecordId record = aRecord();
+    aReading(record, 500, Turn::First);
+    Reading other = hangar.reading(between(800, 850), store.clock().now());
+    other.record = record;
+    other.coupling = hangar.rightAileron;
+    other.fitting = hangar.rightFitting;
+    must(records().add(other, std::nullopt));
+    ASSERT_TRUE(closed(asked(QuestionKind::SidesSwapped, record)).startsAgain);
+    EXPECT_TRUE(flow(record, Turn::First).interrupted);
+    EXPECT_TRUE(flowOf(must(records().content(record)), hangar.rightAileron, Turn::First).interrupted);
+}

@@ -1,5 +1,6 @@
 #include "app/pages/questions/questions_presenter.h"
 
+#include "core/review/comparisons.h"
 #include "core/rigging/rigging_flow.h"
 #include "core/store/names.h"
 
@@ -208,6 +209,18 @@ Outcome QuestionsPresenter::startAgain(const RecordContent& content, CouplingId 
     return Done{};
 }
 
+// Where sides were swapped, somebody has been at both.
+Outcome QuestionsPresenter::startOtherSideAgain(const RecordContent& content, CouplingId coupling,
+                                                const Stamp& stamp)
+{
+    const auto couplings = m_records.couplings(content.record.airframe);
+    if (!couplings)
+        return couplings.problem();
+    const auto one = std::ranges::find(couplings.value(), coupling, &Coupling::id);
+    const auto other = one != couplings.value().end() ? otherSideOf(*one, couplings.value()) : std::nullopt;
+    return other ? startAgain(content, other->id, stamp) : Outcome{Done{}};
+}
+
 Result<Closed> QuestionsPresenter::close(AirframeId airframe, QuestionId id, const CloseEntry& entry)
 {
     Closed closed;
@@ -233,7 +246,10 @@ Result<Closed> QuestionsPresenter::close(AirframeId airframe, QuestionId id, con
         if (!content.value() || !story->question.coupling)
             return Done{};
         closed.startsAgain = true;
-        return startAgain(*content.value(), *story->question.coupling, stamp);
+        const Outcome again = startAgain(*content.value(), *story->question.coupling, stamp);
+        if (!again || story->question.kind != QuestionKind::SidesSwapped)
+            return again;
+        return startOtherSideAgain(*content.value(), *story->question.coupling, stamp);
     });
     if (!kept)
         return kept.problem();

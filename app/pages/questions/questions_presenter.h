@@ -21,6 +21,7 @@ public:
 private:
     Result<std::optional<RecordContent>> openContent(AirframeId airframe) const;
     Outcome startAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp);
+    Outcome startOtherSideAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp);
 
     Records& m_records;
 };
