@@ -1,5 +1,6 @@
 #include "app/pages/setup/setup_presenter.h"
 
+#include "app/pages/setup/in_order.h"
 #include "app/wording/coupling_words.h"
 #include "core/review/coupling_history.h"
 #include "core/store/airframe_facts.h"
@@ -110,14 +111,6 @@ Usual usual(UsualCoupling which)
     return {CouplingWords::trim(), CouplingWords::circuitTrim(), Side::None, {0.03, 0.98}};
 }
 
-int nextInOrder(const std::vector<Coupling>& couplings)
-{
-    int order = 0;
-    for (const Coupling& coupling : couplings)
-        order = std::max(order, coupling.riggingOrder);
-    return order + 1;
-}
-
 } // namespace
 
 QString usualName(UsualCoupling which)
@@ -169,7 +162,7 @@ Outcome SetUpPresenter::addUsual(AirframeId airframe, const std::vector<UsualCou
         const auto known = m_records.couplings(airframe);
         if (!known)
             return known.problem();
-        int order = nextInOrder(known.value());
+        int order = nextInOrder(known.value(), &Coupling::riggingOrder);
         for (const UsualCoupling which : chosen) {
             const Usual one = usual(which);
             Coupling coupling;
@@ -193,20 +186,8 @@ Outcome SetUpPresenter::move(AirframeId airframe, CouplingId coupling, int by)
         auto known = m_records.couplings(airframe);
         if (!known)
             return known.problem();
-        std::vector<Coupling> order = std::move(known).value();
-        std::erase_if(order, [](const Coupling& one) { return !one.inUse; });
-        const auto here = std::ranges::find(order, coupling, &Coupling::id);
-        const auto at = std::distance(order.begin(), here) + by;
-        if (here == order.end() || at < 0 || at >= std::ssize(order))
-            return Done{};
-        std::iter_swap(here, order.begin() + at);
-        int number = 1;
-        for (Coupling& one : order) {
-            const bool changed = one.riggingOrder != number;
-            one.riggingOrder = number++;
+        for (Coupling& one : renumbered(std::move(known).value(), coupling, by, &Coupling::riggingOrder)) {
             one.stamp = stamp();
-            if (!changed)
-                continue;
             if (const auto kept = m_records.add(one); !kept)
                 return kept.problem();
         }
@@ -227,7 +208,7 @@ Outcome SetUpPresenter::setInUse(AirframeId airframe, CouplingId coupling, bool 
         changed.inUse = inUse;
         changed.stamp = stamp();
         if (inUse)
-            changed.riggingOrder = nextInOrder(known.value());
+            changed.riggingOrder = nextInOrder(known.value(), &Coupling::riggingOrder);
         const auto kept = m_records.add(changed);
         return kept ? Outcome{Done{}} : Outcome{kept.problem()};
     });

@@ -1,6 +1,7 @@
 // SetUpPresenter's surfaces: what is typed, the usual ones, order and use.
 
 #include "app/pages/setup/entry_reader.h"
+#include "app/pages/setup/in_order.h"
 #include "app/pages/setup/setup_presenter.h"
 #include "app/pages/usual_surfaces.h"
 #include "app/wording/surface_words.h"
@@ -78,14 +79,6 @@ void readFigures(EntryReader& reader, const SurfaceEntry& entry, Surface& surfac
     readReference(reader, entry);
 }
 
-int lastInOrder(const std::vector<Surface>& surfaces)
-{
-    int order = 0;
-    for (const Surface& surface : surfaces)
-        order = std::max(order, surface.order);
-    return order;
-}
-
 } // namespace
 
 SurfaceEntry entryOf(const Surface& surface)
@@ -121,7 +114,7 @@ Result<Saved> SetUpPresenter::save(const SurfaceEntry& entry, AirframeId airfram
     if (!known)
         return known.problem();
     Surface surface;
-    surface.order = lastInOrder(known.value()) + 1;
+    surface.order = nextInOrder(known.value(), &Surface::order);
     for (const Surface& one : known.value())
         if (of == one.id)
             surface = one;
@@ -154,20 +147,8 @@ Outcome SetUpPresenter::move(AirframeId airframe, SurfaceId surface, int by)
         auto known = m_records.surfaces(airframe);
         if (!known)
             return known.problem();
-        std::vector<Surface> order = std::move(known).value();
-        std::erase_if(order, [](const Surface& one) { return !one.inUse; });
-        const auto here = std::ranges::find(order, surface, &Surface::id);
-        const auto at = std::distance(order.begin(), here) + by;
-        if (here == order.end() || at < 0 || at >= std::ssize(order))
-            return Done{};
-        std::iter_swap(here, order.begin() + at);
-        int number = 1;
-        for (Surface& one : order) {
-            const bool changed = one.order != number;
-            one.order = number++;
+        for (Surface& one : renumbered(std::move(known).value(), surface, by, &Surface::order)) {
             one.stamp = stamp();
-            if (!changed)
-                continue;
             if (const auto kept = m_records.add(one); !kept)
                 return kept.problem();
         }
@@ -188,7 +169,7 @@ Outcome SetUpPresenter::setInUse(AirframeId airframe, SurfaceId surface, bool in
         changed.inUse = inUse;
         changed.stamp = stamp();
         if (inUse)
-            changed.order = lastInOrder(known.value()) + 1;
+            changed.order = nextInOrder(known.value(), &Surface::order);
         const auto kept = m_records.add(changed);
         return kept ? Outcome{Done{}} : Outcome{kept.problem()};
     });
