@@ -47,11 +47,6 @@ Judgement judgedAs(const Reading& reading, const CouplingHistory& history)
     return judgeIn(history, elsewhere);
 }
 
-bool liesOff(const Judgement& judgement)
-{
-    return judgement.verdict == Verdict::Outside || judgement.verdict == Verdict::NearEdge;
-}
-
 } // namespace
 
 PersonsSpread personsSpread(std::span<const Reading> readings)
@@ -110,10 +105,15 @@ std::optional<Coupling> otherSideOf(const Coupling& coupling, std::span<const Co
     return found;
 }
 
+bool liesOff(Verdict verdict)
+{
+    return verdict == Verdict::Outside || verdict == Verdict::NearEdge;
+}
+
 bool looksSwapped(const Reading& one, const CouplingHistory& ofOne, const Reading& other,
                   const CouplingHistory& ofOther)
 {
-    return liesOff(judgeIn(ofOne, one)) && liesOff(judgeIn(ofOther, other)) &&
+    return liesOff(judgeIn(ofOne, one).verdict) && liesOff(judgeIn(ofOther, other).verdict) &&
            judgedAs(one, ofOther).verdict == Verdict::Inside &&
            judgedAs(other, ofOne).verdict == Verdict::Inside;
 }

@@ -37,6 +37,9 @@ std::optional<numbers::ReadingPair> pairIn(const RecordContent& content, Couplin
 // The coupling on the other side with the same circuit; empty where there is none or more than one.
 std::optional<Coupling> otherSideOf(const Coupling& coupling, std::span<const Coupling> all);
 
+// Outside the band or near its edge.
+bool liesOff(Verdict verdict);
+
 // True when each reading lies off its own band and well within the other's: leaves read on the wrong side, or
 // rods put in the wrong way round. Both belong to couplings whose histories they come with.
 bool looksSwapped(const Reading& one, const CouplingHistory& ofOne, const Reading& other,

@@ -320,6 +320,10 @@ Result<ReadingNews> RiggedTodayPresenter::keep(RecordId record, const CouplingSh
                     ask(m_records, questionAbout(sheet, reading, QuestionKind::OutsideReading));
                 !asked)
                 return asked;
+        // A first reading that lies where it belongs says nothing about anybody else: no need to read the
+        // file.
+        if (sheet.turn == Turn::First && !liesOff(shown.verdict))
+            return Done{};
         auto compared = compare(sheet, reading);
         if (!compared)
             return compared.problem();
