@@ -46,20 +46,29 @@ WitnessFinding witnessWith(const CouplingHistory& history, const FittingHistory&
 }
 
 FittingHistory fittingHistory(const Fitting& fitting, std::span<const Reading> readings,
-                              std::span<const Exclusion> exclusions, std::span<const FrozenBaseline> frozen)
+                              std::span<const Exclusion> exclusions, std::span<const FrozenBaseline> frozen,
+                              QuarantineDays& quarantine)
 {
     FittingHistory one;
     one.fitting = fitting;
     one.isFrozen = std::ranges::any_of(
         frozen, [&fitting](const FrozenBaseline& baseline) { return baseline.fitting == fitting.id; });
-    std::vector<GapInterval> intervals;
+    std::vector<GapInterval> all;
+    std::vector<GapInterval> undoubted;
     for (const Reading& reading : admittedReadings(fitting.id, readings, exclusions, frozen)) {
-        intervals.push_back(reading.interval);
         one.admitted.insert(reading.id);
+        all.push_back(reading.interval);
+        if (quarantine.covers(reading)) {
+            one.inDoubt.insert(reading.id);
+            continue;
+        }
+        undoubted.push_back(reading.interval);
         if (reading.gauge)
             one.gauges.insert(*reading.gauge);
     }
-    one.baseline = Baseline::from(intervals);
+    one.baseline = Baseline::from(undoubted);
+    if (!one.inDoubt.empty())
+        one.withDoubted = Baseline::from(all);
     return one;
 }
 
@@ -97,9 +106,10 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
         if (reading.state == SeatState::PartSeated)
             history.partSeated.push_back(reading.interval);
     }
+    QuarantineDays quarantine{checks};
     for (const Fitting& fitting : fittings)
         if (fitting.coupling == coupling)
-            history.fittings.push_back(fittingHistory(fitting, readings, exclusions, frozen));
+            history.fittings.push_back(fittingHistory(fitting, readings, exclusions, frozen, quarantine));
     std::ranges::stable_sort(history.fittings, {},
                              [](const FittingHistory& one) { return one.fitting.begins; });
     for (FittingHistory& fitting : history.fittings)
@@ -133,18 +143,6 @@ std::optional<double> scoreIn(const CouplingHistory& history, const Reading& rea
         return std::nullopt;
     return numbers::scoreOf(inNumbers(reading.interval), *fitting->baseline.posterior(),
                             setVariance(history, *fitting, reading));
-}
-
-bool isQuarantined(GaugeId gauge, Day day, std::span<const GaugeCheck> checks)
-{
-    return std::ranges::any_of(checks, [&](const GaugeCheck& bad) {
-        if (bad.gauge != gauge || !bad.quarantineFrom || day < *bad.quarantineFrom)
-            return false;
-        return std::ranges::none_of(checks, [&](const GaugeCheck& good) {
-            return good.gauge == gauge && !good.quarantineFrom && bad.day <= good.day && good.day <= day &&
-                   !(good.day == bad.day && good.id < bad.id);
-        });
-    });
 }
 
 } // namespace rig

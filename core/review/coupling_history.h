@@ -5,8 +5,10 @@
 #include "core/baseline/admitted.h"
 #include "core/baseline/baseline.h"
 #include "core/judgement/judge.h"
+#include "core/review/quarantine.h"
 
 #include <map>
+#include <optional>
 #include <set>
 #include <span>
 #include <vector>
@@ -17,9 +19,11 @@ namespace rig {
 struct FittingHistory
 {
     Fitting fitting;
-    Baseline baseline;
+    Baseline baseline; // without the readings in doubt; readings are judged against this one
     bool isFrozen = false;
     std::set<ReadingId> admitted;
+    std::set<ReadingId> inDoubt;               // of the admitted: their gauge was in quarantine on their day
+    std::optional<Baseline> withDoubted;       // of all admitted; only where some are in doubt
     std::set<GaugeId> gauges;                  // the baseline was read with these
     std::map<GaugeId, WitnessFinding> witness; // for every gauge this fitting was read with
 };
@@ -51,9 +55,5 @@ Judgement judgeIn(const CouplingHistory& history, const Reading& reading);
 // The normal score of a reading against the band of its own fitting (docs/method.md, Score); empty while that
 // fitting has no band.
 std::optional<double> scoreIn(const CouplingHistory& history, const Reading& reading);
-
-// True from the day of a quarantine on, until a later check found the set usable. A reading on the very day
-// of that check is no longer in doubt.
-bool isQuarantined(GaugeId gauge, Day day, std::span<const GaugeCheck> checks);
 
 } // namespace rig

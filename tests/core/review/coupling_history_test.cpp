@@ -169,6 +169,89 @@ TEST(CouplingHistory, DoesNotTakeALeafSetOutOfQuarantineByAnEarlierCheck)
     EXPECT_EQ(joint.verdictOf(joint.read(500_um, after(25))), Verdict::CannotTell);
 }
 
+TEST(CouplingHistory, TakesReadingsInDoubtOutOfTheBandAndShowsBothVersions)
+{
+    Joint joint;
+    joint.gauges.push_back(joint.newGauge());
+    for (int i = 0; i < 3; ++i)
+        joint.read(600_um, after(12), Purpose::Baseline);
+    const Baseline before = joint.history().fittings.front().baseline;
+
+    joint.checks.push_back(joint.check(after(20), after(10)));
+    joint.checks.back().gauge = joint.gauges.back().id;
+    const FittingHistory fitting = joint.history().fittings.front();
+    EXPECT_EQ(fitting.inDoubt.size(), 3U);
+    EXPECT_EQ(fitting.admitted.size(), 15U);
+    EXPECT_EQ(fitting.baseline.readings(), 12);
+    ASSERT_TRUE(fitting.withDoubted);
+    EXPECT_EQ(fitting.withDoubted->band()->inner.upper, before.band()->inner.upper);
+    EXPECT_LT(fitting.baseline.band()->inner.upper, before.band()->inner.upper);
+    EXPECT_EQ(fitting.gauges, std::set{joint.gauges.front().id});
+}
+
+TEST(CouplingHistory, HasNoOtherVersionWhereNothingIsInDoubt)
+{
+    Joint joint;
+    joint.checks.push_back(joint.check(after(20), after(10)));
+    EXPECT_TRUE(joint.history().fittings.front().inDoubt.empty());
+    EXPECT_FALSE(joint.history().fittings.front().withDoubted);
+}
+
+TEST(CouplingHistory, HasNoBandWhereFewerThanFiveReadingsAreLeftWithoutTheDoubtedOnes)
+{
+    Joint joint;
+    joint.gauges.push_back(joint.newGauge());
+    for (int i = 0; i < 4; ++i)
+        joint.read(500_um, after(1), Purpose::Baseline);
+    joint.checks.push_back(joint.check(after(20), kSpring));
+    const FittingHistory fitting = joint.history().fittings.front();
+    EXPECT_EQ(fitting.baseline.readings(), 4);
+    EXPECT_FALSE(fitting.baseline.band());
+    EXPECT_TRUE(fitting.withDoubted->band());
+    EXPECT_EQ(joint.verdictOf(joint.read(500_um, after(2))), Verdict::NoBandYet);
+}
+
+TEST(CouplingHistory, LeavesTheDoubtedSpanInDoubtAfterALaterCheckFoundTheSetUsable)
+{
+    Joint joint;
+    joint.checks.push_back(joint.check(after(20), kSpring));
+    joint.checks.push_back(joint.check(after(30), std::nullopt));
+    joint.read(500_um, after(31), Purpose::Baseline);
+    const FittingHistory fitting = joint.history().fittings.front();
+    EXPECT_EQ(fitting.inDoubt.size(), 12U);
+    EXPECT_EQ(fitting.baseline.readings(), 1);
+}
+
+TEST(CouplingHistory, WorksAFrozenBandOutWithoutTheDoubtedReadingsOfItsList)
+{
+    Joint joint;
+    joint.gauges.push_back(joint.newGauge());
+    joint.read(600_um, after(1), Purpose::Baseline);
+    FrozenBaseline frozen;
+    frozen.fitting = joint.fittings.front().id;
+    for (const Reading& reading : joint.readings)
+        frozen.readings.push_back(reading.id);
+    joint.frozen.push_back(frozen);
+    joint.checks.push_back(joint.check(after(20), after(1)));
+    joint.checks.back().gauge = joint.gauges.back().id;
+    const FittingHistory fitting = joint.history().fittings.front();
+    EXPECT_TRUE(fitting.isFrozen);
+    EXPECT_EQ(fitting.admitted.size(), 13U);
+    EXPECT_EQ(fitting.baseline.readings(), 12);
+}
+
+TEST(CouplingHistory, NamesTheLatestCheckThatPutAReadingInDoubt)
+{
+    Joint joint;
+    const GaugeId gauge = joint.gauges.front().id;
+    joint.checks.push_back(joint.check(after(20), after(10)));
+    joint.checks.push_back(joint.check(after(25), after(5)));
+    joint.checks.push_back(joint.check(after(30), std::nullopt));
+    EXPECT_EQ(doubtOn(gauge, after(4), joint.checks), nullptr);
+    EXPECT_EQ(doubtOn(gauge, after(12), joint.checks), &joint.checks[1]);
+    EXPECT_EQ(doubtOn(gauge, after(30), joint.checks), nullptr);
+}
+
 TEST(CouplingHistory, CannotTellWhereLockedAndPartSeatedShareGaps)
 {
     Joint joint;
