@@ -2,7 +2,7 @@
 
 #include "core/review/record_review.h"
 #include "core/rigging/record_content.h"
-#include "core/store/airframe_facts.h"
+#include "core/review/airframe_facts.h"
 
 #include <map>
 #include <optional>

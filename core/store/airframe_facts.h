@@ -1,38 +1,9 @@
 #pragma once
 
+#include "core/review/airframe_facts.h"
 #include "core/store/records.h"
 
-#include <vector>
-
 namespace rig {
-
-// Everything the file knows about one airframe, read at once. Pages are worked out from this.
-struct AirframeFacts
-{
-    Airframe airframe;
-    std::vector<Person> persons;
-    std::vector<Gauge> gauges;
-    std::vector<GaugeCheck> gaugeChecks;
-    std::vector<Coupling> couplings; // also those no longer in use
-    std::vector<Fitting> fittings;
-    std::vector<Event> events;
-    std::vector<KeptReading> readings;
-    std::vector<Exclusion> exclusions;
-    std::vector<FrozenBaseline> frozenBaselines;
-    std::vector<RiggingRecord> riggingRecords;
-    std::vector<RecordClose> closings;
-    std::vector<Surface> surfaces;        // also those no longer in use
-    std::vector<QuestionStory> questions; // of this airframe, closed ones too
-
-    std::vector<Reading> readingsOf(CouplingId coupling) const;
-    std::vector<Coupling> couplingsInUse() const;
-    std::vector<Gauge> gaugesInUse() const;
-    std::vector<Surface> surfacesInUse() const;
-    std::string nameOf(PersonId person) const; // empty when not known
-    const Gauge* gauge(GaugeId id) const;      // null when not known
-    // The latest check of a gauge that found it usable.
-    std::optional<Day> lastGoodCheck(GaugeId id) const;
-};
 
 // Problem{NotFound} when the file has no such airframe.
 Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe);

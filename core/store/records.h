@@ -6,7 +6,7 @@
 #include "core/airframe/person.h"
 #include "core/baseline/admitted.h"
 #include "core/clock.h"
-#include "core/judgement/judgement.h"
+#include "core/judgement/kept_reading.h"
 #include "core/result.h"
 #include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
@@ -19,13 +19,6 @@ namespace rig {
 
 class StoreFile;
 class Writer;
-
-// A reading with what its measurer was shown at the time, where anything was shown.
-struct KeptReading
-{
-    Reading reading;
-    std::optional<Shown> shown;
-};
 
 // All reading and writing of facts. Each write is one immediate transaction, durable before it returns.
 // Nothing is ever changed or removed: add() of something with an id appends a newer version of it, a reading

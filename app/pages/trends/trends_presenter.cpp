@@ -1,9 +1,10 @@
 #include "app/pages/trends/trends_presenter.h"
 
-#include "app/pages/trends/rigging_numbers.h"
 #include "app/wording/trends_page_words.h"
 #include "core/review/coupling_history.h"
 #include "core/review/record_review.h"
+#include "core/review/rigging_numbers.h"
+#include "core/store/airframe_facts.h"
 
 #include <algorithm>
 #include <numeric>

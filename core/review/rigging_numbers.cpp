@@ -1,4 +1,4 @@
-#include "app/pages/trends/rigging_numbers.h"
+#include "core/review/rigging_numbers.h"
 
 #include <algorithm>
 #include <set>
@@ -69,6 +69,25 @@ std::optional<int> RiggingNumbers::of(const Reading& reading) const
     if (found == m_numbers.end())
         return std::nullopt;
     return found->second;
+}
+
+int RiggingNumbers::lastBy(Day day) const
+{
+    const std::int64_t end = wallSeconds(day + std::chrono::days{1});
+    return m_before + static_cast<int>(std::ranges::lower_bound(m_begins, end) - m_begins.begin());
+}
+
+int RiggingNumbers::within(Day from, Day to) const
+{
+    return from <= to ? lastBy(to) - lastBy(from - std::chrono::days{1}) : 0;
+}
+
+std::optional<Day> RiggingNumbers::firstDay() const
+{
+    if (m_begins.empty())
+        return std::nullopt;
+    return std::chrono::floor<std::chrono::days>(
+        std::chrono::sys_seconds{std::chrono::seconds{m_begins.front()}});
 }
 
 std::vector<double> RiggingNumbers::between(std::span<const std::int64_t> times) const

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/store/airframe_facts.h"
+#include "core/review/airframe_facts.h"
 
 #include <cstdint>
 #include <map>
@@ -20,6 +20,13 @@ public:
 
     // Empty for a reading outside every record, or of an abandoned one.
     std::optional<int> of(const Reading& reading) const;
+
+    // The number of the last rigging up to the end of a day.
+    int lastBy(Day day) const;
+    // Riggings that began on these days, both included.
+    int within(Day from, Day to) const;
+    // The day of the first rigging in the file; empty without any.
+    std::optional<Day> firstDay() const;
 
     // Places between the numbers, for whatever stands outside the records: several things between riggings 12
     // and 13 share that space evenly, in the order of their times. Before the first rigging it is the space

@@ -1,0 +1,59 @@
+#include "core/review/airframe_facts.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace rig {
+
+std::vector<Reading> AirframeFacts::readingsOf(CouplingId coupling) const
+{
+    std::vector<Reading> of;
+    for (const KeptReading& kept : readings)
+        if (kept.reading.coupling == coupling)
+            of.push_back(kept.reading);
+    return of;
+}
+
+std::vector<Coupling> AirframeFacts::couplingsInUse() const
+{
+    std::vector<Coupling> inUse;
+    std::ranges::copy_if(couplings, std::back_inserter(inUse), &Coupling::inUse);
+    return inUse;
+}
+
+std::vector<Gauge> AirframeFacts::gaugesInUse() const
+{
+    std::vector<Gauge> inUse;
+    std::ranges::copy_if(gauges, std::back_inserter(inUse), &Gauge::inUse);
+    return inUse;
+}
+
+std::vector<Surface> AirframeFacts::surfacesInUse() const
+{
+    std::vector<Surface> inUse;
+    std::ranges::copy_if(surfaces, std::back_inserter(inUse), &Surface::inUse);
+    return inUse;
+}
+
+std::string AirframeFacts::nameOf(PersonId person) const
+{
+    const auto found = std::ranges::find(persons, person, &Person::id);
+    return found == persons.end() ? std::string{} : found->name;
+}
+
+const Gauge* AirframeFacts::gauge(GaugeId id) const
+{
+    const auto found = std::ranges::find(gauges, id, &Gauge::id);
+    return found == gauges.end() ? nullptr : &*found;
+}
+
+std::optional<Day> AirframeFacts::lastGoodCheck(GaugeId id) const
+{
+    std::optional<Day> last;
+    for (const GaugeCheck& check : gaugeChecks)
+        if (check.gauge == id && !check.quarantineFrom && (!last || *last < check.day))
+            last = check.day;
+    return last;
+}
+
+} // namespace rig

@@ -1,0 +1,268 @@
+#include "core/review/airframe_review.h"
+
+#include "core/review/comparisons.h"
+#include "core/review/coupling_signs.h"
+#include "core/review/outside_stories.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <tuple>
+
+namespace rig {
+
+namespace {
+
+bool isOpenAt(const QuestionStory& story, Day day)
+{
+    return story.question.stamp.when.localDay() <= day &&
+           (story.isOpen() || story.resolution->stamp.when.localDay() > day);
+}
+
+void count(Verdict verdict, VerdictCounts& counts)
+{
+    switch (verdict) {
+    case Verdict::NoBandYet:
+        ++counts.noBand;
+        break;
+    case Verdict::Outside:
+        ++counts.outside;
+        break;
+    case Verdict::CannotTell:
+        ++counts.cannotTell;
+        break;
+    case Verdict::NearEdge:
+        ++counts.nearEdge;
+        break;
+    case Verdict::Inside:
+        ++counts.inside;
+        break;
+    }
+}
+
+class ReviewMaker
+{
+public:
+    ReviewMaker(const AirframeFacts& facts, const ReviewPeriod& period)
+        : m_facts{facts}, m_period{period}, m_numbers{facts}, m_all{
+                                                                  readingsUntil(facts, m_numbers, period.to)}
+    {
+    }
+
+    AirframeReview make()
+    {
+        m_review.airframe = m_facts.airframe;
+        m_review.period = m_period;
+        if (m_period.annual)
+            m_review.riggingsToCome = riggingsToCome(m_numbers, m_period.to, *m_period.annual);
+        addQuestions();
+        addCouplings();
+        addCounts();
+        for (const DayShift& day : m_all.shifts)
+            if (m_period.contains(day.when.localDay()))
+                m_review.shifts.push_back(day);
+        m_review.sharedShifts = sharedShiftStories(m_review.shifts, m_facts.gaugeChecks);
+        m_review.measurers = measurerOffsetsOf(m_facts, m_all, m_period);
+        addGauges();
+        addFittings();
+        for (const Event& event : m_facts.events)
+            if (m_period.contains(event.day))
+                m_review.events.push_back(event);
+        std::ranges::stable_sort(m_review.events, {}, &Event::day);
+        return std::move(m_review);
+    }
+
+private:
+    void addQuestions()
+    {
+        for (const QuestionStory& story : m_facts.questions)
+            if (m_period.contains(story.question.stamp.when.localDay()) || isOpenAt(story, m_period.to))
+                m_review.questions.push_back(story);
+    }
+
+    void addCouplings()
+    {
+        std::map<CouplingId, std::vector<OutsideStory>> outside;
+        for (OutsideStory& story : outsideStories(m_facts, m_all, m_numbers, m_period))
+            outside[story.reading.coupling].push_back(std::move(story));
+        for (const CouplingReadings& one : m_all.couplings) {
+            m_review.couplings.push_back(couplingReview(one));
+            m_review.couplings.back().outside = std::move(outside[one.coupling.id]);
+        }
+        for (CouplingReview& one : m_review.couplings)
+            one.otherSideMovesToo = otherSideMoves(one);
+        for (CouplingReview& one : m_review.couplings)
+            one.signs = signsOf(one);
+        std::ranges::stable_sort(m_review.couplings, standsOutMore);
+    }
+
+    bool otherSideMoves(const CouplingReview& one) const
+    {
+        const auto other = otherSideOf(one.coupling, m_facts.couplings);
+        const CouplingReview* review = other ? m_review.find(other->id) : nullptr;
+        if (!review || !review->movement || !one.movement)
+            return false;
+        const auto& here = one.movement->drift;
+        const auto& there = review->movement->drift;
+        return here && there && here->isRaised && there->isRaised && here->isUp == there->isUp;
+    }
+
+    CouplingReview couplingReview(const CouplingReadings& one)
+    {
+        CouplingReview review;
+        review.coupling = one.coupling;
+        review.partSeated = one.history.partSeated;
+        review.movement = movementOf(one, m_period, m_review.riggingsToCome);
+        addBand(one.history, review);
+        std::set<int> read;
+        for (const std::vector<LaterReading>* readings : {&one.readings, &one.others})
+            for (const LaterReading& later : *readings) {
+                if (!m_period.contains(later.reading.when.localDay()))
+                    continue;
+                count(judged(one.history, later), review.counts);
+                review.inDoubt += later.inDoubt ? 1 : 0;
+                if (const auto number = m_numbers.of(later.reading))
+                    read.insert(*number);
+            }
+        review.riggingsMissed = m_numbers.within(m_period.from, m_period.to) - static_cast<int>(read.size());
+        if (!one.readings.empty() && m_period.contains(one.readings.back().reading.when.localDay())) {
+            review.latest = one.readings.back();
+            review.latestJudgement = judgeIn(one.history, review.latest->reading);
+            review.witness = review.latestJudgement->witness;
+        }
+        for (const QuestionStory& story : m_review.questions)
+            if (story.question.coupling == one.coupling.id && isOpenAt(story, m_period.to))
+                review.openQuestions.push_back(story);
+        return review;
+    }
+
+    Verdict judged(const CouplingHistory& history, const LaterReading& later)
+    {
+        const auto key =
+            std::tuple{later.reading.fitting, later.reading.interval, later.reading.gauge, later.inDoubt};
+        const auto known = m_verdicts.find(key);
+        if (known != m_verdicts.end())
+            return known->second;
+        return m_verdicts.emplace(key, judgeIn(history, later.reading).verdict).first->second;
+    }
+
+    void addBand(const CouplingHistory& history, CouplingReview& review) const
+    {
+        const FittingHistory* fitting = history.on(m_period.to);
+        if (!fitting)
+            return;
+        review.fitting = fitting->fitting;
+        review.fittingNumber = static_cast<int>(fitting - history.fittings.data()) + 1;
+        review.band = fitting->baseline.band();
+        if (fitting->withDoubted)
+            review.bandWithDoubted = fitting->withDoubted->band();
+        review.isFrozen = fitting->isFrozen;
+        review.baselineReadings = fitting->baseline.readings();
+        if (review.fittingNumber > 1)
+            review.firstBand = history.fittings.front().baseline.band();
+        review.witness = fitting->witness.empty() ? findWitness(fitting->baseline, history.partSeated, {})
+                                                  : fitting->witness.begin()->second;
+    }
+
+    void addCounts()
+    {
+        RiggingCounts& counts = m_review.counts;
+        counts.riggings = m_numbers.within(m_period.from, m_period.to);
+        counts.lastNumber = m_numbers.lastBy(m_period.to);
+        std::map<RecordId, Closing> closed;
+        for (const RecordClose& close : m_facts.closings)
+            closed.emplace(close.record, close.closing);
+        for (const RiggingRecord& record : m_facts.riggingRecords) {
+            if (!m_period.contains(record.begins.localDay()) || record.origin == RecordOrigin::ImportedTable)
+                continue;
+            counts.rechecks += record.origin == RecordOrigin::Recheck ? 1 : 0;
+            const auto close = closed.find(record.id);
+            counts.stillOpen += close == closed.end() ? 1 : 0;
+            counts.abandoned += close != closed.end() && close->second == Closing::Abandoned ? 1 : 0;
+            counts.leftOpen += close != closed.end() && close->second == Closing::LeftOpen ? 1 : 0;
+        }
+        std::set<PersonId> persons;
+        std::set<GaugeId> gauges;
+        for (const CouplingReadings& one : m_all.couplings)
+            for (const std::vector<LaterReading>* readings : {&one.readings, &one.others})
+                for (const LaterReading& later : *readings)
+                    if (m_period.contains(later.reading.when.localDay())) {
+                        ++counts.readings;
+                        persons.insert(later.reading.person);
+                        if (later.reading.gauge)
+                            gauges.insert(*later.reading.gauge);
+                    }
+        counts.persons = static_cast<int>(persons.size());
+        counts.gauges = static_cast<int>(gauges.size());
+    }
+
+    void addGauges()
+    {
+        for (const Gauge& gauge : m_facts.gauges) {
+            GaugeReview review{gauge, 0,  0,
+                               {},    {}, isQuarantined(gauge.id, m_period.to, m_facts.gaugeChecks)};
+            for (const CouplingReadings& one : m_all.couplings)
+                for (const std::vector<LaterReading>* readings : {&one.readings, &one.others})
+                    for (const LaterReading& later : *readings)
+                        if (later.reading.gauge == gauge.id &&
+                            m_period.contains(later.reading.when.localDay())) {
+                            ++review.readings;
+                            review.inDoubt += later.inDoubt ? 1 : 0;
+                        }
+            for (const GaugeCheck& check : m_facts.gaugeChecks) {
+                if (check.gauge != gauge.id || check.day > m_period.to)
+                    continue;
+                if (check.day >= m_period.from)
+                    review.checks.push_back(check);
+                if (!review.lastCheck || review.lastCheck->day <= check.day)
+                    review.lastCheck = check;
+            }
+            std::ranges::stable_sort(review.checks, {}, &GaugeCheck::day);
+            if (review.readings > 0 || gauge.inUse || review.isQuarantined)
+                m_review.gauges.push_back(std::move(review));
+        }
+    }
+
+    void addFittings()
+    {
+        for (const CouplingReadings& one : m_all.couplings)
+            for (std::size_t i = 0; i < one.history.fittings.size(); ++i) {
+                const FittingHistory& here = one.history.fittings[i];
+                if (!m_period.contains(here.fitting.begins))
+                    continue;
+                FittingChange change{one.coupling.id, here.fitting, here.baseline.band(), {}, {}};
+                if (i > 0) {
+                    change.before = one.history.fittings[i - 1].fitting;
+                    change.bandBefore = one.history.fittings[i - 1].baseline.band();
+                }
+                m_review.fittings.push_back(std::move(change));
+            }
+        std::ranges::stable_sort(m_review.fittings, {},
+                                 [](const FittingChange& one) { return one.fitting.begins; });
+    }
+
+    using Case = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool>;
+
+    const AirframeFacts& m_facts;
+    const ReviewPeriod& m_period;
+    RiggingNumbers m_numbers;
+    AirframeReadings m_all;
+    std::map<Case, Verdict> m_verdicts;
+    AirframeReview m_review;
+};
+
+} // namespace
+
+const CouplingReview* AirframeReview::find(CouplingId coupling) const
+{
+    const auto found =
+        std::ranges::find(couplings, coupling, [](const CouplingReview& one) { return one.coupling.id; });
+    return found == couplings.end() ? nullptr : &*found;
+}
+
+AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period)
+{
+    return ReviewMaker{facts, period}.make();
+}
+
+} // namespace rig

@@ -1,0 +1,145 @@
+#pragma once
+
+#include "core/review/measurers.h"
+#include "core/review/movement.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+// What stands out on a coupling, gravest first. None of them is a diagnosis, and having none of them says no
+// more than that.
+enum class Sign {
+    OpenQuestion,   // something that nobody has found out yet
+    Drift,          // the chart's flag is raised at the end of the period
+    ScatterGrew,    //
+    Step,           // of the mean, without a flag of drift
+    Outside,        // readings outside the band in the period, all of them found out
+    NearEdge,       // the last reading lies near the edge
+    GapIsNoWitness, // locked and part-seated share gaps
+    DriftEnded,     // the flag was raised within the period and has fallen since
+    ScatterShrank,  //
+    NotRead,        // no reading in the period
+    NoBand,         //
+    MissedRiggings, // some riggings without a reading
+    ThinBand,       // from fewer than ten readings
+    PartSeatedNeverShown,
+};
+
+// A reading that lay outside its band, or was found part-seated at a rigging, with what came of it.
+struct OutsideStory
+{
+    Reading reading;
+    Judgement judgement;        // worked out anew
+    std::optional<Shown> shown; // as it was shown at the time
+    double rigging = 0;
+    std::optional<Reading> corrected;      // the reading that superseded it, with the reason in its note
+    std::optional<QuestionStory> question; // asked about it or, failing that, about its coupling there
+    std::vector<Reading> afterwards;       // read on the same coupling in the same record later
+};
+
+struct VerdictCounts
+{
+    int inside = 0;
+    int nearEdge = 0;
+    int outside = 0;
+    int cannotTell = 0;
+    int noBand = 0;
+
+    int all() const { return inside + nearEdge + outside + cannotTell + noBand; }
+};
+
+struct CouplingReview
+{
+    Coupling coupling;
+    std::optional<Fitting> fitting; // that held at the end of the period; empty without any
+    int fittingNumber = 0;          // from 1
+    std::optional<Band> band;
+    std::optional<Band> bandWithDoubted; // had the readings in doubt been left in; only where there are some
+    std::optional<Band> firstBand;       // of the first fitting, when this is a later one
+    bool isFrozen = false;
+    int baselineReadings = 0;
+    WitnessFinding witness;              // with the gauge of the last reading
+    std::vector<GapInterval> partSeated; // seen on this coupling, ever
+    std::optional<LaterReading> latest;  // in the period
+    std::optional<Judgement> latestJudgement;
+    VerdictCounts counts;                    // of the period's locked readings that stand, both persons'
+    int inDoubt = 0;                         // of those, with a gauge in quarantine
+    int riggingsMissed = 0;                  // of the period's riggings, without any reading of this coupling
+    std::optional<FittingMovement> movement; // empty without a fitting
+    bool otherSideMovesToo = false;          // the same circuit on the other side drifts the same way
+    std::vector<QuestionStory> openQuestions;
+    std::vector<OutsideStory> outside; // in the period, oldest first
+    std::vector<Sign> signs;           // gravest first
+
+    bool has(Sign sign) const;
+};
+
+// Days on which all couplings moved together, and what those days have in common.
+struct SharedShiftStory
+{
+    std::vector<DayShift> days;     // oldest first, called ones that have the same common cause
+    std::optional<GaugeId> gauge;   // every reading of those days was taken with this one
+    std::optional<PersonId> person; // and by this one
+    double millimetres = 0;         // mean of the days'
+    bool gaugeInDoubt = false;      // in quarantine on those days
+};
+
+struct GaugeReview
+{
+    Gauge gauge;
+    int readings = 0;                    // in the period, on this airframe
+    int inDoubt = 0;                     // of those, while it was in quarantine
+    std::vector<GaugeCheck> checks;      // in the period, oldest first
+    std::optional<GaugeCheck> lastCheck; // up to the end of the period
+    bool isQuarantined = false;          // at the end of the period
+};
+
+// A fitting that began in the period, and what it followed.
+struct FittingChange
+{
+    CouplingId coupling;
+    Fitting fitting;
+    std::optional<Band> band;
+    std::optional<Fitting> before;
+    std::optional<Band> bandBefore;
+};
+
+struct RiggingCounts
+{
+    int riggings = 0;   // in the period
+    int lastNumber = 0; // of the last rigging at its end
+    int abandoned = 0;  // records left and begun anew
+    int leftOpen = 0;   // closed with something not done
+    int stillOpen = 0;  // not closed
+    int rechecks = 0;   // gone through again without being taken apart
+    int readings = 0;   // that stand, locked, at riggings
+    int persons = 0;    // who read
+    int gauges = 0;     // that were read with
+};
+
+// Everything that one period of one airframe says, worked out from its facts. The same for the page, the
+// report and the tables beside it.
+struct AirframeReview
+{
+    Airframe airframe;
+    ReviewPeriod period;
+    RiggingCounts counts;
+    double riggingsToCome = 0;             // until the annual, at the pace of the year before
+    std::vector<CouplingReview> couplings; // what stands out first; equal ones in rigging order
+    std::vector<DayShift> shifts;          // of the period
+    std::vector<SharedShiftStory> sharedShifts;
+    MeasurerOffsets measurers;
+    std::vector<GaugeReview> gauges;      // read with in the period, or in use
+    std::vector<FittingChange> fittings;  // oldest first
+    std::vector<Event> events;            // of the period, oldest first
+    std::vector<QuestionStory> questions; // asked in the period or open at its end; oldest first
+
+    const CouplingReview* find(CouplingId coupling) const;
+};
+
+AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period);
+
+} // namespace rig

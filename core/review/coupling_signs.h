@@ -1,0 +1,18 @@
+#pragma once
+
+#include "core/review/airframe_review.h"
+
+namespace rig {
+
+// What stands out on a coupling whose other figures are filled in, gravest first.
+std::vector<Sign> signsOf(const CouplingReview& coupling);
+
+// True when one's gravest sign is graver than the other's; with the same one, when more riggings of drift or
+// a larger chance of lying outside speak for it.
+bool standsOutMore(const CouplingReview& one, const CouplingReview& other);
+
+// Called days with the same cause in common, gravest first by their number.
+std::vector<SharedShiftStory> sharedShiftStories(const std::vector<DayShift>& shifts,
+                                                 const std::vector<GaugeCheck>& checks);
+
+} // namespace rig

@@ -1,0 +1,168 @@
+#include "core/review/later_readings.h"
+
+#include "core/numbers/median.h"
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+#include <utility>
+
+namespace rig {
+
+namespace {
+
+// Scores each different case once: a long history repeats the same few intervals over and over.
+class Scoring
+{
+public:
+    explicit Scoring(const CouplingHistory& history) : m_history{history} {}
+
+    std::optional<double> of(const Reading& reading)
+    {
+        const std::tuple one{reading.fitting, reading.interval, reading.gauge};
+        const auto known = m_scores.find(one);
+        if (known != m_scores.end())
+            return known->second;
+        return m_scores.emplace(one, scoreIn(m_history, reading)).first->second;
+    }
+
+private:
+    const CouplingHistory& m_history;
+    std::map<std::tuple<FittingId, GapInterval, std::optional<GaugeId>>, std::optional<double>> m_scores;
+};
+
+std::vector<Reading> oldestFirst(std::vector<Reading> readings)
+{
+    std::ranges::sort(readings, {}, [](const Reading& one) {
+        return std::pair{one.when.utcSeconds, one.id};
+    });
+    return readings;
+}
+
+bool isOfRigging(const Reading& reading, Day last)
+{
+    return reading.state == SeatState::Locked && reading.purpose == Purpose::Rigging &&
+           reading.when.localDay() <= last;
+}
+
+// The last of the first person's readings in each record speaks; a table brought in has one for each day.
+void partByTurn(std::vector<LaterReading> all, CouplingReadings& into)
+{
+    std::map<std::pair<RecordId, Day>, std::size_t> speaks;
+    for (LaterReading& one : all) {
+        if (one.reading.turn == Turn::Second) {
+            into.others.push_back(std::move(one));
+            continue;
+        }
+        if (one.reading.record) {
+            const std::pair key{*one.reading.record, one.reading.when.localDay()};
+            if (const auto earlier = speaks.find(key); earlier != speaks.end()) {
+                into.others.push_back(std::exchange(into.readings[earlier->second], std::move(one)));
+                continue;
+            }
+            speaks.emplace(key, into.readings.size());
+        }
+        into.readings.push_back(std::move(one));
+    }
+}
+
+CouplingReadings couplingReadings(const AirframeFacts& facts, const RiggingNumbers& numbers,
+                                  const Coupling& coupling, const std::vector<Reading>& readings, Day last)
+{
+    CouplingReadings one;
+    one.coupling = coupling;
+    one.history = historyOf(coupling.id, facts.fittings, readings, facts.exclusions, facts.frozenBaselines,
+                            facts.gauges, facts.gaugeChecks);
+    Scoring scoring{one.history};
+    QuarantineDays quarantine{facts.gaugeChecks};
+    std::vector<LaterReading> all;
+    for (const Reading& reading : oldestFirst(standing(readings))) {
+        if (!isOfRigging(reading, last))
+            continue;
+        const std::optional<int> number = numbers.of(reading);
+        const std::int64_t time = wallSeconds(reading.when);
+        all.push_back({reading, number ? *number : numbers.between(std::span{&time, 1}).front(),
+                       scoring.of(reading), quarantine.covers(reading), 0});
+    }
+    partByTurn(std::move(all), one);
+    return one;
+}
+
+struct RiggingDay
+{
+    Moment when;
+    std::vector<double> scores;
+    std::vector<double> millimetres;
+    std::set<GaugeId> gauges;
+    std::set<PersonId> persons;
+};
+
+std::map<int, RiggingDay> riggingDays(const AirframeReadings& all, const RiggingNumbers& numbers)
+{
+    std::map<int, RiggingDay> days;
+    for (const CouplingReadings& coupling : all.couplings)
+        for (const LaterReading& one : coupling.readings) {
+            const std::optional<int> number = numbers.of(one.reading);
+            if (!number || !one.score)
+                continue;
+            const auto [day, isNew] = days.try_emplace(*number);
+            RiggingDay& at = day->second;
+            if (isNew || one.reading.when < at.when)
+                at.when = one.reading.when;
+            const FittingHistory* fitting = coupling.history.find(one.reading.fitting);
+            at.scores.push_back(*one.score);
+            at.millimetres.push_back(*one.score * fitting->baseline.band()->scatter);
+            at.persons.insert(one.reading.person);
+            if (one.reading.gauge)
+                at.gauges.insert(*one.reading.gauge);
+        }
+    return days;
+}
+
+std::vector<DayShift> shiftsOf(const std::map<int, RiggingDay>& days)
+{
+    std::vector<DayShift> shifts;
+    for (const auto& [number, day] : days)
+        if (const auto shift = numbers::sharedShiftOf(day.scores))
+            shifts.push_back({number,
+                              day.when,
+                              *shift,
+                              numbers::medianOf(day.millimetres),
+                              {day.gauges.begin(), day.gauges.end()},
+                              {day.persons.begin(), day.persons.end()}});
+    return shifts;
+}
+
+void handDown(const std::vector<DayShift>& shifts, const RiggingNumbers& numbers, AirframeReadings& all)
+{
+    std::map<int, double> called;
+    for (const DayShift& day : shifts)
+        if (day.shift.isCalled)
+            called.emplace(day.rigging, day.shift.median);
+    if (called.empty())
+        return;
+    for (CouplingReadings& coupling : all.couplings)
+        for (std::vector<LaterReading>* readings : {&coupling.readings, &coupling.others})
+            for (LaterReading& one : *readings)
+                if (const auto number = numbers.of(one.reading))
+                    if (const auto found = called.find(*number); found != called.end())
+                        one.shared = found->second;
+}
+
+} // namespace
+
+AirframeReadings readingsUntil(const AirframeFacts& facts, const RiggingNumbers& numbers, Day last)
+{
+    std::map<CouplingId, std::vector<Reading>> readings;
+    for (const KeptReading& kept : facts.readings)
+        readings[kept.reading.coupling].push_back(kept.reading);
+
+    AirframeReadings all;
+    for (const Coupling& coupling : facts.couplingsInUse())
+        all.couplings.push_back(couplingReadings(facts, numbers, coupling, readings[coupling.id], last));
+    all.shifts = shiftsOf(riggingDays(all, numbers));
+    handDown(all.shifts, numbers, all);
+    return all;
+}
+
+} // namespace rig
