@@ -96,7 +96,7 @@ TrendPicture sentenceOnly(const QString& sentence, QSizeF size, const FontSizes&
     TrendPicture picture;
     picture.plot = QRectF{QPointF{}, size};
     picture.inWords = sentence;
-    TrendLabel label;
+    DrawnLabel label;
     label.where = picture.plot.adjusted(kEdge, kEdge, -kEdge, -kEdge);
     label.text = sentence;
     label.pixels = fonts.body();
@@ -134,19 +134,19 @@ double widthOf(const QString& text, const QFontMetricsF& metrics)
 bool isFree(const QRectF& where, const TrendPicture& picture, double apart)
 {
     const QRectF wide = where.adjusted(-apart, 0, apart, 0);
-    const auto crosses = [&wide](const TrendLine& line) {
+    const auto crosses = [&wide](const DrawnLine& line) {
         return line.dashed && line.from.x() == line.to.x() && line.from.x() > wide.left() &&
                line.from.x() < wide.right() && line.from.y() < wide.bottom() && line.to.y() > wide.top();
     };
     return std::none_of(picture.labels.begin(), picture.labels.end(),
-                        [&wide](const TrendLabel& label) { return label.where.intersects(wide); }) &&
+                        [&wide](const DrawnLabel& label) { return label.where.intersects(wide); }) &&
            std::none_of(picture.lines.begin(), picture.lines.end(), crosses);
 }
 
 bool isClear(const QRectF& where, const TrendPicture& picture)
 {
     const auto hits = [&where](const auto& shape) { return shape.where.intersects(where); };
-    const auto underlines = [&where](const TrendLine& line) {
+    const auto underlines = [&where](const DrawnLine& line) {
         return line.dashed && line.from.y() == line.to.y() && line.from.y() > where.top() &&
                line.from.y() < where.bottom() && line.from.x() < where.right() && line.to.x() > where.left();
     };
@@ -172,9 +172,9 @@ void addValue(const Sheet& sheet, TrendPicture& picture, const Spot& spot, const
     }
 }
 
-TrendLabel smallLabel(const Sheet& sheet, const QRectF& where, const QString& text, Qt::Alignment align)
+DrawnLabel smallLabel(const Sheet& sheet, const QRectF& where, const QString& text, Qt::Alignment align)
 {
-    TrendLabel label;
+    DrawnLabel label;
     label.where = where;
     label.text = text;
     label.pixels = sheet.fonts.small();

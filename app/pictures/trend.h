@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/pictures/marks.h"
+#include "app/pictures/drawing.h"
 #include "app/theme/theme.h"
 #include "core/baseline/band.h"
 #include "core/clock.h"
@@ -8,15 +8,12 @@
 #include "core/measure/gap_interval.h"
 #include "core/rigging/reading.h"
 
-#include <QPolygonF>
 #include <QRectF>
 #include <QString>
 
 #include <optional>
 #include <string>
 #include <vector>
-
-class QPainter;
 
 namespace rig {
 
@@ -30,6 +27,7 @@ struct TrendReading
     SeatState state = SeatState::Locked;
     bool ofBaseline = false; // one of those the band is made of
     bool setAside = false;   // excluded or superseded: drawn hollow
+    bool inDoubt = false;    // its gauge was in quarantine that day: drawn hollow; `note` says why
     std::string person;
     std::string gauge;
     std::string note;
@@ -63,6 +61,13 @@ struct TrendPoint
     double upper = 0;
 };
 
+// Where something that the numbers tell begins, on both axes.
+struct TrendPlace
+{
+    Moment when;
+    double rigging = 0;
+};
+
 // One coupling's whole history, oldest first.
 struct TrendSeries
 {
@@ -72,6 +77,8 @@ struct TrendSeries
     std::vector<TrendEvent> events;
     std::vector<TrendPoint> drift;    // fitted line, oldest first
     std::vector<TrendPoint> forecast; // goes on from the line, with its interval
+    std::optional<TrendPlace> onset;  // of the drift
+    std::optional<TrendPlace> change; // the mean made a step here
     std::optional<Moment> annualDue;
     std::optional<double> annualRigging; // riggings expected by then; without it only dates show the annual
 };
@@ -85,60 +92,7 @@ struct TrendWindow
     bool isWhole() const { return !(from < to); }
 };
 
-struct TrendBox
-{
-    QRectF where;
-    Role role = Role::Band;
-    bool hollow = false;
-    bool hatched = false;
-    double opacity = 1;
-};
-
-struct TrendLine
-{
-    QPointF from;
-    QPointF to;
-    Role role = Role::Grid;
-    double width = 1;
-    bool dashed = false;
-};
-
-struct TrendArea
-{
-    QPolygonF outline;
-    Role role = Role::AccentFill;
-    double opacity = 1;
-};
-
-// Points where a bar goes on without a known end, or lies beyond the scale.
-struct TrendArrow
-{
-    QPointF tip;
-    bool up = true;
-    double size = 6;
-    Role role = Role::Ink;
-};
-
-struct TrendMark
-{
-    QRectF where;
-    MarkShape shape = MarkShape::Triangle;
-    Role role = Role::NearEdge;
-};
-
-struct TrendLabel
-{
-    QRectF where; // the text fits inside; layout made sure of it
-    QString text;
-    Role role = Role::InkSoft;
-    double pixels = 12;
-    bool strong = false;
-    bool wrapped = false;
-    Qt::Alignment align;
-};
-
-// Painted in the order of its members: grounds, lines, areas, bars, lines over bars, arrows, marks, labels.
-struct TrendPicture
+struct TrendPicture : Drawing
 {
     QRectF plot;
     QRectF eventLane;   // null when there are none
@@ -148,21 +102,11 @@ struct TrendPicture
     double mmAtTop = 1;
     double partMmAtBottom = 0;
     double partMmAtTop = 1;
-    double barWidth = 3;         // of a reading
-    std::vector<TrendBox> boxes; // bands, zones, lanes
-    std::vector<TrendLine> lines;
-    std::vector<TrendArea> areas;
-    std::vector<TrendBox> bars; // readings
-    std::vector<TrendLine> linesOver;
-    std::vector<TrendArrow> arrows;
-    std::vector<TrendMark> marks;
-    std::vector<TrendLabel> labels;
-    QString inWords;
+    double barWidth = 3; // of a reading
 };
 
 TrendPicture layoutTrend(const TrendSeries& series, const TrendWindow& window, QSizeF size,
                          const FontSizes& fonts);
-void paint(QPainter& painter, const TrendPicture& picture, const Theme& theme);
 
 // The reading nearest to a point of the picture, when one is near enough to be meant.
 std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPicture& picture, QPointF point);

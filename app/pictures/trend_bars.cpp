@@ -1,4 +1,4 @@
-#include "app/pictures/marks.h"
+#include "app/pictures/mark_field.h"
 #include "app/pictures/trend_layout.h"
 #include "app/wording/trend_words.h"
 
@@ -54,9 +54,9 @@ Role roleOf(Layer layer)
     return Role::Ink;
 }
 
-TrendBox boxOf(const QRectF& where, Layer layer)
+DrawnBox boxOf(const QRectF& where, Layer layer)
 {
-    TrendBox box;
+    DrawnBox box;
     box.where = where;
     box.role = roleOf(layer);
     box.hollow = layer == Hollow;
@@ -87,7 +87,7 @@ public:
     void finish()
     {
         flush();
-        for (const std::vector<TrendBox>& layer : m_boxes)
+        for (const std::vector<DrawnBox>& layer : m_boxes)
             m_picture.bars.insert(m_picture.bars.end(), layer.begin(), layer.end());
     }
 
@@ -112,7 +112,7 @@ private:
     {
         // A lone column of one pixel is easily missed, so what is not ordinary gets two.
         const double width = layer > Ordinary ? 2 : 1;
-        TrendBox box = boxOf({m_column, stretch.top, width, stretch.bottom - stretch.top}, layer);
+        DrawnBox box = boxOf({m_column, stretch.top, width, stretch.bottom - stretch.top}, layer);
         box.opacity = box.hollow ? 0.35 : 1; // one pixel has no inside to leave hollow
         box.hollow = false;
         m_boxes[static_cast<std::size_t>(layer)].push_back(box);
@@ -121,54 +121,7 @@ private:
     TrendPicture& m_picture;
     double m_column = -1;
     std::array<std::vector<Stretch>, LayerCount> m_stretches;
-    std::array<std::vector<TrendBox>, LayerCount> m_boxes;
-};
-
-// Marks that would lie over one another are left out; their bars remain.
-class Marks
-{
-public:
-    Marks(TrendPicture& picture, double side) : m_picture{picture}, m_side{side}
-    {
-        m_across = static_cast<int>(picture.plot.width() / side) + 2;
-        const int down = static_cast<int>(picture.plot.height() / side) + 2;
-        m_cells.assign(static_cast<std::size_t>(m_across * down), -1);
-    }
-
-    void add(QPointF centre, Verdict verdict)
-    {
-        const QRectF& plot = m_picture.plot;
-        const double half = m_side / 2;
-        const QPointF place{
-            std::clamp(centre.x(), plot.left() + half, std::max(plot.left() + half, plot.right() - half)),
-            std::clamp(centre.y(), plot.top() + half, std::max(plot.top() + half, plot.bottom() - half))};
-        const QRectF where{place.x() - half, place.y() - half, m_side, m_side};
-        const int column = static_cast<int>((place.x() - plot.left()) / m_side);
-        const int row = static_cast<int>((place.y() - plot.top()) / m_side);
-        if (isTaken(where, column, row))
-            return;
-        m_cells[static_cast<std::size_t>(row * m_across + column)] = static_cast<int>(m_picture.marks.size());
-        m_picture.marks.push_back({where, shapeOf(verdict), shapeRoleOf(verdict)});
-    }
-
-private:
-    bool isTaken(const QRectF& where, int column, int row) const
-    {
-        for (int y = row - 1; y <= row + 1; ++y)
-            for (int x = column - 1; x <= column + 1; ++x) {
-                const auto cell = static_cast<std::size_t>(y * m_across + x);
-                if (x < 0 || y < 0 || x >= m_across || cell >= m_cells.size() || m_cells[cell] < 0)
-                    continue;
-                if (m_picture.marks[static_cast<std::size_t>(m_cells[cell])].where.intersects(where))
-                    return true;
-            }
-        return false;
-    }
-
-    TrendPicture& m_picture;
-    double m_side;
-    int m_across = 0;
-    std::vector<int> m_cells;
+    std::array<std::vector<DrawnBox>, LayerCount> m_boxes;
 };
 
 const TrendFitting* fittingAt(const Sheet& sheet, double x)
@@ -251,7 +204,7 @@ void addFeet(TrendPicture& picture, const Spots& spots)
 void addMarks(const Sheet& sheet, TrendPicture& picture, const Spots& spots)
 {
     const double side = 10 * sheet.fonts.scale;
-    Marks marks{picture, side};
+    MarkField marks{picture, picture.plot, side};
     const BarPlaces places{picture};
     const Layers layers = inLayers(spots);
     for (const Layer layer : {Outside, CannotTell, NearEdge, NoBand})
@@ -283,7 +236,7 @@ void addFirstBandName(const Sheet& sheet, TrendPicture& picture)
         for (const double top : {up.at(inner.lower) + 1, up.at(inner.upper) - sheet.line - 1,
                                  up.at(inner.upper) + 1, up.at(inner.lower) - sheet.line - 1}) {
             const QRectF where{left, top, width, sheet.line};
-            const auto hits = [&where](const TrendBox& box) { return box.where.intersects(where); };
+            const auto hits = [&where](const DrawnBox& box) { return box.where.intersects(where); };
             if (!picture.plot.contains(where) || !isClear(where, picture) ||
                 std::any_of(picture.boxes.begin(), picture.boxes.end(), hits))
                 continue;

@@ -25,13 +25,13 @@ void addZone(TrendPicture& picture, const Range& places, double lower, double up
         picture.boxes.push_back({where, role});
 }
 
-void addLevel(TrendPicture& picture, const Range& places, double mm, const TrendLine& like)
+void addLevel(TrendPicture& picture, const Range& places, double mm, const DrawnLine& like)
 {
     const double y = upOf(picture).at(mm);
     const QRectF where = zone(picture, places, picture.mmAtBottom, picture.mmAtTop);
     if (where.isEmpty() || y < picture.plot.top() || y > picture.plot.bottom())
         return;
-    TrendLine line = like;
+    DrawnLine line = like;
     line.from = {where.left(), y};
     line.to = {where.right(), y};
     picture.lines.push_back(line);
@@ -42,15 +42,15 @@ void addBand(TrendPicture& picture, const Range& places, const Band& band)
     addZone(picture, places, band.outer.lower, band.inner.lower, Role::NearZone);
     addZone(picture, places, band.inner.upper, band.outer.upper, Role::NearZone);
     addZone(picture, places, band.inner.lower, band.inner.upper, Role::Band);
-    TrendLine centre;
+    DrawnLine centre;
     centre.role = Role::Centre;
     centre.width = 1.4;
     addLevel(picture, places, band.median, centre);
 }
 
-TrendLine firstBandLine()
+DrawnLine firstBandLine()
 {
-    TrendLine line;
+    DrawnLine line;
     line.role = Role::Centre;
     line.dashed = true;
     return line;
@@ -58,7 +58,7 @@ TrendLine firstBandLine()
 
 void addUpright(TrendPicture& picture, double x, double top, Role role, double width)
 {
-    TrendLine line;
+    DrawnLine line;
     line.from = {x, top};
     line.to = {x, picture.plot.bottom()};
     line.role = role;
@@ -137,7 +137,7 @@ namespace {
 
 // A line from the top of its word down to the plot's foot, with the word right of it, else left of it, in the
 // first row with room for both. Returns false when there is none.
-bool placeBeside(const Sheet& sheet, TrendPicture& picture, double x, TrendLabel label)
+bool placeBeside(const Sheet& sheet, TrendPicture& picture, double x, DrawnLabel label)
 {
     const double width = widthOf(label.text, sheet.strong);
     for (int row = sheet.headerRows - 1; row >= 0; --row)
@@ -153,9 +153,9 @@ bool placeBeside(const Sheet& sheet, TrendPicture& picture, double x, TrendLabel
     return false;
 }
 
-TrendLabel headerLabel(const Sheet& sheet, const QString& text, Role role)
+DrawnLabel headerLabel(const Sheet& sheet, const QString& text, Role role)
 {
-    TrendLabel label = smallLabel(sheet, {}, text, Qt::AlignLeft);
+    DrawnLabel label = smallLabel(sheet, {}, text, Qt::AlignLeft);
     label.role = role;
     label.strong = true;
     return label;

@@ -84,7 +84,7 @@ private:
 double widthOf(const QString& text, const QFontMetricsF& metrics);
 // No label of the picture is nearer than `apart` sideways, and no dashed upright runs through.
 bool isFree(const QRectF& where, const TrendPicture& picture, double apart);
-TrendLabel smallLabel(const Sheet& sheet, const QRectF& where, const QString& text, Qt::Alignment align);
+DrawnLabel smallLabel(const Sheet& sheet, const QRectF& where, const QString& text, Qt::Alignment align);
 
 // No label, bar, mark or dashed line of the picture lies under it.
 bool isClear(const QRectF& where, const TrendPicture& picture);

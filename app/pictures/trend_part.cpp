@@ -61,7 +61,7 @@ void addPartLane(const Sheet& sheet, TrendPicture& picture)
 {
     if (picture.partLane.isNull())
         return;
-    TrendBox ground;
+    DrawnBox ground;
     ground.where = picture.partLane;
     ground.role = Role::Hatch;
     ground.hatched = true;

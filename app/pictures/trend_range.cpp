@@ -22,7 +22,7 @@ Spot spotOf(const TrendReading& reading, TrendAxis axis)
     spot.verdict = reading.verdict;
     spot.isOpen = reading.interval.isOpen();
     spot.isPart = reading.state == SeatState::PartSeated;
-    spot.hollow = reading.setAside;
+    spot.hollow = reading.setAside || reading.inDoubt;
     spot.ofBaseline = reading.ofBaseline;
     return spot;
 }

@@ -122,7 +122,7 @@ void addReading(TrendPicture& picture, const TrendReading& reading, double x, co
     const double y = below ? bottom + 1 : top - 1 - side;
     const double left = std::clamp(x - side / 2, plot.left(), std::max(plot.left(), plot.right() - side));
     const QRectF where{left, std::clamp(y, plot.top(), plot.bottom() - side), side, side};
-    const auto hits = [&where](const TrendMark& mark) { return mark.where.intersects(where); };
+    const auto hits = [&where](const DrawnMark& mark) { return mark.where.intersects(where); };
     if (std::none_of(picture.marks.begin(), picture.marks.end(), hits))
         picture.marks.push_back({where, shapeOf(reading.verdict), role});
 }
@@ -136,7 +136,7 @@ TrendPicture layoutSmallTrend(const TrendSeries& series, std::size_t lastReading
     const Chosen chosen = choose(series, lastReadings);
     picture.inWords = TrendWords::smallSummary(series, chosen.readings.size());
     if (chosen.readings.empty()) {
-        TrendLabel label;
+        DrawnLabel label;
         label.where = picture.plot.adjusted(2, 0, -2, 0);
         label.text = TrendWords::nothingYetShort();
         label.align = Qt::AlignLeft | Qt::AlignVCenter;

@@ -3,6 +3,10 @@
 #include "app/wording/formats.h"
 #include "app/wording/verdict_words.h"
 
+#include <QStringList>
+
+#include <cmath>
+
 namespace rig {
 
 QString PictureWords::bandLegend(const Band& band)
@@ -28,6 +32,66 @@ QString PictureWords::gapStrip(const GapStripView& view)
     sentences << (shown.isEmpty()
                       ? tr("Part-seated was never shown.")
                       : tr("Part-seated was seen at %1.").arg(shown.join(tr(", ", "between values"))));
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString PictureWords::bandBar(const BandBarView& view)
+{
+    const Formats formats;
+    QStringList sentences;
+    sentences << (view.band ? tr("Band %1.").arg(formats.band(view.band->inner)) : tr("No band yet."));
+    if (view.reading && view.verdict)
+        sentences << tr("Latest reading %1: %2.")
+                         .arg(formats.interval(*view.reading), VerdictWords::word(*view.verdict));
+    else if (view.reading)
+        sentences << tr("Latest reading %1.").arg(formats.interval(*view.reading));
+    else
+        sentences << tr("No reading yet.");
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString PictureWords::signedMillimetres(double mm, int decimals)
+{
+    const QString amount = Formats{}.number(std::abs(mm), decimals);
+    if (std::abs(mm) < 0.5 * std::pow(10.0, -decimals)) // shown as zero, which has no sign
+        return amount;
+    return mm > 0 ? tr("+%1", "a gap that is larger").arg(amount)
+                  : tr("−%1", "a gap that is smaller").arg(amount);
+}
+
+QString PictureWords::spread(double mm)
+{
+    return Formats{}.number(mm, 3);
+}
+
+QString PictureWords::offset(const OffsetRow& row)
+{
+    const QString name = QString::fromStdString(row.name);
+    if (!row.offset)
+        return tr("%1: %2.", "person or gauge, why there is no figure").arg(name, row.instead);
+    QStringList parts;
+    parts << tr("%1 mm", "signed").arg(signedMillimetres(*row.offset, 3));
+    if (row.lower && row.upper)
+        parts << tr("interval %1 to %2 mm")
+                     .arg(signedMillimetres(*row.lower, 3), signedMillimetres(*row.upper, 3));
+    if (row.spread)
+        parts << tr("spread %1 mm").arg(spread(*row.spread));
+    if (row.readings > 0)
+        parts << readings(row.readings);
+    if (row.standsOut)
+        parts << tr("stands out");
+    return tr("%1: %2.", "person or gauge, list of figures")
+        .arg(name, parts.join(tr(", ", "between parts of a list")));
+}
+
+QString PictureWords::offsets(const std::vector<OffsetRow>& rows)
+{
+    if (rows.empty())
+        return tr("Nothing to compare yet.");
+    QStringList sentences;
+    sentences << tr("Distance from the mean of all.");
+    for (const OffsetRow& row : rows)
+        sentences << offset(row);
     return sentences.join(QLatin1Char(' '));
 }
 

@@ -1,6 +1,8 @@
 #pragma once
 
+#include "app/pictures/band_bar.h"
 #include "app/pictures/gap_strip.h"
+#include "app/pictures/offsets.h"
 
 #include <QCoreApplication>
 #include <QString>
@@ -18,6 +20,19 @@ public:
     static QString partSeatedLegend() { return tr("part-seated was seen here"); }
     static QString neverShownLegend() { return tr("part-seated never shown"); }
     static QString gapStrip(const GapStripView& view); // the strip as sentences
+    static QString bandBar(const BandBarView& view);
+
+    static QString millimetre() { return tr("mm"); }
+    static QString signedMillimetres(double mm, int decimals = 2); // +0.02, 0.00, −0.02
+    static QString spread(double mm);                              // 0.014
+    static QString spreadHead() { return tr("spread, mm", "of one person’s repeated readings"); }
+    static QString readsLow() { return tr("← reads low"); }
+    static QString readsHigh() { return tr("reads high →"); }
+    static QString readings(int count) { return tr("%n reading(s)", nullptr, count); }
+    static QString offsets(const std::vector<OffsetRow>& rows);
+
+private:
+    static QString offset(const OffsetRow& row);
 };
 
 } // namespace rig

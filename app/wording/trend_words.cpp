@@ -22,7 +22,7 @@ QDate dateOf(const Moment& moment)
 
 bool counts(const TrendReading& reading)
 {
-    return reading.state == SeatState::Locked && !reading.setAside;
+    return reading.state == SeatState::Locked && !reading.setAside && !reading.inDoubt;
 }
 
 constexpr std::array kWorstFirst = {Verdict::Outside, Verdict::CannotTell, Verdict::NearEdge,
@@ -33,6 +33,7 @@ struct Counts
     std::array<int, kWorstFirst.size()> verdicts{}; // in the order of Verdict
     int partSeated = 0;
     int setAside = 0;
+    int inDoubt = 0;
 };
 
 // One walk over the readings: a long history has a hundred thousand.
@@ -42,6 +43,7 @@ Counts countsOf(const TrendSeries& series)
     for (const TrendReading& reading : series.readings) {
         all.partSeated += reading.state == SeatState::PartSeated ? 1 : 0;
         all.setAside += reading.setAside ? 1 : 0;
+        all.inDoubt += reading.inDoubt && !reading.setAside ? 1 : 0;
         if (counts(reading))
             ++all.verdicts[static_cast<std::size_t>(reading.verdict)];
     }
@@ -159,6 +161,8 @@ QString TrendWords::reading(const TrendReading& reading)
         sentences << tr("The band is made of this one among others.");
     if (reading.setAside)
         sentences << tr("Set aside: it does not count.");
+    else if (reading.inDoubt)
+        sentences << tr("In doubt: its gauge was in quarantine that day, so it does not count.");
     if (!reading.note.empty())
         sentences << tr("Note: %1.").arg(QString::fromStdString(reading.note).simplified());
     sentences << tr("One sign only.");
@@ -180,6 +184,8 @@ QString TrendWords::verdictCounts(const TrendSeries& series)
         sentences << tr("%n part-seated reading(s) stand apart.", nullptr, counted.partSeated);
     if (counted.setAside > 0)
         sentences << tr("%n reading(s) set aside.", nullptr, counted.setAside);
+    if (counted.inDoubt > 0)
+        sentences << tr("%n reading(s) in doubt, because of the gauge.", nullptr, counted.inDoubt);
     return sentences.join(QLatin1Char(' '));
 }
 

@@ -51,7 +51,7 @@ TEST(DenseTrend, KeepsEveryOutsideReadingInSightAtItsFullLength)
             continue;
         ++outside;
         const QRectF place = *placeOf(series, picture, i);
-        EXPECT_TRUE(std::any_of(picture.bars.begin(), picture.bars.end(), [&place](const TrendBox& bar) {
+        EXPECT_TRUE(std::any_of(picture.bars.begin(), picture.bars.end(), [&place](const DrawnBox& bar) {
             return bar.role == Role::Outside &&
                    bar.where.adjusted(-0.01, -0.01, 0.01, 0.01).contains(place.center()) &&
                    bar.where.top() <= place.top() + 0.01 && bar.where.bottom() >= place.bottom() - 0.01;
@@ -65,7 +65,7 @@ TEST(DenseTrend, NeverColoursMoreThanWhatIsOutside)
     const TrendSeries series = longHistory(20000);
     const TrendPicture picture = layoutTrend(series, {}, kWide, {});
     const double perMm = picture.plot.height() / (picture.mmAtTop - picture.mmAtBottom);
-    for (const TrendBox& bar : picture.bars)
+    for (const DrawnBox& bar : picture.bars)
         if (bar.role == Role::Outside) {
             const double low = picture.mmAtBottom + (picture.plot.bottom() - bar.where.bottom()) / perMm;
             const double high = picture.mmAtBottom + (picture.plot.bottom() - bar.where.top()) / perMm;
@@ -76,14 +76,14 @@ TEST(DenseTrend, NeverColoursMoreThanWhatIsOutside)
 TEST(DenseTrend, DrawsTheWorseOnTop)
 {
     const TrendPicture picture = layoutTrend(longHistory(20000), {}, kWide, {});
-    const auto rank = [](const TrendBox& bar) {
+    const auto rank = [](const DrawnBox& bar) {
         return bar.role == Role::Outside    ? 3
                : bar.role == Role::NearEdge ? 2
                : bar.role == Role::Unknown  ? 1
                                             : 0;
     };
     EXPECT_TRUE(std::is_sorted(picture.bars.begin(), picture.bars.end(),
-                               [&rank](const TrendBox& a, const TrendBox& b) { return rank(a) < rank(b); }));
+                               [&rank](const DrawnBox& a, const DrawnBox& b) { return rank(a) < rank(b); }));
 }
 
 TEST(DenseTrend, NeverPutsOneMarkOverAnother)

@@ -43,11 +43,11 @@ TEST(SmallTrend, ShowsTheLastReadingsOnTheirOwnBand)
     const TrendPicture picture = layoutSmallTrend(leftFlap(), 40, kRow);
     EXPECT_EQ(picture.bars.size(), 40U);
     const auto bands = std::count_if(picture.boxes.begin(), picture.boxes.end(),
-                                     [](const TrendBox& box) { return box.role == Role::Band; });
+                                     [](const DrawnBox& box) { return box.role == Role::Band; });
     EXPECT_EQ(bands, 1);
-    for (const TrendBox& bar : picture.bars)
+    for (const DrawnBox& bar : picture.bars)
         EXPECT_TRUE(picture.plot.contains(bar.where));
-    for (const TrendMark& mark : picture.marks)
+    for (const DrawnMark& mark : picture.marks)
         EXPECT_TRUE(picture.plot.contains(mark.where));
 }
 

@@ -1,4 +1,5 @@
 #include "app/pictures/trend.h"
+#include "app/wording/trend_words.h"
 #include "tests/pictures/trend_scene.h"
 
 #include <QFontMetricsF>
@@ -24,13 +25,13 @@ double heightOf(const TrendPicture& picture, double mm)
 bool says(const TrendPicture& picture, const QString& part)
 {
     return std::any_of(picture.labels.begin(), picture.labels.end(),
-                       [&part](const TrendLabel& label) { return label.text.contains(part); });
+                       [&part](const DrawnLabel& label) { return label.text.contains(part); });
 }
 
 std::ptrdiff_t marksOf(const TrendPicture& picture, MarkShape shape)
 {
     return std::count_if(picture.marks.begin(), picture.marks.end(),
-                         [shape](const TrendMark& mark) { return mark.shape == shape; });
+                         [shape](const DrawnMark& mark) { return mark.shape == shape; });
 }
 
 // One fitting, ten readings inside its band.
@@ -66,7 +67,7 @@ void expectReadable(const TrendPicture& picture, const Canvas& canvas)
 {
     const QRectF all{QPointF{}, canvas.size};
     for (std::size_t i = 0; i < picture.labels.size(); ++i) {
-        const TrendLabel& label = picture.labels[i];
+        const DrawnLabel& label = picture.labels[i];
         const QFontMetricsF metrics{fontOf(label.pixels, label.strong ? Weight::SemiBold : Weight::Regular)};
         EXPECT_TRUE(all.contains(label.where)) << label.text.toStdString();
         EXPECT_LE(metrics.horizontalAdvance(label.text), label.where.width() + 0.5)
@@ -75,7 +76,7 @@ void expectReadable(const TrendPicture& picture, const Canvas& canvas)
             EXPECT_FALSE(label.where.intersects(picture.labels[j].where))
                 << label.text.toStdString() << " | " << picture.labels[j].text.toStdString();
     }
-    for (const TrendBox& bar : picture.bars)
+    for (const DrawnBox& bar : picture.bars)
         EXPECT_TRUE(picture.plot.adjusted(-3, -0.01, 3, 0.01).contains(bar.where) ||
                     picture.partLane.adjusted(-3, -0.01, 3, 0.01).contains(bar.where));
     EXPECT_GE(picture.plot.height(), 60 * canvas.scale);
@@ -109,12 +110,27 @@ TEST(Trend, DrawsAReadingFromTheLeafThatEntersToTheOneThatDoesNot)
     EXPECT_NEAR(place->top(), heightOf(picture, 0.60), 1e-6);
 }
 
+TEST(Trend, DrawsAReadingInDoubtHollowAndSaysWhy)
+{
+    TrendSeries series = tenReadings();
+    series.readings[4].inDoubt = true;
+    series.readings[4].note = "leaf set B in quarantine";
+    const TrendPicture picture = layoutTrend(series, kRiggings, kUsual, {});
+    EXPECT_EQ(std::count_if(picture.bars.begin(), picture.bars.end(),
+                            [](const DrawnBox& bar) { return bar.hollow; }),
+              1);
+    const QString said = TrendWords::reading(series.readings[4]);
+    EXPECT_TRUE(said.contains("In doubt")) << said.toStdString();
+    EXPECT_TRUE(said.contains("leaf set B in quarantine"));
+    EXPECT_TRUE(picture.inWords.contains("1 reading in doubt"));
+}
+
 TEST(Trend, DrawsEachFittingsBandOverItsOwnReadingsOnly)
 {
     const TrendSeries series = leftFlap();
     const TrendPicture picture = layoutTrend(series, kRiggings, kUsual, {});
     std::vector<QRectF> bands;
-    for (const TrendBox& box : picture.boxes)
+    for (const DrawnBox& box : picture.boxes)
         if (box.role == Role::Band)
             bands.push_back(box.where);
     ASSERT_EQ(bands.size(), 2U);
@@ -129,7 +145,7 @@ TEST(Trend, GoesOnDrawingTheFirstBandFaintlyToTheRightEnd)
 {
     const TrendPicture picture = layoutTrend(leftFlap(), kRiggings, kUsual, {});
     for (const double edge : {1.04, 1.18}) {
-        const auto line = std::find_if(picture.lines.begin(), picture.lines.end(), [&](const TrendLine& one) {
+        const auto line = std::find_if(picture.lines.begin(), picture.lines.end(), [&](const DrawnLine& one) {
             return one.dashed && one.from.y() == one.to.y() &&
                    std::abs(one.from.y() - heightOf(picture, edge)) < 0.01;
         });
@@ -178,7 +194,7 @@ TEST(Trend, DrawsWhatWasSetAsideHollow)
     series.readings[5].setAside = true;
     const TrendPicture picture = layoutTrend(series, kRiggings, kUsual, {});
     EXPECT_EQ(std::count_if(picture.bars.begin(), picture.bars.end(),
-                            [](const TrendBox& bar) { return bar.hollow; }),
+                            [](const DrawnBox& bar) { return bar.hollow; }),
               1);
 }
 
@@ -242,7 +258,7 @@ TEST(Trend, KeepsATickForEveryEventWhateverWordsFit)
     const TrendSeries series = crowded();
     const TrendPicture picture = layoutTrend(series, kRiggings, {500, 260}, {});
     const auto ticks =
-        std::count_if(picture.lines.begin(), picture.lines.end(), [&picture](const TrendLine& line) {
+        std::count_if(picture.lines.begin(), picture.lines.end(), [&picture](const DrawnLine& line) {
             return line.from.x() == line.to.x() && line.from.y() == picture.eventLane.top() &&
                    line.role == Role::InkSoft;
         });

@@ -1,5 +1,4 @@
-#include "app/pictures/marks.h"
-#include "app/pictures/trend.h"
+#include "app/pictures/drawing.h"
 
 #include <QPainter>
 #include <QTextOption>
@@ -24,7 +23,7 @@ void paintHatch(QPainter& painter, const QRectF& where, const QColor& color)
     painter.restore();
 }
 
-void paintBox(QPainter& painter, const TrendBox& box, const Theme& theme)
+void paintBox(QPainter& painter, const DrawnBox& box, const Theme& theme)
 {
     QColor color = theme.color(box.role);
     color.setAlphaF(static_cast<float>(box.opacity));
@@ -39,7 +38,7 @@ void paintBox(QPainter& painter, const TrendBox& box, const Theme& theme)
     }
 }
 
-void paintLine(QPainter& painter, const TrendLine& line, const Theme& theme)
+void paintLine(QPainter& painter, const DrawnLine& line, const Theme& theme)
 {
     QPen pen{theme.color(line.role), line.width};
     pen.setCapStyle(Qt::FlatCap);
@@ -52,7 +51,7 @@ void paintLine(QPainter& painter, const TrendLine& line, const Theme& theme)
     painter.setRenderHint(QPainter::Antialiasing);
 }
 
-void paintArea(QPainter& painter, const TrendArea& area, const Theme& theme)
+void paintArea(QPainter& painter, const DrawnArea& area, const Theme& theme)
 {
     QColor color = theme.color(area.role);
     color.setAlphaF(static_cast<float>(area.opacity));
@@ -61,16 +60,36 @@ void paintArea(QPainter& painter, const TrendArea& area, const Theme& theme)
     painter.drawPolygon(area.outline);
 }
 
-void paintArrow(QPainter& painter, const TrendArrow& arrow, const Theme& theme)
+void paintArrow(QPainter& painter, const DrawnArrow& arrow, const Theme& theme)
 {
-    const double back = arrow.up ? arrow.size : -arrow.size;
+    const double back = arrow.up != arrow.level ? arrow.size : -arrow.size;
+    const double half = arrow.size / 2;
+    const QPointF one = arrow.level ? QPointF{back, half} : QPointF{half, back};
+    const QPointF other = arrow.level ? QPointF{back, -half} : QPointF{-half, back};
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme.color(arrow.role));
-    painter.drawPolygon(QPolygonF{
-        {arrow.tip, arrow.tip + QPointF{arrow.size / 2, back}, arrow.tip + QPointF{-arrow.size / 2, back}}});
+    painter.drawPolygon(QPolygonF{{arrow.tip, arrow.tip + one, arrow.tip + other}});
 }
 
-void paintLabel(QPainter& painter, const TrendLabel& label, const Theme& theme)
+void paintCurve(QPainter& painter, const DrawnCurve& curve, const Theme& theme)
+{
+    QColor color = theme.color(curve.role);
+    color.setAlphaF(static_cast<float>(curve.opacity));
+    painter.setPen(QPen{color, curve.width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin});
+    painter.setBrush(Qt::NoBrush);
+    for (const QPolygonF& piece : curve.pieces)
+        painter.drawPolyline(piece);
+    const double radius = curve.dotRadius;
+    painter.setBrush(theme.color(Role::Card));
+    for (const QPointF& ring : curve.rings)
+        painter.drawEllipse(ring, radius, radius);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(color);
+    for (const QPointF& dot : curve.dots)
+        painter.drawEllipse(dot, radius, radius);
+}
+
+void paintLabel(QPainter& painter, const DrawnLabel& label, const Theme& theme)
 {
     painter.setFont(fontOn(painter, label.pixels, label.strong ? Weight::SemiBold : Weight::Regular));
     painter.setPen(theme.color(label.role));
@@ -81,25 +100,27 @@ void paintLabel(QPainter& painter, const TrendLabel& label, const Theme& theme)
 
 } // namespace
 
-void paint(QPainter& painter, const TrendPicture& picture, const Theme& theme)
+void paint(QPainter& painter, const Drawing& drawing, const Theme& theme)
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    for (const TrendBox& box : picture.boxes)
+    for (const DrawnBox& box : drawing.boxes)
         paintBox(painter, box, theme);
-    for (const TrendLine& line : picture.lines)
+    for (const DrawnLine& line : drawing.lines)
         paintLine(painter, line, theme);
-    for (const TrendArea& area : picture.areas)
+    for (const DrawnArea& area : drawing.areas)
         paintArea(painter, area, theme);
-    for (const TrendBox& bar : picture.bars)
+    for (const DrawnCurve& curve : drawing.curves)
+        paintCurve(painter, curve, theme);
+    for (const DrawnBox& bar : drawing.bars)
         paintBox(painter, bar, theme);
-    for (const TrendLine& line : picture.linesOver)
+    for (const DrawnLine& line : drawing.linesOver)
         paintLine(painter, line, theme);
-    for (const TrendArrow& arrow : picture.arrows)
+    for (const DrawnArrow& arrow : drawing.arrows)
         paintArrow(painter, arrow, theme);
-    for (const TrendMark& mark : picture.marks)
+    for (const DrawnMark& mark : drawing.marks)
         paintMark(painter, mark.shape, mark.role, mark.where, theme);
-    for (const TrendLabel& label : picture.labels)
+    for (const DrawnLabel& label : drawing.labels)
         paintLabel(painter, label, theme);
     painter.restore();
 }

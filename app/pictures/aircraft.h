@@ -1,0 +1,78 @@
+#pragma once
+
+#include "app/pictures/drawing.h"
+#include "app/pictures/trend.h"
+#include "core/airframe/coupling.h"
+
+#include <QSizeF>
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+// One reading of one coupling in that coupling's own scatters: 0 is the middle of its band.
+struct AircraftPoint
+{
+    Moment when;
+    double rigging = 0;
+    double score = 0;
+    Verdict verdict = Verdict::NoBandYet;
+    bool inDoubt = false; // drawn as a ring
+};
+
+struct AircraftCoupling
+{
+    std::string name;
+    Side side = Side::None;
+    std::vector<AircraftPoint> points; // oldest first
+};
+
+// What all couplings of one rigging day share: the median of that day's scores.
+struct DayShift
+{
+    Moment when;
+    double rigging = 0;
+    double median = 0;
+    int couplings = 0;
+    bool isCalled = false;
+    std::string cause; // already worded: "leaf set B"; empty when nothing names itself
+};
+
+struct AircraftSeries
+{
+    std::vector<AircraftCoupling> couplings;
+    std::vector<DayShift> shifts; // oldest first
+};
+
+// A bar lane of the shared shifts, alone or below the couplings.
+struct ShiftsPicture : Drawing
+{
+    QRectF plot;
+    double scoreAtBottom = -3;
+    double scoreAtTop = 3;
+};
+
+struct AircraftPicture : Drawing
+{
+    QRectF plot;      // of the couplings
+    QRectF shiftLane; // null when there are no shifts
+    TrendWindow window;
+    double scoreAtBottom = -4;
+    double scoreAtTop = 4;
+    double shiftAtBottom = -3;
+    double shiftAtTop = 3;
+};
+
+// All couplings over one another, each told apart by its name at the right end; the chosen one strong. Below
+// them one bar for each rigging day's shared shift.
+AircraftPicture layoutAircraft(const AircraftSeries& series, const TrendWindow& window,
+                               std::optional<std::size_t> chosenCoupling, QSizeF size,
+                               const FontSizes& fonts);
+
+// Only the shared shifts, one bar a rigging day in their order, evenly spaced.
+ShiftsPicture layoutShifts(const std::vector<DayShift>& shifts, QSizeF size, const FontSizes& fonts);
+
+} // namespace rig

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "app/pictures/aircraft.h"
+#include "app/pictures/lettering.h"
+#include "app/pictures/scale.h"
+
+// The steps of laying out the aircraft picture, shared by its source files only.
+namespace rig::aircraft {
+
+constexpr double kLeader = 22; // pixels between the plot and the names
+
+struct Frame
+{
+    const AircraftSeries& series;
+    std::optional<std::size_t> chosen;
+    QSizeF size;
+    const Lettering& letters;
+    AircraftPicture& picture;
+    QRectF caption{};
+    QRectF shiftCaption{};
+    QRectF causes{};
+    QRectF axis{};
+    QRectF name{};    // of the axis; null when there is no room
+    double names = 0; // width of the couplings' names
+    struct End        // of one coupling's visible curve
+    {
+        std::size_t coupling = 0;
+        QPointF place;
+        double score = 0;
+    };
+    std::vector<End> ends{};
+};
+
+double along(TrendAxis axis, const Moment& when, double rigging);
+Scale acrossOf(const AircraftPicture& picture);
+double yOf(const AircraftPicture& picture, double score); // not held inside the plot
+TrendWindow wholeWindow(const AircraftSeries& series, TrendAxis axis);
+
+double namesWidth(const Frame& frame);
+void addCurves(Frame& frame); // also finds the ends
+void addNames(Frame& frame);
+
+} // namespace rig::aircraft
