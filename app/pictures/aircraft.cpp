@@ -91,7 +91,7 @@ void addShifts(Frame& frame)
     lane.addScale(picture.shiftAtTop);
     const Scale across = acrossOf(picture);
     std::vector<ShiftBar> bars;
-    for (const DayShift& shift : frame.series.shifts)
+    for (const ShiftDay& shift : frame.series.shifts)
         if (const double place = along(picture.window.axis, shift.when, shift.rigging);
             across.contains(place))
             bars.push_back({across.at(place), &shift});

@@ -31,7 +31,7 @@ struct AircraftCoupling
 };
 
 // What all couplings of one rigging day share: the median of that day's scores.
-struct DayShift
+struct ShiftDay
 {
     Moment when;
     double rigging = 0;
@@ -44,7 +44,7 @@ struct DayShift
 struct AircraftSeries
 {
     std::vector<AircraftCoupling> couplings;
-    std::vector<DayShift> shifts; // oldest first
+    std::vector<ShiftDay> shifts; // oldest first
 };
 
 // A bar lane of the shared shifts, alone or below the couplings.
@@ -73,6 +73,6 @@ AircraftPicture layoutAircraft(const AircraftSeries& series, const TrendWindow& 
                                const FontSizes& fonts);
 
 // Only the shared shifts, one bar a rigging day in their order, evenly spaced.
-ShiftsPicture layoutShifts(const std::vector<DayShift>& shifts, QSizeF size, const FontSizes& fonts);
+ShiftsPicture layoutShifts(const std::vector<ShiftDay>& shifts, QSizeF size, const FontSizes& fonts);
 
 } // namespace rig

@@ -19,10 +19,10 @@ ShiftLane::ShiftLane(Drawing& drawing, const Lettering& letters, const QRectF& l
 {
 }
 
-double ShiftLane::reachOf(const std::vector<DayShift>& shifts)
+double ShiftLane::reachOf(const std::vector<ShiftDay>& shifts)
 {
     double most = kLeastReach;
-    for (const DayShift& shift : shifts)
+    for (const ShiftDay& shift : shifts)
         most = std::max(most, std::abs(shift.median) * 1.08);
     return std::min(most, kMostReach);
 }
@@ -84,7 +84,7 @@ void ShiftLane::addCauses(const std::vector<ShiftBar>& bars)
     }
 }
 
-void ShiftLane::addCause(double left, double right, const DayShift& shift)
+void ShiftLane::addCause(double left, double right, const ShiftDay& shift)
 {
     const QString text = m_letters.fitted(AircraftWords::cause(shift),
                                           std::min(m_words.width(), 220 * m_letters.scale()), true);
@@ -107,7 +107,7 @@ void ShiftLane::addCause(double left, double right, const DayShift& shift)
 namespace {
 
 // The first day at the left and the last at the right; only the last where there is no room for both.
-void addDays(ShiftsPicture& picture, const Lettering& letters, const std::vector<DayShift>& shifts)
+void addDays(ShiftsPicture& picture, const Lettering& letters, const std::vector<ShiftDay>& shifts)
 {
     const QRectF& plot = picture.plot;
     const QRectF row{plot.left(), plot.bottom() + 4, plot.width(), letters.line()};
@@ -124,7 +124,7 @@ void addDays(ShiftsPicture& picture, const Lettering& letters, const std::vector
 
 } // namespace
 
-ShiftsPicture layoutShifts(const std::vector<DayShift>& shifts, QSizeF size, const FontSizes& fonts)
+ShiftsPicture layoutShifts(const std::vector<ShiftDay>& shifts, QSizeF size, const FontSizes& fonts)
 {
     const Lettering letters{fonts};
     ShiftsPicture picture;

@@ -9,7 +9,7 @@ namespace rig {
 struct ShiftBar
 {
     double x = 0;
-    const DayShift* shift = nullptr;
+    const ShiftDay* shift = nullptr;
 };
 
 // The bars of shared shifts around a zero line, the same below the couplings and alone.
@@ -20,7 +20,7 @@ public:
     ShiftLane(Drawing& drawing, const Lettering& letters, const QRectF& lane, const QRectF& words);
 
     // What the lane's scale reaches either side of zero for these bars.
-    static double reachOf(const std::vector<DayShift>& shifts);
+    static double reachOf(const std::vector<ShiftDay>& shifts);
     void addScale(double reach);
     void addBars(const std::vector<ShiftBar>& bars, double width); // from left to right
 
@@ -28,7 +28,7 @@ private:
     double at(double score) const;
     void addBar(const ShiftBar& bar, double width);
     void addCauses(const std::vector<ShiftBar>& bars);
-    void addCause(double left, double right, const DayShift& shift);
+    void addCause(double left, double right, const ShiftDay& shift);
 
     Drawing& m_drawing;
     const Lettering& m_letters;

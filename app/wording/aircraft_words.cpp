@@ -55,12 +55,12 @@ QString AircraftWords::name(const std::string& name, Side side)
     return plain;
 }
 
-QString AircraftWords::day(const DayShift& shift)
+QString AircraftWords::day(const ShiftDay& shift)
 {
     return Formats{}.day(shift.when.localDay());
 }
 
-QString AircraftWords::cause(const DayShift& shift)
+QString AircraftWords::cause(const ShiftDay& shift)
 {
     return shift.cause.empty() ? score(shift.median) : QString::fromStdString(shift.cause).simplified();
 }
@@ -75,7 +75,7 @@ QString AircraftWords::point(const AircraftCoupling& coupling, const AircraftPoi
              what);
 }
 
-QString AircraftWords::shift(const DayShift& shift)
+QString AircraftWords::shift(const ShiftDay& shift)
 {
     const QString day = Formats{}.day(shift.when.localDay());
     const QString couplings = tr("%n coupling(s)", nullptr, shift.couplings);
@@ -90,13 +90,13 @@ QString AircraftWords::shift(const DayShift& shift)
         .arg(day, score(shift.median), couplings, QString::fromStdString(shift.cause).simplified());
 }
 
-QString AircraftWords::shifts(const std::vector<DayShift>& shifts)
+QString AircraftWords::shifts(const std::vector<ShiftDay>& shifts)
 {
     if (shifts.empty())
         return noShiftsYet();
     QStringList sentences;
     sentences << tr("Shared shift of %n rigging day(s).", nullptr, static_cast<int>(shifts.size()));
-    for (const DayShift& one : shifts)
+    for (const ShiftDay& one : shifts)
         if (one.isCalled)
             sentences << shift(one);
     if (sentences.size() == 1)

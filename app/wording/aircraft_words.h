@@ -15,7 +15,7 @@ namespace rig {
 struct AircraftCoupling;
 struct AircraftPoint;
 struct AircraftSeries;
-struct DayShift;
+struct ShiftDay;
 
 // Words in and about the pictures of all couplings together.
 class AircraftWords
@@ -33,14 +33,14 @@ public:
     static QString scoreTick(long long scatters); // +2, 0, −2
     static QString name(const std::string& name, Side side);
     static QString more(int couplings) { return tr("and %n more", nullptr, couplings); }
-    static QString day(const DayShift& shift);
-    static QString cause(const DayShift& shift); // a few words over a called bar
+    static QString day(const ShiftDay& shift);
+    static QString cause(const ShiftDay& shift); // a few words over a called bar
 
     // For the cursor and for those who hear the picture.
     static QString point(const AircraftCoupling& coupling, const AircraftPoint& point);
-    static QString shift(const DayShift& shift);
+    static QString shift(const ShiftDay& shift);
     static QString aircraft(const AircraftSeries& series, std::optional<std::size_t> chosen);
-    static QString shifts(const std::vector<DayShift>& shifts);
+    static QString shifts(const std::vector<ShiftDay>& shifts);
 };
 
 } // namespace rig

@@ -45,7 +45,7 @@ inline AircraftSeries aircraftOf(int riggings)
     for (int i = 0; i < riggings; ++i) {
         std::vector<double>& day = days[static_cast<std::size_t>(i)];
         std::sort(day.begin(), day.end());
-        DayShift shift{when(i),   210.0 + i, (day[3] + day[4]) / 2, static_cast<int>(day.size()),
+        ShiftDay shift{when(i),   210.0 + i, (day[3] + day[4]) / 2, static_cast<int>(day.size()),
                        isWorn(i), ""};
         shift.cause = isWorn(i) ? "leaf set B, before its check" : "";
         series.shifts.push_back(shift);

@@ -145,7 +145,7 @@ TEST(Shifts, AreReadableHoweverManyDaysAreCalled)
     for (const int riggings : {1, 8, 54, 400})
         for (const double scale : {1.0, 1.5})
             for (const QSizeF size : {QSizeF{280, 130}, QSizeF{600, 210}, QSizeF{1200, 300}}) {
-                std::vector<DayShift> shifts = aircraftOf(riggings).shifts;
+                std::vector<ShiftDay> shifts = aircraftOf(riggings).shifts;
                 for (std::size_t i = 0; i < shifts.size(); i += 3) {
                     shifts[i].isCalled = true;
                     shifts[i].cause = i % 2 ? "J. Iver" : "";
@@ -158,8 +158,8 @@ TEST(Shifts, AreReadableHoweverManyDaysAreCalled)
 
 TEST(Shifts, SayThatNoDayStandsOut)
 {
-    std::vector<DayShift> shifts = aircraftOf(6).shifts;
-    for (DayShift& shift : shifts)
+    std::vector<ShiftDay> shifts = aircraftOf(6).shifts;
+    for (ShiftDay& shift : shifts)
         shift.isCalled = false;
     EXPECT_TRUE(layoutShifts(shifts, {600, 140}, {}).inWords.contains("None stands out"));
 }

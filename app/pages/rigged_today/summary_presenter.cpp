@@ -2,6 +2,7 @@
 
 #include "app/wording/report_words.h"
 #include "core/review/coupling_history.h"
+#include "core/store/airframe_facts.h"
 #include "core/store/ask.h"
 
 #include <QCoreApplication>
