@@ -1,3 +1,4 @@
+#include "core/store/airframe_facts.h"
 #include "tests/report/told_record.h"
 
 #include <algorithm>

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/report/record_summary.h"
+#include "core/store/airframe_facts.h"
 #include "tests/support/hangar.h"
 
 namespace rig::test {

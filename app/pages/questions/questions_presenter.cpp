@@ -2,6 +2,7 @@
 
 #include "core/review/comparisons.h"
 #include "core/rigging/rigging_flow.h"
+#include "core/store/airframe_facts.h"
 #include "core/store/names.h"
 
 #include <algorithm>

@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
 #include "app/report/record_summary.h"
+#include "core/store/airframe_facts.h"
 #include "core/store/ask.h"
 
 #include <algorithm>

@@ -1,6 +1,7 @@
 #include "app/pages/setup/baseline_day_presenter.h"
 
 #include "core/baseline/unlike_others.h"
+#include "core/store/airframe_facts.h"
 
 #include <algorithm>
 #include <set>
