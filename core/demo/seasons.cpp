@@ -146,7 +146,7 @@ void turnOfQx17(RiggingPlan& plan)
 {
     if (isWornSetDay(plan.day)) {
         plan.onlyTool = Tool::SetB; // the pins were lent out, so the flaps were read with stacked leaves
-        plan.shift = 0.03;
+        plan.shift = 0.033;
         plan.secondReads = 0;
     }
     if (plan.day == dayOf(2024, 7, 20)) {

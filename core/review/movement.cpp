@@ -51,34 +51,6 @@ std::optional<DriftFlag> flagOf(const Chart& chart, double limit, std::size_t pe
     return flag;
 }
 
-// The split after which squares of the scores about their own mean are likeliest to be of another size: two
-// normal variances against one, by maximum likelihood, with three readings or more on either side.
-std::size_t likeliestSplit(const std::vector<double>& scores)
-{
-    constexpr std::size_t kLeast = 3;
-    double mean = 0;
-    for (const double score : scores)
-        mean += score / static_cast<double>(scores.size());
-    std::vector<double> squares{0};
-    for (const double score : scores)
-        squares.push_back(squares.back() + (score - mean) * (score - mean));
-    std::size_t best = 0;
-    double least = 0;
-    for (std::size_t k = kLeast; k + kLeast <= scores.size(); ++k) {
-        const double before = static_cast<double>(k);
-        const double after = static_cast<double>(scores.size() - k);
-        // A floor for runs of equal leaf readings, far below any scatter that matters.
-        const double first = std::max(squares[k] / before, 1e-6);
-        const double second = std::max((squares.back() - squares[k]) / after, 1e-6);
-        const double deviance = before * std::log(first) + after * std::log(second);
-        if (best == 0 || deviance < least) {
-            best = k;
-            least = deviance;
-        }
-    }
-    return best;
-}
-
 std::optional<ScatterNow> scatterOf(const FittingHistory& fitting, std::span<const LaterReading> readings)
 {
     const std::size_t count = std::min(readings.size(), kReadingsForScatterNow);
@@ -91,8 +63,7 @@ std::optional<ScatterNow> scatterOf(const FittingHistory& fitting, std::span<con
     scatter.now = now->meanSigma();
     scatter.baseline = fitting.baseline.band()->scatter;
     scatter.chanceLarger = now->sigmaExceeds(*fitting.baseline.posterior());
-    if (scatter.hasGrown() || scatter.hasShrunk())
-        scatter.since = likeliestSplit(scoresOf(readings, true));
+    scatter.from = readings.size() - count;
     return scatter;
 }
 
@@ -119,8 +90,8 @@ public:
         addChange();
         m_movement.scatter =
             scatterOf(m_fitting, std::span<const LaterReading>{m_movement.readings}.subspan(m_periodFrom));
-        if (m_movement.scatter && m_movement.scatter->since)
-            *m_movement.scatter->since += m_periodFrom;
+        if (m_movement.scatter)
+            m_movement.scatter->from += m_periodFrom;
         return std::move(m_movement);
     }
 

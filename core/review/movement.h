@@ -17,8 +17,10 @@ namespace rig {
 inline constexpr double kDriftUnit = 100;
 // The scatter now is that of the last readings, this many at most and that many at least.
 inline constexpr std::size_t kReadingsForScatterNow = 10;
-// Grown (or shrunk) is said from this chance on that it really is larger (smaller), and this ratio.
-inline constexpr double kChanceForScatter = 0.99;
+// Grown (or shrunk) is said from this chance on that it really is larger (smaller), and this ratio: of steady
+// couplings up to 6 % are said to have grown, of doubled scatters about two in three (`rigband-bench
+// calibration`; docs/method.md L).
+inline constexpr double kChanceForScatter = 0.95;
 inline constexpr double kRatioForScatter = 1.5;
 // A step is said up to this p, from the latest so many readings.
 inline constexpr double kStepP = 0.01;
@@ -39,8 +41,7 @@ struct ScatterNow
     double now = 0;          // mm, posterior mean of sigma
     double baseline = 0;     // mm
     double chanceLarger = 0; // that the scatter now is larger than the baseline's
-    // Index of the reading from which on it is likeliest to be another; only when it grew or shrank.
-    std::optional<std::size_t> since;
+    std::size_t from = 0;    // index of the first of those readings
 
     bool hasGrown() const;
     bool hasShrunk() const;
