@@ -1,0 +1,178 @@
+#include "app/wording/formats.h"
+#include "app/wording/review_words.h"
+#include "app/wording/sentence_parts.h"
+#include "app/wording/trends_page_words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace rig {
+
+QString ReviewWords::title(const ReviewPeriod& period)
+{
+    if (!period.annual)
+        return tr("Before the annual");
+    const QString day = Formats{}.day(*period.annual);
+    if (period.isCurrent && *period.annual < period.to)
+        return tr("Before the annual that was due on %1").arg(day);
+    return tr("Before the annual of %1").arg(day);
+}
+
+QString ReviewWords::period(const ReviewPeriod& period)
+{
+    const QString from = Formats{}.day(period.from);
+    const QString to = Formats{}.day(period.to);
+    if (period.isCurrent && period.sinceAnnual)
+        return tr("Since the last annual: %1 to %2", "days").arg(from, to);
+    if (period.isCurrent)
+        return tr("The whole file: %1 to %2", "days").arg(from, to);
+    if (period.sinceAnnual)
+        return tr("Annual to annual: %1 to %2", "days").arg(from, to);
+    return tr("Up to the first annual: %1 to %2", "days").arg(from, to);
+}
+
+namespace {
+
+// Whether everything in the period was read with leaves, so that "leaf sets" can be said of all of them.
+bool allAreLeaves(const std::vector<GaugeReview>& gauges)
+{
+    return std::ranges::all_of(gauges, [](const GaugeReview& one) {
+        return one.readings == 0 || one.gauge.set.kind() == GaugeKind::Leaves;
+    });
+}
+
+} // namespace
+
+QString ReviewWords::counted(const AirframeReview& review)
+{
+    const RiggingCounts& counts = review.counts;
+    QString when = tr("In the whole file");
+    if (review.period.sinceAnnual)
+        when = review.period.isCurrent ? tr("Since the last annual") : tr("From annual to annual");
+    else if (!review.period.isCurrent)
+        when = tr("Up to the first annual");
+    if (counts.readings == 0)
+        return tr("%1: %n rigging(s), no reading", nullptr, counts.riggings).arg(when);
+    const QString riggings = tr("%n rigging(s)", nullptr, counts.riggings);
+    const QString readings = tr("%n reading(s)", nullptr, counts.readings);
+    const QString persons =
+        counts.persons == 1 ? tr("one person") : tr("%1 people").arg(SentenceParts::number(counts.persons));
+    const QString number = SentenceParts::number(counts.gauges);
+    QString gauges = counts.gauges == 1 ? tr("%1 gauge").arg(number) : tr("%1 gauges").arg(number);
+    if (allAreLeaves(review.gauges))
+        gauges = counts.gauges == 1 ? tr("%1 leaf set").arg(number) : tr("%1 leaf sets").arg(number);
+    return tr("%1: %2, %3 by %4, %5", "period: riggings, readings, people, gauges")
+        .arg(when, riggings, readings, persons, gauges);
+}
+
+// Gauges, fittings, events
+
+QStringList ReviewWords::gaugeStory(const GaugeReview& review) const
+{
+    const Formats formats;
+    QStringList sentences;
+    sentences << tr("%n reading(s) in this period.", nullptr, review.readings);
+    if (review.inDoubt > 0)
+        sentences << tr("%n of them in doubt: left out of band, drift and scatter.", nullptr, review.inDoubt);
+    if (review.isQuarantined)
+        sentences << tr("In doubt at the end of the period: what it reads cannot be judged.");
+    if (!review.lastCheck)
+        sentences << tr("No check of it is noted.");
+    else if (review.checks.empty())
+        sentences << tr("Not checked in this period; last on %1. Found: %2")
+                         .arg(formats.day(review.lastCheck->day),
+                              QString::fromStdString(review.lastCheck->found));
+    else
+        sentences << tr("%n check(s), the last on %1. Found: %2", nullptr,
+                        static_cast<int>(review.checks.size()))
+                         .arg(formats.day(review.checks.back().day),
+                              QString::fromStdString(review.checks.back().found));
+    for (const GaugeCheck& check : review.checks)
+        if (check.quarantineFrom)
+            sentences << tr("The check of %1 put it in doubt from %2 on. Found: %3")
+                             .arg(formats.day(check.day), formats.day(*check.quarantineFrom),
+                                  QString::fromStdString(check.found));
+    return sentences;
+}
+
+QString ReviewWords::fitting(const FittingChange& change) const
+{
+    const Formats formats;
+    const auto bandIn = [&formats](const std::optional<Band>& band) {
+        return band ? formats.band(band->inner) : tr("none yet");
+    };
+    const QString reason = QString::fromStdString(change.fitting.reason);
+    const QString begun = tr("%1, %2: new fitting%3", "day, coupling, reason with its colon")
+                              .arg(formats.day(change.fitting.begins), couplingName(change.coupling),
+                                   reason.isEmpty() ? QString{} : tr(", %1", "reason").arg(reason));
+    if (!change.before)
+        return tr("%1. Its band: %2.").arg(begun, bandIn(change.band));
+    return tr("%1. Band before: %2. After: %3.").arg(begun, bandIn(change.bandBefore), bandIn(change.band));
+}
+
+QString ReviewWords::event(const Event& event) const
+{
+    const QString what = TrendsPageWords::event(event.kind, QString::fromStdString(event.note));
+    const QString day = Formats{}.day(event.day);
+    if (!event.coupling)
+        return tr("%1: %2", "day, what was done").arg(day, what);
+    return tr("%1, %2: %3", "day, coupling, what was done").arg(day, couplingName(*event.coupling), what);
+}
+
+QString ReviewWords::noChange()
+{
+    return tr("No new fitting, and nothing noted as done.");
+}
+
+// Too few readings; riggings
+
+QStringList ReviewWords::tooFew(const AirframeReview& review)
+{
+    QStringList sentences;
+    for (const CouplingReview& one : review.couplings) {
+        QStringList said;
+        if (!one.latest)
+            said << sign(Sign::NotRead, one);
+        else if (one.riggingsMissed > 0)
+            said << tr("%1 of %2 riggings without a reading")
+                        .arg(Formats{}.count(one.riggingsMissed), Formats{}.count(review.counts.riggings));
+        if (!one.band)
+            said << noBand(one);
+        else if (one.band->isThin())
+            said << sign(Sign::ThinBand, one);
+        if (!said.isEmpty())
+            sentences << tr("%1: %2.", "coupling, what is missing")
+                             .arg(QString::fromStdString(one.coupling.name), said.join(tr("; ")));
+    }
+    if (sentences.isEmpty())
+        sentences << tr("Every coupling has a band and was read at every rigging.");
+    return sentences;
+}
+
+QStringList ReviewWords::riggings(const AirframeReview& review)
+{
+    const RiggingCounts& counts = review.counts;
+    const Formats formats;
+    QStringList sentences;
+    if (counts.riggings == 0)
+        sentences << tr("No rigging in this period.");
+    else
+        sentences << tr("%n rigging(s) in this period; the last has number %1.", nullptr, counts.riggings)
+                         .arg(formats.count(counts.lastNumber));
+    const auto addIfAny = [&sentences](int count, const QString& sentence) {
+        if (count > 0)
+            sentences << sentence;
+    };
+    addIfAny(counts.leftOpen, tr("%n record(s) closed with something not done.", nullptr, counts.leftOpen));
+    addIfAny(counts.stillOpen, tr("%n record(s) not closed.", nullptr, counts.stillOpen));
+    addIfAny(counts.abandoned,
+             tr("%n record(s) abandoned and begun anew, not counted.", nullptr, counts.abandoned));
+    addIfAny(counts.rechecks, tr("%n time(s) gone through again without being taken apart, not counted.",
+                                 nullptr, counts.rechecks));
+    if (review.period.isCurrent && review.period.annual && review.riggingsToCome > 0)
+        sentences << tr("About %1 more until the annual, at the pace of the last year.")
+                         .arg(formats.number(std::max(1.0, review.riggingsToCome), 0));
+    return sentences;
+}
+
+} // namespace rig

@@ -1,0 +1,201 @@
+#include "app/wording/formats.h"
+#include "app/wording/review_words.h"
+#include "app/wording/sentence_parts.h"
+
+#include <cmath>
+
+namespace rig {
+
+namespace {
+
+bool wasFoundPartSeated(const OutsideStory& story)
+{
+    return story.reading.state == SeatState::PartSeated ||
+           (story.corrected && story.corrected->state == SeatState::PartSeated);
+}
+
+struct OutsideCounts
+{
+    int outside = 0;
+    int partSeated = 0; // found so, outside or not
+};
+
+OutsideCounts countsOf(const std::vector<OutsideStory>& stories)
+{
+    OutsideCounts counts;
+    for (const OutsideStory& story : stories)
+        ++(wasFoundPartSeated(story) ? counts.partSeated : counts.outside);
+    return counts;
+}
+
+} // namespace
+
+QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
+{
+    switch (sign) {
+    case Sign::OpenQuestion:
+        if (coupling.openQuestions.size() == 1)
+            return tr("one question open: %1").arg(askedShort(coupling.openQuestions.front().question.kind));
+        return tr("%1 questions open")
+            .arg(SentenceParts::number(static_cast<int>(coupling.openQuestions.size())));
+    case Sign::Drift:
+    case Sign::DriftEnded: {
+        const DriftFlag& flag = *coupling.movement->drift;
+        const QString rigging = riggingAt(*coupling.movement, flag.onset);
+        if (sign == Sign::DriftEnded)
+            return flag.isUp ? tr("was opening from about rigging %1, not at the end").arg(rigging)
+                             : tr("was closing from about rigging %1, not at the end").arg(rigging);
+        return flag.isUp ? tr("opening since about rigging %1").arg(rigging)
+                         : tr("closing since about rigging %1").arg(rigging);
+    }
+    case Sign::ScatterGrew:
+    case Sign::ScatterShrank: {
+        const ScatterNow& scatter = *coupling.movement->scatter;
+        if (!scatter.since)
+            return tr("scatter %1 times its baseline’s").arg(ratio(scatter));
+        return tr("scatter %1 times its baseline’s since about rigging %2")
+            .arg(ratio(scatter), riggingAt(*coupling.movement, *scatter.since));
+    }
+    case Sign::Step:
+        return tr("a step at about rigging %1").arg(riggingNumber(*coupling.movement->stepAt()));
+    case Sign::Outside:
+        return outsideSign(coupling);
+    case Sign::NearEdge:
+        return tr("last reading near the edge");
+    case Sign::GapIsNoWitness:
+        return tr("the gap cannot tell locked from part-seated");
+    case Sign::NotRead:
+        return tr("no reading in this period");
+    case Sign::NoBand:
+        return noBand(coupling);
+    case Sign::MissedRiggings:
+        return tr("no reading at %n rigging(s)", nullptr, coupling.riggingsMissed);
+    case Sign::ThinBand:
+        return tr("thin band, from %n reading(s)", nullptr, coupling.baselineReadings);
+    case Sign::PartSeatedNeverShown:
+        break;
+    }
+    return tr("part-seated never shown");
+}
+
+QString ReviewWords::outsideSign(const CouplingReview& coupling)
+{
+    const OutsideCounts counts = countsOf(coupling.outside);
+    QStringList parts;
+    if (counts.outside > 0)
+        parts << tr("%n reading(s) outside", nullptr, counts.outside);
+    if (counts.partSeated == 1)
+        parts << tr("once found part-seated");
+    else if (counts.partSeated > 1)
+        parts << tr("%1 times found part-seated").arg(SentenceParts::number(counts.partSeated));
+    return parts.join(tr(", ", "between signs"));
+}
+
+QString ReviewWords::askedShort(QuestionKind kind)
+{
+    switch (kind) {
+    case QuestionKind::OutsideReading:
+        return tr("a reading outside");
+    case QuestionKind::AnsweredNo:
+        return tr("answered “no”");
+    case QuestionKind::CannotSee:
+        return tr("could not be seen");
+    case QuestionKind::ReadingsDisagree:
+        return tr("two readings disagree");
+    case QuestionKind::SidesSwapped:
+        return tr("left and right look swapped");
+    case QuestionKind::SurfaceDoubt:
+        return tr("a doubt in the control check");
+    case QuestionKind::GaugeQuarantined:
+        break;
+    }
+    return tr("readings in doubt");
+}
+
+QStringList ReviewWords::signs(const CouplingReview& coupling)
+{
+    QStringList all;
+    for (const Sign one : coupling.signs) {
+        all << sign(one, coupling);
+        if (one == Sign::Drift && coupling.otherSideMovesToo)
+            all << tr("the other side moves the same way");
+    }
+    if (coupling.movement && coupling.movement->sharedOnly)
+        all << tr("moved, but only together with the others");
+    return all;
+}
+
+bool ReviewWords::isGrave(Sign sign)
+{
+    return sign <= Sign::Outside;
+}
+
+QString ReviewWords::gravest(const CouplingReview& coupling)
+{
+    if (coupling.signs.empty())
+        return {};
+    const QString name = nameOf(coupling);
+    switch (coupling.signs.front()) {
+    case Sign::Drift: {
+        const bool isUp = coupling.movement->drift->isUp;
+        const QString rigging = riggingAt(*coupling.movement, coupling.movement->drift->onset);
+        QStringList sentences;
+        sentences << (isUp ? tr("%1 is opening since about rigging %2.").arg(name, rigging)
+                           : tr("%1 is closing since about rigging %2.").arg(name, rigging))
+                  << driftSentence(coupling) << forecastSentence(coupling);
+        if (coupling.otherSideMovesToo)
+            sentences << tr("The same circuit on the other side moves the same way: usage or season, before "
+                            "one coupling.");
+        sentences.removeAll(QString{});
+        return sentences.join(QLatin1Char(' '));
+    }
+    case Sign::ScatterGrew:
+        return tr("%1 scatters more. %2").arg(name, scatterSentence(coupling));
+    case Sign::Step:
+        return tr("%1 moved in one step. %2").arg(name, stepSentence(coupling));
+    case Sign::OpenQuestion: {
+        const Question& first = coupling.openQuestions.front().question;
+        const QString day = Formats{}.day(first.stamp.when.localDay());
+        const int more = static_cast<int>(coupling.openQuestions.size()) - 1;
+        if (more > 0)
+            return tr("%1: %2, open since %3, and %n more open question(s).", nullptr, more)
+                .arg(name, askedShort(first.kind), day);
+        return tr("%1: %2, open since %3. Nobody has said what was found.")
+            .arg(name, askedShort(first.kind), day);
+    }
+    case Sign::Outside:
+    case Sign::NearEdge:
+    case Sign::GapIsNoWitness:
+    case Sign::DriftEnded:
+    case Sign::ScatterShrank:
+    case Sign::NotRead:
+    case Sign::NoBand:
+    case Sign::MissedRiggings:
+    case Sign::ThinBand:
+    case Sign::PartSeatedNeverShown:
+        break;
+    }
+    return tr("%1: %2.", "coupling, what stands out").arg(name, sign(coupling.signs.front(), coupling));
+}
+
+QString ReviewWords::nothingGrave(const AirframeReview& review)
+{
+    QStringList without;
+    for (const CouplingReview& one : review.couplings)
+        if (!one.band || !one.latest)
+            without << nameOf(one);
+    const QString said =
+        tr("Nothing stands out in these readings: no drift, no larger scatter, no step, none "
+           "outside, no open question. That is one sign only.");
+    if (without.isEmpty())
+        return said;
+    return tr("%1 It says nothing of %2: no band, or no reading.").arg(said, SentenceParts::list(without));
+}
+
+QString ReviewWords::caution()
+{
+    return tr("A band is a coupling’s own past, never a limit. These are an owner’s measurements, for "
+              "assessment by a person entitled to decide.");
+}
+
+} // namespace rig

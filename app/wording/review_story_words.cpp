@@ -1,0 +1,178 @@
+#include "app/wording/formats.h"
+#include "app/wording/picture_words.h"
+#include "app/wording/question_words.h"
+#include "app/wording/review_words.h"
+#include "app/wording/sentence_parts.h"
+#include "app/wording/verdict_words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace rig {
+
+namespace {
+
+QString dayOf(const Moment& moment)
+{
+    return Formats{}.day(moment.localDay());
+}
+
+QString textOf(const std::string& text)
+{
+    QString plain = QString::fromStdString(text).trimmed();
+    while (plain.endsWith(QLatin1Char('.')))
+        plain.chop(1);
+    return plain;
+}
+
+} // namespace
+
+QString ReviewWords::couplingName(CouplingId id) const
+{
+    const auto found = std::ranges::find(m_facts.couplings, id, &Coupling::id);
+    return found == m_facts.couplings.end() ? tr("a coupling") : QString::fromStdString(found->name);
+}
+
+QString ReviewWords::personName(PersonId id) const
+{
+    const QString name = QString::fromStdString(m_facts.nameOf(id));
+    return name.isEmpty() ? tr("somebody not named") : name;
+}
+
+// A name on its case is short, A or P: then its kind says what it is.
+QString ReviewWords::gaugeInSentence(GaugeId id) const
+{
+    constexpr int kShort = 3;
+    const Gauge* gauge = m_facts.gauge(id);
+    if (!gauge)
+        return tr("a gauge not known");
+    const QString name = QString::fromStdString(gauge->name);
+    if (name.size() > kShort)
+        return name;
+    switch (gauge->set.kind()) {
+    case GaugeKind::Leaves:
+        return tr("leaf set %1").arg(name);
+    case GaugeKind::Pins:
+        return tr("pins %1").arg(name);
+    case GaugeKind::Taper:
+        break;
+    }
+    return tr("taper gauge %1").arg(name);
+}
+
+QString ReviewWords::gaugeName(GaugeId id) const
+{
+    return SentenceParts::capital(gaugeInSentence(id));
+}
+
+// Outside its band
+
+QString ReviewWords::readBy(const Reading& reading) const
+{
+    const QString person = personName(reading.person);
+    if (!reading.gauge)
+        return tr("Read by %1.").arg(person);
+    return tr("Read by %1 with %2.").arg(person, gaugeInSentence(*reading.gauge));
+}
+
+QString ReviewWords::outsideTitle(const OutsideStory& story) const
+{
+    return tr("%1, %2: %3", "coupling, day, reading")
+        .arg(couplingName(story.reading.coupling), dayOf(story.reading.when),
+             Formats{}.interval(story.reading.interval));
+}
+
+QStringList ReviewWords::outside(const OutsideStory& story) const
+{
+    QStringList sentences;
+    sentences << placeOf(story);
+    sentences << tr("%1 Rigging %2.")
+                     .arg(readBy(story.reading),
+                          Formats{}.count(static_cast<int>(std::floor(story.rigging))));
+    if (!story.shown)
+        sentences << tr("Nothing was shown then: it was entered afterwards.");
+    else if (story.shown->judgement.verdict != story.judgement.verdict)
+        sentences << tr("Shown then: %1.").arg(VerdictWords::word(story.shown->judgement.verdict));
+    if (story.corrected)
+        sentences << correctedTo(*story.corrected);
+    if (story.question) {
+        const QString closed = resolution(*story.question);
+        sentences << (closed.isEmpty() ? tr("Still open: nobody has said what was found.") : closed);
+    } else if (!story.corrected) {
+        sentences << tr("No question was asked, and nothing is noted of what was found.");
+    }
+    if (const QString later = readAfterwards(story); !later.isEmpty())
+        sentences << later;
+    return sentences;
+}
+
+QString ReviewWords::placeOf(const OutsideStory& story) const
+{
+    const auto& band = story.judgement.band;
+    if (story.judgement.verdict != Verdict::Outside || !band)
+        return tr("Found part-seated.");
+    const QString edges = Formats{}.band(band->outer);
+    return story.judgement.direction == Direction::Below ? tr("Below its band, outer edges %1.").arg(edges)
+                                                         : tr("Above its band, outer edges %1.").arg(edges);
+}
+
+QString ReviewWords::correctedTo(const Reading& correction) const
+{
+    const QString why = textOf(correction.note);
+    const QString day = dayOf(correction.stamp.when);
+    const QString what = correction.state == SeatState::PartSeated
+                             ? tr("found part-seated")
+                             : tr("corrected to %1").arg(Formats{}.interval(correction.interval));
+    if (why.isEmpty())
+        return tr("Noted on %1: %2.").arg(day, what);
+    return tr("Noted on %1: %2. “%3.”").arg(day, what, why);
+}
+
+QString ReviewWords::readAfterwards(const OutsideStory& story) const
+{
+    QStringList readings;
+    for (const Reading& one : story.afterwards)
+        readings << tr("%1 by %2", "interval, person")
+                        .arg(Formats{}.interval(one.interval), personName(one.person));
+    if (readings.isEmpty())
+        return {};
+    return tr("Read afterwards, on the same rigging: %1.").arg(SentenceParts::list(readings));
+}
+
+QString ReviewWords::noneOutside()
+{
+    return tr("No reading of a rigging in this period lay outside its band or was found part-seated. That is "
+              "one sign only.");
+}
+
+// Questions
+
+QString ReviewWords::question(const QuestionStory& story) const
+{
+    const Question& question = story.question;
+    QString place;
+    if (question.gauge)
+        place = gaugeInSentence(*question.gauge);
+    if (question.coupling)
+        place = couplingName(*question.coupling);
+    for (const Surface& surface : m_facts.surfaces)
+        if (question.surface == surface.id)
+            place = QString::fromStdString(surface.name);
+    return QuestionWords::askedSince(QuestionWords::asked(question.kind, place), dayOf(question.stamp.when));
+}
+
+QString ReviewWords::resolution(const QuestionStory& story) const
+{
+    if (!story.resolution)
+        return {};
+    const Resolution& closed = *story.resolution;
+    return tr("Closed on %1 by %2. Found: %3. Done: %4.")
+        .arg(dayOf(closed.stamp.when), personName(closed.person), textOf(closed.found), textOf(closed.done));
+}
+
+QString ReviewWords::noQuestion()
+{
+    return tr("No question is open.");
+}
+
+} // namespace rig

@@ -1,0 +1,105 @@
+#pragma once
+
+#include "core/review/airframe_review.h"
+
+#include <QCoreApplication>
+#include <QString>
+#include <QStringList>
+
+namespace rig {
+
+// What a period of an airframe says, in the sentences that the page and the report share. They tell what was
+// read and how it moved, with the interval; they diagnose nothing and never say that anything is in order.
+class ReviewWords
+{
+    Q_DECLARE_TR_FUNCTIONS(ReviewWords)
+
+public:
+    // The facts give names to ids; they outlive this object.
+    explicit ReviewWords(const AirframeFacts& facts) : m_facts{facts} {}
+
+    // The period
+    static QString title(const ReviewPeriod& period);     // "Before the annual of 20 February 2027"
+    static QString period(const ReviewPeriod& period);    // "Since the last annual, 20 February 2026 to …"
+    static QString counted(const AirframeReview& review); // "Since the last annual: 48 riggings, …"
+
+    // What stands out, as a phrase in the middle of a sentence: "opening since about rigging 233"
+    static QString sign(Sign sign, const CouplingReview& coupling);
+    static QStringList signs(const CouplingReview& coupling); // gravest first; also what comes with a drift
+    // The same of the gravest one as a sentence of its own with its figures.
+    static QString gravest(const CouplingReview& coupling);
+    static bool isGrave(Sign sign); // worth a sentence at the top
+    static QString nothingGrave(const AirframeReview& review);
+    static QString caution(); // a band is a past, never a limit; one sign only
+
+    // Figures of a coupling: short for a table; `why…` in place of a figure that cannot be known.
+    static QString drift(const CouplingReview& coupling);   // "+0.29 (+0.20 to +0.38)"
+    static QString scatter(const CouplingReview& coupling); // "0.041 (was 0.018)"
+    static QString chance(const CouplingReview& coupling);  // "0.93", "< 0.01"
+    static QString chanceOf(double chance);
+    static QString whyNoDrift(const CouplingReview& coupling);
+    static QString whyNoChance(const CouplingReview& coupling, const ReviewPeriod& period);
+    static QString latest(const CouplingReview& coupling); // the verdict's word and the reading
+    static QString noBand(const CouplingReview& coupling); // "no band yet: 4 readings"
+    // The same figures as sentences, with what they rest on; empty when there are none.
+    static QString driftSentence(const CouplingReview& coupling);
+    static QString forecastSentence(const CouplingReview& coupling);
+    static QString scatterSentence(const CouplingReview& coupling);
+    static QString stepSentence(const CouplingReview& coupling);
+
+    // Is it the coupling, the leaf set or the person?
+    QString shift(const SharedShiftStory& story) const;
+    QString shiftCause(const DayShift& day) const; // "leaf set B"; empty when nothing names itself
+    static QString noShift(const AirframeReview& review);
+
+    // Who measures like whom
+    QStringList personOffsets(const MeasurerOffsets& offsets) const;
+    QStringList gaugeOffsets(const MeasurerOffsets& offsets) const;
+    static QString tooFewToTell(int readings); // in place of an offset
+
+    // Outside its band
+    QString outsideTitle(const OutsideStory& story) const; // "Right aileron, 20 April 2025: 0.10–0.15 mm"
+    QStringList outside(const OutsideStory& story) const;  // what was shown, who, what came of it
+    static QString noneOutside();
+
+    // Questions
+    QString question(const QuestionStory& story) const; // "Left aileron, could not be seen since 3 May 2026"
+    QString resolution(const QuestionStory& story) const; // "Closed …: found …; done …"; empty when open
+    static QString noQuestion();
+
+    // Gauges, fittings, events
+    QString gauge(const Gauge& gauge) const { return gaugeName(gauge.id); } // "Leaf set B"
+    QStringList gaugeStory(const GaugeReview& gauge) const;
+    QString fitting(const FittingChange& change) const;
+    QString event(const Event& event) const;
+    static QString noChange();
+
+    // Too few readings; riggings
+    static QStringList tooFew(const AirframeReview& review);
+    static QStringList riggings(const AirframeReview& review);
+
+private:
+    static QString nameOf(const CouplingReview& coupling);
+    static QString riggingNumber(double rigging);
+    static QString riggingAt(const FittingMovement& movement, std::size_t index);
+    static QString ratio(const ScatterNow& scatter);
+    static QString outsideSign(const CouplingReview& coupling);
+    static QString askedShort(QuestionKind kind);
+    static QString hiddenBehind(const std::vector<numbers::OffsetFactor>& factors,
+                                numbers::OffsetFactor asked);
+    QString couplingName(CouplingId id) const;
+    QString gaugeName(GaugeId id) const;       // "Leaf set B"
+    QString gaugeInSentence(GaugeId id) const; // "leaf set B"
+    QString personName(PersonId id) const;     // never empty
+    QString afterShift(const SharedShiftStory& story, const std::vector<Day>& days) const;
+    QString readBy(const Reading& reading) const;
+    QString placeOf(const OutsideStory& story) const;
+    QString correctedTo(const Reading& correction) const;
+    QString readAfterwards(const OutsideStory& story) const;
+    template <typename Who, typename NameOf>
+    QStringList offsets(const std::vector<MeasuredBy<Who>>& rows, const NameOf& nameOf) const;
+
+    const AirframeFacts& m_facts;
+};
+
+} // namespace rig

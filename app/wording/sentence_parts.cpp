@@ -1,0 +1,55 @@
+#include "app/wording/sentence_parts.h"
+
+#include "app/wording/formats.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <array>
+
+namespace rig {
+
+QString SentenceParts::number(int value)
+{
+    const std::array words{tr("no"),   tr("one"),    tr("two"),   tr("three"), tr("four"),
+                           tr("five"), tr("six"),    tr("seven"), tr("eight"), tr("nine"),
+                           tr("ten"),  tr("eleven"), tr("twelve")};
+    return value >= 0 && value < static_cast<int>(words.size()) ? words[static_cast<std::size_t>(value)]
+                                                                : Formats{}.count(value);
+}
+
+QString SentenceParts::capital(const QString& sentence)
+{
+    return sentence.isEmpty() ? sentence : sentence.at(0).toUpper() + sentence.mid(1);
+}
+
+QString SentenceParts::list(const QStringList& parts)
+{
+    if (parts.size() < 2)
+        return parts.join(QString{});
+    return tr("%1 and %2", "all but the last of a list, the last")
+        .arg(parts.mid(0, parts.size() - 1).join(tr(", ", "between parts of a list")), parts.last());
+}
+
+QString SentenceParts::days(const std::vector<Day>& days)
+{
+    constexpr std::size_t kMostNamed = 4;
+    if (days.empty())
+        return {};
+    const auto monthOf = [](Day day) {
+        const std::chrono::year_month_day date{day};
+        return std::pair{date.year(), date.month()};
+    };
+    const QString last = Formats{}.day(days.back());
+    if (days.size() > kMostNamed)
+        return tr("%1 to %2", "days").arg(Formats{}.day(days.front()), last);
+    QStringList named;
+    for (std::size_t i = 0; i + 1 < days.size(); ++i)
+        named << (monthOf(days[i]) == monthOf(days.back())
+                      ? QLocale{}.toString(static_cast<unsigned>(std::chrono::year_month_day{days[i]}.day()))
+                      : Formats{}.day(days[i]));
+    named << last;
+    return list(named);
+}
+
+} // namespace rig
