@@ -51,10 +51,8 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
     case Sign::ScatterGrew:
     case Sign::ScatterShrank: {
         const ScatterNow& scatter = *coupling.movement->scatter;
-        if (!scatter.since)
-            return tr("scatter %1 times its baseline’s").arg(ratio(scatter));
-        return tr("scatter %1 times its baseline’s since about rigging %2")
-            .arg(ratio(scatter), riggingAt(*coupling.movement, *scatter.since));
+        return tr("scatter %1 times its baseline’s, in the last %2 readings")
+            .arg(ratio(scatter), SentenceParts::number(scatter.readings));
     }
     case Sign::Step:
         return tr("a step at about rigging %1").arg(riggingNumber(*coupling.movement->stepAt()));
