@@ -150,15 +150,11 @@ QString ReviewWords::scatterSentence(const CouplingReview& coupling)
     const ScatterNow* scatter = scatterOf(coupling);
     if (!scatter)
         return {};
-    const QString said =
-        tr("The last %1 readings scatter by %2 mm, those of the baseline by %3 mm: %4 times "
-           "as much, larger with a chance of %5.")
-            .arg(SentenceParts::number(scatter->readings), figure(scatter->now), figure(scatter->baseline),
-                 ratio(*scatter), chanceOf(scatter->chanceLarger));
-    if (!scatter->since)
-        return said;
-    return tr("%1 It is likeliest to have changed at about rigging %2.")
-        .arg(said, riggingAt(*coupling.movement, *scatter->since));
+    return tr("The last %1 readings, from rigging %2 on, scatter by %3 mm, those of the baseline by %4 mm: "
+              "%5 times as much, larger with a chance of %6.")
+        .arg(SentenceParts::number(scatter->readings), riggingAt(*coupling.movement, scatter->from),
+             figure(scatter->now), figure(scatter->baseline), ratio(*scatter),
+             chanceOf(scatter->chanceLarger));
 }
 
 QString ReviewWords::stepSentence(const CouplingReview& coupling)
