@@ -15,7 +15,6 @@ namespace aircraft {
 
 namespace {
 
-constexpr double kDay = 86400;
 constexpr double kInner = 1.96; // scatters: where near-edge begins, and outside
 constexpr double kOuter = 3.0;
 
@@ -139,11 +138,6 @@ void divide(Frame& frame)
 
 } // namespace
 
-double along(TrendAxis axis, const Moment& when, double rigging)
-{
-    return axis == TrendAxis::ByDate ? static_cast<double>(when.utcSeconds) : rigging;
-}
-
 Scale acrossOf(const AircraftPicture& picture)
 {
     const ScaleKind kind = picture.window.axis == TrendAxis::ByDate ? ScaleKind::Dates : ScaleKind::Riggings;
@@ -154,24 +148,6 @@ double yOf(const AircraftPicture& picture, double score)
 {
     const double share = (score - picture.scoreAtBottom) / (picture.scoreAtTop - picture.scoreAtBottom);
     return picture.plot.bottom() - share * picture.plot.height();
-}
-
-TrendWindow wholeWindow(const AircraftSeries& series, TrendAxis axis)
-{
-    std::optional<std::pair<double, double>> ends;
-    const auto include = [&ends, axis](const auto& one) {
-        const double place = along(axis, one.when, one.rigging);
-        ends = ends ? std::pair{std::min(ends->first, place), std::max(ends->second, place)}
-                    : std::pair{place, place};
-    };
-    for (const AircraftCoupling& coupling : series.couplings)
-        std::for_each(coupling.points.begin(), coupling.points.end(), include);
-    std::for_each(series.shifts.begin(), series.shifts.end(), include);
-    if (!ends)
-        return {axis, 0, 1};
-    const double least = axis == TrendAxis::ByRigging ? 0.8 : 2 * kDay;
-    const double margin = std::max(least, (ends->second - ends->first) * 0.01);
-    return {axis, ends->first - margin, ends->second + margin};
 }
 
 } // namespace aircraft
@@ -189,7 +165,7 @@ AircraftPicture layoutAircraft(const AircraftSeries& series, const TrendWindow& 
         picture.labels.push_back(letters.sentence(size, AircraftWords::nothingYet()));
         return picture;
     }
-    picture.window = window.isWhole() ? aircraft::wholeWindow(series, window.axis) : window;
+    picture.window = window.isWhole() ? reachOf(series, window.axis).whole : window;
     picture.shiftAtTop = ShiftLane::reachOf(series.shifts);
     picture.shiftAtBottom = -picture.shiftAtTop;
     aircraft::Frame frame{series, chosenCoupling, size, letters, picture};

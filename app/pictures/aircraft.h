@@ -1,8 +1,10 @@
 #pragma once
 
 #include "app/pictures/drawing.h"
-#include "app/pictures/trend.h"
+#include "app/pictures/trend_window.h"
 #include "core/airframe/coupling.h"
+#include "core/airframe/ids.h"
+#include "core/judgement/judgement.h"
 
 #include <QSizeF>
 
@@ -43,6 +45,7 @@ struct ShiftDay
 
 struct AircraftSeries
 {
+    std::optional<AirframeId> airframe; // the same again is the same airframe, read anew
     std::vector<AircraftCoupling> couplings;
     std::vector<ShiftDay> shifts; // oldest first
 };
@@ -55,8 +58,16 @@ struct ShiftsPicture : Drawing
     double scoreAtTop = 3;
 };
 
+// Where a coupling's name stands beside the picture.
+struct AircraftName
+{
+    std::size_t coupling = 0;
+    QRectF where;
+};
+
 struct AircraftPicture : Drawing
 {
+    std::vector<AircraftName> names;
     QRectF plot;      // of the couplings
     QRectF shiftLane; // null when there are no shifts
     TrendWindow window;
@@ -71,6 +82,23 @@ struct AircraftPicture : Drawing
 AircraftPicture layoutAircraft(const AircraftSeries& series, const TrendWindow& window,
                                std::optional<std::size_t> chosenCoupling, QSizeF size,
                                const FontSizes& fonts);
+
+// How far one can look around in it.
+AxisReach reachOf(const AircraftSeries& series, TrendAxis axis);
+
+struct AircraftSpot
+{
+    std::size_t coupling = 0;
+    std::size_t point = 0;
+};
+
+// The reading nearest to a point of the picture, when one is near enough to be meant; of several in the same
+// place that of the chosen coupling.
+std::optional<AircraftSpot> pointAt(const AircraftSeries& series, const AircraftPicture& picture,
+                                    std::optional<std::size_t> chosenCoupling, QPointF point);
+// The shift whose bar is under a point of the lane.
+std::optional<std::size_t> shiftAt(const AircraftSeries& series, const AircraftPicture& picture,
+                                   QPointF point);
 
 // Only the shared shifts, one bar a rigging day in their order, evenly spaced.
 ShiftsPicture layoutShifts(const std::vector<ShiftDay>& shifts, QSizeF size, const FontSizes& fonts);

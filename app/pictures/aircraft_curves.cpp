@@ -11,12 +11,6 @@ namespace {
 
 constexpr double kBeyond = 4; // scatters: what lies further out stands at the edge with an arrow
 
-QPointF placeOf(const AircraftPicture& picture, const Scale& across, const AircraftPoint& point)
-{
-    return {across.at(along(picture.window.axis, point.when, point.rigging)),
-            yOf(picture, std::clamp(point.score, picture.scoreAtBottom, picture.scoreAtTop))};
-}
-
 // The points in sight, and one more at either side so that the line goes on to the edge.
 struct Sight
 {
@@ -29,19 +23,8 @@ struct Sight
 Sight sightOf(const AircraftPicture& picture, const std::vector<AircraftPoint>& points)
 {
     const TrendWindow& window = picture.window;
-    const auto place = [&window](const AircraftPoint& point) {
-        return along(window.axis, point.when, point.rigging);
-    };
-    const auto from = std::partition_point(
-        points.begin(), points.end(), [&](const AircraftPoint& point) { return place(point) < window.from; });
-    const auto to = std::partition_point(
-        from, points.end(), [&](const AircraftPoint& point) { return place(point) <= window.to; });
-    Sight sight;
-    sight.begin = static_cast<std::size_t>(from - points.begin());
-    sight.end = static_cast<std::size_t>(to - points.begin());
-    sight.lineBegin = sight.begin > 0 ? sight.begin - 1 : 0;
-    sight.lineEnd = std::min(sight.end + 1, points.size());
-    return sight;
+    const Stretch seen = between(points, window.axis, window.from, window.to);
+    return {seen.begin, seen.end, seen.begin > 0 ? seen.begin - 1 : 0, std::min(seen.end + 1, points.size())};
 }
 
 // Where a line between two places crosses an upright.

@@ -31,10 +31,17 @@ struct Frame
     std::vector<End> ends{};
 };
 
-double along(TrendAxis axis, const Moment& when, double rigging);
 Scale acrossOf(const AircraftPicture& picture);
 double yOf(const AircraftPicture& picture, double score); // not held inside the plot
-TrendWindow wholeWindow(const AircraftSeries& series, TrendAxis axis);
+QPointF placeOf(const AircraftPicture& picture, const Scale& across, const AircraftPoint& point);
+
+// Indexes of the points whose place lies between two of the axis.
+struct Stretch
+{
+    std::size_t begin = 0;
+    std::size_t end = 0;
+};
+Stretch between(const std::vector<AircraftPoint>& points, TrendAxis axis, double from, double to);
 
 double namesWidth(const Frame& frame);
 void addCurves(Frame& frame); // also finds the ends

@@ -82,6 +82,7 @@ void addNames(Frame& frame)
         const bool isChosen = frame.chosen == name.end.coupling;
         const QString text = frame.letters.fitted(nameOf(frame, name.end.coupling), frame.names, isChosen);
         const QRectF where{left, name.y - line / 2, frame.letters.widthOf(text, isChosen), line};
+        picture.names.push_back({name.end.coupling, where});
         picture.labels.push_back(frame.letters.label(where, text, Qt::AlignLeft,
                                                      isChosen ? Role::Accent : Role::InkSoft, isChosen));
         picture.linesOver.push_back({name.end.place,

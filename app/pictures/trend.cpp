@@ -46,18 +46,6 @@ double leftMargin(const Sheet& sheet, const TrendPicture& picture)
     return kEdge + widest + 9;
 }
 
-double middleOf(const std::vector<Spot>& spots, bool part)
-{
-    double sum = 0;
-    double count = 0;
-    for (const Spot& spot : spots)
-        if (spot.isPart == part) {
-            sum += (spot.low + spot.high) / 2;
-            ++count;
-        }
-    return count > 0 ? sum / count : 0;
-}
-
 // From top to bottom: header, lane of part-seated readings when they are wider than locked ones, plot, that
 // lane when they are narrower, tick words, name of the axis, events.
 void divide(Sheet& sheet, TrendPicture& picture, const Rows& rows)
@@ -83,7 +71,7 @@ void divide(Sheet& sheet, TrendPicture& picture, const Rows& rows)
     sheet.axis = takeBottom(row + 7);
     double top = sheet.header.bottom();
     if (rows.part > 0) {
-        const bool above = middleOf(sheet.spots, true) >= middleOf(sheet.spots, false);
+        const bool above = sheet.index.partAbove;
         const double whole = row + rows.part + 8;
         picture.partLane = across(above ? top + row : bottom - rows.part, rows.part);
         (above ? top : bottom) += above ? whole : -whole;
@@ -107,6 +95,16 @@ TrendPicture sentenceOnly(const QString& sentence, QSizeF size, const FontSizes&
 }
 
 } // namespace
+
+std::span<const std::uint32_t> spotsBetween(const TrendIndex& index, double from, double to)
+{
+    const auto begin =
+        std::partition_point(index.byPlace.begin(), index.byPlace.end(),
+                             [&index, from](std::uint32_t i) { return index.spots[i].x < from; });
+    const auto end = std::partition_point(begin, index.byPlace.end(),
+                                          [&index, to](std::uint32_t i) { return index.spots[i].x <= to; });
+    return {begin, end};
+}
 
 Scale acrossOf(const TrendPicture& picture)
 {
@@ -187,30 +185,33 @@ DrawnLabel smallLabel(const Sheet& sheet, const QRectF& where, const QString& te
 TrendPicture layoutTrend(const TrendSeries& series, const TrendWindow& window, QSizeF size,
                          const FontSizes& fonts)
 {
+    return layoutTrend(series, indexOf(series, window.axis), window, size, fonts);
+}
+
+TrendPicture layoutTrend(const TrendSeries& series, const TrendIndex& index, const TrendWindow& window,
+                         QSizeF size, const FontSizes& fonts)
+{
     if (series.readings.empty())
         return trend::sentenceOnly(TrendWords::nothingYet(), size, fonts);
-    const std::vector<trend::Spot> spots = trend::spotsOf(series, window.axis);
     TrendPicture picture;
-    picture.inWords = TrendWords::summary(series);
-    picture.window = window.isWhole() ? trend::wholeWindow(series, window.axis, spots) : window;
-    const trend::Range locked = trend::lockedRange(series, spots);
-    picture.mmAtBottom = locked.from;
-    picture.mmAtTop = locked.to;
-    const trend::Range part = trend::partRange(spots);
-    picture.partMmAtBottom = part.from;
-    picture.partMmAtTop = part.to;
+    picture.inWords = index.inWords;
+    picture.window = window.isWhole() ? index.reach.whole : window;
+    picture.mmAtBottom = index.locked.from;
+    picture.mmAtTop = index.locked.to;
+    picture.partMmAtBottom = index.part.from;
+    picture.partMmAtTop = index.part.to;
     trend::Sheet sheet{series,
-                       spots,
-                       trend::fittingRanges(series, window.axis, spots),
+                       index,
+                       index.spots,
+                       index.fittings,
                        size,
                        fonts,
                        QFontMetricsF{fontOf(fonts.small())},
                        QFontMetricsF{fontOf(fonts.small(), Weight::SemiBold)}};
     sheet.line = std::ceil(sheet.small.height());
-    const bool hasPart =
-        std::any_of(spots.begin(), spots.end(), [](const trend::Spot& spot) { return spot.isPart; });
-    trend::divide(sheet, picture,
-                  trend::rowsFor(series, picture.window, hasPart, size.height(), sheet.line, fonts.scale));
+    trend::divide(
+        sheet, picture,
+        trend::rowsFor(series, picture.window, index.hasPart, size.height(), sheet.line, fonts.scale));
     trend::addGround(sheet, picture);
     trend::addAxes(sheet, picture);
     trend::addHeader(sheet, picture);
@@ -232,18 +233,22 @@ double distance(const QRectF& box, QPointF point)
 
 } // namespace
 
-std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPicture& picture, QPointF point)
+std::optional<std::size_t> readingAt(const TrendIndex& index, const TrendPicture& picture, QPointF point)
 {
     constexpr double kNear = 12; // pixels: a cursor's own width
-    const std::vector<trend::Spot> spots = trend::spotsOf(series, picture.window.axis);
+    const Scale across = trend::acrossOf(picture);
+    const double reach = kNear + picture.barWidth;
     std::optional<std::size_t> nearest;
     double least = kNear;
     const trend::BarPlaces places{picture};
-    for (std::size_t i = 0; i < spots.size(); ++i) {
-        if (!places.shows(spots[i]))
+    const auto near =
+        trend::spotsBetween(index, across.valueAt(point.x() - reach), across.valueAt(point.x() + reach));
+    for (const std::uint32_t i : near) {
+        const trend::Spot& spot = index.spots[i];
+        if (!places.shows(spot))
             continue;
         // Of two under the cursor, the one whose middle is nearer.
-        const QRectF bar = places.of(spots[i]);
+        const QRectF bar = places.of(spot);
         const double far = distance(bar, point) + std::abs(bar.center().x() - point.x()) * 0.01;
         if (far < least) {
             least = far;
@@ -263,7 +268,7 @@ std::optional<std::size_t> eventAt(const TrendSeries& series, const TrendPicture
     double least = kNear;
     for (std::size_t i = 0; i < series.events.size(); ++i) {
         const TrendEvent& event = series.events[i];
-        const double x = across.at(trend::along(picture.window.axis, event.when, event.rigging));
+        const double x = across.at(along(picture.window.axis, event.when, event.rigging));
         if (const double far = std::abs(x - point.x()); far < least) {
             least = far;
             nearest = i;
@@ -272,13 +277,12 @@ std::optional<std::size_t> eventAt(const TrendSeries& series, const TrendPicture
     return nearest;
 }
 
-std::optional<QRectF> placeOf(const TrendSeries& series, const TrendPicture& picture, std::size_t reading)
+std::optional<QRectF> placeOf(const TrendIndex& index, const TrendPicture& picture, std::size_t reading)
 {
-    const std::vector<trend::Spot> spots = trend::spotsOf(series, picture.window.axis);
     const trend::BarPlaces places{picture};
-    if (reading >= spots.size() || !places.shows(spots[reading]))
+    if (reading >= index.spots.size() || !places.shows(index.spots[reading]))
         return std::nullopt;
-    return places.of(spots[reading]);
+    return places.of(index.spots[reading]);
 }
 
 } // namespace rig

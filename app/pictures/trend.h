@@ -1,7 +1,9 @@
 #pragma once
 
 #include "app/pictures/drawing.h"
+#include "app/pictures/trend_window.h"
 #include "app/theme/theme.h"
+#include "core/airframe/ids.h"
 #include "core/baseline/band.h"
 #include "core/clock.h"
 #include "core/judgement/judgement.h"
@@ -49,8 +51,6 @@ struct TrendEvent
     bool isAnnual = false;
 };
 
-enum class TrendAxis { ByDate, ByRigging };
-
 // One place on a fitted line or a forecast, on both axes.
 struct TrendPoint
 {
@@ -71,6 +71,7 @@ struct TrendPlace
 // One coupling's whole history, oldest first.
 struct TrendSeries
 {
+    std::optional<CouplingId> coupling; // the same again is the same coupling, read anew
     std::string name;
     std::vector<TrendReading> readings;
     std::vector<TrendFitting> fittings;
@@ -83,14 +84,7 @@ struct TrendSeries
     std::optional<double> annualRigging; // riggings expected by then; without it only dates show the annual
 };
 
-// Which part is looked at, in axis units: UTC seconds or rigging number. Equal ends: everything.
-struct TrendWindow
-{
-    TrendAxis axis = TrendAxis::ByRigging;
-    double from = 0;
-    double to = 0;
-    bool isWhole() const { return !(from < to); }
-};
+struct TrendIndex; // app/pictures/trend_index.h
 
 struct TrendPicture : Drawing
 {
@@ -105,21 +99,19 @@ struct TrendPicture : Drawing
     double barWidth = 3; // of a reading
 };
 
+// The index is that of the series and the window's axis.
+TrendPicture layoutTrend(const TrendSeries& series, const TrendIndex& index, const TrendWindow& window,
+                         QSizeF size, const FontSizes& fonts);
+// The same for a picture that nobody looks around in.
 TrendPicture layoutTrend(const TrendSeries& series, const TrendWindow& window, QSizeF size,
                          const FontSizes& fonts);
 
 // The reading nearest to a point of the picture, when one is near enough to be meant.
-std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPicture& picture, QPointF point);
+std::optional<std::size_t> readingAt(const TrendIndex& index, const TrendPicture& picture, QPointF point);
 // The event whose tick in the event lane is nearest to a point of that lane.
 std::optional<std::size_t> eventAt(const TrendSeries& series, const TrendPicture& picture, QPointF point);
 // Where that reading is drawn; nothing when it lies outside the window.
-std::optional<QRectF> placeOf(const TrendSeries& series, const TrendPicture& picture, std::size_t reading);
-
-// Zooms about a place (0 left, 1 right of the plot) and pans by a share of the width. Neither goes more than
-// half a window beyond the readings, unless everything there is to show (an annual to come) reaches further;
-// nor does a window get narrower than what separates two readings.
-TrendWindow zoomed(const TrendSeries& series, const TrendWindow& drawn, double factor, double about);
-TrendWindow panned(const TrendSeries& series, const TrendWindow& drawn, double share);
+std::optional<QRectF> placeOf(const TrendIndex& index, const TrendPicture& picture, std::size_t reading);
 
 // The last readings of a coupling as a small trend on its own band. All small trends of an airframe use the
 // same millimetres per pixel rule.

@@ -270,9 +270,9 @@ QRectF BarPlaces::of(const Spot& spot) const
 Spots visibleSpots(const Sheet& sheet, const TrendPicture& picture, bool part)
 {
     Spots spots;
-    for (const Spot& spot : sheet.spots)
-        if (spot.isPart == part && spot.x >= picture.window.from && spot.x <= picture.window.to)
-            spots.push_back(&spot);
+    for (const std::uint32_t i : spotsBetween(sheet.index, picture.window.from, picture.window.to))
+        if (sheet.spots[i].isPart == part)
+            spots.push_back(&sheet.spots[i]);
     return spots;
 }
 

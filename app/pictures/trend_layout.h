@@ -1,53 +1,24 @@
 #pragma once
 
 #include "app/pictures/scale.h"
-#include "app/pictures/trend.h"
+#include "app/pictures/trend_index.h"
 
 #include <QFontMetricsF>
+
+#include <span>
 
 // The steps of laying out a trend, shared by its source files only.
 namespace rig::trend {
 
-// Where one reading stands on the chosen axis; millimetres. An open interval ends at `low`.
-struct Spot
-{
-    double x = 0;
-    double low = 0;
-    double high = 0;
-    Verdict verdict = Verdict::NoBandYet;
-    bool isOpen = false;
-    bool isPart = false;
-    bool hollow = false;
-    bool ofBaseline = false;
-};
-
-struct Range
-{
-    double from = 0;
-    double to = 0;
-    double width() const { return to - from; }
-    bool contains(double value) const { return value >= from && value <= to; }
-};
-
-// In the order of the readings. Several at one rigging stand side by side.
-std::vector<Spot> spotsOf(const TrendSeries& series, TrendAxis axis);
-double along(TrendAxis axis, const Moment& when, double rigging);
 std::optional<double> annualAlong(const TrendSeries& series, TrendAxis axis);
-// What is shown when everything is.
-TrendWindow wholeWindow(const TrendSeries& series, TrendAxis axis, const std::vector<Spot>& spots);
-// The part of the axis each fitting holds, in their order.
-std::vector<Range> fittingRanges(const TrendSeries& series, TrendAxis axis, const std::vector<Spot>& spots);
-// From the lowest to the highest millimetre of the locked readings and bands; readings so far off that the
-// rest would be squashed are left to an arrow at the edge.
-Range lockedRange(const TrendSeries& series, const std::vector<Spot>& spots);
-Range partRange(const std::vector<Spot>& spots);
 
 // What all steps of one layout share.
 struct Sheet
 {
     const TrendSeries& series;
+    const TrendIndex& index;
     const std::vector<Spot>& spots;
-    std::vector<Range> fittings;
+    const std::vector<Range>& fittings;
     QSizeF size;
     FontSizes fonts;
     QFontMetricsF small;
@@ -59,6 +30,9 @@ struct Sheet
     QRectF name{}; // of the axis; null when there is no room
     int eventRows = 1;
 };
+
+// Of readings between two places of the axis, from left to right.
+std::span<const std::uint32_t> spotsBetween(const TrendIndex& index, double from, double to);
 
 Scale acrossOf(const TrendPicture& picture);
 Scale upOf(const TrendPicture& picture);     // of the plot

@@ -1,8 +1,10 @@
 #include "app/pictures/trend_layout.h"
+#include "app/wording/trend_words.h"
 
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numeric>
 
 namespace rig {
 
@@ -131,22 +133,7 @@ Range padded(Range range, double least)
     return range;
 }
 
-} // namespace
-
-double along(TrendAxis axis, const Moment& when, double rigging)
-{
-    return axis == TrendAxis::ByDate ? static_cast<double>(when.utcSeconds) : rigging;
-}
-
-std::optional<double> annualAlong(const TrendSeries& series, TrendAxis axis)
-{
-    if (axis == TrendAxis::ByRigging)
-        return series.annualRigging;
-    if (!series.annualDue)
-        return std::nullopt;
-    return static_cast<double>(series.annualDue->utcSeconds);
-}
-
+// In the order of the readings. Several at one rigging stand side by side.
 std::vector<Spot> spotsOf(const TrendSeries& series, TrendAxis axis)
 {
     std::vector<Spot> spots;
@@ -168,6 +155,7 @@ std::vector<Spot> spotsOf(const TrendSeries& series, TrendAxis axis)
     return spots;
 }
 
+// What is shown when everything is.
 TrendWindow wholeWindow(const TrendSeries& series, TrendAxis axis, const std::vector<Spot>& spots)
 {
     const Range readings = readingsRange(spots);
@@ -234,68 +222,75 @@ Range partRange(const std::vector<Spot>& spots)
     return range ? padded(*range, 0.1) : Range{0, 1};
 }
 
-} // namespace trend
-
-namespace {
-
-double narrowest(const std::vector<trend::Spot>& spots, TrendAxis axis)
+std::vector<std::uint32_t> byPlace(const std::vector<Spot>& spots)
 {
-    std::vector<double> places;
-    places.reserve(spots.size());
-    for (const trend::Spot& spot : spots)
-        places.push_back(spot.x);
-    std::sort(places.begin(), places.end());
-    double least = std::numeric_limits<double>::max();
-    for (std::size_t i = 1; i < places.size(); ++i)
-        if (places[i] > places[i - 1])
-            least = std::min(least, places[i] - places[i - 1]);
-    if (least == std::numeric_limits<double>::max())
-        least = 0;
-    // Two riggings or two days: narrower, no axis has ticks to tell where one is.
-    return std::max(least, axis == TrendAxis::ByRigging ? 2.0 : 2 * 86400.0);
+    std::vector<std::uint32_t> order(spots.size());
+    std::iota(order.begin(), order.end(), 0U);
+    const auto isLeftOf = [&spots](std::uint32_t a, std::uint32_t b) { return spots[a].x < spots[b].x; };
+    if (!std::is_sorted(order.begin(), order.end(), isLeftOf))
+        std::stable_sort(order.begin(), order.end(), isLeftOf);
+    return order;
 }
 
-TrendWindow kept(TrendWindow window, const TrendWindow& whole, const std::vector<trend::Spot>& spots)
+// Between two readings that do not stand at the same place.
+double leastApart(const TrendIndex& index)
 {
-    const double width = window.to - window.from;
-    double first = whole.to;
-    double last = whole.from;
-    for (const trend::Spot& spot : spots) {
-        first = std::min(first, spot.x);
-        last = std::max(last, spot.x);
+    double least = std::numeric_limits<double>::max();
+    for (std::size_t i = 1; i < index.byPlace.size(); ++i) {
+        const double apart = index.spots[index.byPlace[i]].x - index.spots[index.byPlace[i - 1]].x;
+        if (apart > 0)
+            least = std::min(least, apart);
     }
-    const double leastFrom = std::min(whole.from, first - width / 2);
-    const double mostFrom = std::max(whole.to, last + width / 2) - width;
-    window.from = std::clamp(window.from, leastFrom, std::max(leastFrom, mostFrom));
-    window.to = window.from + width;
-    return window;
+    return least == std::numeric_limits<double>::max() ? 0 : least;
+}
+
+double middleOf(const std::vector<Spot>& spots, bool part)
+{
+    double sum = 0;
+    double count = 0;
+    for (const Spot& spot : spots)
+        if (spot.isPart == part) {
+            sum += (spot.low + spot.high) / 2;
+            ++count;
+        }
+    return count > 0 ? sum / count : 0;
 }
 
 } // namespace
 
-TrendWindow zoomed(const TrendSeries& series, const TrendWindow& drawn, double factor, double about)
+std::optional<double> annualAlong(const TrendSeries& series, TrendAxis axis)
 {
-    const std::vector<trend::Spot> spots = trend::spotsOf(series, drawn.axis);
-    const TrendWindow whole = trend::wholeWindow(series, drawn.axis, spots);
-    if (spots.empty() || drawn.isWhole() || factor <= 0)
-        return whole;
-    const double width = drawn.to - drawn.from;
-    const double wanted =
-        std::max(width / factor, std::min(narrowest(spots, drawn.axis), whole.to - whole.from));
-    if (wanted >= whole.to - whole.from)
-        return whole;
-    const double place = drawn.from + about * width;
-    return kept({drawn.axis, place - about * wanted, place + (1 - about) * wanted}, whole, spots);
+    if (axis == TrendAxis::ByRigging)
+        return series.annualRigging;
+    if (!series.annualDue)
+        return std::nullopt;
+    return static_cast<double>(series.annualDue->utcSeconds);
 }
 
-TrendWindow panned(const TrendSeries& series, const TrendWindow& drawn, double share)
+} // namespace trend
+
+TrendIndex indexOf(const TrendSeries& series, TrendAxis axis)
 {
-    const std::vector<trend::Spot> spots = trend::spotsOf(series, drawn.axis);
-    const TrendWindow whole = trend::wholeWindow(series, drawn.axis, spots);
-    if (spots.empty() || drawn.isWhole())
-        return whole;
-    const double by = share * (drawn.to - drawn.from);
-    return kept({drawn.axis, drawn.from + by, drawn.to + by}, whole, spots);
+    using namespace trend;
+    TrendIndex index;
+    index.axis = axis;
+    index.spots = spotsOf(series, axis);
+    const std::vector<Spot>& spots = index.spots;
+    index.byPlace = byPlace(spots);
+    index.reach.whole = wholeWindow(series, axis, spots);
+    index.reach.isEmpty = spots.empty();
+    if (!spots.empty()) {
+        index.reach.first = spots[index.byPlace.front()].x;
+        index.reach.last = spots[index.byPlace.back()].x;
+        index.reach.narrowest = narrowestOf(axis, leastApart(index));
+    }
+    index.fittings = fittingRanges(series, axis, spots);
+    index.locked = lockedRange(series, spots);
+    index.part = partRange(spots);
+    index.hasPart = std::any_of(spots.begin(), spots.end(), [](const Spot& spot) { return spot.isPart; });
+    index.partAbove = middleOf(spots, true) >= middleOf(spots, false);
+    index.inWords = TrendWords::summary(series);
+    return index;
 }
 
 } // namespace rig

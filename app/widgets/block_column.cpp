@@ -2,10 +2,10 @@
 
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/picture_widget.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QPainter>
 #include <QVBoxLayout>
 
 #include <cmath>
@@ -13,37 +13,6 @@
 namespace rig {
 
 namespace {
-
-class PictureCanvas : public QWidget
-{
-public:
-    PictureCanvas(const PictureBlock& block, const Look& look) : m_block{block}, m_look{look}
-    {
-        setFixedHeight(static_cast<int>(std::lround(block.height * look.fonts.scale)));
-        lay();
-    }
-
-protected:
-    void paintEvent(QPaintEvent*) override
-    {
-        QPainter painter{this};
-        m_picture.paint(painter, m_look.theme);
-    }
-
-    void resizeEvent(QResizeEvent*) override { lay(); }
-
-private:
-    void lay()
-    {
-        m_picture = m_block.lay(size(), m_look.fonts);
-        setAccessibleName(m_picture.inWords);
-        setToolTip(m_picture.inWords);
-    }
-
-    PictureBlock m_block;
-    Look m_look;
-    LaidPicture m_picture;
-};
 
 const char* kindOf(const HeadingBlock& block)
 {
@@ -89,9 +58,17 @@ void BlockColumn::display(std::span<const Block> blocks)
         else if (const auto* table = std::get_if<TableBlock>(&block))
             column->addWidget(tableOf(*table));
         else if (const auto* picture = std::get_if<PictureBlock>(&block))
-            column->addWidget(new PictureCanvas{*picture, m_look});
+            column->addWidget(pictureOf(*picture));
     }
     m_layout->addWidget(m_inside);
+}
+
+QWidget* BlockColumn::pictureOf(const PictureBlock& block) const
+{
+    auto* picture = new PictureWidget;
+    picture->setLook(m_look);
+    picture->setPicture(block);
+    return picture;
 }
 
 QWidget* BlockColumn::tableOf(const TableBlock& block) const

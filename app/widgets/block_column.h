@@ -24,6 +24,7 @@ public:
     void setLook(const Look& look);
 
 private:
+    QWidget* pictureOf(const PictureBlock& block) const;
     QWidget* tableOf(const TableBlock& block) const;
     QWidget* cellOf(const Cell& cell) const;
 

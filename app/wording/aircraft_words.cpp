@@ -104,6 +104,12 @@ QString AircraftWords::shifts(const std::vector<ShiftDay>& shifts)
     return sentences.join(QLatin1Char(' '));
 }
 
+QString AircraftWords::keysHint()
+{
+    return tr("Left and Right move, plus and minus zoom, Home and End go to the ends, 0 shows everything, "
+              "Up and Down go from coupling to coupling.");
+}
+
 QString AircraftWords::aircraft(const AircraftSeries& series, std::optional<std::size_t> chosen)
 {
     QStringList sentences;

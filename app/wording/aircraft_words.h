@@ -23,6 +23,7 @@ class AircraftWords
     Q_DECLARE_TR_FUNCTIONS(AircraftWords)
 
 public:
+    static QString title() { return tr("All couplings in their own scatters"); }
     static QString nothingYet() { return tr("No coupling has a band with readings to lay beside it yet."); }
     static QString noShiftsYet() { return tr("No rigging day has enough couplings to tell a shift yet."); }
     static QString scores() { return tr("each coupling in its own scatters; 0 is the middle of its band"); }
@@ -41,6 +42,7 @@ public:
     static QString shift(const ShiftDay& shift);
     static QString aircraft(const AircraftSeries& series, std::optional<std::size_t> chosen);
     static QString shifts(const std::vector<ShiftDay>& shifts);
+    static QString keysHint();
 };
 
 } // namespace rig

@@ -45,12 +45,13 @@ TEST(DenseTrend, KeepsEveryOutsideReadingInSightAtItsFullLength)
 {
     const TrendSeries series = longHistory(20000);
     const TrendPicture picture = layoutTrend(series, {}, kWide, {});
+    const TrendIndex index = indexOf(series, picture.window.axis);
     int outside = 0;
     for (std::size_t i = 0; i < series.readings.size(); ++i) {
         if (series.readings[i].verdict != Verdict::Outside)
             continue;
         ++outside;
-        const QRectF place = *placeOf(series, picture, i);
+        const QRectF place = *rig::placeOf(index, picture, i);
         EXPECT_TRUE(std::any_of(picture.bars.begin(), picture.bars.end(), [&place](const DrawnBox& bar) {
             return bar.role == Role::Outside &&
                    bar.where.adjusted(-0.01, -0.01, 0.01, 0.01).contains(place.center()) &&

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/pictures/trend.h"
+#include "app/pictures/trend_index.h"
 
 #include <chrono>
 #include <cmath>
@@ -142,6 +142,29 @@ inline TrendSeries leftFlap()
     series.annualDue = at(2026, 2, 20, 14);
     series.annualRigging = 271;
     return series;
+}
+
+// What a widget asks of an index it keeps, for a series that a test looks at once.
+inline std::optional<QRectF> placeOf(const TrendSeries& series, const TrendPicture& picture,
+                                     std::size_t reading)
+{
+    return rig::placeOf(indexOf(series, picture.window.axis), picture, reading);
+}
+
+inline std::optional<std::size_t> readingAt(const TrendSeries& series, const TrendPicture& picture,
+                                            QPointF point)
+{
+    return rig::readingAt(indexOf(series, picture.window.axis), picture, point);
+}
+
+inline TrendWindow zoomed(const TrendSeries& series, const TrendWindow& drawn, double factor, double about)
+{
+    return rig::zoomed(indexOf(series, drawn.axis).reach, drawn, factor, about);
+}
+
+inline TrendWindow panned(const TrendSeries& series, const TrendWindow& drawn, double share)
+{
+    return rig::panned(indexOf(series, drawn.axis).reach, drawn, share);
 }
 
 } // namespace rig::test

@@ -139,6 +139,34 @@ TEST_F(TrendWidgetTest, KeepsTheSameReadingsInSightOnTheOtherAxis)
     EXPECT_FALSE(placeOf(series, picture, 0));
 }
 
+TEST_F(TrendWidgetTest, KeepsZoomAndChoiceWhenTheSameCouplingIsReadAnew)
+{
+    series.coupling = CouplingId{{7}};
+    widget.setSeries(series, TrendAxis::ByRigging);
+    press(Qt::Key_Plus);
+    press(Qt::Key_Plus);
+    widget.chooseReading(30);
+    const TrendWindow near = widget.shown();
+    series.readings.erase(series.readings.begin() + 3);
+    widget.setSeries(series, TrendAxis::ByRigging);
+    EXPECT_EQ(widget.chosenReading(), 29) << "the same reading, one place earlier";
+    EXPECT_DOUBLE_EQ(widget.shown().from, near.from);
+    EXPECT_DOUBLE_EQ(widget.shown().to, near.to);
+}
+
+TEST_F(TrendWidgetTest, ShowsTheWholeOfAnotherCoupling)
+{
+    series.coupling = CouplingId{{7}};
+    widget.setSeries(series, TrendAxis::ByRigging);
+    const TrendWindow whole = widget.shown();
+    press(Qt::Key_Plus);
+    widget.chooseReading(30);
+    series.coupling = CouplingId{{8}};
+    widget.setSeries(series, TrendAxis::ByRigging);
+    EXPECT_EQ(widget.chosenReading(), -1);
+    EXPECT_DOUBLE_EQ(widget.shown().from, whole.from);
+}
+
 TEST_F(TrendWidgetTest, LeavesKeysOfThePageToThePage)
 {
     QKeyEvent event{QEvent::KeyPress, Qt::Key_1, Qt::ControlModifier, "1"};

@@ -101,6 +101,7 @@ CouplingTrendMaker::CouplingTrendMaker(const AirframeFacts& facts, const Rigging
                           facts.gauges, facts.gaugeChecks)}
 {
     m_trend.coupling = coupling;
+    m_trend.series.coupling = coupling.id;
     m_trend.series.name = coupling.name;
     if (facts.airframe.annualDue)
         m_trend.series.annualDue = noonOf(*facts.airframe.annualDue);
