@@ -253,6 +253,11 @@ private:
 
 } // namespace
 
+bool CouplingReview::has(Sign sign) const
+{
+    return std::ranges::find(signs, sign) != signs.end();
+}
+
 const CouplingReview* AirframeReview::find(CouplingId coupling) const
 {
     const auto found =
