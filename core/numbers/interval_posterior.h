@@ -25,7 +25,7 @@ public:
     double sdMu() const { return m_sdMu; }
     double meanSigma() const { return m_meanSigma; }
     // The probability that sigma lies below this one: mu summed away, straight between the points of the grid
-    // in ln sigma.
+    // in ln sigma, which holds about 0.005.
     double sigmaBelow(double sigma) const;
     // The probability that sigma here is larger than sigma there. With exact readings, a wide range and nu0 =
     // 0 it is one minus the one-sided p of the F test of two variances (Box & Tiao, Bayesian Inference in

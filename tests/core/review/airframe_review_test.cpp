@@ -1,0 +1,221 @@
+#include "core/review/airframe_review.h"
+#include "tests/support/airframe_in_memory.h"
+#include "tests/support/fixed_clock.h"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+constexpr Day kBegins = dayOf(2024, 3, 1);
+
+// Five couplings, rigged every third day.
+class FiveCouplings : public testing::Test
+{
+protected:
+    FiveCouplings()
+    {
+        for (const char* name : {"Left aileron", "Right aileron", "Left airbrake", "Right airbrake", "Trim"})
+            told.addCoupling(name, 0.50, kBegins, std::string{name} == "Trim" ? 4 : 12);
+        for (std::size_t i = 0; i < 4; ++i) {
+            told.facts.couplings[i].circuit = i < 2 ? "aileron" : "airbrake";
+            told.facts.couplings[i].side = i % 2 == 0 ? Side::Left : Side::Right;
+        }
+    }
+
+    void rig(double shift = 0)
+    {
+        static constexpr double kOff[] = {0.01, -0.02, 0.02, 0, -0.01, 0};
+        day += std::chrono::days{3};
+        told.rig(day);
+        std::size_t at = told.facts.riggingRecords.size();
+        for (const Coupling& coupling : told.facts.couplings)
+            told.read(coupling.id, 0.50 + shift + kOff[at++ % 6]);
+    }
+    Reading& lastOf(std::size_t coupling)
+    {
+        const auto last = std::find_if(told.facts.readings.rbegin(), told.facts.readings.rend(),
+                                       [&](const KeptReading& kept) {
+                                           return kept.reading.coupling == told.facts.couplings[coupling].id;
+                                       });
+        return last->reading;
+    }
+    void lookAt(std::size_t coupling, Gap enters)
+    {
+        lastOf(coupling).interval = {enters, enters + Gap::micrometres(20)};
+    }
+    AirframeReview review() const
+    {
+        return airframeReviewOf(told.facts, reviewPeriods(told.facts, day).front());
+    }
+    const CouplingReview& of(const AirframeReview& all, std::size_t coupling) const
+    {
+        return *all.find(told.facts.couplings[coupling].id);
+    }
+
+    AirframeInMemory told;
+    Day day = kBegins;
+};
+
+} // namespace
+
+TEST_F(FiveCouplings, WithNothingToSayStillSayThatTrimHasNoBandAndPartSeatedWasNeverShown)
+{
+    for (int i = 0; i < 12; ++i)
+        rig();
+    const AirframeReview all = review();
+    EXPECT_EQ(all.couplings.front().coupling.name, "Trim");
+    EXPECT_EQ(all.couplings.front().signs, (std::vector{Sign::NoBand, Sign::PartSeatedNeverShown}));
+    for (std::size_t i = 0; i < 4; ++i)
+        EXPECT_EQ(of(all, i).signs, (std::vector{Sign::PartSeatedNeverShown})) << i;
+    EXPECT_EQ(all.counts.riggings, 12);
+    EXPECT_EQ(all.counts.readings, 60);
+    EXPECT_EQ(all.counts.persons, 1);
+    EXPECT_EQ(all.counts.gauges, 1);
+}
+
+TEST_F(FiveCouplings, AreOrderedByWhatStandsOut)
+{
+    for (int i = 0; i < 12; ++i)
+        rig();
+    lookAt(3, Gap::micrometres(900)); // outside
+    rig();
+    QuestionStory story;
+    story.question.coupling = told.facts.couplings[1].id;
+    story.question.kind = QuestionKind::CannotSee;
+    story.question.stamp.when = noonOf(day);
+    told.facts.questions.push_back(story);
+    const AirframeReview all = review();
+    EXPECT_EQ(all.couplings[0].coupling.name, "Right aileron");
+    EXPECT_EQ(all.couplings[0].openQuestions.size(), 1U);
+    EXPECT_EQ(all.couplings[1].coupling.name, "Right airbrake");
+    EXPECT_TRUE(all.couplings[1].has(Sign::Outside));
+    EXPECT_EQ(all.couplings[2].coupling.name, "Trim");
+}
+
+TEST_F(FiveCouplings, AnOutsideReadingIsToldWithItsQuestionAndWhatWasReadAfterwards)
+{
+    rig();
+    lookAt(0, Gap::micrometres(900));
+    const Reading outside = lastOf(0);
+    QuestionStory story;
+    story.question.kind = QuestionKind::OutsideReading;
+    story.question.coupling = outside.coupling;
+    story.question.reading = outside.id;
+    story.question.stamp.when = outside.when;
+    story.resolution = Resolution{{}, {}, told.facts.persons[1].id, "grit", "cleaned", {{}, outside.when}};
+    told.facts.questions.push_back(story);
+    told.read(outside.coupling, 0.51).when.utcSeconds += 600;
+    const AirframeReview all = review();
+    ASSERT_EQ(of(all, 0).outside.size(), 1U);
+    const OutsideStory& one = of(all, 0).outside.front();
+    EXPECT_EQ(one.reading.id, outside.id);
+    EXPECT_EQ(one.judgement.direction, Direction::Above);
+    EXPECT_EQ(one.question->resolution->found, "grit");
+    ASSERT_EQ(one.afterwards.size(), 1U);
+    EXPECT_EQ(one.rigging, 1);
+    EXPECT_TRUE(of(all, 0).openQuestions.empty());
+}
+
+TEST_F(FiveCouplings, AQuestionClosedAfterThePeriodWasOpenAtItsEnd)
+{
+    rig();
+    QuestionStory story;
+    story.question.coupling = told.facts.couplings[0].id;
+    story.question.stamp.when = noonOf(day);
+    story.resolution =
+        Resolution{{}, {}, told.facts.persons[1].id, "x", "y", {{}, noonOf(day + std::chrono::days{20})}};
+    told.facts.questions.push_back(story);
+    told.happen(EventKind::Annual, day + std::chrono::days{10});
+    const auto periods = reviewPeriods(told.facts, day + std::chrono::days{30});
+    EXPECT_TRUE(airframeReviewOf(told.facts, periods[0]).questions.empty());
+    EXPECT_TRUE(
+        airframeReviewOf(told.facts, periods[1]).find(told.facts.couplings[0].id)->has(Sign::OpenQuestion));
+}
+
+TEST_F(FiveCouplings, AShiftOfAllIsNamedAndTakenOutOfEachOnesOwnChart)
+{
+    for (int i = 0; i < 10; ++i)
+        rig();
+    for (int i = 0; i < 6; ++i) {
+        rig(0.045);
+        for (std::size_t c = 0; c < 5; ++c)
+            lastOf(c).gauge = told.facts.gauges[1].id;
+    }
+    const AirframeReview all = review();
+    ASSERT_EQ(all.sharedShifts.size(), 1U);
+    EXPECT_EQ(all.sharedShifts[0].days.size(), 6U);
+    EXPECT_EQ(all.sharedShifts[0].gauge, told.facts.gauges[1].id);
+    EXPECT_NEAR(all.sharedShifts[0].millimetres, 0.045, 0.015);
+    EXPECT_FALSE(of(all, 0).has(Sign::Drift));
+    EXPECT_TRUE(of(all, 0).movement->sharedOnly);
+}
+
+TEST_F(FiveCouplings, ARiggingWithoutAReadingIsMissedAndNoneAtAllIsNotRead)
+{
+    rig();
+    rig();
+    std::erase_if(told.facts.readings, [&](const KeptReading& kept) {
+        return kept.reading.record == told.facts.riggingRecords[1].id &&
+               kept.reading.coupling == told.facts.couplings[0].id;
+    });
+    std::erase_if(told.facts.readings, [&](const KeptReading& kept) {
+        return kept.reading.record && kept.reading.coupling == told.facts.couplings[1].id;
+    });
+    const AirframeReview all = review();
+    EXPECT_TRUE(of(all, 0).has(Sign::MissedRiggings));
+    EXPECT_EQ(of(all, 0).riggingsMissed, 1);
+    EXPECT_TRUE(of(all, 1).has(Sign::NotRead));
+    EXPECT_FALSE(of(all, 1).latest);
+}
+
+TEST_F(FiveCouplings, BothSidesThatOpenAreSaidToDoSoTogether)
+{
+    // Two of only four would pass for a shift of all.
+    for (const char* name : {"Elevator", "Left flap", "Right flap"})
+        told.addCoupling(name, 0.50, kBegins);
+    for (int i = 0; i < 25; ++i) {
+        rig();
+        for (const std::size_t side : {0U, 1U})
+            lookAt(side, Gap::micrometres(480 + 20 * (i / 4)));
+    }
+    const AirframeReview all = review();
+    EXPECT_TRUE(of(all, 0).otherSideMovesToo);
+    EXPECT_TRUE(of(all, 1).otherSideMovesToo);
+    EXPECT_FALSE(of(all, 2).otherSideMovesToo);
+}
+
+TEST_F(FiveCouplings, PersonsAreComparedOnlyWhereTheyReadOnTheSameDay)
+{
+    for (int i = 0; i < 15; ++i)
+        rig();
+    EXPECT_EQ(review().measurers.personsState, numbers::OffsetsState::OneLevel);
+    // The second person reads two couplings each time, 0.02 mm higher.
+    for (int i = 0; i < 15; ++i) {
+        rig();
+        for (const std::size_t c : {0U, 2U}) {
+            Reading& second = told.read(told.facts.couplings[c].id, 0.53);
+            second.turn = Turn::Second;
+            second.person = told.facts.persons[1].id;
+        }
+    }
+    const AirframeReview all = review();
+    EXPECT_EQ(all.measurers.personsState, numbers::OffsetsState::Estimated);
+    ASSERT_EQ(all.measurers.persons.size(), 2U);
+    EXPECT_GT(all.measurers.persons[1].offset->lower, 0);
+    EXPECT_LT(all.measurers.persons[0].offset->upper, 0);
+    EXPECT_EQ(all.counts.persons, 2);
+}
+
+TEST_F(FiveCouplings, WithoutAnyReadingMakeAReviewThatSaysSo)
+{
+    const AirframeInMemory empty;
+    const AirframeReview none = airframeReviewOf(empty.facts, reviewPeriods(empty.facts, kBegins).front());
+    EXPECT_TRUE(none.couplings.empty());
+    EXPECT_EQ(none.counts.riggings, 0);
+    const AirframeReview all = review();
+    EXPECT_EQ(of(all, 0).signs.front(), Sign::NotRead);
+}
