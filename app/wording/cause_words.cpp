@@ -1,0 +1,161 @@
+#include "app/wording/cause_words.h"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+// An annual, a refit or a cleaning within this many days of a step explains it better than anything else.
+constexpr int kDaysBeside = 21;
+
+bool isBesideEvent(const CouplingReview& coupling, const AirframeReview& review)
+{
+    const FittingMovement& movement = *coupling.movement;
+    const std::size_t after = movement.changeFrom + static_cast<std::size_t>(movement.change->splitAfter);
+    const Day day = movement.readings[after].reading.when.localDay();
+    return std::ranges::any_of(review.events, [&](const Event& event) {
+        const auto apart = (day - event.day).count();
+        return event.kind != EventKind::Note && apart >= 0 && apart <= kDaysBeside &&
+               (!event.coupling || *event.coupling == coupling.coupling.id);
+    });
+}
+
+bool isLatestTogether(const CouplingReview& coupling)
+{
+    return coupling.latest && coupling.latest->shared != 0;
+}
+
+bool readsInsideNow(const CouplingReview& coupling)
+{
+    return coupling.latestJudgement && coupling.latestJudgement->verdict == Verdict::Inside;
+}
+
+} // namespace
+
+std::vector<CauseText> CauseWords::of(const CouplingReview& coupling, const AirframeReview& review)
+{
+    std::vector<CauseText> causes;
+    if (isLatestTogether(coupling) || (coupling.movement && coupling.movement->sharedOnly))
+        causes.push_back(together());
+    if (coupling.has(Sign::Drift)) {
+        causes.push_back(slow(coupling));
+        if (coupling.otherSideMovesToo)
+            causes.push_back(bothSides());
+    }
+    if (coupling.has(Sign::ScatterGrew))
+        causes.push_back(scatterGrew());
+    if (coupling.has(Sign::Step))
+        causes.push_back(step(isBesideEvent(coupling, review)));
+    if (coupling.has(Sign::Outside) || coupling.has(Sign::NearEdge))
+        if (!coupling.has(Sign::Drift) && !coupling.outside.empty())
+            causes.push_back(jump(readsInsideNow(coupling)));
+    if (coupling.has(Sign::ScatterShrank))
+        causes.push_back(scatterShrank());
+    return causes;
+}
+
+QString CauseWords::cannotTellWhich()
+{
+    return tr("The readings cannot tell which of these it is, or whether it is one of them.");
+}
+
+QString CauseWords::sentence(const CauseText& cause)
+{
+    return tr("%1 Seen with such readings: %2. Look at: %3. For: %4.", "pattern, causes, places, persons")
+        .arg(cause.pattern, cause.causes, cause.lookAt, cause.who);
+}
+
+CauseText CauseWords::together()
+{
+    return {tr("All couplings moved together that day."),
+            tr("worn, burred or dirty leaves, another person's hand, cold grease"),
+            tr("the leaf set first, then the same couplings with another set and another person"),
+            tr("the owner")};
+}
+
+CauseText CauseWords::slow(const CouplingReview& coupling)
+{
+    const bool grows = coupling.movement->drift->isUp;
+    CauseText cause;
+    cause.pattern = grows ? tr("The gap grows slowly.") : tr("The gap shrinks slowly.");
+    QStringList causes;
+    if (const QString worn = wear(coupling.coupling.layout, grows); !worn.isEmpty())
+        causes << worn;
+    causes << (grows
+                   ? tr("a sleeve stop that settles back, a creeping locknut")
+                   : tr("a sleeve edge that spreads, a sleeve creeping forward, dirt under the sleeve stop"));
+    cause.causes = causes.join(tr(", ", "between causes"));
+    cause.lookAt = grows ? tr("the ball (is it round?), the plunger nose (is it polished?), the thread")
+                         : tr("the sleeve stop, cleaned first; then ball, plunger nose and thread");
+    cause.who = tr("the engineer");
+    return cause;
+}
+
+// A worn ball or nose lets the plunger travel on, away from the sleeve in layout A and towards it in B. Empty
+// where that would move the gap the other way.
+QString CauseWords::wear(Layout layout, bool grows)
+{
+    switch (layout) {
+    case Layout::A:
+        return grows ? tr("wear of the ball or the plunger nose, which lets the plunger travel on")
+                     : QString{};
+    case Layout::B:
+        return grows ? QString{}
+                     : tr("wear of the ball or the plunger nose, which lets the plunger travel on");
+    case Layout::C:
+    case Layout::Unknown:
+        break;
+    }
+    return tr("wear of the ball or the plunger nose (which way it moves the gap hangs on the layout)");
+}
+
+CauseText CauseWords::scatterGrew()
+{
+    return {
+        tr("The readings scatter more than they did."),
+        tr("a tired plunger or sleeve spring, dry or hardened grease, a socket in which the ball rests at "
+           "several places, several measurers"),
+        tr("the feel of the springs, the grease, free play, who measured"),
+        tr("the owner, then the engineer")};
+}
+
+CauseText CauseWords::scatterShrank()
+{
+    return {tr("The readings scatter less than they did."),
+            tr("readings copied, leaves too coarse, one person who writes what is expected"),
+            tr("the step of the leaves, the times of the readings, a second reading taken blind"),
+            tr("the owner")};
+}
+
+CauseText CauseWords::step(bool besideEvent)
+{
+    if (besideEvent)
+        return {tr("The readings moved by a step, beside an entry in the events."),
+                tr("rod length set anew, ball, socket, sleeve or spring changed, cleaned and greased"),
+                tr("what was done that day; a new fitting with its own baseline, compared with the old one"),
+                tr("the engineer")};
+    return {tr("The readings moved by a step and stayed there."),
+            tr("a sleeve that moved, a loose locknut, a bent tab, a cracked sleeve, a part swapped"),
+            tr("thread showing, the paint mark on the locknut, cracks in the sleeve"), tr("the engineer")};
+}
+
+CauseText CauseWords::jump(bool afterwardsInside)
+{
+    return {
+        afterwardsInside ? tr("Single readings jumped and came back.") : tr("A reading jumped."),
+        tr("a part-seated ball, a sleeve not at its stop, grit or a plug of grease, a tilted or burred leaf"),
+        tr("what was found and done each time; stop, disconnect, clean, connect, look, pull, read anew"),
+        tr("whoever rigs, then the owner")};
+}
+
+CauseText CauseWords::bothSides()
+{
+    return {tr("The same coupling on the other side moves the same way."),
+            tr("wear by use, or the cold season"), tr("the count of riggings and the season of both"),
+            tr("the engineer")};
+}
+
+} // namespace rig

@@ -1,0 +1,46 @@
+#pragma once
+
+#include "core/review/airframe_review.h"
+
+#include <QCoreApplication>
+#include <QString>
+
+#include <vector>
+
+namespace rig {
+
+// What is seen together with such readings elsewhere, where to look, and who. The readings cannot tell which
+// of the causes it is, and the sentences say so.
+struct CauseText
+{
+    QString pattern; // what the readings do
+    QString causes;  // what such readings are seen with
+    QString lookAt;
+    QString who;
+};
+
+// The cause table of the trade (common practice and geometry; docs/terms.md), by what the readings do and,
+// for a slow movement, by the coupling's layout.
+class CauseWords
+{
+    Q_DECLARE_TR_FUNCTIONS(CauseWords)
+
+public:
+    // Gravest first; empty when nothing moves.
+    static std::vector<CauseText> of(const CouplingReview& coupling, const AirframeReview& review);
+    static QString cannotTellWhich();
+    // One run of sentences.
+    static QString sentence(const CauseText& cause);
+
+private:
+    static CauseText together();
+    static CauseText slow(const CouplingReview& coupling);
+    static QString wear(Layout layout, bool grows);
+    static CauseText scatterGrew();
+    static CauseText scatterShrank();
+    static CauseText step(bool besideEvent);
+    static CauseText jump(bool afterwardsInside);
+    static CauseText bothSides();
+};
+
+} // namespace rig
