@@ -61,8 +61,12 @@ AircraftPoint pointOf(const CouplingReadings& coupling, const LaterReading& one)
 
 void drawMovement(const CouplingReview& coupling, const AirframeReview& review, TrendSeries& series)
 {
-    if (review.period.annual)
+    series.annualDue.reset();
+    series.annualRigging.reset();
+    if (review.period.annual) {
+        series.annualDue = noonOf(*review.period.annual);
         series.annualRigging = review.counts.lastNumber + std::max(1.0, review.riggingsToCome);
+    }
     if (!coupling.movement || coupling.movement->readings.empty())
         return;
     const FittingMovement& movement = *coupling.movement;

@@ -2,6 +2,7 @@
 // dark, so that anyone can look at them. Needs no screen: run with QT_QPA_PLATFORM=offscreen.
 
 #include "app/pages/prompts.h"
+#include "app/pages/trends/trends_page.h"
 #include "app/window/main_window.h"
 #include "app/window/start_up.h"
 
@@ -127,6 +128,25 @@ bool shootControlCheck(rig::MainWindow& window, QWidget& page, Album& album)
     return album.take(window, "control-reversed") && all;
 }
 
+// The season in which the left flap wears, all couplings together, and back to today.
+bool shootLookingBack(rig::MainWindow& window, Album& album)
+{
+    auto* trends = qobject_cast<rig::TrendsPage*>(window.page(rig::Moments::Trends));
+    const std::chrono::year_month_day from{std::chrono::year{2025}, std::chrono::month{2},
+                                           std::chrono::day{20}};
+    const std::chrono::year_month_day annual{std::chrono::year{2026}, std::chrono::month{2},
+                                             std::chrono::day{20}};
+    trends->lookBack(rig::ReviewPeriod{rig::Day{from}, rig::Day{annual} - std::chrono::days{1},
+                                       rig::Day{annual}, true, false},
+                     {});
+    bool all = album.take(window, "trends-looking-back");
+    type(*trends, "a");
+    all = album.take(window, "trends-aircraft") && all;
+    type(*trends, "a");
+    trends->lookBack({}, {});
+    return all;
+}
+
 bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, rig::Prompts& prompts)
 {
     rig::MainWindow window{clock, prompts};
@@ -152,6 +172,7 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
     if (auto* flap = window.findChild<QAbstractButton*>(QStringLiteral("trendRow2")))
         flap->click();
     all = album.take(window, "trends-flap") && all;
+    all = shootLookingBack(window, album) && all;
     window.showMoment(rig::Moments::RiggedToday);
     auto* page = window.page(rig::Moments::RiggedToday);
     page->findChild<QComboBox*>("leader")->setCurrentIndex(1);

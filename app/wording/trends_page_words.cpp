@@ -158,6 +158,50 @@ QString TrendsPageWords::caution()
               "control check stand beside it.");
 }
 
+QString TrendsPageWords::aircraftAbout()
+{
+    return tr("Each in its own scatters from the middle of its own band. What moves alone stands apart; what "
+              "moves together on one day is the leaf set, the person or the cold before it is a coupling.");
+}
+
+QString TrendsPageWords::aircraftEmpty()
+{
+    return tr("No coupling has a reading from a rigging that can be held against a band yet.");
+}
+
+QString TrendsPageWords::aircraftHint()
+{
+    return tr(
+        "Up and Down go from coupling to coupling, Enter shows it alone. Plus, minus, Left, Right: look "
+        "around. 0: everything.");
+}
+
+QString TrendsPageWords::moved(const QStringList& signs)
+{
+    const QString all = signs.join(tr("; ", "between signs"));
+    return all.left(1).toUpper() + all.mid(1);
+}
+
+QString TrendsPageWords::movedWithOthers()
+{
+    return tr("Moved, but only together with the other couplings");
+}
+
+QString TrendsPageWords::noMovementShown()
+{
+    return tr("No drift, step or change of scatter shows in these readings");
+}
+
+QString TrendsPageWords::movementNotKnown()
+{
+    return tr("Too few readings against a band to tell how it moves");
+}
+
+QString TrendsPageWords::lookingBack(const QString& period)
+{
+    return tr("Looking back. %1").arg(period);
+}
+
 QString TrendsPageWords::event(EventKind kind, const QString& note)
 {
     QString what;

@@ -7,6 +7,7 @@
 
 #include <QCoreApplication>
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 
@@ -22,16 +23,36 @@ public:
     static QString keyByDate() { return tr("D", "key for by date"); }
     static QString keyByRigging() { return tr("R", "key for by rigging"); }
     static QString keyTable() { return tr("T", "key for the table of readings"); }
+    static QString keyAircraft() { return tr("A", "key for all couplings together"); }
     static QString byDate() { return tr("By date (%1)").arg(keyByDate()); }
     static QString byRigging() { return tr("By rigging (%1)").arg(keyByRigging()); }
     static QString table() { return tr("Table (%1)").arg(keyTable()); }
     static QString axisGroup() { return tr("Readings in the order of"); }
 
     // The list at the left
-    static QString couplings() { return tr("Couplings"); }
     static QString lastReadings(int count) { return tr("last %1 readings").arg(count); }
     static QString noReadings() { return tr("no readings"); }
     static QString foundPartSeated() { return tr("found part-seated"); }
+
+    // All couplings together
+    static QString aircraft() { return tr("All together (%1)").arg(keyAircraft()); }
+    static QString aircraftTitle(const QString& registration)
+    {
+        return tr("All couplings of %1").arg(registration);
+    }
+    static QString aircraftAbout();
+    static QString aircraftEmpty();
+    static QString aircraftHint();
+
+    // What moved
+    static QString moved(const QStringList& signs);
+    static QString movedWithOthers();
+    static QString noMovementShown();
+    static QString movementNotKnown();
+
+    // Looking back on an earlier period
+    static QString lookingBack(const QString& period);
+    static QString backToToday() { return tr("Back to today (Esc)"); }
 
     // In place of a chart
     static QString noAirframe();

@@ -1,11 +1,12 @@
 #include "app/pages/trends/chart_panel.h"
 
+#include "app/pages/trends/axis_buttons.h"
+#include "app/pages/trends/movement_card.h"
 #include "app/pages/trends/now_card.h"
 #include "app/widgets/trend_widget.h"
 #include "app/wording/trends_page_words.h"
 #include "core/baseline/baseline.h"
 
-#include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -69,20 +70,14 @@ ChartPanel::ChartPanel(QWidget* parent) : QWidget{parent}
     m_hover->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     layout->addWidget(m_hover);
     layout->addSpacing(4);
+    m_movement = new MovementCard;
+    layout->addWidget(m_movement);
+    layout->addSpacing(4);
     m_now = new NowCard;
     layout->addWidget(m_now);
     connect(m_chart, &TrendWidget::hoverSentence, this, &ChartPanel::showHover);
     connect(m_chart, &TrendWidget::readingChosen, this, &ChartPanel::readingChosen);
     showHover({});
-}
-
-QPushButton* ChartPanel::makeButton(const QString& text, const char* name)
-{
-    auto* button = new QPushButton{text};
-    button->setProperty("kind", "choice");
-    button->setCheckable(true);
-    button->setObjectName(QLatin1String(name));
-    return button;
 }
 
 QHBoxLayout* ChartPanel::makeTop()
@@ -91,23 +86,20 @@ QHBoxLayout* ChartPanel::makeTop()
     top->setSpacing(8);
     m_title = labelOf("title", "couplingTitle");
     top->addWidget(m_title, 1);
-    m_byDate = makeButton(TrendsPageWords::byDate(), "byDate");
-    m_byRigging = makeButton(TrendsPageWords::byRigging(), "byRigging");
-    m_table = makeButton(TrendsPageWords::table(), "tableButton");
-    auto* axis = new QButtonGroup{this};
-    axis->addButton(m_byDate);
-    axis->addButton(m_byRigging);
-    top->addWidget(m_byDate, 0, Qt::AlignTop);
-    top->addWidget(m_byRigging, 0, Qt::AlignTop);
+    m_axis = new AxisButtons{"byDate", "byRigging"};
+    m_table = new QPushButton{TrendsPageWords::table()};
+    m_table->setProperty("kind", "choice");
+    m_table->setCheckable(true);
+    m_table->setObjectName("tableButton");
+    top->addWidget(m_axis, 0, Qt::AlignTop);
     top->addSpacing(8);
     top->addWidget(m_table, 0, Qt::AlignTop);
-    connect(m_byDate, &QPushButton::clicked, this, [this] { emit axisChosen(TrendAxis::ByDate); });
-    connect(m_byRigging, &QPushButton::clicked, this, [this] { emit axisChosen(TrendAxis::ByRigging); });
+    connect(m_axis, &AxisButtons::axisChosen, this, &ChartPanel::axisChosen);
     connect(m_table, &QPushButton::clicked, this, &ChartPanel::tableAsked);
     return top;
 }
 
-void ChartPanel::display(const CouplingTrend& trend, TrendAxis axis, std::optional<Day> annualDue, Day today)
+void ChartPanel::display(const CouplingTrend& trend, const AirframeReview& review, TrendAxis axis, Day today)
 {
     const QString name = QString::fromStdString(trend.coupling.name);
     m_title->setText(name);
@@ -115,15 +107,18 @@ void ChartPanel::display(const CouplingTrend& trend, TrendAxis axis, std::option
     m_empty->setText(TrendsPageWords::noReadingsOf(name));
     m_chart->setSeries(trend.series, axis);
     m_stack->setCurrentWidget(trend.readings.empty() ? static_cast<QWidget*>(m_empty) : m_chart);
-    m_now->display(trend, annualDue, today);
+    const CouplingReview* moved = review.find(trend.coupling.id);
+    m_movement->setVisible(moved && !trend.readings.empty());
+    if (moved)
+        m_movement->display(*moved, review);
+    m_now->display(trend, review.airframe.annualDue, today);
     showHover({});
     setAxis(axis);
 }
 
 void ChartPanel::setAxis(TrendAxis axis)
 {
-    m_byDate->setChecked(axis == TrendAxis::ByDate);
-    m_byRigging->setChecked(axis == TrendAxis::ByRigging);
+    m_axis->setAxis(axis);
     m_chart->setAxis(axis);
 }
 

@@ -12,6 +12,8 @@ class QStackedWidget;
 
 namespace rig {
 
+class AxisButtons;
+class MovementCard;
 class NowCard;
 class TrendWidget;
 
@@ -23,7 +25,8 @@ class ChartPanel : public QWidget
 public:
     explicit ChartPanel(QWidget* parent = nullptr);
 
-    void display(const CouplingTrend& trend, TrendAxis axis, std::optional<Day> annualDue, Day today);
+    // `review` holds what the trend's coupling moved by.
+    void display(const CouplingTrend& trend, const AirframeReview& review, TrendAxis axis, Day today);
     void setAxis(TrendAxis axis);
     void setTableShown(bool shown);
     void setLook(const Look& look);
@@ -42,18 +45,17 @@ protected:
 
 private:
     QHBoxLayout* makeTop();
-    QPushButton* makeButton(const QString& text, const char* name);
     void showHover(const QString& sentence);
 
     QLabel* m_title = nullptr;
     QLabel* m_band = nullptr;
-    QPushButton* m_byDate = nullptr;
-    QPushButton* m_byRigging = nullptr;
+    AxisButtons* m_axis = nullptr;
     QPushButton* m_table = nullptr;
     QStackedWidget* m_stack = nullptr;
     TrendWidget* m_chart = nullptr;
     QLabel* m_empty = nullptr;
     QLabel* m_hover = nullptr;
+    MovementCard* m_movement = nullptr;
     NowCard* m_now = nullptr;
 };
 

@@ -8,6 +8,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -175,17 +176,19 @@ CouplingList::CouplingList(QWidget* parent) : QFrame{parent}
 {
     setProperty("card", true);
     auto* outer = new QVBoxLayout{this};
-    outer->setContentsMargins(9, 12, 9, 9);
+    outer->setContentsMargins(9, 5, 9, 5);
     outer->setSpacing(4);
     auto* top = new QHBoxLayout;
     top->setContentsMargins(6, 0, 6, 0);
-    auto* heading = new QLabel{TrendsPageWords::couplings()};
-    heading->setProperty("kind", "label");
     auto* count = new QLabel{TrendsPageWords::lastReadings(static_cast<int>(kSmallReadings))};
     count->setProperty("kind", "soft");
-    top->addWidget(heading);
-    top->addStretch(1);
-    top->addWidget(count);
+    top->addWidget(count, 1);
+    m_aircraft = new QPushButton{TrendsPageWords::aircraft()};
+    m_aircraft->setProperty("kind", "choice");
+    m_aircraft->setCheckable(true);
+    m_aircraft->setObjectName("aircraftButton");
+    connect(m_aircraft, &QPushButton::clicked, this, &CouplingList::aircraftAsked);
+    top->addWidget(m_aircraft);
     outer->addLayout(top);
 
     m_scroll = new QScrollArea;
@@ -207,6 +210,11 @@ void CouplingList::setLook(const Look& look)
     setFixedWidth(static_cast<int>(std::lround(300 * std::min(look.fonts.scale, 1.25))));
     for (TrendRow* one : m_rows)
         one->setLook(look);
+}
+
+void CouplingList::setAircraftShown(bool shown)
+{
+    m_aircraft->setChecked(shown);
 }
 
 TrendRow* CouplingList::row(std::size_t index)

@@ -10,6 +10,7 @@
 #include <optional>
 #include <vector>
 
+class QPushButton;
 class QScrollArea;
 class QVBoxLayout;
 
@@ -60,15 +61,18 @@ public:
 
     void display(const TrendsView& view, std::optional<CouplingId> chosen);
     void setLook(const Look& look);
+    void setAircraftShown(bool shown);
 
 signals:
     void couplingChosen(rig::CouplingId coupling);
+    void aircraftAsked(); // all couplings together, or back
 
 private:
     TrendRow* row(std::size_t index);
     void step(std::size_t from, int by);
 
     Look m_look;
+    QPushButton* m_aircraft = nullptr;
     QScrollArea* m_scroll = nullptr;
     QVBoxLayout* m_layout = nullptr;
     std::vector<TrendRow*> m_rows;

@@ -1,15 +1,18 @@
 #include "app/pages/trends/trends_page.h"
 
+#include "app/pages/trends/aircraft_panel.h"
 #include "app/pages/trends/chart_panel.h"
 #include "app/pages/trends/coupling_list.h"
 #include "app/pages/trends/readings_table.h"
 #include "app/wording/problem_words.h"
+#include "app/wording/review_words.h"
 #include "app/wording/trends_page_words.h"
 #include "core/clock.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSplitter>
@@ -50,18 +53,39 @@ TrendsPage::TrendsPage(const Records& records, const Clock& clock, QWidget* pare
     inner->setContentsMargins(1, 1, 1, 1);
     m_stack = new QStackedWidget;
     m_stack->addWidget(makeCentre());
+    m_aircraft = new AircraftPanel;
+    m_stack->addWidget(m_aircraft);
     m_message = new QLabel;
     m_message->setWordWrap(true);
     m_message->setAlignment(Qt::AlignCenter);
     m_message->setMargin(24);
     m_message->setObjectName("trendsMessage");
     m_stack->addWidget(m_message);
-    inner->addWidget(m_stack);
+    inner->addWidget(makeBack());
+    inner->addWidget(m_stack, 1);
     layout->addWidget(card, 1);
     connectParts();
     setLook({});
     showTable(false);
     showMessage(TrendsPageWords::noAirframe());
+}
+
+QWidget* TrendsPage::makeBack()
+{
+    m_back = new QWidget;
+    auto* row = new QHBoxLayout{m_back};
+    row->setContentsMargins(18, 10, 18, 0);
+    m_backSaid = new QLabel;
+    m_backSaid->setProperty("kind", "label");
+    m_backSaid->setWordWrap(true);
+    m_backSaid->setObjectName("lookingBack");
+    row->addWidget(m_backSaid, 1);
+    auto* today = new QPushButton{TrendsPageWords::backToToday()};
+    today->setObjectName("backToToday");
+    row->addWidget(today);
+    connect(today, &QPushButton::clicked, this, [this] { lookBack({}, m_chosen); });
+    m_back->hide();
+    return m_back;
 }
 
 QWidget* TrendsPage::makeCentre()
@@ -89,6 +113,12 @@ QWidget* TrendsPage::makeCentre()
 void TrendsPage::connectParts()
 {
     connect(m_list, &CouplingList::couplingChosen, this, &TrendsPage::chooseCoupling);
+    connect(m_list, &CouplingList::aircraftAsked, this, [this] { showAircraft(!m_isAircraft); });
+    connect(m_aircraft, &AircraftPanel::axisChosen, this, &TrendsPage::chooseAxis);
+    connect(m_aircraft, &AircraftPanel::couplingChosen, this, [this](int index) {
+        m_chosen = m_view.couplings[static_cast<std::size_t>(index)].coupling.id;
+        m_list->display(m_view, m_chosen);
+    });
     connect(m_panel, &ChartPanel::axisChosen, this, &TrendsPage::chooseAxis);
     connect(m_panel, &ChartPanel::tableAsked, this, &TrendsPage::showTable);
     connect(m_panel, &ChartPanel::readingChosen, m_table, &ReadingsTable::chooseReading);
@@ -100,13 +130,17 @@ void TrendsPage::setLook(const Look& look)
     m_look = look;
     m_list->setLook(look);
     m_panel->setLook(look);
+    m_aircraft->setLook(look);
     m_table->setLook(look);
 }
 
 void TrendsPage::showAirframe(std::optional<AirframeId> airframe)
 {
-    if (m_airframe != airframe)
+    if (m_airframe != airframe) {
         m_chosen.reset();
+        m_period.reset();
+        m_isAircraft = false;
+    }
     m_airframe = airframe;
     m_view = {};
     if (!airframe) {
@@ -114,7 +148,7 @@ void TrendsPage::showAirframe(std::optional<AirframeId> airframe)
         showMessage(TrendsPageWords::noAirframe());
         return;
     }
-    auto view = m_presenter.view(*airframe);
+    auto view = m_presenter.view(*airframe, m_period);
     if (!view) {
         // Nothing of an earlier reading of the file stays on show.
         const QString sentence = ProblemWords::sentence(view.problem(), {});
@@ -137,8 +171,41 @@ void TrendsPage::display()
     }
     if (!m_view.find(m_chosen))
         m_chosen = m_view.couplings.front().coupling.id;
+    m_back->setVisible(m_period.has_value());
+    if (m_period)
+        m_backSaid->setText(TrendsPageWords::lookingBack(ReviewWords::period(*m_period)));
     m_list->display(m_view, m_chosen);
-    chooseCoupling(*m_chosen);
+    showAircraft(m_isAircraft);
+}
+
+void TrendsPage::lookBack(const std::optional<ReviewPeriod>& period, std::optional<CouplingId> coupling)
+{
+    m_period = period && period->isCurrent && period->sinceAnnual ? std::nullopt : period;
+    if (coupling) {
+        m_chosen = coupling;
+        m_isAircraft = false;
+    }
+    showAirframe(m_airframe);
+}
+
+std::optional<std::size_t> TrendsPage::chosenIndex() const
+{
+    const CouplingTrend* trend = m_view.find(m_chosen);
+    if (!trend)
+        return std::nullopt;
+    return static_cast<std::size_t>(trend - m_view.couplings.data());
+}
+
+void TrendsPage::showAircraft(bool shown)
+{
+    m_isAircraft = shown;
+    m_list->setAircraftShown(shown);
+    if (!shown)
+        return chooseCoupling(*m_chosen);
+    m_aircraft->display(m_view, m_axis, chosenIndex());
+    m_stack->setCurrentWidget(m_aircraft);
+    if (isVisible())
+        m_aircraft->focusChart();
 }
 
 void TrendsPage::chooseCoupling(CouplingId coupling)
@@ -147,7 +214,9 @@ void TrendsPage::chooseCoupling(CouplingId coupling)
     const CouplingTrend* trend = m_view.find(m_chosen);
     if (!trend)
         return;
-    m_panel->display(*trend, m_axis, m_view.airframe.annualDue, m_clock.now().localDay());
+    m_isAircraft = false;
+    m_list->setAircraftShown(false);
+    m_panel->display(*trend, m_view.review, m_axis, m_clock.now().localDay());
     m_table->display(*trend);
     m_stack->setCurrentIndex(0);
 }
@@ -156,6 +225,7 @@ void TrendsPage::chooseAxis(TrendAxis axis)
 {
     m_axis = axis;
     m_panel->setAxis(axis);
+    m_aircraft->setAxis(axis);
 }
 
 void TrendsPage::showTable(bool shown)
@@ -182,6 +252,12 @@ void TrendsPage::keyPressEvent(QKeyEvent* event)
         chooseAxis(TrendAxis::ByRigging);
     else if (isKey(*event, TrendsPageWords::keyTable()))
         showTable(!m_tableRoom->isVisibleTo(m_splitter));
+    else if (isKey(*event, TrendsPageWords::keyAircraft()) && !m_view.couplings.empty())
+        showAircraft(!m_isAircraft);
+    else if (event->key() == Qt::Key_Escape && m_period)
+        lookBack({}, m_chosen);
+    else if (event->key() == Qt::Key_Return && m_isAircraft)
+        showAircraft(false);
     else if (event->matches(QKeySequence::Copy))
         m_table->copyChosen();
     else if (event->key() == Qt::Key_PageDown)

@@ -1,5 +1,7 @@
 #include "app/pages/trends/trends_presenter.h"
 
+#include "app/report/movement_series.h"
+#include "app/wording/review_words.h"
 #include "app/wording/trends_page_words.h"
 #include "core/review/coupling_history.h"
 #include "core/review/record_review.h"
@@ -327,7 +329,7 @@ TrendsPresenter::TrendsPresenter(const Records& records, const Clock& clock)
 {
 }
 
-Result<TrendsView> TrendsPresenter::view(AirframeId airframe) const
+Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& period) const
 {
     const auto known = factsOf(m_records, airframe);
     if (!known)
@@ -344,6 +346,16 @@ Result<TrendsView> TrendsPresenter::view(AirframeId airframe) const
     for (const Coupling& coupling : facts.couplingsInUse())
         view.couplings.push_back(
             CouplingTrendMaker{facts, numbers, coupling, std::move(readings[coupling.id])}.make(today));
+    view.review = airframeReviewOf(facts, period.value_or(reviewPeriods(facts, today).front()));
+    for (CouplingTrend& trend : view.couplings)
+        if (const CouplingReview* review = view.review.find(trend.coupling.id))
+            drawMovement(*review, view.review, trend.series);
+    view.aircraft = aircraftSeriesOf(facts, view.review);
+    const ReviewWords words{facts};
+    for (const SharedShiftStory& story : view.review.sharedShifts)
+        view.sharedShifts << words.shift(story);
+    if (view.sharedShifts.isEmpty())
+        view.sharedShifts << ReviewWords::noShift(view.review);
     return view;
 }
 

@@ -15,7 +15,8 @@ public:
     // Both must outlive this object.
     TrendsPresenter(const Records& records, const Clock& clock);
 
-    Result<TrendsView> view(AirframeId airframe) const;
+    // Movement is looked at over `period`; without one, since the last annual up to today.
+    Result<TrendsView> view(AirframeId airframe, const std::optional<ReviewPeriod>& period = {}) const;
 
 private:
     const Records& m_records;

@@ -1,11 +1,15 @@
 #pragma once
 
+#include "app/pictures/aircraft.h"
 #include "app/pictures/trend.h"
 #include "core/airframe/airframe.h"
 #include "core/airframe/coupling.h"
 #include "core/judgement/judgement.h"
 #include "core/numbers/interval_set.h"
+#include "core/review/airframe_review.h"
 #include "core/rigging/reading.h"
+
+#include <QStringList>
 
 #include <optional>
 #include <string>
@@ -85,6 +89,9 @@ struct TrendsView
 {
     Airframe airframe;
     std::vector<CouplingTrend> couplings; // in use, in rigging order
+    AirframeReview review;                // of the period that is looked back on
+    AircraftSeries aircraft;              // its couplings stand as those above
+    QStringList sharedShifts;             // what the couplings moved by together, in sentences
 
     const CouplingTrend* find(std::optional<CouplingId> coupling) const;
 };

@@ -1,0 +1,117 @@
+#include "app/pages/trends/movement_card.h"
+
+#include "app/wording/cause_words.h"
+#include "app/wording/review_words.h"
+#include "app/wording/trends_page_words.h"
+
+#include <QLabel>
+#include <QStringList>
+#include <QStyle>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+bool isOfMovement(Sign sign)
+{
+    switch (sign) {
+    case Sign::Drift:
+    case Sign::ScatterGrew:
+    case Sign::Step:
+    case Sign::DriftEnded:
+    case Sign::ScatterShrank:
+        return true;
+    case Sign::OpenQuestion:
+    case Sign::Outside:
+    case Sign::NearEdge:
+    case Sign::GapIsNoWitness:
+    case Sign::NotRead:
+    case Sign::NoBand:
+    case Sign::MissedRiggings:
+    case Sign::ThinBand:
+    case Sign::PartSeatedNeverShown:
+        break;
+    }
+    return false;
+}
+
+// What moved, gravest first; with nothing of that, that the numbers show none.
+QString titleOf(const CouplingReview& coupling)
+{
+    QStringList moved;
+    for (const Sign sign : coupling.signs)
+        if (isOfMovement(sign))
+            moved << ReviewWords::sign(sign, coupling);
+    if (!moved.isEmpty())
+        return TrendsPageWords::moved(moved);
+    if (coupling.movement && coupling.movement->sharedOnly)
+        return TrendsPageWords::movedWithOthers();
+    return coupling.movement && coupling.movement->line ? TrendsPageWords::noMovementShown()
+                                                        : TrendsPageWords::movementNotKnown();
+}
+
+QLabel* said(const char* kind, const char* name)
+{
+    auto* label = new QLabel;
+    label->setProperty("kind", kind);
+    label->setWordWrap(true);
+    label->setObjectName(QLatin1String(name));
+    return label;
+}
+
+} // namespace
+
+MovementCard::MovementCard(QWidget* parent) : QFrame{parent}
+{
+    setObjectName("movementCard");
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(16, 8, 16, 8);
+    layout->setSpacing(2);
+    m_title = said("verdict", "movementTitle");
+    m_figures = said("body", "movementFigures");
+    m_lookAt = said("body", "movementLookAt");
+    layout->addWidget(m_title);
+    layout->addWidget(m_figures);
+    layout->addWidget(m_lookAt);
+}
+
+void MovementCard::display(const CouplingReview& coupling, const AirframeReview& review)
+{
+    m_title->setText(titleOf(coupling));
+    QStringList figures;
+    const bool stands = std::ranges::any_of(coupling.signs, isOfMovement);
+    figures << ReviewWords::driftSentence(coupling) << ReviewWords::forecastSentence(coupling);
+    if (coupling.has(Sign::ScatterGrew) || coupling.has(Sign::ScatterShrank))
+        figures << ReviewWords::scatterSentence(coupling);
+    if (coupling.has(Sign::Step))
+        figures << ReviewWords::stepSentence(coupling);
+    figures.removeAll(QString{});
+    m_figures->setText(figures.join(QLatin1Char(' ')));
+    m_figures->setVisible(!figures.isEmpty());
+
+    QStringList lookAt;
+    for (const CauseText& cause : CauseWords::of(coupling, review))
+        lookAt << CauseWords::sentence(cause);
+    if (!lookAt.isEmpty())
+        lookAt << CauseWords::cannotTellWhich();
+    m_lookAt->setText(lookAt.join(QLatin1Char('\n')));
+    m_lookAt->setVisible(!lookAt.isEmpty());
+
+    const char* rank = "unknown";
+    if (stands)
+        rank = "near";
+    else if (coupling.movement && coupling.movement->line)
+        rank = "still"; // no frame
+    for (QWidget* widget : std::initializer_list<QWidget*>{this, m_title}) {
+        widget->setProperty("verdict", rank);
+        widget->style()->unpolish(widget);
+        widget->style()->polish(widget);
+    }
+    setAccessibleName(m_title->text());
+    setAccessibleDescription(m_figures->text() + QLatin1Char(' ') + m_lookAt->text());
+}
+
+} // namespace rig
