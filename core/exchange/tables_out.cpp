@@ -2,6 +2,7 @@
 
 #include "core/day_entry.h"
 #include "core/exchange/csv.h"
+#include "core/exchange/field_text.h"
 #include "core/exchange/row_key.h"
 #include "core/store/kind_words.h"
 
@@ -13,31 +14,6 @@
 namespace rig {
 
 namespace {
-
-// Whole micrometres as millimetres: two decimals, three when needed. By hand, as printf follows the locale.
-std::string millimetres(Gap gap)
-{
-    const std::int32_t um = gap.inMicrometres();
-    std::string decimals = std::to_string(1000 + um % 1000).substr(1);
-    if (decimals.back() == '0')
-        decimals.pop_back();
-    return std::to_string(um / 1000) + "." + decimals;
-}
-
-std::string millimetresOrNothing(const std::optional<Gap>& gap)
-{
-    return gap ? millimetres(*gap) : std::string{};
-}
-
-std::string dayOrNothing(const std::optional<Day>& day)
-{
-    return day ? dayText(*day) : std::string{};
-}
-
-std::string yesNo(bool yes)
-{
-    return yes ? "yes" : "no";
-}
 
 template <typename Kind> std::string text(Kind kind)
 {

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/clock.h"
+#include "core/measure/gap.h"
+
+#include <optional>
+#include <string>
+
+// What stands in the fields of a table, whatever the computer's own habits.
+namespace rig {
+
+// Whole micrometres as millimetres: two decimals, three when needed.
+std::string millimetres(Gap gap);
+std::string millimetresOrNothing(const std::optional<Gap>& gap);
+std::string dayOrNothing(const std::optional<Day>& day);
+std::string yesNo(bool yes);
+// With a point and so many decimals; a figure that is not finite is nothing.
+std::string decimal(double value, int decimals);
+// In so many significant figures, for chances: 0.83, 2.1e-05.
+std::string significant(double value, int figures);
+// The clock on the wall, 14:05:09.
+std::string timeText(const Moment& moment);
+
+} // namespace rig

@@ -1,0 +1,265 @@
+#include "core/baseline/baseline.h"
+#include "core/day_entry.h"
+#include "core/exchange/csv.h"
+#include "core/exchange/field_text.h"
+#include "core/exchange/review_tables.h"
+#include "core/store/kind_words.h"
+
+#include <functional>
+
+namespace rig {
+
+namespace {
+
+using Fields = std::vector<std::string>;
+
+std::string_view wordOf(Sign sign)
+{
+    switch (sign) {
+    case Sign::OpenQuestion:
+        return "open-question";
+    case Sign::Drift:
+        return "drift";
+    case Sign::ScatterGrew:
+        return "scatter-grew";
+    case Sign::Step:
+        return "step";
+    case Sign::Outside:
+        return "outside";
+    case Sign::NearEdge:
+        return "near-edge";
+    case Sign::GapIsNoWitness:
+        return "gap-is-no-witness";
+    case Sign::DriftEnded:
+        return "drift-ended";
+    case Sign::ScatterShrank:
+        return "scatter-shrank";
+    case Sign::NotRead:
+        return "not-read";
+    case Sign::NoBand:
+        return "no-band";
+    case Sign::MissedRiggings:
+        return "missed-riggings";
+    case Sign::ThinBand:
+        return "thin-band";
+    case Sign::PartSeatedNeverShown:
+        break;
+    }
+    return "part-seated-never-shown";
+}
+
+std::string signWords(const std::vector<Sign>& signs)
+{
+    std::string words;
+    for (const Sign sign : signs)
+        words += (words.empty() ? "" : " ") + std::string{wordOf(sign)};
+    return words;
+}
+
+void append(Fields& fields, const Fields& more)
+{
+    fields.insert(fields.end(), more.begin(), more.end());
+}
+
+// Each figure with its column, so that the two cannot part.
+class Figures
+{
+public:
+    explicit Figures(const CouplingReview& one) : m_one{one}
+    {
+        addCoupling();
+        addBands();
+        addReadings();
+        addDrift();
+        addScatterAndStep();
+        add("signs", signWords(one.signs));
+    }
+
+    const Fields& names() const { return m_names; }
+    const Fields& values() const { return m_values; }
+
+private:
+    void add(const std::string& name, const std::string& value)
+    {
+        m_names.push_back(name);
+        m_values.push_back(value);
+    }
+    void add(const std::string& name, int value) { add(name, std::to_string(value)); }
+
+    void addCoupling()
+    {
+        add("coupling", m_one.coupling.name);
+        add("circuit", m_one.coupling.circuit);
+        add("side", std::string{rig::wordOf(m_one.coupling.side)});
+        add("fitting", m_one.fitting ? std::to_string(m_one.fittingNumber) : std::string{});
+        add("fitting_begins", m_one.fitting ? dayText(m_one.fitting->begins) : std::string{});
+    }
+
+    void addBand(const std::string& name, const std::optional<Band>& band)
+    {
+        const auto edge = [&band](double value) { return band ? decimal(value, 4) : std::string{}; };
+        const Band shown = band.value_or(Band{});
+        add(name + "_inner_lower_mm", edge(shown.inner.lower));
+        add(name + "_inner_upper_mm", edge(shown.inner.upper));
+        add(name + "_outer_lower_mm", edge(shown.outer.lower));
+        add(name + "_outer_upper_mm", edge(shown.outer.upper));
+        add(name + "_scatter_mm", edge(shown.scatter));
+        add(name + "_readings", band ? std::to_string(shown.readings) : std::string{});
+    }
+
+    void addBands()
+    {
+        add("baseline_readings", m_one.baselineReadings);
+        add("frozen", yesNo(m_one.isFrozen));
+        addBand("band", m_one.band);
+        addBand("band_with_doubted", m_one.bandWithDoubted);
+        addBand("first_band", m_one.firstBand);
+        add("witness", std::string{rig::wordOf(m_one.witness.witness)});
+        add("witness_miss", m_one.witness.miss ? significant(*m_one.witness.miss, 3) : std::string{});
+        add("part_seated_readings", static_cast<int>(m_one.partSeated.size()));
+    }
+
+    void addReadings()
+    {
+        const auto* latest = m_one.latest ? &m_one.latest->reading : nullptr;
+        add("latest_date", latest ? dayText(latest->when.localDay()) : std::string{});
+        add("latest_enters_mm", latest ? millimetres(latest->interval.enters) : std::string{});
+        add("latest_refuses_mm", latest ? millimetresOrNothing(latest->interval.refuses) : std::string{});
+        add("latest_verdict",
+            m_one.latestJudgement ? std::string{rig::wordOf(m_one.latestJudgement->verdict)} : std::string{});
+        add("readings", m_one.counts.all());
+        add("inside", m_one.counts.inside);
+        add("near_edge", m_one.counts.nearEdge);
+        add("outside", m_one.counts.outside);
+        add("cannot_tell", m_one.counts.cannotTell);
+        add("no_band", m_one.counts.noBand);
+        add("in_doubt", m_one.inDoubt);
+        add("riggings_missed", m_one.riggingsMissed);
+        add("open_questions", static_cast<int>(m_one.openQuestions.size()));
+        add("outside_stories", static_cast<int>(m_one.outside.size()));
+    }
+
+    void addDrift()
+    {
+        const FittingMovement* moved = m_one.movement ? &*m_one.movement : nullptr;
+        const auto* line = moved && moved->line ? &*moved->line : nullptr;
+        add("drift_mm_per_100", line ? decimal(line->slope, 4) : std::string{});
+        add("drift_lower_mm", line ? decimal(line->slope95.lower, 4) : std::string{});
+        add("drift_upper_mm", line ? decimal(line->slope95.upper, 4) : std::string{});
+        add("drift_p", line ? significant(line->slopeP, 3) : std::string{});
+        add("drift_from_rigging",
+            line ? decimal(moved->readings[moved->lineFrom].rigging, 2) : std::string{});
+        const DriftFlag* flag = moved && moved->drift ? &*moved->drift : nullptr;
+        add("drift_flag", flag ? (flag->isRaised ? "raised" : "fallen") : "none");
+        add("drift_direction", flag ? (flag->isUp ? "up" : "down") : std::string{});
+        add("drift_onset_rigging", flag ? decimal(moved->readings[flag->onset].rigging, 2) : std::string{});
+        const DriftForecast* forecast = moved && moved->forecast ? &*moved->forecast : nullptr;
+        add("annual", forecast ? dayText(forecast->day) : std::string{});
+        add("riggings_to_come", forecast ? decimal(forecast->riggings, 1) : std::string{});
+        add("chance_reading_outside", forecast ? significant(forecast->chanceOutside, 3) : std::string{});
+        add("chance_mean_outside", forecast ? significant(forecast->chanceLineOutside, 3) : std::string{});
+    }
+
+    void addScatterAndStep()
+    {
+        const FittingMovement* moved = m_one.movement ? &*m_one.movement : nullptr;
+        const ScatterNow* scatter = moved && moved->scatter ? &*moved->scatter : nullptr;
+        add("scatter_now_mm", scatter ? decimal(scatter->now, 4) : std::string{});
+        add("scatter_baseline_mm", scatter ? decimal(scatter->baseline, 4) : std::string{});
+        add("scatter_chance_larger", scatter ? significant(scatter->chanceLarger, 3) : std::string{});
+        const auto step = moved ? moved->stepAt() : std::nullopt;
+        add("step_at_rigging", step ? decimal(*step, 2) : std::string{});
+        add("step_p", step ? significant(moved->change->p, 3) : std::string{});
+    }
+
+    const CouplingReview& m_one;
+    Fields m_names;
+    Fields m_values;
+};
+
+template <typename Who>
+void appendMeasurers(std::string& table, const std::string& kind, const std::vector<MeasuredBy<Who>>& rows,
+                     const std::function<std::string(Who)>& nameOf)
+{
+    for (const MeasuredBy<Who>& row : rows) {
+        Fields fields{kind, nameOf(row.who), std::to_string(row.readings)};
+        if (row.offset)
+            append(fields, {decimal(row.offset->estimate, 4), decimal(row.offset->lower, 4),
+                            decimal(row.offset->upper, 4)});
+        else
+            append(fields, Fields(3));
+        fields.push_back(row.spread ? decimal(*row.spread, 4) : std::string{});
+        table += csvLine(fields);
+    }
+}
+
+} // namespace
+
+std::string reviewCouplingsTable(const AirframeReview& review)
+{
+    std::string table = csvLine(Figures{CouplingReview{}}.names());
+    for (const CouplingReview& one : review.couplings)
+        table += csvLine(Figures{one}.values());
+    return table;
+}
+
+std::string reviewMeasurersTable(const AirframeFacts& facts, const AirframeReview& review)
+{
+    std::string table =
+        csvLine({"kind", "name", "readings", "offset_mm", "offset_lower_mm", "offset_upper_mm", "spread_mm"});
+    appendMeasurers<PersonId>(table, "person", review.measurers.persons,
+                              [&facts](PersonId id) { return facts.nameOf(id); });
+    appendMeasurers<GaugeId>(table, "gauge", review.measurers.gauges, [&facts](GaugeId id) {
+        const Gauge* gauge = facts.gauge(id);
+        return gauge ? gauge->name : std::string{};
+    });
+    return table;
+}
+
+std::string reviewShiftsTable(const AirframeFacts& facts, const AirframeReview& review)
+{
+    std::string table = csvLine({"date", "rigging", "couplings", "median_score", "median_mm", "z", "p",
+                                 "same_sign_share", "called", "gauges", "persons"});
+    for (const DayShift& day : review.shifts) {
+        std::string gauges;
+        for (const GaugeId id : day.gauges)
+            if (const Gauge* gauge = facts.gauge(id))
+                gauges += (gauges.empty() ? "" : "; ") + gauge->name;
+        std::string persons;
+        for (const PersonId id : day.persons)
+            persons += (persons.empty() ? "" : "; ") + facts.nameOf(id);
+        table += csvLine({dayText(day.when.localDay()), std::to_string(day.rigging),
+                          std::to_string(day.shift.scores), decimal(day.shift.median, 3),
+                          decimal(day.millimetres, 4), decimal(day.shift.z, 3), significant(day.shift.p, 3),
+                          decimal(day.shift.sameSignShare, 3), yesNo(day.shift.isCalled), gauges, persons});
+    }
+    return table;
+}
+
+std::string reviewPeriodTable(const AirframeReview& review)
+{
+    const RiggingCounts& counts = review.counts;
+    std::string table = csvLine({"what", "value"});
+    const std::vector<Fields> rows{{"registration", review.airframe.registration},
+                                   {"type", review.airframe.type},
+                                   {"serial", review.airframe.serial},
+                                   {"jurisdiction", review.airframe.jurisdiction},
+                                   {"manual_references", review.airframe.manualReferences},
+                                   {"from", dayText(review.period.from)},
+                                   {"to", dayText(review.period.to)},
+                                   {"annual", dayOrNothing(review.period.annual)},
+                                   {"method_version", std::to_string(kMethodVersion)},
+                                   {"riggings", std::to_string(counts.riggings)},
+                                   {"last_rigging", std::to_string(counts.lastNumber)},
+                                   {"records_abandoned", std::to_string(counts.abandoned)},
+                                   {"records_left_open", std::to_string(counts.leftOpen)},
+                                   {"records_not_closed", std::to_string(counts.stillOpen)},
+                                   {"rechecks", std::to_string(counts.rechecks)},
+                                   {"readings", std::to_string(counts.readings)},
+                                   {"riggings_to_come", decimal(review.riggingsToCome, 1)}};
+    for (const Fields& row : rows)
+        table += csvLine(row);
+    return table;
+}
+
+} // namespace rig

@@ -1,0 +1,250 @@
+#include "core/exchange/review_tables.h"
+
+#include "core/day_entry.h"
+#include "core/exchange/csv.h"
+#include "core/exchange/field_text.h"
+#include "core/review/judged_readings.h"
+#include "core/store/kind_words.h"
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+using Fields = std::vector<std::string>;
+
+template <typename Kind> std::string text(Kind kind)
+{
+    return std::string{wordOf(kind)};
+}
+
+std::string couplingName(const AirframeFacts& facts, const std::optional<CouplingId>& id)
+{
+    const auto found = id ? std::ranges::find(facts.couplings, *id, &Coupling::id) : facts.couplings.end();
+    return found == facts.couplings.end() ? std::string{} : found->name;
+}
+
+std::string surfaceName(const AirframeFacts& facts, const std::optional<SurfaceId>& id)
+{
+    const auto found = id ? std::ranges::find(facts.surfaces, *id, &Surface::id) : facts.surfaces.end();
+    return found == facts.surfaces.end() ? std::string{} : found->name;
+}
+
+std::string gaugeName(const AirframeFacts& facts, const std::optional<GaugeId>& id)
+{
+    const Gauge* gauge = id ? facts.gauge(*id) : nullptr;
+    return gauge ? gauge->name : std::string{};
+}
+
+std::string personName(const AirframeFacts& facts, const std::optional<PersonId>& id)
+{
+    return id ? facts.nameOf(*id) : std::string{};
+}
+
+void append(Fields& fields, const Fields& more)
+{
+    fields.insert(fields.end(), more.begin(), more.end());
+}
+
+Fields verdictFields(const Judgement& judgement)
+{
+    return {text(judgement.verdict), text(judgement.reason), text(judgement.direction),
+            significant(judgement.tail, 3)};
+}
+
+Fields bandFields(const std::optional<Band>& band)
+{
+    if (!band)
+        return Fields(6);
+    return {decimal(band->inner.lower, 4), decimal(band->inner.upper, 4), decimal(band->outer.lower, 4),
+            decimal(band->outer.upper, 4), decimal(band->scatter, 4),     std::to_string(band->readings)};
+}
+
+Fields readingFields(const AirframeFacts& facts, const JudgedReading& one)
+{
+    const Reading& reading = one.reading;
+    Fields fields{couplingName(facts, reading.coupling),
+                  dayText(reading.when.localDay()),
+                  timeText(reading.when),
+                  one.rigging ? std::to_string(*one.rigging) : std::string{},
+                  millimetres(reading.interval.enters),
+                  millimetresOrNothing(reading.interval.refuses),
+                  text(reading.technique),
+                  gaugeName(facts, reading.gauge),
+                  facts.nameOf(reading.person),
+                  text(reading.turn),
+                  text(reading.purpose),
+                  text(reading.state)};
+    append(fields, reading.state == SeatState::Locked ? verdictFields(one.judgement) : Fields(4));
+    append(fields,
+           {one.score ? decimal(*one.score, 3) : std::string{}, yesNo(one.inDoubt), yesNo(one.ofBaseline),
+            yesNo(one.superseded), one.supersededReason, yesNo(one.leftOut), one.leftOutReason});
+    if (one.shown)
+        append(fields, {text(one.shown->judgement.verdict), std::to_string(one.shown->methodVersion)});
+    else
+        append(fields, Fields(2));
+    append(fields, {reading.note, textOf(reading.id.bytes)});
+    return fields;
+}
+
+} // namespace
+
+std::string reviewReadingsTable(const AirframeFacts& facts, const AirframeReview& review)
+{
+    std::string table =
+        csvLine({"coupling",   "date",      "time",         "rigging",       "enters_mm",
+                 "refuses_mm", "technique", "gauge",        "person",        "turn",
+                 "purpose",    "state",     "verdict",      "reason",        "direction",
+                 "tail",       "score",     "in_doubt",     "of_baseline",   "superseded",
+                 "why",        "left_out",  "left_out_why", "shown_verdict", "shown_method_version",
+                 "note",       "id",        "in_period"});
+    for (const JudgedReading& one : judgedReadings(facts, review.period.to)) {
+        Fields fields = readingFields(facts, one);
+        fields.push_back(yesNo(review.period.contains(one.reading.when.localDay())));
+        table += csvLine(fields);
+    }
+    return table;
+}
+
+std::string reviewOutsideTable(const AirframeFacts& facts, const AirframeReview& review)
+{
+    std::string table =
+        csvLine({"coupling", "date",          "time",       "rigging",        "enters_mm",       "refuses_mm",
+                 "state",    "gauge",         "person",     "verdict",        "reason",          "direction",
+                 "tail",     "shown_verdict", "superseded", "superseded_why", "read_afterwards", "asked",
+                 "found",    "done",          "decided_by", "decided"});
+    for (const CouplingReview& coupling : review.couplings)
+        for (const OutsideStory& story : coupling.outside) {
+            const Reading& reading = story.reading;
+            Fields fields{coupling.coupling.name,
+                          dayText(reading.when.localDay()),
+                          timeText(reading.when),
+                          decimal(story.rigging, 2),
+                          millimetres(reading.interval.enters),
+                          millimetresOrNothing(reading.interval.refuses),
+                          text(reading.state),
+                          gaugeName(facts, reading.gauge),
+                          facts.nameOf(reading.person)};
+            append(fields, verdictFields(story.judgement));
+            append(fields, {story.shown ? text(story.shown->judgement.verdict) : std::string{},
+                            yesNo(story.corrected.has_value()),
+                            story.corrected ? story.corrected->note : std::string{},
+                            std::to_string(story.afterwards.size()),
+                            story.question ? text(story.question->question.kind) : std::string{}});
+            if (story.question && story.question->resolution) {
+                const Resolution& closed = *story.question->resolution;
+                append(fields, {closed.found, closed.done, facts.nameOf(closed.person),
+                                dayText(closed.stamp.when.localDay())});
+            } else {
+                append(fields, Fields(4));
+            }
+            table += csvLine(fields);
+        }
+    return table;
+}
+
+std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeReview& review)
+{
+    std::string table =
+        csvLine({"asked", "time", "kind", "coupling", "surface", "gauge", "answer_to", "asked_by",
+                 "open_at_end", "closed", "decided_by", "found", "done", "entered_by"});
+    for (const QuestionStory& story : review.questions) {
+        const Question& asked = story.question;
+        std::string step = asked.check ? text(*asked.check) : std::string{};
+        if (asked.surfaceCheck)
+            step = text(*asked.surfaceCheck);
+        Fields fields{dayText(asked.stamp.when.localDay()),
+                      timeText(asked.stamp.when),
+                      text(asked.kind),
+                      couplingName(facts, asked.coupling),
+                      surfaceName(facts, asked.surface),
+                      gaugeName(facts, asked.gauge),
+                      step,
+                      personName(facts, asked.stamp.by)};
+        const bool open = story.isOpen() || story.resolution->stamp.when.localDay() > review.period.to;
+        fields.push_back(yesNo(open));
+        if (story.resolution)
+            append(fields, {dayText(story.resolution->stamp.when.localDay()),
+                            facts.nameOf(story.resolution->person), story.resolution->found,
+                            story.resolution->done, personName(facts, story.resolution->stamp.by)});
+        else
+            append(fields, Fields(5));
+        table += csvLine(fields);
+    }
+    return table;
+}
+
+std::string reviewGaugesTable(const AirframeFacts& facts, const AirframeReview& review)
+{
+    std::string table =
+        csvLine({"gauge", "kind", "tolerance_mm", "in_use", "readings", "in_doubt", "in_quarantine_at_end",
+                 "check_date", "check_how", "check_found", "quarantine_from", "checked_by"});
+    for (const GaugeReview& one : review.gauges) {
+        const Fields own{
+            one.gauge.name,          text(one.gauge.set.kind()),   millimetresOrNothing(one.gauge.tolerance),
+            yesNo(one.gauge.inUse),  std::to_string(one.readings), std::to_string(one.inDoubt),
+            yesNo(one.isQuarantined)};
+        std::vector<Fields> checks;
+        for (const GaugeCheck& check : facts.gaugeChecks)
+            if (check.gauge == one.gauge.id && check.day <= review.period.to)
+                checks.push_back({dayText(check.day), check.how, check.found,
+                                  dayOrNothing(check.quarantineFrom), personName(facts, check.stamp.by)});
+        if (checks.empty())
+            checks.emplace_back(5);
+        for (const Fields& check : checks) {
+            Fields line = own;
+            append(line, check);
+            table += csvLine(line);
+        }
+    }
+    return table;
+}
+
+std::string reviewFittingsTable(const AirframeFacts& facts, const AirframeReview& review)
+{
+    std::string table =
+        csvLine({"coupling", "begins", "reason", "entered_by", "in_period", "inner_lower_mm",
+                 "inner_upper_mm", "outer_lower_mm", "outer_upper_mm", "scatter_mm", "baseline_readings"});
+    std::map<CouplingId, CouplingHistory> histories;
+    for (const Coupling& coupling : facts.couplings)
+        histories.emplace(coupling.id, historyOf(coupling.id, facts.fittings, facts.readingsOf(coupling.id),
+                                                 facts.exclusions, facts.frozenBaselines, facts.gauges,
+                                                 facts.gaugeChecks));
+    for (const Coupling& coupling : facts.couplings)
+        for (const FittingHistory& one : histories.at(coupling.id).fittings) {
+            if (one.fitting.begins > review.period.to)
+                continue;
+            Fields fields{coupling.name, dayText(one.fitting.begins), one.fitting.reason,
+                          personName(facts, one.fitting.stamp.by),
+                          yesNo(review.period.contains(one.fitting.begins))};
+            append(fields, bandFields(one.baseline.band()));
+            table += csvLine(fields);
+        }
+    return table;
+}
+
+std::string reviewEventsTable(const AirframeFacts& facts, const AirframeReview& review)
+{
+    std::string table = csvLine({"date", "coupling", "kind", "note", "entered_by"});
+    for (const Event& event : review.events)
+        table += csvLine({dayText(event.day), couplingName(facts, event.coupling), text(event.kind),
+                          event.note, personName(facts, event.stamp.by)});
+    return table;
+}
+
+std::vector<NamedTable> reviewTables(const AirframeFacts& facts, const AirframeReview& review)
+{
+    return {{"period.csv", reviewPeriodTable(review)},
+            {"couplings.csv", reviewCouplingsTable(review)},
+            {"readings.csv", reviewReadingsTable(facts, review)},
+            {"outside.csv", reviewOutsideTable(facts, review)},
+            {"questions.csv", reviewQuestionsTable(facts, review)},
+            {"shifts.csv", reviewShiftsTable(facts, review)},
+            {"measurers.csv", reviewMeasurersTable(facts, review)},
+            {"gauges.csv", reviewGaugesTable(facts, review)},
+            {"fittings.csv", reviewFittingsTable(facts, review)},
+            {"events.csv", reviewEventsTable(facts, review)}};
+}
+
+} // namespace rig

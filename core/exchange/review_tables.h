@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/review/airframe_review.h"
+
+#include <string>
+#include <vector>
+
+namespace rig {
+
+struct NamedTable
+{
+    std::string name; // readings.csv
+    std::string text;
+};
+
+// All that a review of one period rests on and says, as tables: UTF-8, RFC 4180, lengths in millimetres with
+// a point, days as 2026-06-14. docs/report.md describes the columns.
+std::vector<NamedTable> reviewTables(const AirframeFacts& facts, const AirframeReview& review);
+
+// Their parts, one table each.
+std::string reviewReadingsTable(const AirframeFacts& facts, const AirframeReview& review);
+std::string reviewOutsideTable(const AirframeFacts& facts, const AirframeReview& review);
+std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeReview& review);
+std::string reviewGaugesTable(const AirframeFacts& facts, const AirframeReview& review);
+std::string reviewFittingsTable(const AirframeFacts& facts, const AirframeReview& review);
+std::string reviewEventsTable(const AirframeFacts& facts, const AirframeReview& review);
+std::string reviewCouplingsTable(const AirframeReview& review);
+std::string reviewMeasurersTable(const AirframeFacts& facts, const AirframeReview& review);
+std::string reviewShiftsTable(const AirframeFacts& facts, const AirframeReview& review);
+std::string reviewPeriodTable(const AirframeReview& review);
+
+} // namespace rig

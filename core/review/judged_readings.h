@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/review/airframe_facts.h"
+#include "core/review/coupling_history.h"
+#include "core/review/rigging_numbers.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+// One reading of the file with all that can be said of it now.
+struct JudgedReading
+{
+    Reading reading;
+    std::optional<Shown> shown;   // as it was shown at the time
+    std::optional<int> rigging;   // its number; empty outside the riggings
+    Judgement judgement;          // worked out anew; of no meaning for a part-seated one
+    std::optional<double> score;  // against its own fitting's band; empty without one, or part-seated
+    bool inDoubt = false;         // its gauge was in quarantine on its day
+    bool ofBaseline = false;      // its fitting's band is made of it
+    bool superseded = false;      // another one took its place
+    std::string supersededReason; //
+    bool leftOut = false;         // of the band, by a person
+    std::string leftOutReason;
+};
+
+// Every reading up to the end of a day, of every coupling, superseded ones and couplings out of use among
+// them; oldest first.
+std::vector<JudgedReading> judgedReadings(const AirframeFacts& facts, Day last);
+
+} // namespace rig
