@@ -26,14 +26,26 @@ struct Given
 {
     QStringList named; // by place
     QString csv;
-    RecordWanted record; // without `file`
+    QString airframe;
+    QString out;
+    QString day;
+    QString from;
+    QString to;
+    bool letter = false;
 
-    bool hasRecord() const
+    bool isPrinted() const
     {
-        return !record.airframe.isEmpty() || !record.out.isEmpty() || !record.day.isEmpty() || record.letter;
+        return !airframe.isEmpty() || !out.isEmpty() || !day.isEmpty() || !from.isEmpty() || !to.isEmpty() ||
+               letter;
     }
-    bool hasOnly(qsizetype files) const { return named.size() == files && csv.isEmpty() && !hasRecord(); }
-    bool hasTable() const { return named.size() == 1 && !csv.isEmpty() && !hasRecord(); }
+    bool hasOnly(qsizetype files) const { return named.size() == files && csv.isEmpty() && !isPrinted(); }
+    bool hasTable() const { return named.size() == 1 && !csv.isEmpty() && !isPrinted(); }
+    bool hasPages() const
+    {
+        return named.size() == 1 && csv.isEmpty() && !airframe.isEmpty() && !out.isEmpty();
+    }
+    bool hasRecord() const { return hasPages() && from.isEmpty() && to.isEmpty(); }
+    bool hasReport() const { return hasPages() && (day.isEmpty() || (from.isEmpty() && to.isEmpty())); }
 };
 
 std::optional<Given> givenOn(const QStringList& arguments)
@@ -42,20 +54,27 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption csv{"csv", {}, "csv"};
     const QCommandLineOption airframe{"airframe", {}, "registration"};
     const QCommandLineOption day{"day", {}, "day"};
+    const QCommandLineOption from{"from", {}, "from"};
+    const QCommandLineOption to{"to", {}, "to"};
     const QCommandLineOption out{"out", {}, "out"};
     const QCommandLineOption letter{"letter"};
-    parser.addOptions({csv, airframe, day, out, letter});
+    parser.addOptions({csv, airframe, day, from, to, out, letter});
     if (!parser.parse(arguments))
         return std::nullopt;
-    for (const QCommandLineOption& option : {csv, airframe, day, out})
+    for (const QCommandLineOption& option : {csv, airframe, day, from, to, out})
         if (parser.values(option).size() > 1)
             return std::nullopt;
-    return Given{
-        parser.positionalArguments().mid(1), parser.value(csv),
-        RecordWanted{{}, parser.value(airframe), parser.value(day), parser.value(out), parser.isSet(letter)}};
+    return Given{parser.positionalArguments().mid(1),
+                 parser.value(csv),
+                 parser.value(airframe),
+                 parser.value(out),
+                 parser.value(day),
+                 parser.value(from),
+                 parser.value(to),
+                 parser.isSet(letter)};
 }
 
-int run(const QString& verb, Given given)
+int run(const QString& verb, const Given& given)
 {
     if (verb == "demo" && given.hasOnly(1))
         return writeDemo(given.named[0]);
@@ -67,13 +86,12 @@ int run(const QString& verb, Given given)
         return exportTables(given.named[0], given.csv);
     if (verb == "import" && given.hasTable())
         return importTable(given.named[0], given.csv);
-    const bool isRecord = given.named.size() == 1 && given.csv.isEmpty() &&
-                          !given.record.airframe.isEmpty() && !given.record.out.isEmpty();
-    if (verb == "record" && isRecord) {
-        given.record.file = given.named[0];
-        return printRecord(given.record);
-    }
-    const QStringList known{"demo", "check", "salvage", "export", "import", "record"};
+    if (verb == "record" && given.hasRecord())
+        return printRecord({given.named[0], given.airframe, given.day, given.out, given.letter});
+    if (verb == "report" && given.hasReport())
+        return printReport({given.named[0], given.airframe, given.out,
+                            given.to.isEmpty() ? given.day : given.to, given.from, given.letter});
+    const QStringList known{"demo", "check", "salvage", "export", "import", "record", "report"};
     if (!known.contains(verb))
         complain(rig::FileWords::unknownVerb(verb));
     return badUse();
@@ -97,7 +115,7 @@ std::unique_ptr<QCoreApplication> applicationFor(bool withFonts, int& argc, char
 int main(int argc, char* argv[])
 {
     QCoreApplication::setApplicationVersion(QStringLiteral(RIGBAND_VERSION));
-    const bool prints = argc > 1 && qstrcmp(argv[1], "record") == 0;
+    const bool prints = argc > 1 && (qstrcmp(argv[1], "record") == 0 || qstrcmp(argv[1], "report") == 0);
     const auto application = applicationFor(prints, argc, argv);
     QCoreApplication::installTranslator(new rig::EnglishPlurals{application.get()});
     const QStringList arguments = QCoreApplication::arguments();
@@ -107,10 +125,6 @@ int main(int argc, char* argv[])
     if (verb == "--help" || verb == "-h" || verb == "help") {
         say(rig::FileWords::usage());
         return kDone;
-    }
-    if (verb == "report") {
-        complain(rig::FileWords::noReportsYet());
-        return kBadUse;
     }
     const auto given = givenOn(arguments);
     return given ? run(verb, *given) : badUse();

@@ -31,4 +31,16 @@ struct RecordWanted
 };
 int printRecord(const RecordWanted& wanted);
 
+// The engineer's report of an airframe, with its tables beside it.
+struct ReportWanted
+{
+    QString file;
+    QString airframe; // its registration
+    QString out;
+    QString day;  // the last day; empty: today
+    QString from; // the first day; empty: the last annual before
+    bool letter = false;
+};
+int printReport(const ReportWanted& wanted);
+
 } // namespace rig::file

@@ -33,6 +33,15 @@ struct ParagraphBlock
     bool staysWithNext = false; // said of what follows: not left behind at the foot of a page
 };
 
+// A picture after its own layout: how it is painted with its corner at the origin, and what it says in words.
+struct LaidPicture
+{
+    std::function<void(QPainter&, const Theme&)> paint;
+    QString inWords;
+};
+
+using PictureMaker = std::function<LaidPicture(QSizeF, const FontSizes&)>;
+
 // One thing said in a cell of a table.
 struct CellText
 {
@@ -41,6 +50,7 @@ struct CellText
     bool strong = false;
     bool struck = false;         // superseded, and still to be read
     std::optional<Verdict> mark; // its shape stands before the text
+    PictureMaker picture{};      // on paper, in place of the text: one line high, as wide as the cell
 };
 
 using Cell = std::vector<CellText>; // one below the other
@@ -51,23 +61,18 @@ struct Column
     double share = 1; // of the width, against the other columns
 };
 
+// Without a head when no column has one; `continued` then stands above the rows that go on to another page.
 struct TableBlock
 {
     std::vector<Column> columns;
     std::vector<std::vector<Cell>> rows; // as many cells as columns
-};
-
-// A picture after its own layout: how it is painted with its corner at the origin, and what it says in words.
-struct LaidPicture
-{
-    std::function<void(QPainter&, const Theme&)> paint;
-    QString inWords;
+    QString continued{};
 };
 
 struct PictureBlock
 {
     double height = 86; // 1/96 inch at the usual text size; the width is what there is
-    std::function<LaidPicture(QSizeF, const FontSizes&)> lay;
+    PictureMaker lay;
 };
 
 // On paper only: lines to sign on, side by side, and an empty box to write in.

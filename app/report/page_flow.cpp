@@ -42,9 +42,12 @@ struct FrameLines
 
 FrameLines linesOf(const PageFrame& frame, double width)
 {
+    // The title takes what the airframe leaves, which is half at least.
     const double half = width / 2 - kGap;
+    const double airframe = textAt({}, frame.airframe, kHeadText, Weight::SemiBold).where.width();
+    const double title = width - std::min(half, airframe) - 2 * kGap;
     return {wrapped(frame.airframe, half, kHeadText, Weight::SemiBold),
-            wrapped(frame.title, half, kHeadText, Weight::Regular),
+            wrapped(frame.title, title, kHeadText, Weight::Regular),
             wrapped(frame.caution, width, kFootText, Weight::Regular),
             wrapped(frame.printed, width * 0.7, kFootText, Weight::Regular)};
 }

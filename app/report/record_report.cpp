@@ -1,6 +1,8 @@
 #include "app/report/record_report.h"
 
 #include "app/pictures/gap_strip.h"
+#include "app/report/cells.h"
+#include "app/report/laid_picture.h"
 #include "app/report/pdf_file.h"
 #include "app/wording/formats.h"
 #include "app/wording/record_words.h"
@@ -15,21 +17,6 @@
 namespace rig {
 
 namespace {
-
-QString textOf(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
-
-CellText said(const QString& text)
-{
-    return {text, Role::Ink, false, false, {}};
-}
-
-CellText softly(const QString& text)
-{
-    return {text, Role::InkSoft, false, false, {}};
-}
 
 QString airframeOf(const RecordSummary& summary)
 {
@@ -181,12 +168,7 @@ private:
                 view.earlier.push_back(other.reading.interval);
         PictureBlock block;
         block.lay = [view](QSizeF size, const FontSizes& fonts) {
-            GapStripPicture picture = layoutGapStrip(view, size, fonts);
-            const QString inWords = picture.inWords;
-            return LaidPicture{[picture = std::move(picture)](QPainter& painter, const Theme& theme) {
-                                   paint(painter, picture, theme);
-                               },
-                               inWords};
+            return laidPicture(layoutGapStrip(view, size, fonts));
         };
         add(std::move(block));
     }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/report/page_flow.h"
+#include "app/report/printing.h"
 #include "app/report/record_summary.h"
 #include "core/result.h"
 
@@ -14,13 +15,6 @@ namespace rig {
 std::vector<Block> recordBlocks(const RecordSummary& summary);
 // The same with what is filled in by hand: two signatures and a box for findings.
 std::vector<Block> printedRecordBlocks(const RecordSummary& summary);
-
-struct Printing
-{
-    Paper paper = Paper::A4;
-    Day day;
-    QString program; // name and version
-};
 
 PageFlow layoutRecord(const RecordSummary& summary, const Printing& printing);
 Outcome writeRecord(const QString& path, const RecordSummary& summary, const Printing& printing);

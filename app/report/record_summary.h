@@ -1,8 +1,8 @@
 #pragma once
 
+#include "core/review/airframe_facts.h"
 #include "core/review/record_review.h"
 #include "core/rigging/record_content.h"
-#include "core/review/airframe_facts.h"
 
 #include <map>
 #include <optional>

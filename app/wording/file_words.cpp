@@ -23,13 +23,13 @@ QString FileWords::usage()
         "  rigband-file import FILE --csv READINGS.csv   adds a table of readings to a file\n"
         "  rigband-file record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
         "                                                a rigging record as pages to print\n"
+        "  rigband-file report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
+        "                      [--from yyyy-mm-dd] [--to yyyy-mm-dd]\n"
+        "                                                the engineer's report since the last annual, up to\n"
+        "                                                a day or between two; its tables come beside it,\n"
+        "                                                in the folder X-csv\n"
         "  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file\n"
         "Nothing that is there already is ever written over.");
-}
-
-QString FileWords::noReportsYet()
-{
-    return tr("This version does not write reports yet. The tables of “rigband-file export” hold the facts.");
 }
 
 QString FileWords::people(int people, int gauges)
@@ -87,6 +87,21 @@ QString FileWords::noDay(const QString& day)
 QString FileWords::noSuchAirframe(const QString& file, const QString& registration)
 {
     return tr("%1 knows no airframe %2. “rigband-file check” names those it knows.").arg(file, registration);
+}
+
+QString FileWords::daysReversed(const QString& from, const QString& to)
+{
+    return tr("%1 comes after %2: a period ends on the day it begins, or later.").arg(from, to);
+}
+
+QString FileWords::reportWritten(const QString& pdf, const QString& folder)
+{
+    return tr("Written: %1. Everything it rests on as tables: %2.").arg(pdf, folder);
+}
+
+QString FileWords::nothingRead(const QString& registration)
+{
+    return tr("No gap of %1 was read at a rigging in that period, and the report says so.").arg(registration);
 }
 
 QString FileWords::noRecord(const QString& registration)

@@ -26,7 +26,6 @@ public:
     {
         return tr("“%1” is nothing that can be done here.").arg(verb);
     }
-    static QString noReportsYet();
 
     static QString isAFile(const QString& file)
     {
@@ -46,6 +45,9 @@ public:
     static QString noDay(const QString& day);
     static QString noSuchAirframe(const QString& file, const QString& registration);
     static QString noRecord(const QString& registration);
+    static QString daysReversed(const QString& from, const QString& to);
+    static QString reportWritten(const QString& pdf, const QString& folder);
+    static QString nothingRead(const QString& registration);
 
     static QString salvaged(int facts, const QString& into);
     static QString demoWritten(const QString& file);

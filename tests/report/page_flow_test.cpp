@@ -1,3 +1,4 @@
+#include "app/report/cells.h"
 #include "app/report/page_flow.h"
 #include "app/report/pdf_file.h"
 #include "tests/report/pages.h"
@@ -14,11 +15,6 @@ namespace {
 
 const PageFrame kFrame{QStringLiteral("QX-17 · Orvane 15"), QStringLiteral("Rigging record"),
                        QStringLiteral("A caution that stands on every page."), QStringLiteral("2 May 2026")};
-
-CellText said(const QString& text)
-{
-    return {text, Role::Ink, false, false, {}};
-}
 
 // Every row has two cells, the first of three lines.
 TableBlock tableOf(int rows)
@@ -106,8 +102,13 @@ TEST(Pages, WrapLongWordsAndLongNames)
     const QString name(300, QLatin1Char('W'));
     TableBlock table = tableOf(2);
     table.rows.front()[0] = {said(name)};
-    const PageFlow flow = pagesOf({HeadingBlock{name, 2}, ParagraphBlock{name, Role::Ink, true}, table,
-                                   SignatureBlock{{name, QStringLiteral("Second")}}, BlankBlock{name, 150}});
+    std::vector<Block> blocks;
+    blocks.emplace_back(HeadingBlock{name, 2});
+    blocks.emplace_back(ParagraphBlock{name, Role::Ink, true, false});
+    blocks.emplace_back(table);
+    blocks.emplace_back(SignatureBlock{{name, QStringLiteral("Second")}});
+    blocks.emplace_back(BlankBlock{name, 150});
+    const PageFlow flow = pagesOf(blocks);
     expectWellPlaced(flow);
     EXPECT_EQ(textsOf(flow).join(QString{}).count(QLatin1Char('W')), 5 * 300);
 }
@@ -117,9 +118,9 @@ TEST(Pages, DoNotLeaveAHeadingAloneAtTheFoot)
     for (int before = 1; before < 45; ++before) {
         std::vector<Block> blocks;
         for (int i = 0; i < before; ++i)
-            blocks.push_back(ParagraphBlock{QStringLiteral("line"), Role::Ink, false});
-        blocks.push_back(HeadingBlock{QStringLiteral("The table"), 3});
-        blocks.push_back(tableOf(20));
+            blocks.emplace_back(ParagraphBlock{QStringLiteral("line"), Role::Ink, false, false});
+        blocks.emplace_back(HeadingBlock{QStringLiteral("The table"), 3});
+        blocks.emplace_back(tableOf(20));
         const PageFlow flow = pagesOf(blocks);
         for (const PrintedPage& page : flow.pages)
             EXPECT_TRUE(!find(page, "The table") || find(page, "top 0")) << "after " << before << " lines";
@@ -132,9 +133,9 @@ TEST(Pages, KeepAPictureWithItsTable)
     picture.lay = [](QSizeF, const FontSizes&) { return LaidPicture{[](QPainter&, const Theme&) {}, {}}; };
     std::vector<Block> blocks;
     for (int i = 0; i < 30; ++i) {
-        blocks.push_back(HeadingBlock{QStringLiteral("Coupling %1").arg(i), 3});
-        blocks.push_back(picture);
-        blocks.push_back(tableOf(2));
+        blocks.emplace_back(HeadingBlock{QStringLiteral("Coupling %1").arg(i), 3});
+        blocks.emplace_back(picture);
+        blocks.emplace_back(tableOf(2));
     }
     const PageFlow flow = pagesOf(blocks);
     expectWellPlaced(flow);

@@ -1,0 +1,108 @@
+#include "app/file/open_file.h"
+#include "app/file/verbs.h"
+#include "app/report/review_files.h"
+#include "app/wording/file_words.h"
+#include "app/wording/problem_words.h"
+#include "app/wording/report_words.h"
+#include "core/day_entry.h"
+#include "core/store/airframe_facts.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace rig::file {
+
+namespace {
+
+int couldNot(const Problem& problem, const QString& path)
+{
+    complain(ProblemWords::sentence(problem, path));
+    return kCouldNot;
+}
+
+int couldNot(const QString& sentence)
+{
+    complain(sentence);
+    return kCouldNot;
+}
+
+// The annual that a past day was before: the first one after it.
+std::optional<Day> annualAfter(const AirframeFacts& facts, Day last)
+{
+    std::optional<Day> next;
+    for (const Event& event : facts.events)
+        if (event.kind == EventKind::Annual && !event.coupling && event.day > last)
+            next = std::min(next.value_or(event.day), event.day);
+    return next ? next : facts.airframe.annualDue;
+}
+
+// The last annual to the last day, or from the day that was given.
+ReviewPeriod periodOf(const AirframeFacts& facts, Day last, Day today, const std::optional<Day>& from)
+{
+    ReviewPeriod period = reviewPeriods(facts, last).front();
+    period.isCurrent = last >= today;
+    period.annual = annualAfter(facts, last);
+    if (from && *from != period.from) {
+        period.from = *from;
+        period.sinceAnnual = false;
+    }
+    return period;
+}
+
+int write(const ReportWanted& wanted, const AirframeFacts& facts, const ReviewPeriod& period, Day today)
+{
+    const AirframeReview review = airframeReviewOf(facts, period);
+    const Printing printing{wanted.letter ? Paper::Letter : Paper::A4, today,
+                            ReportWords::program(QCoreApplication::applicationVersion())};
+    QString failed;
+    if (!writeReviewFiles(wanted.out, facts, review, printing, failed))
+        return couldNot(ReportWords::cannotWrite(failed));
+    say(FileWords::reportWritten(wanted.out, tablesFolderFor(wanted.out)));
+    if (review.counts.readings == 0)
+        say(FileWords::nothingRead(wanted.airframe));
+    return kDone;
+}
+
+int report(const ReportWanted& wanted, const std::optional<Day>& from, const std::optional<Day>& to)
+{
+    OpenFile open;
+    if (const Outcome opened = open.open(wanted.file); !opened)
+        return couldNot(opened.problem(), wanted.file);
+    const auto airframes = open.records->airframes();
+    if (!airframes)
+        return couldNot(airframes.problem(), wanted.file);
+    const auto found =
+        std::ranges::find(airframes.value(), wanted.airframe.toStdString(), &Airframe::registration);
+    if (found == airframes.value().end())
+        return couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe));
+    const auto facts = factsOf(*open.records, found->id);
+    if (!facts)
+        return couldNot(facts.problem(), wanted.file);
+    const Day today = open.clock.now().localDay();
+    return write(wanted, facts.value(), periodOf(facts.value(), to.value_or(today), today, from), today);
+}
+
+} // namespace
+
+int printReport(const ReportWanted& wanted)
+{
+    const auto from = parseDay(wanted.from.toStdString());
+    const auto to = parseDay(wanted.day.toStdString());
+    for (const auto& [text, day] : {std::pair{wanted.from, from}, std::pair{wanted.day, to}})
+        if (!text.isEmpty() && !day) {
+            complain(FileWords::noDay(text));
+            return kBadUse;
+        }
+    if (from && from > to.value_or(SystemClock{}.now().localDay())) {
+        complain(FileWords::daysReversed(wanted.from, wanted.day));
+        return kBadUse;
+    }
+    for (const QString& path : {wanted.out, tablesFolderFor(wanted.out)})
+        if (QFileInfo::exists(path))
+            return couldNot(Problem{ProblemKind::FileExists, {}}, path);
+    return report(wanted, from, to);
+}
+
+} // namespace rig::file

@@ -1,0 +1,35 @@
+#pragma once
+
+#include "app/report/blocks.h"
+
+#include <string>
+
+// Small makers of what stands in a cell.
+namespace rig {
+
+inline CellText said(const QString& text, Role role = Role::Ink)
+{
+    CellText cell;
+    cell.text = text;
+    cell.role = role;
+    return cell;
+}
+
+inline CellText softly(const QString& text)
+{
+    return said(text, Role::InkSoft);
+}
+
+inline CellText strongly(const QString& text, Role role = Role::Ink)
+{
+    CellText cell = said(text, role);
+    cell.strong = true;
+    return cell;
+}
+
+inline QString textOf(const std::string& text)
+{
+    return QString::fromStdString(text);
+}
+
+} // namespace rig

@@ -1,0 +1,118 @@
+#include "app/report/cells.h"
+#include "app/report/review_parts.h"
+#include "app/wording/review_report_words.h"
+#include "app/wording/trends_page_words.h"
+
+namespace rig::engineer {
+
+namespace {
+
+CellText bandCell(const Source& source, const std::optional<Band>& band)
+{
+    return band ? said(source.formats.band(band->inner)) : softly(ReviewReportWords::bandNotYet());
+}
+
+void addDoubted(const Source& source, Blocks& blocks)
+{
+    TableBlock table;
+    table.columns = {{ReviewReportWords::coupling(), 3},
+                     {ReviewReportWords::withoutDoubted(), 3},
+                     {ReviewReportWords::withThem(), 3}};
+    for (const CouplingReview& one : source.review.couplings)
+        if (one.bandWithDoubted)
+            table.rows.push_back({{said(textOf(one.coupling.name))},
+                                  {bandCell(source, one.band)},
+                                  {bandCell(source, one.bandWithDoubted)}});
+    if (table.rows.empty())
+        return;
+    addHeading(blocks, ReviewReportWords::doubtedBands(), 3);
+    blocks.emplace_back(std::move(table));
+}
+
+// Checks in a row that found the same stand in one line.
+Cell checksOf(const Source& source, const GaugeReview& gauge)
+{
+    Cell cell;
+    for (const QString& sentence : source.words.gaugeStory(gauge).mid(1))
+        cell.push_back(said(sentence));
+    const std::vector<GaugeCheck>& checks = gauge.checks;
+    for (std::size_t i = 0; checks.size() > 1 && i < checks.size();) {
+        const GaugeCheck& first = checks[i];
+        std::vector<Day> days;
+        for (; i < checks.size() && checks[i].how == first.how && checks[i].found == first.found; ++i)
+            days.push_back(checks[i].day);
+        cell.push_back(softly(ReviewReportWords::checked(days, textOf(first.how), textOf(first.found))));
+    }
+    return cell;
+}
+
+} // namespace
+
+void addGauges(const Source& source, Blocks& blocks)
+{
+    addHeading(blocks, ReviewReportWords::gaugeChecks());
+    TableBlock table;
+    table.columns = {{ReviewReportWords::gauge(), 2.2},
+                     {ReviewReportWords::readings(), 1},
+                     {ReviewReportWords::checks(), 7}};
+    for (const GaugeReview& gauge : source.review.gauges)
+        table.rows.push_back({{said(source.words.gauge(gauge.gauge))},
+                              {said(source.formats.count(gauge.readings))},
+                              checksOf(source, gauge)});
+    addTable(blocks, std::move(table), ReviewReportWords::noGauges());
+    addDoubted(source, blocks);
+}
+
+void addFittings(const Source& source, Blocks& blocks)
+{
+    addHeading(blocks, ReviewReportWords::fittings());
+    TableBlock table;
+    table.columns = {{ReviewReportWords::began(), 1.7},
+                     {ReviewReportWords::coupling(), 2.4},
+                     {ReviewReportWords::reason(), 3.6},
+                     {ReviewReportWords::bandBefore(), 1.8},
+                     {ReviewReportWords::bandAfter(), 1.8}};
+    for (const FittingChange& one : source.review.fittings)
+        table.rows.push_back({{said(source.formats.day(one.fitting.begins))},
+                              {said(nameOf(source, one.coupling))},
+                              {said(textOf(one.fitting.reason))},
+                              {one.before ? bandCell(source, one.bandBefore) : CellText{}},
+                              {bandCell(source, one.band)}});
+    addTable(blocks, std::move(table), ReviewReportWords::noFittings());
+}
+
+void addEvents(const Source& source, Blocks& blocks)
+{
+    addHeading(blocks, ReviewReportWords::events());
+    TableBlock table;
+    table.columns = {{ReviewReportWords::when(), 1.7},
+                     {ReviewReportWords::coupling(), 2.4},
+                     {ReviewReportWords::eventHead(), 5},
+                     {ReviewReportWords::by(), 1.6}};
+    for (const Event& event : source.review.events)
+        table.rows.push_back(
+            {{said(source.formats.day(event.day))},
+             {event.coupling ? said(nameOf(source, event.coupling)) : softly(ReviewReportWords::whole())},
+             {said(TrendsPageWords::event(event.kind, textOf(event.note)))},
+             {said(nameOf(source, event.stamp.by))}});
+    addTable(blocks, std::move(table), ReviewReportWords::noEvents());
+}
+
+void addRest(const Source& source, Blocks& blocks)
+{
+    addHeading(blocks, ReviewReportWords::tooFew());
+    addSentences(blocks, ReviewWords::tooFew(source.review));
+    addHeading(blocks, ReviewReportWords::counted());
+    addSentences(blocks, ReviewWords::riggings(source.review));
+    addHeading(blocks, ReviewReportWords::howWorkedOut());
+    addSentences(blocks, ReviewReportWords::methodLines().split(QLatin1Char('\n')));
+}
+
+void addByHand(Blocks& blocks)
+{
+    addHeading(blocks, ReviewReportWords::byHand());
+    blocks.emplace_back(BlankBlock{ReviewReportWords::findings(), 230});
+    blocks.emplace_back(SignatureBlock{{ReviewReportWords::signature(), ReviewReportWords::placeAndDay()}});
+}
+
+} // namespace rig::engineer

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "app/report/review_report.h"
+
+#include <QString>
+
+namespace rig {
+
+// Where the tables of a report stand: X.pdf -> X-csv, a folder beside it.
+QString tablesFolderFor(const QString& pdf);
+
+// The report as `pdf` and, in the folder beside it, everything it rests on as tables. What stood there with
+// the same names is replaced. On a problem `failed` is the path that could not be written.
+Outcome writeReviewFiles(const QString& pdf, const AirframeFacts& facts, const AirframeReview& review,
+                         const Printing& printing, QString& failed);
+
+} // namespace rig

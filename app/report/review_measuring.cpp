@@ -1,0 +1,91 @@
+#include "app/pictures/aircraft.h"
+#include "app/pictures/offsets.h"
+#include "app/report/cells.h"
+#include "app/report/review_parts.h"
+#include "app/wording/review_report_words.h"
+
+namespace rig::engineer {
+
+namespace {
+
+constexpr double kShiftsHigh = 150;
+
+std::vector<ShiftDay> shiftDays(const Source& source)
+{
+    std::vector<ShiftDay> days;
+    for (const DayShift& day : source.review.shifts)
+        days.push_back({day.when, static_cast<double>(day.rigging), day.shift.median, day.shift.scores,
+                        day.shift.isCalled,
+                        day.shift.isCalled ? source.words.shiftCause(day).toStdString() : std::string{}});
+    return days;
+}
+
+template <typename Who> OffsetRow offsetRow(const MeasuredBy<Who>& one, const QString& name)
+{
+    OffsetRow row;
+    row.name = name.toStdString();
+    row.readings = one.readings;
+    row.spread = one.spread;
+    if (one.offset) {
+        row.offset = one.offset->estimate;
+        row.lower = one.offset->lower;
+        row.upper = one.offset->upper;
+        row.standsOut = one.offset->isShown();
+    } else {
+        row.instead = ReviewWords::tooFewToTell(one.readings);
+    }
+    return row;
+}
+
+void addOffsets(Blocks& blocks, const std::vector<OffsetRow>& rows)
+{
+    if (rows.empty())
+        return;
+    PictureBlock block;
+    block.height = heightOfOffsets(rows, FontSizes{});
+    block.lay = [rows](QSizeF size, const FontSizes& fonts) {
+        return laidPicture(layoutOffsets(rows, size, fonts));
+    };
+    blocks.emplace_back(std::move(block));
+}
+
+} // namespace
+
+void addShared(const Source& source, Blocks& blocks)
+{
+    addHeading(blocks, ReviewReportWords::shared());
+    const std::vector<ShiftDay> days = shiftDays(source);
+    if (!days.empty()) {
+        addIntro(blocks, ReviewReportWords::sharedIntro());
+        PictureBlock block;
+        block.height = kShiftsHigh;
+        block.lay = [days](QSizeF size, const FontSizes& fonts) {
+            return laidPicture(layoutShifts(days, size, fonts));
+        };
+        blocks.emplace_back(std::move(block));
+    }
+    for (const SharedShiftStory& story : source.review.sharedShifts)
+        addText(blocks, source.words.shift(story));
+    if (source.review.sharedShifts.empty())
+        addText(blocks, ReviewWords::noShift(source.review));
+}
+
+void addMeasurers(const Source& source, Blocks& blocks)
+{
+    const MeasurerOffsets& all = source.review.measurers;
+    addHeading(blocks, ReviewReportWords::measurers());
+    addIntro(blocks, ReviewReportWords::measurersIntro());
+    std::vector<OffsetRow> persons;
+    for (const MeasuredBy<PersonId>& one : all.persons)
+        persons.push_back(offsetRow(one, nameOf(source, one.who)));
+    addOffsets(blocks, persons);
+    addSentences(blocks, source.words.personOffsets(all));
+    std::vector<OffsetRow> gauges;
+    for (const MeasuredBy<GaugeId>& one : all.gauges)
+        if (const Gauge* gauge = source.facts.gauge(one.who))
+            gauges.push_back(offsetRow(one, source.words.gauge(*gauge)));
+    addOffsets(blocks, gauges);
+    addSentences(blocks, source.words.gaugeOffsets(all));
+}
+
+} // namespace rig::engineer

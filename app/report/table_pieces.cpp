@@ -1,0 +1,179 @@
+#include "app/report/table_pieces.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace rig {
+
+namespace {
+
+// 1/96 inch: 12 is 9 point.
+constexpr double kTableText = 12;
+constexpr double kCellPad = 5;
+constexpr double kRowPad = 3;
+constexpr double kTableSpace = 6;
+constexpr double kMark = 12;
+constexpr double kMarkRoom = 17;
+constexpr std::size_t kShortTable = 6; // rows; kept on one page
+
+// A line of a cell after wrapping.
+struct CellLine
+{
+    QString text;
+    const CellText* style = nullptr;
+    bool isFirst = false; // the mark stands at the first line only
+};
+
+std::vector<CellLine> linesOf(const Cell& cell, double width)
+{
+    std::vector<CellLine> lines;
+    for (const CellText& one : cell) {
+        if (one.picture) {
+            lines.push_back({{}, &one, true});
+            continue;
+        }
+        const double room = width - 2 * kCellPad - (one.mark ? kMarkRoom : 0);
+        const Weight weight = one.strong ? Weight::SemiBold : Weight::Regular;
+        bool isFirst = true;
+        for (const QString& line : wrapped(one.text, room, kTableText, weight)) {
+            lines.push_back({line, &one, isFirst});
+            isFirst = false;
+        }
+    }
+    return lines;
+}
+
+class TablePieces
+{
+public:
+    TablePieces(double width, double tallest) : m_width{width}, m_tallest{tallest} {}
+
+    std::vector<Piece> of(const TableBlock& block)
+    {
+        const std::vector<double> widths = widthsOf(block.columns);
+        const std::shared_ptr<const Piece> head = headOf(block, widths);
+        const bool isShown =
+            std::ranges::any_of(block.columns, [](const Column& column) { return !column.head.isEmpty(); });
+        if (isShown)
+            m_pieces.push_back(*head);
+        const double tallest = head ? m_tallest - head->height : m_tallest;
+        for (const std::vector<Cell>& row : block.rows) {
+            for (Piece& piece : rowPieces(row, widths, tallest)) {
+                piece.head = head;
+                piece.space = !isShown && &row == &block.rows.front() ? kTableSpace : 0;
+                piece.keepsWithNext = block.rows.size() <= kShortTable && &row != &block.rows.back();
+                m_pieces.push_back(std::move(piece));
+            }
+        }
+        return std::move(m_pieces);
+    }
+
+private:
+    std::vector<double> widthsOf(const std::vector<Column>& columns) const
+    {
+        const double all =
+            std::accumulate(columns.begin(), columns.end(), 0.0,
+                            [](double sum, const Column& column) { return sum + column.share; });
+        std::vector<double> widths;
+        for (const Column& column : columns)
+            widths.push_back(m_width * column.share / all);
+        return widths;
+    }
+
+    // The heads of the columns or, without them, what stands above when the table goes on; null without
+    // either.
+    std::shared_ptr<const Piece> headOf(const TableBlock& block, const std::vector<double>& widths) const
+    {
+        const auto named = [](const QString& text) {
+            CellText name;
+            name.text = text;
+            name.role = Role::InkSoft;
+            name.strong = true;
+            return Cell{name};
+        };
+        std::vector<Cell> names;
+        bool isEmpty = true;
+        for (const Column& column : block.columns) {
+            names.push_back(named(column.head));
+            isEmpty = isEmpty && column.head.isEmpty();
+        }
+        if (isEmpty && block.continued.isEmpty())
+            return nullptr;
+        auto head = isEmpty ? rowPieces({named(block.continued)}, {m_width}, m_tallest).front()
+                            : rowPieces(names, widths, m_tallest).front();
+        head.space = kTableSpace;
+        head.keepsWithNext = true;
+        head.shapes.lines.front().role = Role::InkSoft;
+        return std::make_shared<Piece>(std::move(head));
+    }
+
+    // One piece, or several when the row is higher than `tallest`.
+    std::vector<Piece> rowPieces(const std::vector<Cell>& row, const std::vector<double>& widths,
+                                 double tallest) const
+    {
+        std::vector<std::vector<CellLine>> cells;
+        std::size_t most = 1;
+        for (std::size_t i = 0; i < row.size() && i < widths.size(); ++i) {
+            cells.push_back(linesOf(row[i], widths[i]));
+            most = std::max(most, cells.back().size());
+        }
+        const double room = std::max(0.0, tallest - 2 * kRowPad - 1);
+        const auto fitting =
+            std::max<std::size_t>(1, static_cast<std::size_t>(std::floor(room / lineHeight(kTableText))));
+        std::vector<Piece> pieces;
+        for (std::size_t from = 0; from < most; from += fitting)
+            pieces.push_back(rowPiece(cells, widths, from, std::min(most, from + fitting)));
+        return pieces;
+    }
+
+    Piece rowPiece(const std::vector<std::vector<CellLine>>& cells, const std::vector<double>& widths,
+                   std::size_t from, std::size_t to) const
+    {
+        Piece piece;
+        const double high = lineHeight(kTableText);
+        double x = 0;
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+            double y = kRowPad;
+            for (std::size_t at = from; at < std::min(to, cells[i].size()); ++at, y += high)
+                addCellLine(piece.shapes, cells[i][at], {x + kCellPad, y}, widths[i] - 2 * kCellPad);
+            x += widths[i];
+        }
+        piece.height = 2 * kRowPad + high * static_cast<double>(to - from) + 1;
+        piece.shapes.lines.push_back(
+            {{0, piece.height - 0.5}, {m_width, piece.height - 0.5}, Role::Line, 0.75});
+        return piece;
+    }
+
+    static void addCellLine(PrintedPage& shapes, const CellLine& line, QPointF at, double width)
+    {
+        const CellText& style = *line.style;
+        if (style.picture) {
+            const QRectF where{at + QPointF{0, 1}, QSizeF{width, lineHeight(kTableText) - 2}};
+            shapes.pictures.push_back({where, style.picture(where.size(), FontSizes{})});
+            return;
+        }
+        if (style.mark && line.isFirst)
+            shapes.marks.push_back(
+                {{at.x(), at.y() + (lineHeight(kTableText) - kMark) / 2, kMark, kMark}, *style.mark});
+        if (style.mark)
+            at.rx() += kMarkRoom;
+        PageText text =
+            textAt(at, line.text, kTableText, style.strong ? Weight::SemiBold : Weight::Regular, style.role);
+        text.struck = style.struck;
+        shapes.texts.push_back(std::move(text));
+    }
+
+    double m_width;
+    double m_tallest;
+    std::vector<Piece> m_pieces;
+};
+
+} // namespace
+
+std::vector<Piece> tablePieces(const TableBlock& block, double width, double tallest)
+{
+    return TablePieces{width, tallest}.of(block);
+}
+
+} // namespace rig
