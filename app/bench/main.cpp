@@ -1,4 +1,5 @@
-// rigband-bench calibration [BASELINES] | compute: the figures that docs/method.md states, made again.
+// rigband-bench calibration [BASELINES] | compute | pictures: the figures that docs/method.md states, made
+// again.
 
 #include "app/bench/tables.h"
 
@@ -14,10 +15,11 @@ constexpr int kMostBaselines = 1'000'000;
 
 int explain()
 {
-    std::fputs("usage: rigband-bench calibration [BASELINES] | compute\n"
+    std::fputs("usage: rigband-bench calibration [BASELINES] | compute | pictures\n"
                "  calibration  content of bands, false alarms and finds of drift, over invented couplings\n"
                "               (BASELINES a row, 10 to 1000000; 2000 when left out: some minutes)\n"
-               "  compute      median times beside their goals\n",
+               "  compute      median times beside their goals\n"
+               "  pictures     times of drawing long histories; fails when a pan frame takes too long\n",
                stderr);
     return 2;
 }
@@ -39,6 +41,8 @@ int main(int argc, char** argv)
         rig::bench::printTimes();
         return 0;
     }
+    if (what == "pictures" && argc == 2)
+        return rig::bench::printPictureTimes(argc, argv) ? 0 : 1;
     const std::optional<int> baselines = argc == 3 ? countIn(argv[2]) : kBaselines;
     if (what != "calibration" || argc > 3 || !baselines)
         return explain();

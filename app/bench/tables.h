@@ -10,5 +10,7 @@ void printCoverage(int baselines);
 void printRunChart(int baselines);
 // Median times beside their goals; processor time of this process, so that a busy machine tells little lies.
 void printTimes();
+// Times of laying out and painting long histories. Whether the goal is met.
+bool printPictureTimes(int argc, char** argv);
 
 } // namespace rig::bench

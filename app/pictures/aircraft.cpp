@@ -173,8 +173,9 @@ AircraftPicture layoutAircraft(const AircraftSeries& series, const TrendWindow& 
     aircraft::addZones(frame);
     aircraft::addScores(frame);
     aircraft::addTicks(frame);
-    aircraft::addCaption(frame, frame.caption, AircraftWords::scores(), AircraftWords::scoresShort());
     aircraft::addCurves(frame);
+    aircraft::addCaption(frame, frame.caption, AircraftWords::scores(frame.showsMeans),
+                         AircraftWords::scoresShort());
     aircraft::addNames(frame);
     aircraft::addShifts(frame);
     return picture;

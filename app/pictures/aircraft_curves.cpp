@@ -9,7 +9,12 @@ namespace rig::aircraft {
 
 namespace {
 
-constexpr double kBeyond = 4; // scatters: what lies further out stands at the edge with an arrow
+// Pixels between readings; closer ones are drawn as means, and a little further apart as a line without dots.
+constexpr double kDensestChosen = 3;
+constexpr double kDensest = 8;
+constexpr double kDensestDots = 12;
+constexpr double kMeanOver = 8; // pixels
+constexpr double kBeyond = 4;   // scatters: what lies further out stands at the edge with an arrow
 
 // The points in sight, and one more at either side so that the line goes on to the edge.
 struct Sight
@@ -34,72 +39,81 @@ QPointF crossing(QPointF a, QPointF b, double x)
     return run == 0 ? QPointF{x, a.y()} : QPointF{x, a.y() + (b.y() - a.y()) * (x - a.x()) / run};
 }
 
-// One line of at most four places a column of pixels: first, lowest, highest and last. It looks as the line
-// through all of them would.
-class ThinnedLine
-{
-public:
-    void add(QPointF place)
-    {
-        const double column = std::floor(place.x());
-        if (column != m_column) {
-            flush();
-            m_column = column;
-            m_first = m_lowest = m_highest = place;
-        }
-        if (place.y() > m_lowest.y())
-            m_lowest = place;
-        if (place.y() < m_highest.y())
-            m_highest = place;
-        m_last = place;
-        m_isEmpty = false;
-    }
-
-    QPolygonF take()
-    {
-        flush();
-        return std::move(m_line);
-    }
-
-private:
-    void flush()
-    {
-        if (m_isEmpty)
-            return;
-        const bool lowFirst = m_lowest.x() <= m_highest.x();
-        for (const QPointF& place :
-             {m_first, lowFirst ? m_lowest : m_highest, lowFirst ? m_highest : m_lowest, m_last})
-            if (m_line.isEmpty() || m_line.back() != place)
-                m_line << place;
-        m_isEmpty = true;
-    }
-
-    QPolygonF m_line;
-    double m_column = -1e300;
-    QPointF m_first;
-    QPointF m_lowest;
-    QPointF m_highest;
-    QPointF m_last;
-    bool m_isEmpty = true;
-};
-
 QPolygonF lineOf(const AircraftPicture& picture, const std::vector<AircraftPoint>& points, const Sight& sight)
 {
     const Scale across = acrossOf(picture);
     const QRectF& plot = picture.plot;
-    ThinnedLine line;
+    QPolygonF line;
     QPointF before;
     for (std::size_t i = sight.lineBegin; i < sight.lineEnd; ++i) {
         const QPointF place = placeOf(picture, across, points[i]);
         if (i > sight.lineBegin && before.x() < plot.left() && place.x() >= plot.left())
-            line.add(crossing(before, place, plot.left()));
+            line << crossing(before, place, plot.left());
         if (place.x() >= plot.left() && place.x() <= plot.right())
-            line.add(place);
+            line << place;
         if (i > sight.lineBegin && before.x() <= plot.right() && place.x() > plot.right())
-            line.add(crossing(before, place, plot.right()));
+            line << crossing(before, place, plot.right());
         before = place;
     }
-    return line.take();
+    return line;
+}
+
+// Far zoomed out: the mean of the readings in each few pixels. In doubt counts for nothing.
+QPolygonF meansOf(const AircraftPicture& picture, const std::vector<AircraftPoint>& points,
+                  const Sight& sight)
+{
+    const Scale across = acrossOf(picture);
+    QPolygonF line;
+    double column = -1;
+    QPointF sum;
+    double count = 0;
+    const auto flush = [&] {
+        if (count > 0)
+            line << sum / count;
+        sum = {};
+        count = 0;
+    };
+    for (std::size_t i = sight.begin; i < sight.end; ++i) {
+        if (points[i].inDoubt)
+            continue;
+        const QPointF place = placeOf(picture, across, points[i]);
+        if (const double here = std::floor(place.x() / kMeanOver); here != column) {
+            flush();
+            column = here;
+        }
+        sum += place;
+        ++count;
+    }
+    flush();
+    return line;
+}
+
+// From the highest to the lowest reading of each column of pixels.
+void addExtent(AircraftPicture& picture, const std::vector<AircraftPoint>& points, const Sight& sight)
+{
+    const Scale across = acrossOf(picture);
+    QRectF column;
+    const auto flush = [&picture, &column] {
+        if (column.isNull())
+            return;
+        DrawnBox box;
+        box.where = column;
+        box.role = Role::AccentFill;
+        picture.boxes.push_back(box);
+    };
+    for (std::size_t i = sight.begin; i < sight.end; ++i) {
+        if (points[i].inDoubt)
+            continue;
+        const QPointF place = placeOf(picture, across, points[i]);
+        const QRectF dot{std::floor(place.x()), std::floor(place.y()), 1, 1};
+        if (column.left() != dot.left()) {
+            flush();
+            column = dot;
+        } else {
+            column = column.united(dot);
+        }
+    }
+    flush();
 }
 
 void addArrow(AircraftPicture& picture, const AircraftPoint& point, QPointF place)
@@ -108,31 +122,55 @@ void addArrow(AircraftPicture& picture, const AircraftPoint& point, QPointF plac
     picture.arrows.push_back({place, point.score > 0, 8, role});
 }
 
-void addCurve(Frame& frame, std::size_t coupling, bool isChosen)
+DrawnCurve curveLike(const Frame& frame, bool isChosen)
 {
-    AircraftPicture& picture = frame.picture;
-    const std::vector<AircraftPoint>& points = frame.series.couplings[coupling].points;
-    const Sight sight = sightOf(picture, points);
     const double scale = frame.letters.scale();
     DrawnCurve curve;
     curve.role = isChosen ? Role::Accent : Role::InkSoft;
     curve.opacity = isChosen ? 1 : 0.55;
     curve.width = isChosen ? 2.2 * scale : 1;
     curve.dotRadius = (isChosen ? 3.2 : 1.8) * scale;
-    curve.pieces.push_back(lineOf(picture, points, sight));
+    return curve;
+}
+
+void addDots(AircraftPicture& picture, DrawnCurve& curve, const std::vector<AircraftPoint>& points,
+             const Sight& sight, bool hasDots)
+{
     const Scale across = acrossOf(picture);
-    const bool isDense = static_cast<double>(sight.end - sight.begin) > picture.plot.width() / 4;
     for (std::size_t i = sight.begin; i < sight.end; ++i) {
         const QPointF place = placeOf(picture, across, points[i]);
-        if (!isDense)
-            (points[i].inDoubt ? curve.rings : curve.dots).push_back(place);
-        if (!isDense && std::abs(points[i].score) > kBeyond)
+        if (points[i].inDoubt)
+            curve.rings.push_back(place);
+        else if (hasDots)
+            curve.dots.push_back(place);
+        if (std::abs(points[i].score) > kBeyond)
             addArrow(picture, points[i], place);
     }
-    picture.curves.push_back(std::move(curve));
-    if (sight.end > sight.begin)
+}
+
+void addCurve(Frame& frame, std::size_t coupling, bool isChosen)
+{
+    AircraftPicture& picture = frame.picture;
+    const std::vector<AircraftPoint>& points = frame.series.couplings[coupling].points;
+    const Sight sight = sightOf(picture, points);
+    const auto seen = static_cast<double>(sight.end - sight.begin);
+    const double each = picture.plot.width() / std::max(1.0, seen);
+    const bool isDense = each < (isChosen ? kDensestChosen : kDensest);
+    DrawnCurve curve = curveLike(frame, isChosen);
+    QPolygonF line = isDense ? meansOf(picture, points, sight) : lineOf(picture, points, sight);
+    if (isDense && isChosen)
+        addExtent(picture, points, sight);
+    if (!isDense)
+        addDots(picture, curve, points, sight, isChosen || each >= kDensestDots);
+    frame.showsMeans = frame.showsMeans || isDense;
+    if (seen > 0) {
+        const AircraftPoint& last = points[sight.end - 1];
+        const bool endsInMean = isDense && !line.isEmpty();
         frame.ends.push_back(
-            {coupling, placeOf(picture, across, points[sight.end - 1]), points[sight.end - 1].score});
+            {coupling, endsInMean ? line.back() : placeOf(picture, acrossOf(picture), last), last.score});
+    }
+    curve.pieces.push_back(std::move(line));
+    picture.curves.push_back(std::move(curve));
 }
 
 // The worst first: where marks would lie over one another, its mark is the one that stays.

@@ -29,6 +29,7 @@ struct Frame
         double score = 0;
     };
     std::vector<End> ends{};
+    bool showsMeans = false; // too many readings for a dot each
 };
 
 Scale acrossOf(const AircraftPicture& picture);

@@ -48,9 +48,12 @@ void ShiftLane::addScale(double reach)
 
 void ShiftLane::addBars(const std::vector<ShiftBar>& bars, double width)
 {
+    const bool isDense = static_cast<double>(bars.size()) > m_lane.width() / 2;
+    if (isDense)
+        addColumns(bars);
     for (const bool called : {false, true}) // what was called lies on top
         for (const ShiftBar& bar : bars)
-            if (bar.shift->isCalled == called)
+            if (bar.shift->isCalled == called && (called || !isDense))
                 addBar(bar, called ? std::max(width, 2.0) : width);
     addCauses(bars);
 }
@@ -66,6 +69,24 @@ void ShiftLane::addBar(const ShiftBar& bar, double width)
     m_drawing.bars.push_back({{bar.x - width / 2, top, width, bottom - top}, role});
     if (std::abs(median) > m_reach)
         m_drawing.arrows.push_back({{bar.x, end}, median > 0, std::max(7.0, width + 3), role});
+}
+
+// Far zoomed out: each column of pixels from its lowest to its highest day that was not called.
+void ShiftLane::addColumns(const std::vector<ShiftBar>& bars)
+{
+    for (std::size_t i = 0; i < bars.size();) {
+        const double column = std::floor(bars[i].x);
+        double lowest = 0;
+        double highest = 0;
+        for (; i < bars.size() && std::floor(bars[i].x) == column; ++i) {
+            if (bars[i].shift->isCalled)
+                continue;
+            lowest = std::min(lowest, bars[i].shift->median);
+            highest = std::max(highest, bars[i].shift->median);
+        }
+        const double top = std::max(at(highest), m_lane.top());
+        m_drawing.bars.push_back({{column, top, 1, std::min(at(lowest), m_lane.bottom()) - top}, Role::Ink});
+    }
 }
 
 // Called days side by side with the same cause share one label.

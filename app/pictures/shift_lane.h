@@ -27,6 +27,7 @@ public:
 private:
     double at(double score) const;
     void addBar(const ShiftBar& bar, double width);
+    void addColumns(const std::vector<ShiftBar>& bars);
     void addCauses(const std::vector<ShiftBar>& bars);
     void addCause(double left, double right, const ShiftDay& shift);
 

@@ -81,7 +81,7 @@ public:
         if (column != m_column)
             flush();
         m_column = column;
-        m_stretches[layer].push_back({bar.top(), bar.bottom()});
+        merge(m_stretches[layer], {bar.top(), bar.bottom()});
     }
 
     void finish()
@@ -92,18 +92,29 @@ public:
     }
 
 private:
+    // Few stretches stay apart in one column, so that looking through them is quicker than sorting.
+    static void merge(std::vector<Stretch>& stretches, Stretch added)
+    {
+        for (std::size_t i = stretches.size(); i-- > 0;) {
+            const Stretch& other = stretches[i];
+            if (other.top <= added.top && other.bottom >= added.bottom)
+                return;
+            if (other.top > added.bottom || other.bottom < added.top)
+                continue;
+            added = {std::min(added.top, other.top), std::max(added.bottom, other.bottom)};
+            stretches[i] = stretches.back();
+            stretches.pop_back();
+            i = stretches.size(); // longer now, it may meet one it did not before
+        }
+        stretches.push_back(added);
+    }
+
     void flush()
     {
         for (int layer = 0; layer < LayerCount; ++layer) {
             std::vector<Stretch>& stretches = m_stretches[static_cast<std::size_t>(layer)];
-            std::sort(stretches.begin(), stretches.end(),
-                      [](const Stretch& a, const Stretch& b) { return a.top < b.top; });
-            for (std::size_t i = 0; i < stretches.size();) {
-                Stretch whole = stretches[i];
-                for (++i; i < stretches.size() && stretches[i].top <= whole.bottom; ++i)
-                    whole.bottom = std::max(whole.bottom, stretches[i].bottom);
-                push(whole, static_cast<Layer>(layer));
-            }
+            for (const Stretch& stretch : stretches)
+                push(stretch, static_cast<Layer>(layer));
             stretches.clear();
         }
     }
@@ -206,7 +217,10 @@ void addMarks(const Sheet& sheet, TrendPicture& picture, const Spots& spots)
     const double side = 10 * sheet.fonts.scale;
     MarkField marks{picture, picture.plot, side};
     const BarPlaces places{picture};
-    const Layers layers = inLayers(spots);
+    Layers layers;
+    for (const Spot* spot : spots)
+        if (const Layer layer = layerOf(*spot); layer > Ordinary)
+            layers[layer].push_back(spot);
     for (const Layer layer : {Outside, CannotTell, NearEdge, NoBand})
         for (const Spot* spot : layers[layer]) {
             const QRectF bar = places.of(*spot);

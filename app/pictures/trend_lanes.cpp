@@ -45,7 +45,9 @@ public:
 
     bool add(const EventPlace& place, const QString& text)
     {
-        for (int row = 0; row < m_sheet.eventRows; ++row)
+        for (int row = 0; row < m_sheet.eventRows; ++row) {
+            if (isTaken(place.x, row)) // before it is measured, which takes long
+                continue;
             if (const auto where = bestPlace(place, widthOf(text, m_sheet.small), row)) {
                 m_taken.push_back(*where);
                 if (row > 0)
@@ -53,10 +55,23 @@ public:
                 m_picture.labels.push_back(smallLabel(m_sheet, *where, text, Qt::AlignLeft));
                 return true;
             }
+        }
         return false;
     }
 
 private:
+    double topOf(int row) const { return m_picture.eventLane.top() + 7 + row * (m_sheet.line + 2); }
+
+    // Any word of a tick stands at it, unless an end of the lane pushes it away.
+    bool isTaken(double x, int row) const
+    {
+        const QRectF& lane = m_picture.eventLane;
+        const double at = std::clamp(x, lane.left() + 4, lane.right() - 1);
+        const QRectF where{at - 0.5, topOf(row), 1, m_sheet.line};
+        return std::any_of(m_taken.begin(), m_taken.end(),
+                           [&where](const QRectF& other) { return other.intersects(where); });
+    }
+
     QRectF stemOf(double x, double bottom) const
     {
         return {QPointF{x - 3, m_picture.eventLane.top()}, QPointF{x + 3, bottom}};
@@ -72,7 +87,7 @@ private:
     std::optional<QRectF> bestPlace(const EventPlace& place, double width, int row) const
     {
         const QRectF& lane = m_picture.eventLane;
-        const double top = lane.top() + 7 + row * (m_sheet.line + 2);
+        const double top = topOf(row);
         std::optional<QRectF> best;
         std::ptrdiff_t fewest = 0;
         for (const double left : {place.x - 3, place.x + 3 - width, place.x - width / 2}) {
@@ -135,8 +150,9 @@ void addEvents(const Sheet& sheet, TrendPicture& picture)
     picture.labels.push_back(smallLabel(sheet, name, TrendWords::events(), Qt::AlignRight));
     const std::vector<EventPlace> places = placesOf(sheet, picture);
     addEventTicks(picture, places);
-    // More words than this never fit on any screen: spare the work.
-    const std::size_t most = std::min<std::size_t>(places.size(), 200);
+    // More words than this never fit, as none is shorter than two lines are high: spare the work.
+    const double fitting = lane.width() / (2 * sheet.line) * sheet.eventRows;
+    const std::size_t most = std::min(places.size(), static_cast<std::size_t>(fitting));
     EventWords words{sheet, picture, places};
     std::vector<const EventPlace*> wordless;
     for (std::size_t i = 0; i < most; ++i)

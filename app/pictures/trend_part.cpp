@@ -71,7 +71,8 @@ void addPartLane(const Sheet& sheet, TrendPicture& picture)
     addPartScale(sheet, picture);
     const Spots spots = visibleSpots(sheet, picture, true);
     addBars(picture, spots, picture.partLane);
-    if (!isDense(spots, picture.partLane))
+    // A value is about four lines wide; where few of them would fit, the lane's own words say the range.
+    if (static_cast<double>(spots.size()) * 4 * sheet.line <= 2 * picture.partLane.width())
         for (const Spot* spot : spots)
             addValue(sheet, picture, *spot, picture.partLane);
 }

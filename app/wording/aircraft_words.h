@@ -26,7 +26,11 @@ public:
     static QString title() { return tr("All couplings in their own scatters"); }
     static QString nothingYet() { return tr("No coupling has a band with readings to lay beside it yet."); }
     static QString noShiftsYet() { return tr("No rigging day has enough couplings to tell a shift yet."); }
-    static QString scores() { return tr("each coupling in its own scatters; 0 is the middle of its band"); }
+    static QString scores(bool means)
+    {
+        return means ? tr("each coupling in its own scatters; 0 is the middle of its band; lines are means")
+                     : tr("each coupling in its own scatters; 0 is the middle of its band");
+    }
     static QString scoresShort() { return tr("in own scatters"); }
     static QString shiftLane() { return tr("shared shift of each rigging day, in scatters"); }
     static QString shiftLaneShort() { return tr("shared shift"); }

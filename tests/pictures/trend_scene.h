@@ -5,6 +5,7 @@
 #include <chrono>
 #include <cmath>
 #include <cstdint>
+#include <ctime>
 #include <string>
 
 namespace rig::test {
@@ -29,6 +30,14 @@ public:
 private:
     std::uint64_t m_state = 17;
 };
+
+// Processor time of this thread, so that a busy machine does not count.
+inline double processorMilliseconds()
+{
+    std::timespec now{};
+    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
+    return static_cast<double>(now.tv_sec) * 1e3 + static_cast<double>(now.tv_nsec) / 1e6;
+}
 
 inline Moment at(int year, unsigned month, unsigned day, int hour = 10)
 {
