@@ -158,6 +158,8 @@ private:
                 {{at.x(), at.y() + (lineHeight(kTableText) - kMark) / 2, kMark, kMark}, *style.mark});
         if (style.mark)
             at.rx() += kMarkRoom;
+        if (line.text.isEmpty())
+            return;
         PageText text =
             textAt(at, line.text, kTableText, style.strong ? Weight::SemiBold : Weight::Regular, style.role);
         text.struck = style.struck;

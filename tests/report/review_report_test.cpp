@@ -1,0 +1,241 @@
+// The engineer's report of airframes told in memory: what it says, and that it stands well on its pages.
+
+#include "app/report/pdf_file.h"
+#include "app/report/review_files.h"
+#include "app/wording/report_words.h"
+#include "tests/report/pages.h"
+#include "tests/support/airframe_in_memory.h"
+#include "tests/support/fixed_clock.h"
+#include "tests/support/temp_store.h"
+
+#include <QFile>
+
+#include <map>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+constexpr Day kBegins = dayOf(2024, 3, 1);
+
+// Couplings read at every rigging; the first one opens slowly after a while, and is once read far off.
+class ToldYears
+{
+public:
+    ToldYears(int couplings, int riggings)
+    {
+        told.facts.airframe.type = "Orvane 15";
+        told.facts.airframe.annualDue = kBegins + std::chrono::days{3 * riggings + 60};
+        for (int i = 0; i < couplings; ++i)
+            told.addCoupling("Coupling " + std::to_string(i), 0.50, kBegins, i == 1 ? 3 : 12);
+        static constexpr double kOff[] = {0.01, -0.02, 0.02, 0, -0.01, 0, 0.01};
+        for (int i = 0; i < riggings; ++i) {
+            day += std::chrono::days{3};
+            told.rig(day);
+            for (int j = 0; j < couplings; ++j) {
+                const double wear = j == 0 && 2 * i > riggings ? 0.001 * (i - riggings / 2) : 0;
+                const double off = kOff[static_cast<std::size_t>(i + 3 * j) % 7];
+                told.read(told.facts.couplings[static_cast<std::size_t>(j)].id,
+                          0.50 + off + std::min(wear, 0.05));
+            }
+        }
+    }
+
+    Reading& readOff(std::size_t coupling, double gap)
+    {
+        return told.read(told.facts.couplings[coupling].id, gap);
+    }
+
+    QuestionId ask(const Reading& about)
+    {
+        Question question;
+        question.id = told.next<QuestionId>();
+        question.coupling = about.coupling;
+        question.reading = about.id;
+        question.record = about.record;
+        question.stamp = {about.person, about.when};
+        told.facts.questions.push_back({question, {}});
+        return question.id;
+    }
+
+    void close(const std::string& found)
+    {
+        Resolution resolution;
+        resolution.question = told.facts.questions.back().question.id;
+        resolution.person = told.facts.persons[1].id;
+        resolution.found = found;
+        resolution.done = "cleaned";
+        resolution.stamp = {resolution.person, noonOf(day)};
+        told.facts.questions.back().resolution = resolution;
+    }
+
+    AirframeReview review() const
+    {
+        return airframeReviewOf(told.facts, reviewPeriods(told.facts, day).front());
+    }
+    Printing printing(Paper paper = Paper::A4) const { return {paper, day, QStringLiteral("Rigband 0.1.0")}; }
+    PageFlow pages(Paper paper = Paper::A4) const
+    {
+        return layoutReview(told.facts, review(), printing(paper));
+    }
+
+    AirframeInMemory told;
+    Day day = kBegins;
+};
+
+QString wordsOf(const PageFlow& flow)
+{
+    return textsOf(flow).join(QLatin1Char(' '));
+}
+
+void expectWhole(const PageFlow& flow)
+{
+    expectWellPlaced(flow);
+    for (std::size_t i = 0; i < flow.pages.size(); ++i) {
+        const QString words = textsOf(flow.pages[i]).join(QLatin1Char(' '));
+        EXPECT_TRUE(words.contains(ReportWords::caution())) << "page " << i + 1;
+        EXPECT_TRUE(words.contains(
+            ReportWords::pageOf(static_cast<int>(i) + 1, static_cast<int>(flow.pages.size()))));
+        EXPECT_TRUE(words.contains("QX-99")) << "page " << i + 1;
+        EXPECT_TRUE(words.contains("Rigband 0.1.0")) << "page " << i + 1;
+    }
+}
+
+QStringList struckIn(const PageFlow& flow)
+{
+    QStringList struck;
+    for (const PrintedPage& page : flow.pages)
+        for (const PageText& text : page.texts)
+            if (text.struck)
+                struck << text.text;
+    return struck;
+}
+
+} // namespace
+
+TEST(ReviewReport, StandsWellOnItsPagesForThreeCouplingsOrThirtyAndTenReadingsOnBothPapers)
+{
+    for (const Paper paper : {Paper::A4, Paper::Letter})
+        for (const int couplings : {3, 30}) {
+            SCOPED_TRACE(couplings);
+            expectWhole(ToldYears{couplings, 10}.pages(paper));
+        }
+}
+
+TEST(ReviewReport, StandsWellOnItsPagesForTenThousandReadings)
+{
+    const ToldYears years{3, 3334};
+    const PageFlow flow = years.pages();
+    expectWhole(flow);
+    EXPECT_LT(flow.pages.size(), 40U) << "ordinary readings are in the picture and the tables";
+    EXPECT_LT(pdfOf(flow, {}, {}).size(), 4'000'000);
+}
+
+TEST(ReviewReport, HasASectionForEveryCouplingWhateverItShows)
+{
+    const ToldYears years{5, 12};
+    const QStringList texts = textsOf(years.pages());
+    for (int i = 0; i < 5; ++i)
+        EXPECT_GE(timesIn(texts, QStringLiteral("Coupling %1").arg(i)), 2) << i << ": in the table and alone";
+    EXPECT_TRUE(wordsOf(years.pages()).contains("Never shown on this coupling"));
+}
+
+TEST(ReviewReport, BeginsWithWhatStandsOut)
+{
+    const ToldYears years{4, 80};
+    const QString words = wordsOf(years.pages());
+    EXPECT_TRUE(words.contains("Coupling 0 is opening since about rigging")) << words.toStdString();
+    EXPECT_LT(words.indexOf("Coupling 0 is opening"), words.indexOf("Open questions"));
+    EXPECT_LT(words.indexOf("Open questions"), words.indexOf("Each coupling"));
+    EXPECT_TRUE(words.contains("Without a band neither drift nor scatter")) << "of the second coupling";
+}
+
+TEST(ReviewReport, TellsWhatItIsOf)
+{
+    const ToldYears years{3, 12};
+    const QString words = wordsOf(years.pages());
+    for (const char* part : {"QX-99 · Orvane 15", "not entered", "M. Oren (36)", "version 2;", "Findings",
+                             "Name, licence or authority, signature", "Place and date", "never a limit",
+                             "no check of it is noted", "first fitting", "12 in the period"})
+        EXPECT_TRUE(words.contains(QString::fromUtf8(part), Qt::CaseInsensitive)) << part;
+}
+
+TEST(ReviewReport, ListsEveryOutsideReadingAlsoThoseExplainedAndStrikesWhatWasSuperseded)
+{
+    ToldYears years{3, 12};
+    years.told.rig(years.day);
+    const Reading wrong = years.readOff(0, 0.90);
+    years.ask(wrong);
+    years.close("the wrong leaf");
+    Reading& right = years.readOff(0, 0.50);
+    right.corrects = wrong.id;
+    right.note = "wrong leaf pressed";
+    years.ask(years.readOff(2, 0.10));
+    const PageFlow flow = years.pages();
+    const QString words = wordsOf(flow);
+    EXPECT_TRUE(words.contains("0.90–0.92 mm"));
+    EXPECT_TRUE(words.contains("the wrong leaf"));
+    EXPECT_TRUE(words.contains("0.10–0.12 mm"));
+    EXPECT_TRUE(words.contains("Still open"));
+    EXPECT_TRUE(words.contains("one question open"));
+    EXPECT_TRUE(struckIn(flow).contains("0.90–0.92 mm"));
+    EXPECT_FALSE(struckIn(flow).contains("0.10–0.12 mm"));
+}
+
+TEST(ReviewReport, ShowsBothVersionsOfABandThatReadingsInDoubtWerePartOf)
+{
+    ToldYears years{2, 12};
+    for (std::size_t i = 0; i < 6; ++i)
+        years.told.facts.readings[i].reading.gauge = years.told.facts.gauges[1].id;
+    GaugeCheck check;
+    check.gauge = years.told.facts.gauges[1].id;
+    check.day = kBegins + std::chrono::days{20};
+    check.found = "tips worn";
+    check.quarantineFrom = kBegins;
+    years.told.facts.gaugeChecks.push_back(check);
+    const QString words = wordsOf(years.pages());
+    EXPECT_TRUE(words.contains("Bands that readings in doubt were part of"));
+    EXPECT_TRUE(words.contains("With the readings in doubt left in it would be"));
+    EXPECT_TRUE(words.contains("tips worn"));
+}
+
+TEST(ReviewReport, SaysThatNothingWasRead)
+{
+    ToldYears years{2, 0};
+    const QString words = wordsOf(years.pages());
+    EXPECT_TRUE(words.contains("No gap was read at a rigging in this period"));
+    EXPECT_TRUE(words.contains("no reading in this period"));
+}
+
+TEST(ReviewReport, OfAnAirframeWithoutCouplingsIsStillAReport)
+{
+    const AirframeInMemory told;
+    const PageFlow flow =
+        layoutReview(told.facts, airframeReviewOf(told.facts, reviewPeriods(told.facts, kBegins).front()),
+                     {Paper::A4, kBegins, QStringLiteral("Rigband 0.1.0")});
+    expectWhole(flow);
+}
+
+TEST(ReviewReport, IsNamedAfterAirframeAndLastDay)
+{
+    ToldYears years{1, 1};
+    EXPECT_EQ(reviewFileName(years.review()), "QX-99-2024-03-04-review.pdf");
+    years.told.facts.airframe.registration = "../Q 9";
+    EXPECT_EQ(reviewFileName(years.review()), "---Q-9-2024-03-04-review.pdf");
+}
+
+TEST(ReviewReport, ReplacesItsOwnFilesAndSaysWhichCouldNotBeWritten)
+{
+    const ToldYears years{2, 12};
+    const TempFolder folder;
+    const QString pdf = QString::fromStdString(folder.file("r.pdf"));
+    QString failed;
+    for (int i = 0; i < 2; ++i)
+        EXPECT_TRUE(writeReviewFiles(pdf, years.told.facts, years.review(), years.printing(), failed));
+    EXPECT_EQ(failed, "");
+    EXPECT_TRUE(QFile::exists(QString::fromStdString(folder.file("r-csv/readings.csv"))));
+    const QString nowhere = QString::fromStdString(folder.file("none/r.pdf"));
+    EXPECT_FALSE(writeReviewFiles(nowhere, years.told.facts, years.review(), years.printing(), failed));
+    EXPECT_EQ(failed, nowhere);
+}
