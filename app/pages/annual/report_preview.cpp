@@ -1,0 +1,140 @@
+#include "app/pages/annual/report_preview.h"
+
+#include "app/pages/prompts.h"
+#include "app/report/review_files.h"
+#include "app/widgets/pages_view.h"
+#include "app/widgets/parts.h"
+#include "app/widgets/wrap_layout.h"
+#include "app/wording/preview_words.h"
+#include "app/wording/report_words.h"
+
+#include <QComboBox>
+#include <QFileInfo>
+#include <QVBoxLayout>
+
+namespace rig {
+
+namespace {
+
+constexpr double kZoomStep = 1.25;
+
+} // namespace
+
+ReportPreview::ReportPreview(Prompts& prompts, QWidget* parent) : QWidget{parent}, m_prompts{prompts}
+{
+    setObjectName("reportPreview");
+    setFocusPolicy(Qt::StrongFocus);
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    addHead(layout);
+    m_pages = new PagesView;
+    m_pages->setFrameShape(QFrame::NoFrame);
+    layout->addWidget(m_pages, 1);
+    addFoot(layout);
+    connect(m_pages, &PagesView::pageChanged, this,
+            [this](int page, int count) { m_page->setText(PreviewWords::page(page + 1, count)); });
+}
+
+void ReportPreview::addHead(QVBoxLayout* layout)
+{
+    auto* holder = new QWidget;
+    auto* row = new WrapLayout{8, false, holder};
+    row->setContentsMargins(20, 12, 20, 8);
+    auto* title = labelOf(PreviewWords::title(), "section");
+    title->setWordWrap(false);
+    m_page = labelOf(PreviewWords::page(1, 1), "soft", "previewPage");
+    m_page->setWordWrap(false);
+    auto* smaller = buttonOf(PreviewWords::smaller(), "previewSmaller");
+    auto* larger = buttonOf(PreviewWords::larger(), "previewLarger");
+    auto* fit = buttonOf(PreviewWords::fit(), "previewFit");
+    m_paper = new QComboBox;
+    m_paper->setObjectName("previewPaper");
+    m_paper->setAccessibleName(PreviewWords::paper());
+    m_paper->setToolTip(PreviewWords::paper());
+    m_paper->addItem(PreviewWords::a4(), static_cast<int>(Paper::A4));
+    m_paper->addItem(PreviewWords::letter(), static_cast<int>(Paper::Letter));
+    m_paper->setCurrentIndex(m_paper->findData(static_cast<int>(usualPaper(QLocale{}))));
+    auto* save = buttonOf(PreviewWords::save(), "previewSave", "primary");
+    auto* back = buttonOf(PreviewWords::back(), "previewBack");
+    for (QWidget* one :
+         std::initializer_list<QWidget*>{title, m_page, smaller, larger, fit, m_paper, save, back})
+        row->addWidget(one);
+    layout->addWidget(holder);
+    connect(smaller, &QPushButton::clicked, this, [this] { m_pages->zoomBy(1 / kZoomStep); });
+    connect(larger, &QPushButton::clicked, this, [this] { m_pages->zoomBy(kZoomStep); });
+    connect(fit, &QPushButton::clicked, this, [this] { m_pages->fitWidth(); });
+    connect(m_paper, &QComboBox::currentIndexChanged, this, [this] { lay(); });
+    connect(save, &QPushButton::clicked, this, &ReportPreview::save);
+    connect(back, &QPushButton::clicked, this, &ReportPreview::backAsked);
+}
+
+void ReportPreview::addFoot(QVBoxLayout* layout)
+{
+    m_said = labelOf(PreviewWords::hint(), "soft", "previewSaid");
+    m_said->setContentsMargins(20, 6, 20, 8);
+    layout->addWidget(m_said);
+}
+
+void ReportPreview::display(AirframeFacts facts, const ReviewPeriod& period, Day today)
+{
+    m_facts = std::move(facts);
+    m_review = airframeReviewOf(m_facts, period);
+    m_today = today;
+    m_said->setText(PreviewWords::hint());
+    lay();
+    m_pages->goTo(0);
+}
+
+void ReportPreview::setLook(const Look& look)
+{
+    m_pages->setLook(look);
+}
+
+Printing ReportPreview::printing() const
+{
+    return {static_cast<Paper>(m_paper->currentData().toInt()), m_today,
+            ReportWords::program(QCoreApplication::applicationVersion())};
+}
+
+void ReportPreview::lay()
+{
+    m_pages->setPages(layoutReview(m_facts, m_review, printing()));
+}
+
+void ReportPreview::save()
+{
+    const QString path = m_prompts.askSaveFile(this, PreviewWords::pdfFiles(), reviewFileName(m_review));
+    if (path.isEmpty())
+        return;
+    const QString folder = tablesFolderFor(path);
+    if (QFileInfo::exists(folder) &&
+        !m_prompts.confirm(this, PreviewWords::replaceTitle(), PreviewWords::replace(folder),
+                           PreviewWords::replaceYes()))
+        return;
+    QString failed;
+    if (writeReviewFiles(path, m_facts, m_review, printing(), failed))
+        m_said->setText(PreviewWords::saved(path, folder));
+    else
+        emit problemArose(ReportWords::cannotWrite(failed));
+}
+
+void ReportPreview::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape)
+        emit backAsked();
+    else if (isKey(*event, PreviewWords::keySave()))
+        save();
+    else if (isKey(*event, PreviewWords::keyPaper()))
+        m_paper->setCurrentIndex((m_paper->currentIndex() + 1) % m_paper->count());
+    else
+        QWidget::keyPressEvent(event);
+}
+
+void ReportPreview::focusInEvent(QFocusEvent* event)
+{
+    QWidget::focusInEvent(event);
+    m_pages->setFocus();
+}
+
+} // namespace rig

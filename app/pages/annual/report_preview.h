@@ -1,0 +1,56 @@
+#pragma once
+
+#include "app/report/review_report.h"
+#include "app/theme/theme.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+class QVBoxLayout;
+
+namespace rig {
+
+class PagesView;
+class Prompts;
+
+// The engineer's report as it will be printed, before it is written. Keys: S saves, A other paper, + - 0
+// zoom, Page Up and Page Down, Esc back.
+class ReportPreview : public QWidget
+{
+    Q_OBJECT
+
+public:
+    // `prompts` must outlive it.
+    explicit ReportPreview(Prompts& prompts, QWidget* parent = nullptr);
+
+    // Worked out from the facts as they are; `today` is the day of printing.
+    void display(AirframeFacts facts, const ReviewPeriod& period, Day today);
+    void setLook(const Look& look);
+
+signals:
+    void backAsked();
+    void problemArose(const QString& sentence);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+
+private:
+    void addHead(QVBoxLayout* layout);
+    void addFoot(QVBoxLayout* layout);
+    void lay();
+    void save();
+    Printing printing() const;
+
+    Prompts& m_prompts;
+    AirframeFacts m_facts;
+    AirframeReview m_review;
+    Day m_today{};
+    PagesView* m_pages = nullptr;
+    QComboBox* m_paper = nullptr;
+    QLabel* m_page = nullptr;
+    QLabel* m_said = nullptr;
+};
+
+} // namespace rig

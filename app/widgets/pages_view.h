@@ -1,0 +1,52 @@
+#pragma once
+
+#include "app/report/page_flow.h"
+
+#include <QScrollArea>
+
+namespace rig {
+
+// Printed pages on the screen, one below the other, as they will come out of the printer: paper stays white
+// whatever the theme. Page Up, Page Down, Home, End; plus and minus (with Ctrl as well) zoom, 0 fits the
+// width.
+class PagesView : public QScrollArea
+{
+    Q_OBJECT
+
+public:
+    explicit PagesView(QWidget* parent = nullptr);
+
+    void setPages(PageFlow flow); // stays on the page it was on
+    void setLook(const Look& look);
+    int page() const; // counted from 0: the one that most of is seen
+    int pageCount() const;
+    void goTo(int page);
+    double zoom() const; // 1: as large as on paper, at 96 dots per inch
+    void zoomBy(double factor);
+    void fitWidth();
+
+signals:
+    void pageChanged(int page, int count);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    class Canvas;
+
+    bool takeKey(const QKeyEvent& event);
+    double fittingZoom() const;
+    void setZoom(double zoom, bool fits);
+    void resizeCanvas();
+    void tellPage();
+
+    Canvas* m_canvas = nullptr;
+    PageFlow m_flow;
+    Look m_look;
+    double m_zoom = 1;
+    bool m_fits = true;
+    int m_told = -1;
+};
+
+} // namespace rig
