@@ -1,0 +1,23 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+class QWidget;
+
+// What the program says, and the words that it never says.
+namespace rig::test {
+
+// Words of the text that would sound as if the program decided (whole words, any case). “Airworthiness”
+// stands only in the footer of printed pages, which says what they are not.
+QStringList forbiddenIn(const QString& text);
+
+// The string literals of C++ source, with those that stand one after the other put together as the compiler
+// does; comments and what is included are left out.
+QStringList literalsIn(const QString& source);
+
+// Everything that a widget and those in it say: texts, placeholders, choices, rows, tool tips, names for
+// those who hear them.
+QStringList wordsOn(const QWidget& widget);
+
+} // namespace rig::test

@@ -1,0 +1,165 @@
+// Nothing the program says sounds as if it decided: not in its source, not on its pages, not on paper.
+
+#include "app/report/record_report.h"
+#include "app/report/review_report.h"
+#include "app/window/main_window.h"
+#include "app/wording/report_words.h"
+#include "core/demo/demo.h"
+#include "core/review/review_period.h"
+#include "core/store/airframe_facts.h"
+#include "tests/house/wording.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+#include "tests/support/temp_store.h"
+
+#include <QAction>
+#include <QDirIterator>
+#include <QFile>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+constexpr Day kToday = dayOf(2026, 11, 2);
+
+void expectClean(const QStringList& words, const QString& where)
+{
+    EXPECT_FALSE(words.isEmpty()) << where.toStdString();
+    for (const QString& text : words)
+        EXPECT_EQ(forbiddenIn(text).join(QLatin1Char(' ')), QString{})
+            << "in “" << text.toStdString() << "” of " << where.toStdString();
+}
+
+QStringList wordsOf(const PageFlow& flow)
+{
+    QStringList words;
+    for (const PrintedPage& page : flow.pages) {
+        QStringList onPage;
+        for (const PageText& text : page.texts)
+            onPage << text.text;
+        words << onPage.join(QLatin1Char(' '));
+        for (const PagePicture& picture : page.pictures)
+            words << picture.picture.inWords;
+    }
+    return words;
+}
+
+QString sourceOf(const QString& path)
+{
+    QFile file{path};
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+    return QString::fromUtf8(file.readAll());
+}
+
+} // namespace
+
+TEST(ForbiddenWords, AreFoundWholeAndInAnyCase)
+{
+    const char* bad[] = {"This coupling is safe.",       "Airworthy",
+                         "The check was PASSED",         "OK",
+                         "All gaps are within  limits.", "approved by the program",
+                         "Remaining\nlife: 40 riggings", "a statement of airworthiness"};
+    for (const char* text : bad)
+        EXPECT_EQ(forbiddenIn(QString::fromUtf8(text)).size(), 1) << text;
+    for (const char* text : {"Not unsafe", "The safety officer", "okay", "bypassed", "inside its band"})
+        EXPECT_TRUE(forbiddenIn(QString::fromUtf8(text)).isEmpty()) << text;
+    EXPECT_TRUE(forbiddenIn(ReportWords::caution()).isEmpty()) << "which says what a page is not";
+    EXPECT_FALSE(forbiddenIn(ReportWords::caution() + " It is safe.").isEmpty());
+}
+
+TEST(ForbiddenWords, AreFoundInLiteralsOverSeveralLinesButNotInComments)
+{
+    const QString source = QStringLiteral("#include \"safe.h\"\n"
+                                          "// safe\n"
+                                          "/* passed */ const char c = '\"';\n"
+                                          "say(tr(\"It is sa\"\n"
+                                          "       \"fe, \\\"as ever\\\"\"), \"other\", 10'000);\n");
+    const QStringList literals = literalsIn(source);
+    EXPECT_EQ(literals, (QStringList{"It is safe, \"as ever\"", "other"}));
+    EXPECT_EQ(forbiddenIn(literals.first()), QStringList{"safe"});
+}
+
+TEST(ForbiddenWords, AreFoundOnWidgets)
+{
+    QWidget window;
+    auto* layout = new QVBoxLayout{&window};
+    auto* line = new QLineEdit;
+    line->setPlaceholderText("is it safe?");
+    auto* button = new QPushButton{"Passed"};
+    button->setToolTip("approved");
+    button->setAccessibleName("certified");
+    layout->addWidget(line);
+    layout->addWidget(button);
+    layout->addWidget(new QLabel{"healthy"});
+    EXPECT_EQ(forbiddenIn(wordsOn(window).join(QLatin1Char(' '))).size(), 5);
+}
+
+TEST(Wording, OfTheSourceNeverDecides)
+{
+    int files = 0;
+    for (const char* folder : {"/app", "/core/demo"})
+        for (QDirIterator it{QStringLiteral(RIG_SOURCE) + folder,
+                             {"*.h", "*.cpp"},
+                             QDir::Files,
+                             QDirIterator::Subdirectories};
+             it.hasNext();) {
+            const QString path = it.next();
+            if (path.contains("/app/calc/")) // names of fields for scripts, as the reference cases have them
+                continue;
+            ++files;
+            for (const QString& literal : literalsIn(sourceOf(path)))
+                EXPECT_TRUE(forbiddenIn(literal).isEmpty())
+                    << "“" << literal.toStdString() << "” in " << path.toStdString();
+        }
+    EXPECT_GT(files, 100);
+}
+
+TEST(Wording, OfEveryPageNeverDecides)
+{
+    FixedClock clock;
+    clock.set(kToday);
+    ScriptedPrompts prompts;
+    MainWindow window{clock, prompts};
+    expectClean(wordsOn(window), "the welcome");
+    window.resize(1280, 800);
+    window.show();
+    window.openDemo();
+    const auto airframes = [&window] {
+        return part<QPushButton>(window, "registration").findChild<QMenu*>()->actions();
+    };
+    for (qsizetype i = 0; i < airframes().size(); ++i) {
+        airframes().at(i)->trigger();
+        for (const Moments moment : {Moments::RiggedToday, Moments::Trends, Moments::BeforeTheAnnual,
+                                     Moments::KnowThisAirframe, Moments::SetUp}) {
+            window.showMoment(moment);
+            expectClean(wordsOn(window), QStringLiteral("moment %1").arg(static_cast<int>(moment) + 1));
+        }
+        window.showQuestions();
+        expectClean(wordsOn(window), "the questions");
+    }
+}
+
+TEST(Wording, OnPaperNeverDecides)
+{
+    constexpr std::size_t kRecordsRead = 4;
+    TempStore store;
+    store.clock().set(kToday);
+    must(buildDemo(store.file()));
+    const Printing printing{Paper::A4, kToday, ReportWords::program("0.1.0")};
+    for (const Airframe& airframe : must(store.records().airframes())) {
+        const AirframeFacts facts = must(factsOf(store.records(), airframe.id));
+        const QString name = QString::fromStdString(airframe.registration);
+        for (const ReviewPeriod& period : reviewPeriods(facts, kToday))
+            expectClean(wordsOf(layoutReview(facts, airframeReviewOf(facts, period), printing)), name);
+        for (std::size_t i = 0; i < std::min(kRecordsRead, facts.riggingRecords.size()); ++i) {
+            const RecordId record = facts.riggingRecords[facts.riggingRecords.size() - 1 - i].id;
+            const RecordSummary summary = summaryOf(facts, must(store.records().content(record)));
+            expectClean(wordsOf(layoutRecord(summary, printing)), name);
+        }
+    }
+}
