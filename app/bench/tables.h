@@ -8,6 +8,9 @@ namespace rig::bench {
 void printCoverage(int baselines);
 // False alarms and finds of the drift flag over `baselines` invented ones a row.
 void printRunChart(int baselines);
+// How often scatter is said to have grown, and what the line from a dated onset is worth, over `couplings`
+// invented ones a row.
+void printMovement(int couplings);
 // Median times beside their goals; processor time of this process, so that a busy machine tells little lies.
 void printTimes();
 // Times of laying out and painting long histories. Whether the goal is met.

@@ -1,4 +1,4 @@
-#include "app/bench/draws.h"
+#include "app/bench/movement.h"
 #include "app/bench/tables.h"
 #include "core/judgement/judge.h"
 #include "core/numbers/admission.h"
@@ -80,6 +80,16 @@ std::function<double()> typedReading(const std::vector<Interval>& readings)
     };
 }
 
+std::function<double()> reviewed(AirframeFacts facts)
+{
+    const Day last = facts.riggingRecords.back().begins.localDay();
+    return [facts = std::move(facts), last] {
+        return airframeReviewOf(facts, reviewPeriods(facts, last).front())
+            .couplings.front()
+            .movement->line->slope;
+    };
+}
+
 double medianMsOf(const Task& task, double& sum)
 {
     std::vector<double> times;
@@ -119,6 +129,8 @@ std::vector<Task> tasks()
          [rising = sixtyRising(kLeaves, draws)] { return trendAndChangePoint(rising); }},
         {"the same of 60 readings of 0.01 mm", 20, 51,
          [rising = sixtyRising(kTaper, draws)] { return trendAndChangePoint(rising); }},
+        {"review of eight couplings, 300 riggings", 100, 11, reviewed(inventedAirframe(8, 300, kSeed))},
+        {"review of one coupling, 100 000 riggings", 2000, 3, reviewed(inventedAirframe(1, 100'000, kSeed))},
         {"verdict of one typed reading", 16, 201, typedReading(leaves)},
     };
 }
