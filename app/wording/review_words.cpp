@@ -128,10 +128,15 @@ QString ReviewWords::driftSentence(const CouplingReview& coupling)
     if (!line)
         return {};
     const FittingMovement& movement = *coupling.movement;
-    return tr("%1 mm per %2 riggings (95 % interval %3 to %4), from %n reading(s) since rigging %5.", nullptr,
-              line->readings)
-        .arg(signedMm(line->slope), Formats{}.number(kDriftUnit, 0), signedMm(line->slope95.lower),
-             signedMm(line->slope95.upper), riggingAt(movement, movement.lineFrom));
+    const QString said =
+        tr("%1 mm per %2 riggings (95 % interval %3 to %4), from %n reading(s) since rigging %5.", nullptr,
+           line->readings)
+            .arg(signedMm(line->slope), Formats{}.number(kDriftUnit, 0), signedMm(line->slope95.lower),
+                 signedMm(line->slope95.upper), riggingAt(movement, movement.lineFrom));
+    if (!movement.drift || !movement.drift->isRaised || movement.lineFrom != movement.drift->onset)
+        return said;
+    return tr("%1 The same readings dated the beginning, so the interval is somewhat too narrow.", "drift")
+        .arg(said);
 }
 
 QString ReviewWords::forecastSentence(const CouplingReview& coupling)
