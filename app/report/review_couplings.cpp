@@ -253,8 +253,8 @@ private:
             addIntro(m_blocks,
                      ReviewReportWords::nearEdgeShort(static_cast<int>(rows.size()), static_cast<int>(all)));
         TableBlock table;
-        table.columns = {{ReviewReportWords::when(), 1.8},
-                         {ReviewReportWords::riggings(), 1.4},
+        table.columns = {{ReviewReportWords::when(), 2.1},
+                         {TrendsPageWords::riggingNumber(), 1.3},
                          {ReviewReportWords::reading(), 1.8},
                          {ReviewReportWords::measuredBy(), 2},
                          {ReviewReportWords::why(), 3.4}};

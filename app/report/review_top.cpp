@@ -28,8 +28,8 @@ QStringList personsOf(const Source& source)
 {
     std::map<PersonId, int> counts;
     for (const JudgedReading& one : source.judged)
-        if (one.reading.purpose == Purpose::Rigging && !one.superseded &&
-            source.review.period.contains(one.reading.when.localDay()))
+        if (one.reading.purpose == Purpose::Rigging && one.reading.state == SeatState::Locked &&
+            !one.superseded && source.review.period.contains(one.reading.when.localDay()))
             ++counts[one.reading.person];
     QStringList names;
     for (const Person& person : source.facts.persons)

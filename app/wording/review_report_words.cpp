@@ -59,8 +59,9 @@ QString ReviewReportWords::annualDue(Day day, double riggingsToCome)
     const int riggings = static_cast<int>(std::lround(riggingsToCome));
     if (riggings <= 0)
         return due;
-    return tr("%1; about %2 more riggings until then at the pace of the year before", "day, how many")
-        .arg(due, count(riggings));
+    return tr("%1; about %n more rigging(s) until then at the pace of the year before", "day, how many",
+              riggings)
+        .arg(due);
 }
 
 QString ReviewReportWords::riggingsCounted(const RiggingCounts& counts)
@@ -134,10 +135,9 @@ QString ReviewReportWords::placed(const Coupling& coupling)
 QString ReviewReportWords::edges(const Band& band)
 {
     const Formats formats;
-    return tr("95 of 100 locked readings between %1, all but 27 in 10 000 between %2; middle %3 mm, scatter "
-              "%4 mm.")
-        .arg(formats.band(band.inner), formats.band(band.outer), formats.number(band.median, 3),
-             formats.number(band.scatter, 3));
+    return tr("95 of 100 locked readings fall in it, all but 27 in 10 000 between %1; middle %2 mm, scatter "
+              "%3 mm.")
+        .arg(formats.band(band.outer), formats.number(band.median, 3), formats.number(band.scatter, 3));
 }
 
 QString ReviewReportWords::frozenBy(Day day, const QString& first, const QString& second)
@@ -234,8 +234,8 @@ QString ReviewReportWords::noStep()
 
 QString ReviewReportWords::restsOn(const DriftForecast& forecast)
 {
-    return tr("It rests on %1 more riggings, and on the line going on as it does.")
-        .arg(Formats{}.number(forecast.riggings, 0));
+    return tr("It rests on %n more rigging(s), and on the line going on as it does.", nullptr,
+              static_cast<int>(std::lround(forecast.riggings)));
 }
 
 QString ReviewReportWords::noForecast(const QString& why)

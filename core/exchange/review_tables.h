@@ -14,7 +14,7 @@ struct NamedTable
 };
 
 // All that a review of one period rests on and says, as tables: UTF-8, RFC 4180, lengths in millimetres with
-// a point, days as 2026-06-14. docs/report.md describes the columns.
+// a point, days as 2026-06-14. docs/import.md describes them.
 std::vector<NamedTable> reviewTables(const AirframeFacts& facts, const AirframeReview& review);
 
 // Their parts, one table each.
