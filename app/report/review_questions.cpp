@@ -73,9 +73,9 @@ void addOutside(const Source& source, Blocks& blocks)
     addHeading(blocks, ReviewReportWords::outside());
     TableBlock table;
     table.columns = {{ReviewReportWords::when(), 1.7},
-                     {ReviewReportWords::coupling(), 2},
-                     {ReviewReportWords::reading(), 2},
-                     {ReviewReportWords::story(), 5.3}};
+                     {ReviewReportWords::coupling(), 1.9},
+                     {ReviewReportWords::reading(), 2.2},
+                     {ReviewReportWords::story(), 5.2}};
     for (const CouplingReview& coupling : source.review.couplings)
         for (const OutsideStory& story : coupling.outside)
             table.rows.push_back(

@@ -132,7 +132,10 @@ void addTop(const Source& source, Blocks& blocks)
     addFact(table, ReviewReportWords::serial(), orNotEntered(airframe.serial));
     addFact(table, ReviewReportWords::jurisdiction(), orNotEntered(airframe.jurisdiction));
     addFact(table, ReviewReportWords::manuals(), orNotEntered(airframe.manualReferences));
-    addFact(table, ReviewReportWords::period(), said(ReviewWords::period(review.period)));
+    addFact(table, ReviewReportWords::period(),
+            said(review.period.sinceAnnual
+                     ? ReviewWords::period(review.period)
+                     : ReviewReportWords::fromTo(review.period.from, review.period.to)));
     addFact(table, ReviewReportWords::annual(),
             review.period.annual
                 ? said(ReviewReportWords::annualDue(*review.period.annual, review.riggingsToCome))
@@ -163,9 +166,9 @@ void addRanking(const Source& source, Blocks& blocks)
         addText(blocks, ReviewWords::nothingGrave(source.review));
     addIntro(blocks, ReviewReportWords::rankingIntro());
     TableBlock table;
-    table.columns = {{ReviewReportWords::coupling(), 1.8}, {ReviewReportWords::gapAndBand(), 2.7},
-                     {ReviewReportWords::drift(), 1.5},    {ReviewReportWords::scatter(), 1.15},
-                     {ReviewReportWords::chance(), 1.05},  {ReviewReportWords::what(), 2.5}};
+    table.columns = {{ReviewReportWords::coupling(), 1.75}, {ReviewReportWords::gapAndBand(), 2.65},
+                     {ReviewReportWords::drift(), 1.55},    {ReviewReportWords::scatter(), 1.3},
+                     {ReviewReportWords::chance(), 1.05},   {ReviewReportWords::what(), 2.4}};
     for (const CouplingReview& one : source.review.couplings)
         table.rows.push_back(rankingRow(source, one));
     blocks.emplace_back(std::move(table));

@@ -119,8 +119,9 @@ QString ReviewReportWords::rigging(double rigging)
 
 QString ReviewReportWords::eachIntro()
 {
-    return tr("In the same order. The first band is drawn in every trend, so that a band that moved is seen "
-              "to have moved.");
+    return tr(
+        "In the same order. Trends run by rigging number. The first band is drawn in every one, so that "
+        "a band that moved is seen to have moved.");
 }
 
 QString ReviewReportWords::placed(const Coupling& coupling)
