@@ -18,7 +18,7 @@ constexpr double kBetween = 18; // between two pages and around them
 constexpr double kStep = 1.25;
 constexpr double kLeastZoom = 0.3;
 constexpr double kMostZoom = 4;
-constexpr double kMostFitting = 1.5; // a page grows with the window up to this
+constexpr double kMostFitting = 1.2; // a page grows with the window up to this
 
 } // namespace
 

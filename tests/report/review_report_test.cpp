@@ -200,6 +200,56 @@ TEST(ReviewReport, ShowsBothVersionsOfABandThatReadingsInDoubtWerePartOf)
     EXPECT_TRUE(words.contains("tips worn"));
 }
 
+TEST(ReviewReport, SplitsNoStoryOverTwoPages)
+{
+    constexpr int kStories = 60;
+    ToldYears years{3, 12};
+    for (int i = 0; i < kStories; ++i) {
+        years.told.rig(years.day);
+        years.ask(years.readOff(0, 0.90 + 0.02 * i));
+        const std::string number = std::to_string(i);
+        std::string found = "begins" + number;
+        for (int word = 0; word < 40; ++word)
+            found += " somewhat";
+        years.close(found + " ends" + number);
+    }
+    for (const Paper paper : {Paper::A4, Paper::Letter}) {
+        const PageFlow flow = years.pages(paper);
+        expectWhole(flow);
+        std::map<int, int> seen;
+        for (const PrintedPage& page : flow.pages) {
+            const QString words = textsOf(page).join(QLatin1Char(' ')) + QLatin1Char(' ');
+            for (int i = 0; i < kStories; ++i) {
+                const auto times = words.count(QStringLiteral("begins%1 ").arg(i));
+                EXPECT_EQ(times, words.count(QStringLiteral("ends%1.").arg(i))) << "story " << i;
+                seen[i] += static_cast<int>(times);
+            }
+        }
+        for (int i = 0; i < kStories; ++i)
+            EXPECT_EQ(seen[i], 2) << "story " << i << ": in the list, and as a question";
+    }
+}
+
+TEST(ReviewReport, HasRoomForLongNamesAndLongNotes)
+{
+    ToldYears years{3, 12};
+    const std::string longWord(180, 'W');
+    AirframeFacts& facts = years.told.facts;
+    facts.airframe.type = longWord;
+    facts.airframe.manualReferences = longWord + " " + longWord;
+    facts.couplings[0].name = longWord;
+    facts.couplings[1].name = "Left aileron outboard of the second hatch, the one that is hard to see";
+    facts.couplings[1].access = longWord;
+    facts.persons[0].name = longWord;
+    facts.gauges[0].name = longWord;
+    facts.fittings[0].reason = longWord;
+    years.told.happen(EventKind::Note, years.day);
+    facts.events.back().note = longWord + " " + longWord;
+    years.ask(years.readOff(0, 0.9));
+    for (const Paper paper : {Paper::A4, Paper::Letter})
+        expectWhole(years.pages(paper));
+}
+
 TEST(ReviewReport, SaysThatNothingWasRead)
 {
     ToldYears years{2, 0};
