@@ -102,10 +102,17 @@ void addRest(const Source& source, Blocks& blocks)
 {
     addHeading(blocks, ReviewReportWords::tooFew());
     addSentences(blocks, ReviewWords::tooFew(source.review));
+    QStringList outOfUse;
+    for (const Coupling& coupling : source.facts.couplings)
+        if (!coupling.inUse)
+            outOfUse << textOf(coupling.name);
+    if (!outOfUse.isEmpty())
+        addText(blocks, ReviewReportWords::outOfUse(outOfUse));
     addHeading(blocks, ReviewReportWords::counted());
     addSentences(blocks, ReviewWords::riggings(source.review));
     addHeading(blocks, ReviewReportWords::howWorkedOut());
     addSentences(blocks, ReviewReportWords::methodLines().split(QLatin1Char('\n')));
+    addText(blocks, ReviewReportWords::tables());
 }
 
 void addByHand(Blocks& blocks)

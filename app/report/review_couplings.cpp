@@ -124,7 +124,9 @@ private:
         }
         addFact(ReviewReportWords::fitting(),
                 {TrendsPageWords::fitting(m_one.fittingNumber, m_one.fitting->begins,
-                                          textOf(m_one.fitting->reason))});
+                                          textOf(m_one.fitting->reason)),
+                 ReviewReportWords::riggingsSince(
+                     m_source.numbers.within(m_one.fitting->begins, m_source.review.period.to))});
         QStringList band;
         if (m_one.band)
             band << TrendsPageWords::band(*m_one.band, bandSource()) << ReviewReportWords::edges(*m_one.band)
@@ -226,7 +228,7 @@ private:
         CellText interval = said(m_source.formats.interval(one.reading.interval));
         interval.struck = one.superseded;
         return {{said(m_source.formats.day(one.reading.when.localDay()))},
-                {one.rigging ? said(ReviewReportWords::rigging(*one.rigging)) : CellText{}},
+                {one.rigging ? said(m_source.formats.count(*one.rigging)) : CellText{}},
                 {interval},
                 {said(ReviewReportWords::with(nameOf(m_source, one.reading.person),
                                               nameOf(m_source, one.reading.gauge)))},

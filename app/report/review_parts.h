@@ -17,6 +17,7 @@ struct Source
     const AirframeFacts& facts;
     const AirframeReview& review;
     ReviewWords words;
+    RiggingNumbers numbers;
     std::vector<JudgedReading> judged; // up to the end of the period
     Formats formats;
 };

@@ -64,8 +64,9 @@ void addTable(Blocks& blocks, TableBlock table, const QString& otherwise)
 
 std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review)
 {
-    const engineer::Source source{facts, review, ReviewWords{facts}, judgedReadings(facts, review.period.to),
-                                  Formats{}};
+    const engineer::Source source{
+        facts,    review, ReviewWords{facts}, RiggingNumbers{facts}, judgedReadings(facts, review.period.to),
+        Formats{}};
     engineer::Blocks blocks;
     engineer::addTop(source, blocks);
     engineer::addRanking(source, blocks);

@@ -102,7 +102,7 @@ private:
         std::vector<std::int64_t> times;
         for (const auto& place : places)
             times.push_back(place.first);
-        const std::vector<double> between = RiggingNumbers{m_source.facts}.between(times);
+        const std::vector<double> between = m_source.numbers.between(times);
         for (std::size_t i = 0; i < places.size(); ++i)
             *places[i].second = between[i];
     }

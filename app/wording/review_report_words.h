@@ -64,7 +64,6 @@ public:
     static QString by() { return tr("By"); }
     static QString question() { return tr("Question"); }
     static QString foundAndDone() { return tr("Found and done"); }
-    static QString stillOpen() { return tr("open"); }
 
     // Outside
     static QString outside() { return tr("Every reading outside its band or found part-seated"); }
@@ -80,6 +79,7 @@ public:
     static QString placed(const Coupling& coupling); // circuit and access; empty when neither is entered
     static QString fitting() { return tr("Fitting"); }
     static QString band() { return tr("Band"); }
+    static QString riggingsSince(int riggings);
     static QString edges(const Band& band);
     static QString frozenBy(Day day, const QString& first, const QString& second);
     static QString notFrozen() { return tr("Not frozen: further confirmed readings still move it."); }
@@ -124,10 +124,6 @@ public:
     static QString sharedIntro();
     static QString measurers() { return tr("Who measures like whom"); }
     static QString measurersIntro();
-    static QString persons() { return tr("Persons"); }
-    static QString gaugesHead() { return tr("Leaf sets and gauges"); }
-    static QString offset() { return tr("From the mean of all, mm (95 %)"); }
-    static QString spread() { return tr("Spread, mm"); }
     static QString gauge() { return tr("Leaf set or gauge"); }
     static QString gaugeChecks() { return tr("Leaf sets and gauges, their checks and doubts"); }
     static QString checks() { return tr("Checks and doubts"); }
@@ -152,11 +148,11 @@ public:
 
     // The rest
     static QString tooFew() { return tr("Couplings with too little to say"); }
-    static QString enoughEverywhere();
+    static QString outOfUse(const QStringList& couplings);
     static QString counted() { return tr("Riggings counted"); }
     static QString howWorkedOut() { return tr("How the figures are worked out"); }
     static QString methodLines();
-    static QString tables(const QString& folder);
+    static QString tables();
 
     // By hand
     static QString byHand() { return tr("Findings"); }

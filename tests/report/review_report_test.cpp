@@ -155,9 +155,10 @@ TEST(ReviewReport, TellsWhatItIsOf)
 {
     const ToldYears years{3, 12};
     const QString words = wordsOf(years.pages());
-    for (const char* part : {"QX-99 · Orvane 15", "not entered", "M. Oren (36)", "version 2;", "Findings",
-                             "Name, licence or authority, signature", "Place and date", "never a limit",
-                             "no check of it is noted", "first fitting", "12 in the period"})
+    for (const char* part :
+         {"QX-99 · Orvane 15", "not entered", "M. Oren (36)", "version 2;", "Findings",
+          "Name, licence or authority, signature", "Place and date", "never a limit",
+          "no check of it is noted", "first fitting", "12 in the period", "12 riggings since."})
         EXPECT_TRUE(words.contains(QString::fromUtf8(part), Qt::CaseInsensitive)) << part;
 }
 
@@ -248,6 +249,13 @@ TEST(ReviewReport, HasRoomForLongNamesAndLongNotes)
     years.ask(years.readOff(0, 0.9));
     for (const Paper paper : {Paper::A4, Paper::Letter})
         expectWhole(years.pages(paper));
+}
+
+TEST(ReviewReport, NamesACouplingThatWasTakenOutOfUse)
+{
+    ToldYears years{3, 12};
+    years.told.facts.couplings[2].inUse = false;
+    EXPECT_TRUE(wordsOf(years.pages()).contains("readings.csv: Coupling 2."));
 }
 
 TEST(ReviewReport, SaysThatNothingWasRead)
