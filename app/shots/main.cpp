@@ -12,6 +12,8 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTemporaryDir>
 #include <QTextStream>
 
@@ -147,6 +149,23 @@ bool shootLookingBack(rig::MainWindow& window, Album& album)
     return all;
 }
 
+// The page's own length, and the period in which the left flap drifts.
+bool shootAnnual(rig::MainWindow& window, Album& album)
+{
+    window.showMoment(rig::Moments::BeforeTheAnnual);
+    QWidget& page = *window.page(rig::Moments::BeforeTheAnnual);
+    auto* bar = page.findChild<QScrollArea*>()->verticalScrollBar();
+    bar->setValue(bar->pageStep());
+    bool all = album.take(window, "annual-2");
+    bar->setValue(0);
+    choose(page, "annualPeriod", 1);
+    all = album.take(window, "annual-2025") && all;
+    bar->setValue(bar->pageStep());
+    all = album.take(window, "annual-2025-2") && all;
+    bar->setValue(bar->maximum());
+    return album.take(window, "annual-2025-3") && all;
+}
+
 bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, rig::Prompts& prompts)
 {
     rig::MainWindow window{clock, prompts};
@@ -163,6 +182,7 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
         window.showMoment(moment);
         all = album.take(window, name) && all;
     }
+    all = shootAnnual(window, album) && all;
     auto* setUp = window.page(rig::Moments::SetUp);
     setUp->findChild<QAbstractButton*>(QStringLiteral("part2"))->click();
     all = album.take(window, "set-up-surfaces") && all;

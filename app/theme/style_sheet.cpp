@@ -36,6 +36,7 @@ QLabel[kind="title"] { font-size: 23px; font-weight: 600; }
 QLabel[kind="section"] { font-size: 17px; font-weight: 600; }
 QLabel[kind="label"] { font-size: 13px; font-weight: 600; color: @InkSoft; }
 QLabel[kind="soft"] { font-size: 13px; color: @InkSoft; }
+QLabel[kind="strong"] { font-weight: 600; }
 QLabel[kind="caution"] { font-size: 13px; font-weight: 600; color: @NearEdgeText; }
 QLabel[kind="problem"] { font-weight: 600; color: @Outside; }
 
@@ -88,6 +89,7 @@ QMenu::item { padding: 7px 20px; }
 QMenu::item:selected { background: @AccentFill; color: @Ink; }
 QToolTip { background: @Card; color: @Ink; border: 1px solid @Line; padding: 4px; }
 QTableView, QTreeView { background: @Card; border: 1px solid @Line; gridline-color: @Grid; alternate-background-color: @Paper; selection-background-color: @AccentFill; selection-color: @Ink; }
+QTableView[flat="true"], QTableView[flat="true"]:focus { border: none; }
 QTableView::item { border: 0px; padding: 0px 5px; }
 QTableView:focus { border: 2px solid @Accent; }
 QHeaderView { background: @Card; }

@@ -92,7 +92,7 @@ QPalette paletteFor(const Theme& theme);
 
 // The style sheet of all pages. Widgets opt in by dynamic properties:
 //   card=true            a QFrame on a white card with a border
-//   kind="title|section|label|soft|caution"   QLabel ranks
+//   kind="title|section|label|strong|soft|caution"   QLabel ranks
 //   kind="primary|choice|leaf|bar|plain|link" QPushButton ranks (choice and leaf are checkable)
 //   kind="row"           a chosen-able list row
 //   verdict="inside|near|outside|unknown"  a QFrame that carries a verdict, and the QLabel that words it

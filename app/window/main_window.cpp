@@ -1,5 +1,6 @@
 #include "app/window/main_window.h"
 
+#include "app/pages/annual/annual_page.h"
 #include "app/pages/later_page.h"
 #include "app/pages/prompts.h"
 #include "app/pages/questions/questions_page.h"
@@ -240,8 +241,14 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
 void MainWindow::makePages()
 {
     Records& records = m_session->records();
-    m_pages = {new RiggedTodayPage{records, m_clock, m_prompts}, new TrendsPage{records, m_clock},
-               new LaterPage{WindowWords::beforeTheAnnual(), WindowWords::annualLater()},
+    auto* trends = new TrendsPage{records, m_clock};
+    auto* annual = new AnnualPage{records, m_clock};
+    connect(annual, &AnnualPage::trendWanted, trends,
+            [this, trends](const std::optional<ReviewPeriod>& period, CouplingId coupling) {
+                showMoment(Moments::Trends);
+                trends->lookBack(period, coupling);
+            });
+    m_pages = {new RiggedTodayPage{records, m_clock, m_prompts}, trends, annual,
                new LaterPage{WindowWords::knowThisAirframe(), WindowWords::knowLater()},
                new SetUpPage{records, m_clock, m_prompts}};
     m_questions = new QuestionsPage{records};

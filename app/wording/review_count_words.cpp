@@ -71,27 +71,34 @@ QStringList ReviewWords::gaugeStory(const GaugeReview& review) const
 {
     const Formats formats;
     QStringList sentences;
-    sentences << tr("%n reading(s) in this period.", nullptr, review.readings);
-    if (review.inDoubt > 0)
-        sentences << tr("%n of them in doubt: left out of band, drift and scatter.", nullptr, review.inDoubt);
-    if (review.isQuarantined)
-        sentences << tr("In doubt at the end of the period: what it reads cannot be judged.");
-    if (!review.lastCheck)
-        sentences << tr("No check of it is noted.");
-    else if (review.checks.empty())
-        sentences << tr("Not checked in this period; last on %1. Found: %2")
-                         .arg(formats.day(review.lastCheck->day),
-                              QString::fromStdString(review.lastCheck->found));
+    if (review.readings == 0)
+        sentences << tr("Not read with in this period.");
+    else if (review.inDoubt == 0)
+        sentences << tr("%n reading(s) in this period.", nullptr, review.readings);
     else
-        sentences << tr("%n check(s), the last on %1. Found: %2", nullptr,
+        sentences
+            << tr("%n reading(s) in this period, %1 of them in doubt: left out of band, drift and scatter.",
+                  nullptr, review.readings)
+                   .arg(formats.count(review.inDoubt));
+    if (!review.lastCheck)
+        return sentences << tr("No check of it is noted.");
+    const GaugeCheck& last = *review.lastCheck;
+    const QString day = formats.day(last.day);
+    const QString found = QString::fromStdString(last.found);
+    if (review.checks.empty())
+        sentences << tr("Not checked in this period; last on %1: %2", "day, what was found").arg(day, found);
+    else
+        sentences << tr("%n check(s), the last on %1: %2", "day, what was found",
                         static_cast<int>(review.checks.size()))
-                         .arg(formats.day(review.checks.back().day),
-                              QString::fromStdString(review.checks.back().found));
+                         .arg(day, found);
     for (const GaugeCheck& check : review.checks)
-        if (check.quarantineFrom)
-            sentences << tr("The check of %1 put it in doubt from %2 on. Found: %3")
+        if (check.id != last.id && check.quarantineFrom)
+            sentences << tr("The check of %1 put it in doubt from %2 on: %3")
                              .arg(formats.day(check.day), formats.day(*check.quarantineFrom),
                                   QString::fromStdString(check.found));
+    if (last.quarantineFrom)
+        sentences << tr("In doubt from %1 on, until a later check finds it usable.")
+                         .arg(formats.day(*last.quarantineFrom));
     return sentences;
 }
 

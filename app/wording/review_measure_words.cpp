@@ -76,8 +76,13 @@ QString ReviewWords::tooFewToTell(int readings)
     return tr("%n reading(s): too few to tell", nullptr, readings);
 }
 
+QString ReviewWords::noOffset(numbers::OffsetsState state)
+{
+    return state == numbers::OffsetsState::Estimated ? tr("too few to tell") : tr("cannot be told");
+}
+
 template <typename Who, typename NameOf>
-QStringList ReviewWords::offsets(const std::vector<MeasuredBy<Who>>& rows, const NameOf& nameOf) const
+QStringList ReviewWords::offsets(const std::vector<MeasuredBy<Who>>& rows, const NameOf& nameOf)
 {
     QStringList sentences;
     for (const MeasuredBy<Who>& row : rows) {
@@ -95,48 +100,59 @@ QStringList ReviewWords::offsets(const std::vector<MeasuredBy<Who>>& rows, const
     return sentences;
 }
 
+template <typename Who, typename NameOf>
+QString ReviewWords::readingsBy(const std::vector<MeasuredBy<Who>>& rows, const NameOf& nameOf)
+{
+    QStringList parts;
+    for (const MeasuredBy<Who>& row : rows)
+        parts << tr("%1 %n reading(s)", "who or what", row.readings).arg(nameOf(row.who));
+    return tr("%1.", "so many readings each").arg(SentenceParts::list(parts));
+}
+
 QStringList ReviewWords::personOffsets(const MeasurerOffsets& offsets) const
 {
+    if (offsets.persons.empty())
+        return {tr("Nobody read anything here that can be held against a band.")};
+    const auto nameOf = [this](PersonId id) { return personName(id); };
+    const QString each = readingsBy(offsets.persons, nameOf);
     switch (offsets.personsState) {
     case numbers::OffsetsState::OneLevel:
-        if (offsets.persons.empty())
-            return {tr("Nobody read anything here that can be held against a band.")};
-        return {tr("One person read everything: there is nobody to compare with.")};
+        return {each, tr("One person read everything: there is nobody to compare with.")};
     case numbers::OffsetsState::CannotBeToldApart:
-        return {tr("Who reads high or low cannot be told: %1.")
-                    .arg(hiddenBehind(offsets.personsHiddenBehind, numbers::OffsetFactor::Person))};
+        return {each, tr("Who reads high or low cannot be told: %1.")
+                          .arg(hiddenBehind(offsets.personsHiddenBehind, numbers::OffsetFactor::Person))};
     case numbers::OffsetsState::NoDegreesOfFreedom:
-        return {tr("Too few readings to tell the persons apart.")};
+        return {each, tr("Too few readings to tell the persons apart.")};
     case numbers::OffsetsState::Estimated:
         break;
     }
-    QStringList sentences = this->offsets(offsets.persons, [this](PersonId id) { return personName(id); });
+    QStringList sentences = ReviewWords::offsets(offsets.persons, nameOf);
     if (sentences.isEmpty())
         return {tr("No person’s distance from all of them can be told from none.")};
-    sentences << tr("Measure together once before the next rigging.");
-    return sentences;
+    return sentences << tr("Measure together once before the next rigging.");
 }
 
 QStringList ReviewWords::gaugeOffsets(const MeasurerOffsets& offsets) const
 {
+    if (offsets.gauges.empty())
+        return {};
+    const auto nameOf = [this](GaugeId id) { return gaugeName(id); };
+    const QString each = readingsBy(offsets.gauges, nameOf);
     switch (offsets.gaugesState) {
     case numbers::OffsetsState::OneLevel:
-        if (offsets.gauges.empty())
-            return {};
-        return {tr("Everything was read with one gauge: there is none to compare with.")};
+        return {each, tr("Everything was read with one gauge: there is none to compare with.")};
     case numbers::OffsetsState::CannotBeToldApart:
-        return {tr("Which gauge reads high or low cannot be told: %1.")
-                    .arg(hiddenBehind(offsets.gaugesHiddenBehind, numbers::OffsetFactor::LeafSet))};
+        return {each, tr("Which gauge reads high or low cannot be told: %1.")
+                          .arg(hiddenBehind(offsets.gaugesHiddenBehind, numbers::OffsetFactor::LeafSet))};
     case numbers::OffsetsState::NoDegreesOfFreedom:
-        return {tr("Too few readings to tell the gauges apart.")};
+        return {each, tr("Too few readings to tell the gauges apart.")};
     case numbers::OffsetsState::Estimated:
         break;
     }
-    QStringList sentences = this->offsets(offsets.gauges, [this](GaugeId id) { return gaugeName(id); });
+    QStringList sentences = ReviewWords::offsets(offsets.gauges, nameOf);
     if (sentences.isEmpty())
         return {tr("No gauge’s distance from all of them can be told from none.")};
-    sentences << tr("Check the set against a micrometer.");
-    return sentences;
+    return sentences << tr("Check the set against a micrometer.");
 }
 
 // Why one factor's differences are also another's.

@@ -81,7 +81,7 @@ QString ReviewWords::outsideSign(const CouplingReview& coupling)
     const OutsideCounts counts = countsOf(coupling.outside);
     QStringList parts;
     if (counts.outside > 0)
-        parts << tr("%n reading(s) outside", nullptr, counts.outside);
+        parts << tr("%n reading(s) outside its band", nullptr, counts.outside);
     if (counts.partSeated == 1)
         parts << tr("once found part-seated");
     else if (counts.partSeated > 1)
@@ -135,31 +135,21 @@ QString ReviewWords::gravest(const CouplingReview& coupling)
     const QString name = nameOf(coupling);
     switch (coupling.signs.front()) {
     case Sign::Drift: {
-        const bool isUp = coupling.movement->drift->isUp;
-        const QString rigging = riggingAt(*coupling.movement, coupling.movement->drift->onset);
-        QStringList sentences;
-        sentences << (isUp ? tr("%1 is opening since about rigging %2.").arg(name, rigging)
-                           : tr("%1 is closing since about rigging %2.").arg(name, rigging))
-                  << driftSentence(coupling) << forecastSentence(coupling);
-        if (coupling.otherSideMovesToo)
-            sentences << tr("The same circuit on the other side moves the same way: usage or season, before "
-                            "one coupling.");
-        sentences.removeAll(QString{});
-        return sentences.join(QLatin1Char(' '));
+        const DriftFlag& flag = *coupling.movement->drift;
+        const QString rigging = riggingAt(*coupling.movement, flag.onset);
+        return flag.isUp ? tr("%1 is opening since about rigging %2.").arg(name, rigging)
+                         : tr("%1 is closing since about rigging %2.").arg(name, rigging);
     }
     case Sign::ScatterGrew:
-        return tr("%1 scatters more. %2").arg(name, scatterSentence(coupling));
+        return tr("%1 scatters %2 times as much as its baseline.")
+            .arg(name, ratio(*coupling.movement->scatter));
     case Sign::Step:
-        return tr("%1 moved in one step. %2").arg(name, stepSentence(coupling));
+        return tr("%1 moved in one step at about rigging %2.")
+            .arg(name, riggingNumber(*coupling.movement->stepAt()));
     case Sign::OpenQuestion: {
         const Question& first = coupling.openQuestions.front().question;
-        const QString day = Formats{}.day(first.stamp.when.localDay());
-        const int more = static_cast<int>(coupling.openQuestions.size()) - 1;
-        if (more > 0)
-            return tr("%1: %2, open since %3, and %n more open question(s).", nullptr, more)
-                .arg(name, askedShort(first.kind), day);
-        return tr("%1: %2, open since %3. Nobody has said what was found.")
-            .arg(name, askedShort(first.kind), day);
+        return tr("%1: %2, open since %3.", "coupling, what is asked, day")
+            .arg(name, askedShort(first.kind), Formats{}.day(first.stamp.when.localDay()));
     }
     case Sign::Outside:
     case Sign::NearEdge:
@@ -174,6 +164,48 @@ QString ReviewWords::gravest(const CouplingReview& coupling)
         break;
     }
     return tr("%1: %2.", "coupling, what stands out").arg(name, sign(coupling.signs.front(), coupling));
+}
+
+QString ReviewWords::gravestFigures(const CouplingReview& coupling) const
+{
+    if (coupling.signs.empty())
+        return {};
+    QStringList sentences;
+    switch (coupling.signs.front()) {
+    case Sign::Drift:
+        sentences << driftSentence(coupling) << forecastSentence(coupling);
+        if (coupling.otherSideMovesToo)
+            sentences << tr("The same circuit on the other side moves the same way: usage or season, before "
+                            "one coupling.");
+        break;
+    case Sign::ScatterGrew:
+        sentences << scatterSentence(coupling);
+        break;
+    case Sign::Step:
+        sentences << stepSentence(coupling);
+        break;
+    case Sign::OpenQuestion:
+        sentences << tr("Nobody has said yet what was found.");
+        if (coupling.openQuestions.size() > 1)
+            sentences << tr("%n more open question(s) on it.", nullptr,
+                            static_cast<int>(coupling.openQuestions.size()) - 1);
+        break;
+    case Sign::Outside:
+        sentences << whatLastLayOutside(coupling.outside.back()) << whatCameOf(coupling.outside.back());
+        break;
+    case Sign::NearEdge:
+    case Sign::GapIsNoWitness:
+    case Sign::DriftEnded:
+    case Sign::ScatterShrank:
+    case Sign::NotRead:
+    case Sign::NoBand:
+    case Sign::MissedRiggings:
+    case Sign::ThinBand:
+    case Sign::PartSeatedNeverShown:
+        break;
+    }
+    sentences.removeAll(QString{});
+    return sentences.join(QLatin1Char(' '));
 }
 
 QString ReviewWords::nothingGrave(const AirframeReview& review)

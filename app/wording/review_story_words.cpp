@@ -82,6 +82,12 @@ QString ReviewWords::outsideTitle(const OutsideStory& story) const
              Formats{}.interval(story.reading.interval));
 }
 
+QString ReviewWords::whatLastLayOutside(const OutsideStory& story) const
+{
+    return tr("Last on %1: %2.", "day, reading")
+        .arg(dayOf(story.reading.when), Formats{}.interval(story.reading.interval));
+}
+
 QStringList ReviewWords::outside(const OutsideStory& story) const
 {
     QStringList sentences;
@@ -95,15 +101,19 @@ QStringList ReviewWords::outside(const OutsideStory& story) const
         sentences << tr("Shown then: %1.").arg(VerdictWords::word(story.shown->judgement.verdict));
     if (story.corrected)
         sentences << correctedTo(*story.corrected);
-    if (story.question) {
-        const QString closed = resolution(*story.question);
-        sentences << (closed.isEmpty() ? tr("Still open: nobody has said what was found.") : closed);
-    } else if (!story.corrected) {
-        sentences << tr("No question was asked, and nothing is noted of what was found.");
-    }
+    sentences << whatCameOf(story);
     if (const QString later = readAfterwards(story); !later.isEmpty())
         sentences << later;
+    sentences.removeAll(QString{});
     return sentences;
+}
+
+QString ReviewWords::whatCameOf(const OutsideStory& story) const
+{
+    if (story.question)
+        return story.question->isOpen() ? tr("Still open: nobody has said what was found.")
+                                        : resolution(*story.question);
+    return story.corrected ? QString{} : tr("No question was asked, and nothing is noted of what was found.");
 }
 
 QString ReviewWords::placeOf(const OutsideStory& story) const

@@ -57,19 +57,42 @@ QString ReviewWords::ratio(const ScatterNow& scatter)
 
 QString ReviewWords::drift(const CouplingReview& coupling)
 {
+    return lineOf(coupling)
+               ? tr("%1 (%2)", "drift, its interval").arg(driftFigure(coupling), driftInterval(coupling))
+               : QString{};
+}
+
+QString ReviewWords::driftFigure(const CouplingReview& coupling)
+{
     const auto* line = lineOf(coupling);
-    if (!line)
-        return {};
-    return tr("%1 (%2 to %3)", "drift, ends of its interval")
-        .arg(signedMm(line->slope), signedMm(line->slope95.lower), signedMm(line->slope95.upper));
+    return line ? signedMm(line->slope) : QString{};
+}
+
+QString ReviewWords::driftInterval(const CouplingReview& coupling)
+{
+    const auto* line = lineOf(coupling);
+    return line ? tr("%1 to %2", "ends of an interval")
+                      .arg(signedMm(line->slope95.lower), signedMm(line->slope95.upper))
+                : QString{};
 }
 
 QString ReviewWords::scatter(const CouplingReview& coupling)
 {
+    return scatterOf(coupling) ? tr("%1 (%2)", "scatter now, of the baseline")
+                                     .arg(scatterNow(coupling), scatterBefore(coupling))
+                               : QString{};
+}
+
+QString ReviewWords::scatterNow(const CouplingReview& coupling)
+{
     const ScatterNow* scatter = scatterOf(coupling);
-    return scatter ? tr("%1 (was %2)", "scatter now, of the baseline")
-                         .arg(figure(scatter->now), figure(scatter->baseline))
-                   : QString{};
+    return scatter ? figure(scatter->now) : QString{};
+}
+
+QString ReviewWords::scatterBefore(const CouplingReview& coupling)
+{
+    const ScatterNow* scatter = scatterOf(coupling);
+    return scatter ? tr("was %1", "scatter of the baseline").arg(figure(scatter->baseline)) : QString{};
 }
 
 QString ReviewWords::chanceOf(double chance)

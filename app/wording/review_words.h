@@ -26,16 +26,21 @@ public:
     // What stands out, as a phrase in the middle of a sentence: "opening since about rigging 233"
     static QString sign(Sign sign, const CouplingReview& coupling);
     static QStringList signs(const CouplingReview& coupling); // gravest first; also what comes with a drift
-    // The same of the gravest one as a sentence of its own with its figures.
+    // The same of the gravest one as a sentence of its own, and the figures that belong to it.
     static QString gravest(const CouplingReview& coupling);
+    QString gravestFigures(const CouplingReview& coupling) const;
     static bool isGrave(Sign sign); // worth a sentence at the top
     static QString nothingGrave(const AirframeReview& review);
     static QString caution(); // a band is a past, never a limit; one sign only
 
     // Figures of a coupling: short for a table; `why…` in place of a figure that cannot be known.
-    static QString drift(const CouplingReview& coupling);   // "+0.29 (+0.20 to +0.38)"
-    static QString scatter(const CouplingReview& coupling); // "0.041 (was 0.018)"
-    static QString chance(const CouplingReview& coupling);  // "0.93", "< 0.01"
+    static QString drift(const CouplingReview& coupling);         // "+0.29 (+0.20 to +0.38)"
+    static QString driftFigure(const CouplingReview& coupling);   // "+0.29"
+    static QString driftInterval(const CouplingReview& coupling); // "+0.20 to +0.38"
+    static QString scatter(const CouplingReview& coupling);       // "0.041 (was 0.018)"
+    static QString scatterNow(const CouplingReview& coupling);    // "0.041"
+    static QString scatterBefore(const CouplingReview& coupling); // "was 0.018"
+    static QString chance(const CouplingReview& coupling);        // "0.93", "< 0.01"
     static QString chanceOf(double chance);
     static QString whyNoDrift(const CouplingReview& coupling);
     static QString whyNoChance(const CouplingReview& coupling, const ReviewPeriod& period);
@@ -56,6 +61,8 @@ public:
     QStringList personOffsets(const MeasurerOffsets& offsets) const;
     QStringList gaugeOffsets(const MeasurerOffsets& offsets) const;
     static QString tooFewToTell(int readings); // in place of an offset
+    // The same beside the number of readings.
+    static QString noOffset(numbers::OffsetsState state);
 
     // Outside its band
     QString outsideTitle(const OutsideStory& story) const; // "Right aileron, 20 April 2025: 0.10–0.15 mm"
@@ -93,11 +100,15 @@ private:
     QString personName(PersonId id) const;     // never empty
     QString afterShift(const SharedShiftStory& story, const std::vector<Day>& days) const;
     QString readBy(const Reading& reading) const;
+    QString whatLastLayOutside(const OutsideStory& story) const;
+    QString whatCameOf(const OutsideStory& story) const; // empty: the correction says it
     QString placeOf(const OutsideStory& story) const;
     QString correctedTo(const Reading& correction) const;
     QString readAfterwards(const OutsideStory& story) const;
     template <typename Who, typename NameOf>
-    QStringList offsets(const std::vector<MeasuredBy<Who>>& rows, const NameOf& nameOf) const;
+    static QStringList offsets(const std::vector<MeasuredBy<Who>>& rows, const NameOf& nameOf);
+    template <typename Who, typename NameOf>
+    static QString readingsBy(const std::vector<MeasuredBy<Who>>& rows, const NameOf& nameOf);
 
     const AirframeFacts& m_facts;
 };

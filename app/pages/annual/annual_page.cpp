@@ -1,0 +1,283 @@
+#include "app/pages/annual/annual_page.h"
+
+#include "app/pages/annual/annual_panel.h"
+#include "app/pages/annual/panel_columns.h"
+#include "app/pages/annual/review_table.h"
+#include "app/pages/annual/stands_out_card.h"
+#include "app/widgets/flow_scroll.h"
+#include "app/widgets/parts.h"
+#include "app/widgets/wrap_layout.h"
+#include "app/wording/annual_words.h"
+#include "app/wording/problem_words.h"
+#include "app/wording/review_words.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QScrollBar>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+constexpr int kGap = 14;
+constexpr double kShiftsHeight = 132;
+
+PictureBlock shiftsPicture(const std::vector<ShiftDay>& shifts)
+{
+    return {kShiftsHeight, [shifts](QSizeF size, const FontSizes& fonts) {
+                const ShiftsPicture picture = layoutShifts(shifts, size, fonts);
+                return LaidPicture{
+                    [picture](QPainter& painter, const Theme& theme) { paint(painter, picture, theme); },
+                    picture.inWords};
+            }};
+}
+
+std::optional<PictureBlock> offsetsPicture(const std::vector<OffsetRow>& rows)
+{
+    const auto isTold = [](const OffsetRow& row) { return row.offset.has_value(); };
+    if (std::ranges::none_of(rows, isTold))
+        return std::nullopt;
+    return PictureBlock{heightOfOffsets(rows, FontSizes{}), [rows](QSizeF size, const FontSizes& fonts) {
+                            const OffsetsPicture picture = layoutOffsets(rows, size, fonts);
+                            return LaidPicture{[picture](QPainter& painter, const Theme& theme) {
+                                                   paint(painter, picture, theme);
+                                               },
+                                               picture.inWords};
+                        }};
+}
+
+} // namespace
+
+AnnualPage::AnnualPage(const Records& records, const Clock& clock, QWidget* parent)
+    : Page{parent}, m_presenter{records, clock}
+{
+    setObjectName("annual");
+    setFocusPolicy(Qt::StrongFocus);
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(0, 0, 0, 0);
+    m_stack = new QStackedWidget;
+    m_scroll = new FlowScroll{makeContent()};
+    m_scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    m_stack->addWidget(m_scroll);
+    m_message = labelOf({}, "body", "annualMessage");
+    m_message->setAlignment(Qt::AlignCenter);
+    m_message->setMargin(24);
+    m_stack->addWidget(m_message);
+    layout->addWidget(m_stack);
+    setLook({});
+    showMessage(AnnualWords::noAirframe());
+}
+
+QWidget* AnnualPage::makeContent()
+{
+    auto* content = new QWidget;
+    auto* layout = new QVBoxLayout{content};
+    layout->setContentsMargins(kGap, kGap, kGap, kGap);
+    layout->setSpacing(kGap);
+    layout->addWidget(makeHead());
+    m_standsOut = new StandsOutCard;
+    layout->addWidget(m_standsOut);
+    layout->addWidget(makeTableCard());
+    layout->addWidget(makePanels());
+    layout->addWidget(labelOf(ReviewWords::caution(), "caution"));
+    layout->addStretch(1);
+    return content;
+}
+
+QWidget* AnnualPage::makeHead()
+{
+    auto* head = new QWidget;
+    auto* layout = new QHBoxLayout{head};
+    layout->setContentsMargins(6, 0, 6, 0);
+    layout->setSpacing(10);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(0);
+    m_title = labelOf({}, "title", "annualTitle");
+    m_counted = labelOf({}, "soft", "annualCounted");
+    words->addWidget(m_title);
+    words->addWidget(m_counted);
+    m_periods = new QComboBox;
+    m_periods->setObjectName("annualPeriod");
+    m_periods->setAccessibleName(AnnualWords::periodName());
+    m_periods->setToolTip(AnnualWords::period());
+    m_periods->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    auto* name = labelOf(AnnualWords::period(), "label");
+    name->setWordWrap(false);
+    name->setBuddy(m_periods);
+    m_report = buttonOf(AnnualWords::report(), "annualReport", "primary");
+    m_report->hide(); // until there is a report to write
+    layout->addLayout(words, 1);
+    layout->addWidget(name);
+    layout->addWidget(m_periods);
+    layout->addWidget(m_report);
+    connect(m_periods, &QComboBox::activated, this, [this](int index) {
+        read(m_view.periods[static_cast<std::size_t>(index)]);
+        m_table->setFocus();
+    });
+    connect(m_report, &QPushButton::clicked, this, [this] { emit reportWanted(m_view.period()); });
+    return head;
+}
+
+QWidget* AnnualPage::makeTableCard()
+{
+    auto* card = new QFrame;
+    card->setProperty("card", true);
+    auto* layout = new QVBoxLayout{card};
+    layout->setContentsMargins(12, 8, 12, 8);
+    layout->setSpacing(4);
+    m_table = new ReviewTable;
+    layout->addWidget(m_table);
+    auto* foot = new QHBoxLayout;
+    m_meaning = buttonOf(AnnualWords::meaning(), "columnMeaning", "link");
+    m_meaning->setCheckable(true);
+    foot->addWidget(m_meaning);
+    foot->addWidget(labelOf(AnnualWords::tableKeys(), "soft"), 1);
+    layout->addLayout(foot);
+    QStringList meanings;
+    for (int column = 0; column < kAnnualColumns; ++column)
+        meanings << AnnualWords::meaningOf(static_cast<AnnualColumn>(column));
+    meanings << AnnualWords::meaningOfMarks();
+    m_meanings = labelOf(meanings.join(QLatin1Char('\n')), "body", "columnMeanings");
+    m_meanings->setMargin(8);
+    m_meanings->hide();
+    layout->addWidget(m_meanings);
+    connect(m_table, &ReviewTable::couplingOpened, this, [this](CouplingId coupling) {
+        emit trendWanted(m_view.chosen == 0 ? std::nullopt : std::optional{m_view.period()}, coupling);
+    });
+    connect(m_meaning, &QPushButton::toggled, this, &AnnualPage::showMeaning);
+    return card;
+}
+
+QWidget* AnnualPage::makePanels()
+{
+    m_panels = new PanelColumns;
+    const auto add = [this](int column, const QString& title, const QString& legend, const char* name) {
+        auto* panel = new AnnualPanel{title, legend, name};
+        m_panels->add(panel, column);
+        return panel;
+    };
+    m_shifts = add(0, AnnualWords::shiftsTitle(), AnnualWords::shiftsLegend(), "shiftsPanel");
+    m_measurers = add(1, AnnualWords::measurersTitle(), AnnualWords::measurersLegend(), "measurersPanel");
+    m_outside = add(0, AnnualWords::outsideTitle(), {}, "outsidePanel");
+    m_questions = add(1, AnnualWords::questionsTitle(), {}, "questionsPanel");
+    m_gauges = add(1, AnnualWords::gaugesTitle(), {}, "gaugesPanel");
+    m_changes = add(0, AnnualWords::changesTitle(), {}, "changesPanel");
+    m_tooFew = add(0, AnnualWords::tooFewTitle(), {}, "tooFewPanel");
+    m_riggings = add(0, AnnualWords::riggingsTitle(), {}, "riggingsPanel");
+    return m_panels;
+}
+
+void AnnualPage::setLook(const Look& look)
+{
+    m_look = look;
+    m_standsOut->setLook(look);
+    m_table->setLook(look);
+    m_panels->setTextScale(look.fonts.scale);
+    for (AnnualPanel* panel : m_panels->findChildren<AnnualPanel*>())
+        panel->setLook(look);
+}
+
+void AnnualPage::showAirframe(std::optional<AirframeId> airframe)
+{
+    if (m_airframe != airframe) {
+        m_period.reset();
+        m_scroll->verticalScrollBar()->setValue(0);
+    }
+    m_airframe = airframe;
+    read(m_period);
+}
+
+void AnnualPage::read(const std::optional<ReviewPeriod>& period)
+{
+    m_period = period;
+    if (!m_airframe)
+        return showMessage(AnnualWords::noAirframe());
+    auto view = m_presenter.view(*m_airframe, period);
+    if (!view) {
+        const QString sentence = ProblemWords::sentence(view.problem(), {});
+        showMessage(sentence);
+        emit problemArose(sentence);
+        return;
+    }
+    m_view = std::move(view).value();
+    display();
+}
+
+void AnnualPage::display()
+{
+    if (m_view.rows.empty())
+        return showMessage(AnnualWords::noCouplings());
+    m_title->setText(m_view.title);
+    m_counted->setText(m_view.counted);
+    m_periods->clear();
+    for (const ReviewPeriod& period : m_view.periods)
+        m_periods->addItem(AnnualWords::choice(period));
+    m_periods->setCurrentIndex(static_cast<int>(m_view.chosen));
+    m_standsOut->display(m_view);
+    m_table->display(m_view.rows);
+    displayPanels();
+    m_stack->setCurrentWidget(m_scroll);
+    if (window()->focusWidget() == this) // it came to the page before there was a table
+        m_table->setFocus();
+}
+
+void AnnualPage::displayPanels()
+{
+    m_shifts->showPictures(
+        {{m_view.shifts.empty() ? std::nullopt : std::optional{shiftsPicture(m_view.shifts)},
+          AnnualWords::shiftsTitle(), m_view.shiftSentences}});
+    m_measurers->showPictures(
+        {{offsetsPicture(m_view.persons), AnnualWords::measurersTitle(), m_view.personSentences},
+         {offsetsPicture(m_view.gauges), AnnualWords::gaugesTitle(), m_view.gaugeSentences}});
+    m_outside->showStories(m_view.outside, ReviewWords::noneOutside());
+    m_questions->showStories(m_view.questions, ReviewWords::noQuestion(), AnnualWords::questionsHint());
+    m_gauges->showStories(m_view.gaugeStories, AnnualWords::noGauge());
+    m_changes->showStories(m_view.changes, ReviewWords::noChange());
+    m_tooFew->showStories(m_view.tooFew, {});
+    m_riggings->showSentences(m_view.riggings);
+}
+
+void AnnualPage::showMessage(const QString& sentence)
+{
+    m_message->setText(sentence);
+    m_stack->setCurrentWidget(m_message);
+}
+
+void AnnualPage::showMeaning(bool shown)
+{
+    m_meaning->setChecked(shown);
+    m_meanings->setVisible(shown);
+}
+
+void AnnualPage::focusInEvent(QFocusEvent* event)
+{
+    Page::focusInEvent(event);
+    if (m_stack->currentWidget() == m_scroll)
+        m_table->setFocus();
+}
+
+void AnnualPage::keyPressEvent(QKeyEvent* event)
+{
+    QScrollBar* bar = m_scroll->verticalScrollBar();
+    const bool hasContent = m_stack->currentWidget() == m_scroll;
+    if (hasContent && isKey(*event, AnnualWords::keyPeriod())) {
+        m_periods->setFocus();
+        m_periods->showPopup();
+    } else if (hasContent && isKey(*event, AnnualWords::keyMeaning())) {
+        showMeaning(!m_meaning->isChecked());
+    } else if (hasContent && !m_report->isHidden() && isKey(*event, AnnualWords::keyReport())) {
+        m_report->click();
+    } else if (event->key() == Qt::Key_PageDown) {
+        bar->triggerAction(QScrollBar::SliderPageStepAdd);
+    } else if (event->key() == Qt::Key_PageUp) {
+        bar->triggerAction(QScrollBar::SliderPageStepSub);
+    } else {
+        Page::keyPressEvent(event);
+    }
+}
+
+} // namespace rig

@@ -1,0 +1,80 @@
+#pragma once
+
+#include "app/pages/annual/annual_presenter.h"
+#include "app/pages/page.h"
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace rig {
+
+class AnnualPanel;
+class FlowScroll;
+class PanelColumns;
+class ReviewTable;
+class StandsOutCard;
+
+// Before the annual: what stands out, every coupling ranked, and the panels that say why. Keys: P period, M
+// what the columns mean, R report, Page Up and Page Down.
+class AnnualPage : public Page
+{
+    Q_OBJECT
+
+public:
+    // Both must outlive the page.
+    AnnualPage(const Records& records, const Clock& clock, QWidget* parent = nullptr);
+
+    void showAirframe(std::optional<AirframeId> airframe) override;
+    void setLook(const Look& look) override;
+
+signals:
+    // The period where it is not the current one.
+    void trendWanted(const std::optional<ReviewPeriod>& period, CouplingId coupling);
+    void reportWanted(const ReviewPeriod& period);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+
+private:
+    QWidget* makeContent();
+    QWidget* makeHead();
+    QWidget* makeTableCard();
+    QWidget* makePanels();
+    void read(const std::optional<ReviewPeriod>& period);
+    void display();
+    void displayPanels();
+    void showMessage(const QString& sentence);
+    void showMeaning(bool shown);
+
+    AnnualPresenter m_presenter;
+    AnnualView m_view;
+    std::optional<AirframeId> m_airframe;
+    std::optional<ReviewPeriod> m_period; // as chosen; empty: the current one
+    Look m_look;
+
+    QStackedWidget* m_stack = nullptr;
+    QLabel* m_message = nullptr;
+    FlowScroll* m_scroll = nullptr;
+    QLabel* m_title = nullptr;
+    QLabel* m_counted = nullptr;
+    QComboBox* m_periods = nullptr;
+    QPushButton* m_report = nullptr;
+    StandsOutCard* m_standsOut = nullptr;
+    ReviewTable* m_table = nullptr;
+    QPushButton* m_meaning = nullptr;
+    QLabel* m_meanings = nullptr;
+    PanelColumns* m_panels = nullptr;
+    AnnualPanel* m_shifts = nullptr;
+    AnnualPanel* m_measurers = nullptr;
+    AnnualPanel* m_outside = nullptr;
+    AnnualPanel* m_questions = nullptr;
+    AnnualPanel* m_gauges = nullptr;
+    AnnualPanel* m_changes = nullptr;
+    AnnualPanel* m_tooFew = nullptr;
+    AnnualPanel* m_riggings = nullptr;
+};
+
+} // namespace rig

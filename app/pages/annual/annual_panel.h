@@ -1,0 +1,48 @@
+#pragma once
+
+#include "app/pages/annual/annual_view.h"
+#include "app/report/blocks.h"
+#include "app/theme/theme.h"
+
+#include <QFrame>
+
+#include <optional>
+
+class QVBoxLayout;
+
+namespace rig {
+
+// A picture with what it says below.
+struct PictureWithWords
+{
+    std::optional<PictureBlock> picture;
+    QString name;
+    QStringList sentences;
+};
+
+// One card below the ranked table. What it shows is made anew each time.
+class AnnualPanel : public QFrame
+{
+    Q_OBJECT
+
+public:
+    // `legend` may be empty.
+    AnnualPanel(const QString& title, const QString& legend, const char* objectName,
+                QWidget* parent = nullptr);
+
+    void setLook(const Look& look);
+    void showPictures(const std::vector<PictureWithWords>& pictures);
+    // `none` stands where there are no stories, `hint` below them where there are.
+    void showStories(const std::vector<AnnualStory>& stories, const QString& none, const QString& hint = {});
+    void showSentences(const QStringList& sentences);
+
+private:
+    QVBoxLayout* begin();
+    QWidget* storyOf(const AnnualStory& story) const;
+
+    Look m_look;
+    QVBoxLayout* m_layout = nullptr;
+    QWidget* m_inside = nullptr;
+};
+
+} // namespace rig

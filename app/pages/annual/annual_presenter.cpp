@@ -1,0 +1,251 @@
+#include "app/pages/annual/annual_presenter.h"
+
+#include "app/wording/annual_words.h"
+#include "app/wording/review_words.h"
+#include "core/clock.h"
+#include "core/review/airframe_review.h"
+#include "core/store/airframe_facts.h"
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+constexpr std::size_t kMostHeadlines = 3;
+
+class AnnualMaker
+{
+public:
+    AnnualMaker(const AirframeFacts& facts, const AirframeReview& review)
+        : m_facts{facts}, m_review{review}, m_words{facts}
+    {
+    }
+
+    AnnualView make()
+    {
+        m_view.title = ReviewWords::title(m_review.period);
+        m_view.counted = ReviewWords::counted(m_review);
+        for (const CouplingReview& one : m_review.couplings)
+            m_view.rows.push_back(rowOf(one));
+        addHeadlines();
+        addShifts();
+        addOffsets();
+        addOutside();
+        addQuestions();
+        for (const GaugeReview& one : m_review.gauges)
+            m_view.gaugeStories.push_back(storyOf(one));
+        addChanges();
+        for (const QString& sentence : ReviewWords::tooFew(m_review))
+            m_view.tooFew.push_back({{}, sentence, {}, {}, {}});
+        m_view.riggings = ReviewWords::riggings(m_review);
+        return std::move(m_view);
+    }
+
+private:
+    AnnualRow rowOf(const CouplingReview& one) const
+    {
+        AnnualRow row;
+        row.coupling = one.coupling.id;
+        row.name = QString::fromStdString(one.coupling.name);
+        row.latestInWords = ReviewWords::latest(one);
+        row.bar.band = one.band;
+        if (one.latest) {
+            row.latest = one.latestJudgement->verdict;
+            row.bar.reading = one.latest->reading.interval;
+            row.bar.verdict = row.latest;
+        }
+        if (!one.band)
+            row.noBand = ReviewWords::noBand(one);
+        addFigures(one, row);
+        row.openQuestions = static_cast<int>(one.openQuestions.size());
+        row.signs = ReviewWords::signs(one);
+        row.isGrave = !one.signs.empty() && ReviewWords::isGrave(one.signs.front());
+        return row;
+    }
+
+    void addFigures(const CouplingReview& one, AnnualRow& row) const
+    {
+        row.drift.figure = ReviewWords::driftFigure(one);
+        row.drift.instead = ReviewWords::whyNoDrift(one);
+        if (!row.drift.figure.isEmpty()) {
+            row.drift.beside = ReviewWords::driftInterval(one);
+            row.drift.sortedBy = one.movement->line->slope;
+            row.drift.standsOut = one.has(Sign::Drift);
+        }
+        row.scatter.figure = ReviewWords::scatterNow(one);
+        row.scatter.instead = ReviewWords::whyNoDrift(one);
+        if (!row.scatter.figure.isEmpty()) {
+            row.scatter.beside = ReviewWords::scatterBefore(one);
+            row.scatter.sortedBy = one.movement->scatter->now;
+            row.scatter.standsOut = one.has(Sign::ScatterGrew);
+        }
+        row.chance.figure = ReviewWords::chance(one);
+        row.chance.instead = ReviewWords::whyNoChance(one, m_review.period);
+        if (!row.chance.figure.isEmpty()) {
+            row.chance.sortedBy = one.movement->forecast->chanceOutside;
+            row.chance.standsOut = one.has(Sign::Drift);
+        }
+    }
+
+    void addHeadlines()
+    {
+        for (const CouplingReview& one : m_review.couplings) {
+            if (one.signs.empty() || !ReviewWords::isGrave(one.signs.front()))
+                continue;
+            if (m_view.headlines.size() == kMostHeadlines) {
+                ++m_view.moreHeadlines;
+                continue;
+            }
+            const auto [shape, role] = markOf(one);
+            m_view.headlines.push_back(
+                {one.coupling.id, shape, role, ReviewWords::gravest(one), m_words.gravestFigures(one)});
+        }
+        if (m_view.headlines.empty())
+            m_view.nothingGrave = ReviewWords::nothingGrave(m_review);
+    }
+
+    static std::pair<MarkShape, Role> markOf(const CouplingReview& one)
+    {
+        if (one.signs.front() == Sign::OpenQuestion) {
+            const QuestionKind kind = one.openQuestions.front().question.kind;
+            return {shapeOf(kind), shapeRoleOf(kind)};
+        }
+        if (one.signs.front() == Sign::Outside)
+            return {MarkShape::Diamond, Role::Outside};
+        return {MarkShape::Triangle, Role::NearEdge};
+    }
+
+    void addShifts()
+    {
+        for (const DayShift& day : m_review.shifts) {
+            ShiftDay one;
+            one.when = day.when;
+            one.rigging = day.rigging;
+            one.median = day.shift.median;
+            one.couplings = day.shift.scores;
+            one.isCalled = day.shift.isCalled;
+            if (one.isCalled)
+                one.cause = m_words.shiftCause(day).toStdString();
+            m_view.shifts.push_back(std::move(one));
+        }
+        for (const SharedShiftStory& story : m_review.sharedShifts)
+            m_view.shiftSentences << m_words.shift(story);
+        if (m_view.shiftSentences.isEmpty())
+            m_view.shiftSentences << ReviewWords::noShift(m_review);
+    }
+
+    template <typename Who>
+    static OffsetRow offsetOf(const MeasuredBy<Who>& measured, const QString& name,
+                              numbers::OffsetsState state)
+    {
+        OffsetRow row;
+        row.name = name.toStdString();
+        row.readings = measured.readings;
+        row.spread = measured.spread;
+        if (measured.offset) {
+            row.offset = measured.offset->estimate;
+            row.lower = measured.offset->lower;
+            row.upper = measured.offset->upper;
+            row.standsOut = measured.offset->isShown();
+        } else {
+            row.instead = ReviewWords::noOffset(state);
+        }
+        return row;
+    }
+
+    void addOffsets()
+    {
+        for (const auto& one : m_review.measurers.persons)
+            m_view.persons.push_back(offsetOf(one, QString::fromStdString(m_facts.nameOf(one.who)),
+                                              m_review.measurers.personsState));
+        for (const auto& one : m_review.measurers.gauges)
+            if (const Gauge* gauge = m_facts.gauge(one.who))
+                m_view.gauges.push_back(offsetOf(one, m_words.gauge(*gauge), m_review.measurers.gaugesState));
+        m_view.personSentences = m_words.personOffsets(m_review.measurers);
+        m_view.gaugeSentences = m_words.gaugeOffsets(m_review.measurers);
+    }
+
+    void addOutside()
+    {
+        std::vector<const OutsideStory*> stories;
+        for (const CouplingReview& one : m_review.couplings)
+            for (const OutsideStory& story : one.outside)
+                stories.push_back(&story);
+        const auto isOpen = [](const OutsideStory& story) {
+            return story.question && story.question->isOpen();
+        };
+        std::ranges::stable_sort(stories, [&](const OutsideStory* one, const OutsideStory* other) {
+            if (isOpen(*one) != isOpen(*other))
+                return isOpen(*one);
+            return other->reading.when < one->reading.when;
+        });
+        for (const OutsideStory* story : stories)
+            m_view.outside.push_back({m_words.outsideTitle(*story), m_words.outside(*story).join(' '),
+                                      MarkShape::Diamond, Role::Outside,
+                                      isOpen(*story) ? AnnualWords::stillOpen() : QString{}});
+    }
+
+    void addQuestions()
+    {
+        for (const QuestionStory& story : m_review.questions) {
+            if (!isOpenAtTheEnd(story))
+                continue;
+            const QuestionKind kind = story.question.kind;
+            m_view.questions.push_back({m_words.question(story), m_words.resolution(story), shapeOf(kind),
+                                        shapeRoleOf(kind), AnnualWords::stillOpen()});
+        }
+    }
+
+    // Closed since, in an earlier period, it was open then.
+    bool isOpenAtTheEnd(const QuestionStory& story) const
+    {
+        return !story.resolution || story.resolution->stamp.when.localDay() > m_review.period.to;
+    }
+
+    AnnualStory storyOf(const GaugeReview& one) const
+    {
+        AnnualStory story{m_words.gauge(one.gauge), m_words.gaugeStory(one).join(' '), {}, {}, {}};
+        if (one.isQuarantined || one.inDoubt > 0) {
+            story.shape = MarkShape::HalfDisc;
+            story.role = Role::Unknown;
+            story.state = AnnualWords::inDoubt();
+        }
+        return story;
+    }
+
+    void addChanges()
+    {
+        std::vector<std::pair<Day, QString>> changes;
+        for (const FittingChange& one : m_review.fittings)
+            changes.emplace_back(one.fitting.begins, m_words.fitting(one));
+        for (const Event& one : m_review.events)
+            changes.emplace_back(one.day, m_words.event(one));
+        std::ranges::stable_sort(changes, std::ranges::greater{}, &std::pair<Day, QString>::first);
+        for (auto& [day, sentence] : changes)
+            m_view.changes.push_back({{}, std::move(sentence), {}, {}, {}});
+    }
+
+    const AirframeFacts& m_facts;
+    const AirframeReview& m_review;
+    ReviewWords m_words;
+    AnnualView m_view;
+};
+
+} // namespace
+
+Result<AnnualView> AnnualPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& chosen) const
+{
+    const auto facts = factsOf(m_records, airframe);
+    if (!facts)
+        return facts.problem();
+    std::vector<ReviewPeriod> periods = reviewPeriods(facts.value(), m_clock.now().localDay());
+    const auto found = chosen ? std::ranges::find(periods, *chosen) : periods.begin();
+    const std::size_t index = found == periods.end() ? 0 : static_cast<std::size_t>(found - periods.begin());
+    AnnualView view = AnnualMaker{facts.value(), airframeReviewOf(facts.value(), periods[index])}.make();
+    view.periods = std::move(periods);
+    view.chosen = index;
+    return view;
+}
+
+} // namespace rig

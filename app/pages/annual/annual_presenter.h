@@ -1,0 +1,26 @@
+#pragma once
+
+#include "app/pages/annual/annual_view.h"
+#include "core/result.h"
+
+namespace rig {
+
+class Clock;
+class Records;
+
+// Facts -> AnnualView: what a period of one airframe says, what stands out first.
+class AnnualPresenter
+{
+public:
+    // Both must outlive this object.
+    AnnualPresenter(const Records& records, const Clock& clock) : m_records{records}, m_clock{clock} {}
+
+    // Of the period chosen; of the current one when there is none, or it is no longer one of the periods.
+    Result<AnnualView> view(AirframeId airframe, const std::optional<ReviewPeriod>& chosen) const;
+
+private:
+    const Records& m_records;
+    const Clock& m_clock;
+};
+
+} // namespace rig

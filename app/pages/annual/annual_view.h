@@ -1,0 +1,93 @@
+#pragma once
+
+#include "app/pictures/aircraft.h"
+#include "app/pictures/band_bar.h"
+#include "app/pictures/marks.h"
+#include "app/pictures/offsets.h"
+#include "core/review/review_period.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+namespace rig {
+
+// A figure of the table, or why there is none.
+struct AnnualFigure
+{
+    QString figure; // empty: cannot be known
+    QString beside; // its interval, or what it was before
+    QString instead;
+    std::optional<double> sortedBy;
+    bool standsOut = false;
+};
+
+// One coupling of the ranked table.
+struct AnnualRow
+{
+    CouplingId coupling;
+    QString name;
+    std::optional<Verdict> latest; // of the latest reading in the period; empty when there is none
+    QString latestInWords;
+    BandBarView bar;
+    QString noBand; // in place of the bar
+    AnnualFigure drift;
+    AnnualFigure scatter;
+    AnnualFigure chance;
+    int openQuestions = 0;
+    QStringList signs; // gravest first
+    bool isGrave = false;
+};
+
+// Something that stands out: one sentence, and its figures.
+struct AnnualHeadline
+{
+    CouplingId coupling;
+    MarkShape shape = MarkShape::Triangle;
+    Role role = Role::NearEdge;
+    QString sentence;
+    QString figures;
+};
+
+// A small story under its title, or one line without.
+struct AnnualStory
+{
+    QString title;
+    QString text;
+    std::optional<MarkShape> shape;
+    Role role = Role::InkSoft;
+    QString state; // "open", "in doubt": told beside the title
+};
+
+struct AnnualView
+{
+    QString title;
+    QString counted;
+    std::vector<ReviewPeriod> periods; // never empty
+    std::size_t chosen = 0;
+
+    std::vector<AnnualHeadline> headlines; // gravest first; the most there is room for
+    int moreHeadlines = 0;
+    QString nothingGrave; // when there are none
+    std::vector<AnnualRow> rows;
+
+    std::vector<ShiftDay> shifts;
+    QStringList shiftSentences;
+    std::vector<OffsetRow> persons;
+    QStringList personSentences;
+    std::vector<OffsetRow> gauges;
+    QStringList gaugeSentences;
+
+    std::vector<AnnualStory> outside; // open ones first, then the latest
+    std::vector<AnnualStory> questions;
+    std::vector<AnnualStory> gaugeStories;
+    std::vector<AnnualStory> changes;
+    std::vector<AnnualStory> tooFew;
+    QStringList riggings;
+
+    const ReviewPeriod& period() const { return periods[chosen]; }
+};
+
+} // namespace rig

@@ -1,0 +1,94 @@
+#include "app/wording/annual_words.h"
+
+#include "app/wording/formats.h"
+
+namespace rig {
+
+QString AnnualWords::choice(const ReviewPeriod& period)
+{
+    const QString from = Formats{}.day(period.from);
+    if (period.isCurrent)
+        return period.sinceAnnual ? tr("Since the annual of %1").arg(from)
+                                  : tr("Everything, from %1").arg(from);
+    return tr("%1 to %2", "days").arg(from, Formats{}.day(period.to));
+}
+
+QString AnnualWords::tableKeys()
+{
+    return tr("Enter on a row: its readings and what to look at. 1 to 7: sort by that column. 0: what stands "
+              "out first.");
+}
+
+QString AnnualWords::heading(AnnualColumn column)
+{
+    switch (column) {
+    case AnnualColumn::Coupling:
+        return tr("Coupling,\nlatest reading");
+    case AnnualColumn::Band:
+        return tr("Gap on\nits own band");
+    case AnnualColumn::Drift:
+        return tr("Drift, mm per\n100 riggings");
+    case AnnualColumn::Scatter:
+        return tr("Scatter,\nmm");
+    case AnnualColumn::Chance:
+        return tr("Chance outside\nat the annual");
+    case AnnualColumn::Questions:
+        return tr("Open\nquestions");
+    case AnnualColumn::StandsOut:
+    case AnnualColumn::Last_:
+        break;
+    }
+    return tr("What stands out,\ngravest first");
+}
+
+QString AnnualWords::meaningOf(AnnualColumn column)
+{
+    switch (column) {
+    case AnnualColumn::Coupling:
+        return tr("Coupling, latest reading: the last locked reading in this period and how it lies to the "
+                  "coupling’s own band.");
+    case AnnualColumn::Band:
+        return tr("Gap on its own band: green is where 95 % of this coupling’s locked readings fall, ochre is "
+                  "near its edge, grey is outside; the bar across is the latest reading. Every band is drawn "
+                  "equally wide, so that rows compare.");
+    case AnnualColumn::Drift:
+        return tr("Drift: how far the gap moves in 100 riggings, plus when it opens, with the 95 % interval "
+                  "below. An interval that holds 0 is no movement that can be told.");
+    case AnnualColumn::Scatter:
+        return tr(
+            "Scatter: how much the last ten readings differ among themselves, with that of the baseline "
+            "below. Springs, grease, wear and several measurers all show here.");
+    case AnnualColumn::Chance:
+        return tr("Chance outside at the annual: if the line goes on as it does, how likely a reading then "
+                  "lies outside the band. 1 would be certain.");
+    case AnnualColumn::Questions:
+        return tr("Open questions: what nobody has found out and signed for yet.");
+    case AnnualColumn::StandsOut:
+    case AnnualColumn::Last_:
+        break;
+    }
+    return tr("What stands out: signs, gravest first. None of them is a diagnosis, and an empty line says no "
+              "more than that.");
+}
+
+QString AnnualWords::meaningOfMarks()
+{
+    return tr(
+        "Marks: disc with a tick, inside; triangle, near the edge; diamond, outside; half disc, cannot "
+        "tell; dashed ring, no band yet; small ring, not read. A band is the coupling’s own past, never "
+        "a limit.");
+}
+
+QString AnnualWords::signs(const QStringList& signs)
+{
+    return signs.isEmpty() ? tr("nothing that these readings show") : signs.join(tr("; ", "between signs"));
+}
+
+QString AnnualWords::spoken(AnnualColumn column, const QString& figure, const QString& beside)
+{
+    const QString name = heading(column).replace(QLatin1Char('\n'), QLatin1Char(' '));
+    return beside.isEmpty() ? tr("%1: %2", "column, figure").arg(name, figure)
+                            : tr("%1: %2, %3", "column, figure, interval").arg(name, figure, beside);
+}
+
+} // namespace rig

@@ -1,0 +1,82 @@
+// Before the annual, by keys alone: what stood out before the last one, and where it is seen.
+
+#include "app/window/main_window.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+#include "tests/support/temp_store.h"
+
+#include <QAbstractItemView>
+#include <QComboBox>
+#include <QTableView>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class BeforeTheAnnualJourney : public testing::Test
+{
+protected:
+    BeforeTheAnnualJourney()
+    {
+        clock.set(dayOf(2026, 11, 2));
+        window.resize(1280, 800);
+        window.show();
+        window.openDemo();
+        window.activateWindow();
+        settle();
+    }
+
+    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier)
+    {
+        QWidget* popup = QApplication::activePopupWidget();
+        QWidget* target = window.focusWidget() ? window.focusWidget() : &window;
+        if (popup)
+            target = popup->focusWidget() ? popup->focusWidget() : popup;
+        QTest::keyClick(target, key, with);
+        settle();
+    }
+
+    static void settle()
+    {
+        for (int i = 0; i < 3; ++i)
+            QApplication::processEvents();
+    }
+
+    QWidget& page() { return *window.page(Moments::BeforeTheAnnual); }
+    QString row(int index, int column)
+    {
+        return part<QTableView>(page(), "reviewTable")
+            .model()
+            ->index(index, column)
+            .data(Qt::AccessibleTextRole)
+            .toString();
+    }
+
+    FixedClock clock;
+    ScriptedPrompts prompts;
+    MainWindow window{clock, prompts};
+};
+
+} // namespace
+
+TEST_F(BeforeTheAnnualJourney, GoesFromTheDriftBeforeTheLastAnnualToItsTrend)
+{
+    press(Qt::Key_3, Qt::ControlModifier);
+    EXPECT_EQ(textOf(page(), "annualTitle"), "Before the annual of 20 February 2027");
+    EXPECT_NE(textOf(page(), "annualCounted").find("by four people"), std::string::npos);
+    press(Qt::Key_P);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    EXPECT_EQ(textOf(page(), "annualTitle"), "Before the annual of 20 February 2026");
+    EXPECT_TRUE(row(0, 0).contains("Left flap")) << row(0, 0).toStdString();
+    EXPECT_TRUE(row(0, 6).contains("opening since about rigging")) << row(0, 6).toStdString();
+    EXPECT_TRUE(part<QLabel>(page(), "headline").text().contains("Left flap is opening"));
+    press(Qt::Key_Home);
+    press(Qt::Key_Return);
+    QWidget& trends = *window.page(Moments::Trends);
+    EXPECT_TRUE(trends.isVisible());
+    EXPECT_TRUE(part<QTableView>(trends, "readingsTable").accessibleName().contains("Left flap"));
+    press(Qt::Key_3, Qt::ControlModifier);
+    EXPECT_EQ(textOf(page(), "annualTitle"), "Before the annual of 20 February 2026");
+}

@@ -1,0 +1,155 @@
+#include "app/pages/annual/annual_page.h"
+#include "tests/pages/trends_scene.h"
+#include "tests/support/on_screen.h"
+
+#include <QComboBox>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTableView>
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class AnnualPageTest : public testing::Test
+{
+protected:
+    void show(double scale = 1)
+    {
+        page.setLook(lookAt(scale));
+        showAt(page, {1280, 744}, lookAt(scale));
+        page.showAirframe(scene.hangar.airframe);
+        page.setFocus();
+        QApplication::processEvents();
+    }
+
+    void tellAYear()
+    {
+        scene.baselineDay(dayOf(2026, 3, 7));
+        for (int i = 0; i < 24; ++i)
+            scene.rig(dayOf(2026, 4, 4) + std::chrono::days{7 * i}, i < 12 ? 500 : 550);
+        scene.event(dayOf(2026, 6, 1), EventKind::Annual, "by A. Quill");
+    }
+
+    QTableView& table() { return part<QTableView>(page, "reviewTable"); }
+    std::string first()
+    {
+        return table().model()->index(0, 0).data(Qt::AccessibleTextRole).toString().toStdString();
+    }
+    void press(Qt::Key key)
+    {
+        QTest::keyClick(&table(), key);
+        QApplication::processEvents();
+    }
+
+    TrendsScene scene;
+    AnnualPage page{scene.store.records(), scene.store.clock()};
+};
+
+} // namespace
+
+TEST_F(AnnualPageTest, SaysThatTheFileKnowsNoAirframe)
+{
+    page.showAirframe({});
+    EXPECT_NE(textOf(page, "annualMessage").find("no airframe"), std::string::npos);
+}
+
+TEST_F(AnnualPageTest, OpensTheTrendOfTheChosenRowOnEnter)
+{
+    tellAYear();
+    show();
+    std::vector<CouplingId> wanted;
+    std::vector<std::optional<ReviewPeriod>> periods;
+    QObject::connect(&page, &AnnualPage::trendWanted, &page,
+                     [&](const std::optional<ReviewPeriod>& period, CouplingId coupling) {
+                         wanted.push_back(coupling);
+                         periods.push_back(period);
+                     });
+    EXPECT_TRUE(table().hasFocus());
+    press(Qt::Key_Return);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    EXPECT_EQ(wanted, (std::vector{scene.hangar.leftAileron, scene.hangar.rightAileron}));
+    EXPECT_EQ(periods.front(), std::nullopt);
+}
+
+TEST_F(AnnualPageTest, SortsByAnyColumnAndBackByDigits)
+{
+    tellAYear();
+    show();
+    EXPECT_NE(first().find("Left aileron"), std::string::npos);
+    press(Qt::Key_1);
+    press(Qt::Key_1);
+    EXPECT_NE(first().find("Right aileron"), std::string::npos);
+    press(Qt::Key_4);
+    EXPECT_NE(first().find("Left aileron"), std::string::npos); // the other has no scatter: last either way
+    press(Qt::Key_4);
+    EXPECT_NE(first().find("Left aileron"), std::string::npos);
+    press(Qt::Key_0);
+    EXPECT_NE(first().find("Left aileron"), std::string::npos);
+}
+
+TEST_F(AnnualPageTest, KeepsTheChosenCouplingWhileItIsSorted)
+{
+    tellAYear();
+    show();
+    press(Qt::Key_Down);
+    press(Qt::Key_1);
+    press(Qt::Key_1);
+    EXPECT_EQ(table().currentIndex().row(), 0);
+}
+
+TEST_F(AnnualPageTest, SaysWhatTheColumnsMeanOnAKey)
+{
+    tellAYear();
+    show();
+    auto& meanings = part<QLabel>(page, "columnMeanings");
+    EXPECT_FALSE(meanings.isVisible());
+    press(Qt::Key_M);
+    EXPECT_TRUE(meanings.isVisible());
+    for (const char* column : {"Drift", "Scatter", "Chance", "never a limit"})
+        EXPECT_TRUE(meanings.text().contains(column)) << column;
+    press(Qt::Key_M);
+    EXPECT_FALSE(meanings.isVisible());
+}
+
+TEST_F(AnnualPageTest, ShowsAnotherPeriodWhenItIsChosen)
+{
+    tellAYear();
+    show();
+    auto& periods = part<QComboBox>(page, "annualPeriod");
+    EXPECT_EQ(periods.count(), 3);
+    periods.setCurrentIndex(1);
+    emit periods.activated(1);
+    EXPECT_EQ(textOf(page, "annualTitle"), "Before the annual of 1 June 2026");
+    page.showAirframe(scene.hangar.airframe); // back from another page: the period is still chosen
+    EXPECT_EQ(periods.currentIndex(), 1);
+}
+
+TEST_F(AnnualPageTest, ScrollsByThePageKeysFromTheTable)
+{
+    tellAYear();
+    show();
+    QScrollBar* bar = page.findChild<QScrollArea*>()->verticalScrollBar();
+    press(Qt::Key_PageDown);
+    EXPECT_GT(bar->value(), 0);
+    press(Qt::Key_PageUp);
+    EXPECT_EQ(bar->value(), 0);
+}
+
+TEST_F(AnnualPageTest, ClipsNothingAtTheUsualAndALargeTextSize)
+{
+    tellAYear();
+    for (const double scale : {1.0, 1.5}) {
+        show(scale);
+        expectNothingClipped(page);
+        EXPECT_EQ(table().horizontalScrollBar()->maximum(), 0) << scale;
+        int rows = 0;
+        for (int row = 0; row < table().model()->rowCount(); ++row)
+            rows += table().rowHeight(row);
+        EXPECT_GE(table().viewport()->height(), rows) << scale;
+    }
+}

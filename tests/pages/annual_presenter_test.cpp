@@ -1,0 +1,144 @@
+#include "app/pages/annual/annual_presenter.h"
+#include "tests/pages/trends_scene.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class BeforeTheAnnual : public testing::Test
+{
+protected:
+    AnnualView view(const std::optional<ReviewPeriod>& period = {})
+    {
+        return must(
+            AnnualPresenter{scene.store.records(), scene.store.clock()}.view(scene.hangar.airframe, period));
+    }
+
+    static const AnnualRow& row(const AnnualView& view, const QString& name)
+    {
+        const auto found = std::ranges::find(view.rows, name, &AnnualRow::name);
+        EXPECT_NE(found, view.rows.end()) << name.toStdString();
+        return *found;
+    }
+
+    // Twelve riggings where the band is, twelve well above it.
+    void tellADrift()
+    {
+        scene.baselineDay(dayOf(2026, 3, 7));
+        for (int i = 0; i < 24; ++i)
+            scene.rig(dayOf(2026, 4, 4) + std::chrono::days{7 * i}, i < 12 ? 500 : 550);
+    }
+
+    TrendsScene scene;
+};
+
+} // namespace
+
+TEST_F(BeforeTheAnnual, SaysOfACouplingWithoutReadingsThatNothingIsKnown)
+{
+    const AnnualView before = view();
+    EXPECT_EQ(before.title, "Before the annual");
+    EXPECT_TRUE(before.counted.contains("no reading")) << before.counted.toStdString();
+    const AnnualRow& left = row(before, "Left aileron");
+    EXPECT_EQ(left.latest, std::nullopt);
+    EXPECT_EQ(left.latestInWords, "not read");
+    EXPECT_EQ(left.drift.figure, QString{});
+    EXPECT_EQ(left.drift.instead, "no band yet");
+    EXPECT_EQ(left.chance.instead, "no band yet");
+    EXPECT_TRUE(left.signs.contains("no reading in this period"));
+    EXPECT_TRUE(before.nothingGrave.contains("one sign only"));
+    EXPECT_TRUE(before.nothingGrave.contains("It says nothing of Left aileron and Right aileron"));
+}
+
+TEST_F(BeforeTheAnnual, PutsACouplingThatOpensFirstWithItsIntervalAndSaysSoAtTheTop)
+{
+    tellADrift();
+    const AnnualView told = view();
+    EXPECT_EQ(told.rows.front().name, "Left aileron");
+    EXPECT_TRUE(told.rows.front().isGrave);
+    EXPECT_TRUE(told.rows.front().drift.standsOut);
+    EXPECT_TRUE(told.rows.front().drift.beside.contains(" to "));
+    ASSERT_EQ(told.headlines.size(), 1u);
+    EXPECT_TRUE(told.headlines.front().sentence.startsWith("Left aileron is opening since about rigging 1"));
+    EXPECT_TRUE(told.headlines.front().figures.contains("95 % interval"));
+    EXPECT_EQ(told.nothingGrave, QString{});
+    EXPECT_EQ(told.rows.front().chance.instead, "no annual date");
+}
+
+TEST_F(BeforeTheAnnual, TellsHowLikelyAReadingLiesOutsideOnceTheAnnualHasADay)
+{
+    tellADrift();
+    Airframe airframe = must(scene.store.records().airframes()).front();
+    airframe.annualDue = dayOf(2027, 3, 1);
+    must(scene.store.records().add(airframe));
+    const AnnualView told = view();
+    EXPECT_EQ(told.title, "Before the annual of 1 March 2027");
+    EXPECT_NE(told.rows.front().chance.figure, QString{});
+    EXPECT_TRUE(told.headlines.front().figures.contains("would lie outside the band with a chance of"));
+    EXPECT_TRUE(told.riggings.join(' ').contains("more until the annual"));
+}
+
+TEST_F(BeforeTheAnnual, TellsEveryReadingOutsideWithWhoReadItAndWhatIsNotKnown)
+{
+    scene.baselineDay(dayOf(2026, 3, 7));
+    scene.rig(dayOf(2026, 4, 4), 500);
+    scene.rig(dayOf(2026, 4, 11), 900);
+    scene.rig(dayOf(2026, 4, 18), 500);
+    const AnnualView told = view();
+    ASSERT_EQ(told.outside.size(), 1u);
+    EXPECT_EQ(told.outside.front().title, "Left aileron, 11 April 2026: 0.90–0.95 mm");
+    EXPECT_TRUE(told.outside.front().text.contains("Above its band"));
+    EXPECT_TRUE(told.outside.front().text.contains("Read by M. Oren with leaf set A. Rigging 2."));
+    EXPECT_TRUE(told.outside.front().text.contains("nothing is noted of what was found"));
+    EXPECT_EQ(told.outside.front().state, QString{});
+}
+
+TEST_F(BeforeTheAnnual, PutsAnOpenQuestionFirstInItsStoryAndInTheList)
+{
+    scene.baselineDay(dayOf(2026, 3, 7));
+    const RecordId record = scene.rig(dayOf(2026, 4, 11), 900);
+    Question question;
+    question.airframe = scene.hangar.airframe;
+    question.record = record;
+    question.coupling = scene.hangar.leftAileron;
+    question.reading = must(scene.store.records().readingsOf(scene.hangar.leftAileron)).back().reading.id;
+    must(scene.store.records().add(question));
+    const AnnualView told = view();
+    EXPECT_EQ(row(told, "Left aileron").openQuestions, 1);
+    ASSERT_EQ(told.questions.size(), 1u);
+    EXPECT_TRUE(told.questions.front().title.contains("Left aileron, outside its band"));
+    EXPECT_EQ(told.outside.front().state, "open");
+    EXPECT_TRUE(told.outside.front().text.contains("Still open"));
+    EXPECT_TRUE(told.headlines.front().sentence.startsWith("Left aileron: a reading outside"));
+}
+
+TEST_F(BeforeTheAnnual, LooksBackFromAnnualToAnnualAndOnTheCurrentOneWhenThePeriodIsGone)
+{
+    tellADrift();
+    scene.event(dayOf(2026, 6, 1), EventKind::Annual, "by A. Quill");
+    const AnnualView now = view();
+    ASSERT_EQ(now.periods.size(), 3u);
+    EXPECT_EQ(now.chosen, 0u);
+    const AnnualView earlier = view(now.periods[1]);
+    EXPECT_EQ(earlier.chosen, 1u);
+    EXPECT_EQ(earlier.title, "Before the annual of 1 June 2026");
+    EXPECT_TRUE(earlier.headlines.empty());
+    ReviewPeriod gone = now.periods[1];
+    gone.from -= std::chrono::days{1};
+    EXPECT_EQ(view(gone).chosen, 0u);
+}
+
+TEST_F(BeforeTheAnnual, TellsTheBandBeforeAndAfterANewFitting)
+{
+    scene.baselineDay(dayOf(2026, 3, 7));
+    const FittingId second = scene.refit(dayOf(2026, 5, 1), "sleeve readjusted");
+    scene.baselineDay(dayOf(2026, 5, 2), second, 100);
+    const AnnualView told = view();
+    ASSERT_FALSE(told.changes.empty());
+    EXPECT_TRUE(told.changes.front().text.contains("sleeve readjusted. Band before: 0.4"))
+        << told.changes.front().text.toStdString();
+    EXPECT_TRUE(told.changes.front().text.contains("After: 0.5"));
+}
