@@ -4,6 +4,8 @@
 #include "app/report/review_parts.h"
 #include "app/wording/review_report_words.h"
 
+#include <algorithm>
+
 namespace rig::engineer {
 
 namespace {
@@ -20,7 +22,8 @@ std::vector<ShiftDay> shiftDays(const Source& source)
     return days;
 }
 
-template <typename Who> OffsetRow offsetRow(const MeasuredBy<Who>& one, const QString& name)
+template <typename Who>
+OffsetRow offsetRow(const MeasuredBy<Who>& one, const QString& name, numbers::OffsetsState state)
 {
     OffsetRow row;
     row.name = name.toStdString();
@@ -32,14 +35,14 @@ template <typename Who> OffsetRow offsetRow(const MeasuredBy<Who>& one, const QS
         row.upper = one.offset->upper;
         row.standsOut = one.offset->isShown();
     } else {
-        row.instead = ReviewWords::tooFewToTell(one.readings);
+        row.instead = ReviewWords::noOffset(state);
     }
     return row;
 }
 
 void addOffsets(Blocks& blocks, const std::vector<OffsetRow>& rows)
 {
-    if (rows.empty())
+    if (std::ranges::none_of(rows, [](const OffsetRow& row) { return row.offset.has_value(); }))
         return;
     PictureBlock block;
     block.height = heightOfOffsets(rows, FontSizes{});
@@ -77,13 +80,13 @@ void addMeasurers(const Source& source, Blocks& blocks)
     addIntro(blocks, ReviewReportWords::measurersIntro());
     std::vector<OffsetRow> persons;
     for (const MeasuredBy<PersonId>& one : all.persons)
-        persons.push_back(offsetRow(one, nameOf(source, one.who)));
+        persons.push_back(offsetRow(one, nameOf(source, one.who), all.personsState));
     addOffsets(blocks, persons);
     addSentences(blocks, source.words.personOffsets(all));
     std::vector<OffsetRow> gauges;
     for (const MeasuredBy<GaugeId>& one : all.gauges)
         if (const Gauge* gauge = source.facts.gauge(one.who))
-            gauges.push_back(offsetRow(one, source.words.gauge(*gauge)));
+            gauges.push_back(offsetRow(one, source.words.gauge(*gauge), all.gaugesState));
     addOffsets(blocks, gauges);
     addSentences(blocks, source.words.gaugeOffsets(all));
 }

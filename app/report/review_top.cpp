@@ -160,7 +160,8 @@ void addRanking(const Source& source, Blocks& blocks)
         if (one.signs.empty() || !ReviewWords::isGrave(one.signs.front()))
             continue;
         isGrave = true;
-        addText(blocks, ReviewWords::gravest(one));
+        addText(blocks,
+                QStringLiteral("%1 %2").arg(ReviewWords::gravest(one), source.words.gravestFigures(one)));
     }
     if (!isGrave)
         addText(blocks, ReviewWords::nothingGrave(source.review));

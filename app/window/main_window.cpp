@@ -242,7 +242,7 @@ void MainWindow::makePages()
 {
     Records& records = m_session->records();
     auto* trends = new TrendsPage{records, m_clock};
-    auto* annual = new AnnualPage{records, m_clock};
+    auto* annual = new AnnualPage{records, m_clock, m_prompts};
     connect(annual, &AnnualPage::trendWanted, trends,
             [this, trends](const std::optional<ReviewPeriod>& period, CouplingId coupling) {
                 showMoment(Moments::Trends);

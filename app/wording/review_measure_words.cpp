@@ -71,11 +71,6 @@ QString ReviewWords::noShift(const AirframeReview& review)
 
 // Who measures like whom
 
-QString ReviewWords::tooFewToTell(int readings)
-{
-    return tr("%n reading(s): too few to tell", nullptr, readings);
-}
-
 QString ReviewWords::noOffset(numbers::OffsetsState state)
 {
     return state == numbers::OffsetsState::Estimated ? tr("too few to tell") : tr("cannot be told");

@@ -60,8 +60,7 @@ public:
     // Who measures like whom
     QStringList personOffsets(const MeasurerOffsets& offsets) const;
     QStringList gaugeOffsets(const MeasurerOffsets& offsets) const;
-    static QString tooFewToTell(int readings); // in place of an offset
-    // The same beside the number of readings.
+    // In place of an offset, beside the number of readings.
     static QString noOffset(numbers::OffsetsState state);
 
     // Outside its band

@@ -86,12 +86,6 @@ public:
     static QString commandDark() { return tr("Dark colours."); }
     static QString commandText() { return tr("Text size in percent, 100 to 200."); }
 
-    static QString annualLater()
-    {
-        return tr("Here the engineer will find what stands out since the last annual: every coupling ranked, "
-                  "with drift, "
-                  "scatter and open questions, and a report to print.");
-    }
     static QString knowLater()
     {
         return tr("Here a newcomer will learn this airframe: where each coupling is, how locked, part-seated "
@@ -100,27 +94,33 @@ public:
     }
     static QString keysText()
     {
-        return tr("Everywhere\n"
-                  "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
-                  "Ctrl+K: choose the airframe.\n"
-                  "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
-                  "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.\n"
-                  "\n"
-                  "Rigged today\n"
-                  "Y, N, C: yes, no, cannot see.\n"
-                  "Digits with point or comma, then Enter: a reading.\n"
-                  "M: measure again. W: wrong leaf. S: second person. Enter: next coupling.\n"
-                  "Page Up, Page Down: another coupling. Esc: interrupt.\n"
-                  "\n"
-                  "Trends\n"
-                  "Left, Right: move along. Plus, Minus: closer, wider. 0: everything.\n"
-                  "Up, Down: another reading. D, R: by date, by rigging. T: table.\n"
-                  "\n"
-                  "Questions\n"
-                  "Up, Down: another question. Enter: close it. Ctrl+Enter: save. Esc: back.\n"
-                  "\n"
-                  "Set up\n"
-                  "Alt+1 to Alt+8: the parts.");
+        return tr(
+            "Everywhere\n"
+            "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
+            "Ctrl+K: choose the airframe.\n"
+            "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
+            "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.\n"
+            "\n"
+            "Rigged today\n"
+            "Y, N, C: yes, no, cannot see.\n"
+            "Digits with point or comma, then Enter: a reading.\n"
+            "M: measure again. W: wrong leaf. S: second person. Enter: next coupling.\n"
+            "Page Up, Page Down: another coupling. Esc: interrupt.\n"
+            "\n"
+            "Trends\n"
+            "Left, Right: move along. Plus, Minus: closer, wider. 0: everything.\n"
+            "Up, Down: another reading. D, R: by date, by rigging. T: table.\n"
+            "\n"
+            "Before the annual\n"
+            "Up, Down: another coupling. Enter: its trend. 1 to 7: sort by a column. 0: what stands out "
+            "first.\n"
+            "P: the period. M: what the columns mean. R: the report.\n"
+            "\n"
+            "Questions\n"
+            "Up, Down: another question. Enter: close it. Ctrl+Enter: save. Esc: back.\n"
+            "\n"
+            "Set up\n"
+            "Alt+1 to Alt+8: the parts.");
     }
 };
 

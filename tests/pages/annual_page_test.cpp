@@ -1,6 +1,7 @@
 #include "app/pages/annual/annual_page.h"
 #include "tests/pages/trends_scene.h"
 #include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
 
 #include <QComboBox>
 #include <QScrollArea>
@@ -46,7 +47,8 @@ protected:
     }
 
     TrendsScene scene;
-    AnnualPage page{scene.store.records(), scene.store.clock()};
+    ScriptedPrompts prompts;
+    AnnualPage page{scene.store.records(), scene.store.clock(), prompts};
 };
 
 } // namespace
@@ -127,6 +129,20 @@ TEST_F(AnnualPageTest, ShowsAnotherPeriodWhenItIsChosen)
     EXPECT_EQ(textOf(page, "annualTitle"), "Before the annual of 1 June 2026");
     page.showAirframe(scene.hangar.airframe); // back from another page: the period is still chosen
     EXPECT_EQ(periods.currentIndex(), 1);
+}
+
+TEST_F(AnnualPageTest, ShowsTheReportOnAKeyAndComesBackToTheTable)
+{
+    tellAYear();
+    show();
+    press(Qt::Key_R);
+    auto& preview = part(page, "reportPreview");
+    EXPECT_TRUE(preview.isVisible());
+    page.showAirframe(scene.hangar.airframe); // the text was made larger
+    EXPECT_TRUE(preview.isVisible());
+    QTest::keyClick(page.window()->focusWidget(), Qt::Key_Escape);
+    EXPECT_FALSE(preview.isVisible());
+    EXPECT_TRUE(table().hasFocus());
 }
 
 TEST_F(AnnualPageTest, ScrollsByThePageKeysFromTheTable)

@@ -2,11 +2,12 @@
 
 #include "app/pages/annual/annual_panel.h"
 #include "app/pages/annual/panel_columns.h"
+#include "app/pages/annual/report_preview.h"
 #include "app/pages/annual/review_table.h"
 #include "app/pages/annual/stands_out_card.h"
+#include "app/report/laid_picture.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
-#include "app/widgets/wrap_layout.h"
 #include "app/wording/annual_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/review_words.h"
@@ -26,14 +27,13 @@ namespace {
 constexpr int kGap = 14;
 constexpr double kShiftsHeight = 132;
 
-PictureBlock shiftsPicture(const std::vector<ShiftDay>& shifts)
+std::optional<PictureBlock> shiftsPicture(const std::vector<ShiftDay>& shifts)
 {
-    return {kShiftsHeight, [shifts](QSizeF size, const FontSizes& fonts) {
-                const ShiftsPicture picture = layoutShifts(shifts, size, fonts);
-                return LaidPicture{
-                    [picture](QPainter& painter, const Theme& theme) { paint(painter, picture, theme); },
-                    picture.inWords};
-            }};
+    if (shifts.empty())
+        return std::nullopt;
+    return PictureBlock{kShiftsHeight, [shifts](QSizeF size, const FontSizes& fonts) {
+                            return laidPicture(layoutShifts(shifts, size, fonts));
+                        }};
 }
 
 std::optional<PictureBlock> offsetsPicture(const std::vector<OffsetRow>& rows)
@@ -42,18 +42,14 @@ std::optional<PictureBlock> offsetsPicture(const std::vector<OffsetRow>& rows)
     if (std::ranges::none_of(rows, isTold))
         return std::nullopt;
     return PictureBlock{heightOfOffsets(rows, FontSizes{}), [rows](QSizeF size, const FontSizes& fonts) {
-                            const OffsetsPicture picture = layoutOffsets(rows, size, fonts);
-                            return LaidPicture{[picture](QPainter& painter, const Theme& theme) {
-                                                   paint(painter, picture, theme);
-                                               },
-                                               picture.inWords};
+                            return laidPicture(layoutOffsets(rows, size, fonts));
                         }};
 }
 
 } // namespace
 
-AnnualPage::AnnualPage(const Records& records, const Clock& clock, QWidget* parent)
-    : Page{parent}, m_presenter{records, clock}
+AnnualPage::AnnualPage(const Records& records, const Clock& clock, Prompts& prompts, QWidget* parent)
+    : Page{parent}, m_presenter{records, clock}, m_clock{clock}
 {
     setObjectName("annual");
     setFocusPolicy(Qt::StrongFocus);
@@ -67,6 +63,10 @@ AnnualPage::AnnualPage(const Records& records, const Clock& clock, QWidget* pare
     m_message->setAlignment(Qt::AlignCenter);
     m_message->setMargin(24);
     m_stack->addWidget(m_message);
+    m_preview = new ReportPreview{prompts};
+    m_stack->addWidget(m_preview);
+    connect(m_preview, &ReportPreview::backAsked, this, &AnnualPage::showTable);
+    connect(m_preview, &ReportPreview::problemArose, this, &AnnualPage::problemArose);
     layout->addWidget(m_stack);
     setLook({});
     showMessage(AnnualWords::noAirframe());
@@ -109,7 +109,6 @@ QWidget* AnnualPage::makeHead()
     name->setWordWrap(false);
     name->setBuddy(m_periods);
     m_report = buttonOf(AnnualWords::report(), "annualReport", "primary");
-    m_report->hide(); // until there is a report to write
     layout->addLayout(words, 1);
     layout->addWidget(name);
     layout->addWidget(m_periods);
@@ -118,7 +117,7 @@ QWidget* AnnualPage::makeHead()
         read(m_view.periods[static_cast<std::size_t>(index)]);
         m_table->setFocus();
     });
-    connect(m_report, &QPushButton::clicked, this, [this] { emit reportWanted(m_view.period()); });
+    connect(m_report, &QPushButton::clicked, this, &AnnualPage::showReport);
     return head;
 }
 
@@ -176,6 +175,7 @@ void AnnualPage::setLook(const Look& look)
     m_look = look;
     m_standsOut->setLook(look);
     m_table->setLook(look);
+    m_preview->setLook(look);
     m_panels->setTextScale(look.fonts.scale);
     for (AnnualPanel* panel : m_panels->findChildren<AnnualPanel*>())
         panel->setLook(look);
@@ -187,8 +187,29 @@ void AnnualPage::showAirframe(std::optional<AirframeId> airframe)
         m_period.reset();
         m_scroll->verticalScrollBar()->setValue(0);
     }
+    const bool isPreviewed = m_airframe == airframe && m_stack->currentWidget() == m_preview;
     m_airframe = airframe;
     read(m_period);
+    if (isPreviewed && m_stack->currentWidget() == m_scroll) // only the look has changed
+        showReport();
+}
+
+void AnnualPage::showReport()
+{
+    auto facts = m_presenter.facts(*m_airframe);
+    if (!facts) {
+        emit problemArose(ProblemWords::sentence(facts.problem(), {}));
+        return;
+    }
+    m_preview->display(std::move(facts).value(), m_view.period(), m_clock.now().localDay());
+    m_stack->setCurrentWidget(m_preview);
+    m_preview->setFocus();
+}
+
+void AnnualPage::showTable()
+{
+    m_stack->setCurrentWidget(m_scroll);
+    m_table->setFocus();
 }
 
 void AnnualPage::read(const std::optional<ReviewPeriod>& period)
@@ -228,8 +249,7 @@ void AnnualPage::display()
 void AnnualPage::displayPanels()
 {
     m_shifts->showPictures(
-        {{m_view.shifts.empty() ? std::nullopt : std::optional{shiftsPicture(m_view.shifts)},
-          AnnualWords::shiftsTitle(), m_view.shiftSentences}});
+        {{shiftsPicture(m_view.shifts), AnnualWords::shiftsTitle(), m_view.shiftSentences}});
     m_measurers->showPictures(
         {{offsetsPicture(m_view.persons), AnnualWords::measurersTitle(), m_view.personSentences},
          {offsetsPicture(m_view.gauges), AnnualWords::gaugesTitle(), m_view.gaugeSentences}});
@@ -253,6 +273,12 @@ void AnnualPage::showMeaning(bool shown)
     m_meanings->setVisible(shown);
 }
 
+void AnnualPage::leave()
+{
+    if (m_stack->currentWidget() == m_preview)
+        m_stack->setCurrentWidget(m_scroll);
+}
+
 void AnnualPage::focusInEvent(QFocusEvent* event)
 {
     Page::focusInEvent(event);
@@ -269,8 +295,8 @@ void AnnualPage::keyPressEvent(QKeyEvent* event)
         m_periods->showPopup();
     } else if (hasContent && isKey(*event, AnnualWords::keyMeaning())) {
         showMeaning(!m_meaning->isChecked());
-    } else if (hasContent && !m_report->isHidden() && isKey(*event, AnnualWords::keyReport())) {
-        m_report->click();
+    } else if (hasContent && isKey(*event, AnnualWords::keyReport())) {
+        showReport();
     } else if (event->key() == Qt::Key_PageDown) {
         bar->triggerAction(QScrollBar::SliderPageStepAdd);
     } else if (event->key() == Qt::Key_PageUp) {

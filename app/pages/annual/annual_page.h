@@ -13,26 +13,28 @@ namespace rig {
 class AnnualPanel;
 class FlowScroll;
 class PanelColumns;
+class Prompts;
+class ReportPreview;
 class ReviewTable;
 class StandsOutCard;
 
 // Before the annual: what stands out, every coupling ranked, and the panels that say why. Keys: P period, M
-// what the columns mean, R report, Page Up and Page Down.
+// what the columns mean, R the report before it is written, Page Up and Page Down.
 class AnnualPage : public Page
 {
     Q_OBJECT
 
 public:
-    // Both must outlive the page.
-    AnnualPage(const Records& records, const Clock& clock, QWidget* parent = nullptr);
+    // All must outlive the page.
+    AnnualPage(const Records& records, const Clock& clock, Prompts& prompts, QWidget* parent = nullptr);
 
     void showAirframe(std::optional<AirframeId> airframe) override;
     void setLook(const Look& look) override;
+    void leave() override; // the report is asked for anew
 
 signals:
     // The period where it is not the current one.
     void trendWanted(const std::optional<ReviewPeriod>& period, CouplingId coupling);
-    void reportWanted(const ReviewPeriod& period);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -46,10 +48,13 @@ private:
     void read(const std::optional<ReviewPeriod>& period);
     void display();
     void displayPanels();
+    void showReport();
+    void showTable();
     void showMessage(const QString& sentence);
     void showMeaning(bool shown);
 
     AnnualPresenter m_presenter;
+    const Clock& m_clock;
     AnnualView m_view;
     std::optional<AirframeId> m_airframe;
     std::optional<ReviewPeriod> m_period; // as chosen; empty: the current one
@@ -58,6 +63,7 @@ private:
     QStackedWidget* m_stack = nullptr;
     QLabel* m_message = nullptr;
     FlowScroll* m_scroll = nullptr;
+    ReportPreview* m_preview = nullptr;
     QLabel* m_title = nullptr;
     QLabel* m_counted = nullptr;
     QComboBox* m_periods = nullptr;

@@ -234,6 +234,11 @@ private:
 
 } // namespace
 
+Result<AirframeFacts> AnnualPresenter::facts(AirframeId airframe) const
+{
+    return factsOf(m_records, airframe);
+}
+
 Result<AnnualView> AnnualPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& chosen) const
 {
     const auto facts = factsOf(m_records, airframe);

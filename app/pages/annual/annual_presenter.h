@@ -2,6 +2,7 @@
 
 #include "app/pages/annual/annual_view.h"
 #include "core/result.h"
+#include "core/review/airframe_facts.h"
 
 namespace rig {
 
@@ -17,6 +18,8 @@ public:
 
     // Of the period chosen; of the current one when there is none, or it is no longer one of the periods.
     Result<AnnualView> view(AirframeId airframe, const std::optional<ReviewPeriod>& chosen) const;
+
+    Result<AirframeFacts> facts(AirframeId airframe) const; // what the report is made of
 
 private:
     const Records& m_records;

@@ -2,7 +2,6 @@
 
 #include "app/pages/page.h"
 #include "app/pages/trends/trends_presenter.h"
-#include "core/review/review_period.h"
 
 class QLabel;
 class QScrollArea;
