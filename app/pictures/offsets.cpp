@@ -108,8 +108,9 @@ private:
                 {x - width / 2, plot.bottom() + 6, width, m_letters.line()}, text, Qt::AlignHCenter));
         }
         const QString unit = PictureWords::millimetre();
-        m_picture.labels.push_back(
-            m_letters.label({2, plot.bottom() + 6, m_names, m_letters.line()}, unit, Qt::AlignLeft));
+        const double width = m_letters.widthOf(unit);
+        m_picture.labels.push_back(m_letters.label(
+            {plot.left() - m_gap - width, plot.bottom() + 6, width, m_letters.line()}, unit, Qt::AlignRight));
     }
 
     void addHeads()
@@ -135,7 +136,7 @@ private:
         const QString name = m_letters.fitted(QString::fromStdString(row.name), m_names, row.standsOut);
         m_picture.labels.push_back(m_letters.label({2, top, m_names, m_letters.line()}, name, Qt::AlignLeft,
                                                    Role::Ink, row.standsOut));
-        if (m_counts > 0 && row.readings > 0)
+        if (m_counts > 0 && row.offset && row.readings > 0)
             m_picture.labels.push_back(m_letters.label({2 + m_names + m_gap, top, m_counts, m_letters.line()},
                                                        PictureWords::readings(row.readings), Qt::AlignRight));
         if (!row.offset)
@@ -155,6 +156,22 @@ private:
         m_picture.marks.push_back({{at(*row.offset) - side / 2, middle - side / 2, side, side},
                                    row.standsOut ? MarkShape::Triangle : MarkShape::Done,
                                    row.standsOut ? Role::NearEdge : Role::Ink});
+        if (row.standsOut)
+            addStandsOut(row, top);
+    }
+
+    // The word on the other side of zero, where its interval is not.
+    void addStandsOut(const OffsetRow& row, double top)
+    {
+        const QString text = PictureWords::standsOut();
+        const double width = m_letters.widthOf(text);
+        const double from = *row.offset > 0 ? at(0) - 8 - width : at(0) + 8;
+        const double low = at(std::min(row.lower.value_or(*row.offset), *row.offset));
+        const double high = at(std::max(row.upper.value_or(*row.offset), *row.offset));
+        const bool isClear = from > high || from + width < low;
+        if (isClear && from >= m_picture.plot.left() && from + width <= m_picture.plot.right())
+            m_picture.labels.push_back(m_letters.label({from, top, width, m_letters.line()}, text,
+                                                       Qt::AlignLeft, Role::NearEdgeText));
     }
 
     void addReason(const OffsetRow& row, double top)

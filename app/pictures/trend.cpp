@@ -27,8 +27,9 @@ Rows rowsFor(const TrendSeries& series, const TrendWindow& window, bool hasPart,
              double scale)
 {
     Rows rows;
-    const bool hasAnnual = annualAlong(series, window.axis).has_value();
-    rows.header = hasAnnual && series.fittings.size() > 1 && height >= 340 * scale ? 2 : 1;
+    const std::size_t named =
+        (annualAlong(series, window.axis) ? 1 : 0) + std::max<std::size_t>(series.fittings.size(), 1) - 1;
+    rows.header = named > 1 && height >= 340 * scale ? 2 : 1;
     if (!series.events.empty())
         rows.events = height >= 400 * scale ? 2 : 1;
     rows.name = window.axis == TrendAxis::ByRigging && height >= 320 * scale;
@@ -148,7 +149,9 @@ bool isClear(const QRectF& where, const TrendPicture& picture)
         return line.dashed && line.from.y() == line.to.y() && line.from.y() > where.top() &&
                line.from.y() < where.bottom() && line.from.x() < where.right() && line.to.x() > where.left();
     };
-    return isFree(where, picture, 2) && std::none_of(picture.bars.begin(), picture.bars.end(), hits) &&
+    const auto covers = [&where](const DrawnArea& area) { return area.outline.intersects(QPolygonF{where}); };
+    return isFree(where, picture, 2) && std::none_of(picture.areas.begin(), picture.areas.end(), covers) &&
+           std::none_of(picture.bars.begin(), picture.bars.end(), hits) &&
            std::none_of(picture.marks.begin(), picture.marks.end(), hits) &&
            std::none_of(picture.lines.begin(), picture.lines.end(), underlines);
 }
@@ -217,6 +220,8 @@ TrendPicture layoutTrend(const TrendSeries& series, const TrendIndex& index, con
     trend::addHeader(sheet, picture);
     trend::addForecast(sheet, picture);
     trend::addReadings(sheet, picture);
+    trend::addNotes(sheet, picture);
+    trend::addFirstBandName(sheet, picture);
     trend::addPartLane(sheet, picture);
     trend::addEvents(sheet, picture);
     return picture;

@@ -238,27 +238,6 @@ void addFarValues(const Sheet& sheet, TrendPicture& picture, const Spots& spots)
             addValue(sheet, picture, *spot, picture.plot);
 }
 
-void addFirstBandName(const Sheet& sheet, TrendPicture& picture)
-{
-    if (sheet.fittings.size() < 2 || !sheet.series.fittings.front().band)
-        return;
-    const BandEdges& inner = sheet.series.fittings.front().band->inner;
-    const double from = std::max(picture.plot.left(), acrossOf(picture).at(sheet.fittings.front().to));
-    const double width = widthOf(TrendWords::firstBand(), sheet.small);
-    const Scale up = upOf(picture);
-    for (double left = picture.plot.right() - width - 4; left >= from + 4; left -= width / 2)
-        for (const double top : {up.at(inner.lower) + 1, up.at(inner.upper) - sheet.line - 1,
-                                 up.at(inner.upper) + 1, up.at(inner.lower) - sheet.line - 1}) {
-            const QRectF where{left, top, width, sheet.line};
-            const auto hits = [&where](const DrawnBox& box) { return box.where.intersects(where); };
-            if (!picture.plot.contains(where) || !isClear(where, picture) ||
-                std::any_of(picture.boxes.begin(), picture.boxes.end(), hits))
-                continue;
-            picture.labels.push_back(smallLabel(sheet, where, TrendWords::firstBand(), Qt::AlignLeft));
-            return;
-        }
-}
-
 } // namespace
 
 BarPlaces::BarPlaces(const TrendPicture& picture)
@@ -315,7 +294,6 @@ void addReadings(const Sheet& sheet, TrendPicture& picture)
     addMarks(sheet, picture, spots);
     if (!dense)
         addFarValues(sheet, picture, spots);
-    addFirstBandName(sheet, picture);
 }
 
 } // namespace rig::trend

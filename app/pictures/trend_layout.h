@@ -60,7 +60,7 @@ double widthOf(const QString& text, const QFontMetricsF& metrics);
 bool isFree(const QRectF& where, const TrendPicture& picture, double apart);
 DrawnLabel smallLabel(const Sheet& sheet, const QRectF& where, const QString& text, Qt::Alignment align);
 
-// No label, bar, mark or dashed line of the picture lies under it.
+// No label, bar, mark, fan or dashed line of the picture lies under it.
 bool isClear(const QRectF& where, const TrendPicture& picture);
 // The value beside a bar, on whichever side has room; no word when neither has.
 void addValue(const Sheet& sheet, TrendPicture& picture, const Spot& spot, const QRectF& lane);
@@ -76,6 +76,8 @@ void addHeader(const Sheet& sheet, TrendPicture& picture);
 void addEvents(const Sheet& sheet, TrendPicture& picture);
 void addForecast(const Sheet& sheet, TrendPicture& picture);
 void addReadings(const Sheet& sheet, TrendPicture& picture);
+void addNotes(const Sheet& sheet, TrendPicture& picture);
+void addFirstBandName(const Sheet& sheet, TrendPicture& picture);
 void addPartLane(const Sheet& sheet, TrendPicture& picture);
 
 } // namespace rig::trend

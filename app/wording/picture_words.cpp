@@ -79,7 +79,7 @@ QString PictureWords::offset(const OffsetRow& row)
     if (row.readings > 0)
         parts << readings(row.readings);
     if (row.standsOut)
-        parts << tr("stands out");
+        parts << standsOut();
     return tr("%1: %2.", "person or gauge, list of figures")
         .arg(name, parts.join(tr(", ", "between parts of a list")));
 }

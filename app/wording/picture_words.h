@@ -26,6 +26,7 @@ public:
     static QString signedMillimetres(double mm, int decimals = 2); // +0.02, 0.00, −0.02
     static QString spread(double mm);                              // 0.014
     static QString spreadHead() { return tr("spread, mm", "of one person’s repeated readings"); }
+    static QString standsOut() { return tr("stands out"); }
     static QString readsLow() { return tr("← reads low"); }
     static QString readsHigh() { return tr("reads high →"); }
     static QString readings(int count) { return tr("%n reading(s)", nullptr, count); }

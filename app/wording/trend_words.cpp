@@ -105,6 +105,20 @@ QString TrendWords::fitting(const std::string& reason)
     return why.isEmpty() ? tr("new fitting") : tr("new fitting: %1", "reason").arg(why);
 }
 
+QString TrendWords::onset(const TrendPlace& onset, TrendAxis axis)
+{
+    if (axis == TrendAxis::ByDate)
+        return tr("drift from about %1", "date").arg(dayTick(dateOf(onset.when)));
+    return tr("drift from about rigging %1").arg(riggingTick(std::llround(onset.rigging)));
+}
+
+QString TrendWords::change(const TrendPlace& change, TrendAxis axis)
+{
+    if (axis == TrendAxis::ByDate)
+        return tr("step about %1", "date").arg(dayTick(dateOf(change.when)));
+    return tr("step about rigging %1").arg(riggingTick(std::llround(change.rigging)));
+}
+
 QString TrendWords::event(const TrendEvent& event)
 {
     return tr("%1 %2", "date, what was done")
@@ -189,6 +203,27 @@ QString TrendWords::verdictCounts(const TrendSeries& series)
     return sentences.join(QLatin1Char(' '));
 }
 
+QString TrendWords::movement(const TrendSeries& series)
+{
+    QStringList sentences;
+    if (series.onset)
+        sentences << tr("Drift from about rigging %1, %2.", "number, date")
+                         .arg(riggingTick(std::llround(series.onset->rigging)),
+                              dayTick(dateOf(series.onset->when)));
+    if (series.change)
+        sentences << tr("The mean made a step about rigging %1, %2.", "number, date")
+                         .arg(riggingTick(std::llround(series.change->rigging)),
+                              dayTick(dateOf(series.change->when)));
+    if (!series.forecast.empty()) {
+        const TrendPoint& end = series.forecast.back();
+        sentences << tr("If it goes on so, the line reaches %1 mm by %2, 95 % interval %3.",
+                        "gap, date, from–to with unit")
+                         .arg(Formats{}.millimetres(end.middle), dayTick(dateOf(end.when)),
+                              Formats{}.band({end.lower, end.upper}));
+    }
+    return sentences.join(QLatin1Char(' '));
+}
+
 QString TrendWords::summary(const TrendSeries& series)
 {
     if (series.readings.empty())
@@ -208,7 +243,7 @@ QString TrendWords::summary(const TrendSeries& series)
                         static_cast<int>(series.fittings.size()));
     if (!series.fittings.empty() && series.fittings.back().band)
         sentences << tr("The band now is %1.").arg(formats.band(series.fittings.back().band->inner));
-    sentences << tr("Each verdict is one sign only.");
+    sentences << movement(series) << tr("Each verdict is one sign only.");
     sentences.removeAll(QString{});
     return sentences.join(QLatin1Char(' '));
 }

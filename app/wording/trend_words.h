@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/pictures/trend_window.h"
 #include "core/clock.h"
 #include "core/measure/gap_interval.h"
 
@@ -12,6 +13,7 @@
 namespace rig {
 
 struct TrendEvent;
+struct TrendPlace;
 struct TrendReading;
 struct TrendSeries;
 
@@ -36,6 +38,8 @@ public:
     static QString annual(const Moment& due);
     static QString annualLater(const Moment& due); // beyond the right end
     static QString fitting(const std::string& reason);
+    static QString onset(const TrendPlace& onset, TrendAxis axis);   // beside a small flag
+    static QString change(const TrendPlace& change, TrendAxis axis); // beside a dashed line
     static QString event(const TrendEvent& event);
     static QString eventWithoutDate(const TrendEvent& event);
     static QString gap(const GapInterval& interval); // without the unit, where the axis has it
@@ -56,6 +60,7 @@ public:
 private:
     static QString readingPlace(const TrendReading& reading);
     static QString verdictCounts(const TrendSeries& series);
+    static QString movement(const TrendSeries& series); // empty when nothing is known to move
 };
 
 } // namespace rig

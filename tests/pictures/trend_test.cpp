@@ -125,6 +125,37 @@ TEST(Trend, DrawsAReadingInDoubtHollowAndSaysWhy)
     EXPECT_TRUE(picture.inWords.contains("1 reading in doubt"));
 }
 
+TEST(Trend, SaysWhereTheDriftBeganAndWhereTheMeanMadeAStep)
+{
+    TrendSeries series = leftFlap();
+    series.onset = TrendPlace{at(2025, 6, 1), 236};
+    series.change = TrendPlace{at(2025, 5, 18), 233};
+    const TrendPicture byRigging = layoutTrend(series, kRiggings, kUsual, {});
+    EXPECT_TRUE(says(byRigging, "drift from about rigging 236"));
+    EXPECT_TRUE(says(byRigging, "step about rigging 233"));
+    const TrendPicture byDate = layoutTrend(series, kDates, kUsual, {});
+    EXPECT_TRUE(says(byDate, "drift from about 1 Jun 2025"));
+    EXPECT_TRUE(says(byDate, "step about 18 May 2025"));
+    EXPECT_TRUE(byDate.inWords.contains("Drift from about rigging 236, 1 Jun 2025."));
+    const TrendPicture before = layoutTrend(series, {TrendAxis::ByRigging, 208, 225}, kUsual, {});
+    EXPECT_FALSE(says(before, "drift from")) << "it lies to the right of what is shown";
+}
+
+TEST(Trend, KeepsOnsetAndStepReadableWhereverTheyLie)
+{
+    for (const double rigging : {209.6, 223.5, 236.0, 249.0, 262.9})
+        for (const double scale : {1.0, 1.5})
+            for (const QSizeF size : {kUsual, QSizeF{500, 312}}) {
+                TrendSeries series = crowded();
+                series.onset = TrendPlace{at(2025, 6, 1), rigging};
+                series.change = TrendPlace{at(2025, 6, 1), rigging};
+                FontSizes fonts;
+                fonts.scale = scale;
+                expectReadable(layoutTrend(series, kRiggings, size, fonts), {size, scale});
+                expectReadable(layoutTrend(series, kDates, size, fonts), {size, scale});
+            }
+}
+
 TEST(Trend, DrawsEachFittingsBandOverItsOwnReadingsOnly)
 {
     const TrendSeries series = leftFlap();
