@@ -61,6 +61,12 @@ void append(Fields& fields, const Fields& more)
     fields.insert(fields.end(), more.begin(), more.end());
 }
 
+// Nothing where there is nothing to tell.
+template <typename Thing, typename Tell> std::string textIf(const Thing* thing, Tell tell)
+{
+    return thing ? std::string{tell(*thing)} : std::string{};
+}
+
 // Each figure with its column, so that the two cannot part.
 class Figures
 {
@@ -142,31 +148,42 @@ private:
     void addDrift()
     {
         const FittingMovement* moved = m_one.movement ? &*m_one.movement : nullptr;
-        const auto* line = moved && moved->line ? &*moved->line : nullptr;
-        add("drift_mm_per_100", line ? decimal(line->slope, 4) : std::string{});
-        add("drift_lower_mm", line ? decimal(line->slope95.lower, 4) : std::string{});
-        add("drift_upper_mm", line ? decimal(line->slope95.upper, 4) : std::string{});
-        add("drift_p", line ? significant(line->slopeP, 3) : std::string{});
-        add("drift_from_rigging",
-            line ? decimal(moved->readings[moved->lineFrom].rigging, 2) : std::string{});
+        const auto at = [moved](std::size_t index) { return decimal(moved->readings[index].rigging, 2); };
+        using Line = numbers::IntervalTrend;
+        const Line* line = moved && moved->line ? &*moved->line : nullptr;
+        add("drift_mm_per_100", textIf(line, [](const Line& one) { return decimal(one.slope, 4); }));
+        add("drift_lower_mm", textIf(line, [](const Line& one) { return decimal(one.slope95.lower, 4); }));
+        add("drift_upper_mm", textIf(line, [](const Line& one) { return decimal(one.slope95.upper, 4); }));
+        add("drift_p", textIf(line, [](const Line& one) { return significant(one.slopeP, 3); }));
+        add("drift_from_rigging", textIf(line, [&](const Line&) { return at(moved->lineFrom); }));
         const DriftFlag* flag = moved && moved->drift ? &*moved->drift : nullptr;
-        add("drift_flag", flag ? (flag->isRaised ? "raised" : "fallen") : "none");
-        add("drift_direction", flag ? (flag->isUp ? "up" : "down") : std::string{});
-        add("drift_onset_rigging", flag ? decimal(moved->readings[flag->onset].rigging, 2) : std::string{});
-        const DriftForecast* forecast = moved && moved->forecast ? &*moved->forecast : nullptr;
-        add("annual", forecast ? dayText(forecast->day) : std::string{});
-        add("riggings_to_come", forecast ? decimal(forecast->riggings, 1) : std::string{});
-        add("chance_reading_outside", forecast ? significant(forecast->chanceOutside, 3) : std::string{});
-        add("chance_mean_outside", forecast ? significant(forecast->chanceLineOutside, 3) : std::string{});
+        add("drift_flag",
+            textIf(flag, [](const DriftFlag& one) { return one.isRaised ? "raised" : "fallen"; }));
+        add("drift_direction", textIf(flag, [](const DriftFlag& one) { return one.isUp ? "up" : "down"; }));
+        add("drift_onset_rigging", textIf(flag, [&](const DriftFlag& one) { return at(one.onset); }));
+        addForecast(moved && moved->forecast ? &*moved->forecast : nullptr);
+    }
+
+    void addForecast(const DriftForecast* forecast)
+    {
+        using One = DriftForecast;
+        add("annual", textIf(forecast, [](const One& one) { return dayText(one.day); }));
+        add("riggings_to_come", textIf(forecast, [](const One& one) { return decimal(one.riggings, 1); }));
+        add("chance_reading_outside",
+            textIf(forecast, [](const One& one) { return significant(one.chanceOutside, 3); }));
+        add("chance_mean_outside",
+            textIf(forecast, [](const One& one) { return significant(one.chanceLineOutside, 3); }));
     }
 
     void addScatterAndStep()
     {
         const FittingMovement* moved = m_one.movement ? &*m_one.movement : nullptr;
         const ScatterNow* scatter = moved && moved->scatter ? &*moved->scatter : nullptr;
-        add("scatter_now_mm", scatter ? decimal(scatter->now, 4) : std::string{});
-        add("scatter_baseline_mm", scatter ? decimal(scatter->baseline, 4) : std::string{});
-        add("scatter_chance_larger", scatter ? significant(scatter->chanceLarger, 3) : std::string{});
+        add("scatter_now_mm", textIf(scatter, [](const ScatterNow& one) { return decimal(one.now, 4); }));
+        add("scatter_baseline_mm",
+            textIf(scatter, [](const ScatterNow& one) { return decimal(one.baseline, 4); }));
+        add("scatter_chance_larger",
+            textIf(scatter, [](const ScatterNow& one) { return significant(one.chanceLarger, 3); }));
         const auto step = moved ? moved->stepAt() : std::nullopt;
         add("step_at_rigging", step ? decimal(*step, 2) : std::string{});
         add("step_p", step ? significant(moved->change->p, 3) : std::string{});

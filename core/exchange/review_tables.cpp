@@ -88,6 +88,34 @@ Fields readingFields(const AirframeFacts& facts, const JudgedReading& one)
     return fields;
 }
 
+Fields outsideFields(const AirframeFacts& facts, const std::string& coupling, const OutsideStory& story)
+{
+    const Reading& reading = story.reading;
+    Fields fields{coupling,
+                  dayText(reading.when.localDay()),
+                  timeText(reading.when),
+                  decimal(story.rigging, 2),
+                  millimetres(reading.interval.enters),
+                  millimetresOrNothing(reading.interval.refuses),
+                  text(reading.state),
+                  gaugeName(facts, reading.gauge),
+                  facts.nameOf(reading.person)};
+    append(fields, verdictFields(story.judgement));
+    append(fields,
+           {story.shown ? text(story.shown->judgement.verdict) : std::string{},
+            yesNo(story.corrected.has_value()), story.corrected ? story.corrected->note : std::string{},
+            std::to_string(story.afterwards.size()),
+            story.question ? text(story.question->question.kind) : std::string{}});
+    if (!story.question || !story.question->resolution) {
+        append(fields, Fields(4));
+        return fields;
+    }
+    const Resolution& closed = *story.question->resolution;
+    append(fields,
+           {closed.found, closed.done, facts.nameOf(closed.person), dayText(closed.stamp.when.localDay())});
+    return fields;
+}
+
 } // namespace
 
 std::string reviewReadingsTable(const AirframeFacts& facts, const AirframeReview& review)
@@ -115,32 +143,8 @@ std::string reviewOutsideTable(const AirframeFacts& facts, const AirframeReview&
                  "tail",     "shown_verdict", "superseded", "superseded_why", "read_afterwards", "asked",
                  "found",    "done",          "decided_by", "decided"});
     for (const CouplingReview& coupling : review.couplings)
-        for (const OutsideStory& story : coupling.outside) {
-            const Reading& reading = story.reading;
-            Fields fields{coupling.coupling.name,
-                          dayText(reading.when.localDay()),
-                          timeText(reading.when),
-                          decimal(story.rigging, 2),
-                          millimetres(reading.interval.enters),
-                          millimetresOrNothing(reading.interval.refuses),
-                          text(reading.state),
-                          gaugeName(facts, reading.gauge),
-                          facts.nameOf(reading.person)};
-            append(fields, verdictFields(story.judgement));
-            append(fields, {story.shown ? text(story.shown->judgement.verdict) : std::string{},
-                            yesNo(story.corrected.has_value()),
-                            story.corrected ? story.corrected->note : std::string{},
-                            std::to_string(story.afterwards.size()),
-                            story.question ? text(story.question->question.kind) : std::string{}});
-            if (story.question && story.question->resolution) {
-                const Resolution& closed = *story.question->resolution;
-                append(fields, {closed.found, closed.done, facts.nameOf(closed.person),
-                                dayText(closed.stamp.when.localDay())});
-            } else {
-                append(fields, Fields(4));
-            }
-            table += csvLine(fields);
-        }
+        for (const OutsideStory& story : coupling.outside)
+            table += csvLine(outsideFields(facts, coupling.coupling.name, story));
     return table;
 }
 
