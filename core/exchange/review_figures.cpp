@@ -157,8 +157,7 @@ private:
         add("drift_p", textIf(line, [](const Line& one) { return significant(one.slopeP, 3); }));
         add("drift_from_rigging", textIf(line, [&](const Line&) { return at(moved->lineFrom); }));
         const DriftFlag* flag = moved && moved->drift ? &*moved->drift : nullptr;
-        add("drift_flag",
-            textIf(flag, [](const DriftFlag& one) { return one.isRaised ? "raised" : "fallen"; }));
+        add("drift_flag", flag ? (flag->isRaised ? "raised" : "fallen") : "none");
         add("drift_direction", textIf(flag, [](const DriftFlag& one) { return one.isUp ? "up" : "down"; }));
         add("drift_onset_rigging", textIf(flag, [&](const DriftFlag& one) { return at(one.onset); }));
         addForecast(moved && moved->forecast ? &*moved->forecast : nullptr);
