@@ -9,6 +9,8 @@
 #include <QComboBox>
 #include <QTableView>
 
+#include <filesystem>
+
 using namespace rig;
 using namespace rig::test;
 
@@ -79,4 +81,24 @@ TEST_F(BeforeTheAnnualJourney, GoesFromTheDriftBeforeTheLastAnnualToItsTrend)
     EXPECT_TRUE(part<QTableView>(trends, "readingsTable").accessibleName().contains("Left flap"));
     press(Qt::Key_3, Qt::ControlModifier);
     EXPECT_EQ(textOf(page(), "annualTitle"), "Before the annual of 20 February 2026");
+}
+
+TEST_F(BeforeTheAnnualJourney, EndsInAReportThatIsSavedWithItsTables)
+{
+    const TempFolder folder;
+    prompts.saveFiles = {folder.file("review.pdf")};
+    press(Qt::Key_3, Qt::ControlModifier);
+    press(Qt::Key_R);
+    EXPECT_TRUE(part(page(), "reportPreview").isVisible());
+    EXPECT_EQ(textOf(page(), "previewPage").rfind("Page 1 of ", 0), 0U);
+    press(Qt::Key_PageDown);
+    EXPECT_EQ(textOf(page(), "previewPage").rfind("Page 2 of ", 0), 0U);
+    press(Qt::Key_S);
+    EXPECT_NE(textOf(page(), "previewSaid").find("review-csv"), std::string::npos);
+    EXPECT_TRUE(std::filesystem::exists(folder.file("review.pdf")));
+    EXPECT_TRUE(std::filesystem::exists(folder.file("review-csv/outside.csv")));
+    ASSERT_EQ(prompts.suggested.size(), 1U);
+    EXPECT_EQ(prompts.suggested.front(), "QX-17-2026-11-02-review.pdf");
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(part<QTableView>(page(), "reviewTable").isVisible());
 }
