@@ -4,6 +4,7 @@
 #include "app/wording/file_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/report_words.h"
+#include "app/wording/review_report_words.h"
 #include "core/day_entry.h"
 #include "core/store/airframe_facts.h"
 
@@ -58,7 +59,7 @@ int write(const ReportWanted& wanted, const AirframeFacts& facts, const ReviewPe
                             ReportWords::program(QCoreApplication::applicationVersion())};
     QString failed;
     if (!writeReviewFiles(wanted.out, facts, review, printing, failed))
-        return couldNot(ReportWords::cannotWrite(failed));
+        return couldNot(ReviewReportWords::cannotWrite(wanted.out, failed));
     say(FileWords::reportWritten(wanted.out, tablesFolderFor(wanted.out)));
     if (review.counts.readings == 0)
         say(FileWords::nothingRead(wanted.airframe));

@@ -1,6 +1,7 @@
 #include "app/wording/review_report_words.h"
 
 #include "app/wording/formats.h"
+#include "app/wording/report_words.h"
 #include "app/wording/sentence_parts.h"
 
 #include <QStringList>
@@ -164,6 +165,16 @@ QString ReviewReportWords::tables()
 {
     return tr("Every reading and every figure of this report stands in tables, in the folder that was saved "
               "beside it.");
+}
+
+QString ReviewReportWords::cannotWrite(const QString& pdf, const QString& failed)
+{
+    if (failed == pdf)
+        return ReportWords::cannotWrite(pdf);
+    return tr("%1 was written, but not all of its tables: %2 cannot be written. Look whether the folder may "
+              "be "
+              "written to and the disk has room, then try again.")
+        .arg(pdf, failed);
 }
 
 QString ReviewReportWords::findings()

@@ -154,6 +154,9 @@ public:
     static QString methodLines();
     static QString tables();
 
+    // When a part of it could not be written: `failed` is the PDF itself, or a table or their folder.
+    static QString cannotWrite(const QString& pdf, const QString& failed);
+
     // By hand
     static QString byHand() { return tr("Findings"); }
     static QString findings();

@@ -110,6 +110,18 @@ TEST_F(Preview, SaysWhenItCannotBeSaved)
     EXPECT_TRUE(problems[0][0].toString().contains("cannot be written"));
 }
 
+TEST_F(Preview, SaysWhenOnlyItsTablesCannotBeSaved)
+{
+    QSignalSpy problems{&preview, &ReportPreview::problemArose};
+    QFile inTheWay{fileNamed("review-csv")};
+    ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly));
+    prompts.saveFiles = {folder.file("review.pdf")};
+    prompts.confirmations = {true};
+    typeOn(pages(), "s");
+    ASSERT_EQ(problems.size(), 1);
+    EXPECT_TRUE(problems[0][0].toString().contains("was written, but not all of its tables"));
+}
+
 TEST_F(Preview, IsLeftByEscape)
 {
     QSignalSpy back{&preview, &ReportPreview::backAsked};

@@ -7,6 +7,7 @@
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/preview_words.h"
 #include "app/wording/report_words.h"
+#include "app/wording/review_report_words.h"
 
 #include <QComboBox>
 #include <QFileInfo>
@@ -116,7 +117,7 @@ void ReportPreview::save()
     if (writeReviewFiles(path, m_facts, m_review, printing(), failed))
         m_said->setText(PreviewWords::saved(path, folder));
     else
-        emit problemArose(ReportWords::cannotWrite(failed));
+        emit problemArose(ReviewReportWords::cannotWrite(path, failed));
 }
 
 void ReportPreview::keyPressEvent(QKeyEvent* event)
