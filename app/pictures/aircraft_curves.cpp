@@ -11,7 +11,7 @@ namespace {
 
 // Pixels between readings; closer ones are drawn as means, and a little further apart as a line without dots.
 constexpr double kDensestChosen = 3;
-constexpr double kDensest = 8;
+constexpr double kDensest = 6;
 constexpr double kDensestDots = 12;
 constexpr double kMeanOver = 8; // pixels
 constexpr double kBeyond = 4;   // scatters: what lies further out stands at the edge with an arrow
@@ -122,14 +122,14 @@ void addArrow(AircraftPicture& picture, const AircraftPoint& point, QPointF plac
     picture.arrows.push_back({place, point.score > 0, 8, role});
 }
 
-DrawnCurve curveLike(const Frame& frame, bool isChosen)
+DrawnCurve curveLike(const Frame& frame, bool isChosen, double each)
 {
     const double scale = frame.letters.scale();
     DrawnCurve curve;
     curve.role = isChosen ? Role::Accent : Role::InkSoft;
     curve.opacity = isChosen ? 1 : 0.55;
     curve.width = isChosen ? 2.2 * scale : 1;
-    curve.dotRadius = (isChosen ? 3.2 : 1.8) * scale;
+    curve.dotRadius = std::min((isChosen ? 3.2 : 1.8) * scale, std::max(1.4, each * 0.4));
     return curve;
 }
 
@@ -156,7 +156,7 @@ void addCurve(Frame& frame, std::size_t coupling, bool isChosen)
     const auto seen = static_cast<double>(sight.end - sight.begin);
     const double each = picture.plot.width() / std::max(1.0, seen);
     const bool isDense = each < (isChosen ? kDensestChosen : kDensest);
-    DrawnCurve curve = curveLike(frame, isChosen);
+    DrawnCurve curve = curveLike(frame, isChosen, each);
     QPolygonF line = isDense ? meansOf(picture, points, sight) : lineOf(picture, points, sight);
     if (isDense && isChosen)
         addExtent(picture, points, sight);

@@ -46,8 +46,10 @@ void paintLine(QPainter& painter, const DrawnLine& line, const Theme& theme)
 {
     QPen pen{theme.color(line.role), line.width};
     pen.setCapStyle(Qt::FlatCap);
-    if (line.dashed)
+    if (line.dashed) {
         pen.setDashPattern({3, 3});
+        pen.setDashOffset(line.dashesBegun / line.width);
+    }
     painter.setPen(pen);
     const bool upright = line.from.x() == line.to.x() || line.from.y() == line.to.y();
     painter.setRenderHint(QPainter::Antialiasing, !upright || line.width != 1);

@@ -31,6 +31,7 @@ struct DrawnLine
     Role role = Role::Grid;
     double width = 1;
     bool dashed = false;
+    double dashesBegun = 0; // pixels of a longer dashed line that lie before this piece
 };
 
 struct DrawnArea

@@ -194,11 +194,14 @@ std::optional<QLineF> within(const QRectF& plot, QPointF from, QPointF to)
 
 void addPath(TrendPicture& picture, const std::vector<TrendPoint>& points, bool dashed)
 {
+    double length = 0;
     for (std::size_t i = 1; i < points.size(); ++i) {
         const auto line = within(picture.plot, pointOf(picture, points[i - 1], points[i - 1].middle),
                                  pointOf(picture, points[i], points[i].middle));
-        if (line)
-            picture.linesOver.push_back({line->p1(), line->p2(), Role::Accent, 2, dashed});
+        if (!line)
+            continue;
+        picture.linesOver.push_back({line->p1(), line->p2(), Role::Accent, 2, dashed, length});
+        length += line->length();
     }
 }
 

@@ -112,11 +112,14 @@ void addReading(TrendPicture& picture, const TrendReading& reading, double x, co
     const QRectF& plot = picture.plot;
     const double top = std::clamp(up.at(highOf(reading)), plot.top(), plot.bottom() - 2);
     const double bottom = std::clamp(up.at(lowOf(reading)), top + 2, plot.bottom());
-    const Role role = isOrdinary(reading) ? Role::Ink : shapeRoleOf(reading.verdict);
-    picture.bars.push_back({{x - picture.barWidth / 2, top, picture.barWidth, bottom - top}, role});
+    const Role role = reading.inDoubt       ? Role::InkSoft
+                      : isOrdinary(reading) ? Role::Ink
+                                            : shapeRoleOf(reading.verdict);
+    const double width = reading.inDoubt ? std::max(3.0, picture.barWidth) : picture.barWidth;
+    picture.bars.push_back({{x - width / 2, top, width, bottom - top}, role, reading.inDoubt});
     if (reading.interval.isOpen())
         picture.arrows.push_back({{x, top - 3}, true, 5, role});
-    if (isOrdinary(reading))
+    if (reading.inDoubt || isOrdinary(reading))
         return;
     const bool below = (lowOf(reading) + highOf(reading)) / 2 < middle;
     const double y = below ? bottom + 1 : top - 1 - side;

@@ -89,6 +89,7 @@ AircraftSeries aircraftSeriesOf(const AirframeFacts& facts, const AirframeReview
     const AirframeReadings all = readingsUntil(facts, numbers, review.period.to);
     const ReviewWords words{facts};
     AircraftSeries series;
+    series.airframe = facts.airframe.id;
     for (const CouplingReadings& coupling : all.couplings) {
         AircraftCoupling one{coupling.coupling.name, coupling.coupling.side, {}};
         for (const LaterReading& later : coupling.readings)

@@ -50,6 +50,7 @@ void TrendWidget::setSeries(const TrendSeries& series, TrendAxis axis)
     updateGeometry();
     describe();
     layOut();
+    emit hoverSentence(sentence());
 }
 
 void TrendWidget::setSmall(const TrendSeries& series, std::size_t lastReadings)

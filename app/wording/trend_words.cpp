@@ -253,6 +253,9 @@ QString TrendWords::smallSummary(const TrendSeries& series, std::size_t shown)
     if (shown == 0)
         return nothingYetShort();
     const auto last = std::find_if(series.readings.rbegin(), series.readings.rend(), counts);
+    if (last == series.readings.rend())
+        return tr("The last %n reading(s), all in doubt because of the gauge.", nullptr,
+                  static_cast<int>(shown));
     return tr("The last %n reading(s); the newest is %1, %2. One sign only.", nullptr,
               static_cast<int>(shown))
         .arg(Formats{}.interval(last->interval), VerdictWords::shortWord(last->verdict));

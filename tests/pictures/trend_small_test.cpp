@@ -70,6 +70,18 @@ TEST(SmallTrend, LeavesOutPartSeatedReadingsAndThoseSetAside)
     EXPECT_EQ(layoutSmallTrend(series, 40, kRow).bars.size(), 10U);
 }
 
+TEST(SmallTrend, DrawsReadingsInDoubtHollowAndNeverAsGood)
+{
+    TrendSeries series = steady(0.47, 0.04);
+    for (TrendReading& reading : series.readings)
+        reading.inDoubt = true;
+    const TrendPicture picture = layoutSmallTrend(series, 40, kRow);
+    ASSERT_EQ(picture.bars.size(), 12U);
+    EXPECT_TRUE(std::all_of(picture.bars.begin(), picture.bars.end(),
+                            [](const DrawnBox& bar) { return bar.hollow; }));
+    EXPECT_TRUE(picture.inWords.contains("all in doubt"));
+}
+
 TEST(SmallTrend, SaysThatNothingWasReadYet)
 {
     const TrendPicture picture = layoutSmallTrend({}, 40, kRow);

@@ -3,6 +3,7 @@
 #include "tests/pictures/trend_scene.h"
 
 #include <QFontMetricsF>
+#include <QLineF>
 
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -139,6 +140,21 @@ TEST(Trend, SaysWhereTheDriftBeganAndWhereTheMeanMadeAStep)
     EXPECT_TRUE(byDate.inWords.contains("Drift from about rigging 236, 1 Jun 2025."));
     const TrendPicture before = layoutTrend(series, {TrendAxis::ByRigging, 208, 225}, kUsual, {});
     EXPECT_FALSE(says(before, "drift from")) << "it lies to the right of what is shown";
+}
+
+TEST(Trend, DashesAForecastOfManyPiecesAsOneLine)
+{
+    const TrendPicture picture = layoutTrend(leftFlap(), kRiggings, kUsual, {});
+    double length = 0;
+    int pieces = 0;
+    for (const DrawnLine& line : picture.linesOver) {
+        if (!line.dashed)
+            continue;
+        EXPECT_NEAR(line.dashesBegun, length, 1e-6);
+        length += QLineF{line.from, line.to}.length();
+        ++pieces;
+    }
+    EXPECT_EQ(pieces, 3);
 }
 
 TEST(Trend, KeepsOnsetAndStepReadableWhereverTheyLie)

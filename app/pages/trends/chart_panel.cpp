@@ -112,7 +112,6 @@ void ChartPanel::display(const CouplingTrend& trend, const AirframeReview& revie
     if (moved)
         m_movement->display(*moved, review);
     m_now->display(trend, review.airframe.annualDue, today);
-    showHover({});
     setAxis(axis);
 }
 
@@ -134,6 +133,11 @@ void ChartPanel::setLook(const Look& look)
     // Two lines are kept free, so that nothing moves when a sentence comes.
     m_hover->setFixedHeight(2 * QFontMetrics{fontOf(look.fonts.label())}.lineSpacing() + 4);
     updateGeometry();
+}
+
+int ChartPanel::chosenReading() const
+{
+    return m_chart->chosenReading();
 }
 
 void ChartPanel::chooseReading(int index)

@@ -31,6 +31,7 @@ public:
     void setTableShown(bool shown);
     void setLook(const Look& look);
     void chooseReading(int index);
+    int chosenReading() const; // -1: none
 
     bool hasHeightForWidth() const override { return false; } // the splitter around it asks for heights only
     QSize minimumSizeHint() const override;

@@ -218,6 +218,7 @@ void TrendsPage::chooseCoupling(CouplingId coupling)
     m_list->setAircraftShown(false);
     m_panel->display(*trend, m_view.review, m_axis, m_clock.now().localDay());
     m_table->display(*trend);
+    m_table->chooseReading(m_panel->chosenReading());
     m_stack->setCurrentIndex(0);
 }
 
