@@ -74,7 +74,6 @@ TEST_F(BeforeTheAnnualJourney, GoesFromTheDriftBeforeTheLastAnnualToItsTrend)
     EXPECT_TRUE(row(0, 0).contains("Left flap")) << row(0, 0).toStdString();
     EXPECT_TRUE(row(0, 6).contains("opening since about rigging")) << row(0, 6).toStdString();
     EXPECT_TRUE(part<QLabel>(page(), "headline").text().contains("Left flap is opening"));
-    press(Qt::Key_Home);
     press(Qt::Key_Return);
     QWidget& trends = *window.page(Moments::Trends);
     EXPECT_TRUE(trends.isVisible());

@@ -29,9 +29,13 @@ protected:
 
     void tellAYear()
     {
-        scene.baselineDay(dayOf(2026, 3, 7));
-        for (int i = 0; i < 24; ++i)
-            scene.rig(dayOf(2026, 4, 4) + std::chrono::days{7 * i}, i < 12 ? 500 : 550);
+        // In one transaction: the disk is asked once.
+        must(scene.store.records().together([this]() -> Outcome {
+            scene.baselineDay(dayOf(2026, 3, 7));
+            for (int i = 0; i < 24; ++i)
+                scene.rig(dayOf(2026, 4, 4) + std::chrono::days{7 * i}, i < 12 ? 500 : 550);
+            return Done{};
+        }));
         scene.event(dayOf(2026, 6, 1), EventKind::Annual, "by A. Quill");
     }
 

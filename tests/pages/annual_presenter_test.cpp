@@ -27,9 +27,13 @@ protected:
     // Twelve riggings where the band is, twelve well above it.
     void tellADrift()
     {
-        scene.baselineDay(dayOf(2026, 3, 7));
-        for (int i = 0; i < 24; ++i)
-            scene.rig(dayOf(2026, 4, 4) + std::chrono::days{7 * i}, i < 12 ? 500 : 550);
+        // In one transaction: the disk is asked once.
+        must(scene.store.records().together([this]() -> Outcome {
+            scene.baselineDay(dayOf(2026, 3, 7));
+            for (int i = 0; i < 24; ++i)
+                scene.rig(dayOf(2026, 4, 4) + std::chrono::days{7 * i}, i < 12 ? 500 : 550);
+            return Done{};
+        }));
     }
 
     TrendsScene scene;

@@ -26,6 +26,7 @@ namespace {
 
 constexpr int kGap = 14;
 constexpr double kShiftsHeight = 132;
+constexpr double kHeadWidth = 1080; // at the usual text size
 
 std::optional<PictureBlock> shiftsPicture(const std::vector<ShiftDay>& shifts)
 {
@@ -91,9 +92,9 @@ QWidget* AnnualPage::makeContent()
 QWidget* AnnualPage::makeHead()
 {
     auto* head = new QWidget;
-    auto* layout = new QHBoxLayout{head};
-    layout->setContentsMargins(6, 0, 6, 0);
-    layout->setSpacing(10);
+    m_head = new QBoxLayout{QBoxLayout::LeftToRight, head};
+    m_head->setContentsMargins(6, 0, 6, 0);
+    m_head->setSpacing(10);
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
     m_title = labelOf({}, "title", "annualTitle");
@@ -109,12 +110,17 @@ QWidget* AnnualPage::makeHead()
     name->setWordWrap(false);
     name->setBuddy(m_periods);
     m_report = buttonOf(AnnualWords::report(), "annualReport", "primary");
-    layout->addLayout(words, 1);
-    layout->addWidget(name);
-    layout->addWidget(m_periods);
-    layout->addWidget(m_report);
+    auto* choices = new QHBoxLayout;
+    choices->setSpacing(10);
+    choices->addStretch(1);
+    choices->addWidget(name);
+    choices->addWidget(m_periods);
+    choices->addWidget(m_report);
+    m_head->addLayout(words, 1);
+    m_head->addLayout(choices);
     connect(m_periods, &QComboBox::activated, this, [this](int index) {
         read(m_view.periods[static_cast<std::size_t>(index)]);
+        m_table->chooseFirst();
         m_table->setFocus();
     });
     connect(m_report, &QPushButton::clicked, this, &AnnualPage::showReport);
@@ -173,12 +179,26 @@ QWidget* AnnualPage::makePanels()
 void AnnualPage::setLook(const Look& look)
 {
     m_look = look;
+    fitHead();
     m_standsOut->setLook(look);
     m_table->setLook(look);
     m_preview->setLook(look);
     m_panels->setTextScale(look.fonts.scale);
     for (AnnualPanel* panel : m_panels->findChildren<AnnualPanel*>())
         panel->setLook(look);
+}
+
+// Large text has no room for the title and the choices side by side.
+void AnnualPage::fitHead()
+{
+    m_head->setDirection(width() < kHeadWidth * m_look.fonts.scale ? QBoxLayout::TopToBottom
+                                                                   : QBoxLayout::LeftToRight);
+}
+
+void AnnualPage::resizeEvent(QResizeEvent* event)
+{
+    Page::resizeEvent(event);
+    fitHead();
 }
 
 void AnnualPage::showAirframe(std::optional<AirframeId> airframe)

@@ -3,6 +3,7 @@
 #include "app/pages/annual/annual_presenter.h"
 #include "app/pages/page.h"
 
+class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QPushButton;
@@ -39,12 +40,14 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     QWidget* makeContent();
     QWidget* makeHead();
     QWidget* makeTableCard();
     QWidget* makePanels();
+    void fitHead();
     void read(const std::optional<ReviewPeriod>& period);
     void display();
     void displayPanels();
@@ -64,6 +67,7 @@ private:
     QLabel* m_message = nullptr;
     FlowScroll* m_scroll = nullptr;
     ReportPreview* m_preview = nullptr;
+    QBoxLayout* m_head = nullptr;
     QLabel* m_title = nullptr;
     QLabel* m_counted = nullptr;
     QComboBox* m_periods = nullptr;

@@ -104,6 +104,11 @@ void ReviewTable::display(const std::vector<AnnualRow>& rows)
     fit();
 }
 
+void ReviewTable::chooseFirst()
+{
+    keepChosen({});
+}
+
 void ReviewTable::keepChosen(CouplingId coupling)
 {
     const int row = std::max(0, m_model->find(coupling));

@@ -20,6 +20,7 @@ public:
     explicit ReviewTable(QWidget* parent = nullptr);
 
     void display(const std::vector<AnnualRow>& rows);
+    void chooseFirst();
     void setLook(const Look& look);
 
 signals:

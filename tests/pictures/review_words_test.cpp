@@ -1,0 +1,178 @@
+#include "app/wording/review_words.h"
+#include "app/wording/sentence_parts.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+
+namespace {
+
+Day day(int year, unsigned month, unsigned number)
+{
+    return std::chrono::year{year} / static_cast<int>(month) / static_cast<int>(number);
+}
+
+class WordsOfAReview : public testing::Test
+{
+protected:
+    WordsOfAReview()
+    {
+        facts.persons = {{}, {}};
+        facts.persons[0].id.bytes[0] = 1;
+        facts.persons[0].name = "J. Iver";
+        facts.persons[1].id.bytes[0] = 2;
+        facts.persons[1].name = "T. Vale";
+        facts.gauges.resize(1);
+        facts.gauges[0].id.bytes[0] = 3;
+        facts.gauges[0].name = "B";
+        coupling.coupling.name = "Left flap";
+    }
+
+    // A flag that was raised at the second of three readings and dated to the first.
+    void addDrift(bool isUp, bool isRaised)
+    {
+        FittingMovement movement;
+        movement.readings.resize(3);
+        for (int i = 0; i < 3; ++i)
+            movement.readings[static_cast<std::size_t>(i)].rigging = 233 + i;
+        movement.drift = DriftFlag{1, 0, isUp, isRaised};
+        coupling.movement = movement;
+    }
+
+    SharedShiftStory shiftOn(std::vector<std::pair<Day, double>> days)
+    {
+        SharedShiftStory story;
+        for (const auto& [when, mm] : days) {
+            DayShift one;
+            one.when = noonOf(when);
+            one.millimetres = mm;
+            one.shift.sameSignShare = 1;
+            story.days.push_back(one);
+            story.millimetres += mm / static_cast<double>(days.size());
+        }
+        return story;
+    }
+
+    AirframeFacts facts;
+    ReviewWords words{facts};
+    CouplingReview coupling;
+};
+
+std::string plain(const QString& text)
+{
+    return text.toStdString();
+}
+
+} // namespace
+
+TEST_F(WordsOfAReview, CallAGrowingGapOpeningAndAShrinkingOneClosing)
+{
+    addDrift(true, true);
+    EXPECT_EQ(plain(ReviewWords::sign(Sign::Drift, coupling)), "opening since about rigging 233");
+    addDrift(false, true);
+    EXPECT_EQ(plain(ReviewWords::sign(Sign::Drift, coupling)), "closing since about rigging 233");
+    addDrift(false, false);
+    EXPECT_EQ(plain(ReviewWords::sign(Sign::DriftEnded, coupling)),
+              "was closing from about rigging 233, not at the end");
+}
+
+TEST_F(WordsOfAReview, NeverSayThatAChanceIsNoneOrCertain)
+{
+    EXPECT_EQ(plain(ReviewWords::chanceOf(0)), "< 0.01");
+    EXPECT_EQ(plain(ReviewWords::chanceOf(0.2)), "0.20");
+    EXPECT_EQ(plain(ReviewWords::chanceOf(1)), "> 0.99");
+}
+
+TEST_F(WordsOfAReview, SayWhatIsMissingWhereThereIsNoBand)
+{
+    EXPECT_EQ(plain(ReviewWords::noBand(coupling)), "no band yet: no fitting has begun");
+    coupling.fitting = Fitting{};
+    EXPECT_EQ(plain(ReviewWords::noBand(coupling)), "no band yet: no confirmed reading");
+    EXPECT_EQ(plain(ReviewWords::whyNoDrift(coupling)), "no band yet");
+    coupling.band = Band{};
+    EXPECT_EQ(plain(ReviewWords::whyNoDrift(coupling)), "not read");
+}
+
+TEST_F(WordsOfAReview, BlameALeafSetBeforeACouplingAndSayWhichWayItRead)
+{
+    SharedShiftStory story = shiftOn({{day(2025, 7, 11), 0.03}, {day(2025, 7, 13), 0.04}});
+    story.gauge = facts.gauges[0].id;
+    EXPECT_EQ(plain(words.shift(story)),
+              "Leaf set B read 0.035 mm high on every coupling on two days, 11 and 13 July 2025. Check it "
+              "against a micrometer before a coupling is blamed.");
+    facts.gaugeChecks.push_back(
+        {{}, story.gauge.value(), day(2025, 7, 20), "", "worn", day(2025, 7, 11), {}});
+    EXPECT_NE(plain(words.shift(story)).find("It is in doubt from 11 July 2025 on"), std::string::npos);
+}
+
+TEST_F(WordsOfAReview, DoNotMakeOneDirectionOutOfTwo)
+{
+    const SharedShiftStory story = shiftOn({{day(2025, 7, 11), 0.04}, {day(2025, 8, 2), -0.01}});
+    const std::string said = plain(words.shift(story));
+    EXPECT_NE(said.find("high on one day and low on another"), std::string::npos) << said;
+    EXPECT_NE(said.find("neither gauge nor person in common"), std::string::npos) << said;
+}
+
+TEST_F(WordsOfAReview, SayOfAPersonsOffsetHowMuchWhichWayAndHowSure)
+{
+    MeasurerOffsets offsets;
+    offsets.personsState = numbers::OffsetsState::Estimated;
+    offsets.persons = {{facts.persons[0].id, 40, MeasuredOffset{0.02, 0.012, 0.028}, 0.02},
+                       {facts.persons[1].id, 40, MeasuredOffset{-0.003, -0.011, 0.005}, 0.02}};
+    const QStringList said = words.personOffsets(offsets);
+    ASSERT_EQ(said.size(), 2);
+    EXPECT_EQ(plain(said.front()), "J. Iver reads 0.020 mm high (95 % interval +0.012 to +0.028).");
+}
+
+TEST_F(WordsOfAReview, SayWhyPersonsCannotBeToldApart)
+{
+    MeasurerOffsets offsets;
+    offsets.personsState = numbers::OffsetsState::CannotBeToldApart;
+    offsets.personsHiddenBehind = {numbers::OffsetFactor::Day};
+    offsets.persons = {{facts.persons[0].id, 8, {}, {}}, {facts.persons[1].id, 4, {}, {}}};
+    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("persons and days go together"),
+              std::string::npos);
+    offsets.personsHiddenBehind = {};
+    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("persons, gauges and days go together"),
+              std::string::npos);
+}
+
+TEST_F(WordsOfAReview, TellAReadingOutsideWithWhatWasShownThenAndWhatCameOfIt)
+{
+    OutsideStory story;
+    story.reading.person = facts.persons[0].id;
+    story.reading.gauge = facts.gauges[0].id;
+    story.reading.interval = {Gap::micrometres(100), Gap::micrometres(150)};
+    story.judgement.verdict = Verdict::Outside;
+    story.judgement.direction = Direction::Below;
+    story.judgement.band = Band{{0.53, 0.63}, {0.52, 0.64}, 0.58, 0.018, 12, false};
+    story.rigging = 117;
+    story.shown = Shown{};
+    story.shown->judgement.verdict = Verdict::NoBandYet;
+    const std::string open = plain(words.outside(story).join(' '));
+    EXPECT_EQ(open,
+              "Below its band, outer edges 0.52–0.64 mm. Read by J. Iver with leaf set B. Rigging 117. "
+              "Shown then: No band yet. No question was asked, and nothing is noted of what was found.");
+    story.question = QuestionStory{};
+    EXPECT_NE(plain(words.outside(story).join(' ')).find("Still open: nobody has said what was found."),
+              std::string::npos);
+    story.question->resolution = Resolution{};
+    story.question->resolution->person = facts.persons[1].id;
+    story.question->resolution->found = "grit.";
+    story.question->resolution->done = "cleaned";
+    EXPECT_NE(plain(words.outside(story).join(' ')).find("by T. Vale. Found: grit. Done: cleaned."),
+              std::string::npos);
+}
+
+TEST(PartsOfASentence, NameAFewDaysAndTheEndsOfMany)
+{
+    EXPECT_EQ(plain(SentenceParts::days({day(2025, 7, 11), day(2025, 7, 13), day(2025, 7, 19)})),
+              "11, 13 and 19 July 2025");
+    EXPECT_EQ(plain(SentenceParts::days({day(2025, 6, 30), day(2025, 7, 13)})),
+              "30 June 2025 and 13 July 2025");
+    EXPECT_EQ(plain(SentenceParts::days(
+                  {day(2025, 6, 1), day(2025, 6, 2), day(2025, 6, 3), day(2025, 6, 4), day(2025, 6, 5)})),
+              "1 June 2025 to 5 June 2025");
+    EXPECT_EQ(plain(SentenceParts::number(4)), "four");
+    EXPECT_EQ(plain(SentenceParts::number(13)), "13");
+}
