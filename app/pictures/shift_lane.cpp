@@ -89,20 +89,30 @@ void ShiftLane::addColumns(const std::vector<ShiftBar>& bars)
     }
 }
 
-// Called days side by side with the same cause share one label.
+// Called days with the same cause share one label as long as two would not fit beside one another.
 void ShiftLane::addCauses(const std::vector<ShiftBar>& bars)
 {
-    m_firstCause = m_drawing.labels.size();
+    struct Group
+    {
+        double left = 0;
+        double right = 0;
+        const ShiftDay* shift = nullptr;
+    };
+    std::vector<Group> groups;
     for (std::size_t i = bars.size(); i-- > 0;) { // the newest first: it matters most
-        if (!bars[i].shift->isCalled)
+        const ShiftDay& shift = *bars[i].shift;
+        if (!shift.isCalled)
             continue;
-        std::size_t first = i;
-        while (first > 0 && bars[first - 1].shift->isCalled &&
-               bars[first - 1].shift->cause == bars[i].shift->cause && !bars[i].shift->cause.empty())
-            --first;
-        addCause(bars[first].x, bars[i].x, *bars[i].shift);
-        i = first;
+        const bool goesOn =
+            !groups.empty() && !shift.cause.empty() && groups.back().shift->cause == shift.cause;
+        const double width = goesOn ? m_letters.widthOf(AircraftWords::cause(shift), true) : 0;
+        if (goesOn && groups.back().left - bars[i].x < width + 8)
+            groups.back().left = bars[i].x;
+        else
+            groups.push_back({bars[i].x, bars[i].x, &shift});
     }
+    for (const Group& group : groups)
+        addCause(group.left, group.right, *group.shift);
 }
 
 void ShiftLane::addCause(double left, double right, const ShiftDay& shift)

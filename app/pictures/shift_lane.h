@@ -36,7 +36,6 @@ private:
     QRectF m_lane;
     QRectF m_words;
     double m_reach = 1;
-    std::size_t m_firstCause = 0; // among the drawing's labels
 };
 
 } // namespace rig

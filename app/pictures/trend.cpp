@@ -19,6 +19,7 @@ struct Rows
     int header = 1;
     int events = 0;
     bool name = false;
+    int notes = 0;   // where a drift began, where the mean made a step
     double part = 0; // height of the lane of part-seated readings, without its caption
 };
 
@@ -32,6 +33,7 @@ Rows rowsFor(const TrendSeries& series, const TrendWindow& window, bool hasPart,
     rows.header = named > 1 && height >= 340 * scale ? 2 : 1;
     if (!series.events.empty())
         rows.events = height >= 400 * scale ? 2 : 1;
+    rows.notes = (series.onset ? 1 : 0) + (series.change ? 1 : 0);
     rows.name = window.axis == TrendAxis::ByRigging && height >= 320 * scale;
     if (hasPart)
         rows.part = height >= 340 * scale ? 3.2 * line : 1.4 * line;
@@ -47,8 +49,8 @@ double leftMargin(const Sheet& sheet, const TrendPicture& picture)
     return kEdge + widest + 9;
 }
 
-// From top to bottom: header, lane of part-seated readings when they are wider than locked ones, plot, that
-// lane when they are narrower, tick words, name of the axis, events.
+// From top to bottom: header, lane of part-seated readings when they are wider than locked ones, plot, notes,
+// that lane when they are narrower, tick words, name of the axis, events.
 void divide(Sheet& sheet, TrendPicture& picture, const Rows& rows)
 {
     const double left = leftMargin(sheet, picture);
@@ -77,6 +79,8 @@ void divide(Sheet& sheet, TrendPicture& picture, const Rows& rows)
         picture.partLane = across(above ? top + row : bottom - rows.part, rows.part);
         (above ? top : bottom) += above ? whole : -whole;
     }
+    if (rows.notes > 0)
+        sheet.notes = takeBottom(rows.notes * sheet.line + 2);
     picture.plot = across(top, std::max(10.0, bottom - top));
 }
 
@@ -217,10 +221,10 @@ TrendPicture layoutTrend(const TrendSeries& series, const TrendIndex& index, con
         trend::rowsFor(series, picture.window, index.hasPart, size.height(), sheet.line, fonts.scale));
     trend::addGround(sheet, picture);
     trend::addAxes(sheet, picture);
+    trend::addNotes(sheet, picture);
     trend::addHeader(sheet, picture);
     trend::addForecast(sheet, picture);
     trend::addReadings(sheet, picture);
-    trend::addNotes(sheet, picture);
     trend::addFirstBandName(sheet, picture);
     trend::addPartLane(sheet, picture);
     trend::addEvents(sheet, picture);

@@ -121,11 +121,6 @@ void addGround(const Sheet& sheet, TrendPicture& picture)
         if (event.isAnnual && x >= picture.plot.left() && x <= picture.plot.right())
             addUpright(picture, x, picture.plot.top(), Role::InkSoft, 1);
     }
-    if (const auto& change = sheet.series.change) {
-        const double place = along(picture.window.axis, change->when, change->rigging);
-        if (across.contains(place))
-            addUpright(picture, across.at(place), picture.plot.top(), Role::Accent, 1);
-    }
 }
 
 void addAxes(const Sheet& sheet, TrendPicture& picture)

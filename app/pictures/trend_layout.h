@@ -26,8 +26,9 @@ struct Sheet
     double line = 0; // height of a line of small text
     QRectF header{};
     int headerRows = 1;
-    QRectF axis{}; // tick words
-    QRectF name{}; // of the axis; null when there is no room
+    QRectF notes{}; // null when there are none
+    QRectF axis{};  // tick words
+    QRectF name{};  // of the axis; null when there is no room
     int eventRows = 1;
 };
 

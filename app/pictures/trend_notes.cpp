@@ -7,47 +7,59 @@ namespace rig::trend {
 
 namespace {
 
-// Words beside an upright, as low in the plot as nothing lies there. Their top, or nothing when there is no
-// room anywhere.
-std::optional<double> addBeside(const Sheet& sheet, TrendPicture& picture, double x, const QString& text)
+struct Note
 {
-    const QRectF& plot = picture.plot;
-    const double width = widthOf(text, sheet.strong);
-    for (double y = plot.bottom() - sheet.line - 2; y >= plot.top(); y -= sheet.line / 2)
-        for (const double left : {x + 5, x - 5 - width}) {
-            const QRectF where{left, y, width, sheet.line};
-            if (!plot.contains(where) || !isClear(where, picture))
-                continue;
-            DrawnLabel label = smallLabel(sheet, where, text, Qt::AlignLeft);
-            label.role = Role::Accent;
-            label.strong = true;
-            picture.labels.push_back(label);
-            return y;
-        }
-    return std::nullopt;
+    double place = 0;
+    QString words;
+    bool isFlag = false;
+};
+
+// Words right of an upright, or left of it where there is no room, in a row of the notes.
+void addNote(const Sheet& sheet, TrendPicture& picture, double x, std::size_t row, const QString& text)
+{
+    const QRectF& lane = sheet.notes;
+    const QString fitted = sheet.strong.elidedText(text, Qt::ElideRight, lane.width());
+    const double width = widthOf(fitted, sheet.strong);
+    const double beside = x + 5 + width <= lane.right() ? x + 5 : x - 5 - width;
+    DrawnLabel label = smallLabel(sheet,
+                                  {std::max(beside, lane.left()),
+                                   lane.top() + 1 + static_cast<double>(row) * sheet.line, width, sheet.line},
+                                  fitted, Qt::AlignLeft);
+    label.role = Role::Accent;
+    label.strong = true;
+    picture.labels.push_back(label);
 }
 
 } // namespace
 
-// Where the drift begins: a flag on the plot's foot. Where the mean made a step: a dashed line.
+// Where the drift begins: a flag that stands into the plot. Where the mean made a step: a dashed line. The
+// right one of the two is told in the upper row, so that the other's line passes beside its words.
 void addNotes(const Sheet& sheet, TrendPicture& picture)
 {
     const Scale across = acrossOf(picture);
     const TrendAxis axis = picture.window.axis;
-    if (const auto& onset = sheet.series.onset) {
-        const double place = along(axis, onset->when, onset->rigging);
-        if (across.contains(place)) {
-            const double x = across.at(place);
-            const double foot = picture.plot.bottom();
-            const double top =
-                addBeside(sheet, picture, x, TrendWords::onset(*onset, axis)).value_or(foot - sheet.line);
-            picture.linesOver.push_back({{x, top}, {x, foot}, Role::Accent, 2, false});
-        }
-    }
-    if (const auto& change = sheet.series.change) {
-        const double place = along(axis, change->when, change->rigging);
-        if (across.contains(place))
-            addBeside(sheet, picture, across.at(place), TrendWords::change(*change, axis));
+    std::vector<Note> notes;
+    if (const auto& onset = sheet.series.onset)
+        notes.push_back({along(axis, onset->when, onset->rigging), TrendWords::onset(*onset, axis), true});
+    if (const auto& change = sheet.series.change)
+        notes.push_back(
+            {along(axis, change->when, change->rigging), TrendWords::change(*change, axis), false});
+    std::stable_sort(notes.begin(), notes.end(),
+                     [](const Note& a, const Note& b) { return a.place > b.place; });
+    const double foot = picture.plot.bottom();
+    for (std::size_t row = 0; row < notes.size(); ++row) {
+        const Note& note = notes[row];
+        if (!across.contains(note.place))
+            continue;
+        const double x = across.at(note.place);
+        const double down = foot + static_cast<double>(row + 1) * sheet.line;
+        const bool isFreeBelow = isFree({QPointF{x - 1, foot}, QPointF{x + 1, down}}, picture, 0);
+        const double end = isFreeBelow ? down : foot;
+        addNote(sheet, picture, x, row, note.words);
+        if (note.isFlag)
+            picture.linesOver.push_back({{x, foot - sheet.line}, {x, end}, Role::Accent, 2, false});
+        else
+            picture.lines.push_back({{x, picture.plot.top()}, {x, end}, Role::Accent, 1, true});
     }
 }
 

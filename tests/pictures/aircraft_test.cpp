@@ -160,6 +160,20 @@ TEST(Shifts, NamesTheCauseOfThreeCalledDaysOnce)
               3);
 }
 
+TEST(Shifts, NameACauseOnceWhereASecondTimeWouldNotFitBeside)
+{
+    std::vector<ShiftDay> shifts = aircraftOf(54).shifts;
+    for (ShiftDay& shift : shifts)
+        shift.isCalled = false;
+    for (const std::size_t day : {5U, 24U, 27U})
+        shifts[day] = {shifts[day].when, shifts[day].rigging, 2, 8, true, "leaf set B"};
+    const ShiftsPicture picture = layoutShifts(shifts, {600, 140}, {});
+    EXPECT_EQ(std::count_if(picture.labels.begin(), picture.labels.end(),
+                            [](const DrawnLabel& label) { return label.text == "leaf set B"; }),
+              2)
+        << "one for the fifth day, one for the two that lie close together";
+}
+
 TEST(Shifts, AreReadableHoweverManyDaysAreCalled)
 {
     for (const int riggings : {1, 8, 54, 400})

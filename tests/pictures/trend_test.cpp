@@ -167,8 +167,12 @@ TEST(Trend, KeepsOnsetAndStepReadableWhereverTheyLie)
                 series.change = TrendPlace{at(2025, 6, 1), rigging};
                 FontSizes fonts;
                 fonts.scale = scale;
-                expectReadable(layoutTrend(series, kRiggings, size, fonts), {size, scale});
-                expectReadable(layoutTrend(series, kDates, size, fonts), {size, scale});
+                for (const TrendWindow& window : {kRiggings, kDates}) {
+                    const TrendPicture picture = layoutTrend(series, window, size, fonts);
+                    expectReadable(picture, {size, scale});
+                    EXPECT_TRUE(says(picture, "drift from"));
+                    EXPECT_TRUE(says(picture, "step about"));
+                }
             }
 }
 
