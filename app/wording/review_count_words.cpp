@@ -53,8 +53,8 @@ QString ReviewWords::counted(const AirframeReview& review)
         when = tr("Up to the first annual");
     if (counts.readings == 0)
         return tr("%1: %n rigging(s), no reading", nullptr, counts.riggings).arg(when);
-    const QString riggings = tr("%n rigging(s)", nullptr, counts.riggings);
-    const QString readings = tr("%n reading(s)", nullptr, counts.readings);
+    const QString riggings = tr("%Ln rigging(s)", nullptr, counts.riggings);
+    const QString readings = tr("%Ln reading(s)", nullptr, counts.readings);
     const QString persons =
         counts.persons == 1 ? tr("one person") : tr("%1 people").arg(SentenceParts::number(counts.persons));
     const QString number = SentenceParts::number(counts.gauges);
@@ -74,10 +74,10 @@ QStringList ReviewWords::gaugeStory(const GaugeReview& review) const
     if (review.readings == 0)
         sentences << tr("Not read with in this period.");
     else if (review.inDoubt == 0)
-        sentences << tr("%n reading(s) in this period.", nullptr, review.readings);
+        sentences << tr("%Ln reading(s) in this period.", nullptr, review.readings);
     else
         sentences
-            << tr("%n reading(s) in this period, %1 of them in doubt: left out of band, drift and scatter.",
+            << tr("%Ln reading(s) in this period, %1 of them in doubt: left out of band, drift and scatter.",
                   nullptr, review.readings)
                    .arg(formats.count(review.inDoubt));
     if (!review.lastCheck)
@@ -164,7 +164,7 @@ QStringList ReviewWords::riggings(const AirframeReview& review)
     if (counts.riggings == 0)
         sentences << tr("No rigging in this period.");
     else
-        sentences << tr("%n rigging(s) in this period; the last has number %1.", nullptr, counts.riggings)
+        sentences << tr("%Ln rigging(s) in this period; the last has number %1.", nullptr, counts.riggings)
                          .arg(formats.count(counts.lastNumber));
     const auto addIfAny = [&sentences](int count, const QString& sentence) {
         if (count > 0)

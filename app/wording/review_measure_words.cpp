@@ -100,7 +100,7 @@ QString ReviewWords::readingsBy(const std::vector<MeasuredBy<Who>>& rows, const 
 {
     QStringList parts;
     for (const MeasuredBy<Who>& row : rows)
-        parts << tr("%1 %n reading(s)", "who or what", row.readings).arg(nameOf(row.who));
+        parts << tr("%1 %Ln reading(s)", "who or what", row.readings).arg(nameOf(row.who));
     return tr("%1.", "so many readings each").arg(SentenceParts::list(parts));
 }
 

@@ -163,7 +163,7 @@ TEST_F(AnnualPageTest, ScrollsByThePageKeysFromTheTable)
 TEST_F(AnnualPageTest, ClipsNothingAtTheUsualAndALargeTextSize)
 {
     tellAYear();
-    for (const double scale : {1.0, 1.5}) {
+    for (const double scale : {1.0, 1.5, 2.0}) {
         show(scale);
         expectNothingClipped(page);
         EXPECT_EQ(table().horizontalScrollBar()->maximum(), 0) << scale;

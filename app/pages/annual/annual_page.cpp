@@ -160,19 +160,19 @@ QWidget* AnnualPage::makeTableCard()
 QWidget* AnnualPage::makePanels()
 {
     m_panels = new PanelColumns;
-    const auto add = [this](int column, const QString& title, const QString& legend, const char* name) {
+    const auto add = [this](const QString& title, const QString& legend, const char* name) {
         auto* panel = new AnnualPanel{title, legend, name};
-        m_panels->add(panel, column);
+        m_panels->add(panel);
         return panel;
     };
-    m_shifts = add(0, AnnualWords::shiftsTitle(), AnnualWords::shiftsLegend(), "shiftsPanel");
-    m_measurers = add(1, AnnualWords::measurersTitle(), AnnualWords::measurersLegend(), "measurersPanel");
-    m_outside = add(0, AnnualWords::outsideTitle(), {}, "outsidePanel");
-    m_questions = add(1, AnnualWords::questionsTitle(), {}, "questionsPanel");
-    m_gauges = add(1, AnnualWords::gaugesTitle(), {}, "gaugesPanel");
-    m_changes = add(0, AnnualWords::changesTitle(), {}, "changesPanel");
-    m_tooFew = add(0, AnnualWords::tooFewTitle(), {}, "tooFewPanel");
-    m_riggings = add(0, AnnualWords::riggingsTitle(), {}, "riggingsPanel");
+    m_shifts = add(AnnualWords::shiftsTitle(), AnnualWords::shiftsLegend(), "shiftsPanel");
+    m_measurers = add(AnnualWords::measurersTitle(), AnnualWords::measurersLegend(), "measurersPanel");
+    m_outside = add(AnnualWords::outsideTitle(), {}, "outsidePanel");
+    m_questions = add(AnnualWords::questionsTitle(), {}, "questionsPanel");
+    m_gauges = add(AnnualWords::gaugesTitle(), {}, "gaugesPanel");
+    m_changes = add(AnnualWords::changesTitle(), {}, "changesPanel");
+    m_tooFew = add(AnnualWords::tooFewTitle(), {}, "tooFewPanel");
+    m_riggings = add(AnnualWords::riggingsTitle(), {}, "riggingsPanel");
     return m_panels;
 }
 
@@ -221,8 +221,8 @@ void AnnualPage::showReport()
         emit problemArose(ProblemWords::sentence(facts.problem(), {}));
         return;
     }
+    m_stack->setCurrentWidget(m_preview); // before it is laid out: then it knows its width
     m_preview->display(std::move(facts).value(), m_view.period(), m_clock.now().localDay());
-    m_stack->setCurrentWidget(m_preview);
     m_preview->setFocus();
 }
 
@@ -279,6 +279,7 @@ void AnnualPage::displayPanels()
     m_changes->showStories(m_view.changes, ReviewWords::noChange());
     m_tooFew->showStories(m_view.tooFew, {});
     m_riggings->showSentences(m_view.riggings);
+    m_panels->arrange();
 }
 
 void AnnualPage::showMessage(const QString& sentence)

@@ -1,6 +1,7 @@
 #include "app/pages/annual/panel_columns.h"
 
 #include <QHBoxLayout>
+#include <QResizeEvent>
 #include <QVBoxLayout>
 
 namespace rig {
@@ -9,6 +10,11 @@ namespace {
 
 constexpr int kGap = 14;
 constexpr double kLeastColumn = 440; // at the usual text size
+
+int heightOf(const QWidget& panel, int width)
+{
+    return panel.hasHeightForWidth() ? panel.heightForWidth(width) : panel.sizeHint().height();
+}
 
 } // namespace
 
@@ -24,41 +30,44 @@ PanelColumns::PanelColumns(QWidget* parent) : QWidget{parent}
     }
 }
 
-void PanelColumns::add(QWidget* panel, int column)
+void PanelColumns::add(QWidget* panel)
 {
     panel->setParent(this);
-    m_panels.push_back({panel, column});
-    m_columns = 0;
+    m_panels.push_back(panel);
 }
 
 void PanelColumns::setTextScale(double scale)
 {
     m_scale = scale;
-    divide();
+    arrange();
 }
 
 void PanelColumns::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    divide();
+    if (event->size().width() != event->oldSize().width())
+        arrange();
 }
 
-void PanelColumns::divide()
+void PanelColumns::arrange()
 {
-    const int columns = width() >= 2 * kLeastColumn * m_scale + kGap ? 2 : 1;
-    if (columns == m_columns)
-        return;
-    m_columns = columns;
+    const bool isTwo = width() >= 2 * kLeastColumn * m_scale + kGap;
     for (QVBoxLayout* column : {m_left, m_right})
         while (QLayoutItem* item = column->takeAt(0))
             delete item;
-    for (const Panel& panel : m_panels)
-        (columns == 2 && panel.column == 1 ? m_right : m_left)->addWidget(panel.widget);
+    const int columnWidth = (width() - kGap) / 2;
+    int left = 0;
+    int right = 0;
+    for (QWidget* panel : m_panels) {
+        const bool isLeft = !isTwo || left <= right;
+        (isLeft ? m_left : m_right)->addWidget(panel);
+        (isLeft ? left : right) += kGap + heightOf(*panel, columnWidth);
+    }
     m_left->addStretch(1);
     m_right->addStretch(1);
     auto* both = static_cast<QHBoxLayout*>(layout());
-    both->setStretch(1, columns == 2 ? 1 : 0);
-    both->setSpacing(columns == 2 ? kGap : 0);
+    both->setStretch(1, isTwo ? 1 : 0);
+    both->setSpacing(isTwo ? kGap : 0);
 }
 
 } // namespace rig

@@ -8,8 +8,8 @@ class QVBoxLayout;
 
 namespace rig {
 
-// Panels in two columns, each as high as it needs; in one, in the order they were added, where two would be
-// too narrow.
+// Panels in two columns, each as high as it needs and each next one below the shorter column; in one, in
+// their order, where two would be too narrow.
 class PanelColumns : public QWidget
 {
     Q_OBJECT
@@ -17,25 +17,18 @@ class PanelColumns : public QWidget
 public:
     explicit PanelColumns(QWidget* parent = nullptr);
 
-    void add(QWidget* panel, int column);
+    void add(QWidget* panel);
     void setTextScale(double scale);
+    void arrange(); // after what they show has changed
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    void divide();
-
-    struct Panel
-    {
-        QWidget* widget = nullptr;
-        int column = 0;
-    };
-    std::vector<Panel> m_panels;
+    std::vector<QWidget*> m_panels;
     QVBoxLayout* m_left = nullptr;
     QVBoxLayout* m_right = nullptr;
     double m_scale = 1;
-    int m_columns = 0; // as laid out now
 };
 
 } // namespace rig

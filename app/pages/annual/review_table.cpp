@@ -16,7 +16,8 @@ namespace rig {
 namespace {
 
 // At the usual text size; the last column takes the rest. Where there is little, the band gives way first,
-// then the open questions, which are also the first of the signs, then the other columns.
+// then the open questions, which are also the first of the signs, then the other columns; at last the band is
+// left out, whose verdict stands beside the name.
 struct ColumnWidth
 {
     double usual = 0;
@@ -30,6 +31,7 @@ constexpr int kLast = kAnnualColumns - 1;
 constexpr double kWidestBand = 280;
 constexpr double kEnoughForSigns = 420;
 constexpr double kLeastSigns = 190;
+constexpr double kNarrowestSigns = 150;
 
 // All columns side by side in so much room; a hidden one has no width.
 std::array<double, kAnnualColumns> widthsIn(double room)
@@ -55,7 +57,9 @@ std::array<double, kAnnualColumns> widthsIn(double room)
         if (left < kLeastSigns && column != kQuestions)
             take(column, std::max(kWidths[static_cast<std::size_t>(column)].least,
                                   widths[static_cast<std::size_t>(column)] - (kLeastSigns - left)));
-    widths[kLast] = std::max(left, kLeastSigns);
+    if (left < kNarrowestSigns)
+        take(kBand, 0);
+    widths[kLast] = std::max(left, kNarrowestSigns);
     return widths;
 }
 
