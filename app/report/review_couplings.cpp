@@ -12,7 +12,7 @@ namespace rig::engineer {
 namespace {
 
 constexpr double kStripHigh = 78;
-constexpr double kTrendHigh = 190;
+constexpr double kTrendHigh = 206;
 constexpr double kPartLaneHigh = 70;       // more, where one was found part-seated at a rigging
 constexpr std::size_t kNearEdgeShown = 40; // rows; the rest stands in the tables
 
