@@ -105,6 +105,10 @@ public:
     {
         return tr("unlike the others: measure again, or leave it out with a reason");
     }
+    static QString inDoubt(const QString& day)
+    {
+        return tr("its gauge is in doubt from %1: does not count").arg(day);
+    }
     static QString doesNotCount() { return tr("came after the freeze, does not count"); }
     static QString inOneLine(const QString& first, const QString& second)
     {

@@ -69,11 +69,4 @@ QString GaugeWords::checkMeaning()
               "saved; a later one stands beside it.");
 }
 
-QString GaugeWords::doubtedMeaning()
-{
-    return tr("Every reading taken with this set from that day on shows “cannot tell” unless it lies outside "
-              "the band, "
-              "until a later check finds the set usable. The readings themselves stay.");
-}
-
 } // namespace rig

@@ -76,7 +76,6 @@ public:
     static QString usable() { return tr("&Usable: readings with it are judged"); }
     static QString doubted() { return tr("&In doubt: readings with it cannot be judged"); }
     static QString doubtedFrom() { return tr("In doubt fro&m"); }
-    static QString doubtedMeaning();
     static QString howMissing() { return tr("Say how it was checked."); }
     static QString foundMissing() { return tr("Say what was found, also when it was as expected."); }
     static QString afterCheck()

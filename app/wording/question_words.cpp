@@ -17,6 +17,8 @@ QString QuestionWords::asked(QuestionKind kind, const QString& place)
         return tr("%1, left and right look swapped").arg(place);
     case QuestionKind::SurfaceDoubt:
         return tr("%1, a doubt in the control check").arg(place);
+    case QuestionKind::BandInDoubt:
+        return tr("%1, its band is in doubt").arg(place);
     case QuestionKind::GaugeQuarantined:
         break;
     }

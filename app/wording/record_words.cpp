@@ -114,6 +114,8 @@ QString RecordWords::question(QuestionKind kind)
         return tr("Left and right may have been swapped");
     case QuestionKind::SurfaceDoubt:
         return tr("The control check was not answered with yes");
+    case QuestionKind::BandInDoubt:
+        return tr("The band stood on readings that are now in doubt");
     case QuestionKind::GaugeQuarantined:
         break;
     }

@@ -104,6 +104,8 @@ QString ReviewWords::askedShort(QuestionKind kind)
         return tr("left and right look swapped");
     case QuestionKind::SurfaceDoubt:
         return tr("a doubt in the control check");
+    case QuestionKind::BandInDoubt:
+        return tr("its band is in doubt");
     case QuestionKind::GaugeQuarantined:
         break;
     }

@@ -60,6 +60,7 @@ FittingHistory fittingHistory(const Fitting& fitting, std::span<const Reading> r
         all.push_back(reading.interval);
         if (quarantine.covers(reading)) {
             one.inDoubt.insert(reading.id);
+            one.doubtedGauges.insert(*reading.gauge);
             continue;
         }
         undoubted.push_back(reading.interval);
@@ -88,6 +89,16 @@ const FittingHistory* CouplingHistory::on(Day day) const
         all.push_back(one.fitting);
     const auto holding = fittingOn(day, coupling, all);
     return holding ? find(holding->id) : nullptr;
+}
+
+std::optional<DoubtedVersion> CouplingHistory::doubtedVersionOf(const FittingHistory& fitting) const
+{
+    if (!fitting.withDoubted)
+        return std::nullopt;
+    DoubtedVersion version{static_cast<int>(fitting.inDoubt.size()), {}, fitting.withDoubted->band()};
+    std::ranges::copy_if(gauges, std::back_inserter(version.gauges),
+                         [&fitting](const Gauge& gauge) { return fitting.doubtedGauges.contains(gauge.id); });
+    return version;
 }
 
 CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings,

@@ -24,8 +24,17 @@ struct FittingHistory
     std::set<ReadingId> admitted;
     std::set<ReadingId> inDoubt;               // of the admitted: their gauge was in quarantine on their day
     std::optional<Baseline> withDoubted;       // of all admitted; only where some are in doubt
+    std::set<GaugeId> doubtedGauges;           // those were read with these
     std::set<GaugeId> gauges;                  // the baseline was read with these
     std::map<GaugeId, WitnessFinding> witness; // for every gauge this fitting was read with
+};
+
+// What is told beside a band that is made without readings in doubt.
+struct DoubtedVersion
+{
+    int readings = 0;          // in doubt
+    std::vector<Gauge> gauges; // that they were read with
+    std::optional<Band> band;  // that they would make with the others
 };
 
 // Everything needed to judge a reading of one coupling. Build once, judge often.
@@ -40,6 +49,8 @@ struct CouplingHistory
     // The fitting that holds on a day; null when the coupling has none.
     const FittingHistory* on(Day day) const;
     const FittingHistory* find(FittingId fitting) const;
+    // Empty when none of the fitting's readings is in doubt.
+    std::optional<DoubtedVersion> doubtedVersionOf(const FittingHistory& fitting) const;
 };
 
 // `readings` are those of this coupling, superseded ones among them.

@@ -28,7 +28,7 @@ public:
         one.reading = reading;
         one.inDoubt = m_quarantine.covers(reading);
         const FittingHistory* fitting = m_history.find(reading.fitting);
-        one.ofBaseline = fitting && fitting->admitted.contains(reading.id);
+        one.ofBaseline = fitting && fitting->admitted.contains(reading.id) && !one.inDoubt;
         const Said& said = saidOf(reading, one.inDoubt);
         one.judgement = said.judgement;
         if (reading.state == SeatState::Locked)

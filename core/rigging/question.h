@@ -18,6 +18,7 @@ enum class QuestionKind {
     SidesSwapped,     // left reads like right and right like left
     SurfaceDoubt,     // a control check was not answered with yes
     GaugeQuarantined, // readings were taken with a gauge that is now in doubt
+    BandInDoubt,      // without such readings the band is another, and a verdict with it
 };
 
 // Something that has to be found out. It stays open until a named person has said what was found and done; no
@@ -30,7 +31,8 @@ struct Question
     std::optional<RecordId> record;
     std::optional<CouplingId> coupling;
     std::optional<SurfaceId> surface;
-    std::optional<ReadingId> reading; // the one it is about, or the second of two that disagree
+    // The one it is about, the second of two that disagree, or the last whose verdict is another.
+    std::optional<ReadingId> reading;
     std::optional<GaugeId> gauge;
     std::optional<CheckKind> check;               // the step that was answered
     std::optional<SurfaceCheckKind> surfaceCheck; // the same of a control check

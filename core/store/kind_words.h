@@ -396,6 +396,8 @@ constexpr std::string_view wordOf(QuestionKind kind)
         return "surface-doubt";
     case QuestionKind::GaugeQuarantined:
         return "gauge-quarantined";
+    case QuestionKind::BandInDoubt:
+        return "band-in-doubt";
     }
     return {};
 }

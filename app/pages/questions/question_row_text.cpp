@@ -1,5 +1,6 @@
 #include "app/pages/questions/question_row_text.h"
 
+#include "app/wording/doubt_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/question_words.h"
 
@@ -12,8 +13,30 @@ QString placeOf(const QuestionRow& row)
     return QString::fromStdString(row.place);
 }
 
+QString gaugeOf(const QuestionRow& row)
+{
+    return row.gauge ? DoubtWords::gauge(row.gauge->set.kind(), QString::fromStdString(row.gauge->name))
+                     : QString{};
+}
+
+QStringList bandSentences(const QuestionRow& row)
+{
+    if (!row.band)
+        return {};
+    const BandWithoutDoubted& band = *row.band;
+    QStringList sentences{DoubtWords::bandNow(
+        placeOf(row), band.without, {band.doubted, gaugeOf(row), band.without.has_value(), band.with})};
+    if (band.latest)
+        sentences << DoubtWords::verdicts(band.judgedOtherwise)
+                  << DoubtWords::verdict(Formats{}.interval(band.latest->interval),
+                                         band.latest->when.localDay(), band.before, band.after);
+    return sentences;
+}
+
 QStringList readingSentences(const QuestionRow& row)
 {
+    if (row.story.question.kind == QuestionKind::BandInDoubt)
+        return bandSentences(row); // the reading is named there
     QStringList sentences;
     for (const AskedReading& one : row.readings) {
         const QString interval = Formats{}.interval(one.interval);
@@ -52,6 +75,7 @@ QString kindSentence(const QuestionRow& row)
     case QuestionKind::AnsweredNo:
     case QuestionKind::CannotSee:
     case QuestionKind::SurfaceDoubt:
+    case QuestionKind::BandInDoubt:
         break;
     }
     return {};
@@ -94,6 +118,8 @@ QString detailOf(const QuestionRow& row)
         return QuestionWords::withDetail(stateOf(row), QuestionWords::step(*question.check));
     if (question.surfaceCheck)
         return QuestionWords::withDetail(stateOf(row), QuestionWords::step(*question.surfaceCheck));
+    if (question.kind == QuestionKind::BandInDoubt)
+        return QuestionWords::withDetail(stateOf(row), gaugeOf(row));
     if (!row.readings.empty())
         return QuestionWords::withDetail(stateOf(row), Formats{}.interval(row.readings.back().interval));
     return stateOf(row);
@@ -122,6 +148,8 @@ QString consequenceOf(const QuestionRow& row)
         return {};
     if (row.story.question.kind == QuestionKind::GaugeQuarantined)
         return QuestionWords::gaugeStaysInDoubt();
+    if (row.story.question.kind == QuestionKind::BandInDoubt)
+        return DoubtWords::staysSo(gaugeOf(row));
     if (row.startsAgain)
         return QuestionWords::willStartAgain(placeOf(row));
     if (row.story.question.surface && row.ofOpenRecord)

@@ -1,12 +1,14 @@
 #include "app/pages/questions/questions_presenter.h"
 
 #include "core/review/comparisons.h"
+#include "core/review/quarantine_effect.h"
 #include "core/rigging/rigging_flow.h"
 #include "core/store/airframe_facts.h"
 #include "core/store/names.h"
 
 #include <algorithm>
 #include <array>
+#include <map>
 
 namespace rig {
 
@@ -29,6 +31,12 @@ std::string placeOf(const Question& question, const std::vector<Coupling>& coupl
     if (question.coupling)
         return nameIn(couplings, question.coupling);
     return nameIn(gauges, question.gauge);
+}
+
+// Whoever closes it has been at the coupling. A band without doubted readings is found out on paper.
+bool isAtTheJoint(const Question& question)
+{
+    return question.coupling && question.kind != QuestionKind::BandInDoubt;
 }
 
 std::optional<Answer> answerOf(const Question& question, const Result<RecordContent>& content)
@@ -80,11 +88,58 @@ std::optional<ReadingsInDoubt> inDoubt(const Question& question, const AirframeF
             found = ReadingsInDoubt{*check.quarantineFrom, 0};
     if (!found)
         return std::nullopt;
+    QuarantineDays days{facts.gaugeChecks};
     found->count = static_cast<int>(std::ranges::count_if(facts.readings, [&](const KeptReading& kept) {
-        return kept.reading.gauge == question.gauge && kept.reading.when.localDay() >= found->from;
+        return kept.reading.gauge == question.gauge && kept.reading.when.localDay() >= found->from &&
+               days.covers(kept.reading);
     }));
     return found;
 }
+
+// What the doubts about each gauge do to the couplings, worked out once for all questions about them.
+class DoubtEffects
+{
+public:
+    explicit DoubtEffects(const AirframeFacts& facts) : m_facts{facts} {}
+
+    std::optional<BandWithoutDoubted> of(const Question& question)
+    {
+        if (question.kind != QuestionKind::BandInDoubt || !question.gauge)
+            return std::nullopt;
+        const auto& couplings = effectsOf(*question.gauge);
+        const auto one = std::ranges::find_if(couplings, [&question](const CouplingInDoubt& each) {
+            return question.coupling == each.coupling;
+        });
+        if (one == couplings.end() || one->bands.empty())
+            return std::nullopt;
+        const auto change = std::ranges::find_if(one->bands, [&one](const BandChange& each) {
+            return one->latest && each.fitting.id == one->latest->reading.fitting;
+        });
+        const BandChange& band = change == one->bands.end() ? one->bands.back() : *change;
+        BandWithoutDoubted told{
+            band.inDoubt, band.before.band(), band.after.band(), one->judgedOtherwise, {}, {}, {}};
+        if (one->latest) {
+            told.latest = one->latest->reading;
+            told.before = one->latest->before;
+            told.after = one->latest->after;
+        }
+        return told;
+    }
+
+private:
+    const std::vector<CouplingInDoubt>& effectsOf(GaugeId gauge)
+    {
+        const auto known = m_effects.find(gauge);
+        if (known != m_effects.end())
+            return known->second;
+        const std::vector<GaugeCheck>& all = m_facts.gaugeChecks;
+        return m_effects.emplace(gauge, couplingsInDoubt(m_facts, gauge, withoutDoubtsOf(gauge, all), all))
+            .first->second;
+    }
+
+    const AirframeFacts& m_facts;
+    std::map<GaugeId, std::vector<CouplingInDoubt>> m_effects;
+};
 
 std::vector<CloseLack> lacksOf(const CloseEntry& entry, const QuestionStory& story)
 {
@@ -150,6 +205,7 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
     QuestionsView view;
     view.airframe = facts.airframe;
     view.persons = facts.persons;
+    DoubtEffects effects{facts};
     for (const QuestionStory& story : facts.questions) {
         const Question& question = story.question;
         QuestionRow row;
@@ -158,13 +214,16 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         row.answer = answerOf(question, question.record ? m_records.content(*question.record)
                                                         : Result<RecordContent>{RecordContent{}});
         row.readings = readingsOf(question, facts);
+        if (const Gauge* gauge = question.gauge ? facts.gauge(*question.gauge) : nullptr)
+            row.gauge = *gauge;
         row.inDoubt = inDoubt(question, facts);
+        row.band = effects.of(question);
         row.statedBy = question.stamp.by ? facts.nameOf(*question.stamp.by) : std::string{};
         for (const RiggingRecord& record : facts.riggingRecords)
             if (question.record == record.id)
                 row.recordBegins = record.begins;
         row.ofOpenRecord = open.value() && question.record == open.value()->record.id;
-        row.startsAgain = story.isOpen() && open.value() && question.coupling;
+        row.startsAgain = story.isOpen() && open.value() && isAtTheJoint(question);
         if (const auto& resolution = story.resolution) {
             row.decidedBy = facts.nameOf(resolution->person);
             row.enteredBy = resolution->stamp.by ? facts.nameOf(*resolution->stamp.by) : std::string{};
@@ -244,7 +303,7 @@ Result<Closed> QuestionsPresenter::close(AirframeId airframe, QuestionId id, con
         const auto content = openContent(airframe);
         if (!content)
             return content.problem();
-        if (!content.value() || !story->question.coupling)
+        if (!content.value() || !isAtTheJoint(story->question))
             return Done{};
         closed.startsAgain = true;
         const Outcome again = startAgain(*content.value(), *story->question.coupling, stamp);

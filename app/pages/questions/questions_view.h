@@ -1,8 +1,12 @@
 #pragma once
 
 #include "core/airframe/airframe.h"
+#include "core/airframe/gauge.h"
 #include "core/airframe/person.h"
+#include "core/baseline/band.h"
+#include "core/judgement/judgement.h"
 #include "core/rigging/question.h"
+#include "core/rigging/reading.h"
 
 #include <optional>
 #include <string>
@@ -24,6 +28,18 @@ struct ReadingsInDoubt
     int count = 0;
 };
 
+// A coupling's band with the readings of a gauge in doubt, and without them: what the question is about.
+struct BandWithoutDoubted
+{
+    int doubted = 0;               // of the band's readings
+    std::optional<Band> with;      // the band that they made with the others
+    std::optional<Band> without;   // the one that holds; empty: too few are left
+    int judgedOtherwise = 0;       // readings with other gauges whose verdict is another
+    std::optional<Reading> latest; // the last of them
+    Verdict before = Verdict::NoBandYet;
+    Verdict after = Verdict::NoBandYet;
+};
+
 // A question with all that is needed to tell its story.
 struct QuestionRow
 {
@@ -31,7 +47,9 @@ struct QuestionRow
     std::string place;                  // name of the coupling, the surface or the gauge
     std::optional<Answer> answer;       // of a check or a control check
     std::vector<AskedReading> readings; // the one outside, or the two that disagree, in time order
+    std::optional<Gauge> gauge;         // that is in doubt
     std::optional<ReadingsInDoubt> inDoubt;
+    std::optional<BandWithoutDoubted> band;
     std::string statedBy;
     std::optional<Moment> recordBegins;
     bool ofOpenRecord = false;

@@ -6,6 +6,7 @@
 #include "app/widgets/parts.h"
 #include "app/widgets/question_tile.h"
 #include "app/wording/baseline_words.h"
+#include "app/wording/doubt_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
@@ -259,10 +260,14 @@ void BaselineCycleCard::showNumbers(const BaselineSheet& sheet)
         says << (sheet.admitted < kReadingsForBand
                      ? BaselineWords::noBandYet(sheet.admitted, kReadingsForBand)
                      : BaselineWords::noBandFromThese());
+        if (sheet.doubted)
+            says << DoubtWords::otherVersion(*sheet.doubted, false);
     } else {
         says << (sheet.band->isThin() ? BaselineWords::thin(sheet.band->readings, kReadingsToFreeze)
                                       : BaselineWords::enough(sheet.band->readings));
         says << BaselineWords::widths(*sheet.band);
+        if (sheet.doubted)
+            says << DoubtWords::otherVersion(*sheet.doubted, true);
         if (sheet.narrowing)
             says << BaselineWords::narrowing(sheet.narrowing->widthNow, sheet.narrowing->widthWithOneMore);
         says << BaselineWords::outerShare() << BaselineWords::neverALimit();

@@ -34,7 +34,7 @@ FreezeObstacle obstacleOf(const FittingHistory* fitting)
         return FreezeObstacle::TooFewReadings;
     if (fitting->isFrozen)
         return FreezeObstacle::AlreadyFrozen;
-    if (static_cast<int>(fitting->admitted.size()) < kReadingsToFreeze)
+    if (fitting->baseline.readings() < kReadingsToFreeze)
         return FreezeObstacle::TooFewReadings;
     const auto& band = fitting->baseline.band();
     if (!band || band->readings < kReadingsToFreeze)
@@ -61,6 +61,9 @@ BaselineReadingRow rowOf(const Reading& reading, const AirframeFacts& facts, std
     if (reading.gauge)
         if (const Gauge* gauge = facts.gauge(*reading.gauge))
             row.gauge = gauge->name;
+    if (reading.gauge)
+        if (const GaugeCheck* bad = doubtOn(*reading.gauge, reading.when.localDay(), facts.gaugeChecks))
+            row.inDoubtFrom = bad->quarantineFrom;
     for (const Reading& other : all)
         if (other.corrects == reading.id)
             row.correctedBy = other.note;
@@ -139,7 +142,7 @@ Result<BaselineDayView> BaselineDayPresenter::view(AirframeId airframe) const
         const CouplingHistory history = historyIn(facts, coupling.id);
         const FittingHistory* fitting = history.on(today);
         view.couplings.push_back({coupling.id, coupling.name, stageOf(fitting),
-                                  fitting ? static_cast<int>(fitting->admitted.size()) : 0,
+                                  fitting ? fitting->baseline.readings() : 0,
                                   static_cast<int>(history.partSeated.size())});
     }
     return view;
@@ -167,13 +170,14 @@ Result<BaselineSheet> BaselineDayPresenter::sheet(AirframeId airframe, CouplingI
     sheet.fitting = fitting->fitting;
     sheet.band = fitting->baseline.band();
     sheet.frozen = frozenIn(facts, fitting->fitting.id);
-    sheet.admitted = static_cast<int>(fitting->admitted.size());
+    sheet.admitted = fitting->baseline.readings();
+    sheet.doubted = history.doubtedVersionOf(*fitting);
     const std::vector<Reading> all = facts.readingsOf(coupling);
     for (const Reading& reading : all) {
         if (reading.fitting != fitting->fitting.id || reading.purpose != Purpose::Baseline)
             continue;
         BaselineReadingRow row = rowOf(reading, facts, all);
-        row.admitted = fitting->admitted.contains(reading.id);
+        row.admitted = fitting->admitted.contains(reading.id) && !fitting->inDoubt.contains(reading.id);
         sheet.readings.push_back(std::move(row));
     }
     countSpread(sheet);

@@ -40,8 +40,9 @@ struct BaselineReadingRow
     std::optional<std::string> correctedBy; // the reason of the reading that took its place
     std::optional<std::string> excluded;    // the reason
     std::string excludedBy;
-    bool admitted = false; // it makes the band
-    bool unlike = false;   // the others make it a stranger (FreezeObstacle::Outlier)
+    bool admitted = false;          // it makes the band
+    std::optional<Day> inDoubtFrom; // its gauge is in doubt from that day on: it makes no band
+    bool unlike = false;            // the others make it a stranger (FreezeObstacle::Outlier)
 
     bool mayBeCorrected() const { return admitted; }
 };
@@ -62,9 +63,10 @@ struct BaselineSheet
     BaselineStage stage = BaselineStage::NoFitting;
     FreezeObstacle obstacle = FreezeObstacle::TooFewReadings;
     std::vector<BaselineReadingRow> readings; // of this fitting, oldest first
-    int admitted = 0;
+    int admitted = 0;                         // that make the band
     std::optional<Band> band;
-    std::optional<Narrowing> narrowing; // empty when frozen: nothing moves it any more
+    std::optional<DoubtedVersion> doubted; // the other version, where some are in doubt
+    std::optional<Narrowing> narrowing;    // empty when frozen: nothing moves it any more
     std::optional<FrozenBy> frozen;
     std::vector<GapInterval> partSeated;
     int people = 0; // who measured the admitted readings, with how many gauges, on how many days

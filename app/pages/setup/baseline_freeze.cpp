@@ -3,6 +3,7 @@
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
 #include "app/wording/baseline_words.h"
+#include "app/wording/doubt_words.h"
 #include "app/wording/formats.h"
 
 #include <QGridLayout>
@@ -75,11 +76,20 @@ void BaselineFreeze::buildNames()
 void BaselineFreeze::display(const BaselineSheet& sheet, const std::vector<Person>& persons)
 {
     const Formats formats;
-    m_sentence->setText(sheet.frozen ? BaselineWords::frozen(formats.moment(sheet.frozen->when),
-                                                             QString::fromStdString(sheet.frozen->first),
-                                                             QString::fromStdString(sheet.frozen->second)) +
-                                           QLatin1Char('\n') + BaselineWords::frozenStays()
-                                     : BaselineWords::freezeSentence());
+    QStringList says;
+    if (sheet.frozen)
+        says << BaselineWords::frozen(formats.moment(sheet.frozen->when),
+                                      QString::fromStdString(sheet.frozen->first),
+                                      QString::fromStdString(sheet.frozen->second))
+             << BaselineWords::frozenStays();
+    else
+        says << BaselineWords::freezeSentence();
+    if (sheet.doubted) {
+        const QString gauges = DoubtWords::gauges(sheet.doubted->gauges);
+        says << (sheet.frozen ? DoubtWords::stayInFrozenList(sheet.doubted->readings, gauges)
+                              : DoubtWords::notFrozen(sheet.doubted->readings, gauges));
+    }
+    m_sentence->setText(says.join(QLatin1Char('\n')));
     m_names->setVisible(!sheet.frozen);
     m_freeze->setVisible(!sheet.frozen);
     sayIn(m_note, obstacleIn(sheet));

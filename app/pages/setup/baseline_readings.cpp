@@ -113,9 +113,10 @@ QString BaselineReadings::stateOf(const BaselineReadingRow& row) const
                                              QString::fromStdString(*row.excluded));
     if (m_kind == Kind::Demonstration)
         return reason;
-    QString state = row.unlike     ? BaselineWords::unlikeTheOthers()
-                    : row.admitted ? BaselineWords::inTheBand()
-                                   : BaselineWords::doesNotCount();
+    QString state = row.inDoubtFrom ? BaselineWords::inDoubt(Formats{}.day(*row.inDoubtFrom))
+                    : row.unlike    ? BaselineWords::unlikeTheOthers()
+                    : row.admitted  ? BaselineWords::inTheBand()
+                                    : BaselineWords::doesNotCount();
     if (row.reading.corrects)
         state = BaselineWords::inOneLine(state, BaselineWords::correctionBecause(reason));
     return state;

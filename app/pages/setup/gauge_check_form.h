@@ -2,6 +2,7 @@
 
 #include "app/pages/setup/form.h"
 
+class QLabel;
 class QRadioButton;
 
 namespace rig {
@@ -16,8 +17,16 @@ public:
 
     GaugeCheckEntry entry() const;
     void setEntry(const GaugeCheckEntry& entry);
+    // The day from which on, with the reason. What the user typed in its place stays.
+    void proposeDay(const QString& day, const QString& why);
+    void showEffect(const QStringList& sentences);
+
+signals:
+    // Whether the gauge is in doubt, from which day on, or the day of the check.
+    void doubtEdited();
 
 private:
+    QWidget* makeEffect();
     void showDoubt();
 
     DayEdit* m_day = nullptr;
@@ -26,6 +35,9 @@ private:
     QRadioButton* m_usable = nullptr;
     QRadioButton* m_doubted = nullptr;
     DayEdit* m_from = nullptr;
+    bool m_dayGiven = false; // by the user
+    QWidget* m_effect = nullptr;
+    QLabel* m_effectText = nullptr;
 };
 
 } // namespace rig

@@ -1,11 +1,14 @@
 #include "app/pages/setup/gauges_panel.h"
 
+#include "app/pages/setup/doubt_text.h"
 #include "app/pages/setup/gauge_check_form.h"
 #include "app/pages/setup/gauge_form.h"
 #include "app/pages/setup/panel_parts.h"
 #include "app/widgets/row_list.h"
+#include "app/wording/doubt_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/gauge_words.h"
+#include "app/wording/problem_words.h"
 #include "app/wording/setup_words.h"
 #include "core/day_entry.h"
 
@@ -77,6 +80,7 @@ GaugesPanel::GaugesPanel(SetUpPresenter& presenter, QWidget* parent)
     }
     connect(m_form, &Form::saveAsked, this, &GaugesPanel::saveGauge);
     connect(m_check, &Form::saveAsked, this, &GaugesPanel::saveCheck);
+    connect(m_check, &GaugeCheckForm::doubtEdited, this, &GaugesPanel::showDoubt);
     show(Shown::List);
 }
 
@@ -220,12 +224,39 @@ void GaugesPanel::openCheck()
     if (!row)
         return;
     m_checked = row->gauge.id;
+    m_outlook.reset();
     m_freshCheck = {QString::fromStdString(dayText(m_today)), {}, {}, false, {}};
     m_check->setTitle(GaugeWords::checkTitle(QString::fromStdString(row->gauge.name)));
     m_check->setEntry(m_freshCheck);
     m_check->showProblems({});
     m_check->showStatus({});
     show(Shown::Check);
+}
+
+void GaugesPanel::showDoubt()
+{
+    const GaugeCheckEntry entry = m_check->entry();
+    if (!entry.doubted)
+        return;
+    if (!m_outlook) {
+        auto outlook = presenter().outlook(m_checked);
+        if (!outlook) {
+            emit problemArose(ProblemWords::sentence(outlook.problem(), {}));
+            return;
+        }
+        m_outlook = std::move(outlook).value();
+    }
+    const auto day = parseDay(entry.day.trimmed().toStdString());
+    const Day checked = day && *day <= m_today ? *day : m_today;
+    const DoubtProposal proposal = m_outlook->proposal(checked);
+    m_check->proposeDay(QString::fromStdString(dayText(proposal.from)), sentenceOf(proposal));
+    const auto from = parseDay(m_check->entry().doubtedFrom.trimmed().toStdString());
+    if (!from)
+        m_check->showEffect({DoubtWords::effectNeedsDay()});
+    else if (*from > checked)
+        m_check->showEffect({GaugeWords::afterCheck()});
+    else
+        m_check->showEffect(sentencesOf(m_outlook->preview(checked, *from)));
 }
 
 void GaugesPanel::saveGauge()

@@ -35,6 +35,7 @@ private:
     void open(std::optional<GaugeId> gauge, const GaugeEntry& entry);
     void openChosen();
     void openCheck();
+    void showDoubt();
     void saveGauge();
     void saveCheck();
     void changeUse();
@@ -46,6 +47,7 @@ private:
     GaugeId m_checked;               // in the check's form
     GaugeEntry m_saved;
     GaugeCheckEntry m_freshCheck;
+    std::optional<QuarantineOutlook> m_outlook; // of that gauge, once it is said to be in doubt
 
     QWidget* m_list = nullptr;
     QLabel* m_none = nullptr;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/pages/setup/quarantine_outlook.h"
 #include "app/pages/setup/setup_entries.h"
 #include "app/pages/setup/setup_view.h"
 #include "core/store/records.h"
@@ -45,7 +46,10 @@ public:
     Result<Saved> save(const CouplingEntry& entry, AirframeId airframe, std::optional<CouplingId> of);
     Result<Saved> save(const FittingEntry& entry, AirframeId airframe, CouplingId coupling);
     Result<Saved> save(const GaugeEntry& entry, std::optional<GaugeId> of);
+    // A check that doubts a gauge asks its questions in the same transaction.
     Result<Saved> save(const GaugeCheckEntry& entry, GaugeId gauge);
+    // What a doubt about it would do, while its check is being filled in.
+    Result<QuarantineOutlook> outlook(GaugeId gauge) const;
     Result<Saved> save(const PersonEntry& entry, std::optional<PersonId> of);
     Result<Saved> save(const EventEntry& entry, AirframeId airframe);
     Result<Saved> save(const SurfaceEntry& entry, AirframeId airframe, std::optional<SurfaceId> of);

@@ -1,7 +1,7 @@
 // SetUpPresenter's save()s: from what was typed to a fact, or to the sentences why not.
 
 #include "app/pages/setup/entry_reader.h"
-#include "app/pages/setup/quarantine_questions.h"
+#include "app/pages/setup/quarantine_outlook.h"
 #include "app/pages/setup/setup_presenter.h"
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
@@ -9,6 +9,7 @@
 #include "app/wording/setup_words.h"
 #include "core/day_entry.h"
 #include "core/measure/size_list.h"
+#include "core/store/ask.h"
 
 #include <algorithm>
 
@@ -184,28 +185,61 @@ Result<Saved> SetUpPresenter::save(const GaugeEntry& entry, std::optional<GaugeI
     return savedAs(m_records.add(gauge));
 }
 
+namespace {
+
+// The day from which a set is in doubt; empty when it is not, or after a refusal.
+std::optional<Day> doubtedFrom(const GaugeCheckEntry& entry, std::optional<Day> checked, Day today,
+                               EntryReader& reader)
+{
+    if (!entry.doubted)
+        return std::nullopt;
+    const auto from = reader.pastDay(Field::DoubtedFrom, entry.doubtedFrom, today);
+    if (from && checked && *from > *checked && *from <= today)
+        reader.refuse(Field::DoubtedFrom, GaugeWords::afterCheck());
+    return from;
+}
+
+// What there is to ask is worked out from the file as it is without the check.
+Result<std::vector<Question>> questionsOf(const Records& records, const GaugeCheck& check)
+{
+    if (!check.quarantineFrom)
+        return std::vector<Question>{};
+    const auto outlook = QuarantineOutlook::of(records, check.gauge);
+    if (!outlook)
+        return outlook.problem();
+    return outlook.value().questions(check);
+}
+
+} // namespace
+
+Result<QuarantineOutlook> SetUpPresenter::outlook(GaugeId gauge) const
+{
+    return QuarantineOutlook::of(m_records, gauge);
+}
+
 Result<Saved> SetUpPresenter::save(const GaugeCheckEntry& entry, GaugeId gauge)
 {
     EntryReader reader;
     const auto day = reader.pastDay(Field::CheckDay, entry.day, today());
     reader.needs(Field::CheckHow, entry.how, GaugeWords::howMissing());
     reader.needs(Field::CheckFound, entry.found, GaugeWords::foundMissing());
-    std::optional<Day> from;
-    if (entry.doubted) {
-        from = reader.pastDay(Field::DoubtedFrom, entry.doubtedFrom, today());
-        if (from && day && *from > *day && *from <= today())
-            reader.refuse(Field::DoubtedFrom, GaugeWords::afterCheck());
-    }
+    const auto from = doubtedFrom(entry, day, today(), reader);
     if (reader.hasProblem())
         return reader.refusal();
     const GaugeCheck check{{}, gauge, *day, plain(entry.how), plain(entry.found), from, stamp()};
     FactId id;
     const Outcome kept = m_records.together([&]() -> Outcome {
+        const auto questions = questionsOf(m_records, check);
+        if (!questions)
+            return questions.problem();
         const auto added = m_records.add(check);
         if (!added)
             return added.problem();
         id = added.value();
-        return askAboutQuarantine(m_records, check);
+        for (const Question& question : questions.value())
+            if (const Outcome asked = ask(m_records, question); !asked)
+                return asked;
+        return Done{};
     });
     if (!kept)
         return kept.problem();

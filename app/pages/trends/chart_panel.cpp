@@ -4,6 +4,7 @@
 #include "app/pages/trends/movement_card.h"
 #include "app/pages/trends/now_card.h"
 #include "app/widgets/trend_widget.h"
+#include "app/wording/doubt_words.h"
 #include "app/wording/trends_page_words.h"
 #include "core/baseline/baseline.h"
 
@@ -34,7 +35,10 @@ QString bandSentences(const BandOrigin& origin)
         band = TrendsPageWords::noBandFromOpenReadings();
     const QString fitting = TrendsPageWords::fitting(origin.fittingNumber, origin.fittingBegins,
                                                      QString::fromStdString(origin.fittingReason));
-    return band + QLatin1Char(' ') + fitting;
+    QStringList says{band};
+    if (origin.doubted)
+        says << DoubtWords::otherVersion(*origin.doubted, origin.band.has_value());
+    return (says << fitting).join(QLatin1Char(' '));
 }
 
 QLabel* labelOf(const char* kind, const char* name)

@@ -1,9 +1,11 @@
 #include "app/pages/trends/trends_presenter.h"
 
 #include "app/report/movement_series.h"
+#include "app/wording/doubt_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/trends_page_words.h"
 #include "core/review/coupling_history.h"
+#include "core/review/judging.h"
 #include "core/review/record_review.h"
 #include "core/review/rigging_numbers.h"
 #include "core/store/airframe_facts.h"
@@ -15,41 +17,6 @@
 namespace rig {
 
 namespace {
-
-// Judges each different case once: a long history repeats the same few intervals over and over.
-class Judging
-{
-public:
-    explicit Judging(const CouplingHistory& history) : m_history{history} {}
-
-    const Judgement& of(const Reading& reading)
-    {
-        const Case one{reading.fitting, reading.interval, reading.gauge, inQuarantine(reading)};
-        const auto known = m_judgements.find(one);
-        if (known != m_judgements.end())
-            return known->second;
-        return m_judgements.emplace(one, judgeIn(m_history, reading)).first->second;
-    }
-
-private:
-    using Case = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool>;
-
-    bool inQuarantine(const Reading& reading)
-    {
-        if (!reading.gauge)
-            return false;
-        const std::pair key{*reading.gauge, reading.when.localDay()};
-        const auto known = m_quarantined.find(key);
-        if (known != m_quarantined.end())
-            return known->second;
-        return m_quarantined.emplace(key, isQuarantined(key.first, key.second, m_history.checks))
-            .first->second;
-    }
-
-    const CouplingHistory& m_history;
-    std::map<std::pair<GaugeId, Day>, bool> m_quarantined;
-    std::map<Case, Judgement> m_judgements;
-};
 
 // Works out one coupling from the facts of its airframe.
 class CouplingTrendMaker
@@ -78,14 +45,49 @@ private:
     CouplingTrend m_trend;
 };
 
-std::string noteOf(const TrendsReading& one)
+// What is said of a reading in doubt, for each gauge and day once.
+class Doubts
+{
+public:
+    explicit Doubts(const AirframeFacts& facts) : m_facts{facts} {}
+
+    const QString& of(const Reading& reading)
+    {
+        const std::pair key{*reading.gauge, reading.when.localDay()};
+        const auto known = m_said.find(key);
+        return known != m_said.end() ? known->second : m_said.emplace(key, sentence(key)).first->second;
+    }
+
+private:
+    QString sentence(const std::pair<GaugeId, Day>& key) const
+    {
+        const Gauge* gauge = m_facts.gauge(key.first);
+        const GaugeCheck* bad = doubtOn(key.first, key.second, m_facts.gaugeChecks);
+        return DoubtWords::reading(DoubtWords::gauge(gauge->set.kind(), QString::fromStdString(gauge->name)),
+                                   *bad->quarantineFrom);
+    }
+
+    const AirframeFacts& m_facts;
+    std::map<std::pair<GaugeId, Day>, QString> m_said;
+};
+
+QString ownNote(const TrendsReading& one, Doubts& doubts)
 {
     const QString note = QString::fromStdString(one.reading.note);
+    if (!one.inDoubt)
+        return note;
+    const QString& doubt = doubts.of(one.reading);
+    return note.isEmpty() ? doubt : DoubtWords::readingWithNote(note, doubt);
+}
+
+std::string noteOf(const TrendsReading& one, Doubts& doubts)
+{
+    const QString note = ownNote(one, doubts);
     if (one.superseded)
         return TrendsPageWords::superseded(note, QString::fromStdString(one.supersededReason)).toStdString();
     if (one.excluded)
         return TrendsPageWords::leftOut(note, QString::fromStdString(one.excludedReason)).toStdString();
-    return one.reading.note;
+    return note.toStdString();
 }
 
 std::vector<Reading> oldestFirst(std::vector<Reading> readings)
@@ -135,6 +137,7 @@ void CouplingTrendMaker::addReadings()
         excluded.emplace(exclusion.reading, exclusion.reason);
 
     Judging judging{m_history};
+    Doubts doubts{m_facts};
     for (const Reading& reading : m_readings) {
         TrendsReading one;
         one.reading = reading;
@@ -144,7 +147,8 @@ void CouplingTrendMaker::addReadings()
         if (const Gauge* gauge = reading.gauge ? m_facts.gauge(*reading.gauge) : nullptr)
             one.gauge = gauge->name;
         const FittingHistory* fitting = m_history.find(reading.fitting);
-        one.ofBaseline = fitting && fitting->admitted.contains(reading.id);
+        one.inDoubt = judging.isInDoubt(reading);
+        one.ofBaseline = fitting && fitting->admitted.contains(reading.id) && !one.inDoubt;
         if (const auto found = supersededBy.find(reading.id); found != supersededBy.end()) {
             one.superseded = true;
             one.supersededReason = found->second;
@@ -153,7 +157,7 @@ void CouplingTrendMaker::addReadings()
             one.excluded = true;
             one.excludedReason = found->second;
         }
-        one.note = noteOf(one);
+        one.note = noteOf(one, doubts);
         m_trend.readings.push_back(std::move(one));
     }
 }
@@ -219,6 +223,7 @@ void CouplingTrendMaker::fillSeries()
         drawn.state = one.reading.state;
         drawn.ofBaseline = one.ofBaseline;
         drawn.setAside = one.isSetAside();
+        drawn.inDoubt = one.inDoubt;
         drawn.person = one.person;
         drawn.gauge = one.gauge;
         drawn.note = one.note;
@@ -233,13 +238,14 @@ BandOrigin CouplingTrendMaker::originOf(const FittingHistory& fitting) const
     origin.confirmedReadings = fitting.baseline.readings();
     origin.status = fitting.baseline.status();
     origin.isFrozen = fitting.isFrozen;
+    origin.doubted = m_history.doubtedVersionOf(fitting);
     const auto place = std::ranges::find(m_history.fittings, fitting.fitting.id,
                                          [](const FittingHistory& one) { return one.fitting.id; });
     origin.fittingNumber = static_cast<int>(place - m_history.fittings.begin()) + 1;
     origin.fittingBegins = fitting.fitting.begins;
     origin.fittingReason = fitting.fitting.reason;
     for (const Reading& reading : m_readings) { // oldest first
-        if (!fitting.admitted.contains(reading.id))
+        if (!fitting.admitted.contains(reading.id) || fitting.inDoubt.contains(reading.id))
             continue;
         const Day day = reading.when.localDay();
         origin.firstDay = origin.firstDay ? origin.firstDay : day;

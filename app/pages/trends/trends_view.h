@@ -7,6 +7,7 @@
 #include "core/judgement/judgement.h"
 #include "core/numbers/interval_set.h"
 #include "core/review/airframe_review.h"
+#include "core/review/coupling_history.h"
 #include "core/rigging/reading.h"
 
 #include <QStringList>
@@ -26,7 +27,8 @@ struct TrendsReading
     Judgement judgement;              // worked out anew against the reading's own fitting
     std::string person;
     std::string gauge;
-    bool ofBaseline = false;
+    bool ofBaseline = false; // it makes the band
+    bool inDoubt = false;    // its gauge was in quarantine on that day
     bool superseded = false;
     std::string supersededReason; // the note of the reading that corrects it
     bool excluded = false;
@@ -47,7 +49,8 @@ struct BandOrigin
     std::optional<Day> firstDay; // of the confirmed readings; empty without any
     std::optional<Day> lastDay;
     bool isFrozen = false;
-    int fittingNumber = 0; // 1 for the first; 0 when the coupling has no fitting at all
+    std::optional<DoubtedVersion> doubted; // the other version, where readings are in doubt
+    int fittingNumber = 0;                 // 1 for the first; 0 when the coupling has no fitting at all
     Day fittingBegins{};
     std::string fittingReason;
 };

@@ -187,6 +187,7 @@ TEST(CouplingHistory, TakesReadingsInDoubtOutOfTheBandAndShowsBothVersions)
     EXPECT_EQ(fitting.withDoubted->band()->inner.upper, before.band()->inner.upper);
     EXPECT_LT(fitting.baseline.band()->inner.upper, before.band()->inner.upper);
     EXPECT_EQ(fitting.gauges, std::set{joint.gauges.front().id});
+    EXPECT_EQ(fitting.doubtedGauges, std::set{joint.gauges.back().id});
 }
 
 TEST(CouplingHistory, HasNoOtherVersionWhereNothingIsInDoubt)

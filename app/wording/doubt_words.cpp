@@ -1,0 +1,188 @@
+#include "app/wording/doubt_words.h"
+
+#include "app/wording/formats.h"
+#include "app/wording/verdict_words.h"
+#include "core/baseline/baseline.h"
+
+namespace rig {
+
+QString DoubtWords::gauge(GaugeKind kind, const QString& name)
+{
+    switch (kind) {
+    case GaugeKind::Leaves:
+        return tr("leaf set %1").arg(name);
+    case GaugeKind::Pins:
+        return tr("pin set %1").arg(name);
+    case GaugeKind::Taper:
+        break;
+    }
+    return tr("taper gauge %1").arg(name);
+}
+
+QString DoubtWords::gauges(const QStringList& named)
+{
+    if (named.size() < 2)
+        return named.join(QString{});
+    return tr("%1 and %2", "several gauges, the last one")
+        .arg(named.mid(0, named.size() - 1).join(tr(", ", "between gauges")), named.last());
+}
+
+QString DoubtWords::reading(const QString& gauge, Day from)
+{
+    return tr("%1 in doubt from %2").arg(gauge, Formats{}.day(from));
+}
+
+QString DoubtWords::readingsOf(int readings, const QString& gauges)
+{
+    return readings == 1 ? tr("the reading of %1 in doubt").arg(gauges)
+                         : tr("the %1 readings of %2 in doubt").arg(Formats{}.count(readings), gauges);
+}
+
+QString DoubtWords::otherVersion(const Left& left)
+{
+    const QString with = readingsOf(left.readings, left.gauges);
+    if (!left.with)
+        return tr("It is made without %1; with them there would be no band either.").arg(with);
+    const QString band = Formats{}.band(left.with->inner);
+    return left.hasBand ? tr("With %1 it would be %2.").arg(with, band)
+                        : tr("With %1 there would be one: %2.").arg(with, band);
+}
+
+QString DoubtWords::gauges(const std::vector<Gauge>& gauges)
+{
+    QStringList named;
+    for (const Gauge& one : gauges)
+        named << gauge(one.set.kind(), QString::fromStdString(one.name));
+    return DoubtWords::gauges(named);
+}
+
+QString DoubtWords::otherVersion(const DoubtedVersion& version, bool hasBand)
+{
+    return otherVersion({version.readings, gauges(version.gauges), hasBand, version.band});
+}
+
+QString DoubtWords::stayInFrozenList(int readings, const QString& gauges)
+{
+    return tr("%n reading(s) of %1 in doubt stay in the frozen list; the band is worked out without them.",
+              nullptr, readings)
+        .arg(gauges);
+}
+
+QString DoubtWords::notFrozen(int readings, const QString& gauges)
+{
+    return tr("%n reading(s) of %1 in doubt are not frozen with it.", nullptr, readings).arg(gauges);
+}
+
+QString DoubtWords::afterGoodCheck(Day good)
+{
+    return tr("Proposed: the day after its last good check, %1. What was read since then was read with a "
+              "set of which nothing is known.")
+        .arg(Formats{}.day(good));
+}
+
+QString DoubtWords::onDayOfGoodCheck(Day good)
+{
+    return tr("Proposed: the day of this check, as the set was found usable on %1.").arg(Formats{}.day(good));
+}
+
+QString DoubtWords::fromFirstReading(Day first)
+{
+    return tr("Proposed: the day of its first reading, %1. The file has no good check of it before this one.")
+        .arg(Formats{}.day(first));
+}
+
+QString DoubtWords::neverRead()
+{
+    return tr("Proposed: the day of this check. No reading was taken with the set.");
+}
+
+QString DoubtWords::readingsSince(int readings, int airframes)
+{
+    if (readings == 0)
+        return tr("No reading was taken with it from that day on.");
+    return airframes == 1 ? tr("That concerns %n reading(s) on one airframe.", nullptr, readings)
+                          : tr("That concerns %n reading(s) on %1 airframes.", nullptr, readings)
+                                .arg(Formats{}.count(airframes));
+}
+
+QString DoubtWords::beforeGoodCheck(Day good)
+{
+    return tr("That is before its last good check, %1: readings which that check spoke for come in doubt "
+              "too.")
+        .arg(Formats{}.day(good));
+}
+
+QString DoubtWords::marks(int readings, int airframes)
+{
+    const QString marked = airframes == 1
+                               ? tr("It marks %n reading(s) on one airframe as in doubt", nullptr, readings)
+                               : tr("It marks %n reading(s) on %1 airframes as in doubt", nullptr, readings)
+                                     .arg(Formats{}.count(airframes));
+    return tr("%1: they make no band, and show “cannot tell” unless they lie outside.", "so many are marked")
+        .arg(marked);
+}
+
+QString DoubtWords::ofFitting(const QString& coupling, Day begins)
+{
+    return tr("%1 (fitting begun %2)", "coupling, day").arg(coupling, Formats{}.day(begins));
+}
+
+QString DoubtWords::band(const Change& change)
+{
+    const Formats formats;
+    const QString where = tr("%1, %2", "registration, coupling").arg(change.registration, change.coupling);
+    if (change.before && change.after)
+        return tr("%1: the band %2 becomes %3, from %n reading(s).", nullptr, change.left)
+            .arg(where, formats.band(change.before->inner), formats.band(change.after->inner));
+    if (change.before)
+        return tr("%1: the band %2 goes. No band: %n reading(s) left, %3 are needed.", nullptr, change.left)
+            .arg(where, formats.band(change.before->inner), formats.count(kReadingsForBand));
+    return tr("%1: no band, before and after: %n reading(s) left.", nullptr, change.left).arg(where);
+}
+
+QString DoubtWords::judgedOtherwise(const QString& registration, const QString& coupling, int readings)
+{
+    const QString where = tr("%1, %2", "registration, coupling").arg(registration, coupling);
+    return readings == 1 ? tr("%1: one reading taken with another gauge is then judged otherwise.").arg(where)
+                         : tr("%1: %2 readings taken with other gauges are then judged otherwise.")
+                               .arg(where, Formats{}.count(readings));
+}
+
+QString DoubtWords::opens(const QStringList& questions)
+{
+    const QString all = questions.join(tr("; ", "between questions"));
+    return questions.size() == 1 ? tr("It opens a question. %1.").arg(all)
+                                 : tr("It opens %1 questions. %2.")
+                                       .arg(Formats{}.count(static_cast<int>(questions.size())), all);
+}
+
+QString DoubtWords::bandNow(const QString& coupling, const std::optional<Band>& without, const Left& left)
+{
+    const QString of = readingsOf(left.readings, left.gauges);
+    const QString now =
+        without ? tr("Without %1 the band of %2 is %3.").arg(of, coupling, Formats{}.band(without->inner))
+                : tr("Without %1 there is no band of %2.").arg(of, coupling);
+    return left.with ? tr("%1 With them it was %2.").arg(now, Formats{}.band(left.with->inner)) : now;
+}
+
+QString DoubtWords::verdicts(int readings)
+{
+    return readings == 1 ? tr("One reading taken with another gauge is judged otherwise now.")
+                         : tr("%1 readings taken with other gauges are judged otherwise now.")
+                               .arg(Formats{}.count(readings));
+}
+
+QString DoubtWords::verdict(const QString& interval, Day day, Verdict before, Verdict after)
+{
+    return tr("The last of them, %1 on %2: “%3”, with the readings in doubt “%4”.")
+        .arg(interval, Formats{}.day(day), VerdictWords::word(after), VerdictWords::word(before));
+}
+
+QString DoubtWords::staysSo(const QString& gauge)
+{
+    return tr("Closing it brings no reading back into the band: what was read with %1 in that time stays in "
+              "doubt.")
+        .arg(gauge);
+}
+
+} // namespace rig

@@ -1,0 +1,89 @@
+#pragma once
+
+#include "core/baseline/band.h"
+#include "core/clock.h"
+#include "core/judgement/judgement.h"
+#include "core/measure/gauge_set.h"
+#include "core/review/coupling_history.h"
+#include "core/rigging/question.h"
+
+#include <QCoreApplication>
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+
+namespace rig {
+
+// Sentences about readings in doubt, wherever they are met: at the check that doubts a gauge, beside a band,
+// in a list of readings, in a question.
+class DoubtWords
+{
+    Q_DECLARE_TR_FUNCTIONS(DoubtWords)
+
+public:
+    // "leaf set B", in the middle of a sentence.
+    static QString gauge(GaugeKind kind, const QString& name);
+    static QString gauges(const QStringList& named); // leaf set B and pins C
+    static QString reading(const QString& gauge, Day from);
+    static QString readingWithNote(const QString& note, const QString& doubt)
+    {
+        return tr("%1 (%2)", "note, in doubt").arg(note, doubt);
+    }
+
+    // The other version of a band, beside the one without the readings in doubt.
+    struct Left
+    {
+        int readings = 0;
+        QString gauges;
+        bool hasBand = false;     // without them
+        std::optional<Band> with; // the band that they would make with the others
+    };
+    static QString otherVersion(const Left& left);
+    static QString otherVersion(const DoubtedVersion& version, bool hasBand);
+    static QString gauges(const std::vector<Gauge>& gauges);
+    static QString stayInFrozenList(int readings, const QString& gauges);
+    static QString notFrozen(int readings, const QString& gauges);
+
+    // A check that doubts a gauge: which day is proposed, and why.
+    static QString afterGoodCheck(Day good);
+    static QString onDayOfGoodCheck(Day good);
+    static QString fromFirstReading(Day first);
+    static QString neverRead();
+    static QString readingsSince(int readings, int airframes);
+    // What saving it does.
+    static QString effectTitle() { return tr("What saving this does"); }
+    static QString beforeGoodCheck(Day good);
+    static QString effectNeedsDay() { return tr("Type the day from which the set is in doubt."); }
+    static QString marks(int readings, int airframes);
+    static QString marksNothing() { return tr("No further reading comes in doubt."); }
+    static QString ofFitting(const QString& coupling, Day begins);
+    struct Change
+    {
+        QString registration;
+        QString coupling;
+        std::optional<Band> before;
+        std::optional<Band> after;
+        int left = 0; // readings that make the band then
+    };
+    static QString band(const Change& change);
+    static QString judgedOtherwise(const QString& registration, const QString& coupling, int readings);
+    static QString noBandChanges() { return tr("No band changes: none of them made a band."); }
+    static QString opens(const QStringList& questions);
+    static QString question(const QString& registration, const QString& asked)
+    {
+        return tr("%1: %2", "registration, what is asked").arg(registration, asked);
+    }
+    static QString isOpenAlready() { return tr("What there is to ask is open already."); }
+
+    // A question about a coupling whose band stood on readings in doubt.
+    static QString bandNow(const QString& coupling, const std::optional<Band>& without, const Left& left);
+    static QString verdicts(int readings);
+    static QString verdict(const QString& interval, Day day, Verdict before, Verdict after);
+    static QString staysSo(const QString& gauge);
+
+private:
+    static QString readingsOf(int readings, const QString& gauges);
+};
+
+} // namespace rig

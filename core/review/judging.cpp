@@ -1,0 +1,14 @@
+#include "core/review/judging.h"
+
+namespace rig {
+
+const Judgement& Judging::of(const Reading& reading)
+{
+    const Case one{reading.fitting, reading.interval, reading.gauge, isInDoubt(reading)};
+    const auto known = m_judgements.find(one);
+    if (known != m_judgements.end())
+        return known->second;
+    return m_judgements.emplace(one, judgeIn(m_history, reading)).first->second;
+}
+
+} // namespace rig

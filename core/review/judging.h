@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/review/coupling_history.h"
+
+#include <map>
+#include <tuple>
+
+namespace rig {
+
+// Judges each different case once: a long history repeats the same few intervals over and over. `history`
+// outlives it.
+class Judging
+{
+public:
+    explicit Judging(const CouplingHistory& history) : m_history{history}, m_quarantine{history.checks} {}
+
+    const Judgement& of(const Reading& reading);
+    bool isInDoubt(const Reading& reading) { return m_quarantine.covers(reading); }
+
+private:
+    using Case = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool>;
+
+    const CouplingHistory& m_history;
+    QuarantineDays m_quarantine;
+    std::map<Case, Judgement> m_judgements;
+};
+
+} // namespace rig
