@@ -163,7 +163,9 @@ bool shootAnnual(rig::MainWindow& window, Album& album)
     bar->setValue(bar->pageStep());
     all = album.take(window, "annual-2025-2") && all;
     bar->setValue(bar->maximum());
-    return album.take(window, "annual-2025-3") && all;
+    all = album.take(window, "annual-2025-3") && all;
+    page.findChild<QPushButton*>("annualReport")->click();
+    return album.take(window, "annual-report") && all;
 }
 
 bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, rig::Prompts& prompts)
