@@ -10,6 +10,8 @@ namespace rig::trend {
 
 namespace {
 
+constexpr double kLeastHollow = 4; // pixels; narrower, nobody sees that it is hollow
+
 // What is drawn later lies on top: nothing ordinary ever covers what is not.
 enum Layer { Hollow, Part, Ordinary, NoBand, CannotTell, NearEdge, Outside, LayerCount };
 
@@ -257,7 +259,8 @@ QRectF BarPlaces::of(const Spot& spot) const
     const double head = spot.isOpen ? foot - openLength : up.at(spot.high);
     const double top = std::clamp(head, lane.top(), lane.bottom() - 2);
     const double bottom = std::min(std::max(foot, top + 2), lane.bottom());
-    return {m_across.at(spot.x) - m_width / 2, top, m_width, bottom - top};
+    const double width = spot.hollow ? std::max(m_width, kLeastHollow) : m_width;
+    return {m_across.at(spot.x) - width / 2, top, width, bottom - top};
 }
 
 Spots visibleSpots(const Sheet& sheet, const TrendPicture& picture, bool part)
