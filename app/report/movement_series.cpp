@@ -1,6 +1,7 @@
 #include "app/report/movement_series.h"
 
 #include "app/wording/review_words.h"
+#include "core/review/judging.h"
 
 #include <algorithm>
 
@@ -51,12 +52,6 @@ void addFan(const FittingMovement& movement, TrendSeries& series)
     }
 }
 
-AircraftPoint pointOf(const CouplingReadings& coupling, const LaterReading& one)
-{
-    return {one.reading.when, one.rigging, *one.score, judgeIn(coupling.history, one.reading).verdict,
-            one.inDoubt};
-}
-
 } // namespace
 
 void drawMovement(const CouplingReview& coupling, const AirframeReview& review, TrendSeries& series)
@@ -92,9 +87,11 @@ AircraftSeries aircraftSeriesOf(const AirframeFacts& facts, const AirframeReview
     series.airframe = facts.airframe.id;
     for (const CouplingReadings& coupling : all.couplings) {
         AircraftCoupling one{coupling.coupling.name, coupling.coupling.side, {}};
+        Judging judging{coupling.history};
         for (const LaterReading& later : coupling.readings)
             if (later.score)
-                one.points.push_back(pointOf(coupling, later));
+                one.points.push_back({later.reading.when, later.rigging, *later.score,
+                                      judging.of(later.reading).verdict, later.inDoubt});
         series.couplings.push_back(std::move(one));
     }
     for (const DayShift& day : all.shifts)

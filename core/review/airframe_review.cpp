@@ -2,12 +2,12 @@
 
 #include "core/review/comparisons.h"
 #include "core/review/coupling_signs.h"
+#include "core/review/judging.h"
 #include "core/review/outside_stories.h"
 
 #include <algorithm>
 #include <map>
 #include <set>
-#include <tuple>
 
 namespace rig {
 
@@ -114,6 +114,7 @@ private:
         review.partSeated = one.history.partSeated;
         review.movement = movementOf(one, m_period, m_review.riggingsToCome);
         addBand(one.history, review);
+        Judging judging{one.history};
         std::set<int> read;
         for (const std::vector<LaterReading>* readings : {&one.readings, &one.others})
             for (const LaterReading& later : *readings) {
@@ -127,23 +128,13 @@ private:
         review.riggingsMissed = m_numbers.within(m_period.from, m_period.to) - static_cast<int>(read.size());
         if (!one.readings.empty() && m_period.contains(one.readings.back().reading.when.localDay())) {
             review.latest = one.readings.back();
-            review.latestJudgement = judgeIn(one.history, review.latest->reading);
+            review.latestJudgement = judging.of(review.latest->reading);
             review.witness = review.latestJudgement->witness;
         }
         for (const QuestionStory& story : m_review.questions)
             if (story.question.coupling == one.coupling.id && isOpenAt(story, m_period.to))
                 review.openQuestions.push_back(story);
         return review;
-    }
-
-    Verdict judged(const CouplingHistory& history, const LaterReading& later)
-    {
-        const auto key =
-            std::tuple{later.reading.fitting, later.reading.interval, later.reading.gauge, later.inDoubt};
-        const auto known = m_verdicts.find(key);
-        if (known != m_verdicts.end())
-            return known->second;
-        return m_verdicts.emplace(key, judgeIn(history, later.reading).verdict).first->second;
     }
 
     void addBand(const CouplingHistory& history, CouplingReview& review) const
@@ -241,13 +232,10 @@ private:
                                  [](const FittingChange& one) { return one.fitting.begins; });
     }
 
-    using Case = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool>;
-
     const AirframeFacts& m_facts;
     const ReviewPeriod& m_period;
     RiggingNumbers m_numbers;
     AirframeReadings m_all;
-    std::map<Case, Verdict> m_verdicts;
     AirframeReview m_review;
 };
 

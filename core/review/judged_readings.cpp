@@ -1,5 +1,7 @@
 #include "core/review/judged_readings.h"
 
+#include "core/review/judging.h"
+
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -8,93 +10,95 @@ namespace rig {
 
 namespace {
 
-struct Said
+void sortOldestFirst(std::vector<JudgedReading>& readings)
 {
-    Judgement judgement;
-    std::optional<double> score;
+    std::ranges::sort(readings, {}, [](const JudgedReading& one) {
+        return std::tuple{one.reading.when.utcSeconds, one.reading.id};
+    });
+}
+
+// Why a reading stands aside, by the reading.
+struct SetAside
+{
+    explicit SetAside(const AirframeFacts& facts)
+    {
+        for (const KeptReading& kept : facts.readings)
+            if (kept.reading.corrects)
+                superseded.emplace(*kept.reading.corrects, kept.reading.note);
+        for (const Exclusion& exclusion : facts.exclusions)
+            leftOut.emplace(exclusion.reading, exclusion.reason);
+    }
+
+    void tell(JudgedReading& one) const
+    {
+        if (const auto found = superseded.find(one.reading.id); found != superseded.end()) {
+            one.superseded = true;
+            one.supersededReason = found->second;
+        }
+        if (const auto found = leftOut.find(one.reading.id); found != leftOut.end() && !one.ofBaseline) {
+            one.leftOut = true;
+            one.leftOutReason = found->second;
+        }
+    }
+
+    std::map<ReadingId, std::string> superseded;
+    std::map<ReadingId, std::string> leftOut;
 };
 
-// Judges each different case once: a long history repeats the same few intervals over and over.
-class CouplingJudge
+void judgeEach(const CouplingHistory& history, const std::vector<const KeptReading*>& readings,
+               const SetAside& setAside, const RiggingNumbers& numbers, std::vector<JudgedReading>& into)
 {
-public:
-    CouplingJudge(CouplingHistory history) : m_history{std::move(history)}, m_quarantine{m_history.checks} {}
-    CouplingJudge(const CouplingJudge&) = delete;
-    CouplingJudge& operator=(const CouplingJudge&) = delete;
-
-    JudgedReading of(const Reading& reading)
-    {
+    Judging judging{history};
+    for (const KeptReading* kept : readings) {
+        const Reading& reading = kept->reading;
         JudgedReading one;
         one.reading = reading;
-        one.inDoubt = m_quarantine.covers(reading);
-        const FittingHistory* fitting = m_history.find(reading.fitting);
-        one.ofBaseline = fitting && fitting->admitted.contains(reading.id) && !one.inDoubt;
-        const Said& said = saidOf(reading, one.inDoubt);
-        one.judgement = said.judgement;
+        one.shown = kept->shown;
+        one.rigging = numbers.of(reading);
+        one.judgement = judging.of(reading);
         if (reading.state == SeatState::Locked)
-            one.score = said.score;
-        return one;
+            one.score = judging.scoreOf(reading);
+        one.inDoubt = judging.isInDoubt(reading);
+        const FittingHistory* fitting = history.find(reading.fitting);
+        one.ofBaseline = fitting && fitting->admitted.contains(reading.id) && !one.inDoubt;
+        setAside.tell(one);
+        into.push_back(std::move(one));
     }
-
-private:
-    using Case = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool>;
-
-    const Said& saidOf(const Reading& reading, bool inDoubt)
-    {
-        const Case key{reading.fitting, reading.interval, reading.gauge, inDoubt};
-        const auto known = m_said.find(key);
-        if (known != m_said.end())
-            return known->second;
-        return m_said.emplace(key, Said{judgeIn(m_history, reading), scoreIn(m_history, reading)})
-            .first->second;
-    }
-
-    CouplingHistory m_history;
-    QuarantineDays m_quarantine;
-    std::map<Case, Said> m_said;
-};
+}
 
 } // namespace
+
+std::vector<JudgedReading> judgedReadingsOf(const CouplingHistory& history, const AirframeFacts& facts,
+                                            const RiggingNumbers& numbers, Day last)
+{
+    std::vector<const KeptReading*> readings;
+    for (const KeptReading& kept : facts.readings)
+        if (kept.reading.coupling == history.coupling && kept.reading.when.localDay() <= last)
+            readings.push_back(&kept);
+    std::vector<JudgedReading> judged;
+    judgeEach(history, readings, SetAside{facts}, numbers, judged);
+    sortOldestFirst(judged);
+    return judged;
+}
 
 std::vector<JudgedReading> judgedReadings(const AirframeFacts& facts, Day last)
 {
     const RiggingNumbers numbers{facts};
-    std::map<CouplingId, std::vector<Reading>> byCoupling;
-    std::map<ReadingId, std::string> corrected;
-    for (const KeptReading& kept : facts.readings) {
-        if (kept.reading.when.localDay() > last)
-            continue;
-        byCoupling[kept.reading.coupling].push_back(kept.reading);
-        if (kept.reading.corrects)
-            corrected.emplace(*kept.reading.corrects, kept.reading.note);
-    }
-    std::map<ReadingId, std::string> leftOut;
-    for (const Exclusion& exclusion : facts.exclusions)
-        leftOut.emplace(exclusion.reading, exclusion.reason);
-    std::map<CouplingId, CouplingJudge> judges;
-    for (const auto& [coupling, readings] : byCoupling)
-        judges.try_emplace(coupling, historyOf(coupling, facts.fittings, readings, facts.exclusions,
-                                               facts.frozenBaselines, facts.gauges, facts.gaugeChecks));
+    const SetAside setAside{facts};
+    std::map<CouplingId, std::vector<const KeptReading*>> byCoupling;
+    for (const KeptReading& kept : facts.readings)
+        if (kept.reading.when.localDay() <= last)
+            byCoupling[kept.reading.coupling].push_back(&kept);
     std::vector<JudgedReading> judged;
-    for (const KeptReading& kept : facts.readings) {
-        if (kept.reading.when.localDay() > last)
-            continue;
-        JudgedReading one = judges.at(kept.reading.coupling).of(kept.reading);
-        one.shown = kept.shown;
-        one.rigging = numbers.of(kept.reading);
-        const auto correction = corrected.find(kept.reading.id);
-        one.superseded = correction != corrected.end();
-        if (one.superseded)
-            one.supersededReason = correction->second;
-        const auto exclusion = leftOut.find(kept.reading.id);
-        one.leftOut = exclusion != leftOut.end() && !one.ofBaseline;
-        if (one.leftOut)
-            one.leftOutReason = exclusion->second;
-        judged.push_back(std::move(one));
+    for (const auto& [coupling, readings] : byCoupling) {
+        std::vector<Reading> known;
+        for (const KeptReading* kept : readings)
+            known.push_back(kept->reading);
+        const CouplingHistory history = historyOf(coupling, facts.fittings, known, facts.exclusions,
+                                                  facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
+        judgeEach(history, readings, setAside, numbers, judged);
     }
-    std::ranges::stable_sort(judged, {}, [](const JudgedReading& one) {
-        return std::tuple{one.reading.when.utcSeconds, one.reading.id};
-    });
+    sortOldestFirst(judged);
     return judged;
 }
 

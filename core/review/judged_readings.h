@@ -26,6 +26,11 @@ struct JudgedReading
     std::string leftOutReason;
 };
 
+// Those of one coupling up to the end of a day, superseded ones among them; oldest first. `history` is made
+// of the same facts.
+std::vector<JudgedReading> judgedReadingsOf(const CouplingHistory& history, const AirframeFacts& facts,
+                                            const RiggingNumbers& numbers, Day last);
+
 // Every reading up to the end of a day, of every coupling, superseded ones and couplings out of use among
 // them; oldest first.
 std::vector<JudgedReading> judgedReadings(const AirframeFacts& facts, Day last);

@@ -1,35 +1,15 @@
 #include "core/review/later_readings.h"
 
 #include "core/numbers/median.h"
+#include "core/review/judging.h"
 
 #include <algorithm>
 #include <set>
-#include <tuple>
 #include <utility>
 
 namespace rig {
 
 namespace {
-
-// Scores each different case once: a long history repeats the same few intervals over and over.
-class Scoring
-{
-public:
-    explicit Scoring(const CouplingHistory& history) : m_history{history} {}
-
-    std::optional<double> of(const Reading& reading)
-    {
-        const std::tuple one{reading.fitting, reading.interval, reading.gauge};
-        const auto known = m_scores.find(one);
-        if (known != m_scores.end())
-            return known->second;
-        return m_scores.emplace(one, scoreIn(m_history, reading)).first->second;
-    }
-
-private:
-    const CouplingHistory& m_history;
-    std::map<std::tuple<FittingId, GapInterval, std::optional<GaugeId>>, std::optional<double>> m_scores;
-};
 
 std::vector<Reading> oldestFirst(std::vector<Reading> readings)
 {
@@ -73,8 +53,7 @@ CouplingReadings couplingReadings(const AirframeFacts& facts, const RiggingNumbe
     one.coupling = coupling;
     one.history = historyOf(coupling.id, facts.fittings, readings, facts.exclusions, facts.frozenBaselines,
                             facts.gauges, facts.gaugeChecks);
-    Scoring scoring{one.history};
-    QuarantineDays quarantine{facts.gaugeChecks};
+    Judging judging{one.history};
     std::vector<LaterReading> all;
     for (const Reading& reading : oldestFirst(standing(readings))) {
         if (!isOfRigging(reading, last))
@@ -82,7 +61,7 @@ CouplingReadings couplingReadings(const AirframeFacts& facts, const RiggingNumbe
         const std::optional<int> number = numbers.of(reading);
         const std::int64_t time = wallSeconds(reading.when);
         all.push_back({reading, number ? *number : numbers.between(std::span{&time, 1}).front(),
-                       scoring.of(reading), quarantine.covers(reading), 0});
+                       judging.scoreOf(reading), judging.isInDoubt(reading), 0});
     }
     partByTurn(std::move(all), one);
     return one;

@@ -1,5 +1,7 @@
 #include "core/review/outside_stories.h"
 
+#include "core/review/judging.h"
+
 #include <algorithm>
 #include <map>
 #include <set>
@@ -13,10 +15,10 @@ class StoryTeller
 {
 public:
     StoryTeller(const AirframeFacts& facts, const AirframeReadings& all, const RiggingNumbers& numbers)
-        : m_facts{facts}, m_numbers{numbers}, m_quarantine{facts.gaugeChecks}
+        : m_facts{facts}, m_numbers{numbers}
     {
         for (const CouplingReadings& one : all.couplings)
-            m_histories.emplace(one.coupling.id, &one.history);
+            m_judging.try_emplace(one.coupling.id, one.history);
         for (const KeptReading& kept : facts.readings)
             if (kept.reading.corrects)
                 m_corrections.emplace(*kept.reading.corrects, &kept.reading);
@@ -25,8 +27,8 @@ public:
     std::optional<OutsideStory> storyOf(const KeptReading& kept)
     {
         const Reading& reading = kept.reading;
-        const auto history = m_histories.find(reading.coupling);
-        if (reading.purpose != Purpose::Rigging || history == m_histories.end())
+        const auto judging = m_judging.find(reading.coupling);
+        if (reading.purpose != Purpose::Rigging || judging == m_judging.end())
             return std::nullopt;
         const bool foundPartSeated = reading.state == SeatState::PartSeated;
         if (foundPartSeated && reading.corrects)
@@ -34,7 +36,7 @@ public:
         const auto correction = m_corrections.find(reading.id);
         const bool correctedToPartSeated =
             correction != m_corrections.end() && correction->second->state == SeatState::PartSeated;
-        const Judgement judgement = judged(*history->second, reading);
+        const Judgement judgement = judging->second.of(reading);
         const bool isOutside = !foundPartSeated && judgement.verdict == Verdict::Outside;
         if (!isOutside && !foundPartSeated && !correctedToPartSeated)
             return std::nullopt;
@@ -51,15 +53,6 @@ public:
     }
 
 private:
-    Judgement judged(const CouplingHistory& history, const Reading& reading)
-    {
-        const std::tuple one{reading.fitting, reading.interval, reading.gauge, m_quarantine.covers(reading)};
-        const auto known = m_judgements.find(one);
-        if (known != m_judgements.end())
-            return known->second;
-        return m_judgements.emplace(one, judgeIn(history, reading)).first->second;
-    }
-
     double placeOf(const Reading& reading) const
     {
         if (const auto number = m_numbers.of(reading))
@@ -96,14 +89,10 @@ private:
         return later;
     }
 
-    using Case = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool>;
-
     const AirframeFacts& m_facts;
     const RiggingNumbers& m_numbers;
-    QuarantineDays m_quarantine;
-    std::map<CouplingId, const CouplingHistory*> m_histories;
+    std::map<CouplingId, Judging> m_judging;
     std::map<ReadingId, const Reading*> m_corrections;
-    std::map<Case, Judgement> m_judgements;
 };
 
 } // namespace
