@@ -73,6 +73,17 @@ public:
     }
 
 private:
+    // Of both persons, superseded ones left out.
+    std::vector<const LaterReading*> inPeriod(const CouplingReadings& coupling) const
+    {
+        std::vector<const LaterReading*> readings;
+        for (const std::vector<LaterReading>* some : {&coupling.readings, &coupling.others})
+            for (const LaterReading& one : *some)
+                if (m_period.contains(one.reading.when.localDay()))
+                    readings.push_back(&one);
+        return readings;
+    }
+
     void addQuestions()
     {
         for (const QuestionStory& story : m_facts.questions)
@@ -116,15 +127,12 @@ private:
         addBand(one.history, review);
         Judging judging{one.history};
         std::set<int> read;
-        for (const std::vector<LaterReading>* readings : {&one.readings, &one.others})
-            for (const LaterReading& later : *readings) {
-                if (!m_period.contains(later.reading.when.localDay()))
-                    continue;
-                count(judged(one.history, later), review.counts);
-                review.inDoubt += later.inDoubt ? 1 : 0;
-                if (const auto number = m_numbers.of(later.reading))
-                    read.insert(*number);
-            }
+        for (const LaterReading* later : inPeriod(one)) {
+            count(judging.of(later->reading).verdict, review.counts);
+            review.inDoubt += later->inDoubt ? 1 : 0;
+            if (const auto number = m_numbers.of(later->reading))
+                read.insert(*number);
+        }
         review.riggingsMissed = m_numbers.within(m_period.from, m_period.to) - static_cast<int>(read.size());
         if (!one.readings.empty() && m_period.contains(one.readings.back().reading.when.localDay())) {
             review.latest = one.readings.back();
@@ -175,14 +183,12 @@ private:
         std::set<PersonId> persons;
         std::set<GaugeId> gauges;
         for (const CouplingReadings& one : m_all.couplings)
-            for (const std::vector<LaterReading>* readings : {&one.readings, &one.others})
-                for (const LaterReading& later : *readings)
-                    if (m_period.contains(later.reading.when.localDay())) {
-                        ++counts.readings;
-                        persons.insert(later.reading.person);
-                        if (later.reading.gauge)
-                            gauges.insert(*later.reading.gauge);
-                    }
+            for (const LaterReading* later : inPeriod(one)) {
+                ++counts.readings;
+                persons.insert(later->reading.person);
+                if (later->reading.gauge)
+                    gauges.insert(*later->reading.gauge);
+            }
         counts.persons = static_cast<int>(persons.size());
         counts.gauges = static_cast<int>(gauges.size());
     }
@@ -193,13 +199,11 @@ private:
             GaugeReview review{gauge, 0,  0,
                                {},    {}, isQuarantined(gauge.id, m_period.to, m_facts.gaugeChecks)};
             for (const CouplingReadings& one : m_all.couplings)
-                for (const std::vector<LaterReading>* readings : {&one.readings, &one.others})
-                    for (const LaterReading& later : *readings)
-                        if (later.reading.gauge == gauge.id &&
-                            m_period.contains(later.reading.when.localDay())) {
-                            ++review.readings;
-                            review.inDoubt += later.inDoubt ? 1 : 0;
-                        }
+                for (const LaterReading* later : inPeriod(one))
+                    if (later->reading.gauge == gauge.id) {
+                        ++review.readings;
+                        review.inDoubt += later->inDoubt ? 1 : 0;
+                    }
             for (const GaugeCheck& check : m_facts.gaugeChecks) {
                 if (check.gauge != gauge.id || check.day > m_period.to)
                     continue;
