@@ -1,6 +1,8 @@
 #include "core/demo/teller.h"
 
 #include "core/demo/surfaces.h"
+#include "core/review/quarantine_effect.h"
+#include "core/store/airframe_facts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -169,19 +171,42 @@ void Teller::introduceCouplings()
     }
 }
 
-void Teller::checkGauge(Tool tool, const char* found, std::optional<Day> quarantineFrom)
+GaugeCheck Teller::checkOf(Tool tool, const char* found) const
 {
     GaugeCheck check;
     check.gauge = gauge(tool).id;
     check.day = m_clock.now().localDay();
     check.how = "micrometer, at three places";
     check.found = found;
-    check.quarantineFrom = quarantineFrom;
     check.stamp = by(Who::Quill);
+    return check;
+}
+
+void Teller::checkGauge(Tool tool, const char* found)
+{
+    m_checks.push_back(checkOf(tool, found));
+    keep(m_records.add(m_checks.back()));
+}
+
+std::vector<Question> Teller::questionsOf(const GaugeCheck& check)
+{
+    std::vector<Question> all;
+    for (const Airframe& airframe : m_airframes) {
+        const AirframeFacts facts = keep(factsOf(m_records, airframe.id));
+        std::ranges::copy(questionsFrom(effectOf(check, facts), check, airframe.id), std::back_inserter(all));
+    }
+    return all;
+}
+
+void Teller::putAside(Tool tool, const char* found, Day quarantineFrom, const char* done)
+{
+    GaugeCheck check = checkOf(tool, found);
+    check.quarantineFrom = quarantineFrom;
+    const std::vector<Question> questions = questionsOf(check);
     keep(m_records.add(check));
     m_checks.push_back(check);
-    if (!quarantineFrom)
-        return;
+    for (const Question& question : questions)
+        close(keep(m_records.add(question)), Who::Quill, found, done);
     for (Joint& joint : m_joints)
         joint.history.reset();
     Gauge& kept = m_gauges[static_cast<std::size_t>(tool)];
@@ -222,8 +247,13 @@ void Teller::ask(Joint& joint, Question question, Who who)
 
 void Teller::resolve(Joint& joint, Who who, const char* found, const char* done)
 {
+    close(*std::exchange(joint.question, std::nullopt), who, found, done);
+}
+
+void Teller::close(QuestionId question, Who who, const char* found, const char* done)
+{
     Resolution resolution;
-    resolution.question = *std::exchange(joint.question, std::nullopt);
+    resolution.question = question;
     resolution.person = person(who);
     resolution.found = found;
     resolution.done = done;

@@ -73,7 +73,9 @@ public:
     Outcome outcome() const;
 
     void introduce(); // people, gauges, airframes, couplings
-    void checkGauge(Tool tool, const char* found, std::optional<Day> quarantineFrom = std::nullopt);
+    void checkGauge(Tool tool, const char* found);
+    // A check that puts the gauge aside; what it asks is closed at once.
+    void putAside(Tool tool, const char* found, Day quarantineFrom, const char* done);
     void happen(int airframe, EventKind kind, const char* note, const Joint* joint = nullptr);
     void annualDone(int airframe, Day nextDue);
     // A question about the joint, and how it was closed.
@@ -118,6 +120,9 @@ private:
     void introduceGauges();
     void introduceAirframes();
     void introduceCouplings();
+    GaugeCheck checkOf(Tool tool, const char* found) const;
+    std::vector<Question> questionsOf(const GaugeCheck& check);
+    void close(QuestionId question, Who who, const char* found, const char* done);
     const Gauge& gauge(Tool tool) const { return m_gauges[static_cast<std::size_t>(tool)]; }
     const CouplingHistory& historyWith(Joint& joint, const Reading& reading) const;
 

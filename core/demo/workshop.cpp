@@ -23,9 +23,9 @@ void addGaugeChecks(Story& story)
             });
         }
     story.push_back({aside, 18, [](Teller& teller) {
-                         teller.checkGauge(
+                         teller.putAside(
                              Tool::SetB, "Tips worn: leaves 0.02 to 0.03 mm thinner than marked. Put aside.",
-                             dayOf(2025, 7, 11));
+                             dayOf(2025, 7, 11), "Set B put aside; what it read since stays in doubt.");
                      }});
 }
 

@@ -206,6 +206,27 @@ TEST_F(Demo, WornLeafSetMarksTwentyFourReadingsOnThreeDays)
                           {dayOf(2025, 7, 11), 8}, {dayOf(2025, 7, 13), 8}, {dayOf(2025, 7, 19), 8}}));
 }
 
+TEST_F(Demo, TheWornLeafSetWasAskedAboutWhereItReadAndTheQuestionClosed)
+{
+    int concerned = 0;
+    for (const char* registration : {"QX-17", "QX-42", "QX-88"}) {
+        const AirframeFacts& all = of(registration);
+        QuarantineDays days{all.gaugeChecks};
+        const bool isConcerned = std::ranges::any_of(
+            all.readings, [&days](const KeptReading& kept) { return days.covers(kept.reading); });
+        const auto asked = std::ranges::find_if(all.questions, [](const QuestionStory& one) {
+            return one.question.kind == QuestionKind::GaugeQuarantined;
+        });
+        ASSERT_EQ(asked != all.questions.end(), isConcerned) << registration;
+        EXPECT_TRUE(!isConcerned || !asked->isOpen());
+        concerned += isConcerned ? 1 : 0;
+        EXPECT_TRUE(std::ranges::none_of(all.questions, [](const QuestionStory& one) {
+            return one.question.kind == QuestionKind::BandInDoubt;
+        })) << "no baseline was read with it in that time";
+    }
+    EXPECT_GT(concerned, 0);
+}
+
 TEST_F(Demo, NineReadingsFellOutsideAndEachHasAnOutcome)
 {
     int outside = 0;
