@@ -74,10 +74,13 @@ void addNames(Frame& frame)
     const double line = frame.letters.line();
     const QRectF& plot = picture.plot;
     const double left = plot.right() + kLeader * frame.letters.scale();
-    const auto rows = static_cast<std::size_t>(std::max(1.0, std::floor(plot.height() / line)));
+    // Beside the couplings; where that is too low, beside the shifts as well.
+    const bool fitsPlot = static_cast<double>(frame.ends.size()) * line <= plot.height();
+    const double bottom = fitsPlot || picture.shiftLane.isNull() ? plot.bottom() : picture.shiftLane.bottom();
+    const auto rows = static_cast<std::size_t>(std::max(1.0, std::floor((bottom - plot.top()) / line)));
     const bool isCrowded = frame.ends.size() > rows;
     std::vector<PlacedName> names = namesThatFit(frame, isCrowded ? rows - 1 : rows);
-    spread(names, plot.top(), plot.bottom() - (isCrowded ? line : 0), line);
+    spread(names, plot.top(), bottom - (isCrowded ? line : 0), line);
     for (const PlacedName& name : names) {
         const bool isChosen = frame.chosen == name.end.coupling;
         const QString text = frame.letters.fitted(nameOf(frame, name.end.coupling), frame.names, isChosen);
@@ -93,7 +96,7 @@ void addNames(Frame& frame)
     if (!isCrowded)
         return;
     const QString more = AircraftWords::more(static_cast<int>(frame.ends.size() - names.size()));
-    picture.labels.push_back(frame.letters.label({left, plot.bottom() - line, frame.names, line},
+    picture.labels.push_back(frame.letters.label({left, bottom - line, frame.names, line},
                                                  frame.letters.fitted(more, frame.names), Qt::AlignLeft));
 }
 
