@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Installs what a build needs and builds one preset: app/build.sh [release|dev|coverage|tidy] [more packages...]
+# Installs what a build needs and builds one preset: app/build.sh [release|dev|sanitize|coverage|tidy] [more packages...]
 set -euo pipefail
 cd "$(dirname "$0")/.."
 preset=${1:-release}
