@@ -153,3 +153,13 @@ TEST_F(TrendsMovement, LooksBackOnAPeriodAndComesBackByEscape)
     EXPECT_FALSE(page.findChild<QLabel*>("lookingBack")->isVisible());
     EXPECT_FALSE(text("movementTitle").startsWith("Opening"));
 }
+
+TEST_F(TrendsMovement, TellsTheBandOfTheFittingThatHeldAtTheEndOfThePeriod)
+{
+    tellADrift();
+    scene.refit(dayOf(2026, 9, 1), "ball replaced");
+    const TrendsView before =
+        view(ReviewPeriod{kBaselineDay, dayOf(2026, 8, 31), dayOf(2026, 9, 1), false, false});
+    EXPECT_EQ(before.find(hangar.leftAileron)->origin.fittingNumber, 1);
+    EXPECT_EQ(view().find(hangar.leftAileron)->origin.fittingNumber, 2);
+}

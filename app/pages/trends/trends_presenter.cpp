@@ -26,7 +26,8 @@ class CouplingTrendMaker
 public:
     CouplingTrendMaker(const AirframeFacts& facts, const RiggingNumbers& numbers, const Coupling& coupling);
 
-    CouplingTrend make(Day today);
+    // The band's origin and the counts are those of the fitting that held on that day.
+    CouplingTrend make(Day asOf);
 
 private:
     void addReadings(const std::vector<JudgedReading>& judged);
@@ -95,12 +96,12 @@ CouplingTrendMaker::CouplingTrendMaker(const AirframeFacts& facts, const Rigging
     m_trend.coupling = coupling;
 }
 
-CouplingTrend CouplingTrendMaker::make(Day today)
+CouplingTrend CouplingTrendMaker::make(Day asOf)
 {
     const std::vector<JudgedReading> judged = judgedReadingsOf(m_history, m_facts, m_numbers, kLastDayOfAll);
     m_trend.series = trendSeriesOf(m_trend.coupling, m_history, judged, m_facts, m_numbers, kLastDayOfAll);
     addReadings(judged);
-    if (const FittingHistory* holding = m_history.on(today)) {
+    if (const FittingHistory* holding = m_history.on(asOf)) {
         m_trend.origin = originOf(*holding);
         m_trend.counts = countsOf(holding->fitting.id);
     }
@@ -251,7 +252,8 @@ Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optiona
     const RiggingNumbers numbers{facts};
     const Day today = m_clock.now().localDay();
     for (const Coupling& coupling : facts.couplingsInUse())
-        view.couplings.push_back(CouplingTrendMaker{facts, numbers, coupling}.make(today));
+        view.couplings.push_back(
+            CouplingTrendMaker{facts, numbers, coupling}.make(period ? period->to : today));
     view.review = airframeReviewOf(facts, period.value_or(reviewPeriods(facts, today).front()));
     for (CouplingTrend& trend : view.couplings)
         if (const CouplingReview* review = view.review.find(trend.coupling.id))

@@ -40,7 +40,7 @@ struct TrendsReading
     bool isJudged() const { return reading.state == SeatState::Locked; }
 };
 
-// Where the band of the fitting that holds today comes from.
+// Where the band of the fitting that holds, at the end of the period looked back on, comes from.
 struct BandOrigin
 {
     std::optional<Band> band;
@@ -55,7 +55,7 @@ struct BandOrigin
     std::string fittingReason;
 };
 
-// Readings on the fitting that holds today. The band's own readings are not among the verdicts: a band made
+// Readings on that fitting. The band's own readings are not among the verdicts: a band made
 // of them says little of them.
 struct FittingCounts
 {
