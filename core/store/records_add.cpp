@@ -79,7 +79,7 @@ Outcome appendShown(Writer& writer, const IdBytes& reading, const Shown& shown)
                     kindColumn("witness", judgement.witness.witness),
                     {"miss", valueOf(judgement.witness.miss)}};
     if (const std::optional<Band>& band = judgement.band) {
-        const Column ofBand[] = {
+        const ColumnValue ofBand[] = {
             {"inner_lower", valueOf(band->inner.lower)}, {"inner_upper", valueOf(band->inner.upper)},
             {"outer_lower", valueOf(band->outer.lower)}, {"outer_upper", valueOf(band->outer.upper)},
             {"median", valueOf(band->median)},           {"scatter", valueOf(band->scatter)},

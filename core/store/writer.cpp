@@ -71,7 +71,7 @@ Outcome Writer::insert(const char* table, const Columns& columns)
     QStringList names;
     QStringList marks;
     QVariantList values;
-    for (const Column& column : columns) {
+    for (const ColumnValue& column : columns) {
         names.append(QString::fromLatin1(column.name));
         marks.append(QStringLiteral("?"));
         values.append(column.value);

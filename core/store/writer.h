@@ -10,19 +10,19 @@
 
 namespace rig {
 
-struct Column
+struct ColumnValue
 {
     const char* name;
     QVariant value;
 };
-using Columns = std::vector<Column>;
+using Columns = std::vector<ColumnValue>;
 
-template <typename Kind> Column kindColumn(const char* name, Kind kind)
+template <typename Kind> ColumnValue kindColumn(const char* name, Kind kind)
 {
     return {name, valueOf(wordOf(kind))};
 }
 
-template <typename Kind> Column kindColumn(const char* name, const std::optional<Kind>& kind)
+template <typename Kind> ColumnValue kindColumn(const char* name, const std::optional<Kind>& kind)
 {
     return {name, kind ? valueOf(wordOf(*kind)) : QVariant{}};
 }

@@ -30,6 +30,21 @@ forbid "Words the program never says" \
     'tr\(.*\b([Aa]irworthy|[Ss]afe|[Ss]afely|[Pp]assed|OK|[Ww]ithin limits|[Ss]erviceable|[Aa]pproved|[Cc]ertified|[Hh]ealthy|[Rr]emaining life)\b' \
     app
 
+# Two types of one name in one namespace become one at the link, whatever their members.
+twice=$(find core app -name '*.h' | xargs awk '
+    FNR == 1 { space = "" }
+    /^namespace / { space = $2 }
+    /^(struct|class|enum class) [A-Z][A-Za-z]*( : .*)?$/ {
+        name = $1 == "enum" ? $3 : $2
+        count[space "::" name]++
+        where[space "::" name] = where[space "::" name] " " FILENAME
+    }
+    END { for (one in count) if (count[one] > 1) print one ":" where[one] }')
+if [ -n "$twice" ]; then
+    printf 'A type name given twice:\n%s\n\n' "$twice"
+    breaches=$((breaches + 1))
+fi
+
 echo "Files over 400 lines, for a second look:"
 find core app tests -name '*.h' -o -name '*.cpp' | xargs wc -l | awk '$1 > 400 && $2 != "total"'
 [ "$breaches" -eq 0 ] || exit 1

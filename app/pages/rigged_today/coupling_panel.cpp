@@ -294,7 +294,7 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
                               : sheet.turn == Turn::Second                ? RiggedWords::secondOptional()
                                                                           : RiggedWords::readNow());
     } else {
-        const JudgedReading& last = sheet.readings.back();
+        const SheetReading& last = sheet.readings.back();
         strip.reading = last.reading.interval;
         strip.verdict = last.judgement.verdict;
         for (std::size_t i = 0; i + 1 < sheet.readings.size(); ++i)

@@ -25,7 +25,7 @@ struct CouplingSheet
     std::set<PersonId> firstPersons;     // who answered or measured here first
     std::optional<Coupling> otherSide;   // left for right, right for left
     std::set<PersonId> otherSidePersons; // who did that one first in this record
-    std::vector<JudgedReading> readings; // of this person since the last interruption
+    std::vector<SheetReading> readings;  // of this person since the last interruption
     TrendSeries lastTwelve;              // without this record's own readings
     CouplingHistory history;
     std::optional<Band> band; // of the fitting that holds today

@@ -53,7 +53,7 @@ struct RiggedTodayView
 enum class ReadingWanted { None, Again, Corrected };
 
 // A reading of this record with what it is judged as.
-struct JudgedReading
+struct SheetReading
 {
     Reading reading;
     Judgement judgement;
