@@ -16,18 +16,6 @@ namespace rig::file {
 
 namespace {
 
-int couldNot(const Problem& problem, const QString& path)
-{
-    complain(ProblemWords::sentence(problem, path));
-    return kCouldNot;
-}
-
-int couldNot(const QString& sentence)
-{
-    complain(sentence);
-    return kCouldNot;
-}
-
 // The last begun on that day.
 std::optional<RecordId> recordOn(const AirframeFacts& facts, Day day)
 {

@@ -17,18 +17,6 @@ namespace rig::file {
 
 namespace {
 
-int couldNot(const Problem& problem, const QString& path)
-{
-    complain(ProblemWords::sentence(problem, path));
-    return kCouldNot;
-}
-
-int couldNot(const QString& sentence)
-{
-    complain(sentence);
-    return kCouldNot;
-}
-
 // The annual that a past day was before: the first one after it.
 std::optional<Day> annualAfter(const AirframeFacts& facts, Day last)
 {

@@ -20,12 +20,6 @@ void print(const QString& sentence, std::FILE* where)
     std::fputs(sentence.toUtf8().append('\n').constData(), where);
 }
 
-int couldNot(const Problem& problem, const QString& path)
-{
-    complain(ProblemWords::sentence(problem, path));
-    return kCouldNot;
-}
-
 Result<AirframeTally> tallyOf(const Records& records, const Airframe& airframe)
 {
     Problem problem;
@@ -73,6 +67,18 @@ void say(const QString& sentence)
 void complain(const QString& sentence)
 {
     print(sentence, stderr);
+}
+
+int couldNot(const Problem& problem, const QString& path)
+{
+    complain(ProblemWords::sentence(problem, path));
+    return kCouldNot;
+}
+
+int couldNot(const QString& sentence)
+{
+    complain(sentence);
+    return kCouldNot;
 }
 
 int check(const QString& file)

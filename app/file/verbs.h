@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/result.h"
+
 #include <QString>
 
 namespace rig::file {
@@ -11,6 +13,9 @@ inline constexpr int kBadUse = 2; // or bad rows in a table
 
 void say(const QString& sentence);      // to standard output
 void complain(const QString& sentence); // to standard error
+// Complain, and give the exit status for it.
+int couldNot(const Problem& problem, const QString& path);
+int couldNot(const QString& sentence);
 
 // Each does one thing, says what it did or what went wrong, and returns how the program ends. Paths as the
 // user gave them.

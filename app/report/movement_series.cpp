@@ -78,6 +78,16 @@ void drawMovement(const CouplingReview& coupling, const AirframeReview& review, 
             movement.readings[movement.changeFrom + static_cast<std::size_t>(movement.change->splitAfter)]);
 }
 
+std::vector<ShiftDay> shiftDaysOf(const std::vector<DayShift>& shifts, const ReviewWords& words)
+{
+    std::vector<ShiftDay> days;
+    for (const DayShift& day : shifts)
+        days.push_back({day.when, static_cast<double>(day.rigging), day.shift.median, day.shift.scores,
+                        day.shift.isCalled,
+                        day.shift.isCalled ? words.shiftCause(day).toStdString() : std::string{}});
+    return days;
+}
+
 AircraftSeries aircraftSeriesOf(const AirframeFacts& facts, const AirframeReview& review)
 {
     const RiggingNumbers numbers{facts};
@@ -94,10 +104,7 @@ AircraftSeries aircraftSeriesOf(const AirframeFacts& facts, const AirframeReview
                                       judging.of(later.reading).verdict, later.inDoubt});
         series.couplings.push_back(std::move(one));
     }
-    for (const DayShift& day : all.shifts)
-        series.shifts.push_back({day.when, static_cast<double>(day.rigging), day.shift.median,
-                                 day.shift.scores, day.shift.isCalled,
-                                 day.shift.isCalled ? words.shiftCause(day).toStdString() : std::string{}});
+    series.shifts = shiftDaysOf(all.shifts, words);
     return series;
 }
 

@@ -1,6 +1,7 @@
 #include "app/pictures/aircraft.h"
 #include "app/pictures/offsets.h"
 #include "app/report/cells.h"
+#include "app/report/movement_series.h"
 #include "app/report/review_parts.h"
 #include "app/wording/review_report_words.h"
 
@@ -11,34 +12,6 @@ namespace rig::engineer {
 namespace {
 
 constexpr double kShiftsHigh = 150;
-
-std::vector<ShiftDay> shiftDays(const Source& source)
-{
-    std::vector<ShiftDay> days;
-    for (const DayShift& day : source.review.shifts)
-        days.push_back({day.when, static_cast<double>(day.rigging), day.shift.median, day.shift.scores,
-                        day.shift.isCalled,
-                        day.shift.isCalled ? source.words.shiftCause(day).toStdString() : std::string{}});
-    return days;
-}
-
-template <typename Who>
-OffsetRow offsetRow(const MeasuredBy<Who>& one, const QString& name, numbers::OffsetsState state)
-{
-    OffsetRow row;
-    row.name = name.toStdString();
-    row.readings = one.readings;
-    row.spread = one.spread;
-    if (one.offset) {
-        row.offset = one.offset->estimate;
-        row.lower = one.offset->lower;
-        row.upper = one.offset->upper;
-        row.standsOut = one.offset->isShown();
-    } else {
-        row.instead = ReviewWords::noOffset(state);
-    }
-    return row;
-}
 
 void addOffsets(Blocks& blocks, const std::vector<OffsetRow>& rows)
 {
@@ -57,7 +30,7 @@ void addOffsets(Blocks& blocks, const std::vector<OffsetRow>& rows)
 void addShared(const Source& source, Blocks& blocks)
 {
     addHeading(blocks, ReviewReportWords::shared());
-    const std::vector<ShiftDay> days = shiftDays(source);
+    const std::vector<ShiftDay> days = shiftDaysOf(source.review.shifts, source.words);
     if (!days.empty()) {
         addIntro(blocks, ReviewReportWords::sharedIntro());
         PictureBlock block;
@@ -80,13 +53,13 @@ void addMeasurers(const Source& source, Blocks& blocks)
     addIntro(blocks, ReviewReportWords::measurersIntro());
     std::vector<OffsetRow> persons;
     for (const MeasuredBy<PersonId>& one : all.persons)
-        persons.push_back(offsetRow(one, nameOf(source, one.who), all.personsState));
+        persons.push_back(offsetRowOf(one, nameOf(source, one.who), all.personsState));
     addOffsets(blocks, persons);
     addSentences(blocks, source.words.personOffsets(all));
     std::vector<OffsetRow> gauges;
     for (const MeasuredBy<GaugeId>& one : all.gauges)
         if (const Gauge* gauge = source.facts.gauge(one.who))
-            gauges.push_back(offsetRow(one, source.words.gauge(*gauge), all.gaugesState));
+            gauges.push_back(offsetRowOf(one, source.words.gauge(*gauge), all.gaugesState));
     addOffsets(blocks, gauges);
     addSentences(blocks, source.words.gaugeOffsets(all));
 }

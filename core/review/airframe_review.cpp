@@ -19,27 +19,6 @@ bool isOpenAt(const QuestionStory& story, Day day)
            (story.isOpen() || story.resolution->stamp.when.localDay() > day);
 }
 
-void count(Verdict verdict, VerdictCounts& counts)
-{
-    switch (verdict) {
-    case Verdict::NoBandYet:
-        ++counts.noBand;
-        break;
-    case Verdict::Outside:
-        ++counts.outside;
-        break;
-    case Verdict::CannotTell:
-        ++counts.cannotTell;
-        break;
-    case Verdict::NearEdge:
-        ++counts.nearEdge;
-        break;
-    case Verdict::Inside:
-        ++counts.inside;
-        break;
-    }
-}
-
 class ReviewMaker
 {
 public:
@@ -128,7 +107,7 @@ private:
         Judging judging{one.history};
         std::set<int> read;
         for (const LaterReading* later : inPeriod(one)) {
-            count(judging.of(later->reading).verdict, review.counts);
+            review.counts.add(judging.of(later->reading).verdict);
             review.inDoubt += later->inDoubt ? 1 : 0;
             if (const auto number = m_numbers.of(later->reading))
                 read.insert(*number);
@@ -244,6 +223,27 @@ private:
 };
 
 } // namespace
+
+void VerdictCounts::add(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::NoBandYet:
+        ++noBand;
+        break;
+    case Verdict::Outside:
+        ++outside;
+        break;
+    case Verdict::CannotTell:
+        ++cannotTell;
+        break;
+    case Verdict::NearEdge:
+        ++nearEdge;
+        break;
+    case Verdict::Inside:
+        ++inside;
+        break;
+    }
+}
 
 bool CouplingReview::has(Sign sign) const
 {

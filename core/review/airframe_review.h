@@ -48,6 +48,7 @@ struct VerdictCounts
     int cannotTell = 0;
     int noBand = 0;
 
+    void add(Verdict verdict);
     int all() const { return inside + nearEdge + outside + cannotTell + noBand; }
 };
 

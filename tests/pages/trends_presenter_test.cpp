@@ -209,7 +209,7 @@ TEST_F(Trends, KeepASupersededReadingWithTheReasonButSetAside)
     EXPECT_EQ(wrong.judgement.verdict, Verdict::Outside);
     EXPECT_TRUE(trend.series.readings[12].setAside);
     EXPECT_FALSE(trend.series.readings[13].setAside);
-    EXPECT_EQ(trend.counts.judged, 1);
+    EXPECT_EQ(trend.counts.all(), 1);
     EXPECT_EQ(trend.counts.outside, 0);
     EXPECT_EQ(trend.counts.outsideSetAside, 1); // it happened
 }
@@ -264,7 +264,7 @@ TEST_F(Trends, ShowPartSeatedReadingsButNeverJudgeThem)
     const CouplingTrend trend = leftAileron();
     EXPECT_EQ(trend.series.readings.back().state, SeatState::PartSeated);
     EXPECT_FALSE(trend.readings.back().isJudged());
-    EXPECT_EQ(trend.counts.judged, 0);
+    EXPECT_EQ(trend.counts.all(), 0);
     EXPECT_EQ(trend.counts.partSeatedAtRigging, 0);
     ASSERT_TRUE(trend.latest);
     EXPECT_EQ(trend.latest->reading, 11U); // the last one that was locked
@@ -337,7 +337,7 @@ TEST_F(Trends, ForgetNoOutsideReadingInTheCountWhenALaterRiggingIsInside)
     const CouplingTrend trend = leftAileron();
     EXPECT_EQ(trend.latest->verdict, Verdict::Inside);
     EXPECT_EQ(trend.counts.outside, 1);
-    EXPECT_EQ(trend.counts.judged, 2);
+    EXPECT_EQ(trend.counts.all(), 2);
 }
 
 TEST_F(Trends, JudgeNothingWithoutABand)

@@ -1,5 +1,6 @@
 #include "app/pages/annual/annual_presenter.h"
 
+#include "app/report/movement_series.h"
 #include "app/wording/annual_words.h"
 #include "app/wording/review_words.h"
 #include "core/clock.h"
@@ -118,50 +119,22 @@ private:
 
     void addShifts()
     {
-        for (const DayShift& day : m_review.shifts) {
-            ShiftDay one;
-            one.when = day.when;
-            one.rigging = day.rigging;
-            one.median = day.shift.median;
-            one.couplings = day.shift.scores;
-            one.isCalled = day.shift.isCalled;
-            if (one.isCalled)
-                one.cause = m_words.shiftCause(day).toStdString();
-            m_view.shifts.push_back(std::move(one));
-        }
+        m_view.shifts = shiftDaysOf(m_review.shifts, m_words);
         for (const SharedShiftStory& story : m_review.sharedShifts)
             m_view.shiftSentences << m_words.shift(story);
         if (m_view.shiftSentences.isEmpty())
             m_view.shiftSentences << ReviewWords::noShift(m_review);
     }
 
-    template <typename Who>
-    static OffsetRow offsetOf(const MeasuredBy<Who>& measured, const QString& name,
-                              numbers::OffsetsState state)
-    {
-        OffsetRow row;
-        row.name = name.toStdString();
-        row.readings = measured.readings;
-        row.spread = measured.spread;
-        if (measured.offset) {
-            row.offset = measured.offset->estimate;
-            row.lower = measured.offset->lower;
-            row.upper = measured.offset->upper;
-            row.standsOut = measured.offset->isShown();
-        } else {
-            row.instead = ReviewWords::noOffset(state);
-        }
-        return row;
-    }
-
     void addOffsets()
     {
         for (const auto& one : m_review.measurers.persons)
-            m_view.persons.push_back(offsetOf(one, QString::fromStdString(m_facts.nameOf(one.who)),
-                                              m_review.measurers.personsState));
+            m_view.persons.push_back(offsetRowOf(one, QString::fromStdString(m_facts.nameOf(one.who)),
+                                                 m_review.measurers.personsState));
         for (const auto& one : m_review.measurers.gauges)
             if (const Gauge* gauge = m_facts.gauge(one.who))
-                m_view.gauges.push_back(offsetOf(one, m_words.gauge(*gauge), m_review.measurers.gaugesState));
+                m_view.gauges.push_back(
+                    offsetRowOf(one, m_words.gauge(*gauge), m_review.measurers.gaugesState));
         m_view.personSentences = m_words.personOffsets(m_review.measurers);
         m_view.gaugeSentences = m_words.gaugeOffsets(m_review.measurers);
     }

@@ -2,6 +2,7 @@
 
 #include "app/pages/trends/axis_buttons.h"
 #include "app/widgets/aircraft_widget.h"
+#include "app/widgets/parts.h"
 #include "app/wording/trends_page_words.h"
 
 #include <QHBoxLayout>
@@ -13,46 +14,33 @@
 
 namespace rig {
 
-namespace {
-
-QLabel* said(const char* kind, const char* name)
-{
-    auto* label = new QLabel;
-    label->setProperty("kind", kind);
-    label->setWordWrap(true);
-    label->setObjectName(QLatin1String(name));
-    return label;
-}
-
-} // namespace
-
 AircraftPanel::AircraftPanel(QWidget* parent) : QWidget{parent}
 {
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(18, 12, 18, 12);
     layout->setSpacing(4);
     auto* top = new QHBoxLayout;
-    m_title = said("title", "aircraftTitle");
+    m_title = labelOf({}, "title", "aircraftTitle");
     top->addWidget(m_title, 1);
     m_axis = new AxisButtons{"aircraftByDate", "aircraftByRigging"};
     top->addWidget(m_axis, 0, Qt::AlignTop);
     layout->addLayout(top);
-    m_about = said("soft", "aircraftAbout");
+    m_about = labelOf({}, "soft", "aircraftAbout");
     m_about->setText(TrendsPageWords::aircraftAbout());
     layout->addWidget(m_about);
     m_chart = new AircraftWidget;
     m_chart->setObjectName("aircraftChart");
-    m_empty = said("body", "aircraftEmpty");
+    m_empty = labelOf({}, "body", "aircraftEmpty");
     m_empty->setText(TrendsPageWords::aircraftEmpty());
     m_empty->setAlignment(Qt::AlignCenter);
     m_stack = new QStackedWidget;
     m_stack->addWidget(m_chart);
     m_stack->addWidget(m_empty);
     layout->addWidget(m_stack, 1);
-    m_hover = said("soft", "aircraftHover");
+    m_hover = labelOf({}, "soft", "aircraftHover");
     m_hover->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     layout->addWidget(m_hover);
-    m_shifts = said("body", "aircraftShifts");
+    m_shifts = labelOf({}, "body", "aircraftShifts");
     layout->addWidget(m_shifts);
     connect(m_axis, &AxisButtons::axisChosen, this, &AircraftPanel::axisChosen);
     connect(m_chart, &AircraftWidget::couplingChosen, this, &AircraftPanel::couplingChosen);

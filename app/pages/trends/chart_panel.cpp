@@ -3,6 +3,7 @@
 #include "app/pages/trends/axis_buttons.h"
 #include "app/pages/trends/movement_card.h"
 #include "app/pages/trends/now_card.h"
+#include "app/widgets/parts.h"
 #include "app/widgets/trend_widget.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/trends_page_words.h"
@@ -41,15 +42,6 @@ QString bandSentences(const BandOrigin& origin)
     return (says << fitting).join(QLatin1Char(' '));
 }
 
-QLabel* labelOf(const char* kind, const char* name)
-{
-    auto* label = new QLabel;
-    label->setProperty("kind", kind);
-    label->setWordWrap(true);
-    label->setObjectName(QLatin1String(name));
-    return label;
-}
-
 } // namespace
 
 ChartPanel::ChartPanel(QWidget* parent) : QWidget{parent}
@@ -58,19 +50,19 @@ ChartPanel::ChartPanel(QWidget* parent) : QWidget{parent}
     layout->setContentsMargins(18, 12, 18, 12);
     layout->setSpacing(4);
     layout->addLayout(makeTop());
-    m_band = labelOf("soft", "bandSentence");
+    m_band = labelOf({}, "soft", "bandSentence");
     layout->addWidget(m_band);
 
     m_chart = new TrendWidget;
     m_chart->setObjectName("chart");
-    m_empty = labelOf("body", "noReadings");
+    m_empty = labelOf({}, "body", "noReadings");
     m_empty->setAlignment(Qt::AlignCenter);
     m_stack = new QStackedWidget;
     m_stack->addWidget(m_chart);
     m_stack->addWidget(m_empty);
     layout->addWidget(m_stack, 1);
 
-    m_hover = labelOf("soft", "hoverSentence");
+    m_hover = labelOf({}, "soft", "hoverSentence");
     m_hover->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     layout->addWidget(m_hover);
     layout->addSpacing(4);
@@ -88,7 +80,7 @@ QHBoxLayout* ChartPanel::makeTop()
 {
     auto* top = new QHBoxLayout;
     top->setSpacing(8);
-    m_title = labelOf("title", "couplingTitle");
+    m_title = labelOf({}, "title", "couplingTitle");
     top->addWidget(m_title, 1);
     m_axis = new AxisButtons{"byDate", "byRigging"};
     m_table = new QPushButton{TrendsPageWords::table()};

@@ -1,5 +1,6 @@
 #include "app/pages/trends/movement_card.h"
 
+#include "app/widgets/parts.h"
 #include "app/wording/cause_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/trends_page_words.h"
@@ -53,15 +54,6 @@ QString titleOf(const CouplingReview& coupling)
                                                         : TrendsPageWords::movementNotKnown();
 }
 
-QLabel* said(const char* kind, const char* name)
-{
-    auto* label = new QLabel;
-    label->setProperty("kind", kind);
-    label->setWordWrap(true);
-    label->setObjectName(QLatin1String(name));
-    return label;
-}
-
 } // namespace
 
 MovementCard::MovementCard(QWidget* parent) : QFrame{parent}
@@ -70,9 +62,9 @@ MovementCard::MovementCard(QWidget* parent) : QFrame{parent}
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(16, 8, 16, 8);
     layout->setSpacing(2);
-    m_title = said("verdict", "movementTitle");
-    m_figures = said("body", "movementFigures");
-    m_lookAt = said("body", "movementLookAt");
+    m_title = labelOf({}, "verdict", "movementTitle");
+    m_figures = labelOf({}, "body", "movementFigures");
+    m_lookAt = labelOf({}, "body", "movementLookAt");
     layout->addWidget(m_title);
     layout->addWidget(m_figures);
     layout->addWidget(m_lookAt);

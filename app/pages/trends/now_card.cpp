@@ -1,6 +1,7 @@
 #include "app/pages/trends/now_card.h"
 
 #include "app/widgets/mark_widget.h"
+#include "app/widgets/parts.h"
 #include "app/wording/trends_page_words.h"
 #include "app/wording/verdict_words.h"
 
@@ -45,17 +46,8 @@ QString latestSentence(const CouplingTrend& trend)
 
 QString countsSentence(const FittingCounts& counts)
 {
-    return TrendsPageWords::counts({counts.judged, counts.nearEdge, counts.outside, counts.cannotTell,
+    return TrendsPageWords::counts({counts.all(), counts.nearEdge, counts.outside, counts.cannotTell,
                                     counts.noBand, counts.outsideSetAside, counts.partSeatedAtRigging});
-}
-
-QLabel* labelOf(const char* kind, const char* name)
-{
-    auto* label = new QLabel;
-    label->setProperty("kind", kind);
-    label->setWordWrap(true);
-    label->setObjectName(QLatin1String(name));
-    return label;
 }
 
 } // namespace
@@ -68,10 +60,10 @@ NowCard::NowCard(QWidget* parent) : QFrame{parent}
     layout->setHorizontalSpacing(14);
     layout->setVerticalSpacing(2);
     m_mark = new MarkWidget;
-    m_title = labelOf("verdict", "nowTitle");
-    m_latest = labelOf("body", "nowLatest");
-    m_counts = labelOf("body", "nowCounts");
-    m_caution = labelOf("soft", "nowCaution");
+    m_title = labelOf({}, "verdict", "nowTitle");
+    m_latest = labelOf({}, "body", "nowLatest");
+    m_counts = labelOf({}, "body", "nowCounts");
+    m_caution = labelOf({}, "soft", "nowCaution");
     layout->addWidget(m_mark, 0, 0, 2, 1, Qt::AlignTop);
     layout->addWidget(m_title, 0, 1);
     layout->addWidget(m_latest, 1, 1);

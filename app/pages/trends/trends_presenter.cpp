@@ -175,24 +175,7 @@ FittingCounts CouplingTrendMaker::countsOf(FittingId fitting) const
             counts.outsideSetAside += verdict == Verdict::Outside ? 1 : 0;
         if (one.isSetAside() || one.ofBaseline)
             continue;
-        ++counts.judged;
-        switch (verdict) {
-        case Verdict::NoBandYet:
-            ++counts.noBand;
-            break;
-        case Verdict::Outside:
-            ++counts.outside;
-            break;
-        case Verdict::CannotTell:
-            ++counts.cannotTell;
-            break;
-        case Verdict::NearEdge:
-            ++counts.nearEdge;
-            break;
-        case Verdict::Inside:
-            ++counts.inside;
-            break;
-        }
+        counts.add(verdict);
     }
     return counts;
 }

@@ -55,16 +55,10 @@ struct BandOrigin
     std::string fittingReason;
 };
 
-// Readings on that fitting. The band's own readings are not among the verdicts: a band made
-// of them says little of them.
-struct FittingCounts
+// Locked readings on that fitting that stand. The band's own are not among them: a band made of them says
+// little of them.
+struct FittingCounts : VerdictCounts
 {
-    int judged = 0; // locked, neither of the band nor set aside
-    int inside = 0;
-    int nearEdge = 0;
-    int outside = 0;
-    int cannotTell = 0;
-    int noBand = 0;
     int outsideSetAside = 0; // outside, but superseded or excluded: they happened
     int partSeatedAtRigging = 0;
 };
