@@ -1,8 +1,6 @@
-#include "core/demo/demo.h"
 #include "core/review/coupling_history.h"
 #include "core/review/record_review.h"
-#include "core/store/airframe_facts.h"
-#include "tests/support/temp_store.h"
+#include "tests/demo/demo_file.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,25 +12,9 @@ using namespace rig::test;
 
 namespace {
 
-// Built once for all tests here: they only read it.
-class Demo : public testing::Test
+class Demo : public DemoFile
 {
 protected:
-    static void SetUpTestSuite()
-    {
-        store = std::make_unique<TempStore>();
-        store->clock().set(dayOf(2026, 11, 1));
-        must(buildDemo(store->file()));
-        for (const Airframe& airframe : must(store->records().airframes()))
-            facts[airframe.registration] = must(factsOf(store->records(), airframe.id));
-    }
-    static void TearDownTestSuite()
-    {
-        facts.clear();
-        store.reset();
-    }
-
-    static const AirframeFacts& of(const std::string& registration) { return facts.at(registration); }
     static const Coupling& coupling(const std::string& registration, const std::string& name)
     {
         return *std::ranges::find(of(registration).couplings, name, &Coupling::name);
@@ -70,13 +52,7 @@ protected:
                         return &close;
         return nullptr;
     }
-
-    static std::unique_ptr<TempStore> store;
-    static std::map<std::string, AirframeFacts> facts;
 };
-
-std::unique_ptr<TempStore> Demo::store;
-std::map<std::string, AirframeFacts> Demo::facts;
 
 } // namespace
 

@@ -1,9 +1,7 @@
 // The stories of the demonstration, found again by the program from the readings alone.
 
-#include "core/demo/demo.h"
 #include "core/review/airframe_review.h"
-#include "core/store/airframe_facts.h"
-#include "tests/support/temp_store.h"
+#include "tests/demo/demo_file.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -14,23 +12,9 @@ using namespace rig::test;
 
 namespace {
 
-class Stories : public testing::Test
+class Stories : public DemoFile
 {
 protected:
-    static void SetUpTestSuite()
-    {
-        store = std::make_unique<TempStore>();
-        store->clock().set(dayOf(2026, 11, 1));
-        must(buildDemo(store->file()));
-        for (const Airframe& airframe : must(store->records().airframes()))
-            facts[airframe.registration] = must(factsOf(store->records(), airframe.id));
-    }
-    static void TearDownTestSuite()
-    {
-        facts.clear();
-        store.reset();
-    }
-
     // As it stood when somebody looked on that day: the annual that is now past was still to come.
     static AirframeReview lookedAtOn(Day today, const std::string& registration)
     {
@@ -65,13 +49,7 @@ protected:
     {
         return *std::ranges::find(review.measurers.persons, person(name), &MeasuredBy<PersonId>::who)->offset;
     }
-
-    static std::unique_ptr<TempStore> store;
-    static std::map<std::string, AirframeFacts> facts;
 };
-
-std::unique_ptr<TempStore> Stories::store;
-std::map<std::string, AirframeFacts> Stories::facts;
 
 } // namespace
 
