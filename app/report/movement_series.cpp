@@ -58,10 +58,10 @@ void drawMovement(const CouplingReview& coupling, const AirframeReview& review, 
 {
     series.annualDue.reset();
     series.annualRigging.reset();
-    if (review.period.annual) {
+    if (review.period.annual)
         series.annualDue = noonOf(*review.period.annual);
+    if (review.period.isAnnualToCome())
         series.annualRigging = review.counts.lastNumber + std::max(1.0, review.riggingsToCome);
-    }
     if (!coupling.movement || coupling.movement->readings.empty())
         return;
     const FittingMovement& movement = *coupling.movement;

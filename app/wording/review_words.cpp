@@ -124,7 +124,9 @@ QString ReviewWords::whyNoDrift(const CouplingReview& coupling)
 
 QString ReviewWords::whyNoChance(const CouplingReview& coupling, const ReviewPeriod& period)
 {
-    return lineOf(coupling) && !period.annual ? tr("no annual date") : whyNoDrift(coupling);
+    if (!lineOf(coupling))
+        return whyNoDrift(coupling);
+    return period.annual ? tr("annual overdue") : tr("no annual date");
 }
 
 QString ReviewWords::latest(const CouplingReview& coupling)

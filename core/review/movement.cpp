@@ -128,7 +128,7 @@ private:
             m_movement.lineFrom = m_periodFrom; // too few since the onset
             m_movement.line = lineFrom(m_periodFrom);
         }
-        if (!m_movement.line || !m_period.annual || !m_fitting.baseline.band())
+        if (!m_movement.line || !m_period.isAnnualToCome() || !m_fitting.baseline.band())
             return;
         DriftForecast forecast;
         forecast.day = *m_period.annual;

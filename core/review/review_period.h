@@ -17,6 +17,8 @@ struct ReviewPeriod
     bool sinceAnnual = false;  // begins with an annual; otherwise with the file
     bool isCurrent = false;    // ends today
 
+    // An annual that is due but was not done is no day to look forward to.
+    bool isAnnualToCome() const { return annual && *annual >= to; }
     bool contains(Day day) const { return from <= day && day <= to; }
     bool operator==(const ReviewPeriod&) const = default;
 };

@@ -75,6 +75,14 @@ TEST_F(OneCoupling, ThatOpensIsDatedNearTheRiggingWhereItBegan)
     EXPECT_GT(drifting.forecast->chanceOutside, 0.9);
 }
 
+TEST_F(OneCoupling, HasNoForecastForAnAnnualThatIsOverdue)
+{
+    rigSteadily(20);
+    EXPECT_TRUE(movement(day).forecast) << "due on the very day";
+    EXPECT_TRUE(movement(day - std::chrono::days{1}).line);
+    EXPECT_FALSE(movement(day - std::chrono::days{1}).forecast);
+}
+
 TEST_F(OneCoupling, ThatClosesIsSaidToCloseAndAfterItsReturnToHaveClosed)
 {
     rigSteadily(10);
