@@ -1,5 +1,10 @@
 #include "app/file/open_file.h"
 
+#include "app/file/verbs.h"
+#include "app/wording/file_words.h"
+#include "core/store/airframe_facts.h"
+
+#include <algorithm>
 #include <random>
 
 namespace rig::file {
@@ -24,6 +29,28 @@ Outcome OpenFile::open(const QString& path)
     file = std::move(opened).value();
     records = std::make_unique<Records>(*file, ids, clock);
     return Done{};
+}
+
+std::optional<AirframeFacts> factsNamed(const OpenFile& open, const QString& path,
+                                        const QString& registration)
+{
+    const auto airframes = open.records->airframes();
+    if (!airframes) {
+        couldNot(airframes.problem(), path);
+        return std::nullopt;
+    }
+    const auto found =
+        std::ranges::find(airframes.value(), registration.toStdString(), &Airframe::registration);
+    if (found == airframes.value().end()) {
+        couldNot(FileWords::noSuchAirframe(path, registration));
+        return std::nullopt;
+    }
+    auto facts = factsOf(*open.records, found->id);
+    if (!facts) {
+        couldNot(facts.problem(), path);
+        return std::nullopt;
+    }
+    return std::move(facts).value();
 }
 
 } // namespace rig::file

@@ -1,11 +1,13 @@
 #pragma once
 
+#include "core/review/airframe_facts.h"
 #include "core/store/records.h"
 #include "core/store/store_file.h"
 
 #include <QString>
 
 #include <memory>
+#include <optional>
 
 namespace rig::file {
 
@@ -20,5 +22,10 @@ struct OpenFile
     OpenFile();
     Outcome open(const QString& path);
 };
+
+// What the file knows of the airframe with this registration. Where that cannot be told, why is complained
+// of.
+std::optional<AirframeFacts> factsNamed(const OpenFile& open, const QString& path,
+                                        const QString& registration);
 
 } // namespace rig::file

@@ -58,20 +58,13 @@ int printRecord(const RecordWanted& wanted)
     OpenFile open;
     if (const Outcome opened = open.open(wanted.file); !opened)
         return couldNot(opened.problem(), wanted.file);
-    const auto airframes = open.records->airframes();
-    if (!airframes)
-        return couldNot(airframes.problem(), wanted.file);
-    const auto found =
-        std::ranges::find(airframes.value(), wanted.airframe.toStdString(), &Airframe::registration);
-    if (found == airframes.value().end())
-        return couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe));
-    const auto facts = factsOf(*open.records, found->id);
+    const auto facts = factsNamed(open, wanted.file, wanted.airframe);
     if (!facts)
-        return couldNot(facts.problem(), wanted.file);
-    const auto record = day ? recordOn(facts.value(), *day) : lastClosedRecord(facts.value());
+        return kCouldNot;
+    const auto record = day ? recordOn(*facts, *day) : lastClosedRecord(*facts);
     if (!record)
         return couldNot(FileWords::noRecord(wanted.airframe));
-    return write(open, wanted, facts.value(), *record);
+    return write(open, wanted, *facts, *record);
 }
 
 } // namespace rig::file

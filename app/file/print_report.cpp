@@ -59,18 +59,11 @@ int report(const ReportWanted& wanted, const std::optional<Day>& from, const std
     OpenFile open;
     if (const Outcome opened = open.open(wanted.file); !opened)
         return couldNot(opened.problem(), wanted.file);
-    const auto airframes = open.records->airframes();
-    if (!airframes)
-        return couldNot(airframes.problem(), wanted.file);
-    const auto found =
-        std::ranges::find(airframes.value(), wanted.airframe.toStdString(), &Airframe::registration);
-    if (found == airframes.value().end())
-        return couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe));
-    const auto facts = factsOf(*open.records, found->id);
+    const auto facts = factsNamed(open, wanted.file, wanted.airframe);
     if (!facts)
-        return couldNot(facts.problem(), wanted.file);
+        return kCouldNot;
     const Day today = open.clock.now().localDay();
-    return write(wanted, facts.value(), periodOf(facts.value(), to.value_or(today), today, from), today);
+    return write(wanted, *facts, periodOf(*facts, to.value_or(today), today, from), today);
 }
 
 } // namespace

@@ -25,13 +25,10 @@ AircraftPanel::AircraftPanel(QWidget* parent) : QWidget{parent}
     m_axis = new AxisButtons{"aircraftByDate", "aircraftByRigging"};
     top->addWidget(m_axis, 0, Qt::AlignTop);
     layout->addLayout(top);
-    m_about = labelOf({}, "soft", "aircraftAbout");
-    m_about->setText(TrendsPageWords::aircraftAbout());
-    layout->addWidget(m_about);
+    layout->addWidget(labelOf(TrendsPageWords::aircraftAbout(), "soft", "aircraftAbout"));
     m_chart = new AircraftWidget;
     m_chart->setObjectName("aircraftChart");
-    m_empty = labelOf({}, "body", "aircraftEmpty");
-    m_empty->setText(TrendsPageWords::aircraftEmpty());
+    m_empty = labelOf(TrendsPageWords::aircraftEmpty(), "body", "aircraftEmpty");
     m_empty->setAlignment(Qt::AlignCenter);
     m_stack = new QStackedWidget;
     m_stack->addWidget(m_chart);

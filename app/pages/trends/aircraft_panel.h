@@ -32,7 +32,6 @@ signals:
 
 private:
     QLabel* m_title = nullptr;
-    QLabel* m_about = nullptr;
     AxisButtons* m_axis = nullptr;
     QStackedWidget* m_stack = nullptr;
     AircraftWidget* m_chart = nullptr;

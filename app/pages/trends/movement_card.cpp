@@ -81,16 +81,14 @@ void MovementCard::display(const CouplingReview& coupling, const AirframeReview&
     if (coupling.has(Sign::Step))
         figures << ReviewWords::stepSentence(coupling);
     figures.removeAll(QString{});
-    m_figures->setText(figures.join(QLatin1Char(' ')));
-    m_figures->setVisible(!figures.isEmpty());
+    sayIn(m_figures, figures.join(QLatin1Char(' ')));
 
     QStringList lookAt;
     for (const CauseText& cause : CauseWords::of(coupling, review))
         lookAt << CauseWords::sentence(cause);
     if (!lookAt.isEmpty())
         lookAt << CauseWords::cannotTellWhich();
-    m_lookAt->setText(lookAt.join(QLatin1Char('\n')));
-    m_lookAt->setVisible(!lookAt.isEmpty());
+    sayIn(m_lookAt, lookAt.join(QLatin1Char('\n')));
 
     const char* rank = "unknown";
     if (stands)
