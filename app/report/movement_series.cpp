@@ -90,12 +90,10 @@ std::vector<ShiftDay> shiftDaysOf(const std::vector<DayShift>& shifts, const Rev
 
 AircraftSeries aircraftSeriesOf(const AirframeFacts& facts, const AirframeReview& review)
 {
-    const RiggingNumbers numbers{facts};
-    const AirframeReadings all = readingsUntil(facts, numbers, review.period.to);
     const ReviewWords words{facts};
     AircraftSeries series;
     series.airframe = facts.airframe.id;
-    for (const CouplingReadings& coupling : all.couplings) {
+    for (const CouplingReadings& coupling : review.readings.couplings) {
         AircraftCoupling one{coupling.coupling.name, coupling.coupling.side, {}};
         Judging judging{coupling.history};
         for (const LaterReading& later : coupling.readings)
@@ -104,7 +102,7 @@ AircraftSeries aircraftSeriesOf(const AirframeFacts& facts, const AirframeReview
                                       judging.of(later.reading).verdict, later.inDoubt});
         series.couplings.push_back(std::move(one));
     }
-    series.shifts = shiftDaysOf(all.shifts, words);
+    series.shifts = shiftDaysOf(review.readings.shifts, words);
     return series;
 }
 

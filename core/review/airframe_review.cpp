@@ -48,6 +48,7 @@ public:
             if (m_period.contains(event.day))
                 m_review.events.push_back(event);
         std::ranges::stable_sort(m_review.events, {}, &Event::day);
+        m_review.readings = std::move(m_all);
         return std::move(m_review);
     }
 
