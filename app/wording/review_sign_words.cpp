@@ -226,8 +226,10 @@ QString ReviewWords::nothingGrave(const AirframeReview& review)
 
 QString ReviewWords::caution()
 {
-    return tr("A band is a coupling’s own past, never a limit. These are an owner’s measurements, for "
-              "assessment by a person entitled to decide.");
+    return tr(
+        "A band is a coupling’s own past, never a limit. The gap is one sign only: look, pull and control "
+        "check stand beside it. These are an owner’s measurements, for assessment by a person entitled to "
+        "decide.");
 }
 
 } // namespace rig

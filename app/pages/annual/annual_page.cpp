@@ -83,8 +83,8 @@ QWidget* AnnualPage::makeContent()
     m_standsOut = new StandsOutCard;
     layout->addWidget(m_standsOut);
     layout->addWidget(makeTableCard());
-    layout->addWidget(makePanels());
     layout->addWidget(labelOf(ReviewWords::caution(), "caution"));
+    layout->addWidget(makePanels());
     layout->addStretch(1);
     return content;
 }
