@@ -1,7 +1,7 @@
 #pragma once
 
+#include "app/blocks/blocks.h"
 #include "app/pictures/marks.h"
-#include "app/report/blocks.h"
 
 #include <QLocale>
 #include <QPointF>

@@ -1,8 +1,8 @@
 #include "app/report/record_report.h"
 
+#include "app/blocks/cells.h"
+#include "app/blocks/laid_picture.h"
 #include "app/pictures/gap_strip.h"
-#include "app/report/cells.h"
-#include "app/report/laid_picture.h"
 #include "app/report/pdf_file.h"
 #include "app/wording/formats.h"
 #include "app/wording/record_words.h"

@@ -2,8 +2,8 @@
 
 #include "app/report/page_flow.h"
 #include "app/report/printing.h"
-#include "app/report/record_summary.h"
 #include "core/result.h"
+#include "core/review/record_summary.h"
 
 #include <QString>
 

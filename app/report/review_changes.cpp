@@ -1,4 +1,4 @@
-#include "app/report/cells.h"
+#include "app/blocks/cells.h"
 #include "app/report/review_parts.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/trends_page_words.h"

@@ -1,6 +1,6 @@
+#include "app/blocks/cells.h"
 #include "app/pictures/aircraft.h"
 #include "app/pictures/offsets.h"
-#include "app/report/cells.h"
 #include "app/report/movement_series.h"
 #include "app/report/review_parts.h"
 #include "app/wording/review_report_words.h"

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/report/blocks.h"
-#include "app/report/laid_picture.h"
+#include "app/blocks/blocks.h"
+#include "app/blocks/laid_picture.h"
 #include "app/wording/formats.h"
 #include "app/wording/review_words.h"
 #include "core/review/airframe_review.h"

@@ -1,5 +1,5 @@
+#include "app/blocks/cells.h"
 #include "app/pictures/marks.h"
-#include "app/report/cells.h"
 #include "app/report/review_parts.h"
 #include "app/wording/record_words.h"
 #include "app/wording/review_report_words.h"

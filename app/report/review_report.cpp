@@ -1,6 +1,6 @@
 #include "app/report/review_report.h"
 
-#include "app/report/cells.h"
+#include "app/blocks/cells.h"
 #include "app/report/pdf_file.h"
 #include "app/report/review_parts.h"
 #include "app/wording/report_words.h"

@@ -1,6 +1,6 @@
+#include "app/blocks/cells.h"
 #include "app/pictures/band_bar.h"
 #include "app/pictures/marks.h"
-#include "app/report/cells.h"
 #include "app/report/review_parts.h"
 #include "app/wording/report_words.h"
 #include "app/wording/review_report_words.h"

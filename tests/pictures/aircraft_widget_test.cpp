@@ -1,4 +1,4 @@
-#include "app/report/laid_picture.h"
+#include "app/blocks/laid_picture.h"
 #include "app/widgets/aircraft_widget.h"
 #include "app/widgets/picture_widget.h"
 #include "app/widgets/trend_widget.h"

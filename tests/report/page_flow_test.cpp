@@ -1,4 +1,4 @@
-#include "app/report/cells.h"
+#include "app/blocks/cells.h"
 #include "app/report/page_flow.h"
 #include "app/report/pdf_file.h"
 #include "tests/report/pages.h"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/report/record_summary.h"
+#include "core/review/record_summary.h"
 #include "core/store/airframe_facts.h"
 #include "tests/support/hangar.h"
 

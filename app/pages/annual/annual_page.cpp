@@ -1,11 +1,11 @@
 #include "app/pages/annual/annual_page.h"
 
+#include "app/blocks/laid_picture.h"
 #include "app/pages/annual/annual_panel.h"
 #include "app/pages/annual/panel_columns.h"
 #include "app/pages/annual/report_preview.h"
 #include "app/pages/annual/review_table.h"
 #include "app/pages/annual/stands_out_card.h"
-#include "app/report/laid_picture.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/wording/annual_words.h"

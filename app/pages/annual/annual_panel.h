@@ -1,7 +1,7 @@
 #pragma once
 
+#include "app/blocks/blocks.h"
 #include "app/pages/annual/annual_view.h"
-#include "app/report/blocks.h"
 #include "app/theme/theme.h"
 
 #include <QFrame>

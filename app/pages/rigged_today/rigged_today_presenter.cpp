@@ -1,6 +1,6 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
-#include "app/report/record_summary.h"
+#include "core/review/record_summary.h"
 #include "core/store/airframe_facts.h"
 #include "core/store/ask.h"
 

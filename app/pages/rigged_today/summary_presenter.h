@@ -1,9 +1,9 @@
 #pragma once
 
 #include "app/report/record_report.h"
-#include "app/report/record_summary.h"
 #include "core/clock.h"
 #include "core/measure/gap_entry.h"
+#include "core/review/record_summary.h"
 #include "core/store/records.h"
 
 #include <optional>

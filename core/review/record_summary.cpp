@@ -1,4 +1,4 @@
-#include "app/report/record_summary.h"
+#include "core/review/record_summary.h"
 
 #include "core/review/coupling_history.h"
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/report/blocks.h"
+#include "app/blocks/blocks.h"
 
 #include <utility>
 
