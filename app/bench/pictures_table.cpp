@@ -73,7 +73,7 @@ TrendSeries seriesOf(int readings)
         series.readings.push_back(std::move(reading));
         if (i % 100 == 30)
             series.events.push_back(
-                {readAt(i), static_cast<double>(i), "cleaned and greased", i % 1000 == 30});
+                {readAt(i), static_cast<double>(i), i % 1000 == 30 ? EventKind::Annual : EventKind::Note, "cleaned and greased"});
     }
     return series;
 }

@@ -1,23 +1,12 @@
 #pragma once
 
+#include "core/views/band_bar_view.h"
 #include "app/pictures/drawing.h"
-#include "core/baseline/band.h"
-#include "core/judgement/judgement.h"
-#include "core/measure/gap_interval.h"
 
 #include <QSizeF>
 
-#include <optional>
 
 namespace rig {
-
-// The latest reading of one coupling on its own band, as small as a table's row.
-struct BandBarView
-{
-    std::optional<Band> band;
-    std::optional<GapInterval> reading;
-    std::optional<Verdict> verdict; // of `reading`: colours its bar
-};
 
 struct BandBarPicture : Drawing
 {

@@ -118,7 +118,7 @@ void addGround(const Sheet& sheet, TrendPicture& picture)
     const Scale across = acrossOf(picture);
     for (const TrendEvent& event : sheet.series.events) {
         const double x = across.at(along(picture.window.axis, event.when, event.rigging));
-        if (event.isAnnual && x >= picture.plot.left() && x <= picture.plot.right())
+        if (event.kind == EventKind::Annual && x >= picture.plot.left() && x <= picture.plot.right())
             addUpright(picture, x, picture.plot.top(), Role::InkSoft, 1);
     }
 }

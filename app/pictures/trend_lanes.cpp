@@ -27,8 +27,9 @@ std::vector<EventPlace> placesOf(const Sheet& sheet, const TrendPicture& picture
             places.push_back({&event, across.at(value)});
     }
     std::stable_sort(places.begin(), places.end(), [](const EventPlace& a, const EventPlace& b) {
-        if (a.event->isAnnual != b.event->isAnnual)
-            return a.event->isAnnual;
+        const bool isAnnual = a.event->kind == EventKind::Annual;
+        if (isAnnual != (b.event->kind == EventKind::Annual))
+            return isAnnual;
         return b.event->when < a.event->when;
     });
     return places;

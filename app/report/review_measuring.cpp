@@ -1,9 +1,9 @@
 #include "app/blocks/cells.h"
 #include "app/pictures/aircraft.h"
 #include "app/pictures/offsets.h"
-#include "app/report/movement_series.h"
 #include "app/report/review_parts.h"
 #include "app/wording/review_report_words.h"
+#include "core/views/movement_maker.h"
 
 #include <algorithm>
 
@@ -30,7 +30,7 @@ void addOffsets(Blocks& blocks, const std::vector<OffsetRow>& rows)
 void addShared(const Source& source, Blocks& blocks)
 {
     addHeading(blocks, ReviewReportWords::shared());
-    const std::vector<ShiftDay> days = shiftDaysOf(source.review.shifts, source.words);
+    const std::vector<ShiftDay> days = shiftDaysOf(source.review.shifts, source.words.shiftCauses());
     if (!days.empty()) {
         addIntro(blocks, ReviewReportWords::sharedIntro());
         PictureBlock block;
@@ -52,14 +52,16 @@ void addMeasurers(const Source& source, Blocks& blocks)
     addHeading(blocks, ReviewReportWords::measurers());
     addIntro(blocks, ReviewReportWords::measurersIntro());
     std::vector<OffsetRow> persons;
+    const std::string noPersons = ReviewWords::noOffset(all.personsState).toStdString();
     for (const MeasuredBy<PersonId>& one : all.persons)
-        persons.push_back(offsetRowOf(one, nameOf(source, one.who), all.personsState));
+        persons.push_back(offsetRowOf(one, source.facts.nameOf(one.who), noPersons));
     addOffsets(blocks, persons);
     addSentences(blocks, source.words.personOffsets(all));
     std::vector<OffsetRow> gauges;
+    const std::string noGauges = ReviewWords::noOffset(all.gaugesState).toStdString();
     for (const MeasuredBy<GaugeId>& one : all.gauges)
         if (const Gauge* gauge = source.facts.gauge(one.who))
-            gauges.push_back(offsetRowOf(one, source.words.gauge(*gauge), all.gaugesState));
+            gauges.push_back(offsetRowOf(one, source.words.gauge(*gauge).toStdString(), noGauges));
     addOffsets(blocks, gauges);
     addSentences(blocks, source.words.gaugeOffsets(all));
 }

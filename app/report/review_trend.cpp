@@ -1,7 +1,7 @@
 #include "app/report/review_trend.h"
 
-#include "app/report/movement_series.h"
-#include "app/report/trend_series.h"
+#include "core/views/movement_maker.h"
+#include "core/views/trend_maker.h"
 
 namespace rig::engineer {
 

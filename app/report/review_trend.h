@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/pictures/trend.h"
 #include "app/report/review_parts.h"
+#include "core/views/trend_series.h"
 
 namespace rig::engineer {
 

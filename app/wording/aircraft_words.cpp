@@ -1,6 +1,6 @@
 #include "app/wording/aircraft_words.h"
 
-#include "app/pictures/aircraft.h"
+#include "core/views/aircraft_series.h"
 #include "app/wording/formats.h"
 #include "app/wording/verdict_words.h"
 

@@ -1,11 +1,13 @@
 #pragma once
 
-#include "app/pictures/band_bar.h"
-#include "app/pictures/gap_strip.h"
-#include "app/pictures/offsets.h"
+#include "core/views/band_bar_view.h"
+#include "core/views/gap_strip_view.h"
+#include "core/views/offset_row.h"
 
 #include <QCoreApplication>
 #include <QString>
+
+#include <vector>
 
 namespace rig {
 

@@ -18,6 +18,11 @@ QString ReviewWords::shiftCause(const DayShift& day) const
     return day.persons.size() == 1 ? personName(day.persons.front()) : QString{};
 }
 
+std::function<std::string(const DayShift&)> ReviewWords::shiftCauses() const
+{
+    return [this](const DayShift& day) { return shiftCause(day).toStdString(); };
+}
+
 QString ReviewWords::shift(const SharedShiftStory& story) const
 {
     std::vector<Day> days;

@@ -6,6 +6,9 @@
 #include <QString>
 #include <QStringList>
 
+#include <functional>
+#include <string>
+
 namespace rig {
 
 // What a period of an airframe says, in the sentences that the page and the report share. They tell what was
@@ -54,7 +57,8 @@ public:
 
     // Is it the coupling, the leaf set or the person?
     QString shift(const SharedShiftStory& story) const;
-    QString shiftCause(const DayShift& day) const; // "leaf set B"; empty when nothing names itself
+    // Words for what is drawn of a shift: "leaf set B"; empty when nothing names itself. Outlived by this object.
+    std::function<std::string(const DayShift&)> shiftCauses() const;
     static QString noShift(const AirframeReview& review);
 
     // Who measures like whom
@@ -86,6 +90,7 @@ public:
 
 private:
     static QString nameOf(const CouplingReview& coupling);
+    QString shiftCause(const DayShift& day) const;
     static QString riggingNumber(double rigging);
     static QString riggingAt(const FittingMovement& movement, std::size_t index);
     static QString ratio(const ScatterNow& scatter);

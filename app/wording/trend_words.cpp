@@ -1,7 +1,8 @@
 #include "app/wording/trend_words.h"
 
-#include "app/pictures/trend.h"
+#include "core/views/trend_series.h"
 #include "app/wording/formats.h"
+#include "app/wording/trends_page_words.h"
 #include "app/wording/verdict_words.h"
 
 #include <QLocale>
@@ -14,6 +15,11 @@
 namespace rig {
 
 namespace {
+
+QString whatWasDone(const TrendEvent& event)
+{
+    return TrendsPageWords::event(event.kind, QString::fromStdString(event.note)).simplified();
+}
 
 QDate dateOf(const Moment& moment)
 {
@@ -122,12 +128,12 @@ QString TrendWords::change(const TrendPlace& change, TrendAxis axis)
 QString TrendWords::event(const TrendEvent& event)
 {
     return tr("%1 %2", "date, what was done")
-        .arg(dayTick(dateOf(event.when)), QString::fromStdString(event.what).simplified());
+        .arg(dayTick(dateOf(event.when)), whatWasDone(event));
 }
 
 QString TrendWords::eventWithoutDate(const TrendEvent& event)
 {
-    return QString::fromStdString(event.what).simplified();
+    return whatWasDone(event);
 }
 
 QString TrendWords::gap(const GapInterval& interval)

@@ -1,8 +1,8 @@
 #pragma once
 
-#include "app/pictures/trend_window.h"
 #include "core/clock.h"
 #include "core/measure/gap_interval.h"
+#include "core/views/trend_axis.h"
 
 #include <QCoreApplication>
 #include <QDate>

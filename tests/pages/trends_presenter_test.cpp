@@ -1,4 +1,5 @@
 #include "app/pages/trends/trends_presenter.h"
+#include "app/wording/trend_words.h"
 #include "tests/pages/trends_scene.h"
 
 #include <gtest/gtest.h>
@@ -117,7 +118,7 @@ TEST_F(Trends, PutAFittingBeforeTheReadingsOfItsDayAndAnEventAfterIt)
     EXPECT_LT(1, series.fittings[1].rigging);
     EXPECT_LT(series.fittings[1].rigging, series.events[0].rigging);
     EXPECT_LT(series.events[0].rigging, 2);
-    EXPECT_EQ(series.events[0].what, "greased: lock");
+    EXPECT_EQ(TrendWords::eventWithoutDate(series.events[0]), "greased: lock");
     EXPECT_EQ(series.fittings[1].begins.localDay(), dayOf(2026, 6, 6));
 }
 
@@ -140,9 +141,8 @@ TEST_F(Trends, ShowEventsOfTheWholeAirframeAndOfThisCouplingOnly)
     scene.event(dayOf(2026, 2, 20), EventKind::Annual, "");
     const TrendSeries series = leftAileron().series;
     ASSERT_EQ(series.events.size(), 2U);
-    EXPECT_TRUE(series.events[0].isAnnual);
-    EXPECT_EQ(series.events[0].what, "annual");
-    EXPECT_EQ(series.events[1].what, "cleaned");
+    EXPECT_EQ(TrendWords::eventWithoutDate(series.events[0]), "annual");
+    EXPECT_EQ(TrendWords::eventWithoutDate(series.events[1]), "cleaned");
 }
 
 TEST_F(Trends, JudgeEachReadingAgainstItsOwnFitting)

@@ -133,11 +133,11 @@ inline TrendSeries leftFlap()
     series.readings[50].verdict = Verdict::CannotTell;
     series.readings[55].interval = leafReading(1.33);
     series.readings[55].verdict = Verdict::Outside;
-    series.events = {{at(2024, 7, 11, 14), 217.5, "cleaned and greased", false},
-                     {at(2025, 2, 20, 14), 223.2, "annual", true},
-                     {at(2025, 4, 3, 14), 223.5, "sleeve refitted", false},
-                     {at(2025, 7, 11, 14), 244.5, "cleaned and greased", false},
-                     {at(2025, 7, 20, 14), 246.5, "leaf set B in quarantine", false}};
+    series.events = {{at(2024, 7, 11, 14), 217.5, EventKind::Note, "cleaned and greased"},
+                     {at(2025, 2, 20, 14), 223.2, EventKind::Annual, ""},
+                     {at(2025, 4, 3, 14), 223.5, EventKind::Note, "sleeve refitted"},
+                     {at(2025, 7, 11, 14), 244.5, EventKind::Note, "cleaned and greased"},
+                     {at(2025, 7, 20, 14), 246.5, EventKind::Note, "leaf set B in quarantine"}};
     for (const double rigging : {236.0, 263.0})
         series.drift.push_back(
             {at(2025, rigging > 250 ? 10 : 6, 1), rigging, 0, 1.165 + (rigging - 236) * 0.0023, 0});

@@ -1,11 +1,11 @@
 #include "app/pages/annual/annual_presenter.h"
 
-#include "app/report/movement_series.h"
 #include "app/wording/annual_words.h"
 #include "app/wording/review_words.h"
 #include "core/clock.h"
 #include "core/review/airframe_review.h"
 #include "core/store/airframe_facts.h"
+#include "core/views/movement_maker.h"
 
 #include <algorithm>
 
@@ -119,7 +119,7 @@ private:
 
     void addShifts()
     {
-        m_view.shifts = shiftDaysOf(m_review.shifts, m_words);
+        m_view.shifts = shiftDaysOf(m_review.shifts, m_words.shiftCauses());
         for (const SharedShiftStory& story : m_review.sharedShifts)
             m_view.shiftSentences << m_words.shift(story);
         if (m_view.shiftSentences.isEmpty())
@@ -128,13 +128,14 @@ private:
 
     void addOffsets()
     {
-        for (const auto& one : m_review.measurers.persons)
-            m_view.persons.push_back(offsetRowOf(one, QString::fromStdString(m_facts.nameOf(one.who)),
-                                                 m_review.measurers.personsState));
-        for (const auto& one : m_review.measurers.gauges)
+        const MeasurerOffsets& all = m_review.measurers;
+        const std::string noPersons = ReviewWords::noOffset(all.personsState).toStdString();
+        const std::string noGauges = ReviewWords::noOffset(all.gaugesState).toStdString();
+        for (const auto& one : all.persons)
+            m_view.persons.push_back(offsetRowOf(one, m_facts.nameOf(one.who), noPersons));
+        for (const auto& one : all.gauges)
             if (const Gauge* gauge = m_facts.gauge(one.who))
-                m_view.gauges.push_back(
-                    offsetRowOf(one, m_words.gauge(*gauge), m_review.measurers.gaugesState));
+                m_view.gauges.push_back(offsetRowOf(one, m_words.gauge(*gauge).toStdString(), noGauges));
         m_view.personSentences = m_words.personOffsets(m_review.measurers);
         m_view.gaugeSentences = m_words.gaugeOffsets(m_review.measurers);
     }

@@ -1,7 +1,5 @@
 #include "app/pages/trends/trends_presenter.h"
 
-#include "app/report/movement_series.h"
-#include "app/report/trend_series.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/trends_page_words.h"
@@ -9,6 +7,8 @@
 #include "core/review/record_review.h"
 #include "core/review/rigging_numbers.h"
 #include "core/store/airframe_facts.h"
+#include "core/views/movement_maker.h"
+#include "core/views/trend_maker.h"
 
 #include <algorithm>
 #include <map>
@@ -241,8 +241,8 @@ Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optiona
     for (CouplingTrend& trend : view.couplings)
         if (const CouplingReview* review = view.review.find(trend.coupling.id))
             drawMovement(*review, view.review, trend.series);
-    view.aircraft = aircraftSeriesOf(facts, view.review);
     const ReviewWords words{facts};
+    view.aircraft = aircraftSeriesOf(airframe, view.review, words.shiftCauses());
     for (const SharedShiftStory& story : view.review.sharedShifts)
         view.sharedShifts << words.shift(story);
     if (view.sharedShifts.isEmpty())

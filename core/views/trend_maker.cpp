@@ -1,6 +1,4 @@
-#include "app/report/trend_series.h"
-
-#include "app/wording/trends_page_words.h"
+#include "core/views/trend_maker.h"
 
 #include <algorithm>
 
@@ -35,10 +33,7 @@ std::vector<TrendEvent> eventsOf(const Coupling& coupling, const AirframeFacts& 
     std::vector<TrendEvent> events;
     for (const Event& event : facts.events)
         if (event.day <= last && (!event.coupling || *event.coupling == coupling.id))
-            events.push_back(
-                {noonOf(event.day), 0,
-                 TrendsPageWords::event(event.kind, QString::fromStdString(event.note)).toStdString(),
-                 event.kind == EventKind::Annual});
+            events.push_back({noonOf(event.day), 0, event.kind, event.note});
     std::ranges::stable_sort(events, {}, &TrendEvent::when);
     return events;
 }

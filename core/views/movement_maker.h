@@ -1,12 +1,18 @@
 #pragma once
 
-#include "app/pictures/aircraft.h"
-#include "app/pictures/offsets.h"
-#include "app/pictures/trend.h"
-#include "app/wording/review_words.h"
 #include "core/review/airframe_review.h"
+#include "core/views/aircraft_series.h"
+#include "core/views/offset_row.h"
+#include "core/views/trend_series.h"
+
+#include <functional>
+#include <string>
+#include <vector>
 
 namespace rig {
+
+// Words what a called shift comes from; empty when nothing names itself.
+using CauseOfShift = std::function<std::string(const DayShift&)>;
 
 // What the numbers say of a coupling, laid over its readings: the line, the fan to the annual, where the
 // drift began, a step. `series` is that coupling's.
@@ -14,17 +20,17 @@ void drawMovement(const CouplingReview& coupling, const AirframeReview& review, 
 
 // Every coupling in its own scatters with the shared shift of each rigging day, over the whole file up to the
 // end of the period.
-AircraftSeries aircraftSeriesOf(const AirframeFacts& facts, const AirframeReview& review);
+AircraftSeries aircraftSeriesOf(AirframeId airframe, const AirframeReview& review, const CauseOfShift& causeOf);
 
 // The shared shifts of a review, with the cause of the called ones.
-std::vector<ShiftDay> shiftDaysOf(const std::vector<DayShift>& shifts, const ReviewWords& words);
+std::vector<ShiftDay> shiftDaysOf(const std::vector<DayShift>& shifts, const CauseOfShift& causeOf);
 
-// One who measured, as drawn; without an offset the reason stands in its place.
+// One who measured, as drawn; without an offset `instead` stands in its place.
 template <typename Who>
-OffsetRow offsetRowOf(const MeasuredBy<Who>& measured, const QString& name, numbers::OffsetsState state)
+OffsetRow offsetRowOf(const MeasuredBy<Who>& measured, const std::string& name, const std::string& instead)
 {
     OffsetRow row;
-    row.name = name.toStdString();
+    row.name = name;
     row.readings = measured.readings;
     row.spread = measured.spread;
     if (measured.offset) {
@@ -33,7 +39,7 @@ OffsetRow offsetRowOf(const MeasuredBy<Who>& measured, const QString& name, numb
         row.upper = measured.offset->upper;
         row.standsOut = measured.offset->isShown();
     } else {
-        row.instead = ReviewWords::noOffset(state);
+        row.instead = instead;
     }
     return row;
 }

@@ -1,6 +1,5 @@
-#include "app/report/movement_series.h"
+#include "core/views/movement_maker.h"
 
-#include "app/wording/review_words.h"
 #include "core/review/judging.h"
 
 #include <algorithm>
@@ -78,21 +77,20 @@ void drawMovement(const CouplingReview& coupling, const AirframeReview& review, 
             movement.readings[movement.changeFrom + static_cast<std::size_t>(movement.change->splitAfter)]);
 }
 
-std::vector<ShiftDay> shiftDaysOf(const std::vector<DayShift>& shifts, const ReviewWords& words)
+std::vector<ShiftDay> shiftDaysOf(const std::vector<DayShift>& shifts, const CauseOfShift& causeOf)
 {
     std::vector<ShiftDay> days;
     for (const DayShift& day : shifts)
         days.push_back({day.when, static_cast<double>(day.rigging), day.shift.median, day.shift.scores,
                         day.shift.isCalled,
-                        day.shift.isCalled ? words.shiftCause(day).toStdString() : std::string{}});
+                        day.shift.isCalled ? causeOf(day) : std::string{}});
     return days;
 }
 
-AircraftSeries aircraftSeriesOf(const AirframeFacts& facts, const AirframeReview& review)
+AircraftSeries aircraftSeriesOf(AirframeId airframe, const AirframeReview& review, const CauseOfShift& causeOf)
 {
-    const ReviewWords words{facts};
     AircraftSeries series;
-    series.airframe = facts.airframe.id;
+    series.airframe = airframe;
     for (const CouplingReadings& coupling : review.readings.couplings) {
         AircraftCoupling one{coupling.coupling.name, coupling.coupling.side, {}};
         Judging judging{coupling.history};
@@ -102,7 +100,7 @@ AircraftSeries aircraftSeriesOf(const AirframeFacts& facts, const AirframeReview
                                       judging.of(later.reading).verdict, later.inDoubt});
         series.couplings.push_back(std::move(one));
     }
-    series.shifts = shiftDaysOf(review.readings.shifts, words);
+    series.shifts = shiftDaysOf(review.readings.shifts, causeOf);
     return series;
 }
 

@@ -1,0 +1,82 @@
+#pragma once
+
+#include "core/airframe/ids.h"
+#include "core/baseline/band.h"
+#include "core/clock.h"
+#include "core/judgement/judgement.h"
+#include "core/measure/gap_interval.h"
+#include "core/rigging/event.h"
+#include "core/rigging/reading.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+// One reading in a coupling's history, as facts and kinds; the layout words it.
+struct TrendReading
+{
+    GapInterval interval;
+    Moment when;
+    double rigging = 0; // rigging number; readings between riggings stand at fractions
+    Verdict verdict = Verdict::NoBandYet;
+    SeatState state = SeatState::Locked;
+    bool ofBaseline = false; // one of those the band is made of
+    bool setAside = false;   // excluded or superseded: drawn hollow
+    bool inDoubt = false;    // its gauge was in quarantine that day: drawn hollow; `note` says why
+    std::string person;
+    std::string gauge;
+    std::string note;
+};
+
+struct TrendFitting
+{
+    Moment begins;
+    double rigging = 0;
+    std::optional<Band> band; // also drawn beyond the fitting's end, faintly, when it is the first
+    std::string reason;
+};
+
+struct TrendEvent
+{
+    Moment when;
+    double rigging = 0;
+    EventKind kind = EventKind::Note;
+    std::string note;
+};
+
+// One place on a fitted line or a forecast, on both axes.
+struct TrendPoint
+{
+    Moment when;
+    double rigging = 0;
+    double lower = 0; // of its interval, mm; the same as middle where there is none
+    double middle = 0;
+    double upper = 0;
+};
+
+// Where something that the numbers tell begins, on both axes.
+struct TrendPlace
+{
+    Moment when;
+    double rigging = 0;
+};
+
+// One coupling's whole history, oldest first.
+struct TrendSeries
+{
+    std::optional<CouplingId> coupling; // the same again is the same coupling, read anew
+    std::string name;
+    std::vector<TrendReading> readings;
+    std::vector<TrendFitting> fittings;
+    std::vector<TrendEvent> events;
+    std::vector<TrendPoint> drift;    // fitted line, oldest first
+    std::vector<TrendPoint> forecast; // goes on from the line, with its interval
+    std::optional<TrendPlace> onset;  // of the drift
+    std::optional<TrendPlace> change; // the mean made a step here
+    std::optional<Moment> annualDue;
+    std::optional<double> annualRigging; // riggings expected by then; without it only dates show the annual
+};
+
+} // namespace rig
