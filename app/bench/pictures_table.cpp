@@ -72,8 +72,9 @@ TrendSeries seriesOf(int readings)
         reading.verdict = verdictIn(band, mm);
         series.readings.push_back(std::move(reading));
         if (i % 100 == 30)
-            series.events.push_back(
-                {readAt(i), static_cast<double>(i), i % 1000 == 30 ? EventKind::Annual : EventKind::Note, "cleaned and greased"});
+            series.events.push_back({readAt(i), static_cast<double>(i),
+                                     i % 1000 == 30 ? EventKind::Annual : EventKind::Note,
+                                     "cleaned and greased"});
     }
     return series;
 }

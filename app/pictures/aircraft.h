@@ -1,8 +1,8 @@
 #pragma once
 
-#include "core/views/aircraft_series.h"
 #include "app/pictures/drawing.h"
 #include "app/pictures/trend_window.h"
+#include "core/views/aircraft_series.h"
 
 #include <QSizeF>
 

@@ -1,10 +1,9 @@
 #pragma once
 
-#include "core/views/band_bar_view.h"
 #include "app/pictures/drawing.h"
+#include "core/views/band_bar_view.h"
 
 #include <QSizeF>
-
 
 namespace rig {
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/views/gap_strip_view.h"
 #include "app/theme/theme.h"
+#include "core/views/gap_strip_view.h"
 
 #include <QPointF>
 #include <QRectF>

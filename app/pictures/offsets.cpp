@@ -178,8 +178,9 @@ private:
     {
         const double left = m_picture.plot.left();
         const double width = m_size.width() - 2 - left;
-        m_picture.labels.push_back(m_letters.label({left, top, width, m_letters.line()},
-                                                   m_letters.fitted(QString::fromStdString(row.instead), width), Qt::AlignLeft));
+        m_picture.labels.push_back(
+            m_letters.label({left, top, width, m_letters.line()},
+                            m_letters.fitted(QString::fromStdString(row.instead), width), Qt::AlignLeft));
     }
 
     const std::vector<OffsetRow>& m_rows;

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/views/offset_row.h"
 #include "app/pictures/drawing.h"
+#include "core/views/offset_row.h"
 
 #include <QSizeF>
 

@@ -1,9 +1,9 @@
 #pragma once
 
-#include "core/views/trend_series.h"
 #include "app/pictures/drawing.h"
 #include "app/pictures/trend_window.h"
 #include "app/theme/theme.h"
+#include "core/views/trend_series.h"
 
 #include <QRectF>
 #include <QString>

@@ -1,5 +1,6 @@
 #include "app/blocks/cells.h"
 #include "app/pictures/gap_strip.h"
+#include "app/pictures/trend.h"
 #include "app/report/review_trend.h"
 #include "app/wording/cause_words.h"
 #include "app/wording/review_report_words.h"

@@ -1,8 +1,8 @@
 #include "app/wording/aircraft_words.h"
 
-#include "core/views/aircraft_series.h"
 #include "app/wording/formats.h"
 #include "app/wording/verdict_words.h"
+#include "core/views/aircraft_series.h"
 
 #include <QStringList>
 

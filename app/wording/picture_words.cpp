@@ -68,7 +68,8 @@ QString PictureWords::offset(const OffsetRow& row)
 {
     const QString name = QString::fromStdString(row.name);
     if (!row.offset)
-        return tr("%1: %2.", "person or gauge, why there is no figure").arg(name, QString::fromStdString(row.instead));
+        return tr("%1: %2.", "person or gauge, why there is no figure")
+            .arg(name, QString::fromStdString(row.instead));
     QStringList parts;
     parts << tr("%1 mm", "signed").arg(signedMillimetres(*row.offset, 3));
     if (row.lower && row.upper)

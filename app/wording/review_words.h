@@ -57,7 +57,8 @@ public:
 
     // Is it the coupling, the leaf set or the person?
     QString shift(const SharedShiftStory& story) const;
-    // Words for what is drawn of a shift: "leaf set B"; empty when nothing names itself. Outlived by this object.
+    // Words for what is drawn of a shift: "leaf set B"; empty when nothing names itself. Outlived by this
+    // object.
     std::function<std::string(const DayShift&)> shiftCauses() const;
     static QString noShift(const AirframeReview& review);
 

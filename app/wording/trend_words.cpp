@@ -1,9 +1,9 @@
 #include "app/wording/trend_words.h"
 
-#include "core/views/trend_series.h"
 #include "app/wording/formats.h"
 #include "app/wording/trends_page_words.h"
 #include "app/wording/verdict_words.h"
+#include "core/views/trend_series.h"
 
 #include <QLocale>
 #include <QStringList>
@@ -127,8 +127,7 @@ QString TrendWords::change(const TrendPlace& change, TrendAxis axis)
 
 QString TrendWords::event(const TrendEvent& event)
 {
-    return tr("%1 %2", "date, what was done")
-        .arg(dayTick(dateOf(event.when)), whatWasDone(event));
+    return tr("%1 %2", "date, what was done").arg(dayTick(dateOf(event.when)), whatWasDone(event));
 }
 
 QString TrendWords::eventWithoutDate(const TrendEvent& event)

@@ -82,12 +82,12 @@ std::vector<ShiftDay> shiftDaysOf(const std::vector<DayShift>& shifts, const Cau
     std::vector<ShiftDay> days;
     for (const DayShift& day : shifts)
         days.push_back({day.when, static_cast<double>(day.rigging), day.shift.median, day.shift.scores,
-                        day.shift.isCalled,
-                        day.shift.isCalled ? causeOf(day) : std::string{}});
+                        day.shift.isCalled, day.shift.isCalled ? causeOf(day) : std::string{}});
     return days;
 }
 
-AircraftSeries aircraftSeriesOf(AirframeId airframe, const AirframeReview& review, const CauseOfShift& causeOf)
+AircraftSeries aircraftSeriesOf(AirframeId airframe, const AirframeReview& review,
+                                const CauseOfShift& causeOf)
 {
     AircraftSeries series;
     series.airframe = airframe;

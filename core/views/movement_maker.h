@@ -20,7 +20,8 @@ void drawMovement(const CouplingReview& coupling, const AirframeReview& review, 
 
 // Every coupling in its own scatters with the shared shift of each rigging day, over the whole file up to the
 // end of the period.
-AircraftSeries aircraftSeriesOf(AirframeId airframe, const AirframeReview& review, const CauseOfShift& causeOf);
+AircraftSeries aircraftSeriesOf(AirframeId airframe, const AirframeReview& review,
+                                const CauseOfShift& causeOf);
 
 // The shared shifts of a review, with the cause of the called ones.
 std::vector<ShiftDay> shiftDaysOf(const std::vector<DayShift>& shifts, const CauseOfShift& causeOf);

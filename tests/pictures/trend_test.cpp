@@ -88,8 +88,8 @@ TrendSeries crowded()
 {
     TrendSeries series = leftFlap();
     for (unsigned i = 0; i < 40; ++i) {
-        TrendEvent event{at(2025, 1, 1), 211.0 + i * 1.3,
-                         i % 9 == 0 ? EventKind::Annual : EventKind::Note, "cleaned, greased and looked at with a mirror"};
+        TrendEvent event{at(2025, 1, 1), 211.0 + i * 1.3, i % 9 == 0 ? EventKind::Annual : EventKind::Note,
+                         "cleaned, greased and looked at with a mirror"};
         event.when.utcSeconds += static_cast<std::int64_t>(i) * 6 * 86400;
         series.events.push_back(event);
     }
