@@ -144,6 +144,7 @@ Transaction::~Transaction()
     }
     // After a full disk SQLite has already rolled back and this only reports that there is nothing to do.
     static_cast<void>(m_connection.run(QStringLiteral("ROLLBACK")));
+    m_connection.saved.loseTrack();
 }
 
 Outcome Transaction::commit()

@@ -2,6 +2,7 @@
 
 #include "core/store/problems.h"
 #include "core/store/row.h"
+#include "core/store/saved_log.h"
 #include "core/store/store_file.h"
 
 #include <QSqlDatabase>
@@ -46,6 +47,7 @@ struct StoreFile::Connection
     int schemaVersion = 0;
     int depth = 0;                     // of transactions, see Transaction
     std::optional<IdBytes> greatestId; // of the file, known within one transaction
+    SavedLog saved;                    // what Writer appended, for the books
     std::optional<Problem> spoilt;     // an inner transaction failed: the outer one may not commit
 
 private:

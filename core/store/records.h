@@ -12,11 +12,13 @@
 #include "core/rigging/record_content.h"
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <vector>
 
 namespace rig {
 
+class FactsBook;
 class StoreFile;
 class Writer;
 
@@ -32,6 +34,10 @@ class Records
 public:
     // All three must outlive this object.
     Records(StoreFile& file, IdSource& ids, const Clock& clock);
+    ~Records();
+
+    // The facts of an airframe and the histories made of them, read once and held: what pages ask.
+    FactsBook& book() const { return *m_book; }
 
     // Several writes as one transaction: all of them or, when `work` returns a problem, none. Not nested.
     Outcome together(const std::function<Outcome()>& work);
@@ -70,6 +76,7 @@ public:
     Result<std::vector<Event>> events(AirframeId airframe) const;
     Result<std::vector<KeptReading>> readings(AirframeId airframe) const;
     Result<std::vector<KeptReading>> readingsOf(CouplingId coupling) const;
+    Result<KeptReading> reading(ReadingId reading) const;
     Result<std::vector<Exclusion>> exclusions(AirframeId airframe) const;
     Result<std::vector<FrozenBaseline>> frozenBaselines(AirframeId airframe) const;
     Result<std::vector<RiggingRecord>> riggingRecords(AirframeId airframe) const;
@@ -87,6 +94,7 @@ private:
     StoreFile& m_file;
     IdSource& m_ids;
     const Clock& m_clock;
+    std::unique_ptr<FactsBook> m_book;
 };
 
 } // namespace rig

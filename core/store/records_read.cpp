@@ -1,5 +1,6 @@
 #include "core/store/connection.h"
 #include "core/store/fact_rows.h"
+#include "core/store/facts_book.h"
 #include "core/store/records.h"
 #include "core/store/values.h"
 #include "core/store/writer.h"
@@ -87,9 +88,11 @@ Result<std::vector<Made>> all(StoreFile& file, const QString& statement, const Q
 } // namespace
 
 Records::Records(StoreFile& file, IdSource& ids, const Clock& clock)
-    : m_file{file}, m_ids{ids}, m_clock{clock}
+    : m_file{file}, m_ids{ids}, m_clock{clock}, m_book{std::make_unique<FactsBook>(*this, file)}
 {
 }
+
+Records::~Records() = default;
 
 Writer Records::writer()
 {
@@ -184,6 +187,18 @@ Result<std::vector<KeptReading>> Records::readingsOf(CouplingId coupling) const
                    "FROM reading r LEFT JOIN shown s ON s.reading = r.id WHERE r.coupling = ?"
                    " ORDER BY r.measured_at, r.id"),
                {valueOf(coupling)}, keptReadingFrom);
+}
+
+Result<KeptReading> Records::reading(ReadingId reading) const
+{
+    auto found = all(
+        m_file, sql(kReadingColumns, "FROM reading r LEFT JOIN shown s ON s.reading = r.id WHERE r.id = ?"),
+        {valueOf(reading)}, keptReadingFrom);
+    if (!found)
+        return found.problem();
+    if (found.value().empty())
+        return Problem{ProblemKind::NotFound, "no reading " + textOf(reading.bytes)};
+    return std::move(found).value().front();
 }
 
 Result<std::vector<Exclusion>> Records::exclusions(AirframeId airframe) const

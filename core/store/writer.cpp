@@ -88,6 +88,7 @@ Result<IdBytes> Writer::fact(const char* table, const Stamp& stamp, Columns colu
         return id;
     if (const Outcome done = insert(table, stamped(id.value(), stamp, std::move(columns))); !done)
         return done.problem();
+    m_connection.saved.note(table, id.value());
     return id;
 }
 
@@ -102,6 +103,7 @@ Result<Writer::Version> Writer::version(const char* table, const IdBytes& subjec
     columns.push_back({"subject", valueOf(version.subject)});
     if (const Outcome done = insert(table, stamped(version.id, stamp, std::move(columns))); !done)
         return done.problem();
+    m_connection.saved.note(table, version.id);
     return version;
 }
 

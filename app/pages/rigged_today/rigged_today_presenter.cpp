@@ -1,8 +1,8 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
 #include "core/review/record_summary.h"
-#include "core/store/airframe_facts.h"
 #include "core/store/ask.h"
+#include "core/store/facts_book.h"
 
 #include <algorithm>
 #include <map>
@@ -52,12 +52,6 @@ std::set<PersonId> firstPersonsIn(const RecordContent& content, CouplingId coupl
     return persons;
 }
 
-bool isSuperseded(const Reading& reading, std::span<const Reading> all)
-{
-    return std::ranges::any_of(all,
-                               [&reading](const Reading& other) { return other.corrects == reading.id; });
-}
-
 Question questionAbout(const CouplingSheet& sheet, const Reading& reading, QuestionKind kind)
 {
     Question question;
@@ -82,25 +76,20 @@ bool mayStandRigged(const AirframeFacts& facts)
 }
 
 // The last readings of the coupling before this record, as a small trend.
-TrendSeries recentSeries(const AirframeFacts& facts, const CouplingHistory& history, CouplingId coupling,
-                         RecordId record)
+TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, RecordId record)
 {
+    const CouplingHistory& history = known.history(coupling);
     TrendSeries series;
     for (const FittingHistory& fitting : history.fittings)
         series.fittings.push_back({noonOf(fitting.fitting.begins), 0, fitting.baseline.band(), {}});
-    for (const Reading& reading : standing(facts.readingsOf(coupling))) {
-        if (reading.record == record || reading.state != SeatState::Locked)
-            continue;
+    for (const KeptReading* kept : known.lastLocked(coupling, kRecentReadings, record)) {
         TrendReading one;
-        one.interval = reading.interval;
-        one.when = reading.when;
+        one.interval = kept->reading.interval;
+        one.when = kept->reading.when;
         one.rigging = static_cast<double>(series.readings.size());
-        one.verdict = judgeIn(history, reading).verdict;
+        one.verdict = judgeIn(history, kept->reading).verdict;
         series.readings.push_back(one);
     }
-    if (series.readings.size() > kRecentReadings)
-        series.readings.erase(series.readings.begin(),
-                              series.readings.end() - static_cast<std::ptrdiff_t>(kRecentReadings));
     return series;
 }
 
@@ -111,18 +100,12 @@ RiggedTodayPresenter::RiggedTodayPresenter(Records& records, const Clock& clock)
 {
 }
 
-CouplingHistory RiggedTodayPresenter::historyIn(const AirframeFacts& facts, const Coupling& coupling) const
-{
-    return historyOf(coupling.id, facts.fittings, facts.readingsOf(coupling.id), facts.exclusions,
-                     facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
-}
-
 Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
 {
-    const auto known = factsOf(m_records, airframe);
+    const auto known = m_records.book().airframe(airframe);
     if (!known)
         return known.problem();
-    const AirframeFacts& facts = known.value();
+    const AirframeFacts& facts = known.value()->facts();
     RiggedTodayView view;
     view.airframe = facts.airframe;
     view.persons = facts.persons;
@@ -139,18 +122,19 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     if (!open)
         return view;
 
-    const auto content = m_records.content(open->id);
-    if (!content)
-        return content.problem();
+    const auto read = m_records.book().content(open->id);
+    if (!read)
+        return read.problem();
+    const RecordContent& content = *read.value();
     view.record = RecordHeader{open->id, open->leader, open->begins,
                                open->begins.localDay() != m_clock.now().localDay()};
     Histories histories;
     for (const Coupling& coupling : view.couplings)
-        histories.emplace(coupling.id, historyIn(facts, coupling));
-    view.sharedShift = sharedShiftIn(content.value(), histories);
+        histories.emplace(coupling.id, known.value()->history(coupling.id));
+    view.sharedShift = sharedShiftIn(content, histories);
     view.isFirstOfSeason = isFirstOfSeason(*open, facts.riggingRecords, facts.closings);
     const RecordScope scope{view.couplings, view.surfaces, view.isFirstOfSeason};
-    view.review = reviewOf(content.value(), scope, [&histories](const Reading& reading) {
+    view.review = reviewOf(content, scope, [&histories](const Reading& reading) {
         return judgeIn(histories.at(reading.coupling), reading);
     });
     return view;
@@ -159,12 +143,14 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
 Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view, CouplingId coupling,
                                                   Turn turn) const
 {
-    const auto known = factsOf(m_records, view.airframe.id);
-    if (!known)
-        return known.problem();
-    const auto content = m_records.content(view.record->id);
-    if (!content)
-        return content.problem();
+    const auto asked = m_records.book().airframe(view.airframe.id);
+    if (!asked)
+        return asked.problem();
+    const KnownAirframe& known = *asked.value();
+    const auto read = m_records.book().content(view.record->id);
+    if (!read)
+        return read.problem();
+    const RecordContent& content = *read.value();
     const auto found = std::ranges::find(view.couplings, coupling, &Coupling::id);
     if (found == view.couplings.end())
         return Problem{ProblemKind::NotFound, textOf(coupling.bytes)};
@@ -172,18 +158,17 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view, C
     CouplingSheet sheet;
     sheet.coupling = *found;
     sheet.turn = turn;
-    sheet.flow = flowOf(content.value(), coupling, turn);
-    sheet.firstPersons = firstPersonsIn(content.value(), coupling);
+    sheet.flow = flowOf(content, coupling, turn);
+    sheet.firstPersons = firstPersonsIn(content, coupling);
     sheet.otherSide = otherSideOf(sheet.coupling, view.couplings);
     if (sheet.otherSide)
-        sheet.otherSidePersons = firstPersonsIn(content.value(), sheet.otherSide->id);
-    sheet.history = historyIn(known.value(), sheet.coupling);
-    sheet.lastTwelve = recentSeries(known.value(), sheet.history, coupling, view.record->id);
+        sheet.otherSidePersons = firstPersonsIn(content, sheet.otherSide->id);
+    sheet.history = known.history(coupling);
+    sheet.lastTwelve = recentSeries(known, coupling, view.record->id);
     if (const FittingHistory* fitting = sheet.history.on(m_clock.now().localDay()))
         sheet.band = fitting->baseline.band();
     for (const Reading& reading : sheet.flow.readings)
-        sheet.readings.push_back(
-            {reading, judgeIn(sheet.history, reading), isSuperseded(reading, content.value().readings)});
+        sheet.readings.push_back({reading, judgeIn(sheet.history, reading), known.isSuperseded(reading.id)});
     return sheet;
 }
 
@@ -338,26 +323,27 @@ Result<ReadingNews> RiggedTodayPresenter::keep(RecordId record, const CouplingSh
 
 Result<ReadingNews> RiggedTodayPresenter::compare(const CouplingSheet& sheet, const Reading& reading)
 {
-    const auto facts = factsOf(m_records, sheet.coupling.airframe);
-    if (!facts)
-        return facts.problem();
-    const auto content = m_records.content(*reading.record);
-    if (!content)
-        return content.problem();
+    const auto known = m_records.book().airframe(sheet.coupling.airframe);
+    if (!known)
+        return known.problem();
+    const auto read = m_records.book().content(*reading.record);
+    if (!read)
+        return read.problem();
+    const RecordContent& content = *read.value();
     std::vector<Reading> all;
-    for (const KeptReading& kept : facts.value().readings)
+    for (const KeptReading& kept : known.value()->facts().readings)
         if (kept.reading.record != reading.record)
             all.push_back(kept.reading);
     ReadingNews news;
     news.spread = personsSpread(all);
     if (sheet.turn == Turn::Second)
-        news.pair = pairIn(content.value(), sheet.coupling.id, news.spread);
+        news.pair = pairIn(content, sheet.coupling.id, news.spread);
     if (news.pair && news.pair->verdict == numbers::PairVerdict::Disagree)
         if (const Outcome asked =
                 ask(m_records, questionAbout(sheet, reading, QuestionKind::ReadingsDisagree));
             !asked)
             return asked.problem();
-    const auto swapped = isSwapSuspected(sheet, reading, facts.value(), content.value());
+    const auto swapped = isSwapSuspected(sheet, reading, *known.value(), content);
     if (!swapped)
         return swapped.problem();
     news.looksSwapped = swapped.value();
@@ -369,7 +355,7 @@ Result<ReadingNews> RiggedTodayPresenter::compare(const CouplingSheet& sheet, co
 }
 
 Result<bool> RiggedTodayPresenter::isSwapSuspected(const CouplingSheet& sheet, const Reading& reading,
-                                                   const AirframeFacts& facts,
+                                                   const KnownAirframe& known,
                                                    const RecordContent& content) const
 {
     if (!sheet.otherSide)
@@ -377,7 +363,7 @@ Result<bool> RiggedTodayPresenter::isSwapSuspected(const CouplingSheet& sheet, c
     const std::vector<Reading> others = standing(flowOf(content, sheet.otherSide->id, sheet.turn).readings);
     if (others.empty())
         return false;
-    return looksSwapped(reading, sheet.history, others.back(), historyIn(facts, *sheet.otherSide));
+    return looksSwapped(reading, sheet.history, others.back(), known.history(sheet.otherSide->id));
 }
 
 Outcome RiggedTodayPresenter::interrupt(RecordId record, CouplingId coupling, Turn turn,

@@ -4,7 +4,8 @@
 #include "app/pictures/trend.h"
 #include "core/review/comparisons.h"
 #include "core/review/coupling_history.h"
-#include "core/store/airframe_facts.h"
+#include "core/review/known_airframe.h"
+#include "core/store/records.h"
 
 #include <optional>
 #include <set>
@@ -75,10 +76,9 @@ public:
     Outcome resume(AirframeId airframe);
 
 private:
-    CouplingHistory historyIn(const AirframeFacts& facts, const Coupling& coupling) const;
     Result<ReadingNews> compare(const CouplingSheet& sheet, const Reading& reading);
     Result<bool> isSwapSuspected(const CouplingSheet& sheet, const Reading& reading,
-                                 const AirframeFacts& facts, const RecordContent& content) const;
+                                 const KnownAirframe& known, const RecordContent& content) const;
     Reading readingFrom(const CouplingSheet& sheet, const GaugeReading& taken) const;
 
     Records& m_records;

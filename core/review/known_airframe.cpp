@@ -1,0 +1,98 @@
+#include "core/review/known_airframe.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace rig {
+
+namespace {
+
+// In the order of AirframeFacts::readings.
+bool isEarlier(const KeptReading& one, const KeptReading& other)
+{
+    return std::tuple{one.reading.when.utcSeconds, one.reading.id} <
+           std::tuple{other.reading.when.utcSeconds, other.reading.id};
+}
+
+} // namespace
+
+KnownAirframe::KnownAirframe(AirframeFacts facts) : m_facts{std::move(facts)}
+{
+    index();
+}
+
+void KnownAirframe::index()
+{
+    m_readings.clear();
+    m_superseded.clear();
+    for (std::size_t i = 0; i < m_facts.readings.size(); ++i) {
+        const Reading& reading = m_facts.readings[i].reading;
+        m_readings[reading.coupling].push_back(i);
+        if (reading.corrects)
+            m_superseded.insert(*reading.corrects);
+    }
+}
+
+const CouplingHistory& KnownAirframe::history(CouplingId coupling) const
+{
+    const auto held = m_histories.find(coupling);
+    if (held != m_histories.end())
+        return held->second;
+    std::vector<Reading> readings;
+    for (const KeptReading* kept : readingsOf(coupling))
+        readings.push_back(kept->reading);
+    return m_histories
+        .emplace(coupling, historyOf(coupling, m_facts.fittings, readings, m_facts.exclusions,
+                                     m_facts.frozenBaselines, m_facts.gauges, m_facts.gaugeChecks))
+        .first->second;
+}
+
+std::vector<const KeptReading*> KnownAirframe::readingsOf(CouplingId coupling) const
+{
+    std::vector<const KeptReading*> readings;
+    const auto found = m_readings.find(coupling);
+    if (found == m_readings.end())
+        return readings;
+    readings.reserve(found->second.size());
+    for (const std::size_t place : found->second)
+        readings.push_back(&m_facts.readings[place]);
+    return readings;
+}
+
+std::vector<const KeptReading*> KnownAirframe::lastLocked(CouplingId coupling, std::size_t most,
+                                                          std::optional<RecordId> without) const
+{
+    std::vector<const KeptReading*> last;
+    const auto found = m_readings.find(coupling);
+    if (found == m_readings.end())
+        return last;
+    for (auto place = found->second.rbegin(); place != found->second.rend() && last.size() < most; ++place) {
+        const Reading& reading = m_facts.readings[*place].reading;
+        const bool isLeftOut = without && reading.record == without;
+        if (!isLeftOut && reading.state == SeatState::Locked && !isSuperseded(reading.id))
+            last.push_back(&m_facts.readings[*place]);
+    }
+    std::ranges::reverse(last);
+    return last;
+}
+
+void KnownAirframe::take(KeptReading reading)
+{
+    m_histories.erase(reading.reading.coupling);
+    const auto after = std::ranges::upper_bound(m_facts.readings, reading, isEarlier);
+    const bool isLast = after == m_facts.readings.end();
+    const auto taken = m_facts.readings.insert(after, std::move(reading));
+    if (!isLast)
+        return index(); // one that was measured earlier than others
+    m_readings[taken->reading.coupling].push_back(m_facts.readings.size() - 1);
+    if (taken->reading.corrects)
+        m_superseded.insert(*taken->reading.corrects);
+}
+
+AirframeFacts& KnownAirframe::changeWhatIsJudged()
+{
+    m_histories.clear();
+    return m_facts;
+}
+
+} // namespace rig

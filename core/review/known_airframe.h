@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/review/airframe_facts.h"
+#include "core/review/coupling_history.h"
+
+#include <cstddef>
+#include <map>
+#include <set>
+#include <vector>
+
+namespace rig {
+
+// The facts of one airframe and what is made of them: each made when it is first asked for, then held.
+class KnownAirframe
+{
+public:
+    explicit KnownAirframe(AirframeFacts facts);
+
+    const AirframeFacts& facts() const { return m_facts; }
+
+    // Everything needed to judge a reading of this coupling. Without fittings for one that is not this
+    // airframe's.
+    const CouplingHistory& history(CouplingId coupling) const;
+
+    // Those of one coupling, superseded ones among them; oldest first.
+    std::vector<const KeptReading*> readingsOf(CouplingId coupling) const;
+    // Another reading took its place.
+    bool isSuperseded(ReadingId reading) const { return m_superseded.contains(reading); }
+    // The last ones of a coupling that stand, are locked and are of no such record; oldest first.
+    std::vector<const KeptReading*> lastLocked(CouplingId coupling, std::size_t most,
+                                               std::optional<RecordId> without) const;
+
+    // Takes in a reading that was just saved.
+    void take(KeptReading reading);
+    // For putting a list anew. Histories are made again from what stands there then.
+    AirframeFacts& changeWhatIsJudged();
+    // The same for lists that no history is made of: persons, couplings, surfaces, events, records, closings,
+    // questions.
+    AirframeFacts& changeTheRest() { return m_facts; }
+
+private:
+    void index();
+
+    AirframeFacts m_facts;
+    std::map<CouplingId, std::vector<std::size_t>> m_readings; // places in m_facts.readings
+    std::set<ReadingId> m_superseded;
+    mutable std::map<CouplingId, CouplingHistory> m_histories;
+};
+
+} // namespace rig

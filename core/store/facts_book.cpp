@@ -1,0 +1,187 @@
+#include "core/store/facts_book.h"
+
+#include "core/store/airframe_facts.h"
+#include "core/store/connection.h"
+
+#include <algorithm>
+#include <set>
+
+namespace rig {
+
+namespace {
+
+// One moment of the file for several SELECTs. Within a transaction that is so already.
+class OneMoment
+{
+public:
+    explicit OneMoment(StoreFile::Connection& connection)
+        : m_connection{connection}, m_begun{Done{}}, m_isOwn{connection.depth == 0}
+    {
+        if (m_isOwn)
+            m_begun = m_connection.run(QStringLiteral("BEGIN"));
+    }
+    ~OneMoment()
+    {
+        if (m_isOwn && m_begun)
+            static_cast<void>(m_connection.run(QStringLiteral("COMMIT")));
+    }
+    OneMoment(const OneMoment&) = delete;
+    OneMoment& operator=(const OneMoment&) = delete;
+
+    const Outcome& begun() const { return m_begun; }
+
+private:
+    StoreFile::Connection& m_connection;
+    Outcome m_begun;
+    bool m_isOwn;
+};
+
+// Moves on with every write of another connection, never with one of ours.
+Result<std::int64_t> writesElsewhere(StoreFile::Connection& connection)
+{
+    const auto version = connection.integer(QStringLiteral("PRAGMA data_version"));
+    if (!version)
+        return version.problem();
+    return version.value().value_or(0);
+}
+
+template <typename Fact> Outcome put(Result<std::vector<Fact>> read, std::vector<Fact>& into)
+{
+    Problem problem;
+    if (!take(std::move(read), into, problem))
+        return problem;
+    return Done{};
+}
+
+Outcome putAirframe(Result<std::vector<Airframe>> read, Airframe& into)
+{
+    if (!read)
+        return read.problem();
+    const auto found = std::ranges::find(read.value(), into.id, &Airframe::id);
+    if (found == read.value().end())
+        return Problem{ProblemKind::NotFound, textOf(into.id.bytes)};
+    into = *found;
+    return Done{};
+}
+
+} // namespace
+
+FactsBook::FactsBook(const Records& records, StoreFile& file) : m_records{records}, m_file{file} {}
+
+Result<const KnownAirframe*> FactsBook::airframe(AirframeId airframe)
+{
+    if (const Outcome upToDate = bringUpToDate(airframe); !upToDate) {
+        drop();
+        return upToDate.problem();
+    }
+    return &*m_known;
+}
+
+Result<const RecordContent*> FactsBook::content(RecordId record)
+{
+    const auto held = m_contents.find(record);
+    if (held != m_contents.end())
+        return &held->second;
+    auto content = m_records.content(record);
+    if (!content)
+        return content.problem();
+    return &m_contents.emplace(record, std::move(content).value()).first->second;
+}
+
+Outcome FactsBook::bringUpToDate(AirframeId airframe)
+{
+    const auto writes = writesElsewhere(m_file.connection());
+    if (!writes)
+        return writes.problem();
+    if (!m_known || m_known->facts().airframe.id != airframe || m_writesElsewhere != writes.value())
+        return read(airframe);
+    const SavedLog& log = m_file.connection().saved;
+    if (const auto saved = log.since(m_seen))
+        return takeIn(*saved);
+    return read(airframe);
+}
+
+Outcome FactsBook::read(AirframeId airframe)
+{
+    drop();
+    StoreFile::Connection& connection = m_file.connection();
+    const OneMoment moment{connection};
+    if (!moment.begun())
+        return moment.begun();
+    const auto writes = writesElsewhere(connection);
+    if (!writes)
+        return writes.problem();
+    auto facts = factsOf(m_records, airframe);
+    if (!facts)
+        return facts.problem();
+    m_writesElsewhere = writes.value();
+    m_seen = connection.saved.count();
+    m_known.emplace(std::move(facts).value());
+    return Done{};
+}
+
+Outcome FactsBook::takeIn(std::span<const SavedLog::Saved> saved)
+{
+    if (saved.empty())
+        return Done{};
+    m_contents.clear(); // each is small, whatever the length of the history
+    std::set<std::string_view> lists;
+    for (const SavedLog::Saved& one : saved) {
+        if (one.table != "reading") {
+            lists.insert(one.table);
+            continue;
+        }
+        auto reading = m_records.reading(ReadingId{one.id});
+        if (!reading)
+            return reading.problem();
+        if (std::ranges::find(m_known->facts().couplings, reading.value().reading.coupling, &Coupling::id) !=
+            m_known->facts().couplings.end())
+            m_known->take(std::move(reading).value());
+    }
+    for (const std::string_view list : lists)
+        if (const Outcome read = readAgain(list); !read)
+            return read;
+    m_seen = m_file.connection().saved.count();
+    return Done{};
+}
+
+Outcome FactsBook::readAgain(std::string_view table)
+{
+    const AirframeId airframe = m_known->facts().airframe.id;
+    AirframeFacts& rest = m_known->changeTheRest();
+    if (table == "airframe")
+        return putAirframe(m_records.airframes(), rest.airframe);
+    if (table == "person")
+        return put(m_records.persons(), rest.persons);
+    if (table == "coupling")
+        return put(m_records.couplings(airframe), rest.couplings);
+    if (table == "surface")
+        return put(m_records.surfaces(airframe), rest.surfaces);
+    if (table == "event")
+        return put(m_records.events(airframe), rest.events);
+    if (table == "rigging_record")
+        return put(m_records.riggingRecords(airframe), rest.riggingRecords);
+    if (table == "closing")
+        return put(m_records.closings(airframe), rest.closings);
+    if (table == "question" || table == "resolution")
+        return put(m_records.questions(airframe), rest.questions);
+    if (table == "gauge")
+        return put(m_records.gauges(), m_known->changeWhatIsJudged().gauges);
+    if (table == "gauge_check")
+        return put(m_records.gaugeChecks(), m_known->changeWhatIsJudged().gaugeChecks);
+    if (table == "fitting")
+        return put(m_records.fittings(airframe), m_known->changeWhatIsJudged().fittings);
+    if (table == "exclusion")
+        return put(m_records.exclusions(airframe), m_known->changeWhatIsJudged().exclusions);
+    if (table == "baseline")
+        return put(m_records.frozenBaselines(airframe), m_known->changeWhatIsJudged().frozenBaselines);
+    return Done{}; // answers, interruptions, ticks: they stand in the content of a record
+}
+
+void FactsBook::drop()
+{
+    m_known.reset();
+    m_contents.clear();
+}
+
+} // namespace rig
