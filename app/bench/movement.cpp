@@ -60,7 +60,7 @@ AirframeFacts inventedAirframe(int couplings, int riggings, std::uint64_t seed)
     facts.persons.emplace_back().id = {ids.next(0)};
     facts.gauges.emplace_back().id = {ids.next(0)};
     for (int i = 0; i < couplings; ++i) {
-        Coupling coupling;
+        rig::Coupling coupling; // a fact, not what the coverage is asked of
         coupling.id = {ids.next(0)};
         Fitting fitting;
         fitting.id = {ids.next(0)};

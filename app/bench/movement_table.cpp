@@ -8,14 +8,14 @@
 namespace rig::bench {
 namespace {
 
-constexpr std::uint64_t kFirstSeed = 20'400'000;
+constexpr std::uint64_t kMovementSeed = 20'400'000;
 constexpr ReadingKind kFineLeaves{"leaves 0.02", 0.02};
 constexpr int kSteady = 40;                // riggings before anything changes
 constexpr double kWearPerRigging = 0.0023; // mm
 
 std::uint64_t nextSeed()
 {
-    static std::uint64_t seed = kFirstSeed;
+    static std::uint64_t seed = kMovementSeed;
     return ++seed;
 }
 

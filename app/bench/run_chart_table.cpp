@@ -6,7 +6,7 @@
 namespace rig::bench {
 namespace {
 
-constexpr std::uint64_t kFirstSeed = 20301; // each row takes the next
+constexpr std::uint64_t kRunChartSeed = 20301; // each row takes the next
 
 void printRow(const Coupling& coupling, double shift, int baselines, std::uint64_t seed)
 {
@@ -23,7 +23,7 @@ void printRunChart(int baselines)
         "\nDrift flag within 20 and 100 readings after freezing, %d baselines a row; shift 0: false\n\n"
         "| readings | n | sigma | shift, mm | within 20 | within 100 |\n|---|---|---|---|---|---|\n",
         baselines);
-    std::uint64_t seed = kFirstSeed;
+    std::uint64_t seed = kRunChartSeed;
     for (const double sigma : {0.01, 0.03, 0.06}) {
         printRow({10, sigma, kExact}, 0, baselines, seed++);
         printRow({10, sigma, kTaper}, 0, baselines, seed++);

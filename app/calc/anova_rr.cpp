@@ -44,7 +44,7 @@ std::vector<numbers::StudyReading> studyReadings(CaseInput& input)
     return readings;
 }
 
-Output summary(const numbers::MeasurerStudy& study)
+Output studySummary(const numbers::MeasurerStudy& study)
 {
     return {{"df", {study.parts.df, study.persons.df, study.interaction.df, study.repeats.df}},
             {"ms",
@@ -77,7 +77,7 @@ Output answerMeasurerStudy(CaseInput& input)
         input.fail(whyNot(status));
         return {};
     }
-    Output output = summary(*study);
+    Output output = studySummary(*study);
     if (step > 0)
         output["limited_by_step"] = study->limitedByStep;
     return output;

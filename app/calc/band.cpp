@@ -59,8 +59,8 @@ const char* nameOf(AdmissionFlag flag)
     return "";
 }
 
-Output judged(const std::vector<Interval>& readings, const IntervalPosterior& posterior,
-              const numbers::PredictiveBands& bands, double extraVariance)
+Output judgedByBand(const std::vector<Interval>& readings, const IntervalPosterior& posterior,
+                    const numbers::PredictiveBands& bands, double extraVariance)
 {
     Output list = Output::array();
     for (const Interval& reading : readings) {
@@ -87,7 +87,7 @@ Output admission(const numbers::IntervalSet& readings, const numbers::SigmaPrior
     return list;
 }
 
-Output summary(const IntervalPosterior& posterior, const numbers::PredictiveBands& bands)
+Output bandSummary(const IntervalPosterior& posterior, const numbers::PredictiveBands& bands)
 {
     return {{"status", "OK"},
             {"n", posterior.readings()},
@@ -125,8 +125,8 @@ Output answerBand(CaseInput& input)
         return {};
 
     const numbers::PredictiveBands bands = numbers::bandsOf(*posterior, extraVariance);
-    Output output = summary(*posterior, bands);
-    output["judged"] = judged(toJudge, *posterior, bands, extraVariance);
+    Output output = bandSummary(*posterior, bands);
+    output["judged"] = judgedByBand(toJudge, *posterior, bands, extraVariance);
     if (wantsAdmission)
         output["admission"] = admission(readings, prior);
     return output;

@@ -7,7 +7,7 @@
 namespace rig::calc {
 namespace {
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
+using numbers::kInfinity;
 
 std::string placeIn(const std::string& name, std::size_t index)
 {

@@ -48,7 +48,7 @@ void addBestLeaf(Output& output, const States& states, const std::vector<double>
     output["best_single_leaf_miss"] = best->miss;
 }
 
-Output judged(const std::vector<Interval>& readings, const States& states)
+Output judgedByStates(const std::vector<Interval>& readings, const States& states)
 {
     Output list = Output::array();
     for (const Interval& reading : readings) {
@@ -87,7 +87,7 @@ Output answerDiscrimination(CaseInput& input)
     if (!boundaries.empty())
         addCells(output, states, bands, boundaries);
     addBestLeaf(output, states, boundaries);
-    output["judged"] = judged(toJudge, states);
+    output["judged"] = judgedByStates(toJudge, states);
     return output;
 }
 

@@ -6,7 +6,7 @@
 namespace rig::calc {
 namespace {
 
-const char* nameOf(numbers::PairVerdict verdict)
+const char* verdictName(numbers::PairVerdict verdict)
 {
     switch (verdict) {
     case numbers::PairVerdict::Agree:
@@ -41,7 +41,7 @@ Output answerRepeatPair(CaseInput& input)
     return {{"smallest_difference", pair->smallestDifference},
             {"largest_difference", isOpen ? Output(nullptr) : Output(pair->largestDifference)},
             {"limit", limit},
-            {"verdict", nameOf(pair->verdict)}};
+            {"verdict", verdictName(pair->verdict)}};
 }
 
 } // namespace rig::calc

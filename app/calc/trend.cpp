@@ -26,7 +26,7 @@ Output covarianceOf(const numbers::LineCovariance& covariance)
                           Output::array({covariance.levelAndSlope, covariance.slope})});
 }
 
-Output summary(const IntervalTrend& trend)
+Output trendSummary(const IntervalTrend& trend)
 {
     return {{"n", trend.readings},           {"t_mean", trend.meanDay},
             {"level_at_mean", trend.level},  {"slope_per_year", trend.slope},
@@ -90,7 +90,7 @@ Output answerTrend(CaseInput& input)
     if (!trend || !input.isGood())
         return {};
 
-    Output output = summary(*trend);
+    Output output = trendSummary(*trend);
     if (input.has("predict_at"))
         output["predictions"] = predictions(input, *trend, predictAt);
     if (band && inspection) {

@@ -32,7 +32,7 @@ Printing printingOf(const RecordWanted& wanted, const Clock& clock)
             ReportWords::program(QCoreApplication::applicationVersion())};
 }
 
-int write(const OpenFile& open, const RecordWanted& wanted, const AirframeFacts& facts, RecordId record)
+int writeRecord(const OpenFile& open, const RecordWanted& wanted, const AirframeFacts& facts, RecordId record)
 {
     const auto content = open.records->content(record);
     if (!content)
@@ -64,7 +64,7 @@ int printRecord(const RecordWanted& wanted)
     const auto record = day ? recordOn(*facts, *day) : lastClosedRecord(*facts);
     if (!record)
         return couldNot(FileWords::noRecord(wanted.airframe));
-    return write(open, wanted, *facts, *record);
+    return writeRecord(open, wanted, *facts, *record);
 }
 
 } // namespace rig::file

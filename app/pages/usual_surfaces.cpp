@@ -10,17 +10,17 @@ namespace rig {
 
 namespace {
 
-struct Usual
+struct UsualSurface
 {
     QString name;
     SurfaceKind kind;
     Side side = Side::None;
 };
 
-std::vector<Usual> usualOnes(bool withFlaps)
+std::vector<UsualSurface> usualOnes(bool withFlaps)
 {
-    std::vector<Usual> all{{SurfaceWords::leftAileron(), SurfaceKind::Aileron, Side::Left},
-                           {SurfaceWords::rightAileron(), SurfaceKind::Aileron, Side::Right}};
+    std::vector<UsualSurface> all{{SurfaceWords::leftAileron(), SurfaceKind::Aileron, Side::Left},
+                                  {SurfaceWords::rightAileron(), SurfaceKind::Aileron, Side::Right}};
     if (withFlaps) {
         all.push_back({SurfaceWords::leftFlap(), SurfaceKind::Flap, Side::Left});
         all.push_back({SurfaceWords::rightFlap(), SurfaceKind::Flap, Side::Right});
@@ -48,7 +48,7 @@ std::vector<Surface> usualSurfaces(AirframeId airframe, const std::vector<Coupli
     for (const Surface& one : known)
         order = std::max(order, one.order);
     std::vector<Surface> surfaces;
-    for (const Usual& usual : usualOnes(std::ranges::any_of(couplings, isOfAFlap))) {
+    for (const UsualSurface& usual : usualOnes(std::ranges::any_of(couplings, isOfAFlap))) {
         const std::string name = usual.name.toStdString();
         const bool isThere = std::ranges::any_of(
             known, [&name](const Surface& one) { return comparable(one.name) == comparable(name); });

@@ -251,7 +251,7 @@ private:
     GapStripPicture m_picture;
 };
 
-void paintHatch(QPainter& painter, const QRectF& where, const QColor& color)
+void paintStripHatch(QPainter& painter, const QRectF& where, const QColor& color)
 {
     painter.save();
     painter.setClipRect(where);
@@ -274,7 +274,7 @@ void paint(QPainter& painter, const GapStripPicture& picture, const Theme& theme
     painter.setRenderHint(QPainter::Antialiasing);
     for (const StripBox& box : picture.boxes) {
         if (box.hatched)
-            paintHatch(painter, box.where, theme.color(box.role));
+            paintStripHatch(painter, box.where, theme.color(box.role));
         else
             painter.fillRect(box.where, theme.color(box.role));
     }

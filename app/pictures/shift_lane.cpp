@@ -9,7 +9,7 @@ namespace rig {
 
 namespace {
 
-constexpr double kLeastReach = 2;
+constexpr double kLeastLaneReach = 2;
 constexpr double kMostReach = 6; // a bar that goes on beyond it ends in an arrow
 
 } // namespace
@@ -21,7 +21,7 @@ ShiftLane::ShiftLane(Drawing& drawing, const Lettering& letters, const QRectF& l
 
 double ShiftLane::reachOf(const std::vector<ShiftDay>& shifts)
 {
-    double most = kLeastReach;
+    double most = kLeastLaneReach;
     for (const ShiftDay& shift : shifts)
         most = std::max(most, std::abs(shift.median) * 1.08);
     return std::min(most, kMostReach);

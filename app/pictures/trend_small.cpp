@@ -54,7 +54,7 @@ double highOf(const TrendReading& reading)
 }
 
 // The newest band's median; without a band the median of the readings.
-double middleOf(const Chosen& chosen)
+double middleShown(const Chosen& chosen)
 {
     if (const TrendFitting* last = chosen.fittings.back(); last && last->band)
         return last->band->median;
@@ -147,7 +147,7 @@ TrendPicture layoutSmallTrend(const TrendSeries& series, std::size_t lastReading
         picture.labels.push_back(label);
         return picture;
     }
-    const double middle = middleOf(chosen);
+    const double middle = middleShown(chosen);
     const double half = halfRangeOf(chosen, middle);
     picture.mmAtBottom = middle - half;
     picture.mmAtTop = middle + half;

@@ -25,7 +25,7 @@ struct CellLine
     bool isFirst = false; // the mark stands at the first line only
 };
 
-std::vector<CellLine> linesOf(const Cell& cell, double width)
+std::vector<CellLine> linesIn(const Cell& cell, double width)
 {
     std::vector<CellLine> lines;
     for (const CellText& one : cell) {
@@ -115,7 +115,7 @@ private:
         std::vector<std::vector<CellLine>> cells;
         std::size_t most = 1;
         for (std::size_t i = 0; i < row.size() && i < widths.size(); ++i) {
-            cells.push_back(linesOf(row[i], widths[i]));
+            cells.push_back(linesIn(row[i], widths[i]));
             most = std::max(most, cells.back().size());
         }
         const double room = std::max(0.0, tallest - 2 * kRowPad - 1);

@@ -9,8 +9,6 @@
 
 namespace rig {
 
-namespace {
-
 const char* rankOf(Verdict verdict)
 {
     switch (verdict) {
@@ -26,8 +24,6 @@ const char* rankOf(Verdict verdict)
     }
     return "unknown";
 }
-
-} // namespace
 
 VerdictCard::VerdictCard(QWidget* parent) : QFrame{parent}
 {

@@ -14,6 +14,9 @@ namespace rig {
 
 class MarkWidget;
 
+// The rank of the style sheet that a card of this verdict has.
+const char* rankOf(Verdict verdict);
+
 // What the numbers say of one reading, and always that it is one sign only.
 class VerdictCard : public QFrame
 {

@@ -4,15 +4,6 @@
 
 namespace rig {
 
-namespace {
-
-QString count(int number)
-{
-    return Formats{}.count(number);
-}
-
-} // namespace
-
 QString FileWords::usage()
 {
     return tr(
@@ -34,13 +25,15 @@ QString FileWords::usage()
 
 QString FileWords::people(int people, int gauges)
 {
-    return tr("People in it: %1. Leaf sets and gauges: %2.").arg(count(people), count(gauges));
+    return tr("People in it: %1. Leaf sets and gauges: %2.")
+        .arg(Formats{}.count(people), Formats{}.count(gauges));
 }
 
 QString FileWords::airframe(const AirframeTally& tally)
 {
     return tr("Airframe %1. Couplings: %2. Riggings: %3. Readings: %4.")
-        .arg(tally.registration, count(tally.couplings), count(tally.riggings), count(tally.readings));
+        .arg(tally.registration, Formats{}.count(tally.couplings), Formats{}.count(tally.riggings),
+             Formats{}.count(tally.readings));
 }
 
 QString FileWords::dangling(int facts)
@@ -52,7 +45,7 @@ QString FileWords::dangling(int facts)
     return tr("%1 facts name others that are not in the file. This is what salvaging leaves behind; look for "
               "a "
               "copy from before the damage.")
-        .arg(count(facts));
+        .arg(Formats{}.count(facts));
 }
 
 QString FileWords::exported(const QString& folder, const QStringList& files)
@@ -115,7 +108,7 @@ QString FileWords::salvaged(int facts, const QString& into)
     return tr("Facts read and kept in %2: %1. The damaged file was left as it is. Not all may have been "
               "readable: "
               "look over what the new file holds before going on.")
-        .arg(count(facts), into);
+        .arg(Formats{}.count(facts), into);
 }
 
 QString FileWords::demoWritten(const QString& file)

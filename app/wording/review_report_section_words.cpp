@@ -8,15 +8,6 @@
 // What the report says of one coupling.
 namespace rig {
 
-namespace {
-
-QString count(int number)
-{
-    return Formats{}.count(number);
-}
-
-} // namespace
-
 QString ReviewReportWords::placed(const Coupling& coupling)
 {
     QStringList parts;
@@ -49,13 +40,13 @@ QString ReviewReportWords::firstBandWas(const Band& band)
 {
     const Formats formats;
     return tr("%1, middle %2 mm, from %3 readings of the first fitting.")
-        .arg(formats.band(band.inner), formats.number(band.median, 3), count(band.readings));
+        .arg(formats.band(band.inner), formats.number(band.median, 3), Formats{}.count(band.readings));
 }
 
 QString ReviewReportWords::withDoubted(const Band& band)
 {
     return tr("With the readings in doubt left in it would be %1, from %2 readings.")
-        .arg(Formats{}.band(band.inner), count(band.readings));
+        .arg(Formats{}.band(band.inner), Formats{}.count(band.readings));
 }
 
 QString ReviewReportWords::verdicts(const VerdictCounts& counts)
@@ -65,14 +56,15 @@ QString ReviewReportWords::verdicts(const VerdictCounts& counts)
     QStringList parts;
     const auto addIfAny = [&parts](int number, const QString& said) {
         if (number > 0)
-            parts << said.arg(count(number));
+            parts << said.arg(Formats{}.count(number));
     };
     addIfAny(counts.outside, tr("%1 outside"));
     addIfAny(counts.nearEdge, tr("%1 near the edge"));
     addIfAny(counts.cannotTell, tr("%1 cannot tell"));
     addIfAny(counts.inside, tr("%1 inside"));
     addIfAny(counts.noBand, tr("%1 without a band to judge them"));
-    return tr("%1 in the period: %2.", "readings, by verdict").arg(count(counts.all()), list(parts));
+    return tr("%1 in the period: %2.", "readings, by verdict")
+        .arg(Formats{}.count(counts.all()), list(parts));
 }
 
 QString ReviewReportWords::inDoubt(int readings)
@@ -97,8 +89,8 @@ QString ReviewReportWords::noDrift(const QString& why)
 
 QString ReviewReportWords::flag(const DriftFlag& flag, double onset, double signal)
 {
-    const QString from = count(static_cast<int>(std::floor(onset)));
-    const QString at = count(static_cast<int>(std::floor(signal)));
+    const QString from = Formats{}.count(static_cast<int>(std::floor(onset)));
+    const QString at = Formats{}.count(static_cast<int>(std::floor(signal)));
     if (!flag.isRaised)
         return tr("The drift flag was raised at rigging %1 and has fallen since; it dates the movement from "
                   "about rigging %2.")
@@ -158,7 +150,8 @@ QString ReviewReportWords::witness(const WitnessFinding& witness, int seen)
 
 QString ReviewReportWords::nearEdgeShort(int shown, int all)
 {
-    return tr("The last %1 of %2; the others are in readings.csv.").arg(count(shown), count(all));
+    return tr("The last %1 of %2; the others are in readings.csv.")
+        .arg(Formats{}.count(shown), Formats{}.count(all));
 }
 
 QString ReviewReportWords::side(Direction direction)

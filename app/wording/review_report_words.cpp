@@ -10,15 +10,6 @@
 
 namespace rig {
 
-namespace {
-
-QString count(int number)
-{
-    return Formats{}.count(number);
-}
-
-} // namespace
-
 QString ReviewReportWords::checked(const std::vector<Day>& days, const QString& how, const QString& found)
 {
     QString ended = found.trimmed();
@@ -68,20 +59,20 @@ QString ReviewReportWords::annualDue(Day day, double riggingsToCome)
 QString ReviewReportWords::riggingsCounted(const RiggingCounts& counts)
 {
     return tr("%1 in the period; the last one has number %2")
-        .arg(count(counts.riggings), count(counts.lastNumber));
+        .arg(Formats{}.count(counts.riggings), Formats{}.count(counts.lastNumber));
 }
 
 QString ReviewReportWords::methodVersion(int version)
 {
-    return tr("version %1; every verdict here is worked out anew by it").arg(count(version));
+    return tr("version %1; every verdict here is worked out anew by it").arg(Formats{}.count(version));
 }
 
 QString ReviewReportWords::readingsOf(int readings, int inDoubt)
 {
     if (inDoubt == 0)
-        return tr("%1 at riggings, those that stand").arg(count(readings));
+        return tr("%1 at riggings, those that stand").arg(Formats{}.count(readings));
     return tr("%1 at riggings, those that stand; %2 of them with a gauge in doubt")
-        .arg(count(readings), count(inDoubt));
+        .arg(Formats{}.count(readings), Formats{}.count(inDoubt));
 }
 
 QString ReviewReportWords::noReadings()
@@ -91,7 +82,7 @@ QString ReviewReportWords::noReadings()
 
 QString ReviewReportWords::withCount(const QString& name, int readings)
 {
-    return tr("%1 (%2)", "name, how many readings").arg(name, count(readings));
+    return tr("%1 (%2)", "name, how many readings").arg(name, Formats{}.count(readings));
 }
 
 QString ReviewReportWords::rankingIntro()
@@ -115,7 +106,8 @@ QString ReviewReportWords::outsideIntro()
 QString ReviewReportWords::rigging(double rigging)
 {
     const bool isWhole = rigging == std::floor(rigging);
-    return isWhole ? tr("rigging %1").arg(count(static_cast<int>(rigging))) : tr("between riggings");
+    return isWhole ? tr("rigging %1").arg(Formats{}.count(static_cast<int>(rigging)))
+                   : tr("between riggings");
 }
 
 QString ReviewReportWords::eachIntro()

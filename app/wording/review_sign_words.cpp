@@ -20,7 +20,7 @@ struct OutsideCounts
     int partSeated = 0; // found so, outside or not
 };
 
-OutsideCounts countsOf(const std::vector<OutsideStory>& stories)
+OutsideCounts outsideCounts(const std::vector<OutsideStory>& stories)
 {
     OutsideCounts counts;
     for (const OutsideStory& story : stories)
@@ -78,7 +78,7 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
 
 QString ReviewWords::outsideSign(const CouplingReview& coupling)
 {
-    const OutsideCounts counts = countsOf(coupling.outside);
+    const OutsideCounts counts = outsideCounts(coupling.outside);
     QStringList parts;
     if (counts.outside > 0)
         parts << tr("%n reading(s) outside its band", nullptr, counts.outside);

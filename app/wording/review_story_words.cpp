@@ -12,7 +12,7 @@ namespace rig {
 
 namespace {
 
-QString dayOf(const Moment& moment)
+QString dayOfMoment(const Moment& moment)
 {
     return Formats{}.day(moment.localDay());
 }
@@ -78,14 +78,14 @@ QString ReviewWords::readBy(const Reading& reading) const
 QString ReviewWords::outsideTitle(const OutsideStory& story) const
 {
     return tr("%1, %2: %3", "coupling, day, reading")
-        .arg(couplingName(story.reading.coupling), dayOf(story.reading.when),
+        .arg(couplingName(story.reading.coupling), dayOfMoment(story.reading.when),
              Formats{}.interval(story.reading.interval));
 }
 
 QString ReviewWords::whatLastLayOutside(const OutsideStory& story) const
 {
     return tr("Last on %1: %2.", "day, reading")
-        .arg(dayOf(story.reading.when), Formats{}.interval(story.reading.interval));
+        .arg(dayOfMoment(story.reading.when), Formats{}.interval(story.reading.interval));
 }
 
 QStringList ReviewWords::outside(const OutsideStory& story) const
@@ -129,7 +129,7 @@ QString ReviewWords::placeOf(const OutsideStory& story) const
 QString ReviewWords::correctedTo(const Reading& correction) const
 {
     const QString why = textOf(correction.note);
-    const QString day = dayOf(correction.stamp.when);
+    const QString day = dayOfMoment(correction.stamp.when);
     const QString what = correction.state == SeatState::PartSeated
                              ? tr("found part-seated")
                              : tr("corrected to %1").arg(Formats{}.interval(correction.interval));
@@ -168,7 +168,8 @@ QString ReviewWords::question(const QuestionStory& story) const
     for (const Surface& surface : m_facts.surfaces)
         if (question.surface == surface.id)
             place = QString::fromStdString(surface.name);
-    return QuestionWords::askedSince(QuestionWords::asked(question.kind, place), dayOf(question.stamp.when));
+    return QuestionWords::askedSince(QuestionWords::asked(question.kind, place),
+                                     dayOfMoment(question.stamp.when));
 }
 
 QString ReviewWords::resolution(const QuestionStory& story) const
@@ -177,7 +178,8 @@ QString ReviewWords::resolution(const QuestionStory& story) const
         return {};
     const Resolution& closed = *story.resolution;
     return tr("Closed on %1 by %2. Found: %3. Done: %4.")
-        .arg(dayOf(closed.stamp.when), personName(closed.person), textOf(closed.found), textOf(closed.done));
+        .arg(dayOfMoment(closed.stamp.when), personName(closed.person), textOf(closed.found),
+             textOf(closed.done));
 }
 
 QString ReviewWords::noQuestion()

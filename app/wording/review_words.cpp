@@ -28,7 +28,7 @@ const ScatterNow* scatterOf(const CouplingReview& coupling)
     return coupling.movement && coupling.movement->scatter ? &*coupling.movement->scatter : nullptr;
 }
 
-const numbers::IntervalTrend* lineOf(const CouplingReview& coupling)
+const numbers::IntervalTrend* trendOf(const CouplingReview& coupling)
 {
     return coupling.movement && coupling.movement->line ? &*coupling.movement->line : nullptr;
 }
@@ -57,20 +57,20 @@ QString ReviewWords::ratio(const ScatterNow& scatter)
 
 QString ReviewWords::drift(const CouplingReview& coupling)
 {
-    return lineOf(coupling)
+    return trendOf(coupling)
                ? tr("%1 (%2)", "drift, its interval").arg(driftFigure(coupling), driftInterval(coupling))
                : QString{};
 }
 
 QString ReviewWords::driftFigure(const CouplingReview& coupling)
 {
-    const auto* line = lineOf(coupling);
+    const auto* line = trendOf(coupling);
     return line ? signedMm(line->slope) : QString{};
 }
 
 QString ReviewWords::driftInterval(const CouplingReview& coupling)
 {
-    const auto* line = lineOf(coupling);
+    const auto* line = trendOf(coupling);
     return line ? tr("%1 to %2", "ends of an interval")
                       .arg(signedMm(line->slope95.lower), signedMm(line->slope95.upper))
                 : QString{};
@@ -124,7 +124,7 @@ QString ReviewWords::whyNoDrift(const CouplingReview& coupling)
 
 QString ReviewWords::whyNoChance(const CouplingReview& coupling, const ReviewPeriod& period)
 {
-    if (!lineOf(coupling))
+    if (!trendOf(coupling))
         return whyNoDrift(coupling);
     return period.annual ? tr("annual overdue") : tr("no annual date");
 }
@@ -149,7 +149,7 @@ QString ReviewWords::noBand(const CouplingReview& coupling)
 
 QString ReviewWords::driftSentence(const CouplingReview& coupling)
 {
-    const auto* line = lineOf(coupling);
+    const auto* line = trendOf(coupling);
     if (!line)
         return {};
     const FittingMovement& movement = *coupling.movement;

@@ -48,8 +48,8 @@ Deflection millimetres(int mm)
     return {mm * 1000};
 }
 
-void measure(Teller& teller, RecordId record, const Surface& surface, MeasureKind kind, int tenthsOfMm,
-             Who who)
+void measureSurface(Teller& teller, RecordId record, const Surface& surface, MeasureKind kind, int tenthsOfMm,
+                    Who who)
 {
     SurfaceMeasure measured;
     measured.record = record;
@@ -68,9 +68,11 @@ void measureAll(Teller& teller, RecordId record, const Surface& surface, Who who
     const std::chrono::year_month_day date{teller.clock().now().localDay()};
     const int drift = (static_cast<int>(date.year()) + surface.order) % 3 * 5;
     teller.clock().passSeconds(90);
-    measure(teller, record, surface, MeasureKind::FreePlay, 10 + drift / 2, who);
-    measure(teller, record, surface, MeasureKind::Up, surface.up->nominal.thousandths / 100 + drift, who);
-    measure(teller, record, surface, MeasureKind::Down, surface.down->nominal.thousandths / 100 - drift, who);
+    measureSurface(teller, record, surface, MeasureKind::FreePlay, 10 + drift / 2, who);
+    measureSurface(teller, record, surface, MeasureKind::Up, surface.up->nominal.thousandths / 100 + drift,
+                   who);
+    measureSurface(teller, record, surface, MeasureKind::Down,
+                   surface.down->nominal.thousandths / 100 - drift, who);
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "core/day_entry.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/field_text.h"
+#include "core/exchange/fields.h"
 #include "core/exchange/review_tables.h"
 #include "core/store/kind_words.h"
 
@@ -10,8 +11,6 @@
 namespace rig {
 
 namespace {
-
-using Fields = std::vector<std::string>;
 
 std::string_view wordOf(Sign sign)
 {
@@ -54,11 +53,6 @@ std::string signWords(const std::vector<Sign>& signs)
     for (const Sign sign : signs)
         words += (words.empty() ? "" : " ") + std::string{wordOf(sign)};
     return words;
-}
-
-void append(Fields& fields, const Fields& more)
-{
-    fields.insert(fields.end(), more.begin(), more.end());
 }
 
 // Nothing where there is nothing to tell.

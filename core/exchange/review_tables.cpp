@@ -3,21 +3,14 @@
 #include "core/day_entry.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/field_text.h"
+#include "core/exchange/fields.h"
 #include "core/review/judged_readings.h"
-#include "core/store/kind_words.h"
 
 #include <algorithm>
 
 namespace rig {
 
 namespace {
-
-using Fields = std::vector<std::string>;
-
-template <typename Kind> std::string text(Kind kind)
-{
-    return std::string{wordOf(kind)};
-}
 
 std::string couplingName(const AirframeFacts& facts, const std::optional<CouplingId>& id)
 {
@@ -40,11 +33,6 @@ std::string gaugeName(const AirframeFacts& facts, const std::optional<GaugeId>& 
 std::string personName(const AirframeFacts& facts, const std::optional<PersonId>& id)
 {
     return id ? facts.nameOf(*id) : std::string{};
-}
-
-void append(Fields& fields, const Fields& more)
-{
-    fields.insert(fields.end(), more.begin(), more.end());
 }
 
 Fields verdictFields(const Judgement& judgement)

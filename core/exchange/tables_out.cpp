@@ -3,8 +3,8 @@
 #include "core/day_entry.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/field_text.h"
+#include "core/exchange/fields.h"
 #include "core/exchange/row_key.h"
-#include "core/store/kind_words.h"
 
 #include <algorithm>
 #include <map>
@@ -14,11 +14,6 @@
 namespace rig {
 
 namespace {
-
-template <typename Kind> std::string text(Kind kind)
-{
-    return std::string{wordOf(kind)};
-}
 
 template <typename SomeId> std::string nameOf(const std::map<SomeId, std::string>& names, SomeId id)
 {

@@ -1,29 +1,12 @@
 #include "core/measure/gap_entry.h"
 
+#include "core/measure/typed_text.h"
+
 #include <algorithm>
 
 namespace rig {
 
 namespace {
-
-constexpr bool isBlank(char c)
-{
-    return c == ' ' || c == '\t' || c == '\r' || c == '\n';
-}
-
-std::string_view trimmed(std::string_view text)
-{
-    while (!text.empty() && isBlank(text.front()))
-        text.remove_prefix(1);
-    while (!text.empty() && isBlank(text.back()))
-        text.remove_suffix(1);
-    return text;
-}
-
-constexpr bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
-}
 
 constexpr bool isSeparator(char c)
 {

@@ -1,5 +1,7 @@
 #include "core/measure/size_list.h"
 
+#include "core/measure/typed_text.h"
+
 #include <algorithm>
 #include <optional>
 
@@ -8,25 +10,6 @@ namespace rig {
 namespace {
 
 constexpr std::string_view kStepWord = "step";
-
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
-bool isBlank(char c)
-{
-    return c == ' ' || c == '\t' || c == '\r' || c == '\n';
-}
-
-std::string_view trimmed(std::string_view text)
-{
-    while (!text.empty() && isBlank(text.front()))
-        text.remove_prefix(1);
-    while (!text.empty() && isBlank(text.back()))
-        text.remove_suffix(1);
-    return text;
-}
 
 // The dashes that a text program puts for a hyphen become one; capitals do not matter.
 std::string plain(std::string_view typed)

@@ -9,7 +9,6 @@ Interval unseenBetween(const Interval& band, std::span<const Interval> steps)
 {
     if (steps.empty())
         return band;
-    constexpr double kInfinity = std::numeric_limits<double>::infinity();
     Interval unseen{-kInfinity, kInfinity};
     for (const Interval& size : steps) {
         // A value below `size.lower` surely refuses this step, one above `size.upper` surely lets it in.

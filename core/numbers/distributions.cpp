@@ -1,5 +1,7 @@
 #include "core/numbers/distributions.h"
 
+#include "core/numbers/interval.h"
+
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/fisher_f.hpp>
 #include <boost/math/distributions/normal.hpp>
@@ -9,7 +11,6 @@
 #include <boost/math/special_functions/trigamma.hpp>
 #include <cmath>
 #include <limits>
-#include <numbers>
 
 namespace rig::numbers {
 namespace {
@@ -26,9 +27,7 @@ using Quiet = boost::math::policies::policy<domain_error<ignore_error>, pole_err
                                             overflow_error<ignore_error>, evaluation_error<ignore_error>,
                                             promote_double<false>>;
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
-constexpr double kSqrtHalf = 1.0 / std::numbers::sqrt2;
 
 // ln P(Z <= z) for z <= -30, where P itself soon underflows: the asymptotic series of the Mills ratio
 // (Abramowitz & Stegun 26.2.12, from memory), nested; at z = -30 the first term left out is below 1e-14.

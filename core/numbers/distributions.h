@@ -1,10 +1,13 @@
 #pragma once
 
+#include <numbers>
+
 namespace rig::numbers {
 
 // Plain functions over Boost.Math, which is seen by distributions.cpp alone. None of them throws.
 
 inline constexpr double kLnSqrtTwoPi = 0.918938533204672741780329736406; // ln sqrt(2 pi)
+inline constexpr double kSqrtHalf = 1.0 / std::numbers::sqrt2;
 
 double normalDensity(double z);
 // P(Z <= z), accurate in the lower tail; for the upper tail give -z.

@@ -17,7 +17,7 @@ namespace {
 // Docs/method.md A, Fleet prior.
 constexpr double kLeastSigma = 0.005; // mm
 constexpr double kMostSigma = 0.3;    // mm
-constexpr int kFewestNodes = 48;
+constexpr int kFewestPriorNodes = 48;
 constexpr double kFloorMargin = 1.02;
 constexpr double kAtBound = 1e-3;          // relative, of nu0
 constexpr double kScaleAccuracy = 1e-6;    // of ln s0
@@ -38,7 +38,7 @@ int nodesFor(int mostReadings)
 {
     const double range = std::log(kMostSigma / kLeastSigma);
     const double wanted = 0.5 * std::numbers::pi * range * std::sqrt(2.0 * mostReadings);
-    return std::max(kFewestNodes, static_cast<int>(std::ceil(wanted)));
+    return std::max(kFewestPriorNodes, static_cast<int>(std::ceil(wanted)));
 }
 
 std::vector<double> logLikelihoodsOf(const IntervalSet& coupling, const std::vector<QuadraturePoint>& nodes)
@@ -83,7 +83,7 @@ double logMarginalOf(const Fleet& fleet, const SigmaPrior& prior)
     return sum;
 }
 
-bool isUsable(std::span<const IntervalSet> couplings, double s0)
+bool isUsableFleet(std::span<const IntervalSet> couplings, double s0)
 {
     const auto isLongEnough = [](const IntervalSet& coupling) {
         return coupling.status == ReadingsStatus::Ok && coupling.readings >= kReadingsForFleetPrior;
@@ -118,7 +118,7 @@ std::optional<FleetPrior> fleetPriorOf(std::span<const IntervalSet> couplings, d
     prior.logMarginal = strength.height;
     prior.atLowerBound = prior.nu0 <= nu0Min * (1 + kAtBound);
     prior.atUpperBound = prior.nu0 >= nu0Max * (1 - kAtBound);
-    prior.isUsable = isUsable(couplings, prior.s0);
+    prior.isUsable = isUsableFleet(couplings, prior.s0);
     return prior;
 }
 

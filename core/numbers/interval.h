@@ -1,8 +1,11 @@
 #pragma once
 
 #include <cmath>
+#include <limits>
 
 namespace rig::numbers {
+
+inline constexpr double kInfinity = std::numeric_limits<double>::infinity(); // an open bound
 
 // A value known to lie between two bounds; either may be infinite. Equal bounds: the value itself is known.
 struct Interval
@@ -15,6 +18,8 @@ struct Interval
     bool isExact() const { return lower == upper; }
     bool isClosed() const { return std::isfinite(lower) && std::isfinite(upper); }
     double width() const { return upper - lower; }
+    // Whether any number can lie in it; false also where a bound is NaN.
+    bool holdsANumber() const { return lower <= upper && lower < kInfinity && upper > -kInfinity; }
 };
 
 } // namespace rig::numbers

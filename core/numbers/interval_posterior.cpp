@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <numbers>
 #include <numeric>
 #include <utility>
 #include <vector>
@@ -15,7 +14,6 @@ namespace {
 
 constexpr double kQuantileAccuracy = 1e-8; // mm
 constexpr int kMostQuantileSteps = 50;
-constexpr double kSqrtHalf = 1.0 / std::numbers::sqrt2;
 constexpr double kEpsilon = std::numeric_limits<double>::epsilon();
 
 } // namespace

@@ -6,14 +6,12 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
 #include <vector>
 
 namespace rig::numbers {
 namespace {
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr int kMostSteps = 200;
+constexpr int kMostFitSteps = 200;
 constexpr int kMostHalvings = 60;
 constexpr int kMostLoadings = 16;
 constexpr double kSmallDecrement = 1e-16; // gradient' H^-1 gradient: twice what a step can still gain
@@ -55,10 +53,9 @@ bool isOpenBothWays(const Interval& interval)
     return interval.lower == -kInfinity && interval.upper == kInfinity;
 }
 
-bool isUsable(const RegressionReading& reading)
+bool hasPlace(const RegressionReading& reading)
 {
-    const auto [lower, upper] = reading.interval;
-    return std::isfinite(reading.x) && lower <= upper && lower < kInfinity && upper > -kInfinity;
+    return std::isfinite(reading.x) && reading.interval.holdsANumber();
 }
 
 // The smallest and the largest x among readings.
@@ -218,7 +215,7 @@ public:
         m_top.point[kTau] = std::min(start[kTau], m_mostTau);
         m_top.isFloored = false;
         m_top.height = heightAt(m_top.point, m_terms);
-        for (int i = 0; i < kMostSteps; ++i) {
+        for (int i = 0; i < kMostFitSteps; ++i) {
             const auto step = stepFrom(m_top.height, isFree());
             if (!step || m_top.point[kTau] < kSmallestTau)
                 return std::nullopt;
@@ -352,7 +349,7 @@ std::optional<IntervalFit> intervalFitOf(std::span<const RegressionReading> read
     std::vector<RegressionReading> kept;
     std::ranges::copy_if(readings, std::back_inserter(kept),
                          [](const RegressionReading& reading) { return !isOpenBothWays(reading.interval); });
-    if (!std::ranges::all_of(kept, isUsable) || !isHeld(kept, predictor) || !(sigmaFloor >= 0))
+    if (!std::ranges::all_of(kept, hasPlace) || !isHeld(kept, predictor) || !(sigmaFloor >= 0))
         return std::nullopt;
 
     const Spread spread = spreadOf(kept);

@@ -15,7 +15,7 @@ namespace rig::numbers {
 namespace {
 
 // Readings sorted by part, person and value, in equal blocks.
-struct Design
+struct StudyDesign
 {
     StudyStatus status = StudyStatus::Ok;
     std::size_t parts = 0;
@@ -24,8 +24,8 @@ struct Design
     std::vector<double> values;
 };
 
-StudyStatus statusOf(const Design& design, std::span<const StudyReading> sorted, const std::set<int>& parts,
-                     const std::set<int>& persons)
+StudyStatus designStatus(const StudyDesign& design, std::span<const StudyReading> sorted,
+                         const std::set<int>& parts, const std::set<int>& persons)
 {
     if (design.parts < 2)
         return StudyStatus::TooFewParts;
@@ -42,13 +42,13 @@ StudyStatus statusOf(const Design& design, std::span<const StudyReading> sorted,
     return design.repeats < 2 ? StudyStatus::TooFewRepeats : StudyStatus::Ok;
 }
 
-Design designOf(std::span<const StudyReading> readings)
+StudyDesign designOf(std::span<const StudyReading> readings)
 {
     std::vector<StudyReading> sorted{readings.begin(), readings.end()};
     std::ranges::sort(sorted, {}, [](const StudyReading& reading) {
         return std::tuple{reading.part, reading.person, reading.value};
     });
-    Design design;
+    StudyDesign design;
     std::set<int> parts;
     std::set<int> persons;
     for (const StudyReading& reading : sorted) {
@@ -60,7 +60,7 @@ Design designOf(std::span<const StudyReading> readings)
     design.persons = persons.size();
     if (!sorted.empty())
         design.repeats = sorted.size() / (design.parts * design.persons);
-    design.status = statusOf(design, sorted, parts, persons);
+    design.status = designStatus(design, sorted, parts, persons);
     return design;
 }
 
@@ -73,7 +73,7 @@ struct SumsOfSquares
 };
 
 // `rests` in the design's order, about their mean.
-SumsOfSquares sumsOfSquares(const Design& design, std::span<const double> rests)
+SumsOfSquares sumsOfSquares(const StudyDesign& design, std::span<const double> rests)
 {
     const auto repeats = static_cast<double>(design.repeats);
     std::vector<double> part(design.parts, 0.0); // means
@@ -104,7 +104,7 @@ StudyRow rowOf(double sumOfSquares, std::size_t df)
 }
 
 // The table and what follows from it, in the units of the sums.
-MeasurerStudy studyOf(const Design& design, const SumsOfSquares& sums)
+MeasurerStudy studyOf(const StudyDesign& design, const SumsOfSquares& sums)
 {
     const auto parts = static_cast<double>(design.parts);
     const auto persons = static_cast<double>(design.persons);
@@ -158,7 +158,7 @@ bool rescale(MeasurerStudy& study, int exponent)
     return fits;
 }
 
-bool isFinite(const StudyReading& reading)
+bool hasFiniteValue(const StudyReading& reading)
 {
     return std::isfinite(reading.value);
 }
@@ -167,9 +167,9 @@ bool isFinite(const StudyReading& reading)
 
 MeasurerStudyResult measurerStudy(std::span<const StudyReading> readings, double step)
 {
-    if (!std::ranges::all_of(readings, isFinite) || !(step >= 0) || !std::isfinite(step))
+    if (!std::ranges::all_of(readings, hasFiniteValue) || !(step >= 0) || !std::isfinite(step))
         return {StudyStatus::NotANumber, {}};
-    const Design design = designOf(readings);
+    const StudyDesign design = designOf(readings);
     if (design.status != StudyStatus::Ok)
         return {design.status, {}};
     const std::optional<Centred> all = centred(design.values);

@@ -142,7 +142,7 @@ std::vector<LevelOffset> levelsOf(const Labels& factor, const Isolated& fit, con
     return levels;
 }
 
-struct Design
+struct FactorDesign
 {
     Labels factor;
     OffsetFactor otherName;
@@ -151,7 +151,7 @@ struct Design
     Labels noFactor; // one level: the same as none
 };
 
-FactorOffsets factorOffsets(const Design& design, const Column& scores, const Residual& residual)
+FactorOffsets factorOffsets(const FactorDesign& design, const Column& scores, const Residual& residual)
 {
     FactorOffsets offsets;
     if (countedLevels(design.factor).size() < 2)

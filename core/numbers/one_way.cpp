@@ -7,16 +7,16 @@
 namespace rig::numbers {
 namespace {
 
-struct SumsOfSquares
+struct GroupSquares
 {
     double between = 0;
     double within = 0;
 };
 
 // Each group from its own mean, so that far-apart groups cost no digits; in units of 2^(2 exponent).
-SumsOfSquares sumsOfSquares(std::span<const std::vector<double>> groups, const Centred& all)
+GroupSquares groupSquares(std::span<const std::vector<double>> groups, const Centred& all)
 {
-    SumsOfSquares sums;
+    GroupSquares sums;
     std::size_t first = 0;
     for (const std::vector<double>& group : groups) {
         const Centred own = centred(group, all.exponent);
@@ -44,7 +44,7 @@ std::optional<OneWay> oneWay(std::span<const std::vector<double>> groups)
     if (!all || groups.size() < 2 || values.size() == groups.size())
         return std::nullopt;
 
-    const auto [between, within] = sumsOfSquares(groups, *all);
+    const auto [between, within] = groupSquares(groups, *all);
     OneWay result;
     result.dfBetween = static_cast<int>(groups.size()) - 1;
     result.dfWithin = static_cast<int>(values.size() - groups.size());

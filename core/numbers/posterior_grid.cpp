@@ -18,7 +18,7 @@ constexpr double kNodeDrop = 30;  // points lighter than exp(-30) of the heavies
 // a small one, and so far a lower point can weigh more.
 constexpr double kPointDrop = kNodeDrop + 4;
 constexpr double kScanStep = 0.25;
-constexpr int kFewestNodes = 32;
+constexpr int kFewestGridNodes = 32;
 constexpr int kNodesPerUnit = 8; // of ln sigma
 // A scan with fewer points in what is kept is made again, closer. With five, 32 nodes leave a relative error
 // of the weights below 1e-5 (trapezoidal rule on a normal curve, nodes 1.25 standard deviations apart); with
@@ -71,7 +71,7 @@ template <typename LogHeight> Interval partWorthIntegrating(Interval range, cons
 std::vector<QuadraturePoint> nodesOn(const Interval& range)
 {
     const int count = static_cast<int>(std::ceil(kNodesPerUnit * range.width()));
-    return gaussLegendre(std::max(kFewestNodes, count), range.lower, range.upper);
+    return gaussLegendre(std::max(kFewestGridNodes, count), range.lower, range.upper);
 }
 
 // ln of the integral of the prior's shape over its range of ln sigma.

@@ -1,10 +1,12 @@
 #include "core/numbers/rank_trend.h"
 
 #include "core/numbers/distributions.h"
+#include "core/numbers/median.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <utility>
 #include <vector>
 
 namespace rig::numbers {
@@ -88,12 +90,6 @@ double atRank(std::vector<double>& values, std::size_t index)
     return *at;
 }
 
-double medianOf(std::vector<double>& values)
-{
-    const double upper = atRank(values, values.size() / 2);
-    return values.size() % 2 == 1 ? upper : 0.5 * atRank(values, values.size() / 2 - 1) + 0.5 * upper;
-}
-
 // 1-based ranks of the slopes that bound the slope, clipped to those there are (Sen 1968).
 Interval slopesAtSensRanks(std::vector<double>& slopes, double reach)
 {
@@ -110,7 +106,7 @@ bool areDifferencesFinite(std::span<const double> values)
     return std::isfinite(most - least);
 }
 
-bool isFinite(double value)
+bool isNumber(double value)
 {
     return std::isfinite(value);
 }
@@ -140,8 +136,8 @@ Pairs pairsOf(std::span<const double> t, std::span<const double> y)
 
 std::optional<RankTrend> rankTrendOf(std::span<const double> t, std::span<const double> y)
 {
-    if (t.size() != y.size() || t.size() < 3 || !std::ranges::all_of(t, isFinite) ||
-        !std::ranges::all_of(y, isFinite) || !areDifferencesFinite(t) || !areDifferencesFinite(y))
+    if (t.size() != y.size() || t.size() < 3 || !std::ranges::all_of(t, isNumber) ||
+        !std::ranges::all_of(y, isNumber) || !areDifferencesFinite(t) || !areDifferencesFinite(y))
         return std::nullopt;
     Pairs pairs = pairsOf(t, y);
     if (pairs.slopes.empty())
@@ -164,8 +160,8 @@ std::optional<RankTrend> rankTrendOf(std::span<const double> t, std::span<const 
     std::vector<double> rests;
     for (std::size_t i = 0; i < t.size(); ++i)
         rests.push_back(y[i] - trend.slope * t[i]);
-    trend.intercept = medianOf(rests);
-    if (!isFinite(trend.slope) || !isFinite(trend.intercept) || !trend.slope95.isClosed())
+    trend.intercept = medianOf(std::move(rests));
+    if (!isNumber(trend.slope) || !isNumber(trend.intercept) || !trend.slope95.isClosed())
         return std::nullopt;
     return trend;
 }

@@ -1,17 +1,9 @@
 #include "core/numbers/reading_pair.h"
 
 #include <algorithm>
-#include <limits>
 
 namespace rig::numbers {
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-
-bool holdsAValue(const Interval& interval)
-{
-    return interval.lower <= interval.upper && interval.lower < kInfinity && interval.upper > -kInfinity;
-}
 
 PairVerdict verdictOf(const ReadingPair& pair, double limit)
 {
@@ -24,7 +16,7 @@ PairVerdict verdictOf(const ReadingPair& pair, double limit)
 
 std::optional<ReadingPair> readingPair(const Interval& first, const Interval& second, double limit)
 {
-    if (!holdsAValue(first) || !holdsAValue(second) || !(limit >= 0) || !std::isfinite(limit))
+    if (!first.holdsANumber() || !second.holdsANumber() || !(limit >= 0) || !std::isfinite(limit))
         return std::nullopt;
     ReadingPair pair;
     pair.smallestDifference = std::max({0.0, second.lower - first.upper, first.lower - second.upper});

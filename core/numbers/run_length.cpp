@@ -11,7 +11,7 @@
 namespace rig::numbers {
 namespace {
 
-constexpr int kFewestNodes = 80; // docs/method.md C
+constexpr int kFewestChartNodes = 80; // docs/method.md C
 constexpr int kMostNodes = 400;
 constexpr double kNodesPerStep = 2; // a step: the standard deviation of what one score adds
 constexpr double kLongestRun = 1e9; // its reciprocal is known to some 1e-15, rounding of the solution
@@ -23,12 +23,12 @@ struct Chain
     std::vector<double> fromStart;
 };
 
-std::optional<std::vector<QuadraturePoint>> nodesOn(double from, double to, double step)
+std::optional<std::vector<QuadraturePoint>> chartNodesOn(double from, double to, double step)
 {
     const double wanted = std::ceil(kNodesPerStep * (to - from) / step);
     if (!(wanted <= kMostNodes))
         return std::nullopt;
-    return gaussLegendre(std::max(kFewestNodes, static_cast<int>(wanted)), from, to);
+    return gaussLegendre(std::max(kFewestChartNodes, static_cast<int>(wanted)), from, to);
 }
 
 std::optional<Chain> chainOf(const EwmaChart& chart, double shift)
@@ -38,7 +38,7 @@ std::optional<Chain> chainOf(const EwmaChart& chart, double shift)
     if (!isChart || !std::isfinite(shift))
         return std::nullopt;
     const double limit = chart.limit * std::sqrt(chart.weight / (2 - chart.weight));
-    const auto nodes = nodesOn(-limit, limit, chart.weight);
+    const auto nodes = chartNodesOn(-limit, limit, chart.weight);
     if (!nodes)
         return std::nullopt;
 
@@ -61,7 +61,7 @@ std::optional<Chain> upwardChainOf(const CusumChart& chart, double shift)
     const bool isChart = chart.reference >= 0 && std::isfinite(chart.reference) && chart.limit > 0;
     if (!isChart || !std::isfinite(shift))
         return std::nullopt;
-    const auto nodes = nodesOn(0, chart.limit, 1);
+    const auto nodes = chartNodesOn(0, chart.limit, 1);
     if (!nodes)
         return std::nullopt;
 

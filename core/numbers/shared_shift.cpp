@@ -15,11 +15,6 @@ constexpr double kFarthestByChance = 3; // of z; two-sided 0.0027
 constexpr double kLeastShare = 0.75;
 constexpr double kLeastMedian = 1;
 
-double medianOf(std::span<const double> scores)
-{
-    return numbers::medianOf({scores.begin(), scores.end()});
-}
-
 } // namespace
 
 std::optional<SharedShift> sharedShiftOf(std::span<const double> scores)
@@ -35,7 +30,7 @@ std::optional<SharedShift> sharedShiftOf(std::span<const double> scores)
     shift.scores = static_cast<int>(scores.size());
     for (const double score : scores)
         shift.mean += score / count;
-    shift.median = medianOf(scores);
+    shift.median = medianOf({scores.begin(), scores.end()});
     shift.z = shift.mean * std::sqrt(count);
     shift.p = 2 * normalBelow(-std::abs(shift.z));
     shift.sameSignShare = static_cast<double>(sameSign) / count;
@@ -46,7 +41,7 @@ std::optional<SharedShift> sharedShiftOf(std::span<const double> scores)
 
 std::vector<double> scoresLessMedian(std::span<const double> scores)
 {
-    const double median = medianOf(scores);
+    const double median = medianOf({scores.begin(), scores.end()});
     std::vector<double> left;
     for (const double score : scores)
         left.push_back(score - median);

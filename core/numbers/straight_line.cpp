@@ -7,7 +7,7 @@
 namespace rig::numbers {
 namespace {
 
-bool isFinite(const StraightLine& line)
+bool areFiguresFinite(const StraightLine& line)
 {
     return std::isfinite(line.slope) && std::isfinite(line.slopeError) && std::isfinite(line.residualSd) &&
            std::isfinite(line.F.value_or(0));
@@ -74,7 +74,7 @@ std::optional<StraightLine> straightLine(std::span<const double> x, std::span<co
         line->intercept = atZero->fit;
         line->interceptError = atZero->fitError;
     }
-    return isFinite(*line) ? line : std::nullopt;
+    return areFiguresFinite(*line) ? line : std::nullopt;
 }
 
 std::optional<LinePoint> pointOn(const StraightLine& line, double x)

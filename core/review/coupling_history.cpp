@@ -17,7 +17,7 @@ const Gauge* gaugeIn(std::span<const Gauge> gauges, GaugeId id)
 
 // Squared standard uncertainty of a set's leaves, mm^2: a rectangular distribution of half-width T has T /
 // sqrt 3 (JCGM 100:2008, 4.3.7). 0 when the set's figure is not known.
-double varianceOf(const Gauge* gauge)
+double leafVarianceOf(const Gauge* gauge)
 {
     if (!gauge || !gauge->tolerance)
         return 0;
@@ -32,9 +32,9 @@ double setVariance(const CouplingHistory& history, const FittingHistory& fitting
         return 0;
     double ofBaseline = 0;
     for (const GaugeId id : fitting.gauges)
-        ofBaseline += varianceOf(gaugeIn(history.gauges, id));
+        ofBaseline += leafVarianceOf(gaugeIn(history.gauges, id));
     ofBaseline /= static_cast<double>(fitting.gauges.size());
-    return ofBaseline + varianceOf(gaugeIn(history.gauges, *reading.gauge));
+    return ofBaseline + leafVarianceOf(gaugeIn(history.gauges, *reading.gauge));
 }
 
 WitnessFinding witnessWith(const CouplingHistory& history, const FittingHistory& fitting,

@@ -27,7 +27,7 @@ void addMovement(const CouplingReview& coupling, std::vector<Sign>& signs)
         signs.push_back(Sign::Step);
 }
 
-double chanceOutside(const CouplingReview& coupling)
+double forecastOutside(const CouplingReview& coupling)
 {
     return coupling.movement && coupling.movement->forecast ? coupling.movement->forecast->chanceOutside : 0;
 }
@@ -80,7 +80,7 @@ bool standsOutMore(const CouplingReview& one, const CouplingReview& other)
                                       : static_cast<int>(coupling.signs.front());
     };
     const auto key = [&](const CouplingReview& coupling) {
-        return std::pair{gravest(coupling), isRaised(coupling) ? -chanceOutside(coupling) : 0.0};
+        return std::pair{gravest(coupling), isRaised(coupling) ? -forecastOutside(coupling) : 0.0};
     };
     return key(one) < key(other);
 }

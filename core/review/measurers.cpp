@@ -39,7 +39,7 @@ double medianScatter(const AirframeReadings& all, const ReviewPeriod& period)
 }
 
 // Small numbers for ids, in the order of the file.
-template <typename Known> auto labelsOf(const std::vector<Known>& known)
+template <typename Known> auto labelsById(const std::vector<Known>& known)
 {
     std::map<decltype(Known::id), int> labels;
     for (const Known& one : known)
@@ -50,8 +50,8 @@ template <typename Known> auto labelsOf(const std::vector<Known>& known)
 std::vector<numbers::LabelledScore> labelled(const AirframeFacts& facts,
                                              const std::vector<Measured>& measured)
 {
-    const auto persons = labelsOf(facts.persons);
-    const auto gauges = labelsOf(facts.gauges);
+    const auto persons = labelsById(facts.persons);
+    const auto gauges = labelsById(facts.gauges);
     std::vector<numbers::LabelledScore> scores;
     for (const Measured& one : measured)
         scores.push_back({*one.reading->score, persons.at(one.reading->reading.person),

@@ -29,7 +29,7 @@ std::vector<Interval> intervalsOf(std::span<const LaterReading> readings)
 }
 
 // The last time in the period that the EWMA was beyond its limit.
-std::optional<DriftFlag> flagOf(const Chart& chart, double limit, std::size_t periodFrom)
+std::optional<DriftFlag> driftFlagOf(const Chart& chart, double limit, std::size_t periodFrom)
 {
     const std::vector<double>& ewma = chart.ewma;
     std::size_t last = ewma.size();
@@ -104,8 +104,8 @@ private:
         m_movement.limits = *limits;
         m_movement.chart = numbers::chartOf(scoresOf(m_movement.readings, false), *limits);
         m_movement.ownChart = numbers::chartOf(scoresOf(m_movement.readings, true), *limits);
-        m_movement.drift = flagOf(*m_movement.ownChart, limits->ewmaLimit(), m_periodFrom);
-        const auto asTheyAre = flagOf(*m_movement.chart, limits->ewmaLimit(), m_periodFrom);
+        m_movement.drift = driftFlagOf(*m_movement.ownChart, limits->ewmaLimit(), m_periodFrom);
+        const auto asTheyAre = driftFlagOf(*m_movement.chart, limits->ewmaLimit(), m_periodFrom);
         m_movement.sharedOnly = asTheyAre && !m_movement.drift;
     }
 

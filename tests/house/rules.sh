@@ -48,6 +48,23 @@ if [ -n "$twice" ]; then
     breaches=$((breaches + 1))
 fi
 
+# Sources are compiled joined; and a rule that finds nothing where two share a name would be none.
+if ! tests/house/joined_names.sh; then
+    breaches=$((breaches + 1))
+fi
+sample=$(mktemp -d)
+trap 'rm -rf "$sample"' EXIT
+mkdir "$sample"/{core,app,tests}
+touch "$sample"/{app,tests}/CMakeLists.txt
+printf 'add_library(one STATIC\n    a.cpp\n    b.cpp\n)\n' >"$sample/core/CMakeLists.txt"
+for source in a b; do
+    printf 'namespace rig {\n\nnamespace {\n\nint halved(int all)\n{\n}\n\n} // namespace\n\n}\n' >"$sample/core/$source.cpp"
+done
+if [[ $(tests/house/joined_names.sh "$sample") != *"one rig::halved: core/a.cpp core/b.cpp" ]]; then
+    printf 'joined_names.sh does not see a name that two sources share\n\n'
+    breaches=$((breaches + 1))
+fi
+
 echo "Files over 400 lines, for a second look:"
 find core app tests -name '*.h' -o -name '*.cpp' | xargs wc -l | awk '$1 > 400 && $2 != "total"'
 [ "$breaches" -eq 0 ] || exit 1

@@ -122,7 +122,7 @@ TEST_F(LeafRowTest, WhatIsTypedSaysWhatItWillMeanBeforeItIsTaken)
     EXPECT_TRUE(readings.empty());
 }
 
-struct Refused
+struct RefusedLeaf
 {
     const char* typed;
     const char* sentence;
@@ -130,7 +130,7 @@ struct Refused
 
 TEST_F(LeafRowTest, NothingDoubtfulIsTakenOrGuessed)
 {
-    const Refused table[] = {
+    const RefusedLeaf table[] = {
         {"60",
          "60 mm is wider than any gap, 10 mm at most. If you meant 0.60, type it with a point or a comma."},
         {"600", "600 mm is wider than any gap, 10 mm at most. Type millimetres with a point or a comma."},
@@ -147,7 +147,7 @@ TEST_F(LeafRowTest, NothingDoubtfulIsTakenOrGuessed)
          "1.95 mm is the most this set can offer, so nothing says where the gap ends. If it enters, press "
          "“Thickest leaf still loose”."},
     };
-    for (const Refused& one : table) {
+    for (const RefusedLeaf& one : table) {
         refusals.clear();
         enter(one.typed);
         ASSERT_EQ(refusals.size(), 1U) << one.typed;

@@ -16,8 +16,6 @@ using namespace rig::test;
 
 namespace {
 
-constexpr Day kBaselineDay = dayOf(2026, 3, 7);
-
 class TrendsMovement : public testing::Test
 {
 protected:

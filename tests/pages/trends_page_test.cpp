@@ -19,8 +19,6 @@ using namespace rig::test;
 
 namespace {
 
-constexpr Day kBaselineDay = dayOf(2026, 3, 7);
-
 class TrendsPageTest : public testing::Test
 {
 protected:

@@ -29,8 +29,6 @@ protected:
     TrendsPresenter presenter{store.records(), store.clock()};
 };
 
-constexpr Day kBaselineDay = dayOf(2026, 3, 7);
-
 } // namespace
 
 TEST_F(Trends, CountOnFromTheRiggingsBeforeTheFileBegan)

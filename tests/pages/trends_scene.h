@@ -6,6 +6,8 @@
 
 namespace rig::test {
 
+inline constexpr Day kBaselineDay = dayOf(2026, 3, 7);
+
 // The small hangar in the autumn of 2026: facts of the whole year can be told in any order.
 class TrendsScene
 {

@@ -11,11 +11,9 @@ using namespace rig::test;
 
 namespace {
 
-const TrendWindow kRiggings{TrendAxis::ByRigging, 0, 0};
-const TrendWindow kDates{TrendAxis::ByDate, 0, 0};
-const QSizeF kUsual{900, 520};
+const QSizeF kAircraftSize{900, 520};
 
-double heightOf(const AircraftPicture& picture, double score)
+double heightOfScore(const AircraftPicture& picture, double score)
 {
     const double share = (score - picture.scoreAtBottom) / (picture.scoreAtTop - picture.scoreAtBottom);
     return picture.plot.bottom() - share * picture.plot.height();
@@ -39,7 +37,7 @@ AircraftSeries thirtyCouplings()
 TEST(Aircraft, NamesEveryCouplingAtItsOwnPlace)
 {
     const AircraftSeries series = aircraftOf(54);
-    const AircraftPicture picture = layoutAircraft(series, kRiggings, 2, kUsual, {});
+    const AircraftPicture picture = layoutAircraft(series, kRiggings, 2, kAircraftSize, {});
     for (const AircraftCoupling& coupling : series.couplings)
         EXPECT_TRUE(says(picture, QString::fromStdString(coupling.name))) << coupling.name;
     EXPECT_EQ(picture.curves.size(), 8U);
@@ -50,7 +48,7 @@ TEST(Aircraft, IsReadableAtEverySizeByDateAndByRigging)
 {
     for (const AircraftSeries& series : {aircraftOf(54), aircraftOf(1), thirtyCouplings()})
         for (const double scale : {1.0, 1.5})
-            for (const QSizeF size : {kUsual, QSizeF{500, 320}, QSizeF{1800, 900}}) {
+            for (const QSizeF size : {kAircraftSize, QSizeF{500, 320}, QSizeF{1800, 900}}) {
                 FontSizes fonts;
                 fonts.scale = scale;
                 expectReadable(layoutAircraft(series, kRiggings, 1, size, fonts), size);
@@ -70,7 +68,7 @@ TEST(Aircraft, TellsTwoCouplingsOfOneNameApartByTheirSides)
     AircraftSeries series = aircraftOf(10);
     series.couplings.resize(4);
     series.couplings[0].name = series.couplings[3].name = "Aileron";
-    const AircraftPicture picture = layoutAircraft(series, kRiggings, {}, kUsual, {});
+    const AircraftPicture picture = layoutAircraft(series, kRiggings, {}, kAircraftSize, {});
     EXPECT_TRUE(says(picture, "Aileron, left"));
     EXPECT_TRUE(says(picture, "Aileron, right"));
 }
@@ -84,9 +82,9 @@ TEST(Aircraft, DrawsAReadingInDoubtAsARingWithoutAMark)
         point = {point.when, point.rigging, 0.2, Verdict::Inside, false};
     series.couplings[0].points[4] = {at(2025, 1, 1), series.couplings[0].points[4].rigging, 3.5,
                                      Verdict::Outside, true};
-    const AircraftPicture picture = layoutAircraft(series, kRiggings, {}, kUsual, {});
+    const AircraftPicture picture = layoutAircraft(series, kRiggings, {}, kAircraftSize, {});
     ASSERT_EQ(picture.curves.front().rings.size(), 1U);
-    EXPECT_NEAR(picture.curves.front().rings.front().y(), heightOf(picture, 3.5), 0.01);
+    EXPECT_NEAR(picture.curves.front().rings.front().y(), heightOfScore(picture, 3.5), 0.01);
     EXPECT_TRUE(picture.marks.empty());
 }
 
@@ -95,7 +93,7 @@ TEST(Aircraft, PointsOnWhereAReadingLiesBeyondTheScale)
     AircraftSeries series = aircraftOf(10);
     series.couplings[5].points[3].score = -11;
     series.couplings[5].points[3].verdict = Verdict::Outside;
-    const AircraftPicture picture = layoutAircraft(series, kRiggings, {}, kUsual, {});
+    const AircraftPicture picture = layoutAircraft(series, kRiggings, {}, kAircraftSize, {});
     const auto points = [&picture](const DrawnArrow& arrow) {
         return !arrow.up && std::abs(arrow.tip.y() - picture.plot.bottom()) < 0.01;
     };
@@ -107,11 +105,11 @@ TEST(Aircraft, ShowsMeansAndTheChosenOnesWholeExtentWhenThereAreMoreReadingsThan
     AircraftSeries series = aircraftOf(12500);
     series.couplings[2].points[7000] = {series.couplings[2].points[7000].when, 7210, -3.9, Verdict::Outside,
                                         false};
-    const AircraftPicture picture = layoutAircraft(series, kRiggings, 2, kUsual, {});
+    const AircraftPicture picture = layoutAircraft(series, kRiggings, 2, kAircraftSize, {});
     EXPECT_TRUE(says(picture, "lines are means"));
     for (const DrawnCurve& curve : picture.curves)
         EXPECT_LE(curve.pieces.front().size(), static_cast<int>(picture.plot.width()));
-    const double reached = heightOf(picture, -3.9);
+    const double reached = heightOfScore(picture, -3.9);
     EXPECT_TRUE(std::any_of(picture.boxes.begin(), picture.boxes.end(), [reached](const DrawnBox& box) {
         return box.role == Role::AccentFill && std::abs(box.where.bottom() - 0.5 - reached) < 1;
     })) << "the one low reading of the chosen coupling";
@@ -123,12 +121,12 @@ TEST(Aircraft, ShowsMeansAndTheChosenOnesWholeExtentWhenThereAreMoreReadingsThan
 TEST(Aircraft, StaysQuickWithAHundredThousandReadings)
 {
     const AircraftSeries series = aircraftOf(12500);
-    QImage image{kUsual.toSize(), QImage::Format_RGB32};
+    QImage image{kAircraftSize.toSize(), QImage::Format_RGB32};
     double best = 1e9;
     for (int i = 0; i < 3; ++i) {
         const double begin = processorMilliseconds();
         QPainter painter{&image};
-        paint(painter, layoutAircraft(series, kRiggings, 2, kUsual, {}), Theme::light());
+        paint(painter, layoutAircraft(series, kRiggings, 2, kAircraftSize, {}), Theme::light());
         best = std::min(best, processorMilliseconds() - begin);
     }
     EXPECT_LT(best, 160) << "ms; meant to stay under 16 in a release build";
@@ -136,7 +134,7 @@ TEST(Aircraft, StaysQuickWithAHundredThousandReadings)
 
 TEST(Aircraft, SaysInWordsWhereEachCouplingStandsAndWhatWasShared)
 {
-    const QString words = layoutAircraft(aircraftOf(54), kRiggings, 2, kUsual, {}).inWords;
+    const QString words = layoutAircraft(aircraftOf(54), kRiggings, 2, kAircraftSize, {}).inWords;
     EXPECT_TRUE(words.contains("Left flap +"));
     EXPECT_TRUE(words.contains("Chosen: Left flap."));
     EXPECT_TRUE(words.contains("leaf set B"));
@@ -144,7 +142,7 @@ TEST(Aircraft, SaysInWordsWhereEachCouplingStandsAndWhatWasShared)
 
 TEST(Aircraft, SaysThatThereIsNothingYet)
 {
-    const AircraftPicture picture = layoutAircraft({}, kRiggings, {}, kUsual, {});
+    const AircraftPicture picture = layoutAircraft({}, kRiggings, {}, kAircraftSize, {});
     EXPECT_EQ(picture.labels.size(), 1U);
     EXPECT_FALSE(picture.inWords.isEmpty());
 }

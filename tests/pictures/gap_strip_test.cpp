@@ -11,7 +11,7 @@ using namespace rig::literals;
 
 namespace {
 
-Band bandAround(double middle)
+Band stripBand(double middle)
 {
     Band band;
     band.inner = {middle - 0.08, middle + 0.08};
@@ -24,7 +24,7 @@ Band bandAround(double middle)
 GapStripView usualView()
 {
     GapStripView view;
-    view.band = bandAround(0.63);
+    view.band = stripBand(0.63);
     view.reading = GapInterval{600_um, 650_um};
     view.verdict = Verdict::Inside;
     view.partSeated = {{1700_um, 1750_um}, {2050_um, 2100_um}};
@@ -39,13 +39,13 @@ const StripBox* boxOf(const GapStripPicture& picture, Role role, bool hatched = 
     return nullptr;
 }
 
-struct Canvas
+struct StripCanvas
 {
     QSizeF size;
     double scale;
 };
 
-class GapStripCanvas : public testing::TestWithParam<Canvas>
+class GapStripCanvas : public testing::TestWithParam<StripCanvas>
 {
 };
 
@@ -101,7 +101,7 @@ TEST(GapStrip, SaysWhenPartSeatedWasNeverShown)
 TEST(GapStrip, ShowsANegativeEdgeAsZero)
 {
     GapStripView view;
-    view.band = bandAround(0.05);
+    view.band = stripBand(0.05);
     const GapStripPicture picture = layoutGapStrip(view, {800, 92}, {});
     EXPECT_EQ(picture.mmAtLeft, 0);
     EXPECT_GE(boxOf(picture, Role::Band)->where.left(), picture.strip.left());
@@ -125,7 +125,7 @@ TEST_P(GapStripCanvas, NeverLetsTwoLabelsMeetOrLeaveThePicture)
     const FontSizes fonts{GetParam().scale};
     for (const double middle : {0.05, 0.36, 0.63, 1.16, 1.95}) {
         GapStripView view = usualView();
-        view.band = bandAround(middle);
+        view.band = stripBand(middle);
         const GapStripPicture picture = layoutGapStrip(view, GetParam().size, fonts);
         const QRectF canvas{QPointF{}, GetParam().size};
         for (std::size_t i = 0; i < picture.labels.size(); ++i) {
@@ -143,8 +143,9 @@ TEST_P(GapStripCanvas, NeverLetsTwoLabelsMeetOrLeaveThePicture)
 }
 
 INSTANTIATE_TEST_SUITE_P(Sizes, GapStripCanvas,
-                         testing::Values(Canvas{{420, 92}, 1}, Canvas{{880, 92}, 1}, Canvas{{1500, 92}, 1},
-                                         Canvas{{640, 138}, 1.5}, Canvas{{880, 138}, 1.5}));
+                         testing::Values(StripCanvas{{420, 92}, 1}, StripCanvas{{880, 92}, 1},
+                                         StripCanvas{{1500, 92}, 1}, StripCanvas{{640, 138}, 1.5},
+                                         StripCanvas{{880, 138}, 1.5}));
 
 TEST(GapStrip, PaintsTheReadingDarkerThanItsBand)
 {

@@ -10,6 +10,10 @@
 
 namespace rig::test {
 
+inline const TrendWindow kRiggings{TrendAxis::ByRigging, 0, 0};
+inline const TrendWindow kDates{TrendAxis::ByDate, 0, 0};
+inline const QSizeF kUsual{900, 480};
+
 // Noise that is the same on every machine and in every run.
 class Dice
 {

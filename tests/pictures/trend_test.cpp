@@ -13,10 +13,6 @@ using namespace rig::test;
 
 namespace {
 
-const TrendWindow kRiggings{TrendAxis::ByRigging, 0, 0};
-const TrendWindow kDates{TrendAxis::ByDate, 0, 0};
-const QSizeF kUsual{900, 480};
-
 double heightOf(const TrendPicture& picture, double mm)
 {
     const double share = (mm - picture.mmAtBottom) / (picture.mmAtTop - picture.mmAtBottom);

@@ -8,8 +8,6 @@ using namespace rig::test;
 
 namespace {
 
-const QSizeF kUsual{900, 480};
-
 TrendWindow wholeOf(const TrendSeries& series, TrendAxis axis)
 {
     return layoutTrend(series, {axis, 0, 0}, kUsual, {}).window;

@@ -4,13 +4,11 @@
 #include "core/numbers/interval_posterior.h"
 
 #include <gtest/gtest.h>
-#include <limits>
 
 namespace rig::tests {
 
 // RIG_DRAWS: how many inputs a property is tried on; set by the build, fewer under the sanitizers.
 inline constexpr int kDraws = RIG_DRAWS;
-inline constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 // Readings of one invented coupling, as a person could bring them home.
 struct Drawn
@@ -34,7 +32,7 @@ inline Drawn drawn(bench::Draws& draws)
         drawn.gaps.push_back(mean + sigma * draws.normal() + away);
         drawn.readings.push_back(bench::readingOf(drawn.gaps.back(), drawn.kind));
         if (drawn.kind.step > 0 && draws.uniform() < 0.04)
-            drawn.readings.back().upper = kInfinity;
+            drawn.readings.back().upper = numbers::kInfinity;
     }
     return drawn;
 }

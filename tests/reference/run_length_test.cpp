@@ -13,7 +13,7 @@ using nlohmann::json;
 
 namespace {
 
-std::vector<json> casesNamed(const std::string& file, const std::string& prefix)
+std::vector<json> runLengthCases(const std::string& file, const std::string& prefix)
 {
     const json whole = jsonFile("published/" + file);
     std::vector<json> found;
@@ -69,8 +69,8 @@ TEST_P(RunLengthTables, Agree)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, RunLengthTables, testing::ValuesIn(casesNamed("arl_tables.json", "arl-")),
-                         caseName);
+INSTANTIATE_TEST_SUITE_P(Published, RunLengthTables,
+                         testing::ValuesIn(runLengthCases("arl_tables.json", "arl-")), caseName);
 
 // The limit that gives a wanted run length lies within the file's tolerance when the run lengths on either
 // side of it, that far away, lie on either side of the wanted one.
@@ -85,12 +85,12 @@ TEST_P(RunLengthDesigns, LieWhereTheRunLengthPassesTheWantedOne)
 }
 
 INSTANTIATE_TEST_SUITE_P(Published, RunLengthDesigns,
-                         testing::ValuesIn(casesNamed("arl_tables.json", "design-")), caseName);
+                         testing::ValuesIn(runLengthCases("arl_tables.json", "design-")), caseName);
 
 // An EWMA that only knows the newest score is the chart of single scores; closed form, the file's 1e-9.
 TEST(HandbookShewhart, IsTheEwmaOfWeightOne)
 {
-    const json example = casesNamed("nist_handbook_examples.json", "nist-shewhart-arl").at(0);
+    const json example = runLengthCases("nist_handbook_examples.json", "nist-shewhart-arl").at(0);
     const double limit = example.at("data").at("limit_sigma");
     for (const json& row : example.at("expected").at("rows")) {
         const double expected = row.at("arl");

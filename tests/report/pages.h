@@ -24,6 +24,11 @@ inline QStringList textsOf(const PageFlow& flow)
     return texts;
 }
 
+inline QString wordsOf(const PageFlow& flow)
+{
+    return textsOf(flow).join(QLatin1Char(' '));
+}
+
 inline int timesIn(const QStringList& texts, const QString& text)
 {
     return static_cast<int>(texts.count(text));

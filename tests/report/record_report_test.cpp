@@ -47,11 +47,6 @@ RecordSummary manyOf(std::size_t couplings, std::size_t readings)
     return summary;
 }
 
-QString wordsOf(const PageFlow& flow)
-{
-    return textsOf(flow).join(QLatin1Char(' '));
-}
-
 } // namespace
 
 TEST(RecordReport, TellsEverythingOfTheRecord)

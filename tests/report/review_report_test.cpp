@@ -84,11 +84,6 @@ public:
     Day day = kBegins;
 };
 
-QString wordsOf(const PageFlow& flow)
-{
-    return textsOf(flow).join(QLatin1Char(' '));
-}
-
 void expectWhole(const PageFlow& flow)
 {
     expectWellPlaced(flow);

@@ -17,8 +17,7 @@ inline std::string caseName(const testing::TestParamInfo<nlohmann::json>& info)
 
 inline numbers::Interval intervalOf(const nlohmann::json& pair)
 {
-    constexpr double kInfinity = std::numeric_limits<double>::infinity();
-    return {boundOf(pair.at(0), -kInfinity), boundOf(pair.at(1), kInfinity)};
+    return {boundOf(pair.at(0), -numbers::kInfinity), boundOf(pair.at(1), numbers::kInfinity)};
 }
 
 inline std::vector<numbers::Interval> intervalsOf(const nlohmann::json& pairs)

@@ -8,7 +8,7 @@ namespace rig {
 
 namespace {
 
-constexpr int kGap = 14;
+constexpr int kColumnGap = 14;
 constexpr double kLeastColumn = 440; // at the usual text size
 
 int heightOf(const QWidget& panel, int width)
@@ -22,10 +22,10 @@ PanelColumns::PanelColumns(QWidget* parent) : QWidget{parent}
 {
     auto* layout = new QHBoxLayout{this};
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(kGap);
+    layout->setSpacing(kColumnGap);
     for (QVBoxLayout** column : {&m_left, &m_right}) {
         *column = new QVBoxLayout;
-        (*column)->setSpacing(kGap);
+        (*column)->setSpacing(kColumnGap);
         layout->addLayout(*column, 1);
     }
 }
@@ -51,23 +51,23 @@ void PanelColumns::resizeEvent(QResizeEvent* event)
 
 void PanelColumns::arrange()
 {
-    const bool isTwo = width() >= 2 * kLeastColumn * m_scale + kGap;
+    const bool isTwo = width() >= 2 * kLeastColumn * m_scale + kColumnGap;
     for (QVBoxLayout* column : {m_left, m_right})
         while (QLayoutItem* item = column->takeAt(0))
             delete item;
-    const int columnWidth = (width() - kGap) / 2;
+    const int columnWidth = (width() - kColumnGap) / 2;
     int left = 0;
     int right = 0;
     for (QWidget* panel : m_panels) {
         const bool isLeft = !isTwo || left <= right;
         (isLeft ? m_left : m_right)->addWidget(panel);
-        (isLeft ? left : right) += kGap + heightOf(*panel, columnWidth);
+        (isLeft ? left : right) += kColumnGap + heightOf(*panel, columnWidth);
     }
     m_left->addStretch(1);
     m_right->addStretch(1);
     auto* both = static_cast<QHBoxLayout*>(layout());
     both->setStretch(1, isTwo ? 1 : 0);
-    both->setSpacing(isTwo ? kGap : 0);
+    both->setSpacing(isTwo ? kColumnGap : 0);
 }
 
 } // namespace rig

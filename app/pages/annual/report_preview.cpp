@@ -17,7 +17,7 @@ namespace rig {
 
 namespace {
 
-constexpr double kZoomStep = 1.25;
+constexpr double kPreviewZoom = 1.25;
 
 } // namespace
 
@@ -62,8 +62,8 @@ void ReportPreview::addHead(QVBoxLayout* layout)
          std::initializer_list<QWidget*>{title, m_page, smaller, larger, fit, m_paper, save, back})
         row->addWidget(one);
     layout->addWidget(holder);
-    connect(smaller, &QPushButton::clicked, this, [this] { m_pages->zoomBy(1 / kZoomStep); });
-    connect(larger, &QPushButton::clicked, this, [this] { m_pages->zoomBy(kZoomStep); });
+    connect(smaller, &QPushButton::clicked, this, [this] { m_pages->zoomBy(1 / kPreviewZoom); });
+    connect(larger, &QPushButton::clicked, this, [this] { m_pages->zoomBy(kPreviewZoom); });
     connect(fit, &QPushButton::clicked, this, [this] { m_pages->fitWidth(); });
     connect(m_paper, &QComboBox::currentIndexChanged, this, [this] { lay(); });
     connect(save, &QPushButton::clicked, this, &ReportPreview::save);

@@ -47,7 +47,7 @@ std::optional<double> sortedBy(AnnualColumn column, const AnnualRow& row)
     return row.openQuestions;
 }
 
-QString textOf(AnnualColumn column, const AnnualRow& row)
+QString cellText(AnnualColumn column, const AnnualRow& row)
 {
     if (const AnnualFigure* figure = figureOf(column, row))
         return figure->figure.isEmpty() ? AnnualWords::spoken(column, figure->instead, {})
@@ -105,7 +105,7 @@ QVariant ReviewModel::data(const QModelIndex& index, int role) const
     switch (role) {
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
-        return textOf(column, row);
+        return cellText(column, row);
     case Qt::ToolTipRole:
         return column == AnnualColumn::Band ? PictureWords::bandBar(row.bar) : AnnualWords::meaningOf(column);
     default:

@@ -29,7 +29,7 @@ QString lackSentence(CloseLack lack)
     return QuestionWords::alreadyClosed();
 }
 
-void fill(ChoiceBox* box, const QString& prompt, const std::vector<Person>& persons)
+void fillPersons(ChoiceBox* box, const QString& prompt, const std::vector<Person>& persons)
 {
     const auto before = box->chosen<PersonId>();
     box->begin(prompt);
@@ -105,8 +105,8 @@ void CloseForm::addButtons(QVBoxLayout* layout)
 
 void CloseForm::setPersons(const std::vector<Person>& persons)
 {
-    fill(m_decidedBy, QuestionWords::choosePerson(), persons);
-    fill(m_enteredBy, QuestionWords::nobodyNamed(), persons);
+    fillPersons(m_decidedBy, QuestionWords::choosePerson(), persons);
+    fillPersons(m_enteredBy, QuestionWords::nobodyNamed(), persons);
 }
 
 void CloseForm::setEntry(const CloseEntry& entry)

@@ -8,7 +8,7 @@ namespace rig {
 
 namespace {
 
-QString placeOf(const QuestionRow& row)
+QString placeIn(const QuestionRow& row)
 {
     return QString::fromStdString(row.place);
 }
@@ -25,7 +25,7 @@ QStringList bandSentences(const QuestionRow& row)
         return {};
     const BandWithoutDoubted& band = *row.band;
     QStringList sentences{DoubtWords::bandNow(
-        placeOf(row), band.without, {band.doubted, gaugeOf(row), band.without.has_value(), band.with})};
+        placeIn(row), band.without, {band.doubted, gaugeOf(row), band.without.has_value(), band.with})};
     if (band.latest)
         sentences << DoubtWords::verdicts(band.judgedOtherwise)
                   << DoubtWords::verdict(Formats{}.interval(band.latest->interval),
@@ -69,7 +69,7 @@ QString kindSentence(const QuestionRow& row)
         return QuestionWords::swapped();
     case QuestionKind::GaugeQuarantined:
         if (row.inDoubt)
-            return QuestionWords::inDoubt(row.inDoubt->count, placeOf(row), Formats{}.day(row.inDoubt->from));
+            return QuestionWords::inDoubt(row.inDoubt->count, placeIn(row), Formats{}.day(row.inDoubt->from));
         break;
     case QuestionKind::OutsideReading:
     case QuestionKind::AnsweredNo:
@@ -99,7 +99,7 @@ Role shapeRoleOf(const QuestionRow& row)
 
 QString titleOf(const QuestionRow& row)
 {
-    return QuestionWords::asked(row.story.question.kind, placeOf(row));
+    return QuestionWords::asked(row.story.question.kind, placeIn(row));
 }
 
 QString stateOf(const QuestionRow& row)
@@ -151,18 +151,18 @@ QString consequenceOf(const QuestionRow& row)
     if (row.story.question.kind == QuestionKind::BandInDoubt)
         return DoubtWords::staysSo(gaugeOf(row));
     if (row.startsAgain)
-        return QuestionWords::willStartAgain(placeOf(row));
+        return QuestionWords::willStartAgain(placeIn(row));
     if (row.story.question.surface && row.ofOpenRecord)
-        return QuestionWords::willTryAgain(placeOf(row));
+        return QuestionWords::willTryAgain(placeIn(row));
     return {};
 }
 
 QString resultOf(const QuestionRow& row, const Closed& closed)
 {
     if (closed.startsAgain)
-        return QuestionWords::startedAgain(placeOf(row));
+        return QuestionWords::startedAgain(placeIn(row));
     if (row.story.question.surface && row.ofOpenRecord)
-        return QuestionWords::tryAgain(placeOf(row));
+        return QuestionWords::tryAgain(placeIn(row));
     return QuestionWords::closedNow();
 }
 

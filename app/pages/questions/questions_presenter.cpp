@@ -39,7 +39,7 @@ bool isAtTheJoint(const Question& question)
     return question.coupling && question.kind != QuestionKind::BandInDoubt;
 }
 
-std::optional<Answer> answerOf(const Question& question, const Result<RecordContent>& content)
+std::optional<Answer> answerIn(const Question& question, const Result<RecordContent>& content)
 {
     if (question.kind == QuestionKind::AnsweredNo)
         return Answer::No;
@@ -211,7 +211,7 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         QuestionRow row;
         row.story = story;
         row.place = placeOf(question, facts.couplings, facts.surfaces, facts.gauges);
-        row.answer = answerOf(question, question.record ? m_records.content(*question.record)
+        row.answer = answerIn(question, question.record ? m_records.content(*question.record)
                                                         : Result<RecordContent>{RecordContent{}});
         row.readings = readingsOf(question, facts);
         if (const Gauge* gauge = question.gauge ? facts.gauge(*question.gauge) : nullptr)

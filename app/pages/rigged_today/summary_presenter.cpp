@@ -42,7 +42,7 @@ Typed oneFigure(const Gauge* gauge, const std::string& figure)
     return std::get<GaugeReading>(outcome).interval;
 }
 
-const SummaryReading* findIn(const RecordSummary& summary, ReadingId id)
+const SummaryReading* readingIn(const RecordSummary& summary, ReadingId id)
 {
     for (const SummaryCoupling& coupling : summary.couplings)
         for (const SummaryReading& reading : coupling.readings)
@@ -108,7 +108,7 @@ Result<Typed> SummaryPresenter::intervalFrom(const SummaryReading& reading, cons
 
 Outcome SummaryPresenter::correct(const SummaryView& view, const CorrectionWanted& wanted)
 {
-    const SummaryReading* wrong = findIn(view.summary, wanted.reading);
+    const SummaryReading* wrong = readingIn(view.summary, wanted.reading);
     if (!wrong)
         return Problem{ProblemKind::NotFound, textOf(wanted.reading.bytes)};
     const AirframeId airframe = view.summary.airframe.id;

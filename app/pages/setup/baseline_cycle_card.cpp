@@ -19,7 +19,7 @@ namespace rig {
 
 namespace {
 
-QString textOf(const std::string& text)
+QString cycleText(const std::string& text)
 {
     return QString::fromStdString(text);
 }
@@ -166,9 +166,9 @@ void BaselineCycleCard::setLook(const Look& look)
 void BaselineCycleCard::display(const BaselineDayView& view, const BaselineSheet& sheet,
                                 const BaselineWork& work)
 {
-    m_title->setText(textOf(sheet.coupling.name));
-    const QString access = textOf(sheet.coupling.access);
-    const QString leaf = textOf(sheet.coupling.leafPlace);
+    m_title->setText(cycleText(sheet.coupling.name));
+    const QString access = cycleText(sheet.coupling.access);
+    const QString leaf = cycleText(sheet.coupling.leafPlace);
     sayIn(m_access,
           access.isEmpty() || leaf.isEmpty() ? access + leaf : access + QStringLiteral(" · ") + leaf);
     fillChoices(view, work);
@@ -182,7 +182,7 @@ void BaselineCycleCard::display(const BaselineDayView& view, const BaselineSheet
     else if (wrong)
         sayIn(m_notice,
               BaselineWords::correctNow(formats.interval(wrong->reading.interval),
-                                        formats.moment(wrong->reading.when), textOf(wrong->person)));
+                                        formats.moment(wrong->reading.when), cycleText(wrong->person)));
     else
         sayIn(m_notice, lack.isEmpty() ? stepOf(work) : lack);
     m_drop->setVisible(wrong);
@@ -197,11 +197,11 @@ void BaselineCycleCard::fillChoices(const BaselineDayView& view, const BaselineW
 {
     m_person->begin(BaselineWords::choosePerson());
     for (const Person& person : view.persons)
-        m_person->add(textOf(person.name), person.id);
+        m_person->add(cycleText(person.name), person.id);
     m_person->choose(work.person);
     m_gauge->begin(BaselineWords::chooseGauge());
     for (const BaselineGaugeRow& row : view.gauges) {
-        const QString name = textOf(row.gauge.name);
+        const QString name = cycleText(row.gauge.name);
         m_gauge->add(row.inDoubt ? BaselineWords::gaugeInDoubt(name) : name, row.gauge.id);
     }
     m_gauge->choose(work.gauge);

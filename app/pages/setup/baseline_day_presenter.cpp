@@ -53,7 +53,8 @@ std::optional<FrozenBy> frozenIn(const AirframeFacts& facts, FittingId fitting)
     return FrozenBy{facts.nameOf(newest->first), facts.nameOf(newest->second), newest->stamp.when};
 }
 
-BaselineReadingRow rowOf(const Reading& reading, const AirframeFacts& facts, std::span<const Reading> all)
+BaselineReadingRow readingRow(const Reading& reading, const AirframeFacts& facts,
+                              std::span<const Reading> all)
 {
     BaselineReadingRow row;
     row.reading = reading;
@@ -176,7 +177,7 @@ Result<BaselineSheet> BaselineDayPresenter::sheet(AirframeId airframe, CouplingI
     for (const Reading& reading : all) {
         if (reading.fitting != fitting->fitting.id || reading.purpose != Purpose::Baseline)
             continue;
-        BaselineReadingRow row = rowOf(reading, facts, all);
+        BaselineReadingRow row = readingRow(reading, facts, all);
         row.admitted = fitting->admitted.contains(reading.id) && !fitting->inDoubt.contains(reading.id);
         sheet.readings.push_back(std::move(row));
     }
@@ -208,7 +209,7 @@ Result<DemonstrationSheet> BaselineDayPresenter::demonstration(AirframeId airfra
     const std::vector<Reading> all = facts.readingsOf(coupling);
     for (const Reading& reading : all)
         if (reading.state == SeatState::PartSeated)
-            sheet.readings.push_back(rowOf(reading, facts, all));
+            sheet.readings.push_back(readingRow(reading, facts, all));
     const CouplingHistory history = historyIn(facts, coupling);
     sheet.partSeated = history.partSeated;
     const FittingHistory* fitting = history.on(today);

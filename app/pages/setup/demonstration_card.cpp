@@ -18,12 +18,12 @@ namespace rig {
 
 namespace {
 
-QString textOf(const std::string& text)
+QString cardText(const std::string& text)
 {
     return QString::fromStdString(text);
 }
 
-const BaselineGaugeRow* gaugeIn(const BaselineDayView& view, std::optional<GaugeId> id)
+const BaselineGaugeRow* gaugeShown(const BaselineDayView& view, std::optional<GaugeId> id)
 {
     for (const BaselineGaugeRow& row : view.gauges)
         if (row.gauge.id == id)
@@ -31,7 +31,8 @@ const BaselineGaugeRow* gaugeIn(const BaselineDayView& view, std::optional<Gauge
     return nullptr;
 }
 
-const BaselineReadingRow* rowIn(const DemonstrationSheet& sheet, const std::optional<Correction>& correction)
+const BaselineReadingRow* rowShown(const DemonstrationSheet& sheet,
+                                   const std::optional<Correction>& correction)
 {
     for (const BaselineReadingRow& row : sheet.readings)
         if (correction && row.reading.id == correction->of)
@@ -40,7 +41,7 @@ const BaselineReadingRow* rowIn(const DemonstrationSheet& sheet, const std::opti
 }
 
 // What still has to be done before a reading is taken; empty when nothing lacks.
-QString lackOf(const BaselineDayView& view, const DemonstrationSheet& sheet, const DemonstrationWork& work)
+QString lackIn(const BaselineDayView& view, const DemonstrationSheet& sheet, const DemonstrationWork& work)
 {
     if (!sheet.fitting)
         return BaselineWords::noFitting();
@@ -50,7 +51,7 @@ QString lackOf(const BaselineDayView& view, const DemonstrationSheet& sheet, con
         return DemonstrationWords::ownerFirst();
     if (!work.second || work.second == work.owner)
         return DemonstrationWords::secondFirst();
-    const BaselineGaugeRow* gauge = gaugeIn(view, work.gauge);
+    const BaselineGaugeRow* gauge = gaugeShown(view, work.gauge);
     if (!gauge)
         return BaselineWords::chooseGaugeFirst();
     return gauge->inDoubt ? DemonstrationWords::gaugeInDoubt() : QString{};
@@ -160,18 +161,18 @@ void DemonstrationCard::setLook(const Look& look)
 void DemonstrationCard::display(const BaselineDayView& view, const DemonstrationSheet& sheet,
                                 const DemonstrationWork& work)
 {
-    m_title->setText(textOf(sheet.coupling.name));
+    m_title->setText(cardText(sheet.coupling.name));
     m_rigged->setVisible(sheet.riggedToday);
     for (std::size_t i = 0; i < m_cautions.size(); ++i)
         m_cautions[i]->setChecked(work.cautions[i]);
     fillChoices(view, work);
-    const BaselineReadingRow* wrong = rowIn(sheet, work.correction);
+    const BaselineReadingRow* wrong = rowShown(sheet, work.correction);
     const Formats formats;
-    const QString lack = lackOf(view, sheet, work);
+    const QString lack = lackIn(view, sheet, work);
     if (wrong && lack.isEmpty())
         sayIn(m_notice,
               BaselineWords::correctNow(formats.interval(wrong->reading.interval),
-                                        formats.moment(wrong->reading.when), textOf(wrong->person)));
+                                        formats.moment(wrong->reading.when), cardText(wrong->person)));
     else
         sayIn(m_notice, lack.isEmpty() ? DemonstrationWords::readNow() : lack);
     m_drop->setVisible(wrong);
@@ -190,15 +191,15 @@ void DemonstrationCard::fillChoices(const BaselineDayView& view, const Demonstra
     m_owner->begin(BaselineWords::choosePerson());
     m_second->begin(BaselineWords::choosePerson());
     for (const Person& person : view.persons) {
-        m_owner->add(textOf(person.name), person.id);
+        m_owner->add(cardText(person.name), person.id);
         if (person.id != work.owner)
-            m_second->add(textOf(person.name), person.id);
+            m_second->add(cardText(person.name), person.id);
     }
     m_owner->choose(work.owner);
     m_second->choose(work.second);
     m_gauge->begin(BaselineWords::chooseGauge());
     for (const BaselineGaugeRow& row : view.gauges) {
-        const QString name = textOf(row.gauge.name);
+        const QString name = cardText(row.gauge.name);
         m_gauge->add(row.inDoubt ? BaselineWords::gaugeInDoubt(name) : name, row.gauge.id);
     }
     m_gauge->choose(work.gauge);
@@ -207,8 +208,8 @@ void DemonstrationCard::fillChoices(const BaselineDayView& view, const Demonstra
 void DemonstrationCard::showLeaves(const BaselineDayView& view, const DemonstrationSheet& sheet,
                                    const DemonstrationWork& work, bool open)
 {
-    const BaselineReadingRow* wrong = rowIn(sheet, work.correction);
-    const BaselineGaugeRow* gauge = gaugeIn(view, work.gauge);
+    const BaselineReadingRow* wrong = rowShown(sheet, work.correction);
+    const BaselineGaugeRow* gauge = gaugeShown(view, work.gauge);
     std::optional<Gap> centre;
     if (!sheet.partSeated.empty())
         centre = sheet.partSeated.back().enters;

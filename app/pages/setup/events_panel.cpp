@@ -18,7 +18,7 @@ namespace rig {
 
 namespace {
 
-RowText rowText(const EventRow& row)
+RowText eventRowText(const EventRow& row)
 {
     RowText text;
     text.title = SetUpWords::eventLine(Formats{}.day(row.event.day), SetUpWords::kind(row.event.kind),
@@ -109,7 +109,7 @@ void EventsPanel::display(const SetUpView& view)
     }
     std::vector<RowText> rows;
     for (const EventRow& row : view.events)
-        rows.push_back(rowText(row));
+        rows.push_back(eventRowText(row));
     m_rows->display(rows);
     m_none->setVisible(rows.empty());
 }

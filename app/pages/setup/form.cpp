@@ -2,6 +2,7 @@
 
 #include "app/pages/setup/day_edit.h"
 #include "app/pages/setup/panel_parts.h"
+#include "app/widgets/parts.h"
 #include "app/wording/setup_words.h"
 
 #include <QComboBox>
@@ -18,14 +19,6 @@
 namespace rig {
 
 namespace {
-
-QLabel* labelOf(const QString& text, const char* kind)
-{
-    auto* label = new QLabel{text};
-    label->setProperty("kind", kind);
-    label->setWordWrap(true);
-    return label;
-}
 
 QString withoutMnemonic(QString label)
 {

@@ -35,7 +35,7 @@ QString sizesOf(const GaugeSet& set)
                                  formats.gap(set.sizes().back()));
 }
 
-RowText rowText(const GaugeRow& row)
+RowText gaugeRowText(const GaugeRow& row)
 {
     const Formats formats;
     const QString name = QString::fromStdString(row.gauge.name);
@@ -133,7 +133,7 @@ void GaugesPanel::showRows()
 {
     std::vector<RowText> rows;
     for (const GaugeRow& row : m_gauges)
-        rows.push_back(rowText(row));
+        rows.push_back(gaugeRowText(row));
     m_rows->display(rows);
     m_none->setVisible(rows.empty());
     for (QPushButton* button : m_forChosen)

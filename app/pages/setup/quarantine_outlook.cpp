@@ -26,7 +26,7 @@ bool isOpen(const Question& question, const AirframeFacts& facts)
     });
 }
 
-std::string placeOf(const Question& question, const AirframeFacts& facts)
+std::string doubtedPlace(const Question& question, const AirframeFacts& facts)
 {
     if (question.coupling) {
         const auto found = std::ranges::find(facts.couplings, *question.coupling, &Coupling::id);
@@ -127,7 +127,7 @@ DoubtPreview QuarantineOutlook::preview(Day checked, Day from) const
             anythingToAsk = true;
             if (!isOpen(question, facts))
                 preview.questions.push_back(
-                    {facts.airframe.registration, question.kind, placeOf(question, facts)});
+                    {facts.airframe.registration, question.kind, doubtedPlace(question, facts)});
         }
     }
     preview.isOpenAlready = anythingToAsk && preview.questions.empty();

@@ -12,14 +12,14 @@ namespace rig {
 
 namespace {
 
-QString textOf(const std::string& text)
+QString entryText(const std::string& text)
 {
     return QString::fromStdString(text);
 }
 
 QString sizesText(const std::vector<Gap>& sizes, QChar decimalMark)
 {
-    return textOf(sizeListText(sizes, decimalMark == QLatin1Char(',') ? ',' : '.'));
+    return entryText(sizeListText(sizes, decimalMark == QLatin1Char(',') ? ',' : '.'));
 }
 
 // One size, without the semicolon that a list of one needs.
@@ -50,15 +50,15 @@ double distance(const PlanPlace& one, const PlanPlace& other)
 AirframeEntry entryOf(const Airframe& airframe)
 {
     AirframeEntry entry;
-    entry.registration = textOf(airframe.registration);
-    entry.type = textOf(airframe.type);
-    entry.serial = textOf(airframe.serial);
-    entry.jurisdiction = textOf(airframe.jurisdiction);
-    entry.manualReferences = textOf(airframe.manualReferences);
+    entry.registration = entryText(airframe.registration);
+    entry.type = entryText(airframe.type);
+    entry.serial = entryText(airframe.serial);
+    entry.jurisdiction = entryText(airframe.jurisdiction);
+    entry.manualReferences = entryText(airframe.manualReferences);
     if (airframe.annualDue)
-        entry.annualDue = textOf(dayText(*airframe.annualDue));
-    entry.callName = textOf(airframe.callName);
-    entry.callPhone = textOf(airframe.callPhone);
+        entry.annualDue = entryText(dayText(*airframe.annualDue));
+    entry.callName = entryText(airframe.callName);
+    entry.callPhone = entryText(airframe.callPhone);
     entry.riggingsBefore = QString::number(airframe.riggingsBefore);
     return entry;
 }
@@ -66,22 +66,22 @@ AirframeEntry entryOf(const Airframe& airframe)
 CouplingEntry entryOf(const Coupling& coupling)
 {
     CouplingEntry entry;
-    entry.name = textOf(coupling.name);
-    entry.circuit = textOf(coupling.circuit);
+    entry.name = entryText(coupling.name);
+    entry.circuit = entryText(coupling.circuit);
     entry.side = coupling.side;
-    entry.access = textOf(coupling.access);
+    entry.access = entryText(coupling.access);
     entry.layout = coupling.layout;
-    entry.leafPlace = textOf(coupling.leafPlace);
+    entry.leafPlace = entryText(coupling.leafPlace);
     entry.securing = coupling.securing;
     entry.spot = spotOf(coupling.place);
-    entry.note = textOf(coupling.note);
+    entry.note = entryText(coupling.note);
     return entry;
 }
 
 GaugeEntry entryOf(const Gauge& gauge, QChar decimalMark)
 {
     GaugeEntry entry;
-    entry.name = textOf(gauge.name);
+    entry.name = entryText(gauge.name);
     entry.kind = gauge.set.kind();
     if (entry.kind == GaugeKind::Taper)
         entry.resolution = sizeText(gauge.set.resolution(), decimalMark);
@@ -89,13 +89,13 @@ GaugeEntry entryOf(const Gauge& gauge, QChar decimalMark)
         entry.sizes = sizesText(gauge.set.sizes(), decimalMark);
     if (gauge.tolerance)
         entry.tolerance = sizeText(*gauge.tolerance, decimalMark);
-    entry.note = textOf(gauge.note);
+    entry.note = entryText(gauge.note);
     return entry;
 }
 
 PersonEntry entryOf(const Person& person)
 {
-    return {textOf(person.name), textOf(person.role), textOf(person.phone)};
+    return {entryText(person.name), entryText(person.role), entryText(person.phone)};
 }
 
 PlanPlace placeOf(PlanSpot spot)
@@ -126,7 +126,7 @@ GaugeEntry usualLeafSet(const std::vector<GaugeRow>& known, QChar decimalMark)
         const bool taken = std::ranges::any_of(
             known, [&name](const GaugeRow& row) { return comparable(row.gauge.name) == comparable(name); });
         if (!taken)
-            entry.name = textOf(name);
+            entry.name = entryText(name);
     }
     return entry;
 }

@@ -18,7 +18,7 @@ namespace rig {
 
 namespace {
 
-RowText rowText(const Surface& surface, int number)
+RowText surfaceRowText(const Surface& surface, int number)
 {
     const QString name = QString::fromStdString(surface.name);
     const QString reference = QString::fromStdString(surface.manualReference);
@@ -109,7 +109,7 @@ void SurfacesPanel::showRows()
     std::vector<RowText> rows;
     int number = 0;
     for (const Surface& surface : m_surfaces)
-        rows.push_back(rowText(surface, ++number));
+        rows.push_back(surfaceRowText(surface, ++number));
     m_rows->display(rows);
     m_none->setVisible(rows.empty());
     for (QPushButton* button : m_forChosen)

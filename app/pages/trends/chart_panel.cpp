@@ -22,7 +22,7 @@ namespace rig {
 
 namespace {
 
-QString bandSentences(const BandOrigin& origin)
+QString originText(const BandOrigin& origin)
 {
     if (origin.fittingNumber == 0)
         return TrendsPageWords::noFitting();
@@ -99,7 +99,7 @@ void ChartPanel::display(const CouplingTrend& trend, const AirframeReview& revie
 {
     const QString name = QString::fromStdString(trend.coupling.name);
     m_title->setText(name);
-    m_band->setText(bandSentences(trend.origin));
+    m_band->setText(originText(trend.origin));
     m_empty->setText(TrendsPageWords::noReadingsOf(name));
     m_chart->setSeries(trend.series, axis);
     m_stack->setCurrentWidget(trend.readings.empty() ? static_cast<QWidget*>(m_empty) : m_chart);

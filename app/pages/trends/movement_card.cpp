@@ -40,7 +40,7 @@ bool isOfMovement(Sign sign)
 }
 
 // What moved, gravest first; with nothing of that, that the numbers show none.
-QString titleOf(const CouplingReview& coupling)
+QString movementTitle(const CouplingReview& coupling)
 {
     QStringList moved;
     for (const Sign sign : coupling.signs)
@@ -72,7 +72,7 @@ MovementCard::MovementCard(QWidget* parent) : QFrame{parent}
 
 void MovementCard::display(const CouplingReview& coupling, const AirframeReview& review)
 {
-    m_title->setText(titleOf(coupling));
+    m_title->setText(movementTitle(coupling));
     QStringList figures;
     const bool stands = std::ranges::any_of(coupling.signs, isOfMovement);
     figures << ReviewWords::driftSentence(coupling) << ReviewWords::forecastSentence(coupling);

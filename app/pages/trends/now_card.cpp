@@ -2,6 +2,7 @@
 
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/verdict_card.h"
 #include "app/wording/trends_page_words.h"
 #include "app/wording/verdict_words.h"
 
@@ -12,22 +13,6 @@
 namespace rig {
 
 namespace {
-
-const char* rankOf(Verdict verdict)
-{
-    switch (verdict) {
-    case Verdict::Inside:
-        return "inside";
-    case Verdict::NearEdge:
-        return "near";
-    case Verdict::Outside:
-        return "outside";
-    case Verdict::NoBandYet:
-    case Verdict::CannotTell:
-        break;
-    }
-    return "unknown";
-}
 
 QString latestSentence(const CouplingTrend& trend)
 {

@@ -29,11 +29,6 @@ constexpr double kTableShare = 0.3;
 // A page lower than this leaves the chart its room and shows the table when asked.
 constexpr int kHeightForBoth = 860;
 
-bool isKey(const QKeyEvent& event, const QString& key)
-{
-    return event.modifiers() == Qt::NoModifier && event.text().compare(key, Qt::CaseInsensitive) == 0;
-}
-
 } // namespace
 
 TrendsPage::TrendsPage(const Records& records, const Clock& clock, QWidget* parent)

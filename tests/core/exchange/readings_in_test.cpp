@@ -7,7 +7,7 @@
 namespace rig::test {
 namespace {
 
-constexpr const char* kHeader =
+constexpr const char* kTableHead =
     "airframe,coupling,date,enters_mm,refuses_mm,gauge,person,state,note,repeat\n";
 
 class ImportedTable : public testing::Test
@@ -15,7 +15,7 @@ class ImportedTable : public testing::Test
 protected:
     Imported import(const std::string& rows)
     {
-        return must(importReadings(store.records(), store.clock(), kHeader + rows));
+        return must(importReadings(store.records(), store.clock(), kTableHead + rows));
     }
     std::vector<KeptReading> readings() { return must(store.records().readings(hangar.airframe)); }
     std::vector<RiggingRecord> records() { return must(store.records().riggingRecords(hangar.airframe)); }

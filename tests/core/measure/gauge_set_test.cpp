@@ -1,20 +1,13 @@
 #include "core/measure/gauge_set.h"
+#include "tests/support/leaves.h"
 
 #include <gtest/gtest.h>
 
 using namespace rig;
 using namespace rig::literals;
+using rig::tests::twentyLeaves;
 
 namespace {
-
-// The usual twenty leaves, 0.05 to 1.00 mm.
-GaugeSet twentyLeaves()
-{
-    std::vector<Gap> sizes;
-    for (int um = 50; um <= 1000; um += 50)
-        sizes.push_back(Gap::micrometres(um));
-    return {GaugeKind::Leaves, sizes};
-}
 
 GaugeReading readingOf(const GaugeOutcome& outcome)
 {

@@ -14,7 +14,7 @@ std::vector<AdmissionFinding> findingsOf(const std::vector<Interval>& readings)
     return admissionOf(intervalSetOf(readings));
 }
 
-std::vector<Interval> leafReadings(int count)
+std::vector<Interval> likeReadings(int count)
 {
     std::vector<Interval> readings;
     for (int i = 0; i < count; ++i)
@@ -33,7 +33,7 @@ AdmissionFlag flagOfLast(std::vector<Interval> readings, const Interval& last)
 
 TEST(Admission, FindsNothingAmongLikeReadings)
 {
-    const auto findings = findingsOf(leafReadings(10));
+    const auto findings = findingsOf(likeReadings(10));
     ASSERT_EQ(findings.size(), 2u);
     for (const AdmissionFinding& finding : findings)
         EXPECT_EQ(finding.flag, AdmissionFlag::None);
@@ -41,8 +41,8 @@ TEST(Admission, FindsNothingAmongLikeReadings)
 
 TEST(Admission, FindsAReadingFarFromTheOthers)
 {
-    EXPECT_EQ(flagOfLast(leafReadings(9), {0.8, 0.85}), AdmissionFlag::Outlier);
-    EXPECT_EQ(flagOfLast(leafReadings(9), {0.2, 0.25}), AdmissionFlag::Outlier);
+    EXPECT_EQ(flagOfLast(likeReadings(9), {0.8, 0.85}), AdmissionFlag::Outlier);
+    EXPECT_EQ(flagOfLast(likeReadings(9), {0.2, 0.25}), AdmissionFlag::Outlier);
 }
 
 TEST(Admission, ComesByWayOfStragglerAsAReadingMovesAway)
@@ -50,7 +50,7 @@ TEST(Admission, ComesByWayOfStragglerAsAReadingMovesAway)
     AdmissionFlag before = AdmissionFlag::None;
     bool sawStraggler = false;
     for (double lower = 0.5; lower < 0.9; lower += 0.005) {
-        const AdmissionFlag flag = flagOfLast(leafReadings(9), {lower, lower + 0.05});
+        const AdmissionFlag flag = flagOfLast(likeReadings(9), {lower, lower + 0.05});
         EXPECT_GE(flag, before) << lower; // the enumerators rise from None to Outlier
         sawStraggler = sawStraggler || flag == AdmissionFlag::Straggler;
         before = flag;
@@ -61,7 +61,7 @@ TEST(Admission, ComesByWayOfStragglerAsAReadingMovesAway)
 
 TEST(Admission, LetsTwoEqualStrangersHideEachOther)
 {
-    std::vector<Interval> readings = leafReadings(5);
+    std::vector<Interval> readings = likeReadings(5);
     readings.insert(readings.end(), 2, {0.8, 0.85});
     for (const AdmissionFinding& finding : findingsOf(readings))
         EXPECT_EQ(finding.flag, AdmissionFlag::None);

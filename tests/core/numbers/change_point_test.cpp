@@ -2,32 +2,26 @@
 // tests/reference.
 
 #include "core/numbers/change_point.h"
+#include "tests/support/odd_numbers.h"
 
 #include <algorithm>
 #include <cmath>
 #include <gtest/gtest.h>
-#include <limits>
 #include <random>
 #include <vector>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-
-using Readings = std::vector<Interval>;
-
-double uniform(std::mt19937& random)
-{
-    return static_cast<double>(random()) / 4294967296.0;
-}
+using Intervals = std::vector<Interval>;
 
 // Leaf readings of a gap of 0.5 mm that is `step` wider after the first `before`, and scatters by `sigma`.
-Readings leafReadings(int before, int after, double step, double sigma, unsigned seed = 8)
+Intervals steppedReadings(int before, int after, double step, double sigma, unsigned seed = 8)
 {
     std::mt19937 random{seed};
-    Readings readings;
+    Intervals readings;
     for (int i = 0; i < before + after; ++i) {
         const double around = uniform(random) + uniform(random) + uniform(random) + uniform(random) - 2;
         const double gap = 0.5 + (i < before ? 0 : step) + 1.73 * sigma * around;
@@ -37,7 +31,7 @@ Readings leafReadings(int before, int after, double step, double sigma, unsigned
     return readings;
 }
 
-Readings together(Readings first, const Readings& second)
+Intervals together(Intervals first, const Intervals& second)
 {
     first.insert(first.end(), second.begin(), second.end());
     return first;
@@ -49,22 +43,22 @@ TEST(ChangePoint, RefusesTooFewReadingsAndWrongSettings)
 {
     const Interval leaf{0.5, 0.55};
     EXPECT_FALSE(changePointOf({}));
-    EXPECT_FALSE(changePointOf(Readings(7, leaf)));
-    EXPECT_TRUE(changePointOf(Readings(8, leaf)));
-    EXPECT_FALSE(changePointOf(together(Readings(7, leaf), {{-kInfinity, kInfinity}})));
-    EXPECT_FALSE(changePointOf(Readings(9, {0.5, kInfinity})));
-    EXPECT_FALSE(changePointOf(Readings(9, {-kInfinity, 0.5})));
-    EXPECT_FALSE(changePointOf(together(Readings(9, leaf), {{0.6, 0.5}})));
-    EXPECT_FALSE(changePointOf(together(Readings(9, leaf), {{0.6, std::nan("")}})));
-    EXPECT_FALSE(changePointOf(Readings(8, leaf), {.minSegment = 5, .sigmaFloor = {}}));
-    EXPECT_FALSE(changePointOf(Readings(8, leaf), {.minSegment = 1, .sigmaFloor = {}}));
-    EXPECT_FALSE(changePointOf(Readings(8, leaf), {.sigmaFloor = -1}));
-    EXPECT_FALSE(changePointOf(Readings(8, {0.5, 0.5}), {.sigmaFloor = 0})) << "no scatter and no floor";
+    EXPECT_FALSE(changePointOf(Intervals(7, leaf)));
+    EXPECT_TRUE(changePointOf(Intervals(8, leaf)));
+    EXPECT_FALSE(changePointOf(together(Intervals(7, leaf), {{-kInfinity, kInfinity}})));
+    EXPECT_FALSE(changePointOf(Intervals(9, {0.5, kInfinity})));
+    EXPECT_FALSE(changePointOf(Intervals(9, {-kInfinity, 0.5})));
+    EXPECT_FALSE(changePointOf(together(Intervals(9, leaf), {{0.6, 0.5}})));
+    EXPECT_FALSE(changePointOf(together(Intervals(9, leaf), {{0.6, std::nan("")}})));
+    EXPECT_FALSE(changePointOf(Intervals(8, leaf), {.minSegment = 5, .sigmaFloor = {}}));
+    EXPECT_FALSE(changePointOf(Intervals(8, leaf), {.minSegment = 1, .sigmaFloor = {}}));
+    EXPECT_FALSE(changePointOf(Intervals(8, leaf), {.sigmaFloor = -1}));
+    EXPECT_FALSE(changePointOf(Intervals(8, {0.5, 0.5}), {.sigmaFloor = 0})) << "no scatter and no floor";
 }
 
 TEST(ChangePoint, FindsNoneWhereAllReadingsAreOneStep)
 {
-    const auto change = changePointOf(Readings(20, {0.5, 0.55}));
+    const auto change = changePointOf(Intervals(20, {0.5, 0.55}));
     ASSERT_TRUE(change);
     EXPECT_NEAR(change->likelihoodRatio, 0, 1e-9);
     EXPECT_EQ(change->p, 1);
@@ -75,7 +69,7 @@ TEST(ChangePoint, FindsNoneWhereAllReadingsAreOneStep)
 
 TEST(ChangePoint, FindsAStepOfTheMean)
 {
-    const Readings readings = leafReadings(14, 11, 0.12, 0.02);
+    const Intervals readings = steppedReadings(14, 11, 0.12, 0.02);
     const auto change = changePointOf(readings);
     ASSERT_TRUE(change);
     EXPECT_EQ(change->splitAfter, 14);
@@ -89,10 +83,10 @@ TEST(ChangePoint, FindsAStepOfTheMean)
 
 TEST(ChangePoint, LooksTheSameFromBothEndsAndUpsideDown)
 {
-    const Readings readings = leafReadings(9, 16, 0.1, 0.02);
+    const Intervals readings = steppedReadings(9, 16, 0.1, 0.02);
     const auto change = changePointOf(readings);
-    const auto backwards = changePointOf(Readings{readings.rbegin(), readings.rend()});
-    Readings mirrored = readings;
+    const auto backwards = changePointOf(Intervals{readings.rbegin(), readings.rend()});
+    Intervals mirrored = readings;
     for (Interval& reading : mirrored)
         reading = {1 - reading.upper, 1 - reading.lower};
     const auto upsideDown = changePointOf(mirrored);
@@ -106,10 +100,10 @@ TEST(ChangePoint, LooksTheSameFromBothEndsAndUpsideDown)
 
 TEST(ChangePoint, FollowsShiftAndScale)
 {
-    const Readings readings = leafReadings(9, 16, 0.1, 0.02);
+    const Intervals readings = steppedReadings(9, 16, 0.1, 0.02);
     const auto change = changePointOf(readings, {.sigmaFloor = 0.0125});
     for (const double scale : {1e-6, 25.4, 1e6}) {
-        Readings moved = readings;
+        Intervals moved = readings;
         for (Interval& reading : moved)
             reading = {scale * (reading.lower - 0.4), scale * (reading.upper - 0.4)};
         const auto after = changePointOf(moved, {.sigmaFloor = scale * 0.0125});
@@ -142,7 +136,7 @@ TEST(ChangePoint, IsTheLargestTwoSampleTOnExactReadings)
         largest = std::max(largest, 30 * std::log(squaresOf(0, 30) / within));
         t = std::max(t, std::sqrt(28 * (squaresOf(0, 30) / within - 1)));
     }
-    Readings readings;
+    Intervals readings;
     for (const double value : values)
         readings.push_back({value, value});
     const auto change = changePointOf(readings, {.sigmaFloor = 0});
@@ -154,7 +148,7 @@ TEST(ChangePoint, IsTheLargestTwoSampleTOnExactReadings)
 TEST(ChangePoint, CountsSplitsAmongTheReadingsGiven)
 {
     const Interval nothing{-kInfinity, kInfinity};
-    Readings readings = leafReadings(10, 10, 0.15, 0.01);
+    Intervals readings = steppedReadings(10, 10, 0.15, 0.01);
     const auto plain = changePointOf(readings);
     readings.insert(readings.begin(), 2, nothing);
     readings.insert(readings.begin() + 15, nothing);
@@ -169,7 +163,7 @@ TEST(ChangePoint, CountsSplitsAmongTheReadingsGiven)
 
 TEST(ChangePoint, SeesAGapThatOutgrewTheThickestLeaf)
 {
-    const auto change = changePointOf(together(Readings(12, {0.5, 0.55}), Readings(5, {0.8, kInfinity})));
+    const auto change = changePointOf(together(Intervals(12, {0.5, 0.55}), Intervals(5, {0.8, kInfinity})));
     ASSERT_TRUE(change);
     EXPECT_EQ(change->splitAfter, 12);
     EXPECT_LT(change->p, 1e-4);
@@ -179,10 +173,10 @@ TEST(ChangePoint, SeesAGapThatOutgrewTheThickestLeaf)
 TEST(ChangePoint, SeesReadingsThatAreOpenUpwardsAndThenDownwards)
 {
     const auto change =
-        changePointOf(together(Readings(6, {0.5, kInfinity}), Readings(6, {-kInfinity, 0.3})));
+        changePointOf(together(Intervals(6, {0.5, kInfinity}), Intervals(6, {-kInfinity, 0.3})));
     EXPECT_FALSE(change) << "one mean alone has no maximum: sigma grows without end";
     const auto mixed = changePointOf(
-        together(together(Readings(6, {0.5, kInfinity}), {{0.3, 0.35}}), Readings(6, {-kInfinity, 0.3})));
+        together(together(Intervals(6, {0.5, kInfinity}), {{0.3, 0.35}}), Intervals(6, {-kInfinity, 0.3})));
     ASSERT_TRUE(mixed);
     EXPECT_GE(mixed->splitAfter, 6);
     EXPECT_LE(mixed->splitAfter, 7);
@@ -192,7 +186,7 @@ TEST(ChangePoint, SeldomFindsAStepWhereThereIsNone)
 {
     int found = 0;
     for (unsigned seed = 0; seed < 200; ++seed) {
-        const auto change = changePointOf(leafReadings(20, 0, 0, 0.03, seed));
+        const auto change = changePointOf(steppedReadings(20, 0, 0, 0.03, seed));
         ASSERT_TRUE(change) << seed;
         found += change->p < 0.05 ? 1 : 0;
     }
@@ -201,7 +195,7 @@ TEST(ChangePoint, SeldomFindsAStepWhereThereIsNone)
 
 TEST(ChangePoint, TakesTwoThousandReadings)
 {
-    const auto change = changePointOf(leafReadings(1200, 800, 0.02, 0.03));
+    const auto change = changePointOf(steppedReadings(1200, 800, 0.02, 0.03));
     ASSERT_TRUE(change);
     EXPECT_NEAR(change->splitAfter, 1200, 40);
     EXPECT_LT(change->p, 1e-6);
@@ -218,7 +212,7 @@ TEST(ChangePoint, GivesFiniteFiguresOrNoneForAnyFiniteReadings)
             return i % 3 == 0 ? (uniform(random) - 0.5) * std::pow(10.0, 60 * uniform(random) - 30)
                               : std::floor(6 * uniform(random)) * 0.05;
         };
-        Readings readings;
+        Intervals readings;
         for (std::size_t k = 0; k < 8 + random() % 8; ++k) {
             const double a = value();
             const double b = random() % 3 == 0 ? a : value();

@@ -1,9 +1,11 @@
 #include "core/numbers/cholesky.h"
+#include "core/numbers/interval.h"
+#include "tests/support/odd_numbers.h"
 
 #include <gtest/gtest.h>
-#include <limits>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 TEST(Cholesky, SolvesByHand)
 {
@@ -20,8 +22,6 @@ TEST(Cholesky, SolvesByHand)
 
 TEST(Cholesky, RefusesWhatIsNotPositiveDefinite)
 {
-    constexpr double kInfinity = std::numeric_limits<double>::infinity();
-    constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
     EXPECT_FALSE(choleskyOf({{{1, 0, 0}, {0, 0, 0}, {0, 0, 1}}}));
     EXPECT_FALSE(choleskyOf({{{1, 0, 0}, {0, -1, 0}, {0, 0, 1}}}));
     EXPECT_FALSE(choleskyOf({{{1, 1, 0}, {1, 1, 0}, {0, 0, 1}}}));

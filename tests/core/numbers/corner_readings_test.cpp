@@ -6,14 +6,11 @@
 
 #include <cmath>
 #include <gtest/gtest.h>
-#include <limits>
 #include <vector>
 
 using namespace rig::numbers;
 
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 IntervalPosterior posteriorOf(const std::vector<Interval>& readings)
 {

@@ -1,15 +1,16 @@
 #include "core/numbers/deflection.h"
+#include "tests/support/odd_numbers.h"
 
 #include <gtest/gtest.h>
 #include <limits>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
 
 constexpr Travel kKinds[] = {Travel::StraightLine, Travel::Perpendicular, Travel::Arc};
 constexpr double kHuge = std::numeric_limits<double>::max();
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
 } // namespace
 
@@ -26,7 +27,7 @@ TEST(Deflection, ComesBackFromTravelToTheAngleItWas)
 TEST(Deflection, IsNotKnownWithoutADistanceFromTheHinge)
 {
     for (const Travel kind : kKinds)
-        for (const double radius : {0.0, -120.0, kNaN}) {
+        for (const double radius : {0.0, -120.0, kNotANumber}) {
             EXPECT_FALSE(degreesOf(10, radius, kind));
             EXPECT_FALSE(travelOf(10, radius, kind));
         }
@@ -44,8 +45,8 @@ TEST(Deflection, IsNotKnownWhereTheWayDoesNotTellTheAngle)
 TEST(Deflection, IsNeverInfiniteOrNaN)
 {
     for (const Travel kind : kKinds) {
-        EXPECT_FALSE(degreesOf(kNaN, 120, kind));
-        EXPECT_FALSE(travelOf(kNaN, 120, kind));
+        EXPECT_FALSE(degreesOf(kNotANumber, 120, kind));
+        EXPECT_FALSE(travelOf(kNotANumber, 120, kind));
         EXPECT_FALSE(degreesOf(kHuge, 1e-300, kind));
     }
     EXPECT_FALSE(travelOf(170, kHuge, Travel::StraightLine));

@@ -1,4 +1,5 @@
 #include "core/numbers/distributions.h"
+#include "core/numbers/interval.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -6,12 +7,6 @@
 #include <numbers>
 
 using namespace rig::numbers;
-
-namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-
-} // namespace
 
 // Expected values: the complementary error function in 40-digit arithmetic, rounded to 18 digits.
 TEST(NormalLogarithm, StaysAccurateFarBelowTheSmallestDouble)

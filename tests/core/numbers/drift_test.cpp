@@ -1,4 +1,5 @@
 #include "core/numbers/drift.h"
+#include "tests/support/odd_numbers.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -6,11 +7,9 @@
 #include <vector>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
 
 std::vector<double> steadyThenShifted(std::size_t steady, std::size_t shifted, double shift)
 {
@@ -19,7 +18,7 @@ std::vector<double> steadyThenShifted(std::size_t steady, std::size_t shifted, d
     return scores;
 }
 
-std::vector<Interval> leafReadings(int count)
+std::vector<Interval> alternatingLeaves(int count)
 {
     std::vector<Interval> readings;
     for (int i = 0; i < count; ++i)
@@ -168,8 +167,8 @@ TEST(Chart, OfNothingIsEmpty)
 
 TEST(Drift, IsFoundInLeafReadingsThatMoveOneLeafUp)
 {
-    const auto baseline = IntervalPosterior::of(intervalSetOf(leafReadings(10)));
-    std::vector<Interval> later = leafReadings(6);
+    const auto baseline = IntervalPosterior::of(intervalSetOf(alternatingLeaves(10)));
+    std::vector<Interval> later = alternatingLeaves(6);
     later.resize(26, {0.6, 0.65});
     const auto drift = driftOf(*baseline, later);
     ASSERT_TRUE(drift);
@@ -181,7 +180,7 @@ TEST(Drift, IsFoundInLeafReadingsThatMoveOneLeafUp)
 
 TEST(Drift, TakesAReadingThatSaysNothingAsNoEvidence)
 {
-    const auto baseline = IntervalPosterior::of(intervalSetOf(leafReadings(10)));
+    const auto baseline = IntervalPosterior::of(intervalSetOf(alternatingLeaves(10)));
     const auto drift = driftOf(*baseline, std::vector<Interval>{{-kInfinity, kInfinity}});
     ASSERT_TRUE(drift);
     EXPECT_NEAR(drift->scores[0], 0, 1e-12);
@@ -189,10 +188,10 @@ TEST(Drift, TakesAReadingThatSaysNothingAsNoEvidence)
 
 TEST(Drift, HasNoChartForAThinBaselineOrAnImpossibleReading)
 {
-    const auto thin = IntervalPosterior::of(intervalSetOf(leafReadings(4)));
-    EXPECT_FALSE(driftOf(*thin, leafReadings(3)));
-    const auto baseline = IntervalPosterior::of(intervalSetOf(leafReadings(5)));
-    EXPECT_TRUE(driftOf(*baseline, leafReadings(3)));
+    const auto thin = IntervalPosterior::of(intervalSetOf(alternatingLeaves(4)));
+    EXPECT_FALSE(driftOf(*thin, alternatingLeaves(3)));
+    const auto baseline = IntervalPosterior::of(intervalSetOf(alternatingLeaves(5)));
+    EXPECT_TRUE(driftOf(*baseline, alternatingLeaves(3)));
     EXPECT_TRUE(driftOf(*baseline, {}));
     EXPECT_FALSE(driftOf(*baseline, std::vector<Interval>{{0.6, 0.5}}));
     EXPECT_FALSE(driftOf(*baseline, std::vector<Interval>{{kNotANumber, 0.5}}));
@@ -200,7 +199,7 @@ TEST(Drift, HasNoChartForAThinBaselineOrAnImpossibleReading)
 
 TEST(SequentialDrift, BeginsWithTheThirdReading)
 {
-    const std::vector<Interval> readings = leafReadings(8);
+    const std::vector<Interval> readings = alternatingLeaves(8);
     const std::span all{readings};
     EXPECT_FALSE(sequentialDriftOf(all.first(1), all.subspan(1)));
     const auto drift = sequentialDriftOf(all.first(2), all.subspan(2));
@@ -211,7 +210,7 @@ TEST(SequentialDrift, BeginsWithTheThirdReading)
 
 TEST(SequentialDrift, ScoresEachReadingAgainstAllBeforeIt)
 {
-    const std::vector<Interval> readings = leafReadings(8);
+    const std::vector<Interval> readings = alternatingLeaves(8);
     const std::span all{readings};
     const auto whole = sequentialDriftOf(all.first(5), all.subspan(5));
     ASSERT_TRUE(whole);
@@ -225,9 +224,9 @@ TEST(SequentialDrift, ScoresEachReadingAgainstAllBeforeIt)
 TEST(SequentialDrift, RefusesWhatHasNoPosterior)
 {
     const std::vector<Interval> open(4, {2, kInfinity});
-    EXPECT_FALSE(sequentialDriftOf(open, leafReadings(2)));
-    EXPECT_FALSE(sequentialDriftOf(leafReadings(4), std::vector<Interval>{{0.6, 0.5}}));
+    EXPECT_FALSE(sequentialDriftOf(open, alternatingLeaves(2)));
+    EXPECT_FALSE(sequentialDriftOf(alternatingLeaves(4), std::vector<Interval>{{0.6, 0.5}}));
     SigmaPrior impossible;
     impossible.sMin = -1;
-    EXPECT_FALSE(sequentialDriftOf(leafReadings(4), leafReadings(2), impossible));
+    EXPECT_FALSE(sequentialDriftOf(alternatingLeaves(4), alternatingLeaves(2), impossible));
 }

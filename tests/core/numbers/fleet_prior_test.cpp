@@ -11,8 +11,6 @@ using namespace rig::numbers;
 
 namespace {
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-
 // Ten exact readings around `mean` that lie like a normal sample of this standard deviation.
 IntervalSet scattering(double sigma, double mean)
 {
@@ -33,7 +31,7 @@ std::vector<IntervalSet> fleetScattering(std::size_t couplings, double sigma)
 }
 
 // Leaf readings, 0.05 mm apart, of such a sample.
-IntervalSet leafReadings(int count, double sigma)
+IntervalSet leafSample(int count, double sigma)
 {
     std::vector<Interval> readings;
     for (int i = 0; i < count; ++i) {
@@ -120,7 +118,7 @@ TEST(FleetPrior, AddsUpTheEvidenceOfItsCouplings)
     for (const int readings : {1, 3, 10, 28, 100, 1000}) {
         std::vector<IntervalSet> fleet;
         for (const double sigma : {0.011, 0.02, 0.034, 0.06})
-            fleet.push_back(leafReadings(readings, sigma));
+            fleet.push_back(leafSample(readings, sigma));
         const auto prior = fleetPriorOf(fleet);
         ASSERT_TRUE(prior);
         EXPECT_NEAR(prior->logMarginal, evidenceOf(fleet, prior->nu0, prior->s0), 1e-6) << readings;
@@ -131,7 +129,7 @@ TEST(FleetPrior, HasTheLargestEvidence)
 {
     std::vector<IntervalSet> fleet;
     for (int i = 0; i < 10; ++i)
-        fleet.push_back(leafReadings(12, 0.02 * std::pow(1.18, i)));
+        fleet.push_back(leafSample(12, 0.02 * std::pow(1.18, i)));
     const auto prior = fleetPriorOf(fleet);
     ASSERT_TRUE(prior);
     EXPECT_FALSE(prior->atLowerBound || prior->atUpperBound);

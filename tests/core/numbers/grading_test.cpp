@@ -1,14 +1,11 @@
 #include "core/numbers/grading.h"
 
 #include <gtest/gtest.h>
-#include <limits>
 #include <vector>
 
 using namespace rig::numbers;
 
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 IntervalPosterior tenLeafReadings()
 {

@@ -5,13 +5,10 @@
 
 #include <cmath>
 #include <gtest/gtest.h>
-#include <limits>
 
 using namespace rig::numbers;
 
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 void expectClose(double actual, double expected, double relative)
 {

@@ -7,14 +7,11 @@
 
 #include <cmath>
 #include <gtest/gtest.h>
-#include <limits>
 #include <vector>
 
 using namespace rig::numbers;
 
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 std::vector<double> figuresOf(const IntervalPosterior& posterior)
 {

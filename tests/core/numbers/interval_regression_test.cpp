@@ -3,36 +3,35 @@
 
 #include "core/numbers/distributions.h"
 #include "core/numbers/interval_regression.h"
+#include "tests/support/odd_numbers.h"
 
 #include <algorithm>
 #include <cmath>
 #include <gtest/gtest.h>
-#include <limits>
 #include <random>
 #include <vector>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
 constexpr double kFloor = 0.0125;
 
-using Readings = std::vector<RegressionReading>;
+using LineReadings = std::vector<RegressionReading>;
 
-std::optional<IntervalFit> lineThrough(const Readings& readings, double floor = kFloor)
+std::optional<IntervalFit> lineThrough(const LineReadings& readings, double floor = kFloor)
 {
     return intervalFitOf(readings, Predictor::Line, floor);
 }
 
-std::optional<IntervalFit> levelOf(const Readings& readings, double floor = kFloor)
+std::optional<IntervalFit> levelOf(const LineReadings& readings, double floor = kFloor)
 {
     return intervalFitOf(readings, Predictor::Level, floor);
 }
 
 // ln likelihood written out, for readings near the line.
-double logLikelihoodAt(const Readings& readings, double level, double slope, double sigma)
+double logLikelihoodAt(const LineReadings& readings, double level, double slope, double sigma)
 {
     double sum = 0;
     for (const auto& [x, interval, count] : readings) {
@@ -45,7 +44,7 @@ double logLikelihoodAt(const Readings& readings, double level, double slope, dou
 }
 
 // Leaf readings of a slowly widening gap, one of them open.
-Readings leafReadings()
+LineReadings wideningReadings()
 {
     return {{-3, {0.45, 0.5}, 2}, {-2, {0.4, 0.45}},     {-1, {0.5, 0.55}},
             {0, {0.45, 0.5}},     {1, {0.55, 0.6}},      {2, {0.5, 0.55}, 3},
@@ -57,7 +56,7 @@ Readings leafReadings()
 TEST(IntervalRegression, IsOrdinaryLeastSquaresOnExactReadings)
 {
     // By hand: means 2 and 4, sums of products 12 and of squares 10.
-    const Readings readings{{0, {1, 1}}, {1, {3, 3}}, {2, {5, 5}}, {3, {5, 5}}, {4, {6, 6}}};
+    const LineReadings readings{{0, {1, 1}}, {1, {3, 3}}, {2, {5, 5}}, {3, {5, 5}}, {4, {6, 6}}};
     const auto fit = lineThrough(readings, 0);
     ASSERT_TRUE(fit);
     EXPECT_NEAR(fit->slope, 12.0 / 10, 1e-12);
@@ -84,7 +83,7 @@ TEST(IntervalRegression, GivesTheMeanAndDeviationForALevelAlone)
 
 TEST(IntervalRegression, FindsNothingHigherAroundItsMaximum)
 {
-    const Readings readings = leafReadings();
+    const LineReadings readings = wideningReadings();
     const auto fit = lineThrough(readings);
     ASSERT_TRUE(fit);
     EXPECT_FALSE(fit->isFloored);
@@ -103,7 +102,7 @@ TEST(IntervalRegression, FindsNothingHigherAroundItsMaximum)
 TEST(IntervalRegression, HasTheCovarianceOfTheCurvatureAtItsMaximum)
 {
     // Variance of the level with slope and sigma free: -1 over the curvature of the profile likelihood.
-    const Readings readings = leafReadings();
+    const LineReadings readings = wideningReadings();
     const auto fit = lineThrough(readings);
     ASSERT_TRUE(fit);
     const auto profileAt = [&](double level) {
@@ -147,7 +146,7 @@ TEST(IntervalRegression, HoldsSigmaAtTheFloorWhenTwoStepsLieOnALine)
 
 TEST(IntervalRegression, IsFlooredJustWhereTheFloorPassesTheFreeSigma)
 {
-    const Readings readings = leafReadings();
+    const LineReadings readings = wideningReadings();
     const auto free = lineThrough(readings, 0.001);
     ASSERT_TRUE(free);
     ASSERT_FALSE(free->isFloored);
@@ -168,7 +167,7 @@ TEST(IntervalRegression, IsFlooredJustWhereTheFloorPassesTheFreeSigma)
 
 TEST(IntervalRegression, DoesNotDependOnWhereItBegins)
 {
-    const auto fit = lineThrough(leafReadings());
+    const auto fit = lineThrough(wideningReadings());
     ASSERT_TRUE(fit);
     for (const double level : {-5.0, 0.2, 0.5, 40.0})
         for (const double sigma : {kFloor, 0.02, 0.5, 30.0}) {
@@ -176,7 +175,7 @@ TEST(IntervalRegression, DoesNotDependOnWhereItBegins)
             start.level = level;
             start.slope = 3;
             start.sigma = sigma;
-            const auto again = intervalFitOf(leafReadings(), Predictor::Line, kFloor, start);
+            const auto again = intervalFitOf(wideningReadings(), Predictor::Line, kFloor, start);
             ASSERT_TRUE(again) << level << ' ' << sigma;
             EXPECT_NEAR(again->level, fit->level, 1e-9);
             EXPECT_NEAR(again->slope, fit->slope, 1e-9);
@@ -186,7 +185,7 @@ TEST(IntervalRegression, DoesNotDependOnWhereItBegins)
 
 TEST(IntervalRegression, DropsReadingsOpenBothWays)
 {
-    Readings readings = leafReadings();
+    LineReadings readings = wideningReadings();
     const auto before = lineThrough(readings);
     readings.push_back({100, {-kInfinity, kInfinity}});
     const auto after = lineThrough(readings);
@@ -199,7 +198,7 @@ TEST(IntervalRegression, RefusesWhatHasNoMaximum)
     struct Refused
     {
         const char* why;
-        Readings readings;
+        LineReadings readings;
     };
     const Refused table[] = {
         {"nothing", {}},
@@ -221,8 +220,8 @@ TEST(IntervalRegression, RefusesWhatHasNoMaximum)
     };
     for (const Refused& refused : table)
         EXPECT_FALSE(lineThrough(refused.readings)) << refused.why;
-    EXPECT_FALSE(lineThrough(leafReadings(), -0.1)) << "negative floor";
-    EXPECT_FALSE(lineThrough(leafReadings(), kNotANumber)) << "floor that is no number";
+    EXPECT_FALSE(lineThrough(wideningReadings(), -0.1)) << "negative floor";
+    EXPECT_FALSE(lineThrough(wideningReadings(), kNotANumber)) << "floor that is no number";
     EXPECT_FALSE(lineThrough({{0, {1, 1}}, {1, {2, 2}}, {2, {3, 3}}}, 0)) << "no scatter and no floor";
     EXPECT_FALSE(levelOf({{0, {1, 1}, 8}}, 0)) << "equal values and no floor";
 }
@@ -244,11 +243,11 @@ TEST(IntervalRegression, FollowsShiftAndScaleOfReadings)
 {
     for (const double scale : {1e-9, 1e-3, 1.0, 25.4, 1e9}) {
         for (const double shift : {0.0, 1.0, -3.0}) {
-            Readings moved = leafReadings();
+            LineReadings moved = wideningReadings();
             for (RegressionReading& reading : moved)
                 reading.interval = {scale * (reading.interval.lower + shift),
                                     scale * (reading.interval.upper + shift)};
-            const auto fit = lineThrough(leafReadings());
+            const auto fit = lineThrough(wideningReadings());
             const auto after = lineThrough(moved, scale * kFloor);
             ASSERT_TRUE(fit && after) << scale;
             EXPECT_NEAR(after->level / scale, fit->level + shift, 1e-9);
@@ -262,7 +261,7 @@ TEST(IntervalRegression, FollowsShiftAndScaleOfReadings)
 TEST(IntervalRegression, FollowsOneWildReading)
 {
     for (const double far : {1.0, 1e3, 1e6, 1e12}) {
-        Readings readings = leafReadings();
+        LineReadings readings = wideningReadings();
         std::erase_if(readings, [](const auto& reading) { return !reading.interval.isClosed(); });
         readings.push_back({0, {far, far + 0.05}});
         const auto fit = levelOf(readings);
@@ -274,8 +273,8 @@ TEST(IntervalRegression, FollowsOneWildReading)
 
 TEST(IntervalRegression, TreatsAVeryNarrowIntervalAsItsMiddle)
 {
-    Readings exact;
-    Readings narrow;
+    LineReadings exact;
+    LineReadings narrow;
     for (int i = 0; i < 9; ++i) {
         const double x = 0.5 + 0.03 * std::sin(1.7 * i * i);
         exact.push_back({double(i), {x, x}});
@@ -299,7 +298,7 @@ TEST(IntervalRegression, GivesFiniteFiguresOrNoneForAnyFiniteReadings)
     int fitted = 0;
     for (int i = 0; i < 2000; ++i) {
         SCOPED_TRACE(i);
-        Readings readings;
+        LineReadings readings;
         const std::size_t count = random() % 12;
         const bool isWild = i % 2 == 0;
         for (std::size_t k = 0; k < count; ++k) {
@@ -334,7 +333,7 @@ TEST(IntervalRegression, FitsEveryOrdinarySeriesThatIsHeld)
     const auto uniform = [&random] { return static_cast<double>(random()) / 4294967296.0; };
     for (int i = 0; i < 1000; ++i) {
         SCOPED_TRACE(i);
-        Readings readings{{0, {0.5, 0.55}}, {1, {0.55, 0.6}}};
+        LineReadings readings{{0, {0.5, 0.55}}, {1, {0.55, 0.6}}};
         for (std::size_t k = 0; k < 2 + random() % 20; ++k) {
             const double a = std::floor(uniform() * 10) * 0.05;
             Interval interval{a, a + 0.05};

@@ -1,17 +1,11 @@
 #include "core/numbers/interval_set.h"
+#include "tests/support/odd_numbers.h"
 
 #include <gtest/gtest.h>
-#include <limits>
 #include <vector>
 
 using namespace rig::numbers;
-
-namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
-
-} // namespace
+using namespace rig::tests;
 
 TEST(IntervalSet, SaysWhyReadingsCannotBeUsed)
 {

@@ -2,21 +2,19 @@
 
 #include "core/numbers/interval_set.h"
 #include "core/numbers/interval_trend.h"
+#include "tests/support/odd_numbers.h"
 
 #include <algorithm>
 #include <cmath>
 #include <gtest/gtest.h>
-#include <limits>
 #include <numeric>
 #include <random>
 #include <vector>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
 
 struct Series
 {
@@ -30,11 +28,6 @@ struct Series
     }
     std::optional<IntervalTrend> trend() const { return intervalTrendOf(days, readings); }
 };
-
-double uniform(std::mt19937& random)
-{
-    return static_cast<double>(random()) / 4294967296.0;
-}
 
 // Leaf readings of a gap that widens by `perYear` from 0.5 mm and scatters by `sigma`, about every 20 days.
 Series leafSeries(int count, double perYear, double sigma, unsigned seed = 5)
@@ -51,7 +44,7 @@ Series leafSeries(int count, double perYear, double sigma, unsigned seed = 5)
     return series;
 }
 
-std::vector<double> figuresOf(const IntervalTrend& trend)
+std::vector<double> trendFigures(const IntervalTrend& trend)
 {
     std::vector<double> figures{trend.meanDay,
                                 trend.lastDay,
@@ -115,7 +108,7 @@ TEST(IntervalTrend, DoesNotDependOnTheOrderOfReadingsBitForBit)
         mixed.add(series.days[i], series.readings[i]);
     const auto again = mixed.trend();
     ASSERT_TRUE(trend && again);
-    EXPECT_EQ(figuresOf(*again), figuresOf(*trend));
+    EXPECT_EQ(trendFigures(*again), trendFigures(*trend));
 }
 
 TEST(IntervalTrend, FollowsAShiftOfDaysAndOfReadings)
@@ -349,7 +342,7 @@ TEST(IntervalTrend, GivesFiniteFiguresOrNoneForAnyFiniteReadings)
         if (!trend)
             continue;
         ++trends;
-        for (const double figure : figuresOf(*trend))
+        for (const double figure : trendFigures(*trend))
             EXPECT_TRUE(std::isfinite(figure));
         const Interval band{std::min(0.0, value(kind)), 1};
         const auto chance = trend->chanceReadingOutside(band, trend->lastDay + 100);

@@ -1,17 +1,15 @@
 #include "core/numbers/distributions.h"
 #include "core/numbers/leaf_uncertainty.h"
 #include "core/numbers/quadrature.h"
+#include "tests/support/odd_numbers.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
-#include <limits>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
 // P(|R + N| <= x) by summing over the rectangle, apart from the closed form.
 double shareWithinBySumming(double x, double halfWidth, double sd)
@@ -121,9 +119,9 @@ TEST(LeafUncertainty, RefusesWhatIsNoReading)
     EXPECT_FALSE(leafUncertainty(between(0.55, 0.5)));
     EXPECT_FALSE(leafUncertainty(between(0.5, kInfinity)));
     EXPECT_FALSE(leafUncertainty(between(-kInfinity, 0.5)));
-    EXPECT_FALSE(leafUncertainty(between(kNaN, 0.5)));
+    EXPECT_FALSE(leafUncertainty(between(kNotANumber, 0.5)));
     EXPECT_FALSE(leafUncertainty(between(-1e308, 1e308))); // its width is beyond a double
-    for (const double odd : {-0.001, kNaN, kInfinity}) {
+    for (const double odd : {-0.001, kNotANumber, kInfinity}) {
         LeafReading reading = between(0.5, 0.55);
         reading.leafTolerances = {0.005, odd};
         EXPECT_FALSE(leafUncertainty(reading)) << odd;
@@ -135,6 +133,6 @@ TEST(LeafUncertainty, RefusesWhatIsNoReading)
         EXPECT_FALSE(leafUncertainty(reading)) << odd;
     }
     LeafReading reading = between(0.5, 0.55);
-    reading.kelvinFrom20 = kNaN;
+    reading.kelvinFrom20 = kNotANumber;
     EXPECT_FALSE(leafUncertainty(reading));
 }

@@ -1,4 +1,5 @@
 #include "core/numbers/measurer_study.h"
+#include "tests/support/odd_numbers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -7,19 +8,20 @@
 #include <vector>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
 
-using Readings = std::vector<StudyReading>;
+using StudyReadings = std::vector<StudyReading>;
 
 // Two parts, two persons, two readings each; the second person reads 0.02 higher.
-Readings aStudy()
+StudyReadings aStudy()
 {
     return {{0.50, 1, 1}, {0.51, 1, 1}, {0.52, 1, 2}, {0.53, 1, 2},
             {0.70, 2, 1}, {0.71, 2, 1}, {0.72, 2, 2}, {0.73, 2, 2}};
 }
 
-StudyStatus statusOf(const Readings& readings, double step = 0)
+StudyStatus studyStatus(const StudyReadings& readings, double step = 0)
 {
     const MeasurerStudyResult result = measurerStudy(readings, step);
     EXPECT_EQ(result.study.has_value(), result.status == StudyStatus::Ok);
@@ -55,7 +57,7 @@ TEST(MeasurerStudy, TellsPersonsFromRepeats)
 TEST(MeasurerStudy, DoesNotDependOnTheOrderOfReadingsNorOnTheLabels)
 {
     const auto study = measurerStudy(aStudy()).study;
-    Readings shuffled = aStudy();
+    StudyReadings shuffled = aStudy();
     std::ranges::reverse(shuffled);
     std::swap(shuffled[1], shuffled[6]);
     for (StudyReading& reading : shuffled) {
@@ -72,35 +74,34 @@ TEST(MeasurerStudy, DoesNotDependOnTheOrderOfReadingsNorOnTheLabels)
 
 TEST(MeasurerStudy, SaysWhyThereIsNone)
 {
-    constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
-    EXPECT_EQ(statusOf({}), StudyStatus::TooFewParts);
-    EXPECT_EQ(statusOf({{1, 1, 1}, {1, 1, 2}}), StudyStatus::TooFewParts);
-    EXPECT_EQ(statusOf({{1, 1, 1}, {1, 2, 1}}), StudyStatus::TooFewPersons);
-    EXPECT_EQ(statusOf({{1, 1, 1}, {1, 1, 2}, {1, 2, 1}, {1, 2, 2}}), StudyStatus::TooFewRepeats);
-    EXPECT_EQ(statusOf({{1, 1, 1}, {1, 2, 2}}), StudyStatus::Unbalanced);
+    EXPECT_EQ(studyStatus({}), StudyStatus::TooFewParts);
+    EXPECT_EQ(studyStatus({{1, 1, 1}, {1, 1, 2}}), StudyStatus::TooFewParts);
+    EXPECT_EQ(studyStatus({{1, 1, 1}, {1, 2, 1}}), StudyStatus::TooFewPersons);
+    EXPECT_EQ(studyStatus({{1, 1, 1}, {1, 1, 2}, {1, 2, 1}, {1, 2, 2}}), StudyStatus::TooFewRepeats);
+    EXPECT_EQ(studyStatus({{1, 1, 1}, {1, 2, 2}}), StudyStatus::Unbalanced);
 
-    Readings oneLess = aStudy();
+    StudyReadings oneLess = aStudy();
     oneLess.pop_back();
-    EXPECT_EQ(statusOf(oneLess), StudyStatus::Unbalanced);
-    Readings wrongPerson = aStudy();
+    EXPECT_EQ(studyStatus(oneLess), StudyStatus::Unbalanced);
+    StudyReadings wrongPerson = aStudy();
     wrongPerson[7].person = 1;
-    EXPECT_EQ(statusOf(wrongPerson), StudyStatus::Unbalanced);
-    Readings noNumber = aStudy();
-    noNumber[3].value = kNaN;
-    EXPECT_EQ(statusOf(noNumber), StudyStatus::NotANumber);
-    for (const double step : {-0.01, kNaN, std::numeric_limits<double>::infinity()})
-        EXPECT_EQ(statusOf(aStudy(), step), StudyStatus::NotANumber);
+    EXPECT_EQ(studyStatus(wrongPerson), StudyStatus::Unbalanced);
+    StudyReadings noNumber = aStudy();
+    noNumber[3].value = kNotANumber;
+    EXPECT_EQ(studyStatus(noNumber), StudyStatus::NotANumber);
+    for (const double step : {-0.01, kNotANumber, std::numeric_limits<double>::infinity()})
+        EXPECT_EQ(studyStatus(aStudy(), step), StudyStatus::NotANumber);
 }
 
 TEST(MeasurerStudy, OfHugeReadingsIsOutOfRangeAndOfTinyOnesIsNot)
 {
-    Readings huge = aStudy();
-    Readings tiny = aStudy();
+    StudyReadings huge = aStudy();
+    StudyReadings tiny = aStudy();
     for (std::size_t i = 0; i < huge.size(); ++i) {
         huge[i].value *= 1e200;
         tiny[i].value *= 1e-200;
     }
-    EXPECT_EQ(statusOf(huge), StudyStatus::OutOfRange);
+    EXPECT_EQ(studyStatus(huge), StudyStatus::OutOfRange);
     const auto study = measurerStudy(tiny).study;
     ASSERT_TRUE(study);
     EXPECT_NEAR(study->repeatSd / 1e-200, std::sqrt(5e-5), 1e-14);
@@ -108,7 +109,7 @@ TEST(MeasurerStudy, OfHugeReadingsIsOutOfRangeAndOfTinyOnesIsNot)
 
 TEST(MeasurerStudy, OfEqualReadingsHasNoF)
 {
-    Readings equal = aStudy();
+    StudyReadings equal = aStudy();
     for (StudyReading& reading : equal)
         reading.value = 0.1;
     const auto study = measurerStudy(equal).study;
@@ -121,7 +122,7 @@ TEST(MeasurerStudy, OfEqualReadingsHasNoF)
 // A person who reads the same leaf each time seems to err by nothing; the leaf's own step remains.
 TEST(MeasurerStudy, IsLimitedByTheStepOfTheGauge)
 {
-    Readings sameLeaf = aStudy();
+    StudyReadings sameLeaf = aStudy();
     for (StudyReading& reading : sameLeaf)
         reading.value = reading.part == 1 ? 0.525 : 0.725;
     const auto study = measurerStudy(sameLeaf, 0.05).study;
@@ -161,11 +162,10 @@ TEST(LimitForMeans, OfSingleReadingsIsTheLimitItselfAndShrinksWithMore)
 
 TEST(LimitForMeans, RefusesWhatIsNoPairOfLimits)
 {
-    constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
     EXPECT_FALSE(limitForMeans(0.06, 0.05, 1, 1));
     EXPECT_FALSE(limitForMeans(-0.01, 0.05, 1, 1));
-    EXPECT_FALSE(limitForMeans(kNaN, 0.05, 1, 1));
-    EXPECT_FALSE(limitForMeans(0.03, kNaN, 1, 1));
+    EXPECT_FALSE(limitForMeans(kNotANumber, 0.05, 1, 1));
+    EXPECT_FALSE(limitForMeans(0.03, kNotANumber, 1, 1));
     EXPECT_FALSE(limitForMeans(0.03, 0.05, 0, 1));
     EXPECT_FALSE(limitForMeans(0.03, 0.05, 1, 0));
 }

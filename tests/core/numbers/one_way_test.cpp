@@ -1,10 +1,11 @@
 #include "core/numbers/one_way.h"
+#include "tests/support/odd_numbers.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
-#include <limits>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
 
@@ -30,12 +31,11 @@ TEST(OneWay, IsTheOneWorkedOutByHandForUnequalGroups)
 
 TEST(OneWay, RefusesWhatCannotBeCompared)
 {
-    constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
     EXPECT_FALSE(oneWay({}));
     EXPECT_FALSE(oneWay(Groups{{1, 2, 3}}));
     EXPECT_FALSE(oneWay(Groups{{1, 2}, {}}));
     EXPECT_FALSE(oneWay(Groups{{1}, {2}, {3}}));
-    EXPECT_FALSE(oneWay(Groups{{1, 2}, {3, kNaN}}));
+    EXPECT_FALSE(oneWay(Groups{{1, 2}, {3, kNotANumber}}));
     EXPECT_FALSE(oneWay(Groups{{1e300, 2e300}, {3e300, 5e300}})); // its squares are beyond a double
 }
 

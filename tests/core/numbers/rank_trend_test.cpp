@@ -2,27 +2,21 @@
 // tests/reference.
 
 #include "core/numbers/rank_trend.h"
+#include "tests/support/odd_numbers.h"
 
 #include <algorithm>
 #include <cmath>
 #include <gtest/gtest.h>
-#include <limits>
 #include <numeric>
 #include <random>
 #include <vector>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-
 using Values = std::vector<double>;
-
-double uniform(std::mt19937& random)
-{
-    return static_cast<double>(random()) / 4294967296.0;
-}
 
 Values upTo(int count)
 {

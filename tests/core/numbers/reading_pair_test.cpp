@@ -1,13 +1,12 @@
 #include "core/numbers/reading_pair.h"
+#include "tests/support/odd_numbers.h"
 
 #include <gtest/gtest.h>
-#include <limits>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 PairVerdict verdictOf(const Interval& first, const Interval& second, double limit)
 {
@@ -65,14 +64,13 @@ TEST(ReadingPair, WithAnOpenBoundNeverAgrees)
 
 TEST(ReadingPair, RefusesWhatIsNoReadingOrNoLimit)
 {
-    constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
     EXPECT_FALSE(readingPair({2, 1}, {1, 2}, 1));
     EXPECT_FALSE(readingPair({1, 2}, {2, 1}, 1));
-    EXPECT_FALSE(readingPair({kNaN, 2}, {1, 2}, 1));
-    EXPECT_FALSE(readingPair({1, 2}, {1, kNaN}, 1));
+    EXPECT_FALSE(readingPair({kNotANumber, 2}, {1, 2}, 1));
+    EXPECT_FALSE(readingPair({1, 2}, {1, kNotANumber}, 1));
     EXPECT_FALSE(readingPair({kInfinity, kInfinity}, {1, 2}, 1));
     EXPECT_FALSE(readingPair({1, 2}, {-kInfinity, -kInfinity}, 1));
     EXPECT_FALSE(readingPair({-1.5e308, -1.5e308}, {1.5e308, 1.5e308}, 1));
-    for (const double limit : {-1.0, kNaN, kInfinity})
+    for (const double limit : {-1.0, kNotANumber, kInfinity})
         EXPECT_FALSE(readingPair({1, 2}, {1, 2}, limit)) << limit;
 }

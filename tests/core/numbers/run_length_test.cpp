@@ -1,18 +1,13 @@
 #include "core/numbers/distributions.h"
+#include "core/numbers/interval.h"
 #include "core/numbers/run_length.h"
+#include "tests/support/odd_numbers.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
-#include <limits>
 
 using namespace rig::numbers;
-
-namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
-
-} // namespace
+using namespace rig::tests;
 
 TEST(RunLength, IsThatOfSingleScoresWhenOnlyTheNewestCounts)
 {

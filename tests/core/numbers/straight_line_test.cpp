@@ -1,4 +1,5 @@
 #include "core/numbers/straight_line.h"
+#include "tests/support/odd_numbers.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -6,17 +7,18 @@
 #include <vector>
 
 using namespace rig::numbers;
+using namespace rig::tests;
 
 namespace {
 
-using Values = std::vector<double>;
+using Coordinates = std::vector<double>;
 
-const Values kX{1, 2, 3, 4};
-const Values kY{0, 2, 1, 3};
+const Coordinates kX{1, 2, 3, 4};
+const Coordinates kY{0, 2, 1, 3};
 
-Values scaled(const Values& values, double by)
+Coordinates scaled(const Coordinates& values, double by)
 {
-    Values result;
+    Coordinates result;
     for (const double value : values)
         result.push_back(value * by);
     return result;
@@ -64,35 +66,34 @@ TEST(StraightLine, ThroughTheOriginHasNoInterceptAndTotalsAboutZero)
 
 TEST(StraightLine, RefusesWhatHoldsNoLine)
 {
-    constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
     EXPECT_FALSE(straightLine({}, {}));
     EXPECT_FALSE(straightLine({}, {}, true));
-    EXPECT_FALSE(straightLine(kX, Values{1, 2, 3}));
-    EXPECT_FALSE(straightLine(Values{1, 2}, Values{1, 2})); // nothing left to judge the scatter by
-    EXPECT_FALSE(straightLine(Values{1}, Values{1}, true));
-    EXPECT_FALSE(straightLine(Values{0.1, 0.1, 0.1}, Values{1, 2, 3}));
-    EXPECT_FALSE(straightLine(Values{0, 0, 0}, Values{1, 2, 3}, true));
-    EXPECT_FALSE(straightLine(Values{1, 2, kNaN}, Values{1, 2, 3}));
-    EXPECT_FALSE(straightLine(Values{1, 2, 3}, Values{1, kNaN, 3}));
-    EXPECT_FALSE(straightLine(Values{1e-300, 2e-300, 3e-300}, Values{1e300, 3e300, 2e300}));
+    EXPECT_FALSE(straightLine(kX, Coordinates{1, 2, 3}));
+    EXPECT_FALSE(straightLine(Coordinates{1, 2}, Coordinates{1, 2})); // nothing left to judge the scatter by
+    EXPECT_FALSE(straightLine(Coordinates{1}, Coordinates{1}, true));
+    EXPECT_FALSE(straightLine(Coordinates{0.1, 0.1, 0.1}, Coordinates{1, 2, 3}));
+    EXPECT_FALSE(straightLine(Coordinates{0, 0, 0}, Coordinates{1, 2, 3}, true));
+    EXPECT_FALSE(straightLine(Coordinates{1, 2, kNotANumber}, Coordinates{1, 2, 3}));
+    EXPECT_FALSE(straightLine(Coordinates{1, 2, 3}, Coordinates{1, kNotANumber, 3}));
+    EXPECT_FALSE(straightLine(Coordinates{1e-300, 2e-300, 3e-300}, Coordinates{1e300, 3e300, 2e300}));
 }
 
 TEST(StraightLine, ThroughTheOriginTakesTwoPointsAndEqualX)
 {
-    EXPECT_TRUE(straightLine(Values{1, 2}, Values{1, 3}, true));
-    const auto line = straightLine(Values{2, 2, 2}, Values{1, 2, 3}, true);
+    EXPECT_TRUE(straightLine(Coordinates{1, 2}, Coordinates{1, 3}, true));
+    const auto line = straightLine(Coordinates{2, 2, 2}, Coordinates{1, 2, 3}, true);
     ASSERT_TRUE(line);
     EXPECT_NEAR(line->slope, 1, 1e-15);
 }
 
 TEST(StraightLine, LeavesNoFWithoutResidualsAndNoRSquaredWithoutSpreadOfY)
 {
-    const auto exact = straightLine(kX, Values{2, 4, 6, 8});
+    const auto exact = straightLine(kX, Coordinates{2, 4, 6, 8});
     ASSERT_TRUE(exact);
     EXPECT_EQ(exact->residualSd, 0);
     EXPECT_EQ(exact->rSquared, 1);
     EXPECT_FALSE(exact->F);
-    const auto flat = straightLine(kX, Values(4, 0.1));
+    const auto flat = straightLine(kX, Coordinates(4, 0.1));
     ASSERT_TRUE(flat);
     EXPECT_EQ(flat->slope, 0);
     EXPECT_NEAR(flat->intercept, 0.1, 1e-16);

@@ -10,7 +10,7 @@ using namespace rig::test;
 
 namespace {
 
-constexpr Day kBegins = dayOf(2024, 3, 1);
+constexpr Day kReviewBegins = dayOf(2024, 3, 1);
 
 // Five couplings, rigged every third day.
 class FiveCouplings : public testing::Test
@@ -19,7 +19,7 @@ protected:
     FiveCouplings()
     {
         for (const char* name : {"Left aileron", "Right aileron", "Left airbrake", "Right airbrake", "Trim"})
-            told.addCoupling(name, 0.50, kBegins, std::string{name} == "Trim" ? 4 : 12);
+            told.addCoupling(name, 0.50, kReviewBegins, std::string{name} == "Trim" ? 4 : 12);
         for (std::size_t i = 0; i < 4; ++i) {
             told.facts.couplings[i].circuit = i < 2 ? "aileron" : "airbrake";
             told.facts.couplings[i].side = i % 2 == 0 ? Side::Left : Side::Right;
@@ -57,7 +57,7 @@ protected:
     }
 
     AirframeInMemory told;
-    Day day = kBegins;
+    Day day = kReviewBegins;
 };
 
 } // namespace
@@ -176,7 +176,7 @@ TEST_F(FiveCouplings, BothSidesThatOpenAreSaidToDoSoTogether)
 {
     // Two of only four would pass for a shift of all.
     for (const char* name : {"Elevator", "Left flap", "Right flap"})
-        told.addCoupling(name, 0.50, kBegins);
+        told.addCoupling(name, 0.50, kReviewBegins);
     for (int i = 0; i < 25; ++i) {
         rig();
         for (const std::size_t side : {0U, 1U})
@@ -213,7 +213,8 @@ TEST_F(FiveCouplings, PersonsAreComparedOnlyWhereTheyReadOnTheSameDay)
 TEST_F(FiveCouplings, WithoutAnyReadingMakeAReviewThatSaysSo)
 {
     const AirframeInMemory empty;
-    const AirframeReview none = airframeReviewOf(empty.facts, reviewPeriods(empty.facts, kBegins).front());
+    const AirframeReview none =
+        airframeReviewOf(empty.facts, reviewPeriods(empty.facts, kReviewBegins).front());
     EXPECT_TRUE(none.couplings.empty());
     EXPECT_EQ(none.counts.riggings, 0);
     const AirframeReview all = review();

@@ -1,9 +1,11 @@
 #include "core/review/coupling_history.h"
+#include "tests/support/leaves.h"
 
 #include <gtest/gtest.h>
 
 using namespace rig;
 using namespace rig::literals;
+using rig::tests::twentyLeaves;
 using namespace std::chrono_literals;
 
 namespace {
@@ -13,14 +15,6 @@ constexpr Day kSpring = std::chrono::sys_days{2024y / 3 / 10};
 Day after(int days)
 {
     return kSpring + std::chrono::days{days};
-}
-
-GaugeSet twentyLeaves()
-{
-    std::vector<Gap> sizes;
-    for (int um = 50; um <= 1000; um += 50)
-        sizes.push_back(Gap::micrometres(um));
-    return {GaugeKind::Leaves, sizes};
 }
 
 // One coupling with one fitting and one leaf set; baseline readings between 0.45 and 0.60 mm.

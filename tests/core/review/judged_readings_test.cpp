@@ -9,21 +9,21 @@ using namespace rig::test;
 
 namespace {
 
-constexpr Day kBegins = dayOf(2024, 3, 1);
+constexpr Day kReadFrom = dayOf(2024, 3, 1);
 
 class CouplingReadAgain : public testing::Test
 {
 protected:
-    CouplingReadAgain() { coupling = told.addCoupling("Left aileron", 0.50, kBegins).id; }
+    CouplingReadAgain() { coupling = told.addCoupling("Left aileron", 0.50, kReadFrom).id; }
 
     Reading& read(double gap, int daysLater)
     {
-        told.rig(kBegins + std::chrono::days{daysLater});
+        told.rig(kReadFrom + std::chrono::days{daysLater});
         return told.read(coupling, gap);
     }
     std::vector<JudgedReading> judged(int daysLater = 100) const
     {
-        return judgedReadings(told.facts, kBegins + std::chrono::days{daysLater});
+        return judgedReadings(told.facts, kReadFrom + std::chrono::days{daysLater});
     }
 
     AirframeInMemory told;
@@ -78,8 +78,8 @@ TEST_F(CouplingReadAgain, MarksWhatWasReadWithAGaugeInDoubtAndScoresNoPartSeated
     read(1.50, 6).state = SeatState::PartSeated;
     GaugeCheck check;
     check.gauge = told.facts.gauges[0].id;
-    check.day = kBegins + std::chrono::days{10};
-    check.quarantineFrom = kBegins + std::chrono::days{4};
+    check.day = kReadFrom + std::chrono::days{10};
+    check.quarantineFrom = kReadFrom + std::chrono::days{4};
     told.facts.gaugeChecks.push_back(check);
     const auto all = judged();
     EXPECT_FALSE(all[12].inDoubt);

@@ -9,13 +9,13 @@ using namespace rig::test;
 
 namespace {
 
-constexpr Day kBegins = dayOf(2024, 3, 1);
+constexpr Day kMovesFrom = dayOf(2024, 3, 1);
 
 // One coupling at 0.50 mm, rigged every third day.
 class OneCoupling : public testing::Test
 {
 protected:
-    OneCoupling() : coupling{told.addCoupling("Elevator", 0.50, kBegins).id} {}
+    OneCoupling() : coupling{told.addCoupling("Elevator", 0.50, kMovesFrom).id} {}
 
     void rigAt(double gap)
     {
@@ -34,13 +34,13 @@ protected:
     {
         const RiggingNumbers numbers{told.facts};
         const AirframeReadings all = readingsUntil(told.facts, numbers, day);
-        const ReviewPeriod period{kBegins, day, annual, false, true};
+        const ReviewPeriod period{kMovesFrom, day, annual, false, true};
         return *movementOf(all.couplings.front(), period, annual ? riggingsToCome(numbers, day, *annual) : 0);
     }
 
     AirframeInMemory told;
     CouplingId coupling;
-    Day day = kBegins;
+    Day day = kMovesFrom;
 };
 
 } // namespace
@@ -140,15 +140,15 @@ TEST_F(OneCoupling, StartsAnewWithANewFitting)
 TEST_F(OneCoupling, WithFourBaselineReadingsHasNoMovement)
 {
     AirframeInMemory few;
-    const CouplingId trim = few.addCoupling("Trim", 0.4, kBegins, 4).id;
-    few.rig(kBegins + std::chrono::days{9});
+    const CouplingId trim = few.addCoupling("Trim", 0.4, kMovesFrom, 4).id;
+    few.rig(kMovesFrom + std::chrono::days{9});
     few.read(trim, 0.4);
     const RiggingNumbers numbers{few.facts};
-    const AirframeReadings all = readingsUntil(few.facts, numbers, kBegins + std::chrono::days{30});
+    const AirframeReadings all = readingsUntil(few.facts, numbers, kMovesFrom + std::chrono::days{30});
     ASSERT_EQ(all.couplings.front().readings.size(), 1U);
     EXPECT_FALSE(all.couplings.front().readings.front().score);
-    const auto none =
-        movementOf(all.couplings.front(), {kBegins, kBegins + std::chrono::days{30}, {}, false, true}, 0);
+    const auto none = movementOf(all.couplings.front(),
+                                 {kMovesFrom, kMovesFrom + std::chrono::days{30}, {}, false, true}, 0);
     ASSERT_TRUE(none);
     EXPECT_TRUE(none->readings.empty());
     EXPECT_FALSE(none->chart);
@@ -159,18 +159,18 @@ TEST_F(OneCoupling, WithFourBaselineReadingsHasNoMovement)
 TEST(RiggingsToCome, FollowThePaceOfTheLastYear)
 {
     AirframeInMemory told;
-    told.addCoupling("Elevator", 0.5, kBegins);
+    told.addCoupling("Elevator", 0.5, kMovesFrom);
     for (int i = 0; i < 73; ++i)
-        told.rig(kBegins + std::chrono::days{5 * i});
+        told.rig(kMovesFrom + std::chrono::days{5 * i});
     const RiggingNumbers numbers{told.facts};
-    const Day today = kBegins + std::chrono::days{365};
+    const Day today = kMovesFrom + std::chrono::days{365};
     EXPECT_NEAR(riggingsToCome(numbers, today, today + std::chrono::days{50}), 10, 0.3);
     EXPECT_EQ(riggingsToCome(numbers, today, today), 0) << "the annual is due or past";
     // A file of ten days does not promise a rigging every other day for a year.
     AirframeInMemory young;
-    young.rig(kBegins);
-    young.rig(kBegins + std::chrono::days{4});
-    EXPECT_NEAR(riggingsToCome(RiggingNumbers{young.facts}, kBegins + std::chrono::days{9},
-                               kBegins + std::chrono::days{39}),
+    young.rig(kMovesFrom);
+    young.rig(kMovesFrom + std::chrono::days{4});
+    EXPECT_NEAR(riggingsToCome(RiggingNumbers{young.facts}, kMovesFrom + std::chrono::days{9},
+                               kMovesFrom + std::chrono::days{39}),
                 2, 1e-9);
 }

@@ -8,11 +8,11 @@ using namespace std::chrono_literals;
 
 namespace {
 
-constexpr Day kSpring = std::chrono::sys_days{2025y / 3 / 10};
+constexpr Day kBaselineDay = std::chrono::sys_days{2025y / 3 / 10};
 
-Day after(int days)
+Day daysOn(int days)
 {
-    return kSpring + std::chrono::days{days};
+    return kBaselineDay + std::chrono::days{days};
 }
 
 // One airframe with one coupling, read for its baseline with leaf sets A and B: B reads 0.10 mm too high.
@@ -28,14 +28,14 @@ public:
         Fitting fitting;
         fitting.id.bytes = m_ids.next(0);
         fitting.coupling = coupling.id;
-        fitting.begins = kSpring;
+        fitting.begins = kBaselineDay;
         facts.fittings.push_back(fitting);
         setA = addGauge();
         setB = addGauge();
         for (int i = 0; i < 8; ++i)
-            read(i % 3 ? 500_um : 450_um, setA, kSpring, Purpose::Baseline);
+            read(i % 3 ? 500_um : 450_um, setA, kBaselineDay, Purpose::Baseline);
         for (int i = 0; i < 4; ++i)
-            read(600_um, setB, after(1), Purpose::Baseline);
+            read(600_um, setB, daysOn(1), Purpose::Baseline);
     }
 
     ReadingId read(Gap enters, GaugeId gauge, Day day, Purpose purpose = Purpose::Rigging)
@@ -64,12 +64,12 @@ public:
 
     QuarantineEffect effectOfDoubting(GaugeId gauge, Day from)
     {
-        return effectOf(check(gauge, after(60), from), facts);
+        return effectOf(check(gauge, daysOn(60), from), facts);
     }
 
     std::vector<Question> questionsOfDoubting(GaugeId gauge, Day from)
     {
-        const GaugeCheck bad = check(gauge, after(60), from);
+        const GaugeCheck bad = check(gauge, daysOn(60), from);
         return questionsFrom(effectOf(bad, facts), bad, facts.airframe.id);
     }
 
@@ -98,9 +98,9 @@ private:
 TEST(Quarantine, MarksTheReadingsOfTheSetFromTheDayOnAndShowsTheBandBeforeAndAfter)
 {
     Airframes file;
-    file.read(500_um, file.setB, after(30));
-    file.read(500_um, file.setA, after(30));
-    const QuarantineEffect effect = file.effectOfDoubting(file.setB, after(1));
+    file.read(500_um, file.setB, daysOn(30));
+    file.read(500_um, file.setA, daysOn(30));
+    const QuarantineEffect effect = file.effectOfDoubting(file.setB, daysOn(1));
     EXPECT_EQ(effect.marked(), 5);
     ASSERT_EQ(effect.couplings.size(), 1U);
     ASSERT_EQ(effect.couplings.front().bands.size(), 1U);
@@ -114,8 +114,8 @@ TEST(Quarantine, MarksTheReadingsOfTheSetFromTheDayOnAndShowsTheBandBeforeAndAft
 TEST(Quarantine, ChangesNoBandWhereTheDoubtBeginsAfterTheBaseline)
 {
     Airframes file;
-    file.read(500_um, file.setB, after(30));
-    const QuarantineEffect effect = file.effectOfDoubting(file.setB, after(2));
+    file.read(500_um, file.setB, daysOn(30));
+    const QuarantineEffect effect = file.effectOfDoubting(file.setB, daysOn(2));
     EXPECT_EQ(effect.marked(), 1);
     EXPECT_TRUE(effect.couplings.front().bands.empty());
 }
@@ -123,16 +123,16 @@ TEST(Quarantine, ChangesNoBandWhereTheDoubtBeginsAfterTheBaseline)
 TEST(Quarantine, DoesNothingToCouplingsThatTheSetNeverRead)
 {
     Airframes file;
-    const QuarantineEffect effect = file.effectOfDoubting(file.setB, after(2));
+    const QuarantineEffect effect = file.effectOfDoubting(file.setB, daysOn(2));
     EXPECT_TRUE(effect.couplings.empty());
-    EXPECT_TRUE(file.questionsOfDoubting(file.setB, after(2)).empty());
+    EXPECT_TRUE(file.questionsOfDoubting(file.setB, daysOn(2)).empty());
 }
 
 TEST(Quarantine, AsksAboutTheGaugeAloneWhereNoVerdictChanges)
 {
     Airframes file;
-    file.read(500_um, file.setA, after(30));
-    const auto questions = file.questionsOfDoubting(file.setB, after(1));
+    file.read(500_um, file.setA, daysOn(30));
+    const auto questions = file.questionsOfDoubting(file.setB, daysOn(1));
     ASSERT_EQ(questions.size(), 1U);
     EXPECT_EQ(questions.front().kind, QuestionKind::GaugeQuarantined);
     EXPECT_FALSE(questions.front().coupling);
@@ -141,17 +141,17 @@ TEST(Quarantine, AsksAboutTheGaugeAloneWhereNoVerdictChanges)
 TEST(Quarantine, AsksAboutACouplingWhereAReadingWithAnotherSetWouldBeJudgedOtherwise)
 {
     Airframes file;
-    file.read(650_um, file.setA, after(30));
-    const ReadingId latest = file.read(650_um, file.setA, after(31));
-    file.read(500_um, file.setA, after(32)); // is inside both bands
-    file.read(650_um, file.setB, after(33)); // is in doubt itself
-    const auto questions = file.questionsOfDoubting(file.setB, after(1));
+    file.read(650_um, file.setA, daysOn(30));
+    const ReadingId latest = file.read(650_um, file.setA, daysOn(31));
+    file.read(500_um, file.setA, daysOn(32)); // is inside both bands
+    file.read(650_um, file.setB, daysOn(33)); // is in doubt itself
+    const auto questions = file.questionsOfDoubting(file.setB, daysOn(1));
     ASSERT_EQ(questions.size(), 2U);
     EXPECT_EQ(questions.back().kind, QuestionKind::BandInDoubt);
     EXPECT_EQ(questions.back().coupling, file.facts.couplings.front().id);
     EXPECT_EQ(questions.back().gauge, file.setB);
     EXPECT_EQ(questions.back().reading, latest);
-    const CouplingInDoubt effect = file.effectOfDoubting(file.setB, after(1)).couplings.front();
+    const CouplingInDoubt effect = file.effectOfDoubting(file.setB, daysOn(1)).couplings.front();
     EXPECT_EQ(effect.judgedOtherwise, 2);
     EXPECT_NE(effect.latest->before, Verdict::Outside);
     EXPECT_EQ(effect.latest->after, Verdict::Outside);
@@ -160,20 +160,20 @@ TEST(Quarantine, AsksAboutACouplingWhereAReadingWithAnotherSetWouldBeJudgedOther
 TEST(Quarantine, ComparesNoReadingThatIsCorrectedLeftOutOrOfTheBaseline)
 {
     Airframes file;
-    const ReadingId wrong = file.read(650_um, file.setA, after(30));
-    file.read(500_um, file.setA, after(30));
+    const ReadingId wrong = file.read(650_um, file.setA, daysOn(30));
+    file.read(500_um, file.setA, daysOn(30));
     file.facts.readings.back().reading.corrects = wrong;
     Exclusion exclusion;
-    exclusion.reading = file.read(650_um, file.setA, after(31), Purpose::Baseline);
+    exclusion.reading = file.read(650_um, file.setA, daysOn(31), Purpose::Baseline);
     file.facts.exclusions.push_back(exclusion);
-    EXPECT_EQ(file.effectOfDoubting(file.setB, after(1)).couplings.front().judgedOtherwise, 0);
+    EXPECT_EQ(file.effectOfDoubting(file.setB, daysOn(1)).couplings.front().judgedOtherwise, 0);
 }
 
 TEST(Quarantine, TellsThatABandGoesWhenTooFewReadingsAreLeft)
 {
     Airframes file;
-    file.read(500_um, file.setB, after(30));
-    const CouplingInDoubt effect = file.effectOfDoubting(file.setA, kSpring).couplings.front();
+    file.read(500_um, file.setB, daysOn(30));
+    const CouplingInDoubt effect = file.effectOfDoubting(file.setA, kBaselineDay).couplings.front();
     EXPECT_FALSE(effect.bands.front().after.band());
     EXPECT_EQ(effect.bands.front().after.readings(), 4);
     EXPECT_EQ(effect.latest->after, Verdict::NoBandYet);
@@ -182,8 +182,8 @@ TEST(Quarantine, TellsThatABandGoesWhenTooFewReadingsAreLeft)
 TEST(Quarantine, CountsNoReadingTwiceThatWasInDoubtBefore)
 {
     Airframes file;
-    file.facts.gaugeChecks.push_back(file.check(file.setB, after(20), after(1)));
-    const QuarantineEffect effect = file.effectOfDoubting(file.setB, kSpring);
+    file.facts.gaugeChecks.push_back(file.check(file.setB, daysOn(20), daysOn(1)));
+    const QuarantineEffect effect = file.effectOfDoubting(file.setB, kBaselineDay);
     EXPECT_EQ(effect.marked(), 0);
     EXPECT_EQ(effect.covered, 4) << "there is something to find out all the same";
 }
@@ -191,17 +191,17 @@ TEST(Quarantine, CountsNoReadingTwiceThatWasInDoubtBefore)
 TEST(Quarantine, ReachesBackBeyondAGoodCheckOfTheSameDay)
 {
     Airframes file;
-    file.facts.gaugeChecks.push_back(file.check(file.setB, after(60), std::nullopt));
-    EXPECT_EQ(file.effectOfDoubting(file.setB, after(1)).marked(), 4);
+    file.facts.gaugeChecks.push_back(file.check(file.setB, daysOn(60), std::nullopt));
+    EXPECT_EQ(file.effectOfDoubting(file.setB, daysOn(1)).marked(), 4);
 }
 
 TEST(Quarantine, OneQuestionAboutAGaugeIsNotTheOneAboutACouplingReadWithIt)
 {
     Airframes file;
-    file.read(650_um, file.setA, after(30));
-    const auto first = file.questionsOfDoubting(file.setB, after(1));
-    file.read(650_um, file.setA, after(31));
-    const auto again = file.questionsOfDoubting(file.setB, after(1));
+    file.read(650_um, file.setA, daysOn(30));
+    const auto first = file.questionsOfDoubting(file.setB, daysOn(1));
+    file.read(650_um, file.setA, daysOn(31));
+    const auto again = file.questionsOfDoubting(file.setB, daysOn(1));
     ASSERT_EQ(first.size(), 2U);
     EXPECT_FALSE(first[0].asksTheSameAs(first[1]));
     EXPECT_NE(first[1].reading, again[1].reading);
@@ -211,8 +211,8 @@ TEST(Quarantine, OneQuestionAboutAGaugeIsNotTheOneAboutACouplingReadWithIt)
 TEST(Quarantine, TellsWhatADoubtInTheFileDidFromTheChecksWithoutIt)
 {
     Airframes file;
-    file.read(650_um, file.setA, after(30));
-    file.facts.gaugeChecks.push_back(file.check(file.setB, after(60), after(1)));
+    file.read(650_um, file.setA, daysOn(30));
+    file.facts.gaugeChecks.push_back(file.check(file.setB, daysOn(60), daysOn(1)));
     const auto told = couplingsInDoubt(
         file.facts, file.setB, withoutDoubtsOf(file.setB, file.facts.gaugeChecks), file.facts.gaugeChecks);
     ASSERT_EQ(told.size(), 1U);
