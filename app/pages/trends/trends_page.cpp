@@ -4,6 +4,7 @@
 #include "app/pages/trends/chart_panel.h"
 #include "app/pages/trends/coupling_list.h"
 #include "app/pages/trends/readings_table.h"
+#include "app/widgets/parts.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/trends_page_words.h"
