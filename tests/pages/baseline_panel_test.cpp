@@ -16,7 +16,8 @@ using namespace rig::test;
 
 namespace {
 
-// The small hangar on its baseline day, nothing read yet, nothing chosen.
+// The small hangar on its baseline day, nothing read yet: at the left aileron, with the only leaf set, nobody
+// chosen.
 class BaselinePanelTest : public testing::Test
 {
 protected:
@@ -32,13 +33,8 @@ protected:
     // Down once: the first entry below the prompt, or the next one.
     void down(const char* box) { QTest::keyClick(&part(panel, box), Qt::Key_Down); }
 
-    // Left aileron, M. Oren, set A.
-    void choose()
-    {
-        QTest::keyClick(&part(panel, "couplings"), Qt::Key_Down);
-        down("baselinePerson");
-        down("baselineGauge");
-    }
+    // M. Oren.
+    void choose() { down("baselinePerson"); }
 
     void press(Qt::Key key) { QTest::keyClick(&panel, key); }
 
@@ -133,16 +129,52 @@ TEST_F(BaselinePanelTest, AReadingIsAConfirmedLockedOneOfTodaysFitting)
               "0.60–0.65 mm, saved 11:00. Next cycle: disconnect, clean and connect again.");
 }
 
-TEST_F(BaselinePanelTest, NothingAndNobodyIsFilledIn)
+TEST_F(BaselinePanelTest, OpensAtTheFirstCouplingWithTheOnlyLeafSetAndFillsInNobody)
 {
-    EXPECT_EQ(part<QListWidget>(panel, "couplings").currentRow(), -1);
-    EXPECT_EQ(textOf(panel, "baselineLack"), "Choose a coupling.");
-    QTest::keyClick(&part(panel, "couplings"), Qt::Key_Down);
+    EXPECT_EQ(part<QListWidget>(panel, "couplings").currentRow(), 0);
+    EXPECT_EQ(textOf(panel, "baselineCoupling"), "Left aileron");
+    EXPECT_EQ(part<ChoiceBox>(panel, "baselineGauge").chosen<GaugeId>(), hangar.setA);
     EXPECT_EQ(notice(), "First choose who measures.");
+    QTest::keyClick(&part(panel, "baselineGauge"), Qt::Key_Up);
     down("baselinePerson");
     EXPECT_EQ(notice(), "First choose what is measured with.");
     for (const char* box : {"freezeFirst", "freezeSecond"})
         EXPECT_EQ(part<ChoiceBox>(panel, box).chosen<PersonId>(), std::nullopt);
+}
+
+TEST_F(BaselinePanelTest, OpensAtTheCouplingThatIsNextWithWhoMeasuredLastAndWithWhat)
+{
+    const GaugeId setB = must(store.records().add(aLeafSet("B")));
+    panel.showAirframe(hangar.airframe);
+    choose();
+    readTen();
+    down("baselineGauge");  // set B
+    down("baselinePerson"); // T. Vale
+    QTest::keyClick(&part(panel, "couplings"), Qt::Key_Down);
+    read("0.50");
+
+    BaselinePanel tomorrow{store.records(), store.clock(), prompts};
+    tomorrow.showAirframe(hangar.airframe);
+    showAt(tomorrow, {900, 700});
+    EXPECT_EQ(textOf(tomorrow, "baselineCoupling"), "Right aileron") << "the left one has its readings";
+    typeOn(tomorrow, "yy0.45");
+    QTest::keyClick(&tomorrow, Qt::Key_Return);
+    ASSERT_EQ(kept().size(), 12U);
+    EXPECT_EQ(kept().back().coupling, hangar.rightAileron);
+    EXPECT_EQ(kept().back().person, hangar.vale);
+    EXPECT_EQ(kept().back().gauge, setB);
+}
+
+TEST_F(BaselinePanelTest, WhatWasChosenStaysWhenThePartIsComeBackTo)
+{
+    choose();
+    QTest::keyClick(&part(panel, "couplings"), Qt::Key_Down);
+    panel.hide();
+    panel.showAirframe(hangar.airframe);
+    panel.show();
+    EXPECT_EQ(textOf(panel, "baselineCoupling"), "Right aileron");
+    read("0.50");
+    EXPECT_EQ(kept().size(), 1U);
 }
 
 TEST_F(BaselinePanelTest, NoFigureIsTakenBeforeBothConfirmations)

@@ -540,6 +540,21 @@ TEST_F(SetUpPageOfAHangar, SaysWhenTheFileCannotBeWrittenAndKeepsWhatIsTyped)
     EXPECT_EQ(view().persons.size(), 3u);
 }
 
+TEST_F(SetUpPageOfAHangar, TakesTheKeysOfTheBaselineDayAsSoonAsItIsOpened)
+{
+    Reading before = hangar.reading(between(500, 550), store.clock().now());
+    before.purpose = Purpose::Baseline;
+    must(store.records().add(before, std::nullopt));
+    goTo(SetUpPart::BaselineDay);
+    type("yy0.45");
+    press(Qt::Key_Return);
+    const auto kept = must(store.records().readings(hangar.airframe));
+    ASSERT_EQ(kept.size(), 2U);
+    EXPECT_EQ(kept.back().reading.coupling, hangar.leftAileron);
+    EXPECT_EQ(kept.back().reading.person, hangar.oren);
+    EXPECT_EQ(kept.back().reading.gauge, hangar.setA);
+}
+
 TEST_F(SetUpPageOfAHangar, GivesEveryControlANameAndClipsNoneAtLargeText)
 {
     Look look;

@@ -10,8 +10,8 @@
 
 namespace rig {
 
-// The couplings of an airframe with how far each has come. Nothing is chosen by itself: the wrong coupling is
-// a known way to spoil a reading.
+// The couplings of an airframe with how far each has come. The list chooses nothing by itself: the wrong
+// coupling is a known way to spoil a reading.
 class BaselineCouplings : public QListWidget
 {
     Q_OBJECT

@@ -125,6 +125,41 @@ void markUnlike(BaselineSheet& sheet, const std::set<GapInterval>& unlike)
         sheet.obstacle = FreezeObstacle::Outlier;
 }
 
+const Reading* lastBaselineReading(const AirframeFacts& facts)
+{
+    const Reading* last = nullptr;
+    for (const KeptReading& kept : facts.readings)
+        if (kept.reading.purpose == Purpose::Baseline && (!last || last->when <= kept.reading.when))
+            last = &kept.reading;
+    return last;
+}
+
+bool needsReadings(const BaselineCouplingRow& row)
+{
+    return row.stage == BaselineStage::NoBand || row.stage == BaselineStage::Thin;
+}
+
+// Nobody and nothing is guessed: it is what was used last, or there is no other.
+void chooseTheUsual(BaselineDayView& view, const AirframeFacts& facts)
+{
+    const auto needs = std::ranges::find_if(view.couplings, needsReadings);
+    if (needs != view.couplings.end())
+        view.firstCoupling = needs->id;
+    else if (!view.couplings.empty())
+        view.firstCoupling = view.couplings.front().id;
+    if (view.persons.size() == 1)
+        view.usualPerson = view.persons.front().id;
+    if (view.gauges.size() == 1)
+        view.usualGauge = view.gauges.front().gauge.id;
+    const Reading* last = lastBaselineReading(facts);
+    if (!last)
+        return;
+    view.usualPerson = last->person;
+    const auto isLast = [last](const BaselineGaugeRow& row) { return row.gauge.id == last->gauge; };
+    if (std::ranges::any_of(view.gauges, isLast))
+        view.usualGauge = last->gauge;
+}
+
 } // namespace
 
 Result<BaselineDayView> BaselineDayPresenter::view(AirframeId airframe) const
@@ -146,6 +181,7 @@ Result<BaselineDayView> BaselineDayPresenter::view(AirframeId airframe) const
                                   fitting ? fitting->baseline.readings() : 0,
                                   static_cast<int>(history.partSeated.size())});
     }
+    chooseTheUsual(view, facts);
     return view;
 }
 

@@ -95,6 +95,12 @@ struct BaselineDayView
     std::vector<BaselineCouplingRow> couplings; // in use, in rigging order
     std::vector<BaselineGaugeRow> gauges;       // in use
     std::vector<Person> persons;
+
+    // Where the day begins: the first coupling that still needs readings, else the first; who measured last
+    // and with what, or the only one there is. Empty: the user chooses.
+    std::optional<CouplingId> firstCoupling;
+    std::optional<PersonId> usualPerson;
+    std::optional<GaugeId> usualGauge;
 };
 
 // One coupling shown part-seated on purpose.

@@ -129,6 +129,20 @@ void BaselinePanel::showAirframe(std::optional<AirframeId> airframe)
         m_work = {};
     }
     refresh();
+    openAtTheUsual();
+}
+
+// Keys work at once: the coupling that is next, who measured last and with what. What was chosen stays.
+void BaselinePanel::openAtTheUsual()
+{
+    if (!m_work.person)
+        m_work.person = m_view.usualPerson;
+    if (!m_work.gauge)
+        m_work.gauge = m_view.usualGauge;
+    if (!m_coupling && m_view.firstCoupling)
+        chooseCoupling(*m_view.firstCoupling);
+    else
+        showSheet();
 }
 
 void BaselinePanel::refresh()

@@ -47,6 +47,7 @@ protected:
 private:
     QWidget* buildSheet();
     void connectParts();
+    void openAtTheUsual();
     void refresh();
     void showCouplings();
     void showSheet();
