@@ -33,6 +33,9 @@ public:
     void setChosen(std::optional<GaugeReading> chosen);
     void setLook(const Look& look);
 
+    // What is typed and not taken goes.
+    void clearTyped();
+
     // A key typed anywhere on the page: digits, point, comma; Backspace and Return when something is typed.
     // True when it was used.
     bool takeKey(QKeyEvent* event);
@@ -66,7 +69,6 @@ private:
     GaugeOutcome outcomeOf(Gap gap) const { return m_gauge.enters(gap); }
     void type(QChar figure);
     void takeTyped();
-    void clearTyped();
     void showTyped();
     QString echoOfTyped() const;
 

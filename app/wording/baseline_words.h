@@ -128,6 +128,10 @@ public:
     {
         return tr("Choose who leaves it out first. The name stands beside it.");
     }
+    static QString chooseCorrector()
+    {
+        return tr("Choose who corrects it first. The correction stands in that person's name.");
+    }
     static QString correctTitle() { return tr("Wrong leaf pressed"); }
     static QString correctQuestion(const QString& interval, const QString& time);
     static QString excludeTitle() { return tr("Leave out of the band"); }

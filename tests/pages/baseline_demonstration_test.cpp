@@ -176,6 +176,42 @@ TEST_F(DemonstrationTest, ADoubtfulFigureIsRefused)
     EXPECT_TRUE(kept().empty());
 }
 
+TEST_F(DemonstrationTest, AFigureTypedAtOneCouplingIsNotKeptAtAnother)
+{
+    Fitting fitting;
+    fitting.coupling = must(store.records().add(aCoupling(hangar.airframe, "Elevator")));
+    fitting.begins = dayOf(2026, 3, 1);
+    fitting.reason = "first fitting";
+    must(store.records().add(fitting));
+    panel.showAirframe(hangar.airframe);
+    auto& couplings = part<QListWidget>(panel, "couplings");
+    couplings.setCurrentRow(1); // neither of the two has a reading yet
+    tickAll();
+    choose();
+    typeOn(panel, "0.80");
+    couplings.setCurrentRow(2);
+    QTest::keyClick(&panel, Qt::Key_Return);
+    EXPECT_TRUE(kept().empty());
+    enter("0.80");
+    ASSERT_EQ(kept().size(), 1U);
+    EXPECT_EQ(kept().front().coupling, fitting.coupling);
+}
+
+TEST_F(DemonstrationTest, ACorrectionKeepsWhoMeasuredAndIsStatedByTheOwnerOnTheCard)
+{
+    tickAll();
+    choose();
+    enter("0.80");
+    down("demonstrationOwner"); // T. Vale
+    QTest::keyClick(&part(panel, "demonstrationSecond"), Qt::Key_Down);
+    prompts.texts = {"pressed the wrong leaf"};
+    QTest::keyClick(&panel, Qt::Key_W);
+    enter("0.85");
+    ASSERT_EQ(kept().size(), 2U);
+    EXPECT_EQ(kept()[1].person, hangar.oren);
+    EXPECT_EQ(kept()[1].stamp.by, hangar.vale);
+}
+
 TEST_F(DemonstrationTest, AWrongFigureIsCorrectedAndStaysStruckThrough)
 {
     tickAll();

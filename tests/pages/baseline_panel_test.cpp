@@ -357,6 +357,61 @@ TEST_F(BaselinePanelTest, AWrongLeafIsCorrectedWithAReasonAndStaysStruckThrough)
     EXPECT_FALSE(isOpen());
 }
 
+TEST_F(BaselinePanelTest, ACorrectionIsStatedByWhoPressesItAndKeepsWhoMeasured)
+{
+    choose();
+    read("0.60");
+    down("baselinePerson"); // T. Vale
+    prompts.texts = {"pressed the wrong leaf"};
+    press(Qt::Key_W);
+    typeOn(panel, "0.55");
+    press(Qt::Key_Return);
+    ASSERT_EQ(kept().size(), 2U);
+    EXPECT_EQ(kept()[1].stamp.by, hangar.vale);
+    EXPECT_EQ(kept()[1].person, hangar.oren);
+}
+
+TEST_F(BaselinePanelTest, NobodyCorrectsWithoutAName)
+{
+    choose();
+    read("0.60");
+    QTest::keyClick(&part(panel, "baselinePerson"), Qt::Key_Up);
+    prompts.texts = {"pressed the wrong leaf"};
+    press(Qt::Key_W);
+    EXPECT_TRUE(prompts.asked.empty());
+    EXPECT_TRUE(says("readingsNote", "Choose who corrects it first."));
+
+    down("baselinePerson");
+    press(Qt::Key_W);
+    QTest::keyClick(&part(panel, "baselinePerson"), Qt::Key_Up);
+    typeOn(panel, "0.55");
+    press(Qt::Key_Return);
+    EXPECT_EQ(kept().size(), 1U) << "nobody is there any more to state it";
+}
+
+TEST_F(BaselinePanelTest, KeysTypedAheadStandWhereTheyWerePressed)
+{
+    choose();
+    QWidget& at = part(panel, "couplings");
+    const auto ahead = [&at](int key, const QString& text = {}) {
+        QCoreApplication::postEvent(&at, new QKeyEvent{QEvent::KeyPress, key, Qt::NoModifier, text});
+    };
+    for (const char* figure : {"0.45", "0.55", "0.65"}) {
+        for (const QChar c : QStringLiteral("yy") + QLatin1String(figure))
+            ahead(0, c);
+        ahead(Qt::Key_Return);
+        if (figure == std::string_view{"0.55"})
+            ahead(Qt::Key_Down); // the right aileron
+    }
+    QCoreApplication::sendPostedEvents(&at);
+    ASSERT_EQ(kept().size(), 3U);
+    EXPECT_EQ(kept()[0].coupling, hangar.leftAileron);
+    EXPECT_EQ(kept()[0].interval, between(450, 500));
+    EXPECT_EQ(kept()[1].coupling, hangar.leftAileron);
+    EXPECT_EQ(kept()[2].coupling, hangar.rightAileron);
+    EXPECT_EQ(kept()[2].interval, between(650, 700));
+}
+
 TEST_F(BaselinePanelTest, WithoutAReasonNothingIsCorrected)
 {
     choose();
@@ -452,6 +507,26 @@ TEST_F(BaselinePanelTest, TurningAwayFromTheFreezeLeavesItAsItWas)
     press(Qt::Key_F);
     EXPECT_EQ(prompts.asked.size(), 1U);
     EXPECT_TRUE(must(store.records().frozenBaselines(hangar.airframe)).empty());
+}
+
+TEST_F(BaselinePanelTest, TheFreezeTakesTheReadingsThatWereAskedAbout)
+{
+    choose();
+    readTen();
+    down("freezeFirst");
+    down("freezeSecond");
+    down("freezeSecond");
+    prompts.confirmations = {true};
+    prompts.meanwhile = [this] { // a second window reads on
+        Reading further = kept().front();
+        further.id = {};
+        must(store.records().add(further, std::nullopt));
+        panel.showAirframe(hangar.airframe);
+    };
+    press(Qt::Key_F);
+    const auto frozen = must(store.records().frozenBaselines(hangar.airframe));
+    ASSERT_EQ(frozen.size(), 1U);
+    EXPECT_EQ(frozen.front().readings.size(), 10U);
 }
 
 TEST_F(BaselinePanelTest, AReadingUnlikeTheOthersKeepsTheFreezeShut)

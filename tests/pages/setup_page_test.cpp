@@ -133,6 +133,25 @@ class SetUpPageOfAHangar : public SetUpPageTest
 protected:
     SetUpPageOfAHangar() { open(hangar.airframe); }
 
+    Coupling moved(CouplingId coupling, int order)
+    {
+        for (const CouplingRow& row : view().couplings)
+            if (row.coupling.id == coupling) {
+                Coupling elsewhere = row.coupling;
+                elsewhere.riggingOrder = order;
+                return elsewhere;
+            }
+        return {};
+    }
+
+    int fittingsOf(CouplingId coupling)
+    {
+        for (const CouplingRow& row : view().couplings)
+            if (row.coupling.id == coupling)
+                return row.fittings;
+        return 0;
+    }
+
     SetUpView view() { return must(SetUpPresenter{store.records(), store.clock()}.view(hangar.airframe)); }
 
     Hangar hangar{store.records()};
@@ -388,6 +407,31 @@ TEST_F(SetUpPageOfAHangar, StartsANewFittingOnlyWithADayThatHasComeAndAReason)
     press(Qt::Key_Return);
     EXPECT_EQ(view().couplings.front().fitting->begins, dayOf(2026, 5, 1));
     EXPECT_EQ(view().couplings.front().fittings, 2);
+}
+
+TEST_F(SetUpPageOfAHangar, StartsTheFittingOfTheCouplingItWasAskedForWhateverMovedSince)
+{
+    goTo(SetUpPart::Couplings);
+    openBy("newFitting"); // of the left aileron
+    enter("fittingReason", "ball replaced");
+    must(store.records().add(moved(hangar.leftAileron, 9)));
+    page.showAirframe(hangar.airframe); // the right one is the first now
+    press(Qt::Key_Return);
+    EXPECT_EQ(fittingsOf(hangar.leftAileron), 2);
+    EXPECT_EQ(fittingsOf(hangar.rightAileron), 1);
+}
+
+TEST_F(SetUpPageOfAHangar, TakesTheCouplingOutOfUseThatWasAskedAbout)
+{
+    goTo(SetUpPart::Couplings);
+    prompts.confirmations = {true};
+    prompts.meanwhile = [this] { // a second window moves the left aileron to the end
+        must(store.records().add(moved(hangar.leftAileron, 9)));
+        page.showAirframe(hangar.airframe);
+    };
+    openBy("takeOutOfUse");
+    for (const CouplingRow& row : view().couplings)
+        EXPECT_EQ(row.coupling.inUse, row.coupling.id == hangar.rightAileron) << row.coupling.name;
 }
 
 TEST_F(SetUpPageOfAHangar, RefusesAnUnnamedAndATwiceNamedCoupling)

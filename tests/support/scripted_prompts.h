@@ -3,7 +3,9 @@
 #include "app/pages/prompts.h"
 
 #include <deque>
+#include <functional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace rig::test {
@@ -18,6 +20,9 @@ public:
     std::deque<std::string> openFiles;
     std::deque<std::string> saveFiles;
 
+    // What happens elsewhere while a question stands, once.
+    std::function<void()> meanwhile;
+
     std::vector<std::string> told;
     std::vector<std::string> asked;     // questions, in order; files by their filter
     std::vector<std::string> suggested; // names for files to save
@@ -27,6 +32,8 @@ public:
     bool confirm(QWidget*, const QString&, const QString& question, const QString&) override
     {
         asked.push_back(question.toStdString());
+        if (const auto happens = std::exchange(meanwhile, nullptr))
+            happens();
         return next(confirmations).value_or(false);
     }
 

@@ -232,7 +232,7 @@ void BaselineCycleCard::showLeaves(const BaselineDayView& view, const BaselineSh
     m_leaves->setChosen(wrong ? std::optional{GaugeReading{wrong->reading.interval, wrong->reading.technique}}
                               : std::nullopt);
     const bool open = lackOf(view, sheet, work).isEmpty() && work.cycle.mayRead();
-    m_leaves->setEnabled(!sheet.frozen && gauge && (wrong || open));
+    m_leaves->setEnabled(!sheet.frozen && gauge && (wrong ? work.person.has_value() : open));
 }
 
 void BaselineCycleCard::showStrip(const BaselineSheet& sheet)

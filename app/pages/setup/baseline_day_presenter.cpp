@@ -114,6 +114,16 @@ std::vector<GapInterval> admittedIntervals(const BaselineSheet& sheet)
     return intervals;
 }
 
+// The wrong figure is another's: who measured, and with what, stays.
+void takeFromWrong(Reading& reading, const std::vector<BaselineReadingRow>& rows)
+{
+    for (const BaselineReadingRow& row : rows)
+        if (row.reading.id == reading.corrects) {
+            reading.person = row.reading.person;
+            reading.gauge = row.reading.gauge ? row.reading.gauge : reading.gauge;
+        }
+}
+
 void markUnlike(BaselineSheet& sheet, const std::set<GapInterval>& unlike)
 {
     for (BaselineReadingRow& row : sheet.readings)
@@ -276,6 +286,7 @@ Result<ReadingId> BaselineDayPresenter::keep(const BaselineSheet& sheet, PersonI
     if (correction) {
         reading.corrects = correction->of;
         reading.note = correction->reason;
+        takeFromWrong(reading, sheet.readings);
     }
     return m_records.add(reading, std::nullopt);
 }
@@ -325,6 +336,7 @@ Result<ReadingId> BaselineDayPresenter::keep(const DemonstrationSheet& sheet, Pe
     reading.note = note;
     reading.corrects = corrects;
     reading.stamp = {person, reading.when};
+    takeFromWrong(reading, sheet.readings);
     return m_records.add(reading, std::nullopt);
 }
 

@@ -30,7 +30,7 @@ public:
                                              std::optional<GaugeId> gauge) const;
 
     // The sheet has a fitting and is not frozen; whoever calls asked that the coupling was confirmed locked
-    // by other means than the gap.
+    // by other means than the gap. A correction is stated by `person` and keeps who measured, and with what.
     Result<ReadingId> keep(const BaselineSheet& sheet, PersonId person, GaugeId gauge,
                            const GaugeReading& taken, const std::optional<Correction>& correction);
     Outcome exclude(ReadingId reading, PersonId by, const std::string& reason);
@@ -38,7 +38,7 @@ public:
     Outcome freeze(const BaselineSheet& sheet, PersonId first, PersonId second);
 
     // Part-seated on purpose; `note` names the second person who was there, and says why when the reading
-    // `corrects` another. The sheet has a fitting.
+    // `corrects` another, which keeps who measured, and with what. The sheet has a fitting.
     Result<ReadingId> keep(const DemonstrationSheet& sheet, PersonId person, GaugeId gauge,
                            const GaugeReading& taken, const std::string& note,
                            std::optional<ReadingId> corrects = {});

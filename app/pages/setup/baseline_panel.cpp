@@ -243,12 +243,12 @@ void BaselinePanel::keepCorrection(const GaugeReading& reading)
     const auto wrong = std::ranges::find_if(m_sheet->readings, [this](const BaselineReadingRow& row) {
         return row.reading.id == m_work.correction->of;
     });
-    const auto gauge = wrong == m_sheet->readings.end() ? std::nullopt
-                       : wrong->reading.gauge           ? wrong->reading.gauge
-                                                        : m_work.gauge;
+    if (wrong == m_sheet->readings.end() || !m_work.person)
+        return;
+    const auto gauge = wrong->reading.gauge ? wrong->reading.gauge : m_work.gauge;
     if (!gauge)
         return;
-    const auto kept = m_presenter.keep(*m_sheet, wrong->reading.person, *gauge, reading, m_work.correction);
+    const auto kept = m_presenter.keep(*m_sheet, *m_work.person, *gauge, reading, m_work.correction);
     const Formats formats;
     m_work.kept =
         kept ? BaselineWords::corrected(formats.interval(reading.interval), formats.time(m_clock.now()))
@@ -260,6 +260,8 @@ void BaselinePanel::keepCorrection(const GaugeReading& reading)
 
 void BaselinePanel::beginCorrection(const BaselineReadingRow& row)
 {
+    if (!m_work.person)
+        return m_readings->say(BaselineWords::chooseCorrector());
     const Formats formats;
     const auto reason =
         m_prompts.askText(this, BaselineWords::correctTitle(),
@@ -290,10 +292,11 @@ void BaselinePanel::freeze(PersonId first, PersonId second)
         const auto found = std::ranges::find(m_view.persons, id, &Person::id);
         return found == m_view.persons.end() ? QString{} : QString::fromStdString(found->name);
     };
-    const QString question = BaselineWords::freezeQuestion(QString::fromStdString(m_sheet->coupling.name),
-                                                           m_sheet->admitted, nameOf(first), nameOf(second));
+    const BaselineSheet asked = *m_sheet; // what is on the screen now, whatever comes in while it is asked
+    const QString question = BaselineWords::freezeQuestion(QString::fromStdString(asked.coupling.name),
+                                                           asked.admitted, nameOf(first), nameOf(second));
     if (m_prompts.confirm(this, BaselineWords::freezeTitle(), question, BaselineWords::freezeYes()))
-        report(m_presenter.freeze(*m_sheet, first, second));
+        report(m_presenter.freeze(asked, first, second));
 }
 
 void BaselinePanel::report(const Outcome& outcome)

@@ -183,6 +183,11 @@ void BaselineReadings::askExclusion()
     m_by->setFocus();
 }
 
+void BaselineReadings::say(const QString& sentence)
+{
+    sayIn(m_note, sentence);
+}
+
 void BaselineReadings::fitRows()
 {
     m_table->resizeRowsToContents();

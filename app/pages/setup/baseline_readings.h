@@ -32,6 +32,8 @@ public:
     // changed.
     void askCorrection();
     void askExclusion();
+    // Why what was asked cannot be done.
+    void say(const QString& sentence);
     QTableWidget* table() const { return m_table; }
 
 signals:

@@ -200,6 +200,7 @@ void CouplingsPanel::openFitting()
     const CouplingRow* row = chosen();
     if (!row)
         return;
+    m_refitted = row->coupling.id;
     m_fitting->setTitle(CouplingWords::fittingTitle(QString::fromStdString(row->coupling.name)));
     m_fitting->setEntry({QString::fromStdString(dayText(m_today)), {}});
     m_fitting->showProblems({});
@@ -232,10 +233,7 @@ void CouplingsPanel::saveCoupling()
 
 void CouplingsPanel::saveFitting()
 {
-    const CouplingRow* row = chosen();
-    if (!row)
-        return;
-    const auto result = presenter().save(m_fitting->entry(), *m_airframe, row->coupling.id);
+    const auto result = presenter().save(m_fitting->entry(), *m_airframe, m_refitted);
     if (result)
         m_fitting->showProblems(result.value().problems);
     if (result && result.value().isSaved())
@@ -273,12 +271,13 @@ void CouplingsPanel::changeUse()
     const CouplingRow* row = chosen();
     if (!row)
         return;
+    const CouplingId id = row->coupling.id; // the rows may be others once it is answered
     const QString name = QString::fromStdString(row->coupling.name);
     const bool inUse = row->coupling.inUse;
     if (inUse && !m_prompts.confirm(this, CouplingWords::takeOutTitle(name), CouplingWords::takeOutQuestion(),
                                     CouplingWords::takeOutYes()))
         return;
-    report(presenter().setInUse(*m_airframe, row->coupling.id, !inUse));
+    report(presenter().setInUse(*m_airframe, id, !inUse));
 }
 
 void CouplingsPanel::keyPressEvent(QKeyEvent* event)

@@ -61,6 +61,7 @@ private:
     Day m_today;
     Shown m_shown = Shown::List;
     std::optional<CouplingId> m_edited; // in the coupling form; empty: a new one
+    CouplingId m_refitted;              // in the fitting form
     CouplingEntry m_saved;
     std::map<AirframeId, OpenForm> m_open;
 

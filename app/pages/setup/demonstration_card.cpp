@@ -158,6 +158,11 @@ void DemonstrationCard::setLook(const Look& look)
     m_strip->setFixedHeight(static_cast<int>(std::lround(92 * look.fonts.scale)));
 }
 
+void DemonstrationCard::dropTyped()
+{
+    m_leaves->clearTyped();
+}
+
 void DemonstrationCard::display(const BaselineDayView& view, const DemonstrationSheet& sheet,
                                 const DemonstrationWork& work)
 {

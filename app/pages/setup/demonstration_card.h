@@ -43,6 +43,8 @@ public:
 
     void display(const BaselineDayView& view, const DemonstrationSheet& sheet, const DemonstrationWork& work);
     void setLook(const Look& look);
+    // A figure typed at one coupling, or by one person, is not kept for another.
+    void dropTyped();
     bool takeKey(QKeyEvent* event);
 
 signals:

@@ -65,6 +65,7 @@ void DemonstrationPanel::connectParts()
         m_coupling = coupling;
         m_work.correction.reset();
         m_work.kept.clear();
+        m_card->dropTyped();
         refresh();
     });
     connect(m_card, &DemonstrationCard::cautionTicked, this, [this](int caution, bool ticked) {
@@ -73,6 +74,7 @@ void DemonstrationPanel::connectParts()
     });
     connect(m_card, &DemonstrationCard::ownerChosen, this, [this](std::optional<PersonId> owner) {
         m_work.owner = owner;
+        m_card->dropTyped();
         if (m_work.second == owner)
             m_work.second.reset();
         showSheet();
@@ -201,6 +203,8 @@ void DemonstrationPanel::keepReading(const GaugeReading& reading)
 
 void DemonstrationPanel::beginCorrection(const BaselineReadingRow& row)
 {
+    if (!m_work.owner)
+        return m_readings->say(BaselineWords::chooseCorrector());
     const Formats formats;
     const auto reason =
         m_prompts.askText(this, BaselineWords::correctTitle(),

@@ -229,12 +229,13 @@ void SurfacesPanel::changeUse()
     const Surface* surface = chosen();
     if (!surface)
         return;
+    const SurfaceId id = surface->id; // the rows may be others once it is answered
     const QString name = QString::fromStdString(surface->name);
     const bool inUse = surface->inUse;
     if (inUse && !m_prompts.confirm(this, CouplingWords::takeOutTitle(name), SurfaceWords::takeOutQuestion(),
                                     CouplingWords::takeOutYes()))
         return;
-    report(presenter().setInUse(*m_airframe, surface->id, !inUse));
+    report(presenter().setInUse(*m_airframe, id, !inUse));
 }
 
 void SurfacesPanel::keyPressEvent(QKeyEvent* event)
