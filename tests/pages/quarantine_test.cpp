@@ -27,14 +27,14 @@ constexpr Day kChecked = dayOf(2026, 5, 2);
 class QuarantinePages : public testing::Test
 {
 protected:
-    QuarantineOutlook outlook(GaugeId gauge) { return must(setUp.outlook(gauge)); }
+    QuarantineOutlook outlook(GaugeId gauge) { return must(setUp.gauges.outlook(gauge)); }
     DoubtProposal proposal() { return outlook(scene.setB).proposal(kChecked); }
 
     Result<Saved> doubt(GaugeId gauge, Day from)
     {
         const GaugeCheckEntry entry{QString::fromStdString(dayText(kChecked)), "micrometer", "worn tips",
                                     true, QString::fromStdString(dayText(from))};
-        return setUp.save(entry, gauge);
+        return setUp.gauges.save(entry, gauge);
     }
 
     QuestionRow bandQuestion()

@@ -22,7 +22,7 @@ protected:
     {
         AirframeEntry entry;
         entry.registration = registration;
-        const Saved saved = must(presenter.save(entry, {}));
+        const Saved saved = must(presenter.airframe.save(entry, {}));
         EXPECT_TRUE(saved.isSaved());
         return AirframeId{saved.id};
     }
@@ -31,7 +31,7 @@ protected:
     {
         CouplingEntry entry;
         entry.name = name;
-        return CouplingId{must(presenter.save(entry, airframe, {})).id};
+        return CouplingId{must(presenter.couplings.save(entry, airframe, {})).id};
     }
 
     GaugeId aSetNamed(const char* name)
@@ -39,7 +39,7 @@ protected:
         GaugeEntry entry;
         entry.name = name;
         entry.sizes = "0.05-1.00 step 0.05";
-        return GaugeId{must(presenter.save(entry, {})).id};
+        return GaugeId{must(presenter.gauges.save(entry, {})).id};
     }
 
     TempStore store;
@@ -77,9 +77,9 @@ TEST_F(SetUp, LeadsThroughAnEmptyFileOnePartAfterAnother)
     EXPECT_EQ(view(airframe).nextToDo(), SetUpPart::Gauges);
     aSetNamed("A");
     EXPECT_EQ(view(airframe).nextToDo(), SetUpPart::People);
-    must(presenter.save(PersonEntry{"M. Oren", "owner", ""}, {}));
+    must(presenter.people.save(PersonEntry{"M. Oren", "owner", ""}, {}));
     EXPECT_EQ(view(airframe).nextToDo(), SetUpPart::People) << "one person cannot be the second person";
-    must(presenter.save(PersonEntry{"T. Vale", "", ""}, {}));
+    must(presenter.people.save(PersonEntry{"T. Vale", "", ""}, {}));
     EXPECT_EQ(view(airframe).nextToDo(), SetUpPart::BaselineDay);
     EXPECT_EQ(view(airframe).stepsDone(), 4);
 }
@@ -109,7 +109,7 @@ TEST_F(SetUp, KeepsEveryFieldOfAnAirframe)
     const AirframeEntry typed{
         "QX-17",    "Orvane 15", "123", "as my authority says", "manual issue 4", "2027-03-31",
         "A. Quill", "555 0101",  "231"};
-    const AirframeId id{must(presenter.save(typed, {})).id};
+    const AirframeId id{must(presenter.airframe.save(typed, {})).id};
     store.reopen();
     SetUpPresenter after{store.records(), store.clock()};
     EXPECT_EQ(entryOf(*must(after.view(id)).airframe), typed);
@@ -120,7 +120,7 @@ TEST_F(SetUp, ChangesAnAirframeByANewVersion)
     const AirframeId id = anAirframeNamed("QX-17");
     AirframeEntry entry = entryOf(*view(id).airframe);
     entry.type = "Orvane 15";
-    const Saved saved = must(presenter.save(entry, id));
+    const Saved saved = must(presenter.airframe.save(entry, id));
     EXPECT_EQ(saved.id, id.bytes);
     EXPECT_EQ(must(store.records().airframes()).size(), 1u);
     EXPECT_EQ(view(id).airframe->type, "Orvane 15");
@@ -131,8 +131,8 @@ TEST_F(SetUp, RefusesASecondAirframeOfTheSameRegistration)
     anAirframeNamed("QX-17");
     AirframeEntry entry;
     entry.registration = " qx-17 ";
-    EXPECT_TRUE(
-        refuses(presenter.save(entry, {}), Field::Registration, SetUpWords::registrationTaken("qx-17")));
+    EXPECT_TRUE(refuses(presenter.airframe.save(entry, {}), Field::Registration,
+                        SetUpWords::registrationTaken("qx-17")));
     EXPECT_EQ(must(store.records().airframes()).size(), 1u);
 }
 
@@ -142,13 +142,14 @@ TEST_F(SetUp, RefusesAnAirframeWithoutRegistrationWithAnUnreadableDayAndNoCount)
     entry.registration = "  ";
     entry.annualDue = "31.3.2027";
     entry.riggingsBefore = "-3";
-    const auto result = presenter.save(entry, {});
+    const auto result = presenter.airframe.save(entry, {});
     EXPECT_TRUE(refuses(result, Field::Registration, SetUpWords::registrationMissing()));
     EXPECT_TRUE(refuses(result, Field::AnnualDue, SetUpWords::notADay("31.3.2027")));
     EXPECT_TRUE(refuses(result, Field::RiggingsBefore, SetUpWords::notACount()));
     for (const char* count : {"1.5", "many", "1 000", "9999999"}) {
         entry.riggingsBefore = count;
-        EXPECT_TRUE(refuses(presenter.save(entry, {}), Field::RiggingsBefore, SetUpWords::notACount()))
+        EXPECT_TRUE(
+            refuses(presenter.airframe.save(entry, {}), Field::RiggingsBefore, SetUpWords::notACount()))
             << count;
     }
     EXPECT_TRUE(must(store.records().airframes()).empty());
@@ -166,7 +167,7 @@ TEST_F(SetUp, AddsACouplingTogetherWithItsFirstFitting)
                               Securing::SleeveAndPin,
                               PlanSpot::WingRootRight,
                               "left-hand thread"};
-    must(presenter.save(typed, airframe, {}));
+    must(presenter.couplings.save(typed, airframe, {}));
     const SetUpView after = view(airframe);
     ASSERT_EQ(after.couplings.size(), 1u);
     EXPECT_EQ(entryOf(after.couplings.front().coupling), typed);
@@ -179,7 +180,7 @@ TEST_F(SetUp, AddsACouplingTogetherWithItsFirstFitting)
 TEST_F(SetUp, AddsTheUsualCouplingsLeftBeforeRight)
 {
     const AirframeId airframe = anAirframeNamed("QX-17");
-    must(presenter.addUsual(airframe, {kUsualCouplings.begin(), kUsualCouplings.end()}));
+    must(presenter.couplings.addUsual(airframe, {kUsualCouplings.begin(), kUsualCouplings.end()}));
     const SetUpView after = view(airframe);
     EXPECT_EQ(namesIn(after),
               (std::vector<std::string>{"Left aileron, wing root", "Right aileron, wing root",
@@ -194,7 +195,8 @@ TEST_F(SetUp, AddsNoneOfTheUsualCouplingsWhenOneIsRefused)
 {
     const AirframeId airframe = anAirframeNamed("QX-17");
     aCouplingNamed(airframe, "Elevator, fin top");
-    EXPECT_FALSE(presenter.addUsual(airframe, {UsualCoupling::LeftAileron, UsualCoupling::Elevator}));
+    EXPECT_FALSE(
+        presenter.couplings.addUsual(airframe, {UsualCoupling::LeftAileron, UsualCoupling::Elevator}));
     EXPECT_EQ(view(airframe).couplings.size(), 1u);
 }
 
@@ -203,10 +205,10 @@ TEST_F(SetUp, RefusesACouplingWithoutANameAndTwoOfOneName)
     const AirframeId airframe = anAirframeNamed("QX-17");
     aCouplingNamed(airframe, "Elevator, fin top");
     CouplingEntry entry;
-    EXPECT_TRUE(
-        refuses(presenter.save(entry, airframe, {}), Field::CouplingName, CouplingWords::nameMissing()));
+    EXPECT_TRUE(refuses(presenter.couplings.save(entry, airframe, {}), Field::CouplingName,
+                        CouplingWords::nameMissing()));
     entry.name = "ELEVATOR, fin top ";
-    EXPECT_TRUE(refuses(presenter.save(entry, airframe, {}), Field::CouplingName,
+    EXPECT_TRUE(refuses(presenter.couplings.save(entry, airframe, {}), Field::CouplingName,
                         CouplingWords::nameTaken("ELEVATOR, fin top")));
     EXPECT_EQ(view(airframe).couplings.size(), 1u);
 }
@@ -217,12 +219,12 @@ TEST_F(SetUp, MovesACouplingOnePlaceInTheRiggingOrder)
     aCouplingNamed(airframe, "one");
     const CouplingId two = aCouplingNamed(airframe, "two");
     aCouplingNamed(airframe, "three");
-    must(presenter.move(airframe, two, -1));
+    must(presenter.couplings.move(airframe, two, -1));
     EXPECT_EQ(namesIn(view(airframe)), (std::vector<std::string>{"two", "one", "three"}));
-    must(presenter.move(airframe, two, -1));
+    must(presenter.couplings.move(airframe, two, -1));
     EXPECT_EQ(namesIn(view(airframe)), (std::vector<std::string>{"two", "one", "three"}));
-    must(presenter.move(airframe, two, 1));
-    must(presenter.move(airframe, two, 1));
+    must(presenter.couplings.move(airframe, two, 1));
+    must(presenter.couplings.move(airframe, two, 1));
     EXPECT_EQ(namesIn(view(airframe)), (std::vector<std::string>{"one", "three", "two"}));
 }
 
@@ -231,10 +233,10 @@ TEST_F(SetUp, KeepsACouplingThatIsTakenOutOfUseAtTheEndOfTheList)
     const AirframeId airframe = anAirframeNamed("QX-17");
     const CouplingId one = aCouplingNamed(airframe, "one");
     aCouplingNamed(airframe, "two");
-    must(presenter.setInUse(airframe, one, false));
+    must(presenter.couplings.setInUse(airframe, one, false));
     EXPECT_EQ(namesIn(view(airframe)), (std::vector<std::string>{"two", "one"}));
     EXPECT_EQ(view(airframe).couplingsInUse(), 1);
-    must(presenter.setInUse(airframe, one, true));
+    must(presenter.couplings.setInUse(airframe, one, true));
     EXPECT_EQ(namesIn(view(airframe)), (std::vector<std::string>{"two", "one"}));
     EXPECT_EQ(view(airframe).couplingsInUse(), 2);
 }
@@ -248,7 +250,8 @@ TEST_F(SetUp, EndsTheOldBaselineWithANewFitting)
         must(store.records().add(reading, {}));
     }
     ASSERT_TRUE(view(hangar.airframe).couplings.front().hasBand);
-    must(presenter.save(FittingEntry{"2026-05-02", "ball replaced"}, hangar.airframe, hangar.leftAileron));
+    must(presenter.couplings.save(FittingEntry{"2026-05-02", "ball replaced"}, hangar.airframe,
+                                  hangar.leftAileron));
     const CouplingRow after = view(hangar.airframe).couplings.front();
     EXPECT_FALSE(after.hasBand);
     EXPECT_EQ(after.fittings, 2);
@@ -259,7 +262,7 @@ TEST_F(SetUp, RefusesAFittingToComeWithoutReasonOrBeforeTheLastOne)
 {
     Hangar hangar{store.records()};
     const auto save = [&](const char* day, const char* reason) {
-        return presenter.save(FittingEntry{day, reason}, hangar.airframe, hangar.leftAileron);
+        return presenter.couplings.save(FittingEntry{day, reason}, hangar.airframe, hangar.leftAileron);
     };
     EXPECT_TRUE(refuses(save("2026-05-03", "x"), Field::FittingDay, SetUpWords::dayToCome()));
     EXPECT_TRUE(refuses(save("2026-02-28", "x"), Field::FittingDay,
@@ -272,24 +275,24 @@ TEST_F(SetUp, RefusesAFittingToComeWithoutReasonOrBeforeTheLastOne)
 TEST_F(SetUp, KeepsAPlaceFinerThanTheChoices)
 {
     const AirframeId airframe = anAirframeNamed("QX-17");
-    must(presenter.addUsual(airframe, {UsualCoupling::LeftAileron}));
+    must(presenter.couplings.addUsual(airframe, {UsualCoupling::LeftAileron}));
     const Coupling before = view(airframe).couplings.front().coupling;
     CouplingEntry entry = entryOf(before);
     EXPECT_EQ(entry.spot, PlanSpot::WingRootLeft);
     entry.access = "from above";
-    must(presenter.save(entry, airframe, before.id));
+    must(presenter.couplings.save(entry, airframe, before.id));
     const Coupling after = view(airframe).couplings.front().coupling;
     EXPECT_EQ(after.access, "from above");
     EXPECT_DOUBLE_EQ(after.place->x, before.place->x);
     entry.spot = PlanSpot::FinTop;
-    must(presenter.save(entry, airframe, before.id));
+    must(presenter.couplings.save(entry, airframe, before.id));
     EXPECT_DOUBLE_EQ(view(airframe).couplings.front().coupling.place->y, placeOf(PlanSpot::FinTop).y);
 }
 
 TEST_F(SetUp, KeepsALeafSetAndShowsItAsItWasTyped)
 {
     const GaugeEntry typed{"A", GaugeKind::Leaves, "0.05-1.00 step 0.05", "", "0.005", "blue case"};
-    const GaugeId id{must(presenter.save(typed, {})).id};
+    const GaugeId id{must(presenter.gauges.save(typed, {})).id};
     ASSERT_EQ(view().gauges.size(), 1u);
     const Gauge gauge = view().gauges.front().gauge;
     EXPECT_EQ(gauge.id, id);
@@ -300,7 +303,7 @@ TEST_F(SetUp, KeepsALeafSetAndShowsItAsItWasTyped)
 
 TEST_F(SetUp, KeepsATaperGaugeByItsResolution)
 {
-    must(presenter.save(GaugeEntry{"T", GaugeKind::Taper, "", "0,05", "", ""}, {}));
+    must(presenter.gauges.save(GaugeEntry{"T", GaugeKind::Taper, "", "0,05", "", ""}, {}));
     EXPECT_EQ(view().gauges.front().gauge.set.resolution(), Gap::micrometres(50));
     EXPECT_FALSE(view().gauges.front().gauge.tolerance);
 }
@@ -308,7 +311,7 @@ TEST_F(SetUp, KeepsATaperGaugeByItsResolution)
 TEST_F(SetUp, RefusesASetThatCanMeasureNothing)
 {
     const auto save = [this](GaugeKind kind, const char* sizes, const char* resolution) {
-        return presenter.save(GaugeEntry{"A", kind, sizes, resolution, "", ""}, {});
+        return presenter.gauges.save(GaugeEntry{"A", kind, sizes, resolution, "", ""}, {});
     };
     const QString empty = GaugeWords::refused({SizeListProblem::Empty, {}, {}, {}}, {});
     EXPECT_TRUE(refuses(save(GaugeKind::Leaves, "", ""), Field::Sizes, empty));
@@ -322,7 +325,8 @@ TEST_F(SetUp, RefusesASetThatCanMeasureNothing)
 TEST_F(SetUp, RefusesDoubtfulSizesNamesAndTolerances)
 {
     aSetNamed("A");
-    const auto result = presenter.save(GaugeEntry{"a", GaugeKind::Leaves, "0,05, 0,10", "", "5 um", ""}, {});
+    const auto result =
+        presenter.gauges.save(GaugeEntry{"a", GaugeKind::Leaves, "0,05, 0,10", "", "5 um", ""}, {});
     EXPECT_TRUE(refuses(result, Field::GaugeName, GaugeWords::nameTaken("a")));
     EXPECT_TRUE(refuses(result, Field::Sizes,
                         GaugeWords::refused({SizeListProblem::CommaOrSeparator, {}, {}, {}}, {})));
@@ -336,7 +340,7 @@ TEST_F(SetUp, OffersTheUsualLeafSetUnderAFreeLetter)
     aSetNamed("a");
     const GaugeEntry usual = usualLeafSet(view().gauges, '.');
     EXPECT_EQ(usual.name, "B");
-    must(presenter.save(usual, {}));
+    must(presenter.gauges.save(usual, {}));
     EXPECT_EQ(view().gauges.back().gauge.set.sizes(), must(store.records().gauges()).front().set.sizes());
 }
 
@@ -344,8 +348,9 @@ TEST_F(SetUp, SaysSinceWhenALeafSetIsInDoubt)
 {
     const GaugeId set = aSetNamed("B");
     const auto note = [&](const char* day, bool doubted, const char* from) {
-        EXPECT_TRUE(must(presenter.save(GaugeCheckEntry{day, "micrometer", "worn tips", doubted, from}, set))
-                        .isSaved());
+        EXPECT_TRUE(
+            must(presenter.gauges.save(GaugeCheckEntry{day, "micrometer", "worn tips", doubted, from}, set))
+                .isSaved());
     };
     note("2026-03-01", true, "2026-01-10");
     EXPECT_EQ(view().gauges.front().doubtedSince, dayOf(2026, 1, 10));
@@ -362,14 +367,14 @@ TEST_F(SetUp, AsksAboutEveryAirframeThatWasReadWithAGaugeInDoubt)
     const Hangar hangar{store.records()};
     anAirframeNamed("QX-42"); // never read with it
     const auto doubtFrom = [&](const char* from, const GaugeId& gauge) {
-        must(presenter.save(GaugeCheckEntry{"2026-05-02", "micrometer", "worn", true, from}, gauge));
+        must(presenter.gauges.save(GaugeCheckEntry{"2026-05-02", "micrometer", "worn", true, from}, gauge));
         return must(store.records().questions(hangar.airframe));
     };
     must(store.records().add(hangar.reading(between(500, 550), noonOf(dayOf(2026, 4, 20))), std::nullopt));
     EXPECT_TRUE(doubtFrom("2026-05-01", hangar.setA).empty()) << "nothing was read with it since that day";
     EXPECT_TRUE(doubtFrom("2026-04-01", aSetNamed("B")).empty()) << "nothing was ever read with it";
 
-    presenter.setStatedBy(hangar.vale);
+    presenter.desk.setStatedBy(hangar.vale);
     const auto asked = doubtFrom("2026-04-20", hangar.setA);
     ASSERT_EQ(asked.size(), 1U);
     EXPECT_EQ(asked.front().question.kind, QuestionKind::GaugeQuarantined);
@@ -383,7 +388,8 @@ TEST_F(SetUp, AsksNothingAfterACheckThatFoundAGaugeUsable)
 {
     const Hangar hangar{store.records()};
     must(store.records().add(hangar.reading(between(500, 550), noonOf(dayOf(2026, 4, 20))), std::nullopt));
-    must(presenter.save(GaugeCheckEntry{"2026-05-02", "micrometer", "as marked", false, ""}, hangar.setA));
+    must(presenter.gauges.save(GaugeCheckEntry{"2026-05-02", "micrometer", "as marked", false, ""},
+                               hangar.setA));
     EXPECT_TRUE(must(store.records().questions(hangar.airframe)).empty());
 }
 
@@ -391,7 +397,7 @@ TEST_F(SetUp, RefusesACheckToComeOrWithoutAFindingOrWithADoubtAfterIt)
 {
     const GaugeId set = aSetNamed("B");
     const auto save = [&](const char* day, const char* how, const char* found, const char* from) {
-        return presenter.save(GaugeCheckEntry{day, how, found, true, from}, set);
+        return presenter.gauges.save(GaugeCheckEntry{day, how, found, true, from}, set);
     };
     EXPECT_TRUE(
         refuses(save("2026-05-03", "x", "y", "2026-05-01"), Field::CheckDay, SetUpWords::dayToCome()));
@@ -408,18 +414,18 @@ TEST_F(SetUp, RefusesACheckToComeOrWithoutAFindingOrWithADoubtAfterIt)
 
 TEST_F(SetUp, RefusesAPersonWithoutANameAndTwoOfOneName)
 {
-    must(presenter.save(PersonEntry{"M. Oren", "", ""}, {}));
-    EXPECT_TRUE(
-        refuses(presenter.save(PersonEntry{" ", "", ""}, {}), Field::PersonName, SetUpWords::nameMissing()));
-    EXPECT_TRUE(refuses(presenter.save(PersonEntry{"m. oren", "", ""}, {}), Field::PersonName,
+    must(presenter.people.save(PersonEntry{"M. Oren", "", ""}, {}));
+    EXPECT_TRUE(refuses(presenter.people.save(PersonEntry{" ", "", ""}, {}), Field::PersonName,
+                        SetUpWords::nameMissing()));
+    EXPECT_TRUE(refuses(presenter.people.save(PersonEntry{"m. oren", "", ""}, {}), Field::PersonName,
                         SetUpWords::nameTaken("m. oren")));
     EXPECT_EQ(view().persons.size(), 1u);
 }
 
 TEST_F(SetUp, ChangesAPersonUnderTheirOwnName)
 {
-    const PersonId id{must(presenter.save(PersonEntry{"M. Oren", "", ""}, {})).id};
-    EXPECT_TRUE(must(presenter.save(PersonEntry{"M. Oren", "owner", "555 0102"}, id)).isSaved());
+    const PersonId id{must(presenter.people.save(PersonEntry{"M. Oren", "", ""}, {})).id};
+    EXPECT_TRUE(must(presenter.people.save(PersonEntry{"M. Oren", "owner", "555 0102"}, id)).isSaved());
     ASSERT_EQ(view().persons.size(), 1u);
     EXPECT_EQ(entryOf(view().persons.front()), (PersonEntry{"M. Oren", "owner", "555 0102"}));
 }
@@ -427,9 +433,9 @@ TEST_F(SetUp, ChangesAPersonUnderTheirOwnName)
 TEST_F(SetUp, ListsEventsNewestFirstWithTheirCoupling)
 {
     Hangar hangar{store.records()};
-    must(presenter.save(EventEntry{EventKind::Cleaned, "2026-03-01", {}, ""}, hangar.airframe));
-    must(presenter.save(EventEntry{EventKind::Greased, "2026-04-01", hangar.leftAileron, "thin"},
-                        hangar.airframe));
+    must(presenter.events.save(EventEntry{EventKind::Cleaned, "2026-03-01", {}, ""}, hangar.airframe));
+    must(presenter.events.save(EventEntry{EventKind::Greased, "2026-04-01", hangar.leftAileron, "thin"},
+                               hangar.airframe));
     const SetUpView after = view(hangar.airframe);
     ASSERT_EQ(after.events.size(), 2u);
     EXPECT_EQ(after.events.front().event.kind, EventKind::Greased);
@@ -440,18 +446,18 @@ TEST_F(SetUp, ListsEventsNewestFirstWithTheirCoupling)
 TEST_F(SetUp, RefusesAnEventToComeAndANoteWithoutWords)
 {
     const AirframeId airframe = anAirframeNamed("QX-17");
-    EXPECT_TRUE(refuses(presenter.save(EventEntry{EventKind::Annual, "2026-05-03", {}, ""}, airframe),
+    EXPECT_TRUE(refuses(presenter.events.save(EventEntry{EventKind::Annual, "2026-05-03", {}, ""}, airframe),
                         Field::EventDay, SetUpWords::dayToCome()));
-    EXPECT_TRUE(refuses(presenter.save(EventEntry{EventKind::Note, "2026-05-02", {}, " "}, airframe),
+    EXPECT_TRUE(refuses(presenter.events.save(EventEntry{EventKind::Note, "2026-05-02", {}, " "}, airframe),
                         Field::EventNote, SetUpWords::noteMissing()));
     EXPECT_TRUE(view(airframe).events.empty());
 }
 
 TEST_F(SetUp, KeepsWhoStatedAChange)
 {
-    const PersonId oren{must(presenter.save(PersonEntry{"M. Oren", "", ""}, {})).id};
+    const PersonId oren{must(presenter.people.save(PersonEntry{"M. Oren", "", ""}, {})).id};
     EXPECT_EQ(view().persons.front().stamp.by, std::nullopt);
-    presenter.setStatedBy(oren);
+    presenter.desk.setStatedBy(oren);
     const AirframeId airframe = anAirframeNamed("QX-17");
     EXPECT_EQ(view(airframe).airframe->stamp.by, oren);
 }

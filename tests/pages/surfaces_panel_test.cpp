@@ -36,7 +36,7 @@ class Surfaces : public testing::Test
 protected:
     Saved save(const SurfaceEntry& entry, std::optional<SurfaceId> of = {})
     {
-        return must(presenter.save(entry, hangar.airframe, of));
+        return must(presenter.surfaces.save(entry, hangar.airframe, of));
     }
 
     std::vector<Surface> surfaces() { return must(presenter.view(hangar.airframe)).surfaces; }
@@ -153,12 +153,12 @@ TEST_F(Surfaces, HaveOneNameEach)
 
 TEST_F(Surfaces, AreAddedAsUsualOnceAndWithFlapsOnlyWhereAFlapIsCoupled)
 {
-    EXPECT_EQ(must(presenter.addUsualSurfaces(hangar.airframe)), 7);
-    EXPECT_EQ(must(presenter.addUsualSurfaces(hangar.airframe)), 0) << "they are there";
+    EXPECT_EQ(must(presenter.surfaces.addUsual(hangar.airframe)), 7);
+    EXPECT_EQ(must(presenter.surfaces.addUsual(hangar.airframe)), 0) << "they are there";
     Coupling flap = aCoupling(hangar.airframe, "Left flap, wing root");
     flap.circuit = "Flap";
     must(store.records().add(flap));
-    EXPECT_EQ(must(presenter.addUsualSurfaces(hangar.airframe)), 2);
+    EXPECT_EQ(must(presenter.surfaces.addUsual(hangar.airframe)), 2);
     EXPECT_EQ(surfaces().back().name, "Right flap");
     EXPECT_EQ(surfaces().back().side, Side::Right);
     EXPECT_EQ(surfaces().front().kind, SurfaceKind::Aileron);

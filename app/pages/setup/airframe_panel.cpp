@@ -1,7 +1,6 @@
 #include "app/pages/setup/airframe_panel.h"
 
-#include "app/pages/setup/airframe_form.h"
-#include "app/wording/setup_words.h"
+#include "app/pages/setup/panel_parts.h"
 
 #include <QKeyEvent>
 #include <QPushButton>
@@ -11,7 +10,7 @@ namespace rig {
 
 namespace {
 
-AirframeEntry emptyEntry()
+AirframeEntry noAirframe()
 {
     AirframeEntry entry;
     entry.riggingsBefore = QStringLiteral("0");
@@ -20,37 +19,50 @@ AirframeEntry emptyEntry()
 
 } // namespace
 
-AirframePanel::AirframePanel(SetUpPresenter& presenter, QWidget* parent)
-    : SetUpPanel{presenter, SetUpWords::airframePart(), SetUpWords::whyAirframe(), parent}
+AirframePanel::AirframePanel(SetUpPresenter& presenter)
+    : SetUpPanel{presenter, {SetUpWords::airframePart(), SetUpWords::whyAirframe()}}
 {
-    m_form = new AirframeForm;
-    m_chosen = m_saved = emptyEntry();
-    m_form->setEntry(m_saved);
-    m_further = new QPushButton{SetUpWords::furtherAirframe()};
-    m_further->setObjectName("furtherAirframe");
-    m_back = new QPushButton;
-    m_back->setObjectName("backToAirframe");
+    makeForm();
+    m_further = panelButton("furtherAirframe", SetUpWords::furtherAirframe());
+    m_back = panelButton("backToAirframe", {});
     m_form->addButton(m_further);
     m_form->addButton(m_back);
+    m_chosen = noAirframe();
+    m_form->open({}, m_chosen);
     body()->addWidget(m_form);
     body()->addStretch(1);
     connect(m_form, &Form::saveAsked, this, &AirframePanel::save);
-    connect(m_form, &Form::edited, this,
-            [this] { m_form->showStatus(hasUnsaved() ? SetUpWords::notSavedYet() : QString{}); });
     connect(m_further, &QPushButton::clicked, this, [this] { enterFurther(true); });
     connect(m_back, &QPushButton::clicked, this, [this] { enterFurther(false); });
 }
 
-AirframeId AirframePanel::shown() const
+void AirframePanel::makeForm()
 {
-    return m_isFurther ? AirframeId{} : m_airframe.value_or(AirframeId{});
+    using Words = SetUpWords;
+    using Entry = AirframeEntry;
+    m_form = new EntryForm<AirframeEntry>{Words::saveWithKey(), false};
+    m_form->line({"registrationField", Words::registration(), Words::needed(), Field::Registration},
+                 &Entry::registration);
+    m_form->line({"type", Words::type(), {}, {}}, &Entry::type);
+    m_form->line({"serial", Words::serial(), {}, {}}, &Entry::serial);
+    m_form->line(
+        {"riggingsBefore", Words::riggingsBefore(), Words::riggingsBeforeHint(), Field::RiggingsBefore},
+        &Entry::riggingsBefore);
+    m_form->line({"callName", Words::callName(), Words::callNameHint(), {}}, &Entry::callName);
+    m_form->line({"callPhone", Words::callPhone(), {}, {}}, &Entry::callPhone);
+    m_form->day({"annualDue", Words::annualDue(), Words::dayHintOrEmpty(), Field::AnnualDue},
+                &Entry::annualDue);
+    m_form->line({"jurisdiction", Words::jurisdiction(), Words::jurisdictionHint(), {}},
+                 &Entry::jurisdiction);
+    m_form->text({"manualReferences", Words::manualReferences(), Words::manualReferencesHint(), {}},
+                 &Entry::manualReferences);
 }
 
 void AirframePanel::display(const SetUpView& view)
 {
     const std::optional<AirframeId> now = view.airframe ? std::optional{view.airframe->id} : std::nullopt;
     const bool same = now == m_airframe;
-    m_chosen = view.airframe ? entryOf(*view.airframe) : emptyEntry();
+    m_chosen = view.airframe ? entryOf(*view.airframe) : noAirframe();
     if (same && (m_isFurther || hasUnsaved()))
         return;
     stash();
@@ -62,30 +74,20 @@ void AirframePanel::display(const SetUpView& view)
 void AirframePanel::stash()
 {
     if (hasUnsaved())
-        m_typed[shown()] = m_form->entry();
+        m_form->putAside(shownAirframe());
 }
 
 void AirframePanel::showEntry()
 {
-    const auto typed = m_typed.extract(shown());
-    m_saved = m_isFurther ? emptyEntry() : m_chosen;
-    m_form->setEntry(typed ? typed.mapped() : m_saved);
-    m_form->setTitle(m_isFurther ? SetUpWords::furtherAirframeTitle() : QString{});
+    const std::optional<IdBytes> of =
+        m_isFurther || !m_airframe ? std::nullopt : std::optional{m_airframe->bytes};
     m_further->setVisible(m_airframe && !m_isFurther);
     m_back->setVisible(m_isFurther);
     m_back->setText(SetUpWords::backToAirframe(m_chosen.registration));
-    m_form->showProblems({});
-    m_form->showStatus(typed ? SetUpWords::notSavedYet() : QString{});
-}
-
-bool AirframePanel::hasUnsaved() const
-{
-    return m_form->entry() != m_saved;
-}
-
-void AirframePanel::focusFirst()
-{
-    m_form->focusFirst();
+    if (m_form->takeUp(shownAirframe()))
+        return;
+    m_form->setTitle(m_isFurther ? SetUpWords::furtherAirframeTitle() : QString{});
+    m_form->open(of, m_isFurther ? noAirframe() : m_chosen);
 }
 
 void AirframePanel::enterFurther(bool further)
@@ -98,20 +100,21 @@ void AirframePanel::enterFurther(bool further)
 
 void AirframePanel::save()
 {
-    const std::optional<AirframeId> of = m_isFurther ? std::nullopt : m_airframe;
-    const auto result = presenter().save(m_form->entry(), of);
+    const auto of = m_form->of<AirframeId>();
+    const auto result = presenter().airframe.save(m_form->entry(), of);
     if (result)
         m_form->showProblems(result.value().problems);
-    if (result && result.value().isSaved())
-        m_saved = m_form->entry();
-    if (!result || !result.value().isSaved() || of) {
-        if (report(result))
-            m_form->showStatus(savedNow());
-        return;
+    const bool isSaved = result && result.value().isSaved();
+    if (isSaved)
+        m_form->takeAsSaved();
+    if (isSaved && !of) {
+        m_isFurther = false;
+        emit airframeAdded(AirframeId{result.value().id});
+    } else {
+        report(result);
     }
-    m_isFurther = false;
-    emit airframeAdded(AirframeId{result.value().id});
-    m_form->showStatus(savedNow());
+    if (isSaved)
+        m_form->showStatus(savedNow());
 }
 
 void AirframePanel::keyPressEvent(QKeyEvent* event)

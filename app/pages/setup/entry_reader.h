@@ -11,7 +11,7 @@
 
 namespace rig {
 
-// What SetUpPresenter's save()s share: reading typed fields and collecting what is wrong with them.
+// What every save() of Set up shares: reading typed fields and collecting what is wrong with them.
 
 inline std::string plain(const QString& typed)
 {
@@ -28,6 +28,19 @@ public:
     {
         if (isBlank(typed.toStdString()))
             refuse(field, sentence);
+    }
+
+    // There has to be one, and no other thing of the list may bear it. `taken` makes the sentence.
+    template <typename Thing, typename ThingId, typename Taken>
+    void name(Field field, const QString& typed, const std::vector<Thing>& known, const ThingId& own,
+              std::string Thing::*name, const QString& missing, Taken taken)
+    {
+        needs(field, typed, missing);
+        const bool isTaken = std::ranges::any_of(known, [&](const Thing& thing) {
+            return thing.id != own && comparable(thing.*name) == comparable(typed.toStdString());
+        });
+        if (isTaken)
+            refuse(field, taken(typed.trimmed()));
     }
 
     // Empty when nothing can be read; that is refused unless nothing was typed and `mayBeEmpty`.
@@ -67,14 +80,6 @@ public:
 private:
     std::vector<FieldProblem> m_problems;
 };
-
-template <typename Things, typename IdType, typename NameOf>
-bool isTaken(const Things& things, const QString& name, const IdType& own, NameOf nameOf)
-{
-    return std::ranges::any_of(things, [&](const auto& thing) {
-        return thing.id != own && comparable(nameOf(thing)) == comparable(name.toStdString());
-    });
-}
 
 template <typename IdType> Result<Saved> savedAs(const Result<IdType>& added)
 {

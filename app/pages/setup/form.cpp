@@ -39,6 +39,8 @@ Form::Form(const QString& saveText, bool canBeClosed, QWidget* parent)
     layout->addWidget(m_explanation);
     m_title->hide();
     m_explanation->hide();
+    connect(this, &Form::edited, this,
+            [this] { showStatus(hasUnsaved() ? SetUpWords::notSavedYet() : QString{}); });
     m_grid = new QGridLayout;
     m_grid->setHorizontalSpacing(24);
     m_grid->setVerticalSpacing(12);
@@ -46,18 +48,13 @@ Form::Form(const QString& saveText, bool canBeClosed, QWidget* parent)
     m_grid->setColumnStretch(1, 1);
     layout->addLayout(m_grid);
     m_buttons = new ButtonFlow{{}};
-    m_save = new QPushButton{saveText};
+    m_save = panelButton("save", saveText);
     m_save->setProperty("kind", "primary");
-    m_save->setObjectName("save");
-    m_save->setAutoDefault(true);
     m_buttons->add(m_save);
-    m_status = labelOf({}, "soft");
-    m_status->setObjectName("formStatus");
+    m_status = labelOf({}, "soft", "formStatus");
     connect(m_save, &QPushButton::clicked, this, &Form::saveAsked);
     if (canBeClosed) {
-        auto* close = new QPushButton{SetUpWords::closeForm()};
-        close->setAutoDefault(true);
-        close->setObjectName("closeForm");
+        auto* close = panelButton("closeForm", SetUpWords::closeForm());
         connect(close, &QPushButton::clicked, this, &Form::closeAsked);
         m_buttons->add(close);
     }
@@ -67,15 +64,18 @@ Form::Form(const QString& saveText, bool canBeClosed, QWidget* parent)
 
 void Form::setTitle(const QString& title)
 {
-    m_title->setText(title);
-    m_title->setVisible(!title.isEmpty());
+    sayIn(m_title, title);
+}
+
+QString Form::title() const
+{
+    return m_title->text();
 }
 
 void Form::setExplanation(const QString& sentence, const char* kind)
 {
     m_explanation->setProperty("kind", kind);
-    m_explanation->setText(sentence);
-    m_explanation->setVisible(!sentence.isEmpty());
+    sayIn(m_explanation, sentence);
 }
 
 void Form::place(QWidget* widget, Width width)
@@ -104,8 +104,7 @@ void Form::add(const FieldText& text, QWidget* editor, QWidget* named, Width wid
     layout->setSpacing(3);
     QLabel* label = labelOf(text.label, "label");
     label->setBuddy(named);
-    one.hint = labelOf(text.hint, "soft");
-    one.hint->setVisible(!text.hint.isEmpty());
+    one.hint = labelOf({}, "soft");
     one.problem = labelOf({}, "problem");
     one.problem->setObjectName(QLatin1String(text.name) + QLatin1String("Problem"));
     one.problem->hide();
@@ -116,6 +115,7 @@ void Form::add(const FieldText& text, QWidget* editor, QWidget* named, Width wid
     layout->addWidget(editor);
     layout->addWidget(one.hint);
     layout->addWidget(one.problem);
+    sayIn(one.hint, text.hint);
     place(one.around, width);
     m_places.push_back(one);
 }
@@ -179,10 +179,8 @@ void Form::setFieldVisible(QWidget* editor, bool visible)
 void Form::setHint(QWidget* editor, const QString& hint)
 {
     for (const Place& one : m_places)
-        if (one.editor == editor) {
-            one.hint->setText(hint);
-            one.hint->setVisible(!hint.isEmpty());
-        }
+        if (one.editor == editor)
+            sayIn(one.hint, hint);
 }
 
 void Form::showProblems(const std::vector<FieldProblem>& problems)
@@ -192,8 +190,7 @@ void Form::showProblems(const std::vector<FieldProblem>& problems)
         const auto problem = std::ranges::find_if(
             problems, [&one](const FieldProblem& each) { return one.field == each.field; });
         const bool refused = problem != problems.end();
-        one.problem->setText(refused ? problem->sentence : QString{});
-        one.problem->setVisible(refused);
+        sayIn(one.problem, refused ? problem->sentence : QString{});
         one.named->setAccessibleDescription(refused ? problem->sentence : one.hint->text());
         if (refused && !first)
             first = one.named;
@@ -206,8 +203,7 @@ void Form::showProblems(const std::vector<FieldProblem>& problems)
 
 void Form::showStatus(const QString& sentence)
 {
-    m_status->setText(sentence);
-    m_status->setVisible(!sentence.isEmpty());
+    sayIn(m_status, sentence);
 }
 
 void Form::focusFirst()

@@ -5,7 +5,6 @@
 #include <QString>
 #include <QWidget>
 
-#include <map>
 #include <optional>
 #include <vector>
 
@@ -65,12 +64,20 @@ public:
     void showStatus(const QString& sentence);
     void focusFirst();
 
+    // What is typed is not in the file.
+    virtual bool hasUnsaved() const { return false; }
+    // What is typed and not saved is kept while another airframe is looked at, with what it belongs to; true
+    // when something was kept for that one and stands here again.
+    virtual void putAside(AirframeId) {}
+    virtual bool takeUp(AirframeId) { return false; }
+
 signals:
     void saveAsked();
     void closeAsked();
     void edited();
 
 protected:
+    QString title() const;
     void keyPressEvent(QKeyEvent* event) override;
 
 private:

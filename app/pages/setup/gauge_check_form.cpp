@@ -1,24 +1,52 @@
 #include "app/pages/setup/gauge_check_form.h"
 
-#include "app/pages/setup/day_edit.h"
 #include "app/widgets/parts.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/gauge_words.h"
-#include "app/wording/setup_words.h"
 
-#include <QLineEdit>
 #include <QRadioButton>
 #include <QVBoxLayout>
 
 namespace rig {
 
-GaugeCheckForm::GaugeCheckForm(QWidget* parent) : Form{SetUpWords::saveWithKey(), true, parent}
+GaugeCheckForm::GaugeCheckForm() : EntryForm{SetUpWords::saveWithKey(), true}
 {
-    setExplanation(GaugeWords::checkMeaning());
-    m_day = addDay({"checkDay", GaugeWords::checkDay(), SetUpWords::dayHint(), Field::CheckDay});
-    m_how = addLine({"checkHow", GaugeWords::how(), GaugeWords::howHint(), Field::CheckHow});
-    m_found = addLine({"checkFound", GaugeWords::found(), GaugeWords::foundHint(), Field::CheckFound},
-                      Width::Whole);
+    using Words = GaugeWords;
+    using Entry = GaugeCheckEntry;
+    setExplanation(Words::checkMeaning());
+    DayEdit* checked =
+        day({"checkDay", Words::checkDay(), SetUpWords::dayHint(), Field::CheckDay}, &Entry::day);
+    line({"checkHow", Words::how(), Words::howHint(), Field::CheckHow}, &Entry::how);
+    line({"checkFound", Words::found(), Words::foundHint(), Field::CheckFound}, &Entry::found, Width::Whole);
+    addWidget(makeOutcome());
+    m_from = addDay({"doubtedFrom", Words::doubtedFrom(), {}, Field::DoubtedFrom}, Width::Whole);
+    m_effect = makeEffect();
+    addWidget(m_effect);
+    bind(
+        [this](Entry& entry) {
+            entry.doubted = m_doubted->isChecked();
+            entry.doubtedFrom = entry.doubted ? m_from->text() : QString{};
+        },
+        [this](const Entry& entry) {
+            m_usable->setChecked(!entry.doubted);
+            m_doubted->setChecked(entry.doubted);
+            m_from->setText(entry.doubtedFrom);
+            m_dayGiven = !entry.doubtedFrom.isEmpty();
+            setHint(m_from, {});
+        });
+    connect(m_doubted, &QRadioButton::toggled, this, [this] {
+        showDoubt();
+        emit edited();
+        m_told();
+    });
+    connect(m_from, &DayEdit::edited, this, [this] { m_dayGiven = true; });
+    for (DayEdit* one : {checked, m_from})
+        connect(one, &DayEdit::edited, this, [this] { m_told(); });
+    showDoubt();
+}
+
+QWidget* GaugeCheckForm::makeOutcome()
+{
     auto* outcome = new QWidget;
     auto* layout = new QVBoxLayout{outcome};
     layout->setContentsMargins(0, 0, 0, 0);
@@ -28,17 +56,7 @@ GaugeCheckForm::GaugeCheckForm(QWidget* parent) : Form{SetUpWords::saveWithKey()
     m_doubted->setObjectName("checkDoubted");
     layout->addWidget(m_usable);
     layout->addWidget(m_doubted);
-    addWidget(outcome);
-    m_from = addDay({"doubtedFrom", GaugeWords::doubtedFrom(), {}, Field::DoubtedFrom}, Width::Whole);
-    m_effect = makeEffect();
-    addWidget(m_effect);
-    connect(m_doubted, &QRadioButton::toggled, this, &GaugeCheckForm::showDoubt);
-    connect(m_doubted, &QRadioButton::toggled, this, &Form::edited);
-    connect(m_doubted, &QRadioButton::toggled, this, &GaugeCheckForm::doubtEdited);
-    connect(m_from, &DayEdit::edited, this, [this] { m_dayGiven = true; });
-    for (DayEdit* day : {m_day, m_from})
-        connect(day, &DayEdit::edited, this, &GaugeCheckForm::doubtEdited);
-    showDoubt();
+    return outcome;
 }
 
 QWidget* GaugeCheckForm::makeEffect()
@@ -74,24 +92,6 @@ void GaugeCheckForm::showEffect(const QStringList& sentences)
 {
     m_effectText->setText(sentences.join(QLatin1Char('\n')));
     m_effectText->setAccessibleDescription(m_effectText->text());
-}
-
-GaugeCheckEntry GaugeCheckForm::entry() const
-{
-    return {m_day->text(), m_how->text(), m_found->text(), m_doubted->isChecked(),
-            m_doubted->isChecked() ? m_from->text() : QString{}};
-}
-
-void GaugeCheckForm::setEntry(const GaugeCheckEntry& entry)
-{
-    m_day->setText(entry.day);
-    m_how->setText(entry.how);
-    m_found->setText(entry.found);
-    m_usable->setChecked(!entry.doubted);
-    m_doubted->setChecked(entry.doubted);
-    m_from->setText(entry.doubtedFrom);
-    m_dayGiven = false;
-    setHint(m_from, {});
 }
 
 } // namespace rig

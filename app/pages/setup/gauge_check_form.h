@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/pages/setup/form.h"
+#include "app/pages/setup/entry_form.h"
 
 class QLabel;
 class QRadioButton;
@@ -8,30 +8,23 @@ class QRadioButton;
 namespace rig {
 
 // A check of one gauge: found usable, or in doubt from a day on.
-class GaugeCheckForm : public Form
+class GaugeCheckForm : public EntryForm<GaugeCheckEntry>
 {
-    Q_OBJECT
-
 public:
-    explicit GaugeCheckForm(QWidget* parent = nullptr);
+    GaugeCheckForm();
 
-    GaugeCheckEntry entry() const;
-    void setEntry(const GaugeCheckEntry& entry);
+    // Whether the gauge is in doubt, from which day on, or the day of the check was changed.
+    void onDoubtEdited(std::function<void()> told) { m_told = std::move(told); }
     // The day from which on, with the reason. What the user typed in its place stays.
     void proposeDay(const QString& day, const QString& why);
     void showEffect(const QStringList& sentences);
 
-signals:
-    // Whether the gauge is in doubt, from which day on, or the day of the check.
-    void doubtEdited();
-
 private:
+    QWidget* makeOutcome();
     QWidget* makeEffect();
     void showDoubt();
 
-    DayEdit* m_day = nullptr;
-    QLineEdit* m_how = nullptr;
-    QLineEdit* m_found = nullptr;
+    std::function<void()> m_told;
     QRadioButton* m_usable = nullptr;
     QRadioButton* m_doubted = nullptr;
     DayEdit* m_from = nullptr;

@@ -1,5 +1,7 @@
 #include "app/pages/setup/panel_parts.h"
 
+#include "app/widgets/choice_box.h"
+#include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
 
 #include <QLabel>
@@ -10,10 +12,7 @@ namespace rig {
 
 QLabel* softLabel(const QString& text)
 {
-    auto* label = new QLabel{text};
-    label->setProperty("kind", "soft");
-    label->setWordWrap(true);
-    return label;
+    return labelOf(text, "soft");
 }
 
 QPushButton* panelButton(const char* name, const QString& text)
@@ -46,6 +45,37 @@ ButtonFlow::ButtonFlow(const std::vector<QPushButton*>& buttons, QWidget* parent
 void ButtonFlow::add(QPushButton* button)
 {
     layout()->addWidget(button);
+}
+
+ChoiceGrid::ChoiceGrid()
+{
+    setContentsMargins(0, 0, 0, 0);
+    setHorizontalSpacing(12);
+    setVerticalSpacing(2);
+}
+
+ChoiceBox* ChoiceGrid::add(const QString& text, const QString& name)
+{
+    auto* box = new ChoiceBox{text};
+    box->setObjectName(name);
+    QLabel* label = labelOf(text, "label");
+    label->setBuddy(box);
+    const int line = m_count / 2 * 2;
+    const int column = m_count++ % 2;
+    addWidget(label, line, column, Qt::AlignBottom);
+    addWidget(box, line + 1, column);
+    setColumnStretch(column, 1);
+    return box;
+}
+
+void fillPeople(ChoiceBox* box, const QString& prompt, const std::vector<Person>& persons,
+                std::optional<PersonId> chosen, std::optional<PersonId> without)
+{
+    box->begin(prompt);
+    for (const Person& person : persons)
+        if (person.id != without)
+            box->add(QString::fromStdString(person.name), person.id);
+    box->choose(chosen);
 }
 
 } // namespace rig

@@ -1,14 +1,20 @@
 #pragma once
 
+#include "core/airframe/person.h"
+
+#include <QGridLayout>
 #include <QString>
 #include <QWidget>
 
+#include <optional>
 #include <vector>
 
 class QLabel;
 class QPushButton;
 
 namespace rig {
+
+class ChoiceBox;
 
 QLabel* softLabel(const QString& text);
 QPushButton* panelButton(const char* name, const QString& text);
@@ -23,5 +29,21 @@ public:
 
     void add(QPushButton* button);
 };
+
+// Drop-down lists under their labels, two side by side.
+class ChoiceGrid : public QGridLayout
+{
+public:
+    ChoiceGrid();
+
+    ChoiceBox* add(const QString& text, const QString& name);
+
+private:
+    int m_count = 0;
+};
+
+// Offers everybody but `without`.
+void fillPeople(ChoiceBox* box, const QString& prompt, const std::vector<Person>& persons,
+                std::optional<PersonId> chosen, std::optional<PersonId> without = {});
 
 } // namespace rig

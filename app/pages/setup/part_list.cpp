@@ -1,8 +1,10 @@
 #include "app/pages/setup/part_list.h"
 
 #include "app/pages/setup/panel_parts.h"
+#include "app/pages/setup/setup_entries.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/flow_scroll.h"
+#include "app/widgets/parts.h"
 #include "app/widgets/row_list.h"
 #include "app/wording/setup_words.h"
 #include "app/wording/surface_words.h"
@@ -53,7 +55,7 @@ QString countIn(const SetUpView& view, SetUpPart part)
 {
     switch (part) {
     case SetUpPart::Airframe:
-        return view.airframe ? QString::fromStdString(view.airframe->registration) : QString{};
+        return view.airframe ? shown(view.airframe->registration) : QString{};
     case SetUpPart::Couplings:
         return view.couplingsInUse() > 0 ? SetUpWords::couplings(view.couplingsInUse()) : QString{};
     case SetUpPart::Surfaces:
@@ -94,12 +96,8 @@ PartList::PartList(QWidget* parent) : QFrame{parent}
     auto* outer = new QVBoxLayout{this};
     outer->setContentsMargins(10, 14, 10, 12);
     outer->setSpacing(6);
-    auto* heading = new QLabel{SetUpWords::heading()};
-    heading->setProperty("kind", "label");
-    m_progress = new QLabel;
-    m_progress->setProperty("kind", "section");
-    m_progress->setObjectName("setUpProgress");
-    m_progress->setWordWrap(true);
+    QLabel* heading = labelOf(SetUpWords::heading(), "label");
+    m_progress = labelOf({}, "section", "setUpProgress");
     m_bar = new QProgressBar;
     m_bar->setTextVisible(false);
     m_bar->setAccessibleName(SetUpWords::heading());
@@ -115,8 +113,7 @@ PartList::PartList(QWidget* parent) : QFrame{parent}
     auto* who = new QVBoxLayout{m_who};
     who->setContentsMargins(6, 4, 6, 0);
     who->setSpacing(4);
-    auto* label = new QLabel{SetUpWords::statedBy()};
-    label->setProperty("kind", "label");
+    QLabel* label = labelOf(SetUpWords::statedBy(), "label");
     m_statedBy = new ChoiceBox{SetUpWords::statedBy()};
     m_statedBy->setObjectName("statedBy");
     m_statedBy->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -170,11 +167,7 @@ void PartList::display(const SetUpView& view, SetUpPart current, const std::set<
 
 void PartList::showPeople(const SetUpView& view)
 {
-    const auto before = statedBy();
-    m_statedBy->begin(SetUpWords::nobodyNamed());
-    for (const Person& person : view.persons)
-        m_statedBy->add(QString::fromStdString(person.name), person.id);
-    m_statedBy->choose(before);
+    fillPeople(m_statedBy, SetUpWords::nobodyNamed(), view.persons, statedBy());
     m_who->setVisible(!view.persons.empty());
 }
 

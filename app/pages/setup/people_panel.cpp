@@ -1,134 +1,70 @@
-#include "app/pages/setup/people_panel.h"
-
-#include "app/pages/setup/form.h"
+#include "app/pages/setup/entry_form.h"
+#include "app/pages/setup/list_panel.h"
 #include "app/pages/setup/panel_parts.h"
-#include "app/widgets/row_list.h"
-#include "app/wording/setup_words.h"
-
-#include <QLabel>
-#include <QLineEdit>
-#include <QPushButton>
-#include <QVBoxLayout>
+#include "app/pages/setup/part_panels.h"
 
 namespace rig {
 
-PeoplePanel::PeoplePanel(SetUpPresenter& presenter, QWidget* parent)
-    : SetUpPanel{presenter, SetUpWords::peoplePart(), SetUpWords::whyPeople(), parent}
-{
-    makeList();
-    makeForm();
-    body()->addWidget(m_list);
-    body()->addWidget(m_form);
-    body()->addStretch(1);
-    show(false);
-}
+namespace {
 
-void PeoplePanel::makeList()
+class PeoplePanel : public ListPanel
 {
-    m_list = new QWidget;
-    auto* layout = new QVBoxLayout{m_list};
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(10);
-    m_none = softLabel(SetUpWords::noPeople());
-    m_rows = new RowList{"person", SetUpWords::peopleTitle()};
-    layout->addWidget(m_none);
-    layout->addWidget(m_rows);
-    m_change = panelButton("changePerson", SetUpWords::edit());
-    m_add = panelButton("addPerson", SetUpWords::newPerson());
-    layout->addWidget(new ButtonFlow{{m_add, m_change}});
-    m_rows->leadTo({m_add, m_change});
-    connect(m_rows, &RowList::rowOpened, this, &PeoplePanel::openChosen);
-    connect(m_change, &QPushButton::clicked, this, &PeoplePanel::openChosen);
-    connect(m_add, &QPushButton::clicked, this, [this] { open({}, {}); });
-}
+public:
+    explicit PeoplePanel(SetUpPresenter& presenter)
+        : ListPanel{presenter,
+                    {SetUpWords::peoplePart(), SetUpWords::whyPeople()},
+                    {"person", SetUpWords::peopleTitle(), SetUpWords::noPeople()}}
+    {
+        const auto change = [this](const Row& row) { open(row.id); };
+        m_add = button("addPerson", SetUpWords::newPerson(), [this] { open({}); });
+        addButtons({m_add, buttonFor("changePerson", SetUpWords::edit(), change)});
+        onOpened(change);
+        beginAt(m_add, true);
+        m_form = new EntryForm<PersonEntry>{SetUpWords::saveWithKey(), true};
+        m_form->line({"personName", SetUpWords::personName(), {}, Field::PersonName}, &PersonEntry::name);
+        m_form->line({"personRole", SetUpWords::role(), SetUpWords::roleHint(), {}}, &PersonEntry::role);
+        m_form->line({"personPhone", SetUpWords::phone(), {}, {}}, &PersonEntry::phone);
+        addForm(m_form, [this] {
+            finish(m_form, this->presenter().people.save(m_form->entry(), m_form->of<PersonId>()));
+        });
+    }
 
-void PeoplePanel::makeForm()
-{
-    m_form = new Form{SetUpWords::saveWithKey(), true};
-    m_name = m_form->addLine({"personName", SetUpWords::personName(), {}, Field::PersonName});
-    m_role = m_form->addLine({"personRole", SetUpWords::role(), SetUpWords::roleHint(), {}});
-    m_phone = m_form->addLine({"personPhone", SetUpWords::phone(), {}, {}});
-    connect(m_form, &Form::saveAsked, this, &PeoplePanel::save);
-    connect(m_form, &Form::closeAsked, this, [this] { show(false); });
-    connect(m_form, &Form::edited, this, [this] { m_form->showStatus(SetUpWords::notSavedYet()); });
-}
+    void display(const SetUpView& view) override
+    {
+        m_persons = view.persons;
+        std::vector<Row> rows;
+        for (const Person& person : m_persons)
+            rows.push_back({person.id.bytes,
+                            shown(person.name),
+                            true,
+                            {MarkShape::Waiting, Role::InkSoft, shown(person.name),
+                             SetUpWords::personDetail(shown(person.role), shown(person.phone))}});
+        showRows(std::move(rows));
+        setPrimary(m_add, !view.isDone(SetUpPart::People));
+    }
 
-void PeoplePanel::display(const SetUpView& view)
-{
-    m_persons = view.persons;
-    std::vector<RowText> rows;
-    for (const Person& person : m_persons)
-        rows.push_back({MarkShape::Waiting, Role::InkSoft, QString::fromStdString(person.name),
-                        SetUpWords::personDetail(QString::fromStdString(person.role),
-                                                 QString::fromStdString(person.phone))});
-    m_rows->display(rows);
-    m_none->setVisible(rows.empty());
-    m_change->setVisible(!rows.empty());
-    setPrimary(m_add, !view.isDone(SetUpPart::People));
-}
+private:
+    void open(std::optional<IdBytes> of)
+    {
+        PersonEntry entry;
+        for (const Person& person : m_persons)
+            if (of == person.id.bytes)
+                entry = entryOf(person);
+        m_form->setTitle(of ? SetUpWords::changePersonTitle(entry.name) : SetUpWords::newPersonTitle());
+        m_form->open(of, entry);
+        show(m_form);
+    }
 
-void PeoplePanel::setLook(const Look& look)
-{
-    SetUpPanel::setLook(look);
-    m_rows->setLook(look);
-}
+    std::vector<Person> m_persons;
+    QPushButton* m_add = nullptr;
+    EntryForm<PersonEntry>* m_form = nullptr;
+};
 
-bool PeoplePanel::hasUnsaved() const
-{
-    return m_isOpen && entry() != m_saved;
-}
+} // namespace
 
-void PeoplePanel::focusFirst()
+SetUpPanel* makePeoplePanel(SetUpPresenter& presenter)
 {
-    if (m_isOpen)
-        m_form->focusFirst();
-    else
-        m_add->setFocus();
-}
-
-void PeoplePanel::show(bool form)
-{
-    m_isOpen = form;
-    m_list->setVisible(!form);
-    m_form->setVisible(form);
-    if (isVisible())
-        focusFirst();
-}
-
-PersonEntry PeoplePanel::entry() const
-{
-    return {m_name->text(), m_role->text(), m_phone->text()};
-}
-
-void PeoplePanel::open(std::optional<PersonId> person, const PersonEntry& entry)
-{
-    m_edited = person;
-    m_saved = entry;
-    m_form->setTitle(person ? SetUpWords::changePersonTitle(entry.name) : SetUpWords::newPersonTitle());
-    m_name->setText(entry.name);
-    m_role->setText(entry.role);
-    m_phone->setText(entry.phone);
-    m_form->showProblems({});
-    m_form->showStatus({});
-    show(true);
-}
-
-void PeoplePanel::openChosen()
-{
-    if (m_rows->chosen() < 0)
-        return;
-    const Person& person = m_persons[static_cast<std::size_t>(m_rows->chosen())];
-    open(person.id, entryOf(person));
-}
-
-void PeoplePanel::save()
-{
-    const auto result = presenter().save(entry(), m_edited);
-    if (result)
-        m_form->showProblems(result.value().problems);
-    if (result && result.value().isSaved())
-        show(false);
-    report(result);
+    return new PeoplePanel{presenter};
 }
 
 } // namespace rig

@@ -9,9 +9,16 @@
 #include <QString>
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace rig {
+
+// Text of the file as a screen shows it, and as it would be typed again.
+inline QString shown(const std::string& kept)
+{
+    return QString::fromStdString(kept);
+}
 
 // What stands in a form, as typed. The presenter reads it; nothing typed is lost when it refuses.
 

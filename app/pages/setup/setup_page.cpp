@@ -2,14 +2,10 @@
 
 #include "app/pages/setup/airframe_panel.h"
 #include "app/pages/setup/baseline_panel.h"
-#include "app/pages/setup/couplings_panel.h"
 #include "app/pages/setup/demonstration_panel.h"
-#include "app/pages/setup/events_panel.h"
-#include "app/pages/setup/gauges_panel.h"
 #include "app/pages/setup/panel_parts.h"
 #include "app/pages/setup/part_list.h"
-#include "app/pages/setup/people_panel.h"
-#include "app/pages/setup/surfaces_panel.h"
+#include "app/pages/setup/part_panels.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/setup_words.h"
@@ -104,7 +100,8 @@ SetUpPage::SetUpPage(Records& records, const Clock& clock, Prompts& prompts, QWi
     m_stack->addWidget(m_noAirframe);
     connect(m_list, &PartList::partChosen, this, &SetUpPage::showPart);
     connect(m_list, &PartList::partOpened, this, &SetUpPage::goTo);
-    connect(m_list, &PartList::statedByChosen, this, [this] { m_presenter.setStatedBy(m_list->statedBy()); });
+    connect(m_list, &PartList::statedByChosen, this,
+            [this] { m_presenter.desk.setStatedBy(m_list->statedBy()); });
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { followFocus(now); });
     addKeys();
 }
@@ -121,11 +118,11 @@ void SetUpPage::makePanels(Records& records, const Clock& clock, Prompts& prompt
     connectPanel(airframe, SetUpPart::Airframe);
     connect(airframe, &AirframePanel::airframeAdded, this, &SetUpPage::takeUpAirframe);
     connect(airframe, &SetUpPanel::changed, this, &Page::airframesChanged);
-    connectPanel(new CouplingsPanel{m_presenter, prompts}, SetUpPart::Couplings);
-    connectPanel(new SurfacesPanel{m_presenter, prompts}, SetUpPart::Surfaces);
-    connectPanel(new GaugesPanel{m_presenter}, SetUpPart::Gauges);
-    connectPanel(new PeoplePanel{m_presenter}, SetUpPart::People);
-    connectPanel(new EventsPanel{m_presenter}, SetUpPart::Events);
+    connectPanel(makeCouplingsPanel(m_presenter, prompts), SetUpPart::Couplings);
+    connectPanel(makeSurfacesPanel(m_presenter, prompts), SetUpPart::Surfaces);
+    connectPanel(makeGaugesPanel(m_presenter), SetUpPart::Gauges);
+    connectPanel(makePeoplePanel(m_presenter), SetUpPart::People);
+    connectPanel(makeEventsPanel(m_presenter), SetUpPart::Events);
     m_baseline = new BaselinePanel{records, clock, prompts};
     m_demonstration = new DemonstrationPanel{records, clock, prompts};
     add(SetUpPart::BaselineDay, m_baseline);

@@ -1,30 +1,23 @@
 #include "app/pages/setup/setup_panel.h"
 
+#include "app/widgets/parts.h"
 #include "app/wording/formats.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/setup_words.h"
 
-#include <QLabel>
 #include <QVBoxLayout>
 
 #include <cmath>
 
 namespace rig {
 
-SetUpPanel::SetUpPanel(SetUpPresenter& presenter, const QString& title, const QString& why, QWidget* parent)
-    : QWidget{parent}, m_presenter{presenter}
+SetUpPanel::SetUpPanel(SetUpPresenter& presenter, const PartText& part) : m_presenter{presenter}
 {
     m_body = new QVBoxLayout{this};
     m_body->setContentsMargins(28, 20, 28, 20);
     m_body->setSpacing(12);
-    auto* heading = new QLabel{title};
-    heading->setProperty("kind", "title");
-    heading->setWordWrap(true);
-    auto* reason = new QLabel{why};
-    reason->setWordWrap(true);
-    reason->setObjectName("why");
-    m_body->addWidget(heading);
-    m_body->addWidget(reason);
+    m_body->addWidget(labelOf(part.title, "title"));
+    m_body->addWidget(labelOf(part.why, "", "why"));
 }
 
 void SetUpPanel::setLook(const Look& look)
@@ -57,7 +50,7 @@ bool SetUpPanel::report(const Result<Saved>& result)
 
 QString SetUpPanel::savedNow() const
 {
-    return SetUpWords::savedAt(Formats{}.time(m_presenter.now()));
+    return SetUpWords::savedAt(Formats{}.time(m_presenter.desk.now()));
 }
 
 } // namespace rig

@@ -15,9 +15,14 @@ class SetUpPanel : public QWidget
     Q_OBJECT
 
 public:
+    struct PartText
+    {
+        QString title;
+        QString why; // it is asked for
+    };
+
     // `presenter` outlives it.
-    SetUpPanel(SetUpPresenter& presenter, const QString& title, const QString& why,
-               QWidget* parent = nullptr);
+    SetUpPanel(SetUpPresenter& presenter, const PartText& part);
 
     // What is typed and not saved stays.
     virtual void display(const SetUpView& view) = 0;

@@ -1,249 +1,149 @@
-#include "app/pages/setup/surfaces_panel.h"
-
-#include "app/pages/prompts.h"
+#include "app/pages/setup/entry_form.h"
+#include "app/pages/setup/list_panel.h"
 #include "app/pages/setup/panel_parts.h"
-#include "app/pages/setup/surface_form.h"
+#include "app/pages/setup/part_panels.h"
 #include "app/widgets/parts.h"
-#include "app/widgets/row_list.h"
 #include "app/wording/coupling_words.h"
-#include "app/wording/setup_words.h"
 #include "app/wording/surface_words.h"
-
-#include <QKeyEvent>
-#include <QLabel>
-#include <QPushButton>
-#include <QVBoxLayout>
 
 namespace rig {
 
 namespace {
 
-RowText surfaceRowText(const Surface& surface, int number)
+// Everything that is asked of one surface. Figures are typed as the manual gives them.
+class SurfaceForm : public EntryForm<SurfaceEntry>
 {
-    const QString name = QString::fromStdString(surface.name);
-    const QString reference = QString::fromStdString(surface.manualReference);
-    const bool hasFigures = surface.up || surface.down || surface.mostPlay;
-    RowText text;
-    text.title = surface.inUse ? CouplingWords::line(number, name) : CouplingWords::lineOutOfUse(name);
-    text.detail =
-        CouplingWords::joined(SurfaceWords::kindName(surface.kind),
-                              hasFigures ? SurfaceWords::figuresFrom(reference) : SurfaceWords::noFigures());
-    if (surface.inUse) {
-        text.shape = hasFigures ? MarkShape::DiscTick : MarkShape::DashedRing;
-        text.role = hasFigures ? Role::Accent : Role::Unknown;
+public:
+    SurfaceForm() : EntryForm{SetUpWords::saveWithKey(), true}
+    {
+        using Words = SurfaceWords;
+        using Entry = SurfaceEntry;
+        line({"surfaceName", Words::name(), Words::nameHint(), Field::SurfaceName}, &Entry::name);
+        m_kind = choice({"surfaceKind", Words::kind(), Words::kindHint(), {}}, &Entry::kind,
+                        SurfaceKind::Other, Words::kindName);
+        choice({"surfaceSide", Words::side(), {}, {}}, &Entry::side, Side::Right, CouplingWords::sideName);
+        choice({"surfaceUnit", Words::unit(), {}, {}}, &Entry::unit, DeflectionUnit::Millimetres,
+               Words::unitName);
+        m_senseCall = line({"senseCall", Words::senseCall(), {}, {}}, &Entry::senseCall, Width::Whole);
+        line({"upNominal", Words::upNominal(), Words::figureHint(), Field::UpNominal}, &Entry::upNominal);
+        line({"upTolerance", Words::upTolerance(), {}, Field::UpTolerance}, &Entry::upTolerance);
+        line({"downNominal", Words::downNominal(), {}, Field::DownNominal}, &Entry::downNominal);
+        line({"downTolerance", Words::downTolerance(), {}, Field::DownTolerance}, &Entry::downTolerance);
+        line({"mostPlay", Words::mostPlay(), {}, Field::MostPlay}, &Entry::mostPlay);
+        line({"manualReference", Words::reference(), Words::referenceHint(), Field::ManualReference},
+             &Entry::reference);
+        line({"measuredAt", Words::measuredAt(), Words::measuredAtHint(), Field::MeasuredAt},
+             &Entry::measuredAt, Width::Whole);
+        connect(m_kind, &QComboBox::currentIndexChanged, this, &SurfaceForm::showUsualCall);
+        showUsualCall();
     }
-    return text;
-}
+
+private:
+    void showUsualCall()
+    {
+        setHint(m_senseCall, SurfaceWords::senseCallHint(SurfaceWords::usualCall(entry().kind)));
+    }
+
+    QComboBox* m_kind = nullptr;
+    QLineEdit* m_senseCall = nullptr;
+};
+
+class SurfacesPanel : public OrderPanel
+{
+public:
+    SurfacesPanel(SetUpPresenter& presenter, Prompts& prompts)
+        : OrderPanel{presenter,
+                     prompts,
+                     {SurfaceWords::part(), SurfaceWords::why()},
+                     {"surface", SurfaceWords::title(), SurfaceWords::none()},
+                     SurfaceWords::takeOutQuestion()}
+    {
+        const auto change = [this](const Row& row) { open(row.id); };
+        const auto order = makeOrderButtons("surfaceUp", "surfaceDown", "surfaceUse");
+        addButtons({buttonFor("changeSurface", SetUpWords::edit(), change), order.up, order.down, order.use});
+        auto* usual = button("usualSurfaces", SurfaceWords::usual(), [this] { addUsual(); });
+        addButtons({usual, button("addSurface", SurfaceWords::add(), [this] { open({}); })});
+        addBelow(softLabel(SurfaceWords::usualMeaning()));
+        m_status = labelOf({}, "soft", "surfacesStatus");
+        addBelow(m_status);
+        sayIn(m_status, {});
+        onOpened(change);
+        beginAt(usual, false);
+        m_form = new SurfaceForm;
+        addForm(m_form, [this] {
+            finish(m_form,
+                   this->presenter().surfaces.save(m_form->entry(), airframe(), m_form->of<SurfaceId>()));
+        });
+    }
+
+    void display(const SetUpView& view) override
+    {
+        const bool isOther = leaveFor(view.airframe);
+        m_surfaces = view.surfaces;
+        std::vector<Row> rows;
+        for (const Surface& one : m_surfaces)
+            rows.push_back(
+                {one.id.bytes, shown(one.name), one.inUse, rowText(one, static_cast<int>(rows.size()) + 1)});
+        showRows(std::move(rows));
+        if (!isOther)
+            return;
+        sayIn(m_status, {});
+        arrive();
+    }
+
+private:
+    static RowText rowText(const Surface& surface, int number)
+    {
+        const bool hasFigures = surface.up || surface.down || surface.mostPlay;
+        RowText text = orderedText(shown(surface.name), number, surface.inUse, hasFigures);
+        text.detail =
+            CouplingWords::joined(SurfaceWords::kindName(surface.kind),
+                                  hasFigures ? SurfaceWords::figuresFrom(shown(surface.manualReference))
+                                             : SurfaceWords::noFigures());
+        return text;
+    }
+
+    void open(std::optional<IdBytes> of)
+    {
+        SurfaceEntry entry;
+        for (const Surface& one : m_surfaces)
+            if (of == one.id.bytes)
+                entry = entryOf(one);
+        m_form->setTitle(of ? CouplingWords::changeTitle(entry.name) : SurfaceWords::newTitle());
+        m_form->open(of, entry);
+        sayIn(m_status, {});
+        show(m_form);
+    }
+
+    void addUsual()
+    {
+        const auto added = presenter().surfaces.addUsual(airframe());
+        if (added && added.value() == 0)
+            return sayIn(m_status, SurfaceWords::usualThere());
+        if (report(added ? Outcome{Done{}} : Outcome{added.problem()}))
+            rows()->focusChosen();
+    }
+
+    Outcome moveThing(const IdBytes& surface, int by) override
+    {
+        return presenter().surfaces.move(airframe(), SurfaceId{surface}, by);
+    }
+
+    Outcome setThingInUse(const IdBytes& surface, bool inUse) override
+    {
+        return presenter().surfaces.setInUse(airframe(), SurfaceId{surface}, inUse);
+    }
+
+    std::vector<Surface> m_surfaces;
+    QLabel* m_status = nullptr;
+    SurfaceForm* m_form = nullptr;
+};
 
 } // namespace
 
-SurfacesPanel::SurfacesPanel(SetUpPresenter& presenter, Prompts& prompts, QWidget* parent)
-    : SetUpPanel{presenter, SurfaceWords::part(), SurfaceWords::why(), parent}, m_prompts{prompts}
+SetUpPanel* makeSurfacesPanel(SetUpPresenter& presenter, Prompts& prompts)
 {
-    m_list = makeList();
-    m_form = new SurfaceForm;
-    body()->addWidget(m_list);
-    body()->addWidget(m_form);
-    body()->addStretch(1);
-    connect(m_form, &Form::closeAsked, this, [this] { showForm(false); });
-    connect(m_form, &Form::saveAsked, this, &SurfacesPanel::save);
-    connect(m_form, &Form::edited, this, [this] { m_form->showStatus(SetUpWords::notSavedYet()); });
-    showForm(false);
-}
-
-QWidget* SurfacesPanel::makeList()
-{
-    auto* list = new QWidget;
-    auto* layout = new QVBoxLayout{list};
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(10);
-    m_none = softLabel(SurfaceWords::none());
-    m_rows = new RowList{"surface", SurfaceWords::title()};
-    layout->addWidget(m_none);
-    layout->addWidget(m_rows);
-    m_usual = panelButton("usualSurfaces", SurfaceWords::usual());
-    auto* add = panelButton("addSurface", SurfaceWords::add());
-    auto* change = panelButton("changeSurface", SetUpWords::edit());
-    auto* up = panelButton("surfaceUp", CouplingWords::moveUp());
-    auto* down = panelButton("surfaceDown", CouplingWords::moveDown());
-    m_use = panelButton("surfaceUse", CouplingWords::takeOut());
-    m_forChosen = {change, up, down, m_use};
-    layout->addWidget(new ButtonFlow{m_forChosen});
-    layout->addWidget(new ButtonFlow{{m_usual, add}});
-    layout->addWidget(softLabel(SurfaceWords::usualMeaning()));
-    m_status = softLabel({});
-    m_status->setObjectName("surfacesStatus");
-    m_status->hide();
-    layout->addWidget(m_status);
-    m_rows->leadTo({change, up, down, m_use, m_usual, add});
-    connect(m_rows, &RowList::rowChosen, this, [this] { showRows(); });
-    connect(m_rows, &RowList::rowOpened, this, &SurfacesPanel::openChosen);
-    connect(change, &QPushButton::clicked, this, &SurfacesPanel::openChosen);
-    connect(up, &QPushButton::clicked, this, [this] { move(-1); });
-    connect(down, &QPushButton::clicked, this, [this] { move(1); });
-    connect(m_use, &QPushButton::clicked, this, &SurfacesPanel::changeUse);
-    connect(m_usual, &QPushButton::clicked, this, &SurfacesPanel::addUsual);
-    connect(add, &QPushButton::clicked, this, [this] { open({}, {}); });
-    return list;
-}
-
-void SurfacesPanel::display(const SetUpView& view)
-{
-    const std::optional<AirframeId> now = view.airframe ? std::optional{view.airframe->id} : std::nullopt;
-    m_surfaces = view.surfaces;
-    if (now != m_airframe) {
-        if (m_airframe && hasUnsaved())
-            m_open[*m_airframe] = {m_edited, m_form->entry()};
-        m_airframe = now;
-        sayIn(m_status, {});
-        showForm(false);
-        m_rows->choose(0);
-        if (const auto left = m_open.extract(now.value_or(AirframeId{})))
-            open(left.mapped().surface, left.mapped().typed);
-    }
-    showRows();
-}
-
-void SurfacesPanel::showRows()
-{
-    std::vector<RowText> rows;
-    int number = 0;
-    for (const Surface& surface : m_surfaces)
-        rows.push_back(surfaceRowText(surface, ++number));
-    m_rows->display(rows);
-    m_none->setVisible(rows.empty());
-    for (QPushButton* button : m_forChosen)
-        button->setVisible(!rows.empty());
-    setPrimary(m_usual, rows.empty());
-    if (const Surface* surface = chosen())
-        m_use->setText(surface->inUse ? CouplingWords::takeOut() : CouplingWords::putBack());
-}
-
-const Surface* SurfacesPanel::chosen() const
-{
-    const int at = m_rows->chosen();
-    return at < 0 ? nullptr : &m_surfaces[static_cast<std::size_t>(at)];
-}
-
-void SurfacesPanel::choose(SurfaceId surface)
-{
-    for (std::size_t i = 0; i < m_surfaces.size(); ++i)
-        if (m_surfaces[i].id == surface)
-            m_rows->choose(static_cast<int>(i));
-}
-
-void SurfacesPanel::setLook(const Look& look)
-{
-    SetUpPanel::setLook(look);
-    m_rows->setLook(look);
-}
-
-bool SurfacesPanel::hasUnsaved() const
-{
-    return m_formOpen && m_form->entry() != m_saved;
-}
-
-void SurfacesPanel::focusFirst()
-{
-    if (m_formOpen)
-        m_form->focusFirst();
-    else if (m_surfaces.empty())
-        m_usual->setFocus();
-    else
-        m_rows->focusChosen();
-}
-
-void SurfacesPanel::showForm(bool open)
-{
-    m_formOpen = open;
-    m_list->setVisible(!open);
-    m_form->setVisible(open);
-    if (isVisible())
-        focusFirst();
-}
-
-void SurfacesPanel::open(std::optional<SurfaceId> surface, const std::optional<SurfaceEntry>& typed)
-{
-    m_edited = surface;
-    m_saved = {};
-    m_form->setTitle(SurfaceWords::newTitle());
-    for (const Surface& one : m_surfaces)
-        if (surface == one.id) {
-            m_saved = entryOf(one);
-            m_form->setTitle(CouplingWords::changeTitle(m_saved.name));
-        }
-    m_form->setEntry(typed.value_or(m_saved));
-    m_form->showProblems({});
-    m_form->showStatus(typed ? SetUpWords::notSavedYet() : QString{});
-    sayIn(m_status, {});
-    showForm(true);
-}
-
-void SurfacesPanel::openChosen()
-{
-    if (const Surface* surface = chosen())
-        open(surface->id, {});
-}
-
-void SurfacesPanel::save()
-{
-    const auto result = presenter().save(m_form->entry(), *m_airframe, m_edited);
-    if (result)
-        m_form->showProblems(result.value().problems);
-    if (!result || !result.value().isSaved()) {
-        report(result);
-        return;
-    }
-    showForm(false);
-    report(result);
-    choose(SurfaceId{result.value().id});
-}
-
-void SurfacesPanel::addUsual()
-{
-    const auto added = presenter().addUsualSurfaces(*m_airframe);
-    if (!added) {
-        report(Outcome{added.problem()});
-        return;
-    }
-    if (added.value() == 0)
-        return sayIn(m_status, SurfaceWords::usualThere());
-    report(Outcome{Done{}});
-    m_rows->focusChosen();
-}
-
-void SurfacesPanel::move(int by)
-{
-    const Surface* surface = chosen();
-    if (!surface || !surface->inUse)
-        return;
-    const SurfaceId id = surface->id;
-    if (!report(presenter().move(*m_airframe, id, by)))
-        return;
-    choose(id);
-    m_rows->focusChosen();
-}
-
-void SurfacesPanel::changeUse()
-{
-    const Surface* surface = chosen();
-    if (!surface)
-        return;
-    const SurfaceId id = surface->id; // the rows may be others once it is answered
-    const QString name = QString::fromStdString(surface->name);
-    const bool inUse = surface->inUse;
-    if (inUse && !m_prompts.confirm(this, CouplingWords::takeOutTitle(name), SurfaceWords::takeOutQuestion(),
-                                    CouplingWords::takeOutYes()))
-        return;
-    report(presenter().setInUse(*m_airframe, id, !inUse));
-}
-
-void SurfacesPanel::keyPressEvent(QKeyEvent* event)
-{
-    const bool arrow = event->key() == Qt::Key_Up || event->key() == Qt::Key_Down;
-    if (!m_formOpen && arrow && event->modifiers().testFlag(Qt::AltModifier))
-        return move(event->key() == Qt::Key_Up ? -1 : 1);
-    SetUpPanel::keyPressEvent(event);
+    return new SurfacesPanel{presenter, prompts};
 }
 
 } // namespace rig

@@ -1,8 +1,6 @@
-// SetUpPresenter's surfaces: what is typed, the usual ones, order and use.
-
 #include "app/pages/setup/entry_reader.h"
-#include "app/pages/setup/in_order.h"
-#include "app/pages/setup/setup_presenter.h"
+#include "app/pages/setup/part_presenters.h"
+#include "app/pages/setup/things_kept.h"
 #include "app/pages/usual_surfaces.h"
 #include "app/wording/surface_words.h"
 #include "core/measure/gap_entry.h"
@@ -87,10 +85,10 @@ SurfaceEntry entryOf(const Surface& surface)
         return figure ? SurfaceWords::number(*figure) : QString{};
     };
     SurfaceEntry entry;
-    entry.name = QString::fromStdString(surface.name);
+    entry.name = shown(surface.name);
     entry.kind = surface.kind;
     entry.side = surface.side;
-    entry.senseCall = QString::fromStdString(surface.senseCall);
+    entry.senseCall = shown(surface.senseCall);
     entry.unit = surface.unit;
     if (surface.measuredAt)
         entry.measuredAt = text(Deflection{surface.measuredAt->inMicrometres()});
@@ -103,25 +101,30 @@ SurfaceEntry entryOf(const Surface& surface)
         entry.downTolerance = text(surface.down->tolerance);
     }
     entry.mostPlay = text(surface.mostPlay);
-    entry.reference = QString::fromStdString(surface.manualReference);
+    entry.reference = shown(surface.manualReference);
     return entry;
 }
 
-Result<Saved> SetUpPresenter::save(const SurfaceEntry& entry, AirframeId airframe,
-                                   std::optional<SurfaceId> of)
+std::vector<Surface> SurfacesPresenter::view(const AirframeFacts& facts) const
 {
-    const auto known = m_records.surfaces(airframe);
+    std::vector<Surface> surfaces = facts.surfaces;
+    std::ranges::stable_partition(surfaces, &Surface::inUse);
+    return surfaces;
+}
+
+Result<Saved> SurfacesPresenter::save(const SurfaceEntry& entry, AirframeId airframe,
+                                      std::optional<SurfaceId> of)
+{
+    const auto known = records().surfaces(airframe);
     if (!known)
         return known.problem();
     Surface surface;
     surface.order = nextInOrder(known.value(), &Surface::order);
-    for (const Surface& one : known.value())
-        if (of == one.id)
-            surface = one;
+    if (const Surface* before = of ? findIn(known.value(), *of) : nullptr)
+        surface = *before;
     EntryReader reader;
-    reader.needs(Field::SurfaceName, entry.name, SurfaceWords::nameMissing());
-    if (isTaken(known.value(), entry.name, surface.id, [](const Surface& one) { return one.name; }))
-        reader.refuse(Field::SurfaceName, SurfaceWords::nameTaken(entry.name.trimmed()));
+    reader.name(Field::SurfaceName, entry.name, known.value(), surface.id, &Surface::name,
+                SurfaceWords::nameMissing(), SurfaceWords::nameTaken);
     readFigures(reader, entry, surface);
     if (reader.hasProblem())
         return reader.refusal();
@@ -132,47 +135,27 @@ Result<Saved> SetUpPresenter::save(const SurfaceEntry& entry, AirframeId airfram
     surface.senseCall = plain(entry.senseCall);
     surface.unit = entry.unit;
     surface.manualReference = plain(entry.reference);
-    surface.stamp = stamp();
-    return savedAs(m_records.add(surface));
+    surface.stamp = desk().stamp();
+    return savedAs(records().add(surface));
 }
 
-Result<int> SetUpPresenter::addUsualSurfaces(AirframeId airframe)
+Result<int> SurfacesPresenter::addUsual(AirframeId airframe)
 {
-    return rig::addUsualSurfaces(m_records, airframe, m_statedBy);
+    return addUsualSurfaces(records(), airframe, desk().statedBy());
 }
 
-Outcome SetUpPresenter::move(AirframeId airframe, SurfaceId surface, int by)
+Outcome SurfacesPresenter::move(AirframeId airframe, SurfaceId surface, int by)
 {
-    return m_records.together([&]() -> Outcome {
-        auto known = m_records.surfaces(airframe);
-        if (!known)
-            return known.problem();
-        for (Surface& one : renumbered(std::move(known).value(), surface, by, &Surface::order)) {
-            one.stamp = stamp();
-            if (const auto kept = m_records.add(one); !kept)
-                return kept.problem();
-        }
-        return Done{};
-    });
+    return moveInOrder(
+        records(), [&] { return records().surfaces(airframe); }, surface, by, &Surface::order,
+        desk().stamp());
 }
 
-Outcome SetUpPresenter::setInUse(AirframeId airframe, SurfaceId surface, bool inUse)
+Outcome SurfacesPresenter::setInUse(AirframeId airframe, SurfaceId surface, bool inUse)
 {
-    return m_records.together([&]() -> Outcome {
-        const auto known = m_records.surfaces(airframe);
-        if (!known)
-            return known.problem();
-        const auto here = std::ranges::find(known.value(), surface, &Surface::id);
-        if (here == known.value().end())
-            return Problem{ProblemKind::NotFound, "no such surface"};
-        Surface changed = *here;
-        changed.inUse = inUse;
-        changed.stamp = stamp();
-        if (inUse)
-            changed.order = nextInOrder(known.value(), &Surface::order);
-        const auto kept = m_records.add(changed);
-        return kept ? Outcome{Done{}} : Outcome{kept.problem()};
-    });
+    return putInUse(
+        records(), [&] { return records().surfaces(airframe); }, surface, inUse, desk().stamp(),
+        &Surface::order);
 }
 
 } // namespace rig

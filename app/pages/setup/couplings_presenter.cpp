@@ -1,0 +1,234 @@
+#include "app/pages/setup/entry_reader.h"
+#include "app/pages/setup/part_presenters.h"
+#include "app/pages/setup/things_kept.h"
+#include "app/wording/coupling_words.h"
+#include "app/wording/formats.h"
+
+#include <cmath>
+
+namespace rig {
+
+namespace {
+
+struct Spot
+{
+    PlanSpot spot;
+    PlanPlace place;
+    QString (*name)();
+};
+
+// Rough places on the plan view (x -1 left wing tip to +1 right, y 0 nose to 1 tail); only a drawing.
+constexpr std::array kSpots{
+    Spot{PlanSpot::WingRootLeft, {-0.08, 0.36}, CouplingWords::wingRootLeft},
+    Spot{PlanSpot::WingRootRight, {0.08, 0.36}, CouplingWords::wingRootRight},
+    Spot{PlanSpot::OuterWingLeft, {-0.55, 0.34}, CouplingWords::outerWingLeft},
+    Spot{PlanSpot::OuterWingRight, {0.55, 0.34}, CouplingWords::outerWingRight},
+    Spot{PlanSpot::Fuselage, {0.0, 0.42}, CouplingWords::fuselage},
+    Spot{PlanSpot::TailBoom, {0.0, 0.70}, CouplingWords::tailBoom},
+    Spot{PlanSpot::FinFoot, {0.0, 0.90}, CouplingWords::finFoot},
+    Spot{PlanSpot::FinTop, {0.0, 0.97}, CouplingWords::finTop},
+};
+
+double farApart(const PlanPlace& one, const PlanPlace& other)
+{
+    return std::hypot(one.x - other.x, one.y - other.y);
+}
+
+struct UsualJoint
+{
+    QString (*name)();
+    QString (*circuit)();
+    Side side;
+    PlanPlace place; // a little apart, so that the marks on the plan do not cover one another
+};
+
+// In the order of UsualCoupling.
+constexpr std::array<UsualJoint, kUsualCouplings.size()> kUsualJoints{{
+    {CouplingWords::leftAileron, CouplingWords::circuitAileron, Side::Left, {-0.10, 0.40}},
+    {CouplingWords::rightAileron, CouplingWords::circuitAileron, Side::Right, {0.10, 0.40}},
+    {CouplingWords::leftAirbrake, CouplingWords::circuitAirbrake, Side::Left, {-0.10, 0.36}},
+    {CouplingWords::rightAirbrake, CouplingWords::circuitAirbrake, Side::Right, {0.10, 0.36}},
+    {CouplingWords::leftFlap, CouplingWords::circuitFlap, Side::Left, {-0.06, 0.40}},
+    {CouplingWords::rightFlap, CouplingWords::circuitFlap, Side::Right, {0.06, 0.40}},
+    {CouplingWords::elevator, CouplingWords::circuitElevator, Side::None, {0.0, 0.96}},
+    {CouplingWords::trim, CouplingWords::circuitTrim, Side::None, {0.03, 0.98}},
+}};
+
+const UsualJoint& usualJoint(UsualCoupling which)
+{
+    return kUsualJoints[static_cast<std::size_t>(which)];
+}
+
+CouplingRow couplingRow(const KnownAirframe& known, const Coupling& coupling, Day today)
+{
+    const AirframeFacts& facts = known.facts();
+    CouplingRow row;
+    row.coupling = coupling;
+    row.fittings = static_cast<int>(std::ranges::count(facts.fittings, coupling.id, &Fitting::coupling));
+    row.fitting = fittingOn(today, coupling.id, facts.fittings);
+    const CouplingHistory& history = known.history(coupling.id);
+    const FittingHistory* now = history.on(today);
+    row.hasBand = now && now->baseline.band();
+    row.wasShownPartSeated = !history.partSeated.empty();
+    return row;
+}
+
+} // namespace
+
+PlanPlace placeOf(PlanSpot spot)
+{
+    const auto found = std::ranges::find(kSpots, spot, &Spot::spot);
+    return found == kSpots.end() ? PlanPlace{} : found->place;
+}
+
+QString spotName(PlanSpot spot)
+{
+    const auto found = std::ranges::find(kSpots, spot, &Spot::spot);
+    return found == kSpots.end() ? CouplingWords::placeNotGiven() : found->name();
+}
+
+PlanSpot spotOf(const std::optional<PlanPlace>& place)
+{
+    if (!place)
+        return PlanSpot::NotGiven;
+    return std::ranges::min_element(kSpots, {},
+                                    [&place](const Spot& one) { return farApart(one.place, *place); })
+        ->spot;
+}
+
+QString usualName(UsualCoupling which)
+{
+    return usualJoint(which).name();
+}
+
+CouplingEntry entryOf(const Coupling& coupling)
+{
+    return {shown(coupling.name),   shown(coupling.circuit), coupling.side,
+            shown(coupling.access), coupling.layout,         shown(coupling.leafPlace),
+            coupling.securing,      spotOf(coupling.place),  shown(coupling.note)};
+}
+
+std::vector<CouplingRow> CouplingsPresenter::view(const KnownAirframe& known) const
+{
+    std::vector<CouplingRow> rows;
+    for (const Coupling& coupling : known.facts().couplings)
+        rows.push_back(couplingRow(known, coupling, desk().today()));
+    std::ranges::stable_partition(rows, [](const CouplingRow& row) { return row.coupling.inUse; });
+    return rows;
+}
+
+Result<CouplingId> CouplingsPresenter::addWithFirstFitting(const Coupling& coupling)
+{
+    auto added = records().add(coupling);
+    if (!added)
+        return added;
+    const Fitting first{
+        {}, added.value(), desk().today(), CouplingWords::firstFitting().toStdString(), desk().stamp()};
+    if (const auto fitting = records().add(first); !fitting)
+        return fitting.problem();
+    return added;
+}
+
+Result<Saved> CouplingsPresenter::save(const CouplingEntry& entry, AirframeId airframe,
+                                       std::optional<CouplingId> of)
+{
+    const auto known = records().couplings(airframe);
+    if (!known)
+        return known.problem();
+    Coupling coupling;
+    coupling.riggingOrder = nextInOrder(known.value(), &Coupling::riggingOrder);
+    if (const Coupling* before = of ? findIn(known.value(), *of) : nullptr)
+        coupling = *before;
+    EntryReader reader;
+    reader.name(Field::CouplingName, entry.name, known.value(), coupling.id, &Coupling::name,
+                CouplingWords::nameMissing(), CouplingWords::nameTaken);
+    if (reader.hasProblem())
+        return reader.refusal();
+    coupling.airframe = airframe;
+    coupling.name = plain(entry.name);
+    coupling.circuit = plain(entry.circuit);
+    coupling.side = entry.side;
+    coupling.access = plain(entry.access);
+    coupling.layout = entry.layout;
+    coupling.leafPlace = plain(entry.leafPlace);
+    coupling.securing = entry.securing;
+    // A place finer than the choices stays as it is while the choice stays.
+    if (entry.spot == PlanSpot::NotGiven)
+        coupling.place.reset();
+    else if (spotOf(coupling.place) != entry.spot)
+        coupling.place = placeOf(entry.spot);
+    coupling.note = plain(entry.note);
+    coupling.stamp = desk().stamp();
+    if (of)
+        return savedAs(records().add(coupling));
+    IdBytes id{};
+    const Outcome kept = records().together([&]() -> Outcome {
+        const auto added = addWithFirstFitting(coupling);
+        if (!added)
+            return added.problem();
+        id = added.value().bytes;
+        return Done{};
+    });
+    if (!kept)
+        return kept.problem();
+    return Saved{{}, id};
+}
+
+Result<Saved> CouplingsPresenter::save(const FittingEntry& entry, AirframeId airframe, CouplingId coupling)
+{
+    const auto known = records().fittings(airframe);
+    if (!known)
+        return known.problem();
+    std::optional<Day> last;
+    for (const Fitting& one : known.value())
+        if (one.coupling == coupling && (!last || *last < one.begins))
+            last = one.begins;
+    EntryReader reader;
+    const auto day = reader.pastDay(Field::FittingDay, entry.day, desk().today());
+    if (day && last && *day < *last)
+        reader.refuse(Field::FittingDay, CouplingWords::beforeLastFitting(Formats{}.day(*last)));
+    reader.needs(Field::FittingReason, entry.reason, CouplingWords::reasonMissing());
+    if (reader.hasProblem())
+        return reader.refusal();
+    return savedAs(records().add(Fitting{{}, coupling, *day, plain(entry.reason), desk().stamp()}));
+}
+
+Outcome CouplingsPresenter::addUsual(AirframeId airframe, const std::vector<UsualCoupling>& chosen)
+{
+    return records().together([&]() -> Outcome {
+        const auto known = records().couplings(airframe);
+        if (!known)
+            return known.problem();
+        int order = nextInOrder(known.value(), &Coupling::riggingOrder);
+        for (const UsualCoupling which : chosen) {
+            const UsualJoint& one = usualJoint(which);
+            Coupling coupling;
+            coupling.airframe = airframe;
+            coupling.name = one.name().toStdString();
+            coupling.circuit = one.circuit().toStdString();
+            coupling.side = one.side;
+            coupling.place = one.place;
+            coupling.riggingOrder = order++;
+            coupling.stamp = desk().stamp();
+            if (const auto added = addWithFirstFitting(coupling); !added)
+                return added.problem();
+        }
+        return Done{};
+    });
+}
+
+Outcome CouplingsPresenter::move(AirframeId airframe, CouplingId coupling, int by)
+{
+    return moveInOrder(
+        records(), [&] { return records().couplings(airframe); }, coupling, by, &Coupling::riggingOrder,
+        desk().stamp());
+}
+
+Outcome CouplingsPresenter::setInUse(AirframeId airframe, CouplingId coupling, bool inUse)
+{
+    return putInUse(
+        records(), [&] { return records().couplings(airframe); }, coupling, inUse, desk().stamp(),
+        &Coupling::riggingOrder);
+}
+
+} // namespace rig
