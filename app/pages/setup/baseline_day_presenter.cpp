@@ -1,7 +1,7 @@
 #include "app/pages/setup/baseline_day_presenter.h"
 
+#include "app/pages/setup/things_kept.h"
 #include "core/baseline/unlike_others.h"
-#include "core/store/airframe_facts.h"
 
 #include <algorithm>
 #include <set>
@@ -9,12 +9,6 @@
 namespace rig {
 
 namespace {
-
-CouplingHistory historyIn(const AirframeFacts& facts, CouplingId coupling)
-{
-    return historyOf(coupling, facts.fittings, facts.readingsOf(coupling), facts.exclusions,
-                     facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
-}
 
 BaselineStage stageOf(const FittingHistory* fitting)
 {
@@ -97,14 +91,6 @@ void countSpread(BaselineSheet& sheet)
     sheet.days = static_cast<int>(days.size());
 }
 
-Result<Coupling> couplingIn(const AirframeFacts& facts, CouplingId coupling)
-{
-    const auto found = std::ranges::find(facts.couplings, coupling, &Coupling::id);
-    if (found == facts.couplings.end())
-        return Problem{ProblemKind::NotFound, textOf(coupling.bytes)};
-    return *found;
-}
-
 std::vector<GapInterval> admittedIntervals(const BaselineSheet& sheet)
 {
     std::vector<GapInterval> intervals;
@@ -112,16 +98,6 @@ std::vector<GapInterval> admittedIntervals(const BaselineSheet& sheet)
         if (row.admitted)
             intervals.push_back(row.reading.interval);
     return intervals;
-}
-
-// The wrong figure is another's: who measured, and with what, stays.
-void takeFromWrong(Reading& reading, const std::vector<BaselineReadingRow>& rows)
-{
-    for (const BaselineReadingRow& row : rows)
-        if (row.reading.id == reading.corrects) {
-            reading.person = row.reading.person;
-            reading.gauge = row.reading.gauge ? row.reading.gauge : reading.gauge;
-        }
 }
 
 void markUnlike(BaselineSheet& sheet, const std::set<GapInterval>& unlike)
@@ -170,22 +146,52 @@ void chooseTheUsual(BaselineDayView& view, const AirframeFacts& facts)
         view.usualGauge = last->gauge;
 }
 
+// What was pressed, of the coupling and the fitting that the sheet shows.
+Reading readingFrom(const ReadingSheet& sheet, PersonId person, GaugeId gauge, const GaugeReading& taken,
+                    Moment now)
+{
+    Reading reading;
+    reading.coupling = sheet.coupling.id;
+    reading.fitting = sheet.fitting->id;
+    reading.interval = taken.interval;
+    reading.technique = taken.technique;
+    reading.gauge = gauge;
+    reading.person = person;
+    reading.when = now;
+    reading.stamp = {person, now};
+    return reading;
+}
+
+void makeCorrection(Reading& reading, const ReadingSheet& sheet, ReadingId wrong, const std::string& note)
+{
+    reading.corrects = wrong;
+    reading.note = note;
+    for (const BaselineReadingRow& row : sheet.readings)
+        if (row.reading.id == wrong)
+            reading.person = row.reading.person; // who measured stays; who corrects it states it
+}
+
+template <typename IdType> Outcome doneWith(const Result<IdType>& added)
+{
+    return added ? Outcome{Done{}} : Outcome{added.problem()};
+}
+
 } // namespace
 
 Result<BaselineDayView> BaselineDayPresenter::view(AirframeId airframe) const
 {
-    const auto known = factsOf(m_records, airframe);
+    const auto known = m_desk.known(airframe);
     if (!known)
         return known.problem();
-    const AirframeFacts& facts = known.value();
-    const Day today = m_clock.now().localDay();
+    const AirframeFacts& facts = known.value()->facts();
+    const Day today = m_desk.today();
     BaselineDayView view;
     view.airframe = facts.airframe;
     view.persons = facts.persons;
     for (const Gauge& gauge : facts.gaugesInUse())
         view.gauges.push_back({gauge, isQuarantined(gauge.id, today, facts.gaugeChecks)});
     for (const Coupling& coupling : facts.couplingsInUse()) {
-        const CouplingHistory history = historyIn(facts, coupling.id);
+        const CouplingHistory& history = known.value()->history(coupling.id);
         const FittingHistory* fitting = history.on(today);
         view.couplings.push_back({coupling.id, coupling.name, stageOf(fitting),
                                   fitting ? fitting->baseline.readings() : 0,
@@ -195,100 +201,106 @@ Result<BaselineDayView> BaselineDayPresenter::view(AirframeId airframe) const
     return view;
 }
 
-Result<BaselineSheet> BaselineDayPresenter::sheet(AirframeId airframe, CouplingId coupling) const
+// What both sheets say of a coupling; `fill` adds what is theirs. Without a fitting it gets none.
+template <typename Sheet, typename Fill>
+Result<Sheet> BaselineDayPresenter::sheetOf(AirframeId airframe, CouplingId coupling, Fill fill) const
 {
-    const auto known = factsOf(m_records, airframe);
+    const auto known = m_desk.known(airframe);
     if (!known)
         return known.problem();
-    const AirframeFacts& facts = known.value();
-    auto found = couplingIn(facts, coupling);
+    const AirframeFacts& facts = known.value()->facts();
+    const Coupling* found = findIn(facts.couplings, coupling);
     if (!found)
-        return found.problem();
-    BaselineSheet sheet;
-    sheet.coupling = std::move(found).value();
-    const CouplingHistory history = historyIn(facts, coupling);
+        return Problem{ProblemKind::NotFound, textOf(coupling.bytes)};
+    const CouplingHistory& history = known.value()->history(coupling);
+    const FittingHistory* fitting = history.on(m_desk.today());
+    Sheet sheet;
+    sheet.coupling = *found;
     sheet.partSeated = history.partSeated;
-    const FittingHistory* fitting = history.on(m_clock.now().localDay());
-    sheet.stage = stageOf(fitting);
-    sheet.obstacle = obstacleOf(fitting);
-    if (!fitting)
-        return sheet;
-
-    sheet.fitting = fitting->fitting;
-    sheet.band = fitting->baseline.band();
-    sheet.frozen = frozenIn(facts, fitting->fitting.id);
-    sheet.admitted = fitting->baseline.readings();
-    sheet.doubted = history.doubtedVersionOf(*fitting);
-    const std::vector<Reading> all = facts.readingsOf(coupling);
-    for (const Reading& reading : all) {
-        if (reading.fitting != fitting->fitting.id || reading.purpose != Purpose::Baseline)
-            continue;
-        BaselineReadingRow row = readingRow(reading, facts, all);
-        row.admitted = fitting->admitted.contains(reading.id) && !fitting->inDoubt.contains(reading.id);
-        sheet.readings.push_back(std::move(row));
+    if (fitting) {
+        sheet.fitting = fitting->fitting;
+        sheet.band = fitting->baseline.band();
     }
-    countSpread(sheet);
-    if (sheet.frozen)
-        return sheet;
-    const std::vector<GapInterval> admitted = admittedIntervals(sheet);
-    sheet.narrowing = narrowingOf(admitted);
-    markUnlike(sheet, unlikeOthers(admitted));
+    fill(sheet, facts, history, fitting);
     return sheet;
+}
+
+Result<BaselineSheet> BaselineDayPresenter::sheet(AirframeId airframe, CouplingId coupling) const
+{
+    return sheetOf<BaselineSheet>(airframe, coupling,
+                                  [coupling](BaselineSheet& sheet, const AirframeFacts& facts,
+                                             const CouplingHistory& history, const FittingHistory* fitting) {
+                                      sheet.stage = stageOf(fitting);
+                                      sheet.obstacle = obstacleOf(fitting);
+                                      if (!fitting)
+                                          return;
+                                      sheet.frozen = frozenIn(facts, fitting->fitting.id);
+                                      sheet.admitted = fitting->baseline.readings();
+                                      sheet.doubted = history.doubtedVersionOf(*fitting);
+                                      const std::vector<Reading> all = facts.readingsOf(coupling);
+                                      for (const Reading& reading : all) {
+                                          if (reading.fitting != fitting->fitting.id ||
+                                              reading.purpose != Purpose::Baseline)
+                                              continue;
+                                          BaselineReadingRow row = readingRow(reading, facts, all);
+                                          row.admitted = fitting->admitted.contains(reading.id) &&
+                                                         !fitting->inDoubt.contains(reading.id);
+                                          sheet.readings.push_back(std::move(row));
+                                      }
+                                      countSpread(sheet);
+                                      if (sheet.frozen)
+                                          return;
+                                      const std::vector<GapInterval> admitted = admittedIntervals(sheet);
+                                      sheet.narrowing = narrowingOf(admitted);
+                                      markUnlike(sheet, unlikeOthers(admitted));
+                                  });
 }
 
 Result<DemonstrationSheet> BaselineDayPresenter::demonstration(AirframeId airframe, CouplingId coupling,
                                                                std::optional<GaugeId> gauge) const
 {
-    const auto known = factsOf(m_records, airframe);
-    if (!known)
-        return known.problem();
-    const AirframeFacts& facts = known.value();
-    auto found = couplingIn(facts, coupling);
-    if (!found)
-        return found.problem();
-    DemonstrationSheet sheet;
-    sheet.coupling = std::move(found).value();
-    const Day today = m_clock.now().localDay();
-    sheet.riggedToday = std::ranges::any_of(facts.riggingRecords, [today](const RiggingRecord& record) {
-        return record.origin == RecordOrigin::Rigging && record.begins.localDay() == today;
-    });
-    const std::vector<Reading> all = facts.readingsOf(coupling);
-    for (const Reading& reading : all)
-        if (reading.state == SeatState::PartSeated)
-            sheet.readings.push_back(readingRow(reading, facts, all));
-    const CouplingHistory history = historyIn(facts, coupling);
-    sheet.partSeated = history.partSeated;
-    const FittingHistory* fitting = history.on(today);
-    if (!fitting)
-        return sheet;
-    sheet.fitting = fitting->fitting;
-    sheet.band = fitting->baseline.band();
-    const Gauge* used = gauge ? facts.gauge(*gauge) : nullptr;
-    sheet.witness =
-        findWitness(fitting->baseline, sheet.partSeated, used ? used->set.steps() : std::vector<GaugeStep>{});
-    return sheet;
+    return sheetOf<DemonstrationSheet>(
+        airframe, coupling,
+        [&](DemonstrationSheet& sheet, const AirframeFacts& facts, const CouplingHistory&,
+            const FittingHistory* fitting) {
+            sheet.riggedToday =
+                std::ranges::any_of(facts.riggingRecords, [this](const RiggingRecord& record) {
+                    return record.origin == RecordOrigin::Rigging &&
+                           record.begins.localDay() == m_desk.today();
+                });
+            const std::vector<Reading> all = facts.readingsOf(coupling);
+            for (const Reading& reading : all)
+                if (reading.state == SeatState::PartSeated)
+                    sheet.readings.push_back(readingRow(reading, facts, all));
+            const Gauge* used = gauge ? facts.gauge(*gauge) : nullptr;
+            if (fitting)
+                sheet.witness = findWitness(fitting->baseline, sheet.partSeated,
+                                            used ? used->set.steps() : std::vector<GaugeStep>{});
+        });
 }
 
 Result<ReadingId> BaselineDayPresenter::keep(const BaselineSheet& sheet, PersonId person, GaugeId gauge,
                                              const GaugeReading& taken,
                                              const std::optional<Correction>& correction)
 {
-    Reading reading;
-    reading.coupling = sheet.coupling.id;
-    reading.fitting = sheet.fitting->id;
-    reading.interval = taken.interval;
-    reading.technique = taken.technique;
-    reading.gauge = gauge;
+    Reading reading = readingFrom(sheet, person, gauge, taken, m_desk.now());
     reading.purpose = Purpose::Baseline;
-    reading.person = person;
-    reading.when = m_clock.now();
-    reading.stamp = {person, reading.when};
-    if (correction) {
-        reading.corrects = correction->of;
-        reading.note = correction->reason;
-        takeFromWrong(reading, sheet.readings);
-    }
-    return m_records.add(reading, std::nullopt);
+    if (correction)
+        makeCorrection(reading, sheet, correction->of, correction->reason);
+    return m_desk.records().add(reading, std::nullopt);
+}
+
+Result<ReadingId> BaselineDayPresenter::keep(const DemonstrationSheet& sheet, PersonId person, GaugeId gauge,
+                                             const GaugeReading& taken, const std::string& note,
+                                             std::optional<ReadingId> corrects)
+{
+    Reading reading = readingFrom(sheet, person, gauge, taken, m_desk.now());
+    reading.state = SeatState::PartSeated;
+    reading.purpose = Purpose::Demonstration;
+    reading.note = note;
+    if (corrects)
+        makeCorrection(reading, sheet, *corrects, note);
+    return m_desk.records().add(reading, std::nullopt);
 }
 
 Outcome BaselineDayPresenter::exclude(ReadingId reading, PersonId by, const std::string& reason)
@@ -296,11 +308,8 @@ Outcome BaselineDayPresenter::exclude(ReadingId reading, PersonId by, const std:
     Exclusion exclusion;
     exclusion.reading = reading;
     exclusion.reason = reason;
-    exclusion.stamp = {by, m_clock.now()};
-    const auto added = m_records.add(exclusion);
-    if (!added)
-        return added.problem();
-    return Done{};
+    exclusion.stamp = {by, m_desk.now()};
+    return doneWith(m_desk.records().add(exclusion));
 }
 
 Outcome BaselineDayPresenter::freeze(const BaselineSheet& sheet, PersonId first, PersonId second)
@@ -312,32 +321,8 @@ Outcome BaselineDayPresenter::freeze(const BaselineSheet& sheet, PersonId first,
             baseline.readings.push_back(row.reading.id);
     baseline.first = first;
     baseline.second = second;
-    baseline.stamp = {first, m_clock.now()};
-    const auto added = m_records.add(baseline);
-    if (!added)
-        return added.problem();
-    return Done{};
-}
-
-Result<ReadingId> BaselineDayPresenter::keep(const DemonstrationSheet& sheet, PersonId person, GaugeId gauge,
-                                             const GaugeReading& taken, const std::string& note,
-                                             std::optional<ReadingId> corrects)
-{
-    Reading reading;
-    reading.coupling = sheet.coupling.id;
-    reading.fitting = sheet.fitting->id;
-    reading.interval = taken.interval;
-    reading.technique = taken.technique;
-    reading.gauge = gauge;
-    reading.state = SeatState::PartSeated;
-    reading.purpose = Purpose::Demonstration;
-    reading.person = person;
-    reading.when = m_clock.now();
-    reading.note = note;
-    reading.corrects = corrects;
-    reading.stamp = {person, reading.when};
-    takeFromWrong(reading, sheet.readings);
-    return m_records.add(reading, std::nullopt);
+    baseline.stamp = {first, m_desk.now()};
+    return doneWith(m_desk.records().add(baseline));
 }
 
 } // namespace rig

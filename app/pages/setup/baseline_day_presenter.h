@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/pages/setup/baseline_day_view.h"
-#include "core/store/airframe_facts.h"
+#include "app/pages/setup/setup_desk.h"
 
 #include <optional>
 #include <string>
@@ -21,7 +21,7 @@ class BaselineDayPresenter
 {
 public:
     // Both outlive it.
-    BaselineDayPresenter(Records& records, const Clock& clock) : m_records{records}, m_clock{clock} {}
+    BaselineDayPresenter(Records& records, const Clock& clock) : m_desk{records, clock} {}
 
     Result<BaselineDayView> view(AirframeId airframe) const;
     Result<BaselineSheet> sheet(AirframeId airframe, CouplingId coupling) const;
@@ -30,7 +30,7 @@ public:
                                              std::optional<GaugeId> gauge) const;
 
     // The sheet has a fitting and is not frozen; whoever calls asked that the coupling was confirmed locked
-    // by other means than the gap. A correction is stated by `person` and keeps who measured, and with what.
+    // by other means than the gap. `person` states it; a correction keeps who measured.
     Result<ReadingId> keep(const BaselineSheet& sheet, PersonId person, GaugeId gauge,
                            const GaugeReading& taken, const std::optional<Correction>& correction);
     Outcome exclude(ReadingId reading, PersonId by, const std::string& reason);
@@ -38,14 +38,16 @@ public:
     Outcome freeze(const BaselineSheet& sheet, PersonId first, PersonId second);
 
     // Part-seated on purpose; `note` names the second person who was there, and says why when the reading
-    // `corrects` another, which keeps who measured, and with what. The sheet has a fitting.
+    // `corrects` another. The sheet has a fitting.
     Result<ReadingId> keep(const DemonstrationSheet& sheet, PersonId person, GaugeId gauge,
                            const GaugeReading& taken, const std::string& note,
                            std::optional<ReadingId> corrects = {});
 
 private:
-    Records& m_records;
-    const Clock& m_clock;
+    template <typename Sheet, typename Fill>
+    Result<Sheet> sheetOf(AirframeId airframe, CouplingId coupling, Fill fill) const;
+
+    SetUpDesk m_desk;
 };
 
 } // namespace rig

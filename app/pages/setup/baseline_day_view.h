@@ -55,20 +55,25 @@ struct FrozenBy
     Moment when;
 };
 
-// One coupling on its baseline day.
-struct BaselineSheet
+// One coupling of which readings are taken, on a baseline day or for a demonstration.
+struct ReadingSheet
 {
     Coupling coupling;
-    std::optional<Fitting> fitting; // the one that holds today
+    std::optional<Fitting> fitting;           // the one that holds today
+    std::vector<BaselineReadingRow> readings; // oldest first
+    std::optional<Band> band;
+    std::vector<GapInterval> partSeated; // those that stand, over all fittings
+};
+
+// One coupling on its baseline day, with the readings of its fitting.
+struct BaselineSheet : ReadingSheet
+{
     BaselineStage stage = BaselineStage::NoFitting;
     FreezeObstacle obstacle = FreezeObstacle::TooFewReadings;
-    std::vector<BaselineReadingRow> readings; // of this fitting, oldest first
-    int admitted = 0;                         // that make the band
-    std::optional<Band> band;
+    int admitted = 0;                      // that make the band
     std::optional<DoubtedVersion> doubted; // the other version, where some are in doubt
     std::optional<Narrowing> narrowing;    // empty when frozen: nothing moves it any more
     std::optional<FrozenBy> frozen;
-    std::vector<GapInterval> partSeated;
     int people = 0; // who measured the admitted readings, with how many gauges, on how many days
     int gauges = 0;
     int days = 0;
@@ -103,16 +108,11 @@ struct BaselineDayView
     std::optional<GaugeId> usualGauge;
 };
 
-// One coupling shown part-seated on purpose.
-struct DemonstrationSheet
+// One coupling shown part-seated on purpose, with the part-seated readings of all fittings.
+struct DemonstrationSheet : ReadingSheet
 {
-    Coupling coupling;
-    std::optional<Fitting> fitting;           // the one that holds today
-    std::vector<BaselineReadingRow> readings; // part-seated, over all fittings, oldest first
-    std::optional<Band> band;
-    std::vector<GapInterval> partSeated; // those that stand
-    WitnessFinding witness;              // with the gauge in use
-    bool riggedToday = false;            // a rigging record begins today: is it a flying day?
+    WitnessFinding witness;   // with the gauge in use
+    bool riggedToday = false; // a rigging record begins today: is it a flying day?
 };
 
 } // namespace rig

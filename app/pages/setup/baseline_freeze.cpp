@@ -1,12 +1,13 @@
 #include "app/pages/setup/baseline_freeze.h"
 
+#include "app/pages/setup/panel_parts.h"
+#include "app/pages/setup/setup_entries.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
 #include "app/wording/baseline_words.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/formats.h"
 
-#include <QGridLayout>
 #include <QVBoxLayout>
 
 namespace rig {
@@ -54,23 +55,12 @@ BaselineFreeze::BaselineFreeze(QWidget* parent) : QFrame{parent}
 void BaselineFreeze::buildNames()
 {
     m_names = new QWidget;
-    auto* grid = new QGridLayout{m_names};
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(12);
-    grid->setVerticalSpacing(2);
-    m_first = new ChoiceBox{BaselineWords::firstName()};
-    m_first->setObjectName("freezeFirst");
-    m_second = new ChoiceBox{BaselineWords::secondName()};
-    m_second->setObjectName("freezeSecond");
-    int column = 0;
-    for (ChoiceBox* box : {m_first, m_second}) {
-        QLabel* label = labelOf(box->accessibleName(), "label");
-        label->setBuddy(box);
-        grid->addWidget(label, 0, column);
-        grid->addWidget(box, 1, column);
-        grid->setColumnStretch(column++, 1);
+    auto* grid = new ChoiceGrid;
+    m_names->setLayout(grid);
+    m_first = grid->add(BaselineWords::firstName(), "freezeFirst");
+    m_second = grid->add(BaselineWords::secondName(), "freezeSecond");
+    for (ChoiceBox* box : {m_first, m_second})
         connect(box, &QComboBox::activated, this, [this] { sayIn(m_note, {}); });
-    }
 }
 
 void BaselineFreeze::display(const BaselineSheet& sheet, const std::vector<Person>& persons)
@@ -78,9 +68,8 @@ void BaselineFreeze::display(const BaselineSheet& sheet, const std::vector<Perso
     const Formats formats;
     QStringList says;
     if (sheet.frozen)
-        says << BaselineWords::frozen(formats.moment(sheet.frozen->when),
-                                      QString::fromStdString(sheet.frozen->first),
-                                      QString::fromStdString(sheet.frozen->second))
+        says << BaselineWords::frozen(formats.moment(sheet.frozen->when), shown(sheet.frozen->first),
+                                      shown(sheet.frozen->second))
              << BaselineWords::frozenStays();
     else
         says << BaselineWords::freezeSentence();
@@ -101,10 +90,7 @@ void BaselineFreeze::display(const BaselineSheet& sheet, const std::vector<Perso
     m_fitting = fitting;
     for (ChoiceBox* box : {m_first, m_second}) {
         const auto chosen = same ? box->chosen<PersonId>() : std::nullopt;
-        box->begin(BaselineWords::choosePerson());
-        for (const Person& person : persons)
-            box->add(QString::fromStdString(person.name), person.id);
-        box->choose(chosen);
+        fillPeople(box, BaselineWords::choosePerson(), persons, chosen);
     }
 }
 

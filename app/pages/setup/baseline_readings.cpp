@@ -1,5 +1,7 @@
 #include "app/pages/setup/baseline_readings.h"
 
+#include "app/pages/setup/panel_parts.h"
+#include "app/pages/setup/setup_entries.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
 #include "app/wording/baseline_words.h"
@@ -92,9 +94,7 @@ void BaselineReadings::display(const std::vector<BaselineReadingRow>& rows,
     m_table->setRowCount(static_cast<int>(m_rows.size()));
     for (std::size_t i = 0; i < m_rows.size(); ++i)
         fill(static_cast<int>(i), m_rows[i]);
-    m_by->begin(BaselineWords::excludedBy());
-    for (const Person& person : persons)
-        m_by->add(QString::fromStdString(person.name), person.id);
+    fillPeople(m_by, BaselineWords::excludedBy(), persons, {});
     const bool any = std::ranges::any_of(m_rows, mayBeChanged);
     m_correct->setEnabled(any && !frozen);
     m_exclude->setEnabled(any && !frozen);
@@ -105,12 +105,11 @@ void BaselineReadings::display(const std::vector<BaselineReadingRow>& rows,
 
 QString BaselineReadings::stateOf(const BaselineReadingRow& row) const
 {
-    const QString reason = QString::fromStdString(row.reading.note);
+    const QString reason = shown(row.reading.note);
     if (row.correctedBy)
-        return BaselineWords::correctedBecause(QString::fromStdString(*row.correctedBy));
+        return BaselineWords::correctedBecause(shown(*row.correctedBy));
     if (row.excluded)
-        return BaselineWords::leftOutBecause(QString::fromStdString(row.excludedBy),
-                                             QString::fromStdString(*row.excluded));
+        return BaselineWords::leftOutBecause(shown(row.excludedBy), shown(*row.excluded));
     if (m_kind == Kind::Demonstration)
         return reason;
     QString state = row.inDoubtFrom ? BaselineWords::inDoubt(Formats{}.day(*row.inDoubtFrom))
@@ -125,15 +124,14 @@ QString BaselineReadings::stateOf(const BaselineReadingRow& row) const
 void BaselineReadings::fill(int line, const BaselineReadingRow& row)
 {
     const Formats formats;
-    const QString gauge =
-        row.gauge.empty() ? BaselineWords::gaugeNotKnown() : QString::fromStdString(row.gauge);
+    const QString gauge = row.gauge.empty() ? BaselineWords::gaugeNotKnown() : shown(row.gauge);
     const Moment& taken = row.reading.when;
     // On two lines, so that the last column keeps its room.
     const QString when = taken.localDay() == m_today
                              ? BaselineWords::today(formats.time(taken))
                              : formats.day(taken.localDay()) + QLatin1Char('\n') + formats.time(taken);
-    const QStringList texts{when, formats.interval(row.reading.interval), QString::fromStdString(row.person),
-                            gauge, stateOf(row)};
+    const QStringList texts{when, formats.interval(row.reading.interval), shown(row.person), gauge,
+                            stateOf(row)};
     for (int column = 0; column < Columns; ++column) {
         auto* item = new QTableWidgetItem{texts[column]};
         item->setToolTip(texts[column]);
@@ -160,6 +158,20 @@ const BaselineReadingRow* BaselineReadings::chosenRow()
     return newest == m_rows.end() ? nullptr : &*newest;
 }
 
+bool BaselineReadings::takeKey(QKeyEvent* event)
+{
+    if (isKey(*event, BaselineWords::keyCorrect()))
+        return askCorrection(), true;
+    if (m_kind == Kind::Baseline && isKey(*event, BaselineWords::keyExclude()))
+        return askExclusion(), true;
+    return false;
+}
+
+void BaselineReadings::say(const QString& sentence)
+{
+    sayIn(m_note, sentence);
+}
+
 void BaselineReadings::askCorrection()
 {
     if (!m_correct->isEnabled())
@@ -170,7 +182,7 @@ void BaselineReadings::askCorrection()
 
 void BaselineReadings::askExclusion()
 {
-    if (m_kind != Kind::Baseline || !m_exclude->isEnabled())
+    if (!m_exclude->isEnabled())
         return;
     const BaselineReadingRow* row = chosenRow();
     if (!row)
@@ -181,11 +193,6 @@ void BaselineReadings::askExclusion()
     }
     sayIn(m_note, BaselineWords::chooseExcluder());
     m_by->setFocus();
-}
-
-void BaselineReadings::say(const QString& sentence)
-{
-    sayIn(m_note, sentence);
 }
 
 void BaselineReadings::fitRows()

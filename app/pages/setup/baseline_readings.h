@@ -7,6 +7,7 @@
 #include <optional>
 #include <vector>
 
+class QKeyEvent;
 class QLabel;
 class QPushButton;
 class QTableWidget;
@@ -28,10 +29,8 @@ public:
 
     void display(const std::vector<BaselineReadingRow>& rows, const std::vector<Person>& persons, bool frozen,
                  Day today);
-    // As if the button was pressed: with the reading chosen in the list, else with the last that may be
-    // changed.
-    void askCorrection();
-    void askExclusion();
+    // The keys of its buttons: with the reading chosen in the list, else with the last that may be changed.
+    bool takeKey(QKeyEvent* event);
     // Why what was asked cannot be done.
     void say(const QString& sentence);
     QTableWidget* table() const { return m_table; }
@@ -45,6 +44,8 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    void askCorrection();
+    void askExclusion();
     void buildTable();
     void fill(int line, const BaselineReadingRow& row);
     QString stateOf(const BaselineReadingRow& row) const;

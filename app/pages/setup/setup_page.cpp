@@ -7,6 +7,7 @@
 #include "app/pages/setup/part_list.h"
 #include "app/pages/setup/part_panels.h"
 #include "app/widgets/flow_scroll.h"
+#include "app/widgets/parts.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/setup_words.h"
 
@@ -123,14 +124,16 @@ void SetUpPage::makePanels(Records& records, const Clock& clock, Prompts& prompt
     connectPanel(makeGaugesPanel(m_presenter), SetUpPart::Gauges);
     connectPanel(makePeoplePanel(m_presenter), SetUpPart::People);
     connectPanel(makeEventsPanel(m_presenter), SetUpPart::Events);
-    m_baseline = new BaselinePanel{records, clock, prompts};
-    m_demonstration = new DemonstrationPanel{records, clock, prompts};
-    add(SetUpPart::BaselineDay, m_baseline);
-    add(SetUpPart::Demonstration, m_demonstration);
-    connect(m_baseline, &BaselinePanel::problemArose, this, &Page::problemArose);
-    connect(m_demonstration, &DemonstrationPanel::problemArose, this, &Page::problemArose);
-    connect(m_baseline, &BaselinePanel::changed, this, &SetUpPage::refresh);
-    connect(m_demonstration, &DemonstrationPanel::changed, this, &SetUpPage::refresh);
+    connectBench(new BaselinePanel{records, clock, prompts}, SetUpPart::BaselineDay);
+    connectBench(new DemonstrationPanel{records, clock, prompts}, SetUpPart::Demonstration);
+}
+
+void SetUpPage::connectBench(ReadingBench* bench, SetUpPart part)
+{
+    m_benches[at(part)] = bench;
+    add(part, bench);
+    connect(bench, &ReadingBench::problemArose, this, &Page::problemArose);
+    connect(bench, &ReadingBench::changed, this, &SetUpPage::refresh);
 }
 
 void SetUpPage::connectPanel(SetUpPanel* panel, SetUpPart part)
@@ -154,9 +157,7 @@ QWidget* SetUpPage::makeNoAirframe()
     auto* layout = new QVBoxLayout{widget};
     layout->setContentsMargins(28, 20, 28, 20);
     layout->setSpacing(12);
-    auto* sentence = new QLabel{SetUpWords::airframeFirst()};
-    sentence->setWordWrap(true);
-    sentence->setObjectName("airframeFirst");
+    QLabel* sentence = labelOf(SetUpWords::airframeFirst(), "", "airframeFirst");
     m_toAirframe = panelButton("toAirframe", SetUpWords::toAirframe());
     setPrimary(m_toAirframe, true);
     layout->addWidget(sentence);
@@ -177,8 +178,7 @@ QFrame* SetUpPage::makeWay()
     outer->addWidget(rule);
     auto* layout = new QHBoxLayout;
     layout->setContentsMargins(28, 10, 16, 10);
-    m_lacking = softLabel({});
-    m_lacking->setObjectName("lacking");
+    m_lacking = labelOf({}, "soft", "lacking");
     m_next = panelButton("next", {});
     m_next->setProperty("kind", "primary");
     layout->addWidget(m_lacking, 1);
@@ -207,8 +207,9 @@ void SetUpPage::setLook(const Look& look)
     for (SetUpPanel* panel : m_panels)
         if (panel)
             panel->setLook(look);
-    m_baseline->setLook(look);
-    m_demonstration->setLook(look);
+    for (ReadingBench* bench : m_benches)
+        if (bench)
+            bench->setLook(look);
 }
 
 void SetUpPage::showAirframe(std::optional<AirframeId> airframe)
@@ -264,10 +265,8 @@ void SetUpPage::showWay()
 void SetUpPage::showPart(SetUpPart part)
 {
     m_part = part;
-    if (part == SetUpPart::BaselineDay)
-        m_baseline->showAirframe(m_airframe);
-    if (part == SetUpPart::Demonstration)
-        m_demonstration->showAirframe(m_airframe);
+    if (ReadingBench* bench = m_benches[at(part)])
+        bench->showAirframe(m_airframe);
     showCurrent();
 }
 
@@ -325,11 +324,9 @@ void SetUpPage::focusInEvent(QFocusEvent*)
 
 void SetUpPage::keyPressEvent(QKeyEvent* event)
 {
-    if (m_airframe && m_part == SetUpPart::BaselineDay && m_baseline->takeKey(event))
-        return;
-    if (m_airframe && m_part == SetUpPart::Demonstration && m_demonstration->takeKey(event))
-        return;
-    Page::keyPressEvent(event);
+    ReadingBench* bench = m_airframe ? m_benches[at(m_part)] : nullptr;
+    if (!bench || !bench->takeKey(event))
+        Page::keyPressEvent(event);
 }
 
 } // namespace rig

@@ -12,11 +12,10 @@ class QStackedWidget;
 
 namespace rig {
 
-class BaselinePanel;
-class DemonstrationPanel;
 class FlowScroll;
 class PartList;
 class Prompts;
+class ReadingBench;
 class SetUpPanel;
 
 // Set up: the parts at the left, the chosen one at the right. An empty file is led through from the airframe
@@ -44,6 +43,7 @@ private:
     QWidget* makeNoAirframe();
     QFrame* makeWay();
     void connectPanel(SetUpPanel* panel, SetUpPart part);
+    void connectBench(ReadingBench* bench, SetUpPart part);
     void add(SetUpPart part, QWidget* panel);
     void addKeys();
     void refresh();
@@ -64,9 +64,8 @@ private:
     PartList* m_list = nullptr;
     QStackedWidget* m_stack = nullptr;
     std::array<FlowScroll*, kSetUpParts.size()> m_areas{};
-    std::array<SetUpPanel*, kSetUpParts.size()> m_panels{}; // null for the last two
-    BaselinePanel* m_baseline = nullptr;
-    DemonstrationPanel* m_demonstration = nullptr;
+    std::array<SetUpPanel*, kSetUpParts.size()> m_panels{};    // null for the last two
+    std::array<ReadingBench*, kSetUpParts.size()> m_benches{}; // null for all others
     QWidget* m_noAirframe = nullptr;
     QPushButton* m_toAirframe = nullptr;
     QFrame* m_way = nullptr;
