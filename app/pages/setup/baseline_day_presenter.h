@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/pages/setup/baseline_day_view.h"
 #include "app/pages/setup/setup_desk.h"
+#include "core/review/baseline_sheet.h"
 
 #include <optional>
 #include <string>
@@ -44,8 +44,8 @@ public:
                            std::optional<ReadingId> corrects = {});
 
 private:
-    template <typename Sheet, typename Fill>
-    Result<Sheet> sheetOf(AirframeId airframe, CouplingId coupling, Fill fill) const;
+    template <typename Sheet, typename Make>
+    Result<Sheet> sheetOf(AirframeId airframe, CouplingId coupling, Make make) const;
 
     SetUpDesk m_desk;
 };

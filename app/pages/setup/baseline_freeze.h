@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/pages/setup/baseline_day_view.h"
+#include "core/review/baseline_sheet.h"
 
 #include <QFrame>
 

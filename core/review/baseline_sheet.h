@@ -1,10 +1,7 @@
 #pragma once
 
-#include "core/airframe/airframe.h"
-#include "core/airframe/gauge.h"
-#include "core/airframe/person.h"
 #include "core/baseline/narrowing.h"
-#include "core/review/coupling_history.h"
+#include "core/review/known_airframe.h"
 
 #include <optional>
 #include <string>
@@ -94,6 +91,7 @@ struct BaselineGaugeRow
     bool inDoubt = false; // readings taken with it today would be in doubt
 };
 
+// An airframe on its baseline day.
 struct BaselineDayView
 {
     Airframe airframe;
@@ -114,5 +112,12 @@ struct DemonstrationSheet : ReadingSheet
     WitnessFinding witness;   // with the gauge in use
     bool riggedToday = false; // a rigging record begins today: is it a flying day?
 };
+
+// What is shown of one airframe on `today`, worked out from its facts.
+BaselineDayView baselineDayOf(const KnownAirframe& known, Day today);
+BaselineSheet baselineSheetOf(const KnownAirframe& known, const Coupling& coupling, Day today);
+// `gauge` is the one in use: how far the gap tells the two states apart depends on it.
+DemonstrationSheet demonstrationSheetOf(const KnownAirframe& known, const Coupling& coupling,
+                                        std::optional<GaugeId> gauge, Day today);
 
 } // namespace rig
