@@ -55,6 +55,28 @@ protected:
         }
     }
 
+    // As fast as the keys come: the program gets no turn of its own between them.
+    void burst(const QString& text)
+    {
+        for (const QChar c : text)
+            QTest::keyClicks(page.focusWidget() ? page.focusWidget() : &page, QString{c});
+    }
+
+    void burst(Qt::Key key) { QTest::keyClick(page.focusWidget() ? page.focusWidget() : &page, key); }
+
+    // The left aileron's reading, with the verdict that it was shown there.
+    void expectOneReadingOfTheLeftAileron()
+    {
+        const RecordContent now = content();
+        ASSERT_EQ(now.readings.size(), 1U);
+        EXPECT_EQ(now.readings.front().coupling, hangar.leftAileron);
+        EXPECT_EQ(now.readings.front().fitting, hangar.leftFitting);
+        EXPECT_EQ(now.readings.front().person, hangar.oren);
+        EXPECT_EQ(now.readings.front().turn, Turn::First);
+        EXPECT_EQ(must(store.records().readingsOf(hangar.leftAileron)).back().shown->judgement.verdict,
+                  Verdict::Inside);
+    }
+
     QString text(const char* label) { return page.findChild<QLabel*>(QLatin1String(label))->text(); }
 
     void begin()
@@ -332,5 +354,65 @@ TEST_F(RiggingJourney, OneCouplingTakesNineKeysOrSixPresses)
     for (const char* tile : {"tilePull", "tileSecured"})
         click(page.findChild<QWidget*>(QLatin1String(tile))->findChildren<QPushButton*>().front());
     EXPECT_EQ(presses, 6);
+    EXPECT_EQ(text("recordProgress"), "2 of 2 couplings done");
+}
+
+TEST_F(RiggingJourney, AReadingStandsWhereItWasPressedWhenTheNextKeyGoesToAnotherCoupling)
+{
+    begin();
+    burst("yyy0.5");
+    burst(Qt::Key_Return);
+    burst(Qt::Key_PageDown);
+    QCoreApplication::processEvents();
+    expectOneReadingOfTheLeftAileron();
+    EXPECT_EQ(text("couplingTitle"), "Right aileron");
+}
+
+TEST_F(RiggingJourney, AReadingStandsWhereItWasPressedWhenAnotherRowIsClickedAtOnce)
+{
+    begin();
+    burst("yyy0.5");
+    burst(Qt::Key_Return);
+    QTest::mouseClick(page.findChild<QWidget*>("recordRow2"), Qt::LeftButton);
+    QCoreApplication::processEvents();
+    expectOneReadingOfTheLeftAileron();
+    EXPECT_EQ(text("couplingTitle"), "Right aileron");
+}
+
+TEST_F(RiggingJourney, AReadingIsTheFirstPersonsWhenTheSecondIsAskedForAtOnce)
+{
+    begin();
+    burst("yyy0.5");
+    burst(Qt::Key_Return);
+    burst("s");
+    QCoreApplication::processEvents();
+    expectOneReadingOfTheLeftAileron();
+}
+
+TEST_F(RiggingJourney, AReadingIsKeptWhenThePageIsLeftAtOnce)
+{
+    begin();
+    burst("yyy0.5");
+    burst(Qt::Key_Return);
+    page.leave();
+    QCoreApplication::processEvents();
+    expectOneReadingOfTheLeftAileron();
+}
+
+TEST_F(RiggingJourney, WhatIsTypedAheadIsDoneAsIfItHadBeenTypedSlowly)
+{
+    begin();
+    burst("yyy.5");
+    burst(Qt::Key_Return);
+    burst("yy");
+    burst(Qt::Key_Return);
+    burst("yyy.6");
+    burst(Qt::Key_Return);
+    burst("yy");
+    QCoreApplication::processEvents();
+    const RecordContent now = content();
+    ASSERT_EQ(now.readings.size(), 2U);
+    EXPECT_EQ(now.readings.front().coupling, hangar.leftAileron);
+    EXPECT_EQ(now.readings.back().coupling, hangar.rightAileron);
     EXPECT_EQ(text("recordProgress"), "2 of 2 couplings done");
 }

@@ -23,6 +23,8 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <functional>
+#include <utility>
 
 namespace rig {
 
@@ -84,16 +86,25 @@ RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& 
 
 void RiggedTodayPage::connectPanels()
 {
-    const auto onKey = [this](Qt::Key key, auto action) {
+    // Whatever is pressed waits for the reading that was pressed before it.
+    const auto settled = [this](auto action) {
+        return [this, action](const auto&... pressed) {
+            if (settle())
+                std::invoke(action, this, pressed...);
+        };
+    };
+    const auto onKey = [this, settled](Qt::Key key, auto action) {
         auto* shortcut = new QShortcut{QKeySequence{key}, this};
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
-        connect(shortcut, &QShortcut::activated, this, action);
+        connect(shortcut, &QShortcut::activated, this, settled(action));
     };
-    onKey(Qt::Key_Escape, [this] { interrupt(InterruptionReason::Asked); });
-    onKey(Qt::Key_PageDown, [this] { step(1); });
-    onKey(Qt::Key_PageUp, [this] { step(-1); });
-    connect(m_idle, &QTimer::timeout, this, [this] { interrupt(InterruptionReason::Idle); });
-    connect(m_list, &RecordList::chosen, this, &RiggedTodayPage::showPlace);
+    using Self = RiggedTodayPage*;
+    onKey(Qt::Key_Escape, [](Self self) { self->interrupt(InterruptionReason::Asked); });
+    onKey(Qt::Key_PageDown, [](Self self) { self->step(1); });
+    onKey(Qt::Key_PageUp, [](Self self) { self->step(-1); });
+    connect(m_idle, &QTimer::timeout, this,
+            settled([](Self self) { self->interrupt(InterruptionReason::Idle); }));
+    connect(m_list, &RecordList::chosen, this, settled(&RiggedTodayPage::showPlace));
     connect(m_start, &StartPanel::lastRecordAsked, this, &RiggedTodayPage::showSummary);
     connect(m_summary, &SummaryPanel::backAsked, this, &RiggedTodayPage::leaveSummary);
     connect(m_summary, &SummaryPanel::problemArose, this, &Page::problemArose);
@@ -102,21 +113,21 @@ void RiggedTodayPage::connectPanels()
     connect(m_season, &SeasonPanel::ticked, this, &RiggedTodayPage::tick);
     connect(m_season, &SeasonPanel::nextAsked, this, &RiggedTodayPage::next);
     connect(m_close, &ClosePanel::closeAsked, this, &RiggedTodayPage::close);
-    connect(m_coupling, &CouplingPanel::answered, this, &RiggedTodayPage::answer);
-    connect(m_coupling, &CouplingPanel::readingChosen, this, &RiggedTodayPage::chooseReading);
-    connect(m_coupling, &CouplingPanel::personChosen, this, &RiggedTodayPage::choosePerson);
-    connect(m_coupling, &CouplingPanel::gaugeChosen, this, [this](GaugeId gauge) {
-        m_gauge = gauge;
-        showCurrent();
-        setFocus();
-    });
-    connect(m_coupling, &CouplingPanel::measureAgainAsked, this, [this] {
-        m_wanted = ReadingWanted::Again;
-        showCurrent();
-    });
-    connect(m_coupling, &CouplingPanel::correctionAsked, this, &RiggedTodayPage::askCorrection);
-    connect(m_coupling, &CouplingPanel::nextAsked, this, &RiggedTodayPage::next);
-    connect(m_coupling, &CouplingPanel::turnAsked, this, &RiggedTodayPage::changeTurn);
+    connect(m_coupling, &CouplingPanel::answered, this, settled(&RiggedTodayPage::answer));
+    connect(m_coupling, &CouplingPanel::readingChosen, this, settled(&RiggedTodayPage::chooseReading));
+    connect(m_coupling, &CouplingPanel::personChosen, this, settled(&RiggedTodayPage::choosePerson));
+    connect(m_coupling, &CouplingPanel::gaugeChosen, this, settled([](Self self, GaugeId gauge) {
+                self->m_gauge = gauge;
+                self->showCurrent();
+                self->setFocus();
+            }));
+    connect(m_coupling, &CouplingPanel::measureAgainAsked, this, settled([](Self self) {
+                self->m_wanted = ReadingWanted::Again;
+                self->showCurrent();
+            }));
+    connect(m_coupling, &CouplingPanel::correctionAsked, this, settled(&RiggedTodayPage::askCorrection));
+    connect(m_coupling, &CouplingPanel::nextAsked, this, settled(&RiggedTodayPage::next));
+    connect(m_coupling, &CouplingPanel::turnAsked, this, settled(&RiggedTodayPage::changeTurn));
     connect(m_control, &ControlCheckPanel::changed, this, [this] {
         refresh();
         setFocus();
@@ -136,6 +147,7 @@ void RiggedTodayPage::setLook(const Look& look)
 
 void RiggedTodayPage::showAirframe(std::optional<AirframeId> airframe)
 {
+    settle();
     if (m_airframe != airframe) {
         leave();
         m_airframe = airframe;
@@ -286,34 +298,40 @@ void RiggedTodayPage::chooseReading(const GaugeReading& reading)
     if (!m_sheet || !m_sheet->person || !m_sheet->gauge)
         return;
     const Judgement judgement = m_presenter.preview(*m_sheet, reading);
+    m_pressed = PressedReading{m_view.record->id, *m_sheet, reading, judgement, {}};
+    if (m_wanted == ReadingWanted::Corrected)
+        m_pressed->reason = m_correctionReason;
     m_coupling->showReading(reading, judgement);
     m_idle->start();
     setFocus();
-    // The verdict is painted first; the save follows in the next turn of the event loop.
-    QTimer::singleShot(0, this, [this, reading, judgement] { keepReading(reading, judgement); });
+    // The verdict is painted first; the save follows in the next turn of the event loop, or before whatever
+    // is pressed earlier than that.
+    QTimer::singleShot(0, this, &RiggedTodayPage::settle);
 }
 
-void RiggedTodayPage::keepReading(const GaugeReading& reading, const Judgement& judgement)
+bool RiggedTodayPage::settle()
 {
-    if (!m_sheet)
-        return;
-    const std::string reason = m_wanted == ReadingWanted::Corrected ? m_correctionReason : std::string{};
-    const auto kept = m_presenter.keep(m_view.record->id, *m_sheet, reading, judgement, reason);
+    if (!m_pressed)
+        return true;
+    const PressedReading pressed = *std::exchange(m_pressed, std::nullopt);
+    const auto kept =
+        m_presenter.keep(pressed.record, pressed.sheet, pressed.taken, pressed.judgement, pressed.reason);
     if (!kept) {
         m_coupling->showNotSaved();
         report(kept.problem());
-        return;
+        return false;
     }
     m_wanted = ReadingWanted::None;
     m_correctionReason.clear();
-    m_notice = newsOf(kept.value());
+    m_notice = newsOf(kept.value(), pressed.sheet);
     refresh();
+    return true;
 }
 
-QString RiggedTodayPage::newsOf(const ReadingNews& news) const
+QString RiggedTodayPage::newsOf(const ReadingNews& news, const CouplingSheet& sheet) const
 {
     if (news.looksSwapped)
-        return RiggedWords::looksSwapped(QString::fromStdString(m_sheet->otherSide->name));
+        return RiggedWords::looksSwapped(QString::fromStdString(sheet.otherSide->name));
     if (!news.pair)
         return {};
     const Formats formats;
@@ -458,6 +476,7 @@ bool RiggedTodayPage::isBlind() const
 
 void RiggedTodayPage::leave()
 {
+    settle();
     if (isHalfDone())
         interrupt(InterruptionReason::ProgramClosed);
     m_idle->stop();
@@ -504,6 +523,8 @@ void RiggedTodayPage::report(const Problem& problem)
 
 void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
 {
+    if (!settle())
+        return;
     if (m_stack->currentIndex() == kCoupling && m_sheet && m_coupling->takeKey(event))
         return;
     if (m_stack->currentIndex() == kControl && m_control->takeKey(event))

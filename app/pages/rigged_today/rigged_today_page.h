@@ -47,8 +47,10 @@ private:
     void begin(PersonId leader, RecordOrigin origin);
     void answer(CheckKind kind, Answer answer);
     void chooseReading(const GaugeReading& reading);
-    void keepReading(const GaugeReading& reading, const Judgement& judgement);
-    QString newsOf(const ReadingNews& news) const;
+    // Saves the reading that was pressed, where it was pressed. False when that could not be done: then what
+    // is pressed next is refused.
+    bool settle();
+    QString newsOf(const ReadingNews& news, const CouplingSheet& sheet) const;
     QString otherHandsHint() const;
     void choosePerson(PersonId person);
     void askCorrection();
@@ -70,6 +72,16 @@ private:
     QString nextText() const;
     bool isHalfDone() const;
 
+    // A reading with everything that was on the screen when it was pressed.
+    struct PressedReading
+    {
+        RecordId record;
+        CouplingSheet sheet;
+        GaugeReading taken;
+        Judgement judgement;
+        std::string reason; // of a correction
+    };
+
     RiggedTodayPresenter m_presenter;
     const Clock& m_clock;
     Prompts& m_prompts;
@@ -77,6 +89,7 @@ private:
     std::set<AirframeId> m_resumed; // airframes whose half-done couplings were sent back to the look
     RiggedTodayView m_view;
     std::optional<CouplingSheet> m_sheet;
+    std::optional<PressedReading> m_pressed; // shown and not yet saved
     RecordPlace m_place;
     Turn m_turn = Turn::First;
     std::map<Turn, PersonId> m_persons;
