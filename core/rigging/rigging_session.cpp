@@ -1,0 +1,390 @@
+#include "core/rigging/rigging_session.h"
+
+#include <algorithm>
+#include <cassert>
+#include <utility>
+
+namespace rig {
+
+namespace {
+
+// Everybody who has had a hand on this coupling as the first person.
+std::vector<PersonId> firstPersonsOf(const RecordContent& content, CouplingId coupling)
+{
+    std::vector<PersonId> persons;
+    const auto note = [&persons](PersonId person) {
+        if (std::ranges::find(persons, person) == persons.end())
+            persons.push_back(person);
+    };
+    for (const Check& check : content.checks)
+        if (check.coupling == coupling && check.turn == Turn::First)
+            note(check.person);
+    for (const Reading& reading : content.readings)
+        if (reading.coupling == coupling && reading.turn == Turn::First)
+            note(reading.person);
+    return persons;
+}
+
+// The first that still waits behind `here`, then from the start; all of them when `here` is not among them.
+template <typename Row, typename IsHere, typename IsWaiting>
+const Row* firstWaiting(const std::vector<Row>& rows, const IsHere& isHere, const IsWaiting& isWaiting)
+{
+    const auto here = std::ranges::find_if(rows, isHere);
+    const auto behind = here == rows.end() ? rows.begin() : std::next(here);
+    if (const auto after = std::find_if(behind, rows.end(), isWaiting); after != rows.end())
+        return &*after;
+    const auto before = std::find_if(rows.begin(), here == rows.end() ? rows.begin() : here, isWaiting);
+    return before == rows.end() || before == here ? nullptr : &*before;
+}
+
+// The row `by` places on from `here`; null beyond either end.
+template <typename Row, typename Id>
+const Row* neighbour(const std::vector<Row>& rows, const std::optional<Id>& here, int by)
+{
+    const auto at = std::ranges::find_if(rows, [&here](const Row& row) { return here == row.id; });
+    const auto wanted = std::distance(rows.begin(), at) + by;
+    if (at == rows.end() || wanted < 0 || wanted >= std::ssize(rows))
+        return nullptr;
+    return &rows[static_cast<std::size_t>(wanted)];
+}
+
+const CouplingNow* here(const RiggingSession& session, const RecordNow& now)
+{
+    return session.place.kind == RecordPlace::Kind::Coupling ? now.find(session.place.coupling) : nullptr;
+}
+
+void wantNothing(RiggingSession& session)
+{
+    session.wanted = ReadingWanted::None;
+    session.corrected.reset();
+    session.correctionReason.clear();
+}
+
+RecordPlace placeAt(CouplingId coupling)
+{
+    return {RecordPlace::Kind::Coupling, coupling};
+}
+
+void beginControlCheck(RiggingSession& session, const RecordNow& now)
+{
+    const auto isThere = [&session](const SurfaceNow& one) { return session.surface == one.id; };
+    if (std::ranges::any_of(now.surfaces, isThere))
+        return;
+    const auto waiting = std::ranges::find_if(now.surfaces, &SurfaceNow::isWaiting);
+    if (waiting != now.surfaces.end())
+        session.surface = waiting->id;
+    else if (!now.surfaces.empty())
+        session.surface = now.surfaces.front().id;
+    else
+        session.surface.reset();
+}
+
+} // namespace
+
+const CouplingNow* RecordNow::find(CouplingId coupling) const
+{
+    const auto found = std::ranges::find(couplings, coupling, &CouplingNow::id);
+    return found == couplings.end() ? nullptr : &*found;
+}
+
+bool RecordNow::isDone(Turn turn) const
+{
+    return std::ranges::all_of(couplings, [turn](const CouplingNow& one) { return one.isDone(turn); });
+}
+
+RecordNow recordNowOf(const RecordContent& content, const std::vector<CouplingId>& couplings)
+{
+    RecordNow now;
+    now.record = content.record.id;
+    for (const CouplingId coupling : couplings)
+        now.couplings.push_back({coupling, flowOf(content, coupling, Turn::First),
+                                 flowOf(content, coupling, Turn::Second), firstPersonsOf(content, coupling)});
+    return now;
+}
+
+std::optional<PersonId> personAt(const RiggingSession& session, const RecordNow& now)
+{
+    const std::optional<PersonId>& chosen = session.chosen(session.turn);
+    const CouplingNow* coupling = here(session, now);
+    if (session.turn == Turn::Second && coupling && chosen &&
+        std::ranges::find(coupling->firstPersons, *chosen) != coupling->firstPersons.end())
+        return std::nullopt;
+    return chosen;
+}
+
+bool isHalfDone(const RiggingSession& session, const RecordNow& now)
+{
+    if (!session.begun)
+        return false;
+    const CouplingNow* coupling = now.find(session.begun->coupling);
+    return coupling && coupling->flow(session.begun->turn).begun &&
+           !coupling->flow(session.begun->turn).isDone();
+}
+
+std::optional<CouplingId> nextWaiting(const RiggingSession& session, const RecordNow& now)
+{
+    const CouplingNow* found = firstWaiting(
+        now.couplings, [&session](const CouplingNow& one) { return session.place == placeAt(one.id); },
+        [&session](const CouplingNow& one) { return !one.isDone(session.turn); });
+    return found ? std::optional{found->id} : std::nullopt;
+}
+
+std::optional<SurfaceId> nextSurface(const RiggingSession& session, const RecordNow& now)
+{
+    const SurfaceNow* found = firstWaiting(
+        now.surfaces, [&session](const SurfaceNow& one) { return session.surface == one.id; },
+        [](const SurfaceNow& one) { return one.isWaiting; });
+    return found ? std::optional{found->id} : std::nullopt;
+}
+
+RecordPlace onwardFrom(const RiggingSession& session, const RecordNow& now)
+{
+    if (session.place.kind == RecordPlace::Kind::ControlCheck)
+        return {now.isDone(Turn::Second) ? RecordPlace::Kind::Close : RecordPlace::Kind::SecondInspection,
+                {}};
+    if (const auto waiting = nextWaiting(session, now))
+        return placeAt(*waiting);
+    if (session.turn == Turn::Second)
+        return {RecordPlace::Kind::Close, {}};
+    return {now.isControlCheckDone ? RecordPlace::Kind::SecondInspection : RecordPlace::Kind::ControlCheck,
+            {}};
+}
+
+RiggingSession sessionOf(RecordId record, PersonId leader, bool withSeasonList, std::optional<GaugeId> gauge)
+{
+    RiggingSession session;
+    session.record = record;
+    session.first = leader;
+    session.gauge = gauge;
+    if (withSeasonList)
+        session.place.kind = RecordPlace::Kind::Season;
+    return session;
+}
+
+RiggingSession settledOn(RiggingSession session, const RecordNow* now)
+{
+    if (!now || session.record != now->record) {
+        RiggingSession anew;
+        anew.gauge = session.gauge;
+        if (session.place.kind == RecordPlace::Kind::Summary)
+            anew.place = session.place; // it shows a record that was closed, whatever is open now
+        if (now)
+            anew.record = now->record;
+        session = std::move(anew);
+    }
+    if (!now)
+        return session;
+    if (session.place.kind == RecordPlace::Kind::Coupling && !here(session, *now)) {
+        const CouplingId first = now->couplings.empty() ? CouplingId{} : now->couplings.front().id;
+        session.place = placeAt(nextWaiting(session, *now).value_or(first));
+    }
+    if (session.place.kind == RecordPlace::Kind::ControlCheck)
+        beginControlCheck(session, *now);
+    return session;
+}
+
+SessionStep goTo(RiggingSession session, const RecordNow& now, const RecordPlace& place, Moment when)
+{
+    if (place == session.place)
+        return {std::move(session), {}};
+    const bool changesPerson =
+        place.kind == RecordPlace::Kind::SecondInspection && session.turn == Turn::First;
+    SessionStep step =
+        interrupt(std::move(session), now,
+                  changesPerson ? InterruptionReason::PersonChanged : InterruptionReason::Asked, when);
+    wantNothing(step.session);
+    step.session.place = place;
+    if (place.kind == RecordPlace::Kind::SecondInspection) {
+        step.session.turn = Turn::Second;
+        step.session.place = placeAt({});
+    }
+    step.session = settledOn(std::move(step.session), &now);
+    return step;
+}
+
+SessionStep goOn(RiggingSession session, const RecordNow& now, Moment when)
+{
+    if (session.place.kind == RecordPlace::Kind::ControlCheck)
+        if (const auto waiting = nextSurface(session, now)) {
+            session.surface = *waiting;
+            return {std::move(session), {}};
+        }
+    const RecordPlace onward = onwardFrom(session, now);
+    return goTo(std::move(session), now, onward, when);
+}
+
+SessionStep stepBy(RiggingSession session, const RecordNow& now, int by, Moment when)
+{
+    if (session.place.kind == RecordPlace::Kind::ControlCheck) {
+        if (const SurfaceNow* surface = neighbour(now.surfaces, session.surface, by))
+            session.surface = surface->id;
+        return {std::move(session), {}};
+    }
+    if (session.place.kind != RecordPlace::Kind::Coupling)
+        return {std::move(session), {}};
+    const CouplingNow* wanted = neighbour(now.couplings, std::optional{session.place.coupling}, by);
+    return wanted ? goTo(std::move(session), now, placeAt(wanted->id), when)
+                  : SessionStep{std::move(session), {}};
+}
+
+SessionStep changeTurn(RiggingSession session, const RecordNow& now, Turn turn, Moment when)
+{
+    SessionStep step = interrupt(std::move(session), now, InterruptionReason::PersonChanged, when);
+    step.session.turn = turn;
+    wantNothing(step.session);
+    return step;
+}
+
+SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId person, Moment when)
+{
+    const std::optional<PersonId> before = session.chosen(session.turn);
+    SessionStep step{std::move(session), {}};
+    if (before && *before != person)
+        step = interrupt(std::move(step.session), now, InterruptionReason::PersonChanged, when);
+    (step.session.turn == Turn::First ? step.session.first : step.session.second) = person;
+    return step;
+}
+
+SessionStep interrupt(RiggingSession session, const RecordNow& now, InterruptionReason reason, Moment when)
+{
+    assert(!session.pressed);
+    SessionStep step{std::move(session), {}};
+    if (isHalfDone(step.session, now)) {
+        Interruption interruption;
+        interruption.record = now.record;
+        interruption.coupling = step.session.begun->coupling;
+        interruption.turn = step.session.begun->turn;
+        interruption.reason = reason;
+        interruption.stamp.when = when;
+        step.facts.emplace_back(interruption);
+        wantNothing(step.session);
+    }
+    step.session.begun.reset();
+    return step;
+}
+
+SessionStep chooseGauge(RiggingSession session, const RecordNow& /*now*/, GaugeId gauge, Moment /*when*/)
+{
+    session.gauge = gauge;
+    return {std::move(session), {}};
+}
+
+SessionStep chooseSurface(RiggingSession session, const RecordNow& now, SurfaceId surface, Moment /*when*/)
+{
+    session.surface = surface;
+    return {settledOn(std::move(session), &now), {}};
+}
+
+SessionStep chooseCheckPeople(RiggingSession session, const RecordNow& /*now*/, const CheckPeople& people,
+                              Moment /*when*/)
+{
+    session.checkPeople = people;
+    return {std::move(session), {}};
+}
+
+SessionStep wantAgain(RiggingSession session, const RecordNow& /*now*/, Moment /*when*/)
+{
+    wantNothing(session);
+    session.wanted = ReadingWanted::Again;
+    return {std::move(session), {}};
+}
+
+SessionStep wantCorrected(RiggingSession session, const RecordNow& /*now*/, const Reading& wrong,
+                          const std::string& reason, Moment /*when*/)
+{
+    session.wanted = ReadingWanted::Corrected;
+    session.corrected = wrong;
+    session.correctionReason = reason;
+    return {std::move(session), {}};
+}
+
+SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind, Answer given, Moment when)
+{
+    assert(!session.pressed);
+    const auto person = personAt(session, now);
+    if (!person || !here(session, now))
+        return {std::move(session), {}};
+    Check check;
+    check.record = now.record;
+    check.coupling = session.place.coupling;
+    check.kind = kind;
+    check.answer = given;
+    check.turn = session.turn;
+    check.person = *person;
+    check.when = when;
+    check.stamp = {person, when};
+    session.begun = Work{check.coupling, check.turn};
+    return {std::move(session), {check}};
+}
+
+SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceCheckKind kind, Answer given,
+                          Moment when)
+{
+    if (!session.checkPeople.areTwo() || !session.surface)
+        return {std::move(session), {}};
+    SurfaceCheck check;
+    check.record = now.record;
+    check.surface = *session.surface;
+    check.kind = kind;
+    check.answer = given;
+    check.person = *session.checkPeople.atSurface;
+    check.cockpit = *session.checkPeople.inCockpit;
+    check.stamp = {check.person, when};
+    return {std::move(session), {check}};
+}
+
+std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow& now,
+                                 const GaugeReading& taken, const Gauge& gauge, FittingId fitting,
+                                 Moment when)
+{
+    const CouplingNow* coupling = here(session, now);
+    const auto person = personAt(session, now);
+    if (!coupling || !person)
+        return std::nullopt;
+    const CouplingFlow& flow = coupling->flow(session.turn);
+    if (!flow.mayMeasure() || (session.wanted == ReadingWanted::None && !flow.readings.empty()))
+        return std::nullopt;
+    Reading reading;
+    reading.coupling = coupling->id;
+    reading.fitting = fitting;
+    reading.record = now.record;
+    reading.interval = taken.interval;
+    reading.technique = taken.technique;
+    reading.gauge = gauge.id;
+    reading.purpose = Purpose::Rigging;
+    reading.turn = session.turn;
+    reading.person = *person;
+    reading.when = when;
+    reading.stamp = {person, when};
+    if (session.wanted == ReadingWanted::Corrected && session.corrected) {
+        reading.corrects = session.corrected->id;
+        reading.note = session.correctionReason;
+    }
+    return reading;
+}
+
+RiggingSession press(RiggingSession session, Reading reading)
+{
+    assert(!session.pressed);
+    session.begun = Work{reading.coupling, reading.turn};
+    session.pressed = std::move(reading);
+    return session;
+}
+
+SessionStep keep(RiggingSession session)
+{
+    if (!session.pressed)
+        return {std::move(session), {}};
+    SessionStep step{std::move(session), {}};
+    step.facts.emplace_back(*std::exchange(step.session.pressed, std::nullopt));
+    wantNothing(step.session);
+    return step;
+}
+
+RiggingSession dropPressed(RiggingSession session)
+{
+    session.pressed.reset();
+    return session;
+}
+
+} // namespace rig

@@ -1,0 +1,161 @@
+#pragma once
+
+#include "core/airframe/gauge.h"
+#include "core/rigging/rigging_flow.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace rig {
+
+// What one person works at while an airframe is rigged, as one value: changed by the functions below, which
+// return the new state and the facts to write. What the screen shows follows from it and from the facts.
+
+// Where in the record somebody is.
+struct RecordPlace
+{
+    enum class Kind { Coupling, SecondInspection, ControlCheck, Season, Close, Summary };
+
+    Kind kind = Kind::Coupling;
+    CouplingId coupling; // for Kind::Coupling
+
+    bool operator==(const RecordPlace&) const = default;
+};
+
+// How a further reading came to be asked for.
+enum class ReadingWanted { None, Again, Corrected };
+
+// The two of a control check; nobody is ever filled in.
+struct CheckPeople
+{
+    std::optional<PersonId> atSurface;
+    std::optional<PersonId> inCockpit;
+
+    bool areTwo() const { return atSurface && inCockpit && *atSurface != *inCockpit; }
+    bool operator==(const CheckPeople&) const = default;
+};
+
+// One coupling as the facts of the record stand.
+struct CouplingNow
+{
+    CouplingId id;
+    CouplingFlow first;
+    CouplingFlow second;
+    std::vector<PersonId> firstPersons; // who answered or measured here first
+
+    const CouplingFlow& flow(Turn turn) const { return turn == Turn::First ? first : second; }
+    // Nothing is left to do here for whoever works in this turn; the second person waits for nobody.
+    bool isDone(Turn turn) const { return first.isDone() && (turn == Turn::First || second.isDone()); }
+};
+
+struct SurfaceNow
+{
+    SurfaceId id;
+    bool isWaiting = false; // something is still to be tried, and no “no” stops it
+};
+
+// The record as its facts stand: what a session is worked against, and never kept in one.
+struct RecordNow
+{
+    RecordId record;
+    std::vector<CouplingNow> couplings; // in use, in rigging order
+    std::vector<SurfaceNow> surfaces;   // in use, in the order of the control check
+    bool isControlCheckDone = false;
+
+    const CouplingNow* find(CouplingId coupling) const;
+    bool isDone(Turn turn) const;
+};
+
+// Flows and first persons of these couplings; surfaces are the caller's.
+RecordNow recordNowOf(const RecordContent& content, const std::vector<CouplingId>& couplings);
+
+// Work on a coupling that was begun here, in this window: what another window does is not ours to interrupt.
+struct Work
+{
+    CouplingId coupling;
+    Turn turn = Turn::First;
+
+    bool operator==(const Work&) const = default;
+};
+
+struct RiggingSession
+{
+    std::optional<RecordId> record; // empty: nothing is being rigged
+    RecordPlace place;
+    Turn turn = Turn::First;
+    std::optional<PersonId> first;
+    std::optional<PersonId> second;
+    std::optional<GaugeId> gauge;
+    ReadingWanted wanted = ReadingWanted::None;
+    std::optional<Reading> corrected; // the reading that the wanted one takes the place of
+    std::string correctionReason;
+    std::optional<Work> begun;
+    std::optional<Reading>
+        pressed; // shown and not yet saved, with all that was on the screen when it was pressed
+    std::optional<SurfaceId> surface; // of the control check
+    CheckPeople checkPeople;
+
+    const std::optional<PersonId>& chosen(Turn at) const { return at == Turn::First ? first : second; }
+};
+
+using SessionFact = std::variant<Check, Reading, Interruption, SurfaceCheck>;
+
+struct SessionStep
+{
+    RiggingSession session;
+    std::vector<SessionFact> facts; // to be written before the session is taken over
+};
+
+// Who works at the place now. Whoever did this coupling first is no second person for it, whatever was chosen
+// at another one.
+std::optional<PersonId> personAt(const RiggingSession& session, const RecordNow& now);
+// Something was begun here on the coupling at hand and is not finished.
+bool isHalfDone(const RiggingSession& session, const RecordNow& now);
+// The next coupling that still waits for whoever works in this turn, after the one at hand, then from the
+// start.
+std::optional<CouplingId> nextWaiting(const RiggingSession& session, const RecordNow& now);
+// The same among the surfaces of the control check.
+std::optional<SurfaceId> nextSurface(const RiggingSession& session, const RecordNow& now);
+// Where going on leads from here.
+RecordPlace onwardFrom(const RiggingSession& session, const RecordNow& now);
+
+// A session at the first thing to do in a record that `leader` has begun.
+RiggingSession sessionOf(RecordId record, PersonId leader, bool withSeasonList, std::optional<GaugeId> gauge);
+// The session held against the facts: another record starts it anew, a place that is no longer there is left.
+RiggingSession settledOn(RiggingSession session, const RecordNow* now);
+
+// None of these may be asked while a reading is pressed and not yet saved: see keep().
+SessionStep goTo(RiggingSession session, const RecordNow& now, const RecordPlace& place, Moment when);
+SessionStep goOn(RiggingSession session, const RecordNow& now, Moment when);
+SessionStep stepBy(RiggingSession session, const RecordNow& now, int by, Moment when);
+SessionStep changeTurn(RiggingSession session, const RecordNow& now, Turn turn, Moment when);
+SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId person, Moment when);
+// Sends the coupling at hand back to the look when it is half done; nothing otherwise.
+SessionStep interrupt(RiggingSession session, const RecordNow& now, InterruptionReason reason, Moment when);
+SessionStep chooseGauge(RiggingSession session, const RecordNow& now, GaugeId gauge, Moment when);
+SessionStep chooseSurface(RiggingSession session, const RecordNow& now, SurfaceId surface, Moment when);
+SessionStep chooseCheckPeople(RiggingSession session, const RecordNow& now, const CheckPeople& people,
+                              Moment when);
+// A further reading is wanted: beside the last one, or in the place of one that was a slip.
+SessionStep wantAgain(RiggingSession session, const RecordNow& now, Moment when);
+SessionStep wantCorrected(RiggingSession session, const RecordNow& now, const Reading& wrong,
+                          const std::string& reason, Moment when);
+// No facts when nobody is chosen or the place is no coupling.
+SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind, Answer given, Moment when);
+SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceCheckKind kind, Answer given,
+                          Moment when);
+
+// Binds a reading to the coupling, turn, person, gauge and record that it is pressed at. Empty when measuring
+// is not open there: nobody or no gauge chosen, no look, or a reading already that nobody asked to add to.
+std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow& now,
+                                 const GaugeReading& taken, const Gauge& gauge, FittingId fitting,
+                                 Moment when);
+RiggingSession press(RiggingSession session, Reading reading);
+// The pressed reading as a fact, if there is one.
+SessionStep keep(RiggingSession session);
+// It could not be saved: it can be pressed again.
+RiggingSession dropPressed(RiggingSession session);
+
+} // namespace rig

@@ -1,0 +1,380 @@
+#include "core/rigging/rigging_session.h"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+
+using namespace rig;
+
+namespace {
+
+constexpr PersonId kOren{{1}};
+constexpr PersonId kVale{{2}};
+constexpr Moment kNoon{43'200};
+constexpr RecordPlace kControlCheck{RecordPlace::Kind::ControlCheck, {}};
+constexpr RecordPlace kSecondInspection{RecordPlace::Kind::SecondInspection, {}};
+constexpr RecordPlace kClosePlace{RecordPlace::Kind::Close, {}};
+
+CouplingId coupling(std::uint8_t number)
+{
+    return {{number}};
+}
+
+RecordPlace at(std::uint8_t number)
+{
+    return {RecordPlace::Kind::Coupling, coupling(number)};
+}
+
+CouplingFlow untouched()
+{
+    return {};
+}
+
+CouplingFlow looked()
+{
+    CouplingFlow flow;
+    flow.ballInSocket = flow.plungerHome = flow.sleeveAtStop = Answer::Yes;
+    flow.begun = true;
+    flow.next = Step::Measure;
+    return flow;
+}
+
+CouplingFlow finished()
+{
+    CouplingFlow flow = looked();
+    flow.next = Step::Done;
+    return flow;
+}
+
+// Three couplings and two surfaces, nothing done.
+RecordNow aRecord()
+{
+    RecordNow now;
+    now.record = RecordId{{9}};
+    for (const std::uint8_t number : {std::uint8_t{1}, std::uint8_t{2}, std::uint8_t{3}})
+        now.couplings.push_back({coupling(number), untouched(), untouched(), {}});
+    now.surfaces = {{SurfaceId{{1}}, true}, {SurfaceId{{2}}, true}};
+    return now;
+}
+
+CouplingNow& couplingIn(RecordNow& now, std::uint8_t number)
+{
+    return now.couplings.at(number - std::size_t{1});
+}
+
+RiggingSession workingAt(std::uint8_t number, const RecordNow& now)
+{
+    RiggingSession session = sessionOf(now.record, kOren, false, GaugeId{{1}});
+    session.place = at(number);
+    return session;
+}
+
+GaugeReading aGaugeReading()
+{
+    return {{Gap::micrometres(450), Gap::micrometres(500)}, Technique::Leaf};
+}
+
+Gauge aGauge()
+{
+    Gauge gauge;
+    gauge.id = GaugeId{{1}};
+    return gauge;
+}
+
+template <typename Fact> const Fact* only(const SessionStep& step)
+{
+    return step.facts.size() == 1 ? std::get_if<Fact>(&step.facts.front()) : nullptr;
+}
+
+} // namespace
+
+TEST(RiggingSession, BeginsAtTheFirstCouplingOrAtTheSeasonsList)
+{
+    const RecordNow now = aRecord();
+    EXPECT_EQ(settledOn(sessionOf(now.record, kOren, false, {}), &now).place, at(1));
+    EXPECT_EQ(settledOn(sessionOf(now.record, kOren, true, {}), &now).place.kind, RecordPlace::Kind::Season);
+}
+
+TEST(RiggingSession, OfAnotherRecordStartsAnewAndKeepsOnlyTheGauge)
+{
+    RecordNow now = aRecord();
+    RiggingSession session = workingAt(2, now);
+    session.turn = Turn::Second;
+    session.second = kVale;
+    now.record = RecordId{{10}};
+    const RiggingSession anew = settledOn(session, &now);
+    EXPECT_EQ(anew.place, at(1));
+    EXPECT_EQ(anew.turn, Turn::First);
+    EXPECT_FALSE(anew.first);
+    EXPECT_FALSE(anew.second);
+    EXPECT_EQ(anew.gauge, session.gauge);
+}
+
+TEST(RiggingSession, StaysWhereAClosedRecordIsReadWhateverTheFactsSay)
+{
+    const RecordNow now = aRecord();
+    RiggingSession session;
+    session.place.kind = RecordPlace::Kind::Summary;
+    EXPECT_EQ(settledOn(session, nullptr).place.kind, RecordPlace::Kind::Summary);
+    EXPECT_EQ(settledOn(session, &now).place.kind, RecordPlace::Kind::Summary);
+}
+
+TEST(RiggingSession, LeavesACouplingThatIsNoLongerInUse)
+{
+    RecordNow now = aRecord();
+    const RiggingSession session = workingAt(3, now);
+    now.couplings.pop_back();
+    EXPECT_EQ(settledOn(session, &now).place, at(1));
+}
+
+// Where Enter leads, by what is done.
+struct Onward
+{
+    const char* when;
+    Turn turn;
+    RecordPlace from;
+    bool othersDone;
+    bool controlsDone;
+    RecordPlace to;
+};
+
+class WhereEnterLeads : public testing::TestWithParam<Onward>
+{
+};
+
+INSTANTIATE_TEST_SUITE_P(
+    Rows, WhereEnterLeads,
+    testing::Values(
+        Onward{"couplings wait", Turn::First, at(1), false, false, at(2)},
+        Onward{"the last one goes back to the first", Turn::First, at(3), false, false, at(1)},
+        Onward{"all are done", Turn::First, at(3), true, false, kControlCheck},
+        Onward{"controls too", Turn::First, at(3), true, true, kSecondInspection},
+        Onward{"second person, some wait", Turn::Second, at(1), false, true, at(2)},
+        Onward{"second person, all done", Turn::Second, at(3), true, true, kClosePlace},
+        Onward{"from the control check", Turn::First, kControlCheck, false, true, kSecondInspection},
+        Onward{"from the control check, all done", Turn::First, kControlCheck, true, true, kClosePlace}),
+    [](const auto& one) { return "Row" + std::to_string(one.index); });
+
+TEST_P(WhereEnterLeads, FollowsFromWhatIsDone)
+{
+    const Onward& row = GetParam();
+    RecordNow now = aRecord();
+    for (CouplingNow& one : now.couplings)
+        if (row.othersDone || at(one.id.bytes[0]) == row.from)
+            one.first = one.second = finished();
+    now.isControlCheckDone = row.controlsDone;
+    RiggingSession session = workingAt(1, now);
+    session.turn = row.turn;
+    session.place = row.from;
+    EXPECT_EQ(onwardFrom(session, now), row.to) << row.when;
+}
+
+TEST(RiggingSession, GoingToTheSecondInspectionChangesTheTurnAndChoosesNobody)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = couplingIn(now, 1).second = finished();
+    const SessionStep step = goTo(workingAt(1, now), now, kSecondInspection, kNoon);
+    EXPECT_EQ(step.session.turn, Turn::Second);
+    EXPECT_EQ(step.session.place, at(2)) << "the first that waits for a second person";
+    EXPECT_FALSE(personAt(step.session, now));
+    EXPECT_TRUE(step.facts.empty());
+}
+
+TEST(RiggingSession, AnAnswerBelongsToTheCouplingTurnPersonAndRecordAtHand)
+{
+    const RecordNow now = aRecord();
+    RiggingSession session = workingAt(2, now);
+    session.turn = Turn::Second;
+    session.second = kVale;
+    const SessionStep step = answer(session, now, CheckKind::PlungerHome, Answer::No, kNoon);
+    const Check* check = only<Check>(step);
+    ASSERT_TRUE(check);
+    EXPECT_EQ(check->record, now.record);
+    EXPECT_EQ(check->coupling, coupling(2));
+    EXPECT_EQ(check->kind, CheckKind::PlungerHome);
+    EXPECT_EQ(check->answer, Answer::No);
+    EXPECT_EQ(check->turn, Turn::Second);
+    EXPECT_EQ(check->person, kVale);
+    EXPECT_EQ(check->when, kNoon);
+}
+
+TEST(RiggingSession, NobodyAnswersWhileNobodyIsChosen)
+{
+    const RecordNow now = aRecord();
+    RiggingSession session = workingAt(1, now);
+    session.first.reset();
+    EXPECT_TRUE(answer(session, now, CheckKind::BallInSocket, Answer::Yes, kNoon).facts.empty());
+}
+
+TEST(RiggingSession, WhoeverDidACouplingFirstIsNoSecondPersonForItButIsForAnother)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).firstPersons = {kOren};
+    RiggingSession session = workingAt(1, now);
+    session.turn = Turn::Second;
+    session.second = kOren;
+    EXPECT_FALSE(personAt(session, now));
+    EXPECT_TRUE(answer(session, now, CheckKind::BallInSocket, Answer::Yes, kNoon).facts.empty());
+    session.place = at(2);
+    EXPECT_EQ(personAt(session, now), kOren);
+}
+
+TEST(RiggingSession, LeavingACouplingHalfDoneSendsItBackToTheLook)
+{
+    RecordNow now = aRecord();
+    RiggingSession session =
+        answer(workingAt(1, now), now, CheckKind::BallInSocket, Answer::Yes, kNoon).session;
+    couplingIn(now, 1).first = looked();
+    const auto expectInterrupted = [&](const SessionStep& step, InterruptionReason reason) {
+        const Interruption* interruption = only<Interruption>(step);
+        ASSERT_TRUE(interruption);
+        EXPECT_EQ(interruption->coupling, coupling(1));
+        EXPECT_EQ(interruption->turn, Turn::First);
+        EXPECT_EQ(interruption->record, now.record);
+        EXPECT_EQ(interruption->reason, reason);
+        EXPECT_FALSE(step.session.begun);
+    };
+    expectInterrupted(goTo(session, now, at(2), kNoon), InterruptionReason::Asked);
+    expectInterrupted(stepBy(session, now, 1, kNoon), InterruptionReason::Asked);
+    expectInterrupted(changeTurn(session, now, Turn::Second, kNoon), InterruptionReason::PersonChanged);
+    expectInterrupted(choosePerson(session, now, kVale, kNoon), InterruptionReason::PersonChanged);
+    expectInterrupted(goTo(session, now, kSecondInspection, kNoon), InterruptionReason::PersonChanged);
+    expectInterrupted(interrupt(session, now, InterruptionReason::Idle, kNoon), InterruptionReason::Idle);
+}
+
+TEST(RiggingSession, NothingIsInterruptedThatIsFinishedOrUntouched)
+{
+    RecordNow now = aRecord();
+    RiggingSession session = workingAt(1, now);
+    EXPECT_TRUE(goTo(session, now, at(2), kNoon).facts.empty());
+    session.begun = Work{coupling(1), Turn::First};
+    couplingIn(now, 1).first = finished();
+    EXPECT_TRUE(goTo(session, now, at(2), kNoon).facts.empty());
+    EXPECT_TRUE(choosePerson(session, now, kOren, kNoon).facts.empty()) << "the same person goes on";
+}
+
+TEST(RiggingSession, WhatAnotherWindowIsDoingIsNotInterruptedFromThisOne)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = looked(); // half done, and not here
+    const RiggingSession session = workingAt(1, now);
+    EXPECT_FALSE(isHalfDone(session, now));
+    EXPECT_TRUE(goTo(session, now, at(2), kNoon).facts.empty());
+    EXPECT_TRUE(interrupt(session, now, InterruptionReason::ProgramClosed, kNoon).facts.empty());
+}
+
+TEST(RiggingSession, StepsStopAtEitherEnd)
+{
+    const RecordNow now = aRecord();
+    EXPECT_EQ(stepBy(workingAt(1, now), now, -1, kNoon).session.place, at(1));
+    EXPECT_EQ(stepBy(workingAt(1, now), now, 1, kNoon).session.place, at(2));
+    EXPECT_EQ(stepBy(workingAt(3, now), now, 1, kNoon).session.place, at(3));
+    RiggingSession atControls = workingAt(1, now);
+    atControls.place = kControlCheck;
+    atControls.surface = SurfaceId{{1}};
+    EXPECT_EQ(stepBy(atControls, now, 1, kNoon).session.surface, SurfaceId{{2}});
+    EXPECT_EQ(stepBy(atControls, now, -1, kNoon).session.surface, SurfaceId{{1}});
+}
+
+TEST(RiggingSession, ThePressedReadingCarriesAllThatWasOnTheScreen)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 2).first = looked();
+    const RiggingSession session = workingAt(2, now);
+    const auto reading = readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon);
+    ASSERT_TRUE(reading);
+    RiggingSession pressed = press(session, *reading);
+    pressed.place = at(3); // wherever the screen goes next
+    pressed.turn = Turn::Second;
+    pressed.first = kVale;
+    pressed.gauge = GaugeId{{5}};
+    const SessionStep step = keep(pressed);
+    const Reading* kept = only<Reading>(step);
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept->record, now.record);
+    EXPECT_EQ(kept->coupling, coupling(2));
+    EXPECT_EQ(kept->fitting, FittingId{{7}});
+    EXPECT_EQ(kept->turn, Turn::First);
+    EXPECT_EQ(kept->person, kOren);
+    EXPECT_EQ(kept->gauge, GaugeId{{1}});
+    EXPECT_EQ(kept->interval, aGaugeReading().interval);
+    EXPECT_EQ(kept->when, kNoon);
+    EXPECT_FALSE(step.session.pressed);
+    EXPECT_TRUE(keep(step.session).facts.empty()) << "it is kept once";
+}
+
+TEST(RiggingSession, MeasuringOpensOnlyWithSomebodyWhoLookedAndOnlyOnceUnlessAsked)
+{
+    RecordNow now = aRecord();
+    RiggingSession session = workingAt(1, now);
+    const auto opens = [&] {
+        return readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon).has_value();
+    };
+    EXPECT_FALSE(opens()) << "nobody looked";
+    couplingIn(now, 1).first = looked();
+    EXPECT_TRUE(opens());
+    session.first.reset();
+    EXPECT_FALSE(opens()) << "nobody is chosen";
+    session.first = kOren;
+    couplingIn(now, 1).first.readings.emplace_back();
+    EXPECT_FALSE(opens()) << "it is read already";
+    session = wantAgain(session, now, kNoon).session;
+    EXPECT_TRUE(opens());
+    session.place = kControlCheck;
+    EXPECT_FALSE(opens()) << "no coupling is at hand";
+}
+
+TEST(RiggingSession, ACorrectionNamesTheReadingThatItWasAskedFor)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = looked();
+    Reading wrong;
+    wrong.id = ReadingId{{4}};
+    couplingIn(now, 1).first.readings = {wrong};
+    RiggingSession session = wantCorrected(workingAt(1, now), now, wrong, "the neighbour", kNoon).session;
+    const auto reading = readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon);
+    ASSERT_TRUE(reading);
+    EXPECT_EQ(reading->corrects, wrong.id);
+    EXPECT_EQ(reading->note, "the neighbour");
+    const SessionStep kept = keep(press(session, *reading));
+    EXPECT_EQ(kept.session.wanted, ReadingWanted::None);
+    EXPECT_FALSE(kept.session.corrected);
+    session = goTo(session, now, at(2), kNoon).session;
+    EXPECT_EQ(session.wanted, ReadingWanted::None) << "what was wanted at one coupling is not at another";
+}
+
+TEST(RiggingSession, AReadingThatCouldNotBeSavedCanBePressedAgain)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = looked();
+    const RiggingSession session = workingAt(1, now);
+    const auto reading = readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon);
+    const RiggingSession dropped = dropPressed(press(session, *reading));
+    EXPECT_FALSE(dropped.pressed);
+    EXPECT_TRUE(readingAt(dropped, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon));
+}
+
+TEST(RiggingSession, TheControlCheckGoesThroughTheSurfacesWithTwoDifferentPeople)
+{
+    RecordNow now = aRecord();
+    RiggingSession session = goTo(workingAt(1, now), now, kControlCheck, kNoon).session;
+    EXPECT_EQ(session.surface, SurfaceId{{1}});
+    const auto tried = [&] {
+        return answerSurface(session, now, SurfaceCheckKind::Sense, Answer::Yes, kNoon);
+    };
+    EXPECT_TRUE(tried().facts.empty()) << "nobody is chosen";
+    session = chooseCheckPeople(session, now, {kOren, kOren}, kNoon).session;
+    EXPECT_TRUE(tried().facts.empty()) << "one person cannot do it";
+    session = chooseCheckPeople(session, now, {kOren, kVale}, kNoon).session;
+    const SessionStep step = tried();
+    const SurfaceCheck* check = only<SurfaceCheck>(step);
+    ASSERT_TRUE(check);
+    EXPECT_EQ(check->surface, SurfaceId{{1}});
+    EXPECT_EQ(check->person, kOren);
+    EXPECT_EQ(check->cockpit, kVale);
+    EXPECT_EQ(goOn(session, now, kNoon).session.surface, SurfaceId{{2}});
+    for (SurfaceNow& one : now.surfaces)
+        one.isWaiting = false;
+    for (CouplingNow& one : now.couplings)
+        one.first = finished();
+    EXPECT_EQ(goOn(session, now, kNoon).session.turn, Turn::Second) << "the second inspection follows";
+}
