@@ -305,7 +305,7 @@ bool LeafRow::takeKey(QKeyEvent* event)
     if (!isEnabled() || (event->modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)))
         return false;
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (m_typed.isEmpty() && !(event->text().size() == 1 && isFigure(event->text().front())))
+    if (m_typed.isEmpty() && !beginsFigure(*event))
         return false;
     if (enter)
         return takeTyped(), true;
@@ -317,6 +317,19 @@ bool LeafRow::takeKey(QKeyEvent* event)
     if (event->text().size() != 1 || !isFigure(event->text().front()))
         return false;
     return type(event->text().front()), true;
+}
+
+bool LeafRow::beginsFigure(const QKeyEvent& event)
+{
+    const bool isPlain = !(event.modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier));
+    return isPlain && event.text().size() == 1 && isFigure(event.text().front());
+}
+
+bool LeafRow::clearFigure()
+{
+    const bool wasTyped = !m_typed.isEmpty();
+    clearTyped();
+    return wasTyped;
 }
 
 void LeafRow::type(QChar figure)

@@ -39,6 +39,10 @@ public:
     // A key typed anywhere on the page: digits, point, comma; Backspace and Return when something is typed.
     // True when it was used.
     bool takeKey(QKeyEvent* event);
+    // Takes back what was typed. False when nothing was.
+    bool clearFigure();
+    // A key that begins a figure, wherever it is typed.
+    static bool beginsFigure(const QKeyEvent& event);
 
     QSize minimumSizeHint() const override;
 

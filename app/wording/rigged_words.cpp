@@ -261,6 +261,25 @@ QString RiggedWords::chooseGaugeFirst()
     return tr("Choose the leaf set or gauge you hold before you read.");
 }
 
+QString RiggedWords::alreadyRead()
+{
+    return tr("This coupling is read already. Press %1 to measure again, or %2 when the leaf was wrong.")
+        .arg(keyMeasureAgain(), keyCorrect());
+}
+
+QString RiggedWords::chooseWhoTookApart()
+{
+    return tr("Choose your name first: the history says who took it apart.");
+}
+
+QString RiggedWords::begunInAnotherWindow(const QString& time)
+{
+    return tr("This rigging was begun in another window at %1. It goes on here: both windows write into the "
+              "same "
+              "record.")
+        .arg(time);
+}
+
 QString RiggedWords::interval(const QString& interval, Technique technique)
 {
     switch (technique) {

@@ -74,6 +74,8 @@ public:
     static QString choosePerson() { return tr("Choose a person"); }
     static QString chooseGauge() { return tr("Choose a leaf set or gauge"); }
     static QString begin() { return tr("Start the rigging record"); }
+    static QString chooseWhoTookApart();
+    static QString begunInAnotherWindow(const QString& time);
     static QString chooseLeaderFirst() { return tr("Choose who leads this rigging first."); }
     static QString leftFromAnotherDay(const QString& day);
     static QString lastRecord(const QString& day, Closing closing, const QString& first,
@@ -92,6 +94,7 @@ public:
     static QString choosePersonFirst();
     static QString chooseSecondFirst();
     static QString chooseGaugeFirst();
+    static QString alreadyRead();
     static QString interval(const QString& interval, Technique technique);
     static QString gaugeChecked(const QString& name, const QString& day)
     {

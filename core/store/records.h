@@ -39,6 +39,9 @@ public:
     // The facts of an airframe and the histories made of them, read once and held: what pages ask.
     FactsBook& book() const { return *m_book; }
 
+    // Another program on this machine has the file open.
+    bool isOpenElsewhere() const;
+
     // Several writes as one transaction: all of them or, when `work` returns a problem, none. Not nested.
     Outcome together(const std::function<Outcome()>& work);
 

@@ -132,6 +132,11 @@ Result<IdBytes> appendBaseline(Writer& writer, const FrozenBaseline& baseline)
 
 } // namespace
 
+bool Records::isOpenElsewhere() const
+{
+    return m_file.isOpenElsewhere();
+}
+
 Outcome Records::together(const std::function<Outcome()>& work)
 {
     Transaction transaction{m_file.connection()};

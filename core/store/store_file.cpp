@@ -142,7 +142,10 @@ Result<std::unique_ptr<StoreFile>> StoreFile::open(const std::string& path, Open
     return std::unique_ptr<StoreFile>{new StoreFile(std::move(opened).value())};
 }
 
-StoreFile::StoreFile(std::unique_ptr<Connection> connection) : m_connection{std::move(connection)} {}
+StoreFile::StoreFile(std::unique_ptr<Connection> connection)
+    : m_connection{std::move(connection)}, m_use{m_connection->path}
+{
+}
 
 StoreFile::~StoreFile() = default;
 
@@ -169,6 +172,11 @@ const std::optional<Problem>& StoreFile::copyProblem() const
 int StoreFile::schemaVersion() const
 {
     return m_connection->schemaVersion;
+}
+
+bool StoreFile::isOpenElsewhere() const
+{
+    return m_use.isSharedWithOthers();
 }
 
 Result<std::vector<FactCount>> StoreFile::factCounts()

@@ -2,6 +2,7 @@
 
 #include "core/clock.h"
 #include "core/result.h"
+#include "core/store/file_use.h"
 
 #include <memory>
 #include <optional>
@@ -45,6 +46,8 @@ public:
     // Why today's copy beside the file could not be made. The file itself is open and can be used.
     const std::optional<Problem>& copyProblem() const;
     int schemaVersion() const;
+    // Another program on this machine has it open too.
+    bool isOpenElsewhere() const;
 
     // How many facts of each kind the file holds, versions and superseded ones included.
     Result<std::vector<FactCount>> factCounts();
@@ -61,6 +64,7 @@ public:
 private:
     explicit StoreFile(std::unique_ptr<Connection> connection);
     std::unique_ptr<Connection> m_connection;
+    FileUse m_use;
 };
 
 } // namespace rig

@@ -2,6 +2,7 @@
 
 #include "app/pages/rigged_today/control_check_panel.h"
 #include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "app/pages/rigged_today/rigging_writer.h"
 #include "app/wording/control_words.h"
 #include "app/wording/surface_words.h"
 #include "core/store/ask.h"
@@ -45,7 +46,7 @@ protected:
         must(store.records().add(airframe));
         left = must(store.records().add(anAileron(hangar.airframe, "Left aileron", Side::Left, 1)));
         right = must(store.records().add(anAileron(hangar.airframe, "Right aileron", Side::Right, 2)));
-        must(rigged.begin(view(), hangar.oren));
+        must(writer.begin(view(), hangar.oren));
     }
 
     RiggedTodayView view() { return must(rigged.view(hangar.airframe)); }
@@ -54,8 +55,13 @@ protected:
 
     void answer(SurfaceId surface, SurfaceCheckKind kind, Answer answer = Answer::Yes)
     {
-        must(presenter.answer(record(), sheet(surface).surface, kind, answer, {hangar.vale, hangar.oren}));
+        RiggingSession session = sessionOf(record(), hangar.oren, false, {});
+        session.surface = surface;
+        session.checkPeople = {hangar.vale, hangar.oren};
+        write(answerSurface(session, *view().now, kind, answer, store.clock().now()));
     }
+
+    void write(const SessionStep& step) { must(writer.write(hangar.airframe, step.facts, std::nullopt)); }
 
     QString keep(SurfaceId surface, MeasureKind kind, const char* typed,
                  DeflectionUnit unit = DeflectionUnit::Millimetres)
@@ -79,6 +85,7 @@ protected:
     TempStore store;
     Hangar hangar{store.records()};
     RiggedTodayPresenter rigged{store.records(), store.clock()};
+    RiggingWriter writer{store.records(), store.clock()};
     ControlCheckPresenter presenter{store.records(), store.clock()};
     SurfaceId left;
     SurfaceId right;
@@ -90,14 +97,40 @@ protected:
     ControlCheckScreen()
     {
         QObject::connect(&panel, &ControlCheckPanel::changed, &panel, [this] { display(); });
-        QObject::connect(&panel, &ControlCheckPanel::onwardAsked, &panel, [this] { wentOn = true; });
+        QObject::connect(&panel, &ControlCheckPanel::answered, &panel,
+                         [this](SurfaceCheckKind kind, Answer given) {
+                             take(answerSurface(session, *view().now, kind, given, store.clock().now()));
+                         });
+        QObject::connect(&panel, &ControlCheckPanel::peopleChosen, &panel, [this](const CheckPeople& people) {
+            take(chooseCheckPeople(session, *view().now, people, store.clock().now()));
+        });
+        QObject::connect(&panel, &ControlCheckPanel::surfaceChosen, &panel, [this](SurfaceId surface) {
+            take(chooseSurface(session, *view().now, surface, store.clock().now()));
+        });
+        QObject::connect(&panel, &ControlCheckPanel::onwardAsked, &panel, [this] {
+            wentOn = !nextSurface(session, *view().now);
+            if (!wentOn)
+                take(goOn(session, *view().now, store.clock().now()));
+        });
         showAt(panel, {930, 690});
+        display();
+    }
+
+    // As the page does: the facts are written, then the panel shows what follows.
+    void take(const SessionStep& step)
+    {
+        write(step);
+        session = step.session;
         display();
     }
 
     void display()
     {
-        panel.display(view(), "Second inspection");
+        const RiggedTodayView now = view();
+        session.record = now.record->id;
+        session.place.kind = RecordPlace::Kind::ControlCheck;
+        session = settledOn(session, &*now.now);
+        panel.display(now, session, "Second inspection");
         for (int i = 0; i < 3; ++i)
             QCoreApplication::processEvents();
     }
@@ -133,6 +166,7 @@ protected:
     std::vector<SurfaceCheck> answers() { return must(store.records().content(record())).surfaceChecks; }
 
     ControlCheckPanel panel{store.records(), store.clock()};
+    RiggingSession session;
     bool wentOn = false;
 };
 
@@ -342,7 +376,7 @@ TEST_F(ControlCheck, OffersTheUsualSurfacesWhereThereAreNone)
     }
     ControlCheckPanel panel{store.records(), store.clock()};
     showAt(panel, {930, 690});
-    panel.display(view(), "Second inspection");
+    panel.display(view(), RiggingSession{}, "Second inspection");
     EXPECT_TRUE(part(panel, "noSurfaces").isVisible());
     QKeyEvent press{QEvent::KeyPress, Qt::Key_Return, Qt::NoModifier, "\r"};
     EXPECT_TRUE(panel.takeKey(&press));

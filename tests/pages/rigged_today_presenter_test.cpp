@@ -1,4 +1,5 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "app/pages/rigged_today/rigging_writer.h"
 #include "tests/support/hangar.h"
 
 #include <array>
@@ -27,41 +28,81 @@ protected:
 
     RiggedTodayView view() { return must(presenter.view(hangar.airframe)); }
 
-    void begin() { must(presenter.begin(view(), hangar.oren)); }
+    void begin() { must(writer.begin(view(), hangar.oren)); }
 
-    CouplingSheet sheet(Turn turn = Turn::First, std::optional<PersonId> person = {})
+    // Oren first and Vale second, with set A.
+    RiggingSession at(CouplingId coupling, Turn turn)
     {
-        CouplingSheet sheet = must(presenter.sheet(view(), hangar.leftAileron, turn));
-        sheet.person = person.value_or(turn == Turn::First ? hangar.oren : hangar.vale);
-        presenter.useGauge(sheet, view(), hangar.setA);
-        return sheet;
+        RiggingSession session = sessionOf(view().record->id, hangar.oren, false, hangar.setA);
+        session.second = hangar.vale;
+        session.turn = turn;
+        session.place = {RecordPlace::Kind::Coupling, coupling};
+        return session;
     }
 
-    void answer(CheckKind kind, Answer answer = Answer::Yes, Turn turn = Turn::First)
+    CouplingSheet sheet(Turn turn = Turn::First) { return sheet(hangar.leftAileron, turn); }
+    CouplingSheet sheet(CouplingId coupling, Turn turn)
+    {
+        return must(presenter.sheet(view(), at(coupling, turn)));
+    }
+
+    void answer(CheckKind kind, Answer given = Answer::Yes, Turn turn = Turn::First,
+                std::optional<CouplingId> coupling = {})
     {
         store.clock().passMinutes(1);
-        must(presenter.answer(view().record->id, sheet(turn), kind, answer));
+        const SessionStep step = rig::answer(at(coupling.value_or(hangar.leftAileron), turn), *view().now,
+                                             kind, given, store.clock().now());
+        must(writer.write(hangar.airframe, step.facts, std::nullopt));
     }
 
-    void look(Turn turn = Turn::First)
+    void look(Turn turn = Turn::First, std::optional<CouplingId> coupling = {})
     {
         for (const CheckKind kind :
              {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop})
-            answer(kind, Answer::Yes, turn);
+            answer(kind, Answer::Yes, turn, coupling);
+    }
+
+    Judgement preview(const CouplingSheet& now, int entersUm)
+    {
+        Reading reading = hangar.reading(between(entersUm, entersUm + 50), store.clock().now());
+        reading.coupling = now.coupling.id;
+        reading.fitting = now.fitting;
+        return judgeIn(now.history, reading);
+    }
+
+    // Presses a leaf and keeps what was shown; `correction` takes the place of the last one.
+    ReadingNews read(CouplingId coupling, Turn turn, int entersUm, const std::string& correction = {})
+    {
+        const CouplingSheet now = sheet(coupling, turn);
+        RiggingSession session = wantAgain(at(coupling, turn), *view().now, store.clock().now()).session;
+        if (!correction.empty())
+            session = wantCorrected(session, *view().now, now.readings.back().reading, correction,
+                                    store.clock().now())
+                          .session;
+        const GaugeReading taken{between(entersUm, entersUm + 50), Technique::Leaf};
+        const auto reading =
+            readingAt(session, *view().now, taken, *now.gauge, now.fitting, store.clock().now());
+        EXPECT_TRUE(reading);
+        painted = judgeIn(now.history, *reading);
+        return must(writer.write(hangar.airframe, keep(press(session, *reading)).facts, painted));
     }
 
     Judgement read(int entersUm, const std::string& correction = {})
     {
-        const CouplingSheet now = sheet();
-        const GaugeReading taken{between(entersUm, entersUm + 50), Technique::Leaf};
-        const Judgement judgement = presenter.preview(now, taken);
-        must(presenter.keep(view().record->id, now, taken, judgement, correction));
-        return judgement;
+        read(hangar.leftAileron, Turn::First, entersUm, correction);
+        return painted;
+    }
+
+    void close(const std::vector<TickKind>& counted = {})
+    {
+        must(writer.close(view(), {hangar.oren, hangar.vale, "rain", counted}));
     }
 
     TempStore store;
     Hangar hangar{store.records()};
     RiggedTodayPresenter presenter{store.records(), store.clock()};
+    RiggingWriter writer{store.records(), store.clock()};
+    Judgement painted;
 };
 
 } // namespace
@@ -100,10 +141,7 @@ TEST_F(RiggedToday, KeepsWhatWasShownBesideTheReading)
 TEST_F(RiggedToday, JudgesACouplingWithoutABaselineAsNoBandYet)
 {
     begin();
-    CouplingSheet other = must(presenter.sheet(view(), hangar.rightAileron, Turn::First));
-    other.person = hangar.oren;
-    presenter.useGauge(other, view(), hangar.setA);
-    EXPECT_EQ(presenter.preview(other, {between(500, 550), Technique::Leaf}).verdict, Verdict::NoBandYet);
+    EXPECT_EQ(preview(sheet(hangar.rightAileron, Turn::First), 500).verdict, Verdict::NoBandYet);
 }
 
 TEST_F(RiggedToday, MeasuringAgainAddsAReadingAndNeverReplacesOne)
@@ -134,8 +172,10 @@ TEST_F(RiggedToday, LeavesTheFirstPersonOutOfTheSecondPersonsChoice)
 {
     begin();
     look();
-    EXPECT_TRUE(sheet(Turn::Second).firstPersons.contains(hangar.oren));
-    EXPECT_FALSE(sheet(Turn::Second).firstPersons.contains(hangar.vale));
+    EXPECT_EQ(sheet(Turn::Second).firstPersons, std::vector{hangar.oren});
+    RiggingSession asOren = at(hangar.leftAileron, Turn::Second);
+    asOren.second = hangar.oren;
+    EXPECT_FALSE(must(presenter.sheet(view(), asOren)).person);
 }
 
 TEST_F(RiggedToday, ShowsTheSecondPersonNothingOfTheFirst)
@@ -163,7 +203,7 @@ TEST_F(RiggedToday, SendsACouplingLeftHalfWayBackToTheLookWhenTheFileIsOpenedAga
 {
     begin();
     look();
-    must(presenter.resume(hangar.airframe));
+    must(writer.resume(hangar.airframe));
     const CouplingSheet now = sheet();
     EXPECT_TRUE(now.flow.interrupted);
     EXPECT_EQ(now.flow.ask, CheckKind::BallInSocket);
@@ -176,7 +216,7 @@ TEST_F(RiggedToday, LeavesAFinishedCouplingAloneWhenTheFileIsOpenedAgain)
     read(500);
     answer(CheckKind::Pull);
     answer(CheckKind::Secured);
-    must(presenter.resume(hangar.airframe));
+    must(writer.resume(hangar.airframe));
     EXPECT_TRUE(sheet().flow.isDone());
     EXPECT_FALSE(sheet().flow.interrupted);
 }
@@ -200,7 +240,7 @@ TEST_F(RiggedToday, ClosesAsCompleteOnlyWhenNothingIsOpen)
     look();
     read(500);
     answer(CheckKind::Pull);
-    must(presenter.close(view(), hangar.oren, hangar.vale, "rain", {}));
+    close();
     EXPECT_FALSE(view().record);
     ASSERT_TRUE(view().lastClose);
     EXPECT_EQ(view().lastClose->closing, Closing::LeftOpen);
@@ -237,10 +277,7 @@ TEST_F(RiggedToday, KeepsBothReadingsWhenTwoPeopleDisagreeAndAsks)
     look();
     read(500);
     look(Turn::Second);
-    const CouplingSheet second = sheet(Turn::Second);
-    const GaugeReading taken{between(750, 800), Technique::Leaf};
-    const ReadingNews news =
-        must(presenter.keep(view().record->id, second, taken, presenter.preview(second, taken), {}));
+    const ReadingNews news = read(hangar.leftAileron, Turn::Second, 750);
     ASSERT_TRUE(news.pair);
     EXPECT_EQ(news.pair->verdict, numbers::PairVerdict::Disagree);
     EXPECT_NEAR(news.pair->smallestDifference, 0.2, 1e-9);
@@ -261,13 +298,11 @@ TEST_F(RiggedToday, AsksWhetherLeftAndRightWereSwapped)
     begin();
     look();
     read(800);
-    CouplingSheet right = must(presenter.sheet(view(), hangar.rightAileron, Turn::First));
-    right.person = hangar.oren;
-    presenter.useGauge(right, view(), hangar.setA);
-    EXPECT_TRUE(right.otherSidePersons.contains(hangar.oren));
-    const GaugeReading taken{between(500, 550), Technique::Leaf};
-    EXPECT_TRUE(must(presenter.keep(view().record->id, right, taken, presenter.preview(right, taken), {}))
-                    .looksSwapped);
+    look(Turn::First, hangar.rightAileron);
+    EXPECT_EQ(sheet(hangar.rightAileron, Turn::First).otherSidePersons, std::vector{hangar.oren});
+    const ReadingNews news = read(hangar.rightAileron, Turn::First, 500);
+    ASSERT_TRUE(news.looksLike);
+    EXPECT_EQ(news.looksLike->id, hangar.leftAileron);
     EXPECT_EQ(kindsOf(must(store.records().questions(hangar.airframe))).back(), QuestionKind::SidesSwapped);
 }
 
@@ -275,13 +310,15 @@ TEST_F(RiggedToday, CountsARiggingOnlyWhenItWasTakenApart)
 {
     EXPECT_FALSE(view().mayStandRigged) << "nothing was rigged yet";
     begin();
-    must(presenter.close(view(), hangar.oren, hangar.vale, {}, {}));
+    close();
     EXPECT_TRUE(view().mayStandRigged);
-    must(presenter.begin(view(), hangar.oren, RecordOrigin::Recheck));
+    must(writer.begin(view(), hangar.oren, RecordOrigin::Recheck));
     EXPECT_EQ(must(store.records().riggingRecords(hangar.airframe)).back().origin, RecordOrigin::Recheck);
-    must(presenter.close(view(), hangar.oren, hangar.vale, {}, {}));
-    must(presenter.noteTakenApart(view()));
+    close();
+    must(writer.noteTakenApart(hangar.airframe, hangar.vale));
     EXPECT_FALSE(view().mayStandRigged);
+    EXPECT_EQ(must(store.records().events(hangar.airframe)).back().stamp.by, hangar.vale)
+        << "somebody states it";
     EXPECT_EQ(must(store.records().events(hangar.airframe)).back().kind, EventKind::Derigged);
 }
 
@@ -291,14 +328,13 @@ TEST_F(RiggedToday, KeepsTheSeasonListAndTheCountsWithTheirNames)
     EXPECT_TRUE(view().isFirstOfSeason);
     const RecordId record = view().record->id;
     for (const TickKind kind : seasonTicks())
-        must(presenter.tick(record, kind, hangar.oren));
+        must(writer.tick(record, kind, hangar.oren));
     EXPECT_TRUE(view().review.seasonList.empty());
-    must(presenter.close(view(), hangar.oren, hangar.vale, {},
-                         std::array{TickKind::ToolsOut, TickKind::HatchesOn}));
+    close({TickKind::ToolsOut, TickKind::HatchesOn});
     const RecordContent content = must(store.records().content(record));
     EXPECT_EQ(content.ticks.size(), seasonTicks().size() + 2);
     EXPECT_EQ(content.ticks.back().person, hangar.oren);
-    must(presenter.begin(view(), hangar.oren));
+    must(writer.begin(view(), hangar.oren));
     EXPECT_FALSE(view().isFirstOfSeason);
 }
 
@@ -337,14 +373,41 @@ TEST_F(RiggedToday, NamesAShiftThatAllCouplingsShare)
     }
     begin();
     for (const CouplingId coupling : couplings) {
-        CouplingSheet sheet = must(presenter.sheet(view(), coupling, Turn::First));
-        sheet.person = hangar.oren;
-        presenter.useGauge(sheet, view(), hangar.setA);
-        const GaugeReading taken{between(550, 600), Technique::Leaf};
-        must(presenter.keep(view().record->id, sheet, taken, presenter.preview(sheet, taken), {}));
+        look(Turn::First, coupling);
+        read(coupling, Turn::First, 550);
     }
     ASSERT_TRUE(view().sharedShift);
     EXPECT_EQ(view().sharedShift->scores, 4);
     EXPECT_TRUE(view().sharedShift->isCalled);
     EXPECT_GT(view().sharedShift->mean, 0);
+}
+
+TEST_F(RiggedToday, LeavesAHalfDoneCouplingToTheOtherWindowThatIsOpen)
+{
+    begin();
+    look();
+    {
+        const auto other = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
+        must(writer.resume(hangar.airframe));
+        EXPECT_FALSE(sheet().flow.interrupted) << "it may be at work there";
+    }
+    must(writer.resume(hangar.airframe));
+    EXPECT_TRUE(sheet().flow.interrupted) << "nobody else is there";
+}
+
+TEST_F(RiggedToday, GoesOnWithTheRecordThatAnotherWindowBeganInTheMeantime)
+{
+    const RiggedTodayView before = view();
+    const auto file = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
+    IdSource ids{7};
+    Records records{*file, ids, store.clock()};
+    RiggingWriter other{records, store.clock()};
+    const RecordBegun first = must(other.begin(before, hangar.vale));
+    EXPECT_FALSE(first.byAnotherWindow);
+    const RecordBegun second = must(writer.begin(before, hangar.oren));
+    EXPECT_TRUE(second.byAnotherWindow);
+    EXPECT_EQ(second.record, first.record);
+    EXPECT_EQ(must(store.records().riggingRecords(hangar.airframe)).size(), 1U);
+    ASSERT_TRUE(view().record);
+    EXPECT_EQ(view().record->id, first.record);
 }

@@ -75,6 +75,9 @@ void ClosePanel::display(const RiggedTodayView& view)
     m_open->setText(lines.isEmpty() ? RiggedWords::nothingOpen() : lines.join('\n'));
     m_close->setText(view.review.mayCloseComplete() ? RiggedWords::closeComplete()
                                                     : RiggedWords::closeLeftOpen());
+    if (m_record == view.record->id)
+        return;
+    m_record = view.record->id;
     m_tools->setChecked(false);
     m_hatches->setChecked(false);
     m_note->clear();

@@ -22,6 +22,7 @@ class ClosePanel : public QWidget
 public:
     explicit ClosePanel(QWidget* parent = nullptr);
 
+    // What was ticked, chosen and typed stays while it is the same record.
     void display(const RiggedTodayView& view);
 
 signals:
@@ -32,6 +33,7 @@ private:
     void addNames(QVBoxLayout* layout);
     void tryToClose();
 
+    std::optional<RecordId> m_record; // that the names and ticks are for
     QLabel* m_heading = nullptr;
     QLabel* m_open = nullptr;
     QCheckBox* m_tools = nullptr;

@@ -118,13 +118,15 @@ void ControlCheckPanel::buildTop(QVBoxLayout* layout)
         column->addWidget(box);
         column->addStretch(1);
         top->addLayout(column);
-        connect(box, &QComboBox::activated, this, &ControlCheckPanel::choosePeople);
+        connect(box, &QComboBox::activated, this, [this] {
+            emit peopleChosen({m_atSurface->chosen<PersonId>(), m_inCockpit->chosen<PersonId>()});
+        });
     };
     choice(m_atSurface, ControlWords::atSurface(), "atSurface");
     choice(m_inCockpit, ControlWords::inCockpit(), "inCockpit");
     layout->addLayout(top);
     m_chips = new SurfaceChips;
-    connect(m_chips, &SurfaceChips::chosen, this, &ControlCheckPanel::go);
+    connect(m_chips, &SurfaceChips::chosen, this, &ControlCheckPanel::surfaceChosen);
     layout->addWidget(m_chips);
     m_notice = labelOf({}, "caution", "controlNotice");
     layout->addWidget(m_notice);
@@ -166,7 +168,7 @@ void ControlCheckPanel::buildBottom(QVBoxLayout* layout)
     row->addWidget(m_keys);
     m_next = buttonOf({}, "nextSurface", "primary");
     row->addWidget(m_next);
-    connect(m_next, &QPushButton::clicked, this, &ControlCheckPanel::next);
+    connect(m_next, &QPushButton::clicked, this, &ControlCheckPanel::onwardAsked);
     layout->addLayout(row);
 }
 
@@ -176,47 +178,37 @@ void ControlCheckPanel::setLook(const Look& look)
     m_chips->setLook(look);
 }
 
-void ControlCheckPanel::display(const RiggedTodayView& view, const QString& onward)
+void ControlCheckPanel::display(const RiggedTodayView& view, const RiggingSession& session,
+                                const QString& onward)
 {
+    const bool isElsewhere = m_session.surface != session.surface || m_session.record != session.record;
     m_view = view;
+    m_session = session;
     m_onward = onward;
-    if (m_record != view.record->id) {
-        m_record = view.record->id;
-        m_people = {};
-        m_current = {};
-    }
-    m_none->setVisible(view.surfaces.empty());
-    m_check->setVisible(!view.surfaces.empty());
-    m_keys->setVisible(!view.surfaces.empty());
-    m_next->setVisible(!view.surfaces.empty());
-    if (view.surfaces.empty())
+    const bool hasSurfaces = session.surface.has_value();
+    m_none->setVisible(!hasSurfaces);
+    m_check->setVisible(hasSurfaces);
+    m_keys->setVisible(hasSurfaces);
+    m_next->setVisible(hasSurfaces);
+    if (!hasSurfaces)
         return;
-    chooseCurrent();
+    if (isElsewhere)
+        beginSurface();
     showSheet();
-}
-
-void ControlCheckPanel::chooseCurrent()
-{
-    const auto& all = m_view.review.surfaces;
-    if (std::ranges::find(all, m_current, &SurfaceProgress::id) != all.end())
-        return;
-    const auto waiting =
-        std::ranges::find_if(all, [](const SurfaceProgress& one) { return one.next.has_value(); });
-    m_current = waiting == all.end() ? all.front().id : waiting->id;
-    beginSurface();
 }
 
 void ControlCheckPanel::beginSurface()
 {
     m_lastMeasured = false;
-    const auto surface = std::ranges::find(m_view.surfaces, m_current, &Surface::id);
+    const auto surface = std::ranges::find_if(
+        m_view.surfaces, [this](const Surface& one) { return m_session.surface == one.id; });
     if (surface != m_view.surfaces.end())
         m_figures->begin(*surface);
 }
 
 void ControlCheckPanel::showSheet()
 {
-    auto sheet = m_presenter.sheet(m_view, m_current);
+    auto sheet = m_presenter.sheet(m_view, *m_session.surface);
     if (!sheet) {
         emit problemArose(sheet.problem());
         return;
@@ -224,11 +216,11 @@ void ControlCheckPanel::showSheet()
     m_sheet = std::move(sheet).value();
     m_title->setText(QString::fromStdString(m_sheet.surface.name));
     m_call->setText(SurfaceWords::call(m_sheet.surface));
-    m_chips->display(m_view.review.surfaces, m_current);
+    m_chips->display(m_view.review.surfaces, *m_session.surface);
     showPeople();
     showTiles();
     m_figures->display(m_sheet, mayTry());
-    m_next->setText(nextWaiting() ? ControlWords::next() : m_onward);
+    m_next->setText(nextSurface(m_session, *m_view.now) ? ControlWords::next() : m_onward);
     m_next->setEnabled(!m_sheet.asked() && !m_sheet.reversed);
     // After the layout has settled: the next thing to do may lie below the edge.
     QTimer::singleShot(0, m_scroll, [this] { bringIntoSight(); });
@@ -247,7 +239,7 @@ void ControlCheckPanel::bringIntoSight()
 
 bool ControlCheckPanel::mayTry() const
 {
-    return m_people.areTwo();
+    return m_session.checkPeople.areTwo();
 }
 
 void ControlCheckPanel::showPeople()
@@ -257,8 +249,8 @@ void ControlCheckPanel::showPeople()
         for (const Person& person : m_view.persons)
             box->add(QString::fromStdString(person.name), person.id);
     }
-    m_atSurface->choose(m_people.atSurface);
-    m_inCockpit->choose(m_people.inCockpit);
+    m_atSurface->choose(m_session.checkPeople.atSurface);
+    m_inCockpit->choose(m_session.checkPeople.inCockpit);
     const QString callName = QString::fromStdString(m_view.airframe.callName);
     const QString callPhone = QString::fromStdString(m_view.airframe.callPhone);
     const bool stops = m_sheet.stop || m_sheet.reversed;
@@ -269,9 +261,10 @@ void ControlCheckPanel::showPeople()
         m_stop->say(ControlWords::saidNo(m_title->text(), *m_sheet.stop),
                     ControlWords::leaveAndCall(callName, callPhone));
     m_stop->setVisible(stops);
-    if (!m_people.areTwo())
-        sayIn(m_notice, m_people.atSurface && m_people.inCockpit ? ControlWords::samePerson()
-                                                                 : ControlWords::choosePeople());
+    if (!m_session.checkPeople.areTwo())
+        sayIn(m_notice, m_session.checkPeople.atSurface && m_session.checkPeople.inCockpit
+                            ? ControlWords::samePerson()
+                            : ControlWords::choosePeople());
     else
         sayIn(m_notice, m_sheet.progress.doubted && !stops ? ControlWords::cannotSeeHere() : QString{});
 }
@@ -294,17 +287,15 @@ void ControlCheckPanel::answer(SurfaceCheckKind kind, Answer given)
     if (!mayTry() || m_sheet.stop || m_sheet.reversed)
         return;
     m_lastMeasured = false;
-    const Outcome kept = m_presenter.answer(*m_record, m_sheet.surface, kind, given, m_people);
-    if (!kept)
-        emit problemArose(kept.problem());
-    emit changed();
+    emit answered(kind, given);
 }
 
 void ControlCheckPanel::keep(MeasureKind kind, DeflectionUnit unit, const QString& typed)
 {
     if (!mayTry())
         return;
-    const auto refusal = m_presenter.keep(*m_record, m_sheet.surface, kind, unit, typed, *m_people.atSurface);
+    const auto refusal = m_presenter.keep(m_view.record->id, m_sheet.surface, kind, unit, typed,
+                                          *m_session.checkPeople.atSurface);
     if (!refusal) {
         emit problemArose(refusal.problem());
         return;
@@ -318,68 +309,21 @@ void ControlCheckPanel::keep(MeasureKind kind, DeflectionUnit unit, const QStrin
 
 void ControlCheckPanel::addUsual()
 {
-    const Outcome added = m_presenter.addUsualSurfaces(m_view.airframe.id, m_people.atSurface);
+    const Outcome added = m_presenter.addUsualSurfaces(m_view.airframe.id, m_session.checkPeople.atSurface);
     if (!added)
         emit problemArose(added.problem());
     emit changed();
 }
 
-void ControlCheckPanel::choosePeople()
+void ControlCheckPanel::focusPeople()
 {
-    m_people = {m_atSurface->chosen<PersonId>(), m_inCockpit->chosen<PersonId>()};
-    showSheet();
-    if (m_people.areTwo())
-        emit changed();
-}
-
-void ControlCheckPanel::go(SurfaceId surface)
-{
-    m_current = surface;
-    beginSurface();
-    showSheet();
-    emit changed();
-}
-
-std::optional<SurfaceId> ControlCheckPanel::nextWaiting() const
-{
-    if (m_sheet.reversed)
-        return std::nullopt;
-    const auto& all = m_view.review.surfaces;
-    const auto here = std::ranges::find(all, m_current, &SurfaceProgress::id);
-    const auto isWaiting = [](const SurfaceProgress& one) {
-        const bool saidNo =
-            std::ranges::any_of(one.answers, [](const auto& given) { return given.second == Answer::No; });
-        return one.next && !(one.doubted && saidNo);
-    };
-    const auto start = here == all.end() ? all.begin() : std::next(here);
-    if (const auto after = std::find_if(start, all.end(), isWaiting); after != all.end())
-        return after->id;
-    if (const auto before = std::find_if(all.begin(), here, isWaiting); before != here)
-        return before->id;
-    return std::nullopt;
-}
-
-void ControlCheckPanel::next()
-{
-    if (const auto waiting = nextWaiting(); waiting && !m_view.surfaces.empty())
-        go(*waiting);
-    else
-        emit onwardAsked();
-}
-
-void ControlCheckPanel::step(int by)
-{
-    const auto& all = m_view.surfaces;
-    const auto here = std::ranges::find(all, m_current, &Surface::id);
-    const auto at = std::distance(all.begin(), here) + by;
-    if (here != all.end() && at >= 0 && at < std::ssize(all))
-        go(all[static_cast<std::size_t>(at)].id);
+    (m_session.checkPeople.atSurface ? m_inCockpit : m_atSurface)->setFocus();
 }
 
 bool ControlCheckPanel::takeKey(QKeyEvent* event)
 {
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (m_view.surfaces.empty())
+    if (!m_session.surface)
         return enter ? (m_usual->click(), true) : false;
     if (const auto given = answerFor(*event)) {
         if (!mayTry() || !m_sheet.asked())

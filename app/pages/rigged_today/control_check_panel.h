@@ -20,8 +20,8 @@ class FlowScroll;
 class StopCard;
 class SurfaceChips;
 
-// The control check: two people, one surface after another. It has its own presenter, so that the page only
-// hands over its view and hears when a fact was added.
+// The control check: two people, one surface after another. It shows the surface and the people of the
+// session and says what the user did; what is measured it keeps by its own presenter.
 class ControlCheckPanel : public QWidget
 {
     Q_OBJECT
@@ -30,16 +30,19 @@ public:
     // Both outlive it.
     ControlCheckPanel(Records& records, const Clock& clock, QWidget* parent = nullptr);
 
-    // `view` has a record. `onward`: what Enter leads to after the last surface.
-    void display(const RiggedTodayView& view, const QString& onward);
+    // `view` has a record to work on. `onward`: what Enter leads to after the last surface.
+    void display(const RiggedTodayView& view, const RiggingSession& session, const QString& onward);
+    void focusPeople(); // to the one of the two who is still to be chosen
     void setLook(const Look& look);
     // A key pressed anywhere on the page. False when it means nothing here.
     bool takeKey(QKeyEvent* event);
-    void step(int by); // to the surface before or after
 
 signals:
-    void changed();     // a fact was added, or another surface is shown: the page takes the focus back
-    void onwardAsked(); // everything was gone through
+    void answered(rig::SurfaceCheckKind kind, rig::Answer answer);
+    void peopleChosen(const rig::CheckPeople& people);
+    void surfaceChosen(rig::SurfaceId surface);
+    void onwardAsked();
+    void changed(); // a fact was added here
     void problemArose(const rig::Problem& problem);
 
 private:
@@ -47,7 +50,6 @@ private:
     void buildTiles(QVBoxLayout* layout);
     void buildBottom(QVBoxLayout* layout);
     QWidget* buildNone();
-    void chooseCurrent();
     void beginSurface();
     void showSheet();
     void showPeople();
@@ -55,19 +57,13 @@ private:
     void answer(SurfaceCheckKind kind, Answer answer);
     void keep(MeasureKind kind, DeflectionUnit unit, const QString& typed);
     void addUsual();
-    void choosePeople();
-    void go(SurfaceId surface);
-    void next();
-    std::optional<SurfaceId> nextWaiting() const;
     void bringIntoSight();
     bool mayTry() const;
 
     ControlCheckPresenter m_presenter;
     RiggedTodayView m_view;
+    RiggingSession m_session;
     QString m_onward;
-    CheckPeople m_people;
-    std::optional<RecordId> m_record; // that the people and the current surface belong to
-    SurfaceId m_current;
     SurfaceSheet m_sheet;
     bool m_lastMeasured = false; // the figures stay in sight until the next answer
 

@@ -3,7 +3,7 @@
 #include "app/pages/usual_surfaces.h"
 #include "app/wording/surface_words.h"
 #include "core/measure/gap_entry.h"
-#include "core/store/ask.h"
+#include "core/store/facts_book.h"
 
 #include <algorithm>
 
@@ -59,10 +59,10 @@ Result<SurfaceSheet> ControlCheckPresenter::sheet(const RiggedTodayView& view, S
     const Surface* surface = find(view, id);
     if (!surface)
         return Problem{ProblemKind::NotFound, textOf(id.bytes)};
-    const auto known = m_records.content(view.record->id);
+    const auto known = m_records.book().content(view.record->id);
     if (!known)
         return known.problem();
-    const RecordContent& content = known.value();
+    const RecordContent& content = *known.value();
     SurfaceSheet sheet;
     sheet.surface = *surface;
     sheet.measured = measuredOn(id, content.surfaceMeasures);
@@ -77,25 +77,6 @@ Result<SurfaceSheet> ControlCheckPresenter::sheet(const RiggedTodayView& view, S
             sheet.reversed = *one;
     }
     return sheet;
-}
-
-Outcome ControlCheckPresenter::answer(RecordId record, const Surface& surface, SurfaceCheckKind kind,
-                                      Answer answer, const CheckPeople& people)
-{
-    SurfaceCheck check;
-    check.record = record;
-    check.surface = surface.id;
-    check.kind = kind;
-    check.answer = answer;
-    check.person = *people.atSurface;
-    check.cockpit = *people.inCockpit;
-    check.stamp = {people.atSurface, m_clock.now()};
-    return m_records.together([&]() -> Outcome {
-        if (const auto added = m_records.add(check); !added)
-            return added.problem();
-        const auto question = questionFrom(check, surface.airframe);
-        return question ? ask(m_records, *question) : Outcome{Done{}};
-    });
 }
 
 Result<QString> ControlCheckPresenter::keep(RecordId record, const Surface& surface, MeasureKind kind,

@@ -10,15 +10,6 @@
 
 namespace rig {
 
-// The two of a control check; nobody is ever filled in.
-struct CheckPeople
-{
-    std::optional<PersonId> atSurface;
-    std::optional<PersonId> inCockpit;
-
-    bool areTwo() const { return atSurface && inCockpit && *atSurface != *inCockpit; }
-};
-
 // The surface of the same kind on the other side, with what was measured on it in this record.
 struct OtherSide
 {
@@ -52,8 +43,6 @@ public:
     // `view` has a record, and this surface.
     Result<SurfaceSheet> sheet(const RiggedTodayView& view, SurfaceId surface) const;
     // A no and a cannot-see open a question with it. `people` are two.
-    Outcome answer(RecordId record, const Surface& surface, SurfaceCheckKind kind, Answer answer,
-                   const CheckPeople& people);
     // A figure as typed. Gives the sentence why it was not taken; empty: it is kept.
     Result<QString> keep(RecordId record, const Surface& surface, MeasureKind kind, DeflectionUnit unit,
                          const QString& typed, PersonId atSurface);

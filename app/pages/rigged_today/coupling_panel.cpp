@@ -19,6 +19,8 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace rig {
 
 namespace {
@@ -230,7 +232,7 @@ void CouplingPanel::fillChoices(const RiggedTodayView& view, const CouplingSheet
     m_person->setAccessibleName(m_personLabel->text());
     m_person->begin(RiggedWords::choosePerson());
     for (const Person& person : view.persons)
-        if (first || !sheet.firstPersons.contains(person.id))
+        if (first || std::ranges::find(sheet.firstPersons, person.id) == sheet.firstPersons.end())
             m_person->add(QString::fromStdString(person.name), person.id);
     m_person->choose(sheet.person);
     m_gauge->begin(RiggedWords::chooseGauge());
@@ -287,12 +289,10 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
 
     if (sheet.readings.empty()) {
         m_leaves->setChosen(std::nullopt); // nothing of another coupling, and nothing of the first person
-        m_verdict->showPrompt(!sheet.person && sheet.turn == Turn::Second ? RiggedWords::chooseSecondFirst()
-                              : !sheet.person                             ? RiggedWords::choosePersonFirst()
-                              : !sheet.flow.mayMeasure()                  ? RiggedWords::lookFirst()
-                              : !sheet.gauge                              ? RiggedWords::chooseGaugeFirst()
-                              : sheet.turn == Turn::Second                ? RiggedWords::secondOptional()
-                                                                          : RiggedWords::readNow());
+        const QString first = whyNoFigure();
+        m_verdict->showPrompt(!first.isEmpty()             ? first
+                              : sheet.turn == Turn::Second ? RiggedWords::secondOptional()
+                                                           : RiggedWords::readNow());
     } else {
         const SheetReading& last = sheet.readings.back();
         strip.reading = last.reading.interval;
@@ -357,6 +357,24 @@ void CouplingPanel::showNotice(const QString& sentence)
     m_notice->setVisible(true);
 }
 
+// What comes before a figure; empty while one can be typed.
+QString CouplingPanel::whyNoFigure() const
+{
+    if (!m_sheet.person)
+        return m_sheet.turn == Turn::Second ? RiggedWords::chooseSecondFirst()
+                                            : RiggedWords::choosePersonFirst();
+    if (!m_sheet.flow.mayMeasure())
+        return RiggedWords::lookFirst();
+    if (!m_sheet.gauge)
+        return RiggedWords::chooseGaugeFirst();
+    return m_leavesOpen ? QString{} : RiggedWords::alreadyRead();
+}
+
+bool CouplingPanel::clearFigure()
+{
+    return m_leaves->clearFigure();
+}
+
 bool CouplingPanel::takeKey(QKeyEvent* event)
 {
     const auto answerKey = [event]() -> std::optional<Answer> {
@@ -384,6 +402,8 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
         return m_turn->click(), true;
     if (m_leavesOpen && m_leaves->takeKey(event))
         return true;
+    if (!m_leavesOpen && LeafRow::beginsFigure(*event))
+        return showNotice(whyNoFigure()), true;
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (enter && m_next->isEnabled())
         return m_next->click(), true;

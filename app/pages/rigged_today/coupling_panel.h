@@ -36,6 +36,8 @@ public:
     void showReading(const GaugeReading& reading, const Judgement& judgement);
     void showNotSaved();
     void showNotice(const QString& sentence);
+    // Takes back what was typed of a figure. False when nothing was.
+    bool clearFigure();
 
     // A key pressed anywhere on the page. False when it means nothing here.
     bool takeKey(QKeyEvent* event);
@@ -62,6 +64,7 @@ private:
     void showMeasure(const CouplingSheet& sheet);
     void showBottom(const CouplingSheet& sheet);
     QWidget* nextThing() const;
+    QString whyNoFigure() const;
     void chooseReading(const GaugeReading& reading);
     QuestionTile* tile(CheckKind kind) const { return m_tiles[static_cast<std::size_t>(kind)]; }
 

@@ -15,16 +15,6 @@ class QVBoxLayout;
 
 namespace rig {
 
-// What the record's list leads to.
-struct RecordPlace
-{
-    enum class Kind { Season, Coupling, ControlCheck, SecondInspection, Close };
-    Kind kind = Kind::Coupling;
-    CouplingId coupling;
-
-    bool operator==(const RecordPlace&) const = default;
-};
-
 // The rigging record at the left: couplings in rigging order, then control check, second inspection
 // and close.
 class RecordList : public QFrame

@@ -1,10 +1,9 @@
 #pragma once
 
 #include "app/pages/page.h"
-#include "app/pages/rigged_today/record_list.h"
 #include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "app/pages/rigged_today/rigging_writer.h"
 
-#include <map>
 #include <optional>
 #include <set>
 
@@ -17,11 +16,14 @@ class ClosePanel;
 class ControlCheckPanel;
 class CouplingPanel;
 class Prompts;
+class RecordList;
 class SeasonPanel;
 class StartPanel;
 class SummaryPanel;
 
-// The rigging record of today: start, one coupling after another, second inspection, close.
+// The rigging record of today: start, one coupling after another, second inspection, close. What it shows
+// follows from two values, the facts as they were read last and the session; what is pressed becomes a new
+// session and facts.
 class RiggedTodayPage : public Page
 {
     Q_OBJECT
@@ -39,64 +41,53 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    void buildPanels(Records& records);
     void connectPanels();
-    void refresh();
-    void showPlace(const RecordPlace& place);
-    void showCurrent();
-    void showCoupling();
-    void begin(PersonId leader, RecordOrigin origin);
-    void answer(CheckKind kind, Answer answer);
-    void chooseReading(const GaugeReading& reading);
+    void connectCoupling();
+
+    // Whatever is pressed goes through here: the reading pressed before it is saved first, then `move` says
+    // what the session becomes and which facts are written. `pressed` is what the user pressed.
+    template <typename Move, typename... Pressed> void perform(const Move& move, const Pressed&... pressed);
+    template <typename Move> auto performs(const Move& move);
+    bool take(SessionStep step);
     // Saves the reading that was pressed, where it was pressed. False when that could not be done: then what
     // is pressed next is refused.
     bool settle();
-    QString newsOf(const ReadingNews& news, const CouplingSheet& sheet) const;
+
+    void refresh(); // reads the facts, then shows
+    void show();    // what follows from facts and session
+    void showCoupling();
+    QWidget* panelNow() const;
+    QString onwardText() const;
     QString otherHandsHint() const;
-    void choosePerson(PersonId person);
-    void askCorrection();
-    void next();
-    void step(int by);
-    void changeTurn(Turn turn);
-    void beginSecondInspection();
-    bool hasControlCheckToDo() const;
-    void afterControlCheck();
-    void interrupt(InterruptionReason reason);
-    void close(PersonId first, PersonId second, const QString& note, const std::vector<TickKind>& counted);
+    QString newsOf(const ReadingNews& news) const;
+    void say(const QString& notice);
+
+    void begin(PersonId leader, RecordOrigin origin);
+    void takenApart(PersonId statedBy);
     void tick(TickKind kind);
-    void takenApart();
+    void pressReading(const GaugeReading& taken);
+    void askCorrection();
+    void escape();
+    void step(int by);
+    void close(PersonId first, PersonId second, const QString& note, const std::vector<TickKind>& counted);
     void showSummary();
     void leaveSummary();
     bool report(const Outcome& outcome);
     void report(const Problem& problem);
-    std::optional<CouplingId> nextWaiting() const;
-    QString nextText() const;
-    bool isHalfDone() const;
-
-    // A reading with everything that was on the screen when it was pressed.
-    struct PressedReading
-    {
-        RecordId record;
-        CouplingSheet sheet;
-        GaugeReading taken;
-        Judgement judgement;
-        std::string reason; // of a correction
-    };
 
     RiggedTodayPresenter m_presenter;
+    RiggingWriter m_writer;
     const Clock& m_clock;
     Prompts& m_prompts;
     std::optional<AirframeId> m_airframe;
-    std::set<AirframeId> m_resumed; // airframes whose half-done couplings were sent back to the look
-    RiggedTodayView m_view;
-    std::optional<CouplingSheet> m_sheet;
-    std::optional<PressedReading> m_pressed; // shown and not yet saved
-    RecordPlace m_place;
-    Turn m_turn = Turn::First;
-    std::map<Turn, PersonId> m_persons;
-    std::optional<GaugeId> m_gauge;
-    ReadingWanted m_wanted = ReadingWanted::None;
-    std::string m_correctionReason;
-    QString m_notice;
+    std::set<AirframeId> m_resumed;       // airframes whose half-done couplings were sent back to the look
+    RiggedTodayView m_view;               // the facts
+    RiggingSession m_session;             // the state
+    std::optional<CouplingSheet> m_sheet; // of the coupling at hand, made from both
+    std::optional<Judgement>
+        m_painted;    // the verdict on the screen of the reading that the session has pressed
+    QString m_notice; // news of what was done last
 
     RecordList* m_list = nullptr;
     QStackedWidget* m_stack = nullptr;

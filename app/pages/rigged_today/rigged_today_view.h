@@ -5,6 +5,7 @@
 #include "core/airframe/person.h"
 #include "core/numbers/shared_shift.h"
 #include "core/review/record_review.h"
+#include "core/rigging/rigging_session.h"
 
 #include <map>
 #include <optional>
@@ -40,6 +41,7 @@ struct RiggedTodayView
     std::vector<Coupling> couplings;   // in use, in rigging order
     std::vector<Surface> surfaces;     // in use, in the order of the control check
     std::optional<RecordHeader> record;
+    std::optional<RecordNow> now; // of `record`, when work on it can go on today
     std::optional<LastClose> lastClose;
     bool hasClosedRecord = false; // one that was not left behind
     RecordReview review;
@@ -48,9 +50,6 @@ struct RiggedTodayView
     // The last rigging was closed and nobody has noted since that it was taken apart.
     bool mayStandRigged = false;
 };
-
-// How a further reading came to be asked for.
-enum class ReadingWanted { None, Again, Corrected };
 
 // A reading of this record with what it is judged as.
 struct SheetReading

@@ -4,6 +4,7 @@
 #include "app/wording/rigged_words.h"
 
 #include <QCheckBox>
+#include <QKeyEvent>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -44,6 +45,14 @@ void SeasonPanel::display(const RiggedTodayView& view)
         box->setChecked(!isOpen);
         box->setEnabled(isOpen);
     }
+}
+
+bool SeasonPanel::takeKey(QKeyEvent* event)
+{
+    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter)
+        return false;
+    m_next->click();
+    return true;
 }
 
 } // namespace rig

@@ -20,6 +20,8 @@ public:
     explicit SeasonPanel(QWidget* parent = nullptr);
 
     void display(const RiggedTodayView& view);
+    // A key pressed anywhere on the page. False when it means nothing here.
+    bool takeKey(QKeyEvent* event);
 
 signals:
     void ticked(rig::TickKind kind);

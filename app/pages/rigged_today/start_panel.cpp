@@ -61,7 +61,7 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     layout->addWidget(labelOf(RiggedWords::cautionLast(), "soft"));
     m_apart = buttonOf(RiggedWords::takenApartToday(), "takenApart");
     m_apart->setToolTip(RiggedWords::takenApartWhy());
-    connect(m_apart, &QPushButton::clicked, this, &StartPanel::takenApart);
+    connect(m_apart, &QPushButton::clicked, this, &StartPanel::sayTakenApart);
     layout->addSpacing(12);
     layout->addWidget(m_apart, 0, Qt::AlignLeft);
     layout->addStretch(1);
@@ -101,8 +101,18 @@ void StartPanel::begin()
         m_leader->setFocus();
 }
 
-void StartPanel::display(const RiggedTodayView& view)
+void StartPanel::sayTakenApart()
 {
+    if (const auto person = m_leader->chosen<PersonId>())
+        return emit takenApart(*person);
+    sayIn(m_missing, RiggedWords::chooseWhoTookApart());
+    m_leader->setFocus();
+}
+
+void StartPanel::display(const RiggedTodayView& view, const QString& notice)
+{
+    const auto chosen = m_leader->chosen<PersonId>();
+    const bool isAnother = m_view.airframe.id != view.airframe.id || !view.mayStandRigged;
     m_view = view;
     const Formats formats;
     QString last;
@@ -118,22 +128,27 @@ void StartPanel::display(const RiggedTodayView& view)
     m_since->setVisible(view.mayStandRigged);
     m_apart->setVisible(view.mayStandRigged);
     for (QRadioButton* one : {m_anew, m_stood}) {
+        if (!isAnother)
+            break;                    // what was said stays, when only the look changes
         one->setAutoExclusive(false); // so that neither is chosen
         one->setChecked(false);
         one->setAutoExclusive(true);
     }
     const QString missing = missingIn(view);
-    m_missing->setText(missing);
-    m_missing->setVisible(!missing.isEmpty());
+    sayIn(m_missing, missing.isEmpty() ? notice : missing);
     m_leader->begin(RiggedWords::choosePerson());
     for (const Person& person : view.persons)
         m_leader->add(QString::fromStdString(person.name), person.id);
+    if (!isAnother)
+        m_leader->choose(chosen);
     m_leader->setEnabled(missing.isEmpty());
     m_begin->setEnabled(missing.isEmpty());
 }
 
 bool StartPanel::takeKey(QKeyEvent* event)
 {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        return m_begin->click(), true;
     if (!m_showLast->isVisible() || !isKey(*event, SummaryWords::keyLast()))
         return false;
     emit lastRecordAsked();

@@ -21,19 +21,21 @@ class StartPanel : public QWidget
 public:
     explicit StartPanel(QWidget* parent = nullptr);
 
-    void display(const RiggedTodayView& view);
+    // `notice`: news of what was done last; may be empty.
+    void display(const RiggedTodayView& view, const QString& notice);
     void displayNothing(); // no airframe yet
     // A key pressed anywhere on the page. False when it means nothing here.
     bool takeKey(QKeyEvent* event);
 
 signals:
     void beginAsked(rig::PersonId leader, rig::RecordOrigin origin);
-    void takenApart();
+    void takenApart(rig::PersonId statedBy);
     void lastRecordAsked();
 
 private:
     void addSince(QVBoxLayout* layout);
     void begin();
+    void sayTakenApart();
 
     RiggedTodayView m_view;
     QLabel* m_last = nullptr;

@@ -1,0 +1,244 @@
+#include "app/pages/rigged_today/rigging_writer.h"
+
+#include "core/store/ask.h"
+#include "core/store/facts_book.h"
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+Question questionAbout(const Reading& reading, AirframeId airframe, QuestionKind kind)
+{
+    Question question;
+    question.airframe = airframe;
+    question.kind = kind;
+    question.record = reading.record;
+    question.coupling = reading.coupling;
+    question.reading = reading.id;
+    question.stamp = reading.stamp;
+    return question;
+}
+
+template <typename Id> Outcome outcomeOf(const Result<Id>& added)
+{
+    return added ? Outcome{Done{}} : Outcome{added.problem()};
+}
+
+} // namespace
+
+RiggingWriter::RiggingWriter(Records& records, const Clock& clock) : m_records{records}, m_clock{clock} {}
+
+Result<ReadingNews> RiggingWriter::write(AirframeId airframe, std::span<const SessionFact> facts,
+                                         const std::optional<Judgement>& shown)
+{
+    ReadingNews news;
+    const auto one = [&](const auto& fact) { return save(airframe, fact, shown, news); };
+    const Outcome written = m_records.together([&]() -> Outcome {
+        for (const SessionFact& fact : facts)
+            if (const Outcome saved = std::visit(one, fact); !saved)
+                return saved;
+        return Done{};
+    });
+    if (!written)
+        return written.problem();
+    return news;
+}
+
+template <typename Answered> Outcome RiggingWriter::saveAnswer(AirframeId airframe, const Answered& check)
+{
+    if (const auto added = m_records.add(check); !added)
+        return added.problem();
+    const auto question = questionFrom(check, airframe);
+    return question ? ask(m_records, *question) : Outcome{Done{}};
+}
+
+Outcome RiggingWriter::save(AirframeId airframe, const Check& check, const std::optional<Judgement>&,
+                            ReadingNews&)
+{
+    return saveAnswer(airframe, check);
+}
+
+Outcome RiggingWriter::save(AirframeId airframe, const SurfaceCheck& check, const std::optional<Judgement>&,
+                            ReadingNews&)
+{
+    return saveAnswer(airframe, check);
+}
+
+Outcome RiggingWriter::save(AirframeId, const Interruption& interruption, const std::optional<Judgement>&,
+                            ReadingNews&)
+{
+    return outcomeOf(m_records.add(interruption));
+}
+
+Outcome RiggingWriter::save(AirframeId airframe, const Reading& reading,
+                            const std::optional<Judgement>& shown, ReadingNews& news)
+{
+    const auto added =
+        m_records.add(reading, shown ? std::optional{Shown{*shown, kMethodVersion}} : std::nullopt);
+    if (!added)
+        return added.problem();
+    Reading kept = reading;
+    kept.id = added.value();
+    if (shown && shown->verdict == Verdict::Outside)
+        if (const Outcome asked = ask(m_records, questionAbout(kept, airframe, QuestionKind::OutsideReading));
+            !asked)
+            return asked;
+    // A first reading that lies where it belongs says nothing about anybody else.
+    if (kept.turn == Turn::First && shown && !liesOff(shown->verdict))
+        return Done{};
+    return compare(airframe, kept, news);
+}
+
+Outcome RiggingWriter::compare(AirframeId airframe, const Reading& reading, ReadingNews& news)
+{
+    const auto asked = m_records.book().airframe(airframe);
+    if (!asked)
+        return asked.problem();
+    const KnownAirframe& known = *asked.value();
+    const auto read = m_records.book().content(*reading.record);
+    if (!read)
+        return read.problem();
+    const RecordContent& content = *read.value();
+    std::vector<Reading> before;
+    for (const KeptReading& kept : known.facts().readings)
+        if (kept.reading.record != reading.record)
+            before.push_back(kept.reading);
+    news.spread = personsSpread(before);
+    if (reading.turn == Turn::Second)
+        news.pair = pairIn(content, reading.coupling, news.spread);
+    if (news.pair && news.pair->verdict == numbers::PairVerdict::Disagree)
+        if (const Outcome told =
+                ask(m_records, questionAbout(reading, airframe, QuestionKind::ReadingsDisagree));
+            !told)
+            return told;
+    news.looksLike = swappedWith(reading, known, content);
+    return news.looksLike ? ask(m_records, questionAbout(reading, airframe, QuestionKind::SidesSwapped))
+                          : Outcome{Done{}};
+}
+
+std::optional<Coupling> RiggingWriter::swappedWith(const Reading& reading, const KnownAirframe& known,
+                                                   const RecordContent& content)
+{
+    const std::vector<Coupling> couplings = known.facts().couplingsInUse();
+    const auto here = std::ranges::find(couplings, reading.coupling, &Coupling::id);
+    const auto other = here == couplings.end() ? std::nullopt : otherSideOf(*here, couplings);
+    if (!other)
+        return std::nullopt;
+    const std::vector<Reading> others = standing(flowOf(content, other->id, reading.turn).readings);
+    if (others.empty() ||
+        !looksSwapped(reading, known.history(reading.coupling), others.back(), known.history(other->id)))
+        return std::nullopt;
+    return other;
+}
+
+Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId leader, RecordOrigin origin)
+{
+    const Moment now = m_clock.now();
+    RecordBegun begun;
+    const Outcome done = m_records.together([&]() -> Outcome {
+        const auto open = m_records.openRecord(view.airframe.id);
+        if (!open)
+            return open.problem();
+        const auto known = view.record ? std::optional{view.record->id} : std::nullopt;
+        if (open.value() && open.value() != known) {
+            begun = {*open.value(), true};
+            return Done{};
+        }
+        if (open.value()) {
+            RecordClose abandoned;
+            abandoned.record = *open.value();
+            abandoned.closing = Closing::Abandoned;
+            abandoned.stamp = {leader, now};
+            if (const auto closed = m_records.add(abandoned); !closed)
+                return closed.problem();
+        }
+        RiggingRecord record;
+        record.airframe = view.airframe.id;
+        record.origin = origin;
+        record.leader = leader;
+        record.begins = now;
+        record.stamp = {leader, now};
+        const auto added = m_records.add(record);
+        if (!added)
+            return added.problem();
+        begun.record = added.value();
+        return Done{};
+    });
+    if (!done)
+        return done.problem();
+    return begun;
+}
+
+Outcome RiggingWriter::noteTakenApart(AirframeId airframe, PersonId statedBy)
+{
+    Event event;
+    event.airframe = airframe;
+    event.kind = EventKind::Derigged;
+    event.day = m_clock.now().localDay();
+    event.stamp.by = statedBy;
+    return outcomeOf(m_records.add(event));
+}
+
+Outcome RiggingWriter::tick(RecordId record, TickKind kind, PersonId person)
+{
+    RecordTick tick;
+    tick.record = record;
+    tick.kind = kind;
+    tick.person = person;
+    tick.stamp.by = person;
+    return outcomeOf(m_records.add(tick));
+}
+
+Outcome RiggingWriter::close(const RiggedTodayView& view, const RecordCloseWanted& wanted)
+{
+    RecordClose close;
+    close.record = view.record->id;
+    close.closing = view.review.mayCloseComplete() ? Closing::Complete : Closing::LeftOpen;
+    close.first = wanted.first;
+    close.second = wanted.second;
+    close.note = wanted.note;
+    close.stamp = {wanted.first, m_clock.now()};
+    return m_records.together([&]() -> Outcome {
+        for (const TickKind kind : wanted.counted)
+            if (const Outcome ticked = tick(close.record, kind, wanted.first); !ticked)
+                return ticked;
+        return outcomeOf(m_records.add(close));
+    });
+}
+
+Outcome RiggingWriter::resume(AirframeId airframe)
+{
+    if (m_records.isOpenElsewhere())
+        return Done{};
+    const auto open = m_records.openRecord(airframe);
+    if (!open)
+        return open.problem();
+    if (!open.value())
+        return Done{};
+    const auto content = m_records.content(*open.value());
+    if (!content)
+        return content.problem();
+    const auto couplings = m_records.couplings(airframe);
+    if (!couplings)
+        return couplings.problem();
+    for (const Coupling& coupling : couplings.value()) {
+        for (const Turn turn : {Turn::First, Turn::Second}) {
+            const CouplingFlow flow = flowOf(content.value(), coupling.id, turn);
+            if (!flow.begun || flow.isDone())
+                continue;
+            Interruption interruption;
+            interruption.record = *open.value();
+            interruption.coupling = coupling.id;
+            interruption.turn = turn;
+            interruption.reason = InterruptionReason::ProgramClosed;
+            interruption.stamp.when = m_clock.now();
+            if (const Outcome noted = outcomeOf(m_records.add(interruption)); !noted)
+                return noted;
+        }
+    }
+    return Done{};
+}
+
+} // namespace rig
