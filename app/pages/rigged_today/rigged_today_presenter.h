@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/pages/rigged_today/rigged_today_view.h"
-#include "app/pictures/trend.h"
+#include "core/views/trend_series.h"
 #include "core/review/comparisons.h"
 #include "core/review/coupling_history.h"
 #include "core/review/known_airframe.h"
