@@ -416,3 +416,105 @@ TEST_F(RiggingJourney, WhatIsTypedAheadIsDoneAsIfItHadBeenTypedSlowly)
     EXPECT_EQ(now.readings.back().coupling, hangar.rightAileron);
     EXPECT_EQ(text("recordProgress"), "2 of 2 couplings done");
 }
+
+TEST_F(RiggingJourney, EscapeTakesBackAFigureBeforeItInterruptsTheCoupling)
+{
+    begin();
+    type("yyy1.234,5");
+    press(Qt::Key_Return);
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(content().interruptions.empty());
+    EXPECT_FALSE(page.findChild<QLabel*>("typedFigure")->isVisible());
+    press(Qt::Key_Escape);
+    EXPECT_EQ(content().interruptions.size(), 1U);
+}
+
+TEST_F(RiggingJourney, EnterGoesOnFromTheSeasonsListWhereverTheFocusIs)
+{
+    page.findChild<QComboBox*>("leader")->setFocus();
+    press(Qt::Key_Down);
+    press(Qt::Key_Tab);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(page.findChild<QPushButton*>("seasonNext")->isVisible());
+    page.setFocus();
+    press(Qt::Key_Return);
+    EXPECT_FALSE(page.findChild<QPushButton*>("seasonNext")->isVisible());
+    EXPECT_EQ(text("couplingTitle"), "Left aileron");
+}
+
+TEST_F(RiggingJourney, AFigureTypedTooEarlySaysWhatComesFirst)
+{
+    must(store.records().add(aLeafSet("B"))); // two sets: none is chosen by itself
+    begin();
+    type("0.5");
+    EXPECT_TRUE(text("leafNote").contains("look comes first")) << text("leafNote").toStdString();
+    type("yyy0.5");
+    EXPECT_TRUE(text("leafNote").contains("Choose the leaf set"))
+        << text("leafNote").toStdString();
+    page.findChild<QComboBox*>("measuredWith")->setFocus();
+    press(Qt::Key_Down);
+    type("0.5");
+    press(Qt::Key_Return);
+    ASSERT_EQ(content().readings.size(), 1U);
+    type("0.6");
+    EXPECT_TRUE(text("leafNote").contains("read already")) << text("leafNote").toStdString();
+    EXPECT_EQ(content().readings.size(), 1U);
+}
+
+TEST_F(RiggingJourney, LargerTextLeavesTheReaderWhereTheClosedRecordIsReadAndTheNamesAtTheClose)
+{
+    begin();
+    page.findChild<QAbstractButton*>("recordRow5")->click(); // close
+    page.findChild<QComboBox*>("closeFirst")->setCurrentIndex(1);
+    page.findChild<QComboBox*>("closeSecond")->setCurrentIndex(2);
+    const auto enlarge = [this] { // as the window does
+        page.setLook({Theme::dark(), FontSizes{}});
+        page.showAirframe(hangar.airframe);
+    };
+    enlarge();
+    EXPECT_EQ(page.findChild<QComboBox*>("closeSecond")->currentIndex(), 2);
+    for (const char* count : {"toolsCounted", "hatchesOn"})
+        page.findChild<QCheckBox*>(QLatin1String(count))->setChecked(true);
+    page.findChild<QPushButton*>("closeRecord")->click();
+    ASSERT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible());
+    enlarge();
+    EXPECT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible());
+}
+
+TEST_F(RiggingJourney, WhoTookItApartIsAskedAndKept)
+{
+    begin();
+    page.findChild<QAbstractButton*>("recordRow5")->click();
+    page.findChild<QComboBox*>("closeFirst")->setCurrentIndex(1);
+    page.findChild<QComboBox*>("closeSecond")->setCurrentIndex(2);
+    for (const char* count : {"toolsCounted", "hatchesOn"})
+        page.findChild<QCheckBox*>(QLatin1String(count))->setChecked(true);
+    page.findChild<QPushButton*>("closeRecord")->click();
+    type("b"); // back to the start
+    page.findChild<QPushButton*>("takenApart")->click();
+    EXPECT_TRUE(must(store.records().events(hangar.airframe)).empty()) << "nobody states it";
+    EXPECT_TRUE(text("startMissing").contains("who took it apart"));
+    page.findChild<QComboBox*>("leader")->setCurrentIndex(2); // T. Vale
+    page.findChild<QPushButton*>("takenApart")->click();
+    const auto events = must(store.records().events(hangar.airframe));
+    ASSERT_EQ(events.size(), 1U);
+    EXPECT_EQ(events.front().stamp.by, hangar.vale);
+}
+
+TEST_F(RiggingJourney, ARecordBegunInAnotherWindowIsGoneOnWithAndSaidSo)
+{
+    const auto file = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
+    IdSource ids{7};
+    Records records{*file, ids, store.clock()};
+    RiggedTodayPage other{records, store.clock(), prompts};
+    other.showAirframe(hangar.airframe);
+    begin();
+    type("yy"); // at work on the left aileron
+    other.findChild<QComboBox*>("leader")->setCurrentIndex(2);
+    other.findChild<QPushButton*>("begin")->click();
+    EXPECT_TRUE(other.findChild<QLabel*>("couplingNotice")->text().contains("another window"))
+        << other.findChild<QLabel*>("couplingNotice")->text().toStdString();
+    EXPECT_EQ(must(store.records().riggingRecords(hangar.airframe)).size(), 1U);
+    other.leave();
+    EXPECT_TRUE(content().interruptions.empty()) << "what is half done is this window's work";
+}

@@ -315,11 +315,6 @@ void ControlCheckPanel::addUsual()
     emit changed();
 }
 
-void ControlCheckPanel::focusPeople()
-{
-    (m_session.checkPeople.atSurface ? m_inCockpit : m_atSurface)->setFocus();
-}
-
 bool ControlCheckPanel::takeKey(QKeyEvent* event)
 {
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

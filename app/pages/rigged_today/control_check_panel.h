@@ -32,7 +32,6 @@ public:
 
     // `view` has a record to work on. `onward`: what Enter leads to after the last surface.
     void display(const RiggedTodayView& view, const RiggingSession& session, const QString& onward);
-    void focusPeople(); // to the one of the two who is still to be chosen
     void setLook(const Look& look);
     // A key pressed anywhere on the page. False when it means nothing here.
     bool takeKey(QKeyEvent* event);

@@ -403,7 +403,7 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
     if (m_leavesOpen && m_leaves->takeKey(event))
         return true;
     if (!m_leavesOpen && LeafRow::beginsFigure(*event))
-        return showNotice(whyNoFigure()), true;
+        return m_leafNote->setText(whyNoFigure()), true;
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (enter && m_next->isEnabled())
         return m_next->click(), true;

@@ -5,11 +5,11 @@
 #include "app/pages/rigged_today/control_check_panel.h"
 #include "app/pages/rigged_today/coupling_panel.h"
 #include "app/pages/rigged_today/record_list.h"
+#include "app/pages/rigged_today/rigging_notices.h"
 #include "app/pages/rigged_today/season_panel.h"
 #include "app/pages/rigged_today/start_panel.h"
 #include "app/pages/rigged_today/summary_panel.h"
 #include "app/widgets/flow_scroll.h"
-#include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/rigged_words.h"
@@ -115,14 +115,11 @@ bool RiggedTodayPage::take(SessionStep step)
         report(written.problem());
         return false;
     }
-    m_notice = newsOf(written.value());
+    m_notice = newsText(written.value());
     if (isInterrupted(step) && step.session.place == m_session.place)
         m_notice = RiggedWords::interruptedAt(Formats{}.time(m_clock.now()));
     m_session = std::move(step.session);
-    if (step.facts.empty())
-        show();
-    else
-        refresh();
+    refresh();
     return true;
 }
 
@@ -157,9 +154,10 @@ void RiggedTodayPage::connectPanels()
     connect(m_close, &ClosePanel::closeAsked, this, &RiggedTodayPage::close);
     connect(m_control, &ControlCheckPanel::answered, this, performs(answerSurface));
     connect(m_control, &ControlCheckPanel::peopleChosen, this, [this](const CheckPeople& people) {
+        QWidget* box = focusWidget();
         perform(chooseCheckPeople, people);
-        if (!people.areTwo())
-            m_control->focusPeople();
+        if (box && !people.areTwo())
+            box->setFocus(); // the other one is chosen next, by the key beside it
     });
     connect(m_control, &ControlCheckPanel::surfaceChosen, this, performs(chooseSurface));
     connect(m_control, &ControlCheckPanel::onwardAsked, this, performs(goOn));
@@ -216,12 +214,12 @@ void RiggedTodayPage::refresh()
             return report(view.problem());
         m_view = std::move(view).value();
     }
-    show();
+    display();
     if (m_airframe)
         emit factsChanged();
 }
 
-void RiggedTodayPage::show()
+void RiggedTodayPage::display()
 {
     m_session = settledOn(std::move(m_session), m_view.now ? &*m_view.now : nullptr);
     QWidget* panel = panelNow();
@@ -229,7 +227,7 @@ void RiggedTodayPage::show()
     if (panel == m_coupling)
         showCoupling();
     else if (panel == m_control)
-        m_control->display(m_view, m_session, onwardText());
+        m_control->display(m_view, m_session, onwardText(onwardFrom(m_session, *m_view.now)));
     else if (panel == m_close)
         m_close->display(m_view);
     else if (panel == m_season)
@@ -273,59 +271,10 @@ void RiggedTodayPage::showCoupling()
     if (!sheet)
         return report(sheet.problem());
     m_sheet = std::move(sheet).value();
-    m_coupling->display(m_view, *m_sheet, onwardText());
-    const QString notice = m_notice.isEmpty() ? otherHandsHint() : m_notice;
+    m_coupling->display(m_view, *m_sheet, onwardText(onwardFrom(m_session, *m_view.now)));
+    const QString notice = m_notice.isEmpty() ? otherHandsHint(*m_sheet, m_view.persons) : m_notice;
     if (!notice.isEmpty())
         m_coupling->showNotice(notice);
-}
-
-// Left and right by different hands, where two are there: said before the look, and never more than said.
-QString RiggedTodayPage::otherHandsHint() const
-{
-    const CouplingSheet& sheet = *m_sheet;
-    if (!sheet.person || sheet.flow.begun || sheet.turn == Turn::Second ||
-        std::ranges::find(sheet.otherSidePersons, *sheet.person) == sheet.otherSidePersons.end())
-        return {};
-    const auto who = std::ranges::find(m_view.persons, *sheet.person, &Person::id);
-    return RiggedWords::otherHandsSuggested(QString::fromStdString(who->name),
-                                            QString::fromStdString(sheet.otherSide->name));
-}
-
-QString RiggedTodayPage::newsOf(const ReadingNews& news) const
-{
-    if (news.looksLike)
-        return RiggedWords::looksSwapped(QString::fromStdString(news.looksLike->name));
-    if (!news.pair)
-        return {};
-    const Formats formats;
-    const QString apart = formats.millimetres(news.pair->smallestDifference);
-    const QString limit = formats.millimetres(news.spread.limit());
-    switch (news.pair->verdict) {
-    case numbers::PairVerdict::Agree:
-        return RiggedWords::readingsAgree(apart, limit);
-    case numbers::PairVerdict::Disagree:
-        return RiggedWords::readingsDisagree(apart, limit, news.spread.pairs);
-    case numbers::PairVerdict::Unresolved:
-        break;
-    }
-    return RiggedWords::readingsUnresolved(limit);
-}
-
-QString RiggedTodayPage::onwardText() const
-{
-    switch (onwardFrom(m_session, *m_view.now).kind) {
-    case RecordPlace::Kind::ControlCheck:
-        return ControlWords::goHere();
-    case RecordPlace::Kind::SecondInspection:
-        return RiggedWords::goToSecond();
-    case RecordPlace::Kind::Close:
-        return RiggedWords::goToClose();
-    case RecordPlace::Kind::Coupling:
-    case RecordPlace::Kind::Season:
-    case RecordPlace::Kind::Summary:
-        break;
-    }
-    return RiggedWords::nextCoupling();
 }
 
 void RiggedTodayPage::begin(PersonId leader, RecordOrigin origin)
@@ -340,7 +289,7 @@ void RiggedTodayPage::begin(PersonId leader, RecordOrigin origin)
         m_notice = RiggedWords::begunInAnotherWindow(Formats{}.time(m_view.record->begins));
     if (m_view.now && m_view.isFirstOfSeason && !begun.value().byAnotherWindow)
         m_session.place = {RecordPlace::Kind::Season, {}};
-    show();
+    display();
     setFocus();
 }
 
@@ -426,14 +375,14 @@ void RiggedTodayPage::showSummary()
     if (!m_airframe || !report(m_summary->showLast(*m_airframe)))
         return;
     m_session.place = {RecordPlace::Kind::Summary, {}};
-    show();
+    display();
     setFocus();
 }
 
 void RiggedTodayPage::leaveSummary()
 {
     m_session.place = {};
-    show();
+    display();
     setFocus();
 }
 

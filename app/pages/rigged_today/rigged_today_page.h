@@ -55,13 +55,9 @@ private:
     bool settle();
 
     void refresh(); // reads the facts, then shows
-    void show();    // what follows from facts and session
+    void display(); // what follows from facts and session
     void showCoupling();
     QWidget* panelNow() const;
-    QString onwardText() const;
-    QString otherHandsHint() const;
-    QString newsOf(const ReadingNews& news) const;
-    void say(const QString& notice);
 
     void begin(PersonId leader, RecordOrigin origin);
     void takenApart(PersonId statedBy);

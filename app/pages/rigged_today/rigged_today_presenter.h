@@ -1,11 +1,11 @@
 #pragma once
 
 #include "app/pages/rigged_today/rigged_today_view.h"
-#include "core/views/trend_series.h"
 #include "core/review/comparisons.h"
 #include "core/review/coupling_history.h"
 #include "core/review/known_airframe.h"
 #include "core/store/records.h"
+#include "core/views/trend_series.h"
 
 #include <optional>
 #include <vector>

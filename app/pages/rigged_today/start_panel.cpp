@@ -28,6 +28,19 @@ QString missingIn(const RiggedTodayView& view)
     return {};
 }
 
+// Nothing was begun or closed in between: what was chosen still answers what is asked.
+bool isSameStart(const RiggedTodayView& one, const RiggedTodayView& other)
+{
+    const auto recordOf = [](const RiggedTodayView& view) {
+        return view.record ? std::optional{view.record->id} : std::nullopt;
+    };
+    const auto closedOf = [](const RiggedTodayView& view) {
+        return view.lastClose ? std::optional{view.lastClose->when} : std::nullopt;
+    };
+    return one.airframe.id == other.airframe.id && recordOf(one) == recordOf(other) &&
+           closedOf(one) == closedOf(other) && one.mayStandRigged == other.mayStandRigged;
+}
+
 } // namespace
 
 StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
@@ -112,7 +125,7 @@ void StartPanel::sayTakenApart()
 void StartPanel::display(const RiggedTodayView& view, const QString& notice)
 {
     const auto chosen = m_leader->chosen<PersonId>();
-    const bool isAnother = m_view.airframe.id != view.airframe.id || !view.mayStandRigged;
+    const bool isAnother = !isSameStart(m_view, view);
     m_view = view;
     const Formats formats;
     QString last;

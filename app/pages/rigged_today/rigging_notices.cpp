@@ -1,0 +1,60 @@
+#include "app/pages/rigged_today/rigging_notices.h"
+
+#include "app/wording/control_words.h"
+#include "app/wording/formats.h"
+#include "app/wording/rigged_words.h"
+
+#include <algorithm>
+
+namespace rig {
+
+QString onwardText(const RecordPlace& place)
+{
+    switch (place.kind) {
+    case RecordPlace::Kind::ControlCheck:
+        return ControlWords::goHere();
+    case RecordPlace::Kind::SecondInspection:
+        return RiggedWords::goToSecond();
+    case RecordPlace::Kind::Close:
+        return RiggedWords::goToClose();
+    case RecordPlace::Kind::Coupling:
+    case RecordPlace::Kind::Season:
+    case RecordPlace::Kind::Summary:
+        break;
+    }
+    return RiggedWords::nextCoupling();
+}
+
+QString otherHandsHint(const CouplingSheet& sheet, const std::vector<Person>& persons)
+{
+    if (!sheet.person || sheet.flow.begun || sheet.turn == Turn::Second ||
+        std::ranges::find(sheet.otherSidePersons, *sheet.person) == sheet.otherSidePersons.end())
+        return {};
+    const auto who = std::ranges::find(persons, *sheet.person, &Person::id);
+    if (who == persons.end())
+        return {};
+    return RiggedWords::otherHandsSuggested(QString::fromStdString(who->name),
+                                            QString::fromStdString(sheet.otherSide->name));
+}
+
+QString newsText(const ReadingNews& news)
+{
+    if (news.looksLike)
+        return RiggedWords::looksSwapped(QString::fromStdString(news.looksLike->name));
+    if (!news.pair)
+        return {};
+    const Formats formats;
+    const QString apart = formats.millimetres(news.pair->smallestDifference);
+    const QString limit = formats.millimetres(news.spread.limit());
+    switch (news.pair->verdict) {
+    case numbers::PairVerdict::Agree:
+        return RiggedWords::readingsAgree(apart, limit);
+    case numbers::PairVerdict::Disagree:
+        return RiggedWords::readingsDisagree(apart, limit, news.spread.pairs);
+    case numbers::PairVerdict::Unresolved:
+        break;
+    }
+    return RiggedWords::readingsUnresolved(limit);
+}
+
+} // namespace rig

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "app/pages/rigged_today/rigging_writer.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace rig {
+
+// Where going on leads, as the button says it.
+QString onwardText(const RecordPlace& place);
+
+// Left and right by different hands, where two are there: said before the look, and never more than said.
+// Empty when there is nothing to say.
+QString otherHandsHint(const CouplingSheet& sheet, const std::vector<Person>& persons);
+
+// What a reading that was just kept says together with others; empty when nothing.
+QString newsText(const ReadingNews& news);
+
+} // namespace rig
