@@ -68,7 +68,7 @@ TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, Record
 }
 
 // What the session is worked against.
-RecordNow nowOf(const RiggedTodayView& view, const RecordContent& content)
+RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content)
 {
     std::vector<CouplingId> couplings;
     for (const Coupling& coupling : view.couplings)
@@ -128,7 +128,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
         return judgeIn(histories.at(reading.coupling), reading);
     });
     if (!view.record->fromAnotherDay && !view.couplings.empty())
-        view.now = nowOf(view, content);
+        view.now = recordNowIn(view, content);
     return view;
 }
 
