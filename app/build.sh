@@ -1,10 +1,13 @@
 #!/usr/bin/env bash
-# Installs what a build needs and builds one preset: app/build.sh [release|dev|sanitize|coverage|tidy] [more packages...]
+# Installs what a build needs and builds: app/build.sh [PRESET [TARGET...]]
+# Without targets everything is built, and what its tests need is installed too.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 preset=${1:-release}
 shift || true
-app/install_packages.sh g++ cmake ninja-build qt6-base-dev libqt6sql6-sqlite \
-    libsqlite3-dev libboost-math-dev nlohmann-json3-dev libgtest-dev "$@"
-[ -f "build/$preset/build.ninja" ] || cmake --preset "$preset" >/dev/null
-cmake --build --preset "$preset"
+packages=(g++ cmake ninja-build qt6-base-dev libqt6sql6-sqlite libsqlite3-dev libboost-math-dev nlohmann-json3-dev
+    libgtest-dev)
+[ $# -gt 0 ] || packages+=(poppler-utils) # pdftotext reads what was printed
+app/install_packages.sh "${packages[@]}"
+cmake --preset "$preset" >/dev/null
+cmake --build --preset "$preset" ${1:+--target "$@"}

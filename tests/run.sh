@@ -3,5 +3,5 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 preset=${1:-release}
-app/build.sh "$preset" poppler-utils # pdftotext reads what was printed
+app/build.sh "$preset"
 exec ctest --preset "$preset" --parallel "$(nproc)"
