@@ -1,5 +1,6 @@
 #include "app/bench/movement.h"
 
+#include "core/airframe/id_source.h"
 #include "core/baseline/gap_numbers.h"
 #include "core/numbers/grading.h"
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/airframe/ids.h"
+#include "core/airframe/id_source.h"
 #include "core/store/records.h"
 #include "core/store/store_file.h"
 

@@ -4,7 +4,6 @@
 #include <compare>
 #include <cstdint>
 #include <optional>
-#include <random>
 #include <string>
 #include <string_view>
 
@@ -40,20 +39,5 @@ using FactId = Id<struct FactTag>; // where a fact's kind does not matter
 std::string textOf(const IdBytes& id);
 // Empty when the text is not the canonical form.
 std::optional<IdBytes> idFromText(std::string_view text);
-
-// Makes ids in strictly rising order. Seeded by the caller: the program from the system's entropy, tests and
-// the demo with a fixed number.
-class IdSource
-{
-public:
-    explicit IdSource(std::uint64_t seed) : m_random{seed} {}
-
-    IdBytes next(std::int64_t utcMilliseconds);
-
-private:
-    std::mt19937_64 m_random;
-    std::int64_t m_lastMilliseconds = 0;
-    std::uint16_t m_counter = 0; // the 12 bits rand_a, raised within one millisecond
-};
 
 } // namespace rig

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/id_source.h"
 #include "core/demo/dice.h"
 #include "core/demo/scene.h"
 #include "core/review/coupling_history.h"

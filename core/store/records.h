@@ -19,6 +19,7 @@
 namespace rig {
 
 class FactsBook;
+class IdSource;
 class StoreFile;
 class Writer;
 

@@ -1,5 +1,6 @@
 #include "core/store/writer.h"
 
+#include "core/airframe/id_source.h"
 #include "core/store/tables.h"
 
 #include <QStringList>

@@ -10,6 +10,8 @@
 
 namespace rig {
 
+class IdSource;
+
 struct ColumnValue
 {
     const char* name;

@@ -1,3 +1,4 @@
+#include "core/airframe/id_source.h"
 #include "core/store/connection.h"
 #include "core/store/copies.h"
 #include "tests/fault/file_bytes.h"

@@ -1,5 +1,6 @@
 #include "tests/fault/saver.h"
 
+#include "core/airframe/id_source.h"
 #include "core/store/connection.h"
 #include "core/store/records.h"
 

@@ -1,6 +1,7 @@
 // The program goes down at every step of a coupling, without a chance to tidy up, and is opened again.
 
 #include "app/pages/rigged_today/rigged_today_page.h"
+#include "core/airframe/id_source.h"
 #include "tests/support/hangar.h"
 #include "tests/support/scripted_prompts.h"
 

@@ -4,6 +4,7 @@
 #include "app/wording/coupling_words.h"
 #include "app/wording/gauge_words.h"
 #include "app/wording/setup_words.h"
+#include "core/airframe/id_source.h"
 #include "tests/support/hangar.h"
 #include "tests/support/scripted_prompts.h"
 

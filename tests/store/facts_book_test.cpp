@@ -1,3 +1,4 @@
+#include "core/airframe/id_source.h"
 #include "core/store/airframe_facts.h"
 #include "core/store/facts_book.h"
 #include "tests/support/hangar.h"

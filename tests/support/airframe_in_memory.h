@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/id_source.h"
 #include "core/review/airframe_facts.h"
 
 #include <cmath>

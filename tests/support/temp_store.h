@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/id_source.h"
 #include "core/store/records.h"
 #include "core/store/store_file.h"
 #include "tests/support/fixed_clock.h"

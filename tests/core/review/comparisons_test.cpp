@@ -1,3 +1,4 @@
+#include "core/airframe/id_source.h"
 #include "core/review/comparisons.h"
 
 #include <cmath>

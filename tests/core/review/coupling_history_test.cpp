@@ -1,3 +1,4 @@
+#include "core/airframe/id_source.h"
 #include "core/review/coupling_history.h"
 #include "tests/support/leaves.h"
 

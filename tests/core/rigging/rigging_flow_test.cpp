@@ -1,3 +1,4 @@
+#include "core/airframe/id_source.h"
 #include "core/rigging/rigging_flow.h"
 
 #include <gtest/gtest.h>
