@@ -23,6 +23,28 @@ const AircraftPoint* lastOf(const AircraftCoupling& coupling)
 
 } // namespace
 
+QString AircraftWords::title() { return tr("All couplings in their own scatters"); }
+
+QString AircraftWords::nothingYet()
+{
+    return tr("No coupling has a band with readings to lay beside it yet.");
+}
+
+QString AircraftWords::noShiftsYet()
+{
+    return tr("No rigging day has enough couplings to tell a shift yet.");
+}
+
+QString AircraftWords::scores(bool means)
+{
+    return means ? tr("each coupling in its own scatters; 0 is the middle of its band; lines are means")
+                 : tr("each coupling in its own scatters; 0 is the middle of its band");
+}
+
+QString AircraftWords::scoresShort() { return tr("in own scatters"); }
+QString AircraftWords::shiftLane() { return tr("shared shift of each rigging day, in scatters"); }
+QString AircraftWords::shiftLaneShort() { return tr("shared shift"); }
+
 QString AircraftWords::score(double score)
 {
     const QString amount = Formats{}.number(std::abs(score), 1);
@@ -55,10 +77,8 @@ QString AircraftWords::name(const std::string& name, Side side)
     return plain;
 }
 
-QString AircraftWords::day(const ShiftDay& shift)
-{
-    return Formats{}.day(shift.when.localDay());
-}
+QString AircraftWords::more(int couplings) { return tr("and %n more", nullptr, couplings); }
+QString AircraftWords::day(const ShiftDay& shift) { return Formats{}.day(shift.when.localDay()); }
 
 QString AircraftWords::cause(const ShiftDay& shift)
 {

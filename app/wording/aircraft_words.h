@@ -23,21 +23,17 @@ class AircraftWords
     Q_DECLARE_TR_FUNCTIONS(AircraftWords)
 
 public:
-    static QString title() { return tr("All couplings in their own scatters"); }
-    static QString nothingYet() { return tr("No coupling has a band with readings to lay beside it yet."); }
-    static QString noShiftsYet() { return tr("No rigging day has enough couplings to tell a shift yet."); }
-    static QString scores(bool means)
-    {
-        return means ? tr("each coupling in its own scatters; 0 is the middle of its band; lines are means")
-                     : tr("each coupling in its own scatters; 0 is the middle of its band");
-    }
-    static QString scoresShort() { return tr("in own scatters"); }
-    static QString shiftLane() { return tr("shared shift of each rigging day, in scatters"); }
-    static QString shiftLaneShort() { return tr("shared shift"); }
+    static QString title();
+    static QString nothingYet();
+    static QString noShiftsYet();
+    static QString scores(bool means);
+    static QString scoresShort();
+    static QString shiftLane();
+    static QString shiftLaneShort();
     static QString score(double score);           // +2.1, 0.0, −0.4
     static QString scoreTick(long long scatters); // +2, 0, −2
     static QString name(const std::string& name, Side side);
-    static QString more(int couplings) { return tr("and %n more", nullptr, couplings); }
+    static QString more(int couplings);
     static QString day(const ShiftDay& shift);
     static QString cause(const ShiftDay& shift); // a few words over a called bar
 

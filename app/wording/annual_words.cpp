@@ -4,6 +4,12 @@
 
 namespace rig {
 
+QString AnnualWords::keyPeriod() { return tr("P", "key for the period"); }
+QString AnnualWords::keyReport() { return tr("R", "key for write the report"); }
+QString AnnualWords::keyMeaning() { return tr("M", "key for what the columns mean"); }
+
+QString AnnualWords::period() { return tr("Period (%1)").arg(keyPeriod()); }
+
 QString AnnualWords::choice(const ReviewPeriod& period)
 {
     const QString from = Formats{}.day(period.from);
@@ -12,6 +18,22 @@ QString AnnualWords::choice(const ReviewPeriod& period)
                                   : tr("Everything, from %1").arg(from);
     return tr("%1 to %2", "days").arg(from, Formats{}.day(period.to));
 }
+
+QString AnnualWords::periodName() { return tr("Period looked back on"); }
+QString AnnualWords::report() { return tr("Write the report (%1)").arg(keyReport()); }
+QString AnnualWords::meaning() { return tr("What the columns mean (%1)").arg(keyMeaning()); }
+QString AnnualWords::noAirframe() { return tr("This file knows no airframe yet. Begin in Set up (Ctrl+5)."); }
+
+QString AnnualWords::noCouplings()
+{
+    return tr("This airframe has no coupling yet. Add them in Set up (Ctrl+5); then every rigging adds to "
+              "this page.");
+}
+
+QString AnnualWords::standsOutTitle() { return tr("What stands out"); }
+QString AnnualWords::moreBelow(int more) { return tr("And %n more in the list below.", nullptr, more); }
+
+QString AnnualWords::tableName() { return tr("Couplings, what stands out first"); }
 
 QString AnnualWords::tableKeys()
 {
@@ -48,9 +70,10 @@ QString AnnualWords::meaningOf(AnnualColumn column)
         return tr("Coupling, latest reading: the last locked reading in this period and how it lies to the "
                   "coupling’s own band.");
     case AnnualColumn::Band:
-        return tr("Gap on its own band: green is where 95 % of this coupling’s locked readings fall, ochre is "
-                  "near its edge, grey is outside; the bar across is the latest reading. Every band is drawn "
-                  "equally wide, so that rows compare.");
+        return tr(
+            "Gap on its own band: green is where 95 % of this coupling’s locked readings fall, ochre is "
+            "near its edge, grey is outside; the bar across is the latest reading. Every band is drawn "
+            "equally wide, so that rows compare.");
     case AnnualColumn::Drift:
         return tr("Drift: how far the gap moves in 100 riggings, plus when it opens, with the 95 % interval "
                   "below. An interval that holds 0 is no movement that can be told.");
@@ -82,6 +105,38 @@ QString AnnualWords::meaningOfMarks()
 QString AnnualWords::signs(const QStringList& signs)
 {
     return signs.isEmpty() ? tr("nothing that these readings show") : signs.join(tr("; ", "between signs"));
+}
+
+QString AnnualWords::questionsOpen(int open) { return tr("%n open", "questions", open); }
+
+QString AnnualWords::shiftsTitle() { return tr("Is it the coupling, the leaf set or the person?"); }
+
+QString AnnualWords::shiftsLegend()
+{
+    return tr("What all couplings share on each rigging day, in their own scatters");
+}
+
+QString AnnualWords::measurersTitle() { return tr("Who measures like whom"); }
+
+QString AnnualWords::measurersLegend()
+{
+    return tr("Distance from the mean of all, mm, with its 95 % interval; spread at the right");
+}
+
+QString AnnualWords::outsideTitle() { return tr("Outside its band"); }
+QString AnnualWords::questionsTitle() { return tr("Open questions"); }
+QString AnnualWords::questionsHint() { return tr("Ctrl+6 shows and closes them."); }
+QString AnnualWords::gaugesTitle() { return tr("Leaf sets and other gauges"); }
+QString AnnualWords::changesTitle() { return tr("Fittings and what changed"); }
+QString AnnualWords::tooFewTitle() { return tr("Too few readings"); }
+QString AnnualWords::riggingsTitle() { return tr("Riggings"); }
+QString AnnualWords::noGauge() { return tr("No gauge in use."); }
+QString AnnualWords::stillOpen() { return tr("open"); }
+QString AnnualWords::inDoubt() { return tr("in doubt"); }
+
+QString AnnualWords::titleOf(const QString& title, const QString& state)
+{
+    return state.isEmpty() ? title : tr("%1 (%2)", "a story's title, its state").arg(title, state);
 }
 
 QString AnnualWords::spoken(AnnualColumn column, const QString& figure, const QString& beside)

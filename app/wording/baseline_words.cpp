@@ -10,12 +10,15 @@ namespace rig {
 namespace {
 
 // As shown: an edge below 0 is shown as 0, so it counts as 0 here too.
-double widthOf(const BandEdges& edges)
-{
-    return std::max(0.0, edges.upper) - std::max(0.0, edges.lower);
-}
+double widthOf(const BandEdges& edges) { return std::max(0.0, edges.upper) - std::max(0.0, edges.lower); }
 
 } // namespace
+
+QString BaselineWords::keyCorrect() { return tr("W", "key for wrong leaf pressed"); }
+QString BaselineWords::keyExclude() { return tr("X", "key for leave out of the band"); }
+QString BaselineWords::keyFreeze() { return tr("F", "key for freeze the baseline"); }
+
+QString BaselineWords::title() { return tr("Baseline day"); }
 
 QString BaselineWords::whatFor()
 {
@@ -24,10 +27,49 @@ QString BaselineWords::whatFor()
               "or more make its band.");
 }
 
+QString BaselineWords::couplings() { return tr("Couplings"); }
+QString BaselineWords::noAirframe() { return tr("No airframe is chosen. Enter one under Airframe first."); }
+QString BaselineWords::noCouplings() { return tr("This airframe has no couplings yet. Enter them first."); }
+QString BaselineWords::noPeople() { return tr("Nobody is entered yet. Enter the people first."); }
+QString BaselineWords::noGauges() { return tr("No leaf set is entered yet. Enter one first."); }
+QString BaselineWords::chooseCoupling() { return tr("Choose a coupling."); }
+
 QString BaselineWords::noFitting()
 {
     return tr("This coupling has no fitting that a reading could belong to. Start one under Couplings.");
 }
+
+QString BaselineWords::confirmed(int readings) { return tr("%n confirmed reading(s)", nullptr, readings); }
+
+QString BaselineWords::confirmedThin(int readings)
+{
+    return tr("%n confirmed reading(s), thin band", nullptr, readings);
+}
+
+QString BaselineWords::confirmedFrozen(int readings)
+{
+    return tr("%n confirmed reading(s), frozen", nullptr, readings);
+}
+
+QString BaselineWords::noFittingShort() { return tr("no fitting yet"); }
+QString BaselineWords::measuredBy() { return tr("Measured by"); }
+QString BaselineWords::choosePerson() { return tr("Choose a person"); }
+QString BaselineWords::measuredWith() { return tr("Measured with"); }
+QString BaselineWords::chooseGauge() { return tr("Choose a leaf set or gauge"); }
+
+QString BaselineWords::gaugeInDoubt(const QString& gauge)
+{
+    return tr("%1 (in doubt)", "leaf set").arg(gauge);
+}
+
+QString BaselineWords::reconnected() { return tr("1  Disconnected, cleaned and connected again?"); }
+
+QString BaselineWords::reconnectedHint()
+{
+    return tr("Before every reading. Without it the band comes out too narrow.");
+}
+
+QString BaselineWords::locked() { return tr("2  Locked, confirmed otherwise than by the gap?"); }
 
 QString BaselineWords::lockedHint()
 {
@@ -36,10 +78,25 @@ QString BaselineWords::lockedHint()
               "in a circle.");
 }
 
+QString BaselineWords::choosePersonFirst() { return tr("First choose who measures."); }
+QString BaselineWords::chooseGaugeFirst() { return tr("First choose what is measured with."); }
+
 QString BaselineWords::gaugeInDoubtFirst()
 {
     return tr(
         "That leaf set is in doubt since its last check. A baseline is not read with it: choose another.");
+}
+
+QString BaselineWords::personChanged() { return tr("Another person measures: the cycle starts anew."); }
+
+QString BaselineWords::answerFirst()
+{
+    return tr("Disconnect, clean and connect again; then answer the first question.");
+}
+
+QString BaselineWords::confirmFirst()
+{
+    return tr("Confirm that it is locked; then answer the second question.");
 }
 
 QString BaselineWords::notReconnected()
@@ -69,6 +126,8 @@ QString BaselineWords::correctNow(const QString& interval, const QString& time, 
         .arg(interval, time, person);
 }
 
+QString BaselineWords::dropCorrection() { return tr("Leave it as it was  (Esc)"); }
+
 QString BaselineWords::kept(const QString& interval, const QString& time)
 {
     return tr("%1, saved %2. Next cycle: disconnect, clean and connect again.").arg(interval, time);
@@ -78,6 +137,8 @@ QString BaselineWords::corrected(const QString& interval, const QString& time)
 {
     return tr("%1 takes its place, saved %2. The wrong one stays in the list.").arg(interval, time);
 }
+
+QString BaselineWords::notKept() { return tr("Not saved."); }
 
 QString BaselineWords::sources(int readings, int people, int gauges, int days)
 {
@@ -109,10 +170,7 @@ QString BaselineWords::thin(int readings, int needed)
     return tr("Thin band: only %1 readings. %2 make one that can be frozen.").arg(readings).arg(needed);
 }
 
-QString BaselineWords::enough(int readings)
-{
-    return tr("Band from %1 readings.").arg(readings);
-}
+QString BaselineWords::enough(int readings) { return tr("Band from %1 readings.").arg(readings); }
 
 QString BaselineWords::widths(const Band& band)
 {
@@ -145,15 +203,79 @@ QString BaselineWords::outerShare()
         .arg(Formats{}.oneIn(1 - 0.9973));
 }
 
+QString BaselineWords::neverALimit() { return tr("The band is this coupling's own past, never a limit."); }
+
+QString BaselineWords::readingsSoFar() { return tr("Readings so far"); }
+QString BaselineWords::columnWhen() { return tr("When"); }
+QString BaselineWords::columnReading() { return tr("Reading"); }
+QString BaselineWords::columnPerson() { return tr("Who"); }
+QString BaselineWords::today(const QString& time) { return tr("today, %1").arg(time); }
+QString BaselineWords::columnGauge() { return tr("With"); }
+QString BaselineWords::columnState() { return tr("What became of it"); }
+QString BaselineWords::inTheBand() { return tr("counts for the band"); }
+QString BaselineWords::correctedBecause(const QString& reason) { return tr("corrected: %1").arg(reason); }
+
+QString BaselineWords::correctionBecause(const QString& reason)
+{
+    return tr("corrects another: %1").arg(reason);
+}
+
+QString BaselineWords::leftOutBecause(const QString& person, const QString& reason)
+{
+    return tr("left out by %1: %2").arg(person, reason);
+}
+
+QString BaselineWords::unlikeTheOthers()
+{
+    return tr("unlike the others: measure again, or leave it out with a reason");
+}
+
+QString BaselineWords::inDoubt(const QString& day)
+{
+    return tr("its gauge is in doubt from %1: does not count").arg(day);
+}
+
+QString BaselineWords::doesNotCount() { return tr("came after the freeze, does not count"); }
+
+QString BaselineWords::inOneLine(const QString& first, const QString& second)
+{
+    return tr("%1; %2").arg(first, second);
+}
+
+QString BaselineWords::gaugeNotKnown() { return tr("not known"); }
+QString BaselineWords::correct() { return tr("Wrong leaf pressed  (%1)").arg(keyCorrect()); }
+QString BaselineWords::exclude() { return tr("Leave out of the band  (%1)").arg(keyExclude()); }
+QString BaselineWords::excludedBy() { return tr("Left out by"); }
+QString BaselineWords::chooseRow() { return tr("Choose a reading in the list first."); }
+
+QString BaselineWords::rowIsDone()
+{
+    return tr("That reading was corrected or left out before. It stays as it is.");
+}
+
 QString BaselineWords::rowIsFrozen()
 {
     return tr("This baseline is frozen: its readings are neither corrected nor left out any more.");
 }
 
+QString BaselineWords::chooseExcluder()
+{
+    return tr("Choose who leaves it out first. The name stands beside it.");
+}
+
+QString BaselineWords::chooseCorrector()
+{
+    return tr("Choose who corrects it first. The correction stands in that person's name.");
+}
+
+QString BaselineWords::correctTitle() { return tr("Wrong leaf pressed"); }
+
 QString BaselineWords::correctQuestion(const QString& interval, const QString& time)
 {
     return tr("What was wrong with %1, read at %2? Your words stand beside it for good.").arg(interval, time);
 }
+
+QString BaselineWords::excludeTitle() { return tr("Leave out of the band"); }
 
 QString BaselineWords::excludeQuestion(const QString& interval, const QString& time)
 {
@@ -161,11 +283,18 @@ QString BaselineWords::excludeQuestion(const QString& interval, const QString& t
         .arg(interval, time);
 }
 
+QString BaselineWords::freezeTitle() { return tr("Freeze this baseline"); }
+
 QString BaselineWords::freezeSentence()
 {
     return tr(
         "A frozen baseline stays as it is, so that slow movement shows against it. It takes two people.");
 }
+
+QString BaselineWords::firstName() { return tr("First name"); }
+QString BaselineWords::secondName() { return tr("Second name, another person"); }
+QString BaselineWords::freeze() { return tr("Freeze  (%1)").arg(keyFreeze()); }
+QString BaselineWords::freezeYes() { return tr("Freeze it"); }
 
 QString BaselineWords::freezeQuestion(const QString& coupling, int readings, const QString& first,
                                       const QString& second)
@@ -196,6 +325,8 @@ QString BaselineWords::scatterBlocks()
               "leaves and "
               "how each person reads.");
 }
+
+QString BaselineWords::namesFirst() { return tr("Choose two different people. Nobody is filled in."); }
 
 QString BaselineWords::frozen(const QString& when, const QString& first, const QString& second)
 {

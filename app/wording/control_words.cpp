@@ -20,12 +20,29 @@ QString ControlWords::keyOf(MeasureKind kind)
     return keyDown();
 }
 
+QString ControlWords::place() { return tr("Control check"); }
+QString ControlWords::progress(int done, int of) { return tr("%1 of %2 surfaces").arg(done).arg(of); }
+QString ControlWords::noneInList() { return tr("no surfaces set up yet"); }
+QString ControlWords::goHere() { return tr("Control check  (Enter)"); }
+QString ControlWords::surfaces() { return tr("Surfaces of the control check"); }
+QString ControlWords::done(const QString& name) { return tr("%1: done").arg(name); }
+QString ControlWords::begun(const QString& name) { return tr("%1: begun").arg(name); }
+QString ControlWords::waiting(const QString& name) { return tr("%1: waiting").arg(name); }
+QString ControlWords::stopped(const QString& name) { return tr("%1: stop").arg(name); }
+QString ControlWords::open(const QString& name) { return tr("%1: open question").arg(name); }
+
 QString ControlWords::noSurfaces()
 {
     return tr(
         "Nobody has set up yet what the control check goes through. Without surfaces the record cannot be "
         "closed as complete.");
 }
+
+QString ControlWords::addOwn() { return tr("Others are added in Set up (Ctrl+5)."); }
+QString ControlWords::addUsual() { return tr("Add the usual surfaces  (Enter)"); }
+
+QString ControlWords::atSurface() { return tr("At the surface"); }
+QString ControlWords::inCockpit() { return tr("In the cockpit"); }
 
 QString ControlWords::choosePeople()
 {
@@ -38,6 +55,8 @@ QString ControlWords::samePerson()
 {
     return tr("One person cannot stand at the surface and sit in the cockpit. Choose two.");
 }
+
+QString ControlWords::callAloud() { return tr("Call aloud, from the surface"); }
 
 QString ControlWords::question(SurfaceCheckKind kind)
 {
@@ -97,10 +116,11 @@ QString ControlWords::hint(SurfaceCheckKind kind)
     return tr("Together, and tight when shut.");
 }
 
-QString ControlWords::keys()
-{
-    return tr("Y, N, C answer the framed question. P, U, D go to a figure.");
-}
+QString ControlWords::partSeatedCanPass() { return tr("A joint that is part-seated can pass this check."); }
+QString ControlWords::keys() { return tr("Y, N, C answer the framed question. P, U, D go to a figure."); }
+QString ControlWords::next() { return tr("Next surface  (Enter)"); }
+
+QString ControlWords::stop() { return tr("Stop"); }
 
 QString ControlWords::reversed(const QString& surface)
 {
@@ -132,6 +152,8 @@ QString ControlWords::cannotSeeHere()
               "person has said what was found.");
 }
 
+QString ControlWords::figures() { return tr("Measured, where you measure"); }
+
 QString ControlWords::figureName(MeasureKind kind, SurfaceKind surface)
 {
     const bool isRudder = surface == SurfaceKind::Rudder;
@@ -151,10 +173,14 @@ QString ControlWords::figureLabel(MeasureKind kind, SurfaceKind surface)
     return tr("%1  (%2)", "what is measured, and its key").arg(figureName(kind, surface), keyOf(kind));
 }
 
+QString ControlWords::unitOfUpAndDown() { return tr("Up and down in"); }
+
 QString ControlWords::unitShort(DeflectionUnit unit)
 {
     return unit == DeflectionUnit::Degrees ? tr("degrees") : tr("mm");
 }
+
+QString ControlWords::typeThenEnter() { return tr("Type it, then Enter."); }
 
 QString ControlWords::measured(const SurfaceMeasure& measure)
 {
@@ -174,6 +200,10 @@ const std::optional<ManualDeflection>& manualOf(const Surface& surface, MeasureK
 }
 
 } // namespace
+
+QString ControlWords::keyPlay() { return tr("P", "key for free play"); }
+QString ControlWords::keyUp() { return tr("U", "key for the deflection up"); }
+QString ControlWords::keyDown() { return tr("D", "key for the deflection down"); }
 
 QString ControlWords::fromManual(const Surface& surface, MeasureKind kind)
 {

@@ -2,6 +2,31 @@
 
 namespace rig {
 
+QString CouplingWords::title() { return tr("Couplings in rigging order"); }
+QString CouplingWords::none() { return tr("No coupling yet. Start from the usual ones, or add your own."); }
+QString CouplingWords::add() { return tr("Add a coupling"); }
+QString CouplingWords::moveUp() { return tr("Move up  (Alt+Up)"); }
+QString CouplingWords::moveDown() { return tr("Move down  (Alt+Down)"); }
+QString CouplingWords::newFitting() { return tr("New fitting"); }
+QString CouplingWords::usual() { return tr("Usual couplings"); }
+QString CouplingWords::takeOut() { return tr("Take out of use"); }
+QString CouplingWords::putBack() { return tr("Put back in use"); }
+
+QString CouplingWords::line(int number, const QString& name)
+{
+    return tr("%1  %2", "order, coupling").arg(number).arg(name);
+}
+
+QString CouplingWords::lineOutOfUse(const QString& name) { return tr("%1 (out of use)").arg(name); }
+
+QString CouplingWords::fittingSince(const QString& day, const QString& reason)
+{
+    return tr("fitting since %1: %2").arg(day, reason);
+}
+
+QString CouplingWords::bandThere() { return tr("band drawn"); }
+QString CouplingWords::noBandYet() { return tr("no band yet"); }
+
 QString CouplingWords::layoutShort(Layout layout)
 {
     switch (layout) {
@@ -17,6 +42,16 @@ QString CouplingWords::layoutShort(Layout layout)
     return tr("layout not known");
 }
 
+QString CouplingWords::joined(const QString& one, const QString& two) { return tr("%1 · %2").arg(one, two); }
+
+QString CouplingWords::newTitle() { return tr("A new coupling"); }
+QString CouplingWords::changeTitle(const QString& name) { return tr("Change: %1").arg(name); }
+QString CouplingWords::name() { return tr("&Name"); }
+QString CouplingWords::nameHint() { return tr("As you say it at the wing: Left aileron, wing root."); }
+QString CouplingWords::circuit() { return tr("&Circuit"); }
+QString CouplingWords::circuitHint() { return tr("Aileron, airbrake, flap, elevator, trim …"); }
+QString CouplingWords::side() { return tr("&Side"); }
+
 QString CouplingWords::sideName(Side side)
 {
     switch (side) {
@@ -29,6 +64,10 @@ QString CouplingWords::sideName(Side side)
     }
     return tr("Neither");
 }
+
+QString CouplingWords::access() { return tr("&How it is reached"); }
+QString CouplingWords::accessHint() { return tr("From above by the hatch, mirror needed, fin top …"); }
+QString CouplingWords::layout() { return tr("&Layout of tab and sleeve"); }
 
 QString CouplingWords::layoutName(Layout layout)
 {
@@ -67,6 +106,10 @@ QString CouplingWords::layoutSentence(Layout layout)
     return tr("Leave it so until somebody has looked. Readings are watched on both sides in any case.");
 }
 
+QString CouplingWords::leafPlace() { return tr("Where the lea&f goes"); }
+QString CouplingWords::leafPlaceHint() { return tr("Always the same place, from the same side."); }
+QString CouplingWords::securing() { return tr("Secured &by"); }
+
 QString CouplingWords::securingName(Securing securing)
 {
     switch (securing) {
@@ -80,12 +123,36 @@ QString CouplingWords::securingName(Securing securing)
     return tr("Locking sleeve");
 }
 
+QString CouplingWords::place() { return tr("&Place on the plan"); }
+QString CouplingWords::note() { return tr("N&ote"); }
+QString CouplingWords::placeNotGiven() { return tr("Not given"); }
+QString CouplingWords::wingRootLeft() { return tr("Left wing root"); }
+QString CouplingWords::wingRootRight() { return tr("Right wing root"); }
+QString CouplingWords::outerWingLeft() { return tr("Left outer wing"); }
+QString CouplingWords::outerWingRight() { return tr("Right outer wing"); }
+QString CouplingWords::fuselage() { return tr("Fuselage"); }
+QString CouplingWords::tailBoom() { return tr("Tail boom"); }
+QString CouplingWords::finFoot() { return tr("Fin foot"); }
+QString CouplingWords::finTop() { return tr("Fin top"); }
+QString CouplingWords::nameMissing() { return tr("Type a name for the coupling."); }
+
+QString CouplingWords::nameTaken(const QString& name)
+{
+    return tr("This airframe already has a coupling “%1”. Say left or right, or where it is.").arg(name);
+}
+
+QString CouplingWords::takeOutTitle(const QString& name) { return tr("Take out of use: %1").arg(name); }
+
 QString CouplingWords::takeOutQuestion()
 {
     return tr("It leaves the rigging order and new records. Its readings, fittings and bands stay in the "
               "file, and it "
               "can be put back at any time.");
 }
+
+QString CouplingWords::takeOutYes() { return tr("Take it out of use"); }
+
+QString CouplingWords::fittingTitle(const QString& name) { return tr("New fitting: %1").arg(name); }
 
 QString CouplingWords::fittingMeaning()
 {
@@ -96,11 +163,47 @@ QString CouplingWords::fittingMeaning()
         "adjustment or a changed part, and only then.");
 }
 
+QString CouplingWords::fittingDay() { return tr("Fitted &on"); }
+QString CouplingWords::fittingReason() { return tr("&What was done, and by whom"); }
+QString CouplingWords::fittingReasonHint() { return tr("Ball and plunger replaced; sleeve readjusted …"); }
+QString CouplingWords::startFitting() { return tr("Start the new fitting  (Enter)"); }
+
+QString CouplingWords::reasonMissing()
+{
+    return tr("Say what was done: the reason stands beside every later band.");
+}
+
+QString CouplingWords::beforeLastFitting(const QString& day)
+{
+    return tr("The fitting before began on %1. Type that day or a later one.").arg(day);
+}
+
+QString CouplingWords::firstFitting() { return tr("first fitting"); }
+
+QString CouplingWords::usualTitle() { return tr("Usual couplings"); }
+
 QString CouplingWords::usualMeaning()
 {
     return tr("Tick what this airframe has. Each is added with its first fitting from today. What is not on "
               "the list "
               "you add yourself, and every name can be changed.");
 }
+
+QString CouplingWords::addChosen() { return tr("Add the ticked ones  (Enter)"); }
+QString CouplingWords::tickOne() { return tr("Tick at least one coupling."); }
+QString CouplingWords::alreadyThere(const QString& name) { return tr("%1 (already there)").arg(name); }
+QString CouplingWords::leftAileron() { return tr("Left aileron, wing root"); }
+QString CouplingWords::rightAileron() { return tr("Right aileron, wing root"); }
+QString CouplingWords::leftAirbrake() { return tr("Left airbrake, wing root"); }
+QString CouplingWords::rightAirbrake() { return tr("Right airbrake, wing root"); }
+QString CouplingWords::leftFlap() { return tr("Left flap, wing root"); }
+QString CouplingWords::rightFlap() { return tr("Right flap, wing root"); }
+QString CouplingWords::elevator() { return tr("Elevator, fin top"); }
+QString CouplingWords::trim() { return tr("Trim, fin top"); }
+QString CouplingWords::circuitAileron() { return tr("aileron"); }
+QString CouplingWords::circuitAirbrake() { return tr("airbrake"); }
+QString CouplingWords::circuitFlap() { return tr("flap"); }
+QString CouplingWords::circuitElevator() { return tr("elevator"); }
+QString CouplingWords::circuitTrim() { return tr("trim"); }
 
 } // namespace rig

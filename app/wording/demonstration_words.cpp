@@ -4,6 +4,8 @@
 
 namespace rig {
 
+QString DemonstrationWords::title() { return tr("Part-seated demonstration"); }
+
 QString DemonstrationWords::whatFor()
 {
     return tr("The joint is left part-seated on purpose, to see on which side of the band its gap then lies "
@@ -11,9 +13,19 @@ QString DemonstrationWords::whatFor()
               "off. Which side that is differs from coupling to coupling.");
 }
 
-QString DemonstrationWords::shown(int readings)
+QString DemonstrationWords::shown(int readings) { return tr("%n part-seated reading(s)", nullptr, readings); }
+QString DemonstrationWords::neverShown() { return tr("part-seated never shown"); }
+
+QString DemonstrationWords::cautionsHeading() { return tr("Before anything is left part-seated"); }
+
+QString DemonstrationWords::notAFlyingDay()
 {
-    return tr("%n part-seated reading(s)", nullptr, readings);
+    return tr("Not on a flying day: this glider does not fly today.");
+}
+
+QString DemonstrationWords::cockpitTagged()
+{
+    return tr("Tag the cockpit: the tag hangs on the controls now.");
 }
 
 QString DemonstrationWords::inspectionAfterwards()
@@ -22,11 +34,23 @@ QString DemonstrationWords::inspectionAfterwards()
         "Full inspection afterwards: every coupling connected anew, looked at and pulled by two people.");
 }
 
+QString DemonstrationWords::support()
+{
+    return tr("Support the control surface, so that nothing loads the joint.");
+}
+
 QString DemonstrationWords::riggedToday()
 {
     return tr("A rigging record was begun today. If this glider may fly today, leave the demonstration for "
               "another day.");
 }
+
+QString DemonstrationWords::cautionsFirst() { return tr("First read each caution and tick it."); }
+
+QString DemonstrationWords::owner() { return tr("Owner, who measures"); }
+QString DemonstrationWords::second() { return tr("Second person, who stands by"); }
+QString DemonstrationWords::ownerFirst() { return tr("First choose the owner. Nobody is filled in."); }
+QString DemonstrationWords::secondFirst() { return tr("Now choose the second person, somebody else."); }
 
 QString DemonstrationWords::readNow()
 {
@@ -34,6 +58,15 @@ QString DemonstrationWords::readNow()
               "force: a "
               "pushed leaf opens the gap.");
 }
+
+QString DemonstrationWords::secondNote(const QString& name) { return tr("Second person: %1").arg(name); }
+
+QString DemonstrationWords::correctionNote(const QString& reason, const QString& name)
+{
+    return tr("%1 (second person: %2)").arg(reason, name);
+}
+
+QString DemonstrationWords::noTwoPeople() { return tr("It takes two people. Enter them first."); }
 
 QString DemonstrationWords::kept(const QString& interval, const QString& time)
 {
@@ -52,6 +85,8 @@ QString DemonstrationWords::gaugeInDoubt()
     return tr("That leaf set is in doubt since its last check. A demonstration is not read with it: choose "
               "another.");
 }
+
+QString DemonstrationWords::columnOwner() { return tr("Who"); }
 
 QString DemonstrationWords::seen(int readings)
 {
@@ -89,5 +124,7 @@ QString DemonstrationWords::witness(const WitnessFinding& finding)
               "about %1 would not read outside.")
         .arg(missed);
 }
+
+QString DemonstrationWords::apart() { return tr("These readings stand apart: they never count for a band."); }
 
 } // namespace rig

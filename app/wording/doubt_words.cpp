@@ -32,6 +32,11 @@ QString DoubtWords::reading(const QString& gauge, Day from)
     return tr("%1 in doubt from %2").arg(gauge, Formats{}.day(from));
 }
 
+QString DoubtWords::readingWithNote(const QString& note, const QString& doubt)
+{
+    return tr("%1 (%2)", "note, in doubt").arg(note, doubt);
+}
+
 QString DoubtWords::readingsOf(int readings, const QString& gauges)
 {
     return readings == 1 ? tr("the reading of %1 in doubt").arg(gauges)
@@ -105,12 +110,16 @@ QString DoubtWords::readingsSince(int readings, int airframes)
                                 .arg(Formats{}.count(airframes));
 }
 
+QString DoubtWords::effectTitle() { return tr("What saving this does"); }
+
 QString DoubtWords::beforeGoodCheck(Day good)
 {
     return tr("That is before its last good check, %1: readings which that check spoke for come in doubt "
               "too.")
         .arg(Formats{}.day(good));
 }
+
+QString DoubtWords::effectNeedsDay() { return tr("Type the day from which the set is in doubt."); }
 
 QString DoubtWords::marks(int readings, int airframes)
 {
@@ -121,6 +130,8 @@ QString DoubtWords::marks(int readings, int airframes)
     return tr("%1: they make no band, and show “cannot tell” unless they lie outside.", "so many are marked")
         .arg(marked);
 }
+
+QString DoubtWords::marksNothing() { return tr("No further reading comes in doubt."); }
 
 QString DoubtWords::ofFitting(const QString& coupling, Day begins)
 {
@@ -148,6 +159,8 @@ QString DoubtWords::judgedOtherwise(const QString& registration, const QString& 
                                .arg(where, Formats{}.count(readings));
 }
 
+QString DoubtWords::noBandChanges() { return tr("No band changes: none of them made a band."); }
+
 QString DoubtWords::opens(const QStringList& questions)
 {
     const QString all = questions.join(tr("; ", "between questions"));
@@ -155,6 +168,13 @@ QString DoubtWords::opens(const QStringList& questions)
                                  : tr("It opens %1 questions. %2.")
                                        .arg(Formats{}.count(static_cast<int>(questions.size())), all);
 }
+
+QString DoubtWords::question(const QString& registration, const QString& asked)
+{
+    return tr("%1: %2", "registration, what is asked").arg(registration, asked);
+}
+
+QString DoubtWords::isOpenAlready() { return tr("What there is to ask is open already."); }
 
 QString DoubtWords::bandNow(const QString& coupling, const std::optional<Band>& without, const Left& left)
 {

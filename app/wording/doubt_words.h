@@ -26,10 +26,7 @@ public:
     static QString gauge(GaugeKind kind, const QString& name);
     static QString gauges(const QStringList& named); // leaf set B and pins C
     static QString reading(const QString& gauge, Day from);
-    static QString readingWithNote(const QString& note, const QString& doubt)
-    {
-        return tr("%1 (%2)", "note, in doubt").arg(note, doubt);
-    }
+    static QString readingWithNote(const QString& note, const QString& doubt);
 
     // The other version of a band, beside the one without the readings in doubt.
     struct Left
@@ -52,11 +49,11 @@ public:
     static QString neverRead();
     static QString readingsSince(int readings, int airframes);
     // What saving it does.
-    static QString effectTitle() { return tr("What saving this does"); }
+    static QString effectTitle();
     static QString beforeGoodCheck(Day good);
-    static QString effectNeedsDay() { return tr("Type the day from which the set is in doubt."); }
+    static QString effectNeedsDay();
     static QString marks(int readings, int airframes);
-    static QString marksNothing() { return tr("No further reading comes in doubt."); }
+    static QString marksNothing();
     static QString ofFitting(const QString& coupling, Day begins);
     struct Change
     {
@@ -68,13 +65,10 @@ public:
     };
     static QString band(const Change& change);
     static QString judgedOtherwise(const QString& registration, const QString& coupling, int readings);
-    static QString noBandChanges() { return tr("No band changes: none of them made a band."); }
+    static QString noBandChanges();
     static QString opens(const QStringList& questions);
-    static QString question(const QString& registration, const QString& asked)
-    {
-        return tr("%1: %2", "registration, what is asked").arg(registration, asked);
-    }
-    static QString isOpenAlready() { return tr("What there is to ask is open already."); }
+    static QString question(const QString& registration, const QString& asked);
+    static QString isOpenAlready();
 
     // A question about a coupling whose band stood on readings in doubt.
     static QString bandNow(const QString& coupling, const std::optional<Band>& without, const Left& left);

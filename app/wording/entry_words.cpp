@@ -77,6 +77,8 @@ QString EntryWords::refusal(const GaugeRefusal& refusal, Gap asked)
         .arg(Formats{}.gap(asked), thickestLoose());
 }
 
+QString EntryWords::notOnThisPage() { return tr("Choose a leaf set or gauge first."); }
+
 QString EntryWords::meaning(const GaugeReading& reading)
 {
     const Formats formats;
@@ -112,5 +114,19 @@ QString EntryWords::leafName(const GaugeStep& step)
     return tr("%1 and %2 millimetres stacked enter")
         .arg(formats.gap(step.size - step.second), formats.gap(step.second));
 }
+
+QString EntryWords::noLeafEnters() { return tr("No leaf enters"); }
+QString EntryWords::noPinEnters() { return tr("No pin enters"); }
+QString EntryWords::thickestLoose() { return tr("Thickest leaf still loose"); }
+QString EntryWords::thickestPinLoose() { return tr("Thickest pin still loose"); }
+QString EntryWords::thinner() { return tr("Thinner leaves"); }
+QString EntryWords::thicker() { return tr("Thicker leaves"); }
+QString EntryWords::thinnerArrow() { return QString{QChar{0x2039}}; }
+QString EntryWords::thickerArrow() { return QString{QChar{0x203A}}; }
+
+QString EntryWords::typedName() { return tr("Figure typed, in millimetres"); }
+QString EntryWords::typed(const QString& figure) { return tr("%1 mm").arg(figure); }
+QString EntryWords::typeHint() { return tr("Or type the figure in mm, then Enter."); }
+QString EntryWords::typeValueHint() { return tr("Type the value read in mm, then Enter."); }
 
 } // namespace rig

@@ -18,7 +18,7 @@ public:
     static QString refusal(EntryProblem problem, const QString& typed);
     // Why a length is no reading of this gauge.
     static QString refusal(const GaugeRefusal& refusal, Gap asked);
-    static QString notOnThisPage() { return tr("Choose a leaf set or gauge first."); }
+    static QString notOnThisPage();
 
     // What a reading says: "0.60 enters, 0.65 does not".
     static QString meaning(const GaugeReading& reading);
@@ -27,19 +27,19 @@ public:
 
     static QString leaf(const GaugeStep& step);     // "0.60"; a stack on two lines
     static QString leafName(const GaugeStep& step); // "0.60 millimetres enters"
-    static QString noLeafEnters() { return tr("No leaf enters"); }
-    static QString noPinEnters() { return tr("No pin enters"); }
-    static QString thickestLoose() { return tr("Thickest leaf still loose"); }
-    static QString thickestPinLoose() { return tr("Thickest pin still loose"); }
-    static QString thinner() { return tr("Thinner leaves"); }
-    static QString thicker() { return tr("Thicker leaves"); }
-    static QString thinnerArrow() { return QString{QChar{0x2039}}; }
-    static QString thickerArrow() { return QString{QChar{0x203A}}; }
+    static QString noLeafEnters();
+    static QString noPinEnters();
+    static QString thickestLoose();
+    static QString thickestPinLoose();
+    static QString thinner();
+    static QString thicker();
+    static QString thinnerArrow();
+    static QString thickerArrow();
 
-    static QString typedName() { return tr("Figure typed, in millimetres"); }
-    static QString typed(const QString& figure) { return tr("%1 mm").arg(figure); }
-    static QString typeHint() { return tr("Or type the figure in mm, then Enter."); }
-    static QString typeValueHint() { return tr("Type the value read in mm, then Enter."); }
+    static QString typedName();
+    static QString typed(const QString& figure);
+    static QString typeHint();
+    static QString typeValueHint();
 
 private:
     static QString notASize(const GaugeRefusal& refusal, Gap asked);

@@ -23,11 +23,25 @@ QString FileWords::usage()
         "Nothing that is there already is ever written over.");
 }
 
+QString FileWords::unknownVerb(const QString& verb)
+{
+    return tr("“%1” is nothing that can be done here.").arg(verb);
+}
+
+QString FileWords::isAFile(const QString& file)
+{
+    return tr("%1 is a Rigband file, whole and readable.").arg(file);
+}
+
+QString FileWords::readOnly() { return tr("It may only be read; nothing can be saved in it where it is."); }
+
 QString FileWords::people(int people, int gauges)
 {
     return tr("People in it: %1. Leaf sets and gauges: %2.")
         .arg(Formats{}.count(people), Formats{}.count(gauges));
 }
+
+QString FileWords::noAirframes() { return tr("It holds no airframe yet."); }
 
 QString FileWords::airframe(const AirframeTally& tally)
 {

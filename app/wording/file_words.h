@@ -22,18 +22,12 @@ class FileWords
 
 public:
     static QString usage();
-    static QString unknownVerb(const QString& verb)
-    {
-        return tr("“%1” is nothing that can be done here.").arg(verb);
-    }
+    static QString unknownVerb(const QString& verb);
 
-    static QString isAFile(const QString& file)
-    {
-        return tr("%1 is a Rigband file, whole and readable.").arg(file);
-    }
-    static QString readOnly() { return tr("It may only be read; nothing can be saved in it where it is."); }
+    static QString isAFile(const QString& file);
+    static QString readOnly();
     static QString people(int people, int gauges);
-    static QString noAirframes() { return tr("It holds no airframe yet."); }
+    static QString noAirframes();
     static QString airframe(const AirframeTally& tally);
     static QString dangling(int facts);
 

@@ -32,10 +32,7 @@ QString Formats::gap(Gap gap) const
     return m_locale.toString(gap.inMillimetres(), 'f', decimals);
 }
 
-QString Formats::millimetres(double mm) const
-{
-    return m_locale.toString(std::max(0.0, mm), 'f', 2);
-}
+QString Formats::millimetres(double mm) const { return m_locale.toString(std::max(0.0, mm), 'f', 2); }
 
 QString Formats::interval(const GapInterval& interval) const
 {

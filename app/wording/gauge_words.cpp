@@ -4,6 +4,41 @@
 
 namespace rig {
 
+QString GaugeWords::title() { return tr("Leaf sets and gauges"); }
+
+QString GaugeWords::none()
+{
+    return tr("No leaf set yet. Most people start with the usual one of 20 leaves.");
+}
+
+QString GaugeWords::add() { return tr("Add a set or gauge"); }
+QString GaugeWords::addUsual() { return tr("Usual 20-leaf set 0.05 to 1.00"); }
+QString GaugeWords::check() { return tr("Note a check"); }
+QString GaugeWords::takeOut() { return tr("Take out of use"); }
+QString GaugeWords::putBack() { return tr("Put back in use"); }
+QString GaugeWords::lineOutOfUse(const QString& name) { return tr("%1 (out of use)").arg(name); }
+
+QString GaugeWords::line(const QString& name, const QString& kind)
+{
+    return tr("%1 · %2", "name, kind").arg(name, kind);
+}
+
+QString GaugeWords::checkedOn(const QString& day) { return tr("last checked %1").arg(day); }
+QString GaugeWords::neverChecked() { return tr("no check noted"); }
+
+QString GaugeWords::doubtedSince(const QString& day)
+{
+    return tr("in doubt from %1 on: readings show “cannot tell”").arg(day);
+}
+
+QString GaugeWords::joined(const QString& one, const QString& two) { return tr("%1 · %2").arg(one, two); }
+
+QString GaugeWords::newTitle() { return tr("A new set or gauge"); }
+QString GaugeWords::changeTitle(const QString& name) { return tr("Change: %1").arg(name); }
+QString GaugeWords::name() { return tr("&Name on its case"); }
+QString GaugeWords::nameHint() { return tr("Short: A, B, pins."); }
+QString GaugeWords::kind() { return tr("&Kind"); }
+
 QString GaugeWords::kindName(GaugeKind kind)
 {
     switch (kind) {
@@ -17,6 +52,8 @@ QString GaugeWords::kindName(GaugeKind kind)
     return tr("Taper gauge");
 }
 
+QString GaugeWords::sizes() { return tr("Si&zes, mm"); }
+
 QString GaugeWords::sizesHint()
 {
     return tr("Like 0.05-1.00 step 0.05, or one by one: 0.05, 0.10, 0.15. With a decimal comma put "
@@ -24,11 +61,30 @@ QString GaugeWords::sizesHint()
               "0,05; 0,10; 0,15.");
 }
 
+QString GaugeWords::readTo(const QString& resolution) { return tr("read to %1 mm").arg(resolution); }
+
 QString GaugeWords::sizesRead(int count, const QString& first, const QString& last)
 {
     if (count == 1)
         return tr("one size, %1 mm").arg(first);
     return tr("%1 sizes from %2 to %3 mm").arg(count).arg(first, last);
+}
+
+QString GaugeWords::resolution() { return tr("Reso&lution, mm"); }
+QString GaugeWords::resolutionHint() { return tr("The smallest step its scale can be read to, like 0.05."); }
+QString GaugeWords::tolerance() { return tr("&Tolerance per leaf, ± mm"); }
+
+QString GaugeWords::toleranceHint()
+{
+    return tr("As printed with the set. May stay empty when it is not known.");
+}
+
+QString GaugeWords::note() { return tr("N&ote"); }
+QString GaugeWords::nameMissing() { return tr("Type the name that stands on the case."); }
+
+QString GaugeWords::nameTaken(const QString& name)
+{
+    return tr("There is already a gauge “%1”. Two sets need two names.").arg(name);
 }
 
 QString GaugeWords::refused(const SizeListRefusal& refusal, const QString& size)
@@ -62,11 +118,48 @@ QString GaugeWords::refused(const SizeListRefusal& refusal, const QString& size)
     return tr("That would be more than %1 sizes. Is the step right?").arg(kMostSizes);
 }
 
+QString GaugeWords::resolutionZero() { return tr("A resolution of 0 can measure nothing."); }
+
+QString GaugeWords::checkTitle(const QString& name) { return tr("A check of %1").arg(name); }
+
 QString GaugeWords::checkMeaning()
 {
     return tr("Worn leaves read high, burred or dirty ones read low, on every coupling alike. A check stays "
               "as it was "
               "saved; a later one stands beside it.");
+}
+
+QString GaugeWords::checkDay() { return tr("&Day of the check"); }
+QString GaugeWords::how() { return tr("&How it was checked"); }
+QString GaugeWords::howHint() { return tr("Micrometer at three places, reference block …"); }
+QString GaugeWords::found() { return tr("What was &found"); }
+QString GaugeWords::foundHint() { return tr("Every leaf as marked; 0.40 worn by 0.02 …"); }
+QString GaugeWords::usable() { return tr("&Usable: readings with it are judged"); }
+QString GaugeWords::doubted() { return tr("&In doubt: readings with it cannot be judged"); }
+QString GaugeWords::doubtedFrom() { return tr("In doubt fro&m"); }
+QString GaugeWords::howMissing() { return tr("Say how it was checked."); }
+QString GaugeWords::foundMissing() { return tr("Say what was found, also when it was as expected."); }
+
+QString GaugeWords::afterCheck()
+{
+    return tr("The doubt cannot begin after the check. Type the day of the check or an earlier one.");
+}
+
+QString GaugeWords::checks(const QString& name) { return tr("Checks of %1").arg(name); }
+
+QString GaugeWords::noChecks()
+{
+    return tr("No check noted yet. Once a month in the season, and after every drop, is common practice.");
+}
+
+QString GaugeWords::checkLine(const QString& day, const QString& how, const QString& found)
+{
+    return tr("%1 · %2 · %3", "day, how, found").arg(day, how, found);
+}
+
+QString GaugeWords::checkDoubts(const QString& line, const QString& day)
+{
+    return tr("%1 · in doubt from %2").arg(line, day);
 }
 
 } // namespace rig

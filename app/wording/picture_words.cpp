@@ -16,6 +16,10 @@ QString PictureWords::bandLegend(const Band& band)
                          : tr("this coupling’s band %1").arg(edges);
 }
 
+QString PictureWords::noBandLegend() { return tr("no band yet"); }
+QString PictureWords::partSeatedLegend() { return tr("part-seated was seen here"); }
+QString PictureWords::neverShownLegend() { return tr("part-seated never shown"); }
+
 QString PictureWords::gapStrip(const GapStripView& view)
 {
     const Formats formats;
@@ -50,6 +54,8 @@ QString PictureWords::bandBar(const BandBarView& view)
     return sentences.join(QLatin1Char(' '));
 }
 
+QString PictureWords::millimetre() { return tr("mm"); }
+
 QString PictureWords::signedMillimetres(double mm, int decimals)
 {
     const QString amount = Formats{}.number(std::abs(mm), decimals);
@@ -59,10 +65,12 @@ QString PictureWords::signedMillimetres(double mm, int decimals)
                   : tr("−%1", "a gap that is smaller").arg(amount);
 }
 
-QString PictureWords::spread(double mm)
-{
-    return Formats{}.number(mm, 3);
-}
+QString PictureWords::spread(double mm) { return Formats{}.number(mm, 3); }
+QString PictureWords::spreadHead() { return tr("spread, mm", "of one person’s repeated readings"); }
+QString PictureWords::standsOut() { return tr("stands out"); }
+QString PictureWords::readsLow() { return tr("← reads low"); }
+QString PictureWords::readsHigh() { return tr("reads high →"); }
+QString PictureWords::readings(int count) { return tr("%n reading(s)", nullptr, count); }
 
 QString PictureWords::offset(const OffsetRow& row)
 {

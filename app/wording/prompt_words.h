@@ -11,13 +11,13 @@ class PromptWords
     Q_DECLARE_TR_FUNCTIONS(PromptWords)
 
 public:
-    static QString noticeTitle() { return tr("Rigband"); }
-    static QString understood() { return tr("Close"); }
-    static QString leaveAsItIs() { return tr("Leave as it is"); }
-    static QString takeText() { return tr("Enter this"); }
-    static QString newFileTitle() { return tr("Choose a name for the file"); }
-    static QString saveFileTitle() { return tr("Where to write it"); }
-    static QString openFileTitle() { return tr("Choose a file"); }
+    static QString noticeTitle();
+    static QString understood();
+    static QString leaveAsItIs();
+    static QString takeText();
+    static QString newFileTitle();
+    static QString saveFileTitle();
+    static QString openFileTitle();
 };
 
 } // namespace rig

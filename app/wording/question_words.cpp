@@ -25,6 +25,13 @@ QString QuestionWords::asked(QuestionKind kind, const QString& place)
     return tr("Gauge %1, readings in doubt").arg(place);
 }
 
+QString QuestionWords::askedSince(const QString& asked, const QString& day)
+{
+    return tr("%1 since %2").arg(asked, day);
+}
+
+QString QuestionWords::count(int open) { return tr("%n open question(s)", nullptr, open); }
+
 QString QuestionWords::openOn(const QString& registration, int open)
 {
     return open == 1 ? tr("1 question is open on %1").arg(registration)
@@ -55,6 +62,13 @@ QString QuestionWords::barWhileBlind(const QString& registration, int open)
         .arg(openOn(registration, open));
 }
 
+QString QuestionWords::show() { return tr("Show the questions"); }
+QString QuestionWords::showWithKey() { return tr("Show the questions (Ctrl+6)"); }
+QString QuestionWords::leave() { return tr("Back  (Esc)"); }
+QString QuestionWords::leaveHint() { return tr("Back to the page before (Esc)"); }
+
+QString QuestionWords::title() { return tr("Questions"); }
+
 QString QuestionWords::openAndClosed(int open, int closed)
 {
     return tr("%1 open, %2 closed").arg(open).arg(closed);
@@ -65,6 +79,20 @@ QString QuestionWords::none()
     return tr("No question was ever asked on this airframe. An outside reading, a “no”, a “cannot see”, two "
               "readings that disagree or a gauge in doubt open one.");
 }
+
+QString QuestionWords::noAirframe()
+{
+    return tr("This file knows no airframe yet. Begin in Set up (Ctrl+5).");
+}
+
+QString QuestionWords::listKeys() { return tr("Up, Down: another question. Enter: close it. Esc: back."); }
+
+QString QuestionWords::withDetail(const QString& state, const QString& detail)
+{
+    return tr("%1 · %2", "open or closed, about what").arg(state, detail);
+}
+
+QString QuestionWords::openSince(const QString& day) { return tr("open since %1").arg(day); }
 
 QString QuestionWords::closedOn(const QString& day, const QString& person)
 {
@@ -175,6 +203,9 @@ QString QuestionWords::closedBy(const QString& person, const QString& moment, co
                : tr("Closed on %2: decided by %1, entered by %3.").arg(person, moment, enteredBy);
 }
 
+QString QuestionWords::foundLabel() { return tr("What was found"); }
+QString QuestionWords::doneLabel() { return tr("What was done"); }
+
 QString QuestionWords::call(const QString& name, const QString& phone)
 {
     if (name.isEmpty())
@@ -185,15 +216,8 @@ QString QuestionWords::call(const QString& name, const QString& phone)
     return tr("Stop, leave it as it is, call %1 (%2).", "name, telephone").arg(name, phone);
 }
 
-QString QuestionWords::onlyEntitled()
-{
-    return tr("Only a person entitled to decide closes a question.");
-}
-
-QString QuestionWords::neverByItself()
-{
-    return tr("A later reading inside the band never closes it.");
-}
+QString QuestionWords::onlyEntitled() { return tr("Only a person entitled to decide closes a question."); }
+QString QuestionWords::neverByItself() { return tr("A later reading inside the band never closes it."); }
 
 QString QuestionWords::willStartAgain(const QString& coupling)
 {
@@ -216,6 +240,8 @@ QString QuestionWords::gaugeStaysInDoubt()
               "does, in Set up (Ctrl+5).");
 }
 
+QString QuestionWords::closedNow() { return tr("The question is closed."); }
+
 QString QuestionWords::startedAgain(const QString& coupling)
 {
     return tr("The question is closed. %1 starts at the look in Rigged today (Ctrl+1).").arg(coupling);
@@ -227,15 +253,28 @@ QString QuestionWords::tryAgain(const QString& surface)
         .arg(surface);
 }
 
+QString QuestionWords::closeThis() { return tr("Close this question …  (Enter)"); }
+QString QuestionWords::decidedBy() { return tr("&Who decided"); }
+QString QuestionWords::choosePerson() { return tr("Choose a person"); }
+
 QString QuestionWords::notInList()
 {
     return tr("Not in the list? Add the person in Set up (Ctrl+5). What you typed stays.");
 }
 
-QString QuestionWords::personMissing()
-{
-    return tr("Choose who decided. Nobody is filled in for you.");
-}
+QString QuestionWords::found() { return tr("What was &found"); }
+QString QuestionWords::foundHint() { return tr("Sleeve not at its stop, grit under the plunger …"); }
+QString QuestionWords::done() { return tr("What was &done"); }
+QString QuestionWords::doneHint() { return tr("Cleaned and connected anew; nothing, and why …"); }
+QString QuestionWords::enteredBy() { return tr("&Entered by, when it is somebody else"); }
+QString QuestionWords::nobodyNamed() { return tr("Nobody named"); }
+QString QuestionWords::save() { return tr("&Close the question  (Ctrl+Enter)"); }
+QString QuestionWords::putAside() { return tr("Not now  (Esc)"); }
+QString QuestionWords::typedStays() { return tr("What you typed stays here until this file is shut."); }
+QString QuestionWords::personMissing() { return tr("Choose who decided. Nobody is filled in for you."); }
+QString QuestionWords::foundMissing() { return tr("Say what was found, also when nothing was."); }
+QString QuestionWords::doneMissing() { return tr("Say what was done, also when nothing was, and why."); }
+QString QuestionWords::notClosed() { return tr("Not closed. What you typed is still here."); }
 
 QString QuestionWords::alreadyClosed()
 {

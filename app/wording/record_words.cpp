@@ -2,6 +2,8 @@
 
 namespace rig {
 
+QString RecordWords::title(const QString& day) { return tr("Rigging record, %1").arg(day); }
+
 QString RecordWords::airframe(const QString& airframe, const QString& serial)
 {
     return serial.isEmpty() ? airframe : tr("%1, serial number %2").arg(airframe, serial);
@@ -25,10 +27,8 @@ QString RecordWords::closed(const QString& how, const QString& when, const QStri
     return tr("%1: %2, stated by %3 and %4.", "moment: how it was closed").arg(when, how, first, second);
 }
 
-QString RecordWords::notClosed()
-{
-    return tr("Not closed yet. What stands here can still be added to.");
-}
+QString RecordWords::notClosed() { return tr("Not closed yet. What stands here can still be added to."); }
+QString RecordWords::note(const QString& note) { return tr("Note: %1").arg(note); }
 
 QString RecordWords::noLog()
 {
@@ -37,10 +37,26 @@ QString RecordWords::noLog()
               "replaces none. A band is a coupling's own past, never a limit.");
 }
 
+QString RecordWords::notDone() { return tr("Not done, or open at the close"); }
+
 QString RecordWords::nothingNotDone()
 {
     return tr("Nothing on the list was left open. That is what was stated, and no more than that.");
 }
+
+QString RecordWords::item(const QString& item) { return tr("•  %1", "one of a list").arg(item); }
+
+QString RecordWords::overview() { return tr("Couplings at a glance"); }
+QString RecordWords::couplings() { return tr("Each coupling"); }
+QString RecordWords::coupling() { return tr("Coupling"); }
+QString RecordWords::readingThatStands() { return tr("Reading that stands"); }
+QString RecordWords::shownThen() { return tr("Shown then"); }
+QString RecordWords::second() { return tr("Second person"); }
+QString RecordWords::first() { return tr("First person"); }
+QString RecordWords::noReading() { return tr("not read"); }
+QString RecordWords::nobody() { return tr("nobody"); }
+QString RecordWords::nothingHere() { return tr("Nothing was answered or read here."); }
+QString RecordWords::step() { return tr("Looked at or tried"); }
 
 QString RecordWords::check(CheckKind kind)
 {
@@ -66,10 +82,16 @@ QString RecordWords::struck(const QString& by, const QString& when, const QStrin
     return tr("Struck through by %1, %2: %3", "person, moment: reason").arg(by, when, reason);
 }
 
+QString RecordWords::partSeated() { return tr("found part-seated"); }
+QString RecordWords::correction() { return tr("takes the place of the one struck through"); }
+
 QString RecordWords::bandThen(const QString& band, int readings)
 {
     return tr("band then %1, %n reading(s)", nullptr, readings).arg(band);
 }
+
+QString RecordWords::noBandThen() { return tr("there was no band"); }
+QString RecordWords::nothingShown() { return tr("nothing was shown"); }
 
 QString RecordWords::readingCaution()
 {
@@ -99,6 +121,9 @@ QString RecordWords::interrupted(Turn turn, const QString& when, InterruptionRea
                      .arg(when, why());
 }
 
+QString RecordWords::otherQuestions() { return tr("Other questions"); }
+QString RecordWords::question() { return tr("Question"); }
+
 QString RecordWords::question(QuestionKind kind)
 {
     switch (kind) {
@@ -121,6 +146,28 @@ QString RecordWords::question(QuestionKind kind)
     }
     return tr("Read with a gauge that is now in doubt");
 }
+
+QString RecordWords::stillOpen() { return tr("open"); }
+QString RecordWords::found(const QString& found) { return tr("Found: %1").arg(found); }
+QString RecordWords::done(const QString& done) { return tr("Done: %1").arg(done); }
+
+QString RecordWords::decided(const QString& by, const QString& when)
+{
+    return tr("Decided by %1, %2", "person, moment").arg(by, when);
+}
+
+QString RecordWords::controlCheck() { return tr("Control check"); }
+QString RecordWords::controlCaution() { return tr("A joint that is part-seated can pass this check."); }
+QString RecordWords::noSurfaces() { return tr("No surfaces were set up, so no control check is recorded."); }
+QString RecordWords::notChecked() { return tr("Not checked."); }
+QString RecordWords::calledAloud(const QString& call) { return tr("Called aloud: %1").arg(call); }
+QString RecordWords::tried() { return tr("Tried"); }
+QString RecordWords::answerHead() { return tr("Answer"); }
+QString RecordWords::atSurface() { return tr("At the surface"); }
+QString RecordWords::inCockpit() { return tr("In the cockpit"); }
+
+QString RecordWords::asked() { return tr("Asked"); }
+QString RecordWords::outcome() { return tr("Found and done"); }
 
 QString RecordWords::check(SurfaceCheckKind kind)
 {
@@ -151,6 +198,35 @@ QString RecordWords::check(SurfaceCheckKind kind)
     return tr("Both open, both shut");
 }
 
+QString RecordWords::measured() { return tr("Measured"); }
+QString RecordWords::figure() { return tr("Figure"); }
+QString RecordWords::fromManual() { return tr("From the manual"); }
+
+QString RecordWords::notAskedOfSecond() { return tr("not asked"); }
+QString RecordWords::notAsked() { return tr("not answered"); }
+
+QString RecordWords::answer(const QString& answer, const QString& person, const QString& when)
+{
+    return tr("%1: %2, %3", "answer: person, time").arg(answer, person, when);
+}
+
+QString RecordWords::beforeInterruption(const QString& answer)
+{
+    return tr("%1 (before an interruption)").arg(answer);
+}
+
+QString RecordWords::answeredAgain(const QString& answer)
+{
+    return tr("%1 (answered again later)").arg(answer);
+}
+
+QString RecordWords::when() { return tr("When"); }
+QString RecordWords::who() { return tr("Measured by"); }
+QString RecordWords::with() { return tr("With"); }
+QString RecordWords::reading() { return tr("Reading"); }
+QString RecordWords::asFirst(const QString& person) { return tr("%1, first").arg(person); }
+QString RecordWords::asSecond(const QString& person) { return tr("%1, second person").arg(person); }
+
 QString RecordWords::measure(MeasureKind kind)
 {
     switch (kind) {
@@ -164,6 +240,11 @@ QString RecordWords::measure(MeasureKind kind)
     return tr("Down");
 }
 
+QString RecordWords::atDistance(const QString& figure, const QString& mm)
+{
+    return tr("%1, read %2 mm from the hinge").arg(figure, mm);
+}
+
 QString RecordWords::nominal(const QString& nominal, const QString& tolerance, const QString& page)
 {
     return tr("%1 ± %2 (%3)", "figure, tolerance, page of the manual").arg(nominal, tolerance, page);
@@ -173,6 +254,12 @@ QString RecordWords::atMost(const QString& figure, const QString& page)
 {
     return tr("at most %1 (%2)", "figure, page of the manual").arg(figure, page);
 }
+
+QString RecordWords::noFigure() { return tr("no figure entered"); }
+
+QString RecordWords::lists() { return tr("Counts, and the list for the season's first rigging"); }
+QString RecordWords::counts() { return tr("Counts"); }
+QString RecordWords::stated() { return tr("Stated by"); }
 
 QString RecordWords::tick(TickKind kind)
 {
@@ -192,6 +279,10 @@ QString RecordWords::tick(TickKind kind)
     }
     return tr("Hatches closed and taped");
 }
+
+QString RecordWords::notStated() { return tr("not stated"); }
+
+QString RecordWords::byHand() { return tr("Signed by hand"); }
 
 QString RecordWords::leaderSigns(const QString& name)
 {

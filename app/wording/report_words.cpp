@@ -4,6 +4,13 @@
 
 namespace rig {
 
+QString ReportWords::airframe(const QString& registration, const QString& type)
+{
+    return type.isEmpty() ? registration : tr("%1 · %2", "registration, type").arg(registration, type);
+}
+
+QString ReportWords::pageOf(int page, int pages) { return tr("Page %1 of %2").arg(page).arg(pages); }
+
 QString ReportWords::printed(Day day, const QString& program)
 {
     return tr("Printed %1 · %2", "day, program and version").arg(Formats{}.day(day), program);
@@ -14,6 +21,9 @@ QString ReportWords::caution()
     return tr("Owner's measurements for assessment by a person entitled to decide. Not an aircraft record, "
               "inspection, release or statement of airworthiness. Manuals and directives prevail.");
 }
+
+QString ReportWords::program(const QString& version) { return tr("Rigband %1").arg(version); }
+QString ReportWords::written(const QString& path) { return tr("Written: %1.").arg(path); }
 
 QString ReportWords::cannotWrite(const QString& path)
 {

@@ -126,10 +126,7 @@ QString ReviewWords::event(const Event& event) const
     return tr("%1, %2: %3", "day, coupling, what was done").arg(day, couplingName(*event.coupling), what);
 }
 
-QString ReviewWords::noChange()
-{
-    return tr("No new fitting, and nothing noted as done.");
-}
+QString ReviewWords::noChange() { return tr("No new fitting, and nothing noted as done."); }
 
 // Too few readings; riggings
 

@@ -17,6 +17,9 @@ QString ReviewReportWords::placed(const Coupling& coupling)
     return parts.join(tr(" · ", "between parts"));
 }
 
+QString ReviewReportWords::fitting() { return tr("Fitting"); }
+QString ReviewReportWords::band() { return tr("Band"); }
+
 QString ReviewReportWords::riggingsSince(int riggings)
 {
     return tr("%n rigging(s) since.", nullptr, riggings);
@@ -36,6 +39,9 @@ QString ReviewReportWords::frozenBy(Day day, const QString& first, const QString
         .arg(Formats{}.day(day), first, second);
 }
 
+QString ReviewReportWords::notFrozen() { return tr("Not frozen: further confirmed readings still move it."); }
+QString ReviewReportWords::firstBand() { return tr("First band"); }
+
 QString ReviewReportWords::firstBandWas(const Band& band)
 {
     const Formats formats;
@@ -48,6 +54,8 @@ QString ReviewReportWords::withDoubted(const Band& band)
     return tr("With the readings in doubt left in it would be %1, from %2 readings.")
         .arg(Formats{}.band(band.inner), Formats{}.count(band.readings));
 }
+
+QString ReviewReportWords::inThePeriod() { return tr("Readings"); }
 
 QString ReviewReportWords::verdicts(const VerdictCounts& counts)
 {
@@ -77,6 +85,8 @@ QString ReviewReportWords::missed(int riggings)
     return tr("Not read at %n rigging(s).", nullptr, riggings);
 }
 
+QString ReviewReportWords::driftHead() { return tr("Drift"); }
+
 QString ReviewReportWords::noBandNoMovement()
 {
     return tr("Without a band neither drift nor scatter nor a chance can be told.");
@@ -102,10 +112,7 @@ QString ReviewReportWords::flag(const DriftFlag& flag, double onset, double sign
                            .arg(at, from);
 }
 
-QString ReviewReportWords::noFlag()
-{
-    return tr("No drift flag in this period. A slow drift shows late.");
-}
+QString ReviewReportWords::noFlag() { return tr("No drift flag in this period. A slow drift shows late."); }
 
 QString ReviewReportWords::sharedOnly()
 {
@@ -113,15 +120,11 @@ QString ReviewReportWords::sharedOnly()
               "first.");
 }
 
-QString ReviewReportWords::tooFewForScatter()
-{
-    return tr("Too few readings in this period to compare.");
-}
-
-QString ReviewReportWords::noStep()
-{
-    return tr("None that chance would not make as well.");
-}
+QString ReviewReportWords::scatterHead() { return tr("Scatter"); }
+QString ReviewReportWords::tooFewForScatter() { return tr("Too few readings in this period to compare."); }
+QString ReviewReportWords::stepHead() { return tr("Step"); }
+QString ReviewReportWords::noStep() { return tr("None that chance would not make as well."); }
+QString ReviewReportWords::byTheAnnual() { return tr("By the annual"); }
 
 QString ReviewReportWords::restsOn(const DriftForecast& forecast)
 {
@@ -133,6 +136,8 @@ QString ReviewReportWords::noForecast(const QString& why)
 {
     return tr("No chance can be given: %1.", "why").arg(why);
 }
+
+QString ReviewReportWords::partSeated() { return tr("Part-seated"); }
 
 QString ReviewReportWords::witness(const WitnessFinding& witness, int seen)
 {
@@ -148,11 +153,20 @@ QString ReviewReportWords::witness(const WitnessFinding& witness, int seen)
     return tr("%1 %2", "sentences").arg(shown, miss);
 }
 
+QString ReviewReportWords::doneSince() { return tr("Done to it"); }
+QString ReviewReportWords::lookAt() { return tr("To look at"); }
+QString ReviewReportWords::openHere() { return tr("Open"); }
+QString ReviewReportWords::standsOutHere() { return tr("Stands out"); }
+
+QString ReviewReportWords::nearEdge() { return tr("Near the edge, superseded or left out"); }
+
 QString ReviewReportWords::nearEdgeShort(int shown, int all)
 {
     return tr("The last %1 of %2; the others are in readings.csv.")
         .arg(Formats{}.count(shown), Formats{}.count(all));
 }
+
+QString ReviewReportWords::why() { return tr("Why it is listed"); }
 
 QString ReviewReportWords::side(Direction direction)
 {
@@ -181,5 +195,7 @@ QString ReviewReportWords::with(const QString& person, const QString& gauge)
 {
     return gauge.isEmpty() ? person : tr("%1, with %2", "person, gauge").arg(person, gauge);
 }
+
+QString ReviewReportWords::shared() { return tr("Is it the coupling, the leaf set or the person?"); }
 
 } // namespace rig

@@ -10,6 +10,8 @@
 
 namespace rig {
 
+QString ReviewReportWords::title() { return tr("Engineer’s report on the control couplings"); }
+
 QString ReviewReportWords::checked(const std::vector<Day>& days, const QString& how, const QString& found)
 {
     QString ended = found.trimmed();
@@ -17,6 +19,25 @@ QString ReviewReportWords::checked(const std::vector<Day>& days, const QString& 
         ended += QLatin1Char('.');
     return tr("%1, %2: %3", "days, how, found").arg(SentenceParts::days(days), how, ended);
 }
+
+QString ReviewReportWords::noGauges() { return tr("No leaf set or gauge is entered."); }
+
+QString ReviewReportWords::fittings() { return tr("Fittings that began, and what changed"); }
+QString ReviewReportWords::began() { return tr("Began"); }
+QString ReviewReportWords::reason() { return tr("What was done"); }
+QString ReviewReportWords::bandBefore() { return tr("Band before"); }
+QString ReviewReportWords::bandAfter() { return tr("Band after"); }
+QString ReviewReportWords::bandNotYet() { return tr("none yet"); }
+QString ReviewReportWords::noFittings() { return tr("No fitting began in this period."); }
+QString ReviewReportWords::doubtedBands() { return tr("Bands that readings in doubt were part of"); }
+QString ReviewReportWords::withoutDoubted() { return tr("Without them, as judged"); }
+QString ReviewReportWords::withThem() { return tr("With them"); }
+QString ReviewReportWords::events() { return tr("What was done to the airframe"); }
+QString ReviewReportWords::eventHead() { return tr("Event"); }
+QString ReviewReportWords::noEvents() { return tr("No event was entered in this period."); }
+QString ReviewReportWords::whole() { return tr("whole airframe"); }
+
+QString ReviewReportWords::tooFew() { return tr("Couplings with too little to say"); }
 
 QString ReviewReportWords::running(const ReviewPeriod& period)
 {
@@ -38,6 +59,21 @@ QString ReviewReportWords::whatThisIs()
               "band is that past, never a limit. What stands out comes first; a coupling on which nothing "
               "stands out has its section like any other, and unknown is said to be unknown.");
 }
+
+QString ReviewReportWords::airframe() { return tr("Airframe"); }
+QString ReviewReportWords::serial() { return tr("Serial number"); }
+QString ReviewReportWords::jurisdiction() { return tr("Jurisdiction"); }
+QString ReviewReportWords::manuals() { return tr("Manuals"); }
+QString ReviewReportWords::period() { return tr("Period"); }
+QString ReviewReportWords::annual() { return tr("Annual"); }
+QString ReviewReportWords::riggings() { return tr("Riggings"); }
+QString ReviewReportWords::readings() { return tr("Readings"); }
+QString ReviewReportWords::measuredBy() { return tr("Measured by"); }
+QString ReviewReportWords::measuredWith() { return tr("Measured with"); }
+QString ReviewReportWords::method() { return tr("Method"); }
+QString ReviewReportWords::notEntered() { return tr("not entered"); }
+QString ReviewReportWords::nobody() { return tr("nobody"); }
+QString ReviewReportWords::nothing() { return tr("nothing"); }
 
 QString ReviewReportWords::fromTo(Day from, Day to)
 {
@@ -80,10 +116,14 @@ QString ReviewReportWords::noReadings()
     return tr("No gap was read at a rigging in this period. Nothing can be said of any coupling by its gap.");
 }
 
+QString ReviewReportWords::list(const QStringList& names) { return names.join(tr(", ", "between names")); }
+
 QString ReviewReportWords::withCount(const QString& name, int readings)
 {
     return tr("%1 (%2)", "name, how many readings").arg(name, Formats{}.count(readings));
 }
+
+QString ReviewReportWords::standsOut() { return tr("What stands out first"); }
 
 QString ReviewReportWords::rankingIntro()
 {
@@ -91,10 +131,30 @@ QString ReviewReportWords::rankingIntro()
               "dark bar its last reading.");
 }
 
+QString ReviewReportWords::coupling() { return tr("Coupling"); }
+QString ReviewReportWords::gapAndBand() { return tr("Last gap on its band"); }
+QString ReviewReportWords::drift() { return tr("Drift, mm per 100 riggings (95 %)"); }
+QString ReviewReportWords::scatter() { return tr("Scatter, mm"); }
+QString ReviewReportWords::chance() { return tr("Outside by the annual"); }
+QString ReviewReportWords::what() { return tr("What stands out"); }
+QString ReviewReportWords::nothingStandsOut() { return tr("nothing in these figures; one sign only"); }
+QString ReviewReportWords::readingCount(int readings) { return tr("%n reading(s)", nullptr, readings); }
+QString ReviewReportWords::bandShort(const QString& band) { return tr("band %1").arg(band); }
+
+QString ReviewReportWords::openQuestions() { return tr("Open questions"); }
+
 QString ReviewReportWords::openAtTheEnd(Day day)
 {
     return tr("Nobody has said yet, by %1, what was found here.").arg(Formats{}.day(day));
 }
+
+QString ReviewReportWords::closedQuestions() { return tr("Questions asked, and how they were closed"); }
+QString ReviewReportWords::asked() { return tr("Asked"); }
+QString ReviewReportWords::by() { return tr("By"); }
+QString ReviewReportWords::question() { return tr("Question"); }
+QString ReviewReportWords::foundAndDone() { return tr("Found and done"); }
+
+QString ReviewReportWords::outside() { return tr("Every reading outside its band or found part-seated"); }
 
 QString ReviewReportWords::outsideIntro()
 {
@@ -103,12 +163,18 @@ QString ReviewReportWords::outsideIntro()
         "to be read.");
 }
 
+QString ReviewReportWords::when() { return tr("When"); }
+QString ReviewReportWords::reading() { return tr("Reading"); }
+QString ReviewReportWords::story() { return tr("What was shown, and what came of it"); }
+
 QString ReviewReportWords::rigging(double rigging)
 {
     const bool isWhole = rigging == std::floor(rigging);
     return isWhole ? tr("rigging %1").arg(Formats{}.count(static_cast<int>(rigging)))
                    : tr("between riggings");
 }
+
+QString ReviewReportWords::eachCoupling() { return tr("Each coupling"); }
 
 QString ReviewReportWords::eachIntro()
 {
@@ -125,6 +191,8 @@ QString ReviewReportWords::sharedIntro()
         "the cold before any coupling.");
 }
 
+QString ReviewReportWords::measurers() { return tr("Who measures like whom"); }
+
 QString ReviewReportWords::measurersIntro()
 {
     return tr(
@@ -132,11 +200,18 @@ QString ReviewReportWords::measurersIntro()
         "readings nothing is said. The spread is that of one’s own readings about the bands.");
 }
 
+QString ReviewReportWords::gauge() { return tr("Leaf set or gauge"); }
+QString ReviewReportWords::gaugeChecks() { return tr("Leaf sets and gauges, their checks and doubts"); }
+QString ReviewReportWords::checks() { return tr("Checks and doubts"); }
+
 QString ReviewReportWords::outOfUse(const QStringList& couplings)
 {
     return tr("Out of use, and so without a section here; what was read on them stands in readings.csv: %1.")
         .arg(list(couplings));
 }
+
+QString ReviewReportWords::counted() { return tr("Riggings counted"); }
+QString ReviewReportWords::howWorkedOut() { return tr("How the figures are worked out"); }
 
 QString ReviewReportWords::methodLines()
 {
@@ -169,9 +244,14 @@ QString ReviewReportWords::cannotWrite(const QString& pdf, const QString& failed
         .arg(pdf, failed);
 }
 
+QString ReviewReportWords::byHand() { return tr("Findings"); }
+
 QString ReviewReportWords::findings()
 {
     return tr("Findings of the person entitled to decide. Left blank by the program.");
 }
+
+QString ReviewReportWords::signature() { return tr("Name, licence or authority, signature"); }
+QString ReviewReportWords::placeAndDay() { return tr("Place and date"); }
 
 } // namespace rig

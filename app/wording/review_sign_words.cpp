@@ -125,10 +125,7 @@ QStringList ReviewWords::signs(const CouplingReview& coupling)
     return all;
 }
 
-bool ReviewWords::isGrave(Sign sign)
-{
-    return sign <= Sign::Outside;
-}
+bool ReviewWords::isGrave(Sign sign) { return sign <= Sign::Outside; }
 
 QString ReviewWords::gravest(const CouplingReview& coupling)
 {

@@ -12,10 +12,7 @@ namespace rig {
 
 namespace {
 
-QString dayOfMoment(const Moment& moment)
-{
-    return Formats{}.day(moment.localDay());
-}
+QString dayOfMoment(const Moment& moment) { return Formats{}.day(moment.localDay()); }
 
 QString textOf(const std::string& text)
 {
@@ -60,10 +57,7 @@ QString ReviewWords::gaugeInSentence(GaugeId id) const
     return tr("taper gauge %1").arg(name);
 }
 
-QString ReviewWords::gaugeName(GaugeId id) const
-{
-    return SentenceParts::capital(gaugeInSentence(id));
-}
+QString ReviewWords::gaugeName(GaugeId id) const { return SentenceParts::capital(gaugeInSentence(id)); }
 
 // Outside its band
 
@@ -182,9 +176,6 @@ QString ReviewWords::resolution(const QuestionStory& story) const
              textOf(closed.done));
 }
 
-QString ReviewWords::noQuestion()
-{
-    return tr("No question is open.");
-}
+QString ReviewWords::noQuestion() { return tr("No question is open."); }
 
 } // namespace rig

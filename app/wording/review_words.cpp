@@ -13,15 +13,9 @@ namespace rig {
 
 namespace {
 
-QString signedMm(double mm)
-{
-    return PictureWords::signedMillimetres(mm, 2);
-}
+QString signedMm(double mm) { return PictureWords::signedMillimetres(mm, 2); }
 
-QString figure(double mm)
-{
-    return Formats{}.number(mm, 3);
-}
+QString figure(double mm) { return Formats{}.number(mm, 3); }
 
 const ScatterNow* scatterOf(const CouplingReview& coupling)
 {

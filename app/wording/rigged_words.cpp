@@ -6,6 +6,13 @@
 
 namespace rig {
 
+QString RiggedWords::keyYes() { return tr("Y", "key for the answer yes"); }
+QString RiggedWords::keyNo() { return tr("N", "key for the answer no"); }
+QString RiggedWords::keyCannotSee() { return tr("C", "key for the answer cannot see"); }
+QString RiggedWords::keyMeasureAgain() { return tr("M", "key for measure again"); }
+QString RiggedWords::keySecondPerson() { return tr("S", "key for second person"); }
+QString RiggedWords::keyCorrect() { return tr("W", "key for wrong leaf pressed"); }
+
 QString RiggedWords::answer(Answer answer)
 {
     switch (answer) {
@@ -33,6 +40,11 @@ QString RiggedWords::answerWithKey(Answer which)
         return keyCannotSee();
     };
     return tr("%1  (%2)", "answer and its key").arg(answer(which), keyOf());
+}
+
+QString RiggedWords::answerTo(const QString& question, Answer answer)
+{
+    return tr("%1: %2", "question: answer").arg(question, RiggedWords::answer(answer));
 }
 
 QString RiggedWords::question(CheckKind kind)
@@ -83,6 +95,43 @@ QString RiggedWords::secureHint(Securing securing)
     return tr("Sleeve at its stop, pin through the witness hole.");
 }
 
+QString RiggedWords::recordHeading() { return tr("Rigging record"); }
+QString RiggedWords::progress(int done, int of) { return tr("%1 of %2 couplings done").arg(done).arg(of); }
+
+QString RiggedWords::secondProgress(int done, int of)
+{
+    return tr("Second person: %1 of %2 done").arg(done).arg(of);
+}
+
+QString RiggedWords::waiting() { return tr("waiting"); }
+QString RiggedWords::lookNow() { return tr("look now"); }
+QString RiggedWords::measureNow() { return tr("measure now"); }
+QString RiggedWords::secureNow() { return tr("secure now"); }
+QString RiggedWords::pullNow() { return tr("pull now"); }
+QString RiggedWords::begunNotDone() { return tr("begun, not done"); }
+QString RiggedWords::interruptedMark(const QString& detail) { return tr("%1 · interrupted").arg(detail); }
+QString RiggedWords::outsideMark(const QString& detail) { return tr("%1 · outside").arg(detail); }
+
+QString RiggedWords::doubtedMark(const QString& detail)
+{
+    return tr("%1 · a doubt was answered").arg(detail);
+}
+
+QString RiggedWords::readLookedPulled(const QString& interval)
+{
+    return tr("%1 · look · pull").arg(interval);
+}
+
+QString RiggedWords::bothDone(const QString& detail) { return tr("%1 · second person").arg(detail); }
+QString RiggedWords::firstPersonDone() { return tr("first person done, result hidden"); }
+QString RiggedWords::firstPersonNotDone() { return tr("first person not done yet"); }
+QString RiggedWords::secondPersonDone() { return tr("own look and pull done"); }
+QString RiggedWords::secondInspection() { return tr("Second inspection"); }
+QString RiggedWords::close() { return tr("Close the record"); }
+QString RiggedWords::closeHint() { return tr("two names, leaves counted"); }
+
+QString RiggedWords::startTitle() { return tr("Rigged today?"); }
+
 QString RiggedWords::startSentence()
 {
     return tr("One coupling at a time: look, measure, pull, second person. Every answer and every reading is "
@@ -99,111 +148,33 @@ QString RiggedWords::sinceThen()
     return tr("Since the last record: was it taken apart? A rigging is counted only when it was.");
 }
 
+QString RiggedWords::riggedAnew() { return tr("Taken apart and rigged &anew"); }
+QString RiggedWords::stoodRigged() { return tr("&Stood rigged, gone through once more"); }
+
 QString RiggedWords::chooseSinceThen()
 {
     return tr("Say first whether it was taken apart since the last record.");
 }
 
-QString RiggedWords::seasonSentence()
-{
-    return tr("The first record of the year. After a winter the hands and the joints are out of practice: go "
-              "through this before the first coupling. Each tick is kept at once, with the leader's name.");
-}
-
-QString RiggedWords::seasonDetail(int left)
-{
-    return left == 0 ? tr("done") : tr("%n step(s) to do", nullptr, left);
-}
-
-QString RiggedWords::tick(TickKind kind)
-{
-    switch (kind) {
-    case TickKind::SeasonCleaned:
-        return tr("Balls and sockets cleaned; plungers snap home, sleeves move freely");
-    case TickKind::SeasonGreased:
-        return tr("Greased as the manual says, a thin film");
-    case TickKind::SeasonLeaves:
-        return tr(
-            "Leaf sets checked against a micrometer or a block, and looked at for bent or burred leaves");
-    case TickKind::SeasonRefresher:
-        return tr("Everybody who rigs has looked at every coupling locked, part-seated and empty again");
-    case TickKind::ToolsOut:
-        return tr("Leaves, mirror, torch, cloth, pins and tools counted back out");
-    case TickKind::HatchesOn:
-        break;
-    }
-    return tr("Hatches closed and taped, nothing loose inside");
-}
-
-QString RiggedWords::otherHandsSuggested(const QString& who, const QString& otherSide)
-{
-    return tr("%1 did %2 as well. Where two are present, let another person do this side.")
-        .arg(who, otherSide);
-}
-
-QString RiggedWords::readingsAgree(const QString& smallest, const QString& limit)
-{
-    return tr("Both readings agree: at least %1 mm apart, and measuring alone explains %2 mm.")
-        .arg(smallest, limit);
-}
-
-QString RiggedWords::readingsDisagree(const QString& smallest, const QString& limit, int pairs)
-{
-    const QString found =
-        tr("The two readings lie at least %1 mm apart; measuring alone explains %2 mm. Both "
-           "stand, neither is averaged, and a question is open.")
-            .arg(smallest, limit);
-    return pairs > 0 ? found
-                     : found + QLatin1Char{' '} +
-                           tr("(The figure is common practice, until ten pairs of your own are there.)");
-}
-
-QString RiggedWords::readingsUnresolved(const QString& limit)
-{
-    return tr("The two readings may or may not differ by more than measuring explains (%1 mm). Both stand.")
-        .arg(limit);
-}
-
-QString RiggedWords::sharedShift(const numbers::SharedShift& shift)
-{
-    const int together = static_cast<int>(std::lround(shift.sameSignShare * shift.scores));
-    const QString many = Formats{}.count(together);
-    const QString all = Formats{}.count(shift.scores);
-    return shift.mean > 0 ? tr("%1 of %2 couplings read high together today. Doubt the leaf set, whoever "
-                               "measures and the cold before any coupling.")
-                                .arg(many, all)
-                          : tr("%1 of %2 couplings read low together today. Doubt the leaf set, whoever "
-                               "measures and the cold before any coupling.")
-                                .arg(many, all);
-}
-
-QString RiggedWords::looksSwapped(const QString& otherSide)
-{
-    return tr("This reading fits the band of %1, and the reading there fits this one. Was a side taken for "
-              "the "
-              "other, or are the rods crossed? A question is open.")
-        .arg(otherSide);
-}
-
-QString RiggedWords::noAirframe()
-{
-    return tr("This file knows no airframe yet. Begin in Set up (Ctrl+5).");
-}
+QString RiggedWords::leader() { return tr("Rigging leader"); }
+QString RiggedWords::choosePerson() { return tr("Choose a person"); }
+QString RiggedWords::chooseGauge() { return tr("Choose a leaf set or gauge"); }
+QString RiggedWords::begin() { return tr("Start the rigging record"); }
+QString RiggedWords::noAirframe() { return tr("This file knows no airframe yet. Begin in Set up (Ctrl+5)."); }
 
 QString RiggedWords::noCouplings()
 {
     return tr("No couplings are set up for this airframe. Add them in Set up (Ctrl+5).");
 }
 
-QString RiggedWords::noPeople()
-{
-    return tr("A record needs two people. Add them in Set up (Ctrl+5).");
-}
+QString RiggedWords::noPeople() { return tr("A record needs two people. Add them in Set up (Ctrl+5)."); }
 
 QString RiggedWords::noGauges()
 {
     return tr("No leaf set is set up. Add one in Set up (Ctrl+5) before you measure.");
 }
+
+QString RiggedWords::takenApartToday() { return tr("End of the day: it was &taken apart"); }
 
 QString RiggedWords::leftFromAnotherDay(const QString& day)
 {
@@ -232,6 +203,13 @@ QString RiggedWords::closing(Closing closing)
     }
     return tr("abandoned");
 }
+
+QString RiggedWords::measuredBy() { return tr("Measured by"); }
+QString RiggedWords::lookedBy() { return tr("Second person"); }
+QString RiggedWords::gauge() { return tr("Measured with"); }
+QString RiggedWords::lockedGap() { return tr("Locked gap, mm"); }
+QString RiggedWords::thickestThatEnters() { return tr("Thickest leaf that enters freely"); }
+QString RiggedWords::valueRead() { return tr("Value read on the taper gauge, mm"); }
 
 QString RiggedWords::lookFirst()
 {
@@ -280,6 +258,8 @@ QString RiggedWords::begunInAnotherWindow(const QString& time)
         .arg(time);
 }
 
+QString RiggedWords::chooseLeaderFirst() { return tr("Choose who leads this rigging first."); }
+
 QString RiggedWords::interval(const QString& interval, Technique technique)
 {
     switch (technique) {
@@ -300,6 +280,34 @@ QString RiggedWords::interval(const QString& interval, Technique technique)
     return interval;
 }
 
+QString RiggedWords::gaugeChecked(const QString& name, const QString& day)
+{
+    return tr("Set %1, last checked %2.").arg(name, day);
+}
+
+QString RiggedWords::gaugeOverdue(const QString& name, const QString& day)
+{
+    return tr("Set %1 is overdue a check: last checked %2.").arg(name, day);
+}
+
+QString RiggedWords::gaugeNeverChecked(const QString& name)
+{
+    return tr("Set %1, no check recorded.").arg(name);
+}
+
+QString RiggedWords::saving() { return tr("saving …"); }
+QString RiggedWords::savedAt(const QString& time) { return tr("saved %1").arg(time); }
+QString RiggedWords::notSaved() { return tr("not saved"); }
+QString RiggedWords::measureAgain() { return tr("Measure again  (%1)").arg(keyMeasureAgain()); }
+
+QString RiggedWords::measureAgainHint()
+{
+    return tr("Measure again: a further reading stands beside the first.");
+}
+
+QString RiggedWords::correct() { return tr("Wrong leaf  (%1)").arg(keyCorrect()); }
+QString RiggedWords::correctTitle() { return tr("Wrong leaf pressed"); }
+
 QString RiggedWords::correctQuestion()
 {
     return tr(
@@ -311,6 +319,21 @@ QString RiggedWords::correctNow()
 {
     return tr("Read again: the next reading takes the place of the wrong one.");
 }
+
+QString RiggedWords::nextCoupling() { return tr("Next coupling  (Enter)"); }
+QString RiggedWords::goToSecond() { return tr("Second inspection  (Enter)"); }
+QString RiggedWords::goToClose() { return tr("To the close  (Enter)"); }
+QString RiggedWords::secondHere() { return tr("Second person  (%1)").arg(keySecondPerson()); }
+QString RiggedWords::firstHere() { return tr("First person  (%1)").arg(keySecondPerson()); }
+QString RiggedWords::escHint() { return tr("Esc interrupts."); }
+
+QString RiggedWords::interruptedAt(const QString& time)
+{
+    return tr("Interrupted at %1. This coupling starts again from the look.").arg(time);
+}
+
+QString RiggedWords::lastTwelve() { return tr("Last twelve readings"); }
+QString RiggedWords::secondBlind() { return tr("Your own look and pull. The first result is hidden."); }
 
 QString RiggedWords::secondOptional()
 {
@@ -327,77 +350,6 @@ QString RiggedWords::doubtHere()
     return tr(
         "“No” or “cannot see” was answered here. It stands, and the record cannot be closed as complete. "
         "Leave the joint as it is until a person entitled to decide has looked at it.");
-}
-
-QString RiggedWords::nothingOpen()
-{
-    return tr("Every coupling was looked at, read, pulled, and looked at and pulled by a second person. That "
-              "is what "
-              "was stated here and no more than that.");
-}
-
-QString RiggedWords::openItem(const OpenItem& item, const QString& name)
-{
-    switch (item.kind) {
-    case OpenItemKind::NotLooked:
-        return tr("%1: the look is not finished").arg(name);
-    case OpenItemKind::NotMeasured:
-        return tr("%1: not measured").arg(name);
-    case OpenItemKind::NotPulled:
-        return tr("%1: not pulled").arg(name);
-    case OpenItemKind::NotSecured:
-        return tr("%1: not secured").arg(name);
-    case OpenItemKind::NoSecondPerson:
-        return tr("%1: no second person's look and pull").arg(name);
-    case OpenItemKind::Doubted:
-        return tr("%1: “no” or “cannot see” was answered").arg(name);
-    case OpenItemKind::OutsideReading:
-        return tr("%1: a reading outside its band").arg(name);
-    case OpenItemKind::ReadingsDisagree:
-        return tr("%1: the two persons' readings disagree").arg(name);
-    case OpenItemKind::SidesSwapped:
-        return tr("%1: left and right look swapped").arg(name);
-    case OpenItemKind::NotJudged:
-        return tr("%1: no band yet, the reading could not be judged").arg(name);
-    case OpenItemKind::CannotTell:
-        return tr("%1: the gap could not tell").arg(name);
-    case OpenItemKind::SurfaceNotChecked:
-        return tr("%1: the control check is not finished").arg(name);
-    case OpenItemKind::SurfaceDoubted:
-        return tr("%1: the control check found something that is not yet explained").arg(name);
-    case OpenItemKind::NoSurfaces:
-        return tr("Control check: no surfaces are set up yet");
-    case OpenItemKind::SeasonList:
-        break;
-    }
-    return tr("The list for the first rigging of the season is not finished");
-}
-
-QString RiggedWords::twoNames()
-{
-    return tr("Two different people state this record. Nobody is filled in for you.");
-}
-
-QString RiggedWords::namesMustDiffer()
-{
-    return tr("Both names are the same. The second person has to be somebody else.");
-}
-
-QString RiggedWords::namesMissing()
-{
-    return tr("Choose both names to close the record.");
-}
-
-QString RiggedWords::toolsMissing()
-{
-    return tr("Count leaves, mirror, torch and tools back out and look at the hatches, then tick both.");
-}
-
-QString RiggedWords::cautionLast()
-{
-    return tr(
-        "These are the owner's measurements and statements, not an aircraft record, inspection or release. "
-        "Manuals, directives, local rules and persons entitled to decide prevail.");
 }
 
 } // namespace rig

@@ -133,6 +133,8 @@ QString SurfaceWords::call(const Surface& surface)
     return surface.senseCall.empty() ? usualCall(surface.kind) : QString::fromStdString(surface.senseCall);
 }
 
+QString SurfaceWords::part() { return tr("Surfaces"); }
+
 QString SurfaceWords::why()
 {
     return tr(
@@ -146,10 +148,10 @@ QString SurfaceWords::count(int surfaces)
     return surfaces == 1 ? tr("1 surface") : tr("%1 surfaces").arg(surfaces);
 }
 
-QString SurfaceWords::none()
-{
-    return tr("No surface yet. Start from the usual ones, or add your own.");
-}
+QString SurfaceWords::title() { return tr("Surfaces in the order of the control check"); }
+QString SurfaceWords::none() { return tr("No surface yet. Start from the usual ones, or add your own."); }
+QString SurfaceWords::add() { return tr("Add a surface"); }
+QString SurfaceWords::usual() { return tr("Add the usual surfaces"); }
 
 QString SurfaceWords::usualMeaning()
 {
@@ -158,12 +160,37 @@ QString SurfaceWords::usualMeaning()
         "this airframe does not have is taken out of use again, and every name can be changed.");
 }
 
+QString SurfaceWords::usualThere() { return tr("All the usual surfaces are there already."); }
+QString SurfaceWords::noFigures() { return tr("no figures from the manual"); }
+QString SurfaceWords::figuresFrom(const QString& reference) { return tr("figures from %1").arg(reference); }
+
+QString SurfaceWords::newTitle() { return tr("A new surface"); }
+QString SurfaceWords::name() { return tr("&Name"); }
+QString SurfaceWords::nameHint() { return tr("As you call it aloud: Left aileron."); }
+QString SurfaceWords::kind() { return tr("&Kind"); }
+QString SurfaceWords::kindHint() { return tr("It says what is tried in the control check."); }
+QString SurfaceWords::side() { return tr("&Side"); }
+QString SurfaceWords::senseCall() { return tr("What is &called aloud"); }
+QString SurfaceWords::senseCallHint(const QString& usual) { return tr("Empty: “%1”").arg(usual); }
+QString SurfaceWords::unit() { return tr("The manual &gives"); }
+QString SurfaceWords::measuredAt() { return tr("&Hinge to ruler, mm"); }
+
 QString SurfaceWords::measuredAtHint()
 {
     return tr(
         "From the hinge to the trailing edge, square to the hinge line, where the ruler is held. It turns "
         "millimetres into degrees.");
 }
+
+QString SurfaceWords::upNominal() { return tr("&Up; on a rudder, left"); }
+QString SurfaceWords::upTolerance() { return tr("Up or left, plus or minus"); }
+QString SurfaceWords::downNominal() { return tr("&Down; on a rudder, right"); }
+QString SurfaceWords::downTolerance() { return tr("Down or right, plus or minus"); }
+QString SurfaceWords::figureHint() { return tr("From the manual, never from memory. May stay empty."); }
+QString SurfaceWords::mostPlay() { return tr("Most free &play"); }
+QString SurfaceWords::reference() { return tr("&Manual, page and revision"); }
+QString SurfaceWords::referenceHint() { return tr("Where the figures stand: page 4-12, revision 3."); }
+QString SurfaceWords::nameMissing() { return tr("Type a name for the surface."); }
 
 QString SurfaceWords::nameTaken(const QString& name)
 {
@@ -175,10 +202,7 @@ QString SurfaceWords::toleranceMissing()
     return tr("Type the manual's plus or minus too; 0 when it gives none.");
 }
 
-QString SurfaceWords::nominalMissing()
-{
-    return tr("A plus or minus needs the deflection it belongs to.");
-}
+QString SurfaceWords::nominalMissing() { return tr("A plus or minus needs the deflection it belongs to."); }
 
 QString SurfaceWords::referenceMissing()
 {
@@ -201,5 +225,15 @@ QString SurfaceWords::takeOutQuestion()
         "It leaves the control check of new records. What was answered and measured stays in the file, and "
         "it can be put back at any time.");
 }
+
+QString SurfaceWords::leftAileron() { return tr("Left aileron"); }
+QString SurfaceWords::rightAileron() { return tr("Right aileron"); }
+QString SurfaceWords::leftFlap() { return tr("Left flap"); }
+QString SurfaceWords::rightFlap() { return tr("Right flap"); }
+QString SurfaceWords::leftAirbrake() { return tr("Left airbrake"); }
+QString SurfaceWords::rightAirbrake() { return tr("Right airbrake"); }
+QString SurfaceWords::elevator() { return tr("Elevator"); }
+QString SurfaceWords::rudder() { return tr("Rudder"); }
+QString SurfaceWords::trim() { return tr("Trim"); }
 
 } // namespace rig

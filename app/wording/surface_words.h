@@ -28,39 +28,39 @@ public:
     static QString call(const Surface& surface);
 
     // The list in Set up
-    static QString part() { return tr("Surfaces"); }
+    static QString part();
     static QString why();
     static QString count(int surfaces);
-    static QString title() { return tr("Surfaces in the order of the control check"); }
+    static QString title();
     static QString none();
-    static QString add() { return tr("Add a surface"); }
-    static QString usual() { return tr("Add the usual surfaces"); }
+    static QString add();
+    static QString usual();
     static QString usualMeaning();
-    static QString usualThere() { return tr("All the usual surfaces are there already."); }
-    static QString noFigures() { return tr("no figures from the manual"); }
-    static QString figuresFrom(const QString& reference) { return tr("figures from %1").arg(reference); }
+    static QString usualThere();
+    static QString noFigures();
+    static QString figuresFrom(const QString& reference);
 
     // One surface
-    static QString newTitle() { return tr("A new surface"); }
-    static QString name() { return tr("&Name"); }
-    static QString nameHint() { return tr("As you call it aloud: Left aileron."); }
-    static QString kind() { return tr("&Kind"); }
-    static QString kindHint() { return tr("It says what is tried in the control check."); }
-    static QString side() { return tr("&Side"); }
-    static QString senseCall() { return tr("What is &called aloud"); }
-    static QString senseCallHint(const QString& usual) { return tr("Empty: “%1”").arg(usual); }
-    static QString unit() { return tr("The manual &gives"); }
-    static QString measuredAt() { return tr("&Hinge to ruler, mm"); }
+    static QString newTitle();
+    static QString name();
+    static QString nameHint();
+    static QString kind();
+    static QString kindHint();
+    static QString side();
+    static QString senseCall();
+    static QString senseCallHint(const QString& usual);
+    static QString unit();
+    static QString measuredAt();
     static QString measuredAtHint();
-    static QString upNominal() { return tr("&Up; on a rudder, left"); }
-    static QString upTolerance() { return tr("Up or left, plus or minus"); }
-    static QString downNominal() { return tr("&Down; on a rudder, right"); }
-    static QString downTolerance() { return tr("Down or right, plus or minus"); }
-    static QString figureHint() { return tr("From the manual, never from memory. May stay empty."); }
-    static QString mostPlay() { return tr("Most free &play"); }
-    static QString reference() { return tr("&Manual, page and revision"); }
-    static QString referenceHint() { return tr("Where the figures stand: page 4-12, revision 3."); }
-    static QString nameMissing() { return tr("Type a name for the surface."); }
+    static QString upNominal();
+    static QString upTolerance();
+    static QString downNominal();
+    static QString downTolerance();
+    static QString figureHint();
+    static QString mostPlay();
+    static QString reference();
+    static QString referenceHint();
+    static QString nameMissing();
     static QString nameTaken(const QString& name);
     static QString toleranceMissing();
     static QString nominalMissing();
@@ -70,15 +70,15 @@ public:
     static QString takeOutQuestion();
 
     // Names of the usual ones
-    static QString leftAileron() { return tr("Left aileron"); }
-    static QString rightAileron() { return tr("Right aileron"); }
-    static QString leftFlap() { return tr("Left flap"); }
-    static QString rightFlap() { return tr("Right flap"); }
-    static QString leftAirbrake() { return tr("Left airbrake"); }
-    static QString rightAirbrake() { return tr("Right airbrake"); }
-    static QString elevator() { return tr("Elevator"); }
-    static QString rudder() { return tr("Rudder"); }
-    static QString trim() { return tr("Trim"); }
+    static QString leftAileron();
+    static QString rightAileron();
+    static QString leftFlap();
+    static QString rightFlap();
+    static QString leftAirbrake();
+    static QString rightAirbrake();
+    static QString elevator();
+    static QString rudder();
+    static QString trim();
 };
 
 } // namespace rig

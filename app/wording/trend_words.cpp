@@ -58,10 +58,7 @@ Counts countsOf(const TrendSeries& series)
 
 } // namespace
 
-QString TrendWords::millimetreTick(double mm)
-{
-    return QLocale{}.toString(mm, 'f', 2);
-}
+QString TrendWords::millimetreTick(double mm) { return QLocale{}.toString(mm, 'f', 2); }
 
 QString TrendWords::riggingTick(long long rigging)
 {
@@ -90,15 +87,13 @@ QString TrendWords::shortMonthTick(QDate day)
     return QLocale{}.toString(day, tr("MMM", "QLocale date format"));
 }
 
-QString TrendWords::yearTick(QDate day)
-{
-    return QLocale{}.toString(day, tr("yyyy", "QLocale date format"));
-}
+QString TrendWords::yearTick(QDate day) { return QLocale{}.toString(day, tr("yyyy", "QLocale date format")); }
 
-QString TrendWords::annual(const Moment& due)
-{
-    return tr("annual, %1", "date").arg(dayTick(dateOf(due)));
-}
+QString TrendWords::unit() { return tr("mm"); }
+QString TrendWords::riggingAxis() { return tr("rigging number"); }
+QString TrendWords::events() { return tr("events"); }
+QString TrendWords::firstBand() { return tr("first band"); }
+QString TrendWords::annual(const Moment& due) { return tr("annual, %1", "date").arg(dayTick(dateOf(due))); }
 
 QString TrendWords::annualLater(const Moment& due)
 {
@@ -130,10 +125,7 @@ QString TrendWords::event(const TrendEvent& event)
     return tr("%1 %2", "date, what was done").arg(dayTick(dateOf(event.when)), whatWasDone(event));
 }
 
-QString TrendWords::eventWithoutDate(const TrendEvent& event)
-{
-    return whatWasDone(event);
-}
+QString TrendWords::eventWithoutDate(const TrendEvent& event) { return whatWasDone(event); }
 
 QString TrendWords::gap(const GapInterval& interval)
 {
@@ -154,6 +146,13 @@ QString TrendWords::partSeatedShort(const QString& range)
 {
     return tr("part-seated: %1 mm", "range of gaps").arg(range);
 }
+
+QString TrendWords::nothingYet()
+{
+    return tr("No readings yet. The first one starts this coupling's history.");
+}
+
+QString TrendWords::nothingYetShort() { return tr("No readings yet."); }
 
 QString TrendWords::readingPlace(const TrendReading& reading)
 {

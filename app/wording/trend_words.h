@@ -31,10 +31,10 @@ public:
     static QString shortMonthTick(QDate day); // Apr
     static QString yearTick(QDate day);       // 2025
 
-    static QString unit() { return tr("mm"); }
-    static QString riggingAxis() { return tr("rigging number"); }
-    static QString events() { return tr("events"); }
-    static QString firstBand() { return tr("first band"); }
+    static QString unit();
+    static QString riggingAxis();
+    static QString events();
+    static QString firstBand();
     static QString annual(const Moment& due);
     static QString annualLater(const Moment& due); // beyond the right end
     static QString fitting(const std::string& reason);
@@ -45,11 +45,8 @@ public:
     static QString gap(const GapInterval& interval); // without the unit, where the axis has it
     static QString partSeated(const QString& range);
     static QString partSeatedShort(const QString& range);
-    static QString nothingYet()
-    {
-        return tr("No readings yet. The first one starts this coupling's history.");
-    }
-    static QString nothingYetShort() { return tr("No readings yet."); }
+    static QString nothingYet();
+    static QString nothingYetShort();
 
     // One reading in a sentence or two, for the cursor and for those who hear the chart.
     static QString reading(const TrendReading& reading);

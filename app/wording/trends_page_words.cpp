@@ -85,10 +85,11 @@ QString TrendsPageWords::fitting(int number, Day begins, const QString& reason)
     return tr("Fitting %1, begun %2: %3.").arg(formats.count(number), formats.day(begins), reason);
 }
 
-QString TrendsPageWords::noFitting()
-{
-    return tr("No band yet: no fitting has begun. Set up begins one.");
-}
+QString TrendsPageWords::noFitting() { return tr("No band yet: no fitting has begun. Set up begins one."); }
+
+QString TrendsPageWords::latestTitle(const QString& verdictWord) { return tr("Latest: %1").arg(verdictWord); }
+QString TrendsPageWords::foundPartSeatedTitle() { return tr("Found part-seated"); }
+QString TrendsPageWords::noReadingsTitle() { return tr("No readings yet"); }
 
 QString TrendsPageWords::noReadingsSentence()
 {
@@ -121,6 +122,26 @@ void addIfAny(QStringList& sentences, int count, const QString& one, const QStri
 }
 
 } // namespace
+
+QString TrendsPageWords::keyByDate() { return tr("D", "key for by date"); }
+QString TrendsPageWords::keyByRigging() { return tr("R", "key for by rigging"); }
+QString TrendsPageWords::keyTable() { return tr("T", "key for the table of readings"); }
+QString TrendsPageWords::keyAircraft() { return tr("A", "key for all couplings together"); }
+QString TrendsPageWords::byDate() { return tr("By date (%1)").arg(keyByDate()); }
+QString TrendsPageWords::byRigging() { return tr("By rigging (%1)").arg(keyByRigging()); }
+QString TrendsPageWords::table() { return tr("Table (%1)").arg(keyTable()); }
+QString TrendsPageWords::axisGroup() { return tr("Readings in the order of"); }
+
+QString TrendsPageWords::lastReadings(int count) { return tr("last %1 readings").arg(count); }
+QString TrendsPageWords::noReadings() { return tr("no readings"); }
+QString TrendsPageWords::foundPartSeated() { return tr("found part-seated"); }
+
+QString TrendsPageWords::aircraft() { return tr("All together (%1)").arg(keyAircraft()); }
+
+QString TrendsPageWords::aircraftTitle(const QString& registration)
+{
+    return tr("All couplings of %1").arg(registration);
+}
 
 QString TrendsPageWords::counts(const Counts& counts)
 {
@@ -182,10 +203,7 @@ QString TrendsPageWords::moved(const QStringList& signs)
     return all.left(1).toUpper() + all.mid(1);
 }
 
-QString TrendsPageWords::movedWithOthers()
-{
-    return tr("Moved, but only together with the other couplings");
-}
+QString TrendsPageWords::movedWithOthers() { return tr("Moved, but only together with the other couplings"); }
 
 QString TrendsPageWords::noMovementShown()
 {
@@ -197,10 +215,8 @@ QString TrendsPageWords::movementNotKnown()
     return tr("Too few readings against a band to tell how it moves");
 }
 
-QString TrendsPageWords::lookingBack(const QString& period)
-{
-    return tr("Looking back. %1").arg(period);
-}
+QString TrendsPageWords::lookingBack(const QString& period) { return tr("Looking back. %1").arg(period); }
+QString TrendsPageWords::backToToday() { return tr("Back to today (Esc)"); }
 
 QString TrendsPageWords::event(EventKind kind, const QString& note)
 {
@@ -230,11 +246,28 @@ QString TrendsPageWords::event(EventKind kind, const QString& note)
     return note.isEmpty() ? what : tr("%1: %2", "what was done, note").arg(what, note);
 }
 
+QString TrendsPageWords::tableName(const QString& coupling) { return tr("Readings of %1").arg(coupling); }
+QString TrendsPageWords::tableHint() { return tr("Ctrl+C copies the chosen rows."); }
+
 QString TrendsPageWords::moment(const Moment& moment)
 {
     const QDate day = QDate{1970, 1, 1}.addDays(moment.localDay().time_since_epoch().count());
     return tr("%1, %2", "day, time").arg(TrendWords::dayTick(day), Formats{}.time(moment));
 }
+
+QString TrendsPageWords::when() { return tr("When"); }
+QString TrendsPageWords::riggingNumber() { return tr("Rigging"); }
+QString TrendsPageWords::enters() { return tr("Enters mm"); }
+QString TrendsPageWords::refuses() { return tr("Refuses mm"); }
+QString TrendsPageWords::verdict() { return tr("Verdict"); }
+QString TrendsPageWords::kind() { return tr("Kind"); }
+QString TrendsPageWords::person() { return tr("By"); }
+QString TrendsPageWords::gauge() { return tr("Gauge"); }
+QString TrendsPageWords::note() { return tr("Note"); }
+QString TrendsPageWords::noRigging() { return tr("–", "a reading outside every rigging"); }
+QString TrendsPageWords::nothingEntered() { return tr("none", "no leaf entered"); }
+QString TrendsPageWords::nothingRefused() { return tr("none", "the thickest was still loose"); }
+QString TrendsPageWords::notJudged() { return tr("not judged"); }
 
 QString TrendsPageWords::kindOf(SeatState state, Purpose purpose, Turn turn)
 {

@@ -20,26 +20,23 @@ class TrendsPageWords
 
 public:
     // One letter each, as shown on the buttons.
-    static QString keyByDate() { return tr("D", "key for by date"); }
-    static QString keyByRigging() { return tr("R", "key for by rigging"); }
-    static QString keyTable() { return tr("T", "key for the table of readings"); }
-    static QString keyAircraft() { return tr("A", "key for all couplings together"); }
-    static QString byDate() { return tr("By date (%1)").arg(keyByDate()); }
-    static QString byRigging() { return tr("By rigging (%1)").arg(keyByRigging()); }
-    static QString table() { return tr("Table (%1)").arg(keyTable()); }
-    static QString axisGroup() { return tr("Readings in the order of"); }
+    static QString keyByDate();
+    static QString keyByRigging();
+    static QString keyTable();
+    static QString keyAircraft();
+    static QString byDate();
+    static QString byRigging();
+    static QString table();
+    static QString axisGroup();
 
     // The list at the left
-    static QString lastReadings(int count) { return tr("last %1 readings").arg(count); }
-    static QString noReadings() { return tr("no readings"); }
-    static QString foundPartSeated() { return tr("found part-seated"); }
+    static QString lastReadings(int count);
+    static QString noReadings();
+    static QString foundPartSeated();
 
     // All couplings together
-    static QString aircraft() { return tr("All together (%1)").arg(keyAircraft()); }
-    static QString aircraftTitle(const QString& registration)
-    {
-        return tr("All couplings of %1").arg(registration);
-    }
+    static QString aircraft();
+    static QString aircraftTitle(const QString& registration);
     static QString aircraftAbout();
     static QString aircraftEmpty();
     static QString aircraftHint();
@@ -52,7 +49,7 @@ public:
 
     // Looking back on an earlier period
     static QString lookingBack(const QString& period);
-    static QString backToToday() { return tr("Back to today (Esc)"); }
+    static QString backToToday();
 
     // In place of a chart
     static QString noAirframe();
@@ -75,9 +72,9 @@ public:
     static QString noFitting();
 
     // What can be said now
-    static QString latestTitle(const QString& verdictWord) { return tr("Latest: %1").arg(verdictWord); }
-    static QString foundPartSeatedTitle() { return tr("Found part-seated"); }
-    static QString noReadingsTitle() { return tr("No readings yet"); }
+    static QString latestTitle(const QString& verdictWord);
+    static QString foundPartSeatedTitle();
+    static QString noReadingsTitle();
     static QString noReadingsSentence();
     struct Latest
     {
@@ -107,22 +104,22 @@ public:
     static QString event(EventKind kind, const QString& note);
 
     // The table
-    static QString tableName(const QString& coupling) { return tr("Readings of %1").arg(coupling); }
-    static QString tableHint() { return tr("Ctrl+C copies the chosen rows."); }
+    static QString tableName(const QString& coupling);
+    static QString tableHint();
     static QString moment(const Moment& moment); // a short day and the time
-    static QString when() { return tr("When"); }
-    static QString riggingNumber() { return tr("Rigging"); }
-    static QString enters() { return tr("Enters mm"); }
-    static QString refuses() { return tr("Refuses mm"); }
-    static QString verdict() { return tr("Verdict"); }
-    static QString kind() { return tr("Kind"); }
-    static QString person() { return tr("By"); }
-    static QString gauge() { return tr("Gauge"); }
-    static QString note() { return tr("Note"); }
-    static QString noRigging() { return tr("–", "a reading outside every rigging"); }
-    static QString nothingEntered() { return tr("none", "no leaf entered"); }
-    static QString nothingRefused() { return tr("none", "the thickest was still loose"); }
-    static QString notJudged() { return tr("not judged"); }
+    static QString when();
+    static QString riggingNumber();
+    static QString enters();
+    static QString refuses();
+    static QString verdict();
+    static QString kind();
+    static QString person();
+    static QString gauge();
+    static QString note();
+    static QString noRigging();
+    static QString nothingEntered();
+    static QString nothingRefused();
+    static QString notJudged();
     static QString kindOf(SeatState state, Purpose purpose, Turn turn);
     static QString superseded(const QString& note, const QString& reason);
     static QString leftOut(const QString& note, const QString& reason);

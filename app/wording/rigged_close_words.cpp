@@ -1,0 +1,172 @@
+#include "app/wording/rigged_words.h"
+
+#include "app/wording/formats.h"
+
+namespace rig {
+
+QString RiggedWords::seasonTitle() { return tr("First rigging of the season"); }
+
+QString RiggedWords::seasonSentence()
+{
+    return tr("The first record of the year. After a winter the hands and the joints are out of practice: go "
+              "through this before the first coupling. Each tick is kept at once, with the leader's name.");
+}
+
+QString RiggedWords::seasonDetail(int left)
+{
+    return left == 0 ? tr("done") : tr("%n step(s) to do", nullptr, left);
+}
+
+QString RiggedWords::seasonNext() { return tr("To the couplings  (Enter)"); }
+
+QString RiggedWords::tick(TickKind kind)
+{
+    switch (kind) {
+    case TickKind::SeasonCleaned:
+        return tr("Balls and sockets cleaned; plungers snap home, sleeves move freely");
+    case TickKind::SeasonGreased:
+        return tr("Greased as the manual says, a thin film");
+    case TickKind::SeasonLeaves:
+        return tr(
+            "Leaf sets checked against a micrometer or a block, and looked at for bent or burred leaves");
+    case TickKind::SeasonRefresher:
+        return tr("Everybody who rigs has looked at every coupling locked, part-seated and empty again");
+    case TickKind::ToolsOut:
+        return tr("Leaves, mirror, torch, cloth, pins and tools counted back out");
+    case TickKind::HatchesOn:
+        break;
+    }
+    return tr("Hatches closed and taped, nothing loose inside");
+}
+
+QString RiggedWords::otherHandsSuggested(const QString& who, const QString& otherSide)
+{
+    return tr("%1 did %2 as well. Where two are present, let another person do this side.")
+        .arg(who, otherSide);
+}
+
+QString RiggedWords::readingsAgree(const QString& smallest, const QString& limit)
+{
+    return tr("Both readings agree: at least %1 mm apart, and measuring alone explains %2 mm.")
+        .arg(smallest, limit);
+}
+
+QString RiggedWords::readingsDisagree(const QString& smallest, const QString& limit, int pairs)
+{
+    const QString found =
+        tr("The two readings lie at least %1 mm apart; measuring alone explains %2 mm. Both "
+           "stand, neither is averaged, and a question is open.")
+            .arg(smallest, limit);
+    return pairs > 0 ? found
+                     : found + QLatin1Char{' '} +
+                           tr("(The figure is common practice, until ten pairs of your own are there.)");
+}
+
+QString RiggedWords::readingsUnresolved(const QString& limit)
+{
+    return tr("The two readings may or may not differ by more than measuring explains (%1 mm). Both stand.")
+        .arg(limit);
+}
+
+QString RiggedWords::sharedShift(const numbers::SharedShift& shift)
+{
+    const int together = static_cast<int>(std::lround(shift.sameSignShare * shift.scores));
+    const QString many = Formats{}.count(together);
+    const QString all = Formats{}.count(shift.scores);
+    return shift.mean > 0 ? tr("%1 of %2 couplings read high together today. Doubt the leaf set, whoever "
+                               "measures and the cold before any coupling.")
+                                .arg(many, all)
+                          : tr("%1 of %2 couplings read low together today. Doubt the leaf set, whoever "
+                               "measures and the cold before any coupling.")
+                                .arg(many, all);
+}
+
+QString RiggedWords::looksSwapped(const QString& otherSide)
+{
+    return tr("This reading fits the band of %1, and the reading there fits this one. Was a side taken for "
+              "the "
+              "other, or are the rods crossed? A question is open.")
+        .arg(otherSide);
+}
+
+QString RiggedWords::closeTitle() { return tr("Close the rigging record"); }
+QString RiggedWords::openHeading() { return tr("Still open"); }
+QString RiggedWords::listedHeading() { return tr("Stays in the record"); }
+
+QString RiggedWords::nothingOpen()
+{
+    return tr("Every coupling was looked at, read, pulled, and looked at and pulled by a second person. That "
+              "is what "
+              "was stated here and no more than that.");
+}
+
+QString RiggedWords::openItem(const OpenItem& item, const QString& name)
+{
+    switch (item.kind) {
+    case OpenItemKind::NotLooked:
+        return tr("%1: the look is not finished").arg(name);
+    case OpenItemKind::NotMeasured:
+        return tr("%1: not measured").arg(name);
+    case OpenItemKind::NotPulled:
+        return tr("%1: not pulled").arg(name);
+    case OpenItemKind::NotSecured:
+        return tr("%1: not secured").arg(name);
+    case OpenItemKind::NoSecondPerson:
+        return tr("%1: no second person's look and pull").arg(name);
+    case OpenItemKind::Doubted:
+        return tr("%1: “no” or “cannot see” was answered").arg(name);
+    case OpenItemKind::OutsideReading:
+        return tr("%1: a reading outside its band").arg(name);
+    case OpenItemKind::ReadingsDisagree:
+        return tr("%1: the two persons' readings disagree").arg(name);
+    case OpenItemKind::SidesSwapped:
+        return tr("%1: left and right look swapped").arg(name);
+    case OpenItemKind::NotJudged:
+        return tr("%1: no band yet, the reading could not be judged").arg(name);
+    case OpenItemKind::CannotTell:
+        return tr("%1: the gap could not tell").arg(name);
+    case OpenItemKind::SurfaceNotChecked:
+        return tr("%1: the control check is not finished").arg(name);
+    case OpenItemKind::SurfaceDoubted:
+        return tr("%1: the control check found something that is not yet explained").arg(name);
+    case OpenItemKind::NoSurfaces:
+        return tr("Control check: no surfaces are set up yet");
+    case OpenItemKind::SeasonList:
+        break;
+    }
+    return tr("The list for the first rigging of the season is not finished");
+}
+
+QString RiggedWords::twoNames()
+{
+    return tr("Two different people state this record. Nobody is filled in for you.");
+}
+
+QString RiggedWords::firstName() { return tr("Rigging leader"); }
+QString RiggedWords::secondName() { return tr("Second person"); }
+
+QString RiggedWords::namesMustDiffer()
+{
+    return tr("Both names are the same. The second person has to be somebody else.");
+}
+
+QString RiggedWords::namesMissing() { return tr("Choose both names to close the record."); }
+
+QString RiggedWords::toolsMissing()
+{
+    return tr("Count leaves, mirror, torch and tools back out and look at the hatches, then tick both.");
+}
+
+QString RiggedWords::closeComplete() { return tr("Close the record, all steps done"); }
+QString RiggedWords::closeLeftOpen() { return tr("Close with the open items listed"); }
+QString RiggedWords::noteLabel() { return tr("Note"); }
+QString RiggedWords::noteHint() { return tr("What the next person ought to know"); }
+
+QString RiggedWords::cautionLast()
+{
+    return tr(
+        "These are the owner's measurements and statements, not an aircraft record, inspection or release. "
+        "Manuals, directives, local rules and persons entitled to decide prevail.");
+}
+
+} // namespace rig

@@ -1,0 +1,128 @@
+#include "app/wording/window_words.h"
+
+namespace rig {
+
+QString WindowWords::programName() { return QStringLiteral("Rigband"); }
+QString WindowWords::riggedToday() { return tr("Rigged today"); }
+QString WindowWords::trends() { return tr("Trends"); }
+QString WindowWords::beforeTheAnnual() { return tr("Before the annual"); }
+QString WindowWords::knowThisAirframe() { return tr("Know this airframe"); }
+QString WindowWords::setUp() { return tr("Set up"); }
+
+QString WindowWords::momentWithKey(const QString& moment, int number)
+{
+    return tr("%1 (Ctrl+%2)").arg(moment).arg(number);
+}
+
+QString WindowWords::noAirframe() { return tr("No airframe yet"); }
+QString WindowWords::chooseAirframe() { return tr("Choose the airframe (Ctrl+K)"); }
+
+QString WindowWords::airframeChoice(const QString& registration, const QString& type)
+{
+    return type.isEmpty() ? registration : tr("%1   %2", "registration, type").arg(registration, type);
+}
+
+QString WindowWords::openRecordMark(const QString& choice) { return tr("%1 · record open").arg(choice); }
+
+QString WindowWords::openQuestionsMark(const QString& choice, int open)
+{
+    return tr("%1 · %n open question(s)", nullptr, open).arg(choice);
+}
+
+QString WindowWords::title(const QString& registration, const QString& file)
+{
+    return registration.isEmpty() ? tr("%1 – Rigband").arg(file)
+                                  : tr("%1 – %2 – Rigband").arg(registration, file);
+}
+
+QString WindowWords::demoTitle() { return tr("demonstration copy, every figure invented"); }
+
+QString WindowWords::readOnlyNote(const QString& file)
+{
+    return tr("%1 can only be read: the file or its folder does not allow writing. Copy it to a folder "
+              "of your "
+              "own to enter readings.")
+        .arg(file);
+}
+
+QString WindowWords::fileMenu() { return tr("File"); }
+QString WindowWords::newFile() { return tr("New file …"); }
+QString WindowWords::openFile() { return tr("Open a file …"); }
+QString WindowWords::openDemo() { return tr("Open a demonstration copy"); }
+QString WindowWords::largerText() { return tr("Larger text"); }
+QString WindowWords::smallerText() { return tr("Smaller text"); }
+QString WindowWords::darkColours() { return tr("Dark colours"); }
+QString WindowWords::keys() { return tr("Keys …"); }
+QString WindowWords::quit() { return tr("Quit"); }
+QString WindowWords::dismiss() { return tr("Close this message"); }
+QString WindowWords::fileFilter() { return tr("Rigband files (*.rigband)"); }
+
+QString WindowWords::welcomeTitle() { return tr("Rigband remembers each coupling’s locked gap"); }
+
+QString WindowWords::welcomeSentence()
+{
+    return tr("Readings by feeler leaf become each coupling’s own band. Every later reading is judged "
+              "against it: "
+              "one sign beside the look, the pull, the second person and the control check.");
+}
+
+QString WindowWords::welcomeNew() { return tr("Begin a new file for my airframe"); }
+QString WindowWords::welcomeOpen() { return tr("Open a file I have"); }
+QString WindowWords::welcomeDemo() { return tr("Look at the demonstration first"); }
+
+QString WindowWords::welcomeCaution()
+{
+    return tr("A band is a coupling’s own past, never a limit. Manuals, directives, local rules and persons "
+              "entitled to decide prevail.");
+}
+
+QString WindowWords::commandLine()
+{
+    return tr("Remembers the locked gap of each control coupling and judges every reading against that "
+              "coupling's "
+              "own past.");
+}
+
+QString WindowWords::commandFile() { return tr("The .rigband file to open."); }
+QString WindowWords::commandDemo() { return tr("Open a fresh copy of the demonstration."); }
+QString WindowWords::commandDark() { return tr("Dark colours."); }
+QString WindowWords::commandText() { return tr("Text size in percent, 100 to 200."); }
+
+QString WindowWords::knowLater()
+{
+    return tr("Here a newcomer will learn this airframe: where each coupling is, how locked, part-seated "
+              "and empty "
+              "look on it, with practice rounds.");
+}
+
+QString WindowWords::keysText()
+{
+    return tr("Everywhere\n"
+              "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
+              "Ctrl+K: choose the airframe.\n"
+              "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
+              "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.\n"
+              "\n"
+              "Rigged today\n"
+              "Y, N, C: yes, no, cannot see.\n"
+              "Digits with point or comma, then Enter: a reading.\n"
+              "M: measure again. W: wrong leaf. S: second person. Enter: next coupling.\n"
+              "Page Up, Page Down: another coupling. Esc: interrupt.\n"
+              "\n"
+              "Trends\n"
+              "Left, Right: move along. Plus, Minus: closer, wider. 0: everything.\n"
+              "Up, Down: another reading. D, R: by date, by rigging. T: table.\n"
+              "\n"
+              "Before the annual\n"
+              "Up, Down: another coupling. Enter: its trend. 1 to 7: sort by a column. 0: what stands out "
+              "first.\n"
+              "P: the period. M: what the columns mean. R: the report.\n"
+              "\n"
+              "Questions\n"
+              "Up, Down: another question. Enter: close it. Ctrl+Enter: save. Esc: back.\n"
+              "\n"
+              "Set up\n"
+              "Alt+1 to Alt+8: the parts.");
+}
+
+} // namespace rig
