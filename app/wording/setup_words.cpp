@@ -124,7 +124,6 @@ QString SetUpWords::notADay(const QString& typed)
 QString SetUpWords::dayMissing() { return tr("Type the day, like 2026-05-02."); }
 QString SetUpWords::dayToCome() { return tr("This day has not come yet. Type today or an earlier day."); }
 
-QString SetUpWords::airframeTitle() { return tr("The airframe"); }
 QString SetUpWords::furtherAirframeTitle() { return tr("A further airframe"); }
 QString SetUpWords::registration() { return tr("&Registration"); }
 QString SetUpWords::type() { return tr("T&ype"); }

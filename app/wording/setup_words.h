@@ -79,7 +79,6 @@ public:
     static QString dayToCome();
 
     // Airframe
-    static QString airframeTitle();
     static QString furtherAirframeTitle();
     static QString registration();
     static QString type();

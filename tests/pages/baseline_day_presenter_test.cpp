@@ -212,6 +212,36 @@ TEST_F(BaselineDay, ShowsEveryCouplingInUseWithWhatItHas)
     EXPECT_EQ(view.couplings.back().stage, BaselineStage::NoBand);
 }
 
+TEST_F(BaselineDay, BeginsAtTheFirstCouplingThatStillNeedsReadings)
+{
+    EXPECT_EQ(must(presenter.view(hangar.airframe)).firstCoupling, hangar.leftAileron);
+    readTimes(9);
+    EXPECT_EQ(must(presenter.view(hangar.airframe)).firstCoupling, hangar.leftAileron) << "a thin band";
+    readTimes(1);
+    EXPECT_EQ(must(presenter.view(hangar.airframe)).firstCoupling, hangar.rightAileron);
+    const auto right = must(presenter.sheet(hangar.airframe, hangar.rightAileron));
+    for (int i = 0; i < 10; ++i)
+        must(presenter.keep(right, hangar.oren, hangar.setA,
+                            {i % 3 ? between(500, 550) : between(450, 500), Technique::Leaf}, {}));
+    EXPECT_EQ(must(presenter.view(hangar.airframe)).firstCoupling, hangar.leftAileron) << "none does";
+}
+
+TEST_F(BaselineDay, FillsInWhoAndWhatWasUsedLastAndGuessesNothingElse)
+{
+    must(store.records().add(aLeafSet("B")));
+    Gauge setC = aLeafSet("C");
+    setC.id = must(store.records().add(setC));
+    const auto usual = [this] { return must(presenter.view(hangar.airframe)); };
+    EXPECT_EQ(usual().usualPerson, std::nullopt) << "one of two people";
+    EXPECT_EQ(usual().usualGauge, std::nullopt) << "one of three sets";
+    must(presenter.keep(sheet(), hangar.vale, setC.id, {between(500, 550), Technique::Leaf}, {}));
+    EXPECT_EQ(usual().usualPerson, hangar.vale);
+    EXPECT_EQ(usual().usualGauge, setC.id);
+    setC.inUse = false;
+    must(store.records().add(setC));
+    EXPECT_EQ(usual().usualGauge, std::nullopt) << "it is out of use";
+}
+
 TEST_F(BaselineDay, SaysThatALeafSetIsInDoubt)
 {
     GaugeCheck check;

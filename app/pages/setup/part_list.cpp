@@ -176,9 +176,4 @@ std::optional<PersonId> PartList::statedBy() const
     return m_statedBy->chosen<PersonId>();
 }
 
-void PartList::focusCurrent()
-{
-    m_rows->focusChosen();
-}
-
 } // namespace rig

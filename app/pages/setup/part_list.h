@@ -26,7 +26,6 @@ public:
     void setLook(const Look& look);
     void display(const SetUpView& view, SetUpPart current, const std::set<SetUpPart>& unsaved);
     std::optional<PersonId> statedBy() const;
-    void focusCurrent();
 
 signals:
     void partChosen(rig::SetUpPart part); // the focus stays in the list
