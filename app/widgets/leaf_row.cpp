@@ -21,7 +21,6 @@ namespace {
 constexpr std::size_t kMostLeaves = 12; // more are no longer big
 constexpr int kSpacing = 6;
 constexpr int kLeafPadding = 2 * (4 + 1) + 4; // sides and border in the style sheet, and some air
-constexpr int kMostFigures = 12;
 
 bool isSameSet(const GaugeSet& one, const GaugeSet& other)
 {
@@ -29,9 +28,14 @@ bool isSameSet(const GaugeSet& one, const GaugeSet& other)
            one.resolution() == other.resolution();
 }
 
-bool isFigure(QChar c)
+bool isPlain(const QKeyEvent& event)
 {
-    return (c >= QLatin1Char('0') && c <= QLatin1Char('9')) || c == QLatin1Char('.') || c == QLatin1Char(',');
+    return !(event.modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier));
+}
+
+bool isWritten(const QKeyEvent& event)
+{
+    return event.text().size() == 1 && event.text().front().isPrint();
 }
 
 QPushButton* leafButton(const char* name)
@@ -107,6 +111,7 @@ QBoxLayout* LeafRow::buildEnds()
     m_figure = new QLabel;
     m_figure->setObjectName("typedFigure");
     m_figure->setProperty("kind", "section");
+    m_figure->setTextFormat(Qt::PlainText);
     m_figure->setAccessibleName(EntryWords::typedName());
     m_meaning = new QLabel;
     m_meaning->setObjectName("typedMeaning");
@@ -302,27 +307,25 @@ void LeafRow::offer(const GaugeOutcome& outcome, Gap asked)
 
 bool LeafRow::takeKey(QKeyEvent* event)
 {
-    if (!isEnabled() || (event->modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)))
+    if (!isEnabled() || !isPlain(*event))
         return false;
-    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (m_typed.isEmpty() && !beginsFigure(*event))
+    const bool begins = beginsFigure(*event);
+    if (m_typed.isEmpty() && !begins)
         return false;
-    if (enter)
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
         return takeTyped(), true;
-    if (event->key() == Qt::Key_Backspace) {
-        m_typed.chop(1);
-        m_refused = false;
-        return showTyped(), true;
-    }
-    if (event->text().size() != 1 || !isFigure(event->text().front()))
+    if (event->key() == Qt::Key_Backspace)
+        m_typed.takeBackLast();
+    else if (begins || (isWritten(*event) && !m_typed.isRefused()))
+        m_typed.add(event->text().front());
+    else
         return false;
-    return type(event->text().front()), true;
+    return showTyped(), true;
 }
 
 bool LeafRow::beginsFigure(const QKeyEvent& event)
 {
-    const bool isPlain = !(event.modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier));
-    return isPlain && event.text().size() == 1 && isFigure(event.text().front());
+    return isPlain(event) && isWritten(event) && TypedFigure::begins(event.text().front());
 }
 
 bool LeafRow::clearFigure()
@@ -332,22 +335,12 @@ bool LeafRow::clearFigure()
     return wasTyped;
 }
 
-void LeafRow::type(QChar figure)
-{
-    if (m_refused)
-        m_typed.clear();
-    m_refused = false;
-    if (m_typed.size() < kMostFigures)
-        m_typed += figure;
-    showTyped();
-}
-
 void LeafRow::takeTyped()
 {
-    const GapEntry entry = parseGap(m_typed.toStdString());
+    const GapEntry entry = parseGap(m_typed.text().toStdString());
     if (const EntryProblem* problem = std::get_if<EntryProblem>(&entry)) {
-        m_refused = true;
-        emit entryRefused(EntryWords::refusal(*problem, m_typed));
+        m_typed.refuse();
+        emit entryRefused(EntryWords::refusal(*problem, m_typed.text()));
         return;
     }
     const Gap gap = std::get<Gap>(entry);
@@ -355,21 +348,20 @@ void LeafRow::takeTyped()
     if (std::holds_alternative<GaugeReading>(outcome))
         clearTyped();
     else
-        m_refused = true;
+        m_typed.refuse();
     offer(outcome, gap);
 }
 
 void LeafRow::clearTyped()
 {
     m_typed.clear();
-    m_refused = false;
     showTyped();
 }
 
 void LeafRow::showTyped()
 {
     m_figure->setVisible(!m_typed.isEmpty());
-    m_figure->setText(EntryWords::typed(m_typed));
+    m_figure->setText(EntryWords::typed(m_typed.text()));
     m_meaning->setText(echoOfTyped());
 }
 
@@ -377,9 +369,9 @@ QString LeafRow::echoOfTyped() const
 {
     if (m_typed.isEmpty())
         return m_gauge.kind() == GaugeKind::Taper ? EntryWords::typeValueHint() : EntryWords::typeHint();
-    const GapEntry entry = parseGap(m_typed.toStdString());
+    const GapEntry entry = parseGap(m_typed.text().toStdString());
     if (const EntryProblem* problem = std::get_if<EntryProblem>(&entry))
-        return *problem == EntryProblem::NotANumber ? QString{} : EntryWords::refusal(*problem, m_typed);
+        return m_typed.isOnItsWay() ? QString{} : EntryWords::refusal(*problem, m_typed.text());
     const Gap gap = std::get<Gap>(entry);
     if (gap == Gap{})
         return {}; // "0" and "0." are on their way to a figure

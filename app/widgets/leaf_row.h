@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/theme/theme.h"
+#include "app/widgets/typed_figure.h"
 #include "core/measure/gauge_set.h"
 
 #include <QString>
@@ -36,8 +37,8 @@ public:
     // What is typed and not taken goes.
     void clearTyped();
 
-    // A key typed anywhere on the page: digits, point, comma; Backspace and Return when something is typed.
-    // True when it was used.
+    // A key typed anywhere on the page: digits, point, comma, a sign; when something is typed, whatever can
+    // be typed, Backspace and Return. True when it was used.
     bool takeKey(QKeyEvent* event);
     // Takes back what was typed. False when nothing was.
     bool clearFigure();
@@ -71,7 +72,6 @@ private:
     void pressEnd(bool loose);
     void offer(const GaugeOutcome& outcome, Gap asked);
     GaugeOutcome outcomeOf(Gap gap) const { return m_gauge.enters(gap); }
-    void type(QChar figure);
     void takeTyped();
     void showTyped();
     QString echoOfTyped() const;
@@ -83,8 +83,7 @@ private:
     FontSizes m_fonts;
     std::size_t m_first = 0; // step on the leftmost button
     std::size_t m_count = 0; // buttons shown
-    QString m_typed;
-    bool m_refused = false; // the next figure starts anew
+    TypedFigure m_typed;
 
     QWidget* m_leaves = nullptr;
     QPushButton* m_thinner = nullptr;

@@ -13,6 +13,15 @@ constexpr bool isSeparator(char c)
     return c == '.' || c == ',';
 }
 
+// What stands before the figures, when it is a minus: the one of a keyboard or the one of print (U+2212).
+std::string_view minusOf(std::string_view text)
+{
+    for (const std::string_view minus : {"-", "\u2212"})
+        if (text.starts_with(minus))
+            return text.substr(0, minus.size());
+    return {};
+}
+
 } // namespace
 
 FigureEntry parseFigure(std::string_view typed, std::int32_t most)
@@ -20,15 +29,15 @@ FigureEntry parseFigure(std::string_view typed, std::int32_t most)
     const std::string_view text = trimmed(typed);
     if (text.empty())
         return EntryProblem::Empty;
-    const bool negative = text.front() == '-';
-    const std::string_view figures = negative ? text.substr(1) : text;
+    const std::string_view minus = minusOf(text);
+    const std::string_view figures = text.substr(minus.size());
     if (std::ranges::none_of(figures, isDigit))
         return EntryProblem::NotANumber;
     if (!std::ranges::all_of(figures, [](char c) { return isDigit(c) || isSeparator(c); }))
         return EntryProblem::NotANumber;
     if (std::ranges::count_if(figures, isSeparator) > 1)
         return EntryProblem::TwoSeparators;
-    if (negative)
+    if (!minus.empty())
         return EntryProblem::Negative;
 
     const auto separator = std::ranges::find_if(figures, isSeparator);

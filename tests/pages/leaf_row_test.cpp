@@ -122,6 +122,20 @@ TEST_F(LeafRowTest, WhatIsTypedSaysWhatItWillMeanBeforeItIsTaken)
     EXPECT_TRUE(readings.empty());
 }
 
+TEST_F(LeafRowTest, AMinusOfPrintIsAMinusToo)
+{
+    const auto type = [this](int key, const QString& text) {
+        QKeyEvent event{QEvent::KeyPress, key, Qt::NoModifier, text};
+        EXPECT_TRUE(row.takeKey(&event)) << text.toStdString();
+    };
+    type(Qt::Key_Minus, "\u2212");
+    EXPECT_EQ(textOf(row, "typedFigure"), "\u2212 mm") << "seen from the first key on";
+    type(Qt::Key_1, "1");
+    type(Qt::Key_Return, "\r");
+    EXPECT_EQ(refusals, std::vector<std::string>{"“\u22121” is below zero. A length cannot be."});
+    EXPECT_TRUE(readings.empty());
+}
+
 struct RefusedLeaf
 {
     const char* typed;
@@ -137,6 +151,16 @@ TEST_F(LeafRowTest, NothingDoubtfulIsTakenOrGuessed)
         {"12.5", "12.5 mm is wider than any gap, 10 mm at most. Type millimetres with a point or a comma."},
         {"1.234,5", "“1.234,5” has more than one point or comma. Type one of them only, such as 0.60."},
         {"0.6005", "“0.6005” is finer than a micrometre. Three figures after the point or comma at most."},
+        {"-1", "“-1” is below zero. A length cannot be."},
+        {"-0.6", "“-0.6” is below zero. A length cannot be."},
+        {"+1", "“+1” is not a length. Type millimetres with a point or a comma, such as 0.60."},
+        {"--1", "“--1” is not a length. Type millimetres with a point or a comma, such as 0.60."},
+        {"1-", "“1-” is not a length. Type millimetres with a point or a comma, such as 0.60."},
+        {"0.4-0.5", "“0.4-0.5” is not a length. Type millimetres with a point or a comma, such as 0.60."},
+        {"0y5", "“0y5” is not a length. Type millimetres with a point or a comma, such as 0.60."},
+        {"0 5", "“0 5” is not a length. Type millimetres with a point or a comma, such as 0.60."},
+        {"0000000000.55",
+         "“0000000000.5…” is not a length. Type millimetres with a point or a comma, such as 0.60."},
         {".", "“.” is not a length. Type millimetres with a point or a comma, such as 0.60."},
         {"0.62", "0.62 mm is not in this set: its neighbours are 0.60 and 0.65."},
         {"0",
@@ -183,9 +207,11 @@ TEST_F(LeafRowTest, KeysThatMeanNothingHereAreLeftToThePage)
     EXPECT_FALSE(used(Qt::Key_Backspace, "\b"));
     EXPECT_FALSE(used(Qt::Key_Y, "y"));
     EXPECT_FALSE(used(Qt::Key_1, "1", Qt::ControlModifier));
-    EXPECT_FALSE(used(Qt::Key_Minus, "-"));
+    EXPECT_FALSE(used(Qt::Key_Minus, "-", Qt::ControlModifier));
     EXPECT_TRUE(used(Qt::Key_0, "0", Qt::KeypadModifier));
+    EXPECT_FALSE(used(Qt::Key_Left, ""));
     EXPECT_TRUE(used(Qt::Key_Enter, "\r", Qt::KeypadModifier));
+    EXPECT_FALSE(used(Qt::Key_Y, "y")) << "what was typed is refused and waits for another figure";
 }
 
 TEST_F(LeafRowTest, AShutRowTakesNoFigureAndForgetsAHalfTypedOne)

@@ -35,6 +35,12 @@ INSTANTIATE_TEST_SUITE_P(
                     Typed{"0 6", EntryProblem::NotANumber}, Typed{"1.234,5", EntryProblem::TwoSeparators},
                     Typed{"1,234.5", EntryProblem::TwoSeparators}, Typed{"0..6", EntryProblem::TwoSeparators},
                     Typed{"0.6000", EntryProblem::TooManyDecimals}, Typed{"-0.6", EntryProblem::Negative},
+                    Typed{"-1", EntryProblem::Negative}, Typed{"\u22121", EntryProblem::Negative},
+                    Typed{" -0", EntryProblem::Negative}, Typed{"+1", EntryProblem::NotANumber},
+                    Typed{"--1", EntryProblem::NotANumber}, Typed{"-\u22121", EntryProblem::NotANumber},
+                    Typed{"- 1", EntryProblem::NotANumber}, Typed{"\u20131", EntryProblem::NotANumber},
+                    Typed{"1-", EntryProblem::NotANumber}, Typed{"-", EntryProblem::NotANumber},
+                    Typed{"0.4-0.5", EntryProblem::NotANumber}, Typed{"0/5", EntryProblem::NotANumber},
                     Typed{"10.001", EntryProblem::TooLarge}, Typed{"60", EntryProblem::TooLarge},
                     Typed{"99999999999999999999", EntryProblem::TooLarge}));
 
