@@ -2,47 +2,29 @@
 
 #include "app/pictures/drawing.h"
 
-#include <QFileInfo>
 #include <QImage>
-#include <QPainter>
+#include <QRect>
 
-#include <algorithm>
-#include <cstdlib>
-#include <gtest/gtest.h>
+#include <optional>
 
 namespace rig::test {
 
-inline QImage painted(const Drawing& drawing, QSize size, const Theme& theme)
-{
-    QImage image{size, QImage::Format_RGB32};
-    image.fill(theme.color(Role::Card));
-    QPainter painter{&image};
-    paint(painter, drawing, theme);
-    return image;
-}
+QImage painted(const Drawing& drawing, QSize size, const Theme& theme);
 
-inline int distance(QRgb a, QRgb b)
+// The largest spot in which two pictures are unlike.
+struct Unlike
 {
-    return std::max(
-        {std::abs(qRed(a) - qRed(b)), std::abs(qGreen(a) - qGreen(b)), std::abs(qBlue(a) - qBlue(b))});
-}
+    QRect where;
+    int pixels = 0;
+};
 
-// Edges of letters may differ a little with another version of the font engine; shapes and places may not.
-inline void expectLikeGolden(const QImage& image, const QString& name)
-{
-    const QString path = QStringLiteral(RIG_TEST_DATA "/golden/%1.png").arg(name);
-    const QString beside = name + QStringLiteral(".failed.png");
-    const QImage golden = QImage{path}.convertToFormat(QImage::Format_RGB32);
-    const bool sameSize = golden.size() == image.size();
-    int different = sameSize ? 0 : image.width() * image.height();
-    for (int y = 0; sameSize && y < image.height(); ++y)
-        for (int x = 0; x < image.width(); ++x)
-            different += distance(image.pixel(x, y), golden.pixel(x, y)) > 48 ? 1 : 0;
-    const int allowed = image.width() * image.height() / 1000;
-    if (different > allowed)
-        image.save(beside);
-    EXPECT_LE(different, allowed) << "pixels differ; what was drawn now: "
-                                  << QFileInfo{beside}.absoluteFilePath().toStdString();
-}
+// Empty when the two show the same. The edges of letters and lines may be a little lighter or darker, as
+// another version of the font engine draws them: a pixel counts only when the other picture has nothing like
+// it within one pixel. What counts is not summed up over the picture but looked for in one spot, so that one
+// changed mark is seen however large the picture is. Pictures of different size are unlike altogether.
+std::optional<Unlike> unlike(const QImage& one, const QImage& other);
+
+// Writes what was drawn, and where it is unlike, beside the test when it is not as agreed.
+void expectLikeGolden(const QImage& image, const QString& name);
 
 } // namespace rig::test
