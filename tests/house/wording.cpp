@@ -1,7 +1,5 @@
 #include "tests/house/wording.h"
 
-#include "app/wording/report_words.h"
-
 #include <QAbstractButton>
 #include <QAbstractItemView>
 #include <QAction>
@@ -9,21 +7,11 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
-#include <QRegularExpression>
 #include <QWidget>
 
 namespace rig::test {
 
 namespace {
-
-const QRegularExpression& forbidden()
-{
-    static const QRegularExpression words{
-        QStringLiteral("\\b(safe|safely|airworthy|airworthiness|passed|ok|within limits|approved|serviceable|"
-                       "certified|healthy|remaining life|fit to fly)\\b"),
-        QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption};
-    return words;
-}
 
 // Walks through C++ source, one piece at a time.
 class Source
@@ -150,16 +138,6 @@ void addOf(const QWidget& widget, QStringList& words)
 }
 
 } // namespace
-
-QStringList forbiddenIn(const QString& text)
-{
-    QString said = text.simplified();
-    said.remove(ReportWords::caution());
-    QStringList found;
-    for (auto match = forbidden().globalMatch(said); match.hasNext();)
-        found << match.next().captured(0);
-    return found;
-}
 
 QStringList literalsIn(const QString& source)
 {

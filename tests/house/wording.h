@@ -5,12 +5,8 @@
 
 class QWidget;
 
-// What the program says, and the words that it never says.
+// What the program says.
 namespace rig::test {
-
-// Words of the text that would sound as if the program decided (whole words, any case). “Airworthiness”
-// stands only in the footer of printed pages, which says what they are not.
-QStringList forbiddenIn(const QString& text);
 
 // The string literals of C++ source, with those that stand one after the other put together as the compiler
 // does; comments and what is included are left out.

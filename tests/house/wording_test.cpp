@@ -7,6 +7,7 @@
 #include "core/demo/demo.h"
 #include "core/review/review_period.h"
 #include "core/store/airframe_facts.h"
+#include "tests/house/forbidden_words.h"
 #include "tests/house/wording.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
@@ -57,6 +58,16 @@ QString sourceOf(const QString& path)
 }
 
 } // namespace
+
+TEST(ForbiddenWords, AreEachFoundWhereverTheyStand)
+{
+    const QStringList words = forbiddenWords();
+    EXPECT_GE(words.size(), 13);
+    for (const QString& word : words) {
+        EXPECT_EQ(forbiddenIn("It is " + word + ".").size(), 1) << word.toStdString();
+        EXPECT_EQ(forbiddenIn(word.toUpper()).size(), 1) << word.toStdString();
+    }
+}
 
 TEST(ForbiddenWords, AreFoundWholeAndInAnyCase)
 {
@@ -132,6 +143,7 @@ TEST(Wording, OfEveryPageNeverDecides)
     const auto airframes = [&window] {
         return part<QPushButton>(window, "registration").findChild<QMenu*>()->actions();
     };
+    ASSERT_EQ(airframes().size(), 3);
     for (qsizetype i = 0; i < airframes().size(); ++i) {
         airframes().at(i)->trigger();
         for (const Moments moment : {Moments::RiggedToday, Moments::Trends, Moments::BeforeTheAnnual,
@@ -151,10 +163,15 @@ TEST(Wording, OnPaperNeverDecides)
     store.clock().set(kToday);
     must(buildDemo(store.file()));
     const Printing printing{Paper::A4, kToday, ReportWords::program("0.1.0")};
-    for (const Airframe& airframe : must(store.records().airframes())) {
+    const auto airframes = must(store.records().airframes());
+    ASSERT_EQ(airframes.size(), 3U);
+    for (const Airframe& airframe : airframes) {
         const AirframeFacts facts = must(factsOf(store.records(), airframe.id));
         const QString name = QString::fromStdString(airframe.registration);
-        for (const ReviewPeriod& period : reviewPeriods(facts, kToday))
+        const auto periods = reviewPeriods(facts, kToday);
+        EXPECT_FALSE(periods.empty());
+        EXPECT_GE(facts.riggingRecords.size(), kRecordsRead);
+        for (const ReviewPeriod& period : periods)
             expectClean(wordsOf(layoutReview(facts, airframeReviewOf(facts, period), printing)), name);
         for (std::size_t i = 0; i < std::min(kRecordsRead, facts.riggingRecords.size()); ++i) {
             const RecordId record = facts.riggingRecords[facts.riggingRecords.size() - 1 - i].id;
