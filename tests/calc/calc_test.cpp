@@ -83,6 +83,7 @@ TEST_F(Calc, AnswersEveryCaseOfAFileUnderItsId)
         EXPECT_EQ(answer.status, 0) << answer.err;
         EXPECT_EQ(answer.err, "");
         const json cases = answer.document().at("cases");
+        ASSERT_FALSE(cases.empty());
         ASSERT_EQ(cases.size(), oracle["cases"].size());
         for (std::size_t i = 0; i < cases.size(); ++i) {
             EXPECT_EQ(cases[i]["id"], oracle["cases"][i]["id"]);

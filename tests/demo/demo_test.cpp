@@ -329,6 +329,7 @@ TEST_F(Demo, ClosedCompleteMeansNothingWasMissing)
 {
     for (const char* registration : {"QX-17", "QX-42", "QX-88"}) {
         const AirframeFacts& all = of(registration);
+        EXPECT_FALSE(all.closings.empty()) << registration;
         std::map<CouplingId, CouplingHistory> histories;
         for (const Coupling& one : all.couplings)
             histories[one.id] = history(registration, one.name);

@@ -224,6 +224,7 @@ TEST_F(TrendsPageTest, ShowsEveryColumnOfTheTableInASmallWindow)
     show();
     key(Qt::Key_T);
     QCoreApplication::processEvents();
+    EXPECT_TRUE(table()->isVisible());
     EXPECT_EQ(table()->horizontalScrollBar()->maximum(), 0);
     table()->sortByColumn(Refuses, Qt::AscendingOrder); // its header now holds the arrow
     QCoreApplication::processEvents();
@@ -317,13 +318,16 @@ TEST_F(TrendsPageTest, HasANameForWhateverTakesTheFocus)
 {
     tellASeason();
     show({1920, 1024});
+    int looked = 0;
     for (const QWidget* widget : page.findChildren<QWidget*>()) {
         if (!(widget->focusPolicy() & Qt::TabFocus) || !widget->isVisible())
             continue;
+        ++looked;
         const auto* button = qobject_cast<const QAbstractButton*>(widget);
         const bool named = !widget->accessibleName().isEmpty() || (button && !button->text().isEmpty());
         EXPECT_TRUE(named) << widget->metaObject()->className() << ' ' << widget->objectName().toStdString();
     }
+    EXPECT_GE(looked, 5);
 }
 
 TEST_F(TrendsPageTest, FitsEightCouplingsWithoutScrolling)

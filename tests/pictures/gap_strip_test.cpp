@@ -128,6 +128,7 @@ TEST_P(GapStripCanvas, NeverLetsTwoLabelsMeetOrLeaveThePicture)
         view.band = stripBand(middle);
         const GapStripPicture picture = layoutGapStrip(view, GetParam().size, fonts);
         const QRectF canvas{QPointF{}, GetParam().size};
+        EXPECT_FALSE(picture.labels.empty()) << "there is nothing to read";
         for (std::size_t i = 0; i < picture.labels.size(); ++i) {
             const StripLabel& label = picture.labels[i];
             const QFontMetricsF metrics{

@@ -14,6 +14,7 @@ namespace rig::test {
 inline void expectReadable(const Drawing& drawing, QSizeF size)
 {
     const QRectF all{QPointF{}, size};
+    EXPECT_FALSE(drawing.labels.empty()) << "there is nothing to read";
     for (std::size_t i = 0; i < drawing.labels.size(); ++i) {
         const DrawnLabel& label = drawing.labels[i];
         const QFontMetricsF metrics{fontOf(label.pixels, label.strong ? Weight::SemiBold : Weight::Regular)};

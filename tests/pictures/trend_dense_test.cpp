@@ -59,6 +59,7 @@ TEST(DenseTrend, NeverColoursMoreThanWhatIsOutside)
     const TrendSeries series = longHistory(20000);
     const TrendPicture picture = layoutTrend(series, {}, kWide, {});
     const double perMm = picture.plot.height() / (picture.mmAtTop - picture.mmAtBottom);
+    EXPECT_GT(std::ranges::count(picture.bars, Role::Outside, &DrawnBox::role), 10);
     for (const DrawnBox& bar : picture.bars)
         if (bar.role == Role::Outside) {
             const double low = picture.mmAtBottom + (picture.plot.bottom() - bar.where.bottom()) / perMm;

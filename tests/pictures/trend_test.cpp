@@ -63,6 +63,7 @@ class TrendCanvas : public testing::TestWithParam<Canvas>
 void expectReadable(const TrendPicture& picture, const Canvas& canvas)
 {
     const QRectF all{QPointF{}, canvas.size};
+    EXPECT_FALSE(picture.labels.empty()) << "there is nothing to read";
     for (std::size_t i = 0; i < picture.labels.size(); ++i) {
         const DrawnLabel& label = picture.labels[i];
         const QFontMetricsF metrics{fontOf(label.pixels, label.strong ? Weight::SemiBold : Weight::Regular)};

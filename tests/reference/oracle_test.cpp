@@ -188,8 +188,12 @@ INSTANTIATE_TEST_SUITE_P(Method, Oracle, testing::ValuesIn(allCases()), caseName
 // A file that nobody reads would prove nothing.
 TEST(OracleFiles, AreAllRead)
 {
-    for (const auto& entry : std::filesystem::directory_iterator{std::string{RIG_TEST_DATA} + "/method"})
+    std::size_t files = 0;
+    for (const auto& entry : std::filesystem::directory_iterator{std::string{RIG_TEST_DATA} + "/method"}) {
         EXPECT_TRUE(allowances().contains(entry.path().stem().string())) << entry.path();
+        ++files;
+    }
+    EXPECT_EQ(files, allowances().size());
 }
 
 // The two ways to estimate components agree where none is held at 0 (lme4's own convergence is about 1e-5).

@@ -98,6 +98,8 @@ TEST(HandbookPrediction, HasTheIntervalOfANewReading)
     const double t = studentQuantile(0.975, line.residualDf);
     const json& printed = example.at("published").at("rows");
     const json& rows = example.at("expected").at("rows");
+    ASSERT_FALSE(rows.empty());
+    ASSERT_EQ(rows.size(), printed.size());
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const json& row = rows[i];
         SCOPED_TRACE(row.at("x").dump());

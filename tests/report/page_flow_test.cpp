@@ -122,6 +122,7 @@ TEST(Pages, DoNotLeaveAHeadingAloneAtTheFoot)
         blocks.emplace_back(HeadingBlock{QStringLiteral("The table"), 3});
         blocks.emplace_back(tableOf(20));
         const PageFlow flow = pagesOf(blocks);
+        EXPECT_EQ(timesIn(textsOf(flow), "The table"), 1) << "after " << before << " lines";
         for (const PrintedPage& page : flow.pages)
             EXPECT_TRUE(!find(page, "The table") || find(page, "top 0")) << "after " << before << " lines";
     }

@@ -37,6 +37,7 @@ inline int timesIn(const QStringList& texts, const QString& text)
 // Nothing lies over anything else, and nothing beyond the margins.
 inline void expectWellPlaced(const PageFlow& flow)
 {
+    EXPECT_FALSE(textsOf(flow).isEmpty()) << "nothing is printed";
     const QSizeF size = sizeOf(flow.paper);
     const QRectF within{flow.body.left() - 0.5, 30, flow.body.width() + 1, size.height() - 60};
     for (const PrintedPage& page : flow.pages) {

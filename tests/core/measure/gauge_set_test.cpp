@@ -1,6 +1,7 @@
 #include "core/measure/gauge_set.h"
 #include "tests/support/leaves.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 using namespace rig;
@@ -52,7 +53,9 @@ TEST(GaugeSet, CallsItAStackWhenOnlyTheRefusingOneIsStacked)
 
 TEST(GaugeSet, NeverStacksALeafOnItself)
 {
-    for (const GaugeStep& step : twentyLeaves().steps())
+    const std::vector<GaugeStep> steps = twentyLeaves().steps();
+    EXPECT_EQ(std::ranges::count_if(steps, &GaugeStep::isStacked), 19) << "on each of the others";
+    for (const GaugeStep& step : steps)
         EXPECT_NE(step.second, 1000_um);
 }
 

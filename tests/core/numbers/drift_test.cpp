@@ -152,6 +152,8 @@ TEST(Chart, StaysANumberForTheLargestScores)
 {
     const double huge = std::numeric_limits<double>::max();
     const Chart chart = chartOf(std::vector<double>{huge, -huge, huge, huge}, kSequentialLimits);
+    ASSERT_EQ(chart.ewma.size(), 4U);
+    ASSERT_EQ(chart.cusumUp.size(), 4U);
     for (const double value : chart.ewma)
         EXPECT_FALSE(std::isnan(value));
     for (const double value : chart.cusumUp)
