@@ -1,6 +1,7 @@
 #include "core/rigging/rigging_flow.h"
 
 #include <algorithm>
+#include <set>
 
 namespace rig {
 
@@ -85,9 +86,16 @@ CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn
         slotOf(flow, check.kind) = check.answer;
         flow.begun = true;
     }
+    std::set<ReadingId>
+        earlier; // a correction of what was read before the break says nothing of what came after
     for (const Reading& reading : content.readings) {
-        if (reading.coupling != coupling || reading.turn != turn || reading.id.bytes < since.bytes)
+        if (reading.coupling != coupling || reading.turn != turn)
             continue;
+        flow.last = reading;
+        if (reading.id.bytes < since.bytes || (reading.corrects && earlier.contains(*reading.corrects))) {
+            earlier.insert(reading.id);
+            continue;
+        }
         flow.readings.push_back(reading);
         flow.begun = true;
     }

@@ -22,6 +22,7 @@ struct CouplingFlow
     std::optional<Answer> pull;
     std::optional<Answer> secured;
     std::vector<Reading> readings; // of this person since the last interruption, in time order
+    std::optional<Reading> last;   // of this person in this record, before a break too
     bool interrupted = false;      // at any time in this record
     bool begun = false;            // anything answered since the last interruption
 

@@ -263,6 +263,19 @@ SessionStep interrupt(RiggingSession session, const RecordNow& now, Interruption
     return step;
 }
 
+bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow)
+{
+    switch (session.wanted) {
+    case ReadingWanted::Corrected:
+        return session.corrected.has_value(); // what was looked at then holds for what was read then
+    case ReadingWanted::Again:
+        return flow.mayMeasure();
+    case ReadingWanted::None:
+        break;
+    }
+    return flow.mayMeasure() && flow.readings.empty();
+}
+
 SessionStep chooseGauge(RiggingSession session, const RecordNow& /*now*/, GaugeId gauge, Moment /*when*/)
 {
     session.gauge = gauge;
@@ -341,8 +354,7 @@ std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow&
     const auto person = personAt(session, now);
     if (!coupling || !person)
         return std::nullopt;
-    const CouplingFlow& flow = coupling->flow(session.turn);
-    if (!flow.mayMeasure() || (session.wanted == ReadingWanted::None && !flow.readings.empty()))
+    if (!isMeasuringOpen(session, coupling->flow(session.turn)))
         return std::nullopt;
     Reading reading;
     reading.coupling = coupling->id;

@@ -147,6 +147,9 @@ SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind,
 SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceCheckKind kind, Answer given,
                           Moment when);
 
+// By the look and by what was read and asked for; whether somebody and a gauge are chosen is another
+// question.
+bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow);
 // Binds a reading to the coupling, turn, person, gauge and record that it is pressed at. Empty when measuring
 // is not open there: nobody or no gauge chosen, no look, or a reading already that nobody asked to add to.
 std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow& now,

@@ -449,8 +449,7 @@ TEST_F(RiggingJourney, AFigureTypedTooEarlySaysWhatComesFirst)
     type("0.5");
     EXPECT_TRUE(text("leafNote").contains("look comes first")) << text("leafNote").toStdString();
     type("yyy0.5");
-    EXPECT_TRUE(text("leafNote").contains("Choose the leaf set"))
-        << text("leafNote").toStdString();
+    EXPECT_TRUE(text("leafNote").contains("Choose the leaf set")) << text("leafNote").toStdString();
     page.findChild<QComboBox*>("measuredWith")->setFocus();
     press(Qt::Key_Down);
     type("0.5");
@@ -517,4 +516,24 @@ TEST_F(RiggingJourney, ARecordBegunInAnotherWindowIsGoneOnWithAndSaidSo)
     EXPECT_EQ(must(store.records().riggingRecords(hangar.airframe)).size(), 1U);
     other.leave();
     EXPECT_TRUE(content().interruptions.empty()) << "what is half done is this window's work";
+}
+
+TEST_F(RiggingJourney, AWrongLeafIsPutRightAfterABreakTooAndTheCouplingIsStillMeasuredAnew)
+{
+    begin();
+    type("yyy0.55");
+    press(Qt::Key_Return);
+    press(Qt::Key_Escape); // called away
+    prompts.texts.push_back("pressed the neighbour");
+    type("w0.5");
+    press(Qt::Key_Return);
+    const RecordContent now = content();
+    ASSERT_EQ(now.readings.size(), 2U);
+    EXPECT_EQ(now.readings.back().corrects, now.readings.front().id);
+    type("yyy");
+    EXPECT_TRUE(page.findChild<QWidget*>("leafRow")->isEnabled()) << "after the break it is measured anew";
+    type("0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(content().readings.size(), 3U);
+    EXPECT_FALSE(content().readings.back().corrects);
 }

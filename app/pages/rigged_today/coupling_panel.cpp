@@ -276,8 +276,7 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     GapStripView strip;
     strip.band = sheet.band;
     strip.partSeated = sheet.history.partSeated;
-    const bool mayRead = sheet.person && sheet.gauge && sheet.flow.mayMeasure();
-    m_leavesOpen = mayRead && (sheet.wanted != ReadingWanted::None || sheet.readings.empty());
+    m_leavesOpen = sheet.person && sheet.gauge && sheet.isMeasuringOpen;
     const bool taper = sheet.gauge && sheet.gauge->set.kind() == GaugeKind::Taper;
     m_leafLabel->setText(taper ? RiggedWords::valueRead() : RiggedWords::thickestThatEnters());
     std::optional<Gap> centre;
@@ -302,11 +301,11 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
         m_leaves->setChosen(GaugeReading{last.reading.interval, last.reading.technique});
         m_verdict->show(last.judgement, last.reading.interval, m_callName, m_callPhone);
         m_verdict->setKept(RiggedWords::savedAt(Formats{}.time(last.reading.stamp.when)));
-        if (sheet.wanted == ReadingWanted::Again)
-            m_leafNote->setText(RiggedWords::measureAgainHint());
-        if (sheet.wanted == ReadingWanted::Corrected)
-            m_leafNote->setText(RiggedWords::correctNow());
     }
+    if (sheet.wanted == ReadingWanted::Again)
+        m_leafNote->setText(RiggedWords::measureAgainHint());
+    if (sheet.wanted == ReadingWanted::Corrected)
+        m_leafNote->setText(RiggedWords::correctNow());
     m_strip->setView(strip);
     m_history->setSmall(sheet.lastTwelve, 12);
     m_historyBox->setVisible(sheet.turn == Turn::First);
@@ -314,9 +313,9 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
 
 void CouplingPanel::showBottom(const CouplingSheet& sheet)
 {
-    const bool hasReading = !sheet.readings.empty();
-    m_again->setEnabled(hasReading && !m_leavesOpen);
-    m_correct->setEnabled(hasReading && !m_leavesOpen);
+    const bool asked = sheet.wanted != ReadingWanted::None;
+    m_again->setEnabled(!sheet.readings.empty() && !m_leavesOpen);
+    m_correct->setEnabled(sheet.flow.last && !asked);
     m_turn->setText(sheet.turn == Turn::First ? RiggedWords::secondHere() : RiggedWords::firstHere());
     m_next->setEnabled(sheet.flow.isDone());
 }
@@ -363,7 +362,7 @@ QString CouplingPanel::whyNoFigure() const
     if (!m_sheet.person)
         return m_sheet.turn == Turn::Second ? RiggedWords::chooseSecondFirst()
                                             : RiggedWords::choosePersonFirst();
-    if (!m_sheet.flow.mayMeasure())
+    if (!m_sheet.flow.mayMeasure() && m_sheet.wanted != ReadingWanted::Corrected)
         return RiggedWords::lookFirst();
     if (!m_sheet.gauge)
         return RiggedWords::chooseGaugeFirst();

@@ -326,9 +326,9 @@ void RiggedTodayPage::pressReading(const GaugeReading& taken)
 
 void RiggedTodayPage::askCorrection()
 {
-    if (!settle() || !m_sheet || m_sheet->readings.empty())
+    if (!settle() || !m_sheet || !m_sheet->flow.last)
         return;
-    const Reading wrong = m_sheet->readings.back().reading;
+    const Reading wrong = *m_sheet->flow.last;
     const auto reason = m_prompts.askText(this, RiggedWords::correctTitle(), RiggedWords::correctQuestion());
     if (reason && !reason->trimmed().isEmpty())
         perform(wantCorrected, wrong, reason->trimmed().toStdString());

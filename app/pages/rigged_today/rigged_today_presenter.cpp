@@ -170,6 +170,7 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
     sheet.flow = now->flow(session.turn);
     sheet.person = personAt(session, *view.now);
     sheet.wanted = session.wanted;
+    sheet.isMeasuringOpen = isMeasuringOpen(session, sheet.flow);
     sheet.firstPersons = now->firstPersons;
     sheet.otherSide = otherSideOf(sheet.coupling, view.couplings);
     if (const CouplingNow* other = sheet.otherSide ? view.now->find(sheet.otherSide->id) : nullptr)

@@ -31,6 +31,7 @@ struct CouplingSheet
     std::optional<Band> band; // of the fitting that holds today
     FittingId fitting;        // that fitting
     ReadingWanted wanted = ReadingWanted::None;
+    bool isMeasuringOpen = false; // by the look and by what was asked for
 };
 
 // Facts of the rigging record and the state of the session -> views. Knows no widget and writes nothing.
