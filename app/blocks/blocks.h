@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/theme/theme.h"
-#include "core/judgement/judgement.h"
+#include "core/review/says.h"
 
 #include <QSizeF>
 #include <QString>
@@ -48,9 +48,9 @@ struct CellText
     QString text;
     Role role = Role::Ink;
     bool strong = false;
-    bool struck = false;         // superseded, and still to be read
-    std::optional<Verdict> mark; // its shape stands before the text
-    PictureMaker picture{};      // on paper, in place of the text: one line high, as wide as the cell
+    bool struck = false;      // superseded, and still to be read
+    std::optional<Says> mark; // its shape stands before the text
+    PictureMaker picture{};   // on paper, in place of the text: one line high, as wide as the cell
 };
 
 using Cell = std::vector<CellText>; // one below the other

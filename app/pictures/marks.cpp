@@ -40,6 +40,56 @@ Role shapeRoleOf(Verdict verdict)
     return Role::Unknown;
 }
 
+MarkShape shapeOf(Says says)
+{
+    switch (says) {
+    case Says::Outside:
+        return MarkShape::Diamond;
+    case Says::Asked:
+    case Says::PartSeated:
+    case Says::CannotTell:
+        return MarkShape::HalfDisc;
+    case Says::NoBandYet:
+        return MarkShape::DashedRing;
+    case Says::NotRead:
+        return MarkShape::Waiting;
+    case Says::NearEdge:
+    case Says::Moved:
+    case Says::WasOutside:
+        return MarkShape::Triangle;
+    case Says::Inside:
+        break;
+    }
+    return MarkShape::DiscTick;
+}
+
+Role shapeRoleOf(Says says)
+{
+    switch (says) {
+    case Says::Outside:
+        return Role::Outside;
+    case Says::Asked:
+    case Says::PartSeated:
+    case Says::NearEdge:
+    case Says::Moved:
+    case Says::WasOutside:
+        return Role::NearEdge;
+    case Says::CannotTell:
+    case Says::NoBandYet:
+    case Says::NotRead:
+        return Role::Unknown;
+    case Says::Inside:
+        break;
+    }
+    return Role::Inside;
+}
+
+Role textRoleOf(Says says)
+{
+    const Role role = shapeRoleOf(says);
+    return role == Role::NearEdge ? Role::NearEdgeText : role;
+}
+
 MarkShape shapeOf(QuestionKind kind)
 {
     return kind == QuestionKind::OutsideReading ? shapeOf(Verdict::Outside) : MarkShape::HalfDisc;

@@ -2,6 +2,7 @@
 
 #include "app/theme/theme.h"
 #include "core/judgement/judgement.h"
+#include "core/review/says.h"
 #include "core/rigging/question.h"
 
 #include <QRectF>
@@ -21,6 +22,11 @@ MarkShape shapeOf(Verdict verdict);
 Role shapeRoleOf(Verdict verdict); // colour of the shape
 Role textRoleOf(Verdict verdict);  // colour of words beside it, at least 4.5:1 on card and on fillRoleOf
 Role fillRoleOf(Verdict verdict);  // behind a verdict card
+
+// How a coupling stands: the tick is for an inside reading with nothing said beside it.
+MarkShape shapeOf(Says says);
+Role shapeRoleOf(Says says);
+Role textRoleOf(Says says);
 
 // Of a question that is open: an outside reading as its verdict, any other doubt as a half disc.
 MarkShape shapeOf(QuestionKind kind);

@@ -238,7 +238,7 @@ void paint(QPainter& painter, const PrintedPage& page, const Theme& theme)
         painter.drawLine(line.from, line.to);
     }
     for (const PageMark& mark : page.marks)
-        paintMark(painter, shapeOf(mark.verdict), shapeRoleOf(mark.verdict), mark.where, theme);
+        paintMark(painter, shapeOf(mark.says), shapeRoleOf(mark.says), mark.where, theme);
     for (const PagePicture& picture : page.pictures) {
         painter.save();
         painter.translate(picture.where.topLeft());

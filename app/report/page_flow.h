@@ -56,7 +56,7 @@ struct PageBox
 struct PageMark
 {
     QRectF where;
-    Verdict verdict = Verdict::NoBandYet;
+    Says says = Says::NoBandYet;
 };
 
 struct PagePicture

@@ -8,6 +8,7 @@
 #include "app/wording/record_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/standing_words.h"
 #include "app/wording/surface_words.h"
 #include "app/wording/verdict_words.h"
 #include "core/day_entry.h"
@@ -88,14 +89,34 @@ private:
             addText(RecordWords::item(RiggedWords::openItem(item, textOf(item.name))));
     }
 
-    CellText verdictCell(const SummaryReading& reading) const
+    static CellText marked(const QString& text, Says says)
+    {
+        CellText cell = strongly(text, textRoleOf(says));
+        cell.mark = says;
+        return cell;
+    }
+
+    // Evidence beside what is judged today: only where it was another.
+    static void addShownThen(const SummaryReading& reading, Cell& cell)
     {
         if (!reading.shown)
-            return softly(RecordWords::nothingShown());
-        CellText cell = said(VerdictWords::word(reading.shown->judgement.verdict));
-        cell.role = textRoleOf(reading.shown->judgement.verdict);
-        cell.strong = true;
-        cell.mark = reading.shown->judgement.verdict;
+            cell.push_back(softly(RecordWords::nothingShown()));
+        else if (reading.shown->judgement.verdict != reading.judgement.verdict)
+            cell.push_back(
+                softly(RecordWords::shownThen(VerdictWords::shortWord(reading.shown->judgement.verdict))));
+    }
+
+    Cell standingCell(const SummaryCoupling& coupling) const
+    {
+        const CouplingStanding& standing = coupling.standing;
+        if (standing.says == Says::NotRead)
+            return {softly(RecordWords::noReading())};
+        Cell cell{marked(StandingWords::inFull(standing), standing.says)};
+        const SummaryReading* last = coupling.last();
+        if (standing.reading && (!last || standing.reading->id != last->reading.id))
+            cell.push_back(softly(m_formats.interval(standing.reading->interval)));
+        if (last)
+            addShownThen(*last, cell);
         return cell;
     }
 
@@ -115,17 +136,16 @@ private:
         TableBlock table;
         table.columns = {{RecordWords::coupling(), 3},
                          {RecordWords::readingThatStands(), 2.4},
-                         {RecordWords::shownThen(), 2.6},
+                         {RecordWords::stands(), 2.6},
                          {RecordWords::second(), 2}};
         for (const SummaryCoupling& coupling : m_summary.couplings) {
             const SummaryReading* last = coupling.last();
             const QString seconds = secondsOf(coupling);
             const Cell reading{last ? said(m_formats.interval(last->reading.interval))
                                     : softly(RecordWords::noReading())};
-            const Cell verdict{last ? verdictCell(*last) : softly(RecordWords::noReading())};
             table.rows.push_back({{said(textOf(coupling.coupling.name))},
                                   reading,
-                                  verdict,
+                                  standingCell(coupling),
                                   {seconds.isEmpty() ? softly(RecordWords::nobody()) : said(seconds)}});
         }
         if (table.rows.empty())
@@ -153,18 +173,16 @@ private:
 
     void addStrip(const SummaryCoupling& coupling)
     {
-        const SummaryReading* last = coupling.last();
-        if (!last)
+        const auto& said = coupling.standing.reading;
+        if (!said || !coupling.standing.judgement)
             return;
         GapStripView view;
-        view.reading = last->reading.interval;
-        if (last->shown) {
-            view.band = last->shown->judgement.band;
-            view.verdict = last->shown->judgement.verdict;
-        }
+        view.reading = said->interval;
+        view.band = coupling.standing.judgement->band;
+        view.verdict = coupling.standing.verdict();
         view.partSeated = coupling.partSeated;
         for (const SummaryReading& other : coupling.readings)
-            if (&other != last && !other.replaced && other.reading.state == SeatState::Locked)
+            if (other.reading.id != said->id && !other.replaced && other.reading.state == SeatState::Locked)
                 view.earlier.push_back(other.reading.interval);
         PictureBlock block;
         block.lay = [view](QSizeF size, const FontSizes& fonts) {
@@ -191,14 +209,17 @@ private:
         return cell;
     }
 
-    Cell shownCell(const SummaryReading& one) const
+    Cell verdictCell(const SummaryReading& one) const
     {
-        Cell cell{verdictCell(one)};
-        if (!one.shown)
-            return cell;
-        const auto& band = one.shown->judgement.band;
-        cell.push_back(softly(band ? RecordWords::bandThen(m_formats.band(band->inner), band->readings)
-                                   : RecordWords::noBandThen()));
+        Cell cell;
+        if (one.reading.state == SeatState::Locked) {
+            const Verdict verdict = one.judgement.verdict;
+            cell.push_back(marked(VerdictWords::word(verdict), saysOf(verdict)));
+            const auto& band = one.judgement.band;
+            cell.push_back(softly(band ? RecordWords::band(m_formats.band(band->inner), band->readings)
+                                       : RecordWords::noBand()));
+        }
+        addShownThen(one, cell);
         return cell;
     }
 
@@ -211,7 +232,7 @@ private:
                          {RecordWords::who(), 2.4},
                          {RecordWords::with(), 0.7},
                          {RecordWords::reading(), 2.6},
-                         {RecordWords::shownThen(), 3.1}};
+                         {RecordWords::verdict(), 3.1}};
         for (const SummaryReading& one : coupling.readings) {
             const QString who = one.reading.turn == Turn::First ? RecordWords::asFirst(textOf(one.person))
                                                                 : RecordWords::asSecond(textOf(one.person));
@@ -219,7 +240,7 @@ private:
                                   {said(who)},
                                   {said(textOf(one.gauge))},
                                   readingCell(one),
-                                  shownCell(one)});
+                                  verdictCell(one)});
         }
         add(std::move(table));
     }

@@ -55,15 +55,14 @@ private:
 
     void addStrip()
     {
-        if (!m_one.band && !m_one.latest)
+        if (!m_one.band && !m_one.standing.reading)
             return;
         GapStripView view;
         view.band = m_one.band;
         view.partSeated = m_one.partSeated;
-        if (m_one.latest) {
-            view.reading = m_one.latest->reading.interval;
-            view.verdict = m_one.latestJudgement->verdict;
-        }
+        if (m_one.standing.reading)
+            view.reading = m_one.standing.reading->interval;
+        view.verdict = m_one.standing.verdict();
         PictureBlock block;
         block.height = kStripHigh;
         block.lay = [view](QSizeF size, const FontSizes& fonts) {

@@ -43,12 +43,12 @@ Cell readingCell(const Source& source, const OutsideStory& story)
     CellText interval = strongly(source.formats.interval(story.reading.interval));
     interval.struck = story.corrected.has_value();
     Cell cell{interval};
-    if (story.reading.state == SeatState::PartSeated) {
+    if (story.reading.state == SeatState::PartSeated || story.judgement.verdict != Verdict::Outside) {
         cell.push_back(strongly(RecordWords::partSeated()));
         return cell;
     }
     CellText verdict = said(VerdictWords::word(story.judgement.verdict), textRoleOf(story.judgement.verdict));
-    verdict.mark = story.judgement.verdict;
+    verdict.mark = saysOf(story.judgement.verdict);
     cell.push_back(verdict);
     return cell;
 }

@@ -4,6 +4,7 @@
 #include "app/report/review_parts.h"
 #include "app/wording/report_words.h"
 #include "app/wording/review_report_words.h"
+#include "app/wording/standing_words.h"
 #include "core/baseline/baseline.h"
 
 #include <map>
@@ -64,10 +65,9 @@ CellText bandBar(const CouplingReview& one)
 {
     BandBarView view;
     view.band = one.band;
-    if (one.latest) {
-        view.reading = one.latest->reading.interval;
-        view.verdict = one.latestJudgement->verdict;
-    }
+    if (one.standing.reading)
+        view.reading = one.standing.reading->interval;
+    view.verdict = one.standing.verdict();
     CellText cell;
     cell.picture = [view](QSizeF size, const FontSizes& fonts) {
         return laidPicture(layoutBandBar(view, size, fonts));
@@ -75,13 +75,10 @@ CellText bandBar(const CouplingReview& one)
     return cell;
 }
 
-CellText latestOf(const CouplingReview& one)
+CellText standingCell(const CouplingReview& one)
 {
-    CellText cell = said(ReviewWords::latest(one));
-    if (one.latestJudgement) {
-        cell.mark = one.latestJudgement->verdict;
-        cell.role = textRoleOf(one.latestJudgement->verdict);
-    }
+    CellText cell = said(StandingWords::withReading(one.standing), textRoleOf(one.standing.says));
+    cell.mark = one.standing.says;
     return cell;
 }
 
@@ -110,7 +107,7 @@ std::vector<Cell> rankingRow(const Source& source, const CouplingReview& one)
     const QString band = one.band ? ReviewReportWords::bandShort(source.formats.band(one.band->inner))
                                   : ReviewWords::noBand(one);
     return {{strongly(textOf(one.coupling.name)), softly(ReviewReportWords::readingCount(one.counts.all()))},
-            {bandBar(one), latestOf(one), softly(band)},
+            {bandBar(one), standingCell(one), softly(band)},
             {figure(ReviewWords::drift(one), ReviewWords::whyNoDrift(one), one.has(Sign::Drift))},
             {figure(ReviewWords::scatter(one), ReviewWords::whyNoDrift(one), one.has(Sign::ScatterGrew))},
             {figure(ReviewWords::chance(one), ReviewWords::whyNoChance(one, source.review.period), isLikely)},

@@ -18,6 +18,7 @@ public:
     void setLook(const Look& look);
     void show(MarkShape shape, Role role);
     void show(Verdict verdict) { show(shapeOf(verdict), shapeRoleOf(verdict)); }
+    void show(Says says) { show(shapeOf(says), shapeRoleOf(says)); }
 
 protected:
     void paintEvent(QPaintEvent* event) override;

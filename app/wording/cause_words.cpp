@@ -30,7 +30,8 @@ bool isLatestTogether(const CouplingReview& coupling)
 
 bool readsInsideNow(const CouplingReview& coupling)
 {
-    return coupling.latestJudgement && coupling.latestJudgement->verdict == Verdict::Inside;
+    const Says says = coupling.standing.says;
+    return says == Says::Moved || says == Says::WasOutside || says == Says::Inside;
 }
 
 } // namespace

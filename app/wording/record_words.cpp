@@ -50,7 +50,8 @@ QString RecordWords::overview() { return tr("Couplings at a glance"); }
 QString RecordWords::couplings() { return tr("Each coupling"); }
 QString RecordWords::coupling() { return tr("Coupling"); }
 QString RecordWords::readingThatStands() { return tr("Reading that stands"); }
-QString RecordWords::shownThen() { return tr("Shown then"); }
+QString RecordWords::stands() { return tr("How it stands"); }
+QString RecordWords::verdict() { return tr("Against its band"); }
 QString RecordWords::second() { return tr("Second person"); }
 QString RecordWords::first() { return tr("First person"); }
 QString RecordWords::noReading() { return tr("not read"); }
@@ -85,13 +86,14 @@ QString RecordWords::struck(const QString& by, const QString& when, const QStrin
 QString RecordWords::partSeated() { return tr("found part-seated"); }
 QString RecordWords::correction() { return tr("takes the place of the one struck through"); }
 
-QString RecordWords::bandThen(const QString& band, int readings)
+QString RecordWords::band(const QString& band, int readings)
 {
-    return tr("band then %1, %n reading(s)", nullptr, readings).arg(band);
+    return tr("band %1, %n reading(s)", nullptr, readings).arg(band);
 }
 
-QString RecordWords::noBandThen() { return tr("there was no band"); }
-QString RecordWords::nothingShown() { return tr("nothing was shown"); }
+QString RecordWords::noBand() { return tr("there is no band"); }
+QString RecordWords::shownThen(const QString& verdict) { return tr("shown at the time: %1").arg(verdict); }
+QString RecordWords::nothingShown() { return tr("nothing was shown at the time"); }
 
 QString RecordWords::readingCaution()
 {

@@ -32,7 +32,8 @@ public:
     static QString couplings();
     static QString coupling();
     static QString readingThatStands();
-    static QString shownThen();
+    static QString stands();
+    static QString verdict();
     static QString second();
     static QString first();
     static QString noReading();
@@ -56,8 +57,9 @@ public:
     static QString struck(const QString& by, const QString& when, const QString& reason);
     static QString partSeated();
     static QString correction();
-    static QString bandThen(const QString& band, int readings);
-    static QString noBandThen();
+    static QString band(const QString& band, int readings);
+    static QString noBand();
+    static QString shownThen(const QString& verdict);
     static QString nothingShown();
     static QString readingCaution();
     static QString interrupted(Turn turn, const QString& when, InterruptionReason reason);

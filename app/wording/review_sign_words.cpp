@@ -1,6 +1,7 @@
 #include "app/wording/formats.h"
 #include "app/wording/review_words.h"
 #include "app/wording/sentence_parts.h"
+#include "app/wording/standing_words.h"
 
 #include <cmath>
 
@@ -35,7 +36,8 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
     switch (sign) {
     case Sign::OpenQuestion:
         if (coupling.openQuestions.size() == 1)
-            return tr("one question open: %1").arg(askedShort(coupling.openQuestions.front().question.kind));
+            return tr("one question open: %1")
+                .arg(StandingWords::asked(coupling.openQuestions.front().question.kind));
         return tr("%1 questions open")
             .arg(SentenceParts::number(static_cast<int>(coupling.openQuestions.size())));
     case Sign::Drift:
@@ -89,29 +91,6 @@ QString ReviewWords::outsideSign(const CouplingReview& coupling)
     return parts.join(tr(", ", "between signs"));
 }
 
-QString ReviewWords::askedShort(QuestionKind kind)
-{
-    switch (kind) {
-    case QuestionKind::OutsideReading:
-        return tr("a reading outside");
-    case QuestionKind::AnsweredNo:
-        return tr("answered “no”");
-    case QuestionKind::CannotSee:
-        return tr("could not be seen");
-    case QuestionKind::ReadingsDisagree:
-        return tr("two readings disagree");
-    case QuestionKind::SidesSwapped:
-        return tr("left and right look swapped");
-    case QuestionKind::SurfaceDoubt:
-        return tr("a doubt in the control check");
-    case QuestionKind::BandInDoubt:
-        return tr("its band is in doubt");
-    case QuestionKind::GaugeQuarantined:
-        break;
-    }
-    return tr("readings in doubt");
-}
-
 QStringList ReviewWords::signs(const CouplingReview& coupling)
 {
     QStringList all;
@@ -148,7 +127,7 @@ QString ReviewWords::gravest(const CouplingReview& coupling)
     case Sign::OpenQuestion: {
         const Question& first = coupling.openQuestions.front().question;
         return tr("%1: %2, open since %3.", "coupling, what is asked, day")
-            .arg(name, askedShort(first.kind), Formats{}.day(first.stamp.when.localDay()));
+            .arg(name, StandingWords::asked(first.kind), Formats{}.day(first.stamp.when.localDay()));
     }
     case Sign::Outside:
     case Sign::NearEdge:

@@ -123,15 +123,6 @@ QString ReviewWords::whyNoChance(const CouplingReview& coupling, const ReviewPer
     return period.annual ? tr("annual overdue") : tr("no annual date");
 }
 
-QString ReviewWords::latest(const CouplingReview& coupling)
-{
-    if (!coupling.latest || !coupling.latestJudgement)
-        return tr("not read");
-    return tr("%1: %2", "verdict, reading")
-        .arg(VerdictWords::shortWord(coupling.latestJudgement->verdict),
-             Formats{}.interval(coupling.latest->reading.interval));
-}
-
 QString ReviewWords::noBand(const CouplingReview& coupling)
 {
     if (!coupling.fitting)

@@ -47,7 +47,6 @@ public:
     static QString chanceOf(double chance);
     static QString whyNoDrift(const CouplingReview& coupling);
     static QString whyNoChance(const CouplingReview& coupling, const ReviewPeriod& period);
-    static QString latest(const CouplingReview& coupling); // the verdict's word and the reading
     static QString noBand(const CouplingReview& coupling); // "no band yet: 4 readings"
     // The same figures as sentences, with what they rest on; empty when there are none.
     static QString driftSentence(const CouplingReview& coupling);
@@ -96,7 +95,6 @@ private:
     static QString riggingAt(const FittingMovement& movement, std::size_t index);
     static QString ratio(const ScatterNow& scatter);
     static QString outsideSign(const CouplingReview& coupling);
-    static QString askedShort(QuestionKind kind);
     static QString hiddenBehind(const std::vector<numbers::OffsetFactor>& factors,
                                 numbers::OffsetFactor asked);
     QString couplingName(CouplingId id) const;

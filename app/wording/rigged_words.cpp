@@ -110,7 +110,10 @@ QString RiggedWords::secureNow() { return tr("secure now"); }
 QString RiggedWords::pullNow() { return tr("pull now"); }
 QString RiggedWords::begunNotDone() { return tr("begun, not done"); }
 QString RiggedWords::interruptedMark(const QString& detail) { return tr("%1 · interrupted").arg(detail); }
-QString RiggedWords::outsideMark(const QString& detail) { return tr("%1 · outside").arg(detail); }
+QString RiggedWords::unresolvedMark(const QString& detail, const QString& standing)
+{
+    return tr("%1 · %2", "what is done, how it stands").arg(detail, standing);
+}
 
 QString RiggedWords::doubtedMark(const QString& detail)
 {

@@ -40,7 +40,7 @@ public:
     static QString pullNow();
     static QString begunNotDone();
     static QString interruptedMark(const QString& detail);
-    static QString outsideMark(const QString& detail);
+    static QString unresolvedMark(const QString& detail, const QString& standing);
     static QString doubtedMark(const QString& detail);
     static QString readLookedPulled(const QString& interval);
     static QString bothDone(const QString& detail);

@@ -88,7 +88,6 @@ QString TrendsPageWords::fitting(int number, Day begins, const QString& reason)
 QString TrendsPageWords::noFitting() { return tr("No band yet: no fitting has begun. Set up begins one."); }
 
 QString TrendsPageWords::latestTitle(const QString& verdictWord) { return tr("Latest: %1").arg(verdictWord); }
-QString TrendsPageWords::foundPartSeatedTitle() { return tr("Found part-seated"); }
 QString TrendsPageWords::noReadingsTitle() { return tr("No readings yet"); }
 
 QString TrendsPageWords::noReadingsSentence()
@@ -133,8 +132,6 @@ QString TrendsPageWords::table() { return tr("Table (%1)").arg(keyTable()); }
 QString TrendsPageWords::axisGroup() { return tr("Readings in the order of"); }
 
 QString TrendsPageWords::lastReadings(int count) { return tr("last %1 readings").arg(count); }
-QString TrendsPageWords::noReadings() { return tr("no readings"); }
-QString TrendsPageWords::foundPartSeated() { return tr("found part-seated"); }
 
 QString TrendsPageWords::aircraft() { return tr("All together (%1)").arg(keyAircraft()); }
 

@@ -31,8 +31,6 @@ public:
 
     // The list at the left
     static QString lastReadings(int count);
-    static QString noReadings();
-    static QString foundPartSeated();
 
     // All couplings together
     static QString aircraft();
@@ -73,7 +71,6 @@ public:
 
     // What can be said now
     static QString latestTitle(const QString& verdictWord);
-    static QString foundPartSeatedTitle();
     static QString noReadingsTitle();
     static QString noReadingsSentence();
     struct Latest

@@ -47,6 +47,33 @@ std::string_view wordOf(Sign sign)
     return "part-seated-never-shown";
 }
 
+std::string_view wordOf(Says says)
+{
+    switch (says) {
+    case Says::Outside:
+        return "outside";
+    case Says::Asked:
+        return "question-open";
+    case Says::PartSeated:
+        return "part-seated";
+    case Says::CannotTell:
+        return "cannot-tell";
+    case Says::NoBandYet:
+        return "no-band";
+    case Says::NotRead:
+        return "not-read";
+    case Says::NearEdge:
+        return "near-edge";
+    case Says::Moved:
+        return "moved";
+    case Says::WasOutside:
+        return "was-outside";
+    case Says::Inside:
+        break;
+    }
+    return "inside";
+}
+
 std::string signWords(const std::vector<Sign>& signs)
 {
     std::string words;
@@ -121,12 +148,14 @@ private:
 
     void addReadings()
     {
-        const auto* latest = m_one.latest ? &m_one.latest->reading : nullptr;
-        add("latest_date", latest ? dayText(latest->when.localDay()) : std::string{});
-        add("latest_enters_mm", latest ? millimetres(latest->interval.enters) : std::string{});
-        add("latest_refuses_mm", latest ? millimetresOrNothing(latest->interval.refuses) : std::string{});
-        add("latest_verdict",
-            m_one.latestJudgement ? std::string{rig::wordOf(m_one.latestJudgement->verdict)} : std::string{});
+        const CouplingStanding& standing = m_one.standing;
+        add("standing", std::string{wordOf(standing.says)});
+        const auto* said = standing.reading ? &*standing.reading : nullptr;
+        add("standing_date", said ? dayText(said->when.localDay()) : std::string{});
+        add("standing_enters_mm", said ? millimetres(said->interval.enters) : std::string{});
+        add("standing_refuses_mm", said ? millimetresOrNothing(said->interval.refuses) : std::string{});
+        add("standing_verdict",
+            standing.judgement ? std::string{rig::wordOf(standing.judgement->verdict)} : std::string{});
         add("readings", m_one.counts.all());
         add("inside", m_one.counts.inside);
         add("near_edge", m_one.counts.nearEdge);

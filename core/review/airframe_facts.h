@@ -27,7 +27,7 @@ struct AirframeFacts
     std::vector<Coupling> couplings; // also those no longer in use
     std::vector<Fitting> fittings;
     std::vector<Event> events;
-    std::vector<KeptReading> readings;
+    std::vector<KeptReading> readings; // oldest first
     std::vector<Exclusion> exclusions;
     std::vector<FrozenBaseline> frozenBaselines;
     std::vector<RiggingRecord> riggingRecords;

@@ -23,8 +23,8 @@ class ReviewMaker
 {
 public:
     ReviewMaker(const AirframeFacts& facts, const ReviewPeriod& period)
-        : m_facts{facts}, m_period{period}, m_numbers{facts}, m_all{
-                                                                  readingsUntil(facts, m_numbers, period.to)}
+        : m_facts{facts}, m_period{period}, m_numbers{facts},
+          m_all{readingsUntil(facts, m_numbers, period.to)}, m_standings{facts, period.from, period.to}
     {
     }
 
@@ -82,9 +82,17 @@ private:
         }
         for (CouplingReview& one : m_review.couplings)
             one.otherSideMovesToo = otherSideMoves(one);
-        for (CouplingReview& one : m_review.couplings)
+        for (CouplingReview& one : m_review.couplings) {
             one.signs = signsOf(one);
+            one.standing.standBeside(hasMoved(one), one.has(Sign::Outside));
+        }
         std::ranges::stable_sort(m_review.couplings, standsOutMore);
+    }
+
+    static bool hasMoved(const CouplingReview& one)
+    {
+        return one.has(Sign::Drift) || one.has(Sign::ScatterGrew) || one.has(Sign::Step) ||
+               (one.movement && one.movement->sharedOnly);
     }
 
     bool otherSideMoves(const CouplingReview& one) const
@@ -103,6 +111,7 @@ private:
         CouplingReview review;
         review.coupling = one.coupling;
         review.partSeated = one.history.partSeated;
+        review.standing = m_standings.standingOf(one.history);
         review.movement = movementOf(one, m_period, m_review.riggingsToCome);
         addBand(one.history, review);
         Judging judging{one.history};
@@ -220,6 +229,7 @@ private:
     const ReviewPeriod& m_period;
     RiggingNumbers m_numbers;
     AirframeReadings m_all;
+    CouplingStandings m_standings;
     AirframeReview m_review;
 };
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/review/coupling_standing.h"
 #include "core/review/measurers.h"
 #include "core/review/movement.h"
 
@@ -64,7 +65,7 @@ struct CouplingReview
     int baselineReadings = 0;
     WitnessFinding witness;              // with the gauge of the last reading
     std::vector<GapInterval> partSeated; // seen on this coupling, ever
-    std::optional<LaterReading> latest;  // in the period
+    std::optional<LaterReading> latest;  // of the first person, in the period; `standing` says how it stands
     std::optional<Judgement> latestJudgement;
     VerdictCounts counts;                    // of the period's locked readings that stand, both persons'
     int inDoubt = 0;                         // of those, with a gauge in quarantine
@@ -74,6 +75,7 @@ struct CouplingReview
     std::vector<QuestionStory> openQuestions;
     std::vector<OutsideStory> outside; // in the period, oldest first
     std::vector<Sign> signs;           // gravest first
+    CouplingStanding standing;         // at the end of the period
 
     bool has(Sign sign) const;
 };

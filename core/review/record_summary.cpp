@@ -3,6 +3,7 @@
 #include "core/review/coupling_history.h"
 
 #include <algorithm>
+#include <map>
 
 namespace rig {
 
@@ -70,7 +71,10 @@ AnswerStanding standingOf(const Check& check, const RecordContent& content)
 class Summing
 {
 public:
-    Summing(const AirframeFacts& facts, const RecordContent& content) : m_facts{facts}, m_content{content} {}
+    Summing(const AirframeFacts& facts, const RecordContent& content)
+        : m_facts{facts}, m_content{content}, m_atTheClose{asAtTheClose(content)}, m_standings{standings()}
+    {
+    }
 
     RecordSummary make()
     {
@@ -99,6 +103,25 @@ public:
     }
 
 private:
+    // A record that is open stands in the middle of all that is known; a closed one tells of itself.
+    CouplingStandings standings() const
+    {
+        return m_content.close ? CouplingStandings{m_atTheClose}
+                               : CouplingStandings{m_facts, m_content.record.begins.localDay(), Day::max()};
+    }
+
+    const CouplingHistory& history(CouplingId coupling)
+    {
+        const auto known = m_histories.find(coupling);
+        if (known != m_histories.end())
+            return known->second;
+        return m_histories
+            .emplace(coupling,
+                     historyOf(coupling, m_facts.fittings, m_facts.readingsOf(coupling), m_facts.exclusions,
+                               m_facts.frozenBaselines, m_facts.gauges, m_facts.gaugeChecks))
+            .first->second;
+    }
+
     std::string nameOf(const std::optional<PersonId>& person) const
     {
         return person ? m_facts.nameOf(*person) : std::string{};
@@ -112,7 +135,7 @@ private:
         return std::nullopt;
     }
 
-    SummaryCoupling sumUp(const Coupling& coupling) const
+    SummaryCoupling sumUp(const Coupling& coupling)
     {
         SummaryCoupling sum;
         sum.coupling = coupling;
@@ -130,6 +153,7 @@ private:
         for (const Reading& reading : standing(all))
             if (reading.state == SeatState::PartSeated && isKnownThen(reading))
                 sum.partSeated.push_back(reading.interval);
+        sum.standing = m_standings.standingOf(history(coupling.id));
         return sum;
     }
 
@@ -138,7 +162,7 @@ private:
         return !m_content.close || reading.id.bytes < m_content.close->id.bytes;
     }
 
-    SummaryReading sumUp(const Reading& reading) const
+    SummaryReading sumUp(const Reading& reading)
     {
         SummaryReading sum;
         sum.reading = reading;
@@ -146,6 +170,7 @@ private:
         const Gauge* gauge = reading.gauge ? m_facts.gauge(*reading.gauge) : nullptr;
         if (gauge)
             sum.gauge = gauge->name;
+        sum.judgement = judgeIn(history(reading.coupling), reading);
         sum.shown = shownWith(reading.id);
         sum.isCorrection = reading.corrects.has_value();
         for (const Reading& other : m_content.readings)
@@ -196,26 +221,19 @@ private:
         return gauge ? gauge->name : std::string{};
     }
 
-    // What the person saw counts; a reading with nothing shown is judged anew.
-    Judgement judged(const Reading& reading) const
+    std::vector<OpenItem> notDone(const RecordScope& scope)
     {
-        if (const auto shown = shownWith(reading.id))
-            return shown->judgement;
-        const std::vector<Reading> all = m_facts.readingsOf(reading.coupling);
-        return judgeIn(historyOf(reading.coupling, m_facts.fittings, all, m_facts.exclusions,
-                                 m_facts.frozenBaselines, m_facts.gauges, m_facts.gaugeChecks),
-                       reading);
-    }
-
-    std::vector<OpenItem> notDone(const RecordScope& scope) const
-    {
-        return reviewOf(asAtTheClose(m_content), scope,
-                        [this](const Reading& reading) { return judged(reading); })
+        return reviewOf(
+                   m_atTheClose, scope,
+                   [this](const Reading& reading) { return judgeIn(history(reading.coupling), reading); })
             .openItems;
     }
 
     const AirframeFacts& m_facts;
     const RecordContent& m_content;
+    RecordContent m_atTheClose;
+    CouplingStandings m_standings;
+    std::map<CouplingId, CouplingHistory> m_histories;
 };
 
 } // namespace

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/review/airframe_facts.h"
+#include "core/review/coupling_standing.h"
 #include "core/review/record_review.h"
 #include "core/rigging/record_content.h"
 
@@ -11,8 +12,8 @@
 
 namespace rig {
 
-// One rigging record as it is read afterwards: what was answered, read and shown, by whom and when, with
-// nothing left out. Names instead of ids; a name is empty when the file does not know it.
+// One rigging record as it is read afterwards: what was answered and read, by whom and when, with nothing
+// left out, and judged anew. Names instead of ids; a name is empty when the file does not know it.
 
 // Why an answer is not the one that counted at the end.
 enum class AnswerStanding { Counts, AnsweredAgain, BeforeInterruption };
@@ -40,7 +41,8 @@ struct SummaryReading
     Reading reading;
     std::string person;
     std::string gauge;
-    std::optional<Shown> shown;                // the verdict and band as then
+    Judgement judgement;                       // worked out anew; of no meaning for a part-seated one
+    std::optional<Shown> shown;                // told beside it where it was another: evidence, never input
     std::optional<SummaryCorrection> replaced; // superseded: struck through, and why
     bool isCorrection = false;
 };
@@ -60,6 +62,7 @@ struct SummaryCoupling
     std::vector<SummaryReading> readings;
     std::vector<Interruption> interruptions;
     std::vector<GapInterval> partSeated; // as known then
+    CouplingStanding standing;           // now, or at the close of a closed record
 
     // The last locked one of the first person's that stands; the second person's when there is no other. Null
     // without.

@@ -47,8 +47,8 @@ TEST_F(BeforeTheAnnual, SaysOfACouplingWithoutReadingsThatNothingIsKnown)
     EXPECT_EQ(before.title, "Before the annual");
     EXPECT_TRUE(before.counted.contains("no reading")) << before.counted.toStdString();
     const AnnualRow& left = row(before, "Left aileron");
-    EXPECT_EQ(left.latest, std::nullopt);
-    EXPECT_EQ(left.latestInWords, "not read");
+    EXPECT_EQ(left.says, Says::NotRead);
+    EXPECT_EQ(left.saysInWords, "not read");
     EXPECT_EQ(left.drift.figure, QString{});
     EXPECT_EQ(left.drift.instead, "no band yet");
     EXPECT_EQ(left.chance.instead, "no band yet");

@@ -103,7 +103,7 @@ TEST_F(TrendsPageTest, SaysThatAReadingOfTheFileFailedAndShowsNothingOld)
     EXPECT_FALSE(row(0)->isVisible());
 }
 
-TEST_F(TrendsPageTest, ShowsEveryCouplingWithTheWordOfItsLatestVerdict)
+TEST_F(TrendsPageTest, ShowsEveryCouplingWithTheWordOfHowItStands)
 {
     tellASeason();
     show();
@@ -111,7 +111,7 @@ TEST_F(TrendsPageTest, ShowsEveryCouplingWithTheWordOfItsLatestVerdict)
     ASSERT_TRUE(row(1));
     EXPECT_EQ(row(0)->accessibleName(), "Left aileron");
     EXPECT_EQ(row(0)->accessibleDescription(), "outside");
-    EXPECT_EQ(row(1)->accessibleDescription(), "no readings");
+    EXPECT_EQ(row(1)->accessibleDescription(), "not read");
     EXPECT_TRUE(row(0)->isChecked());
     EXPECT_EQ(text("couplingTitle"), "Left aileron");
 }

@@ -64,7 +64,7 @@ TEST(RecordReport, TellsEverythingOfTheRecord)
                              "the wrong leaf was pressed",
                              "Outside the band",
                              "Inside the band",
-                             "band then 0.44–0.56 mm, 12 readings",
+                             "mm, 12 readings",
                              "Yes: T. Vale",
                              "Found: grit under the sleeve",
                              "Done: cleaned and put together again",
@@ -78,6 +78,19 @@ TEST(RecordReport, TellsEverythingOfTheRecord)
                              "Second person T. Vale: day, signature",
                              "Findings of the person who assesses this"})
         EXPECT_TRUE(words.contains(QString::fromUtf8(part))) << part;
+}
+
+TEST(RecordReport, SaysWhatTheFactsOfTodaySayAndWhatWasShownAtTheTimeOnlyWhereItWasAnother)
+{
+    ToldRecord told;
+    told.read(500, Verdict::Inside);
+    told.close();
+    EXPECT_FALSE(wordsOf(printed(told.summary())).contains("shown at the time"));
+    told.leaveOutTheBaseline();
+    const QString words = wordsOf(printed(told.summary()));
+    EXPECT_FALSE(words.contains("Inside the band")) << words.toStdString();
+    EXPECT_TRUE(words.contains("No band yet"));
+    EXPECT_TRUE(words.contains("shown at the time: inside"));
 }
 
 TEST(RecordReport, SaysThatAReadingWasPartSeated)
@@ -116,7 +129,7 @@ TEST(RecordReport, DrawsOneStripPerCouplingThatWasRead)
     const PageFlow flow = printed(manyOf(7, 1));
     for (const PrintedPage& page : flow.pages)
         for (const PagePicture& picture : page.pictures) {
-            EXPECT_TRUE(picture.picture.inWords.contains("0.44"));
+            EXPECT_TRUE(picture.picture.inWords.contains("0.90"));
             ++strips;
         }
     EXPECT_EQ(strips, 7U);

@@ -62,6 +62,32 @@ TEST(RecordSummary, KeepsASupersededReadingWithTheReasonAndWhatWasShownThen)
     EXPECT_EQ(coupling.last()->gauge, "A");
 }
 
+TEST(RecordSummary, JudgesAnewFromTheFactsOfTodayAndKeepsWhatWasShownBesideIt)
+{
+    ToldRecord told;
+    told.read(500, Verdict::Inside);
+    told.close();
+    told.leaveOutTheBaseline();
+    const RecordSummary summary = told.summary();
+    const SummaryCoupling& coupling = summary.couplings.front();
+    EXPECT_EQ(coupling.readings.front().judgement.verdict, Verdict::NoBandYet);
+    EXPECT_EQ(coupling.readings.front().shown->judgement.verdict, Verdict::Inside);
+    EXPECT_EQ(coupling.standing.says, Says::NoBandYet);
+    EXPECT_TRUE(lists(summary, OpenItemKind::NotJudged, "Left aileron"));
+}
+
+TEST(RecordSummary, StandsAsItStoodAtTheCloseWhateverWasResolvedLater)
+{
+    ToldRecord told;
+    const QuestionId question = told.ask(QuestionKind::OutsideReading, told.read(900, Verdict::Outside));
+    told.read(500, Verdict::Inside);
+    told.close();
+    told.resolve(question);
+    const RecordSummary summary = told.summary();
+    EXPECT_EQ(summary.couplings.front().standing.says, Says::Outside);
+    EXPECT_TRUE(lists(summary, OpenItemKind::OutsideReading, "Left aileron"));
+}
+
 TEST(RecordSummary, DoesNotTakeAPartSeatedReadingForTheOneThatStands)
 {
     ToldRecord told;

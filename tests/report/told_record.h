@@ -7,12 +7,18 @@
 namespace rig::test {
 
 // A rigging of the small hangar in a real file, told step by step. Every step a minute after the one before.
+// The left aileron has a band around 0.5 mm; `shown` is what was shown then, whatever the band says now.
 class ToldRecord
 {
 public:
     ToldRecord()
     {
         store.clock().passMinutes(24 * 60);
+        for (int i = 0; i < 12; ++i) {
+            Reading reading = hangar.reading(i % 3 ? between(500, 550) : between(450, 500), now());
+            reading.purpose = Purpose::Baseline;
+            baseline.push_back(must(store.records().add(reading, std::nullopt)));
+        }
         record = must(store.records().add(hangar.record(now())));
     }
 
@@ -56,6 +62,12 @@ public:
         kept.judgement.verdict = shown;
         kept.judgement.band = Band{{0.44, 0.56}, {0.42, 0.58}, 0.5, 0.02, 12, false};
         return must(store.records().add(reading, kept));
+    }
+
+    void leaveOutTheBaseline()
+    {
+        for (const ReadingId id : baseline)
+            must(store.records().add(Exclusion{{}, id, "read on the wrong joint", {hangar.oren, now()}}));
     }
 
     void interrupt()
@@ -110,6 +122,7 @@ public:
 
     TempStore store;
     Hangar hangar{store.records()};
+    std::vector<ReadingId> baseline; // of the left aileron
     RecordId record;
 };
 

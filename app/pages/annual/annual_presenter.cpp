@@ -2,6 +2,7 @@
 
 #include "app/wording/annual_words.h"
 #include "app/wording/review_words.h"
+#include "app/wording/standing_words.h"
 #include "core/clock.h"
 #include "core/review/airframe_review.h"
 #include "core/store/airframe_facts.h"
@@ -49,13 +50,12 @@ private:
         AnnualRow row;
         row.coupling = one.coupling.id;
         row.name = QString::fromStdString(one.coupling.name);
-        row.latestInWords = ReviewWords::latest(one);
+        row.says = one.standing.says;
+        row.saysInWords = StandingWords::withReading(one.standing);
         row.bar.band = one.band;
-        if (one.latest) {
-            row.latest = one.latestJudgement->verdict;
-            row.bar.reading = one.latest->reading.interval;
-            row.bar.verdict = row.latest;
-        }
+        if (one.standing.reading)
+            row.bar.reading = one.standing.reading->interval;
+        row.bar.verdict = one.standing.verdict();
         if (!one.band)
             row.noBand = ReviewWords::noBand(one);
         addFigures(one, row);
@@ -98,23 +98,12 @@ private:
                 ++m_view.moreHeadlines;
                 continue;
             }
-            const auto [shape, role] = markOf(one);
-            m_view.headlines.push_back(
-                {one.coupling.id, shape, role, ReviewWords::gravest(one), m_words.gravestFigures(one)});
+            m_view.headlines.push_back({one.coupling.id, shapeOf(one.standing.says),
+                                        shapeRoleOf(one.standing.says), ReviewWords::gravest(one),
+                                        m_words.gravestFigures(one)});
         }
         if (m_view.headlines.empty())
             m_view.nothingGrave = ReviewWords::nothingGrave(m_review);
-    }
-
-    static std::pair<MarkShape, Role> markOf(const CouplingReview& one)
-    {
-        if (one.signs.front() == Sign::OpenQuestion) {
-            const QuestionKind kind = one.openQuestions.front().question.kind;
-            return {shapeOf(kind), shapeRoleOf(kind)};
-        }
-        if (one.signs.front() == Sign::Outside)
-            return {MarkShape::Diamond, Role::Outside};
-        return {MarkShape::Triangle, Role::NearEdge};
     }
 
     void addShifts()

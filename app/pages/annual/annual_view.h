@@ -5,6 +5,7 @@
 #include "app/pictures/marks.h"
 #include "app/pictures/offsets.h"
 #include "core/review/review_period.h"
+#include "core/review/says.h"
 
 #include <QString>
 #include <QStringList>
@@ -29,8 +30,8 @@ struct AnnualRow
 {
     CouplingId coupling;
     QString name;
-    std::optional<Verdict> latest; // of the latest reading in the period; empty when there is none
-    QString latestInWords;
+    Says says = Says::NotRead;
+    QString saysInWords; // with the reading
     BandBarView bar;
     QString noBand; // in place of the bar
     AnnualFigure drift;

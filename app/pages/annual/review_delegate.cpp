@@ -54,8 +54,8 @@ int ReviewDelegate::heightOf(const AnnualRow& row, int couplingWidth, int signsW
 {
     const FontSizes& fonts = m_look.fonts;
     const double room = couplingWidth - 2 * margin() - markRoom();
-    const double coupling = heightOf(row.name, room, fonts.body(), true) +
-                            heightOf(row.latestInWords, room, fonts.small(), false);
+    const double coupling =
+        heightOf(row.name, room, fonts.body(), true) + heightOf(row.saysInWords, room, fonts.small(), false);
     double signs = 0;
     for (qsizetype i = 0; i < row.signs.size(); ++i)
         signs += heightOf(row.signs.at(i), signsWidth - 2 * margin(), fonts.label(), i == 0 && row.isGrave);
@@ -116,14 +116,10 @@ void ReviewDelegate::paintCoupling(QPainter& painter, const QRectF& cell, const 
 {
     const double side = 17 * m_look.fonts.scale;
     const QRectF mark{cell.left(), cell.top() + 1, side, side};
-    if (row.latest)
-        paintMark(painter, shapeOf(*row.latest), shapeRoleOf(*row.latest), mark, m_look.theme);
-    else
-        paintMark(painter, MarkShape::Waiting, Role::Unknown, mark, m_look.theme);
+    paintMark(painter, shapeOf(row.says), shapeRoleOf(row.says), mark, m_look.theme);
     QRectF words = cell.adjusted(markRoom(), 0, 0, 0);
     words.setTop(words.top() + write(painter, words, row.name, m_look.fonts.body(), Role::Ink, true));
-    write(painter, words, row.latestInWords, m_look.fonts.small(),
-          row.latest ? textRoleOf(*row.latest) : Role::InkSoft, false);
+    write(painter, words, row.saysInWords, m_look.fonts.small(), textRoleOf(row.says), false);
 }
 
 void ReviewDelegate::paintFigure(QPainter& painter, const QRectF& cell, const AnnualFigure& figure) const

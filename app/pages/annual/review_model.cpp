@@ -54,7 +54,7 @@ QString cellText(AnnualColumn column, const AnnualRow& row)
                                         : AnnualWords::spoken(column, figure->figure, figure->beside);
     switch (column) {
     case AnnualColumn::Coupling:
-        return AnnualWords::spoken(column, row.name, row.latestInWords);
+        return AnnualWords::spoken(column, row.name, row.saysInWords);
     case AnnualColumn::Band:
         return AnnualWords::spoken(column, PictureWords::bandBar(row.bar), row.noBand);
     case AnnualColumn::Questions:

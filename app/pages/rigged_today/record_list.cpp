@@ -5,6 +5,7 @@
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/standing_words.h"
 
 #include <QLabel>
 #include <QProgressBar>
@@ -109,7 +110,10 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
     }
     for (const CouplingProgress& one : view.review.couplings) {
         const RecordPlace place{RecordPlace::Kind::Coupling, one.id};
-        showCoupling(row(m_places.size()), one, place == current, turn);
+        const auto standing = view.standings.find(one.id);
+        showCoupling(row(m_places.size()), one,
+                     standing == view.standings.end() ? CouplingStanding{} : standing->second,
+                     place == current, turn);
         m_places.push_back(place);
     }
     const bool closing = current.kind == RecordPlace::Kind::Close;
@@ -167,7 +171,7 @@ QString nowOf(Step step)
     return {};
 }
 
-QString detailFor(const CouplingProgress& one, bool isCurrent, Turn turn)
+QString detailFor(const CouplingProgress& one, const CouplingStanding& standing, bool isCurrent, Turn turn)
 {
     if (turn == Turn::Second) {
         switch (one.stage) {
@@ -190,16 +194,15 @@ QString detailFor(const CouplingProgress& one, bool isCurrent, Turn turn)
         detail = RiggedWords::bothDone(detail);
     if (one.interrupted)
         detail = RiggedWords::interruptedMark(detail);
-    if (one.outside)
-        detail = RiggedWords::outsideMark(detail);
-    if (one.doubted)
-        detail = RiggedWords::doubtedMark(detail);
+    if (standing.isUnresolved)
+        detail = RiggedWords::unresolvedMark(detail, StandingWords::word(standing));
     return detail;
 }
 
 } // namespace
 
-void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, bool isCurrent, Turn turn)
+void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, const CouplingStanding& standing,
+                              bool isCurrent, Turn turn)
 {
     MarkShape shape = MarkShape::Waiting;
     Role role = Role::InkSoft;
@@ -209,17 +212,11 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, bool is
         role = Role::Accent;
     } else if (turn == Turn::Second && one.stage == CouplingStage::BothDone) {
         shape = MarkShape::Done;
-    } else if (turn == Turn::First && one.outside) {
-        shape = shapeOf(Verdict::Outside);
-        role = shapeRoleOf(Verdict::Outside);
-    } else if (turn == Turn::First && one.doubted) {
-        shape = MarkShape::HalfDisc;
-        role = Role::NearEdge;
-    } else if (turn == Turn::First && one.verdict && firstDone) {
-        shape = shapeOf(*one.verdict);
-        role = shapeRoleOf(*one.verdict);
+    } else if (turn == Turn::First && (standing.isUnresolved || firstDone)) {
+        shape = shapeOf(standing.says);
+        role = shapeRoleOf(standing.says);
     }
-    row->show(shape, role, QString::fromStdString(one.name), detailFor(one, isCurrent, turn));
+    row->show(shape, role, QString::fromStdString(one.name), detailFor(one, standing, isCurrent, turn));
     row->setChecked(isCurrent);
 }
 

@@ -34,7 +34,8 @@ signals:
 private:
     MarkRow* row(std::size_t index);
     void showControlCheck(MarkRow* row, const RecordReview& review, bool isCurrent);
-    void showCoupling(MarkRow* row, const CouplingProgress& one, bool isCurrent, Turn turn);
+    void showCoupling(MarkRow* row, const CouplingProgress& one, const CouplingStanding& standing,
+                      bool isCurrent, Turn turn);
 
     Look m_look;
     QLabel* m_day = nullptr;

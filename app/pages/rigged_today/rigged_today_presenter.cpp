@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
 #include "core/review/record_summary.h"
+#include "core/review/review_period.h"
 #include "core/store/facts_book.h"
 
 #include <algorithm>
@@ -47,6 +48,18 @@ bool mayStandRigged(const AirframeFacts& facts)
     return std::ranges::none_of(facts.events, [&last](const Event& event) {
         return event.kind == EventKind::Derigged && event.day >= last->stamp.when.localDay();
     });
+}
+
+// Without how they move: that is told where there is time to look back.
+std::map<CouplingId, CouplingStanding> standingsIn(const AirframeFacts& facts, const Histories& histories,
+                                                   Day today)
+{
+    const ReviewPeriod period = reviewPeriods(facts, today).front();
+    const CouplingStandings all{facts, period.from, period.to};
+    std::map<CouplingId, CouplingStanding> standings;
+    for (const auto& [coupling, history] : histories)
+        standings.emplace(coupling, all.standingOf(history));
+    return standings;
 }
 
 // The last readings of the coupling before this record, as a small trend.
@@ -121,6 +134,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     Histories histories;
     for (const Coupling& coupling : view.couplings)
         histories.emplace(coupling.id, known.value()->history(coupling.id));
+    view.standings = standingsIn(facts, histories, m_clock.now().localDay());
     view.sharedShift = sharedShiftIn(content, histories);
     view.isFirstOfSeason = isFirstOfSeason(*open, facts.riggingRecords, facts.closings);
     const RecordScope scope{view.couplings, view.surfaces, view.isFirstOfSeason};

@@ -4,6 +4,7 @@
 #include "core/airframe/gauge.h"
 #include "core/airframe/person.h"
 #include "core/numbers/shared_shift.h"
+#include "core/review/coupling_standing.h"
 #include "core/review/record_review.h"
 #include "core/rigging/rigging_session.h"
 
@@ -45,8 +46,9 @@ struct RiggedTodayView
     std::optional<LastClose> lastClose;
     bool hasClosedRecord = false; // one that was not left behind
     RecordReview review;
-    std::optional<numbers::SharedShift> sharedShift; // of the first person's readings so far
-    bool isFirstOfSeason = false;                    // this record, by the calendar year
+    std::map<CouplingId, CouplingStanding> standings; // while a record is open
+    std::optional<numbers::SharedShift> sharedShift;  // of the first person's readings so far
+    bool isFirstOfSeason = false;                     // this record, by the calendar year
     // The last rigging was closed and nobody has noted since that it was taken apart.
     bool mayStandRigged = false;
 };

@@ -1,8 +1,8 @@
 #include "app/pages/trends/coupling_list.h"
 
 #include "app/widgets/trend_widget.h"
+#include "app/wording/standing_words.h"
 #include "app/wording/trends_page_words.h"
-#include "app/wording/verdict_words.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -44,13 +44,6 @@ TrendSeries lastOf(const TrendSeries& series)
     return last;
 }
 
-QString wordOf(const std::optional<LatestVerdict>& latest)
-{
-    if (!latest)
-        return TrendsPageWords::noReadings();
-    return latest->partSeated ? TrendsPageWords::foundPartSeated() : VerdictWords::shortWord(latest->verdict);
-}
-
 } // namespace
 
 TrendRow::TrendRow(QWidget* parent) : QAbstractButton{parent}, m_small{new TrendWidget{this}}
@@ -64,11 +57,9 @@ TrendRow::TrendRow(QWidget* parent) : QAbstractButton{parent}, m_small{new Trend
 
 void TrendRow::show(const CouplingTrend& trend)
 {
-    m_verdict.reset();
-    if (trend.latest && !trend.latest->partSeated)
-        m_verdict = trend.latest->verdict;
+    m_says = trend.standing.says;
     m_name = QString::fromStdString(trend.coupling.name);
-    m_word = wordOf(trend.latest);
+    m_word = StandingWords::word(trend.standing);
     m_small->setSmall(lastOf(trend.series), kSmallReadings);
     setAccessibleName(m_name);
     setAccessibleDescription(m_word);
@@ -151,10 +142,7 @@ void TrendRow::paintEvent(QPaintEvent*)
     }
     const double side = kMarkSide * scale;
     const QRectF mark{kEdge, (kNameTop + 2) * scale, side, side};
-    if (m_verdict)
-        paintMark(painter, shapeOf(*m_verdict), shapeRoleOf(*m_verdict), mark, m_look.theme);
-    else
-        paintMark(painter, MarkShape::Waiting, Role::Unknown, mark, m_look.theme);
+    paintMark(painter, shapeOf(m_says), shapeRoleOf(m_says), mark, m_look.theme);
 
     const double left = mark.right() + 8 * scale;
     const double width = this->width() - left - kEdge;
@@ -167,9 +155,8 @@ void TrendRow::paintEvent(QPaintEvent*)
                          fitting);
     };
     const Weight weight = isChecked() ? Weight::SemiBold : Weight::Medium;
-    const Role wordRole = m_verdict ? textRoleOf(*m_verdict) : Role::Unknown;
     line(m_name, fontOf(m_look.fonts.body(), weight), Role::Ink, kNameTop, 18);
-    line(m_word, fontOf(m_look.fonts.small(), Weight::Medium), wordRole, kWordTop, 16);
+    line(m_word, fontOf(m_look.fonts.small(), Weight::Medium), textRoleOf(m_says), kWordTop, 16);
 }
 
 CouplingList::CouplingList(QWidget* parent) : QFrame{parent}

@@ -46,7 +46,7 @@ private:
 
     Look m_look;
     TrendWidget* m_small = nullptr;
-    std::optional<Verdict> m_verdict; // empty: no readings, or found part-seated
+    Says m_says = Says::NotRead;
     QString m_name;
     QString m_word;
 };

@@ -2,30 +2,65 @@
 
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
-#include "app/widgets/verdict_card.h"
+#include "app/wording/standing_words.h"
 #include "app/wording/trends_page_words.h"
-#include "app/wording/verdict_words.h"
 
 #include <QGridLayout>
 #include <QLabel>
 #include <QStyle>
 
+#include <algorithm>
+
 namespace rig {
 
 namespace {
 
-QString latestSentence(const CouplingTrend& trend)
+const char* rankOf(Says says)
 {
-    if (!trend.latest)
+    switch (says) {
+    case Says::Inside:
+        return "inside";
+    case Says::NearEdge:
+    case Says::Moved:
+    case Says::WasOutside:
+    case Says::Asked:
+    case Says::PartSeated:
+        return "near";
+    case Says::Outside:
+        return "outside";
+    case Says::CannotTell:
+    case Says::NoBandYet:
+    case Says::NotRead:
+        break;
+    }
+    return "unknown";
+}
+
+QString standingTitle(const CouplingTrend& trend)
+{
+    if (trend.readings.empty() && !trend.standing.isUnresolved)
+        return TrendsPageWords::noReadingsTitle();
+    const QString standing = StandingWords::inFull(trend.standing);
+    return trend.standing.judgement && !trend.standing.isUnresolved ? TrendsPageWords::latestTitle(standing)
+                                                                    : standing;
+}
+
+QString readingSentence(const CouplingTrend& trend)
+{
+    const auto& said = trend.standing.reading;
+    if (!said)
         return TrendsPageWords::noReadingsSentence();
-    const TrendsReading& reading = trend.readings[trend.latest->reading];
     TrendsPageWords::Latest latest;
-    latest.rigging = reading.riggingNumber;
-    latest.day = reading.reading.when.localDay();
-    latest.interval = reading.reading.interval;
-    latest.among = trend.latest->among;
-    latest.person = QString::fromStdString(reading.person);
-    latest.gauge = QString::fromStdString(reading.gauge);
+    const auto one = std::ranges::find(trend.readings, said->id,
+                                       [](const TrendsReading& reading) { return reading.reading.id; });
+    if (one != trend.readings.end()) {
+        latest.rigging = one->riggingNumber;
+        latest.person = QString::fromStdString(one->person);
+        latest.gauge = QString::fromStdString(one->gauge);
+    }
+    latest.day = said->when.localDay();
+    latest.interval = said->interval;
+    latest.among = trend.standing.among;
     return TrendsPageWords::latest(latest);
 }
 
@@ -73,17 +108,10 @@ void NowCard::setRank(const char* rank)
 
 void NowCard::display(const CouplingTrend& trend, std::optional<Day> annualDue, Day today)
 {
-    if (trend.latest && !trend.latest->partSeated) {
-        m_mark->show(trend.latest->verdict);
-        m_title->setText(TrendsPageWords::latestTitle(VerdictWords::word(trend.latest->verdict)));
-        setRank(rankOf(trend.latest->verdict));
-    } else {
-        m_mark->show(MarkShape::Waiting, Role::Unknown);
-        m_title->setText(trend.latest ? TrendsPageWords::foundPartSeatedTitle()
-                                      : TrendsPageWords::noReadingsTitle());
-        setRank("unknown");
-    }
-    m_latest->setText(latestSentence(trend));
+    m_mark->show(trend.standing.says);
+    m_title->setText(standingTitle(trend));
+    setRank(rankOf(trend.standing.says));
+    m_latest->setText(readingSentence(trend));
     m_counts->setText(countsSentence(trend.counts));
     m_counts->setVisible(!trend.readings.empty());
     QStringList last;

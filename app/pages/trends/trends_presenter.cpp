@@ -4,7 +4,6 @@
 #include "app/wording/review_words.h"
 #include "app/wording/trends_page_words.h"
 #include "core/review/coupling_history.h"
-#include "core/review/record_review.h"
 #include "core/review/rigging_numbers.h"
 #include "core/store/airframe_facts.h"
 #include "core/views/movement_maker.h"
@@ -33,7 +32,6 @@ private:
     void addReadings(const std::vector<JudgedReading>& judged);
     BandOrigin originOf(const FittingHistory& fitting) const;
     FittingCounts countsOf(FittingId fitting) const;
-    std::optional<LatestVerdict> latest() const;
 
     const AirframeFacts& m_facts;
     const RiggingNumbers& m_numbers;
@@ -105,7 +103,6 @@ CouplingTrend CouplingTrendMaker::make(Day asOf)
         m_trend.origin = originOf(*holding);
         m_trend.counts = countsOf(holding->fitting.id);
     }
-    m_trend.latest = latest();
     return std::move(m_trend);
 }
 
@@ -180,36 +177,6 @@ FittingCounts CouplingTrendMaker::countsOf(FittingId fitting) const
     return counts;
 }
 
-// Measuring again adds a reading and takes none away, so the last rigging speaks by its gravest one.
-std::optional<LatestVerdict> CouplingTrendMaker::latest() const
-{
-    const auto counts = [](const TrendsReading& one) {
-        const bool shown =
-            one.reading.state == SeatState::PartSeated && one.reading.purpose != Purpose::Rigging;
-        return !one.isSetAside() && !shown;
-    };
-    const auto& all = m_trend.readings;
-    const auto last = std::find_if(all.rbegin(), all.rend(), counts);
-    if (last == all.rend())
-        return std::nullopt;
-    LatestVerdict latest;
-    latest.reading = static_cast<std::size_t>(all.rend() - last) - 1;
-    latest.verdict = last->judgement.verdict;
-    latest.partSeated = !last->isJudged();
-    if (!last->riggingNumber || latest.partSeated)
-        return latest;
-    for (std::size_t i = latest.reading; i-- > 0 && all[i].rigging == last->rigging;) {
-        if (!counts(all[i]) || !all[i].isJudged())
-            continue;
-        ++latest.among;
-        if (graver(latest.verdict, all[i].judgement.verdict) != latest.verdict) {
-            latest.verdict = all[i].judgement.verdict;
-            latest.reading = i;
-        }
-    }
-    return latest;
-}
-
 } // namespace
 
 const CouplingTrend* TrendsView::find(std::optional<CouplingId> coupling) const
@@ -239,8 +206,10 @@ Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optiona
             CouplingTrendMaker{facts, numbers, coupling}.make(period ? period->to : today));
     view.review = airframeReviewOf(facts, period.value_or(reviewPeriods(facts, today).front()));
     for (CouplingTrend& trend : view.couplings)
-        if (const CouplingReview* review = view.review.find(trend.coupling.id))
+        if (const CouplingReview* review = view.review.find(trend.coupling.id)) {
+            trend.standing = review->standing;
             drawMovement(*review, view.review, trend.series);
+        }
     const ReviewWords words{facts};
     view.aircraft = aircraftSeriesOf(airframe, view.review, words.shiftCauses());
     for (const SharedShiftStory& story : view.review.sharedShifts)

@@ -63,21 +63,12 @@ struct FittingCounts : VerdictCounts
     int partSeatedAtRigging = 0;
 };
 
-// What the coupling's last rigging, or its last reading outside a rigging, says: the gravest of its readings.
-struct LatestVerdict
-{
-    Verdict verdict = Verdict::NoBandYet;
-    std::size_t reading = 0; // index into the coupling's readings
-    int among = 1;           // readings of that rigging
-    bool partSeated = false; // the last reading of a rigging found it part-seated: no verdict
-};
-
 struct CouplingTrend
 {
     Coupling coupling;
     TrendSeries series;                  // series.readings[i] belongs to readings[i]
     std::vector<TrendsReading> readings; // oldest first, superseded ones among them
-    std::optional<LatestVerdict> latest; // empty: no readings
+    CouplingStanding standing;           // at the end of the period
     BandOrigin origin;
     FittingCounts counts;
 };

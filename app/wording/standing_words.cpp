@@ -1,0 +1,114 @@
+#include "app/wording/standing_words.h"
+
+#include "app/wording/formats.h"
+#include "app/wording/verdict_words.h"
+
+namespace rig {
+
+namespace {
+
+// Of what is a verdict; the other kinds have words of their own.
+Verdict verdictOf(Says says)
+{
+    switch (says) {
+    case Says::Outside:
+        return Verdict::Outside;
+    case Says::NoBandYet:
+        return Verdict::NoBandYet;
+    case Says::NearEdge:
+        return Verdict::NearEdge;
+    case Says::Moved:
+    case Says::WasOutside:
+    case Says::Inside:
+        return Verdict::Inside;
+    case Says::Asked:
+    case Says::PartSeated:
+    case Says::CannotTell:
+    case Says::NotRead:
+        break;
+    }
+    return Verdict::CannotTell;
+}
+
+} // namespace
+
+QString StandingWords::word(const CouplingStanding& standing)
+{
+    switch (standing.says) {
+    case Says::Asked:
+        return standing.asked ? asked(*standing.asked) : QString{};
+    case Says::PartSeated:
+        return tr("found part-seated");
+    case Says::NotRead:
+        return tr("not read");
+    case Says::Moved:
+        return tr("moved");
+    case Says::WasOutside:
+        return tr("was outside");
+    case Says::Outside:
+    case Says::CannotTell:
+    case Says::NoBandYet:
+    case Says::NearEdge:
+    case Says::Inside:
+        break;
+    }
+    return VerdictWords::shortWord(verdictOf(standing.says));
+}
+
+QString StandingWords::inFull(const CouplingStanding& standing)
+{
+    const QString verdict = VerdictWords::word(verdictOf(standing.says));
+    switch (standing.says) {
+    case Says::Outside:
+        return standing.isUnresolved ? tr("%1, and nobody has resolved it", "verdict").arg(verdict) : verdict;
+    case Says::Asked:
+        return tr("Not found out yet: %1", "what is asked").arg(word(standing));
+    case Says::PartSeated:
+        return tr("Found part-seated");
+    case Says::NotRead:
+        return tr("Not read in this period");
+    case Says::Moved:
+        return tr("%1, and it moved", "verdict").arg(verdict);
+    case Says::WasOutside:
+        return tr("%1, and outside before in this period", "verdict").arg(verdict);
+    case Says::CannotTell:
+    case Says::NoBandYet:
+    case Says::NearEdge:
+    case Says::Inside:
+        break;
+    }
+    return verdict;
+}
+
+QString StandingWords::withReading(const CouplingStanding& standing)
+{
+    if (!standing.reading || standing.says == Says::NotRead)
+        return word(standing);
+    return tr("%1: %2", "how it stands, reading")
+        .arg(word(standing), Formats{}.interval(standing.reading->interval));
+}
+
+QString StandingWords::asked(QuestionKind kind)
+{
+    switch (kind) {
+    case QuestionKind::OutsideReading:
+        return tr("a reading outside");
+    case QuestionKind::AnsweredNo:
+        return tr("answered “no”");
+    case QuestionKind::CannotSee:
+        return tr("could not be seen");
+    case QuestionKind::ReadingsDisagree:
+        return tr("two readings disagree");
+    case QuestionKind::SidesSwapped:
+        return tr("left and right look swapped");
+    case QuestionKind::SurfaceDoubt:
+        return tr("a doubt in the control check");
+    case QuestionKind::BandInDoubt:
+        return tr("its band is in doubt");
+    case QuestionKind::GaugeQuarantined:
+        break;
+    }
+    return tr("readings in doubt");
+}
+
+} // namespace rig

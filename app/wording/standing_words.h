@@ -1,0 +1,23 @@
+#pragma once
+
+#include "core/review/coupling_standing.h"
+
+#include <QCoreApplication>
+#include <QString>
+
+namespace rig {
+
+// How a coupling stands, in the same words on every page, list, table and paper. Inside says no more than
+// that.
+class StandingWords
+{
+    Q_DECLARE_TR_FUNCTIONS(StandingWords)
+
+public:
+    static QString word(const CouplingStanding& standing);   // "outside", for lists
+    static QString inFull(const CouplingStanding& standing); // "Outside the band, and nobody has resolved it"
+    static QString withReading(const CouplingStanding& standing); // "outside: 0.80–0.85 mm"
+    static QString asked(QuestionKind kind);                      // "could not be seen"
+};
+
+} // namespace rig

@@ -1,0 +1,257 @@
+#include "core/review/coupling_standing.h"
+
+#include <algorithm>
+#include <ranges>
+#include <tuple>
+
+namespace rig {
+
+namespace {
+
+// Clocks differ by less from place to place.
+constexpr std::chrono::days kDayBefore{1};
+
+bool isMeasuredBefore(const Reading* one, const Reading* other)
+{
+    return std::tie(one->when.utcSeconds, one->id) < std::tie(other->when.utcSeconds, other->id);
+}
+
+// Whoever closes another question has had the joint in hand; this one is about figures only.
+bool isAboutTheJoint(const QuestionStory& story)
+{
+    return story.question.kind != QuestionKind::BandInDoubt;
+}
+
+// What one reading says by itself.
+struct Spoken
+{
+    Says says = Says::NotRead;
+    std::optional<Judgement> judgement;
+};
+
+Spoken spokenBy(const Reading& reading, const CouplingHistory& history)
+{
+    if (reading.state == SeatState::PartSeated)
+        return {Says::PartSeated, std::nullopt};
+    const Judgement judgement = judgeIn(history, reading);
+    return {saysOf(judgement.verdict), judgement};
+}
+
+void say(const Reading& reading, const Spoken& spoken, CouplingStanding& standing)
+{
+    standing.says = spoken.says;
+    standing.reading = reading;
+    standing.judgement = spoken.judgement;
+}
+
+} // namespace
+
+Says saysOf(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::Outside:
+        return Says::Outside;
+    case Verdict::CannotTell:
+        return Says::CannotTell;
+    case Verdict::NoBandYet:
+        return Says::NoBandYet;
+    case Verdict::NearEdge:
+        return Says::NearEdge;
+    case Verdict::Inside:
+        break;
+    }
+    return Says::Inside;
+}
+
+std::optional<Verdict> CouplingStanding::verdict() const
+{
+    if (!judgement || saysOf(judgement->verdict) != says)
+        return std::nullopt;
+    return judgement->verdict;
+}
+
+void CouplingStanding::standBeside(bool hasMoved, bool wasOutside)
+{
+    if (says != Says::Inside)
+        return;
+    if (hasMoved)
+        says = Says::Moved;
+    else if (wasOutside)
+        says = Says::WasOutside;
+}
+
+CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day to) : m_from{from}, m_to{to}
+{
+    Day earliest = from;
+    std::set<RecordId> closed;
+    for (const RecordClose& close : facts.closings)
+        if (close.stamp.when.localDay() <= to)
+            closed.insert(close.record);
+    for (const RiggingRecord& record : facts.riggingRecords) {
+        if (record.origin == RecordOrigin::ImportedTable || record.begins.localDay() > to ||
+            closed.contains(record.id))
+            continue;
+        m_open.insert(record.id);
+        earliest = std::min(earliest, record.begins.localDay());
+    }
+    takeQuestions(facts.questions);
+    // Backwards, and no further than anything can speak: histories grow long.
+    for (const KeptReading& kept : facts.readings | std::views::reverse) {
+        if (m_asked.empty() && kept.reading.when.localDay() + kDayBefore < earliest)
+            break;
+        take(kept.reading);
+    }
+}
+
+CouplingStandings::CouplingStandings(const RecordContent& record)
+    : m_from{record.record.begins.localDay()}, m_to{record.close ? record.close->stamp.when.localDay()
+                                                                 : Day::max()}
+{
+    if (!record.close)
+        m_open.insert(record.record.id);
+    takeQuestions(record.questions);
+    for (const Reading& reading : record.readings | std::views::reverse)
+        take(reading);
+}
+
+void CouplingStandings::takeQuestions(const std::vector<QuestionStory>& questions)
+{
+    for (const QuestionStory& story : questions) {
+        const Question& question = story.question;
+        if (!question.coupling || question.stamp.when.localDay() > m_to)
+            continue;
+        m_known[*question.coupling].questions.push_back(&story);
+        if (question.reading && isOpen(story))
+            m_asked.insert(*question.reading);
+    }
+}
+
+void CouplingStandings::take(const Reading& reading)
+{
+    const bool speaks = maySpeak(reading);
+    const bool isAsked = m_asked.erase(reading.id) > 0;
+    if (!speaks && !isAsked)
+        return;
+    m_known[reading.coupling].readings.push_back(&reading);
+    if (speaks && reading.corrects)
+        m_superseded.insert(*reading.corrects);
+}
+
+bool CouplingStandings::maySpeak(const Reading& reading) const
+{
+    const Day day = reading.when.localDay();
+    return reading.purpose == Purpose::Rigging && day <= m_to &&
+           (day >= m_from || (reading.record && m_open.contains(*reading.record)));
+}
+
+bool CouplingStandings::isOpen(const QuestionStory& story) const
+{
+    return story.isOpen() || story.resolution->stamp.when.localDay() > m_to;
+}
+
+bool CouplingStandings::isResolvedSince(const Known& known, const Reading& reading) const
+{
+    return std::ranges::any_of(known.questions, [&](const QuestionStory* story) {
+        return !isOpen(*story) && isAboutTheJoint(*story) && reading.id.bytes < story->resolution->id.bytes;
+    });
+}
+
+// Of a record that is open, where nobody has asked about an outside reading of this coupling.
+bool CouplingStandings::isUnasked(const Known& known, const Reading& reading) const
+{
+    return maySpeak(reading) && reading.record && m_open.contains(*reading.record) &&
+           std::ranges::none_of(known.questions, [&reading](const QuestionStory* story) {
+               return story->question.kind == QuestionKind::OutsideReading &&
+                      story->question.record == reading.record;
+           });
+}
+
+void CouplingStandings::sayUnresolved(const Known& known, const CouplingHistory& history,
+                                      CouplingStanding& standing) const
+{
+    const Question* gravest = nullptr;
+    for (const QuestionStory* story : known.questions) {
+        if (!isOpen(*story))
+            continue;
+        ++standing.openQuestions;
+        const bool isOutside = story->question.kind == QuestionKind::OutsideReading;
+        if (!gravest || (isOutside && gravest->kind != QuestionKind::OutsideReading))
+            gravest = &story->question;
+    }
+    if (gravest) {
+        standing.asked = gravest->kind;
+        standing.isUnresolved = true;
+        for (const Reading* reading : known.readings)
+            if (gravest->reading == reading->id)
+                say(*reading, spokenBy(*reading, history), standing);
+        standing.says = gravest->kind == QuestionKind::OutsideReading ? Says::Outside : Says::Asked;
+    }
+    if (standing.says == Says::Outside)
+        return;
+    for (const Reading* reading : known.readings) {
+        if (reading->state != SeatState::Locked || !isUnasked(known, *reading))
+            continue;
+        const Spoken spoken = spokenBy(*reading, history);
+        if (spoken.says != Says::Outside)
+            continue;
+        say(*reading, spoken, standing);
+        standing.isUnresolved = true;
+        return;
+    }
+}
+
+// Measuring again adds a reading and takes none away, so a rigging speaks by all of them. What was read
+// before somebody found out what it was is about another state of the joint, where anything was read since.
+std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
+                                                        const CouplingHistory& history) const
+{
+    const FittingHistory* holding = history.on(m_to);
+    std::vector<const Reading*> standing;
+    for (const Reading* reading : known.readings)
+        if (holding && reading->fitting == holding->fitting.id && maySpeak(*reading) &&
+            !m_superseded.contains(reading->id))
+            standing.push_back(reading);
+    if (standing.empty())
+        return {};
+    const Reading* last = *std::ranges::max_element(standing, isMeasuredBefore);
+    if (last->state == SeatState::PartSeated || !last->record)
+        return {last};
+    std::erase_if(standing, [&](const Reading* one) {
+        return one->record != last->record || one->when.localDay() != last->when.localDay() ||
+               one->state != SeatState::Locked || (one != last && isResolvedSince(known, *one));
+    });
+    std::ranges::sort(standing, isMeasuredBefore);
+    return standing;
+}
+
+CouplingStanding CouplingStandings::standingOf(const CouplingHistory& history) const
+{
+    CouplingStanding standing;
+    const auto known = m_known.find(history.coupling);
+    if (known == m_known.end())
+        return standing;
+    sayUnresolved(known->second, history, standing);
+    std::optional<Spoken> gravest;
+    const Reading* speaker = nullptr;
+    const std::vector<const Reading*> latest = latestOf(known->second, history);
+    for (const Reading* reading : latest) {
+        Spoken spoken = spokenBy(*reading, history);
+        if (gravest && gravest->says < spoken.says)
+            continue;
+        gravest = std::move(spoken);
+        speaker = reading;
+    }
+    if (!gravest)
+        return standing;
+    if (!standing.isUnresolved || gravest->says < standing.says) {
+        say(*speaker, *gravest, standing);
+        standing.among = static_cast<int>(latest.size());
+    } else if (!standing.reading) {
+        standing.reading = *speaker;
+        standing.judgement = gravest->judgement;
+        standing.among = static_cast<int>(latest.size());
+    }
+    return standing;
+}
+
+} // namespace rig

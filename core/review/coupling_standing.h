@@ -1,0 +1,68 @@
+#pragma once
+
+#include "core/review/airframe_facts.h"
+#include "core/review/coupling_history.h"
+#include "core/review/says.h"
+#include "core/rigging/record_content.h"
+
+#include <map>
+#include <optional>
+#include <set>
+#include <vector>
+
+namespace rig {
+
+// How one coupling stands: the gravest that nobody has resolved, in any record that is open or asked in one
+// that is closed; then what the latest rigging says. Every page, list, table and paper tells this one.
+struct CouplingStanding
+{
+    Says says = Says::NotRead;
+    std::optional<Reading> reading; // that says it; the latest where a question says it that is about none
+    std::optional<Judgement> judgement; // of that reading, worked out anew; empty for a part-seated one
+    int among = 0;                      // readings of its rigging that speak, it among them
+    std::optional<QuestionKind> asked;  // what the gravest open question asks
+    int openQuestions = 0;
+    bool isUnresolved = false; // nobody has said yet what it was, asked or not
+
+    // Of `reading`, where it is the reading that speaks and nothing graver is said beside it.
+    std::optional<Verdict> verdict() const;
+    // How it moves and what befell it in the period is told beside it: no mark of an inside reading for that.
+    void standBeside(bool hasMoved, bool wasOutside);
+};
+
+// How the couplings of one airframe stand at the end of a day. What it is made of outlives it.
+class CouplingStandings
+{
+public:
+    // What was read before `from` does not speak any more; what nobody has resolved does, however old it is.
+    CouplingStandings(const AirframeFacts& facts, Day from, Day to);
+    // Of one record alone, as it says by itself.
+    explicit CouplingStandings(const RecordContent& record);
+
+    CouplingStanding standingOf(const CouplingHistory& history) const;
+
+private:
+    struct Known
+    {
+        std::vector<const Reading*> readings; // that may speak, or are asked about; newest first
+        std::vector<const QuestionStory*> questions;
+    };
+
+    void takeQuestions(const std::vector<QuestionStory>& questions);
+    void take(const Reading& reading);
+    bool maySpeak(const Reading& reading) const;
+    bool isOpen(const QuestionStory& story) const;
+    bool isResolvedSince(const Known& known, const Reading& reading) const;
+    bool isUnasked(const Known& known, const Reading& reading) const;
+    void sayUnresolved(const Known& known, const CouplingHistory& history, CouplingStanding& standing) const;
+    std::vector<const Reading*> latestOf(const Known& known, const CouplingHistory& history) const;
+
+    Day m_from;
+    Day m_to;
+    std::set<RecordId> m_open;        // records not closed at the end of m_to
+    std::set<ReadingId> m_asked;      // readings that open questions are about, until found
+    std::set<ReadingId> m_superseded; // of those that may speak
+    std::map<CouplingId, Known> m_known;
+};
+
+} // namespace rig

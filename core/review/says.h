@@ -1,0 +1,23 @@
+#pragma once
+
+#include "core/judgement/judgement.h"
+
+namespace rig {
+
+// What a coupling says now, gravest first. None of them says that anything is in order.
+enum class Says {
+    Outside,    // a reading outside its band that nobody has resolved, or the latest one
+    Asked,      // something else about it is asked and not found out
+    PartSeated, // the latest reading found it so
+    CannotTell,
+    NoBandYet,
+    NotRead, // at no rigging of the period on the fitting that holds
+    NearEdge,
+    Moved,      // inside, and how it moves stands out
+    WasOutside, // inside, and it was outside or part-seated earlier in the period
+    Inside,
+};
+
+Says saysOf(Verdict verdict);
+
+} // namespace rig

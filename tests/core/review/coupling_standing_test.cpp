@@ -1,0 +1,223 @@
+#include "core/review/airframe_review.h"
+#include "core/review/coupling_standing.h"
+#include "tests/support/airframe_in_memory.h"
+#include "tests/support/fixed_clock.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+constexpr Day kFirstDay = dayOf(2026, 3, 1);
+constexpr Day kRigged = dayOf(2026, 5, 2);
+constexpr double kUsual = 0.50;
+constexpr double kFarOff = 0.80;
+
+class Standing : public testing::Test
+{
+protected:
+    Standing() : flap{told.addCoupling("Left flap", kUsual, kFirstDay).id} { told.rig(kRigged); }
+
+    CouplingStanding now(Day to = kRigged, Day from = kFirstDay) const
+    {
+        const AirframeFacts& facts = told.facts;
+        return CouplingStandings{facts, from, to}.standingOf(
+            historyOf(flap, facts.fittings, facts.readingsOf(flap), facts.exclusions, facts.frozenBaselines,
+                      facts.gauges, facts.gaugeChecks));
+    }
+
+    ReadingId read(double gap) { return told.read(flap, gap).id; }
+
+    void close(Day day = kRigged)
+    {
+        RecordClose close;
+        close.id = told.next<FactId>();
+        close.record = told.facts.riggingRecords.back().id;
+        close.stamp.when = noonOf(day);
+        told.facts.closings.push_back(close);
+    }
+
+    void ask(QuestionKind kind, std::optional<ReadingId> about, Day day = kRigged)
+    {
+        Question question;
+        question.id = told.next<QuestionId>();
+        question.kind = kind;
+        question.record = told.facts.riggingRecords.back().id;
+        question.coupling = flap;
+        question.reading = about;
+        question.stamp.when = noonOf(day);
+        told.facts.questions.push_back({question, {}});
+    }
+
+    void resolve(Day day = kRigged)
+    {
+        QuestionStory& last = told.facts.questions.back();
+        Resolution resolution;
+        resolution.id = told.next<FactId>();
+        resolution.question = last.question.id;
+        resolution.found = "grit under the sleeve";
+        resolution.stamp.when = noonOf(day);
+        last.resolution = resolution;
+    }
+
+    AirframeInMemory told;
+    CouplingId flap;
+};
+
+} // namespace
+
+TEST_F(Standing, IsWhatTheLatestRiggingSays)
+{
+    read(kFarOff);
+    close();
+    told.rig(kRigged + std::chrono::days{7});
+    const ReadingId last = read(kUsual);
+    const CouplingStanding standing = now(kRigged + std::chrono::days{7});
+    EXPECT_EQ(standing.says, Says::Inside);
+    EXPECT_EQ(standing.reading->id, last);
+    EXPECT_EQ(standing.verdict(), Verdict::Inside);
+    EXPECT_FALSE(standing.isUnresolved);
+}
+
+TEST_F(Standing, IsOutsideForAsLongAsNobodyHasResolvedItThoughItWasReadInsideSince)
+{
+    const ReadingId outside = read(kFarOff);
+    ask(QuestionKind::OutsideReading, outside);
+    read(kUsual);
+    EXPECT_EQ(now().says, Says::Outside);
+    EXPECT_EQ(now().reading->id, outside);
+    EXPECT_EQ(now().openQuestions, 1);
+    EXPECT_TRUE(now().isUnresolved);
+}
+
+TEST_F(Standing, StaysOutsideAfterTheRecordWasClosedAndTheNextRiggingReadInside)
+{
+    ask(QuestionKind::OutsideReading, read(kFarOff));
+    close();
+    told.rig(kRigged + std::chrono::days{7});
+    read(kUsual);
+    EXPECT_EQ(now(kRigged + std::chrono::days{7}).says, Says::Outside);
+}
+
+TEST_F(Standing, IsOutsideInAnOpenRecordWithoutAQuestionAlsoWhenTheReadingWasSuperseded)
+{
+    const ReadingId wrong = read(kFarOff);
+    told.read(flap, kUsual).corrects = wrong;
+    EXPECT_EQ(now().says, Says::Outside);
+    EXPECT_TRUE(now().isUnresolved);
+    close();
+    EXPECT_EQ(now().says, Says::Inside) << "the correction is the latest one that stands";
+}
+
+TEST_F(Standing, IsInsideOnceItWasResolvedAndReadAgain)
+{
+    ask(QuestionKind::OutsideReading, read(kFarOff));
+    resolve();
+    EXPECT_EQ(now().says, Says::Outside) << "nobody has read it since";
+    EXPECT_FALSE(now().isUnresolved);
+    read(kUsual);
+    EXPECT_EQ(now().says, Says::Inside);
+    EXPECT_EQ(now().among, 1);
+}
+
+TEST_F(Standing, IsTheGravestReadingOfTheRiggingWhoeverTookIt)
+{
+    read(kUsual);
+    told.read(flap, kFarOff).turn = Turn::Second;
+    close();
+    EXPECT_EQ(now().says, Says::Outside);
+    EXPECT_EQ(now().among, 2);
+}
+
+TEST_F(Standing, IsAskedWhileAnythingElseAboutItIsOpen)
+{
+    read(kUsual);
+    ask(QuestionKind::CannotSee, {});
+    const CouplingStanding standing = now();
+    EXPECT_EQ(standing.says, Says::Asked);
+    EXPECT_EQ(standing.asked, QuestionKind::CannotSee);
+    EXPECT_TRUE(standing.reading) << "the latest one is told beside it";
+    EXPECT_EQ(standing.verdict(), std::nullopt) << "and lends it no colour";
+}
+
+TEST_F(Standing, IsOutsideBeforeItIsAsked)
+{
+    ask(QuestionKind::CannotSee, {});
+    ask(QuestionKind::OutsideReading, read(kFarOff));
+    EXPECT_EQ(now().says, Says::Outside);
+    EXPECT_EQ(now().openQuestions, 2);
+}
+
+TEST_F(Standing, IsNotKnownBeforeItWasReadOrSinceItWasRefitted)
+{
+    EXPECT_EQ(now().says, Says::NotRead);
+    read(kUsual);
+    EXPECT_EQ(now().says, Says::Inside);
+    told.addFitting(flap, "sleeve refitted", kUsual, kRigged + std::chrono::days{3});
+    EXPECT_EQ(now(kRigged + std::chrono::days{4}).says, Says::NotRead);
+}
+
+TEST_F(Standing, SaysNothingFromBeforeThePeriodButWhatIsUnresolved)
+{
+    ask(QuestionKind::AnsweredNo, {});
+    read(kUsual);
+    close();
+    const Day later = kRigged + std::chrono::days{30};
+    EXPECT_EQ(now(later, later).says, Says::Asked);
+    resolve();
+    EXPECT_EQ(now(later, later).says, Says::NotRead);
+}
+
+TEST_F(Standing, IsThatOfTheDayLookedBackOn)
+{
+    ask(QuestionKind::OutsideReading, read(kFarOff));
+    close();
+    resolve(kRigged + std::chrono::days{5});
+    told.rig(kRigged + std::chrono::days{7});
+    read(kUsual);
+    EXPECT_EQ(now(kRigged).says, Says::Outside);
+    EXPECT_TRUE(now(kRigged).isUnresolved);
+    EXPECT_EQ(now(kRigged + std::chrono::days{7}).says, Says::Inside);
+    EXPECT_EQ(now(kRigged - std::chrono::days{1}).says, Says::NotRead);
+}
+
+TEST_F(Standing, HasNoVerdictWhenTheLastReadingFoundItPartSeated)
+{
+    read(kUsual);
+    told.read(flap, kUsual).state = SeatState::PartSeated;
+    EXPECT_EQ(now().says, Says::PartSeated);
+    EXPECT_EQ(now().judgement, std::nullopt);
+}
+
+TEST_F(Standing, HasNoTickBesideAMovement)
+{
+    CouplingStanding standing;
+    standing.says = Says::Inside;
+    standing.standBeside(true, true);
+    EXPECT_EQ(standing.says, Says::Moved);
+    standing.says = Says::Inside;
+    standing.standBeside(false, true);
+    EXPECT_EQ(standing.says, Says::WasOutside);
+    standing.says = Says::NearEdge;
+    standing.standBeside(true, true);
+    EXPECT_EQ(standing.says, Says::NearEdge) << "what is said already is graver";
+}
+
+TEST_F(Standing, IsTheReviewsWithWhatBefellTheCouplingInThePeriod)
+{
+    read(kFarOff);
+    close();
+    Day day = kRigged;
+    for (int i = 0; i < 3; ++i) {
+        told.rig(day += std::chrono::days{7});
+        read(kUsual);
+        close(day);
+    }
+    const AirframeReview review = airframeReviewOf(told.facts, reviewPeriods(told.facts, day).front());
+    const CouplingReview* reviewed = review.find(flap);
+    ASSERT_TRUE(reviewed);
+    EXPECT_TRUE(reviewed->has(Sign::Outside));
+    EXPECT_EQ(reviewed->standing.says, Says::WasOutside);
+}

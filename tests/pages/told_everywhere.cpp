@@ -1,0 +1,157 @@
+#include "tests/pages/told_everywhere.h"
+
+#include "app/pages/annual/annual_presenter.h"
+#include "app/pages/questions/questions_presenter.h"
+#include "app/pages/rigged_today/record_list.h"
+#include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "app/pages/rigged_today/summary_presenter.h"
+#include "app/pages/trends/coupling_list.h"
+#include "app/pages/trends/trends_presenter.h"
+#include "app/report/record_report.h"
+#include "app/report/review_report.h"
+#include "app/wording/record_words.h"
+#include "app/wording/review_report_words.h"
+#include "app/wording/standing_words.h"
+#include "core/exchange/csv.h"
+#include "core/exchange/review_tables.h"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+#include <map>
+
+namespace rig::test {
+
+namespace {
+
+// Moved and was outside are said only where there is time to look back.
+Says withoutLookingBack(Says says)
+{
+    return says == Says::Moved || says == Says::WasOutside ? Says::Inside : says;
+}
+
+void addTrends(TempStore& store, AirframeId airframe, std::vector<Told>& all)
+{
+    const TrendsView view = must(TrendsPresenter{store.records(), store.clock()}.view(airframe));
+    CouplingList list;
+    list.display(view, {});
+    for (std::size_t i = 0; i < view.couplings.size(); ++i) {
+        const CouplingTrend& trend = view.couplings[i];
+        all.push_back({"Trends", trend.coupling.name, trend.standing.says});
+        const auto* row = list.findChild<TrendRow*>(QStringLiteral("trendRow%1").arg(i));
+        EXPECT_EQ(row->accessibleDescription(), StandingWords::word(trend.standing));
+    }
+}
+
+void addAnnual(TempStore& store, AirframeId airframe, std::vector<Told>& all)
+{
+    const AnnualView view = must(AnnualPresenter{store.records(), store.clock()}.view(airframe, {}));
+    for (const AnnualRow& row : view.rows) {
+        all.push_back({"Before the annual", row.name.toStdString(), row.says});
+        EXPECT_FALSE(row.isGrave && row.says == Says::Inside)
+            << row.name.toStdString() << " has a tick beside: " << row.signs.join("; ").toStdString();
+    }
+    for (const AnnualHeadline& headline : view.headlines)
+        EXPECT_NE(headline.shape, MarkShape::DiscTick) << headline.sentence.toStdString();
+}
+
+// The marks of the tables whose first column names couplings.
+void addMarks(const std::string& place, const std::vector<Block>& blocks, const QString& head, bool looksBack,
+              std::vector<Told>& all)
+{
+    for (const Block& block : blocks) {
+        const auto* table = std::get_if<TableBlock>(&block);
+        if (!table || table->columns.front().head != head)
+            continue;
+        for (const std::vector<Cell>& row : table->rows)
+            for (const Cell& cell : row)
+                for (const CellText& text : cell)
+                    if (text.mark)
+                        all.push_back({place, row.front().front().text.toStdString(), *text.mark, looksBack});
+    }
+}
+
+void addTable(const AirframeReview& review, std::vector<Told>& all)
+{
+    static const std::map<std::string, Says> kWords{
+        {"outside", Says::Outside},        {"question-open", Says::Asked},
+        {"part-seated", Says::PartSeated}, {"no-band", Says::NoBandYet},
+        {"cannot-tell", Says::CannotTell}, {"not-read", Says::NotRead},
+        {"near-edge", Says::NearEdge},     {"moved", Says::Moved},
+        {"was-outside", Says::WasOutside}, {"inside", Says::Inside}};
+    const std::vector<CsvRow> rows = csvRows(reviewCouplingsTable(review), ',');
+    const auto& heads = rows.front().fields;
+    const auto column = static_cast<std::size_t>(std::ranges::find(heads, "standing") - heads.begin());
+    ASSERT_LT(column, heads.size());
+    for (std::size_t i = 1; i < rows.size(); ++i)
+        all.push_back({"couplings.csv", rows[i].fields.front(), kWords.at(rows[i].fields[column])});
+}
+
+// The line below the top bar, the chooser and the questions page all count from these.
+void expectTheSameQuestions(TempStore& store, AirframeId airframe, const AirframeReview& review)
+{
+    std::map<CouplingId, int> open;
+    for (const QuestionRow& row : must(QuestionsPresenter{store.records()}.view(airframe)).rows)
+        if (row.story.isOpen() && row.story.question.coupling)
+            ++open[*row.story.question.coupling];
+    for (const CouplingReview& one : review.couplings) {
+        EXPECT_EQ(one.standing.openQuestions, open[one.coupling.id]) << one.coupling.name;
+        EXPECT_EQ(one.openQuestions.size(), static_cast<std::size_t>(open[one.coupling.id]));
+    }
+}
+
+void addRecord(TempStore& store, AirframeId airframe, std::vector<Told>& all)
+{
+    RiggedTodayPresenter presenter{store.records(), store.clock()};
+    const RiggedTodayView view = must(presenter.view(airframe));
+    if (!view.record)
+        return;
+    RecordList list;
+    list.display(view, {RecordPlace::Kind::Close, {}}, Turn::First);
+    for (std::size_t i = 0; i < view.couplings.size(); ++i) {
+        const CouplingStanding& standing = view.standings.at(view.couplings[i].id);
+        all.push_back({"Rigged today", view.couplings[i].name, standing.says, false});
+        const std::size_t place = i + (view.isFirstOfSeason ? 1 : 0);
+        const auto* row = list.findChild<MarkRow*>(QStringLiteral("recordRow%1").arg(place));
+        EXPECT_EQ(row->accessibleName().toStdString(), view.couplings[i].name);
+        EXPECT_EQ(row->accessibleDescription().endsWith(StandingWords::word(standing)), standing.isUnresolved)
+            << row->accessibleDescription().toStdString();
+    }
+    const auto summary =
+        must(SummaryPresenter{store.records(), store.clock()}.view(airframe, view.record->id));
+    addMarks("the record's glance", recordBlocks(summary.summary), RecordWords::coupling(), false, all);
+}
+
+} // namespace
+
+std::vector<Told> toldEverywhere(TempStore& store, AirframeId airframe)
+{
+    std::vector<Told> all;
+    addTrends(store, airframe, all);
+    addAnnual(store, airframe, all);
+    const AirframeFacts facts = must(factsOf(store.records(), airframe));
+    const AirframeReview review =
+        airframeReviewOf(facts, reviewPeriods(facts, store.clock().now().localDay()).front());
+    addMarks("the report", reviewBlocks(facts, review), ReviewReportWords::coupling(), true, all);
+    addTable(review, all);
+    expectTheSameQuestions(store, airframe, review);
+    addRecord(store, airframe, all);
+    return all;
+}
+
+std::vector<std::string> disagreements(const std::vector<Told>& all)
+{
+    std::vector<std::string> found;
+    std::map<std::string, const Told*> first;
+    for (const Told& one : all) {
+        const Told& other = *first.try_emplace(one.coupling, &one).first->second;
+        const bool isSame =
+            one.looksBack ? one.says == other.says : one.says == withoutLookingBack(other.says);
+        if (!isSame)
+            found.push_back(one.place + " says " + std::to_string(static_cast<int>(one.says)) + " of " +
+                            one.coupling + ", " + other.place + " says " +
+                            std::to_string(static_cast<int>(other.says)));
+    }
+    return found;
+}
+
+} // namespace rig::test
