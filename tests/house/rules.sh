@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # The rules of the house that a script can see. Prints every breach and fails when there is one.
 set -uo pipefail
-cd "$(dirname "$0")/../.."
+house=$(cd "$(dirname "$0")" && pwd)
+cd "${1:-$house/../..}" # another tree, in the test of these rules
 breaches=0
 
 # forbid WHAT PATTERN GREP-OPTIONS-AND-FOLDERS...   A folder that is not there any more is a breach too.
@@ -25,6 +26,9 @@ forbid "User text in the core" '\btr\(' core
 forbid "SQL outside the store" '"(SELECT|INSERT|UPDATE|DELETE|PRAGMA|CREATE) ' app $core_without_qt
 forbid "A colour outside the theme" '#[0-9a-fA-F]{6}\b|Qt::(red|green|blue|yellow|black|white|gray)\b' \
     app/pages app/widgets app/report app/pictures app/window app/wording
+# It is told as evidence, in these files alone; everybody else judges anew (docs/decisions).
+forbid "What was shown at the time used as input" '(\.|->)shown(->|\.value\()|\*[A-Za-z_.>-]+(\.|->)shown\b' \
+    /dev/null $(find core app -name '*.h' -o -name '*.cpp' | grep -vE '^core/store/|^core/exchange/review_tables\.cpp$|^app/report/record_report\.cpp$|^app/wording/review_story_words\.cpp$')
 forbid "A spin box that turns 0,30 into 3" 'QDoubleSpinBox' app
 forbid "A sleep in a test" '\b(sleep|usleep|sleep_for|qSleep|qWait)\(' tests
 # The store stands on a lower step than these, and is none of their business.
@@ -41,7 +45,7 @@ if [ -n "$untold" ]; then
     breaches=$((breaches + 1))
 fi
 
-if ! climbs=$(tests/house/staircase.sh); then
+if ! climbs=$("$house/staircase.sh" .); then
     printf 'An include against the staircase:\n%s\n\n' "$climbs"
     breaches=$((breaches + 1))
 fi
@@ -62,7 +66,7 @@ if [ -n "$twice" ]; then
 fi
 
 # Sources are compiled joined; and a rule that finds nothing where two share a name would be none.
-if ! tests/house/joined_names.sh; then
+if ! "$house/joined_names.sh" .; then
     breaches=$((breaches + 1))
 fi
 sample=$(mktemp -d)
@@ -73,7 +77,7 @@ printf 'add_library(one STATIC\n    a.cpp\n    b.cpp\n)\n' >"$sample/core/CMakeL
 for source in a b; do
     printf 'namespace rig {\n\nnamespace {\n\nint halved(int all)\n{\n}\n\n} // namespace\n\n}\n' >"$sample/core/$source.cpp"
 done
-if [[ $(tests/house/joined_names.sh "$sample") != *"one rig::halved: core/a.cpp core/b.cpp" ]]; then
+if [[ $("$house/joined_names.sh" "$sample") != *"one rig::halved: core/a.cpp core/b.cpp" ]]; then
     printf 'joined_names.sh does not see a name that two sources share\n\n'
     breaches=$((breaches + 1))
 fi

@@ -1,0 +1,30 @@
+#!/usr/bin/env bash
+# The rules of the house can fail: each breach is put into a small tree and has to be found.
+set -euo pipefail
+rules=$(cd "$(dirname "$0")" && pwd)/rules.sh
+tree=$(mktemp -d)
+trap 'rm -rf "$tree"' EXIT
+missed=0
+
+# expect found|nothing WHAT FILE LINE
+expect() {
+    local expected=$1 what=$2 file=$3 line=$4 said=nothing
+    rm -rf "${tree:?}"/*
+    mkdir -p "$tree"/{core/review,app/pages,tests} "$tree/$(dirname "$file")"
+    touch "$tree"/{core,app,tests}/CMakeLists.txt
+    printf '%s\n' "$line" >"$tree/$file"
+    "$rules" "$tree" >/dev/null || said=found
+    [ "$said" = "$expected" ] && return
+    printf '%s: expected %s, and it said %s\n' "$what" "$expected" "$said"
+    missed=1
+}
+
+expect nothing "a judgement made anew" core/review/a.cpp 'return judgeIn(history, reading).verdict;'
+expect nothing "what was shown told on paper" app/report/record_report.cpp 'if (one.shown->judgement.verdict != now)'
+expect found "what was shown taken for a judgement" core/review/a.cpp 'return kept.shown->judgement;'
+expect found "the same through an optional" app/pages/trends/a.cpp 'const Shown& shown = *kept.shown;'
+expect found "Qt in the core" core/review/a.cpp '#include <QString>'
+expect found "an include that climbs" core/review/a.cpp '#include "app/theme/theme.h"'
+expect found "a sentence in the core" core/review/a.cpp 'return tr("inside");'
+expect found "a colour on a page" app/pages/setup/a.cpp 'QColor ink{"#102030"};'
+exit $missed
