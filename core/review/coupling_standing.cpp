@@ -243,14 +243,14 @@ CouplingStanding CouplingStandings::standingOf(const CouplingHistory& history) c
     }
     if (!gravest)
         return standing;
-    if (!standing.isUnresolved || gravest->says < standing.says) {
+    const Says unresolved = standing.says;
+    const bool isLatest = !standing.reading || standing.reading->id == speaker->id;
+    if (!standing.isUnresolved || gravest->says < unresolved || isLatest) {
         say(*speaker, *gravest, standing);
         standing.among = static_cast<int>(latest.size());
-    } else if (!standing.reading) {
-        standing.reading = *speaker;
-        standing.judgement = gravest->judgement;
-        standing.among = static_cast<int>(latest.size());
     }
+    if (standing.isUnresolved)
+        standing.says = std::min(standing.says, unresolved);
     return standing;
 }
 

@@ -20,7 +20,7 @@ expect() {
 }
 
 expect nothing "a judgement made anew" core/review/a.cpp 'return judgeIn(history, reading).verdict;'
-expect nothing "what was shown told on paper" app/report/record_report.cpp 'if (one.shown->judgement.verdict != now)'
+expect nothing "what was shown told on paper" app/report/record_couplings.cpp 'if (one.shown->judgement.verdict != now)'
 expect found "what was shown taken for a judgement" core/review/a.cpp 'return kept.shown->judgement;'
 expect found "the same through an optional" app/pages/trends/a.cpp 'const Shown& shown = *kept.shown;'
 expect found "Qt in the core" core/review/a.cpp '#include <QString>'

@@ -322,6 +322,7 @@ TEST_F(Trends, LetTheLastRiggingSpeakByItsGravestReading)
     EXPECT_EQ(trend.standing.says, Says::Outside);
     ASSERT_TRUE(trend.standing.reading);
     EXPECT_EQ(trend.standing.reading->id, trend.readings[12].reading.id);
+    EXPECT_EQ(trend.standing.among, 2);
 }
 
 TEST_F(Trends, ForgetNoOutsideReadingInTheCountWhenALaterRiggingIsInside)

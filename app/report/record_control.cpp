@@ -1,0 +1,124 @@
+#include "app/report/record_parts.h"
+#include "app/wording/record_words.h"
+#include "app/wording/rigged_words.h"
+#include "app/wording/surface_words.h"
+
+namespace rig::record {
+
+namespace {
+
+class SurfaceSections
+{
+public:
+    explicit SurfaceSections(Sheet& sheet) : m_sheet{sheet} {}
+
+    void make()
+    {
+        m_sheet.add(HeadingBlock{RecordWords::controlCheck(), 2});
+        m_sheet.add(ParagraphBlock{RecordWords::controlCaution(), Role::Ink, false, true});
+        if (m_sheet.summary().surfaces.empty())
+            m_sheet.addText(RecordWords::noSurfaces(), Role::InkSoft);
+        for (const SummarySurface& surface : m_sheet.summary().surfaces)
+            addSurface(surface);
+    }
+
+private:
+    void addSurface(const SummarySurface& surface)
+    {
+        m_sheet.add(HeadingBlock{textOf(surface.surface.name), 3});
+        m_sheet.add(ParagraphBlock{RecordWords::calledAloud(SurfaceWords::call(surface.surface)),
+                                   Role::InkSoft, false, true});
+        if (surface.answers.empty() && surface.measures.empty())
+            m_sheet.addText(RecordWords::notChecked());
+        else
+            addSurfaceAnswers(surface);
+        addMeasures(surface);
+        m_sheet.addQuestions(
+            [&surface](const Question& question) { return question.surface == surface.surface.id; });
+    }
+
+    void addSurfaceAnswers(const SummarySurface& surface)
+    {
+        TableBlock table;
+        table.columns = {{RecordWords::tried(), 3},
+                         {RecordWords::answerHead(), 2},
+                         {RecordWords::atSurface(), 1.6},
+                         {RecordWords::inCockpit(), 1.6},
+                         {RecordWords::when(), 1}};
+        for (const SurfaceCheckKind kind : checksOf(surface.surface.kind)) {
+            bool isAnswered = false;
+            for (const SummarySurfaceAnswer& one : surface.answers) {
+                if (one.check.kind != kind)
+                    continue;
+                isAnswered = true;
+                const QString answer = RiggedWords::answer(one.check.answer);
+                CellText cell = one.counts ? said(answer) : softly(RecordWords::answeredAgain(answer));
+                cell.strong = one.counts && one.check.answer != Answer::Yes;
+                table.rows.push_back({{said(RecordWords::check(kind))},
+                                      {cell},
+                                      {said(textOf(one.person))},
+                                      {said(textOf(one.cockpit))},
+                                      {said(m_sheet.whenOf(one.check.stamp.when))}});
+            }
+            if (!isAnswered)
+                table.rows.push_back(
+                    {{said(RecordWords::check(kind))}, {softly(RecordWords::notAsked())}, {}, {}, {}});
+        }
+        m_sheet.add(std::move(table));
+    }
+
+    static QString manualOf(const Surface& surface, MeasureKind kind)
+    {
+        const QString page = textOf(surface.manualReference);
+        const auto of = [&](const std::optional<ManualDeflection>& given) {
+            return given ? RecordWords::nominal(SurfaceWords::figure(given->nominal, surface.unit),
+                                                SurfaceWords::figure(given->tolerance, surface.unit), page)
+                         : RecordWords::noFigure();
+        };
+        switch (kind) {
+        case MeasureKind::Up:
+            return of(surface.up);
+        case MeasureKind::Down:
+            return of(surface.down);
+        case MeasureKind::FreePlay:
+            break;
+        }
+        return surface.mostPlay
+                   ? RecordWords::atMost(SurfaceWords::figure(*surface.mostPlay, surface.unit), page)
+                   : RecordWords::noFigure();
+    }
+
+    void addMeasures(const SummarySurface& surface)
+    {
+        if (surface.measures.empty())
+            return;
+        TableBlock table;
+        table.columns = {{RecordWords::figure(), 1.5},
+                         {RecordWords::measured(), 2.5},
+                         {RecordWords::fromManual(), 3},
+                         {RecordWords::who(), 1.6},
+                         {RecordWords::when(), 1}};
+        for (const SummarySurfaceMeasure& one : surface.measures) {
+            QString figure = SurfaceWords::figure(one.measure.value, one.measure.unit);
+            if (one.measure.measuredAt)
+                figure = RecordWords::atDistance(figure, m_sheet.formats().gap(*one.measure.measuredAt));
+            table.rows.push_back({{said(RecordWords::measure(one.measure.kind))},
+                                  {said(figure)},
+                                  {said(manualOf(surface.surface, one.measure.kind))},
+                                  {said(textOf(one.person))},
+                                  {said(m_sheet.whenOf(one.measure.stamp.when))}});
+        }
+        m_sheet.add(std::move(table));
+    }
+
+    Sheet& m_sheet;
+};
+
+} // namespace
+
+void addControlCheck(Sheet& sheet)
+{
+    SurfaceSections{sheet}.make();
+}
+
+} // namespace rig::record

@@ -1,0 +1,52 @@
+#include "app/report/record_parts.h"
+
+#include "app/wording/record_words.h"
+
+namespace rig::record {
+
+QString Sheet::whenOf(const Moment& when) const
+{
+    return when.localDay() == m_summary.record.begins.localDay() ? m_formats.time(when)
+                                                                 : m_formats.moment(when);
+}
+
+Cell Sheet::outcomeCell(const SummaryQuestion& one) const
+{
+    if (!one.resolution) {
+        CellText open = said(RecordWords::stillOpen());
+        open.strong = true;
+        return {open};
+    }
+    return {said(RecordWords::found(textOf(one.resolution->found))),
+            said(RecordWords::done(textOf(one.resolution->done))),
+            softly(RecordWords::decided(textOf(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
+}
+
+Cell Sheet::questionCell(const SummaryQuestion& one) const
+{
+    Cell cell{said(RecordWords::question(one.question.kind))};
+    if (one.question.check)
+        cell.push_back(softly(RecordWords::check(*one.question.check)));
+    if (one.question.surfaceCheck)
+        cell.push_back(softly(RecordWords::check(*one.question.surfaceCheck)));
+    if (!one.question.coupling && !one.question.surface && !one.place.empty())
+        cell.push_back(softly(textOf(one.place)));
+    return cell;
+}
+
+void Sheet::addQuestions(const std::function<bool(const Question&)>& isWanted, const QString& heading)
+{
+    TableBlock table;
+    table.columns = {{RecordWords::question(), 3}, {RecordWords::asked(), 1.2}, {RecordWords::outcome(), 5}};
+    for (const SummaryQuestion& one : m_summary.questions)
+        if (isWanted(one.question))
+            table.rows.push_back(
+                {questionCell(one), {said(whenOf(one.question.stamp.when))}, outcomeCell(one)});
+    if (table.rows.empty())
+        return;
+    if (!heading.isEmpty())
+        add(HeadingBlock{heading, 2});
+    add(std::move(table));
+}
+
+} // namespace rig::record
