@@ -4,6 +4,7 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/temp_store.h"
+#include "tests/support/typing.h"
 
 #include <QAbstractItemView>
 #include <QComboBox>
@@ -16,7 +17,7 @@ using namespace rig::test;
 
 namespace {
 
-class BeforeTheAnnualJourney : public testing::Test
+class BeforeTheAnnualJourney : public testing::TestWithParam<Pace>
 {
 protected:
     BeforeTheAnnualJourney()
@@ -26,26 +27,16 @@ protected:
         window.show();
         window.openDemo();
         window.activateWindow();
-        settle();
+        Typist::look();
     }
 
-    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier)
+    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) { typist.press(key, with); }
+
+    QWidget& page()
     {
-        QWidget* popup = QApplication::activePopupWidget();
-        QWidget* target = window.focusWidget() ? window.focusWidget() : &window;
-        if (popup)
-            target = popup->focusWidget() ? popup->focusWidget() : popup;
-        QTest::keyClick(target, key, with);
-        settle();
+        Typist::look();
+        return *window.page(Moments::BeforeTheAnnual);
     }
-
-    static void settle()
-    {
-        for (int i = 0; i < 3; ++i)
-            QApplication::processEvents();
-    }
-
-    QWidget& page() { return *window.page(Moments::BeforeTheAnnual); }
     QString row(int index, int column)
     {
         return part<QTableView>(page(), "reviewTable")
@@ -58,11 +49,14 @@ protected:
     FixedClock clock;
     ScriptedPrompts prompts;
     MainWindow window{clock, prompts};
+    Typist typist{window, GetParam()};
 };
+
+INSTANTIATE_TEST_SUITE_P(Typing, BeforeTheAnnualJourney, kPaces, nameOfPace);
 
 } // namespace
 
-TEST_F(BeforeTheAnnualJourney, GoesFromTheDriftBeforeTheLastAnnualToItsTrend)
+TEST_P(BeforeTheAnnualJourney, GoesFromTheDriftBeforeTheLastAnnualToItsTrend)
 {
     press(Qt::Key_3, Qt::ControlModifier);
     EXPECT_EQ(textOf(page(), "annualTitle"), "Before the annual of 20 February 2027");
@@ -75,6 +69,7 @@ TEST_F(BeforeTheAnnualJourney, GoesFromTheDriftBeforeTheLastAnnualToItsTrend)
     EXPECT_TRUE(row(0, 6).contains("opening since about rigging")) << row(0, 6).toStdString();
     EXPECT_TRUE(part<QLabel>(page(), "headline").text().contains("Left flap is opening"));
     press(Qt::Key_Return);
+    Typist::look();
     QWidget& trends = *window.page(Moments::Trends);
     EXPECT_TRUE(trends.isVisible());
     EXPECT_TRUE(part<QTableView>(trends, "readingsTable").accessibleName().contains("Left flap"));
@@ -82,7 +77,7 @@ TEST_F(BeforeTheAnnualJourney, GoesFromTheDriftBeforeTheLastAnnualToItsTrend)
     EXPECT_EQ(textOf(page(), "annualTitle"), "Before the annual of 20 February 2026");
 }
 
-TEST_F(BeforeTheAnnualJourney, EndsInAReportThatIsSavedWithItsTables)
+TEST_P(BeforeTheAnnualJourney, EndsInAReportThatIsSavedWithItsTables)
 {
     const TempFolder folder;
     prompts.saveFiles = {folder.file("review.pdf")};

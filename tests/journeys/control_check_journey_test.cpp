@@ -5,17 +5,17 @@
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
+#include "tests/support/typing.h"
 
 #include <QComboBox>
 #include <QLabel>
-#include <QTest>
 
 using namespace rig;
 using namespace rig::test;
 
 namespace {
 
-class ControlCheckJourney : public testing::Test
+class ControlCheckJourney : public testing::TestWithParam<Pace>
 {
 protected:
     ControlCheckJourney()
@@ -31,26 +31,21 @@ protected:
                          [this](const QString& sentence) { problem = sentence; });
     }
 
-    // Whatever has the focus gets the key, as at a real keyboard; without one it is the page.
     void press(Qt::Key key)
     {
         ++presses;
-        QTest::keyClick(page.focusWidget() ? page.focusWidget() : &page, key);
-        QCoreApplication::processEvents();
+        typist.press(key);
     }
 
-    void type(const char* text)
+    void type(const QString& text)
     {
-        for (const QChar c : QString{text}) {
-            ++presses;
-            QTest::keyClicks(page.focusWidget() ? page.focusWidget() : &page, QString{c});
-            QCoreApplication::processEvents();
-        }
+        presses += static_cast<int>(text.size());
+        typist.type(text);
     }
 
     void begin()
     {
-        part(page, "leader").setFocus();
+        typist.goTo("leader");
         press(Qt::Key_Down); // M. Oren
         press(Qt::Key_Tab);
         press(Qt::Key_Return);
@@ -58,29 +53,39 @@ protected:
 
     void toTheControlCheck()
     {
-        part(page, "recordRow3").setFocus();
+        typist.goTo("recordRow3");
         press(Qt::Key_Space);
     }
 
     void chooseTwo()
     {
-        part(page, "atSurface").setFocus();
+        typist.goTo("atSurface");
         press(Qt::Key_Down); // M. Oren
         press(Qt::Key_Tab);
         press(Qt::Key_Down); // M. Oren again, and nothing may be tried
         press(Qt::Key_Down); // T. Vale
     }
 
-    std::string text(const char* label) { return textOf(page, label); }
-    bool isShown(const char* name) { return part(page, name).isVisible(); }
+    std::string text(const char* label)
+    {
+        Typist::look();
+        return textOf(page, label);
+    }
+    bool isShown(const char* name)
+    {
+        Typist::look();
+        return part(page, name).isVisible();
+    }
     QString row(int at)
     {
+        Typist::look();
         return part<QAbstractButton>(page, ("recordRow" + std::to_string(at)).c_str())
             .accessibleDescription();
     }
 
     RecordContent content()
     {
+        Typist::look();
         return must(store.records().content(must(store.records().riggingRecords(hangar.airframe)).back().id));
     }
 
@@ -88,13 +93,16 @@ protected:
     Hangar hangar{store.records()};
     ScriptedPrompts prompts;
     RiggedTodayPage page{store.records(), store.clock(), prompts};
+    Typist typist{page, GetParam()};
     QString problem;
     int presses = 0;
 };
 
+INSTANTIATE_TEST_SUITE_P(Typing, ControlCheckJourney, kPaces, nameOfPace);
+
 } // namespace
 
-TEST_F(ControlCheckJourney, GoesThroughTheUsualSurfacesAndOnToTheSecondInspection)
+TEST_P(ControlCheckJourney, GoesThroughTheUsualSurfacesAndOnToTheSecondInspection)
 {
     begin();
     toTheControlCheck();
@@ -114,7 +122,7 @@ TEST_F(ControlCheckJourney, GoesThroughTheUsualSurfacesAndOnToTheSecondInspectio
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
 }
 
-TEST_F(ControlCheckJourney, AReversedSenseStopsTheRecord)
+TEST_P(ControlCheckJourney, AReversedSenseStopsTheRecord)
 {
     begin();
     toTheControlCheck();
@@ -140,7 +148,7 @@ TEST_F(ControlCheckJourney, AReversedSenseStopsTheRecord)
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
 }
 
-TEST_F(ControlCheckJourney, MeasuresByKeysAndRefusesWhatIsDoubtful)
+TEST_P(ControlCheckJourney, MeasuresByKeysAndRefusesWhatIsDoubtful)
 {
     begin();
     toTheControlCheck();

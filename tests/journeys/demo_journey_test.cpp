@@ -4,6 +4,7 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/temp_store.h"
+#include "tests/support/typing.h"
 
 #include <QComboBox>
 #include <QMenu>
@@ -16,7 +17,7 @@ using namespace rig::test;
 
 namespace {
 
-class Demonstration : public testing::Test
+class Demonstration : public testing::TestWithParam<Pace>
 {
 protected:
     Demonstration()
@@ -25,30 +26,29 @@ protected:
         window.resize(1280, 800);
         window.show();
         window.openDemo();
-        QApplication::processEvents();
+        Typist::look();
     }
 
-    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier)
-    {
-        QTest::keyClick(window.focusWidget() ? window.focusWidget() : &window, key, with);
-        QApplication::processEvents();
-    }
+    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) { typist.press(key, with); }
+    void type(const char* text) { typist.type(text); }
 
-    void type(const char* text)
+    std::string text(const char* label)
     {
-        for (const char* c = text; *c; ++c)
-            QTest::keyClick(window.focusWidget() ? window.focusWidget() : &window, *c);
-        QApplication::processEvents();
+        Typist::look();
+        return textOf(window, label);
     }
 
     FixedClock clock;
     ScriptedPrompts prompts;
     MainWindow window{clock, prompts};
+    Typist typist{window, GetParam()};
 };
+
+INSTANTIATE_TEST_SUITE_P(Typing, Demonstration, kPaces, nameOfPace);
 
 } // namespace
 
-TEST_F(Demonstration, ShowsEveryPageOfEveryAirframeWithoutAProblem)
+TEST_P(Demonstration, ShowsEveryPageOfEveryAirframeWithoutAProblem)
 {
     const auto actions = part<QPushButton>(window, "registration").findChild<QMenu*>()->actions();
     ASSERT_EQ(actions.size(), 3);
@@ -58,7 +58,8 @@ TEST_F(Demonstration, ShowsEveryPageOfEveryAirframeWithoutAProblem)
         registrations.insert(part<QPushButton>(window, "registration").text().toStdString());
         for (const Qt::Key moment : {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5}) {
             press(moment, Qt::ControlModifier);
-            EXPECT_FALSE(part(window, "problemBanner").isVisible()) << textOf(window, "problemText");
+            Typist::look();
+            EXPECT_FALSE(part(window, "problemBanner").isVisible()) << text("problemText");
         }
     }
     window.openDemo(); // another copy; the first is left alone
@@ -67,27 +68,25 @@ TEST_F(Demonstration, ShowsEveryPageOfEveryAirframeWithoutAProblem)
     EXPECT_EQ(registrations, (std::set<std::string>{"QX-17", "QX-42", "QX-88"}));
 }
 
-TEST_F(Demonstration, JudgesAReadingOfTodayAgainstTheInventedPast)
+TEST_P(Demonstration, JudgesAReadingOfTodayAgainstTheInventedPast)
 {
-    auto& leader = part<QComboBox>(window, "leader");
-    leader.setFocus();
+    typist.goTo("leader");
     press(Qt::Key_Down);
     press(Qt::Key_Tab);
     press(Qt::Key_Return);
-    EXPECT_NE(textOf(window, "startMissing").find("taken apart"), std::string::npos);
+    EXPECT_NE(text("startMissing").find("taken apart"), std::string::npos);
     press(Qt::Key_Space); // taken apart and rigged again
-    part<QPushButton>(window, "begin").setFocus();
+    typist.goTo("begin");
     press(Qt::Key_Return);
-    auto& gauge = part<QComboBox>(window, "measuredWith");
-    gauge.setFocus();
+    typist.goTo("measuredWith");
     press(Qt::Key_Down);
     type("yyy0.45");
     press(Qt::Key_Return);
-    EXPECT_EQ(textOf(window, "verdictWord"), "Inside the band");
+    EXPECT_EQ(text("verdictWord"), "Inside the band");
     type("yy");
     press(Qt::Key_Return);
     type("yyy0.1");
     press(Qt::Key_Return);
-    EXPECT_EQ(textOf(window, "verdictWord"), "Outside the band");
-    EXPECT_NE(textOf(window, "verdictCaution").find("call A. Quill"), std::string::npos);
+    EXPECT_EQ(text("verdictWord"), "Outside the band");
+    EXPECT_NE(text("verdictCaution").find("call A. Quill"), std::string::npos);
 }

@@ -5,6 +5,7 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/temp_store.h"
+#include "tests/support/typing.h"
 
 #include <QComboBox>
 #include <QLineEdit>
@@ -15,7 +16,7 @@ using namespace rig::test;
 
 namespace {
 
-class FirstStart : public testing::Test
+class FirstStart : public testing::TestWithParam<Pace>
 {
 protected:
     FirstStart()
@@ -24,34 +25,12 @@ protected:
         window.show();
         window.openPath(QString::fromStdString(folder.file("mine.rigband")), OpenAs::New);
         window.activateWindow();
-        settle();
+        Typist::look();
     }
 
-    static void settle() { QApplication::processEvents(); }
-
-    QWidget* target() { return window.focusWidget() ? window.focusWidget() : &window; }
-
-    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier)
-    {
-        QTest::keyClick(target(), key, with);
-        settle();
-    }
-
-    void type(const char* text)
-    {
-        for (const char* c = text; *c; ++c)
-            QTest::keyClick(target(), *c);
-        settle();
-    }
-
-    // As Tab would, to a part that is on the screen.
-    void goTo(const char* name)
-    {
-        auto& widget = part(window, name);
-        ASSERT_TRUE(widget.isVisible()) << name;
-        widget.setFocus();
-        settle();
-    }
+    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) { typist.press(key, with); }
+    void type(const char* text) { typist.type(text); }
+    void goTo(const char* name) { typist.goTo(name); }
 
     void fill(const char* name, const char* text)
     {
@@ -59,8 +38,15 @@ protected:
         type(text);
     }
 
+    std::string text(const char* label)
+    {
+        Typist::look();
+        return textOf(window, label);
+    }
+
     bool isShown(const char* name)
     {
+        Typist::look();
         const auto* widget = window.findChild<QWidget*>(QLatin1String(name));
         return widget && widget->isVisible();
     }
@@ -69,15 +55,19 @@ protected:
     FixedClock clock;
     ScriptedPrompts prompts;
     MainWindow window{clock, prompts};
+    Typist typist{window, GetParam()};
 };
+
+INSTANTIATE_TEST_SUITE_P(Typing, FirstStart, kPaces, nameOfPace);
 
 } // namespace
 
-TEST_F(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
+TEST_P(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
 {
     fill("registrationField", "QX-17");
     fill("callName", "A. Quill");
     press(Qt::Key_Return);
+    Typist::look();
     EXPECT_EQ(part<QPushButton>(window, "registration").text(), "QX-17");
 
     press(Qt::Key_2, Qt::AltModifier);
@@ -109,17 +99,18 @@ TEST_F(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
     }
 
     press(Qt::Key_7, Qt::AltModifier);
+    Typist::look();
     auto* baseline = window.findChild<BaselinePanel*>();
     ASSERT_TRUE(baseline && baseline->isVisible());
     part(*baseline, "baselinePerson").setFocus();
     press(Qt::Key_Down);
+    Typist::look();
     for (const char* figure : {"0.50", "0.50", "0.45", "0,5", ".50"}) {
         type("yy");
         type(figure);
         press(Qt::Key_Return);
     }
-    EXPECT_NE(textOf(window, "baselineNumbers").find("5 readings"), std::string::npos)
-        << textOf(window, "baselineNumbers");
+    EXPECT_NE(text("baselineNumbers").find("5 readings"), std::string::npos) << text("baselineNumbers");
 
     press(Qt::Key_1, Qt::ControlModifier);
     goTo("leader");
@@ -130,16 +121,17 @@ TEST_F(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
     press(Qt::Key_Return);
     type("yyy0.5");
     press(Qt::Key_Return);
-    EXPECT_EQ(textOf(window, "verdictWord"), "Inside the band");
-    EXPECT_NE(textOf(window, "verdictExplanation").find("thin"), std::string::npos);
-    EXPECT_NE(textOf(window, "verdictCaution").find("one sign only"), std::string::npos);
-    EXPECT_FALSE(isShown("problemBanner")) << textOf(window, "problemText");
+    EXPECT_EQ(text("verdictWord"), "Inside the band");
+    EXPECT_NE(text("verdictExplanation").find("thin"), std::string::npos);
+    EXPECT_NE(text("verdictCaution").find("one sign only"), std::string::npos);
+    EXPECT_FALSE(isShown("problemBanner")) << text("problemText");
 }
 
-TEST_F(FirstStart, RefusesASecondFileOfTheSameNameAndLosesNothing)
+TEST_P(FirstStart, RefusesASecondFileOfTheSameNameAndLosesNothing)
 {
     fill("registrationField", "QX-17");
     press(Qt::Key_Return);
+    Typist::look();
     window.openPath(QString::fromStdString(folder.file("mine.rigband")), OpenAs::New);
     EXPECT_TRUE(isShown("problemBanner"));
     EXPECT_EQ(part<QPushButton>(window, "registration").text(), "QX-17");

@@ -4,11 +4,11 @@
 #include "core/airframe/id_source.h"
 #include "tests/support/hangar.h"
 #include "tests/support/scripted_prompts.h"
+#include "tests/support/typing.h"
 
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QProcess>
-#include <QTest>
 
 #include <array>
 #include <gtest/gtest.h>
@@ -32,17 +32,6 @@ constexpr std::array kPressed{
     Pressed{"y", Step::Measure, 3, 0}, Pressed{"0.5\n", Step::Pull, 3, 1}, Pressed{"y", Step::Secure, 4, 1},
     Pressed{"y", Step::Done, 5, 1},
 };
-
-void press(QWidget& page, const char* keys)
-{
-    for (const char* key = keys; *key; ++key) {
-        if (*key == '\n')
-            QTest::keyClick(&page, Qt::Key_Return);
-        else
-            QTest::keyClick(&page, *key);
-        QCoreApplication::processEvents();
-    }
-}
 
 RecordContent contentOf(Records& records, AirframeId airframe)
 {
@@ -71,11 +60,11 @@ TEST(KilledRigger, DISABLED_WorksUntilKilled)
     RiggedTodayPage page{records, clock, prompts};
     page.show();
     page.showAirframe(must(records.airframes()).front().id);
-    auto* person = page.findChild<QComboBox*>("measuredBy");
-    person->setFocus();
-    QTest::keyClick(person, Qt::Key_Down);
+    Typist typist{page};
+    typist.goTo("measuredBy");
+    typist.press(Qt::Key_Down);
     for (int i = 0; i <= qEnvironmentVariableIntValue("RIG_STEPS"); ++i)
-        press(page, kPressed[static_cast<std::size_t>(i)].keys);
+        typist.type(kPressed[static_cast<std::size_t>(i)].keys);
     std::cout << "at work" << std::endl;
     std::cin.get();
 }

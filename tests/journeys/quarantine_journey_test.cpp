@@ -5,6 +5,7 @@
 #include "tests/pages/quarantine_scene.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
+#include "tests/support/typing.h"
 
 #include <QAbstractButton>
 #include <QLineEdit>
@@ -15,7 +16,7 @@ using namespace rig::test;
 
 namespace {
 
-class QuarantineJourney : public testing::Test
+class QuarantineJourney : public testing::TestWithParam<Pace>
 {
 protected:
     QuarantineJourney()
@@ -26,47 +27,32 @@ protected:
         window.show();
         window.openPath(QString::fromStdString(store.path()), OpenAs::Existing);
         window.activateWindow();
-        settle();
+        Typist::look();
     }
 
-    static void settle()
+    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) { typist.press(key, with); }
+    void type(const char* text) { typist.type(text); }
+    void tabTo(const char* name) { typist.tabTo(name); }
+
+    std::string text(const char* label)
     {
-        for (int i = 0; i < 3; ++i)
-            QApplication::processEvents();
+        Typist::look();
+        return textOf(window, label);
     }
-
-    QWidget* target() { return window.focusWidget() ? window.focusWidget() : &window; }
-
-    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier)
-    {
-        QTest::keyClick(target(), key, with);
-        settle();
-    }
-
-    void type(const char* text)
-    {
-        QTest::keyClicks(target(), QLatin1String(text));
-        settle();
-    }
-
-    void tabTo(const char* name)
-    {
-        for (int i = 0; i < 80 && target()->objectName() != QLatin1String(name); ++i)
-            press(Qt::Key_Tab);
-        ASSERT_EQ(target()->objectName().toStdString(), name);
-    }
-
-    std::string effect() { return textOf(window, "doubtEffect"); }
+    std::string effect() { return text("doubtEffect"); }
 
     TempStore store;
     QuarantineScene scene{store};
     ScriptedPrompts prompts;
     MainWindow window{store.clock(), prompts};
+    Typist typist{window, GetParam()};
 };
+
+INSTANTIATE_TEST_SUITE_P(Typing, QuarantineJourney, kPaces, nameOfPace);
 
 } // namespace
 
-TEST_F(QuarantineJourney, ABadLeafSetIsPutInDoubtBackToItsLastGoodCheck)
+TEST_P(QuarantineJourney, ABadLeafSetIsPutInDoubtBackToItsLastGoodCheck)
 {
     EXPECT_FALSE(part(window, "questionBar").isVisible());
     press(Qt::Key_5, Qt::ControlModifier);
@@ -81,6 +67,7 @@ TEST_F(QuarantineJourney, ABadLeafSetIsPutInDoubtBackToItsLastGoodCheck)
     tabTo("checkUsable");
     EXPECT_FALSE(part(window, "doubtEffect").isVisible());
     press(Qt::Key_Down);
+    Typist::look();
     EXPECT_EQ(part<QLineEdit>(window, "doubtedFrom").text(), "2026-04-01");
     EXPECT_NE(effect().find("It marks 4 readings on one airframe as in doubt:"), std::string::npos)
         << effect();
@@ -98,21 +85,21 @@ TEST_F(QuarantineJourney, ABadLeafSetIsPutInDoubtBackToItsLastGoodCheck)
     press(Qt::Key_Backspace);
     type("1");
     press(Qt::Key_Return);
+    Typist::look();
     EXPECT_EQ(scene.questions().size(), 2U);
-    EXPECT_EQ(textOf(window, "questionBarText"),
+    EXPECT_EQ(text("questionBarText"),
               "2 questions are open on QX-17: Gauge B, readings in doubt since 2 May 2026; Left aileron, its "
               "band is in doubt since 2 May 2026.");
 
     press(Qt::Key_6, Qt::ControlModifier);
     press(Qt::Key_Down);
-    EXPECT_EQ(textOf(window, "questionTitle"), "Left aileron, its band is in doubt");
-    EXPECT_NE(textOf(window, "questionStory").find("Without the 4 readings of leaf set B in doubt the band"),
+    EXPECT_EQ(text("questionTitle"), "Left aileron, its band is in doubt");
+    EXPECT_NE(text("questionStory").find("Without the 4 readings of leaf set B in doubt the band"),
               std::string::npos);
-    EXPECT_NE(textOf(window, "questionConsequence").find("brings no reading back into the band"),
-              std::string::npos);
+    EXPECT_NE(text("questionConsequence").find("brings no reading back into the band"), std::string::npos);
 
     press(Qt::Key_2, Qt::ControlModifier);
-    EXPECT_NE(textOf(window, "bandSentence").find("With the 4 readings of leaf set B in doubt it would be"),
+    EXPECT_NE(text("bandSentence").find("With the 4 readings of leaf set B in doubt it would be"),
               std::string::npos)
-        << textOf(window, "bandSentence");
+        << text("bandSentence");
 }

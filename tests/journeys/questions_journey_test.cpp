@@ -6,6 +6,7 @@
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
+#include "tests/support/typing.h"
 
 #include <QComboBox>
 #include <QMenu>
@@ -17,7 +18,7 @@ using namespace rig::test;
 
 namespace {
 
-class QuestionsJourney : public testing::Test
+class QuestionsJourney : public testing::TestWithParam<Pace>
 {
 protected:
     QuestionsJourney()
@@ -43,39 +44,23 @@ protected:
     {
         window.openPath(QString::fromStdString(store.path()), OpenAs::Existing);
         window.activateWindow();
-        settle();
+        Typist::look();
     }
 
-    static void settle()
+    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) { typist.press(key, with); }
+    void type(const char* text) { typist.type(text); }
+    void tabTo(const char* name) { typist.tabTo(name); }
+
+    std::string text(const char* label)
     {
-        for (int i = 0; i < 3; ++i)
-            QApplication::processEvents();
+        Typist::look();
+        return textOf(window, label);
     }
 
-    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier)
+    bool isShown(Moments moment)
     {
-        QTest::keyClick(window.focusWidget() ? window.focusWidget() : &window, key, with);
-        settle();
-    }
-
-    void type(const char* text)
-    {
-        for (const char* c = text; *c; ++c) {
-            QTest::keyClick(window.focusWidget() ? window.focusWidget() : &window, *c);
-            settle();
-        }
-    }
-
-    void tabTo(const char* name)
-    {
-        for (int i = 0; i < 80 && focused() != name; ++i)
-            press(Qt::Key_Tab);
-        ASSERT_EQ(focused(), name);
-    }
-
-    std::string focused()
-    {
-        return window.focusWidget() ? window.focusWidget()->objectName().toStdString() : std::string{};
+        Typist::look();
+        return window.page(moment)->isVisible();
     }
 
     void begin()
@@ -88,17 +73,23 @@ protected:
         press(Qt::Key_Return);
     }
 
-    bool barShown() { return part(window, "questionBar").isVisible(); }
-    std::string bar() { return barShown() ? textOf(window, "questionBarText") : std::string{}; }
+    bool barShown()
+    {
+        Typist::look();
+        return part(window, "questionBar").isVisible();
+    }
+    std::string bar() { return barShown() ? text("questionBarText") : std::string{}; }
 
     RecordContent content()
     {
+        Typist::look();
         const auto records = must(store.records().riggingRecords(hangar.airframe));
         return must(store.records().content(records.back().id));
     }
 
     std::string firstChoice()
     {
+        Typist::look();
         return part<QPushButton>(window, "registration")
             .findChild<QMenu*>()
             ->actions()
@@ -111,53 +102,56 @@ protected:
     Hangar hangar{store.records()};
     ScriptedPrompts prompts;
     MainWindow window{store.clock(), prompts};
+    Typist typist{window, GetParam()};
 };
+
+INSTANTIATE_TEST_SUITE_P(Typing, QuestionsJourney, kPaces, nameOfPace);
 
 } // namespace
 
-TEST_F(QuestionsJourney, AnOutsideReadingIsResolvedByAnEngineer)
+TEST_P(QuestionsJourney, AnOutsideReadingIsResolvedByAnEngineer)
 {
     EXPECT_FALSE(barShown());
     begin();
     type("yyy0.9");
     press(Qt::Key_Return);
-    EXPECT_NE(textOf(window, "verdictCaution").find("Stop, leave it as it is, call A. Quill (0700 0)"),
+    EXPECT_NE(text("verdictCaution").find("Stop, leave it as it is, call A. Quill (0700 0)"),
               std::string::npos);
     EXPECT_EQ(bar(), "1 question is open on QX-17: Left aileron, outside its band since 3 May 2026.");
     EXPECT_NE(firstChoice().find("1 open question"), std::string::npos) << firstChoice();
     type("m0.5"); // a later reading inside the band closes nothing
     press(Qt::Key_Return);
-    EXPECT_EQ(textOf(window, "verdictWord"), "Inside the band");
+    EXPECT_EQ(text("verdictWord"), "Inside the band");
     type("yy");
     EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).isDone());
     EXPECT_TRUE(barShown());
 
     press(Qt::Key_2, Qt::ControlModifier);
-    EXPECT_TRUE(window.page(Moments::Trends)->isVisible());
+    EXPECT_TRUE(isShown(Moments::Trends));
     EXPECT_TRUE(barShown());
     press(Qt::Key_6, Qt::ControlModifier);
-    EXPECT_FALSE(window.page(Moments::Trends)->isVisible());
-    EXPECT_EQ(textOf(window, "questionTitle"), "Left aileron, outside its band");
-    EXPECT_NE(textOf(window, "questionStory").find("0.90–0.95 mm, read by M. Oren"), std::string::npos);
-    EXPECT_NE(textOf(window, "questionConsequence").find("Left aileron starts at the look"),
-              std::string::npos);
+    EXPECT_FALSE(isShown(Moments::Trends));
+    EXPECT_EQ(text("questionTitle"), "Left aileron, outside its band");
+    EXPECT_NE(text("questionStory").find("0.90–0.95 mm, read by M. Oren"), std::string::npos);
+    EXPECT_NE(text("questionConsequence").find("Left aileron starts at the look"), std::string::npos);
     press(Qt::Key_Return);
     press(Qt::Key_Down);
     press(Qt::Key_Down);
     press(Qt::Key_Down); // A. Quill
+    Typist::look();
     EXPECT_EQ(part<QComboBox>(window, "decidedBy").currentText(), "A. Quill");
     press(Qt::Key_Tab);
     type("grit under the plunger");
     press(Qt::Key_Tab);
     type("cleaned, connected anew");
     press(Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_NE(textOf(window, "closeResult").find("Left aileron starts at the look"), std::string::npos);
+    EXPECT_NE(text("closeResult").find("Left aileron starts at the look"), std::string::npos);
     EXPECT_FALSE(barShown());
     EXPECT_EQ(firstChoice().find("open question"), std::string::npos) << firstChoice();
     EXPECT_EQ(content().interruptions.back().reason, InterruptionReason::QuestionClosed);
 
     press(Qt::Key_Escape);
-    EXPECT_TRUE(window.page(Moments::Trends)->isVisible()) << "back where one was";
+    EXPECT_TRUE(isShown(Moments::Trends)) << "back where one was";
     press(Qt::Key_1, Qt::ControlModifier);
     EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).interrupted);
     type("0.5"); // the leaves are shut again
@@ -166,14 +160,14 @@ TEST_F(QuestionsJourney, AnOutsideReadingIsResolvedByAnEngineer)
     press(Qt::Key_Escape);
     type("yyy0.5");
     press(Qt::Key_Return);
-    EXPECT_EQ(textOf(window, "verdictWord"), "Inside the band");
+    EXPECT_EQ(text("verdictWord"), "Inside the band");
     type("yy");
     EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).isDone());
     EXPECT_FALSE(barShown()) << "the outside reading no longer blocks";
-    EXPECT_FALSE(part(window, "problemBanner").isVisible()) << textOf(window, "problemText");
+    EXPECT_FALSE(part(window, "problemBanner").isVisible()) << text("problemText");
 }
 
-TEST_F(QuestionsJourney, ACannotSeeStaysOpenUntilSomebodyClosesIt)
+TEST_P(QuestionsJourney, ACannotSeeStaysOpenUntilSomebodyClosesIt)
 {
     begin();
     type("yc");
@@ -192,7 +186,7 @@ TEST_F(QuestionsJourney, ACannotSeeStaysOpenUntilSomebodyClosesIt)
     EXPECT_EQ(bar(), said);
 }
 
-TEST_F(QuestionsJourney, NothingOfTheFirstResultIsToldWhileTheSecondPersonWorks)
+TEST_P(QuestionsJourney, NothingOfTheFirstResultIsToldWhileTheSecondPersonWorks)
 {
     begin();
     type("yyy0.9");
@@ -205,7 +199,7 @@ TEST_F(QuestionsJourney, NothingOfTheFirstResultIsToldWhileTheSecondPersonWorks)
     EXPECT_NE(bar().find("outside"), std::string::npos);
 }
 
-TEST_F(QuestionsJourney, TheLineNamesAsManyQuestionsAsFitAndClipsNothing)
+TEST_P(QuestionsJourney, TheLineNamesAsManyQuestionsAsFitAndClipsNothing)
 {
     for (const QuestionKind kind : {QuestionKind::OutsideReading, QuestionKind::ReadingsDisagree,
                                     QuestionKind::SidesSwapped, QuestionKind::CannotSee}) {
@@ -222,7 +216,7 @@ TEST_F(QuestionsJourney, TheLineNamesAsManyQuestionsAsFitAndClipsNothing)
     EXPECT_NE(bar().find("more."), std::string::npos) << bar();
     for (const double scale : {1.0, 1.5, 2.0}) {
         window.setLook(lookAt(scale));
-        settle();
+        Typist::look();
         expectNothingClipped(part(window, "questionBar"));
         EXPECT_NE(bar().find("4 questions are open"), std::string::npos) << bar();
     }

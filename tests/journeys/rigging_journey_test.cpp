@@ -2,7 +2,9 @@
 
 #include "app/pages/rigged_today/rigged_today_page.h"
 #include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
+#include "tests/support/typing.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -10,16 +12,13 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
-#include <QTest>
-
-#include <gtest/gtest.h>
 
 using namespace rig;
 using namespace rig::test;
 
 namespace {
 
-class RiggingJourney : public testing::Test
+class RiggingJourney : public testing::TestWithParam<Pace>
 {
 protected:
     RiggingJourney()
@@ -38,31 +37,18 @@ protected:
                          [this](const QString& sentence) { problem = sentence; });
     }
 
-    // Whatever has the focus gets the key, as at a real keyboard; without one it is the page.
-    void press(Qt::Key key)
-    {
-        QWidget* target = page.focusWidget() ? page.focusWidget() : &page;
-        QTest::keyClick(target, key);
-        QCoreApplication::processEvents();
-    }
+    void press(Qt::Key key) { typist.press(key); }
+    void type(const QString& text) { typist.type(text); }
 
-    void type(const QString& text)
+    QString text(const char* label)
     {
-        for (const QChar c : text) {
-            QWidget* target = page.focusWidget() ? page.focusWidget() : &page;
-            QTest::keyClicks(target, QString{c});
-            QCoreApplication::processEvents();
-        }
+        Typist::look();
+        return part<QLabel>(page, label).text();
     }
 
     // As fast as the keys come: the program gets no turn of its own between them.
-    void burst(const QString& text)
-    {
-        for (const QChar c : text)
-            QTest::keyClicks(page.focusWidget() ? page.focusWidget() : &page, QString{c});
-    }
-
-    void burst(Qt::Key key) { QTest::keyClick(page.focusWidget() ? page.focusWidget() : &page, key); }
+    void burst(const QString& text) { Typist{page, Pace::Ahead}.type(text); }
+    void burst(Qt::Key key) { Typist{page, Pace::Ahead}.press(key); }
 
     // The left aileron's reading, with the verdict that it was shown there.
     void expectOneReadingOfTheLeftAileron()
@@ -77,11 +63,9 @@ protected:
                   Verdict::Inside);
     }
 
-    QString text(const char* label) { return page.findChild<QLabel*>(QLatin1String(label))->text(); }
-
     void begin()
     {
-        page.findChild<QComboBox*>("leader")->setFocus();
+        typist.goTo("leader");
         press(Qt::Key_Down); // M. Oren
         press(Qt::Key_Tab);
         press(Qt::Key_Return);
@@ -91,33 +75,37 @@ protected:
     // The first record of the year begins with its list.
     void leaveSeasonList()
     {
-        auto* next = page.findChild<QPushButton*>("seasonNext");
-        if (!next->isVisible())
+        Typist::look();
+        if (!part(page, "seasonNext").isVisible())
             return;
-        next->setFocus();
+        typist.goTo("seasonNext");
         press(Qt::Key_Return);
     }
 
     void tickSeasonList()
     {
-        page.findChild<QAbstractButton*>("recordRow0")->click();
-        for (QCheckBox* box : page.findChildren<QCheckBox*>())
+        Typist::look();
+        part<QAbstractButton>(page, "recordRow0").click();
+        int ticked = 0;
+        for (const QCheckBox* box : page.findChildren<QCheckBox*>())
             if (box->objectName().startsWith("season")) {
-                box->setFocus();
+                typist.goTo(box->objectName());
                 press(Qt::Key_Space);
+                ++ticked;
             }
+        EXPECT_GT(ticked, 0);
         leaveSeasonList();
     }
 
     void chooseSecond()
     {
-        auto* person = page.findChild<QComboBox*>("measuredBy");
-        person->setFocus();
+        typist.goTo("measuredBy");
         press(Qt::Key_Down); // the first of those who may be second
     }
 
     RecordContent content()
     {
+        Typist::look();
         const auto records = must(store.records().riggingRecords(hangar.airframe));
         EXPECT_FALSE(records.empty());
         return must(store.records().content(records.back().id));
@@ -127,12 +115,15 @@ protected:
     Hangar hangar{store.records()};
     ScriptedPrompts prompts;
     RiggedTodayPage page{store.records(), store.clock(), prompts};
+    Typist typist{page, GetParam()};
     QString problem;
 };
 
+INSTANTIATE_TEST_SUITE_P(Typing, RiggingJourney, kPaces, nameOfPace);
+
 } // namespace
 
-TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
+TEST_P(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
 {
     Surface trim;
     trim.airframe = hangar.airframe;
@@ -162,16 +153,18 @@ TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     press(Qt::Key_Return);
 
     EXPECT_EQ(text("surfaceTitle"), "Trim") << "the control check begins";
-    page.findChild<QComboBox*>("atSurface")->setFocus();
+    typist.goTo("atSurface");
     press(Qt::Key_Down);
-    page.findChild<QComboBox*>("inCockpit")->setFocus();
+    typist.goTo("inCockpit");
     press(Qt::Key_Down);
     press(Qt::Key_Down); // not the one who stands at the surface
     type("yyy");
     press(Qt::Key_Return);
 
     EXPECT_EQ(text("couplingTitle"), "Left aileron") << "the second inspection begins";
-    for (const QPushButton* leaf : page.findChild<QWidget*>("leafRow")->findChildren<QPushButton*>())
+    const auto leaves = part(page, "leafRow").findChildren<QPushButton*>();
+    EXPECT_GE(leaves.size(), 8);
+    for (const QPushButton* leaf : leaves)
         EXPECT_FALSE(leaf->isChecked()) << "the first person's reading shows: " << leaf->text().toStdString();
     chooseSecond();
     type("yyyy");
@@ -181,21 +174,21 @@ TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     EXPECT_EQ(text("openItems"), "•  Right aileron: no band yet, the reading could not be judged");
 
     for (const char* count : {"toolsCounted", "hatchesOn"}) {
-        page.findChild<QCheckBox*>(QLatin1String(count))->setFocus();
+        typist.goTo(count);
         press(Qt::Key_Space);
     }
-    page.findChild<QComboBox*>("closeFirst")->setFocus();
+    typist.goTo("closeFirst");
     press(Qt::Key_Down);
-    page.findChild<QComboBox*>("closeSecond")->setFocus();
+    typist.goTo("closeSecond");
     press(Qt::Key_Down);
-    page.findChild<QPushButton*>("closeRecord")->setFocus();
+    typist.goTo("closeRecord");
     press(Qt::Key_Return);
     EXPECT_EQ(text("closeProblem"), "Both names are the same. The second person has to be somebody else.");
     EXPECT_FALSE(content().close);
 
-    page.findChild<QComboBox*>("closeSecond")->setFocus();
+    typist.goTo("closeSecond");
     press(Qt::Key_Down);
-    page.findChild<QPushButton*>("closeRecord")->setFocus();
+    typist.goTo("closeRecord");
     press(Qt::Key_Return);
     ASSERT_TRUE(content().close);
     EXPECT_EQ(content().close->closing, Closing::Complete);
@@ -217,7 +210,7 @@ TEST_F(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     EXPECT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible());
 }
 
-TEST_F(RiggingJourney, KeepsTheLeavesShutUntilTheBallIsSeen)
+TEST_P(RiggingJourney, KeepsTheLeavesShutUntilTheBallIsSeen)
 {
     begin();
     type("n");
@@ -227,7 +220,7 @@ TEST_F(RiggingJourney, KeepsTheLeavesShutUntilTheBallIsSeen)
     EXPECT_TRUE(text("couplingNotice").contains("cannot be closed as complete"));
 }
 
-TEST_F(RiggingJourney, AnOutsideReadingSaysStopAndWhomToCallAndStands)
+TEST_P(RiggingJourney, AnOutsideReadingSaysStopAndWhomToCallAndStands)
 {
     Airframe airframe = must(store.records().airframes()).front();
     airframe.callName = "A. Quill";
@@ -244,7 +237,7 @@ TEST_F(RiggingJourney, AnOutsideReadingSaysStopAndWhomToCallAndStands)
     EXPECT_EQ(content().readings.size(), 2U) << "measuring again adds, never replaces";
 }
 
-TEST_F(RiggingJourney, EscapeSendsTheCouplingBackToTheLook)
+TEST_P(RiggingJourney, EscapeSendsTheCouplingBackToTheLook)
 {
     begin();
     type("yyy");
@@ -256,7 +249,7 @@ TEST_F(RiggingJourney, EscapeSendsTheCouplingBackToTheLook)
     EXPECT_TRUE(content().readings.empty());
 }
 
-TEST_F(RiggingJourney, RefusesADoubtfulFigureWithASentenceAndKeepsNothing)
+TEST_P(RiggingJourney, RefusesADoubtfulFigureWithASentenceAndKeepsNothing)
 {
     begin();
     type("yyy1.234,5");
@@ -272,7 +265,7 @@ TEST_F(RiggingJourney, RefusesADoubtfulFigureWithASentenceAndKeepsNothing)
     EXPECT_TRUE(text("leafNote").contains("0.60") && text("leafNote").contains("0.65"));
 }
 
-TEST_F(RiggingJourney, AWrongLeafIsCorrectedWithAReasonAndStaysInTheFile)
+TEST_P(RiggingJourney, AWrongLeafIsCorrectedWithAReasonAndStaysInTheFile)
 {
     begin();
     type("yyy0.55");
@@ -286,7 +279,7 @@ TEST_F(RiggingJourney, AWrongLeafIsCorrectedWithAReasonAndStaysInTheFile)
     EXPECT_EQ(now.readings.back().note, "pressed the neighbour");
 }
 
-TEST_F(RiggingJourney, InterruptedTwiceItIsDoneFromTheLookEachTimeAndTheMarkStays)
+TEST_P(RiggingJourney, InterruptedTwiceItIsDoneFromTheLookEachTimeAndTheMarkStays)
 {
     begin();
     type("yyy");
@@ -304,7 +297,7 @@ TEST_F(RiggingJourney, InterruptedTwiceItIsDoneFromTheLookEachTimeAndTheMarkStay
     EXPECT_TRUE(page.findChild<QWidget*>("recordRow1")->accessibleDescription().contains("interrupted"));
 }
 
-TEST_F(RiggingJourney, TwoPeopleDisagreeBlindlyAndBothReadingsStand)
+TEST_P(RiggingJourney, TwoPeopleDisagreeBlindlyAndBothReadingsStand)
 {
     begin();
     type("yyy0.5");
@@ -324,7 +317,7 @@ TEST_F(RiggingJourney, TwoPeopleDisagreeBlindlyAndBothReadingsStand)
 // One coupling with look, measure, pull and securing: the fewest key presses and the fewest mouse presses. An
 // owner gives each in well under two seconds; eight couplings are 72 keys,
 // or 56 presses with the one to the next coupling.
-TEST_F(RiggingJourney, OneCouplingTakesNineKeysOrSixPresses)
+TEST_P(RiggingJourney, OneCouplingTakesNineKeysOrSixPresses)
 {
     begin();
     const QByteArray keys = "yyy.5\nyy\n";
@@ -340,8 +333,7 @@ TEST_F(RiggingJourney, OneCouplingTakesNineKeysOrSixPresses)
 
     int presses = 0;
     const auto click = [&](QAbstractButton* button) {
-        QTest::mouseClick(button, Qt::LeftButton);
-        QCoreApplication::processEvents();
+        typist.click(*button);
         ++presses;
     };
     for (const char* tile : {"tile0", "tile1", "tile2"})
@@ -357,49 +349,49 @@ TEST_F(RiggingJourney, OneCouplingTakesNineKeysOrSixPresses)
     EXPECT_EQ(text("recordProgress"), "2 of 2 couplings done");
 }
 
-TEST_F(RiggingJourney, AReadingStandsWhereItWasPressedWhenTheNextKeyGoesToAnotherCoupling)
+TEST_P(RiggingJourney, AReadingStandsWhereItWasPressedWhenTheNextKeyGoesToAnotherCoupling)
 {
     begin();
     burst("yyy0.5");
     burst(Qt::Key_Return);
     burst(Qt::Key_PageDown);
-    QCoreApplication::processEvents();
+    Typist::look();
     expectOneReadingOfTheLeftAileron();
     EXPECT_EQ(text("couplingTitle"), "Right aileron");
 }
 
-TEST_F(RiggingJourney, AReadingStandsWhereItWasPressedWhenAnotherRowIsClickedAtOnce)
+TEST_P(RiggingJourney, AReadingStandsWhereItWasPressedWhenAnotherRowIsClickedAtOnce)
 {
     begin();
     burst("yyy0.5");
     burst(Qt::Key_Return);
-    QTest::mouseClick(page.findChild<QWidget*>("recordRow2"), Qt::LeftButton);
-    QCoreApplication::processEvents();
+    Typist{page, Pace::Ahead}.click(part(page, "recordRow2"));
+    Typist::look();
     expectOneReadingOfTheLeftAileron();
     EXPECT_EQ(text("couplingTitle"), "Right aileron");
 }
 
-TEST_F(RiggingJourney, AReadingIsTheFirstPersonsWhenTheSecondIsAskedForAtOnce)
+TEST_P(RiggingJourney, AReadingIsTheFirstPersonsWhenTheSecondIsAskedForAtOnce)
 {
     begin();
     burst("yyy0.5");
     burst(Qt::Key_Return);
     burst("s");
-    QCoreApplication::processEvents();
+    Typist::look();
     expectOneReadingOfTheLeftAileron();
 }
 
-TEST_F(RiggingJourney, AReadingIsKeptWhenThePageIsLeftAtOnce)
+TEST_P(RiggingJourney, AReadingIsKeptWhenThePageIsLeftAtOnce)
 {
     begin();
     burst("yyy0.5");
     burst(Qt::Key_Return);
     page.leave();
-    QCoreApplication::processEvents();
+    Typist::look();
     expectOneReadingOfTheLeftAileron();
 }
 
-TEST_F(RiggingJourney, WhatIsTypedAheadIsDoneAsIfItHadBeenTypedSlowly)
+TEST_P(RiggingJourney, WhatIsTypedAheadIsDoneAsIfItHadBeenTypedSlowly)
 {
     begin();
     burst("yyy.5");
@@ -409,7 +401,7 @@ TEST_F(RiggingJourney, WhatIsTypedAheadIsDoneAsIfItHadBeenTypedSlowly)
     burst("yyy.6");
     burst(Qt::Key_Return);
     burst("yy");
-    QCoreApplication::processEvents();
+    Typist::look();
     const RecordContent now = content();
     ASSERT_EQ(now.readings.size(), 2U);
     EXPECT_EQ(now.readings.front().coupling, hangar.leftAileron);
@@ -417,7 +409,7 @@ TEST_F(RiggingJourney, WhatIsTypedAheadIsDoneAsIfItHadBeenTypedSlowly)
     EXPECT_EQ(text("recordProgress"), "2 of 2 couplings done");
 }
 
-TEST_F(RiggingJourney, EscapeTakesBackAFigureBeforeItInterruptsTheCoupling)
+TEST_P(RiggingJourney, EscapeTakesBackAFigureBeforeItInterruptsTheCoupling)
 {
     begin();
     type("yyy1.234,5");
@@ -429,20 +421,23 @@ TEST_F(RiggingJourney, EscapeTakesBackAFigureBeforeItInterruptsTheCoupling)
     EXPECT_EQ(content().interruptions.size(), 1U);
 }
 
-TEST_F(RiggingJourney, EnterGoesOnFromTheSeasonsListWhereverTheFocusIs)
+TEST_P(RiggingJourney, EnterGoesOnFromTheSeasonsListWhereverTheFocusIs)
 {
-    page.findChild<QComboBox*>("leader")->setFocus();
+    typist.goTo("leader");
     press(Qt::Key_Down);
     press(Qt::Key_Tab);
     press(Qt::Key_Return);
+    Typist::look();
     ASSERT_TRUE(page.findChild<QPushButton*>("seasonNext")->isVisible());
+    Typist::look();
     page.setFocus();
     press(Qt::Key_Return);
+    Typist::look();
     EXPECT_FALSE(page.findChild<QPushButton*>("seasonNext")->isVisible());
     EXPECT_EQ(text("couplingTitle"), "Left aileron");
 }
 
-TEST_F(RiggingJourney, AFigureTypedTooEarlySaysWhatComesFirst)
+TEST_P(RiggingJourney, AFigureTypedTooEarlySaysWhatComesFirst)
 {
     must(store.records().add(aLeafSet("B"))); // two sets: none is chosen by itself
     begin();
@@ -450,7 +445,7 @@ TEST_F(RiggingJourney, AFigureTypedTooEarlySaysWhatComesFirst)
     EXPECT_TRUE(text("leafNote").contains("look comes first")) << text("leafNote").toStdString();
     type("yyy0.5");
     EXPECT_TRUE(text("leafNote").contains("Choose the leaf set")) << text("leafNote").toStdString();
-    page.findChild<QComboBox*>("measuredWith")->setFocus();
+    typist.goTo("measuredWith");
     press(Qt::Key_Down);
     type("0.5");
     press(Qt::Key_Return);
@@ -460,9 +455,10 @@ TEST_F(RiggingJourney, AFigureTypedTooEarlySaysWhatComesFirst)
     EXPECT_EQ(content().readings.size(), 1U);
 }
 
-TEST_F(RiggingJourney, LargerTextLeavesTheReaderWhereTheClosedRecordIsReadAndTheNamesAtTheClose)
+TEST_P(RiggingJourney, LargerTextLeavesTheReaderWhereTheClosedRecordIsReadAndTheNamesAtTheClose)
 {
     begin();
+    Typist::look();
     page.findChild<QAbstractButton*>("recordRow5")->click(); // close
     page.findChild<QComboBox*>("closeFirst")->setCurrentIndex(1);
     page.findChild<QComboBox*>("closeSecond")->setCurrentIndex(2);
@@ -480,7 +476,7 @@ TEST_F(RiggingJourney, LargerTextLeavesTheReaderWhereTheClosedRecordIsReadAndThe
     EXPECT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible());
 }
 
-TEST_F(RiggingJourney, WhoTookItApartIsAskedAndKept)
+TEST_P(RiggingJourney, WhoTookItApartIsAskedAndKept)
 {
     begin();
     page.findChild<QAbstractButton*>("recordRow5")->click();
@@ -500,7 +496,7 @@ TEST_F(RiggingJourney, WhoTookItApartIsAskedAndKept)
     EXPECT_EQ(events.front().stamp.by, hangar.vale);
 }
 
-TEST_F(RiggingJourney, ARecordBegunInAnotherWindowIsGoneOnWithAndSaidSo)
+TEST_P(RiggingJourney, ARecordBegunInAnotherWindowIsGoneOnWithAndSaidSo)
 {
     const auto file = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
     IdSource ids{7};
@@ -518,7 +514,7 @@ TEST_F(RiggingJourney, ARecordBegunInAnotherWindowIsGoneOnWithAndSaidSo)
     EXPECT_TRUE(content().interruptions.empty()) << "what is half done is this window's work";
 }
 
-TEST_F(RiggingJourney, AWrongLeafIsPutRightAfterABreakTooAndTheCouplingIsStillMeasuredAnew)
+TEST_P(RiggingJourney, AWrongLeafIsPutRightAfterABreakTooAndTheCouplingIsStillMeasuredAnew)
 {
     begin();
     type("yyy0.55");

@@ -1,0 +1,259 @@
+// Somebody types ahead of the screen, as those do who have rigged this aircraft a hundred times: no key
+// waits for what the program puts off, in the whole window. What was pressed stands where it was pressed,
+// also when the file is busy for two seconds.
+
+#include "app/window/main_window.h"
+#include "core/rigging/rigging_flow.h"
+#include "tests/support/file_held.h"
+#include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+#include "tests/support/typing.h"
+
+#include <algorithm>
+#include <array>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+// Each has a band of its own, so far from the others' that a reading on the wrong one cannot lie inside.
+struct Joint
+{
+    const char* name;
+    int gap; // the leaf that always enters
+    CouplingId id;
+};
+
+class TypedAhead : public testing::TestWithParam<Pace>
+{
+protected:
+    TypedAhead()
+    {
+        for (std::size_t i = 0; i < joints.size(); ++i)
+            giveBaseline(joints[i], i);
+        store.clock().passMinutes(24 * 60);
+        window.resize(1280, 800);
+        window.show();
+        window.openPath(QString::fromStdString(store.path()), OpenAs::Existing);
+        window.activateWindow();
+        typist.goTo("leader");
+        typist.press(Qt::Key_Down); // M. Oren
+        typist.press(Qt::Key_Tab);
+        typist.press(Qt::Key_Return);
+        typist.goTo("seasonNext");
+        typist.press(Qt::Key_Return);
+        Typist::look();
+    }
+
+    void giveBaseline(Joint& joint, std::size_t at)
+    {
+        const std::array fittings{hangar.leftFitting, hangar.rightFitting};
+        joint.id = at == 0 ? hangar.leftAileron : hangar.rightAileron;
+        FittingId fitting = at < 2 ? fittings[at] : FittingId{};
+        if (at == 2) {
+            joint.id = must(store.records().add(aCoupling(hangar.airframe, joint.name)));
+            Fitting first;
+            first.coupling = joint.id;
+            first.begins = dayOf(2026, 3, 1);
+            fitting = must(store.records().add(first));
+        }
+        for (int i = 0; i < 12; ++i) {
+            const int enters = i % 3 ? joint.gap : joint.gap - 50;
+            Reading reading = hangar.reading(between(enters, enters + 50), store.clock().now());
+            reading.coupling = joint.id;
+            reading.fitting = fitting;
+            reading.purpose = Purpose::Baseline;
+            must(store.records().add(reading, std::nullopt));
+        }
+    }
+
+    void chooseSecond()
+    {
+        typist.goTo("measuredBy");
+        typist.press(Qt::Key_Down); // the first of those who may be second
+    }
+
+    RecordContent content()
+    {
+        Typist::look();
+        return must(store.records().content(must(store.records().riggingRecords(hangar.airframe)).back().id));
+    }
+
+    // The one reading of this joint by the first or the second person, with the verdict that was shown.
+    void expectOneReading(const Joint& joint, Turn turn, Verdict shown = Verdict::Inside)
+    {
+        Typist::look();
+        std::vector<KeptReading> found;
+        for (const KeptReading& kept : must(store.records().readingsOf(joint.id)))
+            if (kept.reading.purpose == Purpose::Rigging && kept.reading.turn == turn)
+                found.push_back(kept);
+        ASSERT_EQ(found.size(), 1U) << joint.name;
+        EXPECT_EQ(found.front().reading.interval, between(joint.gap, joint.gap + 50)) << joint.name;
+        EXPECT_EQ(found.front().reading.person, turn == Turn::First ? hangar.oren : hangar.vale)
+            << joint.name;
+        ASSERT_TRUE(found.front().shown) << joint.name;
+        EXPECT_EQ(found.front().shown->judgement.verdict, shown) << joint.name;
+    }
+
+    void expectDone(const Joint& joint, Turn turn)
+    {
+        expectOneReading(joint, turn);
+        EXPECT_TRUE(flowOf(content(), joint.id, turn).isDone()) << joint.name;
+    }
+
+    void expectUntouched(const Joint& joint)
+    {
+        const RecordContent now = content();
+        EXPECT_EQ(std::ranges::count(now.readings, joint.id, &Reading::coupling), 0) << joint.name;
+        EXPECT_EQ(std::ranges::count(now.checks, joint.id, &Check::coupling), 0) << joint.name;
+    }
+
+    std::string onPage(const char* label)
+    {
+        Typist::look();
+        return textOf(*window.page(Moments::RiggedToday), label);
+    }
+
+    void expectNoProblem()
+    {
+        EXPECT_FALSE(part(window, "problemBanner").isVisible()) << textOf(window, "problemText");
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    std::array<Joint, 3> joints{
+        {{"Left aileron", 500, {}}, {"Right aileron", 700, {}}, {"Elevator", 300, {}}}};
+    ScriptedPrompts prompts;
+    MainWindow window{store.clock(), prompts};
+    Typist typist{window, GetParam()};
+};
+
+INSTANTIATE_TEST_SUITE_P(Typing, TypedAhead, kPaces, nameOfPace);
+
+constexpr const char* kThreeJoints = "yyy0.50\nyy\nyyy0.70\nyy\nyyy0.30\nyy\n";
+
+} // namespace
+
+TEST_P(TypedAhead, ThreeCouplingsHaveTheirOwnReadingsAndVerdicts)
+{
+    typist.type(kThreeJoints);
+    for (const Joint& joint : joints)
+        expectDone(joint, Turn::First);
+    EXPECT_EQ(content().readings.size(), 3U);
+    EXPECT_TRUE(content().questions.empty());
+    EXPECT_EQ(onPage("recordProgress"), "Second person: 0 of 3 done");
+    expectNoProblem();
+}
+
+TEST_P(TypedAhead, PageDownAfterEnterLeavesTheReadingWhereItWasTaken)
+{
+    typist.type("yyy0.50\n");
+    typist.press(Qt::Key_PageDown);
+    expectOneReading(joints[0], Turn::First);
+    expectUntouched(joints[1]);
+    EXPECT_EQ(onPage("couplingTitle"), "Right aileron");
+}
+
+TEST_P(TypedAhead, AClickOnAnotherCouplingAfterEnterLeavesTheReadingWhereItWasTaken)
+{
+    typist.type("yyy0.50\n");
+    typist.click(part(window, "recordRow2"));
+    expectOneReading(joints[0], Turn::First);
+    expectUntouched(joints[1]);
+    EXPECT_EQ(onPage("couplingTitle"), "Right aileron");
+}
+
+TEST_P(TypedAhead, ASecondPersonCalledAfterEnterLosesNoReading)
+{
+    typist.type("yyy0.50\ns");
+    expectOneReading(joints[0], Turn::First);
+    EXPECT_EQ(content().readings.size(), 1U);
+}
+
+TEST_P(TypedAhead, TheSecondPersonsReadingsAreHisOwn)
+{
+    typist.type(kThreeJoints);
+    typist.goTo("recordRow5");
+    typist.press(Qt::Key_Space);
+    chooseSecond();
+    typist.type("yyy0.50\ny\nyyy0.70\ny\nyyy0.30\ny\n");
+    for (const Joint& joint : joints) {
+        expectOneReading(joint, Turn::First);
+        expectDone(joint, Turn::Second);
+    }
+    EXPECT_EQ(content().readings.size(), 6U);
+    expectNoProblem();
+}
+
+TEST_P(TypedAhead, AControlCheckHasEveryAnswerAtItsSurface)
+{
+    typist.goTo("recordRow4");
+    typist.press(Qt::Key_Space);
+    typist.press(Qt::Key_Return); // the usual surfaces
+    typist.goTo("atSurface");
+    typist.press(Qt::Key_Down);
+    typist.press(Qt::Key_Tab);
+    typist.press(Qt::Key_Down); // M. Oren again, and nothing may be tried
+    typist.press(Qt::Key_Down); // T. Vale
+    typist.type("yyyyyyy\nyyyyyyy\nyyyyyy\nyyyyyy\nyyyyyyy\nyyyyyyy\nyyy\n");
+    EXPECT_EQ(content().surfaceChecks.size(), 43U);
+    EXPECT_EQ(part(window, "recordRow4").accessibleDescription(), "7 of 7 surfaces");
+    EXPECT_EQ(onPage("couplingTitle"), "Left aileron") << "the second inspection";
+    expectNoProblem();
+}
+
+TEST_P(TypedAhead, TheCloseKeepsBothNames)
+{
+    typist.type(kThreeJoints);
+    typist.goTo("recordRow6");
+    typist.press(Qt::Key_Space);
+    typist.goTo("toolsCounted");
+    typist.type(" ");
+    typist.press(Qt::Key_Tab);
+    typist.type(" "); // hatches
+    typist.press(Qt::Key_Tab);
+    typist.press(Qt::Key_Down); // M. Oren
+    typist.press(Qt::Key_Tab);
+    typist.press(Qt::Key_Down);
+    typist.press(Qt::Key_Down); // T. Vale
+    typist.press(Qt::Key_Tab);
+    typist.type("in the rain");
+    typist.press(Qt::Key_Tab);
+    typist.press(Qt::Key_Return);
+    const RecordContent closed = content();
+    ASSERT_TRUE(closed.close);
+    EXPECT_EQ(closed.close->first, hangar.oren);
+    EXPECT_EQ(closed.close->second, hangar.vale);
+    EXPECT_EQ(closed.close->note, "in the rain");
+    EXPECT_EQ(closed.readings.size(), 3U);
+    expectNoProblem();
+}
+
+TEST_P(TypedAhead, ThreeCouplingsWaitForAFileThatIsBusy)
+{
+    typist.type("yyy");
+    Typist::look();
+    const FileHeld held{store.path()};
+    typist.type("0.50\nyy\nyyy0.70\nyy\nyyy0.30\nyy\n");
+    for (const Joint& joint : joints)
+        expectDone(joint, Turn::First);
+    EXPECT_FALSE(held.isHeld()) << "the save did not wait";
+    EXPECT_EQ(content().readings.size(), 3U);
+    expectNoProblem();
+}
+
+TEST_P(TypedAhead, PageDownWhileTheFileIsBusyLeavesTheReadingWhereItWasTaken)
+{
+    typist.type("yyy");
+    Typist::look();
+    const FileHeld held{store.path()};
+    typist.type("0.50\n");
+    typist.press(Qt::Key_PageDown);
+    expectOneReading(joints[0], Turn::First);
+    EXPECT_FALSE(held.isHeld()) << "the save did not wait";
+    expectUntouched(joints[1]);
+    EXPECT_EQ(onPage("couplingTitle"), "Right aileron");
+    expectNoProblem();
+}
