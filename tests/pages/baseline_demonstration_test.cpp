@@ -1,5 +1,6 @@
 #include "app/pages/setup/demonstration_panel.h"
 #include "app/widgets/choice_box.h"
+#include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
@@ -275,7 +276,7 @@ TEST_F(DemonstrationTest, NothingIsClippedAtLargeText)
         panel.setLook(lookAt(scale));
         showAt(panel, {900, 700}, lookAt(scale));
         EXPECT_EQ(panel.width(), 900);
-        expectNothingClipped(panel);
+        expectNothingClipped(panel, 24);
         const auto& scroll = *panel.findChild<QScrollArea*>();
         EXPECT_LE(scroll.widget()->width(), scroll.viewport()->width());
     }

@@ -1,5 +1,6 @@
 #include "app/pages/setup/baseline_panel.h"
 #include "app/widgets/choice_box.h"
+#include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
@@ -255,6 +256,7 @@ TEST_F(BaselinePanelTest, GoingAwayHalfWayCarriesNothingOver)
 {
     choose();
     typeOn(panel, "yy");
+    EXPECT_TRUE(isOpen());
     panel.hide();
     panel.showAirframe(hangar.airframe);
     panel.show();
@@ -471,6 +473,7 @@ TEST_F(BaselinePanelTest, WithoutAReasonNothingIsLeftOut)
     read("0.60");
     down("excludedBy");
     press(Qt::Key_X);
+    EXPECT_EQ(prompts.asked.size(), 1U);
     EXPECT_TRUE(must(store.records().exclusions(hangar.airframe)).empty());
 }
 
@@ -594,7 +597,7 @@ TEST_F(BaselinePanelTest, NothingIsClippedAtLargeText)
         panel.setLook(lookAt(scale));
         showAt(panel, {900, 700}, lookAt(scale));
         EXPECT_EQ(panel.width(), 900);
-        expectNothingClipped(panel);
+        expectNothingClipped(panel, 30);
         const auto& scroll = *panel.findChild<QScrollArea*>();
         EXPECT_LE(scroll.widget()->width(), scroll.viewport()->width());
         for (int column = 0; column < list().columnCount(); ++column)

@@ -6,6 +6,7 @@
 #include "app/wording/control_words.h"
 #include "app/wording/surface_words.h"
 #include "core/store/ask.h"
+#include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 
@@ -364,7 +365,7 @@ TEST_F(ControlCheckScreen, HoldsItsWordsAtLargeText)
     panel.setLook(look);
     showAt(panel, {900, 690}, look);
     display();
-    expectNothingClipped(panel);
+    expectNothingClipped(panel, 50);
 }
 
 TEST_F(ControlCheck, OffersTheUsualSurfacesWhereThereAreNone)

@@ -1,4 +1,5 @@
 #include "app/widgets/leaf_row.h"
+#include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 
@@ -321,7 +322,7 @@ TEST_F(LeafRowTest, NothingIsClippedInNarrowWindowsOrAtLargeText)
                 const int height =
                     row.layout()->hasHeightForWidth() ? row.layout()->heightForWidth(width) : 150;
                 showAt(row, {width, height}, lookAt(scale));
-                expectNothingClipped(row);
+                expectNothingClipped(row, 10);
                 EXPECT_GE(leaves().size(), 3U);
             }
         }

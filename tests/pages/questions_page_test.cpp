@@ -3,6 +3,7 @@
 #include "app/pages/questions/questions_page.h"
 #include "app/widgets/choice_box.h"
 #include "app/wording/question_words.h"
+#include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 
@@ -202,10 +203,10 @@ TEST_F(QuestionsPageTest, ClipsNothingAtLargeText)
     ask(QuestionKind::ReadingsDisagree, hangar.rightAileron);
     for (const double scale : {1.0, 1.5}) {
         show(scale);
-        expectNothingClipped(page);
+        expectNothingClipped(page, 8);
         press(Qt::Key_Return);
         press(Qt::Key_Return, Qt::ControlModifier);
-        expectNothingClipped(page);
+        expectNothingClipped(page, 20);
         press(Qt::Key_Escape);
     }
 }

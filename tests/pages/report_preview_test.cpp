@@ -3,6 +3,7 @@
 #include "app/pages/annual/report_preview.h"
 #include "app/widgets/pages_view.h"
 #include "tests/support/airframe_in_memory.h"
+#include "tests/support/clipped.h"
 #include "tests/support/fixed_clock.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
@@ -61,7 +62,7 @@ TEST_F(Preview, ShowsEveryPageAndSaysWhichOneIsSeen)
     EXPECT_EQ(pages().page(), pages().pageCount() - 1);
     press(Qt::Key_Home);
     EXPECT_EQ(pages().page(), 0);
-    expectNothingClipped(preview);
+    expectNothingClipped(preview, 8);
 }
 
 TEST_F(Preview, GrowsShrinksAndFitsByKeys)
@@ -134,5 +135,5 @@ TEST_F(Preview, HasRoomAtLargeText)
     const Look large = lookAt(1.5);
     preview.setLook(large);
     showAt(preview, {1280, 740}, large);
-    expectNothingClipped(preview);
+    expectNothingClipped(preview, 8);
 }

@@ -4,6 +4,7 @@
 #include "app/widgets/choice_box.h"
 #include "tests/house/forbidden_words.h"
 #include "tests/report/told_record.h"
+#include "tests/support/clipped.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
 
@@ -164,7 +165,7 @@ TEST_F(Summary, ClipsNothingAtUsualAndLargerText)
         const Look look = lookAt(scale);
         panel.setLook(look);
         showAt(panel, {980, 740}, look);
-        expectNothingClipped(panel);
+        expectNothingClipped(panel, 60);
     }
 }
 

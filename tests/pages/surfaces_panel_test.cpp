@@ -3,6 +3,7 @@
 #include "app/pages/setup/setup_page.h"
 #include "app/wording/setup_words.h"
 #include "app/wording/surface_words.h"
+#include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
@@ -214,5 +215,5 @@ TEST_F(SurfacesPanelTest, HoldsItsWordsAtLargeText)
     for (int i = 0; i < 3; ++i)
         QCoreApplication::processEvents();
     auto* form = page.findChild<QLineEdit*>("senseCall")->parentWidget()->parentWidget();
-    expectNothingClipped(*form);
+    expectNothingClipped(*form, 18);
 }

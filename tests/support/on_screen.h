@@ -4,7 +4,6 @@
 
 #include <QAbstractButton>
 #include <QApplication>
-#include <QFontMetrics>
 #include <QLabel>
 #include <QTest>
 #include <QWidget>
@@ -48,28 +47,6 @@ inline std::string textOf(const QWidget& in, const char* objectName)
 inline void typeOn(QWidget& widget, const char* keys)
 {
     QTest::keyClicks(&widget, QLatin1String(keys));
-}
-
-// Every button that is seen holds its text and lies within what holds it; every label has room for its words.
-inline void expectNothingClipped(const QWidget& in)
-{
-    for (const QAbstractButton* button : in.findChildren<QAbstractButton*>()) {
-        if (!button->isVisible())
-            continue;
-        EXPECT_GE(button->width(), button->minimumSizeHint().width()) << button->text().toStdString();
-        EXPECT_GE(button->height(), button->minimumSizeHint().height()) << button->text().toStdString();
-        EXPECT_TRUE(button->parentWidget()->rect().contains(button->geometry()))
-            << button->text().toStdString();
-    }
-    for (const QLabel* label : in.findChildren<QLabel*>()) {
-        if (!label->isVisible() || label->text().isEmpty())
-            continue;
-        if (label->wordWrap())
-            EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
-        else
-            EXPECT_GE(label->width(), label->sizeHint().width()) << label->text().toStdString();
-        EXPECT_TRUE(label->parentWidget()->rect().contains(label->geometry())) << label->text().toStdString();
-    }
 }
 
 } // namespace rig::test
