@@ -129,6 +129,13 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
     return history;
 }
 
+bool staysTheSameWith(const CouplingHistory& history, const Reading& reading)
+{
+    const FittingHistory* fitting = history.find(reading.fitting);
+    return fitting && reading.state == SeatState::Locked && reading.purpose == Purpose::Rigging &&
+           !reading.corrects && (!reading.gauge || fitting->witness.contains(*reading.gauge));
+}
+
 Judgement judgeIn(const CouplingHistory& history, const Reading& reading)
 {
     const FittingHistory* fitting = history.find(reading.fitting);

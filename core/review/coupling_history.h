@@ -59,6 +59,10 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
                           std::span<const FrozenBaseline> frozen, std::span<const Gauge> gauges,
                           std::span<const GaugeCheck> checks);
 
+// Whether the history would be the same with this further reading of its coupling: so for an ordinary one at a
+// rigging, which makes no band and is the first of nothing.
+bool staysTheSameWith(const CouplingHistory& history, const Reading& reading);
+
 // Judges against the band of the reading's own fitting, with its gauge's quarantine, witness and set
 // variance.
 Judgement judgeIn(const CouplingHistory& history, const Reading& reading);

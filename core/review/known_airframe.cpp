@@ -78,7 +78,9 @@ std::vector<const KeptReading*> KnownAirframe::lastLocked(CouplingId coupling, s
 
 void KnownAirframe::take(KeptReading reading)
 {
-    m_histories.erase(reading.reading.coupling);
+    const auto history = m_histories.find(reading.reading.coupling);
+    if (history != m_histories.end() && !staysTheSameWith(history->second, reading.reading))
+        m_histories.erase(history);
     const auto after = std::ranges::upper_bound(m_facts.readings, reading, isEarlier);
     const bool isLast = after == m_facts.readings.end();
     const auto taken = m_facts.readings.insert(after, std::move(reading));
@@ -87,6 +89,29 @@ void KnownAirframe::take(KeptReading reading)
     m_readings[taken->reading.coupling].push_back(m_facts.readings.size() - 1);
     if (taken->reading.corrects)
         m_superseded.insert(*taken->reading.corrects);
+}
+
+const RiggingRecord* KnownAirframe::openRecord() const
+{
+    if (m_openRecord)
+        return *m_openRecord;
+    std::vector<RecordId> closed;
+    for (const RecordClose& close : m_facts.closings)
+        closed.push_back(close.record);
+    std::ranges::sort(closed);
+    const RiggingRecord* open = nullptr;
+    for (const RiggingRecord& record : m_facts.riggingRecords)
+        if (record.origin != RecordOrigin::ImportedTable && !std::ranges::binary_search(closed, record.id) &&
+            (!open || open->id < record.id))
+            open = &record;
+    m_openRecord = open;
+    return open;
+}
+
+AirframeFacts& KnownAirframe::changeTheRest()
+{
+    m_openRecord.reset();
+    return m_facts;
 }
 
 AirframeFacts& KnownAirframe::changeWhatIsJudged()

@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <map>
+#include <optional>
 #include <set>
 #include <vector>
 
@@ -15,6 +16,8 @@ class KnownAirframe
 {
 public:
     explicit KnownAirframe(AirframeFacts facts);
+    KnownAirframe(const KnownAirframe&) = delete; // it points into itself
+    KnownAirframe& operator=(const KnownAirframe&) = delete;
 
     const AirframeFacts& facts() const { return m_facts; }
 
@@ -30,13 +33,16 @@ public:
     std::vector<const KeptReading*> lastLocked(CouplingId coupling, std::size_t most,
                                                std::optional<RecordId> without) const;
 
+    // The latest record that nobody closed; null when there is none. An imported table is no open work.
+    const RiggingRecord* openRecord() const;
+
     // Takes in a reading that was just saved.
     void take(KeptReading reading);
     // For putting a list anew. Histories are made again from what stands there then.
     AirframeFacts& changeWhatIsJudged();
     // The same for lists that no history is made of: persons, couplings, surfaces, events, records, closings,
     // questions.
-    AirframeFacts& changeTheRest() { return m_facts; }
+    AirframeFacts& changeTheRest();
 
 private:
     void index();
@@ -45,6 +51,7 @@ private:
     std::map<CouplingId, std::vector<std::size_t>> m_readings; // places in m_facts.readings
     std::set<ReadingId> m_superseded;
     mutable std::map<CouplingId, CouplingHistory> m_histories;
+    mutable std::optional<const RiggingRecord*> m_openRecord;
 };
 
 } // namespace rig
