@@ -5,7 +5,8 @@
 #include "app/wording/standing_words.h"
 #include "core/clock.h"
 #include "core/review/airframe_review.h"
-#include "core/store/airframe_facts.h"
+#include "core/store/facts_book.h"
+#include "core/store/records.h"
 #include "core/views/movement_maker.h"
 
 #include <algorithm>
@@ -199,18 +200,22 @@ private:
 
 Result<AirframeFacts> AnnualPresenter::facts(AirframeId airframe) const
 {
-    return factsOf(m_records, airframe);
+    const auto known = m_records.book().airframe(airframe);
+    if (!known)
+        return known.problem();
+    return known.value()->facts();
 }
 
 Result<AnnualView> AnnualPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& chosen) const
 {
-    const auto facts = factsOf(m_records, airframe);
-    if (!facts)
-        return facts.problem();
-    std::vector<ReviewPeriod> periods = reviewPeriods(facts.value(), m_clock.now().localDay());
+    const auto known = m_records.book().airframe(airframe);
+    if (!known)
+        return known.problem();
+    const AirframeFacts& facts = known.value()->facts();
+    std::vector<ReviewPeriod> periods = reviewPeriods(facts, m_clock.now().localDay());
     const auto found = chosen ? std::ranges::find(periods, *chosen) : periods.begin();
     const std::size_t index = found == periods.end() ? 0 : static_cast<std::size_t>(found - periods.begin());
-    AnnualView view = AnnualMaker{facts.value(), airframeReviewOf(facts.value(), periods[index])}.make();
+    AnnualView view = AnnualMaker{facts, airframeReviewOf(facts, periods[index])}.make();
     view.periods = std::move(periods);
     view.chosen = index;
     return view;

@@ -3,7 +3,7 @@
 #include "core/review/comparisons.h"
 #include "core/review/quarantine_effect.h"
 #include "core/rigging/rigging_flow.h"
-#include "core/store/airframe_facts.h"
+#include "core/store/facts_book.h"
 #include "core/store/names.h"
 
 #include <algorithm>
@@ -39,16 +39,19 @@ bool isAtTheJoint(const Question& question)
     return question.coupling && question.kind != QuestionKind::BandInDoubt;
 }
 
-std::optional<Answer> answerIn(const Question& question, const Result<RecordContent>& content)
+std::optional<Answer> answerIn(const Question& question, FactsBook& book)
 {
     if (question.kind == QuestionKind::AnsweredNo)
         return Answer::No;
     if (question.kind == QuestionKind::CannotSee)
         return Answer::CannotSee;
-    if (question.kind != QuestionKind::SurfaceDoubt || !content)
+    if (question.kind != QuestionKind::SurfaceDoubt || !question.record)
+        return std::nullopt;
+    const auto content = book.content(*question.record);
+    if (!content)
         return std::nullopt;
     std::optional<Answer> last;
-    for (const SurfaceCheck& check : content.value().surfaceChecks)
+    for (const SurfaceCheck& check : content.value()->surfaceChecks)
         if (question.surface == check.surface && question.surfaceCheck == check.kind &&
             check.answer != Answer::Yes && check.id.bytes < question.id.bytes)
             last = check.answer;
@@ -195,13 +198,13 @@ Result<std::optional<RecordContent>> QuestionsPresenter::openContent(AirframeId 
 
 Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
 {
-    const auto known = factsOf(m_records, airframe);
+    const auto known = m_records.book().airframe(airframe);
     if (!known)
         return known.problem();
     const auto open = openContent(airframe);
     if (!open)
         return open.problem();
-    const AirframeFacts& facts = known.value();
+    const AirframeFacts& facts = known.value()->facts();
     QuestionsView view;
     view.airframe = facts.airframe;
     view.persons = facts.persons;
@@ -211,8 +214,7 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         QuestionRow row;
         row.story = story;
         row.place = placeOf(question, facts.couplings, facts.surfaces, facts.gauges);
-        row.answer = answerIn(question, question.record ? m_records.content(*question.record)
-                                                        : Result<RecordContent>{RecordContent{}});
+        row.answer = answerIn(question, m_records.book());
         row.readings = readingsOf(question, facts);
         if (const Gauge* gauge = question.gauge ? facts.gauge(*question.gauge) : nullptr)
             row.gauge = *gauge;
@@ -236,23 +238,16 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
 
 Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) const
 {
-    std::vector<QuestionStory> stories;
-    std::vector<Coupling> couplings;
-    std::vector<Surface> surfaces;
-    std::vector<Gauge> gauges;
-    Problem problem;
-    if (!take(m_records.questions(airframe), stories, problem))
-        return problem;
-    std::erase_if(stories, [](const QuestionStory& story) { return !story.isOpen(); });
-    if (stories.empty())
-        return std::vector<OpenQuestion>{};
-    if (!take(m_records.couplings(airframe), couplings, problem) ||
-        !take(m_records.surfaces(airframe), surfaces, problem) || !take(m_records.gauges(), gauges, problem))
-        return problem;
+    const auto known = m_records.book().airframe(airframe);
+    if (!known)
+        return known.problem();
+    const AirframeFacts& facts = known.value()->facts();
     std::vector<OpenQuestion> open;
-    for (const QuestionStory& story : stories)
-        open.push_back({story.question.kind, placeOf(story.question, couplings, surfaces, gauges),
-                        story.question.stamp.when.localDay()});
+    for (const QuestionStory& story : facts.questions)
+        if (story.isOpen())
+            open.push_back({story.question.kind,
+                            placeOf(story.question, facts.couplings, facts.surfaces, facts.gauges),
+                            story.question.stamp.when.localDay()});
     return open;
 }
 

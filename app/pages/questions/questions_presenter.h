@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/pages/questions/questions_view.h"
-#include "core/store/airframe_facts.h"
+#include "core/store/records.h"
 
 namespace rig {
 

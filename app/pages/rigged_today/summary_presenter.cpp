@@ -1,9 +1,8 @@
 #include "app/pages/rigged_today/summary_presenter.h"
 
 #include "app/wording/report_words.h"
-#include "core/review/coupling_history.h"
-#include "core/store/airframe_facts.h"
 #include "core/store/ask.h"
+#include "core/store/facts_book.h"
 
 #include <QCoreApplication>
 
@@ -71,21 +70,22 @@ SummaryPresenter::SummaryPresenter(Records& records, const Clock& clock) : m_rec
 
 Result<std::optional<RecordId>> SummaryPresenter::lastClosed(AirframeId airframe) const
 {
-    const auto facts = factsOf(m_records, airframe);
-    if (!facts)
-        return facts.problem();
-    return lastClosedRecord(facts.value());
+    const auto known = m_records.book().airframe(airframe);
+    if (!known)
+        return known.problem();
+    return lastClosedRecord(known.value()->facts());
 }
 
 Result<SummaryView> SummaryPresenter::view(AirframeId airframe, RecordId record) const
 {
-    const auto facts = factsOf(m_records, airframe);
-    if (!facts)
-        return facts.problem();
-    const auto content = m_records.content(record);
+    const auto known = m_records.book().airframe(airframe);
+    if (!known)
+        return known.problem();
+    const auto content = m_records.book().content(record);
     if (!content)
         return content.problem();
-    return SummaryView{summaryOf(facts.value(), content.value()), facts.value().persons};
+    const AirframeFacts& facts = known.value()->facts();
+    return SummaryView{summaryOf(facts, *content.value()), facts.persons};
 }
 
 Result<Typed> SummaryPresenter::intervalFrom(const SummaryReading& reading, const std::string& typed) const
@@ -112,9 +112,9 @@ Outcome SummaryPresenter::correct(const SummaryView& view, const CorrectionWante
     if (!wrong)
         return Problem{ProblemKind::NotFound, textOf(wanted.reading.bytes)};
     const AirframeId airframe = view.summary.airframe.id;
-    const auto facts = factsOf(m_records, airframe);
-    if (!facts)
-        return facts.problem();
+    const auto known = m_records.book().airframe(airframe);
+    if (!known)
+        return known.problem();
     Reading right = wrong->reading;
     right.id = {};
     right.interval = wanted.interval;
@@ -124,10 +124,7 @@ Outcome SummaryPresenter::correct(const SummaryView& view, const CorrectionWante
     right.corrects = wanted.reading;
     right.note = wanted.reason;
     right.stamp = {wanted.by, m_clock.now()};
-    const AirframeFacts& known = facts.value();
-    const auto history = historyOf(right.coupling, known.fittings, known.readingsOf(right.coupling),
-                                   known.exclusions, known.frozenBaselines, known.gauges, known.gaugeChecks);
-    const Judgement shown = judgeIn(history, right);
+    const Judgement shown = judgeIn(known.value()->history(right.coupling), right);
     return m_records.together([&]() -> Outcome {
         const auto added = m_records.add(right, Shown{shown, kMethodVersion});
         if (!added)

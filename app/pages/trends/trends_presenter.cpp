@@ -5,7 +5,8 @@
 #include "app/wording/trends_page_words.h"
 #include "core/review/coupling_history.h"
 #include "core/review/rigging_numbers.h"
-#include "core/store/airframe_facts.h"
+#include "core/store/facts_book.h"
+#include "core/store/records.h"
 #include "core/views/movement_maker.h"
 #include "core/views/trend_maker.h"
 
@@ -23,7 +24,7 @@ constexpr Day kLastDayOfAll = Day::max();
 class CouplingTrendMaker
 {
 public:
-    CouplingTrendMaker(const AirframeFacts& facts, const RiggingNumbers& numbers, const Coupling& coupling);
+    CouplingTrendMaker(const KnownAirframe& known, const RiggingNumbers& numbers, const Coupling& coupling);
 
     // The band's origin and the counts are those of the fitting that held on that day.
     CouplingTrend make(Day asOf);
@@ -35,7 +36,7 @@ private:
 
     const AirframeFacts& m_facts;
     const RiggingNumbers& m_numbers;
-    CouplingHistory m_history;
+    const CouplingHistory& m_history;
     CouplingTrend m_trend;
 };
 
@@ -84,12 +85,9 @@ std::string noteOf(const TrendsReading& one, Doubts& doubts)
     return note.toStdString();
 }
 
-CouplingTrendMaker::CouplingTrendMaker(const AirframeFacts& facts, const RiggingNumbers& numbers,
+CouplingTrendMaker::CouplingTrendMaker(const KnownAirframe& known, const RiggingNumbers& numbers,
                                        const Coupling& coupling)
-    : m_facts{facts}, m_numbers{numbers}, m_history{historyOf(coupling.id, facts.fittings,
-                                                              facts.readingsOf(coupling.id), facts.exclusions,
-                                                              facts.frozenBaselines, facts.gauges,
-                                                              facts.gaugeChecks)}
+    : m_facts{known.facts()}, m_numbers{numbers}, m_history{known.history(coupling.id)}
 {
     m_trend.coupling = coupling;
 }
@@ -193,17 +191,17 @@ TrendsPresenter::TrendsPresenter(const Records& records, const Clock& clock)
 
 Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& period) const
 {
-    const auto known = factsOf(m_records, airframe);
+    const auto known = m_records.book().airframe(airframe);
     if (!known)
         return known.problem();
-    const AirframeFacts& facts = known.value();
+    const AirframeFacts& facts = known.value()->facts();
     TrendsView view;
     view.airframe = facts.airframe;
     const RiggingNumbers numbers{facts};
     const Day today = m_clock.now().localDay();
     for (const Coupling& coupling : facts.couplingsInUse())
         view.couplings.push_back(
-            CouplingTrendMaker{facts, numbers, coupling}.make(period ? period->to : today));
+            CouplingTrendMaker{*known.value(), numbers, coupling}.make(period ? period->to : today));
     view.review = airframeReviewOf(facts, period.value_or(reviewPeriods(facts, today).front()));
     for (CouplingTrend& trend : view.couplings)
         if (const CouplingReview* review = view.review.find(trend.coupling.id)) {
