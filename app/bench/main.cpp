@@ -1,5 +1,5 @@
-// rigband-bench calibration [BASELINES] | compute | pictures: the figures that docs/method.md states, made
-// again.
+// rigband-bench calibration [BASELINES] | compute | pictures | pages [--small]: the figures that the docs
+// state, made again.
 
 #include "app/bench/tables.h"
 
@@ -15,12 +15,15 @@ constexpr int kMostBaselines = 1'000'000;
 
 int explain()
 {
-    std::fputs("usage: rigband-bench calibration [BASELINES] | compute | pictures\n"
-               "  calibration  content of bands, false alarms and finds of drift, over invented couplings\n"
-               "               (BASELINES a row, 10 to 1000000; 2000 when left out: some minutes)\n"
-               "  compute      median times beside their goals\n"
-               "  pictures     times of drawing long histories; fails when a pan frame takes too long\n",
-               stderr);
+    std::fputs(
+        "usage: rigband-bench calibration [BASELINES] | compute | pictures | pages [--small]\n"
+        "  calibration  content of bands, false alarms and finds of drift, over invented couplings\n"
+        "               (BASELINES a row, 10 to 1000000; 2000 when left out: some minutes)\n"
+        "  compute      median times beside their goals\n"
+        "  pictures     times of drawing long histories; fails when a pan frame takes too long\n"
+        "  pages        times of keys, opening and pages on large files made for it; fails when one\n"
+        "               takes too long (some minutes and a gigabyte of temporary space; --small: seconds)\n",
+        stderr);
     return 2;
 }
 
@@ -43,6 +46,9 @@ int main(int argc, char** argv)
     }
     if (what == "pictures" && argc == 2)
         return rig::bench::printPictureTimes(argc, argv) ? 0 : 1;
+    const bool isSmall = argc == 3 && std::string_view{argv[2]} == "--small";
+    if (what == "pages" && (argc == 2 || isSmall))
+        return rig::bench::printPageTimes(argc, argv, isSmall) ? 0 : 1;
     const std::optional<int> baselines = argc == 3 ? countIn(argv[2]) : kBaselines;
     if (what != "calibration" || argc > 3 || !baselines)
         return explain();

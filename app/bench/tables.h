@@ -15,5 +15,8 @@ void printMovement(int couplings);
 void printTimes();
 // Times of laying out and painting long histories. Whether the goal is met.
 bool printPictureTimes(int argc, char** argv);
+// Times of the window on files that it makes itself, a few seconds' worth of them when `small`. Whether every
+// goal is met.
+bool printPageTimes(int argc, char** argv, bool small);
 
 } // namespace rig::bench

@@ -18,6 +18,9 @@
 
 namespace rig {
 
+// Whether add() looks at each fact before it is kept: always, but for files that are made for measuring.
+enum class FactChecking { Each, None };
+
 class FactsBook;
 class IdSource;
 class StoreFile;
@@ -34,7 +37,7 @@ class Records
 {
 public:
     // All three must outlive this object.
-    Records(StoreFile& file, IdSource& ids, const Clock& clock);
+    Records(StoreFile& file, IdSource& ids, const Clock& clock, FactChecking checking = FactChecking::Each);
     ~Records();
 
     // The facts of an airframe and the histories made of them, read once and held: what pages ask.
@@ -98,6 +101,7 @@ private:
     StoreFile& m_file;
     IdSource& m_ids;
     const Clock& m_clock;
+    FactChecking m_checking;
     std::unique_ptr<FactsBook> m_book;
 };
 

@@ -11,9 +11,9 @@ template <typename SomeId, typename Fact, typename Append>
 Result<SomeId> keep(Writer writer, const Fact& fact, Append append)
 {
     return saved<SomeId>(std::move(writer), [&](Writer& within) -> Result<IdBytes> {
-        const FactChecks checks{within.connection(), within.now()};
-        if (const Outcome checked = checks.check(fact); !checked)
-            return checked.problem();
+        if (within.checksFacts())
+            if (const Outcome checked = FactChecks{within.connection(), within.now()}.check(fact); !checked)
+                return checked.problem();
         return append(within);
     });
 }

@@ -88,8 +88,9 @@ Result<std::vector<Made>> all(StoreFile& file, const QString& statement, const Q
 
 } // namespace
 
-Records::Records(StoreFile& file, IdSource& ids, const Clock& clock)
-    : m_file{file}, m_ids{ids}, m_clock{clock}, m_book{std::make_unique<FactsBook>(*this, file)}
+Records::Records(StoreFile& file, IdSource& ids, const Clock& clock, FactChecking checking)
+    : m_file{file}, m_ids{ids}, m_clock{clock}, m_checking{checking}, m_book{std::make_unique<FactsBook>(
+                                                                          *this, file)}
 {
 }
 
@@ -97,7 +98,7 @@ Records::~Records() = default;
 
 Writer Records::writer()
 {
-    return Writer{m_file.connection(), m_ids, m_clock.now()};
+    return Writer{m_file.connection(), m_ids, m_clock.now(), m_checking};
 }
 
 Result<std::vector<Airframe>> Records::airframes() const

@@ -4,6 +4,7 @@
 #include "core/airframe/stamp.h"
 #include "core/clock.h"
 #include "core/store/connection.h"
+#include "core/store/records.h"
 #include "core/store/values.h"
 
 #include <vector>
@@ -33,10 +34,12 @@ template <typename Kind> ColumnValue kindColumn(const char* name, const std::opt
 class Writer
 {
 public:
-    Writer(StoreFile::Connection& connection, IdSource& ids, Moment now)
-        : m_connection{connection}, m_ids{ids}, m_now{now}
+    Writer(StoreFile::Connection& connection, IdSource& ids, Moment now, FactChecking checking)
+        : m_connection{connection}, m_ids{ids}, m_now{now}, m_checking{checking}
     {
     }
+
+    bool checksFacts() const { return m_checking == FactChecking::Each; }
 
     StoreFile::Connection& connection() { return m_connection; }
     Moment now() const { return m_now; }
@@ -61,6 +64,7 @@ private:
     StoreFile::Connection& m_connection;
     IdSource& m_ids;
     Moment m_now;
+    FactChecking m_checking;
 };
 
 // One transaction around `work(Writer&) -> Result<IdBytes>`.
