@@ -18,6 +18,8 @@ enum class ProblemKind {
     FolderReadOnly,
     DiskFull,
     BusyElsewhere,
+    StillLookedThrough, // not known yet whether the file is whole, so nothing was written
+    NoRoomForCopy,      // a copy of the day would take too much of the disk
     FactRefused,
     NotFound,
     FileExists,

@@ -26,7 +26,7 @@ Session::Session(std::unique_ptr<StoreFile> file, const Clock& clock, bool isDem
 
 Result<std::unique_ptr<Session>> Session::open(const std::string& path, OpenAs as, const Clock& clock)
 {
-    auto file = StoreFile::open(path, as, clock);
+    auto file = StoreFile::open(path, as, clock, LookedThrough::Behind);
     if (!file)
         return file.problem();
     return std::unique_ptr<Session>{new Session{std::move(file).value(), clock, false}};

@@ -42,6 +42,15 @@ QString ProblemWords::sentence(const Problem& problem, const QString& givenName)
         return tr("Another window is writing to %1 just now, so nothing was written here. Wait a moment, "
                   "then try again.")
             .arg(fileName);
+    case ProblemKind::StillLookedThrough:
+        return tr("%1 is large and is still being looked through for damage, so nothing was written yet. "
+                  "Wait a moment, then try again.")
+            .arg(fileName);
+    case ProblemKind::NoRoomForCopy:
+        return tr("No copy of %1 was kept today: the copies beside it would take more than a quarter of the "
+                  "free space of the disk. What you enter is saved all the same. Free some space, or copy "
+                  "the file to another place yourself.")
+            .arg(fileName);
     case ProblemKind::FactRefused:
         return tr("This does not fit with what %1 already holds, so nothing was written. Look over what "
                   "was entered, then try again.")

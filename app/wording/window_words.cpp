@@ -45,6 +45,13 @@ QString WindowWords::readOnlyNote(const QString& file)
         .arg(file);
 }
 
+QString WindowWords::noCopyToday(const QString& file)
+{
+    return tr("No copy of %1 could be kept beside it today. What you enter is saved all the same; copy "
+              "the file to another place yourself.")
+        .arg(file);
+}
+
 QString WindowWords::fileMenu() { return tr("File"); }
 QString WindowWords::newFile() { return tr("New file …"); }
 QString WindowWords::openFile() { return tr("Open a file …"); }

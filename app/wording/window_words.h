@@ -26,6 +26,7 @@ public:
     static QString title(const QString& registration, const QString& file);
     static QString demoTitle();
     static QString readOnlyNote(const QString& file);
+    static QString noCopyToday(const QString& file);
 
     static QString fileMenu();
     static QString newFile();

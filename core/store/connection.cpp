@@ -1,8 +1,7 @@
 #include "core/store/connection.h"
 
-#include <QSqlDriver>
-#include <QSqlError>
-#include <QUuid>
+#include <QByteArray>
+#include <QVariant>
 
 #include <sqlite3.h>
 
@@ -17,23 +16,46 @@ constexpr const char* kSettings[] = {
     "PRAGMA trusted_schema = OFF", "PRAGMA temp_store = MEMORY",
 };
 
+// Numbered from 1. SQLite takes a copy of texts and ids.
+int bind(sqlite3_stmt* statement, int place, const QVariant& value)
+{
+    switch (value.typeId()) {
+    case QMetaType::UnknownType:
+        return sqlite3_bind_null(statement, place);
+    case QMetaType::QByteArray: {
+        const QByteArray blob = value.toByteArray();
+        return sqlite3_bind_blob(statement, place, blob.constData(), static_cast<int>(blob.size()),
+                                 SQLITE_TRANSIENT);
+    }
+    case QMetaType::Double:
+        return sqlite3_bind_double(statement, place, value.toDouble());
+    case QMetaType::Int:
+    case QMetaType::LongLong:
+        return sqlite3_bind_int64(statement, place, value.toLongLong());
+    default: {
+        const QByteArray text = value.toString().toUtf8();
+        return sqlite3_bind_text(statement, place, text.constData(), static_cast<int>(text.size()),
+                                 SQLITE_TRANSIENT);
+    }
+    }
+}
+
+void finalize(sqlite3_stmt* statement)
+{
+    sqlite3_finalize(statement);
+}
+
 } // namespace
 
 Result<std::unique_ptr<StoreFile::Connection>> StoreFile::Connection::open(const std::string& path,
                                                                            Access access)
 {
     std::unique_ptr<Connection> connection{new Connection(path)};
-    const QString name = QStringLiteral("rigband-") + QUuid::createUuid().toString(QUuid::WithoutBraces);
-    connection->database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name);
-    QString options = QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyWaitMilliseconds);
-    if (access != Access::Writing)
-        options += QStringLiteral(";QSQLITE_OPEN_READONLY");
-    connection->database.setConnectOptions(options);
-    connection->database.setDatabaseName(QString::fromStdString(path));
-    if (!connection->database.open()) {
-        const QSqlError error = connection->database.lastError();
-        return Problem{ProblemKind::CannotOpen, error.text().toStdString()};
-    }
+    const int flags = access == Access::Writing ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY;
+    if (sqlite3_open_v2(path.c_str(), &connection->m_database, flags, nullptr) != SQLITE_OK)
+        return Problem{ProblemKind::CannotOpen, sqlite3_errmsg(connection->m_database)};
+    sqlite3_extended_result_codes(connection->m_database, 1);
+    sqlite3_busy_timeout(connection->m_database, kBusyWaitMilliseconds);
     if (access == Access::Salvaging)
         if (const Outcome set = connection->run(QStringLiteral("PRAGMA writable_schema = ON")); !set)
             return set.problem();
@@ -45,49 +67,51 @@ Result<std::unique_ptr<StoreFile::Connection>> StoreFile::Connection::open(const
 
 StoreFile::Connection::~Connection()
 {
-    const QString name = database.connectionName();
     m_prepared.clear();
-    database.close();
-    database = QSqlDatabase{};
-    QSqlDatabase::removeDatabase(name);
+    sqlite3_close(m_database);
 }
 
-Problem StoreFile::Connection::problem(const QSqlQuery& query) const
+StoreFile::Connection::Execution::~Execution()
 {
-    return problemFrom(query.lastError(), path);
+    sqlite3_reset(m_statement);
 }
 
-Result<QSqlQuery*> StoreFile::Connection::execute(const QString& sql, const QVariantList& values)
+bool StoreFile::Connection::Execution::next()
 {
-    std::unique_ptr<QSqlQuery>& kept = m_prepared[sql];
-    if (!kept) {
-        auto fresh = std::make_unique<QSqlQuery>(database);
-        fresh->setForwardOnly(true);
-        if (!fresh->prepare(sql)) {
-            const Problem met = problem(*fresh);
-            m_prepared.erase(sql);
-            return met;
-        }
-        kept = std::move(fresh);
+    const int step = sqlite3_step(m_statement);
+    m_failed = step != SQLITE_ROW && step != SQLITE_DONE;
+    return step == SQLITE_ROW;
+}
+
+Result<sqlite3_stmt*> StoreFile::Connection::prepared(const QString& sql, const QVariantList& values)
+{
+    auto known = m_prepared.find(sql);
+    if (known == m_prepared.end()) {
+        sqlite3_stmt* fresh = nullptr;
+        const QByteArray text = sql.toUtf8();
+        if (sqlite3_prepare_v3(m_database, text.constData(), static_cast<int>(text.size()),
+                               SQLITE_PREPARE_PERSISTENT, &fresh, nullptr) != SQLITE_OK)
+            return problem();
+        known = m_prepared.emplace(sql, Statement{fresh, finalize}).first;
     }
-    QSqlQuery& query = *kept;
+    sqlite3_stmt* statement = known->second.get();
     for (int i = 0; i < values.size(); ++i)
-        query.bindValue(i, values[i]);
-    if (!query.exec()) {
-        const Problem met = problem(query);
-        query.finish();
-        return met;
-    }
-    return &query;
+        if (bind(statement, i + 1, values[i]) != SQLITE_OK)
+            return problem();
+    return statement;
+}
+
+Outcome StoreFile::Connection::awaitWhole() const
+{
+    if (!looking)
+        return Done{};
+    const std::optional<Outcome> whole = looking->wholeness(std::chrono::milliseconds{kBusyWaitMilliseconds});
+    return whole ? *whole : Problem{ProblemKind::StillLookedThrough, path};
 }
 
 Outcome StoreFile::Connection::run(const QString& sql, const QVariantList& values)
 {
-    const Result<QSqlQuery*> executed = execute(sql, values);
-    if (!executed)
-        return executed.problem();
-    executed.value()->finish();
-    return Done{};
+    return each(sql, values, [](Row&) {});
 }
 
 Result<std::optional<qlonglong>> StoreFile::Connection::integer(const QString& sql,
@@ -122,6 +146,8 @@ Transaction::Transaction(StoreFile::Connection& connection) : m_connection{conne
         return;
     }
     if (m_connection.depth == 0) {
+        if (m_begun = m_connection.awaitWhole(); !m_begun)
+            return;
         m_connection.spoilt.reset();
         m_connection.greatestId.reset();
         m_begun = m_connection.run(QStringLiteral("BEGIN IMMEDIATE"));

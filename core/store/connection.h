@@ -1,21 +1,23 @@
 #pragma once
 
+#include "core/store/look_through.h"
 #include "core/store/problems.h"
 #include "core/store/row.h"
 #include "core/store/saved_log.h"
 #include "core/store/store_file.h"
 
-#include <QSqlDatabase>
-#include <QSqlError>
 #include <QString>
 #include <QVariantList>
 
 #include <memory>
 #include <unordered_map>
-#include <vector>
+
+struct sqlite3;
+struct sqlite3_stmt;
 
 namespace rig {
 
+// A save waits so long for another window, and for the file to be looked through, before it says so.
 inline constexpr int kBusyWaitMilliseconds = 4000;
 
 // One open SQLite file. Statements are prepared once and kept.
@@ -38,43 +40,65 @@ struct StoreFile::Connection
     Result<std::optional<qlonglong>> integer(const QString& sql, const QVariantList& values = {});
     Result<QString> word(const QString& sql);
 
-    Problem problem(const QSqlQuery& query) const;
+    // Whether the whole file may be written to: it takes no write before it is known to be whole.
+    Outcome awaitWhole() const;
+
+    Problem problem() const { return problemFrom(m_database, path); } // what went wrong last
 
     const std::string path;
-    QSqlDatabase database;
     std::optional<ProblemKind> readOnlyFor; // why writing is refused
-    std::optional<Problem> copyProblem;     // why today's copy could not be made
+    std::optional<Problem> copyProblem;     // why today's copy could not be made before it was opened
     int schemaVersion = 0;
-    int depth = 0;                     // of transactions, see Transaction
-    std::optional<IdBytes> greatestId; // of the file, known within one transaction
-    SavedLog saved;                    // what Writer appended, for the books
-    std::optional<Problem> spoilt;     // an inner transaction failed: the outer one may not commit
+    int depth = 0;                        // of transactions, see Transaction
+    std::optional<IdBytes> greatestId;    // of the file, known within one transaction
+    SavedLog saved;                       // what Writer appended, for the books
+    std::optional<Problem> spoilt;        // an inner transaction failed: the outer one may not commit
+    std::unique_ptr<LookThrough> looking; // behind the window; empty when that was done before opening
 
 private:
-    explicit Connection(std::string filePath) : path{std::move(filePath)} {}
-    Result<QSqlQuery*> execute(const QString& sql, const QVariantList& values);
+    using Statement = std::unique_ptr<sqlite3_stmt, void (*)(sqlite3_stmt*)>;
 
-    std::unordered_map<QString, std::unique_ptr<QSqlQuery>> m_prepared;
+    // A prepared statement with its values, ready for its first step. An unfinished one holds a lock against
+    // other windows, so it is reset when this goes.
+    class Execution
+    {
+    public:
+        explicit Execution(sqlite3_stmt* statement) : m_statement{statement} {}
+        ~Execution();
+        Execution(const Execution&) = delete;
+        Execution& operator=(const Execution&) = delete;
+
+        bool next(); // a row stands ready
+        bool failed() const { return m_failed; }
+        sqlite3_stmt* statement() const { return m_statement; }
+
+    private:
+        sqlite3_stmt* m_statement;
+        bool m_failed = false;
+    };
+
+    explicit Connection(std::string filePath) : path{std::move(filePath)} {}
+    Result<sqlite3_stmt*> prepared(const QString& sql, const QVariantList& values);
+
+    sqlite3* m_database = nullptr;
+    std::unordered_map<QString, Statement> m_prepared;
 };
 
 template <typename Take>
 Outcome StoreFile::Connection::each(const QString& sql, const QVariantList& values, Take take)
 {
-    const Result<QSqlQuery*> executed = execute(sql, values);
-    if (!executed)
-        return executed.problem();
-    QSqlQuery& query = *executed.value();
-    std::string unreadable;
-    while (unreadable.empty() && query.next()) {
-        Row row{query};
+    const Result<sqlite3_stmt*> statement = prepared(sql, values);
+    if (!statement)
+        return statement.problem();
+    Execution execution{statement.value()};
+    while (execution.next()) {
+        Row row{execution.statement()};
         take(row);
-        unreadable = row.problem();
+        if (!row.problem().empty())
+            return Problem{ProblemKind::DamagedFile, row.problem()};
     }
-    const bool failed = query.lastError().isValid();
-    const Problem met = failed ? problem(query) : Problem{ProblemKind::DamagedFile, unreadable};
-    query.finish(); // an unfinished query holds a lock against other windows
-    if (failed || !unreadable.empty())
-        return met;
+    if (execution.failed())
+        return problem();
     return Done{};
 }
 

@@ -1,12 +1,12 @@
 #include "core/store/copies.h"
 
 #include "core/day_entry.h"
-#include "core/store/connection.h"
-#include "core/store/values.h"
+#include "core/store/raw_file.h"
 
 #include <algorithm>
 #include <fcntl.h>
 #include <unistd.h>
+#include <vector>
 
 namespace rig {
 
@@ -16,7 +16,6 @@ namespace fs = std::filesystem;
 
 constexpr const char* kExtension = ".rigband";
 
-// VACUUM INTO does not sync what it writes.
 bool syncToDisk(const fs::path& file)
 {
     const int handle = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
@@ -27,8 +26,9 @@ bool syncToDisk(const fs::path& file)
     return synced;
 }
 
-// Under another name first, so that a copy cut off half-way is never taken for one.
-Outcome copyTo(StoreFile::Connection& connection, const fs::path& target)
+// Under another name first, so that a copy cut off half-way is never taken for one. It gets the file's time,
+// by which an unchanged file is known later.
+Outcome copyTo(const std::string& path, const fs::path& target, const std::stop_token& stop)
 {
     std::error_code error;
     fs::create_directory(target.parent_path(), error);
@@ -37,11 +37,13 @@ Outcome copyTo(StoreFile::Connection& connection, const fs::path& target)
     fs::path part = target;
     part += ".part";
     fs::remove(part, error);
-    const Outcome copied = connection.run(QStringLiteral("VACUUM INTO ?"), {valueOf(part.string())});
+    const auto changed = fs::last_write_time(path, error);
+    const Outcome copied = copyPages(path, part.string(), stop);
     if (!copied) {
         fs::remove(part, error);
         return copied;
     }
+    fs::last_write_time(part, changed, error);
     if (!syncToDisk(part))
         return Problem{ProblemKind::DiskFull, "cannot sync " + part.string()};
     fs::rename(part, target, error);
@@ -58,16 +60,42 @@ bool isDatedCopy(const std::string& name, const std::string& stem)
            std::ranges::all_of(rest.substr(0, 10), [](char c) { return c == '-' || (c >= '0' && c <= '9'); });
 }
 
-void removeOldCopies(const fs::path& folder, const std::string& stem)
+// The newest first.
+std::vector<fs::path> datedCopies(const fs::path& file)
 {
     std::error_code error;
     std::vector<fs::path> copies;
-    for (const fs::directory_entry& entry : fs::directory_iterator{folder, error})
-        if (isDatedCopy(entry.path().filename().string(), stem))
+    for (const fs::directory_entry& entry : fs::directory_iterator{copiesFolder(file), error})
+        if (isDatedCopy(entry.path().filename().string(), file.stem().string()))
             copies.push_back(entry.path());
     std::ranges::sort(copies, std::greater{});
-    for (std::size_t i = kDaysKept; i < copies.size(); ++i)
-        fs::remove(copies[i], error);
+    return copies;
+}
+
+std::uintmax_t sizeOf(const fs::path& file)
+{
+    std::error_code error;
+    const std::uintmax_t size = fs::file_size(file, error);
+    return error ? 0 : size;
+}
+
+bool isUnchangedSince(const fs::path& copy, const fs::path& file)
+{
+    std::error_code error;
+    return sizeOf(copy) == sizeOf(file) &&
+           fs::last_write_time(copy, error) == fs::last_write_time(file, error) && !error;
+}
+
+// So many of the newest stay that they fit into `room`, one at least.
+void removeOldCopies(const std::vector<fs::path>& copies, std::uintmax_t room)
+{
+    std::error_code error;
+    std::uintmax_t taken = 0;
+    for (std::size_t i = 0; i < copies.size(); ++i) {
+        taken += sizeOf(copies[i]);
+        if (i >= kDaysKept || (i > 0 && taken > room))
+            fs::remove(copies[i], error);
+    }
 }
 
 } // namespace
@@ -77,30 +105,44 @@ fs::path copiesFolder(const fs::path& file)
     return file.parent_path() / (file.stem().string() + "-copies");
 }
 
-Outcome keepTodaysCopy(StoreFile::Connection& connection, Day today)
+Outcome keepTodaysCopy(const std::string& path, Day today, const std::stop_token& stop)
 {
-    const fs::path file{connection.path};
-    const std::string stem = file.stem().string();
-    const fs::path target = copiesFolder(file) / (stem + " " + dayText(today) + kExtension);
     std::error_code error;
-    if (fs::exists(target, error))
+    const fs::space_info space = fs::space(path, error);
+    return keepTodaysCopy(path, today, error ? 0 : space.available, stop);
+}
+
+Outcome keepTodaysCopy(const std::string& path, Day today, std::uintmax_t free, const std::stop_token& stop)
+{
+    const fs::path file{path};
+    const std::vector<fs::path> copies = datedCopies(file);
+    const fs::path target = copiesFolder(file) / (file.stem().string() + " " + dayText(today) + kExtension);
+    std::error_code error;
+    if (fs::exists(target, error) || (!copies.empty() && isUnchangedSince(copies.front(), file)))
         return Done{};
-    const Outcome copied = copyTo(connection, target);
+    std::uintmax_t theirs = 0;
+    for (const fs::path& copy : copies)
+        theirs += sizeOf(copy);
+    const std::uintmax_t room = (free + theirs) / kShareOfFree;
+    if (sizeOf(file) > room)
+        return Problem{ProblemKind::NoRoomForCopy,
+                       std::to_string(sizeOf(file)) + " bytes, " + std::to_string(free) + " free"};
+    const Outcome copied = copyTo(path, target, stop);
     if (copied)
-        removeOldCopies(target.parent_path(), stem);
+        removeOldCopies(datedCopies(file), room);
     return copied;
 }
 
-Outcome copyBeforeUpgrade(StoreFile::Connection& connection, Day today, int toVersion)
+Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion)
 {
-    const fs::path file{connection.path};
+    const fs::path file{path};
     const std::string name =
         file.stem().string() + " before version " + std::to_string(toVersion) + " " + dayText(today);
     fs::path target = copiesFolder(file) / (name + kExtension);
     std::error_code error;
     for (int again = 2; fs::exists(target, error); ++again)
         target = copiesFolder(file) / (name + " " + std::to_string(again) + kExtension);
-    return copyTo(connection, target);
+    return copyTo(path, target, {});
 }
 
 } // namespace rig

@@ -2,21 +2,30 @@
 
 #include "core/clock.h"
 #include "core/result.h"
-#include "core/store/store_file.h"
 
+#include <cstdint>
 #include <filesystem>
+#include <stop_token>
+#include <string>
 
 namespace rig {
 
-inline constexpr int kDaysKept = 10;
+inline constexpr std::size_t kDaysKept = 10;
+// The dated copies together take at most this part of the space that is free or theirs.
+inline constexpr std::uintmax_t kShareOfFree = 4; // a quarter
 
 // Where the copies of this file lie: a folder beside it.
 std::filesystem::path copiesFolder(const std::filesystem::path& file);
 
-// The first call on a day keeps the file as it is then; of the days on which it was used the last ten stay.
-Outcome keepTodaysCopy(StoreFile::Connection& connection, Day today);
+// The first call on a day keeps the file as it is then, unless it is as the newest copy has it. Of the days
+// on which it was changed the last ten stay, fewer where they would take more than their share of the disk.
+// NoRoomForCopy when not even one fits.
+Outcome keepTodaysCopy(const std::string& path, Day today, const std::stop_token& stop = {});
+// The same on a disk with so many bytes free.
+Outcome keepTodaysCopy(const std::string& path, Day today, std::uintmax_t free,
+                       const std::stop_token& stop = {});
 
 // A copy that nothing removes.
-Outcome copyBeforeUpgrade(StoreFile::Connection& connection, Day today, int toVersion);
+Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion);
 
 } // namespace rig

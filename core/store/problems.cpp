@@ -1,8 +1,5 @@
 #include "core/store/problems.h"
 
-#include <QSqlError>
-#include <QString>
-
 #include <fcntl.h>
 #include <filesystem>
 #include <sqlite3.h>
@@ -57,11 +54,10 @@ bool fileRefusesWriting(const std::string& path)
     return refusesWriting(path, W_OK);
 }
 
-Problem problemFrom(const QSqlError& error, const std::string& path)
+Problem problemFrom(sqlite3* database, const std::string& path)
 {
-    // The native code alone is dependable; type() is not (docs/store.md).
-    const int code = error.nativeErrorCode().toInt();
-    return Problem{kindOf(code, path), "SQLite " + std::to_string(code) + ": " + error.text().toStdString()};
+    const int code = sqlite3_extended_errcode(database);
+    return Problem{kindOf(code, path), "SQLite " + std::to_string(code) + ": " + sqlite3_errmsg(database)};
 }
 
 } // namespace rig

@@ -5,7 +5,8 @@
 
 #include <QByteArray>
 
-#include <algorithm>
+#include <cstring>
+#include <sqlite3.h>
 
 namespace rig {
 
@@ -26,17 +27,19 @@ QVariant valueOf(Day day)
 
 std::int64_t Row::integer()
 {
-    return m_query.value(m_column++).toLongLong();
+    return sqlite3_column_int64(m_statement, m_column++);
 }
 
 double Row::number()
 {
-    return m_query.value(m_column++).toDouble();
+    return sqlite3_column_double(m_statement, m_column++);
 }
 
 std::string Row::text()
 {
-    return m_query.value(m_column++).toString().toStdString();
+    const auto* written = reinterpret_cast<const char*>(sqlite3_column_text(m_statement, m_column));
+    const int size = sqlite3_column_bytes(m_statement, m_column++);
+    return written ? std::string(written, static_cast<std::size_t>(size)) : std::string{};
 }
 
 Day Row::day()
@@ -56,13 +59,32 @@ Moment Row::moment()
 
 IdBytes Row::bytes()
 {
-    const QByteArray blob = m_query.value(m_column++).toByteArray();
+    const void* blob = sqlite3_column_blob(m_statement, m_column);
+    const int size = sqlite3_column_bytes(m_statement, m_column++);
     IdBytes id{};
-    if (blob.size() == static_cast<qsizetype>(id.size()))
-        std::ranges::copy(blob, reinterpret_cast<char*>(id.data()));
+    if (blob && size == static_cast<int>(id.size()))
+        std::memcpy(id.data(), blob, id.size());
     else
         m_problem = "an id of the wrong length";
     return id;
+}
+
+QVariant Row::raw(int column) const
+{
+    switch (sqlite3_column_type(m_statement, column)) {
+    case SQLITE_INTEGER:
+        return static_cast<qlonglong>(sqlite3_column_int64(m_statement, column));
+    case SQLITE_FLOAT:
+        return sqlite3_column_double(m_statement, column);
+    case SQLITE_TEXT:
+        return QString::fromUtf8(reinterpret_cast<const char*>(sqlite3_column_text(m_statement, column)),
+                                 sqlite3_column_bytes(m_statement, column));
+    case SQLITE_BLOB:
+        return QByteArray(static_cast<const char*>(sqlite3_column_blob(m_statement, column)),
+                          sqlite3_column_bytes(m_statement, column));
+    default:
+        return {};
+    }
 }
 
 Stamp Row::stamp()
@@ -75,7 +97,7 @@ Stamp Row::stamp()
 
 bool Row::skipNull()
 {
-    if (!m_query.isNull(m_column))
+    if (sqlite3_column_type(m_statement, m_column) != SQLITE_NULL)
         return false;
     ++m_column;
     return true;

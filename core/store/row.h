@@ -5,12 +5,13 @@
 #include "core/measure/gap.h"
 #include "core/store/kind_words.h"
 
-#include <QSqlQuery>
 #include <QVariant>
 
 #include <cstdint>
 #include <optional>
 #include <string>
+
+struct sqlite3_stmt;
 
 namespace rig {
 
@@ -19,7 +20,7 @@ namespace rig {
 class Row
 {
 public:
-    explicit Row(const QSqlQuery& query) : m_query{query} {}
+    explicit Row(sqlite3_stmt* statement) : m_statement{statement} {}
 
     std::int64_t integer();
     double number();
@@ -59,12 +60,12 @@ public:
     // True, and one column on, when the next one is empty.
     bool skipNull();
     void skip(int columns) { m_column += columns; }
-    QVariant raw(int column) const { return m_query.value(column); }
+    QVariant raw(int column) const;
 
     const std::string& problem() const { return m_problem; }
 
 private:
-    const QSqlQuery& m_query;
+    sqlite3_stmt* m_statement;
     int m_column = 0;
     std::string m_problem;
 };

@@ -29,17 +29,6 @@ std::optional<ProblemKind> whyReadOnly(const std::string& path)
     return std::nullopt;
 }
 
-// Damage in the middle of a file shows only here: opening, and even counting rows, works without meeting it.
-Outcome checkContent(StoreFile::Connection& connection)
-{
-    const Result<QString> found = connection.word(QStringLiteral("PRAGMA quick_check(1)"));
-    if (!found)
-        return found.problem();
-    if (found.value() != QStringLiteral("ok"))
-        return Problem{ProblemKind::DamagedFile, found.value().toStdString()};
-    return Done{};
-}
-
 // Again through SQLite: an unfinished save of a crash may just have been taken back.
 Outcome checkVersion(StoreFile::Connection& connection)
 {
@@ -54,19 +43,36 @@ Outcome checkVersion(StoreFile::Connection& connection)
                                   static_cast<std::uint32_t>(version.value().value_or(0)), false});
 }
 
+bool needsUpgrade(const StoreFile::Connection& connection)
+{
+    return connection.schemaVersion != newestSchemaVersion();
+}
+
 Outcome upgrade(StoreFile::Connection& connection, Day today)
 {
-    if (connection.schemaVersion == newestSchemaVersion())
+    if (!needsUpgrade(connection))
         return Done{};
     if (connection.readOnlyFor)
         return Problem{*connection.readOnlyFor,
                        "needs an upgrade from layout version " + std::to_string(connection.schemaVersion)};
-    if (const Outcome copied = copyBeforeUpgrade(connection, today, newestSchemaVersion()); !copied)
+    if (const Outcome copied = copyBeforeUpgrade(connection.path, today, newestSchemaVersion()); !copied)
         return copied;
     return migrate(connection, newestSchemaVersion());
 }
 
-Opened openExisting(const std::string& path, Day today)
+// Damage in the middle of a file shows only when all of it is read: opening, and even counting rows, works
+// without meeting it.
+Outcome lookThroughFirst(StoreFile::Connection& connection, Day today)
+{
+    if (const Outcome sound = lookThrough(connection.path); !sound)
+        return sound;
+    if (!connection.readOnlyFor)
+        if (const Outcome kept = keepTodaysCopy(connection.path, today); !kept)
+            connection.copyProblem = kept.problem();
+    return upgrade(connection, today);
+}
+
+Opened openExisting(const std::string& path, Day today, LookedThrough when)
 {
     const Result<FileHeader> header = readHeader(path);
     if (!header)
@@ -82,15 +88,15 @@ Opened openExisting(const std::string& path, Day today)
     if (header.value().writeAheadLog && !readOnlyFor)
         if (const auto set = connection.word(QStringLiteral("PRAGMA journal_mode = DELETE")); !set)
             return set.problem();
-    if (const Outcome sound = checkContent(connection); !sound)
-        return sound.problem();
     if (const Outcome known = checkVersion(connection); !known)
         return known.problem();
-    if (!readOnlyFor)
-        if (const Outcome kept = keepTodaysCopy(connection, today); !kept)
-            connection.copyProblem = kept.problem();
-    if (const Outcome upgraded = upgrade(connection, today); !upgraded)
-        return upgraded.problem();
+    if (when == LookedThrough::Behind && !needsUpgrade(connection)) {
+        connection.looking =
+            std::make_unique<LookThrough>(path, readOnlyFor ? std::nullopt : std::optional{today});
+        return opened;
+    }
+    if (const Outcome done = lookThroughFirst(connection, today); !done)
+        return done.problem();
     return opened;
 }
 
@@ -133,10 +139,11 @@ Result<std::unique_ptr<StoreFile::Connection>> createFile(const std::string& pat
     return opened;
 }
 
-Result<std::unique_ptr<StoreFile>> StoreFile::open(const std::string& path, OpenAs as, const Clock& clock)
+Result<std::unique_ptr<StoreFile>> StoreFile::open(const std::string& path, OpenAs as, const Clock& clock,
+                                                   LookedThrough when)
 {
     Opened opened = as == OpenAs::New ? createFile(path, newestSchemaVersion())
-                                      : openExisting(path, clock.now().localDay());
+                                      : openExisting(path, clock.now().localDay(), when);
     if (!opened)
         return opened.problem();
     return std::unique_ptr<StoreFile>{new StoreFile(std::move(opened).value())};
@@ -164,9 +171,21 @@ std::optional<ProblemKind> StoreFile::readOnlyFor() const
     return m_connection->readOnlyFor;
 }
 
-const std::optional<Problem>& StoreFile::copyProblem() const
+std::optional<Outcome> StoreFile::wholeness() const
 {
-    return m_connection->copyProblem;
+    return m_connection->looking ? m_connection->looking->wholeness() : Outcome{Done{}};
+}
+
+bool StoreFile::isLookedThrough() const
+{
+    return !m_connection->looking || m_connection->looking->isDone();
+}
+
+std::optional<Problem> StoreFile::copyProblem() const
+{
+    if (m_connection->copyProblem || !m_connection->looking)
+        return m_connection->copyProblem;
+    return m_connection->looking->copyProblem();
 }
 
 int StoreFile::schemaVersion() const

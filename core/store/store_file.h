@@ -19,6 +19,12 @@ enum class OpenAs {
     New,      // must not be there; refused with FileExists otherwise
 };
 
+// When a file that is there is looked through as a whole.
+enum class LookedThrough {
+    First,  // before it is open
+    Behind, // while it is already shown; nothing is written to it before it is known to be whole
+};
+
 struct FactCount
 {
     std::string kind; // the table's name
@@ -30,10 +36,11 @@ struct FactCount
 class StoreFile
 {
 public:
-    // Path in UTF-8. Existing: probes, runs quick_check, keeps today's rolling copy (the last 10 days used
-    // stay) and a copy before any upgrade, then upgrades. A read-only file or folder opens for reading; see
-    // isReadOnly().
-    static Result<std::unique_ptr<StoreFile>> open(const std::string& path, OpenAs as, const Clock& clock);
+    // Path in UTF-8. Existing: probes, runs quick_check, keeps today's rolling copy (core/store/copies.h) and
+    // a copy before any upgrade, then upgrades. What needs an upgrade is always looked through first. A
+    // read-only file or folder opens for reading; see isReadOnly().
+    static Result<std::unique_ptr<StoreFile>> open(const std::string& path, OpenAs as, const Clock& clock,
+                                                   LookedThrough when = LookedThrough::First);
 
     ~StoreFile();
     StoreFile(const StoreFile&) = delete;
@@ -43,8 +50,12 @@ public:
     bool isReadOnly() const;
     // FileReadOnly or FolderReadOnly; empty when facts can be saved.
     std::optional<ProblemKind> readOnlyFor() const;
+    // DamagedFile when it is not whole; empty while it is still looked through behind the window.
+    std::optional<Outcome> wholeness() const;
+    // Whether nothing goes on behind the window any more.
+    bool isLookedThrough() const;
     // Why today's copy beside the file could not be made. The file itself is open and can be used.
-    const std::optional<Problem>& copyProblem() const;
+    std::optional<Problem> copyProblem() const;
     int schemaVersion() const;
     // Another program on this machine has it open too.
     bool isOpenElsewhere() const;

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <gtest/gtest.h>
 #include <sqlite3.h>
+#include <thread>
 
 using namespace rig;
 using namespace rig::test;
@@ -144,6 +145,48 @@ TEST_F(BadFile, StandsWhereANewOneIsWanted)
     ASSERT_FALSE(opened);
     EXPECT_EQ(opened.problem().kind, ProblemKind::FileExists);
     EXPECT_TRUE(before == bytesOf(path()));
+}
+
+TEST_F(BadFile, IsShownButTakesNoWriteWhenItsDamageIsFoundBehindTheWindow)
+{
+    std::string bytes = bytesOf(path());
+    const std::size_t at = bytes.find("reading 200.") / 4096 * 4096;
+    bytes.replace(at, 3 * 4096, 3 * 4096, '\xA5');
+    writeBytes(path(), bytes);
+    auto file = must(StoreFile::open(path(), OpenAs::Existing, store.clock(), LookedThrough::Behind));
+    IdSource ids{5};
+    Records records{*file, ids, store.clock()};
+    EXPECT_EQ(must(records.airframes()).size(), 1U);
+    const auto added = records.add(hangar.reading(between(500, 550), store.clock().now()), std::nullopt);
+    ASSERT_FALSE(added);
+    EXPECT_EQ(added.problem().kind, ProblemKind::DamagedFile);
+    ASSERT_TRUE(file->wholeness());
+    EXPECT_FALSE(*file->wholeness());
+    file.reset();
+    EXPECT_TRUE(bytes == bytesOf(path()));
+    EXPECT_FALSE(fs::exists(copiesFolder(path()))) << "a bad file must not push a good copy out";
+}
+
+TEST_F(BadFile, IsWholeAfterAllAndTakesWritesAndGetsItsCopyBehindTheWindow)
+{
+    auto file = must(StoreFile::open(path(), OpenAs::Existing, store.clock(), LookedThrough::Behind));
+    IdSource ids{5};
+    Records records{*file, ids, store.clock()};
+    must(records.add(hangar.reading(between(500, 550), store.clock().now()), std::nullopt));
+    while (!file->isLookedThrough())
+        std::this_thread::yield();
+    EXPECT_FALSE(file->copyProblem());
+    EXPECT_TRUE(fs::exists(copiesFolder(path()) / "hangar 2026-05-02.rigband"));
+    const auto copy = must(
+        StoreFile::open(copiesFolder(path()) / "hangar 2026-05-02.rigband", OpenAs::Existing, store.clock()));
+    Records copied{*copy, ids, store.clock()};
+    EXPECT_GE(must(copied.readings(airframe)).size(), static_cast<std::size_t>(kReadings));
+}
+
+TEST_F(BadFile, IsLeftAtOnceWhileItIsStillLookedThrough)
+{
+    for (int i = 0; i < 20; ++i)
+        must(StoreFile::open(path(), OpenAs::Existing, store.clock(), LookedThrough::Behind));
 }
 
 TEST_F(BadFile, SalvageCarriesOverAllOfASoundFile)

@@ -206,6 +206,7 @@ TEST(File, EachDayOfUseKeepsACopyAndTenStay)
     for (unsigned day = 3; day <= 15; ++day) {
         store.clock().set(dayOf(2026, 5, day));
         store.reopen();
+        must(store.records().add(aPerson("M. Oren of day " + std::to_string(day))));
         store.reopen(); // a second time on the same day keeps the morning's copy
     }
     const fs::path folder = copiesFolder(store.path());
@@ -213,6 +214,42 @@ TEST(File, EachDayOfUseKeepsACopyAndTenStay)
     ASSERT_EQ(names.size(), 10U);
     EXPECT_EQ(names.front(), "hangar 2026-05-06.rigband");
     EXPECT_EQ(names.back(), "hangar 2026-05-15.rigband");
+}
+
+TEST(File, IsNotCopiedAgainWhileItIsAsTheNewestCopyHasIt)
+{
+    TempStore store;
+    const Hangar hangar{store.records()};
+    for (unsigned day = 3; day <= 9; ++day) {
+        store.clock().set(dayOf(2026, 5, day));
+        store.reopen();
+    }
+    EXPECT_EQ(namesIn(copiesFolder(store.path())), std::vector<std::string>{"hangar 2026-05-03.rigband"});
+    must(store.records().add(aPerson("R. Sand")));
+    store.clock().set(dayOf(2026, 5, 10));
+    store.reopen();
+    EXPECT_EQ(namesIn(copiesFolder(store.path())).back(), "hangar 2026-05-10.rigband");
+}
+
+TEST(File, CopiesTakeNoMoreThanTheirShareOfTheDisk)
+{
+    TempStore store;
+    const Hangar hangar{store.records()};
+    const std::uintmax_t size = fs::file_size(store.path());
+    const auto keep = [&](unsigned day, std::uintmax_t free) {
+        must(store.records().add(aPerson("M. Oren of day " + std::to_string(day))));
+        return keepTodaysCopy(store.path(), dayOf(2026, 5, day), free);
+    };
+    must(keep(3, 100 * size));
+    must(keep(4, 100 * size));
+    must(keep(5, 100 * size));
+    must(keep(6, 7 * size)); // ten files' worth with the three copies: room for two
+    EXPECT_EQ(namesIn(copiesFolder(store.path())),
+              (std::vector<std::string>{"hangar 2026-05-05.rigband", "hangar 2026-05-06.rigband"}));
+    const Outcome none = keep(7, size);
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.problem().kind, ProblemKind::NoRoomForCopy);
+    EXPECT_EQ(namesIn(copiesFolder(store.path())).size(), 2U) << "the copies that are there stay";
 }
 
 TEST(File, CopyHoldsTheFileAsItWasBeforeTheDaysWork)
@@ -241,6 +278,7 @@ TEST(File, OtherFilesAmongTheCopiesAreLeftAlone)
     for (unsigned day = 3; day <= 15; ++day) {
         store.clock().set(dayOf(2026, 5, day));
         store.reopen();
+        must(store.records().add(aPerson("M. Oren of day " + std::to_string(day))));
     }
     EXPECT_EQ(namesIn(folder).size(), 13U);
 }
@@ -248,8 +286,8 @@ TEST(File, OtherFilesAmongTheCopiesAreLeftAlone)
 TEST(File, CopyBeforeAnUpgradeIsNeverWrittenOver)
 {
     TempStore store;
-    must(copyBeforeUpgrade(connectionOf(store), dayOf(2026, 5, 2), 2));
-    must(copyBeforeUpgrade(connectionOf(store), dayOf(2026, 5, 2), 2));
+    must(copyBeforeUpgrade(store.path(), dayOf(2026, 5, 2), 2));
+    must(copyBeforeUpgrade(store.path(), dayOf(2026, 5, 2), 2));
     EXPECT_EQ(namesIn(copiesFolder(store.path())),
               (std::vector<std::string>{"hangar before version 2 2026-05-02 2.rigband",
                                         "hangar before version 2 2026-05-02.rigband"}));

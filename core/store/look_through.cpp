@@ -1,0 +1,103 @@
+#include "core/store/look_through.h"
+
+#include "core/store/copies.h"
+#include "core/store/file_header.h"
+#include "core/store/raw_file.h"
+
+#include <cstdint>
+
+namespace rig {
+
+namespace {
+
+constexpr int kStepsBetweenLooks = 10'000; // of SQLite's machine, until it looks whether to stop
+
+int wantsToStop(void* stop)
+{
+    return static_cast<const std::stop_token*>(stop)->stop_requested() ? 1 : 0;
+}
+
+int takeFirst(void* into, int, char** columns, char**)
+{
+    *static_cast<std::string*>(into) = columns[0] ? columns[0] : "";
+    return 0;
+}
+
+Outcome quickCheck(const std::string& path, ReadWith with, std::stop_token stop)
+{
+    const Result<RawFile> opened = openToRead(path, with);
+    if (!opened)
+        return opened.problem();
+    sqlite3* const file = opened.value().get();
+    sqlite3_progress_handler(file, kStepsBetweenLooks, wantsToStop, &stop);
+    std::string found;
+    if (sqlite3_exec(file, "PRAGMA quick_check(1)", takeFirst, &found, nullptr) != SQLITE_OK)
+        return problemFrom(file, path);
+    if (found != "ok")
+        return Problem{ProblemKind::DamagedFile, found};
+    return Done{};
+}
+
+} // namespace
+
+// First without locks, so that no other window waits for it. When that finds something, or somebody wrote
+// meanwhile, what was read may belong to two moments: then again with a lock.
+Outcome lookThrough(const std::string& path, const std::stop_token& stop)
+{
+    const Result<std::uint32_t> before = changeCounter(path);
+    if (!before)
+        return before.problem();
+    const Outcome found = quickCheck(path, ReadWith::NoLock, stop);
+    const Result<std::uint32_t> after = changeCounter(path);
+    if (stop.stop_requested() || (found && after && before.value() == after.value()))
+        return found;
+    return quickCheck(path, ReadWith::Lock, stop);
+}
+
+LookThrough::LookThrough(std::string path, std::optional<Day> copyOn)
+    : m_path{std::move(path)}, m_copyOn{copyOn}, m_thread{[this](const std::stop_token& stop) { run(stop); }}
+{
+}
+
+LookThrough::~LookThrough() = default;
+
+void LookThrough::run(const std::stop_token& stop)
+{
+    Outcome found = lookThrough(m_path, stop);
+    while (!found && found.problem().kind == ProblemKind::BusyElsewhere && !stop.stop_requested())
+        found = lookThrough(m_path, stop);
+    if (stop.stop_requested())
+        return; // what was found then says nothing of the file
+    {
+        const std::lock_guard lock{m_guard};
+        m_wholeness = found;
+    }
+    m_isKnown.notify_all();
+    // A bad file never pushes a good copy out.
+    const Outcome kept = found && m_copyOn ? keepTodaysCopy(m_path, *m_copyOn, stop) : Outcome{Done{}};
+    const std::lock_guard lock{m_guard};
+    if (!kept)
+        m_copyProblem = kept.problem();
+    m_isDone = true;
+}
+
+std::optional<Outcome> LookThrough::wholeness(std::chrono::milliseconds most) const
+{
+    std::unique_lock lock{m_guard};
+    m_isKnown.wait_for(lock, most, [this] { return m_wholeness.has_value(); });
+    return m_wholeness;
+}
+
+bool LookThrough::isDone() const
+{
+    const std::lock_guard lock{m_guard};
+    return m_isDone;
+}
+
+std::optional<Problem> LookThrough::copyProblem() const
+{
+    const std::lock_guard lock{m_guard};
+    return m_copyProblem;
+}
+
+} // namespace rig

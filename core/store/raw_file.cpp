@@ -1,0 +1,93 @@
+#include "core/store/raw_file.h"
+
+#include <string_view>
+
+namespace rig {
+
+namespace {
+
+constexpr int kBusyWait = 4000;    // milliseconds
+constexpr int kPagesAtOnce = 512;  // 2 MB, some milliseconds
+constexpr int kPauseWhenBusy = 20; // milliseconds
+constexpr int kMostRounds = 4;
+
+// As a URI; every byte that has a meaning there is written by its number.
+std::string uriOf(const std::string& path)
+{
+    constexpr std::string_view kPlain = "/._-";
+    constexpr std::string_view kDigits = "0123456789ABCDEF";
+    std::string uri = "file:";
+    for (const char c : path) {
+        const auto byte = static_cast<unsigned char>(c);
+        const bool isPlain = (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+                             kPlain.find(c) != std::string_view::npos;
+        if (isPlain)
+            uri += c;
+        else
+            (uri += '%').append({kDigits[byte >> 4], kDigits[byte & 15]});
+    }
+    return uri + "?immutable=1";
+}
+
+struct FinishBackup
+{
+    void operator()(sqlite3_backup* backup) const { sqlite3_backup_finish(backup); }
+};
+
+Outcome copyAll(sqlite3* from, sqlite3* into, const std::string& path, const std::stop_token& stop)
+{
+    const std::unique_ptr<sqlite3_backup, FinishBackup> backup{
+        sqlite3_backup_init(into, "main", from, "main")};
+    if (!backup)
+        return problemFrom(into, path);
+    for (long long steps = 0; !stop.stop_requested(); ++steps) {
+        const int step = sqlite3_backup_step(backup.get(), kPagesAtOnce);
+        if (step == SQLITE_DONE)
+            return Done{};
+        if (step == SQLITE_BUSY || step == SQLITE_LOCKED)
+            sqlite3_sleep(kPauseWhenBusy);
+        else if (step != SQLITE_OK)
+            return problemFrom(into, path);
+        const long long pages = sqlite3_backup_pagecount(backup.get());
+        if (steps * kPagesAtOnce > (pages + 50LL * kPagesAtOnce) * kMostRounds)
+            return Problem{ProblemKind::BusyElsewhere, "somebody kept writing while it was copied"};
+    }
+    return Problem{ProblemKind::Unexpected, "copying was ended"};
+}
+
+} // namespace
+
+Result<RawFile> openToRead(const std::string& path, ReadWith with)
+{
+    sqlite3* file = nullptr;
+    const int opened =
+        with == ReadWith::Lock
+            ? sqlite3_open_v2(path.c_str(), &file, SQLITE_OPEN_READONLY, nullptr)
+            : sqlite3_open_v2(uriOf(path).c_str(), &file, SQLITE_OPEN_READONLY | SQLITE_OPEN_URI, nullptr);
+    RawFile kept{file};
+    if (opened != SQLITE_OK)
+        return Problem{ProblemKind::CannotOpen, sqlite3_errmsg(file)};
+    sqlite3_extended_result_codes(file, 1);
+    sqlite3_busy_timeout(file, kBusyWait);
+    return kept;
+}
+
+Outcome copyPages(const std::string& from, const std::string& into, const std::stop_token& stop)
+{
+    const Result<RawFile> source = openToRead(from, ReadWith::Lock);
+    if (!source)
+        return source.problem();
+    sqlite3* made = nullptr;
+    const int opened =
+        sqlite3_open_v2(into.c_str(), &made, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, nullptr);
+    const RawFile target{made};
+    if (opened != SQLITE_OK)
+        return problemFrom(made, into);
+    // It is synced once at the end, and a half-made one is thrown away.
+    if (sqlite3_exec(made, "PRAGMA journal_mode = OFF; PRAGMA synchronous = OFF", nullptr, nullptr,
+                     nullptr) != SQLITE_OK)
+        return problemFrom(made, into);
+    return copyAll(source.value().get(), made, into, stop);
+}
+
+} // namespace rig

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "core/result.h"
+#include "core/store/problems.h"
+
+#include <memory>
+#include <sqlite3.h>
+#include <stop_token>
+#include <string>
+
+namespace rig {
+
+// A file as SQLite sees it page by page, for what looks at it or copies it whole.
+struct CloseRawFile
+{
+    void operator()(sqlite3* file) const { sqlite3_close(file); }
+};
+using RawFile = std::unique_ptr<sqlite3, CloseRawFile>;
+
+enum class ReadWith {
+    Lock,   // as it is at one moment; whoever writes waits meanwhile
+    NoLock, // nobody waits; what is read is of one moment only when nobody wrote
+};
+
+Result<RawFile> openToRead(const std::string& path, ReadWith with);
+
+// Every page of `from` as of one moment into the new file `into`. A writer waits for a moment at most: when
+// somebody wrote, the copying begins again, and after some rounds of that it gives up (BusyElsewhere).
+Outcome copyPages(const std::string& from, const std::string& into, const std::stop_token& stop);
+
+} // namespace rig
