@@ -44,6 +44,11 @@ Theme Theme::dark()
     return Theme{kDark};
 }
 
+bool Theme::isDark() const
+{
+    return color(Role::Paper).lightness() < color(Role::Ink).lightness();
+}
+
 QFont fontOf(double pixels, Weight weight)
 {
     QFont font{QStringLiteral("Inter")};

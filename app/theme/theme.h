@@ -73,6 +73,7 @@ public:
     static Theme light();
     static Theme dark();
 
+    bool isDark() const;
     QColor color(Role role) const { return m_colors[static_cast<std::size_t>(role)]; }
 
 private:

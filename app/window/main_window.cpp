@@ -24,6 +24,7 @@
 #include <QSettings>
 #include <QShortcut>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -35,6 +36,13 @@ namespace {
 constexpr double kSmallestText = 1.0;
 constexpr double kLargestText = 2.0;
 constexpr double kTextStep = 0.125;
+constexpr int kLookEvery = 50; // milliseconds, whether the file is looked through
+
+QString choiceOf(const Airframe& airframe)
+{
+    return WindowWords::airframeChoice(QString::fromStdString(airframe.registration),
+                                       QString::fromStdString(airframe.type));
+}
 
 QString lastAirframeKey(const QString& path)
 {
@@ -64,6 +72,9 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     m_stack->addWidget(m_welcome);
     layout->addWidget(m_stack, 1);
     setCentralWidget(whole);
+    m_lookingThrough = new QTimer{this};
+    m_lookingThrough->setInterval(kLookEvery);
+    connect(m_lookingThrough, &QTimer::timeout, this, &MainWindow::followLookingThrough);
     setWindowTitle(WindowWords::programName());
     setLook({});
     readAirframes();
@@ -85,6 +96,7 @@ QWidget* MainWindow::makeBar()
     m_registration->setObjectName("registration");
     m_registration->setToolTip(WindowWords::chooseAirframe());
     m_airframeMenu = new QMenu{m_registration};
+    connect(m_airframeMenu, &QMenu::aboutToShow, this, &MainWindow::markAirframeMenu);
     connect(m_registration, &QPushButton::clicked, this, [this] {
         if (!m_airframeMenu->isEmpty())
             m_airframeMenu->popup(m_registration->mapToGlobal(QPoint{0, m_registration->height()}));
@@ -139,7 +151,7 @@ QMenu* MainWindow::makeFileMenu()
     menu->addSeparator();
     add(WindowWords::largerText(), QKeySequence::ZoomIn, [this] { scaleText(kTextStep); });
     add(WindowWords::smallerText(), QKeySequence::ZoomOut, [this] { scaleText(-kTextStep); });
-    m_darkAction = add(WindowWords::darkColours(), Qt::Key_F9, [this] { setDark(!m_dark); });
+    m_darkAction = add(WindowWords::darkColours(), Qt::Key_F9, [this] { setDark(!m_look.theme.isDark()); });
     m_darkAction->setCheckable(true);
     menu->addSeparator();
     add(WindowWords::keys(), Qt::Key_F1, [this] { m_prompts.tell(this, WindowWords::keysText()); });
@@ -228,40 +240,102 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
     dropPages();
     m_session = std::move(session);
     m_airframe.reset();
-    makePages();
-    setLook(m_look);
     readAirframes();
     chooseFirstAirframe();
     if (m_session->file().isReadOnly())
         showProblem(WindowWords::readOnlyNote(
             QFileInfo{QString::fromStdString(m_session->file().path())}.fileName()));
     showMoment(m_airframe ? Moments::RiggedToday : Moments::SetUp);
+    m_lookingThrough->start();
 }
 
-void MainWindow::makePages()
+// The file is already shown while it is looked through as a whole behind the window.
+void MainWindow::followLookingThrough()
+{
+    if (QApplication::activeModalWidget())
+        return; // a page may stand beneath it and wait for the answer
+    const StoreFile& file = m_session->file();
+    const QString name = QFileInfo{QString::fromStdString(file.path())}.fileName();
+    if (const auto whole = file.wholeness(); whole && !*whole) {
+        const QString sentence = ProblemWords::sentence(whole->problem(), name);
+        closeSession();
+        return showProblem(sentence);
+    }
+    if (!file.isLookedThrough())
+        return;
+    m_lookingThrough->stop();
+    if (const auto problem = file.copyProblem())
+        showProblem(problem->kind == ProblemKind::NoRoomForCopy ? ProblemWords::sentence(*problem, name)
+                                                                : WindowWords::noCopyToday(name));
+}
+
+// Back to the welcome.
+void MainWindow::closeSession()
+{
+    m_lookingThrough->stop();
+    dropPages();
+    m_session.reset();
+    m_airframe.reset();
+    m_stack->setCurrentWidget(m_welcome);
+    readAirframes();
+    setWindowTitle(WindowWords::programName());
+}
+
+// Each page is made when it is first shown: making all of them took most of the time of opening a file.
+Page* MainWindow::page(Moments moment)
+{
+    Page*& page = m_pages[static_cast<std::size_t>(moment)];
+    if (!page && m_session)
+        page = added(newPage(moment));
+    return page;
+}
+
+Page* MainWindow::newPage(Moments moment)
 {
     Records& records = m_session->records();
-    auto* trends = new TrendsPage{records, m_clock};
-    auto* annual = new AnnualPage{records, m_clock, m_prompts};
-    connect(annual, &AnnualPage::trendWanted, trends,
-            [this, trends](const std::optional<ReviewPeriod>& period, CouplingId coupling) {
-                showMoment(Moments::Trends);
-                trends->lookBack(period, coupling);
-            });
-    m_pages = {new RiggedTodayPage{records, m_clock, m_prompts}, trends, annual,
-               new LaterPage{WindowWords::knowThisAirframe(), WindowWords::knowLater()},
-               new SetUpPage{records, m_clock, m_prompts}};
-    m_questions = new QuestionsPage{records};
-    connect(m_questions, &QuestionsPage::leaveAsked, this, &MainWindow::leaveQuestions);
-    for (Page* page : allPages()) {
-        m_stack->addWidget(page);
-        connect(page, &Page::problemArose, this, &MainWindow::showProblem);
-        connect(page, &Page::airframesChanged, this, &MainWindow::takeNewAirframes);
-        connect(page, &Page::factsChanged, this, &MainWindow::readQuestions);
+    switch (moment) {
+    case Moments::RiggedToday:
+        return new RiggedTodayPage{records, m_clock, m_prompts};
+    case Moments::Trends:
+        return new TrendsPage{records, m_clock};
+    case Moments::BeforeTheAnnual: {
+        auto* annual = new AnnualPage{records, m_clock, m_prompts};
+        connect(annual, &AnnualPage::trendWanted, this,
+                [this](const std::optional<ReviewPeriod>& period, CouplingId coupling) {
+                    showMoment(Moments::Trends);
+                    qobject_cast<TrendsPage*>(page(Moments::Trends))->lookBack(period, coupling);
+                });
+        return annual;
     }
+    case Moments::KnowThisAirframe:
+        return new LaterPage{WindowWords::knowThisAirframe(), WindowWords::knowLater()};
+    case Moments::SetUp:
+        break;
+    }
+    return new SetUpPage{records, m_clock, m_prompts};
 }
 
-// The five moments and the questions; none before a file is open.
+QuestionsPage* MainWindow::questionsPage()
+{
+    if (m_questions)
+        return m_questions;
+    m_questions = new QuestionsPage{m_session->records()};
+    connect(m_questions, &QuestionsPage::leaveAsked, this, &MainWindow::leaveQuestions);
+    added(m_questions);
+    return m_questions;
+}
+
+Page* MainWindow::added(Page* page)
+{
+    m_stack->addWidget(page);
+    connect(page, &Page::problemArose, this, &MainWindow::showProblem);
+    connect(page, &Page::airframesChanged, this, &MainWindow::takeNewAirframes);
+    connect(page, &Page::factsChanged, this, &MainWindow::readQuestions);
+    page->setLook(m_look);
+    return page;
+}
+
+// Those of the five moments that were shown, and the questions; none before a file is open.
 std::vector<Page*> MainWindow::allPages() const
 {
     std::vector<Page*> pages{m_pages.begin(), m_pages.end()};
@@ -318,6 +392,7 @@ void MainWindow::readAirframes()
     m_type->setText(type);
     for (QPushButton* button : m_moments)
         button->setEnabled(m_session != nullptr);
+    fillAirframeMenu();
     readQuestions();
     if (!m_session)
         return;
@@ -331,8 +406,18 @@ void MainWindow::fillAirframeMenu()
 {
     m_airframeMenu->clear();
     for (const Airframe& airframe : m_airframes) {
-        QString choice = WindowWords::airframeChoice(QString::fromStdString(airframe.registration),
-                                                     QString::fromStdString(airframe.type));
+        QAction* action = m_airframeMenu->addAction(choiceOf(airframe));
+        connect(action, &QAction::triggered, this, [this, id = airframe.id] { chooseAirframe(id); });
+    }
+}
+
+// Only when somebody looks at the list: a hangar may hold hundreds of airframes.
+void MainWindow::markAirframeMenu()
+{
+    const QList<QAction*> actions = m_airframeMenu->actions();
+    for (std::size_t i = 0; i < m_airframes.size(); ++i) {
+        const Airframe& airframe = m_airframes[i];
+        QString choice = choiceOf(airframe);
         const auto record = m_session->records().openRecord(airframe.id);
         if (record && record.value())
             choice = WindowWords::openRecordMark(choice);
@@ -340,14 +425,12 @@ void MainWindow::fillAirframeMenu()
         const auto open = questions ? std::ranges::count_if(questions.value(), &QuestionStory::isOpen) : 0;
         if (open > 0)
             choice = WindowWords::openQuestionsMark(choice, static_cast<int>(open));
-        QAction* action = m_airframeMenu->addAction(choice);
-        connect(action, &QAction::triggered, this, [this, id = airframe.id] { chooseAirframe(id); });
+        actions[static_cast<qsizetype>(i)]->setText(choice);
     }
 }
 
 void MainWindow::readQuestions()
 {
-    fillAirframeMenu();
     const auto airframe =
         std::ranges::find_if(m_airframes, [this](const Airframe& one) { return m_airframe == one.id; });
     if (airframe == m_airframes.end()) {
@@ -397,9 +480,9 @@ void MainWindow::showMoment(Moments moment)
 
 void MainWindow::showQuestions()
 {
-    if (!m_questions)
+    if (!m_session)
         return;
-    showPage(m_questions);
+    showPage(questionsPage());
     // It is none of the five, so none of them is the chosen one.
     QPushButton* moment = m_moments[static_cast<std::size_t>(m_moment)];
     moment->setAutoExclusive(false);
@@ -453,6 +536,7 @@ void MainWindow::askOpenFile()
 void MainWindow::setLook(const Look& look)
 {
     m_look = look;
+    m_darkAction->setChecked(look.theme.isDark());
     QApplication::setPalette(
         paletteFor(look.theme)); // widgets with a style sheet ask the application, not the window
     setStyleSheet(styleSheetFor(look.theme, look.fonts));
@@ -471,8 +555,6 @@ void MainWindow::scaleText(double by)
 
 void MainWindow::setDark(bool dark)
 {
-    m_dark = dark;
-    m_darkAction->setChecked(dark);
     setLook({dark ? Theme::dark() : Theme::light(), m_look.fonts});
     refreshPage();
 }

@@ -15,6 +15,7 @@ class QLabel;
 class QMenu;
 class QPushButton;
 class QStackedWidget;
+class QTimer;
 
 namespace rig {
 
@@ -40,7 +41,8 @@ public:
     void showMoment(Moments moment);
     void showQuestions();
     void chooseAirframe(AirframeId airframe);
-    Page* page(Moments moment) const { return m_pages[static_cast<std::size_t>(moment)]; }
+    // Null before a file is open.
+    Page* page(Moments moment);
 
 public slots:
     void showProblem(const QString& sentence);
@@ -53,12 +55,17 @@ private:
     QWidget* makeBanner();
     QWidget* makeWelcome();
     QMenu* makeFileMenu();
-    void makePages();
+    Page* newPage(Moments moment);
+    QuestionsPage* questionsPage();
+    Page* added(Page* page);
     std::vector<Page*> allPages() const;
     void dropPages();
     void takeNewAirframes();
     void readAirframes();
     void fillAirframeMenu();
+    void markAirframeMenu();
+    void followLookingThrough();
+    void closeSession();
     void readQuestions();
     void leaveQuestions();
     void showPage(Page* next);
@@ -73,8 +80,8 @@ private:
     const Clock& m_clock;
     Prompts& m_prompts;
     Look m_look;
-    bool m_dark = false;
     std::unique_ptr<Session> m_session;
+    QTimer* m_lookingThrough = nullptr;
     std::vector<Airframe> m_airframes;
     std::optional<AirframeId> m_airframe;
 

@@ -91,12 +91,9 @@ protected:
     std::string firstChoice()
     {
         Typist::look();
-        return part<QPushButton>(window, "registration")
-            .findChild<QMenu*>()
-            ->actions()
-            .front()
-            ->text()
-            .toStdString();
+        auto* menu = part<QPushButton>(window, "registration").findChild<QMenu*>();
+        emit menu->aboutToShow(); // as when somebody opens it
+        return menu->actions().front()->text().toStdString();
     }
 
     TempStore store;

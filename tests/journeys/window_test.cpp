@@ -1,0 +1,83 @@
+// The window around the pages: colours, and what goes on behind it while a file is already shown.
+
+#include "app/window/main_window.h"
+#include "tests/fault/file_bytes.h"
+#include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class Window : public testing::Test
+{
+protected:
+    Window()
+    {
+        must(store.records().together([this]() -> Outcome {
+            for (int i = 0; i < 300; ++i)
+                must(store.records().add(hangar.reading(between(450, 500), store.clock().now()), {}));
+            return Done{};
+        }));
+        store.close();
+        window.resize(1280, 800);
+        window.show();
+    }
+
+    void open() { window.openPath(QString::fromStdString(store.path()), OpenAs::Existing); }
+    QString ground() { return QApplication::palette().color(QPalette::Window).name(); }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    ScriptedPrompts prompts;
+    MainWindow window{store.clock(), prompts};
+};
+
+} // namespace
+
+TEST_F(Window, TurnsLightAtTheFirstF9WhenItWasStartedDark)
+{
+    Look dark;
+    dark.theme = Theme::dark();
+    window.setLook(dark);
+    const QString before = ground();
+    QTest::keyClick(&window, Qt::Key_F9);
+    EXPECT_NE(ground(), before);
+    QTest::keyClick(&window, Qt::Key_F9);
+    EXPECT_EQ(ground(), before);
+}
+
+TEST_F(Window, ShowsAFileBeforeItIsLookedThroughAndClosesItWhenItIsFoundDamaged)
+{
+    std::string bytes = bytesOf(store.path());
+    bytes.replace(bytes.size() / 2, 3 * 4096, 3 * 4096, '\xA5');
+    writeBytes(store.path(), bytes);
+    open();
+    EXPECT_TRUE(QTest::qWaitFor(
+        [this] { return textOf(window, "problemText").find("damaged") != std::string::npos; }));
+    EXPECT_FALSE(window.page(Moments::RiggedToday));
+    EXPECT_TRUE(part(window, "welcomeOpen").isVisible());
+    EXPECT_TRUE(bytes == bytesOf(store.path()));
+}
+
+TEST_F(Window, SaysWhenNoCopyOfTheDayCouldBeKept)
+{
+    writeBytes((store.folder() / "hangar-copies").string(), "a file in the folder's place");
+    open();
+    EXPECT_TRUE(window.page(Moments::RiggedToday));
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !window.page(Moments::RiggedToday); }));
+    EXPECT_NE(textOf(window, "problemText").find("damaged"), std::string::npos);
+    EXPECT_TRUE(part(window, "welcomeOpen").isVisible());
+    EXPECT_TRUE(bytes == bytesOf(store.path()));
+}
+
+TEST_F(Window, SaysWhenNoCopyOfTheDayCouldBeKept)
+{
+    writeBytes((store.folder() / "hangar-copies").string(), "a file in the folder's place");
+    open();
+    EXPECT_TRUE(QTest::qWaitFor([this] { return part(window, "problemBanner").isVisible(); }));
+    EXPECT_NE(textOf(window, "problemText").find("No copy of hangar.rigband"), std::string::npos);
+    EXPECT_TRUE(window.page(Moments::RiggedToday));
+}
