@@ -5,7 +5,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 preset=${1:-release}
 shift || true
-packages=(g++ cmake ninja-build qt6-base-dev libqt6sql6-sqlite libsqlite3-dev libboost-math-dev nlohmann-json3-dev
+packages=(g++ cmake ninja-build qt6-base-dev libsqlite3-dev libboost-math-dev nlohmann-json3-dev
     libgtest-dev)
 [ $# -gt 0 ] || packages+=(poppler-utils) # pdftotext reads what was printed
 app/install_packages.sh "${packages[@]}"
