@@ -14,7 +14,6 @@ namespace {
 constexpr std::string_view kMagic{"SQLite format 3\0", 16};
 constexpr std::size_t kHeaderSize = 100;
 constexpr std::size_t kWriteVersionAt = 18; // 2 = write-ahead log
-constexpr std::size_t kChangeCounterAt = 24;
 constexpr std::size_t kUserVersionAt = 60;
 constexpr std::size_t kApplicationIdAt = 68;
 
@@ -50,16 +49,6 @@ Result<FileHeader> readHeader(const std::string& path)
         return Problem{ProblemKind::DamagedFile, "cut off within the header"};
     return FileHeader{bigEndian(&bytes[kApplicationIdAt]), bigEndian(&bytes[kUserVersionAt]),
                       bytes[kWriteVersionAt] == 2};
-}
-
-Result<std::uint32_t> changeCounter(const std::string& path)
-{
-    std::ifstream file{path, std::ios::binary};
-    std::array<char, 4> bytes{};
-    file.seekg(kChangeCounterAt);
-    if (!file.read(bytes.data(), bytes.size()))
-        return Problem{ProblemKind::DamagedFile, "no change counter in " + path};
-    return bigEndian(bytes.data());
 }
 
 Outcome checkHeader(const FileHeader& header)

@@ -20,9 +20,6 @@ struct FileHeader
 // header).
 Result<FileHeader> readHeader(const std::string& path);
 
-// Moves on with every transaction that wrote to the file.
-Result<std::uint32_t> changeCounter(const std::string& path);
-
 // NotOurFile, NewerFile or DamagedFile when this program must leave the file alone.
 Outcome checkHeader(const FileHeader& header);
 

@@ -1,10 +1,7 @@
 #include "core/store/look_through.h"
 
 #include "core/store/copies.h"
-#include "core/store/file_header.h"
 #include "core/store/raw_file.h"
-
-#include <cstdint>
 
 namespace rig {
 
@@ -23,35 +20,40 @@ int takeFirst(void* into, int, char** columns, char**)
     return 0;
 }
 
-Outcome quickCheck(const std::string& path, ReadWith with, std::stop_token stop)
+Outcome quickCheck(sqlite3* file, const std::string& path, std::stop_token stop)
 {
-    const Result<RawFile> opened = openToRead(path, with);
-    if (!opened)
-        return opened.problem();
-    sqlite3* const file = opened.value().get();
     sqlite3_progress_handler(file, kStepsBetweenLooks, wantsToStop, &stop);
     std::string found;
-    if (sqlite3_exec(file, "PRAGMA quick_check(1)", takeFirst, &found, nullptr) != SQLITE_OK)
+    const int done = sqlite3_exec(file, "PRAGMA quick_check(1)", takeFirst, &found, nullptr);
+    sqlite3_progress_handler(file, 0, nullptr, nullptr);
+    if (done != SQLITE_OK)
         return problemFrom(file, path);
     if (found != "ok")
         return Problem{ProblemKind::DamagedFile, found};
     return Done{};
 }
 
+// Whether it is whole for certain: read without a lock, so that no other window waits, and nobody wrote
+// meanwhile.
+bool isWholeWithoutLock(const std::string& path, const std::stop_token& stop)
+{
+    const Result<RawFile> file = openToRead(path, ReadWith::NoLock);
+    if (!file)
+        return false;
+    const auto before = changeCounter(file.value().get());
+    const Outcome found = quickCheck(file.value().get(), path, stop);
+    return found && before && before == changeCounter(file.value().get());
+}
+
 } // namespace
 
-// First without locks, so that no other window waits for it. When that finds something, or somebody wrote
-// meanwhile, what was read may belong to two moments: then again with a lock.
+// What the first look finds may be pages of two moments, so only a look with a lock counts as damage.
 Outcome lookThrough(const std::string& path, const std::stop_token& stop)
 {
-    const Result<std::uint32_t> before = changeCounter(path);
-    if (!before)
-        return before.problem();
-    const Outcome found = quickCheck(path, ReadWith::NoLock, stop);
-    const Result<std::uint32_t> after = changeCounter(path);
-    if (stop.stop_requested() || (found && after && before.value() == after.value()))
-        return found;
-    return quickCheck(path, ReadWith::Lock, stop);
+    if (isWholeWithoutLock(path, stop))
+        return Done{};
+    const Result<RawFile> file = openToRead(path, ReadWith::Lock);
+    return file ? quickCheck(file.value().get(), path, stop) : Outcome{file.problem()};
 }
 
 LookThrough::LookThrough(std::string path, std::optional<Day> copyOn)

@@ -1,5 +1,6 @@
 #include "core/store/raw_file.h"
 
+#include <array>
 #include <string_view>
 
 namespace rig {
@@ -10,6 +11,7 @@ constexpr int kBusyWait = 4000;    // milliseconds
 constexpr int kPagesAtOnce = 512;  // 2 MB, some milliseconds
 constexpr int kPauseWhenBusy = 20; // milliseconds
 constexpr int kMostRounds = 4;
+constexpr int kChangeCounterAt = 24; // SQLite file format, section 1.3
 
 // As a URI; every byte that has a meaning there is written by its number.
 std::string uriOf(const std::string& path)
@@ -70,6 +72,20 @@ Result<RawFile> openToRead(const std::string& path, ReadWith with)
     sqlite3_extended_result_codes(file, 1);
     sqlite3_busy_timeout(file, kBusyWait);
     return kept;
+}
+
+std::optional<std::uint32_t> changeCounter(sqlite3* file)
+{
+    sqlite3_file* raw = nullptr;
+    std::array<unsigned char, 4> bytes{};
+    if (sqlite3_file_control(file, "main", SQLITE_FCNTL_FILE_POINTER, &raw) != SQLITE_OK || !raw ||
+        raw->pMethods->xRead(raw, bytes.data(), static_cast<int>(bytes.size()), kChangeCounterAt) !=
+            SQLITE_OK)
+        return std::nullopt;
+    std::uint32_t counter = 0;
+    for (const unsigned char byte : bytes)
+        counter = counter << 8 | byte;
+    return counter;
 }
 
 Outcome copyPages(const std::string& from, const std::string& into, const std::stop_token& stop)

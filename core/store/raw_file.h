@@ -3,7 +3,9 @@
 #include "core/result.h"
 #include "core/store/problems.h"
 
+#include <cstdint>
 #include <memory>
+#include <optional>
 #include <sqlite3.h>
 #include <stop_token>
 #include <string>
@@ -23,6 +25,10 @@ enum class ReadWith {
 };
 
 Result<RawFile> openToRead(const std::string& path, ReadWith with);
+
+// Moves on with every transaction that wrote to the file. Read through SQLite's own handle: to open the file
+// beside it and close it again would take away every lock that this program holds on it.
+std::optional<std::uint32_t> changeCounter(sqlite3* file);
 
 // Every page of `from` as of one moment into the new file `into`. A writer waits for a moment at most: when
 // somebody wrote, the copying begins again, and after some rounds of that it gives up (BusyElsewhere).

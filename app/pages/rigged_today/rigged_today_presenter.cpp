@@ -14,21 +14,6 @@ constexpr std::size_t kRecentReadings = 12;
 // A set is checked every month of the season (common practice, no published source).
 constexpr std::chrono::days kDaysBetweenGaugeChecks{31};
 
-// The newest record that is not closed.
-const RiggingRecord* openRecordIn(const AirframeFacts& facts)
-{
-    const RiggingRecord* open = nullptr;
-    for (const RiggingRecord& record : facts.riggingRecords) {
-        if (record.origin == RecordOrigin::ImportedTable)
-            continue;
-        const bool closed = std::ranges::any_of(
-            facts.closings, [&record](const RecordClose& close) { return close.record == record.id; });
-        if (!closed && (!open || open->id < record.id))
-            open = &record;
-    }
-    return open;
-}
-
 std::optional<LastClose> lastCloseIn(const AirframeFacts& facts)
 {
     const auto last = std::ranges::max_element(facts.closings, {}, &RecordClose::id);
@@ -121,7 +106,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     view.lastClose = lastCloseIn(facts);
     view.hasClosedRecord = lastClosedRecord(facts).has_value();
     view.mayStandRigged = mayStandRigged(facts);
-    const RiggingRecord* open = openRecordIn(facts);
+    const RiggingRecord* open = known.value()->openRecord();
     if (!open)
         return view;
 
