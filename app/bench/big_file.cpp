@@ -1,6 +1,7 @@
 #include "app/bench/big_file.h"
 
 #include "app/bench/draws.h"
+#include "core/airframe/id_source.h"
 #include "core/store/records.h"
 
 #include <cmath>

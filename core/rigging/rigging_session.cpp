@@ -370,6 +370,7 @@ std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow&
     reading.stamp = {person, when};
     if (session.wanted == ReadingWanted::Corrected && session.corrected) {
         reading.corrects = session.corrected->id;
+        reading.when = session.corrected->when; // it was measured then; only now is it stated
         reading.note = session.correctionReason;
     }
     return reading;

@@ -35,7 +35,7 @@ forbid "A sleep in a test" '\b(sleep|usleep|sleep_for|qSleep|qWait)\(' tests
 forbid "The store reached from below the pages" '#include "core/store' app/theme app/wording app/pictures app/blocks app/widgets
 
 # One list of forbidden words: here, in the tests that read screens and paper, and told to readers in docs/terms.md.
-words=tests/house/forbidden_words.txt
+words=$house/forbidden_words.txt
 forbid "Words the program never says" "tr\(.*\b($(paste -sd'|' "$words"))\b" -i app
 untold=$(while read -r word; do
     sed -n '/^## Words that are not used/,/^## What/p' docs/terms.md | tr '\n' ' ' | grep -qi "\b$word\b" || echo "$word"

@@ -10,7 +10,9 @@ missed=0
 expect() {
     local expected=$1 what=$2 file=$3 line=$4 said=nothing
     rm -rf "${tree:?}"/*
-    mkdir -p "$tree"/{core/review,app/pages,tests} "$tree/$(dirname "$file")"
+    mkdir -p "$tree"/{core/review,app/{blocks,pages,pictures,report,theme,widgets,window,wording},tests,docs} \
+        "$tree/$(dirname "$file")"
+    cp "$(dirname "$rules")/../../docs/terms.md" "$tree/docs"
     touch "$tree"/{core,app,tests}/CMakeLists.txt
     printf '%s\n' "$line" >"$tree/$file"
     "$rules" "$tree" >/dev/null || said=found

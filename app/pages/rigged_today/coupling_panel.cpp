@@ -341,6 +341,8 @@ void CouplingPanel::showReading(const GaugeReading& reading, const Judgement& ju
     m_verdict->setKept(RiggedWords::saving());
     m_leaves->setEnabled(false);
     m_leavesOpen = false;
+    // The pull opens with the reading: whoever presses it at once waits for the save, and is not left out.
+    tile(CheckKind::Pull)->setState(judgement.verdict != Verdict::Outside, true);
 }
 
 void CouplingPanel::showNotSaved()
