@@ -94,10 +94,11 @@ private:
         Coupling coupling;
         coupling.airframe = m_airframe;
         coupling.name = "coupling " + std::to_string(number + 1);
-        coupling.circuit = "circuit " + std::to_string(number + 1);
+        coupling.circuit = Circuit::Other;
         coupling.riggingOrder = number;
         Joint joint{m_keep(m_records.add(coupling)), {}, 0.6 + 0.05 * number};
-        joint.fitting = m_keep(m_records.add(Fitting{{}, joint.id, m_when.localDay(), "first fitting", {}}));
+        joint.fitting =
+            m_keep(m_records.add(Fitting{{}, joint.id, m_when.localDay(), FittingKind::First, {}, {}}));
         for (int i = 0; i < kBaselineReadings; ++i)
             m_keep(m_records.add(reading(joint, Purpose::Baseline), std::nullopt));
         m_couplings.push_back(joint);

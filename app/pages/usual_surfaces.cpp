@@ -1,6 +1,5 @@
 #include "app/pages/usual_surfaces.h"
 
-#include "app/wording/coupling_words.h"
 #include "app/wording/surface_words.h"
 #include "core/store/names.h"
 
@@ -35,8 +34,7 @@ std::vector<UsualSurface> usualOnes(bool withFlaps)
 
 bool isOfAFlap(const Coupling& coupling)
 {
-    return coupling.inUse &&
-           comparable(coupling.circuit) == comparable(CouplingWords::circuitFlap().toStdString());
+    return coupling.inUse && coupling.circuit == Circuit::Flap;
 }
 
 } // namespace

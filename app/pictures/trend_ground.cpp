@@ -200,7 +200,8 @@ void addHeader(const Sheet& sheet, TrendPicture& picture)
         const double place = sheet.fittings[i].from;
         if (place < picture.window.from || place > picture.window.to)
             continue;
-        addNamedLine(sheet, picture, across.at(place), TrendWords::fitting(sheet.series.fittings[i].reason),
+        addNamedLine(sheet, picture, across.at(place),
+                     TrendWords::fitting(sheet.series.fittings[i].kind, sheet.series.fittings[i].reason),
                      Role::Accent);
     }
 }

@@ -1,5 +1,6 @@
 #include "app/blocks/cells.h"
 #include "app/report/review_parts.h"
+#include "app/wording/coupling_words.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/trends_page_words.h"
 
@@ -75,7 +76,7 @@ void addFittings(const Source& source, Blocks& blocks)
     for (const FittingChange& one : source.review.fittings)
         table.rows.push_back({{said(source.formats.day(one.fitting.begins))},
                               {said(nameOf(source, one.coupling))},
-                              {said(textOf(one.fitting.reason))},
+                              {said(CouplingWords::whyFitted(one.fitting))},
                               {one.before ? bandCell(source, one.bandBefore) : CellText{}},
                               {bandCell(source, one.band)}});
     addTable(blocks, std::move(table), ReviewReportWords::noFittings());

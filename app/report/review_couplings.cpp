@@ -3,8 +3,10 @@
 #include "app/pictures/trend.h"
 #include "app/report/review_trend.h"
 #include "app/wording/cause_words.h"
+#include "app/wording/coupling_words.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/trends_page_words.h"
+#include "core/rigging/counts_as.h"
 
 #include <algorithm>
 
@@ -124,7 +126,7 @@ private:
         }
         addFact(ReviewReportWords::fitting(),
                 {TrendsPageWords::fitting(m_one.fittingNumber, m_one.fitting->begins,
-                                          textOf(m_one.fitting->reason)),
+                                          CouplingWords::whyFitted(*m_one.fitting)),
                  ReviewReportWords::riggingsSince(
                      m_source.numbers.within(m_one.fitting->begins, m_source.review.period.to))});
         QStringList band;
@@ -216,9 +218,7 @@ private:
             return ReviewReportWords::superseded(textOf(one.supersededReason));
         if (one.leftOut)
             return ReviewReportWords::leftOut(textOf(one.leftOutReason));
-        const bool isJudged =
-            one.reading.purpose == Purpose::Rigging && one.reading.state == SeatState::Locked;
-        return isJudged && one.judgement.verdict == Verdict::NearEdge
+        return isLockedAtRigging(one.reading) && one.judgement.verdict == Verdict::NearEdge
                    ? ReviewReportWords::side(one.judgement.direction)
                    : QString{};
     }

@@ -6,6 +6,7 @@
 #include "app/wording/review_report_words.h"
 #include "app/wording/standing_words.h"
 #include "core/baseline/baseline.h"
+#include "core/rigging/counts_as.h"
 
 #include <map>
 #include <set>
@@ -29,8 +30,8 @@ QStringList personsOf(const Source& source)
 {
     std::map<PersonId, int> counts;
     for (const JudgedReading& one : source.judged)
-        if (one.reading.purpose == Purpose::Rigging && one.reading.state == SeatState::Locked &&
-            !one.superseded && source.review.period.contains(one.reading.when.localDay()))
+        if (isLockedAtRigging(one.reading) && !one.superseded &&
+            source.review.period.contains(one.reading.when.localDay()))
             ++counts[one.reading.person];
     QStringList names;
     for (const Person& person : source.facts.persons)

@@ -1,5 +1,6 @@
 #include "app/report/review_trend.h"
 
+#include "core/rigging/counts_as.h"
 #include "core/views/movement_maker.h"
 #include "core/views/trend_maker.h"
 
@@ -10,7 +11,7 @@ TrendSeries trendOf(const Source& source, const CouplingReview& coupling)
     const CouplingId id = coupling.coupling.id;
     std::vector<JudgedReading> readings;
     for (const JudgedReading& one : source.judged)
-        if (one.reading.coupling == id && one.reading.purpose != Purpose::Demonstration)
+        if (one.reading.coupling == id && countsAs(one.reading.purpose).ownTrend)
             readings.push_back(one);
     if (readings.empty())
         return {};

@@ -178,7 +178,6 @@ QString CouplingWords::beforeLastFitting(const QString& day)
     return tr("The fitting before began on %1. Type that day or a later one.").arg(day);
 }
 
-QString CouplingWords::firstFitting() { return tr("first fitting"); }
 
 QString CouplingWords::usualTitle() { return tr("Usual couplings"); }
 
@@ -200,10 +199,61 @@ QString CouplingWords::leftFlap() { return tr("Left flap, wing root"); }
 QString CouplingWords::rightFlap() { return tr("Right flap, wing root"); }
 QString CouplingWords::elevator() { return tr("Elevator, fin top"); }
 QString CouplingWords::trim() { return tr("Trim, fin top"); }
-QString CouplingWords::circuitAileron() { return tr("aileron"); }
-QString CouplingWords::circuitAirbrake() { return tr("airbrake"); }
-QString CouplingWords::circuitFlap() { return tr("flap"); }
-QString CouplingWords::circuitElevator() { return tr("elevator"); }
-QString CouplingWords::circuitTrim() { return tr("trim"); }
+
+QString CouplingWords::circuitName(Circuit circuit)
+{
+    switch (circuit) {
+    case Circuit::Aileron:
+        return tr("aileron");
+    case Circuit::Elevator:
+        return tr("elevator");
+    case Circuit::Rudder:
+        return tr("rudder");
+    case Circuit::Flap:
+        return tr("flap");
+    case Circuit::Airbrake:
+        return tr("airbrake");
+    case Circuit::Trim:
+        return tr("trim");
+    case Circuit::WaterDump:
+        return tr("water dump");
+    case Circuit::Other:
+        break;
+    }
+    return {};
+}
+
+QString CouplingWords::circuitOf(const Coupling& coupling)
+{
+    return coupling.circuit == Circuit::Other ? QString::fromStdString(coupling.otherCircuit)
+                                              : circuitName(coupling.circuit);
+}
+
+void CouplingWords::setCircuit(Coupling& coupling, const QString& typed)
+{
+    const QString words = typed.simplified();
+    coupling.circuit = Circuit::Other;
+    for (int i = 0; i < static_cast<int>(Circuit::Other); ++i)
+        if (words.compare(circuitName(static_cast<Circuit>(i)), Qt::CaseInsensitive) == 0)
+            coupling.circuit = static_cast<Circuit>(i);
+    coupling.otherCircuit = coupling.circuit == Circuit::Other ? words.toStdString() : std::string{};
+}
+
+QString CouplingWords::whyFitted(FittingKind kind, const std::string& reason)
+{
+    if (!reason.empty())
+        return QString::fromStdString(reason);
+    switch (kind) {
+    case FittingKind::First:
+        return tr("first fitting");
+    case FittingKind::Refitted:
+        return tr("refitted");
+    case FittingKind::PartChanged:
+        return tr("part changed");
+    case FittingKind::Other:
+        break;
+    }
+    return {};
+}
 
 } // namespace rig

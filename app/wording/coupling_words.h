@@ -37,6 +37,10 @@ public:
     static QString name();
     static QString nameHint();
     static QString circuit();
+    // The circuit in words, and what somebody typed as the circuit it names.
+    static QString circuitOf(const Coupling& coupling);
+    static void setCircuit(Coupling& coupling, const QString& typed);
+    static QString circuitName(Circuit circuit); // empty for Other
     static QString circuitHint();
     static QString side();
     static QString sideName(Side side);
@@ -77,7 +81,9 @@ public:
     static QString startFitting();
     static QString reasonMissing();
     static QString beforeLastFitting(const QString& day);
-    static QString firstFitting();
+    // Why it began: what was done, or else its kind; empty when neither says anything.
+    static QString whyFitted(FittingKind kind, const std::string& reason);
+    static QString whyFitted(const Fitting& fitting) { return whyFitted(fitting.kind, fitting.reason); }
 
     // Usual couplings
     static QString usualTitle();
@@ -93,11 +99,6 @@ public:
     static QString rightFlap();
     static QString elevator();
     static QString trim();
-    static QString circuitAileron();
-    static QString circuitAirbrake();
-    static QString circuitFlap();
-    static QString circuitElevator();
-    static QString circuitTrim();
 };
 
 } // namespace rig

@@ -59,11 +59,12 @@ QString DemonstrationWords::readNow()
               "pushed leaf opens the gap.");
 }
 
-QString DemonstrationWords::secondNote(const QString& name) { return tr("Second person: %1").arg(name); }
-
-QString DemonstrationWords::correctionNote(const QString& reason, const QString& name)
+QString DemonstrationWords::note(const QString& noted, const QString& second)
 {
-    return tr("%1 (second person: %2)").arg(reason, name);
+    if (second.isEmpty())
+        return noted;
+    return noted.isEmpty() ? tr("Second person: %1").arg(second)
+                           : tr("%1 (second person: %2)").arg(noted, second);
 }
 
 QString DemonstrationWords::noTwoPeople() { return tr("It takes two people. Enter them first."); }

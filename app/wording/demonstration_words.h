@@ -33,8 +33,8 @@ public:
     static QString ownerFirst();
     static QString secondFirst();
     static QString readNow();
-    static QString secondNote(const QString& name);
-    static QString correctionNote(const QString& reason, const QString& name);
+    // What was noted with a reading, and who stood by; either may be empty.
+    static QString note(const QString& noted, const QString& second);
     static QString noTwoPeople();
     static QString kept(const QString& interval, const QString& time);
     static QString afterwards();

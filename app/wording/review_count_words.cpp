@@ -1,3 +1,4 @@
+#include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/review_words.h"
 #include "app/wording/sentence_parts.h"
@@ -108,7 +109,7 @@ QString ReviewWords::fitting(const FittingChange& change) const
     const auto bandIn = [&formats](const std::optional<Band>& band) {
         return band ? formats.band(band->inner) : tr("none yet");
     };
-    const QString reason = QString::fromStdString(change.fitting.reason);
+    const QString reason = CouplingWords::whyFitted(change.fitting);
     const QString begun = tr("%1, %2: new fitting%3", "day, coupling, reason with its colon")
                               .arg(formats.day(change.fitting.begins), couplingName(change.coupling),
                                    reason.isEmpty() ? QString{} : tr(", %1", "reason").arg(reason));

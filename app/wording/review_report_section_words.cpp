@@ -1,3 +1,4 @@
+#include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/review_report_words.h"
 
@@ -11,9 +12,10 @@ namespace rig {
 QString ReviewReportWords::placed(const Coupling& coupling)
 {
     QStringList parts;
-    for (const std::string* part : {&coupling.circuit, &coupling.access, &coupling.leafPlace})
-        if (!part->empty())
-            parts << QString::fromStdString(*part);
+    for (const QString& part : {CouplingWords::circuitOf(coupling), QString::fromStdString(coupling.access),
+                                QString::fromStdString(coupling.leafPlace)})
+        if (!part.isEmpty())
+            parts << part;
     return parts.join(tr(" · ", "between parts"));
 }
 

@@ -1,5 +1,6 @@
 #include "app/wording/trend_words.h"
 
+#include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/trends_page_words.h"
 #include "app/wording/verdict_words.h"
@@ -100,9 +101,9 @@ QString TrendWords::annualLater(const Moment& due)
     return tr("annual, %1 →", "date; lies to the right of the chart").arg(dayTick(dateOf(due)));
 }
 
-QString TrendWords::fitting(const std::string& reason)
+QString TrendWords::fitting(FittingKind kind, const std::string& reason)
 {
-    const QString why = QString::fromStdString(reason).simplified();
+    const QString why = CouplingWords::whyFitted(kind, reason).simplified();
     return why.isEmpty() ? tr("new fitting") : tr("new fitting: %1", "reason").arg(why);
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/coupling.h"
 #include "core/clock.h"
 #include "core/measure/gap_interval.h"
 #include "core/views/trend_axis.h"
@@ -37,7 +38,7 @@ public:
     static QString firstBand();
     static QString annual(const Moment& due);
     static QString annualLater(const Moment& due); // beyond the right end
-    static QString fitting(const std::string& reason);
+    static QString fitting(FittingKind kind, const std::string& reason);
     static QString onset(const TrendPlace& onset, TrendAxis axis);   // beside a small flag
     static QString change(const TrendPlace& change, TrendAxis axis); // beside a dashed line
     static QString event(const TrendEvent& event);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/circuit.h"
 #include "core/airframe/ids.h"
 #include "core/airframe/stamp.h"
 
@@ -30,7 +31,8 @@ struct Coupling
     CouplingId id; // null until saved
     AirframeId airframe;
     std::string name;
-    std::string circuit; // aileron, airbrake, flap, elevator, ...
+    Circuit circuit = Circuit::Other;
+    std::string otherCircuit; // in words what no kind names; empty when nobody said
     Side side = Side::None;
     std::optional<PlanPlace> place;
     std::string access;    // from above by the hatch, fin top, ...
@@ -43,13 +45,22 @@ struct Coupling
     Stamp stamp;
 };
 
+// Why a fitting began.
+enum class FittingKind {
+    First,       // with the coupling itself: nothing is known of a fitting before it
+    Refitted,    // taken apart and set up again
+    PartChanged, // ball, plunger, sleeve or spring
+    Other,
+};
+
 // One period between refits of a coupling. A refit starts a new fitting, hence a new baseline.
 struct Fitting
 {
     FittingId id; // null until saved
     CouplingId coupling;
     Day begins;
-    std::string reason; // "first fitting", "ball and plunger replaced", ...
+    FittingKind kind = FittingKind::Other;
+    std::string reason; // what was done, in words; empty where the kind says it all
     Stamp stamp;
 };
 

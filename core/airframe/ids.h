@@ -35,6 +35,15 @@ using QuestionId = Id<struct QuestionTag>;
 using BaselineId = Id<struct BaselineTag>;
 using FactId = Id<struct FactTag>; // where a fact's kind does not matter
 
+// The time in an id: its first 48 bits, milliseconds since 1970.
+constexpr std::int64_t millisecondsIn(const IdBytes& id)
+{
+    std::int64_t milliseconds = 0;
+    for (std::size_t i = 0; i < 6; ++i)
+        milliseconds = milliseconds << 8 | id[i];
+    return milliseconds;
+}
+
 // The canonical 8-4-4-4-12 text, for logs and exchange.
 std::string textOf(const IdBytes& id);
 // Empty when the text is not the canonical form.

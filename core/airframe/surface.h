@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/circuit.h"
 #include "core/airframe/coupling.h"
 #include "core/airframe/ids.h"
 #include "core/airframe/stamp.h"
@@ -11,7 +12,7 @@
 
 namespace rig {
 
-enum class SurfaceKind { Aileron, Elevator, Rudder, Flap, Airbrake, Trim, WaterDump, Other };
+using SurfaceKind = Circuit;
 
 // How the manual gives deflections: an angle, or the straight line between two places of the trailing edge.
 enum class DeflectionUnit { Degrees, Millimetres };

@@ -1,5 +1,8 @@
 #include "core/baseline/admitted.h"
 
+#include "core/airframe/saved_before.h"
+#include "core/rigging/counts_as.h"
+
 #include <algorithm>
 #include <set>
 
@@ -27,13 +30,12 @@ std::vector<Reading> admittedReadings(FittingId fitting, std::span<const Reading
 
     const FrozenBaseline* fixed = nullptr;
     for (const FrozenBaseline& one : frozen)
-        if (one.fitting == fitting && (!fixed || fixed->id < one.id))
+        if (one.fitting == fitting && (!fixed || savedBefore(*fixed, one)))
             fixed = &one;
     const auto belongs = [&](const Reading& reading) {
         if (fixed)
             return std::ranges::find(fixed->readings, reading.id) != fixed->readings.end();
-        return reading.fitting == fitting && reading.purpose == Purpose::Baseline &&
-               reading.state == SeatState::Locked && !excluded.contains(reading.id);
+        return reading.fitting == fitting && mayMakeBand(reading) && !excluded.contains(reading.id);
     };
     // A frozen list names readings as they stood; a later correction does not move a frozen band.
     const std::vector<Reading> candidates =
@@ -48,7 +50,7 @@ std::optional<Fitting> fittingOn(Day day, CouplingId coupling, std::span<const F
     const Fitting* holding = nullptr;
     const Fitting* first = nullptr;
     const auto later = [](const Fitting& a, const Fitting* b) {
-        return !b || b->begins < a.begins || (b->begins == a.begins && b->id < a.id);
+        return !b || b->begins < a.begins || (b->begins == a.begins && savedBefore(*b, a));
     };
     for (const Fitting& one : fittings) {
         if (one.coupling != coupling)

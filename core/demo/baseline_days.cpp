@@ -49,7 +49,8 @@ void demonstrate(Teller& teller, Joint& joint, const std::vector<double>& gaps, 
                             .purpose = Purpose::Demonstration,
                             .state = SeatState::PartSeated,
                             .corrects = std::nullopt,
-                            .note = {}});
+                            .note = {},
+                            .second = Who::Oren});
     }
 }
 
@@ -69,7 +70,7 @@ void excludeTilted(Teller& teller, Joint& joint)
 void firstBaselines(Teller& teller, int airframe)
 {
     for (Joint* joint : teller.joints(airframe)) {
-        teller.fit(*joint, "first fitting in this file", joint->plan->mean, joint->plan->scatter);
+        teller.fit(*joint, FittingKind::First, "", joint->plan->mean, joint->plan->scatter);
         takeBaseline(teller, *joint, joint->plan->baselineReadings);
         if (airframe == 1 && joint->coupling.name == "Left airbrake")
             excludeTilted(teller, *joint);
@@ -92,7 +93,7 @@ void refitAirbrake(Teller& teller)
     teller.resolve(joint, Who::Quill, "The sleeve had moved on the rod.",
                    "Sleeve readjusted; a new fitting with its own baseline from today.");
     teller.happen(1, EventKind::Refitted, "Sleeve had moved on the rod; readjusted by A. Quill.", &joint);
-    teller.fit(joint, "sleeve readjusted", 0.76, 0.024);
+    teller.fit(joint, FittingKind::Refitted, "sleeve readjusted", 0.76, 0.024);
     takeBaseline(teller, joint, 10);
     teller.freeze(joint, Who::Oren, Who::Quill);
 }
@@ -100,7 +101,7 @@ void refitAirbrake(Teller& teller)
 void refitFlap(Teller& teller)
 {
     Joint& joint = teller.joint(0, "Left flap");
-    teller.fit(joint, "ball and plunger replaced", 1.17, 0.018);
+    teller.fit(joint, FittingKind::PartChanged, "ball and plunger replaced", 1.17, 0.018);
     takeBaseline(teller, joint, 12);
     teller.freeze(joint, Who::Oren, Who::Quill);
 }

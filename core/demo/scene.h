@@ -34,7 +34,7 @@ struct CouplingPlan
 {
     int airframe; // index into airframePlans()
     const char* name;
-    const char* circuit;
+    Circuit circuit;
     Side side;
     PlanPlace place;
     const char* access;

@@ -2,6 +2,7 @@
 
 #include "core/demo/surfaces.h"
 #include "core/review/quarantine_effect.h"
+#include "core/rigging/counts_as.h"
 #include "core/store/airframe_facts.h"
 
 #include <algorithm>
@@ -225,6 +226,7 @@ void Teller::happen(int index, EventKind kind, const char* note, const Joint* jo
     event.day = m_clock.now().localDay();
     event.note = note;
     event.stamp = by(kind == EventKind::Note ? Who::Oren : Who::Quill);
+    event.person = event.stamp.by;
     keep(m_records.add(event));
 }
 
@@ -283,11 +285,12 @@ Joint& Teller::joint(int index, const char* name)
     });
 }
 
-void Teller::fit(Joint& joint, const char* reason, double mean, double scatter)
+void Teller::fit(Joint& joint, FittingKind kind, const char* reason, double mean, double scatter)
 {
     Fitting fitting;
     fitting.coupling = joint.coupling.id;
     fitting.begins = m_clock.now().localDay();
+    fitting.kind = kind;
     fitting.reason = reason;
     fitting.stamp = by(Who::Quill);
     fitting.id = keep(m_records.add(fitting));
@@ -329,13 +332,15 @@ Verdict Teller::read(Joint& joint, const Taking& taking)
     reading.purpose = taking.purpose;
     reading.turn = taking.turn;
     reading.person = person(taking.who);
+    if (taking.second)
+        reading.second = person(*taking.second);
     reading.when = m_clock.now();
     reading.note = taking.note;
     reading.corrects = taking.corrects;
     reading.stamp = by(taking.who);
 
     std::optional<Shown> shown;
-    const bool isJudged = taking.purpose == Purpose::Rigging && !taking.corrects;
+    const bool isJudged = countsAs(taking.purpose).rigging && !taking.corrects;
     if (isJudged)
         shown = Shown{judgeIn(historyWith(joint, reading), reading), kMethodVersion};
     reading.id = keep(m_records.add(reading, shown));

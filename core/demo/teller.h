@@ -59,6 +59,7 @@ struct Taking
     SeatState state = SeatState::Locked;
     std::optional<ReadingId> corrects;
     std::string note;
+    std::optional<Who> second = {}; // who stands by
 };
 
 // Tells the story into a file: one call per thing that happens, stamped by the story's clock. The first
@@ -96,7 +97,7 @@ public:
     Joint& joint(int airframe, const char* name);
 
     // A new fitting from today on, with the truth it brings.
-    void fit(Joint& joint, const char* reason, double mean, double scatter);
+    void fit(Joint& joint, FittingKind kind, const char* reason, double mean, double scatter);
     double lockedGap(const Joint& joint)
     {
         return joint.mean + joint.scatter * m_dice.normalWithin(joint.widest);

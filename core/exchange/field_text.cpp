@@ -1,6 +1,7 @@
 #include "core/exchange/field_text.h"
 
 #include "core/day_entry.h"
+#include "core/store/kind_words.h"
 
 #include <array>
 #include <charconv>
@@ -71,6 +72,16 @@ std::string timeText(const Moment& moment)
     const std::chrono::hh_mm_ss time{local - std::chrono::floor<std::chrono::days>(local)};
     return twoDigits(time.hours().count()) + ":" + twoDigits(time.minutes().count()) + ":" +
            twoDigits(time.seconds().count());
+}
+
+std::string circuitText(const Coupling& coupling)
+{
+    return coupling.circuit == Circuit::Other ? coupling.otherCircuit : std::string{wordOf(coupling.circuit)};
+}
+
+std::string reasonText(const Fitting& fitting)
+{
+    return fitting.reason.empty() ? std::string{wordOf(fitting.kind)} : fitting.reason;
 }
 
 } // namespace rig

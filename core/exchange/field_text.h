@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/coupling.h"
 #include "core/clock.h"
 #include "core/measure/gap.h"
 
@@ -18,6 +19,10 @@ std::string yesNo(bool yes);
 std::string decimal(double value, int decimals);
 // In so many significant figures, for chances: 0.83, 2.1e-05.
 std::string significant(double value, int figures);
+// The kind's word, or what was said in words where no kind names it.
+std::string circuitText(const Coupling& coupling);
+// What was done, or the kind's word where the words say nothing.
+std::string reasonText(const Fitting& fitting);
 // The clock on the wall, 14:05:09.
 std::string timeText(const Moment& moment);
 

@@ -99,6 +99,7 @@ public:
         row.person = needed("person", RowProblem::NoPerson);
         row.gauge = field("gauge");
         row.note = std::string{m_header.field(m_row, "note")};
+        row.second = field("second");
         readDay(row);
         readInterval(row);
         readState(row);
@@ -311,7 +312,7 @@ const std::vector<std::string>& readingColumns()
 {
     static const std::vector<std::string> kColumns = {"airframe",   "coupling", "date",   "enters_mm",
                                                       "refuses_mm", "gauge",    "person", "state",
-                                                      "note",       "repeat"};
+                                                      "note",       "repeat",   "second"};
     return kColumns;
 }
 

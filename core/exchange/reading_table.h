@@ -29,6 +29,7 @@ struct TableRow
     RowState state = RowState::Locked;
     int repeat = 1; // which of several readings that are the same in all of the above
     std::string note;
+    std::string second; // who stood by; empty: nobody, or not known
 };
 
 // Why a row, or the whole table, was not taken. Nothing doubtful is guessed at.

@@ -2,6 +2,7 @@
 
 #include "core/day_entry.h"
 #include "core/exchange/row_key.h"
+#include "core/rigging/counts_as.h"
 #include "core/store/names.h"
 
 #include <algorithm>
@@ -136,6 +137,8 @@ private:
             refuse(row, RowProblem::UnknownPerson, row.person, "person");
         if (!row.gauge.empty() && !(reading.gauge = found(m_known.gauges, row.gauge)))
             refuse(row, RowProblem::UnknownGauge, row.gauge, "gauge");
+        if (!row.second.empty() && !(reading.second = found(m_known.people, row.second)))
+            refuse(row, RowProblem::UnknownPerson, row.second, "second");
         reading.interval = row.interval;
         reading.technique = Technique::Table;
         reading.state = row.state == RowState::PartSeated ? SeatState::PartSeated : SeatState::Locked;
@@ -222,7 +225,7 @@ Outcome keep(Records& records, const std::vector<ResolvedRow>& rows, Known& know
 {
     for (const ResolvedRow& row : rows) {
         Reading reading = row.reading;
-        if (reading.purpose == Purpose::Rigging) {
+        if (countsAs(reading.purpose).rigging) {
             const auto record = recordFor(records, row, known, imported.records);
             if (!record)
                 return record.problem();

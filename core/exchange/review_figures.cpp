@@ -116,7 +116,7 @@ private:
     void addCoupling()
     {
         add("coupling", m_one.coupling.name);
-        add("circuit", m_one.coupling.circuit);
+        add("circuit", circuitText(m_one.coupling));
         add("side", std::string{rig::wordOf(m_one.coupling.side)});
         add("fitting", m_one.fitting ? std::to_string(m_one.fittingNumber) : std::string{});
         add("fitting_begins", m_one.fitting ? dayText(m_one.fitting->begins) : std::string{});

@@ -5,6 +5,7 @@
 #include "core/exchange/field_text.h"
 #include "core/exchange/fields.h"
 #include "core/review/judged_readings.h"
+#include "core/rigging/counts_as.h"
 
 #include <algorithm>
 
@@ -64,7 +65,7 @@ Fields readingFields(const AirframeFacts& facts, const JudgedReading& one)
                   text(reading.turn),
                   text(reading.purpose),
                   text(reading.state)};
-    append(fields, reading.state == SeatState::Locked ? verdictFields(one.judgement) : Fields(4));
+    append(fields, isHeldAgainstBand(reading) ? verdictFields(one.judgement) : Fields(4));
     append(fields,
            {one.score ? decimal(*one.score, 3) : std::string{}, yesNo(one.inDoubt), yesNo(one.ofBaseline),
             yesNo(one.superseded), one.supersededReason, yesNo(one.leftOut), one.leftOutReason});
@@ -207,7 +208,7 @@ std::string reviewFittingsTable(const AirframeFacts& facts, const AirframeReview
         for (const FittingHistory& one : histories.at(coupling.id).fittings) {
             if (one.fitting.begins > review.period.to)
                 continue;
-            Fields fields{coupling.name, dayText(one.fitting.begins), one.fitting.reason,
+            Fields fields{coupling.name, dayText(one.fitting.begins), reasonText(one.fitting),
                           personName(facts, one.fitting.stamp.by),
                           yesNo(review.period.contains(one.fitting.begins))};
             append(fields, bandFields(one.baseline.band()));

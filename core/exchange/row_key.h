@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/exchange/reading_table.h"
+#include "core/rigging/counts_as.h"
 #include "core/rigging/reading.h"
 
 #include <map>
@@ -16,7 +17,7 @@ inline RowState rowStateOf(const Reading& reading)
 {
     if (reading.state == SeatState::PartSeated)
         return RowState::PartSeated;
-    return reading.purpose == Purpose::Baseline ? RowState::Baseline : RowState::Locked;
+    return mayMakeBand(reading) ? RowState::Baseline : RowState::Locked;
 }
 
 inline RowKey keyOf(const Reading& reading)

@@ -80,7 +80,8 @@ Outcome appendReadings(const Records& records, const Names& names, const Airfram
                           dayText(reading.when.localDay()), millimetres(reading.interval.enters),
                           millimetresOrNothing(reading.interval.refuses), gauge,
                           nameOf(names.people, reading.person), text(rowStateOf(reading)), reading.note,
-                          repeat == 1 ? std::string{} : std::to_string(repeat)});
+                          repeat == 1 ? std::string{} : std::to_string(repeat),
+                          reading.second ? nameOf(names.people, *reading.second) : std::string{}});
     }
     return Done{};
 }
@@ -94,7 +95,7 @@ Outcome appendCouplings(const Records& records, const Airframe& airframe, std::s
         !take(records.fittings(airframe.id), fittings, problem))
         return problem;
     for (const Coupling& coupling : couplings) {
-        std::vector<std::string> own{airframe.registration, coupling.name,           coupling.circuit,
+        std::vector<std::string> own{airframe.registration, coupling.name,           circuitText(coupling),
                                      text(coupling.side),   coupling.access,         coupling.leafPlace,
                                      text(coupling.layout), text(coupling.securing), yesNo(coupling.inUse),
                                      coupling.note};
@@ -105,7 +106,7 @@ Outcome appendCouplings(const Records& records, const Airframe& airframe, std::s
                 continue;
             own.resize(width);
             own.push_back(dayText(fitting.begins));
-            own.push_back(fitting.reason);
+            own.push_back(reasonText(fitting));
             table += csvLine(own);
             written = true;
         }
@@ -173,10 +174,10 @@ Result<std::string> writeEvents(const Records& records)
             return problem;
         const auto couplingNames = namesById(couplings, &Coupling::name);
         for (const Event& event : events)
-            table +=
-                csvLine({airframe.registration, nameOf(couplingNames, event.coupling.value_or(CouplingId{})),
-                         dayText(event.day), text(event.kind), event.note,
-                         nameOf(names.value().people, event.stamp.by.value_or(PersonId{}))});
+            table += csvLine(
+                {airframe.registration, nameOf(couplingNames, event.coupling.value_or(CouplingId{})),
+                 dayText(event.day), text(event.kind), event.note,
+                 nameOf(names.value().people, event.person.value_or(event.stamp.by.value_or(PersonId{})))});
     }
     return table;
 }

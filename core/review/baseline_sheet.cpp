@@ -1,6 +1,8 @@
 #include "core/review/baseline_sheet.h"
 
+#include "core/airframe/saved_before.h"
 #include "core/baseline/unlike_others.h"
+#include "core/rigging/counts_as.h"
 
 #include <algorithm>
 #include <set>
@@ -39,7 +41,7 @@ std::optional<FrozenBy> frozenIn(const AirframeFacts& facts, FittingId fitting)
 {
     const FrozenBaseline* newest = nullptr;
     for (const FrozenBaseline& one : facts.frozenBaselines)
-        if (one.fitting == fitting && (!newest || newest->id < one.id))
+        if (one.fitting == fitting && (!newest || savedBefore(*newest, one)))
             newest = &one;
     if (!newest)
         return std::nullopt;
@@ -52,6 +54,8 @@ BaselineReadingRow readingRow(const Reading& reading, const AirframeFacts& facts
     BaselineReadingRow row;
     row.reading = reading;
     row.person = facts.nameOf(reading.person);
+    if (reading.second)
+        row.second = facts.nameOf(*reading.second);
     if (reading.gauge)
         if (const Gauge* gauge = facts.gauge(*reading.gauge))
             row.gauge = gauge->name;
@@ -114,7 +118,7 @@ const Reading* lastBaselineReading(const AirframeFacts& facts)
 {
     const Reading* last = nullptr;
     for (const KeptReading& kept : facts.readings)
-        if (kept.reading.purpose == Purpose::Baseline && (!last || last->when <= kept.reading.when))
+        if (countsAs(kept.reading.purpose).band && (!last || last->when <= kept.reading.when))
             last = &kept.reading;
     return last;
 }
@@ -194,7 +198,7 @@ BaselineSheet baselineSheetOf(const KnownAirframe& known, const Coupling& coupli
     sheet.doubted = history.doubtedVersionOf(*fitting);
     const std::vector<Reading> all = facts.readingsOf(coupling.id);
     for (const Reading& reading : all) {
-        if (reading.fitting != fitting->fitting.id || reading.purpose != Purpose::Baseline)
+        if (reading.fitting != fitting->fitting.id || !countsAs(reading.purpose).band)
             continue;
         BaselineReadingRow row = readingRow(reading, facts, all);
         row.admitted = fitting->admitted.contains(reading.id) && !fitting->inDoubt.contains(reading.id);

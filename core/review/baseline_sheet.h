@@ -33,6 +33,7 @@ struct BaselineReadingRow
 {
     Reading reading;
     std::string person;
+    std::string second;                     // who stood by; empty: nobody, or not known
     std::string gauge;                      // empty: not known
     std::optional<std::string> correctedBy; // the reason of the reading that took its place
     std::optional<std::string> excluded;    // the reason

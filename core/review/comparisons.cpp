@@ -1,6 +1,8 @@
 #include "core/review/comparisons.h"
 
+#include "core/airframe/saved_before.h"
 #include "core/baseline/gap_numbers.h"
+#include "core/rigging/counts_as.h"
 #include "core/rigging/rigging_flow.h"
 
 #include <algorithm>
@@ -19,11 +21,6 @@ std::optional<double> middleOf(const GapInterval& interval)
     return 0.5 * (interval.enters.inMillimetres() + interval.refuses->inMillimetres());
 }
 
-bool isLocked(const Reading& reading)
-{
-    return reading.state == SeatState::Locked && reading.purpose == Purpose::Rigging;
-}
-
 // The latest standing reading of each turn at one coupling of one record.
 struct BothTurns
 {
@@ -33,7 +30,7 @@ struct BothTurns
     void take(const Reading& reading)
     {
         std::optional<Reading>& slot = reading.turn == Turn::First ? first : second;
-        if (!slot || slot->id < reading.id)
+        if (!slot || savedBefore(*slot, reading))
             slot = reading;
     }
 };
@@ -53,7 +50,7 @@ PersonsSpread personsSpread(std::span<const Reading> readings)
 {
     std::map<std::pair<RecordId, CouplingId>, BothTurns> places;
     for (const Reading& reading : standing(readings))
-        if (reading.record && isLocked(reading))
+        if (reading.record && isLockedAtRigging(reading))
             places[{*reading.record, reading.coupling}].take(reading);
 
     double squares = 0;
@@ -91,11 +88,12 @@ std::optional<numbers::ReadingPair> pairIn(const RecordContent& content, Couplin
 
 std::optional<Coupling> otherSideOf(const Coupling& coupling, std::span<const Coupling> all)
 {
-    if (coupling.side == Side::None || coupling.circuit.empty())
+    if (coupling.side == Side::None || (coupling.circuit == Circuit::Other && coupling.otherCircuit.empty()))
         return std::nullopt;
     std::optional<Coupling> found;
     for (const Coupling& other : all) {
-        if (!other.inUse || other.circuit != coupling.circuit || other.side == Side::None ||
+        if (!other.inUse || other.circuit != coupling.circuit ||
+            other.otherCircuit != coupling.otherCircuit || other.side == Side::None ||
             other.side == coupling.side)
             continue;
         if (found)

@@ -1,10 +1,11 @@
 #include "core/review/judged_readings.h"
 
 #include "core/review/judging.h"
+#include "core/rigging/counts_as.h"
+#include "core/rigging/measured_before.h"
 
 #include <algorithm>
 #include <map>
-#include <tuple>
 
 namespace rig {
 
@@ -12,9 +13,7 @@ namespace {
 
 void sortOldestFirst(std::vector<JudgedReading>& readings)
 {
-    std::ranges::sort(readings, {}, [](const JudgedReading& one) {
-        return std::tuple{one.reading.when.utcSeconds, one.reading.id};
-    });
+    std::ranges::sort(readings, measuredBefore, &JudgedReading::reading);
 }
 
 // Why a reading stands aside, by the reading.
@@ -56,7 +55,7 @@ void judgeEach(const CouplingHistory& history, const std::vector<const KeptReadi
         one.shown = kept->shown;
         one.rigging = numbers.of(reading);
         one.judgement = judging.of(reading);
-        if (reading.state == SeatState::Locked)
+        if (isHeldAgainstBand(reading))
             one.score = judging.scoreOf(reading);
         one.inDoubt = judging.isInDoubt(reading);
         const FittingHistory* fitting = history.find(reading.fitting);

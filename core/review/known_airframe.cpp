@@ -1,7 +1,8 @@
 #include "core/review/known_airframe.h"
 
+#include "core/rigging/measured_before.h"
+
 #include <algorithm>
-#include <tuple>
 
 namespace rig {
 
@@ -10,8 +11,7 @@ namespace {
 // In the order of AirframeFacts::readings.
 bool isEarlier(const KeptReading& one, const KeptReading& other)
 {
-    return std::tuple{one.reading.when.utcSeconds, one.reading.id} <
-           std::tuple{other.reading.when.utcSeconds, other.reading.id};
+    return measuredBefore(one.reading, other.reading);
 }
 
 } // namespace

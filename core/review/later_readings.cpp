@@ -2,6 +2,7 @@
 
 #include "core/numbers/median.h"
 #include "core/review/judging.h"
+#include "core/rigging/counts_as.h"
 
 #include <algorithm>
 #include <set>
@@ -21,8 +22,7 @@ std::vector<Reading> oldestFirst(std::vector<Reading> readings)
 
 bool isOfRigging(const Reading& reading, Day last)
 {
-    return reading.state == SeatState::Locked && reading.purpose == Purpose::Rigging &&
-           reading.when.localDay() <= last;
+    return isLockedAtRigging(reading) && reading.when.localDay() <= last;
 }
 
 // The last of the first person's readings in each record speaks; a table brought in has one for each day.

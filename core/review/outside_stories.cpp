@@ -1,11 +1,12 @@
 #include "core/review/outside_stories.h"
 
 #include "core/review/judging.h"
+#include "core/rigging/counts_as.h"
+#include "core/rigging/measured_before.h"
 
 #include <algorithm>
 #include <map>
 #include <set>
-#include <tuple>
 
 namespace rig {
 
@@ -28,7 +29,7 @@ public:
     {
         const Reading& reading = kept.reading;
         const auto judging = m_judging.find(reading.coupling);
-        if (reading.purpose != Purpose::Rigging || judging == m_judging.end())
+        if (!countsAs(reading.purpose).rigging || judging == m_judging.end())
             return std::nullopt;
         const bool foundPartSeated = reading.state == SeatState::PartSeated;
         if (foundPartSeated && reading.corrects)
@@ -81,9 +82,8 @@ private:
         for (const KeptReading& kept : m_facts.readings) {
             const Reading& other = kept.reading;
             if (other.record == reading.record && other.coupling == reading.coupling &&
-                other.purpose == Purpose::Rigging && other.state == SeatState::Locked &&
-                !m_corrections.contains(other.id) &&
-                std::tie(reading.when.utcSeconds, reading.id) < std::tie(other.when.utcSeconds, other.id))
+                isLockedAtRigging(other) && !m_corrections.contains(other.id) &&
+                measuredBefore(reading, other))
                 later.push_back(other);
         }
         return later;

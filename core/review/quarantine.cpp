@@ -1,7 +1,8 @@
 #include "core/review/quarantine.h"
 
+#include "core/airframe/saved_before.h"
+
 #include <algorithm>
-#include <tuple>
 
 namespace rig {
 
@@ -13,7 +14,7 @@ bool coversDay(const GaugeCheck& bad, Day day, std::span<const GaugeCheck> check
         return false;
     return std::ranges::none_of(checks, [&](const GaugeCheck& good) {
         return good.gauge == bad.gauge && !good.quarantineFrom && bad.day <= good.day && good.day <= day &&
-               !(good.day == bad.day && good.id < bad.id);
+               !(good.day == bad.day && savedBefore(good, bad));
     });
 }
 
@@ -45,7 +46,7 @@ const GaugeCheck* doubtOn(GaugeId gauge, Day day, std::span<const GaugeCheck> ch
     const GaugeCheck* latest = nullptr;
     for (const GaugeCheck& check : checks)
         if (check.gauge == gauge && coversDay(check, day, checks) &&
-            (!latest || std::tie(latest->day, latest->id) < std::tie(check.day, check.id)))
+            (!latest || latest->day < check.day || (latest->day == check.day && savedBefore(*latest, check))))
             latest = &check;
     return latest;
 }

@@ -1,19 +1,15 @@
 #include "core/review/quarantine_effect.h"
 
 #include "core/review/judging.h"
+#include "core/rigging/counts_as.h"
+#include "core/rigging/measured_before.h"
 
 #include <algorithm>
 #include <map>
-#include <tuple>
 
 namespace rig {
 
 namespace {
-
-bool isLater(const Reading& one, const Reading& other)
-{
-    return std::tie(other.when.utcSeconds, other.id) < std::tie(one.when.utcSeconds, one.id);
-}
 
 // One coupling, judged with what was known before and with what is known after.
 class Comparison
@@ -59,15 +55,14 @@ private:
         Judging before{m_before};
         Judging after{m_after};
         for (const Reading& reading : standing(m_readings)) {
-            if (reading.state != SeatState::Locked || reading.gauge == gauge ||
-                !changed.contains(reading.fitting) || excluded.contains(reading.id) ||
-                m_after.find(reading.fitting)->admitted.contains(reading.id))
+            if (!isHeldAgainstBand(reading) || reading.gauge == gauge || !changed.contains(reading.fitting) ||
+                excluded.contains(reading.id) || m_after.find(reading.fitting)->admitted.contains(reading.id))
                 continue;
             const VerdictChange change{reading, before.of(reading).verdict, after.of(reading).verdict};
             if (change.before == change.after)
                 continue;
             ++into.judgedOtherwise;
-            if (!into.latest || isLater(reading, into.latest->reading))
+            if (!into.latest || measuredBefore(into.latest->reading, reading))
                 into.latest = change;
         }
     }

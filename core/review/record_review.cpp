@@ -1,5 +1,6 @@
 #include "core/review/record_review.h"
 
+#include "core/airframe/saved_before.h"
 #include "core/baseline/admitted.h"
 
 #include <algorithm>
@@ -142,7 +143,7 @@ bool isBeforeClosing(const RecordContent& content, const SurfaceCheck& check)
 {
     return std::ranges::any_of(content.questions, [&check](const QuestionStory& story) {
         return story.question.surface == check.surface && story.question.surfaceCheck == check.kind &&
-               !story.isOpen() && check.id.bytes < story.resolution->id.bytes;
+               !story.isOpen() && savedBefore(check, *story.resolution);
     });
 }
 
@@ -266,7 +267,7 @@ bool isFirstOfSeason(const RiggingRecord& record, std::span<const RiggingRecord>
         });
     };
     return std::ranges::none_of(all, [&](const RiggingRecord& one) {
-        return one.id < record.id && yearOf(one) == yearOf(record) && !isAbandoned(one);
+        return savedBefore(one, record) && yearOf(one) == yearOf(record) && !isAbandoned(one);
     });
 }
 

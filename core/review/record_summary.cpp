@@ -1,5 +1,6 @@
 #include "core/review/record_summary.h"
 
+#include "core/airframe/saved_before.h"
 #include "core/review/coupling_history.h"
 
 #include <algorithm>
@@ -14,12 +15,12 @@ RecordContent asAtTheClose(RecordContent content)
 {
     if (!content.close)
         return content;
-    const IdBytes end = content.close->id.bytes;
-    std::erase_if(content.readings, [&end](const Reading& one) { return one.id.bytes > end; });
+    const RecordClose& end = *content.close;
+    std::erase_if(content.readings, [&end](const Reading& one) { return savedBefore(end, one); });
     std::erase_if(content.questions,
-                  [&end](const QuestionStory& one) { return one.question.id.bytes > end; });
+                  [&end](const QuestionStory& one) { return savedBefore(end, one.question); });
     for (QuestionStory& story : content.questions)
-        if (story.resolution && story.resolution->id.bytes > end)
+        if (story.resolution && savedBefore(end, *story.resolution))
             story.resolution.reset();
     return content;
 }
@@ -43,7 +44,7 @@ template <typename Part> std::vector<Part> partsOf(const RecordContent& content,
 {
     std::vector<Part> parts;
     for (const Part& part : all) {
-        const bool cameLater = content.close && part.id.bytes > content.close->id.bytes;
+        const bool cameLater = content.close && saveOrderOf(*content.close) < firstSavedOf(part);
         if ((!part.inUse || cameLater) && !hasContentOf(content, part.id))
             continue;
         parts.push_back(part);
@@ -57,13 +58,13 @@ AnswerStanding standingOf(const Check& check, const RecordContent& content)
     const bool isBefore =
         std::ranges::any_of(content.interruptions, [&check](const Interruption& interruption) {
             return interruption.coupling == check.coupling && interruption.turn == check.turn &&
-                   interruption.id.bytes > check.id.bytes;
+                   savedBefore(check, interruption);
         });
     if (isBefore)
         return AnswerStanding::BeforeInterruption;
     const bool isRepeated = std::ranges::any_of(content.checks, [&check](const Check& other) {
         return other.coupling == check.coupling && other.turn == check.turn && other.kind == check.kind &&
-               other.id > check.id;
+               savedBefore(check, other);
     });
     return isRepeated ? AnswerStanding::AnsweredAgain : AnswerStanding::Counts;
 }
@@ -159,7 +160,7 @@ private:
 
     bool isKnownThen(const Reading& reading) const
     {
-        return !m_content.close || reading.id.bytes < m_content.close->id.bytes;
+        return !m_content.close || savedBefore(reading, *m_content.close);
     }
 
     SummaryReading sumUp(const Reading& reading)
@@ -259,7 +260,7 @@ std::optional<RecordId> lastClosedRecord(const AirframeFacts& facts)
 {
     const RecordClose* last = nullptr;
     for (const RecordClose& close : facts.closings)
-        if (close.closing != Closing::Abandoned && (!last || last->id < close.id))
+        if (close.closing != Closing::Abandoned && (!last || savedBefore(*last, close)))
             last = &close;
     return last ? std::optional{last->record} : std::nullopt;
 }

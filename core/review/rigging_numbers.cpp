@@ -1,5 +1,7 @@
 #include "core/review/rigging_numbers.h"
 
+#include "core/rigging/counts_as.h"
+
 #include <algorithm>
 #include <set>
 #include <tuple>
@@ -10,7 +12,7 @@ namespace {
 
 bool isRiggingOfTable(const Reading& reading, const std::set<RecordId>& tables)
 {
-    return reading.record && tables.contains(*reading.record) && reading.purpose == Purpose::Rigging;
+    return reading.record && tables.contains(*reading.record) && countsAs(reading.purpose).rigging;
 }
 
 } // namespace
@@ -64,7 +66,7 @@ std::optional<int> RiggingNumbers::of(const Reading& reading) const
     if (!reading.record)
         return std::nullopt;
     auto found = m_numbers.find({*reading.record, Day{}});
-    if (found == m_numbers.end() && reading.purpose == Purpose::Rigging)
+    if (found == m_numbers.end() && countsAs(reading.purpose).rigging)
         found = m_numbers.find({*reading.record, reading.when.localDay()});
     if (found == m_numbers.end())
         return std::nullopt;

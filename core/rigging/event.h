@@ -19,6 +19,7 @@ struct Event
     EventKind kind = EventKind::Note;
     Day day;
     std::string note;
+    std::optional<PersonId> person; // who states it; facts of older files do not say
     Stamp stamp;
 };
 

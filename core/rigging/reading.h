@@ -32,7 +32,8 @@ struct Reading
     Purpose purpose = Purpose::Rigging;
     Turn turn = Turn::First;
     PersonId person;
-    Moment when; // when it was measured; `stamp.when` is when it was entered
+    std::optional<PersonId> second; // who stood by while it was shown part-seated
+    Moment when;                    // when it was measured; `stamp.when` is when it was entered
     std::string note;
     std::optional<ReadingId> corrects; // supersedes this one, for `note`'s reason
     Stamp stamp;

@@ -1,5 +1,7 @@
 #include "core/rigging/rigging_flow.h"
 
+#include "core/airframe/saved_before.h"
+
 #include <algorithm>
 #include <set>
 
@@ -12,12 +14,12 @@ bool isDoubt(const std::optional<Answer>& answer)
     return answer && *answer != Answer::Yes;
 }
 
-FactId lastInterruption(const RecordContent& content, CouplingId coupling, Turn turn)
+const Interruption* lastInterruption(const RecordContent& content, CouplingId coupling, Turn turn)
 {
-    FactId last;
+    const Interruption* last = nullptr;
     for (const Interruption& one : content.interruptions)
-        if (one.coupling == coupling && one.turn == turn)
-            last = std::max(last, one.id);
+        if (one.coupling == coupling && one.turn == turn && (!last || savedBefore(*last, one)))
+            last = &one;
     return last;
 }
 
@@ -78,10 +80,10 @@ std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind)
 CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn)
 {
     CouplingFlow flow;
-    const FactId since = lastInterruption(content, coupling, turn);
-    flow.interrupted = !since.isNull();
+    const Interruption* since = lastInterruption(content, coupling, turn);
+    flow.interrupted = since != nullptr;
     for (const Check& check : content.checks) {
-        if (check.coupling != coupling || check.turn != turn || check.id.bytes < since.bytes)
+        if (check.coupling != coupling || check.turn != turn || (since && savedBefore(check, *since)))
             continue;
         slotOf(flow, check.kind) = check.answer;
         flow.begun = true;
@@ -92,7 +94,8 @@ CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn
         if (reading.coupling != coupling || reading.turn != turn)
             continue;
         flow.last = reading;
-        if (reading.id.bytes < since.bytes || (reading.corrects && earlier.contains(*reading.corrects))) {
+        if ((since && savedBefore(reading, *since)) ||
+            (reading.corrects && earlier.contains(*reading.corrects))) {
             earlier.insert(reading.id);
             continue;
         }

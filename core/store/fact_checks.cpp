@@ -1,8 +1,10 @@
 #include "core/store/fact_checks.h"
 
+#include "core/store/cells.h"
 #include "core/store/connection.h"
 #include "core/store/names.h"
-#include "core/store/values.h"
+#include "core/store/newest.h"
+#include "core/store/shapes.h"
 
 #include <algorithm>
 #include <set>
@@ -17,13 +19,6 @@ constexpr std::int64_t kDaySeconds = 24 * 3600;
 Outcome refused(const std::string& why)
 {
     return Problem{ProblemKind::FactRefused, why};
-}
-
-template <typename Tag> Outcome notYetSaved(const Id<Tag>& id)
-{
-    if (!id.isNull())
-        return refused("already saved: " + textOf(id.bytes));
-    return Done{};
 }
 
 // The first problem among checks that are already made; all are cheap.
@@ -54,93 +49,135 @@ QString sqlOf(const char* form, const char* table)
     return QString::fromLatin1(form).arg(QString::fromLatin1(table));
 }
 
+bool hasVersions(std::string_view table)
+{
+    return table == Shape<Person>::table || table == Shape<Airframe>::table || table == Shape<Gauge>::table ||
+           table == Shape<Coupling>::table || table == Shape<Surface>::table;
+}
+
+// What a fact is about to say: whether each value may stand in its column, and to what it refers.
+struct ToldCells
+{
+    struct Reference
+    {
+        const char* table;
+        IdBytes id;
+    };
+
+    const char* table;
+    std::string problem;
+    std::vector<Reference> references;
+
+    template <typename Raw> void put(const ColumnInfo& column, const std::optional<Raw>& raw)
+    {
+        if (!raw)
+            return;
+        if (!lies(*raw, column.range) && problem.empty())
+            problem = std::string{table} + '.' + column.name + ": out of its range";
+        if constexpr (std::is_same_v<Raw, IdBytes>)
+            if (column.refersTo)
+                references.push_back({column.refersTo, *raw});
+    }
+};
+
+template <typename Fact> ToldCells toldOf(const Fact& fact)
+{
+    ToldCells told{Shape<Fact>::table, {}, {}};
+    if constexpr (IsAttached<Fact>)
+        Shape<Fact>::columns.tell(fact, told);
+    else
+        tell(fact, told);
+    if constexpr (HasChildren<Fact>)
+        for (const auto& value : Shape<Fact>::children.all(fact))
+            told.put(Shape<Fact>::children.value, std::optional{Shape<Fact>::children.raw(value)});
+    return told;
+}
+
 } // namespace
+
+template <typename Fact> Outcome FactChecks::fits(const Fact& fact) const
+{
+    const ToldCells told = toldOf(fact);
+    if (!told.problem.empty())
+        return refused(told.problem);
+    for (const ToldCells::Reference& reference : told.references)
+        if (const Outcome there = known(reference.table, reference.id); !there)
+            return there;
+    return Done{};
+}
+
+template <typename Fact> Outcome FactChecks::isNew(const Fact& fact) const
+{
+    if constexpr (kNamesVersions<decltype(fact.id)>) {
+        if (!fact.id.isNull())
+            if (const Outcome there = known(Shape<Fact>::table, fact.id.bytes); !there)
+                return there;
+    } else if (!fact.id.isNull()) {
+        return refused("already saved: " + textOf(fact.id.bytes));
+    }
+    return fits(fact);
+}
+
+template <typename Thing> Outcome FactChecks::unused(const Thing& thing, std::string Thing::*name) const
+{
+    const std::string wanted = comparable(thing.*name);
+    if (wanted.empty())
+        return refused(std::string{"empty: the name of "} + Shape<Thing>::table);
+    const auto all = [&] {
+        if constexpr (requires { thing.airframe; })
+            return newest<Thing>(m_connection, "WHERE t.airframe = ?", {valueOf(thing.airframe)});
+        else
+            return newest<Thing>(m_connection);
+    }();
+    if (!all)
+        return all.problem();
+    const bool taken = std::ranges::any_of(all.value(), [&](const Thing& other) {
+        return other.id != thing.id && comparable(other.*name) == wanted;
+    });
+    if (taken)
+        return refused(std::string{"already in use as a name of "} + Shape<Thing>::table + ": " +
+                       thing.*name);
+    return Done{};
+}
+
+Outcome FactChecks::thereIs(const QString& sql, const QVariantList& values, const std::string& elseWhy) const
+{
+    const auto found = m_connection.integer(sql, values);
+    if (!found)
+        return found.problem();
+    return found.value() ? Outcome{Done{}} : refused(elseWhy);
+}
+
+Outcome FactChecks::thereIsNo(const QString& sql, const QVariantList& values,
+                              const std::string& elseWhy) const
+{
+    const auto found = m_connection.integer(sql, values);
+    if (!found)
+        return found.problem();
+    return found.value() ? refused(elseWhy) : Outcome{Done{}};
+}
 
 Outcome FactChecks::known(const char* table, const IdBytes& id) const
 {
-    const bool versioned = std::ranges::count(std::array<std::string_view, 5>{"person", "airframe", "gauge",
-                                                                              "coupling", "surface"},
-                                              std::string_view{table}) > 0;
-    const QString sql =
-        sqlOf(versioned ? "SELECT 1 FROM %1 WHERE id = ? AND subject = id" : "SELECT 1 FROM %1 WHERE id = ?",
-              table);
-    const auto found = m_connection.integer(sql, {valueOf(id)});
-    if (!found)
-        return found.problem();
-    if (!found.value())
-        return refused(std::string{"no such "} + table + ": " + textOf(id));
-    return Done{};
+    return thereIs(sqlOf(hasVersions(table) ? "SELECT 1 FROM %1 WHERE id = ? AND subject = id"
+                                            : "SELECT 1 FROM %1 WHERE id = ?",
+                         table),
+                   {valueOf(id)}, std::string{"no such "} + table + ": " + textOf(id));
 }
 
-Outcome FactChecks::knownIfAny(const char* table, const IdBytes& id) const
+Outcome FactChecks::sameAirframe(const RecordId& record, const char* table, const IdBytes& part) const
 {
-    return id == IdBytes{} ? Outcome{Done{}} : known(table, id);
-}
-
-Outcome FactChecks::unused(const char* table, const char* column, const std::string& name, const IdBytes& own,
-                           const char* within, const IdBytes& withinId) const
-{
-    const std::string wanted = comparable(name);
-    if (wanted.empty())
-        return refused(std::string{"empty: "} + column);
-    QString sql =
-        QStringLiteral(
-            "SELECT subject, %2 FROM %1 t WHERE id = (SELECT max(id) FROM %1 WHERE subject = t.subject)")
-            .arg(QString::fromLatin1(table), QString::fromLatin1(column));
-    QVariantList values;
-    if (within) {
-        sql += QStringLiteral(" AND %1 = ?").arg(QString::fromLatin1(within));
-        values.append(valueOf(withinId));
-    }
-    bool taken = false;
-    const Outcome read = m_connection.each(sql, values, [&](Row& row) {
-        const bool other = row.bytes() != own;
-        taken = taken || (other && comparable(row.text()) == wanted);
-    });
-    if (!read)
-        return read;
-    if (taken)
-        return refused(std::string{"already in use as "} + table + " " + column + ": " + name);
-    return Done{};
-}
-
-Outcome FactChecks::sameAirframe(const RecordId& record, const CouplingId& coupling) const
-{
-    const auto found = m_connection.integer(
-        QStringLiteral(
-            "SELECT 1 FROM rigging_record r JOIN coupling c ON c.airframe = r.airframe WHERE r.id = ? AND "
-            "c.id = ? AND c.subject = c.id"),
-        {valueOf(record), valueOf(coupling)});
-    if (!found)
-        return found.problem();
-    if (!found.value())
-        return refused("the record and the coupling are not of one airframe");
-    return Done{};
-}
-
-Outcome FactChecks::sameAirframe(const RecordId& record, const SurfaceId& surface) const
-{
-    const auto found = m_connection.integer(
-        QStringLiteral(
-            "SELECT 1 FROM rigging_record r JOIN surface s ON s.airframe = r.airframe WHERE r.id = ? AND "
-            "s.id = ? AND s.subject = s.id"),
-        {valueOf(record), valueOf(surface)});
-    if (!found)
-        return found.problem();
-    if (!found.value())
-        return refused("the record and the surface are not of one airframe");
-    return Done{};
+    return thereIs(sqlOf("SELECT 1 FROM rigging_record r JOIN %1 p ON p.airframe = r.airframe"
+                         " WHERE r.id = ? AND p.id = ? AND p.subject = p.id",
+                         table),
+                   {valueOf(record), valueOf(part)},
+                   std::string{"not of the record's airframe: "} + table + ' ' + textOf(part));
 }
 
 Outcome FactChecks::ofAirframe(const char* table, const IdBytes& id, const AirframeId& airframe) const
 {
-    const auto found = m_connection.integer(sqlOf("SELECT 1 FROM %1 WHERE id = ? AND airframe = ?", table),
-                                            {valueOf(id), valueOf(airframe)});
-    if (!found)
-        return found.problem();
-    if (!found.value())
-        return refused(std::string{"not of this airframe: "} + table);
-    return Done{};
+    return thereIs(sqlOf("SELECT 1 FROM %1 WHERE id = ? AND airframe = ?", table),
+                   {valueOf(id), valueOf(airframe)}, std::string{"not of this airframe: "} + table);
 }
 
 Outcome FactChecks::notYetToCome(Moment when) const
@@ -152,13 +189,8 @@ Outcome FactChecks::notYetToCome(Moment when) const
 
 Outcome FactChecks::open(const RecordId& record) const
 {
-    const auto closed =
-        m_connection.integer(QStringLiteral("SELECT 1 FROM closing WHERE record = ?"), {valueOf(record)});
-    if (!closed)
-        return closed.problem();
-    if (closed.value())
-        return refused("the record is already closed");
-    return Done{};
+    return thereIsNo(QStringLiteral("SELECT 1 FROM closing WHERE record = ?"), {valueOf(record)},
+                     "the record is already closed");
 }
 
 Outcome FactChecks::correctable(const Reading& reading) const
@@ -168,98 +200,64 @@ Outcome FactChecks::correctable(const Reading& reading) const
         return reading.record ? open(*reading.record) : Outcome{Done{}};
     if (isBlank(reading.note))
         return refused("a correction without a reason");
-    const auto same =
-        m_connection.integer(QStringLiteral("SELECT 1 FROM reading WHERE id = ? AND coupling = ?"),
-                             {valueOf(*reading.corrects), valueOf(reading.coupling)});
-    if (!same)
-        return same.problem();
-    if (!same.value())
-        return refused("corrects no reading of this coupling");
-    const auto sameRecord =
-        m_connection.integer(QStringLiteral("SELECT 1 FROM reading WHERE id = ? AND record IS ?"),
-                             {valueOf(*reading.corrects), valueOf(reading.record)});
-    if (!sameRecord)
-        return sameRecord.problem();
-    if (!sameRecord.value())
-        return refused("corrects a reading of another record");
-    const auto superseded = m_connection.integer(QStringLiteral("SELECT 1 FROM reading WHERE corrects = ?"),
-                                                 {valueOf(*reading.corrects)});
-    if (!superseded)
-        return superseded.problem();
-    if (superseded.value())
-        return refused("that reading was corrected before");
-    return Done{};
+    const QVariant corrected = valueOf(*reading.corrects);
+    return firstProblem(
+        {thereIs(QStringLiteral("SELECT 1 FROM reading WHERE id = ? AND coupling = ?"),
+                 {corrected, valueOf(reading.coupling)}, "corrects no reading of this coupling"),
+         thereIs(QStringLiteral("SELECT 1 FROM reading WHERE id = ? AND record IS ?"),
+                 {corrected, valueOf(reading.record)}, "corrects a reading of another record"),
+         thereIsNo(QStringLiteral("SELECT 1 FROM reading WHERE corrects = ?"), {corrected},
+                   "that reading was corrected before")});
 }
 
 Outcome FactChecks::check(const Airframe& airframe) const
 {
-    return firstProblem(
-        {knownIfAny("airframe", airframe.id.bytes),
-         airframe.riggingsBefore < 0 ? refused("riggings before the file below 0") : Outcome{Done{}},
-         unused("airframe", "registration", airframe.registration, airframe.id.bytes)});
+    return firstProblem({isNew(airframe), unused(airframe, &Airframe::registration)});
 }
 
 Outcome FactChecks::check(const Person& person) const
 {
-    return firstProblem(
-        {knownIfAny("person", person.id.bytes), unused("person", "name", person.name, person.id.bytes)});
+    return firstProblem({isNew(person), unused(person, &Person::name)});
 }
 
 Outcome FactChecks::check(const Gauge& gauge) const
 {
-    const bool taper = gauge.set.kind() == GaugeKind::Taper;
-    if (gauge.set.isEmpty() || (taper && gauge.set.resolution() <= Gap{}))
+    if (gauge.set.isEmpty())
         return refused("a gauge without sizes");
-    if (std::ranges::any_of(gauge.set.sizes(), [](Gap size) { return size <= Gap{} || size > kWidestGap; }))
-        return refused("a leaf of no thickness, or too thick");
-    if (gauge.tolerance && *gauge.tolerance < Gap{})
-        return refused("a tolerance below 0");
-    return firstProblem(
-        {knownIfAny("gauge", gauge.id.bytes), unused("gauge", "name", gauge.name, gauge.id.bytes)});
+    return firstProblem({isNew(gauge), unused(gauge, &Gauge::name)});
 }
 
 Outcome FactChecks::check(const GaugeCheck& check) const
 {
-    return firstProblem({notYetSaved(check.id), known("gauge", check.gauge.bytes)});
+    return isNew(check);
 }
 
 Outcome FactChecks::check(const Coupling& coupling) const
 {
-    return firstProblem(
-        {knownIfAny("coupling", coupling.id.bytes), known("airframe", coupling.airframe.bytes),
-         unused("coupling", "name", coupling.name, coupling.id.bytes, "airframe", coupling.airframe.bytes)});
+    return firstProblem({isNew(coupling), unused(coupling, &Coupling::name)});
 }
 
 Outcome FactChecks::check(const Fitting& fitting) const
 {
-    return firstProblem({notYetSaved(fitting.id), known("coupling", fitting.coupling.bytes)});
+    return isNew(fitting);
 }
 
 Outcome FactChecks::check(const Event& event) const
 {
-    const Outcome first = firstProblem({notYetSaved(event.id), known("airframe", event.airframe.bytes)});
-    if (!first || !event.coupling)
-        return first;
-    const auto own = m_connection.integer(
-        QStringLiteral("SELECT 1 FROM coupling WHERE id = ? AND subject = id AND airframe = ?"),
-        {valueOf(*event.coupling), valueOf(event.airframe)});
-    if (!own)
-        return own.problem();
-    if (!own.value())
-        return refused("the coupling is not of this airframe");
-    return Done{};
+    return firstProblem({isNew(event), event.coupling ? ofAirframe(Shape<Coupling>::table,
+                                                                   event.coupling->bytes, event.airframe)
+                                                      : Outcome{Done{}}});
 }
 
 Outcome FactChecks::check(const RiggingRecord& record) const
 {
-    return firstProblem({notYetSaved(record.id), notYetToCome(record.begins),
-                         known("airframe", record.airframe.bytes), known("person", record.leader.bytes)});
+    return firstProblem({isNew(record), notYetToCome(record.begins)});
 }
 
 Outcome FactChecks::check(const Check& check) const
 {
-    return firstProblem({notYetSaved(check.id), notYetToCome(check.when),
-                         sameAirframe(check.record, check.coupling), known("person", check.person.bytes),
+    return firstProblem({isNew(check), notYetToCome(check.when),
+                         sameAirframe(check.record, Shape<Coupling>::table, check.coupling.bytes),
                          open(check.record)});
 }
 
@@ -267,135 +265,100 @@ Outcome FactChecks::check(const Reading& reading) const
 {
     if (problemOf(reading.interval) != IntervalProblem::None)
         return refused("no possible interval");
-    if (!reading.id.isNull())
-        return notYetSaved(reading.id);
-    const auto fits = m_connection.integer(
-        QStringLiteral(
-            "SELECT 1 FROM fitting f JOIN coupling c ON c.id = f.coupling WHERE f.id = ? AND f.coupling = ?"),
-        {valueOf(reading.fitting), valueOf(reading.coupling)});
-    if (!fits)
-        return fits.problem();
-    if (!fits.value())
-        return refused("no such coupling, or the fitting is not of it");
-    if (reading.record)
-        if (const Outcome same = sameAirframe(*reading.record, reading.coupling); !same)
-            return same;
-    if (reading.gauge)
-        if (const Outcome gauge = known("gauge", reading.gauge->bytes); !gauge)
-            return gauge;
+    if (const Outcome made = isNew(reading); !made)
+        return made;
     return firstProblem(
-        {notYetToCome(reading.when), known("person", reading.person.bytes), correctable(reading)});
+        {thereIs(QStringLiteral("SELECT 1 FROM fitting WHERE id = ? AND coupling = ?"),
+                 {valueOf(reading.fitting), valueOf(reading.coupling)}, "the fitting is not of the coupling"),
+         reading.record ? sameAirframe(*reading.record, Shape<Coupling>::table, reading.coupling.bytes)
+                        : Outcome{Done{}},
+         notYetToCome(reading.when), twoPeople(reading.person, reading.second), correctable(reading)});
+}
+
+Outcome FactChecks::check(const Shown& shown) const
+{
+    return fits(shown);
 }
 
 Outcome FactChecks::check(const Exclusion& exclusion) const
 {
-    return firstProblem({notYetSaved(exclusion.id), filled(exclusion.reason, "reason"),
-                         exclusion.stamp.by ? Outcome{Done{}} : refused("excluded by nobody"),
-                         known("reading", exclusion.reading.bytes)});
+    return firstProblem({isNew(exclusion), filled(exclusion.reason, "reason"),
+                         exclusion.stamp.by ? Outcome{Done{}} : refused("excluded by nobody")});
 }
 
 Outcome FactChecks::check(const FrozenBaseline& baseline) const
 {
     if (baseline.readings.empty())
         return refused("a baseline of no readings");
-    const Outcome names =
-        firstProblem({notYetSaved(baseline.id), twoPeople(baseline.first, baseline.second),
-                      known("fitting", baseline.fitting.bytes), known("person", baseline.first.bytes),
-                      known("person", baseline.second.bytes)});
-    if (!names)
+    if (const Outcome names = firstProblem({isNew(baseline), twoPeople(baseline.first, baseline.second)});
+        !names)
         return names;
     if (std::set(baseline.readings.begin(), baseline.readings.end()).size() != baseline.readings.size())
         return refused("a reading twice in one baseline");
     for (const ReadingId& reading : baseline.readings) {
-        const auto own =
-            m_connection.integer(QStringLiteral("SELECT 1 FROM reading WHERE id = ? AND fitting = ?"),
-                                 {valueOf(reading), valueOf(baseline.fitting)});
+        const Outcome own =
+            thereIs(QStringLiteral("SELECT 1 FROM reading WHERE id = ? AND fitting = ?"),
+                    {valueOf(reading), valueOf(baseline.fitting)}, "a reading of another fitting");
         if (!own)
-            return own.problem();
-        if (!own.value())
-            return refused("a reading of another fitting");
+            return own;
     }
     return Done{};
 }
 
 Outcome FactChecks::check(const Interruption& interruption) const
 {
-    return firstProblem(
-        {notYetSaved(interruption.id), sameAirframe(interruption.record, interruption.coupling)});
+    return firstProblem({isNew(interruption), sameAirframe(interruption.record, Shape<Coupling>::table,
+                                                           interruption.coupling.bytes)});
 }
 
 Outcome FactChecks::check(const RecordClose& close) const
 {
     if (close.closing == Closing::Complete && (!close.first || !close.second))
         return refused("a complete close needs two names");
-    return firstProblem({notYetSaved(close.id), twoPeople(close.first, close.second),
-                         known("rigging_record", close.record.bytes), open(close.record)});
+    return firstProblem({isNew(close), twoPeople(close.first, close.second), open(close.record)});
 }
 
 Outcome FactChecks::check(const Surface& surface) const
 {
-    const auto isBelowNothing = [](const std::optional<ManualDeflection>& given) {
-        return given && (given->nominal < Deflection{} || given->tolerance < Deflection{});
-    };
-    if (isBelowNothing(surface.up) || isBelowNothing(surface.down) ||
-        (surface.mostPlay && *surface.mostPlay < Deflection{}))
-        return refused("a deflection below 0");
-    if (surface.measuredAt && *surface.measuredAt <= Gap{})
-        return refused("a distance from the hinge of nothing");
     if ((surface.up || surface.down || surface.mostPlay) && isBlank(surface.manualReference))
         return refused("figures from a manual without its page");
-    return firstProblem(
-        {knownIfAny("surface", surface.id.bytes), known("airframe", surface.airframe.bytes),
-         unused("surface", "name", surface.name, surface.id.bytes, "airframe", surface.airframe.bytes)});
+    return firstProblem({isNew(surface), unused(surface, &Surface::name)});
 }
 
 Outcome FactChecks::check(const SurfaceCheck& check) const
 {
-    return firstProblem({notYetSaved(check.id), sameAirframe(check.record, check.surface),
-                         known("person", check.person.bytes), known("person", check.cockpit.bytes),
+    return firstProblem({isNew(check), sameAirframe(check.record, Shape<Surface>::table, check.surface.bytes),
                          twoPeople(check.person, check.cockpit), open(check.record)});
 }
 
 Outcome FactChecks::check(const SurfaceMeasure& measure) const
 {
-    if (measure.value < Deflection{} || (measure.measuredAt && *measure.measuredAt <= Gap{}))
-        return refused("a measure below 0");
-    return firstProblem({notYetSaved(measure.id), sameAirframe(measure.record, measure.surface),
-                         known("person", measure.person.bytes), open(measure.record)});
+    return firstProblem({isNew(measure),
+                         sameAirframe(measure.record, Shape<Surface>::table, measure.surface.bytes),
+                         open(measure.record)});
 }
 
 Outcome FactChecks::check(const RecordTick& tick) const
 {
-    return firstProblem({notYetSaved(tick.id), known("rigging_record", tick.record.bytes),
-                         known("person", tick.person.bytes), open(tick.record)});
+    return firstProblem({isNew(tick), open(tick.record)});
 }
 
 Outcome FactChecks::check(const Question& question) const
 {
-    const AirframeId& airframe = question.airframe;
-    const Outcome first =
-        firstProblem({notYetSaved(question.id), known("airframe", airframe.bytes),
-                      question.reading ? known("reading", question.reading->bytes) : Outcome{Done{}},
-                      question.gauge ? known("gauge", question.gauge->bytes) : Outcome{Done{}}});
-    if (!first)
-        return first;
-    return firstProblem(
-        {question.record ? ofAirframe("rigging_record", question.record->bytes, airframe) : Outcome{Done{}},
-         question.coupling ? ofAirframe("coupling", question.coupling->bytes, airframe) : Outcome{Done{}},
-         question.surface ? ofAirframe("surface", question.surface->bytes, airframe) : Outcome{Done{}}});
+    const auto own = [&](const char* table, const auto& id) {
+        return id ? ofAirframe(table, id->bytes, question.airframe) : Outcome{Done{}};
+    };
+    return firstProblem({isNew(question), own(Shape<RiggingRecord>::table, question.record),
+                         own(Shape<Coupling>::table, question.coupling),
+                         own(Shape<Surface>::table, question.surface)});
 }
 
 Outcome FactChecks::check(const Resolution& resolution) const
 {
-    const auto closed = m_connection.integer(QStringLiteral("SELECT 1 FROM resolution WHERE question = ?"),
-                                             {valueOf(resolution.question)});
-    if (!closed)
-        return closed.problem();
-    if (closed.value())
-        return refused("the question is already closed");
-    return firstProblem({notYetSaved(resolution.id), known("question", resolution.question.bytes),
-                         known("person", resolution.person.bytes), filled(resolution.found, "what was found"),
-                         filled(resolution.done, "what was done")});
+    return firstProblem({isNew(resolution), filled(resolution.found, "what was found"),
+                         filled(resolution.done, "what was done"),
+                         thereIsNo(QStringLiteral("SELECT 1 FROM resolution WHERE question = ?"),
+                                   {valueOf(resolution.question)}, "the question is already closed")});
 }
 
 } // namespace rig

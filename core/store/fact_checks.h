@@ -3,6 +3,9 @@
 #include "core/store/records.h"
 #include "core/store/store_file.h"
 
+#include <QString>
+#include <QVariantList>
+
 namespace rig {
 
 // The last guard before a fact is kept; the screens check earlier and say it in sentences. Each gives
@@ -22,6 +25,7 @@ public:
     Outcome check(const RiggingRecord& record) const;
     Outcome check(const Check& check) const;
     Outcome check(const Reading& reading) const;
+    Outcome check(const Shown& shown) const;
     Outcome check(const Exclusion& exclusion) const;
     Outcome check(const FrozenBaseline& baseline) const;
     Outcome check(const Interruption& interruption) const;
@@ -34,13 +38,17 @@ public:
     Outcome check(const Resolution& resolution) const;
 
 private:
+    // By the fact's shape: every value may stand in its column, and what it refers to is in the file.
+    template <typename Fact> Outcome fits(const Fact& fact) const;
+    // The same, and it was not saved before; of a thing with versions, a first one was.
+    template <typename Fact> Outcome isNew(const Fact& fact) const;
+    // No other newest version beside it, within its airframe where it is of one, has the same name.
+    template <typename Thing> Outcome unused(const Thing& thing, std::string Thing::*name) const;
+    Outcome thereIs(const QString& sql, const QVariantList& values, const std::string& elseWhy) const;
+    Outcome thereIsNo(const QString& sql, const QVariantList& values, const std::string& elseWhy) const;
     // `id` names the first version of something in this table.
     Outcome known(const char* table, const IdBytes& id) const;
-    Outcome knownIfAny(const char* table, const IdBytes& id) const;
-    Outcome unused(const char* table, const char* column, const std::string& name, const IdBytes& own,
-                   const char* within = nullptr, const IdBytes& withinId = {}) const;
-    Outcome sameAirframe(const RecordId& record, const CouplingId& coupling) const;
-    Outcome sameAirframe(const RecordId& record, const SurfaceId& surface) const;
+    Outcome sameAirframe(const RecordId& record, const char* table, const IdBytes& part) const;
     Outcome ofAirframe(const char* table, const IdBytes& id, const AirframeId& airframe) const;
     Outcome notYetToCome(Moment when) const;
     Outcome open(const RecordId& record) const;

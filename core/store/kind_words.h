@@ -68,6 +68,21 @@ constexpr std::string_view wordOf(Securing kind)
     return {};
 }
 
+constexpr std::string_view wordOf(FittingKind kind)
+{
+    switch (kind) {
+    case FittingKind::First:
+        return "first";
+    case FittingKind::Refitted:
+        return "refitted";
+    case FittingKind::PartChanged:
+        return "part-changed";
+    case FittingKind::Other:
+        return "other";
+    }
+    return {};
+}
+
 constexpr std::string_view wordOf(EventKind kind)
 {
     switch (kind) {
@@ -284,24 +299,24 @@ constexpr std::string_view wordOf(Witness kind)
     return {};
 }
 
-constexpr std::string_view wordOf(SurfaceKind kind)
+constexpr std::string_view wordOf(Circuit kind)
 {
     switch (kind) {
-    case SurfaceKind::Aileron:
+    case Circuit::Aileron:
         return "aileron";
-    case SurfaceKind::Elevator:
+    case Circuit::Elevator:
         return "elevator";
-    case SurfaceKind::Rudder:
+    case Circuit::Rudder:
         return "rudder";
-    case SurfaceKind::Flap:
+    case Circuit::Flap:
         return "flap";
-    case SurfaceKind::Airbrake:
+    case Circuit::Airbrake:
         return "airbrake";
-    case SurfaceKind::Trim:
+    case Circuit::Trim:
         return "trim";
-    case SurfaceKind::WaterDump:
+    case Circuit::WaterDump:
         return "water-dump";
-    case SurfaceKind::Other:
+    case Circuit::Other:
         return "other";
     }
     return {};

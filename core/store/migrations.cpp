@@ -12,7 +12,7 @@ namespace rig {
 namespace {
 
 // In order; the first makes version 1. Released ones never change (tests/store holds their checksums).
-constexpr std::array kMigrations{"0001_first.sql", "0002_record.sql"};
+constexpr std::array kMigrations{"0001_first.sql", "0002_record.sql", "0003_kinds.sql"};
 
 Outcome apply(StoreFile::Connection& connection, int version)
 {
@@ -57,7 +57,9 @@ QStringList migrationStatements(int version)
     return QString::fromUtf8(file.readAll()).split(QStringLiteral("\n-- next\n"));
 }
 
-Outcome migrate(StoreFile::Connection& connection, int version)
+namespace {
+
+Outcome stepTo(StoreFile::Connection& connection, int version)
 {
     for (int next = connection.schemaVersion + 1; next <= version; ++next) {
         if (const Outcome done = step(connection, next); !done)
@@ -65,6 +67,19 @@ Outcome migrate(StoreFile::Connection& connection, int version)
         connection.schemaVersion = next;
     }
     return Done{};
+}
+
+} // namespace
+
+Outcome migrate(StoreFile::Connection& connection, int version)
+{
+    // A table that is made anew also takes in what refers to something lost, as a salvaged file holds it.
+    if (const Outcome off = connection.run(QStringLiteral("PRAGMA foreign_keys = OFF")); !off)
+        return off;
+    const Outcome done = stepTo(connection, version);
+    if (const Outcome on = connection.run(QStringLiteral("PRAGMA foreign_keys = ON")); !on)
+        return on;
+    return done;
 }
 
 } // namespace rig

@@ -1,89 +1,126 @@
 #include "core/airframe/id_source.h"
+#include "core/rigging/measured_before.h"
 #include "core/store/connection.h"
-#include "core/store/fact_rows.h"
 #include "core/store/facts_book.h"
+#include "core/store/newest.h"
 #include "core/store/records.h"
-#include "core/store/values.h"
 #include "core/store/writer.h"
 
+#include <algorithm>
 #include <map>
+#include <set>
 
 namespace rig {
 
 namespace {
 
-// Only the newest version of each.
-constexpr const char* kAirframes =
-    "SELECT subject, stated_by, stated_at, stated_offset, registration, type, serial, jurisdiction, "
-    "manual_refs,"
-    " annual_due, call_name, call_phone, riggings_before FROM airframe t"
-    " WHERE id = (SELECT max(id) FROM airframe WHERE subject = t.subject) ORDER BY subject";
-constexpr const char* kPersons =
-    "SELECT subject, stated_by, stated_at, stated_offset, name, role, phone FROM person t"
-    " WHERE id = (SELECT max(id) FROM person WHERE subject = t.subject) ORDER BY subject";
-constexpr const char* kGauges =
-    "SELECT id, subject, stated_by, stated_at, stated_offset, name, kind, resolution_um, tolerance_um, note, "
-    "in_use"
-    " FROM gauge t WHERE id = (SELECT max(id) FROM gauge WHERE subject = t.subject) ORDER BY subject";
-constexpr const char* kCouplings =
-    "SELECT subject, stated_by, stated_at, stated_offset, airframe, name, circuit, side, plan_x, plan_y, "
-    "access,"
-    " leaf_place, layout, securing, rigging_order, note, in_use FROM coupling t"
-    " WHERE airframe = ? AND id = (SELECT max(id) FROM coupling WHERE subject = t.subject)"
-    " ORDER BY rigging_order, subject";
-constexpr const char* kGaugeChecks =
-    "SELECT id, stated_by, stated_at, stated_offset, gauge, day, how, found, quarantine_from FROM gauge_check"
-    " ORDER BY day, id";
+// In all statements here `t` is the table of the facts that are read.
 
-constexpr const char* kFittings =
-    "SELECT f.id, f.stated_by, f.stated_at, f.stated_offset, f.coupling, f.begins, f.reason"
-    " FROM coupling c JOIN fitting f ON f.coupling = c.id WHERE c.airframe = ? AND c.subject = c.id"
-    " ORDER BY f.begins, f.id";
-constexpr const char* kEvents =
-    "SELECT id, stated_by, stated_at, stated_offset, airframe, coupling, kind, day, note"
-    " FROM event WHERE airframe = ? ORDER BY day, id";
-constexpr const char* kRecordColumns =
-    "SELECT id, stated_by, stated_at, stated_offset, airframe, origin, leader, begins_at, begins_offset"
-    " FROM rigging_record ";
-constexpr const char* kClosingColumns =
-    "SELECT k.id, k.stated_by, k.stated_at, k.stated_offset, k.record, k.closing, k.first, k.second, k.note ";
-
-constexpr const char* kSurfaces =
-    "SELECT subject, stated_by, stated_at, stated_offset, airframe, name, kind, side, check_order, "
-    "sense_call,"
-    " unit, measured_at_um, up_nominal, up_tolerance, down_nominal, down_tolerance, most_play,"
-    " manual_reference, in_use FROM surface t"
-    " WHERE airframe = ? AND id = (SELECT max(id) FROM surface WHERE subject = t.subject)"
-    " ORDER BY check_order, subject";
-constexpr const char* kQuestionColumns =
-    "SELECT q.id, q.stated_by, q.stated_at, q.stated_offset, q.airframe, q.kind, q.record, q.coupling,"
-    " q.surface, q.reading, q.gauge, q.check_kind, q.surface_check, a.id, a.stated_by, a.stated_at,"
-    " a.stated_offset, a.person, a.found, a.done"
-    " FROM question q LEFT JOIN resolution a ON a.question = q.id ";
-
-constexpr const char* kReadingColumns =
-    "SELECT r.id, r.stated_by, r.stated_at, r.stated_offset, r.coupling, r.fitting, r.record, r.enters_um,"
-    " r.refuses_um, r.technique, r.gauge, r.state, r.purpose, r.turn, r.person, r.measured_at, "
-    "r.measured_offset,"
-    " r.note, r.corrects, s.method, s.verdict, s.reason, s.direction, s.tail, s.witness, s.miss, "
-    "s.inner_lower,"
-    " s.inner_upper, s.outer_lower, s.outer_upper, s.median, s.scatter, s.readings, s.at_cap ";
-
-QString sql(const char* columns, const char* rest = "")
+template <typename Fact> QString selectSql(const char* rest)
 {
-    return QString::fromLatin1(columns) + QString::fromLatin1(rest);
+    return QStringLiteral("SELECT %1 %2").arg(columnsSql<Fact>("t"), QLatin1String{rest});
 }
 
-template <typename Made>
-Result<std::vector<Made>> all(StoreFile& file, const QString& statement, const QVariantList& values,
-                              Made (*make)(Row&))
+template <typename Made, typename Make>
+Result<std::vector<Made>> rowsOf(StoreFile& file, const QString& sql, const QVariantList& values, Make make)
 {
     std::vector<Made> found;
-    const Outcome read =
-        file.connection().each(statement, values, [&](Row& row) { found.push_back(make(row)); });
+    const Outcome read = file.connection().each(sql, values, [&](Row& row) { found.push_back(make(row)); });
     if (!read)
         return read.problem();
     return found;
+}
+
+template <typename Fact>
+Result<std::vector<Fact>> factsIn(StoreFile& file, const char* rest, const QVariantList& values)
+{
+    return rowsOf<Fact>(file, selectSql<Fact>(rest), values, factFrom<Fact>);
+}
+
+// As SQLite gives them by id, facts of one file stand in the order of saving; those of two that were joined
+// may not.
+template <typename Fact, typename Before>
+Result<std::vector<Fact>> inOrder(Result<std::vector<Fact>> read, const Before& before)
+{
+    if (!read || std::ranges::is_sorted(read.value(), before))
+        return read;
+    std::vector<Fact> facts = std::move(read).value();
+    std::ranges::stable_sort(facts, before);
+    return facts;
+}
+
+template <typename Fact> Result<std::vector<Fact>> inOrderOfSaving(Result<std::vector<Fact>> read)
+{
+    return inOrder(std::move(read), savedBefore);
+}
+
+// By what a member says, and where it says the same by the order of saving.
+template <typename Fact, typename Value>
+Result<std::vector<Fact>> inOrderOf(Value Fact::*member, Result<std::vector<Fact>> read)
+{
+    return inOrder(std::move(read), [member](const Fact& one, const Fact& other) {
+        return one.*member != other.*member ? one.*member < other.*member : savedBefore(one, other);
+    });
+}
+
+template <typename Thing>
+Result<std::vector<Thing>> inOrderOfNumber(int Thing::*number, Result<std::vector<Thing>> read)
+{
+    if (!read)
+        return read;
+    std::vector<Thing> things = std::move(read).value();
+    std::ranges::stable_sort(things, {}, number);
+    return things;
+}
+
+// Of several facts that end the same thing the one that was saved first counts: two copies of a file may each
+// have ended it. In the order of saving.
+std::vector<RecordClose> earliestOfEach(std::vector<RecordClose> closings)
+{
+    std::ranges::sort(closings, savedBefore);
+    std::set<RecordId> seen;
+    std::erase_if(closings, [&](const RecordClose& close) { return !seen.insert(close.record).second; });
+    return closings;
+}
+
+KeptReading keptReadingFrom(Row& row)
+{
+    Reading reading = factFrom<Reading>(row);
+    return {std::move(reading), factIfAnyFrom<Shown>(row)};
+}
+
+Result<std::vector<KeptReading>> keptReadings(StoreFile& file, const char* rest, const QVariantList& values)
+{
+    const QString sql = QStringLiteral("SELECT %1, %2 %3")
+                            .arg(columnsSql<Reading>("t"), columnsSql<Shown>("s"), QLatin1String{rest});
+    return inOrder(rowsOf<KeptReading>(file, sql, values, keptReadingFrom),
+                   [](const KeptReading& one, const KeptReading& other) {
+                       return measuredBefore(one.reading, other.reading);
+                   });
+}
+
+// Each with the resolution that was saved first, where it has any.
+Result<std::vector<QuestionStory>> questionStories(StoreFile& file, const char* where,
+                                                   const QVariantList& values)
+{
+    const QString sql =
+        QStringLiteral("SELECT %1, %2 FROM question t LEFT JOIN resolution a ON a.question = t.id %3")
+            .arg(columnsSql<Question>("t"), columnsSql<Resolution>("a"), QLatin1String{where});
+    std::map<QuestionId, QuestionStory> stories;
+    const Outcome read = file.connection().each(sql, values, [&stories](Row& row) {
+        const Question question = factFrom<Question>(row);
+        const std::optional<Resolution> closed = factIfAnyFrom<Resolution>(row);
+        QuestionStory& story = stories.try_emplace(question.id, QuestionStory{question, {}}).first->second;
+        if (closed && (!story.resolution || savedBefore(*closed, *story.resolution)))
+            story.resolution = closed;
+    });
+    if (!read)
+        return read.problem();
+    std::vector<QuestionStory> all;
+    for (auto& [id, story] : stories)
+        all.push_back(std::move(story));
+    std::ranges::sort(all, savedBefore, &QuestionStory::question);
+    return all;
 }
 
 } // namespace
@@ -103,99 +140,81 @@ Writer Records::writer()
 
 Result<std::vector<Airframe>> Records::airframes() const
 {
-    return all(m_file, sql(kAirframes), {}, airframeFrom);
+    return newest<Airframe>(m_file.connection());
 }
 
 Result<std::vector<Person>> Records::persons() const
 {
-    return all(m_file, sql(kPersons), {}, personFrom);
+    return newest<Person>(m_file.connection());
 }
 
 Result<std::vector<Gauge>> Records::gauges() const
 {
-    std::map<IdBytes, std::vector<Gap>> sizes;
-    const Outcome read = m_file.connection().each(QStringLiteral("SELECT gauge, size_um FROM gauge_size"), {},
-                                                  [&sizes](Row& row) {
-                                                      const IdBytes gauge = row.bytes();
-                                                      sizes[gauge].push_back(row.gap());
-                                                  });
-    if (!read)
-        return read.problem();
-    std::vector<Gauge> gauges;
-    const Outcome listed = m_file.connection().each(sql(kGauges), {}, [&](Row& row) {
-        Gauge gauge;
-        const IdBytes version = row.bytes();
-        gauge.id = row.id<GaugeId>();
-        gauge.stamp = row.stamp();
-        gauge.name = row.text();
-        const auto kind = row.kind<GaugeKind>();
-        const std::optional<Gap> resolution = row.maybeGap();
-        gauge.set = kind == GaugeKind::Taper ? GaugeSet::taper(resolution.value_or(Gap{}))
-                                             : GaugeSet{kind, sizes[version]};
-        gauge.tolerance = row.maybeGap();
-        gauge.note = row.text();
-        gauge.inUse = row.flag();
-        gauges.push_back(gauge);
-    });
-    if (!listed)
-        return listed.problem();
-    return gauges;
+    return newest<Gauge>(m_file.connection());
 }
 
 Result<std::vector<GaugeCheck>> Records::gaugeChecks() const
 {
-    return all(m_file, sql(kGaugeChecks), {}, gaugeCheckFrom);
+    return inOrderOf(&GaugeCheck::day,
+                     factsIn<GaugeCheck>(m_file, "FROM gauge_check t ORDER BY t.day, t.id", {}));
 }
 
 Result<std::vector<Coupling>> Records::couplings(AirframeId airframe) const
 {
-    return all(m_file, sql(kCouplings), {valueOf(airframe)}, couplingFrom);
+    return inOrderOfNumber(
+        &Coupling::riggingOrder,
+        newest<Coupling>(m_file.connection(), "WHERE t.airframe = ?", {valueOf(airframe)}));
 }
 
 Result<std::vector<Surface>> Records::surfaces(AirframeId airframe) const
 {
-    return all(m_file, sql(kSurfaces), {valueOf(airframe)}, surfaceFrom);
+    return inOrderOfNumber(&Surface::order,
+                           newest<Surface>(m_file.connection(), "WHERE t.airframe = ?", {valueOf(airframe)}));
 }
 
 Result<std::vector<QuestionStory>> Records::questions(AirframeId airframe) const
 {
-    return all(m_file, sql(kQuestionColumns, "WHERE q.airframe = ? ORDER BY q.id"), {valueOf(airframe)},
-               questionStoryFrom);
+    return questionStories(m_file, "WHERE t.airframe = ?", {valueOf(airframe)});
 }
 
 Result<std::vector<Fitting>> Records::fittings(AirframeId airframe) const
 {
-    return all(m_file, sql(kFittings), {valueOf(airframe)}, fittingFrom);
+    return inOrderOf(
+        &Fitting::begins,
+        factsIn<Fitting>(m_file,
+                         "FROM coupling c JOIN fitting t ON t.coupling = c.id WHERE c.airframe = ?"
+                         " AND c.subject = c.id ORDER BY t.begins, t.id",
+                         {valueOf(airframe)}));
 }
 
 Result<std::vector<Event>> Records::events(AirframeId airframe) const
 {
-    return all(m_file, sql(kEvents), {valueOf(airframe)}, eventFrom);
+    return inOrderOf(&Event::day,
+                     factsIn<Event>(m_file, "FROM event t WHERE t.airframe = ? ORDER BY t.day, t.id",
+                                    {valueOf(airframe)}));
 }
 
 Result<std::vector<KeptReading>> Records::readings(AirframeId airframe) const
 {
-    return all(m_file,
-               sql(kReadingColumns, "FROM coupling c JOIN reading r ON r.coupling = c.id LEFT JOIN shown s ON"
-                                    " s.reading = r.id WHERE c.airframe = ? AND c.subject = c.id"
-                                    " ORDER BY r.measured_at, r.id"),
-               {valueOf(airframe)}, keptReadingFrom);
+    return keptReadings(
+        m_file,
+        "FROM coupling c JOIN reading t ON t.coupling = c.id LEFT JOIN shown s ON s.reading = t.id"
+        " WHERE c.airframe = ? AND c.subject = c.id ORDER BY t.measured_at, t.id",
+        {valueOf(airframe)});
 }
 
 Result<std::vector<KeptReading>> Records::readingsOf(CouplingId coupling) const
 {
-    return all(m_file,
-               sql(kReadingColumns,
-                   "FROM reading r LEFT JOIN shown s ON s.reading = r.id WHERE r.coupling = ?"
-                   " ORDER BY r.measured_at, r.id"),
-               {valueOf(coupling)}, keptReadingFrom);
+    return keptReadings(m_file,
+                        "FROM reading t LEFT JOIN shown s ON s.reading = t.id WHERE t.coupling = ?"
+                        " ORDER BY t.measured_at, t.id",
+                        {valueOf(coupling)});
 }
 
 Result<KeptReading> Records::reading(ReadingId reading) const
 {
-    auto found = all(
-        m_file, sql(kReadingColumns, "FROM reading r LEFT JOIN shown s ON s.reading = r.id WHERE r.id = ?"),
-        {valueOf(reading)}, keptReadingFrom);
+    auto found = keptReadings(m_file, "FROM reading t LEFT JOIN shown s ON s.reading = t.id WHERE t.id = ?",
+                              {valueOf(reading)});
     if (!found)
         return found.problem();
     if (found.value().empty())
@@ -205,91 +224,68 @@ Result<KeptReading> Records::reading(ReadingId reading) const
 
 Result<std::vector<Exclusion>> Records::exclusions(AirframeId airframe) const
 {
-    return all(m_file,
-               QStringLiteral(
-                   "SELECT e.id, e.stated_by, e.stated_at, e.stated_offset, e.reading, e.reason"
-                   " FROM exclusion e JOIN reading r ON r.id = e.reading JOIN coupling c ON c.id = r.coupling"
-                   " WHERE c.airframe = ? ORDER BY e.id"),
-               {valueOf(airframe)}, exclusionFrom);
+    return inOrderOfSaving(factsIn<Exclusion>(
+        m_file,
+        "FROM exclusion t JOIN reading r ON r.id = t.reading JOIN coupling c ON c.id = r.coupling"
+        " WHERE c.airframe = ? ORDER BY t.id",
+        {valueOf(airframe)}));
 }
 
 Result<std::vector<FrozenBaseline>> Records::frozenBaselines(AirframeId airframe) const
 {
-    auto baselines =
-        all(m_file,
-            QStringLiteral(
-                "SELECT b.id, b.stated_by, b.stated_at, b.stated_offset, b.fitting, b.first, b.second"
-                " FROM coupling c JOIN fitting f ON f.coupling = c.id JOIN baseline b ON b.fitting = f.id"
-                " WHERE c.airframe = ? AND c.subject = c.id ORDER BY b.id"),
-            {valueOf(airframe)}, baselineFrom);
-    if (!baselines)
-        return baselines;
-    std::vector<FrozenBaseline> whole = std::move(baselines).value();
-    for (FrozenBaseline& baseline : whole) {
-        const Outcome read = m_file.connection().each(
-            QStringLiteral("SELECT reading FROM baseline_reading WHERE baseline = ? ORDER BY reading"),
-            {valueOf(baseline.id)}, [&](Row& row) { baseline.readings.push_back(row.id<ReadingId>()); });
-        if (!read)
-            return read.problem();
-    }
+    auto read = inOrderOfSaving(factsIn<FrozenBaseline>(
+        m_file,
+        "FROM coupling c JOIN fitting f ON f.coupling = c.id JOIN baseline t ON t.fitting = f.id"
+        " WHERE c.airframe = ? AND c.subject = c.id ORDER BY t.id",
+        {valueOf(airframe)}));
+    if (!read)
+        return read;
+    std::vector<FrozenBaseline> whole = std::move(read).value();
+    for (FrozenBaseline& baseline : whole)
+        if (const Outcome all = readChildren(m_file.connection(), baseline.id.bytes, baseline); !all)
+            return all.problem();
     return whole;
 }
 
 Result<std::vector<RiggingRecord>> Records::riggingRecords(AirframeId airframe) const
 {
-    return all(m_file, sql(kRecordColumns, "WHERE airframe = ? ORDER BY begins_at, id"), {valueOf(airframe)},
-               recordFrom);
+    return inOrderOf(&RiggingRecord::begins,
+                     factsIn<RiggingRecord>(
+                         m_file, "FROM rigging_record t WHERE t.airframe = ? ORDER BY t.begins_at, t.id",
+                         {valueOf(airframe)}));
 }
 
 Result<std::vector<RecordClose>> Records::closings(AirframeId airframe) const
 {
-    return all(m_file,
-               sql(kClosingColumns,
-                   "FROM rigging_record r JOIN closing k ON k.record = r.id WHERE r.airframe = ?"
-                   " ORDER BY k.id"),
-               {valueOf(airframe)}, closingFrom);
+    const auto found = factsIn<RecordClose>(
+        m_file, "FROM rigging_record r JOIN closing t ON t.record = r.id WHERE r.airframe = ?",
+        {valueOf(airframe)});
+    if (!found)
+        return found;
+    return earliestOfEach(found.value());
 }
 
 Result<RecordContent> Records::content(RecordId record) const
 {
     const QVariantList values{valueOf(record)};
-    const auto rows = [&](const char* columns, const char* rest, auto make) {
-        return all(m_file, sql(columns, rest), values, make);
+    // All that names the record, in the order of saving.
+    const auto put = [&]<typename Fact>(std::vector<Fact>& into, Problem& problem) {
+        const QString from = QStringLiteral("FROM %1 t WHERE t.record = ? ORDER BY t.id")
+                                 .arg(QLatin1String{Shape<Fact>::table});
+        return take(inOrderOfSaving(factsIn<Fact>(m_file, from.toLatin1().constData(), values)), into,
+                    problem);
     };
+    RecordContent content;
     std::vector<RiggingRecord> found;
     std::vector<RecordClose> closings;
-    RecordContent content;
     Problem problem;
     const bool isRead =
-        take(rows(kRecordColumns, "WHERE id = ?", recordFrom), found, problem) &&
-        take(rows("SELECT id, stated_by, stated_at, stated_offset, record, coupling, kind, answer, turn, "
-                  "person,"
-                  " answered_at, answered_offset FROM answer ",
-                  "WHERE record = ? ORDER BY id", checkFrom),
-             content.checks, problem) &&
-        take(rows(kReadingColumns,
-                  "FROM reading r LEFT JOIN shown s ON s.reading = r.id WHERE r.record = ?"
-                  " ORDER BY r.id",
-                  readingFrom),
-             content.readings, problem) &&
-        take(rows("SELECT id, stated_by, stated_at, stated_offset, record, coupling, turn, reason",
-                  " FROM interruption WHERE record = ? ORDER BY id", interruptionFrom),
-             content.interruptions, problem) &&
-        take(rows("SELECT id, stated_by, stated_at, stated_offset, record, surface, kind, answer, person, "
-                  "cockpit",
-                  " FROM surface_answer WHERE record = ? ORDER BY id", surfaceCheckFrom),
-             content.surfaceChecks, problem) &&
-        take(rows("SELECT id, stated_by, stated_at, stated_offset, record, surface, kind, unit, value,"
-                  " measured_at_um, person",
-                  " FROM surface_measure WHERE record = ? ORDER BY id", surfaceMeasureFrom),
-             content.surfaceMeasures, problem) &&
-        take(rows("SELECT id, stated_by, stated_at, stated_offset, record, kind, person",
-                  " FROM tick WHERE record = ? ORDER BY id", tickFrom),
-             content.ticks, problem) &&
-        take(rows(kQuestionColumns, "WHERE q.record = ? ORDER BY q.id", questionStoryFrom), content.questions,
+        take(factsIn<RiggingRecord>(m_file, "FROM rigging_record t WHERE t.id = ?", values), found,
              problem) &&
-        take(rows(kClosingColumns, "FROM closing k WHERE k.record = ? ORDER BY k.id", closingFrom), closings,
-             problem);
+        put(content.checks, problem) && put(content.readings, problem) &&
+        put(content.interruptions, problem) && put(content.surfaceChecks, problem) &&
+        put(content.surfaceMeasures, problem) && put(content.ticks, problem) && put(closings, problem) &&
+        take(questionStories(m_file, "WHERE t.record = ?", values), content.questions, problem);
     if (!isRead)
         return problem;
     if (found.empty())
@@ -303,16 +299,15 @@ Result<RecordContent> Records::content(RecordId record) const
 Result<std::optional<RecordId>> Records::openRecord(AirframeId airframe) const
 {
     const auto found =
-        all(m_file,
-            sql(kRecordColumns,
-                "r WHERE airframe = ? AND origin <> 'imported-table' AND NOT EXISTS (SELECT 1 FROM"
-                " closing WHERE record = r.id) ORDER BY id DESC LIMIT 1"),
-            {valueOf(airframe)}, recordFrom);
+        factsIn<RiggingRecord>(m_file,
+                               "FROM rigging_record t WHERE t.airframe = ? AND t.origin <> 'imported-table'"
+                               " AND NOT EXISTS (SELECT 1 FROM closing WHERE record = t.id)",
+                               {valueOf(airframe)});
     if (!found)
         return found.problem();
     if (found.value().empty())
         return std::optional<RecordId>{};
-    return std::optional{found.value().front().id};
+    return std::optional{std::ranges::max_element(found.value(), savedBefore)->id};
 }
 
 } // namespace rig

@@ -1,6 +1,5 @@
 #include "core/store/row.h"
 
-#include "core/day_entry.h"
 #include "core/store/values.h"
 
 #include <QByteArray>
@@ -20,11 +19,6 @@ QVariant valueOf(const std::string& text)
     return QString::fromStdString(text);
 }
 
-QVariant valueOf(Day day)
-{
-    return valueOf(dayText(day));
-}
-
 std::int64_t Row::integer()
 {
     return sqlite3_column_int64(m_statement, m_column++);
@@ -42,30 +36,14 @@ std::string Row::text()
     return written ? std::string(written, static_cast<std::size_t>(size)) : std::string{};
 }
 
-Day Row::day()
-{
-    const std::string written = text();
-    const std::optional<Day> read = parseDay(written);
-    if (!read)
-        m_problem = "not a day: " + written;
-    return read.value_or(Day{});
-}
-
-Moment Row::moment()
-{
-    const std::int64_t seconds = integer();
-    return Moment{seconds, static_cast<std::int32_t>(integer())};
-}
-
-IdBytes Row::bytes()
+std::optional<IdBytes> Row::bytes()
 {
     const void* blob = sqlite3_column_blob(m_statement, m_column);
     const int size = sqlite3_column_bytes(m_statement, m_column++);
     IdBytes id{};
-    if (blob && size == static_cast<int>(id.size()))
-        std::memcpy(id.data(), blob, id.size());
-    else
-        m_problem = "an id of the wrong length";
+    if (!blob || size != static_cast<int>(id.size()))
+        return std::nullopt;
+    std::memcpy(id.data(), blob, id.size());
     return id;
 }
 
@@ -87,12 +65,26 @@ QVariant Row::raw(int column) const
     }
 }
 
-Stamp Row::stamp()
+void Row::refuse(const std::string& why)
 {
-    Stamp stamp;
-    stamp.by = maybeId<PersonId>();
-    stamp.when = moment();
-    return stamp;
+    if (m_problem.empty())
+        m_problem = why;
+}
+
+CellType Row::type(int ahead) const
+{
+    switch (sqlite3_column_type(m_statement, m_column + ahead)) {
+    case SQLITE_INTEGER:
+        return CellType::Integer;
+    case SQLITE_FLOAT:
+        return CellType::Real;
+    case SQLITE_TEXT:
+        return CellType::Text;
+    case SQLITE_BLOB:
+        return CellType::Bytes;
+    default:
+        return CellType::Empty;
+    }
 }
 
 bool Row::skipNull()
@@ -101,27 +93,6 @@ bool Row::skipNull()
         return false;
     ++m_column;
     return true;
-}
-
-std::optional<double> Row::maybeNumber()
-{
-    if (skipNull())
-        return std::nullopt;
-    return number();
-}
-
-std::optional<Gap> Row::maybeGap()
-{
-    if (skipNull())
-        return std::nullopt;
-    return gap();
-}
-
-std::optional<Day> Row::maybeDay()
-{
-    if (skipNull())
-        return std::nullopt;
-    return day();
 }
 
 } // namespace rig

@@ -1,9 +1,6 @@
 #pragma once
 
 #include "core/airframe/ids.h"
-#include "core/airframe/stamp.h"
-#include "core/measure/gap.h"
-#include "core/store/kind_words.h"
 
 #include <QVariant>
 
@@ -15,7 +12,9 @@ struct sqlite3_stmt;
 
 namespace rig {
 
-// Reads the columns of one row from left to right. What does not fit (a file changed by hand) is remembered
+enum class CellType { Empty, Integer, Real, Text, Bytes };
+
+// Reads the cells of one row from left to right. What does not fit (a file changed by hand) is remembered
 // in problem() and the row is not used.
 class Row
 {
@@ -24,45 +23,18 @@ public:
 
     std::int64_t integer();
     double number();
-    bool flag() { return integer() != 0; }
-    int count() { return static_cast<int>(integer()); }
-    Gap gap() { return Gap::micrometres(static_cast<std::int32_t>(integer())); }
     std::string text();
-    Day day();
-    Moment moment();
-    IdBytes bytes();
-    template <typename SomeId> SomeId id() { return SomeId{bytes()}; }
-    Stamp stamp();
+    std::optional<IdBytes> bytes(); // empty when it has another length than an id
 
-    std::optional<double> maybeNumber();
-    std::optional<Gap> maybeGap();
-    std::optional<Day> maybeDay();
-    template <typename SomeId> std::optional<SomeId> maybeId()
-    {
-        if (skipNull())
-            return std::nullopt;
-        return id<SomeId>();
-    }
-    template <typename Kind> Kind kind()
-    {
-        const std::string word = text();
-        const std::optional<Kind> found = kindFrom<Kind>(word);
-        if (!found)
-            m_problem = "unknown word " + word;
-        return found.value_or(Kind{});
-    }
-    template <typename Kind> std::optional<Kind> maybeKind()
-    {
-        if (skipNull())
-            return std::nullopt;
-        return kind<Kind>();
-    }
-    // True, and one column on, when the next one is empty.
+    // What stands in the next cell, or so many after it.
+    CellType type(int ahead = 0) const;
+    // True, and one cell on, when the next one is empty.
     bool skipNull();
-    void skip(int columns) { m_column += columns; }
+    void skip(int cells) { m_column += cells; }
     QVariant raw(int column) const;
 
     const std::string& problem() const { return m_problem; }
+    void refuse(const std::string& why); // the first stays
 
 private:
     sqlite3_stmt* m_statement;

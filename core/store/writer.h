@@ -1,36 +1,18 @@
 #pragma once
 
 #include "core/airframe/ids.h"
-#include "core/airframe/stamp.h"
 #include "core/clock.h"
+#include "core/store/cells.h"
 #include "core/store/connection.h"
 #include "core/store/records.h"
+#include "core/store/shapes.h"
 #include "core/store/values.h"
-
-#include <vector>
 
 namespace rig {
 
 class IdSource;
 
-struct ColumnValue
-{
-    const char* name;
-    QVariant value;
-};
-using Columns = std::vector<ColumnValue>;
-
-template <typename Kind> ColumnValue kindColumn(const char* name, Kind kind)
-{
-    return {name, valueOf(wordOf(kind))};
-}
-
-template <typename Kind> ColumnValue kindColumn(const char* name, const std::optional<Kind>& kind)
-{
-    return {name, kind ? valueOf(wordOf(*kind)) : QVariant{}};
-}
-
-// Appends rows within the transaction that saved() holds.
+// Appends facts within the transaction that saved() holds.
 class Writer
 {
 public:
@@ -44,28 +26,61 @@ public:
     StoreFile::Connection& connection() { return m_connection; }
     Moment now() const { return m_now; }
 
-    Outcome insert(const char* table, const Columns& columns);
-    // A fact with a new id, stated now.
-    Result<IdBytes> fact(const char* table, const Stamp& stamp, Columns columns);
-
-    struct Version
-    {
-        IdBytes id;
-        IdBytes subject;
-    };
-    // The first version when `subject` is null, otherwise a later one of the same thing.
-    Result<Version> version(const char* table, const IdBytes& subject, const Stamp& stamp, Columns columns);
+    // Stated now, with a new id, which is given back; of a thing with versions the id of its first one.
+    template <typename Fact> Result<IdBytes> add(Fact fact);
+    // What belongs to a fact and has no id of its own.
+    template <typename Fact> Outcome attach(const IdBytes& owner, const Fact& fact);
 
 private:
     // Greater than every id in the file, whatever the clock says: the order of ids is the order of saving.
     Result<IdBytes> newId();
-    Columns stamped(const IdBytes& id, const Stamp& stamp, Columns columns) const;
+    template <typename Fact> Outcome addChildren(const IdBytes& row, const Fact& fact);
 
     StoreFile::Connection& m_connection;
     IdSource& m_ids;
     Moment m_now;
     FactChecking m_checking;
 };
+
+template <typename Fact> Result<IdBytes> Writer::add(Fact fact)
+{
+    const Result<IdBytes> row = newId();
+    if (!row)
+        return row;
+    BoundCells cells;
+    constexpr bool kVersioned = kNamesVersions<decltype(fact.id)>;
+    if constexpr (kVersioned)
+        cells.values.append(valueOf(row.value()));
+    if (!kVersioned || fact.id.isNull())
+        fact.id.bytes = row.value();
+    fact.stamp.when = m_now;
+    tell(fact, cells);
+    if (const Outcome done = m_connection.run(insertSql<Fact>(), cells.values); !done)
+        return done.problem();
+    if constexpr (HasChildren<Fact>)
+        if (const Outcome done = addChildren(row.value(), fact); !done)
+            return done.problem();
+    m_connection.saved.note(Shape<Fact>::table, row.value());
+    return fact.id.bytes;
+}
+
+template <typename Fact> Outcome Writer::attach(const IdBytes& owner, const Fact& fact)
+{
+    BoundCells cells;
+    cells.values.append(valueOf(owner));
+    Shape<Fact>::columns.tell(fact, cells);
+    return m_connection.run(insertSql<Fact>(), cells.values);
+}
+
+template <typename Fact> Outcome Writer::addChildren(const IdBytes& row, const Fact& fact)
+{
+    constexpr auto& children = Shape<Fact>::children;
+    const QString sql = insertSql(children.table, {children.owner.name, children.value.name});
+    for (const auto& value : children.all(fact))
+        if (const Outcome done = m_connection.run(sql, {valueOf(row), valueOf(children.raw(value))}); !done)
+            return done;
+    return Done{};
+}
 
 // One transaction around `work(Writer&) -> Result<IdBytes>`.
 template <typename SomeId, typename Work> Result<SomeId> saved(Writer writer, Work work)

@@ -72,8 +72,8 @@ TrendSeries trendSeriesOf(const Coupling& coupling, const CouplingHistory& histo
     series.name = coupling.name;
     for (const FittingHistory& one : history.fittings)
         if (one.fitting.begins <= last)
-            series.fittings.push_back(
-                {beginOf(one.fitting, readings), 0, one.baseline.band(), one.fitting.reason});
+            series.fittings.push_back({beginOf(one.fitting, readings), 0, one.baseline.band(),
+                                       one.fitting.reason, one.fitting.kind});
     series.events = eventsOf(coupling, facts, last);
     for (const JudgedReading& one : readings)
         series.readings.push_back(drawn(one));

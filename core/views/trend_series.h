@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/coupling.h"
 #include "core/airframe/ids.h"
 #include "core/baseline/band.h"
 #include "core/clock.h"
@@ -36,6 +37,7 @@ struct TrendFitting
     double rigging = 0;
     std::optional<Band> band; // also drawn beyond the fitting's end, faintly, when it is the first
     std::string reason;
+    FittingKind kind = FittingKind::Other;
 };
 
 struct TrendEvent

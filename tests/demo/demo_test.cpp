@@ -256,7 +256,7 @@ TEST_F(Demo, TheElevatorOfQx42IsInTheControlCheckWithoutACoupling)
 {
     const AirframeFacts& all = of("QX-42");
     EXPECT_EQ(std::ranges::count(all.surfaces, SurfaceKind::Elevator, &Surface::kind), 1);
-    EXPECT_EQ(std::ranges::count(all.couplings, std::string{"elevator"}, &Coupling::circuit), 0);
+    EXPECT_EQ(std::ranges::count(all.couplings, Circuit::Elevator, &Coupling::circuit), 0);
 }
 
 TEST_F(Demo, RightAirbrakeOfQx42StepsOutsideAndGetsASecondFitting)

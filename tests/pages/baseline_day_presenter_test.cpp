@@ -37,7 +37,7 @@ protected:
     void showPartSeated(int entersUm)
     {
         must(presenter.keep(demonstration(), hangar.oren, hangar.setA,
-                            {between(entersUm, entersUm + 50), Technique::Leaf}, "With T. Vale."));
+                            {between(entersUm, entersUm + 50), Technique::Leaf}, hangar.vale));
     }
 
     TempStore store;
@@ -266,7 +266,7 @@ TEST_F(BaselineDay, PartSeatedReadingsAreKeptApartFromTheBaseline)
     const Reading kept = demonstration().readings.front().reading;
     EXPECT_EQ(kept.state, SeatState::PartSeated);
     EXPECT_EQ(kept.purpose, Purpose::Demonstration);
-    EXPECT_EQ(kept.note, "With T. Vale.");
+    EXPECT_EQ(kept.second, hangar.vale);
     EXPECT_EQ(sheet().partSeated, std::vector{between(1600, 1650)});
 }
 
@@ -275,7 +275,7 @@ TEST_F(BaselineDay, ACorrectedPartSeatedReadingStaysWithTheReason)
     showPartSeated(1600);
     const ReadingId wrong = demonstration().readings.front().reading.id;
     must(presenter.keep(demonstration(), hangar.oren, hangar.setA, {between(1650, 1700), Technique::Leaf},
-                        "leaf read wrongly", wrong));
+                        hangar.vale, Correction{wrong, "leaf read wrongly"}));
     const DemonstrationSheet after = demonstration();
     ASSERT_EQ(after.readings.size(), 2U);
     EXPECT_EQ(after.readings.front().correctedBy, "leaf read wrongly");

@@ -93,7 +93,8 @@ TEST_F(DemonstrationTest, IsDoneByKeysAloneAndStandsApartFromTheBand)
     EXPECT_EQ(reading.interval, between(800, 850));
     EXPECT_EQ(reading.fitting, hangar.leftFitting);
     EXPECT_EQ(reading.person, hangar.oren);
-    EXPECT_EQ(reading.note, "Second person: T. Vale");
+    EXPECT_EQ(reading.second, hangar.vale);
+    EXPECT_EQ(reading.note, "");
     EXPECT_TRUE(says("demonstrationKept", "Part-seated: 0.80–0.85 mm, saved 11:00."));
     EXPECT_TRUE(says("demonstrationNumbers", "Part-seated was read 1 time"));
 
@@ -223,7 +224,8 @@ TEST_F(DemonstrationTest, AWrongFigureIsCorrectedAndStaysStruckThrough)
     enter("0.85");
     ASSERT_EQ(kept().size(), 2U);
     EXPECT_EQ(kept()[1].corrects, kept()[0].id);
-    EXPECT_EQ(kept()[1].note, "pressed the wrong leaf (second person: T. Vale)");
+    EXPECT_EQ(kept()[1].note, "pressed the wrong leaf");
+    EXPECT_EQ(kept()[1].second, hangar.vale);
     auto& list = part<QTableWidget>(panel, "readings");
     EXPECT_TRUE(list.item(1, 1)->font().strikeOut());
     EXPECT_TRUE(says("demonstrationNumbers", "Part-seated was read 1 time"));

@@ -319,7 +319,9 @@ TEST_F(RiggedToday, CountsARiggingOnlyWhenItWasTakenApart)
     EXPECT_FALSE(view().mayStandRigged);
     EXPECT_EQ(must(store.records().events(hangar.airframe)).back().stamp.by, hangar.vale)
         << "somebody states it";
-    EXPECT_EQ(must(store.records().events(hangar.airframe)).back().kind, EventKind::Derigged);
+    const Event event = must(store.records().events(hangar.airframe)).back();
+    EXPECT_EQ(event.kind, EventKind::Derigged);
+    EXPECT_TRUE(event.person) << "somebody states it";
 }
 
 TEST_F(RiggedToday, KeepsTheSeasonListAndTheCountsWithTheirNames)
@@ -359,7 +361,7 @@ TEST_F(RiggedToday, NamesAShiftThatAllCouplingsShare)
         Fitting fitting;
         fitting.coupling = coupling;
         fitting.begins = dayOf(2026, 3, 1);
-        fitting.reason = "first fitting";
+        fitting.kind = FittingKind::First;
         const FittingId id = must(store.records().add(fitting));
         for (int i = 0; i < 12; ++i) {
             Reading reading =

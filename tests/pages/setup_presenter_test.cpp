@@ -173,7 +173,7 @@ TEST_F(SetUp, AddsACouplingTogetherWithItsFirstFitting)
     EXPECT_EQ(entryOf(after.couplings.front().coupling), typed);
     ASSERT_TRUE(after.couplings.front().fitting);
     EXPECT_EQ(after.couplings.front().fitting->begins, dayOf(2026, 5, 2));
-    EXPECT_EQ(after.couplings.front().fitting->reason, CouplingWords::firstFitting().toStdString());
+    EXPECT_EQ(after.couplings.front().fitting->kind, FittingKind::First);
     EXPECT_FALSE(after.couplings.front().hasBand);
 }
 

@@ -157,7 +157,7 @@ TEST_F(Surfaces, AreAddedAsUsualOnceAndWithFlapsOnlyWhereAFlapIsCoupled)
     EXPECT_EQ(must(presenter.surfaces.addUsual(hangar.airframe)), 7);
     EXPECT_EQ(must(presenter.surfaces.addUsual(hangar.airframe)), 0) << "they are there";
     Coupling flap = aCoupling(hangar.airframe, "Left flap, wing root");
-    flap.circuit = "Flap";
+    flap.circuit = Circuit::Flap;
     must(store.records().add(flap));
     EXPECT_EQ(must(presenter.surfaces.addUsual(hangar.airframe)), 2);
     EXPECT_EQ(surfaces().back().name, "Right flap");

@@ -115,7 +115,7 @@ public:
             return fitting();
         case 5:
             return static_cast<void>(m_records.add(
-                Event{{}, m_hangar.airframe, m_hangar.leftAileron, EventKind::Cleaned, day(), "", {}}));
+                Event{{}, m_hangar.airframe, m_hangar.leftAileron, EventKind::Cleaned, day(), "", {}, {}}));
         case 6:
             return exclusion();
         case 7:
@@ -162,7 +162,8 @@ private:
 
     void fitting()
     {
-        static_cast<void>(m_records.add(Fitting{{}, m_hangar.leftAileron, day(), "ball replaced", {}}));
+        static_cast<void>(
+            m_records.add(Fitting{{}, m_hangar.leftAileron, day(), FittingKind::Other, "ball replaced", {}}));
     }
 
     std::vector<KeptReading> known()

@@ -129,7 +129,7 @@ TEST_F(RoundTrip, GaugeCheckWithAndWithoutQuarantine)
 TEST_F(RoundTrip, CouplingInItsRiggingOrder)
 {
     Coupling coupling = aCoupling(hangar.airframe, "Elevator");
-    coupling.circuit = "elevator";
+    coupling.circuit = Circuit::Elevator;
     coupling.side = Side::Right;
     coupling.place = PlanPlace{-0.125, 0.95};
     coupling.access = "fin top";
@@ -144,7 +144,7 @@ TEST_F(RoundTrip, CouplingInItsRiggingOrder)
     const std::vector<Coupling> kept = must(records().couplings(hangar.airframe));
     ASSERT_EQ(kept.size(), 3U);
     EXPECT_EQ(kept[0].name, "Elevator");
-    EXPECT_EQ(kept[0].circuit, "elevator");
+    EXPECT_EQ(kept[0].circuit, Circuit::Elevator);
     EXPECT_EQ(kept[0].side, Side::Right);
     EXPECT_EQ(kept[0].place->x, -0.125);
     EXPECT_EQ(kept[0].place->y, 0.95);

@@ -34,7 +34,7 @@ Coupling aCoupling(AirframeId airframe, const std::string& name)
     Coupling coupling;
     coupling.airframe = airframe;
     coupling.name = name;
-    coupling.circuit = "aileron";
+    coupling.circuit = Circuit::Aileron;
     return coupling;
 }
 
@@ -50,7 +50,7 @@ FittingId firstFitting(Records& records, CouplingId coupling)
     Fitting fitting;
     fitting.coupling = coupling;
     fitting.begins = dayOf(2026, 3, 1);
-    fitting.reason = "first fitting";
+    fitting.kind = FittingKind::First;
     return must(records.add(fitting));
 }
 

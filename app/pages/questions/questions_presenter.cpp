@@ -1,5 +1,6 @@
 #include "app/pages/questions/questions_presenter.h"
 
+#include "core/airframe/saved_before.h"
 #include "core/review/comparisons.h"
 #include "core/review/quarantine_effect.h"
 #include "core/rigging/rigging_flow.h"
@@ -53,7 +54,7 @@ std::optional<Answer> answerIn(const Question& question, FactsBook& book)
     std::optional<Answer> last;
     for (const SurfaceCheck& check : content.value()->surfaceChecks)
         if (question.surface == check.surface && question.surfaceCheck == check.kind &&
-            check.answer != Answer::Yes && check.id.bytes < question.id.bytes)
+            check.answer != Answer::Yes && savedBefore(check, question))
             last = check.answer;
     return last;
 }
@@ -71,7 +72,7 @@ std::vector<AskedReading> readingsOf(const Question& question, const AirframeFac
         const Reading* other = nullptr;
         for (const KeptReading& kept : facts.readings)
             if (kept.reading.record == reading.record && kept.reading.coupling == reading.coupling &&
-                kept.reading.turn != reading.turn && kept.reading.id < reading.id)
+                kept.reading.turn != reading.turn && savedBefore(kept.reading, reading))
                 other = &kept.reading;
         if (other)
             asked.push_back({other->interval, facts.nameOf(other->person)});
@@ -87,7 +88,7 @@ std::optional<ReadingsInDoubt> inDoubt(const Question& question, const AirframeF
         return std::nullopt;
     std::optional<ReadingsInDoubt> found;
     for (const GaugeCheck& check : facts.gaugeChecks)
-        if (question.gauge == check.gauge && check.quarantineFrom && check.id.bytes < question.id.bytes)
+        if (question.gauge == check.gauge && check.quarantineFrom && savedBefore(check, question))
             found = ReadingsInDoubt{*check.quarantineFrom, 0};
     if (!found)
         return std::nullopt;
@@ -163,8 +164,8 @@ void sortRows(std::vector<QuestionRow>& rows)
     std::ranges::stable_sort(rows, [](const QuestionRow& a, const QuestionRow& b) {
         if (a.story.isOpen() != b.story.isOpen())
             return a.story.isOpen();
-        return a.story.isOpen() ? a.story.question.id < b.story.question.id
-                                : a.story.resolution->id > b.story.resolution->id;
+        return a.story.isOpen() ? savedBefore(a.story.question, b.story.question)
+                                : savedBefore(*b.story.resolution, *a.story.resolution);
     });
 }
 

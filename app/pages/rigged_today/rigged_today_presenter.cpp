@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
+#include "core/airframe/saved_before.h"
 #include "core/review/record_summary.h"
 #include "core/review/review_period.h"
 #include "core/store/facts_book.h"
@@ -16,7 +17,7 @@ constexpr std::chrono::days kDaysBetweenGaugeChecks{31};
 
 std::optional<LastClose> lastCloseIn(const AirframeFacts& facts)
 {
-    const auto last = std::ranges::max_element(facts.closings, {}, &RecordClose::id);
+    const auto last = std::ranges::max_element(facts.closings, savedBefore);
     if (last == facts.closings.end())
         return std::nullopt;
     return LastClose{last->stamp.when, last->closing,
@@ -27,7 +28,7 @@ std::optional<LastClose> lastCloseIn(const AirframeFacts& facts)
 // A rigging was closed, and no later event says that it was taken apart.
 bool mayStandRigged(const AirframeFacts& facts)
 {
-    const auto last = std::ranges::max_element(facts.closings, {}, &RecordClose::id);
+    const auto last = std::ranges::max_element(facts.closings, savedBefore);
     if (last == facts.closings.end() || last->closing == Closing::Abandoned)
         return false;
     return std::ranges::none_of(facts.events, [&last](const Event& event) {

@@ -177,6 +177,7 @@ Outcome RiggingWriter::noteTakenApart(AirframeId airframe, PersonId statedBy)
     event.airframe = airframe;
     event.kind = EventKind::Derigged;
     event.day = m_clock.now().localDay();
+    event.person = statedBy;
     event.stamp.by = statedBy;
     return outcomeOf(m_records.add(event));
 }

@@ -27,8 +27,10 @@ void makeCorrection(Reading& reading, const ReadingSheet& sheet, ReadingId wrong
     reading.corrects = wrong;
     reading.note = note;
     for (const BaselineReadingRow& row : sheet.readings)
-        if (row.reading.id == wrong)
-            reading.person = row.reading.person; // who measured stays; who corrects it states it
+        if (row.reading.id == wrong) { // who was there stays; who corrects it states it
+            reading.person = row.reading.person;
+            reading.second = row.reading.second;
+        }
 }
 
 template <typename IdType> Outcome doneWith(const Result<IdType>& added)
@@ -87,15 +89,15 @@ Result<ReadingId> BaselineDayPresenter::keep(const BaselineSheet& sheet, PersonI
 }
 
 Result<ReadingId> BaselineDayPresenter::keep(const DemonstrationSheet& sheet, PersonId person, GaugeId gauge,
-                                             const GaugeReading& taken, const std::string& note,
-                                             std::optional<ReadingId> corrects)
+                                             const GaugeReading& taken, PersonId second,
+                                             const std::optional<Correction>& correction)
 {
     Reading reading = readingFrom(sheet, person, gauge, taken, m_desk.now());
     reading.state = SeatState::PartSeated;
     reading.purpose = Purpose::Demonstration;
-    reading.note = note;
-    if (corrects)
-        makeCorrection(reading, sheet, *corrects, note);
+    reading.second = second;
+    if (correction)
+        makeCorrection(reading, sheet, correction->of, correction->reason);
     return m_desk.records().add(reading, std::nullopt);
 }
 

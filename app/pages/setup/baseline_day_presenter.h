@@ -37,11 +37,10 @@ public:
     // The sheet has no obstacle; the two differ.
     Outcome freeze(const BaselineSheet& sheet, PersonId first, PersonId second);
 
-    // Part-seated on purpose; `note` names the second person who was there, and says why when the reading
-    // `corrects` another. The sheet has a fitting.
+    // Part-seated on purpose, while `second`, another than `person`, stood by. The sheet has a fitting.
     Result<ReadingId> keep(const DemonstrationSheet& sheet, PersonId person, GaugeId gauge,
-                           const GaugeReading& taken, const std::string& note,
-                           std::optional<ReadingId> corrects = {});
+                           const GaugeReading& taken, PersonId second,
+                           const std::optional<Correction>& correction = {});
 
 private:
     template <typename Sheet, typename Make>

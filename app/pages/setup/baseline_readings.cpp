@@ -111,7 +111,7 @@ QString BaselineReadings::stateOf(const BaselineReadingRow& row) const
     if (row.excluded)
         return BaselineWords::leftOutBecause(shown(row.excludedBy), shown(*row.excluded));
     if (m_kind == Kind::Demonstration)
-        return reason;
+        return DemonstrationWords::note(reason, QString::fromStdString(row.second));
     QString state = row.inDoubtFrom ? BaselineWords::inDoubt(Formats{}.day(*row.inDoubtFrom))
                     : row.unlike    ? BaselineWords::unlikeTheOthers()
                     : row.admitted  ? BaselineWords::inTheBand()

@@ -176,7 +176,7 @@ private:
                                     Words::layoutShort(row.coupling.layout));
         if (row.fitting)
             text.detail = Words::joined(text.detail, Words::fittingSince(Formats{}.day(row.fitting->begins),
-                                                                         shown(row.fitting->reason)));
+                                                                         Words::whyFitted(*row.fitting)));
         return text;
     }
 

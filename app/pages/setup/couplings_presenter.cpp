@@ -37,21 +37,21 @@ double farApart(const PlanPlace& one, const PlanPlace& other)
 struct UsualJoint
 {
     QString (*name)();
-    QString (*circuit)();
+    Circuit circuit;
     Side side;
     PlanPlace place; // a little apart, so that the marks on the plan do not cover one another
 };
 
 // In the order of UsualCoupling.
 constexpr std::array<UsualJoint, kUsualCouplings.size()> kUsualJoints{{
-    {CouplingWords::leftAileron, CouplingWords::circuitAileron, Side::Left, {-0.10, 0.40}},
-    {CouplingWords::rightAileron, CouplingWords::circuitAileron, Side::Right, {0.10, 0.40}},
-    {CouplingWords::leftAirbrake, CouplingWords::circuitAirbrake, Side::Left, {-0.10, 0.36}},
-    {CouplingWords::rightAirbrake, CouplingWords::circuitAirbrake, Side::Right, {0.10, 0.36}},
-    {CouplingWords::leftFlap, CouplingWords::circuitFlap, Side::Left, {-0.06, 0.40}},
-    {CouplingWords::rightFlap, CouplingWords::circuitFlap, Side::Right, {0.06, 0.40}},
-    {CouplingWords::elevator, CouplingWords::circuitElevator, Side::None, {0.0, 0.96}},
-    {CouplingWords::trim, CouplingWords::circuitTrim, Side::None, {0.03, 0.98}},
+    {CouplingWords::leftAileron, Circuit::Aileron, Side::Left, {-0.10, 0.40}},
+    {CouplingWords::rightAileron, Circuit::Aileron, Side::Right, {0.10, 0.40}},
+    {CouplingWords::leftAirbrake, Circuit::Airbrake, Side::Left, {-0.10, 0.36}},
+    {CouplingWords::rightAirbrake, Circuit::Airbrake, Side::Right, {0.10, 0.36}},
+    {CouplingWords::leftFlap, Circuit::Flap, Side::Left, {-0.06, 0.40}},
+    {CouplingWords::rightFlap, Circuit::Flap, Side::Right, {0.06, 0.40}},
+    {CouplingWords::elevator, Circuit::Elevator, Side::None, {0.0, 0.96}},
+    {CouplingWords::trim, Circuit::Trim, Side::None, {0.03, 0.98}},
 }};
 
 const UsualJoint& usualJoint(UsualCoupling which)
@@ -103,9 +103,10 @@ QString usualName(UsualCoupling which)
 
 CouplingEntry entryOf(const Coupling& coupling)
 {
-    return {shown(coupling.name),   shown(coupling.circuit), coupling.side,
-            shown(coupling.access), coupling.layout,         shown(coupling.leafPlace),
-            coupling.securing,      spotOf(coupling.place),  shown(coupling.note)};
+    return {
+        shown(coupling.name), CouplingWords::circuitOf(coupling), coupling.side,     shown(coupling.access),
+        coupling.layout,      shown(coupling.leafPlace),          coupling.securing, spotOf(coupling.place),
+        shown(coupling.note)};
 }
 
 std::vector<CouplingRow> CouplingsPresenter::view(const KnownAirframe& known) const
@@ -122,8 +123,7 @@ Result<CouplingId> CouplingsPresenter::addWithFirstFitting(const Coupling& coupl
     auto added = records().add(coupling);
     if (!added)
         return added;
-    const Fitting first{
-        {}, added.value(), desk().today(), CouplingWords::firstFitting().toStdString(), desk().stamp()};
+    const Fitting first{{}, added.value(), desk().today(), FittingKind::First, {}, desk().stamp()};
     if (const auto fitting = records().add(first); !fitting)
         return fitting.problem();
     return added;
@@ -146,7 +146,7 @@ Result<Saved> CouplingsPresenter::save(const CouplingEntry& entry, AirframeId ai
         return reader.refusal();
     coupling.airframe = airframe;
     coupling.name = plain(entry.name);
-    coupling.circuit = plain(entry.circuit);
+    CouplingWords::setCircuit(coupling, entry.circuit);
     coupling.side = entry.side;
     coupling.access = plain(entry.access);
     coupling.layout = entry.layout;
@@ -190,7 +190,8 @@ Result<Saved> CouplingsPresenter::save(const FittingEntry& entry, AirframeId air
     reader.needs(Field::FittingReason, entry.reason, CouplingWords::reasonMissing());
     if (reader.hasProblem())
         return reader.refusal();
-    return savedAs(records().add(Fitting{{}, coupling, *day, plain(entry.reason), desk().stamp()}));
+    return savedAs(
+        records().add(Fitting{{}, coupling, *day, FittingKind::Other, plain(entry.reason), desk().stamp()}));
 }
 
 Outcome CouplingsPresenter::addUsual(AirframeId airframe, const std::vector<UsualCoupling>& chosen)
@@ -205,7 +206,7 @@ Outcome CouplingsPresenter::addUsual(AirframeId airframe, const std::vector<Usua
             Coupling coupling;
             coupling.airframe = airframe;
             coupling.name = one.name().toStdString();
-            coupling.circuit = one.circuit().toStdString();
+            coupling.circuit = one.circuit;
             coupling.side = one.side;
             coupling.place = one.place;
             coupling.riggingOrder = order++;

@@ -184,14 +184,8 @@ private:
 
     Result<ReadingId> keep(const GaugeReading& reading) override
     {
-        const Person* second = findIn(view().persons, *m_second);
-        const QString name = second ? shown(second->name) : QString{};
-        const auto& correction = m_work.correction;
-        const QString note = correction ? DemonstrationWords::correctionNote(shown(correction->reason), name)
-                                        : DemonstrationWords::secondNote(name);
-        return tools().presenter.keep(*m_sheet, *m_work.person, gauge()->gauge.id, reading,
-                                      note.toStdString(),
-                                      correction ? std::optional{correction->of} : std::nullopt);
+        return tools().presenter.keep(*m_sheet, *m_work.person, gauge()->gauge.id, reading, *m_second,
+                                      m_work.correction);
     }
 
     QString keptSentence(const QString& interval, const QString& time, bool) const override

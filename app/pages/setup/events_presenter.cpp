@@ -1,6 +1,7 @@
 #include "app/pages/setup/entry_reader.h"
 #include "app/pages/setup/part_presenters.h"
 #include "app/pages/setup/things_kept.h"
+#include "core/airframe/saved_before.h"
 
 namespace rig {
 
@@ -13,7 +14,7 @@ std::vector<EventRow> EventsPresenter::view(const AirframeFacts& facts) const
     }
     std::ranges::sort(rows, [](const EventRow& one, const EventRow& other) {
         return one.event.day != other.event.day ? one.event.day > other.event.day
-                                                : other.event.id < one.event.id;
+                                                : savedBefore(other.event, one.event);
     });
     return rows;
 }
@@ -26,8 +27,14 @@ Result<Saved> EventsPresenter::save(const EventEntry& entry, AirframeId airframe
         reader.needs(Field::EventNote, entry.note, SetUpWords::noteMissing());
     if (reader.hasProblem())
         return reader.refusal();
-    return savedAs(records().add(
-        Event{{}, airframe, entry.coupling, entry.kind, *day, plain(entry.note), desk().stamp()}));
+    return savedAs(records().add(Event{{},
+                                       airframe,
+                                       entry.coupling,
+                                       entry.kind,
+                                       *day,
+                                       plain(entry.note),
+                                       desk().stamp().by,
+                                       desk().stamp()}));
 }
 
 } // namespace rig

@@ -3,6 +3,7 @@
 #include "app/pages/setup/things_kept.h"
 #include "app/wording/formats.h"
 #include "app/wording/gauge_words.h"
+#include "core/airframe/saved_before.h"
 #include "core/measure/size_list.h"
 #include "core/store/ask.h"
 
@@ -129,7 +130,7 @@ Result<std::vector<GaugeRow>> GaugesPresenter::view() const
         std::ranges::copy_if(checks, std::back_inserter(row.checks),
                              [&gauge](const GaugeCheck& check) { return check.gauge == gauge.id; });
         std::ranges::sort(row.checks, [](const GaugeCheck& one, const GaugeCheck& other) {
-            return one.day != other.day ? one.day > other.day : other.id < one.id;
+            return one.day != other.day ? one.day > other.day : savedBefore(other, one);
         });
         row.doubtedSince = doubtedSince(row, desk().today());
         rows.push_back(std::move(row));

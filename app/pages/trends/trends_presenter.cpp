@@ -1,10 +1,13 @@
 #include "app/pages/trends/trends_presenter.h"
 
+#include "app/wording/coupling_words.h"
+#include "app/wording/demonstration_words.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/trends_page_words.h"
 #include "core/review/coupling_history.h"
 #include "core/review/rigging_numbers.h"
+#include "core/rigging/counts_as.h"
 #include "core/store/facts_book.h"
 #include "core/store/records.h"
 #include "core/views/movement_maker.h"
@@ -68,7 +71,8 @@ private:
 
 QString ownNote(const TrendsReading& one, Doubts& doubts)
 {
-    const QString note = QString::fromStdString(one.reading.note);
+    const QString note = DemonstrationWords::note(QString::fromStdString(one.reading.note),
+                                                  QString::fromStdString(one.second));
     if (!one.inDoubt)
         return note;
     const QString& doubt = doubts.of(one.reading);
@@ -116,6 +120,8 @@ void CouplingTrendMaker::addReadings(const std::vector<JudgedReading>& judged)
         one.rigging = drawn.rigging;
         one.judgement = from.judgement;
         one.person = m_facts.nameOf(from.reading.person);
+        if (from.reading.second)
+            one.second = m_facts.nameOf(*from.reading.second);
         if (const Gauge* gauge = from.reading.gauge ? m_facts.gauge(*from.reading.gauge) : nullptr)
             one.gauge = gauge->name;
         one.inDoubt = from.inDoubt;
@@ -144,7 +150,7 @@ BandOrigin CouplingTrendMaker::originOf(const FittingHistory& fitting) const
                                          [](const FittingHistory& one) { return one.fitting.id; });
     origin.fittingNumber = static_cast<int>(place - m_history.fittings.begin()) + 1;
     origin.fittingBegins = fitting.fitting.begins;
-    origin.fittingReason = fitting.fitting.reason;
+    origin.fittingReason = CouplingWords::whyFitted(fitting.fitting).toStdString();
     for (const TrendsReading& one : m_trend.readings) { // oldest first
         if (!fitting.admitted.contains(one.reading.id) || one.inDoubt)
             continue;
@@ -162,7 +168,7 @@ FittingCounts CouplingTrendMaker::countsOf(FittingId fitting) const
         if (one.reading.fitting != fitting)
             continue;
         if (!one.isJudged()) {
-            counts.partSeatedAtRigging += one.reading.purpose == Purpose::Rigging && !one.superseded ? 1 : 0;
+            counts.partSeatedAtRigging += countsAs(one.reading.purpose).rigging && !one.superseded ? 1 : 0;
             continue;
         }
         const Verdict verdict = one.judgement.verdict;

@@ -26,6 +26,7 @@ struct TrendsReading
     double rigging = 0;               // its place on the axis of rigging numbers
     Judgement judgement;              // worked out anew against the reading's own fitting
     std::string person;
+    std::string second; // who stood by at a demonstration; empty: nobody, or not known
     std::string gauge;
     bool ofBaseline = false; // it makes the band
     bool inDoubt = false;    // its gauge was in quarantine on that day

@@ -21,7 +21,7 @@ protected:
         for (const char* name : {"Left aileron", "Right aileron", "Left airbrake", "Right airbrake", "Trim"})
             told.addCoupling(name, 0.50, kReviewBegins, std::string{name} == "Trim" ? 4 : 12);
         for (std::size_t i = 0; i < 4; ++i) {
-            told.facts.couplings[i].circuit = i < 2 ? "aileron" : "airbrake";
+            told.facts.couplings[i].circuit = i < 2 ? Circuit::Aileron : Circuit::Airbrake;
             told.facts.couplings[i].side = i % 2 == 0 ? Side::Left : Side::Right;
         }
     }

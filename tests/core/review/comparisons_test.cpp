@@ -50,7 +50,7 @@ private:
     std::vector<Reading> m_all;
 };
 
-Coupling couplingOf(const char* circuit, Side side, int number)
+Coupling couplingOf(Circuit circuit, Side side, int number)
 {
     Coupling coupling;
     coupling.id.bytes[15] = static_cast<std::uint8_t>(number);
@@ -92,11 +92,11 @@ TEST(TwoReadings, DisagreeWhenMeasuringDoesNotExplainTheirDistance)
 
 TEST(OtherSide, IsTheOneCouplingOfTheSameCircuitOnTheOtherSide)
 {
-    const Coupling left = couplingOf("aileron", Side::Left, 1);
-    const Coupling right = couplingOf("aileron", Side::Right, 2);
-    const Coupling brake = couplingOf("airbrake", Side::Right, 3);
+    const Coupling left = couplingOf(Circuit::Aileron, Side::Left, 1);
+    const Coupling right = couplingOf(Circuit::Aileron, Side::Right, 2);
+    const Coupling brake = couplingOf(Circuit::Airbrake, Side::Right, 3);
     EXPECT_EQ(otherSideOf(left, std::vector{left, right, brake})->id, right.id);
     EXPECT_FALSE(otherSideOf(brake, std::vector{left, right, brake}));
-    const Coupling outer = couplingOf("aileron", Side::Right, 4);
+    const Coupling outer = couplingOf(Circuit::Aileron, Side::Right, 4);
     EXPECT_FALSE(otherSideOf(left, std::vector{left, right, outer})) << "nobody can say which of the two";
 }

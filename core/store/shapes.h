@@ -1,0 +1,271 @@
+#pragma once
+
+#include "core/airframe/airframe.h"
+#include "core/airframe/coupling.h"
+#include "core/airframe/gauge.h"
+#include "core/airframe/person.h"
+#include "core/airframe/surface.h"
+#include "core/baseline/admitted.h"
+#include "core/judgement/judgement.h"
+#include "core/rigging/event.h"
+#include "core/rigging/record_content.h"
+#include "core/store/shape.h"
+
+namespace rig {
+
+// Every fact, described once. A new member is a new line here and a column in a migration; a test holds these
+// against the tables of the file.
+
+template <> struct Shape<Person>
+{
+    static constexpr const char* table = "person";
+    static constexpr auto columns = several(column("name", &Person::name), column("role", &Person::role),
+                                            column("phone", &Person::phone));
+};
+
+template <> struct Shape<Airframe>
+{
+    static constexpr const char* table = "airframe";
+    static constexpr auto columns = several(
+        column("registration", &Airframe::registration), column("type", &Airframe::type),
+        column("serial", &Airframe::serial), column("jurisdiction", &Airframe::jurisdiction),
+        column("manual_refs", &Airframe::manualReferences), column("annual_due", &Airframe::annualDue),
+        column("call_name", &Airframe::callName), column("call_phone", &Airframe::callPhone),
+        column("riggings_before", &Airframe::riggingsBefore, kCount));
+};
+
+// A taper gauge has a resolution and no sizes, every other one sizes and no resolution.
+struct GaugeSetColumns
+{
+    GaugeKind kind = GaugeKind::Leaves;
+    std::optional<Gap> resolution;
+};
+
+template <> struct Shape<Gauge>
+{
+    static constexpr const char* table = "gauge";
+    static constexpr auto columns = several(
+        column("name", &Gauge::name),
+        viewed(
+            &Gauge::set,
+            +[](const GaugeSet& set) {
+                const bool taper = set.kind() == GaugeKind::Taper;
+                return GaugeSetColumns{set.kind(), taper ? std::optional{set.resolution()} : std::nullopt};
+            },
+            +[](const GaugeSetColumns& set) {
+                return set.kind == GaugeKind::Taper ? GaugeSet::taper(set.resolution.value_or(Gap{}))
+                                                    : GaugeSet{set.kind, {}};
+            },
+            column("kind", &GaugeSetColumns::kind),
+            column("resolution_um", &GaugeSetColumns::resolution, kSize)),
+        column("tolerance_um", &Gauge::tolerance), column("note", &Gauge::note),
+        column("in_use", &Gauge::inUse));
+    static constexpr auto children = rig::children<Gauge, Gap>(
+        "gauge_size", "gauge", "size_um", kSize,
+        +[](const Gauge& gauge) -> const std::vector<Gap>& { return gauge.set.sizes(); },
+        +[](Gauge& gauge, std::vector<Gap> sizes) {
+            if (gauge.set.kind() != GaugeKind::Taper)
+                gauge.set = GaugeSet{gauge.set.kind(), std::move(sizes)};
+        });
+};
+
+template <> struct Shape<GaugeCheck>
+{
+    static constexpr const char* table = "gauge_check";
+    static constexpr auto columns = several(
+        column("gauge", &GaugeCheck::gauge), column("day", &GaugeCheck::day), column("how", &GaugeCheck::how),
+        column("found", &GaugeCheck::found), column("quarantine_from", &GaugeCheck::quarantineFrom));
+};
+
+template <> struct Shape<Coupling>
+{
+    static constexpr const char* table = "coupling";
+    static constexpr auto columns =
+        several(column("airframe", &Coupling::airframe), column("name", &Coupling::name),
+                column("circuit_kind", &Coupling::circuit), column("circuit", &Coupling::otherCircuit),
+                column("side", &Coupling::side),
+                nested(&Coupling::place, column("plan_x", &PlanPlace::x), column("plan_y", &PlanPlace::y)),
+                column("access", &Coupling::access), column("leaf_place", &Coupling::leafPlace),
+                column("layout", &Coupling::layout), column("securing", &Coupling::securing),
+                column("rigging_order", &Coupling::riggingOrder, kOrder), column("note", &Coupling::note),
+                column("in_use", &Coupling::inUse));
+};
+
+template <> struct Shape<Fitting>
+{
+    static constexpr const char* table = "fitting";
+    static constexpr auto columns =
+        several(column("coupling", &Fitting::coupling), column("begins", &Fitting::begins),
+                column("kind", &Fitting::kind), column("reason", &Fitting::reason));
+};
+
+template <> struct Shape<Event>
+{
+    static constexpr const char* table = "event";
+    static constexpr auto columns =
+        several(column("airframe", &Event::airframe), column("coupling", &Event::coupling),
+                column("kind", &Event::kind), column("day", &Event::day), column("note", &Event::note),
+                column("person", &Event::person));
+};
+
+template <> struct Shape<RiggingRecord>
+{
+    static constexpr const char* table = "rigging_record";
+    static constexpr auto columns =
+        several(column("airframe", &RiggingRecord::airframe), column("origin", &RiggingRecord::origin),
+                column("leader", &RiggingRecord::leader),
+                moment("begins_at", "begins_offset", &RiggingRecord::begins));
+};
+
+template <> struct Shape<Check>
+{
+    static constexpr const char* table = "answer";
+    static constexpr auto columns =
+        several(column("record", &Check::record), column("coupling", &Check::coupling),
+                column("kind", &Check::kind), column("answer", &Check::answer), column("turn", &Check::turn),
+                column("person", &Check::person), moment("answered_at", "answered_offset", &Check::when));
+};
+
+template <> struct Shape<Reading>
+{
+    static constexpr const char* table = "reading";
+    static constexpr auto columns =
+        several(column("coupling", &Reading::coupling), column("fitting", &Reading::fitting),
+                column("record", &Reading::record),
+                nested(&Reading::interval, column("enters_um", &GapInterval::enters),
+                       column("refuses_um", &GapInterval::refuses)),
+                column("technique", &Reading::technique), column("gauge", &Reading::gauge),
+                column("state", &Reading::state), column("purpose", &Reading::purpose),
+                column("turn", &Reading::turn), column("person", &Reading::person),
+                column("second", &Reading::second), moment("measured_at", "measured_offset", &Reading::when),
+                column("note", &Reading::note), column("corrects", &Reading::corrects));
+};
+
+// Attached to a reading. How many part-seated readings a witness was reckoned from is not kept.
+template <> struct Shape<Shown>
+{
+    static constexpr const char* table = "shown";
+    static constexpr const char* owner = "reading";
+    static constexpr auto columns = several(
+        column("method", &Shown::methodVersion, kCount),
+        nested(&Shown::judgement, column("verdict", &Judgement::verdict),
+               column("reason", &Judgement::reason), column("direction", &Judgement::direction),
+               column("tail", &Judgement::tail),
+               nested(&Judgement::witness, column("witness", &WitnessFinding::witness),
+                      column("miss", &WitnessFinding::miss)),
+               nested(&Judgement::band,
+                      nested(&Band::inner, column("inner_lower", &BandEdges::lower),
+                             column("inner_upper", &BandEdges::upper)),
+                      nested(&Band::outer, column("outer_lower", &BandEdges::lower),
+                             column("outer_upper", &BandEdges::upper)),
+                      column("median", &Band::median), column("scatter", &Band::scatter),
+                      column("readings", &Band::readings, kCount), column("at_cap", &Band::scatterAtCap))));
+};
+
+template <> struct Shape<Exclusion>
+{
+    static constexpr const char* table = "exclusion";
+    static constexpr auto columns =
+        several(column("reading", &Exclusion::reading), column("reason", &Exclusion::reason, kSomeText));
+};
+
+template <> struct Shape<FrozenBaseline>
+{
+    static constexpr const char* table = "baseline";
+    static constexpr auto columns =
+        several(column("fitting", &FrozenBaseline::fitting), column("first", &FrozenBaseline::first),
+                column("second", &FrozenBaseline::second));
+    static constexpr auto children = rig::children<FrozenBaseline, ReadingId>(
+        "baseline_reading", "baseline", "reading", {},
+        +[](const FrozenBaseline& baseline) -> const std::vector<ReadingId>& { return baseline.readings; },
+        +[](FrozenBaseline& baseline, std::vector<ReadingId> readings) {
+            baseline.readings = std::move(readings);
+        });
+};
+
+template <> struct Shape<Interruption>
+{
+    static constexpr const char* table = "interruption";
+    static constexpr auto columns =
+        several(column("record", &Interruption::record), column("coupling", &Interruption::coupling),
+                column("turn", &Interruption::turn), column("reason", &Interruption::reason));
+};
+
+template <> struct Shape<RecordClose>
+{
+    static constexpr const char* table = "closing";
+    static constexpr auto columns =
+        several(column("record", &RecordClose::record), column("closing", &RecordClose::closing),
+                column("first", &RecordClose::first), column("second", &RecordClose::second),
+                column("note", &RecordClose::note));
+};
+
+template <> struct Shape<Surface>
+{
+    static constexpr const char* table = "surface";
+    static constexpr auto columns =
+        several(column("airframe", &Surface::airframe), column("name", &Surface::name),
+                column("kind", &Surface::kind), column("side", &Surface::side),
+                column("check_order", &Surface::order, kOrder), column("sense_call", &Surface::senseCall),
+                column("unit", &Surface::unit), column("measured_at_um", &Surface::measuredAt, kDistance),
+                nested(&Surface::up, column("up_nominal", &ManualDeflection::nominal),
+                       column("up_tolerance", &ManualDeflection::tolerance)),
+                nested(&Surface::down, column("down_nominal", &ManualDeflection::nominal),
+                       column("down_tolerance", &ManualDeflection::tolerance)),
+                column("most_play", &Surface::mostPlay),
+                column("manual_reference", &Surface::manualReference), column("in_use", &Surface::inUse));
+};
+
+template <> struct Shape<SurfaceCheck>
+{
+    static constexpr const char* table = "surface_answer";
+    static constexpr auto columns =
+        several(column("record", &SurfaceCheck::record), column("surface", &SurfaceCheck::surface),
+                column("kind", &SurfaceCheck::kind), column("answer", &SurfaceCheck::answer),
+                column("person", &SurfaceCheck::person), column("cockpit", &SurfaceCheck::cockpit));
+};
+
+template <> struct Shape<SurfaceMeasure>
+{
+    static constexpr const char* table = "surface_measure";
+    static constexpr auto columns =
+        several(column("record", &SurfaceMeasure::record), column("surface", &SurfaceMeasure::surface),
+                column("kind", &SurfaceMeasure::kind), column("unit", &SurfaceMeasure::unit),
+                column("value", &SurfaceMeasure::value),
+                column("measured_at_um", &SurfaceMeasure::measuredAt, kDistance),
+                column("person", &SurfaceMeasure::person));
+};
+
+template <> struct Shape<RecordTick>
+{
+    static constexpr const char* table = "tick";
+    static constexpr auto columns =
+        several(column("record", &RecordTick::record), column("kind", &RecordTick::kind),
+                column("person", &RecordTick::person));
+};
+
+template <> struct Shape<Question>
+{
+    static constexpr const char* table = "question";
+    static constexpr auto columns =
+        several(column("airframe", &Question::airframe), column("kind", &Question::kind),
+                column("record", &Question::record), column("coupling", &Question::coupling),
+                column("surface", &Question::surface), column("reading", &Question::reading),
+                column("gauge", &Question::gauge), column("check_kind", &Question::check),
+                column("surface_check", &Question::surfaceCheck));
+};
+
+template <> struct Shape<Resolution>
+{
+    static constexpr const char* table = "resolution";
+    static constexpr auto columns =
+        several(column("question", &Resolution::question), column("person", &Resolution::person),
+                column("found", &Resolution::found, kSomeText), column("done", &Resolution::done, kSomeText));
+};
+
+// Every fact with an id of its own.
+using Facts = std::tuple<Person, Airframe, Gauge, GaugeCheck, Coupling, Fitting, Event, RiggingRecord, Check, Reading,
+                         Exclusion, FrozenBaseline, Interruption, RecordClose, Surface, SurfaceCheck,
+                         SurfaceMeasure, RecordTick, Question, Resolution>;
+
+} // namespace rig
