@@ -25,6 +25,24 @@ public:
 
     template <typename IdType> void add(const QString& text, const IdType& id) { addItem(text, bytesOf(id)); }
 
+    // begin() and add() for each, unless the same stands there already: a page that is shown anew is not laid
+    // out anew for it.
+    template <typename Things> void fill(const QString& prompt, const Things& things)
+    {
+        const auto stands = [&](int at, const QString& text, const QByteArray& id) {
+            return itemText(at) == text && itemData(at).toByteArray() == id;
+        };
+        int at = 0;
+        bool same = count() == static_cast<int>(things.size()) + 1 && stands(at, prompt, {});
+        for (const auto& thing : things)
+            same = same && stands(++at, QString::fromStdString(thing.name), bytesOf(thing.id));
+        if (same)
+            return;
+        begin(prompt);
+        for (const auto& thing : things)
+            add(QString::fromStdString(thing.name), thing.id);
+    }
+
     template <typename IdType> void choose(const std::optional<IdType>& id)
     {
         setCurrentIndex(id ? std::max(0, findData(bytesOf(*id))) : 0);

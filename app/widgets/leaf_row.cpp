@@ -137,6 +137,7 @@ void LeafRow::setGauge(const GaugeSet& gauge, std::optional<Gap> centre)
     m_gauge = gauge;
     m_centre = centre;
     m_steps = gauge.steps();
+    measureLeaves();
     const bool pins = gauge.kind() == GaugeKind::Pins;
     m_none->setText(pins ? EntryWords::noPinEnters() : EntryWords::noLeafEnters());
     m_loose->setText(pins ? EntryWords::thickestPinLoose() : EntryWords::thickestLoose());
@@ -169,6 +170,7 @@ void LeafRow::setChosen(std::optional<GaugeReading> chosen)
 void LeafRow::setLook(const Look& look)
 {
     m_fonts = look.fonts;
+    measureLeaves();
     fitArrows();
     if (m_centre)
         centreOn(*m_centre);
@@ -195,14 +197,21 @@ void LeafRow::fitArrows()
         arrow->setFixedWidth(metrics.horizontalAdvance(QStringLiteral("00")) + kLeafPadding);
 }
 
+void LeafRow::measureLeaves()
+{
+    const QFontMetrics metrics{fontOf(17 * m_fonts.scale, Weight::SemiBold)}; // the style sheet's
+    m_widths.clear();
+    for (const GaugeStep& step : m_steps)
+        m_widths.push_back(metrics.size(0, EntryWords::leaf(step)).width());
+}
+
 // Pixels that each button needs when these steps are shown.
 int LeafRow::widestFrom(std::size_t first, std::size_t count) const
 {
-    const QFontMetrics metrics{fontOf(17 * m_fonts.scale, Weight::SemiBold)}; // the style sheet's
+    const std::size_t end = std::min(first + count, m_widths.size());
     int widest = 0;
-    const std::size_t end = std::min(first + count, m_steps.size());
     for (std::size_t i = first; i < end; ++i)
-        widest = std::max(widest, metrics.size(0, EntryWords::leaf(m_steps[i])).width());
+        widest = std::max(widest, m_widths[i]);
     return widest + kLeafPadding;
 }
 

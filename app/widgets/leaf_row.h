@@ -66,6 +66,7 @@ private:
     void page(int direction);
     void showLeaves();
     void fitArrows();
+    void measureLeaves();
     int widthOfEnds() const;
     void markChosen();
     void pressLeaf(std::size_t shown);
@@ -78,6 +79,7 @@ private:
 
     GaugeSet m_gauge;
     std::vector<GaugeStep> m_steps;
+    std::vector<int> m_widths; // pixels, of what stands on each of their buttons
     std::optional<Gap> m_centre;
     std::optional<GaugeReading> m_chosen;
     FontSizes m_fonts;

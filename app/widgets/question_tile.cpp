@@ -70,8 +70,10 @@ void QuestionTile::setAnswer(std::optional<Answer> answer)
 
 void QuestionTile::setState(bool asked, bool open)
 {
-    setProperty("asked", asked);
-    restyle(this);
+    if (property("asked") != asked) {
+        setProperty("asked", asked);
+        restyle(this);
+    }
     for (QPushButton* button : m_buttons)
         if (button)
             button->setEnabled(open);

@@ -61,6 +61,8 @@ void VerdictCard::setLook(const Look& look)
 
 void VerdictCard::setRank(const char* rank)
 {
+    if (property("verdict") == QLatin1String{rank})
+        return;
     for (QWidget* widget : std::initializer_list<QWidget*>{this, m_word}) {
         widget->setProperty("verdict", rank);
         widget->style()->unpolish(widget);

@@ -18,6 +18,7 @@ WrapLayout::~WrapLayout()
 void WrapLayout::addItem(QLayoutItem* item)
 {
     m_items.push_back(item);
+    invalidate();
 }
 
 int WrapLayout::count() const
@@ -35,6 +36,7 @@ QLayoutItem* WrapLayout::takeAt(int index)
     QLayoutItem* item = itemAt(index);
     if (item)
         m_items.erase(m_items.begin() + index);
+    invalidate();
     return item;
 }
 
@@ -84,6 +86,12 @@ int WrapLayout::rowHeight(const Row& row, int width) const
 
 int WrapLayout::heightForWidth(int width) const
 {
+    const auto known = m_heights.find(width);
+    return known != m_heights.end() ? known->second : m_heights.emplace(width, heightIn(width)).first->second;
+}
+
+int WrapLayout::heightIn(int width) const
+{
     const QMargins margins = contentsMargins();
     const int inner = width - margins.left() - margins.right();
     int height = margins.top() + margins.bottom();
@@ -110,13 +118,23 @@ void WrapLayout::setGeometry(const QRect& rect)
     }
 }
 
+void WrapLayout::invalidate()
+{
+    m_heights.clear();
+    m_minimum.reset();
+    QLayout::invalidate();
+}
+
 QSize WrapLayout::minimumSize() const
 {
+    if (m_minimum)
+        return *m_minimum;
     QSize size;
     for (const QLayoutItem* item : m_items)
         size = size.expandedTo(item->minimumSize());
     const QMargins margins = contentsMargins();
-    return size + QSize{margins.left() + margins.right(), margins.top() + margins.bottom()};
+    m_minimum = size + QSize{margins.left() + margins.right(), margins.top() + margins.bottom()};
+    return *m_minimum;
 }
 
 QSize WrapLayout::sizeHint() const

@@ -2,6 +2,8 @@
 
 #include <QLayout>
 
+#include <map>
+#include <optional>
 #include <vector>
 
 namespace rig {
@@ -23,16 +25,20 @@ public:
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
     void setGeometry(const QRect& rect) override;
+    void invalidate() override;
 
 private:
     using Row = std::vector<QLayoutItem*>;
     std::vector<Row> rowsIn(int width) const;
     int rowHeight(const Row& row, int width) const;
     int itemWidth(const Row& row, const QLayoutItem& item, int width) const;
+    int heightIn(int width) const;
 
     std::vector<QLayoutItem*> m_items;
     int m_gap;
     bool m_equalWidths;
+    mutable std::map<int, int> m_heights; // by width; the layout above asks for the same ones over and over
+    mutable std::optional<QSize> m_minimum;
 };
 
 } // namespace rig

@@ -116,14 +116,15 @@ bool looksSwapped(const Reading& one, const CouplingHistory& ofOne, const Readin
            judgedAs(other, ofOne).verdict == Verdict::Inside;
 }
 
-std::optional<numbers::SharedShift> sharedShiftIn(const RecordContent& content, const Histories& histories)
+std::optional<numbers::SharedShift> sharedShiftIn(const RecordContent& content, const KnownAirframe& known,
+                                                  std::span<const Coupling> couplings)
 {
     std::vector<double> scores;
-    for (const auto& [coupling, history] : histories) {
-        const std::vector<Reading> readings = standing(flowOf(content, coupling, Turn::First).readings);
+    for (const Coupling& coupling : couplings) {
+        const std::vector<Reading> readings = standing(flowOf(content, coupling.id, Turn::First).readings);
         if (readings.empty())
             continue;
-        if (const auto score = scoreIn(history, readings.back()))
+        if (const auto score = scoreIn(known.history(coupling.id), readings.back()))
             scores.push_back(*score);
     }
     return numbers::sharedShiftOf(scores);

@@ -4,9 +4,9 @@
 #include "core/numbers/reading_pair.h"
 #include "core/numbers/shared_shift.h"
 #include "core/review/coupling_history.h"
+#include "core/review/known_airframe.h"
 #include "core/rigging/record_content.h"
 
-#include <map>
 #include <optional>
 #include <span>
 
@@ -45,10 +45,9 @@ bool liesOff(Verdict verdict);
 bool looksSwapped(const Reading& one, const CouplingHistory& ofOne, const Reading& other,
                   const CouplingHistory& ofOther);
 
-using Histories = std::map<CouplingId, CouplingHistory>;
-
-// Whether all couplings of a record read high, or low, together: the first person's latest reading of each,
+// Whether these couplings of a record read high, or low, together: the first person's latest reading of each,
 // against its own band (docs/method.md I). Empty while none of them can be scored.
-std::optional<numbers::SharedShift> sharedShiftIn(const RecordContent& content, const Histories& histories);
+std::optional<numbers::SharedShift> sharedShiftIn(const RecordContent& content, const KnownAirframe& known,
+                                                  std::span<const Coupling> couplings);
 
 } // namespace rig

@@ -142,16 +142,16 @@ Judgement judgeIn(const CouplingHistory& history, const Reading& reading)
     if (!fitting)
         return judge(reading.interval, Baseline{}, {});
     JudgeContext context;
-    if (reading.gauge) {
-        context.gaugeQuarantined = isQuarantined(*reading.gauge, reading.when.localDay(), history.checks);
-        const auto known = fitting->witness.find(*reading.gauge);
-        context.witness =
-            known != fitting->witness.end() ? known->second : witnessWith(history, *fitting, reading.gauge);
-    } else {
-        context.witness = witnessWith(history, *fitting, {});
-    }
+    context.gaugeQuarantined =
+        reading.gauge && isQuarantined(*reading.gauge, reading.when.localDay(), history.checks);
+    const JudgedCase one{reading.fitting, reading.interval, reading.gauge, context.gaugeQuarantined};
+    if (const auto judged = history.judged.find(one); judged != history.judged.end())
+        return judged->second;
+    const auto known = reading.gauge ? fitting->witness.find(*reading.gauge) : fitting->witness.end();
+    context.witness =
+        known != fitting->witness.end() ? known->second : witnessWith(history, *fitting, reading.gauge);
     context.setVariance = setVariance(history, *fitting, reading);
-    return judge(reading.interval, fitting->baseline, context);
+    return history.judged.emplace(one, judge(reading.interval, fitting->baseline, context)).first->second;
 }
 
 std::optional<double> scoreIn(const CouplingHistory& history, const Reading& reading)

@@ -11,6 +11,7 @@
 #include <optional>
 #include <set>
 #include <span>
+#include <tuple>
 #include <vector>
 
 namespace rig {
@@ -37,7 +38,10 @@ struct DoubtedVersion
     std::optional<Band> band;  // that they would make with the others
 };
 
-// Everything needed to judge a reading of one coupling. Build once, judge often.
+// What a judgement depends on beside the history itself: fitting, interval, gauge and whether that was in doubt.
+using JudgedCase = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool>;
+
+// Everything needed to judge a reading of one coupling. Build once, judge often: then nothing in it is changed.
 struct CouplingHistory
 {
     CouplingId coupling;
@@ -45,6 +49,7 @@ struct CouplingHistory
     std::vector<GapInterval> partSeated;  // seen on purpose or by accident, over all fittings
     std::vector<Gauge> gauges;
     std::vector<GaugeCheck> checks;
+    mutable std::map<JudgedCase, Judgement> judged; // by judgeIn(): the same few intervals come again and again
 
     // The fitting that holds on a day; null when the coupling has none.
     const FittingHistory* on(Day day) const;

@@ -2,15 +2,6 @@
 
 namespace rig {
 
-const Judgement& Judging::of(const Reading& reading)
-{
-    const Case one{reading.fitting, reading.interval, reading.gauge, isInDoubt(reading)};
-    const auto known = m_judgements.find(one);
-    if (known != m_judgements.end())
-        return known->second;
-    return m_judgements.emplace(one, judgeIn(m_history, reading)).first->second;
-}
-
 std::optional<double> Judging::scoreOf(const Reading& reading)
 {
     const std::tuple one{reading.fitting, reading.interval, reading.gauge};

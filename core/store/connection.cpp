@@ -51,7 +51,9 @@ Result<std::unique_ptr<StoreFile::Connection>> StoreFile::Connection::open(const
                                                                            Access access)
 {
     std::unique_ptr<Connection> connection{new Connection(path)};
-    const int flags = access == Access::Writing ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY;
+    // Each connection is used by one thread alone.
+    const int flags =
+        SQLITE_OPEN_NOMUTEX | (access == Access::Writing ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY);
     if (sqlite3_open_v2(path.c_str(), &connection->m_database, flags, nullptr) != SQLITE_OK)
         return Problem{ProblemKind::CannotOpen, sqlite3_errmsg(connection->m_database)};
     sqlite3_extended_result_codes(connection->m_database, 1);

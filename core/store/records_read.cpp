@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <map>
+#include <numeric>
 #include <set>
 
 namespace rig {
@@ -89,14 +90,30 @@ KeptReading keptReadingFrom(Row& row)
     return {std::move(reading), factIfAnyFrom<Shown>(row)};
 }
 
+// A reading is large and a history long: places are sorted, and each reading is moved once.
+std::vector<KeptReading> inOrderOfMeasuring(std::vector<KeptReading> readings)
+{
+    const auto before = [&readings](std::size_t one, std::size_t other) {
+        return measuredBefore(readings[one].reading, readings[other].reading);
+    };
+    std::vector<std::size_t> places(readings.size());
+    std::iota(places.begin(), places.end(), std::size_t{0});
+    if (std::ranges::is_sorted(places, before))
+        return readings;
+    std::ranges::stable_sort(places, before);
+    std::vector<KeptReading> sorted;
+    sorted.reserve(readings.size());
+    for (const std::size_t place : places)
+        sorted.push_back(std::move(readings[place]));
+    return sorted;
+}
+
 Result<std::vector<KeptReading>> keptReadings(StoreFile& file, const char* rest, const QVariantList& values)
 {
     const QString sql = QStringLiteral("SELECT %1, %2 %3")
                             .arg(columnsSql<Reading>("t"), columnsSql<Shown>("s"), QLatin1String{rest});
-    return inOrder(rowsOf<KeptReading>(file, sql, values, keptReadingFrom),
-                   [](const KeptReading& one, const KeptReading& other) {
-                       return measuredBefore(one.reading, other.reading);
-                   });
+    auto read = rowsOf<KeptReading>(file, sql, values, keptReadingFrom);
+    return read ? Result{inOrderOfMeasuring(std::move(read).value())} : read;
 }
 
 // Each with the resolution that was saved first, where it has any.
@@ -196,18 +213,18 @@ Result<std::vector<Event>> Records::events(AirframeId airframe) const
 
 Result<std::vector<KeptReading>> Records::readings(AirframeId airframe) const
 {
-    return keptReadings(
-        m_file,
-        "FROM coupling c JOIN reading t ON t.coupling = c.id LEFT JOIN shown s ON s.reading = t.id"
-        " WHERE c.airframe = ? AND c.subject = c.id ORDER BY t.measured_at, t.id",
-        {valueOf(airframe)});
+    // The inner SELECT stands in one index; its rows are then read as they lie in the file, each page once.
+    return keptReadings(m_file,
+                        "FROM reading t LEFT JOIN shown s ON s.reading = t.id WHERE t.rowid IN"
+                        " (SELECT r.rowid FROM coupling c JOIN reading r ON r.coupling = c.id"
+                        " WHERE c.airframe = ? AND c.subject = c.id)",
+                        {valueOf(airframe)});
 }
 
 Result<std::vector<KeptReading>> Records::readingsOf(CouplingId coupling) const
 {
     return keptReadings(m_file,
-                        "FROM reading t LEFT JOIN shown s ON s.reading = t.id WHERE t.coupling = ?"
-                        " ORDER BY t.measured_at, t.id",
+                        "FROM reading t LEFT JOIN shown s ON s.reading = t.id WHERE t.coupling = ?",
                         {valueOf(coupling)});
 }
 
@@ -224,9 +241,10 @@ Result<KeptReading> Records::reading(ReadingId reading) const
 
 Result<std::vector<Exclusion>> Records::exclusions(AirframeId airframe) const
 {
+    // CROSS JOIN: few readings are excluded, so SQLite is to begin with those.
     return inOrderOfSaving(factsIn<Exclusion>(
         m_file,
-        "FROM exclusion t JOIN reading r ON r.id = t.reading JOIN coupling c ON c.id = r.coupling"
+        "FROM exclusion t CROSS JOIN reading r ON r.id = t.reading JOIN coupling c ON c.id = r.coupling"
         " WHERE c.airframe = ? ORDER BY t.id",
         {valueOf(airframe)}));
 }

@@ -244,11 +244,8 @@ bool ControlCheckPanel::mayTry() const
 
 void ControlCheckPanel::showPeople()
 {
-    for (ChoiceBox* box : {m_atSurface, m_inCockpit}) {
-        box->begin(RiggedWords::choosePerson());
-        for (const Person& person : m_view.persons)
-            box->add(QString::fromStdString(person.name), person.id);
-    }
+    for (ChoiceBox* box : {m_atSurface, m_inCockpit})
+        box->fill(RiggedWords::choosePerson(), m_view.persons);
     m_atSurface->choose(m_session.checkPeople.atSurface);
     m_inCockpit->choose(m_session.checkPeople.inCockpit);
     const QString callName = QString::fromStdString(m_view.airframe.callName);

@@ -230,14 +230,14 @@ void CouplingPanel::fillChoices(const RiggedTodayView& view, const CouplingSheet
     const bool first = sheet.turn == Turn::First;
     m_personLabel->setText(first ? RiggedWords::measuredBy() : RiggedWords::lookedBy());
     m_person->setAccessibleName(m_personLabel->text());
-    m_person->begin(RiggedWords::choosePerson());
-    for (const Person& person : view.persons)
-        if (first || std::ranges::find(sheet.firstPersons, person.id) == sheet.firstPersons.end())
-            m_person->add(QString::fromStdString(person.name), person.id);
+    std::vector<Person> persons = view.persons;
+    if (!first)
+        std::erase_if(persons, [&sheet](const Person& person) {
+            return std::ranges::find(sheet.firstPersons, person.id) != sheet.firstPersons.end();
+        });
+    m_person->fill(RiggedWords::choosePerson(), persons);
     m_person->choose(sheet.person);
-    m_gauge->begin(RiggedWords::chooseGauge());
-    for (const Gauge& gauge : view.gauges)
-        m_gauge->add(QString::fromStdString(gauge.name), gauge.id);
+    m_gauge->fill(RiggedWords::chooseGauge(), view.gauges);
     m_gauge->choose(sheet.gauge ? std::optional{sheet.gauge->id} : std::nullopt);
 }
 

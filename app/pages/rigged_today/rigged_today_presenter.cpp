@@ -37,14 +37,14 @@ bool mayStandRigged(const AirframeFacts& facts)
 }
 
 // Without how they move: that is told where there is time to look back.
-std::map<CouplingId, CouplingStanding> standingsIn(const AirframeFacts& facts, const Histories& histories,
-                                                   Day today)
+std::map<CouplingId, CouplingStanding> standingsIn(const KnownAirframe& known,
+                                                   std::span<const Coupling> couplings, Day today)
 {
-    const ReviewPeriod period = reviewPeriods(facts, today).front();
-    const CouplingStandings all{facts, period.from, period.to};
+    const ReviewPeriod period = reviewPeriods(known.facts(), today).front();
+    const CouplingStandings all{known.facts(), period.from, period.to};
     std::map<CouplingId, CouplingStanding> standings;
-    for (const auto& [coupling, history] : histories)
-        standings.emplace(coupling, all.standingOf(history));
+    for (const Coupling& coupling : couplings)
+        standings.emplace(coupling.id, all.standingOf(known.history(coupling.id)));
     return standings;
 }
 
@@ -117,15 +117,12 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     const RecordContent& content = *read.value();
     view.record = RecordHeader{open->id, open->leader, open->begins,
                                open->begins.localDay() != m_clock.now().localDay()};
-    Histories histories;
-    for (const Coupling& coupling : view.couplings)
-        histories.emplace(coupling.id, known.value()->history(coupling.id));
-    view.standings = standingsIn(facts, histories, m_clock.now().localDay());
-    view.sharedShift = sharedShiftIn(content, histories);
+    view.standings = standingsIn(*known.value(), view.couplings, m_clock.now().localDay());
+    view.sharedShift = sharedShiftIn(content, *known.value(), view.couplings);
     view.isFirstOfSeason = isFirstOfSeason(*open, facts.riggingRecords, facts.closings);
     const RecordScope scope{view.couplings, view.surfaces, view.isFirstOfSeason};
-    view.review = reviewOf(content, scope, [&histories](const Reading& reading) {
-        return judgeIn(histories.at(reading.coupling), reading);
+    view.review = reviewOf(content, scope, [&known](const Reading& reading) {
+        return judgeIn(known.value()->history(reading.coupling), reading);
     });
     if (!view.record->fromAnotherDay && !view.couplings.empty())
         view.now = recordNowIn(view, content);
