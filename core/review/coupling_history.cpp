@@ -111,7 +111,7 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
     history.gauges.assign(gauges.begin(), gauges.end());
     history.checks.assign(checks.begin(), checks.end());
     std::map<FittingId, std::set<GaugeId>> used;
-    for (const Reading& reading : standing(readings)) {
+    for (const Reading& reading : standing(readings, exclusions)) {
         if (reading.gauge)
             used[reading.fitting].insert(*reading.gauge);
         if (reading.state == SeatState::PartSeated)

@@ -94,6 +94,7 @@ CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day t
         m_open.insert(record.id);
         earliest = std::min(earliest, record.begins.localDay());
     }
+    takeStrikes(facts.exclusions);
     takeQuestions(facts.questions);
     // Backwards, and no further than anything can speak: histories grow long.
     for (const KeptReading& kept : facts.readings | std::views::reverse) {
@@ -109,9 +110,17 @@ CouplingStandings::CouplingStandings(const RecordContent& record)
 {
     if (!record.close)
         m_open.insert(record.record.id);
+    takeStrikes(record.exclusions);
     takeQuestions(record.questions);
     for (const Reading& reading : record.readings | std::views::reverse)
         take(reading);
+}
+
+void CouplingStandings::takeStrikes(const std::vector<Exclusion>& exclusions)
+{
+    for (const Exclusion& one : exclusions)
+        if (one.stamp.when.localDay() <= m_to)
+            m_struck.insert(one.reading); // of those that may speak, which were all read at a rigging
 }
 
 void CouplingStandings::takeQuestions(const std::vector<QuestionStory>& questions)
@@ -209,7 +218,7 @@ std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
     std::vector<const Reading*> standing;
     for (const Reading* reading : known.readings)
         if (holding && reading->fitting == holding->fitting.id && maySpeak(*reading) &&
-            !m_superseded.contains(reading->id))
+            !m_superseded.contains(reading->id) && !m_struck.contains(reading->id))
             standing.push_back(reading);
     if (standing.empty())
         return {};

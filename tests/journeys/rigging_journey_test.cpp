@@ -533,3 +533,50 @@ TEST_P(RiggingJourney, AWrongLeafIsPutRightAfterABreakTooAndTheCouplingIsStillMe
     EXPECT_EQ(content().readings.size(), 3U);
     EXPECT_FALSE(content().readings.back().corrects);
 }
+
+TEST_P(RiggingJourney, AReadingOnTheWrongJointIsStruckAfterABreakBeforeAnybodyLooksAgain)
+{
+    begin();
+    type("yyy0.55");
+    press(Qt::Key_Return);
+    press(Qt::Key_Escape); // called away
+    prompts.texts.push_back("read on the right one");
+    type("x");
+    const RecordContent now = content();
+    ASSERT_EQ(now.exclusions.size(), 1U);
+    EXPECT_EQ(now.exclusions.front().reading, now.readings.front().id);
+    EXPECT_EQ(now.exclusions.front().reason, "read on the right one");
+    EXPECT_EQ(now.exclusions.front().stamp.by, hangar.oren);
+    EXPECT_TRUE(part<QLabel>(page, "struckReadings").isVisible());
+    EXPECT_TRUE(part(page, "struckReadings").accessibleName().contains("read on the right one"));
+    EXPECT_FALSE(part(page, "strike").isEnabled()) << "nothing stands that could be struck";
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(content().readings.size(), 2U);
+    EXPECT_FALSE(content().readings.back().corrects);
+}
+
+TEST_P(RiggingJourney, StrikingAnOutsideReadingClosesNoQuestion)
+{
+    begin();
+    type("yyy0.9");
+    press(Qt::Key_Return);
+    prompts.texts.push_back("read on the wrong joint");
+    type("x");
+    const RecordContent now = content();
+    EXPECT_EQ(now.exclusions.size(), 1U);
+    ASSERT_EQ(now.questions.size(), 1U);
+    EXPECT_TRUE(now.questions.front().isOpen());
+    EXPECT_TRUE(part(page, "leafRow").isEnabled()) << "it waits to be measured";
+}
+
+TEST_P(RiggingJourney, NothingIsStruckWithoutAReason)
+{
+    begin();
+    type("yyy0.55");
+    press(Qt::Key_Return);
+    type("x");
+    EXPECT_TRUE(content().exclusions.empty());
+    ASSERT_FALSE(prompts.asked.empty());
+    EXPECT_NE(prompts.asked.back().find("nothing takes its place"), std::string::npos);
+}

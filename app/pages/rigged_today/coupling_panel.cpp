@@ -139,6 +139,9 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
     layout->addWidget(m_leaves);
     m_verdict = new VerdictCard;
     layout->addWidget(m_verdict);
+    m_struck = labelOf({}, "soft", "struckReadings");
+    m_struck->setTextFormat(Qt::RichText);
+    layout->addWidget(m_struck);
     connect(m_leaves, &LeafRow::readingChosen, this, &CouplingPanel::chooseReading);
     connect(m_leaves, &LeafRow::entryRefused, this,
             [this](const QString& sentence) { m_leafNote->setText(sentence); });
@@ -173,12 +176,14 @@ void CouplingPanel::buildBottom(QVBoxLayout* layout)
     hint->setWordWrap(false);
     row->addWidget(hint);
     m_correct = buttonOf(RiggedWords::correct(), "correct");
+    m_strike = buttonOf(RiggedWords::strike(), "strike");
     m_again = buttonOf(RiggedWords::measureAgain(), "measureAgain");
     m_turn = buttonOf({}, "turn");
     m_next = buttonOf(RiggedWords::nextCoupling(), "next", "primary");
-    for (QPushButton* button : {m_correct, m_again, m_turn, m_next})
+    for (QPushButton* button : {m_correct, m_strike, m_again, m_turn, m_next})
         row->addWidget(button);
     connect(m_correct, &QPushButton::clicked, this, &CouplingPanel::correctionAsked);
+    connect(m_strike, &QPushButton::clicked, this, &CouplingPanel::strikeAsked);
     connect(m_again, &QPushButton::clicked, this, &CouplingPanel::measureAgainAsked);
     connect(m_next, &QPushButton::clicked, this, &CouplingPanel::nextAsked);
     connect(m_turn, &QPushButton::clicked, this,
@@ -207,6 +212,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     fillChoices(view, sheet);
     showQuestions(sheet);
     showMeasure(sheet);
+    showStruck(view, sheet);
     showBottom(sheet);
     m_next->setText(nextText);
     // After the layout has settled: at large text the next thing to do may lie below the edge.
@@ -311,11 +317,33 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     m_historyBox->setVisible(sheet.turn == Turn::First);
 }
 
+// They say nothing any more, and stay to be read.
+void CouplingPanel::showStruck(const RiggedTodayView& view, const CouplingSheet& sheet)
+{
+    const Formats formats;
+    QStringList plain;
+    QStringList drawn;
+    for (const StruckReading& one : sheet.flow.struck) {
+        const auto by = std::ranges::find_if(
+            view.persons, [&one](const Person& person) { return person.id == one.strike.stamp.by; });
+        const QString who = by == view.persons.end() ? QString{} : QString::fromStdString(by->name);
+        const QString interval = formats.interval(one.reading.interval);
+        const QString time = formats.time(one.strike.stamp.when);
+        const QString reason = QString::fromStdString(one.strike.reason);
+        plain << RiggedWords::struck(interval, time, who, reason);
+        drawn << RiggedWords::struck(QStringLiteral("<s>%1</s>").arg(interval.toHtmlEscaped()), time,
+                                     who.toHtmlEscaped(), reason.toHtmlEscaped());
+    }
+    sayIn(m_struck, drawn.join(QStringLiteral("<br>")));
+    m_struck->setAccessibleName(plain.join(QLatin1Char('\n')));
+}
+
 void CouplingPanel::showBottom(const CouplingSheet& sheet)
 {
     const bool asked = sheet.wanted != ReadingWanted::None;
     m_again->setEnabled(!sheet.readings.empty() && !m_leavesOpen);
     m_correct->setEnabled(sheet.flow.last && !asked);
+    m_strike->setEnabled(sheet.flow.last && sheet.person && !asked);
     m_turn->setText(sheet.turn == Turn::First ? RiggedWords::secondHere() : RiggedWords::firstHere());
     m_next->setEnabled(sheet.flow.isDone());
 }
@@ -399,6 +427,8 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
         return m_again->click(), true;
     if (isKey(*event, RiggedWords::keyCorrect()) && m_correct->isEnabled())
         return m_correct->click(), true;
+    if (isKey(*event, RiggedWords::keyStrike()) && m_strike->isEnabled())
+        return m_strike->click(), true;
     if (isKey(*event, RiggedWords::keySecondPerson()))
         return m_turn->click(), true;
     if (m_leavesOpen && m_leaves->takeKey(event))

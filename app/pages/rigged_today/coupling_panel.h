@@ -49,6 +49,7 @@ signals:
     void gaugeChosen(rig::GaugeId gauge);
     void measureAgainAsked();
     void correctionAsked();
+    void strikeAsked();
     void nextAsked();
     void turnAsked(rig::Turn turn);
 
@@ -62,6 +63,7 @@ private:
     void fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showQuestions(const CouplingSheet& sheet);
     void showMeasure(const CouplingSheet& sheet);
+    void showStruck(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showBottom(const CouplingSheet& sheet);
     QWidget* nextThing() const;
     QString whyNoFigure() const;
@@ -86,8 +88,10 @@ private:
     LeafRow* m_leaves = nullptr;
     QLabel* m_leafNote = nullptr;
     VerdictCard* m_verdict = nullptr;
+    QLabel* m_struck = nullptr;
     QPushButton* m_again = nullptr;
     QPushButton* m_correct = nullptr;
+    QPushButton* m_strike = nullptr;
     QPushButton* m_turn = nullptr;
     QPushButton* m_next = nullptr;
     QWidget* m_historyBox = nullptr;

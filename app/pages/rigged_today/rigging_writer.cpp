@@ -66,6 +66,12 @@ Outcome RiggingWriter::save(AirframeId airframe, const SurfaceCheck& check, cons
     return saveAnswer(airframe, check);
 }
 
+Outcome RiggingWriter::save(AirframeId, const Exclusion& strike, const std::optional<Judgement>&,
+                            ReadingNews&)
+{
+    return outcomeOf(m_records.add(strike));
+}
+
 Outcome RiggingWriter::save(AirframeId, const Interruption& interruption, const std::optional<Judgement>&,
                             ReadingNews&)
 {
@@ -105,7 +111,7 @@ Outcome RiggingWriter::compare(AirframeId airframe, const Reading& reading, Read
     for (const KeptReading& kept : known.facts().readings)
         if (kept.reading.record != reading.record)
             before.push_back(kept.reading);
-    news.spread = personsSpread(before);
+    news.spread = personsSpread(before, known.facts().exclusions);
     if (reading.turn == Turn::Second)
         news.pair = pairIn(content, reading.coupling, news.spread);
     if (news.pair && news.pair->verdict == numbers::PairVerdict::Disagree)
@@ -126,7 +132,8 @@ std::optional<Coupling> RiggingWriter::swappedWith(const Reading& reading, const
     const auto other = here == couplings.end() ? std::nullopt : otherSideOf(*here, couplings);
     if (!other)
         return std::nullopt;
-    const std::vector<Reading> others = standing(flowOf(content, other->id, reading.turn).readings);
+    const std::vector<Reading> others =
+        standing(flowOf(content, other->id, reading.turn).readings, content.exclusions);
     if (others.empty() ||
         !looksSwapped(reading, known.history(reading.coupling), others.back(), known.history(other->id)))
         return std::nullopt;

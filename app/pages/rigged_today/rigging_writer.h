@@ -66,6 +66,8 @@ private:
                  ReadingNews& news);
     Outcome save(AirframeId airframe, const SurfaceCheck& check, const std::optional<Judgement>& shown,
                  ReadingNews& news);
+    Outcome save(AirframeId airframe, const Exclusion& strike, const std::optional<Judgement>& shown,
+                 ReadingNews& news);
     Outcome save(AirframeId airframe, const Interruption& interruption, const std::optional<Judgement>& shown,
                  ReadingNews& news);
     Outcome save(AirframeId airframe, const Reading& reading, const std::optional<Judgement>& shown,
