@@ -580,3 +580,28 @@ TEST_P(RiggingJourney, NothingIsStruckWithoutAReason)
     ASSERT_FALSE(prompts.asked.empty());
     EXPECT_NE(prompts.asked.back().find("nothing takes its place"), std::string::npos);
 }
+
+TEST_P(RiggingJourney, TheCardOfAnInsideReadingSaysWhatNobodyHasResolved)
+{
+    begin();
+    type("yyy0.9");
+    press(Qt::Key_Return);
+    type("m0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(content().readings.size(), 2U);
+    EXPECT_TRUE(text("verdictWord").startsWith("Outside the band, and nobody has resolved it"))
+        << text("verdictWord").toStdString();
+    EXPECT_TRUE(text("verdictExplanation").startsWith("This reading by itself: inside."))
+        << text("verdictExplanation").toStdString();
+    EXPECT_TRUE(text("verdictCaution").startsWith("Stop")) << text("verdictCaution").toStdString();
+}
+
+TEST_P(RiggingJourney, TheCardOfAnInsideReadingSaysWhatCouldNotBeSeen)
+{
+    begin();
+    type("ycy0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(content().readings.size(), 1U);
+    EXPECT_TRUE(text("verdictWord").contains("could not be seen")) << text("verdictWord").toStdString();
+    EXPECT_TRUE(text("verdictExplanation").startsWith("This reading by itself: inside."));
+}

@@ -202,6 +202,8 @@ void CouplingPanel::setLook(const Look& look)
 void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sheet, const QString& nextText)
 {
     m_sheet = sheet;
+    const auto standing = view.standings.find(sheet.coupling.id);
+    m_standing = standing == view.standings.end() ? CouplingStanding{} : standing->second;
     m_callName = QString::fromStdString(view.airframe.callName);
     m_callPhone = QString::fromStdString(view.airframe.callPhone);
     m_title->setText(QString::fromStdString(sheet.coupling.name));
@@ -301,11 +303,11 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     } else {
         const SheetReading& last = sheet.readings.back();
         strip.reading = last.reading.interval;
-        strip.verdict = last.judgement.verdict;
         for (std::size_t i = 0; i + 1 < sheet.readings.size(); ++i)
             strip.earlier.push_back(sheet.readings[i].reading.interval);
         m_leaves->setChosen(GaugeReading{last.reading.interval, last.reading.technique});
-        m_verdict->show(last.judgement, last.reading.interval, m_callName, m_callPhone);
+        m_verdict->show(last.judgement, last.reading.interval, m_standing, m_callName, m_callPhone);
+        strip.verdict = verdictShown(last.judgement);
         m_verdict->setKept(RiggedWords::savedAt(Formats{}.time(last.reading.stamp.when)));
     }
     if (sheet.wanted == ReadingWanted::Again)
@@ -362,15 +364,21 @@ void CouplingPanel::showReading(const GaugeReading& reading, const Judgement& ju
     strip.band = m_sheet.band;
     strip.partSeated = m_sheet.history.partSeated;
     strip.reading = reading.interval;
-    strip.verdict = judgement.verdict;
-    m_strip->setView(strip);
     m_leafNote->setText(RiggedWords::interval(Formats{}.interval(reading.interval), reading.technique));
-    m_verdict->show(judgement, reading.interval, m_callName, m_callPhone);
+    m_verdict->show(judgement, reading.interval, m_standing, m_callName, m_callPhone);
+    strip.verdict = verdictShown(judgement);
+    m_strip->setView(strip);
     m_verdict->setKept(RiggedWords::saving());
     m_leaves->setEnabled(false);
     m_leavesOpen = false;
     // The pull opens with the reading: whoever presses it at once waits for the save, and is not left out.
     tile(CheckKind::Pull)->setState(judgement.verdict != Verdict::Outside, true);
+}
+
+// The strip has a reading's colour only where the card has its mark.
+std::optional<Verdict> CouplingPanel::verdictShown(const Judgement& judgement) const
+{
+    return m_verdict->says() == saysOf(judgement.verdict) ? std::optional{judgement.verdict} : std::nullopt;
 }
 
 void CouplingPanel::showNotSaved()

@@ -66,11 +66,13 @@ private:
     void showStruck(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showBottom(const CouplingSheet& sheet);
     QWidget* nextThing() const;
+    std::optional<Verdict> verdictShown(const Judgement& judgement) const;
     QString whyNoFigure() const;
     void chooseReading(const GaugeReading& reading);
     QuestionTile* tile(CheckKind kind) const { return m_tiles[static_cast<std::size_t>(kind)]; }
 
     CouplingSheet m_sheet;
+    CouplingStanding m_standing; // before what is pressed and not yet saved
     FlowScroll* m_scroll = nullptr;
     QString m_callName;
     QString m_callPhone;
