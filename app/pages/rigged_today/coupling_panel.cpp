@@ -423,6 +423,9 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
             return Answer::CannotSee;
         return std::nullopt;
     };
+    // Inside a figure no letter answers or asks for anything: it spoils the figure, which is then refused.
+    if (m_leavesOpen && m_leaves->isFigureBegun() && m_leaves->takeKey(event))
+        return true;
     if (const auto answer = answerKey()) {
         if (!m_sheet.person || !m_sheet.flow.ask)
             return false;
