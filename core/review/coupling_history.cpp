@@ -2,6 +2,7 @@
 
 #include "core/baseline/gap_numbers.h"
 #include "core/numbers/grading.h"
+#include "core/rigging/counts_as.h"
 
 #include <algorithm>
 
@@ -132,8 +133,8 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
 bool staysTheSameWith(const CouplingHistory& history, const Reading& reading)
 {
     const FittingHistory* fitting = history.find(reading.fitting);
-    return fitting && reading.state == SeatState::Locked && reading.purpose == Purpose::Rigging &&
-           !reading.corrects && (!reading.gauge || fitting->witness.contains(*reading.gauge));
+    return fitting && isLockedAtRigging(reading) && !reading.corrects &&
+           (!reading.gauge || fitting->witness.contains(*reading.gauge));
 }
 
 Judgement judgeIn(const CouplingHistory& history, const Reading& reading)

@@ -1,5 +1,7 @@
 #include "core/review/coupling_standing.h"
 
+#include "core/airframe/saved_before.h"
+
 #include <algorithm>
 #include <ranges>
 #include <tuple>
@@ -161,7 +163,7 @@ bool CouplingStandings::isOpen(const QuestionStory& story) const
 bool CouplingStandings::isResolvedSince(const Known& known, const Reading& reading) const
 {
     return std::ranges::any_of(known.questions, [&](const QuestionStory* story) {
-        return !isOpen(*story) && isAboutTheJoint(*story) && reading.id.bytes < story->resolution->id.bytes;
+        return !isOpen(*story) && isAboutTheJoint(*story) && savedBefore(reading, *story->resolution);
     });
 }
 

@@ -256,3 +256,14 @@ TEST_F(Standing, StaysOutsideWhenTheOutsideReadingIsStruckAndNobodyHasResolvedIt
     resolve();
     EXPECT_EQ(now().says, Says::Inside);
 }
+
+TEST_F(Standing, TakesAResolutionForLaterByTheOrderOfSavingAndNotByItsId)
+{
+    const ReadingId outside = read(kFarOff);
+    ask(QuestionKind::OutsideReading, outside);
+    resolve();
+    told.facts.questions.back().resolution->id = FactId{{0, 1}}; // made under another clock
+    read(kUsual);
+    EXPECT_EQ(now().says, Says::Inside);
+    EXPECT_EQ(now().among, 1);
+}
