@@ -103,6 +103,21 @@ protected:
         press(Qt::Key_Down); // the first of those who may be second
     }
 
+    void chooseNamesAtTheClose()
+    {
+        Typist::look();
+        page.findChild<QAbstractButton*>("recordRow5")->click();
+        page.findChild<QComboBox*>("closeFirst")->setCurrentIndex(1);
+        page.findChild<QComboBox*>("closeSecond")->setCurrentIndex(2);
+    }
+
+    void countAndClose()
+    {
+        for (const char* count : {"toolsCounted", "hatchesOn"})
+            page.findChild<QCheckBox*>(QLatin1String(count))->setChecked(true);
+        page.findChild<QPushButton*>("closeRecord")->click();
+    }
+
     RecordContent content()
     {
         Typist::look();
@@ -458,19 +473,14 @@ TEST_P(RiggingJourney, AFigureTypedTooEarlySaysWhatComesFirst)
 TEST_P(RiggingJourney, LargerTextLeavesTheReaderWhereTheClosedRecordIsReadAndTheNamesAtTheClose)
 {
     begin();
-    Typist::look();
-    page.findChild<QAbstractButton*>("recordRow5")->click(); // close
-    page.findChild<QComboBox*>("closeFirst")->setCurrentIndex(1);
-    page.findChild<QComboBox*>("closeSecond")->setCurrentIndex(2);
+    chooseNamesAtTheClose();
     const auto enlarge = [this] { // as the window does
         page.setLook({Theme::dark(), FontSizes{}});
         page.showAirframe(hangar.airframe);
     };
     enlarge();
     EXPECT_EQ(page.findChild<QComboBox*>("closeSecond")->currentIndex(), 2);
-    for (const char* count : {"toolsCounted", "hatchesOn"})
-        page.findChild<QCheckBox*>(QLatin1String(count))->setChecked(true);
-    page.findChild<QPushButton*>("closeRecord")->click();
+    countAndClose();
     ASSERT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible());
     enlarge();
     EXPECT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible());
@@ -479,12 +489,8 @@ TEST_P(RiggingJourney, LargerTextLeavesTheReaderWhereTheClosedRecordIsReadAndThe
 TEST_P(RiggingJourney, WhoTookItApartIsAskedAndKept)
 {
     begin();
-    page.findChild<QAbstractButton*>("recordRow5")->click();
-    page.findChild<QComboBox*>("closeFirst")->setCurrentIndex(1);
-    page.findChild<QComboBox*>("closeSecond")->setCurrentIndex(2);
-    for (const char* count : {"toolsCounted", "hatchesOn"})
-        page.findChild<QCheckBox*>(QLatin1String(count))->setChecked(true);
-    page.findChild<QPushButton*>("closeRecord")->click();
+    chooseNamesAtTheClose();
+    countAndClose();
     type("b"); // back to the start
     page.findChild<QPushButton*>("takenApart")->click();
     EXPECT_TRUE(must(store.records().events(hangar.airframe)).empty()) << "nobody states it";
