@@ -128,6 +128,14 @@ private:
         m_sheet.add(std::move(block));
     }
 
+    QString struckText(const SummaryCorrection& one) const
+    {
+        const QString by = textOf(one.by);
+        const QString when = m_sheet.whenOf(one.when);
+        return one.isStruck ? RecordWords::struck(by, when, textOf(one.reason))
+                            : RecordWords::struckThrough(by, when, textOf(one.reason));
+    }
+
     Cell readingCell(const SummaryReading& one) const
     {
         CellText interval = said(
@@ -141,8 +149,7 @@ private:
         if (one.isCorrection)
             cell.push_back(softly(RecordWords::correction()));
         if (one.replaced)
-            cell.push_back(said(RecordWords::struck(
-                textOf(one.replaced->by), m_sheet.whenOf(one.replaced->when), textOf(one.replaced->reason))));
+            cell.push_back(said(struckText(*one.replaced)));
         return cell;
     }
 

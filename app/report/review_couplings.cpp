@@ -216,6 +216,8 @@ private:
     {
         if (one.superseded)
             return ReviewReportWords::superseded(textOf(one.supersededReason));
+        if (one.struck)
+            return ReviewReportWords::struck(textOf(one.struckReason));
         if (one.leftOut)
             return ReviewReportWords::leftOut(textOf(one.leftOutReason));
         return isLockedAtRigging(one.reading) && one.judgement.verdict == Verdict::NearEdge
@@ -226,7 +228,7 @@ private:
     std::vector<Cell> listedRow(const JudgedReading& one, const QString& why) const
     {
         CellText interval = said(m_source.formats.interval(one.reading.interval));
-        interval.struck = one.superseded;
+        interval.struck = one.isStruckThrough();
         return {{said(m_source.formats.day(one.reading.when.localDay()))},
                 {one.rigging ? said(m_source.formats.count(*one.rigging)) : CellText{}},
                 {interval},

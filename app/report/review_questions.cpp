@@ -41,7 +41,7 @@ Cell questionCell(const Source& source, const QuestionStory& story)
 Cell readingCell(const Source& source, const OutsideStory& story)
 {
     CellText interval = strongly(source.formats.interval(story.reading.interval));
-    interval.struck = story.corrected.has_value();
+    interval.struck = story.corrected || story.struck;
     Cell cell{interval};
     if (story.reading.state == SeatState::PartSeated || story.judgement.verdict != Verdict::Outside) {
         cell.push_back(strongly(RecordWords::partSeated()));

@@ -30,7 +30,7 @@ QStringList personsOf(const Source& source)
 {
     std::map<PersonId, int> counts;
     for (const JudgedReading& one : source.judged)
-        if (isLockedAtRigging(one.reading) && !one.superseded &&
+        if (isLockedAtRigging(one.reading) && !one.isStruckThrough() &&
             source.review.period.contains(one.reading.when.localDay()))
             ++counts[one.reading.person];
     QStringList names;

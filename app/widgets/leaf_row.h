@@ -42,6 +42,8 @@ public:
     bool takeKey(QKeyEvent* event);
     // Takes back what was typed. False when nothing was.
     bool clearFigure();
+    // Whatever is typed now belongs to the figure.
+    bool isFigureBegun() const { return !m_typed.isEmpty() && !m_typed.isRefused(); }
     // A key that begins a figure, wherever it is typed.
     static bool beginsFigure(const QKeyEvent& event);
 

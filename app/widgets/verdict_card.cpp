@@ -1,6 +1,7 @@
 #include "app/widgets/verdict_card.h"
 
 #include "app/widgets/mark_widget.h"
+#include "app/wording/standing_words.h"
 #include "app/wording/verdict_words.h"
 
 #include <QGridLayout>
@@ -9,17 +10,22 @@
 
 namespace rig {
 
-const char* rankOf(Verdict verdict)
+const char* rankOf(Says says)
 {
-    switch (verdict) {
-    case Verdict::Inside:
+    switch (says) {
+    case Says::Inside:
         return "inside";
-    case Verdict::NearEdge:
+    case Says::NearEdge:
+    case Says::Moved:
+    case Says::WasOutside:
+    case Says::Asked:
+    case Says::PartSeated:
         return "near";
-    case Verdict::Outside:
+    case Says::Outside:
         return "outside";
-    case Verdict::NoBandYet:
-    case Verdict::CannotTell:
+    case Says::CannotTell:
+    case Says::NoBandYet:
+    case Says::NotRead:
         break;
     }
     return "unknown";
@@ -70,16 +76,23 @@ void VerdictCard::setRank(const char* rank)
     }
 }
 
-void VerdictCard::show(const Judgement& judgement, const GapInterval& reading, const QString& callName,
-                       const QString& callPhone)
+void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
+                       const CouplingStanding& standing, const QString& callName, const QString& callPhone)
 {
-    setRank(rankOf(judgement.verdict));
-    m_mark->show(judgement.verdict);
+    const Says own = saysOf(judgement.verdict);
+    // Gravest first. Not read is no more than that this reading is not on the disk yet.
+    const bool isWorse = standing.says < own && standing.says != Says::NotRead;
+    m_says = isWorse ? standing.says : own;
+    const QString explanation = VerdictWords::explanation(judgement, reading);
+    setRank(rankOf(*m_says));
+    m_mark->show(*m_says);
     m_mark->setVisible(true);
-    m_word->setText(VerdictWords::word(judgement.verdict));
+    m_word->setText(isWorse ? StandingWords::inFull(standing) : VerdictWords::word(judgement.verdict));
     m_word->setVisible(true);
-    m_explanation->setText(VerdictWords::explanation(judgement, reading));
-    m_caution->setText(VerdictWords::caution(judgement.verdict, callName, callPhone));
+    m_explanation->setText(isWorse ? StandingWords::thisReading(judgement.verdict, explanation)
+                                   : explanation);
+    const Verdict careful = *m_says == Says::Outside ? Verdict::Outside : judgement.verdict;
+    m_caution->setText(VerdictWords::caution(careful, callName, callPhone));
     m_caution->setVisible(true);
     m_kept->setVisible(true);
     setAccessibleName(m_word->text());
@@ -89,6 +102,7 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading, c
 void VerdictCard::showPrompt(const QString& sentence)
 {
     setRank("unknown");
+    m_says.reset();
     m_mark->setVisible(false);
     m_word->setVisible(false);
     m_explanation->setText(sentence);

@@ -3,6 +3,7 @@
 #include "app/theme/theme.h"
 #include "core/judgement/judgement.h"
 #include "core/measure/gap_interval.h"
+#include "core/review/coupling_standing.h"
 
 #include <QFrame>
 
@@ -14,10 +15,11 @@ namespace rig {
 
 class MarkWidget;
 
-// The rank of the style sheet that a card of this verdict has.
-const char* rankOf(Verdict verdict);
+// The rank of the style sheet that a card of this has.
+const char* rankOf(Says says);
 
-// What the numbers say of one reading, and always that it is one sign only.
+// What the numbers say of one reading, and always that it is one sign only. Where the coupling stands worse
+// than that, its mark and its word are the coupling's, and the reading's own verdict is a sentence.
 class VerdictCard : public QFrame
 {
     Q_OBJECT
@@ -26,16 +28,19 @@ public:
     explicit VerdictCard(QWidget* parent = nullptr);
 
     void setLook(const Look& look);
-    void show(const Judgement& judgement, const GapInterval& reading, const QString& callName,
-              const QString& callPhone);
+    void show(const Judgement& judgement, const GapInterval& reading, const CouplingStanding& standing,
+              const QString& callName, const QString& callPhone);
     // Nothing read yet: says what to do instead.
     void showPrompt(const QString& sentence);
     // "Saved 09:31." or why it is not; empty while it is being saved.
     void setKept(const QString& sentence);
+    // What its mark says; empty for a prompt.
+    std::optional<Says> says() const { return m_says; }
 
 private:
     void setRank(const char* rank);
 
+    std::optional<Says> m_says;
     MarkWidget* m_mark = nullptr;
     QLabel* m_word = nullptr;
     QLabel* m_explanation = nullptr;

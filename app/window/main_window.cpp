@@ -422,7 +422,7 @@ void MainWindow::markAirframeMenu()
         if (record && record.value())
             choice = WindowWords::openRecordMark(choice);
         const auto questions = m_session->records().questions(airframe.id);
-        const auto open = questions ? std::ranges::count_if(questions.value(), &QuestionStory::isOpen) : 0;
+        const std::size_t open = questions ? openAmong(questions.value()).size() : 0;
         if (open > 0)
             choice = WindowWords::openQuestionsMark(choice, static_cast<int>(open));
         actions[static_cast<qsizetype>(i)]->setText(choice);

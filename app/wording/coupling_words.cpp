@@ -164,6 +164,23 @@ QString CouplingWords::fittingMeaning()
 }
 
 QString CouplingWords::fittingDay() { return tr("Fitted &on"); }
+QString CouplingWords::fittingKind() { return tr("Why it &begins"); }
+
+QString CouplingWords::fittingKindName(FittingKind kind)
+{
+    switch (kind) {
+    case FittingKind::First:
+        return tr("First fitting");
+    case FittingKind::Refitted:
+        return tr("Refitted");
+    case FittingKind::PartChanged:
+        return tr("Part changed");
+    case FittingKind::Other:
+        break;
+    }
+    return tr("Something else");
+}
+
 QString CouplingWords::fittingReason() { return tr("&What was done, and by whom"); }
 QString CouplingWords::fittingReasonHint() { return tr("Ball and plunger replaced; sleeve readjusted …"); }
 QString CouplingWords::startFitting() { return tr("Start the new fitting  (Enter)"); }
@@ -177,7 +194,6 @@ QString CouplingWords::beforeLastFitting(const QString& day)
 {
     return tr("The fitting before began on %1. Type that day or a later one.").arg(day);
 }
-
 
 QString CouplingWords::usualTitle() { return tr("Usual couplings"); }
 

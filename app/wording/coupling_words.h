@@ -76,6 +76,8 @@ public:
     static QString fittingTitle(const QString& name);
     static QString fittingMeaning();
     static QString fittingDay();
+    static QString fittingKind();
+    static QString fittingKindName(FittingKind kind);
     static QString fittingReason();
     static QString fittingReasonHint();
     static QString startFitting();

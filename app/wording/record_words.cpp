@@ -78,6 +78,12 @@ QString RecordWords::check(CheckKind kind)
 
 QString RecordWords::struck(const QString& by, const QString& when, const QString& reason)
 {
+    return tr("Struck by %1, %2: %3. Nothing takes its place", "person, moment: reason")
+        .arg(by, when, reason);
+}
+
+QString RecordWords::struckThrough(const QString& by, const QString& when, const QString& reason)
+{
     if (by.isEmpty())
         return tr("Struck through %1: %2", "moment: reason").arg(when, reason);
     return tr("Struck through by %1, %2: %3", "person, moment: reason").arg(by, when, reason);

@@ -54,6 +54,8 @@ public:
     static QString reading();
     static QString asFirst(const QString& person);
     static QString asSecond(const QString& person);
+    // Another reading takes its place.
+    static QString struckThrough(const QString& by, const QString& when, const QString& reason);
     static QString struck(const QString& by, const QString& when, const QString& reason);
     static QString partSeated();
     static QString correction();

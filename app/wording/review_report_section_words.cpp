@@ -160,7 +160,7 @@ QString ReviewReportWords::lookAt() { return tr("To look at"); }
 QString ReviewReportWords::openHere() { return tr("Open"); }
 QString ReviewReportWords::standsOutHere() { return tr("Stands out"); }
 
-QString ReviewReportWords::nearEdge() { return tr("Near the edge, superseded or left out"); }
+QString ReviewReportWords::nearEdge() { return tr("Near the edge, superseded, struck or left out"); }
 
 QString ReviewReportWords::nearEdgeShort(int shown, int all)
 {
@@ -187,6 +187,8 @@ QString ReviewReportWords::superseded(const QString& reason)
 {
     return reason.isEmpty() ? tr("superseded") : tr("superseded: %1").arg(reason);
 }
+
+QString ReviewReportWords::struck(const QString& reason) { return tr("struck: %1").arg(reason); }
 
 QString ReviewReportWords::leftOut(const QString& reason)
 {

@@ -158,9 +158,8 @@ QString ReviewReportWords::outside() { return tr("Every reading outside its band
 
 QString ReviewReportWords::outsideIntro()
 {
-    return tr(
-        "All of them, those explained since among them. What was superseded is struck through and stays "
-        "to be read.");
+    return tr("All of them, those explained since among them. What was superseded or struck is struck "
+              "through and stays to be read.");
 }
 
 QString ReviewReportWords::when() { return tr("When"); }

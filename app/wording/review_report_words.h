@@ -110,12 +110,13 @@ public:
     static QString openHere();
     static QString standsOutHere();
 
-    // Near the edge, superseded, left out
+    // Near the edge, superseded, struck, left out
     static QString nearEdge();
     static QString nearEdgeShort(int shown, int all);
     static QString why();
     static QString side(Direction direction);
     static QString superseded(const QString& reason);
+    static QString struck(const QString& reason);
     static QString leftOut(const QString& reason);
     static QString with(const QString& person, const QString& gauge);
 

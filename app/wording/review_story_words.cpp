@@ -95,6 +95,8 @@ QStringList ReviewWords::outside(const OutsideStory& story) const
         sentences << tr("Shown then: %1.").arg(VerdictWords::word(story.shown->judgement.verdict));
     if (story.corrected)
         sentences << correctedTo(*story.corrected);
+    if (story.struck)
+        sentences << struck(*story.struck);
     sentences << whatCameOf(story);
     if (const QString later = readAfterwards(story); !later.isEmpty())
         sentences << later;
@@ -107,7 +109,9 @@ QString ReviewWords::whatCameOf(const OutsideStory& story) const
     if (story.question)
         return story.question->isOpen() ? tr("Still open: nobody has said what was found.")
                                         : resolution(*story.question);
-    return story.corrected ? QString{} : tr("No question was asked, and nothing is noted of what was found.");
+    return story.corrected || story.struck
+               ? QString{}
+               : tr("No question was asked, and nothing is noted of what was found.");
 }
 
 QString ReviewWords::placeOf(const OutsideStory& story) const
@@ -130,6 +134,12 @@ QString ReviewWords::correctedTo(const Reading& correction) const
     if (why.isEmpty())
         return tr("Noted on %1: %2.").arg(day, what);
     return tr("Noted on %1: %2. “%3.”").arg(day, what, why);
+}
+
+QString ReviewWords::struck(const Exclusion& strike) const
+{
+    return tr("Struck on %1: “%2.”", "day: reason")
+        .arg(dayOfMoment(strike.stamp.when), textOf(strike.reason));
 }
 
 QString ReviewWords::readAfterwards(const OutsideStory& story) const

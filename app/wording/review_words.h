@@ -107,6 +107,7 @@ private:
     QString whatCameOf(const OutsideStory& story) const; // empty: the correction says it
     QString placeOf(const OutsideStory& story) const;
     QString correctedTo(const Reading& correction) const;
+    QString struck(const Exclusion& strike) const;
     QString readAfterwards(const OutsideStory& story) const;
     template <typename Who, typename NameOf>
     static QStringList offsets(const std::vector<MeasuredBy<Who>>& rows, const NameOf& nameOf);

@@ -12,6 +12,7 @@ QString RiggedWords::keyCannotSee() { return tr("C", "key for the answer cannot 
 QString RiggedWords::keyMeasureAgain() { return tr("M", "key for measure again"); }
 QString RiggedWords::keySecondPerson() { return tr("S", "key for second person"); }
 QString RiggedWords::keyCorrect() { return tr("W", "key for wrong leaf pressed"); }
+QString RiggedWords::keyStrike() { return tr("X", "key for strike this reading"); }
 
 QString RiggedWords::answer(Answer answer)
 {
@@ -321,6 +322,22 @@ QString RiggedWords::correctQuestion()
 QString RiggedWords::correctNow()
 {
     return tr("Read again: the next reading takes the place of the wrong one.");
+}
+
+QString RiggedWords::strike() { return tr("Strike this reading  (%1)").arg(keyStrike()); }
+QString RiggedWords::strikeTitle() { return tr("Strike this reading"); }
+
+QString RiggedWords::strikeQuestion(const QString& interval, const QString& time)
+{
+    return tr("%1, kept at %2, stays in the history, struck through, and nothing takes its place. A question "
+              "that it opened stays open. Say what went wrong with it.")
+        .arg(interval, time);
+}
+
+QString RiggedWords::struck(const QString& interval, const QString& time, const QString& by,
+                            const QString& reason)
+{
+    return tr("%1 struck at %2 by %3: %4", "reading, time, person, reason").arg(interval, time, by, reason);
 }
 
 QString RiggedWords::nextCoupling() { return tr("Next coupling  (Enter)"); }

@@ -21,6 +21,7 @@ public:
     static QString keyMeasureAgain();
     static QString keySecondPerson();
     static QString keyCorrect();
+    static QString keyStrike();
 
     static QString answer(Answer answer);
     static QString answerWithKey(Answer answer);
@@ -102,6 +103,11 @@ public:
     static QString correctTitle();
     static QString correctQuestion();
     static QString correctNow();
+    static QString strike();
+    static QString strikeTitle();
+    static QString strikeQuestion(const QString& interval, const QString& time);
+    static QString struck(const QString& interval, const QString& time, const QString& by,
+                          const QString& reason);
     static QString nextCoupling();
     static QString goToSecond();
     static QString goToClose();

@@ -224,6 +224,11 @@ QString SetUpWords::kind(EventKind kind)
     return tr("Note");
 }
 
+QString SetUpWords::whoTookApartMissing()
+{
+    return tr("Choose your name first, at “%1”: the history says who took it apart.").arg(statedBy());
+}
+
 QString SetUpWords::noteMissing() { return tr("Say in a few words what there is to note."); }
 
 QString SetUpWords::startFittingToo()

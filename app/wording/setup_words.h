@@ -125,6 +125,7 @@ public:
     static QString wholeAirframe();
     static QString kind(EventKind kind);
     static QString noteMissing();
+    static QString whoTookApartMissing();
     static QString startFittingToo();
     static QString noEventsYet();
     static QString eventStays();

@@ -88,6 +88,12 @@ QString StandingWords::withReading(const CouplingStanding& standing)
         .arg(word(standing), Formats{}.interval(standing.reading->interval));
 }
 
+QString StandingWords::thisReading(Verdict verdict, const QString& explanation)
+{
+    return tr("This reading by itself: %1. %2", "verdict, explanation")
+        .arg(VerdictWords::shortWord(verdict), explanation);
+}
+
 QString StandingWords::asked(QuestionKind kind)
 {
     switch (kind) {

@@ -17,7 +17,9 @@ public:
     static QString word(const CouplingStanding& standing);   // "outside", for lists
     static QString inFull(const CouplingStanding& standing); // "Outside the band, and nobody has resolved it"
     static QString withReading(const CouplingStanding& standing); // "outside: 0.80–0.85 mm"
-    static QString asked(QuestionKind kind);                      // "could not be seen"
+    // Beside how the coupling stands: what its latest reading says by itself.
+    static QString thisReading(Verdict verdict, const QString& explanation);
+    static QString asked(QuestionKind kind); // "could not be seen"
 };
 
 } // namespace rig

@@ -156,8 +156,8 @@ QString TrendsPageWords::counts(const Counts& counts)
                    .arg(formats.count(counts.judged), formats.count(counts.nearEdge),
                         formats.count(counts.outside), formats.count(counts.cannotTell));
     addIfAny(sentences, counts.outsideSetAside,
-             tr("One more was outside and was superseded or left out later; it happened."),
-             tr("%1 more were outside and were superseded or left out later; they happened."));
+             tr("One more was outside and was superseded, struck or left out later; it happened."),
+             tr("%1 more were outside and were superseded, struck or left out later; they happened."));
     addIfAny(sentences, counts.partSeatedAtRigging, tr("Found part-seated at a rigging once."),
              tr("Found part-seated at a rigging %1 times."));
     return sentences.join(QLatin1Char(' '));
@@ -287,6 +287,13 @@ QString TrendsPageWords::superseded(const QString& note, const QString& reason)
     if (note.isEmpty())
         return tr("superseded: %1").arg(reason);
     return tr("%1 (superseded: %2)").arg(note, reason);
+}
+
+QString TrendsPageWords::struck(const QString& note, const QString& reason)
+{
+    if (note.isEmpty())
+        return tr("struck: %1").arg(reason);
+    return tr("%1 (struck: %2)").arg(note, reason);
 }
 
 QString TrendsPageWords::leftOut(const QString& note, const QString& reason)

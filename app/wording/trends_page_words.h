@@ -119,6 +119,7 @@ public:
     static QString notJudged();
     static QString kindOf(SeatState state, Purpose purpose, Turn turn);
     static QString superseded(const QString& note, const QString& reason);
+    static QString struck(const QString& note, const QString& reason);
     static QString leftOut(const QString& note, const QString& reason);
 
 private:

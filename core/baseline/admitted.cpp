@@ -8,15 +8,20 @@
 
 namespace rig {
 
-std::vector<Reading> standing(std::span<const Reading> all)
+std::vector<Reading> standing(std::span<const Reading> all, std::span<const Exclusion> exclusions)
 {
     std::set<ReadingId> superseded;
     for (const Reading& reading : all)
         if (reading.corrects)
             superseded.insert(*reading.corrects);
+    std::set<ReadingId> excluded;
+    for (const Exclusion& exclusion : exclusions)
+        excluded.insert(exclusion.reading);
     std::vector<Reading> kept;
-    std::ranges::copy_if(all, std::back_inserter(kept),
-                         [&superseded](const Reading& reading) { return !superseded.contains(reading.id); });
+    std::ranges::copy_if(all, std::back_inserter(kept), [&](const Reading& reading) {
+        const bool isStruck = countsAs(reading.purpose).rigging && excluded.contains(reading.id);
+        return !isStruck && !superseded.contains(reading.id);
+    });
     return kept;
 }
 
@@ -39,7 +44,7 @@ std::vector<Reading> admittedReadings(FittingId fitting, std::span<const Reading
     };
     // A frozen list names readings as they stood; a later correction does not move a frozen band.
     const std::vector<Reading> candidates =
-        fixed ? std::vector<Reading>(all.begin(), all.end()) : standing(all);
+        fixed ? std::vector<Reading>(all.begin(), all.end()) : standing(all, exclusions);
     std::vector<Reading> admitted;
     std::ranges::copy_if(candidates, std::back_inserter(admitted), belongs);
     return admitted;

@@ -20,8 +20,9 @@ struct FrozenBaseline
     Stamp stamp;
 };
 
-// The newest reading of each chain of corrections; the order stays.
-std::vector<Reading> standing(std::span<const Reading> all);
+// The newest reading of each chain of corrections, unless it was struck: nothing then takes its place. The
+// order stays.
+std::vector<Reading> standing(std::span<const Reading> all, std::span<const Exclusion> exclusions);
 
 // Baseline readings of one fitting that make its band: the frozen list if there is one, otherwise every
 // standing, locked baseline reading that nobody excluded.

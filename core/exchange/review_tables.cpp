@@ -115,10 +115,11 @@ std::string reviewReadingsTable(const AirframeFacts& facts, const AirframeReview
                  "purpose",    "state",     "verdict",      "reason",        "direction",
                  "tail",       "score",     "in_doubt",     "of_baseline",   "superseded",
                  "why",        "left_out",  "left_out_why", "shown_verdict", "shown_method_version",
-                 "note",       "id",        "in_period"});
+                 "note",       "id",        "in_period",    "struck",        "struck_why"});
     for (const JudgedReading& one : judgedReadings(facts, review.period.to)) {
         Fields fields = readingFields(facts, one);
-        fields.push_back(yesNo(review.period.contains(one.reading.when.localDay())));
+        append(fields, {yesNo(review.period.contains(one.reading.when.localDay())), yesNo(one.struck),
+                        one.struckReason});
         table += csvLine(fields);
     }
     return table;
@@ -126,14 +127,18 @@ std::string reviewReadingsTable(const AirframeFacts& facts, const AirframeReview
 
 std::string reviewOutsideTable(const AirframeFacts& facts, const AirframeReview& review)
 {
-    std::string table =
-        csvLine({"coupling", "date",          "time",       "rigging",        "enters_mm",       "refuses_mm",
-                 "state",    "gauge",         "person",     "verdict",        "reason",          "direction",
-                 "tail",     "shown_verdict", "superseded", "superseded_why", "read_afterwards", "asked",
-                 "found",    "done",          "decided_by", "decided"});
+    std::string table = csvLine(
+        {"coupling", "date",          "time",       "rigging",        "enters_mm",       "refuses_mm",
+         "state",    "gauge",         "person",     "verdict",        "reason",          "direction",
+         "tail",     "shown_verdict", "superseded", "superseded_why", "read_afterwards", "asked",
+         "found",    "done",          "decided_by", "decided",        "struck",          "struck_why"});
     for (const CouplingReview& coupling : review.couplings)
-        for (const OutsideStory& story : coupling.outside)
-            table += csvLine(outsideFields(facts, coupling.coupling.name, story));
+        for (const OutsideStory& story : coupling.outside) {
+            Fields fields = outsideFields(facts, coupling.coupling.name, story);
+            append(fields,
+                   {yesNo(story.struck.has_value()), story.struck ? story.struck->reason : std::string{}});
+            table += csvLine(fields);
+        }
     return table;
 }
 

@@ -51,13 +51,14 @@ Result<Names> namesIn(const Records& records)
     return names;
 }
 
-// Corrected readings are left out; what they were corrected to stands.
-std::vector<Reading> standingOf(const std::vector<KeptReading>& kept)
+// Corrected and struck readings are left out; what they were corrected to stands.
+std::vector<Reading> standingOf(const std::vector<KeptReading>& kept,
+                                const std::vector<Exclusion>& exclusions)
 {
     std::vector<Reading> all;
     for (const KeptReading& one : kept)
         all.push_back(one.reading);
-    std::vector<Reading> readings = standing(all);
+    std::vector<Reading> readings = standing(all, exclusions);
     std::ranges::stable_sort(readings, {}, [](const Reading& reading) { return reading.when.localDay(); });
     return readings;
 }
@@ -68,12 +69,14 @@ Outcome appendReadings(const Records& records, const Names& names, const Airfram
     Problem problem;
     std::vector<Coupling> couplings;
     std::vector<KeptReading> kept;
+    std::vector<Exclusion> exclusions;
     if (!take(records.couplings(airframe.id), couplings, problem) ||
-        !take(records.readings(airframe.id), kept, problem))
+        !take(records.readings(airframe.id), kept, problem) ||
+        !take(records.exclusions(airframe.id), exclusions, problem))
         return problem;
     const auto couplingNames = namesById(couplings, &Coupling::name);
     RowCounts seen;
-    for (const Reading& reading : standingOf(kept)) {
+    for (const Reading& reading : standingOf(kept, exclusions)) {
         const int repeat = ++seen[keyOf(reading)];
         const std::string gauge = reading.gauge ? nameOf(names.gauges, *reading.gauge) : std::string{};
         table += csvLine({airframe.registration, nameOf(couplingNames, reading.coupling),

@@ -37,6 +37,7 @@ struct OutsideStory
     std::optional<Shown> shown; // as it was shown at the time
     double rigging = 0;
     std::optional<Reading> corrected;      // the reading that superseded it, with the reason in its note
+    std::optional<Exclusion> struck;       // it was a slip, with nothing in its place
     std::optional<QuestionStory> question; // asked about it or, failing that, about its coupling there
     std::vector<Reading> afterwards;       // read on the same coupling in the same record later
 };

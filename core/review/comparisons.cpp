@@ -46,10 +46,10 @@ Judgement judgedAs(const Reading& reading, const CouplingHistory& history)
 
 } // namespace
 
-PersonsSpread personsSpread(std::span<const Reading> readings)
+PersonsSpread personsSpread(std::span<const Reading> readings, std::span<const Exclusion> exclusions)
 {
     std::map<std::pair<RecordId, CouplingId>, BothTurns> places;
-    for (const Reading& reading : standing(readings))
+    for (const Reading& reading : standing(readings, exclusions))
         if (reading.record && isLockedAtRigging(reading))
             places[{*reading.record, reading.coupling}].take(reading);
 
@@ -78,7 +78,7 @@ std::optional<numbers::ReadingPair> pairIn(const RecordContent& content, Couplin
 {
     BothTurns turns;
     for (const Turn turn : {Turn::First, Turn::Second})
-        for (const Reading& reading : standing(flowOf(content, coupling, turn).readings))
+        for (const Reading& reading : standing(flowOf(content, coupling, turn).readings, content.exclusions))
             turns.take(reading);
     if (!turns.first || !turns.second)
         return std::nullopt;
@@ -121,7 +121,8 @@ std::optional<numbers::SharedShift> sharedShiftIn(const RecordContent& content, 
 {
     std::vector<double> scores;
     for (const Coupling& coupling : couplings) {
-        const std::vector<Reading> readings = standing(flowOf(content, coupling.id, Turn::First).readings);
+        const std::vector<Reading> readings =
+            standing(flowOf(content, coupling.id, Turn::First).readings, content.exclusions);
         if (readings.empty())
             continue;
         if (const auto score = scoreIn(known.history(coupling.id), readings.back()))

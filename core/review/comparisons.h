@@ -27,8 +27,9 @@ inline constexpr double kUsualPersonsDeviation = 0.03; // mm
 inline constexpr int kPairsForOwnSpread = 10;
 
 // From the records in which both persons read the same coupling on the same rigging: root of half the mean
-// squared difference of the middles. `readings` of one airframe, superseded ones among them.
-PersonsSpread personsSpread(std::span<const Reading> readings);
+// squared difference of the middles. `readings` of one airframe, superseded and struck ones among
+// them.
+PersonsSpread personsSpread(std::span<const Reading> readings, std::span<const Exclusion> exclusions);
 
 // The second person's latest reading against the first's; empty while one of them is missing.
 std::optional<numbers::ReadingPair> pairIn(const RecordContent& content, CouplingId coupling,

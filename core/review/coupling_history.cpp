@@ -2,6 +2,7 @@
 
 #include "core/baseline/gap_numbers.h"
 #include "core/numbers/grading.h"
+#include "core/rigging/counts_as.h"
 
 #include <algorithm>
 
@@ -111,7 +112,7 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
     history.gauges.assign(gauges.begin(), gauges.end());
     history.checks.assign(checks.begin(), checks.end());
     std::map<FittingId, std::set<GaugeId>> used;
-    for (const Reading& reading : standing(readings)) {
+    for (const Reading& reading : standing(readings, exclusions)) {
         if (reading.gauge)
             used[reading.fitting].insert(*reading.gauge);
         if (reading.state == SeatState::PartSeated)
@@ -132,8 +133,8 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
 bool staysTheSameWith(const CouplingHistory& history, const Reading& reading)
 {
     const FittingHistory* fitting = history.find(reading.fitting);
-    return fitting && reading.state == SeatState::Locked && reading.purpose == Purpose::Rigging &&
-           !reading.corrects && (!reading.gauge || fitting->witness.contains(*reading.gauge));
+    return fitting && isLockedAtRigging(reading) && !reading.corrects &&
+           (!reading.gauge || fitting->witness.contains(*reading.gauge));
 }
 
 Judgement judgeIn(const CouplingHistory& history, const Reading& reading)

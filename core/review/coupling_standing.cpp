@@ -1,5 +1,7 @@
 #include "core/review/coupling_standing.h"
 
+#include "core/airframe/saved_before.h"
+
 #include <algorithm>
 #include <ranges>
 #include <tuple>
@@ -94,6 +96,7 @@ CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day t
         m_open.insert(record.id);
         earliest = std::min(earliest, record.begins.localDay());
     }
+    takeStrikes(facts.exclusions);
     takeQuestions(facts.questions);
     // Backwards, and no further than anything can speak: histories grow long.
     for (const KeptReading& kept : facts.readings | std::views::reverse) {
@@ -109,9 +112,17 @@ CouplingStandings::CouplingStandings(const RecordContent& record)
 {
     if (!record.close)
         m_open.insert(record.record.id);
+    takeStrikes(record.exclusions);
     takeQuestions(record.questions);
     for (const Reading& reading : record.readings | std::views::reverse)
         take(reading);
+}
+
+void CouplingStandings::takeStrikes(const std::vector<Exclusion>& exclusions)
+{
+    for (const Exclusion& one : exclusions)
+        if (one.stamp.when.localDay() <= m_to)
+            m_struck.insert(one.reading); // of those that may speak, which were all read at a rigging
 }
 
 void CouplingStandings::takeQuestions(const std::vector<QuestionStory>& questions)
@@ -152,7 +163,7 @@ bool CouplingStandings::isOpen(const QuestionStory& story) const
 bool CouplingStandings::isResolvedSince(const Known& known, const Reading& reading) const
 {
     return std::ranges::any_of(known.questions, [&](const QuestionStory* story) {
-        return !isOpen(*story) && isAboutTheJoint(*story) && reading.id.bytes < story->resolution->id.bytes;
+        return !isOpen(*story) && isAboutTheJoint(*story) && savedBefore(reading, *story->resolution);
     });
 }
 
@@ -209,7 +220,7 @@ std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
     std::vector<const Reading*> standing;
     for (const Reading* reading : known.readings)
         if (holding && reading->fitting == holding->fitting.id && maySpeak(*reading) &&
-            !m_superseded.contains(reading->id))
+            !m_superseded.contains(reading->id) && !m_struck.contains(reading->id))
             standing.push_back(reading);
     if (standing.empty())
         return {};

@@ -48,6 +48,7 @@ private:
         std::vector<const QuestionStory*> questions;
     };
 
+    void takeStrikes(const std::vector<Exclusion>& exclusions);
     void takeQuestions(const std::vector<QuestionStory>& questions);
     void take(const Reading& reading);
     bool maySpeak(const Reading& reading) const;
@@ -62,6 +63,7 @@ private:
     std::set<RecordId> m_open;        // records not closed at the end of m_to
     std::set<ReadingId> m_asked;      // readings that open questions are about, until found
     std::set<ReadingId> m_superseded; // of those that may speak
+    std::set<ReadingId> m_struck;     // by the end of m_to
     std::map<CouplingId, Known> m_known;
 };
 

@@ -25,7 +25,7 @@ struct SetAside
             if (kept.reading.corrects)
                 superseded.emplace(*kept.reading.corrects, kept.reading.note);
         for (const Exclusion& exclusion : facts.exclusions)
-            leftOut.emplace(exclusion.reading, exclusion.reason);
+            excluded.emplace(exclusion.reading, exclusion.reason);
     }
 
     void tell(JudgedReading& one) const
@@ -34,14 +34,20 @@ struct SetAside
             one.superseded = true;
             one.supersededReason = found->second;
         }
-        if (const auto found = leftOut.find(one.reading.id); found != leftOut.end() && !one.ofBaseline) {
+        const auto found = excluded.find(one.reading.id);
+        if (found == excluded.end())
+            return;
+        if (countsAs(one.reading.purpose).rigging) {
+            one.struck = true;
+            one.struckReason = found->second;
+        } else if (!one.ofBaseline) {
             one.leftOut = true;
             one.leftOutReason = found->second;
         }
     }
 
     std::map<ReadingId, std::string> superseded;
-    std::map<ReadingId, std::string> leftOut;
+    std::map<ReadingId, std::string> excluded;
 };
 
 void judgeEach(const CouplingHistory& history, const std::vector<const KeptReading*>& readings,

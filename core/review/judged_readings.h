@@ -22,8 +22,13 @@ struct JudgedReading
     bool ofBaseline = false;      // its fitting's band is made of it
     bool superseded = false;      // another one took its place
     std::string supersededReason; //
+    bool struck = false;          // it was a slip, and nothing took its place
+    std::string struckReason;     //
     bool leftOut = false;         // of the band, by a person
     std::string leftOutReason;
+
+    // Struck through wherever it is listed: it says nothing any more.
+    bool isStruckThrough() const { return superseded || struck; }
 };
 
 // Those of one coupling up to the end of a day, superseded ones among them; oldest first. `history` is made

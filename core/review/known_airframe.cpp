@@ -1,5 +1,6 @@
 #include "core/review/known_airframe.h"
 
+#include "core/rigging/counts_as.h"
 #include "core/rigging/measured_before.h"
 
 #include <algorithm>
@@ -69,7 +70,8 @@ std::vector<const KeptReading*> KnownAirframe::lastLocked(CouplingId coupling, s
     for (auto place = found->second.rbegin(); place != found->second.rend() && last.size() < most; ++place) {
         const Reading& reading = m_facts.readings[*place].reading;
         const bool isLeftOut = without && reading.record == without;
-        if (!isLeftOut && reading.state == SeatState::Locked && !isSuperseded(reading.id))
+        if (!isLeftOut && reading.state == SeatState::Locked && !isSuperseded(reading.id) &&
+            !strikeOf(reading, m_facts.exclusions))
             last.push_back(&m_facts.readings[*place]);
     }
     std::ranges::reverse(last);

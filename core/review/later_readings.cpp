@@ -55,7 +55,7 @@ CouplingReadings couplingReadings(const AirframeFacts& facts, const RiggingNumbe
                             facts.gauges, facts.gaugeChecks);
     Judging judging{one.history};
     std::vector<LaterReading> all;
-    for (const Reading& reading : oldestFirst(standing(readings))) {
+    for (const Reading& reading : oldestFirst(standing(readings, facts.exclusions))) {
         if (!isOfRigging(reading, last))
             continue;
         const std::optional<int> number = numbers.of(reading);

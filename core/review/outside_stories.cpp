@@ -48,6 +48,8 @@ public:
         story.rigging = placeOf(reading);
         if (correction != m_corrections.end())
             story.corrected = *correction->second;
+        if (const Exclusion* strike = strikeOf(reading, m_facts.exclusions))
+            story.struck = *strike;
         story.question = questionAbout(reading);
         story.afterwards = afterwards(reading);
         return story;
@@ -83,7 +85,7 @@ private:
             const Reading& other = kept.reading;
             if (other.record == reading.record && other.coupling == reading.coupling &&
                 isLockedAtRigging(other) && !m_corrections.contains(other.id) &&
-                measuredBefore(reading, other))
+                !strikeOf(other, m_facts.exclusions) && measuredBefore(reading, other))
                 later.push_back(other);
         }
         return later;

@@ -4,9 +4,9 @@
 
 namespace rig {
 
-// Every reading of a rigging in the period that lies outside its band, superseded or not, and every one that
-// was found part-seated there. A correction that only names the state of a reading belongs to that reading's
-// story. Oldest first.
+// Every reading of a rigging in the period that lies outside its band, superseded, struck or not, and every
+// one that was found part-seated there. A correction that only names the state of a reading belongs to that
+// reading's story. Oldest first.
 std::vector<OutsideStory> outsideStories(const AirframeFacts& facts, const AirframeReadings& all,
                                          const RiggingNumbers& numbers, const ReviewPeriod& period);
 

@@ -54,7 +54,7 @@ private:
             excluded.insert(exclusion.reading);
         Judging before{m_before};
         Judging after{m_after};
-        for (const Reading& reading : standing(m_readings)) {
+        for (const Reading& reading : standing(m_readings, m_facts.exclusions)) {
             if (!isHeldAgainstBand(reading) || reading.gauge == gauge || !changed.contains(reading.fitting) ||
                 excluded.contains(reading.id) || m_after.find(reading.fitting)->admitted.contains(reading.id))
                 continue;
@@ -108,7 +108,7 @@ std::vector<CouplingInDoubt> couplingsInDoubt(const AirframeFacts& facts, GaugeI
         const bool any = comeInDoubt(all, gauge, daysBefore, daysAfter) > 0;
         if (!any)
             continue;
-        one.readings = comeInDoubt(standing(all), gauge, daysBefore, daysAfter);
+        one.readings = comeInDoubt(standing(all, facts.exclusions), gauge, daysBefore, daysAfter);
         Comparison{facts, coupling.id, all, before, after}.compare(one, gauge);
         found.push_back(std::move(one));
     }

@@ -130,7 +130,7 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     progress.resolved = std::ranges::any_of(content.questions, [&coupling](const QuestionStory& story) {
         return story.question.coupling == coupling.id && !story.isOpen();
     });
-    for (const Reading& reading : standing(first.readings)) {
+    for (const Reading& reading : standing(first.readings, content.exclusions)) {
         progress.reading = reading.interval;
         const Verdict verdict = judge(reading).verdict;
         progress.verdict = progress.verdict ? graver(*progress.verdict, verdict) : verdict;

@@ -2,6 +2,7 @@
 
 #include "core/airframe/saved_before.h"
 #include "core/review/coupling_history.h"
+#include "core/rigging/counts_as.h"
 
 #include <algorithm>
 #include <map>
@@ -17,6 +18,7 @@ RecordContent asAtTheClose(RecordContent content)
         return content;
     const RecordClose& end = *content.close;
     std::erase_if(content.readings, [&end](const Reading& one) { return savedBefore(end, one); });
+    std::erase_if(content.exclusions, [&end](const Exclusion& one) { return savedBefore(end, one); });
     std::erase_if(content.questions,
                   [&end](const QuestionStory& one) { return savedBefore(end, one.question); });
     for (QuestionStory& story : content.questions)
@@ -151,7 +153,7 @@ private:
             if (interruption.coupling == coupling.id)
                 sum.interruptions.push_back(interruption);
         const std::vector<Reading> all = m_facts.readingsOf(coupling.id);
-        for (const Reading& reading : standing(all))
+        for (const Reading& reading : standing(all, m_facts.exclusions))
             if (reading.state == SeatState::PartSeated && isKnownThen(reading))
                 sum.partSeated.push_back(reading.interval);
         sum.standing = m_standings.standingOf(history(coupling.id));
@@ -176,7 +178,10 @@ private:
         sum.isCorrection = reading.corrects.has_value();
         for (const Reading& other : m_content.readings)
             if (other.corrects == reading.id)
-                sum.replaced = SummaryCorrection{other.note, nameOf(other.stamp.by), other.stamp.when};
+                sum.replaced = SummaryCorrection{false, other.note, nameOf(other.stamp.by), other.stamp.when};
+        if (const Exclusion* strike = strikeOf(reading, m_content.exclusions))
+            sum.replaced =
+                SummaryCorrection{true, strike->reason, nameOf(strike->stamp.by), strike->stamp.when};
         return sum;
     }
 

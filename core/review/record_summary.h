@@ -28,9 +28,10 @@ struct SummaryAnswer
     AnswerStanding standing = AnswerStanding::Counts;
 };
 
-// How a reading was put right afterwards.
+// How a reading was put right afterwards: by another one, or struck with nothing in its place.
 struct SummaryCorrection
 {
+    bool isStruck = false;
     std::string reason;
     std::string by; // who entered it
     Moment when;
@@ -43,7 +44,7 @@ struct SummaryReading
     std::string gauge;
     Judgement judgement;                       // worked out anew; of no meaning for a part-seated one
     std::optional<Shown> shown;                // told beside it where it was another: evidence, never input
-    std::optional<SummaryCorrection> replaced; // superseded: struck through, and why
+    std::optional<SummaryCorrection> replaced; // superseded or struck: struck through, and why
     bool isCorrection = false;
 };
 

@@ -2,6 +2,8 @@
 
 #include "core/rigging/reading.h"
 
+#include <span>
+
 namespace rig {
 
 // What a reading counts for, by why it was taken.
@@ -40,6 +42,21 @@ constexpr bool isHeldAgainstBand(const Reading& reading)
 constexpr bool isLockedAtRigging(const Reading& reading)
 {
     return countsAs(reading.purpose).rigging && reading.state == SeatState::Locked;
+}
+
+// What an exclusion says of a reading that was taken at a rigging. It stays to be read, struck through, and
+// so does any question it opened.
+constexpr bool isStruckBy(const Reading& reading, const Exclusion& exclusion)
+{
+    return countsAs(reading.purpose).rigging && reading.id == exclusion.reading;
+}
+
+constexpr const Exclusion* strikeOf(const Reading& reading, std::span<const Exclusion> exclusions)
+{
+    for (const Exclusion& one : exclusions)
+        if (isStruckBy(reading, one))
+            return &one;
+    return nullptr;
 }
 
 // At a rigging it was found so.

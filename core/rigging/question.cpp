@@ -1,5 +1,7 @@
 #include "core/rigging/question.h"
 
+#include <algorithm>
+#include <iterator>
 #include <tuple>
 
 namespace rig {
@@ -11,6 +13,13 @@ bool Question::asksTheSameAs(const Question& other) const
                           one.surface,  one.gauge, one.check,  one.surfaceCheck};
     };
     return place(*this) == place(other);
+}
+
+std::vector<QuestionStory> openAmong(std::span<const QuestionStory> questions)
+{
+    std::vector<QuestionStory> open;
+    std::ranges::copy_if(questions, std::back_inserter(open), &QuestionStory::isOpen);
+    return open;
 }
 
 std::optional<Question> questionFrom(const Check& check, AirframeId airframe)

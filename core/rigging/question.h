@@ -6,7 +6,9 @@
 #include "core/rigging/rigging_record.h"
 
 #include <optional>
+#include <span>
 #include <string>
+#include <vector>
 
 namespace rig {
 
@@ -60,6 +62,9 @@ struct QuestionStory
 
     bool isOpen() const { return !resolution.has_value(); }
 };
+
+// Those that nobody has closed yet: every list and every count of open questions is made of these.
+std::vector<QuestionStory> openAmong(std::span<const QuestionStory> questions);
 
 // The question that an answer opens; none for a yes.
 std::optional<Question> questionFrom(const Check& check, AirframeId airframe);

@@ -39,8 +39,9 @@ struct Reading
     Stamp stamp;
 };
 
-// A baseline reading left out of its band, by a named person with a reason. Nothing is dropped by the
-// program.
+// A reading that a named person took out, with a reason; the program drops nothing. What it means follows
+// from why the reading was taken (counts_as.h): one of a baseline day is left out of its band, one of a
+// rigging is struck and speaks no more.
 struct Exclusion
 {
     FactId id; // null until saved

@@ -17,6 +17,7 @@ struct RecordContent
     RiggingRecord record;
     std::vector<Check> checks;
     std::vector<Reading> readings;
+    std::vector<Exclusion> exclusions; // of these readings: the struck ones
     std::vector<Interruption> interruptions;
     std::vector<SurfaceCheck> surfaceChecks;
     std::vector<SurfaceMeasure> surfaceMeasures;

@@ -1,8 +1,10 @@
 #include "core/rigging/rigging_flow.h"
 
 #include "core/airframe/saved_before.h"
+#include "core/rigging/counts_as.h"
 
 #include <algorithm>
+#include <ranges>
 #include <set>
 
 namespace rig {
@@ -63,6 +65,43 @@ void decideNext(CouplingFlow& flow, Turn turn)
     flow.next = Step::Done;
 }
 
+// Readings of one person at one coupling, newest first, held against the strikes of the record.
+class Slips
+{
+public:
+    explicit Slips(std::span<const Exclusion> exclusions) : m_exclusions{exclusions} {}
+
+    // What a struck one had taken the place of was a slip too: it does not come back.
+    bool take(const Reading& reading, std::vector<StruckReading>& struck)
+    {
+        const Exclusion* strike = strikeOf(reading, m_exclusions);
+        if (strike)
+            struck.push_back({reading, *strike});
+        const bool isGone = strike || m_gone.contains(reading.id);
+        if (isGone && reading.corrects)
+            m_gone.insert(*reading.corrects);
+        return isGone;
+    }
+
+private:
+    std::span<const Exclusion> m_exclusions;
+    std::set<ReadingId> m_gone;
+};
+
+// In time order, without the slips; those that were struck go into the flow.
+std::vector<Reading> readingsAt(const RecordContent& content, CouplingId coupling, Turn turn,
+                                CouplingFlow& flow)
+{
+    std::vector<Reading> readings;
+    Slips slips{content.exclusions};
+    for (const Reading& reading : content.readings | std::views::reverse)
+        if (reading.coupling == coupling && reading.turn == turn && !slips.take(reading, flow.struck))
+            readings.push_back(reading);
+    std::ranges::reverse(readings);
+    std::ranges::reverse(flow.struck);
+    return readings;
+}
+
 } // namespace
 
 bool CouplingFlow::hasDoubt() const
@@ -88,11 +127,9 @@ CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn
         slotOf(flow, check.kind) = check.answer;
         flow.begun = true;
     }
-    std::set<ReadingId>
-        earlier; // a correction of what was read before the break says nothing of what came after
-    for (const Reading& reading : content.readings) {
-        if (reading.coupling != coupling || reading.turn != turn)
-            continue;
+    // A correction of what was read before the break says nothing of what came after.
+    std::set<ReadingId> earlier;
+    for (const Reading& reading : readingsAt(content, coupling, turn, flow)) {
         flow.last = reading;
         if ((since && savedBefore(reading, *since)) ||
             (reading.corrects && earlier.contains(*reading.corrects))) {

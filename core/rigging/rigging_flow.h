@@ -10,6 +10,13 @@ namespace rig {
 // The steps for one coupling and one person, in this order.
 enum class Step { Look, Measure, Pull, Secure, Done };
 
+// A reading that was a slip, with who struck it and why.
+struct StruckReading
+{
+    Reading reading;
+    Exclusion strike;
+};
+
 // What is asked next of one person at one coupling, worked out from the facts alone: everything since that
 // person's last interruption counts, nothing before it.
 struct CouplingFlow
@@ -21,10 +28,13 @@ struct CouplingFlow
     std::optional<Answer> sleeveAtStop;
     std::optional<Answer> pull;
     std::optional<Answer> secured;
-    std::vector<Reading> readings; // of this person since the last interruption, in time order
-    std::optional<Reading> last;   // of this person in this record, before a break too
-    bool interrupted = false;      // at any time in this record
-    bool begun = false;            // anything answered since the last interruption
+    // Of this person since the last interruption, in time order; without those that were struck, and without
+    // what a struck one had taken the place of.
+    std::vector<Reading> readings;
+    std::optional<Reading> last;       // that stands, of this person in this record, before a break too
+    std::vector<StruckReading> struck; // likewise before a break too
+    bool interrupted = false;          // at any time in this record
+    bool begun = false;                // anything answered since the last interruption
 
     bool isDone() const { return next == Step::Done; }
     // Any No or CannotSee of the answers that count now: blocks a complete close.

@@ -311,6 +311,18 @@ SessionStep wantCorrected(RiggingSession session, const RecordNow& /*now*/, cons
     return {std::move(session), {}};
 }
 
+SessionStep strike(RiggingSession session, const RecordNow& now, const Reading& slip,
+                   const std::string& reason, Moment when)
+{
+    assert(!session.pressed);
+    const auto person = personAt(session, now);
+    if (!person)
+        return {std::move(session), {}};
+    wantNothing(session);
+    session.begun = Work{slip.coupling, slip.turn}; // left like this, it starts again from the look
+    return {std::move(session), {Exclusion{{}, slip.id, reason, {person, when}}}};
+}
+
 SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind, Answer given, Moment when)
 {
     assert(!session.pressed);

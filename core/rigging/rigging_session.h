@@ -100,7 +100,7 @@ struct RiggingSession
     const std::optional<PersonId>& chosen(Turn at) const { return at == Turn::First ? first : second; }
 };
 
-using SessionFact = std::variant<Check, Reading, Interruption, SurfaceCheck>;
+using SessionFact = std::variant<Check, Reading, Exclusion, Interruption, SurfaceCheck>;
 
 struct SessionStep
 {
@@ -142,6 +142,10 @@ SessionStep chooseCheckPeople(RiggingSession session, const RecordNow& now, cons
 SessionStep wantAgain(RiggingSession session, const RecordNow& now, Moment when);
 SessionStep wantCorrected(RiggingSession session, const RecordNow& now, const Reading& wrong,
                           const std::string& reason, Moment when);
+// The reading was a slip and nothing takes its place: the coupling waits to be measured. No facts when nobody
+// is chosen.
+SessionStep strike(RiggingSession session, const RecordNow& now, const Reading& slip,
+                   const std::string& reason, Moment when);
 // No facts when nobody is chosen or the place is no coupling.
 SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind, Answer given, Moment when);
 SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceCheckKind kind, Answer given,

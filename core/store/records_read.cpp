@@ -301,6 +301,11 @@ Result<RecordContent> Records::content(RecordId record) const
         take(factsIn<RiggingRecord>(m_file, "FROM rigging_record t WHERE t.id = ?", values), found,
              problem) &&
         put(content.checks, problem) && put(content.readings, problem) &&
+        take(inOrderOfSaving(factsIn<Exclusion>(
+                 m_file,
+                 "FROM exclusion t JOIN reading r ON r.id = t.reading WHERE r.record = ? ORDER BY t.id",
+                 values)),
+             content.exclusions, problem) &&
         put(content.interruptions, problem) && put(content.surfaceChecks, problem) &&
         put(content.surfaceMeasures, problem) && put(content.ticks, problem) && put(closings, problem) &&
         take(questionStories(m_file, "WHERE t.record = ?", values), content.questions, problem);

@@ -14,7 +14,7 @@ TrendReading drawn(const JudgedReading& one)
     reading.verdict = one.judgement.verdict;
     reading.state = one.reading.state;
     reading.ofBaseline = one.ofBaseline;
-    reading.setAside = one.superseded || one.leftOut;
+    reading.setAside = one.isStruckThrough() || one.leftOut;
     reading.inDoubt = one.inDoubt;
     return reading;
 }

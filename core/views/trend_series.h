@@ -24,7 +24,7 @@ struct TrendReading
     Verdict verdict = Verdict::NoBandYet;
     SeatState state = SeatState::Locked;
     bool ofBaseline = false; // one of those the band is made of
-    bool setAside = false;   // excluded or superseded: drawn hollow
+    bool setAside = false;   // left out, superseded or struck: drawn hollow
     bool inDoubt = false;    // its gauge was in quarantine that day: drawn hollow; `note` says why
     std::string person;
     std::string gauge;

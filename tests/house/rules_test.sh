@@ -1,24 +1,15 @@
 #!/usr/bin/env bash
 # The rules of the house can fail: each breach is put into a small tree and has to be found.
 set -euo pipefail
-rules=$(cd "$(dirname "$0")" && pwd)/rules.sh
-tree=$(mktemp -d)
-trap 'rm -rf "$tree"' EXIT
-missed=0
+house=$(cd "$(dirname "$0")" && pwd)
+check=$house/rules.sh
+. "$house/breaches.sh"
 
-# expect found|nothing WHAT FILE LINE
-expect() {
-    local expected=$1 what=$2 file=$3 line=$4 said=nothing
-    rm -rf "${tree:?}"/*
-    mkdir -p "$tree"/{core/review,app/{blocks,pages,pictures,report,theme,widgets,window,wording},tests,docs} \
-        "$tree/$(dirname "$file")"
-    cp "$(dirname "$rules")/../../docs/terms.md" "$tree/docs"
+grow() {
+    mkdir -p "$tree"/{core/review,app/{blocks,pages,pictures,report,theme,widgets,window,wording},tests,docs}
+    cp "$house/../../docs/terms.md" "$tree/docs"
     touch "$tree"/{core,app,tests}/CMakeLists.txt
-    printf '%s\n' "$line" >"$tree/$file"
-    "$rules" "$tree" >/dev/null || said=found
-    [ "$said" = "$expected" ] && return
-    printf '%s: expected %s, and it said %s\n' "$what" "$expected" "$said"
-    missed=1
+    printf '%s\n' "$2" >"$tree/$1"
 }
 
 expect nothing "a judgement made anew" core/review/a.cpp 'return judgeIn(history, reading).verdict;'

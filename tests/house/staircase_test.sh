@@ -1,22 +1,12 @@
 #!/usr/bin/env bash
 # The check of the staircase can fail: each kind of breach is put into a small tree and has to be found.
 set -euo pipefail
-check=$(cd "$(dirname "$0")" && pwd)/staircase.sh
-tree=$(mktemp -d)
-trap 'rm -rf "$tree"' EXIT
-missed=0
+house=$(cd "$(dirname "$0")" && pwd)
+check=$house/staircase.sh
+. "$house/breaches.sh"
 
-# expect found|nothing WHAT FILE INCLUDED
-expect() {
-    local expected=$1 what=$2 file=$3 included=$4 said=nothing
-    rm -rf "${tree:?}"/*
-    mkdir -p "$tree/core" "$tree/app" "$tree/$(dirname "$file")"
-    printf '#include "%s"\n' "$included" >"$tree/$file"
-    "$check" "$tree" >/dev/null || said=found
-    [ "$said" = "$expected" ] && return
-    printf '%s: expected %s, and it said %s\n' "$what" "$expected" "$said"
-    missed=1
-}
+# FILE includes what is named.
+grow() { printf '#include "%s"\n' "$2" >"$tree/$1"; }
 
 expect nothing "one step down" core/review/a.cpp core/judgement/judge.h
 expect nothing "many steps down" app/window/a.cpp core/measure/gap.h

@@ -119,7 +119,8 @@ TEST_P(QuestionsJourney, AnOutsideReadingIsResolvedByAnEngineer)
     EXPECT_NE(firstChoice().find("1 open question"), std::string::npos) << firstChoice();
     type("m0.5"); // a later reading inside the band closes nothing
     press(Qt::Key_Return);
-    EXPECT_EQ(text("verdictWord"), "Inside the band");
+    EXPECT_EQ(text("verdictWord"), "Outside the band, and nobody has resolved it");
+    EXPECT_EQ(text("verdictExplanation").find("This reading by itself: inside."), 0U);
     type("yy");
     EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).isDone());
     EXPECT_TRUE(barShown());

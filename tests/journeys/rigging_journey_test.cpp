@@ -103,6 +103,21 @@ protected:
         press(Qt::Key_Down); // the first of those who may be second
     }
 
+    void chooseNamesAtTheClose()
+    {
+        Typist::look();
+        page.findChild<QAbstractButton*>("recordRow5")->click();
+        page.findChild<QComboBox*>("closeFirst")->setCurrentIndex(1);
+        page.findChild<QComboBox*>("closeSecond")->setCurrentIndex(2);
+    }
+
+    void countAndClose()
+    {
+        for (const char* count : {"toolsCounted", "hatchesOn"})
+            page.findChild<QCheckBox*>(QLatin1String(count))->setChecked(true);
+        page.findChild<QPushButton*>("closeRecord")->click();
+    }
+
     RecordContent content()
     {
         Typist::look();
@@ -458,19 +473,14 @@ TEST_P(RiggingJourney, AFigureTypedTooEarlySaysWhatComesFirst)
 TEST_P(RiggingJourney, LargerTextLeavesTheReaderWhereTheClosedRecordIsReadAndTheNamesAtTheClose)
 {
     begin();
-    Typist::look();
-    page.findChild<QAbstractButton*>("recordRow5")->click(); // close
-    page.findChild<QComboBox*>("closeFirst")->setCurrentIndex(1);
-    page.findChild<QComboBox*>("closeSecond")->setCurrentIndex(2);
+    chooseNamesAtTheClose();
     const auto enlarge = [this] { // as the window does
         page.setLook({Theme::dark(), FontSizes{}});
         page.showAirframe(hangar.airframe);
     };
     enlarge();
     EXPECT_EQ(page.findChild<QComboBox*>("closeSecond")->currentIndex(), 2);
-    for (const char* count : {"toolsCounted", "hatchesOn"})
-        page.findChild<QCheckBox*>(QLatin1String(count))->setChecked(true);
-    page.findChild<QPushButton*>("closeRecord")->click();
+    countAndClose();
     ASSERT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible());
     enlarge();
     EXPECT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible());
@@ -479,12 +489,8 @@ TEST_P(RiggingJourney, LargerTextLeavesTheReaderWhereTheClosedRecordIsReadAndThe
 TEST_P(RiggingJourney, WhoTookItApartIsAskedAndKept)
 {
     begin();
-    page.findChild<QAbstractButton*>("recordRow5")->click();
-    page.findChild<QComboBox*>("closeFirst")->setCurrentIndex(1);
-    page.findChild<QComboBox*>("closeSecond")->setCurrentIndex(2);
-    for (const char* count : {"toolsCounted", "hatchesOn"})
-        page.findChild<QCheckBox*>(QLatin1String(count))->setChecked(true);
-    page.findChild<QPushButton*>("closeRecord")->click();
+    chooseNamesAtTheClose();
+    countAndClose();
     type("b"); // back to the start
     page.findChild<QPushButton*>("takenApart")->click();
     EXPECT_TRUE(must(store.records().events(hangar.airframe)).empty()) << "nobody states it";
@@ -532,4 +538,76 @@ TEST_P(RiggingJourney, AWrongLeafIsPutRightAfterABreakTooAndTheCouplingIsStillMe
     press(Qt::Key_Return);
     EXPECT_EQ(content().readings.size(), 3U);
     EXPECT_FALSE(content().readings.back().corrects);
+}
+
+TEST_P(RiggingJourney, AReadingOnTheWrongJointIsStruckAfterABreakBeforeAnybodyLooksAgain)
+{
+    begin();
+    type("yyy0.55");
+    press(Qt::Key_Return);
+    press(Qt::Key_Escape); // called away
+    prompts.texts.push_back("read on the right one");
+    type("x");
+    const RecordContent now = content();
+    ASSERT_EQ(now.exclusions.size(), 1U);
+    EXPECT_EQ(now.exclusions.front().reading, now.readings.front().id);
+    EXPECT_EQ(now.exclusions.front().reason, "read on the right one");
+    EXPECT_EQ(now.exclusions.front().stamp.by, hangar.oren);
+    EXPECT_TRUE(part<QLabel>(page, "struckReadings").isVisible());
+    EXPECT_TRUE(part(page, "struckReadings").accessibleName().contains("read on the right one"));
+    EXPECT_FALSE(part(page, "strike").isEnabled()) << "nothing stands that could be struck";
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(content().readings.size(), 2U);
+    EXPECT_FALSE(content().readings.back().corrects);
+}
+
+TEST_P(RiggingJourney, StrikingAnOutsideReadingClosesNoQuestion)
+{
+    begin();
+    type("yyy0.9");
+    press(Qt::Key_Return);
+    prompts.texts.push_back("read on the wrong joint");
+    type("x");
+    const RecordContent now = content();
+    EXPECT_EQ(now.exclusions.size(), 1U);
+    ASSERT_EQ(now.questions.size(), 1U);
+    EXPECT_TRUE(now.questions.front().isOpen());
+    EXPECT_TRUE(part(page, "leafRow").isEnabled()) << "it waits to be measured";
+}
+
+TEST_P(RiggingJourney, NothingIsStruckWithoutAReason)
+{
+    begin();
+    type("yyy0.55");
+    press(Qt::Key_Return);
+    type("x");
+    EXPECT_TRUE(content().exclusions.empty());
+    ASSERT_FALSE(prompts.asked.empty());
+    EXPECT_NE(prompts.asked.back().find("nothing takes its place"), std::string::npos);
+}
+
+TEST_P(RiggingJourney, TheCardOfAnInsideReadingSaysWhatNobodyHasResolved)
+{
+    begin();
+    type("yyy0.9");
+    press(Qt::Key_Return);
+    type("m0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(content().readings.size(), 2U);
+    EXPECT_TRUE(text("verdictWord").startsWith("Outside the band, and nobody has resolved it"))
+        << text("verdictWord").toStdString();
+    EXPECT_TRUE(text("verdictExplanation").startsWith("This reading by itself: inside."))
+        << text("verdictExplanation").toStdString();
+    EXPECT_TRUE(text("verdictCaution").startsWith("Stop")) << text("verdictCaution").toStdString();
+}
+
+TEST_P(RiggingJourney, TheCardOfAnInsideReadingSaysWhatCouldNotBeSeen)
+{
+    begin();
+    type("ycy0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(content().readings.size(), 1U);
+    EXPECT_TRUE(text("verdictWord").contains("could not be seen")) << text("verdictWord").toStdString();
+    EXPECT_TRUE(text("verdictExplanation").startsWith("This reading by itself: inside."));
 }

@@ -257,3 +257,29 @@ TEST_P(TypedAhead, PageDownWhileTheFileIsBusyLeavesTheReadingWhereItWasTaken)
     EXPECT_EQ(onPage("couplingTitle"), "Right aileron");
     expectNoProblem();
 }
+
+TEST_P(TypedAhead, ALetterInsideAFigureSpoilsTheFigureAndAnswersNothing)
+{
+    typist.type("yyy0.50\nm"); // to be measured again; the pull waits for its answer
+    for (const char* spoilt : {"0y.50\n", "0.n5\n", "0.5c\n", "0.5s\n", "0.5x\n"}) {
+        SCOPED_TRACE(spoilt);
+        typist.type(spoilt);
+        EXPECT_FALSE(onPage("leafNote").empty());
+        const RecordContent now = content();
+        EXPECT_EQ(now.readings.size(), 1U);
+        EXPECT_EQ(now.checks.size(), 3U) << "nothing but the look was answered";
+        EXPECT_TRUE(now.exclusions.empty());
+        EXPECT_TRUE(now.questions.empty());
+    }
+    typist.type("0.50\nyy\n"); // the next figure begins anew
+    EXPECT_EQ(content().readings.size(), 2U);
+    EXPECT_TRUE(flowOf(content(), joints[0].id, Turn::First).isDone());
+    expectNoProblem();
+}
+
+TEST_P(TypedAhead, AnAnswerInsideTheFirstFigureIsNotLeftOutOfIt)
+{
+    typist.type("yyy0.y50\n");
+    EXPECT_TRUE(content().readings.empty()) << "never 0.50";
+    EXPECT_NE(onPage("leafNote").find("y"), std::string::npos) << onPage("leafNote");
+}

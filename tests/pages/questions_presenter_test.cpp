@@ -114,7 +114,7 @@ TEST_F(Questions, TellWhatWasAnsweredWhereAndByWhom)
     EXPECT_EQ(row.statedBy, "M. Oren");
     EXPECT_TRUE(row.ofOpenRecord);
     ASSERT_TRUE(row.recordBegins);
-    EXPECT_EQ(now.openCount(), 1);
+    EXPECT_EQ(now.openCount, 1);
     ASSERT_EQ(open().size(), 1U);
     EXPECT_EQ(open().front().place, "Left aileron");
     EXPECT_EQ(open().front().since, dayOf(2026, 5, 2));
@@ -185,7 +185,7 @@ TEST_F(Questions, StandOldestFirstAndClosedOnesLastWithTheLatestOnTop)
     for (const QuestionRow& row : view().rows)
         order.push_back(row.story.question.id);
     EXPECT_EQ(order, (std::vector{second, fourth, third, first}));
-    EXPECT_EQ(view().openCount(), 2);
+    EXPECT_EQ(view().openCount, 2);
     EXPECT_EQ(open().size(), 2U);
 }
 
@@ -197,7 +197,7 @@ TEST_F(Questions, AreNotClosedWithoutAPersonAFindingAndADeed)
     CloseEntry blank = decision();
     blank.found = " \n ";
     EXPECT_EQ(must(presenter.close(hangar.airframe, id, blank)).lacks, Lacks{CloseLack::Found});
-    EXPECT_EQ(view().openCount(), 1);
+    EXPECT_EQ(view().openCount, 1);
 }
 
 TEST_F(Questions, KeepWhoDecidedWhatWasFoundAndDoneAndWhoEnteredIt)
@@ -276,7 +276,7 @@ TEST_F(Questions, KeepNothingWhenSomethingOfTheClosingIsRefused)
     CloseEntry stranger = decision();
     stranger.decidedBy = PersonId{{1}};
     EXPECT_FALSE(presenter.close(hangar.airframe, id, stranger));
-    EXPECT_EQ(view().openCount(), 1);
+    EXPECT_EQ(view().openCount, 1);
     EXPECT_TRUE(must(records().content(record)).interruptions.empty());
 }
 
@@ -292,4 +292,17 @@ TEST_F(Questions, AboutSwappedSidesSendBothSidesBackToTheLook)
     ASSERT_TRUE(closed(asked(QuestionKind::SidesSwapped, record)).startsAgain);
     EXPECT_TRUE(flow(record, Turn::First).interrupted);
     EXPECT_TRUE(flowOf(must(records().content(record)), hangar.rightAileron, Turn::First).interrupted);
+}
+
+TEST_F(Questions, AreCountedByOneFunctionForTheBarTheChooserAndThePage)
+{
+    const RecordId record = aRecord();
+    const QuestionId closed = answered(record, Answer::No);
+    asked(QuestionKind::OutsideReading, record);
+    must(presenter.close(hangar.airframe, closed, decision()));
+    const auto all = must(records().questions(hangar.airframe));
+    EXPECT_EQ(all.size(), 2U);
+    EXPECT_EQ(openAmong(all).size(), 1U);
+    EXPECT_EQ(open().size(), 1U);
+    EXPECT_EQ(view().openCount, 1);
 }

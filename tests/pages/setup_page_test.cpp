@@ -404,9 +404,12 @@ TEST_F(SetUpPageOfAHangar, StartsANewFittingOnlyWithADayThatHasComeAndAReason)
     EXPECT_EQ(said("fittingReason"), text(CouplingWords::reasonMissing()));
     EXPECT_EQ(focused(), "fittingDay");
     enter("fittingDay", "2026-05-01");
+    part<QComboBox>(page, "fittingKind").setFocus();
+    press(Qt::Key_Up); // from something else
     enter("fittingReason", "ball replaced");
     press(Qt::Key_Return);
     EXPECT_EQ(view().couplings.front().fitting->begins, dayOf(2026, 5, 1));
+    EXPECT_EQ(view().couplings.front().fitting->kind, FittingKind::PartChanged);
     EXPECT_EQ(view().couplings.front().fittings, 2);
 }
 

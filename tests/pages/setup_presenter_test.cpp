@@ -250,19 +250,21 @@ TEST_F(SetUp, EndsTheOldBaselineWithANewFitting)
         must(store.records().add(reading, {}));
     }
     ASSERT_TRUE(view(hangar.airframe).couplings.front().hasBand);
-    must(presenter.couplings.save(FittingEntry{"2026-05-02", "ball replaced"}, hangar.airframe,
-                                  hangar.leftAileron));
+    must(presenter.couplings.save(FittingEntry{"2026-05-02", "ball replaced", FittingKind::PartChanged},
+                                  hangar.airframe, hangar.leftAileron));
     const CouplingRow after = view(hangar.airframe).couplings.front();
     EXPECT_FALSE(after.hasBand);
     EXPECT_EQ(after.fittings, 2);
     EXPECT_EQ(after.fitting->reason, "ball replaced");
+    EXPECT_EQ(after.fitting->kind, FittingKind::PartChanged);
 }
 
 TEST_F(SetUp, RefusesAFittingToComeWithoutReasonOrBeforeTheLastOne)
 {
     Hangar hangar{store.records()};
     const auto save = [&](const char* day, const char* reason) {
-        return presenter.couplings.save(FittingEntry{day, reason}, hangar.airframe, hangar.leftAileron);
+        return presenter.couplings.save(FittingEntry{day, reason, FittingKind::Other}, hangar.airframe,
+                                        hangar.leftAileron);
     };
     EXPECT_TRUE(refuses(save("2026-05-03", "x"), Field::FittingDay, SetUpWords::dayToCome()));
     EXPECT_TRUE(refuses(save("2026-02-28", "x"), Field::FittingDay,
@@ -451,6 +453,19 @@ TEST_F(SetUp, RefusesAnEventToComeAndANoteWithoutWords)
     EXPECT_TRUE(refuses(presenter.events.save(EventEntry{EventKind::Note, "2026-05-02", {}, " "}, airframe),
                         Field::EventNote, SetUpWords::noteMissing()));
     EXPECT_TRUE(view(airframe).events.empty());
+}
+
+TEST_F(SetUp, RefusesTakenApartByNobody)
+{
+    const PersonId oren{must(presenter.people.save(PersonEntry{"M. Oren", "", ""}, {})).id};
+    const AirframeId airframe = anAirframeNamed("QX-17");
+    const EventEntry apart{EventKind::Derigged, "2026-05-02", {}, ""};
+    EXPECT_TRUE(
+        refuses(presenter.events.save(apart, airframe), Field::EventKind, SetUpWords::whoTookApartMissing()));
+    EXPECT_TRUE(view(airframe).events.empty());
+    presenter.desk.setStatedBy(oren);
+    must(presenter.events.save(apart, airframe));
+    EXPECT_EQ(view(airframe).events.front().event.person, oren);
 }
 
 TEST_F(SetUp, KeepsWhoStatedAChange)

@@ -56,6 +56,12 @@ public:
                     Exclusion{{}, kept.reading.id, "read on the wrong joint", {hangar.oren, {}}}));
     }
 
+    void strike()
+    {
+        must(
+            store.records().add(Exclusion{{}, last, "read on the wrong joint", {hangar.oren, at(kDay, 11)}}));
+    }
+
     void ask(QuestionKind kind)
     {
         Question question;
@@ -144,6 +150,19 @@ const std::vector<Story>& stories()
          [](ToldFile& file) {
              file.today(500);
              file.read(900, SeatState::PartSeated, 12);
+         }},
+        {"found part-seated, and that struck", Says::WasOutside,
+         [](ToldFile& file) {
+             file.today(500);
+             file.read(900, SeatState::PartSeated, 12);
+             file.strike();
+         }},
+        {"an outside reading struck, and read again", Says::Outside,
+         [](ToldFile& file) {
+             file.today(900);
+             file.ask(QuestionKind::OutsideReading);
+             file.strike();
+             file.read(500, SeatState::Locked, 12);
          }},
         {"its band taken away since", Says::NoBandYet,
          [](ToldFile& file) {

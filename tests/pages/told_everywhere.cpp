@@ -2,6 +2,7 @@
 
 #include "app/pages/annual/annual_presenter.h"
 #include "app/pages/questions/questions_presenter.h"
+#include "app/pages/rigged_today/coupling_panel.h"
 #include "app/pages/rigged_today/record_list.h"
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 #include "app/pages/rigged_today/summary_presenter.h"
@@ -9,6 +10,7 @@
 #include "app/pages/trends/trends_presenter.h"
 #include "app/report/record_report.h"
 #include "app/report/review_report.h"
+#include "app/widgets/verdict_card.h"
 #include "app/wording/record_words.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/standing_words.h"
@@ -99,6 +101,23 @@ void expectTheSameQuestions(TempStore& store, AirframeId airframe, const Airfram
     }
 }
 
+// Of each coupling that is read in this record and not interrupted since.
+void addCards(const RiggedTodayPresenter& presenter, const RiggedTodayView& view, std::vector<Told>& all)
+{
+    CouplingPanel panel;
+    for (const Coupling& coupling : view.couplings) {
+        RiggingSession session;
+        session.record = view.record->id;
+        session.place.coupling = coupling.id;
+        const CouplingSheet sheet = must(presenter.sheet(view, session));
+        panel.display(view, sheet, {});
+        const auto* card = panel.findChild<VerdictCard*>();
+        EXPECT_EQ(card->says().has_value(), !sheet.readings.empty());
+        if (card->says())
+            all.push_back({"the verdict card", coupling.name, *card->says(), false});
+    }
+}
+
 void addRecord(TempStore& store, AirframeId airframe, std::vector<Told>& all)
 {
     RiggedTodayPresenter presenter{store.records(), store.clock()};
@@ -116,6 +135,8 @@ void addRecord(TempStore& store, AirframeId airframe, std::vector<Told>& all)
         EXPECT_EQ(row->accessibleDescription().endsWith(StandingWords::word(standing)), standing.isUnresolved)
             << row->accessibleDescription().toStdString();
     }
+    if (view.now)
+        addCards(presenter, view, all);
     const auto summary =
         must(SummaryPresenter{store.records(), store.clock()}.view(airframe, view.record->id));
     addMarks("the record's glance", recordBlocks(summary.summary), RecordWords::coupling(), false, all);

@@ -189,6 +189,24 @@ TEST_F(Trends, DoNotSpeakOfAFittingThatBeginsTomorrow)
     EXPECT_EQ(leftAileron().origin.fittingNumber, 1);
 }
 
+TEST_F(Trends, KeepAStruckReadingWithTheReasonButSetAside)
+{
+    scene.baselineDay(kBaselineDay);
+    scene.rig(dayOf(2026, 4, 4), 900);
+    Exclusion strike;
+    strike.reading = leftAileron().readings.back().reading.id;
+    strike.reason = "read on the wrong joint";
+    strike.stamp.by = hangar.oren;
+    must(store.records().add(strike));
+
+    const CouplingTrend trend = leftAileron();
+    EXPECT_TRUE(trend.readings.back().isStruckThrough());
+    EXPECT_EQ(trend.readings.back().note, "struck: read on the wrong joint");
+    EXPECT_TRUE(trend.series.readings.back().setAside);
+    EXPECT_EQ(trend.counts.outside, 0);
+    EXPECT_EQ(trend.counts.outsideSetAside, 1); // it happened
+}
+
 TEST_F(Trends, KeepASupersededReadingWithTheReasonButSetAside)
 {
     scene.baselineDay(kBaselineDay);

@@ -48,6 +48,15 @@ RecordSummary manyOf(std::size_t couplings, std::size_t readings)
 
 } // namespace
 
+TEST(RecordReport, TellsWhoStruckAReadingAndWhy)
+{
+    ToldRecord told;
+    told.strike(told.read(900, Verdict::Outside));
+    const QString words = wordsOf(printed(told.summary()));
+    EXPECT_TRUE(words.contains("Struck by M. Oren")) << words.toStdString();
+    EXPECT_TRUE(words.contains("read on the wrong joint. Nothing takes its place")) << words.toStdString();
+}
+
 TEST(RecordReport, TellsEverythingOfTheRecord)
 {
     const QString words = wordsOf(printed(fullRecord()));

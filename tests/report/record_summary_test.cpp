@@ -44,6 +44,32 @@ TEST(RecordSummary, KeepsAnswersFromBeforeAnInterruptionAndThoseGivenAgain)
     EXPECT_EQ(told.summary().couplings.front().interruptions.size(), 1U);
 }
 
+TEST(RecordSummary, KeepsAStruckReadingWithTheReasonAndWithoutAnyInItsPlace)
+{
+    ToldRecord told;
+    told.strike(told.read(900, Verdict::Outside));
+    const RecordSummary summary = told.summary();
+    const SummaryCoupling& coupling = summary.couplings.front();
+    ASSERT_EQ(coupling.readings.size(), 1U);
+    ASSERT_TRUE(coupling.readings[0].replaced);
+    EXPECT_TRUE(coupling.readings[0].replaced->isStruck);
+    EXPECT_EQ(coupling.readings[0].replaced->reason, "read on the wrong joint");
+    EXPECT_EQ(coupling.readings[0].replaced->by, "M. Oren");
+    EXPECT_FALSE(coupling.last());
+}
+
+TEST(RecordSummary, AReadingStruckAfterTheCloseStandsAsItDidAtTheClose)
+{
+    ToldRecord told;
+    told.lookAndPull(Turn::First);
+    const ReadingId slip = told.read(500, Verdict::Inside);
+    told.close();
+    told.strike(slip);
+    const RecordSummary summary = told.summary();
+    EXPECT_TRUE(summary.couplings.front().readings.front().replaced);
+    EXPECT_EQ(summary.couplings.front().standing.says, Says::Inside);
+}
+
 TEST(RecordSummary, KeepsASupersededReadingWithTheReasonAndWhatWasShownThen)
 {
     ToldRecord told;

@@ -64,6 +64,11 @@ public:
         return must(store.records().add(reading, kept));
     }
 
+    void strike(ReadingId slip)
+    {
+        must(store.records().add(Exclusion{{}, slip, "read on the wrong joint", {hangar.oren, now()}}));
+    }
+
     void leaveOutTheBaseline()
     {
         for (const ReadingId id : baseline)

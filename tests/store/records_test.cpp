@@ -481,8 +481,8 @@ TEST_F(Corrections, StandBesideWhatTheyCorrect)
     ASSERT_EQ(kept.size(), 2U);
     EXPECT_EQ(kept[1].reading.corrects, wrong);
     std::vector<Reading> all{kept[0].reading, kept[1].reading};
-    ASSERT_EQ(standing(all).size(), 1U);
-    EXPECT_EQ(standing(all).front().id, corrected);
+    ASSERT_EQ(standing(all, {}).size(), 1U);
+    EXPECT_EQ(standing(all, {}).front().id, corrected);
 }
 
 TEST_F(RecordOrder, ReadingsComeOldestFirstWhateverTheOrderOfEntry)

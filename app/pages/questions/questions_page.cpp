@@ -109,7 +109,7 @@ void QuestionsPage::display()
     std::vector<RowText> rows;
     for (const QuestionRow& row : m_view.rows)
         rows.push_back({shapeOf(row), shapeRoleOf(row), titleOf(row), detailOf(row)});
-    const int open = m_view.openCount();
+    const int open = m_view.openCount;
     m_count->setText(QuestionWords::openAndClosed(open, static_cast<int>(m_view.rows.size()) - open));
     m_rows->display(rows);
     const auto chosen = std::ranges::find_if(

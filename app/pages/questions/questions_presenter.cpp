@@ -171,12 +171,6 @@ void sortRows(std::vector<QuestionRow>& rows)
 
 } // namespace
 
-int QuestionsView::openCount() const
-{
-    return static_cast<int>(
-        std::ranges::count_if(rows, [](const QuestionRow& row) { return row.story.isOpen(); }));
-}
-
 const QuestionRow* QuestionsView::find(QuestionId id) const
 {
     const auto found =
@@ -209,6 +203,7 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
     QuestionsView view;
     view.airframe = facts.airframe;
     view.persons = facts.persons;
+    view.openCount = static_cast<int>(openAmong(facts.questions).size());
     DoubtEffects effects{facts};
     for (const QuestionStory& story : facts.questions) {
         const Question& question = story.question;
@@ -244,11 +239,10 @@ Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) 
         return known.problem();
     const AirframeFacts& facts = known.value()->facts();
     std::vector<OpenQuestion> open;
-    for (const QuestionStory& story : facts.questions)
-        if (story.isOpen())
-            open.push_back({story.question.kind,
-                            placeOf(story.question, facts.couplings, facts.surfaces, facts.gauges),
-                            story.question.stamp.when.localDay()});
+    for (const QuestionStory& story : openAmong(facts.questions))
+        open.push_back({story.question.kind,
+                        placeOf(story.question, facts.couplings, facts.surfaces, facts.gauges),
+                        story.question.stamp.when.localDay()});
     return open;
 }
 

@@ -64,8 +64,8 @@ struct QuestionsView
     Airframe airframe;
     std::vector<Person> persons;
     std::vector<QuestionRow> rows;
+    int openCount = 0;
 
-    int openCount() const;
     const QuestionRow* find(QuestionId id) const; // null when there is none
 };
 

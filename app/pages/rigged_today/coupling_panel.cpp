@@ -139,6 +139,9 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
     layout->addWidget(m_leaves);
     m_verdict = new VerdictCard;
     layout->addWidget(m_verdict);
+    m_struck = labelOf({}, "soft", "struckReadings");
+    m_struck->setTextFormat(Qt::RichText);
+    layout->addWidget(m_struck);
     connect(m_leaves, &LeafRow::readingChosen, this, &CouplingPanel::chooseReading);
     connect(m_leaves, &LeafRow::entryRefused, this,
             [this](const QString& sentence) { m_leafNote->setText(sentence); });
@@ -173,12 +176,14 @@ void CouplingPanel::buildBottom(QVBoxLayout* layout)
     hint->setWordWrap(false);
     row->addWidget(hint);
     m_correct = buttonOf(RiggedWords::correct(), "correct");
+    m_strike = buttonOf(RiggedWords::strike(), "strike");
     m_again = buttonOf(RiggedWords::measureAgain(), "measureAgain");
     m_turn = buttonOf({}, "turn");
     m_next = buttonOf(RiggedWords::nextCoupling(), "next", "primary");
-    for (QPushButton* button : {m_correct, m_again, m_turn, m_next})
+    for (QPushButton* button : {m_correct, m_strike, m_again, m_turn, m_next})
         row->addWidget(button);
     connect(m_correct, &QPushButton::clicked, this, &CouplingPanel::correctionAsked);
+    connect(m_strike, &QPushButton::clicked, this, &CouplingPanel::strikeAsked);
     connect(m_again, &QPushButton::clicked, this, &CouplingPanel::measureAgainAsked);
     connect(m_next, &QPushButton::clicked, this, &CouplingPanel::nextAsked);
     connect(m_turn, &QPushButton::clicked, this,
@@ -197,6 +202,8 @@ void CouplingPanel::setLook(const Look& look)
 void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sheet, const QString& nextText)
 {
     m_sheet = sheet;
+    const auto standing = view.standings.find(sheet.coupling.id);
+    m_standing = standing == view.standings.end() ? CouplingStanding{} : standing->second;
     m_callName = QString::fromStdString(view.airframe.callName);
     m_callPhone = QString::fromStdString(view.airframe.callPhone);
     m_title->setText(QString::fromStdString(sheet.coupling.name));
@@ -207,6 +214,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     fillChoices(view, sheet);
     showQuestions(sheet);
     showMeasure(sheet);
+    showStruck(view, sheet);
     showBottom(sheet);
     m_next->setText(nextText);
     // After the layout has settled: at large text the next thing to do may lie below the edge.
@@ -295,11 +303,11 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     } else {
         const SheetReading& last = sheet.readings.back();
         strip.reading = last.reading.interval;
-        strip.verdict = last.judgement.verdict;
         for (std::size_t i = 0; i + 1 < sheet.readings.size(); ++i)
             strip.earlier.push_back(sheet.readings[i].reading.interval);
         m_leaves->setChosen(GaugeReading{last.reading.interval, last.reading.technique});
-        m_verdict->show(last.judgement, last.reading.interval, m_callName, m_callPhone);
+        m_verdict->show(last.judgement, last.reading.interval, m_standing, m_callName, m_callPhone);
+        strip.verdict = verdictShown(last.judgement);
         m_verdict->setKept(RiggedWords::savedAt(Formats{}.time(last.reading.stamp.when)));
     }
     if (sheet.wanted == ReadingWanted::Again)
@@ -311,11 +319,33 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     m_historyBox->setVisible(sheet.turn == Turn::First);
 }
 
+// They say nothing any more, and stay to be read.
+void CouplingPanel::showStruck(const RiggedTodayView& view, const CouplingSheet& sheet)
+{
+    const Formats formats;
+    QStringList plain;
+    QStringList drawn;
+    for (const StruckReading& one : sheet.flow.struck) {
+        const auto by = std::ranges::find_if(
+            view.persons, [&one](const Person& person) { return person.id == one.strike.stamp.by; });
+        const QString who = by == view.persons.end() ? QString{} : QString::fromStdString(by->name);
+        const QString interval = formats.interval(one.reading.interval);
+        const QString time = formats.time(one.strike.stamp.when);
+        const QString reason = QString::fromStdString(one.strike.reason);
+        plain << RiggedWords::struck(interval, time, who, reason);
+        drawn << RiggedWords::struck(QStringLiteral("<s>%1</s>").arg(interval.toHtmlEscaped()), time,
+                                     who.toHtmlEscaped(), reason.toHtmlEscaped());
+    }
+    sayIn(m_struck, drawn.join(QStringLiteral("<br>")));
+    m_struck->setAccessibleName(plain.join(QLatin1Char('\n')));
+}
+
 void CouplingPanel::showBottom(const CouplingSheet& sheet)
 {
     const bool asked = sheet.wanted != ReadingWanted::None;
     m_again->setEnabled(!sheet.readings.empty() && !m_leavesOpen);
     m_correct->setEnabled(sheet.flow.last && !asked);
+    m_strike->setEnabled(sheet.flow.last && sheet.person && !asked);
     m_turn->setText(sheet.turn == Turn::First ? RiggedWords::secondHere() : RiggedWords::firstHere());
     m_next->setEnabled(sheet.flow.isDone());
 }
@@ -334,15 +364,21 @@ void CouplingPanel::showReading(const GaugeReading& reading, const Judgement& ju
     strip.band = m_sheet.band;
     strip.partSeated = m_sheet.history.partSeated;
     strip.reading = reading.interval;
-    strip.verdict = judgement.verdict;
-    m_strip->setView(strip);
     m_leafNote->setText(RiggedWords::interval(Formats{}.interval(reading.interval), reading.technique));
-    m_verdict->show(judgement, reading.interval, m_callName, m_callPhone);
+    m_verdict->show(judgement, reading.interval, m_standing, m_callName, m_callPhone);
+    strip.verdict = verdictShown(judgement);
+    m_strip->setView(strip);
     m_verdict->setKept(RiggedWords::saving());
     m_leaves->setEnabled(false);
     m_leavesOpen = false;
     // The pull opens with the reading: whoever presses it at once waits for the save, and is not left out.
     tile(CheckKind::Pull)->setState(judgement.verdict != Verdict::Outside, true);
+}
+
+// The strip has a reading's colour only where the card has its mark.
+std::optional<Verdict> CouplingPanel::verdictShown(const Judgement& judgement) const
+{
+    return m_verdict->says() == saysOf(judgement.verdict) ? std::optional{judgement.verdict} : std::nullopt;
 }
 
 void CouplingPanel::showNotSaved()
@@ -387,6 +423,9 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
             return Answer::CannotSee;
         return std::nullopt;
     };
+    // Inside a figure no letter answers or asks for anything: it spoils the figure, which is then refused.
+    if (m_leavesOpen && m_leaves->isFigureBegun() && m_leaves->takeKey(event))
+        return true;
     if (const auto answer = answerKey()) {
         if (!m_sheet.person || !m_sheet.flow.ask)
             return false;
@@ -399,6 +438,8 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
         return m_again->click(), true;
     if (isKey(*event, RiggedWords::keyCorrect()) && m_correct->isEnabled())
         return m_correct->click(), true;
+    if (isKey(*event, RiggedWords::keyStrike()) && m_strike->isEnabled())
+        return m_strike->click(), true;
     if (isKey(*event, RiggedWords::keySecondPerson()))
         return m_turn->click(), true;
     if (m_leavesOpen && m_leaves->takeKey(event))

@@ -49,6 +49,7 @@ signals:
     void gaugeChosen(rig::GaugeId gauge);
     void measureAgainAsked();
     void correctionAsked();
+    void strikeAsked();
     void nextAsked();
     void turnAsked(rig::Turn turn);
 
@@ -62,13 +63,16 @@ private:
     void fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showQuestions(const CouplingSheet& sheet);
     void showMeasure(const CouplingSheet& sheet);
+    void showStruck(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showBottom(const CouplingSheet& sheet);
     QWidget* nextThing() const;
+    std::optional<Verdict> verdictShown(const Judgement& judgement) const;
     QString whyNoFigure() const;
     void chooseReading(const GaugeReading& reading);
     QuestionTile* tile(CheckKind kind) const { return m_tiles[static_cast<std::size_t>(kind)]; }
 
     CouplingSheet m_sheet;
+    CouplingStanding m_standing; // before what is pressed and not yet saved
     FlowScroll* m_scroll = nullptr;
     QString m_callName;
     QString m_callPhone;
@@ -86,8 +90,10 @@ private:
     LeafRow* m_leaves = nullptr;
     QLabel* m_leafNote = nullptr;
     VerdictCard* m_verdict = nullptr;
+    QLabel* m_struck = nullptr;
     QPushButton* m_again = nullptr;
     QPushButton* m_correct = nullptr;
+    QPushButton* m_strike = nullptr;
     QPushButton* m_turn = nullptr;
     QPushButton* m_next = nullptr;
     QWidget* m_historyBox = nullptr;

@@ -181,6 +181,7 @@ void RiggedTodayPage::connectCoupling()
     connect(m_coupling, &CouplingPanel::turnAsked, this, performs(changeTurn));
     connect(m_coupling, &CouplingPanel::readingChosen, this, &RiggedTodayPage::pressReading);
     connect(m_coupling, &CouplingPanel::correctionAsked, this, &RiggedTodayPage::askCorrection);
+    connect(m_coupling, &CouplingPanel::strikeAsked, this, &RiggedTodayPage::askStrike);
 }
 
 void RiggedTodayPage::setLook(const Look& look)
@@ -332,6 +333,19 @@ void RiggedTodayPage::askCorrection()
     const auto reason = m_prompts.askText(this, RiggedWords::correctTitle(), RiggedWords::correctQuestion());
     if (reason && !reason->trimmed().isEmpty())
         perform(wantCorrected, wrong, reason->trimmed().toStdString());
+}
+
+void RiggedTodayPage::askStrike()
+{
+    if (!settle() || !m_sheet || !m_sheet->flow.last)
+        return;
+    const Reading slip = *m_sheet->flow.last;
+    const Formats formats;
+    const auto reason = m_prompts.askText(
+        this, RiggedWords::strikeTitle(),
+        RiggedWords::strikeQuestion(formats.interval(slip.interval), formats.time(slip.stamp.when)));
+    if (reason && !reason->trimmed().isEmpty())
+        perform(strike, slip, reason->trimmed().toStdString());
 }
 
 void RiggedTodayPage::escape()

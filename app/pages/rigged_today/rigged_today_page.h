@@ -64,6 +64,7 @@ private:
     void tick(TickKind kind);
     void pressReading(const GaugeReading& taken);
     void askCorrection();
+    void askStrike();
     void escape();
     void step(int by);
     void close(PersonId first, PersonId second, const QString& note, const std::vector<TickKind>& counted);

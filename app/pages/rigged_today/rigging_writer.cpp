@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/rigging_writer.h"
 
+#include "core/either.h"
 #include "core/store/ask.h"
 #include "core/store/facts_book.h"
 
@@ -30,11 +31,24 @@ template <typename Id> Outcome outcomeOf(const Result<Id>& added)
 
 RiggingWriter::RiggingWriter(Records& records, const Clock& clock) : m_records{records}, m_clock{clock} {}
 
+template <typename Answered> Outcome RiggingWriter::saveAnswer(AirframeId airframe, const Answered& check)
+{
+    if (const auto added = m_records.add(check); !added)
+        return added.problem();
+    const auto question = questionFrom(check, airframe);
+    return question ? ask(m_records, *question) : Outcome{Done{}};
+}
+
 Result<ReadingNews> RiggingWriter::write(AirframeId airframe, std::span<const SessionFact> facts,
                                          const std::optional<Judgement>& shown)
 {
     ReadingNews news;
-    const auto one = [&](const auto& fact) { return save(airframe, fact, shown, news); };
+    const Either one{
+        [&](const Check& check) { return saveAnswer(airframe, check); },
+        [&](const SurfaceCheck& check) { return saveAnswer(airframe, check); },
+        [&](const Reading& reading) { return save(airframe, reading, shown, news); },
+        [&](const Exclusion& strike) { return outcomeOf(m_records.add(strike)); },
+        [&](const Interruption& interruption) { return outcomeOf(m_records.add(interruption)); }};
     const Outcome written = m_records.together([&]() -> Outcome {
         for (const SessionFact& fact : facts)
             if (const Outcome saved = std::visit(one, fact); !saved)
@@ -44,32 +58,6 @@ Result<ReadingNews> RiggingWriter::write(AirframeId airframe, std::span<const Se
     if (!written)
         return written.problem();
     return news;
-}
-
-template <typename Answered> Outcome RiggingWriter::saveAnswer(AirframeId airframe, const Answered& check)
-{
-    if (const auto added = m_records.add(check); !added)
-        return added.problem();
-    const auto question = questionFrom(check, airframe);
-    return question ? ask(m_records, *question) : Outcome{Done{}};
-}
-
-Outcome RiggingWriter::save(AirframeId airframe, const Check& check, const std::optional<Judgement>&,
-                            ReadingNews&)
-{
-    return saveAnswer(airframe, check);
-}
-
-Outcome RiggingWriter::save(AirframeId airframe, const SurfaceCheck& check, const std::optional<Judgement>&,
-                            ReadingNews&)
-{
-    return saveAnswer(airframe, check);
-}
-
-Outcome RiggingWriter::save(AirframeId, const Interruption& interruption, const std::optional<Judgement>&,
-                            ReadingNews&)
-{
-    return outcomeOf(m_records.add(interruption));
 }
 
 Outcome RiggingWriter::save(AirframeId airframe, const Reading& reading,
@@ -105,7 +93,7 @@ Outcome RiggingWriter::compare(AirframeId airframe, const Reading& reading, Read
     for (const KeptReading& kept : known.facts().readings)
         if (kept.reading.record != reading.record)
             before.push_back(kept.reading);
-    news.spread = personsSpread(before);
+    news.spread = personsSpread(before, known.facts().exclusions);
     if (reading.turn == Turn::Second)
         news.pair = pairIn(content, reading.coupling, news.spread);
     if (news.pair && news.pair->verdict == numbers::PairVerdict::Disagree)
@@ -126,7 +114,8 @@ std::optional<Coupling> RiggingWriter::swappedWith(const Reading& reading, const
     const auto other = here == couplings.end() ? std::nullopt : otherSideOf(*here, couplings);
     if (!other)
         return std::nullopt;
-    const std::vector<Reading> others = standing(flowOf(content, other->id, reading.turn).readings);
+    const std::vector<Reading> others =
+        standing(flowOf(content, other->id, reading.turn).readings, content.exclusions);
     if (others.empty() ||
         !looksSwapped(reading, known.history(reading.coupling), others.back(), known.history(other->id)))
         return std::nullopt;

@@ -62,12 +62,6 @@ public:
     Outcome resume(AirframeId airframe);
 
 private:
-    Outcome save(AirframeId airframe, const Check& check, const std::optional<Judgement>& shown,
-                 ReadingNews& news);
-    Outcome save(AirframeId airframe, const SurfaceCheck& check, const std::optional<Judgement>& shown,
-                 ReadingNews& news);
-    Outcome save(AirframeId airframe, const Interruption& interruption, const std::optional<Judgement>& shown,
-                 ReadingNews& news);
     Outcome save(AirframeId airframe, const Reading& reading, const std::optional<Judgement>& shown,
                  ReadingNews& news);
     template <typename Answered> Outcome saveAnswer(AirframeId airframe, const Answered& check);

@@ -135,8 +135,7 @@ void StartPanel::display(const RiggedTodayView& view, const QString& notice)
         last = RiggedWords::lastRecord(formats.day(view.lastClose->when.localDay()), view.lastClose->closing,
                                        QString::fromStdString(view.lastClose->first),
                                        QString::fromStdString(view.lastClose->second));
-    m_last->setText(last);
-    m_last->setVisible(!last.isEmpty());
+    sayIn(m_last, last);
     m_showLast->setVisible(view.hasClosedRecord);
     m_since->setVisible(view.mayStandRigged);
     m_apart->setVisible(view.mayStandRigged);
@@ -147,13 +146,17 @@ void StartPanel::display(const RiggedTodayView& view, const QString& notice)
         one->setChecked(false);
         one->setAutoExclusive(true);
     }
-    const QString missing = missingIn(view);
-    sayIn(m_missing, missing.isEmpty() ? notice : missing);
+    sayMissing(missingIn(view), notice);
     m_leader->begin(RiggedWords::choosePerson());
     for (const Person& person : view.persons)
         m_leader->add(QString::fromStdString(person.name), person.id);
     if (!isAnother)
         m_leader->choose(chosen);
+}
+
+void StartPanel::sayMissing(const QString& missing, const QString& otherwise)
+{
+    sayIn(m_missing, missing.isEmpty() ? otherwise : missing);
     m_leader->setEnabled(missing.isEmpty());
     m_begin->setEnabled(missing.isEmpty());
 }
@@ -174,10 +177,7 @@ void StartPanel::displayNothing()
     m_showLast->hide();
     m_since->hide();
     m_apart->hide();
-    m_missing->setText(RiggedWords::noAirframe());
-    m_missing->show();
-    m_leader->setEnabled(false);
-    m_begin->setEnabled(false);
+    sayMissing(RiggedWords::noAirframe(), {});
 }
 
 } // namespace rig

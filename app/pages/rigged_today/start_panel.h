@@ -35,6 +35,8 @@ signals:
 private:
     void addSince(QVBoxLayout* layout);
     void begin();
+    // What has to be there before a rigging can begin; empty: it can.
+    void sayMissing(const QString& missing, const QString& otherwise);
     void sayTakenApart();
 
     RiggedTodayView m_view;

@@ -11,21 +11,13 @@
 #include "app/wording/problem_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/summary_words.h"
+#include "core/either.h"
 
 #include <QFormLayout>
 #include <QLineEdit>
 #include <QVBoxLayout>
 
 namespace rig {
-
-namespace {
-
-template <typename... Kinds> struct Either : Kinds...
-{
-    using Kinds::operator()...;
-};
-
-} // namespace
 
 SummaryPanel::SummaryPanel(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent)
     : QWidget{parent}, m_presenter{records, clock}, m_prompts{prompts}

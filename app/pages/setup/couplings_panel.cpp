@@ -52,6 +52,8 @@ EntryForm<FittingEntry>* makeFittingForm()
     form->setExplanation(Words::fittingMeaning(), "caution");
     form->day({"fittingDay", Words::fittingDay(), SetUpWords::dayHint(), Field::FittingDay},
               &FittingEntry::day);
+    form->choice({"fittingKind", Words::fittingKind(), {}, {}}, &FittingEntry::kind, FittingKind::Other,
+                 Words::fittingKindName);
     form->line({"fittingReason", Words::fittingReason(), Words::fittingReasonHint(), Field::FittingReason},
                &FittingEntry::reason, Form::Width::Whole);
     return form;

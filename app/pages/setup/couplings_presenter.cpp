@@ -191,7 +191,7 @@ Result<Saved> CouplingsPresenter::save(const FittingEntry& entry, AirframeId air
     if (reader.hasProblem())
         return reader.refusal();
     return savedAs(
-        records().add(Fitting{{}, coupling, *day, FittingKind::Other, plain(entry.reason), desk().stamp()}));
+        records().add(Fitting{{}, coupling, *day, entry.kind, plain(entry.reason), desk().stamp()}));
 }
 
 Outcome CouplingsPresenter::addUsual(AirframeId airframe, const std::vector<UsualCoupling>& chosen)

@@ -18,8 +18,8 @@ public:
     {
         using Words = SetUpWords;
         setTitle(Words::newEventTitle());
-        m_kind = choice({"eventKind", Words::eventKind(), {}, {}}, &EventEntry::kind, EventKind::Derigged,
-                        Words::kind);
+        m_kind = choice({"eventKind", Words::eventKind(), {}, Field::EventKind}, &EventEntry::kind,
+                        EventKind::Derigged, Words::kind);
         day({"eventDay", Words::eventDay(), Words::dayHint(), Field::EventDay}, &EventEntry::day);
         m_where = new ChoiceBox{Words::eventWhere()};
         addField({"eventWhere", Words::eventWhere(), {}, {}}, m_where);

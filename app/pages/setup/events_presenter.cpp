@@ -23,6 +23,8 @@ Result<Saved> EventsPresenter::save(const EventEntry& entry, AirframeId airframe
 {
     EntryReader reader;
     const auto day = reader.pastDay(Field::EventDay, entry.day, desk().today());
+    if (entry.kind == EventKind::Derigged && !desk().statedBy())
+        reader.refuse(Field::EventKind, SetUpWords::whoTookApartMissing());
     if (entry.kind == EventKind::Note)
         reader.needs(Field::EventNote, entry.note, SetUpWords::noteMissing());
     if (reader.hasProblem())

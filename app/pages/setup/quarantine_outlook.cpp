@@ -14,7 +14,7 @@ std::vector<Reading> readingsWith(GaugeId gauge, const AirframeFacts& facts)
     std::vector<Reading> all;
     for (const KeptReading& kept : facts.readings)
         all.push_back(kept.reading);
-    std::vector<Reading> with = standing(all);
+    std::vector<Reading> with = standing(all, facts.exclusions);
     std::erase_if(with, [gauge](const Reading& reading) { return reading.gauge != gauge; });
     return with;
 }

@@ -10,8 +10,8 @@ class BaselineCouplings;
 class BaselineReadings;
 class FlowScroll;
 
-// The couplings of an airframe at the left; at the right the card of the chosen one, its readings and what
-// may be done to one. Baseline day and the part-seated demonstration differ in the card that is handed to it.
+// The couplings of an airframe at the left; at the right the card of the chosen one and its readings.
+// Baseline day and the part-seated demonstration differ in the card that is handed to it.
 class ReadingBench : public QWidget
 {
     Q_OBJECT

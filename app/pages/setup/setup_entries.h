@@ -69,6 +69,7 @@ struct FittingEntry
 {
     QString day;
     QString reason;
+    FittingKind kind = FittingKind::Other;
 
     bool operator==(const FittingEntry&) const = default;
 };
@@ -149,6 +150,7 @@ enum class Field {
     CheckFound,
     DoubtedFrom,
     PersonName,
+    EventKind,
     EventDay,
     EventNote,
     SurfaceName,

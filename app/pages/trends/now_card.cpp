@@ -2,6 +2,7 @@
 
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/verdict_card.h"
 #include "app/wording/standing_words.h"
 #include "app/wording/trends_page_words.h"
 
@@ -14,27 +15,6 @@
 namespace rig {
 
 namespace {
-
-const char* rankOf(Says says)
-{
-    switch (says) {
-    case Says::Inside:
-        return "inside";
-    case Says::NearEdge:
-    case Says::Moved:
-    case Says::WasOutside:
-    case Says::Asked:
-    case Says::PartSeated:
-        return "near";
-    case Says::Outside:
-        return "outside";
-    case Says::CannotTell:
-    case Says::NoBandYet:
-    case Says::NotRead:
-        break;
-    }
-    return "unknown";
-}
 
 QString standingTitle(const CouplingTrend& trend)
 {

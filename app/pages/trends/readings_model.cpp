@@ -175,7 +175,7 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const
             return m_marks[static_cast<std::size_t>(one.judgement.verdict)];
         return {};
     case Qt::FontRole:
-        if (one.superseded && column != ReadingColumn::Note) {
+        if (one.isStruckThrough() && column != ReadingColumn::Note) {
             QFont struck;
             struck.setStrikeOut(true);
             return struck;

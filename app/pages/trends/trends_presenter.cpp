@@ -84,6 +84,8 @@ std::string noteOf(const TrendsReading& one, Doubts& doubts)
     const QString note = ownNote(one, doubts);
     if (one.superseded)
         return TrendsPageWords::superseded(note, QString::fromStdString(one.supersededReason)).toStdString();
+    if (one.struck)
+        return TrendsPageWords::struck(note, QString::fromStdString(one.struckReason)).toStdString();
     if (one.excluded)
         return TrendsPageWords::leftOut(note, QString::fromStdString(one.excludedReason)).toStdString();
     return note.toStdString();
@@ -128,6 +130,8 @@ void CouplingTrendMaker::addReadings(const std::vector<JudgedReading>& judged)
         one.ofBaseline = from.ofBaseline;
         one.superseded = from.superseded;
         one.supersededReason = from.supersededReason;
+        one.struck = from.struck;
+        one.struckReason = from.struckReason;
         one.excluded = from.leftOut;
         one.excludedReason = from.leftOutReason;
         one.note = noteOf(one, doubts);
@@ -168,7 +172,8 @@ FittingCounts CouplingTrendMaker::countsOf(FittingId fitting) const
         if (one.reading.fitting != fitting)
             continue;
         if (!one.isJudged()) {
-            counts.partSeatedAtRigging += countsAs(one.reading.purpose).rigging && !one.superseded ? 1 : 0;
+            counts.partSeatedAtRigging +=
+                countsAs(one.reading.purpose).rigging && !one.isStruckThrough() ? 1 : 0;
             continue;
         }
         const Verdict verdict = one.judgement.verdict;

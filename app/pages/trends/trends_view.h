@@ -32,11 +32,14 @@ struct TrendsReading
     bool inDoubt = false;    // its gauge was in quarantine on that day
     bool superseded = false;
     std::string supersededReason; // the note of the reading that corrects it
+    bool struck = false;
+    std::string struckReason;
     bool excluded = false;
     std::string excludedReason;
     std::string note; // with the reason it stands aside for
 
-    bool isSetAside() const { return superseded || excluded; }
+    bool isStruckThrough() const { return superseded || struck; }
+    bool isSetAside() const { return isStruckThrough() || excluded; }
     // Locked and standing: what a verdict is for. A part-seated reading is shown, not judged.
     bool isJudged() const { return reading.state == SeatState::Locked; }
 };
@@ -60,7 +63,7 @@ struct BandOrigin
 // little of them.
 struct FittingCounts : VerdictCounts
 {
-    int outsideSetAside = 0; // outside, but superseded or excluded: they happened
+    int outsideSetAside = 0; // outside, but superseded, struck or excluded: they happened
     int partSeatedAtRigging = 0;
 };
 

@@ -24,7 +24,7 @@ public:
         return *this;
     }
 
-    PersonsSpread spread() const { return personsSpread(m_all); }
+    PersonsSpread spread() const { return personsSpread(m_all, {}); }
     std::optional<numbers::ReadingPair> lastPair() const
     {
         RecordContent content = m_content;

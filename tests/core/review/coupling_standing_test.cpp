@@ -30,6 +30,12 @@ protected:
 
     ReadingId read(double gap) { return told.read(flap, gap).id; }
 
+    void strike(ReadingId slip, Day day = kRigged)
+    {
+        told.facts.exclusions.push_back(
+            {told.next<FactId>(), slip, "read on the wrong joint", {{}, noonOf(day)}});
+    }
+
     void close(Day day = kRigged)
     {
         RecordClose close;
@@ -220,4 +226,44 @@ TEST_F(Standing, IsTheReviewsWithWhatBefellTheCouplingInThePeriod)
     ASSERT_TRUE(reviewed);
     EXPECT_TRUE(reviewed->has(Sign::Outside));
     EXPECT_EQ(reviewed->standing.says, Says::WasOutside);
+}
+
+TEST_F(Standing, IsThatOfTheOthersOnceAReadingIsStruck)
+{
+    read(kUsual);
+    const ReadingId slip = read(0.55);
+    const Says before = now().says;
+    strike(slip);
+    EXPECT_NE(before, Says::Inside);
+    EXPECT_EQ(now().says, Says::Inside);
+    EXPECT_EQ(now().among, 1);
+}
+
+TEST_F(Standing, IsNotReadWhenTheOnlyReadingIsStruck)
+{
+    strike(read(kUsual));
+    EXPECT_EQ(now().says, Says::NotRead);
+}
+
+TEST_F(Standing, StaysOutsideWhenTheOutsideReadingIsStruckAndNobodyHasResolvedIt)
+{
+    const ReadingId slip = read(kFarOff);
+    ask(QuestionKind::OutsideReading, slip);
+    read(kUsual);
+    strike(slip);
+    EXPECT_EQ(now().says, Says::Outside);
+    EXPECT_TRUE(now().isUnresolved);
+    resolve();
+    EXPECT_EQ(now().says, Says::Inside);
+}
+
+TEST_F(Standing, TakesAResolutionForLaterByTheOrderOfSavingAndNotByItsId)
+{
+    const ReadingId outside = read(kFarOff);
+    ask(QuestionKind::OutsideReading, outside);
+    resolve();
+    told.facts.questions.back().resolution->id = FactId{{0, 1}}; // made under another clock
+    read(kUsual);
+    EXPECT_EQ(now().says, Says::Inside);
+    EXPECT_EQ(now().among, 1);
 }

@@ -55,6 +55,17 @@ TEST_F(CouplingReadAgain, ShowsNothingOfLaterDays)
     EXPECT_TRUE(judged(-1).empty());
 }
 
+TEST_F(CouplingReadAgain, KeepsAStruckReadingWithTheReason)
+{
+    const ReadingId slip = read(0.90, 3).id;
+    told.facts.exclusions.push_back({told.next<FactId>(), slip, "read on the wrong joint", {}});
+    const auto all = judged();
+    EXPECT_TRUE(all.back().struck);
+    EXPECT_TRUE(all.back().isStruckThrough());
+    EXPECT_EQ(all.back().struckReason, "read on the wrong joint");
+    EXPECT_FALSE(all.back().leftOut) << "it never was of the band";
+}
+
 TEST_F(CouplingReadAgain, KeepsASupersededReadingWithTheReasonAndOneLeftOutOfTheBand)
 {
     const ReadingId wrong = read(0.90, 3).id;

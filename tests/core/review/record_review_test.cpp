@@ -128,6 +128,12 @@ public:
         return *this;
     }
 
+    Record& strike()
+    {
+        m_content.exclusions.push_back({{}, lastReading(), "read on the wrong joint", {}});
+        return *this;
+    }
+
     Record& interrupt()
     {
         Interruption interruption;
@@ -345,4 +351,15 @@ TEST(FirstOfSeason, IsTheFirstRecordOfTheYearThatWasNotAbandoned)
     abandoned.record = first.id;
     abandoned.closing = Closing::Abandoned;
     EXPECT_TRUE(isFirstOfSeason(second, all, std::vector{abandoned}));
+}
+
+TEST(RecordReview, AnOutsideReadingThatWasStruckIsStillToBeResolved)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(900_um).strike();
+    const RecordReview review = record.review(Verdict::Outside);
+    EXPECT_TRUE(review.couplings.front().outside);
+    EXPECT_FALSE(review.couplings.front().reading) << "it does not count as read";
+    EXPECT_FALSE(review.couplings.front().verdict);
+    EXPECT_FALSE(review.mayCloseComplete());
 }

@@ -42,6 +42,21 @@ public:
         return *this;
     }
 
+    Rigging& correct(Gap enters, Gap refuses)
+    {
+        const ReadingId wrong = m_content.readings.back().id;
+        read(enters, refuses);
+        m_content.readings.back().corrects = wrong;
+        return *this;
+    }
+
+    // The reading that was kept last.
+    Rigging& strike(const std::string& reason)
+    {
+        m_content.exclusions.push_back({{}, m_content.readings.back().id, reason, {}});
+        return *this;
+    }
+
     Rigging& interrupt(Turn turn = Turn::First)
     {
         Interruption interruption;
@@ -105,6 +120,41 @@ TEST(CouplingFlow, GoesBackToTheLookAfterAnInterruptionAndKeepsTheMark)
     EXPECT_TRUE(flow.interrupted);
     EXPECT_FALSE(flow.begun);
     EXPECT_TRUE(flow.readings.empty());
+}
+
+TEST(CouplingFlow, WaitsToBeMeasuredOnceItsReadingIsStruck)
+{
+    const CouplingFlow flow = Rigging{}.look().read(600_um, 650_um).strike("read on the wrong joint").flow();
+    EXPECT_EQ(flow.next, Step::Measure);
+    EXPECT_TRUE(flow.readings.empty());
+    EXPECT_FALSE(flow.last);
+    ASSERT_EQ(flow.struck.size(), 1U) << "it stays to be read";
+    EXPECT_EQ(flow.struck.front().strike.reason, "read on the wrong joint");
+}
+
+TEST(CouplingFlow, HasTheReadingBeforeTheStruckOneAgain)
+{
+    const CouplingFlow flow =
+        Rigging{}.look().read(600_um, 650_um).read(900_um, 950_um).strike("the neighbour").flow();
+    EXPECT_EQ(flow.next, Step::Pull);
+    ASSERT_TRUE(flow.last);
+    EXPECT_EQ(flow.last->interval.enters, 600_um);
+}
+
+TEST(CouplingFlow, DoesNotBringBackWhatAStruckReadingHadTakenThePlaceOf)
+{
+    const CouplingFlow flow =
+        Rigging{}.look().read(600_um, 650_um).correct(700_um, 750_um).strike("the wrong joint").flow();
+    EXPECT_EQ(flow.next, Step::Measure);
+    EXPECT_FALSE(flow.last);
+    EXPECT_EQ(flow.struck.size(), 1U);
+}
+
+TEST(CouplingFlow, KnowsWhatWasStruckAfterABreakThatNobodyLookedAtSince)
+{
+    const CouplingFlow flow = Rigging{}.look().read(600_um, 650_um).interrupt().strike("wrong joint").flow();
+    EXPECT_EQ(flow.ask, CheckKind::BallInSocket);
+    EXPECT_EQ(flow.struck.size(), 1U);
 }
 
 TEST(CouplingFlow, InterruptingOnePersonLeavesTheOtherWhereHeWas)
