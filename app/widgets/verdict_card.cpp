@@ -86,15 +86,12 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
     const QString explanation = VerdictWords::explanation(judgement, reading);
     setRank(rankOf(*m_says));
     m_mark->show(*m_says);
-    m_mark->setVisible(true);
     m_word->setText(isWorse ? StandingWords::inFull(standing) : VerdictWords::word(judgement.verdict));
-    m_word->setVisible(true);
     m_explanation->setText(isWorse ? StandingWords::thisReading(judgement.verdict, explanation)
                                    : explanation);
     const Verdict careful = *m_says == Says::Outside ? Verdict::Outside : judgement.verdict;
     m_caution->setText(VerdictWords::caution(careful, callName, callPhone));
-    m_caution->setVisible(true);
-    m_kept->setVisible(true);
+    showParts(true);
     setAccessibleName(m_word->text());
     setAccessibleDescription(m_explanation->text() + QLatin1Char(' ') + m_caution->text());
 }
@@ -103,14 +100,26 @@ void VerdictCard::showPrompt(const QString& sentence)
 {
     setRank("unknown");
     m_says.reset();
-    m_mark->setVisible(false);
-    m_word->setVisible(false);
     m_explanation->setText(sentence);
-    m_caution->setVisible(false);
     m_kept->clear();
-    m_kept->setVisible(false);
+    showParts(false);
     setAccessibleName(sentence);
     setAccessibleDescription({});
+}
+
+// A child that comes or goes has the whole page laid out at once, but for a card that is away meanwhile.
+void VerdictCard::showParts(bool shown)
+{
+    if (m_arePartsShown == shown)
+        return;
+    m_arePartsShown = shown;
+    const bool isSeen = isVisible();
+    if (isSeen)
+        hide();
+    for (QWidget* part : std::initializer_list<QWidget*>{m_mark, m_word, m_caution, m_kept})
+        part->setVisible(shown);
+    if (isSeen)
+        QFrame::show();
 }
 
 void VerdictCard::setKept(const QString& sentence)

@@ -39,8 +39,10 @@ public:
 
 private:
     void setRank(const char* rank);
+    void showParts(bool shown);
 
     std::optional<Says> m_says;
+    std::optional<bool> m_arePartsShown;
     MarkWidget* m_mark = nullptr;
     QLabel* m_word = nullptr;
     QLabel* m_explanation = nullptr;

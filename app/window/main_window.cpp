@@ -539,9 +539,7 @@ void MainWindow::setLook(const Look& look)
     m_darkAction->setChecked(look.theme.isDark());
     QApplication::setPalette(
         paletteFor(look.theme)); // widgets with a style sheet ask the application, not the window
-    // Of the application too: a sheet of the window is worked out anew for every widget that is put into it.
-    if (const QString sheet = styleSheetFor(look.theme, look.fonts); qApp->styleSheet() != sheet)
-        qApp->setStyleSheet(sheet);
+    setStyleSheet(styleSheetFor(look.theme, look.fonts));
     m_questionBar->setLook(look);
     for (Page* page : allPages())
         page->setLook(look);

@@ -84,25 +84,44 @@ void CouplingStanding::standBeside(bool hasMoved, bool wasOutside)
 
 CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day to) : m_from{from}, m_to{to}
 {
-    Day earliest = from;
-    std::set<RecordId> closed;
+    std::vector<RecordId> closed;
     for (const RecordClose& close : facts.closings)
         if (close.stamp.when.localDay() <= to)
-            closed.insert(close.record);
+            closed.push_back(close.record);
+    std::ranges::sort(closed);
+    Day opened = Day::max();
     for (const RiggingRecord& record : facts.riggingRecords) {
         if (record.origin == RecordOrigin::ImportedTable || record.begins.localDay() > to ||
-            closed.contains(record.id))
+            std::ranges::binary_search(closed, record.id))
             continue;
         m_open.insert(record.id);
-        earliest = std::min(earliest, record.begins.localDay());
+        opened = std::min(opened, record.begins.localDay());
     }
     takeStrikes(facts.exclusions);
     takeQuestions(facts.questions);
-    // Backwards, and no further than anything can speak: histories grow long.
+    takeBackwards(facts, std::min(from, opened), opened);
+}
+
+// Histories grow long: no further back than anything can speak, and not beyond the day of the last reading of
+// each coupling, unless a record has been open since before.
+void CouplingStandings::takeBackwards(const AirframeFacts& facts, Day back, Day opened)
+{
+    std::map<CouplingId, FittingId> silent; // couplings of whose fitting nothing was met yet
+    for (const Coupling& coupling : facts.couplings)
+        if (const auto holding = fittingOn(m_to, coupling.id, facts.fittings))
+            silent.emplace(coupling.id, holding->id);
     for (const KeptReading& kept : facts.readings | std::views::reverse) {
-        if (m_asked.empty() && kept.reading.when.localDay() + kDayBefore < earliest)
+        const Reading& reading = kept.reading;
+        const Day day = reading.when.localDay();
+        if (m_asked.empty() && day + kDayBefore < back)
             break;
-        take(kept.reading);
+        take(reading);
+        const auto met = silent.find(reading.coupling);
+        if (met == silent.end() || met->second != reading.fitting || !maySpeak(reading) || isSetAside(reading))
+            continue;
+        silent.erase(met);
+        if (silent.empty())
+            back = std::max(back, std::min(day, opened));
     }
 }
 
@@ -153,6 +172,11 @@ bool CouplingStandings::maySpeak(const Reading& reading) const
     const Day day = reading.when.localDay();
     return reading.purpose == Purpose::Rigging && day <= m_to &&
            (day >= m_from || (reading.record && m_open.contains(*reading.record)));
+}
+
+bool CouplingStandings::isSetAside(const Reading& reading) const
+{
+    return m_superseded.contains(reading.id) || m_struck.contains(reading.id);
 }
 
 bool CouplingStandings::isOpen(const QuestionStory& story) const
@@ -220,7 +244,7 @@ std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
     std::vector<const Reading*> standing;
     for (const Reading* reading : known.readings)
         if (holding && reading->fitting == holding->fitting.id && maySpeak(*reading) &&
-            !m_superseded.contains(reading->id) && !m_struck.contains(reading->id))
+            !isSetAside(*reading))
             standing.push_back(reading);
     if (standing.empty())
         return {};

@@ -50,7 +50,9 @@ private:
 
     void takeStrikes(const std::vector<Exclusion>& exclusions);
     void takeQuestions(const std::vector<QuestionStory>& questions);
+    void takeBackwards(const AirframeFacts& facts, Day back, Day opened);
     void take(const Reading& reading);
+    bool isSetAside(const Reading& reading) const;
     bool maySpeak(const Reading& reading) const;
     bool isOpen(const QuestionStory& story) const;
     bool isResolvedSince(const Known& known, const Reading& reading) const;

@@ -10,8 +10,13 @@ namespace {
 Day firstDayOf(const AirframeFacts& facts, Day today)
 {
     Day first = today;
-    for (const KeptReading& kept : facts.readings)
-        first = std::min(first, kept.reading.when.localDay());
+    // Oldest first, but for what places apart on the earth call the same day.
+    for (const KeptReading& kept : facts.readings) {
+        const Day day = kept.reading.when.localDay();
+        if (first + std::chrono::days{2} < day)
+            break;
+        first = std::min(first, day);
+    }
     for (const RiggingRecord& record : facts.riggingRecords)
         first = std::min(first, record.begins.localDay());
     for (const Fitting& fitting : facts.fittings)

@@ -1,5 +1,7 @@
 #include "core/store/cells.h"
 
+#include "core/store/values.h"
+
 namespace rig {
 
 namespace {
@@ -22,6 +24,59 @@ bool fits(CellType type, Storage storage)
 }
 
 } // namespace
+
+void BoundCells::put(const ColumnInfo&, const std::optional<IdBytes>& id)
+{
+    values.append(valueOf(id));
+}
+
+void BoundCells::put(const ColumnInfo&, const std::optional<std::int64_t>& number)
+{
+    values.append(valueOf(number));
+}
+
+void BoundCells::put(const ColumnInfo&, const std::optional<double>& number)
+{
+    values.append(valueOf(number));
+}
+
+void BoundCells::put(const ColumnInfo&, const std::optional<std::string_view>& text)
+{
+    values.append(valueOf(text));
+}
+
+template <typename Raw> std::optional<Raw> RowCells::inRange(const ColumnInfo& column, Raw raw)
+{
+    if (lies(raw, column.range))
+        return raw;
+    refuse(column, "out of its range");
+    return std::nullopt;
+}
+
+std::optional<IdBytes> RowCells::takeId(const ColumnInfo& column)
+{
+    if (!isThere(column))
+        return std::nullopt;
+    const std::optional<IdBytes> id = m_row.bytes();
+    if (!id)
+        refuse(column, "an id of the wrong length");
+    return id;
+}
+
+std::optional<std::int64_t> RowCells::takeInteger(const ColumnInfo& column)
+{
+    return isThere(column) ? inRange(column, m_row.integer()) : std::nullopt;
+}
+
+std::optional<double> RowCells::takeReal(const ColumnInfo& column)
+{
+    return isThere(column) ? inRange(column, m_row.number()) : std::nullopt;
+}
+
+std::optional<std::string_view> RowCells::takeText(const ColumnInfo& column)
+{
+    return isThere(column) ? inRange(column, m_row.textView()) : std::nullopt;
+}
 
 bool RowCells::isThere(const ColumnInfo& column)
 {
@@ -55,6 +110,26 @@ QString insertSql(const char* table, const QStringList& columns)
     return QStringLiteral("INSERT INTO %1 (%2) VALUES (%3)")
         .arg(QString::fromLatin1(table), columns.join(u", "),
              QStringList(columns.size(), QStringLiteral("?")).join(u", "));
+}
+
+QString insertSql(const FactShape& shape)
+{
+    QStringList names;
+    if (shape.owner)
+        names.append(QString::fromLatin1(shape.owner));
+    else if (shape.hasVersions)
+        names.append(QStringLiteral("id"));
+    for (const ColumnInfo& column : shape.columns)
+        names.append(QString::fromLatin1(column.name));
+    return insertSql(shape.table, names);
+}
+
+QString columnsSql(const FactShape& shape, const char* alias)
+{
+    QStringList names;
+    for (const ColumnInfo& column : shape.columns)
+        names.append(QStringLiteral("%1.%2").arg(QLatin1String{alias}, QLatin1String{column.name}));
+    return names.join(u", ");
 }
 
 } // namespace rig

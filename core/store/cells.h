@@ -1,8 +1,7 @@
 #pragma once
 
+#include "core/store/fact_shape.h"
 #include "core/store/row.h"
-#include "core/store/shape.h"
-#include "core/store/values.h"
 
 #include <QStringList>
 #include <QVariantList>
@@ -13,44 +12,34 @@ namespace rig {
 // the columns. Another database needs these again and nothing else.
 
 // The values of an INSERT, in the order of the columns.
-struct BoundCells
+class BoundCells final : public CellSink
 {
+public:
     QVariantList values;
 
-    template <typename Raw> void put(const ColumnInfo&, const std::optional<Raw>& raw)
-    {
-        values.append(valueOf(raw));
-    }
+    void put(const ColumnInfo& column, const std::optional<IdBytes>& id) override;
+    void put(const ColumnInfo& column, const std::optional<std::int64_t>& number) override;
+    void put(const ColumnInfo& column, const std::optional<double>& number) override;
+    void put(const ColumnInfo& column, const std::optional<std::string_view>& text) override;
 };
 
 // The cells of a row. A file may have been changed by hand: what is not of its column's type or lies out of
 // its range is refused with the name of the table and the column.
-class RowCells
+class RowCells final : public CellSource
 {
 public:
     RowCells(Row& row, const char* table) : m_row{row}, m_table{table} {}
 
-    template <typename Raw> std::optional<Raw> take(const ColumnInfo& column)
-    {
-        if (!isThere(column))
-            return std::nullopt;
-        std::optional<Raw> raw = next(static_cast<Raw*>(nullptr));
-        if (raw && lies(*raw, column.range))
-            return raw;
-        refuse(column, raw ? "out of its range" : "an id of the wrong length");
-        return std::nullopt;
-    }
-
-    // True, and so many cells on, when all of them are empty.
-    bool skipEmpty(int cells);
-    void refuse(const ColumnInfo& column, const char* why);
+    std::optional<IdBytes> takeId(const ColumnInfo& column) override;
+    std::optional<std::int64_t> takeInteger(const ColumnInfo& column) override;
+    std::optional<double> takeReal(const ColumnInfo& column) override;
+    std::optional<std::string_view> takeText(const ColumnInfo& column) override;
+    bool skipEmpty(int cells) override;
+    void refuse(const ColumnInfo& column, const char* why) override;
 
 private:
     bool isThere(const ColumnInfo& column);
-    std::optional<IdBytes> next(IdBytes*) { return m_row.bytes(); }
-    std::optional<std::int64_t> next(std::int64_t*) { return m_row.integer(); }
-    std::optional<double> next(double*) { return m_row.number(); }
-    std::optional<std::string> next(std::string*) { return m_row.text(); }
+    template <typename Raw> std::optional<Raw> inRange(const ColumnInfo& column, Raw raw);
 
     Row& m_row;
     const char* m_table;
@@ -58,7 +47,7 @@ private:
 
 template <typename Fact> Fact factFrom(Row& row)
 {
-    RowCells cells{row, Shape<Fact>::table};
+    RowCells cells{row, factShape<Fact>().table};
     Fact fact;
     hear(fact, cells);
     return fact;
@@ -67,51 +56,19 @@ template <typename Fact> Fact factFrom(Row& row)
 // What a LEFT JOIN may not have found.
 template <typename Fact> std::optional<Fact> factIfAnyFrom(Row& row)
 {
-    RowCells cells{row, Shape<Fact>::table};
+    RowCells cells{row, factShape<Fact>().table};
     std::optional<Fact> fact;
-    if constexpr (IsAttached<Fact>) {
-        if (!cells.skipEmpty(decltype(Shape<Fact>::columns)::kColumns))
-            Shape<Fact>::columns.hear(fact.emplace(), cells);
-    } else if (!cells.skipEmpty(kColumnsOf<Fact>)) {
+    if (!cells.skipEmpty(static_cast<int>(factShape<Fact>().columns.size())))
         hear(fact.emplace(), cells);
-    }
     return fact;
 }
 
 // "t.id, t.stated_by, ..." for the table that the statement calls `t`.
-template <typename Fact> QString columnsSql(const char* alias)
-{
-    QStringList names;
-    const auto append = [&](const ColumnInfo& column) {
-        names.append(QStringLiteral("%1.%2").arg(QLatin1String{alias}, QLatin1String{column.name}));
-    };
-    if constexpr (IsAttached<Fact>)
-        Shape<Fact>::columns.visit(append, false);
-    else
-        forEachColumn<Fact>(append);
-    return names.join(u", ");
-}
+QString columnsSql(const FactShape& shape, const char* alias);
 
 QString insertSql(const char* table, const QStringList& columns);
-
 // Of a thing with versions the row's own id comes first, of what is attached the id of what it is attached
 // to.
-template <typename Fact> const QString& insertSql()
-{
-    static const QString sql = [] {
-        QStringList names;
-        const auto append = [&](const ColumnInfo& column) { names.append(QString::fromLatin1(column.name)); };
-        if constexpr (IsAttached<Fact>) {
-            names.append(QString::fromLatin1(Shape<Fact>::owner));
-            Shape<Fact>::columns.visit(append, false);
-        } else {
-            if (kNamesVersions<decltype(Fact::id)>)
-                names.append(QStringLiteral("id"));
-            forEachColumn<Fact>(append);
-        }
-        return insertSql(Shape<Fact>::table, names);
-    }();
-    return sql;
-}
+QString insertSql(const FactShape& shape);
 
 } // namespace rig

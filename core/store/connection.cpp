@@ -103,6 +103,24 @@ Result<sqlite3_stmt*> StoreFile::Connection::prepared(const QString& sql, const 
     return statement;
 }
 
+Outcome StoreFile::Connection::each(const QString& sql, const QVariantList& values,
+                                    const std::function<void(Row&)>& take)
+{
+    const Result<sqlite3_stmt*> statement = prepared(sql, values);
+    if (!statement)
+        return statement.problem();
+    Execution execution{statement.value()};
+    while (execution.next()) {
+        Row row{execution.statement()};
+        take(row);
+        if (!row.problem().empty())
+            return Problem{ProblemKind::DamagedFile, row.problem()};
+    }
+    if (execution.failed())
+        return problem();
+    return Done{};
+}
+
 Outcome StoreFile::Connection::awaitWhole() const
 {
     if (!looking)

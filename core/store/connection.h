@@ -9,6 +9,7 @@
 #include <QString>
 #include <QVariantList>
 
+#include <functional>
 #include <memory>
 #include <unordered_map>
 
@@ -34,8 +35,8 @@ struct StoreFile::Connection
     Connection& operator=(const Connection&) = delete;
 
     Outcome run(const QString& sql, const QVariantList& values = {});
-    // Calls `take(Row&)` for each row.
-    template <typename Take> Outcome each(const QString& sql, const QVariantList& values, Take take);
+    // Calls `take` for each row.
+    Outcome each(const QString& sql, const QVariantList& values, const std::function<void(Row&)>& take);
     // The first column of the first row; empty without a row.
     Result<std::optional<qlonglong>> integer(const QString& sql, const QVariantList& values = {});
     Result<QString> word(const QString& sql);
@@ -49,8 +50,10 @@ struct StoreFile::Connection
     std::optional<ProblemKind> readOnlyFor; // why writing is refused
     std::optional<Problem> copyProblem;     // why today's copy could not be made before it was opened
     int schemaVersion = 0;
-    int depth = 0;                        // of transactions, see Transaction
-    std::optional<IdBytes> greatestId;    // of the file, known within one transaction
+    int depth = 0;                     // of transactions, see Transaction
+    std::optional<IdBytes> greatestId; // of the file, known within one transaction
+    std::unordered_map<std::string_view, QString>
+        insertInto;                       // the INSERT of each table, made when first asked for
     SavedLog saved;                       // what Writer appended, for the books
     std::optional<Problem> spoilt;        // an inner transaction failed: the outer one may not commit
     std::unique_ptr<LookThrough> looking; // behind the window; empty when that was done before opening
@@ -83,24 +86,6 @@ private:
     sqlite3* m_database = nullptr;
     std::unordered_map<QString, Statement> m_prepared;
 };
-
-template <typename Take>
-Outcome StoreFile::Connection::each(const QString& sql, const QVariantList& values, Take take)
-{
-    const Result<sqlite3_stmt*> statement = prepared(sql, values);
-    if (!statement)
-        return statement.problem();
-    Execution execution{statement.value()};
-    while (execution.next()) {
-        Row row{execution.statement()};
-        take(row);
-        if (!row.problem().empty())
-            return Problem{ProblemKind::DamagedFile, row.problem()};
-    }
-    if (execution.failed())
-        return problem();
-    return Done{};
-}
 
 // One immediate transaction; rolls back unless committed. Inside another one it only joins: the outer one
 // decides, and may not commit once an inner one was left without commit.

@@ -1,12 +1,11 @@
 #include "core/store/fact_checks.h"
 
-#include "core/store/cells.h"
 #include "core/store/connection.h"
+#include "core/store/fact_shape.h"
 #include "core/store/names.h"
 #include "core/store/newest.h"
-#include "core/store/shapes.h"
+#include "core/store/values.h"
 
-#include <algorithm>
 #include <set>
 
 namespace rig {
@@ -15,6 +14,8 @@ namespace {
 
 // A laptop's clock may be set wrong by hours, and noon stands for a day of which no hour is known.
 constexpr std::int64_t kDaySeconds = 24 * 3600;
+
+constexpr const char* kOfAirframe = "WHERE t.airframe = ?";
 
 Outcome refused(const std::string& why)
 {
@@ -51,53 +52,63 @@ QString sqlOf(const char* form, const char* table)
 
 bool hasVersions(std::string_view table)
 {
-    return table == Shape<Person>::table || table == Shape<Airframe>::table || table == Shape<Gauge>::table ||
-           table == Shape<Coupling>::table || table == Shape<Surface>::table;
+    for (const FactShape* shape : {&factShape<Person>(), &factShape<Airframe>(), &factShape<Gauge>(),
+                                   &factShape<Coupling>(), &factShape<Surface>()})
+        if (table == shape->table)
+            return true;
+    return false;
 }
 
 // What a fact is about to say: whether each value may stand in its column, and to what it refers.
-struct ToldCells
+class ToldCells final : public CellSink
 {
+public:
     struct Reference
     {
         const char* table;
         IdBytes id;
     };
 
-    const char* table;
+    explicit ToldCells(const char* table) : m_table{table} {}
+
     std::string problem;
     std::vector<Reference> references;
 
-    template <typename Raw> void put(const ColumnInfo& column, const std::optional<Raw>& raw)
+    void put(const ColumnInfo& column, const std::optional<IdBytes>& id) override
     {
-        if (!raw)
-            return;
-        if (!lies(*raw, column.range) && problem.empty())
-            problem = std::string{table} + '.' + column.name + ": out of its range";
-        if constexpr (std::is_same_v<Raw, IdBytes>)
-            if (column.refersTo)
-                references.push_back({column.refersTo, *raw});
+        if (id && column.refersTo)
+            references.push_back({column.refersTo, *id});
     }
-};
+    void put(const ColumnInfo& column, const std::optional<std::int64_t>& number) override
+    {
+        look(column, !number || lies(*number, column.range));
+    }
+    void put(const ColumnInfo& column, const std::optional<double>& number) override
+    {
+        look(column, !number || lies(*number, column.range));
+    }
+    void put(const ColumnInfo& column, const std::optional<std::string_view>& text) override
+    {
+        look(column, !text || lies(*text, column.range));
+    }
 
-template <typename Fact> ToldCells toldOf(const Fact& fact)
-{
-    ToldCells told{Shape<Fact>::table, {}, {}};
-    if constexpr (IsAttached<Fact>)
-        Shape<Fact>::columns.tell(fact, told);
-    else
-        tell(fact, told);
-    if constexpr (HasChildren<Fact>)
-        for (const auto& value : Shape<Fact>::children.all(fact))
-            told.put(Shape<Fact>::children.value, std::optional{Shape<Fact>::children.raw(value)});
-    return told;
-}
+private:
+    void look(const ColumnInfo& column, bool isInRange)
+    {
+        if (!isInRange && problem.empty())
+            problem = std::string{m_table} + '.' + column.name + ": out of its range";
+    }
+
+    const char* m_table;
+};
 
 } // namespace
 
-template <typename Fact> Outcome FactChecks::fits(const Fact& fact) const
+Outcome FactChecks::fits(const AnyFact& fact) const
 {
-    const ToldCells told = toldOf(fact);
+    ToldCells told{fact.shape().table};
+    fact.tell(told);
+    fact.tellChildren(told);
     if (!told.problem.empty())
         return refused(told.problem);
     for (const ToldCells::Reference& reference : told.references)
@@ -106,37 +117,31 @@ template <typename Fact> Outcome FactChecks::fits(const Fact& fact) const
     return Done{};
 }
 
-template <typename Fact> Outcome FactChecks::isNew(const Fact& fact) const
+Outcome FactChecks::isNewUnder(const IdBytes& id, const AnyFact& fact) const
 {
-    if constexpr (kNamesVersions<decltype(fact.id)>) {
-        if (!fact.id.isNull())
-            if (const Outcome there = known(Shape<Fact>::table, fact.id.bytes); !there)
-                return there;
-    } else if (!fact.id.isNull()) {
-        return refused("already saved: " + textOf(fact.id.bytes));
+    if (id != IdBytes{}) {
+        if (!fact.shape().hasVersions)
+            return refused("already saved: " + textOf(id));
+        if (const Outcome there = known(fact.shape().table, id); !there)
+            return there;
     }
     return fits(fact);
 }
 
-template <typename Thing> Outcome FactChecks::unused(const Thing& thing, std::string Thing::*name) const
+template <typename Thing>
+Outcome FactChecks::unused(const Thing& thing, std::string Thing::*name, const char* where,
+                           const QVariantList& values) const
 {
+    const std::string table = factShape<Thing>().table;
     const std::string wanted = comparable(thing.*name);
     if (wanted.empty())
-        return refused(std::string{"empty: the name of "} + Shape<Thing>::table);
-    const auto all = [&] {
-        if constexpr (requires { thing.airframe; })
-            return newest<Thing>(m_connection, "WHERE t.airframe = ?", {valueOf(thing.airframe)});
-        else
-            return newest<Thing>(m_connection);
-    }();
+        return refused("empty: the name of " + table);
+    const auto all = newest<Thing>(m_connection, where, values);
     if (!all)
         return all.problem();
-    const bool taken = std::ranges::any_of(all.value(), [&](const Thing& other) {
-        return other.id != thing.id && comparable(other.*name) == wanted;
-    });
-    if (taken)
-        return refused(std::string{"already in use as a name of "} + Shape<Thing>::table + ": " +
-                       thing.*name);
+    for (const Thing& other : all.value())
+        if (other.id != thing.id && comparable(other.*name) == wanted)
+            return refused("already in use as a name of " + table + ": " + thing.*name);
     return Done{};
 }
 
@@ -234,7 +239,8 @@ Outcome FactChecks::check(const GaugeCheck& check) const
 
 Outcome FactChecks::check(const Coupling& coupling) const
 {
-    return firstProblem({isNew(coupling), unused(coupling, &Coupling::name)});
+    return firstProblem(
+        {isNew(coupling), unused(coupling, &Coupling::name, kOfAirframe, {valueOf(coupling.airframe)})});
 }
 
 Outcome FactChecks::check(const Fitting& fitting) const
@@ -244,7 +250,7 @@ Outcome FactChecks::check(const Fitting& fitting) const
 
 Outcome FactChecks::check(const Event& event) const
 {
-    return firstProblem({isNew(event), event.coupling ? ofAirframe(Shape<Coupling>::table,
+    return firstProblem({isNew(event), event.coupling ? ofAirframe(factShape<Coupling>().table,
                                                                    event.coupling->bytes, event.airframe)
                                                       : Outcome{Done{}}});
 }
@@ -257,7 +263,7 @@ Outcome FactChecks::check(const RiggingRecord& record) const
 Outcome FactChecks::check(const Check& check) const
 {
     return firstProblem({isNew(check), notYetToCome(check.when),
-                         sameAirframe(check.record, Shape<Coupling>::table, check.coupling.bytes),
+                         sameAirframe(check.record, factShape<Coupling>().table, check.coupling.bytes),
                          open(check.record)});
 }
 
@@ -270,7 +276,7 @@ Outcome FactChecks::check(const Reading& reading) const
     return firstProblem(
         {thereIs(QStringLiteral("SELECT 1 FROM fitting WHERE id = ? AND coupling = ?"),
                  {valueOf(reading.fitting), valueOf(reading.coupling)}, "the fitting is not of the coupling"),
-         reading.record ? sameAirframe(*reading.record, Shape<Coupling>::table, reading.coupling.bytes)
+         reading.record ? sameAirframe(*reading.record, factShape<Coupling>().table, reading.coupling.bytes)
                         : Outcome{Done{}},
          notYetToCome(reading.when), twoPeople(reading.person, reading.second), correctable(reading)});
 }
@@ -307,7 +313,7 @@ Outcome FactChecks::check(const FrozenBaseline& baseline) const
 
 Outcome FactChecks::check(const Interruption& interruption) const
 {
-    return firstProblem({isNew(interruption), sameAirframe(interruption.record, Shape<Coupling>::table,
+    return firstProblem({isNew(interruption), sameAirframe(interruption.record, factShape<Coupling>().table,
                                                            interruption.coupling.bytes)});
 }
 
@@ -322,19 +328,21 @@ Outcome FactChecks::check(const Surface& surface) const
 {
     if ((surface.up || surface.down || surface.mostPlay) && isBlank(surface.manualReference))
         return refused("figures from a manual without its page");
-    return firstProblem({isNew(surface), unused(surface, &Surface::name)});
+    return firstProblem(
+        {isNew(surface), unused(surface, &Surface::name, kOfAirframe, {valueOf(surface.airframe)})});
 }
 
 Outcome FactChecks::check(const SurfaceCheck& check) const
 {
-    return firstProblem({isNew(check), sameAirframe(check.record, Shape<Surface>::table, check.surface.bytes),
+    return firstProblem({isNew(check),
+                         sameAirframe(check.record, factShape<Surface>().table, check.surface.bytes),
                          twoPeople(check.person, check.cockpit), open(check.record)});
 }
 
 Outcome FactChecks::check(const SurfaceMeasure& measure) const
 {
     return firstProblem({isNew(measure),
-                         sameAirframe(measure.record, Shape<Surface>::table, measure.surface.bytes),
+                         sameAirframe(measure.record, factShape<Surface>().table, measure.surface.bytes),
                          open(measure.record)});
 }
 
@@ -348,9 +356,9 @@ Outcome FactChecks::check(const Question& question) const
     const auto own = [&](const char* table, const auto& id) {
         return id ? ofAirframe(table, id->bytes, question.airframe) : Outcome{Done{}};
     };
-    return firstProblem({isNew(question), own(Shape<RiggingRecord>::table, question.record),
-                         own(Shape<Coupling>::table, question.coupling),
-                         own(Shape<Surface>::table, question.surface)});
+    return firstProblem({isNew(question), own(factShape<RiggingRecord>().table, question.record),
+                         own(factShape<Coupling>().table, question.coupling),
+                         own(factShape<Surface>().table, question.surface)});
 }
 
 Outcome FactChecks::check(const Resolution& resolution) const

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/store/fact_shape.h"
 #include "core/store/records.h"
 #include "core/store/store_file.h"
 
@@ -39,11 +40,14 @@ public:
 
 private:
     // By the fact's shape: every value may stand in its column, and what it refers to is in the file.
-    template <typename Fact> Outcome fits(const Fact& fact) const;
+    Outcome fits(const AnyFact& fact) const;
     // The same, and it was not saved before; of a thing with versions, a first one was.
-    template <typename Fact> Outcome isNew(const Fact& fact) const;
-    // No other newest version beside it, within its airframe where it is of one, has the same name.
-    template <typename Thing> Outcome unused(const Thing& thing, std::string Thing::*name) const;
+    template <typename Fact> Outcome isNew(const Fact& fact) const { return isNewUnder(fact.id.bytes, fact); }
+    Outcome isNewUnder(const IdBytes& id, const AnyFact& fact) const;
+    // No other newest version beside it, of those that `where` leaves, has the same name.
+    template <typename Thing>
+    Outcome unused(const Thing& thing, std::string Thing::*name, const char* where = "",
+                   const QVariantList& values = {}) const;
     Outcome thereIs(const QString& sql, const QVariantList& values, const std::string& elseWhy) const;
     Outcome thereIsNo(const QString& sql, const QVariantList& values, const std::string& elseWhy) const;
     // `id` names the first version of something in this table.

@@ -6,15 +6,22 @@ namespace rig {
 
 namespace {
 
-// Checks a fact and appends it, in one transaction.
-template <typename Fact> Result<decltype(Fact::id)> keep(Writer writer, const Fact& fact)
+template <typename SomeId> Result<SomeId> idOf(const Result<IdBytes>& saved)
 {
-    return saved<decltype(Fact::id)>(std::move(writer), [&](Writer& within) -> Result<IdBytes> {
+    if (!saved)
+        return saved.problem();
+    return SomeId{saved.value()};
+}
+
+// Checks a fact and appends it, in one transaction.
+template <typename Fact> Result<decltype(Fact::id)> keep(const Writer& writer, const Fact& fact)
+{
+    return idOf<decltype(Fact::id)>(saved(writer, [&](Writer& within) -> Result<IdBytes> {
         if (within.checksFacts())
             if (const Outcome checked = FactChecks{within.connection(), within.now()}.check(fact); !checked)
                 return checked.problem();
         return within.add(fact);
-    });
+    }));
 }
 
 } // namespace
@@ -36,7 +43,7 @@ Outcome Records::together(const std::function<Outcome()>& work)
 
 Result<ReadingId> Records::add(const Reading& reading, const std::optional<Shown>& shown)
 {
-    return saved<ReadingId>(writer(), [&](Writer& within) -> Result<IdBytes> {
+    return idOf<ReadingId>(saved(writer(), [&](Writer& within) -> Result<IdBytes> {
         const FactChecks checks{within.connection(), within.now()};
         if (within.checksFacts()) {
             if (const Outcome checked = checks.check(reading); !checked)
@@ -49,7 +56,7 @@ Result<ReadingId> Records::add(const Reading& reading, const std::optional<Shown
             if (const Outcome kept = within.attach(id.value(), *shown); !kept)
                 return kept.problem();
         return id;
-    });
+    }));
 }
 
 Result<AirframeId> Records::add(const Airframe& airframe)

@@ -4,6 +4,7 @@
 #include "core/store/facts_book.h"
 #include "core/store/newest.h"
 #include "core/store/records.h"
+#include "core/store/values.h"
 #include "core/store/writer.h"
 
 #include <algorithm>
@@ -17,25 +18,35 @@ namespace {
 
 // In all statements here `t` is the table of the facts that are read.
 
-template <typename Fact> QString selectSql(const char* rest)
+QString selectSql(const FactShape& shape, const char* rest)
 {
-    return QStringLiteral("SELECT %1 %2").arg(columnsSql<Fact>("t"), QLatin1String{rest});
-}
-
-template <typename Made, typename Make>
-Result<std::vector<Made>> rowsOf(StoreFile& file, const QString& sql, const QVariantList& values, Make make)
-{
-    std::vector<Made> found;
-    const Outcome read = file.connection().each(sql, values, [&](Row& row) { found.push_back(make(row)); });
-    if (!read)
-        return read.problem();
-    return found;
+    return QStringLiteral("SELECT %1 %2").arg(columnsSql(shape, "t"), QLatin1String{rest});
 }
 
 template <typename Fact>
 Result<std::vector<Fact>> factsIn(StoreFile& file, const char* rest, const QVariantList& values)
 {
-    return rowsOf<Fact>(file, selectSql<Fact>(rest), values, factFrom<Fact>);
+    std::vector<Fact> found;
+    const FactShape& shape = factShape<Fact>();
+    const Outcome read = file.connection().each(selectSql(shape, rest), values, [&found, &shape](Row& row) {
+        RowCells cells{row, shape.table};
+        hear(found.emplace_back(), cells);
+    });
+    if (!read)
+        return read.problem();
+    return found;
+}
+
+// Where each of so many goes; empty when they stand in order.
+std::vector<std::size_t> orderOf(std::size_t many,
+                                 const std::function<bool(std::size_t, std::size_t)>& isBefore)
+{
+    std::vector<std::size_t> places(many);
+    std::iota(places.begin(), places.end(), std::size_t{0});
+    if (std::is_sorted(places.begin(), places.end(), isBefore))
+        return {};
+    std::stable_sort(places.begin(), places.end(), isBefore);
+    return places;
 }
 
 // As SQLite gives them by id, facts of one file stand in the order of saving; those of two that were joined
@@ -43,11 +54,18 @@ Result<std::vector<Fact>> factsIn(StoreFile& file, const char* rest, const QVari
 template <typename Fact, typename Before>
 Result<std::vector<Fact>> inOrder(Result<std::vector<Fact>> read, const Before& before)
 {
-    if (!read || std::ranges::is_sorted(read.value(), before))
+    if (!read)
         return read;
     std::vector<Fact> facts = std::move(read).value();
-    std::ranges::stable_sort(facts, before);
-    return facts;
+    const std::vector<std::size_t> order = orderOf(
+        facts.size(), [&](std::size_t one, std::size_t other) { return before(facts[one], facts[other]); });
+    if (order.empty())
+        return facts;
+    std::vector<Fact> ordered;
+    ordered.reserve(facts.size());
+    for (const std::size_t place : order)
+        ordered.push_back(std::move(facts[place]));
+    return ordered;
 }
 
 template <typename Fact> Result<std::vector<Fact>> inOrderOfSaving(Result<std::vector<Fact>> read)
@@ -67,27 +85,17 @@ Result<std::vector<Fact>> inOrderOf(Value Fact::*member, Result<std::vector<Fact
 template <typename Thing>
 Result<std::vector<Thing>> inOrderOfNumber(int Thing::*number, Result<std::vector<Thing>> read)
 {
-    if (!read)
-        return read;
-    std::vector<Thing> things = std::move(read).value();
-    std::ranges::stable_sort(things, {}, number);
-    return things;
+    return inOrder(std::move(read),
+                   [number](const Thing& one, const Thing& other) { return one.*number < other.*number; });
 }
 
 // Of several facts that end the same thing the one that was saved first counts: two copies of a file may each
-// have ended it. In the order of saving.
+// have ended it. These come in the order of saving.
 std::vector<RecordClose> earliestOfEach(std::vector<RecordClose> closings)
 {
-    std::ranges::sort(closings, savedBefore);
     std::set<RecordId> seen;
     std::erase_if(closings, [&](const RecordClose& close) { return !seen.insert(close.record).second; });
     return closings;
-}
-
-KeptReading keptReadingFrom(Row& row)
-{
-    Reading reading = factFrom<Reading>(row);
-    return {std::move(reading), factIfAnyFrom<Shown>(row)};
 }
 
 // A reading is large and a history long: places are sorted, and each reading is moved once.
@@ -111,9 +119,16 @@ std::vector<KeptReading> inOrderOfMeasuring(std::vector<KeptReading> readings)
 Result<std::vector<KeptReading>> keptReadings(StoreFile& file, const char* rest, const QVariantList& values)
 {
     const QString sql = QStringLiteral("SELECT %1, %2 %3")
-                            .arg(columnsSql<Reading>("t"), columnsSql<Shown>("s"), QLatin1String{rest});
-    auto read = rowsOf<KeptReading>(file, sql, values, keptReadingFrom);
-    return read ? Result{inOrderOfMeasuring(std::move(read).value())} : read;
+                            .arg(columnsSql(factShape<Reading>(), "t"), columnsSql(factShape<Shown>(), "s"),
+                                 QLatin1String{rest});
+    std::vector<KeptReading> found;
+    const Outcome read = file.connection().each(sql, values, [&found](Row& row) {
+        Reading reading = factFrom<Reading>(row);
+        found.push_back({std::move(reading), factIfAnyFrom<Shown>(row)});
+    });
+    if (!read)
+        return read.problem();
+    return inOrderOfMeasuring(std::move(found));
 }
 
 // Each with the resolution that was saved first, where it has any.
@@ -122,7 +137,8 @@ Result<std::vector<QuestionStory>> questionStories(StoreFile& file, const char* 
 {
     const QString sql =
         QStringLiteral("SELECT %1, %2 FROM question t LEFT JOIN resolution a ON a.question = t.id %3")
-            .arg(columnsSql<Question>("t"), columnsSql<Resolution>("a"), QLatin1String{where});
+            .arg(columnsSql(factShape<Question>(), "t"), columnsSql(factShape<Resolution>(), "a"),
+                 QLatin1String{where});
     std::map<QuestionId, QuestionStory> stories;
     const Outcome read = file.connection().each(sql, values, [&stories](Row& row) {
         const Question question = factFrom<Question>(row);
@@ -275,12 +291,12 @@ Result<std::vector<RiggingRecord>> Records::riggingRecords(AirframeId airframe) 
 
 Result<std::vector<RecordClose>> Records::closings(AirframeId airframe) const
 {
-    const auto found = factsIn<RecordClose>(
+    auto found = inOrderOfSaving(factsIn<RecordClose>(
         m_file, "FROM rigging_record r JOIN closing t ON t.record = r.id WHERE r.airframe = ?",
-        {valueOf(airframe)});
+        {valueOf(airframe)}));
     if (!found)
         return found;
-    return earliestOfEach(found.value());
+    return earliestOfEach(std::move(found).value());
 }
 
 Result<RecordContent> Records::content(RecordId record) const
@@ -289,7 +305,7 @@ Result<RecordContent> Records::content(RecordId record) const
     // All that names the record, in the order of saving.
     const auto put = [&]<typename Fact>(std::vector<Fact>& into, Problem& problem) {
         const QString from = QStringLiteral("FROM %1 t WHERE t.record = ? ORDER BY t.id")
-                                 .arg(QLatin1String{Shape<Fact>::table});
+                                 .arg(QLatin1String{factShape<Fact>().table});
         return take(inOrderOfSaving(factsIn<Fact>(m_file, from.toLatin1().constData(), values)), into,
                     problem);
     };

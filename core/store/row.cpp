@@ -14,9 +14,9 @@ QVariant valueOf(const IdBytes& id)
     return QByteArray(reinterpret_cast<const char*>(id.data()), static_cast<qsizetype>(id.size()));
 }
 
-QVariant valueOf(const std::string& text)
+QVariant valueOf(std::string_view text)
 {
-    return QString::fromStdString(text);
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
 std::int64_t Row::integer()
@@ -29,11 +29,11 @@ double Row::number()
     return sqlite3_column_double(m_statement, m_column++);
 }
 
-std::string Row::text()
+std::string_view Row::textView()
 {
     const auto* written = reinterpret_cast<const char*>(sqlite3_column_text(m_statement, m_column));
     const int size = sqlite3_column_bytes(m_statement, m_column++);
-    return written ? std::string(written, static_cast<std::size_t>(size)) : std::string{};
+    return written ? std::string_view{written, static_cast<std::size_t>(size)} : std::string_view{};
 }
 
 std::optional<IdBytes> Row::bytes()

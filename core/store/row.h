@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 
 struct sqlite3_stmt;
 
@@ -23,7 +24,8 @@ public:
 
     std::int64_t integer();
     double number();
-    std::string text();
+    std::string text() { return std::string{textView()}; }
+    std::string_view textView();    // holds until the next row, or until this cell is asked for otherwise
     std::optional<IdBytes> bytes(); // empty when it has another length than an id
 
     // What stands in the next cell, or so many after it.

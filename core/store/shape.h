@@ -3,10 +3,10 @@
 #include "core/airframe/ids.h"
 #include "core/airframe/saved_before.h"
 #include "core/airframe/stamp.h"
+#include "core/store/fact_shape.h"
 #include "core/store/leaf.h"
 
 #include <optional>
-#include <string>
 #include <string_view>
 #include <tuple>
 #include <type_traits>
@@ -15,24 +15,8 @@
 namespace rig {
 
 // The language in which core/store/shapes.h describes each fact once: which member stands in which column,
-// what may stand there, and to what it refers. A description knows no SQL and no database. What is made of it
-// tells or hears cells:
-//
-//     tell(fact, sink)    calls sink.put(column, optional<Raw>) for every column in order
-//     hear(fact, source)  asks source.take<Raw>(column) for every column in order
-//     forEachColumn<Fact>(visit)
-//
-// Another database, another check or a string of canonical bytes is one more sink.
-
-struct ColumnInfo
-{
-    const char* name;
-    Storage storage;
-    bool mayBeEmpty;
-    const char* refersTo; // the table whose ids stand here; null when it is no id of another fact
-    Range range;
-    std::string_view (*word)(int) = nullptr; // of a Word, each that may stand here; empty beyond the last
-};
+// what may stand there, and to what it refers. A description knows no SQL and no database. It is read by
+// core/store/shapes.cpp alone, which makes a FactShape of each; everybody else includes fact_shape.h.
 
 // The table in which the facts with such an id stand; null where the kind of fact is not known.
 template <typename SomeId> inline constexpr const char* kTableOf = nullptr;
@@ -56,40 +40,66 @@ template <typename Value> struct Optional<std::optional<Value>> : std::true_type
     using Inner = Value;
 };
 
+// The next cell, by what is looked for in it.
+template <typename Raw> std::optional<Raw> taken(CellSource& source, const ColumnInfo& column)
+{
+    if constexpr (std::is_same_v<Raw, IdBytes>)
+        return source.takeId(column);
+    else if constexpr (std::is_same_v<Raw, std::int64_t>)
+        return source.takeInteger(column);
+    else if constexpr (std::is_same_v<Raw, double>)
+        return source.takeReal(column);
+    else
+        return source.takeText(column);
+}
+
+// Once for each type of member, whatever facts have such a member.
+template <typename Value>
+[[gnu::noinline]] void tellMember(const Value& value, const ColumnInfo& column, CellSink& sink)
+{
+    using Raw = typename Leaf<Value>::Raw;
+    const auto& raw = Leaf<Value>::raw(value); // a day's text lives as long as this
+    sink.put(column, std::optional<Raw>{raw});
+}
+
+template <typename Value>
+void tellMember(const std::optional<Value>& value, const ColumnInfo& column, CellSink& sink)
+{
+    if (value)
+        tellMember(*value, column, sink);
+    else
+        sink.put(column, std::optional<typename Leaf<Value>::Raw>{});
+}
+
+template <typename Value>
+[[gnu::noinline]] void hearMember(Value& value, const ColumnInfo& column, CellSource& source)
+{
+    using Inner = typename Optional<Value>::Inner;
+    const auto raw = taken<typename Leaf<Inner>::Raw>(source, column);
+    if (!raw)
+        return;
+    if (std::optional<Inner> made = Leaf<Inner>::made(*raw))
+        value = std::move(*made);
+    else
+        source.refuse(column, "not one of the words or days that may stand there");
+}
+
 // One member that stands in one column.
 template <typename Owner, typename Value> struct Column
 {
     using Inner = typename Optional<Value>::Inner;
-    using Raw = typename Leaf<Inner>::Raw;
     static constexpr int kColumns = 1;
 
     ColumnInfo info;
     Value Owner::*member;
 
-    template <typename Sink> void tell(const Owner& owner, Sink& sink) const
+    void tell(const Owner& owner, CellSink& sink) const { tellMember(owner.*member, info, sink); }
+    void tellEmpty(CellSink& sink) const { sink.put(info, std::optional<typename Leaf<Inner>::Raw>{}); }
+    void hear(Owner& owner, CellSource& source) const { hearMember(owner.*member, info, source); }
+    void list(std::vector<ColumnInfo>& into, bool mayBeEmpty) const
     {
-        const Value& value = owner.*member;
-        if constexpr (Optional<Value>::value)
-            sink.put(info, value ? std::optional<Raw>{Leaf<Inner>::raw(*value)} : std::optional<Raw>{});
-        else
-            sink.put(info, std::optional<Raw>{Leaf<Inner>::raw(value)});
-    }
-    template <typename Sink> void tellEmpty(Sink& sink) const { sink.put(info, std::optional<Raw>{}); }
-    template <typename Source> void hear(Owner& owner, Source& source) const
-    {
-        std::optional<Raw> raw = source.template take<Raw>(info);
-        if (!raw)
-            return;
-        if (std::optional<Inner> made = Leaf<Inner>::made(std::move(*raw)))
-            owner.*member = std::move(*made);
-        else
-            source.refuse(info, "not one of the words or days that may stand there");
-    }
-    template <typename Visit> void visit(Visit&& visit, bool mayBeEmpty) const
-    {
-        ColumnInfo shown = info;
-        shown.mayBeEmpty = info.mayBeEmpty || mayBeEmpty;
-        visit(shown);
+        into.push_back(info);
+        into.back().mayBeEmpty = info.mayBeEmpty || mayBeEmpty;
     }
 };
 
@@ -116,21 +126,21 @@ template <typename... Parts> struct Several
 
     std::tuple<Parts...> parts;
 
-    template <typename Owner, typename Sink> void tell(const Owner& owner, Sink& sink) const
+    template <typename Owner> void tell(const Owner& owner, CellSink& sink) const
     {
         std::apply([&](const auto&... part) { (part.tell(owner, sink), ...); }, parts);
     }
-    template <typename Sink> void tellEmpty(Sink& sink) const
+    void tellEmpty(CellSink& sink) const
     {
         std::apply([&](const auto&... part) { (part.tellEmpty(sink), ...); }, parts);
     }
-    template <typename Owner, typename Source> void hear(Owner& owner, Source& source) const
+    template <typename Owner> void hear(Owner& owner, CellSource& source) const
     {
         std::apply([&](const auto&... part) { (part.hear(owner, source), ...); }, parts);
     }
-    template <typename Visit> void visit(Visit&& visit, bool mayBeEmpty) const
+    void list(std::vector<ColumnInfo>& into, bool mayBeEmpty) const
     {
-        std::apply([&](const auto&... part) { (part.visit(visit, mayBeEmpty), ...); }, parts);
+        std::apply([&](const auto&... part) { (part.list(into, mayBeEmpty), ...); }, parts);
     }
 };
 
@@ -148,7 +158,7 @@ template <typename Owner, typename Value, typename Parts> struct Nested
     Value Owner::*member;
     Parts parts;
 
-    template <typename Sink> void tell(const Owner& owner, Sink& sink) const
+    void tell(const Owner& owner, CellSink& sink) const
     {
         if constexpr (!kOptional)
             parts.tell(owner.*member, sink);
@@ -157,17 +167,17 @@ template <typename Owner, typename Value, typename Parts> struct Nested
         else
             parts.tellEmpty(sink);
     }
-    template <typename Sink> void tellEmpty(Sink& sink) const { parts.tellEmpty(sink); }
-    template <typename Source> void hear(Owner& owner, Source& source) const
+    void tellEmpty(CellSink& sink) const { parts.tellEmpty(sink); }
+    void hear(Owner& owner, CellSource& source) const
     {
         if constexpr (!kOptional)
             parts.hear(owner.*member, source);
         else if (!source.skipEmpty(kColumns))
             parts.hear((owner.*member).emplace(), source);
     }
-    template <typename Visit> void visit(Visit&& visit, bool mayBeEmpty) const
+    void list(std::vector<ColumnInfo>& into, bool mayBeEmpty) const
     {
-        parts.visit(visit, mayBeEmpty || kOptional);
+        parts.list(into, mayBeEmpty || kOptional);
     }
 };
 
@@ -193,20 +203,14 @@ template <typename Owner, typename Value, typename View, typename Parts> struct 
     Value (*made)(const View&);
     Parts parts;
 
-    template <typename Sink> void tell(const Owner& owner, Sink& sink) const
-    {
-        parts.tell(shown(owner.*member), sink);
-    }
-    template <typename Source> void hear(Owner& owner, Source& source) const
+    void tell(const Owner& owner, CellSink& sink) const { parts.tell(shown(owner.*member), sink); }
+    void hear(Owner& owner, CellSource& source) const
     {
         View view;
         parts.hear(view, source);
         owner.*member = made(view);
     }
-    template <typename Visit> void visit(Visit&& visit, bool mayBeEmpty) const
-    {
-        parts.visit(visit, mayBeEmpty);
-    }
+    void list(std::vector<ColumnInfo>& into, bool mayBeEmpty) const { parts.list(into, mayBeEmpty); }
 };
 
 template <typename Owner, typename Value, typename View, typename... Parts>
@@ -216,22 +220,33 @@ viewed(Value Owner::*member, View (*shown)(const Value&), Value (*made)(const Vi
     return {member, shown, made, several(parts...)};
 }
 
-// What a fact has many of, in a table of its own: one column names the fact, one holds the value.
+// What a fact has many of, in a table of its own.
 template <typename Fact, typename Value> struct Children
 {
-    const char* table;
-    ColumnInfo owner;
-    ColumnInfo value;
+    ChildShape shape;
     const std::vector<Value>& (*all)(const Fact&);
     void (*give)(Fact&, std::vector<Value>);
 
-    static auto raw(const Value& value) { return Leaf<Value>::raw(value); }
-    // One value from a source that stands at its cell.
-    template <typename Source> std::optional<Value> hear(Source& source) const
+    void tell(const Fact& fact, CellSink& sink) const
     {
-        auto taken = source.template take<typename Leaf<Value>::Raw>(value);
-        return taken ? Leaf<Value>::made(std::move(*taken)) : std::nullopt;
+        for (const Value& value : all(fact))
+            sink.put(shape.value, std::optional<Raw>{Leaf<Value>::raw(value)});
     }
+    Outcome hear(Fact& fact, const EachChild& eachChild) const
+    {
+        std::vector<Value> values;
+        const Outcome heard = eachChild([&](CellSource& source) {
+            if (const std::optional<Raw> raw = taken<Raw>(source, shape.value))
+                if (const std::optional<Value> made = Leaf<Value>::made(*raw))
+                    values.push_back(*made);
+        });
+        if (heard)
+            give(fact, std::move(values));
+        return heard;
+    }
+
+private:
+    using Raw = typename Leaf<Value>::Raw;
 };
 
 template <typename Fact, typename Value>
@@ -239,9 +254,9 @@ constexpr Children<Fact, Value> children(const char* table, const char* owner, c
                                          const std::vector<Value>& (*all)(const Fact&),
                                          void (*give)(Fact&, std::vector<Value>))
 {
-    return {table,
-            {owner, Storage::Id, false, kTableOf<decltype(Fact::id)>, {}},
-            {value, Leaf<Value>::kStorage, false, kTableOf<Value>, range},
+    return {{table,
+             {owner, Storage::Id, false, kTableOf<decltype(Fact::id)>, {}},
+             {value, Leaf<Value>::kStorage, false, kTableOf<Value>, range}},
             all,
             give};
 }
@@ -257,30 +272,6 @@ template <typename Fact> constexpr auto headOf()
     return several(Column<Fact, decltype(Fact::id)>{{id, Storage::Id, false, nullptr, {}}, &Fact::id},
                    nested(&Fact::stamp, column("stated_by", &Stamp::by),
                           moment("stated_at", "stated_offset", &Stamp::when)));
-}
-
-template <typename Fact> inline constexpr auto kHeadOf = headOf<Fact>();
-
-template <typename Fact>
-constexpr int kColumnsOf = decltype(kHeadOf<Fact>)::kColumns + decltype(Shape<Fact>::columns)::kColumns;
-
-template <typename Fact, typename Sink> void tell(const Fact& fact, Sink& sink)
-{
-    kHeadOf<Fact>.tell(fact, sink);
-    Shape<Fact>::columns.tell(fact, sink);
-}
-
-template <typename Fact, typename Source> void hear(Fact& fact, Source& source)
-{
-    kHeadOf<Fact>.hear(fact, source);
-    Shape<Fact>::columns.hear(fact, source);
-}
-
-// Calls visit(const ColumnInfo&) for each, in the order of tell() and hear().
-template <typename Fact, typename Visit> void forEachColumn(Visit&& visit)
-{
-    kHeadOf<Fact>.visit(visit, false);
-    Shape<Fact>::columns.visit(visit, false);
 }
 
 // What belongs to a fact of another table and has no id of its own: `owner` is the column that names that

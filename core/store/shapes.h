@@ -263,9 +263,4 @@ template <> struct Shape<Resolution>
                 column("found", &Resolution::found, kSomeText), column("done", &Resolution::done, kSomeText));
 };
 
-// Every fact with an id of its own.
-using Facts = std::tuple<Person, Airframe, Gauge, GaugeCheck, Coupling, Fitting, Event, RiggingRecord, Check, Reading,
-                         Exclusion, FrozenBaseline, Interruption, RecordClose, Surface, SurfaceCheck,
-                         SurfaceMeasure, RecordTick, Question, Resolution>;
-
 } // namespace rig

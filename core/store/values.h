@@ -5,13 +5,13 @@
 #include <QVariant>
 
 #include <optional>
-#include <string>
+#include <string_view>
 
 namespace rig {
 
 // How what a cell may hold is bound: ids as 16 bytes. Qt would bind its own date and id types as text.
 QVariant valueOf(const IdBytes& id);
-QVariant valueOf(const std::string& text);
+QVariant valueOf(std::string_view text);
 inline QVariant valueOf(double number)
 {
     return number;

@@ -1,7 +1,9 @@
 #include "core/store/writer.h"
 
 #include "core/airframe/id_source.h"
+#include "core/store/cells.h"
 #include "core/store/tables.h"
+#include "core/store/values.h"
 
 #include <QStringList>
 
@@ -42,6 +44,55 @@ Result<IdBytes> Writer::newId()
     if (id <= greatest.value())
         id = m_ids.next(millisecondsIn(greatest.value()) + 1);
     m_connection.greatestId = id;
+    return id;
+}
+
+Outcome Writer::insert(const AnyFact& fact, const QVariantList& values)
+{
+    QString& sql = m_connection.insertInto[fact.shape().table];
+    if (sql.isEmpty())
+        sql = insertSql(fact.shape());
+    return m_connection.run(sql, values);
+}
+
+Outcome Writer::append(const IdBytes& row, const AnyFact& fact)
+{
+    BoundCells cells;
+    if (fact.shape().hasVersions)
+        cells.values.append(valueOf(row));
+    fact.tell(cells);
+    if (const Outcome done = insert(fact, cells.values); !done)
+        return done;
+    if (const std::optional<ChildShape>& children = fact.shape().children) {
+        BoundCells each;
+        fact.tellChildren(each);
+        const QString sql = insertSql(children->table, {children->owner.name, children->value.name});
+        for (const QVariant& value : each.values)
+            if (const Outcome done = m_connection.run(sql, {valueOf(row), value}); !done)
+                return done;
+    }
+    m_connection.saved.note(fact.shape().table, row);
+    return Done{};
+}
+
+Outcome Writer::attach(const IdBytes& owner, const AnyFact& fact)
+{
+    BoundCells cells;
+    cells.values.append(valueOf(owner));
+    fact.tell(cells);
+    return insert(fact, cells.values);
+}
+
+Result<IdBytes> saved(Writer writer, const std::function<Result<IdBytes>(Writer&)>& work)
+{
+    Transaction transaction{writer.connection()};
+    if (!transaction.begun())
+        return transaction.begun().problem();
+    const Result<IdBytes> id = work(writer);
+    if (!id)
+        return id.problem();
+    if (const Outcome committed = transaction.commit(); !committed)
+        return committed.problem();
     return id;
 }
 

@@ -20,10 +20,6 @@ constexpr const char* kStudies = "repeatability_reproducibility.json";
 
 using Groups = std::vector<std::vector<double>>;
 
-class StrdAnova : public testing::TestWithParam<json>
-{
-};
-
 std::vector<StudyReading> readingsOf(const json& rows)
 {
     std::vector<StudyReading> readings;
@@ -41,14 +37,14 @@ void expectRelative(double actual, const json& expected, double relative)
 
 } // namespace
 
-TEST_P(StrdAnova, HasTheCertifiedFigures)
+TEST_OF_CASES(Published, StrdAnova, HasTheCertifiedFigures, publishedCases("strd_anova.json"))
 {
-    const auto result = oneWay(GetParam().at("data").at("groups").get<Groups>());
+    const auto result = oneWay(oneCase.at("data").at("groups").get<Groups>());
     ASSERT_TRUE(result);
-    const json& expected = GetParam().at("expected");
+    const json& expected = oneCase.at("expected");
     const auto expectCertified = [&](const char* name, double actual) {
         SCOPED_TRACE(name);
-        expectRelative(actual, expected.at(name), GetParam().at("tolerance").at(name).get<double>());
+        expectRelative(actual, expected.at(name), oneCase.at("tolerance").at(name).get<double>());
     };
     EXPECT_EQ(result->dfBetween, expected.at("df_between").get<int>());
     EXPECT_EQ(result->dfWithin, expected.at("df_within").get<int>());
@@ -60,9 +56,6 @@ TEST_P(StrdAnova, HasTheCertifiedFigures)
     expectCertified("r_squared", result->rSquared.value());
     expectCertified("residual_sd", result->residualSd);
 }
-
-INSTANTIATE_TEST_SUITE_P(Published, StrdAnova, testing::ValuesIn(publishedCases("strd_anova.json")),
-                         caseName);
 
 // Cano, Moguerza & Redchuk 2012, the full table: this program pools nothing, so the reduced one is not its
 // answer.

@@ -48,10 +48,6 @@ void expectPath(const std::vector<double>& actual, const json& expected, double 
         EXPECT_NEAR(actual[i], expected[i].get<double>(), allowed) << i;
 }
 
-class QuesenberryScores : public testing::TestWithParam<json>
-{
-};
-
 } // namespace
 
 TEST(HandbookCusum, HasTheSamePathSignalAndOnset)
@@ -92,17 +88,15 @@ TEST(HandbookEwma, HasTheSamePathAndNoSignal)
     EXPECT_FALSE(chart.ewmaSignal);
 }
 
-TEST_P(QuesenberryScores, AreTheSequentialScoresOfExactReadings)
+TEST_OF_CASES(Method, QuesenberryScores, AreTheSequentialScoresOfExactReadings,
+              oracleCases("method/drift.json", "/closed_form_Q"))
 {
-    const json& input = GetParam().at("input");
+    const json& input = oneCase.at("input");
     SigmaPrior prior;
     prior.sMin = input.at("smin").get<double>();
     prior.sMax = input.at("smax").get<double>();
     const auto drift =
         sequentialDriftOf(intervalsOf(input.at("baseline")), intervalsOf(input.at("later")), prior);
     ASSERT_TRUE(drift);
-    expectPath(drift->scores, GetParam().at("closed_form_Q"), GetParam().at("tolerance").at("score"));
+    expectPath(drift->scores, oneCase.at("closed_form_Q"), oneCase.at("tolerance").at("score"));
 }
-
-INSTANTIATE_TEST_SUITE_P(Method, QuesenberryScores,
-                         testing::ValuesIn(oracleCases("method/drift.json", "/closed_form_Q")), caseName);

@@ -8,27 +8,17 @@ using namespace rig::numbers;
 using namespace rig::tests;
 using nlohmann::json;
 
-namespace {
-
-class TFormula : public testing::TestWithParam<json>
-{
-};
-
-} // namespace
-
 // 1e-5 mm is the tolerance of every edge: a hundredth of the finest gauge.
-TEST_P(TFormula, IsWhatTheBandOfExactReadingsComesTo)
+TEST_OF_CASES(Method, TFormula, IsWhatTheBandOfExactReadingsComesTo,
+              oracleCases("method/band.json", "/closed_form_t"))
 {
-    const json& input = GetParam()["input"];
+    const json& input = oneCase["input"];
     SigmaPrior prior;
     prior.sMin = input.at("smin").get<double>();
     prior.sMax = input.at("smax").get<double>();
     const auto posterior = IntervalPosterior::of(intervalSetOf(intervalsOf(input.at("readings"))), prior);
     ASSERT_TRUE(posterior);
     const PredictiveBands bands = bandsOf(*posterior);
-    expectBand(bands.inner, GetParam()["closed_form_t"].at("0.95"), 1e-5);
-    expectBand(bands.outer, GetParam()["closed_form_t"].at("0.9973"), 1e-5);
+    expectBand(bands.inner, oneCase["closed_form_t"].at("0.95"), 1e-5);
+    expectBand(bands.outer, oneCase["closed_form_t"].at("0.9973"), 1e-5);
 }
-
-INSTANTIATE_TEST_SUITE_P(Method, TFormula,
-                         testing::ValuesIn(oracleCases("method/band.json", "/closed_form_t")), caseName);

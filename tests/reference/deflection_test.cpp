@@ -15,18 +15,6 @@ namespace {
 
 constexpr const char* kFile = "control_surface_geometry.json";
 
-class AngleToTravel : public testing::TestWithParam<json>
-{
-};
-
-class TravelToAngle : public testing::TestWithParam<json>
-{
-};
-
-class FreePlay : public testing::TestWithParam<json>
-{
-};
-
 double toleranceOf(const json& oneCase)
 {
     return oneCase.at("tolerance").at("value").get<double>();
@@ -56,9 +44,8 @@ std::vector<json> angleCases()
 
 } // namespace
 
-TEST_P(AngleToTravel, IsTheTravelOfTheFile)
+TEST_OF_CASES(Published, AngleToTravel, IsTheTravelOfTheFile, publishedCases(kFile, "geo-"))
 {
-    const json& oneCase = GetParam();
     const double degrees = oneCase.at("data").at("angle_deg").get<double>();
     const std::array kinds{std::pair{Travel::StraightLine, "straight_line_travel_mm"},
                            std::pair{Travel::Perpendicular, "travel_perpendicular_to_neutral_mm"},
@@ -68,12 +55,8 @@ TEST_P(AngleToTravel, IsTheTravelOfTheFile)
                     toleranceOf(oneCase), name);
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, AngleToTravel, testing::ValuesIn(publishedCases(kFile, "geo-")),
-                         caseName);
-
-TEST_P(TravelToAngle, IsTheAngleOfTheFile)
+TEST_OF_CASES(Published, TravelToAngle, IsTheAngleOfTheFile, angleCases())
 {
-    const json& oneCase = GetParam();
     const double travel = oneCase.at("data").at("travel_mm").get<double>();
     const std::array kinds{std::pair{Travel::StraightLine, "angle_deg_straight_line"},
                            std::pair{Travel::Perpendicular, "angle_deg_perpendicular"},
@@ -83,17 +66,12 @@ TEST_P(TravelToAngle, IsTheAngleOfTheFile)
                     toleranceOf(oneCase), name);
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, TravelToAngle, testing::ValuesIn(angleCases()), caseName);
-
-TEST_P(FreePlay, IsTheAngleOfTheFile)
+TEST_OF_CASES(Published, FreePlay, IsTheAngleOfTheFile, publishedCases(kFile, "play-"))
 {
-    const json& oneCase = GetParam();
     const auto degrees = degreesOf(oneCase.at("data").at("free_play_mm").get<double>(), radiusOf(oneCase),
                                    Travel::StraightLine);
     expectValue(degrees, oneCase.at("expected").at("angle_deg"), toleranceOf(oneCase), "angle_deg");
 }
-
-INSTANTIATE_TEST_SUITE_P(Published, FreePlay, testing::ValuesIn(publishedCases(kFile, "play-")), caseName);
 
 TEST(TravelToAngle, CannotBeLongerThanTwiceTheRadius)
 {

@@ -13,10 +13,6 @@ using nlohmann::json;
 
 namespace {
 
-class StrdUnivariate : public testing::TestWithParam<json>
-{
-};
-
 std::vector<double> valuesOf(const json& list)
 {
     return list.get<std::vector<double>>();
@@ -32,24 +28,20 @@ double rootMeanSquare(const std::vector<double>& values)
 
 } // namespace
 
-TEST_P(StrdUnivariate, HasTheCertifiedFigures)
+TEST_OF_CASES(Published, StrdUnivariate, HasTheCertifiedFigures, publishedCases("strd_univariate.json"))
 {
-    const Description description = describe(valuesOf(GetParam().at("data")));
-    const json& expected = GetParam().at("expected");
+    const Description description = describe(valuesOf(oneCase.at("data")));
+    const json& expected = oneCase.at("expected");
     const auto expectCertified = [&](const char* name, const std::optional<double>& actual) {
         ASSERT_TRUE(actual) << name;
         const double value = expected.at(name).get<double>();
-        EXPECT_NEAR(*actual, value, GetParam().at("tolerance").at(name).get<double>() * std::abs(value))
-            << name;
+        EXPECT_NEAR(*actual, value, oneCase.at("tolerance").at(name).get<double>() * std::abs(value)) << name;
     };
     EXPECT_EQ(description.n, expected.at("n").get<int>());
     expectCertified("mean", description.mean);
     expectCertified("sd_n_minus_1", description.sd);
     expectCertified("lag1_autocorrelation", description.lag1Autocorrelation);
 }
-
-INSTANTIATE_TEST_SUITE_P(Published, StrdUnivariate, testing::ValuesIn(publishedCases("strd_univariate.json")),
-                         caseName);
 
 TEST(HandbookIndividuals, HaveTheirMeanAndDeviation)
 {

@@ -12,14 +12,6 @@ using nlohmann::json;
 
 namespace {
 
-class LeafStacks : public testing::TestWithParam<json>
-{
-};
-
-class Brackets : public testing::TestWithParam<json>
-{
-};
-
 LeafUncertainty uncertaintyOf(const LeafReading& reading)
 {
     const auto result = leafUncertainty(reading);
@@ -65,38 +57,32 @@ TEST(GumTypeB, HasThePrintedRectanglesOfTheGuide)
     EXPECT_NEAR(ofOneLeaf(0.4).leaves, copper.at("u_1e-6").get<double>(), 1e-10);
 }
 
-TEST_P(LeafStacks, AddTheirTolerancesAsSquaresOrAsTheyAre)
+TEST_OF_CASES(Published, LeafStacks, AddTheirTolerancesAsSquaresOrAsTheyAre,
+              publishedCases("measurement_uncertainty.json", "stack-"))
 {
     LeafReading stack;
-    stack.leafTolerances = GetParam().at("data").at("leaf_limit_mm").get<std::vector<double>>();
-    const json& expected = GetParam().at("expected");
-    const double absolute = GetParam().at("tolerance").at("value").get<double>();
+    stack.leafTolerances = oneCase.at("data").at("leaf_limit_mm").get<std::vector<double>>();
+    const json& expected = oneCase.at("expected");
+    const double absolute = oneCase.at("tolerance").at("value").get<double>();
     EXPECT_NEAR(uncertaintyOf(stack).leaves, expected.at("u_mm").get<double>(), absolute);
     stack.sharedTolerance = true;
     EXPECT_NEAR(uncertaintyOf(stack).largestRectangularHalfWidth, expected.at("worst_case_mm").get<double>(),
                 absolute);
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, LeafStacks,
-                         testing::ValuesIn(publishedCases("measurement_uncertainty.json", "stack-")),
-                         caseName);
-
-TEST_P(Brackets, LieInTheMiddleWithTheUncertaintyOfTheirStep)
+TEST_OF_CASES(Published, Brackets, LieInTheMiddleWithTheUncertaintyOfTheirStep,
+              publishedCases("measurement_uncertainty.json", "bracket-"))
 {
-    const json& data = GetParam().at("data");
-    const json& expected = GetParam().at("expected");
+    const json& data = oneCase.at("data");
+    const json& expected = oneCase.at("expected");
     LeafReading reading;
     reading.bracket = {data.at("go_mm").get<double>(), data.at("no_go_mm").get<double>()};
     const LeafUncertainty result = uncertaintyOf(reading);
-    const double absolute = GetParam().at("tolerance").at("value").get<double>();
+    const double absolute = oneCase.at("tolerance").at("value").get<double>();
     EXPECT_NEAR(result.midpoint, expected.at("estimate_mm").get<double>(), absolute);
     EXPECT_NEAR(result.largestRectangularHalfWidth, expected.at("half_width_mm").get<double>(), absolute);
     EXPECT_NEAR(result.bracket, expected.at("u_mm").get<double>(), absolute);
 }
-
-INSTANTIATE_TEST_SUITE_P(Published, Brackets,
-                         testing::ValuesIn(publishedCases("measurement_uncertainty.json", "bracket-")),
-                         caseName);
 
 TEST(Temperature, UsesTheGrowthOfGaugeSteel)
 {

@@ -165,25 +165,18 @@ std::vector<json> allCases()
     return all;
 }
 
-class Oracle : public testing::TestWithParam<json>
-{
-};
-
 } // namespace
 
-TEST_P(Oracle, Agrees)
+TEST_OF_CASES(Method, Oracle, Agrees, allCases())
 {
-    const std::string name = GetParam()["kind"];
+    const std::string name = oneCase["kind"];
     const auto kind = std::ranges::find(kinds(), name, &Kind::name);
     ASSERT_NE(kind, kinds().end());
-    CaseInput input{GetParam()["input"]};
+    CaseInput input{oneCase["input"]};
     const json output = kind->answer(input);
     ASSERT_TRUE(input.isGood()) << input.error();
-    Comparison{allowances().at(name), GetParam()["tolerance"]}.expectSame(output, GetParam()["expected"],
-                                                                          name);
+    Comparison{allowances().at(name), oneCase["tolerance"]}.expectSame(output, oneCase["expected"], name);
 }
-
-INSTANTIATE_TEST_SUITE_P(Method, Oracle, testing::ValuesIn(allCases()), caseName);
 
 // A file that nobody reads would prove nothing.
 TEST(OracleFiles, AreAllRead)

@@ -58,38 +58,14 @@ std::vector<double> someValues(int count)
     return values;
 }
 
-class StudentQuantiles : public testing::TestWithParam<json>
-{
-};
-
-class NormalQuantiles : public testing::TestWithParam<json>
-{
-};
-
-class ChiSquareQuantiles : public testing::TestWithParam<json>
-{
-};
-
-class FisherQuantiles : public testing::TestWithParam<json>
-{
-};
-
-class PredictionFactors : public testing::TestWithParam<json>
-{
-};
-
-class GrubbsCriticalValues : public testing::TestWithParam<json>
-{
-};
-
 } // namespace
 
-TEST_P(StudentQuantiles, AgreeWithTheTable)
+TEST_OF_CASES(Published, StudentQuantiles, AgreeWithTheTable, casesNamed("q-t-"))
 {
-    const double df = GetParam()["data"]["df"].get<double>();
-    const double relative = GetParam()["tolerance"]["value"].get<double>();
-    ASSERT_FALSE(GetParam()["expected"].empty());
-    for (const auto& [key, expected] : GetParam()["expected"].items()) {
+    const double df = oneCase["data"]["df"].get<double>();
+    const double relative = oneCase["tolerance"]["value"].get<double>();
+    ASSERT_FALSE(oneCase["expected"].empty());
+    for (const auto& [key, expected] : oneCase["expected"].items()) {
         const double p = std::stod(key.substr(1)); // "p0.975"
         const double t = expected.get<double>();
         EXPECT_NEAR(studentQuantile(p, df), t, relative * t) << key;
@@ -98,24 +74,20 @@ TEST_P(StudentQuantiles, AgreeWithTheTable)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, StudentQuantiles, testing::ValuesIn(casesNamed("q-t-")), caseName);
-
-TEST_P(NormalQuantiles, AgreeWithTheTable)
+TEST_OF_CASES(Published, NormalQuantiles, AgreeWithTheTable, casesNamed("q-norm-"))
 {
-    const double p = GetParam()["data"]["p"].get<double>();
-    const double z = GetParam()["expected"]["z"].get<double>();
-    EXPECT_NEAR(normalQuantile(p), z, GetParam()["tolerance"]["value"].get<double>());
+    const double p = oneCase["data"]["p"].get<double>();
+    const double z = oneCase["expected"]["z"].get<double>();
+    EXPECT_NEAR(normalQuantile(p), z, oneCase["tolerance"]["value"].get<double>());
     EXPECT_NEAR(normalBelow(z), p, 1e-14);
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, NormalQuantiles, testing::ValuesIn(casesNamed("q-norm-")), caseName);
-
-TEST_P(ChiSquareQuantiles, AgreeWithTheTable)
+TEST_OF_CASES(Published, ChiSquareQuantiles, AgreeWithTheTable, casesNamed("q-chi2-"))
 {
-    const double df = GetParam()["data"]["df"].get<double>();
-    const double relative = GetParam()["tolerance"]["value"].get<double>();
-    ASSERT_FALSE(GetParam()["expected"].empty());
-    for (const auto& [key, expected] : GetParam()["expected"].items()) {
+    const double df = oneCase["data"]["df"].get<double>();
+    const double relative = oneCase["tolerance"]["value"].get<double>();
+    ASSERT_FALSE(oneCase["expected"].empty());
+    for (const auto& [key, expected] : oneCase["expected"].items()) {
         const double p = std::stod(key.substr(1)); // "p0.975"
         const double x = expected.get<double>();
         EXPECT_NEAR(chiSquareQuantile(p, df), x, relative * x) << key;
@@ -123,29 +95,25 @@ TEST_P(ChiSquareQuantiles, AgreeWithTheTable)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, ChiSquareQuantiles, testing::ValuesIn(casesNamed("q-chi2-")), caseName);
-
-TEST_P(FisherQuantiles, AgreeWithTheTable)
+TEST_OF_CASES(Published, FisherQuantiles, AgreeWithTheTable, casesNamed("q-F-"))
 {
-    const json& data = GetParam()["data"];
+    const json& data = oneCase["data"];
     const double df1 = data["df1"].get<double>();
     const double df2 = data["df2"].get<double>();
     const double p = data["p"].get<double>();
-    const double f = GetParam()["expected"]["F"].get<double>();
-    EXPECT_NEAR(fisherQuantile(p, df1, df2), f, GetParam()["tolerance"]["value"].get<double>() * f);
+    const double f = oneCase["expected"]["F"].get<double>();
+    EXPECT_NEAR(fisherQuantile(p, df1, df2), f, oneCase["tolerance"]["value"].get<double>() * f);
     EXPECT_NEAR(fisherBelow(f, df1, df2), p, 1e-11);
     EXPECT_NEAR(fisherAbove(f, df1, df2), 1 - p, 1e-11);
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, FisherQuantiles, testing::ValuesIn(casesNamed("q-F-")), caseName);
-
-TEST_P(PredictionFactors, ComeOutOfTheBandsOfExactReadings)
+TEST_OF_CASES(Published, PredictionFactors, ComeOutOfTheBandsOfExactReadings, casesNamed("pred-"))
 {
-    const std::vector<double> values = someValues(GetParam()["data"]["n"].get<int>());
+    const std::vector<double> values = someValues(oneCase["data"]["n"].get<int>());
     const auto [mean, deviation] = momentsOf(values);
     const auto posterior = posteriorOfExact(values);
     ASSERT_TRUE(posterior);
-    for (const auto& [key, expected] : GetParam()["expected"].items()) { // "two_sided_0.95"
+    for (const auto& [key, expected] : oneCase["expected"].items()) { // "two_sided_0.95"
         const double share = std::stod(key.substr(10));
         const double tail = key.starts_with("two") ? (1 - share) / 2 : 1 - share;
         const double reach = expected.get<double>() * deviation;
@@ -154,15 +122,13 @@ TEST_P(PredictionFactors, ComeOutOfTheBandsOfExactReadings)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, PredictionFactors, testing::ValuesIn(casesNamed("pred-")), caseName);
-
 // Admission on exact readings is Grubbs' two-sided test: where the largest deviation is just the critical
 // value, the reading's tail times n is just the level.
-TEST_P(GrubbsCriticalValues, AreWhereAdmissionChangesItsMind)
+TEST_OF_CASES(Published, GrubbsCriticalValues, AreWhereAdmissionChangesItsMind, casesNamed("q-grubbs-"))
 {
-    const int n = GetParam()["data"]["n"].get<int>();
+    const int n = oneCase["data"]["n"].get<int>();
     for (const char* level : {"0.05", "0.01"}) {
-        const double critical = GetParam()["expected"][std::string{"two_sided_"} + level].get<double>();
+        const double critical = oneCase["expected"][std::string{"two_sided_"} + level].get<double>();
         // n - 1 values of mean m and deviation s and one at m + d have
         // G^2 = (n-1)^3 d^2 / n^2 / ((n-2) s^2 + (n-1) d^2 / n); solved here for d.
         const std::vector<double> others = someValues(n - 1);
@@ -181,9 +147,6 @@ TEST_P(GrubbsCriticalValues, AreWhereAdmissionChangesItsMind)
         EXPECT_NEAR(n * tailOf({far, far}, *posterior), wanted, 1e-3 * wanted);
     }
 }
-
-INSTANTIATE_TEST_SUITE_P(Published, GrubbsCriticalValues, testing::ValuesIn(casesNamed("q-grubbs-")),
-                         caseName);
 
 // The e-Handbook's example (1.3.5.17.1, data of Tietjen & Moore): the page asks one-sidedly whether the
 // largest of eight masses belongs, admission asks of either side; both say that it does not. G itself is the

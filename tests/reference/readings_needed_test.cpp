@@ -9,27 +9,16 @@ using namespace rig::numbers;
 using namespace rig::tests;
 using nlohmann::json;
 
-namespace {
-
-class ChartConstants : public testing::TestWithParam<json>
-{
-};
-
-} // namespace
-
 // The printed 1/c4 is off in its last digit for several n (the cases' "mismatches"), so only c4 is held to
 // print.
-TEST_P(ChartConstants, HaveTheSameC4)
+TEST_OF_CASES(Published, ChartConstants, HaveTheSameC4, publishedCases("control_chart_constants.json"))
 {
-    const auto actual = c4(GetParam().at("data").at("n").get<int>());
+    const auto actual = c4(oneCase.at("data").at("n").get<int>());
     ASSERT_TRUE(actual);
-    const double expected = GetParam().at("expected").at("c4").get<double>();
-    EXPECT_NEAR(*actual, expected, GetParam().at("tolerance").at("expected").get<double>() * expected);
-    EXPECT_NEAR(*actual, std::stod(GetParam().at("published_rounded").at("c4").get<std::string>()), 5.001e-5);
+    const double expected = oneCase.at("expected").at("c4").get<double>();
+    EXPECT_NEAR(*actual, expected, oneCase.at("tolerance").at("expected").get<double>() * expected);
+    EXPECT_NEAR(*actual, std::stod(oneCase.at("published_rounded").at("c4").get<std::string>()), 5.001e-5);
 }
-
-INSTANTIATE_TEST_SUITE_P(Published, ChartConstants,
-                         testing::ValuesIn(publishedCases("control_chart_constants.json")), caseName);
 
 TEST(MeanHalfWidthOfMethod, HasThePrintedTable)
 {

@@ -41,22 +41,14 @@ double lastDigitOf(const std::string& printed)
     return std::pow(10.0, -static_cast<double>(decimals));
 }
 
-class RunLengthTables : public testing::TestWithParam<json>
-{
-};
-
-class RunLengthDesigns : public testing::TestWithParam<json>
-{
-};
-
 } // namespace
 
-TEST_P(RunLengthTables, Agree)
+TEST_OF_CASES(Published, RunLengthTables, Agree, runLengthCases("arl_tables.json", "arl-"))
 {
-    const json& data = GetParam().at("data");
+    const json& data = oneCase.at("data");
     ASSERT_EQ(data.value("headstart", 0), 0);
-    const double relative = GetParam().at("tolerance").at("arl");
-    for (const json& row : GetParam().at("expected").at("rows")) {
+    const double relative = oneCase.at("tolerance").at("arl");
+    for (const json& row : oneCase.at("expected").at("rows")) {
         SCOPED_TRACE(row.dump());
         const double expected = row.at("arl");
         const auto length = lengthOf(data, row.at("shift"));
@@ -69,23 +61,18 @@ TEST_P(RunLengthTables, Agree)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, RunLengthTables,
-                         testing::ValuesIn(runLengthCases("arl_tables.json", "arl-")), caseName);
-
 // The limit that gives a wanted run length lies within the file's tolerance when the run lengths on either
 // side of it, that far away, lie on either side of the wanted one.
-TEST_P(RunLengthDesigns, LieWhereTheRunLengthPassesTheWantedOne)
+TEST_OF_CASES(Published, RunLengthDesigns, LieWhereTheRunLengthPassesTheWantedOne,
+              runLengthCases("arl_tables.json", "design-"))
 {
-    const json& expected = GetParam().at("expected");
+    const json& expected = oneCase.at("expected");
     const double limit = expected.contains("L") ? expected.at("L") : expected.at("h");
-    const double allowed = GetParam().at("tolerance").at("value");
-    const double wanted = GetParam().at("data").at("arl0");
-    EXPECT_LT(*lengthOf(GetParam().at("data"), 0, limit - allowed), wanted);
-    EXPECT_GT(*lengthOf(GetParam().at("data"), 0, limit + allowed), wanted);
+    const double allowed = oneCase.at("tolerance").at("value");
+    const double wanted = oneCase.at("data").at("arl0");
+    EXPECT_LT(*lengthOf(oneCase.at("data"), 0, limit - allowed), wanted);
+    EXPECT_GT(*lengthOf(oneCase.at("data"), 0, limit + allowed), wanted);
 }
-
-INSTANTIATE_TEST_SUITE_P(Published, RunLengthDesigns,
-                         testing::ValuesIn(runLengthCases("arl_tables.json", "design-")), caseName);
 
 // An EWMA that only knows the newest score is the chart of single scores; closed form, the file's 1e-9.
 TEST(HandbookShewhart, IsTheEwmaOfWeightOne)

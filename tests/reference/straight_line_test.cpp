@@ -13,10 +13,6 @@ using nlohmann::json;
 
 namespace {
 
-class StrdStraightLine : public testing::TestWithParam<json>
-{
-};
-
 StraightLine lineOf(const json& oneCase, bool throughOrigin)
 {
     std::vector<double> x;
@@ -40,9 +36,10 @@ struct HandbookLine
 
 } // namespace
 
-TEST_P(StrdStraightLine, HasTheCertifiedFigures)
+TEST_OF_CASES(Published, StrdStraightLine, HasTheCertifiedFigures,
+              (std::vector{publishedCase("strd_regression.json", "strd-lls-norris"),
+                           publishedCase("strd_regression.json", "strd-lls-noint1")}))
 {
-    const json& oneCase = GetParam();
     const json& expected = oneCase.at("expected");
     const json& anova = expected.at("anova");
     const bool throughOrigin = expected.at("parameter").size() == 1;
@@ -62,11 +59,6 @@ TEST_P(StrdStraightLine, HasTheCertifiedFigures)
     expectCertified(line.F.value(), anova.at("F"), "F");
     EXPECT_EQ(line.residualDf, anova.at("df_residual").get<int>());
 }
-
-INSTANTIATE_TEST_SUITE_P(Published, StrdStraightLine,
-                         testing::Values(publishedCase("strd_regression.json", "strd-lls-norris"),
-                                         publishedCase("strd_regression.json", "strd-lls-noint1")),
-                         caseName);
 
 TEST(HandbookPrediction, HasTheLineAndItsDeviation)
 {

@@ -47,20 +47,17 @@ std::vector<double> sortedSlopes(const std::vector<double>& values)
     return slopes;
 }
 
-class PublishedTrend : public testing::TestWithParam<json>
+std::vector<double> seriesOf(const json& oneCase)
 {
-protected:
-    std::vector<double> values() const { return GetParam()["data"]["x"]; }
-    const json& expected() const { return GetParam()["expected"]; }
-    double allowed(double value) const
-    {
-        return GetParam()["tolerance"]["value"].get<double>() * std::abs(value);
-    }
-    void expectFigure(double actual, const json& expected) const
-    {
-        EXPECT_NEAR(actual, expected.get<double>(), allowed(expected.get<double>()));
-    }
-};
+    return oneCase["data"]["x"];
+}
+
+// With the tolerance of the case.
+void expectAsIn(const json& oneCase, double actual, const json& expected)
+{
+    const double value = expected.get<double>();
+    EXPECT_NEAR(actual, value, oneCase["tolerance"]["value"].get<double>() * std::abs(value));
+}
 
 class PredictionOfTheHandbook : public testing::Test
 {
@@ -88,30 +85,30 @@ protected:
 
 } // namespace
 
-TEST_P(PublishedTrend, HasItsMannKendallFigures)
+TEST_OF_CASES(Published, PublishedTrend, HasItsMannKendallFigures, publishedCases())
 {
-    const json& mk = expected()["mk"];
-    const auto trend = rankTrendOf(stepsFor(values()), values());
+    const json& mk = oneCase["expected"]["mk"];
+    const auto trend = rankTrendOf(stepsFor(seriesOf(oneCase)), seriesOf(oneCase));
     ASSERT_TRUE(trend);
     EXPECT_EQ(trend->s, mk["S"].get<double>());
-    expectFigure(trend->varianceOfS, mk["var_S"]);
-    expectFigure(trend->tauB.value(), mk["tau_b"]);
+    expectAsIn(oneCase, trend->varianceOfS, mk["var_S"]);
+    expectAsIn(oneCase, trend->tauB.value(), mk["tau_b"]);
     EXPECT_FALSE(trend->isExactP) << "all of them have ties";
     const double p = mk["p_two_sided"].get<double>();
-    EXPECT_NEAR(trend->p, p, GetParam()["tolerance"]["p"].get<double>() * p);
+    EXPECT_NEAR(trend->p, p, oneCase["tolerance"]["p"].get<double>() * p);
 }
 
 // The published limits lie between the two slopes next to a broken rank; docs/method.md D takes the slope at
 // the rounded rank, so one of the two.
-TEST_P(PublishedTrend, HasItsSlopeAndTheSlopesAtTheRoundedRanks)
+TEST_OF_CASES(Published, PublishedTrend, HasItsSlopeAndTheSlopesAtTheRoundedRanks, publishedCases())
 {
-    const json& sen = expected()["sen"];
-    const auto trend = rankTrendOf(stepsFor(values()), values());
+    const json& sen = oneCase["expected"]["sen"];
+    const auto trend = rankTrendOf(stepsFor(seriesOf(oneCase)), seriesOf(oneCase));
     ASSERT_TRUE(trend);
-    expectFigure(trend->slope, sen["slope"]);
-    expectFigure(trend->intercept, sen["intercept_median_of_residuals_x_from_1"]);
+    expectAsIn(oneCase, trend->slope, sen["slope"]);
+    expectAsIn(oneCase, trend->intercept, sen["intercept_median_of_residuals_x_from_1"]);
 
-    const std::vector<double> slopes = sortedSlopes(values());
+    const std::vector<double> slopes = sortedSlopes(seriesOf(oneCase));
     const auto expectAtRank = [&](double actual, double rank, const json& between) {
         const auto below = static_cast<std::size_t>(std::floor(rank)) - 1;
         EXPECT_EQ(actual, slopes[static_cast<std::size_t>(std::round(rank)) - 1]);
@@ -122,17 +119,15 @@ TEST_P(PublishedTrend, HasItsSlopeAndTheSlopesAtTheRoundedRanks)
     expectAtRank(trend->slope95.upper, sen["rank_upper"], sen["ci95_upper_gilbert"]);
 }
 
-TEST_P(PublishedTrend, HasItsPettittFigures)
+TEST_OF_CASES(Published, PublishedTrend, HasItsPettittFigures, publishedCases())
 {
-    const json& pettitt = expected()["pettitt"];
-    const auto change = changePointOf(exactly(values()), {.minSegment = 3, .sigmaFloor = 0});
+    const json& pettitt = oneCase["expected"]["pettitt"];
+    const auto change = changePointOf(exactly(seriesOf(oneCase)), {.minSegment = 3, .sigmaFloor = 0});
     ASSERT_TRUE(change && change->ranks);
     EXPECT_EQ(change->ranks->k, pettitt["K"].get<double>());
     EXPECT_EQ(change->ranks->splitAfter, pettitt["change_after_index"].get<int>());
-    expectFigure(change->ranks->p, pettitt["p_approx"]);
+    expectAsIn(oneCase, change->ranks->p, pettitt["p_approx"]);
 }
-
-INSTANTIATE_TEST_SUITE_P(Published, PublishedTrend, testing::ValuesIn(publishedCases()), caseName);
 
 TEST(PublishedChange, OfTheNileLiesAfter1898ByLikelihoodToo)
 {

@@ -1,9 +1,10 @@
 #include "core/airframe/id_source.h"
 #include "core/store/connection.h"
 #include "core/store/copies.h"
+#include "core/store/kind_words.h"
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
-#include "core/store/writer.h"
+#include "core/store/values.h"
 #include "tests/support/hangar.h"
 
 #include <QCryptographicHash>

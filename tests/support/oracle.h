@@ -5,15 +5,48 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
+#include <cstdlib>
 #include <gtest/gtest.h>
 #include <vector>
 
 namespace rig::tests {
 
-inline std::string caseName(const testing::TestParamInfo<nlohmann::json>& info)
+using CaseBody = void (*)(const nlohmann::json& oneCase);
+
+class CaseTest : public testing::Test
 {
-    return testNameOf(info.param);
+public:
+    CaseTest(CaseBody body, const nlohmann::json& oneCase) : m_body{body}, m_case(oneCase) {}
+    void TestBody() override { m_body(m_case); }
+
+private:
+    CaseBody m_body;
+    nlohmann::json m_case;
+};
+
+inline bool registerCases(const std::string& suite, const std::string& name, CaseBody body,
+                          const std::vector<nlohmann::json>& cases, const char* file, int line)
+{
+    if (cases.empty()) { // would prove nothing
+        std::fprintf(stderr, "no cases of %s.%s\n", suite.c_str(), name.c_str());
+        std::abort();
+    }
+    for (const nlohmann::json& oneCase : cases)
+        testing::RegisterTest(suite.c_str(), (name + '/' + testNameOf(oneCase)).c_str(), nullptr, nullptr,
+                              file, line, [body, oneCase] {
+                                  return new CaseTest{body, oneCase};
+                              });
+    return true;
 }
+
+// A test for each of some cases, ORIGIN/SUITE.NAME/ID; its body knows the case as `oneCase`. For what a suite
+// with a parameter of its own would expand to, each table would take half a processor second to compile.
+#define TEST_OF_CASES(origin, suite, name, cases)                                                            \
+    static void suite##name(const nlohmann::json& oneCase);                                                  \
+    [[maybe_unused]] static const bool suite##name##IsRegistered =                                           \
+        rig::tests::registerCases(#origin "/" #suite, #name, suite##name, cases, __FILE__, __LINE__);        \
+    static void suite##name([[maybe_unused]] const nlohmann::json& oneCase)
 
 inline numbers::Interval intervalOf(const nlohmann::json& pair)
 {
