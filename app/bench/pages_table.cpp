@@ -26,6 +26,7 @@ namespace rig::bench {
 namespace {
 
 constexpr double kPatienceMs = 20'000;
+constexpr double kLookedAtMs = 250; // a page, before the next is asked for
 
 // What a user waits, and how long this thread worked of it: on a busy machine only the latter tells
 // something.
@@ -56,7 +57,7 @@ private:
     double m_worked = workedMs();
 };
 
-// Knows when something was last painted.
+// Knows when something was painted.
 class TimedApplication : public QApplication
 {
 public:
@@ -66,14 +67,26 @@ public:
     {
         const QEvent::Type type = event->type(); // the event may be gone afterwards
         const bool isTaken = QApplication::notify(receiver, event);
-        if (type == QEvent::UpdateRequest || type == QEvent::Expose)
+        if (type == QEvent::UpdateRequest || type == QEvent::Expose) {
             ++m_paints;
+            if (m_watch && !m_painted)
+                m_painted = m_watch->read();
+        }
         return isTaken;
     }
     int paints() const { return m_paints; }
+    // The next painting is timed by a watch that outlives it.
+    void timePainting(const Stopwatch& watch)
+    {
+        m_watch = &watch;
+        m_painted.reset();
+    }
+    const std::optional<Wait>& painted() const { return m_painted; }
 
 private:
     int m_paints = 0;
+    const Stopwatch* m_watch = nullptr;
+    std::optional<Wait> m_painted;
 };
 
 class DayClock : public Clock
@@ -238,9 +251,10 @@ void Bench::timeKeys(const char* name, const QString& what)
         type(window, QString::number(0.6 + 0.05 * i, 'f', 2));
         const std::size_t before = readings();
         const Stopwatch watch;
-        const int paints = m_application.paints();
+        m_application.timePainting(watch);
         press(window, Qt::Key_Return);
-        painted.push_back(until(watch, [&] { return m_application.paints() > paints; }));
+        until(watch, [&] { return m_application.painted().has_value(); });
+        painted.push_back(m_application.painted().value_or(watch.read()));
         saved.push_back(until(watch, [&] { return readings() > before; }));
         QCoreApplication::processEvents();
         type(window, QStringLiteral("yy"));
@@ -258,7 +272,7 @@ void Bench::timeMoments(const char* name, const QString& what)
     window.resize(1280, 800);
     window.openPath(QString::fromStdString(file(name)), OpenAs::Existing);
     window.show();
-    QCoreApplication::processEvents();
+    until(Stopwatch{}, [watch = Stopwatch{}] { return watch.read().waited > kLookedAtMs; });
     for (const auto& [moment, title] :
          {std::pair{Moments::Trends, "Trends"}, std::pair{Moments::BeforeTheAnnual, "Before the annual"}}) {
         std::vector<Wait> times;

@@ -16,7 +16,6 @@ QMainWindow, QDialog, QWidget[page="true"], QScrollArea, QScrollArea > QWidget >
 QScrollArea { border: none; }
 QFrame[card="true"] { background: @Card; border: 1px solid @Line; border-radius: 8px; }
 QFrame[card="true"] QScrollArea, QFrame[card="true"] QScrollArea > QWidget > QWidget { background: @Card; }
-QFrame[asked="true"] { border: 2px solid @Accent; }
 QFrame[verdict="inside"] { background: @InsideFill; border: 2px solid @Inside; border-radius: 8px; }
 QFrame[verdict="near"] { background: @NearEdgeFill; border: 2px solid @NearEdge; border-radius: 8px; }
 QFrame[verdict="outside"] { background: @OutsideFill; border: 2px solid @Outside; border-radius: 8px; }

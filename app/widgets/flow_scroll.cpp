@@ -21,6 +21,14 @@ void FlowScroll::fit()
         widget()->setMinimumHeight(layout->heightForWidth(viewport()->width()));
 }
 
+bool FlowScroll::event(QEvent* event)
+{
+    // Of what nobody sees yet the style comes piece by piece; laying it out after each takes long.
+    if (event->type() == QEvent::StyleChange && !isVisible())
+        return QAbstractScrollArea::event(event);
+    return QScrollArea::event(event);
+}
+
 void FlowScroll::resizeEvent(QResizeEvent* event)
 {
     QScrollArea::resizeEvent(event);

@@ -14,6 +14,7 @@ public:
     explicit FlowScroll(QWidget* inside, QWidget* parent = nullptr);
 
 protected:
+    bool event(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 

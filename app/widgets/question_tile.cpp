@@ -4,19 +4,16 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPainter>
 #include <QPushButton>
-#include <QStyle>
 #include <QVBoxLayout>
 
 namespace rig {
 
 namespace {
 
-void restyle(QWidget* widget)
-{
-    widget->style()->unpolish(widget);
-    widget->style()->polish(widget);
-}
+constexpr double kAskedFrame = 2; // pixels
+constexpr double kCorner = 8;     // the style sheet's
 
 } // namespace
 
@@ -70,13 +67,24 @@ void QuestionTile::setAnswer(std::optional<Answer> answer)
 
 void QuestionTile::setState(bool asked, bool open)
 {
-    if (property("asked") != asked) {
-        setProperty("asked", asked);
-        restyle(this);
-    }
+    if (m_isAsked != asked)
+        update();
+    m_isAsked = asked;
     for (QPushButton* button : m_buttons)
         if (button)
             button->setEnabled(open);
+}
+
+// Painted here: a frame of another style would have everything around it laid out anew at every answer.
+void QuestionTile::paintEvent(QPaintEvent* event)
+{
+    QFrame::paintEvent(event);
+    if (!m_isAsked)
+        return;
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen{palette().color(QPalette::Highlight), kAskedFrame});
+    painter.drawRoundedRect(QRectF{rect()}.adjusted(1, 1, -1, -1), kCorner, kCorner);
 }
 
 void QuestionTile::focusFirst()

@@ -30,9 +30,13 @@ public:
 signals:
     void answered(rig::Answer answer);
 
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
 private:
     QPushButton* addButton(Answer answer);
 
+    bool m_isAsked = false;
     QString m_title;
     QLabel* m_hint = nullptr;
     std::array<QPushButton*, 3> m_buttons{};

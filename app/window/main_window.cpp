@@ -261,6 +261,8 @@ void MainWindow::followLookingThrough()
         closeSession();
         return showProblem(sentence);
     }
+    if (m_airframe) // what the first page could be painted without; a page that meets a problem there says so
+        static_cast<void>(m_session->records().book().airframe(*m_airframe));
     if (!file.isLookedThrough())
         return;
     m_lookingThrough->stop();

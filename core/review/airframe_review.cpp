@@ -22,9 +22,11 @@ bool isOpenAt(const QuestionStory& story, Day day)
 class ReviewMaker
 {
 public:
-    ReviewMaker(const AirframeFacts& facts, const ReviewPeriod& period)
-        : m_facts{facts}, m_period{period}, m_numbers{facts},
-          m_all{readingsUntil(facts, m_numbers, period.to)}, m_standings{facts, period.from, period.to}
+    ReviewMaker(const AirframeFacts& facts, const ReviewPeriod& period,
+                const HistoryOfCoupling& historyOfCoupling)
+        : m_facts{facts}, m_period{period}, m_numbers{facts}, m_all{readingsUntil(facts, m_numbers, period.to,
+                                                                                  historyOfCoupling)},
+          m_standings{facts, period.from, period.to}
     {
     }
 
@@ -268,9 +270,10 @@ const CouplingReview* AirframeReview::find(CouplingId coupling) const
     return found == couplings.end() ? nullptr : &*found;
 }
 
-AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period)
+AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period,
+                                const HistoryOfCoupling& historyOfCoupling)
 {
-    return ReviewMaker{facts, period}.make();
+    return ReviewMaker{facts, period, historyOfCoupling}.make();
 }
 
 } // namespace rig

@@ -145,6 +145,8 @@ struct AirframeReview
     const CouplingReview* find(CouplingId coupling) const;
 };
 
-AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period);
+// `historyOfCoupling` gives what holds for all readings of `facts`; without it that is worked out too.
+AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period,
+                                const HistoryOfCoupling& historyOfCoupling = {});
 
 } // namespace rig

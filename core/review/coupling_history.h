@@ -38,10 +38,12 @@ struct DoubtedVersion
     std::optional<Band> band;  // that they would make with the others
 };
 
-// What a judgement depends on beside the history itself: fitting, interval, gauge and whether that was in doubt.
+// What a judgement depends on beside the history itself: fitting, interval, gauge and whether that was in
+// doubt.
 using JudgedCase = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool>;
 
-// Everything needed to judge a reading of one coupling. Build once, judge often: then nothing in it is changed.
+// Everything needed to judge a reading of one coupling. Build once, judge often: then nothing in it is
+// changed.
 struct CouplingHistory
 {
     CouplingId coupling;
@@ -49,7 +51,8 @@ struct CouplingHistory
     std::vector<GapInterval> partSeated;  // seen on purpose or by accident, over all fittings
     std::vector<Gauge> gauges;
     std::vector<GaugeCheck> checks;
-    mutable std::map<JudgedCase, Judgement> judged; // by judgeIn(): the same few intervals come again and again
+    mutable std::map<JudgedCase, Judgement>
+        judged; // by judgeIn(): the same few intervals come again and again
 
     // The fitting that holds on a day; null when the coupling has none.
     const FittingHistory* on(Day day) const;
@@ -64,8 +67,8 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
                           std::span<const FrozenBaseline> frozen, std::span<const Gauge> gauges,
                           std::span<const GaugeCheck> checks);
 
-// Whether the history would be the same with this further reading of its coupling: so for an ordinary one at a
-// rigging, which makes no band and is the first of nothing.
+// Whether the history would be the same with this further reading of its coupling: so for an ordinary one at
+// a rigging, which makes no band and is the first of nothing.
 bool staysTheSameWith(const CouplingHistory& history, const Reading& reading);
 
 // Judges against the band of the reading's own fitting, with its gauge's quarantine, witness and set

@@ -117,7 +117,8 @@ void CouplingStandings::takeBackwards(const AirframeFacts& facts, Day back, Day 
             break;
         take(reading);
         const auto met = silent.find(reading.coupling);
-        if (met == silent.end() || met->second != reading.fitting || !maySpeak(reading) || isSetAside(reading))
+        if (met == silent.end() || met->second != reading.fitting || !maySpeak(reading) ||
+            isSetAside(reading))
             continue;
         silent.erase(met);
         if (silent.empty())
@@ -243,8 +244,7 @@ std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
     const FittingHistory* holding = history.on(m_to);
     std::vector<const Reading*> standing;
     for (const Reading* reading : known.readings)
-        if (holding && reading->fitting == holding->fitting.id && maySpeak(*reading) &&
-            !isSetAside(*reading))
+        if (holding && reading->fitting == holding->fitting.id && maySpeak(*reading) && !isSetAside(*reading))
             standing.push_back(reading);
     if (standing.empty())
         return {};

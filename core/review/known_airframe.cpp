@@ -1,5 +1,6 @@
 #include "core/review/known_airframe.h"
 
+#include "core/review/airframe_review.h"
 #include "core/rigging/counts_as.h"
 #include "core/rigging/measured_before.h"
 
@@ -17,10 +18,18 @@ bool isEarlier(const KeptReading& one, const KeptReading& other)
 
 } // namespace
 
+struct KnownAirframe::HeldReview
+{
+    ReviewPeriod period;
+    AirframeReview review;
+};
+
 KnownAirframe::KnownAirframe(AirframeFacts facts) : m_facts{std::move(facts)}
 {
     index();
 }
+
+KnownAirframe::~KnownAirframe() = default;
 
 void KnownAirframe::index()
 {
@@ -80,6 +89,7 @@ std::vector<const KeptReading*> KnownAirframe::lastLocked(CouplingId coupling, s
 
 void KnownAirframe::take(KeptReading reading)
 {
+    m_review.reset();
     const auto history = m_histories.find(reading.reading.coupling);
     if (history != m_histories.end() && !staysTheSameWith(history->second, reading.reading))
         m_histories.erase(history);
@@ -93,31 +103,37 @@ void KnownAirframe::take(KeptReading reading)
         m_superseded.insert(*taken->reading.corrects);
 }
 
-const RiggingRecord* KnownAirframe::openRecord() const
+const AirframeReview& KnownAirframe::review(const ReviewPeriod& period) const
 {
-    if (m_openRecord)
-        return *m_openRecord;
+    if (!m_review || m_review->period != period)
+        m_review = std::make_unique<HeldReview>(HeldReview{
+            period, airframeReviewOf(m_facts, period, [this](CouplingId one) { return history(one); })});
+    return m_review->review;
+}
+
+const RiggingRecord* openRecordIn(const AirframeFacts& facts)
+{
     std::vector<RecordId> closed;
-    for (const RecordClose& close : m_facts.closings)
+    for (const RecordClose& close : facts.closings)
         closed.push_back(close.record);
     std::ranges::sort(closed);
     const RiggingRecord* open = nullptr;
-    for (const RiggingRecord& record : m_facts.riggingRecords)
+    for (const RiggingRecord& record : facts.riggingRecords)
         if (record.origin != RecordOrigin::ImportedTable && !std::ranges::binary_search(closed, record.id) &&
             (!open || open->id < record.id))
             open = &record;
-    m_openRecord = open;
     return open;
 }
 
 AirframeFacts& KnownAirframe::changeTheRest()
 {
-    m_openRecord.reset();
+    m_review.reset();
     return m_facts;
 }
 
 AirframeFacts& KnownAirframe::changeWhatIsJudged()
 {
+    m_review.reset();
     m_histories.clear();
     return m_facts;
 }

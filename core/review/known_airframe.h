@@ -2,20 +2,25 @@
 
 #include "core/review/airframe_facts.h"
 #include "core/review/coupling_history.h"
+#include "core/review/review_period.h"
 
 #include <cstddef>
 #include <map>
+#include <memory>
 #include <optional>
 #include <set>
 #include <vector>
 
 namespace rig {
 
+struct AirframeReview;
+
 // The facts of one airframe and what is made of them: each made when it is first asked for, then held.
 class KnownAirframe
 {
 public:
     explicit KnownAirframe(AirframeFacts facts);
+    ~KnownAirframe();
     KnownAirframe(const KnownAirframe&) = delete; // it points into itself
     KnownAirframe& operator=(const KnownAirframe&) = delete;
 
@@ -33,8 +38,8 @@ public:
     std::vector<const KeptReading*> lastLocked(CouplingId coupling, std::size_t most,
                                                std::optional<RecordId> without) const;
 
-    // The latest record that nobody closed; null when there is none. An imported table is no open work.
-    const RiggingRecord* openRecord() const;
+    // What one period says; the last one asked for is held.
+    const AirframeReview& review(const ReviewPeriod& period) const;
 
     // Takes in a reading that was just saved.
     void take(KeptReading reading);
@@ -45,13 +50,18 @@ public:
     AirframeFacts& changeTheRest();
 
 private:
+    struct HeldReview;
+
     void index();
 
     AirframeFacts m_facts;
     std::map<CouplingId, std::vector<std::size_t>> m_readings; // places in m_facts.readings
     std::set<ReadingId> m_superseded;
     mutable std::map<CouplingId, CouplingHistory> m_histories;
-    mutable std::optional<const RiggingRecord*> m_openRecord;
+    mutable std::unique_ptr<HeldReview> m_review;
 };
+
+// The latest record that nobody closed; null when there is none. An imported table is no open work.
+const RiggingRecord* openRecordIn(const AirframeFacts& facts);
 
 } // namespace rig

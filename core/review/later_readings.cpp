@@ -47,12 +47,14 @@ void partByTurn(std::vector<LaterReading> all, CouplingReadings& into)
 }
 
 CouplingReadings couplingReadings(const AirframeFacts& facts, const RiggingNumbers& numbers,
-                                  const Coupling& coupling, const std::vector<Reading>& readings, Day last)
+                                  const Coupling& coupling, const std::vector<Reading>& readings, Day last,
+                                  const HistoryOfCoupling& historyOfCoupling)
 {
     CouplingReadings one;
     one.coupling = coupling;
-    one.history = historyOf(coupling.id, facts.fittings, readings, facts.exclusions, facts.frozenBaselines,
-                            facts.gauges, facts.gaugeChecks);
+    one.history = historyOfCoupling ? historyOfCoupling(coupling.id)
+                                    : historyOf(coupling.id, facts.fittings, readings, facts.exclusions,
+                                                facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
     Judging judging{one.history};
     std::vector<LaterReading> all;
     for (const Reading& reading : oldestFirst(standing(readings, facts.exclusions))) {
@@ -130,7 +132,8 @@ void handDown(const std::vector<DayShift>& shifts, const RiggingNumbers& numbers
 
 } // namespace
 
-AirframeReadings readingsUntil(const AirframeFacts& facts, const RiggingNumbers& numbers, Day last)
+AirframeReadings readingsUntil(const AirframeFacts& facts, const RiggingNumbers& numbers, Day last,
+                               const HistoryOfCoupling& historyOfCoupling)
 {
     std::map<CouplingId, std::vector<Reading>> readings;
     for (const KeptReading& kept : facts.readings)
@@ -138,7 +141,8 @@ AirframeReadings readingsUntil(const AirframeFacts& facts, const RiggingNumbers&
 
     AirframeReadings all;
     for (const Coupling& coupling : facts.couplingsInUse())
-        all.couplings.push_back(couplingReadings(facts, numbers, coupling, readings[coupling.id], last));
+        all.couplings.push_back(
+            couplingReadings(facts, numbers, coupling, readings[coupling.id], last, historyOfCoupling));
     all.shifts = shiftsOf(riggingDays(all, numbers));
     handDown(all.shifts, numbers, all);
     return all;

@@ -5,6 +5,7 @@
 #include "core/review/coupling_history.h"
 #include "core/review/rigging_numbers.h"
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <vector>
@@ -43,12 +44,16 @@ struct CouplingReadings
     std::vector<LaterReading> others;
 };
 
+using HistoryOfCoupling = std::function<CouplingHistory(CouplingId)>;
+
 struct AirframeReadings
 {
     std::vector<CouplingReadings> couplings; // in rigging order
     std::vector<DayShift> shifts;            // one for each rigging with a score, oldest first
 };
 
-AirframeReadings readingsUntil(const AirframeFacts& facts, const RiggingNumbers& numbers, Day last);
+// `historyOfCoupling` gives what holds for all readings of `facts`; without it that is worked out too.
+AirframeReadings readingsUntil(const AirframeFacts& facts, const RiggingNumbers& numbers, Day last,
+                               const HistoryOfCoupling& historyOfCoupling = {});
 
 } // namespace rig

@@ -4,7 +4,7 @@
 
 namespace rig {
 
-Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe)
+Result<AirframeFacts> factsWithoutReadings(const Records& records, AirframeId airframe)
 {
     AirframeFacts facts;
     std::vector<Airframe> airframes;
@@ -16,7 +16,6 @@ Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe)
                      take(records.couplings(airframe), facts.couplings, problem) &&
                      take(records.fittings(airframe), facts.fittings, problem) &&
                      take(records.events(airframe), facts.events, problem) &&
-                     take(records.readings(airframe), facts.readings, problem) &&
                      take(records.exclusions(airframe), facts.exclusions, problem) &&
                      take(records.frozenBaselines(airframe), facts.frozenBaselines, problem) &&
                      take(records.riggingRecords(airframe), facts.riggingRecords, problem) &&
@@ -29,6 +28,18 @@ Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe)
     if (found == airframes.end())
         return Problem{ProblemKind::NotFound, textOf(airframe.bytes)};
     facts.airframe = *found;
+    return facts;
+}
+
+Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe)
+{
+    auto rest = factsWithoutReadings(records, airframe);
+    if (!rest)
+        return rest;
+    AirframeFacts facts = std::move(rest).value();
+    Problem problem;
+    if (!take(records.readings(airframe), facts.readings, problem))
+        return problem;
     return facts;
 }
 

@@ -6,6 +6,7 @@
 namespace rig {
 
 // Problem{NotFound} when the file has no such airframe.
+Result<AirframeFacts> factsWithoutReadings(const Records& records, AirframeId airframe);
 Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe);
 
 } // namespace rig

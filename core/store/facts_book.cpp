@@ -88,35 +88,74 @@ Result<const RecordContent*> FactsBook::content(RecordId record)
     return &m_contents.emplace(record, std::move(content).value()).first->second;
 }
 
-Outcome FactsBook::bringUpToDate(AirframeId airframe)
+Result<const AirframeFacts*> FactsBook::withoutReadings(AirframeId airframe)
+{
+    if (m_known && m_known->facts().airframe.id == airframe) {
+        const auto known = this->airframe(airframe);
+        return known ? Result<const AirframeFacts*>{&known.value()->facts()} : known.problem();
+    }
+    const OneMoment moment{m_file.connection()};
+    const Outcome read = moment.begun() ? bringRestUpToDate(airframe) : moment.begun();
+    if (!read) {
+        drop();
+        return read.problem();
+    }
+    return &*m_rest;
+}
+
+Result<bool> FactsBook::isUpToDate(AirframeId airframe)
 {
     const auto writes = writesElsewhere(m_file.connection());
     if (!writes)
         return writes.problem();
-    if (!m_known || m_known->facts().airframe.id != airframe || m_writesElsewhere != writes.value())
-        return read(airframe);
-    const SavedLog& log = m_file.connection().saved;
-    if (const auto saved = log.since(m_seen))
-        return takeIn(*saved);
+    const AirframeFacts* held = m_known ? &m_known->facts() : m_rest ? &*m_rest : nullptr;
+    const auto saved = m_file.connection().saved.since(m_seen);
+    return held && held->airframe.id == airframe && m_writesElsewhere == writes.value() && saved &&
+           (m_known || saved->empty());
+}
+
+Outcome FactsBook::bringUpToDate(AirframeId airframe)
+{
+    const auto isHeld = isUpToDate(airframe);
+    if (!isHeld)
+        return isHeld.problem();
+    if (isHeld.value() && m_known)
+        return takeIn(*m_file.connection().saved.since(m_seen));
     return read(airframe);
 }
 
 Outcome FactsBook::read(AirframeId airframe)
 {
-    drop();
-    StoreFile::Connection& connection = m_file.connection();
-    const OneMoment moment{connection};
+    m_known.reset();
+    const OneMoment moment{m_file.connection()};
     if (!moment.begun())
         return moment.begun();
-    const auto writes = writesElsewhere(connection);
+    if (const Outcome rest = bringRestUpToDate(airframe); !rest)
+        return rest;
+    if (const Outcome readings = put(m_records.readings(airframe), m_rest->readings); !readings)
+        return readings;
+    m_known.emplace(*std::exchange(m_rest, std::nullopt));
+    return Done{};
+}
+
+// Within one moment of the file, while m_known is of no use.
+Outcome FactsBook::bringRestUpToDate(AirframeId airframe)
+{
+    const auto isHeld = isUpToDate(airframe);
+    if (!isHeld)
+        return isHeld.problem();
+    if (isHeld.value() && m_rest)
+        return Done{};
+    drop();
+    const auto writes = writesElsewhere(m_file.connection());
     if (!writes)
         return writes.problem();
-    auto facts = factsOf(m_records, airframe);
-    if (!facts)
-        return facts.problem();
+    auto rest = factsWithoutReadings(m_records, airframe);
+    if (!rest)
+        return rest.problem();
     m_writesElsewhere = writes.value();
-    m_seen = connection.saved.count();
-    m_known.emplace(std::move(facts).value());
+    m_seen = m_file.connection().saved.count();
+    m_rest = std::move(rest).value();
     return Done{};
 }
 
@@ -181,6 +220,7 @@ Outcome FactsBook::readAgain(std::string_view table)
 void FactsBook::drop()
 {
     m_known.reset();
+    m_rest.reset();
     m_contents.clear();
 }
 

@@ -28,12 +28,19 @@ public:
     // airframe.
     Result<const KnownAirframe*> airframe(AirframeId airframe);
 
+    // The same without the readings, unless they are held already: they are most of a file, and a page is
+    // painted sooner that does not need them. Stays where it is until either is called again.
+    Result<const AirframeFacts*> withoutReadings(AirframeId airframe);
+
     // A record of the airframe asked for last, as it was when first asked for since; read then and held.
     Result<const RecordContent*> content(RecordId record);
 
 private:
     Outcome bringUpToDate(AirframeId airframe);
+    // Whether what is held is of this airframe and nothing was saved since, here or elsewhere.
+    Result<bool> isUpToDate(AirframeId airframe);
     Outcome read(AirframeId airframe);
+    Outcome bringRestUpToDate(AirframeId airframe);
     Outcome takeIn(std::span<const SavedLog::Saved> saved);
     Outcome readAgain(std::string_view table);
     void drop();
@@ -41,8 +48,9 @@ private:
     const Records& m_records;
     StoreFile& m_file;
     std::optional<KnownAirframe> m_known;
+    std::optional<AirframeFacts> m_rest;          // without readings, while m_known is not there
     std::map<RecordId, RecordContent> m_contents; // of records of m_known
-    std::int64_t m_writesElsewhere = 0;           // PRAGMA data_version when m_known was read
+    std::int64_t m_writesElsewhere = 0;           // PRAGMA data_version when they were read
     std::uint64_t m_seen = 0;                     // of SavedLog
 };
 

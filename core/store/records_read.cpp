@@ -239,8 +239,7 @@ Result<std::vector<KeptReading>> Records::readings(AirframeId airframe) const
 
 Result<std::vector<KeptReading>> Records::readingsOf(CouplingId coupling) const
 {
-    return keptReadings(m_file,
-                        "FROM reading t LEFT JOIN shown s ON s.reading = t.id WHERE t.coupling = ?",
+    return keptReadings(m_file, "FROM reading t LEFT JOIN shown s ON s.reading = t.id WHERE t.coupling = ?",
                         {valueOf(coupling)});
 }
 

@@ -78,7 +78,7 @@ std::string told(const KnownAirframe& known)
     std::ostringstream out;
     out.precision(17);
     tellFacts(out, known.facts());
-    if (const RiggingRecord* open = known.openRecord())
+    if (const RiggingRecord* open = openRecordIn(known.facts()))
         out << "open " << textOf(open->id.bytes) << '\n';
     for (const Coupling& coupling : known.facts().couplings) {
         tellHistory(out, known.history(coupling.id));
@@ -266,7 +266,8 @@ TEST(BookProperty, HoldsWhatIsReadAnewAfterAnySequenceOfWrites)
         const KnownAirframe fresh{must(factsOf(store.records(), hangar.airframe))};
         ASSERT_EQ(told(held), told(fresh)) << "after write " << write;
         const auto open = must(store.records().openRecord(hangar.airframe));
-        ASSERT_EQ(held.openRecord() ? std::optional{held.openRecord()->id} : std::nullopt, open);
+        ASSERT_EQ(openRecordIn(held.facts()) ? std::optional{openRecordIn(held.facts())->id} : std::nullopt,
+                  open);
     };
     for (int write = 0; write < kWrites && !testing::Test::HasFatalFailure(); ++write) {
         const auto kind = random() % 10;

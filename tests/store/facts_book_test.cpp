@@ -121,6 +121,37 @@ TEST_F(Book, GoesFromOneAirframeToAnother)
     EXPECT_EQ(known().facts().couplings.size(), 2u);
 }
 
+TEST_F(Book, GivesEverythingButTheReadingsAloneAndThenThoseToo)
+{
+    const ReadingId saved = must(store.records().add(reading(600), std::nullopt));
+    const AirframeFacts& rest = *must(book.withoutReadings(hangar.airframe));
+    EXPECT_TRUE(rest.readings.empty());
+    EXPECT_EQ(rest.couplings.size(), 2u);
+    EXPECT_EQ(idsOf(known().facts().readings), std::vector{saved});
+    EXPECT_EQ(must(book.withoutReadings(hangar.airframe)), &known().facts());
+}
+
+TEST_F(Book, SeesWhatWasSavedSinceItReadEverythingButTheReadings)
+{
+    must(book.withoutReadings(hangar.airframe));
+    must(store.records().add(hangar.record(store.clock().now())));
+    EXPECT_EQ(must(book.withoutReadings(hangar.airframe))->riggingRecords.size(), 1u);
+
+    const auto otherFile = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
+    IdSource otherIds{7};
+    Records other{*otherFile, otherIds, store.clock()};
+    must(other.add(hangar.record(store.clock().now())));
+    EXPECT_EQ(known().facts().riggingRecords.size(), 2u);
+}
+
+TEST_F(Book, GoesToAnotherAirframeWithoutItsReadings)
+{
+    const AirframeId second = must(store.records().add(anAirframe("QX-88")));
+    known();
+    EXPECT_EQ(must(book.withoutReadings(second))->airframe.registration, "QX-88");
+    EXPECT_EQ(known().facts().airframe.registration, "QX-17");
+}
+
 TEST_F(Book, SaysThatAnAirframeIsNotThere)
 {
     const auto asked = book.airframe(AirframeId{});

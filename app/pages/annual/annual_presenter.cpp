@@ -215,7 +215,7 @@ Result<AnnualView> AnnualPresenter::view(AirframeId airframe, const std::optiona
     std::vector<ReviewPeriod> periods = reviewPeriods(facts, m_clock.now().localDay());
     const auto found = chosen ? std::ranges::find(periods, *chosen) : periods.begin();
     const std::size_t index = found == periods.end() ? 0 : static_cast<std::size_t>(found - periods.begin());
-    AnnualView view = AnnualMaker{facts, airframeReviewOf(facts, periods[index])}.make();
+    AnnualView view = AnnualMaker{facts, known.value()->review(periods[index])}.make();
     view.periods = std::move(periods);
     view.chosen = index;
     return view;

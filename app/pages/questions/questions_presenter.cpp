@@ -234,10 +234,10 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
 
 Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) const
 {
-    const auto known = m_records.book().airframe(airframe);
-    if (!known)
-        return known.problem();
-    const AirframeFacts& facts = known.value()->facts();
+    const auto rest = m_records.book().withoutReadings(airframe);
+    if (!rest)
+        return rest.problem();
+    const AirframeFacts& facts = *rest.value();
     std::vector<OpenQuestion> open;
     for (const QuestionStory& story : openAmong(facts.questions))
         open.push_back({story.question.kind,

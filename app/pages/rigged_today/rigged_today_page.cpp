@@ -58,6 +58,11 @@ RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& 
     setObjectName("riggedToday");
     setFocusPolicy(Qt::StrongFocus);
     buildPanels(records);
+    // Runs when nothing else waits, so that the verdict is painted first and the save follows, or before
+    // whatever is pressed earlier than that. A queued call would come before the painting.
+    m_saving = new QTimer{this};
+    m_saving->setSingleShot(true);
+    connect(m_saving, &QTimer::timeout, this, &RiggedTodayPage::settle);
     m_idle = new QTimer{this};
     m_idle->setSingleShot(true);
     m_idle->setInterval(kIdleMinutes * 60 * 1000);
@@ -320,9 +325,7 @@ void RiggedTodayPage::pressReading(const GaugeReading& taken)
     m_coupling->showReading(taken, *m_painted);
     m_idle->start();
     setFocus();
-    // The verdict is painted first; the save follows in the next turn of the event loop, or before whatever
-    // is pressed earlier than that.
-    QTimer::singleShot(0, this, &RiggedTodayPage::settle);
+    m_saving->start();
 }
 
 void RiggedTodayPage::askCorrection()

@@ -94,6 +94,7 @@ private:
     ControlCheckPanel* m_control = nullptr;
     ClosePanel* m_close = nullptr;
     SummaryPanel* m_summary = nullptr;
+    QTimer* m_saving = nullptr;
     QTimer* m_idle = nullptr;
 };
 

@@ -91,10 +91,16 @@ RiggedTodayPresenter::RiggedTodayPresenter(const Records& records, const Clock& 
 
 Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
 {
-    const auto known = m_records.book().airframe(airframe);
-    if (!known)
-        return known.problem();
-    const AirframeFacts& facts = known.value()->facts();
+    const auto rest = m_records.book().withoutReadings(airframe);
+    if (!rest)
+        return rest.problem();
+    if (openRecordIn(*rest.value()))
+        return viewOfRecord(airframe);
+    return viewWithoutRecord(*rest.value());
+}
+
+RiggedTodayView RiggedTodayPresenter::viewWithoutRecord(const AirframeFacts& facts)
+{
     RiggedTodayView view;
     view.airframe = facts.airframe;
     view.persons = facts.persons;
@@ -107,10 +113,19 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     view.lastClose = lastCloseIn(facts);
     view.hasClosedRecord = lastClosedRecord(facts).has_value();
     view.mayStandRigged = mayStandRigged(facts);
-    const RiggingRecord* open = known.value()->openRecord();
-    if (!open)
-        return view;
+    return view;
+}
 
+Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) const
+{
+    const auto known = m_records.book().airframe(airframe);
+    if (!known)
+        return known.problem();
+    const AirframeFacts& facts = known.value()->facts();
+    RiggedTodayView view = viewWithoutRecord(facts);
+    const RiggingRecord* open = openRecordIn(facts);
+    if (!open)
+        return view; // closed by another window meanwhile
     const auto read = m_records.book().content(open->id);
     if (!read)
         return read.problem();

@@ -213,7 +213,7 @@ Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optiona
     for (const Coupling& coupling : facts.couplingsInUse())
         view.couplings.push_back(
             CouplingTrendMaker{*known.value(), numbers, coupling}.make(period ? period->to : today));
-    view.review = airframeReviewOf(facts, period.value_or(reviewPeriods(facts, today).front()));
+    view.review = known.value()->review(period.value_or(reviewPeriods(facts, today).front()));
     for (CouplingTrend& trend : view.couplings)
         if (const CouplingReview* review = view.review.find(trend.coupling.id)) {
             trend.standing = review->standing;
