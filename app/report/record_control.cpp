@@ -52,7 +52,10 @@ private:
                     continue;
                 isAnswered = true;
                 const QString answer = RiggedWords::answer(one.check.answer);
-                CellText cell = one.counts ? said(answer) : softly(RecordWords::answeredAgain(answer));
+                CellText cell = one.counts ? said(answer)
+                                : one.hand.empty()
+                                    ? softly(RecordWords::answeredAgain(answer))
+                                    : softly(RecordWords::beforeHand(answer, textOf(one.hand)));
                 cell.strong = one.counts && one.check.answer != Answer::Yes;
                 table.rows.push_back({{said(RecordWords::check(kind))},
                                       {cell},

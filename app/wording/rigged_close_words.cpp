@@ -1,6 +1,5 @@
-#include "app/wording/rigged_words.h"
-
 #include "app/wording/formats.h"
+#include "app/wording/rigged_words.h"
 
 namespace rig {
 
@@ -127,6 +126,9 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
         return tr("%1: the gap could not tell").arg(name);
     case OpenItemKind::SurfaceNotChecked:
         return tr("%1: the control check is not finished").arg(name);
+    case OpenItemKind::SurfaceSetBack:
+        return tr("%1: to be tried again, somebody was at %2 after the control check", "surface, coupling")
+            .arg(name, QString::fromStdString(item.by));
     case OpenItemKind::SurfaceDoubted:
         return tr("%1: the control check found something that is not yet explained").arg(name);
     case OpenItemKind::NoSurfaces:

@@ -2,6 +2,7 @@
 
 #include "core/airframe/saved_before.h"
 #include "core/baseline/admitted.h"
+#include "core/rigging/circuit_hand.h"
 
 #include <algorithm>
 #include <array>
@@ -147,20 +148,59 @@ bool isBeforeClosing(const RecordContent& content, const SurfaceCheck& check)
     });
 }
 
-SurfaceProgress progressOf(const RecordContent& content, const Surface& surface)
+// Whatever has been done at a joint since: what stopped a surface is still to be found out.
+bool isStopped(const RecordContent& content, SurfaceId surface, SurfaceCheckKind kind)
+{
+    const auto isOfIt = [&](const SurfaceCheck& one) { return one.surface == surface && one.kind == kind; };
+    const auto last =
+        std::ranges::find_if(content.surfaceChecks.rbegin(), content.surfaceChecks.rend(), isOfIt);
+    if (last == content.surfaceChecks.rend() || last->answer != Answer::No)
+        return false;
+    return std::ranges::any_of(content.questions, [&](const QuestionStory& story) {
+        return story.isOpen() && story.question.surface == surface && story.question.surfaceCheck == kind;
+    });
+}
+
+std::optional<SurfaceCheckKind> stopOf(const RecordContent& content, const Surface& surface)
+{
+    if (isStopped(content, surface.id, SurfaceCheckKind::Sense))
+        return SurfaceCheckKind::Sense;
+    for (const SurfaceCheckKind kind : checksOf(surface.kind))
+        if (isStopped(content, surface.id, kind))
+            return kind;
+    return std::nullopt;
+}
+
+std::string nameIn(std::span<const Coupling> couplings, CouplingId id)
+{
+    const auto found = std::ranges::find(couplings, id, &Coupling::id);
+    return found == couplings.end() ? std::string{} : found->name;
+}
+
+SurfaceProgress progressOf(const RecordContent& content, const RecordScope& scope, const Surface& surface)
 {
     SurfaceProgress progress;
     progress.id = surface.id;
     progress.name = surface.name;
-    for (const SurfaceCheck& check : content.surfaceChecks)
-        if (check.surface == surface.id && !isBeforeClosing(content, check))
+    const auto hand = lastHandOn(content, scope.couplings, surface);
+    bool wasTried = false;
+    for (const SurfaceCheck& check : content.surfaceChecks) {
+        if (check.surface != surface.id || isBeforeClosing(content, check))
+            continue;
+        if (hand && saveOrderOf(check) < hand->saved)
+            wasTried = true;
+        else
             progress.answers[check.kind] = check.answer;
+    }
     for (const SurfaceCheckKind kind : checksOf(surface.kind)) {
         if (!progress.answers.contains(kind)) {
             progress.next = kind;
             break;
         }
     }
+    progress.stop = stopOf(content, surface);
+    if (wasTried && progress.next)
+        progress.setBackBy = nameIn(scope.couplings, hand->coupling);
     progress.doubted = std::ranges::any_of(content.questions, [&surface](const QuestionStory& story) {
         return story.question.surface == surface.id && story.isOpen();
     });
@@ -187,10 +227,12 @@ void reviewSurfaces(RecordReview& review, const RecordContent& content, const Re
     for (const Surface& surface : scope.surfaces) {
         if (!surface.inUse)
             continue;
-        const SurfaceProgress progress = progressOf(content, surface);
+        const SurfaceProgress progress = progressOf(content, scope, surface);
         if (progress.doubted)
             review.openItems.push_back({surface.name, OpenItemKind::SurfaceDoubted});
-        if (progress.next)
+        if (progress.setBackBy)
+            review.openItems.push_back({surface.name, OpenItemKind::SurfaceSetBack, *progress.setBackBy});
+        else if (progress.next)
             review.openItems.push_back({surface.name, OpenItemKind::SurfaceNotChecked});
         review.surfaces.push_back(progress);
     }

@@ -32,7 +32,7 @@ struct CouplingProgress
 };
 
 // One surface of the control check. Only the last answer to each thing counts, and none from before a
-// question about it was closed.
+// question about it was closed or a hand was on a joint of its circuit.
 struct SurfaceProgress
 {
     SurfaceId id;
@@ -40,6 +40,10 @@ struct SurfaceProgress
     std::map<SurfaceCheckKind, Answer> answers;
     std::optional<SurfaceCheckKind> next; // empty: everything was tried
     bool doubted = false;                 // asked and not yet found out
+    // Answered with no, and nobody has said yet what it was; the sense before all else.
+    std::optional<SurfaceCheckKind> stop;
+    // The coupling that somebody was at after this had been tried: it is to be tried again.
+    std::optional<std::string> setBackBy;
 };
 
 enum class OpenItemKind {
@@ -55,6 +59,7 @@ enum class OpenItemKind {
     NotJudged,  // no band yet: listed, does not block once a second person looked and pulled
     CannotTell, // likewise
     SurfaceNotChecked,
+    SurfaceSetBack, // tried, and somebody was at a joint of its circuit since
     SurfaceDoubted,
     NoSurfaces, // nobody has set up what the control check goes through
     SeasonList, // the list for the first rigging of the season is not finished
@@ -65,6 +70,7 @@ struct OpenItem
 {
     std::string name; // of the coupling or surface; empty for the whole record
     OpenItemKind kind = OpenItemKind::NotLooked;
+    std::string by = {}; // for SurfaceSetBack: the coupling that somebody was at
 
     bool blocks() const { return kind != OpenItemKind::NotJudged && kind != OpenItemKind::CannotTell; }
 };

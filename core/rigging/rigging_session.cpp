@@ -144,10 +144,10 @@ RecordPlace onwardFrom(const RiggingSession& session, const RecordNow& now)
                 {}};
     if (const auto waiting = nextWaiting(session, now))
         return placeAt(*waiting);
-    if (session.turn == Turn::Second)
-        return {RecordPlace::Kind::Close, {}};
-    return {now.isControlCheckDone ? RecordPlace::Kind::SecondInspection : RecordPlace::Kind::ControlCheck,
-            {}};
+    if (session.turn == Turn::First && !now.isDone(Turn::Second))
+        return {RecordPlace::Kind::SecondInspection, {}};
+    // The last of all: a hand on a joint afterwards, the second person's too, sets it back.
+    return {now.isControlCheckDone ? RecordPlace::Kind::Close : RecordPlace::Kind::ControlCheck, {}};
 }
 
 RiggingSession sessionOf(RecordId record, PersonId leader, bool withSeasonList, std::optional<GaugeId> gauge)

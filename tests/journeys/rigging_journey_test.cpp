@@ -167,15 +167,6 @@ TEST_P(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     EXPECT_EQ(text("recordProgress"), "2 of 2 couplings done");
     press(Qt::Key_Return);
 
-    EXPECT_EQ(text("surfaceTitle"), "Trim") << "the control check begins";
-    typist.goTo("atSurface");
-    press(Qt::Key_Down);
-    typist.goTo("inCockpit");
-    press(Qt::Key_Down);
-    press(Qt::Key_Down); // not the one who stands at the surface
-    type("yyy");
-    press(Qt::Key_Return);
-
     EXPECT_EQ(text("couplingTitle"), "Left aileron") << "the second inspection begins";
     const auto leaves = part(page, "leafRow").findChildren<QPushButton*>();
     EXPECT_GE(leaves.size(), 8);
@@ -185,6 +176,15 @@ TEST_P(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     type("yyyy");
     press(Qt::Key_Return);
     type("yyyy");
+    press(Qt::Key_Return);
+
+    EXPECT_EQ(text("surfaceTitle"), "Trim") << "the control check begins";
+    typist.goTo("atSurface");
+    press(Qt::Key_Down);
+    typist.goTo("inCockpit");
+    press(Qt::Key_Down);
+    press(Qt::Key_Down); // not the one who stands at the surface
+    type("yyy");
     press(Qt::Key_Return);
     EXPECT_EQ(text("openItems"), "•  Right aileron: no band yet, the reading could not be judged");
 

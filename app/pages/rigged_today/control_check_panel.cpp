@@ -263,7 +263,11 @@ void ControlCheckPanel::showPeople()
                             ? ControlWords::samePerson()
                             : ControlWords::choosePeople());
     else
-        sayIn(m_notice, m_sheet.progress.doubted && !stops ? ControlWords::cannotSeeHere() : QString{});
+        sayIn(m_notice, stops                      ? QString{}
+                        : m_sheet.progress.doubted ? ControlWords::cannotSeeHere()
+                        : m_sheet.progress.setBackBy
+                            ? ControlWords::setBackHere(QString::fromStdString(*m_sheet.progress.setBackBy))
+                            : QString{});
 }
 
 void ControlCheckPanel::showTiles()

@@ -73,11 +73,8 @@ RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content)
     for (const Coupling& coupling : view.couplings)
         couplings.push_back(coupling.id);
     RecordNow now = recordNowOf(content, couplings);
-    for (const SurfaceProgress& one : view.review.surfaces) {
-        const bool saidNo =
-            std::ranges::any_of(one.answers, [](const auto& given) { return given.second == Answer::No; });
-        now.surfaces.push_back({one.id, one.next && !(one.doubted && saidNo)});
-    }
+    for (const SurfaceProgress& one : view.review.surfaces)
+        now.surfaces.push_back({one.id, one.next && !one.stop});
     now.isControlCheckDone = view.review.surfacesDone() == std::ssize(view.review.surfaces);
     return now;
 }

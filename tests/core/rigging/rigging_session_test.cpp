@@ -146,10 +146,11 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(
         Onward{"couplings wait", Turn::First, at(1), false, false, at(2)},
         Onward{"the last one goes back to the first", Turn::First, at(3), false, false, at(1)},
-        Onward{"all are done", Turn::First, at(3), true, false, kControlCheck},
-        Onward{"controls too", Turn::First, at(3), true, true, kSecondInspection},
+        Onward{"all are done by both", Turn::First, at(3), true, false, kControlCheck},
+        Onward{"controls too", Turn::First, at(3), true, true, kClosePlace},
         Onward{"second person, some wait", Turn::Second, at(1), false, true, at(2)},
-        Onward{"second person, all done", Turn::Second, at(3), true, true, kClosePlace},
+        Onward{"second person, all done", Turn::Second, at(3), true, false, kControlCheck},
+        Onward{"second person, controls too", Turn::Second, at(3), true, true, kClosePlace},
         Onward{"from the control check", Turn::First, kControlCheck, false, true, kSecondInspection},
         Onward{"from the control check, all done", Turn::First, kControlCheck, true, true, kClosePlace}),
     [](const auto& one) { return "Row" + std::to_string(one.index); });
@@ -166,6 +167,14 @@ TEST_P(WhereEnterLeads, FollowsFromWhatIsDone)
     session.turn = row.turn;
     session.place = row.from;
     EXPECT_EQ(onwardFrom(session, now), row.to) << row.when;
+}
+
+TEST(RiggingSession, TheControlCheckComesAfterTheSecondPersonWhoseHandsWouldSetItBack)
+{
+    RecordNow now = aRecord();
+    for (CouplingNow& one : now.couplings)
+        one.first = finished();
+    EXPECT_EQ(onwardFrom(workingAt(3, now), now), kSecondInspection);
 }
 
 TEST(RiggingSession, GoingToTheSecondInspectionChangesTheTurnAndChoosesNobody)
