@@ -96,6 +96,21 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
     setAccessibleDescription(m_explanation->text() + QLatin1Char(' ') + m_caution->text());
 }
 
+void VerdictCard::showAsFound(const GapInterval& reading, const QString& callName, const QString& callPhone)
+{
+    CouplingStanding found;
+    found.says = Says::PartSeated;
+    m_says = found.says;
+    setRank(rankOf(*m_says));
+    m_mark->show(*m_says);
+    m_word->setText(StandingWords::inFull(found));
+    m_explanation->setText(StandingWords::asFound(reading));
+    m_caution->setText(VerdictWords::caution(Verdict::Outside, callName, callPhone));
+    showParts(true);
+    setAccessibleName(m_word->text());
+    setAccessibleDescription(m_explanation->text() + QLatin1Char(' ') + m_caution->text());
+}
+
 void VerdictCard::showPrompt(const QString& sentence)
 {
     setRank("unknown");

@@ -309,6 +309,40 @@ QString RiggedWords::measureAgainHint()
     return tr("Measure again: a further reading stands beside the first.");
 }
 
+QString RiggedWords::measureAsFound() { return tr("Measure as found  (%1)").arg(keyMeasureAgain()); }
+
+QString RiggedWords::asFoundHint()
+{
+    return tr("Measure as found: touch nothing else. It is kept as found part-seated.");
+}
+
+QString RiggedWords::saidNo(const QString& coupling, CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return tr("%1: the ball is not in the socket.").arg(coupling);
+    case CheckKind::PlungerHome:
+        return tr("%1: the plunger is not home.").arg(coupling);
+    case CheckKind::SleeveAtStop:
+        return tr("%1: the sleeve is not at its stop.").arg(coupling);
+    case CheckKind::Pull:
+        return tr("%1: something moved at the pull.").arg(coupling);
+    case CheckKind::Secured:
+        break;
+    }
+    return tr("%1: it is not secured.").arg(coupling);
+}
+
+QString RiggedWords::stoppedHere() { return tr("It stops here. Nothing else is asked of this joint."); }
+
+QString RiggedWords::stoppedHereMeasure()
+{
+    return tr("It stops here. Nothing else is asked of this joint. Press %1 to measure it as found.")
+        .arg(keyMeasureAgain());
+}
+
+QString RiggedWords::stopHere() { return tr("stop, leave it as it is"); }
+
 QString RiggedWords::correct() { return tr("Wrong leaf  (%1)").arg(keyCorrect()); }
 QString RiggedWords::correctTitle() { return tr("Wrong leaf pressed"); }
 

@@ -99,6 +99,12 @@ public:
     static QString notSaved();
     static QString measureAgain();
     static QString measureAgainHint();
+    static QString measureAsFound();
+    static QString asFoundHint();
+    static QString saidNo(const QString& coupling, CheckKind kind);
+    static QString stoppedHere();
+    static QString stoppedHereMeasure();
+    static QString stopHere();
     static QString correct();
     static QString correctTitle();
     static QString correctQuestion();

@@ -94,6 +94,12 @@ QString StandingWords::thisReading(Verdict verdict, const QString& explanation)
         .arg(VerdictWords::shortWord(verdict), explanation);
 }
 
+QString StandingWords::asFound(const GapInterval& reading)
+{
+    return tr("%1, measured as found. It is kept apart and is no locked reading.")
+        .arg(Formats{}.interval(reading));
+}
+
 QString StandingWords::asked(QuestionKind kind)
 {
     switch (kind) {

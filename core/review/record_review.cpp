@@ -59,7 +59,8 @@ std::optional<OpenItemKind> notDone(const CouplingFlow& first, const CouplingFlo
 bool isOutsideAnywhere(const RecordContent& content, CouplingId coupling, const Judge& judge)
 {
     return std::ranges::any_of(content.readings, [&](const Reading& reading) {
-        return reading.coupling == coupling && judge(reading).verdict == Verdict::Outside;
+        return reading.coupling == coupling && reading.state == SeatState::Locked &&
+               judge(reading).verdict == Verdict::Outside;
     });
 }
 
@@ -124,6 +125,7 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     progress.stage = stageOf(first, second);
     progress.next = first.next;
     progress.interrupted = first.interrupted || second.interrupted;
+    progress.stop = stopAmong(content.questions, coupling.id);
     const Asked doubt = asked(content, coupling.id, isDoubtKind);
     progress.doubted = doubt.open || (!doubt.ever && everDoubted(content, coupling.id));
     const Asked outside = asked(content, coupling.id, QuestionKind::OutsideReading);
@@ -132,6 +134,8 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
         return story.question.coupling == coupling.id && !story.isOpen();
     });
     for (const Reading& reading : standing(first.readings, content.exclusions)) {
+        if (reading.state != SeatState::Locked)
+            continue; // as it was found, and not judged
         progress.reading = reading.interval;
         const Verdict verdict = judge(reading).verdict;
         progress.verdict = progress.verdict ? graver(*progress.verdict, verdict) : verdict;

@@ -3,6 +3,7 @@
 #include "core/airframe/coupling.h"
 #include "core/airframe/surface.h"
 #include "core/judgement/judgement.h"
+#include "core/rigging/joint_stop.h"
 #include "core/rigging/rigging_flow.h"
 
 #include <functional>
@@ -26,6 +27,7 @@ struct CouplingProgress
     std::optional<GapInterval> reading; // the first person's latest that counts
     std::optional<Verdict> verdict;     // the gravest of the first person's readings that count
     bool interrupted = false;
+    std::optional<JointStop> stop; // nothing else is asked here
     bool doubted = false;  // “no” or “cannot see” was answered, and nobody has said yet what it was
     bool outside = false;  // a reading lay outside, by either person, and nobody has said yet what it was
     bool resolved = false; // a question about it was closed in this record; the mark stays

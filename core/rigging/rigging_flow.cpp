@@ -42,19 +42,35 @@ std::optional<Answer>& slotOf(CouplingFlow& flow, CheckKind kind)
     return flow.secured;
 }
 
+// The step that a “no” was answered in: nothing is asked after it.
+std::optional<Step> stoppedAt(const CouplingFlow& flow)
+{
+    for (const auto& look : {flow.ballInSocket, flow.plungerHome, flow.sleeveAtStop})
+        if (look == Answer::No)
+            return Step::Look;
+    if (flow.pull == Answer::No)
+        return Step::Pull;
+    return flow.secured == Answer::No ? std::optional{Step::Secure} : std::nullopt;
+}
+
 void decideNext(CouplingFlow& flow, Turn turn)
 {
     const auto asking = [&flow](Step step, CheckKind kind) {
         flow.next = step;
         flow.ask = kind;
     };
+    if (const auto stopped = stoppedAt(flow)) {
+        flow.next = *stopped;
+        return;
+    }
     if (!flow.ballInSocket || *flow.ballInSocket != Answer::Yes)
         return asking(Step::Look, CheckKind::BallInSocket);
     if (!flow.plungerHome)
         return asking(Step::Look, CheckKind::PlungerHome);
     if (!flow.sleeveAtStop)
         return asking(Step::Look, CheckKind::SleeveAtStop);
-    if (turn == Turn::First && flow.readings.empty()) {
+    const auto isLocked = [](const Reading& reading) { return reading.state == SeatState::Locked; };
+    if (turn == Turn::First && std::ranges::none_of(flow.readings, isLocked)) {
         flow.next = Step::Measure;
         return;
     }
@@ -108,6 +124,11 @@ bool CouplingFlow::hasDoubt() const
 {
     return isDoubt(ballInSocket) || isDoubt(plungerHome) || isDoubt(sleeveAtStop) || isDoubt(pull) ||
            isDoubt(secured);
+}
+
+bool CouplingFlow::mayMeasure() const
+{
+    return ballInSocket == Answer::Yes && plungerHome && sleeveAtStop && !stoppedAt(*this);
 }
 
 std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind)

@@ -22,7 +22,7 @@ struct StruckReading
 struct CouplingFlow
 {
     Step next = Step::Look;
-    std::optional<CheckKind> ask; // the question open now, in Look, Pull and Secure
+    std::optional<CheckKind> ask; // the question open now, in Look, Pull and Secure; none after a “no”
     std::optional<Answer> ballInSocket;
     std::optional<Answer> plungerHome;
     std::optional<Answer> sleeveAtStop;
@@ -39,8 +39,9 @@ struct CouplingFlow
     bool isDone() const { return next == Step::Done; }
     // Any No or CannotSee of the answers that count now: blocks a complete close.
     bool hasDoubt() const;
-    // Measuring opens only after the ball was seen in the socket: an empty socket can show a normal gap.
-    bool mayMeasure() const { return ballInSocket == Answer::Yes && plungerHome && sleeveAtStop; }
+    // Measuring opens only after the ball was seen in the socket, as an empty one can show a normal gap, and
+    // after no “no”.
+    bool mayMeasure() const;
 };
 
 // The answer that counts now to one question.

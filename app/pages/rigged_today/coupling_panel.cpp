@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/coupling_panel.h"
 
+#include "app/pages/rigged_today/stop_card.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/gap_strip_widget.h"
@@ -8,6 +9,7 @@
 #include "app/widgets/trend_widget.h"
 #include "app/widgets/verdict_card.h"
 #include "app/widgets/wrap_layout.h"
+#include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
@@ -100,6 +102,8 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
     layout->addLayout(top);
     m_notice = labelOf({}, "caution", "couplingNotice");
     layout->addWidget(m_notice);
+    m_stop = new StopCard;
+    layout->addWidget(m_stop);
 }
 
 void CouplingPanel::buildLook(QVBoxLayout* layout)
@@ -197,6 +201,7 @@ void CouplingPanel::setLook(const Look& look)
     m_leaves->setLook(look);
     m_history->setLook(look);
     m_verdict->setLook(look);
+    m_stop->setLook(look);
 }
 
 void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sheet, const QString& nextText)
@@ -212,6 +217,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     m_access->setText(access.isEmpty() || leaf.isEmpty() ? access + leaf
                                                          : access + QStringLiteral(" · ") + leaf);
     fillChoices(view, sheet);
+    showStop(view, sheet);
     showQuestions(sheet);
     showMeasure(sheet);
     showStruck(view, sheet);
@@ -223,6 +229,8 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
 
 QWidget* CouplingPanel::nextThing() const
 {
+    if (m_sheet.stop)
+        return m_leavesOpen ? static_cast<QWidget*>(m_leaves) : m_stop;
     if (m_sheet.flow.next == Step::Look)
         return tile(m_sheet.flow.ask.value_or(CheckKind::BallInSocket));
     if (m_leavesOpen)
@@ -249,9 +257,19 @@ void CouplingPanel::fillChoices(const RiggedTodayView& view, const CouplingSheet
     m_gauge->choose(sheet.gauge ? std::optional{sheet.gauge->id} : std::nullopt);
 }
 
+// Whoever comes back to the joint meets it again: nothing of a result is told by it.
+void CouplingPanel::showStop(const RiggedTodayView& view, const CouplingSheet& sheet)
+{
+    if (sheet.stop)
+        m_stop->say(RiggedWords::saidNo(QString::fromStdString(sheet.coupling.name), sheet.stop->saidNo),
+                    ControlWords::leaveAndCall(QString::fromStdString(view.airframe.callName),
+                                               QString::fromStdString(view.airframe.callPhone)));
+    m_stop->setVisible(sheet.stop.has_value());
+}
+
 void CouplingPanel::showQuestions(const CouplingSheet& sheet)
 {
-    const bool someone = sheet.person.has_value();
+    const bool someone = sheet.person.has_value() && !sheet.stop;
     for (const CheckKind kind : kLook) {
         tile(kind)->setAnswer(answerOf(sheet.flow, kind));
         const bool open = kind == CheckKind::BallInSocket || sheet.flow.ballInSocket == Answer::Yes;
@@ -269,7 +287,9 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
     secured->setAnswer(sheet.flow.secured);
     secured->setState(someone && sheet.flow.ask == CheckKind::Secured,
                       someone && (sheet.flow.next == Step::Secure || sheet.flow.next == Step::Done));
-    if (!someone)
+    if (sheet.stop)
+        m_notice->clear();
+    else if (!someone)
         m_notice->setText(sheet.turn == Turn::First ? RiggedWords::choosePersonFirst()
                                                     : RiggedWords::secondMustDiffer());
     else if (sheet.flow.hasDoubt())
@@ -306,12 +326,16 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
         for (std::size_t i = 0; i + 1 < sheet.readings.size(); ++i)
             strip.earlier.push_back(sheet.readings[i].reading.interval);
         m_leaves->setChosen(GaugeReading{last.reading.interval, last.reading.technique});
-        m_verdict->show(last.judgement, last.reading.interval, m_standing, m_callName, m_callPhone);
-        strip.verdict = verdictShown(last.judgement);
+        if (last.reading.state == SeatState::Locked) {
+            m_verdict->show(last.judgement, last.reading.interval, m_standing, m_callName, m_callPhone);
+            strip.verdict = verdictShown(last.judgement);
+        } else {
+            m_verdict->showAsFound(last.reading.interval, m_callName, m_callPhone);
+        }
         m_verdict->setKept(RiggedWords::savedAt(Formats{}.time(last.reading.stamp.when)));
     }
     if (sheet.wanted == ReadingWanted::Again)
-        m_leafNote->setText(RiggedWords::measureAgainHint());
+        m_leafNote->setText(sheet.stop ? RiggedWords::asFoundHint() : RiggedWords::measureAgainHint());
     if (sheet.wanted == ReadingWanted::Corrected)
         m_leafNote->setText(RiggedWords::correctNow());
     m_strip->setView(strip);
@@ -343,11 +367,13 @@ void CouplingPanel::showStruck(const RiggedTodayView& view, const CouplingSheet&
 void CouplingPanel::showBottom(const CouplingSheet& sheet)
 {
     const bool asked = sheet.wanted != ReadingWanted::None;
-    m_again->setEnabled(!sheet.readings.empty() && !m_leavesOpen);
+    const bool asFound = sheet.stop && mayMeasureAsFound(*sheet.stop);
+    m_again->setText(asFound ? RiggedWords::measureAsFound() : RiggedWords::measureAgain());
+    m_again->setEnabled(!m_leavesOpen && (sheet.stop ? asFound && sheet.person : !sheet.readings.empty()));
     m_correct->setEnabled(sheet.flow.last && !asked);
     m_strike->setEnabled(sheet.flow.last && sheet.person && !asked);
     m_turn->setText(sheet.turn == Turn::First ? RiggedWords::secondHere() : RiggedWords::firstHere());
-    m_next->setEnabled(sheet.flow.isDone());
+    m_next->setEnabled(sheet.flow.isDone() || sheet.stop);
 }
 
 void CouplingPanel::chooseReading(const GaugeReading& reading)
@@ -357,7 +383,7 @@ void CouplingPanel::chooseReading(const GaugeReading& reading)
     emit readingChosen(reading);
 }
 
-void CouplingPanel::showReading(const GaugeReading& reading, const Judgement& judgement)
+void CouplingPanel::showReading(const GaugeReading& reading, const std::optional<Judgement>& judgement)
 {
     m_leaves->setChosen(reading);
     GapStripView strip;
@@ -365,14 +391,19 @@ void CouplingPanel::showReading(const GaugeReading& reading, const Judgement& ju
     strip.partSeated = m_sheet.history.partSeated;
     strip.reading = reading.interval;
     m_leafNote->setText(RiggedWords::interval(Formats{}.interval(reading.interval), reading.technique));
-    m_verdict->show(judgement, reading.interval, m_standing, m_callName, m_callPhone);
-    strip.verdict = verdictShown(judgement);
+    if (judgement) {
+        m_verdict->show(*judgement, reading.interval, m_standing, m_callName, m_callPhone);
+        strip.verdict = verdictShown(*judgement);
+    } else {
+        m_verdict->showAsFound(reading.interval, m_callName, m_callPhone);
+    }
     m_strip->setView(strip);
     m_verdict->setKept(RiggedWords::saving());
     m_leaves->setEnabled(false);
     m_leavesOpen = false;
     // The pull opens with the reading: whoever presses it at once waits for the save, and is not left out.
-    tile(CheckKind::Pull)->setState(judgement.verdict != Verdict::Outside, true);
+    if (judgement)
+        tile(CheckKind::Pull)->setState(judgement->verdict != Verdict::Outside, true);
 }
 
 // The strip has a reading's colour only where the card has its mark.
@@ -400,6 +431,9 @@ QString CouplingPanel::whyNoFigure() const
     if (!m_sheet.person)
         return m_sheet.turn == Turn::Second ? RiggedWords::chooseSecondFirst()
                                             : RiggedWords::choosePersonFirst();
+    if (m_sheet.stop && !m_leavesOpen)
+        return mayMeasureAsFound(*m_sheet.stop) ? RiggedWords::stoppedHereMeasure()
+                                                : RiggedWords::stoppedHere();
     if (!m_sheet.flow.mayMeasure() && m_sheet.wanted != ReadingWanted::Corrected)
         return RiggedWords::lookFirst();
     if (!m_sheet.gauge)
@@ -427,7 +461,7 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
     if (m_leavesOpen && m_leaves->isFigureBegun() && m_leaves->takeKey(event))
         return true;
     if (const auto answer = answerKey()) {
-        if (!m_sheet.person || !m_sheet.flow.ask)
+        if (!m_sheet.person || !m_sheet.flow.ask || m_sheet.stop)
             return false;
         if (m_sheet.flow.ask == CheckKind::Pull && answer == Answer::CannotSee)
             return false;

@@ -193,7 +193,9 @@ QString detailFor(const CouplingProgress& one, const CouplingStanding& standing,
         return RiggedWords::firstPersonNotDone();
     }
     QString detail = isCurrent ? nowOf(one.next) : RiggedWords::waiting();
-    if (one.stage == CouplingStage::Begun && !isCurrent)
+    if (one.stop)
+        detail = RiggedWords::stopHere();
+    else if (one.stage == CouplingStage::Begun && !isCurrent)
         detail = RiggedWords::begunNotDone();
     if (one.reading && (one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone))
         detail = RiggedWords::readLookedPulled(Formats{}.interval(*one.reading));

@@ -66,13 +66,15 @@ TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, Record
     return series;
 }
 
-// What the session is worked against.
-RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content)
+// What the session is worked against. What stopped a joint in an earlier record stops it in this one.
+RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content, const AirframeFacts& facts)
 {
     std::vector<CouplingId> couplings;
     for (const Coupling& coupling : view.couplings)
         couplings.push_back(coupling.id);
     RecordNow now = recordNowOf(content, couplings);
+    for (CouplingNow& one : now.couplings)
+        one.stop = stopAmong(facts.questions, one.id);
     for (const SurfaceProgress& one : view.review.surfaces)
         now.surfaces.push_back({one.id, one.next && !one.stop});
     now.isControlCheckDone = view.review.surfacesDone() == std::ssize(view.review.surfaces);
@@ -137,7 +139,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
         return judgeIn(known.value()->history(reading.coupling), reading);
     });
     if (!view.record->fromAnotherDay && !view.couplings.empty())
-        view.now = recordNowIn(view, content);
+        view.now = recordNowIn(view, content, facts);
     return view;
 }
 
@@ -177,9 +179,10 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
     sheet.coupling = *found;
     sheet.turn = session.turn;
     sheet.flow = now->flow(session.turn);
+    sheet.stop = now->stop;
     sheet.person = personAt(session, *view.now);
     sheet.wanted = session.wanted;
-    sheet.isMeasuringOpen = isMeasuringOpen(session, sheet.flow);
+    sheet.isMeasuringOpen = isMeasuringOpen(session, sheet.flow, sheet.stop);
     sheet.firstPersons = now->firstPersons;
     sheet.otherSide = otherSideOf(sheet.coupling, view.couplings);
     if (const CouplingNow* other = sheet.otherSide ? view.now->find(sheet.otherSide->id) : nullptr)

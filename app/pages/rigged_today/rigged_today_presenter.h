@@ -18,6 +18,7 @@ struct CouplingSheet
     Coupling coupling;
     Turn turn = Turn::First;
     CouplingFlow flow;
+    std::optional<JointStop> stop;
     std::optional<PersonId> person; // chosen, never filled in for the second person
     std::optional<Gauge> gauge;
     std::optional<Day> gaugeChecked;

@@ -58,6 +58,18 @@ public:
         return *this;
     }
 
+    Record& about(CheckKind check)
+    {
+        m_content.questions.back().question.check = check;
+        return *this;
+    }
+
+    Record& asFound()
+    {
+        m_content.readings.back().state = SeatState::PartSeated;
+        return *this;
+    }
+
     // Somebody has been at the coupling, so it starts again at the look.
     Record& resolve()
     {
@@ -294,6 +306,28 @@ TEST(RecordReview, ListsWhatTheGapCouldNotSayWithoutBlocking)
     EXPECT_EQ(Record::kinds(record.review(Verdict::NoBandYet)), Kinds{OpenItemKind::NotJudged});
     EXPECT_EQ(Record::kinds(record.review(Verdict::CannotTell)), Kinds{OpenItemKind::CannotTell});
     EXPECT_TRUE(record.review(Verdict::CannotTell).mayCloseComplete());
+}
+
+TEST(RecordReview, ANoStopsTheJointUntilItIsResolved)
+{
+    Record record;
+    record.answer(CheckKind::BallInSocket, Answer::Yes, Turn::First)
+        .answer(CheckKind::PlungerHome, Answer::No, Turn::First)
+        .ask(QuestionKind::AnsweredNo)
+        .about(CheckKind::PlungerHome);
+    const RecordReview review = record.review();
+    ASSERT_TRUE(review.couplings.front().stop);
+    EXPECT_EQ(review.couplings.front().stop->saidNo, CheckKind::PlungerHome);
+    EXPECT_FALSE(record.resolve().review().couplings.front().stop);
+}
+
+TEST(RecordReview, AReadingAsFoundIsNotJudged)
+{
+    Record record;
+    record.read(600_um).asFound();
+    const RecordReview review = record.review(Verdict::Outside);
+    EXPECT_FALSE(review.couplings.front().verdict);
+    EXPECT_FALSE(review.couplings.front().outside);
 }
 
 TEST(RecordReview, NeverLetsALesserVerdictHideAGraverOne)

@@ -50,6 +50,12 @@ public:
         return *this;
     }
 
+    Rigging& asFound()
+    {
+        m_content.readings.back().state = SeatState::PartSeated;
+        return *this;
+    }
+
     // The reading that was kept last.
     Rigging& strike(const std::string& reason)
     {
@@ -102,9 +108,38 @@ TEST(CouplingFlow, KeepsMeasuringShutWhenTheSocketIsEmptyOrNotSeen)
     for (const Answer answer : {Answer::No, Answer::CannotSee}) {
         const CouplingFlow flow = Rigging{}.answer(CheckKind::BallInSocket, answer).flow();
         EXPECT_FALSE(flow.mayMeasure());
-        EXPECT_EQ(flow.ask, CheckKind::BallInSocket);
+        EXPECT_EQ(flow.next, Step::Look);
         EXPECT_TRUE(flow.hasDoubt());
     }
+    EXPECT_EQ(Rigging{}.answer(CheckKind::BallInSocket, Answer::CannotSee).flow().ask,
+              CheckKind::BallInSocket);
+}
+
+TEST(CouplingFlow, ANoStopsItAndAsksNothingElse)
+{
+    const auto expectStoppedAt = [](const Rigging& rigging, Step step) {
+        const CouplingFlow flow = rigging.flow();
+        EXPECT_EQ(flow.next, step);
+        EXPECT_FALSE(flow.ask);
+        EXPECT_FALSE(flow.mayMeasure());
+        EXPECT_FALSE(flow.isDone());
+    };
+    for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop})
+        expectStoppedAt(Rigging{}.look().answer(kind, Answer::No), Step::Look);
+    expectStoppedAt(Rigging{}.look().read(600_um, 650_um).answer(CheckKind::Pull, Answer::No), Step::Pull);
+    expectStoppedAt(Rigging{}
+                        .look()
+                        .read(600_um, 650_um)
+                        .answer(CheckKind::Pull, Answer::Yes)
+                        .answer(CheckKind::Secured, Answer::No),
+                    Step::Secure);
+}
+
+TEST(CouplingFlow, AReadingAsFoundIsNotTheLockedOneThatIsAskedFor)
+{
+    Rigging rigging;
+    rigging.look().read(600_um, 650_um).asFound();
+    EXPECT_EQ(rigging.flow().next, Step::Measure);
 }
 
 TEST(CouplingFlow, AsksForThePullEvenWhenTheGapWasReadBeforeTheLook)

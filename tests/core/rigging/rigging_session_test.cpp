@@ -311,6 +311,42 @@ TEST(RiggingSession, ThePressedReadingCarriesAllThatWasOnTheScreen)
     EXPECT_TRUE(keep(step.session).facts.empty()) << "it is kept once";
 }
 
+TEST(RiggingSession, OfAStoppedJointNothingElseIsAskedAndNobodyIsSentBackToTheLook)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = looked();
+    couplingIn(now, 1).stop = JointStop{CheckKind::PlungerHome};
+    RiggingSession session = workingAt(1, now);
+    session.begun = Work{coupling(1), Turn::First};
+    for (const Turn turn : {Turn::First, Turn::Second}) {
+        session.turn = turn;
+        session.second = kVale;
+        EXPECT_TRUE(answer(session, now, CheckKind::Pull, Answer::Yes, kNoon).facts.empty());
+        EXPECT_FALSE(readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon));
+    }
+    session.turn = Turn::First;
+    EXPECT_TRUE(goTo(session, now, at(2), kNoon).facts.empty());
+    session.place = at(3);
+    couplingIn(now, 2).first = couplingIn(now, 3).first = finished();
+    EXPECT_FALSE(nextWaiting(session, now)) << "it is no work that waits";
+}
+
+TEST(RiggingSession, OfAStoppedJointOnlyAReadingAsFoundIsKeptAndOnlyWhenAsked)
+{
+    RecordNow now = aRecord();
+    const auto readAfterNo = [&](CheckKind kind) {
+        couplingIn(now, 1).stop = JointStop{kind};
+        const RiggingSession session = wantAgain(workingAt(1, now), now, kNoon).session;
+        return readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon);
+    };
+    for (const CheckKind kind : {CheckKind::PlungerHome, CheckKind::SleeveAtStop, CheckKind::Pull}) {
+        const auto reading = readAfterNo(kind);
+        ASSERT_TRUE(reading);
+        EXPECT_EQ(reading->state, SeatState::PartSeated);
+    }
+    EXPECT_FALSE(readAfterNo(CheckKind::BallInSocket)) << "an empty socket can show a normal gap";
+}
+
 TEST(RiggingSession, MeasuringOpensOnlyWithSomebodyWhoLookedAndOnlyOnceUnlessAsked)
 {
     RecordNow now = aRecord();
