@@ -56,7 +56,7 @@ private:
                                 : one.hand.empty()
                                     ? softly(RecordWords::answeredAgain(answer))
                                     : softly(RecordWords::beforeHand(answer, textOf(one.hand)));
-                cell.strong = one.counts && one.check.answer != Answer::Yes;
+                cell.strong = one.counts && !countsAsYes(one.check.answer);
                 table.rows.push_back({{said(RecordWords::check(kind))},
                                       {cell},
                                       {said(textOf(one.person))},

@@ -81,12 +81,15 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
 {
     const Says own = saysOf(judgement.verdict);
     // Gravest first. Not read is no more than that this reading is not on the disk yet.
-    const bool isWorse = standing.says < own && standing.says != Says::NotRead;
+    const bool isNotSeen = judgement.verdict == Verdict::CannotTell && standing.says == Says::Asked &&
+                           standing.asked == QuestionKind::CannotSee;
+    const bool isWorse = standing.says < own && standing.says != Says::NotRead && !isNotSeen;
     m_says = isWorse ? standing.says : own;
     const QString explanation = VerdictWords::explanation(judgement, reading);
     setRank(rankOf(*m_says));
     m_mark->show(*m_says);
-    m_word->setText(isWorse ? StandingWords::inFull(standing) : VerdictWords::word(judgement.verdict));
+    m_word->setText(isWorse || isNotSeen ? StandingWords::inFull(standing)
+                                         : VerdictWords::word(judgement.verdict));
     m_explanation->setText(isWorse ? StandingWords::thisReading(judgement.verdict, explanation)
                                    : explanation);
     const Verdict careful = *m_says == Says::Outside ? Verdict::Outside : judgement.verdict;

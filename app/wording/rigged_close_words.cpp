@@ -99,6 +99,22 @@ QString RiggedWords::nothingOpen()
               "was stated here and no more than that.");
 }
 
+QString RiggedWords::notSeen(const QString& coupling, CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return tr("%1: the ball was not seen").arg(coupling);
+    case CheckKind::PlungerHome:
+        return tr("%1: the plunger was not seen").arg(coupling);
+    case CheckKind::SleeveAtStop:
+        return tr("%1: the sleeve was not seen").arg(coupling);
+    case CheckKind::Pull:
+    case CheckKind::Secured:
+        break;
+    }
+    return tr("%1: the lock was not seen").arg(coupling);
+}
+
 QString RiggedWords::openItem(const OpenItem& item, const QString& name)
 {
     switch (item.kind) {
@@ -112,8 +128,10 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
         return tr("%1: not secured").arg(name);
     case OpenItemKind::NoSecondPerson:
         return tr("%1: no second person's look and pull").arg(name);
+    case OpenItemKind::NotSeen:
+        return notSeen(name, item.check.value_or(CheckKind::BallInSocket));
     case OpenItemKind::Doubted:
-        return tr("%1: “no” or “cannot see” was answered").arg(name);
+        return tr("%1: “no” was answered").arg(name);
     case OpenItemKind::OutsideReading:
         return tr("%1: a reading outside its band").arg(name);
     case OpenItemKind::ReadingsDisagree:

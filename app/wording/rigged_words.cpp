@@ -9,6 +9,7 @@ namespace rig {
 QString RiggedWords::keyYes() { return tr("Y", "key for the answer yes"); }
 QString RiggedWords::keyNo() { return tr("N", "key for the answer no"); }
 QString RiggedWords::keyCannotSee() { return tr("C", "key for the answer cannot see"); }
+QString RiggedWords::keyFelt() { return tr("F", "key for the answer felt, not seen"); }
 QString RiggedWords::keyMeasureAgain() { return tr("M", "key for measure again"); }
 QString RiggedWords::keySecondPerson() { return tr("S", "key for second person"); }
 QString RiggedWords::keyCorrect() { return tr("W", "key for wrong leaf pressed"); }
@@ -21,6 +22,8 @@ QString RiggedWords::answer(Answer answer)
         return tr("Yes");
     case Answer::No:
         return tr("No");
+    case Answer::Felt:
+        return tr("Felt, not seen");
     case Answer::CannotSee:
         break;
     }
@@ -35,6 +38,8 @@ QString RiggedWords::answerWithKey(Answer which)
             return keyYes();
         case Answer::No:
             return keyNo();
+        case Answer::Felt:
+            return keyFelt();
         case Answer::CannotSee:
             break;
         }
@@ -218,7 +223,7 @@ QString RiggedWords::valueRead() { return tr("Value read on the taper gauge, mm"
 QString RiggedWords::lookFirst()
 {
     return tr("The look comes first: an empty socket can show a normal gap. Measuring opens once the ball is "
-              "seen in the socket and plunger and sleeve are answered for.");
+              "seen or felt in the socket and nothing is answered with no.");
 }
 
 QString RiggedWords::readNow()
@@ -399,11 +404,20 @@ QString RiggedWords::secondMustDiffer()
     return tr("The second person has to be somebody who did not do this coupling first.");
 }
 
-QString RiggedWords::doubtHere()
+QString RiggedWords::notSeenHere(CheckKind kind)
 {
-    return tr(
-        "“No” or “cannot see” was answered here. It stands, and the record cannot be closed as complete. "
-        "Leave the joint as it is until a person entitled to decide has looked at it.");
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return tr("The ball was not seen. Take a mirror or a light, look again, and answer again.");
+    case CheckKind::PlungerHome:
+        return tr("The plunger was not seen. Take a mirror or a light, look again, and answer again.");
+    case CheckKind::SleeveAtStop:
+        return tr("The sleeve was not seen. Take a mirror or a light, look again, and answer again.");
+    case CheckKind::Pull:
+    case CheckKind::Secured:
+        break;
+    }
+    return tr("The lock was not seen. Take a mirror or a light, look again, and answer again.");
 }
 
 } // namespace rig

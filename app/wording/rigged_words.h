@@ -18,6 +18,7 @@ public:
     static QString keyYes();
     static QString keyNo();
     static QString keyCannotSee();
+    static QString keyFelt();
     static QString keyMeasureAgain();
     static QString keySecondPerson();
     static QString keyCorrect();
@@ -125,7 +126,7 @@ public:
     static QString secondBlind();
     static QString secondOptional();
     static QString secondMustDiffer();
-    static QString doubtHere();
+    static QString notSeenHere(CheckKind kind);
 
     // First rigging of the season
     static QString seasonTitle();
@@ -147,6 +148,7 @@ public:
     static QString openHeading();
     static QString listedHeading();
     static QString nothingOpen();
+    static QString notSeen(const QString& coupling, CheckKind kind);
     static QString openItem(const OpenItem& item, const QString& name);
     static QString twoNames();
     static QString firstName();

@@ -2,6 +2,7 @@
 
 #include "core/airframe/saved_before.h"
 #include "core/baseline/admitted.h"
+#include "core/review/not_seen.h"
 #include "core/rigging/circuit_hand.h"
 
 #include <algorithm>
@@ -64,11 +65,6 @@ bool isOutsideAnywhere(const RecordContent& content, CouplingId coupling, const 
     });
 }
 
-bool isDoubtKind(QuestionKind kind)
-{
-    return kind == QuestionKind::AnsweredNo || kind == QuestionKind::CannotSee;
-}
-
 // How the questions of one kind about a coupling stand in this record.
 struct Asked
 {
@@ -76,12 +72,11 @@ struct Asked
     bool open = false;
 };
 
-template <typename IsKind>
-Asked asked(const RecordContent& content, CouplingId coupling, const IsKind& isKind)
+Asked asked(const RecordContent& content, CouplingId coupling, QuestionKind wanted)
 {
     Asked found;
     for (const QuestionStory& story : content.questions) {
-        if (story.question.coupling != coupling || !isKind(story.question.kind))
+        if (story.question.coupling != coupling || story.question.kind != wanted)
             continue;
         found.ever = true;
         found.open = found.open || story.isOpen();
@@ -89,15 +84,26 @@ Asked asked(const RecordContent& content, CouplingId coupling, const IsKind& isK
     return found;
 }
 
-Asked asked(const RecordContent& content, CouplingId coupling, QuestionKind wanted)
+// Also where no question was asked about it.
+std::optional<CheckKind> notSeenIn(const RecordContent& content, CouplingId coupling,
+                                   const CouplingFlow& first, const CouplingFlow& second)
 {
-    return asked(content, coupling, [wanted](QuestionKind kind) { return kind == wanted; });
+    const Asked about = asked(content, coupling, QuestionKind::CannotSee);
+    if (!about.ever)
+        return first.notSeen() ? first.notSeen() : second.notSeen();
+    for (const QuestionStory& story : content.questions)
+        if (story.isOpen() && story.question.coupling == coupling &&
+            story.question.kind == QuestionKind::CannotSee)
+            return story.question.check.value_or(CheckKind::BallInSocket);
+    return std::nullopt;
 }
 
 std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingProgress& progress,
                                   const CouplingFlow& first, const CouplingFlow& second)
 {
     std::vector<OpenItemKind> kinds;
+    if (progress.notSeen)
+        kinds.push_back(OpenItemKind::NotSeen);
     if (progress.doubted)
         kinds.push_back(OpenItemKind::Doubted);
     if (progress.outside)
@@ -110,7 +116,7 @@ std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingPr
         kinds.push_back(*kind);
     if (progress.verdict == Verdict::NoBandYet)
         kinds.push_back(OpenItemKind::NotJudged);
-    if (progress.verdict == Verdict::CannotTell)
+    if (progress.verdict == Verdict::CannotTell && !progress.notSeen)
         kinds.push_back(OpenItemKind::CannotTell);
     return kinds;
 }
@@ -126,18 +132,19 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     progress.next = first.next;
     progress.interrupted = first.interrupted || second.interrupted;
     progress.stop = stopAmong(content.questions, coupling.id);
-    const Asked doubt = asked(content, coupling.id, isDoubtKind);
-    progress.doubted = doubt.open || (!doubt.ever && everDoubted(content, coupling.id));
+    progress.notSeen = notSeenIn(content, coupling.id, first, second);
+    const Asked doubt = asked(content, coupling.id, QuestionKind::AnsweredNo);
+    progress.doubted = doubt.open || (!doubt.ever && everSaidNo(content, coupling.id));
     const Asked outside = asked(content, coupling.id, QuestionKind::OutsideReading);
     progress.outside = outside.open || (!outside.ever && isOutsideAnywhere(content, coupling.id, judge));
     progress.resolved = std::ranges::any_of(content.questions, [&coupling](const QuestionStory& story) {
-        return story.question.coupling == coupling.id && !story.isOpen();
+        return story.question.coupling == coupling.id && !story.isOpen() && !story.resolution->answered;
     });
     for (const Reading& reading : standing(first.readings, content.exclusions)) {
         if (reading.state != SeatState::Locked)
             continue; // as it was found, and not judged
         progress.reading = reading.interval;
-        const Verdict verdict = judge(reading).verdict;
+        const Verdict verdict = withoutSight(judge(reading), progress.notSeen).verdict;
         progress.verdict = progress.verdict ? graver(*progress.verdict, verdict) : verdict;
     }
     return progress;
@@ -221,7 +228,8 @@ void reviewCouplings(RecordReview& review, const RecordContent& content, const R
         const CouplingFlow second = flowOf(content, coupling.id, Turn::Second);
         const CouplingProgress progress = progressOf(content, coupling, first, second, judge);
         for (const OpenItemKind kind : kindsOf(content, progress, first, second))
-            review.openItems.push_back({coupling.name, kind});
+            review.openItems.push_back(
+                {coupling.name, kind, {}, kind == OpenItemKind::NotSeen ? progress.notSeen : std::nullopt});
         review.couplings.push_back(progress);
     }
 }

@@ -27,8 +27,9 @@ struct CouplingProgress
     std::optional<GapInterval> reading; // the first person's latest that counts
     std::optional<Verdict> verdict;     // the gravest of the first person's readings that count
     bool interrupted = false;
-    std::optional<JointStop> stop; // nothing else is asked here
-    bool doubted = false;  // “no” or “cannot see” was answered, and nobody has said yet what it was
+    std::optional<JointStop> stop;    // nothing else is asked here
+    std::optional<CheckKind> notSeen; // “cannot see” was answered, and nobody has seen it since
+    bool doubted = false;             // “no” was answered, and nobody has said yet what it was
     bool outside = false;  // a reading lay outside, by either person, and nobody has said yet what it was
     bool resolved = false; // a question about it was closed in this record; the mark stays
 };
@@ -54,7 +55,8 @@ enum class OpenItemKind {
     NotPulled,
     NotSecured,
     NoSecondPerson,
-    Doubted,
+    NotSeen, // a part that could not be seen, and has not been since
+    Doubted, // “no” was answered
     OutsideReading,
     ReadingsDisagree,
     SidesSwapped,
@@ -72,7 +74,8 @@ struct OpenItem
 {
     std::string name; // of the coupling or surface; empty for the whole record
     OpenItemKind kind = OpenItemKind::NotLooked;
-    std::string by = {}; // for SurfaceSetBack: the coupling that somebody was at
+    std::string by = {};                 // for SurfaceSetBack: the coupling that somebody was at
+    std::optional<CheckKind> check = {}; // for NotSeen: what was not
 
     bool blocks() const { return kind != OpenItemKind::NotJudged && kind != OpenItemKind::CannotTell; }
 };

@@ -2,6 +2,7 @@
 
 #include "core/airframe/saved_before.h"
 #include "core/review/coupling_history.h"
+#include "core/review/not_seen.h"
 #include "core/rigging/circuit_hand.h"
 #include "core/rigging/counts_as.h"
 
@@ -174,7 +175,9 @@ private:
         const Gauge* gauge = reading.gauge ? m_facts.gauge(*reading.gauge) : nullptr;
         if (gauge)
             sum.gauge = gauge->name;
-        sum.judgement = judgeIn(history(reading.coupling), reading);
+        sum.judgement =
+            withoutSight(judgeIn(history(reading.coupling), reading),
+                         notSeenAmong(m_content.questions, m_content.record.id, reading.coupling));
         sum.shown = shownWith(reading.id);
         sum.isCorrection = reading.corrects.has_value();
         for (const Reading& other : m_content.readings)

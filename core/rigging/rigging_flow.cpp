@@ -13,7 +13,7 @@ namespace {
 
 bool isDoubt(const std::optional<Answer>& answer)
 {
-    return answer && *answer != Answer::Yes;
+    return answer && !countsAsYes(*answer);
 }
 
 const Interruption* lastInterruption(const RecordContent& content, CouplingId coupling, Turn turn)
@@ -63,7 +63,7 @@ void decideNext(CouplingFlow& flow, Turn turn)
         flow.next = *stopped;
         return;
     }
-    if (!flow.ballInSocket || *flow.ballInSocket != Answer::Yes)
+    if (!flow.ballInSocket || !countsAsYes(*flow.ballInSocket))
         return asking(Step::Look, CheckKind::BallInSocket);
     if (!flow.plungerHome)
         return asking(Step::Look, CheckKind::PlungerHome);
@@ -79,6 +79,7 @@ void decideNext(CouplingFlow& flow, Turn turn)
     if (turn == Turn::First && !flow.secured)
         return asking(Step::Secure, CheckKind::Secured);
     flow.next = Step::Done;
+    flow.ask = flow.notSeen();
 }
 
 // Readings of one person at one coupling, newest first, held against the strikes of the record.
@@ -128,7 +129,16 @@ bool CouplingFlow::hasDoubt() const
 
 bool CouplingFlow::mayMeasure() const
 {
-    return ballInSocket == Answer::Yes && plungerHome && sleeveAtStop && !stoppedAt(*this);
+    return ballInSocket && countsAsYes(*ballInSocket) && plungerHome && sleeveAtStop && !stoppedAt(*this);
+}
+
+std::optional<CheckKind> CouplingFlow::notSeen() const
+{
+    for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop,
+                                 CheckKind::Pull, CheckKind::Secured})
+        if (answerOf(*this, kind) == Answer::CannotSee)
+            return kind;
+    return std::nullopt;
 }
 
 std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind)
@@ -164,10 +174,10 @@ CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn
     return flow;
 }
 
-bool everDoubted(const RecordContent& content, CouplingId coupling)
+bool everSaidNo(const RecordContent& content, CouplingId coupling)
 {
     return std::ranges::any_of(content.checks, [coupling](const Check& check) {
-        return check.coupling == coupling && check.answer != Answer::Yes;
+        return check.coupling == coupling && check.answer == Answer::No;
     });
 }
 

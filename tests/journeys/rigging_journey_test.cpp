@@ -675,6 +675,8 @@ TEST_P(RiggingJourney, TheCardOfAnInsideReadingSaysWhatCouldNotBeSeen)
     type("ycy0.5");
     press(Qt::Key_Return);
     EXPECT_EQ(content().readings.size(), 1U);
-    EXPECT_TRUE(text("verdictWord").contains("could not be seen")) << text("verdictWord").toStdString();
-    EXPECT_TRUE(text("verdictExplanation").startsWith("This reading by itself: inside."));
+    EXPECT_EQ(text("verdictWord"), "Cannot tell: the plunger was not seen");
+    EXPECT_TRUE(text("verdictExplanation").contains("look again with a mirror or a light"));
+    EXPECT_EQ(must(store.records().readingsOf(hangar.leftAileron)).back().shown->judgement.reason,
+              Reason::PlungerNotSeen);
 }

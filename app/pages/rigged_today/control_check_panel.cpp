@@ -147,7 +147,8 @@ void ControlCheckPanel::buildTiles(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{10, true};
     for (const SurfaceCheckKind kind : kTileOrder) {
-        auto* tile = new QuestionTile{ControlWords::question(kind), ControlWords::hint(kind), true};
+        auto* tile = new QuestionTile{ControlWords::question(kind), ControlWords::hint(kind),
+                                      AnswerChoice::OrCannotSee};
         tile->setObjectName(QStringLiteral("surfaceTile%1").arg(static_cast<int>(kind)));
         connect(tile, &QuestionTile::answered, this, [this, kind](Answer given) { answer(kind, given); });
         m_tiles[static_cast<std::size_t>(kind)] = tile;

@@ -29,6 +29,13 @@ namespace {
 
 constexpr std::array kLook{CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop};
 
+bool isAnswerTo(CheckKind kind, Answer answer)
+{
+    if (answer == Answer::Felt)
+        return std::ranges::find(kLook, kind) != kLook.end();
+    return answer != Answer::CannotSee || kind != CheckKind::Pull;
+}
+
 QString gaugeNoteOf(const CouplingSheet& sheet)
 {
     if (!sheet.gauge)
@@ -109,15 +116,15 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
 void CouplingPanel::buildLook(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{10, true};
-    addTile(row, CheckKind::BallInSocket, "tile0", true);
-    addTile(row, CheckKind::PlungerHome, "tile1", true);
-    addTile(row, CheckKind::SleeveAtStop, "tile2", true);
+    addTile(row, CheckKind::BallInSocket, "tile0", AnswerChoice::OrFelt);
+    addTile(row, CheckKind::PlungerHome, "tile1", AnswerChoice::OrFelt);
+    addTile(row, CheckKind::SleeveAtStop, "tile2", AnswerChoice::OrFelt);
     layout->addLayout(row);
 }
 
-QuestionTile* CouplingPanel::addTile(QLayout* layout, CheckKind kind, const char* name, bool withCannotSee)
+QuestionTile* CouplingPanel::addTile(QLayout* layout, CheckKind kind, const char* name, AnswerChoice choice)
 {
-    auto* one = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), withCannotSee};
+    auto* one = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), choice};
     one->setObjectName(QLatin1String(name));
     connect(one, &QuestionTile::answered, this, [this, kind](Answer answer) { emit answered(kind, answer); });
     m_tiles[static_cast<std::size_t>(kind)] = one;
@@ -154,8 +161,8 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
 void CouplingPanel::buildPull(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{10, true};
-    addTile(row, CheckKind::Pull, "tilePull", false);
-    addTile(row, CheckKind::Secured, "tileSecured", true);
+    addTile(row, CheckKind::Pull, "tilePull", AnswerChoice::YesNo);
+    addTile(row, CheckKind::Secured, "tileSecured", AnswerChoice::OrCannotSee);
 
     m_historyBox = new QWidget;
     auto* history = new QVBoxLayout{m_historyBox};
@@ -235,6 +242,8 @@ QWidget* CouplingPanel::nextThing() const
         return tile(m_sheet.flow.ask.value_or(CheckKind::BallInSocket));
     if (m_leavesOpen)
         return m_leaves;
+    if (m_sheet.flow.isDone() && m_sheet.flow.ask)
+        return tile(*m_sheet.flow.ask);
     if (m_sheet.flow.next == Step::Secure)
         return tile(CheckKind::Secured);
     return m_sheet.readings.empty() || m_sheet.flow.isDone() ? static_cast<QWidget*>(tile(CheckKind::Pull))
@@ -272,7 +281,8 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
     const bool someone = sheet.person.has_value() && !sheet.stop;
     for (const CheckKind kind : kLook) {
         tile(kind)->setAnswer(answerOf(sheet.flow, kind));
-        const bool open = kind == CheckKind::BallInSocket || sheet.flow.ballInSocket == Answer::Yes;
+        const bool isBallThere = sheet.flow.ballInSocket && countsAsYes(*sheet.flow.ballInSocket);
+        const bool open = kind == CheckKind::BallInSocket || isBallThere;
         tile(kind)->setState(someone && sheet.flow.ask == kind, someone && open);
     }
     tile(CheckKind::Pull)->setAnswer(sheet.flow.pull);
@@ -292,8 +302,8 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
     else if (!someone)
         m_notice->setText(sheet.turn == Turn::First ? RiggedWords::choosePersonFirst()
                                                     : RiggedWords::secondMustDiffer());
-    else if (sheet.flow.hasDoubt())
-        m_notice->setText(RiggedWords::doubtHere());
+    else if (sheet.flow.notSeen())
+        m_notice->setText(RiggedWords::notSeenHere(*sheet.flow.notSeen()));
     else
         m_notice->setText(sheet.turn == Turn::Second ? RiggedWords::secondBlind() : QString{});
     m_notice->setVisible(!m_notice->text().isEmpty());
@@ -455,6 +465,8 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
             return Answer::No;
         if (isKey(*event, RiggedWords::keyCannotSee()))
             return Answer::CannotSee;
+        if (isKey(*event, RiggedWords::keyFelt()))
+            return Answer::Felt;
         return std::nullopt;
     };
     // Inside a figure no letter answers or asks for anything: it spoils the figure, which is then refused.
@@ -463,7 +475,7 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
     if (const auto answer = answerKey()) {
         if (!m_sheet.person || !m_sheet.flow.ask || m_sheet.stop)
             return false;
-        if (m_sheet.flow.ask == CheckKind::Pull && answer == Answer::CannotSee)
+        if (!isAnswerTo(*m_sheet.flow.ask, *answer))
             return false;
         emit answered(*m_sheet.flow.ask, *answer);
         return true;

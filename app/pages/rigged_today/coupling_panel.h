@@ -60,7 +60,7 @@ private:
     void buildLook(QVBoxLayout* layout);
     void buildMeasure(QVBoxLayout* layout);
     void buildPull(QVBoxLayout* layout);
-    QuestionTile* addTile(QLayout* layout, CheckKind kind, const char* name, bool withCannotSee);
+    QuestionTile* addTile(QLayout* layout, CheckKind kind, const char* name, AnswerChoice choice);
     void buildBottom(QVBoxLayout* layout);
     void fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showQuestions(const CouplingSheet& sheet);

@@ -13,6 +13,7 @@
 #include "app/wording/formats.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/rigged_words.h"
+#include "core/review/not_seen.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -322,7 +323,7 @@ void RiggedTodayPage::pressReading(const GaugeReading& taken)
         return;
     m_painted.reset();
     if (reading->state == SeatState::Locked)
-        m_painted = judgeIn(m_sheet->history, *reading);
+        m_painted = withoutSight(judgeIn(m_sheet->history, *reading), m_sheet->notSeen);
     m_session = press(std::move(m_session), std::move(*reading));
     m_coupling->showReading(taken, m_painted);
     m_idle->start();

@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
 #include "core/airframe/saved_before.h"
+#include "core/review/not_seen.h"
 #include "core/review/record_summary.h"
 #include "core/review/review_period.h"
 #include "core/store/facts_book.h"
@@ -183,6 +184,7 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
     sheet.person = personAt(session, *view.now);
     sheet.wanted = session.wanted;
     sheet.isMeasuringOpen = isMeasuringOpen(session, sheet.flow, sheet.stop);
+    sheet.notSeen = notSeenAmong(known.facts().questions, view.record->id, coupling);
     sheet.firstPersons = now->firstPersons;
     sheet.otherSide = otherSideOf(sheet.coupling, view.couplings);
     if (const CouplingNow* other = sheet.otherSide ? view.now->find(sheet.otherSide->id) : nullptr)
@@ -195,7 +197,8 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
         sheet.fitting = fitting->fitting.id;
     }
     for (const Reading& reading : sheet.flow.readings)
-        sheet.readings.push_back({reading, judgeIn(sheet.history, reading), known.isSuperseded(reading.id)});
+        sheet.readings.push_back({reading, withoutSight(judgeIn(sheet.history, reading), sheet.notSeen),
+                                  known.isSuperseded(reading.id)});
     return sheet;
 }
 

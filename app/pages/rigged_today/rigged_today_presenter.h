@@ -19,7 +19,8 @@ struct CouplingSheet
     Turn turn = Turn::First;
     CouplingFlow flow;
     std::optional<JointStop> stop;
-    std::optional<PersonId> person; // chosen, never filled in for the second person
+    std::optional<CheckKind> notSeen; // in this record, by either person, and not seen since
+    std::optional<PersonId> person;   // chosen, never filled in for the second person
     std::optional<Gauge> gauge;
     std::optional<Day> gaugeChecked;
     bool isGaugeOverdue = false;            // a month and more since then

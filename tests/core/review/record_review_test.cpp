@@ -291,12 +291,30 @@ TEST(RecordReview, AnOutsideReadingStaysInSightAfterAnInterruption)
 TEST(RecordReview, ADoubtBlocksTheCloseAlsoAfterAYes)
 {
     Record record;
-    record.answer(CheckKind::BallInSocket, Answer::CannotSee, Turn::First)
+    record.answer(CheckKind::BallInSocket, Answer::No, Turn::First)
         .lookAndPull(Turn::First)
         .read(600_um)
         .lookAndPull(Turn::Second);
     EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::Doubted});
     EXPECT_FALSE(record.review().mayCloseComplete());
+}
+
+TEST(RecordReview, WhatCouldNotBeSeenBlocksTheCloseAndCannotTellUntilSomebodyHasSeenIt)
+{
+    Record record;
+    record.lookAndPull(Turn::First)
+        .answer(CheckKind::PlungerHome, Answer::CannotSee, Turn::First)
+        .read(600_um)
+        .lookAndPull(Turn::Second);
+    const RecordReview review = record.review();
+    ASSERT_EQ(Record::kinds(review), Kinds{OpenItemKind::NotSeen});
+    EXPECT_EQ(review.openItems.front().check, CheckKind::PlungerHome);
+    EXPECT_EQ(review.couplings.front().verdict, Verdict::CannotTell);
+    EXPECT_EQ(record.review(Verdict::Outside).couplings.front().verdict, Verdict::Outside);
+    EXPECT_FALSE(review.mayCloseComplete());
+    record.answer(CheckKind::PlungerHome, Answer::Felt, Turn::First);
+    EXPECT_TRUE(record.review().mayCloseComplete());
+    EXPECT_EQ(record.review().couplings.front().verdict, Verdict::Inside);
 }
 
 TEST(RecordReview, ListsWhatTheGapCouldNotSayWithoutBlocking)
