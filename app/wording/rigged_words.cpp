@@ -338,6 +338,17 @@ QString RiggedWords::saidNo(const QString& coupling, CheckKind kind)
     return tr("%1: it is not secured.").arg(coupling);
 }
 
+QString RiggedWords::readOutside(const QString& coupling)
+{
+    return tr("%1: a reading lies outside its band, and nobody has said yet what it was.").arg(coupling);
+}
+
+QString RiggedWords::isStopped(const QString& coupling)
+{
+    return tr("%1 is stopped. No hand on it until a named person has resolved it.").arg(coupling);
+}
+
+QString RiggedWords::tagAndPhotograph() { return tr("Tag the cockpit. Photograph the joint as found."); }
 QString RiggedWords::stoppedHere() { return tr("It stops here. Nothing else is asked of this joint."); }
 
 QString RiggedWords::stoppedHereMeasure()

@@ -103,6 +103,9 @@ public:
     static QString measureAsFound();
     static QString asFoundHint();
     static QString saidNo(const QString& coupling, CheckKind kind);
+    static QString readOutside(const QString& coupling);
+    static QString isStopped(const QString& coupling);
+    static QString tagAndPhotograph();
     static QString stoppedHere();
     static QString stoppedHereMeasure();
     static QString stopHere();

@@ -270,7 +270,7 @@ bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow,
     case ReadingWanted::Corrected:
         return session.corrected.has_value(); // what was looked at then holds for what was read then
     case ReadingWanted::Again:
-        return stop ? mayMeasureAsFound(*stop) : flow.mayMeasure();
+        return stop && stop->saidNo ? mayMeasureAsFound(*stop) : flow.mayMeasure();
     case ReadingWanted::None:
         break;
     }
@@ -382,7 +382,7 @@ std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow&
     reading.person = *person;
     reading.when = when;
     reading.stamp = {person, when};
-    if (coupling->stop && session.wanted == ReadingWanted::Again)
+    if (coupling->stop && coupling->stop->saidNo && session.wanted == ReadingWanted::Again)
         reading.state = SeatState::PartSeated;
     if (session.wanted == ReadingWanted::Corrected && session.corrected) {
         reading.state = session.corrected->state;

@@ -162,7 +162,7 @@ bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow,
                      const std::optional<JointStop>& stop);
 // Binds a reading to the coupling, turn, person, gauge and record that it is pressed at. Empty when measuring
 // is not open there: nobody or no gauge chosen, no look, or a reading already that nobody asked to add to.
-// Of a joint that was stopped it is one as found: part-seated, and never a locked one.
+// Of a joint that a “no” has stopped it is one as found: part-seated, and never a locked one.
 std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow& now,
                                  const GaugeReading& taken, const Gauge& gauge, FittingId fitting,
                                  Moment when);

@@ -314,6 +314,20 @@ TEST_P(RiggingJourney, AnOutsideReadingSaysStopAndWhomToCallAndStands)
     press(Qt::Key_Return);
     EXPECT_EQ(text("verdictWord"), "Outside the band");
     EXPECT_TRUE(text("verdictCaution").contains("call A. Quill (0700 0)"));
+    EXPECT_TRUE(part(page, "stopCard").isVisible());
+    EXPECT_EQ(text("stopTodo"), "Tag the cockpit. Photograph the joint as found.");
+    type("yy");
+    EXPECT_EQ(content().checks.size(), 3U) << "nothing is pulled that is to be left as it is";
+    press(Qt::Key_PageDown);
+    EXPECT_FALSE(part(page, "stopCard").isVisible());
+    press(Qt::Key_PageUp);
+    EXPECT_TRUE(part(page, "stopCard").isVisible()) << "on every return";
+    EXPECT_TRUE(text("stopWhy").contains("outside its band"));
+    EXPECT_TRUE(content().interruptions.empty());
+    type("s");
+    EXPECT_EQ(text("stopWhy"), "Left aileron is stopped. No hand on it until a named person has resolved it.")
+        << "nothing of the first result";
+    type("s");
     type("m0.5");
     press(Qt::Key_Return);
     EXPECT_EQ(content().readings.size(), 2U) << "measuring again adds, never replaces";
@@ -640,7 +654,9 @@ TEST_P(RiggingJourney, StrikingAnOutsideReadingClosesNoQuestion)
     EXPECT_EQ(now.exclusions.size(), 1U);
     ASSERT_EQ(now.questions.size(), 1U);
     EXPECT_TRUE(now.questions.front().isOpen());
-    EXPECT_TRUE(part(page, "leafRow").isEnabled()) << "it waits to be measured";
+    EXPECT_FALSE(part(page, "leafRow").isEnabled()) << "it is left as it is until that is resolved";
+    type("m");
+    EXPECT_TRUE(part(page, "leafRow").isEnabled()) << "unless somebody asks for it";
 }
 
 TEST_P(RiggingJourney, NothingIsStruckWithoutAReason)

@@ -36,6 +36,25 @@ bool isAnswerTo(CheckKind kind, Answer answer)
     return answer != Answer::CannotSee || kind != CheckKind::Pull;
 }
 
+bool isOwnFinding(const CouplingSheet& sheet)
+{
+    if (sheet.turn == Turn::First)
+        return true;
+    if (sheet.stop->saidNo)
+        return answerOf(sheet.flow, *sheet.stop->saidNo) == Answer::No;
+    return std::ranges::any_of(
+        sheet.readings, [](const SheetReading& one) { return one.judgement.verdict == Verdict::Outside; });
+}
+
+QString whyStopped(const CouplingSheet& sheet)
+{
+    const QString name = QString::fromStdString(sheet.coupling.name);
+    if (!isOwnFinding(sheet))
+        return RiggedWords::isStopped(name);
+    return sheet.stop->saidNo ? RiggedWords::saidNo(name, *sheet.stop->saidNo)
+                              : RiggedWords::readOutside(name);
+}
+
 QString gaugeNoteOf(const CouplingSheet& sheet)
 {
     if (!sheet.gauge)
@@ -266,13 +285,14 @@ void CouplingPanel::fillChoices(const RiggedTodayView& view, const CouplingSheet
     m_gauge->choose(sheet.gauge ? std::optional{sheet.gauge->id} : std::nullopt);
 }
 
-// Whoever comes back to the joint meets it again: nothing of a result is told by it.
+// Whoever comes back to the joint meets it again. What the other person found is not told by it.
 void CouplingPanel::showStop(const RiggedTodayView& view, const CouplingSheet& sheet)
 {
     if (sheet.stop)
-        m_stop->say(RiggedWords::saidNo(QString::fromStdString(sheet.coupling.name), sheet.stop->saidNo),
+        m_stop->say(whyStopped(sheet),
                     ControlWords::leaveAndCall(QString::fromStdString(view.airframe.callName),
-                                               QString::fromStdString(view.airframe.callPhone)));
+                                               QString::fromStdString(view.airframe.callPhone)),
+                    RiggedWords::tagAndPhotograph());
     m_stop->setVisible(sheet.stop.has_value());
 }
 
@@ -287,10 +307,7 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
     }
     tile(CheckKind::Pull)->setAnswer(sheet.flow.pull);
     const bool pullOpen = sheet.flow.next >= Step::Pull;
-    // After an outside reading the next thing is to stop, not to pull: the question stays open, unstressed.
-    const bool stop = !sheet.readings.empty() && sheet.readings.back().judgement.verdict == Verdict::Outside;
-    tile(CheckKind::Pull)
-        ->setState(someone && sheet.flow.ask == CheckKind::Pull && !stop, someone && pullOpen);
+    tile(CheckKind::Pull)->setState(someone && sheet.flow.ask == CheckKind::Pull, someone && pullOpen);
     QuestionTile* secured = tile(CheckKind::Secured);
     secured->setVisible(sheet.turn == Turn::First);
     secured->setHint(RiggedWords::secureHint(sheet.coupling.securing));
@@ -345,7 +362,8 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
         m_verdict->setKept(RiggedWords::savedAt(Formats{}.time(last.reading.stamp.when)));
     }
     if (sheet.wanted == ReadingWanted::Again)
-        m_leafNote->setText(sheet.stop ? RiggedWords::asFoundHint() : RiggedWords::measureAgainHint());
+        m_leafNote->setText(sheet.stop && sheet.stop->saidNo ? RiggedWords::asFoundHint()
+                                                             : RiggedWords::measureAgainHint());
     if (sheet.wanted == ReadingWanted::Corrected)
         m_leafNote->setText(RiggedWords::correctNow());
     m_strip->setView(strip);
@@ -379,7 +397,9 @@ void CouplingPanel::showBottom(const CouplingSheet& sheet)
     const bool asked = sheet.wanted != ReadingWanted::None;
     const bool asFound = sheet.stop && mayMeasureAsFound(*sheet.stop);
     m_again->setText(asFound ? RiggedWords::measureAsFound() : RiggedWords::measureAgain());
-    m_again->setEnabled(!m_leavesOpen && (sheet.stop ? asFound && sheet.person : !sheet.readings.empty()));
+    const bool isReadAlready = !sheet.readings.empty() || (sheet.stop && sheet.flow.mayMeasure());
+    m_again->setEnabled(!m_leavesOpen && sheet.person &&
+                        (sheet.stop && sheet.stop->saidNo ? asFound : isReadAlready));
     m_correct->setEnabled(sheet.flow.last && !asked);
     m_strike->setEnabled(sheet.flow.last && sheet.person && !asked);
     m_turn->setText(sheet.turn == Turn::First ? RiggedWords::secondHere() : RiggedWords::firstHere());
@@ -412,8 +432,9 @@ void CouplingPanel::showReading(const GaugeReading& reading, const std::optional
     m_leaves->setEnabled(false);
     m_leavesOpen = false;
     // The pull opens with the reading: whoever presses it at once waits for the save, and is not left out.
-    if (judgement)
-        tile(CheckKind::Pull)->setState(judgement->verdict != Verdict::Outside, true);
+    // After an outside one nothing follows.
+    const bool isAsked = judgement && judgement->verdict != Verdict::Outside && !m_sheet.stop;
+    tile(CheckKind::Pull)->setState(isAsked, isAsked);
 }
 
 // The strip has a reading's colour only where the card has its mark.

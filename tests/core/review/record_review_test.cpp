@@ -339,6 +339,15 @@ TEST(RecordReview, ANoStopsTheJointUntilItIsResolved)
     EXPECT_FALSE(record.resolve().review().couplings.front().stop);
 }
 
+TEST(RecordReview, AnOutsideReadingStopsTheJointUntilItIsResolved)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(900_um).ask(QuestionKind::OutsideReading);
+    ASSERT_TRUE(record.review().couplings.front().stop);
+    EXPECT_FALSE(record.review().couplings.front().stop->saidNo);
+    EXPECT_FALSE(record.resolve().review().couplings.front().stop);
+}
+
 TEST(RecordReview, AReadingAsFoundIsNotJudged)
 {
     Record record;

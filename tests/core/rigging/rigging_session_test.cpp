@@ -347,6 +347,20 @@ TEST(RiggingSession, OfAStoppedJointOnlyAReadingAsFoundIsKeptAndOnlyWhenAsked)
     EXPECT_FALSE(readAfterNo(CheckKind::BallInSocket)) << "an empty socket can show a normal gap";
 }
 
+TEST(RiggingSession, AfterAnOutsideReadingAFurtherOneIsALockedOneAndNothingElseIsAsked)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = looked();
+    couplingIn(now, 1).stop = JointStop{};
+    const RiggingSession session = workingAt(1, now);
+    EXPECT_TRUE(answer(session, now, CheckKind::Pull, Answer::Yes, kNoon).facts.empty());
+    EXPECT_FALSE(readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon));
+    const auto reading = readingAt(wantAgain(session, now, kNoon).session, now, aGaugeReading(), aGauge(),
+                                   FittingId{{7}}, kNoon);
+    ASSERT_TRUE(reading);
+    EXPECT_EQ(reading->state, SeatState::Locked);
+}
+
 TEST(RiggingSession, MeasuringOpensOnlyWithSomebodyWhoLookedAndOnlyOnceUnlessAsked)
 {
     RecordNow now = aRecord();
