@@ -52,8 +52,11 @@ private:
                     continue;
                 isAnswered = true;
                 const QString answer = RiggedWords::answer(one.check.answer);
-                CellText cell = one.counts ? said(answer) : softly(RecordWords::answeredAgain(answer));
-                cell.strong = one.counts && one.check.answer != Answer::Yes;
+                CellText cell = one.counts ? said(answer)
+                                : one.hand.empty()
+                                    ? softly(RecordWords::answeredAgain(answer))
+                                    : softly(RecordWords::beforeHand(answer, textOf(one.hand)));
+                cell.strong = one.counts && !countsAsYes(one.check.answer);
                 table.rows.push_back({{said(RecordWords::check(kind))},
                                       {cell},
                                       {said(textOf(one.person))},

@@ -200,7 +200,7 @@ private:
                                                        m_sheet.whenOf(one.when));
             if (one.standing == AnswerStanding::Counts) {
                 cell.push_back(said(answer));
-                cell.back().strong = one.answer != Answer::Yes;
+                cell.back().strong = !countsAsYes(one.answer);
             } else {
                 cell.push_back(softly(one.standing == AnswerStanding::AnsweredAgain
                                           ? RecordWords::answeredAgain(answer)

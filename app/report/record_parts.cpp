@@ -1,6 +1,7 @@
 #include "app/report/record_parts.h"
 
 #include "app/wording/record_words.h"
+#include "app/wording/rigged_words.h"
 
 namespace rig::record {
 
@@ -17,6 +18,9 @@ Cell Sheet::outcomeCell(const SummaryQuestion& one) const
         open.strong = true;
         return {open};
     }
+    if (one.resolution->answered)
+        return {said(RecordWords::answer(RiggedWords::answer(*one.resolution->answered),
+                                         textOf(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
     return {said(RecordWords::found(textOf(one.resolution->found))),
             said(RecordWords::done(textOf(one.resolution->done))),
             softly(RecordWords::decided(textOf(one.resolvedBy), whenOf(one.resolution->stamp.when)))};

@@ -112,7 +112,7 @@ void choose(QWidget& page, const char* box, int index)
 
 bool shootControlCheck(rig::MainWindow& window, QWidget& page, Album& album)
 {
-    page.findChild<QAbstractButton*>(QStringLiteral("recordRow8"))->click();
+    page.findChild<QAbstractButton*>(QStringLiteral("recordRow9"))->click();
     bool all = album.take(window, "control-people");
     choose(page, "atSurface", 1);
     choose(page, "inCockpit", 2);

@@ -2,11 +2,13 @@
 
 #include "app/wording/rigged_words.h"
 
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <vector>
 
 namespace rig {
 
@@ -15,9 +17,23 @@ namespace {
 constexpr double kAskedFrame = 2; // pixels
 constexpr double kCorner = 8;     // the style sheet's
 
+// In the order of the buttons.
+std::vector<Answer> answersOf(AnswerChoice choice)
+{
+    switch (choice) {
+    case AnswerChoice::YesNo:
+        return {Answer::Yes, Answer::No};
+    case AnswerChoice::OrCannotSee:
+        return {Answer::Yes, Answer::No, Answer::CannotSee};
+    case AnswerChoice::OrFelt:
+        break;
+    }
+    return {Answer::Yes, Answer::Felt, Answer::No, Answer::CannotSee};
+}
+
 } // namespace
 
-QuestionTile::QuestionTile(const QString& title, const QString& hint, bool withCannotSee, QWidget* parent)
+QuestionTile::QuestionTile(const QString& title, const QString& hint, AnswerChoice choice, QWidget* parent)
     : QFrame{parent}, m_title{title}
 {
     setProperty("card", true);
@@ -33,11 +49,12 @@ QuestionTile::QuestionTile(const QString& title, const QString& hint, bool withC
     m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred); // the buttons say how wide a tile is
     layout->addWidget(heading);
     layout->addWidget(m_hint, 1);
-    auto* answers = new QHBoxLayout;
+    auto* answers = new QGridLayout;
     answers->setSpacing(6);
-    for (const Answer answer : {Answer::Yes, Answer::No, Answer::CannotSee})
-        if (withCannotSee || answer != Answer::CannotSee)
-            answers->addWidget(addButton(answer));
+    const std::vector<Answer> all = answersOf(choice);
+    const int inARow = choice == AnswerChoice::OrFelt ? 2 : static_cast<int>(all.size());
+    for (int i = 0; i < static_cast<int>(all.size()); ++i)
+        answers->addWidget(addButton(all[static_cast<std::size_t>(i)]), i / inARow, i % inARow);
     layout->addLayout(answers);
 }
 
@@ -45,7 +62,7 @@ QPushButton* QuestionTile::addButton(Answer answer)
 {
     auto* button = new QPushButton{RiggedWords::answerWithKey(answer)};
     button->setProperty("kind", "answer");
-    button->setProperty("doubt", answer != Answer::Yes);
+    button->setProperty("doubt", !countsAsYes(answer));
     button->setCheckable(true);
     button->setAccessibleName(RiggedWords::answerTo(m_title, answer));
     connect(button, &QPushButton::clicked, this, [this, answer] { emit answered(answer); });
@@ -60,9 +77,9 @@ void QuestionTile::setHint(const QString& hint)
 
 void QuestionTile::setAnswer(std::optional<Answer> answer)
 {
-    for (const Answer one : {Answer::Yes, Answer::No, Answer::CannotSee})
-        if (QPushButton* button = m_buttons[static_cast<std::size_t>(one)])
-            button->setChecked(answer == one);
+    for (std::size_t one = 0; one < m_buttons.size(); ++one)
+        if (m_buttons[one])
+            m_buttons[one]->setChecked(answer == static_cast<Answer>(one));
 }
 
 void QuestionTile::setState(bool asked, bool open)

@@ -12,14 +12,16 @@ class QPushButton;
 
 namespace rig {
 
-// One question with three answers: yes, no, cannot see. Whoever answers says so; the tile only shows it.
+// Which answers a question has. A pull can be done or not; what is looked at may also be felt.
+enum class AnswerChoice { YesNo, OrCannotSee, OrFelt };
+
+// One question with its answers. Whoever answers says so; the tile only shows it.
 class QuestionTile : public QFrame
 {
     Q_OBJECT
 
 public:
-    // Three answers for a look; a pull can be done or not, so `withCannotSee` false leaves the third out.
-    QuestionTile(const QString& title, const QString& hint, bool withCannotSee, QWidget* parent = nullptr);
+    QuestionTile(const QString& title, const QString& hint, AnswerChoice choice, QWidget* parent = nullptr);
 
     void setHint(const QString& hint);
     void setAnswer(std::optional<Answer> answer);
@@ -39,7 +41,7 @@ private:
     bool m_isAsked = false;
     QString m_title;
     QLabel* m_hint = nullptr;
-    std::array<QPushButton*, 3> m_buttons{};
+    std::array<QPushButton*, 4> m_buttons{}; // by their answer
 };
 
 } // namespace rig

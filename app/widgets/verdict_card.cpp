@@ -81,16 +81,34 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
 {
     const Says own = saysOf(judgement.verdict);
     // Gravest first. Not read is no more than that this reading is not on the disk yet.
-    const bool isWorse = standing.says < own && standing.says != Says::NotRead;
+    const bool isNotSeen = judgement.verdict == Verdict::CannotTell && standing.says == Says::Asked &&
+                           standing.asked == QuestionKind::CannotSee;
+    const bool isWorse = standing.says < own && standing.says != Says::NotRead && !isNotSeen;
     m_says = isWorse ? standing.says : own;
     const QString explanation = VerdictWords::explanation(judgement, reading);
     setRank(rankOf(*m_says));
     m_mark->show(*m_says);
-    m_word->setText(isWorse ? StandingWords::inFull(standing) : VerdictWords::word(judgement.verdict));
+    m_word->setText(isWorse || isNotSeen ? StandingWords::inFull(standing)
+                                         : VerdictWords::word(judgement.verdict));
     m_explanation->setText(isWorse ? StandingWords::thisReading(judgement.verdict, explanation)
                                    : explanation);
     const Verdict careful = *m_says == Says::Outside ? Verdict::Outside : judgement.verdict;
     m_caution->setText(VerdictWords::caution(careful, callName, callPhone));
+    showParts(true);
+    setAccessibleName(m_word->text());
+    setAccessibleDescription(m_explanation->text() + QLatin1Char(' ') + m_caution->text());
+}
+
+void VerdictCard::showAsFound(const GapInterval& reading, const QString& callName, const QString& callPhone)
+{
+    CouplingStanding found;
+    found.says = Says::PartSeated;
+    m_says = found.says;
+    setRank(rankOf(*m_says));
+    m_mark->show(*m_says);
+    m_word->setText(StandingWords::inFull(found));
+    m_explanation->setText(StandingWords::asFound(reading));
+    m_caution->setText(VerdictWords::caution(Verdict::Outside, callName, callPhone));
     showParts(true);
     setAccessibleName(m_word->text());
     setAccessibleDescription(m_explanation->text() + QLatin1Char(' ') + m_caution->text());

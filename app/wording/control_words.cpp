@@ -31,6 +31,14 @@ QString ControlWords::waiting(const QString& name) { return tr("%1: waiting").ar
 QString ControlWords::stopped(const QString& name) { return tr("%1: stop").arg(name); }
 QString ControlWords::open(const QString& name) { return tr("%1: open question").arg(name); }
 
+QString ControlWords::setBack(const QString& name) { return tr("%1: try again").arg(name); }
+QString ControlWords::setBackMark(const QString& detail) { return tr("%1 · to be tried again").arg(detail); }
+
+QString ControlWords::setBackHere(const QString& coupling)
+{
+    return tr("Somebody was at %1 after this was tried. Try all of it again.").arg(coupling);
+}
+
 QString ControlWords::noSurfaces()
 {
     return tr(

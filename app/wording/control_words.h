@@ -32,6 +32,9 @@ public:
     static QString waiting(const QString& name);
     static QString stopped(const QString& name);
     static QString open(const QString& name);
+    static QString setBack(const QString& name);
+    static QString setBackMark(const QString& detail);
+    static QString setBackHere(const QString& coupling);
     static QString noSurfaces();
     static QString addOwn();
     static QString addUsual();

@@ -106,6 +106,8 @@ QString QuestionWords::answered(const QString& step, Answer answer)
         return tr("%1: answered “yes”.").arg(step);
     case Answer::No:
         return tr("%1: answered “no”.").arg(step);
+    case Answer::Felt:
+        return tr("%1: answered “felt, not seen”.").arg(step);
     case Answer::CannotSee:
         break;
     }

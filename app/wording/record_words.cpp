@@ -228,6 +228,11 @@ QString RecordWords::answeredAgain(const QString& answer)
     return tr("%1 (answered again later)").arg(answer);
 }
 
+QString RecordWords::beforeHand(const QString& answer, const QString& coupling)
+{
+    return tr("%1 (before somebody was at %2)", "answer, coupling").arg(answer, coupling);
+}
+
 QString RecordWords::when() { return tr("When"); }
 QString RecordWords::who() { return tr("Measured by"); }
 QString RecordWords::with() { return tr("With"); }

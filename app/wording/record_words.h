@@ -46,6 +46,7 @@ public:
     static QString answer(const QString& answer, const QString& person, const QString& when);
     static QString beforeInterruption(const QString& answer);
     static QString answeredAgain(const QString& answer);
+    static QString beforeHand(const QString& answer, const QString& coupling);
 
     // Readings
     static QString when();

@@ -181,6 +181,9 @@ QString ReviewWords::resolution(const QuestionStory& story) const
     if (!story.resolution)
         return {};
     const Resolution& closed = *story.resolution;
+    if (closed.answered)
+        return tr("Closed on %1 by %2, who looked again.")
+            .arg(dayOfMoment(closed.stamp.when), personName(closed.person));
     return tr("Closed on %1 by %2. Found: %3. Done: %4.")
         .arg(dayOfMoment(closed.stamp.when), personName(closed.person), textOf(closed.found),
              textOf(closed.done));

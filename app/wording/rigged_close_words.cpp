@@ -1,6 +1,5 @@
-#include "app/wording/rigged_words.h"
-
 #include "app/wording/formats.h"
+#include "app/wording/rigged_words.h"
 
 namespace rig {
 
@@ -100,6 +99,22 @@ QString RiggedWords::nothingOpen()
               "was stated here and no more than that.");
 }
 
+QString RiggedWords::notSeen(const QString& coupling, CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return tr("%1: the ball was not seen").arg(coupling);
+    case CheckKind::PlungerHome:
+        return tr("%1: the plunger was not seen").arg(coupling);
+    case CheckKind::SleeveAtStop:
+        return tr("%1: the sleeve was not seen").arg(coupling);
+    case CheckKind::Pull:
+    case CheckKind::Secured:
+        break;
+    }
+    return tr("%1: the lock was not seen").arg(coupling);
+}
+
 QString RiggedWords::openItem(const OpenItem& item, const QString& name)
 {
     switch (item.kind) {
@@ -113,8 +128,10 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
         return tr("%1: not secured").arg(name);
     case OpenItemKind::NoSecondPerson:
         return tr("%1: no second person's look and pull").arg(name);
+    case OpenItemKind::NotSeen:
+        return notSeen(name, item.check.value_or(CheckKind::BallInSocket));
     case OpenItemKind::Doubted:
-        return tr("%1: “no” or “cannot see” was answered").arg(name);
+        return tr("%1: “no” was answered").arg(name);
     case OpenItemKind::OutsideReading:
         return tr("%1: a reading outside its band").arg(name);
     case OpenItemKind::ReadingsDisagree:
@@ -127,6 +144,9 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
         return tr("%1: the gap could not tell").arg(name);
     case OpenItemKind::SurfaceNotChecked:
         return tr("%1: the control check is not finished").arg(name);
+    case OpenItemKind::SurfaceSetBack:
+        return tr("%1: to be tried again, somebody was at %2 after the control check", "surface, coupling")
+            .arg(name, QString::fromStdString(item.by));
     case OpenItemKind::SurfaceDoubted:
         return tr("%1: the control check found something that is not yet explained").arg(name);
     case OpenItemKind::NoSurfaces:

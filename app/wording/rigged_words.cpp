@@ -9,6 +9,7 @@ namespace rig {
 QString RiggedWords::keyYes() { return tr("Y", "key for the answer yes"); }
 QString RiggedWords::keyNo() { return tr("N", "key for the answer no"); }
 QString RiggedWords::keyCannotSee() { return tr("C", "key for the answer cannot see"); }
+QString RiggedWords::keyFelt() { return tr("F", "key for the answer felt, not seen"); }
 QString RiggedWords::keyMeasureAgain() { return tr("M", "key for measure again"); }
 QString RiggedWords::keySecondPerson() { return tr("S", "key for second person"); }
 QString RiggedWords::keyCorrect() { return tr("W", "key for wrong leaf pressed"); }
@@ -21,6 +22,8 @@ QString RiggedWords::answer(Answer answer)
         return tr("Yes");
     case Answer::No:
         return tr("No");
+    case Answer::Felt:
+        return tr("Felt, not seen");
     case Answer::CannotSee:
         break;
     }
@@ -35,6 +38,8 @@ QString RiggedWords::answerWithKey(Answer which)
             return keyYes();
         case Answer::No:
             return keyNo();
+        case Answer::Felt:
+            return keyFelt();
         case Answer::CannotSee:
             break;
         }
@@ -218,7 +223,7 @@ QString RiggedWords::valueRead() { return tr("Value read on the taper gauge, mm"
 QString RiggedWords::lookFirst()
 {
     return tr("The look comes first: an empty socket can show a normal gap. Measuring opens once the ball is "
-              "seen in the socket and plunger and sleeve are answered for.");
+              "seen or felt in the socket and nothing is answered with no.");
 }
 
 QString RiggedWords::readNow()
@@ -309,6 +314,51 @@ QString RiggedWords::measureAgainHint()
     return tr("Measure again: a further reading stands beside the first.");
 }
 
+QString RiggedWords::measureAsFound() { return tr("Measure as found  (%1)").arg(keyMeasureAgain()); }
+
+QString RiggedWords::asFoundHint()
+{
+    return tr("Measure as found: touch nothing else. It is kept as found part-seated.");
+}
+
+QString RiggedWords::saidNo(const QString& coupling, CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return tr("%1: the ball is not in the socket.").arg(coupling);
+    case CheckKind::PlungerHome:
+        return tr("%1: the plunger is not home.").arg(coupling);
+    case CheckKind::SleeveAtStop:
+        return tr("%1: the sleeve is not at its stop.").arg(coupling);
+    case CheckKind::Pull:
+        return tr("%1: something moved at the pull.").arg(coupling);
+    case CheckKind::Secured:
+        break;
+    }
+    return tr("%1: it is not secured.").arg(coupling);
+}
+
+QString RiggedWords::readOutside(const QString& coupling)
+{
+    return tr("%1: a reading lies outside its band, and nobody has said yet what it was.").arg(coupling);
+}
+
+QString RiggedWords::isStopped(const QString& coupling)
+{
+    return tr("%1 is stopped. No hand on it until a named person has resolved it.").arg(coupling);
+}
+
+QString RiggedWords::tagAndPhotograph() { return tr("Tag the cockpit. Photograph the joint as found."); }
+QString RiggedWords::stoppedHere() { return tr("It stops here. Nothing else is asked of this joint."); }
+
+QString RiggedWords::stoppedHereMeasure()
+{
+    return tr("It stops here. Nothing else is asked of this joint. Press %1 to measure it as found.")
+        .arg(keyMeasureAgain());
+}
+
+QString RiggedWords::stopHere() { return tr("stop, leave it as it is"); }
+
 QString RiggedWords::correct() { return tr("Wrong leaf  (%1)").arg(keyCorrect()); }
 QString RiggedWords::correctTitle() { return tr("Wrong leaf pressed"); }
 
@@ -365,11 +415,20 @@ QString RiggedWords::secondMustDiffer()
     return tr("The second person has to be somebody who did not do this coupling first.");
 }
 
-QString RiggedWords::doubtHere()
+QString RiggedWords::notSeenHere(CheckKind kind)
 {
-    return tr(
-        "“No” or “cannot see” was answered here. It stands, and the record cannot be closed as complete. "
-        "Leave the joint as it is until a person entitled to decide has looked at it.");
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return tr("The ball was not seen. Take a mirror or a light, look again, and answer again.");
+    case CheckKind::PlungerHome:
+        return tr("The plunger was not seen. Take a mirror or a light, look again, and answer again.");
+    case CheckKind::SleeveAtStop:
+        return tr("The sleeve was not seen. Take a mirror or a light, look again, and answer again.");
+    case CheckKind::Pull:
+    case CheckKind::Secured:
+        break;
+    }
+    return tr("The lock was not seen. Take a mirror or a light, look again, and answer again.");
 }
 
 } // namespace rig

@@ -18,6 +18,7 @@ public:
     static QString keyYes();
     static QString keyNo();
     static QString keyCannotSee();
+    static QString keyFelt();
     static QString keyMeasureAgain();
     static QString keySecondPerson();
     static QString keyCorrect();
@@ -99,6 +100,15 @@ public:
     static QString notSaved();
     static QString measureAgain();
     static QString measureAgainHint();
+    static QString measureAsFound();
+    static QString asFoundHint();
+    static QString saidNo(const QString& coupling, CheckKind kind);
+    static QString readOutside(const QString& coupling);
+    static QString isStopped(const QString& coupling);
+    static QString tagAndPhotograph();
+    static QString stoppedHere();
+    static QString stoppedHereMeasure();
+    static QString stopHere();
     static QString correct();
     static QString correctTitle();
     static QString correctQuestion();
@@ -119,7 +129,7 @@ public:
     static QString secondBlind();
     static QString secondOptional();
     static QString secondMustDiffer();
-    static QString doubtHere();
+    static QString notSeenHere(CheckKind kind);
 
     // First rigging of the season
     static QString seasonTitle();
@@ -141,6 +151,7 @@ public:
     static QString openHeading();
     static QString listedHeading();
     static QString nothingOpen();
+    static QString notSeen(const QString& coupling, CheckKind kind);
     static QString openItem(const OpenItem& item, const QString& name);
     static QString twoNames();
     static QString firstName();

@@ -62,6 +62,8 @@ QString StandingWords::inFull(const CouplingStanding& standing)
     case Says::Outside:
         return standing.isUnresolved ? tr("%1, and nobody has resolved it", "verdict").arg(verdict) : verdict;
     case Says::Asked:
+        if (standing.asked == QuestionKind::CannotSee)
+            return notSeen(standing.askedAbout.value_or(CheckKind::BallInSocket));
         return tr("Not found out yet: %1", "what is asked").arg(word(standing));
     case Says::PartSeated:
         return tr("Found part-seated");
@@ -92,6 +94,28 @@ QString StandingWords::thisReading(Verdict verdict, const QString& explanation)
 {
     return tr("This reading by itself: %1. %2", "verdict, explanation")
         .arg(VerdictWords::shortWord(verdict), explanation);
+}
+
+QString StandingWords::notSeen(CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::BallInSocket:
+        return tr("Cannot tell: the ball was not seen");
+    case CheckKind::PlungerHome:
+        return tr("Cannot tell: the plunger was not seen");
+    case CheckKind::SleeveAtStop:
+        return tr("Cannot tell: the sleeve was not seen");
+    case CheckKind::Pull:
+    case CheckKind::Secured:
+        break;
+    }
+    return tr("Cannot tell: the lock was not seen");
+}
+
+QString StandingWords::asFound(const GapInterval& reading)
+{
+    return tr("%1, measured as found. It is kept apart and is no locked reading.")
+        .arg(Formats{}.interval(reading));
 }
 
 QString StandingWords::asked(QuestionKind kind)

@@ -19,7 +19,9 @@ public:
     static QString withReading(const CouplingStanding& standing); // "outside: 0.80–0.85 mm"
     // Beside how the coupling stands: what its latest reading says by itself.
     static QString thisReading(Verdict verdict, const QString& explanation);
-    static QString asked(QuestionKind kind); // "could not be seen"
+    static QString notSeen(CheckKind kind);
+    static QString asFound(const GapInterval& reading); // beside the word that it was found part-seated
+    static QString asked(QuestionKind kind);            // "could not be seen"
 };
 
 } // namespace rig

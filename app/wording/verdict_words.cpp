@@ -124,6 +124,17 @@ QString VerdictWords::cannotTell(const Judgement& judgement, const QString& inte
             .arg(interval);
     case Reason::ReachesBeyondBand:
         return tr("%1 reaches beyond the band. A finer gauge or another reading can tell.").arg(interval);
+    case Reason::BallNotSeen:
+        return tr("%1 is kept. The ball was not seen: look again with a mirror or a light, and answer again.")
+            .arg(interval);
+    case Reason::PlungerNotSeen:
+        return tr("%1 is kept. The plunger was not seen: look again with a mirror or a light, and answer "
+                  "again.")
+            .arg(interval);
+    case Reason::SleeveNotSeen:
+        return tr("%1 is kept. The sleeve was not seen: look again with a mirror or a light, and answer "
+                  "again.")
+            .arg(interval);
     case Reason::None:
     case Reason::TooFewReadings:
     case Reason::ReadingsAllOpen:

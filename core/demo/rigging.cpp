@@ -221,8 +221,8 @@ void rigWhole(Teller& teller, const RiggingPlan& plan)
     int order = 0;
     for (AtCoupling& place : places)
         place.second(order++ < plan.secondReads);
-    if (!plan.controlsFirst)
-        checkControls(teller, record, plan.airframe, plan.second, plan.first, isFirst);
+    // Those tried before say nothing any more: hands were on every joint since.
+    checkControls(teller, record, plan.airframe, plan.second, plan.first, isFirst && !plan.controlsFirst);
     close(teller, record, Closing::Complete, plan.first, plan.second,
           plan.surprise ? plan.surprise->note : plan.note);
 }

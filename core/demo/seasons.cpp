@@ -97,8 +97,8 @@ const std::vector<OnDay>& surprises()
         {1,
          dayOf(2025, 4, 20),
          {"Right aileron", Tool::SetA, 0.12, true, 0.58,
-          "Found part-seated, after a control check that had shown nothing. Reconnected; then 0.55 to 0.60. "
-          "L. Marsh told.",
+          "Found part-seated, after a control check that had shown nothing. Reconnected; then 0.55 to 0.60, "
+          "and all controls tried again. L. Marsh told.",
           Who::Oren, "Part-seated. The control check before it had shown nothing.",
           "Reconnected. L. Marsh told."}},
         {2,

@@ -163,9 +163,10 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
         const bool open = story.isOpen() || story.resolution->stamp.when.localDay() > review.period.to;
         fields.push_back(yesNo(open));
         if (story.resolution)
-            append(fields, {dayText(story.resolution->stamp.when.localDay()),
-                            facts.nameOf(story.resolution->person), story.resolution->found,
-                            story.resolution->done, personName(facts, story.resolution->stamp.by)});
+            append(fields,
+                   {dayText(story.resolution->stamp.when.localDay()), facts.nameOf(story.resolution->person),
+                    story.resolution->answered ? text(*story.resolution->answered) : story.resolution->found,
+                    story.resolution->done, personName(facts, story.resolution->stamp.by)});
         else
             append(fields, Fields(5));
         table += csvLine(fields);

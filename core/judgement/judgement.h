@@ -16,6 +16,10 @@ enum class Reason {
     GaugeQuarantined,  // cannot tell
     GapIsNoWitness,    // cannot tell: locked and part-seated share gaps on this coupling
     ReachesBeyondBand, // cannot tell: the interval is too coarse or open
+    // cannot tell: the look was not finished, whatever the gap says
+    BallNotSeen,
+    PlungerNotSeen,
+    SleeveNotSeen,
 };
 
 enum class Direction { Neither, Below, Above };

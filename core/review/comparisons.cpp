@@ -79,7 +79,8 @@ std::optional<numbers::ReadingPair> pairIn(const RecordContent& content, Couplin
     BothTurns turns;
     for (const Turn turn : {Turn::First, Turn::Second})
         for (const Reading& reading : standing(flowOf(content, coupling, turn).readings, content.exclusions))
-            turns.take(reading);
+            if (isLockedAtRigging(reading))
+                turns.take(reading);
     if (!turns.first || !turns.second)
         return std::nullopt;
     return numbers::readingPair(inNumbers(turns.first->interval), inNumbers(turns.second->interval),
@@ -121,8 +122,9 @@ std::optional<numbers::SharedShift> sharedShiftIn(const RecordContent& content, 
 {
     std::vector<double> scores;
     for (const Coupling& coupling : couplings) {
-        const std::vector<Reading> readings =
+        std::vector<Reading> readings =
             standing(flowOf(content, coupling.id, Turn::First).readings, content.exclusions);
+        std::erase_if(readings, [](const Reading& one) { return !isLockedAtRigging(one); });
         if (readings.empty())
             continue;
         if (const auto score = scoreIn(known.history(coupling.id), readings.back()))

@@ -1,6 +1,7 @@
 #include "core/review/coupling_standing.h"
 
 #include "core/airframe/saved_before.h"
+#include "core/review/not_seen.h"
 
 #include <algorithm>
 #include <ranges>
@@ -18,32 +19,20 @@ bool isMeasuredBefore(const Reading* one, const Reading* other)
     return std::tie(one->when.utcSeconds, one->id) < std::tie(other->when.utcSeconds, other->id);
 }
 
-// Whoever closes another question has had the joint in hand; this one is about figures only.
+// Whoever closes another question has had the joint in hand. A band in doubt is about figures only, and who
+// sees what could not be seen has changed nothing.
 bool isAboutTheJoint(const QuestionStory& story)
 {
-    return story.question.kind != QuestionKind::BandInDoubt;
+    const bool isSeenLater = story.resolution && story.resolution->answered;
+    return story.question.kind != QuestionKind::BandInDoubt && !isSeenLater;
 }
 
-// What one reading says by itself.
-struct Spoken
+// An outside reading first, then what stops a joint; any other as it was asked.
+int gravityOf(QuestionKind kind)
 {
-    Says says = Says::NotRead;
-    std::optional<Judgement> judgement;
-};
-
-Spoken spokenBy(const Reading& reading, const CouplingHistory& history)
-{
-    if (reading.state == SeatState::PartSeated)
-        return {Says::PartSeated, std::nullopt};
-    const Judgement judgement = judgeIn(history, reading);
-    return {saysOf(judgement.verdict), judgement};
-}
-
-void say(const Reading& reading, const Spoken& spoken, CouplingStanding& standing)
-{
-    standing.says = spoken.says;
-    standing.reading = reading;
-    standing.judgement = spoken.judgement;
+    if (kind == QuestionKind::OutsideReading)
+        return 2;
+    return kind == QuestionKind::AnsweredNo ? 1 : 0;
 }
 
 } // namespace
@@ -202,6 +191,27 @@ bool CouplingStandings::isUnasked(const Known& known, const Reading& reading) co
            });
 }
 
+CouplingStandings::Spoken CouplingStandings::spokenBy(const Known& known, const Reading& reading,
+                                                      const CouplingHistory& history) const
+{
+    if (reading.state == SeatState::PartSeated)
+        return {Says::PartSeated, std::nullopt};
+    std::optional<CheckKind> notSeen;
+    for (const QuestionStory* story : known.questions)
+        if (isOpen(*story) && story->question.kind == QuestionKind::CannotSee && reading.record &&
+            story->question.record == reading.record)
+            notSeen = story->question.check;
+    const Judgement judgement = withoutSight(judgeIn(history, reading), notSeen);
+    return {saysOf(judgement.verdict), judgement};
+}
+
+void CouplingStandings::say(const Reading& reading, const Spoken& spoken, CouplingStanding& standing)
+{
+    standing.says = spoken.says;
+    standing.reading = reading;
+    standing.judgement = spoken.judgement;
+}
+
 void CouplingStandings::sayUnresolved(const Known& known, const CouplingHistory& history,
                                       CouplingStanding& standing) const
 {
@@ -210,16 +220,16 @@ void CouplingStandings::sayUnresolved(const Known& known, const CouplingHistory&
         if (!isOpen(*story))
             continue;
         ++standing.openQuestions;
-        const bool isOutside = story->question.kind == QuestionKind::OutsideReading;
-        if (!gravest || (isOutside && gravest->kind != QuestionKind::OutsideReading))
+        if (!gravest || gravityOf(gravest->kind) < gravityOf(story->question.kind))
             gravest = &story->question;
     }
     if (gravest) {
         standing.asked = gravest->kind;
+        standing.askedAbout = gravest->check;
         standing.isUnresolved = true;
         for (const Reading* reading : known.readings)
             if (gravest->reading == reading->id)
-                say(*reading, spokenBy(*reading, history), standing);
+                say(*reading, spokenBy(known, *reading, history), standing);
         standing.says = gravest->kind == QuestionKind::OutsideReading ? Says::Outside : Says::Asked;
     }
     if (standing.says == Says::Outside)
@@ -227,7 +237,7 @@ void CouplingStandings::sayUnresolved(const Known& known, const CouplingHistory&
     for (const Reading* reading : known.readings) {
         if (reading->state != SeatState::Locked || !isUnasked(known, *reading))
             continue;
-        const Spoken spoken = spokenBy(*reading, history);
+        const Spoken spoken = spokenBy(known, *reading, history);
         if (spoken.says != Says::Outside)
             continue;
         say(*reading, spoken, standing);
@@ -270,7 +280,7 @@ CouplingStanding CouplingStandings::standingOf(const CouplingHistory& history) c
     const Reading* speaker = nullptr;
     const std::vector<const Reading*> latest = latestOf(known->second, history);
     for (const Reading* reading : latest) {
-        Spoken spoken = spokenBy(*reading, history);
+        Spoken spoken = spokenBy(known->second, *reading, history);
         if (gravest && gravest->says < spoken.says)
             continue;
         gravest = std::move(spoken);

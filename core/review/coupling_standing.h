@@ -18,9 +18,10 @@ struct CouplingStanding
 {
     Says says = Says::NotRead;
     std::optional<Reading> reading; // that says it; the latest where a question says it that is about none
-    std::optional<Judgement> judgement; // of that reading, worked out anew; empty for a part-seated one
-    int among = 0;                      // readings of its rigging that speak, it among them
-    std::optional<QuestionKind> asked;  // what the gravest open question asks
+    std::optional<Judgement> judgement;  // of that reading, worked out anew; empty for a part-seated one
+    int among = 0;                       // readings of its rigging that speak, it among them
+    std::optional<QuestionKind> asked;   // what the gravest open question asks
+    std::optional<CheckKind> askedAbout; // the part of it that was looked at
     int openQuestions = 0;
     bool isUnresolved = false; // nobody has said yet what it was, asked or not
 
@@ -48,6 +49,14 @@ private:
         std::vector<const QuestionStory*> questions;
     };
 
+    // What one reading says by itself.
+    struct Spoken
+    {
+        Says says = Says::NotRead;
+        std::optional<Judgement> judgement;
+    };
+
+    static void say(const Reading& reading, const Spoken& spoken, CouplingStanding& standing);
     void takeStrikes(const std::vector<Exclusion>& exclusions);
     void takeQuestions(const std::vector<QuestionStory>& questions);
     void takeBackwards(const AirframeFacts& facts, Day back, Day opened);
@@ -57,6 +66,7 @@ private:
     bool isOpen(const QuestionStory& story) const;
     bool isResolvedSince(const Known& known, const Reading& reading) const;
     bool isUnasked(const Known& known, const Reading& reading) const;
+    Spoken spokenBy(const Known& known, const Reading& reading, const CouplingHistory& history) const;
     void sayUnresolved(const Known& known, const CouplingHistory& history, CouplingStanding& standing) const;
     std::vector<const Reading*> latestOf(const Known& known, const CouplingHistory& history) const;
 

@@ -1,6 +1,7 @@
 #include "core/review/judged_readings.h"
 
 #include "core/review/judging.h"
+#include "core/review/not_seen.h"
 #include "core/rigging/counts_as.h"
 #include "core/rigging/measured_before.h"
 
@@ -16,7 +17,7 @@ void sortOldestFirst(std::vector<JudgedReading>& readings)
     std::ranges::sort(readings, measuredBefore, &JudgedReading::reading);
 }
 
-// Why a reading stands aside, by the reading.
+// Why a reading stands aside, or cannot tell, by the reading.
 struct SetAside
 {
     explicit SetAside(const AirframeFacts& facts)
@@ -26,10 +27,16 @@ struct SetAside
                 superseded.emplace(*kept.reading.corrects, kept.reading.note);
         for (const Exclusion& exclusion : facts.exclusions)
             excluded.emplace(exclusion.reading, exclusion.reason);
+        for (const QuestionStory& story : facts.questions)
+            if (story.isOpen() && story.question.kind == QuestionKind::CannotSee)
+                notSeen.push_back(story);
     }
 
     void tell(JudgedReading& one) const
     {
+        if (one.reading.record && !notSeen.empty())
+            one.judgement =
+                withoutSight(one.judgement, notSeenAmong(notSeen, *one.reading.record, one.reading.coupling));
         if (const auto found = superseded.find(one.reading.id); found != superseded.end()) {
             one.superseded = true;
             one.supersededReason = found->second;
@@ -48,6 +55,7 @@ struct SetAside
 
     std::map<ReadingId, std::string> superseded;
     std::map<ReadingId, std::string> excluded;
+    std::vector<QuestionStory> notSeen; // what nobody has seen yet
 };
 
 void judgeEach(const CouplingHistory& history, const std::vector<const KeptReading*>& readings,

@@ -2,6 +2,8 @@
 
 #include "core/airframe/saved_before.h"
 #include "core/baseline/admitted.h"
+#include "core/review/not_seen.h"
+#include "core/rigging/circuit_hand.h"
 
 #include <algorithm>
 #include <array>
@@ -58,13 +60,9 @@ std::optional<OpenItemKind> notDone(const CouplingFlow& first, const CouplingFlo
 bool isOutsideAnywhere(const RecordContent& content, CouplingId coupling, const Judge& judge)
 {
     return std::ranges::any_of(content.readings, [&](const Reading& reading) {
-        return reading.coupling == coupling && judge(reading).verdict == Verdict::Outside;
+        return reading.coupling == coupling && reading.state == SeatState::Locked &&
+               judge(reading).verdict == Verdict::Outside;
     });
-}
-
-bool isDoubtKind(QuestionKind kind)
-{
-    return kind == QuestionKind::AnsweredNo || kind == QuestionKind::CannotSee;
 }
 
 // How the questions of one kind about a coupling stand in this record.
@@ -74,12 +72,11 @@ struct Asked
     bool open = false;
 };
 
-template <typename IsKind>
-Asked asked(const RecordContent& content, CouplingId coupling, const IsKind& isKind)
+Asked asked(const RecordContent& content, CouplingId coupling, QuestionKind wanted)
 {
     Asked found;
     for (const QuestionStory& story : content.questions) {
-        if (story.question.coupling != coupling || !isKind(story.question.kind))
+        if (story.question.coupling != coupling || story.question.kind != wanted)
             continue;
         found.ever = true;
         found.open = found.open || story.isOpen();
@@ -87,15 +84,26 @@ Asked asked(const RecordContent& content, CouplingId coupling, const IsKind& isK
     return found;
 }
 
-Asked asked(const RecordContent& content, CouplingId coupling, QuestionKind wanted)
+// Also where no question was asked about it.
+std::optional<CheckKind> notSeenIn(const RecordContent& content, CouplingId coupling,
+                                   const CouplingFlow& first, const CouplingFlow& second)
 {
-    return asked(content, coupling, [wanted](QuestionKind kind) { return kind == wanted; });
+    const Asked about = asked(content, coupling, QuestionKind::CannotSee);
+    if (!about.ever)
+        return first.notSeen() ? first.notSeen() : second.notSeen();
+    for (const QuestionStory& story : content.questions)
+        if (story.isOpen() && story.question.coupling == coupling &&
+            story.question.kind == QuestionKind::CannotSee)
+            return story.question.check.value_or(CheckKind::BallInSocket);
+    return std::nullopt;
 }
 
 std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingProgress& progress,
                                   const CouplingFlow& first, const CouplingFlow& second)
 {
     std::vector<OpenItemKind> kinds;
+    if (progress.notSeen)
+        kinds.push_back(OpenItemKind::NotSeen);
     if (progress.doubted)
         kinds.push_back(OpenItemKind::Doubted);
     if (progress.outside)
@@ -108,7 +116,7 @@ std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingPr
         kinds.push_back(*kind);
     if (progress.verdict == Verdict::NoBandYet)
         kinds.push_back(OpenItemKind::NotJudged);
-    if (progress.verdict == Verdict::CannotTell)
+    if (progress.verdict == Verdict::CannotTell && !progress.notSeen)
         kinds.push_back(OpenItemKind::CannotTell);
     return kinds;
 }
@@ -123,16 +131,20 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     progress.stage = stageOf(first, second);
     progress.next = first.next;
     progress.interrupted = first.interrupted || second.interrupted;
-    const Asked doubt = asked(content, coupling.id, isDoubtKind);
-    progress.doubted = doubt.open || (!doubt.ever && everDoubted(content, coupling.id));
+    progress.stop = stopAmong(content.questions, coupling.id);
+    progress.notSeen = notSeenIn(content, coupling.id, first, second);
+    const Asked doubt = asked(content, coupling.id, QuestionKind::AnsweredNo);
+    progress.doubted = doubt.open || (!doubt.ever && everSaidNo(content, coupling.id));
     const Asked outside = asked(content, coupling.id, QuestionKind::OutsideReading);
     progress.outside = outside.open || (!outside.ever && isOutsideAnywhere(content, coupling.id, judge));
     progress.resolved = std::ranges::any_of(content.questions, [&coupling](const QuestionStory& story) {
-        return story.question.coupling == coupling.id && !story.isOpen();
+        return story.question.coupling == coupling.id && !story.isOpen() && !story.resolution->answered;
     });
     for (const Reading& reading : standing(first.readings, content.exclusions)) {
+        if (reading.state != SeatState::Locked)
+            continue; // as it was found, and not judged
         progress.reading = reading.interval;
-        const Verdict verdict = judge(reading).verdict;
+        const Verdict verdict = withoutSight(judge(reading), progress.notSeen).verdict;
         progress.verdict = progress.verdict ? graver(*progress.verdict, verdict) : verdict;
     }
     return progress;
@@ -147,20 +159,59 @@ bool isBeforeClosing(const RecordContent& content, const SurfaceCheck& check)
     });
 }
 
-SurfaceProgress progressOf(const RecordContent& content, const Surface& surface)
+// Whatever has been done at a joint since: what stopped a surface is still to be found out.
+bool isStopped(const RecordContent& content, SurfaceId surface, SurfaceCheckKind kind)
+{
+    const auto isOfIt = [&](const SurfaceCheck& one) { return one.surface == surface && one.kind == kind; };
+    const auto last =
+        std::ranges::find_if(content.surfaceChecks.rbegin(), content.surfaceChecks.rend(), isOfIt);
+    if (last == content.surfaceChecks.rend() || last->answer != Answer::No)
+        return false;
+    return std::ranges::any_of(content.questions, [&](const QuestionStory& story) {
+        return story.isOpen() && story.question.surface == surface && story.question.surfaceCheck == kind;
+    });
+}
+
+std::optional<SurfaceCheckKind> stopOf(const RecordContent& content, const Surface& surface)
+{
+    if (isStopped(content, surface.id, SurfaceCheckKind::Sense))
+        return SurfaceCheckKind::Sense;
+    for (const SurfaceCheckKind kind : checksOf(surface.kind))
+        if (isStopped(content, surface.id, kind))
+            return kind;
+    return std::nullopt;
+}
+
+std::string nameIn(std::span<const Coupling> couplings, CouplingId id)
+{
+    const auto found = std::ranges::find(couplings, id, &Coupling::id);
+    return found == couplings.end() ? std::string{} : found->name;
+}
+
+SurfaceProgress progressOf(const RecordContent& content, const RecordScope& scope, const Surface& surface)
 {
     SurfaceProgress progress;
     progress.id = surface.id;
     progress.name = surface.name;
-    for (const SurfaceCheck& check : content.surfaceChecks)
-        if (check.surface == surface.id && !isBeforeClosing(content, check))
+    const auto hand = lastHandOn(content, scope.couplings, surface);
+    bool wasTried = false;
+    for (const SurfaceCheck& check : content.surfaceChecks) {
+        if (check.surface != surface.id || isBeforeClosing(content, check))
+            continue;
+        if (hand && saveOrderOf(check) < hand->saved)
+            wasTried = true;
+        else
             progress.answers[check.kind] = check.answer;
+    }
     for (const SurfaceCheckKind kind : checksOf(surface.kind)) {
         if (!progress.answers.contains(kind)) {
             progress.next = kind;
             break;
         }
     }
+    progress.stop = stopOf(content, surface);
+    if (wasTried && progress.next)
+        progress.setBackBy = nameIn(scope.couplings, hand->coupling);
     progress.doubted = std::ranges::any_of(content.questions, [&surface](const QuestionStory& story) {
         return story.question.surface == surface.id && story.isOpen();
     });
@@ -177,7 +228,8 @@ void reviewCouplings(RecordReview& review, const RecordContent& content, const R
         const CouplingFlow second = flowOf(content, coupling.id, Turn::Second);
         const CouplingProgress progress = progressOf(content, coupling, first, second, judge);
         for (const OpenItemKind kind : kindsOf(content, progress, first, second))
-            review.openItems.push_back({coupling.name, kind});
+            review.openItems.push_back(
+                {coupling.name, kind, {}, kind == OpenItemKind::NotSeen ? progress.notSeen : std::nullopt});
         review.couplings.push_back(progress);
     }
 }
@@ -187,10 +239,12 @@ void reviewSurfaces(RecordReview& review, const RecordContent& content, const Re
     for (const Surface& surface : scope.surfaces) {
         if (!surface.inUse)
             continue;
-        const SurfaceProgress progress = progressOf(content, surface);
+        const SurfaceProgress progress = progressOf(content, scope, surface);
         if (progress.doubted)
             review.openItems.push_back({surface.name, OpenItemKind::SurfaceDoubted});
-        if (progress.next)
+        if (progress.setBackBy)
+            review.openItems.push_back({surface.name, OpenItemKind::SurfaceSetBack, *progress.setBackBy});
+        else if (progress.next)
             review.openItems.push_back({surface.name, OpenItemKind::SurfaceNotChecked});
         review.surfaces.push_back(progress);
     }

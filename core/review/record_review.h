@@ -3,6 +3,7 @@
 #include "core/airframe/coupling.h"
 #include "core/airframe/surface.h"
 #include "core/judgement/judgement.h"
+#include "core/rigging/joint_stop.h"
 #include "core/rigging/rigging_flow.h"
 
 #include <functional>
@@ -26,13 +27,15 @@ struct CouplingProgress
     std::optional<GapInterval> reading; // the first person's latest that counts
     std::optional<Verdict> verdict;     // the gravest of the first person's readings that count
     bool interrupted = false;
-    bool doubted = false;  // “no” or “cannot see” was answered, and nobody has said yet what it was
+    std::optional<JointStop> stop;    // nothing else is asked here
+    std::optional<CheckKind> notSeen; // “cannot see” was answered, and nobody has seen it since
+    bool doubted = false;             // “no” was answered, and nobody has said yet what it was
     bool outside = false;  // a reading lay outside, by either person, and nobody has said yet what it was
     bool resolved = false; // a question about it was closed in this record; the mark stays
 };
 
 // One surface of the control check. Only the last answer to each thing counts, and none from before a
-// question about it was closed.
+// question about it was closed or a hand was on a joint of its circuit.
 struct SurfaceProgress
 {
     SurfaceId id;
@@ -40,6 +43,10 @@ struct SurfaceProgress
     std::map<SurfaceCheckKind, Answer> answers;
     std::optional<SurfaceCheckKind> next; // empty: everything was tried
     bool doubted = false;                 // asked and not yet found out
+    // Answered with no, and nobody has said yet what it was; the sense before all else.
+    std::optional<SurfaceCheckKind> stop;
+    // The coupling that somebody was at after this had been tried: it is to be tried again.
+    std::optional<std::string> setBackBy;
 };
 
 enum class OpenItemKind {
@@ -48,13 +55,15 @@ enum class OpenItemKind {
     NotPulled,
     NotSecured,
     NoSecondPerson,
-    Doubted,
+    NotSeen, // a part that could not be seen, and has not been since
+    Doubted, // “no” was answered
     OutsideReading,
     ReadingsDisagree,
     SidesSwapped,
     NotJudged,  // no band yet: listed, does not block once a second person looked and pulled
     CannotTell, // likewise
     SurfaceNotChecked,
+    SurfaceSetBack, // tried, and somebody was at a joint of its circuit since
     SurfaceDoubted,
     NoSurfaces, // nobody has set up what the control check goes through
     SeasonList, // the list for the first rigging of the season is not finished
@@ -65,6 +74,8 @@ struct OpenItem
 {
     std::string name; // of the coupling or surface; empty for the whole record
     OpenItemKind kind = OpenItemKind::NotLooked;
+    std::string by = {};                 // for SurfaceSetBack: the coupling that somebody was at
+    std::optional<CheckKind> check = {}; // for NotSeen: what was not
 
     bool blocks() const { return kind != OpenItemKind::NotJudged && kind != OpenItemKind::CannotTell; }
 };

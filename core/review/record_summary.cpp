@@ -2,6 +2,8 @@
 
 #include "core/airframe/saved_before.h"
 #include "core/review/coupling_history.h"
+#include "core/review/not_seen.h"
+#include "core/rigging/circuit_hand.h"
 #include "core/rigging/counts_as.h"
 
 #include <algorithm>
@@ -173,7 +175,9 @@ private:
         const Gauge* gauge = reading.gauge ? m_facts.gauge(*reading.gauge) : nullptr;
         if (gauge)
             sum.gauge = gauge->name;
-        sum.judgement = judgeIn(history(reading.coupling), reading);
+        sum.judgement =
+            withoutSight(judgeIn(history(reading.coupling), reading),
+                         notSeenAmong(m_content.questions, m_content.record.id, reading.coupling));
         sum.shown = shownWith(reading.id);
         sum.isCorrection = reading.corrects.has_value();
         for (const Reading& other : m_content.readings)
@@ -189,12 +193,15 @@ private:
     {
         SummarySurface sum;
         sum.surface = surface;
+        const auto hand = lastHandOn(m_atTheClose, m_facts.couplings, surface);
         for (const SurfaceCheck& check : m_content.surfaceChecks) {
             if (check.surface != surface.id)
                 continue;
             for (SummarySurfaceAnswer& earlier : sum.answers)
                 earlier.counts = earlier.counts && earlier.check.kind != check.kind;
-            sum.answers.push_back({check, m_facts.nameOf(check.person), m_facts.nameOf(check.cockpit), true});
+            const bool isSetBack = hand && saveOrderOf(check) < hand->saved;
+            sum.answers.push_back({check, m_facts.nameOf(check.person), m_facts.nameOf(check.cockpit),
+                                   !isSetBack, isSetBack ? couplingName(hand->coupling) : std::string{}});
         }
         for (const SurfaceMeasure& measure : m_content.surfaceMeasures)
             if (measure.surface == surface.id)
@@ -213,12 +220,16 @@ private:
         return sum;
     }
 
+    std::string couplingName(CouplingId id) const
+    {
+        const auto found = std::ranges::find(m_facts.couplings, id, &Coupling::id);
+        return found == m_facts.couplings.end() ? std::string{} : found->name;
+    }
+
     std::string placeOf(const Question& question) const
     {
-        if (question.coupling) {
-            const auto found = std::ranges::find(m_facts.couplings, *question.coupling, &Coupling::id);
-            return found == m_facts.couplings.end() ? std::string{} : found->name;
-        }
+        if (question.coupling)
+            return couplingName(*question.coupling);
         if (question.surface) {
             const auto found = std::ranges::find(m_facts.surfaces, *question.surface, &Surface::id);
             return found == m_facts.surfaces.end() ? std::string{} : found->name;

@@ -75,7 +75,8 @@ struct SummarySurfaceAnswer
     SurfaceCheck check;
     std::string person;
     std::string cockpit;
-    bool counts = true; // false: answered again later
+    bool counts = true; // false: answered again later, or see `hand`
+    std::string hand;   // the coupling that somebody was at afterwards; empty: none
 };
 
 struct SummarySurfaceMeasure

@@ -1,5 +1,7 @@
 #include "core/rigging/question.h"
 
+#include "core/airframe/saved_before.h"
+
 #include <algorithm>
 #include <iterator>
 #include <tuple>
@@ -22,9 +24,37 @@ std::vector<QuestionStory> openAmong(std::span<const QuestionStory> questions)
     return open;
 }
 
+void settleWhatWasSeen(std::span<QuestionStory> questions, std::span<const Check> checks)
+{
+    for (QuestionStory& story : questions) {
+        const Question& question = story.question;
+        if (question.kind != QuestionKind::CannotSee || !question.coupling || !story.isOpen())
+            continue;
+        const Check* first = nullptr;
+        for (const Check& check : checks)
+            if (question.record == check.record && question.coupling == check.coupling &&
+                question.check == check.kind && check.answer != Answer::CannotSee &&
+                savedBefore(question, check) && (!first || savedBefore(check, *first)))
+                first = &check;
+        if (first)
+            story.resolution = Resolution{
+                FactId{first->id.bytes}, question.id, first->person, {}, {}, first->stamp, first->answer};
+    }
+}
+
+std::optional<CheckKind> notSeenAmong(std::span<const QuestionStory> questions, RecordId record,
+                                      CouplingId coupling)
+{
+    for (const QuestionStory& story : questions)
+        if (story.isOpen() && story.question.kind == QuestionKind::CannotSee &&
+            story.question.record == record && story.question.coupling == coupling && story.question.check)
+            return story.question.check;
+    return std::nullopt;
+}
+
 std::optional<Question> questionFrom(const Check& check, AirframeId airframe)
 {
-    if (check.answer == Answer::Yes)
+    if (countsAsYes(check.answer))
         return std::nullopt;
     Question question;
     question.airframe = airframe;
@@ -38,7 +68,7 @@ std::optional<Question> questionFrom(const Check& check, AirframeId airframe)
 
 std::optional<Question> questionFrom(const SurfaceCheck& check, AirframeId airframe)
 {
-    if (check.answer == Answer::Yes)
+    if (countsAsYes(check.answer))
         return std::nullopt;
     Question question;
     question.airframe = airframe;

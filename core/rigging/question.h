@@ -15,7 +15,7 @@ namespace rig {
 enum class QuestionKind {
     OutsideReading,   // a reading lay outside its band
     AnsweredNo,       // look, pull or secured
-    CannotSee,        //
+    CannotSee,        // likewise; closed by whoever answers the same again and has seen it
     ReadingsDisagree, // the two persons' readings differ by more than measuring explains
     SidesSwapped,     // left reads like right and right like left
     SurfaceDoubt,     // a control check was not answered with yes
@@ -53,6 +53,9 @@ struct Resolution
     std::string found;
     std::string done;
     Stamp stamp;
+    // The later answer that closed it, where nobody had to decide anything: `found` and `done` are empty
+    // then, and it stands in no table of its own.
+    std::optional<Answer> answered = {};
 };
 
 struct QuestionStory
@@ -66,7 +69,14 @@ struct QuestionStory
 // Those that nobody has closed yet: every list and every count of open questions is made of these.
 std::vector<QuestionStory> openAmong(std::span<const QuestionStory> questions);
 
-// The question that an answer opens; none for a yes.
+// Closes each “cannot see” that is open and was answered again, by either person, with anything else.
+void settleWhatWasSeen(std::span<QuestionStory> questions, std::span<const Check> checks);
+
+// The part of a look that nobody has seen yet at this coupling in this record.
+std::optional<CheckKind> notSeenAmong(std::span<const QuestionStory> questions, RecordId record,
+                                      CouplingId coupling);
+
+// The question that an answer opens; none for a yes and for what was felt.
 std::optional<Question> questionFrom(const Check& check, AirframeId airframe);
 std::optional<Question> questionFrom(const SurfaceCheck& check, AirframeId airframe);
 

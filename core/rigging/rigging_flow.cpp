@@ -13,7 +13,7 @@ namespace {
 
 bool isDoubt(const std::optional<Answer>& answer)
 {
-    return answer && *answer != Answer::Yes;
+    return answer && !countsAsYes(*answer);
 }
 
 const Interruption* lastInterruption(const RecordContent& content, CouplingId coupling, Turn turn)
@@ -42,19 +42,35 @@ std::optional<Answer>& slotOf(CouplingFlow& flow, CheckKind kind)
     return flow.secured;
 }
 
+// The step that a “no” was answered in: nothing is asked after it.
+std::optional<Step> stoppedAt(const CouplingFlow& flow)
+{
+    for (const auto& look : {flow.ballInSocket, flow.plungerHome, flow.sleeveAtStop})
+        if (look == Answer::No)
+            return Step::Look;
+    if (flow.pull == Answer::No)
+        return Step::Pull;
+    return flow.secured == Answer::No ? std::optional{Step::Secure} : std::nullopt;
+}
+
 void decideNext(CouplingFlow& flow, Turn turn)
 {
     const auto asking = [&flow](Step step, CheckKind kind) {
         flow.next = step;
         flow.ask = kind;
     };
-    if (!flow.ballInSocket || *flow.ballInSocket != Answer::Yes)
+    if (const auto stopped = stoppedAt(flow)) {
+        flow.next = *stopped;
+        return;
+    }
+    if (!flow.ballInSocket || !countsAsYes(*flow.ballInSocket))
         return asking(Step::Look, CheckKind::BallInSocket);
     if (!flow.plungerHome)
         return asking(Step::Look, CheckKind::PlungerHome);
     if (!flow.sleeveAtStop)
         return asking(Step::Look, CheckKind::SleeveAtStop);
-    if (turn == Turn::First && flow.readings.empty()) {
+    const auto isLocked = [](const Reading& reading) { return reading.state == SeatState::Locked; };
+    if (turn == Turn::First && std::ranges::none_of(flow.readings, isLocked)) {
         flow.next = Step::Measure;
         return;
     }
@@ -63,6 +79,7 @@ void decideNext(CouplingFlow& flow, Turn turn)
     if (turn == Turn::First && !flow.secured)
         return asking(Step::Secure, CheckKind::Secured);
     flow.next = Step::Done;
+    flow.ask = flow.notSeen();
 }
 
 // Readings of one person at one coupling, newest first, held against the strikes of the record.
@@ -110,6 +127,20 @@ bool CouplingFlow::hasDoubt() const
            isDoubt(secured);
 }
 
+bool CouplingFlow::mayMeasure() const
+{
+    return ballInSocket && countsAsYes(*ballInSocket) && plungerHome && sleeveAtStop && !stoppedAt(*this);
+}
+
+std::optional<CheckKind> CouplingFlow::notSeen() const
+{
+    for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop,
+                                 CheckKind::Pull, CheckKind::Secured})
+        if (answerOf(*this, kind) == Answer::CannotSee)
+            return kind;
+    return std::nullopt;
+}
+
 std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind)
 {
     CouplingFlow copy = flow;
@@ -143,10 +174,10 @@ CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn
     return flow;
 }
 
-bool everDoubted(const RecordContent& content, CouplingId coupling)
+bool everSaidNo(const RecordContent& content, CouplingId coupling)
 {
     return std::ranges::any_of(content.checks, [coupling](const Check& check) {
-        return check.coupling == coupling && check.answer != Answer::Yes;
+        return check.coupling == coupling && check.answer == Answer::No;
     });
 }
 

@@ -22,7 +22,8 @@ struct StruckReading
 struct CouplingFlow
 {
     Step next = Step::Look;
-    std::optional<CheckKind> ask; // the question open now, in Look, Pull and Secure
+    // The question open now, in Look, Pull and Secure, none after a “no”; once done, what is still not seen.
+    std::optional<CheckKind> ask;
     std::optional<Answer> ballInSocket;
     std::optional<Answer> plungerHome;
     std::optional<Answer> sleeveAtStop;
@@ -37,10 +38,13 @@ struct CouplingFlow
     bool begun = false;                // anything answered since the last interruption
 
     bool isDone() const { return next == Step::Done; }
+    // The first of the answers that count now that is a “cannot see”.
+    std::optional<CheckKind> notSeen() const;
     // Any No or CannotSee of the answers that count now: blocks a complete close.
     bool hasDoubt() const;
-    // Measuring opens only after the ball was seen in the socket: an empty socket can show a normal gap.
-    bool mayMeasure() const { return ballInSocket == Answer::Yes && plungerHome && sleeveAtStop; }
+    // Measuring opens only after the ball was seen in the socket, as an empty one can show a normal gap, and
+    // after no “no”.
+    bool mayMeasure() const;
 };
 
 // The answer that counts now to one question.
@@ -50,8 +54,8 @@ std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind);
 // optional.
 CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn);
 
-// Answers No or CannotSee anywhere in the record for this coupling, also those repeated since: they stay open
-// until resolved by a named person.
-bool everDoubted(const RecordContent& content, CouplingId coupling);
+// A No anywhere in the record for this coupling, also one repeated since: it stays open until resolved by a
+// named person.
+bool everSaidNo(const RecordContent& content, CouplingId coupling);
 
 } // namespace rig

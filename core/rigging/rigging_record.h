@@ -10,7 +10,13 @@
 
 namespace rig {
 
-enum class Answer { Yes, No, CannotSee };
+// Felt: by a finger that knows the part, where no eye comes; it counts as a yes and stays visible as felt.
+enum class Answer { Yes, No, CannotSee, Felt };
+
+constexpr bool countsAsYes(Answer answer)
+{
+    return answer == Answer::Yes || answer == Answer::Felt;
+}
 
 // What was looked at or tried on one coupling, in the order it has to be done.
 enum class CheckKind { BallInSocket, PlungerHome, SleeveAtStop, Pull, Secured };

@@ -89,7 +89,7 @@ const CouplingNow* RecordNow::find(CouplingId coupling) const
 
 bool RecordNow::isDone(Turn turn) const
 {
-    return std::ranges::all_of(couplings, [turn](const CouplingNow& one) { return one.isDone(turn); });
+    return std::ranges::none_of(couplings, [turn](const CouplingNow& one) { return one.isWaiting(turn); });
 }
 
 RecordNow recordNowOf(const RecordContent& content, const std::vector<CouplingId>& couplings)
@@ -98,7 +98,8 @@ RecordNow recordNowOf(const RecordContent& content, const std::vector<CouplingId
     now.record = content.record.id;
     for (const CouplingId coupling : couplings)
         now.couplings.push_back({coupling, flowOf(content, coupling, Turn::First),
-                                 flowOf(content, coupling, Turn::Second), firstPersonsOf(content, coupling)});
+                                 flowOf(content, coupling, Turn::Second), firstPersonsOf(content, coupling),
+                                 stopAmong(content.questions, coupling)});
     return now;
 }
 
@@ -117,15 +118,14 @@ bool isHalfDone(const RiggingSession& session, const RecordNow& now)
     if (!session.begun)
         return false;
     const CouplingNow* coupling = now.find(session.begun->coupling);
-    return coupling && coupling->flow(session.begun->turn).begun &&
-           !coupling->flow(session.begun->turn).isDone();
+    return coupling && coupling->flow(session.begun->turn).begun && coupling->isWaiting(session.begun->turn);
 }
 
 std::optional<CouplingId> nextWaiting(const RiggingSession& session, const RecordNow& now)
 {
     const CouplingNow* found = firstWaiting(
         now.couplings, [&session](const CouplingNow& one) { return session.place == placeAt(one.id); },
-        [&session](const CouplingNow& one) { return !one.isDone(session.turn); });
+        [&session](const CouplingNow& one) { return one.isWaiting(session.turn); });
     return found ? std::optional{found->id} : std::nullopt;
 }
 
@@ -144,10 +144,10 @@ RecordPlace onwardFrom(const RiggingSession& session, const RecordNow& now)
                 {}};
     if (const auto waiting = nextWaiting(session, now))
         return placeAt(*waiting);
-    if (session.turn == Turn::Second)
-        return {RecordPlace::Kind::Close, {}};
-    return {now.isControlCheckDone ? RecordPlace::Kind::SecondInspection : RecordPlace::Kind::ControlCheck,
-            {}};
+    if (session.turn == Turn::First && !now.isDone(Turn::Second))
+        return {RecordPlace::Kind::SecondInspection, {}};
+    // The last of all: a hand on a joint afterwards, the second person's too, sets it back.
+    return {now.isControlCheckDone ? RecordPlace::Kind::Close : RecordPlace::Kind::ControlCheck, {}};
 }
 
 RiggingSession sessionOf(RecordId record, PersonId leader, bool withSeasonList, std::optional<GaugeId> gauge)
@@ -263,17 +263,18 @@ SessionStep interrupt(RiggingSession session, const RecordNow& now, Interruption
     return step;
 }
 
-bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow)
+bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow,
+                     const std::optional<JointStop>& stop)
 {
     switch (session.wanted) {
     case ReadingWanted::Corrected:
         return session.corrected.has_value(); // what was looked at then holds for what was read then
     case ReadingWanted::Again:
-        return flow.mayMeasure();
+        return stop && stop->saidNo ? mayMeasureAsFound(*stop) : flow.mayMeasure();
     case ReadingWanted::None:
         break;
     }
-    return flow.mayMeasure() && flow.readings.empty();
+    return !stop && flow.mayMeasure() && flow.readings.empty();
 }
 
 SessionStep chooseGauge(RiggingSession session, const RecordNow& /*now*/, GaugeId gauge, Moment /*when*/)
@@ -327,7 +328,8 @@ SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind,
 {
     assert(!session.pressed);
     const auto person = personAt(session, now);
-    if (!person || !here(session, now))
+    const CouplingNow* coupling = here(session, now);
+    if (!person || !coupling || coupling->stop)
         return {std::move(session), {}};
     Check check;
     check.record = now.record;
@@ -366,7 +368,7 @@ std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow&
     const auto person = personAt(session, now);
     if (!coupling || !person)
         return std::nullopt;
-    if (!isMeasuringOpen(session, coupling->flow(session.turn)))
+    if (!isMeasuringOpen(session, coupling->flow(session.turn), coupling->stop))
         return std::nullopt;
     Reading reading;
     reading.coupling = coupling->id;
@@ -380,7 +382,10 @@ std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow&
     reading.person = *person;
     reading.when = when;
     reading.stamp = {person, when};
+    if (coupling->stop && coupling->stop->saidNo && session.wanted == ReadingWanted::Again)
+        reading.state = SeatState::PartSeated;
     if (session.wanted == ReadingWanted::Corrected && session.corrected) {
+        reading.state = session.corrected->state;
         reading.corrects = session.corrected->id;
         reading.when = session.corrected->when; // it was measured then; only now is it stated
         reading.note = session.correctionReason;

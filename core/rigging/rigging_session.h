@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/airframe/gauge.h"
+#include "core/rigging/joint_stop.h"
 #include "core/rigging/rigging_flow.h"
 
 #include <optional>
@@ -44,8 +45,11 @@ struct CouplingNow
     CouplingFlow first;
     CouplingFlow second;
     std::vector<PersonId> firstPersons; // who answered or measured here first
+    std::optional<JointStop> stop = {}; // nothing else is asked here, of nobody
 
     const CouplingFlow& flow(Turn turn) const { return turn == Turn::First ? first : second; }
+    // Something is left to do here in this turn, and may be done.
+    bool isWaiting(Turn turn) const { return !stop && !isDone(turn); }
     // Nothing is left to do here for whoever works in this turn; the second person waits for nobody.
     bool isDone(Turn turn) const { return first.isDone() && (turn == Turn::First || second.isDone()); }
 };
@@ -65,6 +69,7 @@ struct RecordNow
     bool isControlCheckDone = false;
 
     const CouplingNow* find(CouplingId coupling) const;
+    // Nothing is left to do in this turn, or nothing that may be done.
     bool isDone(Turn turn) const;
 };
 
@@ -152,10 +157,12 @@ SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceC
                           Moment when);
 
 // By the look and by what was read and asked for; whether somebody and a gauge are chosen is another
-// question.
-bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow);
+// question. `stop` is the coupling's: then it opens only where somebody asked for it.
+bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow,
+                     const std::optional<JointStop>& stop);
 // Binds a reading to the coupling, turn, person, gauge and record that it is pressed at. Empty when measuring
 // is not open there: nobody or no gauge chosen, no look, or a reading already that nobody asked to add to.
+// Of a joint that a “no” has stopped it is one as found: part-seated, and never a locked one.
 std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow& now,
                                  const GaugeReading& taken, const Gauge& gauge, FittingId fitting,
                                  Moment when);

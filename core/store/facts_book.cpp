@@ -214,6 +214,11 @@ Outcome FactsBook::readAgain(std::string_view table)
         return put(m_records.exclusions(airframe), m_known->changeWhatIsJudged().exclusions);
     if (table == "baseline")
         return put(m_records.frozenBaselines(airframe), m_known->changeWhatIsJudged().frozenBaselines);
+    // A later answer closes what could not be seen; without such a question nothing is read for it.
+    if (table == "answer" && std::ranges::any_of(rest.questions, [](const QuestionStory& story) {
+            return story.isOpen() && story.question.kind == QuestionKind::CannotSee;
+        }))
+        return put(m_records.questions(airframe), rest.questions);
     return Done{}; // answers, interruptions, ticks: they stand in the content of a record
 }
 

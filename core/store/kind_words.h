@@ -143,6 +143,8 @@ constexpr std::string_view wordOf(Answer kind)
         return "no";
     case Answer::CannotSee:
         return "cannot-see";
+    case Answer::Felt:
+        return "felt";
     }
     return {};
 }
@@ -265,6 +267,12 @@ constexpr std::string_view wordOf(Reason kind)
         return "gap-is-no-witness";
     case Reason::ReachesBeyondBand:
         return "reaches-beyond-band";
+    case Reason::BallNotSeen:
+        return "ball-not-seen";
+    case Reason::PlungerNotSeen:
+        return "plunger-not-seen";
+    case Reason::SleeveNotSeen:
+        return "sleeve-not-seen";
     }
     return {};
 }

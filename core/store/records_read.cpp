@@ -207,7 +207,20 @@ Result<std::vector<Surface>> Records::surfaces(AirframeId airframe) const
 
 Result<std::vector<QuestionStory>> Records::questions(AirframeId airframe) const
 {
-    return questionStories(m_file, "WHERE t.airframe = ?", {valueOf(airframe)});
+    auto stories = questionStories(m_file, "WHERE t.airframe = ?", {valueOf(airframe)});
+    if (!stories)
+        return stories;
+    const auto seen = factsIn<Check>(m_file,
+                                     "FROM question q JOIN answer t ON t.record = q.record"
+                                     " AND t.coupling = q.coupling AND t.kind = q.check_kind"
+                                     " WHERE q.airframe = ? AND q.kind = 'cannot-see'"
+                                     " AND t.answer <> 'cannot-see'",
+                                     {valueOf(airframe)});
+    if (!seen)
+        return seen.problem();
+    std::vector<QuestionStory> settled = std::move(stories).value();
+    settleWhatWasSeen(settled, seen.value());
+    return settled;
 }
 
 Result<std::vector<Fitting>> Records::fittings(AirframeId airframe) const
@@ -328,6 +341,7 @@ Result<RecordContent> Records::content(RecordId record) const
         return problem;
     if (found.empty())
         return Problem{ProblemKind::NotFound, "no rigging record " + textOf(record.bytes)};
+    settleWhatWasSeen(content.questions, content.checks);
     content.record = found.front();
     if (!closings.empty())
         content.close = closings.front();

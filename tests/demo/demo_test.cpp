@@ -1,5 +1,7 @@
+#include "core/airframe/saved_before.h"
 #include "core/review/coupling_history.h"
 #include "core/review/record_review.h"
+#include "core/review/record_summary.h"
 #include "tests/demo/demo_file.h"
 
 #include <algorithm>
@@ -247,9 +249,35 @@ TEST_F(Demo, ThePartSeatedAileronOfQx42HadComeThroughItsControlCheck)
     ASSERT_TRUE(close);
     const RecordContent content = must(store->records().content(close->record));
     ASSERT_FALSE(content.surfaceChecks.empty());
-    EXPECT_LT(content.surfaceChecks.back().id.bytes, content.readings.front().id.bytes);
+    EXPECT_TRUE(savedBefore(content.surfaceChecks.front(), content.readings.front()));
     for (const SurfaceCheck& check : content.surfaceChecks)
         EXPECT_EQ(check.answer, Answer::Yes);
+}
+
+TEST_F(Demo, TheControlsOfQx42WereTriedAgainAfterTheAileronWasReconnected)
+{
+    const RecordClose* close = closeOn("QX-42", dayOf(2025, 4, 20));
+    ASSERT_TRUE(close);
+    EXPECT_EQ(close->closing, Closing::Complete);
+    const RecordSummary summary = summaryOf(of("QX-42"), must(store->records().content(close->record)));
+    EXPECT_EQ(std::ranges::count(summary.notDone, OpenItemKind::SurfaceSetBack, &OpenItem::kind), 0);
+    for (const SummarySurface& surface : summary.surfaces) {
+        const auto counted = std::ranges::count(surface.answers, true, &SummarySurfaceAnswer::counts);
+        EXPECT_EQ(counted, std::ssize(checksOf(surface.surface.kind))) << surface.surface.name;
+    }
+    EXPECT_EQ(summary.surfaces[1].answers.front().hand, "Right aileron");
+}
+
+TEST_F(Demo, NoRecordThatWasClosedAsCompleteHasAControlCheckFromBeforeALaterHand)
+{
+    for (const char* registration : {"QX-17", "QX-42", "QX-88"})
+        for (const RecordClose& close : of(registration).closings) {
+            if (close.closing != Closing::Complete)
+                continue;
+            const RecordSummary summary =
+                summaryOf(of(registration), must(store->records().content(close.record)));
+            EXPECT_EQ(std::ranges::count(summary.notDone, OpenItemKind::SurfaceSetBack, &OpenItem::kind), 0);
+        }
 }
 
 TEST_F(Demo, TheElevatorOfQx42IsInTheControlCheckWithoutACoupling)

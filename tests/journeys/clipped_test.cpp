@@ -112,7 +112,7 @@ TEST_P(EveryPage, OfARiggingHoldsItsWords)
     typist.type("s");
     expectRoom("the second person", 30);
     typist.type("s");
-    click("recordRow8");
+    click("recordRow9");
     expectRoom("the control check", 30);
     click("recordRow10");
     expectRoom("the close", 20);

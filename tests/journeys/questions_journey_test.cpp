@@ -14,6 +14,8 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 
+#include <algorithm>
+
 using namespace rig;
 using namespace rig::test;
 
@@ -122,7 +124,7 @@ TEST_P(QuestionsJourney, AnOutsideReadingIsResolvedByAnEngineer)
     EXPECT_EQ(text("verdictWord"), "Outside the band, and nobody has resolved it");
     EXPECT_EQ(text("verdictExplanation").find("This reading by itself: inside."), 0U);
     type("yy");
-    EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).isDone());
+    EXPECT_FALSE(flowOf(content(), hangar.leftAileron, Turn::First).isDone()) << "it is left as it is";
     EXPECT_TRUE(barShown());
 
     press(Qt::Key_2, Qt::ControlModifier);
@@ -166,23 +168,43 @@ TEST_P(QuestionsJourney, AnOutsideReadingIsResolvedByAnEngineer)
     EXPECT_FALSE(part(window, "problemBanner").isVisible()) << text("problemText");
 }
 
-TEST_P(QuestionsJourney, ACannotSeeStaysOpenUntilSomebodyClosesIt)
+TEST_P(QuestionsJourney, ACannotSeeStaysOpenUntilSomebodyHasSeenIt)
 {
     begin();
     type("yc");
     const std::string said = "1 question is open on QX-17: Left aileron, could not be seen since 3 May 2026.";
     EXPECT_EQ(bar(), said);
-    press(Qt::Key_Escape); // from the look again, this time with a mirror
-    type("yyy0.5");
+    EXPECT_NE(text("couplingNotice").find("Take a mirror or a light"), std::string::npos);
+    type("y0.5");
     press(Qt::Key_Return);
+    EXPECT_EQ(text("verdictWord"), "Cannot tell: the plunger was not seen");
     type("yy");
-    EXPECT_EQ(bar(), said) << "a later yes closes nothing";
-    for (const Qt::Key moment : {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5}) {
+    for (const Qt::Key moment : {Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5, Qt::Key_1}) {
         press(moment, Qt::ControlModifier);
         EXPECT_EQ(bar(), said);
     }
-    open(); // the next morning
+    type("c"); // still without a mirror
     EXPECT_EQ(bar(), said);
+    type("y"); // with one: the same question is asked again at the end
+    EXPECT_FALSE(barShown());
+    EXPECT_EQ(text("verdictWord"), "Inside the band");
+    EXPECT_TRUE(content().interruptions.empty()) << "nobody is sent back to the look for a mirror";
+    open(); // the next morning
+    EXPECT_FALSE(barShown());
+}
+
+TEST_P(QuestionsJourney, WhatWasFeltOpensNoQuestionAndStaysVisibleAsFelt)
+{
+    begin();
+    type("yfy0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(text("verdictWord"), "Inside the band");
+    EXPECT_FALSE(barShown());
+    Typist::look();
+    const auto buttons = part(window, "tile1").findChildren<QPushButton*>();
+    EXPECT_EQ(std::ranges::count_if(buttons, &QPushButton::isChecked), 1);
+    for (const QPushButton* button : buttons)
+        EXPECT_EQ(button->isChecked(), button->text().startsWith("Felt")) << button->text().toStdString();
 }
 
 TEST_P(QuestionsJourney, NothingOfTheFirstResultIsToldWhileTheSecondPersonWorks)

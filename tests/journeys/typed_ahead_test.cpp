@@ -175,7 +175,7 @@ TEST_P(TypedAhead, ASecondPersonCalledAfterEnterLosesNoReading)
 TEST_P(TypedAhead, TheSecondPersonsReadingsAreHisOwn)
 {
     typist.type(kThreeJoints);
-    typist.goTo("recordRow5");
+    typist.goTo("recordRow4");
     typist.press(Qt::Key_Space);
     chooseSecond();
     typist.type("yyy0.50\ny\nyyy0.70\ny\nyyy0.30\ny\n");
@@ -189,7 +189,7 @@ TEST_P(TypedAhead, TheSecondPersonsReadingsAreHisOwn)
 
 TEST_P(TypedAhead, AControlCheckHasEveryAnswerAtItsSurface)
 {
-    typist.goTo("recordRow4");
+    typist.goTo("recordRow5");
     typist.press(Qt::Key_Space);
     typist.press(Qt::Key_Return); // the usual surfaces
     typist.goTo("atSurface");
@@ -199,7 +199,7 @@ TEST_P(TypedAhead, AControlCheckHasEveryAnswerAtItsSurface)
     typist.press(Qt::Key_Down); // T. Vale
     typist.type("yyyyyyy\nyyyyyyy\nyyyyyy\nyyyyyy\nyyyyyyy\nyyyyyyy\nyyy\n");
     EXPECT_EQ(content().surfaceChecks.size(), 43U);
-    EXPECT_EQ(part(window, "recordRow4").accessibleDescription(), "7 of 7 surfaces");
+    EXPECT_EQ(part(window, "recordRow5").accessibleDescription(), "7 of 7 surfaces");
     EXPECT_EQ(onPage("couplingTitle"), "Left aileron") << "the second inspection";
     expectNoProblem();
 }

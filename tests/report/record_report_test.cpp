@@ -102,6 +102,20 @@ TEST(RecordReport, SaysWhatTheFactsOfTodaySayAndWhatWasShownAtTheTimeOnlyWhereIt
     EXPECT_TRUE(words.contains("shown at the time: inside"));
 }
 
+TEST(RecordReport, TellsAControlCheckFromBeforeALaterHandOnAJoint)
+{
+    ToldRecord told;
+    const SurfaceId aileron = told.addSurface("Left aileron flap", SurfaceKind::Aileron);
+    told.lookAndPull(Turn::First);
+    told.trySurface(aileron, SurfaceKind::Aileron);
+    EXPECT_FALSE(wordsOf(printed(told.summary())).contains("before somebody was at"));
+    told.answer(CheckKind::Pull, Answer::Yes, Turn::Second);
+    const QString words = wordsOf(printed(told.summary()));
+    EXPECT_TRUE(words.contains("Yes (before somebody was at Left aileron)")) << words.toStdString();
+    EXPECT_TRUE(words.contains("Left aileron flap: to be tried again, somebody was at Left aileron after"))
+        << words.toStdString();
+}
+
 TEST(RecordReport, SaysThatAReadingWasPartSeated)
 {
     ToldRecord told;

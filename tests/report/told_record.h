@@ -84,6 +84,30 @@ public:
         must(store.records().add(one));
     }
 
+    SurfaceId addSurface(const std::string& name, SurfaceKind kind)
+    {
+        Surface surface;
+        surface.airframe = hangar.airframe;
+        surface.name = name;
+        surface.kind = kind;
+        return must(store.records().add(surface));
+    }
+
+    void trySurface(SurfaceId surface, SurfaceKind kind)
+    {
+        for (const SurfaceCheckKind one : checksOf(kind)) {
+            SurfaceCheck check;
+            check.record = record;
+            check.surface = surface;
+            check.kind = one;
+            check.answer = Answer::Yes;
+            check.person = hangar.vale;
+            check.cockpit = hangar.oren;
+            check.stamp.when = now();
+            must(store.records().add(check));
+        }
+    }
+
     QuestionId ask(QuestionKind kind, ReadingId about)
     {
         Question question;

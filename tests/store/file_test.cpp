@@ -113,8 +113,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "c99930cf58841e2d0f51cc3fdc304d7e204de36029fef3566b0695076e00df2a",
         "03300914e551002f8438520f02cc448f535e2bd25c2c108a79d84f41f29a0526",
         "2de7bc0d6dd48a6e755bab124cfd854a3e453087b4f5d91f853b088407496a9b",
+        "08a4318fe624d8f6c0b52859ddc2e9a7ab0763a11b9f1ec2ea717aec14f3a07a",
     };
-    ASSERT_EQ(newestSchemaVersion(), 3);
+    ASSERT_EQ(newestSchemaVersion(), 4);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)

@@ -287,3 +287,31 @@ TEST(ReleasedFile, OfTheSecondLayoutKeepsWhatWasClosedAndTakesFurtherWork)
     EXPECT_FALSE(old.file().connection().run("UPDATE fitting SET reason = 'x'"));
     EXPECT_FALSE(old.file().connection().run("DELETE FROM resolution"));
 }
+
+// Written by the last program with the third layout, which had no answer for what was felt.
+TEST(ReleasedFile, OfTheThirdLayoutKeepsItsAnswersAndTakesWhatWasFelt)
+{
+    Released old{"v3.rigband"};
+    EXPECT_EQ(old.file().schemaVersion(), newestSchemaVersion());
+    const AirframeId airframe = must(old.records().airframes()).front().id;
+    const RiggingRecord record = must(old.records().riggingRecords(airframe)).front();
+    const RecordContent content = must(old.records().content(record.id));
+    ASSERT_EQ(content.checks.size(), 1U);
+    EXPECT_EQ(content.checks[0].answer, Answer::No);
+    ASSERT_EQ(content.surfaceChecks.size(), 1U);
+    EXPECT_EQ(content.surfaceChecks[0].answer, Answer::Yes);
+    EXPECT_EQ(content.readings.size(), 2U);
+    RiggingRecord next;
+    next.airframe = airframe;
+    next.leader = record.leader;
+    next.begins = record.begins;
+    Check felt = content.checks[0];
+    felt.id = {};
+    felt.record = must(old.records().add(next));
+    felt.answer = Answer::Felt;
+    must(old.records().add(felt));
+    EXPECT_EQ(must(old.records().content(felt.record)).checks[0].answer, Answer::Felt);
+    EXPECT_EQ(must(old.file().danglingReferences()), 0);
+    EXPECT_FALSE(old.file().connection().run("UPDATE answer SET answer = 'yes'")) << "the triggers are back";
+    EXPECT_FALSE(old.file().connection().run("DELETE FROM surface_answer"));
+}

@@ -87,8 +87,9 @@ void QuestionPanel::display(const QuestionsView& view, const QuestionRow& row)
     const auto& resolution = row.story.resolution;
     sayIn(m_found, resolution ? QString::fromStdString(resolution->found) : QString{});
     sayIn(m_done, resolution ? QString::fromStdString(resolution->done) : QString{});
-    m_foundLabel->setVisible(!isOpen);
-    m_doneLabel->setVisible(!isOpen);
+    const bool isDecided = resolution && !resolution->answered;
+    m_foundLabel->setVisible(isDecided);
+    m_doneLabel->setVisible(isDecided);
     m_callCard->setVisible(isOpen);
     m_call->setText(QStringList{QuestionWords::call(QString::fromStdString(view.airframe.callName),
                                                     QString::fromStdString(view.airframe.callPhone)),

@@ -135,6 +135,9 @@ QStringList storyOf(const QuestionRow& row)
                                          formats.moment(row.story.question.stamp.when));
     if (row.recordBegins)
         sentences << QuestionWords::inRecord(formats.moment(*row.recordBegins), row.ofOpenRecord);
+    if (row.story.resolution && row.story.resolution->answered && row.story.question.check)
+        sentences << QuestionWords::answered(QuestionWords::step(*row.story.question.check),
+                                             *row.story.resolution->answered);
     if (const auto& resolution = row.story.resolution)
         sentences << QuestionWords::closedBy(QString::fromStdString(row.decidedBy),
                                              formats.moment(resolution->stamp.when),

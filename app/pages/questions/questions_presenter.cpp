@@ -54,7 +54,7 @@ std::optional<Answer> answerIn(const Question& question, FactsBook& book)
     std::optional<Answer> last;
     for (const SurfaceCheck& check : content.value()->surfaceChecks)
         if (question.surface == check.surface && question.surfaceCheck == check.kind &&
-            check.answer != Answer::Yes && savedBefore(check, question))
+            !countsAsYes(check.answer) && savedBefore(check, question))
             last = check.answer;
     return last;
 }

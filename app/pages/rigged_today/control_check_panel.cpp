@@ -147,7 +147,8 @@ void ControlCheckPanel::buildTiles(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{10, true};
     for (const SurfaceCheckKind kind : kTileOrder) {
-        auto* tile = new QuestionTile{ControlWords::question(kind), ControlWords::hint(kind), true};
+        auto* tile = new QuestionTile{ControlWords::question(kind), ControlWords::hint(kind),
+                                      AnswerChoice::OrCannotSee};
         tile->setObjectName(QStringLiteral("surfaceTile%1").arg(static_cast<int>(kind)));
         connect(tile, &QuestionTile::answered, this, [this, kind](Answer given) { answer(kind, given); });
         m_tiles[static_cast<std::size_t>(kind)] = tile;
@@ -263,7 +264,11 @@ void ControlCheckPanel::showPeople()
                             ? ControlWords::samePerson()
                             : ControlWords::choosePeople());
     else
-        sayIn(m_notice, m_sheet.progress.doubted && !stops ? ControlWords::cannotSeeHere() : QString{});
+        sayIn(m_notice, stops                      ? QString{}
+                        : m_sheet.progress.doubted ? ControlWords::cannotSeeHere()
+                        : m_sheet.progress.setBackBy
+                            ? ControlWords::setBackHere(QString::fromStdString(*m_sheet.progress.setBackBy))
+                            : QString{});
 }
 
 void ControlCheckPanel::showTiles()

@@ -14,27 +14,6 @@ namespace {
 constexpr std::int32_t kHalfATurn = 180'000;
 constexpr std::int32_t kAMetre = 1'000'000;
 
-// Answered with no, and the question that it opened is not closed.
-bool isStopped(const RecordContent& content, const SurfaceProgress& progress, SurfaceCheckKind kind)
-{
-    const auto answer = progress.answers.find(kind);
-    if (answer == progress.answers.end() || answer->second != Answer::No)
-        return false;
-    return std::ranges::any_of(content.questions, [&](const QuestionStory& story) {
-        return story.isOpen() && story.question.surface == progress.id && story.question.surfaceCheck == kind;
-    });
-}
-
-std::optional<SurfaceCheckKind> stopOf(const RecordContent& content, const SurfaceProgress& progress)
-{
-    if (isStopped(content, progress, SurfaceCheckKind::Sense))
-        return SurfaceCheckKind::Sense;
-    for (const auto& [kind, answer] : progress.answers)
-        if (isStopped(content, progress, kind))
-            return kind;
-    return std::nullopt;
-}
-
 std::optional<OtherSide> otherSideOf(const RiggedTodayView& view, const RecordContent& content,
                                      const Surface& surface)
 {
@@ -70,10 +49,10 @@ Result<SurfaceSheet> ControlCheckPresenter::sheet(const RiggedTodayView& view, S
     for (const SurfaceProgress& progress : view.review.surfaces) {
         if (progress.id == id) {
             sheet.progress = progress;
-            sheet.stop = stopOf(content, progress);
+            sheet.stop = progress.stop;
         }
         const Surface* one = find(view, progress.id);
-        if (one && isStopped(content, progress, SurfaceCheckKind::Sense))
+        if (one && progress.stop == SurfaceCheckKind::Sense)
             sheet.reversed = *one;
     }
     return sheet;

@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/coupling_panel.h"
 
+#include "app/pages/rigged_today/stop_card.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/gap_strip_widget.h"
@@ -8,6 +9,7 @@
 #include "app/widgets/trend_widget.h"
 #include "app/widgets/verdict_card.h"
 #include "app/widgets/wrap_layout.h"
+#include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
@@ -26,6 +28,32 @@ namespace rig {
 namespace {
 
 constexpr std::array kLook{CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop};
+
+bool isAnswerTo(CheckKind kind, Answer answer)
+{
+    if (answer == Answer::Felt)
+        return std::ranges::find(kLook, kind) != kLook.end();
+    return answer != Answer::CannotSee || kind != CheckKind::Pull;
+}
+
+bool isOwnFinding(const CouplingSheet& sheet)
+{
+    if (sheet.turn == Turn::First)
+        return true;
+    if (sheet.stop->saidNo)
+        return answerOf(sheet.flow, *sheet.stop->saidNo) == Answer::No;
+    return std::ranges::any_of(
+        sheet.readings, [](const SheetReading& one) { return one.judgement.verdict == Verdict::Outside; });
+}
+
+QString whyStopped(const CouplingSheet& sheet)
+{
+    const QString name = QString::fromStdString(sheet.coupling.name);
+    if (!isOwnFinding(sheet))
+        return RiggedWords::isStopped(name);
+    return sheet.stop->saidNo ? RiggedWords::saidNo(name, *sheet.stop->saidNo)
+                              : RiggedWords::readOutside(name);
+}
 
 QString gaugeNoteOf(const CouplingSheet& sheet)
 {
@@ -100,20 +128,22 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
     layout->addLayout(top);
     m_notice = labelOf({}, "caution", "couplingNotice");
     layout->addWidget(m_notice);
+    m_stop = new StopCard;
+    layout->addWidget(m_stop);
 }
 
 void CouplingPanel::buildLook(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{10, true};
-    addTile(row, CheckKind::BallInSocket, "tile0", true);
-    addTile(row, CheckKind::PlungerHome, "tile1", true);
-    addTile(row, CheckKind::SleeveAtStop, "tile2", true);
+    addTile(row, CheckKind::BallInSocket, "tile0", AnswerChoice::OrFelt);
+    addTile(row, CheckKind::PlungerHome, "tile1", AnswerChoice::OrFelt);
+    addTile(row, CheckKind::SleeveAtStop, "tile2", AnswerChoice::OrFelt);
     layout->addLayout(row);
 }
 
-QuestionTile* CouplingPanel::addTile(QLayout* layout, CheckKind kind, const char* name, bool withCannotSee)
+QuestionTile* CouplingPanel::addTile(QLayout* layout, CheckKind kind, const char* name, AnswerChoice choice)
 {
-    auto* one = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), withCannotSee};
+    auto* one = new QuestionTile{RiggedWords::question(kind), RiggedWords::hint(kind), choice};
     one->setObjectName(QLatin1String(name));
     connect(one, &QuestionTile::answered, this, [this, kind](Answer answer) { emit answered(kind, answer); });
     m_tiles[static_cast<std::size_t>(kind)] = one;
@@ -150,8 +180,8 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
 void CouplingPanel::buildPull(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{10, true};
-    addTile(row, CheckKind::Pull, "tilePull", false);
-    addTile(row, CheckKind::Secured, "tileSecured", true);
+    addTile(row, CheckKind::Pull, "tilePull", AnswerChoice::YesNo);
+    addTile(row, CheckKind::Secured, "tileSecured", AnswerChoice::OrCannotSee);
 
     m_historyBox = new QWidget;
     auto* history = new QVBoxLayout{m_historyBox};
@@ -197,6 +227,7 @@ void CouplingPanel::setLook(const Look& look)
     m_leaves->setLook(look);
     m_history->setLook(look);
     m_verdict->setLook(look);
+    m_stop->setLook(look);
 }
 
 void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sheet, const QString& nextText)
@@ -212,6 +243,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     m_access->setText(access.isEmpty() || leaf.isEmpty() ? access + leaf
                                                          : access + QStringLiteral(" · ") + leaf);
     fillChoices(view, sheet);
+    showStop(view, sheet);
     showQuestions(sheet);
     showMeasure(sheet);
     showStruck(view, sheet);
@@ -223,10 +255,14 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
 
 QWidget* CouplingPanel::nextThing() const
 {
+    if (m_sheet.stop)
+        return m_leavesOpen ? static_cast<QWidget*>(m_leaves) : m_stop;
     if (m_sheet.flow.next == Step::Look)
         return tile(m_sheet.flow.ask.value_or(CheckKind::BallInSocket));
     if (m_leavesOpen)
         return m_leaves;
+    if (m_sheet.flow.isDone() && m_sheet.flow.ask)
+        return tile(*m_sheet.flow.ask);
     if (m_sheet.flow.next == Step::Secure)
         return tile(CheckKind::Secured);
     return m_sheet.readings.empty() || m_sheet.flow.isDone() ? static_cast<QWidget*>(tile(CheckKind::Pull))
@@ -249,31 +285,42 @@ void CouplingPanel::fillChoices(const RiggedTodayView& view, const CouplingSheet
     m_gauge->choose(sheet.gauge ? std::optional{sheet.gauge->id} : std::nullopt);
 }
 
+// Whoever comes back to the joint meets it again. What the other person found is not told by it.
+void CouplingPanel::showStop(const RiggedTodayView& view, const CouplingSheet& sheet)
+{
+    if (sheet.stop)
+        m_stop->say(whyStopped(sheet),
+                    ControlWords::leaveAndCall(QString::fromStdString(view.airframe.callName),
+                                               QString::fromStdString(view.airframe.callPhone)),
+                    RiggedWords::tagAndPhotograph());
+    m_stop->setVisible(sheet.stop.has_value());
+}
+
 void CouplingPanel::showQuestions(const CouplingSheet& sheet)
 {
-    const bool someone = sheet.person.has_value();
+    const bool someone = sheet.person.has_value() && !sheet.stop;
     for (const CheckKind kind : kLook) {
         tile(kind)->setAnswer(answerOf(sheet.flow, kind));
-        const bool open = kind == CheckKind::BallInSocket || sheet.flow.ballInSocket == Answer::Yes;
+        const bool isBallThere = sheet.flow.ballInSocket && countsAsYes(*sheet.flow.ballInSocket);
+        const bool open = kind == CheckKind::BallInSocket || isBallThere;
         tile(kind)->setState(someone && sheet.flow.ask == kind, someone && open);
     }
     tile(CheckKind::Pull)->setAnswer(sheet.flow.pull);
     const bool pullOpen = sheet.flow.next >= Step::Pull;
-    // After an outside reading the next thing is to stop, not to pull: the question stays open, unstressed.
-    const bool stop = !sheet.readings.empty() && sheet.readings.back().judgement.verdict == Verdict::Outside;
-    tile(CheckKind::Pull)
-        ->setState(someone && sheet.flow.ask == CheckKind::Pull && !stop, someone && pullOpen);
+    tile(CheckKind::Pull)->setState(someone && sheet.flow.ask == CheckKind::Pull, someone && pullOpen);
     QuestionTile* secured = tile(CheckKind::Secured);
     secured->setVisible(sheet.turn == Turn::First);
     secured->setHint(RiggedWords::secureHint(sheet.coupling.securing));
     secured->setAnswer(sheet.flow.secured);
     secured->setState(someone && sheet.flow.ask == CheckKind::Secured,
                       someone && (sheet.flow.next == Step::Secure || sheet.flow.next == Step::Done));
-    if (!someone)
+    if (sheet.stop)
+        m_notice->clear();
+    else if (!someone)
         m_notice->setText(sheet.turn == Turn::First ? RiggedWords::choosePersonFirst()
                                                     : RiggedWords::secondMustDiffer());
-    else if (sheet.flow.hasDoubt())
-        m_notice->setText(RiggedWords::doubtHere());
+    else if (sheet.flow.notSeen())
+        m_notice->setText(RiggedWords::notSeenHere(*sheet.flow.notSeen()));
     else
         m_notice->setText(sheet.turn == Turn::Second ? RiggedWords::secondBlind() : QString{});
     m_notice->setVisible(!m_notice->text().isEmpty());
@@ -306,12 +353,17 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
         for (std::size_t i = 0; i + 1 < sheet.readings.size(); ++i)
             strip.earlier.push_back(sheet.readings[i].reading.interval);
         m_leaves->setChosen(GaugeReading{last.reading.interval, last.reading.technique});
-        m_verdict->show(last.judgement, last.reading.interval, m_standing, m_callName, m_callPhone);
-        strip.verdict = verdictShown(last.judgement);
+        if (last.reading.state == SeatState::Locked) {
+            m_verdict->show(last.judgement, last.reading.interval, m_standing, m_callName, m_callPhone);
+            strip.verdict = verdictShown(last.judgement);
+        } else {
+            m_verdict->showAsFound(last.reading.interval, m_callName, m_callPhone);
+        }
         m_verdict->setKept(RiggedWords::savedAt(Formats{}.time(last.reading.stamp.when)));
     }
     if (sheet.wanted == ReadingWanted::Again)
-        m_leafNote->setText(RiggedWords::measureAgainHint());
+        m_leafNote->setText(sheet.stop && sheet.stop->saidNo ? RiggedWords::asFoundHint()
+                                                             : RiggedWords::measureAgainHint());
     if (sheet.wanted == ReadingWanted::Corrected)
         m_leafNote->setText(RiggedWords::correctNow());
     m_strip->setView(strip);
@@ -343,11 +395,15 @@ void CouplingPanel::showStruck(const RiggedTodayView& view, const CouplingSheet&
 void CouplingPanel::showBottom(const CouplingSheet& sheet)
 {
     const bool asked = sheet.wanted != ReadingWanted::None;
-    m_again->setEnabled(!sheet.readings.empty() && !m_leavesOpen);
+    const bool asFound = sheet.stop && mayMeasureAsFound(*sheet.stop);
+    m_again->setText(asFound ? RiggedWords::measureAsFound() : RiggedWords::measureAgain());
+    const bool isReadAlready = !sheet.readings.empty() || (sheet.stop && sheet.flow.mayMeasure());
+    m_again->setEnabled(!m_leavesOpen && sheet.person &&
+                        (sheet.stop && sheet.stop->saidNo ? asFound : isReadAlready));
     m_correct->setEnabled(sheet.flow.last && !asked);
     m_strike->setEnabled(sheet.flow.last && sheet.person && !asked);
     m_turn->setText(sheet.turn == Turn::First ? RiggedWords::secondHere() : RiggedWords::firstHere());
-    m_next->setEnabled(sheet.flow.isDone());
+    m_next->setEnabled(sheet.flow.isDone() || sheet.stop);
 }
 
 void CouplingPanel::chooseReading(const GaugeReading& reading)
@@ -357,7 +413,7 @@ void CouplingPanel::chooseReading(const GaugeReading& reading)
     emit readingChosen(reading);
 }
 
-void CouplingPanel::showReading(const GaugeReading& reading, const Judgement& judgement)
+void CouplingPanel::showReading(const GaugeReading& reading, const std::optional<Judgement>& judgement)
 {
     m_leaves->setChosen(reading);
     GapStripView strip;
@@ -365,14 +421,20 @@ void CouplingPanel::showReading(const GaugeReading& reading, const Judgement& ju
     strip.partSeated = m_sheet.history.partSeated;
     strip.reading = reading.interval;
     m_leafNote->setText(RiggedWords::interval(Formats{}.interval(reading.interval), reading.technique));
-    m_verdict->show(judgement, reading.interval, m_standing, m_callName, m_callPhone);
-    strip.verdict = verdictShown(judgement);
+    if (judgement) {
+        m_verdict->show(*judgement, reading.interval, m_standing, m_callName, m_callPhone);
+        strip.verdict = verdictShown(*judgement);
+    } else {
+        m_verdict->showAsFound(reading.interval, m_callName, m_callPhone);
+    }
     m_strip->setView(strip);
     m_verdict->setKept(RiggedWords::saving());
     m_leaves->setEnabled(false);
     m_leavesOpen = false;
     // The pull opens with the reading: whoever presses it at once waits for the save, and is not left out.
-    tile(CheckKind::Pull)->setState(judgement.verdict != Verdict::Outside, true);
+    // After an outside one nothing follows.
+    const bool isAsked = judgement && judgement->verdict != Verdict::Outside && !m_sheet.stop;
+    tile(CheckKind::Pull)->setState(isAsked, isAsked);
 }
 
 // The strip has a reading's colour only where the card has its mark.
@@ -400,6 +462,9 @@ QString CouplingPanel::whyNoFigure() const
     if (!m_sheet.person)
         return m_sheet.turn == Turn::Second ? RiggedWords::chooseSecondFirst()
                                             : RiggedWords::choosePersonFirst();
+    if (m_sheet.stop && !m_leavesOpen)
+        return mayMeasureAsFound(*m_sheet.stop) ? RiggedWords::stoppedHereMeasure()
+                                                : RiggedWords::stoppedHere();
     if (!m_sheet.flow.mayMeasure() && m_sheet.wanted != ReadingWanted::Corrected)
         return RiggedWords::lookFirst();
     if (!m_sheet.gauge)
@@ -421,15 +486,17 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
             return Answer::No;
         if (isKey(*event, RiggedWords::keyCannotSee()))
             return Answer::CannotSee;
+        if (isKey(*event, RiggedWords::keyFelt()))
+            return Answer::Felt;
         return std::nullopt;
     };
     // Inside a figure no letter answers or asks for anything: it spoils the figure, which is then refused.
     if (m_leavesOpen && m_leaves->isFigureBegun() && m_leaves->takeKey(event))
         return true;
     if (const auto answer = answerKey()) {
-        if (!m_sheet.person || !m_sheet.flow.ask)
+        if (!m_sheet.person || !m_sheet.flow.ask || m_sheet.stop)
             return false;
-        if (m_sheet.flow.ask == CheckKind::Pull && answer == Answer::CannotSee)
+        if (!isAnswerTo(*m_sheet.flow.ask, *answer))
             return false;
         emit answered(*m_sheet.flow.ask, *answer);
         return true;

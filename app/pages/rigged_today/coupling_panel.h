@@ -18,6 +18,7 @@ class ChoiceBox;
 class FlowScroll;
 class GapStripWidget;
 class LeafRow;
+class StopCard;
 class TrendWidget;
 class VerdictCard;
 
@@ -33,7 +34,8 @@ public:
     void setLook(const Look& look);
 
     // The verdict, at once and before anything is saved.
-    void showReading(const GaugeReading& reading, const Judgement& judgement);
+    // Without a judgement it is one as the joint was found.
+    void showReading(const GaugeReading& reading, const std::optional<Judgement>& judgement);
     void showNotSaved();
     void showNotice(const QString& sentence);
     // Takes back what was typed of a figure. False when nothing was.
@@ -58,7 +60,7 @@ private:
     void buildLook(QVBoxLayout* layout);
     void buildMeasure(QVBoxLayout* layout);
     void buildPull(QVBoxLayout* layout);
-    QuestionTile* addTile(QLayout* layout, CheckKind kind, const char* name, bool withCannotSee);
+    QuestionTile* addTile(QLayout* layout, CheckKind kind, const char* name, AnswerChoice choice);
     void buildBottom(QVBoxLayout* layout);
     void fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showQuestions(const CouplingSheet& sheet);
@@ -66,6 +68,7 @@ private:
     void showStruck(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showBottom(const CouplingSheet& sheet);
     QWidget* nextThing() const;
+    void showStop(const RiggedTodayView& view, const CouplingSheet& sheet);
     std::optional<Verdict> verdictShown(const Judgement& judgement) const;
     QString whyNoFigure() const;
     void chooseReading(const GaugeReading& reading);
@@ -84,6 +87,7 @@ private:
     ChoiceBox* m_person = nullptr;
     ChoiceBox* m_gauge = nullptr;
     QLabel* m_notice = nullptr;
+    StopCard* m_stop = nullptr;
     std::array<QuestionTile*, 5> m_tiles{};
     GapStripWidget* m_strip = nullptr;
     QLabel* m_leafLabel = nullptr;

@@ -118,11 +118,11 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
     }
     const bool closing = current.kind == RecordPlace::Kind::Close;
     const bool checking = current.kind == RecordPlace::Kind::ControlCheck;
-    showControlCheck(row(m_places.size()), view.review, checking);
-    m_places.push_back({RecordPlace::Kind::ControlCheck, {}});
     step(RecordPlace::Kind::SecondInspection, MarkShape::Waiting,
          turn == Turn::Second && !closing && !checking, RiggedWords::secondInspection(),
          RiggedWords::secondProgress(view.review.bothDone(), all));
+    showControlCheck(row(m_places.size()), view.review, checking);
+    m_places.push_back({RecordPlace::Kind::ControlCheck, {}});
     step(RecordPlace::Kind::Close, MarkShape::Waiting, closing, RiggedWords::close(),
          RiggedWords::closeHint());
     for (std::size_t i = 0; i < m_rows.size(); ++i)
@@ -133,6 +133,8 @@ void RecordList::showControlCheck(MarkRow* row, const RecordReview& review, bool
 {
     const int all = static_cast<int>(review.surfaces.size());
     const bool doubted = std::ranges::any_of(review.surfaces, &SurfaceProgress::doubted);
+    const bool setBack = std::ranges::any_of(
+        review.surfaces, [](const SurfaceProgress& one) { return one.setBackBy.has_value(); });
     MarkShape shape = MarkShape::Waiting;
     Role role = Role::InkSoft;
     if (isCurrent) {
@@ -141,6 +143,9 @@ void RecordList::showControlCheck(MarkRow* row, const RecordReview& review, bool
     } else if (doubted) {
         shape = MarkShape::HalfDisc;
         role = Role::NearEdge;
+    } else if (setBack) {
+        shape = MarkShape::Triangle;
+        role = Role::NearEdge;
     } else if (all > 0 && review.surfacesDone() == all) {
         shape = MarkShape::Done;
     }
@@ -148,6 +153,8 @@ void RecordList::showControlCheck(MarkRow* row, const RecordReview& review, bool
         all > 0 ? ControlWords::progress(review.surfacesDone(), all) : ControlWords::noneInList();
     if (doubted)
         detail = RiggedWords::doubtedMark(detail);
+    else if (setBack)
+        detail = ControlWords::setBackMark(detail);
     row->show(shape, role, ControlWords::place(), detail);
     row->setChecked(isCurrent);
 }
@@ -186,7 +193,9 @@ QString detailFor(const CouplingProgress& one, const CouplingStanding& standing,
         return RiggedWords::firstPersonNotDone();
     }
     QString detail = isCurrent ? nowOf(one.next) : RiggedWords::waiting();
-    if (one.stage == CouplingStage::Begun && !isCurrent)
+    if (one.stop)
+        detail = RiggedWords::stopHere();
+    else if (one.stage == CouplingStage::Begun && !isCurrent)
         detail = RiggedWords::begunNotDone();
     if (one.reading && (one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone))
         detail = RiggedWords::readLookedPulled(Formats{}.interval(*one.reading));

@@ -13,6 +13,7 @@
 #include "app/wording/formats.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/rigged_words.h"
+#include "core/review/not_seen.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -320,9 +321,11 @@ void RiggedTodayPage::pressReading(const GaugeReading& taken)
     auto reading = readingAt(m_session, *m_view.now, taken, *m_sheet->gauge, m_sheet->fitting, m_clock.now());
     if (!reading)
         return;
-    m_painted = judgeIn(m_sheet->history, *reading);
+    m_painted.reset();
+    if (reading->state == SeatState::Locked)
+        m_painted = withoutSight(judgeIn(m_sheet->history, *reading), m_sheet->notSeen);
     m_session = press(std::move(m_session), std::move(*reading));
-    m_coupling->showReading(taken, *m_painted);
+    m_coupling->showReading(taken, m_painted);
     m_idle->start();
     setFocus();
     m_saving->start();

@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
 #include "core/airframe/saved_before.h"
+#include "core/review/not_seen.h"
 #include "core/review/record_summary.h"
 #include "core/review/review_period.h"
 #include "core/store/facts_book.h"
@@ -66,18 +67,17 @@ TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, Record
     return series;
 }
 
-// What the session is worked against.
-RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content)
+// What the session is worked against. What stopped a joint in an earlier record stops it in this one.
+RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content, const AirframeFacts& facts)
 {
     std::vector<CouplingId> couplings;
     for (const Coupling& coupling : view.couplings)
         couplings.push_back(coupling.id);
     RecordNow now = recordNowOf(content, couplings);
-    for (const SurfaceProgress& one : view.review.surfaces) {
-        const bool saidNo =
-            std::ranges::any_of(one.answers, [](const auto& given) { return given.second == Answer::No; });
-        now.surfaces.push_back({one.id, one.next && !(one.doubted && saidNo)});
-    }
+    for (CouplingNow& one : now.couplings)
+        one.stop = stopAmong(facts.questions, one.id);
+    for (const SurfaceProgress& one : view.review.surfaces)
+        now.surfaces.push_back({one.id, one.next && !one.stop});
     now.isControlCheckDone = view.review.surfacesDone() == std::ssize(view.review.surfaces);
     return now;
 }
@@ -140,7 +140,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
         return judgeIn(known.value()->history(reading.coupling), reading);
     });
     if (!view.record->fromAnotherDay && !view.couplings.empty())
-        view.now = recordNowIn(view, content);
+        view.now = recordNowIn(view, content, facts);
     return view;
 }
 
@@ -180,9 +180,11 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
     sheet.coupling = *found;
     sheet.turn = session.turn;
     sheet.flow = now->flow(session.turn);
+    sheet.stop = now->stop;
     sheet.person = personAt(session, *view.now);
     sheet.wanted = session.wanted;
-    sheet.isMeasuringOpen = isMeasuringOpen(session, sheet.flow);
+    sheet.isMeasuringOpen = isMeasuringOpen(session, sheet.flow, sheet.stop);
+    sheet.notSeen = notSeenAmong(known.facts().questions, view.record->id, coupling);
     sheet.firstPersons = now->firstPersons;
     sheet.otherSide = otherSideOf(sheet.coupling, view.couplings);
     if (const CouplingNow* other = sheet.otherSide ? view.now->find(sheet.otherSide->id) : nullptr)
@@ -195,7 +197,8 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
         sheet.fitting = fitting->fitting.id;
     }
     for (const Reading& reading : sheet.flow.readings)
-        sheet.readings.push_back({reading, judgeIn(sheet.history, reading), known.isSuperseded(reading.id)});
+        sheet.readings.push_back({reading, withoutSight(judgeIn(sheet.history, reading), sheet.notSeen),
+                                  known.isSuperseded(reading.id)});
     return sheet;
 }
 

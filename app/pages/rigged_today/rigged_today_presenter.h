@@ -18,7 +18,9 @@ struct CouplingSheet
     Coupling coupling;
     Turn turn = Turn::First;
     CouplingFlow flow;
-    std::optional<PersonId> person; // chosen, never filled in for the second person
+    std::optional<JointStop> stop;
+    std::optional<CheckKind> notSeen; // in this record, by either person, and not seen since
+    std::optional<PersonId> person;   // chosen, never filled in for the second person
     std::optional<Gauge> gauge;
     std::optional<Day> gaugeChecked;
     bool isGaugeOverdue = false;            // a month and more since then

@@ -73,6 +73,8 @@ Outcome RiggingWriter::save(AirframeId airframe, const Reading& reading,
         if (const Outcome asked = ask(m_records, questionAbout(kept, airframe, QuestionKind::OutsideReading));
             !asked)
             return asked;
+    if (kept.state != SeatState::Locked)
+        return Done{}; // as it was found: nothing to hold against anything
     // A first reading that lies where it belongs says nothing about anybody else.
     if (kept.turn == Turn::First && shown && !liesOff(shown->verdict))
         return Done{};

@@ -21,12 +21,14 @@ StopCard::StopCard(QWidget* parent) : QFrame{parent}
     QLabel* word = labelOf(ControlWords::stop(), "verdict");
     m_why = labelOf({}, "body", "stopWhy");
     m_call = labelOf({}, "section", "stopCall");
-    for (QLabel* label : {word, m_why, m_call})
+    m_todo = labelOf({}, "body", "stopTodo");
+    for (QLabel* label : {word, m_why, m_call, m_todo})
         label->setProperty("verdict", "outside");
     layout->addWidget(m_mark, 0, 0, 2, 1, Qt::AlignTop);
     layout->addWidget(word, 0, 1);
     layout->addWidget(m_why, 1, 1);
     layout->addWidget(m_call, 2, 1);
+    layout->addWidget(m_todo, 3, 1);
     layout->setColumnStretch(1, 1);
 }
 
@@ -35,12 +37,13 @@ void StopCard::setLook(const Look& look)
     m_mark->setLook(look);
 }
 
-void StopCard::say(const QString& why, const QString& whomToCall)
+void StopCard::say(const QString& why, const QString& whomToCall, const QString& todo)
 {
     m_why->setText(why);
     m_call->setText(whomToCall);
+    sayIn(m_todo, todo);
     setAccessibleName(ControlWords::stop());
-    setAccessibleDescription(why + QLatin1Char(' ') + whomToCall);
+    setAccessibleDescription(QStringList{why, whomToCall, todo}.join(QLatin1Char(' ')).trimmed());
 }
 
 } // namespace rig

@@ -19,12 +19,14 @@ public:
     explicit StopCard(QWidget* parent = nullptr);
 
     void setLook(const Look& look);
-    void say(const QString& why, const QString& whomToCall);
+    // `todo`: what else to do meanwhile; may be empty.
+    void say(const QString& why, const QString& whomToCall, const QString& todo = {});
 
 private:
     MarkWidget* m_mark = nullptr;
     QLabel* m_why = nullptr;
     QLabel* m_call = nullptr;
+    QLabel* m_todo = nullptr;
 };
 
 } // namespace rig

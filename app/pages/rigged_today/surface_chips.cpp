@@ -24,14 +24,14 @@ struct ChipWords
 ChipWords wordsOf(const SurfaceProgress& one)
 {
     const QString name = QString::fromStdString(one.name);
-    const bool saidNo =
-        std::ranges::any_of(one.answers, [](const auto& given) { return given.second == Answer::No; });
-    if (one.doubted && saidNo)
+    if (one.stop)
         return {MarkShape::Diamond, Role::Outside, ControlWords::stopped(name)};
     if (one.doubted)
         return {MarkShape::HalfDisc, Role::NearEdge, ControlWords::open(name)};
     if (!one.next)
         return {MarkShape::Done, Role::InkSoft, ControlWords::done(name)};
+    if (one.setBackBy)
+        return {MarkShape::Triangle, Role::NearEdge, ControlWords::setBack(name)};
     if (one.answers.empty())
         return {MarkShape::Waiting, Role::InkSoft, ControlWords::waiting(name)};
     return {MarkShape::Waiting, Role::Accent, ControlWords::begun(name)};

@@ -146,10 +146,11 @@ private:
     {
         auto* row = new QHBoxLayout;
         row->setSpacing(10);
-        m_reconnected =
-            new QuestionTile{BaselineWords::reconnected(), BaselineWords::reconnectedHint(), false};
+        m_reconnected = new QuestionTile{BaselineWords::reconnected(), BaselineWords::reconnectedHint(),
+                                         AnswerChoice::YesNo};
         m_reconnected->setObjectName("tileReconnected");
-        m_locked = new QuestionTile{BaselineWords::locked(), BaselineWords::lockedHint(), false};
+        m_locked =
+            new QuestionTile{BaselineWords::locked(), BaselineWords::lockedHint(), AnswerChoice::YesNo};
         m_locked->setObjectName("tileLocked");
         connect(m_reconnected, &QuestionTile::answered, this,
                 [this](Answer answer) { answerReconnected(answer == Answer::Yes); });

@@ -16,6 +16,7 @@ public:
     {
         m_coupling.id.bytes = m_ids.next(0);
         m_coupling.name = "Left flap";
+        m_coupling.circuit = Circuit::Flap;
         Surface trim;
         trim.id.bytes = m_ids.next(0);
         trim.name = "Trim";
@@ -54,6 +55,18 @@ public:
         story.question.kind = kind;
         story.question.coupling = m_coupling.id;
         m_content.questions.push_back(story);
+        return *this;
+    }
+
+    Record& about(CheckKind check)
+    {
+        m_content.questions.back().question.check = check;
+        return *this;
+    }
+
+    Record& asFound()
+    {
+        m_content.readings.back().state = SeatState::PartSeated;
         return *this;
     }
 
@@ -96,6 +109,42 @@ public:
     Record& withoutSurfaces()
     {
         m_surfaces.clear();
+        return *this;
+    }
+
+    // The surface is one that the coupling moves, and was tried whole.
+    Record& tryFlap()
+    {
+        m_surfaces.front().kind = SurfaceKind::Flap;
+        for (const SurfaceCheckKind kind : checksOf(SurfaceKind::Flap)) {
+            SurfaceCheck check;
+            check.id.bytes = m_ids.next(0);
+            check.surface = m_surfaces.front().id;
+            check.kind = kind;
+            check.answer = Answer::Yes;
+            m_content.surfaceChecks.push_back(check);
+        }
+        return *this;
+    }
+
+    Record& closeQuestion()
+    {
+        m_content.questions.back().resolution = Resolution{};
+        m_content.questions.back().resolution->id.bytes = m_ids.next(0);
+        return *this;
+    }
+
+    Record& ofCircuit(Circuit circuit)
+    {
+        m_coupling.circuit = circuit;
+        return *this;
+    }
+
+    // Put right on paper, a while after it was measured.
+    Record& correct(Gap enters)
+    {
+        read(enters, lastReading());
+        m_content.readings.back().stamp.when.utcSeconds = 60;
         return *this;
     }
 
@@ -242,12 +291,30 @@ TEST(RecordReview, AnOutsideReadingStaysInSightAfterAnInterruption)
 TEST(RecordReview, ADoubtBlocksTheCloseAlsoAfterAYes)
 {
     Record record;
-    record.answer(CheckKind::BallInSocket, Answer::CannotSee, Turn::First)
+    record.answer(CheckKind::BallInSocket, Answer::No, Turn::First)
         .lookAndPull(Turn::First)
         .read(600_um)
         .lookAndPull(Turn::Second);
     EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::Doubted});
     EXPECT_FALSE(record.review().mayCloseComplete());
+}
+
+TEST(RecordReview, WhatCouldNotBeSeenBlocksTheCloseAndCannotTellUntilSomebodyHasSeenIt)
+{
+    Record record;
+    record.lookAndPull(Turn::First)
+        .answer(CheckKind::PlungerHome, Answer::CannotSee, Turn::First)
+        .read(600_um)
+        .lookAndPull(Turn::Second);
+    const RecordReview review = record.review();
+    ASSERT_EQ(Record::kinds(review), Kinds{OpenItemKind::NotSeen});
+    EXPECT_EQ(review.openItems.front().check, CheckKind::PlungerHome);
+    EXPECT_EQ(review.couplings.front().verdict, Verdict::CannotTell);
+    EXPECT_EQ(record.review(Verdict::Outside).couplings.front().verdict, Verdict::Outside);
+    EXPECT_FALSE(review.mayCloseComplete());
+    record.answer(CheckKind::PlungerHome, Answer::Felt, Turn::First);
+    EXPECT_TRUE(record.review().mayCloseComplete());
+    EXPECT_EQ(record.review().couplings.front().verdict, Verdict::Inside);
 }
 
 TEST(RecordReview, ListsWhatTheGapCouldNotSayWithoutBlocking)
@@ -257,6 +324,37 @@ TEST(RecordReview, ListsWhatTheGapCouldNotSayWithoutBlocking)
     EXPECT_EQ(Record::kinds(record.review(Verdict::NoBandYet)), Kinds{OpenItemKind::NotJudged});
     EXPECT_EQ(Record::kinds(record.review(Verdict::CannotTell)), Kinds{OpenItemKind::CannotTell});
     EXPECT_TRUE(record.review(Verdict::CannotTell).mayCloseComplete());
+}
+
+TEST(RecordReview, ANoStopsTheJointUntilItIsResolved)
+{
+    Record record;
+    record.answer(CheckKind::BallInSocket, Answer::Yes, Turn::First)
+        .answer(CheckKind::PlungerHome, Answer::No, Turn::First)
+        .ask(QuestionKind::AnsweredNo)
+        .about(CheckKind::PlungerHome);
+    const RecordReview review = record.review();
+    ASSERT_TRUE(review.couplings.front().stop);
+    EXPECT_EQ(review.couplings.front().stop->saidNo, CheckKind::PlungerHome);
+    EXPECT_FALSE(record.resolve().review().couplings.front().stop);
+}
+
+TEST(RecordReview, AnOutsideReadingStopsTheJointUntilItIsResolved)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(900_um).ask(QuestionKind::OutsideReading);
+    ASSERT_TRUE(record.review().couplings.front().stop);
+    EXPECT_FALSE(record.review().couplings.front().stop->saidNo);
+    EXPECT_FALSE(record.resolve().review().couplings.front().stop);
+}
+
+TEST(RecordReview, AReadingAsFoundIsNotJudged)
+{
+    Record record;
+    record.read(600_um).asFound();
+    const RecordReview review = record.review(Verdict::Outside);
+    EXPECT_FALSE(review.couplings.front().verdict);
+    EXPECT_FALSE(review.couplings.front().outside);
 }
 
 TEST(RecordReview, NeverLetsALesserVerdictHideAGraverOne)
@@ -311,6 +409,69 @@ TEST(RecordReview, ASurfaceIsTriedAnewOnceAQuestionAboutItIsClosed)
     EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::SurfaceNotChecked});
     EXPECT_EQ(record.review().surfaces.front().next, SurfaceCheckKind::HoldsSetting);
     EXPECT_TRUE(record.trySurface(Answer::Yes).review().mayCloseComplete());
+}
+
+// What somebody may do at a joint after its controls were tried.
+using AtTheJoint = void (*)(Record&);
+
+class AHandOnTheJoint : public testing::TestWithParam<AtTheJoint>
+{
+};
+
+INSTANTIATE_TEST_SUITE_P(
+    Rows, AHandOnTheJoint,
+    testing::Values([](Record& record) { record.answer(CheckKind::Pull, Answer::Yes, Turn::First); },
+                    [](Record& record) { record.answer(CheckKind::PlungerHome, Answer::Yes, Turn::Second); },
+                    [](Record& record) { record.read(600_um); }, [](Record& record) { record.interrupt(); },
+                    [](Record& record) { record.closeQuestion(); }));
+
+TEST_P(AHandOnTheJoint, SetsTheSurfacesOfItsCircuitBackToBeTried)
+{
+    Record record;
+    record.ask(QuestionKind::SidesSwapped).lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second);
+    record.tryFlap();
+    ASSERT_EQ(record.review().surfacesDone(), 1);
+    GetParam()(record);
+    const RecordReview review = record.review();
+    EXPECT_EQ(review.surfacesDone(), 0);
+    EXPECT_EQ(review.surfaces.front().setBackBy, "Left flap");
+    EXPECT_TRUE(review.surfaces.front().answers.empty());
+    EXPECT_EQ(review.openItems.back().kind, OpenItemKind::SurfaceSetBack);
+    EXPECT_EQ(review.openItems.back().by, "Left flap");
+    EXPECT_FALSE(review.mayCloseComplete());
+
+    record.tryFlap();
+    EXPECT_EQ(record.review().surfacesDone(), 1);
+    EXPECT_FALSE(record.review().surfaces.front().setBackBy);
+}
+
+TEST(RecordReview, AHandOnAJointOfAnotherCircuitLeavesASurfaceAsTried)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).tryFlap().ofCircuit(Circuit::Airbrake).interrupt();
+    EXPECT_EQ(record.review().surfacesDone(), 1);
+}
+
+TEST(RecordReview, AJointOfNoNamedCircuitMayMoveEverySurface)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).tryFlap().ofCircuit(Circuit::Other).interrupt();
+    EXPECT_EQ(record.review().surfacesDone(), 0);
+}
+
+TEST(RecordReview, AFigurePutRightOnPaperIsNoHandOnTheJoint)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).tryFlap();
+    EXPECT_EQ(record.correct(650_um).review().surfacesDone(), 1);
+}
+
+TEST(RecordReview, WhatStoppedASurfaceStaysStoppedAfterAHandOnTheJoint)
+{
+    Record record;
+    record.trySurface(Answer::No).askAboutSurface().ofCircuit(Circuit::Trim).interrupt();
+    EXPECT_EQ(record.review().surfaces.front().stop, SurfaceCheckKind::HoldsSetting);
+    EXPECT_FALSE(record.closeSurfaceQuestion().review().surfaces.front().stop);
 }
 
 TEST(RecordReview, SaysThatNoSurfacesAreSetUp)

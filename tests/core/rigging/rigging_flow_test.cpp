@@ -50,6 +50,12 @@ public:
         return *this;
     }
 
+    Rigging& asFound()
+    {
+        m_content.readings.back().state = SeatState::PartSeated;
+        return *this;
+    }
+
     // The reading that was kept last.
     Rigging& strike(const std::string& reason)
     {
@@ -102,9 +108,38 @@ TEST(CouplingFlow, KeepsMeasuringShutWhenTheSocketIsEmptyOrNotSeen)
     for (const Answer answer : {Answer::No, Answer::CannotSee}) {
         const CouplingFlow flow = Rigging{}.answer(CheckKind::BallInSocket, answer).flow();
         EXPECT_FALSE(flow.mayMeasure());
-        EXPECT_EQ(flow.ask, CheckKind::BallInSocket);
+        EXPECT_EQ(flow.next, Step::Look);
         EXPECT_TRUE(flow.hasDoubt());
     }
+    EXPECT_EQ(Rigging{}.answer(CheckKind::BallInSocket, Answer::CannotSee).flow().ask,
+              CheckKind::BallInSocket);
+}
+
+TEST(CouplingFlow, ANoStopsItAndAsksNothingElse)
+{
+    const auto expectStoppedAt = [](const Rigging& rigging, Step step) {
+        const CouplingFlow flow = rigging.flow();
+        EXPECT_EQ(flow.next, step);
+        EXPECT_FALSE(flow.ask);
+        EXPECT_FALSE(flow.mayMeasure());
+        EXPECT_FALSE(flow.isDone());
+    };
+    for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop})
+        expectStoppedAt(Rigging{}.look().answer(kind, Answer::No), Step::Look);
+    expectStoppedAt(Rigging{}.look().read(600_um, 650_um).answer(CheckKind::Pull, Answer::No), Step::Pull);
+    expectStoppedAt(Rigging{}
+                        .look()
+                        .read(600_um, 650_um)
+                        .answer(CheckKind::Pull, Answer::Yes)
+                        .answer(CheckKind::Secured, Answer::No),
+                    Step::Secure);
+}
+
+TEST(CouplingFlow, AReadingAsFoundIsNotTheLockedOneThatIsAskedFor)
+{
+    Rigging rigging;
+    rigging.look().read(600_um, 650_um).asFound();
+    EXPECT_EQ(rigging.flow().next, Step::Measure);
 }
 
 TEST(CouplingFlow, AsksForThePullEvenWhenTheGapWasReadBeforeTheLook)
@@ -172,10 +207,64 @@ TEST(CouplingFlow, LetsTheSecondPersonPullWithoutAnOwnReading)
     EXPECT_EQ(rigging.flow(Turn::First).next, Step::Look) << "one person's work is never the other's";
 }
 
-TEST(CouplingFlow, ADoubtAnsweredAgainStaysOpenInTheRecord)
+TEST(CouplingFlow, ANoAnsweredAgainStaysOpenInTheRecord)
 {
-    const Rigging rigging =
-        Rigging{}.answer(CheckKind::BallInSocket, Answer::CannotSee).look().read(600_um, 650_um);
+    const Rigging rigging = Rigging{}.answer(CheckKind::BallInSocket, Answer::No).look().read(600_um, 650_um);
     EXPECT_FALSE(rigging.flow().hasDoubt());
-    EXPECT_TRUE(everDoubted(rigging.content(), rigging.coupling));
+    EXPECT_TRUE(everSaidNo(rigging.content(), rigging.coupling));
+}
+
+TEST(CouplingFlow, WhatWasFeltCountsAsSeenAndStaysVisibleAsFelt)
+{
+    Rigging rigging;
+    for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop})
+        rigging.answer(kind, Answer::Felt);
+    EXPECT_TRUE(rigging.flow().mayMeasure());
+    EXPECT_FALSE(rigging.flow().hasDoubt());
+    EXPECT_EQ(rigging.flow().plungerHome, Answer::Felt);
+}
+
+TEST(CouplingFlow, AsksAgainAtTheEndForWhatCouldNotBeSeen)
+{
+    Rigging rigging;
+    rigging.look().answer(CheckKind::PlungerHome, Answer::CannotSee);
+    EXPECT_TRUE(rigging.flow().mayMeasure()) << "the reading is kept";
+    rigging.read(600_um, 650_um).answer(CheckKind::Pull, Answer::Yes).answer(CheckKind::Secured, Answer::Yes);
+    EXPECT_TRUE(rigging.flow().isDone());
+    EXPECT_EQ(rigging.flow().ask, CheckKind::PlungerHome);
+    EXPECT_FALSE(rigging.answer(CheckKind::PlungerHome, Answer::Yes).flow().ask);
+}
+
+TEST(CannotSee, IsClosedByWhoeverAnswersTheSameAgainAndHasSeenIt)
+{
+    IdSource ids{5};
+    const RecordId record{{9}};
+    const CouplingId coupling{{1}};
+    std::vector<Check> checks;
+    const auto say = [&](CheckKind kind, Answer given) {
+        Check check;
+        check.id.bytes = ids.next(0);
+        check.record = record;
+        check.coupling = coupling;
+        check.kind = kind;
+        check.answer = given;
+        checks.push_back(check);
+        return check;
+    };
+    const Check cannotSee = say(CheckKind::PlungerHome, Answer::CannotSee);
+    Question question = *questionFrom(cannotSee, {});
+    question.id.bytes = ids.next(0);
+    std::vector<QuestionStory> stories{{question, {}}};
+    say(CheckKind::BallInSocket, Answer::Yes);
+    say(CheckKind::PlungerHome, Answer::CannotSee);
+    settleWhatWasSeen(stories, checks);
+    EXPECT_TRUE(stories.front().isOpen());
+    EXPECT_EQ(notSeenAmong(stories, record, coupling), CheckKind::PlungerHome);
+
+    say(CheckKind::PlungerHome, Answer::Felt);
+    settleWhatWasSeen(stories, checks);
+    ASSERT_FALSE(stories.front().isOpen());
+    EXPECT_EQ(stories.front().resolution->answered, Answer::Felt);
+    EXPECT_FALSE(notSeenAmong(stories, record, coupling));
+    EXPECT_FALSE(questionFrom(checks.back(), {})) << "what was felt opens none";
 }

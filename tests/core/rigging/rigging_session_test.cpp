@@ -146,10 +146,11 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(
         Onward{"couplings wait", Turn::First, at(1), false, false, at(2)},
         Onward{"the last one goes back to the first", Turn::First, at(3), false, false, at(1)},
-        Onward{"all are done", Turn::First, at(3), true, false, kControlCheck},
-        Onward{"controls too", Turn::First, at(3), true, true, kSecondInspection},
+        Onward{"all are done by both", Turn::First, at(3), true, false, kControlCheck},
+        Onward{"controls too", Turn::First, at(3), true, true, kClosePlace},
         Onward{"second person, some wait", Turn::Second, at(1), false, true, at(2)},
-        Onward{"second person, all done", Turn::Second, at(3), true, true, kClosePlace},
+        Onward{"second person, all done", Turn::Second, at(3), true, false, kControlCheck},
+        Onward{"second person, controls too", Turn::Second, at(3), true, true, kClosePlace},
         Onward{"from the control check", Turn::First, kControlCheck, false, true, kSecondInspection},
         Onward{"from the control check, all done", Turn::First, kControlCheck, true, true, kClosePlace}),
     [](const auto& one) { return "Row" + std::to_string(one.index); });
@@ -166,6 +167,14 @@ TEST_P(WhereEnterLeads, FollowsFromWhatIsDone)
     session.turn = row.turn;
     session.place = row.from;
     EXPECT_EQ(onwardFrom(session, now), row.to) << row.when;
+}
+
+TEST(RiggingSession, TheControlCheckComesAfterTheSecondPersonWhoseHandsWouldSetItBack)
+{
+    RecordNow now = aRecord();
+    for (CouplingNow& one : now.couplings)
+        one.first = finished();
+    EXPECT_EQ(onwardFrom(workingAt(3, now), now), kSecondInspection);
 }
 
 TEST(RiggingSession, GoingToTheSecondInspectionChangesTheTurnAndChoosesNobody)
@@ -300,6 +309,56 @@ TEST(RiggingSession, ThePressedReadingCarriesAllThatWasOnTheScreen)
     EXPECT_EQ(kept->when, kNoon);
     EXPECT_FALSE(step.session.pressed);
     EXPECT_TRUE(keep(step.session).facts.empty()) << "it is kept once";
+}
+
+TEST(RiggingSession, OfAStoppedJointNothingElseIsAskedAndNobodyIsSentBackToTheLook)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = looked();
+    couplingIn(now, 1).stop = JointStop{CheckKind::PlungerHome};
+    RiggingSession session = workingAt(1, now);
+    session.begun = Work{coupling(1), Turn::First};
+    for (const Turn turn : {Turn::First, Turn::Second}) {
+        session.turn = turn;
+        session.second = kVale;
+        EXPECT_TRUE(answer(session, now, CheckKind::Pull, Answer::Yes, kNoon).facts.empty());
+        EXPECT_FALSE(readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon));
+    }
+    session.turn = Turn::First;
+    EXPECT_TRUE(goTo(session, now, at(2), kNoon).facts.empty());
+    session.place = at(3);
+    couplingIn(now, 2).first = couplingIn(now, 3).first = finished();
+    EXPECT_FALSE(nextWaiting(session, now)) << "it is no work that waits";
+}
+
+TEST(RiggingSession, OfAStoppedJointOnlyAReadingAsFoundIsKeptAndOnlyWhenAsked)
+{
+    RecordNow now = aRecord();
+    const auto readAfterNo = [&](CheckKind kind) {
+        couplingIn(now, 1).stop = JointStop{kind};
+        const RiggingSession session = wantAgain(workingAt(1, now), now, kNoon).session;
+        return readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon);
+    };
+    for (const CheckKind kind : {CheckKind::PlungerHome, CheckKind::SleeveAtStop, CheckKind::Pull}) {
+        const auto reading = readAfterNo(kind);
+        ASSERT_TRUE(reading);
+        EXPECT_EQ(reading->state, SeatState::PartSeated);
+    }
+    EXPECT_FALSE(readAfterNo(CheckKind::BallInSocket)) << "an empty socket can show a normal gap";
+}
+
+TEST(RiggingSession, AfterAnOutsideReadingAFurtherOneIsALockedOneAndNothingElseIsAsked)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = looked();
+    couplingIn(now, 1).stop = JointStop{};
+    const RiggingSession session = workingAt(1, now);
+    EXPECT_TRUE(answer(session, now, CheckKind::Pull, Answer::Yes, kNoon).facts.empty());
+    EXPECT_FALSE(readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon));
+    const auto reading = readingAt(wantAgain(session, now, kNoon).session, now, aGaugeReading(), aGauge(),
+                                   FittingId{{7}}, kNoon);
+    ASSERT_TRUE(reading);
+    EXPECT_EQ(reading->state, SeatState::Locked);
 }
 
 TEST(RiggingSession, MeasuringOpensOnlyWithSomebodyWhoLookedAndOnlyOnceUnlessAsked)
