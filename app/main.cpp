@@ -6,6 +6,7 @@
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QScreen>
 
 #include <algorithm>
 
@@ -34,11 +35,10 @@ int main(int argc, char* argv[])
         look.theme = rig::Theme::dark();
     look.fonts.scale = std::clamp(arguments.value(text).toDouble() / 100, 1.0, 2.0);
     window.setLook(look);
-    window.resize(1280, 800);
     if (arguments.isSet(demo))
         window.openDemo();
     else if (!arguments.positionalArguments().isEmpty())
         window.openPath(arguments.positionalArguments().constFirst(), rig::OpenAs::Existing);
-    window.show();
+    rig::showWithin(window, window.screen()->availableSize());
     return QApplication::exec();
 }

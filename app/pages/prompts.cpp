@@ -1,15 +1,18 @@
 #include "app/pages/prompts.h"
 
+#include "app/widgets/question_cover.h"
 #include "app/wording/prompt_words.h"
 
+#include <QApplication>
 #include <QDialog>
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace rig {
 
@@ -92,25 +95,13 @@ bool WindowPrompts::confirm(QWidget* parent, const QString& title, const QString
     return window.isAccepted();
 }
 
-std::optional<QString> WindowPrompts::askText(QWidget* parent, const QString& title, const QString& question)
+void WindowPrompts::askText(QWidget* parent, const QString& title, const QString& question,
+                            std::function<void(const QString&)> take)
 {
-    PromptWindow window{parent, title, question};
-    auto* line = new QLineEdit;
-    line->setObjectName("promptLine");
-    line->setAccessibleName(question);
-    window.column->insertWidget(1, line);
-    QPushButton* take = window.addButton(PromptWords::takeText(), QDialog::Accepted);
-    take->setObjectName("promptTake");
-    take->setProperty("kind", "primary");
-    take->setDefault(true);
-    take->setEnabled(false);
-    window.addButton(PromptWords::leaveAsItIs(), QDialog::Rejected)->setObjectName("promptLeave");
-    QObject::connect(line, &QLineEdit::textChanged, take,
-                     [take](const QString& text) { take->setEnabled(!text.trimmed().isEmpty()); });
-    line->setFocus();
-    if (!window.isAccepted())
-        return std::nullopt;
-    return line->text().trimmed();
+    QWidget* asker = parent ? parent : QApplication::activeWindow();
+    if (asker) // the window owns it
+        new QuestionCover{
+            *asker, {title, question, PromptWords::takeText(), PromptWords::leaveAsItIs()}, std::move(take)};
 }
 
 QString WindowPrompts::askNewFile(QWidget* parent, const QString& filter)

@@ -2,13 +2,14 @@
 
 #include <QString>
 
-#include <optional>
+#include <functional>
 
 class QWidget;
 
 namespace rig {
 
-// Everything a page asks the user in a window of its own; scripted in tests. Each call waits for the answer.
+// Everything a page asks the user beside its own controls; scripted in tests. Each call waits for the answer,
+// but askText().
 class Prompts
 {
 public:
@@ -21,9 +22,11 @@ public:
     // True only when the user pressed the button with `yesText`. Enter and Esc leave everything as it is.
     virtual bool confirm(QWidget* parent, const QString& title, const QString& question,
                          const QString& yesText) = 0;
-    // Trimmed and not blank; empty when the user turned away.
-    virtual std::optional<QString> askText(QWidget* parent, const QString& title,
-                                           const QString& question) = 0;
+    // `take` is called once, with a text that is trimmed and not blank, while `parent` lives; never when the
+    // user turned away. It is done before the next key is given to anybody, which no call that waits could
+    // promise: the keys that are typed ahead come in one go, behind the answer and before the call returns.
+    virtual void askText(QWidget* parent, const QString& title, const QString& question,
+                         std::function<void(const QString&)> take) = 0;
     // A path, or an empty string when the user turned away.
     virtual QString askNewFile(QWidget* parent, const QString& filter) = 0;
     virtual QString askOpenFile(QWidget* parent, const QString& filter) = 0;
@@ -31,14 +34,15 @@ public:
     virtual QString askSaveFile(QWidget* parent, const QString& filter, const QString& suggestedName) = 0;
 };
 
-// The real windows.
+// The real ones.
 class WindowPrompts : public Prompts
 {
 public:
     void tell(QWidget* parent, const QString& text) override;
     bool confirm(QWidget* parent, const QString& title, const QString& question,
                  const QString& yesText) override;
-    std::optional<QString> askText(QWidget* parent, const QString& title, const QString& question) override;
+    void askText(QWidget* parent, const QString& title, const QString& question,
+                 std::function<void(const QString&)> take) override;
     QString askNewFile(QWidget* parent, const QString& filter) override;
     QString askOpenFile(QWidget* parent, const QString& filter) override;
     QString askSaveFile(QWidget* parent, const QString& filter, const QString& suggestedName) override;

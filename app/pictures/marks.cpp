@@ -55,6 +55,7 @@ MarkShape shapeOf(Says says)
         return MarkShape::Waiting;
     case Says::NearEdge:
     case Says::Moved:
+    case Says::Scatters:
     case Says::WasOutside:
         return MarkShape::Triangle;
     case Says::Inside:
@@ -72,6 +73,7 @@ Role shapeRoleOf(Says says)
     case Says::PartSeated:
     case Says::NearEdge:
     case Says::Moved:
+    case Says::Scatters:
     case Says::WasOutside:
         return Role::NearEdge;
     case Says::CannotTell:

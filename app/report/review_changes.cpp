@@ -112,7 +112,8 @@ void addRest(const Source& source, Blocks& blocks)
     addHeading(blocks, ReviewReportWords::counted());
     addSentences(blocks, ReviewWords::riggings(source.review));
     addHeading(blocks, ReviewReportWords::howWorkedOut());
-    addSentences(blocks, ReviewReportWords::methodLines().split(QLatin1Char('\n')));
+    addSentences(blocks, ReviewReportWords::methodLines().split(QLatin1Char('\n')) +
+                             ReviewReportWords::falseAlarms(source.review));
     addText(blocks, ReviewReportWords::tables());
 }
 

@@ -6,6 +6,7 @@
 #include "app/wording/coupling_words.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/trends_page_words.h"
+#include "app/wording/witness_words.h"
 #include "core/rigging/counts_as.h"
 
 #include <algorithm>
@@ -40,8 +41,7 @@ public:
         addBand();
         addReadings();
         addMovement();
-        addFact(ReviewReportWords::partSeated(),
-                {ReviewReportWords::witness(m_one.witness, static_cast<int>(m_one.partSeated.size()))});
+        addPartSeated();
         addEventsHere();
         addCauses();
         m_blocks.emplace_back(std::move(m_facts));
@@ -53,6 +53,14 @@ private:
     {
         if (!sentences.isEmpty())
             m_facts.rows.push_back({{softly(what)}, {said(sentences.join(QLatin1Char(' ')))}});
+    }
+
+    void addPartSeated()
+    {
+        QStringList sentences{WitnessWords::shown(m_one.witness), WitnessWords::level(m_one.witness),
+                              WitnessWords::bound(m_one.witness)};
+        sentences.removeAll(QString{});
+        addFact(ReviewReportWords::partSeated(), sentences);
     }
 
     void addStrip()
@@ -92,7 +100,7 @@ private:
     {
         QStringList signs = ReviewWords::signs(m_one);
         if (signs.isEmpty())
-            signs << ReviewReportWords::nothingStandsOut();
+            signs << ReviewReportWords::nothingStandsOut(m_one.counts.all());
         Cell cell;
         for (const QString& sign : signs)
             cell.push_back(m_one.signs.empty() ? softly(sign) : strongly(sign));

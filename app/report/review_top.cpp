@@ -96,7 +96,7 @@ Cell signCell(const CouplingReview& one)
         cell.push_back(i == 0 && ReviewWords::isGrave(one.signs.front()) ? strongly(signs[i])
                                                                          : said(signs[i]));
     if (cell.empty())
-        cell.push_back(softly(ReviewReportWords::nothingStandsOut()));
+        cell.push_back(softly(ReviewReportWords::nothingStandsOut(one.counts.all())));
     return cell;
 }
 

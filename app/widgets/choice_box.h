@@ -1,6 +1,8 @@
 #pragma once
 
 #include <QComboBox>
+#include <QKeyEvent>
+#include <QWheelEvent>
 
 #include <algorithm>
 #include <optional>
@@ -17,6 +19,22 @@ public:
         setSizeAdjustPolicy(QComboBox::AdjustToContents);
     }
 
+protected:
+    // Letters, digits and page keys mean something to the page; here they would choose somebody else unseen.
+    void keyPressEvent(QKeyEvent* event) override
+    {
+        const bool isOfThePage =
+            event->key() == Qt::Key_PageUp || event->key() == Qt::Key_PageDown ||
+            (event->text().size() == 1 && event->text().front().isPrint() && event->key() != Qt::Key_Space);
+        if (isOfThePage && !(event->modifiers() & Qt::ALT))
+            return event->ignore();
+        QComboBox::keyPressEvent(event);
+    }
+
+    // The page scrolls; nobody chooses a name by passing over it.
+    void wheelEvent(QWheelEvent* event) override { event->ignore(); }
+
+public:
     void begin(const QString& prompt)
     {
         clear();

@@ -17,6 +17,7 @@ const char* rankOf(Says says)
         return "inside";
     case Says::NearEdge:
     case Says::Moved:
+    case Says::Scatters:
     case Says::WasOutside:
     case Says::Asked:
     case Says::PartSeated:
@@ -99,10 +100,12 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
     setAccessibleDescription(m_explanation->text() + QLatin1Char(' ') + m_caution->text());
 }
 
-void VerdictCard::showAsFound(const GapInterval& reading, const QString& callName, const QString& callPhone)
+void VerdictCard::showAsFound(const GapInterval& reading, const CouplingStanding& standing,
+                              const QString& callName, const QString& callPhone)
 {
-    CouplingStanding found;
-    found.says = Says::PartSeated;
+    CouplingStanding found = standing; // gravest first
+    if (found.says > Says::PartSeated)
+        found.says = Says::PartSeated;
     m_says = found.says;
     setRank(rankOf(*m_says));
     m_mark->show(*m_says);

@@ -32,7 +32,8 @@ public:
               const QString& callName, const QString& callPhone);
     // Nothing read yet: says what to do instead.
     // A reading of a joint that was found part-seated: not judged, and enough to stop.
-    void showAsFound(const GapInterval& reading, const QString& callName, const QString& callPhone);
+    void showAsFound(const GapInterval& reading, const CouplingStanding& standing, const QString& callName,
+                     const QString& callPhone);
     void showPrompt(const QString& sentence);
     // "Saved 09:31." or why it is not; empty while it is being saved.
     void setKept(const QString& sentence);

@@ -7,6 +7,8 @@
 #include "app/pages/rigged_today/rigged_today_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/trends/trends_page.h"
+#include "app/widgets/flow_scroll.h"
+#include "app/widgets/question_cover.h"
 #include "app/window/question_bar.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
@@ -36,7 +38,9 @@ namespace {
 constexpr double kSmallestText = 1.0;
 constexpr double kLargestText = 2.0;
 constexpr double kTextStep = 0.125;
-constexpr int kLookEvery = 50; // milliseconds, whether the file is looked through
+constexpr int kCardOfRow = 100;     // stretch: the card is as wide as it may be
+constexpr int kCatchUpEvery = 1000; // milliseconds, with what another window has written
+constexpr int kLookEvery = 50;      // milliseconds, whether the file is looked through
 
 QString choiceOf(const Airframe& airframe)
 {
@@ -75,6 +79,14 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     m_lookingThrough = new QTimer{this};
     m_lookingThrough->setInterval(kLookEvery);
     connect(m_lookingThrough, &QTimer::timeout, this, &MainWindow::followLookingThrough);
+    m_catchingUp = new QTimer{this};
+    m_catchingUp->setInterval(kCatchUpEvery);
+    connect(m_catchingUp, &QTimer::timeout, this, [this] {
+        if (auto* now = qobject_cast<Page*>(m_stack->currentWidget());
+            now && !QApplication::activeModalWidget() && !QuestionCover::standsOn(*this))
+            now->catchUp();
+    });
+    m_catchingUp->start();
     setWindowTitle(WindowWords::programName());
     setLook({});
     readAirframes();
@@ -209,10 +221,14 @@ QWidget* MainWindow::makeWelcome()
     button(WindowWords::welcomeOpen(), "welcomeOpen", "plain", [this] { askOpenFile(); });
     button(WindowWords::welcomeDemo(), "welcomeDemo", "plain", [this] { openDemo(); });
     label(WindowWords::welcomeCaution(), "soft");
+    auto* middle = new QHBoxLayout; // an aligned card would not get the height that its words need
+    middle->addStretch(1);
+    middle->addWidget(card, kCardOfRow);
+    middle->addStretch(1);
     layout->addStretch(1);
-    layout->addWidget(card, 0, Qt::AlignHCenter);
+    layout->addLayout(middle);
     layout->addStretch(2);
-    return page;
+    return new FlowScroll{page};
 }
 
 void MainWindow::openPath(const QString& path, OpenAs as)
@@ -252,8 +268,8 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
 // The file is already shown while it is looked through as a whole behind the window.
 void MainWindow::followLookingThrough()
 {
-    if (QApplication::activeModalWidget())
-        return; // a page may stand beneath it and wait for the answer
+    if (QApplication::activeModalWidget() || QuestionCover::standsOn(*this))
+        return; // a page stands beneath it and waits for the answer
     const StoreFile& file = m_session->file();
     const QString name = QFileInfo{QString::fromStdString(file.path())}.fileName();
     if (const auto whole = file.wholeness(); whole && !*whole) {

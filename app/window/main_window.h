@@ -82,6 +82,7 @@ private:
     Look m_look;
     std::unique_ptr<Session> m_session;
     QTimer* m_lookingThrough = nullptr;
+    QTimer* m_catchingUp = nullptr;
     std::vector<Airframe> m_airframes;
     std::optional<AirframeId> m_airframe;
 

@@ -6,8 +6,16 @@
 #include <QApplication>
 #include <QHashFunctions>
 #include <QStyleFactory>
+#include <QWidget>
 
 namespace rig {
+
+namespace {
+
+constexpr QSize kUsualSize{1280, 800};
+constexpr QSize kFrame{16, 48}; // what a window manager adds at the most; known only when the window is shown
+
+} // namespace
 
 void setUpSurroundings()
 {
@@ -23,6 +31,16 @@ void setUpApplication(QApplication& application)
     QCoreApplication::installTranslator(new EnglishPlurals{&application});
     loadFonts();
     application.setFont(fontOf(FontSizes{}.body()));
+}
+
+void showWithin(QWidget& window, const QSize& room)
+{
+    const QSize inside = room - kFrame;
+    window.resize(kUsualSize.boundedTo(inside)); // what a maximised one goes back to
+    if (inside.width() < kUsualSize.width() || inside.height() < kUsualSize.height())
+        window.showMaximized();
+    else
+        window.show();
 }
 
 } // namespace rig

@@ -1,6 +1,8 @@
 #pragma once
 
 class QApplication;
+class QSize;
+class QWidget;
 
 namespace rig {
 
@@ -8,5 +10,9 @@ namespace rig {
 // setUpSurroundings() before the QApplication is made.
 void setUpSurroundings();
 void setUpApplication(QApplication& application);
+
+// At its usual size where that fits into the room of the screen, title bar and all; else as large as the
+// screen.
+void showWithin(QWidget& window, const QSize& room);
 
 } // namespace rig

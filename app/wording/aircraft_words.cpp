@@ -98,16 +98,14 @@ QString AircraftWords::point(const AircraftCoupling& coupling, const AircraftPoi
 QString AircraftWords::shift(const ShiftDay& shift)
 {
     const QString day = Formats{}.day(shift.when.localDay());
-    const QString couplings = tr("%n coupling(s)", nullptr, shift.couplings);
-    if (!shift.isCalled)
-        return tr("%1: %2 scatters, the median of %3.", "day, signed number, couplings")
-            .arg(day, score(shift.median), couplings);
-    if (shift.cause.empty())
-        return tr("%1: %2 scatters, the median of %3: a shared shift.", "day, signed number, couplings")
-            .arg(day, score(shift.median), couplings);
-    return tr("%1: %2 scatters, the median of %3: a shared shift, %4.",
-              "day, signed number, couplings, cause")
-        .arg(day, score(shift.median), couplings, QString::fromStdString(shift.cause).simplified());
+    QStringList sentences;
+    sentences << tr("%1: %2 scatters, the median of %n coupling(s).", "day, signed number", shift.couplings)
+                     .arg(day, score(shift.median));
+    if (shift.isCalled)
+        sentences << (shift.cause.empty() ? tr("A shared shift.")
+                                          : tr("A shared shift, with this in common: %1.", "gauge or person")
+                                                .arg(QString::fromStdString(shift.cause).simplified()));
+    return sentences.join(QLatin1Char(' '));
 }
 
 QString AircraftWords::shifts(const std::vector<ShiftDay>& shifts)
@@ -120,7 +118,7 @@ QString AircraftWords::shifts(const std::vector<ShiftDay>& shifts)
         if (one.isCalled)
             sentences << shift(one);
     if (sentences.size() == 1)
-        sentences << tr("None stands out.");
+        sentences << tr("On none did all couplings move together.");
     return sentences.join(QLatin1Char(' '));
 }
 

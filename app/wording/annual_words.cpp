@@ -75,15 +75,17 @@ QString AnnualWords::meaningOf(AnnualColumn column)
             "near its edge, grey is outside; the bar across is the latest reading. Every band is drawn "
             "equally wide, so that rows compare.");
     case AnnualColumn::Drift:
-        return tr("Drift: how far the gap moves in 100 riggings, plus when it opens, with the 95 % interval "
+        return tr("Drift: how far the gap moves in 100 riggings, plus when it grows, with the 95 % interval "
                   "below. An interval that holds 0 is no movement that can be told.");
     case AnnualColumn::Scatter:
         return tr(
             "Scatter: how much the last ten readings differ among themselves, with that of the baseline "
-            "below. Springs, grease, wear and several measurers all show here.");
+            "below. Springs, grease, wear and several measurers all show here. How sure a change of it is, "
+            "and "
+            "how sure a step is (p), stand in the tables of the report.");
     case AnnualColumn::Chance:
         return tr("Chance outside at the annual: if the line goes on as it does, how likely a reading then "
-                  "lies outside the band. 1 would be certain.");
+                  "lies outside the band. 20 in 100 means 20 of 100 such readings.");
     case AnnualColumn::Questions:
         return tr("Open questions: what nobody has found out and signed for yet.");
     case AnnualColumn::StandsOut:
@@ -97,7 +99,8 @@ QString AnnualWords::meaningOf(AnnualColumn column)
 QString AnnualWords::meaningOfMarks()
 {
     return tr(
-        "Marks: disc with a tick, inside; triangle, near the edge; diamond, outside; half disc, cannot "
+        "Marks: disc with a tick, inside; triangle, near the edge, or inside with something told beside it; "
+        "diamond, outside; half disc, cannot "
         "tell; dashed ring, no band yet; small ring, not read. A band is the coupling’s own past, never "
         "a limit.");
 }

@@ -122,7 +122,8 @@ QString BaselineWords::readNow()
 
 QString BaselineWords::correctNow(const QString& interval, const QString& time, const QString& person)
 {
-    return tr("Give the figure that was right instead of %1 (%2, %3). The wrong one stays, struck through.")
+    return tr("Give the figure that was right instead of %1 (%2, %3). The wrong one stays, with a line "
+              "through it.")
         .arg(interval, time, person);
 }
 
@@ -199,8 +200,9 @@ QString BaselineWords::narrowing(double now, double withOneMore)
 QString BaselineWords::outerShare()
 {
     // Content of the outer band 99.73 % (docs/method.md A).
-    return tr("About %1 locked readings falls beyond the outer edges, by the way they are drawn.")
-        .arg(Formats{}.oneIn(1 - 0.9973));
+    return tr(
+        "Of 10 000 locked readings about 27 fall beyond the outer edges, on average over couplings. One "
+        "band from few readings may hold noticeably more or less.");
 }
 
 QString BaselineWords::neverALimit() { return tr("The band is this coupling's own past, never a limit."); }

@@ -31,7 +31,7 @@ bool isLatestTogether(const CouplingReview& coupling)
 bool readsInsideNow(const CouplingReview& coupling)
 {
     const Says says = coupling.standing.says;
-    return says == Says::Moved || says == Says::WasOutside || says == Says::Inside;
+    return says == Says::Moved || says == Says::Scatters || says == Says::WasOutside || says == Says::Inside;
 }
 
 } // namespace
@@ -63,6 +63,13 @@ QString CauseWords::cannotTellWhich()
     return tr("The readings cannot tell which of these it is, or whether it is one of them.");
 }
 
+QString CauseWords::whenTogether()
+{
+    return tr("Check the leaf set, read again with another person, and look at each joint.");
+}
+
+QString CauseWords::stiffGrease() { return tr("Stiff grease leaves plungers short."); }
+
 QString CauseWords::sentence(const CauseText& cause)
 {
     return tr("%1 Seen with such readings: %2. Look at: %3. For: %4.", "pattern, causes, places, persons")
@@ -71,10 +78,12 @@ QString CauseWords::sentence(const CauseText& cause)
 
 CauseText CauseWords::together()
 {
-    return {tr("All couplings moved together that day."),
-            tr("worn, burred or dirty leaves, another person's hand, cold grease"),
-            tr("the leaf set first, then the same couplings with another set and another person"),
-            tr("the owner")};
+    return {
+        tr("All couplings moved together that day."),
+        tr("worn, burred or dirty leaves, another person's hand, stiff grease that leaves plungers short"),
+        tr("the leaf set; the same couplings read again by another person; each joint, its plunger and "
+           "its grease"),
+        tr("the owner")};
 }
 
 CauseText CauseWords::slow(const CouplingReview& coupling)
@@ -148,15 +157,16 @@ CauseText CauseWords::jump(bool afterwardsInside)
     return {
         afterwardsInside ? tr("Single readings jumped and came back.") : tr("A reading jumped."),
         tr("a part-seated ball, a sleeve not at its stop, grit or a plug of grease, a tilted or burred leaf"),
-        tr("what was found and done each time; stop, disconnect, clean, connect, look, pull, read anew"),
-        tr("whoever rigs, then the owner")};
+        tr("what was found and done each time. Stop, leave it as it is, call. Only when the cause is found: "
+           "disconnect, clean, connect, look, pull, read"),
+        tr("whoever rigs, then the engineer")};
 }
 
 CauseText CauseWords::bothSides()
 {
     return {tr("The same coupling on the other side moves the same way."),
-            tr("wear by use, or the cold season"), tr("the count of riggings and the season of both"),
-            tr("the engineer")};
+            tr("wear by use, grease that has stiffened"),
+            tr("plunger, grease and wear of both; the count of riggings"), tr("the engineer")};
 }
 
 } // namespace rig

@@ -29,6 +29,10 @@ public:
     // Gravest first; empty when nothing moves.
     static std::vector<CauseText> of(const CouplingReview& coupling, const AirframeReview& review);
     static QString cannotTellWhich();
+    // What all couplings moved together asks for; the grease is named as what leaves a plunger short, never
+    // as what explains a reading away.
+    static QString whenTogether();
+    static QString stiffGrease();
     // One run of sentences.
     static QString sentence(const CauseText& cause);
 

@@ -1,7 +1,5 @@
 #include "app/wording/demonstration_words.h"
 
-#include "app/wording/formats.h"
-
 namespace rig {
 
 QString DemonstrationWords::title() { return tr("Part-seated demonstration"); }
@@ -76,9 +74,8 @@ QString DemonstrationWords::kept(const QString& interval, const QString& time)
 
 QString DemonstrationWords::afterwards()
 {
-    return tr("When you are done: disconnect, clean, connect, and inspect in full, with a second person's "
-              "own look and "
-              "pull. Only then does the tag come off.");
+    return tr("When you are done: disconnect, clean, connect, look, pull, read, and inspect in full, with a "
+              "second person's own look and pull. Only then does the tag come off.");
 }
 
 QString DemonstrationWords::gaugeInDoubt()
@@ -89,41 +86,10 @@ QString DemonstrationWords::gaugeInDoubt()
 
 QString DemonstrationWords::columnOwner() { return tr("Who"); }
 
-QString DemonstrationWords::seen(int readings)
-{
-    return tr("Part-seated was read %n time(s) on this coupling, over all its fittings.", nullptr, readings);
-}
-
 QString DemonstrationWords::nothingSeen()
 {
     return tr("Part-seated was never shown on this coupling. Until it is, both sides of the band count as "
               "suspect.");
-}
-
-QString DemonstrationWords::witness(const WitnessFinding& finding)
-{
-    const QString missed = Formats{}.oneIn(finding.miss.value_or(1));
-    switch (finding.witness) {
-    case Witness::NeverShown:
-        return {};
-    case Witness::NotKnown:
-        return tr("How far the gap tells part-seated from locked here is not known yet: it takes a band and "
-                  "a part-seated "
-                  "reading with both ends.");
-    case Witness::Good:
-        return tr("By these readings part-seated mostly reads outside the band here. The gap is still one "
-                  "sign only: look "
-                  "and pull as ever.");
-    case Witness::Weak:
-        return tr("The gap is a weak witness here: of part-seated joints about %1 would not read outside.")
-            .arg(missed);
-    case Witness::None:
-        break;
-    }
-    return tr("Locked and part-seated share gaps on this coupling: the gap cannot tell them apart. Of "
-              "part-seated joints "
-              "about %1 would not read outside.")
-        .arg(missed);
 }
 
 QString DemonstrationWords::apart() { return tr("These readings stand apart: they never count for a band."); }

@@ -1,7 +1,5 @@
 #pragma once
 
-#include "core/judgement/judgement.h"
-
 #include <QCoreApplication>
 #include <QString>
 
@@ -42,9 +40,7 @@ public:
     static QString columnOwner();
 
     // What it shows
-    static QString seen(int readings);
     static QString nothingSeen();
-    static QString witness(const WitnessFinding& finding);
     static QString apart();
 };
 

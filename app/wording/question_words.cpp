@@ -218,6 +218,11 @@ QString QuestionWords::call(const QString& name, const QString& phone)
     return tr("Stop, leave it as it is, call %1 (%2).", "name, telephone").arg(name, phone);
 }
 
+QString QuestionWords::onlyWhenFound()
+{
+    return tr("Only when the cause is found: disconnect, clean, connect, look, pull, read.");
+}
+
 QString QuestionWords::onlyEntitled() { return tr("Only a person entitled to decide closes a question."); }
 QString QuestionWords::neverByItself() { return tr("A later reading inside the band never closes it."); }
 
@@ -267,7 +272,10 @@ QString QuestionWords::notInList()
 QString QuestionWords::found() { return tr("What was &found"); }
 QString QuestionWords::foundHint() { return tr("Sleeve not at its stop, grit under the plunger …"); }
 QString QuestionWords::done() { return tr("What was &done"); }
-QString QuestionWords::doneHint() { return tr("Cleaned and connected anew; nothing, and why …"); }
+QString QuestionWords::doneHint()
+{
+    return tr("Cleaned, connected, looked at, pulled, read; nothing, and why …");
+}
 QString QuestionWords::enteredBy() { return tr("&Entered by, when it is somebody else"); }
 QString QuestionWords::nobodyNamed() { return tr("Nobody named"); }
 QString QuestionWords::save() { return tr("&Close the question  (Ctrl+Enter)"); }

@@ -55,6 +55,8 @@ public:
     static QString foundLabel();
     static QString doneLabel();
     static QString call(const QString& name, const QString& phone);
+    // What may be done to the joint, and when; everywhere the same order.
+    static QString onlyWhenFound();
     static QString onlyEntitled();
     static QString neverByItself();
     // What closing it brings along, said before the button and after.

@@ -85,12 +85,12 @@ QString RecordWords::struck(const QString& by, const QString& when, const QStrin
 QString RecordWords::struckThrough(const QString& by, const QString& when, const QString& reason)
 {
     if (by.isEmpty())
-        return tr("Struck through %1: %2", "moment: reason").arg(when, reason);
-    return tr("Struck through by %1, %2: %3", "person, moment: reason").arg(by, when, reason);
+        return tr("Corrected %1: %2", "moment: reason").arg(when, reason);
+    return tr("Corrected by %1, %2: %3", "person, moment: reason").arg(by, when, reason);
 }
 
 QString RecordWords::partSeated() { return tr("found part-seated"); }
-QString RecordWords::correction() { return tr("takes the place of the one struck through"); }
+QString RecordWords::correction() { return tr("takes the place of the corrected one"); }
 
 QString RecordWords::band(const QString& band, int readings)
 {

@@ -1,7 +1,6 @@
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/review_words.h"
-#include "app/wording/sentence_parts.h"
 #include "app/wording/trends_page_words.h"
 
 #include <algorithm>
@@ -44,26 +43,28 @@ bool allAreLeaves(const std::vector<GaugeReview>& gauges)
 
 } // namespace
 
+QString ReviewWords::riggingsIn(const ReviewPeriod& period, int riggings)
+{
+    if (period.sinceAnnual)
+        return period.isCurrent ? tr("Since the last annual: %Ln rigging(s).", nullptr, riggings)
+                                : tr("From annual to annual: %Ln rigging(s).", nullptr, riggings);
+    return period.isCurrent ? tr("In the whole file: %Ln rigging(s).", nullptr, riggings)
+                            : tr("Up to the first annual: %Ln rigging(s).", nullptr, riggings);
+}
+
 QString ReviewWords::counted(const AirframeReview& review)
 {
     const RiggingCounts& counts = review.counts;
-    QString when = tr("In the whole file");
-    if (review.period.sinceAnnual)
-        when = review.period.isCurrent ? tr("Since the last annual") : tr("From annual to annual");
-    else if (!review.period.isCurrent)
-        when = tr("Up to the first annual");
+    QStringList sentences{riggingsIn(review.period, counts.riggings)};
     if (counts.readings == 0)
-        return tr("%1: %n rigging(s), no reading", nullptr, counts.riggings).arg(when);
-    const QString riggings = tr("%Ln rigging(s)", nullptr, counts.riggings);
-    const QString readings = tr("%Ln reading(s)", nullptr, counts.readings);
-    const QString persons =
-        counts.persons == 1 ? tr("one person") : tr("%1 people").arg(SentenceParts::number(counts.persons));
-    const QString number = SentenceParts::number(counts.gauges);
-    QString gauges = counts.gauges == 1 ? tr("%1 gauge").arg(number) : tr("%1 gauges").arg(number);
+        return (sentences << tr("There is no reading.")).join(QLatin1Char(' '));
+    sentences << tr("%Ln reading(s).", nullptr, counts.readings)
+              << tr("Read by %n person(s).", nullptr, counts.persons);
     if (allAreLeaves(review.gauges))
-        gauges = counts.gauges == 1 ? tr("%1 leaf set").arg(number) : tr("%1 leaf sets").arg(number);
-    return tr("%1: %2, %3 by %4, %5", "period: riggings, readings, people, gauges")
-        .arg(when, riggings, readings, persons, gauges);
+        sentences << tr("Read with %n leaf set(s).", nullptr, counts.gauges);
+    else
+        sentences << tr("Read with %n gauge(s).", nullptr, counts.gauges);
+    return sentences.join(QLatin1Char(' '));
 }
 
 // Gauges, fittings, events
@@ -77,10 +78,10 @@ QStringList ReviewWords::gaugeStory(const GaugeReview& review) const
     else if (review.inDoubt == 0)
         sentences << tr("%Ln reading(s) in this period.", nullptr, review.readings);
     else
-        sentences
-            << tr("%Ln reading(s) in this period, %1 of them in doubt: left out of band, drift and scatter.",
-                  nullptr, review.readings)
-                   .arg(formats.count(review.inDoubt));
+        sentences << tr("%Ln reading(s) in this period, %1 of them in doubt: those do not count for band, "
+                        "drift and scatter.",
+                        nullptr, review.readings)
+                         .arg(formats.count(review.inDoubt));
     if (!review.lastCheck)
         return sentences << tr("No check of it is noted.");
     const GaugeCheck& last = *review.lastCheck;
@@ -110,12 +111,18 @@ QString ReviewWords::fitting(const FittingChange& change) const
         return band ? formats.band(band->inner) : tr("none yet");
     };
     const QString reason = CouplingWords::whyFitted(change.fitting);
-    const QString begun = tr("%1, %2: new fitting%3", "day, coupling, reason with its colon")
-                              .arg(formats.day(change.fitting.begins), couplingName(change.coupling),
-                                   reason.isEmpty() ? QString{} : tr(", %1", "reason").arg(reason));
+    const QString day = formats.day(change.fitting.begins);
+    const QString coupling = couplingName(change.coupling);
+    QStringList sentences;
+    sentences << (reason.isEmpty()
+                      ? tr("%1, %2: new fitting.", "day, coupling").arg(day, coupling)
+                      : tr("%1, %2: new fitting, %3.", "day, coupling, reason").arg(day, coupling, reason));
     if (!change.before)
-        return tr("%1. Its band: %2.").arg(begun, bandIn(change.band));
-    return tr("%1. Band before: %2. After: %3.").arg(begun, bandIn(change.bandBefore), bandIn(change.band));
+        sentences << tr("Its band: %1.").arg(bandIn(change.band));
+    else
+        sentences << tr("Band before: %1.").arg(bandIn(change.bandBefore))
+                  << tr("Band after: %1.").arg(bandIn(change.band));
+    return sentences.join(QLatin1Char(' '));
 }
 
 QString ReviewWords::event(const Event& event) const

@@ -1,3 +1,4 @@
+#include "app/wording/cause_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/picture_words.h"
 #include "app/wording/review_words.h"
@@ -33,38 +34,45 @@ QString ReviewWords::shift(const SharedShiftStory& story) const
         story.days, [isUp](const DayShift& day) { return (day.millimetres > 0) == isUp; });
     const bool isEvery =
         std::ranges::all_of(story.days, [](const DayShift& day) { return day.shift.sameSignShare >= 1; });
-    const QString where = isEvery ? tr("on every coupling") : tr("on nearly every coupling");
-    const QString when = days.size() == 1 ? tr("on %1").arg(SentenceParts::days(days))
-                                          : tr("on %1 days, %2", "how many, which")
-                                                .arg(SentenceParts::number(static_cast<int>(days.size())),
-                                                     SentenceParts::days(days));
-    QString how = tr("high on one day and low on another");
-    if (isOneWay)
-        how =
-            (isUp ? tr("%1 mm high") : tr("%1 mm low")).arg(Formats{}.number(std::abs(story.millimetres), 3));
-    if (!story.gauge && !story.person)
-        return tr("All read %1 %2 %3, with neither gauge nor person in common: cold or fresh grease, before "
-                  "a "
-                  "coupling.")
-            .arg(how, where, when);
-    const QString who = story.gauge ? gaugeName(*story.gauge) : personName(*story.person);
-    const QString said = tr("%1 read %2 %3 %4.", "who or what, how, where, when").arg(who, how, where, when);
-    return tr("%1 %2").arg(said, afterShift(story, days));
+    const int count = static_cast<int>(days.size());
+    const QString named = SentenceParts::days(days);
+    QStringList sentences{shiftedHow(story, isOneWay)};
+    sentences
+        << (isEvery ? tr("That was on every coupling, on %n day(s): %1.", nullptr, count).arg(named)
+                    : tr("That was on nearly every coupling, on %n day(s): %1.", nullptr, count).arg(named));
+    return (sentences << afterShift(story, days)).join(QLatin1Char(' '));
 }
 
-QString ReviewWords::afterShift(const SharedShiftStory& story, const std::vector<Day>& days) const
+QString ReviewWords::shiftedHow(const SharedShiftStory& story, bool isOneWay) const
 {
-    if (!story.gauge)
-        return tr("Measure together once more before a coupling is blamed.");
-    const GaugeCheck* doubt = doubtOn(*story.gauge, days.front(), m_facts.gaugeChecks);
+    const bool isUp = story.millimetres > 0;
+    const QString amount = Formats{}.number(std::abs(story.millimetres), 3);
+    if (!story.gauge && !story.person) {
+        if (!isOneWay)
+            return tr(
+                "All read high on one day and low on another, with neither gauge nor person in common.");
+        return isUp ? tr("All read %1 mm high, with neither gauge nor person in common.").arg(amount)
+                    : tr("All read %1 mm low, with neither gauge nor person in common.").arg(amount);
+    }
+    const QString who = story.gauge ? gaugeName(*story.gauge) : personName(*story.person);
+    if (!isOneWay)
+        return tr("%1 read high on one day and low on another.", "gauge or person").arg(who);
+    return isUp ? tr("%1 read %2 mm high.", "gauge or person, figure").arg(who, amount)
+                : tr("%1 read %2 mm low.", "gauge or person, figure").arg(who, amount);
+}
+
+// Whatever the day has in common, each joint is looked at: what leaves plungers short moves all of them too.
+QStringList ReviewWords::afterShift(const SharedShiftStory& story, const std::vector<Day>& days) const
+{
+    const GaugeCheck* doubt =
+        story.gauge ? doubtOn(*story.gauge, days.front(), m_facts.gaugeChecks) : nullptr;
     if (doubt && doubt->quarantineFrom)
-        return tr("It is in doubt from %1 on: these readings are left out of band, drift and scatter.")
-            .arg(Formats{}.day(*doubt->quarantineFrom));
-    if (story.person)
-        return tr("Only %1 read with it then: check the set, and read once with another one and another "
-                  "person.")
-            .arg(personName(*story.person));
-    return tr("Check it against a micrometer before a coupling is blamed.");
+        return {tr("It is in doubt from %1 on: these readings do not count for band, drift and scatter.")
+                    .arg(Formats{}.day(*doubt->quarantineFrom))};
+    QStringList sentences;
+    if (story.gauge && story.person)
+        sentences << tr("Only %1 read with it then.").arg(personName(*story.person));
+    return sentences << CauseWords::whenTogether() << CauseWords::stiffGrease();
 }
 
 QString ReviewWords::noShift(const AirframeReview& review)
@@ -90,12 +98,12 @@ QStringList ReviewWords::offsets(const std::vector<MeasuredBy<Who>>& rows, const
             continue;
         const MeasuredOffset& offset = *row.offset;
         const QString amount = Formats{}.number(std::abs(offset.estimate), 3);
-        const QString interval = tr("95 % interval %1 to %2")
-                                     .arg(PictureWords::signedMillimetres(offset.lower, 3),
-                                          PictureWords::signedMillimetres(offset.upper, 3));
-        sentences << (offset.estimate > 0
-                          ? tr("%1 reads %2 mm high (%3).").arg(nameOf(row.who), amount, interval)
-                          : tr("%1 reads %2 mm low (%3).").arg(nameOf(row.who), amount, interval));
+        const QString lower = PictureWords::signedMillimetres(offset.lower, 3);
+        const QString upper = PictureWords::signedMillimetres(offset.upper, 3);
+        sentences << (offset.estimate > 0 ? tr("%1 reads %2 mm high (95 % interval %3 to %4).")
+                                                .arg(nameOf(row.who), amount, lower, upper)
+                                          : tr("%1 reads %2 mm low (95 % interval %3 to %4).")
+                                                .arg(nameOf(row.who), amount, lower, upper));
     }
     return sentences;
 }
@@ -105,8 +113,8 @@ QString ReviewWords::readingsBy(const std::vector<MeasuredBy<Who>>& rows, const 
 {
     QStringList parts;
     for (const MeasuredBy<Who>& row : rows)
-        parts << tr("%1 %Ln reading(s)", "who or what", row.readings).arg(nameOf(row.who));
-    return tr("%1.", "so many readings each").arg(SentenceParts::list(parts));
+        parts << tr("%1: %Ln reading(s).", "who or what", row.readings).arg(nameOf(row.who));
+    return parts.join(QLatin1Char(' '));
 }
 
 QStringList ReviewWords::personOffsets(const MeasurerOffsets& offsets) const
@@ -119,8 +127,8 @@ QStringList ReviewWords::personOffsets(const MeasurerOffsets& offsets) const
     case numbers::OffsetsState::OneLevel:
         return {each, tr("One person read everything: there is nobody to compare with.")};
     case numbers::OffsetsState::CannotBeToldApart:
-        return {each, tr("Who reads high or low cannot be told: %1.")
-                          .arg(hiddenBehind(offsets.personsHiddenBehind, numbers::OffsetFactor::Person))};
+        return {each, tr("Who reads high or low cannot be told."),
+                hiddenBehind(offsets.personsHiddenBehind, numbers::OffsetFactor::Person)};
     case numbers::OffsetsState::NoDegreesOfFreedom:
         return {each, tr("Too few readings to tell the persons apart.")};
     case numbers::OffsetsState::Estimated:
@@ -128,7 +136,7 @@ QStringList ReviewWords::personOffsets(const MeasurerOffsets& offsets) const
     }
     QStringList sentences = ReviewWords::offsets(offsets.persons, nameOf);
     if (sentences.isEmpty())
-        return {tr("No person’s distance from all of them can be told from none.")};
+        return {tr("Nobody reads clearly higher or lower than the others.")};
     return sentences << tr("Measure together once before the next rigging.");
 }
 
@@ -142,8 +150,8 @@ QStringList ReviewWords::gaugeOffsets(const MeasurerOffsets& offsets) const
     case numbers::OffsetsState::OneLevel:
         return {each, tr("Everything was read with one gauge: there is none to compare with.")};
     case numbers::OffsetsState::CannotBeToldApart:
-        return {each, tr("Which gauge reads high or low cannot be told: %1.")
-                          .arg(hiddenBehind(offsets.gaugesHiddenBehind, numbers::OffsetFactor::LeafSet))};
+        return {each, tr("Which gauge reads high or low cannot be told."),
+                hiddenBehind(offsets.gaugesHiddenBehind, numbers::OffsetFactor::LeafSet)};
     case numbers::OffsetsState::NoDegreesOfFreedom:
         return {each, tr("Too few readings to tell the gauges apart.")};
     case numbers::OffsetsState::Estimated:
@@ -151,7 +159,7 @@ QStringList ReviewWords::gaugeOffsets(const MeasurerOffsets& offsets) const
     }
     QStringList sentences = ReviewWords::offsets(offsets.gauges, nameOf);
     if (sentences.isEmpty())
-        return {tr("No gauge’s distance from all of them can be told from none.")};
+        return {tr("No gauge reads clearly higher or lower than the others.")};
     return sentences << tr("Check the set against a micrometer.");
 }
 
@@ -164,11 +172,11 @@ QString ReviewWords::hiddenBehind(const std::vector<numbers::OffsetFactor>& fact
         return std::ranges::find(factors, one) != factors.end();
     };
     if (has(numbers::OffsetFactor::Day))
-        return aboutPersons ? tr("on each day one person read all, so persons and days go together")
-                            : tr("on each day one gauge was used, so gauges and days go together");
+        return aboutPersons ? tr("On each day one person read all, so persons and days go together.")
+                            : tr("On each day one gauge was used, so gauges and days go together.");
     if (has(numbers::OffsetFactor::Person) || has(numbers::OffsetFactor::LeafSet))
-        return tr("each person kept to an own gauge, so persons and gauges go together");
-    return tr("persons, gauges and days go together");
+        return tr("Each person kept to an own gauge, so persons and gauges go together.");
+    return tr("Persons, gauges and days go together.");
 }
 
 } // namespace rig

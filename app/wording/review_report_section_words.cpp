@@ -118,15 +118,16 @@ QString ReviewReportWords::noFlag() { return tr("No drift flag in this period. A
 
 QString ReviewReportWords::sharedOnly()
 {
-    return tr("It moved, but only together with all the others: see the leaf set, the person and the cold "
-              "first.");
+    return tr(
+        "It moved, but only together with all the others: see the leaf set, who measured, and the joint "
+        "itself.");
 }
 
 QString ReviewReportWords::scatterHead() { return tr("Scatter"); }
 QString ReviewReportWords::tooFewForScatter() { return tr("Too few readings in this period to compare."); }
 QString ReviewReportWords::stepHead() { return tr("Step"); }
-QString ReviewReportWords::noStep() { return tr("None that chance would not make as well."); }
-QString ReviewReportWords::byTheAnnual() { return tr("By the annual"); }
+QString ReviewReportWords::noStep() { return tr("The average did not change clearly."); }
+QString ReviewReportWords::byTheAnnual() { return tr("At the annual"); }
 
 QString ReviewReportWords::restsOn(const DriftForecast& forecast)
 {
@@ -141,26 +142,12 @@ QString ReviewReportWords::noForecast(const QString& why)
 
 QString ReviewReportWords::partSeated() { return tr("Part-seated"); }
 
-QString ReviewReportWords::witness(const WitnessFinding& witness, int seen)
-{
-    if (witness.witness == Witness::NeverShown || seen == 0)
-        return tr("Never shown on this coupling: which way it moves the gap is not known.");
-    const QString shown = tr("Seen %n time(s).", nullptr, seen);
-    if (!witness.miss)
-        return tr("%1 How many would fall unseen inside the band cannot be worked out.").arg(shown);
-    const QString miss = tr("Part-seated readings that would not fall outside the band: %1.", "1 in 40")
-                             .arg(Formats{}.oneIn(*witness.miss));
-    if (witness.witness == Witness::None)
-        return tr("%1 %2 The gap cannot tell the two apart here.").arg(shown, miss);
-    return tr("%1 %2", "sentences").arg(shown, miss);
-}
-
 QString ReviewReportWords::doneSince() { return tr("Done to it"); }
 QString ReviewReportWords::lookAt() { return tr("To look at"); }
 QString ReviewReportWords::openHere() { return tr("Open"); }
 QString ReviewReportWords::standsOutHere() { return tr("Stands out"); }
 
-QString ReviewReportWords::nearEdge() { return tr("Near the edge, superseded, struck or left out"); }
+QString ReviewReportWords::nearEdge() { return tr("Near the edge, corrected, struck or left out"); }
 
 QString ReviewReportWords::nearEdgeShort(int shown, int all)
 {
@@ -185,7 +172,7 @@ QString ReviewReportWords::side(Direction direction)
 
 QString ReviewReportWords::superseded(const QString& reason)
 {
-    return reason.isEmpty() ? tr("superseded") : tr("superseded: %1").arg(reason);
+    return reason.isEmpty() ? tr("corrected") : tr("corrected: %1").arg(reason);
 }
 
 QString ReviewReportWords::struck(const QString& reason) { return tr("struck: %1").arg(reason); }

@@ -135,9 +135,13 @@ QString ReviewReportWords::coupling() { return tr("Coupling"); }
 QString ReviewReportWords::gapAndBand() { return tr("Last gap on its band"); }
 QString ReviewReportWords::drift() { return tr("Drift, mm per 100 riggings (95 %)"); }
 QString ReviewReportWords::scatter() { return tr("Scatter, mm"); }
-QString ReviewReportWords::chance() { return tr("Outside by the annual"); }
+QString ReviewReportWords::chance() { return tr("Chance outside at the annual"); }
 QString ReviewReportWords::what() { return tr("What stands out"); }
-QString ReviewReportWords::nothingStandsOut() { return tr("nothing in these figures; one sign only"); }
+QString ReviewReportWords::nothingStandsOut(int readings)
+{
+    return tr("nothing in %n reading(s); one sign only", nullptr, readings);
+}
+
 QString ReviewReportWords::readingCount(int readings) { return tr("%n reading(s)", nullptr, readings); }
 QString ReviewReportWords::bandShort(const QString& band) { return tr("band %1").arg(band); }
 
@@ -158,8 +162,8 @@ QString ReviewReportWords::outside() { return tr("Every reading outside its band
 
 QString ReviewReportWords::outsideIntro()
 {
-    return tr("All of them, those explained since among them. What was superseded or struck is struck "
-              "through and stays to be read.");
+    return tr("All of them, those explained since among them. What was corrected or struck has a line "
+              "through it and stays to be read.");
 }
 
 QString ReviewReportWords::when() { return tr("When"); }
@@ -186,8 +190,8 @@ QString ReviewReportWords::sharedIntro()
 {
     return tr(
         "One bar for each rigging: the middle of all couplings’ readings, each against its own band, in "
-        "that band’s scatters. When all move together on one day, look at the leaf set, the person and "
-        "the cold before any coupling.");
+        "that band’s scatters. When all move together on one day, check the leaf set, read again with "
+        "another person, and look at each joint: stiff grease leaves plungers short.");
 }
 
 QString ReviewReportWords::measurers() { return tr("Who measures like whom"); }
@@ -220,11 +224,37 @@ QString ReviewReportWords::methodLines()
         "from confirmed baseline readings alone, frozen by two persons.\n"
         "Outside: the whole reading lies beyond the outer band (99.73 %). Near the edge: beyond the inner "
         "one (95 %). Cannot tell: the reading reaches beyond the outer band, its gauge was in doubt, or the "
-        "gap is no witness on this coupling. So about 1 in 20 readings of an unchanged coupling falls near "
-        "the edge and about 1 in 370 outside, more with a thin band.\n"
+        "gap is no witness on this coupling. Both contents hold on average over "
+        "couplings; a band from few readings may hold noticeably more or less.\n"
         "Drift: maximum likelihood line through the intervals; its flag is an EWMA of scores less what all "
         "couplings of the day share, dated by a CUSUM. Scatter: last ten readings of the period against the "
         "baseline’s. Step: likelihood ratio for one change of the mean, p corrected for all its places.");
+}
+
+// docs/method.md A: the contents of the two bands, and so what an unchanged airframe brings forth by itself.
+QStringList ReviewReportWords::falseAlarms(const AirframeReview& review)
+{
+    int judged = 0;
+    int couplings = 0;
+    for (const CouplingReview& one : review.couplings) {
+        judged += one.counts.all() - one.counts.noBand;
+        couplings += one.band && one.latest ? 1 : 0;
+    }
+    if (judged == 0 || couplings == 0)
+        return {};
+    constexpr double kNear = 0.9973 - 0.95;
+    constexpr double kOutside = 1 - 0.9973;
+    const Formats formats;
+    const double riggings = 1 / (1 - std::pow(1 - kOutside, couplings));
+    return {
+        tr("Of %n reading(s) judged in this period, about %1 would lie near the edge with nothing changed, "
+           "and about %2 outside.",
+           nullptr, judged)
+            .arg(formats.number(judged * kNear, 0), formats.number(judged * kOutside, 1)),
+        tr("With %n coupling(s) read at each rigging, that is an outside reading in about one rigging of "
+           "%1.",
+           nullptr, couplings)
+            .arg(formats.number(riggings, 0))};
 }
 
 QString ReviewReportWords::tables()

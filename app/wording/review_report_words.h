@@ -52,7 +52,7 @@ public:
     static QString scatter();
     static QString chance();
     static QString what();
-    static QString nothingStandsOut();
+    static QString nothingStandsOut(int readings);
     static QString readingCount(int readings);
     static QString bandShort(const QString& band);
 
@@ -104,7 +104,6 @@ public:
     static QString restsOn(const DriftForecast& forecast);
     static QString noForecast(const QString& why);
     static QString partSeated();
-    static QString witness(const WitnessFinding& witness, int seen);
     static QString doneSince();
     static QString lookAt();
     static QString openHere();
@@ -153,6 +152,8 @@ public:
     static QString counted();
     static QString howWorkedOut();
     static QString methodLines();
+    // How many false alarms so many readings and riggings bring with nothing changed
+    static QStringList falseAlarms(const AirframeReview& review);
     static QString tables();
 
     // When a part of it could not be written: `failed` is the PDF itself, or a table or their folder.

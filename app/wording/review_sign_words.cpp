@@ -3,6 +3,7 @@
 #include "app/wording/sentence_parts.h"
 #include "app/wording/standing_words.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace rig {
@@ -38,26 +39,26 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
         if (coupling.openQuestions.size() == 1)
             return tr("one question open: %1")
                 .arg(StandingWords::asked(coupling.openQuestions.front().question.kind));
-        return tr("%1 questions open")
-            .arg(SentenceParts::number(static_cast<int>(coupling.openQuestions.size())));
+        return tr("%n question(s) open", nullptr, static_cast<int>(coupling.openQuestions.size()));
     case Sign::Drift:
     case Sign::DriftEnded: {
         const DriftFlag& flag = *coupling.movement->drift;
         const QString rigging = riggingAt(*coupling.movement, flag.onset);
         if (sign == Sign::DriftEnded)
-            return flag.isUp ? tr("was opening from about rigging %1, not at the end").arg(rigging)
-                             : tr("was closing from about rigging %1, not at the end").arg(rigging);
-        return flag.isUp ? tr("opening since about rigging %1").arg(rigging)
-                         : tr("closing since about rigging %1").arg(rigging);
+            return flag.isUp
+                       ? tr("the gap grew from about rigging %1 on, and no more at the end").arg(rigging)
+                       : tr("the gap shrank from about rigging %1 on, and no more at the end").arg(rigging);
+        return flag.isUp ? tr("the gap has been growing since about rigging %1").arg(rigging)
+                         : tr("the gap has been shrinking since about rigging %1").arg(rigging);
     }
     case Sign::ScatterGrew:
     case Sign::ScatterShrank: {
         const ScatterNow& scatter = *coupling.movement->scatter;
-        return tr("scatter %1 times its baseline’s, in the last %2 readings")
-            .arg(ratio(scatter), SentenceParts::number(scatter.readings));
+        return tr("scatter %1 times its baseline’s, in the last %n reading(s)", nullptr, scatter.readings)
+            .arg(ratio(scatter));
     }
     case Sign::Step:
-        return tr("a step at about rigging %1").arg(riggingNumber(*coupling.movement->stepAt()));
+        return tr("the average changed at about rigging %1").arg(riggingNumber(*coupling.movement->stepAt()));
     case Sign::Outside:
         return outsideSign(coupling);
     case Sign::NearEdge:
@@ -87,7 +88,7 @@ QString ReviewWords::outsideSign(const CouplingReview& coupling)
     if (counts.partSeated == 1)
         parts << tr("once found part-seated");
     else if (counts.partSeated > 1)
-        parts << tr("%1 times found part-seated").arg(SentenceParts::number(counts.partSeated));
+        parts << tr("%n time(s) found part-seated", nullptr, counts.partSeated);
     return parts.join(tr(", ", "between signs"));
 }
 
@@ -115,14 +116,14 @@ QString ReviewWords::gravest(const CouplingReview& coupling)
     case Sign::Drift: {
         const DriftFlag& flag = *coupling.movement->drift;
         const QString rigging = riggingAt(*coupling.movement, flag.onset);
-        return flag.isUp ? tr("%1 is opening since about rigging %2.").arg(name, rigging)
-                         : tr("%1 is closing since about rigging %2.").arg(name, rigging);
+        return flag.isUp ? tr("%1: the gap has been growing since about rigging %2.").arg(name, rigging)
+                         : tr("%1: the gap has been shrinking since about rigging %2.").arg(name, rigging);
     }
     case Sign::ScatterGrew:
         return tr("%1 scatters %2 times as much as its baseline.")
             .arg(name, ratio(*coupling.movement->scatter));
     case Sign::Step:
-        return tr("%1 moved in one step at about rigging %2.")
+        return tr("%1: the average changed at about rigging %2.")
             .arg(name, riggingNumber(*coupling.movement->stepAt()));
     case Sign::OpenQuestion: {
         const Question& first = coupling.openQuestions.front().question;
@@ -153,8 +154,7 @@ QString ReviewWords::gravestFigures(const CouplingReview& coupling) const
     case Sign::Drift:
         sentences << driftSentence(coupling) << forecastSentence(coupling);
         if (coupling.otherSideMovesToo)
-            sentences << tr("The same circuit on the other side moves the same way: usage or season, before "
-                            "one coupling.");
+            sentences << tr("The same circuit on the other side moves the same way.");
         break;
     case Sign::ScatterGrew:
         sentences << scatterSentence(coupling);
@@ -186,18 +186,49 @@ QString ReviewWords::gravestFigures(const CouplingReview& coupling) const
     return sentences.join(QLatin1Char(' '));
 }
 
+bool ReviewWords::isWorthSaying(Sign sign) { return sign != Sign::PartSeatedNeverShown; }
+
+bool ReviewWords::nothingStandsOut(const AirframeReview& review)
+{
+    const auto isQuiet = [](const CouplingReview& one) {
+        return one.standing.says == Says::Inside && std::ranges::none_of(one.signs, isWorthSaying);
+    };
+    return !review.couplings.empty() && review.sharedShifts.empty() &&
+           std::ranges::all_of(review.couplings, isQuiet);
+}
+
+// What a sentence of no sign is said of. Never without: nothing found in three readings is no news.
+QString ReviewWords::saidOf(const AirframeReview& review)
+{
+    const RiggingCounts& counts = review.counts;
+    if (!counts.firstRead || !counts.lastRead)
+        return tr("No gap was read in this period.");
+    const QString first = Formats{}.day(*counts.firstRead);
+    if (*counts.firstRead == *counts.lastRead)
+        return tr("This is said of %n reading(s), all of %1.", nullptr, counts.readings).arg(first);
+    return tr("This is said of %n reading(s), from %1 to %2.", nullptr, counts.readings)
+        .arg(first, Formats{}.day(*counts.lastRead));
+}
+
 QString ReviewWords::nothingGrave(const AirframeReview& review)
 {
+    QStringList sentences;
+    if (nothingStandsOut(review))
+        sentences << tr("Nothing stands out on %n coupling(s).", nullptr, review.counts.couplings);
+    if (review.counts.readings > 0)
+        sentences << tr("No drift, no larger scatter, no step, none outside, no open question.");
+    sentences << saidOf(review);
     QStringList without;
-    for (const CouplingReview& one : review.couplings)
+    for (const CouplingReview& one : review.couplings) {
         if (!one.band || !one.latest)
             without << nameOf(one);
-    const QString said =
-        tr("Nothing stands out in these readings: no drift, no larger scatter, no step, none "
-           "outside, no open question. That is one sign only.");
-    if (without.isEmpty())
-        return said;
-    return tr("%1 It says nothing of %2: no band, or no reading.").arg(said, SentenceParts::list(without));
+        else if (!one.signs.empty() && isWorthSaying(one.signs.front()))
+            sentences << gravest(one);
+    }
+    if (!without.isEmpty())
+        sentences
+            << tr("Nothing can be said of %1: no band, or no reading.").arg(SentenceParts::list(without));
+    return (sentences << tr("Each gap is one sign only.")).join(QLatin1Char(' '));
 }
 
 QString ReviewWords::caution()

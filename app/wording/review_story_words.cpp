@@ -86,9 +86,8 @@ QStringList ReviewWords::outside(const OutsideStory& story) const
 {
     QStringList sentences;
     sentences << placeOf(story);
-    sentences << tr("%1 Rigging %2.")
-                     .arg(readBy(story.reading),
-                          Formats{}.count(static_cast<int>(std::floor(story.rigging))));
+    sentences << readBy(story.reading)
+              << tr("Rigging %1.").arg(Formats{}.count(static_cast<int>(std::floor(story.rigging))));
     if (!story.shown)
         sentences << tr("Nothing was shown then: it was entered afterwards.");
     else if (story.shown->judgement.verdict != story.judgement.verdict)
@@ -128,12 +127,14 @@ QString ReviewWords::correctedTo(const Reading& correction) const
 {
     const QString why = textOf(correction.note);
     const QString day = dayOfMoment(correction.stamp.when);
-    const QString what = correction.state == SeatState::PartSeated
-                             ? tr("found part-seated")
-                             : tr("corrected to %1").arg(Formats{}.interval(correction.interval));
-    if (why.isEmpty())
-        return tr("Noted on %1: %2.").arg(day, what);
-    return tr("Noted on %1: %2. “%3.”").arg(day, what, why);
+    QStringList sentences;
+    sentences
+        << (correction.state == SeatState::PartSeated
+                ? tr("Noted on %1: found part-seated.").arg(day)
+                : tr("Noted on %1: corrected to %2.").arg(day, Formats{}.interval(correction.interval)));
+    if (!why.isEmpty())
+        sentences << tr("“%1.”", "the reason, as it was noted").arg(why);
+    return sentences.join(QLatin1Char(' '));
 }
 
 QString ReviewWords::struck(const Exclusion& strike) const

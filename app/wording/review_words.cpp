@@ -91,13 +91,13 @@ QString ReviewWords::scatterBefore(const CouplingReview& coupling)
 
 QString ReviewWords::chanceOf(double chance)
 {
-    constexpr double kLeastSaid = 0.01;
-    const Formats formats;
-    if (chance < kLeastSaid)
-        return tr("< %1", "a chance smaller than").arg(formats.number(kLeastSaid, 2));
-    if (chance > 1 - kLeastSaid)
-        return tr("> %1", "a chance larger than").arg(formats.number(1 - kLeastSaid, 2));
-    return formats.number(chance, 2);
+    // Never none and never certain.
+    const int inHundred = std::clamp(static_cast<int>(std::lround(100 * chance)), 0, 100);
+    if (inHundred < 1)
+        return tr("under 1 in 100", "a chance");
+    if (inHundred > 99)
+        return tr("over 99 in 100", "a chance");
+    return tr("%1 in 100", "a chance").arg(Formats{}.count(inHundred));
 }
 
 QString ReviewWords::chance(const CouplingReview& coupling)
@@ -145,8 +145,9 @@ QString ReviewWords::driftSentence(const CouplingReview& coupling)
                  signedMm(line->slope95.upper), riggingAt(movement, movement.lineFrom));
     if (!movement.drift || !movement.drift->isRaised || movement.lineFrom != movement.drift->onset)
         return said;
-    return tr("%1 The same readings dated the beginning, so the interval is somewhat too narrow.", "drift")
-        .arg(said);
+    return QStringList{said, tr("The start was found in these same readings."),
+                       tr("The interval is somewhat too narrow for that.")}
+        .join(QLatin1Char(' '));
 }
 
 QString ReviewWords::forecastSentence(const CouplingReview& coupling)
@@ -154,8 +155,8 @@ QString ReviewWords::forecastSentence(const CouplingReview& coupling)
     if (!coupling.movement || !coupling.movement->forecast)
         return {};
     const DriftForecast& forecast = *coupling.movement->forecast;
-    return tr("Going on like this, a reading at the annual of %1, at about rigging %2, would lie outside the "
-              "band with a chance of %3.")
+    return tr("Going on like this, the chance that a reading at the annual of %1, at about rigging %2, lies "
+              "outside the band is %3.")
         .arg(Formats{}.day(forecast.day), Formats{}.number(forecast.rigging, 0),
              chanceOf(forecast.chanceOutside));
 }
@@ -165,23 +166,16 @@ QString ReviewWords::scatterSentence(const CouplingReview& coupling)
     const ScatterNow* scatter = scatterOf(coupling);
     if (!scatter)
         return {};
-    return tr("The last %1 readings, from rigging %2 on, scatter by %3 mm, those of the baseline by %4 mm: "
-              "%5 times as much, larger with a chance of %6.")
-        .arg(SentenceParts::number(scatter->readings), riggingAt(*coupling.movement, scatter->from),
-             figure(scatter->now), figure(scatter->baseline), ratio(*scatter),
-             chanceOf(scatter->chanceLarger));
+    return tr("The last %n reading(s), from rigging %1 on, scatter by %2 mm, those of the baseline by %3 mm.",
+              nullptr, scatter->readings)
+        .arg(riggingAt(*coupling.movement, scatter->from), figure(scatter->now), figure(scatter->baseline));
 }
 
 QString ReviewWords::stepSentence(const CouplingReview& coupling)
 {
     if (!coupling.movement || !coupling.movement->hasStep())
         return {};
-    const numbers::ChangePoint& change = *coupling.movement->change;
-    const QString rigging = riggingNumber(*coupling.movement->stepAt());
-    const QString p = change.p < 0.001 ? tr("p < %1").arg(Formats{}.number(0.001, 3))
-                                       : tr("p = %1").arg(Formats{}.number(change.p, 3));
-    return tr("Its readings have another mean from about rigging %1 on (%2 when there is no step).")
-        .arg(rigging, p);
+    return tr("The average changed at about rigging %1.").arg(riggingNumber(*coupling.movement->stepAt()));
 }
 
 } // namespace rig

@@ -33,7 +33,10 @@ public:
     static QString gravest(const CouplingReview& coupling);
     QString gravestFigures(const CouplingReview& coupling) const;
     static bool isGrave(Sign sign); // worth a sentence at the top
+    // Whatever is not grave: that nothing stands out, where nothing is worth saying; else what is. Always
+    // with what it is said of.
     static QString nothingGrave(const AirframeReview& review);
+    static bool nothingStandsOut(const AirframeReview& review);
     static QString caution(); // a band is a past, never a limit; one sign only
 
     // Figures of a coupling: short for a table; `why…` in place of a figure that cannot be known.
@@ -89,6 +92,9 @@ public:
     static QStringList riggings(const AirframeReview& review);
 
 private:
+    static bool isWorthSaying(Sign sign);
+    static QString riggingsIn(const ReviewPeriod& period, int riggings);
+    static QString saidOf(const AirframeReview& review);
     static QString nameOf(const CouplingReview& coupling);
     QString shiftCause(const DayShift& day) const;
     static QString riggingNumber(double rigging);
@@ -101,7 +107,8 @@ private:
     QString gaugeName(GaugeId id) const;       // "Leaf set B"
     QString gaugeInSentence(GaugeId id) const; // "leaf set B"
     QString personName(PersonId id) const;     // never empty
-    QString afterShift(const SharedShiftStory& story, const std::vector<Day>& days) const;
+    QString shiftedHow(const SharedShiftStory& story, bool isOneWay) const;
+    QStringList afterShift(const SharedShiftStory& story, const std::vector<Day>& days) const;
     QString readBy(const Reading& reading) const;
     QString whatLastLayOutside(const OutsideStory& story) const;
     QString whatCameOf(const OutsideStory& story) const; // empty: the correction says it

@@ -1,3 +1,4 @@
+#include "app/wording/cause_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
@@ -69,15 +70,13 @@ QString RiggedWords::readingsUnresolved(const QString& limit)
 
 QString RiggedWords::sharedShift(const numbers::SharedShift& shift)
 {
-    const int together = static_cast<int>(std::lround(shift.sameSignShare * shift.scores));
-    const QString many = Formats{}.count(together);
+    const QString many = Formats{}.count(static_cast<int>(std::lround(shift.sameSignShare * shift.scores)));
     const QString all = Formats{}.count(shift.scores);
-    return shift.mean > 0 ? tr("%1 of %2 couplings read high together today. Doubt the leaf set, whoever "
-                               "measures and the cold before any coupling.")
-                                .arg(many, all)
-                          : tr("%1 of %2 couplings read low together today. Doubt the leaf set, whoever "
-                               "measures and the cold before any coupling.")
-                                .arg(many, all);
+    const QString together = shift.mean > 0
+                                 ? tr("%1 of %2 couplings read high together today.").arg(many, all)
+                                 : tr("%1 of %2 couplings read low together today.").arg(many, all);
+    return QStringList{together, CauseWords::whenTogether(), CauseWords::stiffGrease()}.join(
+        QLatin1Char(' '));
 }
 
 QString RiggedWords::looksSwapped(const QString& otherSide)

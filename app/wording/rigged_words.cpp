@@ -123,7 +123,7 @@ QString RiggedWords::unresolvedMark(const QString& detail, const QString& standi
 
 QString RiggedWords::doubtedMark(const QString& detail)
 {
-    return tr("%1 · a doubt was answered").arg(detail);
+    return tr("%1 · “no” or “cannot see”, open").arg(detail);
 }
 
 QString RiggedWords::readLookedPulled(const QString& interval)
@@ -311,7 +311,7 @@ QString RiggedWords::measureAgain() { return tr("Measure again  (%1)").arg(keyMe
 
 QString RiggedWords::measureAgainHint()
 {
-    return tr("Measure again: a further reading stands beside the first.");
+    return tr("Measure again: a further reading stands beside the first, and the graver of the two counts.");
 }
 
 QString RiggedWords::measureAsFound() { return tr("Measure as found  (%1)").arg(keyMeasureAgain()); }
@@ -364,9 +364,9 @@ QString RiggedWords::correctTitle() { return tr("Wrong leaf pressed"); }
 
 QString RiggedWords::correctQuestion()
 {
-    return tr(
-        "The reading just kept stays in the history, struck through. Say what went wrong with it; then read "
-        "again.");
+    return tr("The reading just kept stays in the history, with a line through it. Say what went wrong with "
+              "it; then read "
+              "again.");
 }
 
 QString RiggedWords::correctNow()
@@ -379,7 +379,8 @@ QString RiggedWords::strikeTitle() { return tr("Strike this reading"); }
 
 QString RiggedWords::strikeQuestion(const QString& interval, const QString& time)
 {
-    return tr("%1, kept at %2, stays in the history, struck through, and nothing takes its place. A question "
+    return tr("%1, kept at %2, stays in the history, with a line through it, and nothing takes its place. A "
+              "question "
               "that it opened stays open. Say what went wrong with it.")
         .arg(interval, time);
 }
@@ -400,6 +401,19 @@ QString RiggedWords::escHint() { return tr("Esc interrupts."); }
 QString RiggedWords::interruptedAt(const QString& time)
 {
     return tr("Interrupted at %1. This coupling starts again from the look.").arg(time);
+}
+
+QString RiggedWords::changedInAnotherWindow()
+{
+    return tr(
+        "Another window has written here meanwhile. Look at what stands now; your last key was not taken.");
+}
+
+QString RiggedWords::correctedBeforeTheBreak(const QString& interval)
+{
+    return tr("Saved: %1 stands in place of the wrong reading. This coupling still starts again from the "
+              "look.")
+        .arg(interval);
 }
 
 QString RiggedWords::lastTwelve() { return tr("Last twelve readings"); }

@@ -125,6 +125,8 @@ public:
     static QString firstHere();
     static QString escHint();
     static QString interruptedAt(const QString& time);
+    static QString changedInAnotherWindow();
+    static QString correctedBeforeTheBreak(const QString& interval);
     static QString lastTwelve();
     static QString secondBlind();
     static QString secondOptional();

@@ -4,19 +4,7 @@
 
 #include <QLocale>
 
-#include <algorithm>
-#include <array>
-
 namespace rig {
-
-QString SentenceParts::number(int value)
-{
-    const std::array words{tr("no"),   tr("one"),    tr("two"),   tr("three"), tr("four"),
-                           tr("five"), tr("six"),    tr("seven"), tr("eight"), tr("nine"),
-                           tr("ten"),  tr("eleven"), tr("twelve")};
-    return value >= 0 && value < static_cast<int>(words.size()) ? words[static_cast<std::size_t>(value)]
-                                                                : Formats{}.count(value);
-}
 
 QString SentenceParts::capital(const QString& sentence)
 {

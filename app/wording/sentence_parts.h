@@ -10,13 +10,12 @@
 
 namespace rig {
 
-// Small numbers, days and lists inside a sentence.
+// Days and lists inside a sentence.
 class SentenceParts
 {
     Q_DECLARE_TR_FUNCTIONS(SentenceParts)
 
 public:
-    static QString number(int value); // "four"; figures above twelve
     static QString capital(const QString& sentence);
     static QString list(const QStringList& parts);     // "A, B and C"
     static QString days(const std::vector<Day>& days); // rising: "11 and 13 July 2025"

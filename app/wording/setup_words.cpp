@@ -109,7 +109,7 @@ QString SetUpWords::edit() { return tr("Change  (Enter)"); }
 QString SetUpWords::needed() { return tr("Needed; all else may be filled in later."); }
 QString SetUpWords::notSavedYet() { return tr("Typed, not saved yet."); }
 QString SetUpWords::savedAt(const QString& time) { return tr("Saved at %1.").arg(time); }
-QString SetUpWords::notSaved() { return tr("Not saved. What lacks is said beside its field."); }
+QString SetUpWords::notSaved() { return tr("Not saved. See the message beside the field."); }
 QString SetUpWords::dayHint() { return tr("Year-month-day, like 2026-05-02."); }
 QString SetUpWords::dayHintOrEmpty() { return tr("Year-month-day, like 2026-05-02. May stay empty."); }
 QString SetUpWords::calendar() { return tr("Calendar"); }

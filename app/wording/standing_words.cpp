@@ -18,6 +18,7 @@ Verdict verdictOf(Says says)
     case Says::NearEdge:
         return Verdict::NearEdge;
     case Says::Moved:
+    case Says::Scatters:
     case Says::WasOutside:
     case Says::Inside:
         return Verdict::Inside;
@@ -43,6 +44,8 @@ QString StandingWords::word(const CouplingStanding& standing)
         return tr("not read");
     case Says::Moved:
         return tr("moved");
+    case Says::Scatters:
+        return tr("scatter changed");
     case Says::WasOutside:
         return tr("was outside");
     case Says::Outside:
@@ -57,10 +60,11 @@ QString StandingWords::word(const CouplingStanding& standing)
 
 QString StandingWords::inFull(const CouplingStanding& standing)
 {
-    const QString verdict = VerdictWords::word(verdictOf(standing.says));
     switch (standing.says) {
     case Says::Outside:
-        return standing.isUnresolved ? tr("%1, and nobody has resolved it", "verdict").arg(verdict) : verdict;
+        if (standing.isUnresolved)
+            return tr("Outside the band, and nobody has resolved it");
+        break;
     case Says::Asked:
         if (standing.asked == QuestionKind::CannotSee)
             return notSeen(standing.askedAbout.value_or(CheckKind::BallInSocket));
@@ -70,16 +74,18 @@ QString StandingWords::inFull(const CouplingStanding& standing)
     case Says::NotRead:
         return tr("Not read in this period");
     case Says::Moved:
-        return tr("%1, and it moved", "verdict").arg(verdict);
+        return tr("Inside the band, and it moved");
+    case Says::Scatters:
+        return tr("Inside the band, and its scatter changed");
     case Says::WasOutside:
-        return tr("%1, and outside before in this period", "verdict").arg(verdict);
+        return tr("Inside the band, and outside before in this period");
     case Says::CannotTell:
     case Says::NoBandYet:
     case Says::NearEdge:
     case Says::Inside:
         break;
     }
-    return verdict;
+    return VerdictWords::word(verdictOf(standing.says));
 }
 
 QString StandingWords::withReading(const CouplingStanding& standing)

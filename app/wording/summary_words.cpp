@@ -19,7 +19,7 @@ QString SummaryWords::correctTitle() { return tr("Correct a reading"); }
 QString SummaryWords::correctMeaning()
 {
     return tr("A closed record takes nothing new. A slip of the pen can be put right: the old reading stays, "
-              "struck through, with the reason and the name.");
+              "with a line through it, the reason and the name.");
 }
 
 QString SummaryWords::whichReading() { return tr("Reading to correct"); }
@@ -69,7 +69,7 @@ QString SummaryWords::notAnInterval(IntervalProblem problem)
 
 QString SummaryWords::corrected(const QString& interval)
 {
-    return tr("Corrected to %1. The old reading stays, struck through.").arg(interval);
+    return tr("Corrected to %1. The old reading stays, with a line through it.").arg(interval);
 }
 
 } // namespace rig

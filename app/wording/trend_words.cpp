@@ -179,9 +179,9 @@ QString TrendWords::reading(const TrendReading& reading)
     if (reading.ofBaseline)
         sentences << tr("The band is made of this one among others.");
     if (reading.setAside)
-        sentences << tr("Set aside: it does not count.");
+        sentences << tr("Corrected, struck or left out: it does not count.");
     else if (reading.inDoubt)
-        sentences << tr("In doubt: its gauge was in quarantine that day, so it does not count.");
+        sentences << tr("In doubt, because of the gauge: it does not count.");
     if (!reading.note.empty())
         sentences << tr("Note: %1.").arg(QString::fromStdString(reading.note).simplified());
     sentences << tr("One sign only.");
@@ -202,7 +202,7 @@ QString TrendWords::verdictCounts(const TrendSeries& series)
     if (counted.partSeated > 0)
         sentences << tr("%n part-seated reading(s) stand apart.", nullptr, counted.partSeated);
     if (counted.setAside > 0)
-        sentences << tr("%n reading(s) set aside.", nullptr, counted.setAside);
+        sentences << tr("%n reading(s) corrected, struck or left out.", nullptr, counted.setAside);
     if (counted.inDoubt > 0)
         sentences << tr("%n reading(s) in doubt, because of the gauge.", nullptr, counted.inDoubt);
     return sentences.join(QLatin1Char(' '));

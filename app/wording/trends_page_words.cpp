@@ -40,22 +40,23 @@ QString TrendsPageWords::daysOf(const BandSource& source)
 QString TrendsPageWords::confirmedReadings(const BandSource& source)
 {
     const QString days = daysOf(source);
-    if (source.isFrozen)
-        return tr("from %1 confirmed readings of %2, frozen", "a band's source")
-            .arg(Formats{}.count(source.confirmedReadings), days);
-    return tr("from %1 confirmed readings of %2", "a band's source")
-        .arg(Formats{}.count(source.confirmedReadings), days);
+    return source.isFrozen
+               ? tr("From %n confirmed reading(s) of %1, frozen.", "a band", source.confirmedReadings)
+                     .arg(days)
+               : tr("From %n confirmed reading(s) of %1.", "a band", source.confirmedReadings).arg(days);
 }
 
 QString TrendsPageWords::band(const Band& band, const BandSource& source)
 {
+    QStringList sentences;
     const QString edges = Formats{}.band(band.inner);
-    const QString from = confirmedReadings(source);
+    sentences << (band.isThin() ? tr("Thin band %1.").arg(edges) : tr("Band %1.").arg(edges))
+              << confirmedReadings(source);
     if (band.scatterAtCap)
-        return tr("Band %1 %2: they scatter more than the method can follow.").arg(edges, from);
-    if (band.isThin())
-        return tr("Thin band %1 %2: it can mislead either way.").arg(edges, from);
-    return tr("Band %1 %2.").arg(edges, from);
+        sentences << tr("They scatter more than the method can follow.");
+    else if (band.isThin())
+        sentences << tr("A thin band can mislead either way.");
+    return sentences.join(QLatin1Char(' '));
 }
 
 QString TrendsPageWords::noBandYet(int confirmedReadings, int needed)
@@ -64,11 +65,9 @@ QString TrendsPageWords::noBandYet(int confirmedReadings, int needed)
     if (confirmedReadings == 0)
         return tr("No band yet: no confirmed reading on this fitting, %1 are needed.")
             .arg(formats.count(needed));
-    if (confirmedReadings == 1)
-        return tr("No band yet: one confirmed reading on this fitting, %1 are needed.")
-            .arg(formats.count(needed));
-    return tr("No band yet: %1 confirmed readings on this fitting, %2 are needed.")
-        .arg(formats.count(confirmedReadings), formats.count(needed));
+    return tr("No band yet: %n confirmed reading(s) on this fitting, %1 are needed.", nullptr,
+              confirmedReadings)
+        .arg(formats.count(needed));
 }
 
 QString TrendsPageWords::noBandFromOpenReadings()
@@ -100,16 +99,18 @@ QString TrendsPageWords::latest(const Latest& latest)
     const Formats formats;
     const QString day = formats.day(latest.day);
     const QString interval = formats.interval(latest.interval);
-    QString by = latest.person;
-    if (!latest.gauge.isEmpty())
-        by = tr("%1 with gauge %2", "person, gauge").arg(latest.person, latest.gauge);
-    if (!latest.rigging)
-        return tr("%1 on %2, outside a rigging, by %3.").arg(interval, day, by);
-    const QString rigging = TrendWords::riggingTick(*latest.rigging);
-    if (latest.among > 1)
-        return tr("%1 at rigging %2 on %3, by %4: the gravest of %5 readings.")
-            .arg(interval, rigging, day, by, formats.count(latest.among));
-    return tr("%1 at rigging %2 on %3, by %4.").arg(interval, rigging, day, by);
+    QStringList sentences;
+    if (latest.rigging)
+        sentences << tr("%1 at rigging %2 on %3.", "reading, number, day")
+                         .arg(interval, TrendWords::riggingTick(*latest.rigging), day);
+    else
+        sentences << tr("%1 on %2, outside a rigging.", "reading, day").arg(interval, day);
+    sentences << (latest.gauge.isEmpty()
+                      ? tr("Read by %1.").arg(latest.person)
+                      : tr("Read by %1 with gauge %2.", "person, gauge").arg(latest.person, latest.gauge));
+    if (latest.rigging && latest.among > 1)
+        sentences << tr("The gravest of %n reading(s).", nullptr, latest.among);
+    return sentences.join(QLatin1Char(' '));
 }
 
 namespace {
@@ -156,8 +157,8 @@ QString TrendsPageWords::counts(const Counts& counts)
                    .arg(formats.count(counts.judged), formats.count(counts.nearEdge),
                         formats.count(counts.outside), formats.count(counts.cannotTell));
     addIfAny(sentences, counts.outsideSetAside,
-             tr("One more was outside and was superseded, struck or left out later; it happened."),
-             tr("%1 more were outside and were superseded, struck or left out later; they happened."));
+             tr("One more was outside and was corrected, struck or left out later; it happened."),
+             tr("%1 more were outside and were corrected, struck or left out later; they happened."));
     addIfAny(sentences, counts.partSeatedAtRigging, tr("Found part-seated at a rigging once."),
              tr("Found part-seated at a rigging %1 times."));
     return sentences.join(QLatin1Char(' '));
@@ -178,8 +179,9 @@ QString TrendsPageWords::caution()
 
 QString TrendsPageWords::aircraftAbout()
 {
-    return tr("Each in its own scatters from the middle of its own band. What moves alone stands apart; what "
-              "moves together on one day is the leaf set, the person or the cold before it is a coupling.");
+    return tr("Each in its own scatters from the middle of its own band. What moves alone stands apart. When "
+              "all move together on one day, check the leaf set, read again with another person, and look at "
+              "each joint: stiff grease leaves plungers short.");
 }
 
 QString TrendsPageWords::aircraftEmpty()
@@ -202,9 +204,9 @@ QString TrendsPageWords::moved(const QStringList& signs)
 
 QString TrendsPageWords::movedWithOthers() { return tr("Moved, but only together with the other couplings"); }
 
-QString TrendsPageWords::noMovementShown()
+QString TrendsPageWords::noMovementShown(int readings)
 {
-    return tr("No drift, step or change of scatter shows in these readings");
+    return tr("No drift, step or change of scatter shows in %n reading(s)", nullptr, readings);
 }
 
 QString TrendsPageWords::movementNotKnown()
@@ -268,25 +270,25 @@ QString TrendsPageWords::notJudged() { return tr("not judged"); }
 
 QString TrendsPageWords::kindOf(SeatState state, Purpose purpose, Turn turn)
 {
-    const QString seat = state == SeatState::Locked ? tr("locked") : tr("part-seated");
+    const bool isLocked = state == SeatState::Locked;
     switch (purpose) {
     case Purpose::Baseline:
-        return tr("%1, baseline", "locked or part-seated").arg(seat);
+        return isLocked ? tr("locked, baseline") : tr("part-seated, baseline");
     case Purpose::Demonstration:
-        return tr("%1, demonstration", "locked or part-seated").arg(seat);
+        return isLocked ? tr("locked, demonstration") : tr("part-seated, demonstration");
     case Purpose::Rigging:
         break;
     }
     if (turn == Turn::Second)
-        return tr("%1, rigging, second person", "locked or part-seated").arg(seat);
-    return tr("%1, rigging", "locked or part-seated").arg(seat);
+        return isLocked ? tr("locked, rigging, second person") : tr("part-seated, rigging, second person");
+    return isLocked ? tr("locked, rigging") : tr("part-seated, rigging");
 }
 
 QString TrendsPageWords::superseded(const QString& note, const QString& reason)
 {
     if (note.isEmpty())
-        return tr("superseded: %1").arg(reason);
-    return tr("%1 (superseded: %2)").arg(note, reason);
+        return tr("corrected: %1").arg(reason);
+    return tr("%1 (corrected: %2)").arg(note, reason);
 }
 
 QString TrendsPageWords::struck(const QString& note, const QString& reason)

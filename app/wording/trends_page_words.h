@@ -42,7 +42,7 @@ public:
     // What moved
     static QString moved(const QStringList& signs);
     static QString movedWithOthers();
-    static QString noMovementShown();
+    static QString noMovementShown(int readings);
     static QString movementNotKnown();
 
     // Looking back on an earlier period

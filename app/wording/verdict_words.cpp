@@ -1,19 +1,10 @@
 #include "app/wording/verdict_words.h"
 
 #include "app/wording/formats.h"
-
-#include <algorithm>
+#include "app/wording/question_words.h"
+#include "app/wording/witness_words.h"
 
 namespace rig {
-
-namespace {
-
-constexpr double kOutsideShare = 1 - 0.9973; // by the content of the outer band, docs/method.md A1
-// A rarer miss is the far tail of a model drawn from few demonstrations, not evidence: docs/method.md B caps
-// the likelihood ratio at the same power of ten.
-constexpr double kRarestMissSaid = 0.001;
-
-} // namespace
 
 QString VerdictWords::word(Verdict verdict)
 {
@@ -68,30 +59,11 @@ QString VerdictWords::rarity(const Judgement& judgement)
     case Verdict::NearEdge:
         return tr("Locked readings this far out: %1.").arg(Formats{}.oneIn(judgement.tail));
     case Verdict::Inside:
-        return tr("Locked readings called outside: %1.").arg(Formats{}.oneIn(kOutsideShare));
     case Verdict::NoBandYet:
     case Verdict::CannotTell:
         break;
     }
     return {};
-}
-
-QString VerdictWords::witness(const WitnessFinding& finding)
-{
-    const QString unseen =
-        finding.miss ? Formats{}.oneIn(std::max(*finding.miss, kRarestMissSaid)) : QString{};
-    switch (finding.witness) {
-    case Witness::NeverShown:
-        return tr("Part-seated was never shown here.");
-    case Witness::NotKnown:
-        return tr("Part-seated was shown %n times here; what the gap tells of it cannot be reckoned yet.",
-                  nullptr, finding.shown);
-    case Witness::Good:
-    case Witness::Weak:
-    case Witness::None:
-        break;
-    }
-    return tr("Part-seated ones going unseen, from the %n shown: %1.", nullptr, finding.shown).arg(unseen);
 }
 
 // Outside speaks of the band only: a locked reading further out may well stand among the earlier ones.
@@ -118,12 +90,14 @@ QString VerdictWords::cannotTell(const Judgement& judgement, const QString& inte
 {
     switch (judgement.reason) {
     case Reason::GaugeQuarantined:
-        return tr("%1 was read with a gauge in quarantine. Read again with another one.").arg(interval);
+        return tr("%1 was read with a gauge in doubt. Read once with another gauge.").arg(interval);
     case Reason::GapIsNoWitness:
         return tr("%1 says nothing on this coupling: locked and part-seated were both seen at such gaps.")
             .arg(interval);
     case Reason::ReachesBeyondBand:
-        return tr("%1 reaches beyond the band. A finer gauge or another reading can tell.").arg(interval);
+        return tr("%1 reaches beyond the band. Read once with a finer gauge. Repeats with this one tell no "
+                  "more.")
+            .arg(interval);
     case Reason::BallNotSeen:
         return tr("%1 is kept. The ball was not seen: look again with a mirror or a light, and answer again.")
             .arg(interval);
@@ -165,7 +139,7 @@ QString VerdictWords::explanation(const Judgement& judgement, const GapInterval&
         sentences << place(judgement, interval);
     if (judgement.band)
         sentences << origin(*judgement.band);
-    sentences << rarity(judgement) << witness(judgement.witness);
+    sentences << rarity(judgement) << WitnessWords::besideVerdict(judgement.witness);
     sentences.removeAll(QString{});
     return sentences.join(QLatin1Char(' '));
 }
@@ -177,9 +151,10 @@ QString VerdictWords::caution(Verdict verdict, const QString& callName, const QS
         QString whom = callName.isEmpty() ? tr("a person entitled to decide") : callName;
         if (!callPhone.isEmpty())
             whom = tr("%1 (%2)", "name (telephone)").arg(whom, callPhone);
-        return tr("Stop, leave it as it is, call %1. Re-connecting without finding out why is not a fix. The "
-                  "gap is one sign only, and enough to stop.")
-            .arg(whom);
+        return QStringList{tr("Stop, leave it as it is, call %1.").arg(whom), QuestionWords::onlyWhenFound(),
+                           tr("Connecting it again without finding out why is not a fix."),
+                           tr("The gap is one sign only, and enough to stop.")}
+            .join(QLatin1Char(' '));
     }
     case Verdict::NoBandYet:
     case Verdict::CannotTell:

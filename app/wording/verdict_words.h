@@ -16,8 +16,8 @@ class VerdictWords
 public:
     static QString word(Verdict verdict);      // "Inside the band"
     static QString shortWord(Verdict verdict); // "inside", for tables and lists
-    // Where the reading lies, from how many readings, how often a locked one falls that far out, and what is
-    // known of part-seated ones.
+    // Where the reading lies, from how many readings, how often a locked one falls that far out, and on which
+    // side and how often part-seated was shown.
     static QString explanation(const Judgement& judgement, const GapInterval& reading);
     // What to do now. The last words are always that the gap is one sign only.
     static QString caution(Verdict verdict, const QString& callName, const QString& callPhone);
@@ -26,7 +26,6 @@ private:
     static QString place(const Judgement& judgement, const QString& interval);
     static QString origin(const Band& band);
     static QString rarity(const Judgement& judgement);
-    static QString witness(const WitnessFinding& finding);
     static QString cannotTell(const Judgement& judgement, const QString& interval);
     static QString noBand(const Judgement& judgement, const QString& interval);
 };

@@ -74,9 +74,11 @@ const std::vector<OnDay>& surprises()
         {0,
          dayOf(2024, 5, 11),
          {"Left airbrake", Tool::SetA, 0.97, false, 0.82,
-          "Grit under the sleeve stop. Disconnected, cleaned, connected, looked at again; then 0.80 to 0.85.",
-          Who::Oren, "Grit under the sleeve stop.",
-          "Disconnected, cleaned, connected; to be looked at and read again."}},
+          "Left airbrake outside: stopped, left as it was, A. Quill called. Grit under the sleeve stop. Then "
+          "disconnected, cleaned, connected, looked at, pulled, read: 0.80 to 0.85.",
+          Who::Quill, "Grit under the sleeve stop.",
+          "Left as it was until found. Then disconnected, cleaned, connected; to be looked at, pulled and "
+          "read."}},
         {1,
          dayOf(2024, 6, 2),
          {"Right airbrake", Tool::SetC, 0.92, false, std::nullopt,
@@ -84,44 +86,61 @@ const std::vector<OnDay>& surprises()
         {2,
          dayOf(2024, 6, 15),
          {"Left aileron", Tool::SetC, 1.92, true, 0.88,
-          "Part-seated: the sleeve had not come to its stop. Reconnected, looked at by both. L. Marsh told.",
-          Who::Oren, "Part-seated: the sleeve had not come to its stop.",
-          "Reconnected, looked at by both. L. Marsh told."}},
+          "Left aileron outside: stopped, left as it was, A. Quill called. Part-seated: the sleeve had not "
+          "come to its stop. Then disconnected, cleaned, connected, looked at, pulled, read. L. Marsh told.",
+          Who::Quill, "Part-seated: the sleeve had not come to its stop.",
+          "Left as it was until found. Then disconnected, cleaned, connected; to be looked at, pulled and "
+          "read. L. Marsh told."}},
         {0,
          dayOf(2024, 9, 28),
          {"Elevator", Tool::SetA, 0.48, false, 0.37,
-          "Lock moved slowly, grease hard. Worked free and wiped; A. Quill told, to be cleaned at the "
-          "annual.",
-          Who::Quill, "Lock moves slowly: the grease is hard.",
-          "Worked free and wiped. To be cleaned at the annual."}},
+          "Elevator outside: stopped, left as it was, A. Quill called. The lock moved slowly, its grease was "
+          "hard. Then disconnected, wiped, connected, looked at, pulled, read.",
+          Who::Quill, "Lock moves slowly: the grease is hard, and leaves the plunger short.",
+          "Left as it was until found. Then disconnected, wiped, connected; to be looked at, pulled and "
+          "read. To be cleaned at the annual."}},
         {1,
          dayOf(2025, 4, 20),
          {"Right aileron", Tool::SetA, 0.12, true, 0.58,
-          "Found part-seated, after a control check that had shown nothing. Reconnected; then 0.55 to 0.60, "
+          "Right aileron outside, after a control check that had shown nothing: stopped, left as it was, "
+          "A. Quill called. Part-seated. Then disconnected, cleaned, connected, looked at, pulled, read, "
           "and all controls tried again. L. Marsh told.",
-          Who::Oren, "Part-seated. The control check before it had shown nothing.",
-          "Reconnected. L. Marsh told."}},
+          Who::Quill, "Part-seated. The control check before it had shown nothing.",
+          "Left as it was until found. Then disconnected, cleaned, connected; to be looked at, pulled and "
+          "read. L. Marsh told."}},
         {2,
          dayOf(2025, 6, 7),
          {"Elevator", Tool::SetC, 1.34, true, 0.41,
-          "Part-seated: connected in a hurry before rain. Reconnected, looked at by both. L. Marsh told.",
-          Who::Oren, "Part-seated: connected in a hurry before rain.",
-          "Reconnected, looked at by both. L. Marsh told."}},
+          "Elevator outside: stopped, left as it was, A. Quill called. Part-seated: connected in a hurry "
+          "before rain. Then disconnected, cleaned, connected, looked at, pulled, read. L. Marsh told.",
+          Who::Quill, "Part-seated: connected in a hurry before rain.",
+          "Left as it was until found. Then disconnected, cleaned, connected; to be looked at, pulled and "
+          "read. L. Marsh told."}},
         {0,
          dayOf(2025, 10, 11),
          {"Elevator", Tool::SetA, 0.23, false, 0.36,
-          "Water in the grease. Dried and worked; A. Quill told, to be cleaned at the annual.", Who::Quill,
-          "Water in the grease.", "Dried and worked. To be cleaned at the annual."}},
+          "Elevator outside: stopped, left as it was, A. Quill called. Water in the grease. Then "
+          "disconnected, dried, connected, looked at, pulled, read.",
+          Who::Quill, "Water in the grease.",
+          "Left as it was until found. Then disconnected, dried, connected; to be looked at, pulled and "
+          "read. To be cleaned at the annual."}},
         {0,
          dayOf(2026, 6, 13),
          {"Right flap", Tool::Pins, 1.12, false, 0.98,
-          "The pin had been pushed in at an angle. Read again by both with another hand; then 0.95 to 1.00.",
-          Who::Oren, "The pin had been pushed in at an angle.", "To be read again with another hand."}},
+          "Right flap outside: stopped, left as it was, A. Quill called. The pin had been pushed in at an "
+          "angle. Then looked at, pulled, read once with the pin square: 0.95 to 1.00.",
+          Who::Quill,
+          "The pin had been pushed in at an angle; the joint itself looked at and pulled by both.",
+          "Nothing at the joint. To be looked at, pulled and read once, the pin square."}},
         {2,
          dayOf(2026, 7, 4),
          {"Left water dump", Tool::Pins, 1.68, false, 1.40,
-          "Sleeve not at its stop, sand on the rod. Cleaned and connected again; then 1.40 to 1.45.",
-          Who::Oren, "Sleeve not at its stop: sand on the rod.", "Cleaned and connected again."}},
+          "Left water dump outside: stopped, left as it was, A. Quill called. Sleeve not at its stop, sand "
+          "on "
+          "the rod. Then disconnected, cleaned, connected, looked at, pulled, read: 1.40 to 1.45.",
+          Who::Quill, "Sleeve not at its stop: sand on the rod.",
+          "Left as it was until found. Then disconnected, cleaned, connected; to be looked at, pulled and "
+          "read."}},
     };
     return all;
 }

@@ -66,6 +66,8 @@ std::string_view wordOf(Says says)
         return "near-edge";
     case Says::Moved:
         return "moved";
+    case Says::Scatters:
+        return "scatter-changed";
     case Says::WasOutside:
         return "was-outside";
     case Says::Inside:

@@ -65,11 +65,27 @@ std::vector<numbers::Interval> sizesOf(std::span<const GaugeStep> steps)
     return sizes;
 }
 
-Witness witnessFor(double miss)
+void countOutside(WitnessFinding& finding, std::span<const numbers::Interval> shown, const BandEdges& outer)
 {
-    if (miss <= kMissOfGoodWitness)
-        return Witness::Good;
-    return miss <= kMissOfWeakWitness ? Witness::Weak : Witness::None;
+    for (const numbers::Interval& reading : shown) {
+        const numbers::Place place = numbers::placeOf(reading, {outer.lower, outer.upper});
+        finding.above += place == numbers::Place::OutsideHigh ? 1 : 0;
+        finding.below += place == numbers::Place::OutsideLow ? 1 : 0;
+    }
+}
+
+Witness witnessFor(const WitnessFinding& finding, int days)
+{
+    if (finding.outside() < finding.shown || (finding.miss && *finding.miss > kMissOfWeakWitness))
+        return Witness::None;
+    if (finding.shown < kShownForWeakWitness)
+        return Witness::TooRare;
+    if (!finding.miss)
+        return Witness::NotKnown;
+    return finding.shown >= kShownForGoodWitness && days >= kDaysForGoodWitness &&
+                   *finding.miss <= kMissOfGoodWitness
+               ? Witness::Good
+               : Witness::Weak;
 }
 
 } // namespace
@@ -95,21 +111,23 @@ Judgement judge(const GapInterval& reading, const Baseline& baseline, const Judg
     return judgement;
 }
 
-WitnessFinding findWitness(const Baseline& locked, std::span<const GapInterval> partSeated,
+WitnessFinding findWitness(const Baseline& locked, const PartSeatedShown& shown,
                            std::span<const GaugeStep> steps)
 {
-    if (partSeated.empty())
+    if (shown.readings.empty())
         return {};
-    const int count = static_cast<int>(partSeated.size());
+    WitnessFinding finding{Witness::NotKnown, std::nullopt, static_cast<int>(shown.readings.size())};
+    if (!locked.band())
+        return finding;
     std::vector<numbers::Interval> intervals;
-    for (const GapInterval& reading : partSeated)
+    for (const GapInterval& reading : shown.readings)
         intervals.push_back(inNumbers(reading));
-    const auto shown = numbers::IntervalPosterior::of(numbers::intervalSetOf(intervals));
-    if (!locked.band() || !shown)
-        return {Witness::NotKnown, std::nullopt, count};
     const BandEdges& outer = locked.band()->outer;
-    const double miss = shown->between(numbers::unseenBetween({outer.lower, outer.upper}, sizesOf(steps)));
-    return {witnessFor(miss), miss, count};
+    countOutside(finding, intervals, outer);
+    if (const auto posterior = numbers::IntervalPosterior::of(numbers::intervalSetOf(intervals)))
+        finding.miss = posterior->between(numbers::unseenBetween({outer.lower, outer.upper}, sizesOf(steps)));
+    finding.witness = witnessFor(finding, shown.days);
+    return finding;
 }
 
 } // namespace rig

@@ -27,18 +27,23 @@ enum class Direction { Neither, Below, Above };
 // How far the gap alone tells locked from part-seated on this coupling (docs/method.md K).
 enum class Witness {
     NeverShown, // no part-seated reading
+    TooRare,    // shown, all outside, and too rarely to say more
     NotKnown, // shown, but the miss cannot be worked out: no band yet, or no part-seated reading has an upper
               // bound
     Good,
     Weak,
-    None,
+    None, // one that was shown lay not outside, or the miss is too large
 };
 
 struct WitnessFinding
 {
     Witness witness = Witness::NeverShown;
-    std::optional<double> miss; // share of part-seated readings that would not fall outside
-    int shown = 0;              // part-seated readings it was reckoned from
+    std::optional<double> miss; // by the model; for the tables, never told as odds (docs/method.md B)
+    int shown = 0;              // part-seated readings
+    int above = 0;              // of them wholly above the outer band
+    int below = 0;              // of them wholly below it
+
+    int outside() const { return above + below; }
 };
 
 struct Judgement

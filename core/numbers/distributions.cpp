@@ -6,6 +6,7 @@
 #include <boost/math/distributions/fisher_f.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
+#include <boost/math/special_functions/beta.hpp>
 #include <boost/math/special_functions/digamma.hpp>
 #include <boost/math/special_functions/polygamma.hpp>
 #include <boost/math/special_functions/trigamma.hpp>
@@ -196,6 +197,15 @@ double fisherQuantile(double p, double df1, double df2)
     if (p >= 1)
         return kInfinity;
     return boost::math::quantile(boost::math::fisher_f_distribution<double, Quiet>{df1, df2}, p);
+}
+
+double shareAtMost(int hits, int trials, double confidence)
+{
+    if (hits < 0 || trials <= 0 || hits > trials || !(confidence > 0) || !(confidence < 1))
+        return kNotANumber;
+    if (hits == trials)
+        return 1;
+    return boost::math::ibeta_inv(hits + 1.0, static_cast<double>(trials) - hits, confidence, Quiet{});
 }
 
 } // namespace rig::numbers

@@ -42,4 +42,9 @@ double fisherAbove(double f, double df1, double df2); // P(F >= f)
 // f with P(F <= f) = p. p <= 0 gives 0, p >= 1 +infinity.
 double fisherQuantile(double p, double df1, double df2);
 
+// The largest share of which `hits` or fewer in `trials` would still be seen with a chance of 1 - confidence:
+// the one-sided upper bound of Clopper & Pearson 1934, Biometrika 26 (from memory), by the beta quantile. 1
+// when every trial is a hit; NaN unless 0 <= hits <= trials, trials > 0 and 0 < confidence < 1.
+double shareAtMost(int hits, int trials, double confidence);
+
 } // namespace rig::numbers

@@ -16,8 +16,8 @@ struct SharedShift
     double z = 0; // mean times sqrt(n): standard normal while nothing shifts and scores are independent
     double p = 1; // two-sided
     double sameSignShare = 0; // the larger of the shares above and below 0; 0 itself counts for neither
-    // Four scores or more, |z| > 3, three quarters of one sign, |median| >= 1 (docs/method.md I). Then what
-    // they have in common comes before any single one: gauge, measurer, temperature.
+    // Four scores or more, |z| > 3, three quarters of one sign, |median| >= 1 (docs/method.md I). Then they
+    // may have a gauge or a measurer in common, and each is looked at.
     bool isCalled = false;
 };
 

@@ -86,15 +86,9 @@ private:
             one.otherSideMovesToo = otherSideMoves(one);
         for (CouplingReview& one : m_review.couplings) {
             one.signs = signsOf(one);
-            one.standing.standBeside(hasMoved(one), one.has(Sign::Outside));
+            one.standing.standBeside(gravestTold(one));
         }
         std::ranges::stable_sort(m_review.couplings, standsOutMore);
-    }
-
-    static bool hasMoved(const CouplingReview& one)
-    {
-        return one.has(Sign::Drift) || one.has(Sign::ScatterGrew) || one.has(Sign::Step) ||
-               (one.movement && one.movement->sharedOnly);
     }
 
     bool otherSideMoves(const CouplingReview& one) const
@@ -139,8 +133,10 @@ private:
     void addBand(const CouplingHistory& history, CouplingReview& review) const
     {
         const FittingHistory* fitting = history.on(m_period.to);
-        if (!fitting)
+        if (!fitting) {
+            review.witness = findWitness(Baseline{}, history.shownPartSeated(), {});
             return;
+        }
         review.fitting = fitting->fitting;
         review.fittingNumber = static_cast<int>(fitting - history.fittings.data()) + 1;
         review.band = fitting->baseline.band();
@@ -150,8 +146,9 @@ private:
         review.baselineReadings = fitting->baseline.readings();
         if (review.fittingNumber > 1)
             review.firstBand = history.fittings.front().baseline.band();
-        review.witness = fitting->witness.empty() ? findWitness(fitting->baseline, history.partSeated, {})
-                                                  : fitting->witness.begin()->second;
+        review.witness = fitting->witness.empty()
+                             ? findWitness(fitting->baseline, history.shownPartSeated(), {})
+                             : fitting->witness.begin()->second;
     }
 
     void addCounts()
@@ -172,14 +169,20 @@ private:
             counts.leftOpen += close != closed.end() && close->second == Closing::LeftOpen ? 1 : 0;
         }
         std::set<PersonId> persons;
+        std::set<CouplingId> couplings;
         std::set<GaugeId> gauges;
         for (const CouplingReadings& one : m_all.couplings)
             for (const LaterReading* later : inPeriod(one)) {
                 ++counts.readings;
+                const Day day = later->reading.when.localDay();
+                counts.firstRead = std::min(counts.firstRead.value_or(day), day);
+                counts.lastRead = std::max(counts.lastRead.value_or(day), day);
+                couplings.insert(later->reading.coupling);
                 persons.insert(later->reading.person);
                 if (later->reading.gauge)
                     gauges.insert(*later->reading.gauge);
             }
+        counts.couplings = static_cast<int>(couplings.size());
         counts.persons = static_cast<int>(persons.size());
         counts.gauges = static_cast<int>(gauges.size());
     }

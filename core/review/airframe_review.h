@@ -113,15 +113,18 @@ struct FittingChange
 
 struct RiggingCounts
 {
-    int riggings = 0;   // in the period
-    int lastNumber = 0; // of the last rigging at its end
-    int abandoned = 0;  // records left and begun anew
-    int leftOpen = 0;   // closed with something not done
-    int stillOpen = 0;  // not closed
-    int rechecks = 0;   // gone through again without being taken apart
-    int readings = 0;   // that stand, locked, at riggings
-    int persons = 0;    // who read
-    int gauges = 0;     // that were read with
+    int riggings = 0;             // in the period
+    int lastNumber = 0;           // of the last rigging at its end
+    int abandoned = 0;            // records left and begun anew
+    int leftOpen = 0;             // closed with something not done
+    int stillOpen = 0;            // not closed
+    int rechecks = 0;             // gone through again without being taken apart
+    int readings = 0;             // that stand, locked, at riggings
+    int persons = 0;              // who read
+    int gauges = 0;               // that were read with
+    int couplings = 0;            // that were read
+    std::optional<Day> firstRead; // day of the first of those readings
+    std::optional<Day> lastRead;
 };
 
 // Everything that one period of one airframe says, worked out from its facts. The same for the page, the

@@ -229,9 +229,8 @@ DemonstrationSheet demonstrationSheetOf(const KnownAirframe& known, const Coupli
         if (reading.state == SeatState::PartSeated)
             sheet.readings.push_back(readingRow(reading, facts, all));
     const Gauge* used = gauge ? facts.gauge(*gauge) : nullptr;
-    if (fitting)
-        sheet.witness = findWitness(fitting->baseline, sheet.partSeated,
-                                    used ? used->set.steps() : std::vector<GaugeStep>{});
+    sheet.witness = findWitness(fitting ? fitting->baseline : Baseline{}, history.shownPartSeated(),
+                                used ? used->set.steps() : std::vector<GaugeStep>{});
     return sheet;
 }
 

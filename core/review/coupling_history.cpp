@@ -43,7 +43,7 @@ WitnessFinding witnessWith(const CouplingHistory& history, const FittingHistory&
 {
     const Gauge* known = gauge ? gaugeIn(history.gauges, *gauge) : nullptr;
     const std::vector<GaugeStep> steps = known ? known->set.steps() : std::vector<GaugeStep>{};
-    return findWitness(fitting.baseline, history.partSeated, steps);
+    return findWitness(fitting.baseline, history.shownPartSeated(), steps);
 }
 
 FittingHistory fittingHistory(const Fitting& fitting, std::span<const Reading> readings,
@@ -112,12 +112,16 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
     history.gauges.assign(gauges.begin(), gauges.end());
     history.checks.assign(checks.begin(), checks.end());
     std::map<FittingId, std::set<GaugeId>> used;
+    std::set<Day> partSeatedDays;
     for (const Reading& reading : standing(readings, exclusions)) {
         if (reading.gauge)
             used[reading.fitting].insert(*reading.gauge);
-        if (reading.state == SeatState::PartSeated)
-            history.partSeated.push_back(reading.interval);
+        if (reading.state != SeatState::PartSeated)
+            continue;
+        history.partSeated.push_back(reading.interval);
+        partSeatedDays.insert(reading.when.localDay());
     }
+    history.partSeatedDays = static_cast<int>(partSeatedDays.size());
     QuarantineDays quarantine{checks};
     for (const Fitting& fitting : fittings)
         if (fitting.coupling == coupling)

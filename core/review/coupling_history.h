@@ -49,6 +49,7 @@ struct CouplingHistory
     CouplingId coupling;
     std::vector<FittingHistory> fittings; // oldest first
     std::vector<GapInterval> partSeated;  // seen on purpose or by accident, over all fittings
+    int partSeatedDays = 0;               // different days of those
     std::vector<Gauge> gauges;
     std::vector<GaugeCheck> checks;
     mutable std::map<JudgedCase, Judgement>
@@ -57,6 +58,7 @@ struct CouplingHistory
     // The fitting that holds on a day; null when the coupling has none.
     const FittingHistory* on(Day day) const;
     const FittingHistory* find(FittingId fitting) const;
+    PartSeatedShown shownPartSeated() const { return {partSeated, partSeatedDays}; }
     // Empty when none of the fitting's readings is in doubt.
     std::optional<DoubtedVersion> doubtedVersionOf(const FittingHistory& fitting) const;
 };

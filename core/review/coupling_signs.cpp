@@ -73,6 +73,34 @@ std::vector<Sign> signsOf(const CouplingReview& coupling)
     return signs;
 }
 
+Says gravestTold(const CouplingReview& coupling)
+{
+    for (const Sign sign : coupling.signs) // gravest first
+        switch (sign) {
+        case Sign::Drift:
+        case Sign::Step:
+        case Sign::DriftEnded:
+            return Says::Moved;
+        case Sign::ScatterGrew:
+        case Sign::ScatterShrank:
+            return Says::Scatters;
+        case Sign::Outside:
+            return Says::WasOutside;
+        case Sign::NearEdge:
+            return Says::NearEdge;
+        case Sign::GapIsNoWitness:
+            return Says::CannotTell;
+        case Sign::OpenQuestion:
+        case Sign::NotRead:
+        case Sign::NoBand:
+        case Sign::MissedRiggings:
+        case Sign::ThinBand:
+        case Sign::PartSeatedNeverShown:
+            break;
+        }
+    return coupling.movement && coupling.movement->sharedOnly ? Says::Moved : Says::Inside;
+}
+
 bool standsOutMore(const CouplingReview& one, const CouplingReview& other)
 {
     const auto gravest = [](const CouplingReview& coupling) {

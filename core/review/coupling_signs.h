@@ -6,6 +6,9 @@ namespace rig {
 
 // What stands out on a coupling whose other figures are filled in, gravest first.
 std::vector<Sign> signsOf(const CouplingReview& coupling);
+// What the signs make of a coupling whose readings by themselves are inside: the gravest of them that is more
+// than a caution about how little is known. Inside where none is.
+Says gravestTold(const CouplingReview& coupling);
 
 // True when one's gravest sign is graver than the other's; with the same one, when more riggings of drift or
 // a larger chance of lying outside speak for it.

@@ -61,14 +61,10 @@ std::optional<Verdict> CouplingStanding::verdict() const
     return judgement->verdict;
 }
 
-void CouplingStanding::standBeside(bool hasMoved, bool wasOutside)
+void CouplingStanding::standBeside(Says told)
 {
-    if (says != Says::Inside)
-        return;
-    if (hasMoved)
-        says = Says::Moved;
-    else if (wasOutside)
-        says = Says::WasOutside;
+    if (says == Says::Inside)
+        says = told;
 }
 
 CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day to) : m_from{from}, m_to{to}

@@ -27,8 +27,9 @@ struct CouplingStanding
 
     // Of `reading`, where it is the reading that speaks and nothing graver is said beside it.
     std::optional<Verdict> verdict() const;
-    // How it moves and what befell it in the period is told beside it: no mark of an inside reading for that.
-    void standBeside(bool hasMoved, bool wasOutside);
+    // Something is told beside it: how it moves, or what befell it in the period. No mark of an inside
+    // reading for that.
+    void standBeside(Says told);
 };
 
 // How the couplings of one airframe stand at the end of a day. What it is made of outlives it.

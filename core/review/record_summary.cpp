@@ -29,6 +29,24 @@ RecordContent asAtTheClose(RecordContent content)
     return content;
 }
 
+// As it was closed, but for what was put right since: a correction, a strike and the question that it asked
+// speak as though they had been there.
+RecordContent asPutRight(const RecordContent& content)
+{
+    RecordContent right = asAtTheClose(content);
+    if (!content.close)
+        return right;
+    const RecordClose& end = *content.close;
+    right.readings = content.readings;
+    for (QuestionStory story : content.questions) {
+        if (!savedBefore(end, story.question))
+            continue;
+        story.question.stamp.when = end.stamp.when;
+        right.questions.push_back(std::move(story));
+    }
+    return right;
+}
+
 bool hasContentOf(const RecordContent& content, CouplingId id)
 {
     const auto isOfIt = [id](const auto& one) { return one.coupling == id; };
@@ -77,7 +95,8 @@ class Summing
 {
 public:
     Summing(const AirframeFacts& facts, const RecordContent& content)
-        : m_facts{facts}, m_content{content}, m_atTheClose{asAtTheClose(content)}, m_standings{standings()}
+        : m_facts{facts}, m_content{content}, m_atTheClose{asAtTheClose(content)},
+          m_putRight{asPutRight(content)}, m_standings{standings()}
     {
     }
 
@@ -111,7 +130,7 @@ private:
     // A record that is open stands in the middle of all that is known; a closed one tells of itself.
     CouplingStandings standings() const
     {
-        return m_content.close ? CouplingStandings{m_atTheClose}
+        return m_content.close ? CouplingStandings{m_putRight}
                                : CouplingStandings{m_facts, m_content.record.begins.localDay(), Day::max()};
     }
 
@@ -249,6 +268,7 @@ private:
     const AirframeFacts& m_facts;
     const RecordContent& m_content;
     RecordContent m_atTheClose;
+    RecordContent m_putRight;
     CouplingStandings m_standings;
     std::map<CouplingId, CouplingHistory> m_histories;
 };

@@ -14,6 +14,7 @@ enum class Says {
     NotRead, // at no rigging of the period on the fitting that holds
     NearEdge,
     Moved,      // inside, and how it moves stands out
+    Scatters,   // inside, and its scatter grew or shrank
     WasOutside, // inside, and it was outside or part-seated earlier in the period
     Inside,
 };

@@ -194,6 +194,8 @@ SessionStep goTo(RiggingSession session, const RecordNow& now, const RecordPlace
                   changesPerson ? InterruptionReason::PersonChanged : InterruptionReason::Asked, when);
     wantNothing(step.session);
     step.session.place = place;
+    if (place.kind == RecordPlace::Kind::ControlCheck)
+        step.session.surface.reset(); // to the first that is still to be tried
     if (place.kind == RecordPlace::Kind::SecondInspection) {
         step.session.turn = Turn::Second;
         step.session.place = placeAt({});
@@ -235,11 +237,34 @@ SessionStep changeTurn(RiggingSession session, const RecordNow& now, Turn turn, 
     return step;
 }
 
+namespace {
+
+// Somebody said that a reading was wrong, and why, and does not get to read it again: it does not stay as
+// though it were right.
+void strikeWhatWasWrong(SessionStep& step, const RecordNow& now, Moment when)
+{
+    RiggingSession& session = step.session;
+    const auto person = personAt(session, now);
+    if (session.wanted != ReadingWanted::Corrected || !session.corrected || !person)
+        return;
+    step.facts.emplace_back(Exclusion{{}, session.corrected->id, session.correctionReason, {person, when}});
+    wantNothing(session);
+}
+
+} // namespace
+
 SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId person, Moment when)
 {
     const std::optional<PersonId> before = session.chosen(session.turn);
+    const CouplingNow* here = now.find(session.place.coupling);
+    // Work that another window has begun here is somebody else's too.
+    const bool isBegunByAnother = !before && here && session.turn == Turn::First &&
+                                  here->isWaiting(Turn::First) && here->first.begun &&
+                                  std::ranges::find(here->firstPersons, person) == here->firstPersons.end();
+    if (isBegunByAnother)
+        session.begun = Work{here->id, Turn::First};
     SessionStep step{std::move(session), {}};
-    if (before && *before != person)
+    if (isBegunByAnother || (before && *before != person))
         step = interrupt(std::move(step.session), now, InterruptionReason::PersonChanged, when);
     (step.session.turn == Turn::First ? step.session.first : step.session.second) = person;
     return step;
@@ -249,6 +274,7 @@ SessionStep interrupt(RiggingSession session, const RecordNow& now, Interruption
 {
     assert(!session.pressed);
     SessionStep step{std::move(session), {}};
+    strikeWhatWasWrong(step, now, when);
     if (isHalfDone(step.session, now)) {
         Interruption interruption;
         interruption.record = now.record;

@@ -37,7 +37,7 @@ private:
 };
 
 // Moves on with every write of another connection, never with one of ours.
-Result<std::int64_t> writesElsewhere(StoreFile::Connection& connection)
+Result<std::int64_t> dataVersion(StoreFile::Connection& connection)
 {
     const auto version = connection.integer(QStringLiteral("PRAGMA data_version"));
     if (!version)
@@ -77,6 +77,11 @@ Result<const KnownAirframe*> FactsBook::airframe(AirframeId airframe)
     return &*m_known;
 }
 
+Result<std::int64_t> FactsBook::writesElsewhere() const
+{
+    return dataVersion(m_file.connection());
+}
+
 Result<const RecordContent*> FactsBook::content(RecordId record)
 {
     const auto held = m_contents.find(record);
@@ -105,7 +110,7 @@ Result<const AirframeFacts*> FactsBook::withoutReadings(AirframeId airframe)
 
 Result<bool> FactsBook::isUpToDate(AirframeId airframe)
 {
-    const auto writes = writesElsewhere(m_file.connection());
+    const auto writes = writesElsewhere();
     if (!writes)
         return writes.problem();
     const AirframeFacts* held = m_known ? &m_known->facts() : m_rest ? &*m_rest : nullptr;
@@ -147,7 +152,7 @@ Outcome FactsBook::bringRestUpToDate(AirframeId airframe)
     if (isHeld.value() && m_rest)
         return Done{};
     drop();
-    const auto writes = writesElsewhere(m_file.connection());
+    const auto writes = writesElsewhere();
     if (!writes)
         return writes.problem();
     auto rest = factsWithoutReadings(m_records, airframe);

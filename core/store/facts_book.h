@@ -32,6 +32,9 @@ public:
     // painted sooner that does not need them. Stays where it is until either is called again.
     Result<const AirframeFacts*> withoutReadings(AirframeId airframe);
 
+    // Moves on whenever another window or program has written into the file; nothing saved here moves it.
+    Result<std::int64_t> writesElsewhere() const;
+
     // A record of the airframe asked for last, as it was when first asked for since; read then and held.
     Result<const RecordContent*> content(RecordId record);
 

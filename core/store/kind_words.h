@@ -295,6 +295,8 @@ constexpr std::string_view wordOf(Witness kind)
     switch (kind) {
     case Witness::NeverShown:
         return "never-shown";
+    case Witness::TooRare:
+        return "shown-too-rarely";
     case Witness::NotKnown:
         return "not-known";
     case Witness::Good:

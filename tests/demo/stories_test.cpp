@@ -206,3 +206,28 @@ TEST_F(Stories, NineReadingsFellOutsideAndEachIsTold)
             told += coupling.outside.size();
     EXPECT_EQ(told, 9U);
 }
+
+// Nobody of the demonstration takes a joint apart before somebody was called and the cause was found.
+TEST_F(Stories, EveryReadingOutsideWasLeftAsItWasAndSomebodyWasCalledBeforeTheJointWasTouched)
+{
+    int told = 0;
+    for (const char* registration : {"QX-17", "QX-42", "QX-88"}) {
+        const AirframeFacts& all = facts.at(registration);
+        for (const QuestionStory& story : all.questions) {
+            if (story.question.kind == QuestionKind::OutsideReading && story.resolution) {
+                EXPECT_EQ(story.resolution->person, person("A. Quill")) << story.resolution->found;
+            }
+        }
+        for (const RecordClose& close : all.closings) {
+            const std::size_t outside = close.note.find(" outside");
+            if (outside == std::string::npos)
+                continue;
+            ++told;
+            EXPECT_NE(close.note.find("stopped, left as it was, A. Quill called"), std::string::npos)
+                << close.note;
+            EXPECT_LT(close.note.find("A. Quill called"), close.note.find("Then ")) << close.note;
+            EXPECT_NE(close.note.find("looked at, pulled, read"), std::string::npos) << close.note;
+        }
+    }
+    EXPECT_EQ(told, 8);
+}

@@ -3,7 +3,11 @@
 #include "app/report/record_report.h"
 #include "app/report/review_report.h"
 #include "app/window/main_window.h"
+#include "app/wording/cause_words.h"
+#include "app/wording/question_words.h"
 #include "app/wording/report_words.h"
+#include "app/wording/rigged_words.h"
+#include "app/wording/verdict_words.h"
 #include "core/demo/demo.h"
 #include "core/review/review_period.h"
 #include "core/store/airframe_facts.h"
@@ -19,7 +23,10 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 using namespace rig;
 using namespace rig::test;
@@ -128,6 +135,77 @@ TEST(Wording, OfTheSourceNeverDecides)
                     << "“" << literal.toStdString() << "” in " << path.toStdString();
         }
     EXPECT_GT(files, 100);
+}
+
+// Stiff grease is what leaves plungers short: nothing may send a person away from the joint in a cold week.
+TEST(Wording, NeverTellsTheColdAsAnExcuse)
+{
+    static const QRegularExpression kExcuse{
+        QStringLiteral("\\bcold\\b(?! fingers)|before (a|any|one) coupling|before it is a coupling"),
+        QRegularExpression::CaseInsensitiveOption};
+    const auto expectNone = [](const QString& text, const QString& path) {
+        const auto found = kExcuse.match(text);
+        EXPECT_FALSE(found.hasMatch())
+            << "“" << text.mid(std::max<qsizetype>(0, found.capturedStart() - 40), 100).toStdString()
+            << "” in " << path.toStdString();
+    };
+    for (const char* folder : {"/app", "/core/demo"})
+        for (QDirIterator it{
+                 QStringLiteral(RIG_SOURCE) + folder, {"*.cpp"}, QDir::Files, QDirIterator::Subdirectories};
+             it.hasNext();) {
+            const QString path = it.next();
+            for (const QString& literal : literalsIn(sourceOf(path)))
+                expectNone(literal, path);
+        }
+    for (const char* page : {"/README.md", "/docs/terms.md", "/docs/method.md"})
+        expectNone(sourceOf(QStringLiteral(RIG_SOURCE) + page).simplified(), page);
+}
+
+TEST(Wording, OfASharedShiftSendsToTheSetThePersonAndEachJoint)
+{
+    numbers::SharedShift shift;
+    shift.scores = 8;
+    shift.sameSignShare = 1;
+    for (const double mean : {2.0, -2.0}) {
+        shift.mean = mean;
+        const QString said = RiggedWords::sharedShift(shift);
+        for (const char* part :
+             {"Check the leaf set", "another person", "look at each joint", "Stiff grease"})
+            EXPECT_TRUE(said.contains(part)) << said.toStdString();
+    }
+}
+
+// One order everywhere: stop, leave it as it is, call; only when the cause is found is a joint taken apart.
+TEST(Wording, SendsNobodyToTheJointBeforeTheCauseIsFound)
+{
+    CouplingReview jumped;
+    jumped.signs = {Sign::Outside};
+    jumped.outside.resize(1);
+    const std::vector<CauseText> causes = CauseWords::of(jumped, {});
+    ASSERT_EQ(causes.size(), 1U);
+    const QString card = VerdictWords::caution(Verdict::Outside, "A. Quill", {});
+    for (const QString& said : {causes.front().lookAt, card}) {
+        EXPECT_TRUE(said.contains("leave it as it is, call")) << said.toStdString();
+        const auto found =
+            said.indexOf("Only when the cause is found: disconnect, clean, connect, look, pull, read");
+        EXPECT_GT(found, said.indexOf("leave it as it is, call")) << said.toStdString();
+    }
+    EXPECT_TRUE(card.contains(QuestionWords::onlyWhenFound()));
+}
+
+// docs/terms.md: a gauge and its readings are in doubt, a reading is corrected, struck or left out.
+TEST(Wording, HasOneWordForOneThing)
+{
+    static const QRegularExpression kOther{
+        QStringLiteral("\\b(quarantined?|superseded|struck through|set aside|put aside)\\b"),
+        QRegularExpression::CaseInsensitiveOption};
+    for (QDirIterator it{QStringLiteral(RIG_SOURCE) + "/app/wording", {"*.cpp"}, QDir::Files};
+         it.hasNext();) {
+        const QString path = it.next();
+        for (const QString& literal : literalsIn(sourceOf(path)))
+            EXPECT_FALSE(kOther.match(literal).hasMatch())
+                << "“" << literal.toStdString() << "” in " << path.toStdString();
+    }
 }
 
 TEST(Wording, OfEveryPageNeverDecides)

@@ -1,9 +1,9 @@
 // Every page of the demonstration has room for its words, in the sizes of window and text that people use.
 
+#include "app/pages/prompts.h"
 #include "app/window/main_window.h"
 #include "tests/support/clipped.h"
 #include "tests/support/on_screen.h"
-#include "tests/support/scripted_prompts.h"
 #include "tests/support/temp_store.h"
 #include "tests/support/typing.h"
 
@@ -57,7 +57,7 @@ protected:
     }
 
     FixedClock clock;
-    ScriptedPrompts prompts;
+    WindowPrompts prompts;
     MainWindow window{clock, prompts};
     Typist typist{window};
 };
@@ -92,6 +92,17 @@ TEST_P(EveryPage, OfEveryAirframeHoldsItsWords)
     }
 }
 
+TEST_P(EveryPage, OfTheWelcomeHoldsItsWords)
+{
+    MainWindow empty{clock, prompts};
+    empty.setLook(lookAt(GetParam().text));
+    empty.resize(GetParam().window);
+    empty.show();
+    Typist::look();
+    EXPECT_EQ(empty.size(), GetParam().window) << "it needs a larger window";
+    expectNothingClipped(empty, 6);
+}
+
 TEST_P(EveryPage, OfARiggingHoldsItsWords)
 {
     typist.goTo("leader");
@@ -105,6 +116,9 @@ TEST_P(EveryPage, OfARiggingHoldsItsWords)
     expectRoom("measuring", 40);
     typist.type("0.45\n");
     expectRoom("inside", 30);
+    typist.type("x");
+    expectRoom("why it is struck", 34);
+    typist.press(Qt::Key_Escape);
     typist.type("yy\nyyy0.95\n");
     expectRoom("outside", 30);
     typist.type("n");

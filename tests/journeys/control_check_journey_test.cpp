@@ -134,7 +134,7 @@ TEST_P(ControlCheckJourney, AReversedSenseStopsTheRecord)
     EXPECT_NE(text("stopWhy").find("Left aileron did not move as called"), std::string::npos);
     EXPECT_EQ(text("stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
     EXPECT_TRUE(isShown("partSeatedCanPass"));
-    EXPECT_EQ(row(4), "0 of 7 surfaces · a doubt was answered");
+    EXPECT_EQ(row(4), "0 of 7 surfaces · “no” or “cannot see”, open");
 
     type("yyyy"); // nothing is tried any further, here
     press(Qt::Key_PageDown);

@@ -291,7 +291,8 @@ TEST_P(RiggingJourney, AJointThatWasStoppedIsMeasuredAsFoundAndStaysStoppedOnEve
     ASSERT_EQ(content().readings.size(), 1U);
     EXPECT_EQ(content().readings.front().state, SeatState::PartSeated);
     EXPECT_FALSE(must(store.records().readingsOf(hangar.leftAileron)).back().shown) << "it is not judged";
-    EXPECT_EQ(text("verdictWord"), "Found part-seated");
+    EXPECT_EQ(text("verdictWord"), "Not found out yet: answered “no”");
+    EXPECT_TRUE(text("verdictExplanation").contains("measured as found"));
     press(Qt::Key_Return);
     EXPECT_EQ(text("couplingTitle"), "Right aileron");
     EXPECT_FALSE(part(page, "stopCard").isVisible());
@@ -583,6 +584,23 @@ TEST_P(RiggingJourney, WhoTookItApartIsAskedAndKept)
     EXPECT_EQ(events.front().stamp.by, hangar.vale);
 }
 
+TEST_P(RiggingJourney, WhatAnotherWindowWroteIsShownBeforeAnythingMoreIsTaken)
+{
+    begin();
+    type("yyy0.5");
+    const auto file = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
+    IdSource ids{7};
+    Records other{*file, ids, store.clock()};
+    Reading theirs = hangar.reading(between(600, 650), store.clock().now());
+    theirs.record = content().record.id;
+    must(other.add(theirs, std::nullopt));
+    press(Qt::Key_Return);
+    EXPECT_EQ(content().readings.size(), 1U) << "what was on the screen did not hold any more";
+    EXPECT_TRUE(text("couplingNotice").startsWith("Another window has written"))
+        << text("couplingNotice").toStdString();
+    EXPECT_TRUE(text("verdictExplanation").contains("0.60"));
+}
+
 TEST_P(RiggingJourney, ARecordBegunInAnotherWindowIsGoneOnWithAndSaidSo)
 {
     const auto file = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
@@ -613,12 +631,27 @@ TEST_P(RiggingJourney, AWrongLeafIsPutRightAfterABreakTooAndTheCouplingIsStillMe
     const RecordContent now = content();
     ASSERT_EQ(now.readings.size(), 2U);
     EXPECT_EQ(now.readings.back().corrects, now.readings.front().id);
+    EXPECT_TRUE(part<QLabel>(page, "couplingNotice").text().startsWith("Saved: "));
     type("yyy");
     EXPECT_TRUE(page.findChild<QWidget*>("leafRow")->isEnabled()) << "after the break it is measured anew";
     type("0.5");
     press(Qt::Key_Return);
     EXPECT_EQ(content().readings.size(), 3U);
     EXPECT_FALSE(content().readings.back().corrects);
+}
+
+TEST_P(RiggingJourney, AReadingSaidToBeWrongIsStruckWhenNobodyStaysToReadItAgain)
+{
+    begin();
+    type("yyy0.45");
+    press(Qt::Key_Return);
+    prompts.texts.push_back("leaf tilted");
+    type("w");
+    press(Qt::Key_Escape); // called away
+    const RecordContent now = content();
+    ASSERT_EQ(now.exclusions.size(), 1U);
+    EXPECT_EQ(now.exclusions.front().reading, now.readings.front().id);
+    EXPECT_EQ(now.exclusions.front().reason, "leaf tilted");
 }
 
 TEST_P(RiggingJourney, AReadingOnTheWrongJointIsStruckAfterABreakBeforeAnybodyLooksAgain)

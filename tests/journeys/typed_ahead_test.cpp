@@ -2,13 +2,16 @@
 // waits for what the program puts off, in the whole window. What was pressed stands where it was pressed,
 // also when the file is busy for two seconds.
 
+#include "app/pages/prompts.h"
+#include "app/widgets/question_cover.h"
 #include "app/window/main_window.h"
 #include "core/rigging/rigging_flow.h"
 #include "tests/support/file_held.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
-#include "tests/support/scripted_prompts.h"
 #include "tests/support/typing.h"
+
+#include <QLineEdit>
 
 #include <algorithm>
 #include <array>
@@ -125,7 +128,7 @@ protected:
     Hangar hangar{store.records()};
     std::array<Joint, 3> joints{
         {{"Left aileron", 500, {}}, {"Right aileron", 700, {}}, {"Elevator", 300, {}}}};
-    ScriptedPrompts prompts;
+    WindowPrompts prompts;
     MainWindow window{store.clock(), prompts};
     Typist typist{window, GetParam()};
 };
@@ -282,4 +285,116 @@ TEST_P(TypedAhead, AnAnswerInsideTheFirstFigureIsNotLeftOutOfIt)
     typist.type("yyy0.y50\n");
     EXPECT_TRUE(content().readings.empty()) << "never 0.50";
     EXPECT_NE(onPage("leafNote").find("y"), std::string::npos) << onPage("leafNote");
+}
+
+TEST_P(TypedAhead, AReasonIsWholeAndTheFigureBehindItIsInItsPlace)
+{
+    typist.type("yyy0.50\nxread on the wrong joint\n0.45\nyy\n");
+    const RecordContent now = content();
+    ASSERT_EQ(now.exclusions.size(), 1U);
+    EXPECT_EQ(now.exclusions.front().reason, "read on the wrong joint");
+    ASSERT_EQ(now.readings.size(), 2U);
+    EXPECT_EQ(now.exclusions.front().reading, now.readings.front().id);
+    EXPECT_EQ(now.readings.back().interval, between(450, 500));
+    EXPECT_FALSE(now.readings.back().corrects);
+    EXPECT_TRUE(flowOf(now, joints[0].id, Turn::First).isDone());
+    expectUntouched(joints[1]);
+    expectNoProblem();
+}
+
+TEST_P(TypedAhead, AFigureBehindAReasonIsTheCorrection)
+{
+    typist.type("yyy0.45\nwpressed the neighbour\n0.50\nyy\nyyy0.70\n");
+    const RecordContent now = content();
+    ASSERT_EQ(now.readings.size(), 3U);
+    EXPECT_EQ(now.readings[1].corrects, now.readings[0].id);
+    EXPECT_EQ(now.readings[1].note, "pressed the neighbour");
+    EXPECT_EQ(now.readings[1].interval, between(500, 550));
+    expectOneReading(joints[1], Turn::First);
+    expectNoProblem();
+}
+
+TEST_P(TypedAhead, TurningAwayFromAReasonLosesNoKeyEither)
+{
+    typist.type("yyy0.50\nxld");
+    typist.press(Qt::Key_Escape);
+    typist.type("yy\nyyy0.70\n");
+    EXPECT_TRUE(content().exclusions.empty());
+    EXPECT_TRUE(content().interruptions.empty()) << "the page's own Esc";
+    expectDone(joints[0], Turn::First);
+    expectOneReading(joints[1], Turn::First);
+}
+
+TEST_P(TypedAhead, NoKeyOfTheWindowWorksWhileAReasonIsAskedFor)
+{
+    typist.type("yyy0.50\nx");
+    for (const Qt::Key key : {Qt::Key_2, Qt::Key_5, Qt::Key_6, Qt::Key_N, Qt::Key_O, Qt::Key_Q})
+        typist.press(key, Qt::ControlModifier);
+    for (const Qt::Key key : {Qt::Key_F9, Qt::Key_F1, Qt::Key_PageDown, Qt::Key_PageUp})
+        typist.press(key);
+    typist.click(part(window, "moment2"));
+    typist.type(" \nheld");
+    Typist::look();
+    EXPECT_TRUE(QuestionCover::standsOn(window));
+    EXPECT_TRUE(window.isVisible());
+    EXPECT_TRUE(window.page(Moments::RiggedToday)->isVisible());
+    EXPECT_FALSE(QApplication::activePopupWidget());
+    typist.type("\n0.50\n");
+    ASSERT_EQ(content().exclusions.size(), 1U);
+    EXPECT_EQ(content().exclusions.front().reason, "held");
+    EXPECT_EQ(content().readings.size(), 2U);
+    EXPECT_FALSE(QuestionCover::standsOn(window));
+}
+
+TEST_P(TypedAhead, TabGoesRoundWithinTheQuestion)
+{
+    typist.type("yyy0.50\nxheld");
+    std::vector<QString> seen;
+    for (int i = 0; i < 3; ++i) {
+        typist.press(Qt::Key_Tab);
+        Typist::look();
+        seen.push_back(typist.focused());
+    }
+    EXPECT_EQ(seen, (std::vector<QString>{"promptTake", "promptLeave", "promptLine"}));
+    typist.press(Qt::Key_Backtab, Qt::ShiftModifier);
+    typist.press(Qt::Key_Return); // leaves
+    EXPECT_TRUE(content().exclusions.empty());
+    EXPECT_FALSE(QuestionCover::standsOn(window));
+}
+
+TEST_P(TypedAhead, ACloseOfTheWindowLeavesTheQuestionFirst)
+{
+    typist.type("yyy0.50\nxheld");
+    Typist::look();
+    EXPECT_FALSE(window.close());
+    EXPECT_TRUE(window.isVisible());
+    EXPECT_FALSE(QuestionCover::standsOn(window));
+    typist.type("yy");
+    EXPECT_TRUE(content().exclusions.empty());
+    expectDone(joints[0], Turn::First);
+    EXPECT_TRUE(window.close());
+}
+
+TEST_P(TypedAhead, AQuestionGoesWithThePageThatAsked)
+{
+    typist.type("yyy0.50\nxheld");
+    Typist::look();
+    window.openDemo();
+    EXPECT_FALSE(QuestionCover::standsOn(window));
+    typist.type("\n");
+    EXPECT_TRUE(content().exclusions.empty());
+    expectNoProblem();
+}
+
+TEST_P(TypedAhead, AQuestionCoversTheWindowInEverySize)
+{
+    typist.type("yyy0.50\nx");
+    Typist::look();
+    for (const QSize size : {QSize{1024, 740}, QSize{1600, 1000}}) {
+        window.resize(size);
+        Typist::look();
+        EXPECT_EQ(part(window, "questionCover").geometry(), QRect({}, size));
+        EXPECT_LE(std::abs(part(window, "questionCard").geometry().center().x() - size.width() / 2), 1);
+        EXPECT_EQ(typist.focused(), "promptLine");
+    }
 }

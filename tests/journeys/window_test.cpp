@@ -1,6 +1,7 @@
 // The window around the pages: colours, and what goes on behind it while a file is already shown.
 
 #include "app/window/main_window.h"
+#include "app/window/start_up.h"
 #include "tests/fault/file_bytes.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
@@ -40,6 +41,18 @@ protected:
 };
 
 } // namespace
+
+TEST_F(Window, OpensAtItsUsualSizeWhereTheScreenHasRoomAndFillsASmallOne)
+{
+    QWidget large;
+    showWithin(large, {1920, 1080});
+    EXPECT_EQ(large.size(), QSize(1280, 800));
+    EXPECT_FALSE(large.isMaximized());
+    QWidget small;
+    showWithin(small, {1280, 800});
+    EXPECT_TRUE(small.isMaximized());
+    EXPECT_LT(small.normalGeometry().height(), 800);
+}
 
 TEST_F(Window, TurnsLightAtTheFirstF9WhenItWasStartedDark)
 {

@@ -96,7 +96,7 @@ TEST_F(DemonstrationTest, IsDoneByKeysAloneAndStandsApartFromTheBand)
     EXPECT_EQ(reading.second, hangar.vale);
     EXPECT_EQ(reading.note, "");
     EXPECT_TRUE(says("demonstrationKept", "Part-seated: 0.80–0.85 mm, saved 11:00."));
-    EXPECT_TRUE(says("demonstrationNumbers", "Part-seated was read 1 time"));
+    EXPECT_TRUE(says("demonstrationNumbers", "Part-seated was shown once here"));
 
     const auto sheet =
         must(BaselineDayPresenter{store.records(), store.clock()}.sheet(hangar.airframe, hangar.leftAileron));
@@ -228,7 +228,7 @@ TEST_F(DemonstrationTest, AWrongFigureIsCorrectedAndStaysStruckThrough)
     EXPECT_EQ(kept()[1].second, hangar.vale);
     auto& list = part<QTableWidget>(panel, "readings");
     EXPECT_TRUE(list.item(1, 1)->font().strikeOut());
-    EXPECT_TRUE(says("demonstrationNumbers", "Part-seated was read 1 time"));
+    EXPECT_TRUE(says("demonstrationNumbers", "Part-seated was shown once here"));
     EXPECT_TRUE(problems.empty());
 }
 
@@ -264,7 +264,7 @@ TEST_F(DemonstrationTest, SharedGapsAreCalledNoWitness)
     choose();
     for (int i = 0; i < 4; ++i)
         enter("0.50");
-    EXPECT_TRUE(says("demonstrationNumbers", "the gap cannot tell them apart"))
+    EXPECT_TRUE(says("demonstrationNumbers", "it cannot tell part-seated from locked"))
         << textOf(panel, "demonstrationNumbers");
 }
 

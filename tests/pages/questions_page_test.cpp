@@ -210,3 +210,17 @@ TEST_F(QuestionsPageTest, ClipsNothingAtLargeText)
         press(Qt::Key_Escape);
     }
 }
+
+TEST(ChoiceBoxTest, LeavesLettersPageKeysAndTheWheelToThePage)
+{
+    ChoiceBox box{"who"};
+    box.begin("Choose a person");
+    box.add("C. Reed", PersonId{{1}});
+    for (const Qt::Key key : {Qt::Key_C, Qt::Key_PageDown, Qt::Key_PageUp})
+        QTest::keyClick(&box, key);
+    QWheelEvent wheel{{5, 5}, {5, 5}, {}, {0, -120}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false};
+    QCoreApplication::sendEvent(&box, &wheel);
+    EXPECT_FALSE(box.chosen<PersonId>());
+    QTest::keyClick(&box, Qt::Key_Down);
+    EXPECT_TRUE(box.chosen<PersonId>());
+}

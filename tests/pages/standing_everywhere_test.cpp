@@ -171,6 +171,12 @@ const std::vector<Story>& stories()
          }},
         {"refitted since", Says::NotRead,
          [](ToldFile& file) { file.refit(kDay + std::chrono::days{1}, "sleeve refitted"); }},
+        {"its scatter grew", Says::Scatters,
+         [](ToldFile& file) {
+             for (int i = 0; i < 12; ++i)
+                 file.rig(kDay - std::chrono::days{60 - 2 * i}, i % 2 ? 440 : 560);
+             file.today(500);
+         }},
         {"a gauge in quarantine", Says::CannotTell,
          [](ToldFile& file) {
              file.today(500);

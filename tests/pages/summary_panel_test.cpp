@@ -2,6 +2,8 @@
 
 #include "app/pages/rigged_today/summary_panel.h"
 #include "app/widgets/choice_box.h"
+#include "core/review/record_summary.h"
+#include "core/store/airframe_facts.h"
 #include "tests/house/forbidden_words.h"
 #include "tests/report/told_record.h"
 #include "tests/support/clipped.h"
@@ -133,6 +135,15 @@ TEST_F(Summary, AsksAQuestionWhenTheCorrectedReadingLiesOutside)
     ASSERT_EQ(questions.size(), 1U);
     EXPECT_EQ(questions.front().question.kind, QuestionKind::OutsideReading);
     EXPECT_EQ(questions.front().question.reading, readings().back().id);
+    EXPECT_NE(rig::test::textOf(panel, "summarySaid").find("Outside"), std::string::npos);
+    const AirframeFacts facts = must(factsOf(told.store.records(), told.hangar.airframe));
+    const std::optional<RecordId> record = lastClosedRecord(facts);
+    ASSERT_TRUE(record);
+    const RecordSummary summary = summaryOf(facts, must(told.store.records().content(*record)));
+    const auto here = std::ranges::find_if(
+        summary.couplings, [this](const auto& one) { return one.coupling.id == told.hangar.leftAileron; });
+    ASSERT_NE(here, summary.couplings.end());
+    EXPECT_EQ(here->standing.says, Says::Outside) << "the paper says no longer what the wrong reading said";
 }
 
 TEST_F(Summary, WritesThePdfUnderTheNameOfAirframeAndDay)

@@ -251,7 +251,7 @@ TEST_F(TrendsPageTest, StrikesASupersededReadingThroughWithItsReason)
     show();
     EXPECT_EQ(cell(2, Enters), "0.90");
     EXPECT_TRUE(table()->model()->index(2, Enters).data(Qt::FontRole).value<QFont>().strikeOut());
-    EXPECT_TRUE(cell(2, Note).startsWith("superseded: wrong leaf"));
+    EXPECT_TRUE(cell(2, Note).startsWith("corrected: wrong leaf"));
     EXPECT_FALSE(table()->model()->index(1, Enters).data(Qt::FontRole).value<QFont>().strikeOut());
 }
 

@@ -221,7 +221,7 @@ TEST_F(Trends, KeepASupersededReadingWithTheReasonButSetAside)
     const TrendsReading& wrong = trend.readings[12];
     EXPECT_TRUE(wrong.superseded);
     EXPECT_EQ(wrong.supersededReason, "wrong leaf read off");
-    EXPECT_EQ(trend.series.readings[12].note, "superseded: wrong leaf read off");
+    EXPECT_EQ(trend.series.readings[12].note, "corrected: wrong leaf read off");
     EXPECT_EQ(wrong.judgement.verdict, Verdict::Outside);
     EXPECT_TRUE(trend.series.readings[12].setAside);
     EXPECT_FALSE(trend.series.readings[13].setAside);

@@ -193,5 +193,6 @@ TEST(Shifts, SayThatNoDayStandsOut)
     std::vector<ShiftDay> shifts = aircraftOf(6).shifts;
     for (ShiftDay& shift : shifts)
         shift.isCalled = false;
-    EXPECT_TRUE(layoutShifts(shifts, {600, 140}, {}).inWords.contains("None stands out"));
+    EXPECT_TRUE(
+        layoutShifts(shifts, {600, 140}, {}).inWords.contains("On none did all couplings move together"));
 }

@@ -1,3 +1,4 @@
+#include "app/wording/review_report_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/sentence_parts.h"
 
@@ -65,22 +66,24 @@ std::string plain(const QString& text)
 
 } // namespace
 
-TEST_F(WordsOfAReview, CallAGrowingGapOpeningAndAShrinkingOneClosing)
+TEST_F(WordsOfAReview, SayThatTheGapHasBeenGrowingOrShrinking)
 {
     addDrift(true, true);
-    EXPECT_EQ(plain(ReviewWords::sign(Sign::Drift, coupling)), "opening since about rigging 233");
+    EXPECT_EQ(plain(ReviewWords::sign(Sign::Drift, coupling)),
+              "the gap has been growing since about rigging 233");
     addDrift(false, true);
-    EXPECT_EQ(plain(ReviewWords::sign(Sign::Drift, coupling)), "closing since about rigging 233");
+    EXPECT_EQ(plain(ReviewWords::sign(Sign::Drift, coupling)),
+              "the gap has been shrinking since about rigging 233");
     addDrift(false, false);
     EXPECT_EQ(plain(ReviewWords::sign(Sign::DriftEnded, coupling)),
-              "was closing from about rigging 233, not at the end");
+              "the gap shrank from about rigging 233 on, and no more at the end");
 }
 
 TEST_F(WordsOfAReview, NeverSayThatAChanceIsNoneOrCertain)
 {
-    EXPECT_EQ(plain(ReviewWords::chanceOf(0)), "< 0.01");
-    EXPECT_EQ(plain(ReviewWords::chanceOf(0.2)), "0.20");
-    EXPECT_EQ(plain(ReviewWords::chanceOf(1)), "> 0.99");
+    EXPECT_EQ(plain(ReviewWords::chanceOf(0)), "under 1 in 100");
+    EXPECT_EQ(plain(ReviewWords::chanceOf(0.2)), "20 in 100");
+    EXPECT_EQ(plain(ReviewWords::chanceOf(1)), "over 99 in 100");
 }
 
 TEST_F(WordsOfAReview, SayWhatIsMissingWhereThereIsNoBand)
@@ -93,13 +96,15 @@ TEST_F(WordsOfAReview, SayWhatIsMissingWhereThereIsNoBand)
     EXPECT_EQ(plain(ReviewWords::whyNoDrift(coupling)), "not read");
 }
 
-TEST_F(WordsOfAReview, BlameALeafSetBeforeACouplingAndSayWhichWayItRead)
+TEST_F(WordsOfAReview, SayWhichWayALeafSetReadAndThatEachJointIsLookedAtAllTheSame)
 {
     SharedShiftStory story = shiftOn({{day(2025, 7, 11), 0.03}, {day(2025, 7, 13), 0.04}});
     story.gauge = facts.gauges[0].id;
-    EXPECT_EQ(plain(words.shift(story)),
-              "Leaf set B read 0.035 mm high on every coupling on two days, 11 and 13 July 2025. Check it "
-              "against a micrometer before a coupling is blamed.");
+    EXPECT_EQ(
+        plain(words.shift(story)),
+        "Leaf set B read 0.035 mm high. That was on every coupling, on 2 days: 11 and 13 July 2025. Check "
+        "the leaf set, read again with another person, and look at each joint. Stiff grease leaves "
+        "plungers short.");
     facts.gaugeChecks.push_back(
         {{}, story.gauge.value(), day(2025, 7, 20), "", "worn", day(2025, 7, 11), {}});
     EXPECT_NE(plain(words.shift(story)).find("It is in doubt from 11 July 2025 on"), std::string::npos);
@@ -130,10 +135,10 @@ TEST_F(WordsOfAReview, SayWhyPersonsCannotBeToldApart)
     offsets.personsState = numbers::OffsetsState::CannotBeToldApart;
     offsets.personsHiddenBehind = {numbers::OffsetFactor::Day};
     offsets.persons = {{facts.persons[0].id, 8, {}, {}}, {facts.persons[1].id, 4, {}, {}}};
-    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("persons and days go together"),
+    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("so persons and days go together."),
               std::string::npos);
     offsets.personsHiddenBehind = {};
-    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("persons, gauges and days go together"),
+    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("Persons, gauges and days go together."),
               std::string::npos);
 }
 
@@ -164,6 +169,55 @@ TEST_F(WordsOfAReview, TellAReadingOutsideWithWhatWasShownThenAndWhatCameOfIt)
               std::string::npos);
 }
 
+TEST_F(WordsOfAReview, SayThatNothingStandsOutOnlyWhereNothingIsWorthSayingAndOfWhatThatIsSaid)
+{
+    AirframeReview review;
+    review.counts.readings = 24;
+    review.counts.couplings = 2;
+    review.counts.firstRead = day(2026, 4, 4);
+    review.counts.lastRead = day(2026, 9, 12);
+    coupling.band = Band{};
+    coupling.latest = LaterReading{};
+    coupling.standing.says = Says::Inside;
+    coupling.signs = {Sign::PartSeatedNeverShown};
+    review.couplings = {coupling, coupling};
+    EXPECT_TRUE(ReviewWords::nothingStandsOut(review));
+    EXPECT_EQ(
+        plain(ReviewWords::nothingGrave(review)),
+        "Nothing stands out on 2 couplings. No drift, no larger scatter, no step, none outside, no open "
+        "question. This is said of 24 readings, from 4 April 2026 to 12 September 2026. Each gap is one "
+        "sign only.");
+    for (const Sign sign : {Sign::NearEdge, Sign::GapIsNoWitness, Sign::NoBand, Sign::NotRead,
+                            Sign::MissedRiggings, Sign::ThinBand}) {
+        review.couplings.back().signs = {sign};
+        if (sign == Sign::NoBand)
+            review.couplings.back().band.reset();
+        EXPECT_FALSE(ReviewWords::nothingStandsOut(review)) << static_cast<int>(sign);
+        const std::string said = plain(ReviewWords::nothingGrave(review));
+        EXPECT_EQ(said.find("Nothing stands out"), std::string::npos) << said;
+        EXPECT_NE(said.find("Left flap"), std::string::npos) << said;
+        review.couplings.back().band = Band{};
+    }
+    review.couplings.back().signs = {};
+    review.couplings.back().standing.says = Says::NearEdge;
+    EXPECT_FALSE(ReviewWords::nothingStandsOut(review));
+}
+
+TEST_F(WordsOfAReview, TellFalseAlarmsByTheReadingsJudgedAndByTheRigging)
+{
+    AirframeReview review;
+    coupling.band = Band{};
+    coupling.latest = LaterReading{};
+    coupling.counts.inside = 100;
+    review.couplings.assign(8, coupling);
+    EXPECT_EQ(
+        plain(ReviewReportWords::falseAlarms(review).join(' ')),
+        "Of 800 readings judged in this period, about 38 would lie near the edge with nothing changed, and "
+        "about 2.2 outside. With 8 couplings read at each rigging, that is an outside reading in about one "
+        "rigging of 47.");
+    EXPECT_TRUE(ReviewReportWords::falseAlarms({}).isEmpty());
+}
+
 TEST(PartsOfASentence, NameAFewDaysAndTheEndsOfMany)
 {
     EXPECT_EQ(plain(SentenceParts::days({day(2025, 7, 11), day(2025, 7, 13), day(2025, 7, 19)})),
@@ -173,6 +227,4 @@ TEST(PartsOfASentence, NameAFewDaysAndTheEndsOfMany)
     EXPECT_EQ(plain(SentenceParts::days(
                   {day(2025, 6, 1), day(2025, 6, 2), day(2025, 6, 3), day(2025, 6, 4), day(2025, 6, 5)})),
               "1 June 2025 to 5 June 2025");
-    EXPECT_EQ(plain(SentenceParts::number(4)), "four");
-    EXPECT_EQ(plain(SentenceParts::number(13)), "13");
 }

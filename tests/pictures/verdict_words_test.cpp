@@ -1,5 +1,6 @@
 #include "app/wording/formats.h"
 #include "app/wording/verdict_words.h"
+#include "app/wording/witness_words.h"
 
 #include <gtest/gtest.h>
 #include <limits>
@@ -82,12 +83,35 @@ TEST(VerdictWords, SaysInWordsThatABandIsThin)
     EXPECT_TRUE(said.contains("from 6 confirmed readings. With so few it is thin")) << said.toStdString();
 }
 
-TEST(VerdictWords, NeverCallsAMissRarerThanAFewDemonstrationsCanShow)
+// One reading far away makes the model's miss tiny. That is the prior's figure and nothing a person may lean
+// on.
+TEST(VerdictWords, SaysHowOftenAndWherePartSeatedWasShownAndNoOddsOfItsGoingUnseen)
 {
     Judgement judgement = judgementOf(Verdict::Inside);
-    judgement.witness = {Witness::Good, 1.5e-4, 1};
-    const QString said = VerdictWords::explanation(judgement, {600_um, 650_um});
-    EXPECT_TRUE(said.contains("1 in 1,000") || said.contains("1 in 1000")) << said.toStdString();
+    judgement.witness = {Witness::TooRare, 1.5e-4, 1, 1, 0};
+    const GapInterval reading{600_um, 650_um};
+    const QString once = VerdictWords::explanation(judgement, reading);
+    EXPECT_TRUE(once.contains("Part-seated was shown once here, above the band.")) << once.toStdString();
+    EXPECT_FALSE(once.contains("unseen")) << once.toStdString();
+    EXPECT_FALSE(once.contains("1 in 1,000") || once.contains("1 in 1000")) << once.toStdString();
+    judgement.witness = {Witness::Weak, 1.5e-4, 4, 0, 4};
+    EXPECT_TRUE(
+        VerdictWords::explanation(judgement, reading)
+            .endsWith("Part-seated was shown 4 times here, each time below the band. That does not say "
+                      "that it always would lie there."));
+    judgement.witness = {Witness::None, 0.3, 4, 2, 1};
+    EXPECT_TRUE(
+        VerdictWords::explanation(judgement, reading)
+            .endsWith("Part-seated was shown 4 times here: 2 above the band, 1 below it, 1 not outside "
+                      "it."));
+}
+
+TEST(WitnessWords, TheReportSaysHowLittleFewReadingsCanTell)
+{
+    EXPECT_TRUE(WitnessWords::bound({Witness::TooRare, 1e-4, 1, 1, 0}).contains("up to 95 in 100"));
+    EXPECT_TRUE(WitnessWords::bound({Witness::Good, 1e-4, 5, 5, 0}).contains("up to 46 in 100"));
+    EXPECT_TRUE(WitnessWords::bound({Witness::Good, 1e-4, 30, 30, 0}).contains("up to 10 in 100"));
+    EXPECT_EQ(WitnessWords::bound({}), QString{});
 }
 
 TEST(VerdictWords, SaysWhenTheScatterIsTooWildForABand)
@@ -95,4 +119,17 @@ TEST(VerdictWords, SaysWhenTheScatterIsTooWildForABand)
     Judgement judgement = judgementOf(Verdict::Inside);
     judgement.band->scatterAtCap = true;
     EXPECT_TRUE(VerdictWords::explanation(judgement, {600_um, 650_um}).contains("scatters more"));
+}
+
+// Whoever may read until it fits will.
+TEST(VerdictWords, AskForOneFinerReadingAndNotForRepeats)
+{
+    Judgement judgement = judgementOf(Verdict::CannotTell);
+    judgement.reason = Reason::ReachesBeyondBand;
+    const QString said = VerdictWords::explanation(judgement, {600_um, 800_um});
+    EXPECT_TRUE(said.contains("Read once with a finer gauge.")) << said.toStdString();
+    EXPECT_FALSE(said.contains("another reading")) << said.toStdString();
+    judgement.reason = Reason::GaugeQuarantined;
+    EXPECT_TRUE(
+        VerdictWords::explanation(judgement, {600_um, 650_um}).contains("Read once with another gauge."));
 }

@@ -326,7 +326,7 @@ TEST(File, EveryKindHasItsWord)
     EXPECT_EQ(countOf(EventKind::Note), 7);
     EXPECT_EQ(countOf(SurfaceCheckKind::Sense), 11);
     EXPECT_EQ(countOf(QuestionKind::CannotSee), 8);
-    EXPECT_EQ(countOf(Reason::None), 6);
+    EXPECT_EQ(countOf(Reason::None), 9);
     EXPECT_EQ(countOf(Verdict::Inside), 5);
     EXPECT_FALSE(kindFrom<Verdict>("safe"));
 }

@@ -29,14 +29,16 @@ inline Look lookAt(double scale)
     return look;
 }
 
+// The one that is seen where several panels have a part of that name.
 template <typename T = QWidget> T& part(const QWidget& in, const char* objectName)
 {
-    T* found = in.findChild<T*>(QLatin1String(objectName));
-    if (!found) {
+    const QList<T*> all = in.findChildren<T*>(QLatin1String(objectName));
+    if (all.isEmpty()) {
         ADD_FAILURE() << "no " << objectName;
         std::abort();
     }
-    return *found;
+    const auto seen = std::find_if(all.begin(), all.end(), [](const T* one) { return one->isVisible(); });
+    return seen == all.end() ? *all.front() : **seen;
 }
 
 inline std::string textOf(const QWidget& in, const char* objectName)

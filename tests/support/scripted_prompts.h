@@ -4,6 +4,7 @@
 
 #include <deque>
 #include <functional>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -37,11 +38,12 @@ public:
         return next(confirmations).value_or(false);
     }
 
-    std::optional<QString> askText(QWidget*, const QString&, const QString& question) override
+    void askText(QWidget*, const QString&, const QString& question,
+                 std::function<void(const QString&)> take) override
     {
         asked.push_back(question.toStdString());
-        const auto text = next(texts);
-        return text ? std::optional{QString::fromStdString(*text)} : std::nullopt;
+        if (const auto text = next(texts))
+            take(QString::fromStdString(*text));
     }
 
     QString askNewFile(QWidget*, const QString& filter) override { return fileFrom(newFiles, filter); }

@@ -93,7 +93,8 @@ void QuestionPanel::display(const QuestionsView& view, const QuestionRow& row)
     m_callCard->setVisible(isOpen);
     m_call->setText(QStringList{QuestionWords::call(QString::fromStdString(view.airframe.callName),
                                                     QString::fromStdString(view.airframe.callPhone)),
-                                QuestionWords::onlyEntitled(), QuestionWords::neverByItself()}
+                                QuestionWords::onlyWhenFound(), QuestionWords::onlyEntitled(),
+                                QuestionWords::neverByItself()}
                         .join(QLatin1Char(' ')));
     sayIn(m_consequence, consequenceOf(row));
     m_form->setPersons(view.persons);

@@ -357,7 +357,7 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
             m_verdict->show(last.judgement, last.reading.interval, m_standing, m_callName, m_callPhone);
             strip.verdict = verdictShown(last.judgement);
         } else {
-            m_verdict->showAsFound(last.reading.interval, m_callName, m_callPhone);
+            m_verdict->showAsFound(last.reading.interval, m_standing, m_callName, m_callPhone);
         }
         m_verdict->setKept(RiggedWords::savedAt(Formats{}.time(last.reading.stamp.when)));
     }
@@ -425,7 +425,7 @@ void CouplingPanel::showReading(const GaugeReading& reading, const std::optional
         m_verdict->show(*judgement, reading.interval, m_standing, m_callName, m_callPhone);
         strip.verdict = verdictShown(*judgement);
     } else {
-        m_verdict->showAsFound(reading.interval, m_callName, m_callPhone);
+        m_verdict->showAsFound(reading.interval, m_standing, m_callName, m_callPhone);
     }
     m_strip->setView(strip);
     m_verdict->setKept(RiggedWords::saving());

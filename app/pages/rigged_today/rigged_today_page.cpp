@@ -45,6 +45,18 @@ void moveByAPage(QWidget* panel, int by)
                                                         : QAbstractSlider::SliderPageStepSub);
 }
 
+// A reading that took the place of one from before a break: nothing else on the page would show it.
+const Reading* correctionBeforeTheBreak(const SessionStep& step, const RecordNow& before)
+{
+    for (const SessionFact& fact : step.facts) {
+        const Reading* reading = std::get_if<Reading>(&fact);
+        const CouplingNow* coupling = reading && reading->corrects ? before.find(reading->coupling) : nullptr;
+        if (coupling && !coupling->flow(reading->turn).begun)
+            return reading;
+    }
+    return nullptr;
+}
+
 bool isInterrupted(const SessionStep& step)
 {
     return std::ranges::any_of(
@@ -100,7 +112,7 @@ void RiggedTodayPage::buildPanels(Records& records)
 template <typename Move, typename... Pressed>
 void RiggedTodayPage::perform(const Move& move, const Pressed&... pressed)
 {
-    if (!settle() || !m_view.now)
+    if (!mayPress() || !m_view.now)
         return;
     m_idle->start();
     if (take(move(m_session, *m_view.now, pressed..., m_clock.now())))
@@ -124,6 +136,8 @@ bool RiggedTodayPage::take(SessionStep step)
     m_notice = newsText(written.value());
     if (isInterrupted(step) && step.session.place == m_session.place)
         m_notice = RiggedWords::interruptedAt(Formats{}.time(m_clock.now()));
+    if (const Reading* corrected = correctionBeforeTheBreak(step, *m_view.now))
+        m_notice = RiggedWords::correctedBeforeTheBreak(Formats{}.interval(corrected->interval));
     m_session = std::move(step.session);
     refresh();
     return true;
@@ -140,6 +154,25 @@ bool RiggedTodayPage::settle()
     return false;
 }
 
+// What was pressed belongs to what was on the screen: where another window has written since, that is shown
+// first.
+bool RiggedTodayPage::mayPress()
+{
+    if (!settle())
+        return false;
+    if (!m_presenter.hasMovedOn(m_view))
+        return true;
+    m_notice = RiggedWords::changedInAnotherWindow();
+    refresh();
+    return false;
+}
+
+void RiggedTodayPage::catchUp()
+{
+    if (!m_session.pressed && m_airframe && m_presenter.hasMovedOn(m_view))
+        refresh();
+}
+
 void RiggedTodayPage::connectPanels()
 {
     const auto onKey = [this](Qt::Key key, auto action) {
@@ -150,7 +183,10 @@ void RiggedTodayPage::connectPanels()
     onKey(Qt::Key_Escape, [this] { escape(); });
     onKey(Qt::Key_PageDown, [this] { step(1); });
     onKey(Qt::Key_PageUp, [this] { step(-1); });
-    connect(m_idle, &QTimer::timeout, this, [this] { perform(interrupt, InterruptionReason::Idle); });
+    connect(m_idle, &QTimer::timeout, this, [this] {
+        if (settle() && m_view.now)
+            take(interrupt(m_session, *m_view.now, InterruptionReason::Idle, m_clock.now()));
+    });
     connect(m_list, &RecordList::chosen, this, performs(goTo));
     connect(m_start, &StartPanel::lastRecordAsked, this, &RiggedTodayPage::showSummary);
     connect(m_start, &StartPanel::beginAsked, this, &RiggedTodayPage::begin);
@@ -174,6 +210,7 @@ void RiggedTodayPage::connectPanels()
     connect(m_control, &ControlCheckPanel::problemArose, this,
             [this](const Problem& problem) { report(problem); });
     connect(m_summary, &SummaryPanel::backAsked, this, &RiggedTodayPage::leaveSummary);
+    connect(m_summary, &SummaryPanel::changed, this, &Page::factsChanged);
     connect(m_summary, &SummaryPanel::problemArose, this, &Page::problemArose);
 }
 
@@ -316,7 +353,7 @@ void RiggedTodayPage::tick(TickKind kind)
 
 void RiggedTodayPage::pressReading(const GaugeReading& taken)
 {
-    if (!settle() || !m_sheet || !m_sheet->gauge)
+    if (!mayPress() || !m_sheet || !m_sheet->gauge)
         return;
     auto reading = readingAt(m_session, *m_view.now, taken, *m_sheet->gauge, m_sheet->fitting, m_clock.now());
     if (!reading)
@@ -333,25 +370,24 @@ void RiggedTodayPage::pressReading(const GaugeReading& taken)
 
 void RiggedTodayPage::askCorrection()
 {
-    if (!settle() || !m_sheet || !m_sheet->flow.last)
+    if (!mayPress() || !m_sheet || !m_sheet->flow.last)
         return;
     const Reading wrong = *m_sheet->flow.last;
-    const auto reason = m_prompts.askText(this, RiggedWords::correctTitle(), RiggedWords::correctQuestion());
-    if (reason && !reason->trimmed().isEmpty())
-        perform(wantCorrected, wrong, reason->trimmed().toStdString());
+    m_prompts.askText(
+        this, RiggedWords::correctTitle(), RiggedWords::correctQuestion(),
+        [this, wrong](const QString& reason) { perform(wantCorrected, wrong, reason.toStdString()); });
 }
 
 void RiggedTodayPage::askStrike()
 {
-    if (!settle() || !m_sheet || !m_sheet->flow.last)
+    if (!mayPress() || !m_sheet || !m_sheet->flow.last)
         return;
     const Reading slip = *m_sheet->flow.last;
     const Formats formats;
-    const auto reason = m_prompts.askText(
+    m_prompts.askText(
         this, RiggedWords::strikeTitle(),
-        RiggedWords::strikeQuestion(formats.interval(slip.interval), formats.time(slip.stamp.when)));
-    if (reason && !reason->trimmed().isEmpty())
-        perform(strike, slip, reason->trimmed().toStdString());
+        RiggedWords::strikeQuestion(formats.interval(slip.interval), formats.time(slip.stamp.when)),
+        [this, slip](const QString& reason) { perform(strike, slip, reason.toStdString()); });
 }
 
 void RiggedTodayPage::escape()

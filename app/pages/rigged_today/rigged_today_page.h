@@ -36,6 +36,7 @@ public:
     void setLook(const Look& look) override;
     void leave() override;
     bool isBlind() const override;
+    void catchUp() override;
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -53,6 +54,8 @@ private:
     // Saves the reading that was pressed, where it was pressed. False when that could not be done: then what
     // is pressed next is refused.
     bool settle();
+    // The same, and false too where the screen was out of date: then it is shown anew.
+    bool mayPress();
 
     void refresh(); // reads the facts, then shows
     void display(); // what follows from facts and session

@@ -91,12 +91,23 @@ RiggedTodayPresenter::RiggedTodayPresenter(const Records& records, const Clock& 
 
 Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
 {
+    const auto writes = m_records.book().writesElsewhere();
     const auto rest = m_records.book().withoutReadings(airframe);
     if (!rest)
         return rest.problem();
-    if (openRecordIn(*rest.value()))
-        return viewOfRecord(airframe);
-    return viewWithoutRecord(*rest.value());
+    auto view =
+        openRecordIn(*rest.value()) ? viewOfRecord(airframe) : Result{viewWithoutRecord(*rest.value())};
+    if (!view)
+        return view;
+    RiggedTodayView made = std::move(view).value();
+    made.writesElsewhere = writes ? writes.value() : 0;
+    return made;
+}
+
+bool RiggedTodayPresenter::hasMovedOn(const RiggedTodayView& view) const
+{
+    const auto writes = m_records.book().writesElsewhere();
+    return writes && writes.value() != view.writesElsewhere;
 }
 
 RiggedTodayView RiggedTodayPresenter::viewWithoutRecord(const AirframeFacts& facts)

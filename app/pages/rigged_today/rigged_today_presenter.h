@@ -44,6 +44,8 @@ public:
     RiggedTodayPresenter(const Records& records, const Clock& clock);
 
     Result<RiggedTodayView> view(AirframeId airframe) const;
+    // Another window has written since `view` was read.
+    bool hasMovedOn(const RiggedTodayView& view) const;
     // `view` has a record and `session` stands at one of its couplings.
     Result<CouplingSheet> sheet(const RiggedTodayView& view, const RiggingSession& session) const;
 

@@ -8,6 +8,7 @@
 #include "core/review/record_review.h"
 #include "core/rigging/rigging_session.h"
 
+#include <cstdint>
 #include <map>
 #include <optional>
 #include <string>
@@ -35,6 +36,7 @@ struct LastClose
 // The airframe's rigging of today, as far as it has come.
 struct RiggedTodayView
 {
+    std::int64_t writesElsewhere = 0; // of FactsBook, when this was read
     Airframe airframe;
     std::vector<Person> persons;
     std::vector<Gauge> gauges;         // in use

@@ -11,6 +11,7 @@
 #include "app/wording/problem_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/summary_words.h"
+#include "app/wording/verdict_words.h"
 #include "core/either.h"
 
 #include <QFormLayout>
@@ -199,14 +200,23 @@ void SummaryPanel::correct()
     if (!who)
         return sayIn(m_refused, SummaryWords::whoMissing());
     const GapInterval interval = std::get<GapInterval>(typed.value());
-    Outcome done = m_presenter.correct(m_view, {wrong->reading.id, interval, reason.toStdString(), *who});
-    if (done)
-        done = showRecord(m_view.summary.airframe.id, m_view.summary.record.id);
-    if (!done) {
-        emit problemArose(ProblemWords::sentence(done.problem(), {}));
+    const auto verdict =
+        m_presenter.correct(m_view, {wrong->reading.id, interval, reason.toStdString(), *who});
+    const Outcome shown = verdict ? showRecord(m_view.summary.airframe.id, m_view.summary.record.id)
+                                  : Outcome{verdict.problem()};
+    if (!shown) {
+        emit problemArose(ProblemWords::sentence(shown.problem(), {}));
         return;
     }
-    sayIn(m_said, SummaryWords::corrected(Formats{}.interval(interval)));
+    QStringList said{SummaryWords::corrected(Formats{}.interval(interval))};
+    if (verdict.value() == Verdict::Outside) {
+        const Airframe& airframe = m_view.summary.airframe;
+        said << VerdictWords::word(verdict.value())
+             << VerdictWords::caution(verdict.value(), QString::fromStdString(airframe.callName),
+                                      QString::fromStdString(airframe.callPhone));
+    }
+    sayIn(m_said, said.join(QLatin1Char('\n')));
+    emit changed();
 }
 
 bool SummaryPanel::takeKey(QKeyEvent* event)

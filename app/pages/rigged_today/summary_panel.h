@@ -34,6 +34,7 @@ public:
 
 signals:
     void backAsked();
+    void changed(); // a correction was saved, and maybe a question with it
     void problemArose(const QString& sentence);
 
 private:

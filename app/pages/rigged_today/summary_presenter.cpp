@@ -106,7 +106,7 @@ Result<Typed> SummaryPresenter::intervalFrom(const SummaryReading& reading, cons
     return oneFigure(found == gauges.value().end() ? nullptr : &*found, typed);
 }
 
-Outcome SummaryPresenter::correct(const SummaryView& view, const CorrectionWanted& wanted)
+Result<Verdict> SummaryPresenter::correct(const SummaryView& view, const CorrectionWanted& wanted)
 {
     const SummaryReading* wrong = readingIn(view.summary, wanted.reading);
     if (!wrong)
@@ -125,7 +125,7 @@ Outcome SummaryPresenter::correct(const SummaryView& view, const CorrectionWante
     right.note = wanted.reason;
     right.stamp = {wanted.by, m_clock.now()};
     const Judgement shown = judgeIn(known.value()->history(right.coupling), right);
-    return m_records.together([&]() -> Outcome {
+    const Outcome done = m_records.together([&]() -> Outcome {
         const auto added = m_records.add(right, Shown{shown, kMethodVersion});
         if (!added)
             return added.problem();
@@ -133,6 +133,9 @@ Outcome SummaryPresenter::correct(const SummaryView& view, const CorrectionWante
                    ? ask(m_records, outsideQuestion(right, airframe, added.value()))
                    : Outcome{Done{}};
     });
+    if (!done)
+        return done.problem();
+    return shown.verdict;
 }
 
 Outcome SummaryPresenter::print(const SummaryView& view, const QString& path, Paper paper) const

@@ -48,7 +48,8 @@ public:
     Result<std::variant<GapInterval, CorrectionRefusal>> intervalFrom(const SummaryReading& reading,
                                                                       const std::string& typed) const;
     // A further reading that takes the place of the one named; outside its band it opens a question.
-    Outcome correct(const SummaryView& view, const CorrectionWanted& wanted);
+    // What the right reading is judged as.
+    Result<Verdict> correct(const SummaryView& view, const CorrectionWanted& wanted);
 
     Outcome print(const SummaryView& view, const QString& path, Paper paper) const;
 

@@ -8,6 +8,7 @@
 #include "app/widgets/parts.h"
 #include "app/wording/baseline_words.h"
 #include "app/wording/demonstration_words.h"
+#include "app/wording/witness_words.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -175,8 +176,7 @@ private:
         if (m_sheet->partSeated.empty())
             says << DemonstrationWords::nothingSeen();
         else
-            says << DemonstrationWords::seen(static_cast<int>(m_sheet->partSeated.size()))
-                 << DemonstrationWords::witness(m_sheet->witness);
+            says << WitnessWords::shown(m_sheet->witness) << WitnessWords::level(m_sheet->witness);
         says << DemonstrationWords::apart();
         says.removeAll(QString{});
         return says;

@@ -166,26 +166,30 @@ void ReadingBench::correct(const BaselineReadingRow& row)
         return m_readings->say(BaselineWords::chooseCorrector());
     const auto asked = m_coupling;
     const Formats formats;
-    const auto reason =
-        m_tools.prompts.askText(this, BaselineWords::correctTitle(),
-                                BaselineWords::correctQuestion(formats.interval(row.reading.interval),
-                                                               formats.moment(row.reading.when)));
-    if (!reason || m_coupling != asked)
-        return;
-    m_card->beginCorrection({row.reading.id, reason->toStdString()});
-    m_scroll->verticalScrollBar()->setValue(0); // where the figure is given
+    m_tools.prompts.askText(this, BaselineWords::correctTitle(),
+                            BaselineWords::correctQuestion(formats.interval(row.reading.interval),
+                                                           formats.moment(row.reading.when)),
+                            [this, asked, wrong = row.reading.id](const QString& reason) {
+                                if (m_coupling != asked)
+                                    return;
+                                m_card->beginCorrection({wrong, reason.toStdString()});
+                                m_scroll->verticalScrollBar()->setValue(0); // where the figure is given
+                            });
 }
 
 void ReadingBench::exclude(const BaselineReadingRow& row, PersonId by)
 {
     const Formats formats;
-    const auto reason =
-        m_tools.prompts.askText(this, BaselineWords::excludeTitle(),
-                                BaselineWords::excludeQuestion(formats.interval(row.reading.interval),
-                                                               formats.moment(row.reading.when)));
-    if (!reason)
-        return;
-    const Outcome excluded = m_tools.presenter.exclude(row.reading.id, by, reason->toStdString());
+    m_tools.prompts.askText(
+        this, BaselineWords::excludeTitle(),
+        BaselineWords::excludeQuestion(formats.interval(row.reading.interval),
+                                       formats.moment(row.reading.when)),
+        [this, unwanted = row.reading.id, by](const QString& reason) { excludeFor(unwanted, by, reason); });
+}
+
+void ReadingBench::excludeFor(ReadingId reading, PersonId by, const QString& reason)
+{
+    const Outcome excluded = m_tools.presenter.exclude(reading, by, reason.toStdString());
     if (!excluded)
         say(excluded.problem());
     refresh();

@@ -45,6 +45,7 @@ private:
     void chooseCoupling(CouplingId coupling);
     void correct(const BaselineReadingRow& row);
     void exclude(const BaselineReadingRow& row, PersonId by);
+    void excludeFor(ReadingId reading, PersonId by, const QString& reason);
     void say(const Problem& problem);
 
     BenchTools m_tools;

@@ -50,8 +50,9 @@ QString movementTitle(const CouplingReview& coupling)
         return TrendsPageWords::moved(moved);
     if (coupling.movement && coupling.movement->sharedOnly)
         return TrendsPageWords::movedWithOthers();
-    return coupling.movement && coupling.movement->line ? TrendsPageWords::noMovementShown()
-                                                        : TrendsPageWords::movementNotKnown();
+    return coupling.movement && coupling.movement->line
+               ? TrendsPageWords::noMovementShown(coupling.movement->line->readings)
+               : TrendsPageWords::movementNotKnown();
 }
 
 } // namespace

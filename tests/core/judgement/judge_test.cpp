@@ -135,7 +135,8 @@ TEST(Judge, NamesTheGaugeBeforeTheMissingWitness)
 
 TEST(Judge, AnyOtherWitnessLeavesTheVerdictAndIsPassedOn)
 {
-    for (const Witness witness : {Witness::NeverShown, Witness::NotKnown, Witness::Good, Witness::Weak}) {
+    for (const Witness witness :
+         {Witness::NeverShown, Witness::TooRare, Witness::NotKnown, Witness::Good, Witness::Weak}) {
         JudgeContext context = withWitness(witness);
         context.witness.miss = 0.05;
         const Judgement judgement = judged(aGap(500, 550), context);

@@ -30,9 +30,15 @@ std::vector<GapInterval> nearPartSeated()
     return {aGap(700, 750), aGap(650, 700), aGap(750, 800), aGap(650, 700), aGap(700, 750), aGap(700, 750)};
 }
 
-WitnessFinding found(const std::vector<GapInterval>& partSeated, const std::vector<GaugeStep>& steps)
+WitnessFinding found(const std::vector<GapInterval>& partSeated, const std::vector<GaugeStep>& steps,
+                     int days = 2)
 {
-    return findWitness(Baseline::from(tenLeafReadings()), partSeated, steps);
+    return findWitness(Baseline::from(tenLeafReadings()), {partSeated, days}, steps);
+}
+
+std::vector<GapInterval> farAway(int times)
+{
+    return repeated(aGap(1900, 1950), times);
 }
 
 } // namespace
@@ -103,7 +109,7 @@ TEST(Witness, IsNotKnownWhenPartSeatedWasOnlyEverWiderThanTheLeaves)
 TEST(Witness, IsNotKnownBeforeThereIsABand)
 {
     const Baseline few = Baseline::from(repeated(aGap(500, 550), 4));
-    const WitnessFinding finding = findWitness(few, farPartSeated(), wideLeafSteps());
+    const WitnessFinding finding = findWitness(few, {farPartSeated(), 2}, wideLeafSteps());
     EXPECT_EQ(finding.witness, Witness::NotKnown);
     EXPECT_FALSE(finding.miss);
 }
@@ -115,5 +121,42 @@ TEST(Witness, FewDemonstrationsLeaveTheMissLarger)
     ASSERT_TRUE(one.miss);
     ASSERT_TRUE(six.miss);
     EXPECT_GT(*one.miss, 3 * *six.miss);
-    EXPECT_EQ(one.witness, Witness::Weak);
+    EXPECT_EQ(one.witness, Witness::TooRare);
+}
+
+// One demonstration far away has a miss of some ten thousandths, which is the prior's and nobody's finding.
+TEST(Witness, WasShownTooRarelyBelowThreeHoweverFarAway)
+{
+    for (const int times : {1, 2}) {
+        const WitnessFinding finding = found(farAway(times), wideLeafSteps());
+        ASSERT_TRUE(finding.miss);
+        EXPECT_LT(*finding.miss, kMissOfWeakWitness) << times;
+        EXPECT_EQ(finding.witness, Witness::TooRare) << times;
+    }
+}
+
+TEST(Witness, IsWeakFromThreeAndGoodOnlyFromFiveOnTwoDays)
+{
+    EXPECT_EQ(found(farAway(3), wideLeafSteps()).witness, Witness::Weak);
+    EXPECT_EQ(found(farAway(4), wideLeafSteps()).witness, Witness::Weak);
+    EXPECT_EQ(found(farAway(5), wideLeafSteps(), 1).witness, Witness::Weak) << "all on one day";
+    EXPECT_EQ(found(farAway(5), wideLeafSteps(), 2).witness, Witness::Good);
+}
+
+TEST(Witness, IsNoneAsSoonAsOneThatWasShownLayNotOutside)
+{
+    std::vector<GapInterval> shown = farAway(30);
+    shown.push_back(aGap(500, 550));
+    const WitnessFinding finding = found(shown, wideLeafSteps());
+    EXPECT_EQ(finding.witness, Witness::None);
+    EXPECT_EQ(finding.shown, 31);
+    EXPECT_EQ(finding.outside(), 30);
+}
+
+TEST(Witness, CountsOnWhichSideOfTheBandItWasShown)
+{
+    const WitnessFinding finding =
+        found({aGap(50, 100), aGap(1900, 1950), aGap(1850, 1900), aGap(100, 150)}, wideLeafSteps());
+    EXPECT_EQ(finding.above, 2);
+    EXPECT_EQ(finding.below, 2);
 }

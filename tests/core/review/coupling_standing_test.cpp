@@ -201,13 +201,13 @@ TEST_F(Standing, HasNoTickBesideAMovement)
 {
     CouplingStanding standing;
     standing.says = Says::Inside;
-    standing.standBeside(true, true);
+    standing.standBeside(Says::Moved);
     EXPECT_EQ(standing.says, Says::Moved);
     standing.says = Says::Inside;
-    standing.standBeside(false, true);
+    standing.standBeside(Says::WasOutside);
     EXPECT_EQ(standing.says, Says::WasOutside);
     standing.says = Says::NearEdge;
-    standing.standBeside(true, true);
+    standing.standBeside(Says::Moved);
     EXPECT_EQ(standing.says, Says::NearEdge) << "what is said already is graver";
 }
 

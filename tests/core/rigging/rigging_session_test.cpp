@@ -261,6 +261,37 @@ TEST(RiggingSession, NothingIsInterruptedThatIsFinishedOrUntouched)
     EXPECT_TRUE(choosePerson(session, now, kOren, kNoon).facts.empty()) << "the same person goes on";
 }
 
+TEST(RiggingSession, AReadingSaidToBeWrongIsStruckWhenItIsNotReadAgain)
+{
+    RecordNow now = aRecord();
+    Reading wrong;
+    wrong.id = ReadingId{{7}};
+    wrong.coupling = coupling(1);
+    const RiggingSession asked = wantCorrected(workingAt(1, now), now, wrong, "leaf tilted", kNoon).session;
+    for (const SessionStep& step :
+         {interrupt(asked, now, InterruptionReason::Asked, kNoon), goTo(asked, now, at(2), kNoon)}) {
+        const Exclusion* strike = only<Exclusion>(step);
+        ASSERT_TRUE(strike);
+        EXPECT_EQ(strike->reading, wrong.id);
+        EXPECT_EQ(strike->reason, "leaf tilted");
+        EXPECT_EQ(strike->stamp.by, kOren);
+        EXPECT_EQ(step.session.wanted, ReadingWanted::None);
+    }
+}
+
+TEST(RiggingSession, WhoeverIsChosenWhereAnotherWindowHasBegunStartsFromTheLook)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = looked();
+    couplingIn(now, 1).firstPersons = {kOren};
+    RiggingSession session = workingAt(1, now);
+    session.first.reset();
+    const SessionStep step = choosePerson(session, now, kVale, kNoon);
+    ASSERT_TRUE(only<Interruption>(step));
+    EXPECT_EQ(only<Interruption>(step)->reason, InterruptionReason::PersonChanged);
+    EXPECT_TRUE(choosePerson(session, now, kOren, kNoon).facts.empty()) << "who began it goes on";
+}
+
 TEST(RiggingSession, WhatAnotherWindowIsDoingIsNotInterruptedFromThisOne)
 {
     RecordNow now = aRecord();

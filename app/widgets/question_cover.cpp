@@ -1,0 +1,193 @@
+#include "app/widgets/question_cover.h"
+
+#include "app/widgets/parts.h"
+
+#include <QApplication>
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace rig {
+
+namespace {
+
+constexpr int kCardLetters = 70; // wide
+constexpr int kAroundCard = 24;  // pixels that it leaves free at the least
+constexpr float kShade = 0.8F;   // how much of what waits beneath is covered
+
+} // namespace
+
+QuestionCover::QuestionCover(QWidget& asker, const QuestionText& text,
+                             std::function<void(const QString&)> taken)
+    : QWidget{asker.window()}, m_asker{&asker}, m_before{asker.window()->focusWidget()},
+      m_taken{std::move(taken)}, m_card{new QFrame{this}}
+{
+    setObjectName("questionCover");
+    setAccessibleName(text.title);
+    setAccessibleDescription(text.question);
+    m_card->setObjectName("questionCard");
+    m_card->setProperty("card", true);
+    auto* column = new QVBoxLayout{m_card};
+    column->setContentsMargins(24, 20, 24, 20);
+    column->setSpacing(14);
+    addWords(column, text);
+    addButtons(column, text);
+    m_card->installEventFilter(this);
+    asker.window()->installEventFilter(this);
+    connect(&asker, &QObject::destroyed, this, &QuestionCover::end);
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { keepFocus(now); });
+    setGeometry(asker.window()->rect());
+    show();
+    raise();
+    place();
+    m_line->setFocus();
+}
+
+bool QuestionCover::standsOn(const QWidget& window)
+{
+    const auto covers = window.findChildren<const QuestionCover*>(QString{}, Qt::FindDirectChildrenOnly);
+    return std::ranges::any_of(covers, [](const QuestionCover* one) { return !one->m_isOver; });
+}
+
+void QuestionCover::addWords(QVBoxLayout* column, const QuestionText& text)
+{
+    column->addWidget(labelOf(text.title, "section", "promptTitle"));
+    column->addWidget(labelOf(text.question, "body", "promptText"));
+    m_line = new QLineEdit;
+    m_line->setObjectName("promptLine");
+    m_line->setAccessibleName(text.question);
+    column->addWidget(m_line);
+}
+
+void QuestionCover::addButtons(QVBoxLayout* column, const QuestionText& text)
+{
+    m_take = buttonOf(text.take, "promptTake", "primary");
+    m_take->setEnabled(false);
+    m_leave = buttonOf(text.leave, "promptLeave");
+    connect(m_take, &QPushButton::clicked, this, &QuestionCover::take);
+    connect(m_leave, &QPushButton::clicked, this, &QuestionCover::end);
+    connect(m_line, &QLineEdit::textChanged, m_take,
+            [this](const QString& typed) { m_take->setEnabled(!typed.trimmed().isEmpty()); });
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    row->addStretch(1);
+    row->addWidget(m_take);
+    row->addWidget(m_leave);
+    column->addLayout(row);
+}
+
+void QuestionCover::place()
+{
+    setGeometry(parentWidget()->rect());
+    const int wanted = kCardLetters * m_line->fontMetrics().averageCharWidth();
+    const int width =
+        std::min(std::max(wanted, m_card->minimumSizeHint().width()), this->width() - 2 * kAroundCard);
+    const int height = m_card->heightForWidth(width);
+    m_card->setGeometry((this->width() - width) / 2, std::max(0, (this->height() - height) / 2), width,
+                        height);
+}
+
+// What a page does meanwhile must not take the keys away from the line.
+void QuestionCover::keepFocus(const QWidget* now)
+{
+    if (!m_isOver && now && now->window() == window() && !isAncestorOf(now))
+        m_line->setFocus();
+}
+
+void QuestionCover::take()
+{
+    const QString text = m_line->text().trimmed();
+    if (m_isOver || text.isEmpty())
+        return;
+    const auto taken = std::move(m_taken);
+    end();
+    taken(text);
+}
+
+// Keys may wait behind the one that ended it: what had the focus has it back before they come.
+void QuestionCover::end()
+{
+    if (std::exchange(m_isOver, true))
+        return;
+    if (m_asker) {
+        const bool canHaveIt = m_before && m_before->isVisible() && m_before->isEnabled();
+        (canHaveIt ? m_before : m_asker)->setFocus();
+    }
+    hide();
+    deleteLater();
+}
+
+bool QuestionCover::event(QEvent* event)
+{
+    switch (event->type()) {
+    case QEvent::ShortcutOverride: // no key of the window beneath
+    case QEvent::MouseButtonPress:
+    case QEvent::MouseButtonRelease:
+    case QEvent::MouseButtonDblClick:
+    case QEvent::MouseMove:
+    case QEvent::Wheel:
+    case QEvent::ContextMenu:
+        event->accept();
+        return true;
+    default:
+        return QWidget::event(event);
+    }
+}
+
+bool QuestionCover::eventFilter(QObject* watched, QEvent* event)
+{
+    if (m_isOver)
+        return false;
+    if (watched == m_card && event->type() == QEvent::LayoutRequest)
+        place();
+    if (watched == parentWidget() && event->type() == QEvent::Resize)
+        place();
+    if (watched == parentWidget() && event->type() == QEvent::Close) { // it closes the question first
+        event->ignore();
+        end();
+        return true;
+    }
+    return false;
+}
+
+bool QuestionCover::focusNextPrevChild(bool next)
+{
+    if (m_isOver)
+        return QWidget::focusNextPrevChild(next);
+    const std::array<QWidget*, 3> ring{m_line, m_take, m_leave};
+    const auto found = std::ranges::find(ring, window()->focusWidget());
+    std::size_t at = found == ring.end() ? 0 : static_cast<std::size_t>(found - ring.begin());
+    do
+        at = (at + (next ? 1 : ring.size() - 1)) % ring.size();
+    while (!ring[at]->isEnabled());
+    ring[at]->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+    return true;
+}
+
+// What the line and the buttons leave. Nothing goes on to the page.
+void QuestionCover::keyPressEvent(QKeyEvent* event)
+{
+    event->accept();
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (event->key() == Qt::Key_Escape || (isEnter && window()->focusWidget() == m_leave))
+        end();
+    else if (isEnter)
+        take();
+}
+
+void QuestionCover::paintEvent(QPaintEvent*)
+{
+    QColor shade = QApplication::palette().color(QPalette::Window);
+    shade.setAlphaF(kShade);
+    QPainter{this}.fillRect(rect(), shade);
+}
+
+} // namespace rig

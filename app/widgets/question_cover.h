@@ -1,0 +1,63 @@
+#pragma once
+
+#include <QPointer>
+#include <QString>
+#include <QWidget>
+
+#include <functional>
+
+class QFrame;
+class QLineEdit;
+class QPushButton;
+class QVBoxLayout;
+
+namespace rig {
+
+struct QuestionText
+{
+    QString title;
+    QString question;
+    QString take;
+    QString leave;
+};
+
+// Asks for a line of text inside the window itself, over all of it. A window of its own gets the keyboard
+// only when the window manager has come round to it, and whoever types ahead loses keys on the way there and
+// back; here each key goes where it would go if everybody waited. It ends itself: with an answer, without
+// one, or when the asker is gone.
+class QuestionCover : public QWidget
+{
+    Q_OBJECT
+
+public:
+    // `taken` gets the text, trimmed and not blank, before the next key comes to anybody.
+    QuestionCover(QWidget& asker, const QuestionText& text, std::function<void(const QString&)> taken);
+
+    static bool standsOn(const QWidget& window);
+
+protected:
+    bool event(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void addWords(QVBoxLayout* column, const QuestionText& text);
+    void addButtons(QVBoxLayout* column, const QuestionText& text);
+    void place();
+    void keepFocus(const QWidget* now);
+    void take();
+    void end();
+
+    QPointer<QWidget> m_asker;
+    QPointer<QWidget> m_before; // had the focus
+    std::function<void(const QString&)> m_taken;
+    QFrame* m_card;
+    QLineEdit* m_line = nullptr;
+    QPushButton* m_take = nullptr;
+    QPushButton* m_leave = nullptr;
+    bool m_isOver = false;
+};
+
+} // namespace rig
