@@ -23,7 +23,7 @@ public:
     virtual void setLook(const Look& look) = 0;
     // The page is about to be hidden or the program closed: whatever is half done is noted as interrupted.
     virtual void leave() {}
-    // Called every second while the page is seen: what another window has written is shown.
+    // Another window has written while the page is seen: it is shown, and nothing that was typed is lost.
     virtual void catchUp() {}
     // A second person works without seeing the first result: nothing around the page may tell it.
     virtual bool isBlind() const { return false; }

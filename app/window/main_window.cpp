@@ -12,6 +12,7 @@
 #include "app/window/question_bar.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
+#include "core/store/facts_book.h"
 
 #include <QAction>
 #include <QApplication>
@@ -81,11 +82,7 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     connect(m_lookingThrough, &QTimer::timeout, this, &MainWindow::followLookingThrough);
     m_catchingUp = new QTimer{this};
     m_catchingUp->setInterval(kCatchUpEvery);
-    connect(m_catchingUp, &QTimer::timeout, this, [this] {
-        if (auto* now = qobject_cast<Page*>(m_stack->currentWidget());
-            now && !QApplication::activeModalWidget() && !QuestionCover::standsOn(*this))
-            now->catchUp();
-    });
+    connect(m_catchingUp, &QTimer::timeout, this, &MainWindow::catchUp);
     m_catchingUp->start();
     setWindowTitle(WindowWords::programName());
     setLook({});
@@ -255,6 +252,8 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
     m_banner->hide();
     dropPages();
     m_session = std::move(session);
+    const auto writes = m_session->records().book().writesElsewhere();
+    m_writesSeen = writes ? writes.value() : 0;
     m_airframe.reset();
     readAirframes();
     chooseFirstAirframe();
@@ -285,6 +284,20 @@ void MainWindow::followLookingThrough()
     if (const auto problem = file.copyProblem())
         showProblem(problem->kind == ProblemKind::NoRoomForCopy ? ProblemWords::sentence(*problem, name)
                                                                 : WindowWords::noCopyToday(name));
+}
+
+// What another window or program has written is shown, whatever page is seen.
+void MainWindow::catchUp()
+{
+    auto* now = qobject_cast<Page*>(m_stack->currentWidget());
+    if (!m_session || !now || QApplication::activeModalWidget() || QuestionCover::standsOn(*this))
+        return;
+    const auto writes = m_session->records().book().writesElsewhere();
+    if (!writes || m_writesSeen == writes.value())
+        return;
+    m_writesSeen = writes.value();
+    now->catchUp();
+    readQuestions();
 }
 
 // Back to the welcome.

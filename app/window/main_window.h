@@ -6,6 +6,7 @@
 #include <QMainWindow>
 
 #include <array>
+#include <cstdint>
 #include <memory>
 
 class QAction;
@@ -65,6 +66,7 @@ private:
     void fillAirframeMenu();
     void markAirframeMenu();
     void followLookingThrough();
+    void catchUp();
     void closeSession();
     void readQuestions();
     void leaveQuestions();
@@ -83,6 +85,7 @@ private:
     std::unique_ptr<Session> m_session;
     QTimer* m_lookingThrough = nullptr;
     QTimer* m_catchingUp = nullptr;
+    std::int64_t m_writesSeen = 0; // of FactsBook
     std::vector<Airframe> m_airframes;
     std::optional<AirframeId> m_airframe;
 

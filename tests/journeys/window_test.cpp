@@ -1,7 +1,9 @@
 // The window around the pages: colours, and what goes on behind it while a file is already shown.
 
 #include "app/window/main_window.h"
+#include "app/window/question_bar.h"
 #include "app/window/start_up.h"
+#include "core/airframe/id_source.h"
 #include "tests/fault/file_bytes.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
@@ -90,4 +92,31 @@ TEST_F(Window, SaysWhenNoCopyOfTheDayCouldBeKept)
     EXPECT_TRUE(QTest::qWaitFor([this] { return part(window, "problemBanner").isVisible(); }));
     EXPECT_NE(textOf(window, "problemText").find("No copy of hangar.rigband"), std::string::npos);
     EXPECT_TRUE(window.page(Moments::RiggedToday));
+}
+
+TEST_F(Window, ShowsOnEveryPageWhatAnotherProgramHasWritten)
+{
+    open();
+    window.showMoment(Moments::BeforeTheAnnual);
+    const std::string before = textOf(*window.page(Moments::BeforeTheAnnual), "annualCounted");
+    const auto file = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
+    IdSource ids{7};
+    Records other{*file, ids, store.clock()};
+    RiggingRecord record = hangar.record(store.clock().now());
+    record.id = must(other.add(record));
+    Reading theirs = hangar.reading(between(900, 950), store.clock().now());
+    theirs.record = record.id;
+    theirs.id = must(other.add(theirs, std::nullopt));
+    Question question;
+    question.airframe = hangar.airframe;
+    question.kind = QuestionKind::OutsideReading;
+    question.record = record.id;
+    question.coupling = hangar.leftAileron;
+    question.reading = theirs.id;
+    must(other.add(question));
+    const auto isToldAnew = [&] {
+        return textOf(*window.page(Moments::BeforeTheAnnual), "annualCounted") != before &&
+               part<QuestionBar>(window, "questionBar").isVisible();
+    };
+    EXPECT_TRUE(QTest::qWaitFor(isToldAnew));
 }

@@ -30,6 +30,7 @@ public:
     AnnualPage(const Records& records, const Clock& clock, Prompts& prompts, QWidget* parent = nullptr);
 
     void showAirframe(std::optional<AirframeId> airframe) override;
+    void catchUp() override { showAirframe(m_airframe); }
     void setLook(const Look& look) override;
     void leave() override; // the report is asked for anew
 

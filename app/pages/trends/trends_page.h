@@ -27,6 +27,7 @@ public:
     TrendsPage(const Records& records, const Clock& clock, QWidget* parent = nullptr);
 
     void showAirframe(std::optional<AirframeId> airframe) override;
+    void catchUp() override { showAirframe(m_airframe); }
     void setLook(const Look& look) override;
     // Looks back on a period, on one coupling where one is named; without a period up to today.
     void lookBack(const std::optional<ReviewPeriod>& period, std::optional<CouplingId> coupling);
