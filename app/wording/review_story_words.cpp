@@ -4,6 +4,7 @@
 #include "app/wording/review_words.h"
 #include "app/wording/sentence_parts.h"
 #include "app/wording/verdict_words.h"
+#include "core/airframe/name_in.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,8 +27,8 @@ QString textOf(const std::string& text)
 
 QString ReviewWords::couplingName(CouplingId id) const
 {
-    const auto found = std::ranges::find(m_facts.couplings, id, &Coupling::id);
-    return found == m_facts.couplings.end() ? tr("a coupling") : QString::fromStdString(found->name);
+    const QString name = QString::fromStdString(nameIn(m_facts.couplings, id));
+    return name.isEmpty() ? tr("a coupling") : name;
 }
 
 QString ReviewWords::personName(PersonId id) const

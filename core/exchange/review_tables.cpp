@@ -1,5 +1,6 @@
 #include "core/exchange/review_tables.h"
 
+#include "core/airframe/name_in.h"
 #include "core/day_entry.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/field_text.h"
@@ -12,29 +13,6 @@
 namespace rig {
 
 namespace {
-
-std::string couplingName(const AirframeFacts& facts, const std::optional<CouplingId>& id)
-{
-    const auto found = id ? std::ranges::find(facts.couplings, *id, &Coupling::id) : facts.couplings.end();
-    return found == facts.couplings.end() ? std::string{} : found->name;
-}
-
-std::string surfaceName(const AirframeFacts& facts, const std::optional<SurfaceId>& id)
-{
-    const auto found = id ? std::ranges::find(facts.surfaces, *id, &Surface::id) : facts.surfaces.end();
-    return found == facts.surfaces.end() ? std::string{} : found->name;
-}
-
-std::string gaugeName(const AirframeFacts& facts, const std::optional<GaugeId>& id)
-{
-    const Gauge* gauge = id ? facts.gauge(*id) : nullptr;
-    return gauge ? gauge->name : std::string{};
-}
-
-std::string personName(const AirframeFacts& facts, const std::optional<PersonId>& id)
-{
-    return id ? facts.nameOf(*id) : std::string{};
-}
 
 Fields verdictFields(const Judgement& judgement)
 {
@@ -53,14 +31,14 @@ Fields bandFields(const std::optional<Band>& band)
 Fields readingFields(const AirframeFacts& facts, const JudgedReading& one)
 {
     const Reading& reading = one.reading;
-    Fields fields{couplingName(facts, reading.coupling),
+    Fields fields{nameIn(facts.couplings, reading.coupling),
                   dayText(reading.when.localDay()),
                   timeText(reading.when),
                   one.rigging ? std::to_string(*one.rigging) : std::string{},
                   millimetres(reading.interval.enters),
                   millimetresOrNothing(reading.interval.refuses),
                   text(reading.technique),
-                  gaugeName(facts, reading.gauge),
+                  nameIn(facts.gauges, reading.gauge),
                   facts.nameOf(reading.person),
                   text(reading.turn),
                   text(reading.purpose),
@@ -87,7 +65,7 @@ Fields outsideFields(const AirframeFacts& facts, const std::string& coupling, co
                   millimetres(reading.interval.enters),
                   millimetresOrNothing(reading.interval.refuses),
                   text(reading.state),
-                  gaugeName(facts, reading.gauge),
+                  nameIn(facts.gauges, reading.gauge),
                   facts.nameOf(reading.person)};
     append(fields, verdictFields(story.judgement));
     append(fields,
@@ -155,18 +133,18 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
         Fields fields{dayText(asked.stamp.when.localDay()),
                       timeText(asked.stamp.when),
                       text(asked.kind),
-                      couplingName(facts, asked.coupling),
-                      surfaceName(facts, asked.surface),
-                      gaugeName(facts, asked.gauge),
+                      nameIn(facts.couplings, asked.coupling),
+                      nameIn(facts.surfaces, asked.surface),
+                      nameIn(facts.gauges, asked.gauge),
                       step,
-                      personName(facts, asked.stamp.by)};
+                      nameIn(facts.persons, asked.stamp.by)};
         const bool open = story.isOpen() || story.resolution->stamp.when.localDay() > review.period.to;
         fields.push_back(yesNo(open));
         if (story.resolution)
             append(fields,
                    {dayText(story.resolution->stamp.when.localDay()), facts.nameOf(story.resolution->person),
                     story.resolution->answered ? text(*story.resolution->answered) : story.resolution->found,
-                    story.resolution->done, personName(facts, story.resolution->stamp.by)});
+                    story.resolution->done, nameIn(facts.persons, story.resolution->stamp.by)});
         else
             append(fields, Fields(5));
         table += csvLine(fields);
@@ -188,7 +166,7 @@ std::string reviewGaugesTable(const AirframeFacts& facts, const AirframeReview& 
         for (const GaugeCheck& check : facts.gaugeChecks)
             if (check.gauge == one.gauge.id && check.day <= review.period.to)
                 checks.push_back({dayText(check.day), check.how, check.found,
-                                  dayOrNothing(check.quarantineFrom), personName(facts, check.stamp.by)});
+                                  dayOrNothing(check.quarantineFrom), nameIn(facts.persons, check.stamp.by)});
         if (checks.empty())
             checks.emplace_back(5);
         for (const Fields& check : checks) {
@@ -215,7 +193,7 @@ std::string reviewFittingsTable(const AirframeFacts& facts, const AirframeReview
             if (one.fitting.begins > review.period.to)
                 continue;
             Fields fields{coupling.name, dayText(one.fitting.begins), reasonText(one.fitting),
-                          personName(facts, one.fitting.stamp.by),
+                          nameIn(facts.persons, one.fitting.stamp.by),
                           yesNo(review.period.contains(one.fitting.begins))};
             append(fields, bandFields(one.baseline.band()));
             table += csvLine(fields);
@@ -227,8 +205,8 @@ std::string reviewEventsTable(const AirframeFacts& facts, const AirframeReview& 
 {
     std::string table = csvLine({"date", "coupling", "kind", "note", "entered_by"});
     for (const Event& event : review.events)
-        table += csvLine({dayText(event.day), couplingName(facts, event.coupling), text(event.kind),
-                          event.note, personName(facts, event.stamp.by)});
+        table += csvLine({dayText(event.day), nameIn(facts.couplings, event.coupling), text(event.kind),
+                          event.note, nameIn(facts.persons, event.stamp.by)});
     return table;
 }
 

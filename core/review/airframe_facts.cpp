@@ -1,5 +1,7 @@
 #include "core/review/airframe_facts.h"
 
+#include "core/airframe/name_in.h"
+
 #include <algorithm>
 #include <iterator>
 
@@ -37,8 +39,14 @@ std::vector<Surface> AirframeFacts::surfacesInUse() const
 
 std::string AirframeFacts::nameOf(PersonId person) const
 {
-    const auto found = std::ranges::find(persons, person, &Person::id);
-    return found == persons.end() ? std::string{} : found->name;
+    return nameIn(persons, person);
+}
+
+std::string AirframeFacts::placeOf(const Question& question) const
+{
+    if (question.surface)
+        return nameIn(surfaces, question.surface);
+    return question.coupling ? nameIn(couplings, question.coupling) : nameIn(gauges, question.gauge);
 }
 
 const Gauge* AirframeFacts::gauge(GaugeId id) const

@@ -39,8 +39,9 @@ struct AirframeFacts
     std::vector<Coupling> couplingsInUse() const;
     std::vector<Gauge> gaugesInUse() const;
     std::vector<Surface> surfacesInUse() const;
-    std::string nameOf(PersonId person) const; // empty when not known
-    const Gauge* gauge(GaugeId id) const;      // null when not known
+    std::string nameOf(PersonId person) const;           // empty when not known
+    std::string placeOf(const Question& question) const; // the surface, coupling or gauge it is about
+    const Gauge* gauge(GaugeId id) const;                // null when not known
     // The latest check of a gauge that found it usable.
     std::optional<Day> lastGoodCheck(GaugeId id) const;
 };

@@ -1,5 +1,6 @@
 #include "core/review/known_airframe.h"
 
+#include "core/airframe/saved_before.h"
 #include "core/review/airframe_review.h"
 #include "core/rigging/counts_as.h"
 #include "core/rigging/measured_before.h"
@@ -120,7 +121,7 @@ const RiggingRecord* openRecordIn(const AirframeFacts& facts)
     const RiggingRecord* open = nullptr;
     for (const RiggingRecord& record : facts.riggingRecords)
         if (record.origin != RecordOrigin::ImportedTable && !std::ranges::binary_search(closed, record.id) &&
-            (!open || open->id < record.id))
+            (!open || savedBefore(*open, record)))
             open = &record;
     return open;
 }

@@ -1,5 +1,6 @@
 #include "core/review/record_review.h"
 
+#include "core/airframe/name_in.h"
 #include "core/airframe/saved_before.h"
 #include "core/baseline/admitted.h"
 #include "core/review/not_seen.h"
@@ -180,12 +181,6 @@ std::optional<SurfaceCheckKind> stopOf(const RecordContent& content, const Surfa
         if (isStopped(content, surface.id, kind))
             return kind;
     return std::nullopt;
-}
-
-std::string nameIn(std::span<const Coupling> couplings, CouplingId id)
-{
-    const auto found = std::ranges::find(couplings, id, &Coupling::id);
-    return found == couplings.end() ? std::string{} : found->name;
 }
 
 SurfaceProgress progressOf(const RecordContent& content, const RecordScope& scope, const Surface& surface)

@@ -1,5 +1,6 @@
 #include "core/review/record_summary.h"
 
+#include "core/airframe/name_in.h"
 #include "core/airframe/saved_before.h"
 #include "core/review/coupling_history.h"
 #include "core/review/not_seen.h"
@@ -29,8 +30,8 @@ RecordContent asAtTheClose(RecordContent content)
     return content;
 }
 
-// As it was closed, but for what was put right since: a correction, a strike and the question that it asked
-// speak as though they had been there.
+// As it was closed, but for what was put right since: a correction and the question that it asked speak as
+// though they had been there.
 RecordContent asPutRight(const RecordContent& content)
 {
     RecordContent right = asAtTheClose(content);
@@ -220,7 +221,8 @@ private:
                 earlier.counts = earlier.counts && earlier.check.kind != check.kind;
             const bool isSetBack = hand && saveOrderOf(check) < hand->saved;
             sum.answers.push_back({check, m_facts.nameOf(check.person), m_facts.nameOf(check.cockpit),
-                                   !isSetBack, isSetBack ? couplingName(hand->coupling) : std::string{}});
+                                   !isSetBack,
+                                   isSetBack ? nameIn(m_facts.couplings, hand->coupling) : std::string{}});
         }
         for (const SurfaceMeasure& measure : m_content.surfaceMeasures)
             if (measure.surface == surface.id)
@@ -232,29 +234,11 @@ private:
     {
         SummaryQuestion sum;
         sum.question = story.question;
-        sum.place = placeOf(story.question);
+        sum.place = m_facts.placeOf(story.question);
         sum.resolution = story.resolution;
         if (story.resolution)
             sum.resolvedBy = m_facts.nameOf(story.resolution->person);
         return sum;
-    }
-
-    std::string couplingName(CouplingId id) const
-    {
-        const auto found = std::ranges::find(m_facts.couplings, id, &Coupling::id);
-        return found == m_facts.couplings.end() ? std::string{} : found->name;
-    }
-
-    std::string placeOf(const Question& question) const
-    {
-        if (question.coupling)
-            return couplingName(*question.coupling);
-        if (question.surface) {
-            const auto found = std::ranges::find(m_facts.surfaces, *question.surface, &Surface::id);
-            return found == m_facts.surfaces.end() ? std::string{} : found->name;
-        }
-        const Gauge* gauge = question.gauge ? m_facts.gauge(*question.gauge) : nullptr;
-        return gauge ? gauge->name : std::string{};
     }
 
     std::vector<OpenItem> notDone(const RecordScope& scope)

@@ -17,23 +17,6 @@ namespace {
 
 constexpr std::array kTurns{Turn::First, Turn::Second};
 
-template <typename Things, typename IdType>
-std::string nameIn(const Things& things, const std::optional<IdType>& id)
-{
-    const auto found = std::ranges::find_if(things, [&id](const auto& thing) { return id == thing.id; });
-    return found == things.end() ? std::string{} : found->name;
-}
-
-std::string placeOf(const Question& question, const std::vector<Coupling>& couplings,
-                    const std::vector<Surface>& surfaces, const std::vector<Gauge>& gauges)
-{
-    if (question.surface)
-        return nameIn(surfaces, question.surface);
-    if (question.coupling)
-        return nameIn(couplings, question.coupling);
-    return nameIn(gauges, question.gauge);
-}
-
 // Whoever closes it has been at the coupling. A band without doubted readings is found out on paper.
 bool isAtTheJoint(const Question& question)
 {
@@ -209,7 +192,7 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         const Question& question = story.question;
         QuestionRow row;
         row.story = story;
-        row.place = placeOf(question, facts.couplings, facts.surfaces, facts.gauges);
+        row.place = facts.placeOf(question);
         row.answer = answerIn(question, m_records.book());
         row.readings = readingsOf(question, facts);
         if (const Gauge* gauge = question.gauge ? facts.gauge(*question.gauge) : nullptr)
@@ -240,9 +223,8 @@ Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) 
     const AirframeFacts& facts = *rest.value();
     std::vector<OpenQuestion> open;
     for (const QuestionStory& story : openAmong(facts.questions))
-        open.push_back({story.question.kind,
-                        placeOf(story.question, facts.couplings, facts.surfaces, facts.gauges),
-                        story.question.stamp.when.localDay()});
+        open.push_back(
+            {story.question.kind, facts.placeOf(story.question), story.question.stamp.when.localDay()});
     return open;
 }
 

@@ -12,6 +12,7 @@
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
+#include "core/airframe/name_in.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -378,9 +379,7 @@ void CouplingPanel::showStruck(const RiggedTodayView& view, const CouplingSheet&
     QStringList plain;
     QStringList drawn;
     for (const StruckReading& one : sheet.flow.struck) {
-        const auto by = std::ranges::find_if(
-            view.persons, [&one](const Person& person) { return person.id == one.strike.stamp.by; });
-        const QString who = by == view.persons.end() ? QString{} : QString::fromStdString(by->name);
+        const QString who = QString::fromStdString(nameIn(view.persons, one.strike.stamp.by));
         const QString interval = formats.interval(one.reading.interval);
         const QString time = formats.time(one.strike.stamp.when);
         const QString reason = QString::fromStdString(one.strike.reason);

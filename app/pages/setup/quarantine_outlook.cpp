@@ -26,16 +26,6 @@ bool isOpen(const Question& question, const AirframeFacts& facts)
     });
 }
 
-std::string doubtedPlace(const Question& question, const AirframeFacts& facts)
-{
-    if (question.coupling) {
-        const auto found = std::ranges::find(facts.couplings, *question.coupling, &Coupling::id);
-        return found == facts.couplings.end() ? std::string{} : found->name;
-    }
-    const Gauge* gauge = question.gauge ? facts.gauge(*question.gauge) : nullptr;
-    return gauge ? gauge->name : std::string{};
-}
-
 DoubtedAirframe airframeRow(const AirframeFacts& facts, const QuarantineEffect& effect)
 {
     DoubtedAirframe row{facts.airframe.registration, effect.marked(), {}};
@@ -127,7 +117,7 @@ DoubtPreview QuarantineOutlook::preview(Day checked, Day from) const
             anythingToAsk = true;
             if (!isOpen(question, facts))
                 preview.questions.push_back(
-                    {facts.airframe.registration, question.kind, doubtedPlace(question, facts)});
+                    {facts.airframe.registration, question.kind, facts.placeOf(question)});
         }
     }
     preview.isOpenAlready = anythingToAsk && preview.questions.empty();
