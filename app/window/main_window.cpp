@@ -278,7 +278,7 @@ void MainWindow::followLookingThrough()
     }
     if (m_airframe) // what the first page could be painted without; a page that meets a problem there says so
         static_cast<void>(m_session->records().book().airframe(*m_airframe));
-    if (!file.isLookedThrough())
+    if (isPageMadeAhead() || !file.isLookedThrough())
         return;
     m_lookingThrough->stop();
     if (const auto problem = file.copyProblem())
@@ -312,7 +312,18 @@ void MainWindow::closeSession()
     setWindowTitle(WindowWords::programName());
 }
 
-// Each page is made when it is first shown: making all of them took most of the time of opening a file.
+// The pages that judge many readings when they are shown are made before, one at a time, behind the first
+// one.
+bool MainWindow::isPageMadeAhead()
+{
+    for (const Moments moment : {Moments::Trends, Moments::BeforeTheAnnual})
+        if (!m_pages[static_cast<std::size_t>(moment)])
+            return page(moment);
+    return false;
+}
+
+// A page is made when it is first shown, or behind the first one: making all of them took most of the time of
+// opening a file.
 Page* MainWindow::page(Moments moment)
 {
     Page*& page = m_pages[static_cast<std::size_t>(moment)];

@@ -66,6 +66,7 @@ private:
     void fillAirframeMenu();
     void markAirframeMenu();
     void followLookingThrough();
+    bool isPageMadeAhead();
     void catchUp();
     void closeSession();
     void readQuestions();

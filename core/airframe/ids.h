@@ -1,6 +1,7 @@
 #pragma once
 
 #include <array>
+#include <bit>
 #include <compare>
 #include <cstdint>
 #include <optional>
@@ -17,8 +18,23 @@ template <typename Tag> struct Id
 {
     IdBytes bytes{};
 
-    constexpr auto operator<=>(const Id&) const = default;
+    constexpr bool operator==(const Id&) const = default;
+    // Byte by byte from the first, as two numbers: ids are looked up many times for each reading.
+    constexpr std::strong_ordering operator<=>(const Id& other) const
+    {
+        const auto mine = std::bit_cast<Halves>(bytes);
+        const auto others = std::bit_cast<Halves>(other.bytes);
+        return mine[0] != others[0] ? bigEndian(mine[0]) <=> bigEndian(others[0])
+                                    : bigEndian(mine[1]) <=> bigEndian(others[1]);
+    }
     constexpr bool isNull() const { return bytes == IdBytes{}; }
+
+private:
+    using Halves = std::array<std::uint64_t, 2>;
+    static constexpr std::uint64_t bigEndian(std::uint64_t half)
+    {
+        return std::endian::native == std::endian::big ? half : __builtin_bswap64(half);
+    }
 };
 
 using AirframeId = Id<struct AirframeTag>;

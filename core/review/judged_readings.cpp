@@ -14,7 +14,8 @@ namespace {
 
 void sortOldestFirst(std::vector<JudgedReading>& readings)
 {
-    std::ranges::sort(readings, measuredBefore, &JudgedReading::reading);
+    if (!std::ranges::is_sorted(readings, measuredBefore, &JudgedReading::reading)) // mostly it is
+        std::ranges::sort(readings, measuredBefore, &JudgedReading::reading);
 }
 
 // Why a reading stands aside, or cannot tell, by the reading.
