@@ -40,7 +40,7 @@ struct StripLabel
 
 struct GapStripPicture
 {
-    QRectF strip;
+    QRectF strip; // the band's scale; part-seated readings far from it have their own, behind a break
     std::vector<StripBox> boxes;
     std::vector<StripLine> lines;
     std::vector<StripLabel> labels;

@@ -1,5 +1,6 @@
 #include "app/widgets/flow_scroll.h"
 
+#include <QCoreApplication>
 #include <QEvent>
 #include <QLayout>
 
@@ -19,6 +20,12 @@ void FlowScroll::fit()
     QLayout* layout = widget()->layout();
     if (layout && layout->hasHeightForWidth())
         widget()->setMinimumHeight(layout->heightForWidth(viewport()->width()));
+}
+
+void FlowScroll::bringIntoView(QWidget* part)
+{
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest); // what came, went or grew
+    ensureWidgetVisible(part, 0, 4);
 }
 
 bool FlowScroll::event(QEvent* event)

@@ -13,6 +13,9 @@ class FlowScroll : public QScrollArea
 public:
     explicit FlowScroll(QWidget* inside, QWidget* parent = nullptr);
 
+    // Scrolls so that all of `part` is seen, where everything stands once it is laid out.
+    void bringIntoView(QWidget* part);
+
 protected:
     bool event(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;

@@ -1,12 +1,17 @@
 #include "app/widgets/verdict_card.h"
 
 #include "app/widgets/mark_widget.h"
+#include "app/widgets/parts.h"
 #include "app/wording/standing_words.h"
 #include "app/wording/verdict_words.h"
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QStyle>
+
+#include <algorithm>
+#include <array>
 
 namespace rig {
 
@@ -52,11 +57,17 @@ VerdictCard::VerdictCard(QWidget* parent) : QFrame{parent}
     m_kept = new QLabel;
     m_kept->setProperty("kind", "soft");
     m_kept->setObjectName("verdictKept");
+    m_more = labelOf({}, "soft", "verdictMore");
+    m_ask = buttonOf({}, "verdictAsk", "link");
+    m_ask->setFocusPolicy(Qt::TabFocus); // a press leaves the keys with the page
+    connect(m_ask, &QPushButton::clicked, this, &VerdictCard::toggleMore);
     layout->addWidget(m_mark, 0, 0, 2, 1, Qt::AlignTop);
     layout->addWidget(m_word, 0, 1);
     layout->addWidget(m_kept, 0, 2, Qt::AlignRight);
-    layout->addWidget(m_explanation, 1, 1, 1, 2);
-    layout->addWidget(m_caution, 2, 1, 1, 2);
+    layout->addWidget(m_ask, 0, 3, Qt::AlignRight);
+    layout->addWidget(m_explanation, 1, 1, 1, 3);
+    layout->addWidget(m_caution, 2, 1, 1, 3);
+    layout->addWidget(m_more, 3, 1, 1, 3);
     layout->setColumnStretch(1, 1);
     showPrompt({});
 }
@@ -86,7 +97,7 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
                            standing.asked == QuestionKind::CannotSee;
     const bool isWorse = standing.says < own && standing.says != Says::NotRead && !isNotSeen;
     m_says = isWorse ? standing.says : own;
-    const QString explanation = VerdictWords::explanation(judgement, reading);
+    const QString explanation = VerdictWords::sentence(judgement, reading);
     setRank(rankOf(*m_says));
     m_mark->show(*m_says);
     m_word->setText(isWorse || isNotSeen ? StandingWords::inFull(standing)
@@ -95,9 +106,9 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
                                    : explanation);
     const Verdict careful = *m_says == Says::Outside ? Verdict::Outside : judgement.verdict;
     m_caution->setText(VerdictWords::caution(careful, callName, callPhone));
+    m_more->setText(VerdictWords::more(judgement));
     showParts(true);
-    setAccessibleName(m_word->text());
-    setAccessibleDescription(m_explanation->text() + QLatin1Char(' ') + m_caution->text());
+    describe();
 }
 
 void VerdictCard::showAsFound(const GapInterval& reading, const CouplingStanding& standing,
@@ -112,9 +123,9 @@ void VerdictCard::showAsFound(const GapInterval& reading, const CouplingStanding
     m_word->setText(StandingWords::inFull(found));
     m_explanation->setText(StandingWords::asFound(reading));
     m_caution->setText(VerdictWords::caution(Verdict::Outside, callName, callPhone));
+    m_more->clear();
     showParts(true);
-    setAccessibleName(m_word->text());
-    setAccessibleDescription(m_explanation->text() + QLatin1Char(' ') + m_caution->text());
+    describe();
 }
 
 void VerdictCard::showPrompt(const QString& sentence)
@@ -128,17 +139,38 @@ void VerdictCard::showPrompt(const QString& sentence)
     setAccessibleDescription({});
 }
 
+void VerdictCard::describe()
+{
+    setAccessibleName(m_word->text());
+    setAccessibleDescription(
+        QStringList{m_explanation->text(), m_caution->text(), m_more->text()}.join(QLatin1Char(' ')));
+}
+
+void VerdictCard::toggleMore()
+{
+    m_isMoreAsked = !m_isMoreAsked;
+    showParts(m_arePartsShown);
+}
+
 // A child that comes or goes has the whole page laid out at once, but for a card that is away meanwhile.
 void VerdictCard::showParts(bool shown)
 {
-    if (m_arePartsShown == shown)
-        return;
     m_arePartsShown = shown;
+    const bool isMore = shown && !m_more->text().isEmpty();
+    m_ask->setText(m_isMoreAsked ? VerdictWords::showLess() : VerdictWords::showMore());
+    const std::array<std::pair<QWidget*, bool>, 6> parts{{{m_mark, shown},
+                                                          {m_word, shown},
+                                                          {m_caution, shown},
+                                                          {m_kept, shown},
+                                                          {m_ask, isMore},
+                                                          {m_more, isMore && m_isMoreAsked}}};
+    if (std::ranges::all_of(parts, [](const auto& one) { return one.first->isHidden() != one.second; }))
+        return;
     const bool isSeen = isVisible();
     if (isSeen)
         hide();
-    for (QWidget* part : std::initializer_list<QWidget*>{m_mark, m_word, m_caution, m_kept})
-        part->setVisible(shown);
+    for (const auto& [part, is] : parts)
+        part->setVisible(is);
     if (isSeen)
         QFrame::show();
 }

@@ -10,6 +10,7 @@
 #include <optional>
 
 class QLabel;
+class QPushButton;
 
 namespace rig {
 
@@ -18,7 +19,8 @@ class MarkWidget;
 // The rank of the style sheet that a card of this has.
 const char* rankOf(Says says);
 
-// What the numbers say of one reading, and always that it is one sign only. Where the coupling stands worse
+// What the numbers say of one reading, and always that it is one sign only: the verdict, where the reading
+// lies, what to do next. The rest is shown on asking. Where the coupling stands worse
 // than that, its mark and its word are the coupling's, and the reading's own verdict is a sentence.
 class VerdictCard : public QFrame
 {
@@ -37,19 +39,25 @@ public:
     void showPrompt(const QString& sentence);
     // "Saved 09:31." or why it is not; empty while it is being saved.
     void setKept(const QString& sentence);
+    // The band's origin and what part-seated showed, or no longer. Stays as it was asked for.
+    void toggleMore();
     // What its mark says; empty for a prompt.
     std::optional<Says> says() const { return m_says; }
 
 private:
     void setRank(const char* rank);
     void showParts(bool shown);
+    void describe();
 
     std::optional<Says> m_says;
-    std::optional<bool> m_arePartsShown;
+    bool m_arePartsShown = false;
     MarkWidget* m_mark = nullptr;
     QLabel* m_word = nullptr;
     QLabel* m_explanation = nullptr;
     QLabel* m_caution = nullptr;
+    QLabel* m_more = nullptr;
+    QPushButton* m_ask = nullptr;
+    bool m_isMoreAsked = false;
     QLabel* m_kept = nullptr;
 };
 

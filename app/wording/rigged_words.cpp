@@ -13,6 +13,7 @@ QString RiggedWords::keyFelt() { return tr("F", "key for the answer felt, not se
 QString RiggedWords::keyMeasureAgain() { return tr("M", "key for measure again"); }
 QString RiggedWords::keySecondPerson() { return tr("S", "key for second person"); }
 QString RiggedWords::keyCorrect() { return tr("W", "key for wrong leaf pressed"); }
+QString RiggedWords::keyLook() { return tr("L", "key for show the look"); }
 QString RiggedWords::keyStrike() { return tr("X", "key for strike this reading"); }
 
 QString RiggedWords::answer(Answer answer)
@@ -118,7 +119,8 @@ QString RiggedWords::begunNotDone() { return tr("begun, not done"); }
 QString RiggedWords::interruptedMark(const QString& detail) { return tr("%1 · interrupted").arg(detail); }
 QString RiggedWords::unresolvedMark(const QString& detail, const QString& standing)
 {
-    return tr("%1 · %2", "what is done, how it stands").arg(detail, standing);
+    return tr("%2 · %1", "%2: how it stands, in sight when the line is cut; %1: what is done")
+        .arg(detail, standing);
 }
 
 QString RiggedWords::doubtedMark(const QString& detail)
@@ -374,7 +376,7 @@ QString RiggedWords::correctNow()
     return tr("Read again: the next reading takes the place of the wrong one.");
 }
 
-QString RiggedWords::strike() { return tr("Strike this reading  (%1)").arg(keyStrike()); }
+QString RiggedWords::strike() { return tr("Strike  (%1)").arg(keyStrike()); }
 QString RiggedWords::strikeTitle() { return tr("Strike this reading"); }
 
 QString RiggedWords::strikeQuestion(const QString& interval, const QString& time)
@@ -444,5 +446,19 @@ QString RiggedWords::notSeenHere(CheckKind kind)
     }
     return tr("The lock was not seen. Take a mirror or a light, look again, and answer again.");
 }
+
+QString RiggedWords::looked(Answer ball, Answer plunger, Answer sleeve)
+{
+    return tr("Ball in the socket: %1. Plunger home: %2. Sleeve at its stop: %3.")
+        .arg(inALine(ball), inALine(plunger), inALine(sleeve));
+}
+
+QString RiggedWords::inALine(Answer answer)
+{
+    return answer == Answer::Felt ? tr("felt", "answer in a line") : tr("yes", "answer in a line");
+}
+
+QString RiggedWords::showLook() { return tr("Show the look  (%1)").arg(keyLook()); }
+QString RiggedWords::foldLook() { return tr("Fold the look  (%1)").arg(keyLook()); }
 
 } // namespace rig

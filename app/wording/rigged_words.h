@@ -23,6 +23,7 @@ public:
     static QString keySecondPerson();
     static QString keyCorrect();
     static QString keyStrike();
+    static QString keyLook();
 
     static QString answer(Answer answer);
     static QString answerWithKey(Answer answer);
@@ -132,6 +133,10 @@ public:
     static QString secondOptional();
     static QString secondMustDiffer();
     static QString notSeenHere(CheckKind kind);
+    // The whole look in one line, once everything is seen or felt.
+    static QString looked(Answer ball, Answer plunger, Answer sleeve);
+    static QString showLook();
+    static QString foldLook();
 
     // First rigging of the season
     static QString seasonTitle();
@@ -166,6 +171,9 @@ public:
     static QString noteLabel();
     static QString noteHint();
     static QString cautionLast();
+
+private:
+    static QString inALine(Answer answer);
 };
 
 } // namespace rig

@@ -40,16 +40,13 @@ QString VerdictWords::shortWord(Verdict verdict)
     return tr("inside");
 }
 
-QString VerdictWords::origin(const Band& band)
+QString VerdictWords::weakness(const Band& band)
 {
-    QStringList sentences;
-    sentences << tr("The band is %1, drawn from %n confirmed readings.", nullptr, band.readings)
-                     .arg(Formats{}.band(band.inner));
+    if (band.isThin() && band.scatterAtCap)
+        return tr("The band is thin and scatters more than a band can follow: it can mislead either way.");
     if (band.isThin())
-        sentences << tr("With so few it is thin and can mislead either way.");
-    if (band.scatterAtCap)
-        sentences << tr("It scatters more than a band can follow.");
-    return sentences.join(QLatin1Char(' '));
+        return tr("The band is thin: so few readings can mislead either way.");
+    return band.scatterAtCap ? tr("It scatters more than a band can follow.") : QString{};
 }
 
 QString VerdictWords::rarity(const Judgement& judgement)
@@ -127,22 +124,43 @@ QString VerdictWords::noBand(const Judgement& judgement, const QString& interval
     return tr("%1 is kept. Not enough confirmed readings: this reading cannot be judged.").arg(interval);
 }
 
-QString VerdictWords::explanation(const Judgement& judgement, const GapInterval& reading)
+QString VerdictWords::sentence(const Judgement& judgement, const GapInterval& reading)
 {
     const QString interval = Formats{}.interval(reading);
     if (judgement.verdict == Verdict::NoBandYet)
         return noBand(judgement, interval);
-    QStringList sentences;
-    if (judgement.verdict == Verdict::CannotTell)
-        sentences << cannotTell(judgement, interval);
-    else
-        sentences << place(judgement, interval);
+    QStringList sentences{judgement.verdict == Verdict::CannotTell ? cannotTell(judgement, interval)
+                                                                   : place(judgement, interval)};
     if (judgement.band)
-        sentences << origin(*judgement.band);
+        sentences << weakness(*judgement.band);
+    sentences.removeAll(QString{});
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString VerdictWords::more(const Judgement& judgement)
+{
+    if (judgement.verdict == Verdict::NoBandYet)
+        return {};
+    QStringList sentences;
+    if (judgement.band)
+        sentences << tr("The band is %1, drawn from %n confirmed readings.", nullptr,
+                        judgement.band->readings)
+                         .arg(Formats{}.band(judgement.band->inner));
     sentences << rarity(judgement) << WitnessWords::besideVerdict(judgement.witness);
     sentences.removeAll(QString{});
     return sentences.join(QLatin1Char(' '));
 }
+
+QString VerdictWords::explanation(const Judgement& judgement, const GapInterval& reading)
+{
+    const QString all = more(judgement);
+    return all.isEmpty() ? sentence(judgement, reading)
+                         : sentence(judgement, reading) + QLatin1Char(' ') + all;
+}
+
+QString VerdictWords::keyMore() { return tr("D", "key: more details"); }
+QString VerdictWords::showMore() { return tr("More  (%1)").arg(keyMore()); }
+QString VerdictWords::showLess() { return tr("Less  (%1)").arg(keyMore()); }
 
 QString VerdictWords::caution(Verdict verdict, const QString& callName, const QString& callPhone)
 {

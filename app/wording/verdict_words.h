@@ -16,15 +16,22 @@ class VerdictWords
 public:
     static QString word(Verdict verdict);      // "Inside the band"
     static QString shortWord(Verdict verdict); // "inside", for tables and lists
-    // Where the reading lies, from how many readings, how often a locked one falls that far out, and on which
-    // side and how often part-seated was shown.
+    // Where the reading lies, and what makes its band weak.
+    static QString sentence(const Judgement& judgement, const GapInterval& reading);
+    // On asking: from how many readings the band is, how often a locked one falls that far out, and on which
+    // side and how often part-seated was shown. Empty where there is nothing more.
+    static QString more(const Judgement& judgement);
+    // Both
     static QString explanation(const Judgement& judgement, const GapInterval& reading);
+    static QString keyMore(); // one letter
+    static QString showMore();
+    static QString showLess();
     // What to do now. The last words are always that the gap is one sign only.
     static QString caution(Verdict verdict, const QString& callName, const QString& callPhone);
 
 private:
     static QString place(const Judgement& judgement, const QString& interval);
-    static QString origin(const Band& band);
+    static QString weakness(const Band& band);
     static QString rarity(const Judgement& judgement);
     static QString cannotTell(const Judgement& judgement, const QString& interval);
     static QString noBand(const Judgement& judgement, const QString& interval);

@@ -9,8 +9,9 @@
 
 namespace rig {
 
-// One coupling's gaps on one millimetre scale: band, near-edge zones, centre, a reading as a bar from enters
-// to refuses, and the part-seated region hatched on the side where it was seen.
+// One coupling's gaps on a millimetre scale that the band fills: band, near-edge zones, centre, a reading as
+// a bar from enters to refuses, and the part-seated region hatched on the side where it was seen, behind a
+// break on a scale of its own where that is far.
 struct GapStripView
 {
     std::optional<Band> band;

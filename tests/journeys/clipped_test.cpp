@@ -9,7 +9,9 @@
 
 #include <QAbstractButton>
 #include <QMenu>
+#include <QMouseEvent>
 #include <QPushButton>
+#include <QTest>
 
 using namespace rig;
 using namespace rig::test;
@@ -130,6 +132,72 @@ TEST_P(EveryPage, OfARiggingHoldsItsWords)
     expectRoom("the control check", 30);
     click("recordRow10");
     expectRoom("the close", 20);
+}
+
+TEST_P(EveryPage, OfARiggingKeepsNameVerdictAndTheNextPressInView)
+{
+    typist.goTo("leader");
+    typist.press(Qt::Key_Down);
+    click("riggedAnew");
+    click("begin");
+    typist.goTo("measuredWith");
+    typist.press(Qt::Key_Down);
+    const auto expectInView = [this](const QWidget& one, const char* when) {
+        Typist::look();
+        EXPECT_EQ(one.visibleRegion().boundingRect(), one.rect())
+            << when << ": " << one.objectName().toStdString();
+    };
+    const auto firstAnswer = [this](const char* tile) -> const QWidget& {
+        return *part<QWidget>(window, tile).findChild<QPushButton*>();
+    };
+    expectInView(firstAnswer("tile0"), "the look");
+    typist.type("yyy");
+    expectInView(part<QWidget>(window, "couplingTitle"), "measuring");
+    expectInView(part<QWidget>(window, "leafRow"), "measuring");
+    typist.type("0.45\n");
+    for (const char* name : {"couplingTitle", "verdictWord", "verdictExplanation", "verdictCaution"})
+        expectInView(part<QWidget>(window, name), "read");
+    expectInView(firstAnswer("tilePull"), "read");
+    typist.type("y");
+    expectInView(firstAnswer("tileSecured"), "pulled");
+    typist.type("y\nyyy0.95\n");
+    expectInView(part<QWidget>(window, "couplingTitle"), "outside");
+    expectInView(part<QWidget>(window, "stopCard"), "outside");
+    expectInView(part<QWidget>(window, "next"), "outside");
+}
+
+TEST_P(EveryPage, OfARiggingTakesAQuickSecondPressOnlyWhereTheFirstWas)
+{
+    typist.goTo("leader");
+    typist.press(Qt::Key_Down);
+    click("riggedAnew");
+    click("begin");
+    typist.goTo("measuredWith");
+    typist.press(Qt::Key_Down);
+    typist.type("yy");
+    // The look folds at this press; whatever comes under the finger must not take the second half of it.
+    const auto answers = part<QWidget>(window, "tile2").findChildren<QPushButton*>();
+    QTest::mouseClick(answers.front(), Qt::LeftButton);
+    Typist::look();
+    QPushButton* leaf = nullptr;
+    for (QPushButton* one : part<QWidget>(window, "leafRow").findChildren<QPushButton*>("leaf"))
+        if (one->isVisible() && one->isEnabled())
+            leaf = one;
+    ASSERT_TRUE(leaf);
+    const QPointF at = leaf->rect().center();
+    QMouseEvent second{QEvent::MouseButtonDblClick,
+                       at,
+                       leaf->mapToGlobal(at),
+                       Qt::LeftButton,
+                       Qt::LeftButton,
+                       Qt::NoModifier};
+    QApplication::sendEvent(leaf, &second); // as a window does: the press here was the second of two
+    QTest::mouseRelease(leaf, Qt::LeftButton);
+    Typist::look();
+    EXPECT_FALSE(part<QWidget>(window, "verdictWord").isVisible()) << "nothing was read";
+    QTest::mouseClick(leaf, Qt::LeftButton);
+    Typist::look();
+    EXPECT_TRUE(part<QWidget>(window, "verdictWord").isVisible());
 }
 
 TEST_P(EveryPage, OfSettingUpHoldsItsWords)

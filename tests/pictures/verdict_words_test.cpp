@@ -80,7 +80,8 @@ TEST(VerdictWords, SaysInWordsThatABandIsThin)
     Judgement judgement = judgementOf(Verdict::Inside);
     judgement.band->readings = 6;
     const QString said = VerdictWords::explanation(judgement, {600_um, 650_um});
-    EXPECT_TRUE(said.contains("from 6 confirmed readings. With so few it is thin")) << said.toStdString();
+    EXPECT_TRUE(said.contains("The band is thin: so few readings")) << said.toStdString();
+    EXPECT_TRUE(said.contains("drawn from 6 confirmed readings.")) << said.toStdString();
 }
 
 // One reading far away makes the model's miss tiny. That is the prior's figure and nothing a person may lean

@@ -12,6 +12,7 @@
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/verdict_words.h"
 #include "core/airframe/name_in.h"
 
 #include <QFrame>
@@ -23,11 +24,14 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cmath>
 
 namespace rig {
 
 namespace {
 
+constexpr double kTallestStrip = 220; // pixels
+constexpr double kTall = 820;         // pixels
 constexpr std::array kLook{CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop};
 
 bool isAnswerTo(CheckKind kind, Answer answer)
@@ -74,33 +78,42 @@ CouplingPanel::CouplingPanel(QWidget* parent) : QWidget{parent}
     auto* whole = new QVBoxLayout{this};
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(0);
+    buildTop(whole);
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout{inside};
-    layout->setContentsMargins(20, 12, 20, 8);
+    layout->setContentsMargins(20, 6, 20, 8);
     layout->setSpacing(8);
-    buildTop(layout);
+    buildCautions(layout);
     buildLook(layout);
     buildMeasure(layout);
     buildPull(layout);
-    layout->addStretch(1);
     m_scroll = new FlowScroll{inside};
     whole->addWidget(m_scroll, 1);
     auto* rule = new QFrame;
     rule->setProperty("rule", true);
     whole->addWidget(rule);
     buildBottom(whole);
+    for (QPushButton* button : findChildren<QPushButton*>())
+        button->installEventFilter(this);
+}
+
+// What is answered folds away: the second of two quick presses must not land on what came under the finger.
+bool CouplingPanel::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::MouseButtonDblClick && watched != m_pressed)
+        return true;
+    if (event->type() == QEvent::MouseButtonPress)
+        m_pressed = watched;
+    return QWidget::eventFilter(watched, event);
 }
 
 void CouplingPanel::buildTop(QVBoxLayout* layout)
 {
     auto* top = new QHBoxLayout;
-    auto* names = new QVBoxLayout;
-    names->setSpacing(2);
+    top->setContentsMargins(20, 12, 20, 0);
+    top->setSpacing(10);
     m_title = labelOf({}, "title", "couplingTitle");
-    m_access = labelOf({}, "soft");
-    names->addWidget(m_title);
-    names->addWidget(m_access);
-    top->addLayout(names, 1);
+    top->addWidget(m_title, 1);
 
     const auto choice = [top](QLabel*& label, ChoiceBox*& box, const QString& text, const char* name) {
         auto* column = new QVBoxLayout;
@@ -127,6 +140,12 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
             emit gaugeChosen(*gauge);
     });
     layout->addLayout(top);
+}
+
+void CouplingPanel::buildCautions(QVBoxLayout* layout)
+{
+    m_access = labelOf({}, "soft", "couplingAccess");
+    layout->addWidget(m_access);
     m_notice = labelOf({}, "caution", "couplingNotice");
     layout->addWidget(m_notice);
     m_stop = new StopCard;
@@ -135,11 +154,22 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
 
 void CouplingPanel::buildLook(QVBoxLayout* layout)
 {
+    m_looked = new QWidget;
+    auto* line = new QHBoxLayout{m_looked};
+    line->setContentsMargins(0, 0, 0, 0);
+    m_lookedText = labelOf({}, "soft", "looked");
+    m_lookAgain = buttonOf({}, "showLook", "link");
+    connect(m_lookAgain, &QPushButton::clicked, this, &CouplingPanel::toggleLook);
+    line->addWidget(m_lookedText, 1);
+    line->addWidget(m_lookAgain);
+    layout->addWidget(m_looked);
+    m_look = new QWidget;
     auto* row = new WrapLayout{10, true};
+    m_look->setLayout(row);
     addTile(row, CheckKind::BallInSocket, "tile0", AnswerChoice::OrFelt);
     addTile(row, CheckKind::PlungerHome, "tile1", AnswerChoice::OrFelt);
     addTile(row, CheckKind::SleeveAtStop, "tile2", AnswerChoice::OrFelt);
-    layout->addLayout(row);
+    layout->addWidget(m_look);
 }
 
 QuestionTile* CouplingPanel::addTile(QLayout* layout, CheckKind kind, const char* name, AnswerChoice choice)
@@ -156,7 +186,8 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
 {
     m_strip = new GapStripWidget;
     m_strip->setObjectName("gapStrip");
-    layout->addWidget(m_strip);
+    m_strip->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::MinimumExpanding);
+    layout->addWidget(m_strip, 1); // takes what folds away, so that nothing below moves
     auto* heading = new QHBoxLayout;
     m_leafLabel = labelOf({}, "label");
     m_leafLabel->setWordWrap(false);
@@ -180,9 +211,9 @@ void CouplingPanel::buildMeasure(QVBoxLayout* layout)
 
 void CouplingPanel::buildPull(QVBoxLayout* layout)
 {
-    auto* row = new WrapLayout{10, true};
-    addTile(row, CheckKind::Pull, "tilePull", AnswerChoice::YesNo);
-    addTile(row, CheckKind::Secured, "tileSecured", AnswerChoice::OrCannotSee);
+    m_pullRow = new WrapLayout{10, true};
+    addTile(m_pullRow, CheckKind::Pull, "tilePull", AnswerChoice::YesNo);
+    addTile(m_pullRow, CheckKind::Secured, "tileSecured", AnswerChoice::OrCannotSee);
 
     m_historyBox = new QWidget;
     auto* history = new QVBoxLayout{m_historyBox};
@@ -194,8 +225,32 @@ void CouplingPanel::buildPull(QVBoxLayout* layout)
     m_history->setObjectName("lastTwelve");
     history->addWidget(label);
     history->addWidget(m_history, 1);
-    row->addWidget(m_historyBox);
-    layout->addLayout(row);
+    m_pullRow->addWidget(m_historyBox);
+    layout->addLayout(m_pullRow);
+}
+
+void CouplingPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    placeHistory();
+}
+
+// In a tall window the last readings have the room under everything; else they stand beside the pull.
+void CouplingPanel::placeHistory()
+{
+    const bool isTall = height() >= kTall * m_scale;
+    m_history->setSizePolicy(QSizePolicy::Expanding, isTall ? QSizePolicy::Expanding : QSizePolicy::Fixed);
+    if (isTall == m_isTall)
+        return;
+    m_isTall = isTall;
+    auto* flow = qobject_cast<QVBoxLayout*>(m_scroll->widget()->layout());
+    if (isTall) {
+        m_pullRow->removeWidget(m_historyBox);
+        flow->addWidget(m_historyBox, 2);
+    } else {
+        flow->removeWidget(m_historyBox);
+        m_pullRow->addWidget(m_historyBox);
+    }
 }
 
 void CouplingPanel::buildBottom(QVBoxLayout* layout)
@@ -225,6 +280,8 @@ void CouplingPanel::buildBottom(QVBoxLayout* layout)
 void CouplingPanel::setLook(const Look& look)
 {
     m_strip->setLook(look);
+    m_scale = look.fonts.scale;
+    m_strip->setMaximumHeight(static_cast<int>(std::lround(kTallestStrip * m_scale)));
     m_leaves->setLook(look);
     m_history->setLook(look);
     m_verdict->setLook(look);
@@ -233,6 +290,8 @@ void CouplingPanel::setLook(const Look& look)
 
 void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sheet, const QString& nextText)
 {
+    if (m_sheet.coupling.id != sheet.coupling.id || m_sheet.turn != sheet.turn)
+        m_isLookWanted = false;
     m_sheet = sheet;
     const auto standing = view.standings.find(sheet.coupling.id);
     m_standing = standing == view.standings.end() ? CouplingStanding{} : standing->second;
@@ -251,7 +310,11 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     showBottom(sheet);
     m_next->setText(nextText);
     // After the layout has settled: at large text the next thing to do may lie below the edge.
-    QTimer::singleShot(0, m_scroll, [this] { m_scroll->ensureWidgetVisible(nextThing(), 0, 12); });
+    QTimer::singleShot(0, m_scroll, [this] {
+        if (m_verdict->says())
+            m_scroll->bringIntoView(m_verdict);
+        m_scroll->bringIntoView(nextThing());
+    });
 }
 
 QWidget* CouplingPanel::nextThing() const
@@ -262,12 +325,9 @@ QWidget* CouplingPanel::nextThing() const
         return tile(m_sheet.flow.ask.value_or(CheckKind::BallInSocket));
     if (m_leavesOpen)
         return m_leaves;
-    if (m_sheet.flow.isDone() && m_sheet.flow.ask)
-        return tile(*m_sheet.flow.ask);
-    if (m_sheet.flow.next == Step::Secure)
-        return tile(CheckKind::Secured);
-    return m_sheet.readings.empty() || m_sheet.flow.isDone() ? static_cast<QWidget*>(tile(CheckKind::Pull))
-                                                             : m_verdict;
+    if (m_sheet.flow.isDone())
+        return m_sheet.flow.ask ? static_cast<QWidget*>(tile(*m_sheet.flow.ask)) : m_verdict;
+    return tile(m_sheet.flow.next == Step::Secure ? CheckKind::Secured : CheckKind::Pull);
 }
 
 void CouplingPanel::fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet)
@@ -306,6 +366,7 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
         const bool open = kind == CheckKind::BallInSocket || isBallThere;
         tile(kind)->setState(someone && sheet.flow.ask == kind, someone && open);
     }
+    showLook(sheet);
     tile(CheckKind::Pull)->setAnswer(sheet.flow.pull);
     const bool pullOpen = sheet.flow.next >= Step::Pull;
     tile(CheckKind::Pull)->setState(someone && sheet.flow.ask == CheckKind::Pull, someone && pullOpen);
@@ -327,6 +388,28 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
     m_notice->setVisible(!m_notice->text().isEmpty());
 }
 
+// What is answered folds away; a “no” and a “cannot see” stay where they can be answered anew.
+void CouplingPanel::showLook(const CouplingSheet& sheet)
+{
+    const bool isLooked = std::ranges::all_of(kLook, [&sheet](CheckKind kind) {
+        const auto answer = answerOf(sheet.flow, kind);
+        return answer && countsAsYes(*answer);
+    });
+    m_looked->setVisible(isLooked);
+    m_look->setVisible(!isLooked || m_isLookWanted);
+    if (!isLooked)
+        return;
+    m_lookedText->setText(
+        RiggedWords::looked(*sheet.flow.ballInSocket, *sheet.flow.plungerHome, *sheet.flow.sleeveAtStop));
+    m_lookAgain->setText(m_isLookWanted ? RiggedWords::foldLook() : RiggedWords::showLook());
+}
+
+void CouplingPanel::toggleLook()
+{
+    m_isLookWanted = !m_isLookWanted;
+    showLook(m_sheet);
+}
+
 void CouplingPanel::showMeasure(const CouplingSheet& sheet)
 {
     GapStripView strip;
@@ -341,6 +424,7 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     m_leaves->setGauge(sheet.gauge ? sheet.gauge->set : GaugeSet{}, centre);
     m_leaves->setEnabled(m_leavesOpen);
     m_leafNote->setText(gaugeNoteOf(sheet));
+    m_leaves->setVisible(m_leavesOpen || sheet.readings.empty());
 
     if (sheet.readings.empty()) {
         m_leaves->setChosen(std::nullopt); // nothing of another coupling, and nothing of the first person
@@ -354,6 +438,9 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
         for (std::size_t i = 0; i + 1 < sheet.readings.size(); ++i)
             strip.earlier.push_back(sheet.readings[i].reading.interval);
         m_leaves->setChosen(GaugeReading{last.reading.interval, last.reading.technique});
+        if (!m_leavesOpen)
+            m_leafLabel->setText(
+                RiggedWords::interval(Formats{}.interval(last.reading.interval), last.reading.technique));
         if (last.reading.state == SeatState::Locked) {
             m_verdict->show(last.judgement, last.reading.interval, m_standing, m_callName, m_callPhone);
             strip.verdict = verdictShown(last.judgement);
@@ -369,6 +456,7 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
         m_leafNote->setText(RiggedWords::correctNow());
     m_strip->setView(strip);
     m_history->setSmall(sheet.lastTwelve, 12);
+    placeHistory();
     m_historyBox->setVisible(sheet.turn == Turn::First);
 }
 
@@ -445,6 +533,7 @@ std::optional<Verdict> CouplingPanel::verdictShown(const Judgement& judgement) c
 void CouplingPanel::showNotSaved()
 {
     m_verdict->setKept(RiggedWords::notSaved());
+    m_leaves->show();
     m_leaves->setEnabled(true);
     m_leavesOpen = true;
 }
@@ -506,6 +595,10 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
         return m_correct->click(), true;
     if (isKey(*event, RiggedWords::keyStrike()) && m_strike->isEnabled())
         return m_strike->click(), true;
+    if (isKey(*event, RiggedWords::keyLook()) && m_looked->isVisible())
+        return m_lookAgain->click(), true;
+    if (isKey(*event, VerdictWords::keyMore()) && m_verdict->says())
+        return m_verdict->toggleMore(), true;
     if (isKey(*event, RiggedWords::keySecondPerson()))
         return m_turn->click(), true;
     if (m_leavesOpen && m_leaves->takeKey(event))

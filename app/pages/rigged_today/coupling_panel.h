@@ -21,6 +21,7 @@ class LeafRow;
 class StopCard;
 class TrendWidget;
 class VerdictCard;
+class WrapLayout;
 
 // One coupling and one person: look, measure, pull. It shows a sheet and says what the user did.
 class CouplingPanel : public QWidget
@@ -55,8 +56,13 @@ signals:
     void nextAsked();
     void turnAsked(rig::Turn turn);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void buildTop(QVBoxLayout* layout);
+    void buildCautions(QVBoxLayout* layout);
     void buildLook(QVBoxLayout* layout);
     void buildMeasure(QVBoxLayout* layout);
     void buildPull(QVBoxLayout* layout);
@@ -64,9 +70,12 @@ private:
     void buildBottom(QVBoxLayout* layout);
     void fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showQuestions(const CouplingSheet& sheet);
+    void showLook(const CouplingSheet& sheet);
+    void toggleLook();
     void showMeasure(const CouplingSheet& sheet);
     void showStruck(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showBottom(const CouplingSheet& sheet);
+    void placeHistory();
     QWidget* nextThing() const;
     void showStop(const RiggedTodayView& view, const CouplingSheet& sheet);
     std::optional<Verdict> verdictShown(const Judgement& judgement) const;
@@ -74,12 +83,14 @@ private:
     void chooseReading(const GaugeReading& reading);
     QuestionTile* tile(CheckKind kind) const { return m_tiles[static_cast<std::size_t>(kind)]; }
 
+    const QObject* m_pressed = nullptr; // the last one, by mouse or touch
     CouplingSheet m_sheet;
     CouplingStanding m_standing; // before what is pressed and not yet saved
     FlowScroll* m_scroll = nullptr;
     QString m_callName;
     QString m_callPhone;
     bool m_leavesOpen = false;
+    bool m_isLookWanted = false; // although it is answered
 
     QLabel* m_title = nullptr;
     QLabel* m_access = nullptr;
@@ -89,6 +100,10 @@ private:
     QLabel* m_notice = nullptr;
     StopCard* m_stop = nullptr;
     std::array<QuestionTile*, 5> m_tiles{};
+    QWidget* m_look = nullptr;
+    QWidget* m_looked = nullptr; // the same in one line, once it is answered
+    QLabel* m_lookedText = nullptr;
+    QPushButton* m_lookAgain = nullptr;
     GapStripWidget* m_strip = nullptr;
     QLabel* m_leafLabel = nullptr;
     LeafRow* m_leaves = nullptr;
@@ -100,7 +115,10 @@ private:
     QPushButton* m_strike = nullptr;
     QPushButton* m_turn = nullptr;
     QPushButton* m_next = nullptr;
+    WrapLayout* m_pullRow = nullptr;
     QWidget* m_historyBox = nullptr;
+    bool m_isTall = false;
+    double m_scale = 1; // of the text
     TrendWidget* m_history = nullptr;
 };
 
