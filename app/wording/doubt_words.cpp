@@ -37,20 +37,19 @@ QString DoubtWords::readingWithNote(const QString& note, const QString& doubt)
     return tr("%1 (%2)", "note, in doubt").arg(note, doubt);
 }
 
-QString DoubtWords::readingsOf(int readings, const QString& gauges)
-{
-    return readings == 1 ? tr("the reading of %1 in doubt").arg(gauges)
-                         : tr("the %1 readings of %2 in doubt").arg(Formats{}.count(readings), gauges);
-}
-
 QString DoubtWords::otherVersion(const Left& left)
 {
-    const QString with = readingsOf(left.readings, left.gauges);
     if (!left.with)
-        return tr("It is made without %1; with them there would be no band either.").arg(with);
+        return tr("It is made without %Ln reading(s) of %1 in doubt; with them there would be no band "
+                  "either.",
+                  nullptr, left.readings)
+            .arg(left.gauges);
     const QString band = Formats{}.band(left.with->inner);
-    return left.hasBand ? tr("With %1 it would be %2.").arg(with, band)
-                        : tr("With %1 there would be one: %2.").arg(with, band);
+    return left.hasBand
+               ? tr("With the %Ln reading(s) of %1 in doubt it would be %2.", nullptr, left.readings)
+                     .arg(left.gauges, band)
+               : tr("With the %Ln reading(s) of %1 in doubt there would be one: %2.", nullptr, left.readings)
+                     .arg(left.gauges, band);
 }
 
 QString DoubtWords::gauges(const std::vector<Gauge>& gauges)
@@ -178,11 +177,16 @@ QString DoubtWords::isOpenAlready() { return tr("What there is to ask is open al
 
 QString DoubtWords::bandNow(const QString& coupling, const std::optional<Band>& without, const Left& left)
 {
-    const QString of = readingsOf(left.readings, left.gauges);
     const QString now =
-        without ? tr("Without %1 the band of %2 is %3.").arg(of, coupling, Formats{}.band(without->inner))
-                : tr("Without %1 there is no band of %2.").arg(of, coupling);
-    return left.with ? tr("%1 With them it was %2.").arg(now, Formats{}.band(left.with->inner)) : now;
+        without
+            ? tr("Without the %Ln reading(s) of %1 in doubt the band of %2 is %3.", nullptr, left.readings)
+                  .arg(left.gauges, coupling, Formats{}.band(without->inner))
+            : tr("Without the %Ln reading(s) of %1 in doubt there is no band of %2.", nullptr, left.readings)
+                  .arg(left.gauges, coupling);
+    if (!left.with)
+        return now;
+    return QStringList{now, tr("With them it was %1.").arg(Formats{}.band(left.with->inner))}.join(
+        QLatin1Char(' '));
 }
 
 QString DoubtWords::verdicts(int readings)

@@ -75,9 +75,6 @@ public:
     static QString verdicts(int readings);
     static QString verdict(const QString& interval, Day day, Verdict before, Verdict after);
     static QString staysSo(const QString& gauge);
-
-private:
-    static QString readingsOf(int readings, const QString& gauges);
 };
 
 } // namespace rig

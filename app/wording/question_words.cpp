@@ -32,34 +32,29 @@ QString QuestionWords::askedSince(const QString& asked, const QString& day)
 
 QString QuestionWords::count(int open) { return tr("%n open question(s)", nullptr, open); }
 
-QString QuestionWords::openOn(const QString& registration, int open)
-{
-    return open == 1 ? tr("1 question is open on %1").arg(registration)
-                     : tr("%1 questions are open on %2").arg(open).arg(registration);
-}
-
 QStringList QuestionWords::barSentences(const QString& registration, const QStringList& asked,
                                         const QString& firstInShort)
 {
     const int count = static_cast<int>(asked.size());
-    const QString number = openOn(registration, count);
     const auto naming = [&](const QString& names, int named) {
-        const QString all =
-            named < count ? tr("%1; and %2 more", "questions, how many others").arg(names).arg(count - named)
-                          : names;
-        return tr("%1: %2.", "so many are open: which").arg(number, all);
+        return named < count
+                   ? tr("%n open question(s) on %1: %2; and %3 more.", "which, how many others", count)
+                         .arg(registration, names)
+                         .arg(count - named)
+                   : tr("%n open question(s) on %1: %2.", "which", count).arg(registration, names);
     };
     QStringList sentences;
     for (int named = count; named > 0; --named)
         sentences << naming(asked.mid(0, named).join(tr("; ", "between questions")), named);
-    sentences << naming(firstInShort, 1) << tr("%1.", "so many are open").arg(number);
+    sentences << naming(firstInShort, 1)
+              << tr("%n open question(s) on %1.", nullptr, count).arg(registration);
     return sentences;
 }
 
 QString QuestionWords::barWhileBlind(const QString& registration, int open)
 {
-    return tr("%1. Which is hidden while the second person works.", "so many are open")
-        .arg(openOn(registration, open));
+    return tr("%n open question(s) on %1. Which is hidden while the second person works.", nullptr, open)
+        .arg(registration);
 }
 
 QString QuestionWords::show() { return tr("Show the questions"); }

@@ -86,9 +86,6 @@ public:
     static QString doneMissing();
     static QString notClosed();
     static QString alreadyClosed();
-
-private:
-    static QString openOn(const QString& registration, int open);
 };
 
 } // namespace rig

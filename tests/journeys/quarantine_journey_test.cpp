@@ -88,7 +88,7 @@ TEST_P(QuarantineJourney, ABadLeafSetIsPutInDoubtBackToItsLastGoodCheck)
     Typist::look();
     EXPECT_EQ(scene.questions().size(), 2U);
     EXPECT_EQ(text("questionBarText"),
-              "2 questions are open on QX-17: Gauge B, readings in doubt since 2 May 2026; Left aileron, its "
+              "2 open questions on QX-17: Gauge B, readings in doubt since 2 May 2026; Left aileron, its "
               "band is in doubt since 2 May 2026.");
 
     press(Qt::Key_6, Qt::ControlModifier);

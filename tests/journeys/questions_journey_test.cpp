@@ -117,7 +117,7 @@ TEST_P(QuestionsJourney, AnOutsideReadingIsResolvedByAnEngineer)
     press(Qt::Key_Return);
     EXPECT_NE(text("verdictCaution").find("Stop, leave it as it is, call A. Quill (0700 0)"),
               std::string::npos);
-    EXPECT_EQ(bar(), "1 question is open on QX-17: Left aileron, outside its band since 3 May 2026.");
+    EXPECT_EQ(bar(), "1 open question on QX-17: Left aileron, outside its band since 3 May 2026.");
     EXPECT_NE(firstChoice().find("1 open question"), std::string::npos) << firstChoice();
     type("m0.5"); // a later reading inside the band closes nothing
     press(Qt::Key_Return);
@@ -172,7 +172,7 @@ TEST_P(QuestionsJourney, ACannotSeeStaysOpenUntilSomebodyHasSeenIt)
 {
     begin();
     type("yc");
-    const std::string said = "1 question is open on QX-17: Left aileron, could not be seen since 3 May 2026.";
+    const std::string said = "1 open question on QX-17: Left aileron, could not be seen since 3 May 2026.";
     EXPECT_EQ(bar(), said);
     EXPECT_NE(text("couplingNotice").find("Take a mirror or a light"), std::string::npos);
     type("y0.5");
@@ -215,7 +215,7 @@ TEST_P(QuestionsJourney, NothingOfTheFirstResultIsToldWhileTheSecondPersonWorks)
     type("yy");
     EXPECT_NE(bar().find("outside"), std::string::npos);
     type("s");
-    EXPECT_EQ(bar(), "1 question is open on QX-17. Which is hidden while the second person works.");
+    EXPECT_EQ(bar(), "1 open question on QX-17. Which is hidden while the second person works.");
     press(Qt::Key_2, Qt::ControlModifier);
     EXPECT_NE(bar().find("outside"), std::string::npos);
 }
@@ -231,7 +231,7 @@ TEST_P(QuestionsJourney, TheLineNamesAsManyQuestionsAsFitAndClipsNothing)
         must(store.records().add(question));
     }
     open();
-    EXPECT_NE(bar().find("4 questions are open on QX-17: Right aileron, outside its band since 3 May 2026"),
+    EXPECT_NE(bar().find("4 open questions on QX-17: Right aileron, outside its band since 3 May 2026"),
               std::string::npos)
         << bar();
     EXPECT_NE(bar().find("more."), std::string::npos) << bar();
