@@ -29,7 +29,10 @@ public:
     static QString answerTo(const QString& question, Answer answer);
     static QString question(CheckKind kind);
     static QString hint(CheckKind kind);
-    static QString secureHint(Securing securing);
+    static QString numbered(int number, const QString& question);
+    static QString pullHint(CouplingKind kind);
+    static QString secureHint(CouplingKind kind);
+    static QString noGapHere();
 
     // The record's list
     static QString recordHeading();
@@ -45,10 +48,12 @@ public:
     static QString unresolvedMark(const QString& detail, const QString& standing);
     static QString doubtedMark(const QString& detail);
     static QString readLookedPulled(const QString& interval);
+    static QString readAndLooked(const QString& interval);
+    static QString doneWithoutGap(const CouplingParts& parts);
     static QString bothDone(const QString& detail);
     static QString firstPersonDone();
     static QString firstPersonNotDone();
-    static QString secondPersonDone();
+    static QString secondPersonDone(bool pulls);
     static QString secondInspection();
     static QString close();
     static QString closeHint();
@@ -81,6 +86,9 @@ public:
     // One coupling
     static QString measuredBy();
     static QString lookedBy();
+    static QString lookedAtBy();
+    static QString chooseWhoLooksFirst();
+    static QString secondLooksBlind();
     static QString gauge();
     static QString lockedGap();
     static QString thickestThatEnters();
@@ -152,7 +160,7 @@ public:
     static QString closeTitle();
     static QString openHeading();
     static QString listedHeading();
-    static QString nothingOpen();
+    static QString nothingOpen(bool everythingEverywhere);
     static QString notSeen(const QString& coupling, CheckKind kind);
     static QString openItem(const OpenItem& item, const QString& name);
     static QString twoNames();
