@@ -20,9 +20,10 @@ struct Table
     Result<std::string> (*write)(const Records&);
 };
 
-constexpr std::array kTables = {Table{"readings.csv", writeReadings}, Table{"couplings.csv", writeCouplings},
-                                Table{"events.csv", writeEvents}, Table{"people.csv", writePeople},
-                                Table{"gauges.csv", writeGauges}};
+constexpr std::array kTables = {
+    Table{"readings.csv", writeReadings}, Table{"couplings.csv", writeCouplings},
+    Table{"events.csv", writeEvents},     Table{"people.csv", writePeople},
+    Table{"gauges.csv", writeGauges},     Table{"joint_play.csv", writeJointPlays}};
 
 struct Written
 {

@@ -93,7 +93,7 @@ private:
                                        {bar.topLeft(), bar.bottomLeft()},
                                        {bar.topRight(), bar.bottomRight()}})
             m_picture.lines.push_back({from, to, Role::Unknown, 1, true});
-        const QString words = PictureWords::noBandLegend();
+        const QString words = m_view.hasGap ? PictureWords::noBandLegend() : PictureWords::noGapLegend();
         if (m_letters.widthOf(words) <= bar.width() - 8 && m_letters.line() <= bar.height() + 2)
             m_picture.labels.push_back(m_letters.label(
                 {bar.left() + 4, bar.center().y() - m_letters.line() / 2, bar.width() - 8, m_letters.line()},

@@ -52,6 +52,7 @@ MarkShape shapeOf(Says says)
     case Says::NoBandYet:
         return MarkShape::DashedRing;
     case Says::NotRead:
+    case Says::NoGap:
         return MarkShape::Waiting;
     case Says::NearEdge:
     case Says::Moved:
@@ -79,6 +80,7 @@ Role shapeRoleOf(Says says)
     case Says::CannotTell:
     case Says::NoBandYet:
     case Says::NotRead:
+    case Says::NoGap:
         return Role::Unknown;
     case Says::Inside:
         break;

@@ -141,7 +141,7 @@ TrendPicture layoutSmallTrend(const TrendSeries& series, std::size_t lastReading
     if (chosen.readings.empty()) {
         DrawnLabel label;
         label.where = picture.plot.adjusted(2, 0, -2, 0);
-        label.text = TrendWords::nothingYetShort();
+        label.text = series.hasGap ? TrendWords::nothingYetShort() : TrendWords::noGap();
         label.align = Qt::AlignLeft | Qt::AlignVCenter;
         picture.boxes.push_back({picture.plot, Role::StripGround});
         picture.labels.push_back(label);

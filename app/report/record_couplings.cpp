@@ -2,10 +2,14 @@
 #include "app/pictures/gap_strip.h"
 #include "app/pictures/marks.h"
 #include "app/report/record_parts.h"
+#include "app/wording/joint_play_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/standing_words.h"
 #include "app/wording/verdict_words.h"
+#include "core/rigging/joint_asks.h"
+
+#include <algorithm>
 
 namespace rig::record {
 
@@ -48,6 +52,8 @@ private:
         const CouplingStanding& standing = coupling.standing;
         if (standing.says == Says::NotRead)
             return {softly(RecordWords::noReading())};
+        if (standing.says == Says::NoGap)
+            return {softly(RecordWords::noGap())};
         Cell cell{marked(StandingWords::inFull(standing), standing.says)};
         const SummaryReading* last = coupling.last();
         if (standing.reading && (!last || standing.reading->id != last->reading.id))
@@ -79,7 +85,8 @@ private:
             const SummaryReading* last = coupling.last();
             const QString seconds = secondsOf(coupling);
             const Cell reading{last ? said(m_sheet.formats().interval(last->reading.interval))
-                                    : softly(RecordWords::noReading())};
+                               : hasGap(coupling.coupling) ? softly(RecordWords::noReading())
+                                                           : softly(RecordWords::noGap())};
             table.rows.push_back({{said(textOf(coupling.coupling.name))},
                                   reading,
                                   standingCell(coupling),
@@ -100,8 +107,13 @@ private:
         } else {
             addStrip(coupling);
             addReadings(coupling);
+            if (!hasGap(coupling.coupling))
+                m_sheet.addText(RecordWords::noGapHere(textOf(coupling.coupling.name)), Role::InkSoft);
             addAnswers(coupling);
         }
+        for (const SummaryPlay& one : coupling.plays)
+            m_sheet.addText(JointPlayWords::sentence(one.play, textOf(one.person)) + QLatin1Char(' ') +
+                            JointPlayWords::manualHasTheLimit());
         for (const Interruption& one : coupling.interruptions)
             m_sheet.addText(RecordWords::interrupted(one.turn, m_sheet.whenOf(one.stamp.when), one.reason));
         m_sheet.addQuestions(
@@ -218,11 +230,15 @@ private:
     {
         TableBlock table;
         table.columns = {{RecordWords::step(), 2}, {RecordWords::first(), 3.5}, {RecordWords::second(), 3.5}};
-        for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop,
-                                     CheckKind::Pull, CheckKind::Secured})
-            table.rows.push_back({{said(RecordWords::check(kind))},
-                                  answersTo(coupling, kind, Turn::First),
-                                  answersTo(coupling, kind, Turn::Second)});
+        const JointAsks asks = asksOf(coupling.coupling);
+        const auto isAnswered = [&coupling](CheckKind kind) {
+            return std::ranges::find(coupling.answers, kind, &SummaryAnswer::kind) != coupling.answers.end();
+        };
+        for (const CheckKind kind : kCheckKinds)
+            if (asks.has(kind, Turn::First) || isAnswered(kind))
+                table.rows.push_back({{said(RecordWords::check(kind))},
+                                      answersTo(coupling, kind, Turn::First),
+                                      answersTo(coupling, kind, Turn::Second)});
         m_sheet.add(std::move(table));
     }
 

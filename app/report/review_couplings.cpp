@@ -4,6 +4,7 @@
 #include "app/report/review_trend.h"
 #include "app/wording/cause_words.h"
 #include "app/wording/coupling_words.h"
+#include "app/wording/joint_play_words.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/trends_page_words.h"
 #include "app/wording/witness_words.h"
@@ -38,10 +39,15 @@ public:
         m_facts.columns = {{{}, 1.3}, {{}, 8}};
         m_facts.continued = textOf(m_one.coupling.name);
         addSigns();
-        addBand();
-        addReadings();
-        addMovement();
-        addPartSeated();
+        if (hasGap(m_one.coupling)) {
+            addBand();
+            addReadings();
+            addMovement();
+            addPartSeated();
+        } else {
+            addWithoutGap();
+        }
+        addPlay();
         addEventsHere();
         addCauses();
         m_blocks.emplace_back(std::move(m_facts));
@@ -53,6 +59,31 @@ private:
     {
         if (!sentences.isEmpty())
             m_facts.rows.push_back({{softly(what)}, {said(sentences.join(QLatin1Char(' ')))}});
+    }
+
+    // What it has instead; and what was read of it while it was another kind of coupling.
+    void addWithoutGap()
+    {
+        addFact(ReviewReportWords::band(),
+                {TrendsPageWords::kindWithoutGap(CouplingWords::kindName(m_one.coupling.kind))});
+        if (m_one.fitting)
+            addFact(ReviewReportWords::fitting(),
+                    {TrendsPageWords::fitting(m_one.fittingNumber, m_one.fitting->begins,
+                                              CouplingWords::whyFitted(*m_one.fitting))});
+        if (m_one.counts.all() > 0)
+            addFact(ReviewReportWords::inThePeriod(), {ReviewReportWords::verdicts(m_one.counts)});
+    }
+
+    void addPlay()
+    {
+        const JointPlayWords words{m_source.facts};
+        QStringList plays;
+        for (const JointPlay& play : m_source.review.jointPlays)
+            if (play.coupling == m_one.coupling.id)
+                plays << words.sentence(play);
+        if (!plays.isEmpty())
+            plays << JointPlayWords::manualHasTheLimit();
+        addFact(JointPlayWords::heading(), plays);
     }
 
     void addPartSeated()
@@ -100,7 +131,8 @@ private:
     {
         QStringList signs = ReviewWords::signs(m_one);
         if (signs.isEmpty())
-            signs << ReviewReportWords::nothingStandsOut(m_one.counts.all());
+            signs << (hasGap(m_one.coupling) ? ReviewReportWords::nothingStandsOut(m_one.counts.all())
+                                             : ReviewReportWords::noOpenQuestion());
         Cell cell;
         for (const QString& sign : signs)
             cell.push_back(m_one.signs.empty() ? softly(sign) : strongly(sign));

@@ -2,6 +2,7 @@
 #include "app/pictures/band_bar.h"
 #include "app/pictures/marks.h"
 #include "app/report/review_parts.h"
+#include "app/wording/coupling_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/standing_words.h"
@@ -69,6 +70,7 @@ CellText bandBar(const CouplingReview& one)
     if (one.standing.reading)
         view.reading = one.standing.reading->interval;
     view.verdict = one.standing.verdict();
+    view.hasGap = hasGap(one.coupling);
     CellText cell;
     cell.picture = [view](QSizeF size, const FontSizes& fonts) {
         return laidPicture(layoutBandBar(view, size, fonts));
@@ -88,6 +90,13 @@ CellText figure(const QString& value, const QString& why, bool strong)
     return value.isEmpty() ? softly(why) : strong ? strongly(value) : said(value);
 }
 
+// Of what has no gap nothing is found in no reading.
+QString nothingHere(const CouplingReview& one)
+{
+    return hasGap(one.coupling) ? ReviewReportWords::nothingStandsOut(one.counts.all())
+                                : ReviewReportWords::noOpenQuestion();
+}
+
 Cell signCell(const CouplingReview& one)
 {
     Cell cell;
@@ -96,7 +105,7 @@ Cell signCell(const CouplingReview& one)
         cell.push_back(i == 0 && ReviewWords::isGrave(one.signs.front()) ? strongly(signs[i])
                                                                          : said(signs[i]));
     if (cell.empty())
-        cell.push_back(softly(ReviewReportWords::nothingStandsOut(one.counts.all())));
+        cell.push_back(softly(nothingHere(one)));
     return cell;
 }
 
@@ -107,7 +116,10 @@ std::vector<Cell> rankingRow(const Source& source, const CouplingReview& one)
         one.movement && one.movement->forecast && one.movement->forecast->chanceOutside >= kLikely;
     const QString band = one.band ? ReviewReportWords::bandShort(source.formats.band(one.band->inner))
                                   : ReviewWords::noBand(one);
-    return {{strongly(textOf(one.coupling.name)), softly(ReviewReportWords::readingCount(one.counts.all()))},
+    const bool isTold = hasGap(one.coupling) || one.counts.all() > 0;
+    return {{strongly(textOf(one.coupling.name)),
+             softly(isTold ? ReviewReportWords::readingCount(one.counts.all())
+                           : CouplingWords::kindName(one.coupling.kind))},
             {bandBar(one), standingCell(one), softly(band)},
             {figure(ReviewWords::drift(one), ReviewWords::whyNoDrift(one), one.has(Sign::Drift))},
             {figure(ReviewWords::scatter(one), ReviewWords::whyNoDrift(one), one.has(Sign::ScatterGrew))},

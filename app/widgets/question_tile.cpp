@@ -40,14 +40,14 @@ QuestionTile::QuestionTile(const QString& title, const QString& hint, AnswerChoi
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(12, 8, 12, 10);
     layout->setSpacing(4);
-    auto* heading = new QLabel{title};
-    heading->setProperty("kind", "label");
-    heading->setWordWrap(true);
+    m_heading = new QLabel{title};
+    m_heading->setProperty("kind", "label");
+    m_heading->setWordWrap(true);
     m_hint = new QLabel{hint};
     m_hint->setProperty("kind", "soft");
     m_hint->setWordWrap(true);
     m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred); // the buttons say how wide a tile is
-    layout->addWidget(heading);
+    layout->addWidget(m_heading);
     layout->addWidget(m_hint, 1);
     auto* answers = new QGridLayout;
     answers->setSpacing(6);
@@ -68,6 +68,17 @@ QPushButton* QuestionTile::addButton(Answer answer)
     connect(button, &QPushButton::clicked, this, [this, answer] { emit answered(answer); });
     m_buttons[static_cast<std::size_t>(answer)] = button;
     return button;
+}
+
+void QuestionTile::setTitle(const QString& title)
+{
+    if (m_title == title)
+        return;
+    m_title = title;
+    m_heading->setText(title);
+    for (std::size_t one = 0; one < m_buttons.size(); ++one)
+        if (m_buttons[one])
+            m_buttons[one]->setAccessibleName(RiggedWords::answerTo(title, static_cast<Answer>(one)));
 }
 
 void QuestionTile::setHint(const QString& hint)

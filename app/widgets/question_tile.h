@@ -23,6 +23,7 @@ class QuestionTile : public QFrame
 public:
     QuestionTile(const QString& title, const QString& hint, AnswerChoice choice, QWidget* parent = nullptr);
 
+    void setTitle(const QString& title);
     void setHint(const QString& hint);
     void setAnswer(std::optional<Answer> answer);
     // `asked`: this is the question open now. `open`: it may be answered at all.
@@ -40,6 +41,7 @@ private:
 
     bool m_isAsked = false;
     QString m_title;
+    QLabel* m_heading = nullptr;
     QLabel* m_hint = nullptr;
     std::array<QPushButton*, 4> m_buttons{}; // by their answer
 };

@@ -32,6 +32,7 @@ const char* rankOf(Says says)
     case Says::CannotTell:
     case Says::NoBandYet:
     case Says::NotRead:
+    case Says::NoGap:
         break;
     }
     return "unknown";
@@ -95,7 +96,8 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
     // Gravest first. Not read is no more than that this reading is not on the disk yet.
     const bool isNotSeen = judgement.verdict == Verdict::CannotTell && standing.says == Says::Asked &&
                            standing.asked == QuestionKind::CannotSee;
-    const bool isWorse = standing.says < own && standing.says != Says::NotRead && !isNotSeen;
+    const bool isWorse =
+        standing.says < own && standing.says != Says::NotRead && standing.says != Says::NoGap && !isNotSeen;
     m_says = isWorse ? standing.says : own;
     const QString explanation = VerdictWords::sentence(judgement, reading);
     setRank(rankOf(*m_says));

@@ -29,6 +29,13 @@ QString BaselineWords::whatFor()
 
 QString BaselineWords::couplings() { return tr("Couplings"); }
 QString BaselineWords::noAirframe() { return tr("No airframe is chosen. Enter one under Airframe first."); }
+QString BaselineWords::noneWithGap() { return tr("None of the couplings has a gap to measure."); }
+
+QString BaselineWords::withoutGap(const QStringList& names)
+{
+    return tr("No gap to measure: %1.").arg(names.join(tr(", ", "between couplings")));
+}
+
 QString BaselineWords::noCouplings() { return tr("This airframe has no couplings yet. Enter them first."); }
 QString BaselineWords::noPeople() { return tr("Nobody is entered yet. Enter the people first."); }
 QString BaselineWords::noGauges() { return tr("No leaf set is entered yet. Enter one first."); }

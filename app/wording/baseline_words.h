@@ -25,6 +25,8 @@ public:
     static QString couplings();
     static QString noAirframe();
     static QString noCouplings();
+    static QString noneWithGap();
+    static QString withoutGap(const QStringList& names);
     static QString noPeople();
     static QString noGauges();
     static QString chooseCoupling();

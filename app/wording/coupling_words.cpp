@@ -108,20 +108,51 @@ QString CouplingWords::layoutSentence(Layout layout)
 
 QString CouplingWords::leafPlace() { return tr("Where the lea&f goes"); }
 QString CouplingWords::leafPlaceHint() { return tr("Always the same place, from the same side."); }
-QString CouplingWords::securing() { return tr("Secured &by"); }
+QString CouplingWords::kind() { return tr("&Kind"); }
 
-QString CouplingWords::securingName(Securing securing)
+QString CouplingWords::kindName(CouplingKind kind)
 {
-    switch (securing) {
-    case Securing::Pin:
-        return tr("Pin through the witness hole");
-    case Securing::SleeveAndPin:
-        return tr("Locking sleeve and pin");
-    case Securing::Sleeve:
+    switch (kind) {
+    case CouplingKind::Sleeve:
+        return tr("Ball joint with sleeve");
+    case CouplingKind::Pin:
+        return tr("Ball joint with safety pin");
+    case CouplingKind::SleeveAndPin:
+        return tr("Ball joint with sleeve and pin");
+    case CouplingKind::ByItself:
+        return tr("Connects by itself");
+    case CouplingKind::WaterBallast:
+        return tr("Water ballast");
+    case CouplingKind::Other:
         break;
     }
-    return tr("Locking sleeve");
+    return tr("Other");
 }
+
+QString CouplingWords::kindSentence(CouplingKind kind)
+{
+    switch (kind) {
+    case CouplingKind::Sleeve:
+        return tr("Asked: ball, plunger, sleeve at its stop; gap, pull, secured.");
+    case CouplingKind::Pin:
+        return tr("Asked: ball, plunger, safety pin in and through; gap, pull, secured.");
+    case CouplingKind::SleeveAndPin:
+        return tr("Asked: ball, plunger, sleeve at its stop, safety pin in and through; gap, pull, secured.");
+    case CouplingKind::ByItself:
+        return tr("As tailplane or wing root go on. Asked: engaged all the way, no gap and no step. No leaf "
+                  "goes in, so there is no gap to measure.");
+    case CouplingKind::WaterBallast:
+        return tr("Asked: line or rod connected, and what there is below.");
+    case CouplingKind::Other:
+        break;
+    }
+    return tr("Asked: connected as its manual says, and what there is below.");
+}
+
+QString CouplingWords::pullThere() { return tr("So&mething to pull"); }
+QString CouplingWords::securingThere() { return tr("Something to sec&ure: bolt, pin or clip"); }
+QString CouplingWords::gapThere() { return tr("A &gap to measure with a leaf"); }
+QString CouplingWords::noGap() { return tr("no gap to measure"); }
 
 QString CouplingWords::place() { return tr("&Place on the plan"); }
 QString CouplingWords::note() { return tr("N&ote"); }

@@ -51,8 +51,13 @@ public:
     static QString layoutSentence(Layout layout);
     static QString leafPlace();
     static QString leafPlaceHint();
-    static QString securing();
-    static QString securingName(Securing securing);
+    static QString kind();
+    static QString kindName(CouplingKind kind);
+    static QString kindSentence(CouplingKind kind);
+    static QString pullThere();
+    static QString securingThere();
+    static QString gapThere();
+    static QString noGap();
     static QString place();
     static QString note();
     static QString placeNotGiven();

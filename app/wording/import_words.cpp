@@ -94,6 +94,8 @@ constexpr Form kForms[] = {
          "coupling in Set up first.")},
     {RowProblem::NoFitting,
      WORDS("Line %1 names the coupling “%2”, for which no fitting was begun. Begin one in Set up first.")},
+    {RowProblem::NothingToMeasure, WORDS("Line %1 names the coupling “%2”, which has no gap to measure. Take "
+                                         "the line out, or change what kind of coupling it is in Set up.")},
     {RowProblem::UnknownPerson, WORDS("Line %1 names the person “%2”, who is not in the file. Look over the "
                                       "name, or add the person in Set "
                                       "up first.")},

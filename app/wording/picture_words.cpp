@@ -17,6 +17,7 @@ QString PictureWords::bandLegend(const Band& band)
 }
 
 QString PictureWords::noBandLegend() { return tr("no band yet"); }
+QString PictureWords::noGapLegend() { return tr("no gap to measure"); }
 QString PictureWords::partSeatedLegend() { return tr("part-seated was seen here"); }
 QString PictureWords::neverShownLegend() { return tr("part-seated never shown"); }
 
@@ -41,6 +42,8 @@ QString PictureWords::gapStrip(const GapStripView& view)
 
 QString PictureWords::bandBar(const BandBarView& view)
 {
+    if (!view.hasGap)
+        return tr("No gap to measure.");
     const Formats formats;
     QStringList sentences;
     sentences << (view.band ? tr("Band %1.").arg(formats.band(view.band->inner)) : tr("No band yet."));

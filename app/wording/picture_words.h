@@ -19,6 +19,7 @@ class PictureWords
 public:
     static QString bandLegend(const Band& band);
     static QString noBandLegend();
+    static QString noGapLegend();
     static QString partSeatedLegend();
     static QString neverShownLegend();
     static QString gapStrip(const GapStripView& view); // the strip as sentences

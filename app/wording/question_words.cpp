@@ -118,6 +118,16 @@ QString QuestionWords::step(CheckKind kind)
         return tr("Plunger home");
     case CheckKind::SleeveAtStop:
         return tr("Sleeve at its stop");
+    case CheckKind::PinThrough:
+        return tr("Safety pin in and through");
+    case CheckKind::Engaged:
+        return tr("Engaged all the way");
+    case CheckKind::NoStep:
+        return tr("No gap and no step");
+    case CheckKind::LineConnected:
+        return tr("Water line or rod connected");
+    case CheckKind::Connected:
+        return tr("Connected");
     case CheckKind::Pull:
         return tr("Pull, nothing moves");
     case CheckKind::Secured:

@@ -55,6 +55,13 @@ QString RecordWords::verdict() { return tr("Against its band"); }
 QString RecordWords::second() { return tr("Second person"); }
 QString RecordWords::first() { return tr("First person"); }
 QString RecordWords::noReading() { return tr("not read"); }
+QString RecordWords::noGap() { return tr("no gap to measure"); }
+
+QString RecordWords::noGapHere(const QString& coupling)
+{
+    return tr("%1 has no gap to measure.").arg(coupling);
+}
+
 QString RecordWords::nobody() { return tr("nobody"); }
 QString RecordWords::nothingHere() { return tr("Nothing was answered or read here."); }
 QString RecordWords::step() { return tr("Looked at or tried"); }
@@ -68,6 +75,16 @@ QString RecordWords::check(CheckKind kind)
         return tr("Plunger home");
     case CheckKind::SleeveAtStop:
         return tr("Sleeve at its stop");
+    case CheckKind::PinThrough:
+        return tr("Safety pin in and through");
+    case CheckKind::Engaged:
+        return tr("Engaged all the way");
+    case CheckKind::NoStep:
+        return tr("No gap and no step");
+    case CheckKind::LineConnected:
+        return tr("Water line or rod connected");
+    case CheckKind::Connected:
+        return tr("Connected");
     case CheckKind::Pull:
         return tr("Pull: nothing moves");
     case CheckKind::Secured:

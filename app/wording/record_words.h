@@ -37,6 +37,8 @@ public:
     static QString second();
     static QString first();
     static QString noReading();
+    static QString noGap();
+    static QString noGapHere(const QString& coupling);
     static QString nobody();
     static QString nothingHere();
     static QString step();

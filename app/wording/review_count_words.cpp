@@ -141,7 +141,12 @@ QString ReviewWords::noChange() { return tr("No new fitting, and nothing noted a
 QStringList ReviewWords::tooFew(const AirframeReview& review)
 {
     QStringList sentences;
+    bool isAnyWithoutGap = false;
     for (const CouplingReview& one : review.couplings) {
+        if (!hasGap(one.coupling)) {
+            isAnyWithoutGap = true;
+            continue;
+        }
         QStringList said;
         if (!one.latest)
             said << sign(Sign::NotRead, one);
@@ -157,7 +162,9 @@ QStringList ReviewWords::tooFew(const AirframeReview& review)
                              .arg(QString::fromStdString(one.coupling.name), said.join(tr("; ")));
     }
     if (sentences.isEmpty())
-        sentences << tr("Every coupling has a band and was read at every rigging.");
+        sentences << (isAnyWithoutGap
+                          ? tr("Every coupling with a gap has a band and was read at every rigging.")
+                          : tr("Every coupling has a band and was read at every rigging."));
     return sentences;
 }
 

@@ -142,6 +142,7 @@ QString ReviewReportWords::nothingStandsOut(int readings)
     return tr("nothing in %n reading(s); one sign only", nullptr, readings);
 }
 
+QString ReviewReportWords::noOpenQuestion() { return tr("no open question"); }
 QString ReviewReportWords::readingCount(int readings) { return tr("%n reading(s)", nullptr, readings); }
 QString ReviewReportWords::bandShort(const QString& band) { return tr("band %1").arg(band); }
 

@@ -53,6 +53,7 @@ public:
     static QString chance();
     static QString what();
     static QString nothingStandsOut(int readings);
+    static QString noOpenQuestion();
     static QString readingCount(int readings);
     static QString bandShort(const QString& band);
 

@@ -191,9 +191,10 @@ bool ReviewWords::isWorthSaying(Sign sign) { return sign != Sign::PartSeatedNeve
 bool ReviewWords::nothingStandsOut(const AirframeReview& review)
 {
     const auto isQuiet = [](const CouplingReview& one) {
-        return one.standing.says == Says::Inside && std::ranges::none_of(one.signs, isWorthSaying);
+        const bool isInside = one.standing.says == Says::Inside || one.standing.says == Says::NoGap;
+        return isInside && std::ranges::none_of(one.signs, isWorthSaying);
     };
-    return !review.couplings.empty() && review.sharedShifts.empty() &&
+    return review.counts.couplings > 0 && !review.couplings.empty() && review.sharedShifts.empty() &&
            std::ranges::all_of(review.couplings, isQuiet);
 }
 
@@ -219,8 +220,11 @@ QString ReviewWords::nothingGrave(const AirframeReview& review)
         sentences << tr("No drift, no larger scatter, no step, none outside, no open question.");
     sentences << saidOf(review);
     QStringList without;
+    QStringList withoutGap;
     for (const CouplingReview& one : review.couplings) {
-        if (!one.band || !one.latest)
+        if (!hasGap(one.coupling))
+            withoutGap << nameOf(one);
+        else if (!one.band || !one.latest)
             without << nameOf(one);
         else if (!one.signs.empty() && isWorthSaying(one.signs.front()))
             sentences << gravest(one);
@@ -228,6 +232,8 @@ QString ReviewWords::nothingGrave(const AirframeReview& review)
     if (!without.isEmpty())
         sentences
             << tr("Nothing can be said of %1: no band, or no reading.").arg(SentenceParts::list(without));
+    if (!withoutGap.isEmpty())
+        sentences << tr("No gap to measure: %1.").arg(SentenceParts::list(withoutGap));
     return (sentences << tr("Each gap is one sign only.")).join(QLatin1Char(' '));
 }
 

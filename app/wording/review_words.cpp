@@ -109,6 +109,8 @@ QString ReviewWords::chance(const CouplingReview& coupling)
 
 QString ReviewWords::whyNoDrift(const CouplingReview& coupling)
 {
+    if (!hasGap(coupling.coupling))
+        return noGap();
     if (!coupling.band)
         return tr("no band yet");
     if (!coupling.latest)
@@ -123,8 +125,12 @@ QString ReviewWords::whyNoChance(const CouplingReview& coupling, const ReviewPer
     return period.annual ? tr("annual overdue") : tr("no annual date");
 }
 
+QString ReviewWords::noGap() { return tr("no gap to measure"); }
+
 QString ReviewWords::noBand(const CouplingReview& coupling)
 {
+    if (!hasGap(coupling.coupling))
+        return noGap();
     if (!coupling.fitting)
         return tr("no band yet: no fitting has begun");
     if (coupling.baselineReadings == 0)

@@ -50,6 +50,7 @@ public:
     static QString chanceOf(double chance);
     static QString whyNoDrift(const CouplingReview& coupling);
     static QString whyNoChance(const CouplingReview& coupling, const ReviewPeriod& period);
+    static QString noGap();
     static QString noBand(const CouplingReview& coupling); // "no band yet: 4 readings"
     // The same figures as sentences, with what they rest on; empty when there are none.
     static QString driftSentence(const CouplingReview& coupling);

@@ -91,8 +91,12 @@ QString RiggedWords::closeTitle() { return tr("Close the rigging record"); }
 QString RiggedWords::openHeading() { return tr("Still open"); }
 QString RiggedWords::listedHeading() { return tr("Stays in the record"); }
 
-QString RiggedWords::nothingOpen()
+QString RiggedWords::nothingOpen(bool everythingEverywhere)
 {
+    if (!everythingEverywhere)
+        return tr("Every coupling was looked at, read where there is a gap, pulled where there is something "
+                  "to pull, and looked at by a second person likewise. That is what was stated here and no "
+                  "more than that.");
     return tr("Every coupling was looked at, read, pulled, and looked at and pulled by a second person. That "
               "is what "
               "was stated here and no more than that.");
@@ -107,6 +111,13 @@ QString RiggedWords::notSeen(const QString& coupling, CheckKind kind)
         return tr("%1: the plunger was not seen").arg(coupling);
     case CheckKind::SleeveAtStop:
         return tr("%1: the sleeve was not seen").arg(coupling);
+    case CheckKind::PinThrough:
+        return tr("%1: the safety pin was not seen").arg(coupling);
+    case CheckKind::Engaged:
+    case CheckKind::NoStep:
+    case CheckKind::LineConnected:
+    case CheckKind::Connected:
+        return tr("%1: the joint was not seen").arg(coupling);
     case CheckKind::Pull:
     case CheckKind::Secured:
         break;
@@ -126,7 +137,8 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
     case OpenItemKind::NotSecured:
         return tr("%1: not secured").arg(name);
     case OpenItemKind::NoSecondPerson:
-        return tr("%1: no second person's look and pull").arg(name);
+        return item.pulls ? tr("%1: no second person's look and pull").arg(name)
+                          : tr("%1: no second person's look").arg(name);
     case OpenItemKind::NotSeen:
         return notSeen(name, item.check.value_or(CheckKind::BallInSocket));
     case OpenItemKind::Doubted:

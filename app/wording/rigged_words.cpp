@@ -58,17 +58,32 @@ QString RiggedWords::question(CheckKind kind)
 {
     switch (kind) {
     case CheckKind::BallInSocket:
-        return tr("1  Ball in the socket?");
+        return tr("Ball in the socket?");
     case CheckKind::PlungerHome:
-        return tr("2  Plunger home?");
+        return tr("Plunger home?");
     case CheckKind::SleeveAtStop:
-        return tr("3  Sleeve at its stop?");
+        return tr("Sleeve at its stop?");
+    case CheckKind::PinThrough:
+        return tr("Safety pin in and through?");
+    case CheckKind::Engaged:
+        return tr("Engaged all the way?");
+    case CheckKind::NoStep:
+        return tr("No gap and no step?");
+    case CheckKind::LineConnected:
+        return tr("Water line or rod connected?");
+    case CheckKind::Connected:
+        return tr("Connected?");
     case CheckKind::Pull:
         return tr("Pull: nothing moves?");
     case CheckKind::Secured:
         break;
     }
     return tr("Secured?");
+}
+
+QString RiggedWords::numbered(int number, const QString& question)
+{
+    return tr("%1  %2", "number, question of the look").arg(number).arg(question);
 }
 
 QString RiggedWords::hint(CheckKind kind)
@@ -80,26 +95,48 @@ QString RiggedWords::hint(CheckKind kind)
         return tr("Tab in its place, witness hole clear.");
     case CheckKind::SleeveAtStop:
         return tr("No thread showing, hand off.");
+    case CheckKind::PinThrough:
+        return tr("Through the witness hole, its end seen on the other side.");
+    case CheckKind::Engaged:
+        return tr("Look or feel where the manual says, on every part that joins.");
+    case CheckKind::NoStep:
+        return tr("The parts meet all along, as the manual says.");
+    case CheckKind::LineConnected:
+        return tr("As its manual says, at both ends.");
+    case CheckKind::Connected:
+        return tr("As its manual says.");
     case CheckKind::Pull:
-        return tr("A firm pull on the rod away from the ball, and slightly off it. Fingers off plunger and "
-                  "sleeve.");
+        return pullHint(CouplingKind::Sleeve);
     case CheckKind::Secured:
         break;
     }
-    return secureHint(Securing::SleeveAndPin);
+    return secureHint(CouplingKind::SleeveAndPin);
 }
 
-QString RiggedWords::secureHint(Securing securing)
+QString RiggedWords::pullHint(CouplingKind kind)
 {
-    switch (securing) {
-    case Securing::Sleeve:
+    if (isBallJoint(kind))
+        return tr("A firm pull on the rod away from the ball, and slightly off it. Fingers off plunger and "
+                  "sleeve.");
+    return tr("A firm pull by hand, the way it would part. Fingers off whatever holds it.");
+}
+
+QString RiggedWords::secureHint(CouplingKind kind)
+{
+    switch (kind) {
+    case CouplingKind::Sleeve:
         return tr("Sleeve at its stop, by itself. Tape over the hatch is no lock.");
-    case Securing::Pin:
+    case CouplingKind::Pin:
         return tr("Pin through the witness hole, and closed.");
-    case Securing::SleeveAndPin:
+    case CouplingKind::SleeveAndPin:
+        return tr("Sleeve at its stop, pin through the witness hole.");
+    case CouplingKind::ByItself:
+        return tr("Bolt or pin of the part in and secured, as its manual says. Tape is no lock.");
+    case CouplingKind::WaterBallast:
+    case CouplingKind::Other:
         break;
     }
-    return tr("Sleeve at its stop, pin through the witness hole.");
+    return tr("Pin, clip or nut secured, as its manual says. Tape is no lock.");
 }
 
 QString RiggedWords::recordHeading() { return tr("Rigging record"); }
@@ -133,10 +170,28 @@ QString RiggedWords::readLookedPulled(const QString& interval)
     return tr("%1 · look · pull").arg(interval);
 }
 
+QString RiggedWords::doneWithoutGap(const CouplingParts& parts)
+{
+    return parts.pull ? tr("no gap to measure · look · pull") : tr("no gap to measure · look");
+}
+
+QString RiggedWords::readAndLooked(const QString& interval)
+{
+    return tr("%1 · look", "reading").arg(interval);
+}
+
+QString RiggedWords::noGapHere()
+{
+    return tr("No gap to measure here. No leaf goes in anywhere, so nothing is judged by a figure.");
+}
+
 QString RiggedWords::bothDone(const QString& detail) { return tr("%1 · second person").arg(detail); }
 QString RiggedWords::firstPersonDone() { return tr("first person done, result hidden"); }
 QString RiggedWords::firstPersonNotDone() { return tr("first person not done yet"); }
-QString RiggedWords::secondPersonDone() { return tr("own look and pull done"); }
+QString RiggedWords::secondPersonDone(bool pulls)
+{
+    return pulls ? tr("own look and pull done") : tr("own look done");
+}
 QString RiggedWords::secondInspection() { return tr("Second inspection"); }
 QString RiggedWords::close() { return tr("Close the record"); }
 QString RiggedWords::closeHint() { return tr("two names, leaves counted"); }
@@ -216,6 +271,14 @@ QString RiggedWords::closing(Closing closing)
 }
 
 QString RiggedWords::measuredBy() { return tr("Measured by"); }
+QString RiggedWords::lookedAtBy() { return tr("Looked at by"); }
+
+QString RiggedWords::chooseWhoLooksFirst()
+{
+    return tr("Choose who looks at it first. Nobody is filled in for you.");
+}
+
+QString RiggedWords::secondLooksBlind() { return tr("Your own look. The first result is hidden."); }
 QString RiggedWords::lookedBy() { return tr("Second person"); }
 QString RiggedWords::gauge() { return tr("Measured with"); }
 QString RiggedWords::lockedGap() { return tr("Locked gap, mm"); }
@@ -332,6 +395,15 @@ QString RiggedWords::saidNo(const QString& coupling, CheckKind kind)
         return tr("%1: the plunger is not home.").arg(coupling);
     case CheckKind::SleeveAtStop:
         return tr("%1: the sleeve is not at its stop.").arg(coupling);
+    case CheckKind::PinThrough:
+        return tr("%1: the safety pin is not in and through.").arg(coupling);
+    case CheckKind::Engaged:
+        return tr("%1: it is not engaged all the way.").arg(coupling);
+    case CheckKind::NoStep:
+        return tr("%1: there is a gap or a step.").arg(coupling);
+    case CheckKind::LineConnected:
+    case CheckKind::Connected:
+        return tr("%1: it is not connected as its manual says.").arg(coupling);
     case CheckKind::Pull:
         return tr("%1: something moved at the pull.").arg(coupling);
     case CheckKind::Secured:
@@ -440,6 +512,13 @@ QString RiggedWords::notSeenHere(CheckKind kind)
         return tr("The plunger was not seen. Take a mirror or a light, look again, and answer again.");
     case CheckKind::SleeveAtStop:
         return tr("The sleeve was not seen. Take a mirror or a light, look again, and answer again.");
+    case CheckKind::PinThrough:
+        return tr("The safety pin was not seen. Take a mirror or a light, look again, and answer again.");
+    case CheckKind::Engaged:
+    case CheckKind::NoStep:
+    case CheckKind::LineConnected:
+    case CheckKind::Connected:
+        return tr("The joint was not seen. Take a mirror or a light, look again, and answer again.");
     case CheckKind::Pull:
     case CheckKind::Secured:
         break;
@@ -447,15 +526,10 @@ QString RiggedWords::notSeenHere(CheckKind kind)
     return tr("The lock was not seen. Take a mirror or a light, look again, and answer again.");
 }
 
-QString RiggedWords::looked(Answer ball, Answer plunger, Answer sleeve)
+QString RiggedWords::looked(CheckKind kind, Answer answer)
 {
-    return tr("Ball in the socket: %1. Plunger home: %2. Sleeve at its stop: %3.")
-        .arg(inALine(ball), inALine(plunger), inALine(sleeve));
-}
-
-QString RiggedWords::inALine(Answer answer)
-{
-    return answer == Answer::Felt ? tr("felt", "answer in a line") : tr("yes", "answer in a line");
+    return answer == Answer::Felt ? tr("%1 Felt.", "question").arg(question(kind))
+                                  : tr("%1 Yes.", "question").arg(question(kind));
 }
 
 QString RiggedWords::showLook() { return tr("Show the look  (%1)").arg(keyLook()); }

@@ -30,7 +30,10 @@ public:
     static QString answerTo(const QString& question, Answer answer);
     static QString question(CheckKind kind);
     static QString hint(CheckKind kind);
-    static QString secureHint(Securing securing);
+    static QString numbered(int number, const QString& question);
+    static QString pullHint(CouplingKind kind);
+    static QString secureHint(CouplingKind kind);
+    static QString noGapHere();
 
     // The record's list
     static QString recordHeading();
@@ -46,10 +49,12 @@ public:
     static QString unresolvedMark(const QString& detail, const QString& standing);
     static QString doubtedMark(const QString& detail);
     static QString readLookedPulled(const QString& interval);
+    static QString readAndLooked(const QString& interval);
+    static QString doneWithoutGap(const CouplingParts& parts);
     static QString bothDone(const QString& detail);
     static QString firstPersonDone();
     static QString firstPersonNotDone();
-    static QString secondPersonDone();
+    static QString secondPersonDone(bool pulls);
     static QString secondInspection();
     static QString close();
     static QString closeHint();
@@ -82,6 +87,9 @@ public:
     // One coupling
     static QString measuredBy();
     static QString lookedBy();
+    static QString lookedAtBy();
+    static QString chooseWhoLooksFirst();
+    static QString secondLooksBlind();
     static QString gauge();
     static QString lockedGap();
     static QString thickestThatEnters();
@@ -133,8 +141,7 @@ public:
     static QString secondOptional();
     static QString secondMustDiffer();
     static QString notSeenHere(CheckKind kind);
-    // The whole look in one line, once everything is seen or felt.
-    static QString looked(Answer ball, Answer plunger, Answer sleeve);
+    static QString looked(CheckKind kind, Answer answer); // once it is seen or felt
     static QString showLook();
     static QString foldLook();
 
@@ -157,7 +164,7 @@ public:
     static QString closeTitle();
     static QString openHeading();
     static QString listedHeading();
-    static QString nothingOpen();
+    static QString nothingOpen(bool everythingEverywhere);
     static QString notSeen(const QString& coupling, CheckKind kind);
     static QString openItem(const OpenItem& item, const QString& name);
     static QString twoNames();
@@ -171,9 +178,6 @@ public:
     static QString noteLabel();
     static QString noteHint();
     static QString cautionLast();
-
-private:
-    static QString inALine(Answer answer);
 };
 
 } // namespace rig

@@ -26,6 +26,7 @@ Verdict verdictOf(Says says)
     case Says::PartSeated:
     case Says::CannotTell:
     case Says::NotRead:
+    case Says::NoGap:
         break;
     }
     return Verdict::CannotTell;
@@ -42,6 +43,8 @@ QString StandingWords::word(const CouplingStanding& standing)
         return tr("found part-seated");
     case Says::NotRead:
         return tr("not read");
+    case Says::NoGap:
+        return tr("no gap to measure");
     case Says::Moved:
         return tr("moved");
     case Says::Scatters:
@@ -73,6 +76,8 @@ QString StandingWords::inFull(const CouplingStanding& standing)
         return tr("Found part-seated");
     case Says::NotRead:
         return tr("Not read in this period");
+    case Says::NoGap:
+        return tr("No gap to measure");
     case Says::Moved:
         return tr("Inside the band, and it moved");
     case Says::Scatters:
@@ -90,7 +95,7 @@ QString StandingWords::inFull(const CouplingStanding& standing)
 
 QString StandingWords::withReading(const CouplingStanding& standing)
 {
-    if (!standing.reading || standing.says == Says::NotRead)
+    if (!standing.reading || standing.says == Says::NotRead || standing.says == Says::NoGap)
         return word(standing);
     return tr("%1: %2", "how it stands, reading")
         .arg(word(standing), Formats{}.interval(standing.reading->interval));
@@ -111,6 +116,13 @@ QString StandingWords::notSeen(CheckKind kind)
         return tr("Cannot tell: the plunger was not seen");
     case CheckKind::SleeveAtStop:
         return tr("Cannot tell: the sleeve was not seen");
+    case CheckKind::PinThrough:
+        return tr("Cannot tell: the safety pin was not seen");
+    case CheckKind::Engaged:
+    case CheckKind::NoStep:
+    case CheckKind::LineConnected:
+    case CheckKind::Connected:
+        return tr("Cannot tell: the joint was not seen");
     case CheckKind::Pull:
     case CheckKind::Secured:
         break;

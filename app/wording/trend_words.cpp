@@ -153,6 +153,7 @@ QString TrendWords::nothingYet()
     return tr("No readings yet. The first one starts this coupling's history.");
 }
 
+QString TrendWords::noGap() { return tr("No gap to measure."); }
 QString TrendWords::nothingYetShort() { return tr("No readings yet."); }
 
 QString TrendWords::readingPlace(const TrendReading& reading)
@@ -256,7 +257,7 @@ QString TrendWords::summary(const TrendSeries& series)
 QString TrendWords::smallSummary(const TrendSeries& series, std::size_t shown)
 {
     if (shown == 0)
-        return nothingYetShort();
+        return series.hasGap ? nothingYetShort() : noGap();
     const auto last = std::find_if(series.readings.rbegin(), series.readings.rend(), counts);
     if (last == series.readings.rend())
         return tr("The last %n reading(s), all in doubt because of the gauge.", nullptr,

@@ -48,6 +48,7 @@ public:
     static QString partSeatedShort(const QString& range);
     static QString nothingYet();
     static QString nothingYetShort();
+    static QString noGap();
 
     // One reading in a sentence or two, for the cursor and for those who hear the chart.
     static QString reading(const TrendReading& reading);

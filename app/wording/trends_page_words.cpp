@@ -21,6 +21,23 @@ QString TrendsPageWords::noReadingsOf(const QString& coupling)
         .arg(coupling);
 }
 
+QString TrendsPageWords::noGapOf(const QString& coupling)
+{
+    return tr("%1 has no gap to measure. It is looked at and tried at every rigging, and its surface in the "
+              "control check.")
+        .arg(coupling);
+}
+
+QString TrendsPageWords::kindWithoutGap(const QString& kind)
+{
+    return tr("%1: no gap to measure, so there is no band.").arg(kind);
+}
+
+QString TrendsPageWords::noGapSentence()
+{
+    return tr("Nothing is told of it by a figure. What was looked at stands in each rigging record.");
+}
+
 QString TrendsPageWords::hoverHint()
 {
     return tr("Point at a reading, or go there with Up and Down. Plus, minus, Left, Right: look around. 0: "

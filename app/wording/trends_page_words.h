@@ -53,6 +53,9 @@ public:
     static QString noAirframe();
     static QString noCouplings();
     static QString noReadingsOf(const QString& coupling);
+    static QString noGapOf(const QString& coupling);
+    static QString kindWithoutGap(const QString& kind);
+    static QString noGapSentence();
     static QString hoverHint();
 
     // Where the band comes from

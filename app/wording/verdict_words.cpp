@@ -106,6 +106,14 @@ QString VerdictWords::cannotTell(const Judgement& judgement, const QString& inte
         return tr("%1 is kept. The sleeve was not seen: look again with a mirror or a light, and answer "
                   "again.")
             .arg(interval);
+    case Reason::PinNotSeen:
+        return tr("%1 is kept. The safety pin was not seen: look again with a mirror or a light, and answer "
+                  "again.")
+            .arg(interval);
+    case Reason::JointNotSeen:
+        return tr("%1 is kept. The joint was not seen: look again with a mirror or a light, and answer "
+                  "again.")
+            .arg(interval);
     case Reason::None:
     case Reason::TooFewReadings:
     case Reason::ReadingsAllOpen:

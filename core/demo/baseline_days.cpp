@@ -71,6 +71,8 @@ void firstBaselines(Teller& teller, int airframe)
 {
     for (Joint* joint : teller.joints(airframe)) {
         teller.fit(*joint, FittingKind::First, "", joint->plan->mean, joint->plan->scatter);
+        if (!hasGap(joint->coupling))
+            continue;
         takeBaseline(teller, *joint, joint->plan->baselineReadings);
         if (airframe == 1 && joint->coupling.name == "Left airbrake")
             excludeTilted(teller, *joint);
@@ -101,6 +103,8 @@ void refitAirbrake(Teller& teller)
 void refitFlap(Teller& teller)
 {
     Joint& joint = teller.joint(0, "Left flap");
+    teller.feelPlay(joint, Who::Quill, {PlayFelt::Felt, Gap::micrometres(150)}, {PlayFelt::None},
+                    "Dial gauge, both sides held close to the ball, before the ball was changed.");
     teller.fit(joint, FittingKind::PartChanged, "ball and plunger replaced", 1.17, 0.018);
     takeBaseline(teller, joint, 12);
     teller.freeze(joint, Who::Oren, Who::Quill);

@@ -2,6 +2,7 @@
 
 #include "core/demo/surfaces.h"
 #include "core/review/record_review.h"
+#include "core/rigging/joint_asks.h"
 
 #include <algorithm>
 #include <array>
@@ -38,7 +39,7 @@ void tickAll(Teller& teller, RecordId record, std::span<const TickKind> kinds, W
 
 void look(Teller& teller, RecordId record, const Joint& joint, Turn turn, Who who)
 {
-    for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop})
+    for (const CheckKind kind : asksOf(joint.coupling).look)
         answer(teller, record, joint, kind, Answer::Yes, turn, who);
 }
 
@@ -52,6 +53,8 @@ constexpr double kMostAnyoneAdds = 0.013;
 
 double gapToday(Teller& teller, const Joint& joint, const RiggingPlan& plan)
 {
+    if (!hasGap(joint.coupling))
+        return 0;
     double gap = teller.lockedGap(joint);
     const bool isWearing =
         joint.plan->airframe == 0 && joint.coupling.name == "Left flap" && joint.fittings.size() == 1;
@@ -130,24 +133,29 @@ struct AtCoupling
             teller.clock().passSeconds(900);
             look(teller, record, joint, Turn::First, plan.first);
         }
+        const CouplingParts parts = partsOf(joint.coupling);
         if (plan.surprise && joint.coupling.name == plan.surprise->coupling) {
             if (!meet(*plan.surprise))
                 return false;
-        } else {
+        } else if (parts.gap) {
             readAs(plan.first, Turn::First, toolFor(joint, plan), gap, plan.shift);
         }
-        answer(teller, record, joint, CheckKind::Pull, Answer::Yes, Turn::First, plan.first);
-        answer(teller, record, joint, CheckKind::Secured, Answer::Yes, Turn::First, plan.first);
+        if (parts.pull)
+            answer(teller, record, joint, CheckKind::Pull, Answer::Yes, Turn::First, plan.first);
+        if (parts.securing)
+            answer(teller, record, joint, CheckKind::Secured, Answer::Yes, Turn::First, plan.first);
         return true;
     }
 
     void second(bool alsoReads)
     {
         look(teller, record, joint, Turn::Second, plan.second);
-        if (alsoReads)
+        const CouplingParts parts = partsOf(joint.coupling);
+        if (alsoReads && parts.gap)
             readAs(plan.second, Turn::Second, toolFor(joint, plan),
                    gap + 0.003 * teller.dice().normalWithin(2), plan.shift + plan.secondShift);
-        answer(teller, record, joint, CheckKind::Pull, Answer::Yes, Turn::Second, plan.second);
+        if (parts.pull)
+            answer(teller, record, joint, CheckKind::Pull, Answer::Yes, Turn::Second, plan.second);
     }
 };
 
@@ -163,7 +171,8 @@ bool firstPerson(Teller& teller, const RiggingPlan& plan, RecordId record, std::
 void answer(Teller& teller, RecordId record, const Joint& joint, CheckKind kind, Answer answer, Turn turn,
             Who who)
 {
-    teller.clock().passSeconds(8 + teller.dice().below(10));
+    constexpr int kWithoutDice = 12; // the throws are those of the gaps
+    teller.clock().passSeconds(hasGap(joint.coupling) ? 8 + teller.dice().below(10) : kWithoutDice);
     Check check;
     check.record = record;
     check.coupling = joint.coupling.id;

@@ -46,6 +46,8 @@ struct CouplingPlan
     Tool riggingTool;
     int baselineReadings;
     std::vector<double> partSeated; // mm, as demonstrated on the first baseline day
+    CouplingKind kind = CouplingKind::Sleeve;
+    CouplingParts parts = {true, true, true};
 };
 
 std::span<const PersonPlan> personPlans();     // in the order of Who

@@ -166,6 +166,8 @@ void Teller::introduceCouplings()
         coupling.access = plan.access;
         coupling.leafPlace = plan.leafPlace;
         coupling.layout = plan.layout;
+        coupling.kind = plan.kind;
+        coupling.parts = plan.parts;
         coupling.riggingOrder = static_cast<int>(m_joints.size());
         coupling.stamp = by(Who::Oren);
         coupling.id = keep(m_records.add(coupling));
@@ -228,6 +230,19 @@ void Teller::happen(int index, EventKind kind, const char* note, const Joint* jo
     event.stamp = by(kind == EventKind::Note ? Who::Oren : Who::Quill);
     event.person = event.stamp.by;
     keep(m_records.add(event));
+}
+
+void Teller::feelPlay(const Joint& joint, Who who, PlayFound along, PlayFound across, const char* note)
+{
+    JointPlay play;
+    play.coupling = joint.coupling.id;
+    play.day = m_clock.now().localDay();
+    play.along = along;
+    play.across = across;
+    play.person = person(who);
+    play.note = note;
+    play.stamp = by(who);
+    keep(m_records.add(play));
 }
 
 void Teller::annualDone(int index, Day nextDue)

@@ -80,6 +80,7 @@ public:
     void putAside(Tool tool, const char* found, Day quarantineFrom, const char* done);
     void happen(int airframe, EventKind kind, const char* note, const Joint* joint = nullptr);
     void annualDone(int airframe, Day nextDue);
+    void feelPlay(const Joint& joint, Who who, PlayFound along, PlayFound across, const char* note);
     // A question about the joint, and how it was closed.
     void ask(Joint& joint, Question question, Who who);
     void resolve(Joint& joint, Who who, const char* found, const char* done);

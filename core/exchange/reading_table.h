@@ -68,6 +68,7 @@ enum class RowProblem {
     UnknownAirframe,
     UnknownCoupling,
     NoFitting,
+    NothingToMeasure, // the coupling has no gap
     UnknownPerson,
     UnknownGauge,
     AlreadyInFile,

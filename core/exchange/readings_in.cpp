@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <set>
 #include <utility>
 
 namespace rig {
@@ -32,6 +33,7 @@ struct KnownAirframe
 {
     AirframeId id;
     std::map<std::string, CouplingId> couplings;
+    std::set<CouplingId> withoutGap;
     std::vector<Fitting> fittings;
 };
 
@@ -61,6 +63,9 @@ Outcome learn(const Records& records, AirframeId airframe, Known& known)
     if (!read)
         return problem;
     own.couplings = idsByName(couplings, &Coupling::name);
+    for (const Coupling& coupling : couplings)
+        if (!hasGap(coupling))
+            own.withoutGap.insert(coupling.id);
     for (const KeptReading& kept : readings)
         ++known.readings[keyOf(kept.reading)];
     for (const RiggingRecord& record : riggings)
@@ -169,7 +174,9 @@ private:
             return;
         }
         reading.coupling = *coupling;
-        if (const auto fitting = fittingOn(row.day, *coupling, airframe.fittings))
+        if (airframe.withoutGap.contains(*coupling))
+            refuse(row, RowProblem::NothingToMeasure, row.coupling, "coupling");
+        else if (const auto fitting = fittingOn(row.day, *coupling, airframe.fittings))
             reading.fitting = fitting->id;
         else
             refuse(row, RowProblem::NoFitting, row.coupling, "coupling");

@@ -62,6 +62,8 @@ std::string_view wordOf(Says says)
         return "no-band";
     case Says::NotRead:
         return "not-read";
+    case Says::NoGap:
+        return "no-gap";
     case Says::NearEdge:
         return "near-edge";
     case Says::Moved:
@@ -120,6 +122,8 @@ private:
         add("coupling", m_one.coupling.name);
         add("circuit", circuitText(m_one.coupling));
         add("side", std::string{rig::wordOf(m_one.coupling.side)});
+        add("kind", std::string{rig::wordOf(m_one.coupling.kind)});
+        add("gap", yesNo(hasGap(m_one.coupling)));
         add("fitting", m_one.fitting ? std::to_string(m_one.fittingNumber) : std::string{});
         add("fitting_begins", m_one.fitting ? dayText(m_one.fitting->begins) : std::string{});
     }
@@ -138,14 +142,15 @@ private:
 
     void addBands()
     {
-        add("baseline_readings", m_one.baselineReadings);
-        add("frozen", yesNo(m_one.isFrozen));
+        const bool isMeasured = hasGap(m_one.coupling); // without a gap a zero would read like a lack
+        add("baseline_readings", isMeasured ? std::to_string(m_one.baselineReadings) : std::string{});
+        add("frozen", isMeasured ? yesNo(m_one.isFrozen) : std::string{});
         addBand("band", m_one.band);
         addBand("band_with_doubted", m_one.bandWithDoubted);
         addBand("first_band", m_one.firstBand);
-        add("witness", std::string{rig::wordOf(m_one.witness.witness)});
+        add("witness", isMeasured ? std::string{rig::wordOf(m_one.witness.witness)} : std::string{});
         add("witness_miss", m_one.witness.miss ? significant(*m_one.witness.miss, 3) : std::string{});
-        add("part_seated_readings", static_cast<int>(m_one.partSeated.size()));
+        add("part_seated_readings", isMeasured ? std::to_string(m_one.partSeated.size()) : std::string{});
     }
 
     void addReadings()
@@ -158,16 +163,27 @@ private:
         add("standing_refuses_mm", said ? millimetresOrNothing(said->interval.refuses) : std::string{});
         add("standing_verdict",
             standing.judgement ? std::string{rig::wordOf(standing.judgement->verdict)} : std::string{});
-        add("readings", m_one.counts.all());
-        add("inside", m_one.counts.inside);
-        add("near_edge", m_one.counts.nearEdge);
-        add("outside", m_one.counts.outside);
-        add("cannot_tell", m_one.counts.cannotTell);
-        add("no_band", m_one.counts.noBand);
-        add("in_doubt", m_one.inDoubt);
-        add("riggings_missed", m_one.riggingsMissed);
+        addCounts();
         add("open_questions", static_cast<int>(m_one.openQuestions.size()));
         add("outside_stories", static_cast<int>(m_one.outside.size()));
+    }
+
+    // What was read of one that has no gap any more is told; where nothing was, nothing is missing either.
+    void addCounts()
+    {
+        const VerdictCounts& counts = m_one.counts;
+        const bool isTold = hasGap(m_one.coupling) || counts.all() > 0;
+        const auto tell = [this, isTold](const char* name, int value) {
+            add(name, isTold ? std::to_string(value) : std::string{});
+        };
+        tell("readings", counts.all());
+        tell("inside", counts.inside);
+        tell("near_edge", counts.nearEdge);
+        tell("outside", counts.outside);
+        tell("cannot_tell", counts.cannotTell);
+        tell("no_band", counts.noBand);
+        tell("in_doubt", m_one.inDoubt);
+        tell("riggings_missed", m_one.riggingsMissed);
     }
 
     void addDrift()

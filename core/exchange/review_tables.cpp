@@ -210,6 +210,18 @@ std::string reviewEventsTable(const AirframeFacts& facts, const AirframeReview& 
     return table;
 }
 
+std::string reviewJointPlayTable(const AirframeFacts& facts, const AirframeReview& review)
+{
+    std::string table = csvLine(
+        {"date", "coupling", "along", "along_mm", "across", "across_mm", "person", "note", "entered_by"});
+    for (const JointPlay& play : review.jointPlays)
+        table += csvLine({dayText(play.day), nameIn(facts.couplings, std::optional{play.coupling}),
+                          text(play.along.felt), millimetresOrNothing(play.along.measured),
+                          text(play.across.felt), millimetresOrNothing(play.across.measured),
+                          facts.nameOf(play.person), play.note, nameIn(facts.persons, play.stamp.by)});
+    return table;
+}
+
 std::vector<NamedTable> reviewTables(const AirframeFacts& facts, const AirframeReview& review)
 {
     return {{"period.csv", reviewPeriodTable(review)},
@@ -221,7 +233,8 @@ std::vector<NamedTable> reviewTables(const AirframeFacts& facts, const AirframeR
             {"measurers.csv", reviewMeasurersTable(facts, review)},
             {"gauges.csv", reviewGaugesTable(facts, review)},
             {"fittings.csv", reviewFittingsTable(facts, review)},
-            {"events.csv", reviewEventsTable(facts, review)}};
+            {"events.csv", reviewEventsTable(facts, review)},
+            {"joint_play.csv", reviewJointPlayTable(facts, review)}};
 }
 
 } // namespace rig

@@ -24,6 +24,7 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
 std::string reviewGaugesTable(const AirframeFacts& facts, const AirframeReview& review);
 std::string reviewFittingsTable(const AirframeFacts& facts, const AirframeReview& review);
 std::string reviewEventsTable(const AirframeFacts& facts, const AirframeReview& review);
+std::string reviewJointPlayTable(const AirframeFacts& facts, const AirframeReview& review);
 std::string reviewCouplingsTable(const AirframeReview& review);
 std::string reviewMeasurersTable(const AirframeFacts& facts, const AirframeReview& review);
 std::string reviewShiftsTable(const AirframeFacts& facts, const AirframeReview& review);

@@ -98,9 +98,18 @@ Outcome appendCouplings(const Records& records, const Airframe& airframe, std::s
         !take(records.fittings(airframe.id), fittings, problem))
         return problem;
     for (const Coupling& coupling : couplings) {
-        std::vector<std::string> own{airframe.registration, coupling.name,           circuitText(coupling),
-                                     text(coupling.side),   coupling.access,         coupling.leafPlace,
-                                     text(coupling.layout), text(coupling.securing), yesNo(coupling.inUse),
+        std::vector<std::string> own{airframe.registration,
+                                     coupling.name,
+                                     circuitText(coupling),
+                                     text(coupling.side),
+                                     coupling.access,
+                                     coupling.leafPlace,
+                                     text(coupling.layout),
+                                     text(coupling.kind),
+                                     yesNo(partsOf(coupling).gap),
+                                     yesNo(partsOf(coupling).pull),
+                                     yesNo(partsOf(coupling).securing),
+                                     yesNo(coupling.inUse),
                                      coupling.note};
         const std::size_t width = own.size();
         bool written = false;
@@ -154,8 +163,9 @@ Result<std::string> writeCouplings(const Records& records)
     const auto airframes = records.airframes();
     if (!airframes)
         return airframes.problem();
-    std::string table = csvLine({"airframe", "coupling", "circuit", "side", "access", "leaf_place", "layout",
-                                 "securing", "in_use", "note", "fitting_begins", "fitting_reason"});
+    std::string table =
+        csvLine({"airframe", "coupling", "circuit", "side", "access", "leaf_place", "layout", "kind", "gap",
+                 "to_pull", "to_secure", "in_use", "note", "fitting_begins", "fitting_reason"});
     for (const Airframe& airframe : airframes.value())
         if (const Outcome done = appendCouplings(records, airframe, table); !done)
             return done.problem();
@@ -181,6 +191,30 @@ Result<std::string> writeEvents(const Records& records)
                 {airframe.registration, nameOf(couplingNames, event.coupling.value_or(CouplingId{})),
                  dayText(event.day), text(event.kind), event.note,
                  nameOf(names.value().people, event.person.value_or(event.stamp.by.value_or(PersonId{})))});
+    }
+    return table;
+}
+
+Result<std::string> writeJointPlays(const Records& records)
+{
+    const auto names = namesIn(records);
+    if (!names)
+        return names.problem();
+    std::string table = csvLine(
+        {"airframe", "coupling", "date", "along", "along_mm", "across", "across_mm", "person", "note"});
+    for (const Airframe& airframe : names.value().airframes) {
+        Problem problem;
+        std::vector<Coupling> couplings;
+        std::vector<JointPlay> plays;
+        if (!take(records.couplings(airframe.id), couplings, problem) ||
+            !take(records.jointPlays(airframe.id), plays, problem))
+            return problem;
+        const auto couplingNames = namesById(couplings, &Coupling::name);
+        for (const JointPlay& play : plays)
+            table += csvLine({airframe.registration, nameOf(couplingNames, play.coupling), dayText(play.day),
+                              text(play.along.felt), millimetresOrNothing(play.along.measured),
+                              text(play.across.felt), millimetresOrNothing(play.across.measured),
+                              nameOf(names.value().people, play.person), play.note});
     }
     return table;
 }

@@ -13,6 +13,7 @@ namespace rig {
 Result<std::string> writeReadings(const Records& records);
 Result<std::string> writeCouplings(const Records& records); // with their fittings, one line each
 Result<std::string> writeEvents(const Records& records);
+Result<std::string> writeJointPlays(const Records& records);
 Result<std::string> writePeople(const Records& records);
 Result<std::string> writeGauges(const Records& records); // with their checks, one line each
 

@@ -20,6 +20,8 @@ enum class Reason {
     BallNotSeen,
     PlungerNotSeen,
     SleeveNotSeen,
+    PinNotSeen,
+    JointNotSeen, // of one that is no ball joint
 };
 
 enum class Direction { Neither, Below, Above };

@@ -8,6 +8,7 @@
 #include "core/baseline/admitted.h"
 #include "core/judgement/kept_reading.h"
 #include "core/rigging/event.h"
+#include "core/rigging/joint_play.h"
 #include "core/rigging/question.h"
 #include "core/rigging/rigging_record.h"
 
@@ -27,6 +28,7 @@ struct AirframeFacts
     std::vector<Coupling> couplings; // also those no longer in use
     std::vector<Fitting> fittings;
     std::vector<Event> events;
+    std::vector<JointPlay> jointPlays; // by day
     std::vector<KeptReading> readings; // oldest first
     std::vector<Exclusion> exclusions;
     std::vector<FrozenBaseline> frozenBaselines;

@@ -50,6 +50,9 @@ public:
             if (m_period.contains(event.day))
                 m_review.events.push_back(event);
         std::ranges::stable_sort(m_review.events, {}, &Event::day);
+        for (const JointPlay& play : m_facts.jointPlays) // by day
+            if (m_period.contains(play.day))
+                m_review.jointPlays.push_back(play);
         m_review.readings = std::move(m_all);
         return std::move(m_review);
     }
@@ -107,9 +110,11 @@ private:
         CouplingReview review;
         review.coupling = one.coupling;
         review.partSeated = one.history.partSeated;
-        review.standing = m_standings.standingOf(one.history);
-        review.movement = movementOf(one, m_period, m_review.riggingsToCome);
-        addBand(one.history, review);
+        review.standing = m_standings.standingOf(one.coupling, one.history);
+        const bool isMeasured = hasGap(one.coupling);
+        if (isMeasured)
+            review.movement = movementOf(one, m_period, m_review.riggingsToCome);
+        addBand(one.history, isMeasured, review);
         Judging judging{one.history};
         std::set<int> read;
         for (const LaterReading* later : inPeriod(one)) {
@@ -118,8 +123,11 @@ private:
             if (const auto number = m_numbers.of(later->reading))
                 read.insert(*number);
         }
-        review.riggingsMissed = m_numbers.within(m_period.from, m_period.to) - static_cast<int>(read.size());
-        if (!one.readings.empty() && m_period.contains(one.readings.back().reading.when.localDay())) {
+        if (isMeasured)
+            review.riggingsMissed =
+                m_numbers.within(m_period.from, m_period.to) - static_cast<int>(read.size());
+        if (isMeasured && !one.readings.empty() &&
+            m_period.contains(one.readings.back().reading.when.localDay())) {
             review.latest = one.readings.back();
             review.latestJudgement = judging.of(review.latest->reading);
             review.witness = review.latestJudgement->witness;
@@ -130,9 +138,15 @@ private:
         return review;
     }
 
-    void addBand(const CouplingHistory& history, CouplingReview& review) const
+    void addBand(const CouplingHistory& history, bool isMeasured, CouplingReview& review) const
     {
         const FittingHistory* fitting = history.on(m_period.to);
+        if (!isMeasured && fitting) {
+            review.fitting = fitting->fitting;
+            review.fittingNumber = static_cast<int>(fitting - history.fittings.data()) + 1;
+        }
+        if (!isMeasured)
+            return;
         if (!fitting) {
             review.witness = findWitness(Baseline{}, history.shownPartSeated(), {});
             return;

@@ -142,6 +142,7 @@ struct AirframeReview
     std::vector<GaugeReview> gauges;      // read with in the period, or in use
     std::vector<FittingChange> fittings;  // oldest first
     std::vector<Event> events;            // of the period, oldest first
+    std::vector<JointPlay> jointPlays;    // likewise
     std::vector<QuestionStory> questions; // asked in the period or open at its end; oldest first
     AirframeReadings readings;            // what it was worked out from, up to the end of the period
 

@@ -172,6 +172,10 @@ BaselineDayView baselineDayOf(const KnownAirframe& known, Day today)
     for (const Gauge& gauge : facts.gaugesInUse())
         view.gauges.push_back({gauge, isQuarantined(gauge.id, today, facts.gaugeChecks)});
     for (const Coupling& coupling : facts.couplingsInUse()) {
+        if (!hasGap(coupling)) {
+            view.withoutGap.push_back(coupling.name);
+            continue;
+        }
         const CouplingHistory& history = known.history(coupling.id);
         const FittingHistory* fitting = history.on(today);
         view.couplings.push_back({coupling.id, coupling.name, baselineStage(fitting),

@@ -96,7 +96,8 @@ struct BaselineGaugeRow
 struct BaselineDayView
 {
     Airframe airframe;
-    std::vector<BaselineCouplingRow> couplings; // in use, in rigging order
+    std::vector<BaselineCouplingRow> couplings; // in use and with a gap, in rigging order
+    std::vector<std::string> withoutGap;        // the names of the others in use
     std::vector<BaselineGaugeRow> gauges;       // in use
     std::vector<Person> persons;
 

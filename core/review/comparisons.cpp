@@ -78,7 +78,7 @@ std::optional<numbers::ReadingPair> pairIn(const RecordContent& content, Couplin
 {
     BothTurns turns;
     for (const Turn turn : {Turn::First, Turn::Second})
-        for (const Reading& reading : standing(flowOf(content, coupling, turn).readings, content.exclusions))
+        for (const Reading& reading : standing(givenAt(content, coupling, turn).readings, content.exclusions))
             if (isLockedAtRigging(reading))
                 turns.take(reading);
     if (!turns.first || !turns.second)
@@ -123,7 +123,7 @@ std::optional<numbers::SharedShift> sharedShiftIn(const RecordContent& content, 
     std::vector<double> scores;
     for (const Coupling& coupling : couplings) {
         std::vector<Reading> readings =
-            standing(flowOf(content, coupling.id, Turn::First).readings, content.exclusions);
+            standing(givenAt(content, coupling.id, Turn::First).readings, content.exclusions);
         std::erase_if(readings, [](const Reading& one) { return !isLockedAtRigging(one); });
         if (readings.empty())
             continue;

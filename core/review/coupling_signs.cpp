@@ -55,6 +55,10 @@ std::vector<Sign> signsOf(const CouplingReview& coupling)
     addMovement(coupling, signs);
     if (!coupling.outside.empty())
         signs.push_back(Sign::Outside);
+    if (!hasGap(coupling.coupling)) { // what has no gap lacks no reading
+        std::ranges::sort(signs);
+        return signs;
+    }
     if (coupling.latestJudgement && coupling.latestJudgement->verdict == Verdict::NearEdge)
         signs.push_back(Sign::NearEdge);
     if (!coupling.latest)

@@ -265,13 +265,17 @@ std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
     return standing;
 }
 
-CouplingStanding CouplingStandings::standingOf(const CouplingHistory& history) const
+CouplingStanding CouplingStandings::standingOf(const Coupling& coupling, const CouplingHistory& history) const
 {
     CouplingStanding standing;
-    const auto known = m_known.find(history.coupling);
+    if (!hasGap(coupling))
+        standing.says = Says::NoGap;
+    const auto known = m_known.find(coupling.id);
     if (known == m_known.end())
         return standing;
     sayUnresolved(known->second, history, standing);
+    if (!hasGap(coupling))
+        return standing;
     std::optional<Spoken> gravest;
     const Reading* speaker = nullptr;
     const std::vector<const Reading*> latest = latestOf(known->second, history);

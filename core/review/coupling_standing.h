@@ -41,7 +41,8 @@ public:
     // Of one record alone, as it says by itself.
     explicit CouplingStandings(const RecordContent& record);
 
-    CouplingStanding standingOf(const CouplingHistory& history) const;
+    // Of one without a gap no reading speaks: only what nobody has resolved.
+    CouplingStanding standingOf(const Coupling& coupling, const CouplingHistory& history) const;
 
 private:
     struct Known

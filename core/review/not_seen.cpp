@@ -13,6 +13,13 @@ std::optional<Reason> reasonFor(CheckKind notSeen)
         return Reason::PlungerNotSeen;
     case CheckKind::SleeveAtStop:
         return Reason::SleeveNotSeen;
+    case CheckKind::PinThrough:
+        return Reason::PinNotSeen;
+    case CheckKind::Engaged:
+    case CheckKind::NoStep:
+    case CheckKind::LineConnected:
+    case CheckKind::Connected:
+        return Reason::JointNotSeen;
     case CheckKind::Pull:
     case CheckKind::Secured:
         break;

@@ -130,6 +130,7 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     progress.id = coupling.id;
     progress.name = coupling.name;
     progress.stage = stageOf(first, second);
+    progress.parts = first.asks.parts;
     progress.next = first.next;
     progress.interrupted = first.interrupted || second.interrupted;
     progress.stop = stopAmong(content.questions, coupling.id);
@@ -219,12 +220,15 @@ void reviewCouplings(RecordReview& review, const RecordContent& content, const R
     for (const Coupling& coupling : scope.couplings) {
         if (!coupling.inUse)
             continue;
-        const CouplingFlow first = flowOf(content, coupling.id, Turn::First);
-        const CouplingFlow second = flowOf(content, coupling.id, Turn::Second);
+        const CouplingFlow first = flowOf(content, coupling, Turn::First);
+        const CouplingFlow second = flowOf(content, coupling, Turn::Second);
         const CouplingProgress progress = progressOf(content, coupling, first, second, judge);
         for (const OpenItemKind kind : kindsOf(content, progress, first, second))
-            review.openItems.push_back(
-                {coupling.name, kind, {}, kind == OpenItemKind::NotSeen ? progress.notSeen : std::nullopt});
+            review.openItems.push_back({coupling.name,
+                                        kind,
+                                        {},
+                                        kind == OpenItemKind::NotSeen ? progress.notSeen : std::nullopt,
+                                        progress.parts.pull});
         review.couplings.push_back(progress);
     }
 }

@@ -23,6 +23,7 @@ struct CouplingProgress
     CouplingId id;
     std::string name;
     CouplingStage stage = CouplingStage::Waiting;
+    CouplingParts parts;                // what there is to measure, to pull, to secure
     Step next = Step::Look;             // the first person's
     std::optional<GapInterval> reading; // the first person's latest that counts
     std::optional<Verdict> verdict;     // the gravest of the first person's readings that count
@@ -76,6 +77,7 @@ struct OpenItem
     OpenItemKind kind = OpenItemKind::NotLooked;
     std::string by = {};                 // for SurfaceSetBack: the coupling that somebody was at
     std::optional<CheckKind> check = {}; // for NotSeen: what was not
+    bool pulls = true;                   // for NoSecondPerson: that person pulls too
 
     bool blocks() const { return kind != OpenItemKind::NotJudged && kind != OpenItemKind::CannotTell; }
 };

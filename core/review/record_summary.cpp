@@ -52,7 +52,8 @@ bool hasContentOf(const RecordContent& content, CouplingId id)
 {
     const auto isOfIt = [id](const auto& one) { return one.coupling == id; };
     return std::ranges::any_of(content.checks, isOfIt) || std::ranges::any_of(content.readings, isOfIt) ||
-           std::ranges::any_of(content.interruptions, isOfIt);
+           std::ranges::any_of(content.interruptions, isOfIt) ||
+           std::ranges::any_of(content.jointPlays, isOfIt);
 }
 
 bool hasContentOf(const RecordContent& content, SurfaceId id)
@@ -90,6 +91,33 @@ AnswerStanding standingOf(const Check& check, const RecordContent& content)
                savedBefore(check, other);
     });
     return isRepeated ? AnswerStanding::AnsweredAgain : AnswerStanding::Counts;
+}
+
+// A step at a coupling that one of the two had not come to.
+bool isStepOf(OpenItemKind kind)
+{
+    switch (kind) {
+    case OpenItemKind::NotLooked:
+    case OpenItemKind::NotMeasured:
+    case OpenItemKind::NotPulled:
+    case OpenItemKind::NotSecured:
+    case OpenItemKind::NoSecondPerson:
+        return true;
+    case OpenItemKind::NotSeen:
+    case OpenItemKind::Doubted:
+    case OpenItemKind::OutsideReading:
+    case OpenItemKind::ReadingsDisagree:
+    case OpenItemKind::SidesSwapped:
+    case OpenItemKind::NotJudged:
+    case OpenItemKind::CannotTell:
+    case OpenItemKind::SurfaceNotChecked:
+    case OpenItemKind::SurfaceSetBack:
+    case OpenItemKind::SurfaceDoubted:
+    case OpenItemKind::NoSurfaces:
+    case OpenItemKind::SeasonList:
+        break;
+    }
+    return false;
 }
 
 class Summing
@@ -174,11 +202,14 @@ private:
         for (const Interruption& interruption : m_content.interruptions)
             if (interruption.coupling == coupling.id)
                 sum.interruptions.push_back(interruption);
+        for (const JointPlay& play : m_content.jointPlays)
+            if (play.coupling == coupling.id)
+                sum.plays.push_back({play, m_facts.nameOf(play.person)});
         const std::vector<Reading> all = m_facts.readingsOf(coupling.id);
         for (const Reading& reading : standing(all, m_facts.exclusions))
             if (reading.state == SeatState::PartSeated && isKnownThen(reading))
                 sum.partSeated.push_back(reading.interval);
-        sum.standing = m_standings.standingOf(history(coupling.id));
+        sum.standing = m_standings.standingOf(coupling, history(coupling.id));
         return sum;
     }
 
@@ -243,10 +274,13 @@ private:
 
     std::vector<OpenItem> notDone(const RecordScope& scope)
     {
-        return reviewOf(
-                   m_atTheClose, scope,
-                   [this](const Reading& reading) { return judgeIn(history(reading.coupling), reading); })
-            .openItems;
+        std::vector<OpenItem> items = reviewOf(m_atTheClose, scope, [this](const Reading& reading) {
+                                          return judgeIn(history(reading.coupling), reading);
+                                      }).openItems;
+        // What is another kind of coupling since is asked other things; they were not asked then.
+        if (m_content.close && m_content.close->closing == Closing::Complete)
+            std::erase_if(items, [](const OpenItem& item) { return isStepOf(item.kind); });
+        return items;
     }
 
     const AirframeFacts& m_facts;

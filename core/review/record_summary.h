@@ -56,12 +56,19 @@ struct SummaryQuestion
     std::string resolvedBy;
 };
 
+struct SummaryPlay
+{
+    JointPlay play;
+    std::string person;
+};
+
 struct SummaryCoupling
 {
     Coupling coupling;
     std::vector<SummaryAnswer> answers; // in time order
     std::vector<SummaryReading> readings;
     std::vector<Interruption> interruptions;
+    std::vector<SummaryPlay> plays;      // felt at this rigging
     std::vector<GapInterval> partSeated; // as known then
     CouplingStanding standing;           // now, or at the close of a closed record
 

@@ -12,6 +12,7 @@ enum class Says {
     CannotTell,
     NoBandYet,
     NotRead, // at no rigging of the period on the fitting that holds
+    NoGap,   // nothing is read of it, as there is no gap to measure, and nothing else is asked
     NearEdge,
     Moved,      // inside, and how it moves stands out
     Scatters,   // inside, and its scatter grew or shrank

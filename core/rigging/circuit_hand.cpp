@@ -54,6 +54,8 @@ std::optional<JointHand> lastHandOn(const RecordContent& content, std::span<cons
             hand.note(reading, reading.coupling);
     for (const Interruption& interruption : content.interruptions)
         hand.note(interruption, interruption.coupling);
+    for (const JointPlay& play : content.jointPlays)
+        hand.note(play, play.coupling);
     for (const QuestionStory& story : content.questions)
         if (story.question.coupling && story.resolution)
             hand.note(*story.resolution, *story.question.coupling);

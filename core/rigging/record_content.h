@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/rigging/control_check.h"
+#include "core/rigging/joint_play.h"
 #include "core/rigging/question.h"
 #include "core/rigging/reading.h"
 #include "core/rigging/rigging_record.h"
@@ -22,6 +23,7 @@ struct RecordContent
     std::vector<SurfaceCheck> surfaceChecks;
     std::vector<SurfaceMeasure> surfaceMeasures;
     std::vector<RecordTick> ticks;
+    std::vector<JointPlay> jointPlays;
     std::vector<QuestionStory> questions;
     std::optional<RecordClose> close;
 };

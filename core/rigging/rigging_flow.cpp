@@ -11,11 +11,6 @@ namespace rig {
 
 namespace {
 
-bool isDoubt(const std::optional<Answer>& answer)
-{
-    return answer && !countsAsYes(*answer);
-}
-
 const Interruption* lastInterruption(const RecordContent& content, CouplingId coupling, Turn turn)
 {
     const Interruption* last = nullptr;
@@ -25,32 +20,29 @@ const Interruption* lastInterruption(const RecordContent& content, CouplingId co
     return last;
 }
 
-std::optional<Answer>& slotOf(CouplingFlow& flow, CheckKind kind)
-{
-    switch (kind) {
-    case CheckKind::BallInSocket:
-        return flow.ballInSocket;
-    case CheckKind::PlungerHome:
-        return flow.plungerHome;
-    case CheckKind::SleeveAtStop:
-        return flow.sleeveAtStop;
-    case CheckKind::Pull:
-        return flow.pull;
-    case CheckKind::Secured:
-        break;
-    }
-    return flow.secured;
-}
-
 // The step that a “no” was answered in: nothing is asked after it.
 std::optional<Step> stoppedAt(const CouplingFlow& flow)
 {
-    for (const auto& look : {flow.ballInSocket, flow.plungerHome, flow.sleeveAtStop})
-        if (look == Answer::No)
+    for (const auto& [kind, answer] : flow.answers) { // in the order of doing
+        if (answer != Answer::No)
+            continue;
+        if (isLook(kind))
             return Step::Look;
-    if (flow.pull == Answer::No)
-        return Step::Pull;
-    return flow.secured == Answer::No ? std::optional{Step::Secure} : std::nullopt;
+        return kind == CheckKind::Pull ? Step::Pull : Step::Secure;
+    }
+    return std::nullopt;
+}
+
+// The part of the look that is asked next; empty once it is done.
+std::optional<CheckKind> nextLook(const CouplingFlow& flow)
+{
+    for (const CheckKind kind : flow.asks.look) {
+        const auto answer = answerOf(flow, kind);
+        // An empty socket can show a normal gap: nothing goes on before the ball was seen.
+        if (!answer || (kind == CheckKind::BallInSocket && !countsAsYes(*answer)))
+            return kind;
+    }
+    return std::nullopt;
 }
 
 void decideNext(CouplingFlow& flow, Turn turn)
@@ -59,24 +51,23 @@ void decideNext(CouplingFlow& flow, Turn turn)
         flow.next = step;
         flow.ask = kind;
     };
+    const auto isOpen = [&flow, turn](CheckKind kind) {
+        return flow.asks.has(kind, turn) && !flow.answers.contains(kind);
+    };
     if (const auto stopped = stoppedAt(flow)) {
         flow.next = *stopped;
         return;
     }
-    if (!flow.ballInSocket || !countsAsYes(*flow.ballInSocket))
-        return asking(Step::Look, CheckKind::BallInSocket);
-    if (!flow.plungerHome)
-        return asking(Step::Look, CheckKind::PlungerHome);
-    if (!flow.sleeveAtStop)
-        return asking(Step::Look, CheckKind::SleeveAtStop);
+    if (const auto look = nextLook(flow))
+        return asking(Step::Look, *look);
     const auto isLocked = [](const Reading& reading) { return reading.state == SeatState::Locked; };
-    if (turn == Turn::First && std::ranges::none_of(flow.readings, isLocked)) {
+    if (turn == Turn::First && flow.asks.parts.gap && std::ranges::none_of(flow.readings, isLocked)) {
         flow.next = Step::Measure;
         return;
     }
-    if (!flow.pull)
+    if (isOpen(CheckKind::Pull))
         return asking(Step::Pull, CheckKind::Pull);
-    if (turn == Turn::First && !flow.secured)
+    if (isOpen(CheckKind::Secured))
         return asking(Step::Secure, CheckKind::Secured);
     flow.next = Step::Done;
     flow.ask = flow.notSeen();
@@ -123,31 +114,35 @@ std::vector<Reading> readingsAt(const RecordContent& content, CouplingId couplin
 
 bool CouplingFlow::hasDoubt() const
 {
-    return isDoubt(ballInSocket) || isDoubt(plungerHome) || isDoubt(sleeveAtStop) || isDoubt(pull) ||
-           isDoubt(secured);
+    return std::ranges::any_of(answers, [](const auto& one) { return !countsAsYes(one.second); });
 }
 
 bool CouplingFlow::mayMeasure() const
 {
-    return ballInSocket && countsAsYes(*ballInSocket) && plungerHome && sleeveAtStop && !stoppedAt(*this);
+    return asks.parts.gap && !stoppedAt(*this) && !nextLook(*this);
 }
 
 std::optional<CheckKind> CouplingFlow::notSeen() const
 {
-    for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop,
-                                 CheckKind::Pull, CheckKind::Secured})
-        if (answerOf(*this, kind) == Answer::CannotSee)
+    for (const auto& [kind, answer] : answers)
+        if (answer == Answer::CannotSee)
             return kind;
     return std::nullopt;
 }
 
 std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind)
 {
-    CouplingFlow copy = flow;
-    return slotOf(copy, kind);
+    const auto found = flow.answers.find(kind);
+    return found == flow.answers.end() ? std::nullopt : std::optional{found->second};
 }
 
-CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn)
+bool isSeen(const CouplingFlow& flow, CheckKind kind)
+{
+    const auto answer = answerOf(flow, kind);
+    return answer && countsAsYes(*answer);
+}
+
+CouplingFlow givenAt(const RecordContent& content, CouplingId coupling, Turn turn)
 {
     CouplingFlow flow;
     const Interruption* since = lastInterruption(content, coupling, turn);
@@ -155,7 +150,7 @@ CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn
     for (const Check& check : content.checks) {
         if (check.coupling != coupling || check.turn != turn || (since && savedBefore(check, *since)))
             continue;
-        slotOf(flow, check.kind) = check.answer;
+        flow.answers[check.kind] = check.answer;
         flow.begun = true;
     }
     // A correction of what was read before the break says nothing of what came after.
@@ -170,6 +165,13 @@ CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn
         flow.readings.push_back(reading);
         flow.begun = true;
     }
+    return flow;
+}
+
+CouplingFlow flowOf(const RecordContent& content, const Coupling& coupling, Turn turn)
+{
+    CouplingFlow flow = givenAt(content, coupling.id, turn);
+    flow.asks = asksOf(coupling);
     decideNext(flow, turn);
     return flow;
 }

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "core/rigging/joint_asks.h"
 #include "core/rigging/record_content.h"
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -21,14 +23,11 @@ struct StruckReading
 // person's last interruption counts, nothing before it.
 struct CouplingFlow
 {
+    JointAsks asks; // of this kind of coupling: a step that is not among them is passed over
     Step next = Step::Look;
     // The question open now, in Look, Pull and Secure, none after a “no”; once done, what is still not seen.
     std::optional<CheckKind> ask;
-    std::optional<Answer> ballInSocket;
-    std::optional<Answer> plungerHome;
-    std::optional<Answer> sleeveAtStop;
-    std::optional<Answer> pull;
-    std::optional<Answer> secured;
+    std::map<CheckKind, Answer> answers; // those that count now
     // Of this person since the last interruption, in time order; without those that were struck, and without
     // what a struck one had taken the place of.
     std::vector<Reading> readings;
@@ -42,17 +41,21 @@ struct CouplingFlow
     std::optional<CheckKind> notSeen() const;
     // Any No or CannotSee of the answers that count now: blocks a complete close.
     bool hasDoubt() const;
-    // Measuring opens only after the ball was seen in the socket, as an empty one can show a normal gap, and
-    // after no “no”.
+    // There is a gap, and the look is done. Measuring opens only after the ball was seen in the socket, as an
+    // empty one can show a normal gap, and after no “no”.
     bool mayMeasure() const;
 };
 
 // The answer that counts now to one question.
 std::optional<Answer> answerOf(const CouplingFlow& flow, CheckKind kind);
+// “Yes” or “felt”.
+bool isSeen(const CouplingFlow& flow, CheckKind kind);
 
-// Turn::First needs a locked reading and the securing step; Turn::Second needs neither: its own reading is
-// optional.
-CouplingFlow flowOf(const RecordContent& content, CouplingId coupling, Turn turn);
+// Turn::First needs a locked reading, where there is a gap, and the securing step; Turn::Second needs
+// neither: its own reading is optional.
+CouplingFlow flowOf(const RecordContent& content, const Coupling& coupling, Turn turn);
+// The answers and the readings alone, whatever kind of coupling it is: nothing is asked next.
+CouplingFlow givenAt(const RecordContent& content, CouplingId coupling, Turn turn);
 
 // A No anywhere in the record for this coupling, also one repeated since: it stays open until resolved by a
 // named person.

@@ -18,8 +18,20 @@ constexpr bool countsAsYes(Answer answer)
     return answer == Answer::Yes || answer == Answer::Felt;
 }
 
-// What was looked at or tried on one coupling, in the order it has to be done.
-enum class CheckKind { BallInSocket, PlungerHome, SleeveAtStop, Pull, Secured };
+// What was looked at or tried on one coupling, in the order it has to be done. Which of them are asked
+// follows from what kind of coupling it is: joint_asks.h.
+enum class CheckKind {
+    BallInSocket,
+    PlungerHome,
+    SleeveAtStop,
+    PinThrough,
+    Engaged,       // all the way, of one that connects by itself
+    NoStep,        // nor a gap between the parts that it joins
+    LineConnected, // of water ballast
+    Connected,     // whatever else it is, as its manual says
+    Pull,
+    Secured,
+};
 
 // One answer. A later answer to the same question stands beside the earlier one, never in its place.
 struct Check

@@ -92,14 +92,14 @@ bool RecordNow::isDone(Turn turn) const
     return std::ranges::none_of(couplings, [turn](const CouplingNow& one) { return one.isWaiting(turn); });
 }
 
-RecordNow recordNowOf(const RecordContent& content, const std::vector<CouplingId>& couplings)
+RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> couplings)
 {
     RecordNow now;
     now.record = content.record.id;
-    for (const CouplingId coupling : couplings)
-        now.couplings.push_back({coupling, flowOf(content, coupling, Turn::First),
-                                 flowOf(content, coupling, Turn::Second), firstPersonsOf(content, coupling),
-                                 stopAmong(content.questions, coupling)});
+    for (const Coupling& coupling : couplings)
+        now.couplings.push_back(
+            {coupling.id, flowOf(content, coupling, Turn::First), flowOf(content, coupling, Turn::Second),
+             firstPersonsOf(content, coupling.id), stopAmong(content.questions, coupling.id)});
     return now;
 }
 
@@ -296,7 +296,7 @@ bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow,
     case ReadingWanted::Corrected:
         return session.corrected.has_value(); // what was looked at then holds for what was read then
     case ReadingWanted::Again:
-        return stop && stop->saidNo ? mayMeasureAsFound(*stop) : flow.mayMeasure();
+        return stop && stop->saidNo ? flow.asks.parts.gap && mayMeasureAsFound(*stop) : flow.mayMeasure();
     case ReadingWanted::None:
         break;
     }
@@ -368,6 +368,27 @@ SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind,
     check.stamp = {person, when};
     session.begun = Work{check.coupling, check.turn};
     return {std::move(session), {check}};
+}
+
+SessionStep feelPlay(RiggingSession session, const RecordNow& now, const PlayFound& along,
+                     const PlayFound& across, const std::string& note, Moment when)
+{
+    assert(!session.pressed);
+    const auto person = personAt(session, now);
+    const CouplingNow* coupling = here(session, now);
+    const bool isTried = along.felt != PlayFelt::NotTried || across.felt != PlayFelt::NotTried;
+    if (!person || !coupling || coupling->stop || !isTried)
+        return {std::move(session), {}};
+    JointPlay play;
+    play.coupling = coupling->id;
+    play.record = now.record;
+    play.day = when.localDay();
+    play.along = along;
+    play.across = across;
+    play.person = *person;
+    play.note = note;
+    play.stamp = {person, when};
+    return {std::move(session), {play}};
 }
 
 SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceCheckKind kind, Answer given,

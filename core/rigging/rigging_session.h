@@ -5,6 +5,7 @@
 #include "core/rigging/rigging_flow.h"
 
 #include <optional>
+#include <span>
 #include <string>
 #include <variant>
 #include <vector>
@@ -74,7 +75,7 @@ struct RecordNow
 };
 
 // Flows and first persons of these couplings; surfaces are the caller's.
-RecordNow recordNowOf(const RecordContent& content, const std::vector<CouplingId>& couplings);
+RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> couplings);
 
 // Work on a coupling that was begun here, in this window: what another window does is not ours to interrupt.
 struct Work
@@ -105,7 +106,7 @@ struct RiggingSession
     const std::optional<PersonId>& chosen(Turn at) const { return at == Turn::First ? first : second; }
 };
 
-using SessionFact = std::variant<Check, Reading, Exclusion, Interruption, SurfaceCheck>;
+using SessionFact = std::variant<Check, Reading, Exclusion, Interruption, SurfaceCheck, JointPlay>;
 
 struct SessionStep
 {
@@ -153,6 +154,10 @@ SessionStep strike(RiggingSession session, const RecordNow& now, const Reading& 
                    const std::string& reason, Moment when);
 // No facts when nobody is chosen or the place is no coupling.
 SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind, Answer given, Moment when);
+// Free play felt at the coupling at hand. It belongs to no step of the look and opens none; where a joint is
+// stopped nobody is to have a hand on it. No facts then, when nobody is chosen or neither way was tried.
+SessionStep feelPlay(RiggingSession session, const RecordNow& now, const PlayFound& along,
+                     const PlayFound& across, const std::string& note, Moment when);
 SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceCheckKind kind, Answer given,
                           Moment when);
 

@@ -16,6 +16,7 @@ Result<AirframeFacts> factsWithoutReadings(const Records& records, AirframeId ai
                      take(records.couplings(airframe), facts.couplings, problem) &&
                      take(records.fittings(airframe), facts.fittings, problem) &&
                      take(records.events(airframe), facts.events, problem) &&
+                     take(records.jointPlays(airframe), facts.jointPlays, problem) &&
                      take(records.exclusions(airframe), facts.exclusions, problem) &&
                      take(records.frozenBaselines(airframe), facts.frozenBaselines, problem) &&
                      take(records.riggingRecords(airframe), facts.riggingRecords, problem) &&

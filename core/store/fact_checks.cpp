@@ -351,6 +351,19 @@ Outcome FactChecks::check(const RecordTick& tick) const
     return firstProblem({isNew(tick), open(tick.record)});
 }
 
+Outcome FactChecks::check(const JointPlay& play) const
+{
+    if (play.along.felt == PlayFelt::NotTried && play.across.felt == PlayFelt::NotTried)
+        return refused("a play that nobody tried");
+    for (const PlayFound* found : {&play.along, &play.across})
+        if (found->measured && found->felt != PlayFelt::Felt)
+            return refused("a play that was measured and not felt");
+    if (const Outcome made = isNew(play); !made || !play.record)
+        return made;
+    return firstProblem(
+        {sameAirframe(*play.record, factShape<Coupling>().table, play.coupling.bytes), open(*play.record)});
+}
+
 Outcome FactChecks::check(const Question& question) const
 {
     const auto own = [&](const char* table, const auto& id) {

@@ -203,6 +203,8 @@ Outcome FactsBook::readAgain(std::string_view table)
         return put(m_records.surfaces(airframe), rest.surfaces);
     if (table == "event")
         return put(m_records.events(airframe), rest.events);
+    if (table == "joint_play")
+        return put(m_records.jointPlays(airframe), rest.jointPlays);
     if (table == "rigging_record")
         return put(m_records.riggingRecords(airframe), rest.riggingRecords);
     if (table == "closing")

@@ -55,15 +55,34 @@ constexpr std::string_view wordOf(Layout kind)
     return {};
 }
 
-constexpr std::string_view wordOf(Securing kind)
+constexpr std::string_view wordOf(CouplingKind kind)
 {
     switch (kind) {
-    case Securing::Sleeve:
+    case CouplingKind::Sleeve:
         return "sleeve";
-    case Securing::Pin:
+    case CouplingKind::Pin:
         return "pin";
-    case Securing::SleeveAndPin:
+    case CouplingKind::SleeveAndPin:
         return "sleeve-and-pin";
+    case CouplingKind::ByItself:
+        return "by-itself";
+    case CouplingKind::WaterBallast:
+        return "water-ballast";
+    case CouplingKind::Other:
+        return "other";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(PlayFelt kind)
+{
+    switch (kind) {
+    case PlayFelt::NotTried:
+        return "not-tried";
+    case PlayFelt::None:
+        return "none";
+    case PlayFelt::Felt:
+        return "felt";
     }
     return {};
 }
@@ -126,6 +145,16 @@ constexpr std::string_view wordOf(CheckKind kind)
         return "plunger-home";
     case CheckKind::SleeveAtStop:
         return "sleeve-at-stop";
+    case CheckKind::PinThrough:
+        return "pin-through";
+    case CheckKind::Engaged:
+        return "engaged";
+    case CheckKind::NoStep:
+        return "no-step";
+    case CheckKind::LineConnected:
+        return "line-connected";
+    case CheckKind::Connected:
+        return "connected";
     case CheckKind::Pull:
         return "pull";
     case CheckKind::Secured:
@@ -273,6 +302,10 @@ constexpr std::string_view wordOf(Reason kind)
         return "plunger-not-seen";
     case Reason::SleeveNotSeen:
         return "sleeve-not-seen";
+    case Reason::PinNotSeen:
+        return "pin-not-seen";
+    case Reason::JointNotSeen:
+        return "joint-not-seen";
     }
     return {};
 }

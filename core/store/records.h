@@ -69,6 +69,7 @@ public:
     Result<FactId> add(const RecordTick& tick);
     Result<QuestionId> add(const Question& question);
     Result<FactId> add(const Resolution& resolution);
+    Result<FactId> add(const JointPlay& play);
 
     // Newest version of each, in the order they were first added; couplings in rigging order.
     Result<std::vector<Airframe>> airframes() const;
@@ -81,6 +82,7 @@ public:
     // Oldest first. Superseded readings are among them; standing() in core/baseline leaves them out.
     Result<std::vector<Fitting>> fittings(AirframeId airframe) const;
     Result<std::vector<Event>> events(AirframeId airframe) const;
+    Result<std::vector<JointPlay>> jointPlays(AirframeId airframe) const;
     Result<std::vector<KeptReading>> readings(AirframeId airframe) const;
     Result<std::vector<KeptReading>> readingsOf(CouplingId coupling) const;
     Result<KeptReading> reading(ReadingId reading) const;

@@ -154,4 +154,9 @@ Result<FactId> Records::add(const Resolution& resolution)
     return keep(writer(), resolution);
 }
 
+Result<FactId> Records::add(const JointPlay& play)
+{
+    return keep(writer(), play);
+}
+
 } // namespace rig

@@ -240,6 +240,16 @@ Result<std::vector<Event>> Records::events(AirframeId airframe) const
                                     {valueOf(airframe)}));
 }
 
+Result<std::vector<JointPlay>> Records::jointPlays(AirframeId airframe) const
+{
+    return inOrderOf(
+        &JointPlay::day,
+        factsIn<JointPlay>(m_file,
+                           "FROM coupling c JOIN joint_play t ON t.coupling = c.id WHERE c.airframe = ?"
+                           " AND c.subject = c.id ORDER BY t.day, t.id",
+                           {valueOf(airframe)}));
+}
+
 Result<std::vector<KeptReading>> Records::readings(AirframeId airframe) const
 {
     // The inner SELECT stands in one index; its rows are then read as they lie in the file, each page once.
@@ -335,7 +345,8 @@ Result<RecordContent> Records::content(RecordId record) const
                  values)),
              content.exclusions, problem) &&
         put(content.interruptions, problem) && put(content.surfaceChecks, problem) &&
-        put(content.surfaceMeasures, problem) && put(content.ticks, problem) && put(closings, problem) &&
+        put(content.surfaceMeasures, problem) && put(content.ticks, problem) &&
+        put(content.jointPlays, problem) && put(closings, problem) &&
         take(questionStories(m_file, "WHERE t.record = ?", values), content.questions, problem);
     if (!isRead)
         return problem;

@@ -80,15 +80,17 @@ template <> struct Shape<GaugeCheck>
 template <> struct Shape<Coupling>
 {
     static constexpr const char* table = "coupling";
-    static constexpr auto columns =
-        several(column("airframe", &Coupling::airframe), column("name", &Coupling::name),
-                column("circuit_kind", &Coupling::circuit), column("circuit", &Coupling::otherCircuit),
-                column("side", &Coupling::side),
-                nested(&Coupling::place, column("plan_x", &PlanPlace::x), column("plan_y", &PlanPlace::y)),
-                column("access", &Coupling::access), column("leaf_place", &Coupling::leafPlace),
-                column("layout", &Coupling::layout), column("securing", &Coupling::securing),
-                column("rigging_order", &Coupling::riggingOrder, kOrder), column("note", &Coupling::note),
-                column("in_use", &Coupling::inUse));
+    static constexpr auto columns = several(
+        column("airframe", &Coupling::airframe), column("name", &Coupling::name),
+        column("circuit_kind", &Coupling::circuit), column("circuit", &Coupling::otherCircuit),
+        column("side", &Coupling::side),
+        nested(&Coupling::place, column("plan_x", &PlanPlace::x), column("plan_y", &PlanPlace::y)),
+        column("access", &Coupling::access), column("leaf_place", &Coupling::leafPlace),
+        column("layout", &Coupling::layout), column("kind", &Coupling::kind),
+        nested(&Coupling::parts, column("has_gap", &CouplingParts::gap),
+               column("has_pull", &CouplingParts::pull), column("has_securing", &CouplingParts::securing)),
+        column("rigging_order", &Coupling::riggingOrder, kOrder), column("note", &Coupling::note),
+        column("in_use", &Coupling::inUse));
 };
 
 template <> struct Shape<Fitting>
@@ -198,6 +200,19 @@ template <> struct Shape<RecordClose>
         several(column("record", &RecordClose::record), column("closing", &RecordClose::closing),
                 column("first", &RecordClose::first), column("second", &RecordClose::second),
                 column("note", &RecordClose::note));
+};
+
+template <> struct Shape<JointPlay>
+{
+    static constexpr const char* table = "joint_play";
+    static constexpr auto columns =
+        several(column("coupling", &JointPlay::coupling), column("record", &JointPlay::record),
+                column("day", &JointPlay::day),
+                nested(&JointPlay::along, column("along", &PlayFound::felt),
+                       column("along_um", &PlayFound::measured, kSize)),
+                nested(&JointPlay::across, column("across", &PlayFound::felt),
+                       column("across_um", &PlayFound::measured, kSize)),
+                column("person", &JointPlay::person), column("note", &JointPlay::note));
 };
 
 template <> struct Shape<Surface>

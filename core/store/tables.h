@@ -35,6 +35,7 @@ inline constexpr std::array kFactTables{
     FactTable{"tick", true},
     FactTable{"question", true},
     FactTable{"resolution", true},
+    FactTable{"joint_play", true},
 };
 
 } // namespace rig

@@ -14,6 +14,7 @@ struct BandBarView
     std::optional<Band> band;
     std::optional<GapInterval> reading;
     std::optional<Verdict> verdict; // of `reading`: colours its bar
+    bool hasGap = true;             // false: nothing is drawn, as nothing is missing
 };
 
 } // namespace rig

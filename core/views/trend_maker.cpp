@@ -70,6 +70,7 @@ TrendSeries trendSeriesOf(const Coupling& coupling, const CouplingHistory& histo
     TrendSeries series;
     series.coupling = coupling.id;
     series.name = coupling.name;
+    series.hasGap = hasGap(coupling);
     for (const FittingHistory& one : history.fittings)
         if (one.fitting.begins <= last)
             series.fittings.push_back({beginOf(one.fitting, readings), 0, one.baseline.band(),

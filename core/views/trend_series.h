@@ -70,6 +70,7 @@ struct TrendSeries
 {
     std::optional<CouplingId> coupling; // the same again is the same coupling, read anew
     std::string name;
+    bool hasGap = true; // without one nothing is missing where there is no reading
     std::vector<TrendReading> readings;
     std::vector<TrendFitting> fittings;
     std::vector<TrendEvent> events;

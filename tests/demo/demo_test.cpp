@@ -1,4 +1,5 @@
 #include "core/airframe/saved_before.h"
+#include "core/review/airframe_review.h"
 #include "core/review/coupling_history.h"
 #include "core/review/record_review.h"
 #include "core/review/record_summary.h"
@@ -61,7 +62,7 @@ protected:
 TEST_F(Demo, HasThreeAirframesWithTheirPeopleAndGauges)
 {
     EXPECT_EQ(of("QX-17").couplingsInUse().size(), 8U);
-    EXPECT_EQ(of("QX-42").couplingsInUse().size(), 4U);
+    EXPECT_EQ(of("QX-42").couplingsInUse().size(), 5U);
     EXPECT_EQ(of("QX-88").couplingsInUse().size(), 7U);
     EXPECT_EQ(of("QX-17").persons.size(), 6U);
     EXPECT_EQ(of("QX-17").gauges.size(), 5U);
@@ -280,11 +281,41 @@ TEST_F(Demo, NoRecordThatWasClosedAsCompleteHasAControlCheckFromBeforeALaterHand
         }
 }
 
-TEST_F(Demo, TheElevatorOfQx42IsInTheControlCheckWithoutACoupling)
+TEST_F(Demo, TheElevatorOfQx42ConnectsByItselfAndIsLookedAtAndTriedWithoutAReading)
 {
     const AirframeFacts& all = of("QX-42");
     EXPECT_EQ(std::ranges::count(all.surfaces, SurfaceKind::Elevator, &Surface::kind), 1);
-    EXPECT_EQ(std::ranges::count(all.couplings, Circuit::Elevator, &Coupling::circuit), 0);
+    const auto elevator = std::ranges::find(all.couplings, Circuit::Elevator, &Coupling::circuit);
+    ASSERT_NE(elevator, all.couplings.end());
+    EXPECT_EQ(elevator->kind, CouplingKind::ByItself);
+    EXPECT_TRUE(all.readingsOf(elevator->id).empty());
+    int looked = 0;
+    for (const RecordClose& close : all.closings) {
+        if (close.closing != Closing::Complete)
+            continue;
+        const RecordContent content = must(store->records().content(close.record));
+        for (const Turn turn : {Turn::First, Turn::Second}) {
+            const CouplingFlow flow = flowOf(content, *elevator, turn);
+            EXPECT_TRUE(flow.isDone());
+            EXPECT_TRUE(isSeen(flow, CheckKind::Engaged) && isSeen(flow, CheckKind::NoStep));
+            ++looked;
+        }
+    }
+    EXPECT_GT(looked, 40);
+    const AirframeReview review = airframeReviewOf(all, reviewPeriods(all, dayOf(2026, 11, 1)).front());
+    EXPECT_EQ(review.find(elevator->id)->standing.says, Says::NoGap);
+    EXPECT_TRUE(review.find(elevator->id)->signs.empty());
+}
+
+TEST_F(Demo, PlayWasFeltAtTheLeftFlapOfQx17BeforeItsBallWasChanged)
+{
+    const AirframeFacts& all = of("QX-17");
+    ASSERT_EQ(all.jointPlays.size(), 1U);
+    const JointPlay& play = all.jointPlays.front();
+    EXPECT_EQ(play.day, dayOf(2026, 2, 20));
+    EXPECT_EQ(play.along, (PlayFound{PlayFelt::Felt, Gap::micrometres(150)}));
+    EXPECT_EQ(play.across.felt, PlayFelt::None);
+    EXPECT_EQ(all.nameOf(play.person), "A. Quill");
 }
 
 TEST_F(Demo, RightAirbrakeOfQx42StepsOutsideAndGetsASecondFitting)

@@ -53,7 +53,7 @@ TEST_F(EngineersReport, StandsBesideItsTables)
     EXPECT_TRUE(answer.out.contains("x-csv")) << answer.out.toStdString();
     EXPECT_TRUE(textOf(at("x.pdf")).starts_with("%PDF-"));
     for (const char* name : {"period", "couplings", "readings", "outside", "questions", "shifts", "measurers",
-                             "gauges", "fittings", "events"}) {
+                             "gauges", "fittings", "events", "joint_play"}) {
         const auto rows = csvRows(textOf(at("x-csv/") + name + ".csv"), ',');
         ASSERT_FALSE(rows.empty()) << name;
         for (const CsvRow& row : rows) {

@@ -4,6 +4,7 @@
 #include "core/airframe/id_source.h"
 #include "tests/support/hangar.h"
 #include "tests/support/scripted_prompts.h"
+#include "tests/support/sleeve_joint.h"
 #include "tests/support/typing.h"
 
 #include <QComboBox>
@@ -92,13 +93,13 @@ TEST_P(KilledRigging, KeepsWhatWasSaidAndStartsTheCouplingAgainAtTheLook)
     EXPECT_EQ(kept.checks.size(), static_cast<std::size_t>(last.checks))
         << "what the screen said is in the file";
     EXPECT_EQ(kept.readings.size(), static_cast<std::size_t>(last.readings));
-    EXPECT_EQ(flowOf(kept, hangar.leftAileron, Turn::First).next, last.next);
+    EXPECT_EQ(flowOfSleeve(kept, hangar.leftAileron, Turn::First).next, last.next);
 
     ScriptedPrompts prompts;
     RiggedTodayPage page{store.records(), store.clock(), prompts};
     page.showAirframe(hangar.airframe);
     const RecordContent now = contentOf(store.records(), hangar.airframe);
-    const CouplingFlow flow = flowOf(now, hangar.leftAileron, Turn::First);
+    const CouplingFlow flow = flowOfSleeve(now, hangar.leftAileron, Turn::First);
     const bool wasHalfWay = last.checks > 0 && last.next != Step::Done;
     EXPECT_EQ(flow.interrupted, wasHalfWay);
     EXPECT_EQ(flow.next, last.next == Step::Done ? Step::Done : Step::Look);

@@ -7,6 +7,7 @@
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
+#include "tests/support/sleeve_joint.h"
 #include "tests/support/typing.h"
 
 #include <QComboBox>
@@ -124,7 +125,7 @@ TEST_P(QuestionsJourney, AnOutsideReadingIsResolvedByAnEngineer)
     EXPECT_EQ(text("verdictWord"), "Outside the band, and nobody has resolved it");
     EXPECT_EQ(text("verdictExplanation").find("This reading by itself: inside."), 0U);
     type("yy");
-    EXPECT_FALSE(flowOf(content(), hangar.leftAileron, Turn::First).isDone()) << "it is left as it is";
+    EXPECT_FALSE(flowOfSleeve(content(), hangar.leftAileron, Turn::First).isDone()) << "it is left as it is";
     EXPECT_TRUE(barShown());
 
     press(Qt::Key_2, Qt::ControlModifier);
@@ -154,16 +155,16 @@ TEST_P(QuestionsJourney, AnOutsideReadingIsResolvedByAnEngineer)
     press(Qt::Key_Escape);
     EXPECT_TRUE(isShown(Moments::Trends)) << "back where one was";
     press(Qt::Key_1, Qt::ControlModifier);
-    EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).interrupted);
+    EXPECT_TRUE(flowOfSleeve(content(), hangar.leftAileron, Turn::First).interrupted);
     type("0.5"); // the leaves are shut again
     press(Qt::Key_Return);
-    EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).readings.empty());
+    EXPECT_TRUE(flowOfSleeve(content(), hangar.leftAileron, Turn::First).readings.empty());
     press(Qt::Key_Escape);
     type("yyy0.5");
     press(Qt::Key_Return);
     EXPECT_EQ(text("verdictWord"), "Inside the band");
     type("yy");
-    EXPECT_TRUE(flowOf(content(), hangar.leftAileron, Turn::First).isDone());
+    EXPECT_TRUE(flowOfSleeve(content(), hangar.leftAileron, Turn::First).isDone());
     EXPECT_FALSE(barShown()) << "the outside reading no longer blocks";
     EXPECT_FALSE(part(window, "problemBanner").isVisible()) << text("problemText");
 }

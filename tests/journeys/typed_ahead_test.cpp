@@ -9,6 +9,7 @@
 #include "tests/support/file_held.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
+#include "tests/support/sleeve_joint.h"
 #include "tests/support/typing.h"
 
 #include <QLineEdit>
@@ -103,7 +104,7 @@ protected:
     void expectDone(const Joint& joint, Turn turn)
     {
         expectOneReading(joint, turn);
-        EXPECT_TRUE(flowOf(content(), joint.id, turn).isDone()) << joint.name;
+        EXPECT_TRUE(flowOfSleeve(content(), joint.id, turn).isDone()) << joint.name;
     }
 
     void expectUntouched(const Joint& joint)
@@ -276,7 +277,7 @@ TEST_P(TypedAhead, ALetterInsideAFigureSpoilsTheFigureAndAnswersNothing)
     }
     typist.type("0.50\nyy\n"); // the next figure begins anew
     EXPECT_EQ(content().readings.size(), 2U);
-    EXPECT_TRUE(flowOf(content(), joints[0].id, Turn::First).isDone());
+    EXPECT_TRUE(flowOfSleeve(content(), joints[0].id, Turn::First).isDone());
     expectNoProblem();
 }
 
@@ -297,7 +298,7 @@ TEST_P(TypedAhead, AReasonIsWholeAndTheFigureBehindItIsInItsPlace)
     EXPECT_EQ(now.exclusions.front().reading, now.readings.front().id);
     EXPECT_EQ(now.readings.back().interval, between(450, 500));
     EXPECT_FALSE(now.readings.back().corrects);
-    EXPECT_TRUE(flowOf(now, joints[0].id, Turn::First).isDone());
+    EXPECT_TRUE(flowOfSleeve(now, joints[0].id, Turn::First).isDone());
     expectUntouched(joints[1]);
     expectNoProblem();
 }

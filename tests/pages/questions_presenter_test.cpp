@@ -1,6 +1,7 @@
 #include "app/pages/questions/questions_presenter.h"
 #include "core/rigging/rigging_flow.h"
 #include "tests/support/hangar.h"
+#include "tests/support/sleeve_joint.h"
 
 #include <gtest/gtest.h>
 
@@ -77,7 +78,7 @@ protected:
 
     CouplingFlow flow(RecordId record, Turn turn)
     {
-        return flowOf(must(records().content(record)), hangar.leftAileron, turn);
+        return flowOfSleeve(must(records().content(record)), hangar.leftAileron, turn);
     }
 
     TempStore store;
@@ -291,7 +292,7 @@ TEST_F(Questions, AboutSwappedSidesSendBothSidesBackToTheLook)
     must(records().add(other, std::nullopt));
     ASSERT_TRUE(closed(asked(QuestionKind::SidesSwapped, record)).startsAgain);
     EXPECT_TRUE(flow(record, Turn::First).interrupted);
-    EXPECT_TRUE(flowOf(must(records().content(record)), hangar.rightAileron, Turn::First).interrupted);
+    EXPECT_TRUE(flowOfSleeve(must(records().content(record)), hangar.rightAileron, Turn::First).interrupted);
 }
 
 TEST_F(Questions, AreCountedByOneFunctionForTheBarTheChooserAndThePage)

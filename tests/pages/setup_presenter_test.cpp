@@ -158,14 +158,9 @@ TEST_F(SetUp, RefusesAnAirframeWithoutRegistrationWithAnUnreadableDayAndNoCount)
 TEST_F(SetUp, AddsACouplingTogetherWithItsFirstFitting)
 {
     const AirframeId airframe = anAirframeNamed("QX-17");
-    const CouplingEntry typed{"Right aileron, wing root",
-                              "aileron",
-                              Side::Right,
-                              "from above, mirror",
-                              Layout::A,
-                              "from the front",
-                              Securing::SleeveAndPin,
-                              PlanSpot::WingRootRight,
+    const CouplingEntry typed{"Right aileron, wing root", "aileron", Side::Right,
+                              "from above, mirror",       Layout::A, "from the front",
+                              CouplingKind::SleeveAndPin, {},        PlanSpot::WingRootRight,
                               "left-hand thread"};
     must(presenter.couplings.save(typed, airframe, {}));
     const SetUpView after = view(airframe);

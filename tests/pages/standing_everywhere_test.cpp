@@ -97,6 +97,16 @@ public:
         must(store.records().add(close));
     }
 
+    void connectsByItself()
+    {
+        for (Coupling coupling : must(store.records().couplings(hangar.airframe))) {
+            if (coupling.id != hangar.leftAileron)
+                continue;
+            coupling.kind = CouplingKind::ByItself;
+            must(store.records().add(coupling));
+        }
+    }
+
     RecordId rigged;
     ReadingId last;
     QuestionId asked;
@@ -176,6 +186,17 @@ const std::vector<Story>& stories()
              for (int i = 0; i < 12; ++i)
                  file.rig(kDay - std::chrono::days{60 - 2 * i}, i % 2 ? 440 : 560);
              file.today(500);
+         }},
+        {"no gap, and read while it was another kind", Says::NoGap,
+         [](ToldFile& file) {
+             file.today(500);
+             file.connectsByItself();
+         }},
+        {"no gap, and answered no", Says::Asked,
+         [](ToldFile& file) {
+             file.today(500);
+             file.connectsByItself();
+             file.ask(QuestionKind::AnsweredNo);
          }},
         {"a gauge in quarantine", Says::CannotTell,
          [](ToldFile& file) {

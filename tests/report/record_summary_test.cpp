@@ -126,6 +126,21 @@ TEST(RecordSummary, DoesNotTakeAPartSeatedReadingForTheOneThatStands)
     EXPECT_EQ(summary.couplings.front().partSeated.size(), 1U);
 }
 
+TEST(RecordSummary, WasAskedWhatItsCouplingsAskedThenAndIsCompleteThoughOneIsAnotherKindSince)
+{
+    ToldRecord told;
+    for (const Turn turn : {Turn::First, Turn::Second})
+        told.lookAndPull(turn);
+    told.read(500, Verdict::Inside);
+    told.close(Closing::Complete);
+    Coupling left = must(told.store.records().couplings(told.hangar.airframe)).front();
+    left.kind = CouplingKind::SleeveAndPin;
+    must(told.store.records().add(left));
+    const RecordSummary summary = told.summary();
+    EXPECT_FALSE(lists(summary, OpenItemKind::NotLooked, "Left aileron")) << "nobody was asked for a pin";
+    EXPECT_EQ(summary.couplings.front().standing.says, Says::Inside);
+}
+
 TEST(RecordSummary, ListsWhatIsNotDone)
 {
     ToldRecord told;

@@ -135,7 +135,8 @@ TEST_F(RoundTrip, CouplingInItsRiggingOrder)
     coupling.access = "fin top";
     coupling.leafPlace = "from above";
     coupling.layout = Layout::B;
-    coupling.securing = Securing::SleeveAndPin;
+    coupling.kind = CouplingKind::WaterBallast;
+    coupling.parts = {true, false, true};
     coupling.riggingOrder = -1;
     coupling.note = "step needed";
     coupling.inUse = false;
@@ -151,7 +152,8 @@ TEST_F(RoundTrip, CouplingInItsRiggingOrder)
     EXPECT_EQ(kept[0].access, "fin top");
     EXPECT_EQ(kept[0].leafPlace, "from above");
     EXPECT_EQ(kept[0].layout, Layout::B);
-    EXPECT_EQ(kept[0].securing, Securing::SleeveAndPin);
+    EXPECT_EQ(kept[0].kind, CouplingKind::WaterBallast);
+    EXPECT_EQ(kept[0].parts, (CouplingParts{true, false, true}));
     EXPECT_EQ(kept[0].note, "step needed");
     EXPECT_FALSE(kept[0].inUse);
     EXPECT_EQ(kept[1].id, hangar.leftAileron);
@@ -379,6 +381,36 @@ TEST_F(RoundTrip, SurfaceWithWhatTheManualSays)
     EXPECT_EQ(kept.mostPlay, surface.mostPlay);
     EXPECT_EQ(kept.manualReference, surface.manualReference);
     EXPECT_TRUE(kept.inUse);
+}
+
+TEST_F(RoundTrip, JointPlayOfARiggingAndOfAnyOtherDay)
+{
+    const RecordId record = must(records().add(hangar.record(now())));
+    JointPlay play;
+    play.coupling = hangar.leftAileron;
+    play.record = record;
+    play.day = dayOf(2026, 5, 2);
+    play.along = {PlayFelt::Felt, Gap::micrometres(150)};
+    play.across = {PlayFelt::None, {}};
+    play.person = hangar.vale;
+    play.note = "dial gauge";
+    must(records().add(play));
+    JointPlay earlier = play;
+    earlier.record.reset();
+    earlier.day = dayOf(2026, 4, 1);
+    earlier.along = {PlayFelt::NotTried, {}};
+    must(records().add(earlier));
+    store.reopen();
+    const std::vector<JointPlay> kept = must(records().jointPlays(hangar.airframe));
+    ASSERT_EQ(kept.size(), 2U);
+    EXPECT_EQ(kept[0].day, earlier.day) << "by day";
+    EXPECT_EQ(kept[0].along, earlier.along);
+    EXPECT_FALSE(kept[0].record);
+    EXPECT_EQ(kept[1].along, play.along);
+    EXPECT_EQ(kept[1].across, play.across);
+    EXPECT_EQ(kept[1].person, hangar.vale);
+    EXPECT_EQ(kept[1].note, "dial gauge");
+    ASSERT_EQ(must(records().content(record)).jointPlays.size(), 1U);
 }
 
 TEST_F(RoundTrip, ControlCheckTicksAndQuestionsOfARecord)

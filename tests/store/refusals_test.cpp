@@ -281,6 +281,27 @@ TEST_F(Refused, AnswerInAClosedRecord)
     expect(records().add(RecordTick{{}, record, TickKind::ToolsOut, hangar.oren, {}}));
 }
 
+TEST_F(Refused, JointPlayThatNobodyTriedOrThatWasMeasuredAndNotFelt)
+{
+    JointPlay play;
+    play.coupling = hangar.leftAileron;
+    play.day = dayOf(2026, 5, 2);
+    play.person = hangar.oren;
+    expect(records().add(play));
+    play.along = {PlayFelt::None, Gap::micrometres(100)};
+    expect(records().add(play));
+    play.along = {PlayFelt::Felt, Gap::micrometres(0)};
+    expect(records().add(play));
+    play.along = {PlayFelt::Felt, Gap::micrometres(100)};
+    must(records().add(play));
+    play.record = must(records().add(hangar.record(now())));
+    must(records().add(play));
+    RecordClose close;
+    close.record = *play.record;
+    must(records().add(close));
+    expect(records().add(play));
+}
+
 TEST_F(Refused, FurtherReadingInAClosedRecordButNotTheCorrectionOfOne)
 {
     const RecordId record = must(records().add(hangar.record(now())));

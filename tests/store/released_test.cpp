@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <gtest/gtest.h>
+#include <map>
 
 using namespace rig;
 using namespace rig::test;
@@ -314,4 +315,40 @@ TEST(ReleasedFile, OfTheThirdLayoutKeepsItsAnswersAndTakesWhatWasFelt)
     EXPECT_EQ(must(old.file().danglingReferences()), 0);
     EXPECT_FALSE(old.file().connection().run("UPDATE answer SET answer = 'yes'")) << "the triggers are back";
     EXPECT_FALSE(old.file().connection().run("DELETE FROM surface_answer"));
+}
+
+// The file of the third layout brought to the fourth by its migration, with two joints secured otherwise
+// since.
+TEST(ReleasedFile, OfTheFourthLayoutHasItsSecuringAsTheKindOfItsBallJoints)
+{
+    Released old{"v4.rigband"};
+    EXPECT_EQ(old.file().schemaVersion(), newestSchemaVersion());
+    const AirframeId airframe = must(old.records().airframes()).front().id;
+    std::map<std::string, CouplingKind> kinds;
+    for (const Coupling& coupling : must(old.records().couplings(airframe))) {
+        kinds[coupling.name] = coupling.kind;
+        EXPECT_TRUE(hasGap(coupling)) << coupling.name;
+        EXPECT_EQ(partsOf(coupling), (CouplingParts{true, true, true})) << coupling.name;
+    }
+    ASSERT_EQ(kinds.size(), 10U);
+    EXPECT_EQ(kinds["Left aileron"], CouplingKind::Sleeve);
+    EXPECT_EQ(kinds["Joint 0"], CouplingKind::Pin);
+    EXPECT_EQ(kinds["Joint 1"], CouplingKind::SleeveAndPin);
+    EXPECT_EQ(kinds["Joint 2"], CouplingKind::Sleeve);
+
+    Coupling elevator = must(old.records().couplings(airframe)).front();
+    elevator.id = {};
+    elevator.name = "Elevator, connects by itself";
+    elevator.kind = CouplingKind::ByItself;
+    elevator.parts = {false, true, false};
+    JointPlay play;
+    play.coupling = must(old.records().add(elevator));
+    play.day = dayOf(2026, 5, 2);
+    play.across = {PlayFelt::Felt, {}};
+    play.person = must(old.records().persons()).front().id;
+    must(old.records().add(play));
+    EXPECT_EQ(must(old.records().jointPlays(airframe)).size(), 1U);
+    EXPECT_EQ(must(old.file().danglingReferences()), 0);
+    EXPECT_FALSE(old.file().connection().run("UPDATE coupling SET kind = 'pin'")) << "the triggers stand";
+    EXPECT_FALSE(old.file().connection().run("DELETE FROM joint_play"));
 }

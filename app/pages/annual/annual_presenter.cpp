@@ -1,6 +1,7 @@
 #include "app/pages/annual/annual_presenter.h"
 
 #include "app/wording/annual_words.h"
+#include "app/wording/joint_play_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/standing_words.h"
 #include "core/clock.h"
@@ -57,7 +58,10 @@ private:
         if (one.standing.reading)
             row.bar.reading = one.standing.reading->interval;
         row.bar.verdict = one.standing.verdict();
-        if (!one.band)
+        row.bar.hasGap = hasGap(one.coupling);
+        if (!row.bar.hasGap)
+            row.noBand = ReviewWords::noGap();
+        else if (!one.band)
             row.noBand = ReviewWords::noBand(one);
         addFigures(one, row);
         row.openQuestions = static_cast<int>(one.openQuestions.size());
@@ -185,6 +189,8 @@ private:
             changes.emplace_back(one.fitting.begins, m_words.fitting(one));
         for (const Event& one : m_review.events)
             changes.emplace_back(one.day, m_words.event(one));
+        for (const JointPlay& one : m_review.jointPlays)
+            changes.emplace_back(one.day, JointPlayWords{m_facts}.withCoupling(one));
         std::ranges::stable_sort(changes, std::ranges::greater{}, &std::pair<Day, QString>::first);
         for (auto& [day, sentence] : changes)
             m_view.changes.push_back({{}, std::move(sentence), {}, {}, {}});

@@ -231,7 +231,7 @@ Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) 
 Outcome QuestionsPresenter::startAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp)
 {
     for (const Turn turn : kTurns) {
-        if (!flowOf(content, coupling, turn).begun)
+        if (!givenAt(content, coupling, turn).begun)
             continue;
         const auto added = m_records.add(
             Interruption{{}, content.record.id, coupling, turn, InterruptionReason::QuestionClosed, stamp});

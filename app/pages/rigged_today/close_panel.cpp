@@ -11,7 +11,19 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace rig {
+
+namespace {
+
+bool isEverythingEverywhere(const RecordReview& review)
+{
+    return std::ranges::all_of(review.couplings,
+                               [](const CouplingProgress& one) { return one.parts.gap && one.parts.pull; });
+}
+
+} // namespace
 
 ClosePanel::ClosePanel(QWidget* parent) : QWidget{parent}
 {
@@ -72,7 +84,8 @@ void ClosePanel::display(const RiggedTodayView& view)
     m_heading->setVisible(!lines.isEmpty());
     m_heading->setText(view.review.mayCloseComplete() ? RiggedWords::listedHeading()
                                                       : RiggedWords::openHeading());
-    m_open->setText(lines.isEmpty() ? RiggedWords::nothingOpen() : lines.join('\n'));
+    m_open->setText(lines.isEmpty() ? RiggedWords::nothingOpen(isEverythingEverywhere(view.review))
+                                    : lines.join('\n'));
     m_close->setText(view.review.mayCloseComplete() ? RiggedWords::closeComplete()
                                                     : RiggedWords::closeLeftOpen());
     if (m_record == view.record->id)

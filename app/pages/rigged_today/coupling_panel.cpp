@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/coupling_panel.h"
 
+#include "app/pages/rigged_today/joint_play_card.h"
 #include "app/pages/rigged_today/stop_card.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/flow_scroll.h"
@@ -11,6 +12,7 @@
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
+#include "app/wording/joint_play_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/verdict_words.h"
 #include "core/airframe/name_in.h"
@@ -32,12 +34,11 @@ namespace {
 
 constexpr double kTallestStrip = 220; // pixels
 constexpr double kTall = 820;         // pixels
-constexpr std::array kLook{CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop};
 
 bool isAnswerTo(CheckKind kind, Answer answer)
 {
     if (answer == Answer::Felt)
-        return std::ranges::find(kLook, kind) != kLook.end();
+        return isLook(kind);
     return answer != Answer::CannotSee || kind != CheckKind::Pull;
 }
 
@@ -128,9 +129,8 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
         column->addStretch(1);
         top->addLayout(column);
     };
-    QLabel* gaugeLabel = nullptr;
     choice(m_personLabel, m_person, RiggedWords::measuredBy(), "measuredBy");
-    choice(gaugeLabel, m_gauge, RiggedWords::gauge(), "measuredWith");
+    choice(m_gaugeLabel, m_gauge, RiggedWords::gauge(), "measuredWith");
     connect(m_person, &QComboBox::activated, this, [this] {
         if (const auto person = m_person->chosen<PersonId>())
             emit personChosen(*person);
@@ -169,6 +169,11 @@ void CouplingPanel::buildLook(QVBoxLayout* layout)
     addTile(row, CheckKind::BallInSocket, "tile0", AnswerChoice::OrFelt);
     addTile(row, CheckKind::PlungerHome, "tile1", AnswerChoice::OrFelt);
     addTile(row, CheckKind::SleeveAtStop, "tile2", AnswerChoice::OrFelt);
+    addTile(row, CheckKind::PinThrough, "tilePin", AnswerChoice::OrFelt);
+    addTile(row, CheckKind::Engaged, "tileEngaged", AnswerChoice::OrFelt);
+    addTile(row, CheckKind::NoStep, "tileNoStep", AnswerChoice::OrFelt);
+    addTile(row, CheckKind::LineConnected, "tileLine", AnswerChoice::OrFelt);
+    addTile(row, CheckKind::Connected, "tileConnected", AnswerChoice::OrFelt);
     layout->addWidget(m_look);
 }
 
@@ -184,6 +189,8 @@ QuestionTile* CouplingPanel::addTile(QLayout* layout, CheckKind kind, const char
 
 void CouplingPanel::buildMeasure(QVBoxLayout* layout)
 {
+    m_noGap = labelOf(RiggedWords::noGapHere(), "soft", "noGapHere");
+    layout->addWidget(m_noGap);
     m_strip = new GapStripWidget;
     m_strip->setObjectName("gapStrip");
     m_strip->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::MinimumExpanding);
@@ -227,6 +234,11 @@ void CouplingPanel::buildPull(QVBoxLayout* layout)
     history->addWidget(m_history, 1);
     m_pullRow->addWidget(m_historyBox);
     layout->addLayout(m_pullRow);
+    m_plays = labelOf({}, "soft", "jointPlays");
+    layout->addWidget(m_plays);
+    m_playCard = new JointPlayCard;
+    layout->addWidget(m_playCard);
+    connect(m_playCard, &JointPlayCard::keepAsked, this, &CouplingPanel::playFelt);
 }
 
 void CouplingPanel::resizeEvent(QResizeEvent* event)
@@ -264,14 +276,16 @@ void CouplingPanel::buildBottom(QVBoxLayout* layout)
     m_correct = buttonOf(RiggedWords::correct(), "correct");
     m_strike = buttonOf(RiggedWords::strike(), "strike");
     m_again = buttonOf(RiggedWords::measureAgain(), "measureAgain");
+    m_play = buttonOf(JointPlayWords::openWithKey(), "play");
     m_turn = buttonOf({}, "turn");
     m_next = buttonOf(RiggedWords::nextCoupling(), "next", "primary");
-    for (QPushButton* button : {m_correct, m_strike, m_again, m_turn, m_next})
+    for (QPushButton* button : {m_correct, m_strike, m_again, m_play, m_turn, m_next})
         row->addWidget(button);
     connect(m_correct, &QPushButton::clicked, this, &CouplingPanel::correctionAsked);
     connect(m_strike, &QPushButton::clicked, this, &CouplingPanel::strikeAsked);
     connect(m_again, &QPushButton::clicked, this, &CouplingPanel::measureAgainAsked);
     connect(m_next, &QPushButton::clicked, this, &CouplingPanel::nextAsked);
+    connect(m_play, &QPushButton::clicked, m_playCard, &JointPlayCard::open);
     connect(m_turn, &QPushButton::clicked, this,
             [this] { emit turnAsked(m_sheet.turn == Turn::First ? Turn::Second : Turn::First); });
     layout->addLayout(row);
@@ -292,17 +306,22 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
 {
     if (m_sheet.coupling.id != sheet.coupling.id || m_sheet.turn != sheet.turn)
         m_isLookWanted = false;
+    if (m_sheet.coupling.id != sheet.coupling.id || m_sheet.turn != sheet.turn ||
+        m_sheet.person != sheet.person || m_sheet.plays.size() != sheet.plays.size())
+        closePlay(); // what was typed was of another joint or person, or it is kept
     m_sheet = sheet;
     const auto standing = view.standings.find(sheet.coupling.id);
     m_standing = standing == view.standings.end() ? CouplingStanding{} : standing->second;
     m_callName = QString::fromStdString(view.airframe.callName);
+    m_persons = view.persons;
     m_callPhone = QString::fromStdString(view.airframe.callPhone);
     m_title->setText(QString::fromStdString(sheet.coupling.name));
     const QString access = QString::fromStdString(sheet.coupling.access);
-    const QString leaf = QString::fromStdString(sheet.coupling.leafPlace);
+    const QString leaf = hasGapHere() ? QString::fromStdString(sheet.coupling.leafPlace) : QString{};
     m_access->setText(access.isEmpty() || leaf.isEmpty() ? access + leaf
                                                          : access + QStringLiteral(" · ") + leaf);
     fillChoices(view, sheet);
+    showWhatIsThere(sheet);
     showStop(view, sheet);
     showQuestions(sheet);
     showMeasure(sheet);
@@ -322,18 +341,39 @@ QWidget* CouplingPanel::nextThing() const
     if (m_sheet.stop)
         return m_leavesOpen ? static_cast<QWidget*>(m_leaves) : m_stop;
     if (m_sheet.flow.next == Step::Look)
-        return tile(m_sheet.flow.ask.value_or(CheckKind::BallInSocket));
+        return tile(m_sheet.flow.ask.value_or(m_sheet.flow.asks.look.front()));
     if (m_leavesOpen)
         return m_leaves;
-    if (m_sheet.flow.isDone())
-        return m_sheet.flow.ask ? static_cast<QWidget*>(tile(*m_sheet.flow.ask)) : m_verdict;
-    return tile(m_sheet.flow.next == Step::Secure ? CheckKind::Secured : CheckKind::Pull);
+    if (m_sheet.flow.isDone() && m_sheet.flow.ask)
+        return tile(*m_sheet.flow.ask);
+    if (m_sheet.flow.next == Step::Secure)
+        return tile(CheckKind::Secured);
+    if (m_sheet.flow.next == Step::Pull && m_sheet.flow.asks.parts.pull)
+        return tile(CheckKind::Pull);
+    if (hasGapHere() && !m_sheet.readings.empty())
+        return m_verdict;
+    return tile(m_sheet.flow.asks.parts.pull ? CheckKind::Pull : m_sheet.flow.asks.look.back());
+}
+
+// Nothing is shown of what this kind of coupling does not have.
+void CouplingPanel::showWhatIsThere(const CouplingSheet& sheet)
+{
+    const bool isMeasured = hasGapHere();
+    m_noGap->setVisible(!isMeasured);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_gaugeLabel, m_gauge, m_strip, m_leafLabel,
+                                                         m_leafNote, m_leaves, m_verdict})
+        part->setVisible(isMeasured);
+    m_historyBox->setVisible(isMeasured && sheet.turn == Turn::First);
+    const bool isRead = isMeasured || sheet.flow.last.has_value();
+    for (QPushButton* button : {m_again, m_correct, m_strike})
+        button->setVisible(isRead);
 }
 
 void CouplingPanel::fillChoices(const RiggedTodayView& view, const CouplingSheet& sheet)
 {
     const bool first = sheet.turn == Turn::First;
-    m_personLabel->setText(first ? RiggedWords::measuredBy() : RiggedWords::lookedBy());
+    const QString firstDoes = hasGapHere() ? RiggedWords::measuredBy() : RiggedWords::lookedAtBy();
+    m_personLabel->setText(first ? firstDoes : RiggedWords::lookedBy());
     m_person->setAccessibleName(m_personLabel->text());
     std::vector<Person> persons = view.persons;
     if (!first)
@@ -357,50 +397,60 @@ void CouplingPanel::showStop(const RiggedTodayView& view, const CouplingSheet& s
     m_stop->setVisible(sheet.stop.has_value());
 }
 
+// A part that this kind of coupling does not have is not there; what was answered of it all the same is.
+void CouplingPanel::showPart(CheckKind kind, const CouplingSheet& sheet, bool open)
+{
+    const auto answer = answerOf(sheet.flow, kind);
+    tile(kind)->setVisible(sheet.flow.asks.has(kind, sheet.turn) || answer);
+    tile(kind)->setAnswer(answer);
+    tile(kind)->setState(open && sheet.flow.ask == kind, open);
+}
+
 void CouplingPanel::showQuestions(const CouplingSheet& sheet)
 {
     const bool someone = sheet.person.has_value() && !sheet.stop;
-    for (const CheckKind kind : kLook) {
-        tile(kind)->setAnswer(answerOf(sheet.flow, kind));
-        const bool isBallThere = sheet.flow.ballInSocket && countsAsYes(*sheet.flow.ballInSocket);
-        const bool open = kind == CheckKind::BallInSocket || isBallThere;
-        tile(kind)->setState(someone && sheet.flow.ask == kind, someone && open);
+    const bool isBallMissing = sheet.flow.asks.has(CheckKind::BallInSocket, sheet.turn) &&
+                               !isSeen(sheet.flow, CheckKind::BallInSocket);
+    int number = 0;
+    for (const CheckKind kind : kCheckKinds) {
+        if (!isLook(kind))
+            continue;
+        showPart(kind, sheet, someone && (kind == CheckKind::BallInSocket || !isBallMissing));
+        if (sheet.flow.asks.has(kind, sheet.turn))
+            tile(kind)->setTitle(RiggedWords::numbered(++number, RiggedWords::question(kind)));
     }
     showLook(sheet);
-    tile(CheckKind::Pull)->setAnswer(sheet.flow.pull);
-    const bool pullOpen = sheet.flow.next >= Step::Pull;
-    tile(CheckKind::Pull)->setState(someone && sheet.flow.ask == CheckKind::Pull, someone && pullOpen);
-    QuestionTile* secured = tile(CheckKind::Secured);
-    secured->setVisible(sheet.turn == Turn::First);
-    secured->setHint(RiggedWords::secureHint(sheet.coupling.securing));
-    secured->setAnswer(sheet.flow.secured);
-    secured->setState(someone && sheet.flow.ask == CheckKind::Secured,
-                      someone && (sheet.flow.next == Step::Secure || sheet.flow.next == Step::Done));
+    const CouplingKind kind = sheet.coupling.kind;
+    tile(CheckKind::Pull)->setHint(RiggedWords::pullHint(kind));
+    showPart(CheckKind::Pull, sheet, someone && sheet.flow.next >= Step::Pull);
+    tile(CheckKind::Secured)->setHint(RiggedWords::secureHint(kind));
+    showPart(CheckKind::Secured, sheet, someone && sheet.flow.next >= Step::Secure);
     if (sheet.stop)
         m_notice->clear();
     else if (!someone)
-        m_notice->setText(sheet.turn == Turn::First ? RiggedWords::choosePersonFirst()
-                                                    : RiggedWords::secondMustDiffer());
+        m_notice->setText(sheet.turn == Turn::Second ? RiggedWords::secondMustDiffer()
+                          : hasGapHere()             ? RiggedWords::choosePersonFirst()
+                                                     : RiggedWords::chooseWhoLooksFirst());
     else if (sheet.flow.notSeen())
         m_notice->setText(RiggedWords::notSeenHere(*sheet.flow.notSeen()));
     else
-        m_notice->setText(sheet.turn == Turn::Second ? RiggedWords::secondBlind() : QString{});
+        m_notice->setText(sheet.turn == Turn::First    ? QString{}
+                          : sheet.flow.asks.parts.pull ? RiggedWords::secondBlind()
+                                                       : RiggedWords::secondLooksBlind());
     m_notice->setVisible(!m_notice->text().isEmpty());
 }
 
 // What is answered folds away; a “no” and a “cannot see” stay where they can be answered anew.
 void CouplingPanel::showLook(const CouplingSheet& sheet)
 {
-    const bool isLooked = std::ranges::all_of(kLook, [&sheet](CheckKind kind) {
-        const auto answer = answerOf(sheet.flow, kind);
-        return answer && countsAsYes(*answer);
-    });
+    QStringList looked;
+    for (const CheckKind kind : sheet.flow.asks.look)
+        if (const auto answer = answerOf(sheet.flow, kind); answer && countsAsYes(*answer))
+            looked << RiggedWords::looked(kind, *answer);
+    const bool isLooked = looked.size() == static_cast<qsizetype>(sheet.flow.asks.look.size());
     m_looked->setVisible(isLooked);
     m_look->setVisible(!isLooked || m_isLookWanted);
-    if (!isLooked)
-        return;
-    m_lookedText->setText(
-        RiggedWords::looked(*sheet.flow.ballInSocket, *sheet.flow.plungerHome, *sheet.flow.sleeveAtStop));
+    m_lookedText->setText(looked.join(QLatin1Char(' ')));
     m_lookAgain->setText(m_isLookWanted ? RiggedWords::foldLook() : RiggedWords::showLook());
 }
 
@@ -415,7 +465,7 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     GapStripView strip;
     strip.band = sheet.band;
     strip.partSeated = sheet.history.partSeated;
-    m_leavesOpen = sheet.person && sheet.gauge && sheet.isMeasuringOpen;
+    m_leavesOpen = hasGapHere() && sheet.person && sheet.gauge && sheet.isMeasuringOpen;
     const bool taper = sheet.gauge && sheet.gauge->set.kind() == GaugeKind::Taper;
     m_leafLabel->setText(taper ? RiggedWords::valueRead() : RiggedWords::thickestThatEnters());
     std::optional<Gap> centre;
@@ -424,9 +474,11 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     m_leaves->setGauge(sheet.gauge ? sheet.gauge->set : GaugeSet{}, centre);
     m_leaves->setEnabled(m_leavesOpen);
     m_leafNote->setText(gaugeNoteOf(sheet));
-    m_leaves->setVisible(m_leavesOpen || sheet.readings.empty());
+    m_leaves->setVisible(hasGapHere() && (m_leavesOpen || sheet.readings.empty()));
 
-    if (sheet.readings.empty()) {
+    if (!hasGapHere()) {
+        m_verdict->showPrompt(RiggedWords::noGapHere());
+    } else if (sheet.readings.empty()) {
         m_leaves->setChosen(std::nullopt); // nothing of another coupling, and nothing of the first person
         const QString first = whyNoFigure();
         m_verdict->showPrompt(!first.isEmpty()             ? first
@@ -457,7 +509,6 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     m_strip->setView(strip);
     m_history->setSmall(sheet.lastTwelve, 12);
     placeHistory();
-    m_historyBox->setVisible(sheet.turn == Turn::First);
 }
 
 // They say nothing any more, and stay to be read.
@@ -482,13 +533,21 @@ void CouplingPanel::showStruck(const RiggedTodayView& view, const CouplingSheet&
 void CouplingPanel::showBottom(const CouplingSheet& sheet)
 {
     const bool asked = sheet.wanted != ReadingWanted::None;
-    const bool asFound = sheet.stop && mayMeasureAsFound(*sheet.stop);
+    const bool asFound = hasGapHere() && sheet.stop && mayMeasureAsFound(*sheet.stop);
     m_again->setText(asFound ? RiggedWords::measureAsFound() : RiggedWords::measureAgain());
     const bool isReadAlready = !sheet.readings.empty() || (sheet.stop && sheet.flow.mayMeasure());
     m_again->setEnabled(!m_leavesOpen && sheet.person &&
                         (sheet.stop && sheet.stop->saidNo ? asFound : isReadAlready));
     m_correct->setEnabled(sheet.flow.last && !asked);
     m_strike->setEnabled(sheet.flow.last && sheet.person && !asked);
+    m_play->setEnabled(sheet.person && !sheet.stop);
+    QStringList plays;
+    for (const JointPlay& play : sheet.plays)
+        plays << JointPlayWords::sentence(
+            play, QString::fromStdString(nameIn(m_persons, std::optional{play.person})));
+    if (!plays.isEmpty())
+        plays << JointPlayWords::manualHasTheLimit();
+    sayIn(m_plays, plays.join(QLatin1Char(' ')));
     m_turn->setText(sheet.turn == Turn::First ? RiggedWords::secondHere() : RiggedWords::firstHere());
     m_next->setEnabled(sheet.flow.isDone() || sheet.stop);
 }
@@ -560,6 +619,11 @@ QString CouplingPanel::whyNoFigure() const
     return m_leavesOpen ? QString{} : RiggedWords::alreadyRead();
 }
 
+bool CouplingPanel::closePlay()
+{
+    return m_playCard->close();
+}
+
 bool CouplingPanel::clearFigure()
 {
     return m_leaves->clearFigure();
@@ -599,10 +663,14 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
         return m_lookAgain->click(), true;
     if (isKey(*event, VerdictWords::keyMore()) && m_verdict->says())
         return m_verdict->toggleMore(), true;
+    if (isKey(*event, JointPlayWords::key()) && m_play->isEnabled())
+        return m_play->click(), true;
     if (isKey(*event, RiggedWords::keySecondPerson()))
         return m_turn->click(), true;
     if (m_leavesOpen && m_leaves->takeKey(event))
         return true;
+    if (!hasGapHere() && LeafRow::beginsFigure(*event))
+        return showNotice(RiggedWords::noGapHere()), true;
     if (!m_leavesOpen && LeafRow::beginsFigure(*event))
         return m_leafNote->setText(whyNoFigure()), true;
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

@@ -17,6 +17,7 @@ namespace rig {
 class ChoiceBox;
 class FlowScroll;
 class GapStripWidget;
+class JointPlayCard;
 class LeafRow;
 class StopCard;
 class TrendWidget;
@@ -41,6 +42,8 @@ public:
     void showNotice(const QString& sentence);
     // Takes back what was typed of a figure. False when nothing was.
     bool clearFigure();
+    // The card for joint play; false when it was not open.
+    bool closePlay();
 
     // A key pressed anywhere on the page. False when it means nothing here.
     bool takeKey(QKeyEvent* event);
@@ -54,6 +57,7 @@ signals:
     void correctionAsked();
     void strikeAsked();
     void nextAsked();
+    void playFelt(const rig::PlayFound& along, const rig::PlayFound& across, const QString& note);
     void turnAsked(rig::Turn turn);
 
 protected:
@@ -72,6 +76,8 @@ private:
     void showQuestions(const CouplingSheet& sheet);
     void showLook(const CouplingSheet& sheet);
     void toggleLook();
+    void showPart(CheckKind kind, const CouplingSheet& sheet, bool open);
+    void showWhatIsThere(const CouplingSheet& sheet);
     void showMeasure(const CouplingSheet& sheet);
     void showStruck(const RiggedTodayView& view, const CouplingSheet& sheet);
     void showBottom(const CouplingSheet& sheet);
@@ -81,6 +87,7 @@ private:
     std::optional<Verdict> verdictShown(const Judgement& judgement) const;
     QString whyNoFigure() const;
     void chooseReading(const GaugeReading& reading);
+    bool hasGapHere() const { return m_sheet.flow.asks.parts.gap; }
     QuestionTile* tile(CheckKind kind) const { return m_tiles[static_cast<std::size_t>(kind)]; }
 
     const QObject* m_pressed = nullptr; // the last one, by mouse or touch
@@ -88,6 +95,7 @@ private:
     CouplingStanding m_standing; // before what is pressed and not yet saved
     FlowScroll* m_scroll = nullptr;
     QString m_callName;
+    std::vector<Person> m_persons;
     QString m_callPhone;
     bool m_leavesOpen = false;
     bool m_isLookWanted = false; // although it is answered
@@ -95,15 +103,17 @@ private:
     QLabel* m_title = nullptr;
     QLabel* m_access = nullptr;
     QLabel* m_personLabel = nullptr;
+    QLabel* m_gaugeLabel = nullptr;
     ChoiceBox* m_person = nullptr;
     ChoiceBox* m_gauge = nullptr;
     QLabel* m_notice = nullptr;
     StopCard* m_stop = nullptr;
-    std::array<QuestionTile*, 5> m_tiles{};
+    std::array<QuestionTile*, kCheckKinds.size()> m_tiles{};
     QWidget* m_look = nullptr;
     QWidget* m_looked = nullptr; // the same in one line, once it is answered
     QLabel* m_lookedText = nullptr;
     QPushButton* m_lookAgain = nullptr;
+    QLabel* m_noGap = nullptr;
     GapStripWidget* m_strip = nullptr;
     QLabel* m_leafLabel = nullptr;
     LeafRow* m_leaves = nullptr;
@@ -113,9 +123,12 @@ private:
     QPushButton* m_again = nullptr;
     QPushButton* m_correct = nullptr;
     QPushButton* m_strike = nullptr;
+    QPushButton* m_play = nullptr;
     QPushButton* m_turn = nullptr;
     QPushButton* m_next = nullptr;
     WrapLayout* m_pullRow = nullptr;
+    JointPlayCard* m_playCard = nullptr;
+    QLabel* m_plays = nullptr;
     QWidget* m_historyBox = nullptr;
     bool m_isTall = false;
     double m_scale = 1; // of the text

@@ -183,7 +183,7 @@ QString detailFor(const CouplingProgress& one, const CouplingStanding& standing,
     if (turn == Turn::Second) {
         switch (one.stage) {
         case CouplingStage::BothDone:
-            return RiggedWords::secondPersonDone();
+            return RiggedWords::secondPersonDone(one.parts.pull);
         case CouplingStage::FirstDone:
             return RiggedWords::firstPersonDone();
         case CouplingStage::Begun:
@@ -197,8 +197,12 @@ QString detailFor(const CouplingProgress& one, const CouplingStanding& standing,
         detail = RiggedWords::stopHere();
     else if (one.stage == CouplingStage::Begun && !isCurrent)
         detail = RiggedWords::begunNotDone();
-    if (one.reading && (one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone))
-        detail = RiggedWords::readLookedPulled(Formats{}.interval(*one.reading));
+    const bool firstDone = one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone;
+    if (firstDone && !one.parts.gap)
+        detail = RiggedWords::doneWithoutGap(one.parts);
+    else if (firstDone && one.reading)
+        detail = one.parts.pull ? RiggedWords::readLookedPulled(Formats{}.interval(*one.reading))
+                                : RiggedWords::readAndLooked(Formats{}.interval(*one.reading));
     if (one.stage == CouplingStage::BothDone)
         detail = RiggedWords::bothDone(detail);
     if (one.interrupted)
@@ -221,6 +225,8 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, const C
         role = Role::Accent;
     } else if (turn == Turn::Second && one.stage == CouplingStage::BothDone) {
         shape = MarkShape::Done;
+    } else if (turn == Turn::First && firstDone && standing.says == Says::NoGap) {
+        shape = MarkShape::Done; // that it was looked at; there is nothing to be judged
     } else if (turn == Turn::First && (standing.isUnresolved || firstDone)) {
         shape = shapeOf(standing.says);
         role = shapeRoleOf(standing.says);

@@ -221,6 +221,10 @@ void RiggedTodayPage::connectCoupling()
     connect(m_coupling, &CouplingPanel::gaugeChosen, this, performs(chooseGauge));
     connect(m_coupling, &CouplingPanel::measureAgainAsked, this, performs(wantAgain));
     connect(m_coupling, &CouplingPanel::nextAsked, this, performs(goOn));
+    connect(m_coupling, &CouplingPanel::playFelt, this,
+            [this](const PlayFound& along, const PlayFound& across, const QString& note) {
+                perform(feelPlay, along, across, note.toStdString());
+            });
     connect(m_coupling, &CouplingPanel::turnAsked, this, performs(changeTurn));
     connect(m_coupling, &CouplingPanel::readingChosen, this, &RiggedTodayPage::pressReading);
     connect(m_coupling, &CouplingPanel::correctionAsked, this, &RiggedTodayPage::askCorrection);
@@ -392,7 +396,7 @@ void RiggedTodayPage::askStrike()
 
 void RiggedTodayPage::escape()
 {
-    if (panelNow() == m_coupling && m_coupling->clearFigure())
+    if (panelNow() == m_coupling && (m_coupling->closePlay() || m_coupling->clearFigure()))
         return;
     perform(interrupt, InterruptionReason::Asked);
 }

@@ -45,7 +45,7 @@ std::map<CouplingId, CouplingStanding> standingsIn(const KnownAirframe& known,
     const CouplingStandings all{known.facts(), period.from, period.to};
     std::map<CouplingId, CouplingStanding> standings;
     for (const Coupling& coupling : couplings)
-        standings.emplace(coupling.id, all.standingOf(known.history(coupling.id)));
+        standings.emplace(coupling.id, all.standingOf(coupling, known.history(coupling.id)));
     return standings;
 }
 
@@ -70,10 +70,7 @@ TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, Record
 // What the session is worked against. What stopped a joint in an earlier record stops it in this one.
 RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content, const AirframeFacts& facts)
 {
-    std::vector<CouplingId> couplings;
-    for (const Coupling& coupling : view.couplings)
-        couplings.push_back(coupling.id);
-    RecordNow now = recordNowOf(content, couplings);
+    RecordNow now = recordNowOf(content, view.couplings);
     for (CouplingNow& one : now.couplings)
         one.stop = stopAmong(facts.questions, one.id);
     for (const SurfaceProgress& one : view.review.surfaces)
@@ -207,6 +204,10 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
         sheet.band = fitting->baseline.band();
         sheet.fitting = fitting->fitting.id;
     }
+    // Of this record, and of whoever works in this turn: the other person's is not told.
+    for (const JointPlay& play : known.facts().jointPlays)
+        if (play.coupling == coupling && play.record == view.record->id && sheet.person == play.person)
+            sheet.plays.push_back(play);
     for (const Reading& reading : sheet.flow.readings)
         sheet.readings.push_back({reading, withoutSight(judgeIn(sheet.history, reading), sheet.notSeen),
                                   known.isSuperseded(reading.id)});

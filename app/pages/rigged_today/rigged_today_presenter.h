@@ -28,6 +28,7 @@ struct CouplingSheet
     std::optional<Coupling> otherSide;      // left for right, right for left
     std::vector<PersonId> otherSidePersons; // who did that one first in this record
     std::vector<SheetReading> readings;     // of this person since the last interruption
+    std::vector<JointPlay> plays;           // felt in this record by this person, by day
     TrendSeries lastTwelve;                 // without this record's own readings
     CouplingHistory history;
     std::optional<Band> band; // of the fitting that holds today

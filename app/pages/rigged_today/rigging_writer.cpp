@@ -47,6 +47,7 @@ Result<ReadingNews> RiggingWriter::write(AirframeId airframe, std::span<const Se
         [&](const Check& check) { return saveAnswer(airframe, check); },
         [&](const SurfaceCheck& check) { return saveAnswer(airframe, check); },
         [&](const Reading& reading) { return save(airframe, reading, shown, news); },
+        [&](const JointPlay& play) { return outcomeOf(m_records.add(play)); },
         [&](const Exclusion& strike) { return outcomeOf(m_records.add(strike)); },
         [&](const Interruption& interruption) { return outcomeOf(m_records.add(interruption)); }};
     const Outcome written = m_records.together([&]() -> Outcome {
@@ -117,7 +118,7 @@ std::optional<Coupling> RiggingWriter::swappedWith(const Reading& reading, const
     if (!other)
         return std::nullopt;
     const std::vector<Reading> others =
-        standing(flowOf(content, other->id, reading.turn).readings, content.exclusions);
+        standing(givenAt(content, other->id, reading.turn).readings, content.exclusions);
     if (others.empty() ||
         !looksSwapped(reading, known.history(reading.coupling), others.back(), known.history(other->id)))
         return std::nullopt;
@@ -217,7 +218,7 @@ Outcome RiggingWriter::resume(AirframeId airframe)
         return couplings.problem();
     for (const Coupling& coupling : couplings.value()) {
         for (const Turn turn : {Turn::First, Turn::Second}) {
-            const CouplingFlow flow = flowOf(content.value(), coupling.id, turn);
+            const CouplingFlow flow = flowOf(content.value(), coupling, turn);
             if (!flow.begun || flow.isDone())
                 continue;
             Interruption interruption;

@@ -12,6 +12,8 @@
 #include <QRadioButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace rig {
 
 namespace {
@@ -23,7 +25,7 @@ QString missingIn(const RiggedTodayView& view)
         return RiggedWords::noCouplings();
     if (view.persons.size() < 2)
         return RiggedWords::noPeople();
-    if (view.gauges.empty())
+    if (view.gauges.empty() && std::ranges::any_of(view.couplings, hasGap))
         return RiggedWords::noGauges();
     return {};
 }

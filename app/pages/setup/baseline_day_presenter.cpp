@@ -56,7 +56,7 @@ Result<Sheet> BaselineDayPresenter::sheetOf(AirframeId airframe, CouplingId coup
     if (!known)
         return known.problem();
     const Coupling* found = findIn(known.value()->facts().couplings, coupling);
-    if (!found)
+    if (!found || !hasGap(*found))
         return Problem{ProblemKind::NotFound, textOf(coupling.bytes)};
     return make(*known.value(), *found);
 }

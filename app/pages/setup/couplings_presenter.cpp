@@ -103,10 +103,14 @@ QString usualName(UsualCoupling which)
 
 CouplingEntry entryOf(const Coupling& coupling)
 {
-    return {
-        shown(coupling.name), CouplingWords::circuitOf(coupling), coupling.side,     shown(coupling.access),
-        coupling.layout,      shown(coupling.leafPlace),          coupling.securing, spotOf(coupling.place),
-        shown(coupling.note)};
+    CouplingEntry entry{shown(coupling.name),   CouplingWords::circuitOf(coupling),
+                        coupling.side,          shown(coupling.access),
+                        coupling.layout,        shown(coupling.leafPlace),
+                        coupling.kind,          {},
+                        spotOf(coupling.place), shown(coupling.note)};
+    if (!isBallJoint(coupling.kind)) // of a ball joint nobody was asked
+        entry.parts = partsOf(coupling);
+    return entry;
 }
 
 std::vector<CouplingRow> CouplingsPresenter::view(const KnownAirframe& known) const
@@ -151,7 +155,8 @@ Result<Saved> CouplingsPresenter::save(const CouplingEntry& entry, AirframeId ai
     coupling.access = plain(entry.access);
     coupling.layout = entry.layout;
     coupling.leafPlace = plain(entry.leafPlace);
-    coupling.securing = entry.securing;
+    coupling.kind = entry.kind;
+    coupling.parts = partsOf(entry.kind, entry.parts);
     // A place finer than the choices stays as it is while the choice stays.
     if (entry.spot == PlanSpot::NotGiven)
         coupling.place.reset();

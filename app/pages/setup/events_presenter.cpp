@@ -1,6 +1,8 @@
 #include "app/pages/setup/entry_reader.h"
 #include "app/pages/setup/part_presenters.h"
 #include "app/pages/setup/things_kept.h"
+#include "app/wording/joint_play_words.h"
+#include "core/airframe/name_in.h"
 #include "core/airframe/saved_before.h"
 
 namespace rig {
@@ -37,6 +39,58 @@ Result<Saved> EventsPresenter::save(const EventEntry& entry, AirframeId airframe
                                        plain(entry.note),
                                        desk().stamp().by,
                                        desk().stamp()}));
+}
+
+std::vector<PlayRow> EventsPresenter::plays(const AirframeFacts& facts) const
+{
+    std::vector<PlayRow> rows;
+    for (const JointPlay& play : facts.jointPlays) // by day
+        rows.push_back(
+            {play, nameIn(facts.couplings, std::optional{play.coupling}), facts.nameOf(play.person)});
+    std::ranges::reverse(rows);
+    return rows;
+}
+
+namespace {
+
+// What was typed beside one way; none of it is guessed.
+PlayFound playRead(EntryReader& reader, PlayFelt felt, Field field, const QString& typed)
+{
+    PlayFound found{felt, std::nullopt};
+    if (typed.trimmed().isEmpty())
+        return found;
+    const auto measured = reader.length(field, typed);
+    if (measured && *measured <= Gap{})
+        reader.refuse(field, JointPlayWords::nothingMeasured());
+    else if (measured && felt != PlayFelt::Felt)
+        reader.refuse(field, JointPlayWords::measuredNotFelt());
+    found.measured = measured;
+    return found;
+}
+
+} // namespace
+
+Result<Saved> EventsPresenter::save(const PlayEntry& entry)
+{
+    EntryReader reader;
+    JointPlay play;
+    const auto day = reader.pastDay(Field::PlayDay, entry.day, desk().today());
+    if (!entry.coupling)
+        reader.refuse(Field::PlayCoupling, JointPlayWords::chooseCoupling());
+    if (!entry.person)
+        reader.refuse(Field::PlayPerson, JointPlayWords::choosePerson());
+    if (entry.along == PlayFelt::NotTried && entry.across == PlayFelt::NotTried)
+        reader.refuse(Field::PlayAlong, JointPlayWords::tryOne());
+    play.along = playRead(reader, entry.along, Field::PlayAlongMm, entry.alongMm);
+    play.across = playRead(reader, entry.across, Field::PlayAcrossMm, entry.acrossMm);
+    if (reader.hasProblem())
+        return reader.refusal();
+    play.coupling = *entry.coupling;
+    play.day = *day;
+    play.person = *entry.person;
+    play.note = plain(entry.note);
+    play.stamp = desk().stamp();
+    return savedAs(records().add(play));
 }
 
 } // namespace rig

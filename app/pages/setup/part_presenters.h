@@ -117,7 +117,10 @@ public:
     using PartPresenter::PartPresenter;
 
     std::vector<EventRow> view(const AirframeFacts& facts) const;
+    std::vector<PlayRow> plays(const AirframeFacts& facts) const;
     Result<Saved> save(const EventEntry& entry, AirframeId airframe);
+    // Felt on a day that was no rigging, by a named person.
+    Result<Saved> save(const PlayEntry& entry);
 };
 
 // What a form shows of something that is in the file.

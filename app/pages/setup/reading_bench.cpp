@@ -34,6 +34,10 @@ ReadingBench::ReadingBench(const BenchTools& tools, ReadingCard* card, BaselineR
     heading->setBuddy(m_couplings);
     left->addWidget(heading);
     left->addWidget(m_couplings, 1);
+    m_withoutGap = labelOf({}, "soft");
+    m_withoutGap->setObjectName(m_card->named("WithoutGap"));
+    m_withoutGap->setMaximumWidth(m_couplings->sizeHint().width());
+    left->addWidget(m_withoutGap);
     row->addLayout(left);
     m_scroll = new FlowScroll{buildSheet()};
     m_scroll->setFocusPolicy(Qt::NoFocus);
@@ -122,6 +126,10 @@ void ReadingBench::showCouplings()
     for (const BaselineCouplingRow& row : m_view.couplings)
         rows.push_back({row.id, shown(row.name), m_card->detailOf(row)});
     m_couplings->display(rows, m_coupling);
+    QStringList names;
+    for (const std::string& name : m_view.withoutGap)
+        names << shown(name);
+    sayIn(m_withoutGap, names.isEmpty() ? QString{} : BaselineWords::withoutGap(names));
 }
 
 QString ReadingBench::lackOf() const
@@ -129,7 +137,7 @@ QString ReadingBench::lackOf() const
     if (!m_airframe)
         return BaselineWords::noAirframe();
     if (m_view.couplings.empty())
-        return BaselineWords::noCouplings();
+        return m_view.withoutGap.empty() ? BaselineWords::noCouplings() : BaselineWords::noneWithGap();
     if (m_view.gauges.empty())
         return BaselineWords::noGauges();
     if (const QString lack = m_card->lackOfPeople(m_view.persons); !lack.isEmpty())

@@ -56,6 +56,7 @@ private:
     BaselineCouplings* m_couplings = nullptr;
     FlowScroll* m_scroll = nullptr;
     QLabel* m_lack = nullptr;
+    QLabel* m_withoutGap = nullptr;
     ReadingCard* m_card = nullptr;
     BaselineReadings* m_readings = nullptr;
 };

@@ -5,6 +5,7 @@
 #include "core/airframe/surface.h"
 #include "core/measure/gauge_set.h"
 #include "core/rigging/event.h"
+#include "core/rigging/joint_play.h"
 
 #include <QString>
 
@@ -58,7 +59,8 @@ struct CouplingEntry
     QString access;
     Layout layout = Layout::Unknown;
     QString leafPlace;
-    Securing securing = Securing::Sleeve;
+    CouplingKind kind = CouplingKind::Sleeve;
+    CouplingParts parts; // of a kind that does not say it itself
     PlanSpot spot = PlanSpot::NotGiven;
     QString note;
 
@@ -116,6 +118,20 @@ struct EventEntry
     bool operator==(const EventEntry&) const = default;
 };
 
+struct PlayEntry
+{
+    QString day;
+    std::optional<CouplingId> coupling;
+    PlayFelt along = PlayFelt::NotTried;
+    QString alongMm;
+    PlayFelt across = PlayFelt::NotTried;
+    QString acrossMm;
+    std::optional<PersonId> person;
+    QString note;
+
+    bool operator==(const PlayEntry&) const = default;
+};
+
 struct SurfaceEntry
 {
     QString name;
@@ -153,6 +169,12 @@ enum class Field {
     EventKind,
     EventDay,
     EventNote,
+    PlayDay,
+    PlayCoupling,
+    PlayAlong,
+    PlayAlongMm,
+    PlayAcrossMm,
+    PlayPerson,
     SurfaceName,
     MeasuredAt,
     UpNominal,

@@ -19,6 +19,7 @@ Result<SetUpView> SetUpPresenter::view(std::optional<AirframeId> of) const
     view.couplings = couplings.view(*known.value());
     view.surfaces = surfaces.view(facts);
     view.events = events.view(facts);
+    view.plays = events.plays(facts);
     return view;
 }
 

@@ -17,6 +17,11 @@ template <typename Rows, typename Wanted> int countOf(const Rows& rows, Wanted w
     return static_cast<int>(std::ranges::count_if(rows, wanted));
 }
 
+bool isOfABaselineDay(const CouplingRow& row)
+{
+    return row.coupling.inUse && hasGap(row.coupling);
+}
+
 } // namespace
 
 int SetUpView::couplingsInUse() const
@@ -24,15 +29,20 @@ int SetUpView::couplingsInUse() const
     return countOf(couplings, [](const CouplingRow& row) { return row.coupling.inUse; });
 }
 
+int SetUpView::couplingsWithGap() const
+{
+    return countOf(couplings, isOfABaselineDay);
+}
+
 int SetUpView::couplingsWithBand() const
 {
-    return countOf(couplings, [](const CouplingRow& row) { return row.coupling.inUse && row.hasBand; });
+    return countOf(couplings, [](const CouplingRow& row) { return isOfABaselineDay(row) && row.hasBand; });
 }
 
 int SetUpView::couplingsShownPartSeated() const
 {
     return countOf(couplings,
-                   [](const CouplingRow& row) { return row.coupling.inUse && row.wasShownPartSeated; });
+                   [](const CouplingRow& row) { return isOfABaselineDay(row) && row.wasShownPartSeated; });
 }
 
 int SetUpView::gaugesInUse() const
@@ -61,11 +71,11 @@ bool SetUpView::isDone(SetUpPart part) const
     case SetUpPart::Events:
         return !events.empty();
     case SetUpPart::BaselineDay:
-        return couplingsInUse() > 0 && couplingsWithBand() == couplingsInUse();
+        return couplingsInUse() > 0 && couplingsWithBand() == couplingsWithGap();
     case SetUpPart::Demonstration:
         break;
     }
-    return couplingsInUse() > 0 && couplingsShownPartSeated() == couplingsInUse();
+    return couplingsInUse() > 0 && couplingsShownPartSeated() == couplingsWithGap();
 }
 
 std::optional<SetUpPart> SetUpView::nextToDo() const

@@ -42,6 +42,13 @@ struct EventRow
     std::string coupling; // empty: the whole airframe
 };
 
+struct PlayRow
+{
+    JointPlay play;
+    std::string coupling;
+    std::string person;
+};
+
 // Everything that Set up shows of the file and of one airframe.
 struct SetUpView
 {
@@ -51,9 +58,11 @@ struct SetUpView
     std::vector<GaugeRow> gauges;
     std::vector<Person> persons;
     std::vector<EventRow> events; // newest first
+    std::vector<PlayRow> plays;   // likewise
     Day today;
 
     int couplingsInUse() const;
+    int couplingsWithGap() const; // in use, as the two below
     int couplingsWithBand() const;
     int couplingsShownPartSeated() const;
     int gaugesInUse() const;

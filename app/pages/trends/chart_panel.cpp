@@ -5,6 +5,7 @@
 #include "app/pages/trends/now_card.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/trend_widget.h"
+#include "app/wording/coupling_words.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/trends_page_words.h"
 #include "core/baseline/baseline.h"
@@ -52,6 +53,8 @@ ChartPanel::ChartPanel(QWidget* parent) : QWidget{parent}
     layout->addLayout(makeTop());
     m_band = labelOf({}, "soft", "bandSentence");
     layout->addWidget(m_band);
+    m_play = labelOf({}, "soft", "jointPlay");
+    layout->addWidget(m_play);
 
     m_chart = new TrendWidget;
     m_chart->setObjectName("chart");
@@ -99,12 +102,16 @@ void ChartPanel::display(const CouplingTrend& trend, const AirframeReview& revie
 {
     const QString name = QString::fromStdString(trend.coupling.name);
     m_title->setText(name);
-    m_band->setText(originText(trend.origin));
-    m_empty->setText(TrendsPageWords::noReadingsOf(name));
+    const bool isMeasured = hasGap(trend.coupling);
+    m_band->setText(isMeasured
+                        ? originText(trend.origin)
+                        : TrendsPageWords::kindWithoutGap(CouplingWords::kindName(trend.coupling.kind)));
+    m_empty->setText(isMeasured ? TrendsPageWords::noReadingsOf(name) : TrendsPageWords::noGapOf(name));
+    sayIn(m_play, trend.plays.join(QLatin1Char(' ')));
     m_chart->setSeries(trend.series, axis);
     m_stack->setCurrentWidget(trend.readings.empty() ? static_cast<QWidget*>(m_empty) : m_chart);
     const CouplingReview* moved = review.find(trend.coupling.id);
-    m_movement->setVisible(moved && !trend.readings.empty());
+    m_movement->setVisible(moved && isMeasured && !trend.readings.empty());
     if (moved)
         m_movement->display(*moved, review);
     m_now->display(trend, review.airframe.annualDue, today);

@@ -50,6 +50,7 @@ private:
 
     QLabel* m_title = nullptr;
     QLabel* m_band = nullptr;
+    QLabel* m_play = nullptr;
     AxisButtons* m_axis = nullptr;
     QPushButton* m_table = nullptr;
     QStackedWidget* m_stack = nullptr;

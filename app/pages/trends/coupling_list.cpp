@@ -35,6 +35,7 @@ TrendSeries lastOf(const TrendSeries& series)
 {
     TrendSeries last;
     last.name = series.name;
+    last.hasGap = series.hasGap;
     last.fittings = series.fittings;
     for (auto one = series.readings.rbegin();
          one != series.readings.rend() && last.readings.size() < kSmallReadings; ++one)

@@ -18,7 +18,7 @@ namespace {
 
 QString standingTitle(const CouplingTrend& trend)
 {
-    if (trend.readings.empty() && !trend.standing.isUnresolved)
+    if (trend.readings.empty() && !trend.standing.isUnresolved && trend.series.hasGap)
         return TrendsPageWords::noReadingsTitle();
     const QString standing = StandingWords::inFull(trend.standing);
     return trend.standing.judgement && !trend.standing.isUnresolved ? TrendsPageWords::latestTitle(standing)
@@ -29,7 +29,7 @@ QString readingSentence(const CouplingTrend& trend)
 {
     const auto& said = trend.standing.reading;
     if (!said)
-        return TrendsPageWords::noReadingsSentence();
+        return trend.series.hasGap ? TrendsPageWords::noReadingsSentence() : TrendsPageWords::noGapSentence();
     TrendsPageWords::Latest latest;
     const auto one = std::ranges::find(trend.readings, said->id,
                                        [](const TrendsReading& reading) { return reading.reading.id; });

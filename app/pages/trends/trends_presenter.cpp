@@ -3,6 +3,7 @@
 #include "app/wording/coupling_words.h"
 #include "app/wording/demonstration_words.h"
 #include "app/wording/doubt_words.h"
+#include "app/wording/joint_play_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/trends_page_words.h"
 #include "core/review/coupling_history.h"
@@ -216,6 +217,7 @@ Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optiona
     view.review = known.value()->review(period.value_or(reviewPeriods(facts, today).front()));
     for (CouplingTrend& trend : view.couplings)
         if (const CouplingReview* review = view.review.find(trend.coupling.id)) {
+            trend.plays = JointPlayWords{facts}.latest(trend.coupling.id, view.review.period.to);
             trend.standing = review->standing;
             drawMovement(*review, view.review, trend.series);
         }

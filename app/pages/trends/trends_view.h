@@ -75,6 +75,7 @@ struct CouplingTrend
     CouplingStanding standing;           // at the end of the period
     BandOrigin origin;
     FittingCounts counts;
+    QStringList plays; // free play felt at the joint, newest first, in sentences
 };
 
 struct TrendsView

@@ -118,6 +118,11 @@ TEST_F(ImportedTable, RefusesWhatIsNotInTheFileOrNotYetOnTheCalendar)
                   "2026-05-03");
     must(store.records().add(aCoupling(hangar.airframe, "Trim")));
     expectRefused("QX-17,Trim,2026-04-11,0.45,0.50,,T. Vale,,,\n", RowProblem::NoFitting, 2, "Trim");
+    Coupling elevator = aCoupling(hangar.airframe, "Elevator");
+    elevator.kind = CouplingKind::ByItself;
+    must(store.records().add(elevator));
+    expectRefused("QX-17,Elevator,2026-04-11,0.45,0.50,,T. Vale,,,\n", RowProblem::NothingToMeasure, 2,
+                  "Elevator");
 }
 
 TEST_F(ImportedTable, TakesTheFittingThatHeldOnTheDay)
@@ -254,7 +259,8 @@ TEST_F(ImportedTable, IsWrittenWithoutReadingsThatWereCorrected)
 TEST_F(ImportedTable, HasTheOtherTablesBesideIt)
 {
     const std::string couplings = must(writeCouplings(store.records()));
-    EXPECT_NE(couplings.find("QX-17,Left aileron,aileron,left,,,unknown,sleeve,yes,,2026-03-01,first\r\n"),
+    EXPECT_NE(couplings.find(
+                  "QX-17,Left aileron,aileron,left,,,unknown,sleeve,yes,yes,yes,yes,,2026-03-01,first\r\n"),
               std::string::npos)
         << couplings;
     Event event;

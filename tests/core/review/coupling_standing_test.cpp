@@ -3,6 +3,7 @@
 #include "tests/support/airframe_in_memory.h"
 #include "tests/support/fixed_clock.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 using namespace rig;
@@ -24,6 +25,7 @@ protected:
     {
         const AirframeFacts& facts = told.facts;
         return CouplingStandings{facts, from, to}.standingOf(
+            *std::ranges::find(facts.couplings, flap, &Coupling::id),
             historyOf(flap, facts.fittings, facts.readingsOf(flap), facts.exclusions, facts.frozenBaselines,
                       facts.gauges, facts.gaugeChecks));
     }
@@ -266,4 +268,38 @@ TEST_F(Standing, TakesAResolutionForLaterByTheOrderOfSavingAndNotByItsId)
     read(kUsual);
     EXPECT_EQ(now().says, Says::Inside);
     EXPECT_EQ(now().among, 1);
+}
+
+TEST_F(Standing, OfOneWithoutAGapSaysSoAndNotThatItsBandOrReadingIsMissing)
+{
+    Coupling& itself = told.facts.couplings.front();
+    itself.kind = CouplingKind::ByItself;
+    EXPECT_EQ(now().says, Says::NoGap);
+    EXPECT_FALSE(now().isUnresolved);
+    read(kUsual); // of when it was another kind
+    EXPECT_EQ(now().says, Says::NoGap);
+    EXPECT_FALSE(now().verdict());
+    ask(QuestionKind::AnsweredNo, {});
+    EXPECT_EQ(now().says, Says::Asked) << "the gravest that nobody has resolved is said first";
+    EXPECT_TRUE(now().isUnresolved);
+    resolve();
+    EXPECT_EQ(now().says, Says::NoGap);
+    ask(QuestionKind::OutsideReading, read(kFarOff));
+    EXPECT_EQ(now().says, Says::Outside) << "what was read outside stands until it is resolved";
+}
+
+TEST_F(Standing, OfOneWithoutAGapIsTheReviewsAndBringsNoSignOfAnythingMissing)
+{
+    told.facts.couplings.front().kind = CouplingKind::ByItself;
+    told.facts.readings.clear();
+    close();
+    const AirframeReview review = airframeReviewOf(told.facts, reviewPeriods(told.facts, kRigged).front());
+    ASSERT_EQ(review.couplings.size(), 1U);
+    const CouplingReview& one = review.couplings.front();
+    EXPECT_EQ(one.standing.says, Says::NoGap);
+    EXPECT_TRUE(one.signs.empty());
+    EXPECT_EQ(one.riggingsMissed, 0);
+    EXPECT_FALSE(one.band);
+    EXPECT_FALSE(one.movement);
+    EXPECT_TRUE(one.fitting) << "parts of it are changed too";
 }

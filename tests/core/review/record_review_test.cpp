@@ -134,6 +134,23 @@ public:
         return *this;
     }
 
+    Record& ofKind(CouplingKind kind, CouplingParts parts)
+    {
+        m_coupling.kind = kind;
+        m_coupling.parts = parts;
+        return *this;
+    }
+
+    Record& feelPlay()
+    {
+        JointPlay play;
+        play.id.bytes = m_ids.next(0);
+        play.coupling = m_coupling.id;
+        play.along.felt = PlayFelt::None;
+        m_content.jointPlays.push_back(play);
+        return *this;
+    }
+
     Record& ofCircuit(Circuit circuit)
     {
         m_coupling.circuit = circuit;
@@ -523,4 +540,58 @@ TEST(RecordReview, AnOutsideReadingThatWasStruckIsStillToBeResolved)
     EXPECT_FALSE(review.couplings.front().reading) << "it does not count as read";
     EXPECT_FALSE(review.couplings.front().verdict);
     EXPECT_FALSE(review.mayCloseComplete());
+}
+
+TEST(RecordReview, OneThatConnectsByItselfNeedsItsLookItsPullAndASecondPersonAndNoReading)
+{
+    using enum CheckKind;
+    Record record;
+    record.ofKind(CouplingKind::ByItself, {false, true, false});
+    EXPECT_FALSE(record.review().mayCloseComplete()) << "nobody looked";
+    record.answer(Engaged, Answer::Yes, Turn::First).answer(NoStep, Answer::Felt, Turn::First);
+    EXPECT_EQ(Record::kinds(record.review()), std::vector{OpenItemKind::NotPulled});
+    record.answer(Pull, Answer::Yes, Turn::First);
+    EXPECT_EQ(Record::kinds(record.review()), std::vector{OpenItemKind::NoSecondPerson});
+    record.answer(Engaged, Answer::Yes, Turn::Second).answer(NoStep, Answer::Yes, Turn::Second);
+    EXPECT_FALSE(record.review().mayCloseComplete()) << "the second person pulls too";
+    record.answer(Pull, Answer::Yes, Turn::Second);
+    const RecordReview review = record.review();
+    EXPECT_TRUE(review.mayCloseComplete());
+    EXPECT_TRUE(review.openItems.empty()) << "no band and no reading are missing";
+    EXPECT_FALSE(review.couplings.front().verdict);
+    EXPECT_FALSE(review.couplings.front().parts.gap);
+}
+
+TEST(RecordReview, OneThatConnectsByItselfBlocksWithANoAndWithWhatCouldNotBeSeen)
+{
+    using enum CheckKind;
+    Record record;
+    record.ofKind(CouplingKind::ByItself, {false, false, false});
+    record.answer(Engaged, Answer::CannotSee, Turn::First).answer(NoStep, Answer::Yes, Turn::First);
+    record.answer(Engaged, Answer::CannotSee, Turn::Second).answer(NoStep, Answer::Yes, Turn::Second);
+    EXPECT_EQ(Record::kinds(record.review()), std::vector{OpenItemKind::NotSeen});
+    EXPECT_EQ(record.review().openItems.front().check, Engaged);
+    record.answer(Engaged, Answer::No, Turn::First);
+    EXPECT_TRUE(record.review().couplings.front().doubted);
+    EXPECT_FALSE(record.review().mayCloseComplete());
+}
+
+TEST(RecordReview, APinJointIsAskedForItsPinAndNotForASleeve)
+{
+    using enum CheckKind;
+    Record record;
+    record.ofKind(CouplingKind::Pin, {});
+    record.answer(BallInSocket, Answer::Yes, Turn::First).answer(PlungerHome, Answer::Yes, Turn::First);
+    record.answer(SleeveAtStop, Answer::Yes, Turn::First).read(450_um);
+    EXPECT_EQ(record.review().couplings.front().next, Step::Look) << "nobody has seen the pin";
+    record.answer(PinThrough, Answer::Yes, Turn::First);
+    EXPECT_EQ(record.review().couplings.front().next, Step::Pull);
+}
+
+TEST(RecordReview, FeelingPlayIsAHandOnTheJointSoTheSurfaceIsTriedAnew)
+{
+    Record record;
+    record.ofCircuit(Circuit::Flap).lookAndPull(Turn::First).read(450_um).lookAndPull(Turn::Second).tryFlap();
+    EXPECT_FALSE(record.review().surfaces.front().setBackBy);
+    EXPECT_EQ(record.feelPlay().review().surfaces.front().setBackBy, "Left flap");
 }

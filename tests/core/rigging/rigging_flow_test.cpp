@@ -1,7 +1,9 @@
 #include "core/airframe/id_source.h"
 #include "core/rigging/rigging_flow.h"
+#include "tests/support/sleeve_joint.h"
 
 #include <gtest/gtest.h>
+#include <vector>
 
 using namespace rig;
 using namespace rig::literals;
@@ -73,10 +75,17 @@ public:
         return *this;
     }
 
-    CouplingFlow flow(Turn turn = Turn::First) const { return flowOf(m_content, coupling, turn); }
+    CouplingFlow flow(Turn turn = Turn::First) const { return flowOf(m_content, joint, turn); }
+    Rigging& of(CouplingKind kind, CouplingParts parts = {})
+    {
+        joint.kind = kind;
+        joint.parts = parts;
+        return *this;
+    }
     const RecordContent& content() const { return m_content; }
 
     const CouplingId coupling{{1}};
+    Coupling joint = test::sleeveJoint(coupling);
 
 private:
     RecordContent m_content;
@@ -221,7 +230,7 @@ TEST(CouplingFlow, WhatWasFeltCountsAsSeenAndStaysVisibleAsFelt)
         rigging.answer(kind, Answer::Felt);
     EXPECT_TRUE(rigging.flow().mayMeasure());
     EXPECT_FALSE(rigging.flow().hasDoubt());
-    EXPECT_EQ(rigging.flow().plungerHome, Answer::Felt);
+    EXPECT_EQ(answerOf(rigging.flow(), CheckKind::PlungerHome), Answer::Felt);
 }
 
 TEST(CouplingFlow, AsksAgainAtTheEndForWhatCouldNotBeSeen)
@@ -233,6 +242,111 @@ TEST(CouplingFlow, AsksAgainAtTheEndForWhatCouldNotBeSeen)
     EXPECT_TRUE(rigging.flow().isDone());
     EXPECT_EQ(rigging.flow().ask, CheckKind::PlungerHome);
     EXPECT_FALSE(rigging.answer(CheckKind::PlungerHome, Answer::Yes).flow().ask);
+}
+
+// What each kind is asked, in order: the look, the gap, the pull, the securing; and of the second person.
+TEST(KindsOfCoupling, EachIsAskedItsOwnQuestions)
+{
+    using enum CheckKind;
+    struct Row
+    {
+        const char* name;
+        CouplingKind kind;
+        CouplingParts parts;
+        std::vector<CheckKind> look;
+        bool gap, pull, secured;
+    };
+    const std::vector<Row> rows{
+        {"sleeve", CouplingKind::Sleeve, {}, {BallInSocket, PlungerHome, SleeveAtStop}, true, true, true},
+        {"pin", CouplingKind::Pin, {}, {BallInSocket, PlungerHome, PinThrough}, true, true, true},
+        {"sleeve and pin",
+         CouplingKind::SleeveAndPin,
+         {},
+         {BallInSocket, PlungerHome, SleeveAtStop, PinThrough},
+         true,
+         true,
+         true},
+        {"a ball joint has all three, whatever was said",
+         CouplingKind::Sleeve,
+         {false, false, false},
+         {BallInSocket, PlungerHome, SleeveAtStop},
+         true,
+         true,
+         true},
+        {"by itself", CouplingKind::ByItself, {false, true, false}, {Engaged, NoStep}, false, true, false},
+        {"by itself never has a gap",
+         CouplingKind::ByItself,
+         {true, false, true},
+         {Engaged, NoStep},
+         false,
+         false,
+         true},
+        {"water ballast",
+         CouplingKind::WaterBallast,
+         {false, true, true},
+         {LineConnected},
+         false,
+         true,
+         true},
+        {"water ballast with a gap",
+         CouplingKind::WaterBallast,
+         {true, true, false},
+         {LineConnected},
+         true,
+         true,
+         false},
+        {"other, to be looked at only",
+         CouplingKind::Other,
+         {false, false, false},
+         {Connected},
+         false,
+         false,
+         false},
+    };
+    for (const Row& row : rows)
+        for (const Turn turn : {Turn::First, Turn::Second}) {
+            SCOPED_TRACE(std::string{row.name} + (turn == Turn::First ? ", first" : ", second"));
+            const bool isFirst = turn == Turn::First;
+            Rigging rigging;
+            rigging.of(row.kind, row.parts);
+            for (const CheckKind kind : row.look) {
+                EXPECT_EQ(rigging.flow(turn).ask, kind);
+                EXPECT_EQ(rigging.flow(turn).next, Step::Look);
+                EXPECT_FALSE(rigging.flow(turn).mayMeasure());
+                rigging.answer(kind, Answer::Yes, turn);
+            }
+            EXPECT_EQ(rigging.flow(turn).mayMeasure(), row.gap);
+            if (row.gap && isFirst) {
+                EXPECT_EQ(rigging.flow(turn).next, Step::Measure);
+                rigging.read(600_um, 650_um, turn);
+            }
+            if (row.pull) {
+                EXPECT_EQ(rigging.flow(turn).ask, Pull);
+                rigging.answer(Pull, Answer::Yes, turn);
+            }
+            if (row.secured && isFirst) {
+                EXPECT_EQ(rigging.flow(turn).ask, Secured);
+                rigging.answer(Secured, Answer::Yes, turn);
+            }
+            EXPECT_TRUE(rigging.flow(turn).isDone());
+            EXPECT_FALSE(rigging.flow(turn).ask);
+        }
+}
+
+TEST(KindsOfCoupling, OneWithoutAGapStopsAtANoAndAsksAgainForWhatWasNotSeen)
+{
+    const Rigging stopped = Rigging{}.of(CouplingKind::ByItself).answer(CheckKind::Engaged, Answer::No);
+    EXPECT_EQ(stopped.flow().next, Step::Look);
+    EXPECT_FALSE(stopped.flow().ask);
+    EXPECT_FALSE(stopped.flow().isDone());
+
+    Rigging unseen;
+    unseen.of(CouplingKind::ByItself, {false, false, false});
+    unseen.answer(CheckKind::Engaged, Answer::CannotSee).answer(CheckKind::NoStep, Answer::Felt);
+    EXPECT_TRUE(unseen.flow().isDone());
+    EXPECT_TRUE(unseen.flow().hasDoubt());
+    EXPECT_EQ(unseen.flow().ask, CheckKind::Engaged);
+    EXPECT_FALSE(unseen.answer(CheckKind::Engaged, Answer::Felt).flow().ask);
 }
 
 TEST(CannotSee, IsClosedByWhoeverAnswersTheSameAgainAndHasSeenIt)

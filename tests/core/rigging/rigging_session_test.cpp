@@ -26,13 +26,16 @@ RecordPlace at(std::uint8_t number)
 
 CouplingFlow untouched()
 {
-    return {};
+    CouplingFlow flow;
+    flow.asks = asksOf({});
+    return flow;
 }
 
 CouplingFlow looked()
 {
-    CouplingFlow flow;
-    flow.ballInSocket = flow.plungerHome = flow.sleeveAtStop = Answer::Yes;
+    CouplingFlow flow = untouched();
+    for (const CheckKind kind : flow.asks.look)
+        flow.answers[kind] = Answer::Yes;
     flow.begun = true;
     flow.next = Step::Measure;
     return flow;
@@ -411,6 +414,51 @@ TEST(RiggingSession, MeasuringOpensOnlyWithSomebodyWhoLookedAndOnlyOnceUnlessAsk
     EXPECT_TRUE(opens());
     session.place = kControlCheck;
     EXPECT_FALSE(opens()) << "no coupling is at hand";
+}
+
+TEST(RiggingSession, MeasuringNeverOpensWhereThereIsNoGap)
+{
+    RecordNow now = aRecord();
+    Coupling byItself;
+    byItself.kind = CouplingKind::ByItself;
+    CouplingFlow& flow = couplingIn(now, 1).first;
+    flow.asks = asksOf(byItself);
+    for (const CheckKind kind : flow.asks.look)
+        flow.answers[kind] = Answer::Yes;
+    RiggingSession session = workingAt(1, now);
+    const auto opens = [&] {
+        return readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon).has_value();
+    };
+    EXPECT_FALSE(opens());
+    session = wantAgain(session, now, kNoon).session;
+    EXPECT_FALSE(opens()) << "asked for or not";
+    couplingIn(now, 1).stop = JointStop{CheckKind::Engaged};
+    EXPECT_FALSE(opens()) << "nor as it was found";
+}
+
+TEST(RiggingSession, JointPlayBelongsToTheCouplingPersonAndRecordAtHandAndOpensNoStep)
+{
+    const PlayFound felt{PlayFelt::Felt, Gap::micrometres(150)};
+    RecordNow now = aRecord();
+    RiggingSession session = workingAt(2, now);
+    const SessionStep step = feelPlay(session, now, felt, {}, "dial gauge", kNoon);
+    const JointPlay* play = only<JointPlay>(step);
+    ASSERT_TRUE(play);
+    EXPECT_EQ(play->coupling, coupling(2));
+    EXPECT_EQ(play->record, now.record);
+    EXPECT_EQ(play->person, kOren);
+    EXPECT_EQ(play->day, kNoon.localDay());
+    EXPECT_EQ(play->along, felt);
+    EXPECT_EQ(play->across.felt, PlayFelt::NotTried);
+    EXPECT_EQ(play->note, "dial gauge");
+    EXPECT_FALSE(step.session.begun) << "it is no step of the look";
+
+    EXPECT_TRUE(feelPlay(session, now, {}, {}, "", kNoon).facts.empty()) << "neither way was tried";
+    couplingIn(now, 2).stop = JointStop{};
+    EXPECT_TRUE(feelPlay(session, now, felt, {}, "", kNoon).facts.empty()) << "no hand on a stopped joint";
+    couplingIn(now, 2).stop.reset();
+    session.first.reset();
+    EXPECT_TRUE(feelPlay(session, now, felt, {}, "", kNoon).facts.empty()) << "nobody is chosen";
 }
 
 TEST(RiggingSession, ACorrectionNamesTheReadingThatItWasAskedFor)

@@ -1,0 +1,115 @@
+#include "app/wording/joint_play_words.h"
+
+#include "app/wording/formats.h"
+#include "core/airframe/name_in.h"
+
+#include <ranges>
+
+namespace rig {
+
+namespace {
+
+constexpr int kToldAtOnce = 2;
+
+} // namespace
+
+QString JointPlayWords::felt(PlayFelt felt)
+{
+    switch (felt) {
+    case PlayFelt::None:
+        return tr("none felt");
+    case PlayFelt::Felt:
+        return tr("felt");
+    case PlayFelt::NotTried:
+        break;
+    }
+    return tr("not tried");
+}
+
+QString JointPlayWords::sentence(const JointPlay& play, const QString& person)
+{
+    const auto found = [](const PlayFound& one) {
+        if (!one.measured)
+            return felt(one.felt);
+        return tr("%1, %2 mm", "felt, millimetres")
+            .arg(felt(one.felt), Formats{}.number(one.measured->inMillimetres(), 2));
+    };
+    const QString said = tr("Joint play on %1: along the rod %2; sideways %3. Stated by %4.")
+                             .arg(Formats{}.day(play.day), found(play.along), found(play.across), person);
+    return play.note.empty() ? said
+                             : tr("%1 %2", "joint play, note").arg(said, QString::fromStdString(play.note));
+}
+
+QString JointPlayWords::sentence(const JointPlay& play) const
+{
+    return sentence(play, QString::fromStdString(m_facts.nameOf(play.person)));
+}
+
+QString JointPlayWords::withCoupling(const JointPlay& play) const
+{
+    return tr("%1: %2 %3", "coupling, joint play, whose limit counts")
+        .arg(QString::fromStdString(nameIn(m_facts.couplings, std::optional{play.coupling})), sentence(play),
+             manualHasTheLimit());
+}
+
+QStringList JointPlayWords::latest(CouplingId coupling, Day to) const
+{
+    QStringList told;
+    int earlier = 0;
+    for (const JointPlay& play : m_facts.jointPlays | std::views::reverse) {
+        if (play.coupling != coupling || play.day > to)
+            continue;
+        if (told.size() < kToldAtOnce)
+            told << sentence(play);
+        else
+            ++earlier;
+    }
+    if (earlier > 0)
+        told << tr("%n earlier time(s): see the tables.", nullptr, earlier);
+    if (!told.isEmpty())
+        told << manualHasTheLimit();
+    return told;
+}
+
+QString JointPlayWords::manualHasTheLimit() { return tr("The manual has the limit."); }
+QString JointPlayWords::heading() { return tr("Joint play"); }
+QString JointPlayWords::open() { return tr("Joint pla&y"); }
+QString JointPlayWords::key() { return tr("P", "key for joint play"); }
+QString JointPlayWords::openWithKey() { return tr("Joint play  (%1)").arg(key()); }
+
+QString JointPlayWords::how()
+{
+    return tr("Hold both sides close to the joint. Push and pull along the rod, then sideways. Any click or "
+              "shift that shows is felt. This is not the gap, and nothing here judges it: the manual has the "
+              "limit.");
+}
+
+QString JointPlayWords::along() { return tr("&Along the rod"); }
+QString JointPlayWords::across() { return tr("Si&deways"); }
+QString JointPlayWords::measured() { return tr("mm, if measured"); }
+QString JointPlayWords::measuredAlong() { return tr("Along the rod, &mm"); }
+QString JointPlayWords::measuredAcross() { return tr("Sideways, m&m"); }
+QString JointPlayWords::day() { return tr("&Day"); }
+QString JointPlayWords::where() { return tr("&Coupling"); }
+QString JointPlayWords::person() { return tr("&Felt by"); }
+QString JointPlayWords::choosePerson() { return tr("Choose who felt it. Nobody is filled in for you."); }
+QString JointPlayWords::chooseCoupling() { return tr("Choose the coupling."); }
+QString JointPlayWords::note() { return tr("&Note"); }
+QString JointPlayWords::noteHint() { return tr("How it was measured, and what was done."); }
+QString JointPlayWords::keep() { return tr("Keep it  (Enter)"); }
+QString JointPlayWords::close() { return tr("Close  (Esc)"); }
+QString JointPlayWords::tryOne() { return tr("Say of at least one way whether play was felt."); }
+
+QString JointPlayWords::measuredNotFelt()
+{
+    return tr("A figure stands beside play that was not felt. Say “felt”, or take the figure out.");
+}
+
+QString JointPlayWords::nothingMeasured()
+{
+    return tr("A measured play is more than 0 mm. Leave the figure out where none was felt.");
+}
+
+QString JointPlayWords::kept() { return tr("Joint play kept."); }
+
+} // namespace rig
