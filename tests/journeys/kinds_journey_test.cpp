@@ -256,3 +256,30 @@ TEST_P(KindsJourney, JointPlayIsKeptFromItsOwnCardAndNoKeyInItAnswersAQuestion)
     type("yyy");
     EXPECT_EQ(content().checks.size(), 3U) << "the keys are the look's again";
 }
+
+TEST_P(KindsJourney, HasRoomForItsWordsInTheSizesThatPeopleUse)
+{
+    struct Room
+    {
+        QSize window;
+        double text;
+    };
+    for (const Room& room : {Room{{1280, 744}, 1.0}, Room{{1024, 684}, 1.0}, Room{{1280, 744}, 1.5}}) {
+        SCOPED_TRACE(std::to_string(room.window.width()) + " at " + std::to_string(room.text));
+        page.setLook(lookAt(room.text));
+        showAt(page, room.window, lookAt(room.text));
+        for (int at = 0; at < 3; ++at) {
+            Typist::look();
+            SCOPED_TRACE(text("couplingTitle"));
+            expectNothingClipped(page, 10);
+            type("p");
+            Typist::look();
+            EXPECT_TRUE(isSeen("jointPlayCard"));
+            expectNothingClipped(page, 10);
+            press(Qt::Key_Escape);
+            press(Qt::Key_PageDown);
+        }
+        for (int at = 0; at < 3; ++at)
+            press(Qt::Key_PageUp);
+    }
+}

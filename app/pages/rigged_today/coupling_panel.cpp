@@ -285,7 +285,11 @@ void CouplingPanel::buildBottom(QVBoxLayout* layout)
     connect(m_strike, &QPushButton::clicked, this, &CouplingPanel::strikeAsked);
     connect(m_again, &QPushButton::clicked, this, &CouplingPanel::measureAgainAsked);
     connect(m_next, &QPushButton::clicked, this, &CouplingPanel::nextAsked);
-    connect(m_play, &QPushButton::clicked, m_playCard, &JointPlayCard::open);
+    connect(m_play, &QPushButton::clicked, this, [this] {
+        m_playCard->open();
+        // Once the layout has settled, it may lie below the edge.
+        QTimer::singleShot(0, m_scroll, [this] { m_scroll->bringIntoView(m_playCard); });
+    });
     connect(m_turn, &QPushButton::clicked, this,
             [this] { emit turnAsked(m_sheet.turn == Turn::First ? Turn::Second : Turn::First); });
     layout->addLayout(row);
