@@ -30,6 +30,11 @@ QString RecordWords::closed(const QString& how, const QString& when, const QStri
 QString RecordWords::notClosed() { return tr("Not closed yet. What stands here can still be added to."); }
 QString RecordWords::note(const QString& note) { return tr("Note: %1").arg(note); }
 
+QString RecordWords::temperature(int celsius)
+{
+    return tr("Temperature at the airframe: %1 °C.").arg(celsius);
+}
+
 QString RecordWords::noLog()
 {
     return tr("This is none of the official logs: no aircraft or journey log, no technical log or list of "

@@ -20,6 +20,7 @@ public:
     static QString closed(const QString& how, const QString& when, const QString& first,
                           const QString& second);
     static QString notClosed();
+    static QString temperature(int celsius);
     static QString note(const QString& note);
     static QString noLog();
 

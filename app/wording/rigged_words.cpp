@@ -267,6 +267,19 @@ QString RiggedWords::begunInAnotherWindow(const QString& time)
         .arg(time);
 }
 
+QString RiggedWords::celsius() { return tr("&Temperature here, °C (may stay empty)"); }
+
+QString RiggedWords::celsiusWhy()
+{
+    return tr("Stiff grease leaves plungers short. The figure stands in the record beside the readings and "
+              "excuses none.");
+}
+
+QString RiggedWords::celsiusRefused(const QString& typed)
+{
+    return tr("“%1” is no temperature from -60 to 60. Type whole degrees, or leave it empty.").arg(typed);
+}
+
 QString RiggedWords::chooseLeaderFirst() { return tr("Choose who leads this rigging first."); }
 
 QString RiggedWords::interval(const QString& interval, Technique technique)
@@ -282,6 +295,8 @@ QString RiggedWords::interval(const QString& interval, Technique technique)
         return tr("%1 by pin").arg(interval);
     case Technique::Taper:
         return tr("%1 by taper gauge").arg(interval);
+    case Technique::GoNoGo:
+        return tr("%1 by go/no-go block").arg(interval);
     case Technique::Leaf:
     case Technique::Table:
         break;

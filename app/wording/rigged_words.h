@@ -65,6 +65,9 @@ public:
     static QString sinceThen();
     static QString riggedAnew();
     static QString stoodRigged();
+    static QString celsius();
+    static QString celsiusWhy();
+    static QString celsiusRefused(const QString& typed);
     static QString chooseSinceThen();
     static QString leader();
     static QString choosePerson();

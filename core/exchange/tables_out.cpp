@@ -204,15 +204,19 @@ Result<std::string> writeGauges(const Records& records)
     if (!take(records.gauges(), gauges, problem) || !take(records.gaugeChecks(), checks, problem))
         return problem;
     std::string table = csvLine({"name", "kind", "sizes_mm", "resolution_mm", "tolerance_mm", "in_use",
-                                 "note", "check_date", "check_how", "check_found", "quarantine_from"});
+                                 "note", "check_date", "check_how", "check_found", "quarantine_from",
+                                 "known_mm", "known_enters_mm", "known_refuses_mm"});
     for (const Gauge& gauge : gauges) {
         std::vector<std::vector<std::string>> found;
         for (const GaugeCheck& check : checks)
             if (check.gauge == gauge.id)
                 found.push_back(
-                    {dayText(check.day), check.how, check.found, dayOrNothing(check.quarantineFrom)});
+                    {dayText(check.day), check.how, check.found, dayOrNothing(check.quarantineFrom),
+                     check.known ? millimetres(check.known->width) : std::string{},
+                     check.known ? millimetres(check.known->read.enters) : std::string{},
+                     check.known ? millimetresOrNothing(check.known->read.refuses) : std::string{}});
         if (found.empty())
-            found.emplace_back(4);
+            found.emplace_back(7);
         for (const auto& check : found) {
             std::vector<std::string> line = columnsOf(gauge);
             line.insert(line.end(), check.begin(), check.end());

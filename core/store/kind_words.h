@@ -23,6 +23,8 @@ constexpr std::string_view wordOf(GaugeKind kind)
         return "pins";
     case GaugeKind::Taper:
         return "taper";
+    case GaugeKind::GoNoGo:
+        return "go-no-go";
     }
     return {};
 }
@@ -177,6 +179,8 @@ constexpr std::string_view wordOf(Technique kind)
         return "taper";
     case Technique::Table:
         return "table";
+    case Technique::GoNoGo:
+        return "go-no-go";
     }
     return {};
 }

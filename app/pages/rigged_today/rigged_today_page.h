@@ -62,7 +62,7 @@ private:
     void showCoupling();
     QWidget* panelNow() const;
 
-    void begin(PersonId leader, RecordOrigin origin);
+    void begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius);
     void takenApart(PersonId statedBy);
     void tick(TickKind kind);
     void pressReading(const GaugeReading& taken);

@@ -124,7 +124,8 @@ std::optional<Coupling> RiggingWriter::swappedWith(const Reading& reading, const
     return other;
 }
 
-Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId leader, RecordOrigin origin)
+Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId leader, RecordOrigin origin,
+                                         std::optional<int> celsius)
 {
     const Moment now = m_clock.now();
     RecordBegun begun;
@@ -150,6 +151,7 @@ Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId l
         record.origin = origin;
         record.leader = leader;
         record.begins = now;
+        record.celsius = celsius;
         record.stamp = {leader, now};
         const auto added = m_records.add(record);
         if (!added)

@@ -51,7 +51,7 @@ public:
     // since `view` was read is gone on with. `origin` is Rigging, or Recheck when the airframe was not taken
     // apart since the last one.
     Result<RecordBegun> begin(const RiggedTodayView& view, PersonId leader,
-                              RecordOrigin origin = RecordOrigin::Rigging);
+                              RecordOrigin origin = RecordOrigin::Rigging, std::optional<int> celsius = {});
     // Notes that the airframe was taken apart today.
     Outcome noteTakenApart(AirframeId airframe, PersonId statedBy);
     Outcome tick(RecordId record, TickKind kind, PersonId person);

@@ -8,9 +8,15 @@
 
 #include <QFrame>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
+#include <cstdlib>
+#include <utility>
+#include <vector>
 
 namespace rig {
 
@@ -26,6 +32,21 @@ QString missingIn(const RiggedTodayView& view)
     if (view.gauges.empty())
         return RiggedWords::noGauges();
     return {};
+}
+
+// Whole degrees; empty where nothing is typed. False where it is neither.
+bool readCelsius(const QString& typed, std::optional<int>& celsius)
+{
+    constexpr int kFarthest = 60; // either side of freezing
+    const QString text = typed.trimmed().replace(QChar{0x2212}, QLatin1Char('-'));
+    if (text.isEmpty())
+        return true;
+    bool isNumber = false;
+    const int read = text.toInt(&isNumber);
+    if (!isNumber || std::abs(read) > kFarthest)
+        return false;
+    celsius = read;
+    return true;
 }
 
 // Nothing was begun or closed in between: what was chosen still answers what is asked.
@@ -66,6 +87,15 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     label->setBuddy(m_leader);
     layout->addWidget(label);
     layout->addWidget(m_leader, 0, Qt::AlignLeft);
+    auto* cold = labelOf(RiggedWords::celsius(), "label");
+    m_celsius = new QLineEdit;
+    m_celsius->setObjectName("celsius");
+    m_celsius->setAccessibleName(RiggedWords::celsius());
+    m_celsius->setToolTip(RiggedWords::celsiusWhy());
+    m_celsius->setMaximumWidth(12 * m_celsius->fontMetrics().averageCharWidth());
+    cold->setBuddy(m_celsius);
+    layout->addWidget(cold);
+    layout->addWidget(m_celsius, 0, Qt::AlignLeft);
     m_begin = new QPushButton{RiggedWords::begin()};
     m_begin->setProperty("kind", "primary");
     m_begin->setObjectName("begin");
@@ -101,9 +131,14 @@ void StartPanel::begin()
 {
     const auto leader = m_leader->chosen<PersonId>();
     const bool isSaid = !m_view.mayStandRigged || m_anew->isChecked() || m_stood->isChecked();
+    std::optional<int> celsius;
+    if (leader && isSaid && !readCelsius(m_celsius->text(), celsius)) {
+        sayIn(m_missing, RiggedWords::celsiusRefused(m_celsius->text().trimmed()));
+        return m_celsius->setFocus();
+    }
     if (leader && isSaid) {
         const bool stood = m_view.mayStandRigged && m_stood->isChecked();
-        emit beginAsked(*leader, stood ? RecordOrigin::Recheck : RecordOrigin::Rigging);
+        emit beginAsked(*leader, stood ? RecordOrigin::Recheck : RecordOrigin::Rigging, celsius);
         return;
     }
     m_missing->setText(leader ? RiggedWords::chooseSinceThen() : RiggedWords::chooseLeaderFirst());
@@ -152,6 +187,8 @@ void StartPanel::display(const RiggedTodayView& view, const QString& notice)
         m_leader->add(QString::fromStdString(person.name), person.id);
     if (!isAnother)
         m_leader->choose(chosen);
+    else
+        m_celsius->clear(); // another day is not as cold
 }
 
 void StartPanel::sayMissing(const QString& missing, const QString& otherwise)

@@ -5,6 +5,7 @@
 #include <QWidget>
 
 class QLabel;
+class QLineEdit;
 class QPushButton;
 class QRadioButton;
 class QVBoxLayout;
@@ -28,7 +29,7 @@ public:
     bool takeKey(QKeyEvent* event);
 
 signals:
-    void beginAsked(rig::PersonId leader, rig::RecordOrigin origin);
+    void beginAsked(rig::PersonId leader, rig::RecordOrigin origin, std::optional<int> celsius);
     void takenApart(rig::PersonId statedBy);
     void lastRecordAsked();
 
@@ -44,6 +45,7 @@ private:
     QPushButton* m_showLast = nullptr;
     QLabel* m_missing = nullptr;
     ChoiceBox* m_leader = nullptr;
+    QLineEdit* m_celsius = nullptr;
     QPushButton* m_apart = nullptr;
     QWidget* m_since = nullptr; // asked while it may still stand rigged
     QRadioButton* m_anew = nullptr;
