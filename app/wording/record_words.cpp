@@ -35,6 +35,14 @@ QString RecordWords::temperature(int celsius)
     return tr("Temperature at the airframe: %1 °C.").arg(celsius);
 }
 
+QString RecordWords::noteMet(const QString& note, const QString& readBy, const QString& readAt)
+{
+    return readAt.isEmpty()
+               ? tr("Left for this rigging: %1 (nobody has noted it as read)", "day, persons: note").arg(note)
+               : tr("Left for this rigging: %1 (read by %2, %3)", "day, persons: note; person, moment")
+                     .arg(note, readBy, readAt);
+}
+
 QString RecordWords::noLog()
 {
     return tr("This is none of the official logs: no aircraft or journey log, no technical log or list of "
@@ -292,6 +300,8 @@ QString RecordWords::tick(TickKind kind)
         return tr("Season's first: everybody has looked at the couplings anew");
     case TickKind::ToolsOut:
         return tr("Leaves, mirror, torch, pins and tools counted back out");
+    case TickKind::NoteRead:
+        return tr("The note that was left is read");
     case TickKind::HatchesOn:
         break;
     }

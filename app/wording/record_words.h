@@ -22,6 +22,8 @@ public:
     static QString notClosed();
     static QString temperature(int celsius);
     static QString note(const QString& note);
+    // `readAt` is empty where nobody has noted it as read.
+    static QString noteMet(const QString& note, const QString& readBy, const QString& readAt);
     static QString noLog();
 
     static QString notDone();

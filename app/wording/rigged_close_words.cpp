@@ -33,6 +33,8 @@ QString RiggedWords::tick(TickKind kind)
         return tr("Everybody who rigs has looked at every coupling locked, part-seated and empty again");
     case TickKind::ToolsOut:
         return tr("Leaves, mirror, torch, cloth, pins and tools counted back out");
+    case TickKind::NoteRead:
+        return tr("The note that was left is read");
     case TickKind::HatchesOn:
         break;
     }

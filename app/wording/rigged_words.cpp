@@ -267,6 +267,33 @@ QString RiggedWords::begunInAnotherWindow(const QString& time)
         .arg(time);
 }
 
+QString RiggedWords::keyNoteRead() { return tr("R", "key for note read"); }
+QString RiggedWords::notesTitle() { return tr("Left for you to know"); }
+
+QString RiggedWords::noteLeft(const QString& day, const QString& first, const QString& second,
+                              const QString& note)
+{
+    if (first.isEmpty())
+        return tr("%1: %2", "day: note").arg(day, note);
+    return second.isEmpty() ? tr("%1, %2: %3", "day, person: note").arg(day, first, note)
+                            : tr("%1, %2 and %3: %4", "day, two persons: note").arg(day, first, second, note);
+}
+
+QString RiggedWords::moreNotes(int more)
+{
+    return tr("And %n older note(s), each in its own record.", nullptr, more);
+}
+
+QString RiggedWords::noteRead() { return tr("I have read this  (%1)").arg(keyNoteRead()); }
+
+QString RiggedWords::noteReadWhy()
+{
+    return tr("It is shown at every start until somebody notes it as read. It stays in its record.");
+}
+
+QString RiggedWords::chooseWhoRead() { return tr("Choose who has read it first, in the list of leaders."); }
+QString RiggedWords::noteIsRead() { return tr("Noted as read."); }
+
 QString RiggedWords::celsius() { return tr("&Temperature here, °C (may stay empty)"); }
 
 QString RiggedWords::celsiusWhy()

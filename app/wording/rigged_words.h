@@ -2,9 +2,11 @@
 
 #include "core/numbers/shared_shift.h"
 #include "core/review/record_review.h"
+#include "core/rigging/event.h"
 
 #include <QCoreApplication>
 #include <QString>
+#include <QStringList>
 
 namespace rig {
 
@@ -60,6 +62,18 @@ public:
     static QString noCouplings();
     static QString noPeople();
     static QString noGauges();
+    static QString keyNoteRead();
+    static QString notesTitle();
+    static QString noteLeft(const QString& day, const QString& first, const QString& second,
+                            const QString& note);
+    static QString moreNotes(int more);
+    static QString noteRead();
+    static QString noteReadWhy();
+    static QString chooseWhoRead();
+    static QString noteIsRead();
+    static QString doneOn(EventKind kind, const QString& day);
+    static QString wholeCheckOf(const QStringList& couplings, EventKind kind, const QString& day);
+    static QString wholeCheckHere(EventKind kind, const QString& day);
     static QString takenApartToday();
     static QString takenApartWhy();
     static QString sinceThen();

@@ -107,6 +107,7 @@ public:
         summary.airframe = m_facts.airframe;
         summary.record = m_content.record;
         summary.leader = m_facts.nameOf(m_content.record.leader);
+        summary.notesMet = notesMetBy(m_content.record, m_facts);
         summary.close = m_content.close;
         if (m_content.close) {
             summary.first = nameOf(m_content.close->first);

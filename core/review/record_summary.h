@@ -2,7 +2,10 @@
 
 #include "core/review/airframe_facts.h"
 #include "core/review/coupling_standing.h"
+#include "core/review/layoffs.h"
+#include "core/review/notes_left.h"
 #include "core/review/record_review.h"
+#include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
 
 #include <map>
@@ -104,6 +107,7 @@ struct RecordSummary
     Airframe airframe;
     RiggingRecord record;
     std::string leader;
+    std::vector<NoteLeft> notesMet; // what was left for whoever began it, the newest first
     std::optional<RecordClose> close;
     std::string first; // the two names of the close
     std::string second;

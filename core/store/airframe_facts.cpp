@@ -21,7 +21,8 @@ Result<AirframeFacts> factsWithoutReadings(const Records& records, AirframeId ai
                      take(records.riggingRecords(airframe), facts.riggingRecords, problem) &&
                      take(records.closings(airframe), facts.closings, problem) &&
                      take(records.surfaces(airframe), facts.surfaces, problem) &&
-                     take(records.questions(airframe), facts.questions, problem);
+                     take(records.questions(airframe), facts.questions, problem) &&
+                     take(records.notesRead(airframe), facts.notesRead, problem);
     if (!all)
         return problem;
     const auto found = std::ranges::find(airframes, airframe, &Airframe::id);

@@ -209,6 +209,8 @@ Outcome FactsBook::readAgain(std::string_view table)
         return put(m_records.closings(airframe), rest.closings);
     if (table == "question" || table == "resolution")
         return put(m_records.questions(airframe), rest.questions);
+    if (table == "tick")
+        return put(m_records.notesRead(airframe), rest.notesRead);
     if (table == "gauge")
         return put(m_records.gauges(), m_known->changeWhatIsJudged().gauges);
     if (table == "gauge_check")

@@ -404,6 +404,8 @@ constexpr std::string_view wordOf(TickKind kind)
         return "tools-out";
     case TickKind::HatchesOn:
         return "hatches-on";
+    case TickKind::NoteRead:
+        return "note-read";
     }
     return {};
 }

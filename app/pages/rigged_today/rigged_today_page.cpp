@@ -191,6 +191,7 @@ void RiggedTodayPage::connectPanels()
     connect(m_start, &StartPanel::lastRecordAsked, this, &RiggedTodayPage::showSummary);
     connect(m_start, &StartPanel::beginAsked, this, &RiggedTodayPage::begin);
     connect(m_start, &StartPanel::takenApart, this, &RiggedTodayPage::takenApart);
+    connect(m_start, &StartPanel::noteReadAsked, this, &RiggedTodayPage::noteRead);
     connect(m_season, &SeasonPanel::ticked, this, &RiggedTodayPage::tick);
     connect(m_season, &SeasonPanel::nextAsked, this, performs(goOn));
     connect(m_close, &ClosePanel::closeAsked, this, &RiggedTodayPage::close);
@@ -341,6 +342,16 @@ void RiggedTodayPage::takenApart(PersonId statedBy)
 {
     if (report(m_writer.noteTakenApart(m_view.airframe.id, statedBy)))
         refresh();
+    setFocus();
+}
+
+// One that another window has left meanwhile is shown before it is read.
+void RiggedTodayPage::noteRead(PersonId person)
+{
+    if (mayPress() && !m_view.notes.empty() && report(m_writer.noteRead(m_view, person))) {
+        m_notice = RiggedWords::noteIsRead();
+        refresh();
+    }
     setFocus();
 }
 

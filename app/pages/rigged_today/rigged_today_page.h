@@ -64,6 +64,7 @@ private:
 
     void begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius);
     void takenApart(PersonId statedBy);
+    void noteRead(PersonId person);
     void tick(TickKind kind);
     void pressReading(const GaugeReading& taken);
     void askCorrection();

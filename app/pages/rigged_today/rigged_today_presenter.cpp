@@ -122,6 +122,12 @@ RiggedTodayView RiggedTodayPresenter::viewWithoutRecord(const AirframeFacts& fac
     view.couplings = facts.couplingsInUse();
     view.surfaces = facts.surfacesInUse();
     view.lastClose = lastCloseIn(facts);
+    view.notes = notesUnread(facts);
+    const RiggingRecord* open = openRecordIn(facts);
+    for (const Coupling& coupling : view.couplings)
+        if (const auto event =
+                wholeCheckAsked(facts, coupling.id, open ? std::optional{open->id} : std::nullopt))
+            view.wholeChecks.emplace(coupling.id, *event);
     view.hasClosedRecord = lastClosedRecord(facts).has_value();
     view.mayStandRigged = mayStandRigged(facts);
     return view;

@@ -5,6 +5,8 @@
 #include "core/airframe/person.h"
 #include "core/numbers/shared_shift.h"
 #include "core/review/coupling_standing.h"
+#include "core/review/layoffs.h"
+#include "core/review/notes_left.h"
 #include "core/review/record_review.h"
 #include "core/rigging/rigging_session.h"
 
@@ -46,6 +48,7 @@ struct RiggedTodayView
     std::optional<RecordHeader> record;
     std::optional<RecordNow> now; // of `record`, when work on it can go on today
     std::optional<LastClose> lastClose;
+    std::vector<NoteLeft> notes;  // that nobody has noted as read, the newest first
     bool hasClosedRecord = false; // one that was not left behind
     RecordReview review;
     std::map<CouplingId, CouplingStanding> standings; // while a record is open

@@ -185,6 +185,11 @@ Outcome RiggingWriter::tick(RecordId record, TickKind kind, PersonId person)
     return outcomeOf(m_records.add(tick));
 }
 
+Outcome RiggingWriter::noteRead(const RiggedTodayView& view, PersonId person)
+{
+    return tick(view.notes.front().record, TickKind::NoteRead, person);
+}
+
 Outcome RiggingWriter::close(const RiggedTodayView& view, const RecordCloseWanted& wanted)
 {
     RecordClose close;

@@ -127,6 +127,52 @@ void StartPanel::addSince(QVBoxLayout* layout)
     layout->addWidget(m_since);
 }
 
+void StartPanel::addNotes(QVBoxLayout* layout)
+{
+    auto* card = new QFrame;
+    m_notes = card;
+    card->setObjectName("notesLeft");
+    card->setProperty("card", true);
+    auto* column = new QVBoxLayout{card};
+    column->setContentsMargins(16, 12, 16, 12);
+    column->setSpacing(8);
+    column->addWidget(labelOf(RiggedWords::notesTitle(), "label"));
+    m_notesText = labelOf({}, "body", "notesText");
+    column->addWidget(m_notesText);
+    m_read = buttonOf(RiggedWords::noteRead(), "noteRead");
+    m_read->setToolTip(RiggedWords::noteReadWhy());
+    connect(m_read, &QPushButton::clicked, this, &StartPanel::sayRead);
+    column->addWidget(m_read, 0, Qt::AlignLeft);
+    layout->addWidget(card);
+}
+
+// All that nobody has read, however many riggings ago it was left; long lists by their newest.
+void StartPanel::showNotes()
+{
+    constexpr std::size_t kMostNotes = 3;
+    const Formats formats;
+    QStringList lines;
+    for (const NoteLeft& note : m_view.notes) {
+        if (static_cast<std::size_t>(lines.size()) == kMostNotes) {
+            lines << RiggedWords::moreNotes(static_cast<int>(m_view.notes.size() - kMostNotes));
+            break;
+        }
+        lines << RiggedWords::noteLeft(formats.day(note.when.localDay()), QString::fromStdString(note.first),
+                                       QString::fromStdString(note.second),
+                                       QString::fromStdString(note.text));
+    }
+    m_notesText->setText(lines.join(QLatin1Char('\n')));
+    m_notes->setVisible(!lines.isEmpty());
+}
+
+void StartPanel::sayRead()
+{
+    if (const auto person = m_leader->chosen<PersonId>())
+        return emit noteReadAsked(*person);
+    sayIn(m_missing, RiggedWords::chooseWhoRead());
+    m_leader->setFocus();
+}
+
 void StartPanel::begin()
 {
     const auto leader = m_leader->chosen<PersonId>();
@@ -202,6 +248,8 @@ bool StartPanel::takeKey(QKeyEvent* event)
 {
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
         return m_begin->click(), true;
+    if (m_notes->isVisible() && isKey(*event, RiggedWords::keyNoteRead()))
+        return m_read->click(), true;
     if (!m_showLast->isVisible() || !isKey(*event, SummaryWords::keyLast()))
         return false;
     emit lastRecordAsked();
@@ -212,6 +260,8 @@ void StartPanel::displayNothing()
 {
     m_last->hide();
     m_showLast->hide();
+    m_notes->hide();
+    m_whole->hide();
     m_since->hide();
     m_apart->hide();
     sayMissing(RiggedWords::noAirframe(), {});

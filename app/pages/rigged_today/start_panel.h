@@ -31,6 +31,7 @@ public:
 signals:
     void beginAsked(rig::PersonId leader, rig::RecordOrigin origin, std::optional<int> celsius);
     void takenApart(rig::PersonId statedBy);
+    void noteReadAsked(rig::PersonId person);
     void lastRecordAsked();
 
 private:
@@ -39,10 +40,17 @@ private:
     // What has to be there before a rigging can begin; empty: it can.
     void sayMissing(const QString& missing, const QString& otherwise);
     void sayTakenApart();
+    void addNotes(QVBoxLayout* layout);
+    void showNotes();
+    void sayRead();
 
     RiggedTodayView m_view;
     QLabel* m_last = nullptr;
     QPushButton* m_showLast = nullptr;
+    QWidget* m_notes = nullptr; // what was left for whoever rigs next
+    QLabel* m_notesText = nullptr;
+    QPushButton* m_read = nullptr;
+    QLabel* m_whole = nullptr; // which joints ask for the whole check, and why
     QLabel* m_missing = nullptr;
     ChoiceBox* m_leader = nullptr;
     QLineEdit* m_celsius = nullptr;
