@@ -102,6 +102,9 @@ private:
             addReadings(coupling);
             addAnswers(coupling);
         }
+        if (coupling.wholeCheck)
+            m_sheet.addText(RiggedWords::wholeCheckHere(coupling.wholeCheck->kind,
+                                                        m_sheet.formats().day(coupling.wholeCheck->day)));
         for (const Interruption& one : coupling.interruptions)
             m_sheet.addText(RecordWords::interrupted(one.turn, m_sheet.whenOf(one.stamp.when), one.reason));
         m_sheet.addQuestions(

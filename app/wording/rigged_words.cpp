@@ -294,6 +294,40 @@ QString RiggedWords::noteReadWhy()
 QString RiggedWords::chooseWhoRead() { return tr("Choose who has read it first, in the list of leaders."); }
 QString RiggedWords::noteIsRead() { return tr("Noted as read."); }
 
+QString RiggedWords::doneOn(EventKind kind, const QString& day)
+{
+    switch (kind) {
+    case EventKind::Cleaned:
+        return tr("cleaned %1").arg(day);
+    case EventKind::Greased:
+        return tr("greased %1").arg(day);
+    case EventKind::PartChanged:
+        return tr("a part changed %1").arg(day);
+    case EventKind::Refitted:
+    case EventKind::Annual:
+    case EventKind::Note:
+    case EventKind::Derigged:
+        break;
+    }
+    return tr("set up again %1").arg(day);
+}
+
+QString RiggedWords::wholeCheckOf(const QStringList& couplings, EventKind kind, const QString& day)
+{
+    return tr("%1: %2. This asks for the whole check: look, reading, pull, second person.",
+              "couplings: what was done on which day")
+        .arg(couplings.join(tr(", ", "between couplings")), doneOn(kind, day));
+}
+
+QString RiggedWords::wholeCheckHere(EventKind kind, const QString& day)
+{
+    return tr("This joint: %1. It asks for the whole check, a short one is not enough: a joint that was "
+              "worked "
+              "on has let go flights after a good control check.",
+              "what was done on which day")
+        .arg(doneOn(kind, day));
+}
+
 QString RiggedWords::celsius() { return tr("&Temperature here, °C (may stay empty)"); }
 
 QString RiggedWords::celsiusWhy()

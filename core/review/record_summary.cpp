@@ -4,6 +4,7 @@
 #include "core/airframe/saved_before.h"
 #include "core/review/coupling_history.h"
 #include "core/review/not_seen.h"
+#include "core/review/whole_check.h"
 #include "core/rigging/circuit_hand.h"
 #include "core/rigging/counts_as.h"
 
@@ -74,22 +75,6 @@ template <typename Part> std::vector<Part> partsOf(const RecordContent& content,
         parts.back().inUse = true;
     }
     return parts;
-}
-
-AnswerStanding standingOf(const Check& check, const RecordContent& content)
-{
-    const bool isBefore =
-        std::ranges::any_of(content.interruptions, [&check](const Interruption& interruption) {
-            return interruption.coupling == check.coupling && interruption.turn == check.turn &&
-                   savedBefore(check, interruption);
-        });
-    if (isBefore)
-        return AnswerStanding::BeforeInterruption;
-    const bool isRepeated = std::ranges::any_of(content.checks, [&check](const Check& other) {
-        return other.coupling == check.coupling && other.turn == check.turn && other.kind == check.kind &&
-               savedBefore(check, other);
-    });
-    return isRepeated ? AnswerStanding::AnsweredAgain : AnswerStanding::Counts;
 }
 
 class Summing
@@ -179,6 +164,7 @@ private:
         for (const Reading& reading : standing(all, m_facts.exclusions))
             if (reading.state == SeatState::PartSeated && isKnownThen(reading))
                 sum.partSeated.push_back(reading.interval);
+        sum.wholeCheck = wholeCheckAsked(m_facts, coupling.id, m_content.record.id);
         sum.standing = m_standings.standingOf(history(coupling.id));
         return sum;
     }

@@ -66,6 +66,7 @@ struct SummaryCoupling
     std::vector<SummaryReading> readings;
     std::vector<Interruption> interruptions;
     std::vector<GapInterval> partSeated; // as known then
+    std::optional<Event> wholeCheck;     // what asked for the whole check of it at this rigging
     CouplingStanding standing;           // now, or at the close of a closed record
 
     // The last locked one of the first person's that stands; the second person's when there is no other. Null

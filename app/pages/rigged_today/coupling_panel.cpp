@@ -56,6 +56,15 @@ QString whyStopped(const CouplingSheet& sheet)
                               : RiggedWords::readOutside(name);
 }
 
+// Both persons are told why nothing may be left out at this joint.
+QStringList toldOf(const RiggedTodayView& view, const CouplingSheet& sheet)
+{
+    QStringList told;
+    if (const auto asked = view.wholeChecks.find(sheet.coupling.id); asked != view.wholeChecks.end())
+        told << RiggedWords::wholeCheckHere(asked->second.kind, Formats{}.day(asked->second.day));
+    return told;
+}
+
 QString gaugeNoteOf(const CouplingSheet& sheet)
 {
     if (!sheet.gauge)
@@ -127,6 +136,8 @@ void CouplingPanel::buildTop(QVBoxLayout* layout)
             emit gaugeChosen(*gauge);
     });
     layout->addLayout(top);
+    m_told = labelOf({}, "caution", "couplingTold");
+    layout->addWidget(m_told);
     m_notice = labelOf({}, "caution", "couplingNotice");
     layout->addWidget(m_notice);
     m_stop = new StopCard;
@@ -243,6 +254,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     const QString leaf = QString::fromStdString(sheet.coupling.leafPlace);
     m_access->setText(access.isEmpty() || leaf.isEmpty() ? access + leaf
                                                          : access + QStringLiteral(" · ") + leaf);
+    sayIn(m_told, toldOf(view, sheet).join(QLatin1Char('\n')));
     fillChoices(view, sheet);
     showStop(view, sheet);
     showQuestions(sheet);

@@ -86,6 +86,7 @@ private:
     QLabel* m_personLabel = nullptr;
     ChoiceBox* m_person = nullptr;
     ChoiceBox* m_gauge = nullptr;
+    QLabel* m_told = nullptr; // what is known of the joint before anything is done at it
     QLabel* m_notice = nullptr;
     StopCard* m_stop = nullptr;
     std::array<QuestionTile*, 5> m_tiles{};

@@ -1,9 +1,13 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
+#include "app/wording/review_words.h"
+#include "app/wording/rigged_words.h"
 #include "core/airframe/saved_before.h"
+#include "core/review/airframe_review.h"
 #include "core/review/not_seen.h"
 #include "core/review/record_summary.h"
 #include "core/review/review_period.h"
+#include "core/review/whole_check.h"
 #include "core/store/facts_book.h"
 
 #include <algorithm>
@@ -129,7 +133,8 @@ RiggedTodayView RiggedTodayPresenter::viewWithoutRecord(const AirframeFacts& fac
                 wholeCheckAsked(facts, coupling.id, open ? std::optional{open->id} : std::nullopt))
             view.wholeChecks.emplace(coupling.id, *event);
     view.hasClosedRecord = lastClosedRecord(facts).has_value();
-    view.mayStandRigged = mayStandRigged(facts);
+    // Of a joint that was cleaned, greased or set up since, nobody can say that it stood as it was.
+    view.mayStandRigged = mayStandRigged(facts) && view.wholeChecks.empty();
     return view;
 }
 

@@ -50,6 +50,8 @@ struct RiggedTodayView
     std::optional<LastClose> lastClose;
     std::vector<NoteLeft> notes;  // that nobody has noted as read, the newest first
     bool hasClosedRecord = false; // one that was not left behind
+    std::map<CouplingId, Event>
+        wholeChecks; // what asks for the whole check of a coupling, where anything does
     RecordReview review;
     std::map<CouplingId, CouplingStanding> standings; // while a record is open
     std::optional<numbers::SharedShift> sharedShift;  // of the first person's readings so far

@@ -148,7 +148,8 @@ Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId l
         }
         RiggingRecord record;
         record.airframe = view.airframe.id;
-        record.origin = origin;
+        // Where a joint asks for the whole check, nothing is gone through as though it had stood.
+        record.origin = view.wholeChecks.empty() ? origin : RecordOrigin::Rigging;
         record.leader = leader;
         record.begins = now;
         record.celsius = celsius;

@@ -49,6 +49,26 @@ bool readCelsius(const QString& typed, std::optional<int>& celsius)
     return true;
 }
 
+// One line for each event, with the couplings that it was about.
+QString wholeChecksIn(const RiggedTodayView& view)
+{
+    std::vector<std::pair<Event, QStringList>> events;
+    for (const Coupling& coupling : view.couplings) {
+        const auto asked = view.wholeChecks.find(coupling.id);
+        if (asked == view.wholeChecks.end())
+            continue;
+        auto known = std::ranges::find_if(
+            events, [&asked](const auto& one) { return one.first.id == asked->second.id; });
+        if (known == events.end())
+            known = events.insert(events.end(), {asked->second, {}});
+        known->second << QString::fromStdString(coupling.name);
+    }
+    QStringList lines;
+    for (const auto& [event, couplings] : events)
+        lines << RiggedWords::wholeCheckOf(couplings, event.kind, Formats{}.day(event.day));
+    return lines.join(QLatin1Char('\n'));
+}
+
 // Nothing was begun or closed in between: what was chosen still answers what is asked.
 bool isSameStart(const RiggedTodayView& one, const RiggedTodayView& other)
 {
@@ -77,6 +97,9 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     m_showLast = buttonOf(SummaryWords::showLast(), "showLastRecord");
     connect(m_showLast, &QPushButton::clicked, this, &StartPanel::lastRecordAsked);
     layout->addWidget(m_showLast, 0, Qt::AlignLeft);
+    addNotes(layout);
+    m_whole = labelOf({}, "caution", "wholeChecks");
+    layout->addWidget(m_whole);
     addSince(layout);
     m_missing = labelOf({}, "caution");
     m_missing->setObjectName("startMissing");
@@ -218,6 +241,8 @@ void StartPanel::display(const RiggedTodayView& view, const QString& notice)
                                        QString::fromStdString(view.lastClose->second));
     sayIn(m_last, last);
     m_showLast->setVisible(view.hasClosedRecord);
+    showNotes();
+    sayIn(m_whole, wholeChecksIn(view));
     m_since->setVisible(view.mayStandRigged);
     m_apart->setVisible(view.mayStandRigged);
     for (QRadioButton* one : {m_anew, m_stood}) {
