@@ -162,6 +162,8 @@ QString RecordWords::question(QuestionKind kind)
         return tr("The control check was not answered with yes");
     case QuestionKind::BandInDoubt:
         return tr("The band stood on readings that are now in doubt");
+    case QuestionKind::ShownPartSeated:
+        return tr("It was left part-seated on purpose");
     case QuestionKind::GaugeQuarantined:
         break;
     }

@@ -429,6 +429,8 @@ constexpr std::string_view wordOf(QuestionKind kind)
         return "gauge-quarantined";
     case QuestionKind::BandInDoubt:
         return "band-in-doubt";
+    case QuestionKind::ShownPartSeated:
+        return "shown-part-seated";
     }
     return {};
 }
