@@ -52,6 +52,19 @@ QString ReviewWords::riggingsIn(const ReviewPeriod& period, int riggings)
                             : tr("Up to the first annual: %Ln rigging(s).", nullptr, riggings);
 }
 
+QString ReviewWords::closedToSecond(const AirframeReview& review)
+{
+    QStringList names;
+    for (const std::string& name : review.closedToSecond)
+        names << QString::fromStdString(name);
+    if (names.isEmpty())
+        return {};
+    return tr("Today's reading is closed here: %1. The second person works without seeing it. It opens when "
+              "they have kept a reading of their own, or have looked and pulled without one.",
+              "couplings")
+        .arg(names.join(tr(", ", "between couplings")));
+}
+
 QString ReviewWords::counted(const AirframeReview& review)
 {
     const RiggingCounts& counts = review.counts;

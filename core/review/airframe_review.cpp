@@ -1,5 +1,6 @@
 #include "core/review/airframe_review.h"
 
+#include "core/airframe/name_in.h"
 #include "core/review/comparisons.h"
 #include "core/review/coupling_signs.h"
 #include "core/review/judging.h"
@@ -36,6 +37,8 @@ public:
         m_review.period = m_period;
         if (m_period.annual)
             m_review.riggingsToCome = riggingsToCome(m_numbers, m_period.to, *m_period.annual);
+        for (const CouplingId closed : m_facts.closedToSecond)
+            m_review.closedToSecond.push_back(nameIn(m_facts.couplings, std::optional{closed}));
         addQuestions();
         addCouplings();
         addCounts();

@@ -5,6 +5,7 @@
 #include "app/wording/standing_words.h"
 #include "core/clock.h"
 #include "core/review/airframe_review.h"
+#include "core/store/airframe_facts.h"
 #include "core/store/facts_book.h"
 #include "core/store/records.h"
 #include "core/views/movement_maker.h"
@@ -29,6 +30,8 @@ public:
     {
         m_view.title = ReviewWords::title(m_review.period);
         m_view.counted = ReviewWords::counted(m_review);
+        if (const QString closed = ReviewWords::closedToSecond(m_review); !closed.isEmpty())
+            m_view.counted += QLatin1Char(' ') + closed;
         for (const CouplingReview& one : m_review.couplings)
             m_view.rows.push_back(rowOf(one));
         addHeadlines();
@@ -200,7 +203,7 @@ private:
 
 Result<AirframeFacts> AnnualPresenter::facts(AirframeId airframe) const
 {
-    const auto known = m_records.book().airframe(airframe);
+    const auto known = m_records.book().toldOpenly(airframe, m_clock.now().localDay());
     if (!known)
         return known.problem();
     return known.value()->facts();
@@ -208,7 +211,7 @@ Result<AirframeFacts> AnnualPresenter::facts(AirframeId airframe) const
 
 Result<AnnualView> AnnualPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& chosen) const
 {
-    const auto known = m_records.book().airframe(airframe);
+    const auto known = m_records.book().toldOpenly(airframe, m_clock.now().localDay());
     if (!known)
         return known.problem();
     const AirframeFacts& facts = known.value()->facts();

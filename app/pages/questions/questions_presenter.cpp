@@ -192,7 +192,8 @@ Result<std::optional<RecordContent>> QuestionsPresenter::openContent(AirframeId 
 
 Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
 {
-    const auto known = m_records.book().airframe(airframe);
+    // A question tells no reading that the second person is not to see yet.
+    const auto known = m_records.book().toldOpenly(airframe);
     if (!known)
         return known.problem();
     const auto open = openContent(airframe);
