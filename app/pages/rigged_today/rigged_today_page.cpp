@@ -160,11 +160,25 @@ bool RiggedTodayPage::mayPress()
 {
     if (!settle())
         return false;
-    if (!m_presenter.hasMovedOn(m_view))
-        return true;
-    m_notice = RiggedWords::changedInAnotherWindow();
-    refresh();
-    return false;
+    if (m_presenter.hasMovedOn(m_view)) {
+        m_notice = RiggedWords::changedInAnotherWindow();
+        refresh();
+        return false;
+    }
+    return !isBackFromABreak();
+}
+
+// A timer stands still while the computer sleeps with its lid shut, the clock does not. What is pressed first
+// after such a break was meant for what was on the screen before it.
+bool RiggedTodayPage::isBackFromABreak()
+{
+    const Moment now = m_clock.now();
+    const auto before = std::exchange(m_lastPress, now);
+    const bool wasLong = before && now.utcSeconds - before->utcSeconds > kIdleMinutes * 60;
+    if (!wasLong || !m_view.now || !isHalfDone(m_session, *m_view.now))
+        return false;
+    take(interrupt(m_session, *m_view.now, InterruptionReason::Idle, now));
+    return true;
 }
 
 void RiggedTodayPage::catchUp()

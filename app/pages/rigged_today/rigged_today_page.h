@@ -56,6 +56,7 @@ private:
     bool settle();
     // The same, and false too where the screen was out of date: then it is shown anew.
     bool mayPress();
+    bool isBackFromABreak();
 
     void refresh(); // reads the facts, then shows
     void display(); // what follows from facts and session
