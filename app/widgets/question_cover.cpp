@@ -1,6 +1,8 @@
 #include "app/widgets/question_cover.h"
 
 #include "app/widgets/parts.h"
+#include "app/widgets/wrap_layout.h"
+#include "app/wording/prompt_words.h"
 
 #include <QApplication>
 #include <QFrame>
@@ -12,7 +14,6 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 namespace rig {
@@ -20,6 +21,7 @@ namespace rig {
 namespace {
 
 constexpr int kCardLetters = 70; // wide
+constexpr int kMostOffered = 9;  // one figure each
 constexpr int kAroundCard = 24;  // pixels that it leaves free at the least
 constexpr float kShade = 0.8F;   // how much of what waits beneath is covered
 
@@ -39,8 +41,10 @@ QuestionCover::QuestionCover(QWidget& asker, const QuestionText& text,
     column->setContentsMargins(24, 20, 24, 20);
     column->setSpacing(14);
     addWords(column, text);
+    addOffered(column, text.offered);
     addButtons(column, text);
     m_card->installEventFilter(this);
+    m_line->installEventFilter(this);
     asker.window()->installEventFilter(this);
     connect(&asker, &QObject::destroyed, this, &QuestionCover::end);
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { keepFocus(now); });
@@ -65,6 +69,23 @@ void QuestionCover::addWords(QVBoxLayout* column, const QuestionText& text)
     m_line->setObjectName("promptLine");
     m_line->setAccessibleName(text.question);
     column->addWidget(m_line);
+}
+
+// Beside the line: each has a key that is none of the line's.
+void QuestionCover::addOffered(QVBoxLayout* column, const QStringList& offered)
+{
+    m_offered = offered.mid(0, kMostOffered);
+    if (m_offered.isEmpty())
+        return;
+    auto* row = new WrapLayout{8, false};
+    for (int i = 0; i < m_offered.size(); ++i) {
+        auto* one = buttonOf(PromptWords::offered(m_offered[i], i + 1), "promptOffer");
+        one->setObjectName(QStringLiteral("promptOffer%1").arg(i + 1));
+        connect(one, &QPushButton::clicked, this, [this, i] { takeOffered(i); });
+        row->addWidget(one);
+        m_offers.push_back(one);
+    }
+    column->addLayout(row);
 }
 
 void QuestionCover::addButtons(QVBoxLayout* column, const QuestionText& text)
@@ -100,6 +121,13 @@ void QuestionCover::keepFocus(const QWidget* now)
 {
     if (!m_isOver && now && now->window() == window() && !isAncestorOf(now))
         m_line->setFocus();
+}
+
+void QuestionCover::takeOffered(int index)
+{
+    const QString typed = m_line->text().trimmed();
+    m_line->setText(typed.isEmpty() ? m_offered[index] : PromptWords::offeredAnd(m_offered[index], typed));
+    take();
 }
 
 void QuestionCover::take()
@@ -146,6 +174,12 @@ bool QuestionCover::eventFilter(QObject* watched, QEvent* event)
 {
     if (m_isOver)
         return false;
+    if (watched == m_line && event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const int index = key->key() - Qt::Key_1;
+        if (key->modifiers() == Qt::AltModifier && index >= 0 && index < m_offered.size())
+            return takeOffered(index), true;
+    }
     if (watched == m_card && event->type() == QEvent::LayoutRequest)
         place();
     if (watched == parentWidget() && event->type() == QEvent::Resize)
@@ -162,7 +196,9 @@ bool QuestionCover::focusNextPrevChild(bool next)
 {
     if (m_isOver)
         return QWidget::focusNextPrevChild(next);
-    const std::array<QWidget*, 3> ring{m_line, m_take, m_leave};
+    std::vector<QWidget*> ring{m_line};
+    ring.insert(ring.end(), m_offers.begin(), m_offers.end());
+    ring.insert(ring.end(), {m_take, m_leave});
     const auto found = std::ranges::find(ring, window()->focusWidget());
     std::size_t at = found == ring.end() ? 0 : static_cast<std::size_t>(found - ring.begin());
     do
@@ -177,8 +213,11 @@ void QuestionCover::keyPressEvent(QKeyEvent* event)
 {
     event->accept();
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    const auto offer = std::ranges::find(m_offers, window()->focusWidget());
     if (event->key() == Qt::Key_Escape || (isEnter && window()->focusWidget() == m_leave))
         end();
+    else if (isEnter && offer != m_offers.end())
+        takeOffered(static_cast<int>(offer - m_offers.begin()));
     else if (isEnter)
         take();
 }

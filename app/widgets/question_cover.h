@@ -2,9 +2,11 @@
 
 #include <QPointer>
 #include <QString>
+#include <QStringList>
 #include <QWidget>
 
 #include <functional>
+#include <vector>
 
 class QFrame;
 class QLineEdit;
@@ -19,6 +21,7 @@ struct QuestionText
     QString question;
     QString take;
     QString leave;
+    QStringList offered = {}; // answers that one press gives
 };
 
 // Asks for a line of text inside the window itself, over all of it. A window of its own gets the keyboard
@@ -44,10 +47,12 @@ protected:
 
 private:
     void addWords(QVBoxLayout* column, const QuestionText& text);
+    void addOffered(QVBoxLayout* column, const QStringList& offered);
     void addButtons(QVBoxLayout* column, const QuestionText& text);
     void place();
     void keepFocus(const QWidget* now);
     void take();
+    void takeOffered(int index);
     void end();
 
     QPointer<QWidget> m_asker;
@@ -55,6 +60,8 @@ private:
     std::function<void(const QString&)> m_taken;
     QFrame* m_card;
     QLineEdit* m_line = nullptr;
+    QStringList m_offered;
+    std::vector<QWidget*> m_offers; // their buttons
     QPushButton* m_take = nullptr;
     QPushButton* m_leave = nullptr;
     bool m_isOver = false;

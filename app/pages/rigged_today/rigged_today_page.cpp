@@ -12,6 +12,7 @@
 #include "app/widgets/flow_scroll.h"
 #include "app/wording/formats.h"
 #include "app/wording/problem_words.h"
+#include "app/wording/prompt_words.h"
 #include "app/wording/rigged_words.h"
 #include "core/review/not_seen.h"
 
@@ -399,7 +400,7 @@ void RiggedTodayPage::askCorrection()
         return;
     const Reading wrong = *m_sheet->flow.last;
     m_prompts.askText(
-        this, RiggedWords::correctTitle(), RiggedWords::correctQuestion(),
+        this, RiggedWords::correctTitle(), RiggedWords::correctQuestion(), PromptWords::spoiledBy(),
         [this, wrong](const QString& reason) { perform(wantCorrected, wrong, reason.toStdString()); });
 }
 
@@ -412,6 +413,7 @@ void RiggedTodayPage::askStrike()
     m_prompts.askText(
         this, RiggedWords::strikeTitle(),
         RiggedWords::strikeQuestion(formats.interval(slip.interval), formats.time(slip.stamp.when)),
+        PromptWords::spoiledBy(),
         [this, slip](const QString& reason) { perform(strike, slip, reason.toStdString()); });
 }
 
