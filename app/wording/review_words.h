@@ -92,6 +92,7 @@ public:
     // Too few readings; riggings
     static QStringList tooFew(const AirframeReview& review);
     static QStringList riggings(const AirframeReview& review);
+    static QStringList layoffs(const AirframeReview& review);
 
 private:
     static bool isWorthSaying(Sign sign);

@@ -152,7 +152,8 @@ public:
 
     // First rigging of the season
     static QString seasonTitle();
-    static QString seasonSentence();
+    static QString seasonSentence(bool isFirstOfYear);
+    static QString afterLayoff(int weeks, const QString& since);
     static QString seasonDetail(int left);
     static QString seasonNext();
     static QString tick(TickKind kind);

@@ -45,6 +45,10 @@ public:
         for (const DayShift& day : m_all.shifts)
             if (m_period.contains(day.when.localDay()))
                 m_review.shifts.push_back(day);
+        for (const StoodBefore& one : stoodBefore(m_facts.riggingRecords, m_facts.closings))
+            if (m_period.contains(one.day))
+                m_review.stood.push_back(one);
+        std::ranges::stable_sort(m_review.stood, std::ranges::greater{}, &StoodBefore::days);
         m_review.sharedShifts = sharedShiftStories(m_review.shifts, m_facts.gaugeChecks);
         m_review.measurers = measurerOffsetsOf(m_facts, m_all, m_period);
         addGauges();

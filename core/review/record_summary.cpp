@@ -108,7 +108,8 @@ public:
             summary.ticks.push_back({tick.kind, m_facts.nameOf(tick.person), tick.stamp.when});
         for (const QuestionStory& story : m_content.questions)
             summary.questions.push_back(sumUp(story));
-        summary.isFirstOfSeason = isFirstOfSeason(m_content.record, m_facts.riggingRecords, m_facts.closings);
+        summary.stood = stoodBefore(m_content.record, m_facts.riggingRecords, m_facts.closings);
+        summary.isFirstOfSeason = summary.stood.isFirstOfYear || summary.stood.isAfterLayoff();
         summary.notDone = notDone({couplings, surfaces, summary.isFirstOfSeason});
         return summary;
     }

@@ -114,7 +114,8 @@ struct RecordSummary
     std::string second;
     std::vector<SummaryCoupling> couplings;
     std::vector<SummarySurface> surfaces;
-    bool isFirstOfSeason = false;
+    StoodBefore stood;            // how long the airframe had, when it began
+    bool isFirstOfSeason = false; // by the calendar year or after a layoff
     std::vector<SummaryTick> ticks;
     std::vector<SummaryQuestion> questions;
     std::vector<OpenItem> notDone; // as it stood at the close, or now when it is still open

@@ -156,7 +156,8 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
                                open->begins.localDay() != m_clock.now().localDay()};
     view.standings = standingsIn(*known.value(), view.couplings, m_clock.now().localDay());
     view.sharedShift = sharedShiftIn(content, *known.value(), view.couplings);
-    view.isFirstOfSeason = isFirstOfSeason(*open, facts.riggingRecords, facts.closings);
+    view.stood = stoodBefore(*open, facts.riggingRecords, facts.closings);
+    view.isFirstOfSeason = view.stood.isFirstOfYear || view.stood.isAfterLayoff();
     const RecordScope scope{view.couplings, view.surfaces, view.isFirstOfSeason};
     view.review = reviewOf(content, scope, [&known](const Reading& reading) {
         return judgeIn(known.value()->history(reading.coupling), reading);

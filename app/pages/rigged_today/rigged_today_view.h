@@ -55,7 +55,8 @@ struct RiggedTodayView
     RecordReview review;
     std::map<CouplingId, CouplingStanding> standings; // while a record is open
     std::optional<numbers::SharedShift> sharedShift;  // of the first person's readings so far
-    bool isFirstOfSeason = false;                     // this record, by the calendar year
+    bool isFirstOfSeason = false;                     // this record, by the calendar year or after a layoff
+    StoodBefore stood;                                // how long the airframe had, when it began
     // The last rigging was closed and nobody has noted since that it was taken apart.
     bool mayStandRigged = false;
 };
