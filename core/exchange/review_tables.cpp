@@ -237,7 +237,11 @@ std::vector<NamedTable> reviewTables(const AirframeFacts& facts, const AirframeR
             {"measurers.csv", reviewMeasurersTable(facts, review)},
             {"gauges.csv", reviewGaugesTable(facts, review)},
             {"fittings.csv", reviewFittingsTable(facts, review)},
-            {"events.csv", reviewEventsTable(facts, review)}};
+            {"events.csv", reviewEventsTable(facts, review)},
+            {"riggings.csv", reviewRiggingsTable(facts, review)},
+            {"looks.csv", reviewLooksTable(facts, review)},
+            {"control_checks.csv", reviewControlTable(facts, review)},
+            {"deflections.csv", reviewDeflectionsTable(facts, review)}};
 }
 
 } // namespace rig

@@ -259,6 +259,22 @@ const SummaryReading* SummaryCoupling::last() const
     return last;
 }
 
+AnswerStanding standingOf(const Check& check, const RecordContent& content)
+{
+    const bool isBefore =
+        std::ranges::any_of(content.interruptions, [&check](const Interruption& interruption) {
+            return interruption.coupling == check.coupling && interruption.turn == check.turn &&
+                   savedBefore(check, interruption);
+        });
+    if (isBefore)
+        return AnswerStanding::BeforeInterruption;
+    const bool isRepeated = std::ranges::any_of(content.checks, [&check](const Check& other) {
+        return other.coupling == check.coupling && other.turn == check.turn && other.kind == check.kind &&
+               savedBefore(check, other);
+    });
+    return isRepeated ? AnswerStanding::AnsweredAgain : AnswerStanding::Counts;
+}
+
 RecordSummary summaryOf(const AirframeFacts& facts, const RecordContent& content)
 {
     return Summing{facts, content}.make();

@@ -121,6 +121,8 @@ struct RecordSummary
     std::vector<OpenItem> notDone; // as it stood at the close, or now when it is still open
 };
 
+AnswerStanding standingOf(const Check& check, const RecordContent& content);
+
 // Of one record of this airframe. What was entered after the close, a correction or how a question was
 // closed, is shown with its own day and changes nothing in `notDone`.
 RecordSummary summaryOf(const AirframeFacts& facts, const RecordContent& content);

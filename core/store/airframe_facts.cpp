@@ -44,4 +44,16 @@ Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe)
     return facts;
 }
 
+Outcome readContents(const Records& records, AirframeFacts& facts)
+{
+    facts.contents.clear();
+    for (const RiggingRecord& record : facts.riggingRecords) {
+        auto content = records.content(record.id);
+        if (!content)
+            return content.problem();
+        facts.contents.push_back(std::move(content).value());
+    }
+    return Done{};
+}
+
 } // namespace rig

@@ -114,8 +114,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "03300914e551002f8438520f02cc448f535e2bd25c2c108a79d84f41f29a0526",
         "2de7bc0d6dd48a6e755bab124cfd854a3e453087b4f5d91f853b088407496a9b",
         "08a4318fe624d8f6c0b52859ddc2e9a7ab0763a11b9f1ec2ea717aec14f3a07a",
+        "7a2b8d037660b72ea5cc98ab2cf2f8206bd5dd5af29697ee26ab01e155cabb44",
     };
-    ASSERT_EQ(newestSchemaVersion(), 4);
+    ASSERT_EQ(newestSchemaVersion(), 5);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)
@@ -321,11 +322,11 @@ TEST(File, EveryKindHasItsWord)
         }
         return count;
     };
-    EXPECT_EQ(countOf(GaugeKind::Leaves), 3);
-    EXPECT_EQ(countOf(Technique::Leaf), 7);
+    EXPECT_EQ(countOf(GaugeKind::Leaves), 4);
+    EXPECT_EQ(countOf(Technique::Leaf), 8);
     EXPECT_EQ(countOf(EventKind::Note), 7);
     EXPECT_EQ(countOf(SurfaceCheckKind::Sense), 11);
-    EXPECT_EQ(countOf(QuestionKind::CannotSee), 8);
+    EXPECT_EQ(countOf(QuestionKind::CannotSee), 9);
     EXPECT_EQ(countOf(Reason::None), 9);
     EXPECT_EQ(countOf(Verdict::Inside), 5);
     EXPECT_FALSE(kindFrom<Verdict>("safe"));

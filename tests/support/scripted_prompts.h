@@ -39,7 +39,7 @@ public:
         return next(confirmations).value_or(false);
     }
 
-    void askText(QWidget*, const QString&, const QString& question,
+    void askText(QWidget*, const QString&, const QString& question, const QStringList& answers,
                  std::function<void(const QString&)> take) override
     {
         asked.push_back(question.toStdString());

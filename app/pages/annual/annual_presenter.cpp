@@ -206,7 +206,10 @@ Result<AirframeFacts> AnnualPresenter::facts(AirframeId airframe) const
     const auto known = m_records.book().toldOpenly(airframe, m_clock.now().localDay());
     if (!known)
         return known.problem();
-    return known.value()->facts();
+    AirframeFacts facts = known.value()->facts();
+    if (const Outcome read = readContents(m_records, facts); !read)
+        return read.problem();
+    return facts;
 }
 
 Result<AnnualView> AnnualPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& chosen) const
