@@ -49,6 +49,11 @@ VerdictCard::VerdictCard(QWidget* parent) : QFrame{parent}
     m_caution = new QLabel;
     m_caution->setWordWrap(true);
     m_caution->setObjectName("verdictCaution");
+    m_movement = new QLabel;
+    m_movement->setWordWrap(true);
+    m_movement->setObjectName("verdictMovement");
+    m_movement->setProperty("kind", "caution");
+    m_movement->hide();
     m_kept = new QLabel;
     m_kept->setProperty("kind", "soft");
     m_kept->setObjectName("verdictKept");
@@ -56,7 +61,8 @@ VerdictCard::VerdictCard(QWidget* parent) : QFrame{parent}
     layout->addWidget(m_word, 0, 1);
     layout->addWidget(m_kept, 0, 2, Qt::AlignRight);
     layout->addWidget(m_explanation, 1, 1, 1, 2);
-    layout->addWidget(m_caution, 2, 1, 1, 2);
+    layout->addWidget(m_movement, 2, 1, 1, 2);
+    layout->addWidget(m_caution, 3, 1, 1, 2);
     layout->setColumnStretch(1, 1);
     showPrompt({});
 }
@@ -141,6 +147,14 @@ void VerdictCard::showParts(bool shown)
         part->setVisible(shown);
     if (isSeen)
         QFrame::show();
+}
+
+void VerdictCard::setMovement(const QString& sentence)
+{
+    if (m_movement->text() == sentence)
+        return;
+    m_movement->setText(sentence);
+    m_movement->setVisible(!sentence.isEmpty());
 }
 
 void VerdictCard::setKept(const QString& sentence)

@@ -37,6 +37,9 @@ public:
     void showPrompt(const QString& sentence);
     // "Saved 09:31." or why it is not; empty while it is being saved.
     void setKept(const QString& sentence);
+    // What past readings show of the coupling: a sentence of its own that changes no mark and no word. Empty:
+    // none.
+    void setMovement(const QString& sentence);
     // What its mark says; empty for a prompt.
     std::optional<Says> says() const { return m_says; }
 
@@ -50,6 +53,7 @@ private:
     QLabel* m_word = nullptr;
     QLabel* m_explanation = nullptr;
     QLabel* m_caution = nullptr;
+    QLabel* m_movement = nullptr;
     QLabel* m_kept = nullptr;
 };
 

@@ -328,6 +328,12 @@ QString RiggedWords::wholeCheckHere(EventKind kind, const QString& day)
         .arg(doneOn(kind, day));
 }
 
+QString RiggedWords::movement(const QString& sign)
+{
+    return tr("This coupling moves: %1. Look closely, whatever today's reading says.", "opening since …")
+        .arg(sign);
+}
+
 QString RiggedWords::celsius() { return tr("&Temperature here, °C (may stay empty)"); }
 
 QString RiggedWords::celsiusWhy()

@@ -144,6 +144,7 @@ public:
     static QString interruptedAt(const QString& time);
     static QString changedInAnotherWindow();
     static QString correctedBeforeTheBreak(const QString& interval);
+    static QString movement(const QString& sign);
     static QString lastTwelve();
     static QString secondBlind();
     static QString secondOptional();

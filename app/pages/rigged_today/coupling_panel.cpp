@@ -259,6 +259,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     showStop(view, sheet);
     showQuestions(sheet);
     showMeasure(sheet);
+    m_verdict->setMovement(sheet.movement);
     showStruck(view, sheet);
     showBottom(sheet);
     m_next->setText(nextText);
@@ -459,6 +460,12 @@ void CouplingPanel::showNotSaved()
     m_verdict->setKept(RiggedWords::notSaved());
     m_leaves->setEnabled(true);
     m_leavesOpen = true;
+}
+
+void CouplingPanel::showMovement(const QString& sentence)
+{
+    m_sheet.movement = sentence;
+    m_verdict->setMovement(sentence);
 }
 
 void CouplingPanel::showNotice(const QString& sentence)

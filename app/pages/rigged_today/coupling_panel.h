@@ -37,6 +37,8 @@ public:
     // Without a judgement it is one as the joint was found.
     void showReading(const GaugeReading& reading, const std::optional<Judgement>& judgement);
     void showNotSaved();
+    // How the coupling has moved, worked out after the sheet was shown.
+    void showMovement(const QString& sentence);
     void showNotice(const QString& sentence);
     // Takes back what was typed of a figure. False when nothing was.
     bool clearFigure();

@@ -34,6 +34,7 @@ namespace {
 
 // A break longer than this sends the coupling back to the look (docs/terms.md, interrupted).
 constexpr int kIdleMinutes = 20;
+constexpr int kLookBackAfter = 300; // milliseconds without a key, before the whole history is gone through
 
 // A long panel moves by a page where the page keys have nothing else to do.
 void moveByAPage(QWidget* panel, int by)
@@ -77,6 +78,10 @@ RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& 
     m_saving = new QTimer{this};
     m_saving->setSingleShot(true);
     connect(m_saving, &QTimer::timeout, this, &RiggedTodayPage::settle);
+    m_lookingBack = new QTimer{this};
+    m_lookingBack->setSingleShot(true);
+    m_lookingBack->setInterval(kLookBackAfter);
+    connect(m_lookingBack, &QTimer::timeout, this, &RiggedTodayPage::lookBack);
     m_idle = new QTimer{this};
     m_idle->setSingleShot(true);
     m_idle->setInterval(kIdleMinutes * 60 * 1000);
@@ -331,15 +336,45 @@ void RiggedTodayPage::showCoupling()
     if (!sheet)
         return report(sheet.problem());
     m_sheet = std::move(sheet).value();
+    tellMovement();
     m_coupling->display(m_view, *m_sheet, onwardText(onwardFrom(m_session, *m_view.now)));
     const QString notice = m_notice.isEmpty() ? otherHandsHint(*m_sheet, m_view.persons) : m_notice;
     if (!notice.isEmpty())
         m_coupling->showNotice(notice);
 }
 
-void RiggedTodayPage::begin(PersonId leader, RecordOrigin origin)
+// Worked out once for each record, when no key waits: it needs the whole history.
+void RiggedTodayPage::tellMovement()
 {
-    const auto begun = m_writer.begin(m_view, leader, origin);
+    if (m_movementsOf != m_view.record->id) {
+        m_movements.clear();
+        m_movementsOf.reset();
+        m_lookingBack->start();
+        return;
+    }
+    const auto told = m_movements.find(m_sheet->coupling.id);
+    if (told != m_movements.end() && m_session.turn == Turn::First)
+        m_sheet->movement = told->second; // the second person works without what the first has read
+}
+
+void RiggedTodayPage::lookBack()
+{
+    if (!m_airframe || !m_view.record || m_session.pressed)
+        return;
+    auto told = m_presenter.movements(*m_airframe);
+    if (!told)
+        return report(told.problem());
+    m_movements = std::move(told).value();
+    m_movementsOf = m_view.record->id;
+    if (!m_sheet)
+        return;
+    tellMovement();
+    m_coupling->showMovement(m_sheet->movement);
+}
+
+void RiggedTodayPage::begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius)
+{
+    const auto begun = m_writer.begin(m_view, leader, origin, celsius);
     if (!begun)
         return report(begun.problem());
     m_session = sessionOf(begun.value().record, leader, false, m_session.gauge);

@@ -53,6 +53,15 @@ std::map<CouplingId, CouplingStanding> standingsIn(const KnownAirframe& known,
     return standings;
 }
 
+// The gravest of what is told of how it moves.
+std::optional<Sign> movementSign(const CouplingReview& coupling)
+{
+    for (const Sign sign : {Sign::Drift, Sign::ScatterGrew, Sign::Step})
+        if (coupling.has(sign))
+            return sign;
+    return std::nullopt;
+}
+
 // The last readings of the coupling before this record, as a small trend.
 TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, RecordId record)
 {
@@ -165,6 +174,19 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
     if (!view.record->fromAnotherDay && !view.couplings.empty())
         view.now = recordNowIn(view, content, facts);
     return view;
+}
+
+Result<MovementsTold> RiggedTodayPresenter::movements(AirframeId airframe) const
+{
+    const auto known = m_records.book().airframe(airframe);
+    if (!known)
+        return known.problem();
+    const ReviewPeriod period = reviewPeriods(known.value()->facts(), m_clock.now().localDay()).front();
+    MovementsTold told;
+    for (const CouplingReview& one : known.value()->review(period).couplings)
+        if (const auto sign = movementSign(one))
+            told.emplace(one.coupling.id, RiggedWords::movement(ReviewWords::sign(*sign, one)));
+    return told;
 }
 
 void RiggedTodayPresenter::useGauge(CouplingSheet& sheet, const RiggedTodayView& view,
