@@ -113,7 +113,7 @@ TEST_F(LunchBreak, ByTwentyMinutesWithoutAKey)
     ASSERT_NE(idle, timers.end());
     EXPECT_TRUE((*idle)->isActive());
     (*idle)->start(0);
-    QTest::qWait(20);
+    QApplication::processEvents();
     expectOnlyTheBegunOneBackAtTheLook(InterruptionReason::Idle);
 }
 
