@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace rig {
@@ -82,8 +83,9 @@ void QuestionCover::addOffered(QVBoxLayout* column, const QStringList& offered)
         auto* one = buttonOf(PromptWords::offered(m_offered[i], i + 1), "promptOffer");
         one->setObjectName(QStringLiteral("promptOffer%1").arg(i + 1));
         connect(one, &QPushButton::clicked, this, [this, i] { takeOffered(i); });
+        one->setFocusPolicy(
+            Qt::NoFocus); // Tab goes from the line to its answer; these have keys of their own
         row->addWidget(one);
-        m_offers.push_back(one);
     }
     column->addLayout(row);
 }
@@ -196,9 +198,7 @@ bool QuestionCover::focusNextPrevChild(bool next)
 {
     if (m_isOver)
         return QWidget::focusNextPrevChild(next);
-    std::vector<QWidget*> ring{m_line};
-    ring.insert(ring.end(), m_offers.begin(), m_offers.end());
-    ring.insert(ring.end(), {m_take, m_leave});
+    const std::array<QWidget*, 3> ring{m_line, m_take, m_leave};
     const auto found = std::ranges::find(ring, window()->focusWidget());
     std::size_t at = found == ring.end() ? 0 : static_cast<std::size_t>(found - ring.begin());
     do
@@ -213,11 +213,8 @@ void QuestionCover::keyPressEvent(QKeyEvent* event)
 {
     event->accept();
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    const auto offer = std::ranges::find(m_offers, window()->focusWidget());
     if (event->key() == Qt::Key_Escape || (isEnter && window()->focusWidget() == m_leave))
         end();
-    else if (isEnter && offer != m_offers.end())
-        takeOffered(static_cast<int>(offer - m_offers.begin()));
     else if (isEnter)
         take();
 }

@@ -6,7 +6,6 @@
 #include <QWidget>
 
 #include <functional>
-#include <vector>
 
 class QFrame;
 class QLineEdit;
@@ -61,7 +60,6 @@ private:
     QFrame* m_card;
     QLineEdit* m_line = nullptr;
     QStringList m_offered;
-    std::vector<QWidget*> m_offers; // their buttons
     QPushButton* m_take = nullptr;
     QPushButton* m_leave = nullptr;
     bool m_isOver = false;
