@@ -59,9 +59,11 @@ int report(const ReportWanted& wanted, const std::optional<Day>& from, const std
     OpenFile open;
     if (const Outcome opened = open.open(wanted.file); !opened)
         return couldNot(opened.problem(), wanted.file);
-    const auto facts = factsNamed(open, wanted.file, wanted.airframe);
+    auto facts = factsNamed(open, wanted.file, wanted.airframe);
     if (!facts)
         return kCouldNot;
+    if (const Outcome read = readContents(*open.records, *facts); !read)
+        return couldNot(read.problem(), wanted.file);
     const Day today = open.clock.now().localDay();
     return write(wanted, *facts, periodOf(*facts, to.value_or(today), today, from), today);
 }

@@ -142,6 +142,8 @@ int importTable(const QString& file, const QString& table)
         return kBadUse;
     }
     say(ImportWords::imported(result.readings, result.records));
+    if (result.setAside > 0)
+        say(ImportWords::passedOver(result.setAside));
     return kDone;
 }
 

@@ -96,12 +96,13 @@ bool WindowPrompts::confirm(QWidget* parent, const QString& title, const QString
 }
 
 void WindowPrompts::askText(QWidget* parent, const QString& title, const QString& question,
-                            std::function<void(const QString&)> take)
+                            const QStringList& offered, std::function<void(const QString&)> take)
 {
     QWidget* asker = parent ? parent : QApplication::activeWindow();
     if (asker) // the window owns it
-        new QuestionCover{
-            *asker, {title, question, PromptWords::takeText(), PromptWords::leaveAsItIs()}, std::move(take)};
+        new QuestionCover{*asker,
+                          {title, question, PromptWords::takeText(), PromptWords::leaveAsItIs(), offered},
+                          std::move(take)};
 }
 
 QString WindowPrompts::askNewFile(QWidget* parent, const QString& filter)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 
 #include <functional>
 
@@ -25,8 +26,9 @@ public:
     // `take` is called once, with a text that is trimmed and not blank, while `parent` lives; never when the
     // user turned away. It is done before the next key is given to anybody, which no call that waits could
     // promise: the keys that are typed ahead come in one go, behind the answer and before the call returns.
+    // `offered` are answers that one press gives; what was typed besides is put behind the one pressed.
     virtual void askText(QWidget* parent, const QString& title, const QString& question,
-                         std::function<void(const QString&)> take) = 0;
+                         const QStringList& offered, std::function<void(const QString&)> take) = 0;
     // A path, or an empty string when the user turned away.
     virtual QString askNewFile(QWidget* parent, const QString& filter) = 0;
     virtual QString askOpenFile(QWidget* parent, const QString& filter) = 0;
@@ -41,7 +43,7 @@ public:
     void tell(QWidget* parent, const QString& text) override;
     bool confirm(QWidget* parent, const QString& title, const QString& question,
                  const QString& yesText) override;
-    void askText(QWidget* parent, const QString& title, const QString& question,
+    void askText(QWidget* parent, const QString& title, const QString& question, const QStringList& offered,
                  std::function<void(const QString&)> take) override;
     QString askNewFile(QWidget* parent, const QString& filter) override;
     QString askOpenFile(QWidget* parent, const QString& filter) override;

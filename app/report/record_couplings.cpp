@@ -114,6 +114,9 @@ private:
         for (const SummaryPlay& one : coupling.plays)
             m_sheet.addText(JointPlayWords::sentence(one.play, textOf(one.person)) + QLatin1Char(' ') +
                             JointPlayWords::manualHasTheLimit());
+        if (coupling.wholeCheck)
+            m_sheet.addText(RiggedWords::wholeCheckHere(coupling.wholeCheck->kind,
+                                                        m_sheet.formats().day(coupling.wholeCheck->day)));
         for (const Interruption& one : coupling.interruptions)
             m_sheet.addText(RecordWords::interrupted(one.turn, m_sheet.whenOf(one.stamp.when), one.reason));
         m_sheet.addQuestions(

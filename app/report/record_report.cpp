@@ -31,6 +31,16 @@ void addTop(record::Sheet& sheet)
                                      textOf(sheet.summary().leader)));
     if (sheet.summary().record.origin == RecordOrigin::Recheck)
         sheet.addText(RecordWords::recheck());
+    const StoodBefore& stood = sheet.summary().stood;
+    if (stood.isAfterLayoff())
+        sheet.addText(RiggedWords::afterLayoff(stood.weeks(), sheet.formats().day(*stood.since)));
+    if (const auto& celsius = sheet.summary().record.celsius)
+        sheet.addText(RecordWords::temperature(*celsius));
+    for (const NoteLeft& note : sheet.summary().notesMet)
+        sheet.addText(RecordWords::noteMet(
+            RiggedWords::noteLeft(sheet.formats().day(note.when.localDay()), textOf(note.first),
+                                  textOf(note.second), textOf(note.text)),
+            textOf(note.readBy), note.readAt ? sheet.formats().moment(*note.readAt) : QString{}));
     if (const auto& close = sheet.summary().close) {
         sheet.addText(RecordWords::closed(RiggedWords::closing(close->closing),
                                           sheet.formats().moment(close->stamp.when),

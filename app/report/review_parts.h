@@ -43,6 +43,8 @@ void addOutside(const Source& source, Blocks& blocks);
 void addCouplings(const Source& source, Blocks& blocks);
 void addShared(const Source& source, Blocks& blocks);
 void addMeasurers(const Source& source, Blocks& blocks);
+void addAnswers(const Source& source,
+                Blocks& blocks); // looks, pulls, the control check and what was measured there
 void addGauges(const Source& source, Blocks& blocks);
 void addFittings(const Source& source, Blocks& blocks);
 void addEvents(const Source& source, Blocks& blocks);

@@ -75,6 +75,7 @@ std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview
     engineer::addCouplings(source, blocks);
     engineer::addShared(source, blocks);
     engineer::addMeasurers(source, blocks);
+    engineer::addAnswers(source, blocks);
     engineer::addGauges(source, blocks);
     engineer::addFittings(source, blocks);
     engineer::addEvents(source, blocks);

@@ -157,6 +157,8 @@ void addTop(const Source& source, Blocks& blocks)
     addFact(table, ReviewReportWords::measuredWith(), listed(gaugesOf(source), ReviewReportWords::nothing()));
     addFact(table, ReviewReportWords::method(), said(ReviewReportWords::methodVersion(kMethodVersion)));
     blocks.emplace_back(std::move(table));
+    if (const QString closed = ReviewWords::closedToSecond(review); !closed.isEmpty())
+        blocks.emplace_back(ParagraphBlock{closed, Role::Ink, true, false});
     addText(blocks, ReviewReportWords::whatThisIs());
     if (review.counts.readings == 0)
         blocks.emplace_back(ParagraphBlock{ReviewReportWords::noReadings(), Role::Ink, true, false});

@@ -138,9 +138,8 @@ void LeafRow::setGauge(const GaugeSet& gauge, std::optional<Gap> centre)
     m_centre = centre;
     m_steps = gauge.steps();
     measureLeaves();
-    const bool pins = gauge.kind() == GaugeKind::Pins;
-    m_none->setText(pins ? EntryWords::noPinEnters() : EntryWords::noLeafEnters());
-    m_loose->setText(pins ? EntryWords::thickestPinLoose() : EntryWords::thickestLoose());
+    m_none->setText(EntryWords::nothingEnters(gauge.kind()));
+    m_loose->setText(EntryWords::allEnter(gauge.kind()));
     clearTyped();
     const auto& sizes = m_gauge.sizes();
     if (centre)
@@ -197,12 +196,20 @@ void LeafRow::fitArrows()
         arrow->setFixedWidth(metrics.horizontalAdvance(QStringLiteral("00")) + kLeafPadding);
 }
 
+// A block has one thing to press between its two ends.
+QString LeafRow::textOf(const GaugeStep& step) const
+{
+    const bool isBlock = m_gauge.kind() == GaugeKind::GoNoGo && m_gauge.sizes().size() > 1;
+    return isBlock ? EntryWords::goNoGo(m_gauge.sizes().front(), m_gauge.sizes().back())
+                   : EntryWords::leaf(step);
+}
+
 void LeafRow::measureLeaves()
 {
     const QFontMetrics metrics{fontOf(17 * m_fonts.scale, Weight::SemiBold)}; // the style sheet's
     m_widths.clear();
     for (const GaugeStep& step : m_steps)
-        m_widths.push_back(metrics.size(0, EntryWords::leaf(step)).width());
+        m_widths.push_back(metrics.size(0, textOf(step)).width());
 }
 
 // Pixels that each button needs when these steps are shown.
@@ -269,7 +276,7 @@ void LeafRow::showLeaves()
             m_buttons[i]->style()->unpolish(m_buttons[i]);
             m_buttons[i]->style()->polish(m_buttons[i]);
         }
-        m_buttons[i]->setText(EntryWords::leaf(step));
+        m_buttons[i]->setText(textOf(step));
         m_buttons[i]->setAccessibleName(EntryWords::leafName(step));
     }
     m_thinner->setEnabled(m_first > 0);

@@ -68,6 +68,7 @@ private:
     void page(int direction);
     void showLeaves();
     void fitArrows();
+    QString textOf(const GaugeStep& step) const;
     void measureLeaves();
     int widthOfEnds() const;
     void markChosen();

@@ -1,6 +1,8 @@
 #include "app/widgets/question_cover.h"
 
 #include "app/widgets/parts.h"
+#include "app/widgets/wrap_layout.h"
+#include "app/wording/prompt_words.h"
 
 #include <QApplication>
 #include <QFrame>
@@ -20,6 +22,7 @@ namespace rig {
 namespace {
 
 constexpr int kCardLetters = 70; // wide
+constexpr int kMostOffered = 9;  // one figure each
 constexpr int kAroundCard = 24;  // pixels that it leaves free at the least
 constexpr float kShade = 0.8F;   // how much of what waits beneath is covered
 
@@ -39,8 +42,10 @@ QuestionCover::QuestionCover(QWidget& asker, const QuestionText& text,
     column->setContentsMargins(24, 20, 24, 20);
     column->setSpacing(14);
     addWords(column, text);
+    addOffered(column, text.offered);
     addButtons(column, text);
     m_card->installEventFilter(this);
+    m_line->installEventFilter(this);
     asker.window()->installEventFilter(this);
     connect(&asker, &QObject::destroyed, this, &QuestionCover::end);
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { keepFocus(now); });
@@ -65,6 +70,24 @@ void QuestionCover::addWords(QVBoxLayout* column, const QuestionText& text)
     m_line->setObjectName("promptLine");
     m_line->setAccessibleName(text.question);
     column->addWidget(m_line);
+}
+
+// Beside the line: each has a key that is none of the line's.
+void QuestionCover::addOffered(QVBoxLayout* column, const QStringList& offered)
+{
+    m_offered = offered.mid(0, kMostOffered);
+    if (m_offered.isEmpty())
+        return;
+    auto* row = new WrapLayout{8, false};
+    for (int i = 0; i < m_offered.size(); ++i) {
+        auto* one = buttonOf(PromptWords::offered(m_offered[i], i + 1), "promptOffer");
+        one->setObjectName(QStringLiteral("promptOffer%1").arg(i + 1));
+        connect(one, &QPushButton::clicked, this, [this, i] { takeOffered(i); });
+        one->setFocusPolicy(
+            Qt::NoFocus); // Tab goes from the line to its answer; these have keys of their own
+        row->addWidget(one);
+    }
+    column->addLayout(row);
 }
 
 void QuestionCover::addButtons(QVBoxLayout* column, const QuestionText& text)
@@ -100,6 +123,13 @@ void QuestionCover::keepFocus(const QWidget* now)
 {
     if (!m_isOver && now && now->window() == window() && !isAncestorOf(now))
         m_line->setFocus();
+}
+
+void QuestionCover::takeOffered(int index)
+{
+    const QString typed = m_line->text().trimmed();
+    m_line->setText(typed.isEmpty() ? m_offered[index] : PromptWords::offeredAnd(m_offered[index], typed));
+    take();
 }
 
 void QuestionCover::take()
@@ -146,6 +176,12 @@ bool QuestionCover::eventFilter(QObject* watched, QEvent* event)
 {
     if (m_isOver)
         return false;
+    if (watched == m_line && event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const int index = key->key() - Qt::Key_1;
+        if (key->modifiers() == Qt::AltModifier && index >= 0 && index < m_offered.size())
+            return takeOffered(index), true;
+    }
     if (watched == m_card && event->type() == QEvent::LayoutRequest)
         place();
     if (watched == parentWidget() && event->type() == QEvent::Resize)

@@ -2,6 +2,7 @@
 
 #include <QPointer>
 #include <QString>
+#include <QStringList>
 #include <QWidget>
 
 #include <functional>
@@ -19,6 +20,7 @@ struct QuestionText
     QString question;
     QString take;
     QString leave;
+    QStringList offered = {}; // answers that one press gives
 };
 
 // Asks for a line of text inside the window itself, over all of it. A window of its own gets the keyboard
@@ -44,10 +46,12 @@ protected:
 
 private:
     void addWords(QVBoxLayout* column, const QuestionText& text);
+    void addOffered(QVBoxLayout* column, const QStringList& offered);
     void addButtons(QVBoxLayout* column, const QuestionText& text);
     void place();
     void keepFocus(const QWidget* now);
     void take();
+    void takeOffered(int index);
     void end();
 
     QPointer<QWidget> m_asker;
@@ -55,6 +59,7 @@ private:
     std::function<void(const QString&)> m_taken;
     QFrame* m_card;
     QLineEdit* m_line = nullptr;
+    QStringList m_offered;
     QPushButton* m_take = nullptr;
     QPushButton* m_leave = nullptr;
     bool m_isOver = false;

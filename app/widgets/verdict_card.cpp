@@ -55,6 +55,11 @@ VerdictCard::VerdictCard(QWidget* parent) : QFrame{parent}
     m_caution = new QLabel;
     m_caution->setWordWrap(true);
     m_caution->setObjectName("verdictCaution");
+    m_movement = new QLabel;
+    m_movement->setWordWrap(true);
+    m_movement->setObjectName("verdictMovement");
+    m_movement->setProperty("kind", "caution");
+    m_movement->hide();
     m_kept = new QLabel;
     m_kept->setProperty("kind", "soft");
     m_kept->setObjectName("verdictKept");
@@ -67,8 +72,9 @@ VerdictCard::VerdictCard(QWidget* parent) : QFrame{parent}
     layout->addWidget(m_kept, 0, 2, Qt::AlignRight);
     layout->addWidget(m_ask, 0, 3, Qt::AlignRight);
     layout->addWidget(m_explanation, 1, 1, 1, 3);
-    layout->addWidget(m_caution, 2, 1, 1, 3);
-    layout->addWidget(m_more, 3, 1, 1, 3);
+    layout->addWidget(m_movement, 2, 1, 1, 3);
+    layout->addWidget(m_caution, 3, 1, 1, 3);
+    layout->addWidget(m_more, 4, 1, 1, 3);
     layout->setColumnStretch(1, 1);
     showPrompt({});
 }
@@ -175,6 +181,14 @@ void VerdictCard::showParts(bool shown)
         part->setVisible(is);
     if (isSeen)
         QFrame::show();
+}
+
+void VerdictCard::setMovement(const QString& sentence)
+{
+    if (m_movement->text() == sentence)
+        return;
+    m_movement->setText(sentence);
+    m_movement->setVisible(!sentence.isEmpty());
 }
 
 void VerdictCard::setKept(const QString& sentence)

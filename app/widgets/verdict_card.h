@@ -41,6 +41,9 @@ public:
     void setKept(const QString& sentence);
     // The band's origin and what part-seated showed, or no longer. Stays as it was asked for.
     void toggleMore();
+    // What past readings show of the coupling: a sentence of its own that changes no mark and no word. Empty:
+    // none.
+    void setMovement(const QString& sentence);
     // What its mark says; empty for a prompt.
     std::optional<Says> says() const { return m_says; }
 
@@ -58,6 +61,7 @@ private:
     QLabel* m_more = nullptr;
     QPushButton* m_ask = nullptr;
     bool m_isMoreAsked = false;
+    QLabel* m_movement = nullptr;
     QLabel* m_kept = nullptr;
 };
 

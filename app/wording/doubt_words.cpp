@@ -13,6 +13,8 @@ QString DoubtWords::gauge(GaugeKind kind, const QString& name)
         return tr("leaf set %1").arg(name);
     case GaugeKind::Pins:
         return tr("pin set %1").arg(name);
+    case GaugeKind::GoNoGo:
+        return tr("go/no-go block %1").arg(name);
     case GaugeKind::Taper:
         break;
     }

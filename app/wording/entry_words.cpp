@@ -115,6 +115,25 @@ QString EntryWords::leafName(const GaugeStep& step)
         .arg(formats.gap(step.size - step.second), formats.gap(step.second));
 }
 
+QString EntryWords::nothingEnters(GaugeKind kind)
+{
+    if (kind == GaugeKind::GoNoGo)
+        return tr("“Go” does not enter");
+    return kind == GaugeKind::Pins ? noPinEnters() : noLeafEnters();
+}
+
+QString EntryWords::allEnter(GaugeKind kind)
+{
+    if (kind == GaugeKind::GoNoGo)
+        return tr("“No-go” enters");
+    return kind == GaugeKind::Pins ? thickestPinLoose() : thickestLoose();
+}
+
+QString EntryWords::goNoGo(Gap go, Gap noGo)
+{
+    return tr("%1 goes, %2 does not").arg(Formats{}.gap(go), Formats{}.gap(noGo));
+}
+
 QString EntryWords::noLeafEnters() { return tr("No leaf enters"); }
 QString EntryWords::noPinEnters() { return tr("No pin enters"); }
 QString EntryWords::thickestLoose() { return tr("Thickest leaf still loose"); }

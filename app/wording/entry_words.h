@@ -27,6 +27,9 @@ public:
 
     static QString leaf(const GaugeStep& step);     // "0.60"; a stack on two lines
     static QString leafName(const GaugeStep& step); // "0.60 millimetres enters"
+    static QString nothingEnters(GaugeKind kind);
+    static QString allEnter(GaugeKind kind);
+    static QString goNoGo(Gap go, Gap noGo);
     static QString noLeafEnters();
     static QString noPinEnters();
     static QString thickestLoose();

@@ -46,6 +46,8 @@ QString GaugeWords::kindName(GaugeKind kind)
         return tr("Feeler leaves");
     case GaugeKind::Pins:
         return tr("Pins or wires");
+    case GaugeKind::GoNoGo:
+        return tr("Go/no-go block");
     case GaugeKind::Taper:
         break;
     }
@@ -119,6 +121,59 @@ QString GaugeWords::refused(const SizeListRefusal& refusal, const QString& size)
 }
 
 QString GaugeWords::resolutionZero() { return tr("A resolution of 0 can measure nothing."); }
+
+QString GaugeWords::twoEnds()
+{
+    return tr(
+        "A go/no-go block has two sizes: the one that is to enter and the one that is not, like 0.40, 0.60.");
+}
+
+QString GaugeWords::knownGap() { return tr("Tried on a &gap of known width, mm"); }
+
+QString GaugeWords::knownGapHint()
+{
+    return tr("A stamped block or a ring, read once each rigging day. Nothing: not tried on one.");
+}
+
+QString GaugeWords::knownEnters() { return tr("Thickest that &entered there"); }
+QString GaugeWords::knownRefuses() { return tr("Thinnest that did &not"); }
+QString GaugeWords::knownGapZero() { return tr("A gap of 0 cannot be read."); }
+
+QString GaugeWords::knownGapReversed()
+{
+    return tr("The one that did not enter has to be thicker than the one that did.");
+}
+
+namespace {
+
+QString howFar(Gap by) { return Formats{}.gap(std::max(by, Gap{} - by)); }
+
+} // namespace
+
+QString GaugeWords::missesKnownGap(Gap by)
+{
+    const QString far = howFar(by);
+    return by > Gap{}
+               ? tr("The set reads at least %1 mm high on the known gap, so it is not usable: choose “In "
+                    "doubt”.")
+                     .arg(far)
+               : tr("The set reads at least %1 mm low on the known gap, so it is not usable: choose “In "
+                    "doubt”.")
+                     .arg(far);
+}
+
+QString GaugeWords::checkKnown(const QString& line, const KnownGapRead& known)
+{
+    const Formats formats;
+    const QString width = formats.gap(known.width);
+    const QString read = formats.interval(known.read);
+    const Gap by = known.missedBy();
+    if (by > Gap{})
+        return tr("%1 Known gap %2 mm: read %3, at least %4 mm high.").arg(line, width, read, howFar(by));
+    if (by < Gap{})
+        return tr("%1 Known gap %2 mm: read %3, at least %4 mm low.").arg(line, width, read, howFar(by));
+    return tr("%1 Known gap %2 mm: read %3.").arg(line, width, read);
+}
 
 QString GaugeWords::checkTitle(const QString& name) { return tr("A check of %1").arg(name); }
 

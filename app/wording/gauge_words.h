@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/gauge.h"
 #include "core/measure/gauge_set.h"
 #include "core/measure/size_list.h"
 
@@ -49,6 +50,7 @@ public:
     static QString nameTaken(const QString& name);
     static QString refused(const SizeListRefusal& refusal, const QString& size);
     static QString resolutionZero();
+    static QString twoEnds();
 
     // Checks
     static QString checkTitle(const QString& name);
@@ -58,6 +60,15 @@ public:
     static QString howHint();
     static QString found();
     static QString foundHint();
+    // A gap of known width
+    static QString knownGap();
+    static QString knownGapHint();
+    static QString knownEnters();
+    static QString knownRefuses();
+    static QString knownGapZero();
+    static QString knownGapReversed();
+    static QString missesKnownGap(Gap by);
+    static QString checkKnown(const QString& line, const KnownGapRead& known);
     static QString usable();
     static QString doubted();
     static QString doubtedFrom();

@@ -82,6 +82,9 @@ constexpr Form kForms[] = {
     {RowProblem::NotARepeat, WORDS("Line %1 has “%2” in repeat. Write 2 for the second reading that is the "
                                    "same, 3 for the third, or leave "
                                    "it empty.")},
+    {RowProblem::UnknownAside,
+     WORDS("Line %1 has “%2” in set_aside. Write corrected or struck, and the line is "
+           "left out, or leave it empty.")},
     {RowProblem::FutureDay, WORDS("Line %1 has the date %2, which is still to come. Look over the date, and "
                                   "the clock of this computer.")},
     {RowProblem::UnknownAirframe,
@@ -161,6 +164,11 @@ QString ImportWords::imported(int readings, int records)
     if (records == 1)
         return tr("%1 readings were imported, with one rigging.").arg(count);
     return tr("%1 readings were imported, with %2 riggings.").arg(count, Formats{}.count(records));
+}
+
+QString ImportWords::passedOver(int rows)
+{
+    return tr("%n row(s) of corrected or struck readings were left out.", nullptr, rows);
 }
 
 } // namespace rig

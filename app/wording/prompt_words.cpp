@@ -10,4 +10,20 @@ QString PromptWords::newFileTitle() { return tr("Choose a name for the file"); }
 QString PromptWords::saveFileTitle() { return tr("Where to write it"); }
 QString PromptWords::openFileTitle() { return tr("Choose a file"); }
 
+QString PromptWords::offered(const QString& answer, int number)
+{
+    return tr("%1  (Alt+%2)", "answer, its key").arg(answer).arg(number);
+}
+
+QString PromptWords::offeredAnd(const QString& answer, const QString& typed)
+{
+    return tr("%1; %2", "offered answer, what was typed besides").arg(answer, typed);
+}
+
+QStringList PromptWords::spoiledBy()
+{
+    return {tr("Wrong leaf"),          tr("Wrong coupling"),    tr("Misread"),
+            tr("Leaf bent or tilted"), tr("Sleeve was pushed"), tr("Dirt on leaf or joint")};
+}
+
 } // namespace rig

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QString>
+#include <QStringList>
 
 namespace rig {
 
@@ -14,6 +15,10 @@ public:
     static QString noticeTitle();
     static QString understood();
     static QString leaveAsItIs();
+    static QString offered(const QString& answer, int number); // with its key
+    static QString offeredAnd(const QString& answer, const QString& typed);
+    // Why a reading is no good: what usually spoils one.
+    static QStringList spoiledBy();
     static QString takeText();
     static QString newFileTitle();
     static QString saveFileTitle();

@@ -19,6 +19,8 @@ QString QuestionWords::asked(QuestionKind kind, const QString& place)
         return tr("%1, a doubt in the control check").arg(place);
     case QuestionKind::BandInDoubt:
         return tr("%1, its band is in doubt").arg(place);
+    case QuestionKind::ShownPartSeated:
+        return tr("%1, was left part-seated on purpose").arg(place);
     case QuestionKind::GaugeQuarantined:
         break;
     }
@@ -173,6 +175,25 @@ QString QuestionWords::outside(const QString& interval, const QString& person)
 QString QuestionWords::reading(const QString& interval, const QString& person)
 {
     return tr("%1, read by %2.").arg(interval, person);
+}
+
+QString QuestionWords::inspected(const QString& first, const QString& second, const QString& moment)
+{
+    return tr("Gone through whole since, by %1 and %2, %3.", "two persons, moment")
+        .arg(first, second, moment);
+}
+
+QString QuestionWords::notInspected()
+{
+    return tr("It was shown part-seated in Set up, and nobody has gone through the whole joint since.");
+}
+
+QString QuestionWords::inspectFirst(const QString& coupling)
+{
+    return tr("First go through the whole of %1 in Rigged today (Ctrl+1): look, a locked reading, pull, and "
+              "a "
+              "second person's look and pull. Only then can a named person close this.")
+        .arg(coupling);
 }
 
 QString QuestionWords::disagree()

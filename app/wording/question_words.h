@@ -46,6 +46,9 @@ public:
     static QString step(SurfaceCheckKind kind);
     static QString outside(const QString& interval, const QString& person);
     static QString reading(const QString& interval, const QString& person);
+    static QString inspected(const QString& first, const QString& second, const QString& moment);
+    static QString notInspected();
+    static QString inspectFirst(const QString& coupling);
     static QString disagree();
     static QString swapped();
     static QString inDoubt(int readings, const QString& gauge, const QString& day);

@@ -30,6 +30,19 @@ QString RecordWords::closed(const QString& how, const QString& when, const QStri
 QString RecordWords::notClosed() { return tr("Not closed yet. What stands here can still be added to."); }
 QString RecordWords::note(const QString& note) { return tr("Note: %1").arg(note); }
 
+QString RecordWords::temperature(int celsius)
+{
+    return tr("Temperature at the airframe: %1 °C.").arg(celsius);
+}
+
+QString RecordWords::noteMet(const QString& note, const QString& readBy, const QString& readAt)
+{
+    return readAt.isEmpty()
+               ? tr("Left for this rigging: %1 (nobody has noted it as read)", "day, persons: note").arg(note)
+               : tr("Left for this rigging: %1 (read by %2, %3)", "day, persons: note; person, moment")
+                     .arg(note, readBy, readAt);
+}
+
 QString RecordWords::noLog()
 {
     return tr("This is none of the official logs: no aircraft or journey log, no technical log or list of "
@@ -166,6 +179,8 @@ QString RecordWords::question(QuestionKind kind)
         return tr("The control check was not answered with yes");
     case QuestionKind::BandInDoubt:
         return tr("The band stood on readings that are now in doubt");
+    case QuestionKind::ShownPartSeated:
+        return tr("It was left part-seated on purpose");
     case QuestionKind::GaugeQuarantined:
         break;
     }
@@ -304,6 +319,8 @@ QString RecordWords::tick(TickKind kind)
         return tr("Season's first: everybody has looked at the couplings anew");
     case TickKind::ToolsOut:
         return tr("Leaves, mirror, torch, pins and tools counted back out");
+    case TickKind::NoteRead:
+        return tr("The note that was left is read");
     case TickKind::HatchesOn:
         break;
     }

@@ -20,7 +20,10 @@ public:
     static QString closed(const QString& how, const QString& when, const QString& first,
                           const QString& second);
     static QString notClosed();
+    static QString temperature(int celsius);
     static QString note(const QString& note);
+    // `readAt` is empty where nobody has noted it as read.
+    static QString noteMet(const QString& note, const QString& readBy, const QString& readAt);
     static QString noLog();
 
     static QString notDone();

@@ -52,6 +52,19 @@ QString ReviewWords::riggingsIn(const ReviewPeriod& period, int riggings)
                             : tr("Up to the first annual: %Ln rigging(s).", nullptr, riggings);
 }
 
+QString ReviewWords::closedToSecond(const AirframeReview& review)
+{
+    QStringList names;
+    for (const std::string& name : review.closedToSecond)
+        names << QString::fromStdString(name);
+    if (names.isEmpty())
+        return {};
+    return tr("Today's reading is closed here: %1. The second person works without seeing it. It opens when "
+              "they have kept a reading of their own, or have looked and pulled without one.",
+              "couplings")
+        .arg(names.join(tr(", ", "between couplings")));
+}
+
 QString ReviewWords::counted(const AirframeReview& review)
 {
     const RiggingCounts& counts = review.counts;
@@ -168,6 +181,30 @@ QStringList ReviewWords::tooFew(const AirframeReview& review)
     return sentences;
 }
 
+// By the year, then by how long it had stood: the longest first.
+QStringList ReviewWords::layoffs(const AirframeReview& review)
+{
+    const Formats formats;
+    QStringList sentences;
+    std::vector<StoodBefore> years;
+    QStringList stood;
+    for (const StoodBefore& one : review.stood) {
+        if (one.isFirstOfYear && one.since)
+            years.push_back(one);
+        if (one.isAfterLayoff())
+            stood << tr("%1 (%n week(s))", "day of the rigging after a layoff", one.weeks())
+                         .arg(formats.day(one.day));
+    }
+    std::ranges::sort(years, {}, &StoodBefore::day);
+    for (const StoodBefore& one : years)
+        sentences << tr("First rigging of the year: %1, after %n week(s).", nullptr, one.weeks())
+                         .arg(formats.day(one.day));
+    if (!stood.isEmpty())
+        sentences << tr("First riggings after a layoff, the longest first: %1.")
+                         .arg(stood.join(tr("; ", "between riggings")));
+    return sentences;
+}
+
 QStringList ReviewWords::riggings(const AirframeReview& review)
 {
     const RiggingCounts& counts = review.counts;
@@ -188,6 +225,7 @@ QStringList ReviewWords::riggings(const AirframeReview& review)
              tr("%n record(s) abandoned and begun anew, not counted.", nullptr, counts.abandoned));
     addIfAny(counts.rechecks, tr("%n time(s) gone through again without being taken apart, not counted.",
                                  nullptr, counts.rechecks));
+    sentences << layoffs(review);
     if (review.period.isCurrent && review.period.annual && review.riggingsToCome > 0)
         sentences << tr("About %1 more until the annual, at the pace of the last year.")
                          .arg(formats.number(std::max(1.0, review.riggingsToCome), 0));

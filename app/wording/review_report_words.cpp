@@ -205,6 +205,52 @@ QString ReviewReportWords::measurersIntro()
 }
 
 QString ReviewReportWords::gauge() { return tr("Leaf set or gauge"); }
+QString ReviewReportWords::looks() { return tr("Looks and pulls"); }
+
+QString ReviewReportWords::looksIntro()
+{
+    return tr(
+        "What two people stated at the riggings of the period. Each answer stands in looks.csv beside this "
+        "report.");
+}
+
+QString ReviewReportWords::atRiggings() { return tr("Riggings"); }
+QString ReviewReportWords::wholeFirst() { return tr("Whole, first"); }
+QString ReviewReportWords::wholeSecond() { return tr("Whole, second"); }
+QString ReviewReportWords::answeredFelt() { return tr("“Felt”"); }
+QString ReviewReportWords::answeredCannotSee() { return tr("“Cannot see”"); }
+QString ReviewReportWords::answeredNo() { return tr("“No”"); }
+QString ReviewReportWords::interrupted() { return tr("Interrupted"); }
+QString ReviewReportWords::noLooks() { return tr("No couplings are set up."); }
+QString ReviewReportWords::controlChecks() { return tr("Control checks and deflections"); }
+
+QString ReviewReportWords::controlIntro()
+{
+    return tr(
+        "A joint that is part-seated can pass a control check. Each answer stands in control_checks.csv, "
+        "each figure in deflections.csv.");
+}
+
+QString ReviewReportWords::surface() { return tr("Surface"); }
+QString ReviewReportWords::triedWhole() { return tr("Tried whole"); }
+QString ReviewReportWords::lastMeasured() { return tr("Last measured"); }
+
+QString ReviewReportWords::measured(MeasureKind kind, const QString& figure, const QString& day)
+{
+    switch (kind) {
+    case MeasureKind::Up:
+        return tr("up %1, %2", "figure, day").arg(figure, day);
+    case MeasureKind::Down:
+        return tr("down %1, %2", "figure, day").arg(figure, day);
+    case MeasureKind::FreePlay:
+        break;
+    }
+    return tr("free play %1, %2", "figure, day").arg(figure, day);
+}
+
+QString ReviewReportWords::notMeasured() { return tr("not measured"); }
+QString ReviewReportWords::noSurfaces() { return tr("No surfaces are set up."); }
+
 QString ReviewReportWords::gaugeChecks() { return tr("Leaf sets and gauges, their checks and doubts"); }
 QString ReviewReportWords::checks() { return tr("Checks and doubts"); }
 

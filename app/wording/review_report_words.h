@@ -2,6 +2,7 @@
 
 #include "core/review/airframe_review.h"
 #include "core/review/judged_readings.h"
+#include "core/rigging/control_check.h"
 
 #include <QCoreApplication>
 #include <QString>
@@ -126,6 +127,26 @@ public:
     static QString measurers();
     static QString measurersIntro();
     static QString gauge();
+    // Looks, pulls and the control check
+    static QString looks();
+    static QString looksIntro();
+    static QString atRiggings();
+    static QString wholeFirst();
+    static QString wholeSecond();
+    static QString answeredFelt();
+    static QString answeredCannotSee();
+    static QString answeredNo();
+    static QString interrupted();
+    static QString noLooks();
+    static QString controlChecks();
+    static QString controlIntro();
+    static QString surface();
+    static QString triedWhole();
+    static QString lastMeasured();
+    static QString measured(MeasureKind kind, const QString& figure, const QString& day);
+    static QString notMeasured();
+    static QString noSurfaces();
+
     static QString gaugeChecks();
     static QString checks();
     static QString checked(const std::vector<Day>& days, const QString& how, const QString& found);

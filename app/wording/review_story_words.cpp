@@ -52,6 +52,8 @@ QString ReviewWords::gaugeInSentence(GaugeId id) const
         return tr("leaf set %1").arg(name);
     case GaugeKind::Pins:
         return tr("pins %1").arg(name);
+    case GaugeKind::GoNoGo:
+        return tr("go/no-go block %1").arg(name);
     case GaugeKind::Taper:
         break;
     }

@@ -22,8 +22,10 @@ public:
     explicit ReviewWords(const AirframeFacts& facts) : m_facts{facts} {}
 
     // The period
-    static QString title(const ReviewPeriod& period);     // "Before the annual of 20 February 2027"
-    static QString period(const ReviewPeriod& period);    // "Since the last annual, 20 February 2026 to …"
+    static QString title(const ReviewPeriod& period);  // "Before the annual of 20 February 2027"
+    static QString period(const ReviewPeriod& period); // "Since the last annual, 20 February 2026 to …"
+    // Which readings of today are kept back, why, and how they open; empty where none is.
+    static QString closedToSecond(const AirframeReview& review);
     static QString counted(const AirframeReview& review); // "Since the last annual: 48 riggings, …"
 
     // What stands out, as a phrase in the middle of a sentence: "opening since about rigging 233"
@@ -91,6 +93,7 @@ public:
     // Too few readings; riggings
     static QStringList tooFew(const AirframeReview& review);
     static QStringList riggings(const AirframeReview& review);
+    static QStringList layoffs(const AirframeReview& review);
 
 private:
     static bool isWorthSaying(Sign sign);

@@ -6,8 +6,17 @@ namespace rig {
 
 QString RiggedWords::seasonTitle() { return tr("First rigging of the season"); }
 
-QString RiggedWords::seasonSentence()
+QString RiggedWords::afterLayoff(int weeks, const QString& since)
 {
+    return tr("First rigging after a layoff: it had stood %n week(s), since %1.", nullptr, weeks).arg(since);
+}
+
+QString RiggedWords::seasonSentence(bool isFirstOfYear)
+{
+    if (!isFirstOfYear)
+        return tr(
+            "After so long the hands and the joints are out of practice: go through this before the first "
+            "coupling. Each tick is kept at once, with the leader's name.");
     return tr("The first record of the year. After a winter the hands and the joints are out of practice: go "
               "through this before the first coupling. Each tick is kept at once, with the leader's name.");
 }
@@ -33,6 +42,8 @@ QString RiggedWords::tick(TickKind kind)
         return tr("Everybody who rigs has looked at every coupling locked, part-seated and empty again");
     case TickKind::ToolsOut:
         return tr("Leaves, mirror, torch, cloth, pins and tools counted back out");
+    case TickKind::NoteRead:
+        return tr("The note that was left is read");
     case TickKind::HatchesOn:
         break;
     }

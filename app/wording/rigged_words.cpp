@@ -332,6 +332,86 @@ QString RiggedWords::begunInAnotherWindow(const QString& time)
         .arg(time);
 }
 
+QString RiggedWords::keyNoteRead() { return tr("R", "key for note read"); }
+QString RiggedWords::notesTitle() { return tr("Left for you to know"); }
+
+QString RiggedWords::noteLeft(const QString& day, const QString& first, const QString& second,
+                              const QString& note)
+{
+    if (first.isEmpty())
+        return tr("%1: %2", "day: note").arg(day, note);
+    return second.isEmpty() ? tr("%1, %2: %3", "day, person: note").arg(day, first, note)
+                            : tr("%1, %2 and %3: %4", "day, two persons: note").arg(day, first, second, note);
+}
+
+QString RiggedWords::moreNotes(int more)
+{
+    return tr("And %n older note(s), each in its own record.", nullptr, more);
+}
+
+QString RiggedWords::noteRead() { return tr("I have read this  (%1)").arg(keyNoteRead()); }
+
+QString RiggedWords::noteReadWhy()
+{
+    return tr("It is shown at every start until somebody notes it as read. It stays in its record.");
+}
+
+QString RiggedWords::chooseWhoRead() { return tr("Choose who has read it first, in the list of leaders."); }
+QString RiggedWords::noteIsRead() { return tr("Noted as read."); }
+
+QString RiggedWords::doneOn(EventKind kind, const QString& day)
+{
+    switch (kind) {
+    case EventKind::Cleaned:
+        return tr("cleaned %1").arg(day);
+    case EventKind::Greased:
+        return tr("greased %1").arg(day);
+    case EventKind::PartChanged:
+        return tr("a part changed %1").arg(day);
+    case EventKind::Refitted:
+    case EventKind::Annual:
+    case EventKind::Note:
+    case EventKind::Derigged:
+        break;
+    }
+    return tr("set up again %1").arg(day);
+}
+
+QString RiggedWords::wholeCheckOf(const QStringList& couplings, EventKind kind, const QString& day)
+{
+    return tr("%1: %2. This asks for the whole check: look, reading, pull, second person.",
+              "couplings: what was done on which day")
+        .arg(couplings.join(tr(", ", "between couplings")), doneOn(kind, day));
+}
+
+QString RiggedWords::wholeCheckHere(EventKind kind, const QString& day)
+{
+    return tr("This joint: %1. It asks for the whole check, a short one is not enough: a joint that was "
+              "worked "
+              "on has let go flights after a good control check.",
+              "what was done on which day")
+        .arg(doneOn(kind, day));
+}
+
+QString RiggedWords::movement(const QString& sign)
+{
+    return tr("This coupling moves: %1. Look closely, whatever today's reading says.", "opening since …")
+        .arg(sign);
+}
+
+QString RiggedWords::celsius() { return tr("&Temperature here, °C (may stay empty)"); }
+
+QString RiggedWords::celsiusWhy()
+{
+    return tr("Stiff grease leaves plungers short. The figure stands in the record beside the readings and "
+              "excuses none.");
+}
+
+QString RiggedWords::celsiusRefused(const QString& typed)
+{
+    return tr("“%1” is no temperature from -60 to 60. Type whole degrees, or leave it empty.").arg(typed);
+}
+
 QString RiggedWords::chooseLeaderFirst() { return tr("Choose who leads this rigging first."); }
 
 QString RiggedWords::interval(const QString& interval, Technique technique)
@@ -347,6 +427,8 @@ QString RiggedWords::interval(const QString& interval, Technique technique)
         return tr("%1 by pin").arg(interval);
     case Technique::Taper:
         return tr("%1 by taper gauge").arg(interval);
+    case Technique::GoNoGo:
+        return tr("%1 by go/no-go block").arg(interval);
     case Technique::Leaf:
     case Technique::Table:
         break;

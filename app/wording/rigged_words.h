@@ -2,9 +2,11 @@
 
 #include "core/numbers/shared_shift.h"
 #include "core/review/record_review.h"
+#include "core/rigging/event.h"
 
 #include <QCoreApplication>
 #include <QString>
+#include <QStringList>
 
 namespace rig {
 
@@ -66,11 +68,26 @@ public:
     static QString noCouplings();
     static QString noPeople();
     static QString noGauges();
+    static QString keyNoteRead();
+    static QString notesTitle();
+    static QString noteLeft(const QString& day, const QString& first, const QString& second,
+                            const QString& note);
+    static QString moreNotes(int more);
+    static QString noteRead();
+    static QString noteReadWhy();
+    static QString chooseWhoRead();
+    static QString noteIsRead();
+    static QString doneOn(EventKind kind, const QString& day);
+    static QString wholeCheckOf(const QStringList& couplings, EventKind kind, const QString& day);
+    static QString wholeCheckHere(EventKind kind, const QString& day);
     static QString takenApartToday();
     static QString takenApartWhy();
     static QString sinceThen();
     static QString riggedAnew();
     static QString stoodRigged();
+    static QString celsius();
+    static QString celsiusWhy();
+    static QString celsiusRefused(const QString& typed);
     static QString chooseSinceThen();
     static QString leader();
     static QString choosePerson();
@@ -136,6 +153,7 @@ public:
     static QString interruptedAt(const QString& time);
     static QString changedInAnotherWindow();
     static QString correctedBeforeTheBreak(const QString& interval);
+    static QString movement(const QString& sign);
     static QString lastTwelve();
     static QString secondBlind();
     static QString secondOptional();
@@ -147,7 +165,8 @@ public:
 
     // First rigging of the season
     static QString seasonTitle();
-    static QString seasonSentence();
+    static QString seasonSentence(bool isFirstOfYear);
+    static QString afterLayoff(int weeks, const QString& since);
     static QString seasonDetail(int left);
     static QString seasonNext();
     static QString tick(TickKind kind);

@@ -153,6 +153,8 @@ QString StandingWords::asked(QuestionKind kind)
         return tr("a doubt in the control check");
     case QuestionKind::BandInDoubt:
         return tr("its band is in doubt");
+    case QuestionKind::ShownPartSeated:
+        return tr("was left part-seated on purpose");
     case QuestionKind::GaugeQuarantined:
         break;
     }

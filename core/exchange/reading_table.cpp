@@ -225,6 +225,19 @@ private:
     std::vector<BadRow>& m_bad;
 };
 
+// A reading that does not stand is no reading: it is kept where it was taken, and not brought in anew.
+bool isSetAside(const Header& header, const CsvRow& row, std::vector<BadRow>& bad)
+{
+    const std::string aside{withoutBlanks(header.field(row, "set_aside"))};
+    if (aside.empty())
+        return false;
+    const std::string word = lowered(aside);
+    if (word == wordOf(RowAside::Corrected) || word == wordOf(RowAside::Struck))
+        return true;
+    bad.push_back({row.line, RowProblem::UnknownAside, aside, "set_aside"});
+    return false;
+}
+
 // Commas or semicolons in the header, whose names hold neither; 0 when it has both.
 char separatorOf(const std::string& header)
 {
@@ -275,6 +288,12 @@ void readRows(const std::vector<CsvRow>& rows, char separator, ReadingTable& tab
             continue;
         }
         const std::size_t before = table.bad.size();
+        if (isSetAside(header, rows[i], table.bad)) {
+            ++table.setAside;
+            continue;
+        }
+        if (table.bad.size() > before)
+            continue;
         TableRow row = RowReader{header, rows[i], table.bad}.read();
         if (table.bad.size() == before)
             table.rows.push_back(std::move(row));
@@ -310,10 +329,15 @@ ReadingTable parseReadings(std::string_view bytes)
 
 const std::vector<std::string>& readingColumns()
 {
-    static const std::vector<std::string> kColumns = {"airframe",   "coupling", "date",   "enters_mm",
-                                                      "refuses_mm", "gauge",    "person", "state",
-                                                      "note",       "repeat",   "second"};
+    static const std::vector<std::string> kColumns = {
+        "airframe", "coupling", "date",   "enters_mm", "refuses_mm", "gauge",        "person",
+        "state",    "note",     "repeat", "second",    "set_aside",  "set_aside_why"};
     return kColumns;
+}
+
+std::string_view wordOf(RowAside aside)
+{
+    return aside == RowAside::Corrected ? "corrected" : "struck";
 }
 
 std::string_view wordOf(RowState state)

@@ -32,6 +32,12 @@ struct TableRow
     std::string second; // who stood by; empty: nobody, or not known
 };
 
+// Why a reading that goes out does not stand; such a row is passed over when a table comes in.
+enum class RowAside {
+    Corrected, // another reading takes its place
+    Struck,    // nothing does
+};
+
 // Why a row, or the whole table, was not taken. Nothing doubtful is guessed at.
 enum class RowProblem {
     // the table
@@ -62,6 +68,7 @@ enum class RowProblem {
     Reversed,
     SameBounds,
     UnknownState,
+    UnknownAside,
     NotARepeat,
     // a row against the file
     FutureDay,
@@ -90,6 +97,7 @@ struct ReadingTable
 {
     std::vector<TableRow> rows; // those without a problem
     std::vector<BadRow> bad;
+    int setAside = 0; // rows of readings that do not stand; nothing else is read of them
 };
 
 // Reads a table of readings: docs/import.md describes it.
@@ -99,5 +107,6 @@ ReadingTable parseReadings(std::string_view bytes);
 const std::vector<std::string>& readingColumns();
 
 std::string_view wordOf(RowState state);
+std::string_view wordOf(RowAside aside);
 
 } // namespace rig

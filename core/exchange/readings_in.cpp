@@ -252,6 +252,7 @@ Result<Imported> importReadings(Records& records, const Clock& clock, std::strin
     ReadingTable parsed = parseReadings(table);
     Imported imported;
     imported.bad = std::move(parsed.bad);
+    imported.setAside = parsed.setAside;
     // Looked up within the transaction: nothing can come in between from another window.
     const Outcome done = records.together([&]() -> Outcome {
         Known known;

@@ -12,6 +12,7 @@ struct Imported
 {
     int readings = 0;
     int records = 0;         // rigging records made for them
+    int setAside = 0;        // rows passed over, of readings that were corrected or struck
     std::vector<BadRow> bad; // all of them, in the order of lines; when there is one, nothing was imported
 };
 

@@ -28,6 +28,16 @@ Fields bandFields(const std::optional<Band>& band)
             decimal(band->outer.upper, 4), decimal(band->scatter, 4),     std::to_string(band->readings)};
 }
 
+// At the rigging that it belongs to; nothing where nobody said.
+std::string celsiusAt(const AirframeFacts& facts, const Reading& reading)
+{
+    if (!reading.record)
+        return {};
+    const auto record = std::ranges::find(facts.riggingRecords, *reading.record, &RiggingRecord::id);
+    return record != facts.riggingRecords.end() && record->celsius ? std::to_string(*record->celsius)
+                                                                   : std::string{};
+}
+
 Fields readingFields(const AirframeFacts& facts, const JudgedReading& one)
 {
     const Reading& reading = one.reading;
@@ -88,16 +98,17 @@ Fields outsideFields(const AirframeFacts& facts, const std::string& coupling, co
 std::string reviewReadingsTable(const AirframeFacts& facts, const AirframeReview& review)
 {
     std::string table =
-        csvLine({"coupling",   "date",      "time",         "rigging",       "enters_mm",
-                 "refuses_mm", "technique", "gauge",        "person",        "turn",
-                 "purpose",    "state",     "verdict",      "reason",        "direction",
-                 "tail",       "score",     "in_doubt",     "of_baseline",   "superseded",
-                 "why",        "left_out",  "left_out_why", "shown_verdict", "shown_method_version",
-                 "note",       "id",        "in_period",    "struck",        "struck_why"});
+        csvLine({"coupling",     "date",      "time",         "rigging",       "enters_mm",
+                 "refuses_mm",   "technique", "gauge",        "person",        "turn",
+                 "purpose",      "state",     "verdict",      "reason",        "direction",
+                 "tail",         "score",     "in_doubt",     "of_baseline",   "superseded",
+                 "why",          "left_out",  "left_out_why", "shown_verdict", "shown_method_version",
+                 "note",         "id",        "in_period",    "struck",        "struck_why",
+                 "temperature_c"});
     for (const JudgedReading& one : judgedReadings(facts, review.period.to)) {
         Fields fields = readingFields(facts, one);
         append(fields, {yesNo(review.period.contains(one.reading.when.localDay())), yesNo(one.struck),
-                        one.struckReason});
+                        one.struckReason, celsiusAt(facts, one.reading)});
         table += csvLine(fields);
     }
     return table;
@@ -156,7 +167,8 @@ std::string reviewGaugesTable(const AirframeFacts& facts, const AirframeReview& 
 {
     std::string table =
         csvLine({"gauge", "kind", "tolerance_mm", "in_use", "readings", "in_doubt", "in_quarantine_at_end",
-                 "check_date", "check_how", "check_found", "quarantine_from", "checked_by"});
+                 "check_date", "check_how", "check_found", "quarantine_from", "checked_by", "known_mm",
+                 "known_enters_mm", "known_refuses_mm"});
     for (const GaugeReview& one : review.gauges) {
         const Fields own{
             one.gauge.name,          text(one.gauge.set.kind()),   millimetresOrNothing(one.gauge.tolerance),
@@ -165,10 +177,14 @@ std::string reviewGaugesTable(const AirframeFacts& facts, const AirframeReview& 
         std::vector<Fields> checks;
         for (const GaugeCheck& check : facts.gaugeChecks)
             if (check.gauge == one.gauge.id && check.day <= review.period.to)
-                checks.push_back({dayText(check.day), check.how, check.found,
-                                  dayOrNothing(check.quarantineFrom), nameIn(facts.persons, check.stamp.by)});
+                checks.push_back(
+                    {dayText(check.day), check.how, check.found, dayOrNothing(check.quarantineFrom),
+                     nameIn(facts.persons, check.stamp.by),
+                     check.known ? millimetres(check.known->width) : std::string{},
+                     check.known ? millimetres(check.known->read.enters) : std::string{},
+                     check.known ? millimetresOrNothing(check.known->read.refuses) : std::string{}});
         if (checks.empty())
-            checks.emplace_back(5);
+            checks.emplace_back(8);
         for (const Fields& check : checks) {
             Fields line = own;
             append(line, check);
@@ -234,6 +250,11 @@ std::vector<NamedTable> reviewTables(const AirframeFacts& facts, const AirframeR
             {"gauges.csv", reviewGaugesTable(facts, review)},
             {"fittings.csv", reviewFittingsTable(facts, review)},
             {"events.csv", reviewEventsTable(facts, review)},
+            {"riggings.csv", reviewRiggingsTable(facts, review)},
+            {"looks.csv", reviewLooksTable(facts, review)},
+            {"control_checks.csv", reviewControlTable(facts, review)},
+            {"deflections.csv", reviewDeflectionsTable(facts, review)},
+
             {"joint_play.csv", reviewJointPlayTable(facts, review)}};
 }
 

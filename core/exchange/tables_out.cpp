@@ -4,7 +4,9 @@
 #include "core/exchange/csv.h"
 #include "core/exchange/field_text.h"
 #include "core/exchange/fields.h"
+#include "core/exchange/reading_table.h"
 #include "core/exchange/row_key.h"
+#include "core/rigging/counts_as.h"
 
 #include <algorithm>
 #include <map>
@@ -51,16 +53,34 @@ Result<Names> namesIn(const Records& records)
     return names;
 }
 
-// Corrected and struck readings are left out; what they were corrected to stands.
-std::vector<Reading> standingOf(const std::vector<KeptReading>& kept,
-                                const std::vector<Exclusion>& exclusions)
+// A reading as it goes out: where it does not stand, why.
+struct RowOut
 {
-    std::vector<Reading> all;
+    Reading reading;
+    std::optional<RowAside> aside;
+    std::string why;
+};
+
+std::vector<RowOut> rowsOf(const std::vector<KeptReading>& kept, const std::vector<Exclusion>& exclusions)
+{
+    std::map<ReadingId, std::string> corrected;
     for (const KeptReading& one : kept)
-        all.push_back(one.reading);
-    std::vector<Reading> readings = standing(all, exclusions);
-    std::ranges::stable_sort(readings, {}, [](const Reading& reading) { return reading.when.localDay(); });
-    return readings;
+        if (one.reading.corrects)
+            corrected.emplace(*one.reading.corrects, one.reading.note);
+    std::vector<RowOut> rows;
+    for (const KeptReading& one : kept) {
+        RowOut row{one.reading, {}, {}};
+        if (const Exclusion* strike = strikeOf(one.reading, exclusions)) {
+            row.aside = RowAside::Struck;
+            row.why = strike->reason;
+        } else if (const auto why = corrected.find(one.reading.id); why != corrected.end()) {
+            row.aside = RowAside::Corrected;
+            row.why = why->second;
+        }
+        rows.push_back(std::move(row));
+    }
+    std::ranges::stable_sort(rows, {}, [](const RowOut& row) { return row.reading.when.localDay(); });
+    return rows;
 }
 
 Outcome appendReadings(const Records& records, const Names& names, const Airframe& airframe,
@@ -76,15 +96,17 @@ Outcome appendReadings(const Records& records, const Names& names, const Airfram
         return problem;
     const auto couplingNames = namesById(couplings, &Coupling::name);
     RowCounts seen;
-    for (const Reading& reading : standingOf(kept, exclusions)) {
-        const int repeat = ++seen[keyOf(reading)];
+    for (const RowOut& row : rowsOf(kept, exclusions)) {
+        const Reading& reading = row.reading;
+        const int repeat = row.aside ? 1 : ++seen[keyOf(reading)];
         const std::string gauge = reading.gauge ? nameOf(names.gauges, *reading.gauge) : std::string{};
         table += csvLine({airframe.registration, nameOf(couplingNames, reading.coupling),
                           dayText(reading.when.localDay()), millimetres(reading.interval.enters),
                           millimetresOrNothing(reading.interval.refuses), gauge,
                           nameOf(names.people, reading.person), text(rowStateOf(reading)), reading.note,
                           repeat == 1 ? std::string{} : std::to_string(repeat),
-                          reading.second ? nameOf(names.people, *reading.second) : std::string{}});
+                          reading.second ? nameOf(names.people, *reading.second) : std::string{},
+                          row.aside ? std::string{wordOf(*row.aside)} : std::string{}, row.why});
     }
     return Done{};
 }
@@ -238,15 +260,19 @@ Result<std::string> writeGauges(const Records& records)
     if (!take(records.gauges(), gauges, problem) || !take(records.gaugeChecks(), checks, problem))
         return problem;
     std::string table = csvLine({"name", "kind", "sizes_mm", "resolution_mm", "tolerance_mm", "in_use",
-                                 "note", "check_date", "check_how", "check_found", "quarantine_from"});
+                                 "note", "check_date", "check_how", "check_found", "quarantine_from",
+                                 "known_mm", "known_enters_mm", "known_refuses_mm"});
     for (const Gauge& gauge : gauges) {
         std::vector<std::vector<std::string>> found;
         for (const GaugeCheck& check : checks)
             if (check.gauge == gauge.id)
                 found.push_back(
-                    {dayText(check.day), check.how, check.found, dayOrNothing(check.quarantineFrom)});
+                    {dayText(check.day), check.how, check.found, dayOrNothing(check.quarantineFrom),
+                     check.known ? millimetres(check.known->width) : std::string{},
+                     check.known ? millimetres(check.known->read.enters) : std::string{},
+                     check.known ? millimetresOrNothing(check.known->read.refuses) : std::string{}});
         if (found.empty())
-            found.emplace_back(4);
+            found.emplace_back(7);
         for (const auto& check : found) {
             std::vector<std::string> line = columnsOf(gauge);
             line.insert(line.end(), check.begin(), check.end());

@@ -9,7 +9,7 @@ namespace rig {
 // The file's facts as tables: UTF-8, parted by commas, RFC 4180, lengths in millimetres with a point,
 // whatever the computer's own habits.
 
-// Every reading that stands, in the form that importReadings() takes.
+// Every reading, in the form that importReadings() takes; it passes over those that do not stand.
 Result<std::string> writeReadings(const Records& records);
 Result<std::string> writeCouplings(const Records& records); // with their fittings, one line each
 Result<std::string> writeEvents(const Records& records);

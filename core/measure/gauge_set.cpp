@@ -24,6 +24,8 @@ std::vector<GaugeStep> GaugeSet::steps() const
     std::vector<GaugeStep> all;
     for (const Gap size : m_sizes)
         all.push_back({size, Gap{}});
+    if (m_kind == GaugeKind::GoNoGo)
+        all.resize(std::min<std::size_t>(all.size(), 1));
     if (m_kind != GaugeKind::Leaves || m_sizes.size() < 2)
         return all;
     const Gap thickest = m_sizes.back();
@@ -58,6 +60,8 @@ GaugeOutcome GaugeSet::enters(Gap size) const
             refusal.above = at->size;
         return refusal;
     }
+    if (m_kind == GaugeKind::GoNoGo && m_sizes.size() > 1)
+        return GaugeReading{{m_sizes.front(), m_sizes.back()}, Technique::GoNoGo};
     const auto next = std::next(at);
     if (next == all.end())
         return GaugeRefusal{GaugeProblem::NoNextSize, at->size, {}};

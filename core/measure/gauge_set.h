@@ -14,6 +14,7 @@ enum class GaugeKind {
     Leaves, // feeler leaves
     Pins,   // pin or wire gauges
     Taper,  // reads a value at one edge, with a resolution
+    GoNoGo, // a block made for one coupling: the thin end is to enter, the thick one to refuse
 };
 
 // One thickness that the set can offer: a single leaf or pin, or two leaves stacked.
@@ -33,7 +34,8 @@ enum class Technique {
     ThickestLoose,
     Pin,
     Taper,
-    Table, // bounds taken as they stood in an imported table
+    Table,  // bounds taken as they stood in an imported table
+    GoNoGo, // the thin end entered and the thick one did not
 };
 
 struct GaugeReading
@@ -75,8 +77,8 @@ public:
     Gap resolution() const { return m_resolution; }
     bool isEmpty() const { return m_kind != GaugeKind::Taper && m_sizes.empty(); }
 
-    // All that can be offered in rising order; leaf sets continue above the thickest with it and a second
-    // leaf.
+    // All that can be offered in rising order, of a go/no-go block its thin end alone; leaf sets continue
+    // above the thickest with it and a second leaf.
     std::vector<GaugeStep> steps() const;
 
     // The reading when `size` enters freely and the next step does not. Taper: `size` is the value read.

@@ -10,7 +10,9 @@
 #include "core/rigging/event.h"
 #include "core/rigging/joint_play.h"
 #include "core/rigging/question.h"
+#include "core/rigging/record_content.h"
 #include "core/rigging/rigging_record.h"
+#include "core/rigging/tick.h"
 
 #include <optional>
 #include <string>
@@ -36,6 +38,11 @@ struct AirframeFacts
     std::vector<RecordClose> closings;
     std::vector<Surface> surfaces;        // also those no longer in use
     std::vector<QuestionStory> questions; // of this airframe, closed ones too
+    std::vector<RecordTick> notesRead;    // that a note was read, in the order of saving
+    // Where the first person's readings of the record that is open were taken out: see blind_readings.h.
+    std::vector<CouplingId> closedToSecond;
+    // All that stands in each record, oldest first; only where somebody asked for it: see readContents().
+    std::vector<RecordContent> contents;
 
     std::vector<Reading> readingsOf(CouplingId coupling) const;
     std::vector<Coupling> couplingsInUse() const;

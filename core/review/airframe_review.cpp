@@ -1,5 +1,6 @@
 #include "core/review/airframe_review.h"
 
+#include "core/airframe/name_in.h"
 #include "core/review/comparisons.h"
 #include "core/review/coupling_signs.h"
 #include "core/review/judging.h"
@@ -36,12 +37,18 @@ public:
         m_review.period = m_period;
         if (m_period.annual)
             m_review.riggingsToCome = riggingsToCome(m_numbers, m_period.to, *m_period.annual);
+        for (const CouplingId closed : m_facts.closedToSecond)
+            m_review.closedToSecond.push_back(nameIn(m_facts.couplings, std::optional{closed}));
         addQuestions();
         addCouplings();
         addCounts();
         for (const DayShift& day : m_all.shifts)
             if (m_period.contains(day.when.localDay()))
                 m_review.shifts.push_back(day);
+        for (const StoodBefore& one : stoodBefore(m_facts.riggingRecords, m_facts.closings))
+            if (m_period.contains(one.day))
+                m_review.stood.push_back(one);
+        std::ranges::stable_sort(m_review.stood, std::ranges::greater{}, &StoodBefore::days);
         m_review.sharedShifts = sharedShiftStories(m_review.shifts, m_facts.gaugeChecks);
         m_review.measurers = measurerOffsetsOf(m_facts, m_all, m_period);
         addGauges();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/review/coupling_standing.h"
+#include "core/review/layoffs.h"
 #include "core/review/measurers.h"
 #include "core/review/movement.h"
 
@@ -139,12 +140,14 @@ struct AirframeReview
     std::vector<DayShift> shifts;          // of the period
     std::vector<SharedShiftStory> sharedShifts;
     MeasurerOffsets measurers;
-    std::vector<GaugeReview> gauges;      // read with in the period, or in use
-    std::vector<FittingChange> fittings;  // oldest first
-    std::vector<Event> events;            // of the period, oldest first
-    std::vector<JointPlay> jointPlays;    // likewise
-    std::vector<QuestionStory> questions; // asked in the period or open at its end; oldest first
-    AirframeReadings readings;            // what it was worked out from, up to the end of the period
+    std::vector<GaugeReview> gauges;         // read with in the period, or in use
+    std::vector<FittingChange> fittings;     // oldest first
+    std::vector<Event> events;               // of the period, oldest first
+    std::vector<JointPlay> jointPlays;       // likewise
+    std::vector<QuestionStory> questions;    // asked in the period or open at its end; oldest first
+    AirframeReadings readings;               // what it was worked out from, up to the end of the period
+    std::vector<StoodBefore> stood;          // before each rigging of the period, the longest first
+    std::vector<std::string> closedToSecond; // names of couplings whose reading of today is kept back
 
     const CouplingReview* find(CouplingId coupling) const;
 };

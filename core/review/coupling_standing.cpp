@@ -19,12 +19,13 @@ bool isMeasuredBefore(const Reading* one, const Reading* other)
     return std::tie(one->when.utcSeconds, one->id) < std::tie(other->when.utcSeconds, other->id);
 }
 
-// Whoever closes another question has had the joint in hand. A band in doubt is about figures only, and who
-// sees what could not be seen has changed nothing.
+// Whoever closes another question has had the joint in hand. A band in doubt is about figures only, who sees
+// what could not be seen has changed nothing, and a whole inspection is what the readings are part of.
 bool isAboutTheJoint(const QuestionStory& story)
 {
     const bool isSeenLater = story.resolution && story.resolution->answered;
-    return story.question.kind != QuestionKind::BandInDoubt && !isSeenLater;
+    return story.question.kind != QuestionKind::BandInDoubt &&
+           story.question.kind != QuestionKind::ShownPartSeated && !isSeenLater;
 }
 
 // An outside reading first, then what stops a joint; any other as it was asked.

@@ -4,6 +4,7 @@
 #include "core/airframe/saved_before.h"
 #include "core/review/coupling_history.h"
 #include "core/review/not_seen.h"
+#include "core/review/whole_check.h"
 #include "core/rigging/circuit_hand.h"
 #include "core/rigging/counts_as.h"
 
@@ -77,22 +78,6 @@ template <typename Part> std::vector<Part> partsOf(const RecordContent& content,
     return parts;
 }
 
-AnswerStanding standingOf(const Check& check, const RecordContent& content)
-{
-    const bool isBefore =
-        std::ranges::any_of(content.interruptions, [&check](const Interruption& interruption) {
-            return interruption.coupling == check.coupling && interruption.turn == check.turn &&
-                   savedBefore(check, interruption);
-        });
-    if (isBefore)
-        return AnswerStanding::BeforeInterruption;
-    const bool isRepeated = std::ranges::any_of(content.checks, [&check](const Check& other) {
-        return other.coupling == check.coupling && other.turn == check.turn && other.kind == check.kind &&
-               savedBefore(check, other);
-    });
-    return isRepeated ? AnswerStanding::AnsweredAgain : AnswerStanding::Counts;
-}
-
 // A step at a coupling that one of the two had not come to.
 bool isStepOf(OpenItemKind kind)
 {
@@ -135,6 +120,7 @@ public:
         summary.airframe = m_facts.airframe;
         summary.record = m_content.record;
         summary.leader = m_facts.nameOf(m_content.record.leader);
+        summary.notesMet = notesMetBy(m_content.record, m_facts);
         summary.close = m_content.close;
         if (m_content.close) {
             summary.first = nameOf(m_content.close->first);
@@ -150,7 +136,8 @@ public:
             summary.ticks.push_back({tick.kind, m_facts.nameOf(tick.person), tick.stamp.when});
         for (const QuestionStory& story : m_content.questions)
             summary.questions.push_back(sumUp(story));
-        summary.isFirstOfSeason = isFirstOfSeason(m_content.record, m_facts.riggingRecords, m_facts.closings);
+        summary.stood = stoodBefore(m_content.record, m_facts.riggingRecords, m_facts.closings);
+        summary.isFirstOfSeason = summary.stood.isFirstOfYear || summary.stood.isAfterLayoff();
         summary.notDone = notDone({couplings, surfaces, summary.isFirstOfSeason});
         return summary;
     }
@@ -209,6 +196,7 @@ private:
         for (const Reading& reading : standing(all, m_facts.exclusions))
             if (reading.state == SeatState::PartSeated && isKnownThen(reading))
                 sum.partSeated.push_back(reading.interval);
+        sum.wholeCheck = wholeCheckAsked(m_facts, coupling.id, m_content.record.id);
         sum.standing = m_standings.standingOf(coupling, history(coupling.id));
         return sum;
     }
@@ -303,6 +291,22 @@ const SummaryReading* SummaryCoupling::last() const
             last = &one;
     }
     return last;
+}
+
+AnswerStanding standingOf(const Check& check, const RecordContent& content)
+{
+    const bool isBefore =
+        std::ranges::any_of(content.interruptions, [&check](const Interruption& interruption) {
+            return interruption.coupling == check.coupling && interruption.turn == check.turn &&
+                   savedBefore(check, interruption);
+        });
+    if (isBefore)
+        return AnswerStanding::BeforeInterruption;
+    const bool isRepeated = std::ranges::any_of(content.checks, [&check](const Check& other) {
+        return other.coupling == check.coupling && other.turn == check.turn && other.kind == check.kind &&
+               savedBefore(check, other);
+    });
+    return isRepeated ? AnswerStanding::AnsweredAgain : AnswerStanding::Counts;
 }
 
 RecordSummary summaryOf(const AirframeFacts& facts, const RecordContent& content)

@@ -2,7 +2,10 @@
 
 #include "core/review/airframe_facts.h"
 #include "core/review/coupling_standing.h"
+#include "core/review/layoffs.h"
+#include "core/review/notes_left.h"
 #include "core/review/record_review.h"
+#include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
 
 #include <map>
@@ -70,6 +73,7 @@ struct SummaryCoupling
     std::vector<Interruption> interruptions;
     std::vector<SummaryPlay> plays;      // felt at this rigging
     std::vector<GapInterval> partSeated; // as known then
+    std::optional<Event> wholeCheck;     // what asked for the whole check of it at this rigging
     CouplingStanding standing;           // now, or at the close of a closed record
 
     // The last locked one of the first person's that stands; the second person's when there is no other. Null
@@ -111,16 +115,20 @@ struct RecordSummary
     Airframe airframe;
     RiggingRecord record;
     std::string leader;
+    std::vector<NoteLeft> notesMet; // what was left for whoever began it, the newest first
     std::optional<RecordClose> close;
     std::string first; // the two names of the close
     std::string second;
     std::vector<SummaryCoupling> couplings;
     std::vector<SummarySurface> surfaces;
-    bool isFirstOfSeason = false;
+    StoodBefore stood;            // how long the airframe had, when it began
+    bool isFirstOfSeason = false; // by the calendar year or after a layoff
     std::vector<SummaryTick> ticks;
     std::vector<SummaryQuestion> questions;
     std::vector<OpenItem> notDone; // as it stood at the close, or now when it is still open
 };
+
+AnswerStanding standingOf(const Check& check, const RecordContent& content);
 
 // Of one record of this airframe. What was entered after the close, a correction or how a question was
 // closed, is shown with its own day and changes nothing in `notDone`.

@@ -21,6 +21,7 @@ enum class QuestionKind {
     SurfaceDoubt,     // a control check was not answered with yes
     GaugeQuarantined, // readings were taken with a gauge that is now in doubt
     BandInDoubt,      // without such readings the band is another, and a verdict with it
+    ShownPartSeated,  // it was left half home on purpose; closed only after the whole inspection since
 };
 
 // Something that has to be found out. It stays open until a named person has said what was found and done; no

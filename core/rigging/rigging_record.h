@@ -98,6 +98,7 @@ struct RiggingRecord
     PersonId leader;
     Moment begins;
     Stamp stamp;
+    std::optional<int> celsius = {}; // at the airframe, when it began; empty: nobody said
 };
 
 } // namespace rig

@@ -22,7 +22,8 @@ Result<AirframeFacts> factsWithoutReadings(const Records& records, AirframeId ai
                      take(records.riggingRecords(airframe), facts.riggingRecords, problem) &&
                      take(records.closings(airframe), facts.closings, problem) &&
                      take(records.surfaces(airframe), facts.surfaces, problem) &&
-                     take(records.questions(airframe), facts.questions, problem);
+                     take(records.questions(airframe), facts.questions, problem) &&
+                     take(records.notesRead(airframe), facts.notesRead, problem);
     if (!all)
         return problem;
     const auto found = std::ranges::find(airframes, airframe, &Airframe::id);
@@ -42,6 +43,18 @@ Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe)
     if (!take(records.readings(airframe), facts.readings, problem))
         return problem;
     return facts;
+}
+
+Outcome readContents(const Records& records, AirframeFacts& facts)
+{
+    facts.contents.clear();
+    for (const RiggingRecord& record : facts.riggingRecords) {
+        auto content = records.content(record.id);
+        if (!content)
+            return content.problem();
+        facts.contents.push_back(std::move(content).value());
+    }
+    return Done{};
 }
 
 } // namespace rig

@@ -9,4 +9,7 @@ namespace rig {
 Result<AirframeFacts> factsWithoutReadings(const Records& records, AirframeId airframe);
 Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe);
 
+// All that stands in each of its records, for whoever tells of the looks and the control checks too.
+Outcome readContents(const Records& records, AirframeFacts& facts);
+
 } // namespace rig

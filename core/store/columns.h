@@ -25,6 +25,7 @@ inline constexpr Range kAnyText{0, kLongestText};
 inline constexpr Range kSomeText{1, kLongestText};
 inline constexpr Range kAnyNumber{-1'000'000'000, 1'000'000'000};
 inline constexpr Range kCount{0, 1'000'000};
+inline constexpr Range kCelsius{-60, 60};
 inline constexpr Range kOrder{-1'000'000, 1'000'000};
 inline constexpr Range kGapRange{0, kWidestGap.inMicrometres()};
 inline constexpr Range kSize{1, kWidestGap.inMicrometres()};

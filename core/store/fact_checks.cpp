@@ -198,6 +198,12 @@ Outcome FactChecks::open(const RecordId& record) const
                      "the record is already closed");
 }
 
+Outcome FactChecks::closed(const RecordId& record) const
+{
+    return thereIs(QStringLiteral("SELECT 1 FROM closing WHERE record = ?"), {valueOf(record)},
+                   "the record is not closed yet");
+}
+
 Outcome FactChecks::correctable(const Reading& reading) const
 {
     // A closed record takes no further readings; one of its own may still be put right.
@@ -234,6 +240,8 @@ Outcome FactChecks::check(const Gauge& gauge) const
 
 Outcome FactChecks::check(const GaugeCheck& check) const
 {
+    if (check.known && problemOf(check.known->read) != IntervalProblem::None)
+        return refused("no possible interval");
     return isNew(check);
 }
 
@@ -348,7 +356,8 @@ Outcome FactChecks::check(const SurfaceMeasure& measure) const
 
 Outcome FactChecks::check(const RecordTick& tick) const
 {
-    return firstProblem({isNew(tick), open(tick.record)});
+    const bool isAfterwards = tick.kind == TickKind::NoteRead;
+    return firstProblem({isNew(tick), isAfterwards ? closed(tick.record) : open(tick.record)});
 }
 
 Outcome FactChecks::check(const JointPlay& play) const

@@ -57,6 +57,7 @@ private:
     Outcome ofAirframe(const char* table, const IdBytes& id, const AirframeId& airframe) const;
     Outcome notYetToCome(Moment when) const;
     Outcome open(const RecordId& record) const;
+    Outcome closed(const RecordId& record) const;
     Outcome correctable(const Reading& reading) const;
 
     StoreFile::Connection& m_connection;

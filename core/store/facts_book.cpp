@@ -1,5 +1,6 @@
 #include "core/store/facts_book.h"
 
+#include "core/review/blind_readings.h"
 #include "core/store/airframe_facts.h"
 #include "core/store/connection.h"
 
@@ -75,6 +76,28 @@ Result<const KnownAirframe*> FactsBook::airframe(AirframeId airframe)
         return upToDate.problem();
     }
     return &*m_known;
+}
+
+Result<const KnownAirframe*> FactsBook::toldOpenly(AirframeId airframe, std::optional<Day> today)
+{
+    const auto known = this->airframe(airframe);
+    if (!known)
+        return known;
+    const AirframeFacts& facts = known.value()->facts();
+    const RiggingRecord* open = openRecordIn(facts);
+    if (!open || (today && open->begins.localDay() != *today))
+        return known;
+    const auto content = this->content(open->id);
+    if (!content)
+        return content.problem();
+    std::vector<CouplingId> closed = closedToTheSecond(*content.value(), facts.questions, facts.couplings);
+    if (closed.empty())
+        return known;
+    const std::pair now{m_seen, m_writesElsewhere};
+    if (!m_openly || m_openlyOf != now || m_openly->facts().airframe.id != airframe)
+        m_openly.emplace(withoutWhatIsClosed(facts, *content.value(), std::move(closed)));
+    m_openlyOf = now;
+    return &*m_openly;
 }
 
 Result<std::int64_t> FactsBook::writesElsewhere() const
@@ -211,6 +234,8 @@ Outcome FactsBook::readAgain(std::string_view table)
         return put(m_records.closings(airframe), rest.closings);
     if (table == "question" || table == "resolution")
         return put(m_records.questions(airframe), rest.questions);
+    if (table == "tick")
+        return put(m_records.notesRead(airframe), rest.notesRead);
     if (table == "gauge")
         return put(m_records.gauges(), m_known->changeWhatIsJudged().gauges);
     if (table == "gauge_check")
@@ -226,13 +251,14 @@ Outcome FactsBook::readAgain(std::string_view table)
             return story.isOpen() && story.question.kind == QuestionKind::CannotSee;
         }))
         return put(m_records.questions(airframe), rest.questions);
-    return Done{}; // answers, interruptions, ticks: they stand in the content of a record
+    return Done{}; // answers, interruptions: they stand in the content of a record
 }
 
 void FactsBook::drop()
 {
     m_known.reset();
     m_rest.reset();
+    m_openly.reset();
     m_contents.clear();
 }
 

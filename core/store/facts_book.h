@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <map>
 #include <optional>
+#include <utility>
 
 namespace rig {
 
@@ -32,6 +33,12 @@ public:
     // painted sooner that does not need them. Stays where it is until either is called again.
     Result<const AirframeFacts*> withoutReadings(AirframeId airframe);
 
+    // What may be told on any page but the first person's own: without their readings of today where the
+    // second person has yet to work without seeing them; `closedToSecond` of its facts names the couplings.
+    // `today`, where it is given, leaves alone a record from another day, which nobody goes on with. Stays
+    // where it is until it or airframe() is called again.
+    Result<const KnownAirframe*> toldOpenly(AirframeId airframe, std::optional<Day> today = {});
+
     // Moves on whenever another window or program has written into the file; nothing saved here moves it.
     Result<std::int64_t> writesElsewhere() const;
 
@@ -51,10 +58,12 @@ private:
     const Records& m_records;
     StoreFile& m_file;
     std::optional<KnownAirframe> m_known;
-    std::optional<AirframeFacts> m_rest;          // without readings, while m_known is not there
-    std::map<RecordId, RecordContent> m_contents; // of records of m_known
-    std::int64_t m_writesElsewhere = 0;           // PRAGMA data_version when they were read
-    std::uint64_t m_seen = 0;                     // of SavedLog
+    std::optional<AirframeFacts> m_rest;               // without readings, while m_known is not there
+    std::map<RecordId, RecordContent> m_contents;      // of records of m_known
+    std::optional<KnownAirframe> m_openly;             // m_known without what is closed to the second person
+    std::pair<std::uint64_t, std::int64_t> m_openlyOf; // m_seen and m_writesElsewhere when that was made
+    std::int64_t m_writesElsewhere = 0;                // PRAGMA data_version when they were read
+    std::uint64_t m_seen = 0;                          // of SavedLog
 };
 
 } // namespace rig

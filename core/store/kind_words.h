@@ -23,6 +23,8 @@ constexpr std::string_view wordOf(GaugeKind kind)
         return "pins";
     case GaugeKind::Taper:
         return "taper";
+    case GaugeKind::GoNoGo:
+        return "go-no-go";
     }
     return {};
 }
@@ -206,6 +208,8 @@ constexpr std::string_view wordOf(Technique kind)
         return "taper";
     case Technique::Table:
         return "table";
+    case Technique::GoNoGo:
+        return "go-no-go";
     }
     return {};
 }
@@ -433,6 +437,8 @@ constexpr std::string_view wordOf(TickKind kind)
         return "tools-out";
     case TickKind::HatchesOn:
         return "hatches-on";
+    case TickKind::NoteRead:
+        return "note-read";
     }
     return {};
 }
@@ -456,6 +462,8 @@ constexpr std::string_view wordOf(QuestionKind kind)
         return "gauge-quarantined";
     case QuestionKind::BandInDoubt:
         return "band-in-doubt";
+    case QuestionKind::ShownPartSeated:
+        return "shown-part-seated";
     }
     return {};
 }

@@ -91,6 +91,7 @@ public:
     Result<std::vector<RiggingRecord>> riggingRecords(AirframeId airframe) const;
     Result<std::vector<RecordClose>> closings(AirframeId airframe) const;
     Result<std::vector<QuestionStory>> questions(AirframeId airframe) const;
+    Result<std::vector<RecordTick>> notesRead(AirframeId airframe) const;
     Result<RecordContent> content(RecordId record) const;
 
     // The latest record of this airframe that nobody closed, if there is one. An imported table is no open

@@ -321,6 +321,14 @@ Result<std::vector<RecordClose>> Records::closings(AirframeId airframe) const
     return earliestOfEach(std::move(found).value());
 }
 
+Result<std::vector<RecordTick>> Records::notesRead(AirframeId airframe) const
+{
+    return inOrderOfSaving(factsIn<RecordTick>(
+        m_file,
+        "FROM rigging_record r JOIN tick t ON t.record = r.id WHERE r.airframe = ? AND t.kind = 'note-read'",
+        {valueOf(airframe)}));
+}
+
 Result<RecordContent> Records::content(RecordId record) const
 {
     const QVariantList values{valueOf(record)};

@@ -74,7 +74,10 @@ template <> struct Shape<GaugeCheck>
     static constexpr const char* table = "gauge_check";
     static constexpr auto columns = several(
         column("gauge", &GaugeCheck::gauge), column("day", &GaugeCheck::day), column("how", &GaugeCheck::how),
-        column("found", &GaugeCheck::found), column("quarantine_from", &GaugeCheck::quarantineFrom));
+        column("found", &GaugeCheck::found), column("quarantine_from", &GaugeCheck::quarantineFrom),
+        nested(&GaugeCheck::known, column("known_um", &KnownGapRead::width, kSize),
+               nested(&KnownGapRead::read, column("known_enters_um", &GapInterval::enters),
+                      column("known_refuses_um", &GapInterval::refuses))));
 };
 
 template <> struct Shape<Coupling>
@@ -116,7 +119,8 @@ template <> struct Shape<RiggingRecord>
     static constexpr auto columns =
         several(column("airframe", &RiggingRecord::airframe), column("origin", &RiggingRecord::origin),
                 column("leader", &RiggingRecord::leader),
-                moment("begins_at", "begins_offset", &RiggingRecord::begins));
+                moment("begins_at", "begins_offset", &RiggingRecord::begins),
+                column("celsius", &RiggingRecord::celsius, kCelsius));
 };
 
 template <> struct Shape<Check>

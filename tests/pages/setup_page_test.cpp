@@ -494,6 +494,7 @@ TEST_F(SetUpPageOfAHangar, AsksATaperGaugeForItsResolutionAndNotForSizes)
     type("T");
     tabTo("gaugeKind");
     press(Qt::Key_End);
+    press(Qt::Key_Up); // before the go/no-go block
     EXPECT_FALSE(isShown("sizes"));
     enter("resolution", "0.05");
     press(Qt::Key_Return);

@@ -115,8 +115,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "2de7bc0d6dd48a6e755bab124cfd854a3e453087b4f5d91f853b088407496a9b",
         "08a4318fe624d8f6c0b52859ddc2e9a7ab0763a11b9f1ec2ea717aec14f3a07a",
         "1e2b3ab58fe25b9b71b64ea41b95b8c711151312cd09c6901da651797547c911",
+        "7a2b8d037660b72ea5cc98ab2cf2f8206bd5dd5af29697ee26ab01e155cabb44",
     };
-    ASSERT_EQ(newestSchemaVersion(), 5);
+    ASSERT_EQ(newestSchemaVersion(), 6);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)
@@ -322,11 +323,11 @@ TEST(File, EveryKindHasItsWord)
         }
         return count;
     };
-    EXPECT_EQ(countOf(GaugeKind::Leaves), 3);
-    EXPECT_EQ(countOf(Technique::Leaf), 7);
+    EXPECT_EQ(countOf(GaugeKind::Leaves), 4);
+    EXPECT_EQ(countOf(Technique::Leaf), 8);
     EXPECT_EQ(countOf(EventKind::Note), 7);
     EXPECT_EQ(countOf(SurfaceCheckKind::Sense), 11);
-    EXPECT_EQ(countOf(QuestionKind::CannotSee), 8);
+    EXPECT_EQ(countOf(QuestionKind::CannotSee), 9);
     EXPECT_EQ(countOf(Reason::None), 11);
     EXPECT_EQ(countOf(CouplingKind::Sleeve), 6);
     EXPECT_EQ(countOf(CheckKind::BallInSocket), 10);

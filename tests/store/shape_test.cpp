@@ -19,6 +19,12 @@ constexpr int kDraws = 40;
 // So that what is drawn keeps the rules that hold between two columns of a table.
 template <typename Fact> void mend(Fact&, DrawnCells&) {}
 
+void mend(GaugeCheck& check, DrawnCells&)
+{
+    if (check.known && problemOf(check.known->read) != IntervalProblem::None)
+        check.known->read.refuses.reset();
+}
+
 void mend(Reading& reading, DrawnCells&)
 {
     std::optional<Gap>& refuses = reading.interval.refuses;

@@ -26,6 +26,7 @@ public:
 
     std::vector<std::string> told;
     std::vector<std::string> asked;     // questions, in order; files by their filter
+    QStringList offered;                // answers to the last question
     std::vector<std::string> suggested; // names for files to save
 
     void tell(QWidget*, const QString& text) override { told.push_back(text.toStdString()); }
@@ -38,10 +39,11 @@ public:
         return next(confirmations).value_or(false);
     }
 
-    void askText(QWidget*, const QString&, const QString& question,
+    void askText(QWidget*, const QString&, const QString& question, const QStringList& answers,
                  std::function<void(const QString&)> take) override
     {
         asked.push_back(question.toStdString());
+        offered = answers;
         if (const auto text = next(texts))
             take(QString::fromStdString(*text));
     }

@@ -6,6 +6,7 @@
 #include "app/wording/standing_words.h"
 #include "core/clock.h"
 #include "core/review/airframe_review.h"
+#include "core/store/airframe_facts.h"
 #include "core/store/facts_book.h"
 #include "core/store/records.h"
 #include "core/views/movement_maker.h"
@@ -30,6 +31,8 @@ public:
     {
         m_view.title = ReviewWords::title(m_review.period);
         m_view.counted = ReviewWords::counted(m_review);
+        if (const QString closed = ReviewWords::closedToSecond(m_review); !closed.isEmpty())
+            m_view.counted += QLatin1Char(' ') + closed;
         for (const CouplingReview& one : m_review.couplings)
             m_view.rows.push_back(rowOf(one));
         addHeadlines();
@@ -206,15 +209,18 @@ private:
 
 Result<AirframeFacts> AnnualPresenter::facts(AirframeId airframe) const
 {
-    const auto known = m_records.book().airframe(airframe);
+    const auto known = m_records.book().toldOpenly(airframe, m_clock.now().localDay());
     if (!known)
         return known.problem();
-    return known.value()->facts();
+    AirframeFacts facts = known.value()->facts();
+    if (const Outcome read = readContents(m_records, facts); !read)
+        return read.problem();
+    return facts;
 }
 
 Result<AnnualView> AnnualPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& chosen) const
 {
-    const auto known = m_records.book().airframe(airframe);
+    const auto known = m_records.book().toldOpenly(airframe, m_clock.now().localDay());
     if (!known)
         return known.problem();
     const AirframeFacts& facts = known.value()->facts();

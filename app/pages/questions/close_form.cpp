@@ -23,6 +23,8 @@ QString lackSentence(CloseLack lack)
         return QuestionWords::foundMissing();
     case CloseLack::Done:
         return QuestionWords::doneMissing();
+    case CloseLack::Inspection:
+        return QuestionWords::notInspected();
     case CloseLack::AlreadyClosed:
         break;
     }
@@ -134,7 +136,7 @@ void CloseForm::showLacks(const std::vector<CloseLack>& lacks)
     sayIn(m_problems.at(m_done), sentence(CloseLack::Done));
     if (lacks.empty())
         return sayIn(m_status, {});
-    const QString already = sentence(CloseLack::AlreadyClosed);
+    const QString already = sentence(CloseLack::AlreadyClosed) + sentence(CloseLack::Inspection);
     sayIn(m_status, already.isEmpty() ? QuestionWords::notClosed() : already);
     for (QWidget* editor : std::initializer_list<QWidget*>{m_decidedBy, m_found, m_done}) {
         if (m_problems.at(editor)->text().isEmpty())

@@ -71,6 +71,11 @@ QString kindSentence(const QuestionRow& row)
         if (row.inDoubt)
             return QuestionWords::inDoubt(row.inDoubt->count, placeIn(row), Formats{}.day(row.inDoubt->from));
         break;
+    case QuestionKind::ShownPartSeated:
+        return row.inspected ? QuestionWords::inspected(QString::fromStdString(row.inspected->first),
+                                                        QString::fromStdString(row.inspected->second),
+                                                        Formats{}.moment(row.inspected->when))
+                             : QuestionWords::notInspected();
     case QuestionKind::OutsideReading:
     case QuestionKind::AnsweredNo:
     case QuestionKind::CannotSee:
@@ -153,6 +158,8 @@ QString consequenceOf(const QuestionRow& row)
         return QuestionWords::gaugeStaysInDoubt();
     if (row.story.question.kind == QuestionKind::BandInDoubt)
         return DoubtWords::staysSo(gaugeOf(row));
+    if (row.waitsForInspection)
+        return QuestionWords::inspectFirst(placeIn(row));
     if (row.startsAgain)
         return QuestionWords::willStartAgain(placeIn(row));
     if (row.story.question.surface && row.ofOpenRecord)

@@ -3,6 +3,7 @@
 #include "core/airframe/saved_before.h"
 #include "core/review/comparisons.h"
 #include "core/review/quarantine_effect.h"
+#include "core/rigging/counts_as.h"
 #include "core/rigging/rigging_flow.h"
 #include "core/store/facts_book.h"
 #include "core/store/names.h"
@@ -17,10 +18,23 @@ namespace {
 
 constexpr std::array kTurns{Turn::First, Turn::Second};
 
-// Whoever closes it has been at the coupling. A band without doubted readings is found out on paper.
+// Whoever closes it has been at the coupling. A band without doubted readings is found out on paper, and a
+// whole inspection has been done before its question is closed.
 bool isAtTheJoint(const Question& question)
 {
-    return question.coupling && question.kind != QuestionKind::BandInDoubt;
+    return question.coupling && question.kind != QuestionKind::BandInDoubt &&
+           question.kind != QuestionKind::ShownPartSeated;
+}
+
+// The last time that the coupling was left part-seated on purpose; what was corrected on paper was not.
+SaveOrder lastShownPartSeated(const Question& question, const std::vector<KeptReading>& readings)
+{
+    SaveOrder last = saveOrderOf(question);
+    for (const KeptReading& kept : readings)
+        if (question.coupling == kept.reading.coupling && wasShownPartSeated(kept.reading) &&
+            !kept.reading.corrects)
+            last = std::max(last, saveOrderOf(kept.reading));
+    return last;
 }
 
 std::optional<Answer> answerIn(const Question& question, FactsBook& book)
@@ -128,10 +142,12 @@ private:
     std::map<GaugeId, std::vector<CouplingInDoubt>> m_effects;
 };
 
-std::vector<CloseLack> lacksOf(const CloseEntry& entry, const QuestionStory& story)
+std::vector<CloseLack> lacksOf(const CloseEntry& entry, const QuestionStory& story, bool isInspected)
 {
     if (!story.isOpen())
         return {CloseLack::AlreadyClosed};
+    if (!isInspected)
+        return {CloseLack::Inspection};
     std::vector<CloseLack> lacks;
     if (!entry.decidedBy)
         lacks.push_back(CloseLack::Person);
@@ -176,7 +192,8 @@ Result<std::optional<RecordContent>> QuestionsPresenter::openContent(AirframeId 
 
 Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
 {
-    const auto known = m_records.book().airframe(airframe);
+    // A question tells no reading that the second person is not to see yet.
+    const auto known = m_records.book().toldOpenly(airframe);
     if (!known)
         return known.problem();
     const auto open = openContent(airframe);
@@ -203,6 +220,14 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         for (const RiggingRecord& record : facts.riggingRecords)
             if (question.record == record.id)
                 row.recordBegins = record.begins;
+        if (question.kind == QuestionKind::ShownPartSeated) {
+            const auto inspected = inspectionAfter(question, facts);
+            if (!inspected)
+                return inspected.problem();
+            row.waitsForInspection = story.isOpen() && !inspected.value();
+            if (const auto& by = inspected.value())
+                row.inspected = RowInspection{facts.nameOf(by->first), facts.nameOf(by->second), by->when};
+        }
         row.ofOpenRecord = open.value() && question.record == open.value()->record.id;
         row.startsAgain = story.isOpen() && open.value() && isAtTheJoint(question);
         if (const auto& resolution = story.resolution) {
@@ -213,6 +238,29 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
     }
     sortRows(view.rows);
     return view;
+}
+
+// The last one, in whichever record, that began after the joint was last shown part-seated.
+Result<std::optional<InspectedBy>> QuestionsPresenter::inspectionAfter(const Question& question,
+                                                                       const AirframeFacts& facts) const
+{
+    const auto coupling = std::ranges::find(facts.couplings, *question.coupling, &Coupling::id);
+    if (coupling == facts.couplings.end())
+        return std::optional<InspectedBy>{};
+    const SaveOrder since = lastShownPartSeated(question, facts.readings);
+    std::optional<InspectedBy> last;
+    for (const RiggingRecord& record : facts.riggingRecords) {
+        const auto close = std::ranges::find(facts.closings, record.id, &RecordClose::record);
+        const bool isOverBefore = close != facts.closings.end() && saveOrderOf(*close) < since;
+        if (isOverBefore || record.origin == RecordOrigin::ImportedTable)
+            continue;
+        const auto content = m_records.content(record.id);
+        if (!content)
+            return content.problem();
+        if (const auto by = whollyInspected(content.value(), *coupling, since))
+            last = by;
+    }
+    return last;
 }
 
 Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) const
@@ -253,6 +301,20 @@ Outcome QuestionsPresenter::startOtherSideAgain(const RecordContent& content, Co
     return other ? startAgain(content, other->id, stamp) : Outcome{Done{}};
 }
 
+// Only what was shown part-seated waits for anything but a name.
+Result<bool> QuestionsPresenter::mayBeClosed(const QuestionStory& story) const
+{
+    if (story.question.kind != QuestionKind::ShownPartSeated)
+        return true;
+    const auto known = m_records.book().airframe(story.question.airframe);
+    if (!known)
+        return known.problem();
+    const auto inspected = inspectionAfter(story.question, known.value()->facts());
+    if (!inspected)
+        return inspected.problem();
+    return inspected.value().has_value();
+}
+
 Result<Closed> QuestionsPresenter::close(AirframeId airframe, QuestionId id, const CloseEntry& entry)
 {
     Closed closed;
@@ -264,7 +326,10 @@ Result<Closed> QuestionsPresenter::close(AirframeId airframe, QuestionId id, con
             stories.value(), [&id](const QuestionStory& one) { return one.question.id == id; });
         if (story == stories.value().end())
             return Problem{ProblemKind::NotFound, textOf(id.bytes)};
-        closed.lacks = lacksOf(entry, *story);
+        const auto isInspected = mayBeClosed(*story);
+        if (!isInspected)
+            return isInspected.problem();
+        closed.lacks = lacksOf(entry, *story, isInspected.value());
         if (!closed.isClosed())
             return Done{};
         const Stamp stamp{entry.enteredBy, {}};

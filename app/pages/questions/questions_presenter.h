@@ -1,6 +1,8 @@
 #pragma once
 
 #include "app/pages/questions/questions_view.h"
+#include "core/review/airframe_facts.h"
+#include "core/rigging/whole_inspection.h"
 #include "core/store/records.h"
 
 namespace rig {
@@ -20,6 +22,9 @@ public:
 
 private:
     Result<std::optional<RecordContent>> openContent(AirframeId airframe) const;
+    Result<std::optional<InspectedBy>> inspectionAfter(const Question& question,
+                                                       const AirframeFacts& facts) const;
+    Result<bool> mayBeClosed(const QuestionStory& story) const;
     Outcome startAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp);
     Outcome startOtherSideAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp);
 

@@ -40,6 +40,14 @@ struct BandWithoutDoubted
     Verdict after = Verdict::NoBandYet;
 };
 
+// Who went through the whole joint after it had been shown part-seated.
+struct RowInspection
+{
+    std::string first;
+    std::string second;
+    Moment when;
+};
+
 // A question with all that is needed to tell its story.
 struct QuestionRow
 {
@@ -50,6 +58,8 @@ struct QuestionRow
     std::optional<Gauge> gauge;         // that is in doubt
     std::optional<ReadingsInDoubt> inDoubt;
     std::optional<BandWithoutDoubted> band;
+    bool waitsForInspection = false; // nobody may close it before the whole joint was gone through
+    std::optional<RowInspection> inspected;
     std::string statedBy;
     std::optional<Moment> recordBegins;
     bool ofOpenRecord = false;
@@ -86,7 +96,7 @@ struct CloseEntry
     std::string done;
 };
 
-enum class CloseLack { Person, Found, Done, AlreadyClosed };
+enum class CloseLack { Person, Found, Done, AlreadyClosed, Inspection };
 
 // Either what is lacking, and nothing was kept, or what came of it.
 struct Closed

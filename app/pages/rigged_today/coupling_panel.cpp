@@ -61,6 +61,15 @@ QString whyStopped(const CouplingSheet& sheet)
                               : RiggedWords::readOutside(name);
 }
 
+// Both persons are told why nothing may be left out at this joint.
+QStringList toldOf(const RiggedTodayView& view, const CouplingSheet& sheet)
+{
+    QStringList told;
+    if (const auto asked = view.wholeChecks.find(sheet.coupling.id); asked != view.wholeChecks.end())
+        told << RiggedWords::wholeCheckHere(asked->second.kind, Formats{}.day(asked->second.day));
+    return told;
+}
+
 QString gaugeNoteOf(const CouplingSheet& sheet)
 {
     if (!sheet.gauge)
@@ -146,6 +155,8 @@ void CouplingPanel::buildCautions(QVBoxLayout* layout)
 {
     m_access = labelOf({}, "soft", "couplingAccess");
     layout->addWidget(m_access);
+    m_told = labelOf({}, "caution", "couplingTold");
+    layout->addWidget(m_told);
     m_notice = labelOf({}, "caution", "couplingNotice");
     layout->addWidget(m_notice);
     m_stop = new StopCard;
@@ -324,11 +335,13 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     const QString leaf = hasGapHere() ? QString::fromStdString(sheet.coupling.leafPlace) : QString{};
     m_access->setText(access.isEmpty() || leaf.isEmpty() ? access + leaf
                                                          : access + QStringLiteral(" · ") + leaf);
+    sayIn(m_told, toldOf(view, sheet).join(QLatin1Char('\n')));
     fillChoices(view, sheet);
     showWhatIsThere(sheet);
     showStop(view, sheet);
     showQuestions(sheet);
     showMeasure(sheet);
+    m_verdict->setMovement(sheet.movement);
     showStruck(view, sheet);
     showBottom(sheet);
     m_next->setText(nextText);
@@ -599,6 +612,12 @@ void CouplingPanel::showNotSaved()
     m_leaves->show();
     m_leaves->setEnabled(true);
     m_leavesOpen = true;
+}
+
+void CouplingPanel::showMovement(const QString& sentence)
+{
+    m_sheet.movement = sentence;
+    m_verdict->setMovement(sentence);
 }
 
 void CouplingPanel::showNotice(const QString& sentence)

@@ -39,6 +39,8 @@ public:
     // Without a judgement it is one as the joint was found.
     void showReading(const GaugeReading& reading, const std::optional<Judgement>& judgement);
     void showNotSaved();
+    // How the coupling has moved, worked out after the sheet was shown.
+    void showMovement(const QString& sentence);
     void showNotice(const QString& sentence);
     // Takes back what was typed of a figure. False when nothing was.
     bool clearFigure();
@@ -106,6 +108,7 @@ private:
     QLabel* m_gaugeLabel = nullptr;
     ChoiceBox* m_person = nullptr;
     ChoiceBox* m_gauge = nullptr;
+    QLabel* m_told = nullptr; // what is known of the joint before anything is done at it
     QLabel* m_notice = nullptr;
     StopCard* m_stop = nullptr;
     std::array<QuestionTile*, kCheckKinds.size()> m_tiles{};

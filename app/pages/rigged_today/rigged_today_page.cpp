@@ -12,6 +12,7 @@
 #include "app/widgets/flow_scroll.h"
 #include "app/wording/formats.h"
 #include "app/wording/problem_words.h"
+#include "app/wording/prompt_words.h"
 #include "app/wording/rigged_words.h"
 #include "core/review/not_seen.h"
 
@@ -33,6 +34,7 @@ namespace {
 
 // A break longer than this sends the coupling back to the look (docs/terms.md, interrupted).
 constexpr int kIdleMinutes = 20;
+constexpr int kLookBackAfter = 300; // milliseconds without a key, before the whole history is gone through
 
 // A long panel moves by a page where the page keys have nothing else to do.
 void moveByAPage(QWidget* panel, int by)
@@ -76,6 +78,10 @@ RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& 
     m_saving = new QTimer{this};
     m_saving->setSingleShot(true);
     connect(m_saving, &QTimer::timeout, this, &RiggedTodayPage::settle);
+    m_lookingBack = new QTimer{this};
+    m_lookingBack->setSingleShot(true);
+    m_lookingBack->setInterval(kLookBackAfter);
+    connect(m_lookingBack, &QTimer::timeout, this, &RiggedTodayPage::lookBack);
     m_idle = new QTimer{this};
     m_idle->setSingleShot(true);
     m_idle->setInterval(kIdleMinutes * 60 * 1000);
@@ -160,11 +166,25 @@ bool RiggedTodayPage::mayPress()
 {
     if (!settle())
         return false;
-    if (!m_presenter.hasMovedOn(m_view))
-        return true;
-    m_notice = RiggedWords::changedInAnotherWindow();
-    refresh();
-    return false;
+    if (m_presenter.hasMovedOn(m_view)) {
+        m_notice = RiggedWords::changedInAnotherWindow();
+        refresh();
+        return false;
+    }
+    return !isBackFromABreak();
+}
+
+// A timer stands still while the computer sleeps with its lid shut, the clock does not. What is pressed first
+// after such a break was meant for what was on the screen before it.
+bool RiggedTodayPage::isBackFromABreak()
+{
+    const Moment now = m_clock.now();
+    const auto before = std::exchange(m_lastPress, now);
+    const bool wasLong = before && now.utcSeconds - before->utcSeconds > kIdleMinutes * 60;
+    if (!wasLong || !m_view.now || !isHalfDone(m_session, *m_view.now))
+        return false;
+    take(interrupt(m_session, *m_view.now, InterruptionReason::Idle, now));
+    return true;
 }
 
 void RiggedTodayPage::catchUp()
@@ -191,6 +211,7 @@ void RiggedTodayPage::connectPanels()
     connect(m_start, &StartPanel::lastRecordAsked, this, &RiggedTodayPage::showSummary);
     connect(m_start, &StartPanel::beginAsked, this, &RiggedTodayPage::begin);
     connect(m_start, &StartPanel::takenApart, this, &RiggedTodayPage::takenApart);
+    connect(m_start, &StartPanel::noteReadAsked, this, &RiggedTodayPage::noteRead);
     connect(m_season, &SeasonPanel::ticked, this, &RiggedTodayPage::tick);
     connect(m_season, &SeasonPanel::nextAsked, this, performs(goOn));
     connect(m_close, &ClosePanel::closeAsked, this, &RiggedTodayPage::close);
@@ -319,15 +340,45 @@ void RiggedTodayPage::showCoupling()
     if (!sheet)
         return report(sheet.problem());
     m_sheet = std::move(sheet).value();
+    tellMovement();
     m_coupling->display(m_view, *m_sheet, onwardText(onwardFrom(m_session, *m_view.now)));
     const QString notice = m_notice.isEmpty() ? otherHandsHint(*m_sheet, m_view.persons) : m_notice;
     if (!notice.isEmpty())
         m_coupling->showNotice(notice);
 }
 
-void RiggedTodayPage::begin(PersonId leader, RecordOrigin origin)
+// Worked out once for each record, when no key waits: it needs the whole history.
+void RiggedTodayPage::tellMovement()
 {
-    const auto begun = m_writer.begin(m_view, leader, origin);
+    if (m_movementsOf != m_view.record->id) {
+        m_movements.clear();
+        m_movementsOf.reset();
+        m_lookingBack->start();
+        return;
+    }
+    const auto told = m_movements.find(m_sheet->coupling.id);
+    if (told != m_movements.end() && m_session.turn == Turn::First)
+        m_sheet->movement = told->second; // the second person works without what the first has read
+}
+
+void RiggedTodayPage::lookBack()
+{
+    if (!m_airframe || !m_view.record || m_session.pressed)
+        return;
+    auto told = m_presenter.movements(*m_airframe);
+    if (!told)
+        return report(told.problem());
+    m_movements = std::move(told).value();
+    m_movementsOf = m_view.record->id;
+    if (!m_sheet)
+        return;
+    tellMovement();
+    m_coupling->showMovement(m_sheet->movement);
+}
+
+void RiggedTodayPage::begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius)
+{
+    const auto begun = m_writer.begin(m_view, leader, origin, celsius);
     if (!begun)
         return report(begun.problem());
     m_session = sessionOf(begun.value().record, leader, false, m_session.gauge);
@@ -345,6 +396,16 @@ void RiggedTodayPage::takenApart(PersonId statedBy)
 {
     if (report(m_writer.noteTakenApart(m_view.airframe.id, statedBy)))
         refresh();
+    setFocus();
+}
+
+// One that another window has left meanwhile is shown before it is read.
+void RiggedTodayPage::noteRead(PersonId person)
+{
+    if (mayPress() && !m_view.notes.empty() && report(m_writer.noteRead(m_view, person))) {
+        m_notice = RiggedWords::noteIsRead();
+        refresh();
+    }
     setFocus();
 }
 
@@ -378,7 +439,7 @@ void RiggedTodayPage::askCorrection()
         return;
     const Reading wrong = *m_sheet->flow.last;
     m_prompts.askText(
-        this, RiggedWords::correctTitle(), RiggedWords::correctQuestion(),
+        this, RiggedWords::correctTitle(), RiggedWords::correctQuestion(), PromptWords::spoiledBy(),
         [this, wrong](const QString& reason) { perform(wantCorrected, wrong, reason.toStdString()); });
 }
 
@@ -391,6 +452,7 @@ void RiggedTodayPage::askStrike()
     m_prompts.askText(
         this, RiggedWords::strikeTitle(),
         RiggedWords::strikeQuestion(formats.interval(slip.interval), formats.time(slip.stamp.when)),
+        PromptWords::spoiledBy(),
         [this, slip](const QString& reason) { perform(strike, slip, reason.toStdString()); });
 }
 

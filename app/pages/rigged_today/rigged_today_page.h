@@ -56,14 +56,18 @@ private:
     bool settle();
     // The same, and false too where the screen was out of date: then it is shown anew.
     bool mayPress();
+    bool isBackFromABreak();
 
     void refresh(); // reads the facts, then shows
     void display(); // what follows from facts and session
     void showCoupling();
+    void tellMovement();
+    void lookBack();
     QWidget* panelNow() const;
 
-    void begin(PersonId leader, RecordOrigin origin);
+    void begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius);
     void takenApart(PersonId statedBy);
+    void noteRead(PersonId person);
     void tick(TickKind kind);
     void pressReading(const GaugeReading& taken);
     void askCorrection();
@@ -88,6 +92,9 @@ private:
     std::optional<Judgement>
         m_painted;    // the verdict on the screen of the reading that the session has pressed
     QString m_notice; // news of what was done last
+    std::optional<Moment> m_lastPress;
+    MovementsTold m_movements; // as they stood when the work on m_movementsOf began here
+    std::optional<RecordId> m_movementsOf;
 
     RecordList* m_list = nullptr;
     QStackedWidget* m_stack = nullptr;
@@ -98,6 +105,7 @@ private:
     ClosePanel* m_close = nullptr;
     SummaryPanel* m_summary = nullptr;
     QTimer* m_saving = nullptr;
+    QTimer* m_lookingBack = nullptr;
     QTimer* m_idle = nullptr;
 };
 

@@ -1,9 +1,13 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 
+#include "app/wording/review_words.h"
+#include "app/wording/rigged_words.h"
 #include "core/airframe/saved_before.h"
+#include "core/review/airframe_review.h"
 #include "core/review/not_seen.h"
 #include "core/review/record_summary.h"
 #include "core/review/review_period.h"
+#include "core/review/whole_check.h"
 #include "core/store/facts_book.h"
 
 #include <algorithm>
@@ -47,6 +51,15 @@ std::map<CouplingId, CouplingStanding> standingsIn(const KnownAirframe& known,
     for (const Coupling& coupling : couplings)
         standings.emplace(coupling.id, all.standingOf(coupling, known.history(coupling.id)));
     return standings;
+}
+
+// The gravest of what is told of how it moves.
+std::optional<Sign> movementSign(const CouplingReview& coupling)
+{
+    for (const Sign sign : {Sign::Drift, Sign::ScatterGrew, Sign::Step})
+        if (coupling.has(sign))
+            return sign;
+    return std::nullopt;
 }
 
 // The last readings of the coupling before this record, as a small trend.
@@ -119,8 +132,15 @@ RiggedTodayView RiggedTodayPresenter::viewWithoutRecord(const AirframeFacts& fac
     view.couplings = facts.couplingsInUse();
     view.surfaces = facts.surfacesInUse();
     view.lastClose = lastCloseIn(facts);
+    view.notes = notesUnread(facts);
+    const RiggingRecord* open = openRecordIn(facts);
+    for (const Coupling& coupling : view.couplings)
+        if (const auto event =
+                wholeCheckAsked(facts, coupling.id, open ? std::optional{open->id} : std::nullopt))
+            view.wholeChecks.emplace(coupling.id, *event);
     view.hasClosedRecord = lastClosedRecord(facts).has_value();
-    view.mayStandRigged = mayStandRigged(facts);
+    // Of a joint that was cleaned, greased or set up since, nobody can say that it stood as it was.
+    view.mayStandRigged = mayStandRigged(facts) && view.wholeChecks.empty();
     return view;
 }
 
@@ -142,7 +162,8 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
                                open->begins.localDay() != m_clock.now().localDay()};
     view.standings = standingsIn(*known.value(), view.couplings, m_clock.now().localDay());
     view.sharedShift = sharedShiftIn(content, *known.value(), view.couplings);
-    view.isFirstOfSeason = isFirstOfSeason(*open, facts.riggingRecords, facts.closings);
+    view.stood = stoodBefore(*open, facts.riggingRecords, facts.closings);
+    view.isFirstOfSeason = view.stood.isFirstOfYear || view.stood.isAfterLayoff();
     const RecordScope scope{view.couplings, view.surfaces, view.isFirstOfSeason};
     view.review = reviewOf(content, scope, [&known](const Reading& reading) {
         return judgeIn(known.value()->history(reading.coupling), reading);
@@ -150,6 +171,19 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
     if (!view.record->fromAnotherDay && !view.couplings.empty())
         view.now = recordNowIn(view, content, facts);
     return view;
+}
+
+Result<MovementsTold> RiggedTodayPresenter::movements(AirframeId airframe) const
+{
+    const auto known = m_records.book().airframe(airframe);
+    if (!known)
+        return known.problem();
+    const ReviewPeriod period = reviewPeriods(known.value()->facts(), m_clock.now().localDay()).front();
+    MovementsTold told;
+    for (const CouplingReview& one : known.value()->review(period).couplings)
+        if (const auto sign = movementSign(one))
+            told.emplace(one.coupling.id, RiggedWords::movement(ReviewWords::sign(*sign, one)));
+    return told;
 }
 
 void RiggedTodayPresenter::useGauge(CouplingSheet& sheet, const RiggedTodayView& view,

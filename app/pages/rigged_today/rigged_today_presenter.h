@@ -7,6 +7,9 @@
 #include "core/store/records.h"
 #include "core/views/trend_series.h"
 
+#include <QString>
+
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -35,7 +38,11 @@ struct CouplingSheet
     FittingId fitting;        // that fitting
     ReadingWanted wanted = ReadingWanted::None;
     bool isMeasuringOpen = false; // by the look and by what was asked for
+    QString movement; // what its past readings show, for the first person; empty: nothing, or not worked out
 };
+
+// What the readings of couplings show together, one sentence each; no entry where they show nothing.
+using MovementsTold = std::map<CouplingId, QString>;
 
 // Facts of the rigging record and the state of the session -> views. Knows no widget and writes nothing.
 class RiggedTodayPresenter
@@ -47,6 +54,9 @@ public:
     Result<RiggedTodayView> view(AirframeId airframe) const;
     // Another window has written since `view` was read.
     bool hasMovedOn(const RiggedTodayView& view) const;
+    // How the couplings move as a review of today tells it. That is worked out from the whole history: too
+    // much for a key press.
+    Result<MovementsTold> movements(AirframeId airframe) const;
     // `view` has a record and `session` stands at one of its couplings.
     Result<CouplingSheet> sheet(const RiggedTodayView& view, const RiggingSession& session) const;
 

@@ -5,6 +5,8 @@
 #include "core/airframe/person.h"
 #include "core/numbers/shared_shift.h"
 #include "core/review/coupling_standing.h"
+#include "core/review/layoffs.h"
+#include "core/review/notes_left.h"
 #include "core/review/record_review.h"
 #include "core/rigging/rigging_session.h"
 
@@ -46,11 +48,15 @@ struct RiggedTodayView
     std::optional<RecordHeader> record;
     std::optional<RecordNow> now; // of `record`, when work on it can go on today
     std::optional<LastClose> lastClose;
+    std::vector<NoteLeft> notes;  // that nobody has noted as read, the newest first
     bool hasClosedRecord = false; // one that was not left behind
+    std::map<CouplingId, Event>
+        wholeChecks; // what asks for the whole check of a coupling, where anything does
     RecordReview review;
     std::map<CouplingId, CouplingStanding> standings; // while a record is open
     std::optional<numbers::SharedShift> sharedShift;  // of the first person's readings so far
-    bool isFirstOfSeason = false;                     // this record, by the calendar year
+    bool isFirstOfSeason = false;                     // this record, by the calendar year or after a layoff
+    StoodBefore stood;                                // how long the airframe had, when it began
     // The last rigging was closed and nobody has noted since that it was taken apart.
     bool mayStandRigged = false;
 };

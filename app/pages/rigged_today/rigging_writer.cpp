@@ -125,7 +125,8 @@ std::optional<Coupling> RiggingWriter::swappedWith(const Reading& reading, const
     return other;
 }
 
-Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId leader, RecordOrigin origin)
+Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId leader, RecordOrigin origin,
+                                         std::optional<int> celsius)
 {
     const Moment now = m_clock.now();
     RecordBegun begun;
@@ -148,9 +149,11 @@ Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId l
         }
         RiggingRecord record;
         record.airframe = view.airframe.id;
-        record.origin = origin;
+        // Where a joint asks for the whole check, nothing is gone through as though it had stood.
+        record.origin = view.wholeChecks.empty() ? origin : RecordOrigin::Rigging;
         record.leader = leader;
         record.begins = now;
+        record.celsius = celsius;
         record.stamp = {leader, now};
         const auto added = m_records.add(record);
         if (!added)
@@ -182,6 +185,11 @@ Outcome RiggingWriter::tick(RecordId record, TickKind kind, PersonId person)
     tick.person = person;
     tick.stamp.by = person;
     return outcomeOf(m_records.add(tick));
+}
+
+Outcome RiggingWriter::noteRead(const RiggedTodayView& view, PersonId person)
+{
+    return tick(view.notes.front().record, TickKind::NoteRead, person);
 }
 
 Outcome RiggingWriter::close(const RiggedTodayView& view, const RecordCloseWanted& wanted)

@@ -51,10 +51,12 @@ public:
     // since `view` was read is gone on with. `origin` is Rigging, or Recheck when the airframe was not taken
     // apart since the last one.
     Result<RecordBegun> begin(const RiggedTodayView& view, PersonId leader,
-                              RecordOrigin origin = RecordOrigin::Rigging);
+                              RecordOrigin origin = RecordOrigin::Rigging, std::optional<int> celsius = {});
     // Notes that the airframe was taken apart today.
     Outcome noteTakenApart(AirframeId airframe, PersonId statedBy);
     Outcome tick(RecordId record, TickKind kind, PersonId person);
+    // The newest note that `view` shows, and every one before it. `view` has one.
+    Outcome noteRead(const RiggedTodayView& view, PersonId person);
     // `view` has a record.
     Outcome close(const RiggedTodayView& view, const RecordCloseWanted& wanted);
     // Couplings left half-way when the program went down start again from the look. Nothing while another

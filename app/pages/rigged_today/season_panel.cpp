@@ -1,10 +1,12 @@
 #include "app/pages/rigged_today/season_panel.h"
 
 #include "app/widgets/parts.h"
+#include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
 #include <QCheckBox>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -18,7 +20,10 @@ SeasonPanel::SeasonPanel(QWidget* parent) : QWidget{parent}
     layout->setContentsMargins(28, 24, 28, 24);
     layout->setSpacing(12);
     layout->addWidget(labelOf(RiggedWords::seasonTitle(), "title"));
-    layout->addWidget(labelOf(RiggedWords::seasonSentence(), "body"));
+    m_stood = labelOf({}, "section", "seasonStood");
+    layout->addWidget(m_stood);
+    m_why = labelOf({}, "body", "seasonWhy");
+    layout->addWidget(m_why);
     for (const TickKind kind : seasonTicks()) {
         auto* box = new QCheckBox{RiggedWords::tick(kind)};
         box->setObjectName(QStringLiteral("season%1").arg(static_cast<int>(kind)));
@@ -38,6 +43,11 @@ SeasonPanel::SeasonPanel(QWidget* parent) : QWidget{parent}
 
 void SeasonPanel::display(const RiggedTodayView& view)
 {
+    const StoodBefore& stood = view.stood;
+    sayIn(m_stood, stood.isAfterLayoff()
+                       ? RiggedWords::afterLayoff(stood.weeks(), Formats{}.day(*stood.since))
+                       : QString{});
+    m_why->setText(RiggedWords::seasonSentence(stood.isFirstOfYear));
     for (const auto& [kind, box] : m_boxes) {
         const auto& open = view.review.seasonList;
         const bool isOpen = std::ranges::find(open, kind) != open.end();

@@ -7,6 +7,7 @@
 #include <map>
 
 class QCheckBox;
+class QLabel;
 class QPushButton;
 
 namespace rig {
@@ -29,6 +30,8 @@ signals:
 
 private:
     std::map<TickKind, QCheckBox*> m_boxes;
+    QLabel* m_stood = nullptr; // how long, after a layoff
+    QLabel* m_why = nullptr;
     QPushButton* m_next = nullptr;
 };
 

@@ -8,11 +8,15 @@
 
 #include <QFrame>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cstdlib>
+#include <utility>
+#include <vector>
 
 namespace rig {
 
@@ -28,6 +32,41 @@ QString missingIn(const RiggedTodayView& view)
     if (view.gauges.empty() && std::ranges::any_of(view.couplings, hasGap))
         return RiggedWords::noGauges();
     return {};
+}
+
+// Whole degrees; empty where nothing is typed. False where it is neither.
+bool readCelsius(const QString& typed, std::optional<int>& celsius)
+{
+    constexpr int kFarthest = 60; // either side of freezing
+    const QString text = typed.trimmed().replace(QChar{0x2212}, QLatin1Char('-'));
+    if (text.isEmpty())
+        return true;
+    bool isNumber = false;
+    const int read = text.toInt(&isNumber);
+    if (!isNumber || std::abs(read) > kFarthest)
+        return false;
+    celsius = read;
+    return true;
+}
+
+// One line for each event, with the couplings that it was about.
+QString wholeChecksIn(const RiggedTodayView& view)
+{
+    std::vector<std::pair<Event, QStringList>> events;
+    for (const Coupling& coupling : view.couplings) {
+        const auto asked = view.wholeChecks.find(coupling.id);
+        if (asked == view.wholeChecks.end())
+            continue;
+        auto known = std::ranges::find_if(
+            events, [&asked](const auto& one) { return one.first.id == asked->second.id; });
+        if (known == events.end())
+            known = events.insert(events.end(), {asked->second, {}});
+        known->second << QString::fromStdString(coupling.name);
+    }
+    QStringList lines;
+    for (const auto& [event, couplings] : events)
+        lines << RiggedWords::wholeCheckOf(couplings, event.kind, Formats{}.day(event.day));
+    return lines.join(QLatin1Char('\n'));
 }
 
 // Nothing was begun or closed in between: what was chosen still answers what is asked.
@@ -58,6 +97,9 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     m_showLast = buttonOf(SummaryWords::showLast(), "showLastRecord");
     connect(m_showLast, &QPushButton::clicked, this, &StartPanel::lastRecordAsked);
     layout->addWidget(m_showLast, 0, Qt::AlignLeft);
+    addNotes(layout);
+    m_whole = labelOf({}, "caution", "wholeChecks");
+    layout->addWidget(m_whole);
     addSince(layout);
     m_missing = labelOf({}, "caution");
     m_missing->setObjectName("startMissing");
@@ -68,6 +110,15 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     label->setBuddy(m_leader);
     layout->addWidget(label);
     layout->addWidget(m_leader, 0, Qt::AlignLeft);
+    auto* cold = labelOf(RiggedWords::celsius(), "label");
+    m_celsius = new QLineEdit;
+    m_celsius->setObjectName("celsius");
+    m_celsius->setAccessibleName(RiggedWords::celsius());
+    m_celsius->setToolTip(RiggedWords::celsiusWhy());
+    m_celsius->setMaximumWidth(12 * m_celsius->fontMetrics().averageCharWidth());
+    cold->setBuddy(m_celsius);
+    layout->addWidget(cold);
+    layout->addWidget(m_celsius, 0, Qt::AlignLeft);
     m_begin = new QPushButton{RiggedWords::begin()};
     m_begin->setProperty("kind", "primary");
     m_begin->setObjectName("begin");
@@ -99,13 +150,64 @@ void StartPanel::addSince(QVBoxLayout* layout)
     layout->addWidget(m_since);
 }
 
+void StartPanel::addNotes(QVBoxLayout* layout)
+{
+    auto* card = new QFrame;
+    m_notes = card;
+    card->setObjectName("notesLeft");
+    card->setProperty("card", true);
+    auto* column = new QVBoxLayout{card};
+    column->setContentsMargins(16, 12, 16, 12);
+    column->setSpacing(8);
+    column->addWidget(labelOf(RiggedWords::notesTitle(), "label"));
+    m_notesText = labelOf({}, "body", "notesText");
+    column->addWidget(m_notesText);
+    m_read = buttonOf(RiggedWords::noteRead(), "noteRead");
+    m_read->setToolTip(RiggedWords::noteReadWhy());
+    connect(m_read, &QPushButton::clicked, this, &StartPanel::sayRead);
+    column->addWidget(m_read, 0, Qt::AlignLeft);
+    layout->addWidget(card);
+}
+
+// All that nobody has read, however many riggings ago it was left; long lists by their newest.
+void StartPanel::showNotes()
+{
+    constexpr std::size_t kMostNotes = 3;
+    const Formats formats;
+    QStringList lines;
+    for (const NoteLeft& note : m_view.notes) {
+        if (static_cast<std::size_t>(lines.size()) == kMostNotes) {
+            lines << RiggedWords::moreNotes(static_cast<int>(m_view.notes.size() - kMostNotes));
+            break;
+        }
+        lines << RiggedWords::noteLeft(formats.day(note.when.localDay()), QString::fromStdString(note.first),
+                                       QString::fromStdString(note.second),
+                                       QString::fromStdString(note.text));
+    }
+    m_notesText->setText(lines.join(QLatin1Char('\n')));
+    m_notes->setVisible(!lines.isEmpty());
+}
+
+void StartPanel::sayRead()
+{
+    if (const auto person = m_leader->chosen<PersonId>())
+        return emit noteReadAsked(*person);
+    sayIn(m_missing, RiggedWords::chooseWhoRead());
+    m_leader->setFocus();
+}
+
 void StartPanel::begin()
 {
     const auto leader = m_leader->chosen<PersonId>();
     const bool isSaid = !m_view.mayStandRigged || m_anew->isChecked() || m_stood->isChecked();
+    std::optional<int> celsius;
+    if (leader && isSaid && !readCelsius(m_celsius->text(), celsius)) {
+        sayIn(m_missing, RiggedWords::celsiusRefused(m_celsius->text().trimmed()));
+        return m_celsius->setFocus();
+    }
     if (leader && isSaid) {
         const bool stood = m_view.mayStandRigged && m_stood->isChecked();
-        emit beginAsked(*leader, stood ? RecordOrigin::Recheck : RecordOrigin::Rigging);
+        emit beginAsked(*leader, stood ? RecordOrigin::Recheck : RecordOrigin::Rigging, celsius);
         return;
     }
     m_missing->setText(leader ? RiggedWords::chooseSinceThen() : RiggedWords::chooseLeaderFirst());
@@ -139,6 +241,8 @@ void StartPanel::display(const RiggedTodayView& view, const QString& notice)
                                        QString::fromStdString(view.lastClose->second));
     sayIn(m_last, last);
     m_showLast->setVisible(view.hasClosedRecord);
+    showNotes();
+    sayIn(m_whole, wholeChecksIn(view));
     m_since->setVisible(view.mayStandRigged);
     m_apart->setVisible(view.mayStandRigged);
     for (QRadioButton* one : {m_anew, m_stood}) {
@@ -154,6 +258,8 @@ void StartPanel::display(const RiggedTodayView& view, const QString& notice)
         m_leader->add(QString::fromStdString(person.name), person.id);
     if (!isAnother)
         m_leader->choose(chosen);
+    else
+        m_celsius->clear(); // another day is not as cold
 }
 
 void StartPanel::sayMissing(const QString& missing, const QString& otherwise)
@@ -167,6 +273,8 @@ bool StartPanel::takeKey(QKeyEvent* event)
 {
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
         return m_begin->click(), true;
+    if (m_notes->isVisible() && isKey(*event, RiggedWords::keyNoteRead()))
+        return m_read->click(), true;
     if (!m_showLast->isVisible() || !isKey(*event, SummaryWords::keyLast()))
         return false;
     emit lastRecordAsked();
@@ -177,6 +285,8 @@ void StartPanel::displayNothing()
 {
     m_last->hide();
     m_showLast->hide();
+    m_notes->hide();
+    m_whole->hide();
     m_since->hide();
     m_apart->hide();
     sayMissing(RiggedWords::noAirframe(), {});

@@ -5,6 +5,7 @@
 #include <QWidget>
 
 class QLabel;
+class QLineEdit;
 class QPushButton;
 class QRadioButton;
 class QVBoxLayout;
@@ -28,8 +29,9 @@ public:
     bool takeKey(QKeyEvent* event);
 
 signals:
-    void beginAsked(rig::PersonId leader, rig::RecordOrigin origin);
+    void beginAsked(rig::PersonId leader, rig::RecordOrigin origin, std::optional<int> celsius);
     void takenApart(rig::PersonId statedBy);
+    void noteReadAsked(rig::PersonId person);
     void lastRecordAsked();
 
 private:
@@ -38,12 +40,20 @@ private:
     // What has to be there before a rigging can begin; empty: it can.
     void sayMissing(const QString& missing, const QString& otherwise);
     void sayTakenApart();
+    void addNotes(QVBoxLayout* layout);
+    void showNotes();
+    void sayRead();
 
     RiggedTodayView m_view;
     QLabel* m_last = nullptr;
     QPushButton* m_showLast = nullptr;
+    QWidget* m_notes = nullptr; // what was left for whoever rigs next
+    QLabel* m_notesText = nullptr;
+    QPushButton* m_read = nullptr;
+    QLabel* m_whole = nullptr; // which joints ask for the whole check, and why
     QLabel* m_missing = nullptr;
     ChoiceBox* m_leader = nullptr;
+    QLineEdit* m_celsius = nullptr;
     QPushButton* m_apart = nullptr;
     QWidget* m_since = nullptr; // asked while it may still stand rigged
     QRadioButton* m_anew = nullptr;

@@ -1,6 +1,7 @@
 #include "app/pages/setup/baseline_day_presenter.h"
 
 #include "app/pages/setup/things_kept.h"
+#include "core/store/ask.h"
 
 namespace rig {
 
@@ -96,9 +97,23 @@ Result<ReadingId> BaselineDayPresenter::keep(const DemonstrationSheet& sheet, Pe
     reading.state = SeatState::PartSeated;
     reading.purpose = Purpose::Demonstration;
     reading.second = second;
-    if (correction)
+    if (correction) {
         makeCorrection(reading, sheet, correction->of, correction->reason);
-    return m_desk.records().add(reading, std::nullopt);
+        return m_desk.records().add(reading, std::nullopt); // on paper: the joint was not touched for it
+    }
+    Question question;
+    question.airframe = sheet.coupling.airframe;
+    question.kind = QuestionKind::ShownPartSeated;
+    question.coupling = sheet.coupling.id;
+    question.stamp = reading.stamp;
+    Result<ReadingId> kept = ReadingId{};
+    const Outcome done = m_desk.records().together([&]() -> Outcome {
+        kept = m_desk.records().add(reading, std::nullopt);
+        return kept ? ask(m_desk.records(), question) : Outcome{kept.problem()};
+    });
+    if (!done)
+        return done.problem();
+    return kept;
 }
 
 Outcome BaselineDayPresenter::exclude(ReadingId reading, PersonId by, const std::string& reason)

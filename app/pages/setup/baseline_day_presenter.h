@@ -37,7 +37,8 @@ public:
     // The sheet has no obstacle; the two differ.
     Outcome freeze(const BaselineSheet& sheet, PersonId first, PersonId second);
 
-    // Part-seated on purpose, while `second`, another than `person`, stood by. The sheet has a fitting.
+    // Part-seated on purpose, while `second`, another than `person`, stood by. The sheet has a fitting. Opens
+    // the question that only the whole inspection afterwards lets somebody close.
     Result<ReadingId> keep(const DemonstrationSheet& sheet, PersonId person, GaugeId gauge,
                            const GaugeReading& taken, PersonId second,
                            const std::optional<Correction>& correction = {});

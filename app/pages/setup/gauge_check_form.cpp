@@ -18,6 +18,10 @@ GaugeCheckForm::GaugeCheckForm() : EntryForm{SetUpWords::saveWithKey(), true}
         day({"checkDay", Words::checkDay(), SetUpWords::dayHint(), Field::CheckDay}, &Entry::day);
     line({"checkHow", Words::how(), Words::howHint(), Field::CheckHow}, &Entry::how);
     line({"checkFound", Words::found(), Words::foundHint(), Field::CheckFound}, &Entry::found, Width::Whole);
+    line({"knownGap", Words::knownGap(), Words::knownGapHint(), Field::KnownGap}, &Entry::knownGap,
+         Width::Whole);
+    line({"knownEnters", Words::knownEnters(), {}, Field::KnownEnters}, &Entry::knownEnters);
+    line({"knownRefuses", Words::knownRefuses(), {}, Field::KnownRefuses}, &Entry::knownRefuses);
     addWidget(makeOutcome());
     m_from = addDay({"doubtedFrom", Words::doubtedFrom(), {}, Field::DoubtedFrom}, Width::Whole);
     m_effect = makeEffect();

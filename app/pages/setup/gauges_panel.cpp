@@ -56,7 +56,9 @@ RowText gaugeText(const GaugeRow& row)
 QString checkLine(const GaugeCheck& check)
 {
     const Formats formats;
-    const QString line = GaugeWords::checkLine(formats.day(check.day), shown(check.how), shown(check.found));
+    QString line = GaugeWords::checkLine(formats.day(check.day), shown(check.how), shown(check.found));
+    if (check.known)
+        line = GaugeWords::checkKnown(line, *check.known);
     return check.quarantineFrom ? GaugeWords::checkDoubts(line, formats.day(*check.quarantineFrom)) : line;
 }
 
@@ -70,7 +72,7 @@ public:
         using Entry = GaugeEntry;
         line({"gaugeName", Words::name(), Words::nameHint(), Field::GaugeName}, &Entry::name);
         auto* kind =
-            choice({"gaugeKind", Words::kind(), {}, {}}, &Entry::kind, GaugeKind::Taper, Words::kindName);
+            choice({"gaugeKind", Words::kind(), {}, {}}, &Entry::kind, GaugeKind::GoNoGo, Words::kindName);
         m_sizes =
             line({"sizes", Words::sizes(), Words::sizesHint(), Field::Sizes}, &Entry::sizes, Width::Whole);
         m_resolution = line({"resolution", Words::resolution(), Words::resolutionHint(), Field::Resolution},

@@ -56,7 +56,32 @@ std::optional<GaugeSet> setFrom(const GaugeEntry& entry, EntryReader& reader)
         reader.refuse(Field::Sizes, GaugeWords::refused(*refused, Formats{}.gap(refused->size)));
         return std::nullopt;
     }
-    return GaugeSet{entry.kind, *std::get_if<std::vector<Gap>>(&sizes)};
+    const auto& known = *std::get_if<std::vector<Gap>>(&sizes);
+    if (entry.kind == GaugeKind::GoNoGo && known.size() != 2)
+        reader.refuse(Field::Sizes, GaugeWords::twoEnds());
+    return GaugeSet{entry.kind, known};
+}
+
+// What was read on a gap of known width; empty when nothing was, or after a refusal.
+std::optional<KnownGapRead> knownGapFrom(const GaugeCheckEntry& entry, EntryReader& reader)
+{
+    const auto isTyped = [](const QString& text) { return !text.trimmed().isEmpty(); };
+    if (!isTyped(entry.knownGap) && !isTyped(entry.knownEnters) && !isTyped(entry.knownRefuses))
+        return std::nullopt;
+    const auto width = reader.length(Field::KnownGap, entry.knownGap);
+    const auto enters = isTyped(entry.knownEnters) ? reader.length(Field::KnownEnters, entry.knownEnters)
+                                                   : std::optional{Gap{}};
+    const auto refuses = isTyped(entry.knownRefuses) ? reader.length(Field::KnownRefuses, entry.knownRefuses)
+                                                     : std::optional<Gap>{};
+    if (!width || !enters || (isTyped(entry.knownRefuses) && !refuses))
+        return std::nullopt;
+    const KnownGapRead read{*width, {*enters, refuses}};
+    if (*width == Gap{})
+        reader.refuse(Field::KnownGap, GaugeWords::knownGapZero());
+    if (problemOf(read.read) == IntervalProblem::None && (*enters != Gap{} || refuses))
+        return read;
+    reader.refuse(Field::KnownRefuses, GaugeWords::knownGapReversed());
+    return std::nullopt;
 }
 
 // The day from which a set is in doubt; empty when it is not, or after a refusal.
@@ -69,6 +94,12 @@ std::optional<Day> doubtedFrom(const GaugeCheckEntry& entry, std::optional<Day> 
     if (from && checked && *from > *checked && *from <= today)
         reader.refuse(Field::DoubtedFrom, GaugeWords::afterCheck());
     return from;
+}
+
+bool isMissed(const KnownGapRead& read, const std::optional<Gap>& tolerance)
+{
+    const Gap missed = read.missedBy();
+    return std::max(missed, Gap{} - missed) > tolerance.value_or(Gap{});
 }
 
 // What there is to ask is worked out from the file as it is without the check.
@@ -175,9 +206,18 @@ Result<Saved> GaugesPresenter::save(const GaugeCheckEntry& entry, GaugeId gauge)
     reader.needs(Field::CheckHow, entry.how, GaugeWords::howMissing());
     reader.needs(Field::CheckFound, entry.found, GaugeWords::foundMissing());
     const auto from = doubtedFrom(entry, day, desk().today(), reader);
+    const auto known = knownGapFrom(entry, reader);
+    const auto gauges = records().gauges();
+    if (!gauges)
+        return gauges.problem();
+    // A set that misses what is known by more than it may is not noted as usable.
+    const Gauge* set = findIn(gauges.value(), gauge);
+    if (known && !entry.doubted && isMissed(*known, set ? set->tolerance : std::nullopt))
+        reader.refuse(Field::KnownRefuses, GaugeWords::missesKnownGap(known->missedBy()));
     if (reader.hasProblem())
         return reader.refusal();
-    const GaugeCheck check{{}, gauge, *day, plain(entry.how), plain(entry.found), from, desk().stamp()};
+    const GaugeCheck check{{},   gauge,          *day, plain(entry.how), plain(entry.found),
+                           from, desk().stamp(), known};
     FactId id;
     const Outcome kept = records().together([&]() -> Outcome {
         const auto questions = questionsOf(records(), check);

@@ -9,6 +9,7 @@
 #include "app/wording/baseline_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/problem_words.h"
+#include "app/wording/prompt_words.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -177,6 +178,7 @@ void ReadingBench::correct(const BaselineReadingRow& row)
     m_tools.prompts.askText(this, BaselineWords::correctTitle(),
                             BaselineWords::correctQuestion(formats.interval(row.reading.interval),
                                                            formats.moment(row.reading.when)),
+                            PromptWords::spoiledBy(),
                             [this, asked, wrong = row.reading.id](const QString& reason) {
                                 if (m_coupling != asked)
                                     return;
@@ -192,6 +194,7 @@ void ReadingBench::exclude(const BaselineReadingRow& row, PersonId by)
         this, BaselineWords::excludeTitle(),
         BaselineWords::excludeQuestion(formats.interval(row.reading.interval),
                                        formats.moment(row.reading.when)),
+        PromptWords::spoiledBy(),
         [this, unwanted = row.reading.id, by](const QString& reason) { excludeFor(unwanted, by, reason); });
 }
 

@@ -94,7 +94,10 @@ struct GaugeCheckEntry
     QString how;
     QString found;
     bool doubted = false;
-    QString doubtedFrom; // with doubted
+    QString doubtedFrom;      // with doubted
+    QString knownGap = {};    // mm, of a stamped block; nothing: the set was not tried on one
+    QString knownEnters = {}; // nothing: no leaf entered
+    QString knownRefuses = {};
 
     bool operator==(const GaugeCheckEntry&) const = default;
 };
@@ -165,6 +168,9 @@ enum class Field {
     CheckHow,
     CheckFound,
     DoubtedFrom,
+    KnownGap,
+    KnownEnters,
+    KnownRefuses,
     PersonName,
     EventKind,
     EventDay,

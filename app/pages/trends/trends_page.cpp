@@ -58,6 +58,10 @@ TrendsPage::TrendsPage(const Records& records, const Clock& clock, QWidget* pare
     m_message->setObjectName("trendsMessage");
     m_stack->addWidget(m_message);
     inner->addWidget(makeBack());
+    m_closed = labelOf({}, "caution", "closedToSecond");
+    m_closed->setContentsMargins(18, 10, 18, 0);
+    m_closed->hide();
+    inner->addWidget(m_closed);
     inner->addWidget(m_stack, 1);
     layout->addWidget(card, 1);
     connectParts();
@@ -139,6 +143,7 @@ void TrendsPage::showAirframe(std::optional<AirframeId> airframe)
     }
     m_airframe = airframe;
     m_view = {};
+    sayIn(m_closed, {});
     if (!airframe) {
         m_list->hide();
         showMessage(TrendsPageWords::noAirframe());
@@ -167,6 +172,7 @@ void TrendsPage::display()
     }
     if (!m_view.find(m_chosen))
         m_chosen = m_view.couplings.front().coupling.id;
+    sayIn(m_closed, m_view.closed);
     m_back->setVisible(m_period.has_value());
     if (m_period)
         m_backSaid->setText(TrendsPageWords::lookingBack(ReviewWords::period(*m_period)));

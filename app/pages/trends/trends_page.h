@@ -65,7 +65,8 @@ private:
     QSplitter* m_splitter = nullptr;
     ChartPanel* m_panel = nullptr;
     AircraftPanel* m_aircraft = nullptr;
-    QWidget* m_back = nullptr; // says which period is looked back on
+    QWidget* m_back = nullptr;  // says which period is looked back on
+    QLabel* m_closed = nullptr; // what is kept back from the second person, and how it opens
     QLabel* m_backSaid = nullptr;
     ReadingsTable* m_table = nullptr;
     QWidget* m_tableRoom = nullptr;

@@ -203,18 +203,19 @@ TrendsPresenter::TrendsPresenter(const Records& records, const Clock& clock)
 
 Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& period) const
 {
-    const auto known = m_records.book().airframe(airframe);
+    const Day today = m_clock.now().localDay();
+    const auto known = m_records.book().toldOpenly(airframe, today);
     if (!known)
         return known.problem();
     const AirframeFacts& facts = known.value()->facts();
     TrendsView view;
     view.airframe = facts.airframe;
     const RiggingNumbers numbers{facts};
-    const Day today = m_clock.now().localDay();
     for (const Coupling& coupling : facts.couplingsInUse())
         view.couplings.push_back(
             CouplingTrendMaker{*known.value(), numbers, coupling}.make(period ? period->to : today));
     view.review = known.value()->review(period.value_or(reviewPeriods(facts, today).front()));
+    view.closed = ReviewWords::closedToSecond(view.review);
     for (CouplingTrend& trend : view.couplings)
         if (const CouplingReview* review = view.review.find(trend.coupling.id)) {
             trend.plays = JointPlayWords{facts}.latest(trend.coupling.id, view.review.period.to);

@@ -84,7 +84,8 @@ struct TrendsView
     std::vector<CouplingTrend> couplings; // in use, in rigging order
     AirframeReview review;                // of the period that is looked back on
     AircraftSeries aircraft;              // its couplings stand as those above
-    QStringList sharedShifts;             // what the couplings moved by together, in sentences
+    QString closed;           // which readings of today are kept back from the second person; empty: none
+    QStringList sharedShifts; // what the couplings moved by together, in sentences
 
     const CouplingTrend* find(std::optional<CouplingId> coupling) const;
 };

@@ -209,7 +209,7 @@ TEST_F(ImportedTable, NamesWhoStoodByWhileACouplingWasShownPartSeated)
     must(importReadings(store.records(), store.clock(), header + row + "T. Vale\n"));
     ASSERT_EQ(readings().size(), 1u);
     EXPECT_EQ(readings()[0].reading.second, hangar.vale);
-    EXPECT_NE(must(writeReadings(store.records())).find("part-seated,,,T. Vale\r\n"), std::string::npos);
+    EXPECT_NE(must(writeReadings(store.records())).find("part-seated,,,T. Vale,,\r\n"), std::string::npos);
 }
 
 TEST_F(ImportedTable, GoesOutAndComesBackTheSameIntoAFileWithoutReadings)
@@ -219,7 +219,7 @@ TEST_F(ImportedTable, GoesOutAndComesBackTheSameIntoAFileWithoutReadings)
            "QX-17,Right aileron,2026-04-12,,0.05,A,M. Oren,,,\n"
            "QX-17,Right aileron,2026-04-12,1.255,,,M. Oren,part-seated,Größe,\n");
     const std::string table = must(writeReadings(store.records()));
-    EXPECT_NE(table.find("QX-17,Right aileron,2026-04-12,1.255,,,M. Oren,part-seated,Größe,,\r\n"),
+    EXPECT_NE(table.find("QX-17,Right aileron,2026-04-12,1.255,,,M. Oren,part-seated,Größe,,,,\r\n"),
               std::string::npos)
         << table;
 
@@ -240,7 +240,7 @@ TEST_F(ImportedTable, CannotComeIntoTheFileItWasWrittenFrom)
     EXPECT_EQ(again.bad[0].problem, RowProblem::AlreadyInFile);
 }
 
-TEST_F(ImportedTable, IsWrittenWithoutReadingsThatWereCorrected)
+TEST_F(ImportedTable, IsWrittenWithWhatWasCorrectedSetAside)
 {
     Reading wrong = hangar.reading(between(450, 500), noonOf(dayOf(2026, 4, 11)));
     wrong.purpose = Purpose::Baseline;
@@ -252,8 +252,10 @@ TEST_F(ImportedTable, IsWrittenWithoutReadingsThatWereCorrected)
     right.note = "written down wrongly";
     must(store.records().add(right, std::nullopt));
     const std::string table = must(writeReadings(store.records()));
-    EXPECT_EQ(table.find("0.45"), std::string::npos) << table;
-    EXPECT_NE(table.find("0.55,0.60"), std::string::npos) << table;
+    EXPECT_NE(table.find("0.45,0.50,A,M. Oren,baseline,,,,corrected,written down wrongly"), std::string::npos)
+        << table;
+    EXPECT_NE(table.find("0.55,0.60,A,M. Oren,baseline,written down wrongly,,,,\r\n"), std::string::npos)
+        << table;
 }
 
 TEST_F(ImportedTable, HasTheOtherTablesBesideIt)
@@ -279,6 +281,48 @@ TEST_F(ImportedTable, HasTheOtherTablesBesideIt)
     EXPECT_NE(people.find("T. Vale,member,\r\n"), std::string::npos) << people;
     const std::string gauges = must(writeGauges(store.records()));
     EXPECT_NE(gauges.find("A,leaves,\"0.05; 0.10; 0.15;"), std::string::npos) << gauges;
+}
+
+// What was corrected or struck goes out with its reason, and comes in as what it is: no reading.
+TEST_F(ImportedTable, PassesOverWhatWasStruckAndWhatWasCorrected)
+{
+    const RecordId record = must(store.records().add(hangar.record(store.clock().now())));
+    const auto read = [&](int entersUm, std::optional<ReadingId> corrects) {
+        Reading reading = hangar.reading(between(entersUm, entersUm + 50), store.clock().now());
+        reading.record = record;
+        reading.corrects = corrects;
+        reading.note = corrects ? "Wrong leaf" : "";
+        return must(store.records().add(reading, std::nullopt));
+    };
+    read(500, read(450, {}));
+    Exclusion strike;
+    strike.reading = read(600, {});
+    strike.reason = "Wrong coupling";
+    strike.stamp.by = hangar.oren;
+    must(store.records().add(strike));
+    const std::string table = must(writeReadings(store.records()));
+    EXPECT_NE(table.find("0.45,0.50,A,M. Oren,locked,,,,corrected,Wrong leaf"), std::string::npos) << table;
+    EXPECT_NE(table.find("0.60,0.65,A,M. Oren,locked,,,,struck,Wrong coupling"), std::string::npos) << table;
+
+    TempStore other;
+    const Hangar there{other.records()};
+    const Imported imported = must(importReadings(other.records(), other.clock(), table));
+    EXPECT_TRUE(imported.bad.empty());
+    EXPECT_EQ(imported.readings, 1);
+    EXPECT_EQ(imported.setAside, 2);
+    const auto kept = must(other.records().readings(there.airframe));
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_EQ(kept.front().reading.interval, between(500, 550));
+}
+
+TEST_F(ImportedTable, RefusesAWordItDoesNotKnowInSetAside)
+{
+    const Imported imported = must(importReadings(store.records(), store.clock(),
+                                                  "airframe,coupling,date,enters_mm,person,set_aside\n"
+                                                  "QX-17,Left aileron,2026-04-11,0.45,M. Oren,perhaps\n"));
+    ASSERT_EQ(imported.bad.size(), 1U);
+    EXPECT_EQ(imported.bad[0].problem, RowProblem::UnknownAside);
+    EXPECT_EQ(imported.readings, 0);
 }
 
 } // namespace

@@ -1,0 +1,179 @@
+// While the second person has not read for themselves, no page tells what the first person read today.
+
+#include "app/pages/annual/annual_presenter.h"
+#include "app/pages/questions/questions_presenter.h"
+#include "app/pages/trends/trends_page.h"
+#include "app/pages/trends/trends_presenter.h"
+#include "core/store/ask.h"
+#include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+// A band on the left aileron; a record of today in which the first person is at work there.
+class BlindPages : public testing::Test
+{
+protected:
+    BlindPages()
+    {
+        for (int i = 0; i < 12; ++i) {
+            Reading reading =
+                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
+            reading.purpose = Purpose::Baseline;
+            must(store.records().add(reading, std::nullopt));
+        }
+        store.clock().passMinutes(24 * 60);
+        record = must(store.records().add(hangar.record(store.clock().now())));
+        look(Turn::First);
+        first = read(450, Turn::First);
+    }
+
+    void answer(CheckKind kind, Turn turn)
+    {
+        Check check{{}, record, hangar.leftAileron, kind, Answer::Yes, turn, {}, store.clock().now(), {}};
+        check.person = turn == Turn::First ? hangar.oren : hangar.vale;
+        must(store.records().add(check));
+    }
+
+    void look(Turn turn)
+    {
+        for (const CheckKind kind :
+             {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop})
+            answer(kind, turn);
+    }
+
+    ReadingId read(int entersUm, Turn turn)
+    {
+        store.clock().passMinutes(1);
+        Reading reading = hangar.reading(between(entersUm, entersUm + 50), store.clock().now());
+        reading.record = record;
+        reading.turn = turn;
+        reading.person = turn == Turn::First ? hangar.oren : hangar.vale;
+        return must(store.records().add(reading, std::nullopt));
+    }
+
+    void finishFirst()
+    {
+        answer(CheckKind::Pull, Turn::First);
+        answer(CheckKind::Secured, Turn::First);
+    }
+
+    QuestionId ask(QuestionKind kind)
+    {
+        Question question;
+        question.airframe = hangar.airframe;
+        question.kind = kind;
+        question.record = record;
+        question.coupling = hangar.leftAileron;
+        question.reading = first;
+        return must(store.records().add(question));
+    }
+
+    bool knowsTheFirst(const std::vector<Reading>& readings)
+    {
+        return std::ranges::find(readings, first, &Reading::id) != readings.end();
+    }
+
+    // On each page that draws or lists readings.
+    void expectTold(bool told)
+    {
+        const TrendsView trends =
+            must(TrendsPresenter{store.records(), store.clock()}.view(hangar.airframe, {}));
+        std::vector<Reading> listed;
+        for (const TrendsReading& one : trends.find(hangar.leftAileron)->readings)
+            listed.push_back(one.reading);
+        EXPECT_EQ(knowsTheFirst(listed), told);
+        EXPECT_EQ(trends.closed.isEmpty(), told);
+        const auto& spoken = trends.find(hangar.leftAileron)->standing.reading;
+        EXPECT_EQ(spoken && spoken->id == first, told);
+        const AnnualPresenter annual{store.records(), store.clock()};
+        EXPECT_EQ(knowsTheFirst(must(annual.facts(hangar.airframe)).readingsOf(hangar.leftAileron)), told);
+        const AnnualView view = must(annual.view(hangar.airframe, {}));
+        EXPECT_EQ(view.counted.contains("Today's reading is closed here: Left aileron."), !told);
+        const auto row = std::ranges::find(view.rows, QString{"Left aileron"}, &AnnualRow::name);
+        ASSERT_NE(row, view.rows.end());
+        EXPECT_EQ(row->bar.reading.has_value(), told);
+        for (const QuestionRow& asked : must(QuestionsPresenter{store.records()}.view(hangar.airframe)).rows)
+            EXPECT_EQ(!asked.readings.empty(), told);
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    RecordId record;
+    ReadingId first;
+};
+
+} // namespace
+
+TEST_F(BlindPages, TellTheReadingWhileOnlyTheFirstPersonIsAtWork)
+{
+    expectTold(true);
+}
+
+TEST_F(BlindPages, TellNothingOfItFromThenOnUntilTheSecondHasReadForThemselves)
+{
+    ask(QuestionKind::SidesSwapped); // its story would tell the figure
+    finishFirst();
+    expectTold(false);
+    look(Turn::Second);
+    expectTold(false);
+    const ReadingId own = read(500, Turn::Second);
+    const TrendsView now = must(TrendsPresenter{store.records(), store.clock()}.view(hangar.airframe, {}));
+    EXPECT_TRUE(now.closed.isEmpty());
+    const auto& readings = now.find(hangar.leftAileron)->readings;
+    EXPECT_EQ(readings.back().reading.id, own);
+    EXPECT_EQ(std::prev(readings.end(), 2)->reading.id, first);
+}
+
+TEST_F(BlindPages, TellItAgainWhenTheSecondHasFinishedWithoutAReading)
+{
+    finishFirst();
+    look(Turn::Second);
+    answer(CheckKind::Pull, Turn::Second);
+    expectTold(true);
+}
+
+TEST_F(BlindPages, TellNothingOfItWhereTheSecondHasBegunBeforeTheFirstWasDone)
+{
+    answer(CheckKind::BallInSocket, Turn::Second);
+    expectTold(false);
+}
+
+TEST_F(BlindPages, TellWhatLayOutsideToEverybody)
+{
+    ask(QuestionKind::OutsideReading);
+    finishFirst();
+    const TrendsView now = must(TrendsPresenter{store.records(), store.clock()}.view(hangar.airframe, {}));
+    EXPECT_TRUE(now.closed.isEmpty());
+    EXPECT_EQ(now.find(hangar.leftAileron)->standing.says, Says::Outside);
+}
+
+TEST_F(BlindPages, TellItOnceTheRecordIsClosedOrOfAnotherDay)
+{
+    finishFirst();
+    store.clock().passMinutes(24 * 60);
+    EXPECT_TRUE(
+        must(TrendsPresenter{store.records(), store.clock()}.view(hangar.airframe, {})).closed.isEmpty());
+    must(store.records().add(RecordClose{{}, record, Closing::LeftOpen, hangar.oren, hangar.vale, {}, {}}));
+    expectTold(true);
+}
+
+TEST_F(BlindPages, SayWhyAndHowItOpensOnTrends)
+{
+    finishFirst();
+    TrendsPage page{store.records(), store.clock()};
+    page.showAirframe(hangar.airframe);
+    showAt(page, {1280, 744});
+    ASSERT_TRUE(part(page, "closedToSecond").isVisible());
+    const std::string said = textOf(page, "closedToSecond");
+    EXPECT_NE(said.find("Left aileron"), std::string::npos);
+    EXPECT_NE(said.find("It opens when"), std::string::npos);
+    read(500, Turn::Second);
+    page.showAirframe(hangar.airframe);
+    EXPECT_FALSE(part(page, "closedToSecond").isVisible());
+}

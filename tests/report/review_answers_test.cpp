@@ -1,0 +1,122 @@
+// Looks, pulls, the control check and what was measured on the surfaces, in the report and in its tables.
+
+#include "app/report/review_report.h"
+#include "core/exchange/review_tables.h"
+#include "core/review/answers_review.h"
+#include "core/store/airframe_facts.h"
+#include "tests/support/hangar.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class ReviewAnswers : public testing::Test
+{
+protected:
+    ReviewAnswers()
+    {
+        Surface surface;
+        surface.airframe = hangar.airframe;
+        surface.name = "Left aileron";
+        surface.kind = SurfaceKind::Aileron;
+        surface.up = ManualDeflection{{20'000}, {1'000}};
+        surface.manualReference = "page 4-2";
+        aileron = must(store.records().add(surface));
+        RiggingRecord rigging = hangar.record(store.clock().now());
+        rigging.celsius = 7;
+        record = must(store.records().add(rigging));
+        answer(CheckKind::BallInSocket, Answer::Yes);
+        answer(CheckKind::PlungerHome, Answer::CannotSee);
+        answer(CheckKind::PlungerHome, Answer::Felt);
+        answer(CheckKind::SleeveAtStop, Answer::Yes);
+        answer(CheckKind::Pull, Answer::Yes);
+        answer(CheckKind::Secured, Answer::Yes);
+        store.clock().passMinutes(1);
+        for (const SurfaceCheckKind kind : checksOf(SurfaceKind::Aileron))
+            must(store.records().add(
+                SurfaceCheck{{}, record, aileron, kind, Answer::Yes, hangar.oren, hangar.vale, {}}));
+        must(store.records().add(SurfaceMeasure{
+            {}, record, aileron, MeasureKind::Up, DeflectionUnit::Degrees, {23'500}, {}, hangar.oren, {}}));
+        facts = must(factsOf(store.records(), hangar.airframe));
+        EXPECT_TRUE(readContents(store.records(), facts));
+    }
+
+    void answer(CheckKind kind, Answer given)
+    {
+        store.clock().passMinutes(1);
+        must(store.records().add(Check{
+            {}, record, hangar.leftAileron, kind, given, Turn::First, hangar.oren, store.clock().now(), {}}));
+    }
+
+    AirframeReview review() const { return airframeReviewOf(facts, period); }
+
+    static bool has(const std::string& table, const char* line)
+    {
+        return table.find(line) != std::string::npos;
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    SurfaceId aileron;
+    RecordId record;
+    AirframeFacts facts;
+    ReviewPeriod period{dayOf(2026, 1, 1), dayOf(2026, 12, 31), {}};
+};
+
+} // namespace
+
+TEST_F(ReviewAnswers, AreCountedForEachCouplingAndEachSurface)
+{
+    const AnswersReview all = answersOf(facts, period);
+    ASSERT_EQ(all.looks.size(), 2U);
+    EXPECT_EQ(all.looks[0].riggings, 1);
+    EXPECT_EQ(all.looks[0].wholeFirst, 1) << "what could not be seen was felt afterwards";
+    EXPECT_EQ(all.looks[0].wholeSecond, 0);
+    EXPECT_EQ(all.looks[0].felt, 1);
+    EXPECT_EQ(all.looks[0].cannotSee, 1);
+    EXPECT_EQ(all.looks[1].riggings, 0);
+    ASSERT_EQ(all.surfaces.size(), 1U);
+    EXPECT_EQ(all.surfaces[0].whole, 1);
+    EXPECT_EQ(all.surfaces[0].measured.at(MeasureKind::Up).value.thousandths, 23'500);
+}
+
+TEST_F(ReviewAnswers, StandInTablesBesideTheReport)
+{
+    const std::string looks = reviewLooksTable(facts, review());
+    EXPECT_TRUE(has(looks, "Left aileron,first,plunger-home,cannot-see,M. Oren")) << looks;
+    EXPECT_TRUE(has(looks, "Left aileron,first,plunger-home,felt,M. Oren"));
+    EXPECT_TRUE(has(looks, ",no\r\n") || has(looks, ",no\n")) << "the first of the two no longer counts";
+    const std::string control = reviewControlTable(facts, review());
+    EXPECT_TRUE(has(control, "Left aileron,sense,yes,M. Oren,T. Vale")) << control;
+    const std::string figures = reviewDeflectionsTable(facts, review());
+    EXPECT_TRUE(has(figures, "Left aileron,up,23.500,degrees,,M. Oren,20.000,1.000,degrees,2.500,page 4-2"))
+        << figures;
+    const std::string riggings = reviewRiggingsTable(facts, review());
+    EXPECT_TRUE(has(riggings, ",rigging,M. Oren,open,,,7,,,yes,no,")) << riggings;
+    std::vector<std::string> names;
+    for (const NamedTable& table : reviewTables(facts, review()))
+        names.push_back(table.name);
+    for (const char* name : {"riggings.csv", "looks.csv", "control_checks.csv", "deflections.csv"})
+        EXPECT_NE(std::ranges::find(names, name), names.end()) << name;
+}
+
+TEST_F(ReviewAnswers, StandOnThePagesOfTheReport)
+{
+    std::string headings;
+    std::string cells;
+    for (const Block& block : reviewBlocks(facts, review())) {
+        if (const auto* heading = std::get_if<HeadingBlock>(&block))
+            headings += heading->text.toStdString() + '\n';
+        if (const auto* table = std::get_if<TableBlock>(&block))
+            for (const auto& row : table->rows)
+                for (const Cell& cell : row)
+                    for (const CellText& text : cell)
+                        cells += text.text.toStdString() + '\n';
+    }
+    EXPECT_TRUE(has(headings, "Looks and pulls\n")) << headings;
+    EXPECT_TRUE(has(headings, "Control checks and deflections\n"));
+    EXPECT_TRUE(has(cells, "up 23.5°, 2 May 2026")) << cells;
+}
