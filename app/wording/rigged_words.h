@@ -130,7 +130,6 @@ public:
     static QString lastTwelve();
     static QString secondBlind();
     static QString secondOptional();
-    static QString secondMustDiffer();
     static QString notSeenHere(CheckKind kind);
 
     // First rigging of the season

@@ -351,6 +351,13 @@ Outcome FactChecks::check(const RecordTick& tick) const
     return firstProblem({isNew(tick), open(tick.record)});
 }
 
+Outcome FactChecks::check(const SideConnected& connected) const
+{
+    if (std::set(connected.persons.begin(), connected.persons.end()).size() != connected.persons.size())
+        return refused("a person twice for one side");
+    return firstProblem({isNew(connected), open(connected.record)});
+}
+
 Outcome FactChecks::check(const Question& question) const
 {
     const auto own = [&](const char* table, const auto& id) {

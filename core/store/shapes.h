@@ -244,6 +244,19 @@ template <> struct Shape<RecordTick>
                 column("person", &RecordTick::person));
 };
 
+template <> struct Shape<SideConnected>
+{
+    static constexpr const char* table = "connected";
+    static constexpr auto columns =
+        several(column("record", &SideConnected::record), column("side", &SideConnected::side));
+    static constexpr auto children = rig::children<SideConnected, PersonId>(
+        "connected_person", "connected", "person", {},
+        +[](const SideConnected& connected) -> const std::vector<PersonId>& { return connected.persons; },
+        +[](SideConnected& connected, std::vector<PersonId> persons) {
+            connected.persons = std::move(persons);
+        });
+};
+
 template <> struct Shape<Question>
 {
     static constexpr const char* table = "question";

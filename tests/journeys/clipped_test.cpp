@@ -6,6 +6,7 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/temp_store.h"
 #include "tests/support/typing.h"
+#include "tests/support/who_connected.h"
 
 #include <QAbstractButton>
 #include <QMenu>
@@ -109,6 +110,9 @@ TEST_P(EveryPage, OfARiggingHoldsItsWords)
     typist.press(Qt::Key_Down);
     click("riggedAnew");
     click("begin");
+    expectRoom("who connected", 20);
+    typist.type("12");
+    passWhoConnected(window, typist);
     expectRoom("the look", 30);
     typist.goTo("measuredWith");
     typist.press(Qt::Key_Down);
@@ -126,9 +130,9 @@ TEST_P(EveryPage, OfARiggingHoldsItsWords)
     typist.type("s");
     expectRoom("the second person", 30);
     typist.type("s");
-    click("recordRow9");
-    expectRoom("the control check", 30);
     click("recordRow10");
+    expectRoom("the control check", 30);
+    click("recordRow11");
     expectRoom("the close", 20);
 }
 

@@ -54,7 +54,7 @@ protected:
 
     void toTheControlCheck()
     {
-        typist.goTo("recordRow4");
+        typist.goTo("recordRow5");
         press(Qt::Key_Space);
     }
 
@@ -109,7 +109,7 @@ TEST_P(ControlCheckJourney, GoesThroughTheUsualSurfacesAndOnToTheSecondInspectio
     toTheControlCheck();
     EXPECT_TRUE(isShown("noSurfaces"));
     press(Qt::Key_Return); // the usual ones
-    EXPECT_EQ(row(4), "0 of 7 surfaces");
+    EXPECT_EQ(row(5), "0 of 7 surfaces");
     EXPECT_EQ(text("surfaceTitle"), "Left aileron");
     chooseTwo();
     presses = 0;
@@ -118,7 +118,7 @@ TEST_P(ControlCheckJourney, GoesThroughTheUsualSurfacesAndOnToTheSecondInspectio
         press(Qt::Key_Return);
     }
     EXPECT_EQ(presses, 50) << "43 answers and one Enter for each of seven surfaces";
-    EXPECT_EQ(row(4), "7 of 7 surfaces");
+    EXPECT_EQ(row(5), "7 of 7 surfaces");
     EXPECT_EQ(text("couplingTitle"), "Left aileron") << "the second inspection";
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
 }
@@ -134,7 +134,7 @@ TEST_P(ControlCheckJourney, AReversedSenseStopsTheRecord)
     EXPECT_NE(text("stopWhy").find("Left aileron did not move as called"), std::string::npos);
     EXPECT_EQ(text("stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
     EXPECT_TRUE(isShown("partSeatedCanPass"));
-    EXPECT_EQ(row(4), "0 of 7 surfaces · “no” or “cannot see”, open");
+    EXPECT_EQ(row(5), "0 of 7 surfaces · “no” or “cannot see”, open");
 
     type("yyyy"); // nothing is tried any further, here
     press(Qt::Key_PageDown);
@@ -159,12 +159,12 @@ TEST_P(ControlCheckJourney, AHandOnAJointSetsTheSurfacesOfItsCircuitBack)
         type(answers);
         press(Qt::Key_Return);
     }
-    ASSERT_EQ(row(4), "7 of 7 surfaces");
+    ASSERT_EQ(row(5), "7 of 7 surfaces");
     type("s"); // back to the first person, who looks at the left aileron's joint
     typist.goTo("measuredBy");
     press(Qt::Key_Down);
     type("y");
-    EXPECT_EQ(row(4), "5 of 7 surfaces · to be tried again");
+    EXPECT_EQ(row(5), "5 of 7 surfaces · to be tried again");
     toTheControlCheck();
     EXPECT_EQ(text("controlNotice"),
               "Somebody was at Left aileron after this was tried. Try all of it again.");
@@ -174,7 +174,7 @@ TEST_P(ControlCheckJourney, AHandOnAJointSetsTheSurfacesOfItsCircuitBack)
         type("yyyyyyy");
         press(Qt::Key_Return);
     }
-    EXPECT_EQ(row(4), "7 of 7 surfaces");
+    EXPECT_EQ(row(5), "7 of 7 surfaces");
     EXPECT_EQ(content().surfaceChecks.size(), 43U + 14U) << "what was said before stays";
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
 }

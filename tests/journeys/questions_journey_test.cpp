@@ -8,6 +8,7 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/typing.h"
+#include "tests/support/who_connected.h"
 
 #include <QComboBox>
 #include <QMenu>
@@ -74,6 +75,7 @@ protected:
         press(Qt::Key_Return);
         tabTo("seasonNext"); // the first record of the year begins with its list
         press(Qt::Key_Return);
+        passWhoConnected(window, typist);
     }
 
     bool barShown()

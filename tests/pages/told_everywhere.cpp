@@ -104,12 +104,17 @@ void addMarks(const std::string& place, const std::vector<Block>& blocks, const 
 
 void addTable(const AirframeReview& review, std::vector<Told>& all)
 {
-    static const std::map<std::string, Says> kWords{
-        {"outside", Says::Outside},        {"question-open", Says::Asked},
-        {"part-seated", Says::PartSeated}, {"no-band", Says::NoBandYet},
-        {"cannot-tell", Says::CannotTell}, {"not-read", Says::NotRead},
-        {"near-edge", Says::NearEdge},     {"moved", Says::Moved},
-        {"scatter-changed", Says::Scatters}, {"was-outside", Says::WasOutside}, {"inside", Says::Inside}};
+    static const std::map<std::string, Says> kWords{{"outside", Says::Outside},
+                                                    {"question-open", Says::Asked},
+                                                    {"part-seated", Says::PartSeated},
+                                                    {"no-band", Says::NoBandYet},
+                                                    {"cannot-tell", Says::CannotTell},
+                                                    {"not-read", Says::NotRead},
+                                                    {"near-edge", Says::NearEdge},
+                                                    {"moved", Says::Moved},
+                                                    {"scatter-changed", Says::Scatters},
+                                                    {"was-outside", Says::WasOutside},
+                                                    {"inside", Says::Inside}};
     const std::vector<CsvRow> rows = csvRows(reviewCouplingsTable(review), ',');
     const auto& heads = rows.front().fields;
     const auto column = static_cast<std::size_t>(std::ranges::find(heads, "standing") - heads.begin());
@@ -159,7 +164,7 @@ void addRecord(TempStore& store, AirframeId airframe, std::vector<Told>& all)
     for (std::size_t i = 0; i < view.couplings.size(); ++i) {
         const CouplingStanding& standing = view.standings.at(view.couplings[i].id);
         all.push_back({"Rigged today", view.couplings[i].name, standing.says, false});
-        const std::size_t place = i + (view.isFirstOfSeason ? 1 : 0);
+        const std::size_t place = i + (view.isFirstOfSeason ? 1 : 0) + (view.now ? 1 : 0);
         const auto* row = list.findChild<MarkRow*>(QStringLiteral("recordRow%1").arg(place));
         EXPECT_EQ(row->accessibleName().toStdString(), view.couplings[i].name);
         EXPECT_EQ(row->accessibleDescription().endsWith(StandingWords::word(standing)), standing.isUnresolved)

@@ -108,6 +108,11 @@ public:
         }
     }
 
+    void connect(Side side, std::vector<PersonId> persons)
+    {
+        must(store.records().add(SideConnected{{}, record, side, std::move(persons), {hangar.oren, now()}}));
+    }
+
     QuestionId ask(QuestionKind kind, ReadingId about)
     {
         Question question;

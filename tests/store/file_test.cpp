@@ -94,10 +94,13 @@ TEST(File, FactsCanNeitherBeChangedNorRemoved)
     TempStore store;
     const Hangar hangar{store.records()};
     must(store.records().add(hangar.reading(between(450, 500), store.clock().now()), std::nullopt));
-    for (const char* sql : {"UPDATE reading SET enters_um = 400", "DELETE FROM reading",
-                            "UPDATE person SET name = 'X'", "DELETE FROM gauge_size",
-                            "INSERT OR REPLACE INTO gauge_size (gauge, size_um) SELECT gauge, size_um FROM "
-                            "gauge_size LIMIT 1"}) {
+    const RecordId record = must(store.records().add(hangar.record(store.clock().now())));
+    must(store.records().add(SideConnected{{}, record, Side::Left, {hangar.oren}, {}}));
+    for (const char* sql :
+         {"UPDATE reading SET enters_um = 400", "DELETE FROM reading", "UPDATE person SET name = 'X'",
+          "DELETE FROM gauge_size", "DELETE FROM connected", "DELETE FROM connected_person",
+          "INSERT OR REPLACE INTO gauge_size (gauge, size_um) SELECT gauge, size_um FROM "
+          "gauge_size LIMIT 1"}) {
         const Outcome done = connectionOf(store).run(sql);
         ASSERT_FALSE(done) << sql;
         EXPECT_NE(done.problem().detail.find("append-only"), std::string::npos) << done.problem().detail;
@@ -114,8 +117,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "03300914e551002f8438520f02cc448f535e2bd25c2c108a79d84f41f29a0526",
         "2de7bc0d6dd48a6e755bab124cfd854a3e453087b4f5d91f853b088407496a9b",
         "08a4318fe624d8f6c0b52859ddc2e9a7ab0763a11b9f1ec2ea717aec14f3a07a",
+        "e26d67a84520778ddbb66f45e193a0ab1640a02066d6367f3f99acc749a5d25f",
     };
-    ASSERT_EQ(newestSchemaVersion(), 4);
+    ASSERT_EQ(newestSchemaVersion(), 5);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)

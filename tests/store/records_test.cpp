@@ -2,6 +2,7 @@
 #include "tests/support/hangar.h"
 
 #include <gtest/gtest.h>
+#include <set>
 
 using namespace rig;
 using namespace rig::test;
@@ -402,6 +403,8 @@ TEST_F(RoundTrip, ControlCheckTicksAndQuestionsOfARecord)
                                       hangar.oren,
                                       {}}));
     must(records().add(RecordTick{{}, record, TickKind::SeasonGreased, hangar.vale, {}}));
+    must(records().add(SideConnected{{}, record, Side::Left, {}, {}}));
+    must(records().add(SideConnected{{}, record, Side::Right, {hangar.vale, hangar.oren}, {}}));
     const QuestionId question = must(records().add(*questionFrom(sense, hangar.airframe)));
     store.reopen();
     RecordContent content = must(records().content(record));
@@ -413,6 +416,12 @@ TEST_F(RoundTrip, ControlCheckTicksAndQuestionsOfARecord)
     ASSERT_EQ(content.surfaceMeasures.size(), 1U);
     EXPECT_EQ(content.surfaceMeasures[0].value, Deflection{1'200});
     EXPECT_EQ(content.surfaceMeasures[0].measuredAt, Gap::micrometres(95'000));
+    ASSERT_EQ(content.connected.size(), 2U);
+    EXPECT_EQ(content.connected[0].side, Side::Left);
+    EXPECT_TRUE(content.connected[0].persons.empty());
+    EXPECT_EQ(content.connected[1].side, Side::Right);
+    EXPECT_EQ(std::set(content.connected[1].persons.begin(), content.connected[1].persons.end()),
+              (std::set{hangar.oren, hangar.vale}));
     ASSERT_EQ(content.ticks.size(), 1U);
     EXPECT_EQ(content.ticks[0].kind, TickKind::SeasonGreased);
     ASSERT_EQ(content.questions.size(), 1U);

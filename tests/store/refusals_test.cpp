@@ -255,6 +255,17 @@ TEST_F(Refused, ControlCheckByOnePersonAlone)
     expect(records().add(check));
 }
 
+TEST_F(Refused, WhoConnectedWithOnePersonTwiceOrInAClosedRecord)
+{
+    const RecordId record = must(records().add(hangar.record(now())));
+    expect(records().add(SideConnected{{}, record, Side::Left, {hangar.oren, hangar.oren}, {}}));
+    must(records().add(SideConnected{{}, record, Side::Left, {hangar.oren}, {}}));
+    RecordClose close;
+    close.record = record;
+    must(records().add(close));
+    expect(records().add(SideConnected{{}, record, Side::Left, {hangar.vale}, {}}));
+}
+
 TEST_F(Refused, DeflectionFromNoPageOfTheManual)
 {
     Surface surface;

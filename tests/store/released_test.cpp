@@ -141,6 +141,8 @@ private:
                                           m_hangar.oren,
                                           {}}));
         must(records().add(RecordTick{{}, record, TickKind::ToolsOut, m_hangar.oren, {}}));
+        must(records().add(SideConnected{{}, record, Side::Left, {m_hangar.oren, m_hangar.vale}, {}}));
+        must(records().add(SideConnected{{}, record, Side::Right, {}, {}}));
         RecordClose close;
         close.record = record;
         close.first = m_hangar.oren;
