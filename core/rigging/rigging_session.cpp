@@ -70,12 +70,23 @@ RecordPlace placeAt(CouplingId coupling)
     return {RecordPlace::Kind::Coupling, coupling};
 }
 
+// Whoever comes to the control check goes on with a surface that is half tried, where there is one.
+void leaveTriedSurface(RiggingSession& session, const RecordNow& now)
+{
+    const auto here = std::ranges::find_if(
+        now.surfaces, [&session](const SurfaceNow& one) { return session.surface == one.id; });
+    if (here == now.surfaces.end() || !here->isHalfTried())
+        session.surface.reset();
+}
+
 void beginControlCheck(RiggingSession& session, const RecordNow& now)
 {
     const auto isThere = [&session](const SurfaceNow& one) { return session.surface == one.id; };
     if (std::ranges::any_of(now.surfaces, isThere))
         return;
-    const auto waiting = std::ranges::find_if(now.surfaces, &SurfaceNow::isWaiting);
+    auto waiting = std::ranges::find_if(now.surfaces, &SurfaceNow::isHalfTried);
+    if (waiting == now.surfaces.end())
+        waiting = std::ranges::find_if(now.surfaces, &SurfaceNow::isWaiting);
     if (waiting != now.surfaces.end())
         session.surface = waiting->id;
     else if (!now.surfaces.empty())
@@ -245,7 +256,7 @@ SessionStep goTo(RiggingSession session, const RecordNow& now, const RecordPlace
     wantNothing(step.session);
     step.session.place = place;
     if (place.kind == RecordPlace::Kind::ControlCheck)
-        step.session.surface.reset(); // to the first that is still to be tried
+        leaveTriedSurface(step.session, now);
     if (place.kind == RecordPlace::Kind::Connected)
         step.session.side.reset(); // to the first of which nobody said it yet
     if (place.kind == RecordPlace::Kind::SecondInspection) {
@@ -469,6 +480,19 @@ SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceC
     check.cockpit = *session.checkPeople.inCockpit;
     check.stamp = {check.person, when};
     return {std::move(session), {check}};
+}
+
+SessionStep callSurface(RiggingSession session, const RecordNow& now, const SurfaceCall& call, Moment when)
+{
+    const auto surface = std::ranges::find_if(
+        now.surfaces, [&session](const SurfaceNow& one) { return session.surface == one.id; });
+    if (surface == now.surfaces.end())
+        return {std::move(session), {}};
+    SessionStep step = answerSurface(std::move(session), now, call.way,
+                                     answerToCall(surface->expected, call.way, call.seen), when);
+    for (SessionFact& fact : step.facts)
+        std::get<SurfaceCheck>(fact).seen = call.seen;
+    return step;
 }
 
 std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow& now,

@@ -68,6 +68,10 @@ struct SurfaceNow
 {
     SurfaceId id;
     bool isWaiting = false; // something is still to be tried, and no “no” stops it
+    bool isBegun = false;   // something was tried
+    ExpectedCalls expected = {};
+
+    bool isHalfTried() const { return isWaiting && isBegun; }
 };
 
 // One side of the airframe, and who connected its joints.
@@ -193,6 +197,14 @@ SessionStep strike(RiggingSession session, const RecordNow& now, const Reading& 
 SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind, Answer given, Moment when);
 SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceCheckKind kind, Answer given,
                           Moment when);
+
+// What was called at the surface, while the control was moved one way or the other.
+struct SurfaceCall
+{
+    SurfaceCheckKind way = SurfaceCheckKind::CalledOneWay;
+    std::optional<Movement> seen; // empty: it could not be seen
+};
+SessionStep callSurface(RiggingSession session, const RecordNow& now, const SurfaceCall& call, Moment when);
 
 // By the look and by what was read and asked for; whether somebody and a gauge are chosen is another
 // question. `stop` is the coupling's: then it opens only where somebody asked for it.

@@ -334,6 +334,9 @@ Outcome FactChecks::check(const Surface& surface) const
 
 Outcome FactChecks::check(const SurfaceCheck& check) const
 {
+    const bool isSeen = isCall(check.kind) && check.answer != Answer::CannotSee;
+    if (check.seen.has_value() != isSeen)
+        return refused("what a surface did belongs to a call that was seen, and to no other answer");
     return firstProblem({isNew(check),
                          sameAirframe(check.record, factShape<Surface>().table, check.surface.bytes),
                          twoPeople(check.person, check.cockpit), open(check.record)});

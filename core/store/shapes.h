@@ -222,7 +222,8 @@ template <> struct Shape<SurfaceCheck>
     static constexpr auto columns =
         several(column("record", &SurfaceCheck::record), column("surface", &SurfaceCheck::surface),
                 column("kind", &SurfaceCheck::kind), column("answer", &SurfaceCheck::answer),
-                column("person", &SurfaceCheck::person), column("cockpit", &SurfaceCheck::cockpit));
+                column("person", &SurfaceCheck::person), column("cockpit", &SurfaceCheck::cockpit),
+                column("seen", &SurfaceCheck::seen));
 };
 
 template <> struct Shape<SurfaceMeasure>

@@ -263,9 +263,23 @@ TEST_F(Demo, TheControlsOfQx42WereTriedAgainAfterTheAileronWasReconnected)
     EXPECT_EQ(std::ranges::count(summary.notDone, OpenItemKind::SurfaceSetBack, &OpenItem::kind), 0);
     for (const SummarySurface& surface : summary.surfaces) {
         const auto counted = std::ranges::count(surface.answers, true, &SummarySurfaceAnswer::counts);
-        EXPECT_EQ(counted, std::ssize(checksOf(surface.surface.kind))) << surface.surface.name;
+        EXPECT_EQ(counted, std::ssize(checksOf(surface.surface))) << surface.surface.name;
     }
     EXPECT_EQ(summary.surfaces[1].answers.front().hand, "Right aileron");
+}
+
+TEST_F(Demo, EverySurfaceWasCalledBothWays)
+{
+    const RecordClose* close = closeOn("QX-17", dayOf(2024, 9, 14));
+    ASSERT_TRUE(close);
+    for (const SummarySurface& surface :
+         summaryOf(of("QX-17"), must(store->records().content(close->record))).surfaces)
+        for (const SummarySurfaceAnswer& one : surface.answers)
+            if (isCall(one.check.kind)) {
+                const auto expected = expectedOf(surface.surface).of(one.check.kind);
+                EXPECT_TRUE(one.check.seen && (!expected || one.check.seen == expected))
+                    << surface.surface.name;
+            }
 }
 
 TEST_F(Demo, EverySecondPersonNeitherConnectedNorMeasuredTheJoint)

@@ -208,7 +208,7 @@ TEST_P(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     typist.goTo("inCockpit");
     press(Qt::Key_Down);
     press(Qt::Key_Down); // not the one who stands at the surface
-    type("yyy");
+    type("↑↓yyy");
     press(Qt::Key_Return);
     EXPECT_EQ(text("openItems"), "•  Right aileron: no band yet, the reading could not be judged");
 

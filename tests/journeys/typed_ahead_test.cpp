@@ -202,8 +202,8 @@ TEST_P(TypedAhead, AControlCheckHasEveryAnswerAtItsSurface)
     typist.press(Qt::Key_Tab);
     typist.press(Qt::Key_Down); // M. Oren again, and nothing may be tried
     typist.press(Qt::Key_Down); // T. Vale
-    typist.type("yyyyyyy\nyyyyyyy\nyyyyyy\nyyyyyy\nyyyyyyy\nyyyyyyy\nyyy\n");
-    EXPECT_EQ(content().surfaceChecks.size(), 43U);
+    typist.type("yy↑↓yyyy\nyy↓↑yyyy\nyy↑↓yyy\nyy↑↓yyy\nyy↑↓yyyy\nyy←→yyyy\n↑↓yyy\n");
+    EXPECT_EQ(content().surfaceChecks.size(), 51U);
     EXPECT_EQ(part(window, "recordRow6").accessibleDescription(), "7 of 7 surfaces");
     EXPECT_EQ(onPage("couplingTitle"), "Left aileron") << "the second inspection";
     expectNoProblem();

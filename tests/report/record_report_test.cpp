@@ -102,6 +102,31 @@ TEST(RecordReport, SaysWhatTheFactsOfTodaySayAndWhatWasShownAtTheTimeOnlyWhereIt
     EXPECT_TRUE(words.contains("shown at the time: inside"));
 }
 
+TEST(RecordReport, TellsWhatASurfaceDidBothWaysBesideWhatWasExpected)
+{
+    ToldRecord told;
+    const SurfaceId elevator = told.addSurface("Elevator", SurfaceKind::Elevator);
+    told.trySurface(elevator, SurfaceKind::Elevator);
+    const QString words = wordsOf(printed(told.summary()));
+    EXPECT_TRUE(words.contains("Expected: Stick back: trailing edge up.")) << words.toStdString();
+    EXPECT_TRUE(words.contains("Stick back. What it did"));
+    EXPECT_TRUE(words.contains("Up (expected: Up)"));
+    EXPECT_TRUE(words.contains("Stick forward. What it did"));
+    EXPECT_TRUE(words.contains("Down (expected: Down)"));
+    EXPECT_FALSE(words.contains("Called aloud"));
+}
+
+TEST(RecordReport, LeavesAPlainYesOfAnEarlierVersionWhatItWas)
+{
+    ToldRecord told;
+    const SurfaceId elevator = told.addSurface("Elevator", SurfaceKind::Elevator);
+    told.tryOnly(elevator, SurfaceCheckKind::Sense);
+    const QString words = wordsOf(printed(told.summary()));
+    EXPECT_TRUE(words.contains("Called aloud: Stick back: trailing edge up.")) << words.toStdString();
+    EXPECT_TRUE(words.contains("Moves as called aloud"));
+    EXPECT_FALSE(words.contains("What it did"));
+}
+
 TEST(RecordReport, TellsAControlCheckFromBeforeALaterHandOnAJoint)
 {
     ToldRecord told;

@@ -117,7 +117,7 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "03300914e551002f8438520f02cc448f535e2bd25c2c108a79d84f41f29a0526",
         "2de7bc0d6dd48a6e755bab124cfd854a3e453087b4f5d91f853b088407496a9b",
         "08a4318fe624d8f6c0b52859ddc2e9a7ab0763a11b9f1ec2ea717aec14f3a07a",
-        "e26d67a84520778ddbb66f45e193a0ab1640a02066d6367f3f99acc749a5d25f",
+        "383aa75418d30eaa0045a433bf33230bb0c1c5081f887703c46afe4485e4abf3",
     };
     ASSERT_EQ(newestSchemaVersion(), 5);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
@@ -328,7 +328,8 @@ TEST(File, EveryKindHasItsWord)
     EXPECT_EQ(countOf(GaugeKind::Leaves), 3);
     EXPECT_EQ(countOf(Technique::Leaf), 7);
     EXPECT_EQ(countOf(EventKind::Note), 7);
-    EXPECT_EQ(countOf(SurfaceCheckKind::Sense), 11);
+    EXPECT_EQ(countOf(SurfaceCheckKind::Sense), 13);
+    EXPECT_EQ(countOf(Movement::Up), 9);
     EXPECT_EQ(countOf(QuestionKind::CannotSee), 8);
     EXPECT_EQ(countOf(Reason::None), 9);
     EXPECT_EQ(countOf(Verdict::Inside), 5);

@@ -393,6 +393,11 @@ TEST_F(RoundTrip, ControlCheckTicksAndQuestionsOfARecord)
     const SurfaceCheck sense{{},         record,      elevator.id, SurfaceCheckKind::Sense,
                              Answer::No, hangar.oren, hangar.vale, {}};
     must(records().add(sense));
+    SurfaceCheck call = sense;
+    call.kind = SurfaceCheckKind::CalledOtherWay;
+    call.answer = Answer::Yes;
+    call.seen = Movement::Down;
+    must(records().add(call));
     must(records().add(SurfaceMeasure{{},
                                       record,
                                       elevator.id,
@@ -408,7 +413,10 @@ TEST_F(RoundTrip, ControlCheckTicksAndQuestionsOfARecord)
     const QuestionId question = must(records().add(*questionFrom(sense, hangar.airframe)));
     store.reopen();
     RecordContent content = must(records().content(record));
-    ASSERT_EQ(content.surfaceChecks.size(), 1U);
+    ASSERT_EQ(content.surfaceChecks.size(), 2U);
+    EXPECT_FALSE(content.surfaceChecks[0].seen);
+    EXPECT_EQ(content.surfaceChecks[1].kind, SurfaceCheckKind::CalledOtherWay);
+    EXPECT_EQ(content.surfaceChecks[1].seen, Movement::Down);
     EXPECT_EQ(content.surfaceChecks[0].kind, SurfaceCheckKind::Sense);
     EXPECT_EQ(content.surfaceChecks[0].answer, Answer::No);
     EXPECT_EQ(content.surfaceChecks[0].person, hangar.oren);

@@ -131,6 +131,10 @@ private:
         tellReadings(record);
         must(records().add(SurfaceCheck{
             {}, record, m_surface, SurfaceCheckKind::Sense, Answer::Yes, m_hangar.oren, m_hangar.vale, {}}));
+        SurfaceCheck call{{},         record,        m_surface,     SurfaceCheckKind::CalledOneWay,
+                          Answer::No, m_hangar.oren, m_hangar.vale, {}};
+        call.seen = Movement::Nothing;
+        must(records().add(call));
         must(records().add(SurfaceMeasure{{},
                                           record,
                                           m_surface,

@@ -199,6 +199,7 @@ void RiggedTodayPage::connectPanels()
     connect(m_connected, &ConnectedPanel::nextAsked, this, performs(goOn));
     connect(m_close, &ClosePanel::closeAsked, this, &RiggedTodayPage::close);
     connect(m_control, &ControlCheckPanel::answered, this, performs(answerSurface));
+    connect(m_control, &ControlCheckPanel::called, this, performs(callSurface));
     connect(m_control, &ControlCheckPanel::peopleChosen, this, [this](const CheckPeople& people) {
         QWidget* box = focusWidget();
         perform(chooseCheckPeople, people);

@@ -76,8 +76,11 @@ RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content,
     RecordNow now = recordNowOf(content, view.couplings, persons);
     for (CouplingNow& one : now.couplings)
         one.stop = stopAmong(facts.questions, one.id);
-    for (const SurfaceProgress& one : view.review.surfaces)
-        now.surfaces.push_back({one.id, one.next && !one.stop});
+    for (const SurfaceProgress& one : view.review.surfaces) {
+        const auto surface = std::ranges::find(view.surfaces, one.id, &Surface::id);
+        now.surfaces.push_back({one.id, one.next && !one.stop, !one.answers.empty(),
+                                surface == view.surfaces.end() ? ExpectedCalls{} : expectedOf(*surface)});
+    }
     now.isControlCheckDone = view.review.surfacesDone() == std::ssize(view.review.surfaces);
     return now;
 }

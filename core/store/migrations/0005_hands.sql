@@ -32,3 +32,7 @@ END;
 CREATE TRIGGER connected_person_no_delete BEFORE DELETE ON connected_person BEGIN
     SELECT RAISE(ABORT, 'facts are append-only');
 END;
+-- next
+-- What the surface did, as it was called by whoever stood there; empty where nothing was called, and in answers of earlier
+-- versions, which asked with a yes or a no whether it moved as expected.
+ALTER TABLE surface_answer ADD COLUMN seen TEXT CHECK (seen <> '');

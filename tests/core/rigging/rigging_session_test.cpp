@@ -563,6 +563,60 @@ TEST(RiggingSession, AReadingThatCouldNotBeSavedCanBePressedAgain)
     EXPECT_TRUE(readingAt(dropped, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon));
 }
 
+TEST(RiggingSession, ComingBackToTheControlCheckGoesOnWithTheSurfaceThatIsHalfTried)
+{
+    RecordNow now = aRecord();
+    now.surfaces = {{SurfaceId{{1}}, true}, {SurfaceId{{2}}, true, true}, {SurfaceId{{3}}, true, true}};
+    RiggingSession session = workingAt(1, now);
+    EXPECT_EQ(goTo(session, now, kControlCheck, kNoon).session.surface, SurfaceId{{2}}) << "not the first";
+    session.surface = SurfaceId{{3}};
+    EXPECT_EQ(goTo(session, now, kControlCheck, kNoon).session.surface, SurfaceId{{3}}) << "the one left";
+    now.surfaces[1].isWaiting = now.surfaces[2].isWaiting = false;
+    EXPECT_EQ(goTo(session, now, kControlCheck, kNoon).session.surface, SurfaceId{{1}}) << "one that waits";
+    now.surfaces[0].isWaiting = false;
+    EXPECT_EQ(goTo(session, now, kControlCheck, kNoon).session.surface, SurfaceId{{1}}) << "all are tried";
+}
+
+// What is called, by what was expected of it.
+TEST(RiggingSession, WhatASurfaceDidIsKeptAsItWasCalledAndIsANoWhereItWasAnother)
+{
+    struct Row
+    {
+        const char* when;
+        ExpectedCalls expected;
+        SurfaceCheckKind way;
+        std::optional<Movement> seen;
+        Answer answer;
+    };
+    using enum SurfaceCheckKind;
+    const ExpectedCalls leftAileron{Movement::Up, Movement::Down};
+    for (const Row& row : {
+             Row{"as expected", leftAileron, CalledOneWay, Movement::Up, Answer::Yes},
+             Row{"reversed", leftAileron, CalledOneWay, Movement::Down, Answer::No},
+             Row{"the other way as expected", leftAileron, CalledOtherWay, Movement::Down, Answer::Yes},
+             Row{"the other way reversed", leftAileron, CalledOtherWay, Movement::Up, Answer::No},
+             Row{"nothing", leftAileron, CalledOneWay, Movement::Nothing, Answer::No},
+             Row{"not seen", leftAileron, CalledOneWay, {}, Answer::CannotSee},
+             Row{"nobody knows what is expected", {}, CalledOneWay, Movement::Down, Answer::Yes},
+             Row{"nothing, whatever is expected", {}, CalledOneWay, Movement::Nothing, Answer::No},
+         }) {
+        RecordNow now = aRecord();
+        now.surfaces.front().expected = row.expected;
+        RiggingSession session = goTo(workingAt(1, now), now, kControlCheck, kNoon).session;
+        EXPECT_TRUE(callSurface(session, now, {row.way, row.seen}, kNoon).facts.empty())
+            << "nobody is chosen";
+        session = chooseCheckPeople(session, now, {kOren, kVale}, kNoon).session;
+        const SessionStep step = callSurface(session, now, {row.way, row.seen}, kNoon);
+        const SurfaceCheck* check = only<SurfaceCheck>(step);
+        ASSERT_TRUE(check) << row.when;
+        EXPECT_EQ(check->kind, row.way) << row.when;
+        EXPECT_EQ(check->seen, row.seen) << row.when;
+        EXPECT_EQ(check->answer, row.answer) << row.when;
+        EXPECT_EQ(check->person, kOren) << row.when;
+        EXPECT_EQ(check->cockpit, kVale) << row.when;
+    }
+}
+
 TEST(RiggingSession, TheControlCheckGoesThroughTheSurfacesWithTwoDifferentPeople)
 {
     RecordNow now = aRecord();
