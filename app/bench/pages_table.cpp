@@ -214,6 +214,11 @@ void beginRecord(MainWindow& window)
     if (auto* season = window.findChild<QAbstractButton*>("seasonNext"); season && season->isVisible())
         season->click();
     QCoreApplication::processEvents();
+    auto* connected = window.findChild<QAbstractButton*>("connectedNext");
+    while (connected && connected->isVisible()) {
+        connected->click();
+        QCoreApplication::processEvents();
+    }
 }
 
 void Bench::timeKeys(const char* name, const QString& what)

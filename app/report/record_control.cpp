@@ -1,7 +1,10 @@
 #include "app/report/record_parts.h"
+#include "app/wording/control_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/surface_words.h"
+
+#include <algorithm>
 
 namespace rig::record {
 
@@ -26,8 +29,10 @@ private:
     void addSurface(const SummarySurface& surface)
     {
         m_sheet.add(HeadingBlock{textOf(surface.surface.name), 3});
-        m_sheet.add(ParagraphBlock{RecordWords::calledAloud(SurfaceWords::call(surface.surface)),
-                                   Role::InkSoft, false, true});
+        const QString call = SurfaceWords::call(surface.surface);
+        m_sheet.add(
+            ParagraphBlock{isPlain(surface) ? RecordWords::calledAloud(call) : RecordWords::expected(call),
+                           Role::InkSoft, false, true});
         if (surface.answers.empty() && surface.measures.empty())
             m_sheet.addText(RecordWords::notChecked());
         else
@@ -35,6 +40,48 @@ private:
         addMeasures(surface);
         m_sheet.addQuestions(
             [&surface](const Question& question) { return question.surface == surface.surface.id; });
+    }
+
+    // The sense was answered with a plain yes or no, and what it did was not asked.
+    static bool isPlain(const SummarySurface& surface)
+    {
+        const auto isThere = [&surface](const auto& isWanted) {
+            return std::ranges::any_of(surface.answers, [&isWanted](const SummarySurfaceAnswer& one) {
+                return isWanted(one.check.kind);
+            });
+        };
+        return isThere([](SurfaceCheckKind kind) { return kind == SurfaceCheckKind::Sense; }) &&
+               !isThere([](SurfaceCheckKind kind) { return isCall(kind); });
+    }
+
+    static std::vector<SurfaceCheckKind> rowsOf(const SummarySurface& surface)
+    {
+        std::vector<SurfaceCheckKind> rows = checksOf(surface.surface);
+        const bool plain = isPlain(surface);
+        if (plain)
+            std::erase_if(rows, isCall);
+        // Answered before anybody wrote, or took away, what is called of it.
+        const bool isAnswered = std::ranges::any_of(surface.answers, [](const SummarySurfaceAnswer& one) {
+            return one.check.kind == SurfaceCheckKind::Sense;
+        });
+        if (isAnswered && std::ranges::find(rows, SurfaceCheckKind::Sense) == rows.end())
+            rows.insert(std::ranges::find(rows, SurfaceCheckKind::FullTravel), SurfaceCheckKind::Sense);
+        return rows;
+    }
+
+    static QString triedText(const Surface& surface, SurfaceCheckKind kind)
+    {
+        return isCall(kind) ? RecordWords::called(ControlWords::command(surface.kind, kind))
+                            : RecordWords::check(kind);
+    }
+
+    static QString answerText(const Surface& surface, const SurfaceCheck& check)
+    {
+        if (!check.seen)
+            return RiggedWords::answer(check.answer);
+        const auto expected = expectedOf(surface).of(check.kind);
+        return RecordWords::seen(ControlWords::movement(*check.seen),
+                                 expected ? ControlWords::movement(*expected) : QString{});
     }
 
     void addSurfaceAnswers(const SummarySurface& surface)
@@ -45,27 +92,27 @@ private:
                          {RecordWords::atSurface(), 1.6},
                          {RecordWords::inCockpit(), 1.6},
                          {RecordWords::when(), 1}};
-        for (const SurfaceCheckKind kind : checksOf(surface.surface.kind)) {
+        for (const SurfaceCheckKind kind : rowsOf(surface)) {
+            const QString tried = triedText(surface.surface, kind);
             bool isAnswered = false;
             for (const SummarySurfaceAnswer& one : surface.answers) {
                 if (one.check.kind != kind)
                     continue;
                 isAnswered = true;
-                const QString answer = RiggedWords::answer(one.check.answer);
+                const QString answer = answerText(surface.surface, one.check);
                 CellText cell = one.counts ? said(answer)
                                 : one.hand.empty()
                                     ? softly(RecordWords::answeredAgain(answer))
                                     : softly(RecordWords::beforeHand(answer, textOf(one.hand)));
                 cell.strong = one.counts && !countsAsYes(one.check.answer);
-                table.rows.push_back({{said(RecordWords::check(kind))},
+                table.rows.push_back({{said(tried)},
                                       {cell},
                                       {said(textOf(one.person))},
                                       {said(textOf(one.cockpit))},
                                       {said(m_sheet.whenOf(one.check.stamp.when))}});
             }
             if (!isAnswered)
-                table.rows.push_back(
-                    {{said(RecordWords::check(kind))}, {softly(RecordWords::notAsked())}, {}, {}, {}});
+                table.rows.push_back({{said(tried)}, {softly(RecordWords::notAsked())}, {}, {}, {}});
         }
         m_sheet.add(std::move(table));
     }

@@ -2,6 +2,7 @@
 #include "app/pictures/gap_strip.h"
 #include "app/pictures/marks.h"
 #include "app/report/record_parts.h"
+#include "app/wording/connected_words.h"
 #include "app/wording/joint_play_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/rigged_words.h"
@@ -117,6 +118,8 @@ private:
         if (coupling.wholeCheck)
             m_sheet.addText(RiggedWords::wholeCheckHere(coupling.wholeCheck->kind,
                                                         m_sheet.formats().day(coupling.wholeCheck->day)));
+        for (const std::string& name : coupling.secondsWhoConnected)
+            m_sheet.add(ParagraphBlock{ConnectedWords::secondConnectedIt(textOf(name)), Role::Ink, true});
         for (const Interruption& one : coupling.interruptions)
             m_sheet.addText(RecordWords::interrupted(one.turn, m_sheet.whenOf(one.stamp.when), one.reason));
         m_sheet.addQuestions(

@@ -2,10 +2,13 @@
 
 #include "app/report/pdf_file.h"
 #include "app/report/record_parts.h"
+#include "app/wording/connected_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/rigged_words.h"
 #include "core/day_entry.h"
+
+#include <algorithm>
 
 namespace rig {
 
@@ -19,6 +22,31 @@ QString airframeOf(const RecordSummary& summary)
 QString titleOf(const RecordSummary& summary)
 {
     return RecordWords::title(Formats{}.day(summary.record.begins.localDay()));
+}
+
+void addConnected(record::Sheet& sheet)
+{
+    const std::vector<SummaryConnected>& all = sheet.summary().connected;
+    if (!all.empty() && std::ranges::none_of(all, &SummaryConnected::isSaid))
+        return sheet.addText(ConnectedWords::nobodySaidAtAll());
+    for (const SummaryConnected& one : all) {
+        QStringList names;
+        for (const std::string& person : one.persons)
+            names << textOf(person);
+        sheet.addText(!one.isSaid       ? ConnectedWords::nobodySaid(one.side)
+                      : names.isEmpty() ? ConnectedWords::whoIsNotKnown(one.side)
+                                        : ConnectedWords::connectedBy(one.side, names));
+    }
+}
+
+void addIndependence(record::Sheet& sheet)
+{
+    const QString second = textOf(sheet.summary().second);
+    const Independence& found = sheet.summary().secondName;
+    for (const Side side : found.connected)
+        sheet.add(ParagraphBlock{ConnectedWords::nobodyIndependent(side, second), Role::Ink, true});
+    if (found.connected.empty() && !found.unknown.empty())
+        sheet.addText(ConnectedWords::notKnownWhetherIndependent(second));
 }
 
 void addTop(record::Sheet& sheet)
@@ -41,10 +69,12 @@ void addTop(record::Sheet& sheet)
             RiggedWords::noteLeft(sheet.formats().day(note.when.localDay()), textOf(note.first),
                                   textOf(note.second), textOf(note.text)),
             textOf(note.readBy), note.readAt ? sheet.formats().moment(*note.readAt) : QString{}));
+    addConnected(sheet);
     if (const auto& close = sheet.summary().close) {
         sheet.addText(RecordWords::closed(RiggedWords::closing(close->closing),
                                           sheet.formats().moment(close->stamp.when),
                                           textOf(sheet.summary().first), textOf(sheet.summary().second)));
+        addIndependence(sheet);
         if (!close->note.empty())
             sheet.addText(RecordWords::note(textOf(close->note)));
     } else {

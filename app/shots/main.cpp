@@ -112,7 +112,7 @@ void choose(QWidget& page, const char* box, int index)
 
 bool shootControlCheck(rig::MainWindow& window, QWidget& page, Album& album)
 {
-    page.findChild<QAbstractButton*>(QStringLiteral("recordRow9"))->click();
+    page.findChild<QAbstractButton*>(QStringLiteral("recordRow10"))->click();
     bool all = album.take(window, "control-people");
     choose(page, "atSurface", 1);
     choose(page, "inCockpit", 2);
@@ -200,6 +200,9 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
     page->findChild<QComboBox*>("leader")->setCurrentIndex(1);
     page->findChild<QAbstractButton*>(QStringLiteral("riggedAnew"))->click();
     page->findChild<QPushButton*>("begin")->click();
+    type(*page, "13\n2");
+    all = album.take(window, "rigged-connected") && all;
+    type(*page, "\n12\n");
     all = album.take(window, "rigged-look") && all;
     auto* gauge = page->findChild<QComboBox*>("measuredWith");
     gauge->setCurrentIndex(1);
@@ -221,7 +224,7 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
     all = album.take(window, "rigged-second") && all;
     type(*page, "s");
     all = shootControlCheck(window, *page, album) && all;
-    page->findChild<QAbstractButton*>(QStringLiteral("recordRow10"))->click();
+    page->findChild<QAbstractButton*>(QStringLiteral("recordRow11"))->click();
     all = album.take(window, "rigged-close") && all;
     return all;
 }

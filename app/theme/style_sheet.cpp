@@ -52,6 +52,8 @@ QPushButton[kind="leaf"]:focus { padding: 11px 3px; }
 QPushButton[kind="leaf"][stacked="true"] { font-size: 12px; padding: 2px; }
 QPushButton[kind="answer"] { background: @StripGround; font-weight: 600; padding: 8px 4px; }
 QPushButton[kind="answer"]:focus { padding: 7px 3px; }
+QPushButton[kind="answer"][wide="true"] { padding: 8px 14px; }
+QPushButton[kind="answer"][wide="true"]:focus { padding: 7px 13px; }
 QPushButton[kind="answer"]:checked { background: @Accent; color: @AccentText; border-color: @Accent; }
 QPushButton[kind="answer"][doubt="true"]:checked { background: @NearEdgeText; color: @Card; border-color: @NearEdgeText; }
 QPushButton[kind="chip"] { font-size: 13px; padding: 4px 10px; }

@@ -2,10 +2,12 @@
 
 #include <QComboBox>
 #include <QKeyEvent>
+#include <QStandardItemModel>
 #include <QWheelEvent>
 
 #include <algorithm>
 #include <optional>
+#include <vector>
 
 namespace rig {
 
@@ -47,18 +49,42 @@ public:
     // out anew for it.
     template <typename Things> void fill(const QString& prompt, const Things& things)
     {
-        const auto stands = [&](int at, const QString& text, const QByteArray& id) {
-            return itemText(at) == text && itemData(at).toByteArray() == id;
+        std::vector<Entry> entries;
+        for (const auto& thing : things)
+            entries.push_back(entry(QString::fromStdString(thing.name), thing.id));
+        fillWith(prompt, entries);
+    }
+
+    // One line of the list; where it is not open it is read and cannot be chosen.
+    struct Entry
+    {
+        QString text;
+        QByteArray id;
+        bool isOpen = true;
+    };
+    template <typename IdType> static Entry entry(const QString& text, const IdType& id, bool isOpen = true)
+    {
+        return {text, bytesOf(id), isOpen};
+    }
+
+    void fillWith(const QString& prompt, const std::vector<Entry>& entries)
+    {
+        const auto* items = static_cast<const QStandardItemModel*>(model());
+        const auto stands = [&](int at, const Entry& one) {
+            return itemText(at) == one.text && itemData(at).toByteArray() == one.id &&
+                   items->item(at)->isEnabled() == one.isOpen;
         };
         int at = 0;
-        bool same = count() == static_cast<int>(things.size()) + 1 && stands(at, prompt, {});
-        for (const auto& thing : things)
-            same = same && stands(++at, QString::fromStdString(thing.name), bytesOf(thing.id));
+        bool same = count() == static_cast<int>(entries.size()) + 1 && stands(at, {prompt, {}, true});
+        for (const Entry& one : entries)
+            same = same && stands(++at, one);
         if (same)
             return;
         begin(prompt);
-        for (const auto& thing : things)
-            add(QString::fromStdString(thing.name), thing.id);
+        for (const Entry& one : entries) {
+            addItem(one.text, one.id);
+            static_cast<QStandardItemModel*>(model())->item(count() - 1)->setEnabled(one.isOpen);
+        }
     }
 
     template <typename IdType> void choose(const std::optional<IdType>& id)

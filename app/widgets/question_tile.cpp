@@ -4,7 +4,6 @@
 
 #include <QGridLayout>
 #include <QLabel>
-#include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -13,9 +12,6 @@
 namespace rig {
 
 namespace {
-
-constexpr double kAskedFrame = 2; // pixels
-constexpr double kCorner = 8;     // the style sheet's
 
 // In the order of the buttons.
 std::vector<Answer> answersOf(AnswerChoice choice)
@@ -34,9 +30,8 @@ std::vector<Answer> answersOf(AnswerChoice choice)
 } // namespace
 
 QuestionTile::QuestionTile(const QString& title, const QString& hint, AnswerChoice choice, QWidget* parent)
-    : QFrame{parent}, m_title{title}
+    : AskedFrame{parent}, m_title{title}
 {
-    setProperty("card", true);
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(12, 8, 12, 10);
     layout->setSpacing(4);
@@ -95,24 +90,10 @@ void QuestionTile::setAnswer(std::optional<Answer> answer)
 
 void QuestionTile::setState(bool asked, bool open)
 {
-    if (m_isAsked != asked)
-        update();
-    m_isAsked = asked;
+    setAsked(asked);
     for (QPushButton* button : m_buttons)
         if (button)
             button->setEnabled(open);
-}
-
-// Painted here: a frame of another style would have everything around it laid out anew at every answer.
-void QuestionTile::paintEvent(QPaintEvent* event)
-{
-    QFrame::paintEvent(event);
-    if (!m_isAsked)
-        return;
-    QPainter painter{this};
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen{palette().color(QPalette::Highlight), kAskedFrame});
-    painter.drawRoundedRect(QRectF{rect()}.adjusted(1, 1, -1, -1), kCorner, kCorner);
 }
 
 void QuestionTile::focusFirst()

@@ -1,8 +1,7 @@
 #pragma once
 
+#include "app/widgets/asked_frame.h"
 #include "core/rigging/rigging_record.h"
-
-#include <QFrame>
 
 #include <array>
 #include <optional>
@@ -16,7 +15,7 @@ namespace rig {
 enum class AnswerChoice { YesNo, OrCannotSee, OrFelt };
 
 // One question with its answers. Whoever answers says so; the tile only shows it.
-class QuestionTile : public QFrame
+class QuestionTile : public AskedFrame
 {
     Q_OBJECT
 
@@ -33,13 +32,9 @@ public:
 signals:
     void answered(rig::Answer answer);
 
-protected:
-    void paintEvent(QPaintEvent* event) override;
-
 private:
     QPushButton* addButton(Answer answer);
 
-    bool m_isAsked = false;
     QString m_title;
     QLabel* m_heading = nullptr;
     QLabel* m_hint = nullptr;

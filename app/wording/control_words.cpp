@@ -64,7 +64,112 @@ QString ControlWords::samePerson()
     return tr("One person cannot stand at the surface and sit in the cockpit. Choose two.");
 }
 
-QString ControlWords::callAloud() { return tr("Call aloud, from the surface"); }
+QString ControlWords::tellCockpit() { return tr("Tell the cockpit what to move"); }
+QString ControlWords::calledAloud() { return tr("Called aloud, from the surface"); }
+QString ControlWords::besideExpected() { return tr("What was called, beside what was expected"); }
+
+QString ControlWords::command(SurfaceKind surface, SurfaceCheckKind call)
+{
+    const bool isOneWay = call == SurfaceCheckKind::CalledOneWay;
+    switch (surface) {
+    case SurfaceKind::Aileron:
+        return isOneWay ? tr("Stick to the left.") : tr("Stick to the right.");
+    case SurfaceKind::Elevator:
+        return isOneWay ? tr("Stick back.") : tr("Stick forward.");
+    case SurfaceKind::Rudder:
+        return isOneWay ? tr("Left pedal.") : tr("Right pedal.");
+    case SurfaceKind::Flap:
+        return isOneWay ? tr("Flaps to positive.") : tr("Flaps to negative.");
+    case SurfaceKind::Airbrake:
+        return isOneWay ? tr("Airbrake lever back.") : tr("Airbrake lever forward.");
+    case SurfaceKind::Trim:
+        return isOneWay ? tr("Trim nose-up.") : tr("Trim nose-down.");
+    case SurfaceKind::WaterDump:
+        return isOneWay ? tr("Dump lever to open.") : tr("Dump lever to shut.");
+    case SurfaceKind::Other:
+        break;
+    }
+    return isOneWay ? tr("Move the control one way.") : tr("Move the control the other way.");
+}
+
+QString ControlWords::whatItDoes(const QString& command)
+{
+    return tr("%1 What does it do?", "what the cockpit moves").arg(command);
+}
+
+QString ControlWords::spoken(const QString& question, const QString& answer)
+{
+    return tr("%1 %2", "question, answer").arg(question, answer);
+}
+
+QString ControlWords::sayThenPress() { return tr("Say it aloud, then press it."); }
+
+QString ControlWords::movement(Movement movement)
+{
+    switch (movement) {
+    case Movement::Up:
+        return tr("Up", "what a surface does");
+    case Movement::Down:
+        return tr("Down", "what a surface does");
+    case Movement::Left:
+        return tr("Left", "what a surface does");
+    case Movement::Right:
+        return tr("Right", "what a surface does");
+    case Movement::Out:
+        return tr("Out", "what a surface does");
+    case Movement::In:
+        return tr("In", "what a surface does");
+    case Movement::Opens:
+        return tr("Opens", "what a surface does");
+    case Movement::Shuts:
+        return tr("Shuts", "what a surface does");
+    case Movement::Nothing:
+        break;
+    }
+    return tr("Nothing", "what a surface does");
+}
+
+QString ControlWords::keyNothing() { return tr("N", "key for: the surface does nothing"); }
+
+QString ControlWords::movementWithKey(Movement which)
+{
+    const auto keyOf = [which] {
+        switch (which) {
+        case Movement::Up:
+        case Movement::Out:
+        case Movement::Opens:
+            return QStringLiteral("↑");
+        case Movement::Down:
+        case Movement::In:
+        case Movement::Shuts:
+            return QStringLiteral("↓");
+        case Movement::Left:
+            return QStringLiteral("←");
+        case Movement::Right:
+            return QStringLiteral("→");
+        case Movement::Nothing:
+            break;
+        }
+        return keyNothing();
+    };
+    return tr("%1  (%2)", "answer and its key").arg(movement(which), keyOf());
+}
+
+QString ControlWords::called(const QString& command, const QString& what)
+{
+    return tr("%1 Called: %2.", "what the cockpit moved, what the surface did").arg(command, what);
+}
+
+QString ControlWords::calledBesideExpected(const QString& command, const QString& what,
+                                           const QString& expected)
+{
+    return tr("%1 Called: %2. Expected: %3.",
+              "what the cockpit moved, what the surface did, what it had to do")
+        .arg(command, what, expected);
+}
+
+QString ControlWords::expected(const QString& call) { return tr("Expected: %1").arg(call); }
+QString ControlWords::callKeys() { return tr("The arrows say what it does. N: nothing. C: cannot see."); }
 
 QString ControlWords::question(SurfaceCheckKind kind)
 {
@@ -74,7 +179,7 @@ QString ControlWords::question(SurfaceCheckKind kind)
     case SurfaceCheckKind::HeldOtherWay:
         return tr("Held: resists the other way?");
     case SurfaceCheckKind::Sense:
-        return tr("Moves as called aloud?");
+        return tr("Is that what it should do?");
     case SurfaceCheckKind::FullTravel:
         return tr("Full travel, to both stops?");
     case SurfaceCheckKind::Neutral:
@@ -89,6 +194,10 @@ QString ControlWords::question(SurfaceCheckKind kind)
         return tr("Every notch, both equal?");
     case SurfaceCheckKind::HoldsSetting:
         return tr("Moves, and stays where it is set?");
+    case SurfaceCheckKind::CalledOneWay:
+        return tr("What does it do, one way?");
+    case SurfaceCheckKind::CalledOtherWay:
+        return tr("What does it do, the other way?");
     case SurfaceCheckKind::OpensTogether:
         break;
     }
@@ -103,7 +212,7 @@ QString ControlWords::hint(SurfaceCheckKind kind)
     case SurfaceCheckKind::HeldOtherWay:
         return tr("The same, the cockpit pulls.");
     case SurfaceCheckKind::Sense:
-        return tr("Whoever stands there says what it does.");
+        return tr("Hold what was called beside what is expected.");
     case SurfaceCheckKind::FullTravel:
         return tr("Hand off; nothing stops it early.");
     case SurfaceCheckKind::Neutral:
@@ -118,6 +227,9 @@ QString ControlWords::hint(SurfaceCheckKind kind)
         return tr("Left and right stand alike in each.");
     case SurfaceCheckKind::HoldsSetting:
         return tr("Through its whole travel.");
+    case SurfaceCheckKind::CalledOneWay:
+    case SurfaceCheckKind::CalledOtherWay:
+        return sayThenPress();
     case SurfaceCheckKind::OpensTogether:
         break;
     }
@@ -132,9 +244,18 @@ QString ControlWords::stop() { return tr("Stop"); }
 
 QString ControlWords::reversed(const QString& surface)
 {
-    return tr("%1 did not move as called. Crossed or reversed controls have led to loss of control at "
+    return tr("%1 did not move as expected. Crossed or reversed controls have led to loss of control at "
               "lift-off: "
               "nothing that this check finds is graver. It stops here, for every surface.")
+        .arg(surface);
+}
+
+QString ControlWords::didNothing(const QString& surface)
+{
+    return tr("%1 did nothing while its control was moved. A surface that is not connected has led to loss "
+              "of "
+              "control at lift-off: nothing that this check finds is graver. It stops here, for every "
+              "surface.")
         .arg(surface);
 }
 

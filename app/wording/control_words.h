@@ -46,7 +46,21 @@ public:
     static QString samePerson();
 
     // What is tried
-    static QString callAloud();
+    static QString tellCockpit();
+    static QString calledAloud();
+    static QString besideExpected();
+    // What the cockpit is told to move, and nothing of what the surface should do.
+    static QString command(SurfaceKind surface, SurfaceCheckKind call);
+    static QString spoken(const QString& question, const QString& answer);
+    static QString whatItDoes(const QString& command);
+    static QString sayThenPress();
+    static QString movement(Movement movement);
+    static QString movementWithKey(Movement movement);
+    static QString keyNothing();
+    static QString called(const QString& command, const QString& what);
+    static QString calledBesideExpected(const QString& command, const QString& what, const QString& expected);
+    static QString expected(const QString& call);
+    static QString callKeys();
     static QString question(SurfaceCheckKind kind);
     static QString hint(SurfaceCheckKind kind);
     static QString partSeatedCanPass();
@@ -56,6 +70,7 @@ public:
     // Stop
     static QString stop();
     static QString reversed(const QString& surface);
+    static QString didNothing(const QString& surface);
     static QString saidNo(const QString& surface, SurfaceCheckKind kind);
     static QString leaveAndCall(const QString& name, const QString& phone);
     static QString cannotSeeHere();

@@ -147,6 +147,10 @@ QString QuestionWords::step(SurfaceCheckKind kind)
         return tr("Held and resisted the other way");
     case SurfaceCheckKind::Sense:
         return tr("Moved as called");
+    case SurfaceCheckKind::CalledOneWay:
+        return tr("Moves as expected, the control one way");
+    case SurfaceCheckKind::CalledOtherWay:
+        return tr("Moves as expected, the control the other way");
     case SurfaceCheckKind::FullTravel:
         return tr("Full travel to both stops");
     case SurfaceCheckKind::Neutral:

@@ -201,6 +201,18 @@ QString RecordWords::controlCaution() { return tr("A joint that is part-seated c
 QString RecordWords::noSurfaces() { return tr("No surfaces were set up, so no control check is recorded."); }
 QString RecordWords::notChecked() { return tr("Not checked."); }
 QString RecordWords::calledAloud(const QString& call) { return tr("Called aloud: %1").arg(call); }
+QString RecordWords::expected(const QString& call) { return tr("Expected: %1").arg(call); }
+
+QString RecordWords::called(const QString& command)
+{
+    return tr("%1 What it did", "what the cockpit moved").arg(command);
+}
+
+QString RecordWords::seen(const QString& what, const QString& expected)
+{
+    return expected.isEmpty() ? what : tr("%1 (expected: %2)", "what a surface did").arg(what, expected);
+}
+
 QString RecordWords::tried() { return tr("Tried"); }
 QString RecordWords::answerHead() { return tr("Answer"); }
 QString RecordWords::atSurface() { return tr("At the surface"); }
@@ -218,6 +230,10 @@ QString RecordWords::check(SurfaceCheckKind kind)
         return tr("Held and resisted, the other way");
     case SurfaceCheckKind::Sense:
         return tr("Moves as called aloud");
+    case SurfaceCheckKind::CalledOneWay:
+        return tr("Moves as expected, the control one way");
+    case SurfaceCheckKind::CalledOtherWay:
+        return tr("Moves as expected, the control the other way");
     case SurfaceCheckKind::FullTravel:
         return tr("Full travel to both stops");
     case SurfaceCheckKind::Neutral:

@@ -89,6 +89,9 @@ public:
     static QString noSurfaces();
     static QString notChecked();
     static QString calledAloud(const QString& call);
+    static QString expected(const QString& call);
+    static QString called(const QString& command);
+    static QString seen(const QString& what, const QString& expected);
     static QString tried();
     static QString answerHead();
     static QString atSurface();

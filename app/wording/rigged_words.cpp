@@ -580,11 +580,6 @@ QString RiggedWords::secondOptional()
     return tr("An own reading is welcome and not required. Nothing of the first person's is shown.");
 }
 
-QString RiggedWords::secondMustDiffer()
-{
-    return tr("The second person has to be somebody who did not do this coupling first.");
-}
-
 QString RiggedWords::notSeenHere(CheckKind kind)
 {
     switch (kind) {

@@ -157,7 +157,6 @@ public:
     static QString lastTwelve();
     static QString secondBlind();
     static QString secondOptional();
-    static QString secondMustDiffer();
     static QString notSeenHere(CheckKind kind);
     static QString looked(CheckKind kind, Answer answer); // once it is seen or felt
     static QString showLook();

@@ -138,7 +138,7 @@ QString SurfaceWords::part() { return tr("Surfaces"); }
 QString SurfaceWords::why()
 {
     return tr(
-        "The control check goes through these one by one: held and resisted, moved as called aloud, full "
+        "The control check goes through these one by one: held and resisted, called both ways, full "
         "travel, play. Also one that connects by itself belongs here. What the manual says of deflections "
         "stands beside what you measure, with its page.");
 }
@@ -170,8 +170,11 @@ QString SurfaceWords::nameHint() { return tr("As you call it aloud: Left aileron
 QString SurfaceWords::kind() { return tr("&Kind"); }
 QString SurfaceWords::kindHint() { return tr("It says what is tried in the control check."); }
 QString SurfaceWords::side() { return tr("&Side"); }
-QString SurfaceWords::senseCall() { return tr("What is &called aloud"); }
-QString SurfaceWords::senseCallHint(const QString& usual) { return tr("Empty: “%1”").arg(usual); }
+QString SurfaceWords::senseCall() { return tr("What is expe&cted, in words"); }
+QString SurfaceWords::senseCallHint(const QString& usual)
+{
+    return tr("Empty: “%1” In words of your own it is asked whether it does that.").arg(usual);
+}
 QString SurfaceWords::unit() { return tr("The manual &gives"); }
 QString SurfaceWords::measuredAt() { return tr("&Hinge to ruler, mm"); }
 

@@ -40,7 +40,10 @@ void outlanding(Teller& teller)
     interrupt(teller, record, teller.joint(2, "Right airbrake"), InterruptionReason::Idle, Who::Sand);
     close(teller, record, Closing::Abandoned, Who::Sand, std::nullopt,
           "Left overnight; begun anew in the morning.");
-    rigWhole(teller, planOf(2, dayOf(2026, 8, 16), 8, Who::Sand));
+    RiggingPlan morning = planOf(2, dayOf(2026, 8, 16), 8, Who::Sand);
+    morning.secondName = Who::Vale; // who had connected the right side
+    morning.note = "M. Oren had to go before the close; T. Vale put the second name.";
+    rigWhole(teller, morning);
 }
 
 } // namespace

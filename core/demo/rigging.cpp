@@ -13,6 +13,34 @@ namespace rig::demo {
 
 namespace {
 
+// A member who neither leads nor looks second.
+Who helperOf(const RiggingPlan& plan)
+{
+    for (const Who who : {Who::Vale, Who::Iver, Who::Sand})
+        if (who != plan.first && who != plan.second)
+            return who;
+    return Who::Oren;
+}
+
+// Left and right by different hands; the tail takes two.
+void stateConnected(Teller& teller, RecordId record, const RiggingPlan& plan)
+{
+    std::vector<Coupling> couplings;
+    for (const Joint* joint : teller.joints(plan.airframe))
+        couplings.push_back(joint->coupling);
+    for (const Side side : sidesOf(couplings)) {
+        SideConnected stated;
+        stated.record = record;
+        stated.side = side;
+        if (side != Side::Right)
+            stated.persons.push_back(teller.person(plan.first));
+        if (side != Side::Left)
+            stated.persons.push_back(teller.person(helperOf(plan)));
+        stated.stamp = teller.by(plan.first);
+        teller.keep(teller.records().add(stated));
+    }
+}
+
 RecordId begin(Teller& teller, const RiggingPlan& plan)
 {
     teller.clock().set(plan.day, plan.hour, teller.dice().below(50));
@@ -21,7 +49,9 @@ RecordId begin(Teller& teller, const RiggingPlan& plan)
     record.leader = teller.person(plan.first);
     record.begins = teller.clock().now();
     record.stamp = teller.by(plan.first);
-    return teller.keep(teller.records().add(record));
+    const RecordId id = teller.keep(teller.records().add(record));
+    stateConnected(teller, id, plan);
+    return id;
 }
 
 void tickAll(Teller& teller, RecordId record, std::span<const TickKind> kinds, Who who)
@@ -232,7 +262,7 @@ void rigWhole(Teller& teller, const RiggingPlan& plan)
         place.second(order++ < plan.secondReads);
     // Those tried before say nothing any more: hands were on every joint since.
     checkControls(teller, record, plan.airframe, plan.second, plan.first, isFirst && !plan.controlsFirst);
-    close(teller, record, Closing::Complete, plan.first, plan.second,
+    close(teller, record, Closing::Complete, plan.first, plan.secondName.value_or(plan.second),
           plan.surprise ? plan.surprise->note : plan.note);
 }
 

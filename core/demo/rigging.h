@@ -32,7 +32,8 @@ struct RiggingPlan
     int secondReads = 0;          // so many of the first couplings are read by the second person too
     double secondShift = 0;
     const char* interruptedAt = nullptr;
-    bool controlsFirst = false; // the control check before the couplings
+    std::optional<Who> secondName; // of the close, where it was not the second person
+    bool controlsFirst = false;    // the control check before the couplings
     std::optional<Surprise> surprise;
     const char* note = "";
 };

@@ -104,8 +104,9 @@ void checkControls(Teller& teller, RecordId record, int airframe, Who who, Who c
 {
     constexpr int kSecondsEach = 5;
     for (const Surface& surface : teller.surfaces(airframe)) {
-        for (const SurfaceCheckKind kind : checksOf(surface.kind)) {
-            teller.clock().passSeconds(kSecondsEach);
+        for (const SurfaceCheckKind kind : checksOf(surface)) {
+            if (kind != SurfaceCheckKind::CalledOtherWay && kind != SurfaceCheckKind::Sense)
+                teller.clock().passSeconds(kSecondsEach); // the two calls are one breath
             SurfaceCheck check;
             check.record = record;
             check.surface = surface.id;
@@ -114,6 +115,9 @@ void checkControls(Teller& teller, RecordId record, int airframe, Who who, Who c
             check.person = teller.person(who);
             check.cockpit = teller.person(cockpit);
             check.stamp = teller.by(who);
+            if (isCall(kind))
+                check.seen = expectedOf(surface).of(kind).value_or(
+                    kind == SurfaceCheckKind::CalledOneWay ? Movement::Up : Movement::Down);
             teller.keep(teller.records().add(check));
         }
         if (measures && surface.up)

@@ -47,7 +47,11 @@ void take(const RecordContent& content, SurfaceReview& review)
         review.no += check.answer == Answer::No ? 1 : 0;
     }
     review.riggings += tried.empty() ? 0 : 1;
-    review.whole += tried.size() == checksOf(review.surface.kind).size() ? 1 : 0;
+    // Earlier versions asked for the sense with a plain yes or no, and for no calls.
+    const bool isPlain = tried.contains(SurfaceCheckKind::Sense) && std::ranges::none_of(tried, isCall);
+    const auto kinds = checksOf(review.surface);
+    review.whole += std::ranges::all_of(
+        kinds, [&](SurfaceCheckKind kind) { return tried.contains(kind) || (isPlain && isCall(kind)); });
     for (const SurfaceMeasure& measure : content.surfaceMeasures)
         if (measure.surface == review.surface.id)
             review.measured.insert_or_assign(measure.kind, measure);

@@ -152,12 +152,19 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     return progress;
 }
 
+// After a wrong sense both ways are called anew.
+bool isOneMatter(SurfaceCheckKind one, SurfaceCheckKind other)
+{
+    return one == other || (isOfSense(one) && isOfSense(other));
+}
+
 // Somebody has been at the surface since the answer: it has to be tried anew.
 bool isBeforeClosing(const RecordContent& content, const SurfaceCheck& check)
 {
     return std::ranges::any_of(content.questions, [&check](const QuestionStory& story) {
-        return story.question.surface == check.surface && story.question.surfaceCheck == check.kind &&
-               !story.isOpen() && savedBefore(check, *story.resolution);
+        return story.question.surface == check.surface && story.question.surfaceCheck &&
+               isOneMatter(*story.question.surfaceCheck, check.kind) && !story.isOpen() &&
+               savedBefore(check, *story.resolution);
     });
 }
 
@@ -176,9 +183,11 @@ bool isStopped(const RecordContent& content, SurfaceId surface, SurfaceCheckKind
 
 std::optional<SurfaceCheckKind> stopOf(const RecordContent& content, const Surface& surface)
 {
-    if (isStopped(content, surface.id, SurfaceCheckKind::Sense))
-        return SurfaceCheckKind::Sense;
-    for (const SurfaceCheckKind kind : checksOf(surface.kind))
+    for (const SurfaceCheckKind kind :
+         {SurfaceCheckKind::CalledOneWay, SurfaceCheckKind::CalledOtherWay, SurfaceCheckKind::Sense})
+        if (isStopped(content, surface.id, kind))
+            return kind;
+    for (const SurfaceCheckKind kind : checksOf(surface))
         if (isStopped(content, surface.id, kind))
             return kind;
     return std::nullopt;
@@ -194,13 +203,18 @@ SurfaceProgress progressOf(const RecordContent& content, const RecordScope& scop
     for (const SurfaceCheck& check : content.surfaceChecks) {
         if (check.surface != surface.id || isBeforeClosing(content, check))
             continue;
-        if (hand && saveOrderOf(check) < hand->saved)
+        if (hand && saveOrderOf(check) < hand->saved) {
             wasTried = true;
-        else
-            progress.answers[check.kind] = check.answer;
+            continue;
+        }
+        progress.answers[check.kind] = check.answer;
+        progress.seen.erase(check.kind);
+        if (check.seen)
+            progress.seen[check.kind] = *check.seen;
     }
-    for (const SurfaceCheckKind kind : checksOf(surface.kind)) {
-        if (!progress.answers.contains(kind)) {
+    const bool isPlain = progress.isSenseAnsweredPlainly();
+    for (const SurfaceCheckKind kind : checksOf(surface)) {
+        if (!progress.answers.contains(kind) && !(isPlain && isCall(kind))) {
             progress.next = kind;
             break;
         }
@@ -263,6 +277,18 @@ void reviewSeason(RecordReview& review, const RecordContent& content, const Reco
 }
 
 } // namespace
+
+bool SurfaceProgress::isCalledBothWays() const
+{
+    return answers.contains(SurfaceCheckKind::CalledOneWay) &&
+           answers.contains(SurfaceCheckKind::CalledOtherWay);
+}
+
+bool SurfaceProgress::isSenseAnsweredPlainly() const
+{
+    return answers.contains(SurfaceCheckKind::Sense) && !answers.contains(SurfaceCheckKind::CalledOneWay) &&
+           !answers.contains(SurfaceCheckKind::CalledOtherWay);
+}
 
 Verdict graver(Verdict a, Verdict b)
 {

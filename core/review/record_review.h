@@ -42,12 +42,17 @@ struct SurfaceProgress
     SurfaceId id;
     std::string name;
     std::map<SurfaceCheckKind, Answer> answers;
-    std::optional<SurfaceCheckKind> next; // empty: everything was tried
-    bool doubted = false;                 // asked and not yet found out
+    std::map<SurfaceCheckKind, Movement> seen; // of the calls among them
+    std::optional<SurfaceCheckKind> next;      // empty: everything was tried
+    bool doubted = false;                      // asked and not yet found out
     // Answered with no, and nobody has said yet what it was; the sense before all else.
     std::optional<SurfaceCheckKind> stop;
     // The coupling that somebody was at after this had been tried: it is to be tried again.
     std::optional<std::string> setBackBy;
+
+    bool isCalledBothWays() const;
+    // Answered with a plain yes or no, as versions did that did not ask what it does.
+    bool isSenseAnsweredPlainly() const;
 };
 
 enum class OpenItemKind {

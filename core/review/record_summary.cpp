@@ -127,6 +127,7 @@ public:
             summary.second = nameOf(m_content.close->second);
         }
         const auto couplings = partsOf(m_content, m_facts.couplings);
+        sumUpConnected(summary, sidesOf(couplings));
         const auto surfaces = partsOf(m_content, m_facts.surfaces);
         for (const Coupling& coupling : couplings)
             summary.couplings.push_back(sumUp(coupling));
@@ -175,6 +176,32 @@ private:
         return std::nullopt;
     }
 
+    void sumUpConnected(RecordSummary& summary, const std::vector<Side>& sides) const
+    {
+        for (const Side side : sides) {
+            SummaryConnected one{side, statedFor(side, m_content.connected) != nullptr, {}};
+            for (const PersonId person : whoConnected(side, m_content.connected))
+                one.persons.push_back(m_facts.nameOf(person));
+            summary.connected.push_back(std::move(one));
+        }
+        if (m_content.close && m_content.close->second)
+            summary.secondName = independenceOf(*m_content.close->second, sides, m_content.connected);
+    }
+
+    // Those whose look or pull counts as the second person's, though they connected the joint.
+    std::vector<std::string> secondsWhoConnected(const Coupling& coupling) const
+    {
+        const std::vector<PersonId> connected = whoConnected(coupling.side, m_content.connected);
+        std::vector<std::string> names;
+        for (const PersonId person : connected)
+            if (std::ranges::any_of(m_content.checks, [&](const Check& check) {
+                    return check.coupling == coupling.id && check.turn == Turn::Second &&
+                           check.person == person && standingOf(check, m_content) == AnswerStanding::Counts;
+                }))
+                names.push_back(m_facts.nameOf(person));
+        return names;
+    }
+
     SummaryCoupling sumUp(const Coupling& coupling)
     {
         SummaryCoupling sum;
@@ -196,6 +223,7 @@ private:
         for (const Reading& reading : standing(all, m_facts.exclusions))
             if (reading.state == SeatState::PartSeated && isKnownThen(reading))
                 sum.partSeated.push_back(reading.interval);
+        sum.secondsWhoConnected = secondsWhoConnected(coupling);
         sum.wholeCheck = wholeCheckAsked(m_facts, coupling.id, m_content.record.id);
         sum.standing = m_standings.standingOf(coupling, history(coupling.id));
         return sum;

@@ -71,10 +71,11 @@ struct SummaryCoupling
     std::vector<SummaryAnswer> answers; // in time order
     std::vector<SummaryReading> readings;
     std::vector<Interruption> interruptions;
-    std::vector<SummaryPlay> plays;      // felt at this rigging
-    std::vector<GapInterval> partSeated; // as known then
-    std::optional<Event> wholeCheck;     // what asked for the whole check of it at this rigging
-    CouplingStanding standing;           // now, or at the close of a closed record
+    std::vector<std::string> secondsWhoConnected; // nobody independent was there
+    std::vector<SummaryPlay> plays;               // felt at this rigging
+    std::vector<GapInterval> partSeated;          // as known then
+    std::optional<Event> wholeCheck;              // what asked for the whole check of it at this rigging
+    CouplingStanding standing;                    // now, or at the close of a closed record
 
     // The last locked one of the first person's that stands; the second person's when there is no other. Null
     // without.
@@ -110,6 +111,14 @@ struct SummaryTick
     Moment when;
 };
 
+// Who connected one side of the airframe.
+struct SummaryConnected
+{
+    Side side = Side::None;
+    bool isSaid = false;
+    std::vector<std::string> persons; // none where it was said: it is not known who
+};
+
 struct RecordSummary
 {
     Airframe airframe;
@@ -119,6 +128,8 @@ struct RecordSummary
     std::optional<RecordClose> close;
     std::string first; // the two names of the close
     std::string second;
+    std::vector<SummaryConnected> connected; // each side that a joint stands on
+    Independence secondName;                 // of the second name of the close; nothing without one
     std::vector<SummaryCoupling> couplings;
     std::vector<SummarySurface> surfaces;
     StoodBefore stood;            // how long the airframe had, when it began

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/rigging/connected.h"
 #include "core/rigging/control_check.h"
 #include "core/rigging/joint_play.h"
 #include "core/rigging/question.h"
@@ -16,6 +17,7 @@ namespace rig {
 struct RecordContent
 {
     RiggingRecord record;
+    std::vector<SideConnected> connected;
     std::vector<Check> checks;
     std::vector<Reading> readings;
     std::vector<Exclusion> exclusions; // of these readings: the struck ones

@@ -25,6 +25,11 @@ std::vector<PersonId> firstPersonsOf(const RecordContent& content, CouplingId co
     return persons;
 }
 
+bool isAmong(PersonId person, const std::vector<PersonId>& persons)
+{
+    return std::ranges::find(persons, person) != persons.end();
+}
+
 // The first that still waits behind `here`, then from the start; all of them when `here` is not among them.
 template <typename Row, typename IsHere, typename IsWaiting>
 const Row* firstWaiting(const std::vector<Row>& rows, const IsHere& isHere, const IsWaiting& isWaiting)
@@ -65,12 +70,23 @@ RecordPlace placeAt(CouplingId coupling)
     return {RecordPlace::Kind::Coupling, coupling};
 }
 
+// Whoever comes to the control check goes on with a surface that is half tried, where there is one.
+void leaveTriedSurface(RiggingSession& session, const RecordNow& now)
+{
+    const auto here = std::ranges::find_if(
+        now.surfaces, [&session](const SurfaceNow& one) { return session.surface == one.id; });
+    if (here == now.surfaces.end() || !here->isHalfTried())
+        session.surface.reset();
+}
+
 void beginControlCheck(RiggingSession& session, const RecordNow& now)
 {
     const auto isThere = [&session](const SurfaceNow& one) { return session.surface == one.id; };
     if (std::ranges::any_of(now.surfaces, isThere))
         return;
-    const auto waiting = std::ranges::find_if(now.surfaces, &SurfaceNow::isWaiting);
+    auto waiting = std::ranges::find_if(now.surfaces, &SurfaceNow::isHalfTried);
+    if (waiting == now.surfaces.end())
+        waiting = std::ranges::find_if(now.surfaces, &SurfaceNow::isWaiting);
     if (waiting != now.surfaces.end())
         session.surface = waiting->id;
     else if (!now.surfaces.empty())
@@ -79,7 +95,29 @@ void beginControlCheck(RiggingSession& session, const RecordNow& now)
         session.surface.reset();
 }
 
+void beginConnected(RiggingSession& session, const RecordNow& now)
+{
+    if (std::ranges::find(now.sides, session.side, &SideNow::side) != now.sides.end())
+        return;
+    const auto unsaid = std::ranges::find_if_not(now.sides, &SideNow::isSaid);
+    session.side.reset();
+    if (!now.sides.empty())
+        session.side = unsaid == now.sides.end() ? now.sides.front().side : unsaid->side;
+}
+
 } // namespace
+
+bool CouplingNow::isConnectedBy(PersonId person) const
+{
+    return isAmong(person, connectedBy);
+}
+
+std::optional<NotSecond> CouplingNow::whyNotSecond(PersonId person) const
+{
+    if (isAmong(person, firstPersons))
+        return NotSecond::DidItFirst;
+    return isConnectedBy(person) && !isNobodyApart ? std::optional{NotSecond::ConnectedIt} : std::nullopt;
+}
 
 const CouplingNow* RecordNow::find(CouplingId coupling) const
 {
@@ -92,14 +130,26 @@ bool RecordNow::isDone(Turn turn) const
     return std::ranges::none_of(couplings, [turn](const CouplingNow& one) { return one.isWaiting(turn); });
 }
 
-RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> couplings)
+RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> couplings,
+                      const std::vector<PersonId>& persons)
 {
     RecordNow now;
     now.record = content.record.id;
-    for (const Coupling& coupling : couplings)
-        now.couplings.push_back(
-            {coupling.id, flowOf(content, coupling, Turn::First), flowOf(content, coupling, Turn::Second),
-             firstPersonsOf(content, coupling.id), stopAmong(content.questions, coupling.id)});
+    now.leader = content.record.leader;
+    for (const Side side : sidesOf(couplings)) {
+        const SideConnected* stated = statedFor(side, content.connected);
+        now.sides.push_back({side, stated ? std::optional{stated->persons} : std::nullopt});
+    }
+    for (const Coupling& coupling : couplings) {
+        CouplingNow one{coupling.id, flowOf(content, coupling, Turn::First),
+                        flowOf(content, coupling, Turn::Second), firstPersonsOf(content, coupling.id),
+                        stopAmong(content.questions, coupling.id)};
+        one.connectedBy = whoConnected(coupling.side, content.connected);
+        one.isNobodyApart = std::ranges::all_of(persons, [&one](PersonId person) {
+            return isAmong(person, one.firstPersons) || one.isConnectedBy(person);
+        });
+        now.couplings.push_back(std::move(one));
+    }
     return now;
 }
 
@@ -107,8 +157,7 @@ std::optional<PersonId> personAt(const RiggingSession& session, const RecordNow&
 {
     const std::optional<PersonId>& chosen = session.chosen(session.turn);
     const CouplingNow* coupling = here(session, now);
-    if (session.turn == Turn::Second && coupling && chosen &&
-        std::ranges::find(coupling->firstPersons, *chosen) != coupling->firstPersons.end())
+    if (session.turn == Turn::Second && coupling && chosen && coupling->whyNotSecond(*chosen))
         return std::nullopt;
     return chosen;
 }
@@ -137,11 +186,21 @@ std::optional<SurfaceId> nextSurface(const RiggingSession& session, const Record
     return found ? std::optional{found->id} : std::nullopt;
 }
 
+std::optional<Side> nextSide(const RiggingSession& session, const RecordNow& now)
+{
+    const auto here = std::ranges::find(now.sides, session.side, &SideNow::side);
+    if (here == now.sides.end() || std::next(here) == now.sides.end())
+        return std::nullopt;
+    return std::next(here)->side;
+}
+
 RecordPlace onwardFrom(const RiggingSession& session, const RecordNow& now)
 {
     if (session.place.kind == RecordPlace::Kind::ControlCheck)
         return {now.isDone(Turn::Second) ? RecordPlace::Kind::Close : RecordPlace::Kind::SecondInspection,
                 {}};
+    if (session.place.kind == RecordPlace::Kind::Season && !std::ranges::all_of(now.sides, &SideNow::isSaid))
+        return {RecordPlace::Kind::Connected, {}};
     if (const auto waiting = nextWaiting(session, now))
         return placeAt(*waiting);
     if (session.turn == Turn::First && !now.isDone(Turn::Second))
@@ -180,6 +239,8 @@ RiggingSession settledOn(RiggingSession session, const RecordNow* now)
     }
     if (session.place.kind == RecordPlace::Kind::ControlCheck)
         beginControlCheck(session, *now);
+    if (session.place.kind == RecordPlace::Kind::Connected)
+        beginConnected(session, *now);
     return session;
 }
 
@@ -195,7 +256,9 @@ SessionStep goTo(RiggingSession session, const RecordNow& now, const RecordPlace
     wantNothing(step.session);
     step.session.place = place;
     if (place.kind == RecordPlace::Kind::ControlCheck)
-        step.session.surface.reset(); // to the first that is still to be tried
+        leaveTriedSurface(step.session, now);
+    if (place.kind == RecordPlace::Kind::Connected)
+        step.session.side.reset(); // to the first of which nobody said it yet
     if (place.kind == RecordPlace::Kind::SecondInspection) {
         step.session.turn = Turn::Second;
         step.session.place = placeAt({});
@@ -206,6 +269,11 @@ SessionStep goTo(RiggingSession session, const RecordNow& now, const RecordPlace
 
 SessionStep goOn(RiggingSession session, const RecordNow& now, Moment when)
 {
+    if (session.place.kind == RecordPlace::Kind::Connected)
+        if (const auto next = nextSide(session, now)) {
+            session.side = next;
+            return {std::move(session), {}};
+        }
     if (session.place.kind == RecordPlace::Kind::ControlCheck)
         if (const auto waiting = nextSurface(session, now)) {
             session.surface = *waiting;
@@ -220,6 +288,13 @@ SessionStep stepBy(RiggingSession session, const RecordNow& now, int by, Moment 
     if (session.place.kind == RecordPlace::Kind::ControlCheck) {
         if (const SurfaceNow* surface = neighbour(now.surfaces, session.surface, by))
             session.surface = surface->id;
+        return {std::move(session), {}};
+    }
+    if (session.place.kind == RecordPlace::Kind::Connected) {
+        const auto at = std::ranges::find(now.sides, session.side, &SideNow::side);
+        const auto wanted = std::distance(now.sides.begin(), at) + by;
+        if (at != now.sides.end() && wanted >= 0 && wanted < std::ssize(now.sides))
+            session.side = now.sides[static_cast<std::size_t>(wanted)].side;
         return {std::move(session), {}};
     }
     if (session.place.kind != RecordPlace::Kind::Coupling)
@@ -322,6 +397,27 @@ SessionStep chooseCheckPeople(RiggingSession session, const RecordNow& /*now*/, 
     return {std::move(session), {}};
 }
 
+SessionStep stateConnected(RiggingSession session, const RecordNow& now, const ConnectedPress& press,
+                           Moment when)
+{
+    const auto side = std::ranges::find(now.sides, press.side, &SideNow::side);
+    if (side == now.sides.end())
+        return {std::move(session), {}};
+    session.side = press.side;
+    if (!press.person && side->isNotKnown())
+        return {std::move(session), {}};
+    SideConnected stated;
+    stated.record = now.record;
+    stated.side = press.side;
+    if (press.person) {
+        stated.persons = side->connectedBy.value_or(std::vector<PersonId>{});
+        if (std::erase(stated.persons, *press.person) == 0)
+            stated.persons.push_back(*press.person);
+    }
+    stated.stamp = {session.first.value_or(now.leader), when};
+    return {std::move(session), {stated}};
+}
+
 SessionStep wantAgain(RiggingSession session, const RecordNow& /*now*/, Moment /*when*/)
 {
     wantNothing(session);
@@ -405,6 +501,19 @@ SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceC
     check.cockpit = *session.checkPeople.inCockpit;
     check.stamp = {check.person, when};
     return {std::move(session), {check}};
+}
+
+SessionStep callSurface(RiggingSession session, const RecordNow& now, const SurfaceCall& call, Moment when)
+{
+    const auto surface = std::ranges::find_if(
+        now.surfaces, [&session](const SurfaceNow& one) { return session.surface == one.id; });
+    if (surface == now.surfaces.end())
+        return {std::move(session), {}};
+    SessionStep step = answerSurface(std::move(session), now, call.way,
+                                     answerToCall(surface->expected, call.way, call.seen), when);
+    for (SessionFact& fact : step.facts)
+        std::get<SurfaceCheck>(fact).seen = call.seen;
+    return step;
 }
 
 std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow& now,

@@ -18,7 +18,7 @@ namespace rig {
 // Where in the record somebody is.
 struct RecordPlace
 {
-    enum class Kind { Coupling, SecondInspection, ControlCheck, Season, Close, Summary };
+    enum class Kind { Coupling, SecondInspection, ControlCheck, Season, Connected, Close, Summary };
 
     Kind kind = Kind::Coupling;
     CouplingId coupling; // for Kind::Coupling
@@ -39,15 +39,25 @@ struct CheckPeople
     bool operator==(const CheckPeople&) const = default;
 };
 
+// Why somebody is no second person for a joint.
+enum class NotSecond { DidItFirst, ConnectedIt };
+
 // One coupling as the facts of the record stand.
 struct CouplingNow
 {
     CouplingId id;
     CouplingFlow first;
     CouplingFlow second;
-    std::vector<PersonId> firstPersons; // who answered or measured here first
-    std::optional<JointStop> stop = {}; // nothing else is asked here, of nobody
+    std::vector<PersonId> firstPersons;     // who answered or measured here first
+    std::optional<JointStop> stop = {};     // nothing else is asked here, of nobody
+    std::vector<PersonId> connectedBy = {}; // as far as it was stated
+    // Everybody in the file connected it or did it first: then whoever only connected it may be second, and
+    // the paper says that nobody independent was there.
+    bool isNobodyApart = false;
 
+    bool isConnectedBy(PersonId person) const;
+    // Empty: this person may be second here.
+    std::optional<NotSecond> whyNotSecond(PersonId person) const;
     const CouplingFlow& flow(Turn turn) const { return turn == Turn::First ? first : second; }
     // Something is left to do here in this turn, and may be done.
     bool isWaiting(Turn turn) const { return !stop && !isDone(turn); }
@@ -59,12 +69,28 @@ struct SurfaceNow
 {
     SurfaceId id;
     bool isWaiting = false; // something is still to be tried, and no “no” stops it
+    bool isBegun = false;   // something was tried
+    ExpectedCalls expected = {};
+
+    bool isHalfTried() const { return isWaiting && isBegun; }
+};
+
+// One side of the airframe, and who connected its joints.
+struct SideNow
+{
+    Side side = Side::None;
+    std::optional<std::vector<PersonId>> connectedBy; // empty: nobody said; nobody in it: not known
+
+    bool isSaid() const { return connectedBy.has_value(); }
+    bool isNotKnown() const { return connectedBy && connectedBy->empty(); }
 };
 
 // The record as its facts stand: what a session is worked against, and never kept in one.
 struct RecordNow
 {
     RecordId record;
+    PersonId leader;
+    std::vector<SideNow> sides;         // that joints in use stand on
     std::vector<CouplingNow> couplings; // in use, in rigging order
     std::vector<SurfaceNow> surfaces;   // in use, in the order of the control check
     bool isControlCheckDone = false;
@@ -74,8 +100,10 @@ struct RecordNow
     bool isDone(Turn turn) const;
 };
 
-// Flows and first persons of these couplings; surfaces are the caller's.
-RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> couplings);
+// Flows, first persons and who connected these couplings, which are in use; surfaces are the caller's.
+// `persons`: everybody in the file.
+RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> couplings,
+                      const std::vector<PersonId>& persons);
 
 // Work on a coupling that was begun here, in this window: what another window does is not ours to interrupt.
 struct Work
@@ -99,14 +127,23 @@ struct RiggingSession
     std::string correctionReason;
     std::optional<Work> begun;
     std::optional<Reading>
-        pressed; // shown and not yet saved, with all that was on the screen when it was pressed
+        pressed;              // shown and not yet saved, with all that was on the screen when it was pressed
+    std::optional<Side> side; // of those where it is asked who connected
     std::optional<SurfaceId> surface; // of the control check
     CheckPeople checkPeople;
 
     const std::optional<PersonId>& chosen(Turn at) const { return at == Turn::First ? first : second; }
 };
 
-using SessionFact = std::variant<Check, Reading, Exclusion, Interruption, SurfaceCheck, JointPlay>;
+using SessionFact =
+    std::variant<Check, Reading, Exclusion, Interruption, SurfaceCheck, SideConnected, JointPlay>;
+
+// What is pressed where it is asked who connected a side: one person, or that it is not known.
+struct ConnectedPress
+{
+    Side side = Side::None;
+    std::optional<PersonId> person; // empty: not known
+};
 
 struct SessionStep
 {
@@ -124,6 +161,8 @@ bool isHalfDone(const RiggingSession& session, const RecordNow& now);
 std::optional<CouplingId> nextWaiting(const RiggingSession& session, const RecordNow& now);
 // The same among the surfaces of the control check.
 std::optional<SurfaceId> nextSurface(const RiggingSession& session, const RecordNow& now);
+// The side below the one at hand, where it is asked who connected.
+std::optional<Side> nextSide(const RiggingSession& session, const RecordNow& now);
 // Where going on leads from here.
 RecordPlace onwardFrom(const RiggingSession& session, const RecordNow& now);
 
@@ -144,6 +183,10 @@ SessionStep chooseGauge(RiggingSession session, const RecordNow& now, GaugeId ga
 SessionStep chooseSurface(RiggingSession session, const RecordNow& now, SurfaceId surface, Moment when);
 SessionStep chooseCheckPeople(RiggingSession session, const RecordNow& now, const CheckPeople& people,
                               Moment when);
+// Adds a person to those who connected the side, or takes one away again who was named there; the last one
+// taken away leaves “not known”. Each press is a statement of its own, and the last one counts.
+SessionStep stateConnected(RiggingSession session, const RecordNow& now, const ConnectedPress& press,
+                           Moment when);
 // A further reading is wanted: beside the last one, or in the place of one that was a slip.
 SessionStep wantAgain(RiggingSession session, const RecordNow& now, Moment when);
 SessionStep wantCorrected(RiggingSession session, const RecordNow& now, const Reading& wrong,
@@ -160,6 +203,14 @@ SessionStep feelPlay(RiggingSession session, const RecordNow& now, const PlayFou
                      const PlayFound& across, const std::string& note, Moment when);
 SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceCheckKind kind, Answer given,
                           Moment when);
+
+// What was called at the surface, while the control was moved one way or the other.
+struct SurfaceCall
+{
+    SurfaceCheckKind way = SurfaceCheckKind::CalledOneWay;
+    std::optional<Movement> seen; // empty: it could not be seen
+};
+SessionStep callSurface(RiggingSession session, const RecordNow& now, const SurfaceCall& call, Moment when);
 
 // By the look and by what was read and asked for; whether somebody and a gauge are chosen is another
 // question. `stop` is the coupling's: then it opens only where somebody asked for it.

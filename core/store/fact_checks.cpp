@@ -342,6 +342,9 @@ Outcome FactChecks::check(const Surface& surface) const
 
 Outcome FactChecks::check(const SurfaceCheck& check) const
 {
+    const bool isSeen = isCall(check.kind) && check.answer != Answer::CannotSee;
+    if (check.seen.has_value() != isSeen)
+        return refused("what a surface did belongs to a call that was seen, and to no other answer");
     return firstProblem({isNew(check),
                          sameAirframe(check.record, factShape<Surface>().table, check.surface.bytes),
                          twoPeople(check.person, check.cockpit), open(check.record)});
@@ -371,6 +374,13 @@ Outcome FactChecks::check(const JointPlay& play) const
         return made;
     return firstProblem(
         {sameAirframe(*play.record, factShape<Coupling>().table, play.coupling.bytes), open(*play.record)});
+}
+
+Outcome FactChecks::check(const SideConnected& connected) const
+{
+    if (std::set(connected.persons.begin(), connected.persons.end()).size() != connected.persons.size())
+        return refused("a person twice for one side");
+    return firstProblem({isNew(connected), open(connected.record)});
 }
 
 Outcome FactChecks::check(const Question& question) const

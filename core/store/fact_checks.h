@@ -36,6 +36,7 @@ public:
     Outcome check(const SurfaceMeasure& measure) const;
     Outcome check(const RecordTick& tick) const;
     Outcome check(const JointPlay& play) const;
+    Outcome check(const SideConnected& connected) const;
     Outcome check(const Question& question) const;
     Outcome check(const Resolution& resolution) const;
 

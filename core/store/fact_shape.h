@@ -29,6 +29,7 @@ struct RecordTick;
 struct Resolution;
 struct RiggingRecord;
 struct Shown;
+struct SideConnected;
 struct Surface;
 struct SurfaceCheck;
 struct SurfaceMeasure;
@@ -36,7 +37,7 @@ struct SurfaceMeasure;
 // Every fact with an id of its own. What is attached to one of them is Shown.
 using Facts = std::tuple<Person, Airframe, Gauge, GaugeCheck, Coupling, Fitting, Event, RiggingRecord, Check,
                          Reading, Exclusion, FrozenBaseline, Interruption, RecordClose, Surface, SurfaceCheck,
-                         SurfaceMeasure, RecordTick, Question, Resolution, JointPlay>;
+                         SurfaceMeasure, RecordTick, Question, Resolution, JointPlay, SideConnected>;
 
 // What a fact has many of, in a table of its own: one column names the fact, one holds the value.
 struct ChildShape

@@ -405,6 +405,35 @@ constexpr std::string_view wordOf(SurfaceCheckKind kind)
         return "holds-setting";
     case SurfaceCheckKind::OpensTogether:
         return "opens-together";
+    case SurfaceCheckKind::CalledOneWay:
+        return "called-one-way";
+    case SurfaceCheckKind::CalledOtherWay:
+        return "called-other-way";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Movement kind)
+{
+    switch (kind) {
+    case Movement::Up:
+        return "up";
+    case Movement::Down:
+        return "down";
+    case Movement::Left:
+        return "left";
+    case Movement::Right:
+        return "right";
+    case Movement::Out:
+        return "out";
+    case Movement::In:
+        return "in";
+    case Movement::Opens:
+        return "opens";
+    case Movement::Shuts:
+        return "shuts";
+    case Movement::Nothing:
+        return "nothing";
     }
     return {};
 }

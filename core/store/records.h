@@ -67,6 +67,7 @@ public:
     Result<FactId> add(const SurfaceCheck& check);
     Result<FactId> add(const SurfaceMeasure& measure);
     Result<FactId> add(const RecordTick& tick);
+    Result<FactId> add(const SideConnected& connected);
     Result<QuestionId> add(const Question& question);
     Result<FactId> add(const Resolution& resolution);
     Result<FactId> add(const JointPlay& play);

@@ -144,6 +144,11 @@ Result<FactId> Records::add(const RecordTick& tick)
     return keep(writer(), tick);
 }
 
+Result<FactId> Records::add(const SideConnected& connected)
+{
+    return keep(writer(), connected);
+}
+
 Result<QuestionId> Records::add(const Question& question)
 {
     return keep(writer(), question);

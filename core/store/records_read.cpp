@@ -346,7 +346,7 @@ Result<RecordContent> Records::content(RecordId record) const
     const bool isRead =
         take(factsIn<RiggingRecord>(m_file, "FROM rigging_record t WHERE t.id = ?", values), found,
              problem) &&
-        put(content.checks, problem) && put(content.readings, problem) &&
+        put(content.connected, problem) && put(content.checks, problem) && put(content.readings, problem) &&
         take(inOrderOfSaving(factsIn<Exclusion>(
                  m_file,
                  "FROM exclusion t JOIN reading r ON r.id = t.reading WHERE r.record = ? ORDER BY t.id",
@@ -360,6 +360,9 @@ Result<RecordContent> Records::content(RecordId record) const
         return problem;
     if (found.empty())
         return Problem{ProblemKind::NotFound, "no rigging record " + textOf(record.bytes)};
+    for (SideConnected& connected : content.connected)
+        if (const Outcome all = readChildren(m_file.connection(), connected.id.bytes, connected); !all)
+            return all.problem();
     settleWhatWasSeen(content.questions, content.checks);
     content.record = found.front();
     if (!closings.empty())

@@ -249,13 +249,14 @@ private:
     using Raw = typename Leaf<Value>::Raw;
 };
 
+// `owner` is the column and also the table of the facts that have these.
 template <typename Fact, typename Value>
 constexpr Children<Fact, Value> children(const char* table, const char* owner, const char* value, Range range,
                                          const std::vector<Value>& (*all)(const Fact&),
                                          void (*give)(Fact&, std::vector<Value>))
 {
     return {{table,
-             {owner, Storage::Id, false, kTableOf<decltype(Fact::id)>, {}},
+             {owner, Storage::Id, false, owner, {}},
              {value, Leaf<Value>::kStorage, false, kTableOf<Value>, range}},
             all,
             give};

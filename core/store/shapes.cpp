@@ -76,5 +76,6 @@ template const FactShape& factShape<RecordTick>();
 template const FactShape& factShape<Question>();
 template const FactShape& factShape<Resolution>();
 template const FactShape& factShape<JointPlay>();
+template const FactShape& factShape<SideConnected>();
 
 } // namespace rig

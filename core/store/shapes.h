@@ -241,7 +241,8 @@ template <> struct Shape<SurfaceCheck>
     static constexpr auto columns =
         several(column("record", &SurfaceCheck::record), column("surface", &SurfaceCheck::surface),
                 column("kind", &SurfaceCheck::kind), column("answer", &SurfaceCheck::answer),
-                column("person", &SurfaceCheck::person), column("cockpit", &SurfaceCheck::cockpit));
+                column("person", &SurfaceCheck::person), column("cockpit", &SurfaceCheck::cockpit),
+                column("seen", &SurfaceCheck::seen));
 };
 
 template <> struct Shape<SurfaceMeasure>
@@ -261,6 +262,19 @@ template <> struct Shape<RecordTick>
     static constexpr auto columns =
         several(column("record", &RecordTick::record), column("kind", &RecordTick::kind),
                 column("person", &RecordTick::person));
+};
+
+template <> struct Shape<SideConnected>
+{
+    static constexpr const char* table = "connected";
+    static constexpr auto columns =
+        several(column("record", &SideConnected::record), column("side", &SideConnected::side));
+    static constexpr auto children = rig::children<SideConnected, PersonId>(
+        "connected_person", "connected", "person", {},
+        +[](const SideConnected& connected) -> const std::vector<PersonId>& { return connected.persons; },
+        +[](SideConnected& connected, std::vector<PersonId> persons) {
+            connected.persons = std::move(persons);
+        });
 };
 
 template <> struct Shape<Question>

@@ -21,6 +21,8 @@ inline constexpr std::array kFactTables{
     FactTable{"fitting", true},
     FactTable{"event", true},
     FactTable{"rigging_record", true},
+    FactTable{"connected", true},
+    FactTable{"connected_person", false},
     FactTable{"answer", true},
     FactTable{"reading", true},
     FactTable{"shown", false},

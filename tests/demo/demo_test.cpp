@@ -264,9 +264,49 @@ TEST_F(Demo, TheControlsOfQx42WereTriedAgainAfterTheAileronWasReconnected)
     EXPECT_EQ(std::ranges::count(summary.notDone, OpenItemKind::SurfaceSetBack, &OpenItem::kind), 0);
     for (const SummarySurface& surface : summary.surfaces) {
         const auto counted = std::ranges::count(surface.answers, true, &SummarySurfaceAnswer::counts);
-        EXPECT_EQ(counted, std::ssize(checksOf(surface.surface.kind))) << surface.surface.name;
+        EXPECT_EQ(counted, std::ssize(checksOf(surface.surface))) << surface.surface.name;
     }
     EXPECT_EQ(summary.surfaces[1].answers.front().hand, "Right aileron");
+}
+
+TEST_F(Demo, EverySurfaceWasCalledBothWays)
+{
+    const RecordClose* close = closeOn("QX-17", dayOf(2024, 9, 14));
+    ASSERT_TRUE(close);
+    for (const SummarySurface& surface :
+         summaryOf(of("QX-17"), must(store->records().content(close->record))).surfaces)
+        for (const SummarySurfaceAnswer& one : surface.answers)
+            if (isCall(one.check.kind)) {
+                const auto expected = expectedOf(surface.surface).of(one.check.kind);
+                EXPECT_TRUE(one.check.seen && (!expected || one.check.seen == expected))
+                    << surface.surface.name;
+            }
+}
+
+TEST_F(Demo, EverySecondPersonNeitherConnectedNorMeasuredTheJoint)
+{
+    int records = 0;
+    for (const char* registration : {"QX-17", "QX-42", "QX-88"})
+        for (const RecordClose& close : of(registration).closings) {
+            const RecordContent content = must(store->records().content(close.record));
+            for (const Coupling& coupling : of(registration).couplings)
+                for (const Check& check : content.checks)
+                    if (check.coupling == coupling.id && check.turn == Turn::Second) {
+                        const auto connected = whoConnected(coupling.side, content.connected);
+                        EXPECT_EQ(std::ranges::count(connected, check.person), 0);
+                    }
+            records += content.connected.empty() ? 0 : 1;
+        }
+    EXPECT_GT(records, 100);
+}
+
+TEST_F(Demo, AfterTheOutlandingTheSecondNameHadConnectedTheRightSide)
+{
+    const RecordClose* close = closeOn("QX-88", dayOf(2026, 8, 16));
+    ASSERT_TRUE(close);
+    const RecordSummary summary = summaryOf(of("QX-88"), must(store->records().content(close->record)));
+    EXPECT_EQ(summary.second, "T. Vale");
+    EXPECT_EQ(summary.secondName.connected, (std::vector{Side::Right, Side::None}));
 }
 
 TEST_F(Demo, NoRecordThatWasClosedAsCompleteHasAControlCheckFromBeforeALaterHand)

@@ -6,6 +6,7 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/temp_store.h"
 #include "tests/support/typing.h"
+#include "tests/support/who_connected.h"
 
 #include <QAbstractButton>
 #include <QMenu>
@@ -111,6 +112,9 @@ TEST_P(EveryPage, OfARiggingHoldsItsWords)
     typist.press(Qt::Key_Down);
     click("riggedAnew");
     click("begin");
+    expectRoom("who connected", 20);
+    typist.type("12");
+    passWhoConnected(window, typist);
     expectRoom("the look", 30);
     typist.goTo("measuredWith");
     typist.press(Qt::Key_Down);
@@ -128,9 +132,9 @@ TEST_P(EveryPage, OfARiggingHoldsItsWords)
     typist.type("s");
     expectRoom("the second person", 30);
     typist.type("s");
-    click("recordRow9");
-    expectRoom("the control check", 30);
     click("recordRow10");
+    expectRoom("the control check", 30);
+    click("recordRow11");
     expectRoom("the close", 20);
 }
 
@@ -140,6 +144,7 @@ TEST_P(EveryPage, OfARiggingKeepsNameVerdictAndTheNextPressInView)
     typist.press(Qt::Key_Down);
     click("riggedAnew");
     click("begin");
+    passWhoConnected(window, typist);
     typist.goTo("measuredWith");
     typist.press(Qt::Key_Down);
     const auto expectInView = [this](const QWidget& one, const char* when) {
@@ -172,6 +177,7 @@ TEST_P(EveryPage, OfARiggingTakesAQuickSecondPressOnlyWhereTheFirstWas)
     typist.press(Qt::Key_Down);
     click("riggedAnew");
     click("begin");
+    passWhoConnected(window, typist);
     typist.goTo("measuredWith");
     typist.press(Qt::Key_Down);
     typist.type("yy");

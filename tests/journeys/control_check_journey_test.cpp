@@ -54,7 +54,7 @@ protected:
 
     void toTheControlCheck()
     {
-        typist.goTo("recordRow4");
+        typist.goTo("recordRow5");
         press(Qt::Key_Space);
     }
 
@@ -109,16 +109,17 @@ TEST_P(ControlCheckJourney, GoesThroughTheUsualSurfacesAndOnToTheSecondInspectio
     toTheControlCheck();
     EXPECT_TRUE(isShown("noSurfaces"));
     press(Qt::Key_Return); // the usual ones
-    EXPECT_EQ(row(4), "0 of 7 surfaces");
+    EXPECT_EQ(row(5), "0 of 7 surfaces");
     EXPECT_EQ(text("surfaceTitle"), "Left aileron");
     chooseTwo();
     presses = 0;
-    for (const char* answers : {"yyyyyyy", "yyyyyyy", "yyyyyy", "yyyyyy", "yyyyyyy", "yyyyyyy", "yyy"}) {
+    for (const char* answers :
+         {"yy↑↓yyyy", "yy↓↑yyyy", "yy↑↓yyy", "yy↑↓yyy", "yy↑↓yyyy", "yy←→yyyy", "↑↓yyy"}) {
         type(answers);
         press(Qt::Key_Return);
     }
-    EXPECT_EQ(presses, 50) << "43 answers and one Enter for each of seven surfaces";
-    EXPECT_EQ(row(4), "7 of 7 surfaces");
+    EXPECT_EQ(presses, 58) << "51 answers and one Enter for each of seven surfaces";
+    EXPECT_EQ(row(5), "7 of 7 surfaces");
     EXPECT_EQ(text("couplingTitle"), "Left aileron") << "the second inspection";
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
 }
@@ -129,12 +130,17 @@ TEST_P(ControlCheckJourney, AReversedSenseStopsTheRecord)
     toTheControlCheck();
     press(Qt::Key_Return);
     chooseTwo();
-    type("yyn");
+    type("yy");
+    EXPECT_EQ(text("senseCall"), "Stick to the left.") << "what to move, and nothing of what it should do";
+    type("y"); // no answer to what it does
+    EXPECT_EQ(content().surfaceChecks.size(), 2U);
+    type("↓");
     EXPECT_TRUE(isShown("stopCard"));
-    EXPECT_NE(text("stopWhy").find("Left aileron did not move as called"), std::string::npos);
+    EXPECT_NE(text("stopWhy").find("Left aileron did not move as expected"), std::string::npos);
+    EXPECT_EQ(text("senseCall"), "Stick to the left. Called: Down. Expected: Up.");
     EXPECT_EQ(text("stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
     EXPECT_TRUE(isShown("partSeatedCanPass"));
-    EXPECT_EQ(row(4), "0 of 7 surfaces · “no” or “cannot see”, open");
+    EXPECT_EQ(row(5), "0 of 7 surfaces · “no” or “cannot see”, open");
 
     type("yyyy"); // nothing is tried any further, here
     press(Qt::Key_PageDown);
@@ -145,8 +151,60 @@ TEST_P(ControlCheckJourney, AReversedSenseStopsTheRecord)
 
     ASSERT_EQ(content().questions.size(), 1U);
     EXPECT_TRUE(content().questions.front().isOpen());
-    EXPECT_EQ(content().questions.front().question.surfaceCheck, SurfaceCheckKind::Sense);
+    EXPECT_EQ(content().questions.front().question.surfaceCheck, SurfaceCheckKind::CalledOneWay);
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
+}
+
+TEST_P(ControlCheckJourney, WhatItDoesIsCalledBothWaysAndOnlyThenHeldBesideWhatIsExpected)
+{
+    begin();
+    toTheControlCheck();
+    press(Qt::Key_Return);
+    chooseTwo();
+    type("yy↑");
+    EXPECT_EQ(text("senseCall"), "Stick to the right.");
+    EXPECT_EQ(text("senseHeading"), "Tell the cockpit what to move");
+    type("↓");
+    EXPECT_EQ(text("senseCall"), "Stick to the left. Called: Up. Expected: Up.\n"
+                                 "Stick to the right. Called: Down. Expected: Down.");
+    const auto checks = content().surfaceChecks;
+    ASSERT_EQ(checks.size(), 4U);
+    EXPECT_EQ(checks[2].kind, SurfaceCheckKind::CalledOneWay);
+    EXPECT_EQ(checks[2].seen, Movement::Up);
+    EXPECT_EQ(checks[3].kind, SurfaceCheckKind::CalledOtherWay);
+    EXPECT_EQ(checks[3].seen, Movement::Down);
+    EXPECT_EQ(checks[3].answer, Answer::Yes);
+    EXPECT_TRUE(content().questions.empty());
+}
+
+TEST_P(ControlCheckJourney, ASurfaceThatDoesNothingStopsTheRecordInTheOtherDirectionToo)
+{
+    begin();
+    toTheControlCheck();
+    press(Qt::Key_Return);
+    chooseTwo();
+    type("yy↑n");
+    EXPECT_TRUE(isShown("stopCard"));
+    EXPECT_NE(text("stopWhy").find("Left aileron did nothing"), std::string::npos);
+    ASSERT_EQ(content().questions.size(), 1U);
+    EXPECT_EQ(content().surfaceChecks.back().seen, Movement::Nothing);
+    EXPECT_EQ(content().surfaceChecks.back().answer, Answer::No);
+}
+
+TEST_P(ControlCheckJourney, ComingBackGoesOnWithTheSurfaceThatIsHalfTried)
+{
+    begin();
+    toTheControlCheck();
+    press(Qt::Key_Return);
+    chooseTwo();
+    press(Qt::Key_PageDown);
+    type("yy↓");
+    EXPECT_EQ(text("surfaceTitle"), "Right aileron");
+    typist.goTo("recordRow2");
+    press(Qt::Key_Space);
+    toTheControlCheck();
+    EXPECT_EQ(text("surfaceTitle"), "Right aileron");
+    EXPECT_EQ(text("senseCall"), "Stick to the right.") << "where it was left";
 }
 
 TEST_P(ControlCheckJourney, AHandOnAJointSetsTheSurfacesOfItsCircuitBack)
@@ -155,27 +213,25 @@ TEST_P(ControlCheckJourney, AHandOnAJointSetsTheSurfacesOfItsCircuitBack)
     toTheControlCheck();
     press(Qt::Key_Return);
     chooseTwo();
-    for (const char* answers : {"yyyyyyy", "yyyyyyy", "yyyyyy", "yyyyyy", "yyyyyyy", "yyyyyyy", "yyy"}) {
+    for (const char* answers :
+         {"yy↑↓yyyy", "yy↓↑yyyy", "yy↑↓yyy", "yy↑↓yyy", "yy↑↓yyyy", "yy←→yyyy", "↑↓yyy"}) {
         type(answers);
         press(Qt::Key_Return);
     }
-    ASSERT_EQ(row(4), "7 of 7 surfaces");
+    ASSERT_EQ(row(5), "7 of 7 surfaces");
     type("s"); // back to the first person, who looks at the left aileron's joint
     typist.goTo("measuredBy");
     press(Qt::Key_Down);
     type("y");
-    EXPECT_EQ(row(4), "5 of 7 surfaces · to be tried again");
+    EXPECT_EQ(row(5), "5 of 7 surfaces · to be tried again");
     toTheControlCheck();
     EXPECT_EQ(text("controlNotice"),
               "Somebody was at Left aileron after this was tried. Try all of it again.");
     EXPECT_TRUE(part<QPushButton>(page, "surfaceChip1").text().contains("try again"));
     EXPECT_TRUE(part<QPushButton>(page, "surfaceChip2").text().contains("done")) << "an airbrake";
-    for (int aileron = 0; aileron < 2; ++aileron) {
-        type("yyyyyyy");
-        press(Qt::Key_Return);
-    }
-    EXPECT_EQ(row(4), "7 of 7 surfaces");
-    EXPECT_EQ(content().surfaceChecks.size(), 43U + 14U) << "what was said before stays";
+    type("yy↑↓yyyy\nyy↓↑yyyy\n");
+    EXPECT_EQ(row(5), "7 of 7 surfaces");
+    EXPECT_EQ(content().surfaceChecks.size(), 51U + 16U) << "what was said before stays";
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
 }
 

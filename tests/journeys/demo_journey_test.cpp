@@ -5,6 +5,7 @@
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/temp_store.h"
 #include "tests/support/typing.h"
+#include "tests/support/who_connected.h"
 
 #include <QComboBox>
 #include <QMenu>
@@ -78,6 +79,7 @@ TEST_P(Demonstration, JudgesAReadingOfTodayAgainstTheInventedPast)
     press(Qt::Key_Space); // taken apart and rigged again
     typist.goTo("begin");
     press(Qt::Key_Return);
+    passWhoConnected(window, typist);
     typist.goTo("measuredWith");
     press(Qt::Key_Down);
     type("yyy0.45");

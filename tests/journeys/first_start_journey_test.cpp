@@ -6,6 +6,7 @@
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/temp_store.h"
 #include "tests/support/typing.h"
+#include "tests/support/who_connected.h"
 
 #include <QComboBox>
 #include <QLineEdit>
@@ -119,6 +120,7 @@ TEST_P(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
     press(Qt::Key_Return);
     goTo("seasonNext");
     press(Qt::Key_Return);
+    passWhoConnected(window, typist);
     type("yyy0.5");
     press(Qt::Key_Return);
     EXPECT_EQ(text("verdictWord"), "Inside the band");

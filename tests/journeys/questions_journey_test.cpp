@@ -9,6 +9,7 @@
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/sleeve_joint.h"
 #include "tests/support/typing.h"
+#include "tests/support/who_connected.h"
 
 #include <QComboBox>
 #include <QMenu>
@@ -75,6 +76,7 @@ protected:
         press(Qt::Key_Return);
         tabTo("seasonNext"); // the first record of the year begins with its list
         press(Qt::Key_Return);
+        passWhoConnected(window, typist);
     }
 
     bool barShown()

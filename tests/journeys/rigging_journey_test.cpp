@@ -5,6 +5,7 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/typing.h"
+#include "tests/support/who_connected.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -63,23 +64,32 @@ protected:
                   Verdict::Inside);
     }
 
-    void begin()
+    enum class Asked { Season, WhoConnected };
+
+    // Up to what is asked before the first joint, and past it.
+    void begin(Asked passed = Asked::WhoConnected)
     {
         typist.goTo("leader");
         press(Qt::Key_Down); // M. Oren
         press(Qt::Key_Tab);
         press(Qt::Key_Return);
-        leaveSeasonList();
+        if (passed == Asked::WhoConnected)
+            return leaveSeasonList();
+        Typist::look();
+        typist.goTo("seasonNext");
+        press(Qt::Key_Return);
+        Typist::look();
     }
 
     // The first record of the year begins with its list.
     void leaveSeasonList()
     {
         Typist::look();
-        if (!part(page, "seasonNext").isVisible())
-            return;
-        typist.goTo("seasonNext");
-        press(Qt::Key_Return);
+        if (part(page, "seasonNext").isVisible()) {
+            typist.goTo("seasonNext");
+            press(Qt::Key_Return);
+        }
+        passWhoConnected(page, typist);
     }
 
     void tickSeasonList()
@@ -120,7 +130,7 @@ protected:
     void chooseNamesAtTheClose()
     {
         Typist::look();
-        page.findChild<QAbstractButton*>("recordRow5")->click();
+        page.findChild<QAbstractButton*>("recordRow6")->click();
         page.findChild<QComboBox*>("closeFirst")->setCurrentIndex(1);
         page.findChild<QComboBox*>("closeSecond")->setCurrentIndex(2);
     }
@@ -198,7 +208,7 @@ TEST_P(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     typist.goTo("inCockpit");
     press(Qt::Key_Down);
     press(Qt::Key_Down); // not the one who stands at the surface
-    type("yyy");
+    type("↑↓yyy");
     press(Qt::Key_Return);
     EXPECT_EQ(text("openItems"), "•  Right aileron: no band yet, the reading could not be judged");
 
@@ -237,6 +247,75 @@ TEST_P(RiggingJourney, GoesFromTheLookToTheCloseWithTwoNames)
     EXPECT_FALSE(page.findChild<QPushButton*>("printRecord")->isVisible());
     type("l");
     EXPECT_TRUE(page.findChild<QPushButton*>("printRecord")->isVisible());
+}
+
+TEST_P(RiggingJourney, WhoConnectedIsAskedAtTheStartByOneKeyANameAndMayBePutRight)
+{
+    begin(Asked::Season);
+    EXPECT_TRUE(part(page, "connected1_0").isVisible());
+    EXPECT_FALSE(part(page, "connectedSide0").isVisible()) << "no joint stands in the middle or at the tail";
+    EXPECT_EQ(text("connected1_Hint"), "Not said yet.") << "nobody is filled in";
+    EXPECT_FALSE(part<QPushButton>(page, "connected1_0").isChecked());
+    type("1"); // M. Oren, the left side
+    press(Qt::Key_Return);
+    type("12"); // both, the right side
+    press(Qt::Key_Return);
+    EXPECT_EQ(text("couplingTitle"), "Left aileron");
+    const auto who = [this](Side side) { return whoConnected(side, content().connected); };
+    EXPECT_EQ(who(Side::Left), std::vector{hangar.oren});
+    EXPECT_EQ(who(Side::Right).size(), 2U);
+
+    typist.goTo("recordRow1");
+    press(Qt::Key_Space);
+    EXPECT_EQ(part<QAbstractButton>(page, "recordRow1").accessibleDescription(), "said of every side");
+    press(Qt::Key_PageDown);
+    type("1"); // M. Oren was nowhere near the right side
+    EXPECT_EQ(who(Side::Right), std::vector{hangar.vale});
+    type("0");
+    EXPECT_TRUE(who(Side::Right).empty());
+    EXPECT_TRUE(part<QPushButton>(page, "connected2_2").isChecked()) << "not known";
+    EXPECT_EQ(content().connected.size(), 5U) << "what was stated before stays";
+    EXPECT_EQ(content().connected.back().stamp.by, hangar.oren);
+    EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
+}
+
+TEST_P(RiggingJourney, WhoeverConnectedAJointIsNotItsSecondPersonAndTheListSaysWhy)
+{
+    must(store.records().add(aPerson("R. Sand")));
+    begin(Asked::Season);
+    type("2\n\n"); // T. Vale, the left side
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    type("yys");
+    EXPECT_EQ(text("couplingNotice"),
+              "Choose the second person: somebody who neither connected nor measured this joint.");
+    const auto& second = part<QComboBox>(page, "measuredBy");
+    EXPECT_EQ(second.itemText(1), "M. Oren: looked or measured here first");
+    EXPECT_EQ(second.itemText(2), "T. Vale: connected it");
+    chooseSecond();
+    EXPECT_EQ(second.currentText(), "R. Sand") << "the keys pass over who may not";
+    type("yyyy");
+    EXPECT_TRUE(flowOfSleeve(content(), hangar.leftAileron, Turn::Second).isDone());
+}
+
+TEST_P(RiggingJourney, WhereTwoPeopleConnectedEverythingTheWorkGoesOnAndThePaperSaysThatNobodyWasIndependent)
+{
+    begin(Asked::Season);
+    type("12\n12\n");
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    type("yys");
+    EXPECT_TRUE(text("couplingNotice").startsWith("Everybody here connected or measured this joint."));
+    chooseSecond();
+    EXPECT_EQ(part<QComboBox>(page, "measuredBy").currentText(), "T. Vale");
+    EXPECT_EQ(text("couplingNotice"),
+              "T. Vale connected this joint: nobody independent is here, and the paper will say so.");
+    type("yyyy");
+    EXPECT_TRUE(flowOfSleeve(content(), hangar.leftAileron, Turn::Second).isDone());
+    chooseNamesAtTheClose();
+    EXPECT_EQ(text("closeIndependence"),
+              "Nobody independent was there: T. Vale, the second name, connected the left side.\n"
+              "Nobody independent was there: T. Vale, the second name, connected the right side.");
 }
 
 TEST_P(RiggingJourney, KeepsTheLeavesShutUntilTheBallIsSeen)
@@ -391,7 +470,7 @@ TEST_P(RiggingJourney, InterruptedTwiceItIsDoneFromTheLookEachTimeAndTheMarkStay
     EXPECT_EQ(now.interruptions.size(), 2U);
     EXPECT_EQ(now.readings.size(), 2U) << "what was read before the break stays";
     EXPECT_EQ(text("recordProgress"), "1 of 2 couplings done");
-    EXPECT_TRUE(page.findChild<QWidget*>("recordRow1")->accessibleDescription().contains("interrupted"));
+    EXPECT_TRUE(page.findChild<QWidget*>("recordRow2")->accessibleDescription().contains("interrupted"));
 }
 
 TEST_P(RiggingJourney, TwoPeopleDisagreeBlindlyAndBothReadingsStand)
@@ -462,7 +541,7 @@ TEST_P(RiggingJourney, AReadingStandsWhereItWasPressedWhenAnotherRowIsClickedAtO
     begin();
     burst("yyy0.5");
     burst(Qt::Key_Return);
-    Typist{page, Pace::Ahead}.click(part(page, "recordRow2"));
+    Typist{page, Pace::Ahead}.click(part(page, "recordRow3"));
     Typist::look();
     expectOneReadingOfTheLeftAileron();
     EXPECT_EQ(text("couplingTitle"), "Right aileron");

@@ -11,6 +11,7 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/sleeve_joint.h"
 #include "tests/support/typing.h"
+#include "tests/support/who_connected.h"
 
 #include <QLineEdit>
 
@@ -48,6 +49,7 @@ protected:
         typist.press(Qt::Key_Return);
         typist.goTo("seasonNext");
         typist.press(Qt::Key_Return);
+        passWhoConnected(window, typist);
         Typist::look();
     }
 
@@ -163,7 +165,7 @@ TEST_P(TypedAhead, PageDownAfterEnterLeavesTheReadingWhereItWasTaken)
 TEST_P(TypedAhead, AClickOnAnotherCouplingAfterEnterLeavesTheReadingWhereItWasTaken)
 {
     typist.type("yyy0.50\n");
-    typist.click(part(window, "recordRow2"));
+    typist.click(part(window, "recordRow3"));
     expectOneReading(joints[0], Turn::First);
     expectUntouched(joints[1]);
     EXPECT_EQ(onPage("couplingTitle"), "Right aileron");
@@ -179,7 +181,7 @@ TEST_P(TypedAhead, ASecondPersonCalledAfterEnterLosesNoReading)
 TEST_P(TypedAhead, TheSecondPersonsReadingsAreHisOwn)
 {
     typist.type(kThreeJoints);
-    typist.goTo("recordRow4");
+    typist.goTo("recordRow5");
     typist.press(Qt::Key_Space);
     chooseSecond();
     typist.type("yyy0.50\ny\nyyy0.70\ny\nyyy0.30\ny\n");
@@ -193,7 +195,7 @@ TEST_P(TypedAhead, TheSecondPersonsReadingsAreHisOwn)
 
 TEST_P(TypedAhead, AControlCheckHasEveryAnswerAtItsSurface)
 {
-    typist.goTo("recordRow5");
+    typist.goTo("recordRow6");
     typist.press(Qt::Key_Space);
     typist.press(Qt::Key_Return); // the usual surfaces
     typist.goTo("atSurface");
@@ -201,9 +203,9 @@ TEST_P(TypedAhead, AControlCheckHasEveryAnswerAtItsSurface)
     typist.press(Qt::Key_Tab);
     typist.press(Qt::Key_Down); // M. Oren again, and nothing may be tried
     typist.press(Qt::Key_Down); // T. Vale
-    typist.type("yyyyyyy\nyyyyyyy\nyyyyyy\nyyyyyy\nyyyyyyy\nyyyyyyy\nyyy\n");
-    EXPECT_EQ(content().surfaceChecks.size(), 43U);
-    EXPECT_EQ(part(window, "recordRow5").accessibleDescription(), "7 of 7 surfaces");
+    typist.type("yy↑↓yyyy\nyy↓↑yyyy\nyy↑↓yyy\nyy↑↓yyy\nyy↑↓yyyy\nyy←→yyyy\n↑↓yyy\n");
+    EXPECT_EQ(content().surfaceChecks.size(), 51U);
+    EXPECT_EQ(part(window, "recordRow6").accessibleDescription(), "7 of 7 surfaces");
     EXPECT_EQ(onPage("couplingTitle"), "Left aileron") << "the second inspection";
     expectNoProblem();
 }
@@ -211,7 +213,7 @@ TEST_P(TypedAhead, AControlCheckHasEveryAnswerAtItsSurface)
 TEST_P(TypedAhead, TheCloseKeepsBothNames)
 {
     typist.type(kThreeJoints);
-    typist.goTo("recordRow6");
+    typist.goTo("recordRow7");
     typist.press(Qt::Key_Space);
     typist.goTo("toolsCounted");
     typist.type(" ");

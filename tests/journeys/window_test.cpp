@@ -12,11 +12,30 @@
 #include <QAction>
 
 #include <algorithm>
+#include <sqlite3.h>
 
 using namespace rig;
 using namespace rig::test;
 
 namespace {
+
+// Where the last readings stand in the file.
+std::size_t placeOfReadings(const std::string& path)
+{
+    sqlite3* file = nullptr;
+    EXPECT_EQ(sqlite3_open(path.c_str(), &file), SQLITE_OK);
+    sqlite3_stmt* ask = nullptr;
+    EXPECT_EQ(sqlite3_prepare_v2(
+                  file, "SELECT max(pgoffset) FROM dbstat WHERE name = 'reading' AND pagetype = 'leaf'", -1,
+                  &ask, nullptr),
+              SQLITE_OK);
+    EXPECT_EQ(sqlite3_step(ask), SQLITE_ROW);
+    const auto place = static_cast<std::size_t>(sqlite3_column_int64(ask, 0));
+    EXPECT_GT(place, 0U);
+    sqlite3_finalize(ask);
+    sqlite3_close(file);
+    return place;
+}
 
 class Window : public testing::Test
 {
@@ -75,7 +94,7 @@ TEST_F(Window, TurnsLightAtTheFirstF9WhenItWasStartedDark)
 TEST_F(Window, ShowsAFileBeforeItIsLookedThroughAndClosesItWhenItIsFoundDamaged)
 {
     std::string bytes = bytesOf(store.path());
-    bytes.replace(bytes.size() / 2, 3 * 4096, 3 * 4096, '\xA5');
+    bytes.replace(placeOfReadings(store.path()), 512, 512, '\xA5'); // which the first page is painted without
     writeBytes(store.path(), bytes);
     open();
     EXPECT_TRUE(window.page(Moments::RiggedToday));

@@ -11,8 +11,11 @@
 #include "tests/support/on_screen.h"
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+
+#include <algorithm>
 
 using namespace rig;
 using namespace rig::test;
@@ -62,6 +65,14 @@ protected:
         write(answerSurface(session, *view().now, kind, answer, store.clock().now()));
     }
 
+    void call(SurfaceId surface, SurfaceCheckKind way, std::optional<Movement> seen)
+    {
+        RiggingSession session = sessionOf(record(), hangar.oren, false, {});
+        session.surface = surface;
+        session.checkPeople = {hangar.vale, hangar.oren};
+        write(callSurface(session, *view().now, {way, seen}, store.clock().now()));
+    }
+
     void write(const SessionStep& step) { must(writer.write(hangar.airframe, step.facts, std::nullopt)); }
 
     QString keep(SurfaceId surface, MeasureKind kind, const char* typed,
@@ -102,6 +113,9 @@ protected:
                          [this](SurfaceCheckKind kind, Answer given) {
                              take(answerSurface(session, *view().now, kind, given, store.clock().now()));
                          });
+        QObject::connect(&panel, &ControlCheckPanel::called, &panel, [this](const SurfaceCall& call) {
+            take(callSurface(session, *view().now, call, store.clock().now()));
+        });
         QObject::connect(&panel, &ControlCheckPanel::peopleChosen, &panel, [this](const CheckPeople& people) {
             take(chooseCheckPeople(session, *view().now, people, store.clock().now()));
         });
@@ -152,8 +166,9 @@ protected:
     void type(const char* keys)
     {
         for (const QChar key : QString{keys}) {
-            QKeyEvent press{QEvent::KeyPress, key == '\n' ? int{Qt::Key_Return} : 0, Qt::NoModifier,
-                            QString{key}};
+            const int arrow = static_cast<int>(QStringLiteral("←↑→↓").indexOf(key));
+            const int code = key == '\n' ? int{Qt::Key_Return} : arrow >= 0 ? Qt::Key_Left + arrow : 0;
+            QKeyEvent press{QEvent::KeyPress, code, Qt::NoModifier, arrow >= 0 ? QString{} : QString{key}};
             panel.takeKey(&press);
         }
     }
@@ -191,10 +206,11 @@ TEST_F(ControlCheck, KeepsWhoStoodAtTheSurfaceAndWhoSatInTheCockpit)
 
 TEST_F(ControlCheck, AReversedSenseStopsEverySurfaceUntilANamedPersonHasSaidWhatItWas)
 {
-    answer(left, SurfaceCheckKind::Sense, Answer::No);
+    call(left, SurfaceCheckKind::CalledOneWay, Movement::Up);
+    call(left, SurfaceCheckKind::CalledOtherWay, Movement::Up);
     ASSERT_EQ(questions().size(), 1U);
     EXPECT_EQ(questions().front().question.kind, QuestionKind::SurfaceDoubt);
-    EXPECT_EQ(sheet(left).stop, SurfaceCheckKind::Sense);
+    EXPECT_EQ(sheet(left).stop, SurfaceCheckKind::CalledOtherWay);
     EXPECT_FALSE(sheet(right).stop);
     ASSERT_TRUE(sheet(right).reversed);
     EXPECT_EQ(sheet(right).reversed->id, left);
@@ -204,7 +220,9 @@ TEST_F(ControlCheck, AReversedSenseStopsEverySurfaceUntilANamedPersonHasSaidWhat
     resolve(questions().front().question);
     EXPECT_FALSE(sheet(right).reversed);
     EXPECT_FALSE(sheet(left).stop);
-    EXPECT_FALSE(sheet(left).progress.answers.contains(SurfaceCheckKind::Sense)) << "it is called aloud anew";
+    EXPECT_FALSE(sheet(left).progress.answers.contains(SurfaceCheckKind::CalledOneWay))
+        << "both ways are called anew";
+    EXPECT_FALSE(sheet(left).progress.answers.contains(SurfaceCheckKind::CalledOtherWay));
 }
 
 TEST_F(ControlCheck, AnotherNoStopsItsOwnSurfaceOnly)
@@ -298,13 +316,13 @@ TEST_F(ControlCheckScreen, WaitsForTwoDifferentPeopleAndFillsInNobody)
     EXPECT_EQ(answers().size(), 1U);
 }
 
-TEST_F(ControlCheckScreen, GoesThroughASurfaceInEightKeysAndThenOn)
+TEST_F(ControlCheckScreen, GoesThroughASurfaceInNineKeysAndThenOn)
 {
     chooseTwo();
-    EXPECT_EQ(textOf(panel, "senseCall"), "Stick left: left aileron up, right down.");
-    type("yyyyyyy\n");
+    EXPECT_EQ(textOf(panel, "senseCall"), "Stick to the left.");
+    type("yy↑↓yyyy\n");
     EXPECT_EQ(textOf(panel, "surfaceTitle"), "Right aileron");
-    type("yyyyyyy");
+    type("yy↓↑yyyy");
     EXPECT_FALSE(wentOn);
     EXPECT_EQ(part<QPushButton>(panel, "nextSurface").text(), "Second inspection");
     type("\n");
@@ -316,7 +334,7 @@ TEST_F(ControlCheckScreen, AlwaysSaysThatAPartSeatedJointCanPassIt)
 {
     EXPECT_TRUE(part(panel, "partSeatedCanPass").isVisible());
     chooseTwo();
-    type("yyn");
+    type("yy↓");
     EXPECT_TRUE(part(panel, "partSeatedCanPass").isVisible());
 }
 
@@ -324,7 +342,7 @@ TEST_F(ControlCheckScreen, SaysStopAndWhomToCall)
 {
     chooseTwo();
     EXPECT_FALSE(part(panel, "stopCard").isVisible());
-    type("yyn");
+    type("yy↓");
     EXPECT_TRUE(part(panel, "stopCard").isVisible());
     EXPECT_EQ(textOf(panel, "stopWhy"), ControlWords::reversed("Left aileron").toStdString());
     EXPECT_EQ(textOf(panel, "stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
@@ -338,7 +356,7 @@ TEST_F(ControlCheckScreen, HoldsUpBesideDownAndLeftBesideRight)
     measure("measuredUp", "52");
     measure("measuredDown", "26");
     EXPECT_EQ(textOf(panel, "upOverDown"), ControlWords::ratio(2.0).toStdString());
-    type("yyyyyyy\n");
+    type("yy↑↓yyyy\n");
     EXPECT_FALSE(part(panel, "leftAndRight").isVisible());
     measure("measuredUp", "50");
     EXPECT_EQ(textOf(panel, "leftAndRight"), "Up: left 52 mm, right 50 mm, 0.98° apart.");
@@ -347,20 +365,87 @@ TEST_F(ControlCheckScreen, HoldsUpBesideDownAndLeftBesideRight)
     EXPECT_EQ(part<QLineEdit>(panel, "measuredDown").text(), "fifty") << "nothing typed is lost";
 }
 
-TEST_F(ControlCheckScreen, CallsWhatTheOwnerWroteInsteadOfTheUsual)
+TEST_F(ControlCheckScreen, WhatIsExpectedIsNowhereOnTheScreenBeforeBothWaysAreCalled)
+{
+    chooseTwo();
+    const auto isShownAnywhere = [this](const QString& words) {
+        const auto labels = panel.findChildren<QLabel*>();
+        return std::ranges::any_of(labels, [&words](const QLabel* label) {
+            return label->isVisible() && label->text().contains(words);
+        });
+    };
+    for (const char* key : {"y", "y", "↑"}) {
+        EXPECT_FALSE(isShownAnywhere("xpected"));
+        EXPECT_FALSE(isShownAnywhere("left aileron up"));
+        type(key);
+    }
+    EXPECT_FALSE(isShownAnywhere("xpected"));
+    type("↓");
+    EXPECT_TRUE(isShownAnywhere("Stick to the right. Called: Down. Expected: Down."));
+}
+
+TEST_F(ControlCheckScreen, ACallThatCouldNotBeSeenIsKeptAndAskedAbout)
+{
+    chooseTwo();
+    type("yyc");
+    EXPECT_EQ(answers().back().answer, Answer::CannotSee);
+    EXPECT_FALSE(answers().back().seen);
+    EXPECT_EQ(questions().size(), 1U);
+    EXPECT_EQ(textOf(panel, "senseCall"), "Stick to the right.");
+}
+
+TEST_F(ControlCheckScreen, OffersTheWordsThatFitTheSurface)
+{
+    chooseTwo();
+    EXPECT_EQ(part<QPushButton>(panel, "surfaceCall0_0").text(), "Up  (↑)");
+    EXPECT_EQ(part<QPushButton>(panel, "surfaceCall0_2").text(), "Nothing  (N)");
+    Surface rudder = sheet(left).surface;
+    rudder.kind = SurfaceKind::Rudder;
+    must(store.records().add(rudder));
+    display();
+    EXPECT_EQ(part<QPushButton>(panel, "surfaceCall0_0").text(), "Left  (←)");
+    type("yy↑"); // a rudder does not go up
+    EXPECT_EQ(answers().size(), 2U);
+    type("←→");
+    EXPECT_EQ(answers().size(), 4U);
+    EXPECT_TRUE(questions().empty());
+}
+
+TEST_F(ControlCheckScreen, APlainYesOfAnEarlierVersionStaysWhatItWas)
+{
+    answer(left, SurfaceCheckKind::Sense);
+    display();
+    chooseTwo();
+    EXPECT_EQ(textOf(panel, "senseCall"), "Stick left: left aileron up, right down.");
+    type("yy");
+    EXPECT_EQ(sheet(left).asked(), SurfaceCheckKind::FullTravel) << "nothing is called anew";
+    EXPECT_FALSE(part(panel, "surfaceCall0").isVisible());
+}
+
+TEST_F(ControlCheckScreen, OfWhatTheOwnerWroteItIsAskedInWordsOnceItWasCalled)
 {
     Surface own = sheet(left).surface;
     own.senseCall = "Stick to the hangar: left wing up.";
     must(store.records().add(own));
     display();
-    EXPECT_EQ(textOf(panel, "senseCall"), own.senseCall);
+    chooseTwo();
+    EXPECT_EQ(textOf(panel, "senseCall"), "Stick to the left.");
+    type("yy↓");
+    EXPECT_FALSE(part(panel, "stopCard").isVisible()) << "what is expected stands in words";
+    type("↑");
+    EXPECT_EQ(textOf(panel, "senseCall"),
+              "Stick to the left. Called: Down.\nStick to the right. Called: Up.\n"
+              "Expected: Stick to the hangar: left wing up.");
+    EXPECT_EQ(sheet(left).asked(), SurfaceCheckKind::Sense);
+    type("n");
+    EXPECT_TRUE(part(panel, "stopCard").isVisible());
 }
 
 TEST_F(ControlCheckScreen, HoldsItsWordsAtLargeText)
 {
     chooseTwo();
     measure("measuredUp", "54.5");
-    type("yyn");
+    type("yy↓");
     const Look look = lookAt(1.5);
     panel.setLook(look);
     showAt(panel, {900, 690}, look);

@@ -7,6 +7,7 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/sleeve_joint.h"
+#include "tests/support/who_connected.h"
 
 #include <QComboBox>
 #include <QPushButton>
@@ -39,9 +40,10 @@ protected:
         part<QPushButton>(*page, "begin").click();
         if (part(*page, "seasonNext").isVisible())
             part<QPushButton>(*page, "seasonNext").click();
+        passWhoConnected(*page);
         type("yyy0.5\ryy");
         part<QPushButton>(*page, "turn").click();
-        choose("measuredBy", 1);
+        choose("measuredBy", 2);
         type("yyyy");
         part<QPushButton>(*page, "turn").click();
         QTest::keyClick(page.get(), Qt::Key_PageDown);

@@ -172,7 +172,7 @@ TEST_F(RiggedToday, LeavesTheFirstPersonOutOfTheSecondPersonsChoice)
 {
     begin();
     look();
-    EXPECT_EQ(sheet(Turn::Second).firstPersons, std::vector{hangar.oren});
+    EXPECT_EQ(sheet(Turn::Second).notSecond, (std::map{std::pair{hangar.oren, NotSecond::DidItFirst}}));
     RiggingSession asOren = at(hangar.leftAileron, Turn::Second);
     asOren.second = hangar.oren;
     EXPECT_FALSE(must(presenter.sheet(view(), asOren)).person);

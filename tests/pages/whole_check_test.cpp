@@ -5,6 +5,7 @@
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
+#include "tests/support/who_connected.h"
 
 #include <QComboBox>
 #include <QPushButton>
@@ -116,6 +117,7 @@ TEST_F(WholeCheck, IsToldAtTheJointToBothPersons)
     showAt(page, {1280, 744});
     part<QComboBox>(page, "leader").setCurrentIndex(1);
     part<QPushButton>(page, "begin").click();
+    passWhoConnected(page);
     EXPECT_EQ(textOf(page, "couplingTitle"), "Left aileron");
     EXPECT_NE(textOf(page, "couplingTold").find("This joint: cleaned"), std::string::npos);
     part<QPushButton>(page, "turn").click();

@@ -102,6 +102,31 @@ TEST(RecordReport, SaysWhatTheFactsOfTodaySayAndWhatWasShownAtTheTimeOnlyWhereIt
     EXPECT_TRUE(words.contains("shown at the time: inside"));
 }
 
+TEST(RecordReport, TellsWhatASurfaceDidBothWaysBesideWhatWasExpected)
+{
+    ToldRecord told;
+    const SurfaceId elevator = told.addSurface("Elevator", SurfaceKind::Elevator);
+    told.trySurface(elevator, SurfaceKind::Elevator);
+    const QString words = wordsOf(printed(told.summary()));
+    EXPECT_TRUE(words.contains("Expected: Stick back: trailing edge up.")) << words.toStdString();
+    EXPECT_TRUE(words.contains("Stick back. What it did"));
+    EXPECT_TRUE(words.contains("Up (expected: Up)"));
+    EXPECT_TRUE(words.contains("Stick forward. What it did"));
+    EXPECT_TRUE(words.contains("Down (expected: Down)"));
+    EXPECT_FALSE(words.contains("Called aloud"));
+}
+
+TEST(RecordReport, LeavesAPlainYesOfAnEarlierVersionWhatItWas)
+{
+    ToldRecord told;
+    const SurfaceId elevator = told.addSurface("Elevator", SurfaceKind::Elevator);
+    told.tryOnly(elevator, SurfaceCheckKind::Sense);
+    const QString words = wordsOf(printed(told.summary()));
+    EXPECT_TRUE(words.contains("Called aloud: Stick back: trailing edge up.")) << words.toStdString();
+    EXPECT_TRUE(words.contains("Moves as called aloud"));
+    EXPECT_FALSE(words.contains("What it did"));
+}
+
 TEST(RecordReport, TellsAControlCheckFromBeforeALaterHandOnAJoint)
 {
     ToldRecord told;
@@ -114,6 +139,60 @@ TEST(RecordReport, TellsAControlCheckFromBeforeALaterHandOnAJoint)
     EXPECT_TRUE(words.contains("Yes (before somebody was at Left aileron)")) << words.toStdString();
     EXPECT_TRUE(words.contains("Left aileron flap: to be tried again, somebody was at Left aileron after"))
         << words.toStdString();
+}
+
+TEST(RecordReport, TellsWhoConnectedEachSideAndNothingMoreWhereTheSecondNameConnectedNothing)
+{
+    ToldRecord told;
+    told.connect(Side::Left, {told.hangar.oren});
+    told.connect(Side::Right, {told.hangar.oren});
+    told.close();
+    const QString words = wordsOf(printed(told.summary()));
+    EXPECT_TRUE(words.contains("The left side was connected by M. Oren.")) << words.toStdString();
+    EXPECT_TRUE(words.contains("The right side was connected by M. Oren."));
+    EXPECT_FALSE(words.contains("independent"));
+}
+
+TEST(RecordReport, SaysThatNobodyIndependentWasThere)
+{
+    ToldRecord told;
+    told.connect(Side::Left, {told.hangar.oren});
+    told.connect(Side::Right, {told.hangar.oren, told.hangar.vale});
+    told.close();
+    const QString words = wordsOf(printed(told.summary()));
+    EXPECT_TRUE(words.contains("The right side was connected by M. Oren and T. Vale."));
+    EXPECT_TRUE(
+        words.contains("Nobody independent was there: T. Vale, the second name, connected the right side."))
+        << words.toStdString();
+}
+
+TEST(RecordReport, SaysThatTheSecondPersonOfAJointConnectedItToo)
+{
+    ToldRecord told;
+    told.connect(Side::Left, {told.hangar.vale});
+    told.answer(CheckKind::Pull, Answer::Yes, Turn::Second);
+    EXPECT_EQ(told.summary().couplings.front().secondsWhoConnected, std::vector<std::string>{"T. Vale"});
+    EXPECT_TRUE(
+        wordsOf(printed(told.summary()))
+            .contains("Nobody independent was at this joint: T. Vale connected it and was the second"));
+}
+
+TEST(RecordReport, SaysOfWhichSideNobodySaidOrKnowsWhoConnected)
+{
+    ToldRecord told;
+    told.connect(Side::Left, {});
+    told.close();
+    const QString words = wordsOf(printed(told.summary()));
+    EXPECT_TRUE(words.contains("It is not known who connected the left side.")) << words.toStdString();
+    EXPECT_TRUE(words.contains("Nobody said who connected the right side."));
+    EXPECT_TRUE(words.contains("Whether T. Vale, the second name, is independent is not known"));
+}
+
+TEST(RecordReport, OfARecordThatWasNeverAskedSaysSoInOneSentence)
+{
+    ToldRecord told;
+    told.close();
+    EXPECT_TRUE(wordsOf(printed(told.summary())).contains("Nobody said who connected the joints."));
 }
 
 TEST(RecordReport, SaysThatAReadingWasPartSeated)

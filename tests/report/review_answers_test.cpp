@@ -35,9 +35,13 @@ protected:
         answer(CheckKind::Pull, Answer::Yes);
         answer(CheckKind::Secured, Answer::Yes);
         store.clock().passMinutes(1);
-        for (const SurfaceCheckKind kind : checksOf(SurfaceKind::Aileron))
-            must(store.records().add(
-                SurfaceCheck{{}, record, aileron, kind, Answer::Yes, hangar.oren, hangar.vale, {}}));
+        surface.id = aileron;
+        for (const SurfaceCheckKind kind : checksOf(surface)) {
+            SurfaceCheck check{{}, record, aileron, kind, Answer::Yes, hangar.oren, hangar.vale, {}};
+            if (isCall(kind))
+                check.seen = kind == SurfaceCheckKind::CalledOneWay ? Movement::Up : Movement::Down;
+            must(store.records().add(check));
+        }
         must(store.records().add(SurfaceMeasure{
             {}, record, aileron, MeasureKind::Up, DeflectionUnit::Degrees, {23'500}, {}, hangar.oren, {}}));
         facts = must(factsOf(store.records(), hangar.airframe));

@@ -95,17 +95,30 @@ public:
 
     void trySurface(SurfaceId surface, SurfaceKind kind)
     {
-        for (const SurfaceCheckKind one : checksOf(kind)) {
-            SurfaceCheck check;
-            check.record = record;
-            check.surface = surface;
-            check.kind = one;
-            check.answer = Answer::Yes;
-            check.person = hangar.vale;
-            check.cockpit = hangar.oren;
-            check.stamp.when = now();
-            must(store.records().add(check));
-        }
+        Surface tried;
+        tried.kind = kind;
+        for (const SurfaceCheckKind one : checksOf(tried))
+            tryOnly(surface, one);
+    }
+
+    void tryOnly(SurfaceId surface, SurfaceCheckKind kind)
+    {
+        SurfaceCheck check;
+        check.record = record;
+        check.surface = surface;
+        check.kind = kind;
+        check.answer = Answer::Yes;
+        check.person = hangar.vale;
+        check.cockpit = hangar.oren;
+        check.stamp.when = now();
+        if (isCall(kind))
+            check.seen = kind == SurfaceCheckKind::CalledOneWay ? Movement::Up : Movement::Down;
+        must(store.records().add(check));
+    }
+
+    void connect(Side side, std::vector<PersonId> persons)
+    {
+        must(store.records().add(SideConnected{{}, record, side, std::move(persons), {hangar.oren, now()}}));
     }
 
     QuestionId ask(QuestionKind kind, ReadingId about)

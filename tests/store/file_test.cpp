@@ -94,10 +94,13 @@ TEST(File, FactsCanNeitherBeChangedNorRemoved)
     TempStore store;
     const Hangar hangar{store.records()};
     must(store.records().add(hangar.reading(between(450, 500), store.clock().now()), std::nullopt));
-    for (const char* sql : {"UPDATE reading SET enters_um = 400", "DELETE FROM reading",
-                            "UPDATE person SET name = 'X'", "DELETE FROM gauge_size",
-                            "INSERT OR REPLACE INTO gauge_size (gauge, size_um) SELECT gauge, size_um FROM "
-                            "gauge_size LIMIT 1"}) {
+    const RecordId record = must(store.records().add(hangar.record(store.clock().now())));
+    must(store.records().add(SideConnected{{}, record, Side::Left, {hangar.oren}, {}}));
+    for (const char* sql :
+         {"UPDATE reading SET enters_um = 400", "DELETE FROM reading", "UPDATE person SET name = 'X'",
+          "DELETE FROM gauge_size", "DELETE FROM connected", "DELETE FROM connected_person",
+          "INSERT OR REPLACE INTO gauge_size (gauge, size_um) SELECT gauge, size_um FROM "
+          "gauge_size LIMIT 1"}) {
         const Outcome done = connectionOf(store).run(sql);
         ASSERT_FALSE(done) << sql;
         EXPECT_NE(done.problem().detail.find("append-only"), std::string::npos) << done.problem().detail;
@@ -116,8 +119,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "08a4318fe624d8f6c0b52859ddc2e9a7ab0763a11b9f1ec2ea717aec14f3a07a",
         "1e2b3ab58fe25b9b71b64ea41b95b8c711151312cd09c6901da651797547c911",
         "7a2b8d037660b72ea5cc98ab2cf2f8206bd5dd5af29697ee26ab01e155cabb44",
+        "383aa75418d30eaa0045a433bf33230bb0c1c5081f887703c46afe4485e4abf3",
     };
-    ASSERT_EQ(newestSchemaVersion(), 6);
+    ASSERT_EQ(newestSchemaVersion(), 7);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)
@@ -326,7 +330,8 @@ TEST(File, EveryKindHasItsWord)
     EXPECT_EQ(countOf(GaugeKind::Leaves), 4);
     EXPECT_EQ(countOf(Technique::Leaf), 8);
     EXPECT_EQ(countOf(EventKind::Note), 7);
-    EXPECT_EQ(countOf(SurfaceCheckKind::Sense), 11);
+    EXPECT_EQ(countOf(SurfaceCheckKind::Sense), 13);
+    EXPECT_EQ(countOf(Movement::Up), 9);
     EXPECT_EQ(countOf(QuestionKind::CannotSee), 9);
     EXPECT_EQ(countOf(Reason::None), 11);
     EXPECT_EQ(countOf(CouplingKind::Sleeve), 6);

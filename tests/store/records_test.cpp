@@ -2,6 +2,7 @@
 #include "tests/support/hangar.h"
 
 #include <gtest/gtest.h>
+#include <set>
 
 using namespace rig;
 using namespace rig::test;
@@ -424,6 +425,11 @@ TEST_F(RoundTrip, ControlCheckTicksAndQuestionsOfARecord)
     const SurfaceCheck sense{{},         record,      elevator.id, SurfaceCheckKind::Sense,
                              Answer::No, hangar.oren, hangar.vale, {}};
     must(records().add(sense));
+    SurfaceCheck call = sense;
+    call.kind = SurfaceCheckKind::CalledOtherWay;
+    call.answer = Answer::Yes;
+    call.seen = Movement::Down;
+    must(records().add(call));
     must(records().add(SurfaceMeasure{{},
                                       record,
                                       elevator.id,
@@ -434,10 +440,15 @@ TEST_F(RoundTrip, ControlCheckTicksAndQuestionsOfARecord)
                                       hangar.oren,
                                       {}}));
     must(records().add(RecordTick{{}, record, TickKind::SeasonGreased, hangar.vale, {}}));
+    must(records().add(SideConnected{{}, record, Side::Left, {}, {}}));
+    must(records().add(SideConnected{{}, record, Side::Right, {hangar.vale, hangar.oren}, {}}));
     const QuestionId question = must(records().add(*questionFrom(sense, hangar.airframe)));
     store.reopen();
     RecordContent content = must(records().content(record));
-    ASSERT_EQ(content.surfaceChecks.size(), 1U);
+    ASSERT_EQ(content.surfaceChecks.size(), 2U);
+    EXPECT_FALSE(content.surfaceChecks[0].seen);
+    EXPECT_EQ(content.surfaceChecks[1].kind, SurfaceCheckKind::CalledOtherWay);
+    EXPECT_EQ(content.surfaceChecks[1].seen, Movement::Down);
     EXPECT_EQ(content.surfaceChecks[0].kind, SurfaceCheckKind::Sense);
     EXPECT_EQ(content.surfaceChecks[0].answer, Answer::No);
     EXPECT_EQ(content.surfaceChecks[0].person, hangar.oren);
@@ -445,6 +456,12 @@ TEST_F(RoundTrip, ControlCheckTicksAndQuestionsOfARecord)
     ASSERT_EQ(content.surfaceMeasures.size(), 1U);
     EXPECT_EQ(content.surfaceMeasures[0].value, Deflection{1'200});
     EXPECT_EQ(content.surfaceMeasures[0].measuredAt, Gap::micrometres(95'000));
+    ASSERT_EQ(content.connected.size(), 2U);
+    EXPECT_EQ(content.connected[0].side, Side::Left);
+    EXPECT_TRUE(content.connected[0].persons.empty());
+    EXPECT_EQ(content.connected[1].side, Side::Right);
+    EXPECT_EQ(std::set(content.connected[1].persons.begin(), content.connected[1].persons.end()),
+              (std::set{hangar.oren, hangar.vale}));
     ASSERT_EQ(content.ticks.size(), 1U);
     EXPECT_EQ(content.ticks[0].kind, TickKind::SeasonGreased);
     ASSERT_EQ(content.questions.size(), 1U);

@@ -255,6 +255,36 @@ TEST_F(Refused, ControlCheckByOnePersonAlone)
     expect(records().add(check));
 }
 
+TEST_F(Refused, CallWithoutWhatWasSeenAndAnyOtherAnswerWithIt)
+{
+    Surface elevator;
+    elevator.airframe = hangar.airframe;
+    elevator.name = "Elevator";
+    elevator.id = must(records().add(elevator));
+    const RecordId record = must(records().add(hangar.record(now())));
+    SurfaceCheck check{{},          record,      elevator.id, SurfaceCheckKind::CalledOneWay,
+                       Answer::Yes, hangar.oren, hangar.vale, {}};
+    expect(records().add(check));
+    check.seen = Movement::Up;
+    must(records().add(check));
+    check.answer = Answer::CannotSee;
+    expect(records().add(check));
+    check.answer = Answer::Yes;
+    check.kind = SurfaceCheckKind::Freedom;
+    expect(records().add(check));
+}
+
+TEST_F(Refused, WhoConnectedWithOnePersonTwiceOrInAClosedRecord)
+{
+    const RecordId record = must(records().add(hangar.record(now())));
+    expect(records().add(SideConnected{{}, record, Side::Left, {hangar.oren, hangar.oren}, {}}));
+    must(records().add(SideConnected{{}, record, Side::Left, {hangar.oren}, {}}));
+    RecordClose close;
+    close.record = record;
+    must(records().add(close));
+    expect(records().add(SideConnected{{}, record, Side::Left, {hangar.vale}, {}}));
+}
+
 TEST_F(Refused, DeflectionFromNoPageOfTheManual)
 {
     Surface surface;

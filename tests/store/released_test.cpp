@@ -132,6 +132,10 @@ private:
         tellReadings(record);
         must(records().add(SurfaceCheck{
             {}, record, m_surface, SurfaceCheckKind::Sense, Answer::Yes, m_hangar.oren, m_hangar.vale, {}}));
+        SurfaceCheck call{{},         record,        m_surface,     SurfaceCheckKind::CalledOneWay,
+                          Answer::No, m_hangar.oren, m_hangar.vale, {}};
+        call.seen = Movement::Nothing;
+        must(records().add(call));
         must(records().add(SurfaceMeasure{{},
                                           record,
                                           m_surface,
@@ -142,6 +146,8 @@ private:
                                           m_hangar.oren,
                                           {}}));
         must(records().add(RecordTick{{}, record, TickKind::ToolsOut, m_hangar.oren, {}}));
+        must(records().add(SideConnected{{}, record, Side::Left, {m_hangar.oren, m_hangar.vale}, {}}));
+        must(records().add(SideConnected{{}, record, Side::Right, {}, {}}));
         RecordClose close;
         close.record = record;
         close.first = m_hangar.oren;

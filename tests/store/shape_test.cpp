@@ -47,6 +47,12 @@ void mend(FrozenBaseline& baseline, DrawnCells& cells)
         baseline.readings.push_back({{i, static_cast<std::uint8_t>(cells.drawn(0, 255))}});
 }
 
+void mend(SideConnected& connected, DrawnCells& cells)
+{
+    for (std::uint8_t i = 1; i <= 3; ++i)
+        connected.persons.push_back({{i, static_cast<std::uint8_t>(cells.drawn(0, 255))}});
+}
+
 template <typename Fact> Fact drawnFact(unsigned seed)
 {
     DrawnCells cells{seed};

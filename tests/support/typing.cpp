@@ -25,6 +25,26 @@ void Typist::send(int key, const QString& text, Qt::KeyboardModifiers with)
         look();
 }
 
+namespace {
+
+Qt::Key arrowOf(QChar c)
+{
+    switch (c.unicode()) {
+    case u'↑':
+        return Qt::Key_Up;
+    case u'↓':
+        return Qt::Key_Down;
+    case u'←':
+        return Qt::Key_Left;
+    case u'→':
+        return Qt::Key_Right;
+    default:
+        return Qt::Key_unknown;
+    }
+}
+
+} // namespace
+
 void Typist::press(Qt::Key which, Qt::KeyboardModifiers with)
 {
     const char letter = QTest::keyToAscii(which);
@@ -36,6 +56,8 @@ void Typist::type(const QString& text)
     for (const QChar c : text) {
         if (c == QLatin1Char('\n'))
             press(Qt::Key_Return);
+        else if (const Qt::Key arrow = arrowOf(c); arrow != Qt::Key_unknown)
+            press(arrow);
         else if (c.unicode() < 128)
             send(QTest::asciiToKey(c.toLatin1()), c, Qt::NoModifier);
         else

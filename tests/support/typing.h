@@ -28,7 +28,7 @@ public:
     explicit Typist(QWidget& window, Pace pace = Pace::KeyByKey) : m_window{window}, m_pace{pace} {}
 
     void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier);
-    void type(const QString& text); // '\n' is Enter
+    void type(const QString& text); // '\n' is Enter, ↑ ↓ ← → are the arrows
     void click(const QWidget& part);
 
     // Until all that was pressed is taken. Whoever looks at the screen or into the file looks first.

@@ -2,6 +2,7 @@
 
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
+#include "app/wording/connected_words.h"
 #include "app/wording/rigged_words.h"
 
 #include <QCheckBox>
@@ -74,6 +75,28 @@ void ClosePanel::addNames(QVBoxLayout* layout)
     form->addRow(RiggedWords::secondName(), m_second);
     form->addRow(RiggedWords::noteLabel(), m_note);
     layout->addLayout(form);
+    m_apart = labelOf({}, "caution", "closeIndependence");
+    layout->addWidget(m_apart);
+    m_apart->hide();
+    connect(m_second, &QComboBox::currentIndexChanged, this, &ClosePanel::sayWhetherIndependent);
+}
+
+// What the paper will say of the second name, before it is given.
+void ClosePanel::sayWhetherIndependent()
+{
+    QStringList lines;
+    if (const auto second = m_second->chosen<PersonId>()) {
+        const QString name = m_second->currentText();
+        bool isKnown = true;
+        for (const SideNow& side : m_sides) {
+            isKnown = isKnown && side.isSaid() && !side.isNotKnown();
+            if (side.connectedBy && std::ranges::find(*side.connectedBy, *second) != side.connectedBy->end())
+                lines << ConnectedWords::nobodyIndependent(side.side, name);
+        }
+        if (lines.isEmpty() && !isKnown)
+            lines << ConnectedWords::notKnownWhetherIndependent(name);
+    }
+    sayIn(m_apart, lines.join('\n'));
 }
 
 void ClosePanel::display(const RiggedTodayView& view)
@@ -88,6 +111,8 @@ void ClosePanel::display(const RiggedTodayView& view)
                                     : lines.join('\n'));
     m_close->setText(view.review.mayCloseComplete() ? RiggedWords::closeComplete()
                                                     : RiggedWords::closeLeftOpen());
+    m_sides = view.now->sides;
+    sayWhetherIndependent();
     if (m_record == view.record->id)
         return;
     m_record = view.record->id;

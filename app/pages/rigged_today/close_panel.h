@@ -31,9 +31,11 @@ signals:
 
 private:
     void addNames(QVBoxLayout* layout);
+    void sayWhetherIndependent();
     void tryToClose();
 
     std::optional<RecordId> m_record; // that the names and ticks are for
+    std::vector<SideNow> m_sides;     // of the record
     QLabel* m_heading = nullptr;
     QLabel* m_open = nullptr;
     QCheckBox* m_tools = nullptr;
@@ -41,6 +43,7 @@ private:
     ChoiceBox* m_first = nullptr;
     ChoiceBox* m_second = nullptr;
     QLineEdit* m_note = nullptr;
+    QLabel* m_apart = nullptr;
     QLabel* m_problem = nullptr;
     QPushButton* m_close = nullptr;
 };

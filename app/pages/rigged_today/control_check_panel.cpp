@@ -4,6 +4,7 @@
 #include "app/pages/rigged_today/stop_card.h"
 #include "app/pages/rigged_today/surface_chips.h"
 #include "app/widgets/choice_box.h"
+#include "app/widgets/choice_tile.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
@@ -25,14 +26,39 @@ namespace {
 
 // Which tile stands before which; a surface shows those of its kind.
 constexpr std::array kTileOrder{
-    SurfaceCheckKind::HeldOneWay, SurfaceCheckKind::HeldOtherWay, SurfaceCheckKind::Sense,
-    SurfaceCheckKind::FullTravel, SurfaceCheckKind::Neutral,      SurfaceCheckKind::LocksEvenly,
-    SurfaceCheckKind::EveryNotch, SurfaceCheckKind::HoldsSetting, SurfaceCheckKind::OpensTogether,
-    SurfaceCheckKind::FreePlay,   SurfaceCheckKind::Freedom};
+    SurfaceCheckKind::HeldOneWay,     SurfaceCheckKind::HeldOtherWay,  SurfaceCheckKind::CalledOneWay,
+    SurfaceCheckKind::CalledOtherWay, SurfaceCheckKind::Sense,         SurfaceCheckKind::FullTravel,
+    SurfaceCheckKind::Neutral,        SurfaceCheckKind::LocksEvenly,   SurfaceCheckKind::EveryNotch,
+    SurfaceCheckKind::HoldsSetting,   SurfaceCheckKind::OpensTogether, SurfaceCheckKind::FreePlay,
+    SurfaceCheckKind::Freedom};
 
-bool isAmong(SurfaceCheckKind kind, SurfaceKind surface)
+constexpr std::array kWays{SurfaceCheckKind::CalledOneWay, SurfaceCheckKind::CalledOtherWay};
+
+std::size_t placeOf(SurfaceCheckKind way)
 {
-    return std::ranges::find(checksOf(surface), kind) != checksOf(surface).end();
+    return way == SurfaceCheckKind::CalledOneWay ? 0 : 1;
+}
+
+// Those that the arrow stands for; a surface has one of them at most.
+bool isArrowFor(Movement movement, int key)
+{
+    switch (movement) {
+    case Movement::Up:
+    case Movement::Out:
+    case Movement::Opens:
+        return key == Qt::Key_Up;
+    case Movement::Down:
+    case Movement::In:
+    case Movement::Shuts:
+        return key == Qt::Key_Down;
+    case Movement::Left:
+        return key == Qt::Key_Left;
+    case Movement::Right:
+        return key == Qt::Key_Right;
+    case Movement::Nothing:
+        break;
+    }
+    return false;
 }
 
 std::optional<Answer> answerFor(const QKeyEvent& event)
@@ -137,7 +163,8 @@ void ControlCheckPanel::buildTop(QVBoxLayout* layout)
     auto* words = new QVBoxLayout{call};
     words->setContentsMargins(16, 8, 16, 10);
     words->setSpacing(2);
-    words->addWidget(labelOf(ControlWords::callAloud(), "label"));
+    m_callHeading = labelOf({}, "label", "senseHeading");
+    words->addWidget(m_callHeading);
     m_call = labelOf({}, "title", "senseCall");
     words->addWidget(m_call);
     layout->addWidget(call);
@@ -147,6 +174,15 @@ void ControlCheckPanel::buildTiles(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{10, true};
     for (const SurfaceCheckKind kind : kTileOrder) {
+        if (isCall(kind)) {
+            auto* call = new ChoiceTile{QStringLiteral("surfaceCall%1_").arg(placeOf(kind))};
+            call->setObjectName(QStringLiteral("surfaceCall%1").arg(placeOf(kind)));
+            connect(call, &ChoiceTile::pressed, this,
+                    [this, kind](int option) { pressCall(kind, static_cast<std::size_t>(option)); });
+            m_callTiles[placeOf(kind)] = call;
+            row->addWidget(call);
+            continue;
+        }
         auto* tile = new QuestionTile{ControlWords::question(kind), ControlWords::hint(kind),
                                       AnswerChoice::OrCannotSee};
         tile->setObjectName(QStringLiteral("surfaceTile%1").arg(static_cast<int>(kind)));
@@ -216,10 +252,12 @@ void ControlCheckPanel::showSheet()
     }
     m_sheet = std::move(sheet).value();
     m_title->setText(QString::fromStdString(m_sheet.surface.name));
-    m_call->setText(SurfaceWords::call(m_sheet.surface));
+    showCall();
     m_chips->display(m_view.review.surfaces, *m_session.surface);
     showPeople();
     showTiles();
+    m_keys->setText(m_sheet.asked() && isCall(*m_sheet.asked()) ? ControlWords::callKeys()
+                                                                : ControlWords::keys());
     m_figures->display(m_sheet, mayTry());
     m_next->setText(nextSurface(m_session, *m_view.now) ? ControlWords::next() : m_onward);
     m_next->setEnabled(!m_sheet.asked() && !m_sheet.reversed);
@@ -233,7 +271,7 @@ void ControlCheckPanel::bringIntoSight()
     if (m_lastMeasured)
         m_scroll->ensureWidgetVisible(m_figures, 0, kAround);
     else if (mayTry() && m_sheet.asked())
-        m_scroll->ensureWidgetVisible(m_tiles[static_cast<std::size_t>(*m_sheet.asked())], 0, kAround);
+        m_scroll->ensureWidgetVisible(tileOf(*m_sheet.asked()), 0, kAround);
     else
         m_scroll->verticalScrollBar()->setValue(0); // the people, or why to stop
 }
@@ -253,7 +291,9 @@ void ControlCheckPanel::showPeople()
     const QString callPhone = QString::fromStdString(m_view.airframe.callPhone);
     const bool stops = m_sheet.stop || m_sheet.reversed;
     if (m_sheet.reversed)
-        m_stop->say(ControlWords::reversed(QString::fromStdString(m_sheet.reversed->name)),
+        m_stop->say(m_sheet.didNothing
+                        ? ControlWords::didNothing(QString::fromStdString(m_sheet.reversed->name))
+                        : ControlWords::reversed(QString::fromStdString(m_sheet.reversed->name)),
                     ControlWords::leaveAndCall(callName, callPhone));
     else if (m_sheet.stop)
         m_stop->say(ControlWords::saidNo(m_title->text(), *m_sheet.stop),
@@ -271,25 +311,137 @@ void ControlCheckPanel::showPeople()
                             : QString{});
 }
 
+// Before it is called the card says what to move, and nothing of what should come of it.
+void ControlCheckPanel::showCall()
+{
+    const Surface& surface = m_sheet.surface;
+    const SurfaceProgress& progress = m_sheet.progress;
+    const bool isStopped = progress.stop && isCall(*progress.stop);
+    if (progress.isSenseAnsweredPlainly()) {
+        m_callHeading->setText(ControlWords::calledAloud());
+        m_call->setText(SurfaceWords::call(surface));
+        return;
+    }
+    if (!progress.isCalledBothWays() && !isStopped) {
+        const bool isOther = progress.answers.contains(SurfaceCheckKind::CalledOneWay);
+        m_callHeading->setText(ControlWords::tellCockpit());
+        m_call->setText(ControlWords::command(surface.kind, isOther ? SurfaceCheckKind::CalledOtherWay
+                                                                    : SurfaceCheckKind::CalledOneWay));
+        return;
+    }
+    const ExpectedCalls expected = expectedOf(surface);
+    QStringList lines;
+    for (const SurfaceCheckKind way : kWays) {
+        if (!progress.answers.contains(way))
+            continue;
+        const QString command = ControlWords::command(surface.kind, way);
+        const auto seen = progress.seen.find(way);
+        const QString what = seen == progress.seen.end() ? RiggedWords::answer(Answer::CannotSee)
+                                                         : ControlWords::movement(seen->second);
+        lines << (expected.of(way) ? ControlWords::calledBesideExpected(
+                                         command, what, ControlWords::movement(*expected.of(way)))
+                                   : ControlWords::called(command, what));
+    }
+    if (!expected.areKnown())
+        lines << ControlWords::expected(SurfaceWords::call(surface));
+    m_callHeading->setText(ControlWords::besideExpected());
+    m_call->setText(lines.join(QLatin1Char('\n')));
+}
+
+bool ControlCheckPanel::isShown(SurfaceCheckKind kind) const
+{
+    if (isOfSense(kind) && m_sheet.progress.isSenseAnsweredPlainly())
+        return kind == SurfaceCheckKind::Sense;
+    return std::ranges::count(checksOf(m_sheet.surface), kind) > 0;
+}
+
+// Whether it should do what it did is answered when it has been called.
+bool ControlCheckPanel::isOpen(SurfaceCheckKind kind) const
+{
+    const SurfaceProgress& progress = m_sheet.progress;
+    return mayTry() && !m_sheet.stop && !m_sheet.reversed &&
+           (kind != SurfaceCheckKind::Sense || progress.isCalledBothWays() ||
+            progress.isSenseAnsweredPlainly());
+}
+
+QWidget* ControlCheckPanel::tileOf(SurfaceCheckKind kind) const
+{
+    if (isCall(kind))
+        return m_callTiles[placeOf(kind)];
+    return m_tiles[static_cast<std::size_t>(kind)];
+}
+
 void ControlCheckPanel::showTiles()
 {
-    const bool open = mayTry() && !m_sheet.stop && !m_sheet.reversed;
     for (const SurfaceCheckKind kind : kTileOrder) {
+        tileOf(kind)->setVisible(isShown(kind));
+        if (isCall(kind))
+            continue;
         QuestionTile* tile = m_tiles[static_cast<std::size_t>(kind)];
         const auto answer = m_sheet.progress.answers.find(kind);
-        tile->setVisible(isAmong(kind, m_sheet.surface.kind));
         tile->setAnswer(answer == m_sheet.progress.answers.end() ? std::nullopt
                                                                  : std::optional{answer->second});
-        tile->setState(open && m_sheet.asked() == kind, open);
+        tile->setState(isOpen(kind) && m_sheet.asked() == kind, isOpen(kind));
     }
+    for (const SurfaceCheckKind way : kWays)
+        showCallTile(way);
+}
+
+void ControlCheckPanel::showCallTile(SurfaceCheckKind way)
+{
+    const SurfaceProgress& progress = m_sheet.progress;
+    const QString title = ControlWords::whatItDoes(ControlWords::command(m_sheet.surface.kind, way));
+    const auto answer = progress.answers.find(way);
+    const auto seen = progress.seen.find(way);
+    const bool isDoubt = answer != progress.answers.end() && !countsAsYes(answer->second);
+    std::vector<ChoiceTile::Option> options;
+    for (const Movement movement : movementsOf(m_sheet.surface.kind)) {
+        const bool isChosen = seen != progress.seen.end() && seen->second == movement;
+        options.push_back({ControlWords::movementWithKey(movement),
+                           ControlWords::spoken(title, ControlWords::movement(movement)), isChosen,
+                           isChosen && isDoubt});
+    }
+    const bool isUnseen = answer != progress.answers.end() && answer->second == Answer::CannotSee;
+    options.push_back({RiggedWords::answerWithKey(Answer::CannotSee),
+                       ControlWords::spoken(title, RiggedWords::answer(Answer::CannotSee)), isUnseen,
+                       isUnseen});
+    ChoiceTile* tile = m_callTiles[placeOf(way)];
+    tile->display(title, ControlWords::sayThenPress(), options);
+    tile->setAsked(isOpen(way) && m_sheet.asked() == way);
+    tile->setOpen(isOpen(way));
 }
 
 void ControlCheckPanel::answer(SurfaceCheckKind kind, Answer given)
 {
-    if (!mayTry() || m_sheet.stop || m_sheet.reversed)
+    if (!isOpen(kind))
         return;
     m_lastMeasured = false;
     emit answered(kind, given);
+}
+
+// The last option is that it could not be seen.
+void ControlCheckPanel::pressCall(SurfaceCheckKind way, std::size_t option)
+{
+    if (!isOpen(way))
+        return;
+    m_lastMeasured = false;
+    const auto movements = movementsOf(m_sheet.surface.kind);
+    emit called({way, option < movements.size() ? std::optional{movements[option]} : std::nullopt});
+}
+
+bool ControlCheckPanel::takeCall(const QKeyEvent& event, SurfaceCheckKind way)
+{
+    const auto movements = movementsOf(m_sheet.surface.kind);
+    const auto isMeant = [&event](Movement movement) {
+        if (movement == Movement::Nothing)
+            return isKey(event, ControlWords::keyNothing());
+        return !(event.modifiers() & ~Qt::KeypadModifier) && isArrowFor(movement, event.key());
+    };
+    const auto meant = std::ranges::find_if(movements, isMeant);
+    if (meant == movements.end() && !isKey(event, RiggedWords::keyCannotSee()))
+        return false;
+    pressCall(way, static_cast<std::size_t>(meant - movements.begin()));
+    return true;
 }
 
 void ControlCheckPanel::keep(MeasureKind kind, DeflectionUnit unit, const QString& typed)
@@ -322,8 +474,11 @@ bool ControlCheckPanel::takeKey(QKeyEvent* event)
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (!m_session.surface)
         return enter ? (m_usual->click(), true) : false;
+    const bool isCalled = mayTry() && m_sheet.asked() && isCall(*m_sheet.asked());
+    if (isCalled && takeCall(*event, *m_sheet.asked()))
+        return true;
     if (const auto given = answerFor(*event)) {
-        if (!mayTry() || !m_sheet.asked())
+        if (!mayTry() || !m_sheet.asked() || isCalled)
             return false;
         answer(*m_sheet.asked(), *given);
         return true;

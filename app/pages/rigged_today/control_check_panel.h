@@ -15,6 +15,7 @@ class QVBoxLayout;
 namespace rig {
 
 class ChoiceBox;
+class ChoiceTile;
 class FigureSection;
 class FlowScroll;
 class StopCard;
@@ -38,6 +39,7 @@ public:
 
 signals:
     void answered(rig::SurfaceCheckKind kind, rig::Answer answer);
+    void called(const rig::SurfaceCall& call);
     void peopleChosen(const rig::CheckPeople& people);
     void surfaceChosen(rig::SurfaceId surface);
     void onwardAsked();
@@ -53,7 +55,14 @@ private:
     void showSheet();
     void showPeople();
     void showTiles();
+    void showCallTile(SurfaceCheckKind way);
+    void showCall();
     void answer(SurfaceCheckKind kind, Answer answer);
+    void pressCall(SurfaceCheckKind way, std::size_t option);
+    bool isShown(SurfaceCheckKind kind) const;
+    bool isOpen(SurfaceCheckKind kind) const;
+    QWidget* tileOf(SurfaceCheckKind kind) const;
+    bool takeCall(const QKeyEvent& event, SurfaceCheckKind way);
     void keep(MeasureKind kind, DeflectionUnit unit, const QString& typed);
     void addUsual();
     void bringIntoSight();
@@ -75,9 +84,11 @@ private:
     ChoiceBox* m_inCockpit = nullptr;
     SurfaceChips* m_chips = nullptr;
     QLabel* m_notice = nullptr;
+    QLabel* m_callHeading = nullptr;
     QLabel* m_call = nullptr;
     StopCard* m_stop = nullptr;
     std::array<QuestionTile*, 11> m_tiles{};
+    std::array<ChoiceTile*, 2> m_callTiles{}; // one way, the other
     FigureSection* m_figures = nullptr;
     QLabel* m_keys = nullptr;
     QPushButton* m_next = nullptr;

@@ -52,8 +52,11 @@ Result<SurfaceSheet> ControlCheckPresenter::sheet(const RiggedTodayView& view, S
             sheet.stop = progress.stop;
         }
         const Surface* one = find(view, progress.id);
-        if (one && progress.stop == SurfaceCheckKind::Sense)
+        if (one && progress.stop && isOfSense(*progress.stop)) {
+            const auto seen = progress.seen.find(*progress.stop);
             sheet.reversed = *one;
+            sheet.didNothing = seen != progress.seen.end() && seen->second == Movement::Nothing;
+        }
     }
     return sheet;
 }

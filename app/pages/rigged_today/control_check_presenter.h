@@ -28,6 +28,7 @@ struct SurfaceSheet
     std::optional<SurfaceCheckKind> stop;
     // The surface that did not move as called: while its question is open nothing is tried on any.
     std::optional<Surface> reversed;
+    bool didNothing = false; // that one, instead of moving the wrong way
 
     // What Y, N and C answer now; empty when everything was tried and when it stopped.
     std::optional<SurfaceCheckKind> asked() const { return stop || reversed ? std::nullopt : progress.next; }

@@ -10,6 +10,7 @@
 #include "app/widgets/trend_widget.h"
 #include "app/widgets/verdict_card.h"
 #include "app/widgets/wrap_layout.h"
+#include "app/wording/connected_words.h"
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/joint_play_words.h"
@@ -392,12 +393,15 @@ void CouplingPanel::fillChoices(const RiggedTodayView& view, const CouplingSheet
     const QString firstDoes = hasGapHere() ? RiggedWords::measuredBy() : RiggedWords::lookedAtBy();
     m_personLabel->setText(first ? firstDoes : RiggedWords::lookedBy());
     m_person->setAccessibleName(m_personLabel->text());
-    std::vector<Person> persons = view.persons;
-    if (!first)
-        std::erase_if(persons, [&sheet](const Person& person) {
-            return std::ranges::find(sheet.firstPersons, person.id) != sheet.firstPersons.end();
-        });
-    m_person->fill(RiggedWords::choosePerson(), persons);
+    std::vector<ChoiceBox::Entry> persons;
+    for (const Person& person : view.persons) {
+        const QString name = QString::fromStdString(person.name);
+        const auto why = sheet.notSecond.find(person.id);
+        const bool isOpen = first || why == sheet.notSecond.end();
+        persons.push_back(ChoiceBox::entry(isOpen ? name : ConnectedWords::cannotBeSecond(name, why->second),
+                                           person.id, isOpen));
+    }
+    m_person->fillWith(RiggedWords::choosePerson(), persons);
     m_person->choose(sheet.person);
     m_gauge->fill(RiggedWords::chooseGauge(), view.gauges);
     m_gauge->choose(sheet.gauge ? std::optional{sheet.gauge->id} : std::nullopt);
@@ -445,11 +449,14 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
     if (sheet.stop)
         m_notice->clear();
     else if (!someone)
-        m_notice->setText(sheet.turn == Turn::Second ? RiggedWords::secondMustDiffer()
-                          : hasGapHere()             ? RiggedWords::choosePersonFirst()
-                                                     : RiggedWords::chooseWhoLooksFirst());
+        m_notice->setText(sheet.turn == Turn::First ? (hasGapHere() ? RiggedWords::choosePersonFirst()
+                                                                    : RiggedWords::chooseWhoLooksFirst())
+                          : sheet.isNobodyApart     ? ConnectedWords::nobodyApart()
+                                                    : ConnectedWords::chooseSecond());
     else if (sheet.flow.notSeen())
         m_notice->setText(RiggedWords::notSeenHere(*sheet.flow.notSeen()));
+    else if (sheet.turn == Turn::Second && sheet.hasConnectedIt)
+        m_notice->setText(ConnectedWords::connectedItToo(m_person->currentText()));
     else
         m_notice->setText(sheet.turn == Turn::First    ? QString{}
                           : sheet.flow.asks.parts.pull ? RiggedWords::secondBlind()

@@ -57,7 +57,7 @@ QString sidesOf(const SurfaceSheet& sheet, MeasureKind kind)
 // Free play is felt on these, or the manual gives figures.
 bool isMeasured(const Surface& surface)
 {
-    const auto checks = checksOf(surface.kind);
+    const auto checks = checksOf(surface);
     return std::ranges::find(checks, SurfaceCheckKind::FreePlay) != checks.end() || surface.up ||
            surface.down || surface.mostPlay;
 }

@@ -2,6 +2,7 @@
 
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
+#include "app/wording/connected_words.h"
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
@@ -108,6 +109,13 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
              current.kind == RecordPlace::Kind::Season, RiggedWords::seasonTitle(),
              RiggedWords::seasonDetail(left));
     }
+    if (view.now) {
+        const std::vector<SideNow>& sides = view.now->sides;
+        const auto said = std::ranges::count_if(sides, &SideNow::isSaid);
+        step(RecordPlace::Kind::Connected, said == std::ssize(sides) ? MarkShape::Done : MarkShape::Waiting,
+             current.kind == RecordPlace::Kind::Connected, ConnectedWords::place(),
+             ConnectedWords::listDetail(static_cast<int>(said), static_cast<int>(sides.size())));
+    }
     for (const CouplingProgress& one : view.review.couplings) {
         const RecordPlace place{RecordPlace::Kind::Coupling, one.id};
         const auto standing = view.standings.find(one.id);
@@ -118,8 +126,9 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
     }
     const bool closing = current.kind == RecordPlace::Kind::Close;
     const bool checking = current.kind == RecordPlace::Kind::ControlCheck;
+    const bool naming = current.kind == RecordPlace::Kind::Connected;
     step(RecordPlace::Kind::SecondInspection, MarkShape::Waiting,
-         turn == Turn::Second && !closing && !checking, RiggedWords::secondInspection(),
+         turn == Turn::Second && !closing && !checking && !naming, RiggedWords::secondInspection(),
          RiggedWords::secondProgress(view.review.bothDone(), all));
     showControlCheck(row(m_places.size()), view.review, checking);
     m_places.push_back({RecordPlace::Kind::ControlCheck, {}});

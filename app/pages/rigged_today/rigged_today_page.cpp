@@ -2,6 +2,7 @@
 
 #include "app/pages/prompts.h"
 #include "app/pages/rigged_today/close_panel.h"
+#include "app/pages/rigged_today/connected_panel.h"
 #include "app/pages/rigged_today/control_check_panel.h"
 #include "app/pages/rigged_today/coupling_panel.h"
 #include "app/pages/rigged_today/record_list.h"
@@ -106,8 +107,9 @@ void RiggedTodayPage::buildPanels(Records& records)
     m_close = new ClosePanel;
     m_control = new ControlCheckPanel{records, m_clock};
     m_season = new SeasonPanel;
+    m_connected = new ConnectedPanel;
     m_summary = new SummaryPanel{records, m_clock, m_prompts};
-    for (QWidget* panel : std::initializer_list<QWidget*>{m_start, m_close, m_season})
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_start, m_close, m_season, m_connected})
         m_stack->addWidget(new FlowScroll{panel});
     for (QWidget* panel : std::initializer_list<QWidget*>{m_coupling, m_control, m_summary})
         m_stack->addWidget(panel); // scrolls by itself, above a row of buttons that stays
@@ -214,8 +216,11 @@ void RiggedTodayPage::connectPanels()
     connect(m_start, &StartPanel::noteReadAsked, this, &RiggedTodayPage::noteRead);
     connect(m_season, &SeasonPanel::ticked, this, &RiggedTodayPage::tick);
     connect(m_season, &SeasonPanel::nextAsked, this, performs(goOn));
+    connect(m_connected, &ConnectedPanel::stated, this, performs(stateConnected));
+    connect(m_connected, &ConnectedPanel::nextAsked, this, performs(goOn));
     connect(m_close, &ClosePanel::closeAsked, this, &RiggedTodayPage::close);
     connect(m_control, &ControlCheckPanel::answered, this, performs(answerSurface));
+    connect(m_control, &ControlCheckPanel::called, this, performs(callSurface));
     connect(m_control, &ControlCheckPanel::peopleChosen, this, [this](const CheckPeople& people) {
         QWidget* box = focusWidget();
         perform(chooseCheckPeople, people);
@@ -301,6 +306,8 @@ void RiggedTodayPage::display()
         m_close->display(m_view);
     else if (panel == m_season)
         m_season->display(m_view);
+    else if (panel == m_connected)
+        m_connected->display(m_view, m_session, onwardText(onwardFrom(m_session, *m_view.now)));
     else if (panel == m_start && m_airframe)
         m_start->display(m_view, m_notice);
     else if (panel == m_start)
@@ -322,6 +329,8 @@ QWidget* RiggedTodayPage::panelNow() const
     switch (m_session.place.kind) {
     case RecordPlace::Kind::Season:
         return m_season;
+    case RecordPlace::Kind::Connected:
+        return m_connected;
     case RecordPlace::Kind::ControlCheck:
         return m_control;
     case RecordPlace::Kind::Close:
@@ -386,8 +395,9 @@ void RiggedTodayPage::begin(PersonId leader, RecordOrigin origin, std::optional<
     refresh();
     if (begun.value().byAnotherWindow && m_view.record)
         m_notice = RiggedWords::begunInAnotherWindow(Formats{}.time(m_view.record->begins));
-    if (m_view.now && m_view.isFirstOfSeason && !begun.value().byAnotherWindow)
-        m_session.place = {RecordPlace::Kind::Season, {}};
+    if (m_view.now && !begun.value().byAnotherWindow)
+        m_session.place = {m_view.isFirstOfSeason ? RecordPlace::Kind::Season : RecordPlace::Kind::Connected,
+                           {}};
     display();
     setFocus();
 }
@@ -465,7 +475,7 @@ void RiggedTodayPage::escape()
 
 void RiggedTodayPage::step(int by)
 {
-    if (panelNow() == m_coupling || panelNow() == m_control)
+    if (panelNow() == m_coupling || panelNow() == m_control || panelNow() == m_connected)
         perform(stepBy, by);
     else
         moveByAPage(m_stack->currentWidget(), by);
@@ -528,6 +538,7 @@ void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
     const bool taken = (panel == m_coupling && m_sheet && m_coupling->takeKey(event)) ||
                        (panel == m_control && m_control->takeKey(event)) ||
                        (panel == m_season && m_season->takeKey(event)) ||
+                       (panel == m_connected && m_connected->takeKey(event)) ||
                        (panel == m_start && m_start->takeKey(event)) ||
                        (panel == m_summary && m_summary->takeKey(event));
     if (!taken)

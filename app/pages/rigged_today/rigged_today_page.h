@@ -13,6 +13,7 @@ class QTimer;
 namespace rig {
 
 class ClosePanel;
+class ConnectedPanel;
 class ControlCheckPanel;
 class CouplingPanel;
 class Prompts;
@@ -100,6 +101,7 @@ private:
     QStackedWidget* m_stack = nullptr;
     StartPanel* m_start = nullptr;
     SeasonPanel* m_season = nullptr;
+    ConnectedPanel* m_connected = nullptr;
     CouplingPanel* m_coupling = nullptr;
     ControlCheckPanel* m_control = nullptr;
     ClosePanel* m_close = nullptr;

@@ -83,11 +83,17 @@ TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, Record
 // What the session is worked against. What stopped a joint in an earlier record stops it in this one.
 RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content, const AirframeFacts& facts)
 {
-    RecordNow now = recordNowOf(content, view.couplings);
+    std::vector<PersonId> persons;
+    for (const Person& person : view.persons)
+        persons.push_back(person.id);
+    RecordNow now = recordNowOf(content, view.couplings, persons);
     for (CouplingNow& one : now.couplings)
         one.stop = stopAmong(facts.questions, one.id);
-    for (const SurfaceProgress& one : view.review.surfaces)
-        now.surfaces.push_back({one.id, one.next && !one.stop});
+    for (const SurfaceProgress& one : view.review.surfaces) {
+        const auto surface = std::ranges::find(view.surfaces, one.id, &Surface::id);
+        now.surfaces.push_back({one.id, one.next && !one.stop, !one.answers.empty(),
+                                surface == view.surfaces.end() ? ExpectedCalls{} : expectedOf(*surface)});
+    }
     now.isControlCheckDone = view.review.surfacesDone() == std::ssize(view.review.surfaces);
     return now;
 }
@@ -227,7 +233,11 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
     sheet.wanted = session.wanted;
     sheet.isMeasuringOpen = isMeasuringOpen(session, sheet.flow, sheet.stop);
     sheet.notSeen = notSeenAmong(known.facts().questions, view.record->id, coupling);
-    sheet.firstPersons = now->firstPersons;
+    for (const Person& person : view.persons)
+        if (const auto why = now->whyNotSecond(person.id))
+            sheet.notSecond.emplace(person.id, *why);
+    sheet.isNobodyApart = now->isNobodyApart;
+    sheet.hasConnectedIt = sheet.person && now->isConnectedBy(*sheet.person);
     sheet.otherSide = otherSideOf(sheet.coupling, view.couplings);
     if (const CouplingNow* other = sheet.otherSide ? view.now->find(sheet.otherSide->id) : nullptr)
         sheet.otherSidePersons = other->firstPersons;

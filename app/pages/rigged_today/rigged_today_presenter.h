@@ -26,13 +26,15 @@ struct CouplingSheet
     std::optional<PersonId> person;   // chosen, never filled in for the second person
     std::optional<Gauge> gauge;
     std::optional<Day> gaugeChecked;
-    bool isGaugeOverdue = false;            // a month and more since then
-    std::vector<PersonId> firstPersons;     // who answered or measured here first
-    std::optional<Coupling> otherSide;      // left for right, right for left
-    std::vector<PersonId> otherSidePersons; // who did that one first in this record
-    std::vector<SheetReading> readings;     // of this person since the last interruption
-    std::vector<JointPlay> plays;           // felt in this record by this person, by day
-    TrendSeries lastTwelve;                 // without this record's own readings
+    bool isGaugeOverdue = false;             // a month and more since then
+    std::map<PersonId, NotSecond> notSecond; // who is no second person here, and why
+    bool isNobodyApart = false;              // everybody connected it or did it first
+    bool hasConnectedIt = false;             // `person`
+    std::optional<Coupling> otherSide;       // left for right, right for left
+    std::vector<PersonId> otherSidePersons;  // who did that one first in this record
+    std::vector<SheetReading> readings;      // of this person since the last interruption
+    std::vector<JointPlay> plays;            // felt in this record by this person, by day
+    TrendSeries lastTwelve;                  // without this record's own readings
     CouplingHistory history;
     std::optional<Band> band; // of the fitting that holds today
     FittingId fitting;        // that fitting

@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/rigging_notices.h"
 
+#include "app/wording/connected_words.h"
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
@@ -17,6 +18,8 @@ QString onwardText(const RecordPlace& place)
         return RiggedWords::goToSecond();
     case RecordPlace::Kind::Close:
         return RiggedWords::goToClose();
+    case RecordPlace::Kind::Connected:
+        return ConnectedWords::goThere();
     case RecordPlace::Kind::Coupling:
     case RecordPlace::Kind::Season:
     case RecordPlace::Kind::Summary:

@@ -43,13 +43,13 @@ Result<ReadingNews> RiggingWriter::write(AirframeId airframe, std::span<const Se
                                          const std::optional<Judgement>& shown)
 {
     ReadingNews news;
-    const Either one{
-        [&](const Check& check) { return saveAnswer(airframe, check); },
-        [&](const SurfaceCheck& check) { return saveAnswer(airframe, check); },
-        [&](const Reading& reading) { return save(airframe, reading, shown, news); },
-        [&](const JointPlay& play) { return outcomeOf(m_records.add(play)); },
-        [&](const Exclusion& strike) { return outcomeOf(m_records.add(strike)); },
-        [&](const Interruption& interruption) { return outcomeOf(m_records.add(interruption)); }};
+    const Either one{[&](const Check& check) { return saveAnswer(airframe, check); },
+                     [&](const SurfaceCheck& check) { return saveAnswer(airframe, check); },
+                     [&](const Reading& reading) { return save(airframe, reading, shown, news); },
+                     [&](const JointPlay& play) { return outcomeOf(m_records.add(play)); },
+                     [&](const Exclusion& strike) { return outcomeOf(m_records.add(strike)); },
+                     [&](const Interruption& interruption) { return outcomeOf(m_records.add(interruption)); },
+                     [&](const SideConnected& connected) { return outcomeOf(m_records.add(connected)); }};
     const Outcome written = m_records.together([&]() -> Outcome {
         for (const SessionFact& fact : facts)
             if (const Outcome saved = std::visit(one, fact); !saved)

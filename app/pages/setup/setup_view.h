@@ -6,6 +6,7 @@
 #include "core/airframe/person.h"
 #include "core/airframe/surface.h"
 #include "core/rigging/event.h"
+#include "core/rigging/joint_play.h"
 
 #include <array>
 #include <optional>

@@ -22,7 +22,7 @@ public:
         trim.name = "Trim";
         trim.kind = SurfaceKind::Trim;
         m_surfaces.push_back(trim);
-        for (const SurfaceCheckKind kind : checksOf(trim.kind))
+        for (const SurfaceCheckKind kind : checksOf(trim))
             m_content.surfaceChecks.push_back({{}, {}, trim.id, kind, Answer::Yes, {}, {}, {}});
     }
 
@@ -88,6 +88,24 @@ public:
         return *this;
     }
 
+    Record& forgetCalls()
+    {
+        std::erase_if(m_content.surfaceChecks, [](const SurfaceCheck& one) { return isCall(one.kind); });
+        return *this;
+    }
+
+    Record& call(SurfaceCheckKind way, Movement seen)
+    {
+        SurfaceCheck check;
+        check.id.bytes = m_ids.next(0);
+        check.surface = m_surfaces.front().id;
+        check.kind = way;
+        check.answer = Answer::Yes;
+        check.seen = seen;
+        m_content.surfaceChecks.push_back(check);
+        return *this;
+    }
+
     Record& askAboutSurface()
     {
         QuestionStory story;
@@ -116,7 +134,7 @@ public:
     Record& tryFlap()
     {
         m_surfaces.front().kind = SurfaceKind::Flap;
-        for (const SurfaceCheckKind kind : checksOf(SurfaceKind::Flap)) {
+        for (const SurfaceCheckKind kind : checksOf(m_surfaces.front())) {
             SurfaceCheck check;
             check.id.bytes = m_ids.next(0);
             check.surface = m_surfaces.front().id;
@@ -489,6 +507,19 @@ TEST(RecordReview, WhatStoppedASurfaceStaysStoppedAfterAHandOnTheJoint)
     record.trySurface(Answer::No).askAboutSurface().ofCircuit(Circuit::Trim).interrupt();
     EXPECT_EQ(record.review().surfaces.front().stop, SurfaceCheckKind::HoldsSetting);
     EXPECT_FALSE(record.closeSurfaceQuestion().review().surfaces.front().stop);
+}
+
+TEST(RecordReview, APlainAnswerOfAnEarlierVersionNeedsNoCallsAndOneCallNeedsTheOther)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second).forgetCalls();
+    EXPECT_TRUE(record.review().mayCloseComplete());
+    EXPECT_TRUE(record.review().surfaces.front().isSenseAnsweredPlainly());
+    record.call(SurfaceCheckKind::CalledOneWay, Movement::Up);
+    EXPECT_EQ(record.review().surfaces.front().next, SurfaceCheckKind::CalledOtherWay);
+    record.call(SurfaceCheckKind::CalledOtherWay, Movement::Down);
+    EXPECT_TRUE(record.review().mayCloseComplete());
+    EXPECT_EQ(record.review().surfaces.front().seen.at(SurfaceCheckKind::CalledOneWay), Movement::Up);
 }
 
 TEST(RecordReview, SaysThatNoSurfacesAreSetUp)

@@ -12,6 +12,7 @@ constexpr PersonId kVale{{2}};
 constexpr Moment kNoon{43'200};
 constexpr RecordPlace kControlCheck{RecordPlace::Kind::ControlCheck, {}};
 constexpr RecordPlace kSecondInspection{RecordPlace::Kind::SecondInspection, {}};
+constexpr RecordPlace kConnected{RecordPlace::Kind::Connected, {}};
 constexpr RecordPlace kClosePlace{RecordPlace::Kind::Close, {}};
 
 CouplingId coupling(std::uint8_t number)
@@ -228,6 +229,127 @@ TEST(RiggingSession, WhoeverDidACouplingFirstIsNoSecondPersonForItButIsForAnothe
     EXPECT_TRUE(answer(session, now, CheckKind::BallInSocket, Answer::Yes, kNoon).facts.empty());
     session.place = at(2);
     EXPECT_EQ(personAt(session, now), kOren);
+}
+
+TEST(RiggingSession, WhoeverConnectedTheJointIsNoSecondPersonForIt)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).connectedBy = {kVale};
+    RiggingSession session = workingAt(1, now);
+    session.turn = Turn::Second;
+    session.second = kVale;
+    EXPECT_FALSE(personAt(session, now));
+    EXPECT_EQ(couplingIn(now, 1).whyNotSecond(kVale), NotSecond::ConnectedIt);
+    EXPECT_TRUE(answer(session, now, CheckKind::BallInSocket, Answer::Yes, kNoon).facts.empty());
+    session.place = at(2);
+    EXPECT_EQ(personAt(session, now), kVale);
+}
+
+TEST(RiggingSession, WhoeverOnlyConnectedTheJointMayBeSecondWhereNobodyElseIsThere)
+{
+    RecordNow now = aRecord();
+    CouplingNow& joint = couplingIn(now, 1);
+    joint.firstPersons = {kOren};
+    joint.connectedBy = {kOren, kVale};
+    joint.isNobodyApart = true;
+    EXPECT_EQ(joint.whyNotSecond(kOren), NotSecond::DidItFirst) << "nobody looks twice";
+    EXPECT_FALSE(joint.whyNotSecond(kVale));
+}
+
+TEST(RiggingSession, WhoConnectedIsAskedOfOneSideAfterTheOtherAndThenTheJointsFollow)
+{
+    RecordNow now = aRecord();
+    now.sides = {{Side::Left, {}}, {Side::Right, {}}, {Side::None, {}}};
+    RiggingSession session = goTo(workingAt(1, now), now, kConnected, kNoon).session;
+    EXPECT_EQ(session.side, Side::Left);
+    session = goOn(session, now, kNoon).session;
+    EXPECT_EQ(session.side, Side::Right);
+    session = goOn(session, now, kNoon).session;
+    EXPECT_EQ(session.side, Side::None);
+    EXPECT_EQ(stepBy(session, now, -1, kNoon).session.side, Side::Right);
+    EXPECT_EQ(goOn(session, now, kNoon).session.place, at(1));
+    now.sides[0].connectedBy = std::vector{kOren};
+    EXPECT_EQ(goTo(workingAt(1, now), now, kConnected, kNoon).session.side, Side::Right)
+        << "the first of which nobody said it";
+}
+
+TEST(RiggingSession, AfterTheSeasonsListItIsAskedWhoConnectedUnlessItWasSaid)
+{
+    RecordNow now = aRecord();
+    now.sides = {{Side::Left, {}}};
+    RiggingSession session = sessionOf(now.record, kOren, true, {});
+    EXPECT_EQ(onwardFrom(session, now), kConnected);
+    now.sides.front().connectedBy.emplace();
+    EXPECT_EQ(onwardFrom(session, now), at(1));
+}
+
+// What one press says of a side, by what was said before.
+TEST(RiggingSession, EachPressOfWhoConnectedIsAWholeStatementOfItsSide)
+{
+    using Persons = std::vector<PersonId>;
+    struct Row
+    {
+        const char* when;
+        std::optional<Persons> before;
+        std::optional<PersonId> pressed;
+        std::optional<Persons> stated;
+    };
+    for (const Row& row : {
+             Row{"nobody said yet", {}, kVale, Persons{kVale}},
+             Row{"another had a hand on it too", Persons{kVale}, kOren, Persons{kVale, kOren}},
+             Row{"one was named by a slip", Persons{kVale, kOren}, kVale, Persons{kOren}},
+             Row{"the only one was", Persons{kVale}, kVale, Persons{}},
+             Row{"it is not known", Persons{kVale}, {}, Persons{}},
+             Row{"nobody said, and it is not known", {}, {}, Persons{}},
+             Row{"it was not known, and is now", Persons{}, kOren, Persons{kOren}},
+             Row{"it is said again that it is not known", Persons{}, {}, {}},
+         }) {
+        RecordNow now = aRecord();
+        now.leader = kOren;
+        now.sides = {{Side::Left, {}}, {Side::Right, row.before}};
+        RiggingSession session;
+        session.place = kConnected;
+        const SessionStep step = stateConnected(session, now, {Side::Right, row.pressed}, kNoon);
+        EXPECT_EQ(step.session.side, Side::Right) << row.when;
+        const SideConnected* fact = only<SideConnected>(step);
+        ASSERT_EQ(fact != nullptr, row.stated.has_value()) << row.when;
+        if (!fact)
+            continue;
+        EXPECT_EQ(fact->persons, *row.stated) << row.when;
+        EXPECT_EQ(fact->side, Side::Right) << row.when;
+        EXPECT_EQ(fact->record, now.record) << row.when;
+        EXPECT_EQ(fact->stamp.by, kOren) << row.when;
+    }
+}
+
+TEST(RiggingSession, WhoConnectedASideHoldsForItsJointsOnlyAndSaysWhetherAnybodyIsApart)
+{
+    RecordContent content;
+    content.record.id = RecordId{{9}};
+    SideConnected left;
+    left.side = Side::Left;
+    left.persons = {kVale};
+    content.connected = {left};
+    Coupling onTheLeft;
+    onTheLeft.id = coupling(1);
+    onTheLeft.side = Side::Left;
+    Coupling atTheTail;
+    atTheTail.id = coupling(2);
+    Check look;
+    look.coupling = coupling(1);
+    look.person = kOren;
+    content.checks = {look};
+    const RecordNow now = recordNowOf(content, std::vector{onTheLeft, atTheTail}, {kOren, kVale});
+    EXPECT_EQ(now.couplings[0].connectedBy, std::vector{kVale});
+    EXPECT_TRUE(now.couplings[0].isNobodyApart);
+    EXPECT_TRUE(now.couplings[1].connectedBy.empty());
+    EXPECT_FALSE(now.couplings[1].isNobodyApart);
+    EXPECT_FALSE(recordNowOf(content, std::vector{onTheLeft}, {kOren, kVale, PersonId{{3}}})
+                     .couplings[0]
+                     .isNobodyApart);
+    ASSERT_EQ(now.sides.size(), 2U);
+    EXPECT_TRUE(now.sides[0].isSaid());
+    EXPECT_FALSE(now.sides[1].isSaid());
 }
 
 TEST(RiggingSession, LeavingACouplingHalfDoneSendsItBackToTheLook)
@@ -489,6 +611,60 @@ TEST(RiggingSession, AReadingThatCouldNotBeSavedCanBePressedAgain)
     const RiggingSession dropped = dropPressed(press(session, *reading));
     EXPECT_FALSE(dropped.pressed);
     EXPECT_TRUE(readingAt(dropped, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon));
+}
+
+TEST(RiggingSession, ComingBackToTheControlCheckGoesOnWithTheSurfaceThatIsHalfTried)
+{
+    RecordNow now = aRecord();
+    now.surfaces = {{SurfaceId{{1}}, true}, {SurfaceId{{2}}, true, true}, {SurfaceId{{3}}, true, true}};
+    RiggingSession session = workingAt(1, now);
+    EXPECT_EQ(goTo(session, now, kControlCheck, kNoon).session.surface, SurfaceId{{2}}) << "not the first";
+    session.surface = SurfaceId{{3}};
+    EXPECT_EQ(goTo(session, now, kControlCheck, kNoon).session.surface, SurfaceId{{3}}) << "the one left";
+    now.surfaces[1].isWaiting = now.surfaces[2].isWaiting = false;
+    EXPECT_EQ(goTo(session, now, kControlCheck, kNoon).session.surface, SurfaceId{{1}}) << "one that waits";
+    now.surfaces[0].isWaiting = false;
+    EXPECT_EQ(goTo(session, now, kControlCheck, kNoon).session.surface, SurfaceId{{1}}) << "all are tried";
+}
+
+// What is called, by what was expected of it.
+TEST(RiggingSession, WhatASurfaceDidIsKeptAsItWasCalledAndIsANoWhereItWasAnother)
+{
+    struct Row
+    {
+        const char* when;
+        ExpectedCalls expected;
+        SurfaceCheckKind way;
+        std::optional<Movement> seen;
+        Answer answer;
+    };
+    using enum SurfaceCheckKind;
+    const ExpectedCalls leftAileron{Movement::Up, Movement::Down};
+    for (const Row& row : {
+             Row{"as expected", leftAileron, CalledOneWay, Movement::Up, Answer::Yes},
+             Row{"reversed", leftAileron, CalledOneWay, Movement::Down, Answer::No},
+             Row{"the other way as expected", leftAileron, CalledOtherWay, Movement::Down, Answer::Yes},
+             Row{"the other way reversed", leftAileron, CalledOtherWay, Movement::Up, Answer::No},
+             Row{"nothing", leftAileron, CalledOneWay, Movement::Nothing, Answer::No},
+             Row{"not seen", leftAileron, CalledOneWay, {}, Answer::CannotSee},
+             Row{"nobody knows what is expected", {}, CalledOneWay, Movement::Down, Answer::Yes},
+             Row{"nothing, whatever is expected", {}, CalledOneWay, Movement::Nothing, Answer::No},
+         }) {
+        RecordNow now = aRecord();
+        now.surfaces.front().expected = row.expected;
+        RiggingSession session = goTo(workingAt(1, now), now, kControlCheck, kNoon).session;
+        EXPECT_TRUE(callSurface(session, now, {row.way, row.seen}, kNoon).facts.empty())
+            << "nobody is chosen";
+        session = chooseCheckPeople(session, now, {kOren, kVale}, kNoon).session;
+        const SessionStep step = callSurface(session, now, {row.way, row.seen}, kNoon);
+        const SurfaceCheck* check = only<SurfaceCheck>(step);
+        ASSERT_TRUE(check) << row.when;
+        EXPECT_EQ(check->kind, row.way) << row.when;
+        EXPECT_EQ(check->seen, row.seen) << row.when;
+        EXPECT_EQ(check->answer, row.answer) << row.when;
+        EXPECT_EQ(check->person, kOren) << row.when;
+        EXPECT_EQ(check->cockpit, kVale) << row.when;
+    }
 }
 
 TEST(RiggingSession, TheControlCheckGoesThroughTheSurfacesWithTwoDifferentPeople)

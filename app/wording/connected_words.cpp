@@ -1,0 +1,167 @@
+#include "app/wording/connected_words.h"
+
+namespace rig {
+
+namespace {
+
+constexpr int kDigits = 9;
+
+} // namespace
+
+QString ConnectedWords::keyNotKnown() { return tr("0", "key for: not known who connected"); }
+
+QString ConnectedWords::place() { return tr("Who connected"); }
+
+QString ConnectedWords::sentence()
+{
+    return tr(
+        "Say who had a hand on the joints of each side today. Whoever connected or measured a joint is not "
+        "its second person.");
+}
+
+QString ConnectedWords::question(Side side)
+{
+    switch (side) {
+    case Side::Left:
+        return tr("Who connected the left side?");
+    case Side::Right:
+        return tr("Who connected the right side?");
+    case Side::None:
+        break;
+    }
+    return tr("Who connected the tail and the middle?");
+}
+
+QString ConnectedWords::person(const QString& name, int number)
+{
+    return number <= kDigits ? tr("%1  (%2)", "person and the key").arg(name).arg(number) : name;
+}
+
+QString ConnectedWords::notKnown() { return tr("Not known"); }
+
+QString ConnectedWords::notKnownWithKey()
+{
+    return tr("%1  (%2)", "answer and its key").arg(notKnown(), keyNotKnown());
+}
+
+QString ConnectedWords::spoken(Side side, const QString& answer)
+{
+    return tr("%1 %2", "question, answer").arg(question(side), answer);
+}
+
+QString ConnectedWords::notSaidYet() { return tr("Not said yet."); }
+QString ConnectedWords::severalMay() { return tr("Another press adds a name, or takes it away again."); }
+QString ConnectedWords::nextSide() { return tr("Next side  (Enter)"); }
+QString ConnectedWords::goThere() { return tr("Who connected  (Enter)"); }
+QString ConnectedWords::keys() { return tr("A figure names a person for the framed side. 0: not known."); }
+
+QString ConnectedWords::listDetail(int said, int of)
+{
+    return said == of ? tr("said of every side") : tr("%1 of %2 sides said").arg(said).arg(of);
+}
+
+QString ConnectedWords::cannotBeSecond(const QString& name, NotSecond why)
+{
+    switch (why) {
+    case NotSecond::DidItFirst:
+        return tr("%1: looked or measured here first").arg(name);
+    case NotSecond::ConnectedIt:
+        break;
+    }
+    return tr("%1: connected it").arg(name);
+}
+
+QString ConnectedWords::chooseSecond()
+{
+    return tr("Choose the second person: somebody who neither connected nor measured this joint.");
+}
+
+QString ConnectedWords::nobodyApart()
+{
+    return tr("Everybody here connected or measured this joint. Choose one who did not measure it; the paper "
+              "will say that nobody independent was there.");
+}
+
+QString ConnectedWords::connectedItToo(const QString& name)
+{
+    return tr("%1 connected this joint: nobody independent is here, and the paper will say so.").arg(name);
+}
+
+QString ConnectedWords::connectedBy(Side side, const QStringList& names)
+{
+    const QString who = listOf(names);
+    switch (side) {
+    case Side::Left:
+        return tr("The left side was connected by %1.").arg(who);
+    case Side::Right:
+        return tr("The right side was connected by %1.").arg(who);
+    case Side::None:
+        break;
+    }
+    return tr("The tail and the middle were connected by %1.").arg(who);
+}
+
+QString ConnectedWords::nobodySaid(Side side)
+{
+    switch (side) {
+    case Side::Left:
+        return tr("Nobody said who connected the left side.");
+    case Side::Right:
+        return tr("Nobody said who connected the right side.");
+    case Side::None:
+        break;
+    }
+    return tr("Nobody said who connected the tail and the middle.");
+}
+
+QString ConnectedWords::nobodySaidAtAll() { return tr("Nobody said who connected the joints."); }
+
+QString ConnectedWords::whoIsNotKnown(Side side)
+{
+    switch (side) {
+    case Side::Left:
+        return tr("It is not known who connected the left side.");
+    case Side::Right:
+        return tr("It is not known who connected the right side.");
+    case Side::None:
+        break;
+    }
+    return tr("It is not known who connected the tail and the middle.");
+}
+
+QString ConnectedWords::nobodyIndependent(Side side, const QString& name)
+{
+    switch (side) {
+    case Side::Left:
+        return tr("Nobody independent was there: %1, the second name, connected the left side.").arg(name);
+    case Side::Right:
+        return tr("Nobody independent was there: %1, the second name, connected the right side.").arg(name);
+    case Side::None:
+        break;
+    }
+    return tr("Nobody independent was there: %1, the second name, connected the tail and the middle.")
+        .arg(name);
+}
+
+QString ConnectedWords::notKnownWhetherIndependent(const QString& name)
+{
+    return tr("Whether %1, the second name, is independent is not known: not every side says who connected "
+              "it.")
+        .arg(name);
+}
+
+QString ConnectedWords::secondConnectedIt(const QString& name)
+{
+    return tr("Nobody independent was at this joint: %1 connected it and was the second person too.")
+        .arg(name);
+}
+
+QString ConnectedWords::listOf(const QStringList& names)
+{
+    if (names.size() < 2)
+        return names.join(QString{});
+    return tr("%1 and %2", "names, last name")
+        .arg(names.mid(0, names.size() - 1).join(QStringLiteral(", ")), names.back());
+}
+
+} // namespace rig
