@@ -41,19 +41,6 @@ void stateConnected(Teller& teller, RecordId record, const RiggingPlan& plan)
     }
 }
 
-RecordId begin(Teller& teller, const RiggingPlan& plan)
-{
-    teller.clock().set(plan.day, plan.hour, teller.dice().below(50));
-    RiggingRecord record;
-    record.airframe = teller.airframe(plan.airframe);
-    record.leader = teller.person(plan.first);
-    record.begins = teller.clock().now();
-    record.stamp = teller.by(plan.first);
-    const RecordId id = teller.keep(teller.records().add(record));
-    stateConnected(teller, id, plan);
-    return id;
-}
-
 void tickAll(Teller& teller, RecordId record, std::span<const TickKind> kinds, Who who)
 {
     for (const TickKind kind : kinds) {
@@ -65,6 +52,22 @@ void tickAll(Teller& teller, RecordId record, std::span<const TickKind> kinds, W
         tick.stamp = teller.by(who);
         teller.keep(teller.records().add(tick));
     }
+}
+
+RecordId begin(Teller& teller, const RiggingPlan& plan)
+{
+    teller.clock().set(plan.day, plan.hour, teller.dice().below(50));
+    if (const auto left = teller.noteLeft(plan.airframe))
+        tickAll(teller, *left, std::array{TickKind::NoteRead}, plan.first);
+    RiggingRecord record;
+    record.airframe = teller.airframe(plan.airframe);
+    record.leader = teller.person(plan.first);
+    record.begins = teller.clock().now();
+    record.stamp = teller.by(plan.first);
+    const RecordId id = teller.keep(teller.records().add(record));
+    teller.began(plan.airframe, id);
+    stateConnected(teller, id, plan);
+    return id;
 }
 
 void look(Teller& teller, RecordId record, const Joint& joint, Turn turn, Who who)
@@ -244,6 +247,8 @@ void close(Teller& teller, RecordId record, Closing closing, std::optional<Who> 
     close.note = note;
     close.stamp = teller.by(first.value_or(Who::Oren));
     teller.keep(teller.records().add(close));
+    if (!close.note.empty())
+        teller.leaveNote(record);
 }
 
 void rigWhole(Teller& teller, const RiggingPlan& plan)

@@ -284,6 +284,17 @@ bool Teller::isFirstOfSeason(int index)
     return m_seasons.insert({index, today.year()}).second;
 }
 
+std::optional<RecordId> Teller::noteLeft(int airframe)
+{
+    const auto left = m_notesLeft.extract(airframe);
+    return left ? std::optional{left.mapped()} : std::nullopt;
+}
+
+void Teller::leaveNote(RecordId record)
+{
+    m_notesLeft.insert_or_assign(m_begun.at(record), record);
+}
+
 std::vector<Joint*> Teller::joints(int index)
 {
     std::vector<Joint*> of;

@@ -8,6 +8,7 @@
 #include "core/store/store_file.h"
 
 #include <deque>
+#include <map>
 #include <optional>
 #include <set>
 #include <string>
@@ -94,6 +95,10 @@ public:
     }
     // The first rigging of this airframe in the year that the clock shows; true once.
     bool isFirstOfSeason(int airframe);
+    // The note of the last record of this airframe that nobody has noted as read yet; once.
+    std::optional<RecordId> noteLeft(int airframe);
+    void leaveNote(RecordId record);
+    void began(int airframe, RecordId record) { m_begun.emplace(record, airframe); }
     std::vector<Joint*> joints(int airframe);
     Joint& joint(int airframe, const char* name);
 
@@ -138,6 +143,8 @@ private:
     std::vector<Gauge> m_gauges;
     std::vector<GaugeCheck> m_checks;
     std::vector<Airframe> m_airframes;
+    std::map<RecordId, int> m_begun;                       // on which airframe
+    std::map<int, RecordId> m_notesLeft;                   // the last one of each
     std::vector<std::vector<Surface>> m_surfaces;          // of each airframe
     std::set<std::pair<int, std::chrono::year>> m_seasons; // that have begun
     std::deque<Joint> m_joints;
