@@ -32,7 +32,7 @@ QString ControlWords::stopped(const QString& name) { return tr("%1: stop").arg(n
 QString ControlWords::open(const QString& name) { return tr("%1: open question").arg(name); }
 
 QString ControlWords::setBack(const QString& name) { return tr("%1: try again").arg(name); }
-QString ControlWords::setBackMark(const QString& detail) { return tr("%1 · to be tried again").arg(detail); }
+QString ControlWords::setBackMark(const QString& detail) { return tr("to be tried again · %1").arg(detail); }
 
 QString ControlWords::setBackHere(const QString& coupling)
 {

@@ -162,7 +162,7 @@ QString RiggedWords::unresolvedMark(const QString& detail, const QString& standi
 
 QString RiggedWords::doubtedMark(const QString& detail)
 {
-    return tr("%1 · “no” or “cannot see”, open").arg(detail);
+    return tr("“no” or “cannot see”, open · %1").arg(detail);
 }
 
 QString RiggedWords::readLookedPulled(const QString& interval)

@@ -140,7 +140,7 @@ TEST_P(ControlCheckJourney, AReversedSenseStopsTheRecord)
     EXPECT_EQ(text("senseCall"), "Stick to the left. Called: Down. Expected: Up.");
     EXPECT_EQ(text("stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
     EXPECT_TRUE(isShown("partSeatedCanPass"));
-    EXPECT_EQ(row(5), "0 of 7 surfaces · “no” or “cannot see”, open");
+    EXPECT_EQ(row(5), "“no” or “cannot see”, open · 0 of 7 surfaces");
 
     type("yyyy"); // nothing is tried any further, here
     press(Qt::Key_PageDown);
@@ -223,7 +223,7 @@ TEST_P(ControlCheckJourney, AHandOnAJointSetsTheSurfacesOfItsCircuitBack)
     typist.goTo("measuredBy");
     press(Qt::Key_Down);
     type("y");
-    EXPECT_EQ(row(5), "5 of 7 surfaces · to be tried again");
+    EXPECT_EQ(row(5), "to be tried again · 5 of 7 surfaces");
     toTheControlCheck();
     EXPECT_EQ(text("controlNotice"),
               "Somebody was at Left aileron after this was tried. Try all of it again.");

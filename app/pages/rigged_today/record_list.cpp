@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/record_list.h"
 
+#include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/connected_words.h"
@@ -10,7 +11,7 @@
 
 #include <QLabel>
 #include <QProgressBar>
-#include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -45,17 +46,13 @@ RecordList::RecordList(QWidget* parent) : QFrame{parent}
     m_shift->hide();
     outer->addWidget(m_shift);
 
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
     auto* inside = new QWidget;
     m_layout = new QVBoxLayout{inside};
     m_layout->setContentsMargins(0, 4, 0, 0);
     m_layout->setSpacing(2);
     m_layout->addStretch(1);
-    scroll->setWidget(inside);
-    outer->addWidget(scroll, 1);
+    m_scroll = new FlowScroll{inside};
+    outer->addWidget(m_scroll, 1);
 }
 
 void RecordList::setLook(const Look& look)
@@ -136,6 +133,9 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
          RiggedWords::closeHint());
     for (std::size_t i = 0; i < m_rows.size(); ++i)
         m_rows[i]->setVisible(i < m_places.size());
+    const auto now = std::ranges::find_if(m_rows, &QAbstractButton::isChecked);
+    if (now != m_rows.end()) // once the layout has settled
+        QTimer::singleShot(0, m_scroll, [this, row = *now] { m_scroll->bringIntoView(row); });
 }
 
 void RecordList::showControlCheck(MarkRow* row, const RecordReview& review, bool isCurrent)

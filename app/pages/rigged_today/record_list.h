@@ -15,6 +15,8 @@ class QVBoxLayout;
 
 namespace rig {
 
+class FlowScroll;
+
 // The rigging record at the left: couplings in rigging order, then control check, second inspection
 // and close.
 class RecordList : public QFrame
@@ -42,6 +44,7 @@ private:
     QLabel* m_progress = nullptr;
     QProgressBar* m_bar = nullptr;
     QLabel* m_shift = nullptr; // all couplings read high, or low, together
+    FlowScroll* m_scroll = nullptr;
     QVBoxLayout* m_layout = nullptr;
     std::vector<MarkRow*> m_rows;
     std::vector<RecordPlace> m_places;
