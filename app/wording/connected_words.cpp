@@ -14,9 +14,8 @@ QString ConnectedWords::place() { return tr("Who connected"); }
 
 QString ConnectedWords::sentence()
 {
-    return tr(
-        "Say who had a hand on the joints of each side today. Whoever connected or measured a joint is not "
-        "its second person.");
+    return tr("Name everybody who connected a joint on each side. An independent second person neither "
+              "connected nor measured the joint.");
 }
 
 QString ConnectedWords::question(Side side)
@@ -53,11 +52,11 @@ QString ConnectedWords::notSaidYet() { return tr("Not said yet."); }
 QString ConnectedWords::severalMay() { return tr("Another press adds a name, or takes it away again."); }
 QString ConnectedWords::nextSide() { return tr("Next side  (Enter)"); }
 QString ConnectedWords::goThere() { return tr("Who connected  (Enter)"); }
-QString ConnectedWords::keys() { return tr("A figure names a person for the framed side. 0: not known."); }
+QString ConnectedWords::keys() { return tr("Number keys: a name for the framed side. 0: not known."); }
 
 QString ConnectedWords::listDetail(int said, int of)
 {
-    return said == of ? tr("said of every side") : tr("%1 of %2 sides said").arg(said).arg(of);
+    return said == of ? tr("named for every side") : tr("named for %1 of %2 sides").arg(said).arg(of);
 }
 
 QString ConnectedWords::cannotBeSecond(const QString& name, NotSecond why)
@@ -68,7 +67,7 @@ QString ConnectedWords::cannotBeSecond(const QString& name, NotSecond why)
     case NotSecond::ConnectedIt:
         break;
     }
-    return tr("%1: connected it").arg(name);
+    return tr("%1: connected this side").arg(name);
 }
 
 QString ConnectedWords::chooseSecond()
@@ -78,13 +77,13 @@ QString ConnectedWords::chooseSecond()
 
 QString ConnectedWords::nobodyApart()
 {
-    return tr("Everybody here connected or measured this joint. Choose one who did not measure it; the paper "
-              "will say that nobody independent was there.");
+    return tr("Everybody in this file connected this side or measured this joint. Choose one who did not "
+              "measure it; the paper will say that this was no independent look.");
 }
 
 QString ConnectedWords::connectedItToo(const QString& name)
 {
-    return tr("%1 connected this joint: nobody independent is here, and the paper will say so.").arg(name);
+    return tr("%1 connected this side. This is no independent look, and the paper will say so.").arg(name);
 }
 
 QString ConnectedWords::connectedBy(Side side, const QStringList& names)
@@ -133,26 +132,27 @@ QString ConnectedWords::nobodyIndependent(Side side, const QString& name)
 {
     switch (side) {
     case Side::Left:
-        return tr("Nobody independent was there: %1, the second name, connected the left side.").arg(name);
+        return tr("No independent second name: %1 is named as having connected the left side.").arg(name);
     case Side::Right:
-        return tr("Nobody independent was there: %1, the second name, connected the right side.").arg(name);
+        return tr("No independent second name: %1 is named as having connected the right side.").arg(name);
     case Side::None:
         break;
     }
-    return tr("Nobody independent was there: %1, the second name, connected the tail and the middle.")
+    return tr("No independent second name: %1 is named as having connected the tail and the middle.")
         .arg(name);
 }
 
 QString ConnectedWords::notKnownWhetherIndependent(const QString& name)
 {
-    return tr("Whether %1, the second name, is independent is not known: not every side says who connected "
-              "it.")
+    return tr("Whether %1, the second name, is independent is not known: it was not said for every side who "
+              "connected.")
         .arg(name);
 }
 
 QString ConnectedWords::secondConnectedIt(const QString& name)
 {
-    return tr("Nobody independent was at this joint: %1 connected it and was the second person too.")
+    return tr("No independent look at this joint: %1, the second person, is named as having connected this "
+              "side.")
         .arg(name);
 }
 

@@ -94,7 +94,7 @@ QString ControlWords::command(SurfaceKind surface, SurfaceCheckKind call)
 
 QString ControlWords::whatItDoes(const QString& command)
 {
-    return tr("%1 What does it do?", "what the cockpit moves").arg(command);
+    return tr("%1 What does the surface do?", "what the cockpit moves").arg(command);
 }
 
 QString ControlWords::spoken(const QString& question, const QString& answer)
@@ -112,9 +112,9 @@ QString ControlWords::movement(Movement movement)
     case Movement::Down:
         return tr("Down", "what a surface does");
     case Movement::Left:
-        return tr("Left", "what a surface does");
+        return tr("Pilot's left", "what a surface does");
     case Movement::Right:
-        return tr("Right", "what a surface does");
+        return tr("Pilot's right", "what a surface does");
     case Movement::Out:
         return tr("Out", "what a surface does");
     case Movement::In:
@@ -157,19 +157,18 @@ QString ControlWords::movementWithKey(Movement which)
 
 QString ControlWords::called(const QString& command, const QString& what)
 {
-    return tr("%1 Called: %2.", "what the cockpit moved, what the surface did").arg(command, what);
+    return tr("%1 Seen: %2.", "what the cockpit moved, what the surface did").arg(command, what);
 }
 
 QString ControlWords::calledBesideExpected(const QString& command, const QString& what,
                                            const QString& expected)
 {
-    return tr("%1 Called: %2. Expected: %3.",
-              "what the cockpit moved, what the surface did, what it had to do")
+    return tr("%1 Seen: %2. Expected: %3.", "what the cockpit moved, what the surface did, what it had to do")
         .arg(command, what, expected);
 }
 
 QString ControlWords::expected(const QString& call) { return tr("Expected: %1").arg(call); }
-QString ControlWords::callKeys() { return tr("The arrows say what it does. N: nothing. C: cannot see."); }
+QString ControlWords::callKeys() { return tr("Arrow keys: which way it moved. N: nothing. C: cannot see."); }
 
 QString ControlWords::question(SurfaceCheckKind kind)
 {
@@ -195,9 +194,9 @@ QString ControlWords::question(SurfaceCheckKind kind)
     case SurfaceCheckKind::HoldsSetting:
         return tr("Moves, and stays where it is set?");
     case SurfaceCheckKind::CalledOneWay:
-        return tr("What does it do, one way?");
+        return tr("What does the surface do, one way?");
     case SurfaceCheckKind::CalledOtherWay:
-        return tr("What does it do, the other way?");
+        return tr("What does the surface do, the other way?");
     case SurfaceCheckKind::OpensTogether:
         break;
     }
@@ -212,7 +211,7 @@ QString ControlWords::hint(SurfaceCheckKind kind)
     case SurfaceCheckKind::HeldOtherWay:
         return tr("The same, the cockpit pulls.");
     case SurfaceCheckKind::Sense:
-        return tr("Hold what was called beside what is expected.");
+        return tr("Compare what it did with what is expected.");
     case SurfaceCheckKind::FullTravel:
         return tr("Hand off; nothing stops it early.");
     case SurfaceCheckKind::Neutral:
@@ -236,7 +235,10 @@ QString ControlWords::hint(SurfaceCheckKind kind)
     return tr("Together, and tight when shut.");
 }
 
-QString ControlWords::partSeatedCanPass() { return tr("A joint that is part-seated can pass this check."); }
+QString ControlWords::partSeatedCanPass()
+{
+    return tr("A part-seated joint can go unnoticed in this check.");
+}
 QString ControlWords::keys() { return tr("Y, N, C answer the framed question. P, U, D go to a figure."); }
 QString ControlWords::next() { return tr("Next surface  (Enter)"); }
 
@@ -245,17 +247,14 @@ QString ControlWords::stop() { return tr("Stop"); }
 QString ControlWords::reversed(const QString& surface)
 {
     return tr("%1 did not move as expected. Crossed or reversed controls have led to loss of control at "
-              "lift-off: "
-              "nothing that this check finds is graver. It stops here, for every surface.")
+              "lift-off. Nothing this check can find is worse. Stop the whole check here.")
         .arg(surface);
 }
 
 QString ControlWords::didNothing(const QString& surface)
 {
     return tr("%1 did nothing while its control was moved. A surface that is not connected has led to loss "
-              "of "
-              "control at lift-off: nothing that this check finds is graver. It stops here, for every "
-              "surface.")
+              "of control at lift-off. Nothing this check can find is worse. Stop the whole check here.")
         .arg(surface);
 }
 

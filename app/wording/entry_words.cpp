@@ -118,20 +118,20 @@ QString EntryWords::leafName(const GaugeStep& step)
 QString EntryWords::nothingEnters(GaugeKind kind)
 {
     if (kind == GaugeKind::GoNoGo)
-        return tr("“Go” does not enter");
+        return tr("Thin end does not enter");
     return kind == GaugeKind::Pins ? noPinEnters() : noLeafEnters();
 }
 
 QString EntryWords::allEnter(GaugeKind kind)
 {
     if (kind == GaugeKind::GoNoGo)
-        return tr("“No-go” enters");
+        return tr("Thick end enters");
     return kind == GaugeKind::Pins ? thickestPinLoose() : thickestLoose();
 }
 
 QString EntryWords::goNoGo(Gap go, Gap noGo)
 {
-    return tr("%1 goes, %2 does not").arg(Formats{}.gap(go), Formats{}.gap(noGo));
+    return tr("%1 enters, %2 does not").arg(Formats{}.gap(go), Formats{}.gap(noGo));
 }
 
 QString EntryWords::noLeafEnters() { return tr("No leaf enters"); }

@@ -132,7 +132,8 @@ QString GaugeWords::knownGap() { return tr("Tried on a &gap of known width, mm")
 
 QString GaugeWords::knownGapHint()
 {
-    return tr("A stamped block or a ring, read once each rigging day. Nothing: not tried on one.");
+    return tr(
+        "A stamped block or a ring, read once each rigging day. Leave it empty if it was not tried on one.");
 }
 
 QString GaugeWords::knownEnters() { return tr("Thickest that &entered there"); }

@@ -17,9 +17,9 @@ QString JointPlayWords::felt(PlayFelt felt)
 {
     switch (felt) {
     case PlayFelt::None:
-        return tr("none felt");
+        return tr("no play");
     case PlayFelt::Felt:
-        return tr("felt");
+        return tr("play");
     case PlayFelt::NotTried:
         break;
     }
@@ -34,7 +34,7 @@ QString JointPlayWords::sentence(const JointPlay& play, const QString& person)
         return tr("%1, %2 mm", "felt, millimetres")
             .arg(felt(one.felt), Formats{}.number(one.measured->inMillimetres(), 2));
     };
-    const QString said = tr("Joint play on %1: along the rod %2; sideways %3. Stated by %4.")
+    const QString said = tr("Joint play on %1: along the rod %2; sideways %3. Tried by %4.")
                              .arg(Formats{}.day(play.day), found(play.along), found(play.across), person);
     return play.note.empty() ? said
                              : tr("%1 %2", "joint play, note").arg(said, QString::fromStdString(play.note));
@@ -71,7 +71,10 @@ QStringList JointPlayWords::latest(CouplingId coupling, Day to) const
     return told;
 }
 
-QString JointPlayWords::manualHasTheLimit() { return tr("The manual has the limit."); }
+QString JointPlayWords::manualHasTheLimit()
+{
+    return tr("If there is a limit, it is in the manual. Refer any play to the engineer.");
+}
 QString JointPlayWords::heading() { return tr("Joint play"); }
 QString JointPlayWords::open() { return tr("Joint pla&y"); }
 QString JointPlayWords::key() { return tr("P", "key for joint play"); }
@@ -80,8 +83,9 @@ QString JointPlayWords::openWithKey() { return tr("Joint play  (%1)").arg(key())
 QString JointPlayWords::how()
 {
     return tr("Hold both sides close to the joint. Push and pull along the rod, then sideways. Any click or "
-              "shift that shows is felt. This is not the gap, and nothing here judges it: the manual has the "
-              "limit.");
+              "shift that you feel or see is play. This is not the gap, and nothing here judges it: if there "
+              "is a limit, "
+              "it is in the manual. Refer any play to the engineer.");
 }
 
 QString JointPlayWords::along() { return tr("&Along the rod"); }
@@ -91,23 +95,23 @@ QString JointPlayWords::measuredAlong() { return tr("Along the rod, &mm"); }
 QString JointPlayWords::measuredAcross() { return tr("Sideways, m&m"); }
 QString JointPlayWords::day() { return tr("&Day"); }
 QString JointPlayWords::where() { return tr("&Coupling"); }
-QString JointPlayWords::person() { return tr("&Felt by"); }
-QString JointPlayWords::choosePerson() { return tr("Choose who felt it. Nobody is filled in for you."); }
+QString JointPlayWords::person() { return tr("Tried &by"); }
+QString JointPlayWords::choosePerson() { return tr("Choose who tried it. Nobody is filled in for you."); }
 QString JointPlayWords::chooseCoupling() { return tr("Choose the coupling."); }
 QString JointPlayWords::note() { return tr("&Note"); }
 QString JointPlayWords::noteHint() { return tr("How it was measured, and what was done."); }
 QString JointPlayWords::keep() { return tr("Keep it  (Enter)"); }
 QString JointPlayWords::close() { return tr("Close  (Esc)"); }
-QString JointPlayWords::tryOne() { return tr("Say of at least one way whether play was felt."); }
+QString JointPlayWords::tryOne() { return tr("Say of at least one way whether there is play."); }
 
 QString JointPlayWords::measuredNotFelt()
 {
-    return tr("A figure stands beside play that was not felt. Say “felt”, or take the figure out.");
+    return tr("A figure stands where no play is said. Say “play”, or take the figure out.");
 }
 
 QString JointPlayWords::nothingMeasured()
 {
-    return tr("A measured play is more than 0 mm. Leave the figure out where none was felt.");
+    return tr("A measured play is more than 0 mm. Leave the figure out where there was none.");
 }
 
 QString JointPlayWords::kept() { return tr("Joint play kept."); }

@@ -20,7 +20,7 @@ QString QuestionWords::asked(QuestionKind kind, const QString& place)
     case QuestionKind::BandInDoubt:
         return tr("%1, its band is in doubt").arg(place);
     case QuestionKind::ShownPartSeated:
-        return tr("%1, was left part-seated on purpose").arg(place);
+        return tr("%1, shown part-seated on purpose").arg(place);
     case QuestionKind::GaugeQuarantined:
         break;
     }
@@ -55,7 +55,8 @@ QStringList QuestionWords::barSentences(const QString& registration, const QStri
 
 QString QuestionWords::barWhileBlind(const QString& registration, int open)
 {
-    return tr("%n open question(s) on %1. Which is hidden while the second person works.", nullptr, open)
+    return tr("%n open question(s) on %1. What is asked stays hidden while the second person works.", nullptr,
+              open)
         .arg(registration);
 }
 
@@ -125,7 +126,7 @@ QString QuestionWords::step(CheckKind kind)
     case CheckKind::Engaged:
         return tr("Engaged all the way");
     case CheckKind::NoStep:
-        return tr("No gap and no step");
+        return tr("Parts meet all round, flush");
     case CheckKind::LineConnected:
         return tr("Water line or rod connected");
     case CheckKind::Connected:
@@ -183,7 +184,7 @@ QString QuestionWords::reading(const QString& interval, const QString& person)
 
 QString QuestionWords::inspected(const QString& first, const QString& second, const QString& moment)
 {
-    return tr("Gone through whole since, by %1 and %2, %3.", "two persons, moment")
+    return tr("%1 and %2 have gone through the whole joint since, %3.", "two persons, moment")
         .arg(first, second, moment);
 }
 
@@ -194,9 +195,9 @@ QString QuestionWords::notInspected()
 
 QString QuestionWords::inspectFirst(const QString& coupling)
 {
-    return tr("First go through the whole of %1 in Rigged today (Ctrl+1): look, a locked reading, pull, and "
-              "a "
-              "second person's look and pull. Only then can a named person close this.")
+    return tr("%1 was part-seated on purpose in Set up. Connect it, then do the whole check in Rigged today "
+              "(Ctrl+1): look, reading, pull, second person. After that a person entitled to decide closes "
+              "this.")
         .arg(coupling);
 }
 

@@ -38,8 +38,9 @@ QString RecordWords::temperature(int celsius)
 QString RecordWords::noteMet(const QString& note, const QString& readBy, const QString& readAt)
 {
     return readAt.isEmpty()
-               ? tr("Left for this rigging: %1 (nobody has noted it as read)", "day, persons: note").arg(note)
-               : tr("Left for this rigging: %1 (read by %2, %3)", "day, persons: note; person, moment")
+               ? tr("Note left before: %1 Nobody has noted that it was seen.", "day, persons: “note”")
+                     .arg(note)
+               : tr("Note left before: %1 Seen by %2, %3.", "day, persons: “note”; person, moment")
                      .arg(note, readBy, readAt);
 }
 
@@ -93,7 +94,7 @@ QString RecordWords::check(CheckKind kind)
     case CheckKind::Engaged:
         return tr("Engaged all the way");
     case CheckKind::NoStep:
-        return tr("No gap and no step");
+        return tr("Parts meet all round, flush");
     case CheckKind::LineConnected:
         return tr("Water line or rod connected");
     case CheckKind::Connected:
@@ -180,7 +181,7 @@ QString RecordWords::question(QuestionKind kind)
     case QuestionKind::BandInDoubt:
         return tr("The band stood on readings that are now in doubt");
     case QuestionKind::ShownPartSeated:
-        return tr("It was left part-seated on purpose");
+        return tr("It was shown part-seated on purpose");
     case QuestionKind::GaugeQuarantined:
         break;
     }
@@ -197,7 +198,7 @@ QString RecordWords::decided(const QString& by, const QString& when)
 }
 
 QString RecordWords::controlCheck() { return tr("Control check"); }
-QString RecordWords::controlCaution() { return tr("A joint that is part-seated can pass this check."); }
+QString RecordWords::controlCaution() { return tr("A part-seated joint can go unnoticed in this check."); }
 QString RecordWords::noSurfaces() { return tr("No surfaces were set up, so no control check is recorded."); }
 QString RecordWords::notChecked() { return tr("Not checked."); }
 QString RecordWords::calledAloud(const QString& call) { return tr("Called aloud: %1").arg(call); }
@@ -229,7 +230,7 @@ QString RecordWords::check(SurfaceCheckKind kind)
     case SurfaceCheckKind::HeldOtherWay:
         return tr("Held and resisted, the other way");
     case SurfaceCheckKind::Sense:
-        return tr("Moves as called aloud");
+        return tr("Moves as expected");
     case SurfaceCheckKind::CalledOneWay:
         return tr("Moves as expected, the control one way");
     case SurfaceCheckKind::CalledOtherWay:
@@ -239,7 +240,7 @@ QString RecordWords::check(SurfaceCheckKind kind)
     case SurfaceCheckKind::Neutral:
         return tr("Neutral");
     case SurfaceCheckKind::FreePlay:
-        return tr("Free play felt");
+        return tr("Free play as it should be");
     case SurfaceCheckKind::Freedom:
         return tr("Moves freely");
     case SurfaceCheckKind::LocksEvenly:
@@ -336,7 +337,7 @@ QString RecordWords::tick(TickKind kind)
     case TickKind::ToolsOut:
         return tr("Leaves, mirror, torch, pins and tools counted back out");
     case TickKind::NoteRead:
-        return tr("The note that was left is read");
+        return tr("The note left earlier was seen");
     case TickKind::HatchesOn:
         break;
     }

@@ -209,15 +209,14 @@ QString ReviewReportWords::looks() { return tr("Looks and pulls"); }
 
 QString ReviewReportWords::looksIntro()
 {
-    return tr(
-        "What two people stated at the riggings of the period. Each answer stands in looks.csv beside this "
-        "report.");
+    return tr("What was stated at the riggings of the period. Each answer stands in looks.csv beside this "
+              "report.");
 }
 
 QString ReviewReportWords::atRiggings() { return tr("Riggings"); }
-QString ReviewReportWords::wholeFirst() { return tr("Whole, first"); }
-QString ReviewReportWords::wholeSecond() { return tr("Whole, second"); }
-QString ReviewReportWords::answeredFelt() { return tr("“Felt”"); }
+QString ReviewReportWords::wholeFirst() { return tr("First person complete"); }
+QString ReviewReportWords::wholeSecond() { return tr("Second person complete"); }
+QString ReviewReportWords::answeredFelt() { return tr("Felt, not seen"); }
 QString ReviewReportWords::answeredCannotSee() { return tr("“Cannot see”"); }
 QString ReviewReportWords::answeredNo() { return tr("“No”"); }
 QString ReviewReportWords::interrupted() { return tr("Interrupted"); }
@@ -227,12 +226,12 @@ QString ReviewReportWords::controlChecks() { return tr("Control checks and defle
 QString ReviewReportWords::controlIntro()
 {
     return tr(
-        "A joint that is part-seated can pass a control check. Each answer stands in control_checks.csv, "
+        "A part-seated joint can go unnoticed in a control check. Each answer stands in control_checks.csv, "
         "each figure in deflections.csv.");
 }
 
 QString ReviewReportWords::surface() { return tr("Surface"); }
-QString ReviewReportWords::triedWhole() { return tr("Tried whole"); }
+QString ReviewReportWords::triedWhole() { return tr("Check complete"); }
 QString ReviewReportWords::lastMeasured() { return tr("Last measured"); }
 
 QString ReviewReportWords::measured(MeasureKind kind, const QString& figure, const QString& day)

@@ -8,17 +8,18 @@ QString RiggedWords::seasonTitle() { return tr("First rigging of the season"); }
 
 QString RiggedWords::afterLayoff(int weeks, const QString& since)
 {
-    return tr("First rigging after a layoff: it had stood %n week(s), since %1.", nullptr, weeks).arg(since);
+    return tr("First rigging after a layoff: none in this file for %n week(s), since %1.", nullptr, weeks)
+        .arg(since);
 }
 
 QString RiggedWords::seasonSentence(bool isFirstOfYear)
 {
     if (!isFirstOfYear)
-        return tr(
-            "After so long the hands and the joints are out of practice: go through this before the first "
-            "coupling. Each tick is kept at once, with the leader's name.");
-    return tr("The first record of the year. After a winter the hands and the joints are out of practice: go "
-              "through this before the first coupling. Each tick is kept at once, with the leader's name.");
+        return tr("After so long hands are out of practice and grease may have set: go through this before "
+                  "the first coupling. Each tick is kept at once, with the leader's name.");
+    return tr(
+        "The first record of the year. After a winter hands are out of practice and grease may have set: go "
+        "through this before the first coupling. Each tick is kept at once, with the leader's name.");
 }
 
 QString RiggedWords::seasonDetail(int left)
@@ -43,7 +44,7 @@ QString RiggedWords::tick(TickKind kind)
     case TickKind::ToolsOut:
         return tr("Leaves, mirror, torch, cloth, pins and tools counted back out");
     case TickKind::NoteRead:
-        return tr("The note that was left is read");
+        return tr("The note left earlier was seen");
     case TickKind::HatchesOn:
         break;
     }

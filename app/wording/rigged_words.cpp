@@ -68,7 +68,7 @@ QString RiggedWords::question(CheckKind kind)
     case CheckKind::Engaged:
         return tr("Engaged all the way?");
     case CheckKind::NoStep:
-        return tr("No gap and no step?");
+        return tr("Parts meet all round, flush?");
     case CheckKind::LineConnected:
         return tr("Water line or rod connected?");
     case CheckKind::Connected:
@@ -116,8 +116,8 @@ QString RiggedWords::hint(CheckKind kind)
 QString RiggedWords::pullHint(CouplingKind kind)
 {
     if (isBallJoint(kind))
-        return tr("A firm pull on the rod away from the ball, and slightly off it. Fingers off plunger and "
-                  "sleeve.");
+        return tr("A firm pull on the rod, away from the ball; then again a little to one side. Fingers off "
+                  "plunger and sleeve.");
     return tr("A firm pull by hand, the way it would part. Fingers off whatever holds it.");
 }
 
@@ -131,7 +131,7 @@ QString RiggedWords::secureHint(CouplingKind kind)
     case CouplingKind::SleeveAndPin:
         return tr("Sleeve at its stop, pin through the witness hole.");
     case CouplingKind::ByItself:
-        return tr("Bolt or pin of the part in and secured, as its manual says. Tape is no lock.");
+        return tr("Its bolt or pin is in and secured, as the manual says. Tape is no lock.");
     case CouplingKind::WaterBallast:
     case CouplingKind::Other:
         break;
@@ -182,7 +182,7 @@ QString RiggedWords::readAndLooked(const QString& interval)
 
 QString RiggedWords::noGapHere()
 {
-    return tr("No gap to measure here. No leaf goes in anywhere, so nothing is judged by a figure.");
+    return tr("No gap to measure here: no figure judges this joint. What is asked here is all there is.");
 }
 
 QString RiggedWords::bothDone(const QString& detail) { return tr("%1 · second person").arg(detail); }
@@ -275,7 +275,7 @@ QString RiggedWords::lookedAtBy() { return tr("Looked at by"); }
 
 QString RiggedWords::chooseWhoLooksFirst()
 {
-    return tr("Choose who looks at it first. Nobody is filled in for you.");
+    return tr("First choose who is looking. Nobody is filled in for you.");
 }
 
 QString RiggedWords::secondLooksBlind() { return tr("Your own look. The first result is hidden."); }
@@ -339,24 +339,28 @@ QString RiggedWords::noteLeft(const QString& day, const QString& first, const QS
                               const QString& note)
 {
     if (first.isEmpty())
-        return tr("%1: %2", "day: note").arg(day, note);
-    return second.isEmpty() ? tr("%1, %2: %3", "day, person: note").arg(day, first, note)
-                            : tr("%1, %2 and %3: %4", "day, two persons: note").arg(day, first, second, note);
+        return tr("%1: “%2”", "day: note").arg(day, note);
+    return second.isEmpty()
+               ? tr("%1, %2: “%3”", "day, person: note").arg(day, first, note)
+               : tr("%1, %2 and %3: “%4”", "day, two persons: note").arg(day, first, second, note);
 }
 
 QString RiggedWords::moreNotes(int more)
 {
-    return tr("And %n older note(s), each in its own record.", nullptr, more);
+    return tr("%n older note(s) stand in their own records and are not shown here.", nullptr, more);
 }
 
-QString RiggedWords::noteRead() { return tr("I have read this  (%1)").arg(keyNoteRead()); }
+QString RiggedWords::noteRead() { return tr("I have read these notes  (%1)").arg(keyNoteRead()); }
 
 QString RiggedWords::noteReadWhy()
 {
     return tr("It is shown at every start until somebody notes it as read. It stays in its record.");
 }
 
-QString RiggedWords::chooseWhoRead() { return tr("Choose who has read it first, in the list of leaders."); }
+QString RiggedWords::chooseWhoRead()
+{
+    return tr("First choose your name as rigging leader, then press this again.");
+}
 QString RiggedWords::noteIsRead() { return tr("Noted as read."); }
 
 QString RiggedWords::doneOn(EventKind kind, const QString& day)
@@ -374,28 +378,28 @@ QString RiggedWords::doneOn(EventKind kind, const QString& day)
     case EventKind::Derigged:
         break;
     }
-    return tr("set up again %1").arg(day);
+    return tr("new fitting %1").arg(day);
 }
 
 QString RiggedWords::wholeCheckOf(const QStringList& couplings, EventKind kind, const QString& day)
 {
-    return tr("%1: %2. This asks for the whole check: look, reading, pull, second person.",
+    return tr("%1: %2. This asks for the whole check: look, reading, pull, securing, second person.",
               "couplings: what was done on which day")
         .arg(couplings.join(tr(", ", "between couplings")), doneOn(kind, day));
 }
 
 QString RiggedWords::wholeCheckHere(EventKind kind, const QString& day)
 {
-    return tr("This joint: %1. It asks for the whole check, a short one is not enough: a joint that was "
-              "worked "
-              "on has let go flights after a good control check.",
+    return tr("This joint: %1. It asks for the whole check; a short one is not enough. Joints that had been "
+              "worked on have come apart flights later, though the control check had shown nothing.",
               "what was done on which day")
         .arg(doneOn(kind, day));
 }
 
 QString RiggedWords::movement(const QString& sign)
 {
-    return tr("This coupling moves: %1. Look closely, whatever today's reading says.", "opening since …")
+    return tr("Its readings have drifted: %1. Look closely, whatever today's reading says.",
+              "opening since …")
         .arg(sign);
 }
 
@@ -403,8 +407,8 @@ QString RiggedWords::celsius() { return tr("&Temperature here, °C (may stay emp
 
 QString RiggedWords::celsiusWhy()
 {
-    return tr("Stiff grease leaves plungers short. The figure stands in the record beside the readings and "
-              "excuses none.");
+    return tr("Cold stiffens grease, and stiff grease can leave a plunger short. The figure is kept in the "
+              "record and explains no reading away.");
 }
 
 QString RiggedWords::celsiusRefused(const QString& typed)

@@ -154,7 +154,7 @@ QString StandingWords::asked(QuestionKind kind)
     case QuestionKind::BandInDoubt:
         return tr("its band is in doubt");
     case QuestionKind::ShownPartSeated:
-        return tr("was left part-seated on purpose");
+        return tr("shown part-seated on purpose");
     case QuestionKind::GaugeQuarantined:
         break;
     }

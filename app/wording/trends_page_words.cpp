@@ -23,8 +23,7 @@ QString TrendsPageWords::noReadingsOf(const QString& coupling)
 
 QString TrendsPageWords::noGapOf(const QString& coupling)
 {
-    return tr("%1 has no gap to measure. It is looked at and tried at every rigging, and its surface in the "
-              "control check.")
+    return tr("%1 has no gap to measure. What was looked at and tried stands in each rigging record.")
         .arg(coupling);
 }
 

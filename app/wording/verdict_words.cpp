@@ -43,10 +43,10 @@ QString VerdictWords::shortWord(Verdict verdict)
 QString VerdictWords::weakness(const Band& band)
 {
     if (band.isThin() && band.scatterAtCap)
-        return tr("The band is thin and scatters more than a band can follow: it can mislead either way.");
+        return tr("This band rests on few readings that scatter too much: it can mislead either way.");
     if (band.isThin())
-        return tr("The band is thin: so few readings can mislead either way.");
-    return band.scatterAtCap ? tr("It scatters more than a band can follow.") : QString{};
+        return tr("This band is thin, it rests on few readings: it can mislead either way.");
+    return band.scatterAtCap ? tr("The readings scatter more than a band can follow.") : QString{};
 }
 
 QString VerdictWords::rarity(const Judgement& judgement)

@@ -137,7 +137,7 @@ TEST_P(ControlCheckJourney, AReversedSenseStopsTheRecord)
     type("↓");
     EXPECT_TRUE(isShown("stopCard"));
     EXPECT_NE(text("stopWhy").find("Left aileron did not move as expected"), std::string::npos);
-    EXPECT_EQ(text("senseCall"), "Stick to the left. Called: Down. Expected: Up.");
+    EXPECT_EQ(text("senseCall"), "Stick to the left. Seen: Down. Expected: Up.");
     EXPECT_EQ(text("stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
     EXPECT_TRUE(isShown("partSeatedCanPass"));
     EXPECT_EQ(row(5), "“no” or “cannot see”, open · 0 of 7 surfaces");
@@ -165,8 +165,8 @@ TEST_P(ControlCheckJourney, WhatItDoesIsCalledBothWaysAndOnlyThenHeldBesideWhatI
     EXPECT_EQ(text("senseCall"), "Stick to the right.");
     EXPECT_EQ(text("senseHeading"), "Tell the cockpit what to move");
     type("↓");
-    EXPECT_EQ(text("senseCall"), "Stick to the left. Called: Up. Expected: Up.\n"
-                                 "Stick to the right. Called: Down. Expected: Down.");
+    EXPECT_EQ(text("senseCall"), "Stick to the left. Seen: Up. Expected: Up.\n"
+                                 "Stick to the right. Seen: Down. Expected: Down.");
     const auto checks = content().surfaceChecks;
     ASSERT_EQ(checks.size(), 4U);
     EXPECT_EQ(checks[2].kind, SurfaceCheckKind::CalledOneWay);

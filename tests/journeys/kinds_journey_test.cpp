@@ -249,7 +249,8 @@ TEST_P(KindsJourney, JointPlayIsKeptFromItsOwnCardAndNoKeyInItAnswersAQuestion)
     EXPECT_EQ(play.across.felt, PlayFelt::NotTried);
     EXPECT_EQ(play.note, "dial gauge");
     EXPECT_FALSE(isSeen("jointPlayCard"));
-    EXPECT_TRUE(QString::fromStdString(text("jointPlays")).endsWith("The manual has the limit."));
+    EXPECT_TRUE(QString::fromStdString(text("jointPlays"))
+                    .endsWith("If there is a limit, it is in the manual. Refer any play to the engineer."));
     EXPECT_EQ(text("couplingTitle"), "Left aileron");
     EXPECT_TRUE(now.checks.empty());
 

@@ -218,7 +218,7 @@ TEST_P(QuestionsJourney, NothingOfTheFirstResultIsToldWhileTheSecondPersonWorks)
     type("yy");
     EXPECT_NE(bar().find("outside"), std::string::npos);
     type("s");
-    EXPECT_EQ(bar(), "1 open question on QX-17. Which is hidden while the second person works.");
+    EXPECT_EQ(bar(), "1 open question on QX-17. What is asked stays hidden while the second person works.");
     press(Qt::Key_2, Qt::ControlModifier);
     EXPECT_NE(bar().find("outside"), std::string::npos);
 }

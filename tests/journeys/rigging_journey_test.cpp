@@ -267,7 +267,7 @@ TEST_P(RiggingJourney, WhoConnectedIsAskedAtTheStartByOneKeyANameAndMayBePutRigh
 
     typist.goTo("recordRow1");
     press(Qt::Key_Space);
-    EXPECT_EQ(part<QAbstractButton>(page, "recordRow1").accessibleDescription(), "said of every side");
+    EXPECT_EQ(part<QAbstractButton>(page, "recordRow1").accessibleDescription(), "named for every side");
     press(Qt::Key_PageDown);
     type("1"); // M. Oren was nowhere near the right side
     EXPECT_EQ(who(Side::Right), std::vector{hangar.vale});
@@ -291,7 +291,7 @@ TEST_P(RiggingJourney, WhoeverConnectedAJointIsNotItsSecondPersonAndTheListSaysW
               "Choose the second person: somebody who neither connected nor measured this joint.");
     const auto& second = part<QComboBox>(page, "measuredBy");
     EXPECT_EQ(second.itemText(1), "M. Oren: looked or measured here first");
-    EXPECT_EQ(second.itemText(2), "T. Vale: connected it");
+    EXPECT_EQ(second.itemText(2), "T. Vale: connected this side");
     chooseSecond();
     EXPECT_EQ(second.currentText(), "R. Sand") << "the keys pass over who may not";
     type("yyyy");
@@ -305,17 +305,18 @@ TEST_P(RiggingJourney, WhereTwoPeopleConnectedEverythingTheWorkGoesOnAndThePaper
     type("yyy0.5");
     press(Qt::Key_Return);
     type("yys");
-    EXPECT_TRUE(text("couplingNotice").startsWith("Everybody here connected or measured this joint."));
+    EXPECT_TRUE(text("couplingNotice")
+                    .startsWith("Everybody in this file connected this side or measured this joint."));
     chooseSecond();
     EXPECT_EQ(part<QComboBox>(page, "measuredBy").currentText(), "T. Vale");
     EXPECT_EQ(text("couplingNotice"),
-              "T. Vale connected this joint: nobody independent is here, and the paper will say so.");
+              "T. Vale connected this side. This is no independent look, and the paper will say so.");
     type("yyyy");
     EXPECT_TRUE(flowOfSleeve(content(), hangar.leftAileron, Turn::Second).isDone());
     chooseNamesAtTheClose();
     EXPECT_EQ(text("closeIndependence"),
-              "Nobody independent was there: T. Vale, the second name, connected the left side.\n"
-              "Nobody independent was there: T. Vale, the second name, connected the right side.");
+              "No independent second name: T. Vale is named as having connected the left side.\n"
+              "No independent second name: T. Vale is named as having connected the right side.");
 }
 
 TEST_P(RiggingJourney, KeepsTheLeavesShutUntilTheBallIsSeen)

@@ -94,7 +94,7 @@ protected:
         const AnnualPresenter annual{store.records(), store.clock()};
         EXPECT_EQ(knowsTheFirst(must(annual.facts(hangar.airframe)).readingsOf(hangar.leftAileron)), told);
         const AnnualView view = must(annual.view(hangar.airframe, {}));
-        EXPECT_EQ(view.counted.contains("Today's reading is closed here: Left aileron."), !told);
+        EXPECT_EQ(view.counted.contains("Today's reading is hidden here: Left aileron."), !told);
         const auto row = std::ranges::find(view.rows, QString{"Left aileron"}, &AnnualRow::name);
         ASSERT_NE(row, view.rows.end());
         EXPECT_EQ(row->bar.reading.has_value(), told);

@@ -381,7 +381,7 @@ TEST_F(ControlCheckScreen, WhatIsExpectedIsNowhereOnTheScreenBeforeBothWaysAreCa
     }
     EXPECT_FALSE(isShownAnywhere("xpected"));
     type("↓");
-    EXPECT_TRUE(isShownAnywhere("Stick to the right. Called: Down. Expected: Down."));
+    EXPECT_TRUE(isShownAnywhere("Stick to the right. Seen: Down. Expected: Down."));
 }
 
 TEST_F(ControlCheckScreen, ACallThatCouldNotBeSeenIsKeptAndAskedAbout)
@@ -434,7 +434,7 @@ TEST_F(ControlCheckScreen, OfWhatTheOwnerWroteItIsAskedInWordsOnceItWasCalled)
     EXPECT_FALSE(part(panel, "stopCard").isVisible()) << "what is expected stands in words";
     type("↑");
     EXPECT_EQ(textOf(panel, "senseCall"),
-              "Stick to the left. Called: Down.\nStick to the right. Called: Up.\n"
+              "Stick to the left. Seen: Down.\nStick to the right. Seen: Up.\n"
               "Expected: Stick to the hangar: left wing up.");
     EXPECT_EQ(sheet(left).asked(), SurfaceCheckKind::Sense);
     type("n");

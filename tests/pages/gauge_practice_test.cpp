@@ -114,8 +114,8 @@ TEST_F(GaugePractice, ABlockIsPressedAsItsThreeReadings)
     for (const QPushButton* one : row.findChildren<QPushButton*>())
         if (one->isVisible())
             seen << one->text();
-    EXPECT_TRUE(seen.contains("0.40 goes, 0.60 does not")) << seen.join('|').toStdString();
-    EXPECT_TRUE(seen.contains("“Go” does not enter"));
+    EXPECT_TRUE(seen.contains("0.40 enters, 0.60 does not")) << seen.join('|').toStdString();
+    EXPECT_TRUE(seen.contains("Thin end does not enter"));
     EXPECT_TRUE(seen.contains("“No-go” enters"));
 }
 

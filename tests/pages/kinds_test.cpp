@@ -199,7 +199,7 @@ TEST_F(KindsOfCouplings, ThePaperOfARiggingHasItsOwnQuestionsAndNoReading)
     const QString right = sectionOf(blocks, "Right aileron");
     EXPECT_TRUE(right.contains("Right aileron has no gap to measure.")) << right.toStdString();
     EXPECT_TRUE(right.contains("Engaged all the way"));
-    EXPECT_TRUE(right.contains("No gap and no step"));
+    EXPECT_TRUE(right.contains("Parts meet all round, flush"));
     EXPECT_FALSE(right.contains("Ball in the socket"));
     EXPECT_FALSE(right.contains("Secured"));
     EXPECT_FALSE(right.contains("not read"));
@@ -299,24 +299,29 @@ TEST_F(KindsOfCouplings, JointPlayIsToldOnEveryPageWithItsNameAndWhoseLimitCount
     feelPlay(hangar().leftAileron, dayOf(2026, 10, 24), rigged);
     feelPlay(hangar().rightAileron, dayOf(2026, 9, 1));
     const QString left =
-        "Joint play on 24 October 2026: along the rod felt, 0.15 mm; sideways none felt. Stated by T. Vale. "
+        "Joint play on 24 October 2026: along the rod play, 0.15 mm; sideways no play. Tried by T. Vale. "
         "Dial gauge.";
 
     TrendsPage page{scene.store.records(), scene.store.clock()};
     page.showAirframe(hangar().airframe);
     showAt(page, {1280, 744});
-    EXPECT_EQ(textOf(page, "jointPlay"), (left + " The manual has the limit.").toStdString());
+    EXPECT_EQ(
+        textOf(page, "jointPlay"),
+        (left + " If there is a limit, it is in the manual. Refer any play to the engineer.").toStdString());
     EXPECT_EQ(QString::fromStdString(textOf(page, "nowTitle")).contains("play"), false)
         << "apart from the gap";
 
     const AnnualView annual =
         must(AnnualPresenter{scene.store.records(), scene.store.clock()}.view(hangar().airframe, {}));
     EXPECT_TRUE(std::ranges::any_of(annual.changes, [&](const AnnualStory& story) {
-        return story.text == "Left aileron: " + left + " The manual has the limit.";
+        return story.text == "Left aileron: " + left +
+                                 " If there is a limit, it is in the manual. Refer any play to the engineer.";
     }));
 
     const QString report = sectionOf(reviewBlocks(facts(), review()), "Left aileron");
-    EXPECT_TRUE(report.contains(left + " The manual has the limit.")) << report.toStdString();
+    EXPECT_TRUE(
+        report.contains(left + " If there is a limit, it is in the manual. Refer any play to the engineer."))
+        << report.toStdString();
     const auto summary =
         must(SummaryPresenter{scene.store.records(), scene.store.clock()}.view(hangar().airframe, rigged));
     EXPECT_TRUE(sectionOf(recordBlocks(summary.summary), "Left aileron").contains(left));

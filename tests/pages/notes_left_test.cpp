@@ -107,7 +107,7 @@ TEST_F(NotesLeft, StandOnThePaperOfTheRiggingThatMetThemWithWhoReadThem)
 {
     show();
     const RecordId unread = must(store.records().add(hangar.record(store.clock().now())));
-    EXPECT_NE(paperOf(unread).find("Left hatch is stiff. (nobody has noted it as read)"), std::string::npos)
+    EXPECT_NE(paperOf(unread).find("Left hatch is stiff.” Nobody has noted that it was seen."), std::string::npos)
         << paperOf(unread);
     must(store.records().add(RecordClose{{}, unread, Closing::Abandoned, {}, {}, {}, {}}));
     page.showAirframe(hangar.airframe);

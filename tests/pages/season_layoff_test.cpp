@@ -93,7 +93,7 @@ TEST_F(Layoffs, BringTheSeasonsListInTheMiddleOfAYearAndSayHowLongItStood)
     part<QPushButton>(page, "begin").click();
     ASSERT_TRUE(part(page, "seasonNext").isVisible());
     EXPECT_EQ(textOf(page, "seasonStood"),
-              "First rigging after a layoff: it had stood 30 weeks, since 4 April 2026.");
+              "First rigging after a layoff: none in this file for 30 weeks, since 4 April 2026.");
     EXPECT_EQ(textOf(page, "seasonWhy").find("first record of the year"), std::string::npos);
 }
 

@@ -90,7 +90,7 @@ TEST_F(ShownPartSeated, OpensOneQuestionThatIsToldLikeTheOthers)
     const QuestionsView now = view();
     ASSERT_EQ(now.openCount, 1) << "one question, however often it is shown";
     EXPECT_EQ(question(now).kind, QuestionKind::ShownPartSeated);
-    EXPECT_EQ(titleOf(now.rows.front()).toStdString(), "Left aileron, was left part-seated on purpose");
+    EXPECT_EQ(titleOf(now.rows.front()).toStdString(), "Left aileron, shown part-seated on purpose");
     EXPECT_EQ(must(questions.open(hangar.airframe)).size(), 1U);
     rig();
     const RiggedTodayView today =

@@ -80,7 +80,7 @@ TEST(VerdictWords, SaysInWordsThatABandIsThin)
     Judgement judgement = judgementOf(Verdict::Inside);
     judgement.band->readings = 6;
     const QString said = VerdictWords::explanation(judgement, {600_um, 650_um});
-    EXPECT_TRUE(said.contains("The band is thin: so few readings")) << said.toStdString();
+    EXPECT_TRUE(said.contains("This band is thin, it rests on few readings")) << said.toStdString();
     EXPECT_TRUE(said.contains("drawn from 6 confirmed readings.")) << said.toStdString();
 }
 
@@ -119,7 +119,7 @@ TEST(VerdictWords, SaysWhenTheScatterIsTooWildForABand)
 {
     Judgement judgement = judgementOf(Verdict::Inside);
     judgement.band->scatterAtCap = true;
-    EXPECT_TRUE(VerdictWords::explanation(judgement, {600_um, 650_um}).contains("scatters more"));
+    EXPECT_TRUE(VerdictWords::explanation(judgement, {600_um, 650_um}).contains("scatter more"));
 }
 
 // Whoever may read until it fits will.
