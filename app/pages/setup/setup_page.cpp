@@ -51,6 +51,7 @@ QString lackingAt(SetUpPart part, const SetUpView& view)
     case SetUpPart::Events:
     case SetUpPart::BaselineDay:
     case SetUpPart::Demonstration:
+    case SetUpPart::Paper:
         break;
     }
     return {};
@@ -70,6 +71,7 @@ QString nextFrom(SetUpPart part)
     case SetUpPart::Events:
     case SetUpPart::BaselineDay:
     case SetUpPart::Demonstration:
+    case SetUpPart::Paper:
         break;
     }
     return SetUpWords::nextBaseline();
@@ -124,6 +126,7 @@ void SetUpPage::makePanels(Records& records, const Clock& clock, Prompts& prompt
     connectPanel(makeGaugesPanel(m_presenter), SetUpPart::Gauges);
     connectPanel(makePeoplePanel(m_presenter), SetUpPart::People);
     connectPanel(makeEventsPanel(m_presenter), SetUpPart::Events);
+    connectPanel(makePaperPanel(m_presenter, prompts), SetUpPart::Paper);
     connectBench(new BaselinePanel{records, clock, prompts}, SetUpPart::BaselineDay);
     connectBench(new DemonstrationPanel{records, clock, prompts}, SetUpPart::Demonstration);
 }

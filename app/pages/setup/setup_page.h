@@ -64,7 +64,7 @@ private:
     PartList* m_list = nullptr;
     QStackedWidget* m_stack = nullptr;
     std::array<FlowScroll*, kSetUpParts.size()> m_areas{};
-    std::array<SetUpPanel*, kSetUpParts.size()> m_panels{};    // null for the last two
+    std::array<SetUpPanel*, kSetUpParts.size()> m_panels{};    // null for the benches
     std::array<ReadingBench*, kSetUpParts.size()> m_benches{}; // null for all others
     QWidget* m_noAirframe = nullptr;
     QPushButton* m_toAirframe = nullptr;
