@@ -135,7 +135,7 @@ QString PaperWords::moved() { return tr("Control moved"); }
 QString PaperWords::itDoes() { return tr("Surface does"); }
 
 QString PaperWords::part() { return tr("On paper"); }
-QString PaperWords::partDetail() { return tr("a sheet to fill in by hand"); }
+QString PaperWords::partDetail() { return tr("a sheet, and typing it in"); }
 
 QString PaperWords::why()
 {
@@ -159,6 +159,110 @@ QString PaperWords::gaugeHint()
 
 QString PaperWords::save() { return tr("&Save the sheet as PDF …"); }
 QString PaperWords::pdfFiles() { return tr("PDF files (*.pdf)"); }
+
+QString PaperWords::keyEnter() { return tr("P", "key for enter from paper"); }
+QString PaperWords::enter() { return tr("Enter from paper …  (%1)").arg(keyEnter()); }
+QString PaperWords::enterInSetUp() { return tr("&Enter from paper …"); }
+
+QString PaperWords::enterWhy()
+{
+    return tr("Types in a rigging that was written down by hand, under the day on which it was done.");
+}
+
+QString PaperWords::enterTitle() { return tr("Enter from paper"); }
+
+QString PaperWords::enterSentence()
+{
+    return tr("The rigging is kept under the day and the names that stand on the sheet, marked as entered "
+              "later, and judged as of that day. Type what was written, also where it was “no”.");
+}
+
+QString PaperWords::dayOnPaper() { return tr("&Day on the sheet"); }
+QString PaperWords::dayHint() { return tr("2026-06-14"); }
+QString PaperWords::timeOnPaper() { return tr("&Begun at"); }
+QString PaperWords::timeHint() { return tr("09:30, or nothing where none was written"); }
+QString PaperWords::firstOnPaper() { return tr("&First person, who led"); }
+QString PaperWords::secondOnPaper() { return tr("&Second person"); }
+QString PaperWords::typist() { return tr("&Who types it in"); }
+QString PaperWords::takenApartKey() { return tr("&Taken apart"); }
+QString PaperWords::stoodRiggedKey() { return tr("Stood &rigged, gone through again"); }
+QString PaperWords::beginToType() { return tr("Begin to type  (Enter)"); }
+QString PaperWords::back() { return tr("Back  (Esc)"); }
+
+QString PaperWords::noDay(const QString& typed)
+{
+    return typed.isEmpty() ? tr("Type the day that stands on the sheet, as 2026-06-14.")
+                           : tr("“%1” is no day. Write it as 2026-06-14.").arg(typed);
+}
+
+QString PaperWords::noTime(const QString& typed)
+{
+    return tr("“%1” is no time of day. Write it as 09:30, or leave it empty.").arg(typed);
+}
+
+QString PaperWords::dayToCome()
+{
+    return tr("That is still to come. Type the day and the time at which the rigging was done.");
+}
+
+QString PaperWords::beforeFirstFitting(const QString& day)
+{
+    return tr("Nothing is known of this airframe so early: its first fitting began on %1. Look at the day "
+              "on the sheet.")
+        .arg(day);
+}
+
+QString PaperWords::riggedThatDay(const QString& when, const QString& leader)
+{
+    return tr("A rigging of that day stands here already, begun %1 and led by %2. If this sheet is the same "
+              "rigging, it is not typed in a second time.",
+              "moment, person")
+        .arg(when, leader);
+}
+
+QString PaperWords::isAnother() { return tr("This sheet is &another rigging of that day"); }
+QString PaperWords::firstMissing() { return tr("Choose whose name stands as first person."); }
+QString PaperWords::secondMissing() { return tr("Choose whose name stands as second person."); }
+QString PaperWords::twoPeople() { return tr("First and second person are two people."); }
+QString PaperWords::typistMissing() { return tr("Choose who types it in now."); }
+QString PaperWords::beforeMissing() { return tr("Say whether it had been taken apart since the last one."); }
+
+QString PaperWords::riggingIsOpen()
+{
+    return tr("A rigging is being recorded here. Close it first, then enter the one from paper.");
+}
+
+QString PaperWords::banner(const QString& day) { return tr("Entered from paper: %1").arg(day); }
+
+QString PaperWords::bannerOwn(const QString& day)
+{
+    return tr("Entered from paper: %1. The second person types their own column.").arg(day);
+}
+
+QString PaperWords::bannerCopied(const QString& day, const QString& typist)
+{
+    return tr("Entered from paper: %1. The second person’s column is marked as copied by %2.", "day, person")
+        .arg(day, typist);
+}
+
+QString PaperWords::keySecondTypes() { return tr("F8", "key for the second person types"); }
+
+QString PaperWords::secondTypes()
+{
+    return tr("The second person types it themself  (%1)").arg(keySecondTypes());
+}
+
+QString PaperWords::enteredLater(const QString& by, const QString& when)
+{
+    return tr("Entered later from paper by %1, %2. What was done stands under the day on the paper.",
+              "person, moment")
+        .arg(by, when);
+}
+
+QString PaperWords::copied(const QString& what, const QString& by)
+{
+    return tr("%1, copied from paper by %2", "answer or person, person").arg(what, by);
+}
 
 QString PaperWords::done() { return tr("Done"); }
 QString PaperWords::by() { return tr("by"); }

@@ -69,6 +69,46 @@ public:
     static QString save();
     static QString pdfFiles();
 
+    // Typing it in
+    static QString keyEnter();
+    static QString enter();
+    static QString enterInSetUp();
+    static QString enterWhy();
+    static QString enterTitle();
+    static QString enterSentence();
+    static QString dayOnPaper();
+    static QString dayHint();
+    static QString timeOnPaper();
+    static QString timeHint();
+    static QString firstOnPaper();
+    static QString secondOnPaper();
+    static QString typist();
+    static QString takenApartKey();
+    static QString stoodRiggedKey();
+    static QString beginToType();
+    static QString back();
+    static QString noDay(const QString& typed);
+    static QString noTime(const QString& typed);
+    static QString dayToCome();
+    static QString beforeFirstFitting(const QString& day);
+    static QString riggedThatDay(const QString& when, const QString& leader);
+    static QString isAnother();
+    static QString firstMissing();
+    static QString secondMissing();
+    static QString twoPeople();
+    static QString typistMissing();
+    static QString beforeMissing();
+    static QString riggingIsOpen();
+    static QString banner(const QString& day);
+    static QString bannerOwn(const QString& day);
+    static QString bannerCopied(const QString& day, const QString& typist);
+    static QString keySecondTypes();
+    static QString secondTypes();
+
+    // In the record
+    static QString enteredLater(const QString& by, const QString& when);
+    static QString copied(const QString& what, const QString& by);
+
     static QString done();
     static QString by();
     static QString season();

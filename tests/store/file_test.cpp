@@ -115,8 +115,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "2de7bc0d6dd48a6e755bab124cfd854a3e453087b4f5d91f853b088407496a9b",
         "08a4318fe624d8f6c0b52859ddc2e9a7ab0763a11b9f1ec2ea717aec14f3a07a",
         "1e2b3ab58fe25b9b71b64ea41b95b8c711151312cd09c6901da651797547c911",
+        "a1871ffa9fe547e4384409d46657c945fb7eeb47c074464cc55af7a1a62c16e5",
     };
-    ASSERT_EQ(newestSchemaVersion(), 5);
+    ASSERT_EQ(newestSchemaVersion(), 6);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)

@@ -7,6 +7,8 @@
 #include <optional>
 #include <set>
 
+class QCheckBox;
+class QLabel;
 class QStackedWidget;
 class QTimer;
 
@@ -15,11 +17,13 @@ namespace rig {
 class ClosePanel;
 class ControlCheckPanel;
 class CouplingPanel;
+class PaperStart;
 class Prompts;
 class RecordList;
 class SeasonPanel;
 class StartPanel;
 class SummaryPanel;
+struct PaperHead;
 
 // The rigging record of today: start, one coupling after another, second inspection, close. What it shows
 // follows from two values, the facts as they were read last and the session; what is pressed becomes a new
@@ -37,12 +41,15 @@ public:
     void leave() override;
     bool isBlind() const override;
     void catchUp() override;
+    // A rigging that stands on paper is to be typed in; where one is being recorded that is said instead.
+    void enterFromPaper();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void buildPanels(Records& records);
+    QWidget* makeBanner();
     void connectPanels();
     void connectCoupling();
 
@@ -62,7 +69,13 @@ private:
     void showCoupling();
     QWidget* panelNow() const;
 
-    void begin(PersonId leader, RecordOrigin origin);
+    // False where nothing was begun here.
+    bool begin(PersonId leader, RecordOrigin origin, const std::optional<FromPaper>& paper);
+    void beginFromPaper(const PaperHead& head);
+    void leavePaper();
+    void showBanner(bool isShown);
+    // When what is pressed was done: now or, from paper, when the paper says.
+    Moment momentNow() const;
     void takenApart(PersonId statedBy);
     void tick(TickKind kind);
     void pressReading(const GaugeReading& taken);
@@ -71,7 +84,8 @@ private:
     void escape();
     void step(int by);
     void close(PersonId first, PersonId second, const QString& note, const std::vector<TickKind>& counted);
-    void showSummary();
+    void showLastRecord();
+    void showSummary(const Outcome& shown);
     void leaveSummary();
     bool report(const Outcome& outcome);
     void report(const Problem& problem);
@@ -91,7 +105,11 @@ private:
 
     RecordList* m_list = nullptr;
     QStackedWidget* m_stack = nullptr;
+    QWidget* m_banner = nullptr; // of a record from paper
+    QLabel* m_bannerText = nullptr;
+    QCheckBox* m_secondTypes = nullptr;
     StartPanel* m_start = nullptr;
+    PaperStart* m_paper = nullptr;
     SeasonPanel* m_season = nullptr;
     CouplingPanel* m_coupling = nullptr;
     ControlCheckPanel* m_control = nullptr;

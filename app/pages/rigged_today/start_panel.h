@@ -31,6 +31,7 @@ signals:
     void beginAsked(rig::PersonId leader, rig::RecordOrigin origin);
     void takenApart(rig::PersonId statedBy);
     void lastRecordAsked();
+    void paperAsked(); // a rigging that stands on paper is to be typed in
 
 private:
     void addSince(QVBoxLayout* layout);
@@ -45,6 +46,7 @@ private:
     QLabel* m_missing = nullptr;
     ChoiceBox* m_leader = nullptr;
     QPushButton* m_apart = nullptr;
+    QPushButton* m_paper = nullptr;
     QWidget* m_since = nullptr; // asked while it may still stand rigged
     QRadioButton* m_anew = nullptr;
     QRadioButton* m_stood = nullptr;

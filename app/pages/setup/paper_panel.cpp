@@ -38,7 +38,10 @@ public:
         setPrimary(m_save, true);
         m_said = labelOf({}, "soft", "sheetSaid");
         m_said->hide();
-        body()->addWidget(new ButtonFlow{{m_save}});
+        m_enter = panelButton("enterFromPaper", PaperWords::enterInSetUp());
+        m_enter->setToolTip(PaperWords::enterWhy());
+        body()->addWidget(new ButtonFlow{{m_save, m_enter}});
+        connect(m_enter, &QPushButton::clicked, this, &SetUpPanel::paperEntryAsked);
         body()->addWidget(m_said);
         body()->addStretch(1);
         connect(m_save, &QPushButton::clicked, this, [this] { save(); });
@@ -59,6 +62,7 @@ public:
         m_gauge->fill(PaperWords::noGauge(), inUse);
         m_gauge->choose(chosen);
         m_save->setEnabled(view.couplingsInUse() > 0);
+        m_enter->setEnabled(view.couplingsInUse() > 0 && view.isDone(SetUpPart::People));
     }
 
     bool hasUnsaved() const override { return false; }
@@ -109,6 +113,7 @@ private:
     QComboBox* m_paper = nullptr;
     ChoiceBox* m_gauge = nullptr;
     QPushButton* m_save = nullptr;
+    QPushButton* m_enter = nullptr;
     QLabel* m_said = nullptr;
 };
 

@@ -145,6 +145,7 @@ void SetUpPage::connectPanel(SetUpPanel* panel, SetUpPart part)
     add(part, panel);
     connect(panel, &SetUpPanel::problemArose, this, &Page::problemArose);
     connect(panel, &SetUpPanel::changed, this, [this, part] { afterChange(part); });
+    connect(panel, &SetUpPanel::paperEntryAsked, this, &SetUpPage::paperEntryAsked);
 }
 
 void SetUpPage::add(SetUpPart part, QWidget* panel)

@@ -34,6 +34,9 @@ public:
     // The part that is shown next; a journey or a picture starts there.
     void showPart(SetUpPart part);
 
+signals:
+    void paperEntryAsked(); // a rigging that stands on paper is to be typed in
+
 protected:
     void focusInEvent(QFocusEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
