@@ -23,6 +23,7 @@ struct HeadingBlock
 {
     QString text;
     int rank = 2;
+    bool startsPage = false; // on paper
 };
 
 struct ParagraphBlock
@@ -87,7 +88,22 @@ struct BlankBlock
     double height = 150;
 };
 
-using Block =
-    std::variant<HeadingBlock, ParagraphBlock, TableBlock, PictureBlock, SignatureBlock, BlankBlock>;
+// Something to fill in: a box to tick with its word behind it, or a word with a line to write on behind it.
+struct FormItem
+{
+    QString text;
+    double line = 0; // 1/96 inch, at least; none: a box
+};
+
+// On paper only: what is asked, and beside it what is filled in, in as many lines as it takes.
+struct FormBlock
+{
+    QString about; // empty: the items take the whole width
+    std::vector<FormItem> items;
+    bool staysWithNext = false;
+};
+
+using Block = std::variant<HeadingBlock, ParagraphBlock, TableBlock, PictureBlock, SignatureBlock, BlankBlock,
+                           FormBlock>;
 
 } // namespace rig

@@ -31,12 +31,14 @@ struct Given
     QString day;
     QString from;
     QString to;
+    QString gauge;
     bool letter = false;
+    bool a5 = false;
 
     bool isPrinted() const
     {
         return !airframe.isEmpty() || !out.isEmpty() || !day.isEmpty() || !from.isEmpty() || !to.isEmpty() ||
-               letter;
+               !gauge.isEmpty() || letter || a5;
     }
     bool hasOnly(qsizetype files) const { return named.size() == files && csv.isEmpty() && !isPrinted(); }
     bool hasTable() const { return named.size() == 1 && !csv.isEmpty() && !isPrinted(); }
@@ -44,8 +46,16 @@ struct Given
     {
         return named.size() == 1 && csv.isEmpty() && !airframe.isEmpty() && !out.isEmpty();
     }
-    bool hasRecord() const { return hasPages() && from.isEmpty() && to.isEmpty(); }
-    bool hasReport() const { return hasPages() && (day.isEmpty() || (from.isEmpty() && to.isEmpty())); }
+    bool isOfADay() const { return gauge.isEmpty() && !a5; }
+    bool hasRecord() const { return hasPages() && isOfADay() && from.isEmpty() && to.isEmpty(); }
+    bool hasReport() const
+    {
+        return hasPages() && isOfADay() && (day.isEmpty() || (from.isEmpty() && to.isEmpty()));
+    }
+    bool hasSheet() const
+    {
+        return hasPages() && day.isEmpty() && from.isEmpty() && to.isEmpty() && !(letter && a5);
+    }
 };
 
 std::optional<Given> givenOn(const QStringList& arguments)
@@ -57,11 +67,13 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption from{"from", {}, "from"};
     const QCommandLineOption to{"to", {}, "to"};
     const QCommandLineOption out{"out", {}, "out"};
+    const QCommandLineOption gauge{"gauge", {}, "gauge"};
     const QCommandLineOption letter{"letter"};
-    parser.addOptions({csv, airframe, day, from, to, out, letter});
+    const QCommandLineOption a5{"a5"};
+    parser.addOptions({csv, airframe, day, from, to, out, gauge, letter, a5});
     if (!parser.parse(arguments))
         return std::nullopt;
-    for (const QCommandLineOption& option : {csv, airframe, day, from, to, out})
+    for (const QCommandLineOption& option : {csv, airframe, day, from, to, out, gauge})
         if (parser.values(option).size() > 1)
             return std::nullopt;
     return Given{parser.positionalArguments().mid(1),
@@ -71,7 +83,9 @@ std::optional<Given> givenOn(const QStringList& arguments)
                  parser.value(day),
                  parser.value(from),
                  parser.value(to),
-                 parser.isSet(letter)};
+                 parser.value(gauge),
+                 parser.isSet(letter),
+                 parser.isSet(a5)};
 }
 
 int run(const QString& verb, const Given& given)
@@ -91,7 +105,9 @@ int run(const QString& verb, const Given& given)
     if (verb == "report" && given.hasReport())
         return printReport({given.named[0], given.airframe, given.out,
                             given.to.isEmpty() ? given.day : given.to, given.from, given.letter});
-    const QStringList known{"demo", "check", "salvage", "export", "import", "record", "report"};
+    if (verb == "sheet" && given.hasSheet())
+        return printSheet({given.named[0], given.airframe, given.gauge, given.out, given.letter, given.a5});
+    const QStringList known{"demo", "check", "salvage", "export", "import", "record", "report", "sheet"};
     if (!known.contains(verb))
         complain(rig::FileWords::unknownVerb(verb));
     return badUse();
@@ -115,7 +131,8 @@ std::unique_ptr<QCoreApplication> applicationFor(bool withFonts, int& argc, char
 int main(int argc, char* argv[])
 {
     QCoreApplication::setApplicationVersion(QStringLiteral(RIGBAND_VERSION));
-    const bool prints = argc > 1 && (qstrcmp(argv[1], "record") == 0 || qstrcmp(argv[1], "report") == 0);
+    const QByteArray first = argc > 1 ? argv[1] : "";
+    const bool prints = first == "record" || first == "report" || first == "sheet";
     const auto application = applicationFor(prints, argc, argv);
     QCoreApplication::installTranslator(new rig::EnglishPlurals{application.get()});
     const QStringList arguments = QCoreApplication::arguments();

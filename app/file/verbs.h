@@ -48,4 +48,16 @@ struct ReportWanted
 };
 int printReport(const ReportWanted& wanted);
 
+// A sheet to fill in by hand at a rigging without the program.
+struct SheetWanted
+{
+    QString file;
+    QString airframe; // its registration
+    QString gauge;    // its name; empty: the one it was last read with
+    QString out;
+    bool letter = false; // A4 otherwise
+    bool a5 = false;
+};
+int printSheet(const SheetWanted& wanted);
+
 } // namespace rig::file

@@ -13,14 +13,20 @@ namespace {
 
 // 1/96 inch.
 constexpr double kSideMargin = 60;
+constexpr double kSmallSideMargin = 38; // A5: a centimetre
 constexpr double kEdgeMargin = 46;
 constexpr double kHeadText = 13;
 constexpr double kFootText = 11;
 constexpr double kGap = 10;
 
+double sideMarginOf(Paper paper)
+{
+    return paper == Paper::A5 ? kSmallSideMargin : kSideMargin;
+}
+
 double widthOf(Paper paper)
 {
-    return sizeOf(paper).width() - 2 * kSideMargin;
+    return sizeOf(paper).width() - 2 * sideMarginOf(paper);
 }
 
 struct FrameLines
@@ -56,7 +62,7 @@ QRectF bodyOf(const FrameLines& lines, Paper paper)
 {
     const double top = kEdgeMargin + lines.headHeight() + 1.5 * kGap;
     const double bottom = sizeOf(paper).height() - kEdgeMargin - lines.footHeight() - kGap;
-    return {kSideMargin, top, widthOf(paper), bottom - top};
+    return {sideMarginOf(paper), top, widthOf(paper), bottom - top};
 }
 
 // Puts pieces one below the other and begins pages where they do not fit.
@@ -68,8 +74,10 @@ public:
     void place(const std::vector<Piece>& pieces)
     {
         for (std::size_t i = 0; i < pieces.size();) {
+            if (pieces[i].startsPage && !isAtTop())
+                begin();
             std::size_t end = i + 1;
-            while (end < pieces.size() && pieces[end - 1].keepsWithNext)
+            while (end < pieces.size() && pieces[end - 1].keepsWithNext && !pieces[end].startsPage)
                 ++end;
             if (!isAtTop() && m_y + heightOf(pieces, i, end) > m_body.bottom())
                 begin();
@@ -174,6 +182,8 @@ QSizeF sizeOf(Paper paper)
     switch (paper) {
     case Paper::A4:
         return {210 * kPerMillimetre, 297 * kPerMillimetre};
+    case Paper::A5:
+        return {148 * kPerMillimetre, 210 * kPerMillimetre};
     case Paper::Letter:
         break;
     }

@@ -12,7 +12,7 @@
 
 namespace rig {
 
-enum class Paper { A4, Letter };
+enum class Paper { A4, Letter, A5 };
 
 // Letter where inches are used in the American way, A4 everywhere else.
 Paper usualPaper(const QLocale& locale);

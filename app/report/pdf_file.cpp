@@ -18,6 +18,8 @@ QPageSize pageSizeOf(Paper paper)
     switch (paper) {
     case Paper::A4:
         return QPageSize{QPageSize::A4};
+    case Paper::A5:
+        return QPageSize{QPageSize::A5};
     case Paper::Letter:
         break;
     }

@@ -1,5 +1,6 @@
 #include "app/report/pieces.h"
 
+#include "app/report/form_piece.h"
 #include "app/report/table_pieces.h"
 
 #include <QFontMetricsF>
@@ -43,6 +44,7 @@ public:
                                  Weight::SemiBold, Role::Ink);
         piece.space = style.space;
         piece.keepsWithNext = true;
+        piece.startsPage = block.startsPage;
         if (block.rank == 2) {
             piece.shapes.lines.push_back({{0, piece.height + 2}, {m_width, piece.height + 2}, Role::Line, 1});
             piece.height += 5;
@@ -119,6 +121,8 @@ public:
         piece.shapes.boxes.push_back({{0, 0, m_width, piece.height}, Role::InkSoft});
         m_pieces.push_back(std::move(piece));
     }
+
+    void operator()(const FormBlock& block) { m_pieces.push_back(formPiece(block, m_width)); }
 
     std::vector<Piece> take() { return std::move(m_pieces); }
 

@@ -16,6 +16,7 @@ struct Piece
     double height = 0;
     double space = 0;           // kept free above it, except at the top of a page
     bool keepsWithNext = false; // heading and first row, say
+    bool startsPage = false;
     // For a row: its table's head, put above it again when it comes first on a page.
     std::shared_ptr<const Piece> head;
 };

@@ -4,6 +4,7 @@
 #include "app/report/record_parts.h"
 #include "app/wording/connected_words.h"
 #include "app/wording/joint_play_words.h"
+#include "app/wording/paper_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/standing_words.h"
@@ -70,7 +71,9 @@ private:
         QStringList names;
         for (const SummaryAnswer& answer : coupling.answers)
             if (answer.turn == Turn::Second && answer.standing == AnswerStanding::Counts)
-                names << textOf(answer.person);
+                names << (answer.copiedBy.empty()
+                              ? textOf(answer.person)
+                              : PaperWords::copied(textOf(answer.person), textOf(answer.copiedBy)));
         names.removeDuplicates();
         return names.join(QStringLiteral(", "));
     }
@@ -197,8 +200,10 @@ private:
                          {RecordWords::reading(), 2.6},
                          {RecordWords::verdict(), 3.1}};
         for (const SummaryReading& one : coupling.readings) {
-            const QString who = one.reading.turn == Turn::First ? RecordWords::asFirst(textOf(one.person))
-                                                                : RecordWords::asSecond(textOf(one.person));
+            QString who = one.reading.turn == Turn::First ? RecordWords::asFirst(textOf(one.person))
+                                                          : RecordWords::asSecond(textOf(one.person));
+            if (!one.copiedBy.empty())
+                who = PaperWords::copied(who, textOf(one.copiedBy));
             table.rows.push_back({{said(m_sheet.whenOf(one.reading.when))},
                                   {said(who)},
                                   {said(textOf(one.gauge))},
@@ -214,8 +219,10 @@ private:
         for (const SummaryAnswer& one : coupling.answers) {
             if (one.kind != kind || one.turn != turn)
                 continue;
-            const QString answer = RecordWords::answer(RiggedWords::answer(one.answer), textOf(one.person),
-                                                       m_sheet.whenOf(one.when));
+            QString answer = RecordWords::answer(RiggedWords::answer(one.answer), textOf(one.person),
+                                                 m_sheet.whenOf(one.when));
+            if (!one.copiedBy.empty())
+                answer = PaperWords::copied(answer, textOf(one.copiedBy));
             if (one.standing == AnswerStanding::Counts) {
                 cell.push_back(said(answer));
                 cell.back().strong = !countsAsYes(one.answer);

@@ -3,6 +3,7 @@
 #include "app/report/pdf_file.h"
 #include "app/report/record_parts.h"
 #include "app/wording/connected_words.h"
+#include "app/wording/paper_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/rigged_words.h"
@@ -57,6 +58,9 @@ void addTop(record::Sheet& sheet)
         Role::Ink, true});
     sheet.addText(RecordWords::begun(sheet.formats().moment(sheet.summary().record.begins),
                                      textOf(sheet.summary().leader)));
+    if (sheet.summary().record.isFromPaper())
+        sheet.addText(PaperWords::enteredLater(textOf(sheet.summary().enteredBy),
+                                               sheet.formats().moment(sheet.summary().record.stamp.when)));
     if (sheet.summary().record.origin == RecordOrigin::Recheck)
         sheet.addText(RecordWords::recheck());
     const StoodBefore& stood = sheet.summary().stood;

@@ -354,7 +354,12 @@ Page* MainWindow::newPage(Moments moment)
     case Moments::SetUp:
         break;
     }
-    return new SetUpPage{records, m_clock, m_prompts};
+    auto* setUp = new SetUpPage{records, m_clock, m_prompts};
+    connect(setUp, &SetUpPage::paperEntryAsked, this, [this] {
+        showMoment(Moments::RiggedToday);
+        qobject_cast<RiggedTodayPage*>(page(Moments::RiggedToday))->enterFromPaper();
+    });
+    return setUp;
 }
 
 QuestionsPage* MainWindow::questionsPage()

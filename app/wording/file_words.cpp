@@ -19,6 +19,9 @@ QString FileWords::usage()
         "                                                the engineer's report since the last annual, up to\n"
         "                                                a day or between two; its tables come beside it,\n"
         "                                                in the folder X-csv\n"
+        "  rigband-file sheet FILE --airframe REG --out X.pdf [--gauge NAME] [--letter | --a5]\n"
+        "                                                boxes to tick by hand at a rigging without the\n"
+        "                                                program; the gauge is the one that was last used\n"
         "  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file\n"
         "Nothing that is there already is ever written over.");
 }
@@ -115,6 +118,17 @@ QString FileWords::noRecord(const QString& registration)
 {
     return tr("There is no such rigging record of %1. Without a day it is the last one that was closed.")
         .arg(registration);
+}
+
+QString FileWords::noSuchGauge(const QString& file, const QString& gauge)
+{
+    return tr("%1 knows no leaf set or gauge in use with the name %2. It is the name on the case.")
+        .arg(file, gauge);
+}
+
+QString FileWords::nothingToRig(const QString& registration)
+{
+    return tr("%1 has no couplings yet, so there is nothing to put on a sheet.").arg(registration);
 }
 
 QString FileWords::salvaged(int facts, const QString& into)

@@ -39,6 +39,8 @@ public:
     static QString noDay(const QString& day);
     static QString noSuchAirframe(const QString& file, const QString& registration);
     static QString noRecord(const QString& registration);
+    static QString noSuchGauge(const QString& file, const QString& gauge);
+    static QString nothingToRig(const QString& registration);
     static QString daysReversed(const QString& from, const QString& to);
     static QString reportWritten(const QString& pdf, const QString& folder);
     static QString nothingRead(const QString& registration);

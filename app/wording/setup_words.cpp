@@ -10,7 +10,7 @@ QString SetUpWords::peoplePart() { return tr("People"); }
 QString SetUpWords::eventsPart() { return tr("Events"); }
 QString SetUpWords::baselinePart() { return tr("Baseline day"); }
 QString SetUpWords::demonstrationPart() { return tr("Part-seated demonstration"); }
-QString SetUpWords::partKeys() { return tr("Alt+1 to Alt+8: go to a part."); }
+QString SetUpWords::partKeys() { return tr("Alt+1 to Alt+9: go to a part."); }
 QString SetUpWords::progress(int done, int of) { return tr("%1 of %2 steps done").arg(done).arg(of); }
 QString SetUpWords::allDone() { return tr("All steps done"); }
 QString SetUpWords::done(const QString& count) { return tr("done · %1", "3 people").arg(count); }

@@ -129,7 +129,7 @@ QString WindowWords::keysText()
               "Up, Down: another question. Enter: close it. Ctrl+Enter: save. Esc: back.\n"
               "\n"
               "Set up\n"
-              "Alt+1 to Alt+8: the parts.");
+              "Alt+1 to Alt+9: the parts.");
 }
 
 } // namespace rig

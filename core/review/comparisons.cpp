@@ -50,7 +50,8 @@ PersonsSpread personsSpread(std::span<const Reading> readings, std::span<const E
 {
     std::map<std::pair<RecordId, CouplingId>, BothTurns> places;
     for (const Reading& reading : standing(readings, exclusions))
-        if (reading.record && isLockedAtRigging(reading))
+        // What was copied was seen by whoever copied it: it says nothing of how far two people differ.
+        if (reading.record && isLockedAtRigging(reading) && !reading.copiedBy)
             places[{*reading.record, reading.coupling}].take(reading);
 
     double squares = 0;

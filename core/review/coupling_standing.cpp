@@ -71,14 +71,17 @@ void CouplingStanding::standBeside(Says told)
 CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day to) : m_from{from}, m_to{to}
 {
     std::vector<RecordId> closed;
+    std::vector<RecordId> closedLater;
     for (const RecordClose& close : facts.closings)
-        if (close.stamp.when.localDay() <= to)
-            closed.push_back(close.record);
+        (close.stamp.when.localDay() <= to ? closed : closedLater).push_back(close.record);
     std::ranges::sort(closed);
+    std::ranges::sort(closedLater);
     Day opened = Day::max();
     for (const RiggingRecord& record : facts.riggingRecords) {
         if (record.origin == RecordOrigin::ImportedTable || record.begins.localDay() > to ||
-            std::ranges::binary_search(closed, record.id))
+            std::ranges::binary_search(closed, record.id) ||
+            // One that was typed in afterwards had come to its end on its day.
+            (record.isFromPaper() && std::ranges::binary_search(closedLater, record.id)))
             continue;
         m_open.insert(record.id);
         opened = std::min(opened, record.begins.localDay());

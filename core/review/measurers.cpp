@@ -22,7 +22,7 @@ std::vector<Measured> measuredIn(const AirframeReadings& all, const ReviewPeriod
     for (const CouplingReadings& coupling : all.couplings)
         for (const std::vector<LaterReading>* readings : {&coupling.readings, &coupling.others})
             for (const LaterReading& one : *readings)
-                if (one.score && !one.inDoubt && one.reading.gauge &&
+                if (one.score && !one.inDoubt && one.reading.gauge && !one.reading.copiedBy &&
                     period.contains(one.reading.when.localDay()))
                     measured.push_back({&one, static_cast<int>(std::floor(one.rigging))});
     return measured;

@@ -5,6 +5,7 @@
 #include "core/baseline/admitted.h"
 #include "core/review/not_seen.h"
 #include "core/rigging/circuit_hand.h"
+#include "core/rigging/rigged_before.h"
 
 #include <algorithm>
 #include <array>
@@ -346,7 +347,7 @@ bool isFirstOfSeason(const RiggingRecord& record, std::span<const RiggingRecord>
         });
     };
     return std::ranges::none_of(all, [&](const RiggingRecord& one) {
-        return savedBefore(one, record) && yearOf(one) == yearOf(record) && !isAbandoned(one);
+        return riggedBefore(one, record) && yearOf(one) == yearOf(record) && !isAbandoned(one);
     });
 }
 

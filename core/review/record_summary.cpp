@@ -3,6 +3,7 @@
 #include "core/airframe/name_in.h"
 #include "core/airframe/saved_before.h"
 #include "core/review/coupling_history.h"
+#include "core/review/last_rigging.h"
 #include "core/review/not_seen.h"
 #include "core/review/whole_check.h"
 #include "core/rigging/circuit_hand.h"
@@ -121,6 +122,7 @@ public:
         summary.record = m_content.record;
         summary.leader = m_facts.nameOf(m_content.record.leader);
         summary.notesMet = notesMetBy(m_content.record, m_facts);
+        summary.enteredBy = nameOf(m_content.record.enteredBy);
         summary.close = m_content.close;
         if (m_content.close) {
             summary.first = nameOf(m_content.close->first);
@@ -209,7 +211,7 @@ private:
         for (const Check& check : m_content.checks)
             if (check.coupling == coupling.id)
                 sum.answers.push_back({check.kind, check.answer, check.turn, m_facts.nameOf(check.person),
-                                       check.when, standingOf(check, m_content)});
+                                       check.when, standingOf(check, m_content), nameOf(check.copiedBy)});
         for (const Reading& reading : m_content.readings)
             if (reading.coupling == coupling.id)
                 sum.readings.push_back(sumUp(reading));
@@ -239,6 +241,7 @@ private:
         SummaryReading sum;
         sum.reading = reading;
         sum.person = m_facts.nameOf(reading.person);
+        sum.copiedBy = nameOf(reading.copiedBy);
         const Gauge* gauge = reading.gauge ? m_facts.gauge(*reading.gauge) : nullptr;
         if (gauge)
             sum.gauge = gauge->name;
@@ -344,11 +347,8 @@ RecordSummary summaryOf(const AirframeFacts& facts, const RecordContent& content
 
 std::optional<RecordId> lastClosedRecord(const AirframeFacts& facts)
 {
-    const RecordClose* last = nullptr;
-    for (const RecordClose& close : facts.closings)
-        if (close.closing != Closing::Abandoned && (!last || savedBefore(*last, close)))
-            last = &close;
-    return last ? std::optional{last->record} : std::nullopt;
+    const auto last = lastEnded(facts, Ended::ByPeople);
+    return last ? std::optional{last->record->id} : std::nullopt;
 }
 
 } // namespace rig

@@ -29,6 +29,7 @@ struct SummaryAnswer
     std::string person;
     Moment when;
     AnswerStanding standing = AnswerStanding::Counts;
+    std::string copiedBy = {}; // from paper, by somebody else; empty: typed by the person
 };
 
 // How a reading was put right afterwards: by another one, or struck with nothing in its place.
@@ -49,6 +50,7 @@ struct SummaryReading
     std::optional<Shown> shown;                // told beside it where it was another: evidence, never input
     std::optional<SummaryCorrection> replaced; // superseded or struck: struck through, and why
     bool isCorrection = false;
+    std::string copiedBy; // as in SummaryAnswer
 };
 
 struct SummaryQuestion
@@ -125,6 +127,7 @@ struct RecordSummary
     RiggingRecord record;
     std::string leader;
     std::vector<NoteLeft> notesMet; // what was left for whoever began it, the newest first
+    std::string enteredBy;          // who typed it in afterwards; of one from paper
     std::optional<RecordClose> close;
     std::string first; // the two names of the close
     std::string second;

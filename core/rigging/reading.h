@@ -37,6 +37,8 @@ struct Reading
     std::string note;
     std::optional<ReadingId> corrects; // supersedes this one, for `note`'s reason
     Stamp stamp;
+    // Of a record from paper: who copied it, where `person` did not type it in. It is nobody's blind reading.
+    std::optional<PersonId> copiedBy = {};
 };
 
 // A reading that a named person took out, with a reason; the program drops nothing. What it means follows

@@ -45,6 +45,8 @@ struct Check
     PersonId person;
     Moment when;
     Stamp stamp;
+    // Of a record from paper: who copied it, where `person` did not type it in.
+    std::optional<PersonId> copiedBy = {};
 };
 
 enum class InterruptionReason {
@@ -99,6 +101,11 @@ struct RiggingRecord
     Moment begins;
     Stamp stamp;
     std::optional<int> celsius = {}; // at the airframe, when it began; empty: nobody said
+    // Who typed it in afterwards, from paper. `begins` is then what stood on the paper, and so is the `when`
+    // of all that belongs to it; `stamp.when` is when it was typed.
+    std::optional<PersonId> enteredBy = {};
+
+    bool isFromPaper() const { return enteredBy.has_value(); }
 };
 
 } // namespace rig

@@ -65,6 +65,13 @@ void wantNothing(RiggingSession& session)
     session.correctionReason.clear();
 }
 
+// Whoever types what another person has written as second person copies it.
+std::optional<PersonId> copiedBy(const RiggingSession& session, const RecordNow& now, PersonId person)
+{
+    const bool isOwn = session.turn == Turn::First || session.secondTypes || now.enteredBy == person;
+    return isOwn ? std::nullopt : now.enteredBy;
+}
+
 RecordPlace placeAt(CouplingId coupling)
 {
     return {RecordPlace::Kind::Coupling, coupling};
@@ -136,6 +143,7 @@ RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> co
     RecordNow now;
     now.record = content.record.id;
     now.leader = content.record.leader;
+    now.enteredBy = content.record.enteredBy;
     for (const Side side : sidesOf(couplings)) {
         const SideConnected* stated = statedFor(side, content.connected);
         now.sides.push_back({side, stated ? std::optional{stated->persons} : std::nullopt});
@@ -227,6 +235,8 @@ RiggingSession settledOn(RiggingSession session, const RecordNow* now)
         anew.gauge = session.gauge;
         if (session.place.kind == RecordPlace::Kind::Summary)
             anew.place = session.place; // it shows a record that was closed, whatever is open now
+        if (session.place.kind == RecordPlace::Kind::Paper && !now)
+            anew.place = session.place; // nothing is begun yet
         if (now)
             anew.record = now->record;
         session = std::move(anew);
@@ -350,7 +360,7 @@ SessionStep interrupt(RiggingSession session, const RecordNow& now, Interruption
     assert(!session.pressed);
     SessionStep step{std::move(session), {}};
     strikeWhatWasWrong(step, now, when);
-    if (isHalfDone(step.session, now)) {
+    if (isHalfDone(step.session, now) && !now.enteredBy) {
         Interruption interruption;
         interruption.record = now.record;
         interruption.coupling = step.session.begun->coupling;
@@ -376,6 +386,13 @@ bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow,
         break;
     }
     return !stop && flow.mayMeasure() && flow.readings.empty();
+}
+
+SessionStep chooseWhoTypes(RiggingSession session, const RecordNow& /*now*/, bool secondTypes,
+                           Moment /*when*/)
+{
+    session.secondTypes = secondTypes;
+    return {std::move(session), {}};
 }
 
 SessionStep chooseGauge(RiggingSession session, const RecordNow& /*now*/, GaugeId gauge, Moment /*when*/)
@@ -462,6 +479,7 @@ SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind,
     check.person = *person;
     check.when = when;
     check.stamp = {person, when};
+    check.copiedBy = copiedBy(session, now, *person);
     session.begun = Work{check.coupling, check.turn};
     return {std::move(session), {check}};
 }
@@ -538,6 +556,7 @@ std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow&
     reading.person = *person;
     reading.when = when;
     reading.stamp = {person, when};
+    reading.copiedBy = copiedBy(session, now, *person);
     if (coupling->stop && coupling->stop->saidNo && session.wanted == ReadingWanted::Again)
         reading.state = SeatState::PartSeated;
     if (session.wanted == ReadingWanted::Corrected && session.corrected) {

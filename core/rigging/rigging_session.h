@@ -18,7 +18,7 @@ namespace rig {
 // Where in the record somebody is.
 struct RecordPlace
 {
-    enum class Kind { Coupling, SecondInspection, ControlCheck, Season, Connected, Close, Summary };
+    enum class Kind { Coupling, SecondInspection, ControlCheck, Season, Connected, Close, Summary, Paper };
 
     Kind kind = Kind::Coupling;
     CouplingId coupling; // for Kind::Coupling
@@ -94,6 +94,7 @@ struct RecordNow
     std::vector<CouplingNow> couplings; // in use, in rigging order
     std::vector<SurfaceNow> surfaces;   // in use, in the order of the control check
     bool isControlCheckDone = false;
+    std::optional<PersonId> enteredBy = {}; // from paper: who types it in
 
     const CouplingNow* find(CouplingId coupling) const;
     // Nothing is left to do in this turn, or nothing that may be done.
@@ -131,6 +132,7 @@ struct RiggingSession
     std::optional<Side> side; // of those where it is asked who connected
     std::optional<SurfaceId> surface; // of the control check
     CheckPeople checkPeople;
+    bool secondTypes = false; // from paper: the second person is at the keyboard for their own column
 
     const std::optional<PersonId>& chosen(Turn at) const { return at == Turn::First ? first : second; }
 };
@@ -177,8 +179,11 @@ SessionStep goOn(RiggingSession session, const RecordNow& now, Moment when);
 SessionStep stepBy(RiggingSession session, const RecordNow& now, int by, Moment when);
 SessionStep changeTurn(RiggingSession session, const RecordNow& now, Turn turn, Moment when);
 SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId person, Moment when);
-// Sends the coupling at hand back to the look when it is half done; nothing otherwise.
+// Sends the coupling at hand back to the look when it is half done; nothing otherwise, and nothing of a
+// record from paper: there only the typing is broken off.
 SessionStep interrupt(RiggingSession session, const RecordNow& now, InterruptionReason reason, Moment when);
+// From paper: whether the second person types, or whoever types the rest copies what that person wrote.
+SessionStep chooseWhoTypes(RiggingSession session, const RecordNow& now, bool secondTypes, Moment when);
 SessionStep chooseGauge(RiggingSession session, const RecordNow& now, GaugeId gauge, Moment when);
 SessionStep chooseSurface(RiggingSession session, const RecordNow& now, SurfaceId surface, Moment when);
 SessionStep chooseCheckPeople(RiggingSession session, const RecordNow& now, const CheckPeople& people,

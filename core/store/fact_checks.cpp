@@ -45,6 +45,14 @@ Outcome twoPeople(const std::optional<PersonId>& first, const std::optional<Pers
     return Done{};
 }
 
+// Only what a second person had written is copied, and by somebody else.
+template <typename Fact> Outcome copied(const Fact& fact)
+{
+    if (fact.copiedBy && fact.turn != Turn::Second)
+        return refused("copied, and not of a second person");
+    return twoPeople(fact.person, fact.copiedBy);
+}
+
 QString sqlOf(const char* form, const char* table)
 {
     return QString::fromLatin1(form).arg(QString::fromLatin1(table));
@@ -270,7 +278,7 @@ Outcome FactChecks::check(const RiggingRecord& record) const
 
 Outcome FactChecks::check(const Check& check) const
 {
-    return firstProblem({isNew(check), notYetToCome(check.when),
+    return firstProblem({isNew(check), copied(check), notYetToCome(check.when),
                          sameAirframe(check.record, factShape<Coupling>().table, check.coupling.bytes),
                          open(check.record)});
 }
@@ -286,7 +294,8 @@ Outcome FactChecks::check(const Reading& reading) const
                  {valueOf(reading.fitting), valueOf(reading.coupling)}, "the fitting is not of the coupling"),
          reading.record ? sameAirframe(*reading.record, factShape<Coupling>().table, reading.coupling.bytes)
                         : Outcome{Done{}},
-         notYetToCome(reading.when), twoPeople(reading.person, reading.second), correctable(reading)});
+         notYetToCome(reading.when), twoPeople(reading.person, reading.second), copied(reading),
+         correctable(reading)});
 }
 
 Outcome FactChecks::check(const Shown& shown) const

@@ -120,16 +120,18 @@ template <> struct Shape<RiggingRecord>
         several(column("airframe", &RiggingRecord::airframe), column("origin", &RiggingRecord::origin),
                 column("leader", &RiggingRecord::leader),
                 moment("begins_at", "begins_offset", &RiggingRecord::begins),
-                column("celsius", &RiggingRecord::celsius, kCelsius));
+                column("celsius", &RiggingRecord::celsius, kCelsius),
+
+                column("entered_by", &RiggingRecord::enteredBy));
 };
 
 template <> struct Shape<Check>
 {
     static constexpr const char* table = "answer";
-    static constexpr auto columns =
-        several(column("record", &Check::record), column("coupling", &Check::coupling),
-                column("kind", &Check::kind), column("answer", &Check::answer), column("turn", &Check::turn),
-                column("person", &Check::person), moment("answered_at", "answered_offset", &Check::when));
+    static constexpr auto columns = several(
+        column("record", &Check::record), column("coupling", &Check::coupling), column("kind", &Check::kind),
+        column("answer", &Check::answer), column("turn", &Check::turn), column("person", &Check::person),
+        moment("answered_at", "answered_offset", &Check::when), column("copied_by", &Check::copiedBy));
 };
 
 template <> struct Shape<Reading>
@@ -144,7 +146,8 @@ template <> struct Shape<Reading>
                 column("state", &Reading::state), column("purpose", &Reading::purpose),
                 column("turn", &Reading::turn), column("person", &Reading::person),
                 column("second", &Reading::second), moment("measured_at", "measured_offset", &Reading::when),
-                column("note", &Reading::note), column("corrects", &Reading::corrects));
+                column("note", &Reading::note), column("corrects", &Reading::corrects),
+                column("copied_by", &Reading::copiedBy));
 };
 
 // Attached to a reading. How many part-seated readings a witness was reckoned from is not kept.

@@ -9,6 +9,9 @@
 #include "tests/support/who_connected.h"
 
 #include <QAbstractButton>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMouseEvent>
 #include <QPushButton>
@@ -214,7 +217,29 @@ TEST_P(EveryPage, OfSettingUpHoldsItsWords)
         click(("part" + std::to_string(i)).c_str());
         expectRoom("part " + std::to_string(i), 12);
     }
-    EXPECT_EQ(parts, 8);
+    EXPECT_EQ(parts, 9);
+}
+
+TEST_P(EveryPage, OfTypingInFromPaperHoldsItsWords)
+{
+    window.showMoment(Moments::SetUp);
+    click("part8");
+    part<QPushButton>(*window.page(Moments::SetUp), "enterFromPaper").click();
+    expectRoom("the head of the sheet", 12);
+    part<QLineEdit>(window, "paperDay").setText("2026-04-03");
+    for (const char* box : {"paperFirst", "paperTypist"})
+        part<QComboBox>(window, box).setCurrentIndex(1);
+    part<QComboBox>(window, "paperSecond").setCurrentIndex(2);
+    click("paperApart");
+    click("paperBegin");
+    Typist::look();
+    if (part<QWidget>(window, "seasonNext").isVisible())
+        click("seasonNext");
+    expectRoom("the first to type", 20);
+    ASSERT_TRUE(part<QWidget>(window, "paperBanner").isVisible())
+        << part<QLabel>(window, "paperRefused").text().toStdString();
+    typist.type("s");
+    expectRoom("the second to type", 20);
 }
 
 TEST_P(EveryPage, OfTheReportHoldsItsWords)

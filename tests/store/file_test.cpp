@@ -120,8 +120,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "1e2b3ab58fe25b9b71b64ea41b95b8c711151312cd09c6901da651797547c911",
         "7a2b8d037660b72ea5cc98ab2cf2f8206bd5dd5af29697ee26ab01e155cabb44",
         "383aa75418d30eaa0045a433bf33230bb0c1c5081f887703c46afe4485e4abf3",
+        "a1871ffa9fe547e4384409d46657c945fb7eeb47c074464cc55af7a1a62c16e5",
     };
-    ASSERT_EQ(newestSchemaVersion(), 7);
+    ASSERT_EQ(newestSchemaVersion(), 8);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)

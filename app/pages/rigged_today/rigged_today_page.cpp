@@ -5,18 +5,23 @@
 #include "app/pages/rigged_today/connected_panel.h"
 #include "app/pages/rigged_today/control_check_panel.h"
 #include "app/pages/rigged_today/coupling_panel.h"
+#include "app/pages/rigged_today/paper_start.h"
 #include "app/pages/rigged_today/record_list.h"
 #include "app/pages/rigged_today/rigging_notices.h"
 #include "app/pages/rigged_today/season_panel.h"
 #include "app/pages/rigged_today/start_panel.h"
 #include "app/pages/rigged_today/summary_panel.h"
 #include "app/widgets/flow_scroll.h"
+#include "app/widgets/parts.h"
 #include "app/wording/formats.h"
+#include "app/wording/paper_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/prompt_words.h"
 #include "app/wording/rigged_words.h"
+#include "core/airframe/name_in.h"
 #include "core/review/not_seen.h"
 
+#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QScrollArea>
@@ -101,20 +106,61 @@ void RiggedTodayPage::buildPanels(Records& records)
     card->setProperty("card", true);
     auto* inner = new QVBoxLayout{card};
     inner->setContentsMargins(1, 1, 1, 1);
+    inner->addWidget(makeBanner());
     m_stack = new QStackedWidget;
     m_start = new StartPanel;
+    m_paper = new PaperStart;
     m_coupling = new CouplingPanel;
     m_close = new ClosePanel;
     m_control = new ControlCheckPanel{records, m_clock};
     m_season = new SeasonPanel;
     m_connected = new ConnectedPanel;
     m_summary = new SummaryPanel{records, m_clock, m_prompts};
-    for (QWidget* panel : std::initializer_list<QWidget*>{m_start, m_close, m_season, m_connected})
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_start, m_paper, m_close, m_season, m_connected})
         m_stack->addWidget(new FlowScroll{panel});
     for (QWidget* panel : std::initializer_list<QWidget*>{m_coupling, m_control, m_summary})
         m_stack->addWidget(panel); // scrolls by itself, above a row of buttons that stays
     inner->addWidget(m_stack);
     layout->addWidget(card, 1);
+}
+
+QWidget* RiggedTodayPage::makeBanner()
+{
+    m_banner = new QWidget;
+    m_banner->setObjectName("paperBanner");
+    auto* layout = new QVBoxLayout{m_banner};
+    layout->setContentsMargins(28, 10, 28, 4);
+    layout->setSpacing(4);
+    m_bannerText = labelOf({}, "caution", "paperBannerText");
+    m_secondTypes = new QCheckBox{PaperWords::secondTypes()};
+    m_secondTypes->setObjectName("secondTypes");
+    m_secondTypes->setFocusPolicy(Qt::TabFocus);
+    layout->addWidget(m_bannerText);
+    layout->addWidget(m_secondTypes);
+    m_banner->hide();
+    return m_banner;
+}
+
+void RiggedTodayPage::showBanner(bool isShown)
+{
+    isShown = isShown && m_view.record && m_view.record->enteredBy;
+    m_banner->setVisible(isShown);
+    if (!isShown)
+        return;
+    const QString typist = QString::fromStdString(nameIn(m_view.persons, m_view.record->enteredBy));
+    const bool isSecond = m_session.turn == Turn::Second;
+    const QString day = Formats{}.day(m_view.record->begins.localDay());
+    const bool isOwn = m_session.secondTypes || m_session.second == m_view.record->enteredBy;
+    m_bannerText->setText(!isSecond ? PaperWords::banner(day)
+                          : isOwn   ? PaperWords::bannerOwn(day)
+                                    : PaperWords::bannerCopied(day, typist));
+    m_secondTypes->setVisible(isSecond && m_session.second != m_view.record->enteredBy);
+    m_secondTypes->setChecked(m_session.secondTypes);
+}
+
+Moment RiggedTodayPage::momentNow() const
+{
+    return m_view.record ? m_view.record->momentOf(m_clock.now()) : m_clock.now();
 }
 
 template <typename Move, typename... Pressed>
@@ -123,7 +169,7 @@ void RiggedTodayPage::perform(const Move& move, const Pressed&... pressed)
     if (!mayPress() || !m_view.now)
         return;
     m_idle->start();
-    if (take(move(m_session, *m_view.now, pressed..., m_clock.now())))
+    if (take(move(m_session, *m_view.now, pressed..., momentNow())))
         setFocus();
 }
 
@@ -203,15 +249,26 @@ void RiggedTodayPage::connectPanels()
         connect(shortcut, &QShortcut::activated, this, action);
     };
     onKey(Qt::Key_Escape, [this] { escape(); });
+    onKey(Qt::Key_F8, [this] {
+        if (m_secondTypes->isVisible())
+            m_secondTypes->click();
+    });
     onKey(Qt::Key_PageDown, [this] { step(1); });
     onKey(Qt::Key_PageUp, [this] { step(-1); });
     connect(m_idle, &QTimer::timeout, this, [this] {
         if (settle() && m_view.now)
-            take(interrupt(m_session, *m_view.now, InterruptionReason::Idle, m_clock.now()));
+            take(interrupt(m_session, *m_view.now, InterruptionReason::Idle, momentNow()));
     });
     connect(m_list, &RecordList::chosen, this, performs(goTo));
-    connect(m_start, &StartPanel::lastRecordAsked, this, &RiggedTodayPage::showSummary);
-    connect(m_start, &StartPanel::beginAsked, this, &RiggedTodayPage::begin);
+    connect(m_start, &StartPanel::lastRecordAsked, this, &RiggedTodayPage::showLastRecord);
+    connect(m_start, &StartPanel::beginAsked, this,
+            [this](PersonId leader, RecordOrigin origin, std::optional<int> celsius) {
+                begin(leader, origin, celsius, {});
+            });
+    connect(m_secondTypes, &QCheckBox::clicked, this, performs(chooseWhoTypes));
+    connect(m_start, &StartPanel::paperAsked, this, &RiggedTodayPage::enterFromPaper);
+    connect(m_paper, &PaperStart::beginAsked, this, &RiggedTodayPage::beginFromPaper);
+    connect(m_paper, &PaperStart::backAsked, this, &RiggedTodayPage::leavePaper);
     connect(m_start, &StartPanel::takenApart, this, &RiggedTodayPage::takenApart);
     connect(m_start, &StartPanel::noteReadAsked, this, &RiggedTodayPage::noteRead);
     connect(m_season, &SeasonPanel::ticked, this, &RiggedTodayPage::tick);
@@ -308,11 +365,14 @@ void RiggedTodayPage::display()
         m_season->display(m_view);
     else if (panel == m_connected)
         m_connected->display(m_view, m_session, onwardText(onwardFrom(m_session, *m_view.now)));
+    else if (panel == m_paper)
+        m_paper->display(m_view);
     else if (panel == m_start && m_airframe)
         m_start->display(m_view, m_notice);
     else if (panel == m_start)
         m_start->displayNothing();
     m_list->setVisible(m_view.now && panel != m_summary);
+    showBanner(m_view.now && panel != m_summary);
     if (m_view.now)
         m_list->display(m_view, m_session.place, m_session.turn);
     for (int i = 0; i < m_stack->count(); ++i)
@@ -325,7 +385,8 @@ QWidget* RiggedTodayPage::panelNow() const
     if (m_airframe && m_session.place.kind == RecordPlace::Kind::Summary)
         return m_summary;
     if (!m_view.now)
-        return m_start;
+        return m_airframe && m_session.place.kind == RecordPlace::Kind::Paper ? static_cast<QWidget*>(m_paper)
+                                                                              : m_start;
     switch (m_session.place.kind) {
     case RecordPlace::Kind::Season:
         return m_season;
@@ -338,6 +399,7 @@ QWidget* RiggedTodayPage::panelNow() const
     case RecordPlace::Kind::Coupling:
     case RecordPlace::Kind::SecondInspection:
     case RecordPlace::Kind::Summary:
+    case RecordPlace::Kind::Paper:
         break;
     }
     return m_coupling;
@@ -385,11 +447,14 @@ void RiggedTodayPage::lookBack()
     m_coupling->showMovement(m_sheet->movement);
 }
 
-void RiggedTodayPage::begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius)
+bool RiggedTodayPage::begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius,
+                            const std::optional<FromPaper>& paper)
 {
-    const auto begun = m_writer.begin(m_view, leader, origin, celsius);
-    if (!begun)
-        return report(begun.problem());
+    const auto begun = m_writer.begin(m_view, leader, origin, celsius, paper);
+    if (!begun) {
+        report(begun.problem());
+        return false;
+    }
     m_session = sessionOf(begun.value().record, leader, false, m_session.gauge);
     m_notice.clear();
     refresh();
@@ -400,6 +465,57 @@ void RiggedTodayPage::begin(PersonId leader, RecordOrigin origin, std::optional<
                            {}};
     display();
     setFocus();
+    return !begun.value().byAnotherWindow;
+}
+
+void RiggedTodayPage::enterFromPaper()
+{
+    if (!m_airframe || !settle())
+        return;
+    if (m_view.now) {
+        m_notice = m_view.record->enteredBy ? QString{} : PaperWords::riggingIsOpen();
+        display();
+        setFocus();
+        return;
+    }
+    m_session.place = {RecordPlace::Kind::Paper, {}};
+    display();
+    m_paper->focusFirst();
+}
+
+void RiggedTodayPage::leavePaper()
+{
+    m_paper->clear();
+    m_session.place = {};
+    display();
+    setFocus();
+}
+
+void RiggedTodayPage::beginFromPaper(const PaperHead& head)
+{
+    const auto found = m_presenter.paperFinding(m_view.airframe.id, head.begins);
+    if (!found)
+        return report(found.problem());
+    const Formats formats;
+    switch (found.value().finding) {
+    case PaperMoment::Finding::ToCome:
+        return m_paper->refuse(PaperWords::dayToCome(), false);
+    case PaperMoment::Finding::BeforeFirstFitting:
+        return m_paper->refuse(PaperWords::beforeFirstFitting(formats.day(found.value().first)), false);
+    case PaperMoment::Finding::RiggedThatDay:
+        if (!head.isAnother)
+            return m_paper->refuse(
+                PaperWords::riggedThatDay(formats.moment(found.value().otherBegins),
+                                          QString::fromStdString(found.value().otherLeader)),
+                true);
+        break;
+    case PaperMoment::Finding::Possible:
+        break;
+    }
+    if (begin(head.first, head.origin, {}, FromPaper{head.begins, head.enteredBy})) {
+        m_paper->clear();
+        m_session.second = head.second;
+    }
 }
 
 void RiggedTodayPage::takenApart(PersonId statedBy)
@@ -430,7 +546,7 @@ void RiggedTodayPage::pressReading(const GaugeReading& taken)
 {
     if (!mayPress() || !m_sheet || !m_sheet->gauge)
         return;
-    auto reading = readingAt(m_session, *m_view.now, taken, *m_sheet->gauge, m_sheet->fitting, m_clock.now());
+    auto reading = readingAt(m_session, *m_view.now, taken, *m_sheet->gauge, m_sheet->fitting, momentNow());
     if (!reading)
         return;
     m_painted.reset();
@@ -468,6 +584,8 @@ void RiggedTodayPage::askStrike()
 
 void RiggedTodayPage::escape()
 {
+    if (panelNow() == m_paper)
+        return leavePaper();
     if (panelNow() == m_coupling && (m_coupling->closePlay() || m_coupling->clearFigure()))
         return;
     perform(interrupt, InterruptionReason::Asked);
@@ -489,22 +607,30 @@ bool RiggedTodayPage::isBlind() const
 void RiggedTodayPage::leave()
 {
     if (settle() && m_view.now)
-        take(interrupt(m_session, *m_view.now, InterruptionReason::ProgramClosed, m_clock.now()));
+        take(interrupt(m_session, *m_view.now, InterruptionReason::ProgramClosed, momentNow()));
     m_idle->stop();
 }
 
 void RiggedTodayPage::close(PersonId first, PersonId second, const QString& note,
                             const std::vector<TickKind>& counted)
 {
+    const RecordId closed = m_view.record->id;
     if (!report(m_writer.close(m_view, {first, second, note.toStdString(), counted})))
         return;
     refresh();
-    showSummary();
+    // The one that was closed, which is not the last one where it was typed in from paper.
+    showSummary(m_summary->showRecord(*m_airframe, closed));
 }
 
-void RiggedTodayPage::showSummary()
+void RiggedTodayPage::showLastRecord()
 {
-    if (!m_airframe || !report(m_summary->showLast(*m_airframe)))
+    if (m_airframe)
+        showSummary(m_summary->showLast(*m_airframe));
+}
+
+void RiggedTodayPage::showSummary(const Outcome& shown)
+{
+    if (!report(shown))
         return;
     m_session.place = {RecordPlace::Kind::Summary, {}};
     display();
@@ -540,6 +666,7 @@ void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
                        (panel == m_season && m_season->takeKey(event)) ||
                        (panel == m_connected && m_connected->takeKey(event)) ||
                        (panel == m_start && m_start->takeKey(event)) ||
+                       (panel == m_paper && m_paper->takeKey(event)) ||
                        (panel == m_summary && m_summary->takeKey(event));
     if (!taken)
         Page::keyPressEvent(event);

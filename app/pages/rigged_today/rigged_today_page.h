@@ -7,6 +7,8 @@
 #include <optional>
 #include <set>
 
+class QCheckBox;
+class QLabel;
 class QStackedWidget;
 class QTimer;
 
@@ -16,11 +18,13 @@ class ClosePanel;
 class ConnectedPanel;
 class ControlCheckPanel;
 class CouplingPanel;
+class PaperStart;
 class Prompts;
 class RecordList;
 class SeasonPanel;
 class StartPanel;
 class SummaryPanel;
+struct PaperHead;
 
 // The rigging record of today: start, one coupling after another, second inspection, close. What it shows
 // follows from two values, the facts as they were read last and the session; what is pressed becomes a new
@@ -38,12 +42,15 @@ public:
     void leave() override;
     bool isBlind() const override;
     void catchUp() override;
+    // A rigging that stands on paper is to be typed in; where one is being recorded that is said instead.
+    void enterFromPaper();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void buildPanels(Records& records);
+    QWidget* makeBanner();
     void connectPanels();
     void connectCoupling();
 
@@ -66,7 +73,14 @@ private:
     void lookBack();
     QWidget* panelNow() const;
 
-    void begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius);
+    // False where nothing was begun here.
+    bool begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius,
+               const std::optional<FromPaper>& paper);
+    void beginFromPaper(const PaperHead& head);
+    void leavePaper();
+    void showBanner(bool isShown);
+    // When what is pressed was done: now or, from paper, when the paper says.
+    Moment momentNow() const;
     void takenApart(PersonId statedBy);
     void noteRead(PersonId person);
     void tick(TickKind kind);
@@ -76,7 +90,8 @@ private:
     void escape();
     void step(int by);
     void close(PersonId first, PersonId second, const QString& note, const std::vector<TickKind>& counted);
-    void showSummary();
+    void showLastRecord();
+    void showSummary(const Outcome& shown);
     void leaveSummary();
     bool report(const Outcome& outcome);
     void report(const Problem& problem);
@@ -99,7 +114,11 @@ private:
 
     RecordList* m_list = nullptr;
     QStackedWidget* m_stack = nullptr;
+    QWidget* m_banner = nullptr; // of a record from paper
+    QLabel* m_bannerText = nullptr;
+    QCheckBox* m_secondTypes = nullptr;
     StartPanel* m_start = nullptr;
+    PaperStart* m_paper = nullptr;
     SeasonPanel* m_season = nullptr;
     ConnectedPanel* m_connected = nullptr;
     CouplingPanel* m_coupling = nullptr;

@@ -4,6 +4,7 @@
 #include "app/wording/rigged_words.h"
 #include "core/airframe/saved_before.h"
 #include "core/review/airframe_review.h"
+#include "core/review/last_rigging.h"
 #include "core/review/not_seen.h"
 #include "core/review/record_summary.h"
 #include "core/review/review_period.h"
@@ -22,22 +23,22 @@ constexpr std::chrono::days kDaysBetweenGaugeChecks{31};
 
 std::optional<LastClose> lastCloseIn(const AirframeFacts& facts)
 {
-    const auto last = std::ranges::max_element(facts.closings, savedBefore);
-    if (last == facts.closings.end())
+    const auto last = lastEnded(facts, Ended::OrLeftBehind);
+    if (!last)
         return std::nullopt;
-    return LastClose{last->stamp.when, last->closing,
-                     last->first ? facts.nameOf(*last->first) : std::string{},
-                     last->second ? facts.nameOf(*last->second) : std::string{}};
+    const RecordClose& close = *last->close;
+    return LastClose{last->when(), close.closing, close.first ? facts.nameOf(*close.first) : std::string{},
+                     close.second ? facts.nameOf(*close.second) : std::string{}};
 }
 
 // A rigging was closed, and no later event says that it was taken apart.
 bool mayStandRigged(const AirframeFacts& facts)
 {
-    const auto last = std::ranges::max_element(facts.closings, savedBefore);
-    if (last == facts.closings.end() || last->closing == Closing::Abandoned)
+    const auto last = lastEnded(facts, Ended::OrLeftBehind);
+    if (!last || last->close->closing == Closing::Abandoned)
         return false;
     return std::ranges::none_of(facts.events, [&last](const Event& event) {
-        return event.kind == EventKind::Derigged && event.day >= last->stamp.when.localDay();
+        return event.kind == EventKind::Derigged && event.day >= last->when().localDay();
     });
 }
 
@@ -62,14 +63,27 @@ std::optional<Sign> movementSign(const CouplingReview& coupling)
     return std::nullopt;
 }
 
-// The last readings of the coupling before this record, as a small trend.
-TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, RecordId record)
+// The last readings of the coupling before this record, as a small trend. Of one from paper those that were
+// measured before it, whatever was read since.
+std::vector<const KeptReading*> readBefore(const KnownAirframe& known, CouplingId coupling,
+                                           const RecordHeader& record)
+{
+    if (!record.enteredBy)
+        return known.lastLocked(coupling, kRecentReadings, record.id);
+    auto all = known.lastLocked(coupling, known.readingsOf(coupling).size(), record.id);
+    std::erase_if(all, [&record](const KeptReading* kept) { return record.begins < kept->reading.when; });
+    if (all.size() > kRecentReadings)
+        all.erase(all.begin(), all.end() - kRecentReadings);
+    return all;
+}
+
+TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, const RecordHeader& record)
 {
     const CouplingHistory& history = known.history(coupling);
     TrendSeries series;
     for (const FittingHistory& fitting : history.fittings)
         series.fittings.push_back({noonOf(fitting.fitting.begins), 0, fitting.baseline.band(), {}});
-    for (const KeptReading* kept : known.lastLocked(coupling, kRecentReadings, record)) {
+    for (const KeptReading* kept : readBefore(known, coupling, record)) {
         TrendReading one;
         one.interval = kept->reading.interval;
         one.when = kept->reading.when;
@@ -120,6 +134,21 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     return made;
 }
 
+Result<RiggedTodayPresenter::PaperFinding> RiggedTodayPresenter::paperFinding(AirframeId airframe,
+                                                                              Moment begins) const
+{
+    const auto rest = m_records.book().withoutReadings(airframe);
+    if (!rest)
+        return rest.problem();
+    const PaperMoment found = paperMomentOf(*rest.value(), begins, m_clock.now());
+    PaperFinding finding{found.finding, found.first, {}, {}};
+    if (found.other) {
+        finding.otherBegins = found.other->begins;
+        finding.otherLeader = rest.value()->nameOf(found.other->leader);
+    }
+    return finding;
+}
+
 bool RiggedTodayPresenter::hasMovedOn(const RiggedTodayView& view) const
 {
     const auto writes = m_records.book().writesElsewhere();
@@ -165,7 +194,8 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
         return read.problem();
     const RecordContent& content = *read.value();
     view.record = RecordHeader{open->id, open->leader, open->begins,
-                               open->begins.localDay() != m_clock.now().localDay()};
+                               !open->isFromPaper() && open->begins.localDay() != m_clock.now().localDay(),
+                               open->enteredBy};
     view.standings = standingsIn(*known.value(), view.couplings, m_clock.now().localDay());
     view.sharedShift = sharedShiftIn(content, *known.value(), view.couplings);
     view.stood = stoodBefore(*open, facts.riggingRecords, facts.closings);
@@ -207,8 +237,8 @@ void RiggedTodayPresenter::useGauge(CouplingSheet& sheet, const RiggedTodayView&
         return;
     if (const auto check = view.goodChecks.find(sheet.gauge->id); check != view.goodChecks.end())
         sheet.gaugeChecked = check->second;
-    sheet.isGaugeOverdue =
-        sheet.gaugeChecked && m_clock.now().localDay() - *sheet.gaugeChecked > kDaysBetweenGaugeChecks;
+    const Day day = view.record->momentOf(m_clock.now()).localDay();
+    sheet.isGaugeOverdue = sheet.gaugeChecked && day - *sheet.gaugeChecked > kDaysBetweenGaugeChecks;
 }
 
 Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
@@ -243,8 +273,8 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
         sheet.otherSidePersons = other->firstPersons;
     useGauge(sheet, view, session.gauge);
     sheet.history = known.history(coupling);
-    sheet.lastTwelve = recentSeries(known, coupling, view.record->id);
-    if (const FittingHistory* fitting = sheet.history.on(m_clock.now().localDay())) {
+    sheet.lastTwelve = recentSeries(known, coupling, *view.record);
+    if (const FittingHistory* fitting = sheet.history.on(view.record->momentOf(m_clock.now()).localDay())) {
         sheet.band = fitting->baseline.band();
         sheet.fitting = fitting->fitting.id;
     }

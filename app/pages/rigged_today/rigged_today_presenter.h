@@ -4,6 +4,7 @@
 #include "core/review/comparisons.h"
 #include "core/review/coupling_history.h"
 #include "core/review/known_airframe.h"
+#include "core/review/paper_entry.h"
 #include "core/store/records.h"
 #include "core/views/trend_series.h"
 
@@ -54,6 +55,16 @@ public:
     RiggedTodayPresenter(const Records& records, const Clock& clock);
 
     Result<RiggedTodayView> view(AirframeId airframe) const;
+    // Whether a rigging of that moment can be typed in from paper, in words where it cannot.
+    struct PaperFinding
+    {
+        PaperMoment::Finding finding = PaperMoment::Finding::Possible;
+        Day first{};          // the first fitting
+        Moment otherBegins{}; // the rigging of that day that is there already
+        std::string otherLeader;
+    };
+    Result<PaperFinding> paperFinding(AirframeId airframe, Moment begins) const;
+
     // Another window has written since `view` was read.
     bool hasMovedOn(const RiggedTodayView& view) const;
     // How the couplings move as a review of today tells it. That is worked out from the whole history: too

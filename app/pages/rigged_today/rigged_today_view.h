@@ -23,7 +23,11 @@ struct RecordHeader
     RecordId id;
     PersonId leader;
     Moment begins;
-    bool fromAnotherDay = false; // left overnight: it is not continued
+    bool fromAnotherDay = false;            // left overnight: it is not continued
+    std::optional<PersonId> enteredBy = {}; // from paper: typed in afterwards, on whatever day
+
+    // What is done now belongs to this moment: on paper it was done when the paper says.
+    Moment momentOf(Moment now) const { return enteredBy ? begins : now; }
 };
 
 // How the record before ended.

@@ -23,6 +23,7 @@ QString onwardText(const RecordPlace& place)
     case RecordPlace::Kind::Coupling:
     case RecordPlace::Kind::Season:
     case RecordPlace::Kind::Summary:
+    case RecordPlace::Kind::Paper:
         break;
     }
     return RiggedWords::nextCoupling();

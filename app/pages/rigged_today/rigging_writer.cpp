@@ -99,6 +99,9 @@ Outcome RiggingWriter::compare(AirframeId airframe, const Reading& reading, Read
     news.spread = personsSpread(before, known.facts().exclusions);
     if (reading.turn == Turn::Second)
         news.pair = pairIn(content, reading.coupling, news.spread);
+    // A copied one was in sight of the first: that the two agree says nothing.
+    if (reading.copiedBy && news.pair && news.pair->verdict == numbers::PairVerdict::Agree)
+        news.pair.reset();
     if (news.pair && news.pair->verdict == numbers::PairVerdict::Disagree)
         if (const Outcome told =
                 ask(m_records, questionAbout(reading, airframe, QuestionKind::ReadingsDisagree));
@@ -126,7 +129,7 @@ std::optional<Coupling> RiggingWriter::swappedWith(const Reading& reading, const
 }
 
 Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId leader, RecordOrigin origin,
-                                         std::optional<int> celsius)
+                                         std::optional<int> celsius, const std::optional<FromPaper>& paper)
 {
     const Moment now = m_clock.now();
     RecordBegun begun;
@@ -152,9 +155,11 @@ Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId l
         // Where a joint asks for the whole check, nothing is gone through as though it had stood.
         record.origin = view.wholeChecks.empty() ? origin : RecordOrigin::Rigging;
         record.leader = leader;
-        record.begins = now;
+        record.begins = paper ? paper->begins : now;
+        record.stamp = {paper ? paper->enteredBy : leader, now};
+        if (paper)
+            record.enteredBy = paper->enteredBy;
         record.celsius = celsius;
-        record.stamp = {leader, now};
         const auto added = m_records.add(record);
         if (!added)
             return added.problem();
@@ -221,6 +226,8 @@ Outcome RiggingWriter::resume(AirframeId airframe)
     const auto content = m_records.content(*open.value());
     if (!content)
         return content.problem();
+    if (content.value().record.isFromPaper())
+        return Done{}; // only the typing was broken off
     const auto couplings = m_records.couplings(airframe);
     if (!couplings)
         return couplings.problem();

@@ -26,6 +26,13 @@ struct RecordBegun
     bool byAnotherWindow = false; // it was there already: nothing was written
 };
 
+// A rigging that stood on paper: when it was, and who types it in now.
+struct FromPaper
+{
+    Moment begins;
+    PersonId enteredBy;
+};
+
 struct RecordCloseWanted
 {
     PersonId first;
@@ -51,7 +58,9 @@ public:
     // since `view` was read is gone on with. `origin` is Rigging, or Recheck when the airframe was not taken
     // apart since the last one.
     Result<RecordBegun> begin(const RiggedTodayView& view, PersonId leader,
-                              RecordOrigin origin = RecordOrigin::Rigging, std::optional<int> celsius = {});
+                              RecordOrigin origin = RecordOrigin::Rigging, std::optional<int> celsius = {},
+
+                              const std::optional<FromPaper>& paper = {});
     // Notes that the airframe was taken apart today.
     Outcome noteTakenApart(AirframeId airframe, PersonId statedBy);
     Outcome tick(RecordId record, TickKind kind, PersonId person);

@@ -3,6 +3,7 @@
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
 #include "app/wording/formats.h"
+#include "app/wording/paper_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/summary_words.h"
 
@@ -130,6 +131,11 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     connect(m_apart, &QPushButton::clicked, this, &StartPanel::sayTakenApart);
     layout->addSpacing(12);
     layout->addWidget(m_apart, 0, Qt::AlignLeft);
+    auto* paper = buttonOf(PaperWords::enter(), "enterFromPaper");
+    paper->setToolTip(PaperWords::enterWhy());
+    connect(paper, &QPushButton::clicked, this, &StartPanel::paperAsked);
+    m_paper = paper;
+    layout->addWidget(paper, 0, Qt::AlignLeft);
     layout->addStretch(1);
     connect(m_begin, &QPushButton::clicked, this, &StartPanel::begin);
 }
@@ -266,6 +272,7 @@ void StartPanel::sayMissing(const QString& missing, const QString& otherwise)
 {
     sayIn(m_missing, missing.isEmpty() ? otherwise : missing);
     m_leader->setEnabled(missing.isEmpty());
+    m_paper->setEnabled(missing.isEmpty());
     m_begin->setEnabled(missing.isEmpty());
 }
 
@@ -275,6 +282,8 @@ bool StartPanel::takeKey(QKeyEvent* event)
         return m_begin->click(), true;
     if (m_notes->isVisible() && isKey(*event, RiggedWords::keyNoteRead()))
         return m_read->click(), true;
+    if (m_paper->isEnabled() && isKey(*event, PaperWords::keyEnter()))
+        return emit paperAsked(), true;
     if (!m_showLast->isVisible() || !isKey(*event, SummaryWords::keyLast()))
         return false;
     emit lastRecordAsked();

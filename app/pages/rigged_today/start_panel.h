@@ -33,6 +33,7 @@ signals:
     void takenApart(rig::PersonId statedBy);
     void noteReadAsked(rig::PersonId person);
     void lastRecordAsked();
+    void paperAsked(); // a rigging that stands on paper is to be typed in
 
 private:
     void addSince(QVBoxLayout* layout);
@@ -55,6 +56,7 @@ private:
     ChoiceBox* m_leader = nullptr;
     QLineEdit* m_celsius = nullptr;
     QPushButton* m_apart = nullptr;
+    QPushButton* m_paper = nullptr;
     QWidget* m_since = nullptr; // asked while it may still stand rigged
     QRadioButton* m_anew = nullptr;
     QRadioButton* m_stood = nullptr;

@@ -6,6 +6,7 @@
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/row_list.h"
+#include "app/wording/paper_words.h"
 #include "app/wording/setup_words.h"
 #include "app/wording/surface_words.h"
 
@@ -37,6 +38,8 @@ QString titleOf(SetUpPart part)
         return SetUpWords::eventsPart();
     case SetUpPart::BaselineDay:
         return SetUpWords::baselinePart();
+    case SetUpPart::Paper:
+        return PaperWords::part();
     case SetUpPart::Demonstration:
         break;
     }
@@ -72,6 +75,8 @@ QString countIn(const SetUpView& view, SetUpPart part)
     case SetUpPart::BaselineDay:
         return view.couplingsInUse() > 0 ? SetUpWords::bands(view.couplingsWithBand(), view.couplingsInUse())
                                          : QString{};
+    case SetUpPart::Paper:
+        return PaperWords::partDetail();
     case SetUpPart::Demonstration:
         break;
     }
@@ -83,6 +88,8 @@ QString countIn(const SetUpView& view, SetUpPart part)
 QString stateOf(const SetUpView& view, SetUpPart part)
 {
     const QString count = countIn(view, part);
+    if (part == SetUpPart::Paper)
+        return count;
     if (view.isDone(part))
         return SetUpWords::done(count);
     return count.isEmpty() ? SetUpWords::notYet() : SetUpWords::notYetBut(count);

@@ -18,5 +18,7 @@ SetUpPanel* makeGaugesPanel(SetUpPresenter& presenter);
 SetUpPanel* makePeoplePanel(SetUpPresenter& presenter);
 // What was done to the airframe or to one coupling, newest first.
 SetUpPanel* makeEventsPanel(SetUpPresenter& presenter);
+// A sheet for a rigging without the laptop.
+SetUpPanel* makePaperPanel(SetUpPresenter& presenter, Prompts& prompts);
 
 } // namespace rig

@@ -51,6 +51,7 @@ QString lackingAt(SetUpPart part, const SetUpView& view)
     case SetUpPart::Events:
     case SetUpPart::BaselineDay:
     case SetUpPart::Demonstration:
+    case SetUpPart::Paper:
         break;
     }
     return {};
@@ -70,6 +71,7 @@ QString nextFrom(SetUpPart part)
     case SetUpPart::Events:
     case SetUpPart::BaselineDay:
     case SetUpPart::Demonstration:
+    case SetUpPart::Paper:
         break;
     }
     return SetUpWords::nextBaseline();
@@ -124,6 +126,7 @@ void SetUpPage::makePanels(Records& records, const Clock& clock, Prompts& prompt
     connectPanel(makeGaugesPanel(m_presenter), SetUpPart::Gauges);
     connectPanel(makePeoplePanel(m_presenter), SetUpPart::People);
     connectPanel(makeEventsPanel(m_presenter), SetUpPart::Events);
+    connectPanel(makePaperPanel(m_presenter, prompts), SetUpPart::Paper);
     connectBench(new BaselinePanel{records, clock, prompts}, SetUpPart::BaselineDay);
     connectBench(new DemonstrationPanel{records, clock, prompts}, SetUpPart::Demonstration);
 }
@@ -142,6 +145,7 @@ void SetUpPage::connectPanel(SetUpPanel* panel, SetUpPart part)
     add(part, panel);
     connect(panel, &SetUpPanel::problemArose, this, &Page::problemArose);
     connect(panel, &SetUpPanel::changed, this, [this, part] { afterChange(part); });
+    connect(panel, &SetUpPanel::paperEntryAsked, this, &SetUpPage::paperEntryAsked);
 }
 
 void SetUpPage::add(SetUpPart part, QWidget* panel)

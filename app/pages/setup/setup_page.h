@@ -34,6 +34,9 @@ public:
     // The part that is shown next; a journey or a picture starts there.
     void showPart(SetUpPart part);
 
+signals:
+    void paperEntryAsked(); // a rigging that stands on paper is to be typed in
+
 protected:
     void focusInEvent(QFocusEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
@@ -64,7 +67,7 @@ private:
     PartList* m_list = nullptr;
     QStackedWidget* m_stack = nullptr;
     std::array<FlowScroll*, kSetUpParts.size()> m_areas{};
-    std::array<SetUpPanel*, kSetUpParts.size()> m_panels{};    // null for the last two
+    std::array<SetUpPanel*, kSetUpParts.size()> m_panels{};    // null for the benches
     std::array<ReadingBench*, kSetUpParts.size()> m_benches{}; // null for all others
     QWidget* m_noAirframe = nullptr;
     QPushButton* m_toAirframe = nullptr;

@@ -33,7 +33,8 @@ public:
 
 signals:
     void problemArose(const QString& sentence);
-    void changed(); // a fact was added
+    void changed();         // a fact was added
+    void paperEntryAsked(); // a rigging that stands on paper is to be typed in
 
 protected:
     SetUpPresenter& presenter() { return m_presenter; }

@@ -72,6 +72,8 @@ bool SetUpView::isDone(SetUpPart part) const
         return !events.empty();
     case SetUpPart::BaselineDay:
         return couplingsInUse() > 0 && couplingsWithBand() == couplingsWithGap();
+    case SetUpPart::Paper:
+        return false; // nothing of it is ever done once for all
     case SetUpPart::Demonstration:
         break;
     }

@@ -14,12 +14,23 @@
 
 namespace rig {
 
-// The parts of Set up in their order; Alt+1 to Alt+8.
-enum class SetUpPart { Airframe, Couplings, Surfaces, Gauges, People, Events, BaselineDay, Demonstration };
+// The parts of Set up in their order; Alt+1 to Alt+9.
+enum class SetUpPart {
+    Airframe,
+    Couplings,
+    Surfaces,
+    Gauges,
+    People,
+    Events,
+    BaselineDay,
+    Demonstration,
+    Paper,
+};
 
-inline constexpr std::array<SetUpPart, 8> kSetUpParts{
-    SetUpPart::Airframe, SetUpPart::Couplings, SetUpPart::Surfaces,    SetUpPart::Gauges,
-    SetUpPart::People,   SetUpPart::Events,    SetUpPart::BaselineDay, SetUpPart::Demonstration};
+inline constexpr std::array<SetUpPart, 9> kSetUpParts{
+    SetUpPart::Airframe,    SetUpPart::Couplings,     SetUpPart::Surfaces,
+    SetUpPart::Gauges,      SetUpPart::People,        SetUpPart::Events,
+    SetUpPart::BaselineDay, SetUpPart::Demonstration, SetUpPart::Paper};
 
 struct CouplingRow
 {

@@ -13,6 +13,13 @@ namespace {
 class Pairs
 {
 public:
+    // What the second person had written on paper, typed by somebody else.
+    Pairs& copied()
+    {
+        m_all.back().copiedBy = PersonId{{7}};
+        return *this;
+    }
+
     Pairs& read(Gap first, std::optional<Gap> second)
     {
         RecordId record;
@@ -99,4 +106,16 @@ TEST(OtherSide, IsTheOneCouplingOfTheSameCircuitOnTheOtherSide)
     EXPECT_FALSE(otherSideOf(brake, std::vector{left, right, brake}));
     const Coupling outer = couplingOf(Circuit::Aileron, Side::Right, 4);
     EXPECT_FALSE(otherSideOf(left, std::vector{left, right, outer})) << "nobody can say which of the two";
+}
+
+TEST(PersonsSpread, IsNotLearntFromWhatWasCopied)
+{
+    Pairs pairs;
+    for (int i = 0; i < 2 * kPairsForOwnSpread; ++i)
+        pairs.read(500_um, 700_um).copied();
+    EXPECT_EQ(pairs.spread().pairs, 0);
+    EXPECT_TRUE(pairs.lastPair()) << "that the two differ is still said";
+    for (int i = 0; i < kPairsForOwnSpread; ++i)
+        pairs.read(500_um, 520_um);
+    EXPECT_EQ(pairs.spread().pairs, kPairsForOwnSpread);
 }

@@ -626,3 +626,24 @@ TEST(RecordReview, FeelingPlayIsAHandOnTheJointSoTheSurfaceIsTriedAnew)
     EXPECT_FALSE(record.review().surfaces.front().setBackBy);
     EXPECT_EQ(record.feelPlay().review().surfaces.front().setBackBy, "Left flap");
 }
+
+TEST(FirstOfSeason, GoesByTheDayOnThePaperAndNotByWhenItWasTyped)
+{
+    IdSource ids{9};
+    const auto recordOn = [&ids](Day day, bool fromPaper) {
+        RiggingRecord record;
+        record.id.bytes = ids.next(0);
+        record.begins = noonOf(day);
+        if (fromPaper)
+            record.enteredBy = PersonId{{1}};
+        return record;
+    };
+    using namespace std::chrono;
+    const RiggingRecord live = recordOn(sys_days{2026y / May / 2}, false);
+    const RiggingRecord earlier = recordOn(sys_days{2026y / April / 4}, true);
+    const RiggingRecord later = recordOn(sys_days{2026y / May / 9}, true);
+    const std::vector all{earlier, live, later};
+    EXPECT_TRUE(isFirstOfSeason(earlier, all, {})) << "saved after, rigged before";
+    EXPECT_FALSE(isFirstOfSeason(live, all, {}));
+    EXPECT_FALSE(isFirstOfSeason(later, all, {}));
+}

@@ -692,3 +692,71 @@ TEST(RiggingSession, TheControlCheckGoesThroughTheSurfacesWithTwoDifferentPeople
         one.first = finished();
     EXPECT_EQ(goOn(session, now, kNoon).session.turn, Turn::Second) << "the second inspection follows";
 }
+
+namespace {
+
+// Typed in by Oren from paper, with Vale chosen as second person.
+RiggingSession typingSecond(RecordNow& now)
+{
+    now.enteredBy = kOren;
+    RiggingSession session = workingAt(1, now);
+    session.second = kVale;
+    session.turn = Turn::Second;
+    return session;
+}
+
+std::optional<PersonId> copiedByIn(const SessionStep& step)
+{
+    return std::get<Check>(step.facts.at(0)).copiedBy;
+}
+
+} // namespace
+
+TEST(FromPaper, TheSecondPersonsColumnIsCopiedByWhoeverTypes)
+{
+    RecordNow now = aRecord();
+    const RiggingSession session = typingSecond(now);
+    const SessionStep step = answer(session, now, CheckKind::BallInSocket, Answer::Yes, kNoon);
+    EXPECT_EQ(std::get<Check>(step.facts.at(0)).person, kVale);
+    EXPECT_EQ(copiedByIn(step), kOren);
+}
+
+TEST(FromPaper, WhatTheSecondPersonTypesThemselfIsNotCopied)
+{
+    RecordNow now = aRecord();
+    const RiggingSession session = chooseWhoTypes(typingSecond(now), now, true, kNoon).session;
+    EXPECT_FALSE(copiedByIn(answer(session, now, CheckKind::BallInSocket, Answer::Yes, kNoon)));
+    RiggingSession own = typingSecond(now);
+    now.enteredBy = kVale;
+    EXPECT_FALSE(copiedByIn(answer(own, now, CheckKind::BallInSocket, Answer::Yes, kNoon)))
+        << "Vale types everything";
+}
+
+TEST(FromPaper, TheFirstPersonsColumnIsNobodysCopy)
+{
+    RecordNow now = aRecord();
+    RiggingSession session = typingSecond(now);
+    session.turn = Turn::First;
+    now.enteredBy = kVale;
+    EXPECT_FALSE(copiedByIn(answer(session, now, CheckKind::BallInSocket, Answer::Yes, kNoon)));
+}
+
+TEST(FromPaper, NothingIsCopiedWhereNothingIsFromPaper)
+{
+    RecordNow now = aRecord();
+    const RiggingSession session = typingSecond(now);
+    now.enteredBy.reset();
+    EXPECT_FALSE(copiedByIn(answer(session, now, CheckKind::BallInSocket, Answer::Yes, kNoon)));
+}
+
+TEST(FromPaper, LeavingACouplingHalfTypedIsNoInterruptionOfTheRigging)
+{
+    RecordNow now = aRecord();
+    now.enteredBy = kOren;
+    couplingIn(now, 1).first = looked();
+    RiggingSession session = workingAt(1, now);
+    session.begun = Work{coupling(1), Turn::First};
+    EXPECT_TRUE(goTo(session, now, at(2), kNoon).facts.empty());
+    now.enteredBy.reset();
+    EXPECT_EQ(goTo(session, now, at(2), kNoon).facts.size(), 1U);
+}

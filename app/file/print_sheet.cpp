@@ -1,0 +1,60 @@
+#include "app/file/open_file.h"
+#include "app/file/verbs.h"
+#include "app/report/sheet_report.h"
+#include "app/wording/file_words.h"
+#include "app/wording/report_words.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace rig::file {
+
+namespace {
+
+Paper paperOf(const SheetWanted& wanted)
+{
+    if (wanted.a5)
+        return Paper::A5;
+    return wanted.letter ? Paper::Letter : Paper::A4;
+}
+
+// Empty where there is no such gauge in use.
+std::optional<GaugeId> gaugeNamed(const AirframeFacts& facts, const QString& name)
+{
+    const std::vector<Gauge> inUse = facts.gaugesInUse();
+    const auto found = std::ranges::find(inUse, name.toStdString(), &Gauge::name);
+    return found == inUse.end() ? std::nullopt : std::optional{found->id};
+}
+
+} // namespace
+
+int printSheet(const SheetWanted& wanted)
+{
+    if (QFileInfo::exists(wanted.out))
+        return couldNot(Problem{ProblemKind::FileExists, {}}, wanted.out);
+    OpenFile open;
+    if (const Outcome opened = open.open(wanted.file); !opened)
+        return couldNot(opened.problem(), wanted.file);
+    auto facts = factsNamed(open, wanted.file, wanted.airframe);
+    if (!facts)
+        return kCouldNot;
+    const KnownAirframe known{*std::move(facts)};
+    const auto gauge =
+        wanted.gauge.isEmpty() ? gaugeUsedLast(known.facts()) : gaugeNamed(known.facts(), wanted.gauge);
+    if (!gauge && !wanted.gauge.isEmpty())
+        return couldNot(FileWords::noSuchGauge(wanted.file, wanted.gauge));
+    const Day today = open.clock.now().localDay();
+    const PaperSheet sheet = paperSheetOf(known, gauge, today);
+    if (sheet.couplings.empty())
+        return couldNot(FileWords::nothingToRig(wanted.airframe));
+    const Printing printing{paperOf(wanted), today,
+                            ReportWords::program(QCoreApplication::applicationVersion())};
+    if (!writeSheet(wanted.out, sheet, printing))
+        return couldNot(ReportWords::cannotWrite(wanted.out));
+    say(ReportWords::written(wanted.out));
+    return kDone;
+}
+
+} // namespace rig::file

@@ -1,0 +1,195 @@
+#include "app/pages/rigged_today/paper_start.h"
+
+#include "app/widgets/choice_box.h"
+#include "app/widgets/parts.h"
+#include "app/wording/paper_words.h"
+#include "app/wording/rigged_words.h"
+#include "core/day_entry.h"
+
+#include <QCheckBox>
+#include <QDateTime>
+#include <QFormLayout>
+#include <QLineEdit>
+#include <QRadioButton>
+#include <QVBoxLayout>
+
+namespace rig {
+
+namespace {
+
+// As the clock on the wall showed it where this computer stands.
+Moment momentOf(Day day, QTime time)
+{
+    const std::chrono::year_month_day date{day};
+    const QDateTime local{QDate{static_cast<int>(date.year()),
+                                static_cast<int>(static_cast<unsigned>(date.month())),
+                                static_cast<int>(static_cast<unsigned>(date.day()))},
+                          time};
+    return {local.toSecsSinceEpoch(), local.offsetFromUtc()};
+}
+
+void chooseNeither(std::initializer_list<QRadioButton*> buttons)
+{
+    for (QRadioButton* one : buttons) {
+        one->setAutoExclusive(false);
+        one->setChecked(false);
+        one->setAutoExclusive(true);
+    }
+}
+
+} // namespace
+
+PaperStart::PaperStart(QWidget* parent) : QWidget{parent}
+{
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(28, 24, 28, 24);
+    layout->setSpacing(12);
+    layout->addWidget(labelOf(PaperWords::enterTitle(), "title"));
+    layout->addWidget(labelOf(PaperWords::enterSentence(), "body"));
+    auto* form = new QFormLayout;
+    form->setLabelAlignment(Qt::AlignLeft);
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    m_day = addLine(form, "paperDay", PaperWords::dayOnPaper(), PaperWords::dayHint());
+    m_time = addLine(form, "paperTime", PaperWords::timeOnPaper(), PaperWords::timeHint());
+    m_first = addPerson(form, "paperFirst", PaperWords::firstOnPaper());
+    m_second = addPerson(form, "paperSecond", PaperWords::secondOnPaper());
+    m_typist = addPerson(form, "paperTypist", PaperWords::typist());
+    layout->addLayout(form);
+    layout->addWidget(labelOf(PaperWords::before(), "label"));
+    m_apart = new QRadioButton{PaperWords::takenApartKey()};
+    m_apart->setObjectName("paperApart");
+    m_stood = new QRadioButton{PaperWords::stoodRiggedKey()};
+    m_stood->setObjectName("paperStood");
+    layout->addWidget(m_apart);
+    layout->addWidget(m_stood);
+    m_refused = labelOf({}, "caution", "paperRefused");
+    m_refused->hide();
+    layout->addWidget(m_refused);
+    m_another = new QCheckBox{PaperWords::isAnother()};
+    m_another->setObjectName("paperAnother");
+    m_another->hide();
+    layout->addWidget(m_another);
+    auto* begin = buttonOf(PaperWords::beginToType(), "paperBegin", "primary");
+    auto* back = buttonOf(PaperWords::back(), "paperBack");
+    layout->addWidget(begin, 0, Qt::AlignLeft);
+    layout->addWidget(back, 0, Qt::AlignLeft);
+    layout->addStretch(1);
+    connect(begin, &QPushButton::clicked, this, &PaperStart::begin);
+    connect(back, &QPushButton::clicked, this, &PaperStart::backAsked);
+    for (QLineEdit* line : {m_day, m_time}) {
+        connect(line, &QLineEdit::returnPressed, this, &PaperStart::begin);
+        // Of another day nobody has said yet whether it is another rigging.
+        connect(line, &QLineEdit::textEdited, this, [this] { refuse({}, false); });
+    }
+}
+
+QLineEdit* PaperStart::addLine(QFormLayout* form, const char* name, const QString& label, const QString& hint)
+{
+    auto* line = new QLineEdit;
+    line->setObjectName(QLatin1String(name));
+    line->setPlaceholderText(hint);
+    line->setAccessibleName(QString{label}.remove(QLatin1Char('&')));
+    form->addRow(label, line);
+    return line;
+}
+
+ChoiceBox* PaperStart::addPerson(QFormLayout* form, const char* name, const QString& label)
+{
+    auto* box = new ChoiceBox{QString{label}.remove(QLatin1Char('&'))};
+    box->setObjectName(QLatin1String(name));
+    form->addRow(label, box);
+    return box;
+}
+
+void PaperStart::display(const RiggedTodayView& view)
+{
+    if (m_airframe != view.airframe.id)
+        clear();
+    m_airframe = view.airframe.id;
+    for (ChoiceBox* box : {m_first, m_second, m_typist}) {
+        const auto chosen = box->chosen<PersonId>();
+        box->fill(RiggedWords::choosePerson(), view.persons);
+        box->choose(chosen);
+    }
+}
+
+void PaperStart::clear()
+{
+    m_day->clear();
+    m_time->clear();
+    for (ChoiceBox* box : {m_first, m_second, m_typist})
+        box->choose(std::optional<PersonId>{});
+    chooseNeither({m_apart, m_stood});
+    refuse({}, false);
+}
+
+void PaperStart::focusFirst()
+{
+    m_day->setFocus();
+}
+
+void PaperStart::refuse(const QString& sentence, bool asksWhetherAnother)
+{
+    sayIn(m_refused, sentence);
+    m_another->setVisible(asksWhetherAnother);
+    if (asksWhetherAnother)
+        m_another->setFocus();
+    else
+        m_another->setChecked(false);
+}
+
+std::optional<Moment> PaperStart::momentTyped()
+{
+    const QString dayText = m_day->text().trimmed();
+    const auto day = parseDay(dayText.toStdString());
+    if (!day) {
+        refuse(PaperWords::noDay(dayText), false);
+        m_day->setFocus();
+        return std::nullopt;
+    }
+    const QString timeText = m_time->text().trimmed();
+    if (timeText.isEmpty())
+        return noonOf(*day);
+    const QTime time = QTime::fromString(timeText, QStringLiteral("H:mm"));
+    if (!time.isValid()) {
+        refuse(PaperWords::noTime(timeText), false);
+        m_time->setFocus();
+        return std::nullopt;
+    }
+    return momentOf(*day, time);
+}
+
+void PaperStart::begin()
+{
+    const auto begins = momentTyped();
+    if (!begins)
+        return;
+    const auto missing = [this](const QString& sentence, QWidget* where) {
+        sayIn(m_refused, sentence);
+        where->setFocus();
+    };
+    const auto first = m_first->chosen<PersonId>();
+    const auto second = m_second->chosen<PersonId>();
+    const auto typist = m_typist->chosen<PersonId>();
+    if (!first)
+        return missing(PaperWords::firstMissing(), m_first);
+    if (!second || *second == *first)
+        return missing(second ? PaperWords::twoPeople() : PaperWords::secondMissing(), m_second);
+    if (!typist)
+        return missing(PaperWords::typistMissing(), m_typist);
+    if (!m_apart->isChecked() && !m_stood->isChecked())
+        return missing(PaperWords::beforeMissing(), m_apart);
+    emit beginAsked({*begins, *typist, *first, *second,
+                     m_stood->isChecked() ? RecordOrigin::Recheck : RecordOrigin::Rigging,
+                     m_another->isChecked()});
+}
+
+bool PaperStart::takeKey(QKeyEvent* event)
+{
+    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter)
+        return false;
+    begin();
+    return true;
+}
+
+} // namespace rig

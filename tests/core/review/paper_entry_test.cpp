@@ -1,0 +1,100 @@
+#include "core/review/last_rigging.h"
+#include "core/review/paper_entry.h"
+#include "core/review/record_summary.h"
+#include "core/review/rigging_numbers.h"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+
+using namespace rig;
+
+namespace {
+
+constexpr Day onDay(unsigned month, unsigned day)
+{
+    return Day{std::chrono::year{2026} / std::chrono::month{month} / std::chrono::day{day}};
+}
+
+// An airframe whose first fitting began on 1 March, with riggings in the order of saving.
+class PaperFacts
+{
+public:
+    PaperFacts() { m_facts.fittings.push_back({{}, {}, onDay(3, 1), FittingKind::First, {}, {}}); }
+
+    RecordId rig(Day day, bool fromPaper, std::optional<Closing> closing = Closing::Complete)
+    {
+        ++m_saved;
+        RiggingRecord record;
+        record.id.bytes[15] = static_cast<std::uint8_t>(m_saved);
+        record.begins = noonOf(day);
+        record.stamp.when = noonOf(onDay(6, static_cast<unsigned>(m_saved)));
+        if (fromPaper)
+            record.enteredBy = PersonId{{1}};
+        m_facts.riggingRecords.push_back(record);
+        std::ranges::sort(m_facts.riggingRecords, {}, [](const RiggingRecord& one) { return one.begins; });
+        if (closing) {
+            RecordClose close;
+            close.id.bytes[15] = static_cast<std::uint8_t>(100 + m_saved);
+            close.record = record.id;
+            close.closing = *closing;
+            close.stamp.when = fromPaper ? record.stamp.when : noonOf(day);
+            m_facts.closings.push_back(close);
+        }
+        return record.id;
+    }
+
+    const AirframeFacts& facts() const { return m_facts; }
+    PaperMoment::Finding on(Day day) const
+    {
+        return paperMomentOf(m_facts, noonOf(day), noonOf(onDay(6, 20))).finding;
+    }
+
+private:
+    AirframeFacts m_facts;
+    int m_saved = 0;
+};
+
+} // namespace
+
+TEST(PaperMoment, IsInThePastAndNotBeforeTheFirstFitting)
+{
+    using enum PaperMoment::Finding;
+    const PaperFacts paper;
+    EXPECT_EQ(paper.on(onDay(6, 21)), ToCome);
+    EXPECT_EQ(paper.on(onDay(6, 20)), Possible) << "today, at the same moment";
+    EXPECT_EQ(paper.on(onDay(3, 1)), Possible);
+    EXPECT_EQ(paper.on(onDay(2, 28)), BeforeFirstFitting);
+    EXPECT_EQ(paperMomentOf(paper.facts(), noonOf(onDay(2, 1)), noonOf(onDay(6, 20))).first, onDay(3, 1));
+}
+
+TEST(PaperMoment, OfADayThatHasARiggingNamesIt)
+{
+    using enum PaperMoment::Finding;
+    PaperFacts paper;
+    const RecordId there = paper.rig(onDay(5, 2), false);
+    paper.rig(onDay(5, 3), false, Closing::Abandoned);
+    EXPECT_EQ(paper.on(onDay(5, 2)), RiggedThatDay);
+    EXPECT_EQ(paperMomentOf(paper.facts(), noonOf(onDay(5, 2)), noonOf(onDay(6, 20))).other->id, there);
+    EXPECT_EQ(paper.on(onDay(5, 3)), Possible) << "one that was left behind is no rigging";
+}
+
+TEST(LastRigging, GoesByTheDayOnThePaper)
+{
+    PaperFacts paper;
+    const RecordId live = paper.rig(onDay(5, 9), false);
+    paper.rig(onDay(4, 4), true);
+    EXPECT_EQ(lastClosedRecord(paper.facts()), live) << "typed in later, rigged earlier";
+    const RecordId later = paper.rig(onDay(5, 16), true);
+    EXPECT_EQ(lastClosedRecord(paper.facts()), later);
+    EXPECT_EQ(lastEnded(paper.facts(), Ended::OrLeftBehind)->when().localDay(), onDay(5, 16));
+}
+
+TEST(LastRigging, IsNumberedByTheDayOnThePaper)
+{
+    PaperFacts paper;
+    paper.rig(onDay(5, 9), false);
+    paper.rig(onDay(4, 4), true);
+    const RiggingNumbers numbers{paper.facts()};
+    EXPECT_EQ(numbers.lastBy(onDay(4, 30)), 1);
+    EXPECT_EQ(numbers.lastBy(onDay(5, 9)), 2);
+}

@@ -1,0 +1,70 @@
+// A rigging from paper, as the file keeps it.
+
+#include "core/store/airframe_facts.h"
+#include "tests/support/hangar.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class PaperInTheFile : public testing::Test
+{
+protected:
+    PaperInTheFile()
+    {
+        RiggingRecord wanted = hangar.record(noonOf(dayOf(2026, 4, 4)));
+        wanted.enteredBy = hangar.oren;
+        record = must(store.records().add(wanted));
+    }
+
+    Check answerOf(Turn turn, PersonId person, std::optional<PersonId> copiedBy)
+    {
+        Check check;
+        check.record = record;
+        check.coupling = hangar.leftAileron;
+        check.answer = Answer::Yes;
+        check.turn = turn;
+        check.person = person;
+        check.when = noonOf(dayOf(2026, 4, 4));
+        check.copiedBy = copiedBy;
+        return check;
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    RecordId record;
+};
+
+} // namespace
+
+TEST_F(PaperInTheFile, KeepsTheDayOnThePaperAndWhenItWasTyped)
+{
+    const RecordContent content = must(store.records().content(record));
+    EXPECT_EQ(content.record.enteredBy, hangar.oren);
+    EXPECT_EQ(content.record.begins.localDay(), dayOf(2026, 4, 4));
+    EXPECT_EQ(content.record.stamp.when, store.clock().now());
+}
+
+TEST_F(PaperInTheFile, SaysWhoCopied)
+{
+    must(store.records().add(answerOf(Turn::Second, hangar.vale, hangar.oren)));
+    Reading reading = hangar.reading(between(500, 550), noonOf(dayOf(2026, 4, 4)));
+    reading.record = record;
+    reading.turn = Turn::Second;
+    reading.person = hangar.vale;
+    reading.copiedBy = hangar.oren;
+    must(store.records().add(reading, std::nullopt));
+    const RecordContent content = must(store.records().content(record));
+    EXPECT_EQ(content.checks.at(0).copiedBy, hangar.oren);
+    EXPECT_EQ(content.readings.at(0).copiedBy, hangar.oren);
+}
+
+TEST_F(PaperInTheFile, TakesNoCopyOfAFirstPersonNorOfOneself)
+{
+    EXPECT_FALSE(store.records().add(answerOf(Turn::First, hangar.vale, hangar.oren)));
+    EXPECT_FALSE(store.records().add(answerOf(Turn::Second, hangar.vale, hangar.vale)));
+    EXPECT_TRUE(store.records().add(answerOf(Turn::Second, hangar.vale, std::nullopt)));
+}
