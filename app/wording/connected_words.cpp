@@ -49,7 +49,7 @@ QString ConnectedWords::spoken(Side side, const QString& answer)
 }
 
 QString ConnectedWords::notSaidYet() { return tr("Not said yet."); }
-QString ConnectedWords::severalMay() { return tr("Another press adds a name, or takes it away again."); }
+QString ConnectedWords::severalMay() { return tr("Another press adds a name, or takes one of several away again."); }
 QString ConnectedWords::nextSide() { return tr("Next side  (Enter)"); }
 QString ConnectedWords::goThere() { return tr("Who connected  (Enter)"); }
 QString ConnectedWords::keys() { return tr("Number keys: a name for the framed side. 0: not known."); }

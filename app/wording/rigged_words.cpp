@@ -347,7 +347,7 @@ QString RiggedWords::noteLeft(const QString& day, const QString& first, const QS
 
 QString RiggedWords::moreNotes(int more)
 {
-    return tr("%n older note(s) stand in their own records and are not shown here.", nullptr, more);
+    return tr("%n older note(s) will be shown when these are read.", nullptr, more);
 }
 
 QString RiggedWords::noteRead() { return tr("I have read these notes  (%1)").arg(keyNoteRead()); }
@@ -407,7 +407,7 @@ QString RiggedWords::celsius() { return tr("&Temperature here, °C (may stay emp
 
 QString RiggedWords::celsiusWhy()
 {
-    return tr("Cold stiffens grease, and stiff grease can leave a plunger short. The figure is kept in the "
+    return tr("Stiff grease can leave a plunger short. The figure is kept in the "
               "record and explains no reading away.");
 }
 

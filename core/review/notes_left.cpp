@@ -8,11 +8,9 @@ namespace rig {
 
 namespace {
 
-// The first reading of notes after this one was left; it speaks of all notes before it.
 const RecordTick* readingOf(const RecordClose& close, const AirframeFacts& facts)
 {
-    const auto found = std::ranges::find_if(
-        facts.notesRead, [&close](const RecordTick& read) { return savedBefore(close, read); });
+    const auto found = std::ranges::find(facts.notesRead, close.record, &RecordTick::record);
     return found == facts.notesRead.end() ? nullptr : &*found;
 }
 

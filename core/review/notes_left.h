@@ -16,9 +16,12 @@ struct NoteLeft
     std::string first; // the two names of the close; empty where nobody is known
     std::string second;
     Moment when;
-    std::optional<Moment> readAt; // noted as read by somebody, with every note before it
+    std::optional<Moment> readAt; // noted as read by somebody
     std::string readBy;
 };
+
+// So many are shown at a time; what is not shown is not noted as read either.
+inline constexpr std::size_t kNotesShown = 3;
 
 // Those that nobody has noted as read, the newest first.
 std::vector<NoteLeft> notesUnread(const AirframeFacts& facts);

@@ -428,6 +428,8 @@ SessionStep stateConnected(RiggingSession session, const RecordNow& now, const C
     stated.side = press.side;
     if (press.person) {
         stated.persons = side->connectedBy.value_or(std::vector<PersonId>{});
+        if (stated.persons == std::vector{*press.person}) // taking away the only name would say “not known”
+            return {std::move(session), {}};
         if (std::erase(stated.persons, *press.person) == 0)
             stated.persons.push_back(*press.person);
     }
@@ -468,7 +470,8 @@ SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind,
     assert(!session.pressed);
     const auto person = personAt(session, now);
     const CouplingNow* coupling = here(session, now);
-    if (!person || !coupling || coupling->stop)
+    const bool isReadAnewFirst = session.wanted == ReadingWanted::Corrected;
+    if (!person || !coupling || coupling->stop || isReadAnewFirst)
         return {std::move(session), {}};
     Check check;
     check.record = now.record;

@@ -16,7 +16,7 @@ enum class TickKind {
     ToolsOut,  // tools, leaves, mirror, torch, cloth and pins counted back out
     HatchesOn, // hatches closed and taped
     // After the close.
-    NoteRead, // its note, and every one before it, was read by whoever rigs next
+    NoteRead, // its note was read by whoever rigs next
 };
 
 // Done, by a named person. A later one of the same kind stands beside it.

@@ -143,7 +143,7 @@ TEST_P(KindsJourney, EachKindIsAskedItsOwnQuestionsToACompleteClose)
     expectNothingClipped(page, 10);
     type("y");
     type("0.5");
-    EXPECT_TRUE(QString::fromStdString(text("couplingNotice")).startsWith("No gap to measure here."));
+    EXPECT_TRUE(QString::fromStdString(text("couplingNotice")).startsWith("No gap to measure here:"));
     type("fy");
     EXPECT_EQ(text("recordProgress"), "2 of 3 couplings done");
     EXPECT_EQ(rowDetail("recordRow3"), "no gap to measure · look · pull");

@@ -9,6 +9,7 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/typing.h"
+#include "tests/support/who_connected.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -83,10 +84,11 @@ protected:
     void leaveSeasonList()
     {
         Typist::look();
-        if (!part(page, "seasonNext").isVisible())
-            return;
-        typist.goTo("seasonNext");
-        press(Qt::Key_Return);
+        if (part(page, "seasonNext").isVisible()) {
+            typist.goTo("seasonNext");
+            press(Qt::Key_Return);
+        }
+        passWhoConnected(page, typist);
     }
 
     RecordContent content()

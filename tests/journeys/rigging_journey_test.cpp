@@ -9,6 +9,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -442,15 +443,31 @@ TEST_P(RiggingJourney, RefusesADoubtfulFigureWithASentenceAndKeepsNothing)
     EXPECT_TRUE(text("leafNote").contains("0.60") && text("leafNote").contains("0.65"));
 }
 
+TEST_P(RiggingJourney, AFingerThatStaysOnAKeyAnswersOneQuestion)
+{
+    begin();
+    type("y");
+    for (int i = 0; i < 8; ++i) {
+        QKeyEvent repeated{QEvent::KeyPress, Qt::Key_Y, Qt::NoModifier, QStringLiteral("y"), true};
+        QApplication::sendEvent(&page, &repeated);
+        Typist::look();
+    }
+    EXPECT_EQ(content().checks.size(), 1U);
+}
+
 TEST_P(RiggingJourney, AWrongLeafIsCorrectedWithAReasonAndStaysInTheFile)
 {
     begin();
     type("yyy0.55");
     press(Qt::Key_Return);
     prompts.texts.push_back("pressed the neighbour");
-    type("w0.5");
+    type("w");
+    Typist::look();
+    EXPECT_FALSE(part(page, "verdictWord").isVisible()) << "nothing green stands for what was taken back";
+    type("y0.5");
     press(Qt::Key_Return);
     const RecordContent now = content();
+    EXPECT_EQ(now.checks.size(), 3U) << "no pull before the reading that takes its place";
     ASSERT_EQ(now.readings.size(), 2U);
     EXPECT_EQ(now.readings.back().corrects, now.readings.front().id);
     EXPECT_EQ(now.readings.back().note, "pressed the neighbour");
@@ -706,9 +723,13 @@ TEST_P(RiggingJourney, AWrongLeafIsPutRightAfterABreakTooAndTheCouplingIsStillMe
     press(Qt::Key_Return);
     press(Qt::Key_Escape); // called away
     prompts.texts.push_back("pressed the neighbour");
-    type("w0.5");
+    type("w");
+    Typist::look();
+    EXPECT_FALSE(part(page, "verdictWord").isVisible()) << "nothing green stands for what was taken back";
+    type("y0.5");
     press(Qt::Key_Return);
     const RecordContent now = content();
+    EXPECT_EQ(now.checks.size(), 3U) << "no pull before the reading that takes its place";
     ASSERT_EQ(now.readings.size(), 2U);
     EXPECT_EQ(now.readings.back().corrects, now.readings.front().id);
     EXPECT_TRUE(part<QLabel>(page, "couplingNotice").text().startsWith("Saved: "));

@@ -172,7 +172,7 @@ TEST_F(BlindPages, SayWhyAndHowItOpensOnTrends)
     ASSERT_TRUE(part(page, "closedToSecond").isVisible());
     const std::string said = textOf(page, "closedToSecond");
     EXPECT_NE(said.find("Left aileron"), std::string::npos);
-    EXPECT_NE(said.find("It opens when"), std::string::npos);
+    EXPECT_NE(said.find("It is shown when"), std::string::npos);
     read(500, Turn::Second);
     page.showAirframe(hangar.airframe);
     EXPECT_FALSE(part(page, "closedToSecond").isVisible());

@@ -403,7 +403,7 @@ TEST_F(ControlCheckScreen, OffersTheWordsThatFitTheSurface)
     rudder.kind = SurfaceKind::Rudder;
     must(store.records().add(rudder));
     display();
-    EXPECT_EQ(part<QPushButton>(panel, "surfaceCall0_0").text(), "Left  (←)");
+    EXPECT_EQ(part<QPushButton>(panel, "surfaceCall0_0").text(), "Pilot's left  (←)");
     type("yy↑"); // a rudder does not go up
     EXPECT_EQ(answers().size(), 2U);
     type("←→");

@@ -116,7 +116,7 @@ TEST_F(GaugePractice, ABlockIsPressedAsItsThreeReadings)
             seen << one->text();
     EXPECT_TRUE(seen.contains("0.40 enters, 0.60 does not")) << seen.join('|').toStdString();
     EXPECT_TRUE(seen.contains("Thin end does not enter"));
-    EXPECT_TRUE(seen.contains("“No-go” enters"));
+    EXPECT_TRUE(seen.contains("Thick end enters"));
 }
 
 TEST_F(GaugePractice, TheTemperatureStandsInTheRecord)

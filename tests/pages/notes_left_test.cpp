@@ -73,7 +73,7 @@ TEST_F(NotesLeft, AreShownAtTheNextStartTheNewestFirstWithTheirNames)
 {
     show();
     EXPECT_TRUE(isShown());
-    EXPECT_NE(notes().find("M. Oren and T. Vale: Left hatch is stiff.\n"), std::string::npos) << notes();
+    EXPECT_NE(notes().find("M. Oren and T. Vale: “Left hatch is stiff.”\n"), std::string::npos) << notes();
     EXPECT_NE(notes().find("Mirror lies in the trailer."), std::string::npos) << "nobody has read it either";
 }
 
@@ -82,7 +82,7 @@ TEST_F(NotesLeft, StayUntilANamedPersonHasReadThem)
     show();
     pressRead();
     EXPECT_TRUE(isShown()) << "nobody was chosen";
-    EXPECT_NE(textOf(page, "startMissing").find("Choose who has read it"), std::string::npos);
+    EXPECT_NE(textOf(page, "startMissing").find("First choose your name"), std::string::npos);
     chooseOren();
     pressRead();
     EXPECT_FALSE(isShown());
@@ -107,7 +107,8 @@ TEST_F(NotesLeft, StandOnThePaperOfTheRiggingThatMetThemWithWhoReadThem)
 {
     show();
     const RecordId unread = must(store.records().add(hangar.record(store.clock().now())));
-    EXPECT_NE(paperOf(unread).find("Left hatch is stiff.” Nobody has noted that it was seen."), std::string::npos)
+    EXPECT_NE(paperOf(unread).find("Left hatch is stiff.” Nobody has noted that it was seen."),
+              std::string::npos)
         << paperOf(unread);
     must(store.records().add(RecordClose{{}, unread, Closing::Abandoned, {}, {}, {}, {}}));
     page.showAirframe(hangar.airframe);
@@ -115,7 +116,7 @@ TEST_F(NotesLeft, StandOnThePaperOfTheRiggingThatMetThemWithWhoReadThem)
     pressRead();
     store.clock().passMinutes(5);
     const RecordId next = must(store.records().add(hangar.record(store.clock().now())));
-    EXPECT_NE(paperOf(next).find("(read by M. Oren,"), std::string::npos) << paperOf(next);
+    EXPECT_NE(paperOf(next).find("Seen by M. Oren,"), std::string::npos) << paperOf(next);
     must(store.records().add(RecordClose{{}, next, Closing::LeftOpen, hangar.oren, hangar.vale, {}, {}}));
     const RecordId later = must(store.records().add(hangar.record(store.clock().now())));
     EXPECT_EQ(paperOf(later).find("Left hatch"), std::string::npos) << "that was the rigging before";

@@ -43,7 +43,7 @@ TEST_F(OfferedReasons, StandBesideTheLineEachWithItsKey)
     for (const char* one : {"Wrong leaf", "Wrong coupling", "Misread", "Leaf bent or tilted"})
         EXPECT_TRUE(all.contains(one)) << one;
     EXPECT_EQ(part<QPushButton>(window, "promptOffer1").text().toStdString(), "Wrong leaf  (Alt+1)");
-    EXPECT_TRUE(part(window, "promptOffer6").isVisible());
+    EXPECT_TRUE(part(window, "promptOffer5").isVisible());
 }
 
 TEST_F(OfferedReasons, AreGivenByOnePressOfAButton)

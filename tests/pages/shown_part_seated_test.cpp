@@ -113,7 +113,7 @@ TEST_F(ShownPartSeated, IsClosedOnlyAfterTheWholeInspectionAndByANamedPerson)
     EXPECT_EQ(view().openCount, 0);
     EXPECT_TRUE(flowOfSleeve(must(store.records().content(record)), hangar.leftAileron, Turn::First).isDone())
         << "nobody has been at the joint for it";
-    EXPECT_TRUE(storyOf(view().rows.front()).join(' ').contains("by M. Oren and T. Vale"));
+    EXPECT_TRUE(storyOf(view().rows.front()).join(' ').contains("M. Oren and T. Vale have gone"));
 }
 
 TEST_F(ShownPartSeated, IsNotClosedByAnInspectionFromBeforeOrOneThatWasCutInTwo)

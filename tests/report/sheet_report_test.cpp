@@ -145,7 +145,7 @@ TEST(SheetOnPaper, AsksOfEachKindItsOwnQuestions)
 {
     const QStringList byItself = textsAbout(ofKind(CouplingKind::ByItself, "Tailplane"));
     EXPECT_EQ(timesIn(byItself, "Engaged all the way"), 2) << "of both persons";
-    EXPECT_EQ(timesIn(byItself, "No gap and no step"), 2);
+    EXPECT_EQ(timesIn(byItself, "Parts meet all round, flush"), 2);
     EXPECT_EQ(timesIn(byItself, "Ball in the socket"), 0);
     EXPECT_EQ(timesIn(byItself, "No leaf enters"), 0) << "one without a gap has no boxes for leaves";
     EXPECT_EQ(timesIn(byItself, "Enters"), 0);

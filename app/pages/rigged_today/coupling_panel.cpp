@@ -429,26 +429,26 @@ void CouplingPanel::showPart(CheckKind kind, const CouplingSheet& sheet, bool op
 
 void CouplingPanel::showQuestions(const CouplingSheet& sheet)
 {
-    const bool someone = sheet.person.has_value() && !sheet.stop;
+    const bool isOpen = sheet.person.has_value() && !sheet.stop && sheet.wanted != ReadingWanted::Corrected;
     const bool isBallMissing = sheet.flow.asks.has(CheckKind::BallInSocket, sheet.turn) &&
                                !isSeen(sheet.flow, CheckKind::BallInSocket);
     int number = 0;
     for (const CheckKind kind : kCheckKinds) {
         if (!isLook(kind))
             continue;
-        showPart(kind, sheet, someone && (kind == CheckKind::BallInSocket || !isBallMissing));
+        showPart(kind, sheet, isOpen && (kind == CheckKind::BallInSocket || !isBallMissing));
         if (sheet.flow.asks.has(kind, sheet.turn))
             tile(kind)->setTitle(RiggedWords::numbered(++number, RiggedWords::question(kind)));
     }
     showLook(sheet);
     const CouplingKind kind = sheet.coupling.kind;
     tile(CheckKind::Pull)->setHint(RiggedWords::pullHint(kind));
-    showPart(CheckKind::Pull, sheet, someone && sheet.flow.next >= Step::Pull);
+    showPart(CheckKind::Pull, sheet, isOpen && sheet.flow.next >= Step::Pull);
     tile(CheckKind::Secured)->setHint(RiggedWords::secureHint(kind));
-    showPart(CheckKind::Secured, sheet, someone && sheet.flow.next >= Step::Secure);
+    showPart(CheckKind::Secured, sheet, isOpen && sheet.flow.next >= Step::Secure);
     if (sheet.stop)
         m_notice->clear();
-    else if (!someone)
+    else if (!sheet.person)
         m_notice->setText(sheet.turn == Turn::First ? (hasGapHere() ? RiggedWords::choosePersonFirst()
                                                                     : RiggedWords::chooseWhoLooksFirst())
                           : sheet.isNobodyApart     ? ConnectedWords::nobodyApart()
@@ -502,6 +502,9 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
 
     if (!hasGapHere()) {
         m_verdict->showPrompt(RiggedWords::noGapHere());
+    } else if (sheet.wanted == ReadingWanted::Corrected) {
+        m_leaves->setChosen(std::nullopt);
+        m_verdict->showPrompt(RiggedWords::correctNow()); // nothing stands of what was taken back
     } else if (sheet.readings.empty()) {
         m_leaves->setChosen(std::nullopt); // nothing of another coupling, and nothing of the first person
         const QString first = whyNoFigure();
@@ -528,8 +531,6 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     if (sheet.wanted == ReadingWanted::Again)
         m_leafNote->setText(sheet.stop && sheet.stop->saidNo ? RiggedWords::asFoundHint()
                                                              : RiggedWords::measureAgainHint());
-    if (sheet.wanted == ReadingWanted::Corrected)
-        m_leafNote->setText(RiggedWords::correctNow());
     m_strip->setView(strip);
     m_history->setSmall(sheet.lastTwelve, 12);
     placeHistory();
@@ -573,7 +574,7 @@ void CouplingPanel::showBottom(const CouplingSheet& sheet)
         plays << JointPlayWords::manualHasTheLimit();
     sayIn(m_plays, plays.join(QLatin1Char(' ')));
     m_turn->setText(sheet.turn == Turn::First ? RiggedWords::secondHere() : RiggedWords::firstHere());
-    m_next->setEnabled(sheet.flow.isDone() || sheet.stop);
+    m_next->setEnabled((sheet.flow.isDone() || sheet.stop) && sheet.wanted != ReadingWanted::Corrected);
 }
 
 void CouplingPanel::chooseReading(const GaugeReading& reading)
@@ -676,7 +677,8 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
     if (m_leavesOpen && m_leaves->isFigureBegun() && m_leaves->takeKey(event))
         return true;
     if (const auto answer = answerKey()) {
-        if (!m_sheet.person || !m_sheet.flow.ask || m_sheet.stop)
+        const bool isReadAnewFirst = m_sheet.wanted == ReadingWanted::Corrected;
+        if (!m_sheet.person || !m_sheet.flow.ask || m_sheet.stop || isReadAnewFirst)
             return false;
         if (!isAnswerTo(*m_sheet.flow.ask, *answer))
             return false;

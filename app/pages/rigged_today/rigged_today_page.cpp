@@ -658,6 +658,8 @@ void RiggedTodayPage::report(const Problem& problem)
 
 void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
 {
+    if (event->isAutoRepeat()) // a finger that stays on a key answers one question
+        return;
     if (!settle())
         return;
     const QWidget* panel = panelNow();

@@ -5,6 +5,7 @@
 #include "core/store/facts_book.h"
 
 #include <algorithm>
+#include <ranges>
 
 namespace rig {
 
@@ -194,7 +195,12 @@ Outcome RiggingWriter::tick(RecordId record, TickKind kind, PersonId person)
 
 Outcome RiggingWriter::noteRead(const RiggedTodayView& view, PersonId person)
 {
-    return tick(view.notes.front().record, TickKind::NoteRead, person);
+    return m_records.together([&]() -> Outcome {
+        for (const NoteLeft& note : view.notes | std::views::take(kNotesShown))
+            if (const auto ticked = tick(note.record, TickKind::NoteRead, person); !ticked)
+                return ticked;
+        return Done{};
+    });
 }
 
 Outcome RiggingWriter::close(const RiggedTodayView& view, const RecordCloseWanted& wanted)

@@ -178,12 +178,11 @@ void StartPanel::addNotes(QVBoxLayout* layout)
 // All that nobody has read, however many riggings ago it was left; long lists by their newest.
 void StartPanel::showNotes()
 {
-    constexpr std::size_t kMostNotes = 3;
     const Formats formats;
     QStringList lines;
     for (const NoteLeft& note : m_view.notes) {
-        if (static_cast<std::size_t>(lines.size()) == kMostNotes) {
-            lines << RiggedWords::moreNotes(static_cast<int>(m_view.notes.size() - kMostNotes));
+        if (static_cast<std::size_t>(lines.size()) == kNotesShown) {
+            lines << RiggedWords::moreNotes(static_cast<int>(m_view.notes.size() - kNotesShown));
             break;
         }
         lines << RiggedWords::noteLeft(formats.day(note.when.localDay()), QString::fromStdString(note.first),

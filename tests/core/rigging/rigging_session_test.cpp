@@ -298,7 +298,7 @@ TEST(RiggingSession, EachPressOfWhoConnectedIsAWholeStatementOfItsSide)
              Row{"nobody said yet", {}, kVale, Persons{kVale}},
              Row{"another had a hand on it too", Persons{kVale}, kOren, Persons{kVale, kOren}},
              Row{"one was named by a slip", Persons{kVale, kOren}, kVale, Persons{kOren}},
-             Row{"the only one was", Persons{kVale}, kVale, Persons{}},
+             Row{"the only one stays named", Persons{kVale}, kVale, {}},
              Row{"it is not known", Persons{kVale}, {}, Persons{}},
              Row{"nobody said, and it is not known", {}, {}, Persons{}},
              Row{"it was not known, and is now", Persons{}, kOren, Persons{kOren}},
@@ -591,6 +591,8 @@ TEST(RiggingSession, ACorrectionNamesTheReadingThatItWasAskedFor)
     wrong.id = ReadingId{{4}};
     couplingIn(now, 1).first.readings = {wrong};
     RiggingSession session = wantCorrected(workingAt(1, now), now, wrong, "the neighbour", kNoon).session;
+    EXPECT_TRUE(answer(session, now, CheckKind::Pull, Answer::Yes, kNoon).facts.empty())
+        << "nothing stands that the pull could follow";
     const auto reading = readingAt(session, now, aGaugeReading(), aGauge(), FittingId{{7}}, kNoon);
     ASSERT_TRUE(reading);
     EXPECT_EQ(reading->corrects, wrong.id);
