@@ -60,6 +60,13 @@ void type(QWidget& target, const QString& keys)
     }
 }
 
+void press(QWidget& target, Qt::Key key)
+{
+    QKeyEvent event{QEvent::KeyPress, key, Qt::NoModifier};
+    QApplication::sendEvent(&target, &event);
+    settle();
+}
+
 class Album
 {
 public:
@@ -116,8 +123,9 @@ bool shootControlCheck(rig::MainWindow& window, QWidget& page, Album& album)
     bool all = album.take(window, "control-people");
     choose(page, "atSurface", 1);
     choose(page, "inCockpit", 2);
-    type(page, "yyy");
-    type(page, "u");
+    type(page, "yy");
+    press(page, Qt::Key_Up);
+    press(page, Qt::Key_Down);
     auto* up = page.findChild<QLineEdit*>(QStringLiteral("measuredUp"));
     up->setText("57.5");
     emit up->returnPressed();
@@ -125,8 +133,8 @@ bool shootControlCheck(rig::MainWindow& window, QWidget& page, Album& album)
     down->setText("25.5");
     emit down->returnPressed();
     all = album.take(window, "control-aileron") && all;
-    type(page, "yyyy\n");
-    type(page, "yyn");
+    type(page, "yyyy\nyy");
+    press(page, Qt::Key_Up); // of the right aileron, with the stick to the left
     return album.take(window, "control-reversed") && all;
 }
 
@@ -185,6 +193,7 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
         all = album.take(window, name) && all;
     }
     all = shootAnnual(window, album) && all;
+    window.showMoment(rig::Moments::SetUp);
     auto* setUp = window.page(rig::Moments::SetUp);
     setUp->findChild<QAbstractButton*>(QStringLiteral("part2"))->click();
     all = album.take(window, "set-up-surfaces") && all;

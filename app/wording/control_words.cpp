@@ -66,7 +66,7 @@ QString ControlWords::samePerson()
 
 QString ControlWords::tellCockpit() { return tr("Tell the cockpit what to move"); }
 QString ControlWords::calledAloud() { return tr("Called aloud, from the surface"); }
-QString ControlWords::besideExpected() { return tr("What was called, beside what was expected"); }
+QString ControlWords::besideExpected() { return tr("What was seen, beside what was expected"); }
 
 QString ControlWords::command(SurfaceKind surface, SurfaceCheckKind call)
 {

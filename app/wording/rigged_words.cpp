@@ -403,7 +403,7 @@ QString RiggedWords::movement(const QString& sign)
         .arg(sign);
 }
 
-QString RiggedWords::celsius() { return tr("&Temperature here, °C (may stay empty)"); }
+QString RiggedWords::celsius() { return tr("Te&mperature here, °C (may stay empty)"); }
 
 QString RiggedWords::celsiusWhy()
 {
