@@ -15,6 +15,8 @@
 #include <QScrollArea>
 #include <QScrollBar>
 
+#include <limits>
+
 using namespace rig;
 using namespace rig::test;
 
@@ -447,8 +449,11 @@ TEST_P(RiggingJourney, AFingerThatStaysOnAKeyAnswersOneQuestion)
 {
     begin();
     type("y");
+    // As a screen tells it: the first repeat comes a quarter of a second after the press.
+    const quint64 held = std::numeric_limits<quint64>::max() / 2;
     for (int i = 0; i < 8; ++i) {
         QKeyEvent repeated{QEvent::KeyPress, Qt::Key_Y, Qt::NoModifier, QStringLiteral("y"), true};
+        repeated.setTimestamp(held + 30 * static_cast<quint64>(i));
         QApplication::sendEvent(&page, &repeated);
         Typist::look();
     }

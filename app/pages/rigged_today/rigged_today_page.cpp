@@ -40,6 +40,7 @@ namespace {
 
 // A break longer than this sends the coupling back to the look (docs/terms.md, interrupted).
 constexpr int kIdleMinutes = 20;
+constexpr quint64 kHeld = 150;      // milliseconds: sooner no screen repeats a key that is held
 constexpr int kLookBackAfter = 300; // milliseconds without a key, before the whole history is gone through
 
 // A long panel moves by a page where the page keys have nothing else to do.
@@ -658,7 +659,11 @@ void RiggedTodayPage::report(const Problem& problem)
 
 void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
 {
-    if (event->isAutoRepeat()) // a finger that stays on a key answers one question
+    // A finger that stays on a key answers one question. Keys typed faster than the clock of the screen
+    // counts are called repeated too, and are not.
+    if (!event->isAutoRepeat())
+        m_pressedAt = event->timestamp();
+    else if (event->timestamp() > m_pressedAt + kHeld)
         return;
     if (!settle())
         return;

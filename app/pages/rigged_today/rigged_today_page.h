@@ -119,6 +119,7 @@ private:
     QCheckBox* m_secondTypes = nullptr;
     StartPanel* m_start = nullptr;
     PaperStart* m_paper = nullptr;
+    quint64 m_pressedAt = 0; // ms, of the last key that was not held
     SeasonPanel* m_season = nullptr;
     ConnectedPanel* m_connected = nullptr;
     CouplingPanel* m_coupling = nullptr;
