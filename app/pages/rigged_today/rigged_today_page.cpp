@@ -40,7 +40,9 @@ namespace {
 
 // A break longer than this sends the coupling back to the look (docs/terms.md, interrupted).
 constexpr int kIdleMinutes = 20;
-constexpr quint64 kHeld = 150;      // milliseconds: sooner no screen repeats a key that is held
+// Milliseconds between the repeats of a held key: a finger is slower, a machine that types faster.
+constexpr quint64 kRepeatsFrom = 20;
+constexpr quint64 kRepeatsTo = 60;
 constexpr int kLookBackAfter = 300; // milliseconds without a key, before the whole history is gone through
 
 // A long panel moves by a page where the page keys have nothing else to do.
@@ -657,13 +659,26 @@ void RiggedTodayPage::report(const Problem& problem)
     emit problemArose(ProblemWords::sentence(problem, {}));
 }
 
+// A finger that stays on a key answers one question. Qt's own flag is not enough: keys that a machine types
+// have it too, and some repeats of a held key have not; those are let go at the moment they are pressed.
+bool RiggedTodayPage::isHeld(const QKeyEvent& event)
+{
+    const quint64 at = event.timestamp();
+    const bool isSame = event.key() == std::exchange(m_lastKey, event.key());
+    const quint64 since = at - std::exchange(m_lastAt, at);
+    return isSame && since >= kRepeatsFrom &&
+           (event.isAutoRepeat() || since <= kRepeatsTo || (m_releasedAt == at && at != 0));
+}
+
+void RiggedTodayPage::keyReleaseEvent(QKeyEvent* event)
+{
+    m_releasedAt = event->timestamp();
+    Page::keyReleaseEvent(event);
+}
+
 void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
 {
-    // A finger that stays on a key answers one question. Keys typed faster than the clock of the screen
-    // counts are called repeated too, and are not.
-    if (!event->isAutoRepeat())
-        m_pressedAt = event->timestamp();
-    else if (event->timestamp() > m_pressedAt + kHeld)
+    if (isHeld(*event))
         return;
     if (!settle())
         return;

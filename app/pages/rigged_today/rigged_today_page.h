@@ -47,6 +47,7 @@ public:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
 
 private:
     void buildPanels(Records& records);
@@ -69,6 +70,7 @@ private:
     void refresh(); // reads the facts, then shows
     void display(); // what follows from facts and session
     void showCoupling();
+    bool isHeld(const QKeyEvent& event);
     void tellMovement();
     void lookBack();
     QWidget* panelNow() const;
@@ -119,7 +121,9 @@ private:
     QCheckBox* m_secondTypes = nullptr;
     StartPanel* m_start = nullptr;
     PaperStart* m_paper = nullptr;
-    quint64 m_pressedAt = 0; // ms, of the last key that was not held
+    quint64 m_lastAt = 0;     // ms, of the last key pressed
+    quint64 m_releasedAt = 0; // ms
+    int m_lastKey = 0;
     SeasonPanel* m_season = nullptr;
     ConnectedPanel* m_connected = nullptr;
     CouplingPanel* m_coupling = nullptr;
