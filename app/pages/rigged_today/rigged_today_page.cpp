@@ -40,9 +40,8 @@ namespace {
 
 // A break longer than this sends the coupling back to the look (docs/terms.md, interrupted).
 constexpr int kIdleMinutes = 20;
-// Milliseconds between the repeats of a held key: a finger is slower, a machine that types faster.
-constexpr quint64 kRepeatsFrom = 20;
-constexpr quint64 kRepeatsTo = 60;
+constexpr quint64 kHeld = 150;      // milliseconds: no screen repeats a held key sooner
+constexpr quint64 kRepeats = 60;    // milliseconds between its repeats, at most
 constexpr int kLookBackAfter = 300; // milliseconds without a key, before the whole history is gone through
 
 // A long panel moves by a page where the page keys have nothing else to do.
@@ -660,20 +659,17 @@ void RiggedTodayPage::report(const Problem& problem)
 }
 
 // A finger that stays on a key answers one question. Qt's own flag is not enough: keys that a machine types
-// have it too, and some repeats of a held key have not; those are let go at the moment they are pressed.
+// have it too, and some repeats of a held key have not.
 bool RiggedTodayPage::isHeld(const QKeyEvent& event)
 {
     const quint64 at = event.timestamp();
     const bool isSame = event.key() == std::exchange(m_lastKey, event.key());
     const quint64 since = at - std::exchange(m_lastAt, at);
-    return isSame && since >= kRepeatsFrom &&
-           (event.isAutoRepeat() || since <= kRepeatsTo || (m_releasedAt == at && at != 0));
-}
-
-void RiggedTodayPage::keyReleaseEvent(QKeyEvent* event)
-{
-    m_releasedAt = event->timestamp();
-    Page::keyReleaseEvent(event);
+    const bool isRepeat = event.isAutoRepeat() && at > m_pressedAt + kHeld;
+    m_isHeld = isSame && (isRepeat || (m_isHeld && since <= kRepeats));
+    if (!m_isHeld)
+        m_pressedAt = at;
+    return m_isHeld;
 }
 
 void RiggedTodayPage::keyPressEvent(QKeyEvent* event)

@@ -47,7 +47,6 @@ public:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
-    void keyReleaseEvent(QKeyEvent* event) override;
 
 private:
     void buildPanels(Records& records);
@@ -121,8 +120,9 @@ private:
     QCheckBox* m_secondTypes = nullptr;
     StartPanel* m_start = nullptr;
     PaperStart* m_paper = nullptr;
-    quint64 m_lastAt = 0;     // ms, of the last key pressed
-    quint64 m_releasedAt = 0; // ms
+    quint64 m_pressedAt = 0; // ms, of the last key that was not held
+    quint64 m_lastAt = 0;    // ms, of the last key
+    bool m_isHeld = false;
     int m_lastKey = 0;
     SeasonPanel* m_season = nullptr;
     ConnectedPanel* m_connected = nullptr;
