@@ -4,16 +4,19 @@
 #include "core/review/record_review.h"
 
 #include <algorithm>
+#include <set>
 
 namespace rig {
 
 namespace {
 
-bool isAbandoned(const RiggingRecord& record, std::span<const RecordClose> closings)
+std::set<RecordId> abandonedAmong(std::span<const RecordClose> closings)
 {
-    return std::ranges::any_of(closings, [&record](const RecordClose& close) {
-        return close.record == record.id && close.closing == Closing::Abandoned;
-    });
+    std::set<RecordId> abandoned;
+    for (const RecordClose& close : closings)
+        if (close.closing == Closing::Abandoned)
+            abandoned.insert(close.record);
+    return abandoned;
 }
 
 bool beganBefore(const RiggingRecord& one, const RiggingRecord& other)
@@ -29,8 +32,9 @@ StoodBefore stoodBefore(const RiggingRecord& record, std::span<const RiggingReco
                         std::span<const RecordClose> closings)
 {
     StoodBefore stood{record.id, record.begins.localDay(), {}, isFirstOfSeason(record, all, closings)};
+    const std::set<RecordId> abandoned = abandonedAmong(closings);
     for (const RiggingRecord& one : all)
-        if (one.id != record.id && beganBefore(one, record) && !isAbandoned(one, closings))
+        if (one.id != record.id && beganBefore(one, record) && !abandoned.contains(one.id))
             stood.since = std::max(stood.since.value_or(one.begins.localDay()), one.begins.localDay());
     return stood;
 }
@@ -39,8 +43,9 @@ std::vector<StoodBefore> stoodBefore(std::span<const RiggingRecord> all,
                                      std::span<const RecordClose> closings)
 {
     std::vector<const RiggingRecord*> riggings;
+    const std::set<RecordId> abandoned = abandonedAmong(closings);
     for (const RiggingRecord& one : all)
-        if (!isAbandoned(one, closings))
+        if (!abandoned.contains(one.id))
             riggings.push_back(&one);
     std::ranges::stable_sort(riggings, [](const RiggingRecord* one, const RiggingRecord* other) {
         return beganBefore(*one, *other);
