@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QKeyEvent>
 #include <QStandardItemModel>
@@ -85,6 +86,7 @@ public:
             addItem(one.text, one.id);
             static_cast<QStandardItemModel*>(model())->item(count() - 1)->setEnabled(one.isOpen);
         }
+        fitTo(prompt, entries);
     }
 
     template <typename IdType> void choose(const std::optional<IdType>& id)
@@ -103,6 +105,19 @@ public:
     }
 
 private:
+    // As wide as what can be chosen; why something cannot be is read in the list.
+    void fitTo(const QString& prompt, const std::vector<Entry>& entries)
+    {
+        qsizetype longest = prompt.size();
+        for (const Entry& one : entries)
+            if (one.isOpen)
+                longest = std::max(longest, one.text.size());
+        const bool isAllOpen = std::ranges::all_of(entries, &Entry::isOpen);
+        setSizeAdjustPolicy(isAllOpen ? AdjustToContents : AdjustToMinimumContentsLengthWithIcon);
+        setMinimumContentsLength(isAllOpen ? 0 : static_cast<int>(longest));
+        view()->setMinimumWidth(isAllOpen ? 0 : view()->sizeHintForColumn(0));
+    }
+
     template <typename IdType> static QByteArray bytesOf(const IdType& id)
     {
         return {reinterpret_cast<const char*>(id.bytes.data()), static_cast<qsizetype>(id.bytes.size())};

@@ -35,7 +35,7 @@ void MarkRow::setLook(const Look& look)
 QSize MarkRow::sizeHint() const
 {
     return {static_cast<int>(240 * m_look.fonts.scale),
-            static_cast<int>(std::lround(52 * m_look.fonts.scale))};
+            static_cast<int>(std::lround(50 * m_look.fonts.scale))};
 }
 
 QSize MarkRow::minimumSizeHint() const
@@ -73,9 +73,9 @@ void MarkRow::paintEvent(QPaintEvent*)
         painter.drawText(QRectF{left, top, width, 20 * scale}, Qt::AlignLeft | Qt::AlignVCenter, fitting);
     };
     const Weight weight = isChecked() ? Weight::SemiBold : Weight::Medium;
-    const double top = m_detail.isEmpty() ? (height() - 20 * scale) / 2 : 6 * scale;
+    const double top = m_detail.isEmpty() ? (height() - 20 * scale) / 2 : 5 * scale;
     line(m_title, fontOf(m_look.fonts.body(), weight), Role::Ink, top);
-    line(m_detail, fontOf(m_look.fonts.small()), Role::InkSoft, 26 * scale);
+    line(m_detail, fontOf(m_look.fonts.small()), Role::InkSoft, 25 * scale);
 }
 
 } // namespace rig

@@ -1,11 +1,11 @@
 #include "app/window/start_up.h"
 
 #include "app/theme/theme.h"
+#include "app/widgets/indicator_style.h"
 #include "app/wording/english_plurals.h"
 
 #include <QApplication>
 #include <QHashFunctions>
-#include <QStyleFactory>
 #include <QWidget>
 
 namespace rig {
@@ -27,7 +27,7 @@ void setUpSurroundings()
 
 void setUpApplication(QApplication& application)
 {
-    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    application.setStyle(new IndicatorStyle); // the application owns it
     QCoreApplication::installTranslator(new EnglishPlurals{&application});
     loadFonts();
     application.setFont(fontOf(FontSizes{}.body()));

@@ -98,6 +98,7 @@ CouplingPanel::CouplingPanel(QWidget* parent) : QWidget{parent}
     buildLook(layout);
     buildMeasure(layout);
     buildPull(layout);
+    layout->addWidget(labelOf(RiggedWords::escHint(), "soft"));
     m_scroll = new FlowScroll{inside};
     whole->addWidget(m_scroll, 1);
     auto* rule = new QFrame;
@@ -177,6 +178,7 @@ void CouplingPanel::buildLook(QVBoxLayout* layout)
     layout->addWidget(m_looked);
     m_look = new QWidget;
     auto* row = new WrapLayout{10, true};
+    row->setContentsMargins(0, 0, 0, 0);
     m_look->setLayout(row);
     addTile(row, CheckKind::BallInSocket, "tile0", AnswerChoice::OrFelt);
     addTile(row, CheckKind::PlungerHome, "tile1", AnswerChoice::OrFelt);
@@ -281,10 +283,6 @@ void CouplingPanel::buildBottom(QVBoxLayout* layout)
 {
     auto* row = new WrapLayout{8, false};
     row->setContentsMargins(20, 8, 20, 10);
-    auto* hint = labelOf({}, "soft");
-    hint->setText(RiggedWords::escHint());
-    hint->setWordWrap(false);
-    row->addWidget(hint);
     m_correct = buttonOf(RiggedWords::correct(), "correct");
     m_strike = buttonOf(RiggedWords::strike(), "strike");
     m_again = buttonOf(RiggedWords::measureAgain(), "measureAgain");
@@ -498,7 +496,7 @@ void CouplingPanel::showMeasure(const CouplingSheet& sheet)
     m_leaves->setGauge(sheet.gauge ? sheet.gauge->set : GaugeSet{}, centre);
     m_leaves->setEnabled(m_leavesOpen);
     m_leafNote->setText(gaugeNoteOf(sheet));
-    m_leaves->setVisible(hasGapHere() && (m_leavesOpen || sheet.readings.empty()));
+    m_leaves->setVisible(hasGapHere() && sheet.gauge && (m_leavesOpen || sheet.readings.empty()));
 
     if (!hasGapHere()) {
         m_verdict->showPrompt(RiggedWords::noGapHere());
