@@ -2,6 +2,7 @@
 
 #include "app/blocks/cells.h"
 #include "app/report/pdf_file.h"
+#include "app/wording/entry_words.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/report_words.h"
@@ -48,6 +49,7 @@ public:
     std::vector<Block> make()
     {
         addTop();
+        addSeason();
         addPerson(Turn::First);
         addPerson(Turn::Second);
         addControlCheck();
@@ -136,8 +138,8 @@ private:
         if (kind == GaugeKind::Taper) {
             items.push_back({PaperWords::valueRead(), kFigure});
         } else {
-            items.push_back(box(PaperWords::noneEnters(kind)));
-            items.push_back(box(PaperWords::thickestLoose(kind)));
+            items.push_back(box(EntryWords::nothingEnters(kind)));
+            items.push_back(box(EntryWords::allEnter(kind)));
             items.push_back({PaperWords::enters(), kFigure});
             items.push_back({PaperWords::refuses(), kFigure});
         }
@@ -181,13 +183,18 @@ private:
         endGroup();
     }
 
+    // What stands on it takes joints apart: never after the control check.
+    void addSeason()
+    {
+        m_blocks.push_back(HeadingBlock{PaperWords::season(), 3});
+        addTicks(seasonTicks());
+    }
+
     void addEnd()
     {
         constexpr std::array kCounts{TickKind::ToolsOut, TickKind::HatchesOn};
         m_blocks.push_back(HeadingBlock{RecordWords::counts(), 2});
         addTicks(kCounts);
-        m_blocks.push_back(HeadingBlock{PaperWords::season(), 3});
-        addTicks(seasonTicks());
         m_blocks.push_back(HeadingBlock{RecordWords::byHand(), 2});
         m_blocks.push_back(SignatureBlock{{RecordWords::leaderSigns({}), RecordWords::secondSigns({})}});
         m_blocks.push_back(BlankBlock{PaperWords::notes(), kNotes});

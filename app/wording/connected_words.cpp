@@ -1,5 +1,7 @@
 #include "app/wording/connected_words.h"
 
+#include "app/wording/sentence_parts.h"
+
 namespace rig {
 
 namespace {
@@ -49,7 +51,10 @@ QString ConnectedWords::spoken(Side side, const QString& answer)
 }
 
 QString ConnectedWords::notSaidYet() { return tr("Not said yet."); }
-QString ConnectedWords::severalMay() { return tr("Another press adds a name, or takes one of several away again."); }
+QString ConnectedWords::severalMay()
+{
+    return tr("Another press adds a name, or takes one of several away again.");
+}
 QString ConnectedWords::nextSide() { return tr("Next side  (Enter)"); }
 QString ConnectedWords::goThere() { return tr("Who connected  (Enter)"); }
 QString ConnectedWords::keys() { return tr("Number keys: a name for the framed side. 0: not known."); }
@@ -88,7 +93,7 @@ QString ConnectedWords::connectedItToo(const QString& name)
 
 QString ConnectedWords::connectedBy(Side side, const QStringList& names)
 {
-    const QString who = listOf(names);
+    const QString who = SentenceParts::list(names);
     switch (side) {
     case Side::Left:
         return tr("The left side was connected by %1.").arg(who);
@@ -154,14 +159,6 @@ QString ConnectedWords::secondConnectedIt(const QString& name)
     return tr("No independent look at this joint: %1, the second person, is named as having connected this "
               "side.")
         .arg(name);
-}
-
-QString ConnectedWords::listOf(const QStringList& names)
-{
-    if (names.size() < 2)
-        return names.join(QString{});
-    return tr("%1 and %2", "names, last name")
-        .arg(names.mid(0, names.size() - 1).join(QStringLiteral(", ")), names.back());
 }
 
 } // namespace rig

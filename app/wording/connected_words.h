@@ -45,8 +45,6 @@ public:
     static QString nobodyIndependent(Side side, const QString& name);
     static QString notKnownWhetherIndependent(const QString& name);
     static QString secondConnectedIt(const QString& name);
-
-    static QString listOf(const QStringList& names);
 };
 
 } // namespace rig

@@ -235,10 +235,6 @@ QString ControlWords::hint(SurfaceCheckKind kind)
     return tr("Together, and tight when shut.");
 }
 
-QString ControlWords::partSeatedCanPass()
-{
-    return tr("A part-seated joint can go unnoticed in this check.");
-}
 QString ControlWords::keys() { return tr("Y, N, C answer the framed question. P, U, D go to a figure."); }
 QString ControlWords::next() { return tr("Next surface  (Enter)"); }
 
@@ -265,6 +261,8 @@ QString ControlWords::saidNo(const QString& surface, SurfaceCheckKind kind)
 
 QString ControlWords::leaveAndCall(const QString& name, const QString& phone)
 {
+    if (name.isEmpty() && !phone.isEmpty())
+        return tr("Leave it as it is, and call %1.").arg(phone);
     if (name.isEmpty())
         return tr("Leave it as it is, and call the person entitled to decide. Whom to call is not set up yet "
                   "(Ctrl+5).");
@@ -307,8 +305,6 @@ QString ControlWords::unitShort(DeflectionUnit unit)
 {
     return unit == DeflectionUnit::Degrees ? tr("degrees") : tr("mm");
 }
-
-QString ControlWords::typeThenEnter() { return tr("Type it, then Enter."); }
 
 QString ControlWords::measured(const SurfaceMeasure& measure)
 {

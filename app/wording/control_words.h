@@ -63,7 +63,6 @@ public:
     static QString callKeys();
     static QString question(SurfaceCheckKind kind);
     static QString hint(SurfaceCheckKind kind);
-    static QString partSeatedCanPass();
     static QString keys();
     static QString next();
 
@@ -81,7 +80,6 @@ public:
     static QString figureLabel(MeasureKind kind, SurfaceKind surface);
     static QString unitOfUpAndDown();
     static QString unitShort(DeflectionUnit unit);
-    static QString typeThenEnter();
     static QString measured(const SurfaceMeasure& measure);
     // Beside what the manual says; empty where it says nothing.
     static QString besideManual(const Surface& surface, const SurfaceMeasure& measure);

@@ -139,8 +139,8 @@ QString CouplingWords::kindSentence(CouplingKind kind)
     case CouplingKind::SleeveAndPin:
         return tr("Asked: ball, plunger, sleeve at its stop, safety pin in and through; gap, pull, secured.");
     case CouplingKind::ByItself:
-        return tr("As tailplane or wing root go on. Asked: engaged all the way, no gap and no step. No leaf "
-                  "goes in, so there is no gap to measure.");
+        return tr("As tailplane or wing root go on. Asked: engaged all the way, parts meet all round, flush. "
+                  "No leaf goes in, so there is no gap to measure.");
     case CouplingKind::WaterBallast:
         return tr("Asked: line or rod connected, and what there is below.");
     case CouplingKind::Other:

@@ -1,6 +1,7 @@
 #include "app/wording/doubt_words.h"
 
 #include "app/wording/formats.h"
+#include "app/wording/sentence_parts.h"
 #include "app/wording/verdict_words.h"
 #include "core/baseline/baseline.h"
 
@@ -21,14 +22,6 @@ QString DoubtWords::gauge(GaugeKind kind, const QString& name)
     return tr("taper gauge %1").arg(name);
 }
 
-QString DoubtWords::gauges(const QStringList& named)
-{
-    if (named.size() < 2)
-        return named.join(QString{});
-    return tr("%1 and %2", "several gauges, the last one")
-        .arg(named.mid(0, named.size() - 1).join(tr(", ", "between gauges")), named.last());
-}
-
 QString DoubtWords::reading(const QString& gauge, Day from)
 {
     return tr("%1 in doubt from %2").arg(gauge, Formats{}.day(from));
@@ -42,8 +35,8 @@ QString DoubtWords::readingWithNote(const QString& note, const QString& doubt)
 QString DoubtWords::otherVersion(const Left& left)
 {
     if (!left.with)
-        return tr("It is made without %Ln reading(s) of %1 in doubt; with them there would be no band "
-                  "either.",
+        return tr("It is made without %Ln reading(s) of %1 in doubt; with what is in doubt there would be no "
+                  "band either.",
                   nullptr, left.readings)
             .arg(left.gauges);
     const QString band = Formats{}.band(left.with->inner);
@@ -59,7 +52,7 @@ QString DoubtWords::gauges(const std::vector<Gauge>& gauges)
     QStringList named;
     for (const Gauge& one : gauges)
         named << gauge(one.set.kind(), QString::fromStdString(one.name));
-    return DoubtWords::gauges(named);
+    return SentenceParts::list(named);
 }
 
 QString DoubtWords::otherVersion(const DoubtedVersion& version, bool hasBand)
@@ -187,8 +180,8 @@ QString DoubtWords::bandNow(const QString& coupling, const std::optional<Band>& 
                   .arg(left.gauges, coupling);
     if (!left.with)
         return now;
-    return QStringList{now, tr("With them it was %1.").arg(Formats{}.band(left.with->inner))}.join(
-        QLatin1Char(' '));
+    return QStringList{now, tr("With what is in doubt it was %1.").arg(Formats{}.band(left.with->inner))}
+        .join(QLatin1Char(' '));
 }
 
 QString DoubtWords::verdicts(int readings)

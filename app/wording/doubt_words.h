@@ -24,7 +24,6 @@ class DoubtWords
 public:
     // "leaf set B", in the middle of a sentence.
     static QString gauge(GaugeKind kind, const QString& name);
-    static QString gauges(const QStringList& named); // leaf set B and pins C
     static QString reading(const QString& gauge, Day from);
     static QString readingWithNote(const QString& note, const QString& doubt);
 

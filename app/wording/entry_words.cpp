@@ -77,8 +77,6 @@ QString EntryWords::refusal(const GaugeRefusal& refusal, Gap asked)
         .arg(Formats{}.gap(asked), thickestLoose());
 }
 
-QString EntryWords::notOnThisPage() { return tr("Choose a leaf set or gauge first."); }
-
 QString EntryWords::meaning(const GaugeReading& reading)
 {
     const Formats formats;

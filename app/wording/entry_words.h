@@ -18,7 +18,6 @@ public:
     static QString refusal(EntryProblem problem, const QString& typed);
     // Why a length is no reading of this gauge.
     static QString refusal(const GaugeRefusal& refusal, Gap asked);
-    static QString notOnThisPage();
 
     // What a reading says: "0.60 enters, 0.65 does not".
     static QString meaning(const GaugeReading& reading);

@@ -114,6 +114,4 @@ QString JointPlayWords::nothingMeasured()
     return tr("A measured play is more than 0 mm. Leave the figure out where there was none.");
 }
 
-QString JointPlayWords::kept() { return tr("Joint play kept."); }
-
 } // namespace rig

@@ -46,7 +46,6 @@ public:
     static QString tryOne();
     static QString measuredNotFelt();
     static QString nothingMeasured();
-    static QString kept();
 
 private:
     const AirframeFacts& m_facts;

@@ -2,6 +2,7 @@
 
 #include "app/wording/entry_words.h"
 #include "app/wording/formats.h"
+#include "core/review/layoffs.h"
 
 namespace rig {
 
@@ -19,25 +20,33 @@ QString PaperWords::fileName(const QString& registration)
 QString PaperWords::stop(const QString& callName, const QString& callPhone)
 {
     if (callName.isEmpty() && callPhone.isEmpty())
-        return tr("A “no” is a stop: stop, leave it as it is, and call the person entitled to decide.");
+        return tr("A “no”, or a surface that does nothing or moves the wrong way, is a stop: stop, leave it "
+                  "as it is, and call the person entitled to decide.");
     if (callName.isEmpty())
-        return tr("A “no” is a stop: stop, leave it as it is, and call %1.").arg(callPhone);
+        return tr("A “no”, or a surface that does nothing or moves the wrong way, is a stop: stop, leave it "
+                  "as it is, and call %1.")
+            .arg(callPhone);
     if (callPhone.isEmpty())
-        return tr("A “no” is a stop: stop, leave it as it is, and call %1.").arg(callName);
-    return tr("A “no” is a stop: stop, leave it as it is, and call %1, %2.", "name, telephone")
+        return tr("A “no”, or a surface that does nothing or moves the wrong way, is a stop: stop, leave it "
+                  "as it is, and call %1.")
+            .arg(callName);
+    return tr("A “no”, or a surface that does nothing or moves the wrong way, is a stop: stop, leave it as "
+              "it is, and call %1, %2.",
+              "name, telephone")
         .arg(callName, callPhone);
 }
 
 QString PaperWords::judgesNothing()
 {
-    return tr("This sheet judges no reading. Whether a gap lies outside its band is told when the sheet is "
-              "typed in, and outside is a stop as well: leave the joint as it is and call.");
+    return tr("This sheet judges no reading. Only when it is typed in is it told whether a gap lies outside "
+              "its band, and outside is a stop as well: leave the joint as it is and call. So type it in "
+              "before the flight where you can.");
 }
 
 QString PaperWords::replacesNoManual()
 {
-    return tr("It replaces no manual, no inspection and no entry in a log. Type it in afterwards with “Enter "
-              "from paper”, under the day it was filled in and with both names.");
+    return tr("It replaces no manual, no inspection and no entry in a log. Type it in with “Enter from "
+              "paper”, under the day it was filled in and with both names.");
 }
 
 QString PaperWords::foot(const QString& callName, const QString& callPhone)
@@ -57,7 +66,7 @@ QString PaperWords::secondPerson() { return tr("Second person"); }
 QString PaperWords::connectedBy() { return tr("Who connected the joints"); }
 QString PaperWords::left() { return tr("Left"); }
 QString PaperWords::right() { return tr("Right"); }
-QString PaperWords::tail() { return tr("Tail"); }
+QString PaperWords::tail() { return tr("Tail and middle"); }
 QString PaperWords::gauge() { return tr("Leaf set or gauge"); }
 QString PaperWords::anotherGauge() { return tr("Another"); }
 
@@ -103,18 +112,16 @@ QString PaperWords::leaf(const GaugeStep& step)
         .arg(formats.gap(step.size - step.second), formats.gap(step.second));
 }
 
-QString PaperWords::noneEnters(GaugeKind kind) { return EntryWords::nothingEnters(kind); }
-
-QString PaperWords::thickestLoose(GaugeKind kind) { return EntryWords::allEnter(kind); }
-
 QString PaperWords::enters() { return tr("Enters"); }
 QString PaperWords::refuses() { return tr("Refuses"); }
 QString PaperWords::valueRead() { return tr("Value read"); }
 
 QString PaperWords::controlHow()
 {
-    return tr("The last thing of all: whoever touches a joint afterwards begins it again. Whoever stands at "
-              "the surface says aloud what it does, and that is written down.");
+    return tr(
+        "The last thing of all: whoever touches a joint afterwards begins it again. Whoever stands at the "
+        "surface says aloud what it does, and that is written down; only then is it held against the flight "
+        "manual. A surface that does nothing, or moves the wrong way, is a stop for the whole glider.");
 }
 
 QString PaperWords::whoChecks() { return tr("Who checks"); }
@@ -244,7 +251,7 @@ QString PaperWords::keySecondTypes() { return tr("F8", "key for the second perso
 
 QString PaperWords::secondTypes()
 {
-    return tr("The second person types it themself  (%1)").arg(keySecondTypes());
+    return tr("The second person types their own column  (%1)").arg(keySecondTypes());
 }
 
 QString PaperWords::enteredLater(const QString& by, const QString& when)
@@ -261,7 +268,11 @@ QString PaperWords::copied(const QString& what, const QString& by)
 
 QString PaperWords::done() { return tr("Done"); }
 QString PaperWords::by() { return tr("by"); }
-QString PaperWords::season() { return tr("At the first rigging of a season"); }
+QString PaperWords::season()
+{
+    return tr("Before the first coupling, at the first rigging of a year or after %n week(s) without one",
+              nullptr, kLayoffWeeks);
+}
 QString PaperWords::notes() { return tr("Notes: interruptions, what was felt, what was read again:"); }
 
 } // namespace rig

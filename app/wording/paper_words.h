@@ -41,8 +41,6 @@ public:
     static QString numbered(int number, const QString& coupling);
     static QString gap(GaugeKind kind, Turn turn);
     static QString leaf(const GaugeStep& step);
-    static QString noneEnters(GaugeKind kind);
-    static QString thickestLoose(GaugeKind kind);
     static QString enters();
     static QString refuses();
     static QString valueRead();

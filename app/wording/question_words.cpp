@@ -16,7 +16,7 @@ QString QuestionWords::asked(QuestionKind kind, const QString& place)
     case QuestionKind::SidesSwapped:
         return tr("%1, left and right look swapped").arg(place);
     case QuestionKind::SurfaceDoubt:
-        return tr("%1, a doubt in the control check").arg(place);
+        return tr("%1, wrong or not seen in the control check").arg(place);
     case QuestionKind::BandInDoubt:
         return tr("%1, its band is in doubt").arg(place);
     case QuestionKind::ShownPartSeated:
@@ -31,8 +31,6 @@ QString QuestionWords::askedSince(const QString& asked, const QString& day)
 {
     return tr("%1 since %2").arg(asked, day);
 }
-
-QString QuestionWords::count(int open) { return tr("%n open question(s)", nullptr, open); }
 
 QStringList QuestionWords::barSentences(const QString& registration, const QStringList& asked,
                                         const QString& firstInShort)
@@ -112,66 +110,6 @@ QString QuestionWords::answered(const QString& step, Answer answer)
     return tr("%1: answered “cannot see”.").arg(step);
 }
 
-QString QuestionWords::step(CheckKind kind)
-{
-    switch (kind) {
-    case CheckKind::BallInSocket:
-        return tr("Ball in the socket");
-    case CheckKind::PlungerHome:
-        return tr("Plunger home");
-    case CheckKind::SleeveAtStop:
-        return tr("Sleeve at its stop");
-    case CheckKind::PinThrough:
-        return tr("Safety pin in and through");
-    case CheckKind::Engaged:
-        return tr("Engaged all the way");
-    case CheckKind::NoStep:
-        return tr("Parts meet all round, flush");
-    case CheckKind::LineConnected:
-        return tr("Water line or rod connected");
-    case CheckKind::Connected:
-        return tr("Connected");
-    case CheckKind::Pull:
-        return tr("Pull, nothing moves");
-    case CheckKind::Secured:
-        break;
-    }
-    return tr("Secured");
-}
-
-QString QuestionWords::step(SurfaceCheckKind kind)
-{
-    switch (kind) {
-    case SurfaceCheckKind::HeldOneWay:
-        return tr("Held and resisted one way");
-    case SurfaceCheckKind::HeldOtherWay:
-        return tr("Held and resisted the other way");
-    case SurfaceCheckKind::Sense:
-        return tr("Moved as called");
-    case SurfaceCheckKind::CalledOneWay:
-        return tr("Moves as expected, the control one way");
-    case SurfaceCheckKind::CalledOtherWay:
-        return tr("Moves as expected, the control the other way");
-    case SurfaceCheckKind::FullTravel:
-        return tr("Full travel to both stops");
-    case SurfaceCheckKind::Neutral:
-        return tr("Neutral");
-    case SurfaceCheckKind::FreePlay:
-        return tr("Free play");
-    case SurfaceCheckKind::Freedom:
-        return tr("Freedom, no change of friction");
-    case SurfaceCheckKind::LocksEvenly:
-        return tr("Both lock evenly");
-    case SurfaceCheckKind::EveryNotch:
-        return tr("Every notch, both equal");
-    case SurfaceCheckKind::HoldsSetting:
-        return tr("Moves and holds its setting");
-    case SurfaceCheckKind::OpensTogether:
-        break;
-    }
-    return tr("Both open and both shut");
-}
-
 QString QuestionWords::outside(const QString& interval, const QString& person)
 {
     return tr("%1, read by %2, lay outside this coupling's band.").arg(interval, person);
@@ -196,7 +134,8 @@ QString QuestionWords::notInspected()
 QString QuestionWords::inspectFirst(const QString& coupling)
 {
     return tr("%1 was part-seated on purpose in Set up. Connect it, then do the whole check in Rigged today "
-              "(Ctrl+1): look, reading, pull, second person. After that a person entitled to decide closes "
+              "(Ctrl+1): look, reading, pull, securing, second person. After that a person entitled to "
+              "decide closes "
               "this.")
         .arg(coupling);
 }
@@ -241,6 +180,8 @@ QString QuestionWords::doneLabel() { return tr("What was done"); }
 
 QString QuestionWords::call(const QString& name, const QString& phone)
 {
+    if (name.isEmpty() && !phone.isEmpty())
+        return tr("Stop, leave it as it is, call %1.").arg(phone);
     if (name.isEmpty())
         return tr("Stop, leave it as it is, and call a person entitled to decide. Whom to call is not set up "
                   "yet: name the person in Set up (Ctrl+5).");

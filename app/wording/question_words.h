@@ -18,7 +18,6 @@ public:
     // What is asked, in few words, as a title and in the middle of a sentence.
     static QString asked(QuestionKind kind, const QString& place);
     static QString askedSince(const QString& asked, const QString& day);
-    static QString count(int open);
 
     // The line below the top bar: the longest first, each shorter one naming fewer questions.
     static QStringList barSentences(const QString& registration, const QStringList& asked,
@@ -42,8 +41,6 @@ public:
 
     // One question
     static QString answered(const QString& step, Answer answer);
-    static QString step(CheckKind kind);
-    static QString step(SurfaceCheckKind kind);
     static QString outside(const QString& interval, const QString& person);
     static QString reading(const QString& interval, const QString& person);
     static QString inspected(const QString& first, const QString& second, const QString& moment);

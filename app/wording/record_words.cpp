@@ -38,9 +38,9 @@ QString RecordWords::temperature(int celsius)
 QString RecordWords::noteMet(const QString& note, const QString& readBy, const QString& readAt)
 {
     return readAt.isEmpty()
-               ? tr("Note left before: %1 Nobody has noted that it was seen.", "day, persons: “note”")
+               ? tr("Note left before: %1 Nobody has noted that it was read.", "day, persons: “note”")
                      .arg(note)
-               : tr("Note left before: %1 Seen by %2, %3.", "day, persons: “note”; person, moment")
+               : tr("Note left before: %1 Read by %2, %3.", "day, persons: “note”; person, moment")
                      .arg(note, readBy, readAt);
 }
 
@@ -177,7 +177,7 @@ QString RecordWords::question(QuestionKind kind)
     case QuestionKind::SidesSwapped:
         return tr("Left and right may have been swapped");
     case QuestionKind::SurfaceDoubt:
-        return tr("The control check was not answered with yes");
+        return tr("In the control check something was wrong or could not be seen");
     case QuestionKind::BandInDoubt:
         return tr("The band stood on readings that are now in doubt");
     case QuestionKind::ShownPartSeated:
@@ -337,7 +337,7 @@ QString RecordWords::tick(TickKind kind)
     case TickKind::ToolsOut:
         return tr("Leaves, mirror, torch, pins and tools counted back out");
     case TickKind::NoteRead:
-        return tr("The note left earlier was seen");
+        return tr("The note left earlier was read");
     case TickKind::HatchesOn:
         break;
     }

@@ -67,11 +67,13 @@ QStringList ReviewWords::afterShift(const SharedShiftStory& story, const std::ve
     const GaugeCheck* doubt =
         story.gauge ? doubtOn(*story.gauge, days.front(), m_facts.gaugeChecks) : nullptr;
     if (doubt && doubt->quarantineFrom)
-        return {tr("It is in doubt from %1 on: these readings do not count for band, drift and scatter.")
-                    .arg(Formats{}.day(*doubt->quarantineFrom))};
+        return {
+            tr("The gauge is in doubt from %1 on: these readings do not count for band, drift and scatter.")
+                .arg(Formats{}.day(*doubt->quarantineFrom)),
+            tr("Look at each joint all the same."), CauseWords::stiffGrease()};
     QStringList sentences;
     if (story.gauge && story.person)
-        sentences << tr("Only %1 read with it then.").arg(personName(*story.person));
+        sentences << tr("Only %1 read with this gauge then.").arg(personName(*story.person));
     return sentences << CauseWords::whenTogether() << CauseWords::stiffGrease();
 }
 

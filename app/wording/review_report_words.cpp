@@ -3,6 +3,7 @@
 #include "app/wording/formats.h"
 #include "app/wording/report_words.h"
 #include "app/wording/sentence_parts.h"
+#include "core/numbers/grading.h"
 
 #include <QStringList>
 
@@ -288,15 +289,19 @@ QStringList ReviewReportWords::falseAlarms(const AirframeReview& review)
     }
     if (judged == 0 || couplings == 0)
         return {};
-    constexpr double kNear = 0.9973 - 0.95;
-    constexpr double kOutside = 1 - 0.9973;
+    constexpr double kNear = 2 * (numbers::kInnerTail - numbers::kOuterTail);
+    constexpr double kOutside = 2 * numbers::kOuterTail;
     const Formats formats;
+    const auto counted = [&formats](double expected) {
+        return expected < 0.05 ? tr("under 0.1", "readings to be expected")
+                               : formats.number(expected, expected < 10 ? 1 : 0);
+    };
     const double riggings = 1 / (1 - std::pow(1 - kOutside, couplings));
     return {
         tr("Of %n reading(s) judged in this period, about %1 would lie near the edge with nothing changed, "
            "and about %2 outside.",
            nullptr, judged)
-            .arg(formats.number(judged * kNear, 0), formats.number(judged * kOutside, 1)),
+            .arg(counted(judged * kNear), counted(judged * kOutside)),
         tr("With %n coupling(s) read at each rigging, that is an outside reading in about one rigging of "
            "%1.",
            nullptr, couplings)

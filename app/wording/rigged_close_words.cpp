@@ -44,7 +44,7 @@ QString RiggedWords::tick(TickKind kind)
     case TickKind::ToolsOut:
         return tr("Leaves, mirror, torch, cloth, pins and tools counted back out");
     case TickKind::NoteRead:
-        return tr("The note left earlier was seen");
+        return tr("The note left earlier was read");
     case TickKind::HatchesOn:
         break;
     }
@@ -171,7 +171,9 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
         return tr("%1: to be tried again, somebody was at %2 after the control check", "surface, coupling")
             .arg(name, QString::fromStdString(item.by));
     case OpenItemKind::SurfaceDoubted:
-        return tr("%1: the control check found something that is not yet explained").arg(name);
+        return tr("%1: in the control check something was wrong or not seen, and nobody has said what was "
+                  "found")
+            .arg(name);
     case OpenItemKind::NoSurfaces:
         return tr("Control check: no surfaces are set up yet");
     case OpenItemKind::SeasonList:
@@ -200,7 +202,7 @@ QString RiggedWords::toolsMissing()
     return tr("Count leaves, mirror, torch and tools back out and look at the hatches, then tick both.");
 }
 
-QString RiggedWords::closeComplete() { return tr("Close the record, all steps done"); }
+QString RiggedWords::closeComplete() { return tr("Close the record, every step answered"); }
 QString RiggedWords::closeLeftOpen() { return tr("Close with the open items listed"); }
 QString RiggedWords::noteLabel() { return tr("Note"); }
 QString RiggedWords::noteHint() { return tr("What the next person ought to know"); }

@@ -182,7 +182,8 @@ QString RiggedWords::readAndLooked(const QString& interval)
 
 QString RiggedWords::noGapHere()
 {
-    return tr("No gap to measure here: no figure judges this joint. What is asked here is all there is.");
+    return tr("No gap to measure here: no figure judges this joint. There is only what is asked here, and "
+              "the control check.");
 }
 
 QString RiggedWords::bothDone(const QString& detail) { return tr("%1 · second person").arg(detail); }
@@ -200,7 +201,8 @@ QString RiggedWords::startTitle() { return tr("Rigged today?"); }
 
 QString RiggedWords::startSentence()
 {
-    return tr("One coupling at a time: look, measure, pull, second person. Every answer and every reading is "
+    return tr("One coupling at a time: look, measure, pull, secure, second person. Every answer and every "
+              "reading is "
               "kept the moment it is given.");
 }
 
@@ -261,7 +263,7 @@ QString RiggedWords::closing(Closing closing)
 {
     switch (closing) {
     case Closing::Complete:
-        return tr("closed with all steps done");
+        return tr("closed with every step answered");
     case Closing::LeftOpen:
         return tr("closed with open items");
     case Closing::Abandoned:
@@ -354,7 +356,7 @@ QString RiggedWords::noteRead() { return tr("I have read these notes  (%1)").arg
 
 QString RiggedWords::noteReadWhy()
 {
-    return tr("It is shown at every start until somebody notes it as read. It stays in its record.");
+    return tr("They are shown at every start until somebody notes them as read. They stay in their records.");
 }
 
 QString RiggedWords::chooseWhoRead()
@@ -398,8 +400,8 @@ QString RiggedWords::wholeCheckHere(EventKind kind, const QString& day)
 
 QString RiggedWords::movement(const QString& sign)
 {
-    return tr("Its readings have drifted: %1. Look closely, whatever today's reading says.",
-              "opening since …")
+    return tr("Its readings have changed: %1. Look closely, whatever today's reading says.",
+              "the gap has been growing since …")
         .arg(sign);
 }
 
@@ -486,7 +488,7 @@ QString RiggedWords::saidNo(const QString& coupling, CheckKind kind)
     case CheckKind::Engaged:
         return tr("%1: it is not engaged all the way.").arg(coupling);
     case CheckKind::NoStep:
-        return tr("%1: there is a gap or a step.").arg(coupling);
+        return tr("%1: the parts do not meet all round, flush.").arg(coupling);
     case CheckKind::LineConnected:
     case CheckKind::Connected:
         return tr("%1: it is not connected as its manual says.").arg(coupling);
@@ -556,7 +558,10 @@ QString RiggedWords::goToSecond() { return tr("Second inspection  (Enter)"); }
 QString RiggedWords::goToClose() { return tr("To the close  (Enter)"); }
 QString RiggedWords::secondHere() { return tr("Second person  (%1)").arg(keySecondPerson()); }
 QString RiggedWords::firstHere() { return tr("First person  (%1)").arg(keySecondPerson()); }
-QString RiggedWords::escHint() { return tr("Esc interrupts."); }
+QString RiggedWords::escHint()
+{
+    return tr("Esc interrupts: this coupling then starts again from the look.");
+}
 
 QString RiggedWords::interruptedAt(const QString& time)
 {

@@ -32,10 +32,8 @@ QString SetUpWords::leafSets(int count)
 
 QString SetUpWords::people(int count) { return count == 1 ? tr("1 person") : tr("%1 people").arg(count); }
 QString SetUpWords::events(int count) { return count == 1 ? tr("1 event") : tr("%1 events").arg(count); }
-QString SetUpWords::noEvents() { return tr("none noted"); }
 QString SetUpWords::bands(int with, int of) { return tr("%1 of %2 with a band").arg(with).arg(of); }
 QString SetUpWords::shown(int with, int of) { return tr("shown on %1 of %2").arg(with).arg(of); }
-QString SetUpWords::neverShown() { return tr("never shown · if you wish"); }
 QString SetUpWords::statedBy() { return tr("Entered by"); }
 QString SetUpWords::nobodyNamed() { return tr("Nobody named"); }
 QString SetUpWords::statedByHint() { return tr("The name that is kept with what you save here."); }

@@ -34,10 +34,8 @@ public:
     static QString leafSets(int count);
     static QString people(int count);
     static QString events(int count);
-    static QString noEvents();
     static QString bands(int with, int of);
     static QString shown(int with, int of);
-    static QString neverShown();
     static QString statedBy();
     static QString nobodyNamed();
     static QString statedByHint();

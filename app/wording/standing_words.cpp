@@ -150,7 +150,7 @@ QString StandingWords::asked(QuestionKind kind)
     case QuestionKind::SidesSwapped:
         return tr("left and right look swapped");
     case QuestionKind::SurfaceDoubt:
-        return tr("a doubt in the control check");
+        return tr("wrong or not seen in the control check");
     case QuestionKind::BandInDoubt:
         return tr("its band is in doubt");
     case QuestionKind::ShownPartSeated:

@@ -117,7 +117,7 @@ QString SurfaceWords::usualCall(SurfaceKind kind)
     case SurfaceKind::Flap:
         return tr("Flaps positive: both down.");
     case SurfaceKind::Airbrake:
-        return tr("Lever back: both up. Lever forward: both down and locked.");
+        return tr("Airbrake lever back: both out. Lever forward: both in and locked.");
     case SurfaceKind::Trim:
         return tr("Trim nose-down: it moves as the manual says.");
     case SurfaceKind::WaterDump:

@@ -146,7 +146,6 @@ QString TrendsPageWords::keyAircraft() { return tr("A", "key for all couplings t
 QString TrendsPageWords::byDate() { return tr("By date (%1)").arg(keyByDate()); }
 QString TrendsPageWords::byRigging() { return tr("By rigging (%1)").arg(keyByRigging()); }
 QString TrendsPageWords::table() { return tr("Table (%1)").arg(keyTable()); }
-QString TrendsPageWords::axisGroup() { return tr("Readings in the order of"); }
 
 QString TrendsPageWords::lastReadings(int count) { return tr("last %1 readings").arg(count); }
 

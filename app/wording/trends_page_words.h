@@ -27,7 +27,6 @@ public:
     static QString byDate();
     static QString byRigging();
     static QString table();
-    static QString axisGroup();
 
     // The list at the left
     static QString lastReadings(int count);

@@ -43,9 +43,10 @@ QString VerdictWords::shortWord(Verdict verdict)
 QString VerdictWords::weakness(const Band& band)
 {
     if (band.isThin() && band.scatterAtCap)
-        return tr("This band rests on few readings that scatter too much: it can mislead either way.");
+        return tr("This band is thin: it rests on few readings, which scatter too much, and can mislead "
+                  "either way.");
     if (band.isThin())
-        return tr("This band is thin, it rests on few readings: it can mislead either way.");
+        return tr("This band is thin: it rests on few readings and can mislead either way.");
     return band.scatterAtCap ? tr("The readings scatter more than a band can follow.") : QString{};
 }
 

@@ -11,9 +11,9 @@ namespace rig {
 QString WitnessWords::once(const WitnessFinding& finding)
 {
     if (finding.above == 1)
-        return tr("Part-seated was shown once here, above the band.");
-    return finding.below == 1 ? tr("Part-seated was shown once here, below the band.")
-                              : tr("Part-seated was shown once here, and it was not outside the band.");
+        return tr("Part-seated was seen once here, above the band.");
+    return finding.below == 1 ? tr("Part-seated was seen once here, below the band.")
+                              : tr("Part-seated was seen once here, and it was not outside the band.");
 }
 
 QString WitnessWords::shown(const WitnessFinding& finding)
@@ -24,19 +24,19 @@ QString WitnessWords::shown(const WitnessFinding& finding)
         return {};
     const Formats formats;
     if (finding.witness == Witness::NotKnown && finding.outside() == 0)
-        return tr("Part-seated was shown %n time(s) here, and there is no band to hold that against.",
-                  nullptr, finding.shown);
+        return tr("Part-seated was seen %n time(s) here, and there is no band to hold that against.", nullptr,
+                  finding.shown);
     if (finding.shown == 1)
         return once(finding);
     if (finding.above == finding.shown)
-        return tr("Part-seated was shown %n time(s) here, each time above the band.", nullptr, finding.shown);
+        return tr("Part-seated was seen %n time(s) here, each time above the band.", nullptr, finding.shown);
     if (finding.below == finding.shown)
-        return tr("Part-seated was shown %n time(s) here, each time below the band.", nullptr, finding.shown);
+        return tr("Part-seated was seen %n time(s) here, each time below the band.", nullptr, finding.shown);
     if (finding.outside() == finding.shown)
-        return tr("Part-seated was shown %n time(s) here: %1 above the band, %2 below it.", nullptr,
+        return tr("Part-seated was seen %n time(s) here: %1 above the band, %2 below it.", nullptr,
                   finding.shown)
             .arg(formats.count(finding.above), formats.count(finding.below));
-    return tr("Part-seated was shown %n time(s) here: %1 above the band, %2 below it, %3 not outside it.",
+    return tr("Part-seated was seen %n time(s) here: %1 above the band, %2 below it, %3 not outside it.",
               nullptr, finding.shown)
         .arg(formats.count(finding.above), formats.count(finding.below),
              formats.count(finding.shown - finding.outside()));

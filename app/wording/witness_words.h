@@ -17,7 +17,7 @@ class WitnessWords
 public:
     // Beside a verdict: what was shown, and that this does not say it always would.
     static QStringList besideVerdict(const WitnessFinding& finding);
-    // "Part-seated was shown 4 times here, each time above the band."; empty where it is not known how often
+    // "Part-seated was seen 4 times here, each time above the band."; empty where it is not known how often
     static QString shown(const WitnessFinding& finding);
     // How far the gap tells, as a level
     static QString level(const WitnessFinding& finding);

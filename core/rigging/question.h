@@ -18,7 +18,7 @@ enum class QuestionKind {
     CannotSee,        // likewise; closed by whoever answers the same again and has seen it
     ReadingsDisagree, // the two persons' readings differ by more than measuring explains
     SidesSwapped,     // left reads like right and right like left
-    SurfaceDoubt,     // a control check was not answered with yes
+    SurfaceDoubt,     // a surface that was wrong or not seen in the control check
     GaugeQuarantined, // readings were taken with a gauge that is now in doubt
     BandInDoubt,      // without such readings the band is another, and a verdict with it
     ShownPartSeated,  // it was left half home on purpose; closed only after the whole inspection since

@@ -31,12 +31,7 @@ protected:
     PaperJourney()
     {
         store.clock().set(dayOf(2026, 4, 1));
-        for (int i = 0; i < 12; ++i) {
-            Reading reading =
-                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
-            reading.purpose = Purpose::Baseline;
-            must(store.records().add(reading, std::nullopt));
-        }
+        takeTwelve(store, hangar);
         store.clock().set(dayOf(2026, 5, 20));
         page.resize(1280, 744);
         page.show();

@@ -33,12 +33,7 @@ protected:
         airframe.callPhone = "0700 0";
         must(store.records().add(airframe));
         must(store.records().add(aPerson("A. Quill")));
-        for (int i = 0; i < 12; ++i) {
-            Reading reading =
-                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
-            reading.purpose = Purpose::Baseline;
-            must(store.records().add(reading, std::nullopt));
-        }
+        takeTwelve(store, hangar);
         store.clock().passMinutes(24 * 60);
         window.resize(1280, 800);
         window.show();

@@ -27,12 +27,7 @@ class RiggingJourney : public testing::TestWithParam<Pace>
 protected:
     RiggingJourney()
     {
-        for (int i = 0; i < 12; ++i) {
-            Reading reading =
-                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
-            reading.purpose = Purpose::Baseline;
-            must(store.records().add(reading, std::nullopt));
-        }
+        takeTwelve(store, hangar);
         store.clock().passMinutes(24 * 60);
         page.resize(1280, 744);
         page.show();

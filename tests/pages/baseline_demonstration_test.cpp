@@ -23,12 +23,7 @@ class DemonstrationTest : public testing::Test
 protected:
     DemonstrationTest()
     {
-        for (int i = 0; i < 12; ++i) {
-            Reading reading =
-                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
-            reading.purpose = Purpose::Baseline;
-            must(store.records().add(reading, std::nullopt));
-        }
+        takeTwelve(store, hangar);
         QObject::connect(&panel, &DemonstrationPanel::problemArose, &panel,
                          [this](const QString& sentence) { problems.push_back(sentence.toStdString()); });
         panel.showAirframe(hangar.airframe);
@@ -96,7 +91,7 @@ TEST_F(DemonstrationTest, IsDoneByKeysAloneAndStandsApartFromTheBand)
     EXPECT_EQ(reading.second, hangar.vale);
     EXPECT_EQ(reading.note, "");
     EXPECT_TRUE(says("demonstrationKept", "Part-seated: 0.80–0.85 mm, saved 11:00."));
-    EXPECT_TRUE(says("demonstrationNumbers", "Part-seated was shown once here"));
+    EXPECT_TRUE(says("demonstrationNumbers", "Part-seated was seen once here"));
 
     const auto sheet =
         must(BaselineDayPresenter{store.records(), store.clock()}.sheet(hangar.airframe, hangar.leftAileron));
@@ -228,7 +223,7 @@ TEST_F(DemonstrationTest, AWrongFigureIsCorrectedAndStaysStruckThrough)
     EXPECT_EQ(kept()[1].second, hangar.vale);
     auto& list = part<QTableWidget>(panel, "readings");
     EXPECT_TRUE(list.item(1, 1)->font().strikeOut());
-    EXPECT_TRUE(says("demonstrationNumbers", "Part-seated was shown once here"));
+    EXPECT_TRUE(says("demonstrationNumbers", "Part-seated was seen once here"));
     EXPECT_TRUE(problems.empty());
 }
 

@@ -21,12 +21,7 @@ class BlindPages : public testing::Test
 protected:
     BlindPages()
     {
-        for (int i = 0; i < 12; ++i) {
-            Reading reading =
-                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
-            reading.purpose = Purpose::Baseline;
-            must(store.records().add(reading, std::nullopt));
-        }
+        takeTwelve(store, hangar);
         store.clock().passMinutes(24 * 60);
         record = must(store.records().add(hangar.record(store.clock().now())));
         look(Turn::First);

@@ -64,7 +64,7 @@ protected:
 TEST_F(MovementTold, StandsOnTheCardBeforeAndAfterTheReadingAndLeavesTheVerdictAlone)
 {
     tell(true);
-    EXPECT_EQ(textOf(page, "verdictMovement").rfind("Its readings have drifted: ", 0), 0U)
+    EXPECT_EQ(textOf(page, "verdictMovement").rfind("Its readings have changed: ", 0), 0U)
         << textOf(page, "verdictMovement");
     EXPECT_TRUE(part(page, "verdictMovement").isVisible());
     type("yyy0.5\r");

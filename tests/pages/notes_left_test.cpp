@@ -107,7 +107,7 @@ TEST_F(NotesLeft, StandOnThePaperOfTheRiggingThatMetThemWithWhoReadThem)
 {
     show();
     const RecordId unread = must(store.records().add(hangar.record(store.clock().now())));
-    EXPECT_NE(paperOf(unread).find("Left hatch is stiff.” Nobody has noted that it was seen."),
+    EXPECT_NE(paperOf(unread).find("Left hatch is stiff.” Nobody has noted that it was read."),
               std::string::npos)
         << paperOf(unread);
     must(store.records().add(RecordClose{{}, unread, Closing::Abandoned, {}, {}, {}, {}}));
@@ -116,7 +116,7 @@ TEST_F(NotesLeft, StandOnThePaperOfTheRiggingThatMetThemWithWhoReadThem)
     pressRead();
     store.clock().passMinutes(5);
     const RecordId next = must(store.records().add(hangar.record(store.clock().now())));
-    EXPECT_NE(paperOf(next).find("Seen by M. Oren,"), std::string::npos) << paperOf(next);
+    EXPECT_NE(paperOf(next).find("Read by M. Oren,"), std::string::npos) << paperOf(next);
     must(store.records().add(RecordClose{{}, next, Closing::LeftOpen, hangar.oren, hangar.vale, {}, {}}));
     const RecordId later = must(store.records().add(hangar.record(store.clock().now())));
     EXPECT_EQ(paperOf(later).find("Left hatch"), std::string::npos) << "that was the rigging before";

@@ -17,12 +17,7 @@ class RiggedToday : public testing::Test
 protected:
     RiggedToday()
     {
-        for (int i = 0; i < 12; ++i) {
-            Reading reading =
-                hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
-            reading.purpose = Purpose::Baseline;
-            must(store.records().add(reading, std::nullopt));
-        }
+        takeTwelve(store, hangar);
         store.clock().passMinutes(24 * 60);
     }
 

@@ -18,7 +18,7 @@ using namespace rig::test;
 
 namespace {
 
-// One rigging was closed with all steps done, a day ago.
+// One rigging was closed with every step answered, a day ago.
 class WholeCheck : public testing::Test
 {
 protected:

@@ -107,7 +107,8 @@ TEST_F(WordsOfAReview, SayWhichWayALeafSetReadAndThatEachJointIsLookedAtAllTheSa
         "plungers short.");
     facts.gaugeChecks.push_back(
         {{}, story.gauge.value(), day(2025, 7, 20), "", "worn", day(2025, 7, 11), {}});
-    EXPECT_NE(plain(words.shift(story)).find("It is in doubt from 11 July 2025 on"), std::string::npos);
+    EXPECT_NE(plain(words.shift(story)).find("The gauge is in doubt from 11 July 2025 on"),
+              std::string::npos);
 }
 
 TEST_F(WordsOfAReview, DoNotMakeOneDirectionOutOfTwo)

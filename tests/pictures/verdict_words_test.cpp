@@ -80,7 +80,7 @@ TEST(VerdictWords, SaysInWordsThatABandIsThin)
     Judgement judgement = judgementOf(Verdict::Inside);
     judgement.band->readings = 6;
     const QString said = VerdictWords::explanation(judgement, {600_um, 650_um});
-    EXPECT_TRUE(said.contains("This band is thin, it rests on few readings")) << said.toStdString();
+    EXPECT_TRUE(said.contains("This band is thin: it rests on few readings")) << said.toStdString();
     EXPECT_TRUE(said.contains("drawn from 6 confirmed readings.")) << said.toStdString();
 }
 
@@ -92,18 +92,18 @@ TEST(VerdictWords, SaysHowOftenAndWherePartSeatedWasShownAndNoOddsOfItsGoingUnse
     judgement.witness = {Witness::TooRare, 1.5e-4, 1, 1, 0};
     const GapInterval reading{600_um, 650_um};
     const QString once = VerdictWords::explanation(judgement, reading);
-    EXPECT_TRUE(once.contains("Part-seated was shown once here, above the band.")) << once.toStdString();
+    EXPECT_TRUE(once.contains("Part-seated was seen once here, above the band.")) << once.toStdString();
     EXPECT_FALSE(once.contains("unseen")) << once.toStdString();
     EXPECT_FALSE(once.contains("1 in 1,000") || once.contains("1 in 1000")) << once.toStdString();
     judgement.witness = {Witness::Weak, 1.5e-4, 4, 0, 4};
     EXPECT_TRUE(
         VerdictWords::explanation(judgement, reading)
-            .endsWith("Part-seated was shown 4 times here, each time below the band. That does not say "
+            .endsWith("Part-seated was seen 4 times here, each time below the band. That does not say "
                       "that it always would lie there."));
     judgement.witness = {Witness::None, 0.3, 4, 2, 1};
     EXPECT_TRUE(
         VerdictWords::explanation(judgement, reading)
-            .endsWith("Part-seated was shown 4 times here: 2 above the band, 1 below it, 1 not outside "
+            .endsWith("Part-seated was seen 4 times here: 2 above the band, 1 below it, 1 not outside "
                       "it."));
 }
 

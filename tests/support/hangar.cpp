@@ -93,4 +93,13 @@ RiggingRecord Hangar::record(Moment begins) const
     return record;
 }
 
+void takeTwelve(TempStore& store, const Hangar& hangar)
+{
+    for (int i = 0; i < 12; ++i) {
+        Reading reading = hangar.reading(between(i % 3 ? 500 : 450, i % 3 ? 550 : 500), store.clock().now());
+        reading.purpose = Purpose::Baseline;
+        must(store.records().add(reading, std::nullopt));
+    }
+}
+
 } // namespace rig::test

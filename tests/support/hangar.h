@@ -30,4 +30,7 @@ struct Hangar
     FittingId rightFitting;
 };
 
+// Twelve readings of the left aileron's baseline, now.
+void takeTwelve(TempStore& store, const Hangar& hangar);
+
 } // namespace rig::test

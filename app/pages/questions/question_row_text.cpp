@@ -3,6 +3,7 @@
 #include "app/wording/doubt_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/question_words.h"
+#include "app/wording/record_words.h"
 
 namespace rig {
 
@@ -54,9 +55,9 @@ QStringList answerSentences(const QuestionRow& row)
     if (!row.answer)
         return {};
     if (question.check)
-        return {QuestionWords::answered(QuestionWords::step(*question.check), *row.answer)};
+        return {QuestionWords::answered(RecordWords::check(*question.check), *row.answer)};
     if (question.surfaceCheck)
-        return {QuestionWords::answered(QuestionWords::step(*question.surfaceCheck), *row.answer)};
+        return {QuestionWords::answered(RecordWords::check(*question.surfaceCheck), *row.answer)};
     return {};
 }
 
@@ -120,9 +121,9 @@ QString detailOf(const QuestionRow& row)
 {
     const Question& question = row.story.question;
     if (question.check)
-        return QuestionWords::withDetail(stateOf(row), QuestionWords::step(*question.check));
+        return QuestionWords::withDetail(stateOf(row), RecordWords::check(*question.check));
     if (question.surfaceCheck)
-        return QuestionWords::withDetail(stateOf(row), QuestionWords::step(*question.surfaceCheck));
+        return QuestionWords::withDetail(stateOf(row), RecordWords::check(*question.surfaceCheck));
     if (question.kind == QuestionKind::BandInDoubt)
         return QuestionWords::withDetail(stateOf(row), gaugeOf(row));
     if (!row.readings.empty())
@@ -141,7 +142,7 @@ QStringList storyOf(const QuestionRow& row)
     if (row.recordBegins)
         sentences << QuestionWords::inRecord(formats.moment(*row.recordBegins), row.ofOpenRecord);
     if (row.story.resolution && row.story.resolution->answered && row.story.question.check)
-        sentences << QuestionWords::answered(QuestionWords::step(*row.story.question.check),
+        sentences << QuestionWords::answered(RecordWords::check(*row.story.question.check),
                                              *row.story.resolution->answered);
     if (const auto& resolution = row.story.resolution)
         sentences << QuestionWords::closedBy(QString::fromStdString(row.decidedBy),

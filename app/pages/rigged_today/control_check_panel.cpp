@@ -9,6 +9,7 @@
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/control_words.h"
+#include "app/wording/record_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/surface_words.h"
 
@@ -195,7 +196,7 @@ void ControlCheckPanel::buildTiles(QVBoxLayout* layout)
 
 void ControlCheckPanel::buildBottom(QVBoxLayout* layout)
 {
-    auto* caution = labelOf(ControlWords::partSeatedCanPass(), "caution", "partSeatedCanPass");
+    auto* caution = labelOf(RecordWords::controlCaution(), "caution", "partSeatedCanPass");
     caution->setContentsMargins(20, 8, 20, 0);
     layout->addWidget(caution);
     auto* row = new WrapLayout{8, false};
