@@ -8,7 +8,8 @@ namespace rig {
 
 namespace {
 
-constexpr double kFrame = 1.5; // pixels
+constexpr double kFrame = 1.5; // these in pixels
+constexpr double kTickPen = 1.8;
 constexpr double kIndicatorCorner = 3;
 
 QPainterPath tickIn(const QRectF& box)
@@ -18,6 +19,35 @@ QPainterPath tickIn(const QRectF& box)
     tick.lineTo(box.left() + 0.42 * box.width(), box.top() + 0.72 * box.height());
     tick.lineTo(box.left() + 0.78 * box.width(), box.top() + 0.30 * box.height());
     return tick;
+}
+
+void drawFrame(QPainter& painter, const QPalette& palette, const QStyleOption& option, const QRectF& box,
+               bool isBox)
+{
+    const bool isOn = option.state & QStyle::State_On;
+    const bool standsOut = isOn || option.state & (QStyle::State_HasFocus | QStyle::State_MouseOver);
+    painter.setPen(QPen{palette.color(standsOut ? QPalette::Highlight : QPalette::PlaceholderText), kFrame});
+    painter.setBrush(palette.color(isBox && isOn ? QPalette::Highlight : QPalette::Base));
+    if (isBox)
+        painter.drawRoundedRect(box, kIndicatorCorner, kIndicatorCorner);
+    else
+        painter.drawEllipse(box);
+}
+
+void drawTick(QPainter& painter, const QPalette& palette, const QRectF& box)
+{
+    painter.setPen(
+        QPen{palette.color(QPalette::HighlightedText), kTickPen, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
+    painter.setBrush(Qt::NoBrush);
+    painter.drawPath(tickIn(box));
+}
+
+void drawDot(QPainter& painter, const QPalette& palette, const QRectF& box)
+{
+    const double inset = 0.28 * box.width();
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(palette.color(QPalette::Highlight));
+    painter.drawEllipse(box.adjusted(inset, inset, -inset, -inset));
 }
 
 } // namespace
@@ -31,29 +61,15 @@ void IndicatorStyle::drawPrimitive(PrimitiveElement element, const QStyleOption*
     if (!isBox && element != PE_IndicatorRadioButton)
         return QProxyStyle::drawPrimitive(element, option, painter, widget);
     const QPalette& palette = option->palette;
-    const bool isOn = option->state & State_On;
     const QRectF box = QRectF{option->rect}.adjusted(1, 1, -1, -1);
-    const QColor frame =
-        palette.color(option->state & (State_HasFocus | State_MouseOver) || isOn ? QPalette::Highlight
-                                                                                 : QPalette::PlaceholderText);
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    painter->setPen(QPen{frame, kFrame});
-    painter->setBrush(isBox && isOn ? palette.color(QPalette::Highlight) : palette.color(QPalette::Base));
-    if (isBox)
-        painter->drawRoundedRect(box, kIndicatorCorner, kIndicatorCorner);
-    else
-        painter->drawEllipse(box);
-    if (isOn && isBox) {
-        painter->setPen(
-            QPen{palette.color(QPalette::HighlightedText), 1.8, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
-        painter->setBrush(Qt::NoBrush);
-        painter->drawPath(tickIn(box));
-    } else if (isOn) {
-        painter->setPen(Qt::NoPen);
-        painter->setBrush(palette.color(QPalette::Highlight));
-        const double inset = box.width() * 0.28;
-        painter->drawEllipse(box.adjusted(inset, inset, -inset, -inset));
+    drawFrame(*painter, palette, *option, box, isBox);
+    if (option->state & State_On) {
+        if (isBox)
+            drawTick(*painter, palette, box);
+        else
+            drawDot(*painter, palette, box);
     }
     painter->restore();
 }

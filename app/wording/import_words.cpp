@@ -168,7 +168,7 @@ QString ImportWords::imported(int readings, int records)
 
 QString ImportWords::passedOver(int rows)
 {
-    return tr("%n row(s) of corrected or struck readings were left out.", nullptr, rows);
+    return tr("%n row(s) with a reading that was corrected or struck: left out.", nullptr, rows);
 }
 
 } // namespace rig

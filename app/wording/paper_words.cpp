@@ -2,6 +2,7 @@
 
 #include "app/wording/entry_words.h"
 #include "app/wording/formats.h"
+#include "app/wording/sentence_parts.h"
 #include "core/review/layoffs.h"
 
 namespace rig {
@@ -10,11 +11,7 @@ QString PaperWords::title() { return tr("A rigging on paper"); }
 
 QString PaperWords::fileName(const QString& registration)
 {
-    QString name = registration;
-    for (QChar& c : name)
-        if (!c.isLetterOrNumber() && c != QLatin1Char('-') && c != QLatin1Char('_'))
-            c = QLatin1Char('-');
-    return tr("%1-sheet.pdf", "a file's name: registration").arg(name);
+    return tr("%1-sheet.pdf", "a file's name: registration").arg(SentenceParts::inFileName(registration));
 }
 
 QString PaperWords::stop(const QString& callName, const QString& callPhone)

@@ -367,11 +367,8 @@ QString RecordWords::findings()
 
 QString RecordWords::fileName(const QString& registration, const QString& day)
 {
-    QString name = registration;
-    for (QChar& c : name)
-        if (!c.isLetterOrNumber() && c != QLatin1Char('-') && c != QLatin1Char('_'))
-            c = QLatin1Char('-');
-    return tr("%1-%2-rigging.pdf", "a file's name: registration, day").arg(name, day);
+    return tr("%1-%2-rigging.pdf", "a file's name: registration, day")
+        .arg(SentenceParts::inFileName(registration), day);
 }
 
 } // namespace rig

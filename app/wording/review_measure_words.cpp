@@ -174,11 +174,12 @@ QString ReviewWords::hiddenBehind(const std::vector<numbers::OffsetFactor>& fact
         return std::ranges::find(factors, one) != factors.end();
     };
     if (has(numbers::OffsetFactor::Day))
-        return aboutPersons ? tr("On each day one person read all, so persons and days go together.")
-                            : tr("On each day one gauge was used, so gauges and days go together.");
+        return aboutPersons
+                   ? tr("On each day one person read everything, so a person cannot be told from a day.")
+                   : tr("On each day one gauge was used, so a gauge cannot be told from a day.");
     if (has(numbers::OffsetFactor::Person) || has(numbers::OffsetFactor::LeafSet))
-        return tr("Each person kept to an own gauge, so persons and gauges go together.");
-    return tr("Persons, gauges and days go together.");
+        return tr("Each person kept to one gauge, so a person cannot be told from a gauge.");
+    return tr("Persons, gauges and days cannot be told apart.");
 }
 
 } // namespace rig

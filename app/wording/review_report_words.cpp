@@ -47,11 +47,8 @@ QString ReviewReportWords::running(const ReviewPeriod& period)
 
 QString ReviewReportWords::fileName(const QString& registration, const QString& lastDay)
 {
-    QString name = registration;
-    for (QChar& letter : name)
-        if (!letter.isLetterOrNumber())
-            letter = QLatin1Char('-');
-    return tr("%1-%2-review.pdf", "registration, last day; a file's name").arg(name, lastDay);
+    return tr("%1-%2-review.pdf", "registration, last day; a file's name")
+        .arg(SentenceParts::inFileName(registration), lastDay);
 }
 
 QString ReviewReportWords::whatThisIs()

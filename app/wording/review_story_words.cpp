@@ -1,3 +1,4 @@
+#include "app/wording/doubt_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/picture_words.h"
 #include "app/wording/question_words.h"
@@ -47,17 +48,7 @@ QString ReviewWords::gaugeInSentence(GaugeId id) const
     const QString name = QString::fromStdString(gauge->name);
     if (name.size() > kShort)
         return name;
-    switch (gauge->set.kind()) {
-    case GaugeKind::Leaves:
-        return tr("leaf set %1").arg(name);
-    case GaugeKind::Pins:
-        return tr("pins %1").arg(name);
-    case GaugeKind::GoNoGo:
-        return tr("go/no-go block %1").arg(name);
-    case GaugeKind::Taper:
-        break;
-    }
-    return tr("taper gauge %1").arg(name);
+    return DoubtWords::gauge(gauge->set.kind(), name);
 }
 
 QString ReviewWords::gaugeName(GaugeId id) const { return SentenceParts::capital(gaugeInSentence(id)); }

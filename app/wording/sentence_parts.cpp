@@ -19,6 +19,15 @@ QString SentenceParts::list(const QStringList& parts)
         .arg(parts.mid(0, parts.size() - 1).join(tr(", ", "between parts of a list")), parts.last());
 }
 
+QString SentenceParts::inFileName(const QString& name)
+{
+    QString plain = name;
+    for (QChar& letter : plain)
+        if (!letter.isLetterOrNumber() && letter != QLatin1Char('-') && letter != QLatin1Char('_'))
+            letter = QLatin1Char('-');
+    return plain;
+}
+
 QString SentenceParts::days(const std::vector<Day>& days)
 {
     constexpr std::size_t kMostNamed = 4;

@@ -10,7 +10,7 @@
 
 namespace rig {
 
-// Days and lists inside a sentence.
+// Days, lists and names inside a sentence or a file's name.
 class SentenceParts
 {
     Q_DECLARE_TR_FUNCTIONS(SentenceParts)
@@ -18,6 +18,7 @@ class SentenceParts
 public:
     static QString capital(const QString& sentence);
     static QString list(const QStringList& parts);     // "A, B and C"
+    static QString inFileName(const QString& name);    // "QX-42"; what may not stand in one becomes a hyphen
     static QString days(const std::vector<Day>& days); // rising: "11 and 13 July 2025"
 };
 

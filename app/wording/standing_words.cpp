@@ -97,6 +97,11 @@ QString StandingWords::withReading(const CouplingStanding& standing)
 {
     if (!standing.reading || standing.says == Says::NotRead || standing.says == Says::NoGap)
         return word(standing);
+    const bool isOfThePeriod =
+        standing.says == Says::Moved || standing.says == Says::Scatters || standing.says == Says::WasOutside;
+    if (isOfThePeriod)
+        return tr("%1; last read: %2", "what befell it in the period, reading")
+            .arg(word(standing), Formats{}.interval(standing.reading->interval));
     return tr("%1: %2", "how it stands, reading")
         .arg(word(standing), Formats{}.interval(standing.reading->interval));
 }

@@ -16,7 +16,8 @@ class StandingWords
 public:
     static QString word(const CouplingStanding& standing);   // "outside", for lists
     static QString inFull(const CouplingStanding& standing); // "Outside the band, and nobody has resolved it"
-    static QString withReading(const CouplingStanding& standing); // "outside: 0.80–0.85 mm"
+    static QString
+    withReading(const CouplingStanding& standing); // "outside: 0.80–0.85 mm", "moved; last read: …"
     // Beside how the coupling stands: what its latest reading says by itself.
     static QString thisReading(Verdict verdict, const QString& explanation);
     static QString notSeen(CheckKind kind);

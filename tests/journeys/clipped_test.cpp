@@ -147,14 +147,19 @@ TEST_P(EveryPage, OfARiggingKeepsNameVerdictAndTheNextPressInView)
     typist.press(Qt::Key_Down);
     click("riggedAnew");
     click("begin");
-    passWhoConnected(window, typist);
-    typist.goTo("measuredWith");
-    typist.press(Qt::Key_Down);
     const auto expectInView = [this](const QWidget& one, const char* when) {
         Typist::look();
         EXPECT_EQ(one.visibleRegion().boundingRect(), one.rect())
             << when << ": " << one.objectName().toStdString();
     };
+    for (const char* asked : {"connected1_0", "connected2_0"}) {
+        expectInView(part<QWidget>(window, asked), "who connected");
+        expectInView(part<QWidget>(window, "connectedNext"), "who connected");
+        typist.type("1\n");
+    }
+    passWhoConnected(window, typist);
+    typist.goTo("measuredWith");
+    typist.press(Qt::Key_Down);
     const auto firstAnswer = [this](const char* tile) -> const QWidget& {
         return *part<QWidget>(window, tile).findChild<QPushButton*>();
     };

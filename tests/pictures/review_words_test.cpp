@@ -136,11 +136,12 @@ TEST_F(WordsOfAReview, SayWhyPersonsCannotBeToldApart)
     offsets.personsState = numbers::OffsetsState::CannotBeToldApart;
     offsets.personsHiddenBehind = {numbers::OffsetFactor::Day};
     offsets.persons = {{facts.persons[0].id, 8, {}, {}}, {facts.persons[1].id, 4, {}, {}}};
-    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("so persons and days go together."),
+    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("so a person cannot be told from a day."),
               std::string::npos);
     offsets.personsHiddenBehind = {};
-    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("Persons, gauges and days go together."),
-              std::string::npos);
+    EXPECT_NE(
+        plain(words.personOffsets(offsets).join(' ')).find("Persons, gauges and days cannot be told apart."),
+        std::string::npos);
 }
 
 TEST_F(WordsOfAReview, TellAReadingOutsideWithWhatWasShownThenAndWhatCameOfIt)

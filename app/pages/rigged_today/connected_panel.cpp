@@ -1,10 +1,12 @@
 #include "app/pages/rigged_today/connected_panel.h"
 
 #include "app/widgets/choice_tile.h"
+#include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/connected_words.h"
 
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -13,8 +15,12 @@ namespace rig {
 
 ConnectedPanel::ConnectedPanel(QWidget* parent) : QWidget{parent}
 {
-    auto* layout = new QVBoxLayout{this};
-    layout->setContentsMargins(28, 24, 28, 24);
+    auto* whole = new QVBoxLayout{this};
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(0);
+    auto* inside = new QWidget;
+    auto* layout = new QVBoxLayout{inside};
+    layout->setContentsMargins(28, 24, 28, 12);
     layout->setSpacing(12);
     layout->addWidget(labelOf(ConnectedWords::place(), "title"));
     layout->addWidget(labelOf(ConnectedWords::sentence(), "body"));
@@ -26,15 +32,21 @@ ConnectedPanel::ConnectedPanel(QWidget* parent) : QWidget{parent}
         layout->addWidget(tile);
         m_tiles.emplace(side, tile);
     }
+    layout->addStretch(1);
+    m_scroll = new FlowScroll{inside};
+    whole->addWidget(m_scroll, 1);
+    auto* rule = new QFrame;
+    rule->setProperty("rule", true);
+    whole->addWidget(rule);
     auto* row = new WrapLayout{8, false};
+    row->setContentsMargins(28, 10, 28, 12);
     m_keys = labelOf(ConnectedWords::keys(), "soft");
     m_keys->setWordWrap(false);
     row->addWidget(m_keys);
     m_next = buttonOf({}, "connectedNext", "primary");
     row->addWidget(m_next);
     connect(m_next, &QPushButton::clicked, this, &ConnectedPanel::nextAsked);
-    layout->addLayout(row);
-    layout->addStretch(1);
+    whole->addLayout(row);
 }
 
 void ConnectedPanel::display(const RiggedTodayView& view, const RiggingSession& session,
@@ -48,6 +60,9 @@ void ConnectedPanel::display(const RiggedTodayView& view, const RiggingSession& 
         if (now != view.now->sides.end())
             displaySide(*now, session.side == side);
     }
+    if (m_asked) // once the layout has settled
+        QTimer::singleShot(0, m_scroll,
+                           [this, tile = m_tiles.at(*m_asked)] { m_scroll->bringIntoView(tile); });
     m_next->setText(nextSide(session, *view.now) ? ConnectedWords::nextSide() : onward);
 }
 

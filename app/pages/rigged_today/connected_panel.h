@@ -12,6 +12,7 @@ class QPushButton;
 namespace rig {
 
 class ChoiceTile;
+class FlowScroll;
 
 // Who connected each side: asked once at the start of a record, one press a name, and open to be put right as
 // long as the record is.
@@ -38,6 +39,7 @@ private:
     std::vector<Person> m_persons;
     std::optional<Side> m_asked;
     std::map<Side, ChoiceTile*> m_tiles;
+    FlowScroll* m_scroll = nullptr;
     QLabel* m_keys = nullptr;
     QPushButton* m_next = nullptr;
 };

@@ -118,9 +118,9 @@ void RiggedTodayPage::buildPanels(Records& records)
     m_season = new SeasonPanel;
     m_connected = new ConnectedPanel;
     m_summary = new SummaryPanel{records, m_clock, m_prompts};
-    for (QWidget* panel : std::initializer_list<QWidget*>{m_start, m_paper, m_close, m_season, m_connected})
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_start, m_paper, m_close, m_season})
         m_stack->addWidget(new FlowScroll{panel});
-    for (QWidget* panel : std::initializer_list<QWidget*>{m_coupling, m_control, m_summary})
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_coupling, m_control, m_connected, m_summary})
         m_stack->addWidget(panel); // scrolls by itself, above a row of buttons that stays
     inner->addWidget(m_stack);
     layout->addWidget(card, 1);
