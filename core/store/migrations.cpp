@@ -60,7 +60,7 @@ QStringList migrationStatements(int version)
 
 namespace {
 
-Outcome stepTo(StoreFile::Connection& connection, int version)
+Outcome stepwiseTo(StoreFile::Connection& connection, int version)
 {
     for (int next = connection.schemaVersion + 1; next <= version; ++next) {
         if (const Outcome done = step(connection, next); !done)
@@ -70,6 +70,17 @@ Outcome stepTo(StoreFile::Connection& connection, int version)
     return Done{};
 }
 
+// Nobody else has a file that is just being made: the disk is waited for once.
+Outcome atOnceTo(StoreFile::Connection& connection, int version)
+{
+    Transaction transaction{connection};
+    if (!transaction.begun())
+        return transaction.begun();
+    if (const Outcome done = stepwiseTo(connection, version); !done)
+        return done;
+    return transaction.commit();
+}
+
 } // namespace
 
 Outcome migrate(StoreFile::Connection& connection, int version)
@@ -77,7 +88,8 @@ Outcome migrate(StoreFile::Connection& connection, int version)
     // A table that is made anew also takes in what refers to something lost, as a salvaged file holds it.
     if (const Outcome off = connection.run(QStringLiteral("PRAGMA foreign_keys = OFF")); !off)
         return off;
-    const Outcome done = stepTo(connection, version);
+    const bool isNew = connection.schemaVersion == 0;
+    const Outcome done = isNew ? atOnceTo(connection, version) : stepwiseTo(connection, version);
     if (const Outcome on = connection.run(QStringLiteral("PRAGMA foreign_keys = ON")); !on)
         return on;
     return done;
