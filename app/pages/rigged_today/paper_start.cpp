@@ -76,11 +76,9 @@ PaperStart::PaperStart(QWidget* parent) : QWidget{parent}
     layout->addStretch(1);
     connect(begin, &QPushButton::clicked, this, &PaperStart::begin);
     connect(back, &QPushButton::clicked, this, &PaperStart::backAsked);
-    for (QLineEdit* line : {m_day, m_time}) {
-        connect(line, &QLineEdit::returnPressed, this, &PaperStart::begin);
-        // Of another day nobody has said yet whether it is another rigging.
+    // Of another day nobody has said yet whether it is another rigging.
+    for (QLineEdit* line : {m_day, m_time})
         connect(line, &QLineEdit::textEdited, this, [this] { refuse({}, false); });
-    }
 }
 
 QLineEdit* PaperStart::addLine(QFormLayout* form, const char* name, const QString& label, const QString& hint)
