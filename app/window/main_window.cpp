@@ -8,6 +8,7 @@
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/trends/trends_page.h"
 #include "app/widgets/flow_scroll.h"
+#include "app/widgets/parts.h"
 #include "app/widgets/question_cover.h"
 #include "app/window/question_bar.h"
 #include "app/wording/problem_words.h"
@@ -531,10 +532,7 @@ void MainWindow::showQuestions()
         return;
     showPage(questionsPage());
     // It is none of the five, so none of them is the chosen one.
-    QPushButton* moment = m_moments[static_cast<std::size_t>(m_moment)];
-    moment->setAutoExclusive(false);
-    moment->setChecked(false);
-    moment->setAutoExclusive(true);
+    chooseNeither({m_moments[static_cast<std::size_t>(m_moment)]});
 }
 
 void MainWindow::leaveQuestions()

@@ -355,7 +355,7 @@ TEST_F(KindsOfCouplings, JointPlayIsStatedInSetUpByANamedPersonAndRefusedWhenHal
     entry.acrossMm = "a bit";
     saved = must(presenter.events.save(entry));
     ASSERT_EQ(saved.problems.size(), 2U);
-    EXPECT_EQ(saved.problems.front().sentence, JointPlayWords::measuredNotFelt());
+    EXPECT_EQ(saved.problems.front().sentence, JointPlayWords::refusal(PlayProblem::MeasuredNotFelt));
     EXPECT_TRUE(facts().jointPlays.empty());
 
     entry.along = PlayFelt::Felt;

@@ -2,11 +2,11 @@
 
 #include "app/pages/rigged_today/measure_card.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/still_box.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/control_words.h"
 #include "app/wording/surface_words.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QVBoxLayout>
@@ -74,7 +74,7 @@ FigureSection::FigureSection(QWidget* parent) : QWidget{parent}
     auto* label = labelOf(ControlWords::unitOfUpAndDown(), "soft");
     label->setWordWrap(false);
     heading->addWidget(label);
-    m_unit = new QComboBox;
+    m_unit = new StillBox;
     m_unit->setObjectName("deflectionUnit");
     m_unit->setAccessibleName(ControlWords::unitOfUpAndDown());
     for (const DeflectionUnit unit : {DeflectionUnit::Degrees, DeflectionUnit::Millimetres})

@@ -28,15 +28,6 @@ Moment momentOf(Day day, QTime time)
     return {local.toSecsSinceEpoch(), local.offsetFromUtc()};
 }
 
-void chooseNeither(std::initializer_list<QRadioButton*> buttons)
-{
-    for (QRadioButton* one : buttons) {
-        one->setAutoExclusive(false);
-        one->setChecked(false);
-        one->setAutoExclusive(true);
-    }
-}
-
 } // namespace
 
 PaperStart::PaperStart(QWidget* parent) : QWidget{parent}
@@ -86,14 +77,14 @@ QLineEdit* PaperStart::addLine(QFormLayout* form, const char* name, const QStrin
     auto* line = new QLineEdit;
     line->setObjectName(QLatin1String(name));
     line->setPlaceholderText(hint);
-    line->setAccessibleName(QString{label}.remove(QLatin1Char('&')));
+    line->setAccessibleName(withoutMnemonic(label));
     form->addRow(label, line);
     return line;
 }
 
 ChoiceBox* PaperStart::addPerson(QFormLayout* form, const char* name, const QString& label)
 {
-    auto* box = new ChoiceBox{QString{label}.remove(QLatin1Char('&'))};
+    auto* box = new ChoiceBox{withoutMnemonic(label)};
     box->setObjectName(QLatin1String(name));
     form->addRow(label, box);
     return box;
