@@ -53,14 +53,16 @@ public:
     static QString moved();
     static QString itDoes();
 
+    // Where something is printed
+    static QString a4();
+    static QString letter();
+    static QString a5();
+
     // In Set up
     static QString part();
     static QString partDetail();
     static QString why();
     static QString paper();
-    static QString a4();
-    static QString letter();
-    static QString a5();
     static QString chooseGauge();
     static QString noGauge();
     static QString gaugeHint();

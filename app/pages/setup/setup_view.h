@@ -71,6 +71,7 @@ struct SetUpView
     std::vector<Person> persons;
     std::vector<EventRow> events; // newest first
     std::vector<PlayRow> plays;   // likewise
+    std::optional<GaugeId> gaugeUsedLast;
     Day today;
 
     int couplingsInUse() const;
