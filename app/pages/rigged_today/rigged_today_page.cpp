@@ -109,6 +109,10 @@ void RiggedTodayPage::buildPanels(Records& records)
     auto* inner = new QVBoxLayout{card};
     inner->setContentsMargins(1, 1, 1, 1);
     inner->addWidget(makeBanner());
+    m_news = labelOf({}, "caution", "riggingNews");
+    m_news->setContentsMargins(28, 10, 28, 4);
+    m_news->hide();
+    inner->addWidget(m_news);
     m_stack = new QStackedWidget;
     m_start = new StartPanel;
     m_paper = new PaperStart;
@@ -214,6 +218,7 @@ bool RiggedTodayPage::settle()
 // first.
 bool RiggedTodayPage::mayPress()
 {
+    m_notice.clear();
     if (!settle())
         return false;
     if (m_presenter.hasMovedOn(m_view)) {
@@ -370,11 +375,12 @@ void RiggedTodayPage::display()
     else if (panel == m_paper)
         m_paper->display(m_view);
     else if (panel == m_start && m_airframe)
-        m_start->display(m_view, m_notice);
+        m_start->display(m_view);
     else if (panel == m_start)
         m_start->displayNothing();
     m_list->setVisible(m_view.now && panel != m_summary);
     showBanner(m_view.now && panel != m_summary);
+    sayIn(m_news, panel == m_coupling ? QString{} : m_notice);
     if (m_view.now)
         m_list->display(m_view, m_session.place, m_session.turn);
     for (int i = 0; i < m_stack->count(); ++i)
@@ -474,8 +480,9 @@ void RiggedTodayPage::enterFromPaper()
 {
     if (!m_airframe || !settle())
         return;
-    if (m_view.now) {
-        m_notice = m_view.record->enteredBy ? QString{} : PaperWords::riggingIsOpen();
+    const bool isOpen = m_view.now.has_value();
+    m_notice = isOpen && !m_view.record->enteredBy ? PaperWords::riggingIsOpen() : QString{};
+    if (isOpen || !StartPanel::missingIn(m_view).isEmpty()) {
         display();
         setFocus();
         return;

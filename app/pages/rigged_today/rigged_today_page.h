@@ -117,6 +117,7 @@ private:
     QStackedWidget* m_stack = nullptr;
     QWidget* m_banner = nullptr; // of a record from paper
     QLabel* m_bannerText = nullptr;
+    QLabel* m_news = nullptr; // m_notice, where no panel tells it itself
     QCheckBox* m_secondTypes = nullptr;
     StartPanel* m_start = nullptr;
     PaperStart* m_paper = nullptr;

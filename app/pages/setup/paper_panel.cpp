@@ -57,7 +57,7 @@ public:
         m_gauge->fill(PaperWords::noGauge(), inUse);
         m_gauge->choose(chosen);
         m_save->setEnabled(view.couplingsInUse() > 0);
-        m_enter->setEnabled(view.couplingsInUse() > 0 && view.isDone(SetUpPart::People));
+        m_enter->setEnabled(view.mayRig());
     }
 
     bool hasUnsaved() const override { return false; }
