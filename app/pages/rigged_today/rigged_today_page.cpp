@@ -40,8 +40,6 @@ namespace {
 
 // A break longer than this sends the coupling back to the look (docs/terms.md, interrupted).
 constexpr int kIdleMinutes = 20;
-constexpr quint64 kHeld = 150;      // milliseconds: no screen repeats a held key sooner
-constexpr quint64 kRepeats = 60;    // milliseconds between its repeats, at most
 constexpr int kLookBackAfter = 300; // milliseconds without a key, before the whole history is gone through
 
 // A long panel moves by a page where the page keys have nothing else to do.
@@ -254,12 +252,13 @@ void RiggedTodayPage::connectPanels()
         auto* shortcut = new QShortcut{QKeySequence{key}, this};
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, this, action);
+        return shortcut;
     };
-    onKey(Qt::Key_Escape, [this] { escape(); });
+    onKey(Qt::Key_Escape, [this] { escape(); })->setAutoRepeat(false);
     onKey(Qt::Key_F8, [this] {
         if (m_secondTypes->isVisible())
             m_secondTypes->click();
-    });
+    })->setAutoRepeat(false);
     onKey(Qt::Key_PageDown, [this] { step(1); });
     onKey(Qt::Key_PageUp, [this] { step(-1); });
     connect(m_idle, &QTimer::timeout, this, [this] {
@@ -665,23 +664,9 @@ void RiggedTodayPage::report(const Problem& problem)
     emit problemArose(ProblemWords::sentence(problem, {}));
 }
 
-// A finger that stays on a key answers one question. Qt's own flag is not enough: keys that a machine types
-// have it too, and some repeats of a held key have not.
-bool RiggedTodayPage::isHeld(const QKeyEvent& event)
-{
-    const quint64 at = event.timestamp();
-    const bool isSame = event.key() == std::exchange(m_lastKey, event.key());
-    const quint64 since = at - std::exchange(m_lastAt, at);
-    const bool isRepeat = event.isAutoRepeat() && at > m_pressedAt + kHeld;
-    m_isHeld = isSame && (isRepeat || (m_isHeld && since <= kRepeats));
-    if (!m_isHeld)
-        m_pressedAt = at;
-    return m_isHeld;
-}
-
 void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
 {
-    if (isHeld(*event))
+    if (m_heldKey.isRepeated(*event))
         return;
     if (!settle())
         return;

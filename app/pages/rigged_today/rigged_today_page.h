@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/pages/page.h"
+#include "app/pages/rigged_today/held_key.h"
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 #include "app/pages/rigged_today/rigging_writer.h"
 
@@ -69,7 +70,6 @@ private:
     void refresh(); // reads the facts, then shows
     void display(); // what follows from facts and session
     void showCoupling();
-    bool isHeld(const QKeyEvent& event);
     void tellMovement();
     void lookBack();
     QWidget* panelNow() const;
@@ -110,6 +110,7 @@ private:
         m_painted;    // the verdict on the screen of the reading that the session has pressed
     QString m_notice; // news of what was done last
     std::optional<Moment> m_lastPress;
+    HeldKey m_heldKey;
     MovementsTold m_movements; // as they stood when the work on m_movementsOf began here
     std::optional<RecordId> m_movementsOf;
 
@@ -121,10 +122,6 @@ private:
     QCheckBox* m_secondTypes = nullptr;
     StartPanel* m_start = nullptr;
     PaperStart* m_paper = nullptr;
-    quint64 m_pressedAt = 0; // ms, of the last key that was not held
-    quint64 m_lastAt = 0;    // ms, of the last key
-    bool m_isHeld = false;
-    int m_lastKey = 0;
     SeasonPanel* m_season = nullptr;
     ConnectedPanel* m_connected = nullptr;
     CouplingPanel* m_coupling = nullptr;
