@@ -154,10 +154,10 @@ void RiggedTodayPage::showBanner(bool isShown)
     const QString typist = QString::fromStdString(nameIn(m_view.persons, m_view.record->enteredBy));
     const bool isSecond = m_session.turn == Turn::Second;
     const QString day = Formats{}.day(m_view.record->begins.localDay());
-    const bool isOwn = m_session.secondTypes || m_session.second == m_view.record->enteredBy;
-    m_bannerText->setText(!isSecond ? PaperWords::banner(day)
-                          : isOwn   ? PaperWords::bannerOwn(day)
-                                    : PaperWords::bannerCopied(day, typist));
+    const bool isCopied = copiedBy(m_session, *m_view.now, m_session.second).has_value();
+    m_bannerText->setText(!isSecond  ? PaperWords::banner(day)
+                          : isCopied ? PaperWords::bannerCopied(day, typist)
+                                     : PaperWords::bannerOwn(day));
     m_secondTypes->setVisible(isSecond && m_session.second != m_view.record->enteredBy);
     m_secondTypes->setChecked(m_session.secondTypes);
 }
