@@ -520,7 +520,8 @@ void RiggedTodayPage::beginFromPaper(const PaperHead& head)
     case PaperMoment::Finding::Possible:
         break;
     }
-    if (begin(head.first, head.origin, {}, FromPaper{head.begins, head.enteredBy})) {
+    if (begin(head.first, head.origin, {},
+              FromPaper{head.begins, head.enteredBy, found.value().asksForWholeCheck})) {
         m_paper->clear();
         m_session.second = head.second;
     }
