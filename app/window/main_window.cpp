@@ -606,6 +606,11 @@ void MainWindow::setDark(bool dark)
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
+    for (const Page* page : allPages())
+        if (const QString undone = page->leftUndone();
+            !undone.isEmpty() &&
+            !m_prompts.confirm(this, WindowWords::closeTitle(), undone, WindowWords::closeAllTheSame()))
+            return event->ignore();
     dropPages();
     event->accept();
 }

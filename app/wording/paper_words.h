@@ -99,6 +99,8 @@ public:
     static QString typistMissing();
     static QString beforeMissing();
     static QString riggingIsOpen();
+    static QString headIsNotKept();
+    static QString isHalfTyped(const QString& day);
     static QString banner(const QString& day);
     static QString bannerOwn(const QString& day);
     static QString bannerCopied(const QString& day, const QString& typist);

@@ -112,6 +112,13 @@ void PaperStart::clear()
     refuse({}, false);
 }
 
+bool PaperStart::isBegun() const
+{
+    const auto isChosen = [](const ChoiceBox* box) { return box->chosen<PersonId>().has_value(); };
+    return !m_day->text().isEmpty() || !m_time->text().isEmpty() || isChosen(m_first) || isChosen(m_second) ||
+           isChosen(m_typist) || m_apart->isChecked() || m_stood->isChecked();
+}
+
 void PaperStart::focusFirst()
 {
     m_day->setFocus();

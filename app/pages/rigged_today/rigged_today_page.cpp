@@ -610,7 +610,16 @@ void RiggedTodayPage::step(int by)
 
 bool RiggedTodayPage::isBlind() const
 {
-    return m_sheet && m_session.turn == Turn::Second;
+    return m_session.turn == Turn::Second;
+}
+
+QString RiggedTodayPage::leftUndone() const
+{
+    if (panelNow() == m_paper && m_paper->isBegun())
+        return PaperWords::headIsNotKept();
+    return m_view.now && m_view.record->enteredBy
+               ? PaperWords::isHalfTyped(Formats{}.day(m_view.record->begins.localDay()))
+               : QString{};
 }
 
 void RiggedTodayPage::leave()

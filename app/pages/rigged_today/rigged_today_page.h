@@ -43,6 +43,7 @@ public:
     void leave() override;
     bool isBlind() const override;
     void catchUp() override;
+    QString leftUndone() const override;
     // A rigging that stands on paper is to be typed in; where one is being recorded that is said instead.
     void enterFromPaper();
 
