@@ -87,7 +87,7 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     m_catchingUp->start();
     setWindowTitle(WindowWords::programName());
     setLook({});
-    readAirframes();
+    showAirframe();
 }
 
 MainWindow::~MainWindow() = default;
@@ -258,6 +258,7 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
     m_airframe.reset();
     readAirframes();
     chooseFirstAirframe();
+    showAirframe();
     if (m_session->file().isReadOnly())
         showProblem(WindowWords::readOnlyNote(
             QFileInfo{QString::fromStdString(m_session->file().path())}.fileName()));
@@ -291,13 +292,16 @@ void MainWindow::followLookingThrough()
 void MainWindow::catchUp()
 {
     auto* now = qobject_cast<Page*>(m_stack->currentWidget());
-    if (!m_session || !now || QApplication::activeModalWidget() || QuestionCover::standsOn(*this))
+    const bool isAsked = QApplication::activeModalWidget() || QApplication::activePopupWidget();
+    if (!m_session || !now || isAsked || QuestionCover::standsOn(*this))
         return;
     const auto writes = m_session->records().book().writesElsewhere();
     if (!writes || m_writesSeen == writes.value())
         return;
     m_writesSeen = writes.value();
     now->catchUp();
+    readAirframes();
+    showAirframe();
     readQuestions();
 }
 
@@ -310,6 +314,8 @@ void MainWindow::closeSession()
     m_airframe.reset();
     m_stack->setCurrentWidget(m_welcome);
     readAirframes();
+    showAirframe();
+    readQuestions();
     setWindowTitle(WindowWords::programName());
 }
 
@@ -402,7 +408,9 @@ void MainWindow::takeNewAirframes()
         return std::ranges::find(before, airframe.id, &Airframe::id) == before.end();
     });
     if (added != m_airframes.end())
-        chooseAirframe(added->id);
+        return chooseAirframe(added->id);
+    showAirframe();
+    readQuestions();
 }
 
 void MainWindow::dropPages()
@@ -426,6 +434,11 @@ void MainWindow::readAirframes()
         else
             showProblem(ProblemWords::sentence(airframes.problem(), {}));
     }
+}
+
+// The one in hand, in the bar, in the list and in the title.
+void MainWindow::showAirframe()
+{
     QString registration;
     QString type;
     for (const Airframe& airframe : m_airframes) {
@@ -441,7 +454,6 @@ void MainWindow::readAirframes()
     for (QPushButton* button : m_moments)
         button->setEnabled(m_session != nullptr);
     fillAirframeMenu();
-    readQuestions();
     if (!m_session)
         return;
     const QString file = m_session->isDemo()
@@ -504,7 +516,6 @@ void MainWindow::chooseFirstAirframe()
     const auto found = std::ranges::find_if(
         m_airframes, [&last](const Airframe& airframe) { return last && airframe.id.bytes == *last; });
     m_airframe = found == m_airframes.end() ? m_airframes.front().id : found->id;
-    readAirframes();
 }
 
 void MainWindow::chooseAirframe(AirframeId airframe)
@@ -513,7 +524,7 @@ void MainWindow::chooseAirframe(AirframeId airframe)
     if (!m_session->isDemo())
         QSettings{}.setValue(lastAirframeKey(QString::fromStdString(m_session->file().path())),
                              QString::fromStdString(textOf(airframe.bytes)));
-    readAirframes();
+    showAirframe();
     refreshPage();
 }
 

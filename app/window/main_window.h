@@ -63,6 +63,7 @@ private:
     void dropPages();
     void takeNewAirframes();
     void readAirframes();
+    void showAirframe();
     void fillAirframeMenu();
     void markAirframeMenu();
     void followLookingThrough();

@@ -242,8 +242,8 @@ bool RiggedTodayPage::isBackFromABreak()
 
 void RiggedTodayPage::catchUp()
 {
-    if (!m_session.pressed && m_airframe && m_presenter.hasMovedOn(m_view))
-        refresh();
+    if (!m_session.pressed && m_airframe && m_presenter.hasMovedOn(m_view) && read())
+        display();
 }
 
 void RiggedTodayPage::connectPanels()
@@ -339,18 +339,28 @@ void RiggedTodayPage::showAirframe(std::optional<AirframeId> airframe)
     }
     if (airframe && m_resumed.insert(*airframe).second)
         report(m_writer.resume(*airframe));
-    refresh();
+    if (read())
+        display();
+}
+
+bool RiggedTodayPage::read()
+{
+    m_view = {};
+    if (!m_airframe)
+        return true;
+    auto view = m_presenter.view(*m_airframe);
+    if (!view) {
+        report(view.problem());
+        return false;
+    }
+    m_view = std::move(view).value();
+    return true;
 }
 
 void RiggedTodayPage::refresh()
 {
-    m_view = {};
-    if (m_airframe) {
-        auto view = m_presenter.view(*m_airframe);
-        if (!view)
-            return report(view.problem());
-        m_view = std::move(view).value();
-    }
+    if (!read())
+        return;
     display();
     if (m_airframe)
         emit factsChanged();
@@ -457,22 +467,27 @@ void RiggedTodayPage::lookBack()
 bool RiggedTodayPage::begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius,
                             const std::optional<FromPaper>& paper)
 {
-    const auto begun = m_writer.begin(m_view, leader, origin, celsius, paper);
+    if (!mayPress() && !m_view.now)
+        return false;
+    const auto begun = m_view.now ? Result{RecordBegun{m_view.record->id, true}}
+                                  : m_writer.begin(m_view, leader, origin, celsius, paper);
     if (!begun) {
         report(begun.problem());
         return false;
     }
+    const bool isAnothers = begun.value().byAnotherWindow;
     m_session = sessionOf(begun.value().record, leader, false, m_session.gauge);
-    m_notice.clear();
-    refresh();
-    if (begun.value().byAnotherWindow && m_view.record)
+    if (!read())
+        return false;
+    if (isAnothers && m_view.record)
         m_notice = RiggedWords::begunInAnotherWindow(Formats{}.time(m_view.record->begins));
-    if (m_view.now && !begun.value().byAnotherWindow)
+    if (!isAnothers && m_view.now)
         m_session.place = {m_view.isFirstOfSeason ? RecordPlace::Kind::Season : RecordPlace::Kind::Connected,
                            {}};
     display();
+    emit factsChanged();
     setFocus();
-    return !begun.value().byAnotherWindow;
+    return !isAnothers;
 }
 
 void RiggedTodayPage::enterFromPaper()
@@ -529,7 +544,7 @@ void RiggedTodayPage::beginFromPaper(const PaperHead& head)
 
 void RiggedTodayPage::takenApart(PersonId statedBy)
 {
-    if (report(m_writer.noteTakenApart(m_view.airframe.id, statedBy)))
+    if (mayPress() && report(m_writer.noteTakenApart(m_view.airframe.id, statedBy)))
         refresh();
     setFocus();
 }
@@ -546,8 +561,9 @@ void RiggedTodayPage::noteRead(PersonId person)
 
 void RiggedTodayPage::tick(TickKind kind)
 {
-    if (m_view.record)
-        report(m_writer.tick(m_view.record->id, kind, m_session.first.value_or(m_view.record->leader)));
+    if (!mayPress() || !m_view.record)
+        return display(); // its box is ticked on the screen alone
+    report(m_writer.tick(m_view.record->id, kind, m_session.first.value_or(m_view.record->leader)));
     refresh();
 }
 
@@ -632,12 +648,14 @@ void RiggedTodayPage::leave()
 void RiggedTodayPage::close(PersonId first, PersonId second, const QString& note,
                             const std::vector<TickKind>& counted)
 {
-    const RecordId closed = m_view.record->id;
-    if (!report(m_writer.close(m_view, {first, second, note.toStdString(), counted})))
+    if (!mayPress() || !m_view.record)
         return;
-    refresh();
+    const RecordId closed = m_view.record->id;
+    if (!report(m_writer.close(m_view, {first, second, note.toStdString(), counted})) || !read())
+        return;
     // The one that was closed, which is not the last one where it was typed in from paper.
     showSummary(m_summary->showRecord(*m_airframe, closed));
+    emit factsChanged();
 }
 
 void RiggedTodayPage::showLastRecord()
@@ -648,9 +666,8 @@ void RiggedTodayPage::showLastRecord()
 
 void RiggedTodayPage::showSummary(const Outcome& shown)
 {
-    if (!report(shown))
-        return;
-    m_session.place = {RecordPlace::Kind::Summary, {}};
+    if (report(shown))
+        m_session.place = {RecordPlace::Kind::Summary, {}};
     display();
     setFocus();
 }

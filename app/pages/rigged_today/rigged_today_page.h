@@ -68,6 +68,7 @@ private:
     bool mayPress();
     bool isBackFromABreak();
 
+    bool read();    // the facts; false where they cannot be read
     void refresh(); // reads the facts, then shows
     void display(); // what follows from facts and session
     void showCoupling();
