@@ -39,6 +39,8 @@ public:
     void showPrompt(const QString& sentence);
     // "Saved 09:31." or why it is not; empty while it is being saved.
     void setKept(const QString& sentence);
+    // Whether more can be shown on asking.
+    bool hasMore() const;
     // The band's origin and what part-seated showed, or no longer. Stays as it was asked for.
     void toggleMore();
     // What past readings show of the coupling: a sentence of its own that changes no mark and no word. Empty:

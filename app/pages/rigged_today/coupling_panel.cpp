@@ -43,6 +43,11 @@ bool isAnswerTo(CheckKind kind, Answer answer)
     return answer != Answer::CannotSee || kind != CheckKind::Pull;
 }
 
+bool mayAnswer(const CouplingSheet& sheet)
+{
+    return sheet.person && !sheet.stop && sheet.wanted != ReadingWanted::Corrected;
+}
+
 bool isOwnFinding(const CouplingSheet& sheet)
 {
     if (sheet.turn == Turn::First)
@@ -427,7 +432,7 @@ void CouplingPanel::showPart(CheckKind kind, const CouplingSheet& sheet, bool op
 
 void CouplingPanel::showQuestions(const CouplingSheet& sheet)
 {
-    const bool isOpen = sheet.person.has_value() && !sheet.stop && sheet.wanted != ReadingWanted::Corrected;
+    const bool isOpen = mayAnswer(sheet);
     const bool isBallMissing = sheet.flow.asks.has(CheckKind::BallInSocket, sheet.turn) &&
                                !isSeen(sheet.flow, CheckKind::BallInSocket);
     int number = 0;
@@ -441,7 +446,7 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
     showLook(sheet);
     const CouplingKind kind = sheet.coupling.kind;
     tile(CheckKind::Pull)->setHint(RiggedWords::pullHint(kind));
-    showPart(CheckKind::Pull, sheet, isOpen && sheet.flow.next >= Step::Pull);
+    showPull(sheet);
     tile(CheckKind::Secured)->setHint(RiggedWords::secureHint(kind));
     showPart(CheckKind::Secured, sheet, isOpen && sheet.flow.next >= Step::Secure);
     if (sheet.stop)
@@ -460,6 +465,11 @@ void CouplingPanel::showQuestions(const CouplingSheet& sheet)
                           : sheet.flow.asks.parts.pull ? RiggedWords::secondBlind()
                                                        : RiggedWords::secondLooksBlind());
     m_notice->setVisible(!m_notice->text().isEmpty());
+}
+
+void CouplingPanel::showPull(const CouplingSheet& sheet)
+{
+    showPart(CheckKind::Pull, sheet, mayAnswer(sheet) && sheet.flow.next >= Step::Pull);
 }
 
 // What is answered folds away; a “no” and a “cannot see” stay where they can be answered anew.
@@ -618,6 +628,7 @@ void CouplingPanel::showNotSaved()
     m_leaves->show();
     m_leaves->setEnabled(true);
     m_leavesOpen = true;
+    showPull(m_sheet); // it opened with the reading that is not there
 }
 
 void CouplingPanel::showMovement(const QString& sentence)
@@ -691,7 +702,7 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
         return m_strike->click(), true;
     if (isKey(*event, RiggedWords::keyLook()) && m_looked->isVisible())
         return m_lookAgain->click(), true;
-    if (isKey(*event, VerdictWords::keyMore()) && m_verdict->says())
+    if (isKey(*event, VerdictWords::keyMore()) && m_verdict->hasMore())
         return m_verdict->toggleMore(), true;
     if (isKey(*event, JointPlayWords::key()) && m_play->isEnabled())
         return m_play->click(), true;

@@ -78,6 +78,7 @@ private:
     void showQuestions(const CouplingSheet& sheet);
     void showLook(const CouplingSheet& sheet);
     void toggleLook();
+    void showPull(const CouplingSheet& sheet);
     void showPart(CheckKind kind, const CouplingSheet& sheet, bool open);
     void showWhatIsThere(const CouplingSheet& sheet);
     void showMeasure(const CouplingSheet& sheet);
