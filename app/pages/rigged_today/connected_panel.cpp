@@ -5,6 +5,7 @@
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/connected_words.h"
 
+#include <QLabel>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -27,9 +28,9 @@ ConnectedPanel::ConnectedPanel(QWidget* parent) : QWidget{parent}
         m_tiles.emplace(side, tile);
     }
     auto* row = new WrapLayout{8, false};
-    m_keys = labelOf(ConnectedWords::keys(), "soft");
-    m_keys->setWordWrap(false);
-    row->addWidget(m_keys);
+    QLabel* keys = labelOf(ConnectedWords::keys(), "soft");
+    keys->setWordWrap(false);
+    row->addWidget(keys);
     m_next = buttonOf({}, "connectedNext", "primary");
     row->addWidget(m_next);
     connect(m_next, &QPushButton::clicked, this, &ConnectedPanel::nextAsked);

@@ -6,7 +6,6 @@
 
 #include <map>
 
-class QLabel;
 class QPushButton;
 
 namespace rig {
@@ -38,7 +37,6 @@ private:
     std::vector<Person> m_persons;
     std::optional<Side> m_asked;
     std::map<Side, ChoiceTile*> m_tiles;
-    QLabel* m_keys = nullptr;
     QPushButton* m_next = nullptr;
 };
 

@@ -332,7 +332,6 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     const auto standing = view.standings.find(sheet.coupling.id);
     m_standing = standing == view.standings.end() ? CouplingStanding{} : standing->second;
     m_callName = QString::fromStdString(view.airframe.callName);
-    m_persons = view.persons;
     m_callPhone = QString::fromStdString(view.airframe.callPhone);
     m_title->setText(QString::fromStdString(sheet.coupling.name));
     const QString access = QString::fromStdString(sheet.coupling.access);
@@ -347,7 +346,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     showMeasure(sheet);
     m_verdict->setMovement(sheet.movement);
     showStruck(view, sheet);
-    showBottom(sheet);
+    showBottom(view, sheet);
     m_next->setText(nextText);
     // After the layout has settled: at large text the next thing to do may lie below the edge.
     QTimer::singleShot(0, m_scroll, [this] {
@@ -563,7 +562,7 @@ void CouplingPanel::showStruck(const RiggedTodayView& view, const CouplingSheet&
     m_struck->setAccessibleName(plain.join(QLatin1Char('\n')));
 }
 
-void CouplingPanel::showBottom(const CouplingSheet& sheet)
+void CouplingPanel::showBottom(const RiggedTodayView& view, const CouplingSheet& sheet)
 {
     const bool asked = sheet.wanted != ReadingWanted::None;
     const bool asFound = hasGapHere() && sheet.stop && mayMeasureAsFound(*sheet.stop);
@@ -577,7 +576,7 @@ void CouplingPanel::showBottom(const CouplingSheet& sheet)
     QStringList plays;
     for (const JointPlay& play : sheet.plays)
         plays << JointPlayWords::sentence(
-            play, QString::fromStdString(nameIn(m_persons, std::optional{play.person})));
+            play, QString::fromStdString(nameIn(view.persons, std::optional{play.person})));
     if (!plays.isEmpty())
         plays << JointPlayWords::manualHasTheLimit();
     sayIn(m_plays, plays.join(QLatin1Char(' ')));

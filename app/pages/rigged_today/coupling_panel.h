@@ -83,7 +83,7 @@ private:
     void showWhatIsThere(const CouplingSheet& sheet);
     void showMeasure(const CouplingSheet& sheet);
     void showStruck(const RiggedTodayView& view, const CouplingSheet& sheet);
-    void showBottom(const CouplingSheet& sheet);
+    void showBottom(const RiggedTodayView& view, const CouplingSheet& sheet);
     void placeHistory();
     QWidget* nextThing() const;
     void showStop(const RiggedTodayView& view, const CouplingSheet& sheet);
@@ -98,7 +98,6 @@ private:
     CouplingStanding m_standing; // before what is pressed and not yet saved
     FlowScroll* m_scroll = nullptr;
     QString m_callName;
-    std::vector<Person> m_persons;
     QString m_callPhone;
     bool m_leavesOpen = false;
     bool m_isLookWanted = false; // although it is answered

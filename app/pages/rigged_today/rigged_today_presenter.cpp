@@ -319,8 +319,7 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
         if (play.coupling == coupling && play.record == view.record->id && sheet.person == play.person)
             sheet.plays.push_back(play);
     for (const Reading& reading : sheet.flow.readings)
-        sheet.readings.push_back({reading, withoutSight(judgeIn(sheet.history, reading), sheet.notSeen),
-                                  known.isSuperseded(reading.id)});
+        sheet.readings.push_back({reading, withoutSight(judgeIn(sheet.history, reading), sheet.notSeen)});
     return sheet;
 }
 
