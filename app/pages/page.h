@@ -18,13 +18,17 @@ class Page : public QWidget
 public:
     explicit Page(QWidget* parent = nullptr) : QWidget{parent} { setProperty("page", true); }
 
-    // Reads the facts anew. Empty: the file knows no airframe yet.
+    // Reads the facts anew. Empty: the file knows no airframe yet. What is said beside the page the window
+    // reads itself.
     virtual void showAirframe(std::optional<AirframeId> airframe) = 0;
     virtual void setLook(const Look& look) = 0;
     // The page is about to be hidden or the program closed: whatever is half done is noted as interrupted.
     virtual void leave() {}
     // Another window has written while the page is seen: it is shown, and nothing that was typed is lost.
+    // What is said beside the page the window reads itself.
     virtual void catchUp() {}
+    // What is asked before the program is closed on it; empty: nothing is half done.
+    virtual QString leftUndone() const { return {}; }
     // A second person works without seeing the first result: nothing around the page may tell it.
     virtual bool isBlind() const { return false; }
 

@@ -128,10 +128,12 @@ bool shootControlCheck(rig::MainWindow& window, QWidget& page, Album& album)
     press(page, Qt::Key_Down);
     auto* up = page.findChild<QLineEdit*>(QStringLiteral("measuredUp"));
     up->setText("57.5");
-    emit up->returnPressed();
+    up->setFocus();
+    press(page, Qt::Key_Return);
     auto* down = page.findChild<QLineEdit*>(QStringLiteral("measuredDown"));
     down->setText("25.5");
-    emit down->returnPressed();
+    down->setFocus();
+    press(page, Qt::Key_Return);
     all = album.take(window, "control-aileron") && all;
     type(page, "yyyy\nyy");
     press(page, Qt::Key_Up); // of the right aileron, with the stick to the left

@@ -1,10 +1,10 @@
 #pragma once
 
+#include "app/widgets/still_box.h"
+
 #include <QAbstractItemView>
-#include <QComboBox>
 #include <QKeyEvent>
 #include <QStandardItemModel>
-#include <QWheelEvent>
 
 #include <algorithm>
 #include <optional>
@@ -13,10 +13,10 @@
 namespace rig {
 
 // A drop-down list of facts by id. The first entry asks to choose; nothing is chosen by itself.
-class ChoiceBox : public QComboBox
+class ChoiceBox : public StillBox
 {
 public:
-    explicit ChoiceBox(const QString& accessibleName, QWidget* parent = nullptr) : QComboBox{parent}
+    explicit ChoiceBox(const QString& accessibleName, QWidget* parent = nullptr) : StillBox{parent}
     {
         setAccessibleName(accessibleName);
         setSizeAdjustPolicy(QComboBox::AdjustToContents);
@@ -31,11 +31,8 @@ protected:
             (event->text().size() == 1 && event->text().front().isPrint() && event->key() != Qt::Key_Space);
         if (isOfThePage && !(event->modifiers() & Qt::ALT))
             return event->ignore();
-        QComboBox::keyPressEvent(event);
+        StillBox::keyPressEvent(event);
     }
-
-    // The page scrolls; nobody chooses a name by passing over it.
-    void wheelEvent(QWheelEvent* event) override { event->ignore(); }
 
 public:
     void begin(const QString& prompt)

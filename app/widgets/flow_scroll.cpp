@@ -24,8 +24,18 @@ void FlowScroll::fit()
 
 void FlowScroll::bringIntoView(QWidget* part)
 {
-    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest); // what came, went or grew
+    layOutNow();
     ensureWidgetVisible(part, 0, 4);
+}
+
+// What came, went or grew inside, the innermost first, then what that changes around it.
+void FlowScroll::layOutNow()
+{
+    const QList<QWidget*> inside = findChildren<QWidget*>();
+    for (auto one = inside.rbegin(); one != inside.rend(); ++one)
+        QCoreApplication::sendPostedEvents(*one, QEvent::LayoutRequest);
+    for (QWidget* around = this; around; around = around->parentWidget())
+        QCoreApplication::sendPostedEvents(around, QEvent::LayoutRequest);
 }
 
 bool FlowScroll::event(QEvent* event)

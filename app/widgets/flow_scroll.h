@@ -23,6 +23,7 @@ protected:
 
 private:
     void fit();
+    void layOutNow();
 };
 
 } // namespace rig

@@ -1,8 +1,11 @@
 #pragma once
 
+#include <QAbstractButton>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
+
+#include <initializer_list>
 
 namespace rig {
 
@@ -26,10 +29,26 @@ inline QPushButton* buttonOf(const QString& text, const char* objectName, const 
     return button;
 }
 
-// One letter by itself, whatever Caps Lock says.
+// One letter or figure by itself, whatever Caps Lock says and whichever 0 it is.
 inline bool isKey(const QKeyEvent& event, const QString& key)
 {
-    return event.modifiers() == Qt::NoModifier && event.text().compare(key, Qt::CaseInsensitive) == 0;
+    return !(event.modifiers() & ~Qt::KeypadModifier) && event.text().compare(key, Qt::CaseInsensitive) == 0;
+}
+
+// As it is read aloud.
+inline QString withoutMnemonic(QString label)
+{
+    return label.remove(QLatin1Char('&'));
+}
+
+// Of buttons that shut each other out: none is chosen.
+inline void chooseNeither(std::initializer_list<QAbstractButton*> buttons)
+{
+    for (QAbstractButton* one : buttons) {
+        one->setAutoExclusive(false);
+        one->setChecked(false);
+        one->setAutoExclusive(true);
+    }
 }
 
 // Shows a sentence, or takes no room at all.

@@ -26,6 +26,20 @@ constexpr int kMostOffered = 9;  // one figure each
 constexpr int kAroundCard = 24;  // pixels that it leaves free at the least
 constexpr float kShade = 0.8F;   // how much of what waits beneath is covered
 
+// Two letters that differ: more than a figure, and more than one key pressed several times.
+bool isInWords(const QString& text)
+{
+    QChar first;
+    for (const QChar one : text.toLower()) {
+        if (!one.isLetter())
+            continue;
+        if (!first.isNull() && one != first)
+            return true;
+        first = one;
+    }
+    return false;
+}
+
 } // namespace
 
 QuestionCover::QuestionCover(QWidget& asker, const QuestionText& text,
@@ -70,6 +84,10 @@ void QuestionCover::addWords(QVBoxLayout* column, const QuestionText& text)
     m_line->setObjectName("promptLine");
     m_line->setAccessibleName(text.question);
     column->addWidget(m_line);
+    m_refused = labelOf({}, "problem", "promptRefused");
+    m_refused->hide();
+    column->addWidget(m_refused);
+    connect(m_line, &QLineEdit::textEdited, this, [this] { sayIn(m_refused, {}); });
 }
 
 // Beside the line: each has a key that is none of the line's.
@@ -98,7 +116,7 @@ void QuestionCover::addButtons(QVBoxLayout* column, const QuestionText& text)
     connect(m_take, &QPushButton::clicked, this, &QuestionCover::take);
     connect(m_leave, &QPushButton::clicked, this, &QuestionCover::end);
     connect(m_line, &QLineEdit::textChanged, m_take,
-            [this](const QString& typed) { m_take->setEnabled(!typed.trimmed().isEmpty()); });
+            [this](const QString& typed) { m_take->setEnabled(isInWords(typed)); });
     auto* row = new QHBoxLayout;
     row->setSpacing(8);
     row->addStretch(1);
@@ -128,7 +146,7 @@ void QuestionCover::keepFocus(const QWidget* now)
 void QuestionCover::takeOffered(int index)
 {
     const QString typed = m_line->text().trimmed();
-    m_line->setText(typed.isEmpty() ? m_offered[index] : PromptWords::offeredAnd(m_offered[index], typed));
+    m_line->setText(isInWords(typed) ? PromptWords::offeredAnd(m_offered[index], typed) : m_offered[index]);
     take();
 }
 
@@ -137,9 +155,19 @@ void QuestionCover::take()
     const QString text = m_line->text().trimmed();
     if (m_isOver || text.isEmpty())
         return;
+    if (!isInWords(text))
+        return refuse();
     const auto taken = std::move(m_taken);
     end();
     taken(text);
+}
+
+// What is typed next takes its place.
+void QuestionCover::refuse()
+{
+    sayIn(m_refused, PromptWords::sayItInWords());
+    m_line->setAccessibleDescription(m_refused->text());
+    m_line->selectAll();
 }
 
 // Keys may wait behind the one that ended it: what had the focus has it back before they come.

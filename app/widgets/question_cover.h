@@ -8,6 +8,7 @@
 #include <functional>
 
 class QFrame;
+class QLabel;
 class QLineEdit;
 class QPushButton;
 class QVBoxLayout;
@@ -23,16 +24,17 @@ struct QuestionText
     QStringList offered = {}; // answers that one press gives
 };
 
-// Asks for a line of text inside the window itself, over all of it. A window of its own gets the keyboard
-// only when the window manager has come round to it, and whoever types ahead loses keys on the way there and
-// back; here each key goes where it would go if everybody waited. It ends itself: with an answer, without
-// one, or when the asker is gone.
+// Asks for a reason, in a line of words, inside the window itself, over all of it. A window of its own gets
+// the keyboard only when the window manager has come round to it, and whoever types ahead loses keys on the
+// way there and back; here each key goes where it would go if everybody waited. It ends itself: with an
+// answer, without one, or when the asker is gone.
 class QuestionCover : public QWidget
 {
     Q_OBJECT
 
 public:
-    // `taken` gets the text, trimmed and not blank, before the next key comes to anybody.
+    // `taken` gets the text, trimmed and in words, before the next key comes to anybody. A figure or an
+    // answer's letter that was typed ahead is none.
     QuestionCover(QWidget& asker, const QuestionText& text, std::function<void(const QString&)> taken);
 
     static bool standsOn(const QWidget& window);
@@ -51,6 +53,7 @@ private:
     void place();
     void keepFocus(const QWidget* now);
     void take();
+    void refuse();
     void takeOffered(int index);
     void end();
 
@@ -59,6 +62,7 @@ private:
     std::function<void(const QString&)> m_taken;
     QFrame* m_card;
     QLineEdit* m_line = nullptr;
+    QLabel* m_refused = nullptr;
     QStringList m_offered;
     QPushButton* m_take = nullptr;
     QPushButton* m_leave = nullptr;

@@ -154,6 +154,11 @@ void VerdictCard::describe()
         QStringList{m_explanation->text(), m_caution->text(), m_more->text()}.join(QLatin1Char(' ')));
 }
 
+bool VerdictCard::hasMore() const
+{
+    return m_ask->isVisible();
+}
+
 void VerdictCard::toggleMore()
 {
     m_isMoreAsked = !m_isMoreAsked;

@@ -20,8 +20,8 @@ class MarkWidget;
 const char* rankOf(Says says);
 
 // What the numbers say of one reading, and always that it is one sign only: the verdict, where the reading
-// lies, what to do next. The rest is shown on asking. Where the coupling stands worse
-// than that, its mark and its word are the coupling's, and the reading's own verdict is a sentence.
+// lies, what to do next. The rest is shown on asking. Where the coupling stands worse than that, its mark and
+// its word are the coupling's, and the reading's own verdict is a sentence.
 class VerdictCard : public QFrame
 {
     Q_OBJECT
@@ -32,13 +32,15 @@ public:
     void setLook(const Look& look);
     void show(const Judgement& judgement, const GapInterval& reading, const CouplingStanding& standing,
               const QString& callName, const QString& callPhone);
-    // Nothing read yet: says what to do instead.
     // A reading of a joint that was found part-seated: not judged, and enough to stop.
     void showAsFound(const GapInterval& reading, const CouplingStanding& standing, const QString& callName,
                      const QString& callPhone);
+    // Nothing read yet: says what to do instead.
     void showPrompt(const QString& sentence);
-    // "Saved 09:31." or why it is not; empty while it is being saved.
+    // "Saved 09:31.", that it is being saved, or that it is not.
     void setKept(const QString& sentence);
+    // Whether more can be shown on asking.
+    bool hasMore() const;
     // The band's origin and what part-seated showed, or no longer. Stays as it was asked for.
     void toggleMore();
     // What past readings show of the coupling: a sentence of its own that changes no mark and no word. Empty:

@@ -7,9 +7,9 @@
 #include "app/pages/rigged_today/rigged_today_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/trends/trends_page.h"
-#include "app/widgets/flow_scroll.h"
 #include "app/widgets/question_cover.h"
 #include "app/window/question_bar.h"
+#include "app/window/welcome.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
 #include "core/store/facts_book.h"
@@ -23,7 +23,6 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QSettings>
 #include <QShortcut>
 #include <QStackedWidget>
@@ -39,15 +38,8 @@ namespace {
 constexpr double kSmallestText = 1.0;
 constexpr double kLargestText = 2.0;
 constexpr double kTextStep = 0.125;
-constexpr int kCardOfRow = 100;     // stretch: the card is as wide as it may be
 constexpr int kCatchUpEvery = 1000; // milliseconds, with what another window has written
 constexpr int kLookEvery = 50;      // milliseconds, whether the file is looked through
-
-QString choiceOf(const Airframe& airframe)
-{
-    return WindowWords::airframeChoice(QString::fromStdString(airframe.registration),
-                                       QString::fromStdString(airframe.type));
-}
 
 QString lastAirframeKey(const QString& path)
 {
@@ -64,16 +56,13 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     auto* layout = new QVBoxLayout{whole};
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addWidget(makeBar());
+    m_bar = new TopBar{makeFileMenu()};
+    layout->addWidget(m_bar);
     layout->addWidget(makeBanner());
     m_questionBar = new QuestionBar;
-    connect(m_questionBar, &QuestionBar::showAsked, this, &MainWindow::showQuestions);
-    connect(m_questionBar, &QuestionBar::leaveAsked, this, &MainWindow::leaveQuestions);
-    connect(new QShortcut{QKeySequence{Qt::CTRL | Qt::Key_6}, this}, &QShortcut::activated, this,
-            &MainWindow::showQuestions);
     layout->addWidget(m_questionBar);
     m_stack = new QStackedWidget;
-    m_welcome = makeWelcome();
+    m_welcome = new Welcome;
     m_stack->addWidget(m_welcome);
     layout->addWidget(m_stack, 1);
     setCentralWidget(whole);
@@ -84,64 +73,37 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     m_catchingUp->setInterval(kCatchUpEvery);
     connect(m_catchingUp, &QTimer::timeout, this, &MainWindow::catchUp);
     m_catchingUp->start();
+    connectParts();
+    addKeys();
     setWindowTitle(WindowWords::programName());
     setLook({});
-    readAirframes();
+    showAirframe();
 }
 
 MainWindow::~MainWindow() = default;
 
-QWidget* MainWindow::makeBar()
+void MainWindow::connectParts()
 {
-    auto* bar = new QWidget;
-    bar->setProperty("bar", true);
-    bar->setAttribute(Qt::WA_StyledBackground);
-    auto* layout = new QHBoxLayout{bar};
-    layout->setContentsMargins(16, 8, 16, 8);
-    layout->setSpacing(6);
+    connect(m_bar, &TopBar::momentChosen, this, &MainWindow::showMoment);
+    connect(m_bar, &TopBar::airframeChosen, this, &MainWindow::chooseAirframe);
+    connect(m_bar, &TopBar::airframesOpened, this, &MainWindow::nameAirframes);
+    connect(m_questionBar, &QuestionBar::showAsked, this, &MainWindow::showQuestions);
+    connect(m_questionBar, &QuestionBar::leaveAsked, this, &MainWindow::leaveQuestions);
+    connect(m_welcome, &Welcome::newAsked, this, &MainWindow::askNewFile);
+    connect(m_welcome, &Welcome::openAsked, this, &MainWindow::askOpenFile);
+    connect(m_welcome, &Welcome::demoAsked, this, &MainWindow::openDemo);
+}
 
-    m_registration = new QPushButton;
-    m_registration->setProperty("kind", "registration");
-    m_registration->setObjectName("registration");
-    m_registration->setToolTip(WindowWords::chooseAirframe());
-    m_airframeMenu = new QMenu{m_registration};
-    connect(m_airframeMenu, &QMenu::aboutToShow, this, &MainWindow::markAirframeMenu);
-    connect(m_registration, &QPushButton::clicked, this, [this] {
-        if (!m_airframeMenu->isEmpty())
-            m_airframeMenu->popup(m_registration->mapToGlobal(QPoint{0, m_registration->height()}));
-    });
-    auto* choose = new QShortcut{QKeySequence{Qt::CTRL | Qt::Key_K}, this};
-    connect(choose, &QShortcut::activated, m_registration, &QPushButton::click);
-    m_type = new QLabel;
-    layout->addWidget(m_registration);
-    layout->addWidget(m_type);
-    layout->addStretch(1);
-
-    const std::array<QString, 5> names{WindowWords::riggedToday(), WindowWords::trends(),
-                                       WindowWords::beforeTheAnnual(), WindowWords::knowThisAirframe(),
-                                       WindowWords::setUp()};
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        const int number = static_cast<int>(i) + 1;
-        auto* button = new QPushButton{names[i]};
-        button->setProperty("kind", "bar");
-        button->setCheckable(true);
-        button->setAutoExclusive(true);
-        button->setObjectName(QStringLiteral("moment%1").arg(number));
-        button->setToolTip(WindowWords::momentWithKey(names[i], number));
-        connect(button, &QPushButton::clicked, this, [this, i] { showMoment(static_cast<Moments>(i)); });
-        auto* key = new QShortcut{
-            QKeySequence{QKeyCombination{Qt::CTRL, static_cast<Qt::Key>(Qt::Key_0 + number)}}, this};
-        connect(key, &QShortcut::activated, this, [this, i] { showMoment(static_cast<Moments>(i)); });
-        m_moments[i] = button;
-        layout->addWidget(button);
-    }
-    layout->addSpacing(12);
-    auto* file = new QPushButton{WindowWords::fileMenu()};
-    file->setProperty("kind", "bar");
-    file->setObjectName("fileMenu");
-    file->setMenu(makeFileMenu());
-    layout->addWidget(file);
-    return bar;
+void MainWindow::addKeys()
+{
+    const auto onKey = [this](Qt::Key key, auto action) {
+        auto* shortcut = new QShortcut{QKeySequence{QKeyCombination{Qt::CTRL, key}}, this};
+        connect(shortcut, &QShortcut::activated, this, action);
+    };
+    for (int i = 0; i < 5; ++i)
+        onKey(static_cast<Qt::Key>(Qt::Key_1 + i), [this, i] { showMoment(static_cast<Moments>(i)); });
+    onKey(Qt::Key_6, [this] { showQuestions(); });
+    onKey(Qt::Key_K, [this] { m_bar->openAirframes(); });
 }
 
 QMenu* MainWindow::makeFileMenu()
@@ -187,47 +149,6 @@ QWidget* MainWindow::makeBanner()
     return m_banner;
 }
 
-QWidget* MainWindow::makeWelcome()
-{
-    auto* page = new QWidget;
-    page->setProperty("page", true);
-    auto* layout = new QVBoxLayout{page};
-    layout->setContentsMargins(16, 16, 16, 16);
-    auto* card = new QFrame;
-    card->setProperty("card", true);
-    card->setMaximumWidth(820);
-    auto* inner = new QVBoxLayout{card};
-    inner->setContentsMargins(32, 28, 32, 28);
-    inner->setSpacing(12);
-    const auto label = [inner](const QString& text, const char* kind) {
-        auto* one = new QLabel{text};
-        one->setProperty("kind", kind);
-        one->setWordWrap(true);
-        inner->addWidget(one);
-    };
-    const auto button = [this, inner](const QString& text, const char* name, const char* kind, auto action) {
-        auto* one = new QPushButton{text};
-        one->setObjectName(QLatin1String(name));
-        one->setProperty("kind", kind);
-        connect(one, &QPushButton::clicked, this, action);
-        inner->addWidget(one);
-    };
-    label(WindowWords::welcomeTitle(), "title");
-    label(WindowWords::welcomeSentence(), "body");
-    button(WindowWords::welcomeNew(), "welcomeNew", "primary", [this] { askNewFile(); });
-    button(WindowWords::welcomeOpen(), "welcomeOpen", "plain", [this] { askOpenFile(); });
-    button(WindowWords::welcomeDemo(), "welcomeDemo", "plain", [this] { openDemo(); });
-    label(WindowWords::welcomeCaution(), "soft");
-    auto* middle = new QHBoxLayout; // an aligned card would not get the height that its words need
-    middle->addStretch(1);
-    middle->addWidget(card, kCardOfRow);
-    middle->addStretch(1);
-    layout->addStretch(1);
-    layout->addLayout(middle);
-    layout->addStretch(2);
-    return new FlowScroll{page};
-}
-
 void MainWindow::openPath(const QString& path, OpenAs as)
 {
     adopt(Session::open(path.toStdString(), as, m_clock), path);
@@ -257,6 +178,7 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
     m_airframe.reset();
     readAirframes();
     chooseFirstAirframe();
+    showAirframe();
     if (m_session->file().isReadOnly())
         showProblem(WindowWords::readOnlyNote(
             QFileInfo{QString::fromStdString(m_session->file().path())}.fileName()));
@@ -290,13 +212,16 @@ void MainWindow::followLookingThrough()
 void MainWindow::catchUp()
 {
     auto* now = qobject_cast<Page*>(m_stack->currentWidget());
-    if (!m_session || !now || QApplication::activeModalWidget() || QuestionCover::standsOn(*this))
+    const bool isAsked = QApplication::activeModalWidget() || QApplication::activePopupWidget();
+    if (!m_session || !now || isAsked || QuestionCover::standsOn(*this))
         return;
     const auto writes = m_session->records().book().writesElsewhere();
     if (!writes || m_writesSeen == writes.value())
         return;
     m_writesSeen = writes.value();
     now->catchUp();
+    readAirframes();
+    showAirframe();
     readQuestions();
 }
 
@@ -309,6 +234,8 @@ void MainWindow::closeSession()
     m_airframe.reset();
     m_stack->setCurrentWidget(m_welcome);
     readAirframes();
+    showAirframe();
+    readQuestions();
     setWindowTitle(WindowWords::programName());
 }
 
@@ -401,7 +328,9 @@ void MainWindow::takeNewAirframes()
         return std::ranges::find(before, airframe.id, &Airframe::id) == before.end();
     });
     if (added != m_airframes.end())
-        chooseAirframe(added->id);
+        return chooseAirframe(added->id);
+    showAirframe();
+    readQuestions();
 }
 
 void MainWindow::dropPages()
@@ -425,45 +354,29 @@ void MainWindow::readAirframes()
         else
             showProblem(ProblemWords::sentence(airframes.problem(), {}));
     }
-    QString registration;
-    QString type;
-    for (const Airframe& airframe : m_airframes) {
-        if (m_airframe != airframe.id)
-            continue;
-        registration = QString::fromStdString(airframe.registration);
-        type = QString::fromStdString(airframe.type);
-    }
-    m_registration->setText(registration.isEmpty() ? WindowWords::noAirframe() : registration);
-    m_registration->setAccessibleName(m_registration->text());
-    m_registration->setVisible(m_session != nullptr);
-    m_type->setText(type);
-    for (QPushButton* button : m_moments)
-        button->setEnabled(m_session != nullptr);
-    fillAirframeMenu();
-    readQuestions();
+}
+
+// The one in hand, in the bar and in the title.
+void MainWindow::showAirframe()
+{
+    m_bar->display(m_airframes, m_airframe, m_session != nullptr);
     if (!m_session)
         return;
+    const auto now =
+        std::ranges::find_if(m_airframes, [this](const Airframe& one) { return m_airframe == one.id; });
+    const QString registration =
+        now == m_airframes.end() ? QString{} : QString::fromStdString(now->registration);
     const QString file = m_session->isDemo()
                              ? WindowWords::demoTitle()
                              : QFileInfo{QString::fromStdString(m_session->file().path())}.fileName();
     setWindowTitle(WindowWords::title(registration, file));
 }
 
-void MainWindow::fillAirframeMenu()
-{
-    m_airframeMenu->clear();
-    for (const Airframe& airframe : m_airframes) {
-        QAction* action = m_airframeMenu->addAction(choiceOf(airframe));
-        connect(action, &QAction::triggered, this, [this, id = airframe.id] { chooseAirframe(id); });
-    }
-}
-
 // Only when somebody looks at the list: a hangar may hold hundreds of airframes.
-void MainWindow::markAirframeMenu()
+void MainWindow::nameAirframes()
 {
-    const QList<QAction*> actions = m_airframeMenu->actions();
-    for (std::size_t i = 0; i < m_airframes.size(); ++i) {
-        const Airframe& airframe = m_airframes[i];
+    QStringList choices;
+    for (const Airframe& airframe : m_airframes) {
         QString choice = choiceOf(airframe);
         const auto record = m_session->records().openRecord(airframe.id);
         if (record && record.value())
@@ -472,8 +385,9 @@ void MainWindow::markAirframeMenu()
         const std::size_t open = questions ? openAmong(questions.value()).size() : 0;
         if (open > 0)
             choice = WindowWords::openQuestionsMark(choice, static_cast<int>(open));
-        actions[static_cast<qsizetype>(i)]->setText(choice);
+        choices << choice;
     }
+    m_bar->nameAirframes(choices);
 }
 
 void MainWindow::readQuestions()
@@ -503,7 +417,6 @@ void MainWindow::chooseFirstAirframe()
     const auto found = std::ranges::find_if(
         m_airframes, [&last](const Airframe& airframe) { return last && airframe.id.bytes == *last; });
     m_airframe = found == m_airframes.end() ? m_airframes.front().id : found->id;
-    readAirframes();
 }
 
 void MainWindow::chooseAirframe(AirframeId airframe)
@@ -512,7 +425,7 @@ void MainWindow::chooseAirframe(AirframeId airframe)
     if (!m_session->isDemo())
         QSettings{}.setValue(lastAirframeKey(QString::fromStdString(m_session->file().path())),
                              QString::fromStdString(textOf(airframe.bytes)));
-    readAirframes();
+    showAirframe();
     refreshPage();
 }
 
@@ -522,7 +435,7 @@ void MainWindow::showMoment(Moments moment)
         return;
     m_moment = moment;
     showPage(page(moment));
-    m_moments[static_cast<std::size_t>(moment)]->setChecked(true);
+    m_bar->check(moment);
 }
 
 void MainWindow::showQuestions()
@@ -530,11 +443,7 @@ void MainWindow::showQuestions()
     if (!m_session)
         return;
     showPage(questionsPage());
-    // It is none of the five, so none of them is the chosen one.
-    QPushButton* moment = m_moments[static_cast<std::size_t>(m_moment)];
-    moment->setAutoExclusive(false);
-    moment->setChecked(false);
-    moment->setAutoExclusive(true);
+    m_bar->checkNone();
 }
 
 void MainWindow::leaveQuestions()
@@ -608,6 +517,11 @@ void MainWindow::setDark(bool dark)
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
+    for (const Page* page : allPages())
+        if (const QString undone = page->leftUndone();
+            !undone.isEmpty() &&
+            !m_prompts.confirm(this, WindowWords::closeTitle(), undone, WindowWords::closeAllTheSame()))
+            return event->ignore();
     dropPages();
     event->accept();
 }

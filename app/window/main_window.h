@@ -2,6 +2,7 @@
 
 #include "app/pages/page.h"
 #include "app/window/session.h"
+#include "app/window/top_bar.h"
 
 #include <QMainWindow>
 
@@ -10,11 +11,9 @@
 #include <memory>
 
 class QAction;
-class QButtonGroup;
 class QFrame;
 class QLabel;
 class QMenu;
-class QPushButton;
 class QStackedWidget;
 class QTimer;
 
@@ -23,8 +22,7 @@ namespace rig {
 class Prompts;
 class QuestionBar;
 class QuestionsPage;
-
-enum class Moments { RiggedToday, Trends, BeforeTheAnnual, KnowThisAirframe, SetUp };
+class Welcome;
 
 // The top bar and the page stack, nothing else.
 class MainWindow : public QMainWindow
@@ -52,9 +50,9 @@ protected:
     void closeEvent(QCloseEvent* event) override;
 
 private:
-    QWidget* makeBar();
     QWidget* makeBanner();
-    QWidget* makeWelcome();
+    void connectParts();
+    void addKeys();
     QMenu* makeFileMenu();
     Page* newPage(Moments moment);
     QuestionsPage* questionsPage();
@@ -63,8 +61,8 @@ private:
     void dropPages();
     void takeNewAirframes();
     void readAirframes();
-    void fillAirframeMenu();
-    void markAirframeMenu();
+    void showAirframe();
+    void nameAirframes(); // in the list, when somebody looks: a hangar may hold hundreds of them
     void followLookingThrough();
     bool isPageMadeAhead();
     void catchUp();
@@ -90,15 +88,12 @@ private:
     std::vector<Airframe> m_airframes;
     std::optional<AirframeId> m_airframe;
 
-    QPushButton* m_registration = nullptr;
-    QLabel* m_type = nullptr;
-    QMenu* m_airframeMenu = nullptr;
+    TopBar* m_bar = nullptr;
     QAction* m_darkAction = nullptr;
-    std::array<QPushButton*, 5> m_moments{};
     QFrame* m_banner = nullptr;
     QLabel* m_bannerText = nullptr;
     QStackedWidget* m_stack = nullptr;
-    QWidget* m_welcome = nullptr;
+    Welcome* m_welcome = nullptr;
     std::array<Page*, 5> m_pages{};
     Moments m_moment = Moments::RiggedToday; // the last one shown
     QuestionBar* m_questionBar = nullptr;

@@ -89,10 +89,10 @@ QString JointPlayWords::how()
 }
 
 QString JointPlayWords::along() { return tr("&Along the rod"); }
-QString JointPlayWords::across() { return tr("Si&deways"); }
+QString JointPlayWords::across() { return tr("Side&ways"); }
 QString JointPlayWords::measured() { return tr("mm, if measured"); }
 QString JointPlayWords::measuredAlong() { return tr("Along the rod, &mm"); }
-QString JointPlayWords::measuredAcross() { return tr("Sideways, m&m"); }
+QString JointPlayWords::measuredAcross() { return tr("S&ideways, mm"); }
 QString JointPlayWords::day() { return tr("&Day"); }
 QString JointPlayWords::where() { return tr("&Coupling"); }
 QString JointPlayWords::person() { return tr("Tried &by"); }
@@ -104,14 +104,17 @@ QString JointPlayWords::keep() { return tr("Keep it  (Enter)"); }
 QString JointPlayWords::close() { return tr("Close  (Esc)"); }
 QString JointPlayWords::tryOne() { return tr("Say of at least one way whether there is play."); }
 
-QString JointPlayWords::measuredNotFelt()
+QString JointPlayWords::refusal(PlayProblem problem)
 {
-    return tr("A figure stands where no play is said. Say “play”, or take the figure out.");
-}
-
-QString JointPlayWords::nothingMeasured()
-{
-    return tr("A measured play is more than 0 mm. Leave the figure out where there was none.");
+    switch (problem) {
+    case PlayProblem::MeasuredNotFelt:
+        return tr("A figure stands where no play is said. Say “play”, or take the figure out.");
+    case PlayProblem::NothingMeasured:
+        return tr("A measured play is more than 0 mm. Leave the figure out where there was none.");
+    case PlayProblem::None:
+        break;
+    }
+    return {};
 }
 
 } // namespace rig

@@ -44,8 +44,7 @@ public:
     static QString keep();
     static QString close();
     static QString tryOne();
-    static QString measuredNotFelt();
-    static QString nothingMeasured();
+    static QString refusal(PlayProblem problem); // empty where there is none
 
 private:
     const AirframeFacts& m_facts;

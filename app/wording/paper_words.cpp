@@ -231,6 +231,18 @@ QString PaperWords::riggingIsOpen()
     return tr("A rigging is being recorded here. Close it first, then enter the one from paper.");
 }
 
+QString PaperWords::headIsNotKept()
+{
+    return tr("What is typed of the head of the sheet is not kept: the rigging from paper is not begun yet.");
+}
+
+QString PaperWords::isHalfTyped(const QString& day)
+{
+    return tr("The rigging of %1 is not typed in to its end. What is typed is kept, and the next start goes "
+              "on with it.")
+        .arg(day);
+}
+
 QString PaperWords::banner(const QString& day) { return tr("Entered from paper: %1").arg(day); }
 
 QString PaperWords::bannerOwn(const QString& day)

@@ -53,14 +53,16 @@ public:
     static QString moved();
     static QString itDoes();
 
+    // Where something is printed
+    static QString a4();
+    static QString letter();
+    static QString a5();
+
     // In Set up
     static QString part();
     static QString partDetail();
     static QString why();
     static QString paper();
-    static QString a4();
-    static QString letter();
-    static QString a5();
     static QString chooseGauge();
     static QString noGauge();
     static QString gaugeHint();
@@ -97,6 +99,8 @@ public:
     static QString typistMissing();
     static QString beforeMissing();
     static QString riggingIsOpen();
+    static QString headIsNotKept();
+    static QString isHalfTyped(const QString& day);
     static QString banner(const QString& day);
     static QString bannerOwn(const QString& day);
     static QString bannerCopied(const QString& day, const QString& typist);

@@ -11,8 +11,6 @@ QString PreviewWords::larger() { return tr("Larger  (+)"); }
 QString PreviewWords::smaller() { return tr("Smaller  (−)"); }
 QString PreviewWords::fit() { return tr("Fit the width  (0)"); }
 QString PreviewWords::paper() { return tr("Paper (%1)").arg(keyPaper()); }
-QString PreviewWords::a4() { return tr("A4"); }
-QString PreviewWords::letter() { return tr("Letter"); }
 QString PreviewWords::save() { return tr("Save as PDF …  (%1)").arg(keySave()); }
 QString PreviewWords::back() { return tr("Back  (Esc)"); }
 QString PreviewWords::pdfFiles() { return tr("PDF files (*.pdf)"); }

@@ -20,8 +20,6 @@ public:
     static QString smaller();
     static QString fit();
     static QString paper();
-    static QString a4();
-    static QString letter();
     static QString save();
     static QString back();
     static QString pdfFiles();

@@ -20,6 +20,7 @@ public:
     // Why a reading is no good: what usually spoils one.
     static QStringList spoiledBy();
     static QString takeText();
+    static QString sayItInWords();
     static QString newFileTitle();
     static QString saveFileTitle();
     static QString openFileTitle();

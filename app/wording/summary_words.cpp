@@ -10,8 +10,6 @@ QString SummaryWords::showLast() { return tr("Show the last record  (%1)").arg(k
 QString SummaryWords::print() { return tr("Write it as PDF  (%1)").arg(keyPrint()); }
 QString SummaryWords::back() { return tr("Back  (%1)").arg(keyBack()); }
 QString SummaryWords::paper() { return tr("Paper"); }
-QString SummaryWords::a4() { return tr("A4"); }
-QString SummaryWords::letter() { return tr("Letter"); }
 QString SummaryWords::pdfFiles() { return tr("PDF files (*.pdf)"); }
 
 QString SummaryWords::correctTitle() { return tr("Correct a reading"); }

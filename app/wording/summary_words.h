@@ -21,8 +21,6 @@ public:
     static QString print();
     static QString back();
     static QString paper();
-    static QString a4();
-    static QString letter();
     static QString pdfFiles();
 
     static QString correctTitle();

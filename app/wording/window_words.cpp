@@ -61,6 +61,8 @@ QString WindowWords::smallerText() { return tr("Smaller text"); }
 QString WindowWords::darkColours() { return tr("Dark colours"); }
 QString WindowWords::keys() { return tr("Keys …"); }
 QString WindowWords::quit() { return tr("Quit"); }
+QString WindowWords::closeTitle() { return tr("Close Rigband"); }
+QString WindowWords::closeAllTheSame() { return tr("Close it all the same"); }
 QString WindowWords::dismiss() { return tr("Close this message"); }
 QString WindowWords::fileFilter() { return tr("Rigband files (*.rigband)"); }
 

@@ -37,6 +37,8 @@ public:
     static QString darkColours();
     static QString keys();
     static QString quit();
+    static QString closeTitle();
+    static QString closeAllTheSame();
     static QString dismiss();
     static QString fileFilter();
 

@@ -55,11 +55,11 @@ const Gauge* AirframeFacts::gauge(GaugeId id) const
     return found == gauges.end() ? nullptr : &*found;
 }
 
-std::optional<Day> AirframeFacts::lastGoodCheck(GaugeId id) const
+std::optional<Day> AirframeFacts::lastGoodCheck(GaugeId id, Day upTo) const
 {
     std::optional<Day> last;
     for (const GaugeCheck& check : gaugeChecks)
-        if (check.gauge == id && !check.quarantineFrom && (!last || *last < check.day))
+        if (check.gauge == id && !check.quarantineFrom && check.day <= upTo && (!last || *last < check.day))
             last = check.day;
     return last;
 }

@@ -51,8 +51,8 @@ struct AirframeFacts
     std::string nameOf(PersonId person) const;           // empty when not known
     std::string placeOf(const Question& question) const; // the surface, coupling or gauge it is about
     const Gauge* gauge(GaugeId id) const;                // null when not known
-    // The latest check of a gauge that found it usable.
-    std::optional<Day> lastGoodCheck(GaugeId id) const;
+    // The latest check of a gauge, up to that day, that found it usable.
+    std::optional<Day> lastGoodCheck(GaugeId id, Day upTo) const;
 };
 
 } // namespace rig

@@ -19,6 +19,17 @@ struct PlayFound
     bool operator==(const PlayFound&) const = default;
 };
 
+enum class PlayProblem { None, NothingMeasured, MeasuredNotFelt };
+
+constexpr PlayProblem problemOf(const PlayFound& found)
+{
+    if (!found.measured)
+        return PlayProblem::None;
+    if (*found.measured <= Gap{})
+        return PlayProblem::NothingMeasured;
+    return found.felt == PlayFelt::Felt ? PlayProblem::None : PlayProblem::MeasuredNotFelt;
+}
+
 // Free play of the joint itself, both sides held close to it: another thing than its gap, and than what moves
 // at the surface. Nothing here judges it; the manual has the limit. A later one stands beside it.
 struct JointPlay

@@ -65,13 +65,6 @@ void wantNothing(RiggingSession& session)
     session.correctionReason.clear();
 }
 
-// Whoever types what another person has written as second person copies it.
-std::optional<PersonId> copiedBy(const RiggingSession& session, const RecordNow& now, PersonId person)
-{
-    const bool isOwn = session.turn == Turn::First || session.secondTypes || now.enteredBy == person;
-    return isOwn ? std::nullopt : now.enteredBy;
-}
-
 RecordPlace placeAt(CouplingId coupling)
 {
     return {RecordPlace::Kind::Coupling, coupling};
@@ -170,9 +163,16 @@ std::optional<PersonId> personAt(const RiggingSession& session, const RecordNow&
     return chosen;
 }
 
+std::optional<PersonId> copiedBy(const RiggingSession& session, const RecordNow& now,
+                                 std::optional<PersonId> person)
+{
+    const bool isOwn = session.turn == Turn::First || session.secondTypes || now.enteredBy == person;
+    return isOwn ? std::nullopt : now.enteredBy;
+}
+
 bool isHalfDone(const RiggingSession& session, const RecordNow& now)
 {
-    if (!session.begun)
+    if (!session.begun || now.enteredBy)
         return false;
     const CouplingNow* coupling = now.find(session.begun->coupling);
     return coupling && coupling->flow(session.begun->turn).begun && coupling->isWaiting(session.begun->turn);
@@ -351,6 +351,8 @@ SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId 
     SessionStep step{std::move(session), {}};
     if (isBegunByAnother || (before && *before != person))
         step = interrupt(std::move(step.session), now, InterruptionReason::PersonChanged, when);
+    if (step.session.turn == Turn::Second && step.session.second != person)
+        step.session.secondTypes = false;
     (step.session.turn == Turn::First ? step.session.first : step.session.second) = person;
     return step;
 }
@@ -360,7 +362,7 @@ SessionStep interrupt(RiggingSession session, const RecordNow& now, Interruption
     assert(!session.pressed);
     SessionStep step{std::move(session), {}};
     strikeWhatWasWrong(step, now, when);
-    if (isHalfDone(step.session, now) && !now.enteredBy) {
+    if (isHalfDone(step.session, now)) {
         Interruption interruption;
         interruption.record = now.record;
         interruption.coupling = step.session.begun->coupling;

@@ -156,7 +156,11 @@ struct SessionStep
 // Who works at the place now. Whoever did this coupling first is no second person for it, whatever was chosen
 // at another one.
 std::optional<PersonId> personAt(const RiggingSession& session, const RecordNow& now);
-// Something was begun here on the coupling at hand and is not finished.
+// Who copies what `person` wrote on paper as second person; empty: it is that person's own doing or typing.
+std::optional<PersonId> copiedBy(const RiggingSession& session, const RecordNow& now,
+                                 std::optional<PersonId> person);
+// Something was begun here on the coupling at hand and is not finished, so that a break sends it back to the
+// look. Never of a record from paper: there only the typing is broken off.
 bool isHalfDone(const RiggingSession& session, const RecordNow& now);
 // The next coupling that still waits for whoever works in this turn, after the one at hand, then from the
 // start.
@@ -179,10 +183,10 @@ SessionStep goOn(RiggingSession session, const RecordNow& now, Moment when);
 SessionStep stepBy(RiggingSession session, const RecordNow& now, int by, Moment when);
 SessionStep changeTurn(RiggingSession session, const RecordNow& now, Turn turn, Moment when);
 SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId person, Moment when);
-// Sends the coupling at hand back to the look when it is half done; nothing otherwise, and nothing of a
-// record from paper: there only the typing is broken off.
+// Sends the coupling at hand back to the look when it is half done; nothing otherwise.
 SessionStep interrupt(RiggingSession session, const RecordNow& now, InterruptionReason reason, Moment when);
-// From paper: whether the second person types, or whoever types the rest copies what that person wrote.
+// From paper: whether the second person types, or whoever types the rest copies what that person wrote. Said
+// of one person: it ends with the next one chosen.
 SessionStep chooseWhoTypes(RiggingSession session, const RecordNow& now, bool secondTypes, Moment when);
 SessionStep chooseGauge(RiggingSession session, const RecordNow& now, GaugeId gauge, Moment when);
 SessionStep chooseSurface(RiggingSession session, const RecordNow& now, SurfaceId surface, Moment when);

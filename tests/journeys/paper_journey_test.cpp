@@ -2,6 +2,7 @@
 
 #include "app/pages/rigged_today/rigged_today_page.h"
 #include "app/report/record_report.h"
+#include "app/wording/rigged_words.h"
 #include "core/review/record_summary.h"
 #include "core/store/airframe_facts.h"
 #include "tests/report/pages.h"
@@ -57,7 +58,7 @@ protected:
     }
 
     // Oren first, Vale second, typed by Oren.
-    void fillHead(const QString& day, const QString& time = "09:30")
+    void fillHead(const QString& day, const QString& time = "09:30", const char* before = "paperApart")
     {
         Typist::look();
         if (!part(page, "paperDay").isVisible()) {
@@ -70,7 +71,7 @@ protected:
         chooseIn("paperFirst", 1);
         chooseIn("paperSecond", 2);
         chooseIn("paperTypist", 1);
-        part<QRadioButton>(page, "paperApart").setChecked(true);
+        part<QRadioButton>(page, before).setChecked(true);
         typist.goTo("paperDay");
         press(Qt::Key_Return);
         Typist::look();
@@ -98,17 +99,27 @@ protected:
 
     std::size_t records() { return must(store.records().riggingRecords(hangar.airframe)).size(); }
 
-    RecordId riggedOn(Day day)
+    RecordId riggedOn(Day day, Closing closing = Closing::LeftOpen)
     {
         const RecordId record = must(store.records().add(hangar.record(noonOf(day))));
         RecordClose close;
         close.record = record;
-        close.closing = Closing::LeftOpen;
+        close.closing = closing;
         close.first = hangar.oren;
         close.second = hangar.vale;
         must(store.records().add(close));
         page.showAirframe(hangar.airframe);
         return record;
+    }
+
+    void happened(Day day, EventKind kind)
+    {
+        Event event;
+        event.airframe = hangar.airframe;
+        event.kind = kind;
+        event.day = day;
+        must(store.records().add(event));
+        page.showAirframe(hangar.airframe);
     }
 
     TempStore store;
@@ -205,6 +216,89 @@ TEST_P(PaperJourney, IsJudgedAsOfItsDay)
     EXPECT_EQ(text("verdictWord"), "Cannot tell") << "the set was in doubt on that day";
     EXPECT_EQ(content().readings.at(0).fitting, hangar.leftFitting);
     EXPECT_NE(content().readings.at(0).fitting, later);
+}
+
+TEST_P(PaperJourney, OneReturnBeginsItAndPassesNothingOver)
+{
+    fillHead("2026-05-09");
+    EXPECT_EQ(records(), 1U);
+    EXPECT_TRUE(part(page, "seasonNext").isVisible());
+}
+
+TEST_P(PaperJourney, KnowsNothingOfWhatWasCheckedAfterItsDay)
+{
+    GaugeCheck check;
+    check.gauge = hangar.setA;
+    check.day = dayOf(2026, 5, 15);
+    check.how = "micrometer";
+    must(store.records().add(check));
+    page.showAirframe(hangar.airframe);
+    fillHead("2026-05-09");
+    leaveSeasonList();
+    EXPECT_EQ(text("leafNote"), RiggedWords::gaugeNeverChecked("A"));
+}
+
+TEST_P(PaperJourney, IsGoneThroughWholeForWhatHadBeenDoneByItsDayAlone)
+{
+    happened(dayOf(2026, 5, 12), EventKind::Greased);
+    fillHead("2026-05-09", "09:30", "paperStood");
+    EXPECT_EQ(content().record.origin, RecordOrigin::Recheck) << "it was greased later";
+    leaveSeasonList();
+    EXPECT_FALSE(part(page, "couplingTold").isVisible());
+}
+
+TEST_P(PaperJourney, IsGoneThroughWholeThoughALaterRiggingWas)
+{
+    happened(dayOf(2026, 5, 5), EventKind::Greased);
+    riggedOn(dayOf(2026, 5, 16), Closing::Complete);
+    fillHead("2026-05-09", "09:30", "paperStood");
+    EXPECT_EQ(content().record.origin, RecordOrigin::Rigging);
+    leaveSeasonList();
+    EXPECT_TRUE(text("couplingTold").contains("5 May 2026")) << text("couplingTold").toStdString();
+}
+
+TEST_P(PaperJourney, LosesNoKeyToAPauseOfWhoeverTypesItIn)
+{
+    fillHead("2026-05-09");
+    leaveSeasonList();
+    type("y");
+    Typist::look();
+    store.clock().passMinutes(45);
+    type("y");
+    EXPECT_EQ(content().checks.size(), 2U);
+}
+
+TEST_P(PaperJourney, AsksBeforeItIsLeftInTheMiddle)
+{
+    EXPECT_TRUE(page.leftUndone().isEmpty());
+    page.enterFromPaper();
+    EXPECT_TRUE(page.leftUndone().isEmpty()) << "nothing is typed yet";
+    part<QLineEdit>(page, "paperDay").setText("2026-05-09");
+    EXPECT_TRUE(page.leftUndone().contains("not kept")) << page.leftUndone().toStdString();
+    fillHead("2026-05-09");
+    EXPECT_TRUE(page.leftUndone().contains("9 May 2026")) << page.leftUndone().toStdString();
+}
+
+TEST_P(PaperJourney, IsOpenedByNobodyBeforeThereIsSomethingToMeasureWith)
+{
+    Gauge set = must(store.records().gauges()).front();
+    set.inUse = false;
+    must(store.records().add(set));
+    page.showAirframe(hangar.airframe);
+    page.enterFromPaper();
+    Typist::look();
+    EXPECT_FALSE(part(page, "paperDay").isVisible());
+    EXPECT_TRUE(part(page, "startMissing").isVisible());
+}
+
+TEST_P(PaperJourney, SaysOnEveryPanelThatARiggingIsOpen)
+{
+    must(store.records().add(hangar.record(store.clock().now())));
+    page.showAirframe(hangar.airframe);
+    part<QAbstractButton>(page, "recordRow6").click();
+    ASSERT_TRUE(part(page, "closeRecord").isVisible());
+    page.enterFromPaper();
+    EXPECT_TRUE(text("riggingNews").contains("Close it first")) << text("riggingNews").toStdString();
 }
 
 TEST_P(PaperJourney, RefusesADayThatCannotBe)

@@ -317,6 +317,24 @@ TEST_P(TypedAhead, AFigureBehindAReasonIsTheCorrection)
     expectNoProblem();
 }
 
+TEST_P(TypedAhead, AFigureThatIsTypedInPlaceOfAReasonIsNone)
+{
+    typist.type("yyy0.45\nw0.50\nyy\nyyy0.70\n");
+    Typist::look();
+    EXPECT_TRUE(QuestionCover::standsOn(window)) << "why is still asked";
+    EXPECT_TRUE(part(window, "promptRefused").isVisible());
+    EXPECT_EQ(content().readings.size(), 1U);
+    typist.type("pressed the neighbour\n0.50\nyy\n");
+    const RecordContent now = content();
+    ASSERT_EQ(now.readings.size(), 2U);
+    EXPECT_EQ(now.readings[1].corrects, now.readings[0].id);
+    EXPECT_EQ(now.readings[1].note, "pressed the neighbour");
+    EXPECT_EQ(now.readings[1].interval, between(500, 550));
+    EXPECT_TRUE(flowOfSleeve(now, joints[0].id, Turn::First).isDone());
+    expectUntouched(joints[1]);
+    expectNoProblem();
+}
+
 TEST_P(TypedAhead, TurningAwayFromAReasonLosesNoKeyEither)
 {
     typist.type("yyy0.50\nxld");

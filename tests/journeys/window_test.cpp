@@ -1,5 +1,7 @@
 // The window around the pages: colours, and what goes on behind it while a file is already shown.
 
+#include "app/pages/rigged_today/rigged_today_page.h"
+#include "app/pages/setup/setup_page.h"
 #include "app/window/main_window.h"
 #include "app/window/question_bar.h"
 #include "app/window/start_up.h"
@@ -10,6 +12,7 @@
 #include "tests/support/scripted_prompts.h"
 
 #include <QAction>
+#include <QLineEdit>
 
 #include <algorithm>
 #include <sqlite3.h>
@@ -111,6 +114,47 @@ TEST_F(Window, SaysWhenNoCopyOfTheDayCouldBeKept)
     EXPECT_TRUE(QTest::qWaitFor([this] { return part(window, "problemBanner").isVisible(); }));
     EXPECT_NE(textOf(window, "problemText").find("No copy of hangar.rigband"), std::string::npos);
     EXPECT_TRUE(window.page(Moments::RiggedToday));
+}
+
+TEST_F(Window, AsksBeforeItClosesInTheMiddleOfAnEntryFromPaper)
+{
+    open();
+    auto* rigging = qobject_cast<RiggedTodayPage*>(window.page(Moments::RiggedToday));
+    rigging->enterFromPaper();
+    part<QLineEdit>(window, "paperDay").setText("2026-05-09");
+    window.showMoment(Moments::Trends);
+    EXPECT_FALSE(window.close());
+    EXPECT_TRUE(window.isVisible());
+    ASSERT_EQ(prompts.asked.size(), 1U);
+    prompts.confirmations.push_back(true);
+    EXPECT_TRUE(window.close());
+}
+
+TEST_F(Window, ShowsInTheQuestionsAndInSetUpWhatAnotherProgramHasWritten)
+{
+    open();
+    const auto file = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
+    IdSource ids{7};
+    Records other{*file, ids, store.clock()};
+    window.showQuestions();
+    Question question;
+    question.airframe = hangar.airframe;
+    question.kind = QuestionKind::CannotSee;
+    question.record = must(other.add(hangar.record(store.clock().now())));
+    question.coupling = hangar.leftAileron;
+    must(other.add(question));
+    EXPECT_TRUE(QTest::qWaitFor([this] { return part(window, "questionsCount").isVisible(); }));
+    window.showMoment(Moments::SetUp);
+    qobject_cast<SetUpPage*>(window.page(Moments::SetUp))->showPart(SetUpPart::People);
+    const auto people = [this] {
+        const auto rows = window.page(Moments::SetUp)->findChildren<QAbstractButton*>();
+        return std::ranges::count_if(rows, [](const QAbstractButton* row) {
+            return row->objectName().startsWith("person") && row->isVisible();
+        });
+    };
+    const auto before = people();
+    must(other.add(aPerson("A. Quill")));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return people() == before + 1; }));
 }
 
 TEST_F(Window, ShowsOnEveryPageWhatAnotherProgramHasWritten)

@@ -176,7 +176,8 @@ protected:
     void measure(const char* line, const char* typed)
     {
         part<QLineEdit>(panel, line).setText(typed);
-        QTest::keyClick(&part<QLineEdit>(panel, line), Qt::Key_Return);
+        part<QLineEdit>(panel, line).setFocus();
+        type("\n");
     }
 
     std::vector<SurfaceCheck> answers() { return must(store.records().content(record())).surfaceChecks; }
@@ -210,8 +211,8 @@ TEST_F(ControlCheck, AReversedSenseStopsEverySurfaceUntilANamedPersonHasSaidWhat
     call(left, SurfaceCheckKind::CalledOtherWay, Movement::Up);
     ASSERT_EQ(questions().size(), 1U);
     EXPECT_EQ(questions().front().question.kind, QuestionKind::SurfaceDoubt);
-    EXPECT_EQ(sheet(left).stop, SurfaceCheckKind::CalledOtherWay);
-    EXPECT_FALSE(sheet(right).stop);
+    EXPECT_EQ(sheet(left).progress.stop, SurfaceCheckKind::CalledOtherWay);
+    EXPECT_FALSE(sheet(right).progress.stop);
     ASSERT_TRUE(sheet(right).reversed);
     EXPECT_EQ(sheet(right).reversed->id, left);
     EXPECT_FALSE(sheet(right).asked());
@@ -219,7 +220,7 @@ TEST_F(ControlCheck, AReversedSenseStopsEverySurfaceUntilANamedPersonHasSaidWhat
 
     resolve(questions().front().question);
     EXPECT_FALSE(sheet(right).reversed);
-    EXPECT_FALSE(sheet(left).stop);
+    EXPECT_FALSE(sheet(left).progress.stop);
     EXPECT_FALSE(sheet(left).progress.answers.contains(SurfaceCheckKind::CalledOneWay))
         << "both ways are called anew";
     EXPECT_FALSE(sheet(left).progress.answers.contains(SurfaceCheckKind::CalledOtherWay));
@@ -228,7 +229,7 @@ TEST_F(ControlCheck, AReversedSenseStopsEverySurfaceUntilANamedPersonHasSaidWhat
 TEST_F(ControlCheck, AnotherNoStopsItsOwnSurfaceOnly)
 {
     answer(left, SurfaceCheckKind::Freedom, Answer::No);
-    EXPECT_EQ(sheet(left).stop, SurfaceCheckKind::Freedom);
+    EXPECT_EQ(sheet(left).progress.stop, SurfaceCheckKind::Freedom);
     EXPECT_FALSE(sheet(left).asked());
     EXPECT_TRUE(sheet(right).asked());
 }
@@ -237,7 +238,7 @@ TEST_F(ControlCheck, CannotSeeOpensAQuestionAndTheOthersAreStillTried)
 {
     answer(left, SurfaceCheckKind::HeldOneWay, Answer::CannotSee);
     EXPECT_EQ(questions().size(), 1U);
-    EXPECT_FALSE(sheet(left).stop);
+    EXPECT_FALSE(sheet(left).progress.stop);
     EXPECT_EQ(sheet(left).asked(), SurfaceCheckKind::HeldOtherWay);
     EXPECT_TRUE(sheet(left).progress.doubted);
 }
@@ -433,9 +434,8 @@ TEST_F(ControlCheckScreen, OfWhatTheOwnerWroteItIsAskedInWordsOnceItWasCalled)
     type("yy↓");
     EXPECT_FALSE(part(panel, "stopCard").isVisible()) << "what is expected stands in words";
     type("↑");
-    EXPECT_EQ(textOf(panel, "senseCall"),
-              "Stick to the left. Seen: Down.\nStick to the right. Seen: Up.\n"
-              "Expected: Stick to the hangar: left wing up.");
+    EXPECT_EQ(textOf(panel, "senseCall"), "Stick to the left. Seen: Down.\nStick to the right. Seen: Up.\n"
+                                          "Expected: Stick to the hangar: left wing up.");
     EXPECT_EQ(sheet(left).asked(), SurfaceCheckKind::Sense);
     type("n");
     EXPECT_TRUE(part(panel, "stopCard").isVisible());

@@ -22,10 +22,12 @@
 #include <QAbstractButton>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QListWidget>
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <map>
 
 using namespace rig;
 using namespace rig::test;
@@ -355,7 +357,7 @@ TEST_F(KindsOfCouplings, JointPlayIsStatedInSetUpByANamedPersonAndRefusedWhenHal
     entry.acrossMm = "a bit";
     saved = must(presenter.events.save(entry));
     ASSERT_EQ(saved.problems.size(), 2U);
-    EXPECT_EQ(saved.problems.front().sentence, JointPlayWords::measuredNotFelt());
+    EXPECT_EQ(saved.problems.front().sentence, JointPlayWords::refusal(PlayProblem::MeasuredNotFelt));
     EXPECT_TRUE(facts().jointPlays.empty());
 
     entry.along = PlayFelt::Felt;
@@ -369,6 +371,21 @@ TEST_F(KindsOfCouplings, JointPlayIsStatedInSetUpByANamedPersonAndRefusedWhenHal
     EXPECT_FALSE(kept.front().record);
     EXPECT_EQ(must(presenter.view(hangar().airframe)).plays.size(), 1U);
 }
+
+namespace {
+
+void expectOneFieldForEachLetter(const QWidget& page)
+{
+    std::map<QString, std::vector<std::string>> fields;
+    for (const QLabel* label : page.findChildren<QLabel*>())
+        if (const auto at = label->text().indexOf('&'); label->buddy() && label->isVisible() && at >= 0)
+            fields[label->text().mid(at + 1, 1).toLower()].push_back(label->text().toStdString());
+    EXPECT_GT(fields.size(), 5U);
+    for (const auto& [letter, named] : fields)
+        EXPECT_EQ(named.size(), 1U) << letter.toStdString() << ": " << named.front() << ", " << named.back();
+}
+
+} // namespace
 
 TEST_F(KindsOfCouplings, SetUpHasAFormForJointPlayAndListsItAmongTheEventsWithItsDay)
 {
@@ -385,6 +402,7 @@ TEST_F(KindsOfCouplings, SetUpHasAFormForJointPlayAndListsItAmongTheEventsWithIt
     part<QAbstractButton>(page, "addPlay").click();
     QApplication::processEvents();
     EXPECT_TRUE(part(page, "playAlongMm").isVisible());
+    expectOneFieldForEachLetter(page);
     expectNothingClipped(page, 10);
     part<QAbstractButton>(page, "save").click();
     QApplication::processEvents();

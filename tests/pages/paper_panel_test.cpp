@@ -73,6 +73,16 @@ TEST_F(PaperPanelTest, OffersTheGaugeThatWasUsedLastAndEachPaper)
         EXPECT_FALSE(box->accessibleName().isEmpty());
 }
 
+TEST_F(PaperPanelTest, OpensNoEntryThatTheStartOfARiggingRefuses)
+{
+    EXPECT_TRUE(child<QPushButton>("enterFromPaper")->isEnabled());
+    Gauge set = must(store.records().gauges()).front();
+    set.inUse = false;
+    must(store.records().add(set));
+    page.showAirframe(hangar.airframe);
+    EXPECT_FALSE(child<QPushButton>("enterFromPaper")->isEnabled()) << "there is nothing to measure with";
+}
+
 TEST_F(PaperPanelTest, SaysWhenTheSheetCannotBeWritten)
 {
     saveAs("none/sheet.pdf");

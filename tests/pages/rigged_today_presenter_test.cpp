@@ -158,8 +158,7 @@ TEST_F(RiggedToday, ACorrectedReadingStaysInTheFileWithItsReason)
     read(500, "pressed the wrong leaf");
     const CouplingSheet now = sheet();
     ASSERT_EQ(now.readings.size(), 2U);
-    EXPECT_TRUE(now.readings.front().superseded);
-    EXPECT_FALSE(now.readings.back().superseded);
+    EXPECT_EQ(now.readings.back().reading.corrects, now.readings.front().reading.id);
     EXPECT_EQ(now.readings.back().reading.note, "pressed the wrong leaf");
 }
 

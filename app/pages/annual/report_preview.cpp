@@ -1,5 +1,6 @@
 #include "app/pages/annual/report_preview.h"
 
+#include "app/pages/paper_box.h"
 #include "app/pages/prompts.h"
 #include "app/report/review_files.h"
 #include "app/widgets/pages_view.h"
@@ -9,7 +10,6 @@
 #include "app/wording/report_words.h"
 #include "app/wording/review_report_words.h"
 
-#include <QComboBox>
 #include <QFileInfo>
 #include <QVBoxLayout>
 
@@ -49,13 +49,8 @@ void ReportPreview::addHead(QVBoxLayout* layout)
     auto* smaller = buttonOf(PreviewWords::smaller(), "previewSmaller");
     auto* larger = buttonOf(PreviewWords::larger(), "previewLarger");
     auto* fit = buttonOf(PreviewWords::fit(), "previewFit");
-    m_paper = new QComboBox;
-    m_paper->setObjectName("previewPaper");
-    m_paper->setAccessibleName(PreviewWords::paper());
+    m_paper = new PaperBox{"previewPaper", PreviewWords::paper()};
     m_paper->setToolTip(PreviewWords::paper());
-    m_paper->addItem(PreviewWords::a4(), static_cast<int>(Paper::A4));
-    m_paper->addItem(PreviewWords::letter(), static_cast<int>(Paper::Letter));
-    m_paper->setCurrentIndex(m_paper->findData(static_cast<int>(usualPaper(QLocale{}))));
     auto* save = buttonOf(PreviewWords::save(), "previewSave", "primary");
     auto* back = buttonOf(PreviewWords::back(), "previewBack");
     for (QWidget* one :
@@ -94,8 +89,7 @@ void ReportPreview::setLook(const Look& look)
 
 Printing ReportPreview::printing() const
 {
-    return {static_cast<Paper>(m_paper->currentData().toInt()), m_today,
-            ReportWords::program(QCoreApplication::applicationVersion())};
+    return {m_paper->paper(), m_today, ReportWords::program(QCoreApplication::applicationVersion())};
 }
 
 void ReportPreview::lay()

@@ -5,13 +5,13 @@
 
 #include <QWidget>
 
-class QComboBox;
 class QLabel;
 class QVBoxLayout;
 
 namespace rig {
 
 class PagesView;
+class PaperBox;
 class Prompts;
 
 // The engineer's report as it will be printed, before it is written. Keys: S saves, A other paper, + - 0
@@ -48,7 +48,7 @@ private:
     AirframeReview m_review;
     Day m_today{};
     PagesView* m_pages = nullptr;
-    QComboBox* m_paper = nullptr;
+    PaperBox* m_paper = nullptr;
     QLabel* m_page = nullptr;
     QLabel* m_said = nullptr;
 };

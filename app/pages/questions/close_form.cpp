@@ -65,7 +65,7 @@ void CloseForm::add(QVBoxLayout* layout, QWidget* editor, const QString& label, 
     QLabel* above = labelOf(label, "label");
     above->setBuddy(editor);
     editor->setObjectName(QLatin1String(name));
-    editor->setAccessibleName(QString{label}.remove(QLatin1Char('&')));
+    editor->setAccessibleName(withoutMnemonic(label));
     editor->setAccessibleDescription(hint);
     QLabel* problem = labelOf({}, "problem");
     problem->setObjectName(QLatin1String(name) + QLatin1String("Problem"));

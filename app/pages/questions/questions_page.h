@@ -22,6 +22,7 @@ public:
 
     void showAirframe(std::optional<AirframeId> airframe) override;
     void setLook(const Look& look) override;
+    void catchUp() override { refresh(); }
 
 signals:
     void leaveAsked();

@@ -7,6 +7,7 @@
 
 #include <QCheckBox>
 #include <QFormLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -46,13 +47,15 @@ ClosePanel::ClosePanel(QWidget* parent) : QWidget{parent}
     addNames(layout);
     m_problem = labelOf({}, "problem");
     m_problem->setObjectName("closeProblem");
-    m_problem->hide();
-    layout->addWidget(m_problem);
     m_close = new QPushButton;
     m_close->setProperty("kind", "primary");
     m_close->setObjectName("closeRecord");
     m_close->setAutoDefault(true);
-    layout->addWidget(m_close, 0, Qt::AlignLeft);
+    auto* end = new QHBoxLayout; // a refusal beside the button leaves it where it is pressed
+    end->setSpacing(14);
+    end->addWidget(m_close, 0, Qt::AlignTop);
+    end->addWidget(m_problem, 1);
+    layout->addLayout(end);
     layout->addWidget(labelOf(RiggedWords::cautionLast(), "soft"));
     layout->addStretch(1);
     connect(m_close, &QPushButton::clicked, this, &ClosePanel::tryToClose);
@@ -119,7 +122,7 @@ void ClosePanel::display(const RiggedTodayView& view)
     m_tools->setChecked(false);
     m_hatches->setChecked(false);
     m_note->clear();
-    m_problem->hide();
+    m_problem->clear();
     for (ChoiceBox* box : {m_first, m_second}) {
         box->begin(RiggedWords::choosePerson());
         for (const Person& person : view.persons)
@@ -139,7 +142,6 @@ void ClosePanel::tryToClose()
     else if (*first == *second)
         problem = RiggedWords::namesMustDiffer();
     m_problem->setText(problem);
-    m_problem->setVisible(!problem.isEmpty());
     if (problem.isEmpty())
         emit closeAsked(*first, *second, m_note->text().trimmed(), {TickKind::ToolsOut, TickKind::HatchesOn});
 }

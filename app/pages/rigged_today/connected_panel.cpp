@@ -6,6 +6,7 @@
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/connected_words.h"
 
+#include <QLabel>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -40,9 +41,9 @@ ConnectedPanel::ConnectedPanel(QWidget* parent) : QWidget{parent}
     whole->addWidget(rule);
     auto* row = new WrapLayout{8, false};
     row->setContentsMargins(28, 10, 28, 12);
-    m_keys = labelOf(ConnectedWords::keys(), "soft");
-    m_keys->setWordWrap(false);
-    row->addWidget(m_keys);
+    QLabel* keys = labelOf(ConnectedWords::keys(), "soft");
+    keys->setWordWrap(false);
+    row->addWidget(keys);
     m_next = buttonOf({}, "connectedNext", "primary");
     row->addWidget(m_next);
     connect(m_next, &QPushButton::clicked, this, &ConnectedPanel::nextAsked);

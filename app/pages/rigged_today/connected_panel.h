@@ -6,7 +6,6 @@
 
 #include <map>
 
-class QLabel;
 class QPushButton;
 
 namespace rig {
@@ -40,7 +39,6 @@ private:
     std::optional<Side> m_asked;
     std::map<Side, ChoiceTile*> m_tiles;
     FlowScroll* m_scroll = nullptr;
-    QLabel* m_keys = nullptr;
     QPushButton* m_next = nullptr;
 };
 

@@ -290,14 +290,14 @@ void ControlCheckPanel::showPeople()
     m_inCockpit->choose(m_session.checkPeople.inCockpit);
     const QString callName = QString::fromStdString(m_view.airframe.callName);
     const QString callPhone = QString::fromStdString(m_view.airframe.callPhone);
-    const bool stops = m_sheet.stop || m_sheet.reversed;
+    const bool stops = m_sheet.progress.stop || m_sheet.reversed;
     if (m_sheet.reversed)
         m_stop->say(m_sheet.didNothing
                         ? ControlWords::didNothing(QString::fromStdString(m_sheet.reversed->name))
                         : ControlWords::reversed(QString::fromStdString(m_sheet.reversed->name)),
                     ControlWords::leaveAndCall(callName, callPhone));
-    else if (m_sheet.stop)
-        m_stop->say(ControlWords::saidNo(m_title->text(), *m_sheet.stop),
+    else if (m_sheet.progress.stop)
+        m_stop->say(ControlWords::saidNo(m_title->text(), *m_sheet.progress.stop),
                     ControlWords::leaveAndCall(callName, callPhone));
     m_stop->setVisible(stops);
     if (!m_session.checkPeople.areTwo())
@@ -360,7 +360,7 @@ bool ControlCheckPanel::isShown(SurfaceCheckKind kind) const
 bool ControlCheckPanel::isOpen(SurfaceCheckKind kind) const
 {
     const SurfaceProgress& progress = m_sheet.progress;
-    return mayTry() && !m_sheet.stop && !m_sheet.reversed &&
+    return mayTry() && !m_sheet.progress.stop && !m_sheet.reversed &&
            (kind != SurfaceCheckKind::Sense || progress.isCalledBothWays() ||
             progress.isSenseAnsweredPlainly());
 }

@@ -47,10 +47,8 @@ Result<SurfaceSheet> ControlCheckPresenter::sheet(const RiggedTodayView& view, S
     sheet.measured = measuredOn(id, content.surfaceMeasures);
     sheet.other = otherSideOf(view, content, *surface);
     for (const SurfaceProgress& progress : view.review.surfaces) {
-        if (progress.id == id) {
+        if (progress.id == id)
             sheet.progress = progress;
-            sheet.stop = progress.stop;
-        }
         const Surface* one = find(view, progress.id);
         if (one && progress.stop && isOfSense(*progress.stop)) {
             const auto seen = progress.seen.find(*progress.stop);

@@ -24,14 +24,15 @@ struct SurfaceSheet
     SurfaceProgress progress;
     MeasuredSurface measured;
     std::optional<OtherSide> other;
-    // What was answered with no here, and nobody has said yet what it was; the sense before all else.
-    std::optional<SurfaceCheckKind> stop;
     // The surface that did not move as called: while its question is open nothing is tried on any.
     std::optional<Surface> reversed;
     bool didNothing = false; // that one, instead of moving the wrong way
 
     // What Y, N and C answer now; empty when everything was tried and when it stopped.
-    std::optional<SurfaceCheckKind> asked() const { return stop || reversed ? std::nullopt : progress.next; }
+    std::optional<SurfaceCheckKind> asked() const
+    {
+        return progress.stop || reversed ? std::nullopt : progress.next;
+    }
 };
 
 // Facts of the control check -> one surface's sheet; what the two did -> facts. Knows no widget.
@@ -43,7 +44,6 @@ public:
 
     // `view` has a record, and this surface.
     Result<SurfaceSheet> sheet(const RiggedTodayView& view, SurfaceId surface) const;
-    // A no and a cannot-see open a question with it. `people` are two.
     // A figure as typed. Gives the sentence why it was not taken; empty: it is kept.
     Result<QString> keep(RecordId record, const Surface& surface, MeasureKind kind, DeflectionUnit unit,
                          const QString& typed, PersonId atSurface);

@@ -2,11 +2,11 @@
 
 #include "app/pages/rigged_today/measure_card.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/still_box.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/control_words.h"
 #include "app/wording/surface_words.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QVBoxLayout>
@@ -74,7 +74,7 @@ FigureSection::FigureSection(QWidget* parent) : QWidget{parent}
     auto* label = labelOf(ControlWords::unitOfUpAndDown(), "soft");
     label->setWordWrap(false);
     heading->addWidget(label);
-    m_unit = new QComboBox;
+    m_unit = new StillBox;
     m_unit->setObjectName("deflectionUnit");
     m_unit->setAccessibleName(ControlWords::unitOfUpAndDown());
     for (const DeflectionUnit unit : {DeflectionUnit::Degrees, DeflectionUnit::Millimetres})
@@ -87,8 +87,6 @@ FigureSection::FigureSection(QWidget* parent) : QWidget{parent}
     for (const MeasureKind kind : kMeasures) {
         const auto at = static_cast<std::size_t>(kind);
         m_cards[at] = new MeasureCard{kNames[at]};
-        connect(m_cards[at], &MeasureCard::typed, this,
-                [this, kind](const QString& figure) { emit typed(kind, unitFor(kind), figure); });
         row->addWidget(m_cards[at]);
     }
     layout->addLayout(row);
@@ -157,10 +155,22 @@ bool FigureSection::takeKey(const QKeyEvent& event)
 {
     if (!m_open)
         return false;
+    if (event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter)
+        return takeEnter();
     for (const MeasureKind kind : kMeasures)
         if (isKey(event, ControlWords::keyOf(kind))) {
             card(kind)->focusLine();
             emit lineOpened(kind);
+            return true;
+        }
+    return false;
+}
+
+bool FigureSection::takeEnter()
+{
+    for (const MeasureKind kind : kMeasures)
+        if (const QString figure = card(kind)->figureForEnter(); !figure.isEmpty()) {
+            emit typed(kind, unitFor(kind), figure);
             return true;
         }
     return false;

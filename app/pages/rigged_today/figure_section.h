@@ -27,7 +27,7 @@ public:
     void display(const SurfaceSheet& sheet, bool open);
     void refuse(MeasureKind kind, const QString& sentence);
     void taken(MeasureKind kind); // what was typed is kept, or it belongs to another surface
-    // The letter of a figure leads to its line.
+    // The letter of a figure leads to its line, Enter takes what is typed there.
     bool takeKey(const QKeyEvent& event);
     QWidget* placeOf(MeasureKind kind) const;
 
@@ -39,6 +39,7 @@ signals:
 private:
     MeasureCard* card(MeasureKind kind) const { return m_cards[static_cast<std::size_t>(kind)]; }
     DeflectionUnit unitFor(MeasureKind kind) const;
+    bool takeEnter();
     void showCard(MeasureKind kind, const SurfaceSheet& sheet, bool open);
 
     bool m_open = false;

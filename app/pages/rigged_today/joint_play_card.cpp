@@ -1,11 +1,11 @@
 #include "app/pages/rigged_today/joint_play_card.h"
 
 #include "app/widgets/parts.h"
+#include "app/widgets/still_box.h"
 #include "app/wording/entry_words.h"
 #include "app/wording/joint_play_words.h"
 #include "core/measure/gap_entry.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -56,15 +56,15 @@ JointPlayCard::Way JointPlayCard::addWay(QGridLayout* grid, const QString& label
     Way way;
     const int row = grid->rowCount() == 1 && grid->count() == 0 ? 0 : grid->rowCount();
     auto* text = new QLabel{label};
-    way.felt = new QComboBox;
+    way.felt = new StillBox;
     way.felt->setObjectName(QLatin1String(name));
-    way.felt->setAccessibleName(QString{label}.remove(QLatin1Char('&')));
+    way.felt->setAccessibleName(withoutMnemonic(label));
     for (const PlayFelt felt : {PlayFelt::NotTried, PlayFelt::None, PlayFelt::Felt})
         way.felt->addItem(JointPlayWords::felt(felt));
     text->setBuddy(way.felt);
     way.millimetres = new QLineEdit;
     way.millimetres->setObjectName(QLatin1String(name) + QLatin1String("Mm"));
-    way.millimetres->setAccessibleName(QString{measured}.remove(QLatin1Char('&')));
+    way.millimetres->setAccessibleName(withoutMnemonic(measured));
     way.millimetres->setPlaceholderText(JointPlayWords::measured());
     grid->addWidget(text, row, 0);
     grid->addWidget(way.felt, row, 1);
@@ -101,14 +101,12 @@ std::optional<PlayFound> JointPlayCard::read(const Way& way, QString& problem) c
     if (typed.isEmpty())
         return found;
     const GapEntry entry = parseGap(typed.toStdString());
-    if (const auto* refused = std::get_if<EntryProblem>(&entry))
+    if (const auto* refused = std::get_if<EntryProblem>(&entry)) {
         problem = EntryWords::refusal(*refused, typed);
-    else if (std::get<Gap>(entry) <= Gap{})
-        problem = JointPlayWords::nothingMeasured();
-    else if (found.felt != PlayFelt::Felt)
-        problem = JointPlayWords::measuredNotFelt();
-    else
-        found.measured = std::get<Gap>(entry);
+        return std::nullopt;
+    }
+    found.measured = std::get<Gap>(entry);
+    problem = JointPlayWords::refusal(problemOf(found));
     return problem.isEmpty() ? std::optional{found} : std::nullopt;
 }
 

@@ -37,7 +37,6 @@ MeasureCard::MeasureCard(const char* objectName, QWidget* parent) : QFrame{paren
     layout->addWidget(m_refusal);
     layout->addWidget(m_words);
     layout->addStretch(1);
-    connect(m_line, &QLineEdit::returnPressed, this, [this] { emit typed(m_line->text()); });
     connect(m_line, &QLineEdit::textEdited, this, [this] { sayIn(m_refusal, {}); });
 }
 
@@ -70,6 +69,11 @@ void MeasureCard::focusLine()
 {
     m_line->setFocus();
     m_line->selectAll();
+}
+
+QString MeasureCard::figureForEnter() const
+{
+    return window()->focusWidget() == m_line ? m_line->text().trimmed() : QString{};
 }
 
 void MeasureCard::clear()

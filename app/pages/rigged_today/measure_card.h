@@ -17,14 +17,13 @@ public:
 
     void setTitle(const QString& title, const QString& unit);
     void setOpen(bool open);
-    // Empties the line; `words` are the sentences below it.
+    // `words` are the sentences below the line.
     void show(const QStringList& words);
     void refuse(const QString& sentence);
     void focusLine();
     void clear(); // what was typed at another surface, and its refusal
-
-signals:
-    void typed(const QString& figure); // Enter in the line
+    // What Enter takes: the figure in the line, while the keys go there. Empty: Enter is somebody else's.
+    QString figureForEnter() const;
 
 private:
     QLabel* m_title = nullptr;

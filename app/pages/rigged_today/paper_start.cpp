@@ -28,15 +28,6 @@ Moment momentOf(Day day, QTime time)
     return {local.toSecsSinceEpoch(), local.offsetFromUtc()};
 }
 
-void chooseNeither(std::initializer_list<QRadioButton*> buttons)
-{
-    for (QRadioButton* one : buttons) {
-        one->setAutoExclusive(false);
-        one->setChecked(false);
-        one->setAutoExclusive(true);
-    }
-}
-
 } // namespace
 
 PaperStart::PaperStart(QWidget* parent) : QWidget{parent}
@@ -76,11 +67,9 @@ PaperStart::PaperStart(QWidget* parent) : QWidget{parent}
     layout->addStretch(1);
     connect(begin, &QPushButton::clicked, this, &PaperStart::begin);
     connect(back, &QPushButton::clicked, this, &PaperStart::backAsked);
-    for (QLineEdit* line : {m_day, m_time}) {
-        connect(line, &QLineEdit::returnPressed, this, &PaperStart::begin);
-        // Of another day nobody has said yet whether it is another rigging.
+    // Of another day nobody has said yet whether it is another rigging.
+    for (QLineEdit* line : {m_day, m_time})
         connect(line, &QLineEdit::textEdited, this, [this] { refuse({}, false); });
-    }
 }
 
 QLineEdit* PaperStart::addLine(QFormLayout* form, const char* name, const QString& label, const QString& hint)
@@ -88,14 +77,14 @@ QLineEdit* PaperStart::addLine(QFormLayout* form, const char* name, const QStrin
     auto* line = new QLineEdit;
     line->setObjectName(QLatin1String(name));
     line->setPlaceholderText(hint);
-    line->setAccessibleName(QString{label}.remove(QLatin1Char('&')));
+    line->setAccessibleName(withoutMnemonic(label));
     form->addRow(label, line);
     return line;
 }
 
 ChoiceBox* PaperStart::addPerson(QFormLayout* form, const char* name, const QString& label)
 {
-    auto* box = new ChoiceBox{QString{label}.remove(QLatin1Char('&'))};
+    auto* box = new ChoiceBox{withoutMnemonic(label)};
     box->setObjectName(QLatin1String(name));
     form->addRow(label, box);
     return box;
@@ -121,6 +110,13 @@ void PaperStart::clear()
         box->choose(std::optional<PersonId>{});
     chooseNeither({m_apart, m_stood});
     refuse({}, false);
+}
+
+bool PaperStart::isBegun() const
+{
+    const auto isChosen = [](const ChoiceBox* box) { return box->chosen<PersonId>().has_value(); };
+    return !m_day->text().isEmpty() || !m_time->text().isEmpty() || isChosen(m_first) || isChosen(m_second) ||
+           isChosen(m_typist) || m_apart->isChecked() || m_stood->isChecked();
 }
 
 void PaperStart::focusFirst()

@@ -36,6 +36,7 @@ public:
     void display(const RiggedTodayView& view);
     void clear();
     void focusFirst();
+    bool isBegun() const; // something is typed or chosen
     // Why it cannot begin like this. `asksWhetherAnother`: it can, once somebody says that it is another
     // rigging.
     void refuse(const QString& sentence, bool asksWhetherAnother);

@@ -123,9 +123,8 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
     }
     const bool closing = current.kind == RecordPlace::Kind::Close;
     const bool checking = current.kind == RecordPlace::Kind::ControlCheck;
-    const bool naming = current.kind == RecordPlace::Kind::Connected;
     step(RecordPlace::Kind::SecondInspection, MarkShape::Waiting,
-         turn == Turn::Second && !closing && !checking && !naming, RiggedWords::secondInspection(),
+         turn == Turn::Second && current.kind == RecordPlace::Kind::Coupling, RiggedWords::secondInspection(),
          RiggedWords::secondProgress(view.review.bothDone(), all));
     showControlCheck(row(m_places.size()), view.review, checking);
     m_places.push_back({RecordPlace::Kind::ControlCheck, {}});

@@ -17,8 +17,8 @@ namespace rig {
 
 class FlowScroll;
 
-// The rigging record at the left: couplings in rigging order, then control check, second inspection
-// and close.
+// The rigging record at the left: who connected the sides, couplings in rigging order, then second
+// inspection, control check and close; before all of them what the first rigging of a season asks for.
 class RecordList : public QFrame
 {
     Q_OBJECT

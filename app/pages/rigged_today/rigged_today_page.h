@@ -1,34 +1,27 @@
 #pragma once
 
 #include "app/pages/page.h"
-#include "app/pages/rigged_today/rigged_today_presenter.h"
-#include "app/pages/rigged_today/rigging_writer.h"
+#include "app/pages/rigged_today/held_key.h"
+#include "app/pages/rigged_today/rigging_work.h"
 
+#include <functional>
 #include <optional>
-#include <set>
 
-class QCheckBox;
 class QLabel;
-class QStackedWidget;
+class QShortcut;
 class QTimer;
 
 namespace rig {
 
-class ClosePanel;
-class ConnectedPanel;
-class ControlCheckPanel;
-class CouplingPanel;
-class PaperStart;
+class LookingBack;
+class PaperBanner;
 class Prompts;
 class RecordList;
-class SeasonPanel;
-class StartPanel;
-class SummaryPanel;
+class RiggedPanels;
 struct PaperHead;
 
 // The rigging record of today: start, one coupling after another, second inspection, close. What it shows
-// follows from two values, the facts as they were read last and the session; what is pressed becomes a new
-// session and facts.
+// follows from the work; what is pressed is done there first.
 class RiggedTodayPage : public Page
 {
     Q_OBJECT
@@ -42,6 +35,7 @@ public:
     void leave() override;
     bool isBlind() const override;
     void catchUp() override;
+    QString leftUndone() const override;
     // A rigging that stands on paper is to be typed in; where one is being recorded that is said instead.
     void enterFromPaper();
 
@@ -49,8 +43,11 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    void buildPanels(Records& records);
-    QWidget* makeBanner();
+    void build(Records& records, const Clock& clock);
+    void makeTimers();
+    QShortcut* onKey(Qt::Key key, const std::function<void()>& action);
+    void connectKeys();
+    void connectStart();
     void connectPanels();
     void connectCoupling();
 
@@ -64,74 +61,41 @@ private:
     bool settle();
     // The same, and false too where the screen was out of date: then it is shown anew.
     bool mayPress();
-    bool isBackFromABreak();
+    void breakOff(InterruptionReason reason);
 
-    void refresh(); // reads the facts, then shows
-    void display(); // what follows from facts and session
+    void refresh(); // reads the facts, shows them, and says so to the window
+    void display(); // what follows from the work
     void showCoupling();
-    bool isHeld(const QKeyEvent& event);
-    void tellMovement();
     void lookBack();
-    QWidget* panelNow() const;
 
     // False where nothing was begun here.
     bool begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius,
                const std::optional<FromPaper>& paper);
     void beginFromPaper(const PaperHead& head);
     void leavePaper();
-    void showBanner(bool isShown);
-    // When what is pressed was done: now or, from paper, when the paper says.
-    Moment momentNow() const;
-    void takenApart(PersonId statedBy);
-    void noteRead(PersonId person);
     void tick(TickKind kind);
     void pressReading(const GaugeReading& taken);
     void askCorrection();
     void askStrike();
     void escape();
     void step(int by);
-    void close(PersonId first, PersonId second, const QString& note, const std::vector<TickKind>& counted);
+    void close(const RecordCloseWanted& wanted);
     void showLastRecord();
     void showSummary(const Outcome& shown);
-    void leaveSummary();
+    void standAt(RecordPlace::Kind place);
     bool report(const Outcome& outcome);
     void report(const Problem& problem);
 
-    RiggedTodayPresenter m_presenter;
-    RiggingWriter m_writer;
-    const Clock& m_clock;
+    RiggingWork m_work;
     Prompts& m_prompts;
-    std::optional<AirframeId> m_airframe;
-    std::set<AirframeId> m_resumed;       // airframes whose half-done couplings were sent back to the look
-    RiggedTodayView m_view;               // the facts
-    RiggingSession m_session;             // the state
-    std::optional<CouplingSheet> m_sheet; // of the coupling at hand, made from both
-    std::optional<Judgement>
-        m_painted;    // the verdict on the screen of the reading that the session has pressed
-    QString m_notice; // news of what was done last
-    std::optional<Moment> m_lastPress;
-    MovementsTold m_movements; // as they stood when the work on m_movementsOf began here
-    std::optional<RecordId> m_movementsOf;
-
+    HeldKey m_heldKey;
+    std::optional<CouplingSheet> m_sheet; // of the coupling that is shown
     RecordList* m_list = nullptr;
-    QStackedWidget* m_stack = nullptr;
-    QWidget* m_banner = nullptr; // of a record from paper
-    QLabel* m_bannerText = nullptr;
-    QCheckBox* m_secondTypes = nullptr;
-    StartPanel* m_start = nullptr;
-    PaperStart* m_paper = nullptr;
-    quint64 m_pressedAt = 0; // ms, of the last key that was not held
-    quint64 m_lastAt = 0;    // ms, of the last key
-    bool m_isHeld = false;
-    int m_lastKey = 0;
-    SeasonPanel* m_season = nullptr;
-    ConnectedPanel* m_connected = nullptr;
-    CouplingPanel* m_coupling = nullptr;
-    ControlCheckPanel* m_control = nullptr;
-    ClosePanel* m_close = nullptr;
-    SummaryPanel* m_summary = nullptr;
+    PaperBanner* m_banner = nullptr;
+    QLabel* m_news = nullptr; // of the work, where the panel does not tell it itself
+    RiggedPanels* m_panels = nullptr;
+    LookingBack* m_lookingBack = nullptr;
     QTimer* m_saving = nullptr;
-    QTimer* m_lookingBack = nullptr;
     QTimer* m_idle = nullptr;
 };
 

@@ -12,6 +12,7 @@
 #include "core/store/facts_book.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace rig {
 
@@ -40,6 +41,32 @@ bool mayStandRigged(const AirframeFacts& facts)
     return std::ranges::none_of(facts.events, [&last](const Event& event) {
         return event.kind == EventKind::Derigged && event.day >= last->when().localDay();
     });
+}
+
+using WholeChecks = std::map<CouplingId, Event>;
+
+WholeChecks wholeChecksAsked(const AirframeFacts& facts, const std::vector<Coupling>& couplings,
+                             std::optional<RecordId> record = {})
+{
+    WholeChecks asked;
+    for (const Coupling& coupling : couplings)
+        if (const auto event = wholeCheckAsked(facts, coupling.id, record))
+            asked.emplace(coupling.id, *event);
+    return asked;
+}
+
+// What asks for the whole check as things stood on a day: nothing that was done later asks for it, and no
+// later rigging has answered it.
+WholeChecks wholeChecksOn(Day day, const AirframeFacts& facts, const std::vector<Coupling>& couplings,
+                          std::optional<RecordId> record = {})
+{
+    AirframeFacts then;
+    std::ranges::copy_if(facts.events, std::back_inserter(then.events),
+                         [day](const Event& event) { return event.day <= day; });
+    std::ranges::copy_if(facts.riggingRecords, std::back_inserter(then.riggingRecords),
+                         [day](const RiggingRecord& one) { return one.begins.localDay() <= day; });
+    then.closings = facts.closings;
+    return wholeChecksAsked(then, couplings, record);
 }
 
 // Without how they move: that is told where there is time to look back.
@@ -146,6 +173,8 @@ Result<RiggedTodayPresenter::PaperFinding> RiggedTodayPresenter::paperFinding(Ai
         finding.otherBegins = found.other->begins;
         finding.otherLeader = rest.value()->nameOf(found.other->leader);
     }
+    const AirframeFacts& facts = *rest.value();
+    finding.asksForWholeCheck = !wholeChecksOn(begins.localDay(), facts, facts.couplingsInUse()).empty();
     return finding;
 }
 
@@ -155,24 +184,30 @@ bool RiggedTodayPresenter::hasMovedOn(const RiggedTodayView& view) const
     return writes && writes.value() != view.writesElsewhere;
 }
 
-RiggedTodayView RiggedTodayPresenter::viewWithoutRecord(const AirframeFacts& facts)
+Day RiggedTodayPresenter::dayOfRigging(const AirframeFacts& facts) const
 {
+    const RiggingRecord* open = openRecordIn(facts);
+    return open && open->isFromPaper() ? open->begins.localDay() : m_clock.now().localDay();
+}
+
+RiggedTodayView RiggedTodayPresenter::viewWithoutRecord(const AirframeFacts& facts) const
+{
+    const Day day = dayOfRigging(facts);
     RiggedTodayView view;
     view.airframe = facts.airframe;
     view.persons = facts.persons;
     view.gauges = facts.gaugesInUse();
     for (const Gauge& gauge : view.gauges)
-        if (const auto day = facts.lastGoodCheck(gauge.id))
-            view.goodChecks[gauge.id] = *day;
+        if (const auto good = facts.lastGoodCheck(gauge.id, day))
+            view.goodChecks[gauge.id] = *good;
     view.couplings = facts.couplingsInUse();
     view.surfaces = facts.surfacesInUse();
     view.lastClose = lastCloseIn(facts);
     view.notes = notesUnread(facts);
     const RiggingRecord* open = openRecordIn(facts);
-    for (const Coupling& coupling : view.couplings)
-        if (const auto event =
-                wholeCheckAsked(facts, coupling.id, open ? std::optional{open->id} : std::nullopt))
-            view.wholeChecks.emplace(coupling.id, *event);
+    const auto record = open ? std::optional{open->id} : std::nullopt;
+    view.wholeChecks = open && open->isFromPaper() ? wholeChecksOn(day, facts, view.couplings, record)
+                                                   : wholeChecksAsked(facts, view.couplings, record);
     view.hasClosedRecord = lastClosedRecord(facts).has_value();
     // Of a joint that was cleaned, greased or set up since, nobody can say that it stood as it was.
     view.mayStandRigged = mayStandRigged(facts) && view.wholeChecks.empty();
@@ -214,7 +249,8 @@ Result<MovementsTold> RiggedTodayPresenter::movements(AirframeId airframe) const
     const auto known = m_records.book().airframe(airframe);
     if (!known)
         return known.problem();
-    const ReviewPeriod period = reviewPeriods(known.value()->facts(), m_clock.now().localDay()).front();
+    const AirframeFacts& facts = known.value()->facts();
+    const ReviewPeriod period = reviewPeriods(facts, dayOfRigging(facts)).front();
     MovementsTold told;
     for (const CouplingReview& one : known.value()->review(period).couplings)
         if (const auto sign = movementSign(one))
@@ -283,8 +319,7 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
         if (play.coupling == coupling && play.record == view.record->id && sheet.person == play.person)
             sheet.plays.push_back(play);
     for (const Reading& reading : sheet.flow.readings)
-        sheet.readings.push_back({reading, withoutSight(judgeIn(sheet.history, reading), sheet.notSeen),
-                                  known.isSuperseded(reading.id)});
+        sheet.readings.push_back({reading, withoutSight(judgeIn(sheet.history, reading), sheet.notSeen)});
     return sheet;
 }
 

@@ -62,19 +62,22 @@ public:
         Day first{};          // the first fitting
         Moment otherBegins{}; // the rigging of that day that is there already
         std::string otherLeader;
+        bool asksForWholeCheck = false; // something that was done by then does
     };
     Result<PaperFinding> paperFinding(AirframeId airframe, Moment begins) const;
 
     // Another window has written since `view` was read.
     bool hasMovedOn(const RiggedTodayView& view) const;
-    // How the couplings move as a review of today tells it. That is worked out from the whole history: too
-    // much for a key press.
+    // How the couplings move as a review tells it, of today or, from paper, of the day on the paper. That is
+    // worked out from the whole history: too much for a key press.
     Result<MovementsTold> movements(AirframeId airframe) const;
     // `view` has a record and `session` stands at one of its couplings.
     Result<CouplingSheet> sheet(const RiggedTodayView& view, const RiggingSession& session) const;
 
 private:
-    static RiggedTodayView viewWithoutRecord(const AirframeFacts& facts);
+    RiggedTodayView viewWithoutRecord(const AirframeFacts& facts) const;
+    // Of the rigging that is open, or that would be begun now.
+    Day dayOfRigging(const AirframeFacts& facts) const;
     Result<RiggedTodayView> viewOfRecord(AirframeId airframe) const;
     // Hands the sheet the gauge in use: the one chosen, or the only one there is.
     void useGauge(CouplingSheet& sheet, const RiggedTodayView& view, std::optional<GaugeId> chosen) const;

@@ -70,7 +70,6 @@ struct SheetReading
 {
     Reading reading;
     Judgement judgement;
-    bool superseded = false;
 };
 
 } // namespace rig

@@ -3,6 +3,7 @@
 #include "app/wording/connected_words.h"
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
+#include "app/wording/paper_words.h"
 #include "app/wording/rigged_words.h"
 
 #include <algorithm>
@@ -39,6 +40,24 @@ QString otherHandsHint(const CouplingSheet& sheet, const std::vector<Person>& pe
         return {};
     return RiggedWords::otherHandsSuggested(QString::fromStdString(who->name),
                                             QString::fromStdString(sheet.otherSide->name));
+}
+
+QString refusalOf(const RiggedTodayPresenter::PaperFinding& finding, bool isAnother)
+{
+    switch (finding.finding) {
+    case PaperMoment::Finding::ToCome:
+        return PaperWords::dayToCome();
+    case PaperMoment::Finding::BeforeFirstFitting:
+        return PaperWords::beforeFirstFitting(Formats{}.day(finding.first));
+    case PaperMoment::Finding::RiggedThatDay:
+        if (!isAnother)
+            return PaperWords::riggedThatDay(Formats{}.moment(finding.otherBegins),
+                                             QString::fromStdString(finding.otherLeader));
+        break;
+    case PaperMoment::Finding::Possible:
+        break;
+    }
+    return {};
 }
 
 QString newsText(const ReadingNews& news)

@@ -16,6 +16,10 @@ QString onwardText(const RecordPlace& place);
 // Empty when there is nothing to say.
 QString otherHandsHint(const CouplingSheet& sheet, const std::vector<Person>& persons);
 
+// Why a rigging from paper cannot begin like this; empty: it can. `isAnother`: somebody says that it is not
+// the one that stands on that day already.
+QString refusalOf(const RiggedTodayPresenter::PaperFinding& finding, bool isAnother);
+
 // What a reading that was just kept says together with others; empty when nothing.
 QString newsText(const ReadingNews& news);
 

@@ -94,9 +94,11 @@ Outcome RiggingWriter::compare(AirframeId airframe, const Reading& reading, Read
         return read.problem();
     const RecordContent& content = *read.value();
     std::vector<Reading> before;
-    for (const KeptReading& kept : known.facts().readings)
-        if (kept.reading.record != reading.record)
+    for (const KeptReading& kept : known.facts().readings) {
+        const bool isLater = content.record.isFromPaper() && reading.when < kept.reading.when;
+        if (kept.reading.record != reading.record && !isLater)
             before.push_back(kept.reading);
+    }
     news.spread = personsSpread(before, known.facts().exclusions);
     if (reading.turn == Turn::Second)
         news.pair = pairIn(content, reading.coupling, news.spread);
@@ -154,7 +156,8 @@ Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId l
         RiggingRecord record;
         record.airframe = view.airframe.id;
         // Where a joint asks for the whole check, nothing is gone through as though it had stood.
-        record.origin = view.wholeChecks.empty() ? origin : RecordOrigin::Rigging;
+        const bool isWholeAsked = paper ? paper->asksForWholeCheck : !view.wholeChecks.empty();
+        record.origin = isWholeAsked ? RecordOrigin::Rigging : origin;
         record.leader = leader;
         record.begins = paper ? paper->begins : now;
         record.stamp = {paper ? paper->enteredBy : leader, now};

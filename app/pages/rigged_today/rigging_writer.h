@@ -31,6 +31,7 @@ struct FromPaper
 {
     Moment begins;
     PersonId enteredBy;
+    bool asksForWholeCheck = false; // something that was done by then does
 };
 
 struct RecordCloseWanted
@@ -59,7 +60,6 @@ public:
     // apart since the last one.
     Result<RecordBegun> begin(const RiggedTodayView& view, PersonId leader,
                               RecordOrigin origin = RecordOrigin::Rigging, std::optional<int> celsius = {},
-
                               const std::optional<FromPaper>& paper = {});
     // Notes that the airframe was taken apart today.
     Outcome noteTakenApart(AirframeId airframe, PersonId statedBy);

@@ -23,18 +23,6 @@ namespace rig {
 
 namespace {
 
-// What still has to be set up before a record can begin; empty when nothing lacks.
-QString missingIn(const RiggedTodayView& view)
-{
-    if (view.couplings.empty())
-        return RiggedWords::noCouplings();
-    if (view.persons.size() < 2)
-        return RiggedWords::noPeople();
-    if (view.gauges.empty() && std::ranges::any_of(view.couplings, hasGap))
-        return RiggedWords::noGauges();
-    return {};
-}
-
 // Whole degrees; empty where nothing is typed. False where it is neither.
 bool readCelsius(const QString& typed, std::optional<int>& celsius)
 {
@@ -84,6 +72,17 @@ bool isSameStart(const RiggedTodayView& one, const RiggedTodayView& other)
 }
 
 } // namespace
+
+QString StartPanel::missingIn(const RiggedTodayView& view)
+{
+    if (view.couplings.empty())
+        return RiggedWords::noCouplings();
+    if (view.persons.size() < 2)
+        return RiggedWords::noPeople();
+    if (view.gauges.empty() && std::ranges::any_of(view.couplings, hasGap))
+        return RiggedWords::noGauges();
+    return {};
+}
 
 StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
 {
@@ -231,7 +230,7 @@ void StartPanel::sayTakenApart()
     m_leader->setFocus();
 }
 
-void StartPanel::display(const RiggedTodayView& view, const QString& notice)
+void StartPanel::display(const RiggedTodayView& view)
 {
     const auto chosen = m_leader->chosen<PersonId>();
     const bool isAnother = !isSameStart(m_view, view);
@@ -250,14 +249,9 @@ void StartPanel::display(const RiggedTodayView& view, const QString& notice)
     sayIn(m_whole, wholeChecksIn(view));
     m_since->setVisible(view.mayStandRigged);
     m_apart->setVisible(view.mayStandRigged);
-    for (QRadioButton* one : {m_anew, m_stood}) {
-        if (!isAnother)
-            break;                    // what was said stays, when only the look changes
-        one->setAutoExclusive(false); // so that neither is chosen
-        one->setChecked(false);
-        one->setAutoExclusive(true);
-    }
-    sayMissing(missingIn(view), notice);
+    if (isAnother) // what was said stays, when only the look changes
+        chooseNeither({m_anew, m_stood});
+    sayMissing(missingIn(view));
     m_leader->begin(RiggedWords::choosePerson());
     for (const Person& person : view.persons)
         m_leader->add(QString::fromStdString(person.name), person.id);
@@ -267,9 +261,9 @@ void StartPanel::display(const RiggedTodayView& view, const QString& notice)
         m_celsius->clear(); // another day is not as cold
 }
 
-void StartPanel::sayMissing(const QString& missing, const QString& otherwise)
+void StartPanel::sayMissing(const QString& missing)
 {
-    sayIn(m_missing, missing.isEmpty() ? otherwise : missing);
+    sayIn(m_missing, missing);
     m_leader->setEnabled(missing.isEmpty());
     m_paper->setEnabled(missing.isEmpty());
     m_begin->setEnabled(missing.isEmpty());
@@ -297,7 +291,7 @@ void StartPanel::displayNothing()
     m_whole->hide();
     m_since->hide();
     m_apart->hide();
-    sayMissing(RiggedWords::noAirframe(), {});
+    sayMissing(RiggedWords::noAirframe());
 }
 
 } // namespace rig

@@ -22,9 +22,10 @@ class StartPanel : public QWidget
 public:
     explicit StartPanel(QWidget* parent = nullptr);
 
-    // `notice`: news of what was done last; may be empty.
-    void display(const RiggedTodayView& view, const QString& notice);
+    void display(const RiggedTodayView& view);
     void displayNothing(); // no airframe yet
+    // What has to be there before a rigging can begin, today or from paper; empty: it can.
+    static QString missingIn(const RiggedTodayView& view);
     // A key pressed anywhere on the page. False when it means nothing here.
     bool takeKey(QKeyEvent* event);
 
@@ -38,8 +39,7 @@ signals:
 private:
     void addSince(QVBoxLayout* layout);
     void begin();
-    // What has to be there before a rigging can begin; empty: it can.
-    void sayMissing(const QString& missing, const QString& otherwise);
+    void sayMissing(const QString& missing);
     void sayTakenApart();
     void addNotes(QVBoxLayout* layout);
     void showNotes();

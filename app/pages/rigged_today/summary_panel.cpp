@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/summary_panel.h"
 
+#include "app/pages/paper_box.h"
 #include "app/pages/prompts.h"
 #include "app/widgets/block_column.h"
 #include "app/widgets/choice_box.h"
@@ -48,12 +49,7 @@ void SummaryPanel::addButtons(QVBoxLayout* layout)
     row->setContentsMargins(28, 10, 28, 12);
     auto* print = buttonOf(SummaryWords::print(), "printRecord", "primary");
     auto* back = buttonOf(SummaryWords::back(), "summaryBack");
-    m_paper = new QComboBox;
-    m_paper->setObjectName("paper");
-    m_paper->setAccessibleName(SummaryWords::paper());
-    m_paper->addItem(SummaryWords::a4(), QVariant::fromValue(static_cast<int>(Paper::A4)));
-    m_paper->addItem(SummaryWords::letter(), QVariant::fromValue(static_cast<int>(Paper::Letter)));
-    m_paper->setCurrentIndex(m_paper->findData(static_cast<int>(usualPaper(QLocale{}))));
+    m_paper = new PaperBox{"paper", SummaryWords::paper()};
     for (QWidget* one : std::initializer_list<QWidget*>{print, m_paper, back})
         row->addWidget(one);
     layout->addWidget(holder);
@@ -161,8 +157,7 @@ void SummaryPanel::print()
         m_prompts.askSaveFile(this, SummaryWords::pdfFiles(), recordFileName(m_view.summary));
     if (path.isEmpty())
         return;
-    const auto paper = static_cast<Paper>(m_paper->currentData().toInt());
-    if (m_presenter.print(m_view, path, paper))
+    if (m_presenter.print(m_view, path, m_paper->paper()))
         sayIn(m_said, ReportWords::written(path));
     else
         emit problemArose(ReportWords::cannotWrite(path));

@@ -5,7 +5,6 @@
 
 #include <QWidget>
 
-class QComboBox;
 class QKeyEvent;
 class QLabel;
 class QLineEdit;
@@ -15,6 +14,7 @@ namespace rig {
 
 class BlockColumn;
 class ChoiceBox;
+class PaperBox;
 class Prompts;
 
 // A closed record, read again: the same as on paper, and the one thing that can still be done with it.
@@ -51,7 +51,7 @@ private:
     SummaryView m_view;
 
     BlockColumn* m_blocks = nullptr;
-    QComboBox* m_paper = nullptr;
+    PaperBox* m_paper = nullptr;
     QWidget* m_correction = nullptr;
     ChoiceBox* m_reading = nullptr;
     QLineEdit* m_figure = nullptr;

@@ -1,6 +1,7 @@
 #include "app/pages/setup/entry_form.h"
 #include "app/pages/setup/list_panel.h"
 #include "app/pages/setup/part_panels.h"
+#include "app/widgets/parts.h"
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
 #include "core/day_entry.h"
@@ -49,7 +50,7 @@ private:
     {
         auto* box = new QCheckBox{text};
         box->setObjectName(QLatin1String(name));
-        box->setAccessibleName(QString{text}.remove(QLatin1Char('&')));
+        box->setAccessibleName(withoutMnemonic(text));
         connect(box, &QCheckBox::clicked, this, &Form::edited);
         bind([=](CouplingEntry& entry) { entry.parts.*member = box->isChecked(); },
              [=](const CouplingEntry& entry) { box->setChecked(entry.parts.*member); });

@@ -59,12 +59,9 @@ PlayFound playRead(EntryReader& reader, PlayFelt felt, Field field, const QStrin
     PlayFound found{felt, std::nullopt};
     if (typed.trimmed().isEmpty())
         return found;
-    const auto measured = reader.length(field, typed);
-    if (measured && *measured <= Gap{})
-        reader.refuse(field, JointPlayWords::nothingMeasured());
-    else if (measured && felt != PlayFelt::Felt)
-        reader.refuse(field, JointPlayWords::measuredNotFelt());
-    found.measured = measured;
+    found.measured = reader.length(field, typed);
+    if (const PlayProblem problem = problemOf(found); problem != PlayProblem::None)
+        reader.refuse(field, JointPlayWords::refusal(problem));
     return found;
 }
 

@@ -20,11 +20,6 @@ namespace rig {
 
 namespace {
 
-QString withoutMnemonic(QString label)
-{
-    return label.remove(QLatin1Char('&'));
-}
-
 } // namespace
 
 Form::Form(const QString& saveText, bool canBeClosed, QWidget* parent)

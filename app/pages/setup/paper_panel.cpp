@@ -1,3 +1,4 @@
+#include "app/pages/paper_box.h"
 #include "app/pages/prompts.h"
 #include "app/pages/setup/panel_parts.h"
 #include "app/pages/setup/part_panels.h"
@@ -9,7 +10,6 @@
 #include "app/wording/problem_words.h"
 #include "app/wording/report_words.h"
 
-#include <QCoreApplication>
 #include <QVBoxLayout>
 
 namespace rig {
@@ -22,13 +22,8 @@ public:
     PaperPanel(SetUpPresenter& presenter, Prompts& prompts)
         : SetUpPanel{presenter, {PaperWords::part(), PaperWords::why()}}, m_prompts{prompts}
     {
-        m_paper = new QComboBox;
-        m_paper->setObjectName("sheetPaper");
-        m_paper->setAccessibleName(PaperWords::paper().remove(QLatin1Char('&')));
-        m_paper->addItem(PaperWords::a4(), static_cast<int>(Paper::A4));
-        m_paper->addItem(PaperWords::letter(), static_cast<int>(Paper::Letter));
-        m_paper->addItem(PaperWords::a5(), static_cast<int>(Paper::A5));
-        m_paper->setCurrentIndex(m_paper->findData(static_cast<int>(usualPaper(QLocale{}))));
+        m_paper = new PaperBox{
+            "sheetPaper", withoutMnemonic(PaperWords::paper()), {Paper::A4, Paper::Letter, Paper::A5}};
         m_gauge = new ChoiceBox{PaperWords::gauge()};
         m_gauge->setObjectName("sheetGauge");
         addLabelled(PaperWords::paper(), m_paper);
@@ -51,7 +46,7 @@ public:
     {
         const auto id = view.airframe ? std::optional{view.airframe->id} : std::nullopt;
         const bool isOther = m_airframe != id;
-        const auto chosen = isOther ? gaugeUsed(id) : m_gauge->chosen<GaugeId>();
+        const auto chosen = isOther ? view.gaugeUsedLast : m_gauge->chosen<GaugeId>();
         if (isOther)
             sayIn(m_said, {});
         m_airframe = id;
@@ -62,7 +57,7 @@ public:
         m_gauge->fill(PaperWords::noGauge(), inUse);
         m_gauge->choose(chosen);
         m_save->setEnabled(view.couplingsInUse() > 0);
-        m_enter->setEnabled(view.couplingsInUse() > 0 && view.isDone(SetUpPart::People));
+        m_enter->setEnabled(view.mayRig());
     }
 
     bool hasUnsaved() const override { return false; }
@@ -78,31 +73,20 @@ private:
         body()->addWidget(box, 0, Qt::AlignLeft);
     }
 
-    std::optional<GaugeId> gaugeUsed(std::optional<AirframeId> airframe)
-    {
-        if (!airframe)
-            return std::nullopt;
-        const auto known = presenter().desk.known(*airframe);
-        return known ? gaugeUsedLast(known.value()->facts()) : std::nullopt;
-    }
-
     void save()
     {
         if (!m_airframe)
             return;
-        const auto known = presenter().desk.known(*m_airframe);
-        if (!known) {
-            emit problemArose(ProblemWords::sentence(known.problem(), {}));
+        const auto sheet = presenter().paper.sheet(*m_airframe, m_gauge->chosen<GaugeId>());
+        if (!sheet) {
+            emit problemArose(ProblemWords::sentence(sheet.problem(), {}));
             return;
         }
-        const Day today = presenter().desk.today();
-        const PaperSheet sheet = paperSheetOf(*known.value(), m_gauge->chosen<GaugeId>(), today);
-        const QString path = m_prompts.askSaveFile(this, PaperWords::pdfFiles(), sheetFileName(sheet));
+        const QString path =
+            m_prompts.askSaveFile(this, PaperWords::pdfFiles(), sheetFileName(sheet.value()));
         if (path.isEmpty())
             return;
-        const Printing printing{static_cast<Paper>(m_paper->currentData().toInt()), today,
-                                ReportWords::program(QCoreApplication::applicationVersion())};
-        if (writeSheet(path, sheet, printing))
+        if (presenter().paper.save(sheet.value(), path, m_paper->paper()))
             sayIn(m_said, ReportWords::written(path));
         else
             emit problemArose(ReportWords::cannotWrite(path));
@@ -110,7 +94,7 @@ private:
 
     Prompts& m_prompts;
     std::optional<AirframeId> m_airframe;
-    QComboBox* m_paper = nullptr;
+    PaperBox* m_paper = nullptr;
     ChoiceBox* m_gauge = nullptr;
     QPushButton* m_save = nullptr;
     QPushButton* m_enter = nullptr;

@@ -4,6 +4,8 @@
 #include "app/pages/setup/setup_desk.h"
 #include "app/pages/setup/setup_entries.h"
 #include "app/pages/setup/setup_view.h"
+#include "app/report/page_flow.h"
+#include "core/views/paper_sheet.h"
 
 #include <array>
 #include <optional>
@@ -121,6 +123,16 @@ public:
     Result<Saved> save(const EventEntry& entry, AirframeId airframe);
     // Felt on a day that was no rigging, by a named person.
     Result<Saved> save(const PlayEntry& entry);
+};
+
+class PaperPresenter : public PartPresenter
+{
+public:
+    using PartPresenter::PartPresenter;
+
+    // Of today, with the leaves of that gauge; empty: with none.
+    Result<PaperSheet> sheet(AirframeId airframe, std::optional<GaugeId> gauge) const;
+    Outcome save(const PaperSheet& sheet, const QString& path, Paper paper) const;
 };
 
 // What a form shows of something that is in the file.

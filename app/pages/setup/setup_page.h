@@ -31,6 +31,7 @@ public:
 
     void showAirframe(std::optional<AirframeId> airframe) override;
     void setLook(const Look& look) override;
+    void catchUp() override { refresh(); }
     // The part that is shown next; a journey or a picture starts there.
     void showPart(SetUpPart part);
 

@@ -20,6 +20,7 @@ Result<SetUpView> SetUpPresenter::view(std::optional<AirframeId> of) const
     view.surfaces = surfaces.view(facts);
     view.events = events.view(facts);
     view.plays = events.plays(facts);
+    view.gaugeUsedLast = gaugeUsedLast(facts);
     return view;
 }
 

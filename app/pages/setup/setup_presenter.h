@@ -23,6 +23,7 @@ public:
     GaugesPresenter gauges{desk};
     PeoplePresenter people{desk};
     EventsPresenter events{desk};
+    PaperPresenter paper{desk};
 };
 
 } // namespace rig

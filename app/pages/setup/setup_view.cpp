@@ -80,6 +80,12 @@ bool SetUpView::isDone(SetUpPart part) const
     return couplingsInUse() > 0 && couplingsShownPartSeated() == couplingsWithGap();
 }
 
+bool SetUpView::mayRig() const
+{
+    return couplingsInUse() > 0 && isDone(SetUpPart::People) &&
+           (couplingsWithGap() == 0 || isDone(SetUpPart::Gauges));
+}
+
 std::optional<SetUpPart> SetUpView::nextToDo() const
 {
     const auto next = std::ranges::find_if(kGuidedWay, [this](SetUpPart part) { return !isDone(part); });

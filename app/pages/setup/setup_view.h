@@ -71,6 +71,7 @@ struct SetUpView
     std::vector<Person> persons;
     std::vector<EventRow> events; // newest first
     std::vector<PlayRow> plays;   // likewise
+    std::optional<GaugeId> gaugeUsedLast;
     Day today;
 
     int couplingsInUse() const;
@@ -83,6 +84,8 @@ struct SetUpView
     // What the job needs is there: an airframe, a coupling, a gauge, two people, a band for every coupling.
     bool isDone(SetUpPart part) const;
     int stepsDone() const; // of the five on the guided way
+    // What has to be there before a rigging can be recorded, whether today or from paper.
+    bool mayRig() const;
     // The first part that a newcomer still has to do; empty when the way to the first reading is clear.
     std::optional<SetUpPart> nextToDo() const;
 };

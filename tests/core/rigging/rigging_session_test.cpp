@@ -734,6 +734,25 @@ TEST(FromPaper, WhatTheSecondPersonTypesThemselfIsNotCopied)
         << "Vale types everything";
 }
 
+TEST(FromPaper, ThatOnePersonTypesIsSaidOfNoOther)
+{
+    RecordNow now = aRecord();
+    const RiggingSession session = chooseWhoTypes(typingSecond(now), now, true, kNoon).session;
+    EXPECT_TRUE(choosePerson(session, now, kVale, kNoon).session.secondTypes) << "the same person";
+    EXPECT_FALSE(choosePerson(session, now, kOren, kNoon).session.secondTypes);
+}
+
+TEST(FromPaper, IsNotHalfDoneSoThatABreakSentItBack)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = looked();
+    RiggingSession session = workingAt(1, now);
+    session.begun = Work{coupling(1), Turn::First};
+    EXPECT_TRUE(isHalfDone(session, now));
+    now.enteredBy = kOren;
+    EXPECT_FALSE(isHalfDone(session, now));
+}
+
 TEST(FromPaper, TheFirstPersonsColumnIsNobodysCopy)
 {
     RecordNow now = aRecord();

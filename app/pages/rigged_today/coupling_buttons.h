@@ -1,0 +1,46 @@
+#pragma once
+
+#include "app/pages/rigged_today/rigged_today_presenter.h"
+
+#include <QObject>
+
+class QKeyEvent;
+class QPushButton;
+class QVBoxLayout;
+
+namespace rig {
+
+// What else can be pressed at a joint, in the row that always stays in sight, and by its letter.
+class CouplingButtons : public QObject
+{
+    Q_OBJECT
+
+public:
+    CouplingButtons(QVBoxLayout* layout, QObject* parent);
+
+    void display(const CouplingSheet& sheet, bool isMeasuring, const QString& nextText);
+    // The letters that measure again or take a reading back.
+    bool takeReadingKey(const QKeyEvent& event);
+    // Those of joint play and of the second person.
+    bool takeOtherKey(const QKeyEvent& event);
+    bool goOn(); // false where that is not open yet
+
+signals:
+    void againAsked();
+    void correctionAsked();
+    void strikeAsked();
+    void playAsked();
+    void turnAsked(rig::Turn turn);
+    void nextAsked();
+
+private:
+    Turn m_turn = Turn::First;
+    QPushButton* m_again = nullptr;
+    QPushButton* m_correct = nullptr;
+    QPushButton* m_strike = nullptr;
+    QPushButton* m_play = nullptr;
+    QPushButton* m_other = nullptr; // the other person's turn
+    QPushButton* m_next = nullptr;
+};
+
+} // namespace rig

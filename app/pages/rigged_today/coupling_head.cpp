@@ -1,0 +1,80 @@
+#include "app/pages/rigged_today/coupling_head.h"
+
+#include "app/widgets/choice_box.h"
+#include "app/widgets/parts.h"
+#include "app/wording/connected_words.h"
+#include "app/wording/rigged_words.h"
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+namespace rig {
+
+CouplingHead::CouplingHead(QVBoxLayout* layout, QObject* parent) : QObject{parent}
+{
+    auto* top = new QHBoxLayout;
+    top->setContentsMargins(20, 12, 20, 0);
+    top->setSpacing(10);
+    m_title = labelOf({}, "title", "couplingTitle");
+    top->addWidget(m_title, 1);
+    const auto choice = [top](QLabel*& label, ChoiceBox*& box, const QString& text, const char* name) {
+        auto* column = new QVBoxLayout;
+        column->setSpacing(2);
+        label = new QLabel{text};
+        label->setProperty("kind", "label");
+        box = new ChoiceBox{text};
+        box->setObjectName(QLatin1String(name));
+        label->setBuddy(box);
+        column->addWidget(label);
+        column->addWidget(box);
+        column->addStretch(1);
+        top->addLayout(column);
+    };
+    choice(m_personLabel, m_person, RiggedWords::measuredBy(), "measuredBy");
+    choice(m_gaugeLabel, m_gauge, RiggedWords::gauge(), "measuredWith");
+    connect(m_person, &QComboBox::activated, this, [this] {
+        if (const auto person = m_person->chosen<PersonId>())
+            emit personChosen(*person);
+    });
+    connect(m_gauge, &QComboBox::activated, this, [this] {
+        if (const auto gauge = m_gauge->chosen<GaugeId>())
+            emit gaugeChosen(*gauge);
+    });
+    layout->addLayout(top);
+}
+
+void CouplingHead::display(const RiggedTodayView& view, const CouplingSheet& sheet)
+{
+    m_title->setText(QString::fromStdString(sheet.coupling.name));
+    fillPersons(view, sheet);
+    m_gauge->fill(RiggedWords::chooseGauge(), view.gauges);
+    m_gauge->choose(sheet.gauge ? std::optional{sheet.gauge->id} : std::nullopt);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_gaugeLabel, m_gauge})
+        part->setVisible(sheet.flow.asks.parts.gap);
+}
+
+void CouplingHead::fillPersons(const RiggedTodayView& view, const CouplingSheet& sheet)
+{
+    const bool first = sheet.turn == Turn::First;
+    const QString firstDoes =
+        sheet.flow.asks.parts.gap ? RiggedWords::measuredBy() : RiggedWords::lookedAtBy();
+    m_personLabel->setText(first ? firstDoes : RiggedWords::lookedBy());
+    m_person->setAccessibleName(m_personLabel->text());
+    std::vector<ChoiceBox::Entry> persons;
+    for (const Person& person : view.persons) {
+        const QString name = QString::fromStdString(person.name);
+        const auto why = sheet.notSecond.find(person.id);
+        const bool isOpen = first || why == sheet.notSecond.end();
+        persons.push_back(ChoiceBox::entry(isOpen ? name : ConnectedWords::cannotBeSecond(name, why->second),
+                                           person.id, isOpen));
+    }
+    m_person->fillWith(RiggedWords::choosePerson(), persons);
+    m_person->choose(sheet.person);
+}
+
+QString CouplingHead::person() const
+{
+    return m_person->currentText();
+}
+
+} // namespace rig

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "app/pages/rigged_today/rigged_today_presenter.h"
+
+#include <QObject>
+
+class QLabel;
+class QVBoxLayout;
+
+namespace rig {
+
+class ChoiceBox;
+
+// Which joint it is, who works at it and what is measured with.
+class CouplingHead : public QObject
+{
+    Q_OBJECT
+
+public:
+    CouplingHead(QVBoxLayout* layout, QObject* parent);
+
+    void display(const RiggedTodayView& view, const CouplingSheet& sheet);
+    QString person() const; // as it is chosen
+
+signals:
+    void personChosen(rig::PersonId person);
+    void gaugeChosen(rig::GaugeId gauge);
+
+private:
+    void fillPersons(const RiggedTodayView& view, const CouplingSheet& sheet);
+
+    QLabel* m_title = nullptr;
+    QLabel* m_personLabel = nullptr;
+    QLabel* m_gaugeLabel = nullptr;
+    ChoiceBox* m_person = nullptr;
+    ChoiceBox* m_gauge = nullptr;
+};
+
+} // namespace rig

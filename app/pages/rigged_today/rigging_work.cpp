@@ -1,0 +1,173 @@
+#include "app/pages/rigged_today/rigging_work.h"
+
+#include "app/pages/rigged_today/rigging_notices.h"
+#include "app/wording/formats.h"
+#include "app/wording/rigged_words.h"
+#include "core/review/not_seen.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace rig {
+
+namespace {
+
+// A reading that took the place of one from before a break: nothing else on the page would show it.
+const Reading* correctionBeforeTheBreak(const SessionStep& step, const RecordNow& before)
+{
+    for (const SessionFact& fact : step.facts) {
+        const Reading* reading = std::get_if<Reading>(&fact);
+        const CouplingNow* coupling = reading && reading->corrects ? before.find(reading->coupling) : nullptr;
+        if (coupling && !coupling->flow(reading->turn).begun)
+            return reading;
+    }
+    return nullptr;
+}
+
+bool isInterrupted(const SessionStep& step)
+{
+    return std::ranges::any_of(
+        step.facts, [](const SessionFact& fact) { return std::holds_alternative<Interruption>(fact); });
+}
+
+} // namespace
+
+RiggingWork::RiggingWork(Records& records, const Clock& clock)
+    : m_presenter{records, clock}, m_writer{records, clock}, m_clock{clock}
+{
+}
+
+Moment RiggingWork::momentNow() const
+{
+    return m_view.record ? m_view.record->momentOf(m_clock.now()) : m_clock.now();
+}
+
+void RiggingWork::turnTo(std::optional<AirframeId> airframe)
+{
+    m_airframe = airframe;
+    m_session = {};
+    m_news.clear();
+}
+
+Outcome RiggingWork::resume()
+{
+    return m_airframe && m_resumed.insert(*m_airframe).second ? m_writer.resume(*m_airframe)
+                                                              : Outcome{Done{}};
+}
+
+Outcome RiggingWork::read()
+{
+    m_view = {};
+    if (m_airframe) {
+        auto view = m_presenter.view(*m_airframe);
+        if (!view)
+            return view.problem();
+        m_view = std::move(view).value();
+    }
+    settleSession();
+    return Done{};
+}
+
+void RiggingWork::settleSession()
+{
+    m_session = settledOn(std::move(m_session), m_view.now ? &*m_view.now : nullptr);
+}
+
+void RiggingWork::standAt(RecordPlace::Kind place)
+{
+    m_session.place = {place, {}};
+    settleSession();
+}
+
+Outcome RiggingWork::take(SessionStep step)
+{
+    const auto written = step.facts.empty()
+                             ? Result<ReadingNews>{ReadingNews{}}
+                             : m_writer.write(m_view.airframe.id, step.facts, std::exchange(m_painted, {}));
+    if (!written)
+        return written.problem();
+    m_news = newsText(written.value());
+    if (isInterrupted(step) && step.session.place == m_session.place)
+        m_news = RiggedWords::interruptedAt(Formats{}.time(m_clock.now()));
+    if (const Reading* corrected = correctionBeforeTheBreak(step, *m_view.now))
+        m_news = RiggedWords::correctedBeforeTheBreak(Formats{}.interval(corrected->interval));
+    m_session = std::move(step.session);
+    return Done{};
+}
+
+SessionStep RiggingWork::interrupted(InterruptionReason reason) const
+{
+    return interrupt(m_session, *m_view.now, reason, momentNow());
+}
+
+bool RiggingWork::isBackFromABreak()
+{
+    const Moment now = m_clock.now();
+    const auto before = std::exchange(m_lastPress, now);
+    const bool wasLong = before && now.utcSeconds - before->utcSeconds > kIdleMinutes * 60;
+    return wasLong && m_view.now && isHalfDone(m_session, *m_view.now);
+}
+
+bool RiggingWork::press(const GaugeReading& taken, const CouplingSheet& sheet)
+{
+    if (!m_view.now || !sheet.gauge)
+        return false;
+    auto reading = readingAt(m_session, *m_view.now, taken, *sheet.gauge, sheet.fitting, momentNow());
+    if (!reading)
+        return false;
+    m_painted.reset();
+    if (reading->state == SeatState::Locked)
+        m_painted = withoutSight(judgeIn(sheet.history, *reading), sheet.notSeen);
+    m_session = rig::press(std::move(m_session), std::move(*reading));
+    return true;
+}
+
+void RiggingWork::dropPressed()
+{
+    m_session = rig::dropPressed(std::move(m_session));
+}
+
+Result<bool> RiggingWork::begin(PersonId leader, RecordOrigin origin, std::optional<int> celsius,
+                                const std::optional<FromPaper>& paper)
+{
+    const auto begun = m_view.now ? Result{RecordBegun{m_view.record->id, true}}
+                                  : m_writer.begin(m_view, leader, origin, celsius, paper);
+    if (!begun)
+        return begun.problem();
+    const bool isAnothers = begun.value().byAnotherWindow;
+    m_session = sessionOf(begun.value().record, leader, false, m_session.gauge);
+    if (const Outcome isRead = read(); !isRead)
+        return isRead.problem();
+    if (isAnothers && m_view.record)
+        m_news = RiggedWords::begunInAnotherWindow(Formats{}.time(m_view.record->begins));
+    if (!isAnothers && m_view.now)
+        standAt(m_view.isFirstOfSeason ? RecordPlace::Kind::Season : RecordPlace::Kind::Connected);
+    return !isAnothers;
+}
+
+void RiggingWork::chooseSecond(PersonId second)
+{
+    m_session.second = second;
+}
+
+Outcome RiggingWork::noteTakenApart(PersonId statedBy)
+{
+    return m_writer.noteTakenApart(m_view.airframe.id, statedBy);
+}
+
+Outcome RiggingWork::noteRead(PersonId person)
+{
+    return m_writer.noteRead(m_view, person);
+}
+
+Outcome RiggingWork::tick(TickKind kind)
+{
+    return m_writer.tick(m_view.record->id, kind, m_session.first.value_or(m_view.record->leader));
+}
+
+Outcome RiggingWork::close(const RecordCloseWanted& wanted)
+{
+    return m_writer.close(m_view, wanted);
+}
+
+} // namespace rig

@@ -1,0 +1,23 @@
+#include "app/pages/setup/part_presenters.h"
+#include "app/report/sheet_report.h"
+#include "app/wording/report_words.h"
+
+#include <QCoreApplication>
+
+namespace rig {
+
+Result<PaperSheet> PaperPresenter::sheet(AirframeId airframe, std::optional<GaugeId> gauge) const
+{
+    const auto known = desk().known(airframe);
+    if (!known)
+        return known.problem();
+    return paperSheetOf(*known.value(), gauge, desk().today());
+}
+
+Outcome PaperPresenter::save(const PaperSheet& sheet, const QString& path, Paper paper) const
+{
+    return writeSheet(path, sheet,
+                      {paper, desk().today(), ReportWords::program(QCoreApplication::applicationVersion())});
+}
+
+} // namespace rig
