@@ -629,6 +629,9 @@ TEST_P(RiggingJourney, EnterGoesOnFromTheSeasonsListWhereverTheFocusIs)
     press(Qt::Key_Return);
     Typist::look();
     EXPECT_FALSE(page.findChild<QPushButton*>("seasonNext")->isVisible());
+    EXPECT_TRUE(part(page, "connectedNext").isVisible());
+    passWhoConnected(page, typist);
+    EXPECT_TRUE(part(page, "couplingTitle").isVisible());
     EXPECT_EQ(text("couplingTitle"), "Left aileron");
 }
 
