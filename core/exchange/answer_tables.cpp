@@ -121,12 +121,13 @@ std::string reviewRiggingsTable(const AirframeFacts& facts, const AirframeReview
     std::string table =
         csvLine({"date", "time", "origin", "leader", "closing", "first", "second", "temperature_c",
                  "days_stood", "weeks_stood", "first_of_year", "after_layoff", "note"});
+    const auto stoodBefore = stoodBeforeEach(facts.riggingRecords, facts.closings);
     for (const RiggingRecord& record : facts.riggingRecords) {
         if (!review.period.contains(record.begins.localDay()))
             continue;
         const auto close = std::ranges::find(facts.closings, record.id, &RecordClose::record);
         const bool isClosed = close != facts.closings.end();
-        const StoodBefore stood = stoodBefore(record, facts.riggingRecords, facts.closings);
+        const StoodBefore& stood = stoodBefore.at(record.id);
         table +=
             csvLine({dayText(record.begins.localDay()), timeText(record.begins), text(record.origin),
                      facts.nameOf(record.leader), isClosed ? text(close->closing) : std::string{"open"},

@@ -335,20 +335,4 @@ std::span<const TickKind> seasonTicks()
     return kTicks;
 }
 
-bool isFirstOfSeason(const RiggingRecord& record, std::span<const RiggingRecord> all,
-                     std::span<const RecordClose> closings)
-{
-    const auto yearOf = [](const RiggingRecord& one) {
-        return std::chrono::year_month_day{one.begins.localDay()}.year();
-    };
-    const auto isAbandoned = [&closings](const RiggingRecord& one) {
-        return std::ranges::any_of(closings, [&one](const RecordClose& close) {
-            return close.record == one.id && close.closing == Closing::Abandoned;
-        });
-    };
-    return std::ranges::none_of(all, [&](const RiggingRecord& one) {
-        return riggedBefore(one, record) && yearOf(one) == yearOf(record) && !isAbandoned(one);
-    });
-}
-
 } // namespace rig

@@ -140,7 +140,7 @@ public:
         for (const QuestionStory& story : m_content.questions)
             summary.questions.push_back(sumUp(story));
         summary.stood = stoodBefore(m_content.record, m_facts.riggingRecords, m_facts.closings);
-        summary.isFirstOfSeason = summary.stood.isFirstOfYear || summary.stood.isAfterLayoff();
+        summary.isFirstOfSeason = summary.stood.isFirstOfSeason();
         summary.notDone = notDone({couplings, surfaces, summary.isFirstOfSeason});
         return summary;
     }

@@ -1,6 +1,7 @@
 #include "core/airframe/saved_before.h"
 #include "core/review/airframe_review.h"
 #include "core/review/coupling_history.h"
+#include "core/review/layoffs.h"
 #include "core/review/record_review.h"
 #include "core/review/record_summary.h"
 #include "tests/demo/demo_file.h"
@@ -439,8 +440,9 @@ TEST_F(Demo, ClosedCompleteMeansNothingWasMissing)
             const RecordContent content = must(store->records().content(close.record));
             const std::vector<Coupling> couplings = all.couplingsInUse();
             const std::vector<Surface> surfaces = all.surfacesInUse();
-            const RecordScope scope{couplings, surfaces,
-                                    isFirstOfSeason(content.record, all.riggingRecords, all.closings)};
+            const RecordScope scope{
+                couplings, surfaces,
+                stoodBefore(content.record, all.riggingRecords, all.closings).isFirstOfYear};
             EXPECT_EQ(reviewOf(content, scope, judge).mayCloseComplete(), close.closing == Closing::Complete)
                 << registration << ' ' << numberOf(all, close.record);
         }

@@ -199,7 +199,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
     view.standings = standingsIn(*known.value(), view.couplings, m_clock.now().localDay());
     view.sharedShift = sharedShiftIn(content, *known.value(), view.couplings);
     view.stood = stoodBefore(*open, facts.riggingRecords, facts.closings);
-    view.isFirstOfSeason = view.stood.isFirstOfYear || view.stood.isAfterLayoff();
+    view.isFirstOfSeason = view.stood.isFirstOfSeason();
     const RecordScope scope{view.couplings, view.surfaces, view.isFirstOfSeason};
     view.review = reviewOf(content, scope, [&known](const Reading& reading) {
         return judgeIn(known.value()->history(reading.coupling), reading);

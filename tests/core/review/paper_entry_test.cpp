@@ -1,10 +1,13 @@
 #include "core/review/last_rigging.h"
+#include "core/review/layoffs.h"
 #include "core/review/paper_entry.h"
 #include "core/review/record_summary.h"
 #include "core/review/rigging_numbers.h"
+#include "core/rigging/rigged_before.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <vector>
 
 using namespace rig;
 
@@ -27,7 +30,7 @@ public:
         RiggingRecord record;
         record.id.bytes[15] = static_cast<std::uint8_t>(m_saved);
         record.begins = noonOf(day);
-        record.stamp.when = noonOf(onDay(6, static_cast<unsigned>(m_saved)));
+        record.stamp.when = fromPaper ? noonOf(onDay(6, static_cast<unsigned>(m_saved))) : noonOf(day);
         if (fromPaper)
             record.enteredBy = PersonId{{1}};
         m_facts.riggingRecords.push_back(record);
@@ -41,6 +44,17 @@ public:
             m_facts.closings.push_back(close);
         }
         return record.id;
+    }
+
+    void recheck(Day day)
+    {
+        const RecordId id = rig(day, false);
+        std::ranges::find(m_facts.riggingRecords, id, &RiggingRecord::id)->origin = RecordOrigin::Recheck;
+    }
+
+    const RiggingRecord& record(RecordId id) const
+    {
+        return *std::ranges::find(m_facts.riggingRecords, id, &RiggingRecord::id);
     }
 
     const AirframeFacts& facts() const { return m_facts; }
@@ -97,4 +111,39 @@ TEST(LastRigging, IsNumberedByTheDayOnThePaper)
     const RiggingNumbers numbers{paper.facts()};
     EXPECT_EQ(numbers.lastBy(onDay(4, 30)), 1);
     EXPECT_EQ(numbers.lastBy(onDay(5, 9)), 2);
+}
+
+TEST(LastRigging, IsPutInOneOrderWithThePaperAlsoWhereTheClockWasSetBack)
+{
+    const auto saved = [](Day day, std::int64_t milliseconds, bool fromPaper) {
+        RiggingRecord record;
+        for (std::size_t i = 0; i < 6; ++i)
+            record.id.bytes[i] = static_cast<std::uint8_t>(milliseconds >> (40 - 8 * i));
+        record.begins = record.stamp.when = noonOf(day);
+        if (fromPaper)
+            record.enteredBy = PersonId{{1}};
+        return record;
+    };
+    const auto millisecondsOn = [](Day day) { return noonOf(day).utcSeconds * 1000; };
+    const RiggingRecord first = saved(onDay(5, 10), millisecondsOn(onDay(5, 10)), false);
+    const RiggingRecord setBack = saved(onDay(5, 2), millisecondsOn(onDay(5, 10)) + 1000, false);
+    const RiggingRecord paper = saved(onDay(5, 6), millisecondsOn(onDay(5, 20)), true);
+    EXPECT_TRUE(riggedBefore(first, setBack));
+    EXPECT_TRUE(riggedBefore(paper, first));
+    EXPECT_TRUE(riggedBefore(paper, setBack)) << "what is before the first of two is before the second";
+}
+
+TEST(StoodBefore, IsTheSameOfOneRiggingAndOfAllAndTakesNoRecheckForTheFirstOfTheYear)
+{
+    PaperFacts paper;
+    paper.recheck(onDay(3, 7));
+    const RecordId rigged = paper.rig(onDay(4, 4), false);
+    const AirframeFacts& facts = paper.facts();
+    const StoodBefore one = stoodBefore(paper.record(rigged), facts.riggingRecords, facts.closings);
+    const std::vector<StoodBefore> all = stoodBefore(facts.riggingRecords, facts.closings);
+    ASSERT_EQ(all.size(), 1U);
+    EXPECT_TRUE(one.isFirstOfYear);
+    EXPECT_TRUE(all.front().isFirstOfYear);
+    EXPECT_EQ(one.since, onDay(3, 7));
+    EXPECT_EQ(all.front().since, onDay(3, 7));
 }
