@@ -111,7 +111,7 @@ class Summing
 public:
     Summing(const AirframeFacts& facts, const RecordContent& content)
         : m_facts{facts}, m_content{content}, m_atTheClose{asAtTheClose(content)},
-          m_putRight{asPutRight(content)}, m_standings{standings()}
+          m_putRight{asPutRight(content)}, m_standings{standings()}, m_wholeChecks{facts, &content.record}
     {
     }
 
@@ -226,7 +226,7 @@ private:
             if (reading.state == SeatState::PartSeated && isKnownThen(reading))
                 sum.partSeated.push_back(reading.interval);
         sum.secondsWhoConnected = secondsWhoConnected(coupling);
-        sum.wholeCheck = wholeCheckAsked(m_facts, coupling.id, m_content.record.id);
+        sum.wholeCheck = m_wholeChecks.askedOf(coupling.id);
         sum.standing = m_standings.standingOf(coupling, history(coupling.id));
         return sum;
     }
@@ -307,6 +307,7 @@ private:
     RecordContent m_atTheClose;
     RecordContent m_putRight;
     CouplingStandings m_standings;
+    WholeChecks m_wholeChecks;
     std::map<CouplingId, CouplingHistory> m_histories;
 };
 

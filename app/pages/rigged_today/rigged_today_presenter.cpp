@@ -6,7 +6,6 @@
 #include "core/review/airframe_review.h"
 #include "core/review/last_rigging.h"
 #include "core/review/not_seen.h"
-#include "core/review/record_summary.h"
 #include "core/review/review_period.h"
 #include "core/review/whole_check.h"
 #include "core/store/facts_book.h"
@@ -21,25 +20,59 @@ constexpr std::size_t kRecentReadings = 12;
 // A set is checked every month of the season (common practice, no published source).
 constexpr std::chrono::days kDaysBetweenGaugeChecks{31};
 
-std::optional<LastClose> lastCloseIn(const AirframeFacts& facts)
+LastClose lastCloseOf(const EndedRigging& last, const AirframeFacts& facts)
 {
-    const auto last = lastEnded(facts, Ended::OrLeftBehind);
-    if (!last)
-        return std::nullopt;
-    const RecordClose& close = *last->close;
-    return LastClose{last->when(), close.closing, close.first ? facts.nameOf(*close.first) : std::string{},
+    const RecordClose& close = *last.close;
+    return LastClose{last.when(), close.closing, close.first ? facts.nameOf(*close.first) : std::string{},
                      close.second ? facts.nameOf(*close.second) : std::string{}};
 }
 
-// A rigging was closed, and no later event says that it was taken apart.
-bool mayStandRigged(const AirframeFacts& facts)
+// The last rigging was closed, and no later event says that it was taken apart.
+bool mayStandRigged(const EndedRigging& last, const AirframeFacts& facts)
 {
-    const auto last = lastEnded(facts, Ended::OrLeftBehind);
-    if (!last || last->close->closing == Closing::Abandoned)
-        return false;
-    return std::ranges::none_of(facts.events, [&last](const Event& event) {
-        return event.kind == EventKind::Derigged && event.day >= last->when().localDay();
+    return !last.isAbandoned() && std::ranges::none_of(facts.events, [&last](const Event& event) {
+        return event.kind == EventKind::Derigged && event.day >= last.when().localDay();
     });
+}
+
+// What is told and asked before a rigging is begun.
+void addStart(RiggedTodayView& view, const AirframeFacts& facts)
+{
+    view.notes = notesUnread(facts);
+    const auto last = lastEnded(facts, Ended::OrLeftBehind);
+    if (!last)
+        return;
+    view.lastClose = lastCloseOf(*last, facts);
+    view.hasClosedRecord = std::ranges::any_of(
+        facts.closings, [](Closing one) { return one != Closing::Abandoned; }, &RecordClose::closing);
+    // Of a joint that was cleaned, greased or set up since, nobody can say that it stood as it was.
+    view.mayStandRigged = mayStandRigged(*last, facts) && view.wholeChecks.empty();
+}
+
+// The airframe and what is asked of it, at that rigging or at the next one.
+RiggedTodayView partsIn(const AirframeFacts& facts, const RiggingRecord* open)
+{
+    RiggedTodayView view;
+    view.airframe = facts.airframe;
+    view.persons = facts.persons;
+    view.gauges = facts.gaugesInUse();
+    for (const Gauge& gauge : view.gauges)
+        if (const auto day = facts.lastGoodCheck(gauge.id))
+            view.goodChecks[gauge.id] = *day;
+    view.couplings = facts.couplingsInUse();
+    view.surfaces = facts.surfacesInUse();
+    const WholeChecks wholeChecks{facts, open};
+    for (const Coupling& coupling : view.couplings)
+        if (const auto event = wholeChecks.askedOf(coupling.id))
+            view.wholeChecks.emplace(coupling.id, *event);
+    return view;
+}
+
+RiggedTodayView viewWithoutRecord(const AirframeFacts& facts)
+{
+    RiggedTodayView view = partsIn(facts, nullptr);
+    addStart(view, facts);
+    return view;
 }
 
 // Without how they move: that is told where there is time to look back.
@@ -125,13 +158,17 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     const auto rest = m_records.book().withoutReadings(airframe);
     if (!rest)
         return rest.problem();
-    auto view =
-        openRecordIn(*rest.value()) ? viewOfRecord(airframe) : Result{viewWithoutRecord(*rest.value())};
-    if (!view)
-        return view;
-    RiggedTodayView made = std::move(view).value();
-    made.writesElsewhere = writes ? writes.value() : 0;
-    return made;
+    RiggedTodayView view;
+    if (openRecordIn(*rest.value())) {
+        auto made = viewOfRecord(airframe);
+        if (!made)
+            return made;
+        view = std::move(made).value();
+    } else {
+        view = viewWithoutRecord(*rest.value());
+    }
+    view.writesElsewhere = writes ? writes.value() : 0;
+    return view;
 }
 
 Result<RiggedTodayPresenter::PaperFinding> RiggedTodayPresenter::paperFinding(AirframeId airframe,
@@ -155,47 +192,23 @@ bool RiggedTodayPresenter::hasMovedOn(const RiggedTodayView& view) const
     return writes && writes.value() != view.writesElsewhere;
 }
 
-RiggedTodayView RiggedTodayPresenter::viewWithoutRecord(const AirframeFacts& facts)
-{
-    RiggedTodayView view;
-    view.airframe = facts.airframe;
-    view.persons = facts.persons;
-    view.gauges = facts.gaugesInUse();
-    for (const Gauge& gauge : view.gauges)
-        if (const auto day = facts.lastGoodCheck(gauge.id))
-            view.goodChecks[gauge.id] = *day;
-    view.couplings = facts.couplingsInUse();
-    view.surfaces = facts.surfacesInUse();
-    view.lastClose = lastCloseIn(facts);
-    view.notes = notesUnread(facts);
-    const RiggingRecord* open = openRecordIn(facts);
-    for (const Coupling& coupling : view.couplings)
-        if (const auto event =
-                wholeCheckAsked(facts, coupling.id, open ? std::optional{open->id} : std::nullopt))
-            view.wholeChecks.emplace(coupling.id, *event);
-    view.hasClosedRecord = lastClosedRecord(facts).has_value();
-    // Of a joint that was cleaned, greased or set up since, nobody can say that it stood as it was.
-    view.mayStandRigged = mayStandRigged(facts) && view.wholeChecks.empty();
-    return view;
-}
-
 Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) const
 {
     const auto known = m_records.book().airframe(airframe);
     if (!known)
         return known.problem();
     const AirframeFacts& facts = known.value()->facts();
-    RiggedTodayView view = viewWithoutRecord(facts);
     const RiggingRecord* open = openRecordIn(facts);
     if (!open)
-        return view; // closed by another window meanwhile
+        return viewWithoutRecord(facts); // closed by another window meanwhile
+    const bool isFromAnotherDay = !open->isFromPaper() && open->begins.localDay() != m_clock.now().localDay();
+    // Nobody goes on with one from another day: the next one is asked then.
+    RiggedTodayView view = isFromAnotherDay ? viewWithoutRecord(facts) : partsIn(facts, open);
     const auto read = m_records.book().content(open->id);
     if (!read)
         return read.problem();
     const RecordContent& content = *read.value();
-    view.record = RecordHeader{open->id, open->leader, open->begins,
-                               !open->isFromPaper() && open->begins.localDay() != m_clock.now().localDay(),
-                               open->enteredBy};
+    view.record = RecordHeader{open->id, open->leader, open->begins, isFromAnotherDay, open->enteredBy};
     view.standings = standingsIn(*known.value(), view.couplings, m_clock.now().localDay());
     view.sharedShift = sharedShiftIn(content, *known.value(), view.couplings);
     view.stood = stoodBefore(*open, facts.riggingRecords, facts.closings);

@@ -74,7 +74,6 @@ public:
     Result<CouplingSheet> sheet(const RiggedTodayView& view, const RiggingSession& session) const;
 
 private:
-    static RiggedTodayView viewWithoutRecord(const AirframeFacts& facts);
     Result<RiggedTodayView> viewOfRecord(AirframeId airframe) const;
     // Hands the sheet the gauge in use: the one chosen, or the only one there is.
     void useGauge(CouplingSheet& sheet, const RiggedTodayView& view, std::optional<GaugeId> chosen) const;

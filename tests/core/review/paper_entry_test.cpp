@@ -3,6 +3,7 @@
 #include "core/review/paper_entry.h"
 #include "core/review/record_summary.h"
 #include "core/review/rigging_numbers.h"
+#include "core/review/whole_check.h"
 #include "core/rigging/rigged_before.h"
 
 #include <algorithm>
@@ -52,9 +53,24 @@ public:
         std::ranges::find(m_facts.riggingRecords, id, &RiggingRecord::id)->origin = RecordOrigin::Recheck;
     }
 
+    void grease(Day day, Moment told)
+    {
+        Event event;
+        event.kind = EventKind::Greased;
+        event.day = day;
+        event.stamp.when = told;
+        m_facts.events.push_back(event);
+    }
+
     const RiggingRecord& record(RecordId id) const
     {
         return *std::ranges::find(m_facts.riggingRecords, id, &RiggingRecord::id);
+    }
+
+    bool isWholeCheckAsked(std::optional<RecordId> of = {}) const
+    {
+        const WholeChecks checks{m_facts, of ? &record(*of) : nullptr};
+        return checks.askedOf(CouplingId{{1}}).has_value();
     }
 
     const AirframeFacts& facts() const { return m_facts; }
@@ -146,4 +162,39 @@ TEST(StoodBefore, IsTheSameOfOneRiggingAndOfAllAndTakesNoRecheckForTheFirstOfThe
     EXPECT_TRUE(all.front().isFirstOfYear);
     EXPECT_EQ(one.since, onDay(3, 7));
     EXPECT_EQ(all.front().since, onDay(3, 7));
+}
+
+TEST(WholeCheck, IsNotAnsweredByAnEarlierRiggingThatWasTypedInFromPaperAfterwards)
+{
+    PaperFacts paper;
+    paper.rig(onDay(5, 2), false);
+    paper.grease(onDay(5, 9), noonOf(onDay(5, 9)));
+    paper.rig(onDay(5, 4), true);
+    EXPECT_TRUE(paper.isWholeCheckAsked());
+    paper.rig(onDay(5, 9), true);
+    EXPECT_TRUE(paper.isWholeCheckAsked()) << "of the same day: nobody knows which was first";
+    paper.rig(onDay(5, 10), true);
+    EXPECT_FALSE(paper.isWholeCheckAsked());
+}
+
+TEST(WholeCheck, IsAskedOfTheRiggingOnPaperByWhatWasDoneBeforeItAndAnsweredBeforeIt)
+{
+    PaperFacts paper;
+    paper.rig(onDay(5, 2), false);
+    paper.grease(onDay(5, 4), noonOf(onDay(5, 4)));
+    const RecordId live = paper.rig(onDay(5, 16), false);
+    const RecordId typed = paper.rig(onDay(5, 9), true);
+    EXPECT_TRUE(paper.isWholeCheckAsked(typed)) << "the rigging that answers it came a week later";
+    EXPECT_FALSE(paper.isWholeCheckAsked(live)) << "the one on paper has answered it";
+}
+
+TEST(WholeCheck, IsNotAskedOfARiggingThatWasOverWhenTheJointWasWorkedOn)
+{
+    PaperFacts paper;
+    const RecordId morning = paper.rig(onDay(5, 2), false);
+    Moment evening = noonOf(onDay(5, 2));
+    evening.utcSeconds += 6 * 3600;
+    paper.grease(onDay(5, 2), evening);
+    EXPECT_FALSE(paper.isWholeCheckAsked(morning));
+    EXPECT_TRUE(paper.isWholeCheckAsked());
 }
