@@ -68,7 +68,8 @@ void CouplingStanding::standBeside(Says told)
         says = told;
 }
 
-CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day to) : m_from{from}, m_to{to}
+CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day to)
+    : m_from{from}, m_to{to}, m_heldOn{to}
 {
     std::vector<RecordId> closed;
     std::vector<RecordId> closedLater;
@@ -117,7 +118,8 @@ void CouplingStandings::takeBackwards(const AirframeFacts& facts, Day back, Day 
 
 CouplingStandings::CouplingStandings(const RecordContent& record)
     : m_from{record.record.begins.localDay()}, m_to{record.close ? record.close->stamp.when.localDay()
-                                                                 : Day::max()}
+                                                                 : Day::max()},
+      m_heldOn{record.record.isFromPaper() ? m_from : m_to}
 {
     if (!record.close)
         m_open.insert(record.record.id);
@@ -251,7 +253,7 @@ void CouplingStandings::sayUnresolved(const Known& known, const CouplingHistory&
 std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
                                                         const CouplingHistory& history) const
 {
-    const FittingHistory* holding = history.on(m_to);
+    const FittingHistory* holding = history.on(m_heldOn);
     std::vector<const Reading*> standing;
     for (const Reading* reading : known.readings)
         if (holding && reading->fitting == holding->fitting.id && maySpeak(*reading) && !isSetAside(*reading))

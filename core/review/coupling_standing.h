@@ -74,6 +74,8 @@ private:
 
     Day m_from;
     Day m_to;
+    Day m_heldOn; // the day whose fittings speak: of a record from paper its own, however late it was typed
+                  // in
     std::set<RecordId> m_open;        // records not closed at the end of m_to
     std::set<ReadingId> m_asked;      // readings that open questions are about, until found
     std::set<ReadingId> m_superseded; // of those that may speak
