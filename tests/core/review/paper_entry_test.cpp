@@ -1,5 +1,6 @@
 #include "core/review/last_rigging.h"
 #include "core/review/layoffs.h"
+#include "core/review/notes_left.h"
 #include "core/review/paper_entry.h"
 #include "core/review/record_summary.h"
 #include "core/review/rigging_numbers.h"
@@ -8,6 +9,7 @@
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <string>
 #include <vector>
 
 using namespace rig;
@@ -53,6 +55,18 @@ public:
         std::ranges::find(m_facts.riggingRecords, id, &RiggingRecord::id)->origin = RecordOrigin::Recheck;
     }
 
+    // In the close of the rigging told last.
+    void leaveNote(const std::string& note) { m_facts.closings.back().note = note; }
+
+    void readNoteOf(RecordId record, Moment when)
+    {
+        RecordTick tick;
+        tick.record = record;
+        tick.kind = TickKind::NoteRead;
+        tick.stamp.when = when;
+        m_facts.notesRead.push_back(tick);
+    }
+
     void grease(Day day, Moment told)
     {
         Event event;
@@ -71,6 +85,14 @@ public:
     {
         const WholeChecks checks{m_facts, of ? &record(*of) : nullptr};
         return checks.askedOf(CouplingId{{1}}).has_value();
+    }
+
+    std::vector<std::string> notesMet(RecordId id) const
+    {
+        std::vector<std::string> texts;
+        for (const NoteLeft& note : notesMetBy(record(id), m_facts))
+            texts.push_back(note.text);
+        return texts;
     }
 
     const AirframeFacts& facts() const { return m_facts; }
@@ -162,6 +184,25 @@ TEST(StoodBefore, IsTheSameOfOneRiggingAndOfAllAndTakesNoRecheckForTheFirstOfThe
     EXPECT_TRUE(all.front().isFirstOfYear);
     EXPECT_EQ(one.since, onDay(3, 7));
     EXPECT_EQ(all.front().since, onDay(3, 7));
+}
+
+TEST(NotesLeft, OfWhoeverRiggedOnPaperAreThoseThatWereLeftByThen)
+{
+    PaperFacts paper;
+    const RecordId first = paper.rig(onDay(5, 2), false);
+    paper.leaveNote("Mirror lies in the trailer.");
+    const RecordId after = paper.rig(onDay(5, 16), false);
+    paper.leaveNote("Left hatch is stiff.");
+    const RecordId typed = paper.rig(onDay(5, 9), true);
+    paper.leaveNote("Tape is used up.");
+    EXPECT_EQ(paper.notesMet(typed), std::vector<std::string>{"Mirror lies in the trailer."});
+    paper.readNoteOf(first, noonOf(onDay(5, 15)));
+    EXPECT_EQ(paper.notesMet(after), std::vector<std::string>{"Mirror lies in the trailer."})
+        << "the paper was not typed in yet";
+    const std::vector<NoteLeft> unread = notesUnread(paper.facts());
+    ASSERT_EQ(unread.size(), 2U);
+    EXPECT_EQ(unread[0].text, "Left hatch is stiff.") << "it was left last, whatever was typed in since";
+    EXPECT_EQ(unread[1].when.localDay(), onDay(5, 9)) << "the day on the paper";
 }
 
 TEST(WholeCheck, IsNotAnsweredByAnEarlierRiggingThatWasTypedInFromPaperAfterwards)
