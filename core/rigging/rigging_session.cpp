@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cassert>
+#include <ranges>
+#include <set>
 #include <utility>
 
 namespace rig {
@@ -324,16 +326,44 @@ SessionStep changeTurn(RiggingSession session, const RecordNow& now, Turn turn, 
 
 namespace {
 
+// Without the reading, and without what it had taken the place of, nothing else was read locked.
+bool isOnlyLocked(const CouplingFlow& flow, const Reading& reading)
+{
+    std::set<ReadingId> gone{reading.id};
+    for (const Reading& one : flow.readings | std::views::reverse) {
+        if (gone.contains(one.id)) {
+            if (one.corrects)
+                gone.insert(*one.corrects);
+            continue;
+        }
+        if (one.state == SeatState::Locked)
+            return false;
+    }
+    return true;
+}
+
+// Whether the joint waits once more when that reading is gone.
+bool waitsWithout(const Reading& reading, const RecordNow& now)
+{
+    const CouplingNow* coupling = now.find(reading.coupling);
+    if (!coupling || coupling->stop || !coupling->flow(reading.turn).begun)
+        return false;
+    return coupling->isWaiting(reading.turn) ||
+           (reading.turn == Turn::First && isOnlyLocked(coupling->first, reading));
+}
+
 // Somebody said that a reading was wrong, and why, and does not get to read it again: it does not stay as
-// though it were right.
-void strikeWhatWasWrong(SessionStep& step, const RecordNow& now, Moment when)
+// though it were right. What then waits to be done was left in the middle of the work.
+std::optional<Work> strikeWhatWasWrong(SessionStep& step, const RecordNow& now, Moment when)
 {
     RiggingSession& session = step.session;
     const auto person = personAt(session, now);
     if (session.wanted != ReadingWanted::Corrected || !session.corrected || !person)
-        return;
-    step.facts.emplace_back(Exclusion{{}, session.corrected->id, session.correctionReason, {person, when}});
+        return std::nullopt;
+    const Reading wrong = *session.corrected;
+    step.facts.emplace_back(Exclusion{{}, wrong.id, session.correctionReason, {person, when}});
     wantNothing(session);
+    return waitsWithout(wrong, now) ? std::optional{Work{wrong.coupling, wrong.turn}} : std::nullopt;
 }
 
 } // namespace
@@ -359,12 +389,14 @@ SessionStep interrupt(RiggingSession session, const RecordNow& now, Interruption
 {
     assert(!session.pressed);
     SessionStep step{std::move(session), {}};
-    strikeWhatWasWrong(step, now, when);
-    if (isHalfDone(step.session, now) && !now.enteredBy) {
+    std::optional<Work> left = strikeWhatWasWrong(step, now, when);
+    if (!left && isHalfDone(step.session, now))
+        left = step.session.begun;
+    if (left && !now.enteredBy) {
         Interruption interruption;
         interruption.record = now.record;
-        interruption.coupling = step.session.begun->coupling;
-        interruption.turn = step.session.begun->turn;
+        interruption.coupling = left->coupling;
+        interruption.turn = left->turn;
         interruption.reason = reason;
         interruption.stamp.when = when;
         step.facts.emplace_back(interruption);

@@ -404,6 +404,33 @@ TEST(RiggingSession, AReadingSaidToBeWrongIsStruckWhenItIsNotReadAgain)
     }
 }
 
+TEST(RiggingSession, AJointThatIsLeftWithItsOnlyReadingStruckStandsAsInterrupted)
+{
+    RecordNow now = aRecord();
+    CouplingFlow& flow = couplingIn(now, 1).first;
+    flow = finished();
+    Reading slip;
+    slip.id = ReadingId{{6}};
+    slip.coupling = coupling(1);
+    Reading wrong = slip;
+    wrong.id = ReadingId{{7}};
+    wrong.corrects = slip.id;
+    flow.readings = {slip, wrong};
+    const RiggingSession asked = wantCorrected(workingAt(1, now), now, wrong, "leaf tilted", kNoon).session;
+    const SessionStep left = goTo(asked, now, at(2), kNoon);
+    ASSERT_EQ(left.facts.size(), 2U);
+    EXPECT_EQ(std::get<Exclusion>(left.facts[0]).reading, wrong.id);
+    EXPECT_EQ(std::get<Interruption>(left.facts[1]).coupling, coupling(1));
+    EXPECT_EQ(std::get<Interruption>(left.facts[1]).turn, Turn::First);
+    Reading beside = slip;
+    beside.id = ReadingId{{8}};
+    flow.readings = {slip, wrong, beside};
+    EXPECT_TRUE(only<Exclusion>(goTo(asked, now, at(2), kNoon))) << "another one stands: nothing waits";
+    flow.readings = {slip, wrong};
+    now.enteredBy = kOren;
+    EXPECT_TRUE(only<Exclusion>(goTo(asked, now, at(2), kNoon))) << "on paper nobody leaves a joint";
+}
+
 TEST(RiggingSession, WhoeverIsChosenWhereAnotherWindowHasBegunStartsFromTheLook)
 {
     RecordNow now = aRecord();
