@@ -59,9 +59,8 @@ QString ReviewWords::closedToSecond(const AirframeReview& review)
         names << QString::fromStdString(name);
     if (names.isEmpty())
         return {};
-    return tr("Today's reading is hidden here: %1. The second person works without seeing it. It is shown "
-              "when "
-              "they have kept a reading of their own, or have looked and pulled without one.",
+    return tr("The first person's reading is hidden here: %1. The second person works without seeing it. It "
+              "is shown when they have kept a reading of their own, or have looked and pulled without one.",
               "couplings")
         .arg(names.join(tr(", ", "between couplings")));
 }

@@ -147,7 +147,7 @@ struct AirframeReview
     std::vector<QuestionStory> questions;    // asked in the period or open at its end; oldest first
     AirframeReadings readings;               // what it was worked out from, up to the end of the period
     std::vector<StoodBefore> stood;          // before each rigging of the period, the longest first
-    std::vector<std::string> closedToSecond; // names of couplings whose reading of today is kept back
+    std::vector<std::string> closedToSecond; // names of couplings whose first reading is kept back
 
     const CouplingReview* find(CouplingId coupling) const;
 };

@@ -85,7 +85,8 @@ Result<const KnownAirframe*> FactsBook::toldOpenly(AirframeId airframe, std::opt
         return known;
     const AirframeFacts& facts = known.value()->facts();
     const RiggingRecord* open = openRecordIn(facts);
-    if (!open || (today && open->begins.localDay() != *today))
+    const bool isLeftBehind = open && !open->isFromPaper() && today && open->begins.localDay() != *today;
+    if (!open || isLeftBehind)
         return known;
     const auto content = this->content(open->id);
     if (!content)
