@@ -6,8 +6,9 @@
 #include "core/review/last_rigging.h"
 #include "core/review/not_seen.h"
 #include "core/review/whole_check.h"
-#include "core/rigging/circuit_hand.h"
+#include "core/rigging/at_the_close.h"
 #include "core/rigging/counts_as.h"
+#include "core/rigging/surface_answers.h"
 
 #include <algorithm>
 #include <map>
@@ -15,22 +16,6 @@
 namespace rig {
 
 namespace {
-
-// Everything that was added after the close is taken away again.
-RecordContent asAtTheClose(RecordContent content)
-{
-    if (!content.close)
-        return content;
-    const RecordClose& end = *content.close;
-    std::erase_if(content.readings, [&end](const Reading& one) { return savedBefore(end, one); });
-    std::erase_if(content.exclusions, [&end](const Exclusion& one) { return savedBefore(end, one); });
-    std::erase_if(content.questions,
-                  [&end](const QuestionStory& one) { return savedBefore(end, one.question); });
-    for (QuestionStory& story : content.questions)
-        if (story.resolution && savedBefore(end, *story.resolution))
-            story.resolution.reset();
-    return content;
-}
 
 // As it was closed, but for what was put right since: a correction and the question that it asked speak as
 // though they had been there.
@@ -263,17 +248,11 @@ private:
     {
         SummarySurface sum;
         sum.surface = surface;
-        const auto hand = lastHandOn(m_atTheClose, m_facts.couplings, surface);
-        for (const SurfaceCheck& check : m_content.surfaceChecks) {
-            if (check.surface != surface.id)
-                continue;
-            for (SummarySurfaceAnswer& earlier : sum.answers)
-                earlier.counts = earlier.counts && earlier.check.kind != check.kind;
-            const bool isSetBack = hand && saveOrderOf(check) < hand->saved;
-            sum.answers.push_back({check, m_facts.nameOf(check.person), m_facts.nameOf(check.cockpit),
-                                   !isSetBack,
-                                   isSetBack ? nameIn(m_facts.couplings, hand->coupling) : std::string{}});
-        }
+        for (const SurfaceAnswer& answer : surfaceAnswersIn(m_atTheClose, m_facts.couplings, surface))
+            sum.answers.push_back(
+                {*answer.check, m_facts.nameOf(answer.check->person), m_facts.nameOf(answer.check->cockpit),
+                 answer.isAnsweredAgain,
+                 answer.hand ? nameIn(m_facts.couplings, answer.hand->coupling) : std::string{}});
         for (const SurfaceMeasure& measure : m_content.surfaceMeasures)
             if (measure.surface == surface.id)
                 sum.measures.push_back({measure, m_facts.nameOf(measure.person)});

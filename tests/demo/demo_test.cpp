@@ -264,7 +264,7 @@ TEST_F(Demo, TheControlsOfQx42WereTriedAgainAfterTheAileronWasReconnected)
     const RecordSummary summary = summaryOf(of("QX-42"), must(store->records().content(close->record)));
     EXPECT_EQ(std::ranges::count(summary.notDone, OpenItemKind::SurfaceSetBack, &OpenItem::kind), 0);
     for (const SummarySurface& surface : summary.surfaces) {
-        const auto counted = std::ranges::count(surface.answers, true, &SummarySurfaceAnswer::counts);
+        const auto counted = std::ranges::count(surface.answers, true, &SummarySurfaceAnswer::isLast);
         EXPECT_EQ(counted, std::ssize(checksOf(surface.surface))) << surface.surface.name;
     }
     EXPECT_EQ(summary.surfaces[1].answers.front().hand, "Right aileron");
