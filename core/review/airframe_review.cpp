@@ -184,6 +184,8 @@ private:
             if (!m_period.contains(record.begins.localDay()) || record.origin == RecordOrigin::ImportedTable)
                 continue;
             counts.rechecks += record.origin == RecordOrigin::Recheck ? 1 : 0;
+            if (record.isFromPaper())
+                counts.fromPaper.push_back(record.begins.localDay());
             const auto close = closed.find(record.id);
             counts.stillOpen += close == closed.end() ? 1 : 0;
             counts.abandoned += close != closed.end() && close->second == Closing::Abandoned ? 1 : 0;

@@ -120,6 +120,7 @@ struct RiggingCounts
     int leftOpen = 0;             // closed with something not done
     int stillOpen = 0;            // not closed
     int rechecks = 0;             // gone through again without being taken apart
+    std::vector<Day> fromPaper;   // days of the records that were typed in afterwards
     int readings = 0;             // that stand, locked, at riggings
     int persons = 0;              // who read
     int gauges = 0;               // that were read with
