@@ -101,13 +101,8 @@ std::optional<Sign> movementSign(const CouplingReview& coupling)
 std::vector<const KeptReading*> readBefore(const KnownAirframe& known, CouplingId coupling,
                                            const RecordHeader& record)
 {
-    if (!record.enteredBy)
-        return known.lastLocked(coupling, kRecentReadings, record.id);
-    auto all = known.lastLocked(coupling, known.readingsOf(coupling).size(), record.id);
-    std::erase_if(all, [&record](const KeptReading* kept) { return record.begins < kept->reading.when; });
-    if (all.size() > kRecentReadings)
-        all.erase(all.begin(), all.end() - kRecentReadings);
-    return all;
+    return known.lastLocked(coupling, kRecentReadings, record.id,
+                            record.enteredBy ? std::optional{record.begins} : std::nullopt);
 }
 
 TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, const RecordHeader& record)
