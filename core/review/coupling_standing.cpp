@@ -19,13 +19,11 @@ bool isMeasuredBefore(const Reading* one, const Reading* other)
     return std::tie(one->when.utcSeconds, one->id) < std::tie(other->when.utcSeconds, other->id);
 }
 
-// Whoever closes another question has had the joint in hand. A band in doubt is about figures only, who sees
-// what could not be seen has changed nothing, and a whole inspection is what the readings are part of.
-bool isAboutTheJoint(const QuestionStory& story)
+// Who sees later what could not be seen has changed nothing.
+bool wasAtTheJoint(const QuestionStory& story)
 {
     const bool isSeenLater = story.resolution && story.resolution->answered;
-    return story.question.kind != QuestionKind::BandInDoubt &&
-           story.question.kind != QuestionKind::ShownPartSeated && !isSeenLater;
+    return story.question.isAtTheJoint() && !isSeenLater;
 }
 
 // An outside reading first, then what stops a joint; any other as it was asked.
@@ -179,7 +177,7 @@ bool CouplingStandings::isOpen(const QuestionStory& story) const
 bool CouplingStandings::isResolvedSince(const Known& known, const Reading& reading) const
 {
     return std::ranges::any_of(known.questions, [&](const QuestionStory* story) {
-        return !isOpen(*story) && isAboutTheJoint(*story) && savedBefore(reading, *story->resolution);
+        return !isOpen(*story) && wasAtTheJoint(*story) && savedBefore(reading, *story->resolution);
     });
 }
 

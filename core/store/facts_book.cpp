@@ -252,7 +252,7 @@ Outcome FactsBook::readAgain(std::string_view table)
             return story.isOpen() && story.question.kind == QuestionKind::CannotSee;
         }))
         return put(m_records.questions(airframe), rest.questions);
-    return Done{}; // answers, who connected, interruptions, ticks: they stand in the content of a record
+    return Done{}; // the rest stands in the content of a record alone
 }
 
 void FactsBook::drop()

@@ -457,7 +457,7 @@ bool RiggedTodayPage::begin(PersonId leader, RecordOrigin origin, std::optional<
         report(begun.problem());
         return false;
     }
-    m_session = sessionOf(begun.value().record, leader, false, m_session.gauge);
+    m_session = sessionOf(begun.value().record, leader, m_session.gauge);
     m_notice.clear();
     refresh();
     if (begun.value().byAnotherWindow && m_view.record)

@@ -67,7 +67,7 @@ CouplingNow& couplingIn(RecordNow& now, std::uint8_t number)
 
 RiggingSession workingAt(std::uint8_t number, const RecordNow& now)
 {
-    RiggingSession session = sessionOf(now.record, kOren, false, GaugeId{{1}});
+    RiggingSession session = sessionOf(now.record, kOren, GaugeId{{1}});
     session.place = at(number);
     return session;
 }
@@ -91,11 +91,10 @@ template <typename Fact> const Fact* only(const SessionStep& step)
 
 } // namespace
 
-TEST(RiggingSession, BeginsAtTheFirstCouplingOrAtTheSeasonsList)
+TEST(RiggingSession, BeginsAtTheFirstCoupling)
 {
     const RecordNow now = aRecord();
-    EXPECT_EQ(settledOn(sessionOf(now.record, kOren, false, {}), &now).place, at(1));
-    EXPECT_EQ(settledOn(sessionOf(now.record, kOren, true, {}), &now).place.kind, RecordPlace::Kind::Season);
+    EXPECT_EQ(settledOn(sessionOf(now.record, kOren, {}), &now).place, at(1));
 }
 
 TEST(RiggingSession, OfAnotherRecordStartsAnewAndKeepsOnlyTheGauge)
@@ -277,7 +276,8 @@ TEST(RiggingSession, AfterTheSeasonsListItIsAskedWhoConnectedUnlessItWasSaid)
 {
     RecordNow now = aRecord();
     now.sides = {{Side::Left, {}}};
-    RiggingSession session = sessionOf(now.record, kOren, true, {});
+    RiggingSession session = sessionOf(now.record, kOren, {});
+    session.place.kind = RecordPlace::Kind::Season;
     EXPECT_EQ(onwardFrom(session, now), kConnected);
     now.sides.front().connectedBy.emplace();
     EXPECT_EQ(onwardFrom(session, now), at(1));
@@ -788,4 +788,14 @@ TEST(FromPaper, LeavingACouplingHalfTypedIsNoInterruptionOfTheRigging)
     EXPECT_TRUE(goTo(session, now, at(2), kNoon).facts.empty());
     now.enteredBy.reset();
     EXPECT_EQ(goTo(session, now, at(2), kNoon).facts.size(), 1U);
+}
+
+TEST(RiggingSession, SaysOfAPersonWhichSidesTheyConnectedAndOfWhichNobodyKnows)
+{
+    const std::vector<SideNow> sides{
+        {Side::Left, std::vector{kOren}}, {Side::Right, std::vector<PersonId>{}}, {Side::None, {}}};
+    const Independence oren = independenceOf(kOren, sides);
+    EXPECT_EQ(oren.connected, std::vector{Side::Left});
+    EXPECT_EQ(oren.unknown, (std::vector{Side::Right, Side::None})) << "not known, and never said";
+    EXPECT_TRUE(independenceOf(kVale, sides).connected.empty());
 }
