@@ -100,11 +100,11 @@ private:
                     continue;
                 isAnswered = true;
                 const QString answer = answerText(surface.surface, one.check);
-                CellText cell = one.counts ? said(answer)
+                CellText cell = one.isLast() ? said(answer)
                                 : one.hand.empty()
                                     ? softly(RecordWords::answeredAgain(answer))
                                     : softly(RecordWords::beforeHand(answer, textOf(one.hand)));
-                cell.strong = one.counts && !countsAsYes(one.check.answer);
+                cell.strong = one.isLast() && !countsAsYes(one.check.answer);
                 table.rows.push_back({{said(tried)},
                                       {cell},
                                       {said(textOf(one.person))},

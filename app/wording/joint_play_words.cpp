@@ -48,7 +48,7 @@ QString JointPlayWords::sentence(const JointPlay& play) const
 QString JointPlayWords::withCoupling(const JointPlay& play) const
 {
     return tr("%1: %2 %3", "coupling, joint play, whose limit counts")
-        .arg(QString::fromStdString(nameIn(m_facts.couplings, std::optional{play.coupling})), sentence(play),
+        .arg(QString::fromStdString(nameIn(m_facts.couplings, play.coupling)), sentence(play),
              manualHasTheLimit());
 }
 

@@ -59,9 +59,8 @@ QString ReviewWords::closedToSecond(const AirframeReview& review)
         names << QString::fromStdString(name);
     if (names.isEmpty())
         return {};
-    return tr("Today's reading is hidden here: %1. The second person works without seeing it. It is shown "
-              "when "
-              "they have kept a reading of their own, or have looked and pulled without one.",
+    return tr("The first person's reading is hidden here: %1. The second person works without seeing it. It "
+              "is shown when they have kept a reading of their own, or have looked and pulled without one.",
               "couplings")
         .arg(names.join(tr(", ", "between couplings")));
 }
@@ -206,6 +205,16 @@ QStringList ReviewWords::layoffs(const AirframeReview& review)
     return sentences;
 }
 
+QString ReviewWords::typedIn(const std::vector<Day>& onPaper)
+{
+    QStringList days;
+    for (const Day day : onPaper)
+        days << Formats{}.day(day);
+    return tr("%n record(s) written on paper and typed in afterwards: %1.", "days",
+              static_cast<int>(onPaper.size()))
+        .arg(days.join(tr("; ", "between riggings")));
+}
+
 QStringList ReviewWords::riggings(const AirframeReview& review)
 {
     const RiggingCounts& counts = review.counts;
@@ -226,6 +235,8 @@ QStringList ReviewWords::riggings(const AirframeReview& review)
              tr("%n record(s) abandoned and begun anew, not counted.", nullptr, counts.abandoned));
     addIfAny(counts.rechecks, tr("%n time(s) gone through again without being taken apart, not counted.",
                                  nullptr, counts.rechecks));
+    if (!counts.fromPaper.empty())
+        sentences << typedIn(counts.fromPaper);
     sentences << layoffs(review);
     if (review.period.isCurrent && review.period.annual && review.riggingsToCome > 0)
         sentences << tr("About %1 more until the annual, at the pace of the last year.")

@@ -105,6 +105,7 @@ private:
     static QString riggingAt(const FittingMovement& movement, std::size_t index);
     static QString ratio(const ScatterNow& scatter);
     static QString outsideSign(const CouplingReview& coupling);
+    static QString typedIn(const std::vector<Day>& onPaper);
     static QString hiddenBehind(const std::vector<numbers::OffsetFactor>& factors,
                                 numbers::OffsetFactor asked);
     QString couplingName(CouplingId id) const;

@@ -6,8 +6,10 @@
 #include "core/exchange/review_tables.h"
 #include "core/review/layoffs.h"
 #include "core/review/record_summary.h"
-#include "core/rigging/circuit_hand.h"
+#include "core/rigging/at_the_close.h"
+#include "core/rigging/connected.h"
 #include "core/rigging/deflection_figures.h"
+#include "core/rigging/surface_answers.h"
 
 namespace rig {
 
@@ -19,18 +21,34 @@ std::string figure(Deflection value)
     return decimal(value.inUnits(), 3);
 }
 
-std::vector<const RecordContent*> contentsIn(const AirframeFacts& facts, const AirframeReview& review)
+// Each as it stood at the close: which answers count then changes no more.
+std::vector<RecordContent> contentsOf(const AirframeFacts& facts, const ReviewPeriod& period)
 {
-    std::vector<const RecordContent*> contents;
+    std::vector<RecordContent> contents;
     for (const RecordContent& content : facts.contents)
-        if (review.period.contains(content.record.begins.localDay()))
-            contents.push_back(&content);
+        if (period.contains(content.record.begins.localDay()))
+            contents.push_back(asAtTheClose(content));
     return contents;
 }
 
 Fields begunFields(const RecordContent& content)
 {
     return {dayText(content.record.begins.localDay()), timeText(content.record.begins)};
+}
+
+// When it was done: what stood on paper was, when the paper says.
+Fields momentFields(const RecordContent& content, const Stamp& stamp)
+{
+    const Moment& when = content.record.isFromPaper() ? content.record.begins : stamp.when;
+    return {dayText(when.localDay()), timeText(when)};
+}
+
+std::string namesOf(const std::vector<PersonId>& persons, const AirframeFacts& facts)
+{
+    std::string names;
+    for (const PersonId person : persons)
+        names += (names.empty() ? "" : "; ") + facts.nameOf(person);
+    return names;
 }
 
 const ManualDeflection* manualOf(const Surface& surface, MeasureKind kind)
@@ -58,14 +76,14 @@ Fields manualFields(const Surface& surface, const SurfaceMeasure& measure)
 std::string reviewLooksTable(const AirframeFacts& facts, const AirframeReview& review)
 {
     std::string table = csvLine({"record_date", "record_time", "coupling", "turn", "question", "answer",
-                                 "person", "date", "time", "counts"});
-    for (const RecordContent* content : contentsIn(facts, review))
-        for (const Check& check : content->checks) {
-            Fields fields = begunFields(*content);
-            append(fields, {nameIn(facts.couplings, std::optional{check.coupling}), text(check.turn),
-                            text(check.kind), text(check.answer), facts.nameOf(check.person),
-                            dayText(check.when.localDay()), timeText(check.when),
-                            yesNo(standingOf(check, *content) == AnswerStanding::Counts)});
+                                 "person", "date", "time", "counts", "copied_by", "from_paper"});
+    for (const RecordContent& content : contentsOf(facts, review.period))
+        for (const Check& check : content.checks) {
+            Fields fields = begunFields(content);
+            append(fields, {nameIn(facts.couplings, check.coupling), text(check.turn), text(check.kind),
+                            text(check.answer), facts.nameOf(check.person), dayText(check.when.localDay()),
+                            timeText(check.when), yesNo(standingOf(check, content) == AnswerStanding::Counts),
+                            nameIn(facts.persons, check.copiedBy), yesNo(content.record.isFromPaper())});
             table += csvLine(fields);
         }
     return table;
@@ -74,22 +92,34 @@ std::string reviewLooksTable(const AirframeFacts& facts, const AirframeReview& r
 std::string reviewControlTable(const AirframeFacts& facts, const AirframeReview& review)
 {
     std::string table = csvLine({"record_date", "record_time", "surface", "tried", "answer", "at_surface",
-                                 "in_cockpit", "date", "time", "counts"});
-    for (const RecordContent* content : contentsIn(facts, review))
-        for (std::size_t i = 0; i < content->surfaceChecks.size(); ++i) {
-            const SurfaceCheck& check = content->surfaceChecks[i];
-            bool counts = true;
-            for (std::size_t later = i + 1; later < content->surfaceChecks.size(); ++later)
-                counts = counts && (content->surfaceChecks[later].surface != check.surface ||
-                                    content->surfaceChecks[later].kind != check.kind);
-            for (const Surface& surface : facts.surfaces)
-                if (surface.id == check.surface)
-                    if (const auto hand = lastHandOn(*content, facts.couplings, surface))
-                        counts = counts && hand->saved < saveOrderOf(check);
-            Fields fields = begunFields(*content);
-            append(fields, {nameIn(facts.surfaces, std::optional{check.surface}), text(check.kind),
-                            text(check.answer), facts.nameOf(check.person), facts.nameOf(check.cockpit),
-                            dayText(check.stamp.when.localDay()), timeText(check.stamp.when), yesNo(counts)});
+                                 "in_cockpit", "date", "time", "counts", "seen", "from_paper"});
+    for (const RecordContent& content : contentsOf(facts, review.period))
+        for (const Surface& surface : facts.surfaces)
+            for (const SurfaceAnswer& answer : surfaceAnswersIn(content, facts.couplings, surface)) {
+                const SurfaceCheck& check = *answer.check;
+                Fields fields = begunFields(content);
+                append(fields, {surface.name, text(check.kind), text(check.answer),
+                                facts.nameOf(check.person), facts.nameOf(check.cockpit)});
+                append(fields, momentFields(content, check.stamp));
+                append(fields, {yesNo(answer.counts()), check.seen ? text(*check.seen) : std::string{},
+                                yesNo(content.record.isFromPaper())});
+                table += csvLine(fields);
+            }
+    return table;
+}
+
+std::string reviewConnectedTable(const AirframeFacts& facts, const AirframeReview& review)
+{
+    std::string table = csvLine({"record_date", "record_time", "side", "connected_by", "stated_by", "date",
+                                 "time", "counts", "from_paper"});
+    for (const RecordContent& content : contentsOf(facts, review.period))
+        for (const SideConnected& stated : content.connected) {
+            Fields fields = begunFields(content);
+            append(fields, {text(stated.side), namesOf(stated.persons, facts),
+                            nameIn(facts.persons, stated.stamp.by)});
+            append(fields, momentFields(content, stated.stamp));
+            append(fields, {yesNo(&stated == statedFor(stated.side, content.connected)),
+                            yesNo(content.record.isFromPaper())});
             table += csvLine(fields);
         }
     return table;
@@ -99,11 +129,11 @@ std::string reviewDeflectionsTable(const AirframeFacts& facts, const AirframeRev
 {
     std::string table = csvLine({"record_date", "record_time", "surface", "measured", "value", "unit",
                                  "measured_at_mm", "person", "manual_nominal", "manual_tolerance",
-                                 "manual_unit", "beyond_manual", "manual_reference"});
-    for (const RecordContent* content : contentsIn(facts, review))
-        for (const SurfaceMeasure& measure : content->surfaceMeasures) {
-            Fields fields = begunFields(*content);
-            append(fields, {nameIn(facts.surfaces, std::optional{measure.surface}), text(measure.kind),
+                                 "manual_unit", "beyond_manual", "manual_reference", "from_paper"});
+    for (const RecordContent& content : contentsOf(facts, review.period))
+        for (const SurfaceMeasure& measure : content.surfaceMeasures) {
+            Fields fields = begunFields(content);
+            append(fields, {nameIn(facts.surfaces, measure.surface), text(measure.kind),
                             figure(measure.value), text(measure.unit),
                             millimetresOrNothing(measure.measuredAt), facts.nameOf(measure.person)});
             Fields manual(5);
@@ -111,6 +141,7 @@ std::string reviewDeflectionsTable(const AirframeFacts& facts, const AirframeRev
                 if (surface.id == measure.surface)
                     manual = manualFields(surface, measure);
             append(fields, manual);
+            fields.push_back(yesNo(content.record.isFromPaper()));
             table += csvLine(fields);
         }
     return table;
@@ -118,15 +149,16 @@ std::string reviewDeflectionsTable(const AirframeFacts& facts, const AirframeRev
 
 std::string reviewRiggingsTable(const AirframeFacts& facts, const AirframeReview& review)
 {
-    std::string table =
-        csvLine({"date", "time", "origin", "leader", "closing", "first", "second", "temperature_c",
-                 "days_stood", "weeks_stood", "first_of_year", "after_layoff", "note"});
+    std::string table = csvLine({"date", "time", "origin", "leader", "closing", "first", "second",
+                                 "temperature_c", "days_stood", "weeks_stood", "first_of_year",
+                                 "after_layoff", "note", "from_paper", "entered_by", "entered_date"});
+    const auto stoodBefore = stoodBeforeEach(facts.riggingRecords, facts.closings);
     for (const RiggingRecord& record : facts.riggingRecords) {
         if (!review.period.contains(record.begins.localDay()))
             continue;
         const auto close = std::ranges::find(facts.closings, record.id, &RecordClose::record);
         const bool isClosed = close != facts.closings.end();
-        const StoodBefore stood = stoodBefore(record, facts.riggingRecords, facts.closings);
+        const StoodBefore& stood = stoodBefore.at(record.id);
         table +=
             csvLine({dayText(record.begins.localDay()), timeText(record.begins), text(record.origin),
                      facts.nameOf(record.leader), isClosed ? text(close->closing) : std::string{"open"},
@@ -135,7 +167,9 @@ std::string reviewRiggingsTable(const AirframeFacts& facts, const AirframeReview
                      record.celsius ? std::to_string(*record.celsius) : std::string{},
                      stood.since ? std::to_string(stood.days()) : std::string{},
                      stood.since ? std::to_string(stood.weeks()) : std::string{}, yesNo(stood.isFirstOfYear),
-                     yesNo(stood.isAfterLayoff()), isClosed ? close->note : std::string{}});
+                     yesNo(stood.isAfterLayoff()), isClosed ? close->note : std::string{},
+                     yesNo(record.isFromPaper()), nameIn(facts.persons, record.enteredBy),
+                     record.isFromPaper() ? dayText(record.stamp.when.localDay()) : std::string{}});
     }
     return table;
 }

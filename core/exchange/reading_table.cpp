@@ -330,8 +330,8 @@ ReadingTable parseReadings(std::string_view bytes)
 const std::vector<std::string>& readingColumns()
 {
     static const std::vector<std::string> kColumns = {
-        "airframe", "coupling", "date",   "enters_mm", "refuses_mm", "gauge",        "person",
-        "state",    "note",     "repeat", "second",    "set_aside",  "set_aside_why"};
+        "airframe", "coupling", "date",   "enters_mm", "refuses_mm",    "gauge",     "person",    "state",
+        "note",     "repeat",   "second", "set_aside", "set_aside_why", "copied_by", "from_paper"};
     return kColumns;
 }
 

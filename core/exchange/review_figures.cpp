@@ -312,6 +312,7 @@ std::string reviewPeriodTable(const AirframeReview& review)
                                    {"records_left_open", std::to_string(counts.leftOpen)},
                                    {"records_not_closed", std::to_string(counts.stillOpen)},
                                    {"rechecks", std::to_string(counts.rechecks)},
+                                   {"records_from_paper", std::to_string(counts.fromPaper.size())},
                                    {"readings", std::to_string(counts.readings)},
                                    {"riggings_to_come", decimal(review.riggingsToCome, 1)}};
     for (const Fields& row : rows)

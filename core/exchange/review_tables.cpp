@@ -28,14 +28,23 @@ Fields bandFields(const std::optional<Band>& band)
             decimal(band->outer.upper, 4), decimal(band->scatter, 4),     std::to_string(band->readings)};
 }
 
-// At the rigging that it belongs to; nothing where nobody said.
-std::string celsiusAt(const AirframeFacts& facts, const Reading& reading)
+const RiggingRecord* recordOf(const AirframeFacts& facts, const std::optional<RecordId>& id)
 {
-    if (!reading.record)
-        return {};
-    const auto record = std::ranges::find(facts.riggingRecords, *reading.record, &RiggingRecord::id);
-    return record != facts.riggingRecords.end() && record->celsius ? std::to_string(*record->celsius)
-                                                                   : std::string{};
+    const auto record =
+        std::ranges::find_if(facts.riggingRecords, [&id](const RiggingRecord& one) { return id == one.id; });
+    return record == facts.riggingRecords.end() ? nullptr : &*record;
+}
+
+std::string fromPaper(const AirframeFacts& facts, const std::optional<RecordId>& id)
+{
+    const RiggingRecord* record = recordOf(facts, id);
+    return yesNo(record && record->isFromPaper());
+}
+
+// Of the rigging that a reading belongs to; nothing where nobody said.
+std::string celsiusOf(const RiggingRecord* record)
+{
+    return record && record->celsius ? std::to_string(*record->celsius) : std::string{};
 }
 
 Fields readingFields(const AirframeFacts& facts, const JudgedReading& one)
@@ -98,17 +107,19 @@ Fields outsideFields(const AirframeFacts& facts, const std::string& coupling, co
 std::string reviewReadingsTable(const AirframeFacts& facts, const AirframeReview& review)
 {
     std::string table =
-        csvLine({"coupling",     "date",      "time",         "rigging",       "enters_mm",
-                 "refuses_mm",   "technique", "gauge",        "person",        "turn",
-                 "purpose",      "state",     "verdict",      "reason",        "direction",
-                 "tail",         "score",     "in_doubt",     "of_baseline",   "superseded",
-                 "why",          "left_out",  "left_out_why", "shown_verdict", "shown_method_version",
-                 "note",         "id",        "in_period",    "struck",        "struck_why",
-                 "temperature_c"});
+        csvLine({"coupling",      "date",      "time",         "rigging",       "enters_mm",
+                 "refuses_mm",    "technique", "gauge",        "person",        "turn",
+                 "purpose",       "state",     "verdict",      "reason",        "direction",
+                 "tail",          "score",     "in_doubt",     "of_baseline",   "superseded",
+                 "why",           "left_out",  "left_out_why", "shown_verdict", "shown_method_version",
+                 "note",          "id",        "in_period",    "struck",        "struck_why",
+                 "temperature_c", "copied_by", "from_paper"});
     for (const JudgedReading& one : judgedReadings(facts, review.period.to)) {
         Fields fields = readingFields(facts, one);
+        const RiggingRecord* record = recordOf(facts, one.reading.record);
         append(fields, {yesNo(review.period.contains(one.reading.when.localDay())), yesNo(one.struck),
-                        one.struckReason, celsiusAt(facts, one.reading)});
+                        one.struckReason, celsiusOf(record), nameIn(facts.persons, one.reading.copiedBy),
+                        yesNo(record && record->isFromPaper())});
         table += csvLine(fields);
     }
     return table;
@@ -117,15 +128,17 @@ std::string reviewReadingsTable(const AirframeFacts& facts, const AirframeReview
 std::string reviewOutsideTable(const AirframeFacts& facts, const AirframeReview& review)
 {
     std::string table = csvLine(
-        {"coupling", "date",          "time",       "rigging",        "enters_mm",       "refuses_mm",
-         "state",    "gauge",         "person",     "verdict",        "reason",          "direction",
-         "tail",     "shown_verdict", "superseded", "superseded_why", "read_afterwards", "asked",
-         "found",    "done",          "decided_by", "decided",        "struck",          "struck_why"});
+        {"coupling",  "date",          "time",       "rigging",        "enters_mm",       "refuses_mm",
+         "state",     "gauge",         "person",     "verdict",        "reason",          "direction",
+         "tail",      "shown_verdict", "superseded", "superseded_why", "read_afterwards", "asked",
+         "found",     "done",          "decided_by", "decided",        "struck",          "struck_why",
+         "copied_by", "from_paper"});
     for (const CouplingReview& coupling : review.couplings)
         for (const OutsideStory& story : coupling.outside) {
             Fields fields = outsideFields(facts, coupling.coupling.name, story);
             append(fields,
-                   {yesNo(story.struck.has_value()), story.struck ? story.struck->reason : std::string{}});
+                   {yesNo(story.struck.has_value()), story.struck ? story.struck->reason : std::string{},
+                    nameIn(facts.persons, story.reading.copiedBy), fromPaper(facts, story.reading.record)});
             table += csvLine(fields);
         }
     return table;
@@ -135,7 +148,7 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
 {
     std::string table =
         csvLine({"asked", "time", "kind", "coupling", "surface", "gauge", "answer_to", "asked_by",
-                 "open_at_end", "closed", "decided_by", "found", "done", "entered_by"});
+                 "open_at_end", "closed", "decided_by", "found", "done", "entered_by", "from_paper"});
     for (const QuestionStory& story : review.questions) {
         const Question& asked = story.question;
         std::string step = asked.check ? text(*asked.check) : std::string{};
@@ -158,6 +171,7 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
                     story.resolution->done, nameIn(facts.persons, story.resolution->stamp.by)});
         else
             append(fields, Fields(5));
+        fields.push_back(fromPaper(facts, asked.record));
         table += csvLine(fields);
     }
     return table;
@@ -228,13 +242,13 @@ std::string reviewEventsTable(const AirframeFacts& facts, const AirframeReview& 
 
 std::string reviewJointPlayTable(const AirframeFacts& facts, const AirframeReview& review)
 {
-    std::string table = csvLine(
-        {"date", "coupling", "along", "along_mm", "across", "across_mm", "person", "note", "entered_by"});
+    std::string table = csvLine({"date", "coupling", "along", "along_mm", "across", "across_mm", "person",
+                                 "note", "entered_by", "from_paper"});
     for (const JointPlay& play : review.jointPlays)
-        table += csvLine({dayText(play.day), nameIn(facts.couplings, std::optional{play.coupling}),
-                          text(play.along.felt), millimetresOrNothing(play.along.measured),
-                          text(play.across.felt), millimetresOrNothing(play.across.measured),
-                          facts.nameOf(play.person), play.note, nameIn(facts.persons, play.stamp.by)});
+        table += csvLine({dayText(play.day), nameIn(facts.couplings, play.coupling), text(play.along.felt),
+                          millimetresOrNothing(play.along.measured), text(play.across.felt),
+                          millimetresOrNothing(play.across.measured), facts.nameOf(play.person), play.note,
+                          nameIn(facts.persons, play.stamp.by), fromPaper(facts, play.record)});
     return table;
 }
 
@@ -251,10 +265,10 @@ std::vector<NamedTable> reviewTables(const AirframeFacts& facts, const AirframeR
             {"fittings.csv", reviewFittingsTable(facts, review)},
             {"events.csv", reviewEventsTable(facts, review)},
             {"riggings.csv", reviewRiggingsTable(facts, review)},
+            {"connected.csv", reviewConnectedTable(facts, review)},
             {"looks.csv", reviewLooksTable(facts, review)},
             {"control_checks.csv", reviewControlTable(facts, review)},
             {"deflections.csv", reviewDeflectionsTable(facts, review)},
-
             {"joint_play.csv", reviewJointPlayTable(facts, review)}};
 }
 

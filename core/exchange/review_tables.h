@@ -30,7 +30,8 @@ std::string reviewMeasurersTable(const AirframeFacts& facts, const AirframeRevie
 std::string reviewShiftsTable(const AirframeFacts& facts, const AirframeReview& review);
 std::string reviewPeriodTable(const AirframeReview& review);
 std::string reviewRiggingsTable(const AirframeFacts& facts, const AirframeReview& review);
-// From facts.contents: looks and pulls, the control check, what was measured on the surfaces.
+// From facts.contents: who connected, looks and pulls, the control check, what was measured on the surfaces.
+std::string reviewConnectedTable(const AirframeFacts& facts, const AirframeReview& review);
 std::string reviewLooksTable(const AirframeFacts& facts, const AirframeReview& review);
 std::string reviewControlTable(const AirframeFacts& facts, const AirframeReview& review);
 std::string reviewDeflectionsTable(const AirframeFacts& facts, const AirframeReview& review);

@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <set>
 #include <vector>
 
 namespace rig {
@@ -83,6 +84,24 @@ std::vector<RowOut> rowsOf(const std::vector<KeptReading>& kept, const std::vect
     return rows;
 }
 
+using PaperRecords = std::set<RecordId>;
+
+Outcome readPaperRecords(const Records& records, AirframeId airframe, PaperRecords& paper)
+{
+    const auto riggings = records.riggingRecords(airframe);
+    if (!riggings)
+        return riggings.problem();
+    for (const RiggingRecord& record : riggings.value())
+        if (record.isFromPaper())
+            paper.insert(record.id);
+    return Done{};
+}
+
+std::string isFrom(const PaperRecords& paper, const std::optional<RecordId>& record)
+{
+    return yesNo(record && paper.contains(*record));
+}
+
 Outcome appendReadings(const Records& records, const Names& names, const Airframe& airframe,
                        std::string& table)
 {
@@ -94,6 +113,9 @@ Outcome appendReadings(const Records& records, const Names& names, const Airfram
         !take(records.readings(airframe.id), kept, problem) ||
         !take(records.exclusions(airframe.id), exclusions, problem))
         return problem;
+    PaperRecords paper;
+    if (Outcome read = readPaperRecords(records, airframe.id, paper); !read)
+        return read;
     const auto couplingNames = namesById(couplings, &Coupling::name);
     RowCounts seen;
     for (const RowOut& row : rowsOf(kept, exclusions)) {
@@ -106,7 +128,9 @@ Outcome appendReadings(const Records& records, const Names& names, const Airfram
                           nameOf(names.people, reading.person), text(rowStateOf(reading)), reading.note,
                           repeat == 1 ? std::string{} : std::to_string(repeat),
                           reading.second ? nameOf(names.people, *reading.second) : std::string{},
-                          row.aside ? std::string{wordOf(*row.aside)} : std::string{}, row.why});
+                          row.aside ? std::string{wordOf(*row.aside)} : std::string{}, row.why,
+                          reading.copiedBy ? nameOf(names.people, *reading.copiedBy) : std::string{},
+                          isFrom(paper, reading.record)});
     }
     return Done{};
 }
@@ -222,8 +246,8 @@ Result<std::string> writeJointPlays(const Records& records)
     const auto names = namesIn(records);
     if (!names)
         return names.problem();
-    std::string table = csvLine(
-        {"airframe", "coupling", "date", "along", "along_mm", "across", "across_mm", "person", "note"});
+    std::string table = csvLine({"airframe", "coupling", "date", "along", "along_mm", "across", "across_mm",
+                                 "person", "note", "from_paper"});
     for (const Airframe& airframe : names.value().airframes) {
         Problem problem;
         std::vector<Coupling> couplings;
@@ -231,12 +255,16 @@ Result<std::string> writeJointPlays(const Records& records)
         if (!take(records.couplings(airframe.id), couplings, problem) ||
             !take(records.jointPlays(airframe.id), plays, problem))
             return problem;
+        PaperRecords paper;
+        if (const Outcome read = readPaperRecords(records, airframe.id, paper); !read)
+            return read.problem();
         const auto couplingNames = namesById(couplings, &Coupling::name);
         for (const JointPlay& play : plays)
-            table += csvLine({airframe.registration, nameOf(couplingNames, play.coupling), dayText(play.day),
-                              text(play.along.felt), millimetresOrNothing(play.along.measured),
-                              text(play.across.felt), millimetresOrNothing(play.across.measured),
-                              nameOf(names.value().people, play.person), play.note});
+            table +=
+                csvLine({airframe.registration, nameOf(couplingNames, play.coupling), dayText(play.day),
+                         text(play.along.felt), millimetresOrNothing(play.along.measured),
+                         text(play.across.felt), millimetresOrNothing(play.across.measured),
+                         nameOf(names.value().people, play.person), play.note, isFrom(paper, play.record)});
     }
     return table;
 }

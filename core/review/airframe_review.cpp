@@ -38,7 +38,7 @@ public:
         if (m_period.annual)
             m_review.riggingsToCome = riggingsToCome(m_numbers, m_period.to, *m_period.annual);
         for (const CouplingId closed : m_facts.closedToSecond)
-            m_review.closedToSecond.push_back(nameIn(m_facts.couplings, std::optional{closed}));
+            m_review.closedToSecond.push_back(nameIn(m_facts.couplings, closed));
         addQuestions();
         addCouplings();
         addCounts();
@@ -148,7 +148,7 @@ private:
     void addBand(const CouplingHistory& history, bool isMeasured, CouplingReview& review) const
     {
         const FittingHistory* fitting = history.on(m_period.to);
-        if (!isMeasured && fitting) {
+        if (fitting) {
             review.fitting = fitting->fitting;
             review.fittingNumber = static_cast<int>(fitting - history.fittings.data()) + 1;
         }
@@ -158,8 +158,6 @@ private:
             review.witness = findWitness(Baseline{}, history.shownPartSeated(), {});
             return;
         }
-        review.fitting = fitting->fitting;
-        review.fittingNumber = static_cast<int>(fitting - history.fittings.data()) + 1;
         review.band = fitting->baseline.band();
         if (fitting->withDoubted)
             review.bandWithDoubted = fitting->withDoubted->band();
@@ -184,6 +182,8 @@ private:
             if (!m_period.contains(record.begins.localDay()) || record.origin == RecordOrigin::ImportedTable)
                 continue;
             counts.rechecks += record.origin == RecordOrigin::Recheck ? 1 : 0;
+            if (record.isFromPaper())
+                counts.fromPaper.push_back(record.begins.localDay());
             const auto close = closed.find(record.id);
             counts.stillOpen += close == closed.end() ? 1 : 0;
             counts.abandoned += close != closed.end() && close->second == Closing::Abandoned ? 1 : 0;

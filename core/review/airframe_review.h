@@ -120,6 +120,7 @@ struct RiggingCounts
     int leftOpen = 0;             // closed with something not done
     int stillOpen = 0;            // not closed
     int rechecks = 0;             // gone through again without being taken apart
+    std::vector<Day> fromPaper;   // days of the records that were typed in afterwards
     int readings = 0;             // that stand, locked, at riggings
     int persons = 0;              // who read
     int gauges = 0;               // that were read with
@@ -147,7 +148,7 @@ struct AirframeReview
     std::vector<QuestionStory> questions;    // asked in the period or open at its end; oldest first
     AirframeReadings readings;               // what it was worked out from, up to the end of the period
     std::vector<StoodBefore> stood;          // before each rigging of the period, the longest first
-    std::vector<std::string> closedToSecond; // names of couplings whose reading of today is kept back
+    std::vector<std::string> closedToSecond; // names of couplings whose first reading is kept back
 
     const CouplingReview* find(CouplingId coupling) const;
 };

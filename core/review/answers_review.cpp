@@ -1,6 +1,8 @@
 #include "core/review/answers_review.h"
 
+#include "core/rigging/at_the_close.h"
 #include "core/rigging/rigging_flow.h"
+#include "core/rigging/surface_answers.h"
 
 #include <algorithm>
 #include <set>
@@ -37,50 +39,59 @@ void take(const RecordContent& content, LookReview& look)
         static_cast<int>(std::ranges::count(content.interruptions, coupling, &Interruption::coupling));
 }
 
-void take(const RecordContent& content, SurfaceReview& review)
+// Earlier versions asked for the sense with a plain yes or no, and for no calls.
+bool isWhole(const std::set<SurfaceCheckKind>& counting, const Surface& surface)
 {
-    std::set<SurfaceCheckKind> tried;
-    for (const SurfaceCheck& check : content.surfaceChecks) {
-        if (check.surface != review.surface.id)
-            continue;
-        tried.insert(check.kind);
-        review.no += check.answer == Answer::No ? 1 : 0;
+    const bool isPlain = counting.contains(SurfaceCheckKind::Sense) && std::ranges::none_of(counting, isCall);
+    return std::ranges::all_of(checksOf(surface), [&](SurfaceCheckKind kind) {
+        return counting.contains(kind) || (isPlain && isCall(kind));
+    });
+}
+
+void take(const RecordContent& content, std::span<const Coupling> couplings, SurfaceReview& review)
+{
+    const std::vector<SurfaceAnswer> answers = surfaceAnswersIn(content, couplings, review.surface);
+    std::set<SurfaceCheckKind> counting;
+    for (const SurfaceAnswer& answer : answers) {
+        if (answer.counts())
+            counting.insert(answer.check->kind);
+        review.no += answer.check->answer == Answer::No ? 1 : 0;
     }
-    review.riggings += tried.empty() ? 0 : 1;
-    // Earlier versions asked for the sense with a plain yes or no, and for no calls.
-    const bool isPlain = tried.contains(SurfaceCheckKind::Sense) && std::ranges::none_of(tried, isCall);
-    const auto kinds = checksOf(review.surface);
-    review.whole += std::ranges::all_of(
-        kinds, [&](SurfaceCheckKind kind) { return tried.contains(kind) || (isPlain && isCall(kind)); });
+    review.riggings += answers.empty() ? 0 : 1;
+    review.whole += isWhole(counting, review.surface) ? 1 : 0;
     for (const SurfaceMeasure& measure : content.surfaceMeasures)
         if (measure.surface == review.surface.id)
             review.measured.insert_or_assign(measure.kind, measure);
 }
 
-template <typename Review>
-void takeAll(const AirframeFacts& facts, const ReviewPeriod& period, Review& review)
+std::vector<RecordContent> contentsIn(const AirframeFacts& facts, const ReviewPeriod& period)
 {
+    std::vector<RecordContent> contents;
     for (const RecordContent& content : facts.contents)
         if (period.contains(content.record.begins.localDay()))
-            take(content, review);
+            contents.push_back(asAtTheClose(content));
+    return contents;
 }
 
 } // namespace
 
 AnswersReview answersOf(const AirframeFacts& facts, const ReviewPeriod& period)
 {
+    const std::vector<RecordContent> contents = contentsIn(facts, period);
     AnswersReview all;
     for (const Coupling& coupling : facts.couplings) {
         LookReview look;
         look.coupling = coupling;
-        takeAll(facts, period, look);
+        for (const RecordContent& content : contents)
+            take(content, look);
         if (coupling.inUse || look.riggings > 0)
             all.looks.push_back(look);
     }
     for (const Surface& surface : facts.surfaces) {
         SurfaceReview review;
         review.surface = surface;
-        takeAll(facts, period, review);
+        for (const RecordContent& content : contents)
+            take(content, facts.couplings, review);
         if (surface.inUse || review.riggings > 0 || !review.measured.empty())
             all.surfaces.push_back(std::move(review));
     }

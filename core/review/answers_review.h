@@ -26,9 +26,9 @@ struct LookReview
 struct SurfaceReview
 {
     Surface surface;
-    int riggings = 0; // at which anything was tried
-    int whole = 0;    // at which everything was tried
-    int no = 0;
+    int riggings = 0;                               // at which anything was tried
+    int whole = 0;                                  // at which everything was tried, and nothing set it back
+    int no = 0;                                     // answers, those that were tried again among them
     std::map<MeasureKind, SurfaceMeasure> measured; // the last of each in the period
 };
 

@@ -49,6 +49,9 @@ AirframeFacts withoutWhatIsClosed(AirframeFacts facts, const RecordContent& cont
                std::ranges::any_of(closed,
                                    [&kept](CouplingId one) { return isFirstReadingOf(kept.reading, one); });
     });
+    std::erase_if(facts.jointPlays, [&](const JointPlay& play) {
+        return play.record == content.record.id && std::ranges::find(closed, play.coupling) != closed.end();
+    });
     facts.closedToSecond = std::move(closed);
     return facts;
 }

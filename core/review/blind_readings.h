@@ -16,7 +16,8 @@ std::vector<CouplingId> closedToTheSecond(const RecordContent& content,
                                           std::span<const QuestionStory> questions,
                                           std::span<const Coupling> couplings);
 
-// Without what the first person read there in this record.
+// Without what the first person read there in this record, and without the play that was felt there: it does
+// not say in whose turn.
 AirframeFacts withoutWhatIsClosed(AirframeFacts facts, const RecordContent& content,
                                   std::vector<CouplingId> closed);
 

@@ -2,6 +2,7 @@
 
 #include "core/airframe/saved_before.h"
 #include "core/review/not_seen.h"
+#include "core/rigging/circuit_hand.h"
 
 #include <algorithm>
 #include <ranges>
@@ -19,13 +20,11 @@ bool isMeasuredBefore(const Reading* one, const Reading* other)
     return std::tie(one->when.utcSeconds, one->id) < std::tie(other->when.utcSeconds, other->id);
 }
 
-// Whoever closes another question has had the joint in hand. A band in doubt is about figures only, who sees
-// what could not be seen has changed nothing, and a whole inspection is what the readings are part of.
-bool isAboutTheJoint(const QuestionStory& story)
+// Who sees later what could not be seen has changed nothing.
+bool wasAtTheJoint(const QuestionStory& story)
 {
     const bool isSeenLater = story.resolution && story.resolution->answered;
-    return story.question.kind != QuestionKind::BandInDoubt &&
-           story.question.kind != QuestionKind::ShownPartSeated && !isSeenLater;
+    return story.question.isAtTheJoint() && !isSeenLater;
 }
 
 // An outside reading first, then what stops a joint; any other as it was asked.
@@ -68,7 +67,8 @@ void CouplingStanding::standBeside(Says told)
         says = told;
 }
 
-CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day to) : m_from{from}, m_to{to}
+CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day to)
+    : m_from{from}, m_to{to}, m_heldOn{to}
 {
     std::vector<RecordId> closed;
     std::vector<RecordId> closedLater;
@@ -87,7 +87,7 @@ CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day t
         opened = std::min(opened, record.begins.localDay());
     }
     takeStrikes(facts.exclusions);
-    takeQuestions(facts.questions);
+    takeQuestions(facts.questions, facts.surfaces);
     takeBackwards(facts, std::min(from, opened), opened);
 }
 
@@ -115,14 +115,15 @@ void CouplingStandings::takeBackwards(const AirframeFacts& facts, Day back, Day 
     }
 }
 
-CouplingStandings::CouplingStandings(const RecordContent& record)
+CouplingStandings::CouplingStandings(const RecordContent& record, std::span<const Surface> surfaces)
     : m_from{record.record.begins.localDay()}, m_to{record.close ? record.close->stamp.when.localDay()
-                                                                 : Day::max()}
+                                                                 : Day::max()},
+      m_heldOn{record.record.isFromPaper() ? m_from : m_to}
 {
     if (!record.close)
         m_open.insert(record.record.id);
     takeStrikes(record.exclusions);
-    takeQuestions(record.questions);
+    takeQuestions(record.questions, surfaces);
     for (const Reading& reading : record.readings | std::views::reverse)
         take(reading);
 }
@@ -134,11 +135,18 @@ void CouplingStandings::takeStrikes(const std::vector<Exclusion>& exclusions)
             m_struck.insert(one.reading); // of those that may speak, which were all read at a rigging
 }
 
-void CouplingStandings::takeQuestions(const std::vector<QuestionStory>& questions)
+void CouplingStandings::takeQuestions(const std::vector<QuestionStory>& questions,
+                                      std::span<const Surface> surfaces)
 {
     for (const QuestionStory& story : questions) {
         const Question& question = story.question;
-        if (!question.coupling || question.stamp.when.localDay() > m_to)
+        if (question.stamp.when.localDay() > m_to)
+            continue;
+        const auto surface =
+            std::ranges::find(surfaces, question.surface.value_or(SurfaceId{}), &Surface::id);
+        if (surface != surfaces.end() && isOpen(story))
+            m_doubted.push_back(surface->kind);
+        if (!question.coupling)
             continue;
         m_known[*question.coupling].questions.push_back(&story);
         if (question.reading && isOpen(story))
@@ -177,7 +185,7 @@ bool CouplingStandings::isOpen(const QuestionStory& story) const
 bool CouplingStandings::isResolvedSince(const Known& known, const Reading& reading) const
 {
     return std::ranges::any_of(known.questions, [&](const QuestionStory* story) {
-        return !isOpen(*story) && isAboutTheJoint(*story) && savedBefore(reading, *story->resolution);
+        return !isOpen(*story) && wasAtTheJoint(*story) && savedBefore(reading, *story->resolution);
     });
 }
 
@@ -251,7 +259,7 @@ void CouplingStandings::sayUnresolved(const Known& known, const CouplingHistory&
 std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
                                                         const CouplingHistory& history) const
 {
-    const FittingHistory* holding = history.on(m_to);
+    const FittingHistory* holding = history.on(m_heldOn);
     std::vector<const Reading*> standing;
     for (const Reading* reading : known.readings)
         if (holding && reading->fitting == holding->fitting.id && maySpeak(*reading) && !isSetAside(*reading))
@@ -270,6 +278,20 @@ std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
 }
 
 CouplingStanding CouplingStandings::standingOf(const Coupling& coupling, const CouplingHistory& history) const
+{
+    CouplingStanding standing = ownStandingOf(coupling, history);
+    const bool isDoubted = std::ranges::any_of(
+        m_doubted, [&coupling](SurfaceKind surface) { return mayMove(coupling.circuit, surface); });
+    if (!isDoubted || standing.says <= Says::Asked)
+        return standing;
+    standing.says = Says::Asked;
+    standing.asked = QuestionKind::SurfaceDoubt;
+    standing.isUnresolved = true;
+    return standing;
+}
+
+CouplingStanding CouplingStandings::ownStandingOf(const Coupling& coupling,
+                                                  const CouplingHistory& history) const
 {
     CouplingStanding standing;
     if (!hasGap(coupling))

@@ -8,6 +8,7 @@
 #include <map>
 #include <optional>
 #include <set>
+#include <span>
 #include <vector>
 
 namespace rig {
@@ -39,9 +40,10 @@ public:
     // What was read before `from` does not speak any more; what nobody has resolved does, however old it is.
     CouplingStandings(const AirframeFacts& facts, Day from, Day to);
     // Of one record alone, as it says by itself.
-    explicit CouplingStandings(const RecordContent& record);
+    CouplingStandings(const RecordContent& record, std::span<const Surface> surfaces);
 
-    // Of one without a gap no reading speaks: only what nobody has resolved.
+    // Of one without a gap no reading speaks: only what nobody has resolved. Where a surface was wrong or not
+    // seen and nobody has found out why, every joint of its circuit is asked about.
     CouplingStanding standingOf(const Coupling& coupling, const CouplingHistory& history) const;
 
 private:
@@ -60,7 +62,8 @@ private:
 
     static void say(const Reading& reading, const Spoken& spoken, CouplingStanding& standing);
     void takeStrikes(const std::vector<Exclusion>& exclusions);
-    void takeQuestions(const std::vector<QuestionStory>& questions);
+    void takeQuestions(const std::vector<QuestionStory>& questions, std::span<const Surface> surfaces);
+    CouplingStanding ownStandingOf(const Coupling& coupling, const CouplingHistory& history) const;
     void takeBackwards(const AirframeFacts& facts, Day back, Day opened);
     void take(const Reading& reading);
     bool isSetAside(const Reading& reading) const;
@@ -74,10 +77,13 @@ private:
 
     Day m_from;
     Day m_to;
+    Day m_heldOn; // the day whose fittings speak: of a record from paper its own, however late it was typed
+                  // in
     std::set<RecordId> m_open;        // records not closed at the end of m_to
     std::set<ReadingId> m_asked;      // readings that open questions are about, until found
     std::set<ReadingId> m_superseded; // of those that may speak
     std::set<ReadingId> m_struck;     // by the end of m_to
+    std::vector<SurfaceKind> m_doubted;
     std::map<CouplingId, Known> m_known;
 };
 

@@ -71,7 +71,8 @@ std::vector<const KeptReading*> KnownAirframe::readingsOf(CouplingId coupling) c
 }
 
 std::vector<const KeptReading*> KnownAirframe::lastLocked(CouplingId coupling, std::size_t most,
-                                                          std::optional<RecordId> without) const
+                                                          std::optional<RecordId> without,
+                                                          std::optional<Moment> until) const
 {
     std::vector<const KeptReading*> last;
     const auto found = m_readings.find(coupling);
@@ -79,7 +80,7 @@ std::vector<const KeptReading*> KnownAirframe::lastLocked(CouplingId coupling, s
         return last;
     for (auto place = found->second.rbegin(); place != found->second.rend() && last.size() < most; ++place) {
         const Reading& reading = m_facts.readings[*place].reading;
-        const bool isLeftOut = without && reading.record == without;
+        const bool isLeftOut = (without && reading.record == without) || (until && *until < reading.when);
         if (!isLeftOut && reading.state == SeatState::Locked && !isSuperseded(reading.id) &&
             !strikeOf(reading, m_facts.exclusions))
             last.push_back(&m_facts.readings[*place]);
@@ -95,13 +96,21 @@ void KnownAirframe::take(KeptReading reading)
     if (history != m_histories.end() && !staysTheSameWith(history->second, reading.reading))
         m_histories.erase(history);
     const auto after = std::ranges::upper_bound(m_facts.readings, reading, isEarlier);
-    const bool isLast = after == m_facts.readings.end();
     const auto taken = m_facts.readings.insert(after, std::move(reading));
-    if (!isLast)
-        return index(); // one that was measured earlier than others
-    m_readings[taken->reading.coupling].push_back(m_facts.readings.size() - 1);
+    const auto place = static_cast<std::size_t>(taken - m_facts.readings.begin());
+    if (place + 1 < m_facts.readings.size())
+        makeRoomAt(place); // it was measured earlier than others
+    std::vector<std::size_t>& own = m_readings[taken->reading.coupling];
+    own.insert(std::ranges::lower_bound(own, place), place);
     if (taken->reading.corrects)
         m_superseded.insert(*taken->reading.corrects);
+}
+
+void KnownAirframe::makeRoomAt(std::size_t place)
+{
+    for (auto& [coupling, places] : m_readings)
+        for (auto later = std::ranges::lower_bound(places, place); later != places.end(); ++later)
+            ++*later;
 }
 
 const AirframeReview& KnownAirframe::review(const ReviewPeriod& period) const

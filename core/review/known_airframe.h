@@ -34,9 +34,11 @@ public:
     std::vector<const KeptReading*> readingsOf(CouplingId coupling) const;
     // Another reading took its place.
     bool isSuperseded(ReadingId reading) const { return m_superseded.contains(reading); }
-    // The last ones of a coupling that stand, are locked and are of no such record; oldest first.
+    // The last ones of a coupling that stand, are locked, are of no such record and were measured by then;
+    // oldest first.
     std::vector<const KeptReading*> lastLocked(CouplingId coupling, std::size_t most,
-                                               std::optional<RecordId> without) const;
+                                               std::optional<RecordId> without,
+                                               std::optional<Moment> until = {}) const;
 
     // What one period says; the last one asked for is held.
     const AirframeReview& review(const ReviewPeriod& period) const;
@@ -53,6 +55,7 @@ private:
     struct HeldReview;
 
     void index();
+    void makeRoomAt(std::size_t place);
 
     AirframeFacts m_facts;
     std::map<CouplingId, std::vector<std::size_t>> m_readings; // places in m_facts.readings

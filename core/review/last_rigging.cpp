@@ -2,36 +2,30 @@
 
 #include "core/rigging/rigged_before.h"
 
+#include <algorithm>
 #include <map>
 
 namespace rig {
 
-namespace {
-
-bool endedBefore(const EndedRigging& one, const EndedRigging& other)
-{
-    if (one.record->isFromPaper() || other.record->isFromPaper())
-        return riggedBefore(*one.record, *other.record);
-    return savedBefore(*one.close, *other.close);
-}
-
-} // namespace
-
-std::optional<EndedRigging> lastEnded(const AirframeFacts& facts, Ended which)
+std::vector<EndedRigging> endedRiggings(const AirframeFacts& facts)
 {
     std::map<RecordId, const RiggingRecord*> records;
     for (const RiggingRecord& record : facts.riggingRecords)
         records.emplace(record.id, &record);
-    std::optional<EndedRigging> last;
-    for (const RecordClose& close : facts.closings) {
-        const auto record = records.find(close.record);
-        if (record == records.end() || (which == Ended::ByPeople && close.closing == Closing::Abandoned))
-            continue;
-        const EndedRigging one{record->second, &close};
-        if (!last || endedBefore(*last, one))
-            last = one;
-    }
-    return last;
+    std::vector<EndedRigging> ended;
+    for (const RecordClose& close : facts.closings)
+        if (const auto record = records.find(close.record); record != records.end())
+            ended.push_back({record->second, &close});
+    return ended;
+}
+
+std::optional<EndedRigging> lastEnded(const AirframeFacts& facts, Ended which)
+{
+    std::vector<EndedRigging> ended = endedRiggings(facts);
+    if (which == Ended::ByPeople)
+        std::erase_if(ended, &EndedRigging::isAbandoned);
+    const auto last = std::ranges::max_element(ended, riggedBefore, &EndedRigging::rigging);
+    return last == ended.end() ? std::nullopt : std::optional{*last};
 }
 
 } // namespace rig

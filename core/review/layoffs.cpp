@@ -1,29 +1,61 @@
 #include "core/review/layoffs.h"
 
-#include "core/airframe/saved_before.h"
-#include "core/review/record_review.h"
+#include "core/rigging/abandoned.h"
+#include "core/rigging/rigged_before.h"
 
 #include <algorithm>
-#include <set>
 
 namespace rig {
 
 namespace {
 
-std::set<RecordId> abandonedAmong(std::span<const RecordClose> closings)
+auto yearOf(Day day)
 {
-    std::set<RecordId> abandoned;
-    for (const RecordClose& close : closings)
-        if (close.closing == Closing::Abandoned)
-            abandoned.insert(close.record);
-    return abandoned;
+    return std::chrono::year_month_day{day}.year();
 }
 
-bool beganBefore(const RiggingRecord& one, const RiggingRecord& other)
+// What was done on the airframe up to some moment.
+class DoneBefore
 {
-    if (one.begins != other.begins)
-        return one.begins < other.begins;
-    return savedBefore(one, other);
+public:
+    explicit DoneBefore(std::span<const RecordClose> closings) : m_abandoned{abandonedAmong(closings)} {}
+
+    void take(const RiggingRecord& record)
+    {
+        if (m_abandoned.contains(record.id))
+            return;
+        const Day day = record.begins.localDay();
+        m_last = std::max(m_last.value_or(day), day);
+        if (isRigging(record))
+            m_lastRigging = std::max(m_lastRigging.value_or(day), day);
+    }
+
+    StoodBefore before(const RiggingRecord& record) const
+    {
+        const Day day = record.begins.localDay();
+        return {record.id, day, m_last, !m_lastRigging || yearOf(*m_lastRigging) != yearOf(day)};
+    }
+
+    bool isRigging(const RiggingRecord& record) const
+    {
+        return record.origin != RecordOrigin::Recheck && !m_abandoned.contains(record.id);
+    }
+
+private:
+    std::set<RecordId> m_abandoned;
+    std::optional<Day> m_last;
+    std::optional<Day> m_lastRigging;
+};
+
+std::vector<const RiggingRecord*> inOrder(std::span<const RiggingRecord> all)
+{
+    std::vector<const RiggingRecord*> records;
+    for (const RiggingRecord& one : all)
+        records.push_back(&one);
+    std::ranges::sort(records, [](const RiggingRecord* one, const RiggingRecord* other) {
+        return riggedBefore(*one, *other);
+    });
+    return records;
 }
 
 } // namespace
@@ -31,36 +63,34 @@ bool beganBefore(const RiggingRecord& one, const RiggingRecord& other)
 StoodBefore stoodBefore(const RiggingRecord& record, std::span<const RiggingRecord> all,
                         std::span<const RecordClose> closings)
 {
-    StoodBefore stood{record.id, record.begins.localDay(), {}, isFirstOfSeason(record, all, closings)};
-    const std::set<RecordId> abandoned = abandonedAmong(closings);
+    DoneBefore done{closings};
     for (const RiggingRecord& one : all)
-        if (one.id != record.id && beganBefore(one, record) && !abandoned.contains(one.id))
-            stood.since = std::max(stood.since.value_or(one.begins.localDay()), one.begins.localDay());
+        if (riggedBefore(one, record))
+            done.take(one);
+    return done.before(record);
+}
+
+std::map<RecordId, StoodBefore> stoodBeforeEach(std::span<const RiggingRecord> all,
+                                                std::span<const RecordClose> closings)
+{
+    DoneBefore done{closings};
+    std::map<RecordId, StoodBefore> stood;
+    for (const RiggingRecord* one : inOrder(all)) {
+        stood.emplace(one->id, done.before(*one));
+        done.take(*one);
+    }
     return stood;
 }
 
 std::vector<StoodBefore> stoodBefore(std::span<const RiggingRecord> all,
                                      std::span<const RecordClose> closings)
 {
-    std::vector<const RiggingRecord*> riggings;
-    const std::set<RecordId> abandoned = abandonedAmong(closings);
-    for (const RiggingRecord& one : all)
-        if (!abandoned.contains(one.id))
-            riggings.push_back(&one);
-    std::ranges::stable_sort(riggings, [](const RiggingRecord* one, const RiggingRecord* other) {
-        return beganBefore(*one, *other);
-    });
-    const auto yearOf = [](Day day) { return std::chrono::year_month_day{day}.year(); };
+    DoneBefore done{closings};
     std::vector<StoodBefore> stood;
-    std::optional<Day> last;
-    std::optional<Day> lastRigging;
-    for (const RiggingRecord* one : riggings) {
-        const Day day = one->begins.localDay();
-        if (one->origin != RecordOrigin::Recheck) {
-            stood.push_back({one->id, day, last, !lastRigging || yearOf(*lastRigging) != yearOf(day)});
-            lastRigging = day;
-        }
-        last = day;
+    for (const RiggingRecord* one : inOrder(all)) {
+        if (done.isRigging(*one))
+            stood.push_back(done.before(*one));
+        done.take(*one);
     }
     return stood;
 }

@@ -1,19 +1,10 @@
 #include "core/review/paper_entry.h"
 
+#include "core/rigging/abandoned.h"
+
 #include <algorithm>
 
 namespace rig {
-
-namespace {
-
-bool isLeftBehind(const AirframeFacts& facts, const RiggingRecord& record)
-{
-    return std::ranges::any_of(facts.closings, [&record](const RecordClose& close) {
-        return close.record == record.id && close.closing == Closing::Abandoned;
-    });
-}
-
-} // namespace
 
 PaperMoment paperMomentOf(const AirframeFacts& facts, Moment begins, Moment now)
 {
@@ -24,9 +15,10 @@ PaperMoment paperMomentOf(const AirframeFacts& facts, Moment begins, Moment now)
     const auto first = std::ranges::min_element(facts.fittings, {}, &Fitting::begins);
     if (first != facts.fittings.end() && day < first->begins)
         return {BeforeFirstFitting, first->begins};
+    const std::set<RecordId> leftBehind = abandonedAmong(facts.closings);
     for (const RiggingRecord& record : facts.riggingRecords)
         if (record.origin != RecordOrigin::ImportedTable && record.begins.localDay() == day &&
-            !isLeftBehind(facts, record))
+            !leftBehind.contains(record.id))
             return {RiggedThatDay, {}, &record};
     return {};
 }

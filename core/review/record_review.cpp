@@ -4,8 +4,7 @@
 #include "core/airframe/saved_before.h"
 #include "core/baseline/admitted.h"
 #include "core/review/not_seen.h"
-#include "core/rigging/circuit_hand.h"
-#include "core/rigging/rigged_before.h"
+#include "core/rigging/surface_answers.h"
 
 #include <algorithm>
 #include <array>
@@ -153,22 +152,6 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     return progress;
 }
 
-// After a wrong sense both ways are called anew.
-bool isOneMatter(SurfaceCheckKind one, SurfaceCheckKind other)
-{
-    return one == other || (isOfSense(one) && isOfSense(other));
-}
-
-// Somebody has been at the surface since the answer: it has to be tried anew.
-bool isBeforeClosing(const RecordContent& content, const SurfaceCheck& check)
-{
-    return std::ranges::any_of(content.questions, [&check](const QuestionStory& story) {
-        return story.question.surface == check.surface && story.question.surfaceCheck &&
-               isOneMatter(*story.question.surfaceCheck, check.kind) && !story.isOpen() &&
-               savedBefore(check, *story.resolution);
-    });
-}
-
 // Whatever has been done at a joint since: what stopped a surface is still to be found out.
 bool isStopped(const RecordContent& content, SurfaceId surface, SurfaceCheckKind kind)
 {
@@ -199,17 +182,14 @@ SurfaceProgress progressOf(const RecordContent& content, const RecordScope& scop
     SurfaceProgress progress;
     progress.id = surface.id;
     progress.name = surface.name;
-    const auto hand = lastHandOn(content, scope.couplings, surface);
-    bool wasTried = false;
-    for (const SurfaceCheck& check : content.surfaceChecks) {
-        if (check.surface != surface.id || isBeforeClosing(content, check))
+    std::optional<JointHand> hand;
+    for (const SurfaceAnswer& answer : surfaceAnswersIn(content, scope.couplings, surface)) {
+        if (answer.hand && !answer.isFoundOut)
+            hand = answer.hand;
+        if (!answer.counts())
             continue;
-        if (hand && saveOrderOf(check) < hand->saved) {
-            wasTried = true;
-            continue;
-        }
+        const SurfaceCheck& check = *answer.check;
         progress.answers[check.kind] = check.answer;
-        progress.seen.erase(check.kind);
         if (check.seen)
             progress.seen[check.kind] = *check.seen;
     }
@@ -221,7 +201,7 @@ SurfaceProgress progressOf(const RecordContent& content, const RecordScope& scop
         }
     }
     progress.stop = stopOf(content, surface);
-    if (wasTried && progress.next)
+    if (hand && progress.next)
         progress.setBackBy = nameIn(scope.couplings, hand->coupling);
     progress.doubted = std::ranges::any_of(content.questions, [&surface](const QuestionStory& story) {
         return story.question.surface == surface.id && story.isOpen();
@@ -333,22 +313,6 @@ std::span<const TickKind> seasonTicks()
     static constexpr std::array kTicks{TickKind::SeasonCleaned, TickKind::SeasonGreased,
                                        TickKind::SeasonLeaves, TickKind::SeasonRefresher};
     return kTicks;
-}
-
-bool isFirstOfSeason(const RiggingRecord& record, std::span<const RiggingRecord> all,
-                     std::span<const RecordClose> closings)
-{
-    const auto yearOf = [](const RiggingRecord& one) {
-        return std::chrono::year_month_day{one.begins.localDay()}.year();
-    };
-    const auto isAbandoned = [&closings](const RiggingRecord& one) {
-        return std::ranges::any_of(closings, [&one](const RecordClose& close) {
-            return close.record == one.id && close.closing == Closing::Abandoned;
-        });
-    };
-    return std::ranges::none_of(all, [&](const RiggingRecord& one) {
-        return riggedBefore(one, record) && yearOf(one) == yearOf(record) && !isAbandoned(one);
-    });
 }
 
 } // namespace rig

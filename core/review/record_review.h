@@ -121,9 +121,5 @@ Verdict graver(Verdict a, Verdict b);
 
 // The list of the first rigging of a calendar year.
 std::span<const TickKind> seasonTicks();
-// True when no earlier rigging record of the same local year was closed or left open; abandoned ones do not
-// count, imported tables do.
-bool isFirstOfSeason(const RiggingRecord& record, std::span<const RiggingRecord> all,
-                     std::span<const RecordClose> closings);
 
 } // namespace rig

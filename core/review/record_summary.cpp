@@ -6,8 +6,9 @@
 #include "core/review/last_rigging.h"
 #include "core/review/not_seen.h"
 #include "core/review/whole_check.h"
-#include "core/rigging/circuit_hand.h"
+#include "core/rigging/at_the_close.h"
 #include "core/rigging/counts_as.h"
+#include "core/rigging/surface_answers.h"
 
 #include <algorithm>
 #include <map>
@@ -15,22 +16,6 @@
 namespace rig {
 
 namespace {
-
-// Everything that was added after the close is taken away again.
-RecordContent asAtTheClose(RecordContent content)
-{
-    if (!content.close)
-        return content;
-    const RecordClose& end = *content.close;
-    std::erase_if(content.readings, [&end](const Reading& one) { return savedBefore(end, one); });
-    std::erase_if(content.exclusions, [&end](const Exclusion& one) { return savedBefore(end, one); });
-    std::erase_if(content.questions,
-                  [&end](const QuestionStory& one) { return savedBefore(end, one.question); });
-    for (QuestionStory& story : content.questions)
-        if (story.resolution && savedBefore(end, *story.resolution))
-            story.resolution.reset();
-    return content;
-}
 
 // As it was closed, but for what was put right since: a correction and the question that it asked speak as
 // though they had been there.
@@ -111,7 +96,7 @@ class Summing
 public:
     Summing(const AirframeFacts& facts, const RecordContent& content)
         : m_facts{facts}, m_content{content}, m_atTheClose{asAtTheClose(content)},
-          m_putRight{asPutRight(content)}, m_standings{standings()}
+          m_putRight{asPutRight(content)}, m_standings{standings()}, m_wholeChecks{facts, &content.record}
     {
     }
 
@@ -140,7 +125,7 @@ public:
         for (const QuestionStory& story : m_content.questions)
             summary.questions.push_back(sumUp(story));
         summary.stood = stoodBefore(m_content.record, m_facts.riggingRecords, m_facts.closings);
-        summary.isFirstOfSeason = summary.stood.isFirstOfYear || summary.stood.isAfterLayoff();
+        summary.isFirstOfSeason = summary.stood.isFirstOfSeason();
         summary.notDone = notDone({couplings, surfaces, summary.isFirstOfSeason});
         return summary;
     }
@@ -149,7 +134,7 @@ private:
     // A record that is open stands in the middle of all that is known; a closed one tells of itself.
     CouplingStandings standings() const
     {
-        return m_content.close ? CouplingStandings{m_putRight}
+        return m_content.close ? CouplingStandings{m_putRight, m_facts.surfaces}
                                : CouplingStandings{m_facts, m_content.record.begins.localDay(), Day::max()};
     }
 
@@ -226,7 +211,7 @@ private:
             if (reading.state == SeatState::PartSeated && isKnownThen(reading))
                 sum.partSeated.push_back(reading.interval);
         sum.secondsWhoConnected = secondsWhoConnected(coupling);
-        sum.wholeCheck = wholeCheckAsked(m_facts, coupling.id, m_content.record.id);
+        sum.wholeCheck = m_wholeChecks.askedOf(coupling.id);
         sum.standing = m_standings.standingOf(coupling, history(coupling.id));
         return sum;
     }
@@ -263,17 +248,11 @@ private:
     {
         SummarySurface sum;
         sum.surface = surface;
-        const auto hand = lastHandOn(m_atTheClose, m_facts.couplings, surface);
-        for (const SurfaceCheck& check : m_content.surfaceChecks) {
-            if (check.surface != surface.id)
-                continue;
-            for (SummarySurfaceAnswer& earlier : sum.answers)
-                earlier.counts = earlier.counts && earlier.check.kind != check.kind;
-            const bool isSetBack = hand && saveOrderOf(check) < hand->saved;
-            sum.answers.push_back({check, m_facts.nameOf(check.person), m_facts.nameOf(check.cockpit),
-                                   !isSetBack,
-                                   isSetBack ? nameIn(m_facts.couplings, hand->coupling) : std::string{}});
-        }
+        for (const SurfaceAnswer& answer : surfaceAnswersIn(m_atTheClose, m_facts.couplings, surface))
+            sum.answers.push_back(
+                {*answer.check, m_facts.nameOf(answer.check->person), m_facts.nameOf(answer.check->cockpit),
+                 answer.isAnsweredAgain,
+                 answer.hand ? nameIn(m_facts.couplings, answer.hand->coupling) : std::string{}});
         for (const SurfaceMeasure& measure : m_content.surfaceMeasures)
             if (measure.surface == surface.id)
                 sum.measures.push_back({measure, m_facts.nameOf(measure.person)});
@@ -307,6 +286,7 @@ private:
     RecordContent m_atTheClose;
     RecordContent m_putRight;
     CouplingStandings m_standings;
+    WholeChecks m_wholeChecks;
     std::map<CouplingId, CouplingHistory> m_histories;
 };
 

@@ -89,8 +89,11 @@ struct SummarySurfaceAnswer
     SurfaceCheck check;
     std::string person;
     std::string cockpit;
-    bool counts = true; // false: answered again later, or see `hand`
-    std::string hand;   // the coupling that somebody was at afterwards; empty: none
+    bool isAnsweredAgain = false;
+    std::string hand; // the coupling that somebody was at afterwards; empty: none
+
+    // It stands as the last word; one that was found out and not tried again does so too.
+    bool isLast() const { return !isAnsweredAgain && hand.empty(); }
 };
 
 struct SummarySurfaceMeasure

@@ -1,5 +1,6 @@
 #include "core/review/rigging_numbers.h"
 
+#include "core/rigging/abandoned.h"
 #include "core/rigging/counts_as.h"
 
 #include <algorithm>
@@ -29,11 +30,7 @@ std::int64_t wallSeconds(Day day)
 
 RiggingNumbers::RiggingNumbers(const AirframeFacts& facts) : m_before{facts.airframe.riggingsBefore}
 {
-    std::set<RecordId> abandoned;
-    for (const RecordClose& close : facts.closings)
-        if (close.closing == Closing::Abandoned)
-            abandoned.insert(close.record);
-
+    const std::set<RecordId> abandoned = abandonedAmong(facts.closings);
     std::map<Key, std::int64_t> begins;
     std::set<RecordId> tables;
     for (const RiggingRecord& record : facts.riggingRecords) {

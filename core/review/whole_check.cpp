@@ -1,28 +1,38 @@
 #include "core/review/whole_check.h"
 
-#include "core/airframe/saved_before.h"
+#include "core/rigging/rigged_before.h"
 
 #include <algorithm>
+#include <set>
 
 namespace rig {
 
 namespace {
 
-// Everything was done in it, and it began after the event.
-bool answers(const RiggingRecord& record, const Event& event, const AirframeFacts& facts)
+// By the day and, within one, by the order of saving: that is all that an event knows of its hour.
+bool isLater(const Event* one, const Event* other)
 {
-    const Day day = record.begins.localDay();
-    const bool cameLater = day > event.day || (day == event.day && savedBefore(event, record));
-    return cameLater && std::ranges::any_of(facts.closings, [&record](const RecordClose& close) {
-               return close.record == record.id && close.closing == Closing::Complete;
-           });
+    return one->day != other->day ? one->day > other->day : savedBefore(*other, *one);
 }
 
-bool isBegunBefore(const Event& event, const AirframeFacts& facts, std::optional<RecordId> record)
+std::set<RecordId> completeAmong(const std::vector<RecordClose>& closings)
 {
-    const auto asked = std::ranges::find_if(facts.riggingRecords,
-                                            [&record](const RiggingRecord& one) { return record == one.id; });
-    return asked == facts.riggingRecords.end() || event.day <= asked->begins.localDay();
+    std::set<RecordId> complete;
+    for (const RecordClose& close : closings)
+        if (close.closing == Closing::Complete)
+            complete.insert(close.record);
+    return complete;
+}
+
+// Whether the event came before the rigging, or in the middle of it. Of the day of a rigging from paper
+// nobody knows, and it asks.
+bool cameBefore(const Event& event, const RiggingRecord& record, const std::vector<RecordClose>& closings)
+{
+    const Day day = record.begins.localDay();
+    if (event.day != day || record.isFromPaper())
+        return event.day <= day;
+    const auto close = std::ranges::find(closings, record.id, &RecordClose::record);
+    return close == closings.end() || savedBefore(event, *close);
 }
 
 } // namespace
@@ -43,26 +53,39 @@ bool asksForWholeCheck(EventKind kind)
     return false;
 }
 
-std::optional<Event> wholeCheckAsked(const AirframeFacts& facts, CouplingId coupling,
-                                     std::optional<RecordId> record)
+WholeChecks::WholeChecks(const AirframeFacts& facts, const RiggingRecord* record)
 {
-    const Event* last = nullptr;
-    for (const Event& event : facts.events) {
-        const bool isOfIt = !event.coupling || event.coupling == coupling;
-        if (!isOfIt || !asksForWholeCheck(event.kind) || !isBegunBefore(event, facts, record))
+    for (const Event& event : facts.events)
+        if (asksForWholeCheck(event.kind) && (!record || cameBefore(event, *record, facts.closings)))
+            m_events.push_back(&event);
+    std::ranges::sort(m_events, isLater);
+    const std::set<RecordId> complete = completeAmong(facts.closings);
+    for (const RiggingRecord& one : facts.riggingRecords) {
+        if (!complete.contains(one.id) || (record && !riggedBefore(one, *record)))
             continue;
-        if (!last || last->day < event.day || (last->day == event.day && savedBefore(*last, event)))
-            last = &event;
+        const Day day = one.begins.localDay();
+        if (!m_lastDay || *m_lastDay < day) {
+            m_lastDay = day;
+            m_last.reset();
+        }
+        if (day == m_lastDay && !one.isFromPaper())
+            m_last = std::max(m_last.value_or(SaveOrder{}), saveOrderOf(one));
     }
-    if (!last)
-        return std::nullopt;
-    const auto asked = std::ranges::find_if(facts.riggingRecords,
-                                            [&record](const RiggingRecord& one) { return record == one.id; });
-    const bool isAnswered = std::ranges::any_of(facts.riggingRecords, [&](const RiggingRecord& one) {
-        return (asked == facts.riggingRecords.end() || savedBefore(one, *asked)) &&
-               answers(one, *last, facts);
-    });
-    return isAnswered ? std::nullopt : std::optional{*last};
+}
+
+// By a rigging of a later day, or of the same one that was begun after the event was told. One from paper
+// says nothing of its own day: it was saved whenever it was typed in.
+bool WholeChecks::isAnswered(const Event& event) const
+{
+    return m_lastDay &&
+           (event.day < *m_lastDay || (event.day == *m_lastDay && m_last && saveOrderOf(event) < *m_last));
+}
+
+std::optional<Event> WholeChecks::askedOf(CouplingId coupling) const
+{
+    const auto last = std::ranges::find_if(
+        m_events, [coupling](const Event* event) { return !event->coupling || event->coupling == coupling; });
+    return last == m_events.end() || isAnswered(**last) ? std::nullopt : std::optional{**last};
 }
 
 } // namespace rig

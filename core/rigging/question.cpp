@@ -17,6 +17,11 @@ bool Question::asksTheSameAs(const Question& other) const
     return place(*this) == place(other);
 }
 
+bool Question::isAtTheJoint() const
+{
+    return coupling && kind != QuestionKind::BandInDoubt && kind != QuestionKind::ShownPartSeated;
+}
+
 std::vector<QuestionStory> openAmong(std::span<const QuestionStory> questions)
 {
     std::vector<QuestionStory> open;

@@ -43,6 +43,9 @@ struct Question
 
     // The same thing at the same place: while one is open, another need not be asked.
     bool asksTheSameAs(const Question& other) const;
+    // Whoever closes it has had the joint in hand. A band in doubt is about figures only, and a whole
+    // inspection has been done before its question is closed.
+    bool isAtTheJoint() const;
 };
 
 // How a question was closed: by whom, what was found, what was done. All three are filled in.

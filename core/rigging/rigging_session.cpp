@@ -2,18 +2,25 @@
 
 #include <algorithm>
 #include <cassert>
+#include <ranges>
+#include <set>
 #include <utility>
 
 namespace rig {
 
 namespace {
 
+bool isAmong(PersonId person, const std::vector<PersonId>& persons)
+{
+    return std::ranges::find(persons, person) != persons.end();
+}
+
 // Everybody who has had a hand on this coupling as the first person.
 std::vector<PersonId> firstPersonsOf(const RecordContent& content, CouplingId coupling)
 {
     std::vector<PersonId> persons;
     const auto note = [&persons](PersonId person) {
-        if (std::ranges::find(persons, person) == persons.end())
+        if (!isAmong(person, persons))
             persons.push_back(person);
     };
     for (const Check& check : content.checks)
@@ -23,11 +30,6 @@ std::vector<PersonId> firstPersonsOf(const RecordContent& content, CouplingId co
         if (reading.coupling == coupling && reading.turn == Turn::First)
             note(reading.person);
     return persons;
-}
-
-bool isAmong(PersonId person, const std::vector<PersonId>& persons)
-{
-    return std::ranges::find(persons, person) != persons.end();
 }
 
 // The first that still waits behind `here`, then from the start; all of them when `here` is not among them.
@@ -42,11 +44,11 @@ const Row* firstWaiting(const std::vector<Row>& rows, const IsHere& isHere, cons
     return before == rows.end() || before == here ? nullptr : &*before;
 }
 
-// The row `by` places on from `here`; null beyond either end.
-template <typename Row, typename Id>
-const Row* neighbour(const std::vector<Row>& rows, const std::optional<Id>& here, int by)
+// The row `by` places on from the one that has this key; null beyond either end.
+template <typename Row, typename Key, typename Here>
+const Row* neighbour(const std::vector<Row>& rows, Key Row::*key, const Here& here, int by)
 {
-    const auto at = std::ranges::find_if(rows, [&here](const Row& row) { return here == row.id; });
+    const auto at = std::ranges::find_if(rows, [&](const Row& row) { return here == row.*key; });
     const auto wanted = std::distance(rows.begin(), at) + by;
     if (at == rows.end() || wanted < 0 || wanted >= std::ssize(rows))
         return nullptr;
@@ -117,6 +119,18 @@ std::optional<NotSecond> CouplingNow::whyNotSecond(PersonId person) const
     if (isAmong(person, firstPersons))
         return NotSecond::DidItFirst;
     return isConnectedBy(person) && !isNobodyApart ? std::optional{NotSecond::ConnectedIt} : std::nullopt;
+}
+
+Independence independenceOf(PersonId person, std::span<const SideNow> sides)
+{
+    Independence found;
+    for (const SideNow& one : sides) {
+        if (!one.isSaid() || one.isNotKnown())
+            found.unknown.push_back(one.side);
+        else if (isAmong(person, *one.connectedBy))
+            found.connected.push_back(one.side);
+    }
+    return found;
 }
 
 const CouplingNow* RecordNow::find(CouplingId coupling) const
@@ -196,10 +210,8 @@ std::optional<SurfaceId> nextSurface(const RiggingSession& session, const Record
 
 std::optional<Side> nextSide(const RiggingSession& session, const RecordNow& now)
 {
-    const auto here = std::ranges::find(now.sides, session.side, &SideNow::side);
-    if (here == now.sides.end() || std::next(here) == now.sides.end())
-        return std::nullopt;
-    return std::next(here)->side;
+    const SideNow* next = neighbour(now.sides, &SideNow::side, session.side, 1);
+    return next ? std::optional{next->side} : std::nullopt;
 }
 
 RecordPlace onwardFrom(const RiggingSession& session, const RecordNow& now)
@@ -217,14 +229,12 @@ RecordPlace onwardFrom(const RiggingSession& session, const RecordNow& now)
     return {now.isControlCheckDone ? RecordPlace::Kind::Close : RecordPlace::Kind::ControlCheck, {}};
 }
 
-RiggingSession sessionOf(RecordId record, PersonId leader, bool withSeasonList, std::optional<GaugeId> gauge)
+RiggingSession sessionOf(RecordId record, PersonId leader, std::optional<GaugeId> gauge)
 {
     RiggingSession session;
     session.record = record;
     session.first = leader;
     session.gauge = gauge;
-    if (withSeasonList)
-        session.place.kind = RecordPlace::Kind::Season;
     return session;
 }
 
@@ -296,20 +306,18 @@ SessionStep goOn(RiggingSession session, const RecordNow& now, Moment when)
 SessionStep stepBy(RiggingSession session, const RecordNow& now, int by, Moment when)
 {
     if (session.place.kind == RecordPlace::Kind::ControlCheck) {
-        if (const SurfaceNow* surface = neighbour(now.surfaces, session.surface, by))
+        if (const SurfaceNow* surface = neighbour(now.surfaces, &SurfaceNow::id, session.surface, by))
             session.surface = surface->id;
         return {std::move(session), {}};
     }
     if (session.place.kind == RecordPlace::Kind::Connected) {
-        const auto at = std::ranges::find(now.sides, session.side, &SideNow::side);
-        const auto wanted = std::distance(now.sides.begin(), at) + by;
-        if (at != now.sides.end() && wanted >= 0 && wanted < std::ssize(now.sides))
-            session.side = now.sides[static_cast<std::size_t>(wanted)].side;
+        if (const SideNow* side = neighbour(now.sides, &SideNow::side, session.side, by))
+            session.side = side->side;
         return {std::move(session), {}};
     }
     if (session.place.kind != RecordPlace::Kind::Coupling)
         return {std::move(session), {}};
-    const CouplingNow* wanted = neighbour(now.couplings, std::optional{session.place.coupling}, by);
+    const CouplingNow* wanted = neighbour(now.couplings, &CouplingNow::id, session.place.coupling, by);
     return wanted ? goTo(std::move(session), now, placeAt(wanted->id), when)
                   : SessionStep{std::move(session), {}};
 }
@@ -324,16 +332,44 @@ SessionStep changeTurn(RiggingSession session, const RecordNow& now, Turn turn, 
 
 namespace {
 
+// Without the reading, and without what it had taken the place of, nothing else was read locked.
+bool isOnlyLocked(const CouplingFlow& flow, const Reading& reading)
+{
+    std::set<ReadingId> gone{reading.id};
+    for (const Reading& one : flow.readings | std::views::reverse) {
+        if (gone.contains(one.id)) {
+            if (one.corrects)
+                gone.insert(*one.corrects);
+            continue;
+        }
+        if (one.state == SeatState::Locked)
+            return false;
+    }
+    return true;
+}
+
+// Whether the joint waits once more when that reading is gone.
+bool waitsWithout(const Reading& reading, const RecordNow& now)
+{
+    const CouplingNow* coupling = now.find(reading.coupling);
+    if (!coupling || coupling->stop || !coupling->flow(reading.turn).begun)
+        return false;
+    return coupling->isWaiting(reading.turn) ||
+           (reading.turn == Turn::First && isOnlyLocked(coupling->first, reading));
+}
+
 // Somebody said that a reading was wrong, and why, and does not get to read it again: it does not stay as
-// though it were right.
-void strikeWhatWasWrong(SessionStep& step, const RecordNow& now, Moment when)
+// though it were right. What then waits to be done was left in the middle of the work.
+std::optional<Work> strikeWhatWasWrong(SessionStep& step, const RecordNow& now, Moment when)
 {
     RiggingSession& session = step.session;
     const auto person = personAt(session, now);
     if (session.wanted != ReadingWanted::Corrected || !session.corrected || !person)
-        return;
-    step.facts.emplace_back(Exclusion{{}, session.corrected->id, session.correctionReason, {person, when}});
+        return std::nullopt;
+    const Reading wrong = *session.corrected;
+    step.facts.emplace_back(Exclusion{{}, wrong.id, session.correctionReason, {person, when}});
     wantNothing(session);
+    return waitsWithout(wrong, now) ? std::optional{Work{wrong.coupling, wrong.turn}} : std::nullopt;
 }
 
 } // namespace
@@ -345,7 +381,7 @@ SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId 
     // Work that another window has begun here is somebody else's too.
     const bool isBegunByAnother = !before && here && session.turn == Turn::First &&
                                   here->isWaiting(Turn::First) && here->first.begun &&
-                                  std::ranges::find(here->firstPersons, person) == here->firstPersons.end();
+                                  !isAmong(person, here->firstPersons);
     if (isBegunByAnother)
         session.begun = Work{here->id, Turn::First};
     SessionStep step{std::move(session), {}};
@@ -361,12 +397,14 @@ SessionStep interrupt(RiggingSession session, const RecordNow& now, Interruption
 {
     assert(!session.pressed);
     SessionStep step{std::move(session), {}};
-    strikeWhatWasWrong(step, now, when);
-    if (isHalfDone(step.session, now)) {
+    std::optional<Work> left = strikeWhatWasWrong(step, now, when);
+    if (!left && isHalfDone(step.session, now))
+        left = step.session.begun;
+    if (left && !now.enteredBy) {
         Interruption interruption;
         interruption.record = now.record;
-        interruption.coupling = step.session.begun->coupling;
-        interruption.turn = step.session.begun->turn;
+        interruption.coupling = left->coupling;
+        interruption.turn = left->turn;
         interruption.reason = reason;
         interruption.stamp.when = when;
         step.facts.emplace_back(interruption);

@@ -85,6 +85,9 @@ struct SideNow
     bool isNotKnown() const { return connectedBy && connectedBy->empty(); }
 };
 
+// What can be said of one person and who connected these sides.
+Independence independenceOf(PersonId person, std::span<const SideNow> sides);
+
 // The record as its facts stand: what a session is worked against, and never kept in one.
 struct RecordNow
 {
@@ -173,7 +176,7 @@ std::optional<Side> nextSide(const RiggingSession& session, const RecordNow& now
 RecordPlace onwardFrom(const RiggingSession& session, const RecordNow& now);
 
 // A session at the first thing to do in a record that `leader` has begun.
-RiggingSession sessionOf(RecordId record, PersonId leader, bool withSeasonList, std::optional<GaugeId> gauge);
+RiggingSession sessionOf(RecordId record, PersonId leader, std::optional<GaugeId> gauge);
 // The session held against the facts: another record starts it anew, a place that is no longer there is left.
 RiggingSession settledOn(RiggingSession session, const RecordNow* now);
 
@@ -192,8 +195,8 @@ SessionStep chooseGauge(RiggingSession session, const RecordNow& now, GaugeId ga
 SessionStep chooseSurface(RiggingSession session, const RecordNow& now, SurfaceId surface, Moment when);
 SessionStep chooseCheckPeople(RiggingSession session, const RecordNow& now, const CheckPeople& people,
                               Moment when);
-// Adds a person to those who connected the side, or takes one away again who was named there; the last one
-// taken away leaves “not known”. Each press is a statement of its own, and the last one counts.
+// Adds a person to those who connected the side, or takes one away again who was named there, but not the
+// only one. Each press is a statement of its own, and the last one counts.
 SessionStep stateConnected(RiggingSession session, const RecordNow& now, const ConnectedPress& press,
                            Moment when);
 // A further reading is wanted: beside the last one, or in the place of one that was a slip.

@@ -45,14 +45,6 @@ Outcome twoPeople(const std::optional<PersonId>& first, const std::optional<Pers
     return Done{};
 }
 
-// Only what a second person had written is copied, and by somebody else.
-template <typename Fact> Outcome copied(const Fact& fact)
-{
-    if (fact.copiedBy && fact.turn != Turn::Second)
-        return refused("copied, and not of a second person");
-    return twoPeople(fact.person, fact.copiedBy);
-}
-
 QString sqlOf(const char* form, const char* table)
 {
     return QString::fromLatin1(form).arg(QString::fromLatin1(table));
@@ -206,6 +198,21 @@ Outcome FactChecks::open(const RecordId& record) const
                      "the record is already closed");
 }
 
+// Only what a second person had written on paper is copied, and by somebody else: who typed the record in.
+template <typename Fact>
+Outcome FactChecks::copied(const Fact& fact, const std::optional<RecordId>& record) const
+{
+    if (!fact.copiedBy)
+        return Done{};
+    if (fact.turn != Turn::Second || !record)
+        return refused("copied, and not of a second person in a record");
+    return firstProblem(
+        {twoPeople(fact.person, fact.copiedBy),
+         thereIs(QStringLiteral("SELECT 1 FROM rigging_record WHERE id = ? AND entered_by = ?"),
+                 {valueOf(*record), valueOf(*fact.copiedBy)},
+                 "copied by somebody who did not type the record in from paper")});
+}
+
 Outcome FactChecks::closed(const RecordId& record) const
 {
     return thereIs(QStringLiteral("SELECT 1 FROM closing WHERE record = ?"), {valueOf(record)},
@@ -278,7 +285,7 @@ Outcome FactChecks::check(const RiggingRecord& record) const
 
 Outcome FactChecks::check(const Check& check) const
 {
-    return firstProblem({isNew(check), copied(check), notYetToCome(check.when),
+    return firstProblem({isNew(check), copied(check, check.record), notYetToCome(check.when),
                          sameAirframe(check.record, factShape<Coupling>().table, check.coupling.bytes),
                          open(check.record)});
 }
@@ -294,8 +301,8 @@ Outcome FactChecks::check(const Reading& reading) const
                  {valueOf(reading.fitting), valueOf(reading.coupling)}, "the fitting is not of the coupling"),
          reading.record ? sameAirframe(*reading.record, factShape<Coupling>().table, reading.coupling.bytes)
                         : Outcome{Done{}},
-         notYetToCome(reading.when), twoPeople(reading.person, reading.second), copied(reading),
-         correctable(reading)});
+         notYetToCome(reading.when), twoPeople(reading.person, reading.second),
+         copied(reading, reading.record), correctable(reading)});
 }
 
 Outcome FactChecks::check(const Shown& shown) const
@@ -379,7 +386,8 @@ Outcome FactChecks::check(const JointPlay& play) const
     for (const PlayFound* found : {&play.along, &play.across})
         if (found->measured && found->felt != PlayFelt::Felt)
             return refused("a play that was measured and not felt");
-    if (const Outcome made = isNew(play); !made || !play.record)
+    if (const Outcome made = firstProblem({isNew(play), notYetToCome(noonOf(play.day))});
+        !made || !play.record)
         return made;
     return firstProblem(
         {sameAirframe(*play.record, factShape<Coupling>().table, play.coupling.bytes), open(*play.record)});

@@ -7,6 +7,8 @@
 #include <QString>
 #include <QVariantList>
 
+#include <optional>
+
 namespace rig {
 
 // The last guard before a fact is kept; the screens check earlier and say it in sentences. Each gives
@@ -59,6 +61,7 @@ private:
     Outcome notYetToCome(Moment when) const;
     Outcome open(const RecordId& record) const;
     Outcome closed(const RecordId& record) const;
+    template <typename Fact> Outcome copied(const Fact& fact, const std::optional<RecordId>& record) const;
     Outcome correctable(const Reading& reading) const;
 
     StoreFile::Connection& m_connection;

@@ -85,7 +85,8 @@ Result<const KnownAirframe*> FactsBook::toldOpenly(AirframeId airframe, std::opt
         return known;
     const AirframeFacts& facts = known.value()->facts();
     const RiggingRecord* open = openRecordIn(facts);
-    if (!open || (today && open->begins.localDay() != *today))
+    const bool isLeftBehind = open && !open->isFromPaper() && today && open->begins.localDay() != *today;
+    if (!open || isLeftBehind)
         return known;
     const auto content = this->content(open->id);
     if (!content)
@@ -251,7 +252,7 @@ Outcome FactsBook::readAgain(std::string_view table)
             return story.isOpen() && story.question.kind == QuestionKind::CannotSee;
         }))
         return put(m_records.questions(airframe), rest.questions);
-    return Done{}; // answers, who connected, interruptions, ticks: they stand in the content of a record
+    return Done{}; // the rest stands in the content of a record alone
 }
 
 void FactsBook::drop()

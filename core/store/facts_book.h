@@ -33,10 +33,10 @@ public:
     // painted sooner that does not need them. Stays where it is until either is called again.
     Result<const AirframeFacts*> withoutReadings(AirframeId airframe);
 
-    // What may be told on any page but the first person's own: without their readings of today where the
-    // second person has yet to work without seeing them; `closedToSecond` of its facts names the couplings.
-    // `today`, where it is given, leaves alone a record from another day, which nobody goes on with. Stays
-    // where it is until it or airframe() is called again.
+    // What may be told on any page but the first person's own: without their readings of the open record
+    // where the second person has yet to work without seeing them; `closedToSecond` of its facts names the
+    // couplings. `today`, where it is given, leaves alone a record from another day, which nobody goes on
+    // with, but for one from paper. Stays where it is until it or airframe() is called again.
     Result<const KnownAirframe*> toldOpenly(AirframeId airframe, std::optional<Day> today = {});
 
     // Moves on whenever another window or program has written into the file; nothing saved here moves it.

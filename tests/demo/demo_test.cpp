@@ -1,6 +1,7 @@
 #include "core/airframe/saved_before.h"
 #include "core/review/airframe_review.h"
 #include "core/review/coupling_history.h"
+#include "core/review/layoffs.h"
 #include "core/review/record_review.h"
 #include "core/review/record_summary.h"
 #include "tests/demo/demo_file.h"
@@ -263,7 +264,7 @@ TEST_F(Demo, TheControlsOfQx42WereTriedAgainAfterTheAileronWasReconnected)
     const RecordSummary summary = summaryOf(of("QX-42"), must(store->records().content(close->record)));
     EXPECT_EQ(std::ranges::count(summary.notDone, OpenItemKind::SurfaceSetBack, &OpenItem::kind), 0);
     for (const SummarySurface& surface : summary.surfaces) {
-        const auto counted = std::ranges::count(surface.answers, true, &SummarySurfaceAnswer::counts);
+        const auto counted = std::ranges::count(surface.answers, true, &SummarySurfaceAnswer::isLast);
         EXPECT_EQ(counted, std::ssize(checksOf(surface.surface))) << surface.surface.name;
     }
     EXPECT_EQ(summary.surfaces[1].answers.front().hand, "Right aileron");
@@ -439,8 +440,9 @@ TEST_F(Demo, ClosedCompleteMeansNothingWasMissing)
             const RecordContent content = must(store->records().content(close.record));
             const std::vector<Coupling> couplings = all.couplingsInUse();
             const std::vector<Surface> surfaces = all.surfacesInUse();
-            const RecordScope scope{couplings, surfaces,
-                                    isFirstOfSeason(content.record, all.riggingRecords, all.closings)};
+            const RecordScope scope{
+                couplings, surfaces,
+                stoodBefore(content.record, all.riggingRecords, all.closings).isFirstOfYear};
             EXPECT_EQ(reviewOf(content, scope, judge).mayCloseComplete(), close.closing == Closing::Complete)
                 << registration << ' ' << numberOf(all, close.record);
         }

@@ -67,7 +67,8 @@ TEST_F(EngineersReport, StandsBesideItsTables)
     EXPECT_EQ(last[0], "Left aileron");
     EXPECT_EQ(last[4], "0.90");
     EXPECT_EQ(last[12], "outside");
-    EXPECT_EQ(readings.front().fields.back(), "temperature_c");
+    EXPECT_EQ(readings.front().fields[30], "temperature_c");
+    EXPECT_EQ(readings.front().fields.back(), "from_paper");
     EXPECT_EQ(last[28], "no") << "not struck";
     EXPECT_EQ(last[25], "read \"twice\", then left");
 }

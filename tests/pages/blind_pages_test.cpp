@@ -2,6 +2,7 @@
 
 #include "app/pages/annual/annual_presenter.h"
 #include "app/pages/questions/questions_presenter.h"
+#include "app/pages/setup/setup_presenter.h"
 #include "app/pages/trends/trends_page.h"
 #include "app/pages/trends/trends_presenter.h"
 #include "core/store/ask.h"
@@ -89,7 +90,7 @@ protected:
         const AnnualPresenter annual{store.records(), store.clock()};
         EXPECT_EQ(knowsTheFirst(must(annual.facts(hangar.airframe)).readingsOf(hangar.leftAileron)), told);
         const AnnualView view = must(annual.view(hangar.airframe, {}));
-        EXPECT_EQ(view.counted.contains("Today's reading is hidden here: Left aileron."), !told);
+        EXPECT_EQ(view.counted.contains("The first person's reading is hidden here: Left aileron."), !told);
         const auto row = std::ranges::find(view.rows, QString{"Left aileron"}, &AnnualRow::name);
         ASSERT_NE(row, view.rows.end());
         EXPECT_EQ(row->bar.reading.has_value(), told);
@@ -156,6 +157,45 @@ TEST_F(BlindPages, TellItOnceTheRecordIsClosedOrOfAnotherDay)
         must(TrendsPresenter{store.records(), store.clock()}.view(hangar.airframe, {})).closed.isEmpty());
     must(store.records().add(RecordClose{{}, record, Closing::LeftOpen, hangar.oren, hangar.vale, {}, {}}));
     expectTold(true);
+}
+
+TEST_F(BlindPages, TellNoJointPlayThatWasFeltThereEither)
+{
+    JointPlay play;
+    play.coupling = hangar.leftAileron;
+    play.record = record;
+    play.day = store.clock().now().localDay();
+    play.along = {PlayFelt::Felt, Gap::micrometres(150)};
+    play.person = hangar.oren;
+    must(store.records().add(play));
+    const AnnualPresenter annual{store.records(), store.clock()};
+    const SetUpPresenter setUp{store.records(), store.clock()};
+    EXPECT_EQ(must(annual.facts(hangar.airframe)).jointPlays.size(), 1U);
+    finishFirst();
+    EXPECT_TRUE(must(annual.facts(hangar.airframe)).jointPlays.empty());
+    EXPECT_TRUE(must(setUp.view(hangar.airframe)).plays.empty());
+    read(500, Turn::Second);
+    EXPECT_EQ(must(annual.facts(hangar.airframe)).jointPlays.size(), 1U);
+    EXPECT_EQ(must(setUp.view(hangar.airframe)).plays.size(), 1U);
+}
+
+TEST_F(BlindPages, TellNothingOfARiggingThatIsBeingTypedInFromPaperWhateverItsDay)
+{
+    must(store.records().add(RecordClose{{}, record, Closing::LeftOpen, hangar.oren, hangar.vale, {}, {}}));
+    store.clock().passMinutes(3 * 24 * 60);
+    RiggingRecord paper = hangar.record(store.clock().now());
+    paper.enteredBy = hangar.oren;
+    record = must(store.records().add(paper));
+    store.clock().passMinutes(24 * 60);
+    look(Turn::First);
+    first = read(450, Turn::First);
+    finishFirst();
+    const AnnualPresenter annual{store.records(), store.clock()};
+    const TrendsPresenter trends{store.records(), store.clock()};
+    EXPECT_FALSE(knowsTheFirst(must(annual.facts(hangar.airframe)).readingsOf(hangar.leftAileron)));
+    EXPECT_FALSE(must(trends.view(hangar.airframe, {})).closed.isEmpty());
+    read(500, Turn::Second);
+    EXPECT_TRUE(knowsTheFirst(must(annual.facts(hangar.airframe)).readingsOf(hangar.leftAileron)));
 }
 
 TEST_F(BlindPages, SayWhyAndHowItOpensOnTrends)

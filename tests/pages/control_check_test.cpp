@@ -59,7 +59,7 @@ protected:
 
     void answer(SurfaceId surface, SurfaceCheckKind kind, Answer answer = Answer::Yes)
     {
-        RiggingSession session = sessionOf(record(), hangar.oren, false, {});
+        RiggingSession session = sessionOf(record(), hangar.oren, {});
         session.surface = surface;
         session.checkPeople = {hangar.vale, hangar.oren};
         write(answerSurface(session, *view().now, kind, answer, store.clock().now()));
@@ -67,7 +67,7 @@ protected:
 
     void call(SurfaceId surface, SurfaceCheckKind way, std::optional<Movement> seen)
     {
-        RiggingSession session = sessionOf(record(), hangar.oren, false, {});
+        RiggingSession session = sessionOf(record(), hangar.oren, {});
         session.surface = surface;
         session.checkPeople = {hangar.vale, hangar.oren};
         write(callSurface(session, *view().now, {way, seen}, store.clock().now()));

@@ -28,7 +28,7 @@ protected:
     // Oren first and Vale second, with set A.
     RiggingSession at(CouplingId coupling, Turn turn)
     {
-        RiggingSession session = sessionOf(view().record->id, hangar.oren, false, hangar.setA);
+        RiggingSession session = sessionOf(view().record->id, hangar.oren, hangar.setA);
         session.second = hangar.vale;
         session.turn = turn;
         session.place = {RecordPlace::Kind::Coupling, coupling};

@@ -35,9 +35,29 @@ protected:
         return must(store.records().add(hangar.record(store.clock().now())));
     }
 
+    RecordId fromPaper(Day day)
+    {
+        RiggingRecord record = hangar.record(noonOf(day));
+        record.enteredBy = hangar.oren;
+        return must(store.records().add(record));
+    }
+
+    // All of it, on the day that stood on the paper.
+    void inspect(RecordId record, Day day)
+    {
+        when = noonOf(day);
+        inspectFirst(record);
+        inspectSecond(record);
+        when.reset();
+        must(store.records().add(
+            RecordClose{{}, record, Closing::LeftOpen, hangar.oren, hangar.vale, {}, {}}));
+    }
+
+    Moment moment() { return when.value_or(store.clock().now()); }
+
     void answer(RecordId record, CheckKind kind, Turn turn)
     {
-        Check check{{}, record, hangar.leftAileron, kind, Answer::Yes, turn, {}, store.clock().now(), {}};
+        Check check{{}, record, hangar.leftAileron, kind, Answer::Yes, turn, {}, moment(), {}};
         check.person = turn == Turn::First ? hangar.oren : hangar.vale;
         must(store.records().add(check));
     }
@@ -52,7 +72,7 @@ protected:
     void inspectFirst(RecordId record)
     {
         look(record, Turn::First);
-        Reading reading = hangar.reading(between(450, 500), store.clock().now());
+        Reading reading = hangar.reading(between(450, 500), moment());
         reading.record = record;
         must(store.records().add(reading, std::nullopt));
         answer(record, CheckKind::Pull, Turn::First);
@@ -78,6 +98,7 @@ protected:
     Hangar hangar{store.records()};
     PersonId quill;
     ReadingId shown;
+    std::optional<Moment> when; // of what is done; empty: now
     BaselineDayPresenter setUp{store.records(), store.clock()};
     QuestionsPresenter questions{store.records()};
 };
@@ -140,4 +161,49 @@ TEST_F(ShownPartSeated, IsNotAskedAgainByACorrectionOnPaper)
     must(setUp.keep(sheet, hangar.oren, hangar.setA, {between(850, 900), Technique::Leaf}, hangar.vale,
                     Correction{shown, "wrong leaf"}));
     EXPECT_EQ(view().openCount, 0);
+}
+
+TEST_F(ShownPartSeated, IsNotClosedByAnEarlierRiggingThatWasTypedInFromPaperAfterwards)
+{
+    inspect(fromPaper(dayOf(2026, 4, 4)), dayOf(2026, 4, 4));
+    EXPECT_EQ(tryToClose(quill), StillLacks{CloseLack::Inspection}) << "it was rigged before it was shown";
+    store.clock().set(dayOf(2026, 5, 20));
+    inspect(fromPaper(dayOf(2026, 5, 16)), dayOf(2026, 5, 16));
+    EXPECT_EQ(tryToClose(quill), StillLacks{});
+}
+
+TEST_F(ShownPartSeated, IsNotClosedByWhatAnEarlierReadingIsPutRightWith)
+{
+    const RecordId record = rig();
+    inspectFirst(record);
+    const Reading before = must(store.records().content(record)).readings.front();
+    demonstrate();
+    look(record, Turn::First);
+    Reading right = before;
+    right.id = {};
+    right.corrects = before.id;
+    right.note = "wrong leaf";
+    must(store.records().add(right, std::nullopt));
+    answer(record, CheckKind::Pull, Turn::First);
+    answer(record, CheckKind::Secured, Turn::First);
+    inspectSecond(record);
+    EXPECT_EQ(tryToClose(quill), StillLacks{CloseLack::Inspection}) << "its gap was read before it was shown";
+}
+
+TEST_F(ShownPartSeated, OnceClosedTellsOfTheInspectionThatItWasClosedWith)
+{
+    const RecordId record = rig();
+    inspectFirst(record);
+    inspectSecond(record);
+    ASSERT_EQ(tryToClose(quill), StillLacks{});
+    const auto closedWith = view().rows.front().inspected;
+    ASSERT_TRUE(closedWith);
+    must(store.records().add(RecordClose{{}, record, Closing::LeftOpen, hangar.oren, hangar.vale, {}, {}}));
+    const RecordId next = rig();
+    inspectFirst(next);
+    inspectSecond(next);
+    EXPECT_EQ(view().rows.front().inspected->when, closedWith->when);
+    demonstrate();
+    EXPECT_EQ(view().rows.back().inspected->when, closedWith->when) << "shown again, under another question";
+    EXPECT_FALSE(view().rows.front().inspected);
 }

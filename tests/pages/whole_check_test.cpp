@@ -52,7 +52,7 @@ protected:
     std::optional<EventKind> asked(CouplingId coupling)
     {
         const auto known = must(store.records().book().airframe(hangar.airframe));
-        const auto event = wholeCheckAsked(known->facts(), coupling);
+        const auto event = WholeChecks{known->facts()}.askedOf(coupling);
         return event ? std::optional{event->kind} : std::nullopt;
     }
 
@@ -108,6 +108,29 @@ TEST_F(WholeCheck, LeavesNoWayToSayThatItStoodRiggedAndTellsWhy)
     const RiggedTodayPresenter presenter{store.records(), store.clock()};
     must(writer.begin(must(presenter.view(hangar.airframe)), hangar.oren, RecordOrigin::Recheck));
     EXPECT_EQ(must(store.records().riggingRecords(hangar.airframe)).back().origin, RecordOrigin::Rigging);
+}
+
+TEST_F(WholeCheck, IsAskedOfARiggingFromPaperByWhatWasDoneBeforeItsOwnDay)
+{
+    const Moment yesterday = noonOf(store.clock().now().localDay() - std::chrono::days{1});
+    happened(EventKind::Greased, hangar.leftAileron);
+    RiggingWriter writer{store.records(), store.clock()};
+    const RiggedTodayPresenter presenter{store.records(), store.clock()};
+    const RiggedTodayView before = must(presenter.view(hangar.airframe));
+    ASSERT_FALSE(before.wholeChecks.empty());
+    must(writer.begin(before, hangar.oren, RecordOrigin::Recheck, {}, FromPaper{yesterday, hangar.vale}));
+    EXPECT_EQ(must(store.records().riggingRecords(hangar.airframe)).back().origin, RecordOrigin::Recheck);
+}
+
+TEST_F(WholeCheck, IsAskedOfTheNextRiggingWhereOneFromAnotherDayWasLeftOpen)
+{
+    must(store.records().add(hangar.record(store.clock().now())));
+    store.clock().passMinutes(24 * 60);
+    happened(EventKind::Greased, hangar.leftAileron);
+    const RiggedTodayPresenter presenter{store.records(), store.clock()};
+    const RiggedTodayView view = must(presenter.view(hangar.airframe));
+    ASSERT_TRUE(view.record->fromAnotherDay);
+    EXPECT_TRUE(view.wholeChecks.contains(hangar.leftAileron));
 }
 
 TEST_F(WholeCheck, IsToldAtTheJointToBothPersons)

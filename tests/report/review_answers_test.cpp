@@ -1,8 +1,11 @@
 // Looks, pulls, the control check and what was measured on the surfaces, in the report and in its tables.
 
 #include "app/report/review_report.h"
+#include "app/wording/review_words.h"
 #include "core/exchange/review_tables.h"
+#include "core/exchange/tables_out.h"
 #include "core/review/answers_review.h"
+#include "core/review/record_summary.h"
 #include "core/store/airframe_facts.h"
 #include "tests/support/hangar.h"
 
@@ -44,8 +47,33 @@ protected:
         }
         must(store.records().add(SurfaceMeasure{
             {}, record, aileron, MeasureKind::Up, DeflectionUnit::Degrees, {23'500}, {}, hangar.oren, {}}));
+        readAgain();
+    }
+
+    void readAgain()
+    {
         facts = must(factsOf(store.records(), hangar.airframe));
         EXPECT_TRUE(readContents(store.records(), facts));
+    }
+
+    // Rigged on 4 April, typed in by Vale; the second person's column is Oren's and copied.
+    void typeInFromPaper()
+    {
+        const Moment then = noonOf(dayOf(2026, 4, 4));
+        RiggingRecord paper = hangar.record(then);
+        paper.enteredBy = hangar.vale;
+        const RecordId typed = must(store.records().add(paper));
+        must(store.records().add(SideConnected{{}, typed, Side::Left, {hangar.vale}, {hangar.vale, {}}}));
+        Check pull{{}, typed, hangar.leftAileron, CheckKind::Pull, Answer::Yes, Turn::Second, {}, then, {}};
+        pull.person = hangar.oren;
+        pull.copiedBy = hangar.vale;
+        must(store.records().add(pull));
+        Reading reading = hangar.reading(between(500, 550), then);
+        reading.record = typed;
+        reading.turn = Turn::Second;
+        reading.copiedBy = hangar.vale;
+        must(store.records().add(reading, std::nullopt));
+        readAgain();
     }
 
     void answer(CheckKind kind, Answer given)
@@ -103,8 +131,58 @@ TEST_F(ReviewAnswers, StandInTablesBesideTheReport)
     std::vector<std::string> names;
     for (const NamedTable& table : reviewTables(facts, review()))
         names.push_back(table.name);
-    for (const char* name : {"riggings.csv", "looks.csv", "control_checks.csv", "deflections.csv"})
+    for (const char* name :
+         {"riggings.csv", "connected.csv", "looks.csv", "control_checks.csv", "deflections.csv"})
         EXPECT_NE(std::ranges::find(names, name), names.end()) << name;
+}
+
+TEST_F(ReviewAnswers, OfAControlCheckCountNoMoreOnceAHandWasOnAJointOfItsCircuit)
+{
+    EXPECT_TRUE(has(reviewControlTable(facts, review()), ",yes,up,no")) << "it counts, and what was seen";
+    answer(CheckKind::Pull, Answer::Yes);
+    readAgain();
+    EXPECT_EQ(answersOf(facts, period).surfaces[0].whole, 0);
+    EXPECT_EQ(answersOf(facts, period).surfaces[0].riggings, 1);
+    EXPECT_TRUE(has(reviewControlTable(facts, review()), ",no,up,no"));
+    EXPECT_FALSE(has(reviewControlTable(facts, review()), ",yes,up,no"));
+    for (const SummarySurfaceAnswer& one :
+         summaryOf(facts, must(store.records().content(record))).surfaces.at(0).answers)
+        EXPECT_EQ(one.hand, "Left aileron");
+}
+
+TEST_F(ReviewAnswers, OfAControlCheckCountOnWhateverIsClosedAfterTheRecord)
+{
+    Question question;
+    question.airframe = hangar.airframe;
+    question.kind = QuestionKind::CannotSee;
+    question.record = record;
+    question.coupling = hangar.leftAileron;
+    question.check = CheckKind::SleeveAtStop;
+    const QuestionId asked = must(store.records().add(question));
+    must(store.records().add(RecordClose{{}, record, Closing::LeftOpen, hangar.oren, hangar.vale, {}, {}}));
+    store.clock().passMinutes(60);
+    must(store.records().add(Resolution{{}, asked, hangar.oren, "a shadow", "looked with a mirror", {}}));
+    readAgain();
+    EXPECT_EQ(answersOf(facts, period).surfaces[0].whole, 1);
+    EXPECT_TRUE(has(reviewControlTable(facts, review()), ",yes,up,no"));
+}
+
+TEST_F(ReviewAnswers, FromPaperAreMarkedInEveryTableAndToldInTheReport)
+{
+    typeInFromPaper();
+    const AirframeReview now = review();
+    const std::string riggings = reviewRiggingsTable(facts, now);
+    EXPECT_TRUE(has(riggings, ",yes,T. Vale,2026-05-02\r\n")) << riggings;
+    EXPECT_TRUE(has(riggings, ",no,,\r\n")) << "the other one was rigged at the laptop";
+    const std::string connected = reviewConnectedTable(facts, now);
+    EXPECT_TRUE(has(connected, "left,T. Vale,T. Vale,2026-04-04,12:00:00,yes,yes\r\n")) << connected;
+    const std::string looks = reviewLooksTable(facts, now);
+    EXPECT_TRUE(has(looks, "pull,yes,M. Oren,2026-04-04,12:00:00,yes,T. Vale,yes\r\n")) << looks;
+    const std::string readings = reviewReadingsTable(facts, now);
+    EXPECT_TRUE(has(readings, ",T. Vale,yes\r\n")) << readings;
+    EXPECT_TRUE(has(must(writeReadings(store.records())), ",T. Vale,yes\r\n"));
+    EXPECT_EQ(ReviewWords::riggings(now).filter("typed in afterwards").join(' ').toStdString(),
+              "1 record written on paper and typed in afterwards: 4 April 2026.");
 }
 
 TEST_F(ReviewAnswers, StandOnThePagesOfTheReport)

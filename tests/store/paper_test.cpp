@@ -68,3 +68,21 @@ TEST_F(PaperInTheFile, TakesNoCopyOfAFirstPersonNorOfOneself)
     EXPECT_FALSE(store.records().add(answerOf(Turn::Second, hangar.vale, hangar.vale)));
     EXPECT_TRUE(store.records().add(answerOf(Turn::Second, hangar.vale, std::nullopt)));
 }
+
+TEST_F(PaperInTheFile, TakesACopyFromNobodyButWhoeverTypedTheRecordIn)
+{
+    const PersonId quill = must(store.records().add(aPerson("A. Quill")));
+    EXPECT_FALSE(store.records().add(answerOf(Turn::Second, hangar.vale, quill)));
+    EXPECT_FALSE(store.records().add(answerOf(Turn::Second, hangar.vale, PersonId{{9}}))) << "nobody";
+    must(store.records().add(RecordClose{{}, record, Closing::LeftOpen, hangar.oren, hangar.vale, {}, {}}));
+    record = must(store.records().add(hangar.record(store.clock().now())));
+    EXPECT_FALSE(store.records().add(answerOf(Turn::Second, hangar.vale, hangar.oren)))
+        << "a rigging at the laptop has nothing to copy";
+    Reading reading = hangar.reading(between(500, 550), store.clock().now());
+    reading.turn = Turn::Second;
+    reading.person = hangar.vale;
+    reading.copiedBy = hangar.oren;
+    EXPECT_FALSE(store.records().add(reading, std::nullopt)) << "of no record";
+    reading.record = record;
+    EXPECT_FALSE(store.records().add(reading, std::nullopt));
+}

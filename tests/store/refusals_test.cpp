@@ -332,6 +332,18 @@ TEST_F(Refused, JointPlayThatNobodyTriedOrThatWasMeasuredAndNotFelt)
     expect(records().add(play));
 }
 
+TEST_F(Refused, JointPlayOfADayToCome)
+{
+    JointPlay play;
+    play.coupling = hangar.leftAileron;
+    play.along = {PlayFelt::Felt, {}};
+    play.person = hangar.oren;
+    play.day = now().localDay() + std::chrono::days{2};
+    expect(records().add(play));
+    play.day = now().localDay();
+    must(records().add(play));
+}
+
 TEST_F(Refused, FurtherReadingInAClosedRecordButNotTheCorrectionOfOne)
 {
     const RecordId record = must(records().add(hangar.record(now())));

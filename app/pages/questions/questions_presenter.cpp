@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <ranges>
 
 namespace rig {
 
@@ -18,23 +19,19 @@ namespace {
 
 constexpr std::array kTurns{Turn::First, Turn::Second};
 
-// Whoever closes it has been at the coupling. A band without doubted readings is found out on paper, and a
-// whole inspection has been done before its question is closed.
-bool isAtTheJoint(const Question& question)
+// All that was done after the coupling was left part-seated on purpose, and before the question was closed;
+// what was corrected on paper was not shown again.
+InspectionAsked inspectionAskedBy(const QuestionStory& story, const std::vector<KeptReading>& readings)
 {
-    return question.coupling && question.kind != QuestionKind::BandInDoubt &&
-           question.kind != QuestionKind::ShownPartSeated;
-}
-
-// The last time that the coupling was left part-seated on purpose; what was corrected on paper was not.
-SaveOrder lastShownPartSeated(const Question& question, const std::vector<KeptReading>& readings)
-{
-    SaveOrder last = saveOrderOf(question);
+    InspectionAsked asked;
+    asked.since.emplace_back(story.question);
+    if (story.resolution)
+        asked.until = saveOrderOf(*story.resolution);
     for (const KeptReading& kept : readings)
-        if (question.coupling == kept.reading.coupling && wasShownPartSeated(kept.reading) &&
-            !kept.reading.corrects)
-            last = std::max(last, saveOrderOf(kept.reading));
-    return last;
+        if (story.question.coupling == kept.reading.coupling && wasShownPartSeated(kept.reading) &&
+            !kept.reading.corrects && (!asked.until || saveOrderOf(kept.reading) < *asked.until))
+            asked.since.emplace_back(kept.reading);
+    return asked;
 }
 
 std::optional<Answer> answerIn(const Question& question, FactsBook& book)
@@ -221,7 +218,7 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
             if (question.record == record.id)
                 row.recordBegins = record.begins;
         if (question.kind == QuestionKind::ShownPartSeated) {
-            const auto inspected = inspectionAfter(question, facts);
+            const auto inspected = inspectionOf(story, facts);
             if (!inspected)
                 return inspected.problem();
             row.waitsForInspection = story.isOpen() && !inspected.value();
@@ -229,7 +226,7 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
                 row.inspected = RowInspection{facts.nameOf(by->first), facts.nameOf(by->second), by->when};
         }
         row.ofOpenRecord = open.value() && question.record == open.value()->record.id;
-        row.startsAgain = story.isOpen() && open.value() && isAtTheJoint(question);
+        row.startsAgain = story.isOpen() && open.value() && question.isAtTheJoint();
         if (const auto& resolution = story.resolution) {
             row.decidedBy = facts.nameOf(resolution->person);
             row.enteredBy = resolution->stamp.by ? facts.nameOf(*resolution->stamp.by) : std::string{};
@@ -240,27 +237,28 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
     return view;
 }
 
-// The last one, in whichever record, that began after the joint was last shown part-seated.
-Result<std::optional<InspectedBy>> QuestionsPresenter::inspectionAfter(const Question& question,
-                                                                       const AirframeFacts& facts) const
+// The last one, in whichever record.
+Result<std::optional<InspectedBy>> QuestionsPresenter::inspectionOf(const QuestionStory& story,
+                                                                    const AirframeFacts& facts) const
 {
-    const auto coupling = std::ranges::find(facts.couplings, *question.coupling, &Coupling::id);
+    const auto coupling = std::ranges::find(facts.couplings, *story.question.coupling, &Coupling::id);
     if (coupling == facts.couplings.end())
         return std::optional<InspectedBy>{};
-    const SaveOrder since = lastShownPartSeated(question, facts.readings);
-    std::optional<InspectedBy> last;
-    for (const RiggingRecord& record : facts.riggingRecords) {
+    const InspectionAsked asked = inspectionAskedBy(story, facts.readings);
+    const auto isOverBefore = [&](const RiggingRecord& record) {
         const auto close = std::ranges::find(facts.closings, record.id, &RecordClose::record);
-        const bool isOverBefore = close != facts.closings.end() && saveOrderOf(*close) < since;
-        if (isOverBefore || record.origin == RecordOrigin::ImportedTable)
+        return close != facts.closings.end() && savedBefore(*close, story.question);
+    };
+    for (const RiggingRecord& record : facts.riggingRecords | std::views::reverse) {
+        if (record.origin == RecordOrigin::ImportedTable || isOverBefore(record))
             continue;
-        const auto content = m_records.content(record.id);
+        const auto content = m_records.book().content(record.id);
         if (!content)
             return content.problem();
-        if (const auto by = whollyInspected(content.value(), *coupling, since))
-            last = by;
+        if (const auto by = whollyInspected(*content.value(), *coupling, asked))
+            return by;
     }
-    return last;
+    return std::optional<InspectedBy>{};
 }
 
 Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) const
@@ -309,7 +307,7 @@ Result<bool> QuestionsPresenter::mayBeClosed(const QuestionStory& story) const
     const auto known = m_records.book().airframe(story.question.airframe);
     if (!known)
         return known.problem();
-    const auto inspected = inspectionAfter(story.question, known.value()->facts());
+    const auto inspected = inspectionOf(story, known.value()->facts());
     if (!inspected)
         return inspected.problem();
     return inspected.value().has_value();
@@ -340,7 +338,7 @@ Result<Closed> QuestionsPresenter::close(AirframeId airframe, QuestionId id, con
         const auto content = openContent(airframe);
         if (!content)
             return content.problem();
-        if (!content.value() || !isAtTheJoint(story->question))
+        if (!content.value() || !story->question.isAtTheJoint())
             return Done{};
         closed.startsAgain = true;
         const Outcome again = startAgain(*content.value(), *story->question.coupling, stamp);

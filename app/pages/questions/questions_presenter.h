@@ -22,8 +22,8 @@ public:
 
 private:
     Result<std::optional<RecordContent>> openContent(AirframeId airframe) const;
-    Result<std::optional<InspectedBy>> inspectionAfter(const Question& question,
-                                                       const AirframeFacts& facts) const;
+    Result<std::optional<InspectedBy>> inspectionOf(const QuestionStory& story,
+                                                    const AirframeFacts& facts) const;
     Result<bool> mayBeClosed(const QuestionStory& story) const;
     Outcome startAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp);
     Outcome startOtherSideAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp);

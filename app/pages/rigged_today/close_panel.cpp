@@ -90,13 +90,10 @@ void ClosePanel::sayWhetherIndependent()
     QStringList lines;
     if (const auto second = m_second->chosen<PersonId>()) {
         const QString name = m_second->currentText();
-        bool isKnown = true;
-        for (const SideNow& side : m_sides) {
-            isKnown = isKnown && side.isSaid() && !side.isNotKnown();
-            if (side.connectedBy && std::ranges::find(*side.connectedBy, *second) != side.connectedBy->end())
-                lines << ConnectedWords::nobodyIndependent(side.side, name);
-        }
-        if (lines.isEmpty() && !isKnown)
+        const Independence found = independenceOf(*second, m_sides);
+        for (const Side side : found.connected)
+            lines << ConnectedWords::nobodyIndependent(side, name);
+        if (lines.isEmpty() && !found.unknown.empty())
             lines << ConnectedWords::notKnownWhetherIndependent(name);
     }
     sayIn(m_apart, lines.join('\n'));

@@ -6,13 +6,11 @@
 #include "core/review/airframe_review.h"
 #include "core/review/last_rigging.h"
 #include "core/review/not_seen.h"
-#include "core/review/record_summary.h"
 #include "core/review/review_period.h"
 #include "core/review/whole_check.h"
 #include "core/store/facts_book.h"
 
 #include <algorithm>
-#include <iterator>
 
 namespace rig {
 
@@ -22,51 +20,59 @@ constexpr std::size_t kRecentReadings = 12;
 // A set is checked every month of the season (common practice, no published source).
 constexpr std::chrono::days kDaysBetweenGaugeChecks{31};
 
-std::optional<LastClose> lastCloseIn(const AirframeFacts& facts)
+LastClose lastCloseOf(const EndedRigging& last, const AirframeFacts& facts)
 {
-    const auto last = lastEnded(facts, Ended::OrLeftBehind);
-    if (!last)
-        return std::nullopt;
-    const RecordClose& close = *last->close;
-    return LastClose{last->when(), close.closing, close.first ? facts.nameOf(*close.first) : std::string{},
+    const RecordClose& close = *last.close;
+    return LastClose{last.when(), close.closing, close.first ? facts.nameOf(*close.first) : std::string{},
                      close.second ? facts.nameOf(*close.second) : std::string{}};
 }
 
-// A rigging was closed, and no later event says that it was taken apart.
-bool mayStandRigged(const AirframeFacts& facts)
+// The last rigging was closed, and no later event says that it was taken apart.
+bool mayStandRigged(const EndedRigging& last, const AirframeFacts& facts)
 {
-    const auto last = lastEnded(facts, Ended::OrLeftBehind);
-    if (!last || last->close->closing == Closing::Abandoned)
-        return false;
-    return std::ranges::none_of(facts.events, [&last](const Event& event) {
-        return event.kind == EventKind::Derigged && event.day >= last->when().localDay();
+    return !last.isAbandoned() && std::ranges::none_of(facts.events, [&last](const Event& event) {
+        return event.kind == EventKind::Derigged && event.day >= last.when().localDay();
     });
 }
 
-using WholeChecks = std::map<CouplingId, Event>;
-
-WholeChecks wholeChecksAsked(const AirframeFacts& facts, const std::vector<Coupling>& couplings,
-                             std::optional<RecordId> record = {})
+// What is told and asked before a rigging is begun.
+void addStart(RiggedTodayView& view, const AirframeFacts& facts)
 {
-    WholeChecks asked;
-    for (const Coupling& coupling : couplings)
-        if (const auto event = wholeCheckAsked(facts, coupling.id, record))
-            asked.emplace(coupling.id, *event);
-    return asked;
+    view.notes = notesUnread(facts);
+    const auto last = lastEnded(facts, Ended::OrLeftBehind);
+    if (!last)
+        return;
+    view.lastClose = lastCloseOf(*last, facts);
+    view.hasClosedRecord = std::ranges::any_of(
+        facts.closings, [](Closing one) { return one != Closing::Abandoned; }, &RecordClose::closing);
+    // Of a joint that was cleaned, greased or set up since, nobody can say that it stood as it was.
+    view.mayStandRigged = mayStandRigged(*last, facts) && view.wholeChecks.empty();
 }
 
-// What asks for the whole check as things stood on a day: nothing that was done later asks for it, and no
-// later rigging has answered it.
-WholeChecks wholeChecksOn(Day day, const AirframeFacts& facts, const std::vector<Coupling>& couplings,
-                          std::optional<RecordId> record = {})
+// The airframe and what is asked of it on that day, at that rigging or at the next one.
+RiggedTodayView partsIn(const AirframeFacts& facts, const RiggingRecord* open, Day day)
 {
-    AirframeFacts then;
-    std::ranges::copy_if(facts.events, std::back_inserter(then.events),
-                         [day](const Event& event) { return event.day <= day; });
-    std::ranges::copy_if(facts.riggingRecords, std::back_inserter(then.riggingRecords),
-                         [day](const RiggingRecord& one) { return one.begins.localDay() <= day; });
-    then.closings = facts.closings;
-    return wholeChecksAsked(then, couplings, record);
+    RiggedTodayView view;
+    view.airframe = facts.airframe;
+    view.persons = facts.persons;
+    view.gauges = facts.gaugesInUse();
+    for (const Gauge& gauge : view.gauges)
+        if (const auto good = facts.lastGoodCheck(gauge.id, day))
+            view.goodChecks[gauge.id] = *good;
+    view.couplings = facts.couplingsInUse();
+    view.surfaces = facts.surfacesInUse();
+    const WholeChecks wholeChecks{facts, open};
+    for (const Coupling& coupling : view.couplings)
+        if (const auto event = wholeChecks.askedOf(coupling.id))
+            view.wholeChecks.emplace(coupling.id, *event);
+    return view;
+}
+
+RiggedTodayView viewWithoutRecord(const AirframeFacts& facts, Day today)
+{
+    RiggedTodayView view = partsIn(facts, nullptr, today);
+    addStart(view, facts);
+    return view;
 }
 
 // Without how they move: that is told where there is time to look back.
@@ -95,13 +101,8 @@ std::optional<Sign> movementSign(const CouplingReview& coupling)
 std::vector<const KeptReading*> readBefore(const KnownAirframe& known, CouplingId coupling,
                                            const RecordHeader& record)
 {
-    if (!record.enteredBy)
-        return known.lastLocked(coupling, kRecentReadings, record.id);
-    auto all = known.lastLocked(coupling, known.readingsOf(coupling).size(), record.id);
-    std::erase_if(all, [&record](const KeptReading* kept) { return record.begins < kept->reading.when; });
-    if (all.size() > kRecentReadings)
-        all.erase(all.begin(), all.end() - kRecentReadings);
-    return all;
+    return known.lastLocked(coupling, kRecentReadings, record.id,
+                            record.enteredBy ? std::optional{record.begins} : std::nullopt);
 }
 
 TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, const RecordHeader& record)
@@ -152,13 +153,17 @@ Result<RiggedTodayView> RiggedTodayPresenter::view(AirframeId airframe) const
     const auto rest = m_records.book().withoutReadings(airframe);
     if (!rest)
         return rest.problem();
-    auto view =
-        openRecordIn(*rest.value()) ? viewOfRecord(airframe) : Result{viewWithoutRecord(*rest.value())};
-    if (!view)
-        return view;
-    RiggedTodayView made = std::move(view).value();
-    made.writesElsewhere = writes ? writes.value() : 0;
-    return made;
+    RiggedTodayView view;
+    if (openRecordIn(*rest.value())) {
+        auto made = viewOfRecord(airframe);
+        if (!made)
+            return made;
+        view = std::move(made).value();
+    } else {
+        view = viewWithoutRecord(*rest.value(), m_clock.now().localDay());
+    }
+    view.writesElsewhere = writes ? writes.value() : 0;
+    return view;
 }
 
 Result<RiggedTodayPresenter::PaperFinding> RiggedTodayPresenter::paperFinding(AirframeId airframe,
@@ -173,8 +178,6 @@ Result<RiggedTodayPresenter::PaperFinding> RiggedTodayPresenter::paperFinding(Ai
         finding.otherBegins = found.other->begins;
         finding.otherLeader = rest.value()->nameOf(found.other->leader);
     }
-    const AirframeFacts& facts = *rest.value();
-    finding.asksForWholeCheck = !wholeChecksOn(begins.localDay(), facts, facts.couplingsInUse()).empty();
     return finding;
 }
 
@@ -190,51 +193,29 @@ Day RiggedTodayPresenter::dayOfRigging(const AirframeFacts& facts) const
     return open && open->isFromPaper() ? open->begins.localDay() : m_clock.now().localDay();
 }
 
-RiggedTodayView RiggedTodayPresenter::viewWithoutRecord(const AirframeFacts& facts) const
-{
-    const Day day = dayOfRigging(facts);
-    RiggedTodayView view;
-    view.airframe = facts.airframe;
-    view.persons = facts.persons;
-    view.gauges = facts.gaugesInUse();
-    for (const Gauge& gauge : view.gauges)
-        if (const auto good = facts.lastGoodCheck(gauge.id, day))
-            view.goodChecks[gauge.id] = *good;
-    view.couplings = facts.couplingsInUse();
-    view.surfaces = facts.surfacesInUse();
-    view.lastClose = lastCloseIn(facts);
-    view.notes = notesUnread(facts);
-    const RiggingRecord* open = openRecordIn(facts);
-    const auto record = open ? std::optional{open->id} : std::nullopt;
-    view.wholeChecks = open && open->isFromPaper() ? wholeChecksOn(day, facts, view.couplings, record)
-                                                   : wholeChecksAsked(facts, view.couplings, record);
-    view.hasClosedRecord = lastClosedRecord(facts).has_value();
-    // Of a joint that was cleaned, greased or set up since, nobody can say that it stood as it was.
-    view.mayStandRigged = mayStandRigged(facts) && view.wholeChecks.empty();
-    return view;
-}
-
 Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) const
 {
     const auto known = m_records.book().airframe(airframe);
     if (!known)
         return known.problem();
     const AirframeFacts& facts = known.value()->facts();
-    RiggedTodayView view = viewWithoutRecord(facts);
+    const Day today = m_clock.now().localDay();
     const RiggingRecord* open = openRecordIn(facts);
     if (!open)
-        return view; // closed by another window meanwhile
+        return viewWithoutRecord(facts, today); // closed by another window meanwhile
+    const bool isFromAnotherDay = !open->isFromPaper() && open->begins.localDay() != today;
+    // Nobody goes on with one from another day: the next one is asked then.
+    RiggedTodayView view =
+        isFromAnotherDay ? viewWithoutRecord(facts, today) : partsIn(facts, open, dayOfRigging(facts));
     const auto read = m_records.book().content(open->id);
     if (!read)
         return read.problem();
     const RecordContent& content = *read.value();
-    view.record = RecordHeader{open->id, open->leader, open->begins,
-                               !open->isFromPaper() && open->begins.localDay() != m_clock.now().localDay(),
-                               open->enteredBy};
-    view.standings = standingsIn(*known.value(), view.couplings, m_clock.now().localDay());
+    view.record = RecordHeader{open->id, open->leader, open->begins, isFromAnotherDay, open->enteredBy};
+    view.standings = standingsIn(*known.value(), view.couplings, today);
     view.sharedShift = sharedShiftIn(content, *known.value(), view.couplings);
     view.stood = stoodBefore(*open, facts.riggingRecords, facts.closings);
-    view.isFirstOfSeason = view.stood.isFirstOfYear || view.stood.isAfterLayoff();
+    view.isFirstOfSeason = view.stood.isFirstOfSeason();
     const RecordScope scope{view.couplings, view.surfaces, view.isFirstOfSeason};
     view.review = reviewOf(content, scope, [&known](const Reading& reading) {
         return judgeIn(known.value()->history(reading.coupling), reading);

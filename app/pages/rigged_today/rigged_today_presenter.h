@@ -62,7 +62,6 @@ public:
         Day first{};          // the first fitting
         Moment otherBegins{}; // the rigging of that day that is there already
         std::string otherLeader;
-        bool asksForWholeCheck = false; // something that was done by then does
     };
     Result<PaperFinding> paperFinding(AirframeId airframe, Moment begins) const;
 
@@ -75,7 +74,6 @@ public:
     Result<CouplingSheet> sheet(const RiggedTodayView& view, const RiggingSession& session) const;
 
 private:
-    RiggedTodayView viewWithoutRecord(const AirframeFacts& facts) const;
     // Of the rigging that is open, or that would be begun now.
     Day dayOfRigging(const AirframeFacts& facts) const;
     Result<RiggedTodayView> viewOfRecord(AirframeId airframe) const;

@@ -203,8 +203,7 @@ void RiggedTodayPage::beginFromPaper(const PaperHead& head)
     if (const QString refusal = refusalOf(found.value(), head.isAnother); !refusal.isEmpty())
         return m_panels->paper()->refuse(refusal,
                                          found.value().finding == PaperMoment::Finding::RiggedThatDay);
-    if (!begin(head.first, head.origin, {},
-               FromPaper{head.begins, head.enteredBy, found.value().asksForWholeCheck}))
+    if (!begin(head.first, head.origin, {}, FromPaper{head.begins, head.enteredBy}))
         return;
     m_panels->paper()->clear();
     m_work.chooseSecond(head.second);

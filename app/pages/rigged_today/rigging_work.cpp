@@ -135,7 +135,7 @@ Result<bool> RiggingWork::begin(PersonId leader, RecordOrigin origin, std::optio
     if (!begun)
         return begun.problem();
     const bool isAnothers = begun.value().byAnotherWindow;
-    m_session = sessionOf(begun.value().record, leader, false, m_session.gauge);
+    m_session = sessionOf(begun.value().record, leader, m_session.gauge);
     if (const Outcome isRead = read(); !isRead)
         return isRead.problem();
     if (isAnothers && m_view.record)

@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/rigging_writer.h"
 
 #include "core/either.h"
+#include "core/review/whole_check.h"
 #include "core/store/ask.h"
 #include "core/store/facts_book.h"
 
@@ -155,15 +156,19 @@ Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId l
         }
         RiggingRecord record;
         record.airframe = view.airframe.id;
-        // Where a joint asks for the whole check, nothing is gone through as though it had stood.
-        const bool isWholeAsked = paper ? paper->asksForWholeCheck : !view.wholeChecks.empty();
-        record.origin = isWholeAsked ? RecordOrigin::Rigging : origin;
+        record.origin = origin;
         record.leader = leader;
         record.begins = paper ? paper->begins : now;
         record.stamp = {paper ? paper->enteredBy : leader, now};
         if (paper)
             record.enteredBy = paper->enteredBy;
         record.celsius = celsius;
+        // Where a joint asks for the whole check, nothing is gone through as though it had stood.
+        const auto asks = paper ? asksForWholeCheck(record) : Result{!view.wholeChecks.empty()};
+        if (!asks)
+            return asks.problem();
+        if (asks.value())
+            record.origin = RecordOrigin::Rigging;
         const auto added = m_records.add(record);
         if (!added)
             return added.problem();
@@ -173,6 +178,18 @@ Result<RecordBegun> RiggingWriter::begin(const RiggedTodayView& view, PersonId l
     if (!done)
         return done.problem();
     return begun;
+}
+
+// Of a rigging from paper by what was done and answered before its own day.
+Result<bool> RiggingWriter::asksForWholeCheck(const RiggingRecord& record) const
+{
+    const auto facts = m_records.book().withoutReadings(record.airframe);
+    if (!facts)
+        return facts.problem();
+    const WholeChecks checks{*facts.value(), &record};
+    return std::ranges::any_of(facts.value()->couplingsInUse(), [&checks](const Coupling& coupling) {
+        return checks.askedOf(coupling.id).has_value();
+    });
 }
 
 Outcome RiggingWriter::noteTakenApart(AirframeId airframe, PersonId statedBy)

@@ -31,7 +31,6 @@ struct FromPaper
 {
     Moment begins;
     PersonId enteredBy;
-    bool asksForWholeCheck = false; // something that was done by then does
 };
 
 struct RecordCloseWanted
@@ -75,6 +74,7 @@ public:
 private:
     Outcome save(AirframeId airframe, const Reading& reading, const std::optional<Judgement>& shown,
                  ReadingNews& news);
+    Result<bool> asksForWholeCheck(const RiggingRecord& record) const;
     template <typename Answered> Outcome saveAnswer(AirframeId airframe, const Answered& check);
     Outcome compare(AirframeId airframe, const Reading& reading, ReadingNews& news);
     static std::optional<Coupling> swappedWith(const Reading& reading, const KnownAirframe& known,

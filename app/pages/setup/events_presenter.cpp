@@ -45,8 +45,7 @@ std::vector<PlayRow> EventsPresenter::plays(const AirframeFacts& facts) const
 {
     std::vector<PlayRow> rows;
     for (const JointPlay& play : facts.jointPlays) // by day
-        rows.push_back(
-            {play, nameIn(facts.couplings, std::optional{play.coupling}), facts.nameOf(play.person)});
+        rows.push_back({play, nameIn(facts.couplings, play.coupling), facts.nameOf(play.person)});
     std::ranges::reverse(rows);
     return rows;
 }

@@ -29,6 +29,11 @@ public:
     {
         return m_records.book().airframe(airframe);
     }
+    // The same without what the second person is not to see yet. Ask it first.
+    Result<const KnownAirframe*> toldOpenly(AirframeId airframe) const
+    {
+        return m_records.book().toldOpenly(airframe, today());
+    }
 
 private:
     Records& m_records;

@@ -11,6 +11,10 @@ Result<SetUpView> SetUpPresenter::view(std::optional<AirframeId> of) const
         return problem;
     if (!of)
         return view;
+    const auto openly = desk.toldOpenly(*of);
+    if (!openly)
+        return openly.problem();
+    view.plays = events.plays(openly.value()->facts());
     const auto known = desk.known(*of);
     if (!known)
         return known.problem();
@@ -19,7 +23,6 @@ Result<SetUpView> SetUpPresenter::view(std::optional<AirframeId> of) const
     view.couplings = couplings.view(*known.value());
     view.surfaces = surfaces.view(facts);
     view.events = events.view(facts);
-    view.plays = events.plays(facts);
     view.gaugeUsedLast = gaugeUsedLast(facts);
     return view;
 }

@@ -21,13 +21,17 @@ class Standing : public testing::Test
 protected:
     Standing() : flap{told.addCoupling("Left flap", kUsual, kFirstDay).id} { told.rig(kRigged); }
 
-    CouplingStanding now(Day to = kRigged, Day from = kFirstDay) const
+    CouplingHistory history() const
     {
         const AirframeFacts& facts = told.facts;
-        return CouplingStandings{facts, from, to}.standingOf(
-            *std::ranges::find(facts.couplings, flap, &Coupling::id),
-            historyOf(flap, facts.fittings, facts.readingsOf(flap), facts.exclusions, facts.frozenBaselines,
-                      facts.gauges, facts.gaugeChecks));
+        return historyOf(flap, facts.fittings, facts.readingsOf(flap), facts.exclusions,
+                         facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
+    }
+
+    CouplingStanding now(Day to = kRigged, Day from = kFirstDay) const
+    {
+        return CouplingStandings{told.facts, from, to}.standingOf(
+            *std::ranges::find(told.facts.couplings, flap, &Coupling::id), history());
     }
 
     ReadingId read(double gap) { return told.read(flap, gap).id; }
@@ -302,4 +306,42 @@ TEST_F(Standing, OfOneWithoutAGapIsTheReviewsAndBringsNoSignOfAnythingMissing)
     EXPECT_FALSE(one.band);
     EXPECT_FALSE(one.movement);
     EXPECT_TRUE(one.fitting) << "parts of it are changed too";
+}
+
+TEST_F(Standing, OfARiggingFromPaperIsThatOfTheFittingOfItsDayThoughItWasRefittedBeforeItWasTypedIn)
+{
+    read(kUsual);
+    RecordContent paper;
+    paper.record = told.facts.riggingRecords.back();
+    paper.record.enteredBy = told.facts.persons[0].id;
+    paper.readings = {told.facts.readings.back().reading};
+    paper.close = RecordClose{};
+    paper.close->stamp.when = noonOf(kRigged + std::chrono::days{9});
+    told.addFitting(flap, "sleeve refitted", kUsual, kRigged + std::chrono::days{3});
+    const CouplingStanding standing =
+        CouplingStandings{paper, {}}.standingOf(told.facts.couplings.front(), history());
+    EXPECT_EQ(standing.says, Says::Inside);
+    EXPECT_TRUE(standing.reading);
+}
+
+TEST_F(Standing, OfEveryJointOfACircuitIsAskedWhileASurfaceOfItWasWrongOrNotSeen)
+{
+    read(kUsual);
+    Surface surface;
+    surface.id = told.next<SurfaceId>();
+    surface.kind = SurfaceKind::Flap;
+    told.facts.surfaces.push_back(surface);
+    ask(QuestionKind::SurfaceDoubt, {});
+    told.facts.questions.back().question.coupling.reset();
+    told.facts.questions.back().question.surface = surface.id;
+    told.facts.couplings.front().circuit = Circuit::Rudder;
+    EXPECT_EQ(now().says, Says::Inside) << "another circuit";
+    told.facts.couplings.front().circuit = Circuit::Flap;
+    EXPECT_EQ(now().says, Says::Asked);
+    EXPECT_EQ(now().asked, QuestionKind::SurfaceDoubt);
+    EXPECT_TRUE(now().isUnresolved);
+    EXPECT_EQ(now().verdict(), std::nullopt) << "no green beside it";
+    EXPECT_EQ(now().openQuestions, 0) << "it is the surface's question, and counted there";
+    resolve();
+    EXPECT_EQ(now().says, Says::Inside);
 }

@@ -1,10 +1,16 @@
 #include "core/review/last_rigging.h"
+#include "core/review/layoffs.h"
+#include "core/review/notes_left.h"
 #include "core/review/paper_entry.h"
 #include "core/review/record_summary.h"
 #include "core/review/rigging_numbers.h"
+#include "core/review/whole_check.h"
+#include "core/rigging/rigged_before.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <string>
+#include <vector>
 
 using namespace rig;
 
@@ -27,7 +33,7 @@ public:
         RiggingRecord record;
         record.id.bytes[15] = static_cast<std::uint8_t>(m_saved);
         record.begins = noonOf(day);
-        record.stamp.when = noonOf(onDay(6, static_cast<unsigned>(m_saved)));
+        record.stamp.when = fromPaper ? noonOf(onDay(6, static_cast<unsigned>(m_saved))) : noonOf(day);
         if (fromPaper)
             record.enteredBy = PersonId{{1}};
         m_facts.riggingRecords.push_back(record);
@@ -41,6 +47,52 @@ public:
             m_facts.closings.push_back(close);
         }
         return record.id;
+    }
+
+    void recheck(Day day)
+    {
+        const RecordId id = rig(day, false);
+        std::ranges::find(m_facts.riggingRecords, id, &RiggingRecord::id)->origin = RecordOrigin::Recheck;
+    }
+
+    // In the close of the rigging told last.
+    void leaveNote(const std::string& note) { m_facts.closings.back().note = note; }
+
+    void readNoteOf(RecordId record, Moment when)
+    {
+        RecordTick tick;
+        tick.record = record;
+        tick.kind = TickKind::NoteRead;
+        tick.stamp.when = when;
+        m_facts.notesRead.push_back(tick);
+    }
+
+    void grease(Day day, Moment told)
+    {
+        Event event;
+        event.kind = EventKind::Greased;
+        event.day = day;
+        event.stamp.when = told;
+        m_facts.events.push_back(event);
+    }
+
+    const RiggingRecord& record(RecordId id) const
+    {
+        return *std::ranges::find(m_facts.riggingRecords, id, &RiggingRecord::id);
+    }
+
+    bool isWholeCheckAsked(std::optional<RecordId> of = {}) const
+    {
+        const WholeChecks checks{m_facts, of ? &record(*of) : nullptr};
+        return checks.askedOf(CouplingId{{1}}).has_value();
+    }
+
+    std::vector<std::string> notesMet(RecordId id) const
+    {
+        std::vector<std::string> texts;
+        for (const NoteLeft& note : notesMetBy(record(id), m_facts))
+            texts.push_back(note.text);
+        return texts;
     }
 
     const AirframeFacts& facts() const { return m_facts; }
@@ -97,4 +149,93 @@ TEST(LastRigging, IsNumberedByTheDayOnThePaper)
     const RiggingNumbers numbers{paper.facts()};
     EXPECT_EQ(numbers.lastBy(onDay(4, 30)), 1);
     EXPECT_EQ(numbers.lastBy(onDay(5, 9)), 2);
+}
+
+TEST(LastRigging, IsPutInOneOrderWithThePaperAlsoWhereTheClockWasSetBack)
+{
+    const auto saved = [](Day day, std::int64_t milliseconds, bool fromPaper) {
+        RiggingRecord record;
+        for (std::size_t i = 0; i < 6; ++i)
+            record.id.bytes[i] = static_cast<std::uint8_t>(milliseconds >> (40 - 8 * i));
+        record.begins = record.stamp.when = noonOf(day);
+        if (fromPaper)
+            record.enteredBy = PersonId{{1}};
+        return record;
+    };
+    const auto millisecondsOn = [](Day day) { return noonOf(day).utcSeconds * 1000; };
+    const RiggingRecord first = saved(onDay(5, 10), millisecondsOn(onDay(5, 10)), false);
+    const RiggingRecord setBack = saved(onDay(5, 2), millisecondsOn(onDay(5, 10)) + 1000, false);
+    const RiggingRecord paper = saved(onDay(5, 6), millisecondsOn(onDay(5, 20)), true);
+    EXPECT_TRUE(riggedBefore(first, setBack));
+    EXPECT_TRUE(riggedBefore(paper, first));
+    EXPECT_TRUE(riggedBefore(paper, setBack)) << "what is before the first of two is before the second";
+}
+
+TEST(StoodBefore, IsTheSameOfOneRiggingAndOfAllAndTakesNoRecheckForTheFirstOfTheYear)
+{
+    PaperFacts paper;
+    paper.recheck(onDay(3, 7));
+    const RecordId rigged = paper.rig(onDay(4, 4), false);
+    const AirframeFacts& facts = paper.facts();
+    const StoodBefore one = stoodBefore(paper.record(rigged), facts.riggingRecords, facts.closings);
+    const std::vector<StoodBefore> all = stoodBefore(facts.riggingRecords, facts.closings);
+    ASSERT_EQ(all.size(), 1U);
+    EXPECT_TRUE(one.isFirstOfYear);
+    EXPECT_TRUE(all.front().isFirstOfYear);
+    EXPECT_EQ(one.since, onDay(3, 7));
+    EXPECT_EQ(all.front().since, onDay(3, 7));
+}
+
+TEST(NotesLeft, OfWhoeverRiggedOnPaperAreThoseThatWereLeftByThen)
+{
+    PaperFacts paper;
+    const RecordId first = paper.rig(onDay(5, 2), false);
+    paper.leaveNote("Mirror lies in the trailer.");
+    const RecordId after = paper.rig(onDay(5, 16), false);
+    paper.leaveNote("Left hatch is stiff.");
+    const RecordId typed = paper.rig(onDay(5, 9), true);
+    paper.leaveNote("Tape is used up.");
+    EXPECT_EQ(paper.notesMet(typed), std::vector<std::string>{"Mirror lies in the trailer."});
+    paper.readNoteOf(first, noonOf(onDay(5, 15)));
+    EXPECT_EQ(paper.notesMet(after), std::vector<std::string>{"Mirror lies in the trailer."})
+        << "the paper was not typed in yet";
+    const std::vector<NoteLeft> unread = notesUnread(paper.facts());
+    ASSERT_EQ(unread.size(), 2U);
+    EXPECT_EQ(unread[0].text, "Left hatch is stiff.") << "it was left last, whatever was typed in since";
+    EXPECT_EQ(unread[1].when.localDay(), onDay(5, 9)) << "the day on the paper";
+}
+
+TEST(WholeCheck, IsNotAnsweredByAnEarlierRiggingThatWasTypedInFromPaperAfterwards)
+{
+    PaperFacts paper;
+    paper.rig(onDay(5, 2), false);
+    paper.grease(onDay(5, 9), noonOf(onDay(5, 9)));
+    paper.rig(onDay(5, 4), true);
+    EXPECT_TRUE(paper.isWholeCheckAsked());
+    paper.rig(onDay(5, 9), true);
+    EXPECT_TRUE(paper.isWholeCheckAsked()) << "of the same day: nobody knows which was first";
+    paper.rig(onDay(5, 10), true);
+    EXPECT_FALSE(paper.isWholeCheckAsked());
+}
+
+TEST(WholeCheck, IsAskedOfTheRiggingOnPaperByWhatWasDoneBeforeItAndAnsweredBeforeIt)
+{
+    PaperFacts paper;
+    paper.rig(onDay(5, 2), false);
+    paper.grease(onDay(5, 4), noonOf(onDay(5, 4)));
+    const RecordId live = paper.rig(onDay(5, 16), false);
+    const RecordId typed = paper.rig(onDay(5, 9), true);
+    EXPECT_TRUE(paper.isWholeCheckAsked(typed)) << "the rigging that answers it came a week later";
+    EXPECT_FALSE(paper.isWholeCheckAsked(live)) << "the one on paper has answered it";
+}
+
+TEST(WholeCheck, IsNotAskedOfARiggingThatWasOverWhenTheJointWasWorkedOn)
+{
+    PaperFacts paper;
+    const RecordId morning = paper.rig(onDay(5, 2), false);
+    Moment evening = noonOf(onDay(5, 2));
+    evening.utcSeconds += 6 * 3600;
+    paper.grease(onDay(5, 2), evening);
+    EXPECT_FALSE(paper.isWholeCheckAsked(morning));
+    EXPECT_TRUE(paper.isWholeCheckAsked());
 }

@@ -1,4 +1,5 @@
 #include "core/airframe/id_source.h"
+#include "core/review/layoffs.h"
 #include "core/review/record_review.h"
 
 #include <gtest/gtest.h>
@@ -540,6 +541,16 @@ TEST(RecordReview, AsksForTheSeasonListOnTheFirstRiggingOfTheYear)
     EXPECT_TRUE(record.tick(TickKind::SeasonRefresher).review().mayCloseComplete());
 }
 
+namespace {
+
+bool isFirstOfYear(const RiggingRecord& record, std::span<const RiggingRecord> all,
+                   std::span<const RecordClose> closings)
+{
+    return stoodBefore(record, all, closings).isFirstOfYear;
+}
+
+} // namespace
+
 TEST(FirstOfSeason, IsTheFirstRecordOfTheYearThatWasNotAbandoned)
 {
     IdSource ids{9};
@@ -554,12 +565,12 @@ TEST(FirstOfSeason, IsTheFirstRecordOfTheYearThatWasNotAbandoned)
     const RiggingRecord first = recordAt(1'700'000'000 + kYear);
     const RiggingRecord second = recordAt(1'700'000'000 + kYear + 3600);
     const std::vector all{before, first, second};
-    EXPECT_TRUE(isFirstOfSeason(first, all, {}));
-    EXPECT_FALSE(isFirstOfSeason(second, all, {}));
+    EXPECT_TRUE(isFirstOfYear(first, all, {}));
+    EXPECT_FALSE(isFirstOfYear(second, all, {}));
     RecordClose abandoned;
     abandoned.record = first.id;
     abandoned.closing = Closing::Abandoned;
-    EXPECT_TRUE(isFirstOfSeason(second, all, std::vector{abandoned}));
+    EXPECT_TRUE(isFirstOfYear(second, all, std::vector{abandoned}));
 }
 
 TEST(RecordReview, AnOutsideReadingThatWasStruckIsStillToBeResolved)
@@ -643,7 +654,7 @@ TEST(FirstOfSeason, GoesByTheDayOnThePaperAndNotByWhenItWasTyped)
     const RiggingRecord earlier = recordOn(sys_days{2026y / April / 4}, true);
     const RiggingRecord later = recordOn(sys_days{2026y / May / 9}, true);
     const std::vector all{earlier, live, later};
-    EXPECT_TRUE(isFirstOfSeason(earlier, all, {})) << "saved after, rigged before";
-    EXPECT_FALSE(isFirstOfSeason(live, all, {}));
-    EXPECT_FALSE(isFirstOfSeason(later, all, {}));
+    EXPECT_TRUE(isFirstOfYear(earlier, all, {})) << "saved after, rigged before";
+    EXPECT_FALSE(isFirstOfYear(live, all, {}));
+    EXPECT_FALSE(isFirstOfYear(later, all, {}));
 }

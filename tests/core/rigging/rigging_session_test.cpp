@@ -67,7 +67,7 @@ CouplingNow& couplingIn(RecordNow& now, std::uint8_t number)
 
 RiggingSession workingAt(std::uint8_t number, const RecordNow& now)
 {
-    RiggingSession session = sessionOf(now.record, kOren, false, GaugeId{{1}});
+    RiggingSession session = sessionOf(now.record, kOren, GaugeId{{1}});
     session.place = at(number);
     return session;
 }
@@ -91,11 +91,10 @@ template <typename Fact> const Fact* only(const SessionStep& step)
 
 } // namespace
 
-TEST(RiggingSession, BeginsAtTheFirstCouplingOrAtTheSeasonsList)
+TEST(RiggingSession, BeginsAtTheFirstCoupling)
 {
     const RecordNow now = aRecord();
-    EXPECT_EQ(settledOn(sessionOf(now.record, kOren, false, {}), &now).place, at(1));
-    EXPECT_EQ(settledOn(sessionOf(now.record, kOren, true, {}), &now).place.kind, RecordPlace::Kind::Season);
+    EXPECT_EQ(settledOn(sessionOf(now.record, kOren, {}), &now).place, at(1));
 }
 
 TEST(RiggingSession, OfAnotherRecordStartsAnewAndKeepsOnlyTheGauge)
@@ -277,7 +276,8 @@ TEST(RiggingSession, AfterTheSeasonsListItIsAskedWhoConnectedUnlessItWasSaid)
 {
     RecordNow now = aRecord();
     now.sides = {{Side::Left, {}}};
-    RiggingSession session = sessionOf(now.record, kOren, true, {});
+    RiggingSession session = sessionOf(now.record, kOren, {});
+    session.place.kind = RecordPlace::Kind::Season;
     EXPECT_EQ(onwardFrom(session, now), kConnected);
     now.sides.front().connectedBy.emplace();
     EXPECT_EQ(onwardFrom(session, now), at(1));
@@ -402,6 +402,33 @@ TEST(RiggingSession, AReadingSaidToBeWrongIsStruckWhenItIsNotReadAgain)
         EXPECT_EQ(strike->stamp.by, kOren);
         EXPECT_EQ(step.session.wanted, ReadingWanted::None);
     }
+}
+
+TEST(RiggingSession, AJointThatIsLeftWithItsOnlyReadingStruckStandsAsInterrupted)
+{
+    RecordNow now = aRecord();
+    CouplingFlow& flow = couplingIn(now, 1).first;
+    flow = finished();
+    Reading slip;
+    slip.id = ReadingId{{6}};
+    slip.coupling = coupling(1);
+    Reading wrong = slip;
+    wrong.id = ReadingId{{7}};
+    wrong.corrects = slip.id;
+    flow.readings = {slip, wrong};
+    const RiggingSession asked = wantCorrected(workingAt(1, now), now, wrong, "leaf tilted", kNoon).session;
+    const SessionStep left = goTo(asked, now, at(2), kNoon);
+    ASSERT_EQ(left.facts.size(), 2U);
+    EXPECT_EQ(std::get<Exclusion>(left.facts[0]).reading, wrong.id);
+    EXPECT_EQ(std::get<Interruption>(left.facts[1]).coupling, coupling(1));
+    EXPECT_EQ(std::get<Interruption>(left.facts[1]).turn, Turn::First);
+    Reading beside = slip;
+    beside.id = ReadingId{{8}};
+    flow.readings = {slip, wrong, beside};
+    EXPECT_TRUE(only<Exclusion>(goTo(asked, now, at(2), kNoon))) << "another one stands: nothing waits";
+    flow.readings = {slip, wrong};
+    now.enteredBy = kOren;
+    EXPECT_TRUE(only<Exclusion>(goTo(asked, now, at(2), kNoon))) << "on paper nobody leaves a joint";
 }
 
 TEST(RiggingSession, WhoeverIsChosenWhereAnotherWindowHasBegunStartsFromTheLook)
@@ -780,4 +807,14 @@ TEST(FromPaper, LeavingACouplingHalfTypedIsNoInterruptionOfTheRigging)
     EXPECT_TRUE(goTo(session, now, at(2), kNoon).facts.empty());
     now.enteredBy.reset();
     EXPECT_EQ(goTo(session, now, at(2), kNoon).facts.size(), 1U);
+}
+
+TEST(RiggingSession, SaysOfAPersonWhichSidesTheyConnectedAndOfWhichNobodyKnows)
+{
+    const std::vector<SideNow> sides{
+        {Side::Left, std::vector{kOren}}, {Side::Right, std::vector<PersonId>{}}, {Side::None, {}}};
+    const Independence oren = independenceOf(kOren, sides);
+    EXPECT_EQ(oren.connected, std::vector{Side::Left});
+    EXPECT_EQ(oren.unknown, (std::vector{Side::Right, Side::None})) << "not known, and never said";
+    EXPECT_TRUE(independenceOf(kVale, sides).connected.empty());
 }
