@@ -57,6 +57,19 @@ PlayKey keyOf(const JointPlay& play)
             play.across.measured, play.person, play.note};
 }
 
+template <typename Key, typename Fact>
+Outcome addUnlessHeld(Records& records, HeldFacts<Key>& held, const Fact& fact, int& added, int& thereAlready)
+{
+    if (held.meet(keyOf(fact))) {
+        ++thereAlready;
+        return Done{};
+    }
+    if (const auto kept = records.add(fact); !kept)
+        return kept.problem();
+    ++added;
+    return Done{};
+}
+
 // A fitting whose reason the table leaves out is any of that day.
 bool saysTheSame(const Fitting& fitting, Day begins, const std::string& reason)
 {
@@ -167,15 +180,16 @@ Outcome ThingsIn::add(const TableOf<GaugeLine>& gauges)
             refuseToCome(TableKind::Gauges, line.line, line.check->day, "check_date");
         if (met.value() == Met::Refused)
             continue;
-        GaugeCheck check = line.check.value_or(GaugeCheck{});
-        check.gauge = found(m_known.gauges, line.gauge.name)->id;
-        if (!line.check || held.meet(keyOf(check))) {
+        if (!line.check) {
             m_imported.thereAlready += met.value() == Met::Same ? 1 : 0;
             continue;
         }
-        if (const auto added = m_records.add(check); !added)
-            return added.problem();
-        ++m_imported.gaugeChecks;
+        GaugeCheck check = *line.check;
+        check.gauge = found(m_known.gauges, line.gauge.name)->id;
+        if (const Outcome added =
+                addUnlessHeld(m_records, held, check, m_imported.gaugeChecks, m_imported.thereAlready);
+            !added)
+            return added;
     }
     return Done{};
 }
@@ -310,6 +324,44 @@ Outcome ThingsIn::addFitting(CouplingNamed& named, const FittingWanted& wanted, 
     return Done{};
 }
 
+// Empty where the row is bad, or names what a bad row tells of.
+std::optional<Event> ThingsIn::eventOf(const EventLine& line)
+{
+    const std::size_t before = m_imported.bad.size();
+    const TableKind table = TableKind::Events;
+    Event event = line.event;
+    refuseToCome(table, line.line, event.day, "date");
+    event.airframe =
+        idOf(m_known.airframes, line.airframe, table, line.line, RowProblem::UnknownAirframe, "airframe");
+    const NamedAirframe* airframe = found(m_known.airframes, line.airframe);
+    if (airframe && !line.coupling.empty())
+        event.coupling = idOf(airframe->couplings, line.coupling, table, line.line,
+                              RowProblem::UnknownCoupling, "coupling");
+    if (!line.person.empty())
+        event.person =
+            idOf(m_known.people, line.person, table, line.line, RowProblem::UnknownPerson, "person");
+    event.stamp.by = event.person;
+    const bool leansOnBadRow =
+        (event.coupling && event.coupling->isNull()) || (event.person && event.person->isNull());
+    return m_imported.bad.size() > before || leansOnBadRow ? std::nullopt : std::optional{event};
+}
+
+std::optional<JointPlay> ThingsIn::playOf(const JointPlayLine& line)
+{
+    const std::size_t before = m_imported.bad.size();
+    const TableKind table = TableKind::JointPlays;
+    JointPlay play = line.play;
+    refuseToCome(table, line.line, play.day, "date");
+    idOf(m_known.airframes, line.airframe, table, line.line, RowProblem::UnknownAirframe, "airframe");
+    if (const NamedAirframe* airframe = found(m_known.airframes, line.airframe))
+        play.coupling = idOf(airframe->couplings, line.coupling, table, line.line,
+                             RowProblem::UnknownCoupling, "coupling");
+    play.person = idOf(m_known.people, line.person, table, line.line, RowProblem::UnknownPerson, "person");
+    play.stamp.by = play.person;
+    const bool leansOnBadRow = play.coupling.isNull() || play.person.isNull();
+    return m_imported.bad.size() > before || leansOnBadRow ? std::nullopt : std::optional{play};
+}
+
 Outcome ThingsIn::add(const TableOf<EventLine>& events)
 {
     HeldFacts<EventKey> held;
@@ -321,32 +373,13 @@ Outcome ThingsIn::add(const TableOf<EventLine>& events)
             held.hold(keyOf(event));
     }
     for (const EventLine& line : events.lines) {
-        const std::size_t before = m_imported.bad.size();
-        Event event = line.event;
-        if (line.isBad)
+        const auto event = line.isBad ? std::nullopt : eventOf(line);
+        if (!event)
             continue;
-        refuseToCome(TableKind::Events, line.line, event.day, "date");
-        event.airframe = idOf(m_known.airframes, line.airframe, TableKind::Events, line.line,
-                              RowProblem::UnknownAirframe, "airframe");
-        const NamedAirframe* airframe = found(m_known.airframes, line.airframe);
-        if (airframe && !line.coupling.empty())
-            event.coupling = idOf(airframe->couplings, line.coupling, TableKind::Events, line.line,
-                                  RowProblem::UnknownCoupling, "coupling");
-        if (!line.person.empty())
-            event.person = idOf(m_known.people, line.person, TableKind::Events, line.line,
-                                RowProblem::UnknownPerson, "person");
-        const bool leansOnBadRow =
-            (event.coupling && event.coupling->isNull()) || (event.person && event.person->isNull());
-        if (m_imported.bad.size() > before || leansOnBadRow)
-            continue;
-        event.stamp.by = event.person;
-        if (held.meet(keyOf(event))) {
-            ++m_imported.thereAlready;
-            continue;
-        }
-        if (const auto added = m_records.add(event); !added)
-            return added.problem();
-        ++m_imported.events;
+        if (const Outcome added =
+                addUnlessHeld(m_records, held, *event, m_imported.events, m_imported.thereAlready);
+            !added)
+            return added;
     }
     return Done{};
 }
@@ -362,28 +395,13 @@ Outcome ThingsIn::add(const TableOf<JointPlayLine>& plays)
             held.hold(keyOf(play));
     }
     for (const JointPlayLine& line : plays.lines) {
-        const std::size_t before = m_imported.bad.size();
-        JointPlay play = line.play;
-        if (line.isBad)
+        const auto play = line.isBad ? std::nullopt : playOf(line);
+        if (!play)
             continue;
-        refuseToCome(TableKind::JointPlays, line.line, play.day, "date");
-        idOf(m_known.airframes, line.airframe, TableKind::JointPlays, line.line, RowProblem::UnknownAirframe,
-             "airframe");
-        if (const NamedAirframe* airframe = found(m_known.airframes, line.airframe))
-            play.coupling = idOf(airframe->couplings, line.coupling, TableKind::JointPlays, line.line,
-                                 RowProblem::UnknownCoupling, "coupling");
-        play.person = idOf(m_known.people, line.person, TableKind::JointPlays, line.line,
-                           RowProblem::UnknownPerson, "person");
-        if (m_imported.bad.size() > before || play.coupling.isNull() || play.person.isNull())
-            continue;
-        play.stamp.by = play.person;
-        if (held.meet(keyOf(play))) {
-            ++m_imported.thereAlready;
-            continue;
-        }
-        if (const auto added = m_records.add(play); !added)
-            return added.problem();
-        ++m_imported.jointPlays;
+        if (const Outcome added =
+                addUnlessHeld(m_records, held, *play, m_imported.jointPlays, m_imported.thereAlready);
+            !added)
+            return added;
     }
     return Done{};
 }

@@ -8,6 +8,7 @@
 
 #include <functional>
 #include <map>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -72,6 +73,9 @@ private:
     bool wantsFitting(const CouplingLine& line, CouplingNamed& named);
     Outcome addFittings(CouplingNamed& named, const FirstReadings& firstReadings);
     Outcome addFitting(CouplingNamed& named, const FittingWanted& wanted, bool isFirst);
+
+    std::optional<Event> eventOf(const EventLine& line);
+    std::optional<JointPlay> playOf(const JointPlayLine& line);
 
     Records& m_records;
     Day m_today;
