@@ -158,6 +158,20 @@ TEST_F(FileOfTables, GoesRoundWithTheInventedHangarByteForByte)
     EXPECT_TRUE(textOf(at("x.pdf")).starts_with("%PDF-"));
 }
 
+TEST_F(FileOfTables, IsMadeOfTheSamplesWhichFitTheInventedHangarToo)
+{
+    const QString samples = QStringLiteral(RIG_SAMPLES "/");
+    const QStringList things{"--couplings", samples + "couplings.csv", "--people", samples + "people.csv",
+                             "--gauges",    samples + "gauges.csv"};
+    const Answer made = run(imports(things) + QStringList{"--csv", samples + "readings.csv"});
+    EXPECT_EQ(made.status, 0) << made.err.toStdString();
+    ASSERT_EQ(run({"demo", pathOf("demo.rigband")}).status, 0);
+    const Answer same = run(QStringList{"import", pathOf("demo.rigband")} + things);
+    EXPECT_EQ(same.status, 0) << same.err.toStdString();
+    EXPECT_TRUE(same.out.contains("There is nothing in it that the file does not say already."))
+        << same.out.toStdString();
+}
+
 TEST_F(FileOfTables, IsNotImportedByWrongUse)
 {
     for (const QStringList& options :
