@@ -24,8 +24,8 @@ int badUse()
 // What was given on the command line; empty where it was not.
 struct Given
 {
-    QStringList named; // by place
-    QString csv;
+    QStringList named;   // by place
+    TablesWanted tables; // readings under --csv, which names a folder where tables go out
     QString airframe;
     QString out;
     QString day;
@@ -40,11 +40,21 @@ struct Given
         return !airframe.isEmpty() || !out.isEmpty() || !day.isEmpty() || !from.isEmpty() || !to.isEmpty() ||
                !gauge.isEmpty() || letter || a5;
     }
-    bool hasOnly(qsizetype files) const { return named.size() == files && csv.isEmpty() && !isPrinted(); }
-    bool hasTable() const { return named.size() == 1 && !csv.isEmpty() && !isPrinted(); }
+    bool hasThings() const
+    {
+        return !tables.couplings.isEmpty() || !tables.people.isEmpty() || !tables.gauges.isEmpty() ||
+               !tables.events.isEmpty() || !tables.jointPlays.isEmpty();
+    }
+    bool hasTables() const { return hasThings() || !tables.readings.isEmpty(); }
+    bool hasOnly(qsizetype files) const { return named.size() == files && !hasTables() && !isPrinted(); }
+    bool isExported() const
+    {
+        return named.size() == 1 && !tables.readings.isEmpty() && !hasThings() && !isPrinted();
+    }
+    bool isImported() const { return named.size() == 1 && hasTables() && !isPrinted(); }
     bool hasPages() const
     {
-        return named.size() == 1 && csv.isEmpty() && !airframe.isEmpty() && !out.isEmpty();
+        return named.size() == 1 && !hasTables() && !airframe.isEmpty() && !out.isEmpty();
     }
     bool isOfADay() const { return gauge.isEmpty() && !a5; }
     bool hasRecord() const { return hasPages() && isOfADay() && from.isEmpty() && to.isEmpty(); }
@@ -62,6 +72,11 @@ std::optional<Given> givenOn(const QStringList& arguments)
 {
     QCommandLineParser parser;
     const QCommandLineOption csv{"csv", {}, "csv"};
+    const QCommandLineOption couplings{"couplings", {}, "couplings"};
+    const QCommandLineOption people{"people", {}, "people"};
+    const QCommandLineOption gauges{"gauges", {}, "gauges"};
+    const QCommandLineOption events{"events", {}, "events"};
+    const QCommandLineOption jointPlay{"joint-play", {}, "joint-play"};
     const QCommandLineOption airframe{"airframe", {}, "registration"};
     const QCommandLineOption day{"day", {}, "day"};
     const QCommandLineOption from{"from", {}, "from"};
@@ -70,14 +85,19 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption gauge{"gauge", {}, "gauge"};
     const QCommandLineOption letter{"letter"};
     const QCommandLineOption a5{"a5"};
-    parser.addOptions({csv, airframe, day, from, to, out, gauge, letter, a5});
+    const QList<QCommandLineOption> withValue{csv,      couplings, people, gauges, events, jointPlay,
+                                              airframe, day,       from,   to,     out,    gauge};
+    parser.addOptions(withValue);
+    parser.addOptions({letter, a5});
     if (!parser.parse(arguments))
         return std::nullopt;
-    for (const QCommandLineOption& option : {csv, airframe, day, from, to, out, gauge})
+    for (const QCommandLineOption& option : withValue)
         if (parser.values(option).size() > 1)
             return std::nullopt;
-    return Given{parser.positionalArguments().mid(1),
-                 parser.value(csv),
+    const QStringList named = parser.positionalArguments().mid(1);
+    return Given{named,
+                 {named.value(0), parser.value(couplings), parser.value(people), parser.value(gauges),
+                  parser.value(events), parser.value(jointPlay), parser.value(csv)},
                  parser.value(airframe),
                  parser.value(out),
                  parser.value(day),
@@ -96,10 +116,10 @@ int run(const QString& verb, const Given& given)
         return check(given.named[0]);
     if (verb == "salvage" && given.hasOnly(2))
         return salvage(given.named[0], given.named[1]);
-    if (verb == "export" && given.hasTable())
-        return exportTables(given.named[0], given.csv);
-    if (verb == "import" && given.hasTable())
-        return importTable(given.named[0], given.csv);
+    if (verb == "export" && given.isExported())
+        return exportTables(given.named[0], given.tables.readings);
+    if (verb == "import" && given.isImported())
+        return importTables(given.tables);
     if (verb == "record" && given.hasRecord())
         return printRecord({given.named[0], given.airframe, given.day, given.out, given.letter});
     if (verb == "report" && given.hasReport())

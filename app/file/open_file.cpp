@@ -21,9 +21,9 @@ std::uint64_t seedFromTheSystem()
 
 OpenFile::OpenFile() : ids{seedFromTheSystem()} {}
 
-Outcome OpenFile::open(const QString& path)
+Outcome OpenFile::open(const QString& path, OpenAs as)
 {
-    auto opened = StoreFile::open(path.toStdString(), OpenAs::Existing, clock);
+    auto opened = StoreFile::open(path.toStdString(), as, clock);
     if (!opened)
         return opened.problem();
     file = std::move(opened).value();

@@ -21,7 +21,7 @@ struct OpenFile
     std::unique_ptr<Records> records;
 
     OpenFile();
-    Outcome open(const QString& path);
+    Outcome open(const QString& path, OpenAs as = OpenAs::Existing);
 };
 
 // What the file knows of the airframe with this registration. Where that cannot be told, why is complained

@@ -2,10 +2,8 @@
 
 #include "app/file/open_file.h"
 #include "app/wording/file_words.h"
-#include "app/wording/import_words.h"
 #include "app/wording/problem_words.h"
 #include "core/demo/demo.h"
-#include "core/exchange/readings_in.h"
 
 #include <QFile>
 
@@ -112,38 +110,6 @@ int writeDemo(const QString& into)
         return couldNot(built.problem(), into);
     }
     say(FileWords::demoWritten(into));
-    return kDone;
-}
-
-int importTable(const QString& file, const QString& table)
-{
-    QFile source{table};
-    if (!source.open(QIODevice::ReadOnly)) {
-        complain(FileWords::cannotRead(table));
-        return kCouldNot;
-    }
-    const QByteArray bytes = source.readAll();
-    if (source.error() != QFileDevice::NoError) {
-        complain(FileWords::cannotRead(table));
-        return kCouldNot;
-    }
-    OpenFile open;
-    if (const Outcome opened = open.open(file); !opened)
-        return couldNot(opened.problem(), file);
-    const auto imported = importReadings(*open.records, open.clock,
-                                         {bytes.constData(), static_cast<std::size_t>(bytes.size())});
-    if (!imported)
-        return couldNot(imported.problem(), file);
-    const Imported& result = imported.value();
-    for (const BadRow& row : result.bad)
-        complain(ImportWords::sentence(row));
-    if (!result.bad.empty()) {
-        complain(ImportWords::nothingImported(static_cast<int>(result.bad.size())));
-        return kBadUse;
-    }
-    say(ImportWords::imported(result.readings, result.records));
-    if (result.setAside > 0)
-        say(ImportWords::passedOver(result.setAside));
     return kDone;
 }
 

@@ -22,8 +22,20 @@ int couldNot(const QString& sentence);
 int check(const QString& file);
 int writeDemo(const QString& into);
 int exportTables(const QString& file, const QString& folder);
-int importTable(const QString& file, const QString& table);
 int salvage(const QString& damaged, const QString& into);
+
+// Tables that are to come into a file; empty where there is none.
+struct TablesWanted
+{
+    QString file;
+    QString couplings;
+    QString people;
+    QString gauges;
+    QString events;
+    QString jointPlays;
+    QString readings;
+};
+int importTables(const TablesWanted& wanted);
 
 // One rigging record of an airframe, to be printed.
 struct RecordWanted

@@ -11,7 +11,11 @@ QString FileWords::usage()
         "  rigband-file demo OUT.rigband                 writes an invented hangar to look around in\n"
         "  rigband-file check FILE                       says what is in a file, or what is wrong with it\n"
         "  rigband-file export FILE --csv FOLDER         writes the file's facts as tables\n"
-        "  rigband-file import FILE --csv READINGS.csv   adds a table of readings to a file\n"
+        "  rigband-file import FILE [--couplings X.csv] [--people X.csv] [--gauges X.csv]\n"
+        "                      [--events X.csv] [--joint-play X.csv] [--csv READINGS.csv]\n"
+        "                                                adds what these tables say to a file, all of it or\n"
+        "                                                nothing; couplings, people and gauges make a file\n"
+        "                                                that is not there\n"
         "  rigband-file record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
         "                                                a rigging record as pages to print\n"
         "  rigband-file report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
@@ -87,6 +91,13 @@ QString FileWords::cannotRead(const QString& file)
 {
     return tr("%1 cannot be read, so nothing was imported. Look whether it is there and you may read it.")
         .arg(file);
+}
+
+QString FileWords::made(const QString& file) { return tr("%1 was not there, and was made.").arg(file); }
+
+QString FileWords::notKept(const QString& file)
+{
+    return tr("%1 was not there before, and is not there now.").arg(file);
 }
 
 QString FileWords::noDay(const QString& day)

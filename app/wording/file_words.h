@@ -35,6 +35,8 @@ public:
     static QString cannotMakeFolder(const QString& folder);
     static QString cannotWrite(const QString& file);
     static QString cannotRead(const QString& file);
+    static QString made(const QString& file);
+    static QString notKept(const QString& file);
 
     static QString noDay(const QString& day);
     static QString noSuchAirframe(const QString& file, const QString& registration);

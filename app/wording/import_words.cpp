@@ -2,8 +2,13 @@
 
 #include "app/wording/formats.h"
 
+#include <QStringList>
+
 #include <algorithm>
+#include <array>
+#include <cstddef>
 #include <iterator>
+#include <utility>
 
 namespace rig {
 
@@ -12,7 +17,7 @@ namespace {
 // A swallowed line can be as long as the table.
 constexpr int kLongestShown = 80;
 
-// %1 the line, %2 what stands there, %3 the column.
+// %1 the line, %2 what stands there, %3 the column, %4 the words that may stand there or what the file says.
 struct Form
 {
     RowProblem problem;
@@ -23,17 +28,16 @@ struct Form
 
 constexpr Form kForms[] = {
     {RowProblem::Empty,
-     WORDS(
-         "The table is empty. Name the columns in its first line and write one reading in each line below.")},
+     WORDS("The table is empty. Name the columns in its first line and write a line for each thing below.")},
     {RowProblem::NoRows,
      WORDS("Line %1 names the columns, but no reading stands below it. Write one line for each reading.")},
     {RowProblem::NotUtf8,
      WORDS("Line %1 holds signs that are not UTF-8. Save the table anew as UTF-8 text.")},
     {RowProblem::MixedSeparators,
      WORDS("Line %1 has both commas and semicolons: “%2”. Part all columns by one of the two.")},
-    {RowProblem::MissingColumn, WORDS("Line %1 names no column “%2”, and every table needs one. Add it.")},
+    {RowProblem::MissingColumn, WORDS("Line %1 names no column “%2”, and such a table needs one. Add it.")},
     {RowProblem::UnknownColumn,
-     WORDS("Line %1 names a column “%2” that a table of readings does not have. Rename it or take it out.")},
+     WORDS("Line %1 names a column “%2” that such a table does not have. Rename it or take it out.")},
     {RowProblem::ColumnTwice, WORDS("Line %1 names the column “%2” twice. Take one of them out.")},
     {RowProblem::UnclosedQuote,
      WORDS(
@@ -52,9 +56,9 @@ constexpr Form kForms[] = {
     {RowProblem::NoAirframe, WORDS("Line %1 names no airframe. Write its registration.")},
     {RowProblem::NoCoupling, WORDS("Line %1 names no coupling. Write its name as it stands in Set up.")},
     {RowProblem::NoPerson, WORDS("Line %1 does not say who measured. Write the name.")},
-    {RowProblem::NoDay, WORDS("Line %1 has no date. Write year, month and day, such as 2026-05-02.")},
+    {RowProblem::NoDay, WORDS("Line %1 has no date in %3. Write year, month and day, such as 2026-05-02.")},
     {RowProblem::NotADay,
-     WORDS("Line %1 has “%2” where a date belongs. Write year, month and day, such as 2026-05-02.")},
+     WORDS("Line %1 has “%2” in %3, where a date belongs. Write year, month and day, such as 2026-05-02.")},
     {RowProblem::NoGap,
      WORDS("Line %1 does not say which leaf entered or which did not. Write at least one of them.")},
     {RowProblem::NotFinite, WORDS("Line %1 has “%2” in %3, the mark of a figure that could not be worked "
@@ -90,21 +94,19 @@ constexpr Form kForms[] = {
     {RowProblem::UnknownAirframe,
      WORDS(
          "Line %1 names the airframe “%2”, which is not in the file. Look over the registration, or add the "
-         "airframe in Set up first.")},
+         "airframe first: in Set up, or with its couplings in a table.")},
     {RowProblem::UnknownCoupling,
      WORDS(
          "Line %1 names the coupling “%2”, which this airframe does not have. Look over the name, or add the "
-         "coupling in Set up first.")},
+         "coupling first: in Set up, or in a table.")},
     {RowProblem::NoFitting,
      WORDS("Line %1 names the coupling “%2”, for which no fitting was begun. Begin one in Set up first.")},
     {RowProblem::NothingToMeasure, WORDS("Line %1 names the coupling “%2”, which has no gap to measure. Take "
                                          "the line out, or change what kind of coupling it is in Set up.")},
-    {RowProblem::UnknownPerson, WORDS("Line %1 names the person “%2”, who is not in the file. Look over the "
-                                      "name, or add the person in Set "
-                                      "up first.")},
+    {RowProblem::UnknownPerson, WORDS("Line %1 names “%2” in %3, who is not in the file. Look over the name, "
+                                      "or add the person first: in Set up, or in a table.")},
     {RowProblem::UnknownGauge, WORDS("Line %1 names the leaf set or gauge “%2”, which is not in the file. "
-                                     "Look over the name, or add it in "
-                                     "Set up first.")},
+                                     "Look over the name, or add it first: in Set up, or in a table.")},
     {RowProblem::AlreadyInFile,
      WORDS(
          "Line %1 is a reading of “%2” that the file holds already. Take the line out; if it was truly read "
@@ -117,6 +119,50 @@ constexpr Form kForms[] = {
      WORDS("Line %1 is a repeated reading of “%2”, and the one before it is neither in the file nor further "
            "up in "
            "the table. Put right the line before it, or count repeat from 1 without gaps.")},
+    {RowProblem::SecondIsPerson,
+     WORDS("Line %1 names “%2” in person and in second. Name who stood by, or leave second empty.")},
+    {RowProblem::NothingThere, WORDS("Line %1 has nothing in %3, and it is needed there. Write it.")},
+    {RowProblem::TooLong,
+     WORDS("Line %1 has a text in %3 that is longer than twenty pages: “%2”. Shorten it.")},
+    {RowProblem::NotAWord, WORDS("Line %1 has “%2” in %3. Write one of these: %4.")},
+    {RowProblem::PartsDoNotFit, WORDS("Line %1 has “%2” in %3, and the kind %4 says the opposite by itself. "
+                                      "Leave the field empty, or write another kind.")},
+    {RowProblem::NoSizes, WORDS("Line %1 has no sizes in %3. Write them in millimetres, such as 0.05; 0.10; "
+                                "0.15 or 0.05-1.00 step 0.05.")},
+    {RowProblem::NotSizes,
+     WORDS("Line %1 has “%2” in %3, which is no list of sizes. Write each size once, in millimetres and "
+           "above zero, such as 0.05; 0.10; 0.15 or 0.05-1.00 step 0.05.")},
+    {RowProblem::NotTwoSizes,
+     WORDS(
+         "Line %1 has “%2” in %3. Write the two ends of a go/no-go block, the thin one and the thick one.")},
+    {RowProblem::SizesOfTaper, WORDS("Line %1 has “%2” in %3, and a taper gauge has no sizes. Write how fine "
+                                     "it reads in resolution_mm, or write another kind.")},
+    {RowProblem::ResolutionOfSizes, WORDS("Line %1 has “%2” in %3, which belongs to a taper gauge only. "
+                                          "Leave the field empty, or write taper in kind.")},
+    {RowProblem::ZeroLength,
+     WORDS("Line %1 has “%2” in %3. Write a length above zero, in millimetres, or leave the field empty.")},
+    {RowProblem::KnownGapUnread, WORDS("Line %1 says what was read on a gap of known width and not how wide "
+                                       "it is. Write the width in %3.")},
+    {RowProblem::CheckWithoutDay, WORDS("Line %1 has “%2” in %3, and no day in check_date. Write the day of "
+                                        "the check, or leave out what is said of it.")},
+    {RowProblem::DoubtAfterCheck, WORDS("Line %1 has the date %2 in %3, later than the check that found it. "
+                                        "Write the day of the check, or an earlier one.")},
+    {RowProblem::NothingTried, WORDS("Line %1 says of no direction whether play was felt. Write felt or none "
+                                     "in along or across, or take the line out.")},
+    {RowProblem::MeasuredUnfelt, WORDS("Line %1 has “%2” in %3, and %4 does not say that play was felt. "
+                                       "Write felt there, or leave the figure out.")},
+    {RowProblem::SaysOtherwise,
+     WORDS("Line %1 has “%2” in %3, where “%4” is known already. Nothing that is known is changed by a "
+           "table: write the same or leave the field empty, and change it in Set up.")},
+    {RowProblem::SaysMore,
+     WORDS("Line %1 has “%2” in %3, and this is known already without it. Nothing that is known is changed "
+           "by a table: leave the field empty, and fill it in in Set up.")},
+    {RowProblem::NoFittingDay, WORDS("Line %1 does not say when a fitting of “%2” began, and no reading of "
+                                     "it comes in that would say. Write a day in %3, such as 2026-05-02.")},
+    {RowProblem::FittingTwice,
+     WORDS("Line %1 begins a fitting on %2 that stands further up in this table too. Take the line out.")},
+    {RowProblem::FittingTooEarly,
+     WORDS("Line %1 begins a fitting on %2, before the last one in the file, %4. Look over the day in %3.")},
 };
 
 #undef WORDS
@@ -125,6 +171,23 @@ QString shown(const std::string& text)
 {
     const QString whole = QString::fromStdString(text).simplified();
     return whole.size() <= kLongestShown ? whole : whole.left(kLongestShown) + QChar{0x2026};
+}
+
+// Each part once in the words, and none in another part.
+QString filled(const QString& words, const std::array<QString, 4>& parts)
+{
+    QString sentence;
+    for (qsizetype at = 0; at < words.size(); ++at) {
+        const int number =
+            words[at] == QLatin1Char('%') && at + 1 < words.size() ? words[at + 1].digitValue() : 0;
+        if (number >= 1 && number <= 4) {
+            sentence += parts[static_cast<std::size_t>(number - 1)];
+            ++at;
+        } else {
+            sentence += words[at];
+        }
+    }
+    return sentence;
 }
 
 } // namespace
@@ -138,20 +201,48 @@ QString ImportWords::sentence(const BadRow& row)
     if (form == std::end(kForms))
         return tr("Line %1 could not be taken. Look it over.").arg(line);
     const QString words = tr(form->sentence);
-    if (words.contains(QStringLiteral("%3")))
-        return words.arg(line, shown(row.text), QString::fromStdString(row.column));
-    if (words.contains(QStringLiteral("%2")))
-        return words.arg(line, shown(row.text));
-    return words.contains(QStringLiteral("%1")) ? words.arg(line) : words;
+    const std::array parts{line, shown(row.text), QString::fromStdString(row.column), shown(row.instead)};
+    return filled(words, parts);
+}
+
+QString ImportWords::inTable(const QString& table, const BadRow& row)
+{
+    return tr("%1: %2", "file name, sentence").arg(table, sentence(row));
 }
 
 QString ImportWords::nothingImported(int problems)
 {
     if (problems == 1)
-        return tr("Nothing was imported. Put right what is named above, then import the whole table again.");
-    return tr("Nothing was imported. Put right the %1 things named above, then import the whole table again.")
+        return tr("Nothing was imported. Put right what is named above, then import everything again.");
+    return tr("Nothing was imported. Put right the %1 things named above, then import everything again.")
         .arg(Formats{}.count(problems));
 }
+
+QString ImportWords::added(const Imported& imported)
+{
+    const std::pair<int, QString> kinds[] = {
+        {imported.airframes, tr("Airframes: %1.")},
+        {imported.couplings, tr("Couplings: %1.")},
+        {imported.fittings, tr("Fittings: %1.")},
+        {imported.people, tr("People: %1.")},
+        {imported.gauges, tr("Leaf sets and gauges: %1.")},
+        {imported.gaugeChecks, tr("Checks of them: %1.")},
+        {imported.events, tr("Events: %1.")},
+        {imported.jointPlays, tr("Joint plays: %1.")},
+    };
+    QStringList sentences{tr("Added.")};
+    for (const auto& [count, words] : kinds)
+        if (count > 0)
+            sentences.append(words.arg(Formats{}.count(count)));
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString ImportWords::thereAlready(int rows)
+{
+    return tr("%n row(s) left out, as the file says the same already.", nullptr, rows);
+}
+
+QString ImportWords::nothingNew() { return tr("There is nothing in it that the file does not say already."); }
 
 QString ImportWords::imported(int readings, int records)
 {

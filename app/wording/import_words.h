@@ -1,13 +1,13 @@
 #pragma once
 
-#include "core/exchange/reading_table.h"
+#include "core/exchange/imported.h"
 
 #include <QCoreApplication>
 #include <QString>
 
 namespace rig {
 
-// Why a table of readings was not taken, line by line.
+// What came in from tables, or why they were not taken, line by line.
 class ImportWords
 {
     Q_DECLARE_TR_FUNCTIONS(ImportWords)
@@ -15,10 +15,14 @@ class ImportWords
 public:
     // What is wrong in which line, with the text that stands there, and what to do.
     static QString sentence(const BadRow& row);
+    static QString inTable(const QString& table, const BadRow& row);
 
     static QString nothingImported(int problems);
     static QString passedOver(int rows);
     static QString imported(int readings, int records);
+    static QString added(const Imported& imported); // all but readings
+    static QString thereAlready(int rows);
+    static QString nothingNew();
 };
 
 } // namespace rig

@@ -21,4 +21,13 @@ template <typename Kind> std::string text(Kind kind)
     return std::string{wordOf(kind)};
 }
 
+// All of them, as they are told to a reader.
+template <typename Kind> std::string wordsOf()
+{
+    std::string words;
+    for (int i = 0; !wordOf(static_cast<Kind>(i)).empty(); ++i)
+        words += (i == 0 ? "" : ", ") + text(static_cast<Kind>(i));
+    return words;
+}
+
 } // namespace rig

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/clock.h"
+#include "core/exchange/bad_row.h"
 #include "core/measure/gap_interval.h"
 
 #include <string>
@@ -38,66 +39,12 @@ enum class RowAside {
     Struck,    // nothing does
 };
 
-// Why a row, or the whole table, was not taken. Nothing doubtful is guessed at.
-enum class RowProblem {
-    // the table
-    Empty,
-    NoRows,
-    NotUtf8,
-    MixedSeparators, // commas and semicolons in the header line
-    MissingColumn,
-    UnknownColumn,
-    ColumnTwice,
-    // a row
-    UnclosedQuote,
-    StrayQuote,
-    WrongFieldCount,
-    DecimalComma, // 0,55 in a table parted by commas
-    NoAirframe,
-    NoCoupling,
-    NoPerson,
-    NoDay,
-    NotADay,
-    NoGap, // neither bound says anything
-    NotFinite,
-    NotANumber,
-    TwoSeparators,
-    TooFine,
-    Negative,
-    TooWide,
-    Reversed,
-    SameBounds,
-    UnknownState,
-    UnknownAside,
-    NotARepeat,
-    // a row against the file
-    FutureDay,
-    UnknownAirframe,
-    UnknownCoupling,
-    NoFitting,
-    NothingToMeasure, // the coupling has no gap
-    UnknownPerson,
-    UnknownGauge,
-    AlreadyInFile,
-    TwiceInTable,
-    RepeatSkips,
-};
-
-struct BadRow
-{
-    int line = 0;
-    RowProblem problem = RowProblem::Empty;
-    std::string text;   // what could not be taken, as it stands in the table
-    std::string column; // where it stands, when it stands in one
-
-    bool operator==(const BadRow&) const = default;
-};
-
 struct ReadingTable
 {
     std::vector<TableRow> rows; // those without a problem
     std::vector<BadRow> bad;
-    int setAside = 0; // rows of readings that do not stand; nothing else is read of them
+    bool isRead = false; // false when no row of it could be read
+    int setAside = 0;    // rows of readings that do not stand; nothing else is read of them
 };
 
 // Reads a table of readings: docs/import.md describes it.

@@ -1,95 +1,39 @@
 #include "core/exchange/readings_in.h"
 
+#include "core/baseline/admitted.h"
 #include "core/day_entry.h"
 #include "core/exchange/row_key.h"
 #include "core/rigging/counts_as.h"
-#include "core/store/names.h"
 
-#include <algorithm>
 #include <map>
 #include <optional>
-#include <set>
+#include <string>
 #include <utility>
 
 namespace rig {
 
 namespace {
 
-template <typename Thing, typename Name> auto idsByName(const std::vector<Thing>& things, Name name)
+// What of the file bears on further readings.
+struct KnownReadings
 {
-    std::map<std::string, decltype(Thing::id)> ids;
-    for (const Thing& thing : things)
-        ids.emplace(comparable(thing.*name), thing.id);
-    return ids;
-}
-
-template <typename Ids> auto found(const Ids& ids, const std::string& name)
-{
-    const auto at = ids.find(comparable(name));
-    return at == ids.end() ? std::optional<typename Ids::mapped_type>{} : std::optional{at->second};
-}
-
-struct KnownAirframe
-{
-    AirframeId id;
-    std::map<std::string, CouplingId> couplings;
-    std::set<CouplingId> withoutGap;
-    std::vector<Fitting> fittings;
-};
-
-// What is in the file, by the names that a table uses.
-struct Known
-{
-    std::map<std::string, PersonId> people;
-    std::map<std::string, GaugeId> gauges;
-    std::map<std::string, AirframeId> airframeIds;
-    std::map<AirframeId, KnownAirframe> airframes;
     std::map<std::pair<AirframeId, Day>, RecordId> imported; // records of earlier tables
     RowCounts readings;                                      // superseded ones among them
 };
 
-Outcome learn(const Records& records, AirframeId airframe, Known& known)
+Outcome learn(const Records& records, AirframeId airframe, KnownReadings& known)
 {
     Problem problem;
-    std::vector<Coupling> couplings;
     std::vector<KeptReading> readings;
     std::vector<RiggingRecord> riggings;
-    KnownAirframe& own = known.airframes[airframe];
-    own.id = airframe;
-    const bool read = take(records.couplings(airframe), couplings, problem) &&
-                      take(records.fittings(airframe), own.fittings, problem) &&
-                      take(records.readings(airframe), readings, problem) &&
-                      take(records.riggingRecords(airframe), riggings, problem);
-    if (!read)
+    if (!take(records.readings(airframe), readings, problem) ||
+        !take(records.riggingRecords(airframe), riggings, problem))
         return problem;
-    own.couplings = idsByName(couplings, &Coupling::name);
-    for (const Coupling& coupling : couplings)
-        if (!hasGap(coupling))
-            own.withoutGap.insert(coupling.id);
     for (const KeptReading& kept : readings)
         ++known.readings[keyOf(kept.reading)];
     for (const RiggingRecord& record : riggings)
         if (record.origin == RecordOrigin::ImportedTable)
             known.imported.emplace(std::pair{airframe, record.begins.localDay()}, record.id);
-    return Done{};
-}
-
-Outcome learn(const Records& records, Known& known)
-{
-    Problem problem;
-    std::vector<Person> people;
-    std::vector<Gauge> gauges;
-    std::vector<Airframe> airframes;
-    const bool read = take(records.persons(), people, problem) && take(records.gauges(), gauges, problem) &&
-                      take(records.airframes(), airframes, problem);
-    if (!read)
-        return problem;
-    known.people = idsByName(people, &Person::name);
-    known.gauges = idsByName(gauges, &Gauge::name);
-    known.airframeIds = idsByName(airframes, &Airframe::registration);
-    for (const Airframe& airframe : airframes)
-        if (const Outcome learnt = learn(records, airframe.id, known); !learnt)
-            return learnt;
     return Done{};
 }
 
@@ -103,17 +47,18 @@ struct ResolvedRow
 class Resolver
 {
 public:
-    Resolver(const Known& known, Day today, std::vector<BadRow>& bad)
-        : m_known{known}, m_today{today}, m_bad{bad}
+    Resolver(const NamedThings& things, const KnownReadings& known, Day today, std::vector<BadRow>& bad)
+        : m_things{things}, m_known{known}, m_today{today}, m_bad{bad}
     {
     }
 
     void resolve(const TableRow& row)
     {
         const std::size_t before = m_bad.size();
+        m_leansOnBadRow = false;
         ResolvedRow resolved;
         fill(row, resolved);
-        if (m_bad.size() == before && isNew(row, keyOf(resolved.reading)))
+        if (m_bad.size() == before && !m_leansOnBadRow && isNew(row, keyOf(resolved.reading)))
             m_rows.push_back(std::move(resolved));
     }
 
@@ -125,25 +70,34 @@ private:
         m_bad.push_back({row.line, problem, text, column});
     }
 
+    // The id of what has this name; null where a row refuses it.
+    template <typename Thing>
+    auto idOf(const ByName<Thing>& things, const std::string& name, const TableRow& row, RowProblem elseWhy,
+              const char* column)
+    {
+        const Thing* thing = found(things, name);
+        if (!thing)
+            refuse(row, elseWhy, name, column);
+        m_leansOnBadRow = m_leansOnBadRow || (thing && thing->id.isNull());
+        return thing ? thing->id : decltype(Thing::id){};
+    }
+
     void fill(const TableRow& row, ResolvedRow& resolved)
     {
         Reading& reading = resolved.reading;
         if (row.day > m_today)
             refuse(row, RowProblem::FutureDay, dayText(row.day), "date");
-        if (const auto airframe = found(m_known.airframeIds, row.airframe)) {
-            resolved.airframe = *airframe;
-            fillCoupling(row, m_known.airframes.at(*airframe), reading);
-        } else {
-            refuse(row, RowProblem::UnknownAirframe, row.airframe, "airframe");
-        }
-        if (const auto person = found(m_known.people, row.person))
-            reading.person = *person;
-        else
-            refuse(row, RowProblem::UnknownPerson, row.person, "person");
-        if (!row.gauge.empty() && !(reading.gauge = found(m_known.gauges, row.gauge)))
-            refuse(row, RowProblem::UnknownGauge, row.gauge, "gauge");
-        if (!row.second.empty() && !(reading.second = found(m_known.people, row.second)))
-            refuse(row, RowProblem::UnknownPerson, row.second, "second");
+        resolved.airframe =
+            idOf(m_things.airframes, row.airframe, row, RowProblem::UnknownAirframe, "airframe");
+        if (const NamedAirframe* airframe = found(m_things.airframes, row.airframe))
+            fillCoupling(row, *airframe, reading);
+        reading.person = idOf(m_things.people, row.person, row, RowProblem::UnknownPerson, "person");
+        if (!row.gauge.empty())
+            reading.gauge = idOf(m_things.gauges, row.gauge, row, RowProblem::UnknownGauge, "gauge");
+        if (!row.second.empty())
+            reading.second = idOf(m_things.people, row.second, row, RowProblem::UnknownPerson, "second");
+        if (reading.second && !reading.person.isNull() && *reading.second == reading.person)
+            refuse(row, RowProblem::SecondIsPerson, row.second, "second");
         reading.interval = row.interval;
         reading.technique = Technique::Table;
         reading.state = row.state == RowState::PartSeated ? SeatState::PartSeated : SeatState::Locked;
@@ -166,17 +120,15 @@ private:
         return Purpose::Rigging;
     }
 
-    void fillCoupling(const TableRow& row, const KnownAirframe& airframe, Reading& reading)
+    void fillCoupling(const TableRow& row, const NamedAirframe& airframe, Reading& reading)
     {
-        const auto coupling = found(airframe.couplings, row.coupling);
-        if (!coupling) {
-            refuse(row, RowProblem::UnknownCoupling, row.coupling, "coupling");
+        reading.coupling =
+            idOf(airframe.couplings, row.coupling, row, RowProblem::UnknownCoupling, "coupling");
+        if (reading.coupling.isNull())
             return;
-        }
-        reading.coupling = *coupling;
-        if (airframe.withoutGap.contains(*coupling))
+        if (!hasGap(*found(airframe.couplings, row.coupling)))
             refuse(row, RowProblem::NothingToMeasure, row.coupling, "coupling");
-        else if (const auto fitting = fittingOn(row.day, *coupling, airframe.fittings))
+        else if (const auto fitting = fittingOn(row.day, reading.coupling, airframe.fittings))
             reading.fitting = fitting->id;
         else
             refuse(row, RowProblem::NoFitting, row.coupling, "coupling");
@@ -201,15 +153,17 @@ private:
         return false;
     }
 
-    const Known& m_known;
+    const NamedThings& m_things;
+    const KnownReadings& m_known;
     Day m_today;
     std::vector<BadRow>& m_bad;
     RowCounts m_inTable;
     std::vector<ResolvedRow> m_rows;
+    bool m_leansOnBadRow = false; // the row names what a bad row of another table tells of
 };
 
 // The rigging record that a reading of a table belongs to.
-Result<RecordId> recordFor(Records& records, const ResolvedRow& row, Known& known, int& made)
+Result<RecordId> recordFor(Records& records, const ResolvedRow& row, KnownReadings& known, int& made)
 {
     const std::pair key{row.airframe, row.reading.when.localDay()};
     if (const auto at = known.imported.find(key); at != known.imported.end())
@@ -228,7 +182,7 @@ Result<RecordId> recordFor(Records& records, const ResolvedRow& row, Known& know
     return added;
 }
 
-Outcome keep(Records& records, const std::vector<ResolvedRow>& rows, Known& known, Imported& imported)
+Outcome keep(Records& records, const std::vector<ResolvedRow>& rows, KnownReadings& known, Imported& imported)
 {
     for (const ResolvedRow& row : rows) {
         Reading reading = row.reading;
@@ -247,31 +201,17 @@ Outcome keep(Records& records, const std::vector<ResolvedRow>& rows, Known& know
 
 } // namespace
 
-Result<Imported> importReadings(Records& records, const Clock& clock, std::string_view table)
+Outcome addReadings(Records& records, Day today, const std::vector<TableRow>& rows, const NamedThings& known,
+                    Imported& imported)
 {
-    ReadingTable parsed = parseReadings(table);
-    Imported imported;
-    imported.bad = std::move(parsed.bad);
-    imported.setAside = parsed.setAside;
-    // Looked up within the transaction: nothing can come in between from another window.
-    const Outcome done = records.together([&]() -> Outcome {
-        Known known;
-        if (const Outcome learnt = learn(records, known); !learnt)
+    KnownReadings readings;
+    for (const auto& [name, airframe] : known.airframes)
+        if (const Outcome learnt = learn(records, airframe.id, readings); !learnt)
             return learnt;
-        Resolver resolver{known, clock.now().localDay(), imported.bad};
-        for (const TableRow& row : parsed.rows)
-            resolver.resolve(row);
-        if (!imported.bad.empty())
-            return Problem{ProblemKind::FactRefused, "bad rows"};
-        return keep(records, resolver.rows(), known, imported);
-    });
-    if (!imported.bad.empty()) {
-        std::ranges::stable_sort(imported.bad, {}, &BadRow::line);
-        return imported;
-    }
-    if (!done)
-        return done.problem();
-    return imported;
+    Resolver resolver{known, readings, today, imported.bad};
+    for (const TableRow& row : rows)
+        resolver.resolve(row);
+    return imported.bad.empty() ? keep(records, resolver.rows(), readings, imported) : Outcome{Done{}};
 }
 
 } // namespace rig

@@ -6,6 +6,7 @@
 #include "core/exchange/fields.h"
 #include "core/exchange/reading_table.h"
 #include "core/exchange/row_key.h"
+#include "core/exchange/table_columns.h"
 #include "core/rigging/counts_as.h"
 
 #include <algorithm>
@@ -144,27 +145,14 @@ Outcome appendCouplings(const Records& records, const Airframe& airframe, std::s
         !take(records.fittings(airframe.id), fittings, problem))
         return problem;
     for (const Coupling& coupling : couplings) {
-        std::vector<std::string> own{airframe.registration,
-                                     coupling.name,
-                                     circuitText(coupling),
-                                     text(coupling.side),
-                                     coupling.access,
-                                     coupling.leafPlace,
-                                     text(coupling.layout),
-                                     text(coupling.kind),
-                                     yesNo(partsOf(coupling).gap),
-                                     yesNo(partsOf(coupling).pull),
-                                     yesNo(partsOf(coupling).securing),
-                                     yesNo(coupling.inUse),
-                                     coupling.note};
+        Fields own = columnsOf(airframe.registration, coupling);
         const std::size_t width = own.size();
         bool written = false;
         for (const Fitting& fitting : fittings) {
             if (fitting.coupling != coupling.id)
                 continue;
             own.resize(width);
-            own.push_back(dayText(fitting.begins));
-            own.push_back(reasonText(fitting));
+            append(own, columnsOf(fitting));
             table += csvLine(own);
             written = true;
         }
@@ -173,21 +161,6 @@ Outcome appendCouplings(const Records& records, const Airframe& airframe, std::s
             table += csvLine(own);
     }
     return Done{};
-}
-
-std::vector<std::string> columnsOf(const Gauge& gauge)
-{
-    std::string sizes;
-    for (const Gap size : gauge.set.sizes())
-        sizes += (sizes.empty() ? "" : "; ") + millimetres(size);
-    const bool taper = gauge.set.kind() == GaugeKind::Taper;
-    return {gauge.name,
-            text(gauge.set.kind()),
-            sizes,
-            taper ? millimetres(gauge.set.resolution()) : std::string{},
-            millimetresOrNothing(gauge.tolerance),
-            yesNo(gauge.inUse),
-            gauge.note};
 }
 
 } // namespace
@@ -209,9 +182,7 @@ Result<std::string> writeCouplings(const Records& records)
     const auto airframes = records.airframes();
     if (!airframes)
         return airframes.problem();
-    std::string table =
-        csvLine({"airframe", "coupling", "circuit", "side", "access", "leaf_place", "layout", "kind", "gap",
-                 "to_pull", "to_secure", "in_use", "note", "fitting_begins", "fitting_reason"});
+    std::string table = csvLine(couplingColumns());
     for (const Airframe& airframe : airframes.value())
         if (const Outcome done = appendCouplings(records, airframe, table); !done)
             return done.problem();
@@ -223,7 +194,7 @@ Result<std::string> writeEvents(const Records& records)
     const auto names = namesIn(records);
     if (!names)
         return names.problem();
-    std::string table = csvLine({"airframe", "coupling", "date", "kind", "note", "person"});
+    std::string table = csvLine(eventColumns());
     for (const Airframe& airframe : names.value().airframes) {
         Problem problem;
         std::vector<Coupling> couplings;
@@ -246,8 +217,7 @@ Result<std::string> writeJointPlays(const Records& records)
     const auto names = namesIn(records);
     if (!names)
         return names.problem();
-    std::string table = csvLine({"airframe", "coupling", "date", "along", "along_mm", "across", "across_mm",
-                                 "person", "note", "from_paper"});
+    std::string table = csvLine(jointPlayColumns());
     for (const Airframe& airframe : names.value().airframes) {
         Problem problem;
         std::vector<Coupling> couplings;
@@ -274,9 +244,9 @@ Result<std::string> writePeople(const Records& records)
     const auto people = records.persons();
     if (!people)
         return people.problem();
-    std::string table = csvLine({"name", "role", "phone"});
+    std::string table = csvLine(personColumns());
     for (const Person& person : people.value())
-        table += csvLine({person.name, person.role, person.phone});
+        table += csvLine(columnsOf(person));
     return table;
 }
 
@@ -287,23 +257,17 @@ Result<std::string> writeGauges(const Records& records)
     std::vector<GaugeCheck> checks;
     if (!take(records.gauges(), gauges, problem) || !take(records.gaugeChecks(), checks, problem))
         return problem;
-    std::string table = csvLine({"name", "kind", "sizes_mm", "resolution_mm", "tolerance_mm", "in_use",
-                                 "note", "check_date", "check_how", "check_found", "quarantine_from",
-                                 "known_mm", "known_enters_mm", "known_refuses_mm"});
+    std::string table = csvLine(gaugeColumns());
     for (const Gauge& gauge : gauges) {
-        std::vector<std::vector<std::string>> found;
+        std::vector<Fields> found;
         for (const GaugeCheck& check : checks)
             if (check.gauge == gauge.id)
-                found.push_back(
-                    {dayText(check.day), check.how, check.found, dayOrNothing(check.quarantineFrom),
-                     check.known ? millimetres(check.known->width) : std::string{},
-                     check.known ? millimetres(check.known->read.enters) : std::string{},
-                     check.known ? millimetresOrNothing(check.known->read.refuses) : std::string{}});
+                found.push_back(columnsOf(check));
         if (found.empty())
-            found.emplace_back(7);
+            found.emplace_back(gaugeColumns().size() - columnsOf(gauge).size());
         for (const auto& check : found) {
-            std::vector<std::string> line = columnsOf(gauge);
-            line.insert(line.end(), check.begin(), check.end());
+            Fields line = columnsOf(gauge);
+            append(line, check);
             table += csvLine(line);
         }
     }

@@ -6,11 +6,11 @@
 namespace rig {
 namespace {
 
-constexpr int kProblems = static_cast<int>(RowProblem::RepeatSkips) + 1;
+constexpr int kProblems = static_cast<int>(RowProblem::FittingTooEarly) + 1;
 
 QString sentenceOf(RowProblem problem)
 {
-    return ImportWords::sentence({7, problem, "QX-%1", "enters_mm"});
+    return ImportWords::sentence({7, problem, "QX-%1", "enters_mm", TableKind::Readings, "leaves, pins"});
 }
 
 TEST(ImportWords, HaveASentenceOfTheirOwnForEveryReason)
@@ -25,6 +25,7 @@ TEST(ImportWords, HaveASentenceOfTheirOwnForEveryReason)
         EXPECT_EQ(sentence.contains("ine 7"), i != static_cast<int>(RowProblem::Empty));
         EXPECT_FALSE(sentence.contains("%2"));
         EXPECT_FALSE(sentence.contains("%3"));
+        EXPECT_FALSE(sentence.contains("%4"));
         sentences.insert(sentence);
     }
     EXPECT_EQ(sentences.size(), static_cast<std::size_t>(kProblems));
@@ -36,6 +37,21 @@ TEST(ImportWords, NameLineTextAndColumnAndSayWhatToDo)
         ImportWords::sentence({12, RowProblem::TwoSeparators, "1.234,5", "refuses_mm"}),
         "Line 12 has “1.234,5” in refuses_mm, with more than one point or comma. Write one of them only, "
         "such as 0.60.");
+}
+
+TEST(ImportWords, NameTheTableAndTheWordsThatMayStandThere)
+{
+    EXPECT_EQ(ImportWords::inTable("couplings.csv", {4, RowProblem::NotAWord, "lef%3", "side",
+                                                     TableKind::Couplings, "none, left, right"}),
+              "couplings.csv: Line 4 has “lef%3” in side. Write one of these: none, left, right.");
+}
+
+TEST(ImportWords, CountWhatCameInByKindAndLeaveOutWhatDidNot)
+{
+    Imported imported;
+    imported.couplings = 8;
+    imported.people = 1200;
+    EXPECT_EQ(ImportWords::added(imported), "Added. Couplings: 8. People: 1,200.");
 }
 
 TEST(ImportWords, CutALineThatIsAsLongAsATable)

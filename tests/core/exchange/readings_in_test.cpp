@@ -1,4 +1,4 @@
-#include "core/exchange/readings_in.h"
+#include "core/exchange/tables_in.h"
 #include "core/exchange/tables_out.h"
 #include "tests/support/hangar.h"
 

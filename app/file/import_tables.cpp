@@ -1,0 +1,130 @@
+#include "app/file/open_file.h"
+#include "app/file/verbs.h"
+#include "app/wording/file_words.h"
+#include "app/wording/import_words.h"
+#include "core/exchange/tables_in.h"
+
+#include <QByteArray>
+#include <QFile>
+#include <QFileInfo>
+
+#include <algorithm>
+#include <array>
+#include <memory>
+
+namespace rig::file {
+
+namespace {
+
+// One of the tables, where it was named on the command line.
+struct TableFile
+{
+    TableKind kind = TableKind::Readings;
+    QString path;
+    std::optional<std::string_view> TablesGiven::*member = nullptr;
+    QByteArray bytes = {};
+};
+
+using TableFiles = std::vector<TableFile>;
+
+TableFiles filesOf(const TablesWanted& wanted)
+{
+    TableFiles files{
+        {TableKind::Couplings, wanted.couplings, &TablesGiven::couplings},
+        {TableKind::People, wanted.people, &TablesGiven::people},
+        {TableKind::Gauges, wanted.gauges, &TablesGiven::gauges},
+        {TableKind::Events, wanted.events, &TablesGiven::events},
+        {TableKind::JointPlays, wanted.jointPlays, &TablesGiven::jointPlays},
+        {TableKind::Readings, wanted.readings, &TablesGiven::readings},
+    };
+    std::erase_if(files, [](const TableFile& file) { return file.path.isEmpty(); });
+    return files;
+}
+
+bool isRead(TableFile& file)
+{
+    QFile source{file.path};
+    if (!source.open(QIODevice::ReadOnly))
+        return false;
+    file.bytes = source.readAll();
+    return source.error() == QFileDevice::NoError;
+}
+
+TablesGiven givenIn(const TableFiles& files)
+{
+    TablesGiven given;
+    for (const TableFile& file : files)
+        given.*file.member =
+            std::string_view{file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())};
+    return given;
+}
+
+// Readings and events are always of something that is there.
+bool mayMakeAFile(const TablesWanted& wanted)
+{
+    return !wanted.couplings.isEmpty() || !wanted.people.isEmpty() || !wanted.gauges.isEmpty();
+}
+
+int tellBadRows(const std::vector<BadRow>& bad, const TableFiles& files)
+{
+    for (const BadRow& row : bad) {
+        const auto file = std::ranges::find(files, row.table, &TableFile::kind);
+        complain(file == files.end() ? ImportWords::sentence(row)
+                                     : ImportWords::inTable(QFileInfo{file->path}.fileName(), row));
+    }
+    complain(ImportWords::nothingImported(static_cast<int>(bad.size())));
+    return kBadUse;
+}
+
+void tell(const Imported& imported)
+{
+    if (imported.things() > 0)
+        say(ImportWords::added(imported));
+    if (imported.readings > 0)
+        say(ImportWords::imported(imported.readings, imported.records));
+    if (imported.things() == 0 && imported.readings == 0)
+        say(ImportWords::nothingNew());
+    if (imported.thereAlready > 0)
+        say(ImportWords::thereAlready(imported.thereAlready));
+    if (imported.setAside > 0)
+        say(ImportWords::passedOver(imported.setAside));
+}
+
+int importInto(const TablesWanted& wanted, const TableFiles& files, OpenAs as, bool& isKept)
+{
+    OpenFile open;
+    if (const Outcome opened = open.open(wanted.file, as); !opened)
+        return couldNot(opened.problem(), wanted.file);
+    isKept = as == OpenAs::Existing;
+    const auto imported = rig::importTables(*open.records, open.clock, givenIn(files));
+    if (!imported)
+        return couldNot(imported.problem(), wanted.file);
+    const Imported& result = imported.value();
+    if (!result.bad.empty())
+        return tellBadRows(result.bad, files);
+    isKept = isKept || result.things() > 0 || result.readings > 0;
+    if (isKept && as == OpenAs::New)
+        say(FileWords::made(wanted.file));
+    tell(result);
+    return kDone;
+}
+
+} // namespace
+
+int importTables(const TablesWanted& wanted)
+{
+    TableFiles files = filesOf(wanted);
+    for (TableFile& file : files)
+        if (!isRead(file))
+            return couldNot(FileWords::cannotRead(file.path));
+    const bool makes = !QFileInfo::exists(wanted.file) && mayMakeAFile(wanted);
+    bool isKept = true; // what could not be opened was not made here either
+    const int status = importInto(wanted, files, makes ? OpenAs::New : OpenAs::Existing, isKept);
+    if (isKept)
+        return status;
+    QFile::remove(wanted.file);
+    complain(FileWords::notKept(wanted.file));
+    return status;
+}
+
+} // namespace rig::file
