@@ -568,6 +568,13 @@ QString RiggedWords::interruptedAt(const QString& time)
     return tr("Interrupted at %1. This coupling starts again from the look.").arg(time);
 }
 
+QString RiggedWords::keptFromBefore(const QString& reading)
+{
+    return tr("What was read before the interruption, %1, is kept. The coupling still starts again from the "
+              "look.")
+        .arg(reading);
+}
+
 QString RiggedWords::changedInAnotherWindow()
 {
     return tr(

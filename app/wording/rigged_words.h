@@ -151,6 +151,7 @@ public:
     static QString firstHere();
     static QString escHint();
     static QString interruptedAt(const QString& time);
+    static QString keptFromBefore(const QString& reading);
     static QString changedInAnotherWindow();
     static QString correctedBeforeTheBreak(const QString& interval);
     static QString movement(const QString& sign);

@@ -482,7 +482,10 @@ TEST_P(RiggingJourney, InterruptedTwiceItIsDoneFromTheLookEachTimeAndTheMarkStay
     type("yyy0.5");
     press(Qt::Key_Return);
     press(Qt::Key_Escape);
-    type("yyy0.5");
+    type("y");
+    EXPECT_TRUE(text("couplingNotice").startsWith("What was read before the interruption, 0.50"))
+        << text("couplingNotice").toStdString();
+    type("yy0.5");
     press(Qt::Key_Return);
     type("yy");
     const RecordContent now = content();

@@ -283,6 +283,9 @@ QString CouplingPanel::firstThing() const
         return m_sheet.isNobodyApart ? ConnectedWords::nobodyApart() : ConnectedWords::chooseSecond();
     if (const auto notSeen = m_sheet.flow.notSeen())
         return RiggedWords::notSeenHere(*notSeen);
+    const CouplingFlow& flow = m_sheet.flow;
+    if (flow.interrupted && flow.last && flow.readings.empty())
+        return RiggedWords::keptFromBefore(Formats{}.interval(flow.last->interval));
     if (isFirst)
         return {};
     if (m_sheet.hasConnectedIt)
