@@ -10,7 +10,9 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <memory>
+#include <utility>
 
 namespace rig::file {
 
@@ -65,13 +67,23 @@ bool mayMakeAFile(const TablesWanted& wanted)
     return !wanted.couplings.isEmpty() || !wanted.people.isEmpty() || !wanted.gauges.isEmpty();
 }
 
+// A table that was saved wrongly has the same thing on every line: the first ones say what it is.
 int tellBadRows(const std::vector<BadRow>& bad, const TableFiles& files)
 {
+    constexpr int kMostTold = 10;
+    std::map<std::pair<TableKind, RowProblem>, int> times;
     for (const BadRow& row : bad) {
+        if (++times[{row.table, row.problem}] > kMostTold)
+            continue;
         const auto file = std::ranges::find(files, row.table, &TableFile::kind);
         complain(file == files.end() ? ImportWords::sentence(row)
                                      : ImportWords::inTable(QFileInfo{file->path}.fileName(), row));
     }
+    int untold = 0;
+    for (const auto& [what, count] : times)
+        untold += std::max(0, count - kMostTold);
+    if (untold > 0)
+        complain(ImportWords::moreOfTheSame(untold));
     complain(ImportWords::nothingImported(static_cast<int>(bad.size())));
     return kBadUse;
 }
@@ -117,7 +129,10 @@ int importTables(const TablesWanted& wanted)
     for (TableFile& file : files)
         if (!isRead(file))
             return couldNot(FileWords::cannotRead(file.path));
-    const bool makes = !QFileInfo::exists(wanted.file) && mayMakeAFile(wanted);
+    const bool isThere = QFileInfo::exists(wanted.file);
+    const bool makes = !isThere && mayMakeAFile(wanted);
+    if (!isThere && !makes)
+        return couldNot(FileWords::cannotBeMade(wanted.file));
     bool isKept = true; // what could not be opened was not made here either
     const int status = importInto(wanted, files, makes ? OpenAs::New : OpenAs::Existing, isKept);
     if (isKept)

@@ -3,6 +3,7 @@
 #include "app/file/verbs.h"
 #include "app/wording/file_words.h"
 #include "core/store/airframe_facts.h"
+#include "core/store/names.h"
 
 #include <algorithm>
 #include <random>
@@ -39,8 +40,9 @@ std::optional<AirframeFacts> factsNamed(const OpenFile& open, const QString& pat
         couldNot(airframes.problem(), path);
         return std::nullopt;
     }
-    const auto found =
-        std::ranges::find(airframes.value(), registration.toStdString(), &Airframe::registration);
+    const std::string wanted = comparable(registration.toStdString());
+    const auto found = std::ranges::find_if(
+        airframes.value(), [&wanted](const Airframe& one) { return comparable(one.registration) == wanted; });
     if (found == airframes.value().end()) {
         couldNot(FileWords::noSuchAirframe(path, registration));
         return std::nullopt;

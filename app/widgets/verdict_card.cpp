@@ -119,6 +119,12 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
     describe();
 }
 
+void VerdictCard::showStopped()
+{
+    m_caution->setText(VerdictWords::stoppedCaution());
+    describe();
+}
+
 void VerdictCard::showAsFound(const GapInterval& reading, const CouplingStanding& standing,
                               const QString& callName, const QString& callPhone)
 {

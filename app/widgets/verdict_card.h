@@ -35,6 +35,8 @@ public:
     // A reading of a joint that was found part-seated: not judged, and enough to stop.
     void showAsFound(const GapInterval& reading, const CouplingStanding& standing, const QString& callName,
                      const QString& callPhone);
+    // Beside either: the joint was stopped by something else than its gap, and nothing more is done at it.
+    void showStopped();
     // Nothing read yet: says what to do instead.
     void showPrompt(const QString& sentence);
     // "Saved 09:31.", that it is being saved, or that it is not.

@@ -12,7 +12,7 @@ QString DemonstrationWords::whatFor()
 }
 
 QString DemonstrationWords::shown(int readings) { return tr("%n part-seated reading(s)", nullptr, readings); }
-QString DemonstrationWords::neverShown() { return tr("part-seated never shown"); }
+QString DemonstrationWords::neverShown() { return tr("part-seated never seen"); }
 
 QString DemonstrationWords::cautionsHeading() { return tr("Before anything is left part-seated"); }
 
@@ -88,7 +88,7 @@ QString DemonstrationWords::columnOwner() { return tr("Who"); }
 
 QString DemonstrationWords::nothingSeen()
 {
-    return tr("Part-seated was never shown on this coupling. Until it is, both sides of the band count as "
+    return tr("Part-seated was never seen on this coupling. Until it is, both sides of the band count as "
               "suspect.");
 }
 

@@ -13,9 +13,9 @@ QString FileWords::usage()
         "  rigband-file export FILE --csv FOLDER         writes the file's facts as tables\n"
         "  rigband-file import FILE [--couplings X.csv] [--people X.csv] [--gauges X.csv]\n"
         "                      [--events X.csv] [--joint-play X.csv] [--csv READINGS.csv]\n"
-        "                                                adds what these tables say to a file, all of it or\n"
-        "                                                nothing; couplings, people and gauges make a file\n"
-        "                                                that is not there\n"
+        "                                                adds these tables to a file, all of them or none;\n"
+        "                                                where the file is not there yet, --couplings,\n"
+        "                                                --people or --gauges makes it\n"
         "  rigband-file record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
         "                                                a rigging record as pages to print\n"
         "  rigband-file report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
@@ -95,9 +95,17 @@ QString FileWords::cannotRead(const QString& file)
 
 QString FileWords::made(const QString& file) { return tr("%1 was not there, and was made.").arg(file); }
 
+QString FileWords::cannotBeMade(const QString& file)
+{
+    return tr("%1 is not there, and there is nothing to make it from. Name a file that is there, or give a "
+              "table "
+              "with --couplings, --people or --gauges too.")
+        .arg(file);
+}
+
 QString FileWords::notKept(const QString& file)
 {
-    return tr("%1 was not there before, and is not there now.").arg(file);
+    return tr("No file was made: %1 was not there before, and is not there now.").arg(file);
 }
 
 QString FileWords::noDay(const QString& day)

@@ -36,6 +36,7 @@ public:
     static QString cannotWrite(const QString& file);
     static QString cannotRead(const QString& file);
     static QString made(const QString& file);
+    static QString cannotBeMade(const QString& file);
     static QString notKept(const QString& file);
 
     static QString noDay(const QString& day);

@@ -56,24 +56,26 @@ constexpr Form kForms[] = {
     {RowProblem::NoAirframe, WORDS("Line %1 names no airframe. Write its registration.")},
     {RowProblem::NoCoupling, WORDS("Line %1 names no coupling. Write its name as it stands in Set up.")},
     {RowProblem::NoPerson, WORDS("Line %1 does not say who measured. Write the name.")},
-    {RowProblem::NoDay, WORDS("Line %1 has no date in %3. Write year, month and day, such as 2026-05-02.")},
-    {RowProblem::NotADay,
-     WORDS("Line %1 has “%2” in %3, where a date belongs. Write year, month and day, such as 2026-05-02.")},
+    {RowProblem::NoDay,
+     WORDS("Line %1 has no date in the column %3. Write year, month and day, such as 2026-05-02.")},
+    {RowProblem::NotADay, WORDS("Line %1 has “%2” in the column %3, where a date belongs. Write year, month "
+                                "and day, such as 2026-05-02.")},
     {RowProblem::NoGap,
      WORDS("Line %1 does not say which leaf entered or which did not. Write at least one of them.")},
-    {RowProblem::NotFinite, WORDS("Line %1 has “%2” in %3, the mark of a figure that could not be worked "
-                                  "out. Write the figure that was "
-                                  "read, or take the line out.")},
-    {RowProblem::NotANumber,
-     WORDS("Line %1 has “%2” in %3, which is not a length. Write millimetres, figures only, such as 0.60.")},
-    {RowProblem::TwoSeparators,
-     WORDS(
-         "Line %1 has “%2” in %3, with more than one point or comma. Write one of them only, such as 0.60.")},
-    {RowProblem::TooFine,
-     WORDS("Line %1 has “%2” in %3, finer than a micrometre. Write three figures after the point at most.")},
-    {RowProblem::Negative, WORDS("Line %1 has “%2” in %3, below zero. Write the length as it was read.")},
-    {RowProblem::TooWide,
-     WORDS("Line %1 has “%2” in %3, wider than any gap, 10 mm at most. Write the figure in millimetres.")},
+    {RowProblem::NotFinite,
+     WORDS("Line %1 has “%2” in the column %3, the mark of a figure that could not be worked "
+           "out. Write the figure that was "
+           "read, or take the line out.")},
+    {RowProblem::NotANumber, WORDS("Line %1 has “%2” in the column %3, which is not a length. Write "
+                                   "millimetres, figures only, such as 0.60.")},
+    {RowProblem::TwoSeparators, WORDS("Line %1 has “%2” in the column %3, with more than one point or comma. "
+                                      "Write one of them only, such as 0.60.")},
+    {RowProblem::TooFine, WORDS("Line %1 has “%2” in the column %3, finer than a micrometre. Write three "
+                                "figures after the point at most.")},
+    {RowProblem::Negative,
+     WORDS("Line %1 has “%2” in the column %3, below zero. Write the length as it was read.")},
+    {RowProblem::TooWide, WORDS("Line %1 has “%2” in the column %3, wider than any gap, 10 mm at most. Write "
+                                "the figure in millimetres.")},
     {RowProblem::Reversed, WORDS("Line %1 says that a leaf entered which is thicker than one that did not: "
                                  "“%2”. Look which of the two "
                                  "was meant.")},
@@ -83,12 +85,13 @@ constexpr Form kForms[] = {
     {RowProblem::UnknownState,
      WORDS(
          "Line %1 has the state “%2”. Write locked, part-seated or baseline, or leave it empty for locked.")},
-    {RowProblem::NotARepeat, WORDS("Line %1 has “%2” in repeat. Write 2 for the second reading that is the "
-                                   "same, 3 for the third, or leave "
-                                   "it empty.")},
+    {RowProblem::NotARepeat,
+     WORDS("Line %1 has “%2” in the column repeat. Write 2 for the second reading that is the "
+           "same, 3 for the third, or leave "
+           "it empty.")},
     {RowProblem::UnknownAside,
-     WORDS("Line %1 has “%2” in set_aside. Write corrected or struck, and the line is "
-           "left out, or leave it empty.")},
+     WORDS("Line %1 has “%2” in the column set_aside. Write corrected or struck, and the line is "
+           "passed over, or leave it empty.")},
     {RowProblem::FutureDay, WORDS("Line %1 has the date %2, which is still to come. Look over the date, and "
                                   "the clock of this computer.")},
     {RowProblem::UnknownAirframe,
@@ -103,8 +106,9 @@ constexpr Form kForms[] = {
      WORDS("Line %1 names the coupling “%2”, for which no fitting was begun. Begin one in Set up first.")},
     {RowProblem::NothingToMeasure, WORDS("Line %1 names the coupling “%2”, which has no gap to measure. Take "
                                          "the line out, or change what kind of coupling it is in Set up.")},
-    {RowProblem::UnknownPerson, WORDS("Line %1 names “%2” in %3, who is not in the file. Look over the name, "
-                                      "or add the person first: in Set up, or in a table.")},
+    {RowProblem::UnknownPerson,
+     WORDS("Line %1 names “%2” in the column %3, and nobody of that name is in the file. Look over the name, "
+           "or add the person first: in Set up, or in a table.")},
     {RowProblem::UnknownGauge, WORDS("Line %1 names the leaf set or gauge “%2”, which is not in the file. "
                                      "Look over the name, or add it first: in Set up, or in a table.")},
     {RowProblem::AlreadyInFile,
@@ -119,44 +123,53 @@ constexpr Form kForms[] = {
      WORDS("Line %1 is a repeated reading of “%2”, and the one before it is neither in the file nor further "
            "up in "
            "the table. Put right the line before it, or count repeat from 1 without gaps.")},
-    {RowProblem::SecondIsPerson,
-     WORDS("Line %1 names “%2” in person and in second. Name who stood by, or leave second empty.")},
-    {RowProblem::NothingThere, WORDS("Line %1 has nothing in %3, and it is needed there. Write it.")},
+    {RowProblem::SecondIsPerson, WORDS("Line %1 names “%2” both in the column person and in the column "
+                                       "second. Name in second whoever stood by, or leave it empty.")},
+    {RowProblem::NothingThere,
+     WORDS("Line %1 has nothing in the column %3, and it is needed there. Write it.")},
     {RowProblem::TooLong,
-     WORDS("Line %1 has a text in %3 that is longer than twenty pages: “%2”. Shorten it.")},
-    {RowProblem::NotAWord, WORDS("Line %1 has “%2” in %3. Write one of these: %4.")},
-    {RowProblem::PartsDoNotFit, WORDS("Line %1 has “%2” in %3, and the kind %4 says the opposite by itself. "
-                                      "Leave the field empty, or write another kind.")},
-    {RowProblem::NoSizes, WORDS("Line %1 has no sizes in %3. Write them in millimetres, such as 0.05; 0.10; "
-                                "0.15 or 0.05-1.00 step 0.05.")},
-    {RowProblem::NotSizes,
-     WORDS("Line %1 has “%2” in %3, which is no list of sizes. Write each size once, in millimetres and "
-           "above zero, such as 0.05; 0.10; 0.15 or 0.05-1.00 step 0.05.")},
-    {RowProblem::NotTwoSizes,
-     WORDS(
-         "Line %1 has “%2” in %3. Write the two ends of a go/no-go block, the thin one and the thick one.")},
-    {RowProblem::SizesOfTaper, WORDS("Line %1 has “%2” in %3, and a taper gauge has no sizes. Write how fine "
-                                     "it reads in resolution_mm, or write another kind.")},
-    {RowProblem::ResolutionOfSizes, WORDS("Line %1 has “%2” in %3, which belongs to a taper gauge only. "
-                                          "Leave the field empty, or write taper in kind.")},
-    {RowProblem::ZeroLength,
-     WORDS("Line %1 has “%2” in %3. Write a length above zero, in millimetres, or leave the field empty.")},
+     WORDS("Line %1 has a text in the column %3 that is longer than 100,000 bytes: “%2”. Shorten it.")},
+    {RowProblem::NotAWord, WORDS("Line %1 has “%2” in the column %3. Write one of these: %4.")},
+    {RowProblem::PartsDoNotFit,
+     WORDS("Line %1 has “%2” in the column %3, which does not go with the kind “%4”. "
+           "Leave the field empty, or write another kind.")},
+    {RowProblem::NoSizes,
+     WORDS("Line %1 has no sizes in the column %3. Write them in millimetres, such as 0.05; 0.10; "
+           "0.15 or 0.05-1.00 step 0.05.")},
+    {RowProblem::NotSizes, WORDS("Line %1 has “%2” in the column %3, which is no list of sizes. Write each "
+                                 "size once, in millimetres and "
+                                 "above zero, such as 0.05; 0.10; 0.15 or 0.05-1.00 step 0.05.")},
+    {RowProblem::NotTwoSizes, WORDS("Line %1 has “%2” in the column %3. Write the two ends of a go/no-go "
+                                    "block, the thin one and the thick one.")},
+    {RowProblem::SizesOfTaper,
+     WORDS("Line %1 has “%2” in the column %3, and a taper gauge has no sizes. Write how fine "
+           "it reads in resolution_mm, or write another kind.")},
+    {RowProblem::ResolutionOfSizes,
+     WORDS("Line %1 has “%2” in the column %3, which belongs to a taper gauge only. "
+           "Leave the field empty, or write taper in kind.")},
+    {RowProblem::ZeroLength, WORDS("Line %1 has “%2” in the column %3. Write a length above zero, in "
+                                   "millimetres, or leave the field empty.")},
     {RowProblem::KnownGapUnread, WORDS("Line %1 says what was read on a gap of known width and not how wide "
                                        "it is. Write the width in %3.")},
-    {RowProblem::CheckWithoutDay, WORDS("Line %1 has “%2” in %3, and no day in check_date. Write the day of "
-                                        "the check, or leave out what is said of it.")},
-    {RowProblem::DoubtAfterCheck, WORDS("Line %1 has the date %2 in %3, later than the check that found it. "
-                                        "Write the day of the check, or an earlier one.")},
-    {RowProblem::NothingTried, WORDS("Line %1 says of no direction whether play was felt. Write felt or none "
-                                     "in along or across, or take the line out.")},
-    {RowProblem::MeasuredUnfelt, WORDS("Line %1 has “%2” in %3, and %4 does not say that play was felt. "
-                                       "Write felt there, or leave the figure out.")},
+    {RowProblem::CheckWithoutDay,
+     WORDS("Line %1 has “%2” in the column %3, and no day in check_date. Write the day of "
+           "the check, or leave out what is said of it.")},
+    {RowProblem::DoubtAfterCheck,
+     WORDS("Line %1 has the date %2 in the column %3, later than the check that found it. "
+           "Write the day of the check, or an earlier one.")},
+    {RowProblem::NothingTried,
+     WORDS("Line %1 does not say in either column, along or across, whether play was felt. Write “felt” or "
+           "“none” in at least one of them, or take the line out.")},
+    {RowProblem::MeasuredUnfelt,
+     WORDS("Line %1 has “%2” in the column %3, and the column %4 does not say that play was felt. "
+           "Write felt there, or leave the figure out.")},
     {RowProblem::SaysOtherwise,
-     WORDS("Line %1 has “%2” in %3, where “%4” is known already. Nothing that is known is changed by a "
+     WORDS("Line %1 has “%2” in the column %3, where “%4” is known already. Nothing that is known is changed "
+           "by a "
            "table: write the same or leave the field empty, and change it in Set up.")},
-    {RowProblem::SaysMore,
-     WORDS("Line %1 has “%2” in %3, and this is known already without it. Nothing that is known is changed "
-           "by a table: leave the field empty, and fill it in in Set up.")},
+    {RowProblem::SaysMore, WORDS("Line %1 has “%2” in the column %3, and this is known already without it. "
+                                 "Nothing that is known is changed "
+                                 "by a table: leave the field empty, and fill it in in Set up.")},
     {RowProblem::NoFittingDay, WORDS("Line %1 does not say when a fitting of “%2” began, and no reading of "
                                      "it comes in that would say. Write a day in %3, such as 2026-05-02.")},
     {RowProblem::FittingTwice,
@@ -210,6 +223,11 @@ QString ImportWords::inTable(const QString& table, const BadRow& row)
     return tr("%1: %2", "file name, sentence").arg(table, sentence(row));
 }
 
+QString ImportWords::moreOfTheSame(int rows)
+{
+    return tr("%n more line(s) have the same to put right.", nullptr, rows);
+}
+
 QString ImportWords::nothingImported(int problems)
 {
     if (problems == 1)
@@ -226,7 +244,7 @@ QString ImportWords::added(const Imported& imported)
         {imported.fittings, tr("Fittings: %1.")},
         {imported.people, tr("People: %1.")},
         {imported.gauges, tr("Leaf sets and gauges: %1.")},
-        {imported.gaugeChecks, tr("Checks of them: %1.")},
+        {imported.gaugeChecks, tr("Gauge checks: %1.")},
         {imported.events, tr("Events: %1.")},
         {imported.jointPlays, tr("Joint plays: %1.")},
     };
@@ -239,7 +257,7 @@ QString ImportWords::added(const Imported& imported)
 
 QString ImportWords::thereAlready(int rows)
 {
-    return tr("%n row(s) left out, as the file says the same already.", nullptr, rows);
+    return tr("%n row(s) passed over, as the file says the same already.", nullptr, rows);
 }
 
 QString ImportWords::nothingNew() { return tr("There is nothing in it that the file does not say already."); }
@@ -259,7 +277,7 @@ QString ImportWords::imported(int readings, int records)
 
 QString ImportWords::passedOver(int rows)
 {
-    return tr("%n row(s) with a reading that was corrected or struck: left out.", nullptr, rows);
+    return tr("%n row(s) passed over, as the reading was corrected or struck.", nullptr, rows);
 }
 
 } // namespace rig

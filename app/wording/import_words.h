@@ -17,6 +17,7 @@ public:
     static QString sentence(const BadRow& row);
     static QString inTable(const QString& table, const BadRow& row);
 
+    static QString moreOfTheSame(int rows);
     static QString nothingImported(int problems);
     static QString passedOver(int rows);
     static QString imported(int readings, int records);

@@ -17,27 +17,32 @@ QString PaperWords::fileName(const QString& registration)
 QString PaperWords::stop(const QString& callName, const QString& callPhone)
 {
     if (callName.isEmpty() && callPhone.isEmpty())
-        return tr("A “no”, or a surface that does nothing or moves the wrong way, is a stop: stop, leave it "
-                  "as it is, and call the person entitled to decide.");
+        return tr(
+            "A “no”, or a surface that does nothing or moves otherwise than expected, is a stop: stop, leave "
+            "everything as it is, and call the person entitled to decide.");
     if (callName.isEmpty())
-        return tr("A “no”, or a surface that does nothing or moves the wrong way, is a stop: stop, leave it "
-                  "as it is, and call %1.")
+        return tr("A “no”, or a surface that does nothing or moves otherwise than expected, is a stop: stop, "
+                  "leave "
+                  "everything as it is, and call %1.")
             .arg(callPhone);
     if (callPhone.isEmpty())
-        return tr("A “no”, or a surface that does nothing or moves the wrong way, is a stop: stop, leave it "
-                  "as it is, and call %1.")
+        return tr("A “no”, or a surface that does nothing or moves otherwise than expected, is a stop: stop, "
+                  "leave "
+                  "everything as it is, and call %1.")
             .arg(callName);
-    return tr("A “no”, or a surface that does nothing or moves the wrong way, is a stop: stop, leave it as "
-              "it is, and call %1, %2.",
+    return tr("A “no”, or a surface that does nothing or moves otherwise than expected, is a stop: stop, "
+              "leave "
+              "everything as it is, and call %1, %2.",
               "name, telephone")
         .arg(callName, callPhone);
 }
 
 QString PaperWords::judgesNothing()
 {
-    return tr("This sheet judges no reading. Only when it is typed in is it told whether a gap lies outside "
-              "its band, and outside is a stop as well: leave the joint as it is and call. So type it in "
-              "before the flight where you can.");
+    return tr(
+        "This sheet judges no reading. Until it is typed in, nobody knows whether a gap lies outside its "
+        "band, so type it in before the flight. Where you cannot, the look, the pull and the second person "
+        "have to carry it. Outside is a stop as well: leave the joint as it is and call.");
 }
 
 QString PaperWords::replacesNoManual()
@@ -116,9 +121,10 @@ QString PaperWords::valueRead() { return tr("Value read"); }
 QString PaperWords::controlHow()
 {
     return tr(
-        "The last thing of all: whoever touches a joint afterwards begins it again. Whoever stands at the "
-        "surface says aloud what it does, and that is written down; only then is it held against the flight "
-        "manual. A surface that does nothing, or moves the wrong way, is a stop for the whole glider.");
+        "The control check comes last of all: whoever touches a joint afterwards does the check of its "
+        "surfaces again. Whoever stands at the surface says aloud what it does, and that is written down; "
+        "only then is it compared with the flight manual. A surface that does nothing, or moves otherwise "
+        "than expected, is a stop for the whole glider.");
 }
 
 QString PaperWords::whoChecks() { return tr("Who checks"); }
@@ -233,7 +239,9 @@ QString PaperWords::riggingIsOpen()
 
 QString PaperWords::headIsNotKept()
 {
-    return tr("What is typed of the head of the sheet is not kept: the rigging from paper is not begun yet.");
+    return tr(
+        "The rigging from paper is not begun yet. If Rigband is closed now, what was typed for the head of "
+        "the sheet is lost. Begin the rigging first to keep it.");
 }
 
 QString PaperWords::isHalfTyped(const QString& day)
@@ -279,7 +287,9 @@ QString PaperWords::done() { return tr("Done"); }
 QString PaperWords::by() { return tr("by"); }
 QString PaperWords::season()
 {
-    return tr("Before the first coupling, at the first rigging of a year or after %n week(s) without one",
+    return tr("Before the first coupling, at the first rigging of a year or when nothing was rigged or "
+              "rechecked for "
+              "%n week(s)",
               nullptr, kLayoffWeeks);
 }
 QString PaperWords::notes() { return tr("Notes: interruptions, what was felt, what was read again:"); }

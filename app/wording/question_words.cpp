@@ -178,6 +178,12 @@ QString QuestionWords::closedBy(const QString& person, const QString& moment, co
 QString QuestionWords::foundLabel() { return tr("What was found"); }
 QString QuestionWords::doneLabel() { return tr("What was done"); }
 
+QString QuestionWords::called(const QString& check, const QString& movement)
+{
+    return tr("“%1”: what was called was “%2”, which is not what was expected.", "check, movement")
+        .arg(check, movement);
+}
+
 QString QuestionWords::call(const QString& name, const QString& phone)
 {
     if (name.isEmpty() && !phone.isEmpty())
@@ -209,7 +215,8 @@ QString QuestionWords::willStartAgain(const QString& coupling)
 QString QuestionWords::willTryAgain(const QString& surface)
 {
     return tr("After closing it, answer the control check of %1 again: the answer from before no longer "
-              "counts.")
+              "counts. Where it moved otherwise than expected, every joint of its circuit starts at the look "
+              "again, for both persons.")
         .arg(surface);
 }
 

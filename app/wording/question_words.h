@@ -54,6 +54,7 @@ public:
     static QString closedBy(const QString& person, const QString& moment, const QString& enteredBy);
     static QString foundLabel();
     static QString doneLabel();
+    static QString called(const QString& check, const QString& movement);
     static QString call(const QString& name, const QString& phone);
     // What may be done to the joint, and when; everywhere the same order.
     static QString onlyWhenFound();

@@ -290,13 +290,14 @@ QStringList ReviewReportWords::falseAlarms(const AirframeReview& review)
     constexpr double kOutside = 2 * numbers::kOuterTail;
     const Formats formats;
     const auto counted = [&formats](double expected) {
-        return expected < 0.05 ? tr("under 0.1", "readings to be expected")
-                               : formats.number(expected, expected < 10 ? 1 : 0);
+        return expected < 0.05 ? tr("fewer than %1", "readings to be expected").arg(formats.number(0.1, 1))
+                               : tr("about %1", "readings to be expected")
+                                     .arg(formats.number(expected, expected < 10 ? 1 : 0));
     };
     const double riggings = 1 / (1 - std::pow(1 - kOutside, couplings));
     return {
-        tr("Of %n reading(s) judged in this period, about %1 would lie near the edge with nothing changed, "
-           "and about %2 outside.",
+        tr("Of %n reading(s) judged in this period, to be expected with nothing changed: near the edge %1, "
+           "outside %2.",
            nullptr, judged)
             .arg(counted(judged * kNear), counted(judged * kOutside)),
         tr("With %n coupling(s) read at each rigging, that is an outside reading in about one rigging of "

@@ -76,7 +76,7 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
     case Sign::PartSeatedNeverShown:
         break;
     }
-    return tr("part-seated never shown");
+    return tr("part-seated never seen");
 }
 
 QString ReviewWords::outsideSign(const CouplingReview& coupling)

@@ -202,7 +202,7 @@ QString RiggedWords::toolsMissing()
     return tr("Count leaves, mirror, torch and tools back out and look at the hatches, then tick both.");
 }
 
-QString RiggedWords::closeComplete() { return tr("Close the record, every step answered"); }
+QString RiggedWords::closeComplete() { return tr("Close the record, every step done and nothing open"); }
 QString RiggedWords::closeLeftOpen() { return tr("Close with the open items listed"); }
 QString RiggedWords::noteLabel() { return tr("Note"); }
 QString RiggedWords::noteHint() { return tr("What the next person ought to know"); }

@@ -263,7 +263,7 @@ QString RiggedWords::closing(Closing closing)
 {
     switch (closing) {
     case Closing::Complete:
-        return tr("closed with every step answered");
+        return tr("closed with every step done and nothing open");
     case Closing::LeftOpen:
         return tr("closed with open items");
     case Closing::Abandoned:
@@ -488,7 +488,7 @@ QString RiggedWords::saidNo(const QString& coupling, CheckKind kind)
     case CheckKind::Engaged:
         return tr("%1: it is not engaged all the way.").arg(coupling);
     case CheckKind::NoStep:
-        return tr("%1: the parts do not meet all round, flush.").arg(coupling);
+        return tr("%1: the parts do not meet all round, or are not flush.").arg(coupling);
     case CheckKind::LineConnected:
     case CheckKind::Connected:
         return tr("%1: it is not connected as its manual says.").arg(coupling);
@@ -562,6 +562,8 @@ QString RiggedWords::escHint()
 {
     return tr("Esc interrupts: this coupling then starts again from the look.");
 }
+
+QString RiggedWords::escHintOnPaper() { return tr("Esc breaks off the typing: what is typed is kept."); }
 
 QString RiggedWords::interruptedAt(const QString& time)
 {

@@ -150,6 +150,7 @@ public:
     static QString secondHere();
     static QString firstHere();
     static QString escHint();
+    static QString escHintOnPaper();
     static QString interruptedAt(const QString& time);
     static QString keptFromBefore(const QString& reading);
     static QString changedInAnotherWindow();

@@ -155,7 +155,7 @@ QString StandingWords::asked(QuestionKind kind)
     case QuestionKind::SidesSwapped:
         return tr("left and right look swapped");
     case QuestionKind::SurfaceDoubt:
-        return tr("a surface of its circuit was wrong or not seen");
+        return tr("its surface wrong or not seen");
     case QuestionKind::BandInDoubt:
         return tr("its band is in doubt");
     case QuestionKind::ShownPartSeated:

@@ -171,6 +171,11 @@ QString VerdictWords::keyMore() { return tr("D", "key: more details"); }
 QString VerdictWords::showMore() { return tr("More  (%1)").arg(keyMore()); }
 QString VerdictWords::showLess() { return tr("Less  (%1)").arg(keyMore()); }
 
+QString VerdictWords::stoppedCaution()
+{
+    return tr("The stop at this joint stands, whatever its gap says. Any gap is one sign only.");
+}
+
 QString VerdictWords::caution(Verdict verdict, const QString& callName, const QString& callPhone)
 {
     switch (verdict) {

@@ -27,6 +27,7 @@ public:
     static QString showMore();
     static QString showLess();
     // What to do now. The last words are always that the gap is one sign only.
+    static QString stoppedCaution();
     static QString caution(Verdict verdict, const QString& callName, const QString& callPhone);
 
 private:

@@ -62,7 +62,7 @@ QString WindowWords::darkColours() { return tr("Dark colours"); }
 QString WindowWords::keys() { return tr("Keys …"); }
 QString WindowWords::quit() { return tr("Quit"); }
 QString WindowWords::closeTitle() { return tr("Close Rigband"); }
-QString WindowWords::closeAllTheSame() { return tr("Close it all the same"); }
+QString WindowWords::closeAllTheSame() { return tr("Close Rigband all the same"); }
 QString WindowWords::dismiss() { return tr("Close this message"); }
 QString WindowWords::fileFilter() { return tr("Rigband files (*.rigband)"); }
 
@@ -106,42 +106,42 @@ QString WindowWords::knowLater()
 
 QString WindowWords::keysText()
 {
-    return tr(
-        "Everywhere\n"
-        "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
-        "Ctrl+K: choose the airframe.\n"
-        "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
-        "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.\n"
-        "\n"
-        "Rigged today\n"
-        "At the start: L: the last record. R: the notes are read. P: from paper. Enter: start.\n"
-        "Who connected: digits: a name. 0: not known. Enter: next side.\n"
-        "Y, N, C, F: yes, no, cannot see, felt.\n"
-        "Digits with point or comma, then Enter: a reading.\n"
-        "M: measure again. W: wrong leaf. X: strike. P: joint play. L: the look. D: more of the verdict.\n"
-        "S: second person. F8: the second person types their own column. Enter: next.\n"
-        "Control check: arrows: which way it moved. N there: nothing. P, U, D: a figure.\n"
-        "Where a reason is asked: Alt+1, Alt+2 …: an offered one.\n"
-        "Page Up, Page Down: another coupling. Esc: interrupt.\n"
-        "A closed record: P: as PDF. B: back.\n"
-        "\n"
-        "Trends\n"
-        "Left, Right: move along. Plus, Minus: closer, wider. 0: everything.\n"
-        "Up, Down: another reading. D, R: by date, by rigging. T: table.\n"
-        "A: all couplings together. Esc: back to today. Ctrl+C: copy the chosen rows.\n"
-        "\n"
-        "Before the annual\n"
-        "Up, Down: another coupling. Enter: its trend. 1 to 7: sort by a column. 0: what stands out "
-        "first.\n"
-        "P: the period. M: what the columns mean. R: the report.\n"
-        "In the report: S: save. A: the other paper. Esc: back.\n"
-        "\n"
-        "Questions\n"
-        "Up, Down: another question. Enter: close it. Ctrl+Enter: save. Esc: back.\n"
-        "\n"
-        "Set up\n"
-        "Alt+1 to Alt+9: the parts. Alt+Up, Alt+Down: move a row.\n"
-        "Baseline day: Y, N: an answer. W: wrong leaf. X: leave out. F: freeze.");
+    return tr("Everywhere\n"
+              "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
+              "Ctrl+K: choose the airframe.\n"
+              "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
+              "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.\n"
+              "\n"
+              "Rigged today\n"
+              "At the start: L: the last record. R: I have read the notes. P: from paper. Enter: start.\n"
+              "Who connected: digits: a name. 0: not known. Enter: next side.\n"
+              "Y: yes. N: no. C: cannot see. F: felt, not seen.\n"
+              "Digits with point or comma, then Enter: a reading.\n"
+              "M: measure again. W: wrong leaf. X: strike a reading. P: joint play. L: the look. D: more "
+              "about the verdict.\n"
+              "S: second person. F8: the second person types their own column. Enter: next.\n"
+              "Control check: arrows: which way it moved. N: it does nothing. P, U, D: a figure.\n"
+              "Where a reason is asked: Alt+1, Alt+2 …: an offered one.\n"
+              "Page Up, Page Down: another coupling. Esc: interrupt.\n"
+              "A closed record: P: as PDF. B: back.\n"
+              "\n"
+              "Trends\n"
+              "Left, Right: move along. Plus, Minus: closer, wider. 0: everything.\n"
+              "Up, Down: another reading. D, R: by date, by rigging. T: table.\n"
+              "A: all couplings together. Esc: back to today. Ctrl+C: copy the chosen rows.\n"
+              "\n"
+              "Before the annual\n"
+              "Up, Down: another coupling. Enter: its trend. 1 to 7: sort by a column. 0: what stands out "
+              "first.\n"
+              "P: the period. M: what the columns mean. R: the report.\n"
+              "In the report: S: save. A: the other paper. Esc: back.\n"
+              "\n"
+              "Questions\n"
+              "Up, Down: another question. Enter: close it. Ctrl+Enter: save. Esc: back.\n"
+              "\n"
+              "Set up\n"
+              "Alt+1 to Alt+9: the parts. Alt+Up, Alt+Down: move a row.\n"
+              "Baseline day: Y, N: an answer. W: wrong leaf. X: leave out. F: freeze.");
 }
 
 } // namespace rig

@@ -123,19 +123,46 @@ Outcome reserve(const std::string& path)
     }
 }
 
+// The whole file under a name of its own: whoever is killed while making it leaves nothing under the other.
+Outcome makeAs(const std::string& making, int version)
+{
+    std::error_code ignored;
+    std::filesystem::remove(making, ignored); // left behind by another one of that number
+    if (const Outcome reserved = reserve(making); !reserved)
+        return reserved;
+    Outcome made = Done{};
+    {
+        const Opened opened = StoreFile::Connection::open(making, Access::Writing);
+        made = opened ? migrate(*opened.value(), version) : Outcome{opened.problem()};
+    }
+    if (!made)
+        std::filesystem::remove(making, ignored);
+    return made;
+}
+
 } // namespace
 
 Result<std::unique_ptr<StoreFile::Connection>> createFile(const std::string& path, int version)
 {
-    if (const Outcome reserved = reserve(path); !reserved)
-        return reserved.problem();
-    Opened opened = StoreFile::Connection::open(path, Access::Writing);
-    const Outcome made = opened ? migrate(*opened.value(), version) : Outcome{opened.problem()};
-    if (!made) {
-        opened = made.problem(); // closes the file
-        std::error_code ignored;
-        std::filesystem::remove(path, ignored);
+    std::error_code failed;
+    if (std::filesystem::exists(std::filesystem::symlink_status(path, failed)))
+        return Problem{ProblemKind::FileExists, path};
+    const std::string making = path + ".making-" + std::to_string(::getpid());
+    if (const Outcome made = makeAs(making, version); !made)
+        return made.problem();
+    Outcome named = reserve(path);
+    if (named) {
+        std::filesystem::rename(making, path, failed); // over the empty one that was reserved
+        if (failed)
+            named = Problem{ProblemKind::CannotOpen, path + ": " + failed.message()};
     }
+    if (!named) {
+        std::filesystem::remove(making, failed);
+        return named.problem();
+    }
+    Opened opened = StoreFile::Connection::open(path, Access::Writing);
+    if (opened)
+        opened.value()->schemaVersion = version;
     return opened;
 }
 

@@ -19,7 +19,7 @@ struct GapStripView
     std::optional<Verdict> verdict;     // of `reading`: colours its bar
     std::vector<GapInterval> partSeated;
     std::vector<GapInterval> earlier; // faint ticks below the strip's middle
-    bool withLegends = true; // "this coupling's band 0.55-0.71", "part-seated was seen here" or "never shown"
+    bool withLegends = true; // "this coupling's band 0.55-0.71", "part-seated was seen here" or "never seen"
 };
 
 } // namespace rig

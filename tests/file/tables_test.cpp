@@ -104,7 +104,7 @@ TEST_F(FileOfTables, SaysNothingNewTheSecondTime)
     EXPECT_EQ(again.status, 0) << again.err.toStdString();
     EXPECT_FALSE(again.out.contains("was made"));
     EXPECT_TRUE(again.out.contains("There is nothing in it that the file does not say already."));
-    EXPECT_TRUE(again.out.contains("5 rows left out, as the file says the same already."))
+    EXPECT_TRUE(again.out.contains("5 rows passed over, as the file says the same already."))
         << again.out.toStdString();
 }
 
@@ -115,12 +115,26 @@ TEST_F(FileOfTables, IsTakenAwayAgainWhenARowOfATableIsBad)
     const Answer answer = run(all());
     EXPECT_EQ(answer.status, 2);
     EXPECT_EQ(answer.out, "");
-    EXPECT_TRUE(answer.err.contains("readings.csv: Line 2 names “T. Vale” in person"))
+    EXPECT_TRUE(answer.err.contains("readings.csv: Line 2 names “T. Vale” in the column person, and nobody"))
         << answer.err.toStdString();
     EXPECT_TRUE(answer.err.contains("Nothing was imported.")) << answer.err.toStdString();
     EXPECT_TRUE(answer.err.contains("new.rigband was not there before, and is not there now."))
         << answer.err.toStdString();
     EXPECT_EQ(files(), before);
+}
+
+TEST_F(FileOfTables, TellsWhatIsOnEveryLineOfATableOnlyTenTimes)
+{
+    ASSERT_EQ(run(all()).status, 0);
+    QByteArray table{"airframe,coupling,date,enters_mm,person\n"};
+    for (int i = 0; i < 30; ++i)
+        table += "QX-42,Left aileron,2026-05-02,0.50,Nobody Known\n";
+    write("readings.csv", table.constData());
+    const Answer answer = run(imports({"--csv", pathOf("readings.csv")}));
+    EXPECT_EQ(answer.status, 2);
+    EXPECT_EQ(answer.err.count("Nobody Known"), 10) << answer.err.toStdString();
+    EXPECT_TRUE(answer.err.contains("20 more lines have the same to put right.")) << answer.err.toStdString();
+    EXPECT_TRUE(answer.err.contains("the 30 things named above")) << answer.err.toStdString();
 }
 
 TEST_F(FileOfTables, IsNotMadeByTablesThatOnlyTellOfWhatIsThere)

@@ -295,6 +295,33 @@ TEST_F(Questions, AboutSwappedSidesSendBothSidesBackToTheLook)
     EXPECT_TRUE(flowOfSleeve(must(records().content(record)), hangar.rightAileron, Turn::First).interrupted);
 }
 
+TEST_F(Questions, AboutASurfaceThatMovedTheWrongWaySendEveryJointOfItsCircuitBackToTheLook)
+{
+    const RecordId record = aRecord();
+    answered(record, Answer::Yes);
+    answered(record, Answer::Yes, Turn::Second);
+    Surface aileron;
+    aileron.airframe = hangar.airframe;
+    aileron.name = "Right aileron surface";
+    aileron.kind = SurfaceKind::Aileron;
+    aileron.side = Side::Right;
+    SurfaceCheck check;
+    check.record = record;
+    check.surface = must(records().add(aileron));
+    check.kind = SurfaceCheckKind::CalledOneWay;
+    check.answer = Answer::No;
+    check.seen = Movement::Down;
+    check.person = hangar.vale;
+    check.cockpit = hangar.oren;
+    check.stamp.by = hangar.vale;
+    must(records().add(check));
+    const QuestionId id = must(records().add(*questionFrom(check, hangar.airframe)));
+    EXPECT_EQ(view().rows.front().called, Movement::Down);
+    EXPECT_TRUE(closed(id).isClosed());
+    for (const Turn turn : {Turn::First, Turn::Second})
+        EXPECT_TRUE(flow(record, turn).interrupted);
+}
+
 TEST_F(Questions, AreCountedByOneFunctionForTheBarTheChooserAndThePage)
 {
     const RecordId record = aRecord();

@@ -36,7 +36,7 @@ Says withoutLookingBack(Says says)
 // Everything else that a row says beside a tick would be a warning.
 bool isOnlyHowLittleIsKnown(const QString& sign)
 {
-    return sign == "part-seated never shown" || sign.startsWith("thin band") ||
+    return sign == "part-seated never seen" || sign.startsWith("thin band") ||
            sign.startsWith("no reading at");
 }
 

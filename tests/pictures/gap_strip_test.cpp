@@ -143,7 +143,7 @@ TEST(GapStrip, SaysWhenPartSeatedWasNeverShown)
     view.partSeated.clear();
     const GapStripPicture picture = layoutGapStrip(view, {800, 92}, {});
     EXPECT_FALSE(boxOf(picture, Role::Hatch, true));
-    EXPECT_TRUE(picture.inWords.contains("never shown"));
+    EXPECT_TRUE(picture.inWords.contains("never seen"));
 }
 
 TEST(GapStrip, ShowsANegativeEdgeAsZero)

@@ -134,7 +134,7 @@ TEST(ReviewReport, HasASectionForEveryCouplingWhateverItShows)
     const QStringList texts = textsOf(years.pages());
     for (int i = 0; i < 5; ++i)
         EXPECT_GE(timesIn(texts, QStringLiteral("Coupling %1").arg(i)), 2) << i << ": in the table and alone";
-    EXPECT_TRUE(wordsOf(years.pages()).contains("never shown here"));
+    EXPECT_TRUE(wordsOf(years.pages()).contains("never seen here"));
 }
 
 TEST(ReviewReport, BeginsWithWhatStandsOut)

@@ -11,7 +11,9 @@
 #include <QFile>
 
 #include <filesystem>
+#include <fstream>
 #include <gtest/gtest.h>
+#include <unistd.h>
 
 using namespace rig;
 using namespace rig::test;
@@ -55,6 +57,35 @@ TEST(File, SaysWhatItIs)
     EXPECT_EQ(must(connectionOf(store).integer("PRAGMA foreign_keys")), 1);
     EXPECT_GE(must(connectionOf(store).integer("PRAGMA synchronous")), 2) << "FULL or more";
     EXPECT_FALSE(store.file().isReadOnly());
+}
+
+TEST(File, IsTheOneThatWasNamedThoughItsNameMeansMoreToTheDatabase)
+{
+    const TempFolder folder;
+    const fs::path before = fs::current_path();
+    fs::current_path(folder.path());
+    const FixedClock clock;
+    for (const char* name : {":memory:", "file:other.rigband", "file:a?mode=memory"}) {
+        SCOPED_TRACE(name);
+        EXPECT_TRUE(StoreFile::open(name, OpenAs::New, clock));
+        EXPECT_GT(fs::file_size(folder.path() / name), 4096U);
+        EXPECT_TRUE(StoreFile::open(name, OpenAs::Existing, clock));
+    }
+    EXPECT_FALSE(fs::exists(folder.path() / "other.rigband"));
+    fs::current_path(before);
+}
+
+TEST(File, IsMadeUnderANameOfItsOwnSoThatNothingHalfMadeEverHasTheOther)
+{
+    const TempFolder folder;
+    const std::string path = folder.file("new.rigband");
+    const std::string making = path + ".making-" + std::to_string(::getpid());
+    std::ofstream{making} << "left behind by one that was killed";
+    const FixedClock clock;
+    EXPECT_TRUE(StoreFile::open(path, OpenAs::New, clock));
+    EXPECT_EQ(namesIn(folder.path()), std::vector<std::string>{"new.rigband"});
+    EXPECT_EQ(StoreFile::open(path, OpenAs::New, clock).problem().kind, ProblemKind::FileExists);
+    EXPECT_EQ(namesIn(folder.path()), std::vector<std::string>{"new.rigband"});
 }
 
 TEST(File, IsOneFileAtRest)

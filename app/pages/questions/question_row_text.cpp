@@ -1,5 +1,6 @@
 #include "app/pages/questions/question_row_text.h"
 
+#include "app/wording/control_words.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/question_words.h"
@@ -56,6 +57,9 @@ QStringList answerSentences(const QuestionRow& row)
         return {};
     if (question.check)
         return {QuestionWords::answered(RecordWords::check(*question.check), *row.answer)};
+    if (question.surfaceCheck && row.called)
+        return {QuestionWords::called(RecordWords::check(*question.surfaceCheck),
+                                      ControlWords::movement(*row.called))};
     if (question.surfaceCheck)
         return {QuestionWords::answered(RecordWords::check(*question.surfaceCheck), *row.answer)};
     return {};

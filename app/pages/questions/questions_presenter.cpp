@@ -3,6 +3,7 @@
 #include "core/airframe/saved_before.h"
 #include "core/review/comparisons.h"
 #include "core/review/quarantine_effect.h"
+#include "core/rigging/circuit_hand.h"
 #include "core/rigging/counts_as.h"
 #include "core/rigging/rigging_flow.h"
 #include "core/store/facts_book.h"
@@ -34,23 +35,36 @@ InspectionAsked inspectionAskedBy(const QuestionStory& story, const std::vector<
     return asked;
 }
 
+// The last answer of the control check that is none of a yes, before it was asked.
+std::optional<SurfaceCheck> doubtedCheck(const Question& question, FactsBook& book)
+{
+    if (question.kind != QuestionKind::SurfaceDoubt || !question.record)
+        return std::nullopt;
+    const auto content = book.content(*question.record);
+    if (!content)
+        return std::nullopt;
+    std::optional<SurfaceCheck> last;
+    for (const SurfaceCheck& check : content.value()->surfaceChecks)
+        if (question.surface == check.surface && question.surfaceCheck == check.kind &&
+            !countsAsYes(check.answer) && savedBefore(check, question))
+            last = check;
+    return last;
+}
+
 std::optional<Answer> answerIn(const Question& question, FactsBook& book)
 {
     if (question.kind == QuestionKind::AnsweredNo)
         return Answer::No;
     if (question.kind == QuestionKind::CannotSee)
         return Answer::CannotSee;
-    if (question.kind != QuestionKind::SurfaceDoubt || !question.record)
-        return std::nullopt;
-    const auto content = book.content(*question.record);
-    if (!content)
-        return std::nullopt;
-    std::optional<Answer> last;
-    for (const SurfaceCheck& check : content.value()->surfaceChecks)
-        if (question.surface == check.surface && question.surfaceCheck == check.kind &&
-            !countsAsYes(check.answer) && savedBefore(check, question))
-            last = check.answer;
-    return last;
+    const auto check = doubtedCheck(question, book);
+    return check ? std::optional{check->answer} : std::nullopt;
+}
+
+bool movedWrong(const Question& question, FactsBook& book)
+{
+    const auto check = doubtedCheck(question, book);
+    return check && isOfSense(check->kind) && check->answer == Answer::No;
 }
 
 // The reading itself and, where two disagree, the other person's last one before it.
@@ -208,6 +222,8 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         row.story = story;
         row.place = facts.placeOf(question);
         row.answer = answerIn(question, m_records.book());
+        if (const auto check = doubtedCheck(question, m_records.book()))
+            row.called = check->seen;
         row.readings = readingsOf(question, facts);
         if (const Gauge* gauge = question.gauge ? facts.gauge(*question.gauge) : nullptr)
             row.gauge = *gauge;
@@ -299,6 +315,25 @@ Outcome QuestionsPresenter::startOtherSideAgain(const RecordContent& content, Co
     return other ? startAgain(content, other->id, stamp) : Outcome{Done{}};
 }
 
+// What made a surface move otherwise than expected was found at a joint of its circuit, left or right.
+Outcome QuestionsPresenter::startCircuitAgain(const RecordContent& content, SurfaceId id, const Stamp& stamp)
+{
+    const auto couplings = m_records.couplings(content.record.airframe);
+    if (!couplings)
+        return couplings.problem();
+    const auto surfaces = m_records.surfaces(content.record.airframe);
+    if (!surfaces)
+        return surfaces.problem();
+    const auto surface = std::ranges::find(surfaces.value(), id, &Surface::id);
+    if (surface == surfaces.value().end())
+        return Done{};
+    for (const Coupling& coupling : couplings.value())
+        if (coupling.inUse && mayMove(coupling.circuit, surface->kind))
+            if (const Outcome again = startAgain(content, coupling.id, stamp); !again)
+                return again;
+    return Done{};
+}
+
 // Only what was shown part-seated waits for anything but a name.
 Result<bool> QuestionsPresenter::mayBeClosed(const QuestionStory& story) const
 {
@@ -338,7 +373,11 @@ Result<Closed> QuestionsPresenter::close(AirframeId airframe, QuestionId id, con
         const auto content = openContent(airframe);
         if (!content)
             return content.problem();
-        if (!content.value() || !story->question.isAtTheJoint())
+        if (!content.value())
+            return Done{};
+        if (movedWrong(story->question, m_records.book()))
+            return startCircuitAgain(*content.value(), *story->question.surface, stamp);
+        if (!story->question.isAtTheJoint())
             return Done{};
         closed.startsAgain = true;
         const Outcome again = startAgain(*content.value(), *story->question.coupling, stamp);

@@ -26,6 +26,7 @@ private:
                                                     const AirframeFacts& facts) const;
     Result<bool> mayBeClosed(const QuestionStory& story) const;
     Outcome startAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp);
+    Outcome startCircuitAgain(const RecordContent& content, SurfaceId surface, const Stamp& stamp);
     Outcome startOtherSideAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp);
 
     Records& m_records;

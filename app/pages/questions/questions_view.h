@@ -54,6 +54,7 @@ struct QuestionRow
     QuestionStory story;
     std::string place;                  // name of the coupling, the surface or the gauge
     std::optional<Answer> answer;       // of a check or a control check
+    std::optional<Movement> called;     // of a surface: what was called at it
     std::vector<AskedReading> readings; // the one outside, or the two that disagree, in time order
     std::optional<Gauge> gauge;         // that is in doubt
     std::optional<ReadingsInDoubt> inDoubt;

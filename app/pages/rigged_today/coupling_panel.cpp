@@ -105,7 +105,8 @@ CouplingPanel::CouplingPanel(QWidget* parent) : QWidget{parent}
     m_questions = new CouplingQuestions{layout, m_pullRow, this};
     m_gap = new GapPart{m_sheet, layout, this};
     buildPull(layout);
-    layout->addWidget(labelOf(RiggedWords::escHint(), "soft"));
+    m_esc = labelOf({}, "soft");
+    layout->addWidget(m_esc);
     m_scroll = new FlowScroll{inside};
     whole->addWidget(m_scroll, 1);
     auto* rule = new QFrame;
@@ -223,6 +224,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     showStop(view);
     m_questions->display(sheet);
     sayIn(m_notice, firstThing());
+    m_esc->setText(view.record->enteredBy ? RiggedWords::escHintOnPaper() : RiggedWords::escHint());
     m_gap->display(view);
     m_history->setSmall(sheet.lastTwelve, 12);
     placeHistory();

@@ -88,6 +88,7 @@ private:
     WrapLayout* m_pullRow = nullptr;
     JointPlayCard* m_playCard = nullptr;
     QLabel* m_plays = nullptr;
+    QLabel* m_esc = nullptr; // what Esc does here
     QWidget* m_historyBox = nullptr;
     TrendWidget* m_history = nullptr;
     bool m_isTall = false;

@@ -198,6 +198,8 @@ void GapPart::showJudged(const GapInterval& reading, const std::optional<Judgeme
         m_verdict->show(*judgement, reading, m_standing, m_callName, m_callPhone);
     else
         m_verdict->showAsFound(reading, m_standing, m_callName, m_callPhone);
+    if (m_sheet.stop && (!judgement || judgement->verdict != Verdict::Outside))
+        m_verdict->showStopped();
 }
 
 void GapPart::showReading(const GaugeReading& reading, const std::optional<Judgement>& judgement)

@@ -188,6 +188,8 @@ QString nowOf(Step step)
 
 QString detailFor(const CouplingProgress& one, const CouplingStanding& standing, bool isCurrent, Turn turn)
 {
+    if (turn == Turn::Second && standing.asked == QuestionKind::SurfaceDoubt)
+        return StandingWords::word(standing); // it hides nothing of the first person's
     if (turn == Turn::Second) {
         switch (one.stage) {
         case CouplingStage::BothDone:
@@ -231,6 +233,9 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, const C
     if (isCurrent) {
         shape = MarkShape::Current;
         role = Role::Accent;
+    } else if (standing.asked == QuestionKind::SurfaceDoubt) {
+        shape = shapeOf(standing.says);
+        role = shapeRoleOf(standing.says);
     } else if (turn == Turn::Second && one.stage == CouplingStage::BothDone) {
         shape = MarkShape::Done;
     } else if (turn == Turn::First && firstDone && standing.says == Says::NoGap) {
