@@ -82,6 +82,8 @@ struct FittingRow
     std::vector<std::size_t> second; // and of further ones
     std::optional<Movement> movement;
     bool isSteadyOnly = false; // before anything is known of persons and gauges
+    std::optional<ScatterChange> scatter;
+    double widened = 1; // scatters of the last readings, where the scatter grew
 
     const MovementWay& steadyWay() const
     {
@@ -90,6 +92,10 @@ struct FittingRow
         });
     }
     const MovementWay& way() const { return isSteadyOnly ? steadyWay() : movement->likeliestWay(); }
+    double scattersAt(std::size_t place) const
+    {
+        return place + (scatter ? scatter->readingsNow : 0) >= first.size() ? widened : 1;
+    }
     std::vector<double> means; // of the path at each of `first`
     std::vector<double> secondMeans;
 };
@@ -130,6 +136,8 @@ public:
             row.isSteadyOnly = false;
         settle(season, MovementDepth::Quick);
         settle(season, MovementDepth::Full);
+        if (findsWiderScatter())
+            settle(season, MovementDepth::Full);
         tellFittings(season);
         tellDays(season);
         return season;
@@ -140,9 +148,11 @@ private:
     {
         for (FittingRow& row : m_rows) {
             std::vector<SeriesReading> series;
-            for (const std::size_t i : row.first)
+            for (std::size_t k = 0; k < row.first.size(); ++k) {
+                const SeasonReading& reading = m_readings[row.first[k]];
                 series.push_back(
-                    {less(m_readings[i].interval, m_shifts.of(m_readings[i])), m_readings[i].rigging});
+                    {less(reading.interval, m_shifts.of(reading)), reading.rigging, row.scattersAt(k)});
+            }
             row.movement = movementOf(series, depth);
             if (!row.movement)
                 continue;
@@ -189,16 +199,17 @@ private:
         const auto add = [&](const std::vector<std::size_t>& places, const std::vector<double>& means) {
             for (std::size_t i = 0; i < places.size(); ++i)
                 if (const SeasonReading& reading = m_readings[places[i]]; reading.interval.isClosed())
-                    left.push_back(leftOf(reading, means[i], coupling));
+                    left.push_back(
+                        leftOf(reading, means[i], coupling, row.scattersAt(&places == &row.first ? i : 0)));
         };
         add(row.first, row.means);
         add(row.second, row.secondMeans);
     }
 
-    HandReading leftOf(const SeasonReading& reading, double mean, std::size_t coupling) const
+    HandReading leftOf(const SeasonReading& reading, double mean, std::size_t coupling, double scatters) const
     {
         const FittingRow& row = m_rows[coupling];
-        const double sigma = row.way().sigma;
+        const double sigma = row.way().sigma * scatters;
         const double width = reading.interval.width();
         const double tame = pseudoReadingOf(less(reading.interval, m_shifts.of(reading)), mean, sigma).tame;
         HandReading left;
@@ -214,6 +225,21 @@ private:
         return left;
     }
 
+    // Readings that came to scatter more would pass for a movement if they counted like the others: where
+    // they did, their sigma is taken so many times wider.
+    bool findsWiderScatter()
+    {
+        bool isAny = false;
+        for (FittingRow& row : m_rows) {
+            row.scatter = scatterOf(row);
+            if (!row.scatter || !row.scatter->hasGrown(static_cast<int>(m_rows.size())))
+                continue;
+            row.widened = row.scatter->ratio();
+            isAny = true;
+        }
+        return isAny;
+    }
+
     void tellFittings(Season& season) const
     {
         const HandShifts named = shiftsOf(season.offsets, true);
@@ -223,7 +249,7 @@ private:
             fitting.movement = *row.movement;
             const double moved = row.movement->first.moved();
             fitting.chartIsBeyond = moved >= kMovedWithChart && moved < kMovedAlone && isChartBeyond(row);
-            fitting.scatter = scatterOf(row);
+            fitting.scatter = row.scatter;
             fitting.singles = singlesOf(row, named);
             season.fittings.push_back(std::move(fitting));
         }
