@@ -252,8 +252,8 @@ struct RestrictedCurve
 {
     double slope = 0;        // by the ratio
     double byRatio = 0;      // observed information of the ratio, v held
-    double mixed = 0;        // of ratio and v
-    double byResidual = 0;   // of v
+    double mixed = 0;        // of ratio and ln v
+    double byResidual = 0;   // of ln v
     SquareMatrix inverse{0}; // of X'V^-1X
     SquareMatrix byRatioOfInverse{0};
     Numbers effects;
@@ -297,8 +297,8 @@ RestrictedCurve restrictedCurve(const MixedSums& all, double ratio, double v)
     curve.slope = -0.5 * (all.determinantSlope(ratio) + shares + squares / v);
     curve.byRatio = 0.5 * (all.determinantCurvature(ratio) + traceOf(curve.inverse, second.columns) -
                            sharesSquared + moreSquares / v);
-    curve.mixed = -0.5 * squares / (v * v);
-    curve.byResidual = 0.5 * all.freedom() / (v * v);
+    curve.mixed = -0.5 * squares / v;
+    curve.byResidual = 0.5 * all.freedom();
     return curve;
 }
 
@@ -369,22 +369,27 @@ std::optional<MixedFit> MixedFit::of(std::span<const GroupedValue> values, const
     fit.m_inverse = std::move(curve.inverse);
     fit.m_byRatio = std::move(curve.byRatioOfInverse);
     fit.m_effects = std::move(curve.effects);
-    return fit;
+    const auto isFinite = [](double figure) { return std::isfinite(figure); };
+    const bool isPlain = std::ranges::all_of(fit.m_effects, isFinite) &&
+                         std::isfinite(fit.m_varianceOfRatio) && std::isfinite(fit.groupVariance());
+    return isPlain ? std::optional{fit} : std::nullopt;
 }
 
 MixedContrast MixedFit::contrast(std::span<const double> along) const
 {
     const Numbers direction{along.begin(), along.end()};
     const double own = product(direction, product(m_inverse, direction));
-    const double ownByRatio = product(direction, product(m_byRatio, direction));
-    const double byRatio = m_residualVariance * ownByRatio;
-    const double variance = m_residualVariance * own;
-    const double spread = byRatio * byRatio * m_varianceOfRatio + 2 * byRatio * own * m_covariance +
-                          own * own * m_varianceOfResidual;
-    MixedContrast contrast;
-    contrast.estimate = product(direction, m_effects);
-    contrast.standardError = std::sqrt(std::max(0.0, variance));
-    contrast.degreesOfFreedom = spread > 0 ? 2 * variance * variance / spread : m_freedom;
+    MixedContrast contrast{product(direction, m_effects),
+                           std::sqrt(m_residualVariance) * std::sqrt(std::max(0.0, own)), m_freedom};
+    if (!(own > 0))
+        return contrast;
+    // The derivatives of ln v, v the contrast's variance: by the ratio this, by ln of the residual
+    // variance 1.
+    const double byRatio = product(direction, product(m_byRatio, direction)) / own;
+    const double spread =
+        byRatio * byRatio * m_varianceOfRatio + 2 * byRatio * m_covariance + m_varianceOfResidual;
+    if (spread > 0)
+        contrast.degreesOfFreedom = 2 / spread;
     return contrast;
 }
 

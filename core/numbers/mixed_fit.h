@@ -57,8 +57,9 @@ private:
     double m_ratio = 0;
     double m_residualVariance = 0;
     double m_logLikelihood = 0;
-    double m_freedom = 0;         // values less columns
-    double m_varianceOfRatio = 0; // from the inverse of the observed information
+    double m_freedom = 0; // values less columns
+    // The inverse of the observed information of the ratio and of ln of the residual variance.
+    double m_varianceOfRatio = 0;
     double m_covariance = 0;
     double m_varianceOfResidual = 0;
 };

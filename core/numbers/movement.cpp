@@ -24,6 +24,7 @@ constexpr std::size_t kMostFitted = 60; // places of a kind that are fitted one 
 constexpr double kKindMatters = 1e-3;   // the chance below which its places are not fitted one by one
 constexpr double kWorthKeeping = 1e-4;  // of the likeliest place's chance
 constexpr int kMostScreens = 6;
+constexpr double kFarthestReading = 1e6; // mm: no gap is a kilometre wide
 double logMeanExp(std::span<const double> logs)
 {
     const double most = std::ranges::max(logs);
@@ -445,7 +446,13 @@ std::optional<Movement> movementOf(std::span<const SeriesReading> readings, Move
         kept.push_back(reading);
         intervals.push_back(reading.interval);
     }
-    if (intervalSetOf(intervals).status != ReadingsStatus::Ok)
+    const auto isTooFar = [](const Interval& interval) {
+        const auto isFar = [](double bound) {
+            return std::isfinite(bound) && std::abs(bound) > kFarthestReading;
+        };
+        return isFar(interval.lower) || isFar(interval.upper);
+    };
+    if (intervalSetOf(intervals).status != ReadingsStatus::Ok || std::ranges::any_of(intervals, isTooFar))
         return std::nullopt;
     const auto byRigging = [](const SeriesReading& reading) { return std::max(0.0, reading.rigging); };
     std::ranges::stable_sort(kept, {}, byRigging);

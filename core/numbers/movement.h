@@ -92,7 +92,8 @@ enum class MovementDepth {
 // values (Schwarz 1978, Ann. Statist. 6, from memory); the evidence of a kind is the mean over its places. A
 // second change with the same priors is looked for from a chance of 0.95 on. With too few riggings for any
 // change the answer is Steady, with a chance of 1. Empty without a posterior of its own: no readings,
-// reversed bounds, all open on one side.
+// reversed bounds, all open on one side,
+// or a bound beyond a kilometre.
 std::optional<Movement> movementOf(std::span<const SeriesReading> readings,
                                    MovementDepth depth = MovementDepth::Full);
 
