@@ -1,5 +1,5 @@
-// rigband-bench calibration [BASELINES] | compute | pictures | pages [--small]: the figures that the docs
-// state, made again.
+// rigband-bench calibration [BASELINES] | seasons [SEASONS] | compute | pictures | pages [--small]: the
+// figures that the docs state, made again.
 
 #include "app/bench/tables.h"
 
@@ -11,14 +11,18 @@
 namespace {
 
 constexpr int kBaselines = 2000; // a row
+constexpr int kSeasons = 500;    // a column
 constexpr int kMostBaselines = 1'000'000;
 
 int explain()
 {
     std::fputs(
-        "usage: rigband-bench calibration [BASELINES] | compute | pictures | pages [--small]\n"
+        "usage: rigband-bench calibration [BASELINES] | seasons [SEASONS] | compute | pictures | pages "
+        "[--small]\n"
         "  calibration  content of bands, false alarms and finds of drift, over invented couplings\n"
         "               (BASELINES a row, 10 to 1000000; 2000 when left out: some minutes)\n"
+        "  seasons      what is told of invented seasons beside its goals; fails when one is missed\n"
+        "               (SEASONS a column, 10 to 1000000; 500 when left out: some minutes)\n"
         "  compute      median times beside their goals\n"
         "  pictures     times of drawing long histories; fails when a pan frame takes too long\n"
         "  pages        times of keys, opening and pages on large files made for it; fails when one\n"
@@ -49,6 +53,9 @@ int main(int argc, char** argv)
     const bool isSmall = argc == 3 && std::string_view{argv[2]} == "--small";
     if (what == "pages" && (argc == 2 || isSmall))
         return rig::bench::printPageTimes(argc, argv, isSmall) ? 0 : 1;
+    const std::optional<int> seasons = argc == 3 ? countIn(argv[2]) : kSeasons;
+    if (what == "seasons" && argc <= 3 && seasons)
+        return rig::bench::printSeasons(*seasons) ? 0 : 1;
     const std::optional<int> baselines = argc == 3 ? countIn(argv[2]) : kBaselines;
     if (what != "calibration" || argc > 3 || !baselines)
         return explain();

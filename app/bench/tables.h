@@ -11,6 +11,9 @@ void printRunChart(int baselines);
 // How often scatter is said to have grown, and what the line from a dated onset is worth, over `couplings`
 // invented ones a row.
 void printMovement(int couplings);
+// What is told of `seasons` invented seasons a row, beside the goals of docs/method.md M. Whether every goal
+// is met.
+bool printSeasons(int seasons);
 // Median times beside their goals; processor time of this process, so that a busy machine tells little lies.
 void printTimes();
 // Times of laying out and painting long histories. Whether the goal is met.

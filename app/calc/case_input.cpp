@@ -1,5 +1,6 @@
 #include "app/calc/case_input.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <map>
@@ -101,6 +102,46 @@ std::vector<int> CaseInput::labels(const char* name)
         if (!label.is_number() && !label.is_string())
             fail(placeIn(name, result.size()) + " is neither a number nor a word in quotes");
         result.push_back(known.emplace(label, static_cast<int>(known.size())).first->second);
+    }
+    return result;
+}
+
+nlohmann::json CaseInput::labelNames(const char* name) const
+{
+    nlohmann::json names = nlohmann::json::array();
+    for (const nlohmann::json& label : m_input[name])
+        if (std::find(names.begin(), names.end(), label) == names.end())
+            names.push_back(label);
+    return names;
+}
+
+std::vector<std::optional<double>> CaseInput::numbersOrNull(const char* name)
+{
+    std::vector<std::optional<double>> result;
+    if (!has(name) || !m_input[name].is_array()) {
+        fail(std::string{"\""} + name +
+             "\" is missing or not a list: give a number or null for each reading");
+        return result;
+    }
+    for (const nlohmann::json& value : m_input[name]) {
+        if (!value.is_number() && !value.is_null())
+            fail(placeIn(name, result.size()) + " is neither a number nor null");
+        result.push_back(value.is_number() ? std::optional{value.get<double>()} : std::nullopt);
+    }
+    return result;
+}
+
+std::vector<bool> CaseInput::flags(const char* name, std::size_t count)
+{
+    if (!has(name))
+        return std::vector<bool>(count, false);
+    std::vector<bool> result;
+    if (!m_input[name].is_array())
+        fail(std::string{"\""} + name + "\" is not a list of true and false");
+    for (const nlohmann::json& value : m_input[name]) {
+        if (!value.is_boolean())
+            fail(placeIn(name, result.size()) + " is neither true nor false");
+        result.push_back(value.is_boolean() && value.get<bool>());
     }
     return result;
 }

@@ -32,6 +32,12 @@ public:
     std::vector<std::vector<double>> numberGroups(const char* name); // a needed list of lists of numbers
     // A needed list of numbers or words that only tell things apart, as whole numbers: equal ones equal.
     std::vector<int> labels(const char* name);
+    // The same labels as they were given, each once: the n-th is what labels() calls n.
+    nlohmann::json labelNames(const char* name) const;
+    // A needed list of numbers, null for what has none.
+    std::vector<std::optional<double>> numbersOrNull(const char* name);
+    // A list of true and false; all false, `count` of them, where missing.
+    std::vector<bool> flags(const char* name, std::size_t count);
     // A needed pair [lower, upper] with its bounds in order; an open bound as null.
     numbers::Interval reading(const char* name);
     std::optional<double> number(const char* name); // empty where missing or null

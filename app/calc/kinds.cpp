@@ -20,7 +20,10 @@ std::span<const Kind> kinds()
         Kind{"empirical_bayes_moments", answerEmpiricalBayesMoments},
         Kind{"line", answerLine},
         Kind{"mann_kendall_theil_sen", answerMannKendallTheilSen},
+        Kind{"mixed_model", answerMixedModel},
+        Kind{"movement", answerMovement},
         Kind{"repeat_pair", answerRepeatPair},
+        Kind{"season", answerSeason},
         Kind{"shared_shift", answerSharedShift},
         Kind{"trend", answerTrend},
     };

@@ -34,7 +34,10 @@ Output answerEmpiricalBayesMoments(CaseInput& input);
 Output answerLine(CaseInput& input);
 Output answerMannKendallTheilSen(CaseInput& input);
 Output answerMeasurerStudy(CaseInput& input);
+Output answerMixedModel(CaseInput& input);
+Output answerMovement(CaseInput& input);
 Output answerRepeatPair(CaseInput& input);
+Output answerSeason(CaseInput& input);
 Output answerSharedShift(CaseInput& input);
 Output answerTrend(CaseInput& input);
 

@@ -1,7 +1,6 @@
 #include "core/numbers/cholesky.h"
 
 #include <cmath>
-#include <cstddef>
 
 namespace rig::numbers {
 namespace {
@@ -10,10 +9,10 @@ constexpr double kSmallestPivot = 1e-14; // of its diagonal element
 
 } // namespace
 
-std::optional<Matrix3> choleskyOf(const Matrix3& matrix)
+template <std::size_t kSize> std::optional<SmallMatrix<kSize>> choleskyOf(const SmallMatrix<kSize>& matrix)
 {
-    Matrix3 root{};
-    for (std::size_t i = 0; i < 3; ++i)
+    SmallMatrix<kSize> root{};
+    for (std::size_t i = 0; i < kSize; ++i)
         for (std::size_t j = 0; j <= i; ++j) {
             double rest = matrix[i][j];
             for (std::size_t k = 0; k < j; ++k)
@@ -28,19 +27,25 @@ std::optional<Matrix3> choleskyOf(const Matrix3& matrix)
     return root;
 }
 
-Vector3 choleskySolution(const Matrix3& root, Vector3 right)
+template <std::size_t kSize>
+SmallVector<kSize> choleskySolution(const SmallMatrix<kSize>& root, SmallVector<kSize> right)
 {
-    for (std::size_t i = 0; i < 3; ++i) {
+    for (std::size_t i = 0; i < kSize; ++i) {
         for (std::size_t k = 0; k < i; ++k)
             right[i] -= root[i][k] * right[k];
         right[i] /= root[i][i];
     }
-    for (std::size_t i = 3; i-- > 0;) {
-        for (std::size_t k = i + 1; k < 3; ++k)
+    for (std::size_t i = kSize; i-- > 0;) {
+        for (std::size_t k = i + 1; k < kSize; ++k)
             right[i] -= root[k][i] * right[k];
         right[i] /= root[i][i];
     }
     return right;
 }
+
+template std::optional<Matrix3> choleskyOf<3>(const Matrix3& matrix);
+template std::optional<Matrix4> choleskyOf<4>(const Matrix4& matrix);
+template Vector3 choleskySolution<3>(const Matrix3& root, Vector3 right);
+template Vector4 choleskySolution<4>(const Matrix4& root, Vector4 right);
 
 } // namespace rig::numbers

@@ -76,7 +76,7 @@ TEST_F(Calc, AnswersEveryCaseOfAFileUnderItsId)
 {
     for (const std::string kind :
          {"arl", "band", "budget", "discrimination", "drift", "empirical_bayes_interval",
-          "empirical_bayes_moments", "repeat_pair", "shared_shift"}) {
+          "empirical_bayes_moments", "mixed_model", "repeat_pair", "shared_shift"}) {
         SCOPED_TRACE(kind);
         const json oracle = jsonFile("method/" + kind + ".json");
         const Answer answer = run(kind, oracle.dump());
@@ -401,4 +401,64 @@ TEST_F(Calc, AnswersNothingForNoCases)
     const Answer answer = run("band", R"({"cases":[]})");
     EXPECT_EQ(answer.status, 0);
     EXPECT_EQ(answer.document(), json({{"cases", json::array()}}));
+}
+
+namespace {
+
+// Two couplings, of which the first steps at rigging 13; the second person reads every third rigging 0.04
+// low.
+json toldSeason()
+{
+    json season{{"readings", json::array()}, {"rigging", json::array()}, {"coupling", json::array()},
+                {"person", json::array()},   {"gauge", json::array()},   {"day", json::array()}};
+    const auto read = [&season](double gap, const json& rigging, const char* coupling, const char* person,
+                                int day) {
+        season["readings"].push_back({gap - 0.005, gap + 0.005});
+        season["rigging"].push_back(rigging);
+        season["coupling"].push_back(coupling);
+        season["person"].push_back(person);
+        season["gauge"].push_back("set 1");
+        season["day"].push_back(day);
+    };
+    for (int i = 0; i < 2; ++i) {
+        const char* coupling = i == 0 ? "left" : "right";
+        for (int j = 0; j < 8; ++j)
+            read(0.6 + 0.01 * (j * 3 % 5 - 2), nullptr, coupling, "Ann", -1 - i);
+        for (int rigging = 1; rigging <= 30; ++rigging) {
+            const bool isSecond = rigging % 3 == 0;
+            const double moved = (i == 0 && rigging >= 13 ? 0.2 : 0) - (isSecond ? 0.04 : 0);
+            read(0.6 + moved + 0.01 * ((rigging * 7 + i) % 5 - 2), rigging, coupling,
+                 isSecond ? "Ben" : "Ann", rigging);
+        }
+    }
+    return season;
+}
+
+} // namespace
+
+TEST_F(Calc, TellsASeasonByTheNamesItWasGiven)
+{
+    const Answer answer = run("season", oneCase(toldSeason().dump()));
+    ASSERT_EQ(answer.status, 0) << answer.err;
+    const json output = answer.document().at("cases")[0].at("output");
+    EXPECT_EQ(output["couplings"][0]["coupling"], "left");
+    EXPECT_EQ(output["couplings"][0]["kind"], "step");
+    EXPECT_EQ(output["couplings"][0]["step"]["at"], 13);
+    EXPECT_NEAR(output["couplings"][0]["step"]["mm"].get<double>(), 0.2, 0.02);
+    EXPECT_EQ(output["couplings"][1]["kind"], "steady");
+    EXPECT_EQ(output["persons"]["levels"][1]["who"], "Ben");
+    EXPECT_NEAR(output["persons"]["levels"][1]["offset_mm"].get<double>() -
+                    output["persons"]["levels"][0]["offset_mm"].get<double>(),
+                -0.04, 0.01);
+    EXPECT_EQ(output["gauges"]["state"], "nothing to compare");
+    EXPECT_EQ(output["settled"], true);
+}
+
+TEST_F(Calc, AsksForEverythingASeasonNeeds)
+{
+    json season = toldSeason();
+    season["person"].erase(0);
+    const Answer answer = run("season", oneCase(season.dump()));
+    EXPECT_EQ(answer.status, 2);
+    EXPECT_TRUE(answer.complains("need one entry for each")) << answer.err;
 }

@@ -14,7 +14,7 @@ using rig::bench::Draws;
 
 namespace {
 
-constexpr int kInputs = RIG_DRAWS / 4; // of each kind; there are sixteen
+constexpr int kInputs = RIG_DRAWS / 4; // of each kind; there are nineteen
 
 // Mostly what a hangar could bring forth; now and then of any size a double has.
 double figure(Draws& draws)
@@ -205,6 +205,54 @@ json groups(Draws& draws)
     return {{"groups", made}};
 }
 
+// Baseline first, then riggings one by one.
+json riggings(int baseline, int count)
+{
+    json made = json::array();
+    for (int i = 0; i < count; ++i)
+        made.push_back(i < baseline ? json{} : json(i - baseline + 1));
+    return made;
+}
+
+json movement(Draws& draws)
+{
+    const int count = whole(draws, 24);
+    json input{{"readings", list(draws, count, pair)}, {"rigging", riggings(whole(draws, 6), count)}};
+    if (draws.uniform() < 0.5)
+        input.update({{"forecast_at", figure(draws)}, {"band", closedPair(draws)}});
+    return input;
+}
+
+json label(Draws& draws)
+{
+    return whole(draws, 2);
+}
+
+json plainPair(Draws& draws)
+{
+    const double lower = whole(draws, 20) / 20.0;
+    return {lower, lower + 0.05};
+}
+
+json season(Draws& draws)
+{
+    const int count = 4 + whole(draws, 40);
+    return {{"readings", list(draws, count, draws.uniform() < 0.7 ? plainPair : pair)},
+            {"rigging", riggings(2, count)},
+            {"coupling", list(draws, count, label)},
+            {"person", list(draws, count, label)},
+            {"gauge", list(draws, count, label)},
+            {"day", list(draws, count, label)}};
+}
+
+json mixedModel(Draws& draws)
+{
+    const int count = whole(draws, 12);
+    return {{"y", list(draws, count, figure)},
+            {"group", list(draws, count, label)},
+            {"columns", {list(draws, count, label), list(draws, count, figure)}}};
+}
+
 const std::map<std::string, Make>& makers()
 {
     static const std::map<std::string, Make> kTable{
@@ -224,6 +272,9 @@ const std::map<std::string, Make>& makers()
         {"describe", numbers},
         {"line", line},
         {"anova", groups},
+        {"mixed_model", mixedModel},
+        {"movement", movement},
+        {"season", season},
     };
     return kTable;
 }

@@ -85,6 +85,7 @@ const std::map<std::string, Allowances>& allowances()
         {"budget", {{"", {"abs"}}}},
         {"shared_shift", {{"", {"abs"}}}},
         {"repeat_pair", {{"", {"abs"}}}},
+        {"mixed_model", {{"", {"small", "rel"}}, {"df", {nullptr, "df_rel"}}}},
     };
     return kTable;
 }

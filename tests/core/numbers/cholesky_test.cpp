@@ -22,10 +22,10 @@ TEST(Cholesky, SolvesByHand)
 
 TEST(Cholesky, RefusesWhatIsNotPositiveDefinite)
 {
-    EXPECT_FALSE(choleskyOf({{{1, 0, 0}, {0, 0, 0}, {0, 0, 1}}}));
-    EXPECT_FALSE(choleskyOf({{{1, 0, 0}, {0, -1, 0}, {0, 0, 1}}}));
-    EXPECT_FALSE(choleskyOf({{{1, 1, 0}, {1, 1, 0}, {0, 0, 1}}}));
-    EXPECT_FALSE(choleskyOf({{{1, 1, 0}, {1, 1 + 1e-15, 0}, {0, 0, 1}}}));
-    EXPECT_FALSE(choleskyOf({{{kInfinity, 0, 0}, {0, 1, 0}, {0, 0, 1}}}));
-    EXPECT_FALSE(choleskyOf({{{1, 0, 0}, {kNotANumber, 1, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf(Matrix3{{{1, 0, 0}, {0, 0, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf(Matrix3{{{1, 0, 0}, {0, -1, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf(Matrix3{{{1, 1, 0}, {1, 1, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf(Matrix3{{{1, 1, 0}, {1, 1 + 1e-15, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf(Matrix3{{{kInfinity, 0, 0}, {0, 1, 0}, {0, 0, 1}}}));
+    EXPECT_FALSE(choleskyOf(Matrix3{{{1, 0, 0}, {kNotANumber, 1, 0}, {0, 0, 1}}}));
 }
