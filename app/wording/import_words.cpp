@@ -91,7 +91,7 @@ constexpr Form kForms[] = {
            "it empty.")},
     {RowProblem::UnknownAside,
      WORDS("Line %1 has “%2” in the column set_aside. Write corrected or struck, and the line is "
-           "passed over, or leave it empty.")},
+           "not taken in, or leave it empty.")},
     {RowProblem::FutureDay, WORDS("Line %1 has the date %2, which is still to come. Look over the date, and "
                                   "the clock of this computer.")},
     {RowProblem::UnknownAirframe,
@@ -257,7 +257,7 @@ QString ImportWords::added(const Imported& imported)
 
 QString ImportWords::thereAlready(int rows)
 {
-    return tr("%n row(s) passed over, as the file says the same already.", nullptr, rows);
+    return tr("%n row(s) not taken in, as the file says the same already.", nullptr, rows);
 }
 
 QString ImportWords::nothingNew() { return tr("There is nothing in it that the file does not say already."); }
@@ -277,7 +277,7 @@ QString ImportWords::imported(int readings, int records)
 
 QString ImportWords::passedOver(int rows)
 {
-    return tr("%n row(s) passed over, as the reading was corrected or struck.", nullptr, rows);
+    return tr("%n row(s) not taken in, as the reading was corrected or struck.", nullptr, rows);
 }
 
 } // namespace rig

@@ -104,7 +104,7 @@ TEST_F(FileOfTables, SaysNothingNewTheSecondTime)
     EXPECT_EQ(again.status, 0) << again.err.toStdString();
     EXPECT_FALSE(again.out.contains("was made"));
     EXPECT_TRUE(again.out.contains("There is nothing in it that the file does not say already."));
-    EXPECT_TRUE(again.out.contains("5 rows passed over, as the file says the same already."))
+    EXPECT_TRUE(again.out.contains("5 rows not taken in, as the file says the same already."))
         << again.out.toStdString();
 }
 
