@@ -1,11 +1,11 @@
 #include "core/store/connection.h"
 
+#include "core/store/raw_file.h"
+
 #include <QByteArray>
 #include <QVariant>
 
-#include <filesystem>
 #include <sqlite3.h>
-#include <system_error>
 
 namespace rig {
 
@@ -56,13 +56,7 @@ Result<std::unique_ptr<StoreFile::Connection>> StoreFile::Connection::open(const
     // Each connection is used by one thread alone.
     const int flags =
         SQLITE_OPEN_NOMUTEX | (access == Access::Writing ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY);
-    // “file:x” and “:memory:” are names of files like any other: only an absolute path is never taken for
-    // more.
-    std::error_code failed;
-    const std::string whole = std::filesystem::absolute(path, failed).string();
-    if (failed)
-        return Problem{ProblemKind::CannotOpen, path + ": " + failed.message()};
-    if (sqlite3_open_v2(whole.c_str(), &connection->m_database, flags, nullptr) != SQLITE_OK)
+    if (sqlite3_open_v2(asFileName(path).c_str(), &connection->m_database, flags, nullptr) != SQLITE_OK)
         return Problem{ProblemKind::CannotOpen, sqlite3_errmsg(connection->m_database)};
     sqlite3_extended_result_codes(connection->m_database, 1);
     sqlite3_busy_timeout(connection->m_database, kBusyWaitMilliseconds);

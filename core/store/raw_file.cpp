@@ -59,13 +59,18 @@ Outcome copyAll(sqlite3* from, sqlite3* into, const std::string& path, const std
 
 } // namespace
 
+std::string asFileName(const std::string& path)
+{
+    return path.starts_with('/') ? path : "./" + path;
+}
+
 Result<RawFile> openToRead(const std::string& path, ReadWith with)
 {
     sqlite3* file = nullptr;
-    const int opened =
-        with == ReadWith::Lock
-            ? sqlite3_open_v2(path.c_str(), &file, SQLITE_OPEN_READONLY, nullptr)
-            : sqlite3_open_v2(uriOf(path).c_str(), &file, SQLITE_OPEN_READONLY | SQLITE_OPEN_URI, nullptr);
+    const int opened = with == ReadWith::Lock
+                           ? sqlite3_open_v2(asFileName(path).c_str(), &file, SQLITE_OPEN_READONLY, nullptr)
+                           : sqlite3_open_v2(uriOf(asFileName(path)).c_str(), &file,
+                                             SQLITE_OPEN_READONLY | SQLITE_OPEN_URI, nullptr);
     RawFile kept{file};
     if (opened != SQLITE_OK)
         return Problem{ProblemKind::CannotOpen, sqlite3_errmsg(file)};
@@ -79,6 +84,7 @@ std::optional<std::uint32_t> changeCounter(sqlite3* file)
     sqlite3_file* raw = nullptr;
     std::array<unsigned char, 4> bytes{};
     if (sqlite3_file_control(file, "main", SQLITE_FCNTL_FILE_POINTER, &raw) != SQLITE_OK || !raw ||
+        !raw->pMethods ||
         raw->pMethods->xRead(raw, bytes.data(), static_cast<int>(bytes.size()), kChangeCounterAt) !=
             SQLITE_OK)
         return std::nullopt;
@@ -95,7 +101,7 @@ Outcome copyPages(const std::string& from, const std::string& into, const std::s
         return source.problem();
     sqlite3* made = nullptr;
     const int opened =
-        sqlite3_open_v2(into.c_str(), &made, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, nullptr);
+        sqlite3_open_v2(asFileName(into).c_str(), &made, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, nullptr);
     const RawFile target{made};
     if (opened != SQLITE_OK)
         return problemFrom(made, into);

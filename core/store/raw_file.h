@@ -19,6 +19,10 @@ struct CloseRawFile
 };
 using RawFile = std::unique_ptr<sqlite3, CloseRawFile>;
 
+// The path so that SQLite takes it for nothing but a file's: “:memory:” and “file:x?mode=memory” are names
+// like any other.
+std::string asFileName(const std::string& path);
+
 enum class ReadWith {
     Lock,   // as it is at one moment; whoever writes waits meanwhile
     NoLock, // nobody waits; what is read is of one moment only when nobody wrote

@@ -33,17 +33,17 @@ TEST(ImportWords, HaveASentenceOfTheirOwnForEveryReason)
 
 TEST(ImportWords, NameLineTextAndColumnAndSayWhatToDo)
 {
-    EXPECT_EQ(
-        ImportWords::sentence({12, RowProblem::TwoSeparators, "1.234,5", "refuses_mm"}),
-        "Line 12 has “1.234,5” in refuses_mm, with more than one point or comma. Write one of them only, "
-        "such as 0.60.");
+    EXPECT_EQ(ImportWords::sentence({12, RowProblem::TwoSeparators, "1.234,5", "refuses_mm"}),
+              "Line 12 has “1.234,5” in the column refuses_mm, with more than one point or comma. Write one "
+              "of them only, "
+              "such as 0.60.");
 }
 
 TEST(ImportWords, NameTheTableAndTheWordsThatMayStandThere)
 {
     EXPECT_EQ(ImportWords::inTable("couplings.csv", {4, RowProblem::NotAWord, "lef%3", "side",
                                                      TableKind::Couplings, "none, left, right"}),
-              "couplings.csv: Line 4 has “lef%3” in side. Write one of these: none, left, right.");
+              "couplings.csv: Line 4 has “lef%3” in the column side. Write one of these: none, left, right.");
 }
 
 TEST(ImportWords, CountWhatCameInByKindAndLeaveOutWhatDidNot)

@@ -128,7 +128,7 @@ TEST_F(FileOfTables, TellsWhatIsOnEveryLineOfATableOnlyTenTimes)
     ASSERT_EQ(run(all()).status, 0);
     QByteArray table{"airframe,coupling,date,enters_mm,person\n"};
     for (int i = 0; i < 30; ++i)
-        table += "QX-42,Left aileron,2026-05-02,0.50,Nobody Known\n";
+        table += "QZ-1,Left aileron,2026-05-02,0.50,Nobody Known\n";
     write("readings.csv", table.constData());
     const Answer answer = run(imports({"--csv", pathOf("readings.csv")}));
     EXPECT_EQ(answer.status, 2);

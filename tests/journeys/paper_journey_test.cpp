@@ -274,7 +274,7 @@ TEST_P(PaperJourney, AsksBeforeItIsLeftInTheMiddle)
     page.enterFromPaper();
     EXPECT_TRUE(page.leftUndone().isEmpty()) << "nothing is typed yet";
     part<QLineEdit>(page, "paperDay").setText("2026-05-09");
-    EXPECT_TRUE(page.leftUndone().contains("not kept")) << page.leftUndone().toStdString();
+    EXPECT_TRUE(page.leftUndone().contains("is lost")) << page.leftUndone().toStdString();
     fillHead("2026-05-09");
     EXPECT_TRUE(page.leftUndone().contains("9 May 2026")) << page.leftUndone().toStdString();
 }

@@ -98,7 +98,7 @@ TEST(SheetOnPaper, HasRoomForAllThatARecordHolds)
                              "Locks with even force",
                              "counted back out",
                              "Hatches closed",
-                             "first rigging of a year or after 12 weeks",
+                             "first rigging of a year or when nothing was rigged or rechecked for 12 weeks",
                              "Rigging leader",
                              "Notes"})
         EXPECT_TRUE(words.contains(QString::fromUtf8(part))) << part << " in " << words.toStdString();
@@ -110,12 +110,12 @@ TEST(SheetOnPaper, SaysOnEveryPageThatAStopIsAStopAndWhomToCall)
     ASSERT_GT(flow.pages.size(), 2U);
     for (const PrintedPage& page : flow.pages) {
         const QString words = textsOf(page).join(QLatin1Char(' '));
-        EXPECT_TRUE(words.contains(
-            QString::fromUtf8("is a stop: stop, leave it as it is, and call R. Lindqvar, 0555 0101.")))
+        EXPECT_TRUE(words.contains(QString::fromUtf8(
+            "is a stop: stop, leave everything as it is, and call R. Lindqvar, 0555 0101.")))
             << words.toStdString();
         EXPECT_TRUE(words.contains("Manuals and directives prevail."));
     }
-    EXPECT_TRUE(wordsOf(flow).contains("outside is a stop as well"));
+    EXPECT_TRUE(wordsOf(flow).contains("Outside is a stop as well"));
     EXPECT_TRUE(wordsOf(flow).contains("replaces no manual"));
 }
 

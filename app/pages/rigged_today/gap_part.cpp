@@ -198,7 +198,9 @@ void GapPart::showJudged(const GapInterval& reading, const std::optional<Judgeme
         m_verdict->show(*judgement, reading, m_standing, m_callName, m_callPhone);
     else
         m_verdict->showAsFound(reading, m_standing, m_callName, m_callPhone);
-    if (m_sheet.stop && (!judgement || judgement->verdict != Verdict::Outside))
+    const bool saysStop =
+        !judgement || judgement->verdict == Verdict::Outside || m_standing.says == Says::Outside;
+    if (m_sheet.stop && !saysStop)
         m_verdict->showStopped();
 }
 
