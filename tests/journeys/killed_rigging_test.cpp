@@ -77,6 +77,8 @@ TEST_P(KilledRigging, KeepsWhatWasSaidAndStartsTheCouplingAgainAtTheLook)
     QProcessEnvironment surroundings = QProcessEnvironment::systemEnvironment();
     surroundings.insert("RIG_FILE", QString::fromStdString(store.path()));
     surroundings.insert("RIG_STEPS", QString::number(GetParam()));
+    for (const char* share : {"GTEST_TOTAL_SHARDS", "GTEST_SHARD_INDEX"})
+        surroundings.remove(share); // of this run, not of the other program
     other.setProcessEnvironment(surroundings);
     other.start(QCoreApplication::applicationFilePath(),
                 {"--gtest_also_run_disabled_tests", "--gtest_filter=KilledRigger.*"});

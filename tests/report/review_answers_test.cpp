@@ -145,8 +145,8 @@ TEST_F(ReviewAnswers, OfAControlCheckCountNoMoreOnceAHandWasOnAJointOfItsCircuit
     EXPECT_EQ(answersOf(facts, period).surfaces[0].riggings, 1);
     EXPECT_TRUE(has(reviewControlTable(facts, review()), ",no,up,no"));
     EXPECT_FALSE(has(reviewControlTable(facts, review()), ",yes,up,no"));
-    for (const SummarySurfaceAnswer& one :
-         summaryOf(facts, must(store.records().content(record))).surfaces.at(0).answers)
+    const RecordSummary summary = summaryOf(facts, must(store.records().content(record)));
+    for (const SummarySurfaceAnswer& one : summary.surfaces.at(0).answers)
         EXPECT_EQ(one.hand, "Left aileron");
 }
 
