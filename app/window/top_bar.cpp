@@ -28,18 +28,14 @@ TopBar::TopBar(QMenu* fileMenu, QWidget* parent) : QWidget{parent}
     layout->addStretch(1);
     addMoments(layout);
     layout->addSpacing(12);
-    auto* file = new QPushButton{WindowWords::fileMenu()};
-    file->setProperty("kind", "bar");
-    file->setObjectName("fileMenu");
+    auto* file = buttonOf(WindowWords::fileMenu(), "fileMenu", "bar");
     file->setMenu(fileMenu);
     layout->addWidget(file);
 }
 
 void TopBar::addAirframe(QHBoxLayout* layout)
 {
-    m_registration = new QPushButton;
-    m_registration->setProperty("kind", "registration");
-    m_registration->setObjectName("registration");
+    m_registration = buttonOf({}, "registration", "registration");
     m_registration->setToolTip(WindowWords::chooseAirframe());
     m_airframes = new QMenu{m_registration};
     connect(m_airframes, &QMenu::aboutToShow, this, &TopBar::airframesOpened);

@@ -40,9 +40,7 @@ Welcome::Welcome(QWidget* parent) : FlowScroll{new QWidget, parent}
 void Welcome::fill(QVBoxLayout* layout)
 {
     const auto button = [this, layout](const QString& text, const char* name, const char* kind, auto asked) {
-        auto* one = new QPushButton{text};
-        one->setObjectName(QLatin1String(name));
-        one->setProperty("kind", kind);
+        auto* one = buttonOf(text, name, kind);
         connect(one, &QPushButton::clicked, this, asked);
         layout->addWidget(one);
     };

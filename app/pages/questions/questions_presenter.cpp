@@ -51,13 +51,13 @@ std::optional<SurfaceCheck> doubtedCheck(const Question& question, FactsBook& bo
     return last;
 }
 
-std::optional<Answer> answerIn(const Question& question, FactsBook& book)
+// `check`: the one of the control check that it asks about.
+std::optional<Answer> answerIn(const Question& question, const std::optional<SurfaceCheck>& check)
 {
     if (question.kind == QuestionKind::AnsweredNo)
         return Answer::No;
     if (question.kind == QuestionKind::CannotSee)
         return Answer::CannotSee;
-    const auto check = doubtedCheck(question, book);
     return check ? std::optional{check->answer} : std::nullopt;
 }
 
@@ -221,8 +221,9 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         QuestionRow row;
         row.story = story;
         row.place = facts.placeOf(question);
-        row.answer = answerIn(question, m_records.book());
-        if (const auto check = doubtedCheck(question, m_records.book()))
+        const auto check = doubtedCheck(question, m_records.book());
+        row.answer = answerIn(question, check);
+        if (check)
             row.called = check->seen;
         row.readings = readingsOf(question, facts);
         if (const Gauge* gauge = question.gauge ? facts.gauge(*question.gauge) : nullptr)

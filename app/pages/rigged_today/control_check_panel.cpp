@@ -1,9 +1,10 @@
 #include "app/pages/rigged_today/control_check_panel.h"
 
+#include "app/pages/rigged_today/answer_key.h"
 #include "app/pages/rigged_today/figure_section.h"
+#include "app/pages/rigged_today/labelled_choice.h"
 #include "app/pages/rigged_today/stop_card.h"
 #include "app/pages/rigged_today/surface_chips.h"
-#include "app/widgets/choice_box.h"
 #include "app/widgets/choice_tile.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
@@ -60,17 +61,6 @@ bool isArrowFor(Movement movement, int key)
         break;
     }
     return false;
-}
-
-std::optional<Answer> answerFor(const QKeyEvent& event)
-{
-    if (isKey(event, RiggedWords::keyYes()))
-        return Answer::Yes;
-    if (isKey(event, RiggedWords::keyNo()))
-        return Answer::No;
-    if (isKey(event, RiggedWords::keyCannotSee()))
-        return Answer::CannotSee;
-    return std::nullopt;
 }
 
 } // namespace
@@ -133,24 +123,12 @@ void ControlCheckPanel::buildTop(QVBoxLayout* layout)
     m_title = labelOf({}, "title", "surfaceTitle");
     names->addWidget(m_title);
     top->addLayout(names, 1);
-    const auto choice = [this, top](ChoiceBox*& box, const QString& text, const char* name) {
-        auto* column = new QVBoxLayout;
-        column->setSpacing(2);
-        auto* label = new QLabel{text};
-        label->setProperty("kind", "label");
-        box = new ChoiceBox{text};
-        box->setObjectName(QLatin1String(name));
-        label->setBuddy(box);
-        column->addWidget(label);
-        column->addWidget(box);
-        column->addStretch(1);
-        top->addLayout(column);
+    m_atSurface = addLabelledChoice(top, ControlWords::atSurface(), "atSurface").box;
+    m_inCockpit = addLabelledChoice(top, ControlWords::inCockpit(), "inCockpit").box;
+    for (ChoiceBox* box : {m_atSurface, m_inCockpit})
         connect(box, &QComboBox::activated, this, [this] {
             emit peopleChosen({m_atSurface->chosen<PersonId>(), m_inCockpit->chosen<PersonId>()});
         });
-    };
-    choice(m_atSurface, ControlWords::atSurface(), "atSurface");
-    choice(m_inCockpit, ControlWords::inCockpit(), "inCockpit");
     layout->addLayout(top);
     m_chips = new SurfaceChips;
     connect(m_chips, &SurfaceChips::chosen, this, &ControlCheckPanel::surfaceChosen);
@@ -478,7 +456,8 @@ bool ControlCheckPanel::takeKey(QKeyEvent* event)
     const bool isCalled = mayTry() && m_sheet.asked() && isCall(*m_sheet.asked());
     if (isCalled && takeCall(*event, *m_sheet.asked()))
         return true;
-    if (const auto given = answerFor(*event)) {
+    const auto given = answerBy(*event);
+    if (given && *given != Answer::Felt) {
         if (!mayTry() || !m_sheet.asked() || isCalled)
             return false;
         answer(*m_sheet.asked(), *given);

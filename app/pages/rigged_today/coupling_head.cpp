@@ -1,6 +1,6 @@
 #include "app/pages/rigged_today/coupling_head.h"
 
-#include "app/widgets/choice_box.h"
+#include "app/pages/rigged_today/labelled_choice.h"
 #include "app/widgets/parts.h"
 #include "app/wording/connected_words.h"
 #include "app/wording/rigged_words.h"
@@ -17,28 +17,19 @@ CouplingHead::CouplingHead(QVBoxLayout* layout, QObject* parent) : QObject{paren
     top->setSpacing(10);
     m_title = labelOf({}, "title", "couplingTitle");
     top->addWidget(m_title, 1);
-    const auto choice = [top](QLabel*& label, ChoiceBox*& box, const QString& text, const char* name) {
-        auto* column = new QVBoxLayout;
-        column->setSpacing(2);
-        label = new QLabel{text};
-        label->setProperty("kind", "label");
-        box = new ChoiceBox{text};
-        box->setObjectName(QLatin1String(name));
-        label->setBuddy(box);
-        column->addWidget(label);
-        column->addWidget(box);
-        column->addStretch(1);
-        top->addLayout(column);
-    };
-    choice(m_personLabel, m_person, RiggedWords::measuredBy(), "measuredBy");
-    choice(m_gaugeLabel, m_gauge, RiggedWords::gauge(), "measuredWith");
+    const LabelledChoice person = addLabelledChoice(top, RiggedWords::measuredBy(), "measuredBy");
+    m_personLabel = person.label;
+    m_person = person.box;
+    const LabelledChoice gauge = addLabelledChoice(top, RiggedWords::gauge(), "measuredWith");
+    m_gaugeLabel = gauge.label;
+    m_gauge = gauge.box;
     connect(m_person, &QComboBox::activated, this, [this] {
-        if (const auto person = m_person->chosen<PersonId>())
-            emit personChosen(*person);
+        if (const auto chosen = m_person->chosen<PersonId>())
+            emit personChosen(*chosen);
     });
     connect(m_gauge, &QComboBox::activated, this, [this] {
-        if (const auto gauge = m_gauge->chosen<GaugeId>())
-            emit gaugeChosen(*gauge);
+        if (const auto chosen = m_gauge->chosen<GaugeId>())
+            emit gaugeChosen(*chosen);
     });
     layout->addLayout(top);
 }

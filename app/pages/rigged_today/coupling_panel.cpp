@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/coupling_panel.h"
 
+#include "app/pages/rigged_today/answer_key.h"
 #include "app/pages/rigged_today/coupling_buttons.h"
 #include "app/pages/rigged_today/coupling_head.h"
 #include "app/pages/rigged_today/coupling_questions.h"
@@ -36,19 +37,6 @@ bool isAnswerTo(CheckKind kind, Answer answer)
     if (answer == Answer::Felt)
         return isLook(kind);
     return answer != Answer::CannotSee || kind != CheckKind::Pull;
-}
-
-std::optional<Answer> answerBy(const QKeyEvent& event)
-{
-    if (isKey(event, RiggedWords::keyYes()))
-        return Answer::Yes;
-    if (isKey(event, RiggedWords::keyNo()))
-        return Answer::No;
-    if (isKey(event, RiggedWords::keyCannotSee()))
-        return Answer::CannotSee;
-    if (isKey(event, RiggedWords::keyFelt()))
-        return Answer::Felt;
-    return std::nullopt;
 }
 
 bool isOwnFinding(const CouplingSheet& sheet)
@@ -344,8 +332,7 @@ bool CouplingPanel::clearFigure()
 bool CouplingPanel::takeAnswer(Answer answer)
 {
     const auto& asked = m_sheet.flow.ask;
-    const bool isReadAnewFirst = m_sheet.wanted == ReadingWanted::Corrected;
-    if (!m_sheet.person || !asked || m_sheet.stop || isReadAnewFirst || !isAnswerTo(*asked, answer))
+    if (!m_sheet.mayAnswer() || !asked || !isAnswerTo(*asked, answer))
         return false;
     emit answered(*asked, answer);
     return true;

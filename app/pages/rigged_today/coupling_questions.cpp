@@ -9,15 +9,6 @@
 
 namespace rig {
 
-namespace {
-
-bool mayAnswer(const CouplingSheet& sheet)
-{
-    return sheet.person && !sheet.stop && sheet.wanted != ReadingWanted::Corrected;
-}
-
-} // namespace
-
 CouplingQuestions::CouplingQuestions(QVBoxLayout* look, QLayout* pull, QObject* parent) : QObject{parent}
 {
     addLine(look);
@@ -71,7 +62,7 @@ void CouplingQuestions::showPart(CheckKind kind, const CouplingSheet& sheet, boo
 
 void CouplingQuestions::display(const CouplingSheet& sheet)
 {
-    const bool isOpen = mayAnswer(sheet);
+    const bool isOpen = sheet.mayAnswer();
     const bool isBallMissing = sheet.flow.asks.has(CheckKind::BallInSocket, sheet.turn) &&
                                !isSeen(sheet.flow, CheckKind::BallInSocket);
     int number = 0;
@@ -92,7 +83,7 @@ void CouplingQuestions::display(const CouplingSheet& sheet)
 
 void CouplingQuestions::showPull(const CouplingSheet& sheet)
 {
-    showPart(CheckKind::Pull, sheet, mayAnswer(sheet) && sheet.flow.next >= Step::Pull);
+    showPart(CheckKind::Pull, sheet, sheet.mayAnswer() && sheet.flow.next >= Step::Pull);
 }
 
 void CouplingQuestions::openPull(bool isOpenNow)

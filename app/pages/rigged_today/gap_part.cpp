@@ -198,9 +198,7 @@ void GapPart::showJudged(const GapInterval& reading, const std::optional<Judgeme
         m_verdict->show(*judgement, reading, m_standing, m_callName, m_callPhone);
     else
         m_verdict->showAsFound(reading, m_standing, m_callName, m_callPhone);
-    const bool saysStop =
-        !judgement || judgement->verdict == Verdict::Outside || m_standing.says == Says::Outside;
-    if (m_sheet.stop && !saysStop)
+    if (m_sheet.stop && judgement && m_verdict->says() != Says::Outside)
         m_verdict->showStopped();
 }
 

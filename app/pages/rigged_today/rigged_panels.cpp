@@ -47,24 +47,26 @@ QWidget* RiggedPanels::panelFor(const RiggedTodayView& view, RecordPlace::Kind p
 {
     if (!hasAirframe)
         return m_start;
-    switch (place) {
-    case RecordPlace::Kind::Summary:
+    if (place == RecordPlace::Kind::Summary)
         return m_summary;
-    case RecordPlace::Kind::Paper:
-        return view.now ? static_cast<QWidget*>(m_coupling) : m_paper;
+    if (!view.now)
+        return place == RecordPlace::Kind::Paper ? static_cast<QWidget*>(m_paper) : m_start;
+    switch (place) {
     case RecordPlace::Kind::Season:
-        return view.now ? static_cast<QWidget*>(m_season) : m_start;
+        return m_season;
     case RecordPlace::Kind::Connected:
-        return view.now ? static_cast<QWidget*>(m_connected) : m_start;
+        return m_connected;
     case RecordPlace::Kind::ControlCheck:
-        return view.now ? static_cast<QWidget*>(m_control) : m_start;
+        return m_control;
     case RecordPlace::Kind::Close:
-        return view.now ? static_cast<QWidget*>(m_close) : m_start;
+        return m_close;
     case RecordPlace::Kind::Coupling:
     case RecordPlace::Kind::SecondInspection:
+    case RecordPlace::Kind::Summary:
+    case RecordPlace::Kind::Paper:
         break;
     }
-    return view.now ? static_cast<QWidget*>(m_coupling) : m_start;
+    return m_coupling;
 }
 
 void RiggedPanels::display(const RiggedTodayView& view, const RiggingSession& session, bool hasAirframe)

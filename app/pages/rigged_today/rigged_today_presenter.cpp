@@ -206,7 +206,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
     const bool isFromAnotherDay = !open->isFromPaper() && open->begins.localDay() != today;
     // Nobody goes on with one from another day: the next one is asked then.
     RiggedTodayView view =
-        isFromAnotherDay ? viewWithoutRecord(facts, today) : partsIn(facts, open, dayOfRigging(facts));
+        isFromAnotherDay ? viewWithoutRecord(facts, today) : partsIn(facts, open, open->begins.localDay());
     const auto read = m_records.book().content(open->id);
     if (!read)
         return read.problem();

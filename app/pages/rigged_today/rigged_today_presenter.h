@@ -42,6 +42,9 @@ struct CouplingSheet
     ReadingWanted wanted = ReadingWanted::None;
     bool isMeasuringOpen = false; // by the look and by what was asked for
     QString movement; // what its past readings show, for the first person; empty: nothing, or not worked out
+
+    // Not before whoever works here is named, nor what a reading that is taken back comes before.
+    bool mayAnswer() const { return person && !stop && wanted != ReadingWanted::Corrected; }
 };
 
 // What the readings of couplings show together, one sentence each; no entry where they show nothing.

@@ -18,10 +18,6 @@
 
 namespace rig {
 
-namespace {
-
-} // namespace
-
 Form::Form(const QString& saveText, bool canBeClosed, QWidget* parent)
     : QWidget{parent}, m_canBeClosed{canBeClosed}
 {
