@@ -261,13 +261,11 @@ QString ControlWords::saidNo(const QString& surface, SurfaceCheckKind kind)
 
 QString ControlWords::leaveAndCall(const QString& name, const QString& phone)
 {
-    if (name.isEmpty() && !phone.isEmpty())
-        return tr("Leave it as it is, and call %1.").arg(phone);
-    if (name.isEmpty())
+    if (name.isEmpty() && phone.isEmpty())
         return tr("Leave it as it is, and call the person entitled to decide. Whom to call is not set up yet "
                   "(Ctrl+5).");
-    if (phone.isEmpty())
-        return tr("Leave it as it is, and call %1.").arg(name);
+    if (name.isEmpty() || phone.isEmpty())
+        return tr("Leave it as it is, and call %1.").arg(name + phone);
     return tr("Leave it as it is, and call %1 (%2).").arg(name, phone);
 }
 

@@ -1,6 +1,7 @@
 #include "app/wording/gauge_words.h"
 
 #include "app/wording/entry_words.h"
+#include "app/wording/formats.h"
 
 namespace rig {
 

@@ -17,22 +17,14 @@ QString PaperWords::fileName(const QString& registration)
 QString PaperWords::stop(const QString& callName, const QString& callPhone)
 {
     if (callName.isEmpty() && callPhone.isEmpty())
-        return tr(
-            "A “no”, or a surface that does nothing or moves otherwise than expected, is a stop: stop, leave "
-            "everything as it is, and call the person entitled to decide.");
-    if (callName.isEmpty())
         return tr("A “no”, or a surface that does nothing or moves otherwise than expected, is a stop: stop, "
-                  "leave "
-                  "everything as it is, and call %1.")
-            .arg(callPhone);
-    if (callPhone.isEmpty())
+                  "leave everything as it is, and call the person entitled to decide.");
+    if (callName.isEmpty() || callPhone.isEmpty())
         return tr("A “no”, or a surface that does nothing or moves otherwise than expected, is a stop: stop, "
-                  "leave "
-                  "everything as it is, and call %1.")
-            .arg(callName);
+                  "leave everything as it is, and call %1.")
+            .arg(callName + callPhone);
     return tr("A “no”, or a surface that does nothing or moves otherwise than expected, is a stop: stop, "
-              "leave "
-              "everything as it is, and call %1, %2.",
+              "leave everything as it is, and call %1, %2.",
               "name, telephone")
         .arg(callName, callPhone);
 }

@@ -186,13 +186,11 @@ QString QuestionWords::called(const QString& check, const QString& movement)
 
 QString QuestionWords::call(const QString& name, const QString& phone)
 {
-    if (name.isEmpty() && !phone.isEmpty())
-        return tr("Stop, leave it as it is, call %1.").arg(phone);
-    if (name.isEmpty())
+    if (name.isEmpty() && phone.isEmpty())
         return tr("Stop, leave it as it is, and call a person entitled to decide. Whom to call is not set up "
                   "yet: name the person in Set up (Ctrl+5).");
-    if (phone.isEmpty())
-        return tr("Stop, leave it as it is, call %1.").arg(name);
+    if (name.isEmpty() || phone.isEmpty())
+        return tr("Stop, leave it as it is, call %1.").arg(name + phone);
     return tr("Stop, leave it as it is, call %1 (%2).", "name, telephone").arg(name, phone);
 }
 

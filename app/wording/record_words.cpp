@@ -1,5 +1,7 @@
 #include "app/wording/record_words.h"
 
+#include "app/wording/sentence_parts.h"
+
 namespace rig {
 
 QString RecordWords::title(const QString& day) { return tr("Rigging record, %1").arg(day); }
