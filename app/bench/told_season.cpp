@@ -131,7 +131,6 @@ private:
             if (coupling == 4)
                 m_alike = moving(Plot::Drift, 5, false);
             truth = m_alike;
-            truth.isBig = false;
         }
         const bool isRenewed = coupling == 6 && m_number % 3 == 0;
         const int renewedAt = 40 + wholeBelow(m_draws, 10);

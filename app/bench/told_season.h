@@ -22,7 +22,7 @@ enum class Plot { Steady, Step, Drift, WiderScatter, OneStranger };
 struct ToldCoupling
 {
     Plot plot = Plot::Steady;
-    bool isBig = false; // reaches 6 sigma 20 riggings after its beginning, else 4 sigma
+    bool isBig = false; // reaches 6 sigma 20 riggings after its beginning, else 4 or 5
     double begins = 0;  // of a step the first rigging at the new level, of a drift the last at the old
     double size = 0;    // mm; of a drift mm per 100 riggings
 };

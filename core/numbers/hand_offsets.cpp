@@ -4,10 +4,8 @@
 #include "core/numbers/mixed_fit.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <map>
-#include <set>
 #include <utility>
 
 namespace rig::numbers {
@@ -227,7 +225,6 @@ std::optional<HandOffsets> handOffsetsOf(std::span<const HandReading> readings)
     });
 
     const HandDesign design{compared};
-    offsets.readings = static_cast<int>(compared.size());
     addHidden(offsets.persons, OffsetFactor::LeafSet, persons, design.persons().counts);
     addHidden(offsets.gauges, OffsetFactor::Person, gauges, design.gauges().counts);
     const auto fit = fittedTo(compared, design);
@@ -236,7 +233,6 @@ std::optional<HandOffsets> handOffsetsOf(std::span<const HandReading> readings)
         return offsets;
     }
     offsets.dayDeviation = std::sqrt(fit->groupVariance());
-    offsets.residualFactor = fit->residualVariance();
     addLevels(offsets.persons, design.persons(), *fit);
     addLevels(offsets.gauges, design.gauges(), *fit);
     return offsets;

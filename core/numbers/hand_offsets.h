@@ -2,6 +2,7 @@
 
 #include "core/numbers/offsets.h"
 
+#include <array>
 #include <optional>
 #include <span>
 #include <vector>
@@ -52,16 +53,15 @@ struct HandOffsets
 {
     HandFactor persons;
     HandFactor gauges;
-    double dayDeviation = 0;   // tau, of the random days, mm
-    double residualFactor = 0; // by which the variances given are too small
-    int readings = 0;
+    double dayDeviation = 0; // tau, of the random days, mm
 };
 
 // left = coupling's level and shapes + person + gauge + day + e, days random (docs/method.md J): REML and
 // Satterthwaite's degrees of freedom (mixed_fit.h). Each factor's offsets, weighted by their readings, add up
 // to 0 over the levels that are compared: those of at least kReadingsForOffset readings that are joined to
 // each other, through readings that share a person or a gauge, where most readings are. Readings of other
-// levels are left out. Empty without readings, when one is not finite, or when the fit fails.
+// levels are left out. Empty when a reading is not finite; nothing is told apart without readings, and where
+// the fit fails.
 std::optional<HandOffsets> handOffsetsOf(std::span<const HandReading> readings);
 
 } // namespace rig::numbers

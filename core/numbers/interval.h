@@ -18,6 +18,14 @@ struct Interval
     bool isExact() const { return lower == upper; }
     bool isClosed() const { return std::isfinite(lower) && std::isfinite(upper); }
     double width() const { return upper - lower; }
+    // The middle, or the only bound that is finite.
+    double place() const
+    {
+        if (isClosed())
+            return 0.5 * lower + 0.5 * upper;
+        return std::isfinite(lower) ? lower : upper;
+    }
+    bool isOpenBothWays() const { return lower == -kInfinity && upper == kInfinity; }
     // Whether any number can lie in it; false also where a bound is NaN.
     bool holdsANumber() const { return lower <= upper && lower < kInfinity && upper > -kInfinity; }
 };

@@ -41,18 +41,6 @@ struct Units
     double xScale = 1;
 };
 
-double placeOf(const Interval& interval)
-{
-    if (interval.isClosed())
-        return 0.5 * interval.lower + 0.5 * interval.upper;
-    return std::isfinite(interval.lower) ? interval.lower : interval.upper;
-}
-
-bool isOpenBothWays(const Interval& interval)
-{
-    return interval.lower == -kInfinity && interval.upper == kInfinity;
-}
-
 bool hasPlace(const RegressionReading& reading)
 {
     return std::isfinite(reading.x) && reading.interval.holdsANumber();
@@ -102,7 +90,7 @@ Spread spreadOf(std::span<const RegressionReading> readings)
     double sum = 0;
     double total = 0;
     for (const RegressionReading& reading : readings) {
-        places.push_back(placeOf(reading.interval));
+        places.push_back(reading.interval.place());
         sum += reading.count * places.back();
         total += reading.count;
     }
@@ -123,7 +111,7 @@ std::vector<Term> termsOf(std::span<const RegressionReading> readings, const Uni
     std::vector<Term> terms;
     for (const auto& [x, interval, count] : readings)
         terms.push_back(
-            {intervalKindOf(interval), x / units.xScale, (placeOf(interval) - units.centre) / units.scale,
+            {intervalKindOf(interval), x / units.xScale, (interval.place() - units.centre) / units.scale,
              interval.isClosed() ? 0.5 * interval.width() / units.scale : 0, static_cast<double>(count)});
     return terms;
 }
@@ -348,7 +336,7 @@ std::optional<IntervalFit> intervalFitOf(std::span<const RegressionReading> read
 {
     std::vector<RegressionReading> kept;
     std::ranges::copy_if(readings, std::back_inserter(kept),
-                         [](const RegressionReading& reading) { return !isOpenBothWays(reading.interval); });
+                         [](const RegressionReading& reading) { return !reading.interval.isOpenBothWays(); });
     if (!std::ranges::all_of(kept, hasPlace) || !isHeld(kept, predictor) || !(sigmaFloor >= 0))
         return std::nullopt;
 

@@ -1,12 +1,10 @@
 #include "core/numbers/movement.h"
 
 #include "core/numbers/interval_set.h"
-#include "core/numbers/median.h"
 #include "core/numbers/movement_series.h"
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <numeric>
 
 namespace rig::numbers {
@@ -98,6 +96,10 @@ public:
         m_logs.push_back(std::log(kPriorSteady) + steady->logLikelihood - m_series.logCount());
         m_found.push_back({0, {candidateOf({}, *steady)}});
 
+        if (depth == MovementDepth::Steady) {
+            tell(movement);
+            return movement;
+        }
         const std::vector<PseudoReading> robust = m_series.robustReadings();
         for (const MovementKind kind : {Step, Drift})
             lookFor(kind, robust);
@@ -197,7 +199,7 @@ private:
         m_found.push_back(std::move(found));
     }
 
-    // Those that are worth telling; the others count in the evidence only, which they hardly change.
+    // Those that are worth telling; to the evidence the others would add next to nothing, and add nothing.
     static std::vector<Candidate> candidatesAmong(const std::vector<ChangePlaces>& places,
                                                   const Neighbourhood& around)
     {
@@ -440,8 +442,7 @@ std::optional<Movement> movementOf(std::span<const SeriesReading> readings, Move
     std::vector<SeriesReading> kept;
     std::vector<Interval> intervals;
     for (const SeriesReading& reading : readings) {
-        const bool isOpen = reading.interval.lower == -kInfinity && reading.interval.upper == kInfinity;
-        if (isOpen || !std::isfinite(reading.rigging))
+        if (reading.interval.isOpenBothWays() || !std::isfinite(reading.rigging))
             continue;
         kept.push_back(reading);
         intervals.push_back(reading.interval);

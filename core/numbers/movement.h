@@ -83,8 +83,9 @@ inline constexpr double kKindNamed = 0.8;
 bool isMovementTold(const Movement& movement, bool chartIsBeyond);
 
 enum class MovementDepth {
-    Quick, // places by the quadratic neighbourhood of the best of each kind, no second change
-    Full,  // the places that matter fitted one by one; a second change once the first is settled
+    Steady, // as though nothing had moved
+    Quick,  // places by the quadratic neighbourhood of the best of each kind, no second change
+    Full,   // the places that matter fitted one by one; a second change once the first is settled
 };
 
 // What moved in one fitting. Readings open both ways are dropped, those of the baseline come first, riggings

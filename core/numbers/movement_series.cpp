@@ -14,13 +14,6 @@ namespace {
 constexpr std::size_t kNeighbours = 3;    // on each side, for the level around a reading
 constexpr double kMedianToSigma = 1.4826; // of absolute deviations, normal
 
-double middleIn(const Interval& interval)
-{
-    if (interval.isClosed())
-        return 0.5 * interval.lower + 0.5 * interval.upper;
-    return std::isfinite(interval.lower) ? interval.lower : interval.upper;
-}
-
 double medianWidthOf(const std::vector<Interval>& readings)
 {
     std::vector<double> widths;
@@ -106,7 +99,7 @@ PathFit MovementSeries::robustStart() const
 {
     std::vector<double> middles;
     for (const Interval& reading : m_readings)
-        middles.push_back(middleIn(reading));
+        middles.push_back(reading.place());
     PathFit start;
     start.coefficients[0] = medianOf(middles);
     for (double& middle : middles)
@@ -120,7 +113,7 @@ std::vector<PseudoReading> MovementSeries::robustReadings() const
     std::vector<double> away;
     std::vector<double> middles;
     for (const Interval& reading : m_readings)
-        middles.push_back(middleIn(reading));
+        middles.push_back(reading.place());
     for (std::size_t i = 0; i < size(); ++i) {
         const auto begin = middles.begin() + static_cast<std::ptrdiff_t>(i - std::min(i, kNeighbours));
         const auto end = middles.begin() + static_cast<std::ptrdiff_t>(std::min(size(), i + kNeighbours + 1));

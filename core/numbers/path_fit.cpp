@@ -14,13 +14,6 @@ constexpr int kMostHalfSteps = 40;
 constexpr double kLittleGain = 1e-9; // of the ln likelihood, in one turn
 constexpr double kLeastTau = 1e-6;   // in the units of the start
 
-double middleOf(const Interval& interval)
-{
-    if (interval.isClosed())
-        return 0.5 * interval.lower + 0.5 * interval.upper;
-    return std::isfinite(interval.lower) ? interval.lower : interval.upper;
-}
-
 // The share of the wild range that an interval covers; of an exact value, the density.
 double wildChanceOf(const Interval& interval)
 {
@@ -238,7 +231,7 @@ std::vector<PathTerm> pathTermsOf(std::span<const PathReading> readings, double 
     for (const auto& [interval, shape, count, scatters] : readings) {
         const double unit = scale * scatters;
         terms.push_back({intervalKindOf(interval),
-                         (middleOf(interval) - centre) / unit,
+                         (interval.place() - centre) / unit,
                          interval.isClosed() ? 0.5 * interval.width() / unit : 0,
                          interval.isExact() ? unit / kWildRange : wildChanceOf(interval),
                          1 / scatters,
@@ -294,7 +287,7 @@ PseudoReading pseudoReadingOf(const Interval& interval, double mean, double sigm
 {
     const double half = interval.isClosed() ? 0.5 * interval.width() : 0;
     const IntervalCurve curve =
-        intervalCurveOf(intervalKindOf(interval), (middleOf(interval) - mean) / sigma, half / sigma);
+        intervalCurveOf(intervalKindOf(interval), (interval.place() - mean) / sigma, half / sigma);
     const double tame = (1 - kWildShare) * std::exp(curve.log) / (interval.isExact() ? sigma : 1);
     PseudoReading reading;
     reading.tame = tame / (tame + kWildShare * wildChanceOf(interval));

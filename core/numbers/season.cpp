@@ -3,6 +3,7 @@
 #include "core/numbers/distributions.h"
 #include "core/numbers/drift.h"
 #include "core/numbers/interval_set.h"
+#include "core/numbers/median.h"
 
 #include <algorithm>
 #include <cmath>
@@ -69,11 +70,6 @@ Interval less(const Interval& interval, double shift)
     return {interval.lower - shift, interval.upper - shift};
 }
 
-double middleBetween(const Interval& interval)
-{
-    return 0.5 * interval.lower + 0.5 * interval.upper;
-}
-
 // One fitting's readings in order, and the path found for them last.
 struct FittingRow
 {
@@ -81,17 +77,10 @@ struct FittingRow
     std::vector<std::size_t> first;  // places of the readings that tell of the joint: baseline, then riggings
     std::vector<std::size_t> second; // and of further ones
     std::optional<Movement> movement;
-    bool isSteadyOnly = false; // before anything is known of persons and gauges
     std::optional<ScatterChange> scatter;
     double widened = 1; // scatters of the last readings, where the scatter grew
 
-    const MovementWay& steadyWay() const
-    {
-        return *std::ranges::find_if(movement->ways, [](const MovementWay& way) {
-            return way.changes[0].kind == MovementKind::Steady;
-        });
-    }
-    const MovementWay& way() const { return isSteadyOnly ? steadyWay() : movement->likeliestWay(); }
+    const MovementWay& way() const { return movement->likeliestWay(); }
     double scattersAt(std::size_t place) const
     {
         return place + (scatter ? scatter->readingsNow : 0) >= first.size() ? widened : 1;
@@ -121,19 +110,11 @@ public:
 
     std::optional<Season> found()
     {
-        followPaths(MovementDepth::Quick);
-        std::erase_if(m_rows, [](const FittingRow& row) { return !row.movement; });
+        followPaths(MovementDepth::Steady); // before anything is known of persons and gauges
         if (m_rows.empty())
             return std::nullopt;
-        for (FittingRow& row : m_rows) {
-            row.isSteadyOnly = true;
-            std::ranges::fill(row.means, row.way().coefficients[0]);
-            std::ranges::fill(row.secondMeans, row.way().coefficients[0]);
-        }
         Season season;
         compareHands(season);
-        for (FittingRow& row : m_rows)
-            row.isSteadyOnly = false;
         settle(season, MovementDepth::Quick);
         settle(season, MovementDepth::Full);
         if (findsWiderScatter())
@@ -213,13 +194,13 @@ private:
         const double width = reading.interval.width();
         const double tame = pseudoReadingOf(less(reading.interval, m_shifts.of(reading)), mean, sigma).tame;
         HandReading left;
-        left.left = middleBetween(reading.interval) - mean;
+        left.left = reading.interval.place() - mean;
         left.variance = (sigma * sigma + width * width / 12) / std::max(kLeastTame, tame);
         left.coupling = coupling;
         left.person = reading.person;
         left.gauge = reading.gauge;
         left.day = reading.day;
-        if (!row.isSteadyOnly && row.movement->first.moved() >= kChangeEstimated)
+        if (row.movement->first.moved() >= kChangeEstimated)
             left.shape = {row.way().changes[0].shapeAt(reading.rigging),
                           row.way().changes[1].shapeAt(reading.rigging)};
         return left;
@@ -312,10 +293,7 @@ private:
                 if (single.explainedBy == ExplainedBy::Nothing)
                     continue;
             }
-            const double place = reading.interval.isClosed()             ? middleBetween(reading.interval)
-                                 : std::isfinite(reading.interval.lower) ? reading.interval.lower
-                                                                         : reading.interval.upper;
-            single.away = place - shift;
+            single.away = reading.interval.place() - shift;
             single.scatters = single.away / way.sigma;
             singles.push_back(single);
         }
@@ -344,9 +322,8 @@ private:
                     continue;
                 const double scatter =
                     std::hypot(row.way().sigma, reading.interval.width() / std::sqrt(12.0));
-                days[reading.day].push_back(
-                    {middleBetween(reading.interval) - m_shifts.of(reading) - row.means[k],
-                     named.person(reading), named.gauge(reading), scatter});
+                days[reading.day].push_back({reading.interval.place() - m_shifts.of(reading) - row.means[k],
+                                             named.person(reading), named.gauge(reading), scatter});
             }
         for (const auto& [day, readings] : days)
             if (auto told = dayOf(readings)) {
@@ -367,11 +344,7 @@ private:
             const auto shift = sharedShiftOf(scores);
             if (!shift || !shift->isCalled)
                 return std::nullopt;
-            std::ranges::sort(lengths);
-            const std::size_t half = lengths.size() / 2;
-            const double median =
-                lengths.size() % 2 == 1 ? lengths[half] : 0.5 * lengths[half - 1] + 0.5 * lengths[half];
-            return SeasonDay{0, *shift, median, by};
+            return SeasonDay{0, *shift, medianOf(std::move(lengths)), by};
         };
         if (const auto left = calledWith(0, 0, ExplainedBy::Nothing))
             return left;
