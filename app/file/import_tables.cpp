@@ -9,9 +9,7 @@
 #include <QFileInfo>
 
 #include <algorithm>
-#include <array>
 #include <map>
-#include <memory>
 #include <utility>
 
 namespace rig::file {

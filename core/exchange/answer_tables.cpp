@@ -4,9 +4,9 @@
 #include "core/exchange/field_text.h"
 #include "core/exchange/fields.h"
 #include "core/exchange/review_tables.h"
+#include "core/review/answers_review.h"
 #include "core/review/layoffs.h"
 #include "core/review/record_summary.h"
-#include "core/rigging/at_the_close.h"
 #include "core/rigging/connected.h"
 #include "core/rigging/deflection_figures.h"
 #include "core/rigging/surface_answers.h"
@@ -19,16 +19,6 @@ namespace {
 std::string figure(Deflection value)
 {
     return decimal(value.inUnits(), 3);
-}
-
-// Each as it stood at the close: which answers count then changes no more.
-std::vector<RecordContent> contentsOf(const AirframeFacts& facts, const ReviewPeriod& period)
-{
-    std::vector<RecordContent> contents;
-    for (const RecordContent& content : facts.contents)
-        if (period.contains(content.record.begins.localDay()))
-            contents.push_back(asAtTheClose(content));
-    return contents;
 }
 
 Fields begunFields(const RecordContent& content)
@@ -77,7 +67,7 @@ std::string reviewLooksTable(const AirframeFacts& facts, const AirframeReview& r
 {
     std::string table = csvLine({"record_date", "record_time", "coupling", "turn", "question", "answer",
                                  "person", "date", "time", "counts", "copied_by", "from_paper"});
-    for (const RecordContent& content : contentsOf(facts, review.period))
+    for (const RecordContent& content : contentsAtTheClose(facts, review.period))
         for (const Check& check : content.checks) {
             Fields fields = begunFields(content);
             append(fields, {nameIn(facts.couplings, check.coupling), text(check.turn), text(check.kind),
@@ -93,7 +83,7 @@ std::string reviewControlTable(const AirframeFacts& facts, const AirframeReview&
 {
     std::string table = csvLine({"record_date", "record_time", "surface", "tried", "answer", "at_surface",
                                  "in_cockpit", "date", "time", "counts", "seen", "from_paper"});
-    for (const RecordContent& content : contentsOf(facts, review.period))
+    for (const RecordContent& content : contentsAtTheClose(facts, review.period))
         for (const Surface& surface : facts.surfaces)
             for (const SurfaceAnswer& answer : surfaceAnswersIn(content, facts.couplings, surface)) {
                 const SurfaceCheck& check = *answer.check;
@@ -112,7 +102,7 @@ std::string reviewConnectedTable(const AirframeFacts& facts, const AirframeRevie
 {
     std::string table = csvLine({"record_date", "record_time", "side", "connected_by", "stated_by", "date",
                                  "time", "counts", "from_paper"});
-    for (const RecordContent& content : contentsOf(facts, review.period))
+    for (const RecordContent& content : contentsAtTheClose(facts, review.period))
         for (const SideConnected& stated : content.connected) {
             Fields fields = begunFields(content);
             append(fields, {text(stated.side), namesOf(stated.persons, facts),
@@ -130,7 +120,7 @@ std::string reviewDeflectionsTable(const AirframeFacts& facts, const AirframeRev
     std::string table = csvLine({"record_date", "record_time", "surface", "measured", "value", "unit",
                                  "measured_at_mm", "person", "manual_nominal", "manual_tolerance",
                                  "manual_unit", "beyond_manual", "manual_reference", "from_paper"});
-    for (const RecordContent& content : contentsOf(facts, review.period))
+    for (const RecordContent& content : contentsAtTheClose(facts, review.period))
         for (const SurfaceMeasure& measure : content.surfaceMeasures) {
             Fields fields = begunFields(content);
             append(fields, {nameIn(facts.surfaces, measure.surface), text(measure.kind),

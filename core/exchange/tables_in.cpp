@@ -4,7 +4,6 @@
 #include "core/exchange/things_in.h"
 
 #include <algorithm>
-#include <tuple>
 #include <utility>
 
 namespace rig {

@@ -1,6 +1,5 @@
 #include "core/exchange/thing_tables.h"
 
-#include "core/exchange/field_text.h"
 #include "core/exchange/table_columns.h"
 #include "core/exchange/table_rows.h"
 #include "core/measure/size_list.h"

@@ -276,7 +276,7 @@ bool ThingsIn::wantsFitting(const CouplingLine& line, CouplingNamed& named)
         refuse(TableKind::Couplings, line.line, RowProblem::FittingTooEarly, dayText(*line.begins),
                "fitting_begins", dayText(*last));
     else
-        named.fittings.push_back({line.line, line.begins, line.reason});
+        named.fittings.push_back({*line.begins, line.reason});
     return true;
 }
 
@@ -290,7 +290,7 @@ Outcome ThingsIn::addFittings(CouplingNamed& named, const FirstReadings& firstRe
                    "fitting_begins");
             return Done{};
         }
-        named.fittings.push_back({named.line, first->second, named.reason});
+        named.fittings.push_back({first->second, named.reason});
     }
     std::ranges::stable_sort(named.fittings, {}, &FittingWanted::begins);
     bool isFirst = std::ranges::none_of(named.airframe->fittings, [&named](const Fitting& fitting) {
@@ -308,7 +308,7 @@ Outcome ThingsIn::addFitting(CouplingNamed& named, const FittingWanted& wanted, 
 {
     Fitting fitting;
     fitting.coupling = named.coupling.id;
-    fitting.begins = wanted.begins.value_or(Day{});
+    fitting.begins = wanted.begins;
     if (isBlank(wanted.reason))
         fitting.kind = isFirst ? FittingKind::First : FittingKind::Other;
     else if (const auto kind = kindFrom<FittingKind>(comparable(wanted.reason)))

@@ -38,8 +38,7 @@ private:
 
     struct FittingWanted
     {
-        int line = 0;
-        std::optional<Day> begins;
+        Day begins;
         std::string reason;
     };
 

@@ -64,7 +64,9 @@ void take(const RecordContent& content, std::span<const Coupling> couplings, Sur
             review.measured.insert_or_assign(measure.kind, measure);
 }
 
-std::vector<RecordContent> contentsIn(const AirframeFacts& facts, const ReviewPeriod& period)
+} // namespace
+
+std::vector<RecordContent> contentsAtTheClose(const AirframeFacts& facts, const ReviewPeriod& period)
 {
     std::vector<RecordContent> contents;
     for (const RecordContent& content : facts.contents)
@@ -73,11 +75,9 @@ std::vector<RecordContent> contentsIn(const AirframeFacts& facts, const ReviewPe
     return contents;
 }
 
-} // namespace
-
 AnswersReview answersOf(const AirframeFacts& facts, const ReviewPeriod& period)
 {
-    const std::vector<RecordContent> contents = contentsIn(facts, period);
+    const std::vector<RecordContent> contents = contentsAtTheClose(facts, period);
     AnswersReview all;
     for (const Coupling& coupling : facts.couplings) {
         LookReview look;

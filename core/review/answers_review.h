@@ -38,6 +38,9 @@ struct AnswersReview
     std::vector<SurfaceReview> surfaces; // in the order of the control check
 };
 
+// Those of the period, each as it stood at the close: which answers count then changes no more.
+std::vector<RecordContent> contentsAtTheClose(const AirframeFacts& facts, const ReviewPeriod& period);
+
 // From what stands in the records, which has to be read: facts.contents.
 AnswersReview answersOf(const AirframeFacts& facts, const ReviewPeriod& period);
 

@@ -1,7 +1,6 @@
 #include "core/review/record_review.h"
 
 #include "core/airframe/name_in.h"
-#include "core/airframe/saved_before.h"
 #include "core/baseline/admitted.h"
 #include "core/review/not_seen.h"
 #include "core/rigging/surface_answers.h"

@@ -18,10 +18,9 @@ namespace rig {
 namespace {
 
 // As it was closed, but for what was put right since: a correction and the question that it asked speak as
-// though they had been there.
-RecordContent asPutRight(const RecordContent& content)
+// though they had been there. `right`: as it was closed.
+RecordContent asPutRight(const RecordContent& content, RecordContent right)
 {
-    RecordContent right = asAtTheClose(content);
     if (!content.close)
         return right;
     const RecordClose& end = *content.close;
@@ -96,7 +95,8 @@ class Summing
 public:
     Summing(const AirframeFacts& facts, const RecordContent& content)
         : m_facts{facts}, m_content{content}, m_atTheClose{asAtTheClose(content)},
-          m_putRight{asPutRight(content)}, m_standings{standings()}, m_wholeChecks{facts, &content.record}
+          m_putRight{asPutRight(content, m_atTheClose)}, m_standings{standings()}, m_wholeChecks{
+                                                                                       facts, &content.record}
     {
     }
 

@@ -1,5 +1,6 @@
 #include "core/review/whole_check.h"
 
+#include "core/rigging/abandoned.h"
 #include "core/rigging/rigged_before.h"
 
 #include <algorithm>
@@ -13,15 +14,6 @@ namespace {
 bool isLater(const Event* one, const Event* other)
 {
     return one->day != other->day ? one->day > other->day : savedBefore(*other, *one);
-}
-
-std::set<RecordId> completeAmong(const std::vector<RecordClose>& closings)
-{
-    std::set<RecordId> complete;
-    for (const RecordClose& close : closings)
-        if (close.closing == Closing::Complete)
-            complete.insert(close.record);
-    return complete;
 }
 
 // Whether the event came before the rigging, or in the middle of it. Of the day of a rigging from paper
@@ -59,7 +51,7 @@ WholeChecks::WholeChecks(const AirframeFacts& facts, const RiggingRecord* record
         if (asksForWholeCheck(event.kind) && (!record || cameBefore(event, *record, facts.closings)))
             m_events.push_back(&event);
     std::ranges::sort(m_events, isLater);
-    const std::set<RecordId> complete = completeAmong(facts.closings);
+    const std::set<RecordId> complete = closedAs(Closing::Complete, facts.closings);
     for (const RiggingRecord& one : facts.riggingRecords) {
         if (!complete.contains(one.id) || (record && !riggedBefore(one, *record)))
             continue;

@@ -2,13 +2,18 @@
 
 namespace rig {
 
+std::set<RecordId> closedAs(Closing closing, std::span<const RecordClose> closings)
+{
+    std::set<RecordId> records;
+    for (const RecordClose& close : closings)
+        if (close.closing == closing)
+            records.insert(close.record);
+    return records;
+}
+
 std::set<RecordId> abandonedAmong(std::span<const RecordClose> closings)
 {
-    std::set<RecordId> abandoned;
-    for (const RecordClose& close : closings)
-        if (close.closing == Closing::Abandoned)
-            abandoned.insert(close.record);
-    return abandoned;
+    return closedAs(Closing::Abandoned, closings);
 }
 
 } // namespace rig

@@ -7,6 +7,9 @@
 
 namespace rig {
 
+// The records that came to this end.
+std::set<RecordId> closedAs(Closing closing, std::span<const RecordClose> closings);
+
 // The records that were left behind: none of them is a rigging.
 std::set<RecordId> abandonedAmong(std::span<const RecordClose> closings);
 

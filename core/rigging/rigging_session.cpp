@@ -123,14 +123,14 @@ std::optional<NotSecond> CouplingNow::whyNotSecond(PersonId person) const
 
 Independence independenceOf(PersonId person, std::span<const SideNow> sides)
 {
-    Independence found;
+    std::vector<Side> asked;
+    std::vector<SideConnected> stated;
     for (const SideNow& one : sides) {
-        if (!one.isSaid() || one.isNotKnown())
-            found.unknown.push_back(one.side);
-        else if (isAmong(person, *one.connectedBy))
-            found.connected.push_back(one.side);
+        asked.push_back(one.side);
+        if (one.isSaid())
+            stated.push_back({{}, {}, one.side, *one.connectedBy, {}});
     }
-    return found;
+    return independenceOf(person, asked, stated);
 }
 
 const CouplingNow* RecordNow::find(CouplingId coupling) const

@@ -172,6 +172,7 @@ Transaction::Transaction(StoreFile::Connection& connection) : m_connection{conne
             return;
         m_connection.spoilt.reset();
         m_connection.greatestId.reset();
+        m_connection.namesTaken.clear();
         m_begun = m_connection.run(QStringLiteral("BEGIN IMMEDIATE"));
         if (!m_begun)
             return;

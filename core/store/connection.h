@@ -6,12 +6,16 @@
 #include "core/store/saved_log.h"
 #include "core/store/store_file.h"
 
+#include <QByteArray>
 #include <QString>
 #include <QVariantList>
 
 #include <functional>
+#include <map>
 #include <memory>
+#include <set>
 #include <unordered_map>
+#include <utility>
 
 struct sqlite3;
 struct sqlite3_stmt;
@@ -52,6 +56,8 @@ struct StoreFile::Connection
     int schemaVersion = 0;
     int depth = 0;                     // of transactions, see Transaction
     std::optional<IdBytes> greatestId; // of the file, known within one transaction
+    // Comparable names in use, by table and by what they are unique within; likewise.
+    std::map<std::pair<std::string, QByteArray>, std::set<std::string>> namesTaken;
     std::unordered_map<std::string_view, QString>
         insertInto;                       // the INSERT of each table, made when first asked for
     SavedLog saved;                       // what Writer appended, for the books

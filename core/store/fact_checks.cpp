@@ -136,12 +136,21 @@ Outcome FactChecks::unused(const Thing& thing, std::string Thing::*name, const c
     const std::string wanted = comparable(thing.*name);
     if (wanted.empty())
         return refused("empty: the name of " + table);
-    const auto all = newest<Thing>(m_connection, where, values);
-    if (!all)
-        return all.problem();
-    for (const Thing& other : all.value())
-        if (other.id != thing.id && comparable(other.*name) == wanted)
-            return refused("already in use as a name of " + table + ": " + thing.*name);
+    const bool isNewOne = thing.id == decltype(thing.id){};
+    const QByteArray parent = values.isEmpty() ? QByteArray{} : values.front().toByteArray();
+    const auto [among, isFirst] = m_connection.namesTaken.try_emplace({table, parent});
+    std::set<std::string>& taken = among->second;
+    if (!isNewOne || isFirst) {
+        const auto all = newest<Thing>(m_connection, where, values);
+        if (!all)
+            return all.problem();
+        taken.clear();
+        for (const Thing& other : all.value())
+            if (other.id != thing.id)
+                taken.insert(comparable(other.*name));
+    }
+    if (!taken.insert(wanted).second)
+        return refused("already in use as a name of " + table + ": " + thing.*name);
     return Done{};
 }
 
@@ -384,7 +393,7 @@ Outcome FactChecks::check(const JointPlay& play) const
     if (play.along.felt == PlayFelt::NotTried && play.across.felt == PlayFelt::NotTried)
         return refused("a play that nobody tried");
     for (const PlayFound* found : {&play.along, &play.across})
-        if (found->measured && found->felt != PlayFelt::Felt)
+        if (problemOf(*found) != PlayProblem::None)
             return refused("a play that was measured and not felt");
     if (const Outcome made = firstProblem({isNew(play), notYetToCome(noonOf(play.day))});
         !made || !play.record)

@@ -150,12 +150,7 @@ protected:
             QCoreApplication::processEvents();
     }
 
-    void choose(const char* box, int index)
-    {
-        auto& choice = part<QComboBox>(panel, box);
-        choice.setCurrentIndex(index);
-        emit choice.activated(index);
-    }
+    void choose(const char* box, int index) { chooseIn(panel, box, index); }
 
     void chooseTwo()
     {

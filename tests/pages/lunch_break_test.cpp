@@ -48,23 +48,9 @@ protected:
         record = content().record.id;
     }
 
-    void type(const char* keys)
-    {
-        for (const char* key = keys; *key; ++key) {
-            if (*key == '\r')
-                QTest::keyClick(page.get(), Qt::Key_Return);
-            else
-                QTest::keyClick(page.get(), *key);
-            QApplication::processEvents();
-        }
-    }
+    void type(const char* keys) { typeSlowly(*page, keys); }
 
-    void choose(const char* box, int index)
-    {
-        auto& combo = part<QComboBox>(*page, box);
-        combo.setCurrentIndex(index);
-        emit combo.activated(index);
-    }
+    void choose(const char* box, int index) { chooseIn(*page, box, index); }
 
     RecordContent content()
     {

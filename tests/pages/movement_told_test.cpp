@@ -41,16 +41,7 @@ protected:
         QApplication::processEvents();
     }
 
-    void type(const char* keys)
-    {
-        for (const char* key = keys; *key; ++key) {
-            if (*key == '\r')
-                QTest::keyClick(&page, Qt::Key_Return);
-            else
-                QTest::keyClick(&page, *key);
-            QApplication::processEvents();
-        }
-    }
+    void type(const char* keys) { typeSlowly(page, keys); }
 
     TrendsScene scene;
     TempStore& store{scene.store};

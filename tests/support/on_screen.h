@@ -4,6 +4,7 @@
 
 #include <QAbstractButton>
 #include <QApplication>
+#include <QComboBox>
 #include <QLabel>
 #include <QTest>
 #include <QWidget>
@@ -44,6 +45,26 @@ template <typename T = QWidget> T& part(const QWidget& in, const char* objectNam
 inline std::string textOf(const QWidget& in, const char* objectName)
 {
     return part<QLabel>(in, objectName).text().toStdString();
+}
+
+// Turns the event loop after each key; \r is Return.
+inline void typeSlowly(QWidget& widget, const char* keys)
+{
+    for (const char* key = keys; *key; ++key) {
+        if (*key == '\r')
+            QTest::keyClick(&widget, Qt::Key_Return);
+        else
+            QTest::keyClick(&widget, *key);
+        QApplication::processEvents();
+    }
+}
+
+// As a press on that entry does.
+inline void chooseIn(const QWidget& in, const char* box, int index)
+{
+    auto& choice = part<QComboBox>(in, box);
+    choice.setCurrentIndex(index);
+    emit choice.activated(index);
 }
 
 inline void typeOn(QWidget& widget, const char* keys)
