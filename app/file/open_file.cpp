@@ -28,6 +28,8 @@ Outcome OpenFile::open(const QString& path, OpenAs as)
     if (!opened)
         return opened.problem();
     file = std::move(opened).value();
+    if (file->isUpgraded())
+        complain(FileWords::madeNewer(path));
     records = std::make_unique<Records>(*file, ids, clock);
     return Done{};
 }

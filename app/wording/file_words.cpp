@@ -40,6 +40,13 @@ QString FileWords::isAFile(const QString& file)
     return tr("%1 is a Rigband file, whole and readable.").arg(file);
 }
 
+QString FileWords::madeNewer(const QString& file)
+{
+    return tr("%1 was written by an older Rigband and is now in the form of this one, which the older one "
+              "cannot open. A copy of it as it was stands in the folder of copies beside it.")
+        .arg(file);
+}
+
 QString FileWords::readOnly() { return tr("It may only be read; nothing can be saved in it where it is."); }
 
 QString FileWords::people(int people, int gauges)

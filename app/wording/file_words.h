@@ -25,6 +25,7 @@ public:
     static QString unknownVerb(const QString& verb);
 
     static QString isAFile(const QString& file);
+    static QString madeNewer(const QString& file);
     static QString readOnly();
     static QString people(int people, int gauges);
     static QString noAirframes();

@@ -54,6 +54,7 @@ struct StoreFile::Connection
     std::optional<ProblemKind> readOnlyFor; // why writing is refused
     std::optional<Problem> copyProblem;     // why today's copy could not be made before it was opened
     int schemaVersion = 0;
+    bool isUpgraded = false;           // from an older layout, when it was opened
     int depth = 0;                     // of transactions, see Transaction
     std::optional<IdBytes> greatestId; // of the file, known within one transaction
     // Comparable names in use, by table and by what they are unique within; likewise.

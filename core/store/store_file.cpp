@@ -57,7 +57,9 @@ Outcome upgrade(StoreFile::Connection& connection, Day today)
                        "needs an upgrade from layout version " + std::to_string(connection.schemaVersion)};
     if (const Outcome copied = copyBeforeUpgrade(connection.path, today, newestSchemaVersion()); !copied)
         return copied;
-    return migrate(connection, newestSchemaVersion());
+    const Outcome migrated = migrate(connection, newestSchemaVersion());
+    connection.isUpgraded = static_cast<bool>(migrated);
+    return migrated;
 }
 
 // Damage in the middle of a file shows only when all of it is read: opening, and even counting rows, works
@@ -213,6 +215,11 @@ std::optional<Problem> StoreFile::copyProblem() const
     if (m_connection->copyProblem || !m_connection->looking)
         return m_connection->copyProblem;
     return m_connection->looking->copyProblem();
+}
+
+bool StoreFile::isUpgraded() const
+{
+    return m_connection->isUpgraded;
 }
 
 int StoreFile::schemaVersion() const

@@ -57,6 +57,8 @@ public:
     // Why today's copy beside the file could not be made. The file itself is open and can be used.
     std::optional<Problem> copyProblem() const;
     int schemaVersion() const;
+    // An older Rigband had written it; as it was it is kept in a copy beside it.
+    bool isUpgraded() const;
     // Another program on this machine has it open too.
     bool isOpenElsewhere() const;
 

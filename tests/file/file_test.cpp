@@ -61,6 +61,13 @@ TEST_F(File, TellsWhatIsInIt)
     EXPECT_EQ(answer.err, "");
 }
 
+TEST_F(File, OfAnOlderProgramIsSaidToBeNewNowAndItsCopyStandsBesideIt)
+{
+    fs::copy_file(RIG_TEST_DATA "/released/v3.rigband", at("old.rigband"));
+    EXPECT_TRUE(run({"check", pathOf("old.rigband")}).err.contains("written by an older Rigband"));
+    EXPECT_EQ(run({"check", pathOf("old.rigband")}).err, "") << "it is new now";
+}
+
 TEST_F(File, SaysWhyItCannotBeOpened)
 {
     write(at("notes.rigband"), "only notes");
