@@ -177,7 +177,7 @@ QString PaperWords::enterSentence()
 QString PaperWords::dayOnPaper() { return tr("&Day on the sheet"); }
 QString PaperWords::dayHint() { return tr("2026-06-14"); }
 QString PaperWords::timeOnPaper() { return tr("&Begun at"); }
-QString PaperWords::timeHint() { return tr("09:30, or nothing where none was written"); }
+QString PaperWords::timeHint() { return tr("09:30"); }
 QString PaperWords::firstOnPaper() { return tr("&First person, who led"); }
 QString PaperWords::secondOnPaper() { return tr("&Second person"); }
 QString PaperWords::typist() { return tr("&Who types it in"); }
@@ -194,7 +194,13 @@ QString PaperWords::noDay(const QString& typed)
 
 QString PaperWords::noTime(const QString& typed)
 {
-    return tr("“%1” is no time of day. Write it as 09:30, or leave it empty.").arg(typed);
+    return tr("“%1” is no time of day. Write it as 09:30.").arg(typed);
+}
+
+QString PaperWords::timeMissing()
+{
+    return tr("Write when it began, as 09:30. Where the sheet does not say, write about when: what happened "
+              "that day is put in order by it.");
 }
 
 QString PaperWords::dayToCome()

@@ -89,6 +89,7 @@ public:
     static QString back();
     static QString noDay(const QString& typed);
     static QString noTime(const QString& typed);
+    static QString timeMissing();
     static QString dayToCome();
     static QString beforeFirstFitting(const QString& day);
     static QString riggedThatDay(const QString& when, const QString& leader);

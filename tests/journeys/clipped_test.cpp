@@ -232,6 +232,7 @@ TEST_P(EveryPage, OfTypingInFromPaperHoldsItsWords)
     part<QPushButton>(*window.page(Moments::SetUp), "enterFromPaper").click();
     expectRoom("the head of the sheet", 12);
     part<QLineEdit>(window, "paperDay").setText("2026-04-03");
+    part<QLineEdit>(window, "paperTime").setText("09:30");
     for (const char* box : {"paperFirst", "paperTypist"})
         part<QComboBox>(window, box).setCurrentIndex(1);
     part<QComboBox>(window, "paperSecond").setCurrentIndex(2);

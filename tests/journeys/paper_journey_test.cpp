@@ -320,6 +320,9 @@ TEST_P(PaperJourney, RefusesADayThatCannotBe)
     press(Qt::Key_Escape);
     Typist::look();
     EXPECT_TRUE(part(page, "begin").isVisible());
+    fillHead("2026-05-09", "");
+    EXPECT_TRUE(text("paperRefused").startsWith("Write when it began")) << "no hour is made up";
+    EXPECT_EQ(records(), 0U);
 }
 
 TEST_P(PaperJourney, AsksWhetherItIsTheRiggingThatStandsThereAlready)

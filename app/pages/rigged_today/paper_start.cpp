@@ -144,11 +144,9 @@ std::optional<Moment> PaperStart::momentTyped()
         return std::nullopt;
     }
     const QString timeText = m_time->text().trimmed();
-    if (timeText.isEmpty())
-        return noonOf(*day);
     const QTime time = QTime::fromString(timeText, QStringLiteral("H:mm"));
     if (!time.isValid()) {
-        refuse(PaperWords::noTime(timeText), false);
+        refuse(timeText.isEmpty() ? PaperWords::timeMissing() : PaperWords::noTime(timeText), false);
         m_time->setFocus();
         return std::nullopt;
     }
