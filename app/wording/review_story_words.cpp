@@ -179,7 +179,9 @@ QString ReviewWords::resolution(const QuestionStory& story) const
     if (closed.answered)
         return tr("Closed on %1 by %2, who looked again.")
             .arg(dayOfMoment(closed.stamp.when), personName(closed.person));
-    return tr("Closed on %1 by %2. Found: %3. Done: %4.")
+    const bool isOwn = story.question.stamp.by == closed.person;
+    return (isOwn ? tr("Closed on %1 by %2, the same person who raised it. Found: %3. Done: %4.")
+                  : tr("Closed on %1 by %2. Found: %3. Done: %4."))
         .arg(dayOfMoment(closed.stamp.when), personName(closed.person), textOf(closed.found),
              textOf(closed.done));
 }

@@ -53,8 +53,7 @@ QString RiggedWords::tick(TickKind kind)
 
 QString RiggedWords::otherHandsSuggested(const QString& who, const QString& otherSide)
 {
-    return tr("%1 did %2 as well. Where two are present, let another person do this side.")
-        .arg(who, otherSide);
+    return tr("%1 did %2 as well. Where two are present, let each do one side.").arg(who, otherSide);
 }
 
 QString RiggedWords::readingsAgree(const QString& smallest, const QString& limit)

@@ -510,6 +510,11 @@ QString RiggedWords::isStopped(const QString& coupling)
     return tr("%1 is stopped. No hand on it until a named person has resolved it.").arg(coupling);
 }
 
+QString RiggedWords::readTheStopFirst()
+{
+    return tr("Read the stop below first. Enter once more leaves this joint as it is and goes on.");
+}
+
 QString RiggedWords::tagAndPhotograph() { return tr("Tag the cockpit. Photograph the joint as found."); }
 QString RiggedWords::stoppedHere() { return tr("It stops here. Nothing else is asked of this joint."); }
 

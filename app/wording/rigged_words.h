@@ -132,6 +132,7 @@ public:
     static QString readOutside(const QString& coupling);
     static QString isStopped(const QString& coupling);
     static QString tagAndPhotograph();
+    static QString readTheStopFirst();
     static QString stoppedHere();
     static QString stoppedHereMeasure();
     static QString stopHere();

@@ -182,6 +182,39 @@ TEST_F(Presses, NoteNothingTakenApartOnAScreenThatAnotherWindowHasOvertaken)
     EXPECT_TRUE(isSaidThatAnotherHasWritten());
 }
 
+TEST_F(Presses, AddNoSurfacesOnAScreenThatAnotherWindowHasOvertaken)
+{
+    beginAtTheFirstJoint();
+    page->showAirframe(hangar.airframe);
+    click("recordRow5");
+    ASSERT_TRUE(part(*page, "addUsualSurfaces").isVisible());
+    anotherWindowWrites();
+    click("addUsualSurfaces");
+    EXPECT_TRUE(must(store.records().surfaces(hangar.airframe)).empty());
+    EXPECT_TRUE(isSaidThatAnotherHasWritten());
+    click("addUsualSurfaces");
+    EXPECT_FALSE(must(store.records().surfaces(hangar.airframe)).empty());
+}
+
+TEST_F(Presses, AnEnterTypedAheadDoesNotTakeAwayAStopThatNobodyHasRead)
+{
+    beginAtTheFirstJoint();
+    type("yyn\r");
+    EXPECT_TRUE(part(*page, "stopCard").isVisible());
+    EXPECT_EQ(textOf(*page, "couplingTitle"), "Left aileron");
+    EXPECT_NE(textOf(*page, "couplingNotice").find("Read the stop"), std::string::npos);
+    type("\r");
+    EXPECT_EQ(textOf(*page, "couplingTitle"), "Right aileron") << "it was read";
+}
+
+TEST_F(Presses, AStoppedJointSaysSoInTheSecondPersonsListToo)
+{
+    beginAtTheFirstJoint();
+    type("yyns");
+    EXPECT_TRUE(part(*page, "recordRow2").accessibleDescription().contains("stop", Qt::CaseInsensitive))
+        << part(*page, "recordRow2").accessibleDescription().toStdString();
+}
+
 TEST_F(Presses, TheEndOfAHeldEscapeIsNoSecondEscape)
 {
     show();

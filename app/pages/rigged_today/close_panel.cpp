@@ -59,6 +59,11 @@ ClosePanel::ClosePanel(QWidget* parent) : QWidget{parent}
     layout->addWidget(labelOf(RiggedWords::cautionLast(), "soft"));
     layout->addStretch(1);
     connect(m_close, &QPushButton::clicked, this, &ClosePanel::tryToClose);
+    // What was refused is put right: the refusal is not of what stands there now.
+    for (const ChoiceBox* box : {m_first, m_second})
+        connect(box, &QComboBox::currentIndexChanged, m_problem, &QLabel::clear);
+    for (const QCheckBox* box : {m_tools, m_hatches})
+        connect(box, &QCheckBox::toggled, m_problem, &QLabel::clear);
 }
 
 void ClosePanel::addNames(QVBoxLayout* layout)

@@ -425,7 +425,7 @@ bool ControlCheckPanel::takeCall(const QKeyEvent& event, SurfaceCheckKind way)
 
 void ControlCheckPanel::keep(MeasureKind kind, DeflectionUnit unit, const QString& typed)
 {
-    if (!mayTry())
+    if (!mayTry() || !m_mayWrite())
         return;
     const auto refusal = m_presenter.keep(m_view.record->id, m_sheet.surface, kind, unit, typed,
                                           *m_session.checkPeople.atSurface);
@@ -442,6 +442,8 @@ void ControlCheckPanel::keep(MeasureKind kind, DeflectionUnit unit, const QStrin
 
 void ControlCheckPanel::addUsual()
 {
+    if (!m_mayWrite())
+        return;
     const Outcome added = m_presenter.addUsualSurfaces(m_view.airframe.id, m_session.checkPeople.atSurface);
     if (!added)
         emit problemArose(added.problem());

@@ -7,6 +7,7 @@
 #include <QWidget>
 
 #include <array>
+#include <functional>
 
 class QLabel;
 class QPushButton;
@@ -34,6 +35,8 @@ public:
     // `view` has a record to work on. `onward`: what Enter leads to after the last surface.
     void display(const RiggedTodayView& view, const RiggingSession& session, const QString& onward);
     void setLook(const Look& look);
+    // Asked before the panel writes by itself: whether what it shows is still what the file holds.
+    void askBeforeWriting(std::function<bool()> mayWrite) { m_mayWrite = std::move(mayWrite); }
     // A key pressed anywhere on the page. False when it means nothing here.
     bool takeKey(QKeyEvent* event);
 
@@ -69,6 +72,7 @@ private:
     bool mayTry() const;
 
     ControlCheckPresenter m_presenter;
+    std::function<bool()> m_mayWrite = [] { return true; };
     RiggedTodayView m_view;
     RiggingSession m_session;
     QString m_onward;

@@ -204,6 +204,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
         m_questions->foldLook();
     if (isElsewhere || m_sheet.person != sheet.person || m_sheet.plays.size() != sheet.plays.size())
         closePlay(); // what was typed was of another joint or person, or it is kept
+    m_isStopRead = m_isStopRead && !isElsewhere && sheet.stop;
     m_sheet = sheet;
     m_head->display(view, sheet);
     m_access->setText(accessOf(sheet));
@@ -353,7 +354,17 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
     if (!hasGapHere() && LeafRow::beginsFigure(*event))
         return showNotice(RiggedWords::noGapHere()), true;
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    return isEnter && m_buttons->goOn();
+    return isEnter && (holdsForTheStop() || m_buttons->goOn());
+}
+
+// One that was pressed before the stop card came, or with it, does not take the card away unread.
+bool CouplingPanel::holdsForTheStop()
+{
+    if (!m_sheet.stop || m_isStopRead)
+        return false;
+    m_isStopRead = true;
+    showNotice(RiggedWords::readTheStopFirst());
+    return true;
 }
 
 } // namespace rig

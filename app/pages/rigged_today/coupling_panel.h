@@ -73,6 +73,7 @@ private:
     QWidget* nextThing() const;
     QString firstThing() const;
     bool takeAnswer(Answer answer);
+    bool holdsForTheStop();
     bool hasGapHere() const { return m_sheet.flow.asks.parts.gap; }
 
     const QObject* m_pressed = nullptr; // the last one, by mouse or touch
@@ -91,6 +92,7 @@ private:
     QLabel* m_esc = nullptr; // what Esc does here
     QWidget* m_historyBox = nullptr;
     TrendWidget* m_history = nullptr;
+    bool m_isStopRead = false; // Enter was pressed on it once: the next one leaves it
     bool m_isTall = false;
     double m_scale = 1; // of the text
     CouplingButtons* m_buttons = nullptr;

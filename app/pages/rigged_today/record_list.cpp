@@ -190,6 +190,8 @@ QString detailFor(const CouplingProgress& one, const CouplingStanding& standing,
 {
     if (turn == Turn::Second && standing.asked == QuestionKind::SurfaceDoubt)
         return StandingWords::word(standing); // it hides nothing of the first person's
+    if (turn == Turn::Second && one.stop)
+        return RiggedWords::stopHere(); // its card says so to both; the work goes past it
     if (turn == Turn::Second) {
         switch (one.stage) {
         case CouplingStage::BothDone:

@@ -137,7 +137,8 @@ void RiggedTodayPage::showCoupling()
     m_sheet->movement = m_lookingBack->movementOf(*m_sheet, view.record->id);
     CouplingPanel* panel = m_panels->coupling();
     panel->display(view, *m_sheet, onwardText(onwardFrom(m_work.session(), *view.now)));
-    const QString news = m_work.news().isEmpty() ? otherHandsHint(*m_sheet, view.persons) : m_work.news();
+    const QString hint = m_work.isFromPaper() ? QString{} : otherHandsHint(*m_sheet, view.persons);
+    const QString news = m_work.news().isEmpty() ? hint : m_work.news();
     if (!news.isEmpty())
         panel->showNotice(news);
 }

@@ -138,7 +138,8 @@ void RiggedTodayPage::connectPanels()
         [this](PersonId first, PersonId second, const QString& note, const std::vector<TickKind>& counted) {
             close({first, second, note.toStdString(), counted});
         });
-    const ControlCheckPanel* control = m_panels->control();
+    ControlCheckPanel* control = m_panels->control();
+    control->askBeforeWriting([this] { return mayPress(); });
     connect(control, &ControlCheckPanel::answered, this, performs(answerSurface));
     connect(control, &ControlCheckPanel::called, this, performs(callSurface));
     connect(control, &ControlCheckPanel::peopleChosen, this, [this](const CheckPeople& people) {
