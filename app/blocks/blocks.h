@@ -24,6 +24,10 @@ struct HeadingBlock
     QString text;
     int rank = 2;
     bool startsPage = false; // on paper
+    QString beside{};        // said softly behind it, as far as there is room
+    bool keepsTogether =
+        false;     // on paper: on one page with all up to the next heading, where one can hold it
+    int place = 0; // by which a cell tells its page; 0: none does
 };
 
 struct ParagraphBlock
@@ -52,6 +56,8 @@ struct CellText
     bool struck = false;      // superseded, and still to be read
     std::optional<Says> mark; // its shape stands before the text
     PictureMaker picture{};   // on paper, in place of the text: one line high, as wide as the cell
+    bool box = false;         // on paper: one to tick by hand stands before the text
+    int pageOf = 0;           // on paper, in place of the text: the number of the page of the heading there
 };
 
 using Cell = std::vector<CellText>; // one below the other
@@ -68,12 +74,25 @@ struct TableBlock
     std::vector<Column> columns;
     std::vector<std::vector<Cell>> rows; // as many cells as columns
     QString continued{};
+    bool isTight = false; // what belongs to a picture: rows close together, without rules
 };
 
 struct PictureBlock
 {
     double height = 86; // 1/96 inch at the usual text size; the width is what there is
     PictureMaker lay;
+    // On paper: what its axes count, with the unit, above it and below.
+    QString upwards{};
+    QString across{};
+};
+
+// A picture, and what is told of it to its right; never parted where a page can hold both. The picture is as
+// high as what is told, where that is more.
+struct BesideBlock
+{
+    PictureBlock picture;
+    TableBlock table;
+    double share = 0.42; // of the width, for the picture
 };
 
 // On paper only: lines to sign on, side by side, and an empty box to write in.
@@ -104,6 +123,6 @@ struct FormBlock
 };
 
 using Block = std::variant<HeadingBlock, ParagraphBlock, TableBlock, PictureBlock, SignatureBlock, BlankBlock,
-                           FormBlock>;
+                           FormBlock, BesideBlock>;
 
 } // namespace rig

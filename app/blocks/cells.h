@@ -27,6 +27,20 @@ inline CellText strongly(const QString& text, Role role = Role::Ink)
     return cell;
 }
 
+// One to tick by hand, with what it is about behind it.
+inline CellText toTick(CellText cell)
+{
+    cell.box = true;
+    return cell;
+}
+
+inline CellText pageOf(int place)
+{
+    CellText cell;
+    cell.pageOf = place;
+    return cell;
+}
+
 inline QString textOf(const std::string& text)
 {
     return QString::fromStdString(text);

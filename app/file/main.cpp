@@ -34,11 +34,12 @@ struct Given
     QString gauge;
     bool letter = false;
     bool a5 = false;
+    bool withoutAppendix = false;
 
     bool isPrinted() const
     {
         return !airframe.isEmpty() || !out.isEmpty() || !day.isEmpty() || !from.isEmpty() || !to.isEmpty() ||
-               !gauge.isEmpty() || letter || a5;
+               !gauge.isEmpty() || letter || a5 || withoutAppendix;
     }
     bool hasThings() const
     {
@@ -57,14 +58,18 @@ struct Given
         return named.size() == 1 && !hasTables() && !airframe.isEmpty() && !out.isEmpty();
     }
     bool isOfADay() const { return gauge.isEmpty() && !a5; }
-    bool hasRecord() const { return hasPages() && isOfADay() && from.isEmpty() && to.isEmpty(); }
+    bool hasRecord() const
+    {
+        return hasPages() && isOfADay() && from.isEmpty() && to.isEmpty() && !withoutAppendix;
+    }
     bool hasReport() const
     {
         return hasPages() && isOfADay() && (day.isEmpty() || (from.isEmpty() && to.isEmpty()));
     }
     bool hasSheet() const
     {
-        return hasPages() && day.isEmpty() && from.isEmpty() && to.isEmpty() && !(letter && a5);
+        return hasPages() && day.isEmpty() && from.isEmpty() && to.isEmpty() && !(letter && a5) &&
+               !withoutAppendix;
     }
 };
 
@@ -85,10 +90,11 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption gauge{"gauge", {}, "gauge"};
     const QCommandLineOption letter{"letter"};
     const QCommandLineOption a5{"a5"};
+    const QCommandLineOption withoutAppendix{"without-appendix"};
     const QList<QCommandLineOption> withValue{csv,      couplings, people, gauges, events, jointPlay,
                                               airframe, day,       from,   to,     out,    gauge};
     parser.addOptions(withValue);
-    parser.addOptions({letter, a5});
+    parser.addOptions({letter, a5, withoutAppendix});
     if (!parser.parse(arguments))
         return std::nullopt;
     for (const QCommandLineOption& option : withValue)
@@ -105,7 +111,8 @@ std::optional<Given> givenOn(const QStringList& arguments)
                  parser.value(to),
                  parser.value(gauge),
                  parser.isSet(letter),
-                 parser.isSet(a5)};
+                 parser.isSet(a5),
+                 parser.isSet(withoutAppendix)};
 }
 
 int run(const QString& verb, const Given& given)
@@ -124,7 +131,8 @@ int run(const QString& verb, const Given& given)
         return printRecord({given.named[0], given.airframe, given.day, given.out, given.letter});
     if (verb == "report" && given.hasReport())
         return printReport({given.named[0], given.airframe, given.out,
-                            given.to.isEmpty() ? given.day : given.to, given.from, given.letter});
+                            given.to.isEmpty() ? given.day : given.to, given.from, given.letter,
+                            !given.withoutAppendix});
     if (verb == "sheet" && given.hasSheet())
         return printSheet({given.named[0], given.airframe, given.gauge, given.out, given.letter, given.a5});
     const QStringList known{"demo", "check", "salvage", "export", "import", "record", "report", "sheet"};

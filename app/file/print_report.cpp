@@ -44,7 +44,8 @@ int write(const ReportWanted& wanted, const AirframeFacts& facts, const ReviewPe
 {
     const AirframeReview review = airframeReviewOf(facts, period);
     const Printing printing{wanted.letter ? Paper::Letter : Paper::A4, today,
-                            ReportWords::program(QCoreApplication::applicationVersion())};
+                            ReportWords::program(QCoreApplication::applicationVersion()),
+                            wanted.withAppendix};
     QString failed;
     if (!writeReviewFiles(wanted.out, facts, review, printing, failed))
         return couldNot(ReviewReportWords::cannotWrite(wanted.out, failed));

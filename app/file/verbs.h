@@ -57,6 +57,7 @@ struct ReportWanted
     QString day;  // the last day; empty: today
     QString from; // the first day; empty: the last annual before
     bool letter = false;
+    bool withAppendix = true;
 };
 int printReport(const ReportWanted& wanted);
 

@@ -6,10 +6,8 @@ namespace rig {
 
 namespace {
 
-// 1/96 inch: 12 is 9 point, a box 3.7 mm, a row 6.3 mm: for a pencil in a cold hand.
+// 1/96 inch: 12 is 9 point, a row 6.3 mm: for a pencil in a cold hand.
 constexpr double kFormText = 12;
-constexpr double kBox = 14;
-constexpr double kBoxRoom = 19;
 constexpr double kRow = 24;
 constexpr double kBetween = 12;
 constexpr double kAboutShare = 0.34;
@@ -22,13 +20,14 @@ public:
 
     void add(const FormItem& item)
     {
-        const double before = item.line > 0 ? 0 : kBoxRoom;
+        const double before = item.line > 0 ? 0 : kTickRoom;
         const double after = item.line > 0 ? kBeforeLine + item.line : 0;
         const double text = textAt({}, item.text, kFormText).where.width();
         if (m_x > m_left && m_x + before + text + after > m_right)
             beginRow();
         if (item.line <= 0)
-            m_piece.shapes.boxes.push_back({{m_x + 0.5, m_y + (kRow - kBox) / 2, kBox, kBox}, Role::Ink});
+            m_piece.shapes.boxes.push_back(
+                {{m_x + 0.5, m_y + (kRow - kTickBox) / 2, kTickBox, kTickBox}, Role::Ink});
         m_x += before;
         addText(item.text);
         if (item.line > 0)

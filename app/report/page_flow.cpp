@@ -6,6 +6,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <map>
 
 namespace rig {
 
@@ -169,6 +170,22 @@ void addFoot(PrintedPage& page, const FrameLines& lines, const QRectF& body, con
     }
 }
 
+// Of a place that stands nowhere there is no number.
+void tellPages(std::vector<PrintedPage>& pages)
+{
+    std::map<int, int> numbers;
+    for (std::size_t i = 0; i < pages.size(); ++i)
+        for (const int place : pages[i].places)
+            numbers.emplace(place, static_cast<int>(i) + 1);
+    for (PrintedPage& page : pages)
+        for (PageText& text : page.texts) {
+            if (text.pageOf == 0)
+                continue;
+            const auto found = numbers.find(text.pageOf);
+            text.text = found == numbers.end() ? QString{} : QLocale{}.toString(found->second);
+        }
+}
+
 } // namespace
 
 Paper usualPaper(const QLocale& locale)
@@ -214,6 +231,7 @@ void PrintedPage::add(const PrintedPage& other, QPointF at)
         picture.where.translate(at);
         pictures.push_back(std::move(picture));
     }
+    places.insert(places.end(), other.places.begin(), other.places.end());
 }
 
 PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Paper paper)
@@ -225,6 +243,7 @@ PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Pape
     Placing placing{flow.body};
     placing.place(piecesOf(blocks, flow.body.width(), flow.body.height()));
     flow.pages = placing.take();
+    tellPages(flow.pages);
     const int count = static_cast<int>(flow.pages.size());
     for (int i = 0; i < count; ++i) {
         PrintedPage& page = flow.pages[static_cast<std::size_t>(i)];

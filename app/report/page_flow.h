@@ -37,6 +37,7 @@ struct PageText
     Weight weight = Weight::Regular;
     Role role = Role::Ink;
     bool struck = false;
+    int pageOf = 0; // the text is the number of the page on which this place stands
 };
 
 struct PageLine
@@ -73,6 +74,7 @@ struct PrintedPage
     std::vector<PageBox> boxes;
     std::vector<PageMark> marks;
     std::vector<PagePicture> pictures;
+    std::vector<int> places; // of headings, by which their page is told
 
     void add(const PrintedPage& other, QPointF at);
 };
@@ -85,7 +87,8 @@ struct PageFlow
 };
 
 // Measures every block, then places them. A row of a table is never split, unless it is longer than a page; a
-// table that runs on repeats its head; a heading stays with what follows.
+// table that runs on repeats its head; a heading stays with what follows. Where a page is told by its number,
+// the number is filled in last, in the room that was left for it.
 PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Paper paper);
 
 void paint(QPainter& painter, const PrintedPage& page, const Theme& theme);

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace rig {
 
@@ -18,6 +19,8 @@ constexpr double kSmallText = 12;
 constexpr double kText = 13;
 constexpr double kSignatureRoom = 46;
 constexpr double kBetweenSignatures = 28;
+constexpr double kBeside = 14; // between a picture and what is told of it to its right
+constexpr double kLeastBeside = 60;
 
 struct HeadingStyle
 {
@@ -39,17 +42,24 @@ public:
 
     void operator()(const HeadingBlock& block)
     {
+        endTogether();
         const HeadingStyle style = styleOf(block.rank);
         Piece piece = linesPiece(wrapped(block.text, m_width, style.pixels, Weight::SemiBold), style.pixels,
                                  Weight::SemiBold, Role::Ink);
         piece.space = style.space;
         piece.keepsWithNext = true;
         piece.startsPage = block.startsPage;
+        if (block.place != 0)
+            piece.shapes.places.push_back(block.place);
+        if (!block.beside.isEmpty())
+            addBeside(piece, block.beside, style.pixels);
         if (block.rank == 2) {
             piece.shapes.lines.push_back({{0, piece.height + 2}, {m_width, piece.height + 2}, Role::Line, 1});
             piece.height += 5;
         }
         m_pieces.push_back(std::move(piece));
+        if (block.keepsTogether)
+            m_together = m_pieces.size();
     }
 
     void operator()(const ParagraphBlock& block)
@@ -74,12 +84,32 @@ public:
 
     void operator()(const PictureBlock& block)
     {
-        Piece piece;
-        piece.height = std::min(block.height, m_tallest);
+        Piece piece = picturePiece(block, m_width);
         piece.space = 6;
         piece.keepsWithNext = true;
-        const QSizeF size{m_width, piece.height};
-        piece.shapes.pictures.push_back({QRectF{{0, 0}, size}, block.lay(size, FontSizes{})});
+        m_pieces.push_back(std::move(piece));
+    }
+
+    void operator()(const BesideBlock& block)
+    {
+        const double left = m_width * block.share;
+        const double at = left + kBeside;
+        Piece told;
+        for (const Piece& row : tablePieces(block.table, m_width - at, m_tallest)) {
+            told.shapes.add(row.shapes, {at, told.height});
+            told.height += row.height;
+        }
+        if (told.height > m_tallest) { // longer than a page: one below the other
+            (*this)(block.picture);
+            (*this)(block.table);
+            return;
+        }
+        // As high as what is told of it, where that is more.
+        PictureBlock grown = block.picture;
+        grown.height = std::max(grown.height, told.height);
+        Piece piece = picturePiece(grown, left);
+        piece.space = 6;
+        piece.shapes.add(told.shapes, {0, 0});
         m_pieces.push_back(std::move(piece));
     }
 
@@ -124,9 +154,79 @@ public:
 
     void operator()(const FormBlock& block) { m_pieces.push_back(formPiece(block, m_width)); }
 
-    std::vector<Piece> take() { return std::move(m_pieces); }
+    std::vector<Piece> take()
+    {
+        endTogether();
+        return std::move(m_pieces);
+    }
 
 private:
+    Piece picturePiece(const PictureBlock& block, double width) const
+    {
+        Piece piece;
+        const double title = lineHeight(kSmallText);
+        double y = 0;
+        if (!block.upwards.isEmpty()) {
+            piece.shapes.texts.push_back(axisTitle({0, 0}, block.upwards, width));
+            y += title;
+        }
+        const double below = block.across.isEmpty() ? 0 : title;
+        const QSizeF size{width, std::min(block.height, m_tallest) - y - below};
+        piece.shapes.pictures.push_back({QRectF{{0, y}, size}, block.lay(size, FontSizes{})});
+        y += size.height();
+        if (!block.across.isEmpty()) {
+            PageText text = axisTitle({0, y}, block.across, width);
+            const double by = width - text.where.width();
+            text.where.translate(by, 0);
+            text.baseline.rx() += by;
+            piece.shapes.texts.push_back(std::move(text));
+        }
+        piece.height = y + below;
+        return piece;
+    }
+
+    static PageText axisTitle(QPointF at, const QString& title, double width)
+    {
+        const auto lines = wrapped(title, width, kSmallText, Weight::Regular);
+        return textAt(at, lines.front(), kSmallText, Weight::Regular, Role::InkSoft);
+    }
+
+    // On the last line of the heading where it fits, else below.
+    void addBeside(Piece& piece, const QString& beside, double pixels) const
+    {
+        const QRectF last = piece.shapes.texts.back().where;
+        const double from = last.right() + kBeside;
+        const auto inLine =
+            wrapped(beside, std::max(kLeastBeside, m_width - from), kSmallText, Weight::Regular);
+        if (inLine.size() == 1 && m_width - from > kLeastBeside) {
+            const double y = last.top() + lineHeight(pixels) - lineHeight(kSmallText) - 1;
+            piece.shapes.texts.push_back(
+                textAt({from, y}, inLine.front(), kSmallText, Weight::Regular, Role::InkSoft));
+            return;
+        }
+        for (const QString& line : wrapped(beside, m_width, kSmallText, Weight::Regular)) {
+            piece.shapes.texts.push_back(
+                textAt({0, piece.height}, line, kSmallText, Weight::Regular, Role::InkSoft));
+            piece.height += lineHeight(kSmallText);
+        }
+    }
+
+    // What a heading keeps together is put on one page where one can hold it; else it flows as it does.
+    void endTogether()
+    {
+        const std::size_t from = std::exchange(m_together, 0);
+        if (from == 0 || m_pieces.size() <= from)
+            return;
+        double height = 0;
+        for (std::size_t i = from - 1; i < m_pieces.size(); ++i)
+            height += m_pieces[i].space + m_pieces[i].height;
+        if (height > m_tallest)
+            return;
+        for (std::size_t i = from - 1; i + 1 < m_pieces.size(); ++i)
+            m_pieces[i].keepsWithNext = true;
+        m_pieces.back().keepsWithNext = false;
+    }
+
     Piece linesPiece(const std::vector<QString>& lines, double pixels, Weight weight, Role role) const
     {
         Piece piece;
@@ -139,6 +239,7 @@ private:
 
     double m_width;
     double m_tallest;
+    std::size_t m_together = 0; // the piece after the heading that keeps together; 0: none does
     std::vector<Piece> m_pieces;
 };
 

@@ -21,6 +21,10 @@ struct Piece
     std::shared_ptr<const Piece> head;
 };
 
+// 1/96 inch: a box to tick by hand, 4 mm, and the room it takes before what stands behind it.
+inline constexpr double kTickBox = 15;
+inline constexpr double kTickRoom = 21;
+
 // `tallest` is the height of a page's body: what is longer is split between its lines.
 std::vector<Piece> piecesOf(std::span<const Block> blocks, double width, double tallest);
 

@@ -12,7 +12,8 @@ struct Printing
 {
     Paper paper = Paper::A4;
     Day day;
-    QString program; // name and version
+    QString program;          // name and version
+    bool withAppendix = true; // of the engineer's report
 };
 
 } // namespace rig

@@ -4,6 +4,8 @@
 #include "app/wording/surface_words.h"
 #include "core/review/answers_review.h"
 
+#include <map>
+
 namespace rig::engineer {
 
 namespace {
@@ -13,67 +15,71 @@ CellText count(const Source& source, int many)
     return many == 0 ? softly(source.formats.count(many)) : said(source.formats.count(many));
 }
 
-void addLooks(const Source& source, const AnswersReview& answers, Blocks& blocks)
+void addLooks(const Source& source, const AnswersReview& answers, Writing& out)
 {
-    addHeading(blocks, ReviewReportWords::looks());
-    addIntro(blocks, ReviewReportWords::looksIntro());
     TableBlock table;
     table.columns = {{ReviewReportWords::coupling(), 2.6},   {ReviewReportWords::atRiggings(), 1.2},
                      {ReviewReportWords::wholeFirst(), 1.4}, {ReviewReportWords::wholeSecond(), 1.4},
                      {ReviewReportWords::answeredFelt(), 1}, {ReviewReportWords::answeredCannotSee(), 1.2},
                      {ReviewReportWords::answeredNo(), 0.8}, {ReviewReportWords::interrupted(), 1.2}};
     for (const LookReview& one : answers.looks)
-        table.rows.push_back({{said(textOf(one.coupling.name))},
-                              {count(source, one.riggings)},
-                              {count(source, one.wholeFirst)},
-                              {count(source, one.wholeSecond)},
-                              {count(source, one.felt)},
-                              {count(source, one.cannotSee)},
-                              {count(source, one.no)},
-                              {count(source, one.interrupted)}});
-    addTable(blocks, std::move(table), ReviewReportWords::noLooks());
+        if (one.riggings > 0)
+            table.rows.push_back({{said(textOf(one.coupling.name))},
+                                  {count(source, one.riggings)},
+                                  {count(source, one.wholeFirst)},
+                                  {count(source, one.wholeSecond)},
+                                  {count(source, one.felt)},
+                                  {count(source, one.cannotSee)},
+                                  {count(source, one.no)},
+                                  {count(source, one.interrupted)}});
+    for (const QString& head : dropEmptyColumns(table))
+        out.nothing << head;
+    addPartOf(out, ReviewReportWords::looks(), Part::Looks, std::move(table),
+              ReviewReportWords::looksIntro());
 }
 
+// In one line, with each day once.
 Cell measuredCell(const Source& source, const SurfaceReview& one)
 {
-    Cell cell;
+    std::map<Day, QStringList> days;
     for (const auto& [kind, measure] : one.measured)
-        cell.push_back(
-            said(ReviewReportWords::measured(kind, SurfaceWords::figure(measure.value, measure.unit),
-                                             source.formats.day(measure.stamp.when.localDay()))));
-    if (cell.empty())
-        cell.push_back(softly(ReviewReportWords::notMeasured()));
+        days[measure.stamp.when.localDay()]
+            << ReviewReportWords::measured(kind, SurfaceWords::figure(measure.value, measure.unit));
+    Cell cell;
+    for (const auto& [day, measured] : days)
+        cell.push_back(said(ReviewReportWords::onDay(measured, source.formats.day(day))));
     return cell;
 }
 
-void addSurfaces(const Source& source, const AnswersReview& answers, Blocks& blocks)
+void addSurfaces(const Source& source, const AnswersReview& answers, Writing& out)
 {
-    addHeading(blocks, ReviewReportWords::controlChecks());
-    addIntro(blocks, ReviewReportWords::controlIntro());
     TableBlock table;
     table.columns = {{ReviewReportWords::surface(), 2.6},
                      {ReviewReportWords::atRiggings(), 1.2},
                      {ReviewReportWords::triedWhole(), 1.4},
                      {ReviewReportWords::answeredNo(), 0.8},
-                     {ReviewReportWords::lastMeasured(), 5}};
+                     {ReviewReportWords::lastMeasured(), 7.5}};
     for (const SurfaceReview& one : answers.surfaces)
-        table.rows.push_back({{said(textOf(one.surface.name))},
-                              {count(source, one.riggings)},
-                              {count(source, one.whole)},
-                              {count(source, one.no)},
-                              measuredCell(source, one)});
-    addTable(blocks, std::move(table), ReviewReportWords::noSurfaces());
+        if (one.riggings > 0 || !one.measured.empty())
+            table.rows.push_back({{said(textOf(one.surface.name))},
+                                  {count(source, one.riggings)},
+                                  {count(source, one.whole)},
+                                  {count(source, one.no)},
+                                  measuredCell(source, one)});
+    dropEmptyColumns(table);
+    addPartOf(out, ReviewReportWords::controlChecks(), Part::ControlChecks, std::move(table),
+              ReviewReportWords::controlIntro());
 }
 
 } // namespace
 
-void addAnswers(const Source& source, Blocks& blocks)
+void addAnswers(const Source& source, Writing& out)
 {
-    if (source.facts.contents.empty() && !source.facts.riggingRecords.empty())
-        return; // nobody has read them: that is not the same as nothing answered
+    if (!source.isAnsweredKnown())
+        return; // that is not the same as nothing answered
     const AnswersReview answers = answersOf(source.facts, source.review.period);
-    addLooks(source, answers, blocks);
-    addSurfaces(source, answers, blocks);
+    addLooks(source, answers, out);
+    addSurfaces(source, answers, out);
 }
 
 } // namespace rig::engineer

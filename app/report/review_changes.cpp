@@ -3,6 +3,7 @@
 #include "app/wording/coupling_words.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/trends_page_words.h"
+#include "core/baseline/baseline.h"
 
 namespace rig::engineer {
 
@@ -13,7 +14,7 @@ CellText bandCell(const Source& source, const std::optional<Band>& band)
     return band ? said(source.formats.band(band->inner)) : softly(ReviewReportWords::bandNotYet());
 }
 
-void addDoubted(const Source& source, Blocks& blocks)
+void addDoubted(const Source& source, Writing& out)
 {
     TableBlock table;
     table.columns = {{ReviewReportWords::coupling(), 3},
@@ -26,8 +27,8 @@ void addDoubted(const Source& source, Blocks& blocks)
                                   {bandCell(source, one.bandWithDoubted)}});
     if (table.rows.empty())
         return;
-    addHeading(blocks, ReviewReportWords::doubtedBands(), 3);
-    blocks.emplace_back(std::move(table));
+    out.blocks.emplace_back(HeadingBlock{ReviewReportWords::doubtedBands(), 3});
+    out.blocks.emplace_back(std::move(table));
 }
 
 // Checks in a row that found the same stand in one line.
@@ -49,24 +50,26 @@ Cell checksOf(const Source& source, const GaugeReview& gauge)
 
 } // namespace
 
-void addGauges(const Source& source, Blocks& blocks)
+void addGauges(const Source& source, Writing& out)
 {
-    addHeading(blocks, ReviewReportWords::gaugeChecks());
     TableBlock table;
     table.columns = {{ReviewReportWords::gauge(), 2.2},
                      {ReviewReportWords::readings(), 1},
                      {ReviewReportWords::checks(), 7}};
-    for (const GaugeReview& gauge : source.review.gauges)
-        table.rows.push_back({{said(source.words.gauge(gauge.gauge))},
-                              {said(source.formats.count(gauge.readings))},
-                              checksOf(source, gauge)});
-    addTable(blocks, std::move(table), ReviewReportWords::noGauges());
-    addDoubted(source, blocks);
+    for (const GaugeReview& gauge : source.review.gauges) {
+        if (gauge.readings == 0 && gauge.checks.empty() && !gauge.isQuarantined)
+            continue;
+        Cell name{said(source.words.gauge(gauge.gauge))};
+        if (const QString note = noteOf(gauge.gauge); !note.isEmpty())
+            name.push_back(softly(note));
+        table.rows.push_back({name, {said(source.formats.count(gauge.readings))}, checksOf(source, gauge)});
+    }
+    addPartOf(out, ReviewReportWords::gaugeChecks(), Part::Gauges, std::move(table));
+    addDoubted(source, out);
 }
 
-void addFittings(const Source& source, Blocks& blocks)
+void addFittings(const Source& source, Writing& out)
 {
-    addHeading(blocks, ReviewReportWords::fittings());
     TableBlock table;
     table.columns = {{ReviewReportWords::began(), 1.7},
                      {ReviewReportWords::coupling(), 2.4},
@@ -79,14 +82,14 @@ void addFittings(const Source& source, Blocks& blocks)
                               {said(CouplingWords::whyFitted(one.fitting))},
                               {one.before ? bandCell(source, one.bandBefore) : CellText{}},
                               {bandCell(source, one.band)}});
-    addTable(blocks, std::move(table), ReviewReportWords::noFittings());
+    dropEmptyColumns(table);
+    addPartOf(out, ReviewReportWords::fittings(), Part::Fittings, std::move(table));
 }
 
-void addEvents(const Source& source, Blocks& blocks)
+void addEvents(const Source& source, Writing& out)
 {
-    addHeading(blocks, ReviewReportWords::events());
     TableBlock table;
-    table.columns = {{ReviewReportWords::when(), 1.7},
+    table.columns = {{ReviewReportWords::when(), 1.9},
                      {ReviewReportWords::coupling(), 2.4},
                      {ReviewReportWords::eventHead(), 5},
                      {ReviewReportWords::by(), 1.6}};
@@ -96,32 +99,38 @@ void addEvents(const Source& source, Blocks& blocks)
              {event.coupling ? said(nameOf(source, event.coupling)) : softly(ReviewReportWords::whole())},
              {said(TrendsPageWords::event(event.kind, textOf(event.note)))},
              {said(nameOf(source, event.stamp.by))}});
-    addTable(blocks, std::move(table), ReviewReportWords::noEvents());
+    dropEmptyColumns(table);
+    addPartOf(out, ReviewReportWords::events(), Part::Events, std::move(table));
 }
 
-void addRest(const Source& source, Blocks& blocks)
+void addRest(const Source& source, Writing& out)
 {
-    addHeading(blocks, ReviewReportWords::tooFew());
-    addSentences(blocks, ReviewWords::tooFew(source.review));
+    addPart(out, ReviewReportWords::rest(), Part::Rest);
+    addText(out, ReviewWords::riggings(source.review).join(QLatin1Char(' ')));
+    addText(out, ReviewWords::tooFew(source.review).join(QLatin1Char(' ')));
     QStringList outOfUse;
     for (const Coupling& coupling : source.facts.couplings)
         if (!coupling.inUse)
             outOfUse << textOf(coupling.name);
     if (!outOfUse.isEmpty())
-        addText(blocks, ReviewReportWords::outOfUse(outOfUse));
-    addHeading(blocks, ReviewReportWords::counted());
-    addSentences(blocks, ReviewWords::riggings(source.review));
-    addHeading(blocks, ReviewReportWords::howWorkedOut());
-    addSentences(blocks, ReviewReportWords::methodLines().split(QLatin1Char('\n')) +
-                             ReviewReportWords::falseAlarms(source.review));
-    addText(blocks, ReviewReportWords::tables());
+        addText(out, ReviewReportWords::outOfUse(outOfUse));
+    addText(out, source.withAppendix ? ReviewReportWords::tables() : ReviewReportWords::withoutAppendix());
 }
 
-void addByHand(Blocks& blocks)
+void addHowWorkedOut(const Source& source, Writing& out)
 {
-    addHeading(blocks, ReviewReportWords::byHand());
-    blocks.emplace_back(BlankBlock{ReviewReportWords::findings(), 230});
-    blocks.emplace_back(SignatureBlock{{ReviewReportWords::signature(), ReviewReportWords::placeAndDay()}});
+    addPart(out, ReviewReportWords::howWorkedOut(), Part::HowWorkedOut);
+    addText(out, ReviewReportWords::methodVersion(kMethodVersion));
+    addSentences(out, ReviewReportWords::methodLines().split(QLatin1Char('\n')) +
+                          ReviewReportWords::falseAlarms(source.review));
+}
+
+void addByHand(Writing& out)
+{
+    addPart(out, ReviewReportWords::byHand(), Part::ByHand);
+    out.blocks.emplace_back(BlankBlock{ReviewReportWords::findings(), 230});
+    out.blocks.emplace_back(
+        SignatureBlock{{ReviewReportWords::signature(), ReviewReportWords::placeAndDay()}});
 }
 
 } // namespace rig::engineer

@@ -13,7 +13,7 @@ namespace {
 
 constexpr double kShiftsHigh = 150;
 
-void addOffsets(Blocks& blocks, const std::vector<OffsetRow>& rows)
+void addOffsets(Writing& out, const std::vector<OffsetRow>& rows)
 {
     if (std::ranges::none_of(rows, [](const OffsetRow& row) { return row.offset.has_value(); }))
         return;
@@ -22,48 +22,56 @@ void addOffsets(Blocks& blocks, const std::vector<OffsetRow>& rows)
     block.lay = [rows](QSizeF size, const FontSizes& fonts) {
         return laidPicture(layoutOffsets(rows, size, fonts));
     };
-    blocks.emplace_back(std::move(block));
+    out.blocks.emplace_back(std::move(block));
 }
 
 } // namespace
 
-void addShared(const Source& source, Blocks& blocks)
+void addShared(const Source& source, Writing& out)
 {
-    addHeading(blocks, ReviewReportWords::shared());
     const std::vector<ShiftDay> days = shiftDaysOf(source.review.shifts, source.words.shiftCauses());
+    if (days.empty() && source.review.sharedShifts.empty()) {
+        out.nothing << ReviewReportWords::shared();
+        return;
+    }
+    addPart(out, ReviewReportWords::shared(), Part::Shared);
     if (!days.empty()) {
-        addIntro(blocks, ReviewReportWords::sharedIntro());
+        addIntro(out, ReviewReportWords::sharedIntro());
         PictureBlock block;
         block.height = kShiftsHigh;
         block.lay = [days](QSizeF size, const FontSizes& fonts) {
             return laidPicture(layoutShifts(days, size, fonts));
         };
-        blocks.emplace_back(std::move(block));
+        out.blocks.emplace_back(std::move(block));
     }
     for (const SharedShiftStory& story : source.review.sharedShifts)
-        addText(blocks, source.words.shift(story));
+        addText(out, source.words.shift(story));
     if (source.review.sharedShifts.empty())
-        addText(blocks, ReviewWords::noShift(source.review));
+        addText(out, ReviewWords::noShift(source.review));
 }
 
-void addMeasurers(const Source& source, Blocks& blocks)
+void addMeasurers(const Source& source, Writing& out)
 {
     const MeasurerOffsets& all = source.review.measurers;
-    addHeading(blocks, ReviewReportWords::measurers());
-    addIntro(blocks, ReviewReportWords::measurersIntro());
+    if (all.persons.empty() && all.gauges.empty()) {
+        out.nothing << ReviewReportWords::measurers();
+        return;
+    }
+    addPart(out, ReviewReportWords::measurers(), Part::Measurers, true);
+    addIntro(out, ReviewReportWords::measurersIntro());
     std::vector<OffsetRow> persons;
     const std::string noPersons = ReviewWords::noOffset(all.personsState).toStdString();
     for (const MeasuredBy<PersonId>& one : all.persons)
         persons.push_back(offsetRowOf(one, source.facts.nameOf(one.who), noPersons));
-    addOffsets(blocks, persons);
-    addSentences(blocks, source.words.personOffsets(all));
+    addOffsets(out, persons);
+    addText(out, source.words.personOffsets(all).join(QLatin1Char(' ')));
     std::vector<OffsetRow> gauges;
     const std::string noGauges = ReviewWords::noOffset(all.gaugesState).toStdString();
     for (const MeasuredBy<GaugeId>& one : all.gauges)
         if (const Gauge* gauge = source.facts.gauge(one.who))
             gauges.push_back(offsetRowOf(one, source.words.gauge(*gauge).toStdString(), noGauges));
-    addOffsets(blocks, gauges);
-    addSentences(blocks, source.words.gaugeOffsets(all));
+    addOffsets(out, gauges);
+    addText(out, source.words.gaugeOffsets(all).join(QLatin1Char(' ')));
 }
 
 } // namespace rig::engineer

@@ -8,6 +8,7 @@
 #include "core/day_entry.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace rig {
 
@@ -31,58 +32,155 @@ QString nameOf(const Source& source, const std::optional<CouplingId>& coupling)
     return found == all.end() ? QString{} : textOf(found->name);
 }
 
-void addHeading(Blocks& blocks, const QString& text, int rank)
+QString noteOf(const Gauge& gauge)
 {
-    blocks.emplace_back(HeadingBlock{text, rank});
+    return textOf(gauge.note).trimmed();
 }
 
-void addText(Blocks& blocks, const QString& text, Role role)
+QStringList noteOf(const Reading& reading)
 {
-    blocks.emplace_back(ParagraphBlock{text, role, false, false});
+    const QString note = reading.corrects ? QString{} : textOf(reading.note).trimmed();
+    return note.isEmpty() ? QStringList{} : QStringList{ReviewReportWords::noted(note)};
 }
 
-void addIntro(Blocks& blocks, const QString& text)
+QStringList notesOf(const Source& source, const Reading& reading)
 {
-    blocks.emplace_back(ParagraphBlock{text, Role::InkSoft, false, true});
+    QStringList notes = noteOf(reading);
+    const Gauge* gauge = reading.gauge ? source.facts.gauge(*reading.gauge) : nullptr;
+    if (gauge && !noteOf(*gauge).isEmpty())
+        notes << ReviewReportWords::notedOf(source.words.gauge(*gauge), noteOf(*gauge));
+    return notes;
 }
 
-void addSentences(Blocks& blocks, const QStringList& sentences)
+void addPart(Writing& out, const QString& text, Part part, bool keepsTogether)
+{
+    HeadingBlock heading{text};
+    heading.place = placeOf(part);
+    heading.keepsTogether = keepsTogether;
+    out.blocks.emplace_back(std::move(heading));
+}
+
+void addText(Writing& out, const QString& text, Role role)
+{
+    if (!text.isEmpty())
+        out.blocks.emplace_back(ParagraphBlock{text, role, false, false});
+}
+
+void addIntro(Writing& out, const QString& text)
+{
+    out.blocks.emplace_back(ParagraphBlock{text, Role::InkSoft, false, true});
+}
+
+void addSentences(Writing& out, const QStringList& sentences)
 {
     for (const QString& sentence : sentences)
-        addText(blocks, sentence);
+        addText(out, sentence);
 }
 
-void addTable(Blocks& blocks, TableBlock table, const QString& otherwise)
+void addPartOf(Writing& out, const QString& text, Part part, TableBlock table, const QString& intro)
 {
-    if (table.rows.empty())
-        addText(blocks, otherwise);
-    else
-        blocks.emplace_back(std::move(table));
+    if (table.rows.empty()) {
+        out.nothing << text;
+        return;
+    }
+    addPart(out, text, part);
+    if (!intro.isEmpty())
+        addIntro(out, intro);
+    out.blocks.emplace_back(std::move(table));
+}
+
+namespace {
+
+bool saysSomething(const Cell& cell)
+{
+    const QString none = Formats{}.count(0);
+    return std::ranges::any_of(cell, [&](const CellText& one) {
+        return one.mark || one.picture || one.pageOf != 0 || (!one.text.isEmpty() && one.text != none);
+    });
+}
+
+// The parts of the report with their pages, two beside each other.
+TableBlock contentsOf(const Writing& writing)
+{
+    std::vector<std::vector<Cell>> parts;
+    for (const Block& block : writing.blocks)
+        if (const auto* heading = std::get_if<HeadingBlock>(&block);
+            heading && heading->place > placeOf(Part::First) && heading->rank == 2)
+            parts.push_back({{said(heading->text)}, {pageOf(heading->place)}});
+    TableBlock table;
+    table.columns = {{{}, 6}, {{}, 0.8}, {{}, 6}, {{}, 0.8}};
+    const std::size_t half = (parts.size() + 1) / 2;
+    for (std::size_t i = 0; i < half; ++i) {
+        std::vector<Cell> row = parts[i];
+        row.resize(table.columns.size());
+        if (half + i < parts.size())
+            std::ranges::copy(parts[half + i], row.begin() + 2);
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+// What stands behind the first page.
+void addParts(const Source& source, Writing& out)
+{
+    addOpenQuestions(source, out);
+    addOutside(source, out);
+    addCouplings(source, out);
+    addShared(source, out);
+    addMeasurers(source, out);
+    addGauges(source, out);
+    addFittings(source, out);
+    addEvents(source, out);
+    addClosedQuestions(source, out);
+    if (source.withAppendix) {
+        addListed(source, out);
+        addAnswers(source, out);
+    }
+    addRest(source, out);
+    addHowWorkedOut(source, out);
+    if (!out.nothing.isEmpty())
+        addText(out, ReviewReportWords::nothingAbout(out.nothing));
+    addByHand(out);
+}
+
+} // namespace
+
+QStringList dropEmptyColumns(TableBlock& table)
+{
+    QStringList dropped;
+    for (std::size_t i = table.columns.size(); i-- > 0;) {
+        if (std::ranges::any_of(table.rows, [i](const auto& row) { return saysSomething(row[i]); }))
+            continue;
+        const auto at = static_cast<std::ptrdiff_t>(i);
+        if (!table.columns[i].head.isEmpty())
+            dropped.prepend(table.columns[i].head);
+        table.columns.erase(table.columns.begin() + at);
+        for (std::vector<Cell>& row : table.rows)
+            row.erase(row.begin() + at);
+    }
+    return dropped;
 }
 
 } // namespace engineer
 
-std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review)
+std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review, bool withAppendix)
 {
-    const engineer::Source source{
-        facts,    review, ReviewWords{facts}, RiggingNumbers{facts}, judgedReadings(facts, review.period.to),
-        Formats{}};
-    engineer::Blocks blocks;
-    engineer::addTop(source, blocks);
-    engineer::addRanking(source, blocks);
-    engineer::addOpenQuestions(source, blocks);
-    engineer::addOutside(source, blocks);
-    engineer::addCouplings(source, blocks);
-    engineer::addShared(source, blocks);
-    engineer::addMeasurers(source, blocks);
-    engineer::addAnswers(source, blocks);
-    engineer::addGauges(source, blocks);
-    engineer::addFittings(source, blocks);
-    engineer::addEvents(source, blocks);
-    engineer::addClosedQuestions(source, blocks);
-    engineer::addRest(source, blocks);
-    engineer::addByHand(blocks);
-    return blocks;
+    const engineer::Source source{facts,
+                                  review,
+                                  ReviewWords{facts},
+                                  RiggingNumbers{facts},
+                                  judgedReadings(facts, review.period.to),
+                                  Formats{},
+                                  withAppendix};
+    engineer::Writing out;
+    engineer::addTop(source, out);
+    engineer::addFirst(source, out);
+    engineer::Writing behind;
+    engineer::addParts(source, behind);
+    out.blocks.emplace_back(HeadingBlock{ReviewReportWords::contents(), 3});
+    out.blocks.emplace_back(engineer::contentsOf(behind));
+    std::ranges::move(behind.blocks, std::back_inserter(out.blocks));
+    return std::move(out.blocks);
 }
 
 PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, const Printing& printing)
@@ -91,7 +189,7 @@ PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, 
         ReportWords::airframe(textOf(review.airframe.registration), textOf(review.airframe.type)),
         ReviewReportWords::running(review.period), ReportWords::caution(),
         ReportWords::printed(printing.day, printing.program)};
-    return layoutPages(frame, reviewBlocks(facts, review), printing.paper);
+    return layoutPages(frame, reviewBlocks(facts, review, printing.withAppendix), printing.paper);
 }
 
 Outcome writeReview(const QString& path, const AirframeFacts& facts, const AirframeReview& review,

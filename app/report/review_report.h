@@ -10,10 +10,13 @@
 
 namespace rig {
 
-// The engineer's report on one period of an airframe: what stands out first, then every coupling whatever it
-// shows, what was outside and what came of it, who measured with what, and what was changed. At the end an
-// empty box for findings and a line to sign on.
-std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review);
+// The engineer's report on one period of an airframe, a sheet to work from. On its first page what to look at
+// first, to be ticked off, and where everything stands; then what was outside and what came of it, every
+// coupling whatever it shows, who measured with what, and what was changed. The appendix lists readings,
+// looks and control checks, which the tables beside the report hold in any case. At the end an empty box for
+// findings and a line to sign on.
+std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review,
+                                bool withAppendix = true);
 
 PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, const Printing& printing);
 Outcome writeReview(const QString& path, const AirframeFacts& facts, const AirframeReview& review,

@@ -12,17 +12,25 @@ namespace {
 constexpr double kTableText = 12;
 constexpr double kCellPad = 5;
 constexpr double kRowPad = 3;
+constexpr double kTightPad = 1;
+constexpr double kTickPad = 5; // boxes to tick stand apart
 constexpr double kTableSpace = 6;
 constexpr double kMark = 12;
 constexpr double kMarkRoom = 17;
 constexpr std::size_t kShortTable = 6; // rows; kept on one page
+
+// Room for the number of a page before it is known.
+QString widestPage()
+{
+    return QStringLiteral("000");
+}
 
 // A line of a cell after wrapping.
 struct CellLine
 {
     QString text;
     const CellText* style = nullptr;
-    bool isFirst = false; // the mark stands at the first line only
+    bool isFirst = false; // box and mark stand at the first line only
 };
 
 std::vector<CellLine> linesIn(const Cell& cell, double width)
@@ -33,7 +41,11 @@ std::vector<CellLine> linesIn(const Cell& cell, double width)
             lines.push_back({{}, &one, true});
             continue;
         }
-        const double room = width - 2 * kCellPad - (one.mark ? kMarkRoom : 0);
+        if (one.pageOf != 0) {
+            lines.push_back({widestPage(), &one, true});
+            continue;
+        }
+        const double room = width - 2 * kCellPad - (one.mark ? kMarkRoom : 0) - (one.box ? kTickRoom : 0);
         const Weight weight = one.strong ? Weight::SemiBold : Weight::Regular;
         bool isFirst = true;
         for (const QString& line : wrapped(one.text, room, kTableText, weight)) {
@@ -44,6 +56,15 @@ std::vector<CellLine> linesIn(const Cell& cell, double width)
     return lines;
 }
 
+bool hasBoxes(const TableBlock& block)
+{
+    for (const std::vector<Cell>& row : block.rows)
+        for (const Cell& cell : row)
+            if (std::ranges::any_of(cell, &CellText::box))
+                return true;
+    return false;
+}
+
 class TablePieces
 {
 public:
@@ -51,6 +72,8 @@ public:
 
     std::vector<Piece> of(const TableBlock& block)
     {
+        m_isTight = block.isTight;
+        m_hasBoxes = hasBoxes(block);
         const std::vector<double> widths = widthsOf(block.columns);
         const std::shared_ptr<const Piece> head = headOf(block, widths);
         const bool isShown =
@@ -61,7 +84,7 @@ public:
         for (const std::vector<Cell>& row : block.rows) {
             for (Piece& piece : rowPieces(row, widths, tallest)) {
                 piece.head = head;
-                piece.space = !isShown && &row == &block.rows.front() ? kTableSpace : 0;
+                piece.space = !isShown && !m_isTight && &row == &block.rows.front() ? kTableSpace : 0;
                 piece.keepsWithNext = block.rows.size() <= kShortTable && &row != &block.rows.back();
                 m_pieces.push_back(std::move(piece));
             }
@@ -104,7 +127,8 @@ private:
                             : rowPieces(names, widths, m_tallest).front();
         head.space = kTableSpace;
         head.keepsWithNext = true;
-        head.shapes.lines.front().role = Role::InkSoft;
+        for (PageLine& rule : head.shapes.lines)
+            rule.role = Role::InkSoft;
         return std::make_shared<Piece>(std::move(head));
     }
 
@@ -118,7 +142,7 @@ private:
             cells.push_back(linesIn(row[i], widths[i]));
             most = std::max(most, cells.back().size());
         }
-        const double room = std::max(0.0, tallest - 2 * kRowPad - 1);
+        const double room = std::max(0.0, tallest - 2 * rowPad() - 1);
         const auto fitting =
             std::max<std::size_t>(1, static_cast<std::size_t>(std::floor(room / lineHeight(kTableText))));
         std::vector<Piece> pieces;
@@ -134,14 +158,15 @@ private:
         const double high = lineHeight(kTableText);
         double x = 0;
         for (std::size_t i = 0; i < cells.size(); ++i) {
-            double y = kRowPad;
+            double y = rowPad();
             for (std::size_t at = from; at < std::min(to, cells[i].size()); ++at, y += high)
                 addCellLine(piece.shapes, cells[i][at], {x + kCellPad, y}, widths[i] - 2 * kCellPad);
             x += widths[i];
         }
-        piece.height = 2 * kRowPad + high * static_cast<double>(to - from) + 1;
-        piece.shapes.lines.push_back(
-            {{0, piece.height - 0.5}, {m_width, piece.height - 0.5}, Role::Line, 0.75});
+        piece.height = 2 * rowPad() + high * static_cast<double>(to - from) + 1;
+        if (!m_isTight)
+            piece.shapes.lines.push_back(
+                {{0, piece.height - 0.5}, {m_width, piece.height - 0.5}, Role::Line, 0.75});
         return piece;
     }
 
@@ -153,6 +178,12 @@ private:
             shapes.pictures.push_back({where, style.picture(where.size(), FontSizes{})});
             return;
         }
+        if (style.box && line.isFirst)
+            shapes.boxes.push_back(
+                {{at.x() + 0.5, at.y() + (lineHeight(kTableText) - kTickBox) / 2, kTickBox, kTickBox},
+                 Role::Ink});
+        if (style.box)
+            at.rx() += kTickRoom;
         if (style.mark && line.isFirst)
             shapes.marks.push_back(
                 {{at.x(), at.y() + (lineHeight(kTableText) - kMark) / 2, kMark, kMark}, *style.mark});
@@ -163,11 +194,21 @@ private:
         PageText text =
             textAt(at, line.text, kTableText, style.strong ? Weight::SemiBold : Weight::Regular, style.role);
         text.struck = style.struck;
+        text.pageOf = style.pageOf;
         shapes.texts.push_back(std::move(text));
+    }
+
+    double rowPad() const
+    {
+        if (m_hasBoxes)
+            return kTickPad;
+        return m_isTight ? kTightPad : kRowPad;
     }
 
     double m_width;
     double m_tallest;
+    bool m_isTight = false;
+    bool m_hasBoxes = false;
     std::vector<Piece> m_pieces;
 };
 

@@ -5,12 +5,23 @@ namespace rig {
 QString PreviewWords::keySave() { return tr("S", "key for save as PDF"); }
 QString PreviewWords::keyPaper() { return tr("A", "key for the other paper"); }
 
+QString PreviewWords::keyAppendix() { return tr("X", "key for the appendix"); }
+
 QString PreviewWords::title() { return tr("The engineer’s report"); }
 QString PreviewWords::page(int page, int count) { return tr("Page %1 of %2").arg(page).arg(count); }
 QString PreviewWords::larger() { return tr("Larger  (+)"); }
 QString PreviewWords::smaller() { return tr("Smaller  (−)"); }
 QString PreviewWords::fit() { return tr("Fit the width  (0)"); }
 QString PreviewWords::paper() { return tr("Paper (%1)").arg(keyPaper()); }
+QString PreviewWords::appendix() { return tr("Appendix (%1)").arg(keyAppendix()); }
+
+QString PreviewWords::appendixHint()
+{
+    return tr(
+        "Readings listed one by one, looks, pulls and control checks. The tables beside the PDF hold them "
+        "in any case.");
+}
+
 QString PreviewWords::save() { return tr("Save as PDF …  (%1)").arg(keySave()); }
 QString PreviewWords::back() { return tr("Back  (Esc)"); }
 QString PreviewWords::pdfFiles() { return tr("PDF files (*.pdf)"); }

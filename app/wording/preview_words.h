@@ -13,6 +13,7 @@ class PreviewWords
 public:
     static QString keySave();
     static QString keyPaper();
+    static QString keyAppendix();
 
     static QString title();
     static QString page(int page, int count);
@@ -20,6 +21,8 @@ public:
     static QString smaller();
     static QString fit();
     static QString paper();
+    static QString appendix();
+    static QString appendixHint();
     static QString save();
     static QString back();
     static QString pdfFiles();

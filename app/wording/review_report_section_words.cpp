@@ -1,13 +1,26 @@
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/review_report_words.h"
+#include "app/wording/sentence_parts.h"
 
 #include <QStringList>
 
 #include <cmath>
 
-// What the report says of one coupling.
+// What the report says of one coupling, and of its readings outside.
 namespace rig {
+
+namespace {
+
+QString withoutStop(const QString& text)
+{
+    QString plain = text.trimmed();
+    while (plain.endsWith(QLatin1Char('.')))
+        plain.chop(1);
+    return plain;
+}
+
+} // namespace
 
 QString ReviewReportWords::placed(const Coupling& coupling)
 {
@@ -22,6 +35,39 @@ QString ReviewReportWords::placed(const Coupling& coupling)
 QString ReviewReportWords::fitting() { return tr("Fitting"); }
 QString ReviewReportWords::band() { return tr("Band"); }
 
+QString ReviewReportWords::gapAxis() { return tr("Locked gap, mm"); }
+QString ReviewReportWords::riggingAxis() { return tr("Number of the rigging"); }
+QString ReviewReportWords::looked() { return tr("looked at"); }
+QString ReviewReportWords::foundByHand() { return tr("Found"); }
+QString ReviewReportWords::doneByHand() { return tr("Done"); }
+QString ReviewReportWords::initials() { return tr("Initials"); }
+
+QString ReviewReportWords::bandInShort(const Band& band, bool isFrozen)
+{
+    const Formats formats;
+    const QString edges = formats.band(band.inner);
+    const QString readings = formats.count(band.readings);
+    if (band.isThin())
+        return tr("%1, thin: from %2 readings.").arg(edges, readings);
+    return isFrozen ? tr("%1, from %2 readings, frozen.").arg(edges, readings)
+                    : tr("%1, from %2 readings, not frozen.").arg(edges, readings);
+}
+
+QString ReviewReportWords::driftInShort(const QString& drift)
+{
+    return tr("%1 mm per 100 riggings.", "drift and its 95 % interval").arg(drift);
+}
+
+QString ReviewReportWords::scatterInShort(const QString& scatter)
+{
+    return tr("%1 mm.", "scatter now and before").arg(scatter);
+}
+
+QString ReviewReportWords::chanceInShort(const QString& chance)
+{
+    return tr("Chance of a reading outside: %1.").arg(chance);
+}
+
 QString ReviewReportWords::riggingsSince(int riggings)
 {
     return tr("%n rigging(s) since.", nullptr, riggings);
@@ -30,8 +76,7 @@ QString ReviewReportWords::riggingsSince(int riggings)
 QString ReviewReportWords::edges(const Band& band)
 {
     const Formats formats;
-    return tr("95 of 100 locked readings fall in it, all but 27 in 10 000 between %1; middle %2 mm, scatter "
-              "%3 mm.")
+    return tr("Outer edges %1, middle %2 mm, scatter %3 mm.")
         .arg(formats.band(band.outer), formats.number(band.median, 3), formats.number(band.scatter, 3));
 }
 
@@ -126,7 +171,6 @@ QString ReviewReportWords::sharedOnly()
 QString ReviewReportWords::scatterHead() { return tr("Scatter"); }
 QString ReviewReportWords::tooFewForScatter() { return tr("Too few readings in this period to compare."); }
 QString ReviewReportWords::stepHead() { return tr("Step"); }
-QString ReviewReportWords::noStep() { return tr("The average did not change clearly."); }
 QString ReviewReportWords::byTheAnnual() { return tr("At the annual"); }
 
 QString ReviewReportWords::restsOn(const DriftForecast& forecast)
@@ -145,8 +189,6 @@ QString ReviewReportWords::partSeated() { return tr("Part-seated"); }
 QString ReviewReportWords::doneSince() { return tr("Done to it"); }
 QString ReviewReportWords::lookAt() { return tr("To look at"); }
 QString ReviewReportWords::openHere() { return tr("Open"); }
-QString ReviewReportWords::standsOutHere() { return tr("Stands out"); }
-
 QString ReviewReportWords::nearEdge() { return tr("Near the edge, corrected, struck or left out"); }
 
 QString ReviewReportWords::nearEdgeShort(int shown, int all)
@@ -188,5 +230,89 @@ QString ReviewReportWords::with(const QString& person, const QString& gauge)
 }
 
 QString ReviewReportWords::shared() { return tr("Is it the coupling, the leaf set or the person?"); }
+
+QString ReviewReportWords::riggingNumbers(double first, double last)
+{
+    const auto number = [](double rigging) { return static_cast<int>(std::floor(rigging)); };
+    if (number(first) != number(last))
+        return tr("riggings %1 to %2").arg(Formats{}.count(number(first)), Formats{}.count(number(last)));
+    return first == std::floor(first) ? tr("rigging %1").arg(Formats{}.count(number(first)))
+                                      : tr("between riggings");
+}
+
+QString ReviewReportWords::readingsFromTo(int readings, const QString& least, const QString& most)
+{
+    if (least == most)
+        return tr("%n reading(s), %1", nullptr, readings).arg(least);
+    return tr("%n reading(s), from %1 to %2", nullptr, readings).arg(least, most);
+}
+
+QString ReviewReportWords::outsideOf(const QString& edges, Direction direction)
+{
+    switch (direction) {
+    case Direction::Below:
+        return tr("outside, below %1", "outer edges of a band").arg(edges);
+    case Direction::Above:
+        return tr("outside, above %1", "outer edges of a band").arg(edges);
+    case Direction::Neither:
+        break;
+    }
+    return tr("outside %1", "outer edges of a band").arg(edges);
+}
+
+QString ReviewReportWords::readBy(const QString& persons, const QString& gauges)
+{
+    return gauges.isEmpty() ? tr("Read by %1.").arg(persons) : tr("Read by %1 with %2.").arg(persons, gauges);
+}
+
+QString ReviewReportWords::ofDays(const std::vector<Day>& days, const QString& whatCame)
+{
+    return tr("%1: %2", "days, what came of it").arg(SentenceParts::days(days), whatCame);
+}
+
+QString ReviewReportWords::enteredAfterwards()
+{
+    return tr("Nothing was shown then: it was entered afterwards.");
+}
+
+QString ReviewReportWords::shownThen(const QString& verdict) { return tr("Shown then: %1.").arg(verdict); }
+
+QString ReviewReportWords::correctedTo(const QString& reading, const QString& reason)
+{
+    if (reason.isEmpty())
+        return tr("Corrected: %1.").arg(reading);
+    return tr("Corrected: %1, “%2.”", "reading, reason").arg(reading, withoutStop(reason));
+}
+
+QString ReviewReportWords::stillOpen() { return tr("Still open: nobody has said what was found."); }
+
+QString ReviewReportWords::neverAsked()
+{
+    return tr("No question was asked, and nothing is noted of what was found.");
+}
+
+QString ReviewReportWords::readAfterwards(const QStringList& readings)
+{
+    return tr("Read afterwards, on the same rigging: %1.").arg(SentenceParts::list(readings));
+}
+
+QString ReviewReportWords::readingBy(const QString& interval, const QString& person)
+{
+    return tr("%1 by %2", "interval, person").arg(interval, person);
+}
+
+QString ReviewReportWords::sentence(const QString& phrase)
+{
+    return phrase.endsWith(QLatin1Char('.')) ? SentenceParts::capital(phrase)
+                                             : SentenceParts::capital(phrase) + QLatin1Char('.');
+}
+
+QString ReviewReportWords::note() { return tr("Noted"); }
+QString ReviewReportWords::noted(const QString& note) { return tr("Noted: “%1.”").arg(withoutStop(note)); }
+
+QString ReviewReportWords::notedOf(const QString& gauge, const QString& note)
+{
+    return tr("%1: “%2.”", "gauge, what is noted of it").arg(gauge, withoutStop(note));
+}
 
 } // namespace rig

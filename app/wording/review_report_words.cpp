@@ -21,24 +21,18 @@ QString ReviewReportWords::checked(const std::vector<Day>& days, const QString& 
     return tr("%1, %2: %3", "days, how, found").arg(SentenceParts::days(days), how, ended);
 }
 
-QString ReviewReportWords::noGauges() { return tr("No leaf set or gauge is entered."); }
-
 QString ReviewReportWords::fittings() { return tr("Fittings that began, and what changed"); }
 QString ReviewReportWords::began() { return tr("Began"); }
 QString ReviewReportWords::reason() { return tr("What was done"); }
 QString ReviewReportWords::bandBefore() { return tr("Band before"); }
 QString ReviewReportWords::bandAfter() { return tr("Band after"); }
 QString ReviewReportWords::bandNotYet() { return tr("none yet"); }
-QString ReviewReportWords::noFittings() { return tr("No fitting began in this period."); }
 QString ReviewReportWords::doubtedBands() { return tr("Bands that readings in doubt were part of"); }
 QString ReviewReportWords::withoutDoubted() { return tr("Without them, as judged"); }
 QString ReviewReportWords::withThem() { return tr("With them"); }
 QString ReviewReportWords::events() { return tr("What was done to the airframe"); }
 QString ReviewReportWords::eventHead() { return tr("Event"); }
-QString ReviewReportWords::noEvents() { return tr("No event was entered in this period."); }
 QString ReviewReportWords::whole() { return tr("whole airframe"); }
-
-QString ReviewReportWords::tooFew() { return tr("Couplings with too little to say"); }
 
 QString ReviewReportWords::running(const ReviewPeriod& period)
 {
@@ -53,9 +47,15 @@ QString ReviewReportWords::fileName(const QString& registration, const QString& 
 
 QString ReviewReportWords::whatThisIs()
 {
-    return tr("What the locked gap of each coupling read in this period, against that coupling’s own past. A "
-              "band is that past, never a limit. What stands out comes first; a coupling on which nothing "
-              "stands out has its section like any other, and unknown is said to be unknown.");
+    return tr(
+        "What the locked gap of each coupling read in this period, against that coupling’s own past. A "
+        "band is that past, never a limit, and a gap is one sign only. Manuals, local rules and persons "
+        "licensed to decide go before anything printed here.");
+}
+
+QString ReviewReportWords::notEntered(const QStringList& what)
+{
+    return tr("Not entered: %1.").arg(list(what));
 }
 
 QString ReviewReportWords::airframe() { return tr("Airframe"); }
@@ -68,8 +68,6 @@ QString ReviewReportWords::riggings() { return tr("Riggings"); }
 QString ReviewReportWords::readings() { return tr("Readings"); }
 QString ReviewReportWords::measuredBy() { return tr("Measured by"); }
 QString ReviewReportWords::measuredWith() { return tr("Measured with"); }
-QString ReviewReportWords::method() { return tr("Method"); }
-QString ReviewReportWords::notEntered() { return tr("not entered"); }
 QString ReviewReportWords::nobody() { return tr("nobody"); }
 QString ReviewReportWords::nothing() { return tr("nothing"); }
 
@@ -98,7 +96,8 @@ QString ReviewReportWords::riggingsCounted(const RiggingCounts& counts)
 
 QString ReviewReportWords::methodVersion(int version)
 {
-    return tr("version %1; every verdict here is worked out anew by it").arg(Formats{}.count(version));
+    return tr("Method version %1; every verdict here is worked out anew by it.")
+        .arg(Formats{}.count(version));
 }
 
 QString ReviewReportWords::readingsOf(int readings, int inDoubt)
@@ -123,26 +122,53 @@ QString ReviewReportWords::withCount(const QString& name, int readings)
 
 QString ReviewReportWords::standsOut() { return tr("What stands out first"); }
 
-QString ReviewReportWords::rankingIntro()
+QString ReviewReportWords::firstIntro()
 {
-    return tr("What asks for attention first. The shaded middle of each bar is the coupling’s own band, the "
-              "dark bar its last reading.");
+    return tr("In the order to look at, with the page where the details stand. Tick what was looked at.");
 }
 
 QString ReviewReportWords::coupling() { return tr("Coupling"); }
-QString ReviewReportWords::gapAndBand() { return tr("Last gap on its band"); }
-QString ReviewReportWords::drift() { return tr("Drift, mm per 100 riggings (95 %)"); }
-QString ReviewReportWords::scatter() { return tr("Scatter, mm"); }
-QString ReviewReportWords::chance() { return tr("Chance outside at the annual"); }
+QString ReviewReportWords::couplingOrMatter() { return tr("Coupling or matter"); }
+QString ReviewReportWords::standsNow() { return tr("Stands"); }
 QString ReviewReportWords::what() { return tr("What stands out"); }
+QString ReviewReportWords::page() { return tr("Page"); }
+QString ReviewReportWords::betweenSigns() { return tr(" · ", "between signs"); }
+
 QString ReviewReportWords::nothingStandsOut(int readings)
 {
     return tr("nothing in %n reading(s); one sign only", nullptr, readings);
 }
 
 QString ReviewReportWords::noOpenQuestion() { return tr("no open question"); }
-QString ReviewReportWords::readingCount(int readings) { return tr("%n reading(s)", nullptr, readings); }
-QString ReviewReportWords::bandShort(const QString& band) { return tr("band %1").arg(band); }
+
+QString ReviewReportWords::reversed(int times, Day last, const QStringList& checks)
+{
+    return tr("did not move as it should: %n time(s), last on %1 (%2)", nullptr, times)
+        .arg(Formats{}.day(last), list(checks));
+}
+
+QString ReviewReportWords::cannotSee(int times, Day last, const QStringList& checks)
+{
+    return tr("“cannot see” answered: %n time(s), last on %1 (%2)", nullptr, times)
+        .arg(Formats{}.day(last), list(checks));
+}
+
+QString ReviewReportWords::openQuestion() { return tr("Open question"); }
+QString ReviewReportWords::allCouplings() { return tr("All couplings"); }
+
+QString ReviewReportWords::movedTogether(int days)
+{
+    return tr("read high, or low, together on %n day(s)", nullptr, days);
+}
+
+QString ReviewReportWords::contents() { return tr("Where it stands"); }
+
+QString ReviewReportWords::nothingAbout(const QStringList& parts)
+{
+    return tr("Nothing to tell about: %1. Nothing was entered of it in this period, which says no more than "
+              "that.")
+        .arg(parts.join(tr("; ", "between parts of a report")));
+}
 
 QString ReviewReportWords::openQuestions() { return tr("Open questions"); }
 
@@ -161,28 +187,19 @@ QString ReviewReportWords::outside() { return tr("Every reading outside its band
 
 QString ReviewReportWords::outsideIntro()
 {
-    return tr("All of them, those explained since among them. What was corrected or struck has a line "
-              "through it and stays to be read.");
+    return tr("All of them; those on the same side that follow one another in one line, corrected or struck "
+              "ones struck through.");
 }
 
 QString ReviewReportWords::when() { return tr("When"); }
 QString ReviewReportWords::reading() { return tr("Reading"); }
 QString ReviewReportWords::story() { return tr("What was shown, and what came of it"); }
 
-QString ReviewReportWords::rigging(double rigging)
-{
-    const bool isWhole = rigging == std::floor(rigging);
-    return isWhole ? tr("rigging %1").arg(Formats{}.count(static_cast<int>(rigging)))
-                   : tr("between riggings");
-}
-
 QString ReviewReportWords::eachCoupling() { return tr("Each coupling"); }
 
 QString ReviewReportWords::eachIntro()
 {
-    return tr(
-        "In the same order. Trends run by rigging number. The first band is drawn in every one, so that "
-        "a band that moved is seen to have moved.");
+    return tr("Shaded: the coupling’s own band. The chance at the annual holds if it goes on as it does.");
 }
 
 QString ReviewReportWords::sharedIntro()
@@ -208,7 +225,7 @@ QString ReviewReportWords::looks() { return tr("Looks and pulls"); }
 QString ReviewReportWords::looksIntro()
 {
     return tr("What was stated at the riggings of the period. Each answer stands in looks.csv beside this "
-              "report.");
+              "report. A column or coupling of which nothing was stated is left out.");
 }
 
 QString ReviewReportWords::atRiggings() { return tr("Riggings"); }
@@ -218,35 +235,35 @@ QString ReviewReportWords::answeredFelt() { return tr("Felt, not seen"); }
 QString ReviewReportWords::answeredCannotSee() { return tr("“Cannot see”"); }
 QString ReviewReportWords::answeredNo() { return tr("“No”"); }
 QString ReviewReportWords::interrupted() { return tr("Interrupted"); }
-QString ReviewReportWords::noLooks() { return tr("No couplings are set up."); }
 QString ReviewReportWords::controlChecks() { return tr("Control checks and deflections"); }
 
 QString ReviewReportWords::controlIntro()
 {
-    return tr(
-        "A part-seated joint can go unnoticed in a control check. Each answer stands in control_checks.csv, "
-        "each figure in deflections.csv.");
+    return tr("A part-seated joint can go unnoticed in a control check. Each answer stands in "
+              "control_checks.csv, each figure in deflections.csv.");
 }
 
 QString ReviewReportWords::surface() { return tr("Surface"); }
 QString ReviewReportWords::triedWhole() { return tr("Check complete"); }
 QString ReviewReportWords::lastMeasured() { return tr("Last measured"); }
 
-QString ReviewReportWords::measured(MeasureKind kind, const QString& figure, const QString& day)
+QString ReviewReportWords::measured(MeasureKind kind, const QString& figure)
 {
     switch (kind) {
     case MeasureKind::Up:
-        return tr("up %1, %2", "figure, day").arg(figure, day);
+        return tr("up %1").arg(figure);
     case MeasureKind::Down:
-        return tr("down %1, %2", "figure, day").arg(figure, day);
+        return tr("down %1").arg(figure);
     case MeasureKind::FreePlay:
         break;
     }
-    return tr("free play %1, %2", "figure, day").arg(figure, day);
+    return tr("free play %1").arg(figure);
 }
 
-QString ReviewReportWords::notMeasured() { return tr("not measured"); }
-QString ReviewReportWords::noSurfaces() { return tr("No surfaces are set up."); }
+QString ReviewReportWords::onDay(const QStringList& measured, const QString& day)
+{
+    return tr("%1, %2", "figures, day").arg(measured.join(betweenSigns()), day);
+}
 
 QString ReviewReportWords::gaugeChecks() { return tr("Leaf sets and gauges, their checks and doubts"); }
 QString ReviewReportWords::checks() { return tr("Checks and doubts"); }
@@ -257,7 +274,7 @@ QString ReviewReportWords::outOfUse(const QStringList& couplings)
         .arg(list(couplings));
 }
 
-QString ReviewReportWords::counted() { return tr("Riggings counted"); }
+QString ReviewReportWords::rest() { return tr("Riggings, and what is too little to say"); }
 QString ReviewReportWords::howWorkedOut() { return tr("How the figures are worked out"); }
 
 QString ReviewReportWords::methodLines()
@@ -310,6 +327,14 @@ QString ReviewReportWords::tables()
 {
     return tr("Every reading and every figure of this report stands in tables, in the folder that was saved "
               "beside it.");
+}
+
+QString ReviewReportWords::withoutAppendix()
+{
+    return tr(
+        "Printed without its appendix: readings near the edge, corrected or struck stand in readings.csv, "
+        "looks and pulls in looks.csv, control checks and deflections in control_checks.csv and "
+        "deflections.csv, in the folder that was saved beside it.");
 }
 
 QString ReviewReportWords::cannotWrite(const QString& pdf, const QString& failed)

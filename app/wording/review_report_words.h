@@ -31,8 +31,7 @@ public:
     static QString readings();
     static QString measuredBy();
     static QString measuredWith();
-    static QString method();
-    static QString notEntered();
+    static QString notEntered(const QStringList& what);
     static QString nobody();
     static QString nothing();
     static QString fromTo(Day from, Day to);
@@ -44,19 +43,24 @@ public:
     static QString list(const QStringList& names);
     static QString withCount(const QString& name, int readings);
 
-    // What stands out first
+    // What stands out first: what to look at, to be ticked off
     static QString standsOut();
-    static QString rankingIntro();
+    static QString firstIntro();
     static QString coupling();
-    static QString gapAndBand();
-    static QString drift();
-    static QString scatter();
-    static QString chance();
+    static QString couplingOrMatter();
+    static QString standsNow();
     static QString what();
+    static QString page();
+    static QString betweenSigns();
     static QString nothingStandsOut(int readings);
     static QString noOpenQuestion();
-    static QString readingCount(int readings);
-    static QString bandShort(const QString& band);
+    static QString reversed(int times, Day last, const QStringList& checks); // of a surface
+    static QString cannotSee(int times, Day last, const QStringList& checks);
+    static QString openQuestion();
+    static QString allCouplings();
+    static QString movedTogether(int days);
+    static QString contents();
+    static QString nothingAbout(const QStringList& parts);
 
     // Questions
     static QString openQuestions();
@@ -73,14 +77,40 @@ public:
     static QString when();
     static QString reading();
     static QString story();
-    static QString rigging(double rigging);
+    static QString riggingNumbers(double first, double last);
+    static QString readingsFromTo(int readings, const QString& least, const QString& most);
+    static QString outsideOf(const QString& edges, Direction direction);
+    static QString readBy(const QString& persons, const QString& gauges);
+    static QString ofDays(const std::vector<Day>& days, const QString& whatCame);
+    static QString enteredAfterwards();
+    static QString shownThen(const QString& verdict);
+    static QString correctedTo(const QString& reading, const QString& reason);
+    static QString stillOpen();
+    static QString neverAsked();
+    static QString readingBy(const QString& interval, const QString& person);
+    static QString readAfterwards(const QStringList& readings);
+    static QString sentence(const QString& phrase); // as one of its own
+    // What was noted with a reading, and of a gauge
+    static QString note();
+    static QString noted(const QString& note);
+    static QString notedOf(const QString& gauge, const QString& note);
 
     // Each coupling
     static QString eachCoupling();
     static QString eachIntro();
     static QString placed(const Coupling& coupling); // circuit and access; empty when neither is entered
+    static QString gapAxis();
+    static QString riggingAxis();
+    static QString looked();
+    static QString foundByHand();
+    static QString doneByHand();
+    static QString initials();
     static QString fitting();
     static QString band();
+    static QString bandInShort(const Band& band, bool isFrozen);
+    static QString driftInShort(const QString& drift);
+    static QString scatterInShort(const QString& scatter);
+    static QString chanceInShort(const QString& chance);
     static QString riggingsSince(int riggings);
     static QString edges(const Band& band);
     static QString frozenBy(Day day, const QString& first, const QString& second);
@@ -101,7 +131,6 @@ public:
     static QString scatterHead();
     static QString tooFewForScatter();
     static QString stepHead();
-    static QString noStep();
     static QString byTheAnnual();
     static QString restsOn(const DriftForecast& forecast);
     static QString noForecast(const QString& why);
@@ -109,7 +138,6 @@ public:
     static QString doneSince();
     static QString lookAt();
     static QString openHere();
-    static QString standsOutHere();
 
     // Near the edge, superseded, struck, left out
     static QString nearEdge();
@@ -137,20 +165,17 @@ public:
     static QString answeredCannotSee();
     static QString answeredNo();
     static QString interrupted();
-    static QString noLooks();
     static QString controlChecks();
     static QString controlIntro();
     static QString surface();
     static QString triedWhole();
     static QString lastMeasured();
-    static QString measured(MeasureKind kind, const QString& figure, const QString& day);
-    static QString notMeasured();
-    static QString noSurfaces();
+    static QString measured(MeasureKind kind, const QString& figure);
+    static QString onDay(const QStringList& measured, const QString& day);
 
     static QString gaugeChecks();
     static QString checks();
     static QString checked(const std::vector<Day>& days, const QString& how, const QString& found);
-    static QString noGauges();
 
     // Changes
     static QString fittings();
@@ -159,24 +184,22 @@ public:
     static QString bandBefore();
     static QString bandAfter();
     static QString bandNotYet();
-    static QString noFittings();
     static QString doubtedBands();
     static QString withoutDoubted();
     static QString withThem();
     static QString events();
     static QString eventHead();
-    static QString noEvents();
     static QString whole();
 
     // The rest
-    static QString tooFew();
     static QString outOfUse(const QStringList& couplings);
-    static QString counted();
+    static QString rest();
     static QString howWorkedOut();
     static QString methodLines();
     // How many false alarms so many readings and riggings bring with nothing changed
     static QStringList falseAlarms(const AirframeReview& review);
     static QString tables();
+    static QString withoutAppendix();
 
     // When a part of it could not be written: `failed` is the PDF itself, or a table or their folder.
     static QString cannotWrite(const QString& pdf, const QString& failed);

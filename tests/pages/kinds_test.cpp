@@ -95,6 +95,16 @@ protected:
     RecordId rigged;
 };
 
+QStringList textsIn(const TableBlock& table)
+{
+    QStringList words;
+    for (const std::vector<Cell>& row : table.rows)
+        for (const Cell& cell : row)
+            for (const CellText& text : cell)
+                words << text.text;
+    return words;
+}
+
 // All that is written in one part of a paper: from the heading of rank 3 with this text to the next one.
 QString sectionOf(const std::vector<Block>& blocks, const QString& heading)
 {
@@ -105,13 +115,12 @@ QString sectionOf(const std::vector<Block>& blocks, const QString& heading)
             isIn = head->text == heading;
         if (!isIn)
             continue;
+        if (const auto* beside = std::get_if<BesideBlock>(&block))
+            words << beside->picture.lay({300, 120}, {}).inWords << textsIn(beside->table);
         if (const auto* paragraph = std::get_if<ParagraphBlock>(&block))
             words << paragraph->text;
         if (const auto* table = std::get_if<TableBlock>(&block))
-            for (const std::vector<Cell>& row : table->rows)
-                for (const Cell& cell : row)
-                    for (const CellText& text : cell)
-                        words << text.text;
+            words << textsIn(*table);
         if (const auto* picture = std::get_if<PictureBlock>(&block))
             words << picture->lay({600, 80}, {}).inWords;
     }

@@ -9,6 +9,7 @@
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/temp_store.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QFile>
 #include <QSignalSpy>
@@ -84,6 +85,21 @@ TEST_F(Preview, TakesTheOtherPaper)
     typeOn(pages(), "a");
     EXPECT_NE(part<QComboBox>(preview, "previewPaper").currentIndex(), before);
     EXPECT_NE(pages().widget()->height(), high);
+}
+
+TEST_F(Preview, LeavesTheAppendixOutAndSavesTheSameTables)
+{
+    auto* appendix = preview.findChild<QCheckBox*>("previewAppendix");
+    ASSERT_NE(appendix, nullptr);
+    EXPECT_TRUE(appendix->isChecked());
+    typeOn(pages(), "x");
+    EXPECT_FALSE(appendix->isChecked());
+    EXPECT_TRUE(pages().accessibleDescription().contains("Not an aircraft record"));
+    prompts.saveFiles = {folder.file("review.pdf")};
+    typeOn(pages(), "s");
+    EXPECT_TRUE(QFile::exists(fileNamed("review-csv/looks.csv")));
+    typeOn(pages(), "x");
+    EXPECT_TRUE(appendix->isChecked());
 }
 
 TEST_F(Preview, IsSavedWithItsTablesBesideItAndSaysWhereTheyAre)

@@ -148,6 +148,80 @@ TEST(Pages, KeepAPictureWithItsTable)
     EXPECT_EQ(pictures, 30U);
 }
 
+TEST(Pages, KeepASectionTogetherThatAsksForIt)
+{
+    PictureBlock picture;
+    picture.height = 120;
+    picture.upwards = QStringLiteral("Gap, mm");
+    picture.across = QStringLiteral("Rigging");
+    picture.lay = [](QSizeF, const FontSizes&) { return LaidPicture{[](QPainter&, const Theme&) {}, {}}; };
+    TableBlock figures = tableOf(3);
+    figures.isTight = true;
+    for (int before = 0; before < 45; ++before) {
+        std::vector<Block> blocks;
+        for (int i = 0; i < before; ++i)
+            blocks.emplace_back(ParagraphBlock{QStringLiteral("line"), Role::Ink, false, false});
+        HeadingBlock heading{QStringLiteral("Coupling"), 3};
+        heading.keepsTogether = true;
+        heading.beside = QStringLiteral("beside it");
+        blocks.emplace_back(heading);
+        blocks.emplace_back(BesideBlock{picture, figures});
+        blocks.emplace_back(tableOf(8));
+        blocks.emplace_back(
+            FormBlock{{}, {{QStringLiteral("looked at"), 0}, {QStringLiteral("Found"), 100}}});
+        blocks.emplace_back(HeadingBlock{QStringLiteral("Next"), 3});
+        const PageFlow flow = pagesOf(blocks);
+        expectWellPlaced(flow);
+        for (const PrintedPage& page : flow.pages)
+            EXPECT_EQ(find(page, "Coupling") != nullptr, find(page, "looked at") != nullptr)
+                << "after " << before << " lines";
+    }
+}
+
+TEST(Pages, LetASectionFlowThatNoPageHolds)
+{
+    HeadingBlock heading{QStringLiteral("Coupling"), 3};
+    heading.keepsTogether = true;
+    const PageFlow flow = pagesOf({heading, tableOf(100)});
+    expectWellPlaced(flow);
+    EXPECT_GT(flow.pages.size(), 1U);
+    EXPECT_NE(find(flow.pages.front(), "top 0"), nullptr) << "no page is left for it";
+}
+
+TEST(Pages, TellOnWhichPageAHeadingStands)
+{
+    TableBlock contents;
+    contents.columns = {{QStringLiteral("Part"), 5}, {QStringLiteral("Page"), 1}};
+    CellText toTurnTo = pageOf(7);
+    contents.rows = {{{said("The last part")}, {toTurnTo}}, {{said("Nowhere")}, {pageOf(8)}}};
+    HeadingBlock last{QStringLiteral("The last part"), 2};
+    last.place = 7;
+    const PageFlow flow = pagesOf({contents, tableOf(60), last});
+    ASSERT_GT(flow.pages.size(), 2U);
+    int told = 0;
+    for (const PageText& text : flow.pages.front().texts) {
+        if (text.pageOf == 0)
+            continue;
+        ++told;
+        EXPECT_EQ(text.text, text.pageOf == 7 ? QString::number(flow.pages.size()) : QString{})
+            << "what stands nowhere has no page";
+    }
+    EXPECT_EQ(told, 2);
+}
+
+TEST(Pages, HaveBoxesOfFourMillimetresToTick)
+{
+    TableBlock table;
+    table.columns = {{QStringLiteral("To look at"), 1}};
+    table.rows = {{{toTick(said("Left aileron"))}}};
+    const PageFlow flow = pagesOf({table});
+    ASSERT_EQ(flow.pages.front().boxes.size(), 1U);
+    const QRectF box = flow.pages.front().boxes.front().where;
+    EXPECT_NEAR(box.width() * 25.4 / 96, 4, 0.1);
+    EXPECT_DOUBLE_EQ(box.width(), box.height());
+    EXPECT_GT(find(flow.pages.front(), "Left aileron")->where.left(), box.right());
+}
+
 TEST(Pages, TakeLetterWhereInchesAreUsed)
 {
     EXPECT_EQ(usualPaper(QLocale{QLocale::English, QLocale::UnitedStates}), Paper::Letter);

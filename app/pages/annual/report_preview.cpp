@@ -10,6 +10,7 @@
 #include "app/wording/report_words.h"
 #include "app/wording/review_report_words.h"
 
+#include <QCheckBox>
 #include <QFileInfo>
 #include <QVBoxLayout>
 
@@ -51,16 +52,22 @@ void ReportPreview::addHead(QVBoxLayout* layout)
     auto* fit = buttonOf(PreviewWords::fit(), "previewFit");
     m_paper = new PaperBox{"previewPaper", PreviewWords::paper()};
     m_paper->setToolTip(PreviewWords::paper());
+    m_appendix = new QCheckBox{PreviewWords::appendix()};
+    m_appendix->setObjectName("previewAppendix");
+    m_appendix->setToolTip(PreviewWords::appendixHint());
+    m_appendix->setAccessibleDescription(PreviewWords::appendixHint());
+    m_appendix->setChecked(true);
     auto* save = buttonOf(PreviewWords::save(), "previewSave", "primary");
     auto* back = buttonOf(PreviewWords::back(), "previewBack");
-    for (QWidget* one :
-         std::initializer_list<QWidget*>{title, m_page, smaller, larger, fit, m_paper, save, back})
+    for (QWidget* one : std::initializer_list<QWidget*>{title, m_page, smaller, larger, fit, m_paper,
+                                                        m_appendix, save, back})
         row->addWidget(one);
     layout->addWidget(holder);
     connect(smaller, &QPushButton::clicked, this, [this] { m_pages->zoomBy(1 / kPreviewZoom); });
     connect(larger, &QPushButton::clicked, this, [this] { m_pages->zoomBy(kPreviewZoom); });
     connect(fit, &QPushButton::clicked, this, [this] { m_pages->fitWidth(); });
     connect(m_paper, &QComboBox::currentIndexChanged, this, [this] { lay(); });
+    connect(m_appendix, &QCheckBox::toggled, this, [this] { lay(); });
     connect(save, &QPushButton::clicked, this, &ReportPreview::save);
     connect(back, &QPushButton::clicked, this, &ReportPreview::backAsked);
 }
@@ -89,7 +96,8 @@ void ReportPreview::setLook(const Look& look)
 
 Printing ReportPreview::printing() const
 {
-    return {m_paper->paper(), m_today, ReportWords::program(QCoreApplication::applicationVersion())};
+    return {m_paper->paper(), m_today, ReportWords::program(QCoreApplication::applicationVersion()),
+            m_appendix->isChecked()};
 }
 
 void ReportPreview::lay()
@@ -122,6 +130,8 @@ void ReportPreview::keyPressEvent(QKeyEvent* event)
         save();
     else if (isKey(*event, PreviewWords::keyPaper()))
         m_paper->setCurrentIndex((m_paper->currentIndex() + 1) % m_paper->count());
+    else if (isKey(*event, PreviewWords::keyAppendix()))
+        m_appendix->toggle();
     else
         QWidget::keyPressEvent(event);
 }

@@ -5,6 +5,7 @@
 
 #include <QWidget>
 
+class QCheckBox;
 class QLabel;
 class QVBoxLayout;
 
@@ -14,8 +15,8 @@ class PagesView;
 class PaperBox;
 class Prompts;
 
-// The engineer's report as it will be printed, before it is written. Keys: S saves, A other paper, + - 0
-// zoom, Page Up and Page Down, Esc back.
+// The engineer's report as it will be printed, before it is written. Keys: S saves, A other paper, X with or
+// without the appendix, + - 0 zoom, Page Up and Page Down, Esc back.
 class ReportPreview : public QWidget
 {
     Q_OBJECT
@@ -49,6 +50,7 @@ private:
     Day m_today{};
     PagesView* m_pages = nullptr;
     PaperBox* m_paper = nullptr;
+    QCheckBox* m_appendix = nullptr;
     QLabel* m_page = nullptr;
     QLabel* m_said = nullptr;
 };
