@@ -106,8 +106,8 @@ void addEvents(const Source& source, Writing& out)
 void addRest(const Source& source, Writing& out)
 {
     addPart(out, ReviewReportWords::rest(), Part::Rest);
-    addText(out, ReviewWords::riggings(source.review).join(QLatin1Char(' ')));
-    addText(out, ReviewWords::tooFew(source.review).join(QLatin1Char(' ')));
+    const QStringList sentences = ReviewWords::riggings(source.review) + ReviewWords::tooFew(source.review);
+    addText(out, sentences.join(QLatin1Char(' ')));
     QStringList outOfUse;
     for (const Coupling& coupling : source.facts.couplings)
         if (!coupling.inUse)
@@ -120,15 +120,16 @@ void addRest(const Source& source, Writing& out)
 void addHowWorkedOut(const Source& source, Writing& out)
 {
     addPart(out, ReviewReportWords::howWorkedOut(), Part::HowWorkedOut);
-    addText(out, ReviewReportWords::methodVersion(kMethodVersion));
-    addSentences(out, ReviewReportWords::methodLines().split(QLatin1Char('\n')) +
-                          ReviewReportWords::falseAlarms(source.review));
+    addSentences(out, ReviewReportWords::methodLines().split(QLatin1Char('\n')));
+    const QStringList sentences = QStringList{ReviewReportWords::methodVersion(kMethodVersion)} +
+                                  ReviewReportWords::falseAlarms(source.review);
+    addText(out, sentences.join(QLatin1Char(' ')));
 }
 
 void addByHand(Writing& out)
 {
     addPart(out, ReviewReportWords::byHand(), Part::ByHand);
-    out.blocks.emplace_back(BlankBlock{ReviewReportWords::findings(), 230});
+    out.blocks.emplace_back(BlankBlock{ReviewReportWords::findings(), 200});
     out.blocks.emplace_back(
         SignatureBlock{{ReviewReportWords::signature(), ReviewReportWords::placeAndDay()}});
 }

@@ -8,6 +8,7 @@
 #include "app/wording/review_report_words.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace rig::engineer {
 
@@ -15,10 +16,13 @@ namespace {
 
 // 1/96 inch.
 constexpr double kStripHigh = 72;
-constexpr double kTrendHigh = 160;
+constexpr double kTrendHigh = 206;
 constexpr double kSmallTrendHigh = 158;
 constexpr double kPartLaneHigh = 50; // more, where one was found part-seated at a rigging
-constexpr double kLongLine = 460;
+constexpr double kStripShare = 0.6;
+constexpr double kBesideLabels = 2.4;   // of labels beside a picture, where texts have 8
+constexpr std::size_t kBesideStrip = 2; // rows
+constexpr double kLongLine = 500;
 constexpr double kShortLine = 150;
 constexpr double kInitials = 52;
 
@@ -43,34 +47,39 @@ public:
     }
 
 private:
+    // The figures that stand beside the strip are the first ones.
     void addAtLength()
     {
-        addStrip();
+        FactRows rows = figuresAtLength(m_source, m_one);
+        std::ranges::move(toldHere(), std::back_inserter(rows));
+        if (hasStrip()) {
+            const auto some = static_cast<std::ptrdiff_t>(std::min(kBesideStrip, rows.size()));
+            FactRows first{std::make_move_iterator(rows.begin()),
+                           std::make_move_iterator(rows.begin() + some)};
+            rows.erase(rows.begin(), rows.begin() + some);
+            TableBlock figures = factsOf(std::move(first));
+            figures.columns.front().share = kBesideLabels;
+            m_out.blocks.emplace_back(BesideBlock{stripPicture(), std::move(figures), kStripShare});
+        }
         if (TrendSeries series = trendOf(m_source, m_one); !series.readings.empty())
             m_out.blocks.emplace_back(pictureOf(std::move(series), kTrendHigh));
-        TableBlock facts = factsOf(figuresAtLength(m_source, m_one));
-        for (std::vector<Cell>& row : toldHere())
-            facts.rows.push_back(std::move(row));
+        TableBlock facts = factsOf(std::move(rows));
         facts.continued = textOf(m_one.coupling.name);
-        facts.isTight = true;
         m_out.blocks.emplace_back(std::move(facts));
     }
 
     void addInShort()
     {
         TableBlock figures = factsOf(figuresOf(m_source, m_one));
-        figures.isTight = true;
         if (TrendSeries series = trendOf(m_source, m_one); !series.readings.empty()) {
-            figures.columns.front().share = 2.4;
+            figures.columns.front().share = kBesideLabels;
             m_out.blocks.emplace_back(
                 BesideBlock{pictureOf(std::move(series), kSmallTrendHigh), std::move(figures)});
         } else {
             m_out.blocks.emplace_back(std::move(figures));
         }
-        if (TableBlock told = factsOf(toldHere()); !told.rows.empty()) {
-            told.isTight = true;
+        if (TableBlock told = factsOf(toldHere()); !told.rows.empty())
             m_out.blocks.emplace_back(std::move(told));
-        }
     }
 
     static TableBlock factsOf(FactRows rows)
@@ -78,6 +87,7 @@ private:
         TableBlock table;
         table.columns = {{{}, 1.3}, {{}, 8}};
         table.rows = std::move(rows);
+        table.isTight = true;
         return table;
     }
 
@@ -92,10 +102,11 @@ private:
                                              {ReviewReportWords::initials(), kInitials}}});
     }
 
-    void addStrip()
+    bool hasStrip() const { return !m_one.partSeated.empty() && (m_one.band || m_one.standing.reading); }
+
+    // Where part-seated was seen, beside the band.
+    PictureBlock stripPicture() const
     {
-        if (m_one.partSeated.empty() || (!m_one.band && !m_one.standing.reading))
-            return;
         GapStripView view;
         view.band = m_one.band;
         view.partSeated = m_one.partSeated;
@@ -107,7 +118,7 @@ private:
         block.lay = [view](QSizeF size, const FontSizes& fonts) {
             return laidPicture(layoutGapStrip(view, size, fonts));
         };
-        m_out.blocks.emplace_back(std::move(block));
+        return block;
     }
 
     static PictureBlock pictureOf(TrendSeries series, double height)

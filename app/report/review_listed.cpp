@@ -30,7 +30,7 @@ std::vector<Cell> listedRow(const Source& source, const JudgedReading& one, cons
     CellText interval = said(source.formats.interval(one.reading.interval));
     interval.struck = one.isStruckThrough();
     Cell reasons{said(why)};
-    for (const QString& note : notesOf(source, one.reading))
+    for (const QString& note : noteOf(one.reading))
         reasons.push_back(softly(note));
     return {{said(name)},
             {said(source.formats.day(one.reading.when.localDay()))},

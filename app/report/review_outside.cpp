@@ -2,6 +2,7 @@
 #include "app/pictures/marks.h"
 #include "app/report/outside_runs.h"
 #include "app/report/review_parts.h"
+#include "app/wording/doubt_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/verdict_words.h"
@@ -68,13 +69,21 @@ QString namesIn(const OutsideStories& run, Id Reading::*member, const NameOf& na
     return ReviewReportWords::list(names);
 }
 
+// A name on its case is short, A or P: then its kind says what it is.
+QString gaugeInSentence(const Gauge& gauge)
+{
+    constexpr std::size_t kShort = 3;
+    return gauge.name.size() > kShort ? textOf(gauge.name)
+                                      : DoubtWords::gauge(gauge.set.kind(), textOf(gauge.name));
+}
+
 QString readBy(const Source& source, const OutsideStories& run)
 {
     const QString persons =
         namesIn(run, &Reading::person, [&](PersonId person) { return textOf(source.facts.nameOf(person)); });
     const QString gauges = namesIn(run, &Reading::gauge, [&](const std::optional<GaugeId>& id) {
         const Gauge* gauge = id ? source.facts.gauge(*id) : nullptr;
-        return gauge ? source.words.gauge(*gauge) : QString{};
+        return gauge ? gaugeInSentence(*gauge) : QString{};
     });
     return ReviewReportWords::readBy(persons, gauges);
 }

@@ -187,8 +187,7 @@ QString ReviewReportWords::outside() { return tr("Every reading outside its band
 
 QString ReviewReportWords::outsideIntro()
 {
-    return tr("All of them; those on the same side that follow one another in one line, corrected or struck "
-              "ones struck through.");
+    return tr("All of them, in runs on the same side. What was corrected or struck is struck through.");
 }
 
 QString ReviewReportWords::when() { return tr("When"); }
