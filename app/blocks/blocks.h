@@ -74,7 +74,7 @@ struct TableBlock
     std::vector<Column> columns;
     std::vector<std::vector<Cell>> rows; // as many cells as columns
     QString continued{};
-    bool isTight = false; // what belongs to a picture: rows close together, without rules
+    bool isTight = false; // rows close together, without rules
 };
 
 struct PictureBlock

@@ -15,7 +15,7 @@ namespace rig::engineer {
 namespace {
 
 // 1/96 inch.
-constexpr double kStripHigh = 72;
+constexpr double kStripHigh = 88;
 constexpr double kTrendHigh = 206;
 constexpr double kSmallTrendHigh = 158;
 constexpr double kPartLaneHigh = 50; // more, where one was found part-seated at a rigging
@@ -118,6 +118,7 @@ private:
         block.lay = [view](QSizeF size, const FontSizes& fonts) {
             return laidPicture(layoutGapStrip(view, size, fonts));
         };
+        block.across = ReviewReportWords::stripAxis();
         return block;
     }
 

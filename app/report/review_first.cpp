@@ -66,9 +66,9 @@ public:
 
     TableBlock make()
     {
-        m_table.columns = {{ReviewReportWords::couplingOrMatter(), 2.3},
-                           {ReviewReportWords::standsNow(), 2.4},
-                           {ReviewReportWords::what(), 4.2},
+        m_table.columns = {{ReviewReportWords::couplingOrMatter(), 2.1},
+                           {ReviewReportWords::standsNow(), 3},
+                           {ReviewReportWords::what(), 4},
                            {ReviewReportWords::page(), 0.65}};
         addSurfaces(m_matters.reversed, &ReviewReportWords::reversed);
         addOpenElsewhere();

@@ -109,6 +109,7 @@ TableBlock contentsOf(const Writing& writing)
             parts.push_back({{said(heading->text)}, {pageOf(heading->place)}});
     TableBlock table;
     table.columns = {{{}, 6}, {{}, 0.8}, {{}, 6}, {{}, 0.8}};
+    table.isTight = true;
     const std::size_t half = (parts.size() + 1) / 2;
     for (std::size_t i = 0; i < half; ++i) {
         std::vector<Cell> row = parts[i];
@@ -177,7 +178,9 @@ std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview
     engineer::addFirst(source, out);
     engineer::Writing behind;
     engineer::addParts(source, behind);
-    out.blocks.emplace_back(HeadingBlock{ReviewReportWords::contents(), 3});
+    HeadingBlock contents{ReviewReportWords::contents(), 3};
+    contents.keepsTogether = true;
+    out.blocks.emplace_back(std::move(contents));
     out.blocks.emplace_back(engineer::contentsOf(behind));
     std::ranges::move(behind.blocks, std::back_inserter(out.blocks));
     return std::move(out.blocks);

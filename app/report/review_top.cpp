@@ -74,6 +74,7 @@ public:
         if (m_table.rows.back().size() == 2)
             m_table.rows.back().resize(4);
         m_table.columns = {{{}, 1.4}, {{}, 3.3}, {{}, 1.4}, {{}, 3.3}};
+        m_table.isTight = true;
         out.blocks.emplace_back(std::move(m_table));
         if (!m_missing.isEmpty())
             addText(out, ReviewReportWords::notEntered(m_missing), Role::InkSoft);

@@ -15,6 +15,7 @@ constexpr double kRowPad = 3;
 constexpr double kTightPad = 1;
 constexpr double kTickPad = 5; // boxes to tick stand apart
 constexpr double kTableSpace = 6;
+constexpr double kTightSpace = 4;
 constexpr double kMark = 12;
 constexpr double kMarkRoom = 17;
 constexpr std::size_t kShortTable = 6; // rows; kept on one page
@@ -84,7 +85,7 @@ public:
         for (const std::vector<Cell>& row : block.rows) {
             for (Piece& piece : rowPieces(row, widths, tallest)) {
                 piece.head = head;
-                piece.space = !isShown && !m_isTight && &row == &block.rows.front() ? kTableSpace : 0;
+                piece.space = !isShown && &row == &block.rows.front() ? spaceAbove() : 0;
                 piece.keepsWithNext = block.rows.size() <= kShortTable && &row != &block.rows.back();
                 m_pieces.push_back(std::move(piece));
             }
@@ -197,6 +198,8 @@ private:
         text.pageOf = style.pageOf;
         shapes.texts.push_back(std::move(text));
     }
+
+    double spaceAbove() const { return m_isTight ? kTightSpace : kTableSpace; }
 
     double rowPad() const
     {

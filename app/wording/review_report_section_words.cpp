@@ -37,6 +37,7 @@ QString ReviewReportWords::band() { return tr("Band"); }
 
 QString ReviewReportWords::gapAxis() { return tr("Locked gap, mm"); }
 QString ReviewReportWords::riggingAxis() { return tr("Number of the rigging"); }
+QString ReviewReportWords::stripAxis() { return tr("Last gap, mm; hatched: part-seated was seen there"); }
 QString ReviewReportWords::looked() { return tr("looked at"); }
 QString ReviewReportWords::foundByHand() { return tr("Found"); }
 QString ReviewReportWords::doneByHand() { return tr("Done"); }

@@ -101,6 +101,7 @@ public:
     static QString placed(const Coupling& coupling); // circuit and access; empty when neither is entered
     static QString gapAxis();
     static QString riggingAxis();
+    static QString stripAxis();
     static QString looked();
     static QString foundByHand();
     static QString doneByHand();

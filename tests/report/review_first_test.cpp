@@ -71,7 +71,7 @@ TEST_F(FirstPage, HasABoxToTickBeforeEachThing)
     const ReviewPeriod period{dayOf(2026, 1, 1), dayOf(2026, 12, 31), {}};
     const PageFlow flow = layoutReview(facts, airframeReviewOf(facts, period),
                                        {Paper::Letter, kDemonstrationDay, QStringLiteral("Rigband 0.1.0")});
-    EXPECT_EQ(flow.pages.front().boxes.size(), facts.couplings.size());
+    EXPECT_GE(flow.pages.front().boxes.size(), facts.couplings.size());
 }
 
 TEST(ReviewOfTheDemonstration, TakesTenPagesAtMostOfEachAirframeAndNoMoreWithoutTheAppendix)
@@ -90,7 +90,10 @@ TEST(ReviewOfTheDemonstration, TakesTenPagesAtMostOfEachAirframeAndNoMoreWithout
         EXPECT_LE(whole.pages.size(), 10U) << airframe.registration;
         printing.withAppendix = false;
         EXPECT_LE(layoutReview(facts, review, printing).pages.size(), whole.pages.size());
+        EXPECT_TRUE(textsOf(whole.pages.front()).contains("Findings")) << "the whole list of parts";
         printing.paper = Paper::Letter;
-        expectWellPlaced(layoutReview(facts, review, printing));
+        const PageFlow letter = layoutReview(facts, review, printing);
+        expectWellPlaced(letter);
+        EXPECT_TRUE(textsOf(letter.pages.front()).contains("Findings"));
     }
 }
