@@ -187,7 +187,8 @@ QString ReviewReportWords::outside() { return tr("Every reading outside its band
 
 QString ReviewReportWords::outsideIntro()
 {
-    return tr("All of them, in runs on the same side. What was corrected or struck is struck through.");
+    return tr("All of them; those that follow one another on one side in one line. A line goes through what "
+              "was corrected or struck.");
 }
 
 QString ReviewReportWords::when() { return tr("When"); }
