@@ -9,7 +9,7 @@ namespace rig::numbers {
 namespace {
 
 constexpr std::size_t kTauPlace = 3; // of 1/sigma among the parameters; before it level and sizes over sigma
-constexpr int kMostFitTurns = 100;
+constexpr int kMostFitTurns = 1000;  // slow where many readings may be wild or not
 constexpr int kMostHalfSteps = 40;
 constexpr double kLittleGain = 1e-9; // of the ln likelihood, in one turn
 constexpr double kLeastTau = 1e-6;   // in the units of the start

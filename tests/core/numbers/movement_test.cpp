@@ -247,6 +247,19 @@ TEST(Movement, TooFewRiggingsHaveNone)
     EXPECT_FALSE(rateNowOf(*movement));
 }
 
+// EM comes slowly to where many readings may be wild or not, as the last ten here, three times wider.
+TEST(Movement, IsFoundWhereReadingsMayBeWildOrNot)
+{
+    for (const int row : {1003, 1472, 1491}) {
+        FittingSeries series;
+        for (int i = 0; i < 100; ++i) {
+            const double below = 0.6 + (i < 90 ? 0.02 : 0.07) * noiseAt(1000 * row + i);
+            series.push_back({{below, below + 0.01}, static_cast<double>(std::max(0, i - 11))});
+        }
+        EXPECT_TRUE(movementOf(series, MovementDepth::Steady)) << row;
+    }
+}
+
 TEST(Movement, NeedsReadings)
 {
     EXPECT_FALSE(movementOf({}));

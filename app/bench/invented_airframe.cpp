@@ -1,8 +1,7 @@
-#include "app/bench/movement.h"
+#include "app/bench/invented_airframe.h"
 
 #include "core/airframe/id_source.h"
-#include "core/baseline/gap_numbers.h"
-#include "core/numbers/grading.h"
+#include "app/bench/draws.h"
 
 #include <cmath>
 
@@ -20,37 +19,6 @@ GapInterval inGaps(const numbers::Interval& reading)
 }
 
 } // namespace
-
-InventedCoupling::InventedCoupling(int baselineReadings, double sigma, const ReadingKind& kind,
-                                   std::uint64_t seed)
-    : m_draws{seed}, m_sigma{sigma}, m_kind{kind}, m_mean{0.5 + 0.05 * m_draws.uniform()}
-{
-    FittingHistory fitting;
-    fitting.fitting.begins = kBaselineDay;
-    std::vector<GapInterval> gaps;
-    for (const auto& reading : readingsOf(baselineReadings, m_mean, sigma, kind, m_draws))
-        gaps.push_back(inGaps(reading));
-    fitting.baseline = Baseline::from(gaps);
-    m_all.history.fittings.push_back(std::move(fitting));
-}
-
-void InventedCoupling::rig(double shift, double timesScatter)
-{
-    const double gap = m_mean + shift + timesScatter * m_sigma * m_draws.normal();
-    LaterReading one;
-    one.reading.interval = inGaps(readingOf(gap, m_kind));
-    one.rigging = static_cast<double>(m_all.readings.size()) + 1;
-    one.reading.when = noonOf(kBaselineDay + std::chrono::days{m_all.readings.size() + 1});
-    one.score = numbers::scoreOf(inNumbers(one.reading.interval),
-                                 *m_all.history.fittings.front().baseline.posterior());
-    m_all.readings.push_back(one);
-}
-
-FittingMovement InventedCoupling::movement() const
-{
-    const Day last = kBaselineDay + std::chrono::days{m_all.readings.size() + 1};
-    return *movementOf(m_all, {kBaselineDay, last, {}, false, true}, 0);
-}
 
 AirframeFacts inventedAirframe(int couplings, int riggings, std::uint64_t seed)
 {
