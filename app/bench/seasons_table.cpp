@@ -183,7 +183,7 @@ void countSeason(Counted& counted, const ToldSeason& told, const Season& season)
     }
     counted.scatterFalse.add(isFalselyWider);
     const auto isUnexplained = [](const numbers::SeasonDay& day) {
-        return day.explainedBy == numbers::ExplainedBy::Nothing;
+        return day.shift.isCalled && day.explainedBy == numbers::ExplainedBy::Nothing;
     };
     counted.daysUnexplained.add(std::ranges::any_of(season.days, isUnexplained));
     countOffsets(counted, told, season);

@@ -133,12 +133,15 @@ Output handFields(const numbers::HandFactor& factor, const nlohmann::json& names
 Output dayFields(const std::vector<numbers::SeasonDay>& days, const nlohmann::json& names)
 {
     Output list = Output::array();
-    for (const numbers::SeasonDay& day : days)
+    for (const numbers::SeasonDay& day : days) {
+        if (!day.shift.isCalled)
+            continue;
         list.push_back({{"day", nameIn(names, day.day)},
                         {"couplings", day.shift.scores},
                         {"median_mm", day.median},
                         {"z", day.shift.z},
                         {"explained_by", explainerName(day.explainedBy)}});
+    }
     return list;
 }
 

@@ -128,6 +128,7 @@ struct MovementForecast
     EstimateWithInterval mean;    // of the path
     EstimateWithInterval reading; // of one reading
     double chanceOutside = 0;     // of the reading, beyond the band
+    double chanceMeanOutside = 0; // of the path itself
 };
 MovementForecast forecastOf(const Movement& movement, double rigging, const Interval& band);
 

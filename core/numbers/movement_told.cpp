@@ -13,6 +13,7 @@ using enum MovementKind;
 
 constexpr double kSetContent = 0.95;
 constexpr double kTailOfInterval = 0.025;
+constexpr double kLeastError = 1e-9;  // mm
 constexpr double kLeastWeight = 1e-6; // of a way, in sums that cost a t-distribution each
 
 double varianceAlong(const Matrix3& covariance, const Vector3& along)
@@ -49,6 +50,20 @@ std::optional<EstimateWithInterval> estimateIfAny(std::span<const StudentPart> p
     for (const StudentPart& part : parts)
         weight += part.weight;
     return weight > 0 ? std::optional{estimateOf(parts)} : std::nullopt;
+}
+
+// Each tail directly.
+double chanceBeyond(std::span<const StudentPart> parts, const Interval& band)
+{
+    double total = 0;
+    double beyond = 0;
+    for (const StudentPart& part : parts) {
+        total += part.weight;
+        const double error = std::max(kLeastError, part.error);
+        beyond += part.weight * (studentBelow((band.lower - part.centre) / error, part.df) +
+                                 studentBelow((part.centre - band.upper) / error, part.df));
+    }
+    return beyond / total;
 }
 
 } // namespace
@@ -214,16 +229,7 @@ MovementForecast forecastOf(const Movement& movement, double rigging, const Inte
         means.push_back({way.chance, mean, error, way.df});
         readings.push_back({way.chance, mean, std::hypot(error, way.sigma), way.df});
     }
-    MovementForecast forecast{estimateOf(means), estimateOf(readings), 0};
-    double total = 0;
-    for (const StudentPart& part : readings) { // each tail directly
-        total += part.weight;
-        forecast.chanceOutside +=
-            part.weight * (studentBelow((band.lower - part.centre) / part.error, part.df) +
-                           studentBelow((part.centre - band.upper) / part.error, part.df));
-    }
-    forecast.chanceOutside /= total;
-    return forecast;
+    return {estimateOf(means), estimateOf(readings), chanceBeyond(readings, band), chanceBeyond(means, band)};
 }
 
 } // namespace rig::numbers

@@ -116,6 +116,11 @@ bool ScatterChange::hasGrown(int couplings) const
     return ratio() >= kScatterGrown && chanceGrown >= 1 - kScatterFalsely / std::max(1, couplings);
 }
 
+bool ScatterChange::hasShrunk(int couplings) const
+{
+    return ratio() <= 1 / kScatterGrown && chanceGrown <= kScatterFalsely / std::max(1, couplings);
+}
+
 std::optional<ScatterChange> scatterChangeOf(std::span<const Interval> left, std::size_t riggings,
                                              double sigmaFloor)
 {

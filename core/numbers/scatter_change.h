@@ -24,6 +24,7 @@ struct ScatterChange
     double ratio() const { return now / before; }
     // Said of at most one airframe in twenty where nothing grew, however many couplings it has.
     bool hasGrown(int couplings) const;
+    bool hasShrunk(int couplings) const; // likewise
 };
 
 // `left` are readings less the path, oldest first, those of the baseline among them. ln sigma uniform above

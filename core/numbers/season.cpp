@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 
 namespace rig::numbers {
 namespace {
@@ -316,15 +317,7 @@ private:
         const HandShifts named = shiftsOf(season.offsets, true);
         std::map<int, std::vector<DayReading>> days;
         for (const FittingRow& row : m_rows)
-            for (std::size_t k = 0; k < row.first.size(); ++k) {
-                const SeasonReading& reading = m_readings[row.first[k]];
-                if (!(reading.rigging > 0) || !reading.interval.isClosed())
-                    continue;
-                const double scatter =
-                    std::hypot(row.way().sigma, reading.interval.width() / std::sqrt(12.0));
-                days[reading.day].push_back({reading.interval.place() - m_shifts.of(reading) - row.means[k],
-                                             named.person(reading), named.gauge(reading), scatter});
-            }
+            addDays(row, named, days);
         for (const auto& [day, readings] : days)
             if (auto told = dayOf(readings)) {
                 told->day = day;
@@ -332,9 +325,31 @@ private:
             }
     }
 
+    // One reading a day speaks for the fitting.
+    void addDays(const FittingRow& row, const HandShifts& named,
+                 std::map<int, std::vector<DayReading>>& days) const
+    {
+        std::set<int> spoken;
+        const auto add = [&](const std::vector<std::size_t>& places, const std::vector<double>& means) {
+            for (std::size_t k = 0; k < places.size(); ++k) {
+                const SeasonReading& reading = m_readings[places[k]];
+                if (!(reading.rigging > 0) || !reading.interval.isClosed() ||
+                    (&places == &row.second && spoken.contains(reading.day)))
+                    continue;
+                spoken.insert(reading.day);
+                const double scatter =
+                    std::hypot(row.way().sigma, reading.interval.width() / std::sqrt(12.0));
+                days[reading.day].push_back({reading.interval.place() - m_shifts.of(reading) - means[k],
+                                             named.person(reading), named.gauge(reading), scatter});
+            }
+        };
+        add(row.first, row.means);
+        add(row.second, row.secondMeans);
+    }
+
     static std::optional<SeasonDay> dayOf(const std::vector<DayReading>& readings)
     {
-        const auto calledWith = [&](double person, double gauge, ExplainedBy by) -> std::optional<SeasonDay> {
+        const auto shiftWith = [&](double person, double gauge, ExplainedBy by) -> std::optional<SeasonDay> {
             std::vector<double> scores;
             std::vector<double> lengths;
             for (const DayReading& one : readings) {
@@ -342,17 +357,19 @@ private:
                 scores.push_back(std::clamp(lengths.back() / one.scatter, -kMostScore, kMostScore));
             }
             const auto shift = sharedShiftOf(scores);
-            if (!shift || !shift->isCalled)
+            if (!shift)
                 return std::nullopt;
             return SeasonDay{0, *shift, medianOf(std::move(lengths)), by};
         };
-        if (const auto left = calledWith(0, 0, ExplainedBy::Nothing))
+        const auto left = shiftWith(0, 0, ExplainedBy::Nothing);
+        if (!left || left->shift.isCalled)
             return left;
-        if (const auto gauge = calledWith(0, 1, ExplainedBy::Gauge))
-            return gauge;
-        if (const auto person = calledWith(1, 0, ExplainedBy::Person))
-            return person;
-        return calledWith(1, 1, ExplainedBy::Both);
+        for (const auto& explained :
+             {shiftWith(0, 1, ExplainedBy::Gauge), shiftWith(1, 0, ExplainedBy::Person),
+              shiftWith(1, 1, ExplainedBy::Both)})
+            if (explained && explained->shift.isCalled)
+                return explained;
+        return left;
     }
 
     std::span<const SeasonReading> m_readings;

@@ -21,8 +21,8 @@ struct SeasonReading
     int person = 0;
     int gauge = 0;
     int day = 0;
-    // A further reading of the same joint on the same rigging: it tells of persons and gauges, not of the
-    // joint.
+    // Tells of persons and gauges, not of the joint: a further reading of it on the same rigging, or one with
+    // a gauge in doubt. Its day it tells of where no other reading of the joint does.
     bool isSecond = false;
 };
 
@@ -60,7 +60,7 @@ struct Season
 {
     std::vector<SeasonFitting> fittings; // by label
     HandOffsets offsets;
-    std::vector<SeasonDay> days; // those called, by label
+    std::vector<SeasonDay> days; // with readings of riggings, by label; called or not
     int turns = 0;               // of paths and offsets
     bool hasSettled = false;     // no offset moved by 0.1 um in the last
 
