@@ -61,6 +61,5 @@ int main(int argc, char** argv)
         return explain();
     rig::bench::printCoverage(*baselines);
     rig::bench::printRunChart(*baselines);
-    rig::bench::printMovement(*baselines);
     return 0;
 }

@@ -8,9 +8,6 @@ namespace rig::bench {
 void printCoverage(int baselines);
 // False alarms and finds of the drift flag over `baselines` invented ones a row.
 void printRunChart(int baselines);
-// How often scatter is said to have grown, and what the line from a dated onset is worth, over `couplings`
-// invented ones a row.
-void printMovement(int couplings);
 // What is told of `seasons` invented seasons a row, beside the goals of docs/method.md M. Whether every goal
 // is met.
 bool printSeasons(int seasons);

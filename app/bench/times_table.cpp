@@ -1,10 +1,12 @@
-#include "app/bench/movement.h"
+#include "app/bench/draws.h"
+#include "app/bench/invented_airframe.h"
 #include "app/bench/tables.h"
 #include "core/judgement/judge.h"
 #include "core/numbers/admission.h"
 #include "core/numbers/change_point.h"
 #include "core/numbers/grading.h"
 #include "core/numbers/interval_trend.h"
+#include "core/review/airframe_review.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -86,7 +88,7 @@ std::function<double()> reviewed(AirframeFacts facts)
     return [facts = std::move(facts), last] {
         return airframeReviewOf(facts, reviewPeriods(facts, last).front())
             .couplings.front()
-            .movement->line->slope;
+            .movement->path->first.moved();
     };
 }
 

@@ -33,7 +33,7 @@ Rows rowsFor(const TrendSeries& series, const TrendWindow& window, bool hasPart,
     rows.header = named > 1 && height >= 340 * scale ? 2 : 1;
     if (!series.events.empty())
         rows.events = height >= 400 * scale ? 2 : 1;
-    rows.notes = (series.onset ? 1 : 0) + (series.change ? 1 : 0);
+    rows.notes = (series.onset ? 1 : 0) + (series.change ? 1 : 0) + (series.either ? 1 : 0);
     rows.name = window.axis == TrendAxis::ByRigging && height >= 320 * scale;
     if (hasPart)
         rows.part = height >= 340 * scale ? 3.2 * line : 1.4 * line;

@@ -206,10 +206,26 @@ void addPath(TrendPicture& picture, const std::vector<TrendPoint>& points, bool 
     }
 }
 
+// The riggings among which a change began.
+void addChangeRange(const Sheet& sheet, TrendPicture& picture)
+{
+    if (!sheet.series.changeWithin)
+        return;
+    const auto& [first, last] = *sheet.series.changeWithin;
+    const Scale across = acrossOf(picture);
+    const TrendAxis axis = picture.window.axis;
+    const QRectF range{QPointF{across.at(along(axis, first.when, first.rigging)), picture.plot.top()},
+                       QPointF{across.at(along(axis, last.when, last.rigging)), picture.plot.bottom()}};
+    const QRectF shown = range.intersected(picture.plot);
+    if (shown.width() > 0)
+        picture.areas.push_back({QPolygonF{shown}, Role::Accent, 0.1});
+}
+
 } // namespace
 
 void addForecast(const Sheet& sheet, TrendPicture& picture)
 {
+    addChangeRange(sheet, picture);
     const std::vector<TrendPoint>& forecast = sheet.series.forecast;
     if (forecast.size() > 1) {
         QPolygonF fan;
@@ -221,7 +237,7 @@ void addForecast(const Sheet& sheet, TrendPicture& picture)
         if (!shown.isEmpty())
             picture.areas.push_back({shown, Role::Accent, 0.16});
     }
-    addPath(picture, sheet.series.drift, false);
+    addPath(picture, sheet.series.path, false);
     addPath(picture, forecast, true);
 }
 

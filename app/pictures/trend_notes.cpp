@@ -44,6 +44,9 @@ void addNotes(const Sheet& sheet, TrendPicture& picture)
     if (const auto& change = sheet.series.change)
         notes.push_back(
             {along(axis, change->when, change->rigging), TrendWords::change(*change, axis), false});
+    if (const auto& either = sheet.series.either)
+        notes.push_back(
+            {along(axis, either->when, either->rigging), TrendWords::either(*either, axis), false});
     std::stable_sort(notes.begin(), notes.end(),
                      [](const Note& a, const Note& b) { return a.place > b.place; });
     const double foot = picture.plot.bottom();

@@ -137,31 +137,23 @@ private:
             return;
         if (!m_one.band)
             return add(ReviewReportWords::driftHead(), {ReviewReportWords::noBandNoMovement()});
-        addDrift(*m_one.movement);
+        addMoved(*m_one.movement);
         addScatter(*m_one.movement);
         addAnnual(*m_one.movement);
-        if (const QString step = ReviewWords::stepSentence(m_one); !step.isEmpty())
-            add(ReviewReportWords::stepHead(), {step});
     }
 
-    bool hasDrifted() const { return m_one.has(Sign::Drift) || m_one.has(Sign::DriftEnded); }
-
-    void addDrift(const FittingMovement& moved)
+    void addMoved(const FittingMovement& moved)
     {
-        QStringList drift;
-        if (!moved.line)
-            drift << ReviewReportWords::noDrift(ReviewWords::whyNoDrift(m_one));
-        else
-            drift << (hasDrifted() ? ReviewWords::driftSentence(m_one)
-                                   : ReviewReportWords::driftInShort(ReviewWords::drift(m_one)));
-        if (moved.drift)
-            drift << ReviewReportWords::flag(*moved.drift, moved.readings[moved.drift->onset].rigging,
-                                             moved.readings[moved.drift->signal].rigging);
-        else if (moved.chart && moved.sharedOnly)
-            drift << ReviewReportWords::sharedOnly();
+        const QString told = ReviewWords::movementSentence(m_one);
+        QStringList sentences{told.isEmpty() ? ReviewReportWords::noDrift(ReviewWords::whyNoMovement(m_one))
+                                             : told,
+                              ReviewWords::excursionSentence(m_one)};
+        if (moved.flag)
+            sentences << ReviewReportWords::flag(*moved.flag, moved.readings[moved.flag->signal].rigging);
         else if (moved.chart && m_isAtLength)
-            drift << ReviewReportWords::noFlag();
-        add(ReviewReportWords::driftHead(), drift);
+            sentences << ReviewReportWords::noFlag();
+        sentences.removeAll(QString{});
+        add(ReviewReportWords::driftHead(), sentences);
     }
 
     void addScatter(const FittingMovement& moved)
@@ -178,7 +170,7 @@ private:
         QStringList annual;
         if (!moved.forecast)
             annual << ReviewReportWords::noForecast(ReviewWords::whyNoChance(m_one, m_source.review.period));
-        else if (hasDrifted())
+        else if (moved.told())
             annual << ReviewWords::forecastSentence(m_one) << ReviewReportWords::restsOn(*moved.forecast);
         else
             annual << ReviewReportWords::chanceInShort(ReviewWords::chance(m_one));

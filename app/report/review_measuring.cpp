@@ -60,16 +60,16 @@ void addMeasurers(const Source& source, Writing& out)
     addPart(out, ReviewReportWords::measurers(), Part::Measurers, true);
     addIntro(out, ReviewReportWords::measurersIntro());
     std::vector<OffsetRow> persons;
-    const std::string noPersons = ReviewWords::noOffset(all.personsState).toStdString();
     for (const MeasuredBy<PersonId>& one : all.persons)
-        persons.push_back(offsetRowOf(one, source.facts.nameOf(one.who), noPersons));
+        persons.push_back(
+            offsetRowOf(one, source.facts.nameOf(one.who), ReviewWords::noOffset(one, all.personsState)));
     addOffsets(out, persons);
     addText(out, source.words.personOffsets(all).join(QLatin1Char(' ')));
     std::vector<OffsetRow> gauges;
-    const std::string noGauges = ReviewWords::noOffset(all.gaugesState).toStdString();
     for (const MeasuredBy<GaugeId>& one : all.gauges)
         if (const Gauge* gauge = source.facts.gauge(one.who))
-            gauges.push_back(offsetRowOf(one, source.words.gauge(*gauge).toStdString(), noGauges));
+            gauges.push_back(offsetRowOf(one, source.words.gauge(*gauge).toStdString(),
+                                         ReviewWords::noOffset(one, all.gaugesState)));
     addOffsets(out, gauges);
     addText(out, source.words.gaugeOffsets(all).join(QLatin1Char(' ')));
 }

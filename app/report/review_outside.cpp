@@ -1,6 +1,5 @@
 #include "app/blocks/cells.h"
 #include "app/pictures/marks.h"
-#include "app/report/outside_runs.h"
 #include "app/report/review_parts.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/record_words.h"
@@ -12,6 +11,24 @@
 namespace rig::engineer {
 
 namespace {
+
+// Readings of one coupling that are told in one line.
+struct OutsideStories
+{
+    std::vector<const OutsideStory*> stories; // oldest first, never empty
+
+    const OutsideStory& first() const { return *stories.front(); }
+    const OutsideStory& last() const { return *stories.back(); }
+    bool isOne() const { return stories.size() == 1; }
+};
+
+OutsideStories storiesOf(const CouplingReview& coupling, const OutsideRun& run)
+{
+    OutsideStories stories;
+    for (std::size_t i = run.first; i < run.first + run.count; ++i)
+        stories.stories.push_back(&coupling.outside[i]);
+    return stories;
+}
 
 // From the least to the most of them, and how they lie.
 QString rangeOf(const Source& source, const OutsideStories& run)
@@ -150,8 +167,9 @@ Cell outcomeCell(const Outcome& outcome, bool isOnly)
 }
 
 // One row, and one more for each further thing that came of it: no story is parted by the end of a page.
-void addRun(const Source& source, const OutsideStories& run, const QString& name, TableBlock& table)
+void addRun(const Source& source, const CouplingReview& coupling, const OutsideRun& wanted, TableBlock& table)
 {
+    const OutsideStories run = storiesOf(coupling, wanted);
     const std::vector<Outcome> outcomes = outcomesOf(source, run);
     for (std::size_t i = 0; i < outcomes.size(); ++i) {
         Cell came = outcomeCell(outcomes[i], outcomes.size() == 1);
@@ -159,8 +177,13 @@ void addRun(const Source& source, const OutsideStories& run, const QString& name
             table.rows.push_back({{}, {}, {}, std::move(came)});
             continue;
         }
+        if (const QString why = ReviewWords::explained(coupling, run.first()); !why.isEmpty())
+            came.insert(came.begin(), said(why));
         came.insert(came.begin(), softly(readBy(source, run)));
-        table.rows.push_back({{toTick(said(name))}, whenCell(source, run), readingCell(source, run), came});
+        table.rows.push_back({{toTick(said(textOf(coupling.coupling.name)))},
+                              whenCell(source, run),
+                              readingCell(source, run),
+                              came});
     }
 }
 
@@ -174,8 +197,8 @@ void addOutside(const Source& source, Writing& out)
                      {ReviewReportWords::reading(), 2.1},
                      {ReviewReportWords::story(), 5.8}};
     for (const CouplingReview& coupling : source.review.couplings)
-        for (const OutsideStories& run : outsideRunsOf(coupling, source.judged))
-            addRun(source, run, textOf(coupling.coupling.name), table);
+        for (const OutsideRun& run : coupling.runs)
+            addRun(source, coupling, run, table);
     addPartOf(out, ReviewReportWords::outside(), Part::Outside, std::move(table),
               ReviewReportWords::outsideIntro());
 }

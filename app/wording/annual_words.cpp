@@ -37,7 +37,7 @@ QString AnnualWords::tableName() { return tr("Couplings, what stands out first")
 
 QString AnnualWords::tableKeys()
 {
-    return tr("Enter on a row: its readings and what to look at. 1 to 7: sort by that column. 0: what stands "
+    return tr("Enter on a row: its readings and what to look at. 1 to 8: sort by that column. 0: what stands "
               "out first.");
 }
 
@@ -48,8 +48,10 @@ QString AnnualWords::heading(AnnualColumn column)
         return tr("Coupling,\nlatest reading");
     case AnnualColumn::Band:
         return tr("Gap on\nits own band");
-    case AnnualColumn::Drift:
-        return tr("Drift, mm per\n100 riggings");
+    case AnnualColumn::Moved:
+        return tr("What moved,\nsince when");
+    case AnnualColumn::Excursion:
+        return tr("Farthest\naway, mm");
     case AnnualColumn::Scatter:
         return tr("Scatter,\nmm");
     case AnnualColumn::Chance:
@@ -74,18 +76,22 @@ QString AnnualWords::meaningOf(AnnualColumn column)
             "Gap on its own band: green is where 95 % of this coupling’s locked readings fall, ochre is "
             "near its edge, grey is outside; the bar across is the latest reading. Every band is drawn "
             "equally wide, so that rows compare.");
-    case AnnualColumn::Drift:
-        return tr("Drift: how far the gap moves in 100 riggings, plus when it grows, with the 95 % interval "
-                  "below. An interval that holds 0 is no movement that can be told.");
+    case AnnualColumn::Moved:
+        return tr(
+            "What moved: a step in mm, or a drift in mm per 100 riggings, plus when the gap grows, with its "
+            "95 % interval and the rigging it began at. None told: the readings show none, which is not to "
+            "say that nothing moved.");
+    case AnnualColumn::Excursion:
+        return tr("Farthest away: how far the readings, their scatter taken off, came from the middle of the "
+                  "band in this period.");
     case AnnualColumn::Scatter:
         return tr(
-            "Scatter: how much the last ten readings differ among themselves, with that of the baseline "
-            "below. Springs, grease, wear and several measurers all show here. How sure a change of it is, "
-            "and "
-            "how sure a step is (p), stand in the tables of the report.");
+            "Scatter: how much the last ten readings differ among themselves, with that of all before them "
+            "below. Springs, grease, wear and several measurers all show here.");
     case AnnualColumn::Chance:
-        return tr("Chance outside at the annual: if the line goes on as it does, how likely a reading then "
-                  "lies outside the band. 20 in 100 means 20 of 100 such readings.");
+        return tr(
+            "Chance outside at the annual: if the gap goes on as the readings say, how likely a reading then "
+            "lies outside the band. 20 in 100 means 20 of 100 such readings.");
     case AnnualColumn::Questions:
         return tr("Open questions: what nobody has found out and signed for yet.");
     case AnnualColumn::StandsOut:

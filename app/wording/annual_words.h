@@ -9,7 +9,7 @@
 namespace rig {
 
 // Columns of the ranked table, in their order.
-enum class AnnualColumn { Coupling, Band, Drift, Scatter, Chance, Questions, StandsOut, Last_ };
+enum class AnnualColumn { Coupling, Band, Moved, Excursion, Scatter, Chance, Questions, StandsOut, Last_ };
 inline constexpr int kAnnualColumns = static_cast<int>(AnnualColumn::Last_);
 
 // What stands around the figures on the page Before the annual. The figures' own sentences are ReviewWords.

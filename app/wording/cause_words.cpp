@@ -3,6 +3,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <cmath>
 
 namespace rig {
 
@@ -13,9 +14,7 @@ constexpr int kDaysBeside = 21;
 
 bool isBesideEvent(const CouplingReview& coupling, const AirframeReview& review)
 {
-    const FittingMovement& movement = *coupling.movement;
-    const std::size_t after = movement.changeFrom + static_cast<std::size_t>(movement.change->splitAfter);
-    const Day day = movement.readings[after].reading.when.localDay();
+    const Day day = coupling.movement->told()->day;
     return std::ranges::any_of(review.events, [&](const Event& event) {
         const auto apart = (day - event.day).count();
         return event.kind != EventKind::Note && apart >= 0 && apart <= kDaysBeside &&
@@ -23,9 +22,11 @@ bool isBesideEvent(const CouplingReview& coupling, const AirframeReview& review)
     });
 }
 
-bool isLatestTogether(const CouplingReview& coupling)
+bool isLatestTogether(const CouplingReview& coupling, const AirframeReview& review)
 {
-    return coupling.latest && coupling.latest->shared != 0;
+    return coupling.latest && std::ranges::any_of(review.shifts, [&](const DayShift& day) {
+               return day.shift.isCalled && day.rigging == std::floor(coupling.latest->rigging);
+           });
 }
 
 bool readsInsideNow(const CouplingReview& coupling)
@@ -39,20 +40,21 @@ bool readsInsideNow(const CouplingReview& coupling)
 std::vector<CauseText> CauseWords::of(const CouplingReview& coupling, const AirframeReview& review)
 {
     std::vector<CauseText> causes;
-    if (isLatestTogether(coupling) || (coupling.movement && coupling.movement->sharedOnly))
+    if (isLatestTogether(coupling, review))
         causes.push_back(together());
-    if (coupling.has(Sign::Drift)) {
+    const bool mayDrift = coupling.has(Sign::Drift) || coupling.has(Sign::StepOrDrift);
+    const bool mayStep = coupling.has(Sign::Step) || coupling.has(Sign::StepOrDrift);
+    if (mayDrift)
         causes.push_back(slow(coupling));
-        if (coupling.otherSideMovesToo)
-            causes.push_back(bothSides());
-    }
+    if (mayStep)
+        causes.push_back(step(isBesideEvent(coupling, review)));
+    if ((mayDrift || mayStep) && coupling.otherSideMovesToo)
+        causes.push_back(bothSides());
     if (coupling.has(Sign::ScatterGrew))
         causes.push_back(scatterGrew());
-    if (coupling.has(Sign::Step))
-        causes.push_back(step(isBesideEvent(coupling, review)));
-    if (coupling.has(Sign::Outside) || coupling.has(Sign::NearEdge))
-        if (!coupling.has(Sign::Drift) && !coupling.outside.empty())
-            causes.push_back(jump(readsInsideNow(coupling)));
+    const bool hasJumped = std::ranges::count(coupling.outside, OutsideBy::Nothing, &OutsideStory::by) > 0;
+    if (hasJumped && (coupling.has(Sign::Outside) || coupling.has(Sign::NearEdge)))
+        causes.push_back(jump(readsInsideNow(coupling)));
     if (coupling.has(Sign::ScatterShrank))
         causes.push_back(scatterShrank());
     return causes;
@@ -88,7 +90,7 @@ CauseText CauseWords::together()
 
 CauseText CauseWords::slow(const CouplingReview& coupling)
 {
-    const bool grows = coupling.movement->drift->isUp;
+    const bool grows = coupling.movement->told()->isUp();
     CauseText cause;
     cause.pattern = grows ? tr("The gap grows slowly.") : tr("The gap shrinks slowly.");
     QStringList causes;

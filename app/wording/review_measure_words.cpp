@@ -14,9 +14,9 @@ namespace rig {
 
 QString ReviewWords::shiftCause(const DayShift& day) const
 {
-    if (day.gauges.size() == 1)
-        return gaugeInSentence(day.gauges.front());
-    return day.persons.size() == 1 ? personName(day.persons.front()) : QString{};
+    if (day.ofGauge)
+        return gaugeInSentence(*day.ofGauge);
+    return day.ofPerson ? personName(*day.ofPerson) : QString{};
 }
 
 std::function<std::string(const DayShift&)> ReviewWords::shiftCauses() const
@@ -50,9 +50,9 @@ QString ReviewWords::shiftedHow(const SharedShiftStory& story, bool isOneWay) co
     if (!story.gauge && !story.person) {
         if (!isOneWay)
             return tr(
-                "All read high on one day and low on another, with neither gauge nor person in common.");
-        return isUp ? tr("All read %1 mm high, with neither gauge nor person in common.").arg(amount)
-                    : tr("All read %1 mm low, with neither gauge nor person in common.").arg(amount);
+                "All read high on one day and low on another, and neither a gauge nor a person explains it.");
+        return isUp ? tr("All read %1 mm high, and neither a gauge nor a person explains it.").arg(amount)
+                    : tr("All read %1 mm low, and neither a gauge nor a person explains it.").arg(amount);
     }
     const QString who = story.gauge ? gaugeName(*story.gauge) : personName(*story.person);
     if (!isOneWay)
@@ -73,7 +73,7 @@ QStringList ReviewWords::afterShift(const SharedShiftStory& story, const std::ve
             tr("Look at each joint all the same."), CauseWords::stiffGrease()};
     QStringList sentences;
     if (story.gauge && story.person)
-        sentences << tr("Only %1 read with this gauge then.").arg(personName(*story.person));
+        sentences << tr("How %1 reads adds to it.").arg(personName(*story.person));
     return sentences << CauseWords::whenTogether() << CauseWords::stiffGrease();
 }
 
@@ -100,12 +100,12 @@ QStringList ReviewWords::offsets(const std::vector<MeasuredBy<Who>>& rows, const
             continue;
         const MeasuredOffset& offset = *row.offset;
         const QString amount = Formats{}.number(std::abs(offset.estimate), 3);
-        const QString lower = PictureWords::signedMillimetres(offset.lower, 3);
-        const QString upper = PictureWords::signedMillimetres(offset.upper, 3);
-        sentences << (offset.estimate > 0 ? tr("%1 reads %2 mm high (95 % interval %3 to %4).")
-                                                .arg(nameOf(row.who), amount, lower, upper)
-                                          : tr("%1 reads %2 mm low (95 % interval %3 to %4).")
-                                                .arg(nameOf(row.who), amount, lower, upper));
+        const auto end = [](double mm) { return Formats{}.number(std::abs(mm), 3); };
+        sentences << (offset.estimate > 0
+                          ? tr("%1 reads about %2 mm high (%3 to %4).", "who or what, figures")
+                                .arg(nameOf(row.who), amount, end(offset.lower), end(offset.upper))
+                          : tr("%1 reads about %2 mm low (%3 to %4).", "who or what, figures")
+                                .arg(nameOf(row.who), amount, end(offset.upper), end(offset.lower)));
     }
     return sentences;
 }

@@ -54,11 +54,6 @@ QString ReviewReportWords::bandInShort(const Band& band, bool isFrozen)
                     : tr("%1, from %2 readings, not frozen.").arg(edges, readings);
 }
 
-QString ReviewReportWords::driftInShort(const QString& drift)
-{
-    return tr("%1 mm per 100 riggings.", "drift and its 95 % interval").arg(drift);
-}
-
 QString ReviewReportWords::scatterInShort(const QString& scatter)
 {
     return tr("%1 mm.", "scatter now and before").arg(scatter);
@@ -133,7 +128,7 @@ QString ReviewReportWords::missed(int riggings)
     return tr("Not read at %n rigging(s).", nullptr, riggings);
 }
 
-QString ReviewReportWords::driftHead() { return tr("Drift"); }
+QString ReviewReportWords::driftHead() { return tr("Movement"); }
 
 QString ReviewReportWords::noBandNoMovement()
 {
@@ -142,41 +137,34 @@ QString ReviewReportWords::noBandNoMovement()
 
 QString ReviewReportWords::noDrift(const QString& why)
 {
-    return tr("No line can be drawn: %1.", "why").arg(why);
+    return tr("No movement is told: %1.", "why").arg(why);
 }
 
-QString ReviewReportWords::flag(const DriftFlag& flag, double onset, double signal)
+QString ReviewReportWords::flag(const DriftFlag& flag, double signal)
 {
-    const QString from = Formats{}.count(static_cast<int>(std::floor(onset)));
     const QString at = Formats{}.count(static_cast<int>(std::floor(signal)));
     if (!flag.isRaised)
-        return tr("The drift flag was raised at rigging %1 and has fallen since; it dates the movement from "
-                  "about rigging %2.")
-            .arg(at, from);
-    return flag.isUp ? tr("The drift flag was raised at rigging %1: the gap grows, from about rigging %2 on.")
-                           .arg(at, from)
-                     : tr("The drift flag was raised at rigging %1: the gap shrinks, from about rigging %2 "
-                          "on.")
-                           .arg(at, from);
+        return tr("The chart of its last readings was beyond its limit from rigging %1 on and is so no more.")
+            .arg(at);
+    return flag.isUp
+               ? tr("The chart of its last readings is beyond its limit, upwards, since rigging %1.").arg(at)
+               : tr("The chart of its last readings is beyond its limit, downwards, since rigging %1.")
+                     .arg(at);
 }
 
-QString ReviewReportWords::noFlag() { return tr("No drift flag in this period. A slow drift shows late."); }
-
-QString ReviewReportWords::sharedOnly()
+QString ReviewReportWords::noFlag()
 {
     return tr(
-        "It moved, but only together with all the others: see the leaf set, who measured, and the joint "
-        "itself.");
+        "The chart of its last readings stayed below its limit in this period. A slow drift shows late.");
 }
 
 QString ReviewReportWords::scatterHead() { return tr("Scatter"); }
 QString ReviewReportWords::tooFewForScatter() { return tr("Too few readings in this period to compare."); }
-QString ReviewReportWords::stepHead() { return tr("Step"); }
 QString ReviewReportWords::byTheAnnual() { return tr("At the annual"); }
 
-QString ReviewReportWords::restsOn(const DriftForecast& forecast)
+QString ReviewReportWords::restsOn(const AnnualForecast& forecast)
 {
-    return tr("It rests on %n more rigging(s), and on the line going on as it does.", nullptr,
+    return tr("It rests on %n more rigging(s), and on the gap going on as the readings say.", nullptr,
               static_cast<int>(std::lround(forecast.riggings)));
 }
 

@@ -216,7 +216,7 @@ QString ReviewReportWords::measurersIntro()
 {
     return tr(
         "Each one’s readings against the mean of all, the couplings and the days allowed for; under ten "
-        "readings nothing is said. The spread is that of one’s own readings about the bands.");
+        "readings nothing is said. The spread is that of one’s own readings about what the couplings do.");
 }
 
 QString ReviewReportWords::gauge() { return tr("Leaf set or gauge"); }
@@ -287,9 +287,10 @@ QString ReviewReportWords::methodLines()
         "one (95 %). Cannot tell: the reading reaches beyond the outer band, its gauge was in doubt, or the "
         "gap is no witness on this coupling. Both contents hold on average over "
         "couplings; a band from few readings may hold noticeably more or less.\n"
-        "Drift: maximum likelihood line through the intervals; its flag is an EWMA of scores less what all "
-        "couplings of the day share, dated by a CUSUM. Scatter: last ten readings of the period against the "
-        "baseline’s. Step: likelihood ratio for one change of the mean, p corrected for all its places.");
+        "Movement: one model of all readings of the airframe, in which each coupling stays, makes a step or "
+        "drifts, and persons, gauges and days have offsets of their own; a movement is told when the chance "
+        "that the coupling stayed is below 1 in 1000, or below 1 in 20 with its chart (an EWMA of scores) "
+        "beyond its limit. Scatter: the last ten readings about the path against all before them.");
 }
 
 // docs/method.md A: the contents of the two bands, and so what an unchanged airframe brings forth by itself.

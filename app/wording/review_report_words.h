@@ -109,7 +109,6 @@ public:
     static QString fitting();
     static QString band();
     static QString bandInShort(const Band& band, bool isFrozen);
-    static QString driftInShort(const QString& drift);
     static QString scatterInShort(const QString& scatter);
     static QString chanceInShort(const QString& chance);
     static QString riggingsSince(int riggings);
@@ -126,14 +125,12 @@ public:
     static QString driftHead();
     static QString noBandNoMovement();
     static QString noDrift(const QString& why);
-    static QString flag(const DriftFlag& flag, double onset, double signal);
+    static QString flag(const DriftFlag& flag, double signal);
     static QString noFlag();
-    static QString sharedOnly();
     static QString scatterHead();
     static QString tooFewForScatter();
-    static QString stepHead();
     static QString byTheAnnual();
-    static QString restsOn(const DriftForecast& forecast);
+    static QString restsOn(const AnnualForecast& forecast);
     static QString noForecast(const QString& why);
     static QString partSeated();
     static QString doneSince();

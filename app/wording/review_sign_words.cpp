@@ -10,12 +10,6 @@ namespace rig {
 
 namespace {
 
-bool wasFoundPartSeated(const OutsideStory& story)
-{
-    return story.reading.state == SeatState::PartSeated ||
-           (story.corrected && story.corrected->state == SeatState::PartSeated);
-}
-
 struct OutsideCounts
 {
     int outside = 0;
@@ -26,9 +20,11 @@ OutsideCounts outsideCounts(const std::vector<OutsideStory>& stories)
 {
     OutsideCounts counts;
     for (const OutsideStory& story : stories)
-        ++(wasFoundPartSeated(story) ? counts.partSeated : counts.outside);
+        ++(story.wasFoundPartSeated() ? counts.partSeated : counts.outside);
     return counts;
 }
+
+bool isOfPath(Sign sign) { return sign == Sign::Drift || sign == Sign::Step || sign == Sign::StepOrDrift; }
 
 } // namespace
 
@@ -41,26 +37,20 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
                 .arg(StandingWords::asked(coupling.openQuestions.front().question.kind));
         return tr("%n question(s) open", nullptr, static_cast<int>(coupling.openQuestions.size()));
     case Sign::Drift:
-    case Sign::DriftEnded: {
-        const DriftFlag& flag = *coupling.movement->drift;
-        const QString rigging = riggingAt(*coupling.movement, flag.onset);
-        if (sign == Sign::DriftEnded)
-            return flag.isUp
-                       ? tr("the gap grew from about rigging %1 on, and no more at the end").arg(rigging)
-                       : tr("the gap shrank from about rigging %1 on, and no more at the end").arg(rigging);
-        return flag.isUp ? tr("the gap has been growing since about rigging %1").arg(rigging)
-                         : tr("the gap has been shrinking since about rigging %1").arg(rigging);
-    }
+    case Sign::Step:
+    case Sign::StepOrDrift:
+    case Sign::DriftEnded:
+        return movementSign(*coupling.movement->told());
     case Sign::ScatterGrew:
     case Sign::ScatterShrank: {
         const ScatterNow& scatter = *coupling.movement->scatter;
-        return tr("scatter %1 times its baseline’s, in the last %n reading(s)", nullptr, scatter.readings)
+        return tr("scatter %1 times what it was before, in the last %n reading(s)", nullptr, scatter.readings)
             .arg(ratio(scatter));
     }
-    case Sign::Step:
-        return tr("the average changed at about rigging %1").arg(riggingNumber(*coupling.movement->stepAt()));
     case Sign::Outside:
         return outsideSign(coupling);
+    case Sign::OutsideExplained:
+        return tr("%1, by who read or with what", "so many readings outside").arg(outsideSign(coupling));
     case Sign::NearEdge:
         return tr("last reading near the edge");
     case Sign::GapIsNoWitness:
@@ -77,6 +67,37 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
         break;
     }
     return tr("part-seated never seen");
+}
+
+QString ReviewWords::movementSign(const PathChangeTold& change)
+{
+    const QString rigging = riggingNumber(change.at);
+    if (change.endedAt)
+        return change.isUp()
+                   ? tr("the gap grew from about rigging %1 to about rigging %2, and no more since")
+                         .arg(rigging, riggingNumber(*change.endedAt))
+                   : tr("the gap shrank from about rigging %1 to about rigging %2, and no more since")
+                         .arg(rigging, riggingNumber(*change.endedAt));
+    switch (change.kind) {
+    case ChangeKind::Step: {
+        const QString amount = Formats{}.number(std::abs(change.step->estimate), 2);
+        return change.isUp()
+                   ? tr("the gap became %1 mm larger by a step at about rigging %2").arg(amount, rigging)
+                   : tr("the gap became %1 mm smaller by a step at about rigging %2").arg(amount, rigging);
+    }
+    case ChangeKind::Drift:
+        return change.isUp() ? tr("the gap has been growing since about rigging %1").arg(rigging)
+                             : tr("the gap has been shrinking since about rigging %1").arg(rigging);
+    case ChangeKind::StepOrDrift:
+        break;
+    }
+    return change.isUp()
+               ? tr("the gap is larger since about rigging %1, by a step or a drift, not yet to be "
+                    "told apart")
+                     .arg(rigging)
+               : tr("the gap is smaller since about rigging %1, by a step or a drift, not yet to be "
+                    "told apart")
+                     .arg(rigging);
 }
 
 QString ReviewWords::outsideSign(const CouplingReview& coupling)
@@ -97,11 +118,9 @@ QStringList ReviewWords::signs(const CouplingReview& coupling)
     QStringList all;
     for (const Sign one : coupling.signs) {
         all << sign(one, coupling);
-        if (one == Sign::Drift && coupling.otherSideMovesToo)
+        if (isOfPath(one) && coupling.otherSideMovesToo)
             all << tr("the other side moves the same way");
     }
-    if (coupling.movement && coupling.movement->sharedOnly)
-        all << tr("moved, but only together with the others");
     return all;
 }
 
@@ -113,26 +132,20 @@ QString ReviewWords::gravest(const CouplingReview& coupling)
         return {};
     const QString name = nameOf(coupling);
     switch (coupling.signs.front()) {
-    case Sign::Drift: {
-        const DriftFlag& flag = *coupling.movement->drift;
-        const QString rigging = riggingAt(*coupling.movement, flag.onset);
-        return flag.isUp ? tr("%1: the gap has been growing since about rigging %2.").arg(name, rigging)
-                         : tr("%1: the gap has been shrinking since about rigging %2.").arg(name, rigging);
-    }
     case Sign::ScatterGrew:
-        return tr("%1 scatters %2 times as much as its baseline.")
-            .arg(name, ratio(*coupling.movement->scatter));
-    case Sign::Step:
-        return tr("%1: the average changed at about rigging %2.")
-            .arg(name, riggingNumber(*coupling.movement->stepAt()));
+        return tr("%1 scatters %2 times as much as before.").arg(name, ratio(*coupling.movement->scatter));
     case Sign::OpenQuestion: {
         const Question& first = coupling.openQuestions.front().question;
         return tr("%1: %2, open since %3.", "coupling, what is asked, day")
             .arg(name, StandingWords::asked(first.kind), Formats{}.day(first.stamp.when.localDay()));
     }
+    case Sign::Drift:
+    case Sign::Step:
+    case Sign::StepOrDrift:
     case Sign::Outside:
     case Sign::NearEdge:
     case Sign::GapIsNoWitness:
+    case Sign::OutsideExplained:
     case Sign::DriftEnded:
     case Sign::ScatterShrank:
     case Sign::NotRead:
@@ -145,6 +158,15 @@ QString ReviewWords::gravest(const CouplingReview& coupling)
     return tr("%1: %2.", "coupling, what stands out").arg(name, sign(coupling.signs.front(), coupling));
 }
 
+// One line of all the readings outside that the movement explains.
+QString ReviewWords::outsideByMovement(const CouplingReview& coupling)
+{
+    const auto explained = std::ranges::count(coupling.outside, OutsideBy::Movement, &OutsideStory::by);
+    if (explained == 0)
+        return {};
+    return tr("It also explains %n reading(s) outside the band.", nullptr, static_cast<int>(explained));
+}
+
 QString ReviewWords::gravestFigures(const CouplingReview& coupling) const
 {
     if (coupling.signs.empty())
@@ -152,15 +174,15 @@ QString ReviewWords::gravestFigures(const CouplingReview& coupling) const
     QStringList sentences;
     switch (coupling.signs.front()) {
     case Sign::Drift:
-        sentences << driftSentence(coupling) << forecastSentence(coupling);
+    case Sign::Step:
+    case Sign::StepOrDrift:
+        sentences << movementSentence(coupling) << excursionSentence(coupling) << forecastSentence(coupling)
+                  << outsideByMovement(coupling);
         if (coupling.otherSideMovesToo)
-            sentences << tr("The same circuit on the other side moves the same way.");
+            sentences << tr("The same circuit on the other side moves the same way, by itself.");
         break;
     case Sign::ScatterGrew:
         sentences << scatterSentence(coupling);
-        break;
-    case Sign::Step:
-        sentences << stepSentence(coupling);
         break;
     case Sign::OpenQuestion:
         sentences << tr("Nobody has said yet what was found.");
@@ -169,10 +191,11 @@ QString ReviewWords::gravestFigures(const CouplingReview& coupling) const
                             static_cast<int>(coupling.openQuestions.size()) - 1);
         break;
     case Sign::Outside:
-        sentences << whatLastLayOutside(coupling.outside.back()) << whatCameOf(coupling.outside.back());
+        sentences << farthestOutside(coupling);
         break;
     case Sign::NearEdge:
     case Sign::GapIsNoWitness:
+    case Sign::OutsideExplained:
     case Sign::DriftEnded:
     case Sign::ScatterShrank:
     case Sign::NotRead:

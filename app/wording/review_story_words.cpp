@@ -70,10 +70,89 @@ QString ReviewWords::outsideTitle(const OutsideStory& story) const
              Formats{}.interval(story.reading.interval));
 }
 
-QString ReviewWords::whatLastLayOutside(const OutsideStory& story) const
+// The farthest that nothing explains, or the farthest of all.
+QString ReviewWords::farthestOutside(const CouplingReview& coupling) const
 {
-    return tr("Last on %1: %2.", "day, reading")
-        .arg(dayOfMoment(story.reading.when), Formats{}.interval(story.reading.interval));
+    const OutsideStory& story = *std::ranges::max_element(coupling.outside, {}, [](const OutsideStory& one) {
+        return std::pair{one.by == OutsideBy::Nothing, one.beyond};
+    });
+    const QString day = dayOfMoment(story.reading.when);
+    const QString reading = Formats{}.interval(story.reading.interval);
+    QStringList said;
+    if (coupling.outside.size() == 1)
+        said << tr("On %1: %2.", "day, reading").arg(day, reading);
+    else
+        said << tr("The farthest on %1: %2.", "day, reading").arg(day, reading);
+    if (story.beyond > 0)
+        said << beyondEdge({0, 1, story.beyond, story.beyond});
+    said << explained(coupling, story) << whatCameOf(story);
+    said.removeAll(QString{});
+    return said.join(QLatin1Char(' '));
+}
+
+QString ReviewWords::beyondEdge(const OutsideRun& run)
+{
+    const QString nearest = Formats{}.number(run.nearest, 2);
+    const QString farthest = Formats{}.number(run.farthest, 2);
+    if (nearest == farthest)
+        return tr("At least %1 mm beyond the edge.").arg(farthest);
+    return tr("%1 to %2 mm beyond the edge.").arg(nearest, farthest);
+}
+
+QString ReviewWords::explained(const CouplingReview& coupling, const OutsideStory& story)
+{
+    switch (story.by) {
+    case OutsideBy::Person:
+        return tr("That person’s hand explains this: see who measures like whom.");
+    case OutsideBy::Gauge:
+        return tr("That gauge explains this: see who measures like whom.");
+    case OutsideBy::Both:
+        return tr("That person’s hand and that gauge together explain this.");
+    case OutsideBy::Movement: {
+        const PathChangeTold* change = coupling.movement ? coupling.movement->told() : nullptr;
+        if (!change)
+            return tr("What moved before this period explains this.");
+        if (change->kind == ChangeKind::Step)
+            return tr("The step explains this.");
+        return change->kind == ChangeKind::Drift ? tr("The drift explains this.")
+                                                 : tr("The step or drift explains this.");
+    }
+    case OutsideBy::Nothing:
+        break;
+    }
+    return {};
+}
+
+QString ReviewWords::outsideTitle(const CouplingReview& coupling, const OutsideRun& run) const
+{
+    const OutsideStory& first = coupling.outside[run.first];
+    if (run.count == 1)
+        return outsideTitle(first);
+    const OutsideStory& last = coupling.outside[run.first + run.count - 1];
+    return tr("%1: %n reading(s) outside, %2 to %3", "coupling, first day, last day",
+              static_cast<int>(run.count))
+        .arg(nameOf(coupling), dayOfMoment(first.reading.when), dayOfMoment(last.reading.when));
+}
+
+QStringList ReviewWords::outside(const CouplingReview& coupling, const OutsideRun& run) const
+{
+    const OutsideStory& first = coupling.outside[run.first];
+    QStringList sentences;
+    if (run.count == 1) {
+        sentences = outside(first);
+        sentences.insert(1, explained(coupling, first));
+        if (first.beyond > 0)
+            sentences.insert(1, beyondEdge(run));
+    } else {
+        sentences << (first.judgement.direction == Direction::Below ? tr("All of them below its band.")
+                                                                    : tr("All of them above its band."))
+                  << beyondEdge(run) << explained(coupling, first);
+        for (std::size_t i = run.first; i < run.first + run.count; ++i)
+            if (const QString came = whatCameOf(coupling.outside[i]); !sentences.contains(came))
+                sentences << came;
+    }
+    sentences.removeAll(QString{});
+    return sentences;
 }
 
 QStringList ReviewWords::outside(const OutsideStory& story) const

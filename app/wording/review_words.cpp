@@ -4,7 +4,6 @@
 #include "app/wording/picture_words.h"
 #include "app/wording/sentence_parts.h"
 #include "app/wording/verdict_words.h"
-#include "core/numbers/interval_trend.h"
 
 #include <algorithm>
 #include <cmath>
@@ -22,9 +21,9 @@ const ScatterNow* scatterOf(const CouplingReview& coupling)
     return coupling.movement && coupling.movement->scatter ? &*coupling.movement->scatter : nullptr;
 }
 
-const numbers::IntervalTrend* trendOf(const CouplingReview& coupling)
+const PathChangeTold* changeOf(const CouplingReview& coupling)
 {
-    return coupling.movement && coupling.movement->line ? &*coupling.movement->line : nullptr;
+    return coupling.movement ? coupling.movement->told() : nullptr;
 }
 
 } // namespace
@@ -46,35 +45,64 @@ QString ReviewWords::riggingAt(const FittingMovement& movement, std::size_t inde
 
 QString ReviewWords::ratio(const ScatterNow& scatter)
 {
-    return Formats{}.number(scatter.now / scatter.baseline, 1);
+    return Formats{}.number(scatter.now / scatter.before, 1);
 }
 
-QString ReviewWords::drift(const CouplingReview& coupling)
+bool ReviewWords::isMoving(const CouplingReview& coupling)
 {
-    return trendOf(coupling)
-               ? tr("%1 (%2)", "drift, its interval").arg(driftFigure(coupling), driftInterval(coupling))
-               : QString{};
+    const PathChangeTold* change = changeOf(coupling);
+    return change && !change->endedAt;
 }
 
-QString ReviewWords::driftFigure(const CouplingReview& coupling)
+QString ReviewWords::movement(const CouplingReview& coupling)
 {
-    const auto* line = trendOf(coupling);
-    return line ? signedMm(line->slope) : QString{};
+    return changeOf(coupling) ? tr("%1 (%2)", "movement, its interval")
+                                    .arg(movementFigure(coupling), movementInterval(coupling))
+                              : QString{};
 }
 
-QString ReviewWords::driftInterval(const CouplingReview& coupling)
+QString ReviewWords::movementFigure(const CouplingReview& coupling)
 {
-    const auto* line = trendOf(coupling);
-    return line ? tr("%1 to %2", "ends of an interval")
-                      .arg(signedMm(line->slope95.lower), signedMm(line->slope95.upper))
-                : QString{};
+    const PathChangeTold* change = changeOf(coupling);
+    if (!change)
+        return {};
+    switch (change->kind) {
+    case ChangeKind::Step:
+        return tr("step %1", "signed mm").arg(signedMm(change->step->estimate));
+    case ChangeKind::Drift:
+        return change->endedAt
+                   ? tr("drift that ended, %1", "signed mm per 100").arg(signedMm(change->rate->estimate))
+                   : tr("drift %1", "signed mm per 100").arg(signedMm(change->rate->estimate));
+    case ChangeKind::StepOrDrift:
+        break;
+    }
+    return change->isUp() ? tr("step or drift, up") : tr("step or drift, down");
+}
+
+QString ReviewWords::movementInterval(const CouplingReview& coupling)
+{
+    const PathChangeTold* change = changeOf(coupling);
+    if (!change)
+        return {};
+    const QString since = riggingNumber(change->at);
+    if (change->kind == ChangeKind::StepOrDrift)
+        return tr("since rigging %1").arg(since);
+    const numbers::Interval& ends = (change->step ? *change->step : *change->rate).interval;
+    return tr("%1 to %2, since rigging %3", "ends of an interval")
+        .arg(signedMm(ends.lower), signedMm(ends.upper), since);
+}
+
+QString ReviewWords::excursion(const CouplingReview& coupling)
+{
+    return coupling.movement && coupling.movement->excursion ? signedMm(*coupling.movement->excursion)
+                                                             : QString{};
 }
 
 QString ReviewWords::scatter(const CouplingReview& coupling)
 {
-    return scatterOf(coupling) ? tr("%1 (%2)", "scatter now, of the baseline")
-                                     .arg(scatterNow(coupling), scatterBefore(coupling))
-                               : QString{};
+    return scatterOf(coupling)
+               ? tr("%1 (%2)", "scatter now, before").arg(scatterNow(coupling), scatterBefore(coupling))
+               : QString{};
 }
 
 QString ReviewWords::scatterNow(const CouplingReview& coupling)
@@ -86,7 +114,7 @@ QString ReviewWords::scatterNow(const CouplingReview& coupling)
 QString ReviewWords::scatterBefore(const CouplingReview& coupling)
 {
     const ScatterNow* scatter = scatterOf(coupling);
-    return scatter ? tr("was %1", "scatter of the baseline").arg(figure(scatter->baseline)) : QString{};
+    return scatter ? tr("before %1", "scatter").arg(figure(scatter->before)) : QString{};
 }
 
 QString ReviewWords::chanceOf(double chance)
@@ -107,7 +135,12 @@ QString ReviewWords::chance(const CouplingReview& coupling)
     return chanceOf(coupling.movement->forecast->chanceOutside);
 }
 
-QString ReviewWords::whyNoDrift(const CouplingReview& coupling)
+QString ReviewWords::whyNoMovement(const CouplingReview& coupling)
+{
+    return coupling.movement && coupling.movement->path ? tr("none told") : whyNoFigure(coupling);
+}
+
+QString ReviewWords::whyNoFigure(const CouplingReview& coupling)
 {
     if (!hasGap(coupling.coupling))
         return noGap();
@@ -120,8 +153,8 @@ QString ReviewWords::whyNoDrift(const CouplingReview& coupling)
 
 QString ReviewWords::whyNoChance(const CouplingReview& coupling, const ReviewPeriod& period)
 {
-    if (!trendOf(coupling))
-        return whyNoDrift(coupling);
+    if (!coupling.movement || !coupling.movement->path)
+        return whyNoFigure(coupling);
     return period.annual ? tr("annual overdue") : tr("no annual date");
 }
 
@@ -138,29 +171,73 @@ QString ReviewWords::noBand(const CouplingReview& coupling)
     return tr("no band yet: %n confirmed reading(s)", nullptr, coupling.baselineReadings);
 }
 
-QString ReviewWords::driftSentence(const CouplingReview& coupling)
+QString ReviewWords::stepOf(const PathChangeTold& change)
 {
-    const auto* line = trendOf(coupling);
-    if (!line)
+    const numbers::EstimateWithInterval& step = *change.step;
+    return tr("%1 mm (95 % interval %2 to %3)", "size of a step")
+        .arg(signedMm(step.estimate), signedMm(step.interval.lower), signedMm(step.interval.upper));
+}
+
+QString ReviewWords::rateOf(const PathChangeTold& change)
+{
+    const numbers::EstimateWithInterval& rate = *change.rate;
+    return tr("%1 mm per %2 riggings (95 % interval %3 to %4)", "rate of a drift")
+        .arg(signedMm(rate.estimate), Formats{}.number(numbers::kRateUnit, 0), signedMm(rate.interval.lower),
+             signedMm(rate.interval.upper));
+}
+
+QString ReviewWords::placeOf(const PathChangeTold& change)
+{
+    const QString at = riggingNumber(change.at);
+    if (change.atLower >= change.atUpper)
+        return tr("The readings put its beginning at rigging %1, %2.", "number, day")
+            .arg(at, Formats{}.day(change.day));
+    return tr("It began at about rigging %1, %2: between riggings %3 and %4, %5 and %6.",
+              "number, day, the ends as numbers and as days")
+        .arg(at, Formats{}.day(change.day), riggingNumber(change.atLower), riggingNumber(change.atUpper),
+             Formats{}.day(change.dayLower), Formats{}.day(change.dayUpper));
+}
+
+QString ReviewWords::movementSentence(const CouplingReview& coupling)
+{
+    const PathChangeTold* change = changeOf(coupling);
+    if (!change)
         return {};
-    const FittingMovement& movement = *coupling.movement;
-    const QString said =
-        tr("%1 mm per %2 riggings (95 % interval %3 to %4), from %n reading(s) since rigging %5.", nullptr,
-           line->readings)
-            .arg(signedMm(line->slope), Formats{}.number(kDriftUnit, 0), signedMm(line->slope95.lower),
-                 signedMm(line->slope95.upper), riggingAt(movement, movement.lineFrom));
-    if (!movement.drift || !movement.drift->isRaised || movement.lineFrom != movement.drift->onset)
-        return said;
-    return QStringList{said, tr("The start was found in these same readings."),
-                       tr("The interval is somewhat too narrow for that.")}
-        .join(QLatin1Char(' '));
+    QStringList said;
+    if (change->kind == ChangeKind::StepOrDrift && change->step && change->rate)
+        said << tr("As a step it is %1, as a drift %2.").arg(stepOf(*change), rateOf(*change));
+    else if (change->kind == ChangeKind::Step)
+        said << tr("The step is %1.", "size").arg(stepOf(*change));
+    else if (change->endedAt)
+        said << tr("The drift was %1.", "rate").arg(rateOf(*change));
+    else
+        said << tr("The drift is %1.", "rate").arg(rateOf(*change));
+    said << placeOf(*change);
+    if (change->endedAt)
+        said << tr("It has ended at about rigging %1, %2.", "number, day")
+                    .arg(riggingNumber(*change->endedAt), Formats{}.day(change->endedOn));
+    return said.join(QLatin1Char(' '));
+}
+
+QString ReviewWords::excursionSentence(const CouplingReview& coupling)
+{
+    if (!coupling.movement || !coupling.movement->excursion)
+        return {};
+    const double away = *coupling.movement->excursion;
+    const QString amount = Formats{}.number(std::abs(away), 2);
+    return away > 0 ? tr("In this period the readings lay at most %1 mm above the middle of the band, their "
+                         "scatter taken off.")
+                          .arg(amount)
+                    : tr("In this period the readings lay at most %1 mm below the middle of the band, their "
+                         "scatter taken off.")
+                          .arg(amount);
 }
 
 QString ReviewWords::forecastSentence(const CouplingReview& coupling)
 {
     if (!coupling.movement || !coupling.movement->forecast)
         return {};
-    const DriftForecast& forecast = *coupling.movement->forecast;
+    const AnnualForecast& forecast = *coupling.movement->forecast;
     return tr("Going on like this, the chance that a reading at the annual of %1, at about rigging %2, lies "
               "outside the band is %3.")
         .arg(Formats{}.day(forecast.day), Formats{}.number(forecast.rigging, 0),
@@ -172,16 +249,15 @@ QString ReviewWords::scatterSentence(const CouplingReview& coupling)
     const ScatterNow* scatter = scatterOf(coupling);
     if (!scatter)
         return {};
-    return tr("The last %n reading(s), from rigging %1 on, scatter by %2 mm, those of the baseline by %3 mm.",
+    return tr("The last %n reading(s), from rigging %1 on, scatter by %2 mm, those before them by %3 mm.",
               nullptr, scatter->readings)
-        .arg(riggingAt(*coupling.movement, scatter->from), figure(scatter->now), figure(scatter->baseline));
+        .arg(riggingAt(*coupling.movement, scatter->from), figure(scatter->now), figure(scatter->before));
 }
 
-QString ReviewWords::stepSentence(const CouplingReview& coupling)
+QString ReviewWords::earlySign(const DriftFlag& flag)
 {
-    if (!coupling.movement || !coupling.movement->hasStep())
-        return {};
-    return tr("The average changed at about rigging %1.").arg(riggingNumber(*coupling.movement->stepAt()));
+    return flag.isUp ? tr("the last readings lie rather high for its band, too few yet to tell what moves")
+                     : tr("the last readings lie rather low for its band, too few yet to tell what moves");
 }
 
 } // namespace rig

@@ -28,13 +28,15 @@ public:
     static QString closedToSecond(const AirframeReview& review);
     static QString counted(const AirframeReview& review); // "Since the last annual: 48 riggings, …"
 
-    // What stands out, as a phrase in the middle of a sentence: "opening since about rigging 233"
+    // What stands out, as a phrase in the middle of a sentence: "the gap has been growing since about rigging
+    // 233"
     static QString sign(Sign sign, const CouplingReview& coupling);
     static QStringList signs(const CouplingReview& coupling); // gravest first; also what comes with a drift
     // The same of the gravest one as a sentence of its own, and the figures that belong to it.
     static QString gravest(const CouplingReview& coupling);
     QString gravestFigures(const CouplingReview& coupling) const;
-    static bool isGrave(Sign sign); // worth a sentence at the top
+    static bool isMoving(const CouplingReview& coupling); // told to, and not ended
+    static bool isGrave(Sign sign);                       // worth a sentence at the top
     // Whatever is not grave: that nothing stands out, where nothing is worth saying; else what is. Always
     // with what it is said of.
     static QString nothingGrave(const AirframeReview& review);
@@ -42,23 +44,27 @@ public:
     static QString caution(); // a band is a past, never a limit; one sign only
 
     // Figures of a coupling: short for a table; `why…` in place of a figure that cannot be known.
-    static QString drift(const CouplingReview& coupling);         // "+0.29 (+0.20 to +0.38)"
-    static QString driftFigure(const CouplingReview& coupling);   // "+0.29"
-    static QString driftInterval(const CouplingReview& coupling); // "+0.20 to +0.38"
-    static QString scatter(const CouplingReview& coupling);       // "0.041 (was 0.018)"
-    static QString scatterNow(const CouplingReview& coupling);    // "0.041"
-    static QString scatterBefore(const CouplingReview& coupling); // "was 0.018"
-    static QString chance(const CouplingReview& coupling);        // "0.93", "< 0.01"
+    static QString movement(const CouplingReview& coupling);         // "step +0.09 mm (+0.07 to +0.11), …"
+    static QString movementFigure(const CouplingReview& coupling);   // "step +0.09 mm"
+    static QString movementInterval(const CouplingReview& coupling); // "+0.07 to +0.11, since rigging 41"
+    static QString excursion(const CouplingReview& coupling);        // "+0.11"
+    static QString scatter(const CouplingReview& coupling);          // "0.041 (before 0.018)"
+    static QString scatterNow(const CouplingReview& coupling);       // "0.041"
+    static QString scatterBefore(const CouplingReview& coupling);    // "before 0.018"
+    static QString chance(const CouplingReview& coupling);           // "0.93", "< 0.01"
     static QString chanceOf(double chance);
-    static QString whyNoDrift(const CouplingReview& coupling);
+    static QString whyNoMovement(const CouplingReview& coupling); // "none told"
+    static QString whyNoFigure(const CouplingReview& coupling);
     static QString whyNoChance(const CouplingReview& coupling, const ReviewPeriod& period);
     static QString noGap();
     static QString noBand(const CouplingReview& coupling); // "no band yet: 4 readings"
     // The same figures as sentences, with what they rest on; empty when there are none.
-    static QString driftSentence(const CouplingReview& coupling);
+    static QString movementSentence(const CouplingReview& coupling);
+    static QString excursionSentence(const CouplingReview& coupling);
     static QString forecastSentence(const CouplingReview& coupling);
     static QString scatterSentence(const CouplingReview& coupling);
-    static QString stepSentence(const CouplingReview& coupling);
+    // Too early to tell what moves: the last readings lie to one side of the band's middle.
+    static QString earlySign(const DriftFlag& flag);
 
     // Is it the coupling, the leaf set or the person?
     QString shift(const SharedShiftStory& story) const;
@@ -72,10 +78,20 @@ public:
     QStringList gaugeOffsets(const MeasurerOffsets& offsets) const;
     // In place of an offset, beside the number of readings.
     static QString noOffset(numbers::OffsetsState state);
+    template <typename Who>
+    static std::string noOffset(const MeasuredBy<Who>& measured, numbers::OffsetsState state)
+    {
+        return noOffset(measured.isHidden ? numbers::OffsetsState::CannotBeToldApart : state).toStdString();
+    }
 
     // Outside its band
     QString outsideTitle(const OutsideStory& story) const; // "Right aileron, 20 April 2025: 0.10–0.15 mm"
     QStringList outside(const OutsideStory& story) const;  // what was shown, who, what came of it
+    // The same of a run: of several readings as one.
+    QString outsideTitle(const CouplingReview& coupling, const OutsideRun& run) const;
+    QStringList outside(const CouplingReview& coupling, const OutsideRun& run) const;
+    // What explains it, for one that lies outside; empty where nothing does.
+    static QString explained(const CouplingReview& coupling, const OutsideStory& story);
     static QString noneOutside();
 
     // Questions
@@ -104,7 +120,14 @@ private:
     static QString riggingNumber(double rigging);
     static QString riggingAt(const FittingMovement& movement, std::size_t index);
     static QString ratio(const ScatterNow& scatter);
+    static QString movementSign(const PathChangeTold& change);
+    static QString stepOf(const PathChangeTold& change);
+    static QString rateOf(const PathChangeTold& change);
+    static QString placeOf(const PathChangeTold& change);
     static QString outsideSign(const CouplingReview& coupling);
+    static QString outsideByMovement(const CouplingReview& coupling);
+    static QString beyondEdge(const OutsideRun& run);
+    QString farthestOutside(const CouplingReview& coupling) const;
     static QString typedIn(const std::vector<Day>& onPaper);
     static QString hiddenBehind(const std::vector<numbers::OffsetFactor>& factors,
                                 numbers::OffsetFactor asked);
@@ -115,7 +138,6 @@ private:
     QString shiftedHow(const SharedShiftStory& story, bool isOneWay) const;
     QStringList afterShift(const SharedShiftStory& story, const std::vector<Day>& days) const;
     QString readBy(const Reading& reading) const;
-    QString whatLastLayOutside(const OutsideStory& story) const;
     QString whatCameOf(const OutsideStory& story) const; // empty: the correction says it
     QString placeOf(const OutsideStory& story) const;
     QString correctedTo(const Reading& correction) const;

@@ -398,6 +398,12 @@ QString RiggedWords::wholeCheckHere(EventKind kind, const QString& day)
         .arg(doneOn(kind, day));
 }
 
+QString RiggedWords::mayMove(const QString& sign)
+{
+    return tr("An early sign: %1. Look closely, whatever today's reading says.", "the last readings lie …")
+        .arg(sign);
+}
+
 QString RiggedWords::movement(const QString& sign)
 {
     return tr("Its readings have changed: %1. Look closely, whatever today's reading says.",

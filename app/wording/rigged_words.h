@@ -157,6 +157,7 @@ public:
     static QString changedInAnotherWindow();
     static QString correctedBeforeTheBreak(const QString& interval);
     static QString movement(const QString& sign);
+    static QString mayMove(const QString& sign);
     static QString lastTwelve();
     static QString secondBlind();
     static QString secondOptional();

@@ -121,6 +121,13 @@ QString TrendWords::change(const TrendPlace& change, TrendAxis axis)
     return tr("step about rigging %1").arg(riggingTick(std::llround(change.rigging)));
 }
 
+QString TrendWords::either(const TrendPlace& either, TrendAxis axis)
+{
+    if (axis == TrendAxis::ByDate)
+        return tr("step or drift from about %1", "date").arg(dayTick(dateOf(either.when)));
+    return tr("step or drift from about rigging %1").arg(riggingTick(std::llround(either.rigging)));
+}
+
 QString TrendWords::event(const TrendEvent& event)
 {
     return tr("%1 %2", "date, what was done").arg(dayTick(dateOf(event.when)), whatWasDone(event));
@@ -217,9 +224,13 @@ QString TrendWords::movement(const TrendSeries& series)
                          .arg(riggingTick(std::llround(series.onset->rigging)),
                               dayTick(dateOf(series.onset->when)));
     if (series.change)
-        sentences << tr("The mean made a step about rigging %1, %2.", "number, date")
+        sentences << tr("A step at about rigging %1, %2.", "number, date")
                          .arg(riggingTick(std::llround(series.change->rigging)),
                               dayTick(dateOf(series.change->when)));
+    if (series.either)
+        sentences << tr("A step or a drift from about rigging %1, %2.", "number, date")
+                         .arg(riggingTick(std::llround(series.either->rigging)),
+                              dayTick(dateOf(series.either->when)));
     if (!series.forecast.empty()) {
         const TrendPoint& end = series.forecast.back();
         sentences << tr("If it goes on so, the line reaches %1 mm by %2, 95 % interval %3.",

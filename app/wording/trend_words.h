@@ -41,6 +41,7 @@ public:
     static QString fitting(FittingKind kind, const std::string& reason);
     static QString onset(const TrendPlace& onset, TrendAxis axis);   // beside a small flag
     static QString change(const TrendPlace& change, TrendAxis axis); // beside a dashed line
+    static QString either(const TrendPlace& either, TrendAxis axis);
     static QString event(const TrendEvent& event);
     static QString eventWithoutDate(const TrendEvent& event);
     static QString gap(const GapInterval& interval); // without the unit, where the axis has it

@@ -217,8 +217,6 @@ QString TrendsPageWords::moved(const QStringList& signs)
     return all.left(1).toUpper() + all.mid(1);
 }
 
-QString TrendsPageWords::movedWithOthers() { return tr("Moved, but only together with the other couplings"); }
-
 QString TrendsPageWords::noMovementShown(int readings)
 {
     return tr("No drift, step or change of scatter shows in %n reading(s)", nullptr, readings);

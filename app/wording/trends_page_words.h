@@ -40,7 +40,6 @@ public:
 
     // What moved
     static QString moved(const QStringList& signs);
-    static QString movedWithOthers();
     static QString noMovementShown(int readings);
     static QString movementNotKnown();
 

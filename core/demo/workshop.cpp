@@ -76,10 +76,8 @@ void addElevator(Story& story)
         teller.happen(0, EventKind::Cleaned, "Hardened grease taken out of the elevator lock.",
                       &teller.joint(0, "Elevator"));
     };
-    at(story, dayOf(2024, 8, 10), grows);
-    at(story, dayOf(2025, 2, 20), isCleaned);
-    at(story, dayOf(2025, 9, 27), [grows](Teller& teller) {
-        grows(teller);
+    at(story, dayOf(2025, 9, 11), grows);
+    at(story, dayOf(2025, 9, 27), [](Teller& teller) {
         teller.happen(0, EventKind::Note, "A wet week, and water had stood in the trailer.");
     });
     at(story, dayOf(2026, 2, 20), isCleaned);

@@ -23,8 +23,12 @@ std::string_view wordOf(Sign sign)
         return "scatter-grew";
     case Sign::Step:
         return "step";
+    case Sign::StepOrDrift:
+        return "step-or-drift";
     case Sign::Outside:
         return "outside";
+    case Sign::OutsideExplained:
+        return "outside-explained";
     case Sign::NearEdge:
         return "near-edge";
     case Sign::GapIsNoWitness:
@@ -78,6 +82,36 @@ std::string_view wordOf(Says says)
     return "inside";
 }
 
+std::string_view wordOf(ChangeKind kind)
+{
+    switch (kind) {
+    case ChangeKind::Step:
+        return "step";
+    case ChangeKind::Drift:
+        return "drift";
+    case ChangeKind::StepOrDrift:
+        break;
+    }
+    return "step-or-drift";
+}
+
+// The one that is told; of a fitting that moved before the period alone the latest.
+const PathChangeTold* latestOf(const FittingMovement& movement)
+{
+    if (const PathChangeTold* told = movement.told())
+        return told;
+    return movement.changes.empty() ? nullptr : &movement.changes.back();
+}
+
+std::string explainerOf(const DayShift& day)
+{
+    if (day.ofGauge && day.ofPerson)
+        return "both";
+    if (day.ofGauge)
+        return "gauge";
+    return day.ofPerson ? "person" : "";
+}
+
 std::string signWords(const std::vector<Sign>& signs)
 {
     std::string words;
@@ -101,8 +135,8 @@ public:
         addCoupling();
         addBands();
         addReadings();
-        addDrift();
-        addScatterAndStep();
+        addMovement();
+        addScatter();
         add("signs", signWords(one.signs));
     }
 
@@ -186,47 +220,69 @@ private:
         tell("riggings_missed", m_one.riggingsMissed);
     }
 
-    void addDrift()
+    // The figures of one change; nothing of a path that is told to be steady, or not known.
+    void addMovement()
     {
-        const FittingMovement* moved = m_one.movement ? &*m_one.movement : nullptr;
-        const auto at = [moved](std::size_t index) { return decimal(moved->readings[index].rigging, 2); };
-        using Line = numbers::IntervalTrend;
-        const Line* line = moved && moved->line ? &*moved->line : nullptr;
-        add("drift_mm_per_100", textIf(line, [](const Line& one) { return decimal(one.slope, 4); }));
-        add("drift_lower_mm", textIf(line, [](const Line& one) { return decimal(one.slope95.lower, 4); }));
-        add("drift_upper_mm", textIf(line, [](const Line& one) { return decimal(one.slope95.upper, 4); }));
-        add("drift_p", textIf(line, [](const Line& one) { return significant(one.slopeP, 3); }));
-        add("drift_from_rigging", textIf(line, [&](const Line&) { return at(moved->lineFrom); }));
-        const DriftFlag* flag = moved && moved->drift ? &*moved->drift : nullptr;
-        add("drift_flag", flag ? (flag->isRaised ? "raised" : "fallen") : "none");
-        add("drift_direction", textIf(flag, [](const DriftFlag& one) { return one.isUp ? "up" : "down"; }));
-        add("drift_onset_rigging", textIf(flag, [&](const DriftFlag& one) { return at(one.onset); }));
+        const FittingMovement* moved = m_one.movement && m_one.movement->path ? &*m_one.movement : nullptr;
+        const PathChangeTold* change = moved ? latestOf(*moved) : nullptr;
+        const auto tell = [this, change](const char* name, auto PathChangeTold::*figure) {
+            add(name, change ? decimal(change->*figure, 2) : std::string{});
+        };
+        add("movement_kind",
+            change ? std::string{wordOf(change->kind)} : textIf(moved, [](const auto&) { return "steady"; }));
+        add("movement_chance", change ? significant(change->chance, 3) : textIf(moved, [](const auto& one) {
+                return significant(one.path->first.moved(), 3);
+            }));
+        tell("movement_at_rigging", &PathChangeTold::at);
+        tell("movement_at_lower", &PathChangeTold::atLower);
+        tell("movement_at_upper", &PathChangeTold::atUpper);
+        addEstimate("step_mm", "step_lower_mm", "step_upper_mm",
+                    change && change->step ? &*change->step : nullptr);
+        addEstimate("drift_mm_per_100", "drift_lower_mm", "drift_upper_mm",
+                    change && change->rate ? &*change->rate : nullptr);
+        addFlag();
+        const bool isKnown = moved && moved->excursion;
+        add("largest_excursion_mm", isKnown ? decimal(*moved->excursion, 4) : std::string{});
         addForecast(moved && moved->forecast ? &*moved->forecast : nullptr);
     }
 
-    void addForecast(const DriftForecast* forecast)
+    void addEstimate(const char* name, const char* lower, const char* upper,
+                     const numbers::EstimateWithInterval* estimate)
     {
-        using One = DriftForecast;
+        using One = numbers::EstimateWithInterval;
+        add(name, textIf(estimate, [](const One& one) { return decimal(one.estimate, 4); }));
+        add(lower, textIf(estimate, [](const One& one) { return decimal(one.interval.lower, 4); }));
+        add(upper, textIf(estimate, [](const One& one) { return decimal(one.interval.upper, 4); }));
+    }
+
+    void addFlag()
+    {
+        const auto* moved = m_one.movement ? &*m_one.movement : nullptr;
+        const DriftFlag* flag = moved && moved->flag ? &*moved->flag : nullptr;
+        add("movement_flag_rigging", textIf(flag, [moved](const DriftFlag& one) {
+                return decimal(moved->readings[one.signal].rigging, 2);
+            }));
+    }
+
+    void addForecast(const AnnualForecast* forecast)
+    {
+        using One = AnnualForecast;
         add("annual", textIf(forecast, [](const One& one) { return dayText(one.day); }));
         add("riggings_to_come", textIf(forecast, [](const One& one) { return decimal(one.riggings, 1); }));
         add("chance_reading_outside",
             textIf(forecast, [](const One& one) { return significant(one.chanceOutside, 3); }));
         add("chance_mean_outside",
-            textIf(forecast, [](const One& one) { return significant(one.chanceLineOutside, 3); }));
+            textIf(forecast, [](const One& one) { return significant(one.chanceMeanOutside, 3); }));
     }
 
-    void addScatterAndStep()
+    void addScatter()
     {
-        const FittingMovement* moved = m_one.movement ? &*m_one.movement : nullptr;
-        const ScatterNow* scatter = moved && moved->scatter ? &*moved->scatter : nullptr;
-        add("scatter_now_mm", textIf(scatter, [](const ScatterNow& one) { return decimal(one.now, 4); }));
-        add("scatter_baseline_mm",
-            textIf(scatter, [](const ScatterNow& one) { return decimal(one.baseline, 4); }));
+        using One = ScatterNow;
+        const One* scatter = m_one.movement && m_one.movement->scatter ? &*m_one.movement->scatter : nullptr;
+        add("scatter_now_mm", textIf(scatter, [](const One& one) { return decimal(one.now, 4); }));
+        add("scatter_before_mm", textIf(scatter, [](const One& one) { return decimal(one.before, 4); }));
         add("scatter_chance_larger",
-            textIf(scatter, [](const ScatterNow& one) { return significant(one.chanceLarger, 3); }));
-        const auto step = moved ? moved->stepAt() : std::nullopt;
-        add("step_at_rigging", step ? decimal(*step, 2) : std::string{});
-        add("step_p", step ? significant(moved->change->p, 3) : std::string{});
+            textIf(scatter, [](const One& one) { return significant(one.chanceGrown, 3); }));
     }
 
     const CouplingReview& m_one;
@@ -276,7 +332,7 @@ std::string reviewMeasurersTable(const AirframeFacts& facts, const AirframeRevie
 std::string reviewShiftsTable(const AirframeFacts& facts, const AirframeReview& review)
 {
     std::string table = csvLine({"date", "rigging", "couplings", "median_score", "median_mm", "z", "p",
-                                 "same_sign_share", "called", "gauges", "persons"});
+                                 "same_sign_share", "called", "explained_by", "gauges", "persons"});
     for (const DayShift& day : review.shifts) {
         std::string gauges;
         for (const GaugeId id : day.gauges)
@@ -288,7 +344,8 @@ std::string reviewShiftsTable(const AirframeFacts& facts, const AirframeReview& 
         table += csvLine({dayText(day.when.localDay()), std::to_string(day.rigging),
                           std::to_string(day.shift.scores), decimal(day.shift.median, 3),
                           decimal(day.millimetres, 4), decimal(day.shift.z, 3), significant(day.shift.p, 3),
-                          decimal(day.shift.sameSignShare, 3), yesNo(day.shift.isCalled), gauges, persons});
+                          decimal(day.shift.sameSignShare, 3), yesNo(day.shift.isCalled), explainerOf(day),
+                          gauges, persons});
     }
     return table;
 }

@@ -28,6 +28,30 @@ Fields bandFields(const std::optional<Band>& band)
             decimal(band->outer.upper, 4), decimal(band->scatter, 4),     std::to_string(band->readings)};
 }
 
+std::string_view explainerWord(OutsideBy by)
+{
+    switch (by) {
+    case OutsideBy::Person:
+        return "person";
+    case OutsideBy::Gauge:
+        return "gauge";
+    case OutsideBy::Both:
+        return "both";
+    case OutsideBy::Movement:
+        return "movement";
+    case OutsideBy::Nothing:
+        break;
+    }
+    return {};
+}
+
+// From 1 on, of each coupling.
+std::ptrdiff_t runOf(const CouplingReview& coupling, std::size_t story)
+{
+    return std::ranges::count_if(coupling.runs,
+                                 [story](const OutsideRun& run) { return run.first <= story; });
+}
+
 const RiggingRecord* recordOf(const AirframeFacts& facts, const std::optional<RecordId>& id)
 {
     const auto record =
@@ -127,18 +151,44 @@ std::string reviewReadingsTable(const AirframeFacts& facts, const AirframeReview
 
 std::string reviewOutsideTable(const AirframeFacts& facts, const AirframeReview& review)
 {
-    std::string table = csvLine(
-        {"coupling",  "date",          "time",       "rigging",        "enters_mm",       "refuses_mm",
-         "state",     "gauge",         "person",     "verdict",        "reason",          "direction",
-         "tail",      "shown_verdict", "superseded", "superseded_why", "read_afterwards", "asked",
-         "found",     "done",          "decided_by", "decided",        "struck",          "struck_why",
-         "copied_by", "from_paper"});
+    std::string table = csvLine({"coupling",
+                                 "date",
+                                 "time",
+                                 "rigging",
+                                 "enters_mm",
+                                 "refuses_mm",
+                                 "state",
+                                 "gauge",
+                                 "person",
+                                 "verdict",
+                                 "reason",
+                                 "direction",
+                                 "tail",
+                                 "shown_verdict",
+                                 "superseded",
+                                 "superseded_why",
+                                 "read_afterwards",
+                                 "asked",
+                                 "found",
+                                 "done",
+                                 "decided_by",
+                                 "decided",
+                                 "struck",
+                                 "struck_why",
+                                 "copied_by",
+                                 "from_paper",
+                                 "beyond_mm",
+                                 "explained_by",
+                                 "run"});
     for (const CouplingReview& coupling : review.couplings)
-        for (const OutsideStory& story : coupling.outside) {
+        for (std::size_t i = 0; i < coupling.outside.size(); ++i) {
+            const OutsideStory& story = coupling.outside[i];
             Fields fields = outsideFields(facts, coupling.coupling.name, story);
             append(fields,
                    {yesNo(story.struck.has_value()), story.struck ? story.struck->reason : std::string{},
-                    nameIn(facts.persons, story.reading.copiedBy), fromPaper(facts, story.reading.record)});
+                    nameIn(facts.persons, story.reading.copiedBy), fromPaper(facts, story.reading.record),
+                    story.beyond > 0 ? decimal(story.beyond, 3) : std::string{},
+                    std::string{explainerWord(story.by)}, std::to_string(runOf(coupling, i))});
             table += csvLine(fields);
         }
     return table;

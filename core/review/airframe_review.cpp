@@ -27,7 +27,7 @@ public:
                 const HistoryOfCoupling& historyOfCoupling)
         : m_facts{facts}, m_period{period}, m_numbers{facts}, m_all{readingsUntil(facts, m_numbers, period.to,
                                                                                   historyOfCoupling)},
-          m_standings{facts, period.from, period.to}
+          m_season{seasonReviewOf(facts, m_numbers, m_all)}, m_standings{facts, period.from, period.to}
     {
     }
 
@@ -50,7 +50,7 @@ public:
                 m_review.stood.push_back(one);
         std::ranges::stable_sort(m_review.stood, std::ranges::greater{}, &StoodBefore::days);
         m_review.sharedShifts = sharedShiftStories(m_review.shifts, m_facts.gaugeChecks);
-        m_review.measurers = measurerOffsetsOf(m_facts, m_all, m_period);
+        m_review.measurers = measurerOffsetsOf(m_facts, m_all, m_season, m_period);
         addGauges();
         addFittings();
         for (const Event& event : m_facts.events)
@@ -90,7 +90,10 @@ private:
             outside[story.reading.coupling].push_back(std::move(story));
         for (const CouplingReadings& one : m_all.couplings) {
             m_review.couplings.push_back(couplingReview(one));
-            m_review.couplings.back().outside = std::move(outside[one.coupling.id]);
+            CouplingReview& review = m_review.couplings.back();
+            review.outside = std::move(outside[one.coupling.id]);
+            tellWhy(one, review);
+            review.runs = outsideRunsOf(review.outside, one);
         }
         for (CouplingReview& one : m_review.couplings)
             one.otherSideMovesToo = otherSideMoves(one);
@@ -107,9 +110,10 @@ private:
         const CouplingReview* review = other ? m_review.find(other->id) : nullptr;
         if (!review || !review->movement || !one.movement)
             return false;
-        const auto& here = one.movement->drift;
-        const auto& there = review->movement->drift;
-        return here && there && here->isRaised && there->isRaised && here->isUp == there->isUp;
+        const PathChangeTold* here = one.movement->told();
+        const PathChangeTold* there = review->movement->told();
+        return here && there && here->kind == there->kind && here->isUp() == there->isUp() &&
+               !here->endedAt && !there->endedAt;
     }
 
     CouplingReview couplingReview(const CouplingReadings& one)
@@ -120,7 +124,7 @@ private:
         review.standing = m_standings.standingOf(one.coupling, one.history);
         const bool isMeasured = hasGap(one.coupling);
         if (isMeasured)
-            review.movement = movementOf(one, m_period, m_review.riggingsToCome);
+            review.movement = movementOf(one, m_season, m_period, m_review.riggingsToCome);
         addBand(one.history, isMeasured, review);
         Judging judging{one.history};
         std::set<int> read;
@@ -255,6 +259,7 @@ private:
     const ReviewPeriod& m_period;
     RiggingNumbers m_numbers;
     AirframeReadings m_all;
+    SeasonReview m_season;
     CouplingStandings m_standings;
     AirframeReview m_review;
 };

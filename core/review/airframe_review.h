@@ -14,21 +14,26 @@ namespace rig {
 // What stands out on a coupling, gravest first. None of them is a diagnosis, and having none of them says no
 // more than that.
 enum class Sign {
-    OpenQuestion,   // something that nobody has found out yet
-    Drift,          // the chart's flag is raised at the end of the period
-    ScatterGrew,    //
-    Step,           // of the mean, without a flag of drift
-    Outside,        // readings outside the band in the period, all of them found out
-    NearEdge,       // the last reading lies near the edge
-    GapIsNoWitness, // locked and part-seated share gaps
-    DriftEnded,     // the flag was raised within the period and has fallen since
-    ScatterShrank,  //
-    NotRead,        // no reading in the period
-    NoBand,         //
-    MissedRiggings, // some riggings without a reading
-    ThinBand,       // from fewer than ten readings
+    OpenQuestion,     // something that nobody has found out yet
+    Drift,            // the path goes up or down
+    Step,             // it came to another level in the period; as grave as a drift
+    StepOrDrift,      // one of the two, not yet to be told apart; likewise
+    ScatterGrew,      //
+    Outside,          // readings outside the band in the period, all of them found out
+    NearEdge,         // the last reading lies near the edge
+    GapIsNoWitness,   // locked and part-seated share gaps
+    OutsideExplained, // readings outside, each of them by a named person's or gauge's offset
+    DriftEnded,       // the path drifted in the period and does so no more
+    ScatterShrank,    //
+    NotRead,          // no reading in the period
+    NoBand,           //
+    MissedRiggings,   // some riggings without a reading
+    ThinBand,         // from fewer than ten readings
     PartSeatedNeverShown,
 };
+
+// What, taken off a reading outside its band, brings it inside.
+enum class OutsideBy { Nothing, Person, Gauge, Both, Movement };
 
 // A reading that lay outside its band, or was found part-seated at a rigging, with what came of it.
 struct OutsideStory
@@ -41,6 +46,21 @@ struct OutsideStory
     std::optional<Exclusion> struck;       // it was a slip, with nothing in its place
     std::optional<QuestionStory> question; // asked about it or, failing that, about its coupling there
     std::vector<Reading> afterwards;       // read on the same coupling in the same record later
+    OutsideBy by = OutsideBy::Nothing;
+    double beyond = 0; // the outer edge, mm; what the reading surely is
+
+    bool wasFoundPartSeated() const;
+    bool isOpen() const { return question && question->isOpen(); }
+};
+
+// Readings outside one after the other, on the same side and for the same reason, with none inside between
+// them. One that was found part-seated, corrected or struck, or whose question is open, stands alone.
+struct OutsideRun
+{
+    std::size_t first = 0; // place in CouplingReview::outside
+    std::size_t count = 1; // of those that follow, it among them
+    double nearest = 0;    // beyond the outer edge, mm
+    double farthest = 0;
 };
 
 struct VerdictCounts
@@ -73,21 +93,22 @@ struct CouplingReview
     int inDoubt = 0;                         // of those, with a gauge in quarantine
     int riggingsMissed = 0;                  // of the period's riggings, without any reading of this coupling
     std::optional<FittingMovement> movement; // empty without a fitting
-    bool otherSideMovesToo = false;          // the same circuit on the other side drifts the same way
+    bool otherSideMovesToo = false; // the same circuit on the other side is told to move the same way
     std::vector<QuestionStory> openQuestions;
     std::vector<OutsideStory> outside; // in the period, oldest first
+    std::vector<OutsideRun> runs;      // of those, oldest first
     std::vector<Sign> signs;           // gravest first
     CouplingStanding standing;         // at the end of the period
 
     bool has(Sign sign) const;
 };
 
-// Days on which all couplings moved together, and what those days have in common.
+// Days on which all couplings moved together, and whose offset explains them.
 struct SharedShiftStory
 {
-    std::vector<DayShift> days;     // oldest first, called ones that have the same common cause
-    std::optional<GaugeId> gauge;   // every reading of those days was taken with this one
-    std::optional<PersonId> person; // and by this one
+    std::vector<DayShift> days;     // oldest first, called ones that the same offset explains
+    std::optional<GaugeId> gauge;   // with which every coupling reads so
+    std::optional<PersonId> person; // who reads every coupling so; both empty: nothing explains them
     double millimetres = 0;         // mean of the days'
     bool gaugeInDoubt = false;      // in quarantine on those days
 };

@@ -7,9 +7,24 @@ namespace rig {
 
 namespace {
 
-bool isRaised(const CouplingReview& coupling)
+bool isMovement(Sign sign)
 {
-    return coupling.movement && coupling.movement->drift && coupling.movement->drift->isRaised;
+    return sign == Sign::Drift || sign == Sign::Step || sign == Sign::StepOrDrift;
+}
+
+Sign signOf(const PathChangeTold& change)
+{
+    if (change.endedAt)
+        return Sign::DriftEnded;
+    switch (change.kind) {
+    case ChangeKind::Step:
+        return Sign::Step;
+    case ChangeKind::Drift:
+        return Sign::Drift;
+    case ChangeKind::StepOrDrift:
+        break;
+    }
+    return Sign::StepOrDrift;
 }
 
 void addMovement(const CouplingReview& coupling, std::vector<Sign>& signs)
@@ -17,32 +32,31 @@ void addMovement(const CouplingReview& coupling, std::vector<Sign>& signs)
     if (!coupling.movement)
         return;
     const FittingMovement& movement = *coupling.movement;
-    if (movement.drift)
-        signs.push_back(movement.drift->isRaised ? Sign::Drift : Sign::DriftEnded);
-    if (movement.scatter && movement.scatter->hasGrown())
+    if (const PathChangeTold* change = movement.told())
+        signs.push_back(signOf(*change));
+    if (movement.scatter && movement.scatter->hasGrown)
         signs.push_back(Sign::ScatterGrew);
-    if (movement.scatter && movement.scatter->hasShrunk())
+    if (movement.scatter && movement.scatter->hasShrunk)
         signs.push_back(Sign::ScatterShrank);
-    if (movement.hasStep() && !movement.drift)
-        signs.push_back(Sign::Step);
+}
+
+bool isOfHands(const OutsideStory& story)
+{
+    return story.by == OutsideBy::Person || story.by == OutsideBy::Gauge || story.by == OutsideBy::Both;
+}
+
+// The three kinds of movement are one to the order.
+int rankOf(const CouplingReview& coupling)
+{
+    if (coupling.signs.empty())
+        return static_cast<int>(Sign::PartSeatedNeverShown) + 1;
+    const Sign gravest = coupling.signs.front();
+    return static_cast<int>(isMovement(gravest) ? Sign::Drift : gravest);
 }
 
 double forecastOutside(const CouplingReview& coupling)
 {
     return coupling.movement && coupling.movement->forecast ? coupling.movement->forecast->chanceOutside : 0;
-}
-
-// What the readings of a day have in common; both empty when they have nothing.
-using Common = std::pair<std::optional<GaugeId>, std::optional<PersonId>>;
-
-Common commonOf(const DayShift& day)
-{
-    Common common;
-    if (day.gauges.size() == 1)
-        common.first = day.gauges.front();
-    if (day.persons.size() == 1)
-        common.second = day.persons.front();
-    return common;
 }
 
 } // namespace
@@ -54,7 +68,8 @@ std::vector<Sign> signsOf(const CouplingReview& coupling)
         signs.push_back(Sign::OpenQuestion);
     addMovement(coupling, signs);
     if (!coupling.outside.empty())
-        signs.push_back(Sign::Outside);
+        signs.push_back(std::ranges::all_of(coupling.outside, isOfHands) ? Sign::OutsideExplained
+                                                                         : Sign::Outside);
     if (!hasGap(coupling.coupling)) { // what has no gap lacks no reading
         std::ranges::sort(signs);
         return signs;
@@ -83,12 +98,14 @@ Says gravestTold(const CouplingReview& coupling)
         switch (sign) {
         case Sign::Drift:
         case Sign::Step:
+        case Sign::StepOrDrift:
         case Sign::DriftEnded:
             return Says::Moved;
         case Sign::ScatterGrew:
         case Sign::ScatterShrank:
             return Says::Scatters;
         case Sign::Outside:
+        case Sign::OutsideExplained:
             return Says::WasOutside;
         case Sign::NearEdge:
             return Says::NearEdge;
@@ -102,17 +119,14 @@ Says gravestTold(const CouplingReview& coupling)
         case Sign::PartSeatedNeverShown:
             break;
         }
-    return coupling.movement && coupling.movement->sharedOnly ? Says::Moved : Says::Inside;
+    return Says::Inside;
 }
 
 bool standsOutMore(const CouplingReview& one, const CouplingReview& other)
 {
-    const auto gravest = [](const CouplingReview& coupling) {
-        return coupling.signs.empty() ? static_cast<int>(Sign::PartSeatedNeverShown) + 1
-                                      : static_cast<int>(coupling.signs.front());
-    };
-    const auto key = [&](const CouplingReview& coupling) {
-        return std::pair{gravest(coupling), isRaised(coupling) ? -forecastOutside(coupling) : 0.0};
+    const auto key = [](const CouplingReview& coupling) {
+        const bool moves = !coupling.signs.empty() && isMovement(coupling.signs.front());
+        return std::pair{rankOf(coupling), moves ? -forecastOutside(coupling) : 0.0};
     };
     return key(one) < key(other);
 }
@@ -120,19 +134,13 @@ bool standsOutMore(const CouplingReview& one, const CouplingReview& other)
 std::vector<SharedShiftStory> sharedShiftStories(const std::vector<DayShift>& shifts,
                                                  const std::vector<GaugeCheck>& checks)
 {
-    // By leaf set first: it is the same for every person who takes it up.
-    std::map<Common, SharedShiftStory> stories;
+    std::map<std::pair<std::optional<GaugeId>, std::optional<PersonId>>, SharedShiftStory> stories;
     for (const DayShift& day : shifts) {
         if (!day.shift.isCalled)
             continue;
-        const Common common = commonOf(day);
-        const Common cause{common.first, common.first ? std::nullopt : common.second};
-        SharedShiftStory& story = stories[cause];
-        if (story.days.empty())
-            story.person = common.second;
-        else if (story.person != common.second)
-            story.person.reset();
-        story.gauge = common.first;
+        SharedShiftStory& story = stories[{day.ofGauge, day.ofPerson}];
+        story.gauge = day.ofGauge;
+        story.person = day.ofPerson;
         story.days.push_back(day);
     }
     std::vector<SharedShiftStory> all;

@@ -10,11 +10,11 @@ std::vector<Sign> signsOf(const CouplingReview& coupling);
 // than a caution about how little is known. Inside where none is.
 Says gravestTold(const CouplingReview& coupling);
 
-// True when one's gravest sign is graver than the other's; with the same one, when more riggings of drift or
-// a larger chance of lying outside speak for it.
+// True when one's gravest sign is graver than the other's; where both move, when a larger chance of lying
+// outside speaks for it.
 bool standsOutMore(const CouplingReview& one, const CouplingReview& other);
 
-// Called days with the same cause in common, gravest first by their number.
+// Called days that the same offset explains, gravest first by their number.
 std::vector<SharedShiftStory> sharedShiftStories(const std::vector<DayShift>& shifts,
                                                  const std::vector<GaugeCheck>& checks);
 

@@ -62,8 +62,14 @@ CouplingReadings couplingReadings(const AirframeFacts& facts, const RiggingNumbe
             continue;
         const std::optional<int> number = numbers.of(reading);
         const std::int64_t time = wallSeconds(reading.when);
-        all.push_back({reading, number ? *number : numbers.between(std::span{&time, 1}).front(),
-                       judging.scoreOf(reading), judging.isInDoubt(reading), 0});
+        all.push_back({reading,
+                       number ? *number : numbers.between(std::span{&time, 1}).front(),
+                       judging.scoreOf(reading),
+                       judging.isInDoubt(reading),
+                       0,
+                       0,
+                       0,
+                       {}});
     }
     partByTurn(std::move(all), one);
     return one;
@@ -104,30 +110,18 @@ std::vector<DayShift> shiftsOf(const std::map<int, RiggingDay>& days)
 {
     std::vector<DayShift> shifts;
     for (const auto& [number, day] : days)
-        if (const auto shift = numbers::sharedShiftOf(day.scores))
+        if (auto shift = numbers::sharedShiftOf(day.scores)) {
+            shift->isCalled = false; // before the season is told
             shifts.push_back({number,
                               day.when,
                               *shift,
                               numbers::medianOf(day.millimetres),
                               {day.gauges.begin(), day.gauges.end()},
-                              {day.persons.begin(), day.persons.end()}});
+                              {day.persons.begin(), day.persons.end()},
+                              {},
+                              {}});
+        }
     return shifts;
-}
-
-void handDown(const std::vector<DayShift>& shifts, const RiggingNumbers& numbers, AirframeReadings& all)
-{
-    std::map<int, double> called;
-    for (const DayShift& day : shifts)
-        if (day.shift.isCalled)
-            called.emplace(day.rigging, day.shift.median);
-    if (called.empty())
-        return;
-    for (CouplingReadings& coupling : all.couplings)
-        for (std::vector<LaterReading>* readings : {&coupling.readings, &coupling.others})
-            for (LaterReading& one : *readings)
-                if (const auto number = numbers.of(one.reading))
-                    if (const auto found = called.find(*number); found != called.end())
-                        one.shared = found->second;
 }
 
 } // namespace
@@ -144,7 +138,6 @@ AirframeReadings readingsUntil(const AirframeFacts& facts, const RiggingNumbers&
         all.couplings.push_back(
             couplingReadings(facts, numbers, coupling, readings[coupling.id], last, historyOfCoupling));
     all.shifts = shiftsOf(riggingDays(all, numbers));
-    handDown(all.shifts, numbers, all);
     return all;
 }
 

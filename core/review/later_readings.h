@@ -19,18 +19,30 @@ struct LaterReading
     double rigging = 0;          // its number, or a place between the numbers
     std::optional<double> score; // empty while the fitting has no band
     bool inDoubt = false;        // its gauge was in quarantine on that day
-    double shared = 0;           // in scores: what all couplings of that day have in common; 0 unless called
+    // What the season tells of it, mm (season_review.h): offsets of who read and with what, as far as they
+    // are told; what all couplings share on a day that neither explains; and where its coupling's path then
+    // lies.
+    double person = 0;
+    double gauge = 0;
+    double day = 0;
+    std::optional<double> path;
+
+    double notItsOwn() const { return person + gauge + day; }
 };
 
-// All couplings of one rigging, each against its own band (docs/method.md I).
+// What all couplings of one rigging share: of what paths and offsets leave (docs/method.md I, M). On a day
+// that an offset explains, with that offset. Of riggings that no season holds against their bands, and never
+// called.
 struct DayShift
 {
     int rigging = 0;
     Moment when;
     numbers::SharedShift shift;
-    double millimetres = 0;      // median over the couplings of score times their own scatter
+    double millimetres = 0;      // median over the couplings
     std::vector<GaugeId> gauges; // that the readings were taken with; empty when not known
     std::vector<PersonId> persons;
+    std::optional<GaugeId> ofGauge; // whose offset explains it
+    std::optional<PersonId> ofPerson;
 };
 
 // Every coupling in use with its history and what was read at riggings, oldest first, up to a day. The first

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/numbers/offsets.h"
-#include "core/review/later_readings.h"
 #include "core/review/review_period.h"
+#include "core/review/season_review.h"
 
 #include <optional>
 #include <vector>
@@ -16,7 +16,11 @@ struct MeasuredOffset
     double lower = 0; // 95 %
     double upper = 0;
 
-    bool isShown() const { return lower > 0 || upper < 0; } // the interval does not hold 0
+    // The interval does not hold 0, and what it tells of is no trifle.
+    bool isShown() const
+    {
+        return (lower > 0 || upper < 0) && (estimate >= kLeastOffsetTold || estimate <= -kLeastOffsetTold);
+    }
 };
 
 template <typename Who> struct MeasuredBy
@@ -24,13 +28,13 @@ template <typename Who> struct MeasuredBy
     Who who;
     int readings = 0;
     std::optional<MeasuredOffset> offset; // empty: see MeasurerOffsets' states, or too few readings
-    // Standard deviation of this one's readings about the middle of each coupling's band, less what the
-    // day shared; through the median scatter. Empty below two readings.
+    bool isHidden = false;                // it cannot be told from the other factor, though others can
+    // Standard deviation of this one's readings about each coupling's path, mm. Empty below two readings.
     std::optional<double> spread;
 };
 
-// Who measures like whom (docs/method.md J): readings of riggings in the period against their bands, those in
-// doubt left out. In mm through the median scatter of the bands.
+// Who measures like whom (docs/method.md J): those who read in the period, with what all readings up to its
+// end say of them, mm. Readings in doubt are left out.
 struct MeasurerOffsets
 {
     std::vector<MeasuredBy<PersonId>> persons; // in the order of the file
@@ -39,10 +43,9 @@ struct MeasurerOffsets
     numbers::OffsetsState gaugesState = numbers::OffsetsState::OneLevel;
     std::vector<numbers::OffsetFactor> personsHiddenBehind;
     std::vector<numbers::OffsetFactor> gaugesHiddenBehind;
-    double scatter = 0; // the median one, mm
 };
 
 MeasurerOffsets measurerOffsetsOf(const AirframeFacts& facts, const AirframeReadings& all,
-                                  const ReviewPeriod& period);
+                                  const SeasonReview& season, const ReviewPeriod& period);
 
 } // namespace rig

@@ -1,7 +1,5 @@
 #include "core/review/movement.h"
 
-#include "core/baseline/gap_numbers.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -9,27 +7,10 @@ namespace rig {
 
 namespace {
 
-using numbers::Chart;
-using numbers::Interval;
-
-std::vector<double> scoresOf(std::span<const LaterReading> readings, bool own)
-{
-    std::vector<double> scores;
-    for (const LaterReading& one : readings)
-        scores.push_back(*one.score - (own ? one.shared : 0));
-    return scores;
-}
-
-std::vector<Interval> intervalsOf(std::span<const LaterReading> readings)
-{
-    std::vector<Interval> intervals;
-    for (const LaterReading& one : readings)
-        intervals.push_back(inNumbers(one.reading.interval));
-    return intervals;
-}
+using numbers::MovementKind;
 
 // The last time in the period that the EWMA was beyond its limit.
-std::optional<DriftFlag> driftFlagOf(const Chart& chart, double limit, std::size_t periodFrom)
+std::optional<DriftFlag> driftFlagOf(const numbers::Chart& chart, double limit, std::size_t periodFrom)
 {
     const std::vector<double>& ewma = chart.ewma;
     std::size_t last = ewma.size();
@@ -44,35 +25,104 @@ std::optional<DriftFlag> driftFlagOf(const Chart& chart, double limit, std::size
     const double side = flag.isUp ? 1 : -1;
     while (flag.signal > 0 && side * ewma[flag.signal - 1] > limit)
         --flag.signal;
-    const std::vector<double>& cusum = flag.isUp ? chart.cusumUp : chart.cusumDown;
-    flag.onset = flag.signal;
-    while (flag.onset > 0 && cusum[flag.onset - 1] > 0)
-        --flag.onset;
     return flag;
 }
 
-std::optional<ScatterNow> scatterOf(const FittingHistory& fitting, std::span<const LaterReading> readings)
+ChangeKind namedKind(const numbers::KindChances& chances)
 {
-    const std::size_t count = std::min(readings.size(), kReadingsForScatterNow);
-    const auto now =
-        numbers::IntervalPosterior::of(numbers::intervalSetOf(intervalsOf(readings.last(count))));
-    if (count < static_cast<std::size_t>(kReadingsForBand) || !now || !fitting.baseline.band())
-        return std::nullopt;
-    ScatterNow scatter;
-    scatter.readings = static_cast<int>(count);
-    scatter.now = now->meanSigma();
-    scatter.baseline = fitting.baseline.band()->scatter;
-    scatter.chanceLarger = now->sigmaExceeds(*fitting.baseline.posterior());
-    scatter.from = readings.size() - count;
-    return scatter;
+    if (chances.step >= numbers::kKindNamed)
+        return ChangeKind::Step;
+    return chances.drift >= numbers::kKindNamed ? ChangeKind::Drift : ChangeKind::StepOrDrift;
 }
+
+// The changes of one path in the words of the review.
+class ChangeTeller
+{
+public:
+    ChangeTeller(const numbers::Movement& path, const std::vector<LaterReading>& readings,
+                 std::size_t periodFrom)
+        : m_path{path}, m_readings{readings}, m_periodFrom{periodFrom}
+    {
+    }
+
+    std::vector<PathChangeTold> told() const
+    {
+        std::vector<PathChangeTold> changes{changeOf(m_path.first, 0)};
+        if (m_path.second.moved() < numbers::kMovedWithChart)
+            return changes;
+        PathChangeTold second = changeOf(m_path.second, 1);
+        if (hasStopped(changes.front(), second)) {
+            changes.front().endedAt = second.at;
+            changes.front().endedOn = second.day;
+            changes.front().isOfPeriod = second.isOfPeriod && reachesPeriod(second.atUpper);
+            return changes;
+        }
+        if (second.rate)
+            second.rate = rateNowOf(m_path);
+        changes.push_back(std::move(second));
+        return changes;
+    }
+
+private:
+    PathChangeTold changeOf(const numbers::KindChances& chances, std::size_t change) const
+    {
+        PathChangeTold told;
+        told.kind = namedKind(chances);
+        told.chance = chances.moved();
+        if (told.kind != ChangeKind::Drift)
+            told.step = sizeOf(m_path, MovementKind::Step, change);
+        if (told.kind != ChangeKind::Step)
+            told.rate = sizeOf(m_path, MovementKind::Drift, change);
+        const auto asStep = placeOf(m_path, MovementKind::Step, change);
+        const auto asDrift = placeOf(m_path, MovementKind::Drift, change);
+        const bool isLikelierStep = asStep && (!asDrift || chances.step >= chances.drift);
+        const numbers::MovementPlace& likelier = isLikelierStep ? *asStep : *asDrift;
+        told.at = likelier.mode;
+        told.atLower = likelier.lower();
+        told.atUpper = likelier.upper();
+        if (told.kind == ChangeKind::StepOrDrift && asStep && asDrift) {
+            told.atLower = std::min(asStep->lower(), asDrift->lower());
+            told.atUpper = std::max(asStep->upper(), asDrift->upper());
+        }
+        told.day = dayAt(told.at);
+        told.dayLower = dayAt(told.atLower);
+        told.dayUpper = dayAt(told.atUpper);
+        told.isOfPeriod =
+            told.kind == ChangeKind::Step ? reachesPeriod(told.atUpper) : m_periodFrom < m_readings.size();
+        return told;
+    }
+
+    // A drift whose rate after a further bend may as well be none.
+    bool hasStopped(const PathChangeTold& first, const PathChangeTold& second) const
+    {
+        if (first.kind != ChangeKind::Drift || second.kind != ChangeKind::Drift)
+            return false;
+        const auto now = rateNowOf(m_path);
+        return now && now->interval.lower <= 0 && now->interval.upper >= 0;
+    }
+
+    bool reachesPeriod(double rigging) const
+    {
+        return m_periodFrom < m_readings.size() && rigging >= m_readings[m_periodFrom].rigging;
+    }
+
+    Day dayAt(double rigging) const
+    {
+        const auto at = std::ranges::lower_bound(m_readings, rigging, {}, &LaterReading::rigging);
+        return (at == m_readings.end() ? m_readings.back() : *at).reading.when.localDay();
+    }
+
+    const numbers::Movement& m_path;
+    const std::vector<LaterReading>& m_readings;
+    std::size_t m_periodFrom;
+};
 
 class MovementMaker
 {
 public:
-    MovementMaker(const CouplingReadings& all, const FittingHistory& fitting, const ReviewPeriod& period,
-                  double riggingsToCome)
-        : m_all{all}, m_fitting{fitting}, m_period{period}, m_riggingsToCome{riggingsToCome}
+    MovementMaker(const CouplingReadings& all, const FittingHistory& fitting, const SeasonReview& season,
+                  const ReviewPeriod& period, double riggingsToCome)
+        : m_all{all}, m_fitting{fitting}, m_season{season}, m_period{period}, m_riggingsToCome{riggingsToCome}
     {
     }
 
@@ -81,118 +131,120 @@ public:
         for (const LaterReading& one : m_all.readings)
             if (one.reading.fitting == m_fitting.fitting.id && one.score && !one.inDoubt)
                 m_movement.readings.push_back(one);
+        std::ranges::stable_sort(m_movement.readings, {}, &LaterReading::rigging);
         const auto isBefore = [this](const LaterReading& one) {
             return one.reading.when.localDay() < m_period.from;
         };
-        m_periodFrom = static_cast<std::size_t>(std::ranges::count_if(m_movement.readings, isBefore));
-        addCharts();
-        addLine();
-        addChange();
-        m_movement.scatter =
-            scatterOf(m_fitting, std::span<const LaterReading>{m_movement.readings}.subspan(m_periodFrom));
-        if (m_movement.scatter)
-            m_movement.scatter->from += m_periodFrom;
+        m_movement.periodFrom =
+            static_cast<std::size_t>(std::ranges::count_if(m_movement.readings, isBefore));
+        addChart();
+        const auto told = m_season.fittings.find(m_fitting.fitting.id);
+        if (told == m_season.fittings.end() ||
+            told->second.movement.riggings < numbers::kRiggingsBeforeChange + numbers::kRiggingsAfterChange)
+            return std::move(m_movement);
+        m_movement.path = told->second.movement;
+        if (told->second.isTold())
+            m_movement.changes =
+                ChangeTeller{*m_movement.path, m_movement.readings, m_movement.periodFrom}.told();
+        addForecast();
+        if (told->second.scatter)
+            addScatter(*told->second.scatter);
+        addExcursion();
+        addSingles();
         return std::move(m_movement);
     }
 
 private:
-    void addCharts()
+    void addChart()
     {
         const auto limits = numbers::chartLimitsFor(m_fitting.baseline.readings());
         if (!limits || m_movement.readings.empty())
             return;
+        std::vector<double> scores;
+        for (const LaterReading& one : m_movement.readings)
+            scores.push_back(*one.score - one.notItsOwn() / m_fitting.baseline.band()->scatter);
         m_movement.limits = *limits;
-        m_movement.chart = numbers::chartOf(scoresOf(m_movement.readings, false), *limits);
-        m_movement.ownChart = numbers::chartOf(scoresOf(m_movement.readings, true), *limits);
-        m_movement.drift = driftFlagOf(*m_movement.ownChart, limits->ewmaLimit(), m_periodFrom);
-        const auto asTheyAre = driftFlagOf(*m_movement.chart, limits->ewmaLimit(), m_periodFrom);
-        m_movement.sharedOnly = asTheyAre && !m_movement.drift;
+        m_movement.chart = numbers::chartOf(scores, *limits);
+        m_movement.flag = driftFlagOf(*m_movement.chart, limits->ewmaLimit(), m_movement.periodFrom);
     }
 
-    std::optional<numbers::IntervalTrend> lineFrom(std::size_t first) const
+    void addForecast()
     {
-        const auto readings = std::span<const LaterReading>{m_movement.readings}.subspan(first);
-        std::vector<double> riggings;
-        for (const LaterReading& one : readings)
-            riggings.push_back(one.rigging);
-        auto line = numbers::intervalTrendOf(riggings, intervalsOf(readings), kDriftUnit);
-        return line && line->isShown() ? line : std::nullopt;
-    }
-
-    void addLine()
-    {
-        const auto& drift = m_movement.drift;
-        m_movement.lineFrom = drift && drift->isRaised ? drift->onset : m_periodFrom;
-        m_movement.line = lineFrom(m_movement.lineFrom);
-        if (!m_movement.line && m_movement.lineFrom > m_periodFrom) {
-            m_movement.lineFrom = m_periodFrom; // too few since the onset
-            m_movement.line = lineFrom(m_periodFrom);
-        }
-        if (!m_movement.line || !m_period.isAnnualToCome() || !m_fitting.baseline.band())
+        if (!m_period.isAnnualToCome())
             return;
-        DriftForecast forecast;
+        AnnualForecast forecast;
         forecast.day = *m_period.annual;
         forecast.riggings = std::max(1.0, m_riggingsToCome);
         forecast.rigging = m_movement.readings.back().rigging + forecast.riggings;
         const BandEdges& outer = m_fitting.baseline.band()->outer;
-        const Interval band{outer.lower, outer.upper};
-        const auto reading = m_movement.line->chanceReadingOutside(band, forecast.rigging);
-        const auto mean = m_movement.line->chanceLineOutside(band, forecast.rigging);
-        if (!reading || !mean)
-            return;
-        forecast.chanceOutside = *reading;
-        forecast.chanceLineOutside = *mean;
+        const auto at = forecastOf(*m_movement.path, forecast.rigging, {outer.lower, outer.upper});
+        forecast.chanceOutside = at.chanceOutside;
+        forecast.chanceMeanOutside = at.chanceMeanOutside;
         m_movement.forecast = forecast;
     }
 
-    void addChange()
+    // Of readings of the period alone, as far as there are enough of them.
+    void addScatter(const numbers::ScatterChange& change)
     {
-        const std::size_t all = m_movement.readings.size();
-        m_movement.changeFrom =
-            std::max(m_periodFrom, all > kReadingsForStep ? all - kReadingsForStep : std::size_t{0});
-        m_movement.change = numbers::changePointOf(
-            intervalsOf(std::span<const LaterReading>{m_movement.readings}.subspan(m_movement.changeFrom)));
+        const std::size_t inPeriod = m_movement.readings.size() - m_movement.periodFrom;
+        if (inPeriod < numbers::kLeastReadingsNow)
+            return;
+        const int fittings = static_cast<int>(m_season.fittings.size());
+        m_movement.scatter = ScatterNow{static_cast<int>(change.readingsNow),
+                                        change.now,
+                                        change.before,
+                                        change.chanceGrown,
+                                        change.hasGrown(fittings),
+                                        change.hasShrunk(fittings),
+                                        m_movement.readings.size() - change.readingsNow};
+    }
+
+    void addExcursion()
+    {
+        for (std::size_t i = m_movement.periodFrom; i < m_movement.readings.size(); ++i) {
+            const auto& path = m_movement.readings[i].path;
+            const double away = path ? *path - m_fitting.baseline.band()->median : 0;
+            if (path && std::abs(away) >= std::abs(m_movement.excursion.value_or(0)))
+                m_movement.excursion = away;
+        }
+    }
+
+    void addSingles()
+    {
+        for (std::size_t i = m_movement.periodFrom; i < m_movement.readings.size(); ++i) {
+            const auto single = m_season.singles.find(m_movement.readings[i].reading.id);
+            if (single != m_season.singles.end())
+                m_movement.singles.push_back({i, single->second.away, single->second.explainedBy});
+        }
+        std::ranges::stable_sort(m_movement.singles, std::ranges::greater{},
+                                 [](const SingleTold& one) { return std::abs(one.away); });
     }
 
     const CouplingReadings& m_all;
     const FittingHistory& m_fitting;
+    const SeasonReview& m_season;
     const ReviewPeriod& m_period;
     double m_riggingsToCome;
-    std::size_t m_periodFrom = 0; // index of the period's first reading
     FittingMovement m_movement;
 };
 
 } // namespace
 
-bool ScatterNow::hasGrown() const
+const PathChangeTold* FittingMovement::told() const
 {
-    return chanceLarger >= kChanceForScatter && now >= kRatioForScatter * baseline;
+    for (auto change = changes.rbegin(); change != changes.rend(); ++change)
+        if (change->isOfPeriod)
+            return &*change;
+    return nullptr;
 }
 
-bool ScatterNow::hasShrunk() const
-{
-    return 1 - chanceLarger >= kChanceForScatter && baseline >= kRatioForScatter * now;
-}
-
-bool FittingMovement::hasStep() const
-{
-    return change && change->p <= kStepP;
-}
-
-std::optional<double> FittingMovement::stepAt() const
-{
-    if (!change)
-        return std::nullopt;
-    return readings[changeFrom + static_cast<std::size_t>(change->splitAfter)].rigging;
-}
-
-std::optional<FittingMovement> movementOf(const CouplingReadings& all, const ReviewPeriod& period,
-                                          double riggingsToCome)
+std::optional<FittingMovement> movementOf(const CouplingReadings& all, const SeasonReview& season,
+                                          const ReviewPeriod& period, double riggingsToCome)
 {
     const FittingHistory* fitting = all.history.on(period.to);
     if (!fitting)
         return std::nullopt;
-    return MovementMaker{all, *fitting, period, riggingsToCome}.make();
+    return MovementMaker{all, *fitting, season, period, riggingsToCome}.make();
 }
 
 double riggingsToCome(const RiggingNumbers& numbers, Day today, Day until)

@@ -1,5 +1,6 @@
 #include "core/review/outside_stories.h"
 
+#include "core/baseline/gap_numbers.h"
 #include "core/review/judging.h"
 #include "core/rigging/counts_as.h"
 #include "core/rigging/measured_before.h"
@@ -11,6 +12,11 @@
 namespace rig {
 
 namespace {
+
+double beyondOuterEdge(const numbers::Interval& reading, const BandEdges& outer)
+{
+    return std::max({reading.lower - outer.upper, outer.lower - reading.upper, 0.0});
+}
 
 class StoryTeller
 {
@@ -52,6 +58,8 @@ public:
             story.struck = *strike;
         story.question = questionAbout(reading);
         story.afterwards = afterwards(reading);
+        if (isOutside && judgement.band)
+            story.beyond = beyondOuterEdge(inNumbers(reading.interval), judgement.band->outer);
         return story;
     }
 
@@ -97,6 +105,49 @@ private:
     std::map<ReadingId, const Reading*> m_corrections;
 };
 
+// Whether the reading, with so much taken off, is no longer wholly beyond its band.
+bool isInsideWithout(const OutsideStory& story, double shift)
+{
+    const numbers::Interval reading = inNumbers(story.reading.interval);
+    return beyondOuterEdge({reading.lower - shift, reading.upper - shift}, story.judgement.band->outer) <= 0;
+}
+
+OutsideBy explanationOf(const OutsideStory& story, const LaterReading& later,
+                        const std::vector<PathChangeTold>& changes)
+{
+    if (later.gauge != 0 && isInsideWithout(story, later.gauge))
+        return OutsideBy::Gauge;
+    if (later.person != 0 && isInsideWithout(story, later.person))
+        return OutsideBy::Person;
+    if (later.person != 0 && later.gauge != 0 && isInsideWithout(story, later.person + later.gauge))
+        return OutsideBy::Both;
+    const bool isAfterChange = std::ranges::any_of(
+        changes, [&](const PathChangeTold& change) { return change.atLower <= story.rigging; });
+    if (!isAfterChange || !later.path)
+        return OutsideBy::Nothing;
+    const double moved = *later.path - story.judgement.band->median;
+    const bool explains =
+        isInsideWithout(story, moved) || isInsideWithout(story, moved + later.person + later.gauge);
+    return explains ? OutsideBy::Movement : OutsideBy::Nothing;
+}
+
+bool standsAlone(const OutsideStory& story)
+{
+    return story.wasFoundPartSeated() || story.corrected || story.struck || story.isOpen();
+}
+
+// Whether the second goes on where the first was: nothing was read inside between them.
+bool goesOn(const OutsideStory& one, const OutsideStory& next, const std::vector<LaterReading>& readings)
+{
+    if (standsAlone(one) || standsAlone(next) || one.by != next.by ||
+        one.judgement.direction != next.judgement.direction || one.reading.fitting != next.reading.fitting)
+        return false;
+    const auto between = [&](const LaterReading& later) {
+        return one.reading.when < later.reading.when && later.reading.when < next.reading.when;
+    };
+    return std::ranges::none_of(readings, between);
+}
+
 } // namespace
 
 std::vector<OutsideStory> outsideStories(const AirframeFacts& facts, const AirframeReadings& all,
@@ -110,6 +161,41 @@ std::vector<OutsideStory> outsideStories(const AirframeFacts& facts, const Airfr
                 stories.push_back(std::move(*story));
     std::ranges::stable_sort(stories, {}, [](const OutsideStory& one) { return one.reading.when; });
     return stories;
+}
+
+bool OutsideStory::wasFoundPartSeated() const
+{
+    return reading.state == SeatState::PartSeated || (corrected && corrected->state == SeatState::PartSeated);
+}
+
+void tellWhy(const CouplingReadings& all, CouplingReview& coupling)
+{
+    if (!coupling.movement)
+        return;
+    std::map<ReadingId, const LaterReading*> readings;
+    for (const std::vector<LaterReading>* some : {&all.readings, &all.others})
+        for (const LaterReading& one : *some)
+            readings.emplace(one.reading.id, &one);
+    for (OutsideStory& story : coupling.outside)
+        if (const auto later = readings.find(story.reading.id); later != readings.end() && story.beyond > 0)
+            story.by = explanationOf(story, *later->second, coupling.movement->changes);
+}
+
+std::vector<OutsideRun> outsideRunsOf(const std::vector<OutsideStory>& stories, const CouplingReadings& all)
+{
+    std::vector<OutsideRun> runs;
+    for (std::size_t i = 0; i < stories.size(); ++i) {
+        const OutsideStory& story = stories[i];
+        if (i == 0 || !goesOn(stories[i - 1], story, all.readings)) {
+            runs.push_back({i, 1, story.beyond, story.beyond});
+            continue;
+        }
+        OutsideRun& run = runs.back();
+        ++run.count;
+        run.nearest = std::min(run.nearest, story.beyond);
+        run.farthest = std::max(run.farthest, story.beyond);
+    }
+    return runs;
 }
 
 } // namespace rig

@@ -10,4 +10,9 @@ namespace rig {
 std::vector<OutsideStory> outsideStories(const AirframeFacts& facts, const AirframeReadings& all,
                                          const RiggingNumbers& numbers, const ReviewPeriod& period);
 
+// What brings each of a coupling's stories inside its band again, by what the season tells of its readings.
+void tellWhy(const CouplingReadings& all, CouplingReview& coupling);
+
+std::vector<OutsideRun> outsideRunsOf(const std::vector<OutsideStory>& stories, const CouplingReadings& all);
+
 } // namespace rig

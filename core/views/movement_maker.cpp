@@ -3,6 +3,7 @@
 #include "core/review/judging.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace rig {
 
@@ -16,38 +17,115 @@ TrendPlace placeOf(const LaterReading& one)
     return {one.reading.when, one.rigging};
 }
 
-std::optional<TrendPoint> onLine(const numbers::IntervalTrend& line, const TrendPlace& place)
+TrendPlace placeOnPath(const FittingMovement& movement, double rigging)
 {
-    const auto at = line.predictionAt(place.rigging);
-    if (!at)
-        return std::nullopt;
-    return TrendPoint{place.when, place.rigging, at->fit, at->fit, at->fit};
+    const auto at = std::ranges::lower_bound(movement.readings, rigging, {}, &LaterReading::rigging);
+    return placeOf(at == movement.readings.end() ? movement.readings.back() : *at);
 }
 
-void addLine(const FittingMovement& movement, TrendSeries& series)
+// The likeliest way that agrees with what is told.
+const numbers::MovementWay& wayToldOf(const FittingMovement& movement)
 {
-    for (const std::size_t index : {movement.lineFrom, movement.readings.size() - 1})
-        if (const auto point = onLine(*movement.line, placeOf(movement.readings[index])))
-            series.drift.push_back(*point);
+    if (!movement.changes.empty())
+        return movement.path->likeliestWay();
+    const auto steady = std::ranges::find_if(movement.path->ways, [](const numbers::MovementWay& way) {
+        return way.changes[0].kind == numbers::MovementKind::Steady;
+    });
+    return steady == movement.path->ways.end() ? movement.path->likeliestWay() : *steady;
 }
+
+class PathLine
+{
+public:
+    explicit PathLine(const FittingMovement& movement) : m_movement{movement} {}
+
+    std::vector<TrendPoint> points()
+    {
+        const auto& changes = m_movement.changes;
+        const bool isUnclear = std::ranges::any_of(
+            changes, [](const PathChangeTold& change) { return change.kind == ChangeKind::StepOrDrift; });
+        if (isUnclear)
+            followMeans();
+        else
+            followWay(wayToldOf(m_movement));
+        return std::move(m_points);
+    }
+
+private:
+    void add(const TrendPlace& place, double mm)
+    {
+        m_points.push_back({place.when, place.rigging, mm, mm, mm});
+    }
+
+    std::size_t firstReading() const
+    {
+        return std::min(m_movement.periodFrom, m_movement.readings.size() - 1);
+    }
+
+    void followMeans()
+    {
+        for (std::size_t i = firstReading(); i < m_movement.readings.size(); ++i)
+            if (m_movement.readings[i].path)
+                add(placeOf(m_movement.readings[i]), *m_movement.readings[i].path);
+    }
+
+    // Level, the two ends of each step, each bend, the last reading; a drift alone is drawn from its
+    // beginning.
+    void followWay(const numbers::MovementWay& way)
+    {
+        const bool isOneDrift = m_movement.changes.size() == 1 && !m_movement.changes.front().step;
+        const double begin = isOneDrift ? way.changes[0].at : m_movement.readings[firstReading()].rigging;
+        const double end = m_movement.readings.back().rigging;
+        add(placeOnPath(m_movement, begin), way.meanAt(begin));
+        for (const numbers::PathChange& change : way.changes) {
+            if (change.kind == numbers::MovementKind::Steady || change.at <= begin || change.at >= end)
+                continue;
+            if (change.kind == numbers::MovementKind::Step)
+                add(placeOnPath(m_movement, change.at), way.meanAt(std::nextafter(change.at, begin)));
+            add(placeOnPath(m_movement, change.at), way.meanAt(change.at));
+        }
+        add(placeOf(m_movement.readings.back()), way.meanAt(end));
+    }
+
+    const FittingMovement& m_movement;
+    std::vector<TrendPoint> m_points;
+};
 
 // The interval is that of a new reading. Days go on evenly with the riggings.
 void addFan(const FittingMovement& movement, TrendSeries& series)
 {
-    const DriftForecast& forecast = *movement.forecast;
+    const AnnualForecast& forecast = *movement.forecast;
     const TrendPlace from = placeOf(movement.readings.back());
     const std::int64_t end = std::max(noonOf(forecast.day).utcSeconds, from.when.utcSeconds + kDaySeconds);
     for (int i = 0; i <= kStepsOfFan; ++i) {
         const double share = static_cast<double>(i) / kStepsOfFan;
         const double rigging = from.rigging + share * forecast.riggings;
-        const auto at = movement.line->predictionAt(rigging);
-        if (!at)
-            return;
+        const auto at = numbers::forecastOf(*movement.path, rigging, {});
         const auto seconds =
             from.when.utcSeconds +
             static_cast<std::int64_t>(share * static_cast<double>(end - from.when.utcSeconds));
-        series.forecast.push_back(
-            {{seconds, from.when.offsetSeconds}, rigging, at->reading95.lower, at->fit, at->reading95.upper});
+        series.forecast.push_back({{seconds, from.when.offsetSeconds},
+                                   rigging,
+                                   at.reading.interval.lower,
+                                   at.mean.estimate,
+                                   at.reading.interval.upper});
+    }
+}
+
+void addChange(const FittingMovement& movement, const PathChangeTold& change, TrendSeries& series)
+{
+    const TrendPlace at = placeOnPath(movement, change.at);
+    series.changeWithin = {placeOnPath(movement, change.atLower), placeOnPath(movement, change.atUpper)};
+    switch (change.kind) {
+    case ChangeKind::Step:
+        series.change = at;
+        return;
+    case ChangeKind::Drift:
+        series.onset = at;
+        return;
+    case ChangeKind::StepOrDrift:
+        series.either = at;
+        return;
     }
 }
 
@@ -66,15 +144,12 @@ void drawMovement(const CouplingReview& coupling, const AirframeReview& review, 
     const FittingMovement& movement = *coupling.movement;
     if (movement.forecast)
         series.annualRigging = movement.forecast->rigging;
-    if (movement.line)
-        addLine(movement, series);
+    if (movement.path)
+        series.path = PathLine{movement}.points();
     if (movement.forecast)
         addFan(movement, series);
-    if (movement.drift && movement.drift->isRaised)
-        series.onset = placeOf(movement.readings[movement.drift->onset]);
-    else if (movement.hasStep())
-        series.change = placeOf(
-            movement.readings[movement.changeFrom + static_cast<std::size_t>(movement.change->splitAfter)]);
+    if (const PathChangeTold* told = movement.told())
+        addChange(movement, *told, series);
 }
 
 std::vector<ShiftDay> shiftDaysOf(const std::vector<DayShift>& shifts, const CauseOfShift& causeOf)

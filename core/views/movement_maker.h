@@ -14,8 +14,8 @@ namespace rig {
 // Words what a called shift comes from; empty when nothing names itself.
 using CauseOfShift = std::function<std::string(const DayShift&)>;
 
-// What the numbers say of a coupling, laid over its readings: the line, the fan to the annual, where the
-// drift began, a step. `series` is that coupling's.
+// What the numbers say of a coupling, laid over its readings: its path, the fan to the annual, and where the
+// change that is told began. `series` is that coupling's.
 void drawMovement(const CouplingReview& coupling, const AirframeReview& review, TrendSeries& series);
 
 // Every coupling in its own scatters with the shared shift of each rigging day, over the whole file up to the

@@ -11,6 +11,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace rig {
@@ -74,10 +75,13 @@ struct TrendSeries
     std::vector<TrendReading> readings;
     std::vector<TrendFitting> fittings;
     std::vector<TrendEvent> events;
-    std::vector<TrendPoint> drift;    // fitted line, oldest first
-    std::vector<TrendPoint> forecast; // goes on from the line, with its interval
+    std::vector<TrendPoint> path;     // where the readings lie without their scatter, oldest first
+    std::vector<TrendPoint> forecast; // goes on from there, with its interval
     std::optional<TrendPlace> onset;  // of the drift
-    std::optional<TrendPlace> change; // the mean made a step here
+    std::optional<TrendPlace> change; // the path made a step here
+    std::optional<TrendPlace> either; // a step or a drift, not yet to be told apart
+    // Between these two the change began, as surely as 95 in 100.
+    std::optional<std::pair<TrendPlace, TrendPlace>> changeWithin;
     std::optional<Moment> annualDue;
     std::optional<double> annualRigging; // riggings expected by then; without it only dates show the annual
 };

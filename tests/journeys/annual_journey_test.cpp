@@ -66,8 +66,8 @@ TEST_P(BeforeTheAnnualJourney, GoesFromTheDriftBeforeTheLastAnnualToItsTrend)
     press(Qt::Key_Return);
     EXPECT_EQ(textOf(page(), "annualTitle"), "Before the annual of 20 February 2026");
     EXPECT_TRUE(row(0, 0).contains("Left flap")) << row(0, 0).toStdString();
-    EXPECT_TRUE(row(0, 6).contains("the gap has been growing since about rigging"))
-        << row(0, 6).toStdString();
+    EXPECT_TRUE(row(0, 7).contains("the gap has been growing since about rigging"))
+        << row(0, 7).toStdString();
     EXPECT_TRUE(part<QLabel>(page(), "headline").text().contains("Left flap: the gap has been growing"));
     press(Qt::Key_Return);
     Typist::look();

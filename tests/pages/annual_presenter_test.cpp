@@ -24,14 +24,15 @@ protected:
         return *found;
     }
 
-    // Twelve riggings where the band is, twelve well above it.
+    // Twelve riggings where the band is; of the twelve after them each second one leaf higher.
     void tellADrift()
     {
         // In one transaction: the disk is asked once.
         must(scene.store.records().together([this]() -> Outcome {
             scene.baselineDay(dayOf(2026, 3, 7));
             for (int i = 0; i < 24; ++i)
-                scene.rig(dayOf(2026, 4, 4) + std::chrono::days{7 * i}, i < 12 ? 500 : 550);
+                scene.rig(dayOf(2026, 4, 4) + std::chrono::days{7 * i},
+                          500 + (i < 12 ? 0 : 50 * ((i - 10) / 2)));
             return Done{};
         }));
     }
@@ -49,8 +50,8 @@ TEST_F(BeforeTheAnnual, SaysOfACouplingWithoutReadingsThatNothingIsKnown)
     const AnnualRow& left = row(before, "Left aileron");
     EXPECT_EQ(left.says, Says::NotRead);
     EXPECT_EQ(left.saysInWords, "not read");
-    EXPECT_EQ(left.drift.figure, QString{});
-    EXPECT_EQ(left.drift.instead, "no band yet");
+    EXPECT_EQ(left.moved.figure, QString{});
+    EXPECT_EQ(left.moved.instead, "no band yet");
     EXPECT_EQ(left.chance.instead, "no band yet");
     EXPECT_TRUE(left.signs.contains("no reading in this period"));
     EXPECT_TRUE(before.nothingGrave.contains("one sign only"));
@@ -65,8 +66,8 @@ TEST_F(BeforeTheAnnual, PutsACouplingThatOpensFirstWithItsIntervalAndSaysSoAtThe
     const AnnualView told = view();
     EXPECT_EQ(told.rows.front().name, "Left aileron");
     EXPECT_TRUE(told.rows.front().isGrave);
-    EXPECT_TRUE(told.rows.front().drift.standsOut);
-    EXPECT_TRUE(told.rows.front().drift.beside.contains(" to "));
+    EXPECT_TRUE(told.rows.front().moved.standsOut);
+    EXPECT_TRUE(told.rows.front().moved.beside.contains(" to "));
     ASSERT_EQ(told.headlines.size(), 1u);
     EXPECT_TRUE(told.headlines.front().sentence.startsWith(
         "Left aileron: the gap has been growing since about rigging 1"));

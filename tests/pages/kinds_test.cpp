@@ -162,8 +162,8 @@ TEST_F(KindsOfCouplings, BeforeTheAnnualSaysThereIsNoGapAndMissesNothing)
     EXPECT_NE(shapeOf(row->says), MarkShape::DiscTick);
     EXPECT_NE(shapeRoleOf(row->says), Role::Inside) << "nothing is green that no gap speaks for";
     EXPECT_TRUE(row->signs.isEmpty()) << row->signs.join(", ").toStdString();
-    for (const QString& said :
-         {row->saysInWords, row->noBand, row->drift.instead, row->scatter.instead, row->chance.instead})
+    for (const QString& said : {row->saysInWords, row->noBand, row->moved.instead, row->excursion.instead,
+                                row->scatter.instead, row->chance.instead})
         EXPECT_EQ(said, "no gap to measure");
     EXPECT_FALSE(row->bar.hasGap);
     for (const AnnualStory& story : view.tooFew)

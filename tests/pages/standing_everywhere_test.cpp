@@ -183,8 +183,8 @@ const std::vector<Story>& stories()
          [](ToldFile& file) { file.refit(kDay + std::chrono::days{1}, "sleeve refitted"); }},
         {"its scatter grew", Says::Scatters,
          [](ToldFile& file) {
-             for (int i = 0; i < 12; ++i)
-                 file.rig(kDay - std::chrono::days{60 - 2 * i}, i % 2 ? 440 : 560);
+             for (int i = 0; i < 24; ++i)
+                 file.rig(kDay - std::chrono::days{60 - 2 * i}, i < 14 ? 500 : (i % 2 ? 440 : 560));
              file.today(500);
          }},
         {"no gap, and read while it was another kind", Says::NoGap,

@@ -68,10 +68,10 @@ TEST_F(TrendsMovement, DrawsTheLineFromTheOnsetAndTheFanToTheAnnual)
     const TrendSeries& series = all.find(hangar.leftAileron)->series;
     ASSERT_TRUE(series.onset);
     EXPECT_NEAR(series.onset->rigging, 13, 2);
-    ASSERT_EQ(series.drift.size(), 2U);
-    EXPECT_EQ(series.drift.front().rigging, series.onset->rigging);
-    EXPECT_EQ(series.drift.back().rigging, 24);
-    EXPECT_LT(series.drift.front().middle, series.drift.back().middle);
+    ASSERT_EQ(series.path.size(), 2U);
+    EXPECT_EQ(series.path.front().rigging, series.onset->rigging);
+    EXPECT_EQ(series.path.back().rigging, 24);
+    EXPECT_LT(series.path.front().middle, series.path.back().middle);
     ASSERT_GT(series.forecast.size(), 2U);
     EXPECT_EQ(series.forecast.front().rigging, 24);
     EXPECT_EQ(series.forecast.back().rigging, *series.annualRigging);
@@ -108,7 +108,7 @@ TEST_F(TrendsMovement, DoesNotSpeakOfMovementWithTooFewReadings)
     scene.rig(dayOf(2026, 4, 4), 500);
     show();
     EXPECT_TRUE(text("movementTitle").startsWith("Too few readings"));
-    EXPECT_TRUE(view().find(hangar.leftAileron)->series.drift.empty());
+    EXPECT_TRUE(view().find(hangar.leftAileron)->series.path.empty());
 }
 
 TEST_F(TrendsMovement, LaysAllCouplingsTogetherByOneLetterAndBackByEnter)

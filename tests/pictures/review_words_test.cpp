@@ -2,6 +2,7 @@
 #include "app/wording/review_words.h"
 #include "app/wording/sentence_parts.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 using namespace rig;
@@ -29,15 +30,41 @@ protected:
         coupling.coupling.name = "Left flap";
     }
 
-    // A flag that was raised at the second of three readings and dated to the first.
-    void addDrift(bool isUp, bool isRaised)
+    PathChangeTold& addChange(ChangeKind kind, double size)
     {
-        FittingMovement movement;
-        movement.readings.resize(3);
-        for (int i = 0; i < 3; ++i)
-            movement.readings[static_cast<std::size_t>(i)].rigging = 233 + i;
-        movement.drift = DriftFlag{1, 0, isUp, isRaised};
-        coupling.movement = movement;
+        PathChangeTold change;
+        change.kind = kind;
+        change.at = 233;
+        change.atLower = 230;
+        change.atUpper = 236;
+        change.day = day(2026, 5, 12);
+        change.dayLower = day(2026, 5, 2);
+        change.dayUpper = day(2026, 5, 20);
+        change.isOfPeriod = true;
+        const numbers::EstimateWithInterval estimate{size, {size - 0.02, size + 0.02}};
+        if (kind != ChangeKind::Drift)
+            change.step = estimate;
+        if (kind != ChangeKind::Step)
+            change.rate = estimate;
+        coupling.movement = FittingMovement{};
+        coupling.movement->changes = {change};
+        return coupling.movement->changes.front();
+    }
+
+    // Outside one after the other, above, so far beyond the edge.
+    void addOutside(const std::vector<double>& beyond, OutsideBy by)
+    {
+        for (std::size_t i = 0; i < beyond.size(); ++i) {
+            OutsideStory story;
+            story.reading.when = noonOf(day(2026, 5, 12) + std::chrono::days{7 * static_cast<int>(i)});
+            story.reading.interval = {Gap::micrometres(900), Gap::micrometres(910)};
+            story.judgement.verdict = Verdict::Outside;
+            story.judgement.direction = Direction::Above;
+            story.by = by;
+            story.beyond = beyond[i];
+            coupling.outside.push_back(story);
+        }
+        coupling.runs = {{0, beyond.size(), std::ranges::min(beyond), std::ranges::max(beyond)}};
     }
 
     SharedShiftStory shiftOn(std::vector<std::pair<Day, double>> days)
@@ -66,17 +93,78 @@ std::string plain(const QString& text)
 
 } // namespace
 
-TEST_F(WordsOfAReview, SayThatTheGapHasBeenGrowingOrShrinking)
+TEST_F(WordsOfAReview, SayADriftAsARateAndSinceWhen)
 {
-    addDrift(true, true);
+    addChange(ChangeKind::Drift, 0.35);
     EXPECT_EQ(plain(ReviewWords::sign(Sign::Drift, coupling)),
               "the gap has been growing since about rigging 233");
-    addDrift(false, true);
+    EXPECT_EQ(plain(ReviewWords::movement(coupling)), "drift +0.35 (+0.33 to +0.37, since rigging 233)");
+    EXPECT_EQ(
+        plain(ReviewWords::movementSentence(coupling)),
+        "The drift is +0.35 mm per 100 riggings (95 % interval +0.33 to +0.37). It began at about rigging "
+        "233, 12 May 2026: between riggings 230 and 236, 2 May 2026 and 20 May 2026.");
+    PathChangeTold& ended = addChange(ChangeKind::Drift, -0.35);
     EXPECT_EQ(plain(ReviewWords::sign(Sign::Drift, coupling)),
               "the gap has been shrinking since about rigging 233");
-    addDrift(false, false);
+    ended.endedAt = 250;
+    ended.endedOn = day(2026, 8, 3);
     EXPECT_EQ(plain(ReviewWords::sign(Sign::DriftEnded, coupling)),
-              "the gap shrank from about rigging 233 on, and no more at the end");
+              "the gap shrank from about rigging 233 to about rigging 250, and no more since");
+    EXPECT_FALSE(ReviewWords::isMoving(coupling));
+}
+
+TEST_F(WordsOfAReview, SayAStepInMillimetres)
+{
+    addChange(ChangeKind::Step, 0.09);
+    coupling.signs = {Sign::Step};
+    EXPECT_EQ(plain(ReviewWords::gravest(coupling)),
+              "Left flap: the gap became 0.09 mm larger by a step at about rigging 233.");
+    EXPECT_EQ(plain(ReviewWords::movement(coupling)), "step +0.09 (+0.07 to +0.11, since rigging 233)");
+    const std::string said = plain(ReviewWords::movementSentence(coupling));
+    EXPECT_EQ(said.find("The step is +0.09 mm (95 % interval +0.07 to +0.11)."), 0U) << said;
+    EXPECT_EQ(said.find("per 100"), std::string::npos) << said;
+}
+
+TEST_F(WordsOfAReview, SayThatAStepOrADriftCannotBeToldApartYet)
+{
+    addChange(ChangeKind::StepOrDrift, 0.09);
+    EXPECT_NE(plain(ReviewWords::sign(Sign::StepOrDrift, coupling)).find("not yet to be told apart"),
+              std::string::npos);
+    const std::string said = plain(ReviewWords::movementSentence(coupling));
+    EXPECT_EQ(said.find("As a step it is +0.09 mm (95 % interval"), 0U) << said;
+    EXPECT_NE(said.find("as a drift +0.09 mm per 100 riggings"), std::string::npos) << said;
+}
+
+TEST_F(WordsOfAReview, SayNoRateWhereNothingIsTold)
+{
+    coupling.movement = FittingMovement{};
+    coupling.movement->path = numbers::Movement{};
+    EXPECT_TRUE(ReviewWords::movementSentence(coupling).isEmpty());
+    EXPECT_TRUE(ReviewWords::movement(coupling).isEmpty());
+    EXPECT_EQ(plain(ReviewWords::whyNoMovement(coupling)), "none told");
+    addChange(ChangeKind::Step, 0.09).isOfPeriod = false;
+    EXPECT_TRUE(ReviewWords::movement(coupling).isEmpty()) << "of before the period";
+}
+
+TEST_F(WordsOfAReview, TellARunOutsideInOneStory)
+{
+    addChange(ChangeKind::Step, 0.09);
+    addOutside({0.06, 0.11, 0.08}, OutsideBy::Movement);
+    EXPECT_EQ(plain(words.outsideTitle(coupling, coupling.runs.front())),
+              "Left flap: 3 readings outside, 12 May 2026 to 26 May 2026");
+    EXPECT_EQ(
+        plain(words.outside(coupling, coupling.runs.front()).join(' ')),
+        "All of them above its band. 0.06 to 0.11 mm beyond the edge. The step explains this. No question "
+        "was asked, and nothing is noted of what was found.");
+}
+
+TEST_F(WordsOfAReview, TellTheFarthestReadingOutsideThatNothingExplains)
+{
+    addOutside({0.02, 0.46, 0.01}, OutsideBy::Nothing);
+    coupling.signs = {Sign::Outside};
+    const std::string said = plain(words.gravestFigures(coupling));
+    EXPECT_EQ(said.find("The farthest on 19 May 2026: 0.90–0.91 mm. At least 0.46 mm beyond the edge."), 0U)
+        << said;
 }
 
 TEST_F(WordsOfAReview, NeverSayThatAChanceIsNoneOrCertain)
@@ -91,9 +179,9 @@ TEST_F(WordsOfAReview, SayWhatIsMissingWhereThereIsNoBand)
     EXPECT_EQ(plain(ReviewWords::noBand(coupling)), "no band yet: no fitting has begun");
     coupling.fitting = Fitting{};
     EXPECT_EQ(plain(ReviewWords::noBand(coupling)), "no band yet: no confirmed reading");
-    EXPECT_EQ(plain(ReviewWords::whyNoDrift(coupling)), "no band yet");
+    EXPECT_EQ(plain(ReviewWords::whyNoMovement(coupling)), "no band yet");
     coupling.band = Band{};
-    EXPECT_EQ(plain(ReviewWords::whyNoDrift(coupling)), "not read");
+    EXPECT_EQ(plain(ReviewWords::whyNoMovement(coupling)), "not read");
 }
 
 TEST_F(WordsOfAReview, SayWhichWayALeafSetReadAndThatEachJointIsLookedAtAllTheSame)
@@ -116,18 +204,21 @@ TEST_F(WordsOfAReview, DoNotMakeOneDirectionOutOfTwo)
     const SharedShiftStory story = shiftOn({{day(2025, 7, 11), 0.04}, {day(2025, 8, 2), -0.01}});
     const std::string said = plain(words.shift(story));
     EXPECT_NE(said.find("high on one day and low on another"), std::string::npos) << said;
-    EXPECT_NE(said.find("neither gauge nor person in common"), std::string::npos) << said;
+    EXPECT_NE(said.find("neither a gauge nor a person explains it"), std::string::npos) << said;
 }
 
 TEST_F(WordsOfAReview, SayOfAPersonsOffsetHowMuchWhichWayAndHowSure)
 {
     MeasurerOffsets offsets;
     offsets.personsState = numbers::OffsetsState::Estimated;
-    offsets.persons = {{facts.persons[0].id, 40, MeasuredOffset{0.02, 0.012, 0.028}, 0.02},
-                       {facts.persons[1].id, 40, MeasuredOffset{-0.003, -0.011, 0.005}, 0.02}};
+    offsets.persons = {{facts.persons[0].id, 40, MeasuredOffset{0.02, 0.012, 0.028}, false, 0.02},
+                       {facts.persons[1].id, 40, MeasuredOffset{-0.003, -0.004, -0.002}, false, 0.02}};
     const QStringList said = words.personOffsets(offsets);
-    ASSERT_EQ(said.size(), 2);
-    EXPECT_EQ(plain(said.front()), "J. Iver reads 0.020 mm high (95 % interval +0.012 to +0.028).");
+    ASSERT_EQ(said.size(), 2) << "3 micrometres are a trifle, however sure";
+    EXPECT_EQ(plain(said.front()), "J. Iver reads about 0.020 mm high (0.012 to 0.028).");
+    offsets.persons[0].offset = MeasuredOffset{-0.02, -0.028, -0.012};
+    EXPECT_EQ(plain(words.personOffsets(offsets).front()),
+              "J. Iver reads about 0.020 mm low (0.012 to 0.028).");
 }
 
 TEST_F(WordsOfAReview, SayWhyPersonsCannotBeToldApart)
@@ -135,7 +226,7 @@ TEST_F(WordsOfAReview, SayWhyPersonsCannotBeToldApart)
     MeasurerOffsets offsets;
     offsets.personsState = numbers::OffsetsState::CannotBeToldApart;
     offsets.personsHiddenBehind = {numbers::OffsetFactor::Day};
-    offsets.persons = {{facts.persons[0].id, 8, {}, {}}, {facts.persons[1].id, 4, {}, {}}};
+    offsets.persons = {{facts.persons[0].id, 8, {}, false, {}}, {facts.persons[1].id, 4, {}, false, {}}};
     EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("so a person cannot be told from a day."),
               std::string::npos);
     offsets.personsHiddenBehind = {};

@@ -143,7 +143,7 @@ inline TrendSeries leftFlap()
                      {at(2025, 7, 11, 14), 244.5, EventKind::Note, "cleaned and greased"},
                      {at(2025, 7, 20, 14), 246.5, EventKind::Note, "leaf set B in quarantine"}};
     for (const double rigging : {236.0, 263.0})
-        series.drift.push_back(
+        series.path.push_back(
             {at(2025, rigging > 250 ? 10 : 6, 1), rigging, 0, 1.165 + (rigging - 236) * 0.0023, 0});
     for (const double more : {0.0, 4.0, 8.0, 13.0}) {
         const double middle = 1.227 + more * 0.0023;

@@ -12,6 +12,9 @@
 #include "core/views/movement_maker.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numeric>
+#include <tuple>
 
 namespace rig {
 
@@ -75,15 +78,21 @@ private:
 
     void addFigures(const CouplingReview& one, AnnualRow& row) const
     {
-        row.drift.figure = ReviewWords::driftFigure(one);
-        row.drift.instead = ReviewWords::whyNoDrift(one);
-        if (!row.drift.figure.isEmpty()) {
-            row.drift.beside = ReviewWords::driftInterval(one);
-            row.drift.sortedBy = one.movement->line->slope;
-            row.drift.standsOut = one.has(Sign::Drift);
+        const FittingMovement* movement = one.movement ? &*one.movement : nullptr;
+        row.moved.figure = ReviewWords::movementFigure(one);
+        row.moved.instead = ReviewWords::whyNoMovement(one);
+        row.excursion.figure = ReviewWords::excursion(one);
+        row.excursion.instead = ReviewWords::whyNoFigure(one);
+        if (!row.excursion.figure.isEmpty())
+            row.excursion.sortedBy = std::abs(*movement->excursion);
+        if (!row.moved.figure.isEmpty()) {
+            row.moved.beside = ReviewWords::movementInterval(one);
+            row.moved.sortedBy = row.excursion.sortedBy;
+            row.moved.standsOut = ReviewWords::isMoving(one);
+            row.excursion.standsOut = row.moved.standsOut;
         }
         row.scatter.figure = ReviewWords::scatterNow(one);
-        row.scatter.instead = ReviewWords::whyNoDrift(one);
+        row.scatter.instead = ReviewWords::whyNoFigure(one);
         if (!row.scatter.figure.isEmpty()) {
             row.scatter.beside = ReviewWords::scatterBefore(one);
             row.scatter.sortedBy = one.movement->scatter->now;
@@ -93,7 +102,7 @@ private:
         row.chance.instead = ReviewWords::whyNoChance(one, m_review.period);
         if (!row.chance.figure.isEmpty()) {
             row.chance.sortedBy = one.movement->forecast->chanceOutside;
-            row.chance.standsOut = one.has(Sign::Drift);
+            row.chance.standsOut = row.moved.standsOut;
         }
     }
 
@@ -126,35 +135,43 @@ private:
     void addOffsets()
     {
         const MeasurerOffsets& all = m_review.measurers;
-        const std::string noPersons = ReviewWords::noOffset(all.personsState).toStdString();
-        const std::string noGauges = ReviewWords::noOffset(all.gaugesState).toStdString();
         for (const auto& one : all.persons)
-            m_view.persons.push_back(offsetRowOf(one, m_facts.nameOf(one.who), noPersons));
+            m_view.persons.push_back(
+                offsetRowOf(one, m_facts.nameOf(one.who), ReviewWords::noOffset(one, all.personsState)));
         for (const auto& one : all.gauges)
             if (const Gauge* gauge = m_facts.gauge(one.who))
-                m_view.gauges.push_back(offsetRowOf(one, m_words.gauge(*gauge).toStdString(), noGauges));
+                m_view.gauges.push_back(offsetRowOf(one, m_words.gauge(*gauge).toStdString(),
+                                                    ReviewWords::noOffset(one, all.gaugesState)));
         m_view.personSentences = m_words.personOffsets(m_review.measurers);
         m_view.gaugeSentences = m_words.gaugeOffsets(m_review.measurers);
     }
 
     void addOutside()
     {
-        std::vector<const OutsideStory*> stories;
-        for (const CouplingReview& one : m_review.couplings)
-            for (const OutsideStory& story : one.outside)
-                stories.push_back(&story);
-        const auto isOpen = [](const OutsideStory& story) {
-            return story.question && story.question->isOpen();
+        struct Told
+        {
+            const CouplingReview& coupling;
+            const OutsideRun& run;
+
+            const OutsideStory& first() const { return coupling.outside[run.first]; }
+            // In its own scatters, so that couplings compare.
+            double distance() const { return run.farthest / (coupling.band ? coupling.band->scatter : 1); }
         };
-        std::ranges::stable_sort(stories, [&](const OutsideStory* one, const OutsideStory* other) {
-            if (isOpen(*one) != isOpen(*other))
-                return isOpen(*one);
-            return other->reading.when < one->reading.when;
+        std::vector<Told> all;
+        for (const CouplingReview& one : m_review.couplings)
+            for (const OutsideRun& run : one.runs)
+                all.push_back({one, run});
+        std::vector<std::size_t> order(all.size());
+        std::iota(order.begin(), order.end(), std::size_t{0});
+        std::ranges::stable_sort(order, {}, [&all](std::size_t i) {
+            const OutsideStory& first = all[i].first();
+            return std::tuple{!first.isOpen(), first.by != OutsideBy::Nothing, -all[i].distance()};
         });
-        for (const OutsideStory* story : stories)
-            m_view.outside.push_back({m_words.outsideTitle(*story), m_words.outside(*story).join(' '),
+        for (const std::size_t i : order)
+            m_view.outside.push_back({m_words.outsideTitle(all[i].coupling, all[i].run),
+                                      m_words.outside(all[i].coupling, all[i].run).join(' '),
                                       MarkShape::Diamond, Role::Outside,
-                                      isOpen(*story) ? AnnualWords::stillOpen() : QString{}});
+                                      all[i].first().isOpen() ? AnnualWords::stillOpen() : QString{}});
     }
 
     void addQuestions()

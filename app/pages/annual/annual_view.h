@@ -33,8 +33,9 @@ struct AnnualRow
     Says says = Says::NotRead;
     QString saysInWords; // with the reading
     BandBarView bar;
-    QString noBand; // in place of the bar
-    AnnualFigure drift;
+    QString noBand;         // in place of the bar
+    AnnualFigure moved;     // what, how far and since when
+    AnnualFigure excursion; // the farthest from the band's middle
     AnnualFigure scatter;
     AnnualFigure chance;
     int openQuestions = 0;
@@ -81,7 +82,7 @@ struct AnnualView
     std::vector<OffsetRow> gauges;
     QStringList gaugeSentences;
 
-    std::vector<AnnualStory> outside; // open ones first, then the latest
+    std::vector<AnnualStory> outside; // open ones first, then what nothing explains, the farthest first
     std::vector<AnnualStory> questions;
     std::vector<AnnualStory> gaugeStories;
     std::vector<AnnualStory> changes;

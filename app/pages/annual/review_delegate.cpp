@@ -50,16 +50,19 @@ double ReviewDelegate::write(QPainter& painter, const QRectF& where, const QStri
     return heightOf(text, where.width(), pixels, strong);
 }
 
-int ReviewDelegate::heightOf(const AnnualRow& row, int couplingWidth, int signsWidth) const
+int ReviewDelegate::heightOf(const AnnualRow& row, int couplingWidth, int movedWidth, int signsWidth) const
 {
     const FontSizes& fonts = m_look.fonts;
     const double room = couplingWidth - 2 * margin() - markRoom();
     const double coupling =
         heightOf(row.name, room, fonts.body(), true) + heightOf(row.saysInWords, room, fonts.small(), false);
+    const double moved =
+        heightOf(row.moved.figure, movedWidth - 2 * margin(), fonts.body(), row.moved.standsOut) +
+        heightOf(row.moved.beside, movedWidth - 2 * margin(), fonts.small(), false);
     double signs = 0;
     for (qsizetype i = 0; i < row.signs.size(); ++i)
         signs += heightOf(row.signs.at(i), signsWidth - 2 * margin(), fonts.label(), i == 0 && row.isGrave);
-    return static_cast<int>(std::ceil(std::max(coupling, signs) + 2 * margin()));
+    return static_cast<int>(std::ceil(std::max({coupling, moved, signs}) + 2 * margin()));
 }
 
 void ReviewDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -91,8 +94,11 @@ void ReviewDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
         rig::paint(*painter, layoutBandBar(row.bar, {cell.width(), height}, m_look.fonts), m_look.theme);
         break;
     }
-    case AnnualColumn::Drift:
-        paintFigure(*painter, cell, row.drift);
+    case AnnualColumn::Moved:
+        paintFigure(*painter, cell, row.moved);
+        break;
+    case AnnualColumn::Excursion:
+        paintFigure(*painter, cell, row.excursion);
         break;
     case AnnualColumn::Scatter:
         paintFigure(*painter, cell, row.scatter);

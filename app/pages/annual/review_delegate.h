@@ -20,7 +20,7 @@ public:
     ReviewDelegate(const ReviewModel& model, QObject* parent);
 
     void setLook(const Look& look) { m_look = look; }
-    int heightOf(const AnnualRow& row, int couplingWidth, int signsWidth) const;
+    int heightOf(const AnnualRow& row, int couplingWidth, int movedWidth, int signsWidth) const;
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
 

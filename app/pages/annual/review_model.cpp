@@ -22,8 +22,10 @@ std::optional<double> placeInBand(const BandBarView& bar)
 const AnnualFigure* figureOf(AnnualColumn column, const AnnualRow& row)
 {
     switch (column) {
-    case AnnualColumn::Drift:
-        return &row.drift;
+    case AnnualColumn::Moved:
+        return &row.moved;
+    case AnnualColumn::Excursion:
+        return &row.excursion;
     case AnnualColumn::Scatter:
         return &row.scatter;
     case AnnualColumn::Chance:
@@ -59,7 +61,8 @@ QString cellText(AnnualColumn column, const AnnualRow& row)
         return AnnualWords::spoken(column, PictureWords::bandBar(row.bar), row.noBand);
     case AnnualColumn::Questions:
         return AnnualWords::spoken(column, AnnualWords::questionsOpen(row.openQuestions), {});
-    case AnnualColumn::Drift:
+    case AnnualColumn::Moved:
+    case AnnualColumn::Excursion:
     case AnnualColumn::Scatter:
     case AnnualColumn::Chance:
     case AnnualColumn::StandsOut:

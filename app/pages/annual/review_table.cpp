@@ -17,15 +17,17 @@ namespace {
 
 // At the usual text size; the last column takes the rest. Where there is little, the band gives way first,
 // then the open questions, which are also the first of the signs, then the other columns; at last the band is
-// left out, whose verdict stands beside the name.
+// left out, whose verdict stands beside the name, and how far the gap came, which stands among the figures.
 struct ColumnWidth
 {
     double usual = 0;
     double least = 0;
 };
 constexpr std::array<ColumnWidth, kAnnualColumns - 1> kWidths{
-    {{196, 150}, {168, 96}, {120, 108}, {84, 78}, {122, 116}, {88, 88}}};
+    {{196, 150}, {168, 96}, {138, 108}, {92, 84}, {84, 78}, {122, 116}, {88, 88}}};
 constexpr int kBand = static_cast<int>(AnnualColumn::Band);
+constexpr int kExcursion = static_cast<int>(AnnualColumn::Excursion);
+constexpr int kMoved = static_cast<int>(AnnualColumn::Moved);
 constexpr int kQuestions = static_cast<int>(AnnualColumn::Questions);
 constexpr int kLast = kAnnualColumns - 1;
 constexpr double kWidestBand = 280;
@@ -57,8 +59,9 @@ std::array<double, kAnnualColumns> widthsIn(double room)
         if (left < kLeastSigns && column != kQuestions)
             take(column, std::max(kWidths[static_cast<std::size_t>(column)].least,
                                   widths[static_cast<std::size_t>(column)] - (kLeastSigns - left)));
-    if (left < kNarrowestSigns)
-        take(kBand, 0);
+    for (const int column : {kBand, kExcursion})
+        if (left < kNarrowestSigns)
+            take(column, 0);
     widths[kLast] = std::max(left, kNarrowestSigns);
     return widths;
 }
@@ -133,7 +136,8 @@ void ReviewTable::fit()
     }
     int height = horizontalHeader()->sizeHint().height() + 2;
     for (int row = 0; row < m_model->rowCount(); ++row) {
-        const int high = m_delegate->heightOf(m_model->rowAt(row), columnWidth(0), columnWidth(kLast));
+        const int high = m_delegate->heightOf(m_model->rowAt(row), columnWidth(0), columnWidth(kMoved),
+                                              columnWidth(kLast));
         setRowHeight(row, high);
         height += high;
     }

@@ -87,13 +87,15 @@ std::map<CouplingId, CouplingStanding> standingsIn(const KnownAirframe& known,
     return standings;
 }
 
-// The gravest of what is told of how it moves.
-std::optional<Sign> movementSign(const CouplingReview& coupling)
+// The gravest of what is told of how it moves; else the early sign, which tells no more than that something
+// may.
+QString movementTold(const CouplingReview& coupling)
 {
-    for (const Sign sign : {Sign::Drift, Sign::ScatterGrew, Sign::Step})
+    for (const Sign sign : {Sign::Drift, Sign::Step, Sign::StepOrDrift, Sign::ScatterGrew})
         if (coupling.has(sign))
-            return sign;
-    return std::nullopt;
+            return RiggedWords::movement(ReviewWords::sign(sign, coupling));
+    const bool isFlagged = coupling.movement && coupling.movement->flag && coupling.movement->flag->isRaised;
+    return isFlagged ? RiggedWords::mayMove(ReviewWords::earlySign(*coupling.movement->flag)) : QString{};
 }
 
 // The last readings of the coupling before this record, as a small trend. Of one from paper those that were
@@ -234,8 +236,8 @@ Result<MovementsTold> RiggedTodayPresenter::movements(AirframeId airframe) const
     const ReviewPeriod period = reviewPeriods(facts, dayOfRigging(facts)).front();
     MovementsTold told;
     for (const CouplingReview& one : known.value()->review(period).couplings)
-        if (const auto sign = movementSign(one))
-            told.emplace(one.coupling.id, RiggedWords::movement(ReviewWords::sign(*sign, one)));
+        if (const QString sentence = movementTold(one); !sentence.isEmpty())
+            told.emplace(one.coupling.id, sentence);
     return told;
 }
 

@@ -20,8 +20,9 @@ bool isOfMovement(Sign sign)
 {
     switch (sign) {
     case Sign::Drift:
-    case Sign::ScatterGrew:
     case Sign::Step:
+    case Sign::StepOrDrift:
+    case Sign::ScatterGrew:
     case Sign::DriftEnded:
     case Sign::ScatterShrank:
         return true;
@@ -29,6 +30,7 @@ bool isOfMovement(Sign sign)
     case Sign::Outside:
     case Sign::NearEdge:
     case Sign::GapIsNoWitness:
+    case Sign::OutsideExplained:
     case Sign::NotRead:
     case Sign::NoBand:
     case Sign::MissedRiggings:
@@ -48,10 +50,8 @@ QString movementTitle(const CouplingReview& coupling)
             moved << ReviewWords::sign(sign, coupling);
     if (!moved.isEmpty())
         return TrendsPageWords::moved(moved);
-    if (coupling.movement && coupling.movement->sharedOnly)
-        return TrendsPageWords::movedWithOthers();
-    return coupling.movement && coupling.movement->line
-               ? TrendsPageWords::noMovementShown(coupling.movement->line->readings)
+    return coupling.movement && coupling.movement->path
+               ? TrendsPageWords::noMovementShown(static_cast<int>(coupling.movement->readings.size()))
                : TrendsPageWords::movementNotKnown();
 }
 
@@ -76,11 +76,10 @@ void MovementCard::display(const CouplingReview& coupling, const AirframeReview&
     m_title->setText(movementTitle(coupling));
     QStringList figures;
     const bool stands = std::ranges::any_of(coupling.signs, isOfMovement);
-    figures << ReviewWords::driftSentence(coupling) << ReviewWords::forecastSentence(coupling);
+    figures << ReviewWords::movementSentence(coupling) << ReviewWords::excursionSentence(coupling)
+            << ReviewWords::forecastSentence(coupling);
     if (coupling.has(Sign::ScatterGrew) || coupling.has(Sign::ScatterShrank))
         figures << ReviewWords::scatterSentence(coupling);
-    if (coupling.has(Sign::Step))
-        figures << ReviewWords::stepSentence(coupling);
     figures.removeAll(QString{});
     sayIn(m_figures, figures.join(QLatin1Char(' ')));
 
@@ -94,7 +93,7 @@ void MovementCard::display(const CouplingReview& coupling, const AirframeReview&
     const char* rank = "unknown";
     if (stands)
         rank = "near";
-    else if (coupling.movement && coupling.movement->line)
+    else if (coupling.movement && coupling.movement->path)
         rank = "still"; // no frame
     for (QWidget* widget : std::initializer_list<QWidget*>{this, m_title}) {
         widget->setProperty("verdict", rank);

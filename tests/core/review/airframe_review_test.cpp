@@ -136,9 +136,9 @@ TEST_F(FiveCouplings, AQuestionClosedAfterThePeriodWasOpenAtItsEnd)
         airframeReviewOf(told.facts, periods[1]).find(told.facts.couplings[0].id)->has(Sign::OpenQuestion));
 }
 
-TEST_F(FiveCouplings, AShiftOfAllIsNamedAndTakenOutOfEachOnesOwnChart)
+TEST_F(FiveCouplings, AGaugeThatReadsHighIsToldForItsDaysAndNoCouplingIs)
 {
-    for (int i = 0; i < 10; ++i)
+    for (int i = 0; i < 20; ++i)
         rig();
     for (int i = 0; i < 6; ++i) {
         rig(0.045);
@@ -150,8 +150,111 @@ TEST_F(FiveCouplings, AShiftOfAllIsNamedAndTakenOutOfEachOnesOwnChart)
     EXPECT_EQ(all.sharedShifts[0].days.size(), 6U);
     EXPECT_EQ(all.sharedShifts[0].gauge, told.facts.gauges[1].id);
     EXPECT_NEAR(all.sharedShifts[0].millimetres, 0.045, 0.015);
-    EXPECT_FALSE(of(all, 0).has(Sign::Drift));
-    EXPECT_TRUE(of(all, 0).movement->sharedOnly);
+    EXPECT_FALSE(all.sharedShifts[0].person);
+    for (std::size_t c = 0; c < 4; ++c) {
+        EXPECT_TRUE(of(all, c).movement->changes.empty()) << c;
+        EXPECT_FALSE(of(all, c).movement->flag) << "taken off the chart, too";
+    }
+    ASSERT_EQ(all.measurers.gauges.size(), 2U);
+    EXPECT_TRUE(all.measurers.gauges[1].offset->isShown());
+    EXPECT_EQ(all.readings.shifts.size(), 26U) << "the others are there, and not called";
+}
+
+// Nobody else read with another set: nothing can be compared, and nobody is accused.
+TEST_F(FiveCouplings, DaysWithoutAnythingToCompareThemWithAccuseNoGauge)
+{
+    for (int i = 0; i < 20; ++i)
+        rig();
+    rig(0.08);
+    for (int i = 0; i < 5; ++i)
+        rig();
+    const AirframeReview all = review();
+    ASSERT_EQ(all.sharedShifts.size(), 1U);
+    EXPECT_FALSE(all.sharedShifts[0].gauge);
+    EXPECT_FALSE(all.sharedShifts[0].person);
+    EXPECT_NEAR(all.sharedShifts[0].millimetres, 0.08, 0.02);
+}
+
+TEST_F(FiveCouplings, AStepIsOneHeadlineAndItsReadingsOutsideAreOneRun)
+{
+    for (const char* name : {"Elevator", "Left flap", "Right flap"})
+        told.addCoupling(name, 0.50, kReviewBegins);
+    for (int i = 0; i < 34; ++i) {
+        rig();
+        if (i >= 20)
+            lookAt(0, Gap::micrometres(620 + 20 * (i % 2)));
+        if (i == 10)
+            lookAt(2, Gap::micrometres(900));
+    }
+    const AirframeReview all = review();
+    const CouplingReview& stepped = of(all, 0);
+    EXPECT_EQ(all.couplings.front().coupling.name, "Left aileron");
+    EXPECT_TRUE(stepped.has(Sign::Step));
+    EXPECT_FALSE(stepped.has(Sign::Drift));
+    EXPECT_EQ(stepped.outside.size(), 14U);
+    ASSERT_EQ(stepped.runs.size(), 1U);
+    EXPECT_EQ(stepped.runs.front().count, 14U);
+    EXPECT_EQ(stepped.outside.front().by, OutsideBy::Movement);
+    EXPECT_LT(stepped.runs.front().nearest, stepped.runs.front().farthest);
+    const CouplingReview& single = of(all, 2);
+    EXPECT_EQ(single.signs.front(), Sign::Outside);
+    ASSERT_EQ(single.runs.size(), 1U);
+    EXPECT_EQ(single.outside.front().by, OutsideBy::Nothing);
+    EXPECT_NEAR(single.runs.front().farthest, 0.34, 0.03);
+}
+
+TEST_F(FiveCouplings, AReadingInsideOrAnOpenQuestionPartsARun)
+{
+    for (int i = 0; i < 12; ++i)
+        rig();
+    for (int i = 0; i < 5; ++i) {
+        rig();
+        if (i != 2)
+            lookAt(0, Gap::micrometres(900));
+    }
+    QuestionStory story;
+    story.question.kind = QuestionKind::OutsideReading;
+    story.question.coupling = lastOf(0).coupling;
+    story.question.reading = lastOf(0).id;
+    story.question.stamp.when = lastOf(0).when;
+    told.facts.questions.push_back(story);
+    const AirframeReview all = review();
+    std::vector<std::size_t> counts;
+    for (const OutsideRun& run : of(all, 0).runs)
+        counts.push_back(run.count);
+    EXPECT_EQ(counts, (std::vector<std::size_t>{2, 1, 1}));
+}
+
+TEST_F(FiveCouplings, WhatANamedGaugeBringsOutsideRanksBelow)
+{
+    for (int i = 0; i < 24; ++i) {
+        rig(i % 4 == 3 ? 0.10 : 0);
+        for (std::size_t c = 0; c < 5; ++c)
+            lastOf(c).gauge = told.facts.gauges[i % 4 == 3 ? 1 : 0].id;
+    }
+    const AirframeReview all = review();
+    ASSERT_FALSE(of(all, 0).outside.empty());
+    EXPECT_EQ(of(all, 0).outside.front().by, OutsideBy::Gauge);
+    EXPECT_TRUE(of(all, 0).has(Sign::OutsideExplained));
+    EXPECT_FALSE(of(all, 0).has(Sign::Outside));
+    EXPECT_EQ(of(all, 0).runs.size(), of(all, 0).outside.size()) << "others read inside between them";
+}
+
+TEST_F(FiveCouplings, APersonWhoReadsLowNowAndThenIsToldAndTheOthersAreNot)
+{
+    for (int i = 0; i < 60; ++i) {
+        rig(i % 5 == 4 ? -0.03 : 0);
+        for (std::size_t c = 0; c < 5; ++c)
+            lastOf(c).person = told.facts.persons[i % 5 == 4 ? 1 : 0].id;
+    }
+    const AirframeReview all = review();
+    ASSERT_EQ(all.measurers.persons.size(), 2U);
+    const MeasuredOffset low = *all.measurers.persons[1].offset;
+    EXPECT_TRUE(low.isShown());
+    EXPECT_NEAR(low.estimate, -0.025, 0.008) << "from the mean of all";
+    EXPECT_FALSE(all.measurers.persons[0].offset->estimate > 0.008);
+    for (std::size_t c = 0; c < 4; ++c)
+        EXPECT_TRUE(of(all, c).movement->changes.empty()) << c;
 }
 
 TEST_F(FiveCouplings, ARiggingWithoutAReadingIsMissedAndNoneAtAllIsNotRead)
@@ -188,11 +291,16 @@ TEST_F(FiveCouplings, BothSidesThatOpenAreSaidToDoSoTogether)
     EXPECT_FALSE(of(all, 2).otherSideMovesToo);
 }
 
-TEST_F(FiveCouplings, PersonsAreComparedOnlyWhereTheyReadOnTheSameDay)
+TEST_F(FiveCouplings, PersonsAreComparedWhereBothReadTheSameJoints)
 {
+    AirframeInMemory alone = told;
+    for (KeptReading& kept : alone.facts.readings)
+        kept.reading.person = alone.facts.persons[0].id;
+    EXPECT_EQ(airframeReviewOf(alone.facts, reviewPeriods(alone.facts, day).front()).measurers.personsState,
+              numbers::OffsetsState::OneLevel);
     for (int i = 0; i < 15; ++i)
         rig();
-    EXPECT_EQ(review().measurers.personsState, numbers::OffsetsState::OneLevel);
+    EXPECT_EQ(review().measurers.personsState, numbers::OffsetsState::Estimated) << "by their baselines";
     // The second person reads two couplings each time, 0.02 mm higher.
     for (int i = 0; i < 15; ++i) {
         rig();

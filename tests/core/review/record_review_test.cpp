@@ -95,7 +95,7 @@ public:
         return *this;
     }
 
-    Record& call(SurfaceCheckKind way, Movement seen)
+    Record& call(SurfaceCheckKind way, rig::Movement seen)
     {
         SurfaceCheck check;
         check.id.bytes = m_ids.next(0);
@@ -516,11 +516,11 @@ TEST(RecordReview, APlainAnswerOfAnEarlierVersionNeedsNoCallsAndOneCallNeedsTheO
     record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second).forgetCalls();
     EXPECT_TRUE(record.review().mayCloseComplete());
     EXPECT_TRUE(record.review().surfaces.front().isSenseAnsweredPlainly());
-    record.call(SurfaceCheckKind::CalledOneWay, Movement::Up);
+    record.call(SurfaceCheckKind::CalledOneWay, rig::Movement::Up);
     EXPECT_EQ(record.review().surfaces.front().next, SurfaceCheckKind::CalledOtherWay);
-    record.call(SurfaceCheckKind::CalledOtherWay, Movement::Down);
+    record.call(SurfaceCheckKind::CalledOtherWay, rig::Movement::Down);
     EXPECT_TRUE(record.review().mayCloseComplete());
-    EXPECT_EQ(record.review().surfaces.front().seen.at(SurfaceCheckKind::CalledOneWay), Movement::Up);
+    EXPECT_EQ(record.review().surfaces.front().seen.at(SurfaceCheckKind::CalledOneWay), rig::Movement::Up);
 }
 
 TEST(RecordReview, SaysThatNoSurfacesAreSetUp)

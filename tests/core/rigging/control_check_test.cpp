@@ -20,12 +20,12 @@ Surface aSurface(SurfaceKind kind, Side side = Side::None)
 // docs/terms.md, control check: what each does while its control is moved one way and the other.
 TEST(ExpectedOfASurface, FollowsFromItsKindAndSide)
 {
-    using enum Movement;
+    using enum rig::Movement;
     struct Row
     {
         Surface surface;
-        std::optional<Movement> oneWay;
-        std::optional<Movement> otherWay;
+        std::optional<rig::Movement> oneWay;
+        std::optional<rig::Movement> otherWay;
     };
     for (const Row& row : {
              Row{aSurface(SurfaceKind::Aileron, Side::Left), Up, Down},
