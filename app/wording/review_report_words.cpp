@@ -187,8 +187,8 @@ QString ReviewReportWords::outside() { return tr("Every reading outside its band
 
 QString ReviewReportWords::outsideIntro()
 {
-    return tr("All of them; those that follow one another on one side in one line. A line goes through what "
-              "was corrected or struck.");
+    return tr(
+        "Those that follow on one side share a row. What was corrected or struck has a line through it.");
 }
 
 QString ReviewReportWords::when() { return tr("When"); }
