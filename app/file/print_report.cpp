@@ -36,6 +36,7 @@ ReviewPeriod periodOf(const AirframeFacts& facts, Day last, Day today, const std
     if (from && *from != period.from) {
         period.from = *from;
         period.sinceAnnual = false;
+        period.kind = PeriodKind::Days;
     }
     return period;
 }

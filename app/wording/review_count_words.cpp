@@ -22,6 +22,8 @@ QString ReviewWords::period(const ReviewPeriod& period)
 {
     const QString from = Formats{}.day(period.from);
     const QString to = Formats{}.day(period.to);
+    if (period.kind != PeriodKind::ByAnnual)
+        return tr("%1 to %2", "days").arg(from, to);
     if (period.isCurrent && period.sinceAnnual)
         return tr("Since the last annual: %1 to %2", "days").arg(from, to);
     if (period.isCurrent)
@@ -45,6 +47,8 @@ bool allAreLeaves(const std::vector<GaugeReview>& gauges)
 
 QString ReviewWords::riggingsIn(const ReviewPeriod& period, int riggings)
 {
+    if (period.kind != PeriodKind::ByAnnual)
+        return tr("In these days: %Ln rigging(s).", nullptr, riggings);
     if (period.sinceAnnual)
         return period.isCurrent ? tr("Since the last annual: %Ln rigging(s).", nullptr, riggings)
                                 : tr("From annual to annual: %Ln rigging(s).", nullptr, riggings);

@@ -11,6 +11,11 @@ namespace rig {
 
 namespace {
 
+Day dayOfWall(std::int64_t seconds)
+{
+    return std::chrono::floor<std::chrono::days>(std::chrono::sys_seconds{std::chrono::seconds{seconds}});
+}
+
 bool isRiggingOfTable(const Reading& reading, const std::set<RecordId>& tables)
 {
     return reading.record && tables.contains(*reading.record) && countsAs(reading.purpose).rigging;
@@ -85,8 +90,15 @@ std::optional<Day> RiggingNumbers::firstDay() const
 {
     if (m_begins.empty())
         return std::nullopt;
-    return std::chrono::floor<std::chrono::days>(
-        std::chrono::sys_seconds{std::chrono::seconds{m_begins.front()}});
+    return dayOfWall(m_begins.front());
+}
+
+std::optional<Day> RiggingNumbers::firstDayOfLast(int count, Day upTo) const
+{
+    const int riggings = lastBy(upTo) - m_before;
+    if (count < 1 || count >= riggings)
+        return std::nullopt;
+    return dayOfWall(m_begins[static_cast<std::size_t>(riggings - count)]);
 }
 
 std::vector<double> RiggingNumbers::between(std::span<const std::int64_t> times) const

@@ -27,6 +27,9 @@ public:
     int within(Day from, Day to) const;
     // The day of the first rigging in the file; empty without any.
     std::optional<Day> firstDay() const;
+    // The day of the first of the last so many up to the end of a day; empty where there are not more than
+    // those.
+    std::optional<Day> firstDayOfLast(int count, Day upTo) const;
 
     // Places between the numbers, for whatever stands outside the records: several things between riggings 12
     // and 13 share that space evenly, in the order of their times. Before the first rigging it is the space
