@@ -97,7 +97,7 @@ void addEvents(const Source& source, Writing& out)
         table.rows.push_back(
             {{said(source.formats.day(event.day))},
              {event.coupling ? said(nameOf(source, event.coupling)) : softly(ReviewReportWords::whole())},
-             {said(TrendsPageWords::event(event.kind, textOf(event.note)))},
+             {said(TrendsPageWords::event(event.kind, textOf(event.note), textOf(event.done)))},
              {said(nameOf(source, event.stamp.by))}});
     dropEmptyColumns(table);
     addPartOf(out, ReviewReportWords::events(), Part::Events, std::move(table));

@@ -163,6 +163,10 @@ constexpr Form kForms[] = {
     {RowProblem::MeasuredUnfelt,
      WORDS("Line %1 has “%2” in the column %3, and the column %4 does not say that play was felt. "
            "Write felt there, or leave the figure out.")},
+    {RowProblem::DoneWithoutFinding,
+     WORDS(
+         "Line %1 has “%2” in the column %3, and the column %4 does not say finding. Write finding there, or "
+         "put what was done into the note.")},
     {RowProblem::SaysOtherwise,
      WORDS("Line %1 has “%2” in the column %3, where “%4” is known already. Nothing that is known is changed "
            "by a "

@@ -21,6 +21,8 @@ QString QuestionWords::asked(QuestionKind kind, const QString& place)
         return tr("%1, its band is in doubt").arg(place);
     case QuestionKind::ShownPartSeated:
         return tr("%1, shown part-seated on purpose").arg(place);
+    case QuestionKind::Asked:
+        return tr("%1, somebody asks").arg(place);
     case QuestionKind::GaugeQuarantined:
         break;
     }
@@ -114,6 +116,13 @@ QString QuestionWords::outside(const QString& interval, const QString& person)
 {
     return tr("%1, read by %2, lay outside this coupling's band.").arg(interval, person);
 }
+
+QString QuestionWords::withText(const QString& asked, const QString& text)
+{
+    return tr("%1: “%2”", "somebody asks since a day: what").arg(asked, text);
+}
+
+QString QuestionWords::text(const QString& text) { return tr("“%1”", "what somebody asks").arg(text); }
 
 QString QuestionWords::reading(const QString& interval, const QString& person)
 {

@@ -17,6 +17,8 @@ class QuestionWords
 public:
     // What is asked, in few words, as a title and in the middle of a sentence.
     static QString asked(QuestionKind kind, const QString& place);
+    static QString withText(const QString& asked, const QString& text);
+    static QString text(const QString& text);
     static QString askedSince(const QString& asked, const QString& day);
 
     // The line below the top bar: the longest first, each shorter one naming fewer questions.

@@ -184,6 +184,8 @@ QString RecordWords::question(QuestionKind kind)
         return tr("The band stood on readings that are now in doubt");
     case QuestionKind::ShownPartSeated:
         return tr("It was shown part-seated on purpose");
+    case QuestionKind::Asked:
+        return tr("Somebody asks");
     case QuestionKind::GaugeQuarantined:
         break;
     }

@@ -1,6 +1,7 @@
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/review_words.h"
+#include "app/wording/trend_words.h"
 #include "app/wording/trends_page_words.h"
 
 #include <algorithm>
@@ -144,7 +145,10 @@ QString ReviewWords::fitting(const FittingChange& change) const
 
 QString ReviewWords::event(const Event& event) const
 {
-    const QString what = TrendsPageWords::event(event.kind, QString::fromStdString(event.note));
+    QString what = TrendsPageWords::event(event.kind, QString::fromStdString(event.note),
+                                          QString::fromStdString(event.done));
+    if (event.kind == EventKind::Finding && event.person)
+        what = TrendWords::saidBy(what, personName(*event.person));
     const QString day = Formats{}.day(event.day);
     if (!event.coupling)
         return tr("%1: %2", "day, what was done").arg(day, what);

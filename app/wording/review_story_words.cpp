@@ -238,7 +238,7 @@ QString ReviewWords::noneOutside()
 QString ReviewWords::question(const QuestionStory& story) const
 {
     const Question& question = story.question;
-    QString place;
+    QString place = QString::fromStdString(m_facts.airframe.registration);
     if (question.gauge)
         place = gaugeInSentence(*question.gauge);
     if (question.coupling)
@@ -246,8 +246,9 @@ QString ReviewWords::question(const QuestionStory& story) const
     for (const Surface& surface : m_facts.surfaces)
         if (question.surface == surface.id)
             place = QString::fromStdString(surface.name);
-    return QuestionWords::askedSince(QuestionWords::asked(question.kind, place),
-                                     dayOfMoment(question.stamp.when));
+    const QString asked = QuestionWords::askedSince(QuestionWords::asked(question.kind, place),
+                                                    dayOfMoment(question.stamp.when));
+    return question.text.empty() ? asked : QuestionWords::withText(asked, textOf(question.text));
 }
 
 QString ReviewWords::resolution(const QuestionStory& story) const

@@ -378,6 +378,7 @@ QString RiggedWords::doneOn(EventKind kind, const QString& day)
     case EventKind::Annual:
     case EventKind::Note:
     case EventKind::Derigged:
+    case EventKind::Finding:
         break;
     }
     return tr("new fitting %1").arg(day);

@@ -216,6 +216,8 @@ QString SetUpWords::kind(EventKind kind)
         return tr("Annual");
     case EventKind::Derigged:
         return tr("Taken apart");
+    case EventKind::Finding:
+        return tr("Finding");
     case EventKind::Note:
         break;
     }

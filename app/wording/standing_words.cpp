@@ -160,6 +160,8 @@ QString StandingWords::asked(QuestionKind kind)
         return tr("its band is in doubt");
     case QuestionKind::ShownPartSeated:
         return tr("shown part-seated on purpose");
+    case QuestionKind::Asked:
+        return tr("somebody asks");
     case QuestionKind::GaugeQuarantined:
         break;
     }

@@ -19,7 +19,10 @@ namespace {
 
 QString whatWasDone(const TrendEvent& event)
 {
-    return TrendsPageWords::event(event.kind, QString::fromStdString(event.note)).simplified();
+    const QString what = TrendsPageWords::event(event.kind, QString::fromStdString(event.note),
+                                                QString::fromStdString(event.done));
+    return event.person.empty() ? what.simplified()
+                                : TrendWords::saidBy(what, QString::fromStdString(event.person)).simplified();
 }
 
 QDate dateOf(const Moment& moment)
@@ -131,6 +134,11 @@ QString TrendWords::either(const TrendPlace& either, TrendAxis axis)
 QString TrendWords::event(const TrendEvent& event)
 {
     return tr("%1 %2", "date, what was done").arg(dayTick(dateOf(event.when)), whatWasDone(event));
+}
+
+QString TrendWords::saidBy(const QString& what, const QString& person)
+{
+    return tr("%1 (%2)", "a finding, who found it").arg(what, person);
 }
 
 QString TrendWords::eventWithoutDate(const TrendEvent& event) { return whatWasDone(event); }

@@ -43,6 +43,7 @@ public:
     static QString change(const TrendPlace& change, TrendAxis axis); // beside a dashed line
     static QString either(const TrendPlace& either, TrendAxis axis);
     static QString event(const TrendEvent& event);
+    static QString saidBy(const QString& what, const QString& person);
     static QString eventWithoutDate(const TrendEvent& event);
     static QString gap(const GapInterval& interval); // without the unit, where the axis has it
     static QString partSeated(const QString& range);

@@ -228,9 +228,11 @@ QString TrendsPageWords::movementNotKnown()
 }
 
 QString TrendsPageWords::lookingBack(const QString& period) { return tr("Looking back. %1").arg(period); }
-QString TrendsPageWords::backToToday() { return tr("Back to today (Esc)"); }
+QString TrendsPageWords::backToToday() { return tr("Back to today"); }
+QString TrendsPageWords::backToTodayOnEscape() { return tr("Back to today (Esc)"); }
+QString TrendsPageWords::backToTheAnnual() { return tr("Back to Before the annual (Esc or Alt+Left)"); }
 
-QString TrendsPageWords::event(EventKind kind, const QString& note)
+QString TrendsPageWords::event(EventKind kind, const QString& note, const QString& done)
 {
     QString what;
     switch (kind) {
@@ -254,6 +256,8 @@ QString TrendsPageWords::event(EventKind kind, const QString& note)
         break;
     case EventKind::Note:
         return note.isEmpty() ? tr("note") : note;
+    case EventKind::Finding:
+        return tr("found: %1; done: %2").arg(note, done);
     }
     return note.isEmpty() ? what : tr("%1: %2", "what was done, note").arg(what, note);
 }

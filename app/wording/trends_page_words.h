@@ -46,6 +46,8 @@ public:
     // Looking back on an earlier period
     static QString lookingBack(const QString& period);
     static QString backToToday();
+    static QString backToTodayOnEscape();
+    static QString backToTheAnnual();
 
     // In place of a chart
     static QString noAirframe();
@@ -99,7 +101,7 @@ public:
     static QString caution();
 
     // Events on the chart: what was done, and the note
-    static QString event(EventKind kind, const QString& note);
+    static QString event(EventKind kind, const QString& note, const QString& done);
 
     // The table
     static QString tableName(const QString& coupling);

@@ -67,6 +67,7 @@ enum class RowProblem {
     DoubtAfterCheck,
     NothingTried,
     MeasuredUnfelt,
+    DoneWithoutFinding,
     // such a row against the file
     SaysOtherwise, // something is known under this name, and in other words
     SaysMore,      // what nothing is known of yet

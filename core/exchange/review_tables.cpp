@@ -198,7 +198,7 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
 {
     std::string table =
         csvLine({"asked", "time", "kind", "coupling", "surface", "gauge", "answer_to", "asked_by",
-                 "open_at_end", "closed", "decided_by", "found", "done", "entered_by", "from_paper"});
+                 "open_at_end", "closed", "decided_by", "found", "done", "entered_by", "from_paper", "text"});
     for (const QuestionStory& story : review.questions) {
         const Question& asked = story.question;
         std::string step = asked.check ? text(*asked.check) : std::string{};
@@ -222,6 +222,7 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
         else
             append(fields, Fields(5));
         fields.push_back(fromPaper(facts, asked.record));
+        fields.push_back(asked.text);
         table += csvLine(fields);
     }
     return table;
@@ -283,10 +284,10 @@ std::string reviewFittingsTable(const AirframeFacts& facts, const AirframeReview
 
 std::string reviewEventsTable(const AirframeFacts& facts, const AirframeReview& review)
 {
-    std::string table = csvLine({"date", "coupling", "kind", "note", "entered_by"});
+    std::string table = csvLine({"date", "coupling", "kind", "note", "entered_by", "done"});
     for (const Event& event : review.events)
         table += csvLine({dayText(event.day), nameIn(facts.couplings, event.coupling), text(event.kind),
-                          event.note, nameIn(facts.persons, event.stamp.by)});
+                          event.note, nameIn(facts.persons, event.stamp.by), event.done});
     return table;
 }
 

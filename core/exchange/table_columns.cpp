@@ -40,8 +40,8 @@ const std::vector<std::string>& gaugeColumns()
 
 const std::vector<std::string>& eventColumns()
 {
-    static const std::vector<std::string> kColumns = {"airframe", "coupling", "date",
-                                                      "kind",     "note",     "person"};
+    static const std::vector<std::string> kColumns = {"airframe", "coupling", "date", "kind",
+                                                      "note",     "person",   "done"};
     return kColumns;
 }
 

@@ -207,7 +207,8 @@ Result<std::string> writeEvents(const Records& records)
             table += csvLine(
                 {airframe.registration, nameOf(couplingNames, event.coupling.value_or(CouplingId{})),
                  dayText(event.day), text(event.kind), event.note,
-                 nameOf(names.value().people, event.person.value_or(event.stamp.by.value_or(PersonId{})))});
+                 nameOf(names.value().people, event.person.value_or(event.stamp.by.value_or(PersonId{}))),
+                 event.done});
     }
     return table;
 }

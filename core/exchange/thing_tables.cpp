@@ -167,6 +167,14 @@ void readEvent(RowFields& fields, EventLine& line)
     event.kind = fields.kind<EventKind>("kind").value_or(EventKind::Note);
     event.note = fields.text("note");
     line.person = fields.field("person");
+    event.done = fields.text("done");
+    if (event.kind == EventKind::Finding) {
+        fields.needed("note", RowProblem::NothingThere);
+        fields.needed("person", RowProblem::NoPerson);
+        fields.needed("done", RowProblem::NothingThere);
+    } else if (!event.done.empty()) {
+        fields.refuse(RowProblem::DoneWithoutFinding, event.done, "done", "kind");
+    }
 }
 
 PlayFound playIn(RowFields& fields, const char* feltColumn, const char* measuredColumn)

@@ -39,13 +39,14 @@ CheckKey keyOf(const GaugeCheck& check)
     return {check.gauge, columnsOf(check)};
 }
 
-using EventKey =
-    std::tuple<AirframeId, std::optional<CouplingId>, Day, EventKind, std::string, std::optional<PersonId>>;
+using EventKey = std::tuple<AirframeId, std::optional<CouplingId>, Day, EventKind, std::string,
+                            std::optional<PersonId>, std::string>;
 
 EventKey keyOf(const Event& event)
 {
     return {event.airframe, event.coupling, event.day,
-            event.kind,     event.note,     event.person ? event.person : event.stamp.by};
+            event.kind,     event.note,     event.person ? event.person : event.stamp.by,
+            event.done};
 }
 
 using PlayKey = std::tuple<CouplingId, Day, PlayFelt, std::optional<Gap>, PlayFelt, std::optional<Gap>,

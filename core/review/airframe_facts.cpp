@@ -46,7 +46,9 @@ std::string AirframeFacts::placeOf(const Question& question) const
 {
     if (question.surface)
         return nameIn(surfaces, question.surface);
-    return question.coupling ? nameIn(couplings, question.coupling) : nameIn(gauges, question.gauge);
+    if (question.coupling)
+        return nameIn(couplings, question.coupling);
+    return question.gauge ? nameIn(gauges, question.gauge) : airframe.registration;
 }
 
 const Gauge* AirframeFacts::gauge(GaugeId id) const

@@ -27,12 +27,15 @@ bool wasAtTheJoint(const QuestionStory& story)
     return story.question.isAtTheJoint() && !isSeenLater;
 }
 
-// An outside reading first, then what stops a joint; any other as it was asked.
+// An outside reading first, then what stops a joint; any other as it was asked, but for what somebody asks in
+// words of their own.
 int gravityOf(QuestionKind kind)
 {
     if (kind == QuestionKind::OutsideReading)
+        return 3;
+    if (kind == QuestionKind::AnsweredNo)
         return 2;
-    return kind == QuestionKind::AnsweredNo ? 1 : 0;
+    return kind == QuestionKind::Asked ? 0 : 1;
 }
 
 } // namespace
@@ -149,7 +152,7 @@ void CouplingStandings::takeQuestions(const std::vector<QuestionStory>& question
         if (!question.coupling)
             continue;
         m_known[*question.coupling].questions.push_back(&story);
-        if (question.reading && isOpen(story))
+        if (question.reading && isOpen(story) && question.kind != QuestionKind::Asked)
             m_asked.insert(*question.reading);
     }
 }

@@ -75,7 +75,7 @@ private:
     std::optional<QuestionStory> questionAbout(const Reading& reading) const
     {
         for (const QuestionStory& story : m_facts.questions)
-            if (story.question.reading == reading.id)
+            if (story.question.reading == reading.id && story.question.kind != QuestionKind::Asked)
                 return story;
         for (const QuestionStory& story : m_facts.questions)
             if (reading.record && story.question.record == reading.record &&

@@ -40,6 +40,7 @@ bool asksForWholeCheck(EventKind kind)
     case EventKind::Annual:
     case EventKind::Note:
     case EventKind::Derigged:
+    case EventKind::Finding:
         break;
     }
     return false;

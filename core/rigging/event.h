@@ -8,9 +8,10 @@
 
 namespace rig {
 
-enum class EventKind { Cleaned, Greased, Refitted, PartChanged, Annual, Note, Derigged };
+enum class EventKind { Cleaned, Greased, Refitted, PartChanged, Annual, Note, Derigged, Finding };
 
-// Something done to the airframe, or to one coupling, that a reader of the history needs to know.
+// Something done to the airframe, or to one coupling, that a reader of the history needs to know. A finding
+// is what a named person found, in `note`, and did about it.
 struct Event
 {
     EventId id; // null until saved
@@ -21,6 +22,7 @@ struct Event
     std::string note;
     std::optional<PersonId> person; // who states it; facts of older files do not say
     Stamp stamp;
+    std::string done = {}; // of a finding; empty otherwise
 };
 
 } // namespace rig

@@ -11,15 +11,16 @@ namespace rig {
 bool Question::asksTheSameAs(const Question& other) const
 {
     const auto place = [](const Question& one) {
-        return std::tuple{one.airframe, one.kind,  one.record, one.coupling,
-                          one.surface,  one.gauge, one.check,  one.surfaceCheck};
+        return std::tuple{one.airframe, one.kind,  one.record,       one.coupling, one.surface,
+                          one.gauge,    one.check, one.surfaceCheck, one.text};
     };
     return place(*this) == place(other);
 }
 
 bool Question::isAtTheJoint() const
 {
-    return coupling && kind != QuestionKind::BandInDoubt && kind != QuestionKind::ShownPartSeated;
+    return coupling && kind != QuestionKind::BandInDoubt && kind != QuestionKind::ShownPartSeated &&
+           kind != QuestionKind::Asked;
 }
 
 std::vector<QuestionStory> openAmong(std::span<const QuestionStory> questions)

@@ -22,6 +22,7 @@ enum class QuestionKind {
     GaugeQuarantined, // readings were taken with a gauge that is now in doubt
     BandInDoubt,      // without such readings the band is another, and a verdict with it
     ShownPartSeated,  // it was left half home on purpose; closed only after the whole inspection since
+    Asked,            // by somebody, in words of their own
 };
 
 // Something that has to be found out. It stays open until a named person has said what was found and done; no
@@ -40,11 +41,12 @@ struct Question
     std::optional<CheckKind> check;               // the step that was answered
     std::optional<SurfaceCheckKind> surfaceCheck; // the same of a control check
     Stamp stamp;
+    std::string text = {}; // what somebody asks
 
     // The same thing at the same place: while one is open, another need not be asked.
     bool asksTheSameAs(const Question& other) const;
-    // Whoever closes it has had the joint in hand. A band in doubt is about figures only, and a whole
-    // inspection has been done before its question is closed.
+    // Whoever closes it has had the joint in hand. A band in doubt is about figures only, a whole inspection
+    // has been done before its question is closed, and what somebody asked may be answered from the desk.
     bool isAtTheJoint() const;
 };
 

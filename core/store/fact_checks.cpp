@@ -282,6 +282,16 @@ Outcome FactChecks::check(const Fitting& fitting) const
 
 Outcome FactChecks::check(const Event& event) const
 {
+    const bool isFinding = event.kind == EventKind::Finding;
+    if (isFinding && !event.person)
+        return refused("a finding of nobody");
+    if (isFinding)
+        if (const Outcome said =
+                firstProblem({filled(event.note, "what was found"), filled(event.done, "what was done")});
+            !said)
+            return said;
+    if (!isFinding && !event.done.empty())
+        return refused("what was done about no finding");
     return firstProblem({isNew(event), event.coupling ? ofAirframe(factShape<Coupling>().table,
                                                                    event.coupling->bytes, event.airframe)
                                                       : Outcome{Done{}}});
@@ -411,6 +421,11 @@ Outcome FactChecks::check(const SideConnected& connected) const
 
 Outcome FactChecks::check(const Question& question) const
 {
+    const bool isAsked = question.kind == QuestionKind::Asked;
+    if (isAsked && !question.stamp.by)
+        return refused("a question of nobody");
+    if (isAsked != !question.text.empty())
+        return refused("a question in words, or words of no question");
     const auto own = [&](const char* table, const auto& id) {
         return id ? ofAirframe(table, id->bytes, question.airframe) : Outcome{Done{}};
     };

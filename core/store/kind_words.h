@@ -121,6 +121,8 @@ constexpr std::string_view wordOf(EventKind kind)
         return "note";
     case EventKind::Derigged:
         return "derigged";
+    case EventKind::Finding:
+        return "finding";
     }
     return {};
 }
@@ -493,6 +495,8 @@ constexpr std::string_view wordOf(QuestionKind kind)
         return "band-in-doubt";
     case QuestionKind::ShownPartSeated:
         return "shown-part-seated";
+    case QuestionKind::Asked:
+        return "asked";
     }
     return {};
 }

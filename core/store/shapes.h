@@ -110,7 +110,7 @@ template <> struct Shape<Event>
     static constexpr auto columns =
         several(column("airframe", &Event::airframe), column("coupling", &Event::coupling),
                 column("kind", &Event::kind), column("day", &Event::day), column("note", &Event::note),
-                column("person", &Event::person));
+                column("person", &Event::person), column("done", &Event::done));
 };
 
 template <> struct Shape<RiggingRecord>
@@ -288,7 +288,7 @@ template <> struct Shape<Question>
                 column("record", &Question::record), column("coupling", &Question::coupling),
                 column("surface", &Question::surface), column("reading", &Question::reading),
                 column("gauge", &Question::gauge), column("check_kind", &Question::check),
-                column("surface_check", &Question::surfaceCheck));
+                column("surface_check", &Question::surfaceCheck), column("text", &Question::text));
 };
 
 template <> struct Shape<Resolution>

@@ -33,7 +33,9 @@ std::vector<TrendEvent> eventsOf(const Coupling& coupling, const AirframeFacts& 
     std::vector<TrendEvent> events;
     for (const Event& event : facts.events)
         if (event.day <= last && (!event.coupling || *event.coupling == coupling.id))
-            events.push_back({noonOf(event.day), 0, event.kind, event.note});
+            events.push_back({noonOf(event.day), 0, event.kind, event.note, event.done,
+                              event.kind == EventKind::Finding && event.person ? facts.nameOf(*event.person)
+                                                                               : std::string{}});
     std::ranges::stable_sort(events, {}, &TrendEvent::when);
     return events;
 }

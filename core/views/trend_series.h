@@ -47,6 +47,8 @@ struct TrendEvent
     double rigging = 0;
     EventKind kind = EventKind::Note;
     std::string note;
+    std::string done;   // of a finding
+    std::string person; // who found it
 };
 
 // One place on a fitted line or a forecast, on both axes.

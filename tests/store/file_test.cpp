@@ -152,8 +152,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "7a2b8d037660b72ea5cc98ab2cf2f8206bd5dd5af29697ee26ab01e155cabb44",
         "383aa75418d30eaa0045a433bf33230bb0c1c5081f887703c46afe4485e4abf3",
         "a1871ffa9fe547e4384409d46657c945fb7eeb47c074464cc55af7a1a62c16e5",
+        "f918da73f5960521f36955fbd9aa268b10d5ae5c7eafdaee81134d11583963d6",
     };
-    ASSERT_EQ(newestSchemaVersion(), 8);
+    ASSERT_EQ(newestSchemaVersion(), 9);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)
@@ -361,10 +362,10 @@ TEST(File, EveryKindHasItsWord)
     };
     EXPECT_EQ(countOf(GaugeKind::Leaves), 4);
     EXPECT_EQ(countOf(Technique::Leaf), 8);
-    EXPECT_EQ(countOf(EventKind::Note), 7);
+    EXPECT_EQ(countOf(EventKind::Note), 8);
     EXPECT_EQ(countOf(SurfaceCheckKind::Sense), 13);
     EXPECT_EQ(countOf(Movement::Up), 9);
-    EXPECT_EQ(countOf(QuestionKind::CannotSee), 9);
+    EXPECT_EQ(countOf(QuestionKind::CannotSee), 10);
     EXPECT_EQ(countOf(Reason::None), 11);
     EXPECT_EQ(countOf(CouplingKind::Sleeve), 6);
     EXPECT_EQ(countOf(CheckKind::BallInSocket), 10);

@@ -193,6 +193,41 @@ TEST_F(RoundTrip, FittingsAndEvents)
     EXPECT_EQ(events[1].kind, EventKind::Annual);
 }
 
+TEST_F(RoundTrip, FindingsAndWhatSomebodyAsks)
+{
+    Event finding;
+    finding.airframe = hangar.airframe;
+    finding.coupling = hangar.leftAileron;
+    finding.kind = EventKind::Finding;
+    finding.day = dayOf(2026, 4, 1);
+    finding.note = "a flat on the ball";
+    finding.done = "nothing yet; measured again";
+    finding.person = hangar.oren;
+    must(records().add(finding));
+    Question question;
+    question.airframe = hangar.airframe;
+    question.kind = QuestionKind::Asked;
+    question.coupling = hangar.rightAileron;
+    question.reading = must(records().add(hangar.reading(between(600, 650), now()), std::nullopt));
+    question.text = "why was it read twice?";
+    question.stamp.by = hangar.vale;
+    must(records().add(question));
+    store.reopen();
+    const std::vector<Event> events = must(records().events(hangar.airframe));
+    ASSERT_EQ(events.size(), 1U);
+    EXPECT_EQ(events[0].kind, EventKind::Finding);
+    EXPECT_EQ(events[0].note, finding.note);
+    EXPECT_EQ(events[0].done, finding.done);
+    EXPECT_EQ(events[0].person, hangar.oren);
+    const std::vector<QuestionStory> questions = must(records().questions(hangar.airframe));
+    ASSERT_EQ(questions.size(), 1U);
+    EXPECT_TRUE(questions[0].isOpen());
+    EXPECT_EQ(questions[0].question.kind, QuestionKind::Asked);
+    EXPECT_EQ(questions[0].question.text, question.text);
+    EXPECT_EQ(questions[0].question.reading, question.reading);
+    EXPECT_EQ(questions[0].question.stamp.by, hangar.vale);
+}
+
 TEST_F(RoundTrip, ReadingWithWhatWasShown)
 {
     Reading reading = hangar.reading(between(600, 650), now());

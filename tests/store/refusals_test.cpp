@@ -193,6 +193,42 @@ TEST_F(Refused, ExclusionByNobodyOrWithoutReason)
     expect(records().add(exclusion));
 }
 
+TEST_F(Refused, AFindingOfNobodyOrOfHalfTheWords)
+{
+    Event finding;
+    finding.airframe = hangar.airframe;
+    finding.kind = EventKind::Finding;
+    finding.day = dayOf(2026, 4, 1);
+    finding.note = "a flat on the ball";
+    finding.done = "replaced";
+    expect(records().add(finding));
+    finding.person = hangar.oren;
+    for (std::string Event::*words : {&Event::note, &Event::done}) {
+        Event lacking = finding;
+        lacking.*words = " ";
+        expect(records().add(lacking));
+    }
+    must(records().add(finding));
+    finding.kind = EventKind::Note;
+    expect(records().add(finding));
+}
+
+TEST_F(Refused, AQuestionOfNobodyOrWithoutWords)
+{
+    Question question;
+    question.airframe = hangar.airframe;
+    question.kind = QuestionKind::Asked;
+    question.text = "who read this?";
+    expect(records().add(question));
+    question.stamp.by = hangar.oren;
+    question.text.clear();
+    expect(records().add(question));
+    question.text = "who read this?";
+    must(records().add(question));
+    question.kind = QuestionKind::OutsideReading;
+    expect(records().add(question));
+}
+
 TEST_F(Refused, FactsAboutSomethingThatIsNotThere)
 {
     Fitting fitting;

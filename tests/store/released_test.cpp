@@ -79,6 +79,16 @@ private:
         event.person = m_hangar.oren;
         event.stamp.by = m_hangar.oren;
         must(records().add(event));
+        event.kind = EventKind::Finding;
+        event.note = "a flat on the ball";
+        event.done = "turned by a quarter";
+        must(records().add(event));
+        Question asked;
+        asked.airframe = m_hangar.airframe;
+        asked.kind = QuestionKind::Asked;
+        asked.text = "is there another ball of this kind?";
+        asked.stamp.by = m_hangar.vale;
+        must(records().add(asked));
     }
 
     void tellBaseline()
@@ -357,4 +367,37 @@ TEST(ReleasedFile, OfTheFourthLayoutHasItsSecuringAsTheKindOfItsBallJoints)
     EXPECT_EQ(must(old.file().danglingReferences()), 0);
     EXPECT_FALSE(old.file().connection().run("UPDATE coupling SET kind = 'pin'")) << "the triggers stand";
     EXPECT_FALSE(old.file().connection().run("DELETE FROM joint_play"));
+}
+
+// Written by the last program with the eighth layout, which knew no findings and no questions in words.
+TEST(ReleasedFile, OfTheEighthLayoutKeepsItsEventsAndQuestionsAndTakesFindings)
+{
+    Released old{"v8.rigband"};
+    EXPECT_EQ(old.file().schemaVersion(), newestSchemaVersion());
+    const AirframeId airframe = must(old.records().airframes()).front().id;
+    const std::vector<Event> events = must(old.records().events(airframe));
+    ASSERT_EQ(events.size(), 1U);
+    EXPECT_EQ(events[0].kind, EventKind::Derigged);
+    EXPECT_TRUE(events[0].done.empty());
+    const std::vector<QuestionStory> questions = must(old.records().questions(airframe));
+    ASSERT_EQ(questions.size(), 1U);
+    EXPECT_EQ(questions[0].resolution->found, "the lamp was out");
+    EXPECT_TRUE(questions[0].question.text.empty());
+    Event finding = events[0];
+    finding.id = {};
+    finding.kind = EventKind::Finding;
+    finding.note = "a flat on the ball";
+    finding.done = "replaced";
+    must(old.records().add(finding));
+    Question asked;
+    asked.airframe = airframe;
+    asked.kind = QuestionKind::Asked;
+    asked.text = "since when?";
+    asked.stamp.by = finding.person;
+    must(old.records().add(asked));
+    EXPECT_EQ(must(old.records().events(airframe)).back().done, "replaced");
+    EXPECT_EQ(must(old.records().questions(airframe)).back().question.text, "since when?");
+    EXPECT_EQ(must(old.file().danglingReferences()), 0);
+    EXPECT_FALSE(old.file().connection().run("UPDATE event SET done = 'x'")) << "the triggers stand";
+    EXPECT_FALSE(old.file().connection().run("DELETE FROM question"));
 }

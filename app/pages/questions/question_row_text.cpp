@@ -81,6 +81,8 @@ QString kindSentence(const QuestionRow& row)
                                                         QString::fromStdString(row.inspected->second),
                                                         Formats{}.moment(row.inspected->when))
                              : QuestionWords::notInspected();
+    case QuestionKind::Asked:
+        return QuestionWords::text(QString::fromStdString(row.story.question.text));
     case QuestionKind::OutsideReading:
     case QuestionKind::AnsweredNo:
     case QuestionKind::CannotSee:

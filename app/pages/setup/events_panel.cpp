@@ -6,6 +6,7 @@
 #include "app/widgets/parts.h"
 #include "app/wording/formats.h"
 #include "app/wording/joint_play_words.h"
+#include "app/wording/trends_page_words.h"
 #include "core/day_entry.h"
 
 #include <algorithm>
@@ -167,7 +168,10 @@ private:
         text.title =
             SetUpWords::eventLine(Formats{}.day(row.event.day), SetUpWords::kind(row.event.kind),
                                   row.coupling.empty() ? SetUpWords::wholeAirframe() : shown(row.coupling));
-        text.detail = shown(row.event.note);
+        const bool isFinding = row.event.kind == EventKind::Finding;
+        text.detail =
+            isFinding ? TrendsPageWords::event(row.event.kind, shown(row.event.note), shown(row.event.done))
+                      : shown(row.event.note);
         return text;
     }
 

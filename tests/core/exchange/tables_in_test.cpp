@@ -170,6 +170,12 @@ TEST_F(WholeTables, GoOutAndComeInToANewFileTheSame)
     must(other.records().add(event));
     event.stamp.by = hangar.vale;
     must(other.records().add(event));
+    event.kind = EventKind::Finding;
+    event.coupling = boom;
+    event.person = hangar.oren;
+    event.note = "worn, \"oval\"\nby 0.1 mm";
+    event.done = "replaced, with a new ball";
+    must(other.records().add(event));
     JointPlay play;
     play.coupling = boom;
     play.day = dayOf(2026, 4, 3);
@@ -374,3 +380,24 @@ TEST_F(WholeTables, RefuseAReadingShownToThePersonWhoTookIt)
 
 } // namespace
 } // namespace rig::test
+
+TEST_F(WholeTables, TakeAFindingOnlyWithItsNameAndBothItsSentences)
+{
+    Tables tables;
+    tables.couplings = withCouplings("QZ-1,Left aileron,left,,,2026-03-01,\n");
+    tables.events = "airframe,coupling,date,kind,note,person,done\n"
+                    "QZ-1,Left aileron,2026-02-01,finding,a flat on the ball,M. Oren,replaced\n";
+    const Imported whole = import(tables);
+    ASSERT_TRUE(whole.bad.empty());
+    EXPECT_EQ(whole.events, 1);
+    tables.events = "airframe,coupling,date,kind,note,person,done\n"
+                    "QZ-1,,2026-02-01,finding,,M. Oren,replaced\n"
+                    "QZ-1,,2026-02-01,finding,a flat,,replaced\n"
+                    "QZ-1,,2026-02-01,finding,a flat,M. Oren,\n"
+                    "QZ-1,,2026-02-01,note,a flat,M. Oren,replaced\n";
+    std::vector<RowProblem> problems;
+    for (const BadRow& row : import(tables).bad)
+        problems.push_back(row.problem);
+    EXPECT_EQ(problems, (std::vector{RowProblem::NothingThere, RowProblem::NoPerson, RowProblem::NothingThere,
+                                     RowProblem::DoneWithoutFinding}));
+}

@@ -345,3 +345,32 @@ TEST_F(Standing, OfEveryJointOfACircuitIsAskedWhileASurfaceOfItWasWrongOrNotSeen
     resolve();
     EXPECT_EQ(now().says, Says::Inside);
 }
+
+TEST_F(Standing, IsAskedWhileSomebodyAsksInWordsOfTheirOwn)
+{
+    read(kUsual);
+    ask(QuestionKind::Asked, {});
+    EXPECT_EQ(now().says, Says::Asked);
+    EXPECT_EQ(now().asked, QuestionKind::Asked);
+    EXPECT_EQ(now().openQuestions, 1);
+    resolve();
+    EXPECT_EQ(now().says, Says::Inside);
+}
+
+TEST_F(Standing, StaysOutsideWhenOnlyWhatSomebodyAskedIsAnswered)
+{
+    const ReadingId outside = read(kFarOff);
+    close();
+    ask(QuestionKind::Asked, outside, kRigged + std::chrono::days{1});
+    resolve(kRigged + std::chrono::days{2});
+    EXPECT_EQ(now(kRigged + std::chrono::days{3}).says, Says::Outside);
+}
+
+TEST_F(Standing, IsThatOfTheGraverQuestionBesideWhatSomebodyAsks)
+{
+    read(kUsual);
+    ask(QuestionKind::Asked, {});
+    ask(QuestionKind::CannotSee, {});
+    EXPECT_EQ(now().asked, QuestionKind::CannotSee);
+    EXPECT_EQ(now().openQuestions, 2);
+}
