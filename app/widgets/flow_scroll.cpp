@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QEvent>
 #include <QLayout>
+#include <QScrollBar>
 
 namespace rig {
 
@@ -26,6 +27,12 @@ void FlowScroll::bringIntoView(QWidget* part)
 {
     layOutNow();
     ensureWidgetVisible(part, 0, 4);
+}
+
+void FlowScroll::scrollTo(int place)
+{
+    layOutNow();
+    verticalScrollBar()->setValue(place);
 }
 
 // What came, went or grew inside, the innermost first, then what that changes around it.

@@ -72,15 +72,13 @@ void TrendWidget::axisChanged()
     m_index = indexOf(m_series, window().axis);
 }
 
-// The same readings on the other axis: from the first to the last that are in sight.
-TrendWindow TrendWidget::carriedOver(TrendAxis axis) const
+// From the first of the readings that are in it to the last, with some room; everything without any.
+template <typename IsIn> TrendWindow TrendWidget::windowAround(TrendAxis axis, IsIn isIn) const
 {
-    const TrendWindow& seen = window();
     const TrendReading* first = nullptr;
     const TrendReading* last = nullptr;
     for (const TrendReading& reading : m_series.readings) {
-        const double place = along(seen.axis, reading.when, reading.rigging);
-        if (place < seen.from || place > seen.to)
+        if (!isIn(reading))
             continue;
         first = first ? first : &reading;
         last = &reading;
@@ -91,6 +89,29 @@ TrendWindow TrendWidget::carriedOver(TrendAxis axis) const
     const double to = along(axis, last->when, last->rigging);
     const double margin = std::max((to - from) * 0.03, axis == TrendAxis::ByDate ? 86400.0 : 1.0);
     return {axis, from - margin, to + margin};
+}
+
+// The same readings on the other axis: from the first to the last that are in sight.
+TrendWindow TrendWidget::carriedOver(TrendAxis axis) const
+{
+    const TrendWindow& seen = window();
+    return windowAround(axis, [&](const TrendReading& reading) {
+        const double place = along(seen.axis, reading.when, reading.rigging);
+        return place >= seen.from && place <= seen.to;
+    });
+}
+
+void TrendWidget::lookAtDays(Day from, Day to)
+{
+    lookAt(windowAround(window().axis, [&](const TrendReading& reading) {
+        const Day day = reading.when.localDay();
+        return from <= day && day <= to;
+    }));
+}
+
+void TrendWidget::lookAtAll()
+{
+    lookAt({window().axis, 0, 0});
 }
 
 QSize TrendWidget::sizeHint() const

@@ -28,6 +28,10 @@ public:
     // none.
     void chooseReading(int index);
 
+    // From the first reading to the last of those days; everything where there is none.
+    void lookAtDays(Day from, Day to);
+    void lookAtAll();
+
     const TrendWindow& shown() const override { return m_picture.window; }
 
     QSize sizeHint() const override;
@@ -50,6 +54,7 @@ protected:
     void step(int by) override;
 
 private:
+    template <typename IsIn> TrendWindow windowAround(TrendAxis axis, IsIn isIn) const;
     void describe();
     void hover(std::optional<std::size_t> reading, std::optional<std::size_t> event);
     QString sentence() const;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/pages/setup/day_edit.h"
+#include "app/pages/day_edit.h"
 #include "app/pages/setup/form.h"
 #include "app/wording/setup_words.h"
 

@@ -1,6 +1,6 @@
 #include "app/pages/setup/form.h"
 
-#include "app/pages/setup/day_edit.h"
+#include "app/pages/day_edit.h"
 #include "app/pages/setup/panel_parts.h"
 #include "app/widgets/parts.h"
 #include "app/wording/setup_words.h"

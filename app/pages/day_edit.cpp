@@ -1,4 +1,4 @@
-#include "app/pages/setup/day_edit.h"
+#include "app/pages/day_edit.h"
 
 #include "app/wording/setup_words.h"
 #include "core/day_entry.h"
