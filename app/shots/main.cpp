@@ -148,8 +148,8 @@ bool shootLookingBack(rig::MainWindow& window, Album& album)
                                            std::chrono::day{20}};
     const std::chrono::year_month_day annual{std::chrono::year{2026}, std::chrono::month{2},
                                              std::chrono::day{20}};
-    trends->lookBack(rig::ReviewPeriod{rig::Day{from}, rig::Day{annual} - std::chrono::days{1},
-                                       rig::Day{annual}, true, false},
+    trends->lookBack(rig::PeriodOffer{{rig::Day{from}, rig::Day{annual} - std::chrono::days{1},
+                                       rig::Day{annual}, true, false}},
                      {});
     bool all = album.take(window, "trends-looking-back");
     type(*trends, "a");
@@ -170,6 +170,11 @@ bool shootAnnual(rig::MainWindow& window, Album& album)
     bar->setValue(0);
     choose(page, "annualPeriod", 1);
     all = album.take(window, "annual-2025") && all;
+    page.findChild<QPushButton*>("noteFinding")->click();
+    page.findChild<QPushButton*>("keepStatement")->click();
+    all = album.take(window, "annual-finding") && all;
+    page.findChild<QPushButton*>("putStatementAside")->click();
+    bar->setValue(0);
     bar->setValue(bar->pageStep());
     all = album.take(window, "annual-2025-2") && all;
     bar->setValue(bar->maximum());

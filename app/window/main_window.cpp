@@ -266,13 +266,14 @@ Page* MainWindow::newPage(Moments moment)
     case Moments::RiggedToday:
         return new RiggedTodayPage{records, m_clock, m_prompts};
     case Moments::Trends:
-        return new TrendsPage{records, m_clock};
+        return newTrends();
     case Moments::BeforeTheAnnual: {
         auto* annual = new AnnualPage{records, m_clock, m_prompts};
+        annual->sharePeriod(m_period);
         connect(annual, &AnnualPage::trendWanted, this,
-                [this](const std::optional<ReviewPeriod>& period, CouplingId coupling) {
+                [this](CouplingId coupling, const std::optional<ReadingId>& reading) {
                     showMoment(Moments::Trends);
-                    qobject_cast<TrendsPage*>(page(Moments::Trends))->lookBack(period, coupling);
+                    qobject_cast<TrendsPage*>(page(Moments::Trends))->visit(coupling, reading);
                 });
         return annual;
     }
@@ -287,6 +288,14 @@ Page* MainWindow::newPage(Moments moment)
         qobject_cast<RiggedTodayPage*>(page(Moments::RiggedToday))->enterFromPaper();
     });
     return setUp;
+}
+
+Page* MainWindow::newTrends()
+{
+    auto* trends = new TrendsPage{m_session->records(), m_clock};
+    trends->sharePeriod(m_period);
+    connect(trends, &TrendsPage::annualWanted, this, [this] { showMoment(Moments::BeforeTheAnnual); });
+    return trends;
 }
 
 QuestionsPage* MainWindow::questionsPage()
@@ -341,6 +350,7 @@ void MainWindow::dropPages()
         delete page;
     }
     m_pages.fill(nullptr);
+    m_period = {};
     m_questions = nullptr;
 }
 

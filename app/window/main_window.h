@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/pages/page.h"
+#include "app/pages/period_choice.h"
 #include "app/window/session.h"
 #include "app/window/top_bar.h"
 
@@ -55,6 +56,7 @@ private:
     void addKeys();
     QMenu* makeFileMenu();
     Page* newPage(Moments moment);
+    Page* newTrends();
     QuestionsPage* questionsPage();
     Page* added(Page* page);
     std::vector<Page*> allPages() const;
@@ -87,6 +89,7 @@ private:
     std::int64_t m_writesSeen = 0; // of FactsBook
     std::vector<Airframe> m_airframes;
     std::optional<AirframeId> m_airframe;
+    PeriodChoice m_period; // while the file is open
 
     TopBar* m_bar = nullptr;
     QAction* m_darkAction = nullptr;

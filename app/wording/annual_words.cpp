@@ -1,25 +1,12 @@
 #include "app/wording/annual_words.h"
 
-#include "app/wording/formats.h"
-
 namespace rig {
 
-QString AnnualWords::keyPeriod() { return tr("P", "key for the period"); }
 QString AnnualWords::keyReport() { return tr("R", "key for write the report"); }
 QString AnnualWords::keyMeaning() { return tr("M", "key for what the columns mean"); }
+QString AnnualWords::keyHeadlines() { return tr("S", "key for the next of what stands out"); }
+QString AnnualWords::keyOutside() { return tr("O", "key for the next reading outside its band"); }
 
-QString AnnualWords::period() { return tr("Period (%1)").arg(keyPeriod()); }
-
-QString AnnualWords::choice(const ReviewPeriod& period)
-{
-    const QString from = Formats{}.day(period.from);
-    if (period.isCurrent)
-        return period.sinceAnnual ? tr("Since the annual of %1").arg(from)
-                                  : tr("Everything, from %1").arg(from);
-    return tr("%1 to %2", "days").arg(from, Formats{}.day(period.to));
-}
-
-QString AnnualWords::periodName() { return tr("Period looked back on"); }
 QString AnnualWords::report() { return tr("Write the report (%1)").arg(keyReport()); }
 QString AnnualWords::meaning() { return tr("What the columns mean (%1)").arg(keyMeaning()); }
 QString AnnualWords::noAirframe() { return tr("This file knows no airframe yet. Begin in Set up (Ctrl+5)."); }
@@ -31,14 +18,22 @@ QString AnnualWords::noCouplings()
 }
 
 QString AnnualWords::standsOutTitle() { return tr("What stands out"); }
-QString AnnualWords::moreBelow(int more) { return tr("And %n more in the list below.", nullptr, more); }
+
+QString AnnualWords::headlinesHint(int more)
+{
+    const QString keys =
+        tr("Enter or a click: its readings in Trends. %1: the next one.").arg(keyHeadlines());
+    return more > 0 ? tr("And %n more in the list below.", nullptr, more) + QLatin1Char(' ') + keys : keys;
+}
+
+QString AnnualWords::opensTrend() { return tr("Enter: its readings in Trends."); }
 
 QString AnnualWords::tableName() { return tr("Couplings, what stands out first"); }
 
 QString AnnualWords::tableKeys()
 {
     return tr("Enter on a row: its readings and what to look at. 1 to 8: sort by that column. 0: what stands "
-              "out first.");
+              "out first. Esc or Alt+Left there comes back here.");
 }
 
 QString AnnualWords::heading(AnnualColumn column)
@@ -133,6 +128,11 @@ QString AnnualWords::measurersLegend()
 }
 
 QString AnnualWords::outsideTitle() { return tr("Outside its band"); }
+QString AnnualWords::outsideHint()
+{
+    return tr("Enter or a click: that reading in Trends. %1: the next one.").arg(keyOutside());
+}
+
 QString AnnualWords::questionsTitle() { return tr("Open questions"); }
 QString AnnualWords::questionsHint() { return tr("Ctrl+6 shows and closes them."); }
 QString AnnualWords::gaugesTitle() { return tr("Leaf sets and other gauges"); }

@@ -1,7 +1,5 @@
 #pragma once
 
-#include "core/review/review_period.h"
-
 #include <QCoreApplication>
 #include <QString>
 #include <QStringList>
@@ -19,13 +17,11 @@ class AnnualWords
 
 public:
     // One letter each, as shown on the buttons.
-    static QString keyPeriod();
     static QString keyReport();
     static QString keyMeaning();
+    static QString keyHeadlines();
+    static QString keyOutside();
 
-    static QString period();
-    static QString choice(const ReviewPeriod& period); // of the periods to choose from
-    static QString periodName();
     static QString report();
     static QString meaning();
     static QString noAirframe();
@@ -33,7 +29,8 @@ public:
 
     // What stands out
     static QString standsOutTitle();
-    static QString moreBelow(int more);
+    static QString headlinesHint(int more); // what they lead to; `more` stand in the list below
+    static QString opensTrend();
 
     // The table
     static QString tableName();
@@ -51,6 +48,7 @@ public:
     static QString measurersTitle();
     static QString measurersLegend();
     static QString outsideTitle();
+    static QString outsideHint();
     static QString questionsTitle();
     static QString questionsHint();
     static QString gaugesTitle();

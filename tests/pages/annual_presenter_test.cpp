@@ -11,7 +11,7 @@ namespace {
 class BeforeTheAnnual : public testing::Test
 {
 protected:
-    AnnualView view(const std::optional<ReviewPeriod>& period = {})
+    AnnualView view(const std::optional<PeriodOffer>& period = {})
     {
         return must(
             AnnualPresenter{scene.store.records(), scene.store.clock()}.view(scene.hangar.airframe, period));
@@ -128,15 +128,15 @@ TEST_F(BeforeTheAnnual, LooksBackFromAnnualToAnnualAndOnTheCurrentOneWhenThePeri
     tellADrift();
     scene.event(dayOf(2026, 6, 1), EventKind::Annual, "by A. Quill");
     const AnnualView now = view();
-    ASSERT_EQ(now.periods.size(), 3u);
-    EXPECT_EQ(now.chosen, 0u);
-    const AnnualView earlier = view(now.periods[1]);
-    EXPECT_EQ(earlier.chosen, 1u);
+    ASSERT_GE(now.offers.size(), 3u);
+    EXPECT_TRUE(now.chosen.isSameChoiceAs(now.offers[0]));
+    const AnnualView earlier = view(now.offers[1]);
+    EXPECT_TRUE(earlier.chosen.isSameChoiceAs(now.offers[1]));
     EXPECT_EQ(earlier.title, "Before the annual of 1 June 2026");
     EXPECT_TRUE(earlier.headlines.empty());
-    ReviewPeriod gone = now.periods[1];
-    gone.from -= std::chrono::days{1};
-    EXPECT_EQ(view(gone).chosen, 0u);
+    PeriodOffer gone = now.offers[1];
+    gone.period.from -= std::chrono::days{1};
+    EXPECT_TRUE(view(gone).chosen.isSameChoiceAs(now.offers[0]));
 }
 
 TEST_F(BeforeTheAnnual, TellsTheBandBeforeAndAfterANewFitting)
@@ -149,4 +149,54 @@ TEST_F(BeforeTheAnnual, TellsTheBandBeforeAndAfterANewFitting)
     EXPECT_TRUE(told.changes.front().text.contains("sleeve readjusted. Band before: 0.4"))
         << told.changes.front().text.toStdString();
     EXPECT_TRUE(told.changes.front().text.contains("Band after: 0.5"));
+}
+
+TEST_F(BeforeTheAnnual, BeginsWithTheLastPeriodInWhichAnythingWasRead)
+{
+    tellADrift();
+    scene.event(dayOf(2026, 10, 20), EventKind::Annual, "by A. Quill");
+    const AnnualView told = view();
+    EXPECT_EQ(told.title, "Before the annual of 20 October 2026");
+    EXPECT_EQ(told.headlines.size(), 1u);
+    EXPECT_EQ(view(told.offers.front()).headlines.size(), 0u);
+}
+
+TEST_F(BeforeTheAnnual, LeadsFromAReadingOutsideToThatReading)
+{
+    scene.baselineDay(dayOf(2026, 3, 7));
+    scene.rig(dayOf(2026, 4, 11), 900);
+    const ReadingId outside =
+        must(scene.store.records().readingsOf(scene.hangar.leftAileron)).back().reading.id;
+    const AnnualView told = view();
+    ASSERT_EQ(told.outside.size(), 1u);
+    EXPECT_EQ(told.outside.front().coupling, scene.hangar.leftAileron);
+    EXPECT_EQ(told.outside.front().reading, outside);
+    EXPECT_EQ(told.outside.front().day, dayOf(2026, 4, 11));
+}
+
+TEST_F(BeforeTheAnnual, TellsAFindingAmongWhatChangedAndWhatSomebodyAsksAmongTheQuestions)
+{
+    Event finding;
+    finding.airframe = scene.hangar.airframe;
+    finding.coupling = scene.hangar.leftAileron;
+    finding.kind = EventKind::Finding;
+    finding.day = dayOf(2026, 10, 3);
+    finding.note = "a flat on the ball";
+    finding.done = "turned by a quarter";
+    finding.person = scene.hangar.vale;
+    must(scene.store.records().add(finding));
+    Question question;
+    question.airframe = scene.hangar.airframe;
+    question.kind = QuestionKind::Asked;
+    question.text = "who has the spare ball?";
+    question.stamp.by = scene.hangar.vale;
+    must(scene.store.records().add(question));
+    const AnnualView told = view();
+    ASSERT_FALSE(told.changes.empty());
+    EXPECT_EQ(told.changes.front().text.toStdString(),
+              "3 October 2026, Left aileron: found: a flat on the ball; done: turned by a quarter (T. Vale)");
+    ASSERT_EQ(told.questions.size(), 1u);
+    EXPECT_TRUE(told.questions.front().title.contains("QX-17, somebody asks since"))
+        << told.questions.front().title.toStdString();
+    EXPECT_TRUE(told.questions.front().title.contains("“who has the spare ball?”"));
 }

@@ -3,6 +3,7 @@
 
 #include "app/pages/trends/trends_page.h"
 #include "app/widgets/aircraft_widget.h"
+#include "app/widgets/trend_widget.h"
 #include "tests/pages/trends_scene.h"
 
 #include <QLabel>
@@ -47,7 +48,7 @@ protected:
         QCoreApplication::processEvents();
     }
     QString text(const char* name) { return page.findChild<QLabel*>(name)->text(); }
-    TrendsView view(std::optional<ReviewPeriod> period = {})
+    TrendsView view(const std::optional<PeriodOffer>& period = {})
     {
         return must(TrendsPresenter{store.records(), store.clock()}.view(hangar.airframe, period));
     }
@@ -142,10 +143,8 @@ TEST_F(TrendsMovement, LooksBackOnAPeriodAndComesBackByEscape)
     tellADrift();
     scene.event(dayOf(2026, 9, 1), EventKind::Annual, "");
     show();
-    EXPECT_FALSE(text("movementTitle").startsWith("The gap has been growing"))
-        << "nothing was read since the annual";
-    const ReviewPeriod before{kBaselineDay, dayOf(2026, 8, 31), dayOf(2026, 9, 1), false, false};
-    page.lookBack(before, hangar.leftAileron);
+    EXPECT_TRUE(text("movementTitle").startsWith("The gap has been growing"))
+        << "nothing was read since the annual, so it begins with the period before";
     EXPECT_TRUE(page.findChild<QLabel*>("lookingBack")->isVisible());
     EXPECT_TRUE(text("movementTitle").startsWith("The gap has been growing"));
     QTest::keyClick(&page, Qt::Key_Escape);
@@ -158,7 +157,22 @@ TEST_F(TrendsMovement, TellsTheBandOfTheFittingThatHeldAtTheEndOfThePeriod)
     tellADrift();
     scene.refit(dayOf(2026, 9, 1), "ball replaced");
     const TrendsView before =
-        view(ReviewPeriod{kBaselineDay, dayOf(2026, 8, 31), dayOf(2026, 9, 1), false, false});
+        view(PeriodOffer{{kBaselineDay, dayOf(2026, 8, 31), {}, false, false, PeriodKind::Days}});
     EXPECT_EQ(before.find(hangar.leftAileron)->origin.fittingNumber, 1);
     EXPECT_EQ(view().find(hangar.leftAileron)->origin.fittingNumber, 2);
+}
+
+TEST_F(TrendsMovement, LooksAtTheDaysThatWereChosenAndShowsThemLarge)
+{
+    tellADrift();
+    show();
+    auto* chart = page.findChild<TrendWidget*>("chart");
+    const double whole = chart->shown().to - chart->shown().from;
+    page.lookBack(PeriodOffer{{dayOf(2026, 6, 1), dayOf(2026, 6, 30), {}, false, false, PeriodKind::Days}},
+                  {});
+    EXPECT_LT(chart->shown().to - chart->shown().from, whole / 2);
+    EXPECT_TRUE(text("lookingBack").contains("1 June 2026 to 30 June 2026"));
+    QTest::keyClick(&page, Qt::Key_Escape);
+    EXPECT_FALSE(page.findChild<QLabel*>("lookingBack")->isVisible());
+    EXPECT_DOUBLE_EQ(chart->shown().to - chart->shown().from, whole);
 }

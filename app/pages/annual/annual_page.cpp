@@ -2,23 +2,32 @@
 
 #include "app/blocks/laid_picture.h"
 #include "app/pages/annual/annual_panel.h"
+#include "app/pages/annual/link_name.h"
 #include "app/pages/annual/panel_columns.h"
 #include "app/pages/annual/report_preview.h"
 #include "app/pages/annual/review_table.h"
 #include "app/pages/annual/stands_out_card.h"
+#include "app/pages/period_box.h"
+#include "app/pages/statement_bench.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/pressable.h"
+#include "app/widgets/wrap_layout.h"
 #include "app/wording/annual_words.h"
+#include "app/wording/period_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/review_words.h"
+#include "app/wording/statement_words.h"
+#include "core/day_entry.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QScrollBar>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace rig {
 
@@ -26,7 +35,7 @@ namespace {
 
 constexpr int kGap = 14;
 constexpr double kShiftsHeight = 132;
-constexpr double kHeadWidth = 1080; // at the usual text size
+constexpr double kHeadWidth = 1500; // at the usual text size
 
 std::optional<PictureBlock> shiftsPicture(const std::vector<ShiftDay>& shifts)
 {
@@ -49,7 +58,7 @@ std::optional<PictureBlock> offsetsPicture(const std::vector<OffsetRow>& rows)
 
 } // namespace
 
-AnnualPage::AnnualPage(const Records& records, const Clock& clock, Prompts& prompts, QWidget* parent)
+AnnualPage::AnnualPage(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent)
     : Page{parent}, m_presenter{records, clock}, m_clock{clock}
 {
     setObjectName("annual");
@@ -66,6 +75,7 @@ AnnualPage::AnnualPage(const Records& records, const Clock& clock, Prompts& prom
     m_stack->addWidget(m_message);
     m_preview = new ReportPreview{prompts};
     m_stack->addWidget(m_preview);
+    m_stack->addWidget(makeStatements(records));
     connect(m_preview, &ReportPreview::backAsked, this, &AnnualPage::showTable);
     connect(m_preview, &ReportPreview::problemArose, this, &AnnualPage::problemArose);
     layout->addWidget(m_stack);
@@ -82,6 +92,8 @@ QWidget* AnnualPage::makeContent()
     layout->addWidget(makeHead());
     m_standsOut = new StandsOutCard;
     layout->addWidget(m_standsOut);
+    connect(m_standsOut, &StandsOutCard::couplingOpened, this,
+            [this](CouplingId coupling) { openTrend(coupling, {}); });
     layout->addWidget(makeTableCard());
     layout->addWidget(labelOf(ReviewWords::caution(), "caution"));
     layout->addWidget(makePanels());
@@ -101,30 +113,113 @@ QWidget* AnnualPage::makeHead()
     m_counted = labelOf({}, "soft", "annualCounted");
     words->addWidget(m_title);
     words->addWidget(m_counted);
-    m_periods = new QComboBox;
-    m_periods->setObjectName("annualPeriod");
-    m_periods->setAccessibleName(AnnualWords::periodName());
-    m_periods->setToolTip(AnnualWords::period());
-    m_periods->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    auto* name = labelOf(AnnualWords::period(), "label");
-    name->setWordWrap(false);
-    name->setBuddy(m_periods);
-    m_report = buttonOf(AnnualWords::report(), "annualReport", "primary");
-    auto* choices = new QHBoxLayout;
-    choices->setSpacing(10);
-    choices->addStretch(1);
-    choices->addWidget(name);
-    choices->addWidget(m_periods);
-    choices->addWidget(m_report);
+    m_said = labelOf({}, "strong", "statementKept");
+    m_said->hide();
+    words->addWidget(m_said);
     m_head->addLayout(words, 1);
-    m_head->addLayout(choices);
-    connect(m_periods, &QComboBox::activated, this, [this](int index) {
-        read(m_view.periods[static_cast<std::size_t>(index)]);
-        m_table->chooseFirst();
-        m_table->setFocus();
-    });
-    connect(m_report, &QPushButton::clicked, this, &AnnualPage::showReport);
+    m_head->addWidget(makeChoices());
     return head;
+}
+
+QWidget* AnnualPage::makeChoices()
+{
+    auto* holder = new QWidget;
+    auto* choices = new WrapLayout{10, false, holder};
+    choices->setContentsMargins(0, 0, 0, 0);
+    m_periods = new PeriodBox{"annualPeriod"};
+    m_report = buttonOf(AnnualWords::report(), "annualReport", "primary");
+    auto* finding = buttonOf(StatementWords::noteAFinding(), "noteFinding");
+    auto* ask = buttonOf(StatementWords::ask(), "askQuestion");
+    for (QPushButton* button : {finding, ask}) {
+        button->setFocusPolicy(Qt::TabFocus); // what is in view stays chosen
+        button->setAutoDefault(true);
+    }
+    for (QWidget* one : std::initializer_list<QWidget*>{m_periods, finding, ask, m_report})
+        choices->addWidget(one);
+    connect(finding, &QPushButton::clicked, this, [this] { state(StatementKind::Finding); });
+    connect(ask, &QPushButton::clicked, this, [this] { state(StatementKind::Question); });
+    connect(m_periods, &PeriodBox::periodChosen, this, &AnnualPage::choosePeriod);
+    connect(m_periods, &PeriodBox::left, this, [this] { m_table->setFocus(); });
+    connect(m_report, &QPushButton::clicked, this, &AnnualPage::showReport);
+    return holder;
+}
+
+QWidget* AnnualPage::makeStatements(Records& records)
+{
+    m_statements = new StatementBench{records, m_clock};
+    connect(m_statements, &StatementBench::opened, this, [this] { m_stack->setCurrentWidget(m_statements); });
+    connect(m_statements, &StatementBench::putAside, this, [this] { endStating({}); });
+    connect(m_statements, &StatementBench::kept, this, &AnnualPage::endStating);
+    connect(m_statements, &StatementBench::problemArose, this, &AnnualPage::problemArose);
+    return m_statements;
+}
+
+bool AnnualPage::isStating() const
+{
+    return m_stack->currentWidget() == m_statements;
+}
+
+// About what has the focus: what stands out, what lay outside, what is asked, else the row of the table.
+void AnnualPage::state(StatementKind kind)
+{
+    const QString link = focusedLink();
+    StatementEntry entry;
+    entry.kind = kind;
+    entry.airframe = *m_airframe;
+    entry.coupling = m_table->chosen();
+    entry.day = QString::fromStdString(dayText(m_view.period().to));
+    QString about;
+    for (const AnnualHeadline& one : m_view.headlines)
+        if (linkName("headline", one.coupling) == link)
+            entry.coupling = one.coupling;
+    if (const AnnualStory* story = storyAt(link)) {
+        entry.coupling = story->coupling;
+        entry.reading = story->reading;
+        if (story->reading)
+            about = StatementWords::about(story->title);
+        if (story->day)
+            entry.day = QString::fromStdString(dayText(*story->day));
+    }
+    m_leftFrom = Place{link, m_scroll->verticalScrollBar()->value()};
+    m_statements->open(entry, about);
+}
+
+// The story that leads there; null where none does.
+const AnnualStory* AnnualPage::storyAt(const QString& link) const
+{
+    const auto in = [&link](const AnnualPanel& panel,
+                            const std::vector<AnnualStory>& stories) -> const AnnualStory* {
+        const auto found = std::ranges::find_if(
+            stories, [&](const AnnualStory& one) { return one.coupling && panel.linkTo(one) == link; });
+        return found == stories.end() ? nullptr : &*found;
+    };
+    const AnnualStory* outside = in(*m_outside, m_view.outside);
+    return outside ? outside : in(*m_questions, m_view.questions);
+}
+
+void AnnualPage::endStating(const QString& sentence)
+{
+    m_stack->setCurrentWidget(m_scroll);
+    if (!sentence.isEmpty()) {
+        read();
+        emit factsChanged();
+    }
+    sayIn(m_said, sentence);
+    if (m_leftFrom && !sentence.isEmpty())
+        m_leftFrom->scrolled = 0; // where it is said
+    m_table->setFocus();
+    comeBack();
+}
+
+QString AnnualPage::leftUndone() const
+{
+    return m_statements->hasTyped() ? StatementWords::leftUndone() : QString{};
+}
+
+void AnnualPage::catchUp()
+{
+    m_statements->catchUp();
+    showAirframe(m_airframe);
 }
 
 QWidget* AnnualPage::makeTableCard()
@@ -150,9 +245,10 @@ QWidget* AnnualPage::makeTableCard()
     m_meanings->setMargin(8);
     m_meanings->hide();
     layout->addWidget(m_meanings);
-    connect(m_table, &ReviewTable::couplingOpened, this, [this](CouplingId coupling) {
-        emit trendWanted(m_view.chosen == 0 ? std::nullopt : std::optional{m_view.period()}, coupling);
-    });
+    connect(m_table, &ReviewTable::couplingChosen, this,
+            [this](CouplingId coupling) { m_periods->showCoupling(coupling); });
+    connect(m_table, &ReviewTable::couplingOpened, this,
+            [this](CouplingId coupling) { openTrend(coupling, {}); });
     connect(m_meaning, &QPushButton::toggled, this, &AnnualPage::showMeaning);
     return card;
 }
@@ -173,6 +269,8 @@ QWidget* AnnualPage::makePanels()
     m_changes = add(AnnualWords::changesTitle(), {}, "changesPanel");
     m_tooFew = add(AnnualWords::tooFewTitle(), {}, "tooFewPanel");
     m_riggings = add(AnnualWords::riggingsTitle(), {}, "riggingsPanel");
+    for (const AnnualPanel* panel : {m_outside, m_questions})
+        connect(panel, &AnnualPanel::storyOpened, this, &AnnualPage::openTrend);
     return m_panels;
 }
 
@@ -183,6 +281,7 @@ void AnnualPage::setLook(const Look& look)
     m_standsOut->setLook(look);
     m_table->setLook(look);
     m_preview->setLook(look);
+    m_statements->setLook(look);
     m_panels->setTextScale(look.fonts.scale);
     for (AnnualPanel* panel : m_panels->findChildren<AnnualPanel*>())
         panel->setLook(look);
@@ -204,14 +303,19 @@ void AnnualPage::resizeEvent(QResizeEvent* event)
 void AnnualPage::showAirframe(std::optional<AirframeId> airframe)
 {
     if (m_airframe != airframe) {
-        m_period.reset();
+        m_leftFrom.reset();
         m_scroll->verticalScrollBar()->setValue(0);
     }
+    const bool wasStating = m_airframe == airframe && isStating();
+    sayIn(m_said, {});
     const bool isPreviewed = m_airframe == airframe && m_stack->currentWidget() == m_preview;
     m_airframe = airframe;
-    read(m_period);
-    if (isPreviewed && m_stack->currentWidget() == m_scroll) // only the look has changed
+    read();
+    const bool isShown = m_stack->currentWidget() == m_scroll;
+    if (isPreviewed && isShown) // only the look has changed
         showReport();
+    if (wasStating && isShown)
+        m_stack->setCurrentWidget(m_statements);
 }
 
 void AnnualPage::showReport()
@@ -232,12 +336,18 @@ void AnnualPage::showTable()
     m_table->setFocus();
 }
 
-void AnnualPage::read(const std::optional<ReviewPeriod>& period)
+void AnnualPage::choosePeriod(const PeriodOffer& offer)
 {
-    m_period = period;
+    m_period->choose(*m_airframe, offer);
+    read();
+    m_table->chooseFirst();
+}
+
+void AnnualPage::read()
+{
     if (!m_airframe)
         return showMessage(AnnualWords::noAirframe());
-    auto view = m_presenter.view(*m_airframe, period);
+    auto view = m_presenter.view(*m_airframe, m_period->of(*m_airframe));
     if (!view) {
         const QString sentence = ProblemWords::sentence(view.problem(), {});
         showMessage(sentence);
@@ -252,18 +362,20 @@ void AnnualPage::display()
 {
     if (m_view.rows.empty())
         return showMessage(AnnualWords::noCouplings());
+    const QString focused = focusedLink();
     m_title->setText(m_view.title);
     m_counted->setText(m_view.counted);
-    m_periods->clear();
-    for (const ReviewPeriod& period : m_view.periods)
-        m_periods->addItem(AnnualWords::choice(period));
-    m_periods->setCurrentIndex(static_cast<int>(m_view.chosen));
+    std::map<CouplingId, QString> names;
+    for (const AnnualRow& row : m_view.rows)
+        names.emplace(row.coupling, row.name);
+    m_periods->display(m_view.offers, m_view.chosen, names);
     m_standsOut->display(m_view);
     m_table->display(m_view.rows);
     displayPanels();
     m_stack->setCurrentWidget(m_scroll);
     if (window()->focusWidget() == this) // it came to the page before there was a table
         m_table->setFocus();
+    focusAgain(focused);
 }
 
 void AnnualPage::displayPanels()
@@ -273,7 +385,7 @@ void AnnualPage::displayPanels()
     m_measurers->showPictures(
         {{offsetsPicture(m_view.persons), AnnualWords::measurersTitle(), m_view.personSentences},
          {offsetsPicture(m_view.gauges), AnnualWords::gaugesTitle(), m_view.gaugeSentences}});
-    m_outside->showStories(m_view.outside, ReviewWords::noneOutside());
+    m_outside->showStories(m_view.outside, ReviewWords::noneOutside(), AnnualWords::outsideHint());
     m_questions->showStories(m_view.questions, ReviewWords::noQuestion(), AnnualWords::questionsHint());
     m_gauges->showStories(m_view.gaugeStories, AnnualWords::noGauge());
     m_changes->showStories(m_view.changes, ReviewWords::noChange());
@@ -300,24 +412,71 @@ void AnnualPage::leave()
         m_stack->setCurrentWidget(m_scroll);
 }
 
+void AnnualPage::openTrend(CouplingId coupling, const std::optional<ReadingId>& reading)
+{
+    m_leftFrom = Place{focusedLink(), m_scroll->verticalScrollBar()->value()};
+    emit trendWanted(coupling, reading);
+}
+
+void AnnualPage::goTo(Pressable* link)
+{
+    if (!link)
+        return;
+    link->setFocus();
+    m_scroll->bringIntoView(link);
+}
+
+QString AnnualPage::focusedLink() const
+{
+    const auto* link = qobject_cast<Pressable*>(m_scroll->widget()->focusWidget());
+    return link && link->hasFocus() ? link->objectName() : QString{};
+}
+
+// What led somewhere before the page was made anew.
+void AnnualPage::focusAgain(const QString& link)
+{
+    auto* same = link.isEmpty() ? nullptr : m_scroll->findChild<Pressable*>(link);
+    if (same)
+        same->setFocus();
+}
+
+void AnnualPage::comeBack()
+{
+    const Place place = std::exchange(m_leftFrom, std::nullopt).value_or(Place{});
+    focusAgain(place.link);
+    // What was made anew is shown in the next turn only; before that there is nothing to scroll over.
+    QMetaObject::invokeMethod(
+        this, [this, place] { m_scroll->scrollTo(place.scrolled); }, Qt::QueuedConnection);
+}
+
 void AnnualPage::focusInEvent(QFocusEvent* event)
 {
     Page::focusInEvent(event);
-    if (m_stack->currentWidget() == m_scroll)
-        m_table->setFocus();
+    if (m_stack->currentWidget() != m_scroll)
+        return;
+    m_table->setFocus();
+    if (m_leftFrom)
+        comeBack();
 }
 
 void AnnualPage::keyPressEvent(QKeyEvent* event)
 {
     QScrollBar* bar = m_scroll->verticalScrollBar();
     const bool hasContent = m_stack->currentWidget() == m_scroll;
-    if (hasContent && isKey(*event, AnnualWords::keyPeriod())) {
-        m_periods->setFocus();
-        m_periods->showPopup();
+    if (hasContent && isKey(*event, StatementWords::keyFinding())) {
+        state(StatementKind::Finding);
+    } else if (hasContent && isKey(*event, StatementWords::keyAsk())) {
+        state(StatementKind::Question);
+    } else if (hasContent && isKey(*event, PeriodWords::key())) {
+        m_periods->open();
     } else if (hasContent && isKey(*event, AnnualWords::keyMeaning())) {
         showMeaning(!m_meaning->isChecked());
     } else if (hasContent && isKey(*event, AnnualWords::keyReport())) {
         showReport();
+    } else if (hasContent && isKey(*event, AnnualWords::keyHeadlines())) {
+        goTo(nextOf(m_standsOut->links()));
+    } else if (hasContent && isKey(*event, AnnualWords::keyOutside())) {
+        goTo(nextOf(m_outside->links()));
     } else if (event->key() == Qt::Key_PageDown) {
         bar->triggerAction(QScrollBar::SliderPageStepAdd);
     } else if (event->key() == Qt::Key_PageUp) {

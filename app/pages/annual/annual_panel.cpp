@@ -1,8 +1,10 @@
 #include "app/pages/annual/annual_panel.h"
 
+#include "app/pages/annual/link_name.h"
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/picture_widget.h"
+#include "app/widgets/pressable.h"
 #include "app/wording/annual_words.h"
 
 #include <QHBoxLayout>
@@ -43,6 +45,13 @@ void AnnualPanel::setLook(const Look& look)
         mark->setLook(look);
     for (PictureWidget* picture : findChildren<PictureWidget*>())
         picture->setLook(look);
+    for (Pressable* link : links())
+        link->setLook(look);
+}
+
+QList<Pressable*> AnnualPanel::links() const
+{
+    return findChildren<Pressable*>();
 }
 
 void AnnualPanel::showPictures(const std::vector<PictureWithWords>& pictures)
@@ -60,11 +69,37 @@ void AnnualPanel::showPictures(const std::vector<PictureWithWords>& pictures)
     }
 }
 
-QWidget* AnnualPanel::storyOf(const AnnualStory& story) const
+QWidget* AnnualPanel::storyOf(const AnnualStory& story)
 {
-    auto* whole = new QWidget;
+    QWidget* whole = story.coupling ? linkOf(story) : new QWidget;
+    fill(whole, story);
+    return whole;
+}
+
+QString AnnualPanel::linkTo(const AnnualStory& story) const
+{
+    const QByteArray place = objectName().toLatin1();
+    return story.reading ? linkName(place, *story.reading) : linkName(place, *story.coupling);
+}
+
+QWidget* AnnualPanel::linkOf(const AnnualStory& story)
+{
+    auto* link = new Pressable;
+    link->setLook(m_look);
+    link->setObjectName(linkTo(story));
+    link->setAccessibleName(AnnualWords::titleOf(story.title, story.state));
+    link->setAccessibleDescription(story.text + QLatin1Char(' ') + AnnualWords::opensTrend());
+    connect(link, &Pressable::clicked, this, [this, coupling = *story.coupling, reading = story.reading] {
+        emit storyOpened(coupling, reading);
+    });
+    return link;
+}
+
+void AnnualPanel::fill(QWidget* whole, const AnnualStory& story) const
+{
     auto* row = new QHBoxLayout{whole};
-    row->setContentsMargins(0, 0, 0, 0);
+    const int edge = story.coupling ? 4 : 0;
+    row->setContentsMargins(edge, edge, edge, edge);
     row->setSpacing(10);
     if (story.shape) {
         auto* mark = new MarkWidget;
@@ -78,7 +113,6 @@ QWidget* AnnualPanel::storyOf(const AnnualStory& story) const
     if (!story.text.isEmpty())
         words->addWidget(labelOf(story.text, "body"));
     row->addLayout(words, 1);
-    return whole;
 }
 
 void AnnualPanel::showStories(const std::vector<AnnualStory>& stories, const QString& none,

@@ -12,6 +12,8 @@ class QVBoxLayout;
 
 namespace rig {
 
+class Pressable;
+
 // A picture with what it says below.
 struct PictureWithWords
 {
@@ -35,10 +37,17 @@ public:
     // `none` stands where there are no stories, `hint` below them where there are.
     void showStories(const std::vector<AnnualStory>& stories, const QString& none, const QString& hint = {});
     void showSentences(const QStringList& sentences);
+    QList<Pressable*> links() const;
+    QString linkTo(const AnnualStory& story) const; // its name; of one that leads to a coupling
+
+signals:
+    void storyOpened(CouplingId coupling, const std::optional<ReadingId>& reading);
 
 private:
     QVBoxLayout* begin();
-    QWidget* storyOf(const AnnualStory& story) const;
+    QWidget* storyOf(const AnnualStory& story);
+    QWidget* linkOf(const AnnualStory& story);
+    void fill(QWidget* whole, const AnnualStory& story) const;
 
     Look m_look;
     QVBoxLayout* m_layout = nullptr;

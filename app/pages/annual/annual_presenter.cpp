@@ -167,11 +167,14 @@ private:
             const OutsideStory& first = all[i].first();
             return std::tuple{!first.isOpen(), first.by != OutsideBy::Nothing, -all[i].distance()};
         });
-        for (const std::size_t i : order)
+        for (const std::size_t i : order) {
+            const Reading& reading = all[i].first().reading;
             m_view.outside.push_back({m_words.outsideTitle(all[i].coupling, all[i].run),
                                       m_words.outside(all[i].coupling, all[i].run).join(' '),
                                       MarkShape::Diamond, Role::Outside,
-                                      all[i].first().isOpen() ? AnnualWords::stillOpen() : QString{}});
+                                      all[i].first().isOpen() ? AnnualWords::stillOpen() : QString{},
+                                      reading.coupling, reading.id, reading.when.localDay()});
+        }
     }
 
     void addQuestions()
@@ -181,7 +184,8 @@ private:
                 continue;
             const QuestionKind kind = story.question.kind;
             m_view.questions.push_back({m_words.question(story), m_words.resolution(story), shapeOf(kind),
-                                        shapeRoleOf(kind), AnnualWords::stillOpen()});
+                                        shapeRoleOf(kind), AnnualWords::stillOpen(), story.question.coupling,
+                                        story.question.reading});
         }
     }
 
@@ -235,18 +239,18 @@ Result<AirframeFacts> AnnualPresenter::facts(AirframeId airframe) const
     return facts;
 }
 
-Result<AnnualView> AnnualPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& chosen) const
+Result<AnnualView> AnnualPresenter::view(AirframeId airframe, const std::optional<PeriodOffer>& chosen) const
 {
-    const auto known = m_records.book().toldOpenly(airframe, m_clock.now().localDay());
+    const Day today = m_clock.now().localDay();
+    const auto known = m_records.book().toldOpenly(airframe, today);
     if (!known)
         return known.problem();
     const AirframeFacts& facts = known.value()->facts();
-    std::vector<ReviewPeriod> periods = reviewPeriods(facts, m_clock.now().localDay());
-    const auto found = chosen ? std::ranges::find(periods, *chosen) : periods.begin();
-    const std::size_t index = found == periods.end() ? 0 : static_cast<std::size_t>(found - periods.begin());
-    AnnualView view = AnnualMaker{facts, known.value()->review(periods[index])}.make();
-    view.periods = std::move(periods);
-    view.chosen = index;
+    std::vector<PeriodOffer> offers = offeredPeriods(facts, today);
+    const PeriodOffer told = chosenAmong(offers, chosen, facts);
+    AnnualView view = AnnualMaker{facts, known.value()->review(told.period)}.make();
+    view.offers = std::move(offers);
+    view.chosen = told;
     return view;
 }
 

@@ -16,8 +16,8 @@ public:
     // Both must outlive this object.
     AnnualPresenter(const Records& records, const Clock& clock) : m_records{records}, m_clock{clock} {}
 
-    // Of the period chosen; of the current one when there is none, or it is no longer one of the periods.
-    Result<AnnualView> view(AirframeId airframe, const std::optional<ReviewPeriod>& chosen) const;
+    // Of the period chosen; of the first that holds anything when there is none, or it is no longer offered.
+    Result<AnnualView> view(AirframeId airframe, const std::optional<PeriodOffer>& chosen) const;
 
     Result<AirframeFacts> facts(AirframeId airframe) const; // what the report is made of
 

@@ -60,15 +60,18 @@ struct AnnualStory
     QString text;
     std::optional<MarkShape> shape;
     Role role = Role::InkSoft;
-    QString state; // "open", "in doubt": told beside the title
+    QString state;                           // "open", "in doubt": told beside the title
+    std::optional<CouplingId> coupling = {}; // it leads there in Trends
+    std::optional<ReadingId> reading = {};   // and to this reading of it
+    std::optional<Day> day = {};             // of that reading
 };
 
 struct AnnualView
 {
     QString title;
     QString counted;
-    std::vector<ReviewPeriod> periods; // never empty
-    std::size_t chosen = 0;
+    std::vector<PeriodOffer> offers; // never empty
+    PeriodOffer chosen;
 
     std::vector<AnnualHeadline> headlines; // gravest first; the most there is room for
     int moreHeadlines = 0;
@@ -89,7 +92,7 @@ struct AnnualView
     std::vector<AnnualStory> tooFew;
     QStringList riggings;
 
-    const ReviewPeriod& period() const { return periods[chosen]; }
+    const ReviewPeriod& period() const { return chosen.period; }
 };
 
 } // namespace rig

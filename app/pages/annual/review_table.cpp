@@ -191,6 +191,15 @@ void ReviewTable::keyPressEvent(QKeyEvent* event)
     }
 }
 
+void ReviewTable::currentChanged(const QModelIndex& current, const QModelIndex& previous)
+{
+    QTableView::currentChanged(current, previous);
+    if (!current.isValid())
+        return;
+    m_chosen = m_model->rowAt(current.row()).coupling;
+    emit couplingChosen(m_chosen);
+}
+
 void ReviewTable::resizeEvent(QResizeEvent* event)
 {
     QTableView::resizeEvent(event);

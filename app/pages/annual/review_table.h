@@ -21,12 +21,15 @@ public:
 
     void display(const std::vector<AnnualRow>& rows);
     void chooseFirst();
+    CouplingId chosen() const { return m_chosen; }
     void setLook(const Look& look);
 
 signals:
+    void couplingChosen(CouplingId coupling); // its row is the current one
     void couplingOpened(CouplingId coupling);
 
 protected:
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
     void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;

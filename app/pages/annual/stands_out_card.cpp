@@ -1,7 +1,9 @@
 #include "app/pages/annual/stands_out_card.h"
 
+#include "app/pages/annual/link_name.h"
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/pressable.h"
 #include "app/wording/annual_words.h"
 
 #include <QHBoxLayout>
@@ -28,6 +30,13 @@ void StandsOutCard::setLook(const Look& look)
     m_look = look;
     for (MarkWidget* mark : findChildren<MarkWidget*>())
         mark->setLook(look);
+    for (Pressable* link : links())
+        link->setLook(look);
+}
+
+QList<Pressable*> StandsOutCard::links() const
+{
+    return findChildren<Pressable*>();
 }
 
 void StandsOutCard::display(const AnnualView& view)
@@ -39,13 +48,13 @@ void StandsOutCard::display(const AnnualView& view)
     m_inside = new QWidget;
     auto* layout = new QVBoxLayout{m_inside};
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(6);
+    layout->setSpacing(2);
     for (const AnnualHeadline& headline : view.headlines)
         layout->addWidget(rowOf(headline));
     if (view.headlines.empty())
         layout->addWidget(labelOf(view.nothingGrave, "strong", "nothingGrave"));
-    else if (view.moreHeadlines > 0)
-        layout->addWidget(labelOf(AnnualWords::moreBelow(view.moreHeadlines), "soft", "moreHeadlines"));
+    else
+        layout->addWidget(labelOf(AnnualWords::headlinesHint(view.moreHeadlines), "soft", "moreHeadlines"));
     m_layout->addWidget(m_inside);
     QStringList said;
     for (const AnnualHeadline& headline : view.headlines)
@@ -54,11 +63,17 @@ void StandsOutCard::display(const AnnualView& view)
     setAccessibleDescription(view.headlines.empty() ? view.nothingGrave : said.join(QLatin1Char(' ')));
 }
 
-QWidget* StandsOutCard::rowOf(const AnnualHeadline& headline) const
+Pressable* StandsOutCard::rowOf(const AnnualHeadline& headline)
 {
-    auto* whole = new QWidget;
+    auto* whole = new Pressable;
+    whole->setLook(m_look);
+    whole->setObjectName(linkName("headline", headline.coupling));
+    whole->setAccessibleName(headline.sentence);
+    whole->setAccessibleDescription(headline.figures + QLatin1Char(' ') + AnnualWords::opensTrend());
+    connect(whole, &Pressable::clicked, this,
+            [this, coupling = headline.coupling] { emit couplingOpened(coupling); });
     auto* row = new QHBoxLayout{whole};
-    row->setContentsMargins(0, 0, 0, 0);
+    row->setContentsMargins(4, 2, 4, 2);
     row->setSpacing(12);
     auto* mark = new MarkWidget;
     mark->setLook(m_look);

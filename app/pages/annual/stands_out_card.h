@@ -10,8 +10,10 @@ class QVBoxLayout;
 
 namespace rig {
 
+class Pressable;
+
 // What stands out, before everything else: a strong sentence for each of the gravest, with its figures. Never
-// good news when there is none.
+// good news when there is none. Each leads to its coupling.
 class StandsOutCard : public QFrame
 {
     Q_OBJECT
@@ -21,9 +23,13 @@ public:
 
     void display(const AnnualView& view);
     void setLook(const Look& look);
+    QList<Pressable*> links() const;
+
+signals:
+    void couplingOpened(CouplingId coupling);
 
 private:
-    QWidget* rowOf(const AnnualHeadline& headline) const;
+    Pressable* rowOf(const AnnualHeadline& headline);
 
     Look m_look;
     QVBoxLayout* m_layout = nullptr;

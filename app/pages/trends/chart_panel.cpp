@@ -149,6 +149,21 @@ void ChartPanel::chooseReading(int index)
         m_chart->chooseReading(index);
 }
 
+void ChartPanel::focusChart()
+{
+    m_chart->setFocus();
+}
+
+void ChartPanel::lookAtDays(Day from, Day to)
+{
+    m_chart->lookAtDays(from, to);
+}
+
+void ChartPanel::lookAtAll()
+{
+    m_chart->lookAtAll();
+}
+
 void ChartPanel::showHover(const QString& sentence)
 {
     m_hover->setText(sentence.isEmpty() ? TrendsPageWords::hoverHint() : sentence);

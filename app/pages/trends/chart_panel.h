@@ -32,6 +32,10 @@ public:
     void setLook(const Look& look);
     void chooseReading(int index);
     int chosenReading() const; // -1: none
+    void focusChart();
+    // The readings of those days; the whole of the history where there are none.
+    void lookAtDays(Day from, Day to);
+    void lookAtAll();
 
     bool hasHeightForWidth() const override { return false; } // the splitter around it asks for heights only
     QSize minimumSizeHint() const override;

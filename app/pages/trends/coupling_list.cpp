@@ -233,6 +233,13 @@ void CouplingList::display(const TrendsView& view, std::optional<CouplingId> cho
         m_rows[i]->setVisible(i < m_couplings.size());
 }
 
+void CouplingList::bringIntoView(CouplingId coupling)
+{
+    const auto found = std::ranges::find(m_couplings, coupling);
+    if (found != m_couplings.end())
+        m_scroll->ensureWidgetVisible(m_rows[static_cast<std::size_t>(found - m_couplings.begin())], 0, 0);
+}
+
 void CouplingList::step(std::size_t from, int by)
 {
     const int last = static_cast<int>(m_couplings.size()) - 1;

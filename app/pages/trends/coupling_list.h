@@ -62,6 +62,7 @@ public:
     void display(const TrendsView& view, std::optional<CouplingId> chosen);
     void setLook(const Look& look);
     void setAircraftShown(bool shown);
+    void bringIntoView(CouplingId coupling);
 
 signals:
     void couplingChosen(rig::CouplingId coupling);

@@ -1,14 +1,21 @@
 #include "app/pages/trends/trends_page.h"
 
+#include "app/pages/period_box.h"
+#include "app/pages/statement_bench.h"
 #include "app/pages/trends/aircraft_panel.h"
 #include "app/pages/trends/chart_panel.h"
 #include "app/pages/trends/coupling_list.h"
 #include "app/pages/trends/readings_table.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/wrap_layout.h"
+#include "app/wording/formats.h"
+#include "app/wording/period_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/review_words.h"
+#include "app/wording/statement_words.h"
 #include "app/wording/trends_page_words.h"
 #include "core/clock.h"
+#include "core/day_entry.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -16,9 +23,13 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QShortcut>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+
+#include <algorithm>
+#include <map>
 
 namespace rig {
 
@@ -32,7 +43,7 @@ constexpr int kHeightForBoth = 860;
 
 } // namespace
 
-TrendsPage::TrendsPage(const Records& records, const Clock& clock, QWidget* parent)
+TrendsPage::TrendsPage(Records& records, const Clock& clock, QWidget* parent)
     : Page{parent}, m_presenter{records, clock}, m_clock{clock}
 {
     setObjectName("trends");
@@ -57,11 +68,20 @@ TrendsPage::TrendsPage(const Records& records, const Clock& clock, QWidget* pare
     m_message->setMargin(24);
     m_message->setObjectName("trendsMessage");
     m_stack->addWidget(m_message);
-    inner->addWidget(makeBack());
+    m_stack->addWidget(makeStatements(records));
+    inner->addWidget(makeHead());
+    m_backSaid = labelOf({}, "label", "lookingBack");
+    m_backSaid->setContentsMargins(18, 6, 18, 0);
+    inner->addWidget(m_backSaid);
+    showBack();
     m_closed = labelOf({}, "caution", "closedToSecond");
     m_closed->setContentsMargins(18, 10, 18, 0);
     m_closed->hide();
     inner->addWidget(m_closed);
+    m_said = labelOf({}, "strong", "statementKept");
+    m_said->setContentsMargins(18, 8, 18, 0);
+    m_said->hide();
+    inner->addWidget(m_said);
     inner->addWidget(m_stack, 1);
     layout->addWidget(card, 1);
     connectParts();
@@ -70,22 +90,100 @@ TrendsPage::TrendsPage(const Records& records, const Clock& clock, QWidget* pare
     showMessage(TrendsPageWords::noAirframe());
 }
 
-QWidget* TrendsPage::makeBack()
+QWidget* TrendsPage::makeHead()
 {
-    m_back = new QWidget;
-    auto* row = new QHBoxLayout{m_back};
+    auto* head = new QWidget;
+    auto* row = new WrapLayout{8, false, head};
     row->setContentsMargins(18, 10, 18, 0);
-    m_backSaid = new QLabel;
-    m_backSaid->setProperty("kind", "label");
-    m_backSaid->setWordWrap(true);
-    m_backSaid->setObjectName("lookingBack");
-    row->addWidget(m_backSaid, 1);
-    auto* today = new QPushButton{TrendsPageWords::backToToday()};
-    today->setObjectName("backToToday");
-    row->addWidget(today);
-    connect(today, &QPushButton::clicked, this, [this] { lookBack({}, m_chosen); });
-    m_back->hide();
-    return m_back;
+    m_backToAnnual = buttonOf(TrendsPageWords::backToTheAnnual(), "backToAnnual");
+    m_periods = new PeriodBox{"trendsPeriod"};
+    m_finding = buttonOf(StatementWords::noteAFinding(), "noteFinding");
+    m_ask = buttonOf(StatementWords::ask(), "askQuestion");
+    m_finding->setAutoDefault(true);
+    m_ask->setAutoDefault(true);
+    m_backToToday = buttonOf(TrendsPageWords::backToTodayOnEscape(), "backToToday");
+    for (QWidget* one :
+         std::initializer_list<QWidget*>{m_backToAnnual, m_periods, m_backToToday, m_finding, m_ask})
+        row->addWidget(one);
+    connect(m_backToToday, &QPushButton::clicked, this, [this] { lookBack({}, m_chosen); });
+    connect(m_finding, &QPushButton::clicked, this, [this] { state(StatementKind::Finding); });
+    connect(m_ask, &QPushButton::clicked, this, [this] { state(StatementKind::Question); });
+    m_backByKey = new QShortcut{QKeySequence{Qt::ALT | Qt::Key_Left}, this};
+    connect(m_backToAnnual, &QPushButton::clicked, this, &TrendsPage::annualWanted);
+    connect(m_backByKey, &QShortcut::activated, this, &TrendsPage::annualWanted);
+    connect(m_periods, &PeriodBox::periodChosen, this,
+            [this](const PeriodOffer& offer) { lookBack(offer, m_chosen); });
+    connect(m_periods, &PeriodBox::left, this, [this] { setFocus(); });
+    return head;
+}
+
+QWidget* TrendsPage::makeStatements(Records& records)
+{
+    m_statements = new StatementBench{records, m_clock};
+    connect(m_statements, &StatementBench::opened, this, [this] { m_stack->setCurrentWidget(m_statements); });
+    connect(m_statements, &StatementBench::putAside, this, [this] { endStating({}); });
+    connect(m_statements, &StatementBench::kept, this, &TrendsPage::endStating);
+    connect(m_statements, &StatementBench::problemArose, this, &TrendsPage::problemArose);
+    return m_statements;
+}
+
+// About the coupling in view, and its chosen reading.
+void TrendsPage::state(StatementKind kind)
+{
+    const CouplingTrend* trend = m_view.find(m_chosen);
+    if (!trend)
+        return;
+    StatementEntry entry;
+    entry.kind = kind;
+    entry.airframe = *m_airframe;
+    entry.coupling = trend->coupling.id;
+    Day day = m_view.chosen.period.to;
+    QString about;
+    const int chosen = m_isAircraft ? -1 : m_panel->chosenReading();
+    if (chosen >= 0) {
+        const Reading& reading = trend->readings[static_cast<std::size_t>(chosen)].reading;
+        const Formats formats;
+        entry.reading = reading.id;
+        day = reading.when.localDay();
+        about = StatementWords::aboutReading(formats.interval(reading.interval), formats.day(day));
+    }
+    entry.day = QString::fromStdString(dayText(day));
+    m_statements->open(entry, about);
+}
+
+void TrendsPage::endStating(const QString& sentence)
+{
+    m_stack->setCurrentIndex(0);
+    if (!sentence.isEmpty()) {
+        showAirframe(m_airframe);
+        emit factsChanged();
+    }
+    sayIn(m_said, sentence);
+    showAircraft(m_isAircraft);
+    if (!m_isAircraft)
+        m_panel->focusChart();
+}
+
+QString TrendsPage::leftUndone() const
+{
+    return m_statements->hasTyped() ? StatementWords::leftUndone() : QString{};
+}
+
+void TrendsPage::catchUp()
+{
+    m_statements->catchUp();
+    showAirframe(m_airframe);
+}
+
+void TrendsPage::showBack()
+{
+    m_backSaid->setVisible(m_view.looksBack());
+    m_backToToday->setVisible(m_view.looksBack());
+    m_backToAnnual->setVisible(m_isVisit);
+    m_backByKey->setEnabled(m_isVisit);
+    m_backToToday->setText(m_isVisit ? TrendsPageWords::backToToday()
+                                     : TrendsPageWords::backToTodayOnEscape());
+    m_backSaid->setText(TrendsPageWords::lookingBack(ReviewWords::period(m_view.chosen.period)));
 }
 
 QWidget* TrendsPage::makeCentre()
@@ -128,6 +226,7 @@ void TrendsPage::connectParts()
 void TrendsPage::setLook(const Look& look)
 {
     m_look = look;
+    m_statements->setLook(look);
     m_list->setLook(look);
     m_panel->setLook(look);
     m_aircraft->setLook(look);
@@ -138,18 +237,20 @@ void TrendsPage::showAirframe(std::optional<AirframeId> airframe)
 {
     if (m_airframe != airframe) {
         m_chosen.reset();
-        m_period.reset();
+        m_lookedAt.reset();
         m_isAircraft = false;
     }
+    const bool wasStating = m_airframe == airframe && m_stack->currentWidget() == m_statements;
     m_airframe = airframe;
     m_view = {};
     sayIn(m_closed, {});
+    sayIn(m_said, {});
     if (!airframe) {
         m_list->hide();
         showMessage(TrendsPageWords::noAirframe());
         return;
     }
-    auto view = m_presenter.view(*airframe, m_period);
+    auto view = m_presenter.view(*airframe, m_period->of(*airframe));
     if (!view) {
         // Nothing of an earlier reading of the file stays on show.
         const QString sentence = ProblemWords::sentence(view.problem(), {});
@@ -160,6 +261,8 @@ void TrendsPage::showAirframe(std::optional<AirframeId> airframe)
     }
     m_view = std::move(view).value();
     display();
+    if (wasStating && !m_view.couplings.empty())
+        m_stack->setCurrentWidget(m_statements);
 }
 
 void TrendsPage::display()
@@ -173,21 +276,56 @@ void TrendsPage::display()
     if (!m_view.find(m_chosen))
         m_chosen = m_view.couplings.front().coupling.id;
     sayIn(m_closed, m_view.closed);
-    m_back->setVisible(m_period.has_value());
-    if (m_period)
-        m_backSaid->setText(TrendsPageWords::lookingBack(ReviewWords::period(*m_period)));
+    showBack();
+    std::map<CouplingId, QString> names;
+    for (const CouplingTrend& trend : m_view.couplings)
+        names.emplace(trend.coupling.id, QString::fromStdString(trend.coupling.name));
+    for (QWidget* one : std::initializer_list<QWidget*>{m_periods, m_finding, m_ask})
+        one->show();
+    m_periods->display(m_view.offers, m_view.chosen, names);
     m_list->display(m_view, m_chosen);
     showAircraft(m_isAircraft);
 }
 
-void TrendsPage::lookBack(const std::optional<ReviewPeriod>& period, std::optional<CouplingId> coupling)
+void TrendsPage::lookBack(const std::optional<PeriodOffer>& period, std::optional<CouplingId> coupling)
 {
-    m_period = period && period->isCurrent && period->sinceAnnual ? std::nullopt : period;
+    if (m_airframe && !m_view.offers.empty())
+        m_period->choose(*m_airframe, period.value_or(m_view.offers.front()));
     if (coupling) {
         m_chosen = coupling;
         m_isAircraft = false;
     }
     showAirframe(m_airframe);
+}
+
+void TrendsPage::visit(CouplingId coupling, const std::optional<ReadingId>& reading)
+{
+    m_isVisit = true;
+    showBack();
+    m_list->display(m_view, coupling);
+    m_list->bringIntoView(coupling);
+    chooseCoupling(coupling);
+    if (reading)
+        chooseReading(*reading);
+    m_panel->focusChart();
+}
+
+void TrendsPage::chooseReading(ReadingId reading)
+{
+    const CouplingTrend* trend = m_view.find(m_chosen);
+    if (!trend)
+        return;
+    const auto found =
+        std::ranges::find(trend->readings, reading, [](const TrendsReading& one) { return one.reading.id; });
+    if (found != trend->readings.end())
+        m_panel->chooseReading(static_cast<int>(found - trend->readings.begin()));
+    m_scroll->ensureVisible(0, 0);
+}
+
+void TrendsPage::leave()
+{
+    m_isVisit = false;
+    showBack();
 }
 
 std::optional<std::size_t> TrendsPage::chosenIndex() const
@@ -222,6 +360,27 @@ void TrendsPage::chooseCoupling(CouplingId coupling)
     m_table->display(*trend);
     m_table->chooseReading(m_panel->chosenReading());
     m_stack->setCurrentIndex(0);
+    m_periods->showCoupling(coupling);
+    lookAtPeriod();
+}
+
+// Once for a coupling and a period: after that the reader looks around.
+void TrendsPage::lookAtPeriod()
+{
+    const bool isThere =
+        m_lookedAt && m_lookedAt->first == m_chosen && m_lookedAt->second.isSameChoiceAs(m_view.chosen);
+    if (isThere)
+        return;
+    const auto isPart = [](const ReviewPeriod& period) {
+        return period.kind != PeriodKind::ByAnnual || !period.isCurrent;
+    };
+    const bool wasPart = m_lookedAt && isPart(m_lookedAt->second.period);
+    m_lookedAt = {*m_chosen, m_view.chosen};
+    const ReviewPeriod& period = m_view.chosen.period;
+    if (isPart(period))
+        m_panel->lookAtDays(period.from, period.to);
+    else if (wasPart)
+        m_panel->lookAtAll();
 }
 
 void TrendsPage::chooseAxis(TrendAxis axis)
@@ -244,6 +403,9 @@ void TrendsPage::showTable(bool shown)
 void TrendsPage::showMessage(const QString& sentence)
 {
     m_message->setText(sentence);
+    for (QWidget* one : std::initializer_list<QWidget*>{m_periods, m_finding, m_ask})
+        one->hide();
+    showBack();
     m_stack->setCurrentWidget(m_message);
 }
 
@@ -253,11 +415,19 @@ void TrendsPage::keyPressEvent(QKeyEvent* event)
         chooseAxis(TrendAxis::ByDate);
     else if (isKey(*event, TrendsPageWords::keyByRigging()))
         chooseAxis(TrendAxis::ByRigging);
+    else if (isKey(*event, StatementWords::keyFinding()))
+        state(StatementKind::Finding);
+    else if (isKey(*event, StatementWords::keyAsk()))
+        state(StatementKind::Question);
+    else if (isKey(*event, PeriodWords::key()) && !m_view.couplings.empty())
+        m_periods->open();
     else if (isKey(*event, TrendsPageWords::keyTable()))
         showTable(!m_tableRoom->isVisibleTo(m_splitter));
     else if (isKey(*event, TrendsPageWords::keyAircraft()) && !m_view.couplings.empty())
         showAircraft(!m_isAircraft);
-    else if (event->key() == Qt::Key_Escape && m_period)
+    else if (event->key() == Qt::Key_Escape && m_isVisit)
+        emit annualWanted();
+    else if (event->key() == Qt::Key_Escape && m_view.looksBack())
         lookBack({}, m_chosen);
     else if (event->key() == Qt::Key_Return && m_isAircraft)
         showAircraft(false);

@@ -201,7 +201,7 @@ TrendsPresenter::TrendsPresenter(const Records& records, const Clock& clock)
 {
 }
 
-Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optional<ReviewPeriod>& period) const
+Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optional<PeriodOffer>& chosen) const
 {
     const Day today = m_clock.now().localDay();
     const auto known = m_records.book().toldOpenly(airframe, today);
@@ -210,11 +210,13 @@ Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optiona
     const AirframeFacts& facts = known.value()->facts();
     TrendsView view;
     view.airframe = facts.airframe;
+    view.offers = offeredPeriods(facts, today);
+    view.chosen = chosenAmong(view.offers, chosen, facts);
+    const ReviewPeriod& period = view.chosen.period;
     const RiggingNumbers numbers{facts};
     for (const Coupling& coupling : facts.couplingsInUse())
-        view.couplings.push_back(
-            CouplingTrendMaker{*known.value(), numbers, coupling}.make(period ? period->to : today));
-    view.review = known.value()->review(period.value_or(reviewPeriods(facts, today).front()));
+        view.couplings.push_back(CouplingTrendMaker{*known.value(), numbers, coupling}.make(period.to));
+    view.review = known.value()->review(period);
     view.closed = ReviewWords::closedToSecond(view.review);
     for (CouplingTrend& trend : view.couplings)
         if (const CouplingReview* review = view.review.find(trend.coupling.id)) {

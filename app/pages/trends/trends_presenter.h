@@ -15,8 +15,8 @@ public:
     // Both must outlive this object.
     TrendsPresenter(const Records& records, const Clock& clock);
 
-    // Movement is looked at over `period`; without one, since the last annual up to today.
-    Result<TrendsView> view(AirframeId airframe, const std::optional<ReviewPeriod>& period = {}) const;
+    // Movement is looked at over the period chosen; without one, over the first offered that holds anything.
+    Result<TrendsView> view(AirframeId airframe, const std::optional<PeriodOffer>& chosen = {}) const;
 
 private:
     const Records& m_records;

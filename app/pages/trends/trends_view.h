@@ -83,10 +83,13 @@ struct TrendsView
     Airframe airframe;
     std::vector<CouplingTrend> couplings; // in use, in rigging order
     AirframeReview review;                // of the period that is looked back on
+    std::vector<PeriodOffer> offers;      // never empty
+    PeriodOffer chosen;                   // that period
     AircraftSeries aircraft;              // its couplings stand as those above
     QString closed;           // which readings of today are kept back from the second person; empty: none
     QStringList sharedShifts; // what the couplings moved by together, in sentences
 
+    bool looksBack() const { return !offers.empty() && !chosen.isSameChoiceAs(offers.front()); }
     const CouplingTrend* find(std::optional<CouplingId> coupling) const;
 };
 
