@@ -1,7 +1,7 @@
 #include "app/bench/invented_airframe.h"
 
-#include "core/airframe/id_source.h"
 #include "app/bench/draws.h"
+#include "core/airframe/id_source.h"
 
 #include <cmath>
 

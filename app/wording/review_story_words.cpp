@@ -14,6 +14,8 @@ namespace rig {
 
 namespace {
 
+constexpr qsizetype kMostToldOfARun = 3; // of what came of its readings
+
 QString dayOfMoment(const Moment& moment) { return Formats{}.day(moment.localDay()); }
 
 QString textOf(const std::string& text)
@@ -147,9 +149,14 @@ QStringList ReviewWords::outside(const CouplingReview& coupling, const OutsideRu
         sentences << (first.judgement.direction == Direction::Below ? tr("All of them below its band.")
                                                                     : tr("All of them above its band."))
                   << beyondEdge(run) << explained(coupling, first);
+        QStringList came;
         for (std::size_t i = run.first; i < run.first + run.count; ++i)
-            if (const QString came = whatCameOf(coupling.outside[i]); !sentences.contains(came))
-                sentences << came;
+            if (const QString one = whatCameOf(coupling.outside[i]); !one.isEmpty() && !came.contains(one))
+                came << one;
+        const auto more = came.size() - kMostToldOfARun;
+        sentences << came.mid(0, kMostToldOfARun);
+        if (more > 0)
+            sentences << tr("And %n more, each of them in the report.", nullptr, static_cast<int>(more));
     }
     sentences.removeAll(QString{});
     return sentences;

@@ -114,7 +114,7 @@ QString ReviewWords::scatterNow(const CouplingReview& coupling)
 QString ReviewWords::scatterBefore(const CouplingReview& coupling)
 {
     const ScatterNow* scatter = scatterOf(coupling);
-    return scatter ? tr("before %1", "scatter").arg(figure(scatter->before)) : QString{};
+    return scatter ? tr("was %1", "scatter before").arg(figure(scatter->before)) : QString{};
 }
 
 QString ReviewWords::chanceOf(double chance)

@@ -44,13 +44,14 @@ public:
     static QString caution(); // a band is a past, never a limit; one sign only
 
     // Figures of a coupling: short for a table; `why…` in place of a figure that cannot be known.
-    static QString movement(const CouplingReview& coupling);         // "step +0.09 mm (+0.07 to +0.11), …"
-    static QString movementFigure(const CouplingReview& coupling);   // "step +0.09 mm"
+    static QString
+    movement(const CouplingReview& coupling); // "step +0.09 (+0.07 to +0.11, since rigging 41)"
+    static QString movementFigure(const CouplingReview& coupling);   // "step +0.09"
     static QString movementInterval(const CouplingReview& coupling); // "+0.07 to +0.11, since rigging 41"
     static QString excursion(const CouplingReview& coupling);        // "+0.11"
-    static QString scatter(const CouplingReview& coupling);          // "0.041 (before 0.018)"
+    static QString scatter(const CouplingReview& coupling);          // "0.041 (was 0.018)"
     static QString scatterNow(const CouplingReview& coupling);       // "0.041"
-    static QString scatterBefore(const CouplingReview& coupling);    // "before 0.018"
+    static QString scatterBefore(const CouplingReview& coupling);    // "was 0.018"
     static QString chance(const CouplingReview& coupling);           // "0.93", "< 0.01"
     static QString chanceOf(double chance);
     static QString whyNoMovement(const CouplingReview& coupling); // "none told"

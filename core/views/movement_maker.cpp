@@ -9,7 +9,7 @@ namespace rig {
 
 namespace {
 
-constexpr int kStepsOfFan = 12;
+constexpr int kStepsOfFan = 6;
 constexpr std::int64_t kDaySeconds = 24 * 3600;
 
 TrendPlace placeOf(const LaterReading& one)

@@ -158,6 +158,20 @@ TEST_F(WordsOfAReview, TellARunOutsideInOneStory)
         "was asked, and nothing is noted of what was found.");
 }
 
+TEST_F(WordsOfAReview, TellOfALongRunWhatCameOfThreeAndHowManyMoreThereAre)
+{
+    addOutside({0.06, 0.11, 0.08, 0.07, 0.09}, OutsideBy::Nothing);
+    for (std::size_t i = 0; i < 5; ++i) {
+        coupling.outside[i].question = QuestionStory{};
+        coupling.outside[i].question->resolution = Resolution{};
+        coupling.outside[i].question->resolution->found = "cause " + std::to_string(i);
+    }
+    const std::string said = plain(words.outside(coupling, coupling.runs.front()).join(' '));
+    EXPECT_NE(said.find("cause 2"), std::string::npos) << said;
+    EXPECT_EQ(said.find("cause 3"), std::string::npos) << said;
+    EXPECT_NE(said.find("And 2 more, each of them in the report."), std::string::npos) << said;
+}
+
 TEST_F(WordsOfAReview, TellTheFarthestReadingOutsideThatNothingExplains)
 {
     addOutside({0.02, 0.46, 0.01}, OutsideBy::Nothing);
