@@ -11,6 +11,14 @@ namespace {
 
 constexpr int kToldAtOnce = 2;
 
+QString withFigure(const PlayFound& one)
+{
+    if (!one.measured)
+        return JointPlayWords::felt(one.felt);
+    return JointPlayWords::feltWithFigure(JointPlayWords::felt(one.felt),
+                                          Formats{}.number(one.measured->inMillimetres(), 2));
+}
+
 } // namespace
 
 QString JointPlayWords::felt(PlayFelt felt)
@@ -28,16 +36,22 @@ QString JointPlayWords::felt(PlayFelt felt)
 
 QString JointPlayWords::sentence(const JointPlay& play, const QString& person)
 {
-    const auto found = [](const PlayFound& one) {
-        if (!one.measured)
-            return felt(one.felt);
-        return tr("%1, %2 mm", "felt, millimetres")
-            .arg(felt(one.felt), Formats{}.number(one.measured->inMillimetres(), 2));
-    };
-    const QString said = tr("Joint play on %1: along the rod %2; sideways %3. Tried by %4.")
-                             .arg(Formats{}.day(play.day), found(play.along), found(play.across), person);
+    const QString said =
+        tr("Joint play on %1: along the rod %2; sideways %3. Tried by %4.")
+            .arg(Formats{}.day(play.day), withFigure(play.along), withFigure(play.across), person);
     return play.note.empty() ? said
                              : tr("%1 %2", "joint play, note").arg(said, QString::fromStdString(play.note));
+}
+
+QString JointPlayWords::feltWithFigure(const QString& felt, const QString& millimetres)
+{
+    return tr("%1, %2 mm", "felt, millimetres").arg(felt, millimetres);
+}
+
+QString JointPlayWords::found(const JointPlay& play)
+{
+    return tr("joint play: along the rod %1; sideways %2")
+        .arg(withFigure(play.along), withFigure(play.across));
 }
 
 QString JointPlayWords::sentence(const JointPlay& play) const

@@ -21,6 +21,8 @@ public:
     QString sentence(const JointPlay& play) const;
     QString withCoupling(const JointPlay& play) const;
     static QString sentence(const JointPlay& play, const QString& person);
+    static QString found(const JointPlay& play); // "joint play: along the rod no play, sideways play"
+    static QString feltWithFigure(const QString& felt, const QString& millimetres);
     static QString manualHasTheLimit();
 
     static QString heading();

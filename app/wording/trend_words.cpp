@@ -2,6 +2,7 @@
 
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
+#include "app/wording/joint_play_words.h"
 #include "app/wording/trends_page_words.h"
 #include "app/wording/verdict_words.h"
 #include "core/views/trend_series.h"
@@ -19,6 +20,8 @@ namespace {
 
 QString whatWasDone(const TrendEvent& event)
 {
+    if (event.play)
+        return TrendWords::saidBy(JointPlayWords::found(*event.play), QString::fromStdString(event.person));
     const QString what = TrendsPageWords::event(event.kind, QString::fromStdString(event.note),
                                                 QString::fromStdString(event.done));
     return event.person.empty() ? what.simplified()

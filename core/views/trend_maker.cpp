@@ -36,6 +36,14 @@ std::vector<TrendEvent> eventsOf(const Coupling& coupling, const AirframeFacts& 
             events.push_back({noonOf(event.day), 0, event.kind, event.note, event.done,
                               event.kind == EventKind::Finding && event.person ? facts.nameOf(*event.person)
                                                                                : std::string{}});
+    for (const JointPlay& play : facts.jointPlays)
+        if (play.day <= last && play.coupling == coupling.id) {
+            TrendEvent felt;
+            felt.when = noonOf(play.day);
+            felt.person = facts.nameOf(play.person);
+            felt.play = play;
+            events.push_back(std::move(felt));
+        }
     std::ranges::stable_sort(events, {}, &TrendEvent::when);
     return events;
 }

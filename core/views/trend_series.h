@@ -7,6 +7,7 @@
 #include "core/judgement/judgement.h"
 #include "core/measure/gap_interval.h"
 #include "core/rigging/event.h"
+#include "core/rigging/joint_play.h"
 #include "core/rigging/reading.h"
 
 #include <optional>
@@ -47,8 +48,10 @@ struct TrendEvent
     double rigging = 0;
     EventKind kind = EventKind::Note;
     std::string note;
-    std::string done;   // of a finding
-    std::string person; // who found it
+    std::string done = {};   // of a finding
+    std::string person = {}; // who found it
+    // Felt at the joint on that day; then there is nothing that was done.
+    std::optional<JointPlay> play = {};
 };
 
 // One place on a fitted line or a forecast, on both axes.

@@ -46,6 +46,26 @@ TEST_F(Trends, CountOnFromTheRiggingsBeforeTheFileBegan)
     EXPECT_EQ(trend.readings[1].riggingNumber, 212);
 }
 
+TEST_F(Trends, ShowOnItsDayWhatPlayWasFeltAtTheJointAndByWhom)
+{
+    scene.rig(dayOf(2026, 4, 4), 500);
+    JointPlay play;
+    play.coupling = hangar.leftAileron;
+    play.day = dayOf(2026, 4, 5);
+    play.along = {PlayFelt::Felt, Gap::micrometres(150)};
+    play.across = {PlayFelt::None};
+    play.person = hangar.vale;
+    must(store.records().add(play));
+
+    const TrendsView all = view();
+    const std::vector<TrendEvent>& events = all.find(hangar.leftAileron)->series.events;
+    ASSERT_EQ(events.size(), 1U);
+    EXPECT_EQ(events.front().when.localDay(), dayOf(2026, 4, 5));
+    EXPECT_EQ(TrendWords::eventWithoutDate(events.front()).toStdString(),
+              "joint play: along the rod play, 0.15 mm; sideways no play (T. Vale)");
+    EXPECT_TRUE(all.find(hangar.rightAileron)->series.events.empty());
+}
+
 TEST_F(Trends, CountARiggingAlsoWhenThisCouplingWasNotReadInIt)
 {
     scene.record(dayOf(2026, 4, 4));
