@@ -225,6 +225,8 @@ QString ReviewWords::excursionSentence(const CouplingReview& coupling)
         return {};
     const double away = *coupling.movement->excursion;
     const QString amount = Formats{}.number(std::abs(away), 2);
+    if (amount == Formats{}.number(0, 2))
+        return {};
     return away > 0 ? tr("In this period the readings lay at most %1 mm above the middle of the band, their "
                          "scatter taken off.")
                           .arg(amount)

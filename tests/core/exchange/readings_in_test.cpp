@@ -275,7 +275,7 @@ TEST_F(ImportedTable, HasTheOtherTablesBesideIt)
     event.stamp.by = hangar.vale;
     must(store.records().add(event));
     const std::string events = must(writeEvents(store.records()));
-    EXPECT_NE(events.find("QX-17,Left aileron,2026-04-01,greased,\"ball, socket\",T. Vale\r\n"),
+    EXPECT_NE(events.find("QX-17,Left aileron,2026-04-01,greased,\"ball, socket\",T. Vale,\r\n"),
               std::string::npos)
         << events;
     const std::string people = must(writePeople(store.records()));

@@ -316,7 +316,7 @@ TEST_F(WholeTables, NameWhatMayStandInAColumnOfGauges)
 TEST_F(WholeTables, NameWhatMayStandInAColumnOfEvents)
 {
     expectEventRefused("QZ-1,,2026-03-01,oiled,\n", RowProblem::NotAWord, "oiled", "kind",
-                       "cleaned, greased, refitted, part-changed, annual, note, derigged");
+                       "cleaned, greased, refitted, part-changed, annual, note, derigged, finding");
     expectEventRefused("QZ-1,,2026-03-01,,\n", RowProblem::NothingThere, "", "kind");
     expectEventRefused("QZ-1,,,note,\n", RowProblem::NoDay, "", "date");
     expectEventRefused("QZ-1,,2036-03-01,note,\n", RowProblem::FutureDay, "2036-03-01", "date");
