@@ -88,8 +88,13 @@ void PeriodBox::display(const std::vector<PeriodOffer>& offers, const PeriodOffe
     m_names = names;
     m_today = offers.front().period.to;
     fill();
+    const bool isDays = chosen.period.kind == PeriodKind::Days;
     if (isAnother)
-        m_days->setVisible(chosen.period.kind == PeriodKind::Days);
+        m_days->setVisible(isDays);
+    if (isAnother && isDays) {
+        m_from->line()->setText(QString::fromStdString(dayText(chosen.period.from)));
+        m_to->line()->setText(QString::fromStdString(dayText(chosen.period.to)));
+    }
 }
 
 void PeriodBox::showCoupling(CouplingId coupling)

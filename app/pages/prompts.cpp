@@ -10,6 +10,8 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include <utility>
@@ -18,6 +20,8 @@ namespace rig {
 
 namespace {
 
+constexpr double kShareOfWindow = 0.85; // of its height, that a notice takes at most
+
 // Text above, a place for the answer, buttons below at the right.
 struct PromptWindow
 {
@@ -25,7 +29,7 @@ struct PromptWindow
         : dialog{parent}, column{new QVBoxLayout{&dialog}}, buttons{new QHBoxLayout}
     {
         dialog.setWindowTitle(title);
-        auto* label = new QLabel{text};
+        label = new QLabel{text};
         label->setObjectName("promptText");
         label->setTextFormat(Qt::PlainText); // names in it come from the user
         label->setWordWrap(true);
@@ -37,6 +41,22 @@ struct PromptWindow
         buttons->setSpacing(8);
         buttons->addStretch(1);
         dialog.setAccessibleDescription(text);
+    }
+
+    // What is longer than a window is scrolled through, by keys too.
+    QWidget* letScroll(int height)
+    {
+        auto* area = new QScrollArea;
+        area->setObjectName("promptScroll");
+        area->setFrameShape(QFrame::NoFrame);
+        area->setWidgetResizable(true);
+        area->setFocusPolicy(Qt::StrongFocus);
+        area->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+        area->setMinimumWidth(label->minimumWidth() + area->verticalScrollBar()->sizeHint().width());
+        delete column->replaceWidget(label, area);
+        area->setWidget(label);
+        dialog.resize(dialog.sizeHint().width(), height);
+        return area;
     }
 
     QPushButton* addButton(const QString& text, QDialog::DialogCode code)
@@ -51,6 +71,7 @@ struct PromptWindow
     bool isAccepted() { return dialog.exec() == QDialog::Accepted; }
 
     QDialog dialog;
+    QLabel* label = nullptr;
     QVBoxLayout* column;
     QHBoxLayout* buttons;
 };
@@ -80,6 +101,9 @@ void WindowPrompts::tell(QWidget* parent, const QString& text)
     understood->setObjectName("promptClose");
     understood->setDefault(true);
     understood->setFocus();
+    const int room = parent ? parent->window()->height() : 0;
+    if (room > 0 && window.dialog.sizeHint().height() > kShareOfWindow * room)
+        window.letScroll(static_cast<int>(kShareOfWindow * room))->setFocus(); // Enter still closes it
     window.dialog.exec();
 }
 

@@ -95,7 +95,7 @@ Outcome StatementsPresenter::keepQuestion(const StatementEntry& entry)
 QString StatementsPresenter::sentenceOf(const StatementEntry& entry) const
 {
     QString person;
-    QString place = StatementWords::wholeAirframe();
+    QString place; // empty: the whole airframe
     if (const auto known = choices(entry.airframe)) {
         person = QString::fromStdString(nameIn(known.value().persons, entry.person));
         if (entry.coupling)

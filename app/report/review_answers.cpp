@@ -32,7 +32,8 @@ void addLooks(const Source& source, const AnswersReview& answers, Writing& out)
                                   {count(source, one.cannotSee)},
                                   {count(source, one.no)},
                                   {count(source, one.interrupted)}});
-    for (const QString& head : dropEmptyColumns(table))
+    constexpr std::size_t kWhole = 4; // columns up to those of who looked whole: none is news
+    for (const QString& head : dropEmptyColumns(table, kWhole))
         out.nothing << head;
     addPartOf(out, ReviewReportWords::looks(), Part::Looks, std::move(table),
               ReviewReportWords::looksIntro());
@@ -66,7 +67,8 @@ void addSurfaces(const Source& source, const AnswersReview& answers, Writing& ou
                                   {count(source, one.whole)},
                                   {count(source, one.no)},
                                   measuredCell(source, one)});
-    dropEmptyColumns(table);
+    constexpr std::size_t kWhole = 3; // likewise
+    dropEmptyColumns(table, kWhole);
     addPartOf(out, ReviewReportWords::controlChecks(), Part::ControlChecks, std::move(table),
               ReviewReportWords::controlIntro());
 }

@@ -145,8 +145,9 @@ private:
     void addMoved(const FittingMovement& moved)
     {
         const QString told = ReviewWords::movementSentence(m_one);
-        QStringList sentences{told.isEmpty() ? ReviewReportWords::noDrift(ReviewWords::whyNoMovement(m_one))
-                                             : told,
+        QStringList sentences{!told.isEmpty() ? told
+                              : moved.path    ? ReviewReportWords::noMovementShown()
+                                              : ReviewReportWords::noDrift(ReviewWords::whyNoMovement(m_one)),
                               ReviewWords::excursionSentence(m_one)};
         if (moved.flag)
             sentences << ReviewReportWords::flag(*moved.flag, moved.readings[moved.flag->signal].rigging);

@@ -135,11 +135,19 @@ private:
                           placeOf(Part::Gauges));
     }
 
+    // The gauge or the person whose offset those days show; nobody's days are all couplings'.
+    QString whoseDays(const SharedShiftStory& story) const
+    {
+        if (story.gauge)
+            if (const Gauge* gauge = m_source.facts.gauge(*story.gauge))
+                return m_source.words.gauge(*gauge);
+        return story.person ? nameOf(m_source, story.person) : ReviewReportWords::allCouplings();
+    }
+
     void addShared()
     {
         for (const SharedShiftStory& story : m_source.review.sharedShifts)
-            addMatter(ReviewReportWords::allCouplings(),
-                      ReviewReportWords::movedTogether(static_cast<int>(story.days.size())),
+            addMatter(whoseDays(story), ReviewReportWords::movedTogether(static_cast<int>(story.days.size())),
                       placeOf(Part::Shared));
     }
 

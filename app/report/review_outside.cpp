@@ -22,6 +22,28 @@ struct OutsideStories
     bool isOne() const { return stories.size() == 1; }
 };
 
+// What is so of every one of several readings stands above them, not in each row.
+struct SaidOnce
+{
+    bool isEntered = false; // afterwards: nothing was shown at the time
+    bool isNeverAsked = false;
+};
+
+SaidOnce saidOnceOf(const AirframeReview& review)
+{
+    constexpr int kSeveral = 3;
+    int all = 0;
+    int entered = 0;
+    int notAsked = 0;
+    for (const CouplingReview& coupling : review.couplings)
+        for (const OutsideStory& story : coupling.outside) {
+            ++all;
+            entered += story.shown ? 0 : 1;
+            notAsked += story.question || story.corrected || story.struck ? 0 : 1;
+        }
+    return {all >= kSeveral && entered == all, all >= kSeveral && notAsked == all};
+}
+
 OutsideStories storiesOf(const CouplingReview& coupling, const OutsideRun& run)
 {
     OutsideStories stories;
@@ -107,12 +129,12 @@ QString readBy(const Source& source, const OutsideStories& run)
 
 // What came of one reading: what was shown of it, why it was taken back, what was found, and what was read
 // then.
-QStringList cameOf(const Source& source, const OutsideStory& story)
+QStringList cameOf(const Source& source, const OutsideStory& story, const SaidOnce& once)
 {
     QStringList came;
-    if (!story.shown)
+    if (!story.shown && !once.isEntered)
         came << ReviewReportWords::enteredAfterwards();
-    else if (story.shown->judgement.verdict != story.judgement.verdict)
+    else if (story.shown && story.shown->judgement.verdict != story.judgement.verdict)
         came << ReviewReportWords::shownThen(VerdictWords::word(story.shown->judgement.verdict));
     if (story.corrected)
         came << ReviewReportWords::correctedTo(story.corrected->state == SeatState::PartSeated
@@ -124,7 +146,7 @@ QStringList cameOf(const Source& source, const OutsideStory& story)
     if (story.question)
         came << (isOpenAtEnd(source, *story.question) ? ReviewReportWords::stillOpen()
                                                       : source.words.resolution(*story.question));
-    else if (!story.corrected && !story.struck)
+    else if (!story.corrected && !story.struck && !once.isNeverAsked)
         came << ReviewReportWords::neverAsked();
     came << notesOf(source, story.reading);
     if (!story.afterwards.empty()) {
@@ -144,11 +166,11 @@ struct Outcome
     std::vector<Day> days;
 };
 
-std::vector<Outcome> outcomesOf(const Source& source, const OutsideStories& run)
+std::vector<Outcome> outcomesOf(const Source& source, const OutsideStories& run, const SaidOnce& once)
 {
     std::vector<Outcome> all;
     for (const OutsideStory* story : run.stories) {
-        const QString text = cameOf(source, *story).join(QLatin1Char(' '));
+        const QString text = cameOf(source, *story, once).join(QLatin1Char(' '));
         auto found = std::ranges::find(all, text, &Outcome::text);
         if (found == all.end())
             found = all.insert(all.end(), {text, {}});
@@ -167,10 +189,11 @@ Cell outcomeCell(const Outcome& outcome, bool isOnly)
 }
 
 // One row, and one more for each further thing that came of it: no story is parted by the end of a page.
-void addRun(const Source& source, const CouplingReview& coupling, const OutsideRun& wanted, TableBlock& table)
+void addRun(const Source& source, const CouplingReview& coupling, const OutsideRun& wanted,
+            const SaidOnce& once, TableBlock& table)
 {
     const OutsideStories run = storiesOf(coupling, wanted);
-    const std::vector<Outcome> outcomes = outcomesOf(source, run);
+    const std::vector<Outcome> outcomes = outcomesOf(source, run, once);
     for (std::size_t i = 0; i < outcomes.size(); ++i) {
         Cell came = outcomeCell(outcomes[i], outcomes.size() == 1);
         if (i > 0) {
@@ -191,6 +214,12 @@ void addRun(const Source& source, const CouplingReview& coupling, const OutsideR
 
 void addOutside(const Source& source, Writing& out)
 {
+    const SaidOnce once = saidOnceOf(source.review);
+    QStringList intro{ReviewReportWords::outsideIntro()};
+    if (once.isEntered)
+        intro << ReviewReportWords::allEnteredAfterwards();
+    if (once.isNeverAsked)
+        intro << ReviewReportWords::noneAsked();
     TableBlock table;
     table.columns = {{ReviewReportWords::coupling(), 1.8},
                      {ReviewReportWords::when(), 1.5},
@@ -198,9 +227,9 @@ void addOutside(const Source& source, Writing& out)
                      {ReviewReportWords::story(), 5.8}};
     for (const CouplingReview& coupling : source.review.couplings)
         for (const OutsideRun& run : coupling.runs)
-            addRun(source, coupling, run, table);
+            addRun(source, coupling, run, once, table);
     addPartOf(out, ReviewReportWords::outside(), Part::Outside, std::move(table),
-              ReviewReportWords::outsideIntro());
+              intro.join(QLatin1Char(' ')));
 }
 
 } // namespace rig::engineer

@@ -81,8 +81,9 @@ void addIntro(Writing& out, const QString& text);
 void addSentences(Writing& out, const QStringList& sentences);
 // The part with its table, or its name among those that have nothing to tell.
 void addPartOf(Writing& out, const QString& text, Part part, TableBlock table, const QString& intro = {});
-// Takes away the columns in which no row says anything, a count of none included; their heads.
-QStringList dropEmptyColumns(TableBlock& table);
+// Takes away the columns in which no row says anything, a count of none included, but the first ones; their
+// heads.
+QStringList dropEmptyColumns(TableBlock& table, std::size_t kept = 0);
 bool isOpenAtEnd(const Source& source, const QuestionStory& story);
 
 // The first page: whose report it is, what to look at first, and where everything stands.

@@ -146,10 +146,10 @@ void addParts(const Source& source, Writing& out)
 
 } // namespace
 
-QStringList dropEmptyColumns(TableBlock& table)
+QStringList dropEmptyColumns(TableBlock& table, std::size_t kept)
 {
     QStringList dropped;
-    for (std::size_t i = table.columns.size(); i-- > 0;) {
+    for (std::size_t i = table.columns.size(); i-- > kept;) {
         if (std::ranges::any_of(table.rows, [i](const auto& row) { return saysSomething(row[i]); }))
             continue;
         const auto at = static_cast<std::ptrdiff_t>(i);

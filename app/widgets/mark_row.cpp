@@ -1,5 +1,6 @@
 #include "app/widgets/mark_row.h"
 
+#include <QKeyEvent>
 #include <QPainter>
 
 #include <cmath>
@@ -41,6 +42,14 @@ QSize MarkRow::sizeHint() const
 QSize MarkRow::minimumSizeHint() const
 {
     return {120, sizeHint().height()};
+}
+
+void MarkRow::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        click();
+    else
+        QAbstractButton::keyPressEvent(event);
 }
 
 void MarkRow::paintEvent(QPaintEvent*)

@@ -77,8 +77,9 @@ QString AnnualWords::meaningOf(AnnualColumn column)
             "95 % interval and the rigging it began at. None told: the readings show none, which is not to "
             "say that nothing moved.");
     case AnnualColumn::Excursion:
-        return tr("Farthest away: how far the readings, their scatter taken off, came from the middle of the "
-                  "band in this period.");
+        return tr(
+            "Farthest away: how far the gap, apart from the scatter between riggings, came from the middle "
+            "of the band in this period. Single readings may lie farther off.");
     case AnnualColumn::Scatter:
         return tr(
             "Scatter: how much the last ten readings differ among themselves, with that of all before them "

@@ -17,8 +17,8 @@ bool isBesideEvent(const CouplingReview& coupling, const AirframeReview& review)
     const Day day = coupling.movement->told()->day;
     return std::ranges::any_of(review.events, [&](const Event& event) {
         const auto apart = (day - event.day).count();
-        return event.kind != EventKind::Note && apart >= 0 && apart <= kDaysBeside &&
-               (!event.coupling || *event.coupling == coupling.coupling.id);
+        return event.kind != EventKind::Note && event.kind != EventKind::Finding && apart >= 0 &&
+               apart <= kDaysBeside && (!event.coupling || *event.coupling == coupling.coupling.id);
     });
 }
 
@@ -52,8 +52,7 @@ std::vector<CauseText> CauseWords::of(const CouplingReview& coupling, const Airf
         causes.push_back(bothSides());
     if (coupling.has(Sign::ScatterGrew))
         causes.push_back(scatterGrew());
-    const bool hasJumped = std::ranges::count(coupling.outside, OutsideBy::Nothing, &OutsideStory::by) > 0;
-    if (hasJumped && (coupling.has(Sign::Outside) || coupling.has(Sign::NearEdge)))
+    if (!coupling.outside.empty())
         causes.push_back(jump(readsInsideNow(coupling)));
     if (coupling.has(Sign::ScatterShrank))
         causes.push_back(scatterShrank());
@@ -157,8 +156,11 @@ CauseText CauseWords::step(bool besideEvent)
 CauseText CauseWords::jump(bool afterwardsInside)
 {
     return {
-        afterwardsInside ? tr("Single readings jumped and came back.") : tr("A reading jumped."),
-        tr("a part-seated ball, a sleeve not at its stop, grit or a plug of grease, a tilted or burred leaf"),
+        afterwardsInside ? tr("Readings lay outside the band; the last one does not.")
+                         : tr("The last reading lay outside the band."),
+        tr("a part-seated ball, a sleeve not at its stop, grit or a plug of grease, a tilted or burred leaf, "
+           "a "
+           "figure read or written wrongly"),
         tr("what was found and done each time. Stop, leave it as it is, call. Only when the cause is found: "
            "disconnect, clean, connect, look, pull, read"),
         tr("whoever rigs, then the engineer")};

@@ -23,7 +23,7 @@ QString FileWords::usage()
         "                                                the engineer's report since the last annual, up to\n"
         "                                                a day or between two; its tables come beside it,\n"
         "                                                in the folder X-csv, whole also where the appendix\n"
-        "                                                of readings, looks and control checks is left out\n"
+        "                                                of lists, looks and control checks is left out\n"
         "  rigband-file sheet FILE --airframe REG --out X.pdf [--gauge NAME] [--letter | --a5]\n"
         "                                                boxes to tick by hand at a rigging without the\n"
         "                                                program; the gauge is the one that was last used\n"

@@ -199,8 +199,9 @@ QString PaperWords::noTime(const QString& typed)
 
 QString PaperWords::timeMissing()
 {
-    return tr("Write when it began, as 09:30. Where the sheet does not say, write about when: what happened "
-              "that day is put in order by it.");
+    return tr(
+        "Write when it began, as 09:30: what was done that day is put in order by it. Where the sheet does "
+        "not say, ask who rigged, and note at the close that the time is from memory.");
 }
 
 QString PaperWords::dayToCome()

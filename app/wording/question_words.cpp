@@ -22,7 +22,7 @@ QString QuestionWords::asked(QuestionKind kind, const QString& place)
     case QuestionKind::ShownPartSeated:
         return tr("%1, shown part-seated on purpose").arg(place);
     case QuestionKind::Asked:
-        return tr("%1, somebody asks").arg(place);
+        return tr("%1, a question in words").arg(place);
     case QuestionKind::GaugeQuarantined:
         break;
     }

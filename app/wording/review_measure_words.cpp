@@ -73,7 +73,8 @@ QStringList ReviewWords::afterShift(const SharedShiftStory& story, const std::ve
             tr("Look at each joint all the same."), CauseWords::stiffGrease()};
     QStringList sentences;
     if (story.gauge && story.person)
-        sentences << tr("How %1 reads adds to it.").arg(personName(*story.person));
+        sentences << tr("Part of it may be that %1 usually reads a little high or low.")
+                         .arg(personName(*story.person));
     return sentences << CauseWords::whenTogether() << CauseWords::stiffGrease();
 }
 
@@ -101,11 +102,14 @@ QStringList ReviewWords::offsets(const std::vector<MeasuredBy<Who>>& rows, const
         const MeasuredOffset& offset = *row.offset;
         const QString amount = Formats{}.number(std::abs(offset.estimate), 3);
         const auto end = [](double mm) { return Formats{}.number(std::abs(mm), 3); };
-        sentences << (offset.estimate > 0
-                          ? tr("%1 reads about %2 mm high (%3 to %4).", "who or what, figures")
-                                .arg(nameOf(row.who), amount, end(offset.lower), end(offset.upper))
-                          : tr("%1 reads about %2 mm low (%3 to %4).", "who or what, figures")
-                                .arg(nameOf(row.who), amount, end(offset.upper), end(offset.lower)));
+        sentences
+            << (offset.estimate > 0
+                    ? tr("%1 reads about %2 mm higher than the mean of all here (95 % interval %3 to %4).",
+                         "who or what, figures")
+                          .arg(nameOf(row.who), amount, end(offset.lower), end(offset.upper))
+                    : tr("%1 reads about %2 mm lower than the mean of all here (95 % interval %3 to %4).",
+                         "who or what, figures")
+                          .arg(nameOf(row.who), amount, end(offset.upper), end(offset.lower)));
     }
     return sentences;
 }

@@ -47,11 +47,10 @@ QString ReviewReportWords::bandInShort(const Band& band, bool isFrozen)
 {
     const Formats formats;
     const QString edges = formats.band(band.inner);
-    const QString readings = formats.count(band.readings);
     if (band.isThin())
-        return tr("%1, thin: from %2 readings.").arg(edges, readings);
-    return isFrozen ? tr("%1, from %2 readings, frozen.").arg(edges, readings)
-                    : tr("%1, from %2 readings, not frozen.").arg(edges, readings);
+        return tr("%1, thin: from %n reading(s).", nullptr, band.readings).arg(edges);
+    return isFrozen ? tr("%1, from %n reading(s), frozen.", nullptr, band.readings).arg(edges)
+                    : tr("%1, from %n reading(s), not frozen.", nullptr, band.readings).arg(edges);
 }
 
 QString ReviewReportWords::scatterInShort(const QString& scatter)
@@ -135,27 +134,31 @@ QString ReviewReportWords::noBandNoMovement()
     return tr("Without a band neither drift nor scatter nor a chance can be told.");
 }
 
+QString ReviewReportWords::noMovementShown()
+{
+    return tr("The readings show no movement, which is not to say that nothing moved.");
+}
+
 QString ReviewReportWords::noDrift(const QString& why)
 {
-    return tr("No movement is told: %1.", "why").arg(why);
+    return tr("Whether it moved cannot be told: %1.", "why").arg(why);
 }
 
 QString ReviewReportWords::flag(const DriftFlag& flag, double signal)
 {
     const QString at = Formats{}.count(static_cast<int>(std::floor(signal)));
     if (!flag.isRaised)
-        return tr("The chart of its last readings was beyond its limit from rigging %1 on and is so no more.")
+        return tr("From rigging %1 on its readings gave an early sign of a movement; they do so no more.")
             .arg(at);
-    return flag.isUp
-               ? tr("The chart of its last readings is beyond its limit, upwards, since rigging %1.").arg(at)
-               : tr("The chart of its last readings is beyond its limit, downwards, since rigging %1.")
-                     .arg(at);
+    return flag.isUp ? tr("Since rigging %1 its readings give an early sign that the gap grows.").arg(at)
+                     : tr("Since rigging %1 its readings give an early sign that the gap shrinks.").arg(at);
 }
 
 QString ReviewReportWords::noFlag()
 {
     return tr(
-        "The chart of its last readings stayed below its limit in this period. A slow drift shows late.");
+        "Its last readings show no early sign of a movement in this period. A slow drift shows late, and no "
+        "sign is not to say that nothing moved.");
 }
 
 QString ReviewReportWords::scatterHead() { return tr("Scatter"); }
@@ -274,6 +277,16 @@ QString ReviewReportWords::correctedTo(const QString& reading, const QString& re
 }
 
 QString ReviewReportWords::stillOpen() { return tr("Still open: nobody has said what was found."); }
+
+QString ReviewReportWords::allEnteredAfterwards()
+{
+    return tr("Nothing was shown at the time of any of them: they were entered afterwards.");
+}
+
+QString ReviewReportWords::noneAsked()
+{
+    return tr("No question was asked of any of them, and nothing is noted of what was found.");
+}
 
 QString ReviewReportWords::neverAsked()
 {

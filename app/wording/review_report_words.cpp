@@ -143,7 +143,7 @@ QString ReviewReportWords::noOpenQuestion() { return tr("no open question"); }
 
 QString ReviewReportWords::reversed(int times, Day last, const QStringList& checks)
 {
-    return tr("did not move as it should: %n time(s), last on %1 (%2)", nullptr, times)
+    return tr("moved otherwise than expected, or not at all: %n time(s), last on %1 (%2)", nullptr, times)
         .arg(Formats{}.day(last), list(checks));
 }
 
@@ -165,7 +165,7 @@ QString ReviewReportWords::contents() { return tr("Where it stands"); }
 
 QString ReviewReportWords::nothingAbout(const QStringList& parts)
 {
-    return tr("Nothing to tell about: %1. Nothing was entered of it in this period, which says no more than "
+    return tr("These parts are left out because the period has nothing for them: %1. That says no more than "
               "that.")
         .arg(parts.join(tr("; ", "between parts of a report")));
 }
@@ -199,7 +199,8 @@ QString ReviewReportWords::eachCoupling() { return tr("Each coupling"); }
 
 QString ReviewReportWords::eachIntro()
 {
-    return tr("Shaded: the coupling’s own band. The chance at the annual holds if it goes on as it does.");
+    return tr("Shaded: the coupling’s own band. The chance at the annual holds only if the gap goes on as "
+              "the readings say.");
 }
 
 QString ReviewReportWords::sharedIntro()
@@ -289,8 +290,8 @@ QString ReviewReportWords::methodLines()
         "couplings; a band from few readings may hold noticeably more or less.\n"
         "Movement: one model of all readings of the airframe, in which each coupling stays, makes a step or "
         "drifts, and persons, gauges and days have offsets of their own; a movement is told when the chance "
-        "that the coupling stayed is below 1 in 1000, or below 1 in 20 with its chart (an EWMA of scores) "
-        "beyond its limit. Scatter: the last ten readings about the path against all before them.");
+        "that the coupling stayed is below 1 in 1000, or below 1 in 20 with an early sign (an EWMA of scores "
+        "beyond its threshold). Scatter: the last ten readings about the path against all before them.");
 }
 
 // docs/method.md A: the contents of the two bands, and so what an unchanged airframe brings forth by itself.

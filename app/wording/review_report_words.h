@@ -86,6 +86,8 @@ public:
     static QString shownThen(const QString& verdict);
     static QString correctedTo(const QString& reading, const QString& reason);
     static QString stillOpen();
+    static QString allEnteredAfterwards();
+    static QString noneAsked();
     static QString neverAsked();
     static QString readingBy(const QString& interval, const QString& person);
     static QString readAfterwards(const QStringList& readings);
@@ -124,6 +126,7 @@ public:
     static QString missed(int riggings);
     static QString driftHead();
     static QString noBandNoMovement();
+    static QString noMovementShown();
     static QString noDrift(const QString& why);
     static QString flag(const DriftFlag& flag, double signal);
     static QString noFlag();

@@ -50,7 +50,10 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
     case Sign::Outside:
         return outsideSign(coupling);
     case Sign::OutsideExplained:
-        return tr("%1, by who read or with what", "so many readings outside").arg(outsideSign(coupling));
+        return tr(
+            "%n reading(s) outside its band, not wholly so once the usual offset of the person or gauge is "
+            "taken off",
+            nullptr, static_cast<int>(coupling.outside.size()));
     case Sign::NearEdge:
         return tr("last reading near the edge");
     case Sign::GapIsNoWitness:
@@ -91,13 +94,14 @@ QString ReviewWords::movementSign(const PathChangeTold& change)
     case ChangeKind::StepOrDrift:
         break;
     }
-    return change.isUp()
-               ? tr("the gap is larger since about rigging %1, by a step or a drift, not yet to be "
-                    "told apart")
-                     .arg(rigging)
-               : tr("the gap is smaller since about rigging %1, by a step or a drift, not yet to be "
-                    "told apart")
-                     .arg(rigging);
+    return change.isUp() ? tr("the gap has been larger since about rigging %1; whether by a step or a drift "
+                              "cannot be told "
+                              "yet")
+                               .arg(rigging)
+                         : tr("the gap has been smaller since about rigging %1; whether by a step or a drift "
+                              "cannot be told "
+                              "yet")
+                               .arg(rigging);
 }
 
 QString ReviewWords::outsideSign(const CouplingReview& coupling)
@@ -164,7 +168,8 @@ QString ReviewWords::outsideByMovement(const CouplingReview& coupling)
     const auto explained = std::ranges::count(coupling.outside, OutsideBy::Movement, &OutsideStory::by);
     if (explained == 0)
         return {};
-    return tr("It also explains %n reading(s) outside the band.", nullptr, static_cast<int>(explained));
+    return tr("%n reading(s) outside the band fit this change; each was to be looked at all the same.",
+              nullptr, static_cast<int>(explained));
 }
 
 QString ReviewWords::gravestFigures(const CouplingReview& coupling) const
@@ -234,13 +239,33 @@ QString ReviewWords::saidOf(const AirframeReview& review)
         .arg(first, Formats{}.day(*counts.lastRead));
 }
 
+// Each part only where it is so.
+QStringList ReviewWords::nothingOfItsKind(const AirframeReview& review)
+{
+    const auto isOnAny = [&review](Sign sign) {
+        return std::ranges::any_of(review.couplings,
+                                   [sign](const CouplingReview& one) { return one.has(sign); });
+    };
+    QStringList sentences{isOnAny(Sign::DriftEnded) ? tr("The readings of this period show no drift that "
+                                                         "still goes on, no step and no larger scatter; "
+                                                         "that is not to say that nothing moved.")
+                                                    : tr("The readings of this period show no drift, no step "
+                                                         "and no larger scatter; that is not to say "
+                                                         "that nothing moved.")};
+    if (!isOnAny(Sign::OutsideExplained))
+        sentences << tr("No reading lay outside its band in this period.");
+    if (std::ranges::none_of(review.questions, [](const QuestionStory& one) { return one.isOpen(); }))
+        sentences << tr("No question is open.");
+    return sentences;
+}
+
 QString ReviewWords::nothingGrave(const AirframeReview& review)
 {
     QStringList sentences;
     if (nothingStandsOut(review))
         sentences << tr("Nothing stands out on %n coupling(s).", nullptr, review.counts.couplings);
     if (review.counts.readings > 0)
-        sentences << tr("No drift, no larger scatter, no step, none outside, no open question.");
+        sentences << nothingOfItsKind(review);
     sentences << saidOf(review);
     QStringList without;
     QStringList withoutGap;

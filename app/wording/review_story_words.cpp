@@ -97,27 +97,39 @@ QString ReviewWords::beyondEdge(const OutsideRun& run)
     const QString nearest = Formats{}.number(run.nearest, 2);
     const QString farthest = Formats{}.number(run.farthest, 2);
     if (nearest == farthest)
-        return tr("At least %1 mm beyond the edge.").arg(farthest);
-    return tr("%1 to %2 mm beyond the edge.").arg(nearest, farthest);
+        return tr("At least %1 mm beyond the outer edge.").arg(farthest);
+    return tr("Beyond the outer edge: the nearest by at least %1 mm, the farthest by at least %2 mm.")
+        .arg(nearest, farthest);
 }
 
 QString ReviewWords::explained(const CouplingReview& coupling, const OutsideStory& story)
 {
+    if (story.isOpen() || story.wasFoundPartSeated())
+        return {};
     switch (story.by) {
     case OutsideBy::Person:
-        return tr("That person’s hand explains this: see who measures like whom.");
+        return tr("Less what this person usually reads high or low, it would not lie wholly outside. That "
+                  "does not show "
+                  "that the joint was locked.");
     case OutsideBy::Gauge:
-        return tr("That gauge explains this: see who measures like whom.");
+        return tr("Less what is usually read high or low with this gauge, it would not lie wholly outside. "
+                  "That does "
+                  "not show that the joint was locked.");
     case OutsideBy::Both:
-        return tr("That person’s hand and that gauge together explain this.");
+        return tr("Less what this person and this gauge usually add, it would not lie wholly outside. That "
+                  "does not "
+                  "show that the joint was locked.");
     case OutsideBy::Movement: {
         const PathChangeTold* change = coupling.movement ? coupling.movement->told() : nullptr;
         if (!change)
-            return tr("What moved before this period explains this.");
+            return tr("It fits a change of this gap; why the gap moved, the readings cannot tell.");
         if (change->kind == ChangeKind::Step)
-            return tr("The step explains this.");
-        return change->kind == ChangeKind::Drift ? tr("The drift explains this.")
-                                                 : tr("The step or drift explains this.");
+            return tr("It fits the step told of this coupling; why the gap moved, the readings cannot tell.");
+        return change->kind == ChangeKind::Drift
+                   ? tr("It fits the drift told of this coupling; why the gap moved, the readings cannot "
+                        "tell.")
+                   : tr("It fits the step or drift told of this coupling; why the gap moved, the "
+                        "readings cannot tell.");
     }
     case OutsideBy::Nothing:
         break;
@@ -267,7 +279,11 @@ QString ReviewWords::resolution(const QuestionStory& story) const
         return tr("Closed on %1 by %2, who looked again.")
             .arg(dayOfMoment(closed.stamp.when), personName(closed.person));
     const bool isOwn = story.question.stamp.by == closed.person;
-    return (isOwn ? tr("Closed on %1 by %2, the same person who raised it. Found: %3. Done: %4.")
+    if (isOwn && story.question.kind == QuestionKind::Asked)
+        return tr("Closed on %1 by %2, who had asked it. Found: %3. Done: %4.")
+            .arg(dayOfMoment(closed.stamp.when), personName(closed.person), textOf(closed.found),
+                 textOf(closed.done));
+    return (isOwn ? tr("Closed on %1 by %2, whose own reading or answer had opened it. Found: %3. Done: %4.")
                   : tr("Closed on %1 by %2. Found: %3. Done: %4."))
         .arg(dayOfMoment(closed.stamp.when), personName(closed.person), textOf(closed.found),
              textOf(closed.done));

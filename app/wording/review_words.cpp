@@ -76,7 +76,7 @@ QString ReviewWords::movementFigure(const CouplingReview& coupling)
     case ChangeKind::StepOrDrift:
         break;
     }
-    return change->isUp() ? tr("step or drift, up") : tr("step or drift, down");
+    return change->isUp() ? tr("step or drift, larger") : tr("step or drift, smaller");
 }
 
 QString ReviewWords::movementInterval(const CouplingReview& coupling)
@@ -192,7 +192,8 @@ QString ReviewWords::placeOf(const PathChangeTold& change)
     if (change.atLower >= change.atUpper)
         return tr("The readings put its beginning at rigging %1, %2.", "number, day")
             .arg(at, Formats{}.day(change.day));
-    return tr("It began at about rigging %1, %2: between riggings %3 and %4, %5 and %6.",
+    return tr("It began at about rigging %1 (%2); 95 in 100 that it was from rigging %3 (%5) to rigging %4 "
+              "(%6).",
               "number, day, the ends as numbers and as days")
         .arg(at, Formats{}.day(change.day), riggingNumber(change.atLower), riggingNumber(change.atUpper),
              Formats{}.day(change.dayLower), Formats{}.day(change.dayUpper));
@@ -227,12 +228,13 @@ QString ReviewWords::excursionSentence(const CouplingReview& coupling)
     const QString amount = Formats{}.number(std::abs(away), 2);
     if (amount == Formats{}.number(0, 2))
         return {};
-    return away > 0 ? tr("In this period the readings lay at most %1 mm above the middle of the band, their "
-                         "scatter taken off.")
-                          .arg(amount)
-                    : tr("In this period the readings lay at most %1 mm below the middle of the band, their "
-                         "scatter taken off.")
-                          .arg(amount);
+    return away > 0
+               ? tr("Apart from the scatter between riggings, the gap came %1 mm above the middle of the "
+                    "band in this period, at the farthest; single readings may lie farther off.")
+                     .arg(amount)
+               : tr("Apart from the scatter between riggings, the gap came %1 mm below the middle of the "
+                    "band in this period, at the farthest; single readings may lie farther off.")
+                     .arg(amount);
 }
 
 QString ReviewWords::forecastSentence(const CouplingReview& coupling)
@@ -258,8 +260,12 @@ QString ReviewWords::scatterSentence(const CouplingReview& coupling)
 
 QString ReviewWords::earlySign(const DriftFlag& flag)
 {
-    return flag.isUp ? tr("the last readings lie rather high for its band, too few yet to tell what moves")
-                     : tr("the last readings lie rather low for its band, too few yet to tell what moves");
+    return flag.isUp ? tr("An early sign: the last readings lie rather high on this coupling’s band; they "
+                          "are too few "
+                          "yet to tell whether the gap moves. Look closely, whatever today’s reading says.")
+                     : tr("An early sign: the last readings lie rather low on this coupling’s band; they are "
+                          "too few "
+                          "yet to tell whether the gap moves. Look closely, whatever today’s reading says.");
 }
 
 } // namespace rig

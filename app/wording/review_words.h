@@ -40,6 +40,7 @@ public:
     // Whatever is not grave: that nothing stands out, where nothing is worth saying; else what is. Always
     // with what it is said of.
     static QString nothingGrave(const AirframeReview& review);
+    static QStringList nothingOfItsKind(const AirframeReview& review);
     static bool nothingStandsOut(const AirframeReview& review);
     static QString caution(); // a band is a past, never a limit; one sign only
 

@@ -399,12 +399,6 @@ QString RiggedWords::wholeCheckHere(EventKind kind, const QString& day)
         .arg(doneOn(kind, day));
 }
 
-QString RiggedWords::mayMove(const QString& sign)
-{
-    return tr("An early sign: %1. Look closely, whatever today's reading says.", "the last readings lie …")
-        .arg(sign);
-}
-
 QString RiggedWords::movement(const QString& sign)
 {
     return tr("Its readings have changed: %1. Look closely, whatever today's reading says.",
@@ -519,7 +513,9 @@ QString RiggedWords::isStopped(const QString& coupling)
 
 QString RiggedWords::readTheStopFirst()
 {
-    return tr("Read the stop below first. Enter once more leaves this joint as it is and goes on.");
+    return tr(
+        "Stopped: read what stands below before anything else. Enter once more shows what comes next; this "
+        "joint stays stopped, and no hand on it.");
 }
 
 QString RiggedWords::tagAndPhotograph() { return tr("Tag the cockpit. Photograph the joint as found."); }

@@ -157,7 +157,6 @@ public:
     static QString changedInAnotherWindow();
     static QString correctedBeforeTheBreak(const QString& interval);
     static QString movement(const QString& sign);
-    static QString mayMove(const QString& sign);
     static QString lastTwelve();
     static QString secondBlind();
     static QString secondOptional();

@@ -99,7 +99,8 @@ QString StandingWords::withReading(const CouplingStanding& standing)
         return word(standing);
     const bool isOfThePeriod =
         standing.says == Says::Moved || standing.says == Says::Scatters || standing.says == Says::WasOutside;
-    if (isOfThePeriod)
+    // What is asked in words need not be about the latest reading.
+    if (isOfThePeriod || standing.asked == QuestionKind::Asked)
         return tr("%1; last read: %2", "what befell it in the period, reading")
             .arg(word(standing), Formats{}.interval(standing.reading->interval));
     return tr("%1: %2", "how it stands, reading")
@@ -161,7 +162,7 @@ QString StandingWords::asked(QuestionKind kind)
     case QuestionKind::ShownPartSeated:
         return tr("shown part-seated on purpose");
     case QuestionKind::Asked:
-        return tr("somebody asks");
+        return tr("a question in words");
     case QuestionKind::GaugeQuarantined:
         break;
     }

@@ -20,7 +20,9 @@ QString StatementWords::askTitle() { return tr("Ask"); }
 
 QString StatementWords::askAbout()
 {
-    return tr("It stays open, and is told on every page, until a named person says what was found and done.");
+    return tr("It stays open, and every page says that a question is open, until a named person says what "
+              "was found "
+              "and done.");
 }
 
 QString StatementWords::where() { return tr("Wh&ere"); }
@@ -59,11 +61,15 @@ QString StatementWords::notKept() { return tr("Not kept yet. What is lacking sta
 
 QString StatementWords::findingKept(const QString& person, const QString& place, const QString& day)
 {
+    if (place.isEmpty())
+        return tr("Kept: what %1 found on the airframe on %2.", "person, day").arg(person, day);
     return tr("Kept: what %1 found on %2, %3.", "person, coupling, day").arg(person, place, day);
 }
 
 QString StatementWords::questionKept(const QString& person, const QString& place)
 {
+    if (place.isEmpty())
+        return tr("Open now: what %1 asks about the whole airframe. Ctrl+6 shows it.").arg(person);
     return tr("Open now: what %1 asks about %2. Ctrl+6 shows it.", "person, coupling").arg(person, place);
 }
 

@@ -132,7 +132,7 @@ QString WindowWords::keysText()
               "F: note a finding. Q: ask. Esc: back to today, or to Before the annual.\n"
               "\n"
               "Before the annual\n"
-              "Up, Down: another coupling. Enter: its trend. 1 to 7: sort by a column. 0: what stands out "
+              "Up, Down: another coupling. Enter: its trend. 1 to 8: sort by a column. 0: what stands out "
               "first.\n"
               "S: what stands out. O: what lay outside its band. Enter there: it in Trends.\n"
               "P: the period. F: note a finding. Q: ask. M: what the columns mean. R: the report.\n"

@@ -194,11 +194,28 @@ std::string reviewOutsideTable(const AirframeFacts& facts, const AirframeReview&
     return table;
 }
 
+namespace {
+
+// Its day and its two leaves; empty where the question is about no reading.
+Fields readingFields(const AirframeFacts& facts, const std::optional<ReadingId>& id)
+{
+    const auto found =
+        std::ranges::find_if(facts.readings, [&id](const KeptReading& one) { return id == one.reading.id; });
+    if (!id || found == facts.readings.end())
+        return Fields(3);
+    const Reading& reading = found->reading;
+    return {dayText(reading.when.localDay()), millimetres(reading.interval.enters),
+            millimetresOrNothing(reading.interval.refuses)};
+}
+
+} // namespace
+
 std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeReview& review)
 {
     std::string table =
         csvLine({"asked", "time", "kind", "coupling", "surface", "gauge", "answer_to", "asked_by",
-                 "open_at_end", "closed", "decided_by", "found", "done", "entered_by", "from_paper", "text"});
+                 "open_at_end", "closed", "decided_by", "found", "done", "entered_by", "from_paper", "text",
+                 "reading_date", "reading_enters_mm", "reading_refuses_mm"});
     for (const QuestionStory& story : review.questions) {
         const Question& asked = story.question;
         std::string step = asked.check ? text(*asked.check) : std::string{};
@@ -223,6 +240,7 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
             append(fields, Fields(5));
         fields.push_back(fromPaper(facts, asked.record));
         fields.push_back(asked.text);
+        append(fields, readingFields(facts, asked.reading));
         table += csvLine(fields);
     }
     return table;

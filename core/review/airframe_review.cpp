@@ -5,6 +5,7 @@
 #include "core/review/coupling_signs.h"
 #include "core/review/judging.h"
 #include "core/review/outside_stories.h"
+#include "core/rigging/circuit_hand.h"
 
 #include <algorithm>
 #include <map>
@@ -144,9 +145,20 @@ private:
             review.witness = review.latestJudgement->witness;
         }
         for (const QuestionStory& story : m_review.questions)
-            if (story.question.coupling == one.coupling.id && isOpenAt(story, m_period.to))
+            if (isOf(story.question, one.coupling) && isOpenAt(story, m_period.to))
                 review.openQuestions.push_back(story);
         return review;
+    }
+
+    // About the joint, or about a surface that a joint of its circuit may have moved wrongly.
+    bool isOf(const Question& question, const Coupling& coupling) const
+    {
+        if (question.coupling == coupling.id)
+            return true;
+        const auto surface = std::ranges::find_if(
+            m_facts.surfaces, [&question](const Surface& one) { return question.surface == one.id; });
+        return question.kind == QuestionKind::SurfaceDoubt && surface != m_facts.surfaces.end() &&
+               mayMove(coupling.circuit, surface->kind);
     }
 
     void addBand(const CouplingHistory& history, bool isMeasured, CouplingReview& review) const

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 namespace rig {
 
@@ -52,6 +53,15 @@ int rankOf(const CouplingReview& coupling)
         return static_cast<int>(Sign::PartSeatedNeverShown) + 1;
     const Sign gravest = coupling.signs.front();
     return static_cast<int>(isMovement(gravest) ? Sign::Drift : gravest);
+}
+
+// In mm beyond the outer edge.
+double farthestOutside(const CouplingReview& coupling)
+{
+    double farthest = 0;
+    for (const OutsideStory& story : coupling.outside)
+        farthest = std::max(farthest, story.beyond);
+    return farthest;
 }
 
 double forecastOutside(const CouplingReview& coupling)
@@ -126,7 +136,8 @@ bool standsOutMore(const CouplingReview& one, const CouplingReview& other)
 {
     const auto key = [](const CouplingReview& coupling) {
         const bool moves = !coupling.signs.empty() && isMovement(coupling.signs.front());
-        return std::pair{rankOf(coupling), moves ? -forecastOutside(coupling) : 0.0};
+        return std::tuple{rankOf(coupling), moves ? -forecastOutside(coupling) : 0.0,
+                          -farthestOutside(coupling)};
     };
     return key(one) < key(other);
 }

@@ -235,7 +235,9 @@ const PathChangeTold* FittingMovement::told() const
     for (auto change = changes.rbegin(); change != changes.rend(); ++change)
         if (change->isOfPeriod)
             return &*change;
-    return nullptr;
+    // The gap has not come back: it stands beside its band for as long as this fitting does.
+    const bool wasRead = periodFrom < readings.size();
+    return wasRead && !changes.empty() && !changes.back().endedAt ? &changes.back() : nullptr;
 }
 
 std::optional<FittingMovement> movementOf(const CouplingReadings& all, const SeasonReview& season,

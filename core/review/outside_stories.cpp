@@ -81,6 +81,9 @@ private:
             if (reading.record && story.question.record == reading.record &&
                 story.question.coupling == reading.coupling)
                 return story;
+        for (const QuestionStory& story : m_facts.questions)
+            if (story.question.reading == reading.id)
+                return story; // asked in words
         return std::nullopt;
     }
 

@@ -131,11 +131,13 @@ public:
     }
 
 private:
-    // A record that is open stands in the middle of all that is known; a closed one tells of itself.
+    // A record that is open stands in the middle of all that is known; a closed one tells of itself, and so
+    // does one from paper, whose day is another.
     CouplingStandings standings() const
     {
-        return m_content.close ? CouplingStandings{m_putRight, m_facts.surfaces}
-                               : CouplingStandings{m_facts, m_content.record.begins.localDay(), Day::max()};
+        return m_content.close || m_content.record.isFromPaper()
+                   ? CouplingStandings{m_putRight, m_facts.surfaces}
+                   : CouplingStandings{m_facts, m_content.record.begins.localDay(), Day::max()};
     }
 
     const CouplingHistory& history(CouplingId coupling)

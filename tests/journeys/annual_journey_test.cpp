@@ -169,7 +169,7 @@ TEST_P(BeforeTheAnnualJourney, NotesAFindingAndAsksWhereItIsReadAndComesBack)
     press(Qt::Key_Return, Qt::ControlModifier);
     Typist::look();
     EXPECT_NE(textOf(trends, "statementKept").find("Open now"), std::string::npos);
-    EXPECT_NE(textOf(window, "questionBarText").find("somebody asks"), std::string::npos);
+    EXPECT_NE(textOf(window, "questionBarText").find("a question in words"), std::string::npos);
     press(Qt::Key_Escape);
     EXPECT_TRUE(page().isVisible());
     bool isTold = false;

@@ -202,7 +202,7 @@ TEST_F(Presses, AnEnterTypedAheadDoesNotTakeAwayAStopThatNobodyHasRead)
     type("yyn\r");
     EXPECT_TRUE(part(*page, "stopCard").isVisible());
     EXPECT_EQ(textOf(*page, "couplingTitle"), "Left aileron");
-    EXPECT_NE(textOf(*page, "couplingNotice").find("Read the stop"), std::string::npos);
+    EXPECT_NE(textOf(*page, "couplingNotice").find("Stopped: read"), std::string::npos);
     type("\r");
     EXPECT_EQ(textOf(*page, "couplingTitle"), "Right aileron") << "it was read";
 }

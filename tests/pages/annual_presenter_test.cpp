@@ -196,7 +196,7 @@ TEST_F(BeforeTheAnnual, TellsAFindingAmongWhatChangedAndWhatSomebodyAsksAmongThe
     EXPECT_EQ(told.changes.front().text.toStdString(),
               "3 October 2026, Left aileron: found: a flat on the ball; done: turned by a quarter (T. Vale)");
     ASSERT_EQ(told.questions.size(), 1u);
-    EXPECT_TRUE(told.questions.front().title.contains("QX-17, somebody asks since"))
+    EXPECT_TRUE(told.questions.front().title.contains("QX-17, a question in words since"))
         << told.questions.front().title.toStdString();
     EXPECT_TRUE(told.questions.front().title.contains("“who has the spare ball?”"));
 }

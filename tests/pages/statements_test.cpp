@@ -138,7 +138,7 @@ TEST_F(Statements, AFindingOfTheWholeAirframeNamesNoCoupling)
     press(annual, Qt::Key_F);
     auto& where = part<ChoiceBox>(annual, "statementWhere");
     where.setCurrentIndex(0);
-    EXPECT_EQ(where.currentText(), "The whole airframe");
+    EXPECT_EQ(where.currentText(), "on the airframe");
     part<ChoiceBox>(annual, "statementPerson").choose(std::optional{scene.hangar.oren});
     write(annual, "statementSaid", "grit in every socket");
     write(annual, "statementDone", "cleaned");

@@ -102,7 +102,8 @@ TEST_F(WordsOfAReview, SayADriftAsARateAndSinceWhen)
     EXPECT_EQ(
         plain(ReviewWords::movementSentence(coupling)),
         "The drift is +0.35 mm per 100 riggings (95 % interval +0.33 to +0.37). It began at about rigging "
-        "233, 12 May 2026: between riggings 230 and 236, 2 May 2026 and 20 May 2026.");
+        "233 (12 May 2026); 95 in 100 that it was from rigging 230 (2 May 2026) to rigging 236 (20 May "
+        "2026).");
     PathChangeTold& ended = addChange(ChangeKind::Drift, -0.35);
     EXPECT_EQ(plain(ReviewWords::sign(Sign::Drift, coupling)),
               "the gap has been shrinking since about rigging 233");
@@ -128,7 +129,7 @@ TEST_F(WordsOfAReview, SayAStepInMillimetres)
 TEST_F(WordsOfAReview, SayThatAStepOrADriftCannotBeToldApartYet)
 {
     addChange(ChangeKind::StepOrDrift, 0.09);
-    EXPECT_NE(plain(ReviewWords::sign(Sign::StepOrDrift, coupling)).find("not yet to be told apart"),
+    EXPECT_NE(plain(ReviewWords::sign(Sign::StepOrDrift, coupling)).find("cannot be told yet"),
               std::string::npos);
     const std::string said = plain(ReviewWords::movementSentence(coupling));
     EXPECT_EQ(said.find("As a step it is +0.09 mm (95 % interval"), 0U) << said;
@@ -143,7 +144,8 @@ TEST_F(WordsOfAReview, SayNoRateWhereNothingIsTold)
     EXPECT_TRUE(ReviewWords::movement(coupling).isEmpty());
     EXPECT_EQ(plain(ReviewWords::whyNoMovement(coupling)), "none told");
     addChange(ChangeKind::Step, 0.09).isOfPeriod = false;
-    EXPECT_TRUE(ReviewWords::movement(coupling).isEmpty()) << "of before the period";
+    EXPECT_TRUE(ReviewWords::movement(coupling).isEmpty())
+        << "of before the period, in which nothing was read";
 }
 
 TEST_F(WordsOfAReview, TellARunOutsideInOneStory)
@@ -152,10 +154,12 @@ TEST_F(WordsOfAReview, TellARunOutsideInOneStory)
     addOutside({0.06, 0.11, 0.08}, OutsideBy::Movement);
     EXPECT_EQ(plain(words.outsideTitle(coupling, coupling.runs.front())),
               "Left flap: 3 readings outside, 12 May 2026 to 26 May 2026");
-    EXPECT_EQ(
-        plain(words.outside(coupling, coupling.runs.front()).join(' ')),
-        "All of them above its band. 0.06 to 0.11 mm beyond the edge. The step explains this. No question "
-        "was asked, and nothing is noted of what was found.");
+    EXPECT_EQ(plain(words.outside(coupling, coupling.runs.front()).join(' ')),
+              "All of them above its band. Beyond the outer edge: the nearest by at least 0.06 mm, the "
+              "farthest by at "
+              "least 0.11 mm. It fits the step told of this coupling; why the gap moved, the readings cannot "
+              "tell. No "
+              "question was asked, and nothing is noted of what was found.");
 }
 
 TEST_F(WordsOfAReview, TellOfALongRunWhatCameOfThreeAndHowManyMoreThereAre)
@@ -177,7 +181,8 @@ TEST_F(WordsOfAReview, TellTheFarthestReadingOutsideThatNothingExplains)
     addOutside({0.02, 0.46, 0.01}, OutsideBy::Nothing);
     coupling.signs = {Sign::Outside};
     const std::string said = plain(words.gravestFigures(coupling));
-    EXPECT_EQ(said.find("The farthest on 19 May 2026: 0.90–0.91 mm. At least 0.46 mm beyond the edge."), 0U)
+    EXPECT_EQ(said.find("The farthest on 19 May 2026: 0.90–0.91 mm. At least 0.46 mm beyond the outer edge."),
+              0U)
         << said;
 }
 
@@ -229,10 +234,12 @@ TEST_F(WordsOfAReview, SayOfAPersonsOffsetHowMuchWhichWayAndHowSure)
                        {facts.persons[1].id, 40, MeasuredOffset{-0.003, -0.004, -0.002}, false, 0.02}};
     const QStringList said = words.personOffsets(offsets);
     ASSERT_EQ(said.size(), 2) << "3 micrometres are a trifle, however sure";
-    EXPECT_EQ(plain(said.front()), "J. Iver reads about 0.020 mm high (0.012 to 0.028).");
+    EXPECT_EQ(
+        plain(said.front()),
+        "J. Iver reads about 0.020 mm higher than the mean of all here (95 % interval 0.012 to 0.028).");
     offsets.persons[0].offset = MeasuredOffset{-0.02, -0.028, -0.012};
     EXPECT_EQ(plain(words.personOffsets(offsets).front()),
-              "J. Iver reads about 0.020 mm low (0.012 to 0.028).");
+              "J. Iver reads about 0.020 mm lower than the mean of all here (95 % interval 0.012 to 0.028).");
 }
 
 TEST_F(WordsOfAReview, SayWhyPersonsCannotBeToldApart)
@@ -291,8 +298,10 @@ TEST_F(WordsOfAReview, SayThatNothingStandsOutOnlyWhereNothingIsWorthSayingAndOf
     EXPECT_TRUE(ReviewWords::nothingStandsOut(review));
     EXPECT_EQ(
         plain(ReviewWords::nothingGrave(review)),
-        "Nothing stands out on 2 couplings. No drift, no larger scatter, no step, none outside, no open "
-        "question. This is said of 24 readings, from 4 April 2026 to 12 September 2026. Each gap is one "
+        "Nothing stands out on 2 couplings. The readings of this period show no drift, no step and no larger "
+        "scatter; that is not to say that nothing moved. No reading lay outside its band in this period. No "
+        "question is open. This is said of 24 readings, from 4 April 2026 to 12 September 2026. Each gap is "
+        "one "
         "sign only.");
     for (const Sign sign : {Sign::NearEdge, Sign::GapIsNoWitness, Sign::NoBand, Sign::NotRead,
                             Sign::MissedRiggings, Sign::ThinBand}) {

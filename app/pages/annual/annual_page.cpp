@@ -468,6 +468,7 @@ void AnnualPage::keyPressEvent(QKeyEvent* event)
     } else if (hasContent && isKey(*event, StatementWords::keyAsk())) {
         state(StatementKind::Question);
     } else if (hasContent && isKey(*event, PeriodWords::key())) {
+        bar->setValue(0);
         m_periods->open();
     } else if (hasContent && isKey(*event, AnnualWords::keyMeaning())) {
         showMeaning(!m_meaning->isChecked());

@@ -10,7 +10,7 @@ namespace rig {
 class ReviewDelegate;
 class ReviewModel;
 
-// The ranked couplings, as high as their rows. Enter or a click opens a row; 1 to 7 sort by a column, 0 goes
+// The ranked couplings, as high as their rows. Enter or a click opens a row; 1 to 8 sort by a column, 0 goes
 // back to what stands out first. Letters and the page keys belong to the page.
 class ReviewTable : public QTableView
 {

@@ -75,12 +75,16 @@ RiggedTodayView viewWithoutRecord(const AirframeFacts& facts, Day today)
     return view;
 }
 
-// Without how they move: that is told where there is time to look back.
-std::map<CouplingId, CouplingStanding> standingsIn(const KnownAirframe& known,
-                                                   std::span<const Coupling> couplings, Day today)
+CouplingStandings standingsAt(const AirframeFacts& facts, Day today)
 {
-    const ReviewPeriod period = reviewPeriods(known.facts(), today).front();
-    const CouplingStandings all{known.facts(), period.from, period.to};
+    const ReviewPeriod period = reviewPeriods(facts, today).front();
+    return {facts, period.from, period.to};
+}
+
+// Without how they move: that is told where there is time to look back.
+std::map<CouplingId, CouplingStanding>
+standingsIn(const KnownAirframe& known, std::span<const Coupling> couplings, const CouplingStandings& all)
+{
     std::map<CouplingId, CouplingStanding> standings;
     for (const Coupling& coupling : couplings)
         standings.emplace(coupling.id, all.standingOf(coupling, known.history(coupling.id)));
@@ -95,7 +99,7 @@ QString movementTold(const CouplingReview& coupling)
         if (coupling.has(sign))
             return RiggedWords::movement(ReviewWords::sign(sign, coupling));
     const bool isFlagged = coupling.movement && coupling.movement->flag && coupling.movement->flag->isRaised;
-    return isFlagged ? RiggedWords::mayMove(ReviewWords::earlySign(*coupling.movement->flag)) : QString{};
+    return isFlagged ? ReviewWords::earlySign(*coupling.movement->flag) : QString{};
 }
 
 // The last readings of the coupling before this record, as a small trend. Of one from paper those that were
@@ -214,7 +218,10 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
         return read.problem();
     const RecordContent& content = *read.value();
     view.record = RecordHeader{open->id, open->leader, open->begins, isFromAnotherDay, open->enteredBy};
-    view.standings = standingsIn(*known.value(), view.couplings, today);
+    view.standings =
+        open->isFromPaper()
+            ? standingsIn(*known.value(), view.couplings, CouplingStandings{content, facts.surfaces})
+            : standingsIn(*known.value(), view.couplings, standingsAt(facts, today));
     view.sharedShift = sharedShiftIn(content, *known.value(), view.couplings);
     view.stood = stoodBefore(*open, facts.riggingRecords, facts.closings);
     view.isFirstOfSeason = view.stood.isFirstOfSeason();

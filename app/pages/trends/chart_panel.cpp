@@ -10,7 +10,9 @@
 #include "app/wording/trends_page_words.h"
 #include "core/baseline/baseline.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QResizeEvent>
@@ -152,6 +154,30 @@ void ChartPanel::chooseReading(int index)
 void ChartPanel::focusChart()
 {
     m_chart->setFocus();
+}
+
+bool ChartPanel::isForChart(const QKeyEvent& event)
+{
+    switch (event.key()) {
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+    case Qt::Key_Left:
+    case Qt::Key_Right:
+    case Qt::Key_Plus:
+    case Qt::Key_Minus:
+    case Qt::Key_0:
+        return true;
+    default:
+        return false;
+    }
+}
+
+void ChartPanel::takeKey(QKeyEvent* event)
+{
+    if (m_chart->hasFocus())
+        return event->ignore(); // it had the key and did nothing with it
+    focusChart();
+    QApplication::sendEvent(m_chart, event);
 }
 
 void ChartPanel::lookAtDays(Day from, Day to)

@@ -33,6 +33,9 @@ public:
     void chooseReading(int index);
     int chosenReading() const; // -1: none
     void focusChart();
+    // Keys of the chart, which it takes the focus with.
+    static bool isForChart(const QKeyEvent& event);
+    void takeKey(QKeyEvent* event);
     // The readings of those days; the whole of the history where there are none.
     void lookAtDays(Day from, Day to);
     void lookAtAll();

@@ -437,6 +437,8 @@ void TrendsPage::keyPressEvent(QKeyEvent* event)
         m_scroll->verticalScrollBar()->triggerAction(QScrollBar::SliderPageStepAdd);
     else if (event->key() == Qt::Key_PageUp)
         m_scroll->verticalScrollBar()->triggerAction(QScrollBar::SliderPageStepSub);
+    else if (!m_isAircraft && ChartPanel::isForChart(*event))
+        m_panel->takeKey(event); // whoever comes to the page by its key has the chart in hand
     else
         Page::keyPressEvent(event);
 }

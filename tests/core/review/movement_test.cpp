@@ -102,7 +102,7 @@ TEST_F(OneCoupling, ThatStepsIsToldAsAStepWithItsSizeAndPlace)
     EXPECT_TRUE(stepped.singles.empty()) << "what the step explains lies outside by nothing else";
 }
 
-TEST_F(OneCoupling, ThatMovedBeforeThePeriodAndStandsStillInItHasNothingToTellOfThePeriod)
+TEST_F(OneCoupling, ThatMovedBeforeThePeriodIsToldAsLongAsItStandsBesideItsBand)
 {
     rigSteadily(20);
     rigSteadily(10, 0.08);
@@ -111,7 +111,9 @@ TEST_F(OneCoupling, ThatMovedBeforeThePeriodAndStandsStillInItHasNothingToTellOf
     const FittingMovement history = movement();
     ASSERT_EQ(history.changes.size(), 1U);
     EXPECT_EQ(history.changes.front().kind, ChangeKind::Step);
-    EXPECT_FALSE(history.told());
+    ASSERT_TRUE(history.told());
+    EXPECT_FALSE(history.told()->isOfPeriod);
+    EXPECT_EQ(history.told()->at, 21);
     EXPECT_NEAR(*history.excursion, 0.08, 0.015) << "where it lies is told all the same";
 }
 
