@@ -1,5 +1,7 @@
 // Somebody looks at the demonstration: every page, every airframe, and a reading taken.
 
+#include "app/pages/prompts.h"
+#include "app/widgets/trend_widget.h"
 #include "app/window/main_window.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
@@ -7,9 +9,14 @@
 #include "tests/support/typing.h"
 #include "tests/support/who_connected.h"
 
+#include <QApplication>
 #include <QComboBox>
+#include <QDialog>
 #include <QMenu>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTimer>
 
 #include <set>
 
@@ -67,6 +74,36 @@ TEST_P(Demonstration, ShowsEveryPageOfEveryAirframeWithoutAProblem)
     EXPECT_FALSE(part(window, "problemBanner").isVisible());
     EXPECT_NE(window.windowTitle(), QString{});
     EXPECT_EQ(registrations, (std::set<std::string>{"QX-17", "QX-42", "QX-88"}));
+}
+
+TEST_P(Demonstration, LeadsFromReadingToReadingByKeysFromTheMomentThatTrendsIsOpened)
+{
+    press(Qt::Key_2, Qt::ControlModifier);
+    Typist::look();
+    auto& chart = part<TrendWidget>(*window.page(Moments::Trends), "chart");
+    const int before = chart.chosenReading();
+    press(Qt::Key_Up);
+    Typist::look();
+    EXPECT_NE(chart.chosenReading(), before);
+}
+
+TEST(ANotice, LongerThanItsWindowIsScrolledThroughByKeys)
+{
+    QWidget window;
+    window.resize(600, 500);
+    window.show();
+    Typist::look();
+    bool isScrolled = false;
+    QTimer::singleShot(0, &window, [&] {
+        auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+        ASSERT_TRUE(dialog);
+        EXPECT_LE(dialog->height(), 500);
+        const auto* area = dialog->findChild<QScrollArea*>("promptScroll");
+        isScrolled = area && area->verticalScrollBar()->maximum() > 0;
+        dialog->reject();
+    });
+    WindowPrompts{}.tell(&window, QStringLiteral("A key and what it does.\n").repeated(60));
+    EXPECT_TRUE(isScrolled);
 }
 
 TEST_P(Demonstration, JudgesAReadingOfTodayAgainstTheInventedPast)

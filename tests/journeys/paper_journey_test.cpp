@@ -218,6 +218,27 @@ TEST_P(PaperJourney, IsJudgedAsOfItsDay)
     EXPECT_NE(content().readings.at(0).fitting, later);
 }
 
+TEST_P(PaperJourney, ShowsOfItsJointsNothingThatWasReadAfterItsDay)
+{
+    RecordClose close;
+    close.record = must(store.records().add(hangar.record(noonOf(dayOf(2026, 5, 16)))));
+    close.first = hangar.oren;
+    close.second = hangar.vale;
+    Reading outside = hangar.reading(between(900, 950), noonOf(dayOf(2026, 5, 16)));
+    outside.purpose = Purpose::Rigging;
+    outside.record = close.record;
+    must(store.records().add(outside, std::nullopt));
+    must(store.records().add(close));
+    page.showAirframe(hangar.airframe);
+    fillHead("2026-05-09");
+    leaveSeasonList();
+    const RiggedTodayPresenter presenter{store.records(), store.clock()};
+    const RiggedTodayView view = must(presenter.view(hangar.airframe));
+    ASSERT_TRUE(view.record && view.record->enteredBy);
+    EXPECT_EQ(view.standings.at(hangar.leftAileron).says, Says::NotRead);
+    EXPECT_FALSE(view.standings.at(hangar.leftAileron).reading);
+}
+
 TEST_P(PaperJourney, OneReturnBeginsItAndPassesNothingOver)
 {
     fillHead("2026-05-09");

@@ -96,6 +96,45 @@ TEST_F(FiveCouplings, AreOrderedByWhatStandsOut)
     EXPECT_EQ(all.couplings[2].coupling.name, "Trim");
 }
 
+TEST_F(FiveCouplings, AnOpenSurfaceIsAskedAtEveryJointOfItsCircuit)
+{
+    rig();
+    Surface rudder;
+    rudder.id = told.next<SurfaceId>();
+    rudder.airframe = told.facts.airframe.id;
+    rudder.kind = SurfaceKind::Rudder;
+    told.facts.surfaces.push_back(rudder);
+    for (Coupling& one : told.facts.couplings)
+        one.circuit = Circuit::Aileron;
+    told.facts.couplings[2].circuit = Circuit::Rudder;
+    QuestionStory story;
+    story.question.kind = QuestionKind::SurfaceDoubt;
+    story.question.surface = rudder.id;
+    story.question.stamp.when = noonOf(day);
+    told.facts.questions.push_back(story);
+    const AirframeReview all = review();
+    EXPECT_EQ(all.couplings.front().coupling.id, told.facts.couplings[2].id) << "the gravest of all";
+    EXPECT_EQ(of(all, 2).openQuestions.size(), 1U);
+    EXPECT_TRUE(of(all, 0).openQuestions.empty());
+}
+
+TEST_F(FiveCouplings, WhatSomebodyAsksAboutAReadingOutsideBelongsToItsStory)
+{
+    rig();
+    lookAt(0, Gap::micrometres(900));
+    QuestionStory story;
+    story.question.kind = QuestionKind::Asked;
+    story.question.coupling = told.facts.couplings[0].id;
+    story.question.reading = lastOf(0).id;
+    story.question.text = "written wrongly?";
+    story.question.stamp.when = noonOf(day);
+    told.facts.questions.push_back(story);
+    const AirframeReview all = review();
+    ASSERT_EQ(of(all, 0).outside.size(), 1U);
+    ASSERT_TRUE(of(all, 0).outside.front().question);
+    EXPECT_TRUE(of(all, 0).outside.front().isOpen());
+}
+
 TEST_F(FiveCouplings, AnOutsideReadingIsToldWithItsQuestionAndWhatWasReadAfterwards)
 {
     rig();
