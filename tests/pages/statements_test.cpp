@@ -138,14 +138,14 @@ TEST_F(Statements, AFindingOfTheWholeAirframeNamesNoCoupling)
     press(annual, Qt::Key_F);
     auto& where = part<ChoiceBox>(annual, "statementWhere");
     where.setCurrentIndex(0);
-    EXPECT_EQ(where.currentText(), "on the airframe");
+    EXPECT_EQ(where.currentText(), "The whole airframe");
     part<ChoiceBox>(annual, "statementPerson").choose(std::optional{scene.hangar.oren});
     write(annual, "statementSaid", "grit in every socket");
     write(annual, "statementDone", "cleaned");
     press(annual, Qt::Key_Return, Qt::ControlModifier);
     ASSERT_EQ(findings().size(), 1U);
     EXPECT_FALSE(findings().front().coupling);
-    EXPECT_NE(textOf(annual, "statementKept").find("The whole airframe"), std::string::npos);
+    EXPECT_NE(textOf(annual, "statementKept").find("on the airframe"), std::string::npos);
 }
 
 TEST_F(Statements, AQuestionIsAskedAboutTheReadingInView)
