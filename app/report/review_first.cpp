@@ -146,9 +146,13 @@ private:
 
     void addShared()
     {
-        for (const SharedShiftStory& story : m_source.review.sharedShifts)
-            addMatter(whoseDays(story), ReviewReportWords::movedTogether(static_cast<int>(story.days.size())),
+        for (const SharedShiftStory& story : m_source.review.sharedShifts) {
+            const int days = static_cast<int>(story.days.size());
+            addMatter(whoseDays(story),
+                      story.gauge || story.person ? ReviewReportWords::movedTogetherWith(days)
+                                                  : ReviewReportWords::movedTogether(days),
                       placeOf(Part::Shared));
+        }
     }
 
     void addCouplings(bool isGrave)

@@ -161,6 +161,12 @@ QString ReviewReportWords::movedTogether(int days)
     return tr("read high, or low, together on %n day(s)", nullptr, days);
 }
 
+QString ReviewReportWords::movedTogetherWith(int days)
+{
+    return tr("on %n day(s) what was read by or with this one lay high, or low, on all couplings together",
+              nullptr, days);
+}
+
 QString ReviewReportWords::contents() { return tr("Where it stands"); }
 
 QString ReviewReportWords::nothingAbout(const QStringList& parts)

@@ -59,6 +59,7 @@ public:
     static QString openQuestion();
     static QString allCouplings();
     static QString movedTogether(int days);
+    static QString movedTogetherWith(int days);
     static QString contents();
     static QString nothingAbout(const QStringList& parts);
 
