@@ -10,6 +10,7 @@ app/build.sh "$preset" "${@/%/_tests}"
 readonly memory=/dev/shm wanted_kib=524288
 if [ -w "$memory" ] && [ "$(df --output=avail "$memory" | tail -1)" -ge "$wanted_kib" ]; then
     TMPDIR=$(mktemp -d "$memory/rigband-tests.XXXXXX")
+    chmod 755 "$TMPDIR" # some tests step down to another user
     export TMPDIR
     trap 'rm -rf "$TMPDIR"' EXIT
 fi
