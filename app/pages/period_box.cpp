@@ -91,10 +91,8 @@ void PeriodBox::display(const std::vector<PeriodOffer>& offers, const PeriodOffe
     const bool isDays = chosen.period.kind == PeriodKind::Days;
     if (isAnother)
         m_days->setVisible(isDays);
-    if (isAnother && isDays) {
-        m_from->line()->setText(QString::fromStdString(dayText(chosen.period.from)));
-        m_to->line()->setText(QString::fromStdString(dayText(chosen.period.to)));
-    }
+    if (isAnother && isDays)
+        fillDays();
 }
 
 void PeriodBox::showCoupling(CouplingId coupling)
@@ -152,11 +150,16 @@ void PeriodBox::take(int index)
 // The days that are seen are a beginning.
 void PeriodBox::askDays()
 {
-    m_from->setText(QString::fromStdString(dayText(m_chosen.period.from)));
-    m_to->setText(QString::fromStdString(dayText(m_chosen.period.to)));
+    fillDays();
     m_days->show();
     m_from->line()->setFocus();
     m_from->line()->selectAll();
+}
+
+void PeriodBox::fillDays()
+{
+    m_from->setText(QString::fromStdString(dayText(m_chosen.period.from)));
+    m_to->setText(QString::fromStdString(dayText(m_chosen.period.to)));
 }
 
 void PeriodBox::takeDays()
@@ -190,8 +193,7 @@ void PeriodBox::choose(const PeriodOffer& offer)
 
 void PeriodBox::keyPressEvent(QKeyEvent* event)
 {
-    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (isEnter)
+    if (isEnter(*event))
         return; // taken by its field
     if (event->key() != Qt::Key_Escape || m_days->isHidden())
         return QWidget::keyPressEvent(event);

@@ -42,6 +42,7 @@ private:
     void fill();
     void take(int index);
     void askDays();
+    void fillDays(); // with those of the period that is shown
     void takeDays();
     void choose(const PeriodOffer& offer);
     void refuse(DayEdit* day, const QString& sentence);

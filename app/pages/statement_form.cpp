@@ -209,8 +209,7 @@ void StatementForm::focusFirst()
 
 void StatementForm::keyPressEvent(QKeyEvent* event)
 {
-    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (enter && event->modifiers().testFlag(Qt::ControlModifier))
+    if (isEnter(*event) && event->modifiers().testFlag(Qt::ControlModifier))
         emit keepAsked();
     else if (event->key() == Qt::Key_Escape)
         emit putAsideAsked();

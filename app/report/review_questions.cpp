@@ -42,7 +42,7 @@ Cell questionCell(const Source& source, const QuestionStory& story)
 
 bool isOpenAtEnd(const Source& source, const QuestionStory& story)
 {
-    return story.isOpen() || story.resolution->stamp.when.localDay() > source.review.period.to;
+    return story.isOpenAfter(source.review.period.to);
 }
 
 void addOpenQuestions(const Source& source, Writing& out)

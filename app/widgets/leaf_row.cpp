@@ -1,5 +1,6 @@
 #include "app/widgets/leaf_row.h"
 
+#include "app/widgets/parts.h"
 #include "app/wording/entry_words.h"
 
 #include <QFontMetrics>
@@ -328,7 +329,7 @@ bool LeafRow::takeKey(QKeyEvent* event)
     const bool begins = beginsFigure(*event);
     if (m_typed.isEmpty() && !begins)
         return false;
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+    if (isEnter(*event))
         return takeTyped(), true;
     if (event->key() == Qt::Key_Backspace)
         m_typed.takeBackLast();

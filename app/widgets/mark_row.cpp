@@ -1,5 +1,7 @@
 #include "app/widgets/mark_row.h"
 
+#include "app/widgets/parts.h"
+
 #include <QKeyEvent>
 #include <QPainter>
 
@@ -46,7 +48,7 @@ QSize MarkRow::minimumSizeHint() const
 
 void MarkRow::keyPressEvent(QKeyEvent* event)
 {
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+    if (isEnter(*event))
         click();
     else
         QAbstractButton::keyPressEvent(event);

@@ -35,6 +35,12 @@ inline bool isKey(const QKeyEvent& event, const QString& key)
     return !(event.modifiers() & ~Qt::KeypadModifier) && event.text().compare(key, Qt::CaseInsensitive) == 0;
 }
 
+// Either of the two keys.
+inline bool isEnter(const QKeyEvent& event)
+{
+    return event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
+}
+
 // As it is read aloud.
 inline QString withoutMnemonic(QString label)
 {

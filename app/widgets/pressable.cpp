@@ -1,5 +1,7 @@
 #include "app/widgets/pressable.h"
 
+#include "app/widgets/parts.h"
+
 #include <QChildEvent>
 #include <QKeyEvent>
 #include <QPainter>
@@ -35,7 +37,7 @@ void Pressable::paintEvent(QPaintEvent*)
 
 void Pressable::keyPressEvent(QKeyEvent* event)
 {
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+    if (isEnter(*event))
         click();
     else
         QAbstractButton::keyPressEvent(event);

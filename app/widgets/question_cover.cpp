@@ -240,10 +240,10 @@ bool QuestionCover::focusNextPrevChild(bool next)
 void QuestionCover::keyPressEvent(QKeyEvent* event)
 {
     event->accept();
-    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (event->key() == Qt::Key_Escape || (isEnter && window()->focusWidget() == m_leave))
+    const bool enters = isEnter(*event);
+    if (event->key() == Qt::Key_Escape || (enters && window()->focusWidget() == m_leave))
         end();
-    else if (isEnter)
+    else if (enters)
         take();
 }
 

@@ -2,6 +2,7 @@
 #include "app/wording/review_words.h"
 #include "app/wording/sentence_parts.h"
 #include "app/wording/standing_words.h"
+#include "core/review/coupling_signs.h"
 
 #include <algorithm>
 #include <cmath>
@@ -23,8 +24,6 @@ OutsideCounts outsideCounts(const std::vector<OutsideStory>& stories)
         ++(story.wasFoundPartSeated() ? counts.partSeated : counts.outside);
     return counts;
 }
-
-bool isOfPath(Sign sign) { return sign == Sign::Drift || sign == Sign::Step || sign == Sign::StepOrDrift; }
 
 } // namespace
 
@@ -122,7 +121,7 @@ QStringList ReviewWords::signs(const CouplingReview& coupling)
     QStringList all;
     for (const Sign one : coupling.signs) {
         all << sign(one, coupling);
-        if (isOfPath(one) && coupling.otherSideMovesToo)
+        if (isMovement(one) && coupling.otherSideMovesToo)
             all << tr("the other side moves the same way");
     }
     return all;

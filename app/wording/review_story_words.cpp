@@ -279,14 +279,14 @@ QString ReviewWords::resolution(const QuestionStory& story) const
         return tr("Closed on %1 by %2, who looked again.")
             .arg(dayOfMoment(closed.stamp.when), personName(closed.person));
     const bool isOwn = story.question.stamp.by == closed.person;
-    if (isOwn && story.question.kind == QuestionKind::Asked)
-        return tr("Closed on %1 by %2, who had asked it. Found: %3. Done: %4.")
-            .arg(dayOfMoment(closed.stamp.when), personName(closed.person), textOf(closed.found),
-                 textOf(closed.done));
-    return (isOwn ? tr("Closed on %1 by %2, whose own reading or answer had opened it. Found: %3. Done: %4.")
-                  : tr("Closed on %1 by %2. Found: %3. Done: %4."))
-        .arg(dayOfMoment(closed.stamp.when), personName(closed.person), textOf(closed.found),
-             textOf(closed.done));
+    const bool isOfWords = story.question.kind == QuestionKind::Asked;
+    const QString sentence =
+        !isOwn ? tr("Closed on %1 by %2. Found: %3. Done: %4.")
+        : isOfWords
+            ? tr("Closed on %1 by %2, who had asked it. Found: %3. Done: %4.")
+            : tr("Closed on %1 by %2, whose own reading or answer had opened it. Found: %3. Done: %4.");
+    return sentence.arg(dayOfMoment(closed.stamp.when), personName(closed.person), textOf(closed.found),
+                        textOf(closed.done));
 }
 
 QString ReviewWords::noQuestion() { return tr("No question is open."); }

@@ -199,11 +199,10 @@ namespace {
 // Its day and its two leaves; empty where the question is about no reading.
 Fields readingFields(const AirframeFacts& facts, const std::optional<ReadingId>& id)
 {
-    const auto found =
-        std::ranges::find_if(facts.readings, [&id](const KeptReading& one) { return id == one.reading.id; });
-    if (!id || found == facts.readings.end())
+    const KeptReading* kept = id ? facts.reading(*id) : nullptr;
+    if (!kept)
         return Fields(3);
-    const Reading& reading = found->reading;
+    const Reading& reading = kept->reading;
     return {dayText(reading.when.localDay()), millimetres(reading.interval.enters),
             millimetresOrNothing(reading.interval.refuses)};
 }
@@ -229,8 +228,7 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
                       nameIn(facts.gauges, asked.gauge),
                       step,
                       nameIn(facts.persons, asked.stamp.by)};
-        const bool open = story.isOpen() || story.resolution->stamp.when.localDay() > review.period.to;
-        fields.push_back(yesNo(open));
+        fields.push_back(yesNo(story.isOpenAfter(review.period.to)));
         if (story.resolution)
             append(fields,
                    {dayText(story.resolution->stamp.when.localDay()), facts.nameOf(story.resolution->person),

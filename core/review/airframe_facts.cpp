@@ -57,6 +57,12 @@ const Gauge* AirframeFacts::gauge(GaugeId id) const
     return found == gauges.end() ? nullptr : &*found;
 }
 
+const KeptReading* AirframeFacts::reading(ReadingId id) const
+{
+    const auto found = std::ranges::find(readings, id, [](const KeptReading& one) { return one.reading.id; });
+    return found == readings.end() ? nullptr : &*found;
+}
+
 std::optional<Day> AirframeFacts::lastGoodCheck(GaugeId id, Day upTo) const
 {
     std::optional<Day> last;

@@ -51,6 +51,7 @@ struct AirframeFacts
     std::string nameOf(PersonId person) const;           // empty when not known
     std::string placeOf(const Question& question) const; // the surface, coupling or gauge it is about
     const Gauge* gauge(GaugeId id) const;                // null when not known
+    const KeptReading* reading(ReadingId id) const;      // likewise
     // The latest check of a gauge, up to that day, that found it usable.
     std::optional<Day> lastGoodCheck(GaugeId id, Day upTo) const;
 };

@@ -17,8 +17,7 @@ namespace {
 
 bool isOpenAt(const QuestionStory& story, Day day)
 {
-    return story.question.stamp.when.localDay() <= day &&
-           (story.isOpen() || story.resolution->stamp.when.localDay() > day);
+    return story.question.stamp.when.localDay() <= day && story.isOpenAfter(day);
 }
 
 class ReviewMaker

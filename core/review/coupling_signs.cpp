@@ -8,11 +8,6 @@ namespace rig {
 
 namespace {
 
-bool isMovement(Sign sign)
-{
-    return sign == Sign::Drift || sign == Sign::Step || sign == Sign::StepOrDrift;
-}
-
 Sign signOf(const PathChangeTold& change)
 {
     if (change.endedAt)
@@ -70,6 +65,11 @@ double forecastOutside(const CouplingReview& coupling)
 }
 
 } // namespace
+
+bool isMovement(Sign sign)
+{
+    return sign == Sign::Drift || sign == Sign::Step || sign == Sign::StepOrDrift;
+}
 
 std::vector<Sign> signsOf(const CouplingReview& coupling)
 {

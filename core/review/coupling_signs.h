@@ -4,6 +4,9 @@
 
 namespace rig {
 
+// One of the three that tell how the path moved.
+bool isMovement(Sign sign);
+
 // What stands out on a coupling whose other figures are filled in, gravest first.
 std::vector<Sign> signsOf(const CouplingReview& coupling);
 // What the signs make of a coupling whose readings by themselves are inside: the gravest of them that is more
@@ -11,7 +14,7 @@ std::vector<Sign> signsOf(const CouplingReview& coupling);
 Says gravestTold(const CouplingReview& coupling);
 
 // True when one's gravest sign is graver than the other's; where both move, when a larger chance of lying
-// outside speaks for it.
+// outside speaks for it, and else when a reading of it lay farther outside.
 bool standsOutMore(const CouplingReview& one, const CouplingReview& other);
 
 // Called days that the same offset explains, gravest first by their number.

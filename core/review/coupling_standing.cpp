@@ -147,12 +147,12 @@ void CouplingStandings::takeQuestions(const std::vector<QuestionStory>& question
             continue;
         const auto surface =
             std::ranges::find(surfaces, question.surface.value_or(SurfaceId{}), &Surface::id);
-        if (surface != surfaces.end() && isOpen(story))
+        if (surface != surfaces.end() && story.isOpenAfter(m_to))
             m_doubted.push_back(surface->kind);
         if (!question.coupling)
             continue;
         m_known[*question.coupling].questions.push_back(&story);
-        if (question.reading && isOpen(story) && question.kind != QuestionKind::Asked)
+        if (question.reading && story.isOpenAfter(m_to) && question.kind != QuestionKind::Asked)
             m_asked.insert(*question.reading);
     }
 }
@@ -180,15 +180,10 @@ bool CouplingStandings::isSetAside(const Reading& reading) const
     return m_superseded.contains(reading.id) || m_struck.contains(reading.id);
 }
 
-bool CouplingStandings::isOpen(const QuestionStory& story) const
-{
-    return story.isOpen() || story.resolution->stamp.when.localDay() > m_to;
-}
-
 bool CouplingStandings::isResolvedSince(const Known& known, const Reading& reading) const
 {
     return std::ranges::any_of(known.questions, [&](const QuestionStory* story) {
-        return !isOpen(*story) && wasAtTheJoint(*story) && savedBefore(reading, *story->resolution);
+        return !story->isOpenAfter(m_to) && wasAtTheJoint(*story) && savedBefore(reading, *story->resolution);
     });
 }
 
@@ -209,7 +204,7 @@ CouplingStandings::Spoken CouplingStandings::spokenBy(const Known& known, const 
         return {Says::PartSeated, std::nullopt};
     std::optional<CheckKind> notSeen;
     for (const QuestionStory* story : known.questions)
-        if (isOpen(*story) && story->question.kind == QuestionKind::CannotSee && reading.record &&
+        if (story->isOpenAfter(m_to) && story->question.kind == QuestionKind::CannotSee && reading.record &&
             story->question.record == reading.record)
             notSeen = story->question.check;
     const Judgement judgement = withoutSight(judgeIn(history, reading), notSeen);
@@ -228,7 +223,7 @@ void CouplingStandings::sayUnresolved(const Known& known, const CouplingHistory&
 {
     const Question* gravest = nullptr;
     for (const QuestionStory* story : known.questions) {
-        if (!isOpen(*story))
+        if (!story->isOpenAfter(m_to))
             continue;
         ++standing.openQuestions;
         if (!gravest || gravityOf(gravest->kind) < gravityOf(story->question.kind))

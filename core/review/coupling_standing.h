@@ -68,7 +68,6 @@ private:
     void take(const Reading& reading);
     bool isSetAside(const Reading& reading) const;
     bool maySpeak(const Reading& reading) const;
-    bool isOpen(const QuestionStory& story) const;
     bool isResolvedSince(const Known& known, const Reading& reading) const;
     bool isUnasked(const Known& known, const Reading& reading) const;
     Spoken spokenBy(const Known& known, const Reading& reading, const CouplingHistory& history) const;

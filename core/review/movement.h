@@ -91,6 +91,8 @@ struct FittingMovement
     std::optional<double> excursion; // mm: the farthest the path was from the band's middle in the period
     std::vector<SingleTold> singles; // the farthest first
 
+    // The early sign where it stands at the end of the period; null where it does not.
+    const DriftFlag* raised() const { return flag && flag->isRaised ? &*flag : nullptr; }
     // The latest change that went on in the period, or else the one before it that the gap has not come back
     // from; null where there is none.
     const PathChangeTold* told() const;

@@ -159,10 +159,8 @@ private:
 
     std::optional<Shown> shownWith(ReadingId id) const
     {
-        for (const KeptReading& kept : m_facts.readings)
-            if (kept.reading.id == id)
-                return kept.shown;
-        return std::nullopt;
+        const KeptReading* kept = m_facts.reading(id);
+        return kept ? kept->shown : std::nullopt;
     }
 
     void sumUpConnected(RecordSummary& summary, const std::vector<Side>& sides) const

@@ -70,6 +70,8 @@ struct QuestionStory
     std::optional<Resolution> resolution;
 
     bool isOpen() const { return !resolution.has_value(); }
+    // When that day was over; closed since, it was open then.
+    bool isOpenAfter(Day day) const { return isOpen() || resolution->stamp.when.localDay() > day; }
 };
 
 // Those that nobody has closed yet: every list and every count of open questions is made of these.

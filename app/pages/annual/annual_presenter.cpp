@@ -180,19 +180,13 @@ private:
     void addQuestions()
     {
         for (const QuestionStory& story : m_review.questions) {
-            if (!isOpenAtTheEnd(story))
+            if (!story.isOpenAfter(m_review.period.to))
                 continue;
             const QuestionKind kind = story.question.kind;
             m_view.questions.push_back({m_words.question(story), m_words.resolution(story), shapeOf(kind),
                                         shapeRoleOf(kind), AnnualWords::stillOpen(), story.question.coupling,
                                         story.question.reading});
         }
-    }
-
-    // Closed since, in an earlier period, it was open then.
-    bool isOpenAtTheEnd(const QuestionStory& story) const
-    {
-        return !story.resolution || story.resolution->stamp.when.localDay() > m_review.period.to;
     }
 
     AnnualStory storyOf(const GaugeReview& one) const

@@ -2,6 +2,7 @@
 
 #include "app/pages/annual/review_delegate.h"
 #include "app/pages/annual/review_model.h"
+#include "app/widgets/parts.h"
 
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -170,7 +171,7 @@ void ReviewTable::keyPressEvent(QKeyEvent* event)
         m_chosen = m_model->rowAt(currentIndex().row()).coupling;
     const bool plain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == 0;
     const QString text = plain ? event->text() : QString{};
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    if (isEnter(*event)) {
         open(currentIndex());
     } else if (!text.isEmpty() && text.front() >= QLatin1Char('0') &&
                text.front() <= QLatin1Char('0' + kAnnualColumns)) {

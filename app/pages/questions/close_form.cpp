@@ -153,8 +153,7 @@ void CloseForm::focusFirst()
 
 void CloseForm::keyPressEvent(QKeyEvent* event)
 {
-    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (enter && event->modifiers().testFlag(Qt::ControlModifier))
+    if (isEnter(*event) && event->modifiers().testFlag(Qt::ControlModifier))
         emit saveAsked();
     else if (event->key() == Qt::Key_Escape)
         emit putAsideAsked();

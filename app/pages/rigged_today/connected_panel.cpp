@@ -99,7 +99,7 @@ void ConnectedPanel::press(Side side, std::size_t option)
 
 bool ConnectedPanel::takeKey(QKeyEvent* event)
 {
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+    if (isEnter(*event))
         return m_next->click(), true;
     if (!m_asked)
         return false;

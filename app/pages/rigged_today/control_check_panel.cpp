@@ -452,7 +452,7 @@ void ControlCheckPanel::addUsual()
 
 bool ControlCheckPanel::takeKey(QKeyEvent* event)
 {
-    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    const bool enter = isEnter(*event);
     if (!m_session.surface)
         return enter ? (m_usual->click(), true) : false;
     const bool isCalled = mayTry() && m_sheet.asked() && isCall(*m_sheet.asked());

@@ -353,8 +353,7 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
         return true;
     if (!hasGapHere() && LeafRow::beginsFigure(*event))
         return showNotice(RiggedWords::noGapHere()), true;
-    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    return isEnter && (holdsForTheStop() || m_buttons->goOn());
+    return isEnter(*event) && (holdsForTheStop() || m_buttons->goOn());
 }
 
 // One that was pressed before the stop card came, or with it, does not take the card away unread.

@@ -155,7 +155,7 @@ bool FigureSection::takeKey(const QKeyEvent& event)
 {
     if (!m_open)
         return false;
-    if (event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter)
+    if (isEnter(event))
         return takeEnter();
     for (const MeasureKind kind : kMeasures)
         if (isKey(event, ControlWords::keyOf(kind))) {

@@ -114,7 +114,7 @@ std::optional<PlayFound> JointPlayCard::read(const Way& way, QString& problem) c
 // else.
 void JointPlayCard::keyPressEvent(QKeyEvent* event)
 {
-    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    const bool enter = isEnter(*event);
     if (auto* button = enter ? qobject_cast<QPushButton*>(focusWidget()) : nullptr)
         button->click();
     else if (enter)

@@ -180,7 +180,7 @@ void PaperStart::begin()
 
 bool PaperStart::takeKey(QKeyEvent* event)
 {
-    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter)
+    if (!isEnter(*event))
         return false;
     begin();
     return true;

@@ -98,8 +98,8 @@ QString movementTold(const CouplingReview& coupling)
     for (const Sign sign : {Sign::Drift, Sign::Step, Sign::StepOrDrift, Sign::ScatterGrew})
         if (coupling.has(sign))
             return RiggedWords::movement(ReviewWords::sign(sign, coupling));
-    const bool isFlagged = coupling.movement && coupling.movement->flag && coupling.movement->flag->isRaised;
-    return isFlagged ? ReviewWords::earlySign(*coupling.movement->flag) : QString{};
+    const DriftFlag* flag = coupling.movement ? coupling.movement->raised() : nullptr;
+    return flag ? ReviewWords::earlySign(*flag) : QString{};
 }
 
 // The last readings of the coupling before this record, as a small trend. Of one from paper those that were

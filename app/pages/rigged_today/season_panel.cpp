@@ -59,7 +59,7 @@ void SeasonPanel::display(const RiggedTodayView& view)
 
 bool SeasonPanel::takeKey(QKeyEvent* event)
 {
-    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter)
+    if (!isEnter(*event))
         return false;
     m_next->click();
     return true;

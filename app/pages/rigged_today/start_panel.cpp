@@ -271,7 +271,7 @@ void StartPanel::sayMissing(const QString& missing)
 
 bool StartPanel::takeKey(QKeyEvent* event)
 {
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+    if (isEnter(*event))
         return m_begin->click(), true;
     if (m_notes->isVisible() && isKey(*event, RiggedWords::keyNoteRead()))
         return m_read->click(), true;

@@ -209,8 +209,7 @@ void Form::focusFirst()
 
 void Form::keyPressEvent(QKeyEvent* event)
 {
-    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (enter && event->modifiers() != Qt::ShiftModifier) {
+    if (isEnter(*event) && event->modifiers() != Qt::ShiftModifier) {
         emit saveAsked();
         return;
     }

@@ -50,8 +50,8 @@ QString movementTitle(const CouplingReview& coupling)
             moved << ReviewWords::sign(sign, coupling);
     if (!moved.isEmpty())
         return TrendsPageWords::moved(moved);
-    if (coupling.movement && coupling.movement->flag && coupling.movement->flag->isRaised)
-        return ReviewWords::earlySign(*coupling.movement->flag);
+    if (const DriftFlag* flag = coupling.movement ? coupling.movement->raised() : nullptr)
+        return ReviewWords::earlySign(*flag);
     return coupling.movement && coupling.movement->path
                ? TrendsPageWords::noMovementShown(static_cast<int>(coupling.movement->readings.size()))
                : TrendsPageWords::movementNotKnown();
