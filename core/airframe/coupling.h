@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/access.h"
 #include "core/airframe/circuit.h"
 #include "core/airframe/ids.h"
 #include "core/airframe/stamp.h"
@@ -68,8 +69,10 @@ struct Coupling
     std::string otherCircuit; // in words what no kind names; empty when nobody said
     Side side = Side::None;
     std::optional<PlanPlace> place;
-    std::string access;    // from above by the hatch, fin top, ...
-    std::string leafPlace; // where the leaf goes, from which side
+    std::string access; // from above by the hatch, fin top, ...
+    AccessSide seenFrom = AccessSide::Unknown;
+    AccessSide mirrorFrom = AccessSide::Unknown; // where a mirror shows what is hidden; unknown: nobody said
+    std::string leafPlace;                       // where the leaf goes, from which side
     Layout layout = Layout::Unknown;
     CouplingKind kind = CouplingKind::Sleeve;
     CouplingParts parts; // as they were said; ask partsOf(), which knows what its kind must have

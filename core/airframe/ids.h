@@ -49,6 +49,10 @@ using EventId = Id<struct EventTag>;
 using SurfaceId = Id<struct SurfaceTag>;
 using QuestionId = Id<struct QuestionTag>;
 using BaselineId = Id<struct BaselineTag>;
+using PhotoId = Id<struct PhotoTag>;
+using LessonRoundId = Id<struct LessonRoundTag>;
+using StudyId = Id<struct StudyTag>;
+using StudyPlaceId = Id<struct StudyPlaceTag>;
 using FactId = Id<struct FactTag>; // where a fact's kind does not matter
 
 // The time in an id: its first 48 bits, milliseconds since 1970.

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/airframe/id_source.h"
-#include "core/demo/dice.h"
+#include "core/numbers/dice.h"
 #include "core/demo/scene.h"
 #include "core/review/coupling_history.h"
 #include "core/store/records.h"
@@ -72,7 +72,7 @@ public:
 
     Records& records() { return m_records; }
     StoryClock& clock() { return m_clock; }
-    Dice& dice() { return m_dice; }
+    numbers::Dice& dice() { return m_dice; }
     Outcome outcome() const;
 
     void introduce(); // people, gauges, airframes, couplings
@@ -137,7 +137,7 @@ private:
     StoryClock m_clock;
     IdSource m_ids;
     Records m_records;
-    Dice m_dice;
+    numbers::Dice m_dice;
     std::optional<Problem> m_problem;
     std::vector<PersonId> m_persons;
     std::vector<Gauge> m_gauges;

@@ -21,6 +21,14 @@ struct GapInterval
     constexpr bool isOpen() const { return !refuses.has_value(); }
 };
 
+// In mm; of an open one nobody knows it.
+constexpr std::optional<double> middleOf(const GapInterval& interval)
+{
+    if (interval.isOpen())
+        return std::nullopt;
+    return 0.5 * (interval.enters.inMillimetres() + interval.refuses->inMillimetres());
+}
+
 enum class IntervalProblem { None, Negative, Reversed, TooWide };
 
 // Reversed also when both are the same: a leaf cannot both enter and refuse.

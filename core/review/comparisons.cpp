@@ -14,13 +14,6 @@ namespace rig {
 
 namespace {
 
-std::optional<double> middleOf(const GapInterval& interval)
-{
-    if (!interval.refuses)
-        return std::nullopt;
-    return 0.5 * (interval.enters.inMillimetres() + interval.refuses->inMillimetres());
-}
-
 // The latest standing reading of each turn at one coupling of one record.
 struct BothTurns
 {

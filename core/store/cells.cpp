@@ -10,6 +10,7 @@ bool fits(CellType type, Storage storage)
 {
     switch (storage) {
     case Storage::Id:
+    case Storage::Bytes:
         return type == CellType::Bytes;
     case Storage::Integer:
         return type == CellType::Integer;
@@ -45,6 +46,13 @@ void BoundCells::put(const ColumnInfo&, const std::optional<std::string_view>& t
     values.append(valueOf(text));
 }
 
+void BoundCells::put(const ColumnInfo&, const std::optional<BytesView>& bytes)
+{
+    values.append(bytes
+                      ? QVariant{QByteArray(bytes->bytes.data(), static_cast<qsizetype>(bytes->bytes.size()))}
+                      : QVariant{});
+}
+
 template <typename Raw> std::optional<Raw> RowCells::inRange(const ColumnInfo& column, Raw raw)
 {
     if (lies(raw, column.range))
@@ -76,6 +84,11 @@ std::optional<double> RowCells::takeReal(const ColumnInfo& column)
 std::optional<std::string_view> RowCells::takeText(const ColumnInfo& column)
 {
     return isThere(column) ? inRange(column, m_row.textView()) : std::nullopt;
+}
+
+std::optional<BytesView> RowCells::takeBytes(const ColumnInfo& column)
+{
+    return isThere(column) ? inRange(column, BytesView{m_row.bytesView()}) : std::nullopt;
 }
 
 bool RowCells::isThere(const ColumnInfo& column)

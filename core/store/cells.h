@@ -21,6 +21,7 @@ public:
     void put(const ColumnInfo& column, const std::optional<std::int64_t>& number) override;
     void put(const ColumnInfo& column, const std::optional<double>& number) override;
     void put(const ColumnInfo& column, const std::optional<std::string_view>& text) override;
+    void put(const ColumnInfo& column, const std::optional<BytesView>& bytes) override;
 };
 
 // The cells of a row. A file may have been changed by hand: what is not of its column's type or lies out of
@@ -34,6 +35,7 @@ public:
     std::optional<std::int64_t> takeInteger(const ColumnInfo& column) override;
     std::optional<double> takeReal(const ColumnInfo& column) override;
     std::optional<std::string_view> takeText(const ColumnInfo& column) override;
+    std::optional<BytesView> takeBytes(const ColumnInfo& column) override;
     bool skipEmpty(int cells) override;
     void refuse(const ColumnInfo& column, const char* why) override;
 

@@ -25,4 +25,9 @@ bool lies(std::string_view text, const Range& range)
     return lies(static_cast<std::int64_t>(text.size()), range);
 }
 
+bool lies(BytesView bytes, const Range& range)
+{
+    return lies(static_cast<std::int64_t>(bytes.bytes.size()), range);
+}
+
 } // namespace rig

@@ -11,9 +11,15 @@
 namespace rig {
 
 // What a cell holds, whatever the database calls it.
-enum class Storage { Id, Integer, Real, Text, Word, Date };
+enum class Storage { Id, Integer, Real, Text, Word, Date, Bytes };
 
-// Numbers: the least and the most. Texts: the fewest and the most bytes.
+// What a cell of bytes holds; lent, like a text.
+struct BytesView
+{
+    std::string_view bytes;
+};
+
+// Numbers: the least and the most. Texts and bytes: the fewest and the most bytes.
 struct Range
 {
     std::int64_t least = std::numeric_limits<std::int64_t>::min();
@@ -23,9 +29,15 @@ struct Range
 inline constexpr std::int64_t kLongestText = 100'000; // bytes; a page of a manual has 5,000
 inline constexpr Range kAnyText{0, kLongestText};
 inline constexpr Range kSomeText{1, kLongestText};
+inline constexpr Range kImageBytes{1, 4'000'000};
 inline constexpr Range kAnyNumber{-1'000'000'000, 1'000'000'000};
 inline constexpr Range kCount{0, 1'000'000};
 inline constexpr Range kCelsius{-60, 60};
+inline constexpr Range kMonths{1, 120};
+inline constexpr Range kPixels{1, 1600}; // of the longest edge
+inline constexpr Range kRepeats{2, 20};
+inline constexpr Range kSpan{100, 6'000}; // centimetres
+inline constexpr Range kWingPanels{1, 8};
 inline constexpr Range kOrder{-1'000'000, 1'000'000};
 inline constexpr Range kGapRange{0, kWidestGap.inMicrometres()};
 inline constexpr Range kSize{1, kWidestGap.inMicrometres()};
@@ -39,6 +51,7 @@ bool lies(const IdBytes& id, const Range& range);
 bool lies(std::int64_t number, const Range& range);
 bool lies(double number, const Range& range);
 bool lies(std::string_view text, const Range& range);
+bool lies(BytesView bytes, const Range& range);
 
 struct ColumnInfo
 {
@@ -61,6 +74,7 @@ public:
     virtual void put(const ColumnInfo& column, const std::optional<std::int64_t>& number) = 0;
     virtual void put(const ColumnInfo& column, const std::optional<double>& number) = 0;
     virtual void put(const ColumnInfo& column, const std::optional<std::string_view>& text) = 0;
+    virtual void put(const ColumnInfo& column, const std::optional<BytesView>& bytes) = 0;
 };
 
 // What a fact hears its cells from, in the same order. Each gives the next cell: empty where nothing stands
@@ -75,6 +89,7 @@ public:
     virtual std::optional<double> takeReal(const ColumnInfo& column) = 0;
     // Holds until the next cell is taken.
     virtual std::optional<std::string_view> takeText(const ColumnInfo& column) = 0;
+    virtual std::optional<BytesView> takeBytes(const ColumnInfo& column) = 0;
 
     // True, and so many cells on, when all of them are empty.
     virtual bool skipEmpty(int cells) = 0;

@@ -2,6 +2,7 @@
 
 #include "core/store/connection.h"
 #include "core/store/fact_shape.h"
+#include "core/store/first_problem.h"
 #include "core/store/names.h"
 #include "core/store/newest.h"
 #include "core/store/values.h"
@@ -16,34 +17,6 @@ namespace {
 constexpr std::int64_t kDaySeconds = 24 * 3600;
 
 constexpr const char* kOfAirframe = "WHERE t.airframe = ?";
-
-Outcome refused(const std::string& why)
-{
-    return Problem{ProblemKind::FactRefused, why};
-}
-
-// The first problem among checks that are already made; all are cheap.
-Outcome firstProblem(std::initializer_list<Outcome> outcomes)
-{
-    for (const Outcome& outcome : outcomes)
-        if (!outcome)
-            return outcome;
-    return Done{};
-}
-
-Outcome filled(const std::string& text, const char* what)
-{
-    if (isBlank(text))
-        return refused(std::string{"empty: "} + what);
-    return Done{};
-}
-
-Outcome twoPeople(const std::optional<PersonId>& first, const std::optional<PersonId>& second)
-{
-    if (first && second && *first == *second)
-        return refused("the same person twice");
-    return Done{};
-}
 
 QString sqlOf(const char* form, const char* table)
 {
@@ -90,6 +63,10 @@ public:
     void put(const ColumnInfo& column, const std::optional<std::string_view>& text) override
     {
         look(column, !text || lies(*text, column.range));
+    }
+    void put(const ColumnInfo& column, const std::optional<BytesView>& bytes) override
+    {
+        look(column, !bytes || lies(*bytes, column.range));
     }
 
 private:

@@ -41,6 +41,18 @@ public:
     Outcome check(const SideConnected& connected) const;
     Outcome check(const Question& question) const;
     Outcome check(const Resolution& resolution) const;
+    Outcome check(const Photo& photo) const;
+    Outcome check(const PhotoImage& image) const;
+    Outcome check(const PhotoWithdrawn& withdrawn) const;
+    Outcome check(const LessonRound& round) const;
+    Outcome check(const SeatingAnswer& answer) const;
+    Outcome check(const RecallAnswer& answer) const;
+    Outcome check(const SupervisedRigging& rigging) const;
+    Outcome check(const SignOff& signOff) const;
+    Outcome check(const CrossedStudy& study) const;
+    Outcome check(const StudyPlace& place) const;
+    Outcome check(const PracticeReading& reading) const;
+    Outcome check(const PracticeShared& shared) const;
 
 private:
     // By the fact's shape: every value may stand in its column, and what it refers to is in the file.
@@ -63,6 +75,8 @@ private:
     Outcome closed(const RecordId& record) const;
     template <typename Fact> Outcome copied(const Fact& fact, const std::optional<RecordId>& record) const;
     Outcome correctable(const Reading& reading) const;
+    // `part` of this table belongs to the airframe of the round.
+    Outcome ofRound(const LessonRoundId& round, const char* table, const IdBytes& part) const;
 
     StoreFile::Connection& m_connection;
     Moment m_now;

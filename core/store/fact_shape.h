@@ -13,6 +13,7 @@ namespace rig {
 struct Airframe;
 struct Check;
 struct Coupling;
+struct CrossedStudy;
 struct Event;
 struct Exclusion;
 struct Fitting;
@@ -21,23 +22,36 @@ struct Gauge;
 struct GaugeCheck;
 struct Interruption;
 struct JointPlay;
+struct LessonRound;
 struct Person;
+struct Photo;
+struct PhotoImage;
+struct PhotoWithdrawn;
+struct PracticeReading;
+struct PracticeShared;
 struct Question;
 struct Reading;
+struct RecallAnswer;
 struct RecordClose;
 struct RecordTick;
 struct Resolution;
 struct RiggingRecord;
+struct SeatingAnswer;
 struct Shown;
 struct SideConnected;
+struct SignOff;
+struct StudyPlace;
+struct SupervisedRigging;
 struct Surface;
 struct SurfaceCheck;
 struct SurfaceMeasure;
 
-// Every fact with an id of its own. What is attached to one of them is Shown.
+// Every fact with an id of its own. What is attached to one of them is Shown or PhotoImage.
 using Facts = std::tuple<Person, Airframe, Gauge, GaugeCheck, Coupling, Fitting, Event, RiggingRecord, Check,
                          Reading, Exclusion, FrozenBaseline, Interruption, RecordClose, Surface, SurfaceCheck,
-                         SurfaceMeasure, RecordTick, Question, Resolution, JointPlay, SideConnected>;
+                         SurfaceMeasure, RecordTick, Question, Resolution, JointPlay, SideConnected, Photo,
+                         PhotoWithdrawn, LessonRound, SeatingAnswer, RecallAnswer, SupervisedRigging, SignOff,
+                         CrossedStudy, StudyPlace, PracticeReading, PracticeShared>;
 
 // What a fact has many of, in a table of its own: one column names the fact, one holds the value.
 struct ChildShape
@@ -68,7 +82,7 @@ struct FactShape
     Outcome (*hearChildren)(void* fact, const EachChild& eachChild);
 };
 
-// Of each of Facts, and of Shown.
+// Of each of Facts, and of Shown and PhotoImage.
 template <typename Fact> const FactShape& factShape();
 
 template <typename Fact> void hear(Fact& fact, CellSource& source)

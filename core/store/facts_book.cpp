@@ -101,6 +101,22 @@ Result<const KnownAirframe*> FactsBook::toldOpenly(AirframeId airframe, std::opt
     return &*m_openly;
 }
 
+Result<const LearningFacts*> FactsBook::learning(AirframeId airframe)
+{
+    const auto writes = writesElsewhere();
+    if (!writes)
+        return writes.problem();
+    const std::tuple now{airframe, m_file.connection().saved.count(), writes.value()};
+    if (m_learning && m_learningOf == now)
+        return &*m_learning;
+    m_learning.reset();
+    auto read = m_records.learning(airframe);
+    if (!read)
+        return read.problem();
+    m_learningOf = now;
+    return &m_learning.emplace(std::move(read).value());
+}
+
 Result<std::int64_t> FactsBook::writesElsewhere() const
 {
     return dataVersion(m_file.connection());

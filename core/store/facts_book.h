@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/lesson/learning_facts.h"
 #include "core/result.h"
 #include "core/review/known_airframe.h"
 #include "core/rigging/record_content.h"
@@ -8,6 +9,7 @@
 #include <cstdint>
 #include <map>
 #include <optional>
+#include <tuple>
 #include <utility>
 
 namespace rig {
@@ -39,6 +41,9 @@ public:
     // with, but for one from paper. Stays where it is until it or airframe() is called again.
     Result<const KnownAirframe*> toldOpenly(AirframeId airframe, std::optional<Day> today = {});
 
+    // What the file knows of learning this airframe. Stays where it is until it is called again.
+    Result<const LearningFacts*> learning(AirframeId airframe);
+
     // Moves on whenever another window or program has written into the file; nothing saved here moves it.
     Result<std::int64_t> writesElsewhere() const;
 
@@ -62,8 +67,10 @@ private:
     std::map<RecordId, RecordContent> m_contents;      // of records of m_known
     std::optional<KnownAirframe> m_openly;             // m_known without what is closed to the second person
     std::pair<std::uint64_t, std::int64_t> m_openlyOf; // m_seen and m_writesElsewhere when that was made
-    std::int64_t m_writesElsewhere = 0;                // PRAGMA data_version when they were read
-    std::uint64_t m_seen = 0;                          // of SavedLog
+    std::optional<LearningFacts> m_learning;
+    std::tuple<AirframeId, std::uint64_t, std::int64_t> m_learningOf; // and saved here and elsewhere then
+    std::int64_t m_writesElsewhere = 0; // PRAGMA data_version when they were read
+    std::uint64_t m_seen = 0;           // of SavedLog
 };
 
 } // namespace rig

@@ -1,8 +1,12 @@
 #pragma once
 
+#include "core/airframe/airframe.h"
 #include "core/airframe/coupling.h"
 #include "core/airframe/surface.h"
 #include "core/judgement/judgement.h"
+#include "core/lesson/lesson.h"
+#include "core/lesson/photo.h"
+#include "core/lesson/sign_off.h"
 #include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
 
@@ -497,6 +501,122 @@ constexpr std::string_view wordOf(QuestionKind kind)
         return "shown-part-seated";
     case QuestionKind::Asked:
         return "asked";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(TailForm kind)
+{
+    switch (kind) {
+    case TailForm::Unknown:
+        return "unknown";
+    case TailForm::Low:
+        return "low";
+    case TailForm::T:
+        return "t";
+    case TailForm::V:
+        return "v";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(AccessSide kind)
+{
+    switch (kind) {
+    case AccessSide::Unknown:
+        return "unknown";
+    case AccessSide::Above:
+        return "above";
+    case AccessSide::Below:
+        return "below";
+    case AccessSide::Front:
+        return "front";
+    case AccessSide::Rear:
+        return "rear";
+    case AccessSide::Left:
+        return "left";
+    case AccessSide::Right:
+        return "right";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(PhotoOf kind)
+{
+    switch (kind) {
+    case PhotoOf::Locked:
+        return "locked";
+    case PhotoOf::PartSeated:
+        return "part-seated";
+    case PhotoOf::Empty:
+        return "empty";
+    case PhotoOf::Access:
+        return "access";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(RoundKind kind)
+{
+    switch (kind) {
+    case RoundKind::Seating:
+        return "seating";
+    case RoundKind::Recall:
+        return "recall";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(JointState kind)
+{
+    switch (kind) {
+    case JointState::Locked:
+        return "locked";
+    case JointState::PartSeated:
+        return "part-seated";
+    case JointState::NotSecured:
+        return "not-secured";
+    case JointState::Empty:
+        return "empty";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(SeatingCall kind)
+{
+    switch (kind) {
+    case SeatingCall::Locked:
+        return "locked";
+    case SeatingCall::NotLocked:
+        return "not-locked";
+    case SeatingCall::CannotTell:
+        return "cannot-tell";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(RecallOf kind)
+{
+    switch (kind) {
+    case RecallOf::Call:
+        return "call";
+    case RecallOf::Order:
+        return "order";
+    case RecallOf::WhomToCall:
+        return "whom-to-call";
+    case RecallOf::WhenToStop:
+        return "when-to-stop";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(SignOffKind kind)
+{
+    switch (kind) {
+    case SignOffKind::Signed:
+        return "signed";
+    case SignOffKind::Withdrawn:
+        return "withdrawn";
     }
     return {};
 }

@@ -3,6 +3,7 @@
 #include "core/airframe/ids.h"
 #include "core/airframe/surface.h"
 #include "core/day_entry.h"
+#include "core/lesson/photo.h"
 #include "core/measure/gap.h"
 #include "core/store/columns.h"
 #include "core/store/kind_words.h"
@@ -27,6 +28,15 @@ template <> struct Leaf<std::string>
     static constexpr Range kRange = kAnyText;
     static Raw raw(const std::string& text) { return text; }
     static std::optional<std::string> made(Raw text) { return std::string{text}; }
+};
+
+template <> struct Leaf<Jpeg>
+{
+    using Raw = BytesView;
+    static constexpr Storage kStorage = Storage::Bytes;
+    static constexpr Range kRange = kImageBytes;
+    static Raw raw(const Jpeg& image) { return {image.bytes}; }
+    static std::optional<Jpeg> made(Raw raw) { return Jpeg{std::string{raw.bytes}}; }
 };
 
 template <> struct Leaf<Day>

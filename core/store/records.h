@@ -7,6 +7,7 @@
 #include "core/baseline/admitted.h"
 #include "core/clock.h"
 #include "core/judgement/kept_reading.h"
+#include "core/lesson/learning_facts.h"
 #include "core/result.h"
 #include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
@@ -71,6 +72,17 @@ public:
     Result<QuestionId> add(const Question& question);
     Result<FactId> add(const Resolution& resolution);
     Result<FactId> add(const JointPlay& play);
+    Result<PhotoId> add(const Photo& photo, const PhotoImage& image);
+    Result<FactId> add(const PhotoWithdrawn& withdrawn);
+    Result<LessonRoundId> add(const LessonRound& round);
+    Result<FactId> add(const SeatingAnswer& answer);
+    Result<FactId> add(const RecallAnswer& answer);
+    Result<FactId> add(const SupervisedRigging& rigging);
+    Result<FactId> add(const SignOff& signOff);
+    Result<StudyId> add(const CrossedStudy& study);
+    Result<StudyPlaceId> add(const StudyPlace& place);
+    Result<FactId> add(const PracticeReading& reading);
+    Result<FactId> add(const PracticeShared& shared);
 
     // Newest version of each, in the order they were first added; couplings in rigging order.
     Result<std::vector<Airframe>> airframes() const;
@@ -94,6 +106,9 @@ public:
     Result<std::vector<QuestionStory>> questions(AirframeId airframe) const;
     Result<std::vector<RecordTick>> notesRead(AirframeId airframe) const;
     Result<RecordContent> content(RecordId record) const;
+    Result<LearningFacts> learning(AirframeId airframe) const;
+    // NotFound when the file has no such photo.
+    Result<PhotoImage> image(PhotoId photo) const;
 
     // The latest record of this airframe that nobody closed, if there is one. An imported table is no open
     // work.

@@ -164,4 +164,70 @@ Result<FactId> Records::add(const JointPlay& play)
     return keep(writer(), play);
 }
 
+Result<PhotoId> Records::add(const Photo& photo, const PhotoImage& image)
+{
+    return idOf<PhotoId>(saved(writer(), [&](Writer& within) -> Result<IdBytes> {
+        const FactChecks checks{within.connection(), within.now()};
+        if (const Outcome checked = checks.check(photo); !checked)
+            return checked.problem();
+        if (const Outcome checked = checks.check(image); !checked)
+            return checked.problem();
+        const Result<IdBytes> id = within.add(photo);
+        if (id)
+            if (const Outcome kept = within.attach(id.value(), image); !kept)
+                return kept.problem();
+        return id;
+    }));
+}
+
+Result<FactId> Records::add(const PhotoWithdrawn& withdrawn)
+{
+    return keep(writer(), withdrawn);
+}
+
+Result<LessonRoundId> Records::add(const LessonRound& round)
+{
+    return keep(writer(), round);
+}
+
+Result<FactId> Records::add(const SeatingAnswer& answer)
+{
+    return keep(writer(), answer);
+}
+
+Result<FactId> Records::add(const RecallAnswer& answer)
+{
+    return keep(writer(), answer);
+}
+
+Result<FactId> Records::add(const SupervisedRigging& rigging)
+{
+    return keep(writer(), rigging);
+}
+
+Result<FactId> Records::add(const SignOff& signOff)
+{
+    return keep(writer(), signOff);
+}
+
+Result<StudyId> Records::add(const CrossedStudy& study)
+{
+    return keep(writer(), study);
+}
+
+Result<StudyPlaceId> Records::add(const StudyPlace& place)
+{
+    return keep(writer(), place);
+}
+
+Result<FactId> Records::add(const PracticeReading& reading)
+{
+    return keep(writer(), reading);
+}
+
+Result<FactId> Records::add(const PracticeShared& shared)
+{
+    return keep(writer(), shared);
+}
+
 } // namespace rig

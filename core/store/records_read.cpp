@@ -370,6 +370,50 @@ Result<RecordContent> Records::content(RecordId record) const
     return content;
 }
 
+Result<LearningFacts> Records::learning(AirframeId airframe) const
+{
+    Problem problem;
+    const auto put = [&]<typename Fact>(std::vector<Fact>& into, const char* from, bool ofAirframe = true) {
+        return take(inOrderOfSaving(factsIn<Fact>(
+                        m_file, from, ofAirframe ? QVariantList{valueOf(airframe)} : QVariantList{})),
+                    into, problem);
+    };
+    constexpr const char* kOfRound = "FROM lesson_round r JOIN %1 t ON t.round = r.id WHERE r.airframe = ?";
+    const auto ofRound = [&](const FactShape& shape) {
+        return QString::fromLatin1(kOfRound).arg(QLatin1String{shape.table}).toLatin1();
+    };
+    LearningFacts facts;
+    const bool isRead =
+        put(facts.photos, "FROM coupling c JOIN photo t ON t.coupling = c.id WHERE c.airframe = ?"
+                          " AND c.subject = c.id"
+                          " AND NOT EXISTS (SELECT 1 FROM photo_withdrawn WHERE photo = t.id)") &&
+        put(facts.rounds, "FROM lesson_round t WHERE t.airframe = ?") &&
+        put(facts.seatingAnswers, ofRound(factShape<SeatingAnswer>()).constData()) &&
+        put(facts.recallAnswers, ofRound(factShape<RecallAnswer>()).constData()) &&
+        put(facts.supervisedRiggings, "FROM rigging_record r JOIN supervised_rigging t ON t.record = r.id"
+                                      " WHERE r.airframe = ?") &&
+        put(facts.signOffs, "FROM sign_off t WHERE t.airframe = ?") &&
+        put(facts.studies, "FROM crossed_study t WHERE t.airframe = ?") &&
+        put(facts.studyPlaces, "FROM crossed_study s JOIN study_place t ON t.study = s.id"
+                               " WHERE s.airframe = ?") &&
+        put(facts.practiceReadings, "FROM coupling c JOIN practice_reading t ON t.coupling = c.id"
+                                    " WHERE c.airframe = ? AND c.subject = c.id") &&
+        put(facts.practiceShared, "FROM practice_shared t", false);
+    if (!isRead)
+        return problem;
+    return facts;
+}
+
+Result<PhotoImage> Records::image(PhotoId photo) const
+{
+    const auto found = factsIn<PhotoImage>(m_file, "FROM photo_image t WHERE t.photo = ?", {valueOf(photo)});
+    if (!found)
+        return found.problem();
+    if (found.value().empty())
+        return Problem{ProblemKind::NotFound, "no photo " + textOf(photo.bytes)};
+    return found.value().front();
+}
+
 Result<std::optional<RecordId>> Records::openRecord(AirframeId airframe) const
 {
     const auto found =

@@ -36,6 +36,13 @@ std::string_view Row::textView()
     return written ? std::string_view{written, static_cast<std::size_t>(size)} : std::string_view{};
 }
 
+std::string_view Row::bytesView()
+{
+    const auto* blob = static_cast<const char*>(sqlite3_column_blob(m_statement, m_column));
+    const int size = sqlite3_column_bytes(m_statement, m_column++);
+    return blob ? std::string_view{blob, static_cast<std::size_t>(size)} : std::string_view{};
+}
+
 std::optional<IdBytes> Row::bytes()
 {
     const void* blob = sqlite3_column_blob(m_statement, m_column);

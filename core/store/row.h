@@ -26,6 +26,7 @@ public:
     double number();
     std::string text() { return std::string{textView()}; }
     std::string_view textView();    // holds until the next row, or until this cell is asked for otherwise
+    std::string_view bytesView();   // likewise
     std::optional<IdBytes> bytes(); // empty when it has another length than an id
 
     // What stands in the next cell, or so many after it.

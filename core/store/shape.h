@@ -30,6 +30,10 @@ template <> inline constexpr const char* kTableOf<ReadingId> = "reading";
 template <> inline constexpr const char* kTableOf<SurfaceId> = "surface";
 template <> inline constexpr const char* kTableOf<QuestionId> = "question";
 template <> inline constexpr const char* kTableOf<BaselineId> = "baseline";
+template <> inline constexpr const char* kTableOf<PhotoId> = "photo";
+template <> inline constexpr const char* kTableOf<LessonRoundId> = "lesson_round";
+template <> inline constexpr const char* kTableOf<StudyId> = "crossed_study";
+template <> inline constexpr const char* kTableOf<StudyPlaceId> = "study_place";
 
 template <typename Value> struct Optional : std::false_type
 {
@@ -49,6 +53,8 @@ template <typename Raw> std::optional<Raw> taken(CellSource& source, const Colum
         return source.takeInteger(column);
     else if constexpr (std::is_same_v<Raw, double>)
         return source.takeReal(column);
+    else if constexpr (std::is_same_v<Raw, BytesView>)
+        return source.takeBytes(column);
     else
         return source.takeText(column);
 }

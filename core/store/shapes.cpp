@@ -77,5 +77,17 @@ template const FactShape& factShape<Question>();
 template const FactShape& factShape<Resolution>();
 template const FactShape& factShape<JointPlay>();
 template const FactShape& factShape<SideConnected>();
+template const FactShape& factShape<Photo>();
+template const FactShape& factShape<PhotoImage>();
+template const FactShape& factShape<PhotoWithdrawn>();
+template const FactShape& factShape<LessonRound>();
+template const FactShape& factShape<SeatingAnswer>();
+template const FactShape& factShape<RecallAnswer>();
+template const FactShape& factShape<SupervisedRigging>();
+template const FactShape& factShape<SignOff>();
+template const FactShape& factShape<CrossedStudy>();
+template const FactShape& factShape<StudyPlace>();
+template const FactShape& factShape<PracticeReading>();
+template const FactShape& factShape<PracticeShared>();
 
 } // namespace rig

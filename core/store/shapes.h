@@ -7,6 +7,10 @@
 #include "core/airframe/surface.h"
 #include "core/baseline/admitted.h"
 #include "core/judgement/judgement.h"
+#include "core/lesson/lesson.h"
+#include "core/lesson/photo.h"
+#include "core/lesson/sign_off.h"
+#include "core/lesson/study.h"
 #include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
 #include "core/store/shape.h"
@@ -31,7 +35,9 @@ template <> struct Shape<Airframe>
         column("serial", &Airframe::serial), column("jurisdiction", &Airframe::jurisdiction),
         column("manual_refs", &Airframe::manualReferences), column("annual_due", &Airframe::annualDue),
         column("call_name", &Airframe::callName), column("call_phone", &Airframe::callPhone),
-        column("riggings_before", &Airframe::riggingsBefore, kCount));
+        column("riggings_before", &Airframe::riggingsBefore, kCount),
+        column("span_cm", &Airframe::spanCentimetres, kSpan), column("tail", &Airframe::tail),
+        column("wing_panels", &Airframe::wingPanels, kWingPanels));
 };
 
 // A taper gauge has a resolution and no sizes, every other one sizes and no resolution.
@@ -88,7 +94,8 @@ template <> struct Shape<Coupling>
         column("circuit_kind", &Coupling::circuit), column("circuit", &Coupling::otherCircuit),
         column("side", &Coupling::side),
         nested(&Coupling::place, column("plan_x", &PlanPlace::x), column("plan_y", &PlanPlace::y)),
-        column("access", &Coupling::access), column("leaf_place", &Coupling::leafPlace),
+        column("access", &Coupling::access), column("seen_from", &Coupling::seenFrom),
+        column("mirror_from", &Coupling::mirrorFrom), column("leaf_place", &Coupling::leafPlace),
         column("layout", &Coupling::layout), column("kind", &Coupling::kind),
         nested(&Coupling::parts, column("has_gap", &CouplingParts::gap),
                column("has_pull", &CouplingParts::pull), column("has_securing", &CouplingParts::securing)),
@@ -297,6 +304,113 @@ template <> struct Shape<Resolution>
     static constexpr auto columns =
         several(column("question", &Resolution::question), column("person", &Resolution::person),
                 column("found", &Resolution::found, kSomeText), column("done", &Resolution::done, kSomeText));
+};
+
+template <> struct Shape<Photo>
+{
+    static constexpr const char* table = "photo";
+    static constexpr auto columns =
+        several(column("coupling", &Photo::coupling), column("shows", &Photo::of), column("day", &Photo::day),
+                column("person", &Photo::person), column("width", &Photo::width, kPixels),
+                column("height", &Photo::height, kPixels), column("note", &Photo::note));
+};
+
+template <> struct Shape<PhotoImage>
+{
+    static constexpr const char* table = "photo_image";
+    static constexpr const char* owner = "photo";
+    static constexpr auto columns = several(column("jpeg", &PhotoImage::jpeg));
+};
+
+template <> struct Shape<PhotoWithdrawn>
+{
+    static constexpr const char* table = "photo_withdrawn";
+    static constexpr auto columns =
+        several(column("photo", &PhotoWithdrawn::photo), column("person", &PhotoWithdrawn::person),
+                column("reason", &PhotoWithdrawn::reason, kSomeText));
+};
+
+template <> struct Shape<LessonRound>
+{
+    static constexpr const char* table = "lesson_round";
+    static constexpr auto columns =
+        several(column("airframe", &LessonRound::airframe), column("person", &LessonRound::person),
+                column("kind", &LessonRound::kind), column("asks", &LessonRound::asks, kCount));
+};
+
+template <> struct Shape<SeatingAnswer>
+{
+    static constexpr const char* table = "seating_answer";
+    static constexpr auto columns =
+        several(column("round", &SeatingAnswer::round), column("coupling", &SeatingAnswer::coupling),
+                column("shown", &SeatingAnswer::shown), column("gap_um", &SeatingAnswer::gap),
+                column("mirror", &SeatingAnswer::mirror), column("torch", &SeatingAnswer::torch),
+                column("expected", &SeatingAnswer::expected), column("said", &SeatingAnswer::said),
+                column("sure", &SeatingAnswer::sure));
+};
+
+template <> struct Shape<RecallAnswer>
+{
+    static constexpr const char* table = "recall_answer";
+    static constexpr auto columns =
+        several(column("round", &RecallAnswer::round), column("recalls", &RecallAnswer::of),
+                column("coupling", &RecallAnswer::coupling), column("surface", &RecallAnswer::surface),
+                column("asked", &RecallAnswer::asked), column("expected", &RecallAnswer::expected),
+                column("said", &RecallAnswer::said), column("sure", &RecallAnswer::sure));
+};
+
+template <> struct Shape<SupervisedRigging>
+{
+    static constexpr const char* table = "supervised_rigging";
+    static constexpr auto columns =
+        several(column("record", &SupervisedRigging::record), column("learner", &SupervisedRigging::learner),
+                column("mentor", &SupervisedRigging::mentor), column("note", &SupervisedRigging::note));
+};
+
+template <> struct Shape<SignOff>
+{
+    static constexpr const char* table = "sign_off";
+    static constexpr auto columns =
+        several(column("airframe", &SignOff::airframe), column("person", &SignOff::person),
+                column("signer", &SignOff::signer), column("kind", &SignOff::kind),
+                column("day", &SignOff::day), column("months", &SignOff::months, kMonths),
+                column("months_without_rigging", &SignOff::monthsWithoutRigging, kMonths),
+                column("note", &SignOff::note));
+};
+
+template <> struct Shape<CrossedStudy>
+{
+    static constexpr const char* table = "crossed_study";
+    static constexpr auto columns =
+        several(column("airframe", &CrossedStudy::airframe),
+                column("repeats", &CrossedStudy::repeats, kRepeats), column("note", &CrossedStudy::note));
+};
+
+template <> struct Shape<StudyPlace>
+{
+    static constexpr const char* table = "study_place";
+    static constexpr auto columns =
+        several(column("study", &StudyPlace::study), column("turn", &StudyPlace::turn, kCount),
+                column("coupling", &StudyPlace::coupling), column("person", &StudyPlace::person));
+};
+
+template <> struct Shape<PracticeReading>
+{
+    static constexpr const char* table = "practice_reading";
+    static constexpr auto columns =
+        several(column("coupling", &PracticeReading::coupling), column("person", &PracticeReading::person),
+                nested(&PracticeReading::interval, column("enters_um", &GapInterval::enters),
+                       column("refuses_um", &GapInterval::refuses)),
+                column("technique", &PracticeReading::technique), column("gauge", &PracticeReading::gauge),
+                moment("measured_at", "measured_offset", &PracticeReading::when),
+                column("place", &PracticeReading::place));
+};
+
+template <> struct Shape<PracticeShared>
+{
+    static constexpr const char* table = "practice_shared";
+    static constexpr auto columns =
+        several(column("person", &PracticeShared::person), column("shared", &PracticeShared::isShared));
 };
 
 } // namespace rig

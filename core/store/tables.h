@@ -38,6 +38,18 @@ inline constexpr std::array kFactTables{
     FactTable{"question", true},
     FactTable{"resolution", true},
     FactTable{"joint_play", true},
+    FactTable{"photo", true},
+    FactTable{"photo_image", false},
+    FactTable{"photo_withdrawn", true},
+    FactTable{"lesson_round", true},
+    FactTable{"seating_answer", true},
+    FactTable{"recall_answer", true},
+    FactTable{"supervised_rigging", true},
+    FactTable{"sign_off", true},
+    FactTable{"crossed_study", true},
+    FactTable{"study_place", true},
+    FactTable{"practice_reading", true},
+    FactTable{"practice_shared", true},
 };
 
 } // namespace rig

@@ -1,5 +1,4 @@
 #include "core/store/file_use.h"
-
 #include "tests/support/temp_store.h"
 
 #include <cstdlib>

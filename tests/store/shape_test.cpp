@@ -25,11 +25,20 @@ void mend(GaugeCheck& check, DrawnCells&)
         check.known->read.refuses.reset();
 }
 
+void mend(GapInterval& interval)
+{
+    if (interval.refuses && *interval.refuses <= interval.enters)
+        interval.refuses = interval.enters + Gap::micrometres(1);
+}
+
 void mend(Reading& reading, DrawnCells&)
 {
-    std::optional<Gap>& refuses = reading.interval.refuses;
-    if (refuses && *refuses <= reading.interval.enters)
-        refuses = reading.interval.enters + Gap::micrometres(1);
+    mend(reading.interval);
+}
+
+void mend(PracticeReading& reading, DrawnCells&)
+{
+    mend(reading.interval);
 }
 
 void mend(Gauge& gauge, DrawnCells& cells)
@@ -76,6 +85,7 @@ std::string typeOf(Storage storage)
 {
     switch (storage) {
     case Storage::Id:
+    case Storage::Bytes:
         return "BLOB";
     case Storage::Integer:
         return "INTEGER";
@@ -281,7 +291,7 @@ TEST(Shapes, OfWhatWasShownHasTheColumnsOfItsTableAndComesBack)
 
 TEST(Shapes, ThereIsOneForEveryTableOfFacts)
 {
-    std::set<std::string> described{factShape<Shown>().table};
+    std::set<std::string> described{factShape<Shown>().table, factShape<PhotoImage>().table};
     for (const FactShape* shape : shapesOf(std::type_identity<Facts>{})) {
         EXPECT_TRUE(described.insert(shape->table).second);
         if (shape->children) {
@@ -324,8 +334,9 @@ TEST(Shapes, NameEachMemberByItsColumn)
     Airframe airframe;
     airframe.registration = "a", airframe.type = "b", airframe.serial = "c", airframe.jurisdiction = "d";
     airframe.manualReferences = "e", airframe.callName = "f", airframe.callPhone = "g";
+    airframe.spanCentimetres = 1500, airframe.wingPanels = 2;
     has(written(airframe), {"registration=a", "type=b", "serial=c", "jurisdiction=d", "manual_refs=e",
-                            "call_name=f", "call_phone=g"});
+                            "call_name=f", "call_phone=g", "span_cm=1500", "wing_panels=2"});
     Person person;
     person.name = "a", person.role = "b", person.phone = "c";
     has(written(person), {"name=a", "role=b", "phone=c"});
@@ -334,6 +345,21 @@ TEST(Shapes, NameEachMemberByItsColumn)
     coupling.note = "e", coupling.place = PlanPlace{0.25, 0.5};
     has(written(coupling), {"name=a", "circuit_kind=other", "circuit=b", "access=c", "leaf_place=d", "note=e",
                             "plan_x=0.25", "plan_y=0.5"});
+    coupling.seenFrom = AccessSide::Above, coupling.mirrorFrom = AccessSide::Rear;
+    has(written(coupling), {"seen_from=above", "mirror_from=rear"});
+    SeatingAnswer answer;
+    answer.expected = SeatingCall::NotLocked, answer.said = SeatingCall::CannotTell, answer.torch = true;
+    has(written(answer), {"expected=not-locked", "said=cannot-tell", "torch=1", "mirror=0", "sure=0"});
+    RecallAnswer recall;
+    recall.asked = "a", recall.expected = "b", recall.said = "c";
+    has(written(recall), {"asked=a", "expected=b", "said=c"});
+    SupervisedRigging supervised;
+    supervised.learner = id(PersonId{}, 1), supervised.mentor = id(PersonId{}, 2);
+    named(written(supervised), {{"learner", 1}, {"mentor", 2}});
+    SignOff signOff;
+    signOff.person = id(PersonId{}, 1), signOff.signer = id(PersonId{}, 2);
+    named(written(signOff), {{"person", 1}, {"signer", 2}});
+    has(written(signOff), {"months=12", "months_without_rigging=3"});
     GaugeCheck check;
     check.how = "a", check.found = "b", check.day = dayOf(2026, 5, 1),
     check.quarantineFrom = dayOf(2026, 4, 1);

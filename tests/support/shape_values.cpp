@@ -41,6 +41,14 @@ std::optional<std::string_view> DrawnCells::takeText(const ColumnInfo& column)
     return m_text;
 }
 
+std::optional<BytesView> DrawnCells::takeBytes(const ColumnInfo& column)
+{
+    m_text.assign(static_cast<std::size_t>(drawn(column.range.least, 300)), '\0');
+    for (char& byte : m_text)
+        byte = static_cast<char>(drawn(0, 255));
+    return BytesView{m_text};
+}
+
 bool DrawnCells::skipEmpty(int)
 {
     return drawn(0, 2) == 0;
@@ -90,6 +98,10 @@ public:
     void put(const ColumnInfo& column, const std::optional<std::string_view>& text) override
     {
         line(column, text.value_or("-"));
+    }
+    void put(const ColumnInfo& column, const std::optional<BytesView>& bytes) override
+    {
+        line(column, bytes ? bytes->bytes : "-");
     }
     std::string text() const { return m_text.str(); }
 

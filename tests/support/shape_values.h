@@ -17,6 +17,7 @@ public:
     std::optional<std::int64_t> takeInteger(const ColumnInfo& column) override;
     std::optional<double> takeReal(const ColumnInfo& column) override;
     std::optional<std::string_view> takeText(const ColumnInfo& column) override;
+    std::optional<BytesView> takeBytes(const ColumnInfo& column) override;
     bool skipEmpty(int cells) override;
     void refuse(const ColumnInfo& column, const char* why) override;
 

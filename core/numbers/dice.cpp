@@ -1,8 +1,8 @@
-#include "core/demo/dice.h"
+#include "core/numbers/dice.h"
 
 #include <cmath>
 
-namespace rig::demo {
+namespace rig::numbers {
 
 double Dice::uniform()
 {
@@ -49,4 +49,4 @@ std::vector<double> Dice::evenNormals(int count)
     return throws;
 }
 
-} // namespace rig::demo
+} // namespace rig::numbers

@@ -4,7 +4,7 @@
 #include <random>
 #include <vector>
 
-namespace rig::demo {
+namespace rig::numbers {
 
 // The same throws on every machine: the library's own distributions are not fixed by the standard, its engine
 // is.
@@ -26,4 +26,4 @@ private:
     std::mt19937_64 m_engine;
 };
 
-} // namespace rig::demo
+} // namespace rig::numbers

@@ -1,0 +1,100 @@
+#pragma once
+
+#include "core/airframe/ids.h"
+#include "core/airframe/stamp.h"
+#include "core/measure/gap.h"
+
+#include <optional>
+#include <string>
+
+namespace rig {
+
+// What a round of practice asks. None of it is ever input of a verdict.
+enum class RoundKind {
+    Seating, // states of couplings: locked or not
+    Recall,  // calls of the control check, the order of rigging, whom to call, when to stop
+};
+
+// A round that somebody began. It is whole once it has as many answers as it asks.
+struct LessonRound
+{
+    LessonRoundId id; // null until saved
+    AirframeId airframe;
+    PersonId person;
+    RoundKind kind = RoundKind::Seating;
+    int asks = 0;
+    Stamp stamp;
+};
+
+// How a joint can stand.
+enum class JointState {
+    Locked,
+    PartSeated,
+    NotSecured, // fully home, and neither sleeve nor pin holds the plunger
+    Empty,      // no ball: the gap may look like any other
+};
+
+enum class SeatingCall { Locked, NotLocked, CannotTell };
+
+// One state that was shown, and what was said of it before the answer was seen.
+struct SeatingAnswer
+{
+    FactId id; // null until saved
+    LessonRoundId round;
+    CouplingId coupling;
+    JointState shown = JointState::Locked;
+    std::optional<Gap> gap; // as it was drawn; empty where none could be seen
+    bool mirror = false;
+    bool torch = false;
+    SeatingCall expected = SeatingCall::Locked; // CannotTell where nothing that could be seen tells
+    SeatingCall said = SeatingCall::Locked;
+    bool sure = false;
+    Stamp stamp;
+};
+
+constexpr bool isRight(const SeatingAnswer& answer)
+{
+    return answer.said == answer.expected;
+}
+
+// The two that are counted apart and must not happen at all: it could be seen, and was called locked.
+constexpr bool isMissedPartSeated(const SeatingAnswer& answer)
+{
+    return answer.shown == JointState::PartSeated && answer.expected == SeatingCall::NotLocked &&
+           answer.said == SeatingCall::Locked;
+}
+
+constexpr bool isMissedEmpty(const SeatingAnswer& answer)
+{
+    return answer.shown == JointState::Empty && answer.expected == SeatingCall::NotLocked &&
+           answer.said == SeatingCall::Locked;
+}
+
+enum class RecallOf {
+    Call,       // what a surface does, as it is called
+    Order,      // which coupling comes next
+    WhomToCall, // when something does not stand as it should
+    WhenToStop,
+};
+
+// One thing asked in words, and what was said before the answer was seen.
+struct RecallAnswer
+{
+    FactId id; // null until saved
+    LessonRoundId round;
+    RecallOf of = RecallOf::Call;
+    std::optional<CouplingId> coupling;
+    std::optional<SurfaceId> surface;
+    std::string asked;
+    std::string expected;
+    std::string said;
+    bool sure = false;
+    Stamp stamp;
+};
+
+inline bool isRight(const RecallAnswer& answer)
+{
+    return answer.said == answer.expected;
+}
+
+} // namespace rig

@@ -1,0 +1,102 @@
+#include "core/store/fact_checks.h"
+#include "core/store/first_problem.h"
+#include "core/store/values.h"
+
+namespace rig {
+
+// Of what a newcomer learns an airframe by.
+
+Outcome FactChecks::check(const Photo& photo) const
+{
+    return firstProblem({isNew(photo), notYetToCome(noonOf(photo.day))});
+}
+
+Outcome FactChecks::check(const PhotoImage& image) const
+{
+    return fits(image);
+}
+
+Outcome FactChecks::check(const PhotoWithdrawn& withdrawn) const
+{
+    return firstProblem({isNew(withdrawn), filled(withdrawn.reason, "reason"),
+                         thereIsNo(QStringLiteral("SELECT 1 FROM photo_withdrawn WHERE photo = ?"),
+                                   {valueOf(withdrawn.photo)}, "the photo is already withdrawn")});
+}
+
+Outcome FactChecks::check(const LessonRound& round) const
+{
+    return isNew(round);
+}
+
+Outcome FactChecks::ofRound(const LessonRoundId& round, const char* table, const IdBytes& part) const
+{
+    return thereIs(QStringLiteral("SELECT 1 FROM lesson_round r JOIN %1 p ON p.airframe = r.airframe"
+                                  " WHERE r.id = ? AND p.id = ? AND p.subject = p.id")
+                       .arg(QLatin1String{table}),
+                   {valueOf(round), valueOf(part)}, "asked of another airframe than the round's");
+}
+
+Outcome FactChecks::check(const SeatingAnswer& answer) const
+{
+    return firstProblem(
+        {isNew(answer), ofRound(answer.round, factShape<Coupling>().table, answer.coupling.bytes)});
+}
+
+Outcome FactChecks::check(const RecallAnswer& answer) const
+{
+    const auto own = [&](const char* table, const auto& part) {
+        return part ? ofRound(answer.round, table, part->bytes) : Outcome{Done{}};
+    };
+    return firstProblem(
+        {isNew(answer), filled(answer.asked, "what was asked"), filled(answer.expected, "what was expected"),
+         own(factShape<Coupling>().table, answer.coupling), own(factShape<Surface>().table, answer.surface)});
+}
+
+Outcome FactChecks::check(const SupervisedRigging& rigging) const
+{
+    return firstProblem({isNew(rigging), twoPeople(rigging.learner, rigging.mentor)});
+}
+
+Outcome FactChecks::check(const SignOff& signOff) const
+{
+    return firstProblem(
+        {isNew(signOff), twoPeople(signOff.person, signOff.signer), notYetToCome(noonOf(signOff.day))});
+}
+
+Outcome FactChecks::check(const CrossedStudy& study) const
+{
+    return isNew(study);
+}
+
+Outcome FactChecks::check(const StudyPlace& place) const
+{
+    return firstProblem(
+        {isNew(place), thereIs(QStringLiteral("SELECT 1 FROM crossed_study s JOIN coupling c"
+                                              " ON c.airframe = s.airframe WHERE s.id = ? AND c.id = ?"
+                                              " AND c.subject = c.id"),
+                               {valueOf(place.study), valueOf(place.coupling)},
+                               "a coupling of another airframe than the study's")});
+}
+
+Outcome FactChecks::check(const PracticeReading& reading) const
+{
+    if (problemOf(reading.interval) != IntervalProblem::None)
+        return refused("no possible interval");
+    if (const Outcome made = firstProblem({isNew(reading), notYetToCome(reading.when)});
+        !made || !reading.place)
+        return made;
+    const QVariant place = valueOf(*reading.place);
+    return firstProblem(
+        {thereIs(QStringLiteral("SELECT 1 FROM study_place WHERE id = ? AND coupling = ? AND person = ?"),
+                 {place, valueOf(reading.coupling), valueOf(reading.person)},
+                 "the study asks somebody else, or another coupling, at this place"),
+         thereIsNo(QStringLiteral("SELECT 1 FROM practice_reading WHERE place = ?"), {place},
+                   "this place of the study was read before")});
+}
+
+Outcome FactChecks::check(const PracticeShared& shared) const
+{
+    return isNew(shared);
+}
+
+} // namespace rig
