@@ -2,6 +2,7 @@
 
 #include "core/airframe/ids.h"
 #include "core/airframe/stamp.h"
+#include "core/lesson/joint_state.h"
 #include "core/measure/gap.h"
 
 #include <optional>
@@ -22,16 +23,9 @@ struct LessonRound
     AirframeId airframe;
     PersonId person;
     RoundKind kind = RoundKind::Seating;
+    std::optional<CouplingId> coupling; // it asks of this one alone
     int asks = 0;
     Stamp stamp;
-};
-
-// How a joint can stand.
-enum class JointState {
-    Locked,
-    PartSeated,
-    NotSecured, // fully home, and neither sleeve nor pin holds the plunger
-    Empty,      // no ball: the gap may look like any other
 };
 
 enum class SeatingCall { Locked, NotLocked, CannotTell };
@@ -66,7 +60,7 @@ constexpr bool isMissedPartSeated(const SeatingAnswer& answer)
 
 constexpr bool isMissedEmpty(const SeatingAnswer& answer)
 {
-    return answer.shown == JointState::Empty && answer.expected == SeatingCall::NotLocked &&
+    return answer.shown == JointState::NotConnected && answer.expected == SeatingCall::NotLocked &&
            answer.said == SeatingCall::Locked;
 }
 

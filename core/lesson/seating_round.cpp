@@ -17,11 +17,11 @@ struct Share
     int of6;
 };
 constexpr std::array kShares{Share{JointState::Locked, 2}, Share{JointState::PartSeated, 2},
-                             Share{JointState::NotSecured, 1}, Share{JointState::Empty, 1}};
+                             Share{JointState::NotSecured, 1}, Share{JointState::NotConnected, 1}};
 constexpr int kPoorViewOf = 4; // one in so many is seen without mirror or torch
 
 // What a round asks at least.
-constexpr std::array kAlwaysAsked{JointState::PartSeated, JointState::Empty};
+constexpr std::array kAlwaysAsked{JointState::PartSeated, JointState::NotConnected};
 
 struct Item
 {

@@ -25,7 +25,9 @@ Outcome FactChecks::check(const PhotoWithdrawn& withdrawn) const
 
 Outcome FactChecks::check(const LessonRound& round) const
 {
-    return isNew(round);
+    return firstProblem({isNew(round), round.coupling ? ofAirframe(factShape<Coupling>().table,
+                                                                   round.coupling->bytes, round.airframe)
+                                                      : Outcome{Done{}}});
 }
 
 Outcome FactChecks::ofRound(const LessonRoundId& round, const char* table, const IdBytes& part) const

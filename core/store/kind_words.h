@@ -576,8 +576,8 @@ constexpr std::string_view wordOf(JointState kind)
         return "part-seated";
     case JointState::NotSecured:
         return "not-secured";
-    case JointState::Empty:
-        return "empty";
+    case JointState::NotConnected:
+        return "not-connected";
     }
     return {};
 }

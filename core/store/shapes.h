@@ -335,7 +335,8 @@ template <> struct Shape<LessonRound>
     static constexpr const char* table = "lesson_round";
     static constexpr auto columns =
         several(column("airframe", &LessonRound::airframe), column("person", &LessonRound::person),
-                column("kind", &LessonRound::kind), column("asks", &LessonRound::asks, kCount));
+                column("kind", &LessonRound::kind), column("coupling", &LessonRound::coupling),
+                column("asks", &LessonRound::asks, kCount));
 };
 
 template <> struct Shape<SeatingAnswer>

@@ -153,7 +153,7 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "383aa75418d30eaa0045a433bf33230bb0c1c5081f887703c46afe4485e4abf3",
         "a1871ffa9fe547e4384409d46657c945fb7eeb47c074464cc55af7a1a62c16e5",
         "f918da73f5960521f36955fbd9aa268b10d5ae5c7eafdaee81134d11583963d6",
-        "043cd6c184d3edd900bd77d72b49666c8fc8eddeba7f05bb8e6133d97d703b16",
+        "494c3266cf1d2af6ace7225aa3ad3b65341b8bb363bcfbda5150a5c47db89f27",
     };
     ASSERT_EQ(newestSchemaVersion(), 10);
     for (int version = 1; version <= newestSchemaVersion(); ++version)

@@ -75,6 +75,7 @@ CREATE TABLE lesson_round (
     airframe      BLOB NOT NULL REFERENCES airframe(id),
     person        BLOB NOT NULL REFERENCES person(id),
     kind          TEXT NOT NULL CHECK (kind <> ''),
+    coupling      BLOB REFERENCES coupling(id),
     asks          INTEGER NOT NULL CHECK (asks >= 0)
 ) STRICT;
 -- next

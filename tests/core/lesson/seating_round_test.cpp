@@ -35,8 +35,13 @@ public:
 
     LessonRound begin(int asks, int person = 1)
     {
-        rounds.push_back(
-            {madeId<LessonRoundId>(++m_rounds), {}, madeId<PersonId>(person), RoundKind::Seating, asks, {}});
+        rounds.push_back({madeId<LessonRoundId>(++m_rounds),
+                          {},
+                          madeId<PersonId>(person),
+                          RoundKind::Seating,
+                          {},
+                          asks,
+                          {}});
         return rounds.back();
     }
     SeatingTask ask(bool refresh = false) const
@@ -112,7 +117,7 @@ TEST(SeatingRound, AlwaysAsksForOnePartSeatedAndOneEmptyJoint)
     Practice practice{{joint(1)}};
     for (int i = 0; i < 60; ++i) {
         const std::vector<SeatingTask> tasks = practice.know(kAskedOfOneCoupling);
-        for (const JointState state : {JointState::PartSeated, JointState::Empty})
+        for (const JointState state : {JointState::PartSeated, JointState::NotConnected})
             EXPECT_NE(std::ranges::find(tasks, state, &SeatingTask::state), tasks.end()) << i;
     }
 }
@@ -124,7 +129,7 @@ TEST(SeatingRound, DrawsGapsFromTheCouplingsOwnReadings)
         for (const SeatingTask& task : practice.know(kAskedOfOneCoupling)) {
             switch (task.state) {
             case JointState::Locked:
-            case JointState::Empty:
+            case JointState::NotConnected:
                 EXPECT_TRUE(task.gap == mm(0.6) || task.gap == mm(0.63) || task.gap == mm(0.66));
                 break;
             case JointState::PartSeated:
@@ -205,7 +210,7 @@ TEST(SeatingRound, AsksOfTheCouplingsThatAreDueBeforeTheOthers)
     Practice practice{{joint(1), joint(2)}};
     practice.begin(4);
     for (const JointState state :
-         {JointState::Locked, JointState::PartSeated, JointState::NotSecured, JointState::Empty})
+         {JointState::Locked, JointState::PartSeated, JointState::NotSecured, JointState::NotConnected})
         practice.answer({madeId<CouplingId>(1), state, {}, {}, SeatingCall::NotLocked},
                         SeatingCall::NotLocked, true);
     practice.begin(kAskedOfAll);
@@ -227,7 +232,7 @@ TEST(SeatingRound, LastOfACouplingCountsMissedPartSeatedAndMissedEmptyApart)
     practice.begin(3);
     practice.answer({madeId<CouplingId>(1), JointState::PartSeated, mm(1.7), {}, SeatingCall::NotLocked},
                     SeatingCall::Locked, true);
-    practice.answer({madeId<CouplingId>(1), JointState::Empty, mm(0.6), {}, SeatingCall::NotLocked},
+    practice.answer({madeId<CouplingId>(1), JointState::NotConnected, mm(0.6), {}, SeatingCall::NotLocked},
                     SeatingCall::Locked, false);
     const auto before = lastRoundsOf(madeId<PersonId>(1), practice.rounds, practice.answers);
     EXPECT_TRUE(before.at(madeId<CouplingId>(1)).missedNothing()) << "a round in the middle is no last round";
