@@ -1,8 +1,9 @@
 #include "core/lesson/seating_round.h"
 
+#include "core/lesson/round_dice.h"
+
 #include <algorithm>
 #include <array>
-#include <cstring>
 #include <ranges>
 #include <set>
 
@@ -32,13 +33,6 @@ struct Item
 };
 
 enum class Urgency { SureButWrong, NeverAsked, Due, NotDue };
-
-std::uint64_t seedOf(const LessonRound& round, std::size_t answered)
-{
-    std::uint64_t seed = 0;
-    std::memcpy(&seed, round.id.bytes.data() + sizeof seed, sizeof seed); // the drawn half of the id
-    return seed ^ (answered * 0x9e3779b97f4a7c15ULL);
-}
 
 std::map<Item, Spacing> spacings(std::span<const SeatingAnswer> answers)
 {
@@ -124,7 +118,7 @@ SeatingTask nextTask(std::span<const PracticeJoint> joints, std::span<const Seat
 {
     const std::span<const SeatingAnswer> ofRound{std::ranges::find(answers, round.id, &SeatingAnswer::round),
                                                  answers.end()};
-    numbers::Dice dice{seedOf(round, ofRound.size())};
+    numbers::Dice dice = roundDice(round, ofRound.size());
     const std::map<Item, Spacing> known = spacings(answers);
     const auto urgency = [&](CouplingId coupling, JointState state) {
         const auto found = known.find({coupling, state});

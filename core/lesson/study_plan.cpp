@@ -12,12 +12,6 @@ bool isSamePair(const StudyPlace& one, const StudyPlace& other)
     return one.coupling == other.coupling && one.person == other.person;
 }
 
-void shuffle(std::vector<StudyPlace>& places, numbers::Dice& dice)
-{
-    for (std::size_t i = places.size(); i > 1; --i)
-        std::swap(places[i - 1], places[static_cast<std::size_t>(dice.below(static_cast<int>(i)))]);
-}
-
 bool followsItself(const std::vector<StudyPlace>& places, std::size_t at)
 {
     return (at > 0 && isSamePair(places[at - 1], places[at])) ||
@@ -45,7 +39,7 @@ std::vector<StudyPlace> studyPlanOf(StudyId study, std::span<const CouplingId> c
         for (const PersonId person : persons)
             for (int i = 0; i < repeats; ++i)
                 places.push_back({{}, study, 0, coupling, person, {}});
-    shuffle(places, dice);
+    dice.shuffle(places);
     keepApart(places);
     for (std::size_t i = 0; i < places.size(); ++i)
         places[i].turn = static_cast<int>(i);

@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <random>
+#include <utility>
 #include <vector>
 
 namespace rig::numbers {
@@ -12,6 +13,12 @@ class Dice
 {
 public:
     explicit Dice(std::uint64_t seed) : m_engine{seed} {}
+
+    template <typename Thing> void shuffle(std::vector<Thing>& things)
+    {
+        for (std::size_t i = things.size(); i > 1; --i)
+            std::swap(things[i - 1], things[static_cast<std::size_t>(below(static_cast<int>(i)))]);
+    }
 
     double uniform();     // 0 to below 1
     int below(int sides); // 0 to sides - 1
