@@ -50,6 +50,7 @@ public:
     {
         switch (m_from) {
         case AccessSide::Above:
+        case AccessSide::Unknown: // drawn as from above
         case AccessSide::Below:
             addRodAndSleeve();
             m_from == AccessSide::Above ? addTop() : addUnderside();

@@ -192,6 +192,7 @@ QString LessonPictureWords::sideName(AccessSide side)
     case AccessSide::Rear:
         return tr("the rear");
     case AccessSide::Above:
+    case AccessSide::Unknown:
         break;
     }
     return tr("above");

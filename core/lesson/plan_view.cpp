@@ -66,6 +66,7 @@ std::vector<std::vector<PlanPlace>> tailOf(TailForm form)
         return {{{0, 0.90}, {kHalf, 0.955}, {kHalf * 1.02, 0.995}, {0, 0.965}},
                 {{0, 0.90}, {-kHalf, 0.955}, {-kHalf * 1.02, 0.995}, {0, 0.965}}};
     case TailForm::T:
+    case TailForm::Unknown:
         break;
     }
     return {{{-kHalf, 0.955}, {0, 0.925}, {kHalf, 0.955}, {kHalf, 0.99}, {0, 1.0}, {-kHalf, 0.99}}};
