@@ -10,7 +10,9 @@ namespace rig {
 
 namespace {
 
-constexpr double kMarkRadius = 11;    // with the disc around it
+constexpr double kMarkRadius = 11;   // with the disc around it
+constexpr double kLeastRadius = 8.5; // in a narrow picture
+constexpr double kWidthPerRadius = 32;
 constexpr double kMostStretch = 1.75; // of the length: marks need room on the fuselage
 constexpr double kTipLight = 4;
 constexpr int kRound = 20; // corners of a ring
@@ -19,7 +21,10 @@ class PlanLayout
 {
 public:
     PlanLayout(const PlanView& view, QSizeF size, const FontSizes& fonts)
-        : m_view{view}, m_size{size}, m_letters{fonts}, m_radius{kMarkRadius * fonts.scale}
+        : m_view{view}, m_size{size}, m_letters{fonts}, m_radius{fonts.scale *
+                                                                 std::clamp(size.width() / fonts.scale /
+                                                                                kWidthPerRadius,
+                                                                            kLeastRadius, kMarkRadius)}
     {
         const double margin = m_radius + 4;
         const double letters = m_letters.line() + 2;
@@ -96,12 +101,18 @@ private:
 
     void placeMarks()
     {
+        const double apart = 2 * m_radius + 3;
+        const double middle = m_made.plan.center().x();
         std::vector<PlanPoint> points;
         for (const PlanItem& one : m_view.items) {
-            const QPointF where = at(withinPlan(one.place.value_or(usualPlace(one.circuit, one.side))));
-            points.push_back({where.x(), where.y()});
+            const PlanPlace place = withinPlan(one.place.value_or(usualPlace(one.circuit, one.side)));
+            PlanPoint point{at(place).x(), at(place).y()};
+            if (one.side == Side::Left && place.x < 0) // never over to the other wing
+                point.rightmost = middle - apart / 2;
+            if (one.side == Side::Right && place.x > 0)
+                point.leftmost = middle + apart / 2;
+            points.push_back(point);
         }
-        const double apart = 2 * m_radius + 3;
         points = pushedApart(std::move(points), apart, m_size.width(), m_size.height());
         for (const PlanPoint& one : points)
             m_made.spots.push_back({{one.x, one.y}, m_radius});

@@ -131,6 +131,7 @@ PlanPlace usualPlace(Circuit circuit, Side side)
 std::vector<PlanPoint> pushedApart(std::vector<PlanPoint> marks, double apart, double width, double height)
 {
     const auto keepInside = [&](PlanPoint& one) {
+        one.x = std::min(std::max(one.x, one.leftmost), one.rightmost);
         one.x = std::clamp(one.x, std::min(apart / 2, width / 2), std::max(width - apart / 2, width / 2));
         one.y = std::clamp(one.y, std::min(apart / 2, height / 2), std::max(height - apart / 2, height / 2));
     };

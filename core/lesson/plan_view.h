@@ -41,11 +41,13 @@ PlanOutlines outlinesOf(const PlanGlider& glider);
 PlanPlace usualPlace(Circuit circuit, Side side);
 
 // Marks in a picture, moved apart until no two lie nearer than that. What stands alone stays where it is.
-// Within 0 to `width` and 0 to `height`.
+// Within 0 to `width` and 0 to `height`, and each between its own `leftmost` and `rightmost`.
 struct PlanPoint
 {
     double x = 0;
     double y = 0;
+    double leftmost = -1e9;
+    double rightmost = 1e9;
 };
 std::vector<PlanPoint> pushedApart(std::vector<PlanPoint> marks, double apart, double width, double height);
 

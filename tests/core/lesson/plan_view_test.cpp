@@ -48,7 +48,7 @@ TEST(PlanView, EveryUsualPlaceIsOnThePlan)
 
 TEST(PlanView, MarksNeverLieOverOneAnother)
 {
-    std::vector<PlanPoint> same(9, {100, 80});
+    std::vector<PlanPoint> same(9, PlanPoint{100, 80});
     EXPECT_GE(nearest(pushedApart(same, 20, 300, 240)), 20);
     const std::vector<PlanPoint> row{{100, 80}, {104, 80}, {109, 82}, {200, 10}, {2, 2}, {1, 1}};
     EXPECT_GE(nearest(pushedApart(row, 20, 300, 240)), 20);
@@ -71,6 +71,19 @@ TEST(PlanView, MarkThatStandsAloneStaysWhereItIs)
     EXPECT_EQ(made[2].x, 220);
     EXPECT_EQ(made[2].y, 150);
     EXPECT_LT(made[0].x, made[1].x);
+}
+
+TEST(PlanView, MarksOfOneWingStayOnIt)
+{
+    std::vector<PlanPoint> marks;
+    for (int i = 0; i < 5; ++i) {
+        marks.push_back({145, 100, -1e9, 140});
+        marks.push_back({155, 100, 160, 1e9});
+    }
+    const auto made = pushedApart(marks, 20, 300, 240);
+    EXPECT_GE(nearest(made), 20);
+    for (std::size_t i = 0; i < made.size(); ++i)
+        EXPECT_TRUE(i % 2 == 0 ? made[i].x <= 140 : made[i].x >= 160);
 }
 
 TEST(PlanView, GoesToTheNearestMarkOnItsWay)
