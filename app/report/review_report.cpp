@@ -39,7 +39,7 @@ QString noteOf(const Gauge& gauge)
 
 QStringList noteOf(const Reading& reading)
 {
-    const QString note = reading.corrects ? QString{} : textOf(reading.note).trimmed();
+    const QString note = textOf(reading.ownNote()).trimmed();
     return note.isEmpty() ? QStringList{} : QStringList{ReviewReportWords::noted(note)};
 }
 

@@ -126,7 +126,7 @@ Outcome appendReadings(const Records& records, const Names& names, const Airfram
         table += csvLine({airframe.registration, nameOf(couplingNames, reading.coupling),
                           dayText(reading.when.localDay()), millimetres(reading.interval.enters),
                           millimetresOrNothing(reading.interval.refuses), gauge,
-                          nameOf(names.people, reading.person), text(rowStateOf(reading)), reading.note,
+                          nameOf(names.people, reading.person), text(rowStateOf(reading)), reading.ownNote(),
                           repeat == 1 ? std::string{} : std::to_string(repeat),
                           reading.second ? nameOf(names.people, *reading.second) : std::string{},
                           row.aside ? std::string{wordOf(*row.aside)} : std::string{}, row.why,

@@ -39,6 +39,9 @@ struct Reading
     Stamp stamp;
     // Of a record from paper: who copied it, where `person` did not type it in. It is nobody's blind reading.
     std::optional<PersonId> copiedBy = {};
+
+    // What a correction notes was said of the one that it takes the place of.
+    std::string ownNote() const { return corrects ? std::string{} : note; }
 };
 
 // A reading that a named person took out, with a reason; the program drops nothing. What it means follows

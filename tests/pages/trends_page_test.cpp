@@ -267,7 +267,7 @@ TEST_F(TrendsPageTest, CopiesTheChosenRowsAsTheyStand)
     EXPECT_EQ(QGuiApplication::clipboard()->text().toStdString(),
               "When\tRigging\tEnters mm\tRefuses mm\tVerdict\tKind\tBy\tGauge\tNote\n"
               "2026-04-25 10:00\t4\t1.00\tnone\toutside\tlocked, rigging\tM. Oren\tA\t\n"
-              "2026-04-18 11:00\t3\t0.50\t0.55\tinside\tlocked, rigging\tM. Oren\tA\twrong leaf read off\n");
+              "2026-04-18 11:00\t3\t0.50\t0.55\tinside\tlocked, rigging\tM. Oren\tA\t\n");
 }
 
 TEST_F(TrendsPageTest, ShowsTheChosenRowInTheChart)

@@ -72,7 +72,7 @@ private:
 
 QString ownNote(const TrendsReading& one, Doubts& doubts)
 {
-    const QString note = DemonstrationWords::note(QString::fromStdString(one.reading.note),
+    const QString note = DemonstrationWords::note(QString::fromStdString(one.reading.ownNote()),
                                                   QString::fromStdString(one.second));
     if (!one.inDoubt)
         return note;
