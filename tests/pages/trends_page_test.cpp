@@ -192,6 +192,16 @@ TEST_F(TrendsPageTest, ShowsAndHidesTheTableByOneLetterAlsoFromWithinIt)
     EXPECT_FALSE(table()->isVisible());
 }
 
+TEST_F(TrendsPageTest, BringsTheTableIntoSightInALowWindow)
+{
+    tellASeason();
+    show({1024, 600});
+    key(Qt::Key_T);
+    for (int i = 0; i < 3; ++i)
+        QCoreApplication::processEvents();
+    EXPECT_GT(table()->visibleRegion().boundingRect().height(), table()->height() / 2);
+}
+
 TEST_F(TrendsPageTest, ShowsTheTableFromTheBeginningWhereThereIsRoom)
 {
     tellASeason();

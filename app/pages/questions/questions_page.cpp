@@ -71,10 +71,25 @@ QWidget* QuestionsPage::makeList()
 
 void QuestionsPage::setLook(const Look& look)
 {
-    constexpr double kListWidth = 340;
-    m_card->setFixedWidth(static_cast<int>(std::lround(kListWidth * std::min(look.fonts.scale, 1.4))));
+    m_scale = look.fonts.scale;
+    fitList();
     m_rows->setLook(look);
     m_panel->setLook(look);
+}
+
+// At large text in a small window the list gives way: what is asked is read beside it.
+void QuestionsPage::fitList()
+{
+    constexpr double kListWidth = 340;
+    constexpr double kWidestShare = 0.36;
+    const double wanted = kListWidth * std::min(m_scale, 1.4);
+    m_card->setFixedWidth(static_cast<int>(std::lround(std::min(wanted, kWidestShare * width()))));
+}
+
+void QuestionsPage::resizeEvent(QResizeEvent* event)
+{
+    Page::resizeEvent(event);
+    fitList();
 }
 
 void QuestionsPage::showAirframe(std::optional<AirframeId> airframe)

@@ -30,9 +30,11 @@ signals:
 protected:
     void focusInEvent(QFocusEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     QWidget* makeList();
+    void fitList();
     void refresh();
     void display();
     void choose(int row);
@@ -43,6 +45,7 @@ private:
     std::optional<AirframeId> m_airframe;
     QuestionsView m_view;
     std::optional<QuestionId> m_chosen;
+    double m_scale = 1; // of the text
 
     QWidget* m_card = nullptr; // the list's
     QLabel* m_count = nullptr;

@@ -17,6 +17,8 @@
 #include "core/clock.h"
 #include "core/day_entry.h"
 
+#include <QCoreApplication>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -218,7 +220,7 @@ void TrendsPage::connectParts()
         m_list->display(m_view, m_chosen);
     });
     connect(m_panel, &ChartPanel::axisChosen, this, &TrendsPage::chooseAxis);
-    connect(m_panel, &ChartPanel::tableAsked, this, &TrendsPage::showTable);
+    connect(m_panel, &ChartPanel::tableAsked, this, &TrendsPage::askTable);
     connect(m_panel, &ChartPanel::readingChosen, m_table, &ReadingsTable::chooseReading);
     connect(m_table, &ReadingsTable::readingChosen, m_panel, &ChartPanel::chooseReading);
 }
@@ -400,6 +402,21 @@ void TrendsPage::showTable(bool shown)
     m_panel->setTableShown(shown);
 }
 
+// Whoever asks for it sees it: in a low window it stands below the chart's room.
+void TrendsPage::askTable(bool shown)
+{
+    showTable(shown);
+    if (!shown)
+        return m_scroll->verticalScrollBar()->setValue(0);
+    QCoreApplication::sendPostedEvents(m_tableRoom, QEvent::LayoutRequest);
+    for (QWidget* around = m_splitter; around != this; around = around->parentWidget())
+        QCoreApplication::sendPostedEvents(around, QEvent::LayoutRequest);
+    m_splitter->resize(m_splitter->width(),
+                       std::max(m_splitter->height(), m_splitter->minimumSizeHint().height()));
+    QCoreApplication::sendPostedEvents(m_scroll->viewport(), QEvent::LayoutRequest);
+    m_scroll->ensureWidgetVisible(m_tableRoom, 0, 0);
+}
+
 void TrendsPage::showMessage(const QString& sentence)
 {
     m_message->setText(sentence);
@@ -422,7 +439,7 @@ void TrendsPage::keyPressEvent(QKeyEvent* event)
     else if (isKey(*event, PeriodWords::key()) && !m_view.couplings.empty())
         m_periods->open();
     else if (isKey(*event, TrendsPageWords::keyTable()))
-        showTable(!m_tableRoom->isVisibleTo(m_splitter));
+        askTable(!m_tableRoom->isVisibleTo(m_splitter));
     else if (isKey(*event, TrendsPageWords::keyAircraft()) && !m_view.couplings.empty())
         showAircraft(!m_isAircraft);
     else if (event->key() == Qt::Key_Escape && m_isVisit)

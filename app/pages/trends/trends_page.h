@@ -59,6 +59,7 @@ private:
     void chooseCoupling(CouplingId coupling);
     void chooseAxis(TrendAxis axis);
     void showTable(bool shown);
+    void askTable(bool shown); // by the user
     void showAircraft(bool shown);
     std::optional<std::size_t> chosenIndex() const;
     void showMessage(const QString& sentence);
