@@ -11,6 +11,12 @@ QString Sheet::whenOf(const Moment& when) const
                                                                  : m_formats.moment(when);
 }
 
+// No hour stands on a paper for it.
+QString Sheet::whenAsked(const Question& question) const
+{
+    return question.onPaper ? m_formats.day(question.day()) : whenOf(question.stamp.when);
+}
+
 Cell Sheet::outcomeCell(const SummaryQuestion& one) const
 {
     if (!one.resolution) {
@@ -44,8 +50,7 @@ void Sheet::addQuestions(const std::function<bool(const Question&)>& isWanted, c
     table.columns = {{RecordWords::question(), 3}, {RecordWords::asked(), 1.2}, {RecordWords::outcome(), 5}};
     for (const SummaryQuestion& one : m_summary.questions)
         if (isWanted(one.question))
-            table.rows.push_back(
-                {questionCell(one), {said(whenOf(one.question.stamp.when))}, outcomeCell(one)});
+            table.rows.push_back({questionCell(one), {said(whenAsked(one.question))}, outcomeCell(one)});
     if (table.rows.empty())
         return;
     if (!heading.isEmpty())

@@ -11,7 +11,8 @@ namespace {
 
 Cell askedCell(const Source& source, const Question& question)
 {
-    Cell cell{said(source.formats.moment(question.stamp.when))};
+    Cell cell{said(question.onPaper ? source.formats.day(question.day())
+                                    : source.formats.moment(question.stamp.when))};
     if (const QString by = nameOf(source, question.stamp.by); !by.isEmpty())
         cell.push_back(softly(by));
     return cell;

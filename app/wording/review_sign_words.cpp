@@ -140,7 +140,7 @@ QString ReviewWords::gravest(const CouplingReview& coupling)
     case Sign::OpenQuestion: {
         const Question& first = coupling.openQuestions.front().question;
         return tr("%1: %2, open since %3.", "coupling, what is asked, day")
-            .arg(name, StandingWords::asked(first.kind), Formats{}.day(first.stamp.when.localDay()));
+            .arg(name, StandingWords::asked(first.kind), Formats{}.day(first.day()));
     }
     case Sign::Drift:
     case Sign::Step:

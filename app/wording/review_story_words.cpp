@@ -265,8 +265,8 @@ QString ReviewWords::question(const QuestionStory& story) const
     for (const Surface& surface : m_facts.surfaces)
         if (question.surface == surface.id)
             place = QString::fromStdString(surface.name);
-    const QString asked = QuestionWords::askedSince(QuestionWords::asked(question.kind, place),
-                                                    dayOfMoment(question.stamp.when));
+    const QString asked =
+        QuestionWords::askedSince(QuestionWords::asked(question.kind, place), Formats{}.day(question.day()));
     return question.text.empty() ? asked : QuestionWords::withText(asked, textOf(question.text));
 }
 

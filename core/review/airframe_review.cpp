@@ -17,7 +17,7 @@ namespace {
 
 bool isOpenAt(const QuestionStory& story, Day day)
 {
-    return story.question.stamp.when.localDay() <= day && story.isOpenAfter(day);
+    return story.question.day() <= day && story.isOpenAfter(day);
 }
 
 class ReviewMaker
@@ -79,7 +79,7 @@ private:
     void addQuestions()
     {
         for (const QuestionStory& story : m_facts.questions)
-            if (m_period.contains(story.question.stamp.when.localDay()) || isOpenAt(story, m_period.to))
+            if (m_period.contains(story.question.day()) || isOpenAt(story, m_period.to))
                 m_review.questions.push_back(story);
     }
 

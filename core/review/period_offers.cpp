@@ -96,9 +96,7 @@ private:
 bool holdsAnything(const ReviewPeriod& period, const AirframeFacts& facts)
 {
     const auto isRead = [&](const KeptReading& one) { return period.contains(one.reading.when.localDay()); };
-    const auto isAsked = [&](const QuestionStory& one) {
-        return period.contains(one.question.stamp.when.localDay());
-    };
+    const auto isAsked = [&](const QuestionStory& one) { return period.contains(one.question.day()); };
     return std::ranges::any_of(facts.readings | std::views::reverse, isRead) ||
            std::ranges::any_of(facts.questions, isAsked);
 }

@@ -48,6 +48,15 @@ void settleWhatWasSeen(std::span<QuestionStory> questions, std::span<const Check
     }
 }
 
+void takeMomentOfPaper(std::span<QuestionStory> questions, const RiggingRecord& record)
+{
+    if (!record.isFromPaper())
+        return;
+    for (QuestionStory& story : questions)
+        if (story.question.record == record.id && story.question.kind != QuestionKind::Asked)
+            story.question.onPaper = record.begins;
+}
+
 std::optional<CheckKind> notSeenAmong(std::span<const QuestionStory> questions, RecordId record,
                                       CouplingId coupling)
 {

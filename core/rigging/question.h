@@ -42,7 +42,12 @@ struct Question
     std::optional<SurfaceCheckKind> surfaceCheck; // the same of a control check
     Stamp stamp;
     std::string text = {}; // what somebody asks
+    // Of a rigging that was typed in from paper: its moment. It follows from the record and stands in no
+    // table.
+    std::optional<Moment> onPaper = {};
 
+    // When it came up. `stamp.when` is when it was written into the file, on paper much later.
+    Day day() const { return onPaper.value_or(stamp.when).localDay(); }
     // The same thing at the same place: while one is open, another need not be asked.
     bool asksTheSameAs(const Question& other) const;
     // Whoever closes it has had the joint in hand. A band in doubt is about figures only, a whole inspection
@@ -79,6 +84,9 @@ std::vector<QuestionStory> openAmong(std::span<const QuestionStory> questions);
 
 // Closes each “cannot see” that is open and was answered again, by either person, with anything else.
 void settleWhatWasSeen(std::span<QuestionStory> questions, std::span<const Check> checks);
+
+// Gives each that came up in this rigging the moment of its paper, where there is one.
+void takeMomentOfPaper(std::span<QuestionStory> questions, const RiggingRecord& record);
 
 // The part of a look that nobody has seen yet at this coupling in this record.
 std::optional<CheckKind> notSeenAmong(std::span<const QuestionStory> questions, RecordId record,

@@ -220,6 +220,13 @@ Result<std::vector<QuestionStory>> Records::questions(AirframeId airframe) const
         return seen.problem();
     std::vector<QuestionStory> settled = std::move(stories).value();
     settleWhatWasSeen(settled, seen.value());
+    const auto papers = factsIn<RiggingRecord>(
+        m_file, "FROM rigging_record t WHERE t.airframe = ? AND t.entered_by IS NOT NULL",
+        {valueOf(airframe)});
+    if (!papers)
+        return papers.problem();
+    for (const RiggingRecord& paper : papers.value())
+        takeMomentOfPaper(settled, paper);
     return settled;
 }
 
@@ -365,6 +372,7 @@ Result<RecordContent> Records::content(RecordId record) const
             return all.problem();
     settleWhatWasSeen(content.questions, content.checks);
     content.record = found.front();
+    takeMomentOfPaper(content.questions, content.record);
     if (!closings.empty())
         content.close = closings.front();
     return content;

@@ -86,3 +86,25 @@ TEST_F(PaperInTheFile, TakesACopyFromNobodyButWhoeverTypedTheRecordIn)
     reading.record = record;
     EXPECT_FALSE(store.records().add(reading, std::nullopt));
 }
+
+TEST_F(PaperInTheFile, AQuestionThatCameUpThereIsOfTheDayOnThePaper)
+{
+    Question question;
+    question.airframe = hangar.airframe;
+    question.kind = QuestionKind::AnsweredNo;
+    question.record = record;
+    question.coupling = hangar.leftAileron;
+    question.check = CheckKind::PlungerHome;
+    must(store.records().add(question));
+    question.kind = QuestionKind::Asked;
+    question.text = "Who has the key of the hatch?";
+    question.stamp.by = hangar.oren;
+    must(store.records().add(question));
+    for (const auto& stories : {must(store.records().questions(hangar.airframe)),
+                                must(store.records().content(record)).questions}) {
+        ASSERT_EQ(stories.size(), 2U);
+        EXPECT_EQ(stories.front().question.day(), dayOf(2026, 4, 4));
+        EXPECT_EQ(stories.front().question.stamp.when, store.clock().now()) << "when it was typed";
+        EXPECT_EQ(stories.back().question.day(), store.clock().now().localDay()) << "somebody asks it today";
+    }
+}
