@@ -155,7 +155,10 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
     case OpenItemKind::Doubted:
         return tr("%1: “no” was answered").arg(name);
     case OpenItemKind::OutsideReading:
-        return tr("%1: a reading outside its band").arg(name);
+        return item.isSlip ? tr("%1: a reading outside its band, taken back since as a slip; the stop stays "
+                                "until a named person has said what was found")
+                                 .arg(name)
+                           : tr("%1: a reading outside its band").arg(name);
     case OpenItemKind::ReadingsDisagree:
         return tr("%1: the two persons' readings disagree").arg(name);
     case OpenItemKind::SidesSwapped:

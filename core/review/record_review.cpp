@@ -3,10 +3,12 @@
 #include "core/airframe/name_in.h"
 #include "core/baseline/admitted.h"
 #include "core/review/not_seen.h"
+#include "core/review/slips.h"
 #include "core/rigging/surface_answers.h"
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 namespace rig {
 
@@ -84,26 +86,31 @@ Asked asked(const RecordContent& content, CouplingId coupling, QuestionKind want
     return found;
 }
 
-// Also where no question was asked about it.
-std::optional<CheckKind> notSeenIn(const RecordContent& content, CouplingId coupling,
-                                   const CouplingFlow& first, const CouplingFlow& second)
+// Each part that somebody could not see, also where no question was asked about it.
+std::vector<CheckKind> notSeenIn(const RecordContent& content, CouplingId coupling, const CouplingFlow& first,
+                                 const CouplingFlow& second)
 {
-    const Asked about = asked(content, coupling, QuestionKind::CannotSee);
-    if (!about.ever)
-        return first.notSeen() ? first.notSeen() : second.notSeen();
-    for (const QuestionStory& story : content.questions)
-        if (story.isOpen() && story.question.coupling == coupling &&
-            story.question.kind == QuestionKind::CannotSee)
-            return story.question.check.value_or(CheckKind::BallInSocket);
-    return std::nullopt;
+    std::set<CheckKind> parts;
+    std::set<CheckKind> asked;
+    for (const QuestionStory& story : content.questions) {
+        if (story.question.coupling != coupling || story.question.kind != QuestionKind::CannotSee)
+            continue;
+        const CheckKind part = story.question.check.value_or(CheckKind::BallInSocket);
+        asked.insert(part);
+        if (story.isOpen())
+            parts.insert(part);
+    }
+    for (const CouplingFlow* flow : {&first, &second})
+        for (const auto& [kind, answer] : flow->answers)
+            if (answer == Answer::CannotSee && !asked.contains(kind))
+                parts.insert(kind);
+    return {parts.begin(), parts.end()};
 }
 
 std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingProgress& progress,
                                   const CouplingFlow& first, const CouplingFlow& second)
 {
     std::vector<OpenItemKind> kinds;
-    if (progress.notSeen)
-        kinds.push_back(OpenItemKind::NotSeen);
     if (progress.doubted)
         kinds.push_back(OpenItemKind::Doubted);
     if (progress.outside)
@@ -114,11 +121,38 @@ std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingPr
         kinds.push_back(OpenItemKind::SidesSwapped);
     if (const auto kind = notDone(first, second))
         kinds.push_back(*kind);
-    if (progress.verdict == Verdict::NoBandYet)
+    const auto isSaid = [&progress](Verdict verdict) {
+        return progress.verdict == verdict || progress.secondVerdict == verdict;
+    };
+    if (isSaid(Verdict::NoBandYet))
         kinds.push_back(OpenItemKind::NotJudged);
-    if (progress.verdict == Verdict::CannotTell && !progress.notSeen)
+    if (isSaid(Verdict::CannotTell) && progress.notSeen.empty())
         kinds.push_back(OpenItemKind::CannotTell);
     return kinds;
+}
+
+std::optional<CheckKind> firstOf(const std::vector<CheckKind>& parts)
+{
+    return parts.empty() ? std::nullopt : std::optional{parts.front()};
+}
+
+// Those that stand; one as it was found is not judged.
+std::vector<Reading> lockedOf(const CouplingFlow& flow, std::span<const Exclusion> exclusions)
+{
+    std::vector<Reading> locked = standing(flow.readings, exclusions);
+    std::erase_if(locked, [](const Reading& one) { return one.state != SeatState::Locked; });
+    return locked;
+}
+
+std::optional<Verdict> gravestOf(std::span<const Reading> readings, const Judge& judge,
+                                 std::optional<CheckKind> notSeen)
+{
+    std::optional<Verdict> gravest;
+    for (const Reading& reading : readings) {
+        const Verdict verdict = withoutSight(judge(reading), notSeen).verdict;
+        gravest = gravest ? graver(*gravest, verdict) : verdict;
+    }
+    return gravest;
 }
 
 // A doubt or an outside reading that no question was asked about stays open all the same.
@@ -138,16 +172,18 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     progress.doubted = doubt.open || (!doubt.ever && everSaidNo(content, coupling.id));
     const Asked outside = asked(content, coupling.id, QuestionKind::OutsideReading);
     progress.outside = outside.open || (!outside.ever && isOutsideAnywhere(content, coupling.id, judge));
+    progress.isSlip =
+        slipThatStops(content.questions, coupling.id, content.readings, content.exclusions, judge)
+            .has_value();
     progress.resolved = std::ranges::any_of(content.questions, [&coupling](const QuestionStory& story) {
         return story.question.coupling == coupling.id && !story.isOpen() && !story.resolution->answered;
     });
-    for (const Reading& reading : standing(first.readings, content.exclusions)) {
-        if (reading.state != SeatState::Locked)
-            continue; // as it was found, and not judged
-        progress.reading = reading.interval;
-        const Verdict verdict = withoutSight(judge(reading), progress.notSeen).verdict;
-        progress.verdict = progress.verdict ? graver(*progress.verdict, verdict) : verdict;
-    }
+    const std::vector<Reading> readings = lockedOf(first, content.exclusions);
+    if (!readings.empty())
+        progress.reading = readings.back().interval;
+    const auto notSeen = firstOf(progress.notSeen);
+    progress.verdict = gravestOf(readings, judge, notSeen);
+    progress.secondVerdict = gravestOf(lockedOf(second, content.exclusions), judge, notSeen);
     return progress;
 }
 
@@ -217,12 +253,10 @@ void reviewCouplings(RecordReview& review, const RecordContent& content, const R
         const CouplingFlow first = flowOf(content, coupling, Turn::First);
         const CouplingFlow second = flowOf(content, coupling, Turn::Second);
         const CouplingProgress progress = progressOf(content, coupling, first, second, judge);
+        for (const CheckKind part : progress.notSeen)
+            review.openItems.push_back({coupling.name, OpenItemKind::NotSeen, {}, part});
         for (const OpenItemKind kind : kindsOf(content, progress, first, second))
-            review.openItems.push_back({coupling.name,
-                                        kind,
-                                        {},
-                                        kind == OpenItemKind::NotSeen ? progress.notSeen : std::nullopt,
-                                        progress.parts.pull});
+            review.openItems.push_back({coupling.name, kind, {}, {}, progress.parts.pull, progress.isSlip});
         review.couplings.push_back(progress);
     }
 }

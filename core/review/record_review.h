@@ -28,10 +28,14 @@ struct CouplingProgress
     std::optional<GapInterval> reading; // the first person's latest that counts
     std::optional<Verdict> verdict;     // the gravest of the first person's readings that count
     bool interrupted = false;
-    std::optional<JointStop> stop;    // nothing else is asked here
-    std::optional<CheckKind> notSeen; // “cannot see” was answered, and nobody has seen it since
-    bool doubted = false;             // “no” was answered, and nobody has said yet what it was
+    std::optional<JointStop> stop; // nothing else is asked here
+    std::vector<CheckKind>
+        notSeen; // “cannot see” was answered, by either person, and nobody has seen it since
+    // The second person's own readings, likewise the gravest; none where nobody read a second time.
+    std::optional<Verdict> secondVerdict;
+    bool doubted = false;  // “no” was answered, and nobody has said yet what it was
     bool outside = false;  // a reading lay outside, by either person, and nobody has said yet what it was
+    bool isSlip = false;   // and all that lay outside was taken back since, with a reason
     bool resolved = false; // a question about it was closed in this record; the mark stays
 };
 
@@ -83,6 +87,7 @@ struct OpenItem
     std::string by = {};                 // for SurfaceSetBack: the coupling that somebody was at
     std::optional<CheckKind> check = {}; // for NotSeen: what was not
     bool pulls = true;                   // for NoSecondPerson: that person pulls too
+    bool isSlip = false;                 // for OutsideReading: it was taken back, and the stop stays
 
     bool blocks() const { return kind != OpenItemKind::NotJudged && kind != OpenItemKind::CannotTell; }
 };

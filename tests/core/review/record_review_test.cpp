@@ -71,6 +71,18 @@ public:
         return *this;
     }
 
+    Record& bySecond()
+    {
+        m_content.readings.back().turn = Turn::Second;
+        return *this;
+    }
+
+    Record& aboutTheReading()
+    {
+        m_content.questions.back().question.reading = lastReading();
+        return *this;
+    }
+
     // Somebody has been at the coupling, so it starts again at the look.
     Record& resolve()
     {
@@ -360,6 +372,68 @@ TEST(RecordReview, ListsWhatTheGapCouldNotSayWithoutBlocking)
     EXPECT_EQ(Record::kinds(record.review(Verdict::NoBandYet)), Kinds{OpenItemKind::NotJudged});
     EXPECT_EQ(Record::kinds(record.review(Verdict::CannotTell)), Kinds{OpenItemKind::CannotTell});
     EXPECT_TRUE(record.review(Verdict::CannotTell).mayCloseComplete());
+}
+
+TEST(RecordReview, ListsEachPartThatEitherPersonCouldNotSee)
+{
+    Record record;
+    record.lookAndPull(Turn::First)
+        .answer(CheckKind::PlungerHome, Answer::CannotSee, Turn::First)
+        .ask(QuestionKind::CannotSee)
+        .about(CheckKind::PlungerHome)
+        .read(600_um)
+        .lookAndPull(Turn::Second)
+        .answer(CheckKind::SleeveAtStop, Answer::CannotSee, Turn::Second)
+        .ask(QuestionKind::CannotSee)
+        .about(CheckKind::SleeveAtStop);
+    const RecordReview review = record.review();
+    ASSERT_EQ(Record::kinds(review), (Kinds{OpenItemKind::NotSeen, OpenItemKind::NotSeen}));
+    EXPECT_EQ(review.openItems.front().check, CheckKind::PlungerHome);
+    EXPECT_EQ(review.openItems.back().check, CheckKind::SleeveAtStop);
+    EXPECT_FALSE(review.mayCloseComplete());
+}
+
+TEST(RecordReview, WhatTheSecondPersonCouldNotSeeIsListedBesideWhatTheFirstHasSeenMeanwhile)
+{
+    Record record;
+    record.lookAndPull(Turn::First)
+        .ask(QuestionKind::CannotSee)
+        .about(CheckKind::PlungerHome)
+        .closeQuestion()
+        .read(600_um)
+        .lookAndPull(Turn::Second)
+        .answer(CheckKind::SleeveAtStop, Answer::CannotSee, Turn::Second);
+    ASSERT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotSeen});
+    EXPECT_EQ(record.review().openItems.front().check, CheckKind::SleeveAtStop);
+}
+
+TEST(RecordReview, ListsThatTheSecondPersonsReadingCouldNotTell)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second).read(650_um).bySecond();
+    const RecordReview review = record.reviewWith([](const Reading& reading) {
+        return reading.turn == Turn::Second ? Verdict::CannotTell : Verdict::Inside;
+    });
+    EXPECT_EQ(Record::kinds(review), Kinds{OpenItemKind::CannotTell});
+    EXPECT_EQ(review.couplings.front().verdict, Verdict::Inside) << "the first person's own";
+}
+
+TEST(RecordReview, AStopByAReadingThatWasASlipStaysAndIsToldAsOne)
+{
+    const auto judge = [](const Reading& reading) {
+        return reading.interval.enters > 1000_um ? Verdict::Outside : Verdict::Inside;
+    };
+    Record record;
+    record.lookAndPull(Turn::First).read(1700_um).ask(QuestionKind::OutsideReading).aboutTheReading();
+    EXPECT_FALSE(record.reviewWith(judge).openItems.front().isSlip);
+    record.correct(470_um);
+    const RecordReview review = record.reviewWith(judge);
+    EXPECT_TRUE(review.couplings.front().stop);
+    ASSERT_EQ(review.openItems.front().kind, OpenItemKind::OutsideReading);
+    EXPECT_TRUE(review.openItems.front().isSlip);
+    record.read(1600_um);
+    EXPECT_FALSE(record.reviewWith(judge).openItems.front().isSlip)
+        << "another lies outside, and was no slip";
 }
 
 TEST(RecordReview, ANoStopsTheJointUntilItIsResolved)
