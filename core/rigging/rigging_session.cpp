@@ -107,6 +107,15 @@ void beginConnected(RiggingSession& session, const RecordNow& now)
         session.side = unsaid == now.sides.end() ? now.sides.front().side : unsaid->side;
 }
 
+// Whoever opens the program again while the second person is at work, or next, is not shown what the first
+// has found.
+Turn turnGoneOnWith(const RecordNow& now)
+{
+    const bool isSecondNext = now.isDone(Turn::First) && !now.isDone(Turn::Second);
+    return isSecondNext || std::ranges::any_of(now.couplings, &CouplingNow::isSecondUnderWay) ? Turn::Second
+                                                                                              : Turn::First;
+}
+
 } // namespace
 
 bool CouplingNow::isConnectedBy(PersonId person) const
@@ -119,6 +128,11 @@ std::optional<NotSecond> CouplingNow::whyNotSecond(PersonId person) const
     if (isAmong(person, firstPersons))
         return NotSecond::DidItFirst;
     return isConnectedBy(person) && !isNobodyApart ? std::optional{NotSecond::ConnectedIt} : std::nullopt;
+}
+
+bool CouplingNow::isSecondUnderWay() const
+{
+    return isWaiting(Turn::Second) && (second.begun || second.interrupted || second.last);
 }
 
 Independence independenceOf(PersonId person, std::span<const SideNow> sides)
@@ -142,6 +156,11 @@ const CouplingNow* RecordNow::find(CouplingId coupling) const
 bool RecordNow::isDone(Turn turn) const
 {
     return std::ranges::none_of(couplings, [turn](const CouplingNow& one) { return one.isWaiting(turn); });
+}
+
+bool RecordNow::isHiddenFromSecond() const
+{
+    return std::ranges::any_of(couplings, &CouplingNow::isHiddenFromSecond);
 }
 
 RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> couplings,
@@ -247,8 +266,10 @@ RiggingSession settledOn(RiggingSession session, const RecordNow* now)
             anew.place = session.place; // it shows a record that was closed, whatever is open now
         if (session.place.kind == RecordPlace::Kind::Paper && !now)
             anew.place = session.place; // nothing is begun yet
-        if (now)
+        if (now) {
             anew.record = now->record;
+            anew.turn = turnGoneOnWith(*now);
+        }
         session = std::move(anew);
     }
     if (!now)

@@ -63,6 +63,10 @@ struct CouplingNow
     bool isWaiting(Turn turn) const { return !stop && !isDone(turn); }
     // Nothing is left to do here for whoever works in this turn; the second person waits for nobody.
     bool isDone(Turn turn) const { return first.isDone() && (turn == Turn::First || second.isDone()); }
+    // The second person has neither finished here nor kept a reading of their own.
+    bool isHiddenFromSecond() const { return !stop && !second.isDone() && !second.last; }
+    // Somebody has been at it as the second person, and is not done.
+    bool isSecondUnderWay() const;
 };
 
 struct SurfaceNow
@@ -102,6 +106,8 @@ struct RecordNow
     const CouplingNow* find(CouplingId coupling) const;
     // Nothing is left to do in this turn, or nothing that may be done.
     bool isDone(Turn turn) const;
+    // At some joint the second person has yet to find for themselves what the first has found.
+    bool isHiddenFromSecond() const;
 };
 
 // Flows, first persons and who connected these couplings, which are in use; surfaces are the caller's.

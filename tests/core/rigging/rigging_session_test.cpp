@@ -809,6 +809,48 @@ TEST(FromPaper, LeavingACouplingHalfTypedIsNoInterruptionOfTheRigging)
     EXPECT_EQ(goTo(session, now, at(2), kNoon).facts.size(), 1U);
 }
 
+TEST(RiggingSession, OpenedAgainInTheMiddleOfTheSecondInspectionItIsStillTheSecondPersonsAndNobodyIsChosen)
+{
+    RecordNow now = aRecord();
+    EXPECT_EQ(settledOn({}, &now).turn, Turn::First);
+    couplingIn(now, 1).first = finished();
+    EXPECT_EQ(settledOn({}, &now).turn, Turn::First) << "the first person has more to do";
+    couplingIn(now, 1).second.interrupted = true;
+    const RiggingSession again = settledOn({}, &now);
+    EXPECT_EQ(again.turn, Turn::Second);
+    EXPECT_EQ(again.place, at(1));
+    EXPECT_FALSE(again.second);
+}
+
+TEST(RiggingSession, OpenedAgainWhereTheFirstPersonIsDoneItIsTheSecondPersonsUntilBothAre)
+{
+    RecordNow now = aRecord();
+    for (CouplingNow& one : now.couplings)
+        one.first = finished();
+    EXPECT_EQ(settledOn({}, &now).turn, Turn::Second);
+    for (CouplingNow& one : now.couplings)
+        one.second = finished();
+    EXPECT_EQ(settledOn({}, &now).turn, Turn::First);
+}
+
+TEST(RiggingSession, TheFirstResultIsHiddenUntilTheSecondPersonHasReadOrFinished)
+{
+    RecordNow now = aRecord();
+    now.couplings.resize(1);
+    CouplingNow& one = couplingIn(now, 1);
+    one.first = finished();
+    one.second = looked();
+    EXPECT_TRUE(now.isHiddenFromSecond());
+    one.second.last = Reading{};
+    EXPECT_FALSE(now.isHiddenFromSecond());
+    one.second.last.reset();
+    one.second = finished();
+    EXPECT_FALSE(now.isHiddenFromSecond());
+    one.second = looked();
+    one.stop = JointStop{};
+    EXPECT_FALSE(now.isHiddenFromSecond()) << "everybody is told what stopped a joint";
+}
+
 TEST(RiggingSession, SaysOfAPersonWhichSidesTheyConnectedAndOfWhichNobodyKnows)
 {
     const std::vector<SideNow> sides{
