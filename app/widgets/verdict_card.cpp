@@ -49,6 +49,7 @@ VerdictCard::VerdictCard(QWidget* parent) : QFrame{parent}
     m_word = new QLabel;
     m_word->setProperty("kind", "verdict");
     m_word->setObjectName("verdictWord");
+    m_word->setWordWrap(true); // at large text “and nobody has resolved it” is wider than a small window
     m_explanation = new QLabel;
     m_explanation->setWordWrap(true);
     m_explanation->setObjectName("verdictExplanation");
@@ -113,10 +114,17 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
     m_explanation->setText(isWorse ? StandingWords::thisReading(judgement.verdict, explanation)
                                    : explanation);
     const Verdict careful = *m_says == Says::Outside ? Verdict::Outside : judgement.verdict;
-    m_caution->setText(VerdictWords::caution(careful, callName, callPhone));
+    m_caution->setText(cautionFor(careful, callName, callPhone));
     m_more->setText(VerdictWords::more(judgement));
     showParts(true);
     describe();
+}
+
+QString VerdictCard::cautionFor(Verdict verdict, const QString& callName, const QString& callPhone) const
+{
+    return verdict == Verdict::Outside && !m_paperDay.isEmpty()
+               ? VerdictWords::outsideThen(m_paperDay)
+               : VerdictWords::caution(verdict, callName, callPhone);
 }
 
 void VerdictCard::showStopped()
@@ -136,7 +144,7 @@ void VerdictCard::showAsFound(const GapInterval& reading, const CouplingStanding
     m_mark->show(*m_says);
     m_word->setText(StandingWords::inFull(found));
     m_explanation->setText(StandingWords::asFound(reading));
-    m_caution->setText(VerdictWords::caution(Verdict::Outside, callName, callPhone));
+    m_caution->setText(cautionFor(Verdict::Outside, callName, callPhone));
     m_more->clear();
     showParts(true);
     describe();

@@ -30,6 +30,8 @@ public:
     explicit VerdictCard(QWidget* parent = nullptr);
 
     void setLook(const Look& look);
+    // The day of a rigging that is typed in from a paper of another day: nothing is stopped on it any more.
+    void setPaperDay(const QString& day) { m_paperDay = day; }
     void show(const Judgement& judgement, const GapInterval& reading, const CouplingStanding& standing,
               const QString& callName, const QString& callPhone);
     // A reading of a joint that was found part-seated: not judged, and enough to stop.
@@ -52,6 +54,7 @@ public:
     std::optional<Says> says() const { return m_says; }
 
 private:
+    QString cautionFor(Verdict verdict, const QString& callName, const QString& callPhone) const;
     void setRank(const char* rank);
     void showParts(bool shown);
     void describe();
@@ -67,6 +70,7 @@ private:
     bool m_isMoreAsked = false;
     QLabel* m_movement = nullptr;
     QLabel* m_kept = nullptr;
+    QString m_paperDay;
 };
 
 } // namespace rig

@@ -236,6 +236,12 @@ QString ControlWords::hint(SurfaceCheckKind kind)
 }
 
 QString ControlWords::keys() { return tr("Y, N, C answer the framed question. P, U, D go to a figure."); }
+QString ControlWords::readTheStopFirst()
+{
+    return tr("Stopped: read what stands here before anything else. Enter once more goes on; this surface "
+              "stays stopped, and nothing further is tried on it.");
+}
+
 QString ControlWords::next() { return tr("Next surface  (Enter)"); }
 
 QString ControlWords::stop() { return tr("Stop"); }
@@ -323,6 +329,8 @@ const std::optional<ManualDeflection>& manualOf(const Surface& surface, MeasureK
 
 } // namespace
 
+QString ControlWords::keyAtSurface() { return tr("A", "key for who is at the surface"); }
+QString ControlWords::keyInCockpit() { return tr("I", "key for who is in the cockpit"); }
 QString ControlWords::keyPlay() { return tr("P", "key for free play"); }
 QString ControlWords::keyUp() { return tr("U", "key for the deflection up"); }
 QString ControlWords::keyDown() { return tr("D", "key for the deflection down"); }

@@ -16,6 +16,8 @@ class ControlWords
 
 public:
     // One letter each, as shown.
+    static QString keyAtSurface();
+    static QString keyInCockpit();
     static QString keyPlay();
     static QString keyUp();
     static QString keyDown();
@@ -71,6 +73,7 @@ public:
     static QString reversed(const QString& surface);
     static QString didNothing(const QString& surface);
     static QString saidNo(const QString& surface, SurfaceCheckKind kind);
+    static QString readTheStopFirst();
     static QString leaveAndCall(const QString& name, const QString& phone);
     static QString cannotSeeHere();
 

@@ -87,7 +87,16 @@ QString EntryWords::meaning(const GaugeReading& reading)
         return tr("%1 is still loose").arg(formats.gap(interval.enters));
     if (interval.enters == Gap{})
         return tr("%1 does not enter").arg(formats.gap(*interval.refuses));
-    return tr("%1 enters, %2 does not").arg(formats.gap(interval.enters), formats.gap(*interval.refuses));
+    const QString both =
+        tr("%1 enters, %2 does not").arg(formats.gap(interval.enters), formats.gap(*interval.refuses));
+    return reading.technique == Technique::Stack
+               ? tr("%1 (%2)", "what a reading says, why it is wider").arg(both, widenedByStacking())
+               : both;
+}
+
+QString EntryWords::widenedByStacking()
+{
+    return tr("stacked leaves: widened by %1 mm").arg(Formats{}.gap(kStackFilm));
 }
 
 QString EntryWords::enterTakes(const GaugeReading& reading)

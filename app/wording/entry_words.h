@@ -22,6 +22,7 @@ public:
     // What a reading says: "0.60 enters, 0.65 does not".
     static QString meaning(const GaugeReading& reading);
     // `typed` and what Enter will make of it.
+    static QString widenedByStacking(); // by the film between two leaves
     static QString enterTakes(const GaugeReading& reading);
 
     static QString leaf(const GaugeStep& step);     // "0.60"; a stack on two lines

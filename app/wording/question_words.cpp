@@ -171,6 +171,13 @@ QString QuestionWords::statedBy(const QString& person, const QString& moment)
                             : tr("Stated by %1 on %2.").arg(person, moment);
 }
 
+QString QuestionWords::statedOnPaper(const QString& person, const QString& day, const QString& typed)
+{
+    return person.isEmpty()
+               ? tr("It stands on the paper of %1, typed in on %2; nobody was named.").arg(day, typed)
+               : tr("Stated by %1 on the paper of %2, typed in on %3.").arg(person, day, typed);
+}
+
 QString QuestionWords::inRecord(const QString& moment, bool isOpen)
 {
     return isOpen ? tr("In the rigging record begun %1, which is still open.").arg(moment)

@@ -52,6 +52,8 @@ public:
     static QString swapped();
     static QString inDoubt(int readings, const QString& gauge, const QString& day);
     static QString statedBy(const QString& person, const QString& moment);
+    // The days of the rigging and of the typing.
+    static QString statedOnPaper(const QString& person, const QString& day, const QString& typed);
     static QString inRecord(const QString& moment, bool isOpen);
     static QString closedBy(const QString& person, const QString& moment, const QString& enteredBy);
     static QString foundLabel();

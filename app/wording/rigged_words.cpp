@@ -1,10 +1,19 @@
 #include "app/wording/rigged_words.h"
 
+#include "app/wording/entry_words.h"
 #include "app/wording/formats.h"
 
 #include <cmath>
 
 namespace rig {
+
+QString RiggedWords::keyPerson() { return tr("B", "key for measured by"); }
+QString RiggedWords::keyGauge() { return tr("G", "key for the gauge"); }
+
+QString RiggedWords::withKey(const QString& what, const QString& key)
+{
+    return tr("%1  (%2)", "what is chosen or pressed, and its key").arg(what, key);
+}
 
 QString RiggedWords::keyYes() { return tr("Y", "key for the answer yes"); }
 QString RiggedWords::keyNo() { return tr("N", "key for the answer no"); }
@@ -425,7 +434,7 @@ QString RiggedWords::interval(const QString& interval, Technique technique)
 {
     switch (technique) {
     case Technique::Stack:
-        return tr("%1, two leaves stacked").arg(interval);
+        return tr("%1, %2", "reading, why it is wider").arg(interval, EntryWords::widenedByStacking());
     case Technique::NoLeafEnters:
         return tr("%1: no leaf enters").arg(interval);
     case Technique::ThickestLoose:
@@ -518,7 +527,6 @@ QString RiggedWords::readTheStopFirst()
         "joint stays stopped, and no hand on it.");
 }
 
-QString RiggedWords::tagAndPhotograph() { return tr("Tag the cockpit. Photograph the joint as found."); }
 QString RiggedWords::stoppedHere() { return tr("It stops here. Nothing else is asked of this joint."); }
 
 QString RiggedWords::stoppedHereMeasure()
@@ -528,6 +536,11 @@ QString RiggedWords::stoppedHereMeasure()
 }
 
 QString RiggedWords::stopHere() { return tr("stop, leave it as it is"); }
+
+QString RiggedWords::stopFor(const QString& standing)
+{
+    return tr("%1 · stop", "how it stands").arg(standing);
+}
 
 QString RiggedWords::correct() { return tr("Wrong leaf  (%1)").arg(keyCorrect()); }
 QString RiggedWords::correctTitle() { return tr("Wrong leaf pressed"); }
@@ -601,9 +614,11 @@ QString RiggedWords::correctedBeforeTheBreak(const QString& interval)
 QString RiggedWords::lastTwelve() { return tr("Last twelve readings"); }
 QString RiggedWords::secondBlind() { return tr("Your own look and pull. The first result is hidden."); }
 
-QString RiggedWords::secondOptional()
+QString RiggedWords::secondOptional(bool isHidden)
 {
-    return tr("An own reading is welcome and not required. Nothing of the first person's is shown.");
+    if (!isHidden)
+        return tr("A reading of your own is welcome and not required.");
+    return tr("A reading of your own is welcome and not required. Nothing of the first person's is shown.");
 }
 
 QString RiggedWords::notSeenHere(CheckKind kind)

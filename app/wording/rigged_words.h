@@ -17,6 +17,9 @@ class RiggedWords
 
 public:
     // One letter each, as shown on the buttons.
+    static QString keyPerson(); // the chooser of who works
+    static QString keyGauge();
+    static QString withKey(const QString& what, const QString& key);
     static QString keyYes();
     static QString keyNo();
     static QString keyCannotSee();
@@ -131,11 +134,11 @@ public:
     static QString saidNo(const QString& coupling, CheckKind kind);
     static QString readOutside(const QString& coupling);
     static QString isStopped(const QString& coupling);
-    static QString tagAndPhotograph();
     static QString readTheStopFirst();
     static QString stoppedHere();
     static QString stoppedHereMeasure();
     static QString stopHere();
+    static QString stopFor(const QString& standing);
     static QString correct();
     static QString correctTitle();
     static QString correctQuestion();
@@ -159,7 +162,7 @@ public:
     static QString movement(const QString& sign);
     static QString lastTwelve();
     static QString secondBlind();
-    static QString secondOptional();
+    static QString secondOptional(bool isHidden);
     static QString notSeenHere(CheckKind kind);
     static QString looked(CheckKind kind, Answer answer); // once it is seen or felt
     static QString showLook();

@@ -176,6 +176,13 @@ QString VerdictWords::stoppedCaution()
     return tr("The stop at this joint stands, whatever its gap says. Any gap is one sign only.");
 }
 
+QString VerdictWords::outsideThen(const QString& day)
+{
+    return tr("It was read on %1. Say in the questions (Ctrl+6) who resolved it, what was found and what was "
+              "done.")
+        .arg(day);
+}
+
 QString VerdictWords::caution(Verdict verdict, const QString& callName, const QString& callPhone)
 {
     switch (verdict) {

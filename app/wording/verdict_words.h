@@ -28,6 +28,7 @@ public:
     static QString showLess();
     // What to do now. The last words are always that the gap is one sign only.
     static QString stoppedCaution();
+    static QString outsideThen(const QString& day); // in place of the caution, of a day gone by
     static QString caution(Verdict verdict, const QString& callName, const QString& callPhone);
 
 private:

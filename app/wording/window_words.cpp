@@ -1,5 +1,13 @@
 #include "app/wording/window_words.h"
 
+#include "app/wording/connected_words.h"
+#include "app/wording/control_words.h"
+#include "app/wording/joint_play_words.h"
+#include "app/wording/paper_words.h"
+#include "app/wording/rigged_words.h"
+#include "app/wording/summary_words.h"
+#include "app/wording/verdict_words.h"
+
 namespace rig {
 
 QString WindowWords::programName() { return QStringLiteral("Rigband"); }
@@ -106,26 +114,62 @@ QString WindowWords::knowLater()
 
 QString WindowWords::keysText()
 {
+    return QStringList{keysEverywhere(), keysOfRiggedToday(), keysOfOtherPages()}.join(
+        QStringLiteral("\n\n"));
+}
+
+QString WindowWords::keysEverywhere()
+{
     return tr("Everywhere\n"
               "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
               "Ctrl+K: choose the airframe.\n"
               "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
-              "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.\n"
-              "\n"
-              "Rigged today\n"
-              "At the start: L: the last record. R: I have read the notes. P: from paper. Enter: start.\n"
-              "Who connected: digits: a name. 0: not known. Enter: next side.\n"
-              "Y: yes. N: no. C: cannot see. F: felt, not seen.\n"
-              "Digits with point or comma, then Enter: a reading.\n"
-              "M: measure again. W: wrong leaf. X: strike a reading. P: joint play. L: the look. D: more "
-              "about the verdict.\n"
-              "S: second person. F8: the second person types their own column. Enter: next.\n"
-              "Control check: arrows: which way it moved. N: it does nothing. P, U, D: a figure.\n"
-              "Where a reason is asked: Alt+1, Alt+2 …: an offered one.\n"
-              "Page Up, Page Down: another coupling. Esc: interrupt.\n"
-              "A closed record: P: as PDF. B: back.\n"
-              "\n"
-              "Trends\n"
+              "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.");
+}
+
+QString WindowWords::keysOfRiggedToday()
+{
+    const auto keyed = [](const QString& sentence, const QStringList& keys) {
+        QString told = sentence;
+        for (const QString& key : keys)
+            told = told.arg(key);
+        return told;
+    };
+    return QStringList{
+        tr("Rigged today"),
+        keyed(
+            tr("At the start: %1: the last record. %2: I have read the notes. %3: from paper. Enter: start."),
+            {SummaryWords::keyLast(), RiggedWords::keyNoteRead(), PaperWords::keyEnter()}),
+        keyed(tr("Who connected: digits: a name. %1: not known. Enter: next side."),
+              {ConnectedWords::keyNotKnown()}),
+        keyed(tr("%1: who looks and measures. %2: the leaf set or gauge."),
+              {RiggedWords::keyPerson(), RiggedWords::keyGauge()}),
+        keyed(tr("%1: yes. %2: no. %3: cannot see. %4: felt, not seen."),
+              {RiggedWords::keyYes(), RiggedWords::keyNo(), RiggedWords::keyCannotSee(),
+               RiggedWords::keyFelt()}),
+        tr("Digits with point or comma, then Enter: a reading."),
+        keyed(tr("%1: measure again. %2: wrong leaf. %3: strike a reading. %4: joint play. %5: the look. %6: "
+                 "more about the verdict."),
+              {RiggedWords::keyMeasureAgain(), RiggedWords::keyCorrect(), RiggedWords::keyStrike(),
+               JointPlayWords::key(), RiggedWords::keyLook(), VerdictWords::keyMore()}),
+        keyed(tr("%1: second person. %2: the second person types their own column. Enter: next, or what has "
+                 "the "
+                 "focus."),
+              {RiggedWords::keySecondPerson(), PaperWords::keySecondTypes()}),
+        keyed(tr("Control check: %1: who is at the surface. %2: who is in the cockpit. Arrows: which way it "
+                 "moved. %3: it does nothing. %4, %5, %6: a figure."),
+              {ControlWords::keyAtSurface(), ControlWords::keyInCockpit(), ControlWords::keyNothing(),
+               ControlWords::keyPlay(), ControlWords::keyUp(), ControlWords::keyDown()}),
+        tr("Where a reason is asked: Alt+1, Alt+2 …: an offered one."),
+        tr("Page Up, Page Down: another coupling. Esc: interrupt."),
+        keyed(tr("A closed record: %1: as PDF. %2: back."),
+              {SummaryWords::keyPrint(), SummaryWords::keyBack()})}
+        .join(QLatin1Char('\n'));
+}
+
+QString WindowWords::keysOfOtherPages()
+{
+    return tr("Trends\n"
               "Left, Right: move along. Plus, Minus: closer, wider. 0: everything.\n"
               "Up, Down: another reading. D, R: by date, by rigging. T: table.\n"
               "A: all couplings together. P: the period. Ctrl+C: copy the chosen rows.\n"

@@ -57,6 +57,11 @@ public:
 
     static QString knowLater();
     static QString keysText();
+
+private:
+    static QString keysEverywhere();
+    static QString keysOfRiggedToday(); // as they are bound
+    static QString keysOfOtherPages();
 };
 
 } // namespace rig

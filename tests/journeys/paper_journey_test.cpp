@@ -322,6 +322,28 @@ TEST_P(PaperJourney, SaysOnEveryPanelThatARiggingIsOpen)
     EXPECT_TRUE(text("riggingNews").contains("Close it first")) << text("riggingNews").toStdString();
 }
 
+TEST_P(PaperJourney, ReturnBeginsItAlsoWithTheFocusOnWhetherItWasTakenApart)
+{
+    fillHead("2026-04-04", {}); // refused without its hour
+    part<QLineEdit>(page, "paperTime").setText("09:30");
+    typist.goTo("paperApart");
+    press(Qt::Key_Return);
+    EXPECT_EQ(content().record.begins.localDay(), dayOf(2026, 4, 4));
+}
+
+TEST_P(PaperJourney, AStopOnItIsNoAdviceForTodayButAsksWhatWasDone)
+{
+    fillHead("2026-04-04");
+    leaveSeasonList();
+    type("yyn");
+    Typist::look();
+    EXPECT_TRUE(part(page, "stopCard").isVisible());
+    EXPECT_TRUE(text("stopCall").startsWith("Found on 4 April 2026, as the paper says."))
+        << text("stopCall").toStdString();
+    EXPECT_EQ(text("stopTodo").indexOf("Tag the cockpit"), -1);
+    EXPECT_TRUE(text("stopTodo").startsWith("If nobody has resolved it, the stop holds today too"));
+}
+
 TEST_P(PaperJourney, RefusesADayThatCannotBe)
 {
     const std::pair<const char*, const char*> table[] = {

@@ -207,6 +207,19 @@ TEST_F(Presses, AnEnterTypedAheadDoesNotTakeAwayAStopThatNobodyHasRead)
     EXPECT_EQ(textOf(*page, "couplingTitle"), "Right aileron") << "it was read";
 }
 
+TEST_F(Presses, OfAStoppedJointNothingStandsThereThatIsNotAsked)
+{
+    beginAtTheFirstJoint();
+    EXPECT_TRUE(part(*page, "tilePull").isVisible());
+    type("yyn");
+    for (const char* unasked : {"tilePull", "tileSecured", "leafRow"})
+        EXPECT_FALSE(part(*page, unasked).isVisible()) << unasked;
+    EXPECT_TRUE(part(*page, "tile2").isVisible()) << "what was answered stays";
+    type("s");
+    EXPECT_FALSE(part(*page, "tile0").isVisible());
+    EXPECT_EQ(textOf(*page, "verdictExplanation"), "It stops here. Nothing else is asked of this joint.");
+}
+
 TEST_F(Presses, AStoppedJointSaysSoInTheSecondPersonsListToo)
 {
     beginAtTheFirstJoint();

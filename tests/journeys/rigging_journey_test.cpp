@@ -7,6 +7,7 @@
 #include "tests/support/typing.h"
 #include "tests/support/who_connected.h"
 
+#include <QAbstractItemView>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QKeyEvent>
@@ -800,6 +801,105 @@ TEST_P(RiggingJourney, StrikingAnOutsideReadingClosesNoQuestion)
     EXPECT_FALSE(part(page, "leafRow").isEnabled()) << "it is left as it is until that is resolved";
     type("m");
     EXPECT_TRUE(part(page, "leafRow").isEnabled()) << "unless somebody asks for it";
+}
+
+TEST_P(RiggingJourney, OpenedAgainInTheSecondInspectionItShowsNothingOfTheFirst)
+{
+    begin();
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    type("yys");
+    Typist::look();
+    chooseIn(page, "measuredBy", 2);
+    type("y");
+    EXPECT_TRUE(page.isBlind());
+    page.leave();
+    RiggedTodayPage again{store.records(), store.clock(), prompts};
+    again.resize(1280, 744);
+    again.show();
+    again.showAirframe(hangar.airframe);
+    Typist::look();
+    EXPECT_TRUE(again.isBlind());
+    EXPECT_EQ(textOf(again, "couplingTitle"), "Left aileron");
+    EXPECT_FALSE(part(again, "verdictWord").isVisible());
+    EXPECT_EQ(part<QComboBox>(again, "measuredBy").currentIndex(), 0) << "nobody is filled in";
+    EXPECT_TRUE(part(again, "recordRow2").accessibleDescription().contains("hidden"));
+}
+
+TEST_P(RiggingJourney, OnceTheSecondPersonHasFinishedNothingIsSaidToBeHidden)
+{
+    begin();
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    type("yys");
+    Typist::look();
+    chooseIn(page, "measuredBy", 2);
+    type("y");
+    EXPECT_EQ(text("couplingNotice"), "Your own look and pull. The first result is hidden.");
+    type("yyy");
+    Typist::look();
+    EXPECT_FALSE(part(page, "couplingNotice").isVisible());
+    EXPECT_EQ(text("verdictExplanation").indexOf("Nothing of the first"), -1);
+}
+
+TEST_P(RiggingJourney, AStopByASlipOfTypingTellsTheCorrectionAndStays)
+{
+    begin();
+    type("yyy0.9");
+    press(Qt::Key_Return);
+    prompts.texts.push_back("slip of the finger");
+    type("w");
+    Typist::look();
+    type("0.5");
+    press(Qt::Key_Return);
+    Typist::look();
+    EXPECT_TRUE(part(page, "stopCard").isVisible());
+    EXPECT_EQ(text("stopWhy"),
+              "Left aileron: 0.90–0.95 mm lay outside the band. It was corrected to 0.50–0.55 mm by M. Oren: "
+              "“slip of the "
+              "finger”. The stop stays until a named person has said what was found and done (Ctrl+6).");
+    Look large;
+    large.fonts.scale = 1.5;
+    page.setLook(large);
+    page.resize(1024, 684);
+    Typist::look();
+    const auto* scroll = part<QWidget>(page, "stopCard").parentWidget()->parentWidget();
+    EXPECT_LE(part<QWidget>(page, "stopCard").parentWidget()->width(), scroll->width())
+        << "nothing is wider than its window";
+}
+
+TEST_P(RiggingJourney, AKeyOpensWhoMeasuresAndWhatWithAndTheKeysGoOnWhereTheyLeftOff)
+{
+    begin();
+    type("b");
+    Typist::look();
+    auto& person = part<QComboBox>(page, "measuredBy");
+    EXPECT_TRUE(person.view()->isVisible());
+    person.hidePopup();
+    type("g");
+    Typist::look();
+    EXPECT_TRUE(part<QComboBox>(page, "measuredWith").view()->isVisible());
+    part<QComboBox>(page, "measuredWith").hidePopup();
+    chooseIn(page, "measuredWith", 1);
+    EXPECT_TRUE(page.hasFocus());
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(content().readings.size(), 1U);
+}
+
+TEST_P(RiggingJourney, EnterPressesTheButtonThatHasTheFocusAndNothingElsewhere)
+{
+    begin();
+    type("yyy0.5");
+    press(Qt::Key_Return);
+    type("yy");
+    Typist::look();
+    auto& again = part<QPushButton>(page, "measureAgain");
+    again.setFocus();
+    press(Qt::Key_Return);
+    Typist::look();
+    EXPECT_EQ(text("couplingTitle"), "Left aileron");
+    EXPECT_TRUE(part(page, "leafRow").isEnabled()) << "it was measured again";
 }
 
 TEST_P(RiggingJourney, NothingIsStruckWithoutAReason)

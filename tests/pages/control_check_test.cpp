@@ -4,12 +4,15 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 #include "app/pages/rigged_today/rigging_writer.h"
 #include "app/wording/control_words.h"
+#include "app/wording/rigged_words.h"
 #include "app/wording/surface_words.h"
+#include "app/wording/window_words.h"
 #include "core/store/ask.h"
 #include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -150,7 +153,12 @@ protected:
             QCoreApplication::processEvents();
     }
 
-    void choose(const char* box, int index) { chooseIn(panel, box, index); }
+    // The page takes the focus then.
+    void choose(const char* box, int index)
+    {
+        chooseIn(panel, box, index);
+        panel.setFocus();
+    }
 
     void chooseTwo()
     {
@@ -344,6 +352,45 @@ TEST_F(ControlCheckScreen, SaysStopAndWhomToCall)
     EXPECT_EQ(textOf(panel, "stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
     type("y");
     EXPECT_EQ(answers().size(), 3U) << "nothing is tried any further";
+}
+
+TEST_F(ControlCheckScreen, AnEnterTypedAheadDoesNotTakeAwayAStopThatNobodyHasRead)
+{
+    chooseTwo();
+    type("n\n");
+    EXPECT_EQ(textOf(panel, "surfaceTitle"), "Left aileron");
+    EXPECT_EQ(textOf(panel, "controlNotice"), ControlWords::readTheStopFirst().toStdString());
+    type("\n");
+    EXPECT_EQ(textOf(panel, "surfaceTitle"), "Right aileron") << "as the button says";
+}
+
+TEST_F(ControlCheckScreen, EnterDoesNothingWhereTheWholeCheckIsStopped)
+{
+    chooseTwo();
+    type("yy↓\n\n\n");
+    EXPECT_EQ(textOf(panel, "surfaceTitle"), "Left aileron");
+    EXPECT_FALSE(wentOn);
+}
+
+TEST(KeysList, NamesTheChoosersByTheKeysThatOpenThem)
+{
+    const QString keys = WindowWords::keysText();
+    for (const QString& line : {RiggedWords::keyPerson() + ": who looks and measures. " +
+                                    RiggedWords::keyGauge() + ": the leaf set",
+                                ControlWords::keyAtSurface() + ": who is at the surface. " +
+                                    ControlWords::keyInCockpit() + ": who"})
+        EXPECT_TRUE(keys.contains(line)) << line.toStdString();
+    EXPECT_FALSE(keys.contains('%')) << keys.toStdString();
+}
+
+TEST_F(ControlCheckScreen, AKeyOpensEachOfTheTwoNames)
+{
+    type("a");
+    EXPECT_TRUE(part<QComboBox>(panel, "atSurface").view()->isVisible());
+    part<QComboBox>(panel, "atSurface").hidePopup();
+    type("i");
+    EXPECT_TRUE(part<QComboBox>(panel, "inCockpit").view()->isVisible());
+    part<QComboBox>(panel, "inCockpit").hidePopup();
 }
 
 TEST_F(ControlCheckScreen, HoldsUpBesideDownAndLeftBesideRight)

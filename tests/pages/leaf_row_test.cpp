@@ -1,4 +1,6 @@
 #include "app/widgets/leaf_row.h"
+#include "app/wording/entry_words.h"
+#include "app/wording/rigged_words.h"
 #include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
@@ -248,6 +250,15 @@ TEST_F(LeafRowTest, AboveTheThickestLeafComeStacksWithTheirFilm)
     ASSERT_EQ(readings.size(), 1U);
     EXPECT_EQ(readings.front().interval, between(1200, 1260)) << "10 micrometres of film between two leaves";
     EXPECT_EQ(readings.front().technique, Technique::Stack);
+}
+
+TEST_F(LeafRowTest, WhatIsTypedOfAStackSaysThatAndByHowMuchItIsWider)
+{
+    const GaugeReading stack{between(1150, 1210), Technique::Stack};
+    EXPECT_EQ(EntryWords::enterTakes(stack).toStdString(),
+              "1.15 enters, 1.21 does not (stacked leaves: widened by 0.01 mm). Enter takes it.");
+    EXPECT_EQ(RiggedWords::interval("1.15–1.21 mm", Technique::Stack).toStdString(),
+              "1.15–1.21 mm, stacked leaves: widened by 0.01 mm");
 }
 
 TEST_F(LeafRowTest, ATaperGaugeShowsOnlyWhatIsTyped)

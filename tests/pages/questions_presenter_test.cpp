@@ -1,4 +1,6 @@
+#include "app/pages/questions/question_row_text.h"
 #include "app/pages/questions/questions_presenter.h"
+#include "app/wording/stop_words.h"
 #include "core/rigging/rigging_flow.h"
 #include "tests/support/hangar.h"
 #include "tests/support/sleeve_joint.h"
@@ -119,6 +121,41 @@ TEST_F(Questions, TellWhatWasAnsweredWhereAndByWhom)
     ASSERT_EQ(open().size(), 1U);
     EXPECT_EQ(open().front().place, "Left aileron");
     EXPECT_EQ(open().front().since, dayOf(2026, 5, 2));
+}
+
+TEST_F(Questions, OfARiggingFromPaperBearItsDayAndNoHour)
+{
+    RiggingRecord paper = hangar.record(noonOf(dayOf(2026, 4, 4)));
+    paper.enteredBy = hangar.oren;
+    answered(must(records().add(paper)), Answer::No);
+    const QuestionRow row = view().rows.front();
+    EXPECT_EQ(open().front().since, dayOf(2026, 4, 4));
+    EXPECT_EQ(stateOf(row), QString{"open since 4 April 2026"});
+    EXPECT_TRUE(
+        storyOf(row).contains("Stated by M. Oren on the paper of 4 April 2026, typed in on 2 May 2026."))
+        << storyOf(row).join(" | ").toStdString();
+}
+
+TEST_F(Questions, TellThatAReadingOutsideWasASlipAndThatTheStopStays)
+{
+    takeTwelve(store, hangar);
+    const RecordId record = aRecord();
+    const auto read = [&](int entersUm, std::optional<ReadingId> corrects) {
+        Reading reading = hangar.reading(between(entersUm, entersUm + 50), store.clock().now());
+        reading.record = record;
+        reading.corrects = corrects;
+        reading.note = corrects ? "slip of the finger" : "";
+        reading.stamp.by = hangar.oren;
+        return must(records().add(reading, std::nullopt));
+    };
+    const ReadingId slip = read(1700, {});
+    asked(QuestionKind::OutsideReading, record, slip);
+    EXPECT_FALSE(view().rows.front().slip);
+    read(500, slip);
+    const QStringList story = storyOf(view().rows.front());
+    EXPECT_TRUE(story.contains("It was corrected to 0.50–0.55 mm by M. Oren: “slip of the finger”."))
+        << story.join(" | ").toStdString();
+    EXPECT_TRUE(story.contains(StopWords::stays()));
 }
 
 TEST_F(Questions, ShowBothReadingsThatDisagreeInTheOrderOfTaking)

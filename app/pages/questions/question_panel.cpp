@@ -5,6 +5,7 @@
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
 #include "app/wording/question_words.h"
+#include "app/wording/stop_words.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -91,8 +92,11 @@ void QuestionPanel::display(const QuestionsView& view, const QuestionRow& row)
     m_foundLabel->setVisible(isDecided);
     m_doneLabel->setVisible(isDecided);
     m_callCard->setVisible(isOpen);
-    m_call->setText(QStringList{QuestionWords::call(QString::fromStdString(view.airframe.callName),
-                                                    QString::fromStdString(view.airframe.callPhone)),
+    const QString callName = QString::fromStdString(view.airframe.callName);
+    const QString callPhone = QString::fromStdString(view.airframe.callPhone);
+    // What came up on the day of a paper is long over, or stops the glider today as well.
+    m_call->setText(QStringList{row.story.question.onPaper ? StopWords::unlessResolved(callName, callPhone)
+                                                           : QuestionWords::call(callName, callPhone),
                                 QuestionWords::onlyWhenFound(), QuestionWords::onlyEntitled(),
                                 QuestionWords::neverByItself()}
                         .join(QLatin1Char(' ')));

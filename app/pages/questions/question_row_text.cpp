@@ -5,6 +5,7 @@
 #include "app/wording/formats.h"
 #include "app/wording/question_words.h"
 #include "app/wording/record_words.h"
+#include "app/wording/stop_words.h"
 
 namespace rig {
 
@@ -48,6 +49,19 @@ QStringList readingSentences(const QuestionRow& row)
                           : QuestionWords::reading(interval, person));
     }
     return sentences;
+}
+
+QStringList slipSentences(const QuestionRow& row)
+{
+    if (!row.slip)
+        return {};
+    const Formats formats;
+    const StopWords::Slip slip{formats.interval(row.slip->slip),
+                               row.slip->instead ? formats.interval(*row.slip->instead) : QString{},
+                               QString::fromStdString(row.slip->by),
+                               QString::fromStdString(row.slip->reason)};
+    return row.story.isOpen() ? QStringList{StopWords::afterwards(slip), StopWords::stays()}
+                              : QStringList{StopWords::afterwards(slip)};
 }
 
 QStringList answerSentences(const QuestionRow& row)
@@ -118,7 +132,7 @@ QString stateOf(const QuestionRow& row)
 {
     const Formats formats;
     if (row.story.isOpen())
-        return QuestionWords::openSince(formats.day(row.story.question.stamp.when.localDay()));
+        return QuestionWords::openSince(formats.day(row.story.question.day()));
     return QuestionWords::closedOn(formats.day(row.story.resolution->stamp.when.localDay()),
                                    QString::fromStdString(row.decidedBy));
 }
@@ -140,11 +154,14 @@ QString detailOf(const QuestionRow& row)
 QStringList storyOf(const QuestionRow& row)
 {
     const Formats formats;
-    QStringList sentences = answerSentences(row) + readingSentences(row);
+    QStringList sentences = answerSentences(row) + readingSentences(row) + slipSentences(row);
     if (const QString kind = kindSentence(row); !kind.isEmpty())
         sentences << kind;
-    sentences << QuestionWords::statedBy(QString::fromStdString(row.statedBy),
-                                         formats.moment(row.story.question.stamp.when));
+    const Question& question = row.story.question;
+    const QString statedBy = QString::fromStdString(row.statedBy);
+    sentences << (question.onPaper ? QuestionWords::statedOnPaper(statedBy, formats.day(question.day()),
+                                                                  formats.day(question.stamp.when.localDay()))
+                                   : QuestionWords::statedBy(statedBy, formats.moment(question.stamp.when)));
     if (row.recordBegins)
         sentences << QuestionWords::inRecord(formats.moment(*row.recordBegins), row.ofOpenRecord);
     if (row.story.resolution && row.story.resolution->answered && row.story.question.check)

@@ -3,6 +3,7 @@
 #include "core/airframe/saved_before.h"
 #include "core/review/comparisons.h"
 #include "core/review/quarantine_effect.h"
+#include "core/review/slips.h"
 #include "core/rigging/circuit_hand.h"
 #include "core/rigging/counts_as.h"
 #include "core/rigging/rigging_flow.h"
@@ -87,6 +88,24 @@ std::vector<AskedReading> readingsOf(const Question& question, const AirframeFac
     }
     asked.push_back({reading.interval, facts.nameOf(reading.person)});
     return asked;
+}
+
+std::optional<RowSlip> slipOf(const Question& question, const KnownAirframe& known)
+{
+    if (!question.coupling)
+        return std::nullopt;
+    const AirframeFacts& facts = known.facts();
+    const auto slip =
+        slipBehind(question, facts.readingsOf(*question.coupling), facts.exclusions,
+                   [&known](const Reading& one) { return judgeIn(known.history(one.coupling), one); });
+    if (!slip)
+        return std::nullopt;
+    RowSlip row{slip->slip.interval, {}, {}, slip->reason};
+    if (slip->instead)
+        row.instead = slip->instead->interval;
+    if (slip->stamp.by)
+        row.by = facts.nameOf(*slip->stamp.by);
+    return row;
 }
 
 // From the check that asked: the last one before the question.
@@ -226,6 +245,7 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         if (check)
             row.called = check->seen;
         row.readings = readingsOf(question, facts);
+        row.slip = slipOf(question, *known.value());
         if (const Gauge* gauge = question.gauge ? facts.gauge(*question.gauge) : nullptr)
             row.gauge = *gauge;
         row.inDoubt = inDoubt(question, facts);
@@ -286,8 +306,7 @@ Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) 
     const AirframeFacts& facts = *rest.value();
     std::vector<OpenQuestion> open;
     for (const QuestionStory& story : openAmong(facts.questions))
-        open.push_back(
-            {story.question.kind, facts.placeOf(story.question), story.question.stamp.when.localDay()});
+        open.push_back({story.question.kind, facts.placeOf(story.question), story.question.day()});
     return open;
 }
 

@@ -21,6 +21,15 @@ struct AskedReading
     std::string person;
 };
 
+// What was said of the reading outside afterwards: that it was a slip.
+struct RowSlip
+{
+    GapInterval slip;
+    std::optional<GapInterval> instead; // empty: it was struck
+    std::string by;
+    std::string reason;
+};
+
 // Readings that are in doubt since a gauge is.
 struct ReadingsInDoubt
 {
@@ -56,7 +65,8 @@ struct QuestionRow
     std::optional<Answer> answer;       // of a check or a control check
     std::optional<Movement> called;     // of a surface: what was called at it
     std::vector<AskedReading> readings; // the one outside, or the two that disagree, in time order
-    std::optional<Gauge> gauge;         // that is in doubt
+    std::optional<RowSlip> slip;
+    std::optional<Gauge> gauge; // that is in doubt
     std::optional<ReadingsInDoubt> inDoubt;
     std::optional<BandWithoutDoubted> band;
     bool waitsForInspection = false; // nobody may close it before the whole joint was gone through

@@ -3,6 +3,7 @@
 #include "app/pages/rigged_today/answer_key.h"
 #include "app/pages/rigged_today/figure_section.h"
 #include "app/pages/rigged_today/labelled_choice.h"
+#include "app/pages/rigged_today/rigging_notices.h"
 #include "app/pages/rigged_today/stop_card.h"
 #include "app/pages/rigged_today/surface_chips.h"
 #include "app/widgets/choice_tile.h"
@@ -123,8 +124,12 @@ void ControlCheckPanel::buildTop(QVBoxLayout* layout)
     m_title = labelOf({}, "title", "surfaceTitle");
     names->addWidget(m_title);
     top->addLayout(names, 1);
-    m_atSurface = addLabelledChoice(top, ControlWords::atSurface(), "atSurface").box;
-    m_inCockpit = addLabelledChoice(top, ControlWords::inCockpit(), "inCockpit").box;
+    const LabelledChoice atSurface = addLabelledChoice(top, ControlWords::atSurface(), "atSurface");
+    const LabelledChoice inCockpit = addLabelledChoice(top, ControlWords::inCockpit(), "inCockpit");
+    atSurface.label->setText(RiggedWords::withKey(ControlWords::atSurface(), ControlWords::keyAtSurface()));
+    inCockpit.label->setText(RiggedWords::withKey(ControlWords::inCockpit(), ControlWords::keyInCockpit()));
+    m_atSurface = atSurface.box;
+    m_inCockpit = inCockpit.box;
     for (ChoiceBox* box : {m_atSurface, m_inCockpit})
         connect(box, &QComboBox::activated, this, [this] {
             emit peopleChosen({m_atSurface->chosen<PersonId>(), m_inCockpit->chosen<PersonId>()});
@@ -211,6 +216,7 @@ void ControlCheckPanel::display(const RiggedTodayView& view, const RiggingSessio
     if (isElsewhere)
         beginSurface();
     showSheet();
+    m_isStopRead = m_isStopRead && !isElsewhere && isStopped();
 }
 
 void ControlCheckPanel::beginSurface()
@@ -260,23 +266,23 @@ bool ControlCheckPanel::mayTry() const
     return m_session.checkPeople.areTwo();
 }
 
+QString ControlCheckPanel::whyStopped() const
+{
+    if (!m_sheet.reversed)
+        return ControlWords::saidNo(m_title->text(), *m_sheet.progress.stop);
+    const QString name = QString::fromStdString(m_sheet.reversed->name);
+    return m_sheet.didNothing ? ControlWords::didNothing(name) : ControlWords::reversed(name);
+}
+
 void ControlCheckPanel::showPeople()
 {
     for (ChoiceBox* box : {m_atSurface, m_inCockpit})
         box->fill(RiggedWords::choosePerson(), m_view.persons);
     m_atSurface->choose(m_session.checkPeople.atSurface);
     m_inCockpit->choose(m_session.checkPeople.inCockpit);
-    const QString callName = QString::fromStdString(m_view.airframe.callName);
-    const QString callPhone = QString::fromStdString(m_view.airframe.callPhone);
-    const bool stops = m_sheet.progress.stop || m_sheet.reversed;
-    if (m_sheet.reversed)
-        m_stop->say(m_sheet.didNothing
-                        ? ControlWords::didNothing(QString::fromStdString(m_sheet.reversed->name))
-                        : ControlWords::reversed(QString::fromStdString(m_sheet.reversed->name)),
-                    ControlWords::leaveAndCall(callName, callPhone));
-    else if (m_sheet.progress.stop)
-        m_stop->say(ControlWords::saidNo(m_title->text(), *m_sheet.progress.stop),
-                    ControlWords::leaveAndCall(callName, callPhone));
+    const bool stops = isStopped();
+    if (stops)
+        m_stop->say(whyStopped(), stopAdvice(m_view));
     m_stop->setVisible(stops);
     if (!m_session.checkPeople.areTwo())
         sayIn(m_notice, m_session.checkPeople.atSurface && m_session.checkPeople.inCockpit
@@ -455,6 +461,8 @@ bool ControlCheckPanel::takeKey(QKeyEvent* event)
     const bool enter = isEnter(*event);
     if (!m_session.surface)
         return enter ? (m_usual->click(), true) : false;
+    if (takeChooserKey(*event))
+        return true;
     const bool isCalled = mayTry() && m_sheet.asked() && isCall(*m_sheet.asked());
     if (isCalled && takeCall(*event, *m_sheet.asked()))
         return true;
@@ -467,9 +475,31 @@ bool ControlCheckPanel::takeKey(QKeyEvent* event)
     }
     if (m_figures->takeKey(*event))
         return true;
+    if (enter && holdsForTheStop())
+        return true;
     if (enter && m_next->isEnabled())
         return m_next->click(), true;
     return false;
+}
+
+bool ControlCheckPanel::takeChooserKey(const QKeyEvent& event)
+{
+    if (isKey(event, ControlWords::keyAtSurface()))
+        return openChoice(m_atSurface);
+    if (isKey(event, ControlWords::keyInCockpit()))
+        return openChoice(m_inCockpit);
+    return opensByEnter(event, m_atSurface) || opensByEnter(event, m_inCockpit);
+}
+
+// As at a joint: Enter that was meant for something else does not take the card away unread.
+bool ControlCheckPanel::holdsForTheStop()
+{
+    if (!isStopped() || m_isStopRead)
+        return false;
+    m_isStopRead = true;
+    if (m_next->isEnabled())
+        sayIn(m_notice, ControlWords::readTheStopFirst());
+    return true;
 }
 
 } // namespace rig

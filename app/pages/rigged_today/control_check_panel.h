@@ -57,6 +57,7 @@ private:
     void beginSurface();
     void showSheet();
     void showPeople();
+    QString whyStopped() const;
     void showTiles();
     void showCallTile(SurfaceCheckKind way);
     void showCall();
@@ -70,6 +71,9 @@ private:
     void addUsual();
     void bringIntoSight();
     bool mayTry() const;
+    bool isStopped() const { return m_sheet.progress.stop || m_sheet.reversed; }
+    bool takeChooserKey(const QKeyEvent& event);
+    bool holdsForTheStop();
 
     ControlCheckPresenter m_presenter;
     std::function<bool()> m_mayWrite = [] { return true; };
@@ -77,6 +81,7 @@ private:
     RiggingSession m_session;
     QString m_onward;
     SurfaceSheet m_sheet;
+    bool m_isStopRead = false;   // Enter was pressed on it once: the next one leaves it
     bool m_lastMeasured = false; // the figures stay in sight until the next answer
 
     FlowScroll* m_scroll = nullptr;

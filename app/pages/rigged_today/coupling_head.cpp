@@ -22,6 +22,7 @@ CouplingHead::CouplingHead(QVBoxLayout* layout, QObject* parent) : QObject{paren
     m_person = person.box;
     const LabelledChoice gauge = addLabelledChoice(top, RiggedWords::gauge(), "measuredWith");
     m_gaugeLabel = gauge.label;
+    m_gaugeLabel->setText(RiggedWords::withKey(RiggedWords::gauge(), RiggedWords::keyGauge()));
     m_gauge = gauge.box;
     connect(m_person, &QComboBox::activated, this, [this] {
         if (const auto chosen = m_person->chosen<PersonId>())
@@ -49,8 +50,9 @@ void CouplingHead::fillPersons(const RiggedTodayView& view, const CouplingSheet&
     const bool first = sheet.turn == Turn::First;
     const QString firstDoes =
         sheet.flow.asks.parts.gap ? RiggedWords::measuredBy() : RiggedWords::lookedAtBy();
-    m_personLabel->setText(first ? firstDoes : RiggedWords::lookedBy());
-    m_person->setAccessibleName(m_personLabel->text());
+    const QString label = first ? firstDoes : RiggedWords::lookedBy();
+    m_personLabel->setText(RiggedWords::withKey(label, RiggedWords::keyPerson()));
+    m_person->setAccessibleName(label);
     std::vector<ChoiceBox::Entry> persons;
     for (const Person& person : view.persons) {
         const QString name = QString::fromStdString(person.name);
@@ -61,6 +63,15 @@ void CouplingHead::fillPersons(const RiggedTodayView& view, const CouplingSheet&
     }
     m_person->fillWith(RiggedWords::choosePerson(), persons);
     m_person->choose(sheet.person);
+}
+
+bool CouplingHead::takeKey(const QKeyEvent& event)
+{
+    if (isKey(event, RiggedWords::keyPerson()))
+        return openChoice(m_person);
+    if (isKey(event, RiggedWords::keyGauge()))
+        return openChoice(m_gauge);
+    return opensByEnter(event, m_person) || opensByEnter(event, m_gauge);
 }
 
 QString CouplingHead::person() const

@@ -21,6 +21,8 @@ public:
 
     void display(const RiggedTodayView& view, const CouplingSheet& sheet);
     QString person() const; // as it is chosen
+    // The keys of the two choosers. False when it is none of them.
+    bool takeKey(const QKeyEvent& event);
 
 signals:
     void personChosen(rig::PersonId person);

@@ -6,6 +6,7 @@
 #include "app/pages/rigged_today/coupling_questions.h"
 #include "app/pages/rigged_today/gap_part.h"
 #include "app/pages/rigged_today/joint_play_card.h"
+#include "app/pages/rigged_today/rigging_notices.h"
 #include "app/pages/rigged_today/stop_card.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/leaf_row.h"
@@ -18,9 +19,11 @@
 #include "app/wording/formats.h"
 #include "app/wording/joint_play_words.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/stop_words.h"
 #include "core/airframe/name_in.h"
 
 #include <QFrame>
+#include <QResizeEvent>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -45,17 +48,37 @@ bool isOwnFinding(const CouplingSheet& sheet)
         return true;
     if (sheet.stop->saidNo)
         return answerOf(sheet.flow, *sheet.stop->saidNo) == Answer::No;
+    if (sheet.slip)
+        return sheet.slip->taken.slip.turn == sheet.turn;
     return std::ranges::any_of(
         sheet.readings, [](const SheetReading& one) { return one.judgement.verdict == Verdict::Outside; });
 }
 
-QString whyStopped(const CouplingSheet& sheet)
+StopWords::Slip textsOf(const SlipThatStops& slip)
+{
+    const Formats formats;
+    const TakenBack& taken = slip.taken;
+    return {formats.interval(taken.slip.interval),
+            taken.instead ? formats.interval(taken.instead->interval) : QString{},
+            QString::fromStdString(slip.by), QString::fromStdString(taken.reason)};
+}
+
+QString foundOf(const CouplingSheet& sheet)
 {
     const QString name = QString::fromStdString(sheet.coupling.name);
     if (!isOwnFinding(sheet))
         return RiggedWords::isStopped(name);
+    if (sheet.slip)
+        return StopWords::slip(name, textsOf(*sheet.slip)) + QLatin1Char(' ') + StopWords::stays();
     return sheet.stop->saidNo ? RiggedWords::saidNo(name, *sheet.stop->saidNo)
                               : RiggedWords::readOutside(name);
+}
+
+QString whyStopped(const CouplingSheet& sheet)
+{
+    return sheet.stoppedSince
+               ? foundOf(sheet) + QLatin1Char(' ') + StopWords::openSince(Formats{}.day(*sheet.stoppedSince))
+               : foundOf(sheet);
 }
 
 // Both persons are told why nothing may be left out at this joint.
@@ -169,6 +192,9 @@ void CouplingPanel::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     placeHistory();
+    // A line that came above the page takes its room from below, where the next thing to press may stand.
+    if (event->size().height() < event->oldSize().height() && isVisible())
+        QTimer::singleShot(0, m_scroll, [this] { bringIntoSight(); });
 }
 
 // In a tall window the last readings have the room under everything; else they stand beside the pull.
@@ -256,9 +282,7 @@ void CouplingPanel::showStop(const RiggedTodayView& view)
 {
     if (m_sheet.stop)
         m_stop->say(whyStopped(m_sheet),
-                    ControlWords::leaveAndCall(QString::fromStdString(view.airframe.callName),
-                                               QString::fromStdString(view.airframe.callPhone)),
-                    RiggedWords::tagAndPhotograph());
+                    stopAdvice(view, m_sheet.stoppedSince ? QString{} : StopWords::tagAndPhotograph()));
     m_stop->setVisible(m_sheet.stop.has_value());
 }
 
@@ -281,6 +305,8 @@ QString CouplingPanel::firstThing() const
         return {};
     if (m_sheet.hasConnectedIt)
         return ConnectedWords::connectedItToo(m_head->person());
+    if (!m_sheet.isHidden)
+        return {};
     return m_sheet.flow.asks.parts.pull ? RiggedWords::secondBlind() : RiggedWords::secondLooksBlind();
 }
 
@@ -342,6 +368,8 @@ bool CouplingPanel::takeAnswer(Answer answer)
 bool CouplingPanel::takeKey(QKeyEvent* event)
 {
     if (m_gap->takeFigureKey(event))
+        return true;
+    if (m_head->takeKey(*event))
         return true;
     if (const auto answer = answerBy(*event))
         return takeAnswer(*answer);

@@ -51,11 +51,12 @@ void CouplingQuestions::addTile(QLayout* layout, CheckKind kind, const char* nam
     layout->addWidget(one);
 }
 
-// A part that this kind of coupling does not have is not there; what was answered of it all the same is.
+// A part that this kind of coupling does not have is not there, nor what a stop leaves unasked; what was
+// answered all the same is.
 void CouplingQuestions::showPart(CheckKind kind, const CouplingSheet& sheet, bool isOpen)
 {
     const auto answer = answerOf(sheet.flow, kind);
-    tile(kind)->setVisible(sheet.flow.asks.has(kind, sheet.turn) || answer);
+    tile(kind)->setVisible((sheet.flow.asks.has(kind, sheet.turn) && !sheet.stop) || answer);
     tile(kind)->setAnswer(answer);
     tile(kind)->setState(isOpen && sheet.flow.ask == kind, isOpen);
 }

@@ -118,6 +118,8 @@ void GapPart::display(const RiggedTodayView& view)
     m_standing = standing == view.standings.end() ? CouplingStanding{} : standing->second;
     m_callName = QString::fromStdString(view.airframe.callName);
     m_callPhone = QString::fromStdString(view.airframe.callPhone);
+    m_verdict->setPaperDay(view.record->isOfEarlierPaper ? Formats{}.day(view.record->begins.localDay())
+                                                         : QString{});
     showWhatIsThere();
     showLeaves();
     showVerdict();
@@ -143,7 +145,8 @@ void GapPart::showLeaves()
         centre = Gap::micrometres(static_cast<std::int32_t>(m_sheet.band->median * 1000));
     m_leaves->setGauge(m_sheet.gauge ? m_sheet.gauge->set : GaugeSet{}, centre);
     m_leaves->setEnabled(m_leavesOpen);
-    m_leaves->setVisible(hasGap() && m_sheet.gauge && (m_leavesOpen || m_sheet.readings.empty()));
+    const bool isToBeRead = m_sheet.readings.empty() && !m_sheet.stop;
+    m_leaves->setVisible(hasGap() && m_sheet.gauge && (m_leavesOpen || isToBeRead));
     m_leafNote->setText(gaugeNoteOf(m_sheet));
     if (m_sheet.wanted == ReadingWanted::Again)
         m_leafNote->setText(m_sheet.stop && m_sheet.stop->saidNo ? RiggedWords::asFoundHint()
@@ -171,7 +174,8 @@ QString GapPart::whatToDo() const
     const QString first = whyNoFigure();
     if (!first.isEmpty())
         return first;
-    return m_sheet.turn == Turn::Second ? RiggedWords::secondOptional() : RiggedWords::readNow();
+    return m_sheet.turn == Turn::Second ? RiggedWords::secondOptional(m_sheet.isHidden)
+                                        : RiggedWords::readNow();
 }
 
 void GapPart::showLast(const SheetReading& last)
@@ -238,6 +242,8 @@ VerdictCard* GapPart::verdict() const
 // What comes before a figure; empty while one can be typed.
 QString GapPart::whyNoFigure() const
 {
+    if (m_sheet.stop && !m_sheet.person)
+        return RiggedWords::stoppedHere();
     if (!m_sheet.person)
         return m_sheet.turn == Turn::Second ? RiggedWords::chooseSecondFirst()
                                             : RiggedWords::choosePersonFirst();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/widgets/choice_box.h"
+#include "app/widgets/parts.h"
 
 #include <QBoxLayout>
 #include <QLabel>
@@ -28,6 +29,22 @@ inline LabelledChoice addLabelledChoice(QBoxLayout* row, const QString& text, co
     column->addStretch(1);
     row->addLayout(column);
     return {label, box};
+}
+
+// Opens its list for the keys; false where it is not shown.
+inline bool openChoice(ChoiceBox* box)
+{
+    if (!box->isVisible() || !box->isEnabled())
+        return false;
+    box->setFocus(Qt::ShortcutFocusReason);
+    box->showPopup();
+    return true;
+}
+
+// Enter on a chooser opens it and does nothing elsewhere.
+inline bool opensByEnter(const QKeyEvent& event, ChoiceBox* box)
+{
+    return isEnter(event) && box->hasFocus() && openChoice(box);
 }
 
 } // namespace rig

@@ -116,9 +116,10 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
     for (const CouplingProgress& one : view.review.couplings) {
         const RecordPlace place{RecordPlace::Kind::Coupling, one.id};
         const auto standing = view.standings.find(one.id);
+        const CouplingNow* now = view.now ? view.now->find(one.id) : nullptr;
         showCoupling(row(m_places.size()), one,
                      standing == view.standings.end() ? CouplingStanding{} : standing->second,
-                     place == current, turn);
+                     {turn, place == current, now && now->isHiddenFromSecond()});
         m_places.push_back(place);
     }
     const bool closing = current.kind == RecordPlace::Kind::Close;
@@ -186,28 +187,33 @@ QString nowOf(Step step)
     return {};
 }
 
-QString detailFor(const CouplingProgress& one, const CouplingStanding& standing, bool isCurrent, Turn turn)
+} // namespace
+
+QString RecordList::detailFor(const CouplingProgress& one, const CouplingStanding& standing, const RowOf& of)
 {
-    if (turn == Turn::Second && standing.asked == QuestionKind::SurfaceDoubt)
+    if (of.turn == Turn::Second && standing.asked == QuestionKind::SurfaceDoubt)
         return StandingWords::word(standing); // it hides nothing of the first person's
-    if (turn == Turn::Second && one.stop)
+    if (of.turn == Turn::Second && one.stop)
         return RiggedWords::stopHere(); // its card says so to both; the work goes past it
-    if (turn == Turn::Second) {
+    if (of.turn == Turn::Second) {
         switch (one.stage) {
         case CouplingStage::BothDone:
             return RiggedWords::secondPersonDone(one.parts.pull);
         case CouplingStage::FirstDone:
-            return RiggedWords::firstPersonDone();
+            return of.isHidden ? RiggedWords::firstPersonDone() : RiggedWords::begunNotDone();
         case CouplingStage::Begun:
         case CouplingStage::Waiting:
             break;
         }
         return RiggedWords::firstPersonNotDone();
     }
-    QString detail = isCurrent ? nowOf(one.next) : RiggedWords::waiting();
-    if (one.stop)
-        detail = RiggedWords::stopHere();
-    else if (one.stage == CouplingStage::Begun && !isCurrent)
+    QString detail = of.isCurrent ? nowOf(one.next) : RiggedWords::waiting();
+    if (one.stop) { // why, in sight when the line is cut
+        detail = standing.isUnresolved ? RiggedWords::stopFor(StandingWords::word(standing))
+                                       : RiggedWords::stopHere();
+        return one.interrupted ? RiggedWords::interruptedMark(detail) : detail;
+    }
+    if (one.stage == CouplingStage::Begun && !of.isCurrent)
         detail = RiggedWords::begunNotDone();
     const bool firstDone = one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone;
     if (firstDone && !one.parts.gap)
@@ -224,30 +230,28 @@ QString detailFor(const CouplingProgress& one, const CouplingStanding& standing,
     return detail;
 }
 
-} // namespace
-
 void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, const CouplingStanding& standing,
-                              bool isCurrent, Turn turn)
+                              const RowOf& of)
 {
     MarkShape shape = MarkShape::Waiting;
     Role role = Role::InkSoft;
     const bool firstDone = one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone;
-    if (isCurrent) {
+    if (of.isCurrent) {
         shape = MarkShape::Current;
         role = Role::Accent;
     } else if (standing.asked == QuestionKind::SurfaceDoubt) {
         shape = shapeOf(standing.says);
         role = shapeRoleOf(standing.says);
-    } else if (turn == Turn::Second && one.stage == CouplingStage::BothDone) {
+    } else if (of.turn == Turn::Second && one.stage == CouplingStage::BothDone) {
         shape = MarkShape::Done;
-    } else if (turn == Turn::First && firstDone && standing.says == Says::NoGap) {
+    } else if (of.turn == Turn::First && firstDone && standing.says == Says::NoGap) {
         shape = MarkShape::Done; // that it was looked at; there is nothing to be judged
-    } else if (turn == Turn::First && (standing.isUnresolved || firstDone)) {
+    } else if (of.turn == Turn::First && (standing.isUnresolved || firstDone)) {
         shape = shapeOf(standing.says);
         role = shapeRoleOf(standing.says);
     }
-    row->show(shape, role, QString::fromStdString(one.name), detailFor(one, standing, isCurrent, turn));
-    row->setChecked(isCurrent);
+    row->show(shape, role, QString::fromStdString(one.name), detailFor(one, standing, of));
+    row->setChecked(of.isCurrent);
 }
 
 } // namespace rig

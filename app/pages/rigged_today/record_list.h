@@ -36,8 +36,16 @@ signals:
 private:
     MarkRow* row(std::size_t index);
     void showControlCheck(MarkRow* row, const RecordReview& review, bool isCurrent);
+    // Whose row it is in this turn, and whether what the first person found is hidden from the second there.
+    struct RowOf
+    {
+        Turn turn = Turn::First;
+        bool isCurrent = false;
+        bool isHidden = false;
+    };
     void showCoupling(MarkRow* row, const CouplingProgress& one, const CouplingStanding& standing,
-                      bool isCurrent, Turn turn);
+                      const RowOf& of);
+    static QString detailFor(const CouplingProgress& one, const CouplingStanding& standing, const RowOf& of);
 
     Look m_look;
     QLabel* m_day = nullptr;

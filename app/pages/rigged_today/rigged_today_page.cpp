@@ -15,6 +15,7 @@
 #include "app/wording/problem_words.h"
 
 #include <QHBoxLayout>
+#include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -178,7 +179,8 @@ void RiggedTodayPage::leavePaper()
 
 bool RiggedTodayPage::isBlind() const
 {
-    return m_work.session().turn == Turn::Second;
+    const auto& now = m_work.view().now;
+    return m_work.session().turn == Turn::Second && now && now->isHiddenFromSecond();
 }
 
 QString RiggedTodayPage::leftUndone() const
@@ -226,9 +228,21 @@ void RiggedTodayPage::report(const Problem& problem)
     emit problemArose(ProblemWords::sentence(problem, {}));
 }
 
+// Enter is for the button that has the focus, and not for one elsewhere; a box is ticked by Space.
+bool RiggedTodayPage::pressesMarked()
+{
+    auto* marked = qobject_cast<QPushButton*>(window()->focusWidget());
+    if (!marked || !isAncestorOf(marked) || !marked->isEnabled() || !marked->isVisible())
+        return false;
+    marked->click();
+    return true;
+}
+
 void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
 {
     if (m_heldKey.isRepeated(*event) || !settle())
+        return;
+    if (isEnter(*event) && pressesMarked())
         return;
     const bool isWithoutSheet = m_panels->isNow(m_panels->coupling()) && !m_sheet;
     if (isWithoutSheet || !m_panels->takeKey(event))

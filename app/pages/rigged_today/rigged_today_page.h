@@ -83,6 +83,7 @@ private:
     void showLastRecord();
     void showSummary(const Outcome& shown);
     void standAt(RecordPlace::Kind place);
+    bool pressesMarked();
     bool report(const Outcome& outcome);
     void report(const Problem& problem);
 

@@ -7,6 +7,7 @@
 #include "core/review/last_rigging.h"
 #include "core/review/not_seen.h"
 #include "core/review/review_period.h"
+#include "core/review/slips.h"
 #include "core/review/whole_check.h"
 #include "core/store/facts_book.h"
 
@@ -128,6 +129,35 @@ TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, const 
     return series;
 }
 
+std::optional<SlipThatStops> slipAt(const KnownAirframe& known, CouplingId coupling)
+{
+    const AirframeFacts& facts = known.facts();
+    const auto slip =
+        slipThatStops(facts.questions, coupling, facts.readingsOf(coupling), facts.exclusions,
+                      [&known](const Reading& one) { return judgeIn(known.history(one.coupling), one); });
+    if (!slip)
+        return std::nullopt;
+    return SlipThatStops{*slip, slip->stamp.by ? facts.nameOf(*slip->stamp.by) : std::string{}};
+}
+
+// The day that stopped it, where it was at no rigging but earlier ones.
+std::optional<Day> stoppedSince(const std::vector<QuestionStory>& questions, CouplingId coupling,
+                                RecordId record)
+{
+    std::optional<Day> since;
+    for (const QuestionStory& story : questions) {
+        const Question& question = story.question;
+        const bool isStop =
+            question.kind == QuestionKind::AnsweredNo || question.kind == QuestionKind::OutsideReading;
+        if (!isStop || !story.isOpen() || question.coupling != coupling)
+            continue;
+        if (question.record == record)
+            return std::nullopt;
+        since = since ? std::min(*since, question.day()) : question.day();
+    }
+    return since;
+}
+
 // What the session is worked against. What stopped a joint in an earlier record stops it in this one.
 RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content, const AirframeFacts& facts)
 {
@@ -217,7 +247,9 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
     if (!read)
         return read.problem();
     const RecordContent& content = *read.value();
-    view.record = RecordHeader{open->id, open->leader, open->begins, isFromAnotherDay, open->enteredBy};
+    view.record = RecordHeader{open->id,        open->leader,
+                               open->begins,    isFromAnotherDay,
+                               open->enteredBy, open->isFromPaper() && open->begins.localDay() != today};
     view.standings =
         open->isFromPaper()
             ? standingsIn(*known.value(), view.couplings, CouplingStandings{content, facts.surfaces})
@@ -285,6 +317,10 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
     sheet.turn = session.turn;
     sheet.flow = now->flow(session.turn);
     sheet.stop = now->stop;
+    if (sheet.stop)
+        sheet.stoppedSince = stoppedSince(known.facts().questions, coupling, view.record->id);
+    if (sheet.stop && !sheet.stop->saidNo)
+        sheet.slip = slipAt(known, coupling);
     sheet.person = personAt(session, *view.now);
     sheet.wanted = session.wanted;
     sheet.isMeasuringOpen = isMeasuringOpen(session, sheet.flow, sheet.stop);
@@ -293,6 +329,8 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
         if (const auto why = now->whyNotSecond(person.id))
             sheet.notSecond.emplace(person.id, *why);
     sheet.isNobodyApart = now->isNobodyApart;
+    const bool isAnythingFound = now->first.begun || now->first.last;
+    sheet.isHidden = session.turn == Turn::Second && isAnythingFound && now->isHiddenFromSecond();
     sheet.hasConnectedIt = sheet.person && now->isConnectedBy(*sheet.person);
     sheet.otherSide = otherSideOf(sheet.coupling, view.couplings);
     if (const CouplingNow* other = sheet.otherSide ? view.now->find(sheet.otherSide->id) : nullptr)

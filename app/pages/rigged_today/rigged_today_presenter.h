@@ -5,6 +5,7 @@
 #include "core/review/coupling_history.h"
 #include "core/review/known_airframe.h"
 #include "core/review/paper_entry.h"
+#include "core/rigging/taken_back.h"
 #include "core/store/records.h"
 #include "core/views/trend_series.h"
 
@@ -16,6 +17,13 @@
 
 namespace rig {
 
+// A reading outside that stops a joint and was a slip.
+struct SlipThatStops
+{
+    TakenBack taken;
+    std::string by;
+};
+
 // One coupling as one person works on it: everything the panel shows, worked out from facts and session.
 struct CouplingSheet
 {
@@ -23,19 +31,22 @@ struct CouplingSheet
     Turn turn = Turn::First;
     CouplingFlow flow;
     std::optional<JointStop> stop;
-    std::optional<CheckKind> notSeen; // in this record, by either person, and not seen since
-    std::optional<PersonId> person;   // chosen, never filled in for the second person
+    std::optional<Day> stoppedSince;   // where an earlier rigging stopped it
+    std::optional<SlipThatStops> slip; // that it is for, where everything outside was one
+    std::optional<CheckKind> notSeen;  // in this record, by either person, and not seen since
+    std::optional<PersonId> person;    // chosen, never filled in for the second person
     std::optional<Gauge> gauge;
     std::optional<Day> gaugeChecked;
     bool isGaugeOverdue = false;             // a month and more since then
     std::map<PersonId, NotSecond> notSecond; // who is no second person here, and why
     bool isNobodyApart = false;              // everybody connected it or did it first
-    bool hasConnectedIt = false;             // `person`
-    std::optional<Coupling> otherSide;       // left for right, right for left
-    std::vector<PersonId> otherSidePersons;  // who did that one first in this record
-    std::vector<SheetReading> readings;      // of this person since the last interruption
-    std::vector<JointPlay> plays;            // felt in this record by this person, by day
-    TrendSeries lastTwelve;                  // without this record's own readings
+    bool isHidden = false;             // what the first person found: until the second has found their own
+    bool hasConnectedIt = false;       // `person`
+    std::optional<Coupling> otherSide; // left for right, right for left
+    std::vector<PersonId> otherSidePersons; // who did that one first in this record
+    std::vector<SheetReading> readings;     // of this person since the last interruption
+    std::vector<JointPlay> plays;           // felt in this record by this person, by day
+    TrendSeries lastTwelve;                 // without this record's own readings
     CouplingHistory history;
     std::optional<Band> band; // of the fitting that holds today
     FittingId fitting;        // that fitting

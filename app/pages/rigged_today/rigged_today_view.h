@@ -25,6 +25,7 @@ struct RecordHeader
     Moment begins;
     bool fromAnotherDay = false;            // left overnight: it is not continued
     std::optional<PersonId> enteredBy = {}; // from paper: typed in afterwards, on whatever day
+    bool isOfEarlierPaper = false;          // from paper, and of another day than today
 
     // What is done now belongs to this moment: on paper it was done when the paper says.
     Moment momentOf(Moment now) const { return enteredBy ? begins : now; }

@@ -5,6 +5,7 @@
 #include "app/wording/formats.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/stop_words.h"
 
 #include <algorithm>
 
@@ -28,6 +29,16 @@ QString onwardText(const RecordPlace& place)
         break;
     }
     return RiggedWords::nextCoupling();
+}
+
+StopAdvice stopAdvice(const RiggedTodayView& view, const QString& todo)
+{
+    const QString name = QString::fromStdString(view.airframe.callName);
+    const QString phone = QString::fromStdString(view.airframe.callPhone);
+    if (view.record && view.record->isOfEarlierPaper)
+        return {StopWords::onPaper(Formats{}.day(view.record->begins.localDay())),
+                StopWords::unlessResolved(name, phone)};
+    return {ControlWords::leaveAndCall(name, phone), todo};
 }
 
 QString otherHandsHint(const CouplingSheet& sheet, const std::vector<Person>& persons)

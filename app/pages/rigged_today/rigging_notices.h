@@ -2,6 +2,7 @@
 
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 #include "app/pages/rigged_today/rigging_writer.h"
+#include "app/pages/rigged_today/stop_card.h"
 
 #include <QString>
 
@@ -11,6 +12,10 @@ namespace rig {
 
 // Where going on leads, as the button says it.
 QString onwardText(const RecordPlace& place);
+
+// What to do at a stop, at a joint or in the control check: now, or what is to be said of it where the
+// rigging is one of a day gone by. `todo`: what else to do now.
+StopAdvice stopAdvice(const RiggedTodayView& view, const QString& todo = {});
 
 // Left and right by different hands, where two are there: said before the look, and never more than said.
 // Empty when there is nothing to say.

@@ -37,13 +37,13 @@ void StopCard::setLook(const Look& look)
     m_mark->setLook(look);
 }
 
-void StopCard::say(const QString& why, const QString& whomToCall, const QString& todo)
+void StopCard::say(const QString& why, const StopAdvice& advice)
 {
     m_why->setText(why);
-    m_call->setText(whomToCall);
-    sayIn(m_todo, todo);
+    m_call->setText(advice.first);
+    sayIn(m_todo, advice.then);
     setAccessibleName(ControlWords::stop());
-    setAccessibleDescription(QStringList{why, whomToCall, todo}.join(QLatin1Char(' ')).trimmed());
+    setAccessibleDescription(QStringList{why, advice.first, advice.then}.join(QLatin1Char(' ')).trimmed());
 }
 
 } // namespace rig

@@ -10,6 +10,13 @@ namespace rig {
 
 class MarkWidget;
 
+// What to do at a stop: the first thing, and what else; the second may be empty.
+struct StopAdvice
+{
+    QString first;
+    QString then;
+};
+
 // Stop: why, and whom to call.
 class StopCard : public QFrame
 {
@@ -19,8 +26,7 @@ public:
     explicit StopCard(QWidget* parent = nullptr);
 
     void setLook(const Look& look);
-    // `todo`: what else to do meanwhile; may be empty.
-    void say(const QString& why, const QString& whomToCall, const QString& todo = {});
+    void say(const QString& why, const StopAdvice& advice);
 
 private:
     MarkWidget* m_mark = nullptr;

@@ -205,13 +205,21 @@ void SummaryPanel::correct()
     }
     QStringList said{SummaryWords::corrected(Formats{}.interval(interval))};
     if (verdict.value() == Verdict::Outside) {
-        const Airframe& airframe = m_view.summary.airframe;
-        said << VerdictWords::word(verdict.value())
-             << VerdictWords::caution(verdict.value(), QString::fromStdString(airframe.callName),
-                                      QString::fromStdString(airframe.callPhone));
+        said << VerdictWords::word(verdict.value()) << cautionOfToday();
     }
     sayIn(m_said, said.join(QLatin1Char('\n')));
     emit changed();
+}
+
+// What lies outside stops a rigging of today; of one gone by it is asked what was done.
+QString SummaryPanel::cautionOfToday() const
+{
+    const Day day = m_view.summary.record.begins.localDay();
+    if (day != m_presenter.today())
+        return VerdictWords::outsideThen(Formats{}.day(day));
+    const Airframe& airframe = m_view.summary.airframe;
+    return VerdictWords::caution(Verdict::Outside, QString::fromStdString(airframe.callName),
+                                 QString::fromStdString(airframe.callPhone));
 }
 
 bool SummaryPanel::takeKey(QKeyEvent* event)

@@ -45,6 +45,7 @@ private:
     void print();
     void correct();
     QString refusalOf(const CorrectionRefusal& refusal) const;
+    QString cautionOfToday() const;
 
     SummaryPresenter m_presenter;
     Prompts& m_prompts;

@@ -51,6 +51,8 @@ public:
     // What the right reading is judged as.
     Result<Verdict> correct(const SummaryView& view, const CorrectionWanted& wanted);
 
+    Day today() const { return m_clock.now().localDay(); }
+
     Outcome print(const SummaryView& view, const QString& path, Paper paper) const;
 
 private:
