@@ -19,7 +19,7 @@ constexpr double kSettled = 0.95;     // the chance from which on a second chang
 
 constexpr double kWorthFitting = 7;     // ln units below the best place
 constexpr std::size_t kMostFitted = 60; // places of a kind that are fitted one by one
-constexpr double kKindMatters = 1e-3;   // the chance below which its places are not fitted one by one
+constexpr double kKindMatters = 0.05;   // the chance below which its places are not fitted one by one
 constexpr double kWorthKeeping = 1e-4;  // of the likeliest place's chance
 constexpr int kMostScreens = 6;
 constexpr double kFarthestReading = 1e6; // mm: no gap is a kilometre wide

@@ -23,11 +23,9 @@ bool isOpenAt(const QuestionStory& story, Day day)
 class ReviewMaker
 {
 public:
-    ReviewMaker(const AirframeFacts& facts, const ReviewPeriod& period,
-                const HistoryOfCoupling& historyOfCoupling)
-        : m_facts{facts}, m_period{period}, m_numbers{facts}, m_all{readingsUntil(facts, m_numbers, period.to,
-                                                                                  historyOfCoupling)},
-          m_season{seasonReviewOf(facts, m_numbers, m_all)}, m_standings{facts, period.from, period.to}
+    ReviewMaker(const AirframeFacts& facts, const ReviewPeriod& period, const SeasonUntil& season)
+        : m_facts{facts}, m_period{period}, m_numbers{season.numbers}, m_all{season.readings},
+          m_season{season.season}, m_standings{facts, period.from, period.to}
     {
     }
 
@@ -60,7 +58,7 @@ public:
         for (const JointPlay& play : m_facts.jointPlays) // by day
             if (m_period.contains(play.day))
                 m_review.jointPlays.push_back(play);
-        m_review.readings = std::move(m_all);
+        m_review.readings = m_all;
         return std::move(m_review);
     }
 
@@ -268,9 +266,9 @@ private:
 
     const AirframeFacts& m_facts;
     const ReviewPeriod& m_period;
-    RiggingNumbers m_numbers;
-    AirframeReadings m_all;
-    SeasonReview m_season;
+    const RiggingNumbers& m_numbers;
+    const AirframeReadings& m_all;
+    const SeasonReview& m_season;
     CouplingStandings m_standings;
     AirframeReview m_review;
 };
@@ -310,10 +308,15 @@ const CouplingReview* AirframeReview::find(CouplingId coupling) const
     return found == couplings.end() ? nullptr : &*found;
 }
 
-AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period,
-                                const HistoryOfCoupling& historyOfCoupling)
+AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period)
 {
-    return ReviewMaker{facts, period, historyOfCoupling}.make();
+    return airframeReviewOf(facts, period, seasonUntil(facts, period.to));
+}
+
+AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period,
+                                const SeasonUntil& season)
+{
+    return ReviewMaker{facts, period, season}.make();
 }
 
 } // namespace rig

@@ -174,8 +174,9 @@ struct AirframeReview
     const CouplingReview* find(CouplingId coupling) const;
 };
 
-// `historyOfCoupling` gives what holds for all readings of `facts`; without it that is worked out too.
+AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period);
+// With the season up to the end of the period, which other periods share.
 AirframeReview airframeReviewOf(const AirframeFacts& facts, const ReviewPeriod& period,
-                                const HistoryOfCoupling& historyOfCoupling = {});
+                                const SeasonUntil& season);
 
 } // namespace rig

@@ -164,8 +164,12 @@ std::optional<double> scoreIn(const CouplingHistory& history, const Reading& rea
     const FittingHistory* fitting = history.find(reading.fitting);
     if (!fitting || !fitting->baseline.band())
         return std::nullopt;
-    return numbers::scoreOf(inNumbers(reading.interval), *fitting->baseline.posterior(),
-                            setVariance(history, *fitting, reading));
+    const ScoredCase one{reading.fitting, reading.interval, reading.gauge};
+    if (const auto scored = history.scored.find(one); scored != history.scored.end())
+        return scored->second;
+    const double score = numbers::scoreOf(inNumbers(reading.interval), *fitting->baseline.posterior(),
+                                          setVariance(history, *fitting, reading));
+    return history.scored.emplace(one, score).first->second;
 }
 
 } // namespace rig

@@ -41,6 +41,8 @@ struct DoubtedVersion
 // What a judgement depends on beside the history itself: fitting, interval, gauge and whether that was in
 // doubt.
 using JudgedCase = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool>;
+// The same of a score.
+using ScoredCase = std::tuple<FittingId, GapInterval, std::optional<GaugeId>>;
 
 // Everything needed to judge a reading of one coupling. Build once, judge often: then nothing in it is
 // changed.
@@ -52,8 +54,9 @@ struct CouplingHistory
     int partSeatedDays = 0;               // different days of those
     std::vector<Gauge> gauges;
     std::vector<GaugeCheck> checks;
-    mutable std::map<JudgedCase, Judgement>
-        judged; // by judgeIn(): the same few intervals come again and again
+    // By judgeIn() and scoreIn(): the same few intervals come again and again.
+    mutable std::map<JudgedCase, Judgement> judged;
+    mutable std::map<ScoredCase, double> scored;
 
     // The fitting that holds on a day; null when the coupling has none.
     const FittingHistory* on(Day day) const;

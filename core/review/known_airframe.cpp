@@ -11,6 +11,9 @@ namespace rig {
 
 namespace {
 
+// Each holds all readings: today's, and those up to another day beside it.
+constexpr std::size_t kMostSeasons = 2;
+
 // In the order of AirframeFacts::readings.
 bool isEarlier(const KeptReading& one, const KeptReading& other)
 {
@@ -91,7 +94,7 @@ std::vector<const KeptReading*> KnownAirframe::lastLocked(CouplingId coupling, s
 
 void KnownAirframe::take(KeptReading reading)
 {
-    m_review.reset();
+    forgetReviews();
     const auto history = m_histories.find(reading.reading.coupling);
     if (history != m_histories.end() && !staysTheSameWith(history->second, reading.reading))
         m_histories.erase(history);
@@ -113,11 +116,28 @@ void KnownAirframe::makeRoomAt(std::size_t place)
             ++*later;
 }
 
+const SeasonUntil& KnownAirframe::season(Day last) const
+{
+    const auto held = std::ranges::find(m_seasons, last, &SeasonUntil::last);
+    if (held != m_seasons.end())
+        return *held;
+    if (m_seasons.size() == kMostSeasons)
+        m_seasons.erase(m_seasons.begin());
+    m_seasons.push_back(seasonUntil(m_facts, last, [this](CouplingId one) { return history(one); }));
+    return m_seasons.back();
+}
+
+void KnownAirframe::forgetReviews()
+{
+    m_review.reset();
+    m_seasons.clear();
+}
+
 const AirframeReview& KnownAirframe::review(const ReviewPeriod& period) const
 {
     if (!m_review || m_review->period != period)
-        m_review = std::make_unique<HeldReview>(HeldReview{
-            period, airframeReviewOf(m_facts, period, [this](CouplingId one) { return history(one); })});
+        m_review = std::make_unique<HeldReview>(
+            HeldReview{period, airframeReviewOf(m_facts, period, season(period.to))});
     return m_review->review;
 }
 
@@ -137,13 +157,13 @@ const RiggingRecord* openRecordIn(const AirframeFacts& facts)
 
 AirframeFacts& KnownAirframe::changeTheRest()
 {
-    m_review.reset();
+    forgetReviews();
     return m_facts;
 }
 
 AirframeFacts& KnownAirframe::changeWhatIsJudged()
 {
-    m_review.reset();
+    forgetReviews();
     m_histories.clear();
     return m_facts;
 }

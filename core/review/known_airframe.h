@@ -14,6 +14,7 @@
 namespace rig {
 
 struct AirframeReview;
+struct SeasonUntil;
 
 // The facts of one airframe and what is made of them: each made when it is first asked for, then held.
 class KnownAirframe
@@ -40,7 +41,8 @@ public:
                                                std::optional<RecordId> without,
                                                std::optional<Moment> until = {}) const;
 
-    // What one period says; the last one asked for is held.
+    // What one period says; the last one asked for is held. Another one that ends on the same day costs little
+    // more.
     const AirframeReview& review(const ReviewPeriod& period) const;
 
     // Takes in a reading that was just saved.
@@ -54,6 +56,8 @@ public:
 private:
     struct HeldReview;
 
+    const SeasonUntil& season(Day last) const;
+    void forgetReviews();
     void index();
     void makeRoomAt(std::size_t place);
 
@@ -61,6 +65,7 @@ private:
     std::map<CouplingId, std::vector<std::size_t>> m_readings; // places in m_facts.readings
     std::set<ReadingId> m_superseded;
     mutable std::map<CouplingId, CouplingHistory> m_histories;
+    mutable std::vector<SeasonUntil> m_seasons; // the latest asked for last
     mutable std::unique_ptr<HeldReview> m_review;
 };
 

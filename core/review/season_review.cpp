@@ -283,4 +283,12 @@ SeasonReview seasonReviewOf(const AirframeFacts& facts, const RiggingNumbers& nu
     return SeasonMaker{facts, numbers, all}.make();
 }
 
+SeasonUntil seasonUntil(const AirframeFacts& facts, Day last, const HistoryOfCoupling& historyOfCoupling)
+{
+    SeasonUntil season{last, RiggingNumbers{facts}, {}, {}};
+    season.readings = readingsUntil(facts, season.numbers, last, historyOfCoupling);
+    season.season = seasonReviewOf(facts, season.numbers, season.readings);
+    return season;
+}
+
 } // namespace rig

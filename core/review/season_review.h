@@ -2,6 +2,7 @@
 
 #include "core/numbers/season.h"
 #include "core/review/later_readings.h"
+#include "core/review/rigging_numbers.h"
 
 #include <map>
 
@@ -26,5 +27,18 @@ struct SeasonReview
 // Every fitting with its baseline and one reading a rigging; second readings and those in doubt tell of hands
 // and days only. Fills in of `all` what the season tells of each reading and of each rigging day.
 SeasonReview seasonReviewOf(const AirframeFacts& facts, const RiggingNumbers& numbers, AirframeReadings& all);
+
+// All that readings up to a day say, whichever period ends on it: most of the work of a review.
+struct SeasonUntil
+{
+    Day last{};
+    RiggingNumbers numbers;
+    AirframeReadings readings;
+    SeasonReview season;
+};
+
+// `historyOfCoupling` as in readingsUntil().
+SeasonUntil seasonUntil(const AirframeFacts& facts, Day last,
+                        const HistoryOfCoupling& historyOfCoupling = {});
 
 } // namespace rig
