@@ -41,8 +41,8 @@ public:
                                                std::optional<RecordId> without,
                                                std::optional<Moment> until = {}) const;
 
-    // What one period says; the last one asked for is held. Another one that ends on the same day costs little
-    // more.
+    // What one period says; the last one asked for is held. Another one that ends on the same day costs
+    // little more.
     const AirframeReview& review(const ReviewPeriod& period) const;
 
     // Takes in a reading that was just saved.

@@ -49,8 +49,19 @@ void PanelColumns::resizeEvent(QResizeEvent* event)
         arrange();
 }
 
+void PanelColumns::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (m_isDue)
+        arrange();
+}
+
+// To measure what nobody sees takes long, and its width is not known yet.
 void PanelColumns::arrange()
 {
+    m_isDue = !isVisible();
+    if (m_isDue)
+        return;
     const bool isTwo = width() >= 2 * kLeastColumn * m_scale + kColumnGap;
     for (QVBoxLayout* column : {m_left, m_right})
         while (QLayoutItem* item = column->takeAt(0))

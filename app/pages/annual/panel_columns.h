@@ -23,12 +23,14 @@ public:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
 private:
     std::vector<QWidget*> m_panels;
     QVBoxLayout* m_left = nullptr;
     QVBoxLayout* m_right = nullptr;
     double m_scale = 1;
+    bool m_isDue = false; // for arranging, once it is seen
 };
 
 } // namespace rig
