@@ -10,8 +10,6 @@
 #include <QPlainTextEdit>
 #include <QVBoxLayout>
 
-#include <algorithm>
-
 namespace rig {
 
 StatementForm::StatementForm(QWidget* parent) : QWidget{parent}
@@ -26,13 +24,17 @@ StatementForm::StatementForm(QWidget* parent) : QWidget{parent}
         layout->addWidget(one);
     layout->addSpacing(8);
     m_where = new ChoiceBox{{}};
-    m_whereField = add(layout, m_where, m_where, "statementWhere", {});
+    m_whereField = formField(m_where, m_where, "statementWhere", {});
     m_day = new DayEdit;
-    m_dayField = add(layout, m_day, m_day->line(), "statementDay", StatementWords::dayHint());
+    m_dayField = formField(m_day, m_day->line(), "statementDay", StatementWords::dayHint());
     m_person = new ChoiceBox{{}};
-    m_personField = add(layout, m_person, m_person, "statementPerson", StatementWords::notInList());
-    m_saidField = addText(layout, m_said, "statementSaid", {});
-    m_doneField = addText(layout, m_done, "statementDone", StatementWords::doneHint());
+    m_personField = formField(m_person, m_person, "statementPerson", StatementWords::notInList());
+    m_said = shortText();
+    m_saidField = formField(m_said, m_said, "statementSaid", {});
+    m_done = shortText();
+    m_doneField = formField(m_done, m_done, "statementDone", StatementWords::doneHint());
+    for (const FormField* field : {&m_whereField, &m_dayField, &m_personField, &m_saidField, &m_doneField})
+        layout->addWidget(field->around);
     m_status = labelOf({}, "problem", "statementStatus");
     m_status->hide();
     layout->addWidget(m_status);
@@ -41,41 +43,6 @@ StatementForm::StatementForm(QWidget* parent) : QWidget{parent}
     // The reading is one of the coupling that was in view.
     connect(m_where, &QComboBox::activated, this,
             [this] { m_reading->setVisible(!m_reading->text().isEmpty() && entry().reading); });
-}
-
-StatementForm::Field StatementForm::add(QVBoxLayout* layout, QWidget* editor, QWidget* focus,
-                                        const char* name, const QString& hint)
-{
-    Field field;
-    field.around = new QWidget;
-    field.focus = focus;
-    auto* inside = new QVBoxLayout{field.around};
-    inside->setContentsMargins(0, 0, 0, 6);
-    inside->setSpacing(3);
-    field.label = labelOf({}, "label");
-    field.label->setBuddy(focus);
-    focus->setObjectName(QLatin1String(name));
-    focus->setAccessibleDescription(hint);
-    field.problem = labelOf({}, "problem");
-    field.problem->setObjectName(QLatin1String(name) + QLatin1String("Problem"));
-    field.problem->hide();
-    inside->addWidget(field.label);
-    inside->addWidget(editor);
-    if (!hint.isEmpty())
-        inside->addWidget(labelOf(hint, "soft"));
-    inside->addWidget(field.problem);
-    layout->addWidget(field.around);
-    return field;
-}
-
-StatementForm::Field StatementForm::addText(QVBoxLayout* layout, QPlainTextEdit*& edit, const char* name,
-                                            const QString& hint)
-{
-    constexpr int kLines = 2;
-    edit = new QPlainTextEdit;
-    edit->setTabChangesFocus(true);
-    edit->setFixedHeight(kLines * edit->fontMetrics().lineSpacing() + 28);
-    return add(layout, edit, edit, name, hint);
 }
 
 void StatementForm::addButtons(QVBoxLayout* layout)
@@ -103,12 +70,6 @@ void StatementForm::setChoices(const StatementChoices& choices)
     m_person->choose(person);
 }
 
-void StatementForm::name(const Field& field, const QString& label)
-{
-    field.label->setText(label);
-    field.focus->setAccessibleName(withoutMnemonic(label));
-}
-
 void StatementForm::setEntry(const StatementEntry& entry, const QString& about)
 {
     m_entry = entry;
@@ -116,12 +77,12 @@ void StatementForm::setEntry(const StatementEntry& entry, const QString& about)
     m_title->setText(isFinding ? StatementWords::findingTitle() : StatementWords::askTitle());
     m_about->setText(isFinding ? StatementWords::findingAbout() : StatementWords::askAbout());
     sayIn(m_reading, isFinding ? QString{} : about);
-    name(m_whereField, StatementWords::where());
-    name(m_dayField, StatementWords::day());
+    m_whereField.name(StatementWords::where());
+    m_dayField.name(StatementWords::day());
     m_day->setCalendarName(withoutMnemonic(StatementWords::day()));
-    name(m_personField, isFinding ? StatementWords::finder() : StatementWords::asker());
-    name(m_saidField, isFinding ? StatementWords::found() : StatementWords::question());
-    name(m_doneField, StatementWords::done());
+    m_personField.name(isFinding ? StatementWords::finder() : StatementWords::asker());
+    m_saidField.name(isFinding ? StatementWords::found() : StatementWords::question());
+    m_doneField.name(StatementWords::done());
     m_dayField.around->setVisible(isFinding);
     m_doneField.around->setVisible(isFinding);
     m_keep->setText(isFinding ? StatementWords::keep() : StatementWords::keepQuestion());
@@ -170,7 +131,7 @@ QString StatementForm::sentenceOf(StatementLack lack) const
     return StatementWords::doneMissing();
 }
 
-const StatementForm::Field& StatementForm::fieldOf(StatementLack lack) const
+const FormField& StatementForm::fieldOf(StatementLack lack) const
 {
     switch (lack) {
     case StatementLack::Person:
@@ -188,17 +149,12 @@ const StatementForm::Field& StatementForm::fieldOf(StatementLack lack) const
 
 void StatementForm::showLacks(const std::vector<StatementLack>& lacks)
 {
-    for (const Field* field : {&m_dayField, &m_personField, &m_saidField, &m_doneField})
+    for (const FormField* field : {&m_dayField, &m_personField, &m_saidField, &m_doneField})
         sayIn(field->problem, {});
     for (const StatementLack lack : lacks)
         sayIn(fieldOf(lack).problem, sentenceOf(lack));
     sayIn(m_status, lacks.empty() ? QString{} : StatementWords::notKept());
-    for (const Field* field : {&m_dayField, &m_personField, &m_saidField, &m_doneField}) {
-        if (field->problem->text().isEmpty())
-            continue;
-        field->focus->setFocus();
-        break;
-    }
+    focusFirstLack({&m_dayField, &m_personField, &m_saidField, &m_doneField});
 }
 
 // Where and when are filled in from what was in view.

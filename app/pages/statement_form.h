@@ -1,10 +1,9 @@
 #pragma once
 
 #include "app/pages/statements_presenter.h"
+#include "app/widgets/form_field.h"
 
 #include <QWidget>
-
-#include <map>
 
 class QLabel;
 class QPlainTextEdit;
@@ -42,20 +41,9 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    struct Field
-    {
-        QWidget* around = nullptr;
-        QLabel* label = nullptr;
-        QLabel* problem = nullptr;
-        QWidget* focus = nullptr;
-    };
-
-    Field add(QVBoxLayout* layout, QWidget* editor, QWidget* focus, const char* name, const QString& hint);
-    Field addText(QVBoxLayout* layout, QPlainTextEdit*& edit, const char* name, const QString& hint);
     void addButtons(QVBoxLayout* layout);
-    void name(const Field& field, const QString& label);
     QString sentenceOf(StatementLack lack) const;
-    const Field& fieldOf(StatementLack lack) const;
+    const FormField& fieldOf(StatementLack lack) const;
 
     StatementEntry m_entry; // what it is about
     QLabel* m_title = nullptr;
@@ -66,11 +54,11 @@ private:
     ChoiceBox* m_person = nullptr;
     QPlainTextEdit* m_said = nullptr;
     QPlainTextEdit* m_done = nullptr;
-    Field m_whereField;
-    Field m_dayField;
-    Field m_personField;
-    Field m_saidField;
-    Field m_doneField;
+    FormField m_whereField;
+    FormField m_dayField;
+    FormField m_personField;
+    FormField m_saidField;
+    FormField m_doneField;
     QLabel* m_status = nullptr;
     QPushButton* m_keep = nullptr;
 };

@@ -47,47 +47,24 @@ CloseForm::CloseForm(QWidget* parent) : QWidget{parent}
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
+    const auto add = [layout](QWidget* editor, const QString& label, const QString& hint, const char* name) {
+        const FormField field = formField(editor, editor, name, hint);
+        field.name(label);
+        layout->addWidget(field.around);
+        return field;
+    };
     m_decidedBy = new ChoiceBox{QuestionWords::decidedBy()};
-    add(layout, m_decidedBy, QuestionWords::decidedBy(), QuestionWords::notInList(), "decidedBy");
-    m_found = addText(layout, QuestionWords::found(), QuestionWords::foundHint(), "questionFound");
-    m_done = addText(layout, QuestionWords::done(), QuestionWords::doneHint(), "questionDone");
+    m_decidedField = add(m_decidedBy, QuestionWords::decidedBy(), QuestionWords::notInList(), "decidedBy");
+    m_found = shortText();
+    m_foundField = add(m_found, QuestionWords::found(), QuestionWords::foundHint(), "questionFound");
+    m_done = shortText();
+    m_doneField = add(m_done, QuestionWords::done(), QuestionWords::doneHint(), "questionDone");
     m_enteredBy = new ChoiceBox{QuestionWords::enteredBy()};
-    add(layout, m_enteredBy, QuestionWords::enteredBy(), {}, "enteredBy");
+    add(m_enteredBy, QuestionWords::enteredBy(), {}, "enteredBy");
     m_status = labelOf({}, "problem", "closeStatus");
     m_status->hide();
     layout->addWidget(m_status);
     addButtons(layout);
-}
-
-void CloseForm::add(QVBoxLayout* layout, QWidget* editor, const QString& label, const QString& hint,
-                    const char* name)
-{
-    QLabel* above = labelOf(label, "label");
-    above->setBuddy(editor);
-    editor->setObjectName(QLatin1String(name));
-    editor->setAccessibleName(withoutMnemonic(label));
-    editor->setAccessibleDescription(hint);
-    QLabel* problem = labelOf({}, "problem");
-    problem->setObjectName(QLatin1String(name) + QLatin1String("Problem"));
-    problem->hide();
-    layout->addWidget(above);
-    layout->addWidget(editor);
-    if (!hint.isEmpty())
-        layout->addWidget(labelOf(hint, "soft"));
-    layout->addWidget(problem);
-    layout->addSpacing(8);
-    m_problems[editor] = problem;
-}
-
-QPlainTextEdit* CloseForm::addText(QVBoxLayout* layout, const QString& label, const QString& hint,
-                                   const char* name)
-{
-    constexpr int kLines = 2;
-    auto* edit = new QPlainTextEdit;
-    edit->setTabChangesFocus(true);
-    edit->setFixedHeight(kLines * edit->fontMetrics().lineSpacing() + 28);
-    add(layout, edit, label, hint, name);
-    return edit;
 }
 
 void CloseForm::addButtons(QVBoxLayout* layout)
@@ -131,19 +108,14 @@ void CloseForm::showLacks(const std::vector<CloseLack>& lacks)
     const auto sentence = [&lacks](CloseLack lack) {
         return std::ranges::find(lacks, lack) == lacks.end() ? QString{} : lackSentence(lack);
     };
-    sayIn(m_problems.at(m_decidedBy), sentence(CloseLack::Person));
-    sayIn(m_problems.at(m_found), sentence(CloseLack::Found));
-    sayIn(m_problems.at(m_done), sentence(CloseLack::Done));
+    sayIn(m_decidedField.problem, sentence(CloseLack::Person));
+    sayIn(m_foundField.problem, sentence(CloseLack::Found));
+    sayIn(m_doneField.problem, sentence(CloseLack::Done));
     if (lacks.empty())
         return sayIn(m_status, {});
     const QString already = sentence(CloseLack::AlreadyClosed) + sentence(CloseLack::Inspection);
     sayIn(m_status, already.isEmpty() ? QuestionWords::notClosed() : already);
-    for (QWidget* editor : std::initializer_list<QWidget*>{m_decidedBy, m_found, m_done}) {
-        if (m_problems.at(editor)->text().isEmpty())
-            continue;
-        editor->setFocus();
-        break;
-    }
+    focusFirstLack({&m_decidedField, &m_foundField, &m_doneField});
 }
 
 void CloseForm::focusFirst()

@@ -1,10 +1,9 @@
 #pragma once
 
 #include "app/pages/questions/questions_view.h"
+#include "app/widgets/form_field.h"
 
 #include <QWidget>
-
-#include <map>
 
 class QLabel;
 class QPlainTextEdit;
@@ -38,16 +37,15 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    void add(QVBoxLayout* layout, QWidget* editor, const QString& label, const QString& hint,
-             const char* name);
-    QPlainTextEdit* addText(QVBoxLayout* layout, const QString& label, const QString& hint, const char* name);
     void addButtons(QVBoxLayout* layout);
 
     ChoiceBox* m_decidedBy = nullptr;
     QPlainTextEdit* m_found = nullptr;
     QPlainTextEdit* m_done = nullptr;
     ChoiceBox* m_enteredBy = nullptr;
-    std::map<QWidget*, QLabel*> m_problems; // by editor
+    FormField m_decidedField;
+    FormField m_foundField;
+    FormField m_doneField;
     QLabel* m_status = nullptr;
 };
 
