@@ -19,8 +19,9 @@ namespace {
 
 constexpr int kListed = 33; // characters; the open list is as wide as it needs
 
-// Days of their own, and what stands in no list.
+// What opens a row to type in, and stands in no list.
 constexpr int kOtherDays = -1;
+constexpr int kOtherCount = -2;
 
 } // namespace
 
@@ -44,6 +45,8 @@ PeriodBox::PeriodBox(const char* listName, QWidget* parent) : QWidget{parent}
     layout->addLayout(row);
     m_days = makeDays();
     layout->addWidget(m_days);
+    m_count = makeCount();
+    layout->addWidget(m_count);
     m_problem = labelOf({}, "problem", "periodProblem");
     m_problem->hide();
     layout->addWidget(m_problem);
@@ -79,6 +82,31 @@ QWidget* PeriodBox::makeDays()
     return days;
 }
 
+QWidget* PeriodBox::makeCount()
+{
+    auto* count = new QWidget;
+    auto* row = new QHBoxLayout{count};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    auto* label = labelOf(PeriodWords::count(), "label");
+    label->setWordWrap(false);
+    m_riggings = new QLineEdit;
+    m_riggings->setObjectName("periodRiggings");
+    m_riggings->setAccessibleName(PeriodWords::count());
+    m_riggings->setAccessibleDescription(PeriodWords::countHint());
+    m_riggings->setPlaceholderText(PeriodWords::countHint());
+    label->setBuddy(m_riggings);
+    auto* show = buttonOf(PeriodWords::showCount(), "periodShowRiggings");
+    show->setAutoDefault(true);
+    row->addWidget(label);
+    row->addWidget(m_riggings, 1);
+    row->addWidget(show);
+    connect(m_riggings, &QLineEdit::returnPressed, this, &PeriodBox::takeCount);
+    connect(show, &QPushButton::clicked, this, &PeriodBox::takeCount);
+    count->hide();
+    return count;
+}
+
 void PeriodBox::display(const std::vector<PeriodOffer>& offers, const PeriodOffer& chosen,
                         const std::map<CouplingId, QString>& names)
 {
@@ -88,11 +116,22 @@ void PeriodBox::display(const std::vector<PeriodOffer>& offers, const PeriodOffe
     m_names = names;
     m_today = offers.front().period.to;
     fill();
+    if (!isAnother)
+        return;
     const bool isDays = chosen.period.kind == PeriodKind::Days;
-    if (isAnother)
-        m_days->setVisible(isDays);
-    if (isAnother && isDays)
+    const bool isCount = chosen.period.kind == PeriodKind::LastRiggings && !isOffered(chosen);
+    m_days->setVisible(isDays);
+    m_count->setVisible(isCount);
+    if (isDays)
         fillDays();
+    if (isCount)
+        m_riggings->setText(QString::number(chosen.number));
+}
+
+bool PeriodBox::isOffered(const PeriodOffer& offer) const
+{
+    return std::ranges::any_of(m_offers,
+                               [&offer](const PeriodOffer& one) { return one.isSameChoiceAs(offer); });
 }
 
 void PeriodBox::showCoupling(CouplingId coupling)
@@ -130,9 +169,10 @@ void PeriodBox::fill()
     for (const PeriodOffer& offer : m_offers)
         if (!offer.coupling || offer.coupling == m_coupling || offer.isSameChoiceAs(m_chosen))
             add(offer);
-    if (m_chosen.period.kind == PeriodKind::Days)
+    if (!isOffered(m_chosen))
         add(m_chosen);
     m_list->insertSeparator(m_list->count());
+    m_list->addItem(PeriodWords::otherCount(), kOtherCount);
     m_list->addItem(PeriodWords::otherDays(), kOtherDays);
     m_list->view()->setMinimumWidth(m_list->view()->sizeHintForColumn(0) + 24);
 }
@@ -142,14 +182,42 @@ void PeriodBox::take(int index)
     const int listed = m_list->itemData(index).toInt();
     if (listed == kOtherDays)
         return askDays();
-    m_days->hide();
-    m_problem->hide();
+    if (listed == kOtherCount)
+        return askCount();
+    putAway();
     choose(m_listed[static_cast<std::size_t>(listed)]);
+}
+
+void PeriodBox::putAway()
+{
+    m_days->hide();
+    m_count->hide();
+    m_problem->hide();
+}
+
+// The number that was typed last is a beginning.
+void PeriodBox::askCount()
+{
+    putAway();
+    m_count->show();
+    m_riggings->setFocus();
+    m_riggings->selectAll();
+}
+
+void PeriodBox::takeCount()
+{
+    bool isWhole = false;
+    const int count = m_riggings->text().trimmed().toInt(&isWhole);
+    if (!isWhole || count < 1 || count > kMostLastRiggings)
+        return refuse(m_riggings, PeriodWords::countUnread(m_riggings->text()));
+    m_problem->hide();
+    choose(lastRiggings(count));
 }
 
 // The days that are seen are a beginning.
 void PeriodBox::askDays()
 {
+    putAway();
     fillDays();
     m_days->show();
     m_from->line()->setFocus();
@@ -166,15 +234,15 @@ void PeriodBox::takeDays()
 {
     for (DayEdit* day : {m_from, m_to})
         if (!parseDay(day->text().trimmed().toStdString()))
-            return refuse(day, PeriodWords::dayUnread(day->text()));
+            return refuse(day->line(), PeriodWords::dayUnread(day->text()));
     const Day from = *parseDay(m_from->text().trimmed().toStdString());
     const Day to = *parseDay(m_to->text().trimmed().toStdString());
     if (from > to)
-        return refuse(m_from, PeriodWords::reversed());
+        return refuse(m_from->line(), PeriodWords::reversed());
     if (from > m_today)
-        return refuse(m_from, PeriodWords::dayAhead());
+        return refuse(m_from->line(), PeriodWords::dayAhead());
     m_problem->hide();
-    choose({{from, std::min(to, m_today), {}, false, to >= m_today, PeriodKind::Days}});
+    choose(anyDays(from, std::min(to, m_today)));
 }
 
 // The list takes Enter before it is pressed, so to say: whatever had the focus at once would be pressed by
@@ -195,18 +263,17 @@ void PeriodBox::keyPressEvent(QKeyEvent* event)
 {
     if (isEnter(*event))
         return; // taken by its field
-    if (event->key() != Qt::Key_Escape || m_days->isHidden())
+    if (event->key() != Qt::Key_Escape || (m_days->isHidden() && m_count->isHidden()))
         return QWidget::keyPressEvent(event);
-    m_days->hide();
-    m_problem->hide();
+    putAway();
     fill();
     m_list->setFocus();
 }
 
-void PeriodBox::refuse(DayEdit* day, const QString& sentence)
+void PeriodBox::refuse(QLineEdit* line, const QString& sentence)
 {
     sayIn(m_problem, sentence);
-    day->line()->setFocus();
+    line->setFocus();
 }
 
 } // namespace rig

@@ -9,13 +9,15 @@
 
 class QComboBox;
 class QLabel;
+class QLineEdit;
 
 namespace rig {
 
 class DayEdit;
 
 // Which period is looked back on: by annual, by season, by fitting of the coupling in view, the last
-// riggings, or from one day to another. Shows what it is given and says what was chosen.
+// riggings, as many as are wanted, or from one day to another. Shows what it is given and says what was
+// chosen.
 class PeriodBox : public QWidget
 {
     Q_OBJECT
@@ -39,13 +41,18 @@ protected:
 
 private:
     QWidget* makeDays();
+    QWidget* makeCount();
     void fill();
     void take(int index);
     void askDays();
+    void askCount();
     void fillDays(); // with those of the period that is shown
     void takeDays();
+    void takeCount();
+    bool isOffered(const PeriodOffer& offer) const;
+    void putAway();
     void choose(const PeriodOffer& offer);
-    void refuse(DayEdit* day, const QString& sentence);
+    void refuse(QLineEdit* line, const QString& sentence);
     QString nameOf(const PeriodOffer& offer) const;
 
     std::vector<PeriodOffer> m_offers;
@@ -59,6 +66,8 @@ private:
     QWidget* m_days = nullptr;
     DayEdit* m_from = nullptr;
     DayEdit* m_to = nullptr;
+    QWidget* m_count = nullptr;
+    QLineEdit* m_riggings = nullptr;
     QLabel* m_problem = nullptr;
 };
 

@@ -38,6 +38,7 @@ QString PeriodWords::choice(const PeriodOffer& offer, const QString& coupling)
 }
 
 QString PeriodWords::otherDays() { return tr("From one day to another …"); }
+QString PeriodWords::otherCount() { return tr("The last riggings, so many as you type …"); }
 QString PeriodWords::from() { return tr("From"); }
 QString PeriodWords::to() { return tr("To"); }
 QString PeriodWords::show() { return tr("Show these days"); }
@@ -56,5 +57,18 @@ QString PeriodWords::dayAhead()
 }
 
 QString PeriodWords::reversed() { return tr("The first day is after the last one. Change one of them."); }
+
+QString PeriodWords::count() { return tr("How many of the last riggings"); }
+QString PeriodWords::countHint() { return tr("1 to %1").arg(kMostLastRiggings); }
+QString PeriodWords::showCount() { return tr("Show these riggings"); }
+
+QString PeriodWords::countUnread(const QString& typed)
+{
+    return typed.trimmed().isEmpty()
+               ? tr("A number is missing. Type how many riggings, from 1 to %1.").arg(kMostLastRiggings)
+               : tr("“%1” is no number of riggings. Type a whole number from 1 to %2.")
+                     .arg(typed)
+                     .arg(kMostLastRiggings);
+}
 
 } // namespace rig

@@ -20,6 +20,7 @@ public:
     // `coupling` is the name of the one whose fitting it is.
     static QString choice(const PeriodOffer& offer, const QString& coupling);
     static QString otherDays();
+    static QString otherCount();
 
     // Any days
     static QString from();
@@ -28,6 +29,12 @@ public:
     static QString dayUnread(const QString& typed);
     static QString dayAhead();
     static QString reversed();
+
+    // Any number of last riggings
+    static QString count();
+    static QString countHint();
+    static QString showCount();
+    static QString countUnread(const QString& typed);
 
 private:
     static QString byAnnual(const ReviewPeriod& period);

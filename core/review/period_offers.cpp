@@ -93,6 +93,25 @@ private:
     std::vector<PeriodOffer> m_offers;
 };
 
+PeriodOffer daysWithin(const PeriodOffer& chosen, const AirframeFacts& facts, Day today)
+{
+    PeriodOffer offer = chosen;
+    offer.period.annual = annualAfter(facts, chosen.period.to, today);
+    offer.period.isCurrent = chosen.period.to == today;
+    return offer;
+}
+
+// All riggings, where there are not more than that many.
+PeriodOffer lastWithin(const PeriodOffer& chosen, const AirframeFacts& facts, Day today)
+{
+    const RiggingNumbers numbers{facts};
+    const Day first = numbers.firstDayOfLast(chosen.number, today)
+                          .value_or(std::min(numbers.firstDay().value_or(today), today));
+    PeriodOffer offer = chosen;
+    offer.period = {first, today, annualAfter(facts, today, today), false, true, PeriodKind::LastRiggings};
+    return offer;
+}
+
 bool holdsAnything(const ReviewPeriod& period, const AirframeFacts& facts)
 {
     const auto isRead = [&](const KeptReading& one) { return period.contains(one.reading.when.localDay()); };
@@ -125,20 +144,33 @@ std::vector<PeriodOffer> offeredPeriods(const AirframeFacts& facts, Day today)
     return Offers{facts, today}.made();
 }
 
-PeriodOffer daysOffered(const AirframeFacts& facts, Day from, Day to, Day today)
+PeriodOffer anyDays(Day from, Day to)
 {
-    return {{from, to, annualAfter(facts, to, today), false, to == today, PeriodKind::Days}};
+    PeriodOffer offer;
+    offer.period = {from, to, {}, false, false, PeriodKind::Days};
+    return offer;
+}
+
+PeriodOffer lastRiggings(int count)
+{
+    PeriodOffer offer;
+    offer.period.kind = PeriodKind::LastRiggings;
+    offer.number = count;
+    return offer;
 }
 
 PeriodOffer chosenAmong(const std::vector<PeriodOffer>& offers, const std::optional<PeriodOffer>& chosen,
                         const AirframeFacts& facts)
 {
+    const Day today = offers.front().period.to;
     if (chosen && chosen->period.kind == PeriodKind::Days)
-        return *chosen;
+        return daysWithin(*chosen, facts, today);
     const auto same = std::ranges::find_if(
         offers, [&](const PeriodOffer& one) { return chosen && one.isSameChoiceAs(*chosen); });
     if (same != offers.end())
         return *same;
+    if (chosen && chosen->period.kind == PeriodKind::LastRiggings)
+        return lastWithin(*chosen, facts, today);
     const auto held = std::ranges::find_if(
         offers, [&](const PeriodOffer& one) { return holdsAnything(one.period, facts); });
     return held == offers.end() ? offers.front() : *held;

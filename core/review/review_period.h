@@ -48,11 +48,16 @@ struct PeriodOffer
 // and the last riggings, newest first. Never empty.
 std::vector<PeriodOffer> offeredPeriods(const AirframeFacts& facts, Day today);
 
-// Any days, the earlier one first.
-PeriodOffer daysOffered(const AirframeFacts& facts, Day from, Day to, Day today);
+// So many riggings at most can be asked for.
+inline constexpr int kMostLastRiggings = 9999;
 
-// What was chosen, as it is offered now. Without a choice, or when it is no longer there, the first in which
-// anything was read or asked; the first of all where nothing ever was.
+// Any days, the earlier one first, and any number of last riggings can be chosen beside those that are
+// offered: the dates and the annual that belong to them are worked out by chosenAmong().
+PeriodOffer anyDays(Day from, Day to);
+PeriodOffer lastRiggings(int count);
+
+// What was chosen, as it is offered now, today being the end of the first offer. Without a choice, or when it
+// is no longer there, the first in which anything was read or asked; the first of all where nothing ever was.
 PeriodOffer chosenAmong(const std::vector<PeriodOffer>& offers, const std::optional<PeriodOffer>& chosen,
                         const AirframeFacts& facts);
 

@@ -5,6 +5,7 @@
 #include "tests/support/scripted_prompts.h"
 
 #include <QComboBox>
+#include <QLineEdit>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTableView>
@@ -146,6 +147,30 @@ TEST_F(AnnualPageTest, ShowsAnotherPeriodWhenItIsChosen)
     EXPECT_EQ(textOf(page, "annualTitle"), "Before the annual of 1 June 2026");
     page.showAirframe(scene.hangar.airframe); // back from another page: the period is still chosen
     EXPECT_EQ(periods.currentIndex(), 1);
+}
+
+TEST_F(AnnualPageTest, LooksBackOnAsManyOfTheLastRiggingsAsAreTyped)
+{
+    tellAYear();
+    show();
+    auto& periods = part<QComboBox>(page, "annualPeriod");
+    const int asked = periods.findText("The last riggings, so many as you type …");
+    ASSERT_GE(asked, 0);
+    periods.setCurrentIndex(asked);
+    emit periods.activated(asked);
+    auto& count = part<QLineEdit>(page, "periodRiggings");
+    EXPECT_TRUE(count.hasFocus());
+    for (const char* bad : {"", "0", "three", "2.5", "10000"}) {
+        count.setText(bad);
+        QTest::keyClick(&count, Qt::Key_Return);
+        EXPECT_FALSE(textOf(page, "periodProblem").empty()) << bad;
+    }
+    count.setText("3");
+    QTest::keyClick(&count, Qt::Key_Return);
+    EXPECT_TRUE(part(page, "periodProblem").isHidden());
+    EXPECT_EQ(periods.currentText(), "The last 3 riggings");
+    page.showAirframe(scene.hangar.airframe); // back from another page
+    EXPECT_EQ(periods.currentText(), "The last 3 riggings");
 }
 
 TEST_F(AnnualPageTest, ShowsTheReportOnAKeyAndComesBackToTheTable)

@@ -178,11 +178,29 @@ TEST(PeriodOffers, AreAnyDaysWithTheAnnualThatCameAfterThem)
 {
     const TwoSeasons seasons;
     const PeriodOffer days =
-        daysOffered(seasons.told.facts, dayOf(2025, 6, 1), dayOf(2025, 6, 30), dayOf(2026, 3, 1));
+        chosenAmong(seasons.offers(), anyDays(dayOf(2025, 6, 1), dayOf(2025, 6, 30)), seasons.told.facts);
+    EXPECT_EQ(days.period.from, dayOf(2025, 6, 1));
     EXPECT_EQ(days.period.annual, dayOf(2026, 2, 20));
     EXPECT_FALSE(days.period.isCurrent);
     const PeriodOffer again = chosenAmong(seasons.offers(), days, seasons.told.facts);
     EXPECT_EQ(again.period, days.period);
+}
+
+TEST(PeriodOffers, AreAnyNumberOfLastRiggings)
+{
+    const TwoSeasons seasons;
+    const RiggingNumbers numbers{seasons.told.facts};
+    const auto offers = seasons.offers();
+    const Day today = offers.front().period.to;
+    const PeriodOffer three = chosenAmong(offers, lastRiggings(3), seasons.told.facts);
+    EXPECT_EQ(three.number, 3);
+    EXPECT_EQ(numbers.within(three.period.from, three.period.to), 3);
+    EXPECT_EQ(three.period.to, today);
+    EXPECT_TRUE(three.period.isCurrent);
+
+    const PeriodOffer all = chosenAmong(offers, lastRiggings(kMostLastRiggings), seasons.told.facts);
+    EXPECT_EQ(all.period.from, numbers.firstDay());
+    EXPECT_EQ(all.number, kMostLastRiggings);
 }
 
 TEST(PeriodOffers, OfAnEmptyFileAreToday)
