@@ -28,8 +28,8 @@ Rows rowsFor(const TrendSeries& series, const TrendWindow& window, bool hasPart,
              double scale)
 {
     Rows rows;
-    const std::size_t named =
-        (annualAlong(series, window.axis) ? 1 : 0) + std::max<std::size_t>(series.fittings.size(), 1) - 1;
+    const std::size_t named = (annualAlong(series, window.axis) ? 1 : 0) + (series.period ? 1 : 0) +
+                              std::max<std::size_t>(series.fittings.size(), 1) - 1;
     rows.header = named > 1 && height >= 340 * scale ? 2 : 1;
     if (!series.events.empty())
         rows.events = height >= 400 * scale ? 2 : 1;

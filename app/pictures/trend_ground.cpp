@@ -110,11 +110,34 @@ void addTicks(const Sheet& sheet, TrendPicture& picture)
     }
 }
 
+constexpr double kShade = 0.1; // of what lies outside the period
+
+// Beside the period, as far as readings lie there.
+void addShade(const Sheet& sheet, TrendPicture& picture)
+{
+    if (!sheet.series.period)
+        return;
+    const TrendPlace& begins = sheet.series.period->begins;
+    const TrendPlace& ends = sheet.series.period->ends;
+    const double from = along(picture.window.axis, begins.when, begins.rigging);
+    const double to = along(picture.window.axis, ends.when, ends.rigging);
+    const auto shade = [&](const Range& places) {
+        QRectF where = zone(picture, places, picture.mmAtBottom, picture.mmAtTop);
+        if (!where.isEmpty())
+            picture.boxes.push_back({where, Role::InkSoft, false, false, kShade});
+    };
+    if (sheet.index.reach.first < from)
+        shade({picture.window.from, from});
+    if (sheet.index.reach.last > to)
+        shade({to, picture.window.to});
+}
+
 } // namespace
 
 void addGround(const Sheet& sheet, TrendPicture& picture)
 {
     addFittings(sheet, picture);
+    addShade(sheet, picture);
     const Scale across = acrossOf(picture);
     for (const TrendEvent& event : sheet.series.events) {
         const double x = across.at(along(picture.window.axis, event.when, event.rigging));
@@ -190,6 +213,20 @@ void addAnnual(const Sheet& sheet, TrendPicture& picture)
         addNamedLine(sheet, picture, acrossOf(picture).at(*annual), TrendWords::annual(due), Role::Outside);
 }
 
+void addPeriod(const Sheet& sheet, TrendPicture& picture)
+{
+    if (!sheet.series.period)
+        return;
+    const auto add = [&](const TrendPlace& place, const QString& words) {
+        const double at = along(picture.window.axis, place.when, place.rigging);
+        if (at > picture.window.from && at < picture.window.to && at > sheet.index.reach.first - 1 &&
+            at < sheet.index.reach.last + 1)
+            addNamedLine(sheet, picture, acrossOf(picture).at(at), words, Role::InkSoft);
+    };
+    add(sheet.series.period->begins, TrendWords::periodBegins(sheet.series.period->begins.when));
+    add(sheet.series.period->ends, TrendWords::periodEnds(sheet.series.period->ends.when));
+}
+
 } // namespace
 
 void addHeader(const Sheet& sheet, TrendPicture& picture)
@@ -204,6 +241,7 @@ void addHeader(const Sheet& sheet, TrendPicture& picture)
                      TrendWords::fitting(sheet.series.fittings[i].kind, sheet.series.fittings[i].reason),
                      Role::Accent);
     }
+    addPeriod(sheet, picture);
 }
 
 } // namespace rig::trend

@@ -130,6 +130,50 @@ void addReading(TrendPicture& picture, const TrendReading& reading, double x, co
         picture.marks.push_back({where, shapeOf(reading.verdict), role});
 }
 
+bool isOffScale(const TrendReading& reading, const TrendPicture& picture)
+{
+    return lowOf(reading) > picture.mmAtTop || highOf(reading) < picture.mmAtBottom;
+}
+
+// Beside the mark at the edge, where there is room; the others are told in words alone.
+void addFigure(TrendPicture& picture, const TrendReading& reading, double x, double side)
+{
+    const bool isAbove = lowOf(reading) > picture.mmAtTop;
+    DrawnLabel label;
+    label.text = TrendWords::gap(reading.interval);
+    label.role = shapeRoleOf(reading.verdict);
+    label.pixels = std::clamp(picture.plot.height() * 0.32, 9.0, 14.0);
+    label.align = Qt::AlignLeft | Qt::AlignVCenter;
+    const QFontMetricsF metrics{fontOf(label.pixels)};
+    const double width = trend::widthOf(label.text, metrics);
+    const double height = std::min(std::ceil(metrics.height()), picture.plot.height());
+    const double top = isAbove ? picture.plot.top() : picture.plot.bottom() - height;
+    const double away = std::max(side / 2, picture.barWidth / 2) + 2;
+    for (const double left : {x - away - width, x + away}) {
+        label.where = {left, top, width, height};
+        const auto hits = [&label](const auto& shape) { return shape.where.intersects(label.where); };
+        if (left < picture.plot.left() || label.where.right() > picture.plot.right() ||
+            std::ranges::any_of(picture.labels, hits) || std::ranges::any_of(picture.marks, hits))
+            continue;
+        picture.labels.push_back(label);
+        return;
+    }
+}
+
+void addFigures(TrendPicture& picture, const Chosen& chosen, double slot, double side)
+{
+    std::vector<GapInterval> far;
+    for (std::size_t i = chosen.readings.size(); i-- > 0;) { // the newest first: it matters most
+        const TrendReading& reading = *chosen.readings[i];
+        if (reading.inDoubt || !isOffScale(reading, picture))
+            continue;
+        far.push_back(reading.interval);
+        addFigure(picture, reading, picture.plot.left() + slot * (static_cast<double>(i) + 0.5), side);
+    }
+    if (!far.empty())
+        picture.inWords += QLatin1Char(' ') + TrendWords::offTheSmallScale(far);
+}
+
 } // namespace
 
 TrendPicture layoutSmallTrend(const TrendSeries& series, std::size_t lastReadings, QSizeF size)
@@ -164,6 +208,7 @@ TrendPicture layoutSmallTrend(const TrendSeries& series, std::size_t lastReading
             if (chosen.readings[i]->verdict == verdict)
                 addReading(picture, *chosen.readings[i],
                            picture.plot.left() + slot * (static_cast<double>(i) + 0.5), up, middle, side);
+    addFigures(picture, chosen, slot, side);
     return picture;
 }
 

@@ -3,6 +3,7 @@
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/joint_play_words.h"
+#include "app/wording/sentence_parts.h"
 #include "app/wording/trends_page_words.h"
 #include "app/wording/verdict_words.h"
 #include "core/views/trend_series.h"
@@ -271,7 +272,7 @@ QString TrendWords::summary(const TrendSeries& series)
                         static_cast<int>(series.fittings.size()));
     if (!series.fittings.empty() && series.fittings.back().band)
         sentences << tr("The band now is %1.").arg(formats.band(series.fittings.back().band->inner));
-    sentences << movement(series) << tr("Each verdict is one sign only.");
+    sentences << period(series) << movement(series) << tr("Each verdict is one sign only.");
     sentences.removeAll(QString{});
     return sentences.join(QLatin1Char(' '));
 }
@@ -287,6 +288,40 @@ QString TrendWords::smallSummary(const TrendSeries& series, std::size_t shown)
     return tr("The last %n reading(s); the newest is %1, %2. One sign only.", nullptr,
               static_cast<int>(shown))
         .arg(Formats{}.interval(last->interval), VerdictWords::shortWord(last->verdict));
+}
+
+QString TrendWords::offTheSmallScale(const std::vector<GapInterval>& gaps)
+{
+    constexpr std::size_t kMostTold = 3;
+    QStringList told;
+    for (std::size_t i = 0; i < std::min(kMostTold, gaps.size()); ++i)
+        told << Formats{}.interval(gaps[i]);
+    const QString list = SentenceParts::list(told);
+    return gaps.size() > kMostTold
+               ? tr("%n reading(s) off this small scale, the newest %1.", nullptr,
+                    static_cast<int>(gaps.size()))
+                     .arg(list)
+               : tr("%n reading(s) off this small scale: %1.", nullptr, static_cast<int>(gaps.size()))
+                     .arg(list);
+}
+
+QString TrendWords::periodBegins(const Moment& day)
+{
+    return tr("period from %1", "day").arg(Formats{}.day(day.localDay()));
+}
+
+QString TrendWords::periodEnds(const Moment& day)
+{
+    return tr("period to %1", "day").arg(Formats{}.day(day.localDay()));
+}
+
+QString TrendWords::period(const TrendSeries& series)
+{
+    if (!series.period)
+        return {};
+    return tr("The period looked back on is %1 to %2; what lies outside it is shaded.")
+        .arg(Formats{}.day(series.period->begins.when.localDay()),
+             Formats{}.day(series.period->ends.when.localDay()));
 }
 
 QString TrendWords::keysHint()

@@ -10,6 +10,7 @@
 #include <QString>
 
 #include <string>
+#include <vector>
 
 namespace rig {
 
@@ -56,12 +57,16 @@ public:
     static QString reading(const TrendReading& reading);
     static QString summary(const TrendSeries& series);
     static QString smallSummary(const TrendSeries& series, std::size_t shown);
+    static QString offTheSmallScale(const std::vector<GapInterval>& gaps); // newest first
+    static QString periodBegins(const Moment& day);
+    static QString periodEnds(const Moment& day);
     static QString keysHint();
 
 private:
     static QString readingPlace(const TrendReading& reading);
     static QString verdictCounts(const TrendSeries& series);
     static QString movement(const TrendSeries& series); // empty when nothing is known to move
+    static QString period(const TrendSeries& series);   // empty when it holds all readings
 };
 
 } // namespace rig

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace rig {
 
@@ -129,10 +130,36 @@ void addChange(const FittingMovement& movement, const PathChangeTold& change, Tr
     }
 }
 
+// A rigging's place is its number: half way to the next one lies the edge.
+constexpr double kHalfRigging = 0.5;
+
+Moment startOf(Day day, std::int32_t offsetSeconds)
+{
+    return {day.time_since_epoch().count() * kDaySeconds - offsetSeconds, offsetSeconds};
+}
+
+std::optional<TrendPeriod> periodAmong(const std::vector<TrendReading>& readings, const ReviewPeriod& period)
+{
+    const auto isBefore = [&](const TrendReading& one) { return one.when.localDay() < period.from; };
+    const auto isUpTo = [&](const TrendReading& one) { return one.when.localDay() <= period.to; };
+    const auto first = std::ranges::partition_point(readings, isBefore);
+    const auto behind = std::ranges::partition_point(readings, isUpTo);
+    if (readings.empty() || (first == readings.begin() && behind == readings.end()))
+        return std::nullopt;
+    const std::int32_t offset = readings.front().when.offsetSeconds;
+    return TrendPeriod{{startOf(period.from, offset), first == readings.end()
+                                                          ? readings.back().rigging + kHalfRigging
+                                                          : first->rigging - kHalfRigging},
+                       {{startOf(period.to, offset).utcSeconds + kDaySeconds - 1, offset},
+                        behind == readings.begin() ? readings.front().rigging - kHalfRigging
+                                                   : std::prev(behind)->rigging + kHalfRigging}};
+}
+
 } // namespace
 
 void drawMovement(const CouplingReview& coupling, const AirframeReview& review, TrendSeries& series)
 {
+    series.period = periodAmong(series.readings, review.period);
     series.annualDue.reset();
     series.annualRigging.reset();
     if (review.period.annual)

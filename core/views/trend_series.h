@@ -71,6 +71,13 @@ struct TrendPlace
     double rigging = 0;
 };
 
+// The period looked back on: its first moment and its last, on both axes.
+struct TrendPeriod
+{
+    TrendPlace begins;
+    TrendPlace ends;
+};
+
 // One coupling's whole history, oldest first.
 struct TrendSeries
 {
@@ -80,11 +87,12 @@ struct TrendSeries
     std::vector<TrendReading> readings;
     std::vector<TrendFitting> fittings;
     std::vector<TrendEvent> events;
-    std::vector<TrendPoint> path;     // where the readings lie without their scatter, oldest first
-    std::vector<TrendPoint> forecast; // goes on from there, with its interval
-    std::optional<TrendPlace> onset;  // of the drift
-    std::optional<TrendPlace> change; // the path made a step here
-    std::optional<TrendPlace> either; // a step or a drift, not yet to be told apart
+    std::vector<TrendPoint> path;      // where the readings lie without their scatter, oldest first
+    std::vector<TrendPoint> forecast;  // goes on from there, with its interval
+    std::optional<TrendPeriod> period; // only where readings lie outside it
+    std::optional<TrendPlace> onset;   // of the drift
+    std::optional<TrendPlace> change;  // the path made a step here
+    std::optional<TrendPlace> either;  // a step or a drift, not yet to be told apart
     // Between these two the change began, as surely as 95 in 100.
     std::optional<std::pair<TrendPlace, TrendPlace>> changeWithin;
     std::optional<Moment> annualDue;

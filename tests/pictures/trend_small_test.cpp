@@ -62,6 +62,20 @@ TEST(SmallTrend, PutsAReadingFarOffAtTheEdgeWithItsMark)
     EXPECT_NEAR(picture.marks[0].where.top(), picture.plot.top(), 3);
 }
 
+TEST(SmallTrend, WritesTheFigureOfAReadingOffItsScaleBesideTheMark)
+{
+    TrendSeries series = steady(0.47, 0.04);
+    series.readings[5].interval = leafReading(1.70);
+    series.readings[5].verdict = Verdict::Outside;
+    const TrendPicture picture = layoutSmallTrend(series, 40, kRow);
+    ASSERT_EQ(picture.labels.size(), 1U);
+    EXPECT_TRUE(picture.labels[0].text.contains("1.70"));
+    EXPECT_TRUE(picture.plot.contains(picture.labels[0].where));
+    EXPECT_FALSE(picture.labels[0].where.intersects(picture.marks[0].where));
+    EXPECT_TRUE(picture.inWords.contains("off this small scale")) << qPrintable(picture.inWords);
+    EXPECT_TRUE(layoutSmallTrend(steady(0.47, 0.04), 40, kRow).labels.empty());
+}
+
 TEST(SmallTrend, LeavesOutPartSeatedReadingsAndThoseSetAside)
 {
     TrendSeries series = steady(0.47, 0.04);

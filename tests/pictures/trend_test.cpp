@@ -344,3 +344,31 @@ INSTANTIATE_TEST_SUITE_P(AtEverySize, TrendCanvas,
                                          Canvas{{640, 300}, 1.25}, Canvas{{900, 340}, 1.5},
                                          Canvas{{900, 480}, 1.0}, Canvas{{1280, 560}, 1.5},
                                          Canvas{{1900, 900}, 1.0}));
+
+TEST(Trend, ShadesWhatLiesOutsideThePeriodAndNamesItsEnds)
+{
+    TrendSeries series = leftFlap();
+    series.fittings.resize(1); // whose names would have the room
+    series.annualDue.reset();
+    series.annualRigging.reset();
+    const auto shades = [](const TrendPicture& picture) {
+        return std::ranges::count_if(
+            picture.boxes, [](const DrawnBox& box) { return box.role == Role::InkSoft && box.opacity < 1; });
+    };
+    const auto says = [](const TrendPicture& picture, const char* words) {
+        return std::ranges::any_of(picture.labels, [words](const DrawnLabel& label) {
+            return label.text.startsWith(QLatin1String(words));
+        });
+    };
+    EXPECT_EQ(shades(layoutTrend(series, kRiggings, kUsual, {})), 0);
+    const TrendReading& first = series.readings[series.readings.size() / 4];
+    const TrendReading& last = series.readings[3 * series.readings.size() / 4];
+    series.period = TrendPeriod{{first.when, first.rigging - 0.5}, {last.when, last.rigging + 0.5}};
+    for (const TrendWindow& window : {kRiggings, kDates}) {
+        const TrendPicture picture = layoutTrend(series, window, kUsual, {});
+        EXPECT_EQ(shades(picture), 2);
+        EXPECT_TRUE(says(picture, "period from"));
+        EXPECT_TRUE(says(picture, "period to"));
+        EXPECT_TRUE(picture.inWords.contains("what lies outside it is shaded"));
+    }
+}
