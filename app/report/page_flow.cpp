@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace rig {
 
@@ -66,11 +67,19 @@ QRectF bodyOf(const FrameLines& lines, Paper paper)
     return {sideMarginOf(paper), top, widthOf(paper), bottom - top};
 }
 
+// Sections that may break.
+using Broken = std::set<int>;
+
+enum class Put { Shapes, Nothing };
+
 // Puts pieces one below the other and begins pages where they do not fit.
 class Placing
 {
 public:
-    explicit Placing(const QRectF& body) : m_body{body} { begin(); }
+    Placing(const QRectF& body, const Broken& broken, Put what) : m_body{body}, m_broken{broken}, m_what{what}
+    {
+        begin();
+    }
 
     void place(const std::vector<Piece>& pieces)
     {
@@ -78,7 +87,7 @@ public:
             if (pieces[i].startsPage && !isAtTop())
                 begin();
             std::size_t end = i + 1;
-            while (end < pieces.size() && pieces[end - 1].keepsWithNext && !pieces[end].startsPage)
+            while (end < pieces.size() && areTogether(pieces[end - 1], pieces[end]))
                 ++end;
             if (!isAtTop() && m_y + heightOf(pieces, i, end) > m_body.bottom())
                 begin();
@@ -90,6 +99,13 @@ public:
     std::vector<PrintedPage> take() { return std::move(m_pages); }
 
 private:
+    bool areTogether(const Piece& one, const Piece& next) const
+    {
+        const bool isOneSection =
+            one.section != 0 && one.section == next.section && !m_broken.contains(one.section);
+        return (one.keepsWithNext || isOneSection) && !next.startsPage;
+    }
+
     bool isAtTop() const { return m_y <= m_body.top(); }
 
     double heightOf(const std::vector<Piece>& pieces, std::size_t from, std::size_t to) const
@@ -119,14 +135,43 @@ private:
     {
         if (!isAtTop())
             m_y += piece.space;
-        m_pages.back().add(piece.shapes, {m_body.left(), m_y});
+        if (m_what == Put::Shapes)
+            m_pages.back().add(piece.shapes, {m_body.left(), m_y});
         m_y += piece.height;
     }
 
     QRectF m_body;
+    const Broken& m_broken;
+    Put m_what;
     double m_y = 0;
     std::vector<PrintedPage> m_pages;
 };
+
+std::size_t pagesOf(const std::vector<Piece>& pieces, const QRectF& body, const Broken& broken)
+{
+    Placing trial{body, broken, Put::Nothing};
+    trial.place(pieces);
+    return trial.take().size();
+}
+
+// The fewest pages there can be, and as many sections in one piece as that allows.
+Broken brokenAmong(const std::vector<Piece>& pieces, const QRectF& body)
+{
+    Broken broken;
+    const std::size_t kept = pagesOf(pieces, body, broken);
+    for (const Piece& piece : pieces)
+        if (piece.section != 0)
+            broken.insert(piece.section);
+    const std::size_t fewest = pagesOf(pieces, body, broken);
+    if (fewest >= kept)
+        return {};
+    for (const int section : Broken{broken}) {
+        broken.erase(section);
+        if (pagesOf(pieces, body, broken) > fewest)
+            broken.insert(section);
+    }
+    return broken;
+}
 
 PageText toRight(PageText text, double right)
 {
@@ -240,8 +285,10 @@ PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Pape
     PageFlow flow;
     flow.paper = paper;
     flow.body = bodyOf(lines, paper);
-    Placing placing{flow.body};
-    placing.place(piecesOf(blocks, flow.body.width(), flow.body.height()));
+    const std::vector<Piece> pieces = piecesOf(blocks, flow.body.width(), flow.body.height());
+    const Broken broken = brokenAmong(pieces, flow.body);
+    Placing placing{flow.body, broken, Put::Shapes};
+    placing.place(pieces);
     flow.pages = placing.take();
     tellPages(flow.pages);
     const int count = static_cast<int>(flow.pages.size());

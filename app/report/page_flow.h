@@ -87,8 +87,9 @@ struct PageFlow
 };
 
 // Measures every block, then places them. A row of a table is never split, unless it is longer than a page; a
-// table that runs on repeats its head; a heading stays with what follows. Where a page is told by its number,
-// the number is filled in last, in the room that was left for it.
+// table that runs on repeats its head, and no row of it stands alone; a heading stays with what follows. A
+// section that asks for one page breaks only where the whole then takes fewer pages. Where a page is told by
+// its number, the number is filled in last, in the room that was left for it.
 PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Paper paper);
 
 void paint(QPainter& painter, const PrintedPage& page, const Theme& theme);

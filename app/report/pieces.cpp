@@ -211,7 +211,8 @@ private:
         }
     }
 
-    // What a heading keeps together is put on one page where one can hold it; else it flows as it does.
+    // What a heading keeps together is put on one page where one can hold it; else it flows as it does. Where
+    // that would cost a page it may break below a picture, and what ends it never stands alone.
     void endTogether()
     {
         const std::size_t from = std::exchange(m_together, 0);
@@ -222,8 +223,13 @@ private:
             height += m_pieces[i].space + m_pieces[i].height;
         if (height > m_tallest)
             return;
-        for (std::size_t i = from - 1; i + 1 < m_pieces.size(); ++i)
-            m_pieces[i].keepsWithNext = true;
+        ++m_sections;
+        for (std::size_t i = from - 1; i < m_pieces.size(); ++i) {
+            m_pieces[i].section = m_sections;
+            if (!m_pieces[i].shapes.pictures.empty())
+                m_pieces[i].keepsWithNext = false;
+        }
+        m_pieces[m_pieces.size() - 2].keepsWithNext = true;
         m_pieces.back().keepsWithNext = false;
     }
 
@@ -240,6 +246,7 @@ private:
     double m_width;
     double m_tallest;
     std::size_t m_together = 0; // the piece after the heading that keeps together; 0: none does
+    int m_sections = 0;
     std::vector<Piece> m_pieces;
 };
 

@@ -17,6 +17,8 @@ struct Piece
     double space = 0;           // kept free above it, except at the top of a page
     bool keepsWithNext = false; // heading and first row, say
     bool startsPage = false;
+    // Pieces of one section stand on one page, unless that costs a page; 0: of none.
+    int section = 0;
     // For a row: its table's head, put above it again when it comes first on a page.
     std::shared_ptr<const Piece> head;
 };

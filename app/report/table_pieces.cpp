@@ -86,7 +86,7 @@ public:
             for (Piece& piece : rowPieces(row, widths, tallest)) {
                 piece.head = head;
                 piece.space = !isShown && &row == &block.rows.front() ? spaceAbove() : 0;
-                piece.keepsWithNext = block.rows.size() <= kShortTable && &row != &block.rows.back();
+                piece.keepsWithNext = staysWithNext(block.rows, row);
                 m_pieces.push_back(std::move(piece));
             }
         }
@@ -94,6 +94,15 @@ public:
     }
 
 private:
+    // Short tables stay whole; of the others no row stands alone below its head, or on a page of its own.
+    static bool staysWithNext(const std::vector<std::vector<Cell>>& rows, const std::vector<Cell>& row)
+    {
+        const auto place = static_cast<std::size_t>(&row - rows.data());
+        if (rows.size() <= kShortTable)
+            return place + 1 < rows.size();
+        return place == 0 || place + 2 == rows.size();
+    }
+
     std::vector<double> widthsOf(const std::vector<Column>& columns) const
     {
         const double all =

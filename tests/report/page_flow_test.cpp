@@ -178,6 +178,41 @@ TEST(Pages, KeepASectionTogetherThatAsksForIt)
     }
 }
 
+TEST(Pages, LeaveNoRowOfALongTableAlone)
+{
+    for (int rows = 8; rows < 80; ++rows) {
+        const PageFlow flow = pagesOf({tableOf(rows)});
+        const int last = timesIn(textsOf(flow.pages.back()), QStringLiteral("beside %1").arg(rows - 2)) +
+                         timesIn(textsOf(flow.pages.back()), QStringLiteral("beside %1").arg(rows - 1));
+        EXPECT_EQ(last, 2) << rows;
+    }
+}
+
+TEST(Pages, BreakASectionBelowItsPictureOnlyWhereThatSavesAPage)
+{
+    const auto pagesWith = [](int sections, int rows) {
+        std::vector<Block> blocks;
+        for (int i = 0; i < sections; ++i) {
+            HeadingBlock heading{QStringLiteral("Section %1").arg(i), 3};
+            heading.keepsTogether = true;
+            blocks.emplace_back(heading);
+            blocks.emplace_back(PictureBlock{150, [](QSizeF, const FontSizes&) { return LaidPicture{}; }});
+            blocks.emplace_back(tableOf(rows));
+        }
+        return pagesOf(blocks);
+    };
+    EXPECT_EQ(pagesWith(1, 6).pages.size(), 1U);
+    const PageFlow many = pagesWith(5, 6);
+    EXPECT_EQ(many.pages.size(), 4U) << "kept together each would take a page of its own";
+    int broken = 0;
+    for (const PrintedPage& page : many.pages) {
+        for (int i = 0; i < 5; ++i)
+            EXPECT_TRUE(!find(page, QStringLiteral("Section %1").arg(i)) || !page.pictures.empty());
+        broken += timesIn(textsOf(page), "top 0") > static_cast<int>(page.pictures.size()) ? 1 : 0;
+    }
+    EXPECT_LE(broken, 2) << "no more sections than that takes";
+}
+
 TEST(Pages, LetASectionFlowThatNoPageHolds)
 {
     HeadingBlock heading{QStringLiteral("Coupling"), 3};

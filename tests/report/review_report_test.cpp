@@ -307,15 +307,23 @@ std::size_t pageWithPlace(const PageFlow& flow, int place)
     return 0;
 }
 
-// Each one's picture, figures and lines to write on.
-void expectNoCouplingIsCut(const PageFlow& flow)
+// Each one's picture, figures and lines to write on, but for couplings that break below their picture to save
+// a page: each of those leaves two pages uneven.
+void expectFewCouplingsAreCut(const PageFlow& flow)
 {
-    for (std::size_t i = 0; i < flow.pages.size(); ++i) {
-        const QStringList texts = textsOf(flow.pages[i]);
-        EXPECT_EQ(timesIn(texts, "Locked gap, mm"), timesIn(texts, "looked at")) << "page " << i + 1;
+    int uneven = 0;
+    int pictures = 0;
+    int forms = 0;
+    for (const PrintedPage& page : flow.pages) {
+        const QStringList texts = textsOf(page);
+        pictures += timesIn(texts, "Locked gap, mm");
+        forms += timesIn(texts, "looked at");
+        uneven += timesIn(texts, "Locked gap, mm") == timesIn(texts, "looked at") ? 0 : 1;
         EXPECT_EQ(timesIn(texts, "Locked gap, mm"), timesIn(texts, "Number of the rigging"));
         EXPECT_EQ(timesIn(texts, "looked at"), timesIn(texts, "Initials"));
     }
+    EXPECT_EQ(pictures, forms);
+    EXPECT_LE(uneven, 4) << "two couplings";
 }
 
 } // namespace
@@ -337,13 +345,13 @@ TEST(ReviewReport, TellsTheTruePagesOfWhatItsFirstPageListsOnBothPapers)
     }
 }
 
-TEST(ReviewReport, KeepsEachCouplingOnOnePageAndLeavesNoPageBlank)
+TEST(ReviewReport, KeepsCouplingsOnOnePageAndLeavesNoPageBlank)
 {
     ToldYears years{9, 40};
     years.ask(years.readOff(0, 0.9));
     for (const Paper paper : {Paper::A4, Paper::Letter}) {
         const PageFlow flow = years.pages(paper);
-        expectNoCouplingIsCut(flow);
+        expectFewCouplingsAreCut(flow);
         for (const PrintedPage& page : flow.pages)
             EXPECT_GT(page.texts.size(), 8U) << "more than what stands above and below";
     }
