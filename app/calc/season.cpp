@@ -106,8 +106,6 @@ const char* stateName(numbers::OffsetsState state)
         return "nothing to compare";
     case OffsetsState::CannotBeToldApart:
         return "cannot be told apart";
-    case OffsetsState::NoDegreesOfFreedom:
-        return "too few readings";
     case OffsetsState::Estimated:
         return "estimated";
     }

@@ -133,10 +133,7 @@ QStringList ReviewWords::personOffsets(const MeasurerOffsets& offsets) const
     case numbers::OffsetsState::OneLevel:
         return {each, tr("One person read everything: there is nobody to compare with.")};
     case numbers::OffsetsState::CannotBeToldApart:
-        return {each, tr("Who reads high or low cannot be told."),
-                hiddenBehind(offsets.personsHiddenBehind, numbers::OffsetFactor::Person)};
-    case numbers::OffsetsState::NoDegreesOfFreedom:
-        return {each, tr("Too few readings to tell the persons apart.")};
+        return {each, tr("Who reads high or low cannot be told."), hiddenBehind(offsets.personsHiddenBehind)};
     case numbers::OffsetsState::Estimated:
         break;
     }
@@ -157,9 +154,7 @@ QStringList ReviewWords::gaugeOffsets(const MeasurerOffsets& offsets) const
         return {each, tr("Everything was read with one gauge: there is none to compare with.")};
     case numbers::OffsetsState::CannotBeToldApart:
         return {each, tr("Which gauge reads high or low cannot be told."),
-                hiddenBehind(offsets.gaugesHiddenBehind, numbers::OffsetFactor::LeafSet)};
-    case numbers::OffsetsState::NoDegreesOfFreedom:
-        return {each, tr("Too few readings to tell the gauges apart.")};
+                hiddenBehind(offsets.gaugesHiddenBehind)};
     case numbers::OffsetsState::Estimated:
         break;
     }
@@ -170,18 +165,9 @@ QStringList ReviewWords::gaugeOffsets(const MeasurerOffsets& offsets) const
 }
 
 // Why one factor's differences are also another's.
-QString ReviewWords::hiddenBehind(const std::vector<numbers::OffsetFactor>& factors,
-                                  numbers::OffsetFactor asked)
+QString ReviewWords::hiddenBehind(const std::vector<numbers::OffsetFactor>& factors)
 {
-    const bool aboutPersons = asked == numbers::OffsetFactor::Person;
-    const auto has = [&factors](numbers::OffsetFactor one) {
-        return std::ranges::find(factors, one) != factors.end();
-    };
-    if (has(numbers::OffsetFactor::Day))
-        return aboutPersons
-                   ? tr("On each day one person read everything, so a person cannot be told from a day.")
-                   : tr("On each day one gauge was used, so a gauge cannot be told from a day.");
-    if (has(numbers::OffsetFactor::Person) || has(numbers::OffsetFactor::LeafSet))
+    if (!factors.empty())
         return tr("Each person kept to one gauge, so a person cannot be told from a gauge.");
     return tr("Persons, gauges and days cannot be told apart.");
 }

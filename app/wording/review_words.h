@@ -131,8 +131,7 @@ private:
     static QString beyondEdge(const OutsideRun& run);
     QString farthestOutside(const CouplingReview& coupling) const;
     static QString typedIn(const std::vector<Day>& onPaper);
-    static QString hiddenBehind(const std::vector<numbers::OffsetFactor>& factors,
-                                numbers::OffsetFactor asked);
+    static QString hiddenBehind(const std::vector<numbers::OffsetFactor>& factors);
     QString couplingName(CouplingId id) const;
     QString gaugeName(GaugeId id) const;       // "Leaf set B"
     QString gaugeInSentence(GaugeId id) const; // "leaf set B"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/numbers/offsets.h"
+#include "core/numbers/interval.h"
 
 #include <array>
 #include <optional>
@@ -8,6 +8,16 @@
 #include <vector>
 
 namespace rig::numbers {
+
+enum class OffsetFactor { Person, LeafSet };
+
+enum class OffsetsState {
+    OneLevel,          // nothing to compare: nothing is claimed
+    CannotBeToldApart, // at least one difference within the factor is also one within the other
+    Estimated,
+};
+
+inline constexpr int kReadingsForOffset = 10;
 
 // What is left of a reading once the path of its coupling is taken off, in mm, with its own variance (a wild
 // reading's is large), and who read it, with what, on which day: labels, equal or not.

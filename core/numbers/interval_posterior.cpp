@@ -5,9 +5,6 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <numeric>
-#include <utility>
-#include <vector>
 
 namespace rig::numbers {
 namespace {
@@ -66,40 +63,6 @@ double IntervalPosterior::between(const Interval& interval, double extraVariance
     if (belowUpper < 0.5)
         return std::max(0.0, belowUpper - below(interval.lower, extraVariance));
     return std::max(0.0, above(interval.lower, extraVariance) - above(interval.upper, extraVariance));
-}
-
-double IntervalPosterior::sigmaBelow(double sigma) const
-{
-    // Half of a point's weight lies on either side of it.
-    std::vector<std::pair<double, double>> points; // sigma, probability below it; rising
-    double sum = 0;
-    std::vector<SigmaSlice> slices = m_grid.slices;
-    std::ranges::sort(slices, {}, &SigmaSlice::sigma);
-    for (const SigmaSlice& slice : slices) {
-        const auto first = m_grid.weight.begin() + static_cast<std::ptrdiff_t>(slice.first);
-        const double weight = std::accumulate(first, first + static_cast<std::ptrdiff_t>(slice.count), 0.0);
-        points.emplace_back(slice.sigma, sum + 0.5 * weight);
-        sum += weight;
-    }
-    const auto next = std::ranges::upper_bound(points, sigma, {}, &std::pair<double, double>::first);
-    if (next == points.begin())
-        return 0;
-    if (next == points.end())
-        return 1;
-    const auto [lowerSigma, lower] = *(next - 1);
-    const auto [upperSigma, upper] = *next;
-    return lower + (upper - lower) * std::log(sigma / lowerSigma) / std::log(upperSigma / lowerSigma);
-}
-
-double IntervalPosterior::sigmaExceeds(const IntervalPosterior& other) const
-{
-    double sum = 0;
-    for (const SigmaSlice& slice : m_grid.slices) {
-        const double below = other.sigmaBelow(slice.sigma);
-        for (std::size_t i = slice.first; i < slice.first + slice.count; ++i)
-            sum += m_grid.weight[i] * below;
-    }
-    return std::clamp(sum, 0.0, 1.0);
 }
 
 double IntervalPosterior::density(double x, double extraVariance) const

@@ -24,13 +24,6 @@ public:
     double meanMu() const { return m_meanMu; }
     double sdMu() const { return m_sdMu; }
     double meanSigma() const { return m_meanSigma; }
-    // The probability that sigma lies below this one: mu summed away, straight between the points of the grid
-    // in ln sigma, which holds about 0.005.
-    double sigmaBelow(double sigma) const;
-    // The probability that sigma here is larger than sigma there. With exact readings, a wide range and nu0 =
-    // 0 it is one minus the one-sided p of the F test of two variances (Box & Tiao, Bayesian Inference in
-    // Statistical Analysis, 2.6, from memory).
-    double sigmaExceeds(const IntervalPosterior& other) const;
     // ln of the integral of likelihood times prior over mu (per mm) and ln sigma.
     double logEvidence() const { return m_grid.logEvidence; }
     // Wilder than can be followed: the posterior leans on the upper end of the range of sigma.

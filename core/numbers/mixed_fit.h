@@ -1,13 +1,15 @@
 #pragma once
 
 #include "core/numbers/linear_solve.h"
-#include "core/numbers/pivoted_qr.h"
 
 #include <optional>
 #include <span>
 #include <vector>
 
 namespace rig::numbers {
+
+// One number for each value.
+using Column = std::vector<double>;
 
 // A value with its relative weight, and the group whose random effect it shares: a label, equal or not.
 struct GroupedValue

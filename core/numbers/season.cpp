@@ -379,14 +379,6 @@ private:
 
 } // namespace
 
-int Season::scatterGrown() const
-{
-    const auto couplings = static_cast<int>(fittings.size());
-    return static_cast<int>(std::ranges::count_if(fittings, [couplings](const SeasonFitting& fitting) {
-        return fitting.scatter && fitting.scatter->hasGrown(couplings);
-    }));
-}
-
 std::optional<Season> seasonOf(std::span<const SeasonReading> readings)
 {
     return SeasonSearch{readings}.found();

@@ -63,8 +63,6 @@ struct Season
     std::vector<SeasonDay> days; // with readings of riggings, by label; called or not
     int turns = 0;               // of paths and offsets
     bool hasSettled = false;     // no offset moved by 0.1 um in the last
-
-    int scatterGrown() const; // fittings whose scatter grew
 };
 
 // Movements, offsets, scatter, single readings and days of a season, paths and offsets in turns until no

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/numbers/offsets.h"
+#include "core/numbers/hand_offsets.h"
 #include "core/review/review_period.h"
 #include "core/review/season_review.h"
 

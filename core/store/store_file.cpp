@@ -232,21 +232,6 @@ bool StoreFile::isOpenElsewhere() const
     return m_use.isSharedWithOthers();
 }
 
-Result<std::vector<FactCount>> StoreFile::factCounts()
-{
-    std::vector<FactCount> counts;
-    for (const FactTable& table : kFactTables) {
-        if (!table.isFact)
-            continue;
-        const auto count =
-            m_connection->integer(QStringLiteral("SELECT count(*) FROM ") + QString::fromLatin1(table.name));
-        if (!count)
-            return count.problem();
-        counts.push_back({table.name, static_cast<int>(count.value().value_or(0))});
-    }
-    return counts;
-}
-
 Result<int> StoreFile::danglingReferences()
 {
     int found = 0;

@@ -25,12 +25,6 @@ enum class LookedThrough {
     Behind, // while it is already shown; nothing is written to it before it is known to be whole
 };
 
-struct FactCount
-{
-    std::string kind; // the table's name
-    int count = 0;
-};
-
 // Opens, checks, copies and upgrades one .rigband file. Never writes to a file that is damaged, foreign or
 // newer.
 class StoreFile
@@ -62,8 +56,6 @@ public:
     // Another program on this machine has it open too.
     bool isOpenElsewhere() const;
 
-    // How many facts of each kind the file holds, versions and superseded ones included.
-    Result<std::vector<FactCount>> factCounts();
     // Facts that name another one which is not in the file; only a salvaged file has any.
     Result<int> danglingReferences();
 

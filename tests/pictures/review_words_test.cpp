@@ -246,9 +246,9 @@ TEST_F(WordsOfAReview, SayWhyPersonsCannotBeToldApart)
 {
     MeasurerOffsets offsets;
     offsets.personsState = numbers::OffsetsState::CannotBeToldApart;
-    offsets.personsHiddenBehind = {numbers::OffsetFactor::Day};
+    offsets.personsHiddenBehind = {numbers::OffsetFactor::LeafSet};
     offsets.persons = {{facts.persons[0].id, 8, {}, false, {}}, {facts.persons[1].id, 4, {}, false, {}}};
-    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("so a person cannot be told from a day."),
+    EXPECT_NE(plain(words.personOffsets(offsets).join(' ')).find("so a person cannot be told from a gauge."),
               std::string::npos);
     offsets.personsHiddenBehind = {};
     EXPECT_NE(

@@ -118,38 +118,3 @@ TEST(IntervalPosterior, EqualsTheTFormulaForAnyNumberOfExactReadings)
             << count;
     }
 }
-
-// Exact readings, a wide range of sigma and nu0 = 0: the chance that one sigma is larger is what the F test
-// of two variances says, with n - 1 degrees of freedom each (Box & Tiao, Bayesian Inference in Statistical
-// Analysis, 2.6, from memory; fisherBelow is checked against published quantiles in tests/reference). The
-// grid of 32 points or more in ln sigma, read off in straight lines, holds 0.002.
-TEST(IntervalPosterior, ComparesTwoScattersAsTheFTestDoes)
-{
-    const auto exact = [](std::initializer_list<double> values) {
-        std::vector<Interval> readings;
-        for (const double value : values)
-            readings.push_back({value, value});
-        return *IntervalPosterior::of(intervalSetOf(readings), {0, 0.03, 1e-6, 100.0});
-    };
-    // Sums of squares 10 and 40 times 1e-4: variances 2.5e-4 and 1e-3, their ratio 4, five readings each.
-    const auto calm = exact({0.48, 0.49, 0.50, 0.51, 0.52});
-    const auto wild = exact({0.46, 0.48, 0.50, 0.52, 0.54});
-    EXPECT_NEAR(wild.sigmaExceeds(calm), fisherBelow(4, 4, 4), 0.005);
-    EXPECT_NEAR(calm.sigmaExceeds(wild), fisherAbove(4, 4, 4), 0.005);
-    EXPECT_NEAR(calm.sigmaExceeds(calm), 0.5, 1e-6);
-    // Three readings against five: 1e-4 against 2.5e-4.
-    const auto few = exact({0.49, 0.50, 0.51});
-    EXPECT_NEAR(few.sigmaExceeds(calm), fisherBelow(1e-4 / 2.5e-4, 2, 4), 0.005);
-}
-
-TEST(IntervalPosterior, PutsAllOfSigmaBetweenTheEndsOfItsRange)
-{
-    const auto posterior = *IntervalPosterior::of(intervalSetOf(std::vector<Interval>(12, {0.5, 0.55})));
-    EXPECT_EQ(posterior.sigmaBelow(0.5 * posterior.sMin()), 0);
-    EXPECT_EQ(posterior.sigmaBelow(2 * posterior.sMax()), 1);
-    double before = 0;
-    for (double sigma = posterior.sMin(); sigma < posterior.sMax(); sigma *= 1.1) {
-        EXPECT_GE(posterior.sigmaBelow(sigma), before);
-        before = posterior.sigmaBelow(sigma);
-    }
-}

@@ -66,7 +66,6 @@ TEST(Season, WithoutStoriesTellsNone)
     ASSERT_EQ(season->fittings.size(), static_cast<std::size_t>(kCouplings));
     for (const SeasonFitting& fitting : season->fittings)
         EXPECT_FALSE(fitting.isTold()) << fitting.fitting;
-    EXPECT_EQ(season->scatterGrown(), 0);
     EXPECT_EQ(season->offsets.persons.state, OffsetsState::OneLevel);
     EXPECT_TRUE(season->hasSettled);
 }
@@ -91,7 +90,6 @@ TEST(Season, TellsSeveralStoriesApart)
     EXPECT_NEAR(gauges[1].estimate - gauges[0].estimate, 0.06, 0.012);
 
     EXPECT_TRUE(season->fittings[4].scatter->hasGrown(kCouplings));
-    EXPECT_EQ(season->scatterGrown(), 1);
     ASSERT_FALSE(season->fittings[2].singles.empty());
     const SingleReading& farthest = season->fittings[2].singles.front();
     EXPECT_NEAR(farthest.away, 0.4, 0.06);
