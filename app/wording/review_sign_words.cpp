@@ -127,6 +127,44 @@ QStringList ReviewWords::signs(const CouplingReview& coupling)
     return all;
 }
 
+namespace {
+
+QString neverSeenMark() { return QStringLiteral("†"); }
+
+} // namespace
+
+QString ReviewWords::neverSeen(const AirframeReview& review)
+{
+    QStringList names;
+    int measured = 0;
+    for (const CouplingReview& one : review.couplings) {
+        measured += hasGap(one.coupling) ? 1 : 0;
+        if (one.has(Sign::PartSeatedNeverShown))
+            names << nameOf(one);
+    }
+    if (names.size() < 2)
+        return {};
+    if (names.size() == measured)
+        return tr("%1 Part-seated was never seen on any of these %n coupling(s): what they read then is not "
+                  "known.",
+                  nullptr, measured)
+            .arg(neverSeenMark());
+    return tr("%1 Part-seated was never seen on %2: what they read then is not known.")
+        .arg(neverSeenMark(), SentenceParts::list(names));
+}
+
+QStringList ReviewWords::signsWithMark(const CouplingReview& coupling)
+{
+    QStringList all = signs(coupling);
+    if (!coupling.has(Sign::PartSeatedNeverShown))
+        return all;
+    all.removeAll(sign(Sign::PartSeatedNeverShown, coupling));
+    if (all.isEmpty())
+        return {neverSeenMark()};
+    all.back() = tr("%1 %2", "sign, mark of what is told once below").arg(all.back(), neverSeenMark());
+    return all;
+}
+
 bool ReviewWords::isGrave(Sign sign) { return sign <= Sign::Outside; }
 
 QString ReviewWords::gravest(const CouplingReview& coupling)
@@ -253,7 +291,9 @@ QStringList ReviewWords::nothingOfItsKind(const AirframeReview& review)
                                                          "that nothing moved.")};
     if (!isOnAny(Sign::OutsideExplained))
         sentences << tr("No reading lay outside its band in this period.");
-    if (std::ranges::none_of(review.questions, [](const QuestionStory& one) { return one.isOpen(); }))
+    if (std::ranges::none_of(review.questions, [&review](const QuestionStory& one) {
+            return one.isOpenAfter(review.period.to);
+        }))
         sentences << tr("No question is open.");
     return sentences;
 }

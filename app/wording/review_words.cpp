@@ -38,11 +38,6 @@ QString ReviewWords::riggingNumber(double rigging)
     return Formats{}.count(static_cast<int>(std::floor(rigging)));
 }
 
-QString ReviewWords::riggingAt(const FittingMovement& movement, std::size_t index)
-{
-    return riggingNumber(movement.readings[index].rigging);
-}
-
 QString ReviewWords::ratio(const ScatterNow& scatter)
 {
     return Formats{}.number(scatter.now / scatter.before, 1);
@@ -253,9 +248,13 @@ QString ReviewWords::scatterSentence(const CouplingReview& coupling)
     const ScatterNow* scatter = scatterOf(coupling);
     if (!scatter)
         return {};
-    return tr("The last %n reading(s), from rigging %1 on, scatter by %2 mm, those before them by %3 mm.",
-              nullptr, scatter->readings)
-        .arg(riggingAt(*coupling.movement, scatter->from), figure(scatter->now), figure(scatter->before));
+    const QString compared = tr("The last %n reading(s), taken together, scatter by %1 mm, those of this "
+                                "fitting before them by %2 mm.",
+                                nullptr, scatter->readings)
+                                 .arg(figure(scatter->now), figure(scatter->before));
+    if (!scatter->hasGrown && !scatter->hasShrunk)
+        return compared;
+    return tr("%1 Since when is not told by this.", "scatter compared").arg(compared);
 }
 
 QString ReviewWords::earlySign(const DriftFlag& flag)

@@ -32,6 +32,10 @@ public:
     // 233"
     static QString sign(Sign sign, const CouplingReview& coupling);
     static QStringList signs(const CouplingReview& coupling); // gravest first; also what comes with a drift
+    // Told once of all couplings on which part-seated was never seen; empty where that is not more than one,
+    // which says so itself. In the signs a mark then stands for it.
+    static QString neverSeen(const AirframeReview& review);
+    static QStringList signsWithMark(const CouplingReview& coupling);
     // The same of the gravest one as a sentence of its own, and the figures that belong to it.
     static QString gravest(const CouplingReview& coupling);
     QString gravestFigures(const CouplingReview& coupling) const;
@@ -120,7 +124,6 @@ private:
     static QString nameOf(const CouplingReview& coupling);
     QString shiftCause(const DayShift& day) const;
     static QString riggingNumber(double rigging);
-    static QString riggingAt(const FittingMovement& movement, std::size_t index);
     static QString ratio(const ScatterNow& scatter);
     static QString movementSign(const PathChangeTold& change);
     static QString stepOf(const PathChangeTold& change);

@@ -195,8 +195,7 @@ private:
                                         change.before,
                                         change.chanceGrown,
                                         change.hasGrown(fittings),
-                                        change.hasShrunk(fittings),
-                                        m_movement.readings.size() - change.readingsNow};
+                                        change.hasShrunk(fittings)};
     }
 
     void addExcursion()

@@ -54,7 +54,6 @@ struct ScatterNow
     double chanceGrown = 0; //
     bool hasGrown = false;
     bool hasShrunk = false;
-    std::size_t from = 0; // index of the first of those readings
 };
 
 // What is to be expected at the annual, over all that the readings may mean.

@@ -93,6 +93,50 @@ std::string plain(const QString& text)
 
 } // namespace
 
+TEST_F(WordsOfAReview, CompareTheScatterWithoutSayingSinceWhen)
+{
+    coupling.movement = FittingMovement{};
+    coupling.movement->scatter = ScatterNow{10, 0.05, 0.02, 0.999, true, false};
+    EXPECT_EQ(
+        plain(ReviewWords::scatterSentence(coupling)),
+        "The last 10 readings, taken together, scatter by 0.050 mm, those of this fitting before them by "
+        "0.020 mm. Since when is not told by this.");
+}
+
+TEST_F(WordsOfAReview, SayThatNoQuestionIsOpenAsOfTheEndOfThePeriod)
+{
+    AirframeReview review;
+    review.period = {day(2026, 1, 1), day(2026, 6, 1), {}, false, false};
+    review.counts.readings = 1;
+    QuestionStory story;
+    story.question.stamp.when = noonOf(day(2026, 5, 1));
+    story.resolution.emplace();
+    story.resolution->stamp.when = noonOf(day(2026, 7, 1)); // after the period
+    review.questions = {story};
+    EXPECT_FALSE(ReviewWords::nothingOfItsKind(review).contains("No question is open."));
+    review.period.to = day(2026, 7, 1);
+    EXPECT_TRUE(ReviewWords::nothingOfItsKind(review).contains("No question is open."));
+}
+
+TEST_F(WordsOfAReview, TellOnceOfManyCouplingsThatPartSeatedWasNeverSeen)
+{
+    AirframeReview review;
+    coupling.signs = {Sign::ThinBand, Sign::PartSeatedNeverShown};
+    review.couplings = {coupling};
+    EXPECT_TRUE(ReviewWords::neverSeen(review).isEmpty()) << "one says it itself";
+    review.couplings.push_back(coupling);
+    review.couplings.back().coupling.name = "Right flap";
+    review.couplings.push_back(coupling);
+    review.couplings.back().coupling.name = "Elevator";
+    review.couplings.back().signs = {};
+    EXPECT_EQ(plain(ReviewWords::neverSeen(review)),
+              "† Part-seated was never seen on Left flap and Right flap: what they read then is not known.");
+    const QStringList shown = ReviewWords::signsWithMark(coupling);
+    ASSERT_EQ(shown.size(), 1);
+    EXPECT_TRUE(shown.front().endsWith(" †"));
+    EXPECT_EQ(ReviewWords::signsWithMark(review.couplings.back()), QStringList{});
+}
+
 TEST_F(WordsOfAReview, SayADriftAsARateAndSinceWhen)
 {
     addChange(ChangeKind::Drift, 0.35);

@@ -231,6 +231,9 @@ QWidget* AnnualPage::makeTableCard()
     layout->setSpacing(4);
     m_table = new ReviewTable;
     layout->addWidget(m_table);
+    m_neverSeen = labelOf({}, "soft", "neverSeen");
+    m_neverSeen->hide();
+    layout->addWidget(m_neverSeen);
     auto* foot = new QHBoxLayout;
     m_meaning = buttonOf(AnnualWords::meaning(), "columnMeaning", "link");
     m_meaning->setCheckable(true);
@@ -371,6 +374,7 @@ void AnnualPage::display()
     m_periods->display(m_view.offers, m_view.chosen, names);
     m_standsOut->display(m_view);
     m_table->display(m_view.rows);
+    sayIn(m_neverSeen, m_view.neverSeen);
     displayPanels();
     m_stack->setCurrentWidget(m_scroll);
     if (window()->focusWidget() == this) // it came to the page before there was a table

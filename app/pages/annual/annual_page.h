@@ -108,6 +108,7 @@ private:
     ReviewTable* m_table = nullptr;
     QPushButton* m_meaning = nullptr;
     QLabel* m_meanings = nullptr;
+    QLabel* m_neverSeen = nullptr;
     PanelColumns* m_panels = nullptr;
     AnnualPanel* m_shifts = nullptr;
     AnnualPanel* m_measurers = nullptr;

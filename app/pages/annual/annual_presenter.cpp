@@ -36,6 +36,7 @@ public:
         m_view.counted = ReviewWords::counted(m_review);
         if (const QString closed = ReviewWords::closedToSecond(m_review); !closed.isEmpty())
             m_view.counted += QLatin1Char(' ') + closed;
+        m_view.neverSeen = ReviewWords::neverSeen(m_review);
         for (const CouplingReview& one : m_review.couplings)
             m_view.rows.push_back(rowOf(one));
         addHeadlines();
@@ -72,6 +73,7 @@ private:
         addFigures(one, row);
         row.openQuestions = static_cast<int>(one.openQuestions.size());
         row.signs = ReviewWords::signs(one);
+        row.signsShown = m_view.neverSeen.isEmpty() ? row.signs : ReviewWords::signsWithMark(one);
         row.isGrave = !one.signs.empty() && ReviewWords::isGrave(one.signs.front());
         return row;
     }

@@ -39,7 +39,8 @@ struct AnnualRow
     AnnualFigure scatter;
     AnnualFigure chance;
     int openQuestions = 0;
-    QStringList signs; // gravest first
+    QStringList signs;      // gravest first
+    QStringList signsShown; // the same, with a mark for what is told once below the table
     bool isGrave = false;
 };
 
@@ -77,6 +78,7 @@ struct AnnualView
     int moreHeadlines = 0;
     QString nothingGrave; // when there are none
     std::vector<AnnualRow> rows;
+    QString neverSeen; // what is told once of many rows; empty where each says it itself
 
     std::vector<ShiftDay> shifts;
     QStringList shiftSentences;

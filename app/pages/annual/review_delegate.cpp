@@ -60,8 +60,9 @@ int ReviewDelegate::heightOf(const AnnualRow& row, int couplingWidth, int movedW
         heightOf(row.moved.figure, movedWidth - 2 * margin(), fonts.body(), row.moved.standsOut) +
         heightOf(row.moved.beside, movedWidth - 2 * margin(), fonts.small(), false);
     double signs = 0;
-    for (qsizetype i = 0; i < row.signs.size(); ++i)
-        signs += heightOf(row.signs.at(i), signsWidth - 2 * margin(), fonts.label(), i == 0 && row.isGrave);
+    for (qsizetype i = 0; i < row.signsShown.size(); ++i)
+        signs +=
+            heightOf(row.signsShown.at(i), signsWidth - 2 * margin(), fonts.label(), i == 0 && row.isGrave);
     return static_cast<int>(std::ceil(std::max({coupling, moved, signs}) + 2 * margin()));
 }
 
@@ -143,9 +144,9 @@ void ReviewDelegate::paintFigure(QPainter& painter, const QRectF& cell, const An
 void ReviewDelegate::paintSigns(QPainter& painter, const QRectF& cell, const AnnualRow& row) const
 {
     QRectF room = cell;
-    for (qsizetype i = 0; i < row.signs.size(); ++i) {
+    for (qsizetype i = 0; i < row.signsShown.size(); ++i) {
         const bool strong = i == 0 && row.isGrave;
-        room.setTop(room.top() + write(painter, room, row.signs.at(i), m_look.fonts.label(),
+        room.setTop(room.top() + write(painter, room, row.signsShown.at(i), m_look.fonts.label(),
                                        strong ? Role::Ink : Role::InkSoft, strong));
     }
 }
