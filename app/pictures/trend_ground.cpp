@@ -213,18 +213,24 @@ void addAnnual(const Sheet& sheet, TrendPicture& picture)
         addNamedLine(sheet, picture, acrossOf(picture).at(*annual), TrendWords::annual(due), Role::Outside);
 }
 
+void addPeriodEdge(const Sheet& sheet, TrendPicture& picture, double at, const QString& words)
+{
+    if (at > picture.window.from && at < picture.window.to)
+        addNamedLine(sheet, picture, acrossOf(picture).at(at), words, Role::InkSoft);
+}
+
+// Only where readings lie beyond it.
 void addPeriod(const Sheet& sheet, TrendPicture& picture)
 {
     if (!sheet.series.period)
         return;
-    const auto add = [&](const TrendPlace& place, const QString& words) {
-        const double at = along(picture.window.axis, place.when, place.rigging);
-        if (at > picture.window.from && at < picture.window.to && at > sheet.index.reach.first - 1 &&
-            at < sheet.index.reach.last + 1)
-            addNamedLine(sheet, picture, acrossOf(picture).at(at), words, Role::InkSoft);
-    };
-    add(sheet.series.period->begins, TrendWords::periodBegins(sheet.series.period->begins.when));
-    add(sheet.series.period->ends, TrendWords::periodEnds(sheet.series.period->ends.when));
+    const auto& [begins, ends] = *sheet.series.period;
+    const double from = along(picture.window.axis, begins.when, begins.rigging);
+    const double to = along(picture.window.axis, ends.when, ends.rigging);
+    if (sheet.index.reach.first < from)
+        addPeriodEdge(sheet, picture, from, TrendWords::periodBegins(begins.when));
+    if (sheet.index.reach.last > to)
+        addPeriodEdge(sheet, picture, to, TrendWords::periodEnds(ends.when));
 }
 
 } // namespace

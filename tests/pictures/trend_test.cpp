@@ -1,4 +1,5 @@
 #include "app/pictures/trend.h"
+#include "app/pictures/trend_layout.h"
 #include "app/wording/trend_words.h"
 #include "tests/pictures/trend_scene.h"
 
@@ -371,4 +372,12 @@ TEST(Trend, ShadesWhatLiesOutsideThePeriodAndNamesItsEnds)
         EXPECT_TRUE(says(picture, "period to"));
         EXPECT_TRUE(picture.inWords.contains("what lies outside it is shaded"));
     }
+    const TrendReading& newest = series.readings.back();
+    series.period->ends = {newest.when, newest.rigging + 0.5};
+    const TrendPicture untilNow = layoutTrend(series, kRiggings, kUsual, {});
+    EXPECT_EQ(shades(untilNow), 1);
+    const double end = trend::acrossOf(untilNow).at(newest.rigging + 0.5);
+    EXPECT_TRUE(std::ranges::none_of(untilNow.lines, [end](const DrawnLine& line) {
+        return line.dashed && std::abs(line.from.x() - end) < 0.01;
+    }));
 }
