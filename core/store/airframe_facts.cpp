@@ -1,5 +1,7 @@
 #include "core/store/airframe_facts.h"
 
+#include "core/store/facts_book.h"
+
 #include <algorithm>
 
 namespace rig {
@@ -55,6 +57,23 @@ Outcome readContents(const Records& records, AirframeFacts& facts)
         facts.contents.push_back(std::move(content).value());
     }
     return Done{};
+}
+
+Result<PersonStandings> personStandingsOn(const Records& records, const AirframeFacts& facts, Day day)
+{
+    const auto learning = records.book().learning(facts.airframe.id);
+    if (!learning)
+        return learning.problem();
+    if (!tellsOfAnybody(*learning.value()))
+        return PersonStandings{};
+    std::optional<Day> since;
+    for (const SignOff& one : learning.value()->signOffs)
+        since = std::min(since.value_or(one.day), one.day);
+    std::vector<PartInRigging> parts;
+    Problem problem;
+    if (since && !take(records.partsInRiggings(facts.airframe.id, *since), parts, problem))
+        return problem;
+    return personStandingsOf(*learning.value(), facts, parts, day);
 }
 
 } // namespace rig

@@ -5,6 +5,7 @@
 #include "core/store/connection.h"
 
 #include <algorithm>
+#include <array>
 #include <set>
 
 namespace rig {
@@ -106,8 +107,10 @@ Result<const LearningFacts*> FactsBook::learning(AirframeId airframe)
     const auto writes = writesElsewhere();
     if (!writes)
         return writes.problem();
-    const std::tuple now{airframe, m_file.connection().saved.count(), writes.value()};
-    if (m_learning && m_learningOf == now)
+    const std::pair now{airframe, writes.value()};
+    const bool isHeld = m_learning && m_learningOf == now && isLearningUpToDate();
+    m_learningSeen = m_file.connection().saved.count();
+    if (isHeld)
         return &*m_learning;
     m_learning.reset();
     auto read = m_records.learning(airframe);
@@ -115,6 +118,19 @@ Result<const LearningFacts*> FactsBook::learning(AirframeId airframe)
         return read.problem();
     m_learningOf = now;
     return &m_learning.emplace(std::move(read).value());
+}
+
+// A key press of a rigging saves something else, and must not read all of it again.
+bool FactsBook::isLearningUpToDate() const
+{
+    constexpr std::array<std::string_view, 11> kTables{
+        "photo",         "photo_withdrawn",    "lesson_round",   "seating_answer",
+        "recall_answer", "supervised_rigging", "sign_off",       "crossed_study",
+        "study_place",   "practice_reading",   "practice_shared"};
+    const auto saved = m_file.connection().saved.since(m_learningSeen);
+    return saved && std::ranges::none_of(*saved, [&](const SavedLog::Saved& one) {
+               return std::ranges::find(kTables, one.table) != kTables.end();
+           });
 }
 
 Result<std::int64_t> FactsBook::writesElsewhere() const

@@ -58,6 +58,8 @@ private:
     Outcome bringRestUpToDate(AirframeId airframe);
     Outcome takeIn(std::span<const SavedLog::Saved> saved);
     Outcome readAgain(std::string_view table);
+    // Nothing that belongs to learning was saved here since.
+    bool isLearningUpToDate() const;
     void drop();
 
     const Records& m_records;
@@ -68,9 +70,10 @@ private:
     std::optional<KnownAirframe> m_openly;             // m_known without what is closed to the second person
     std::pair<std::uint64_t, std::int64_t> m_openlyOf; // m_seen and m_writesElsewhere when that was made
     std::optional<LearningFacts> m_learning;
-    std::tuple<AirframeId, std::uint64_t, std::int64_t> m_learningOf; // and saved here and elsewhere then
-    std::int64_t m_writesElsewhere = 0; // PRAGMA data_version when they were read
-    std::uint64_t m_seen = 0;           // of SavedLog
+    std::pair<AirframeId, std::int64_t> m_learningOf; // and writes elsewhere then
+    std::uint64_t m_learningSeen = 0;                 // of SavedLog
+    std::int64_t m_writesElsewhere = 0;               // PRAGMA data_version when they were read
+    std::uint64_t m_seen = 0;                         // of SavedLog
 };
 
 } // namespace rig

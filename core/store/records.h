@@ -9,6 +9,7 @@
 #include "core/judgement/kept_reading.h"
 #include "core/lesson/learning_facts.h"
 #include "core/result.h"
+#include "core/review/person_riggings.h"
 #include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
 
@@ -107,6 +108,8 @@ public:
     Result<std::vector<RecordTick>> notesRead(AirframeId airframe) const;
     Result<RecordContent> content(RecordId record) const;
     Result<LearningFacts> learning(AirframeId airframe) const;
+    // Who connected, as it was stated last, and who was the second person, at riggings since that day.
+    Result<std::vector<PartInRigging>> partsInRiggings(AirframeId airframe, Day since) const;
     // NotFound when the file has no such photo.
     Result<PhotoImage> image(PhotoId photo) const;
 

@@ -336,6 +336,30 @@ Result<std::vector<RecordTick>> Records::notesRead(AirframeId airframe) const
         {valueOf(airframe)}));
 }
 
+Result<std::vector<PartInRigging>> Records::partsInRiggings(AirframeId airframe, Day since) const
+{
+    constexpr const char* kSql =
+        "SELECT r.id, a.person FROM rigging_record r JOIN answer a ON a.record = r.id"
+        " WHERE r.airframe = ? AND r.begins_at >= ? AND a.turn = 'second'"
+        " UNION SELECT r.id, p.person FROM rigging_record r JOIN connected c ON c.record = r.id"
+        " JOIN connected_person p ON p.connected = c.id WHERE r.airframe = ? AND r.begins_at >= ?"
+        " AND NOT EXISTS (SELECT 1 FROM connected later WHERE later.record = c.record AND later.side = c.side"
+        " AND (later.stated_at, later.id) > (c.stated_at, c.id))";
+    constexpr std::int64_t kMostOffset = 24 * 3600; // a day begins elsewhere earlier
+    std::vector<PartInRigging> parts;
+    const std::int64_t from = std::chrono::sys_seconds{since}.time_since_epoch().count() - kMostOffset;
+    const QVariantList values{valueOf(airframe), valueOf(from), valueOf(airframe), valueOf(from)};
+    const Outcome read = m_file.connection().each(QLatin1String{kSql}, values, [&parts](Row& row) {
+        const auto record = row.bytes();
+        const auto person = row.bytes();
+        if (record && person)
+            parts.push_back({RecordId{*record}, PersonId{*person}});
+    });
+    if (!read)
+        return read.problem();
+    return parts;
+}
+
 Result<RecordContent> Records::content(RecordId record) const
 {
     const QVariantList values{valueOf(record)};
