@@ -133,6 +133,9 @@ constexpr Form kForms[] = {
     {RowProblem::PartsDoNotFit,
      WORDS("Line %1 has “%2” in the column %3, which does not go with the kind “%4”. "
            "Leave the field empty, or write another kind.")},
+    {RowProblem::NotAPlace,
+     WORDS("Line %1 has “%2” in the column %3, which is no place on the plan. Write plan_x from -1, the left "
+           "wing tip, to 1, and plan_y from 0, the nose, to 1; or leave both empty.")},
     {RowProblem::NoSizes,
      WORDS("Line %1 has no sizes in the column %3. Write them in millimetres, such as 0.05; 0.10; "
            "0.15 or 0.05-1.00 step 0.05.")},

@@ -56,6 +56,7 @@ enum class RowProblem {
     TooLong,
     NotAWord,      // one of a few words belongs there
     PartsDoNotFit, // what there is at a coupling, by its kind
+    NotAPlace,     // on the plan, or half of one
     NoSizes,
     NotSizes,
     NotTwoSizes,

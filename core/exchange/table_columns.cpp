@@ -8,8 +8,9 @@ namespace rig {
 const std::vector<std::string>& couplingColumns()
 {
     static const std::vector<std::string> kColumns = {
-        "airframe", "coupling", "circuit",   "side",   "access", "leaf_place",     "layout",        "kind",
-        "gap",      "to_pull",  "to_secure", "in_use", "note",   "fitting_begins", "fitting_reason"};
+        "airframe",  "coupling", "circuit",    "side",           "access",        "seen_from", "mirror_from",
+        "plan_x",    "plan_y",   "leaf_place", "layout",         "kind",          "gap",       "to_pull",
+        "to_secure", "in_use",   "note",       "fitting_begins", "fitting_reason"};
     return kColumns;
 }
 
@@ -55,10 +56,25 @@ const std::vector<std::string>& jointPlayColumns()
 
 Fields columnsOf(const std::string& registration, const Coupling& coupling)
 {
+    constexpr int kPlanDecimals = 4;
     const CouplingParts parts = partsOf(coupling);
-    return {registration,     coupling.name,      circuitText(coupling), text(coupling.side),
-            coupling.access,  coupling.leafPlace, text(coupling.layout), text(coupling.kind),
-            yesNo(parts.gap), yesNo(parts.pull),  yesNo(parts.securing), yesNo(coupling.inUse),
+    const auto& place = coupling.place;
+    return {registration,
+            coupling.name,
+            circuitText(coupling),
+            text(coupling.side),
+            coupling.access,
+            text(coupling.seenFrom),
+            text(coupling.mirrorFrom),
+            place ? decimal(place->x, kPlanDecimals) : std::string{},
+            place ? decimal(place->y, kPlanDecimals) : std::string{},
+            coupling.leafPlace,
+            text(coupling.layout),
+            text(coupling.kind),
+            yesNo(parts.gap),
+            yesNo(parts.pull),
+            yesNo(parts.securing),
+            yesNo(coupling.inUse),
             coupling.note};
 }
 

@@ -5,6 +5,7 @@
 #include "core/store/columns.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cstddef>
 #include <variant>
 
@@ -286,6 +287,27 @@ std::optional<bool> RowFields::yesOrNo(const std::string& column)
     if (word != "yes" && word != "no")
         refuse(RowProblem::NotAWord, field(column), column, "yes, no");
     return word == "yes";
+}
+
+std::optional<double> RowFields::fraction(const std::string& column, double least, double most)
+{
+    const std::string text = field(column);
+    double value = 0;
+    const char* const end = text.data() + text.size();
+    const auto read = std::from_chars(text.data(), end, value, std::chars_format::fixed);
+    if (read.ec == std::errc{} && read.ptr == end && value >= least && value <= most)
+        return value;
+    refuse(RowProblem::NotAPlace, text, column);
+    return std::nullopt;
+}
+
+std::optional<PlanPlace> RowFields::place(const std::string& acrossColumn, const std::string& alongColumn)
+{
+    if (field(acrossColumn).empty() && field(alongColumn).empty())
+        return std::nullopt;
+    const auto across = fraction(acrossColumn, -1, 1);
+    const auto along = fraction(alongColumn, 0, 1);
+    return across && along ? std::optional{PlanPlace{*across, *along}} : std::nullopt;
 }
 
 bool readTable(std::string_view bytes, const TableForm& form, std::vector<BadRow>& bad,

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/coupling.h"
 #include "core/clock.h"
 #include "core/exchange/bad_row.h"
 #include "core/exchange/csv.h"
@@ -52,6 +53,8 @@ public:
     std::optional<Gap> length(const std::string& column);
     std::optional<GapInterval> interval(const std::string& entersColumn, const std::string& refusesColumn);
     std::optional<bool> yesOrNo(const std::string& column);
+    // A place on the plan; both of its numbers stand there, or neither.
+    std::optional<PlanPlace> place(const std::string& acrossColumn, const std::string& alongColumn);
     template <typename Kind> std::optional<Kind> kind(const std::string& column)
     {
         const std::string word = field(column);
@@ -65,6 +68,8 @@ public:
                 const std::string& instead = {});
 
 private:
+    std::optional<double> fraction(const std::string& column, double least, double most);
+
     const TableKind m_table;
     const Places& m_places;
     const CsvRow& m_row;

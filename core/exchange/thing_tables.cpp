@@ -56,6 +56,9 @@ void readCoupling(RowFields& fields, CouplingLine& line)
     readCircuit(fields, coupling);
     coupling.side = fields.kind<Side>("side").value_or(Side::None);
     coupling.access = fields.text("access");
+    coupling.seenFrom = fields.kind<AccessSide>("seen_from").value_or(AccessSide::Unknown);
+    coupling.mirrorFrom = fields.kind<AccessSide>("mirror_from").value_or(AccessSide::Unknown);
+    coupling.place = fields.place("plan_x", "plan_y");
     coupling.leafPlace = fields.text("leaf_place");
     coupling.layout = fields.kind<Layout>("layout").value_or(Layout::Unknown);
     coupling.kind = fields.kind<CouplingKind>("kind").value_or(CouplingKind::Sleeve);

@@ -2,6 +2,7 @@
 #include "app/wording/coupling_words.h"
 #include "app/wording/entry_words.h"
 #include "app/wording/gauge_words.h"
+#include "app/wording/plan_field_words.h"
 #include "app/wording/setup_words.h"
 #include "core/day_entry.h"
 #include "tests/support/hangar.h"
@@ -106,13 +107,68 @@ TEST_F(SetUp, IsAtItsEndOnceEveryCouplingHasABand)
 
 TEST_F(SetUp, KeepsEveryFieldOfAnAirframe)
 {
-    const AirframeEntry typed{
-        "QX-17",    "Orvane 15", "123", "as my authority says", "manual issue 4", "2027-03-31",
-        "A. Quill", "555 0101",  "231"};
+    const AirframeEntry typed{"QX-17",
+                              "Orvane 15",
+                              "123",
+                              "as my authority says",
+                              "manual issue 4",
+                              "2027-03-31",
+                              "A. Quill",
+                              "555 0101",
+                              "231",
+                              "17.5",
+                              TailForm::T,
+                              "4"};
     const AirframeId id{must(presenter.airframe.save(typed, {})).id};
     store.reopen();
     SetUpPresenter after{store.records(), store.clock()};
     EXPECT_EQ(entryOf(*must(after.view(id)).airframe), typed);
+}
+
+TEST_F(SetUp, ReadsTheSpanWithACommaOrAPointAndRefusesWhatIsNone)
+{
+    AirframeEntry entry;
+    entry.registration = "QX-17";
+    entry.span = "17,5";
+    const AirframeId id{must(presenter.airframe.save(entry, {})).id};
+    EXPECT_EQ(view(id).airframe->spanCentimetres, 1750);
+    for (const char* span : {"17.555", "0.5", "61", "wide", "-15", "1.7.5"}) {
+        entry.span = span;
+        EXPECT_TRUE(refuses(presenter.airframe.save(entry, id), Field::Span, PlanFieldWords::notASpan(span)))
+            << span;
+    }
+    entry.span = {};
+    for (const char* panels : {"0", "9", "two", "2.5"}) {
+        entry.wingPanels = panels;
+        EXPECT_TRUE(refuses(presenter.airframe.save(entry, id), Field::WingPanels, PlanFieldWords::notPanels()))
+            << panels;
+    }
+    EXPECT_EQ(view(id).airframe->spanCentimetres, 1750);
+}
+
+TEST_F(SetUp, PlacesACouplingByTwoNumbersOrByNeither)
+{
+    const AirframeId airframe = anAirframeNamed("QX-17");
+    CouplingEntry entry;
+    entry.name = "Left aileron";
+    entry.spot = PlanSpot::WingRootLeft;
+    entry.planAcross = "-12";
+    EXPECT_TRUE(
+        refuses(presenter.couplings.save(entry, airframe, {}), Field::PlanAlong, PlanFieldWords::bothOrNeither()));
+    entry.planAlong = "101";
+    EXPECT_TRUE(
+        refuses(presenter.couplings.save(entry, airframe, {}), Field::PlanAlong, PlanFieldWords::notAlong()));
+    entry.planAlong = "40";
+    must(presenter.couplings.save(entry, airframe, {}));
+    const Coupling saved = view(airframe).couplings.front().coupling;
+    EXPECT_DOUBLE_EQ(saved.place->x, -0.12);
+    EXPECT_DOUBLE_EQ(saved.place->y, 0.4);
+    entry = entryOf(saved);
+    EXPECT_EQ(entry.planAcross, "-12");
+    entry.planAcross = entry.planAlong = QString{};
+    entry.spot = PlanSpot::NotGiven;
+    must(presenter.couplings.save(entry, airframe, saved.id));
+    EXPECT_FALSE(view(airframe).couplings.front().coupling.place);
 }
 
 TEST_F(SetUp, ChangesAnAirframeByANewVersion)
@@ -158,10 +214,20 @@ TEST_F(SetUp, RefusesAnAirframeWithoutRegistrationWithAnUnreadableDayAndNoCount)
 TEST_F(SetUp, AddsACouplingTogetherWithItsFirstFitting)
 {
     const AirframeId airframe = anAirframeNamed("QX-17");
-    const CouplingEntry typed{"Right aileron, wing root", "aileron", Side::Right,
-                              "from above, mirror",       Layout::A, "from the front",
-                              CouplingKind::SleeveAndPin, {},        PlanSpot::WingRootRight,
-                              "left-hand thread"};
+    const CouplingEntry typed{"Right aileron, wing root",
+                              "aileron",
+                              Side::Right,
+                              "from above, mirror",
+                              Layout::A,
+                              "from the front",
+                              CouplingKind::SleeveAndPin,
+                              {},
+                              PlanSpot::WingRootRight,
+                              "left-hand thread",
+                              "8",
+                              "36",
+                              AccessSide::Above,
+                              AccessSide::Front};
     must(presenter.couplings.save(typed, airframe, {}));
     const SetUpView after = view(airframe);
     ASSERT_EQ(after.couplings.size(), 1u);

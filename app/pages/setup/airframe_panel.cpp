@@ -1,6 +1,7 @@
 #include "app/pages/setup/airframe_panel.h"
 
 #include "app/pages/setup/panel_parts.h"
+#include "app/wording/plan_field_words.h"
 
 #include <QKeyEvent>
 #include <QPushButton>
@@ -54,6 +55,10 @@ void AirframePanel::makeForm()
                 &Entry::annualDue);
     m_form->line({"jurisdiction", Words::jurisdiction(), Words::jurisdictionHint(), {}},
                  &Entry::jurisdiction);
+    m_form->line({"span", PlanFieldWords::span(), PlanFieldWords::spanHint(), Field::Span}, &Entry::span);
+    m_form->choice({"tailForm", PlanFieldWords::tail(), {}, {}}, &Entry::tail, TailForm::V, PlanFieldWords::tailName);
+    m_form->line({"wingPanels", PlanFieldWords::wingPanels(), PlanFieldWords::wingPanelsHint(), Field::WingPanels},
+                 &Entry::wingPanels);
     m_form->text({"manualReferences", Words::manualReferences(), Words::manualReferencesHint(), {}},
                  &Entry::manualReferences);
 }

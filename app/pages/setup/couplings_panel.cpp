@@ -1,7 +1,6 @@
-#include "app/pages/setup/entry_form.h"
+#include "app/pages/setup/coupling_form.h"
 #include "app/pages/setup/list_panel.h"
 #include "app/pages/setup/part_panels.h"
-#include "app/widgets/parts.h"
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
 #include "core/day_entry.h"
@@ -15,71 +14,6 @@
 namespace rig {
 
 namespace {
-
-// Everything that is asked of one coupling.
-class CouplingForm : public EntryForm<CouplingEntry>
-{
-public:
-    CouplingForm() : EntryForm{SetUpWords::saveWithKey(), true}
-    {
-        using Words = CouplingWords;
-        using Entry = CouplingEntry;
-        line({"couplingName", Words::name(), Words::nameHint(), Field::CouplingName}, &Entry::name,
-             Width::Whole);
-        line({"circuit", Words::circuit(), Words::circuitHint(), {}}, &Entry::circuit);
-        line({"access", Words::access(), Words::accessHint(), {}}, &Entry::access);
-        m_kind = choice({"couplingKind", Words::kind(), {}, {}}, &Entry::kind, CouplingKind::Other,
-                        Words::kindName);
-        m_pull = part("partPull", Words::pullThere(), &CouplingParts::pull);
-        m_securing = part("partSecuring", Words::securingThere(), &CouplingParts::securing);
-        m_gap = part("partGap", Words::gapThere(), &CouplingParts::gap);
-        choice({"side", Words::side(), {}, {}}, &Entry::side, Side::Right, Words::sideName);
-        choice({"place", Words::place(), {}, {}}, &Entry::spot, PlanSpot::FinTop, spotName);
-        m_layout = choice({"layout", Words::layout(), {}, {}}, &Entry::layout, Layout::C, Words::layoutName);
-        m_leafPlace = line({"leafPlace", Words::leafPlace(), Words::leafPlaceHint(), {}}, &Entry::leafPlace);
-        line({"couplingNote", Words::note(), {}, {}}, &Entry::note);
-        connect(m_layout, &QComboBox::currentIndexChanged, this, &CouplingForm::explainLayout);
-        connect(m_kind, &QComboBox::currentIndexChanged, this, &CouplingForm::explainKind);
-        explainLayout();
-        explainKind();
-    }
-
-private:
-    // What a kind does not say by itself: ticked or not, it is kept while another kind is looked at.
-    QCheckBox* part(const char* name, const QString& text, bool CouplingParts::*member)
-    {
-        auto* box = new QCheckBox{text};
-        box->setObjectName(QLatin1String(name));
-        box->setAccessibleName(withoutMnemonic(text));
-        connect(box, &QCheckBox::clicked, this, &Form::edited);
-        bind([=](CouplingEntry& entry) { entry.parts.*member = box->isChecked(); },
-             [=](const CouplingEntry& entry) { box->setChecked(entry.parts.*member); });
-        addWidget(box);
-        return box;
-    }
-
-    void explainLayout() { setHint(m_layout, CouplingWords::layoutSentence(entry().layout)); }
-
-    // Layout and leaf are of a ball joint, and of whatever else has a gap.
-    void explainKind()
-    {
-        const CouplingKind kind = entry().kind;
-        setHint(m_kind, CouplingWords::kindSentence(kind));
-        const bool isBall = isBallJoint(kind);
-        m_pull->setVisible(!isBall);
-        m_securing->setVisible(!isBall);
-        m_gap->setVisible(!isBall && kind != CouplingKind::ByItself);
-        setFieldVisible(m_layout, isBall);
-        setFieldVisible(m_leafPlace, kind != CouplingKind::ByItself);
-    }
-
-    QComboBox* m_kind = nullptr;
-    QCheckBox* m_pull = nullptr;
-    QCheckBox* m_securing = nullptr;
-    QCheckBox* m_gap = nullptr;
-    QComboBox* m_layout = nullptr;
-    QLineEdit* m_leafPlace = nullptr;
-};
 
 // A new fitting of one coupling; says that it ends the old baseline.
 EntryForm<FittingEntry>* makeFittingForm()

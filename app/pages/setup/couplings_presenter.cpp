@@ -1,8 +1,10 @@
 #include "app/pages/setup/entry_reader.h"
 #include "app/pages/setup/part_presenters.h"
 #include "app/pages/setup/things_kept.h"
+#include "app/widgets/step_line.h"
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
+#include "app/wording/plan_field_words.h"
 
 #include <cmath>
 
@@ -73,7 +75,45 @@ CouplingRow couplingRow(const KnownAirframe& known, const Coupling& coupling, Da
     return row;
 }
 
+constexpr int kWholePlan = 100; // per cent
+
+void readPlan(EntryReader& reader, const CouplingEntry& entry)
+{
+    const bool saysAcross = !entry.planAcross.trimmed().isEmpty();
+    const bool saysAlong = !entry.planAlong.trimmed().isEmpty();
+    if (saysAcross && !wholeNumberIn(entry.planAcross, -kWholePlan, kWholePlan))
+        reader.refuse(Field::PlanAcross, PlanFieldWords::notAcross());
+    else if (!saysAcross && saysAlong)
+        reader.refuse(Field::PlanAcross, PlanFieldWords::bothOrNeither());
+    if (saysAlong && !wholeNumberIn(entry.planAlong, 0, kWholePlan))
+        reader.refuse(Field::PlanAlong, PlanFieldWords::notAlong());
+    else if (saysAcross && !saysAlong)
+        reader.refuse(Field::PlanAlong, PlanFieldWords::bothOrNeither());
+}
+
+// A place finer than what was typed or chosen stays as it is while neither changes; numbers say more than a
+// choice.
+std::optional<PlanPlace> planPlaceIn(const CouplingEntry& entry, const std::optional<PlanPlace>& before)
+{
+    const PlanText was = planText(before);
+    const auto across = wholeNumberIn(entry.planAcross, -kWholePlan, kWholePlan);
+    const auto along = wholeNumberIn(entry.planAlong, 0, kWholePlan);
+    if (across && along && (entry.planAcross != was.across || entry.planAlong != was.along))
+        return PlanPlace{static_cast<double>(*across) / kWholePlan, static_cast<double>(*along) / kWholePlan};
+    if (entry.spot == PlanSpot::NotGiven)
+        return std::nullopt;
+    return spotOf(before) == entry.spot ? before : placeOf(entry.spot);
+}
+
 } // namespace
+
+PlanText planText(const std::optional<PlanPlace>& place)
+{
+    if (!place)
+        return {};
+    return {QString::number(std::lround(place->x * kWholePlan)),
+            QString::number(std::lround(place->y * kWholePlan))};
+}
 
 PlanPlace placeOf(PlanSpot spot)
 {
@@ -108,6 +148,11 @@ CouplingEntry entryOf(const Coupling& coupling)
                         coupling.layout,        shown(coupling.leafPlace),
                         coupling.kind,          {},
                         spotOf(coupling.place), shown(coupling.note)};
+    const PlanText place = planText(coupling.place);
+    entry.planAcross = place.across;
+    entry.planAlong = place.along;
+    entry.seenFrom = coupling.seenFrom;
+    entry.mirrorFrom = coupling.mirrorFrom;
     if (!isBallJoint(coupling.kind)) // of a ball joint nobody was asked
         entry.parts = partsOf(coupling);
     return entry;
@@ -146,6 +191,7 @@ Result<Saved> CouplingsPresenter::save(const CouplingEntry& entry, AirframeId ai
     EntryReader reader;
     reader.name(Field::CouplingName, entry.name, known.value(), coupling.id, &Coupling::name,
                 CouplingWords::nameMissing(), CouplingWords::nameTaken);
+    readPlan(reader, entry);
     if (reader.hasProblem())
         return reader.refusal();
     coupling.airframe = airframe;
@@ -157,11 +203,9 @@ Result<Saved> CouplingsPresenter::save(const CouplingEntry& entry, AirframeId ai
     coupling.leafPlace = plain(entry.leafPlace);
     coupling.kind = entry.kind;
     coupling.parts = partsOf(entry.kind, entry.parts);
-    // A place finer than the choices stays as it is while the choice stays.
-    if (entry.spot == PlanSpot::NotGiven)
-        coupling.place.reset();
-    else if (spotOf(coupling.place) != entry.spot)
-        coupling.place = placeOf(entry.spot);
+    coupling.place = planPlaceIn(entry, coupling.place);
+    coupling.seenFrom = entry.seenFrom;
+    coupling.mirrorFrom = entry.mirrorFrom;
     coupling.note = plain(entry.note);
     coupling.stamp = desk().stamp();
     if (of)

@@ -146,6 +146,14 @@ PlanPlace placeOf(PlanSpot spot); // not for NotGiven
 QString spotName(PlanSpot spot);
 PlanSpot spotOf(const std::optional<PlanPlace>& place);
 
+// A place as its two numbers are typed; both empty where there is none.
+struct PlanText
+{
+    QString across;
+    QString along;
+};
+PlanText planText(const std::optional<PlanPlace>& place);
+
 // 20 leaves from 0.05 to 1.00 mm, under the first letter that no other set has.
 GaugeEntry usualLeafSet(const std::vector<GaugeRow>& known, QChar decimalMark);
 

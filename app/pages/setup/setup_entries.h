@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/airframe.h"
 #include "core/airframe/coupling.h"
 #include "core/airframe/ids.h"
 #include "core/airframe/surface.h"
@@ -34,6 +35,9 @@ struct AirframeEntry
     QString callName;
     QString callPhone;
     QString riggingsBefore;
+    QString span = {}; // metres, or nothing
+    TailForm tail = TailForm::Unknown;
+    QString wingPanels = {}; // or nothing
 
     bool operator==(const AirframeEntry&) const = default;
 };
@@ -63,6 +67,10 @@ struct CouplingEntry
     CouplingParts parts; // of a kind that does not say it itself
     PlanSpot spot = PlanSpot::NotGiven;
     QString note;
+    QString planAcross = {}; // of the plan's half width and its length, in per cent; both or nothing
+    QString planAlong = {};
+    AccessSide seenFrom = AccessSide::Unknown;
+    AccessSide mirrorFrom = AccessSide::Unknown;
 
     bool operator==(const CouplingEntry&) const = default;
 };
@@ -157,7 +165,11 @@ enum class Field {
     Registration,
     AnnualDue,
     RiggingsBefore,
+    Span,
+    WingPanels,
     CouplingName,
+    PlanAcross,
+    PlanAlong,
     FittingDay,
     FittingReason,
     GaugeName,

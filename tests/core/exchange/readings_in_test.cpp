@@ -262,9 +262,11 @@ TEST_F(ImportedTable, IsWrittenWithWhatWasCorrectedSetAside)
 TEST_F(ImportedTable, HasTheOtherTablesBesideIt)
 {
     const std::string couplings = must(writeCouplings(store.records()));
-    EXPECT_NE(couplings.find(
-                  "QX-17,Left aileron,aileron,left,,,unknown,sleeve,yes,yes,yes,yes,,2026-03-01,first\r\n"),
-              std::string::npos)
+    EXPECT_NE(
+        couplings.find(
+            "QX-17,Left "
+            "aileron,aileron,left,,unknown,unknown,,,,unknown,sleeve,yes,yes,yes,yes,,2026-03-01,first\r\n"),
+        std::string::npos)
         << couplings;
     Event event;
     event.airframe = hangar.airframe;

@@ -125,12 +125,13 @@ TEST_F(WholeTables, MakeAnEmptyFileWhole)
     EXPECT_EQ(imported.records, 2);
     EXPECT_EQ(
         must(writeCouplings(store.records())),
-        "airframe,coupling,circuit,side,access,leaf_place,layout,kind,gap,to_pull,to_secure,in_use,note,"
-        "fitting_begins,fitting_reason\r\n"
-        "QZ-1,Left aileron,,left,,,unknown,sleeve,yes,yes,yes,yes,,2026-04-11,first\r\n"
-        "QZ-1,Right aileron,,right,,,unknown,pin,yes,yes,yes,yes,,2026-03-01,first\r\n"
-        "QZ-1,Right aileron,,right,,,unknown,pin,yes,yes,yes,yes,,2026-04-02,ball replaced\r\n"
-        "QZ-2,Elevator,,none,,,unknown,by-itself,no,yes,no,yes,,2026-03-02,first\r\n");
+        "airframe,coupling,circuit,side,access,seen_from,mirror_from,plan_x,plan_y,leaf_place,layout,kind,"
+        "gap,to_pull,to_secure,in_use,note,fitting_begins,fitting_reason\r\n"
+        "QZ-1,Left aileron,,left,,unknown,unknown,,,,unknown,sleeve,yes,yes,yes,yes,,2026-04-11,first\r\n"
+        "QZ-1,Right aileron,,right,,unknown,unknown,,,,unknown,pin,yes,yes,yes,yes,,2026-03-01,first\r\n"
+        "QZ-1,Right aileron,,right,,unknown,unknown,,,,unknown,pin,yes,yes,yes,yes,,2026-04-02,ball "
+        "replaced\r\n"
+        "QZ-2,Elevator,,none,,unknown,unknown,,,,unknown,by-itself,no,yes,no,yes,,2026-03-02,first\r\n");
 }
 
 // What the invented hangar does not hold; that one goes round in tests/file.
@@ -146,6 +147,9 @@ TEST_F(WholeTables, GoOutAndComeInToANewFileTheSame)
     coupling.layout = Layout::B;
     coupling.access = " from below \r\nby the hatch; left";
     coupling.note = "Größe";
+    coupling.seenFrom = AccessSide::Below;
+    coupling.mirrorFrom = AccessSide::Rear;
+    coupling.place = PlanPlace{-0.125, 0.7};
     coupling.inUse = false;
     const CouplingId boom = must(other.records().add(coupling));
     must(other.records().add(Fitting{{}, boom, dayOf(2026, 3, 2), FittingKind::PartChanged, {}, {}}));
@@ -283,6 +287,10 @@ TEST_F(WholeTables, NameWhatMayStandInAColumnOfCouplings)
     expectCouplingRefused("QZ-1,,,,,2026-03-01,\n", RowProblem::NoCoupling, "", "coupling");
     expectRefused({"airframe,coupling,layout,fitting_begins\nQZ-1,C,d,2026-03-01\n"},
                   {2, RowProblem::NotAWord, "d", "layout", TableKind::Couplings, "unknown, a, b, c"});
+    for (const char* across : {"-1.5", "left", ""})
+        expectRefused({std::string{"airframe,coupling,plan_x,plan_y,fitting_begins\nQZ-1,C,"} + across +
+                       ",0.4,2026-03-01\n"},
+                      {2, RowProblem::NotAPlace, across, "plan_x", TableKind::Couplings, {}});
     expectRefused({withCouplings("QZ-1,C,,,,2026-03-01,\nqz-1,c,,,,2026-03-01,\n")},
                   {3, RowProblem::FittingTwice, "2026-03-01", "fitting_begins", TableKind::Couplings, {}});
     expectRefused({"airframe,coupling,circuit\n\nQZ-1,C," + std::string(100'001, 'x') + "\n"},
