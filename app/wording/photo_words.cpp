@@ -92,7 +92,7 @@ QString PhotoWords::noPictureYet() { return tr("Choose, drop or paste a picture 
 
 QString PhotoWords::chooseWhoStates()
 {
-    return tr("Say first who states this: the list “Stated by” at the left.");
+    return tr("Say first who states this: the list “Entered by” at the left.");
 }
 
 QString PhotoWords::notOneFile() { return tr("Bring one picture at a time."); }
@@ -140,7 +140,7 @@ QString PhotoWords::closeHint() { return tr("Esc closes the picture."); }
 QString PhotoWords::cannotBeShown() { return tr("This photo cannot be shown: its picture is damaged."); }
 
 QString PhotoWords::keyPhoto() { return tr("B", "key for the photo, large"); }
-QString PhotoWords::lockedHere(const QString& key) { return tr("Locked, here (%1)").arg(key); }
-QString PhotoWords::bothSides(const QString& key) { return tr("Left and right (%1)").arg(key); }
+QString PhotoWords::lockedHere(const QString& key) { return tr("Locked (%1)").arg(key); }
+QString PhotoWords::bothSides(const QString& key) { return tr("Both sides (%1)").arg(key); }
 
 } // namespace rig

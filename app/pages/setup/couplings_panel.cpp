@@ -1,8 +1,12 @@
 #include "app/pages/setup/coupling_form.h"
 #include "app/pages/setup/list_panel.h"
 #include "app/pages/setup/part_panels.h"
+#include "app/pages/setup/photos_form.h"
+#include "app/photos/photo_picture.h"
 #include "app/wording/coupling_words.h"
 #include "app/wording/formats.h"
+#include "app/wording/photo_words.h"
+#include "app/wording/problem_words.h"
 #include "core/day_entry.h"
 #include "core/store/names.h"
 
@@ -106,7 +110,10 @@ public:
             finish(m_fitting, this->presenter().couplings.save(m_fitting->entry(), airframe(),
                                                                *m_fitting->of<CouplingId>()));
         });
+        m_photos = new PhotosForm{prompts};
         addForm(m_usual, [this] { addUsual(); });
+        addForm(m_photos, [this] { savePhoto(); });
+        connect(m_photos, &PhotosForm::withdrawAsked, this, &CouplingsPanel::withdrawPhoto);
     }
 
     void display(const SetUpView& view) override
@@ -121,6 +128,14 @@ public:
         showRows(std::move(rows));
         if (isOther)
             arrive();
+        if (const auto open = m_photos->of<CouplingId>(); isOther && open && !m_photos->isHidden())
+            showPhotos(open->bytes);
+    }
+
+    void setLook(const Look& look) override
+    {
+        OrderPanel::setLook(look);
+        m_photos->setLook(look);
     }
 
 private:
@@ -128,10 +143,12 @@ private:
     {
         const auto change = [this](const Row& row) { open(row.id); };
         const auto order = makeOrderButtons("moveUp", "moveDown", "takeOutOfUse");
-        addButtons({buttonFor("changeCoupling", SetUpWords::edit(), change), order.up, order.down,
-                    buttonFor("newFitting", CouplingWords::newFitting(),
-                              [this](const Row& row) { openFitting(row); }),
-                    order.use});
+        addButtons(
+            {buttonFor("changeCoupling", SetUpWords::edit(), change), order.up, order.down,
+             buttonFor("newFitting", CouplingWords::newFitting(),
+                       [this](const Row& row) { openFitting(row); }),
+             buttonFor("couplingPhotos", PhotoWords::photos(), [this](const Row& row) { openPhotos(row); }),
+             order.use});
         auto* usual = button("usualCouplings", CouplingWords::usual(), [this] {
             show(m_usual);
             m_usual->begin(m_couplings);
@@ -178,6 +195,59 @@ private:
         show(m_fitting);
     }
 
+    void openPhotos(const Row& row)
+    {
+        m_photos->begin(row.id, m_today);
+        if (showPhotos(row.id))
+            show(m_photos);
+    }
+
+    bool showPhotos(const IdBytes& coupling)
+    {
+        const auto rows = presenter().photos.view(airframe(), CouplingId{coupling});
+        if (!rows)
+            emit problemArose(ProblemWords::sentence(rows.problem(), {}));
+        else
+            m_photos->display(nameOf(coupling), rows.value(), [this](PhotoId photo) {
+                const auto image = presenter().photos.image(photo);
+                return image ? pictureOf(image.value()) : QImage{};
+            });
+        return static_cast<bool>(rows);
+    }
+
+    QString nameOf(const IdBytes& coupling) const
+    {
+        for (const CouplingRow& row : m_couplings)
+            if (row.coupling.id.bytes == coupling)
+                return shown(row.coupling.name);
+        return {};
+    }
+
+    void savePhoto()
+    {
+        const CouplingId coupling = *m_photos->of<CouplingId>();
+        const QString kind = PhotoWords::kind(m_photos->entry().of);
+        if (keepPhoto(presenter().photos.save(m_photos->entry(), coupling))) {
+            m_photos->begin(coupling.bytes, m_today);
+            m_photos->showStatus(PhotoWords::kept(kind, Formats{}.time(presenter().desk.now())));
+            m_photos->focusFirst();
+        }
+    }
+
+    void withdrawPhoto(PhotoId photo, const QString& reason)
+    {
+        if (keepPhoto(presenter().photos.withdraw(photo, reason)))
+            m_photos->showStatus(PhotoWords::isWithdrawn());
+    }
+
+    // What was done to a photo, in the file and then on the form.
+    bool keepPhoto(const Result<Saved>& result)
+    {
+        if (result)
+            m_photos->showProblems(result.value().problems);
+        return report(result) && showPhotos(m_photos->of<CouplingId>()->bytes);
+    }
+
     void addUsual()
     {
         const auto ticked = m_usual->ticked();
@@ -204,6 +274,7 @@ private:
     CouplingForm* m_form = nullptr;
     EntryForm<FittingEntry>* m_fitting = nullptr;
     UsualCouplingsForm* m_usual = nullptr;
+    PhotosForm* m_photos = nullptr;
 };
 
 } // namespace

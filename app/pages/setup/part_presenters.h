@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/pages/setup/photo_rows.h"
 #include "app/pages/setup/quarantine_outlook.h"
 #include "app/pages/setup/setup_desk.h"
 #include "app/pages/setup/setup_entries.h"
@@ -123,6 +124,19 @@ public:
     Result<Saved> save(const EventEntry& entry, AirframeId airframe);
     // Felt on a day that was no rigging, by a named person.
     Result<Saved> save(const PlayEntry& entry);
+};
+
+class PhotosPresenter : public PartPresenter
+{
+public:
+    using PartPresenter::PartPresenter;
+
+    // Of one coupling, none that was withdrawn; the newest first.
+    Result<std::vector<PhotoRow>> view(AirframeId airframe, CouplingId coupling) const;
+    Result<PhotoImage> image(PhotoId photo) const;
+    // Both by whoever states what is saved here.
+    Result<Saved> save(const PhotoEntry& entry, CouplingId coupling);
+    Result<Saved> withdraw(PhotoId photo, const QString& reason);
 };
 
 class PaperPresenter : public PartPresenter

@@ -170,6 +170,8 @@ enum class Field {
     CouplingName,
     PlanAcross,
     PlanAlong,
+    PhotoPicture,
+    PhotoDay,
     FittingDay,
     FittingReason,
     GaugeName,

@@ -23,6 +23,7 @@ public:
     GaugesPresenter gauges{desk};
     PeoplePresenter people{desk};
     EventsPresenter events{desk};
+    PhotosPresenter photos{desk};
     PaperPresenter paper{desk};
 };
 
