@@ -21,9 +21,10 @@ struct Table
 };
 
 constexpr std::array kTables = {
-    Table{"readings.csv", writeReadings}, Table{"couplings.csv", writeCouplings},
-    Table{"events.csv", writeEvents},     Table{"people.csv", writePeople},
-    Table{"gauges.csv", writeGauges},     Table{"joint_play.csv", writeJointPlays}};
+    Table{"readings.csv", writeReadings},  Table{"couplings.csv", writeCouplings},
+    Table{"events.csv", writeEvents},      Table{"people.csv", writePeople},
+    Table{"gauges.csv", writeGauges},      Table{"joint_play.csv", writeJointPlays},
+    Table{"sign_offs.csv", writeSignOffs}, Table{"supervised.csv", writeSupervised}};
 
 struct Written
 {

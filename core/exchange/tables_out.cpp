@@ -240,6 +240,51 @@ Result<std::string> writeJointPlays(const Records& records)
     return table;
 }
 
+Result<std::string> writeSignOffs(const Records& records)
+{
+    const auto names = namesIn(records);
+    if (!names)
+        return names.problem();
+    const auto& people = names.value().people;
+    std::string table = csvLine(
+        {"airframe", "person", "signer", "state", "date", "months", "months_without_rigging", "note"});
+    for (const Airframe& airframe : names.value().airframes) {
+        const auto learning = records.learning(airframe.id);
+        if (!learning)
+            return learning.problem();
+        for (const SignOff& one : learning.value().signOffs)
+            table += csvLine({airframe.registration, nameOf(people, one.person), nameOf(people, one.signer),
+                              text(one.kind), dayText(one.day), std::to_string(one.months),
+                              std::to_string(one.monthsWithoutRigging), one.note});
+    }
+    return table;
+}
+
+Result<std::string> writeSupervised(const Records& records)
+{
+    const auto names = namesIn(records);
+    if (!names)
+        return names.problem();
+    const auto& people = names.value().people;
+    std::string table = csvLine({"airframe", "date", "learner", "mentor", "note"});
+    for (const Airframe& airframe : names.value().airframes) {
+        Problem problem;
+        LearningFacts learning;
+        std::vector<RiggingRecord> riggings;
+        if (!take(records.learning(airframe.id), learning, problem) ||
+            !take(records.riggingRecords(airframe.id), riggings, problem))
+            return problem;
+        for (const SupervisedRigging& one : learning.supervisedRiggings) {
+            const auto rigging = std::ranges::find(riggings, one.record, &RiggingRecord::id);
+            const std::string day =
+                rigging == riggings.end() ? std::string{} : dayText(rigging->begins.localDay());
+            table += csvLine({airframe.registration, day, nameOf(people, one.learner),
+                              nameOf(people, one.mentor), one.note});
+        }
+    }
+    return table;
+}
+
 Result<std::string> writePeople(const Records& records)
 {
     const auto people = records.persons();

@@ -14,6 +14,10 @@ Result<std::string> writeReadings(const Records& records);
 Result<std::string> writeCouplings(const Records& records); // with their fittings, one line each
 Result<std::string> writeEvents(const Records& records);
 Result<std::string> writeJointPlays(const Records& records);
+// Who was signed off by whom, and who learned at which rigging: to be read. What somebody practised goes out
+// nowhere, whether or not they agreed.
+Result<std::string> writeSignOffs(const Records& records);
+Result<std::string> writeSupervised(const Records& records);
 Result<std::string> writePeople(const Records& records);
 Result<std::string> writeGauges(const Records& records); // with their checks, one line each
 

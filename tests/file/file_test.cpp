@@ -95,7 +95,8 @@ TEST_F(File, GoesOutAsTablesOnceAndNeverOverOthers)
     const Answer answer = run({"export", file(), "--csv", pathOf("tables")});
     EXPECT_EQ(answer.status, 0) << answer.err.toStdString();
     for (const char* name :
-         {"readings.csv", "couplings.csv", "events.csv", "people.csv", "gauges.csv", "joint_play.csv"})
+         {"readings.csv", "couplings.csv", "events.csv", "people.csv", "gauges.csv", "joint_play.csv",
+          "sign_offs.csv", "supervised.csv"})
         EXPECT_TRUE(fs::exists(at("tables/") + name)) << name;
     store.reopen();
     EXPECT_EQ(textOf(at("tables/readings.csv")), must(writeReadings(store.records())));

@@ -1,0 +1,47 @@
+#include "core/exchange/tables_out.h"
+#include "tests/support/hangar.h"
+
+#include <gtest/gtest.h>
+
+using namespace rig;
+using namespace rig::test;
+
+TEST(LearningOut, SaysWhoWasSignedOffAndWhoLearnedUnderWhom)
+{
+    TempStore store;
+    const Hangar hangar{store.records()};
+    const RecordId record = must(store.records().add(hangar.record(store.clock().now())));
+    must(store.records().add(SupervisedRigging{{}, record, hangar.vale, hangar.oren, "first, \"wet\"", {}}));
+    SignOff one;
+    one.airframe = hangar.airframe;
+    one.person = hangar.vale;
+    one.signer = hangar.oren;
+    one.day = store.clock().now().localDay();
+    must(store.records().add(one));
+    one.kind = SignOffKind::Withdrawn;
+    one.note = "moved away";
+    must(store.records().add(one));
+    EXPECT_EQ(must(writeSupervised(store.records())),
+              "airframe,date,learner,mentor,note\r\n"
+              "QX-17,2026-05-02,T. Vale,M. Oren,\"first, \"\"wet\"\"\"\r\n");
+    EXPECT_EQ(must(writeSignOffs(store.records())),
+              "airframe,person,signer,state,date,months,months_without_rigging,note\r\n"
+              "QX-17,T. Vale,M. Oren,signed,2026-05-02,12,3,\r\n"
+              "QX-17,T. Vale,M. Oren,withdrawn,2026-05-02,12,3,moved away\r\n");
+}
+
+TEST(LearningOut, NeverSaysWhatSomebodyReadForPractice)
+{
+    TempStore store;
+    const Hangar hangar{store.records()};
+    PracticeReading reading;
+    reading.coupling = hangar.leftAileron;
+    reading.person = hangar.vale;
+    reading.interval = between(4'450, 4'550);
+    reading.gauge = hangar.setA;
+    reading.when = store.clock().now();
+    must(store.records().add(reading));
+    for (const auto write : {writeReadings, writeCouplings, writeEvents, writeJointPlays, writePeople,
+                             writeGauges, writeSignOffs, writeSupervised})
+        EXPECT_EQ(must(write(store.records())).find("4.45"), std::string::npos);
+}
