@@ -15,6 +15,7 @@ demo::Story wholeStory()
     demo::addBaselineDays(story);
     demo::addRiggings(story);
     demo::addOddDays(story);
+    demo::addLearning(story);
     std::ranges::stable_sort(story, {}, [](const demo::Happening& one) {
         return std::pair{one.day, one.hour};
     });

@@ -20,5 +20,6 @@ void addBaselineDays(Story& story);
 void addWorkshop(Story& story); // checks of gauges, cleaning, annuals, refits
 void addRiggings(Story& story); // the seasons, with their surprises
 void addOddDays(Story& story);  // what was no whole rigging
+void addLearning(Story& story); // of J. Iver, on QX-88
 
 } // namespace rig::demo

@@ -477,3 +477,23 @@ TEST_F(Demo, ComesOutTheSameEveryTime)
         EXPECT_EQ(readings[i].reading.interval, of("QX-17").readings[i].reading.interval);
     }
 }
+
+TEST_F(Demo, JIverLearnedQx88UnderMOrenAndTheSignOffHasExpired)
+{
+    const AirframeFacts& all = of("QX-88");
+    const LearningFacts learning = must(store->records().learning(all.airframe.id));
+    ASSERT_EQ(learning.signOffs.size(), 1u);
+    const PersonId iver = learning.signOffs.front().person;
+    EXPECT_EQ(all.nameOf(iver), "J. Iver");
+    EXPECT_EQ(all.nameOf(learning.signOffs.front().signer), "M. Oren");
+    EXPECT_GE(std::ssize(learning.supervisedRiggings), kSupervisedWanted);
+    const auto last = lastRoundsOf(iver, learning.rounds, learning.seatingAnswers);
+    EXPECT_EQ(learning.rounds.size(), 3u);
+    EXPECT_FALSE(last.empty());
+    EXPECT_TRUE(std::ranges::all_of(last, [](const auto& one) { return one.second.missedNothing(); }));
+    EXPECT_TRUE(std::ranges::any_of(learning.seatingAnswers, isMissedPartSeated));
+    const auto standings = must(personStandingsOn(store->records(), all, dayOf(2026, 11, 1)));
+    EXPECT_EQ(standings.at(iver).state, SignOffState::Expired);
+    EXPECT_FALSE(standings.contains(learning.signOffs.front().signer));
+    EXPECT_TRUE(must(personStandingsOn(store->records(), of("QX-17"), dayOf(2026, 11, 1))).empty());
+}
