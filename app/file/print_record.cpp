@@ -37,7 +37,10 @@ int writeRecord(const OpenFile& open, const RecordWanted& wanted, const Airframe
     const auto content = open.records->content(record);
     if (!content)
         return couldNot(content.problem(), wanted.file);
-    const RecordSummary summary = summaryOf(facts, content.value());
+    const auto people = personStandingsOn(*open.records, facts, content.value().record.begins.localDay());
+    if (!people)
+        return couldNot(people.problem(), wanted.file);
+    const RecordSummary summary = summaryOf(facts, content.value(), people.value());
     if (!writeRecord(wanted.out, summary, printingOf(wanted, open.clock)))
         return couldNot(ReportWords::cannotWrite(wanted.out));
     say(ReportWords::written(wanted.out));

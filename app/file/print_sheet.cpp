@@ -3,6 +3,7 @@
 #include "app/report/sheet_report.h"
 #include "app/wording/file_words.h"
 #include "app/wording/report_words.h"
+#include "core/store/airframe_facts.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>
@@ -46,7 +47,10 @@ int printSheet(const SheetWanted& wanted)
     if (!gauge && !wanted.gauge.isEmpty())
         return couldNot(FileWords::noSuchGauge(wanted.file, wanted.gauge));
     const Day today = open.clock.now().localDay();
-    const PaperSheet sheet = paperSheetOf(known, gauge, today);
+    const auto people = personStandingsOn(*open.records, known.facts(), today);
+    if (!people)
+        return couldNot(people.problem(), wanted.file);
+    const PaperSheet sheet = paperSheetOf(known, gauge, today, people.value());
     if (sheet.couplings.empty())
         return couldNot(FileWords::nothingToRig(wanted.airframe));
     const Printing printing{paperOf(wanted), today,

@@ -7,6 +7,7 @@
 #include "app/wording/record_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/sign_off_words.h"
 #include "core/day_entry.h"
 
 #include <algorithm>
@@ -50,6 +51,15 @@ void addIndependence(record::Sheet& sheet)
         sheet.addText(ConnectedWords::notKnownWhetherIndependent(second));
 }
 
+void addStandings(record::Sheet& sheet)
+{
+    QStringList said;
+    for (const SummaryStanding& one : sheet.summary().standings)
+        said << SignOffWords::named(textOf(one.person), one.standing);
+    if (!said.isEmpty())
+        sheet.addText(SignOffWords::onThatDay(said), Role::InkSoft);
+}
+
 void addTop(record::Sheet& sheet)
 {
     sheet.add(HeadingBlock{titleOf(sheet.summary()), 1});
@@ -74,6 +84,7 @@ void addTop(record::Sheet& sheet)
                                   textOf(note.second), textOf(note.text)),
             textOf(note.readBy), note.readAt ? sheet.formats().moment(*note.readAt) : QString{}));
     addConnected(sheet);
+    addStandings(sheet);
     if (const auto& close = sheet.summary().close) {
         sheet.addText(RecordWords::closed(RiggedWords::closing(close->closing),
                                           sheet.formats().moment(close->stamp.when),

@@ -7,6 +7,7 @@
 #include "app/wording/record_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/sign_off_words.h"
 #include "core/review/record_review.h"
 #include "core/rigging/control_check.h"
 #include "core/rigging/joint_asks.h"
@@ -83,6 +84,7 @@ private:
         addForm(PaperWords::before(), {box(PaperWords::takenApart()), box(PaperWords::stoodRigged())});
         addForm(PaperWords::firstPerson(), {{{}, kName}});
         addForm(PaperWords::secondPerson(), {{{}, kName}});
+        addPeople();
         addForm(PaperWords::connectedBy(),
                 {{PaperWords::left(), kName}, {PaperWords::right(), kName}, {PaperWords::tail(), kName}});
         std::vector<FormItem> gauge;
@@ -91,6 +93,15 @@ private:
         gauge.push_back({m_sheet.gauge ? PaperWords::anotherGauge() : QString{}, kShort});
         addForm(PaperWords::gauge(), std::move(gauge));
         endGroup();
+    }
+
+    void addPeople()
+    {
+        QStringList said;
+        for (const SheetPerson& one : m_sheet.people)
+            said << SignOffWords::named(textOf(one.name), one.standing);
+        if (!said.isEmpty())
+            m_blocks.push_back(ParagraphBlock{SignOffWords::today(said), Role::InkSoft, false, true});
     }
 
     // What was just added is not held together with what follows.

@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace rig {
 
@@ -320,9 +321,36 @@ AnswerStanding standingOf(const Check& check, const RecordContent& content)
     return isRepeated ? AnswerStanding::AnsweredAgain : AnswerStanding::Counts;
 }
 
-RecordSummary summaryOf(const AirframeFacts& facts, const RecordContent& content)
+namespace {
+
+// Everybody who led it, connected, looked or closed, in the order of the list of people.
+std::vector<SummaryStanding> standingsIn(const AirframeFacts& facts, const RecordContent& content,
+                                         const PersonStandings& people)
 {
-    return Summing{facts, content}.make();
+    std::set<PersonId> named{content.record.leader};
+    if (content.close && content.close->first)
+        named.insert(*content.close->first);
+    if (content.close && content.close->second)
+        named.insert(*content.close->second);
+    for (const SideConnected& one : content.connected)
+        named.insert(one.persons.begin(), one.persons.end());
+    for (const Check& check : content.checks)
+        named.insert(check.person);
+    std::vector<SummaryStanding> standings;
+    for (const Person& person : facts.persons)
+        if (const auto found = people.find(person.id); found != people.end() && named.contains(person.id))
+            standings.push_back({person.name, found->second});
+    return standings;
+}
+
+} // namespace
+
+RecordSummary summaryOf(const AirframeFacts& facts, const RecordContent& content,
+                        const PersonStandings& people)
+{
+    RecordSummary summary = Summing{facts, content}.make();
+    summary.standings = standingsIn(facts, content, people);
+    return summary;
 }
 
 std::optional<RecordId> lastClosedRecord(const AirframeFacts& facts)

@@ -4,6 +4,7 @@
 #include "core/review/coupling_standing.h"
 #include "core/review/layoffs.h"
 #include "core/review/notes_left.h"
+#include "core/review/person_standings.h"
 #include "core/review/record_review.h"
 #include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
@@ -124,6 +125,13 @@ struct SummaryConnected
     std::vector<std::string> persons; // none where it was said: it is not known who
 };
 
+// How somebody named in the record stood on the airframe on its day.
+struct SummaryStanding
+{
+    std::string person;
+    SignOffStanding standing;
+};
+
 struct RecordSummary
 {
     Airframe airframe;
@@ -142,14 +150,17 @@ struct RecordSummary
     bool isFirstOfSeason = false; // by the calendar year or after a layoff
     std::vector<SummaryTick> ticks;
     std::vector<SummaryQuestion> questions;
-    std::vector<OpenItem> notDone; // as it stood at the close, or now when it is still open
+    std::vector<SummaryStanding> standings; // of whom there was anything to tell
+    std::vector<OpenItem> notDone;          // as it stood at the close, or now when it is still open
 };
 
 AnswerStanding standingOf(const Check& check, const RecordContent& content);
 
 // Of one record of this airframe. What was entered after the close, a correction or how a question was
-// closed, is shown with its own day and changes nothing in `notDone`.
-RecordSummary summaryOf(const AirframeFacts& facts, const RecordContent& content);
+// closed, is shown with its own day and changes nothing in `notDone`. `people` are told as they stood on the
+// day of the record.
+RecordSummary summaryOf(const AirframeFacts& facts, const RecordContent& content,
+                        const PersonStandings& people = {});
 
 // The last record that two people closed, or that a person closed with open items; not one left behind.
 std::optional<RecordId> lastClosedRecord(const AirframeFacts& facts);

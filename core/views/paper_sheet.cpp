@@ -58,12 +58,16 @@ std::optional<GaugeId> gaugeUsedLast(const AirframeFacts& facts)
     return std::nullopt;
 }
 
-PaperSheet paperSheetOf(const KnownAirframe& known, std::optional<GaugeId> gauge, Day today)
+PaperSheet paperSheetOf(const KnownAirframe& known, std::optional<GaugeId> gauge, Day today,
+                        const PersonStandings& people)
 {
     const AirframeFacts& facts = known.facts();
     PaperSheet sheet;
     sheet.airframe = facts.airframe;
     sheet.surfaces = facts.surfacesInUse();
+    for (const Person& person : facts.persons)
+        if (const auto found = people.find(person.id); found != people.end())
+            sheet.people.push_back({person.name, found->second});
     if (const Gauge* chosen = gauge ? facts.gauge(*gauge) : nullptr)
         sheet.gauge = *chosen;
     for (Coupling& coupling : facts.couplingsInUse()) {

@@ -5,6 +5,7 @@
 #include "core/airframe/gauge.h"
 #include "core/airframe/surface.h"
 #include "core/review/known_airframe.h"
+#include "core/review/person_standings.h"
 
 #include <cstddef>
 #include <optional>
@@ -24,12 +25,20 @@ struct SheetCoupling
     std::vector<GaugeStep> leaves; // rising; empty: nothing to offer, the figures are written
 };
 
+// How somebody stands on the airframe.
+struct SheetPerson
+{
+    std::string name;
+    SignOffStanding standing;
+};
+
 struct PaperSheet
 {
     Airframe airframe;
     std::vector<SheetCoupling> couplings; // in use, in rigging order
     std::vector<Surface> surfaces;        // in use, in the order of the control check
     std::optional<Gauge> gauge;
+    std::vector<SheetPerson> people; // of whom there is anything to tell
 };
 
 // The steps of a set around the one that enters a gap of `mm`. Where that one stands among them is the
@@ -39,6 +48,7 @@ std::vector<GaugeStep> sheetLeaves(const GaugeSet& set, double mm, CouplingId co
 // The gauge that this airframe was last read with, of those in use; the only one there is; empty otherwise.
 std::optional<GaugeId> gaugeUsedLast(const AirframeFacts& facts);
 
-PaperSheet paperSheetOf(const KnownAirframe& known, std::optional<GaugeId> gauge, Day today);
+PaperSheet paperSheetOf(const KnownAirframe& known, std::optional<GaugeId> gauge, Day today,
+                        const PersonStandings& people = {});
 
 } // namespace rig

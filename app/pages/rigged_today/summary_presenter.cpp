@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/summary_presenter.h"
 
 #include "app/wording/report_words.h"
+#include "core/store/airframe_facts.h"
 #include "core/store/ask.h"
 #include "core/store/facts_book.h"
 
@@ -85,7 +86,11 @@ Result<SummaryView> SummaryPresenter::view(AirframeId airframe, RecordId record)
     if (!content)
         return content.problem();
     const AirframeFacts& facts = known.value()->facts();
-    return SummaryView{summaryOf(facts, *content.value()), facts.persons};
+    const Day day = content.value()->record.begins.localDay();
+    const auto people = personStandingsOn(m_records, facts, day);
+    if (!people)
+        return people.problem();
+    return SummaryView{summaryOf(facts, *content.value(), people.value()), facts.persons};
 }
 
 Result<Typed> SummaryPresenter::intervalFrom(const SummaryReading& reading, const std::string& typed) const

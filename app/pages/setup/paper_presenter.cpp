@@ -1,6 +1,7 @@
 #include "app/pages/setup/part_presenters.h"
 #include "app/report/sheet_report.h"
 #include "app/wording/report_words.h"
+#include "core/store/airframe_facts.h"
 
 #include <QCoreApplication>
 
@@ -11,7 +12,10 @@ Result<PaperSheet> PaperPresenter::sheet(AirframeId airframe, std::optional<Gaug
     const auto known = desk().known(airframe);
     if (!known)
         return known.problem();
-    return paperSheetOf(*known.value(), gauge, desk().today());
+    const auto people = personStandingsOn(records(), known.value()->facts(), desk().today());
+    if (!people)
+        return people.problem();
+    return paperSheetOf(*known.value(), gauge, desk().today(), people.value());
 }
 
 Outcome PaperPresenter::save(const PaperSheet& sheet, const QString& path, Paper paper) const
