@@ -189,6 +189,11 @@ void paintMark(QPainter& painter, MarkShape shape, Role role, const QRectF& wher
     case MarkShape::Done:
         painter.drawEllipse(box.adjusted(side * 0.24, side * 0.24, -side * 0.24, -side * 0.24));
         break;
+    case MarkShape::OpenSquare:
+        painter.setPen(QPen{color, side * 0.11, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin});
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(box.adjusted(side * 0.22, side * 0.22, -side * 0.22, -side * 0.22));
+        break;
     case MarkShape::Current:
         painter.drawPolygon(QPolygonF{{QPointF{box.left() + side * 0.2, box.top() + side * 0.08},
                                        QPointF{box.right() - side * 0.08, box.center().y()},

@@ -16,7 +16,17 @@ namespace rig {
 // The five verdicts as shapes: never colour alone. Inside = filled disc with tick, near edge = triangle,
 // outside = diamond, no band yet = dashed ring, cannot tell = half disc. Two more for the rigging record:
 // Waiting = small open ring, Current = arrow head.
-enum class MarkShape { DiscTick, Triangle, Diamond, DashedRing, HalfDisc, Waiting, Current, Done };
+enum class MarkShape {
+    DiscTick,
+    Triangle,
+    Diamond,
+    DashedRing,
+    HalfDisc,
+    Waiting,
+    Current,
+    Done,
+    OpenSquare, // of a person, never of a coupling
+};
 
 MarkShape shapeOf(Verdict verdict);
 Role shapeRoleOf(Verdict verdict); // colour of the shape

@@ -47,8 +47,9 @@ private:
 
 } // namespace
 
-PhotoCover::PhotoCover(QWidget& over, const std::vector<Shown>& photos, const QString& key, const Look& look)
-    : QWidget{&over}, m_over{&over}, m_before{over.window()->focusWidget()}, m_key{key}
+PhotoCover::PhotoCover(QWidget& over, const std::vector<Shown>& photos, const QString& key, const Look& look,
+                       const QWidget* below)
+    : QWidget{&over}, m_over{&over}, m_below{below}, m_before{over.window()->focusWidget()}, m_key{key}
 {
     setObjectName("photoCover");
     setAccessibleName(PhotoWords::largeName());
@@ -72,7 +73,7 @@ PhotoCover::PhotoCover(QWidget& over, const std::vector<Shown>& photos, const QS
     whole->addWidget(labelOf(PhotoWords::closeHint(), "soft"));
     setAccessibleDescription(captions.join(QLatin1Char('\n')));
     over.installEventFilter(this);
-    setGeometry(over.rect());
+    place();
     show();
     raise();
     setFocus();
@@ -82,6 +83,14 @@ void PhotoCover::endOn(const QWidget& over)
 {
     for (auto* cover : over.findChildren<PhotoCover*>(QString{}, Qt::FindDirectChildrenOnly))
         cover->end();
+}
+
+void PhotoCover::place()
+{
+    QRect where = m_over->rect();
+    if (m_below)
+        where.setTop(m_below->mapTo(m_over, QPoint{0, m_below->height()}).y());
+    setGeometry(where);
 }
 
 void PhotoCover::end()
@@ -123,7 +132,7 @@ bool PhotoCover::event(QEvent* event)
 bool PhotoCover::eventFilter(QObject* watched, QEvent* event)
 {
     if (watched == m_over && event->type() == QEvent::Resize && !m_isOver)
-        setGeometry(m_over->rect());
+        place();
     if (watched == m_over && event->type() == QEvent::Hide)
         end();
     return false;

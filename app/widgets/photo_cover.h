@@ -23,7 +23,9 @@ public:
         QString caption;
     };
 
-    PhotoCover(QWidget& over, const std::vector<Shown>& photos, const QString& key, const Look& look);
+    // `below`, a part of `over`, stays in sight above it; null: nothing has to.
+    PhotoCover(QWidget& over, const std::vector<Shown>& photos, const QString& key, const Look& look,
+               const QWidget* below = nullptr);
 
     // Takes away the one that lies there, if one does.
     static void endOn(const QWidget& over);
@@ -35,9 +37,11 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    void place();
     void end();
 
     QPointer<QWidget> m_over;
+    QPointer<const QWidget> m_below;
     QPointer<QWidget> m_before; // had the focus
     QString m_key;
     bool m_isOver = false;

@@ -139,7 +139,7 @@ QString PhotoWords::largeName() { return tr("Photo, large"); }
 QString PhotoWords::closeHint() { return tr("Esc closes the picture."); }
 QString PhotoWords::cannotBeShown() { return tr("This photo cannot be shown: its picture is damaged."); }
 
-QString PhotoWords::keyPhoto() { return tr("B", "key for the photo, large"); }
+QString PhotoWords::keyPhoto() { return tr("V", "key for the photo, large"); }
 QString PhotoWords::lockedHere(const QString& key) { return tr("Locked (%1)").arg(key); }
 QString PhotoWords::bothSides(const QString& key) { return tr("Both sides (%1)").arg(key); }
 

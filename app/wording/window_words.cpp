@@ -4,6 +4,7 @@
 #include "app/wording/control_words.h"
 #include "app/wording/joint_play_words.h"
 #include "app/wording/paper_words.h"
+#include "app/wording/photo_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/summary_words.h"
 #include "app/wording/verdict_words.h"
@@ -142,8 +143,8 @@ QString WindowWords::keysOfRiggedToday()
             {SummaryWords::keyLast(), RiggedWords::keyNoteRead(), PaperWords::keyEnter()}),
         keyed(tr("Who connected: digits: a name. %1: not known. Enter: next side."),
               {ConnectedWords::keyNotKnown()}),
-        keyed(tr("%1: who looks and measures. %2: the leaf set or gauge."),
-              {RiggedWords::keyPerson(), RiggedWords::keyGauge()}),
+        keyed(tr("%1: who looks and measures. %2: the leaf set or gauge. %3: the photo, large."),
+              {RiggedWords::keyPerson(), RiggedWords::keyGauge(), PhotoWords::keyPhoto()}),
         keyed(tr("%1: yes. %2: no. %3: cannot see. %4: felt, not seen."),
               {RiggedWords::keyYes(), RiggedWords::keyNo(), RiggedWords::keyCannotSee(),
                RiggedWords::keyFelt()}),
@@ -187,6 +188,7 @@ QString WindowWords::keysOfOtherPages()
               "\n"
               "Set up\n"
               "Alt+1 to Alt+9: the parts. Alt+Up, Alt+Down: move a row.\n"
+              "Photos of a coupling: Ctrl+V: a picture that was copied.\n"
               "Baseline day: Y, N: an answer. W: wrong leaf. X: leave out. F: freeze.");
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/person_note.h"
 #include "app/wording/connected_words.h"
 #include "app/wording/rigged_words.h"
 
@@ -23,6 +24,16 @@ bool isEverythingEverywhere(const RecordReview& review)
 {
     return std::ranges::all_of(review.couplings,
                                [](const CouplingProgress& one) { return one.parts.gap && one.parts.pull; });
+}
+
+QHBoxLayout* besideEachOther(QWidget* one, QWidget* other)
+{
+    auto* row = new QHBoxLayout;
+    row->setSpacing(12);
+    row->addWidget(one);
+    row->addWidget(other, 1);
+    row->addStretch(0);
+    return row;
 }
 
 } // namespace
@@ -79,14 +90,35 @@ void ClosePanel::addNames(QVBoxLayout* layout)
     m_note->setObjectName("closeNote");
     m_note->setPlaceholderText(RiggedWords::noteHint());
     m_note->setAccessibleName(RiggedWords::noteLabel());
-    form->addRow(RiggedWords::firstName(), m_first);
-    form->addRow(RiggedWords::secondName(), m_second);
+    m_firstStands = new PersonNote{"closeFirstStanding"};
+    m_secondStands = new PersonNote{"closeSecondStanding"};
+    form->addRow(RiggedWords::firstName(), besideEachOther(m_first, m_firstStands));
+    form->addRow(RiggedWords::secondName(), besideEachOther(m_second, m_secondStands));
+    connect(m_first, &QComboBox::currentIndexChanged, this, &ClosePanel::showStandings);
+    connect(m_second, &QComboBox::currentIndexChanged, this, &ClosePanel::showStandings);
     form->addRow(RiggedWords::noteLabel(), m_note);
     layout->addLayout(form);
     m_apart = labelOf({}, "caution", "closeIndependence");
     layout->addWidget(m_apart);
     m_apart->hide();
     connect(m_second, &QComboBox::currentIndexChanged, this, &ClosePanel::sayWhetherIndependent);
+}
+
+void ClosePanel::showStandings()
+{
+    const auto show = [this](PersonNote* note, const ChoiceBox* box) {
+        const auto person = box->chosen<PersonId>();
+        const auto found = person ? m_people.find(*person) : m_people.end();
+        note->show(found == m_people.end() ? std::nullopt : std::optional{found->second});
+    };
+    show(m_firstStands, m_first);
+    show(m_secondStands, m_second);
+}
+
+void ClosePanel::setLook(const Look& look)
+{
+    m_firstStands->setLook(look);
+    m_secondStands->setLook(look);
 }
 
 // What the paper will say of the second name, before it is given.
@@ -117,6 +149,8 @@ void ClosePanel::display(const RiggedTodayView& view)
     m_close->setText(view.review.mayCloseComplete() ? RiggedWords::closeComplete()
                                                     : RiggedWords::closeLeftOpen());
     m_sides = view.now->sides;
+    m_people = view.people;
+    showStandings();
     sayWhetherIndependent();
     if (m_record == view.record->id)
         return;

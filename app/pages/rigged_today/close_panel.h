@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/pages/rigged_today/rigged_today_view.h"
+#include "app/theme/theme.h"
 
 #include <QWidget>
 
@@ -13,6 +14,7 @@ class QVBoxLayout;
 namespace rig {
 
 class ChoiceBox;
+class PersonNote;
 
 // The end of a record: what is still open, the count of tools, two different names.
 class ClosePanel : public QWidget
@@ -24,6 +26,7 @@ public:
 
     // What was ticked, chosen and typed stays while it is the same record.
     void display(const RiggedTodayView& view);
+    void setLook(const Look& look);
 
 signals:
     void closeAsked(rig::PersonId first, rig::PersonId second, const QString& note,
@@ -32,16 +35,20 @@ signals:
 private:
     void addNames(QVBoxLayout* layout);
     void sayWhetherIndependent();
+    void showStandings();
     void tryToClose();
 
     std::optional<RecordId> m_record; // that the names and ticks are for
     std::vector<SideNow> m_sides;     // of the record
+    PersonStandings m_people;
     QLabel* m_heading = nullptr;
     QLabel* m_open = nullptr;
     QCheckBox* m_tools = nullptr;
     QCheckBox* m_hatches = nullptr;
     ChoiceBox* m_first = nullptr;
     ChoiceBox* m_second = nullptr;
+    PersonNote* m_firstStands = nullptr;
+    PersonNote* m_secondStands = nullptr;
     QLineEdit* m_note = nullptr;
     QLabel* m_apart = nullptr;
     QLabel* m_problem = nullptr;

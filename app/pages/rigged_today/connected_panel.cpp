@@ -5,6 +5,7 @@
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/connected_words.h"
+#include "app/wording/sign_off_words.h"
 
 #include <QLabel>
 #include <QTimer>
@@ -54,6 +55,7 @@ void ConnectedPanel::display(const RiggedTodayView& view, const RiggingSession& 
                              const QString& onward)
 {
     m_persons = view.persons;
+    m_people = view.people;
     m_asked = session.side;
     for (const auto& [side, tile] : m_tiles) {
         const auto now = std::ranges::find(view.now->sides, side, &SideNow::side);
@@ -84,8 +86,14 @@ void ConnectedPanel::displaySide(const SideNow& side, bool isAsked)
         option(ConnectedWords::notKnownWithKey(), ConnectedWords::notKnown(), side.isNotKnown(), true));
     ChoiceTile* tile = m_tiles.at(side.side);
     tile->setAsked(isAsked);
-    tile->display(ConnectedWords::question(side.side),
-                  side.isSaid() ? ConnectedWords::severalMay() : ConnectedWords::notSaidYet(), options);
+    QStringList hint{side.isSaid() ? ConnectedWords::severalMay() : ConnectedWords::notSaidYet()};
+    for (const Person& person : m_persons) {
+        const bool isNamed =
+            side.connectedBy && std::ranges::find(*side.connectedBy, person.id) != side.connectedBy->end();
+        if (const auto stands = m_people.find(person.id); isNamed && stands != m_people.end())
+            hint << SignOffWords::named(QString::fromStdString(person.name), stands->second);
+    }
+    tile->display(ConnectedWords::question(side.side), hint.join(QStringLiteral(" · ")), options);
 }
 
 // The last option is that it is not known.

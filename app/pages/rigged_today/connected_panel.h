@@ -36,6 +36,7 @@ private:
     void press(Side side, std::size_t option);
 
     std::vector<Person> m_persons;
+    PersonStandings m_people;
     std::optional<Side> m_asked;
     std::map<Side, ChoiceTile*> m_tiles;
     FlowScroll* m_scroll = nullptr;

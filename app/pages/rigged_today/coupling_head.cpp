@@ -2,11 +2,14 @@
 
 #include "app/pages/rigged_today/labelled_choice.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/photo_tile.h"
 #include "app/wording/connected_words.h"
 #include "app/wording/rigged_words.h"
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+
+#include <cmath>
 
 namespace rig {
 
@@ -17,6 +20,11 @@ CouplingHead::CouplingHead(QVBoxLayout* layout, QObject* parent) : QObject{paren
     top->setSpacing(10);
     m_title = labelOf({}, "title", "couplingTitle");
     top->addWidget(m_title, 1);
+    m_photo = new PhotoTile{"lookPhoto"};
+    m_photo->setFocusPolicy(Qt::TabFocus); // a click leaves the keys where they were
+    m_photo->hide();
+    top->addWidget(m_photo, 0, Qt::AlignTop);
+    connect(m_photo, &QAbstractButton::clicked, this, &CouplingHead::photoAsked);
     const LabelledChoice person = addLabelledChoice(top, RiggedWords::measuredBy(), "measuredBy");
     m_personLabel = person.label;
     m_person = person.box;
@@ -72,6 +80,21 @@ bool CouplingHead::takeKey(const QKeyEvent& event)
     if (isKey(event, RiggedWords::keyGauge()))
         return openChoice(m_gauge);
     return opensByEnter(event, m_person) || opensByEnter(event, m_gauge);
+}
+
+void CouplingHead::showPhoto(const QImage& picture, const QString& small, const QString& whole)
+{
+    m_photo->setPhoto(picture, small, whole);
+    m_photo->setVisible(!picture.isNull());
+}
+
+// As high as the choosers beside it; in a tall window there is room for more.
+void CouplingHead::setLook(const Look& look, bool isTall)
+{
+    constexpr double kSmall = 30;
+    constexpr double kTallOne = 110;
+    m_photo->setLook(look);
+    m_photo->setHeight(static_cast<int>(std::lround((isTall ? kTallOne : kSmall) * look.fonts.scale)));
 }
 
 QString CouplingHead::person() const

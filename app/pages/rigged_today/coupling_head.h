@@ -1,15 +1,18 @@
 #pragma once
 
 #include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "app/theme/theme.h"
 
 #include <QObject>
 
+class QImage;
 class QLabel;
 class QVBoxLayout;
 
 namespace rig {
 
 class ChoiceBox;
+class PhotoTile;
 
 // Which joint it is, who works at it and what is measured with.
 class CouplingHead : public QObject
@@ -23,10 +26,14 @@ public:
     QString person() const; // as it is chosen
     // The keys of the two choosers. False when it is none of them.
     bool takeKey(const QKeyEvent& event);
+    // Beside the name of the joint; nothing where there is no photo, or what it would cover stops the joint.
+    void showPhoto(const QImage& picture, const QString& small, const QString& whole);
+    void setLook(const Look& look, bool isTall);
 
 signals:
     void personChosen(rig::PersonId person);
     void gaugeChosen(rig::GaugeId gauge);
+    void photoAsked();
 
 private:
     void fillPersons(const RiggedTodayView& view, const CouplingSheet& sheet);
@@ -36,6 +43,7 @@ private:
     QLabel* m_gaugeLabel = nullptr;
     ChoiceBox* m_person = nullptr;
     ChoiceBox* m_gauge = nullptr;
+    PhotoTile* m_photo = nullptr;
 };
 
 } // namespace rig

@@ -11,6 +11,7 @@
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/person_note.h"
 #include "app/widgets/trend_widget.h"
 #include "app/widgets/verdict_card.h"
 #include "app/widgets/wrap_layout.h"
@@ -18,16 +19,19 @@
 #include "app/wording/control_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/joint_play_words.h"
+#include "app/wording/photo_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/stop_words.h"
 #include "core/airframe/name_in.h"
 
 #include <QFrame>
+#include <QHBoxLayout>
 #include <QResizeEvent>
 #include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace rig {
 
@@ -142,7 +146,12 @@ bool CouplingPanel::eventFilter(QObject* watched, QEvent* event)
 void CouplingPanel::buildCautions(QVBoxLayout* layout)
 {
     m_access = labelOf({}, "soft", "couplingAccess");
-    layout->addWidget(m_access);
+    auto* first = new QHBoxLayout;
+    first->setSpacing(14);
+    first->addWidget(m_access, 1);
+    m_standing = new PersonNote{"personStanding"};
+    first->addWidget(m_standing);
+    layout->addLayout(first);
     m_told = labelOf({}, "caution", "couplingTold");
     layout->addWidget(m_told);
     m_notice = labelOf({}, "caution", "couplingNotice");
@@ -172,6 +181,7 @@ void CouplingPanel::buildPull(QVBoxLayout* layout)
 void CouplingPanel::connectParts()
 {
     connect(m_head, &CouplingHead::personChosen, this, &CouplingPanel::personChosen);
+    connect(m_head, &CouplingHead::photoAsked, this, &CouplingPanel::enlarge);
     connect(m_head, &CouplingHead::gaugeChosen, this, &CouplingPanel::gaugeChosen);
     connect(m_questions, &CouplingQuestions::answered, this, &CouplingPanel::answered);
     connect(m_gap, &GapPart::readingChosen, this, &CouplingPanel::readingChosen);
@@ -200,11 +210,12 @@ void CouplingPanel::resizeEvent(QResizeEvent* event)
 // In a tall window the last readings have the room under everything; else they stand beside the pull.
 void CouplingPanel::placeHistory()
 {
-    const bool isTall = height() >= kTall * m_scale;
+    const bool isTall = height() >= kTall * m_look.fonts.scale;
     m_history->setSizePolicy(QSizePolicy::Expanding, isTall ? QSizePolicy::Expanding : QSizePolicy::Fixed);
     if (isTall == m_isTall)
         return;
     m_isTall = isTall;
+    m_head->setLook(m_look, isTall);
     auto* flow = qobject_cast<QVBoxLayout*>(m_scroll->widget()->layout());
     if (isTall) {
         m_pullRow->removeWidget(m_historyBox);
@@ -217,7 +228,9 @@ void CouplingPanel::placeHistory()
 
 void CouplingPanel::setLook(const Look& look)
 {
-    m_scale = look.fonts.scale;
+    m_look = look;
+    m_head->setLook(look, m_isTall);
+    m_standing->setLook(look);
     m_gap->setLook(look);
     m_history->setLook(look);
     m_stop->setLook(look);
@@ -228,12 +241,15 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     const bool isElsewhere = m_sheet.coupling.id != sheet.coupling.id || m_sheet.turn != sheet.turn;
     if (isElsewhere)
         m_questions->foldLook();
+    if (isElsewhere || sheet.stop)
+        PhotoCover::endOn(*this);
     if (isElsewhere || m_sheet.person != sheet.person || m_sheet.plays.size() != sheet.plays.size())
         closePlay(); // what was typed was of another joint or person, or it is kept
     m_isStopRead = m_isStopRead && !isElsewhere && sheet.stop;
     m_sheet = sheet;
     m_head->display(view, sheet);
     m_access->setText(accessOf(sheet));
+    m_standing->show(standingOf(view, sheet.person), m_head->person());
     sayIn(m_told, toldOf(view, sheet).join(QLatin1Char('\n')));
     m_historyBox->setVisible(hasGapHere() && sheet.turn == Turn::First);
     showStop(view);
@@ -247,6 +263,35 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     m_buttons->display(sheet, m_gap->isMeasuring(), nextText);
     // After the layout has settled: at large text the next thing to do may lie below the edge.
     QTimer::singleShot(0, m_scroll, [this] { bringIntoSight(); });
+}
+
+// Where the joint is stopped nothing is left to be looked at, but whether left and right were swapped.
+void CouplingPanel::showPhotos(std::vector<PhotoCover::Shown> photos)
+{
+    if (m_sheet.stop && !m_sheet.isSwapAsked)
+        photos.clear();
+    m_photos = std::move(photos);
+    const auto whole =
+        std::ranges::find_if(m_photos, [](const PhotoCover::Shown& one) { return !one.picture.isNull(); });
+    if (whole == m_photos.end()) {
+        m_photos.clear();
+        return m_head->showPhoto({}, {}, {});
+    }
+    const QString key = PhotoWords::keyPhoto();
+    m_head->showPhoto(whole->picture,
+                      m_photos.size() > 1 ? PhotoWords::bothSides(key) : PhotoWords::lockedHere(key),
+                      PhotoWords::enlarge(whole->caption));
+}
+
+// What is enlarged never hides a stop.
+bool CouplingPanel::enlarge()
+{
+    if (m_photos.empty())
+        return false;
+    if (m_sheet.stop)
+        m_scroll->bringIntoView(m_stop);
+    new PhotoCover{*this, m_photos, PhotoWords::keyPhoto(), m_look, m_sheet.stop ? m_stop : nullptr};
+    return true;
 }
 
 void CouplingPanel::bringIntoSight()
@@ -374,6 +419,8 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
     if (const auto answer = answerBy(*event))
         return takeAnswer(*answer);
     if (m_buttons->takeReadingKey(*event))
+        return true;
+    if (isKey(*event, PhotoWords::keyPhoto()) && enlarge())
         return true;
     if (isKey(*event, RiggedWords::keyLook()) && m_questions->toggleLook())
         return true;

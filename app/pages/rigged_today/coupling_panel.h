@@ -2,6 +2,7 @@
 
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 #include "app/theme/theme.h"
+#include "app/widgets/photo_cover.h"
 
 #include <QWidget>
 
@@ -16,6 +17,7 @@ class CouplingQuestions;
 class FlowScroll;
 class GapPart;
 class JointPlayCard;
+class PersonNote;
 class StopCard;
 class TrendWidget;
 class WrapLayout;
@@ -30,6 +32,8 @@ public:
 
     void display(const RiggedTodayView& view, const CouplingSheet& sheet, const QString& nextText);
     void setLook(const Look& look);
+    // Of the sheet that is displayed; none where there is no photo.
+    void showPhotos(std::vector<PhotoCover::Shown> photos);
 
     // The verdict, at once and before anything is saved.
     // Without a judgement it is one as the joint was found.
@@ -70,6 +74,7 @@ private:
     void showPlays(const RiggedTodayView& view);
     void placeHistory();
     void bringIntoSight();
+    bool enlarge(); // the photos; false where there are none
     QWidget* nextThing() const;
     QString firstThing() const;
     bool takeAnswer(Answer answer);
@@ -81,7 +86,8 @@ private:
     FlowScroll* m_scroll = nullptr;
     CouplingHead* m_head = nullptr;
     QLabel* m_access = nullptr;
-    QLabel* m_told = nullptr; // what is known of the joint before anything is done at it
+    PersonNote* m_standing = nullptr; // of whoever works here
+    QLabel* m_told = nullptr;         // what is known of the joint before anything is done at it
     QLabel* m_notice = nullptr;
     StopCard* m_stop = nullptr;
     CouplingQuestions* m_questions = nullptr;
@@ -94,7 +100,8 @@ private:
     TrendWidget* m_history = nullptr;
     bool m_isStopRead = false; // Enter was pressed on it once: the next one leaves it
     bool m_isTall = false;
-    double m_scale = 1; // of the text
+    Look m_look;
+    std::vector<PhotoCover::Shown> m_photos;
     CouplingButtons* m_buttons = nullptr;
 };
 

@@ -38,6 +38,8 @@ RiggedPanels::RiggedPanels(Records& records, const Clock& clock, Prompts& prompt
 
 void RiggedPanels::setLook(const Look& look)
 {
+    m_start->setLook(look);
+    m_close->setLook(look);
     m_coupling->setLook(look);
     m_control->setLook(look);
     m_summary->setLook(look);

@@ -24,7 +24,7 @@
 namespace rig {
 
 RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent)
-    : Page{parent}, m_work{records, clock}, m_prompts{prompts}
+    : Page{parent}, m_work{records, clock}, m_photos{m_work.presenter()}, m_prompts{prompts}
 {
     setObjectName("riggedToday");
     setFocusPolicy(Qt::StrongFocus);
@@ -77,6 +77,7 @@ void RiggedTodayPage::catchUp()
 {
     if (m_work.session().pressed || !m_work.airframe() || !m_work.hasMovedOn())
         return;
+    report(m_work.readPeople());
     if (report(m_work.read()))
         display();
 }
@@ -95,6 +96,7 @@ void RiggedTodayPage::showAirframe(std::optional<AirframeId> airframe)
         m_work.turnTo(airframe);
     }
     report(m_work.resume());
+    report(m_work.readPeople());
     if (report(m_work.read()))
         display();
 }
@@ -138,6 +140,7 @@ void RiggedTodayPage::showCoupling()
     m_sheet->movement = m_lookingBack->movementOf(*m_sheet, view.record->id);
     CouplingPanel* panel = m_panels->coupling();
     panel->display(view, *m_sheet, onwardText(onwardFrom(m_work.session(), *view.now)));
+    panel->showPhotos(m_photos.of(*m_sheet));
     const QString hint = m_work.isFromPaper() ? QString{} : otherHandsHint(*m_sheet, view.persons);
     const QString news = m_work.news().isEmpty() ? hint : m_work.news();
     if (!news.isEmpty())

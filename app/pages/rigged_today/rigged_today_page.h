@@ -2,6 +2,7 @@
 
 #include "app/pages/page.h"
 #include "app/pages/rigged_today/held_key.h"
+#include "app/pages/rigged_today/look_photos.h"
 #include "app/pages/rigged_today/rigging_work.h"
 
 #include <functional>
@@ -88,6 +89,7 @@ private:
     void report(const Problem& problem);
 
     RiggingWork m_work;
+    LookPhotos m_photos;
     Prompts& m_prompts;
     HeldKey m_heldKey;
     std::optional<CouplingSheet> m_sheet; // of the coupling that is shown

@@ -2,6 +2,7 @@
 
 #include "app/wording/review_words.h"
 #include "app/wording/rigged_words.h"
+#include "core/airframe/name_in.h"
 #include "core/airframe/saved_before.h"
 #include "core/review/airframe_review.h"
 #include "core/review/last_rigging.h"
@@ -9,6 +10,7 @@
 #include "core/review/review_period.h"
 #include "core/review/slips.h"
 #include "core/review/whole_check.h"
+#include "core/store/airframe_facts.h"
 #include "core/store/facts_book.h"
 
 #include <algorithm>
@@ -299,6 +301,37 @@ void RiggedTodayPresenter::useGauge(CouplingSheet& sheet, const RiggedTodayView&
     sheet.isGaugeOverdue = sheet.gaugeChecked && day - *sheet.gaugeChecked > kDaysBetweenGaugeChecks;
 }
 
+Result<PersonStandings> RiggedTodayPresenter::people(AirframeId airframe) const
+{
+    const auto rest = m_records.book().withoutReadings(airframe);
+    if (!rest)
+        return rest.problem();
+    return personStandingsOn(m_records, *rest.value(), dayOfRigging(*rest.value()));
+}
+
+Outcome RiggedTodayPresenter::addPhotos(CouplingSheet& sheet, const RiggedTodayView& view,
+                                        const AirframeFacts& facts) const
+{
+    const auto learning = m_records.book().learning(view.airframe.id);
+    if (!learning)
+        return learning.problem();
+    const auto isOfBoth = [&sheet](const std::optional<CouplingId>& one) {
+        return sheet.otherSide && (one == sheet.coupling.id || one == sheet.otherSide->id);
+    };
+    sheet.isSwapAsked = std::ranges::any_of(facts.questions, [&](const QuestionStory& story) {
+        return story.isOpen() && story.question.kind == QuestionKind::SidesSwapped &&
+               isOfBoth(story.question.coupling);
+    });
+    std::vector<const Coupling*> couplings{&sheet.coupling};
+    if (sheet.isSwapAsked)
+        couplings.insert(sheet.coupling.side == Side::Left ? couplings.end() : couplings.begin(),
+                         &*sheet.otherSide);
+    for (const Coupling* one : couplings)
+        if (const Photo* photo = learning.value()->photo(one->id, PhotoOf::Locked))
+            sheet.photos.push_back({*photo, one->name, nameIn(view.persons, photo->person)});
+    return Done{};
+}
+
 Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
                                                   const RiggingSession& session) const
 {
@@ -336,6 +369,8 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
     if (const CouplingNow* other = sheet.otherSide ? view.now->find(sheet.otherSide->id) : nullptr)
         sheet.otherSidePersons = other->firstPersons;
     useGauge(sheet, view, session.gauge);
+    if (const Outcome photos = addPhotos(sheet, view, known.facts()); !photos)
+        return photos.problem();
     sheet.history = known.history(coupling);
     sheet.lastTwelve = recentSeries(known, coupling, *view.record);
     if (const FittingHistory* fitting = sheet.history.on(view.record->momentOf(m_clock.now()).localDay())) {

@@ -24,6 +24,14 @@ struct SlipThatStops
     std::string by;
 };
 
+// A photo that stands beside the look.
+struct SheetPhoto
+{
+    Photo photo;
+    std::string coupling;
+    std::string person;
+};
+
 // One coupling as one person works on it: everything the panel shows, worked out from facts and session.
 struct CouplingSheet
 {
@@ -52,6 +60,10 @@ struct CouplingSheet
     FittingId fitting;        // that fitting
     ReadingWanted wanted = ReadingWanted::None;
     bool isMeasuringOpen = false; // by the look and by what was asked for
+    // The locked one of this joint, where there is one; left before right while it is asked whether the sides
+    // were swapped.
+    std::vector<SheetPhoto> photos;
+    bool isSwapAsked = false;
     QString movement; // what its past readings show, for the first person; empty: nothing, or not worked out
 
     // Not before whoever works here is named, nor what a reading that is taken back comes before.
@@ -87,7 +99,12 @@ public:
     // `view` has a record and `session` stands at one of its couplings.
     Result<CouplingSheet> sheet(const RiggedTodayView& view, const RiggingSession& session) const;
 
+    // How persons stand on it, from today's view; too much for a key press where somebody was signed off.
+    Result<PersonStandings> people(AirframeId airframe) const;
+    Result<PhotoImage> image(PhotoId photo) const { return m_records.image(photo); }
+
 private:
+    Outcome addPhotos(CouplingSheet& sheet, const RiggedTodayView& view, const AirframeFacts& facts) const;
     // Of the rigging that is open, or that would be begun now.
     Day dayOfRigging(const AirframeFacts& facts) const;
     Result<RiggedTodayView> viewOfRecord(AirframeId airframe) const;

@@ -7,6 +7,7 @@
 #include "core/review/coupling_standing.h"
 #include "core/review/layoffs.h"
 #include "core/review/notes_left.h"
+#include "core/review/person_standings.h"
 #include "core/review/record_review.h"
 #include "core/rigging/rigging_session.h"
 
@@ -62,9 +63,16 @@ struct RiggedTodayView
     std::optional<numbers::SharedShift> sharedShift;  // of the first person's readings so far
     bool isFirstOfSeason = false;                     // this record, by the calendar year or after a layoff
     StoodBefore stood;                                // how long the airframe had, when it began
+    PersonStandings people; // how they stand on this airframe, of whom there is anything to tell
     // The last rigging was closed and nobody has noted since that it was taken apart.
     bool mayStandRigged = false;
 };
+
+inline std::optional<SignOffStanding> standingOf(const RiggedTodayView& view, std::optional<PersonId> person)
+{
+    const auto found = person ? view.people.find(*person) : view.people.end();
+    return found == view.people.end() ? std::nullopt : std::optional{found->second};
+}
 
 // A reading of this record with what it is judged as.
 struct SheetReading

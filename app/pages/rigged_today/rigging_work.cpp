@@ -63,8 +63,21 @@ Outcome RiggingWork::read()
         if (!view)
             return view.problem();
         m_view = std::move(view).value();
+        m_view.people = m_people;
     }
     settleSession();
+    return Done{};
+}
+
+Outcome RiggingWork::readPeople()
+{
+    m_people.clear();
+    if (!m_airframe)
+        return Done{};
+    auto people = m_presenter.people(*m_airframe);
+    if (!people)
+        return people.problem();
+    m_people = std::move(people).value();
     return Done{};
 }
 

@@ -37,6 +37,8 @@ public:
     // What was half done there when the program went down starts again from the look; once for each.
     Outcome resume();
     Outcome read(); // the facts
+    // How persons stand on this airframe; read with the facts of the next read().
+    Outcome readPeople();
     // Another window has written since they were read.
     bool hasMovedOn() const { return m_presenter.hasMovedOn(m_view); }
     void say(const QString& news) { m_news = news; }
@@ -79,6 +81,7 @@ private:
         m_painted; // the verdict on the screen of the reading that the session has pressed
     QString m_news;
     std::optional<Moment> m_lastPress;
+    PersonStandings m_people;
 };
 
 } // namespace rig

@@ -2,12 +2,14 @@
 
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/person_note.h"
 #include "app/wording/formats.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/summary_words.h"
 
 #include <QFrame>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -109,7 +111,14 @@ StartPanel::StartPanel(QWidget* parent) : QWidget{parent}
     m_leader->setObjectName("leader");
     label->setBuddy(m_leader);
     layout->addWidget(label);
-    layout->addWidget(m_leader, 0, Qt::AlignLeft);
+    auto* led = new QHBoxLayout;
+    led->setSpacing(14);
+    m_standing = new PersonNote{"leaderStanding"};
+    led->addWidget(m_leader);
+    led->addWidget(m_standing, 1);
+    led->addStretch(0);
+    layout->addLayout(led);
+    connect(m_leader, &QComboBox::currentIndexChanged, this, &StartPanel::showStanding);
     auto* cold = labelOf(RiggedWords::celsius(), "label");
     m_celsius = new QLineEdit;
     m_celsius->setObjectName("celsius");
@@ -198,6 +207,16 @@ void StartPanel::sayRead()
         return emit noteReadAsked(*person);
     sayIn(m_missing, RiggedWords::chooseWhoRead());
     m_leader->setFocus();
+}
+
+void StartPanel::showStanding()
+{
+    m_standing->show(standingOf(m_view, m_leader->chosen<PersonId>()));
+}
+
+void StartPanel::setLook(const Look& look)
+{
+    m_standing->setLook(look);
 }
 
 void StartPanel::begin()

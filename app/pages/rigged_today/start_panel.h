@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/pages/rigged_today/rigged_today_view.h"
+#include "app/theme/theme.h"
 
 #include <QWidget>
 
@@ -13,6 +14,7 @@ class QVBoxLayout;
 namespace rig {
 
 class ChoiceBox;
+class PersonNote;
 
 // Before a record: what the last one was, who leads this one.
 class StartPanel : public QWidget
@@ -24,6 +26,7 @@ public:
 
     void display(const RiggedTodayView& view);
     void displayNothing(); // no airframe yet
+    void setLook(const Look& look);
     // What has to be there before a rigging can begin, today or from paper; empty: it can.
     static QString missingIn(const RiggedTodayView& view);
     // A key pressed anywhere on the page. False when it means nothing here.
@@ -39,6 +42,7 @@ signals:
 private:
     void addSince(QVBoxLayout* layout);
     void begin();
+    void showStanding();
     void sayMissing(const QString& missing);
     void sayTakenApart();
     void addNotes(QVBoxLayout* layout);
@@ -54,6 +58,7 @@ private:
     QLabel* m_whole = nullptr; // which joints ask for the whole check, and why
     QLabel* m_missing = nullptr;
     ChoiceBox* m_leader = nullptr;
+    PersonNote* m_standing = nullptr; // of the leader
     QLineEdit* m_celsius = nullptr;
     QPushButton* m_apart = nullptr;
     QPushButton* m_paper = nullptr;

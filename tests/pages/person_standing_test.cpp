@@ -1,0 +1,142 @@
+// How persons stand on an airframe is told where they are chosen, and on paper; nothing is stopped by it.
+
+#include "app/pages/rigged_today/rigged_today_page.h"
+#include "app/report/record_report.h"
+#include "app/report/sheet_report.h"
+#include "core/review/record_summary.h"
+#include "core/store/airframe_facts.h"
+#include "core/views/paper_sheet.h"
+#include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+#include "tests/support/who_connected.h"
+
+#include <QComboBox>
+#include <QPushButton>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class PersonStanding : public testing::Test
+{
+protected:
+    PersonStanding()
+    {
+        takeTwelve(store, hangar);
+        store.clock().passMinutes(24 * 60);
+        iver = must(store.records().add(aPerson("J. Iver")));
+    }
+
+    Day today() { return store.clock().now().localDay(); }
+
+    void signOff(PersonId person, SignOffKind kind = SignOffKind::Signed)
+    {
+        SignOff one;
+        one.airframe = hangar.airframe;
+        one.person = person;
+        one.signer = hangar.oren;
+        one.kind = kind;
+        one.day = today();
+        must(store.records().add(one));
+    }
+
+    void open()
+    {
+        showAt(page, {1280, 744});
+        page.showAirframe(hangar.airframe);
+        QApplication::processEvents();
+    }
+
+    std::string leaderStands(int index)
+    {
+        chooseIn(page, "leader", index);
+        const auto& note = part<QLabel>(page, "leaderStanding");
+        return note.isVisible() ? note.text().toStdString() : std::string{};
+    }
+
+    static bool says(const std::vector<Block>& blocks, const QString& words)
+    {
+        return std::ranges::any_of(blocks, [&words](const Block& block) {
+            const auto* text = std::get_if<ParagraphBlock>(&block);
+            return text && text->text.contains(words);
+        });
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    PersonId iver;
+    ScriptedPrompts prompts;
+    RiggedTodayPage page{store.records(), store.clock(), prompts};
+};
+
+} // namespace
+
+TEST_F(PersonStanding, IsNotToldToAnOwnerWhoDoesWithout)
+{
+    open();
+    for (const int index : {1, 2, 3})
+        EXPECT_EQ(leaderStands(index), "") << index;
+}
+
+TEST_F(PersonStanding, IsToldBesideTheNameAndStopsNothing)
+{
+    signOff(hangar.vale);
+    open();
+    EXPECT_EQ(leaderStands(1), "") << "who signs for others is asked nothing";
+    EXPECT_TRUE(leaderStands(2).starts_with("signed off until ")) << leaderStands(2);
+    EXPECT_EQ(leaderStands(3), "not signed off on this airframe");
+    part<QPushButton>(page, "begin").click();
+    QApplication::processEvents();
+    if (part(page, "seasonNext").isVisible())
+        part<QPushButton>(page, "seasonNext").click();
+    passWhoConnected(page);
+    EXPECT_EQ(textOf(page, "personStanding"), "J. Iver: not signed off on this airframe");
+}
+
+TEST_F(PersonStanding, SaysThatItWasWithdrawnOrHasExpired)
+{
+    signOff(hangar.vale);
+    signOff(iver);
+    signOff(iver, SignOffKind::Withdrawn);
+    store.clock().passMinutes(100 * 24 * 60);
+    open();
+    EXPECT_TRUE(leaderStands(2).ends_with("(three months without rigging)")) << leaderStands(2);
+    EXPECT_EQ(leaderStands(3), "sign-off withdrawn");
+}
+
+TEST_F(PersonStanding, StandsOnTheRecordAsItWasOnThatDayAndOnTheSheet)
+{
+    RiggingRecord record = hangar.record(store.clock().now());
+    record.leader = iver;
+    const RecordId id = must(store.records().add(record));
+    signOff(hangar.vale);
+    store.clock().passMinutes(24 * 60);
+    signOff(iver);
+    const AirframeFacts facts = must(factsOf(store.records(), hangar.airframe));
+    const RecordContent content = must(store.records().content(id));
+    const PersonStandings then =
+        must(personStandingsOn(store.records(), facts, content.record.begins.localDay()));
+    EXPECT_TRUE(
+        says(recordBlocks(summaryOf(facts, content, then)), "J. Iver: not signed off on this airframe"));
+    EXPECT_FALSE(says(recordBlocks(summaryOf(facts, content)), "signed off"));
+    const KnownAirframe known{facts};
+    const PersonStandings now = must(personStandingsOn(store.records(), facts, today()));
+    EXPECT_TRUE(says(sheetBlocks(paperSheetOf(known, {}, today(), now)), "J. Iver: signed off until "));
+}
+
+TEST_F(PersonStanding, CountsARiggingByWhateverPartSomebodyHadInIt)
+{
+    signOff(iver);
+    store.clock().passMinutes(60 * 24 * 60);
+    const RecordId record = must(store.records().add(hangar.record(store.clock().now())));
+    must(store.records().add(SideConnected{{}, record, Side::Left, {hangar.oren}, {}}));
+    must(store.records().add(SideConnected{{}, record, Side::Left, {iver}, {}}));
+    const auto parts = must(store.records().partsInRiggings(hangar.airframe, today()));
+    ASSERT_EQ(parts.size(), 1U) << "what was said last counts";
+    EXPECT_EQ(parts.front().person, iver);
+    store.clock().passMinutes(60 * 24 * 60);
+    const AirframeFacts facts = must(factsOf(store.records(), hangar.airframe));
+    EXPECT_EQ(must(personStandingsOn(store.records(), facts, today())).at(iver).state, SignOffState::Signed);
+}
