@@ -15,7 +15,7 @@ PersonNote::PersonNote(const char* objectName, QWidget* parent) : QWidget{parent
     row->setSpacing(6);
     m_mark = new MarkWidget;
     m_words = labelOf({}, "soft", objectName);
-    row->addWidget(m_mark, 0, Qt::AlignTop);
+    row->addWidget(m_mark, 0, Qt::AlignVCenter);
     row->addWidget(m_words, 1);
     setToolTip(SignOffWords::why());
     hide();
