@@ -71,6 +71,7 @@ struct Given
         return hasPages() && day.isEmpty() && from.isEmpty() && to.isEmpty() && !(letter && a5) &&
                !withoutAppendix;
     }
+    bool hasCard() const { return hasRecord() && day.isEmpty() && !letter; }
 };
 
 std::optional<Given> givenOn(const QStringList& arguments)
@@ -135,13 +136,16 @@ int run(const QString& verb, const Given& given)
                             !given.withoutAppendix});
     if (verb == "sheet" && given.hasSheet())
         return printSheet({given.named[0], given.airframe, given.gauge, given.out, given.letter, given.a5});
-    const QStringList known{"demo", "check", "salvage", "export", "import", "record", "report", "sheet"};
+    if (verb == "card" && given.hasCard())
+        return printCard({given.named[0], given.airframe, given.out});
+    const QStringList known{"demo",   "check",  "salvage", "export", "import",
+                            "record", "report", "sheet",   "card"};
     if (!known.contains(verb))
         complain(rig::FileWords::unknownVerb(verb));
     return badUse();
 }
 
-// Printing measures text, which takes fonts; no screen is needed for it.
+// Printing and drawing measure text, which takes fonts; no screen is needed for it.
 std::unique_ptr<QCoreApplication> applicationFor(bool withFonts, int& argc, char** argv)
 {
     if (!withFonts)
@@ -160,8 +164,8 @@ int main(int argc, char* argv[])
 {
     QCoreApplication::setApplicationVersion(QStringLiteral(RIGBAND_VERSION));
     const QByteArray first = argc > 1 ? argv[1] : "";
-    const bool prints = first == "record" || first == "report" || first == "sheet";
-    const auto application = applicationFor(prints, argc, argv);
+    const bool draws = QByteArrayList{"record", "report", "sheet", "card", "demo"}.contains(first);
+    const auto application = applicationFor(draws, argc, argv);
     QCoreApplication::installTranslator(new rig::EnglishPlurals{application.get()});
     const QStringList arguments = QCoreApplication::arguments();
     if (arguments.size() < 2)

@@ -73,4 +73,13 @@ struct SheetWanted
 };
 int printSheet(const SheetWanted& wanted);
 
+// A card of an airframe, to fold.
+struct CardWanted
+{
+    QString file;
+    QString airframe; // its registration
+    QString out;
+};
+int printCard(const CardWanted& wanted);
+
 } // namespace rig::file

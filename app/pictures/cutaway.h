@@ -16,6 +16,7 @@ struct CutawayView
     CutawayPose pose;
     bool withLabels = true;
     bool withCaption = true; // a sentence or two below
+    bool withGap = true;     // its measure and its figure
 };
 
 // One part, painted in its turn. `overCard`: its colour is mixed with the card's and hides what lies below.

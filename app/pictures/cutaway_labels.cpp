@@ -61,7 +61,8 @@ public:
     void add()
     {
         addTitle();
-        addGap();
+        if (m_view.withGap)
+            addGap();
         if (m_view.withLabels) {
             addAbove();
             addBelow();

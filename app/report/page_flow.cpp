@@ -279,18 +279,30 @@ void PrintedPage::add(const PrintedPage& other, QPointF at)
     places.insert(places.end(), other.places.begin(), other.places.end());
 }
 
+QSizeF sizeOf(const PageFlow& flow)
+{
+    const QSizeF upright = sizeOf(flow.paper);
+    return flow.isAcross ? upright.transposed() : upright;
+}
+
+std::vector<PrintedPage> placedIn(const QRectF& body, std::span<const Block> blocks)
+{
+    const std::vector<Piece> pieces = piecesOf(blocks, body.width(), body.height());
+    const Broken broken = brokenAmong(pieces, body);
+    Placing placing{body, broken, Put::Shapes};
+    placing.place(pieces);
+    std::vector<PrintedPage> pages = placing.take();
+    tellPages(pages);
+    return pages;
+}
+
 PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Paper paper)
 {
     const FrameLines lines = linesOf(frame, widthOf(paper));
     PageFlow flow;
     flow.paper = paper;
     flow.body = bodyOf(lines, paper);
-    const std::vector<Piece> pieces = piecesOf(blocks, flow.body.width(), flow.body.height());
-    const Broken broken = brokenAmong(pieces, flow.body);
-    Placing placing{flow.body, broken, Put::Shapes};
-    placing.place(pieces);
-    flow.pages = placing.take();
-    tellPages(flow.pages);
+    flow.pages = placedIn(flow.body, blocks);
     const int count = static_cast<int>(flow.pages.size());
     for (int i = 0; i < count; ++i) {
         PrintedPage& page = flow.pages[static_cast<std::size_t>(i)];

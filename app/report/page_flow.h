@@ -82,9 +82,15 @@ struct PrintedPage
 struct PageFlow
 {
     Paper paper = Paper::A4;
-    QRectF body; // between what stands above and below, the same on every page
+    bool isAcross = false; // the longer edge lies level
+    QRectF body;           // between what stands above and below, the same on every page
     std::vector<PrintedPage> pages;
 };
+
+QSizeF sizeOf(const PageFlow& flow); // of each of its pages
+
+// Blocks alone, on as many pages as they take.
+std::vector<PrintedPage> placedIn(const QRectF& body, std::span<const Block> blocks);
 
 // Measures every block, then places them. A row of a table is never split, unless it is longer than a page; a
 // table that runs on repeats its head, and no row of it stands alone; a heading stays with what follows. A

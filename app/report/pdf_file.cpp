@@ -35,6 +35,7 @@ QByteArray pdfOf(const PageFlow& flow, const QString& title, const QString& prog
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer{&buffer};
     writer.setPageSize(pageSizeOf(flow.paper));
+    writer.setPageOrientation(flow.isAcross ? QPageLayout::Landscape : QPageLayout::Portrait);
     writer.setPageMargins(QMarginsF{});
     writer.setResolution(kDotsPerInch);
     writer.setTitle(title);

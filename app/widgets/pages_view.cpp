@@ -30,14 +30,14 @@ public:
 
     QSize sizeAt(double zoom) const
     {
-        const QSizeF page = sizeOf(m_view.m_flow.paper) * zoom;
+        const QSizeF page = sizeOf(m_view.m_flow) * zoom;
         const auto count = static_cast<double>(m_view.m_flow.pages.size());
         return QSizeF{page.width() + 2 * kBetween, count * (page.height() + kBetween) + kBetween}.toSize();
     }
 
     QRectF placeOf(int page) const
     {
-        const QSizeF size = sizeOf(m_view.m_flow.paper) * m_view.m_zoom;
+        const QSizeF size = sizeOf(m_view.m_flow) * m_view.m_zoom;
         return {
             {std::max(kBetween, (width() - size.width()) / 2), kBetween + page * (size.height() + kBetween)},
             size};
@@ -102,7 +102,7 @@ int PagesView::pageCount() const
 int PagesView::page() const
 {
     const double middle = verticalScrollBar()->value() + viewport()->height() / 2.0;
-    const double step = sizeOf(m_flow.paper).height() * m_zoom + kBetween;
+    const double step = sizeOf(m_flow).height() * m_zoom + kBetween;
     return std::clamp(static_cast<int>(std::floor((middle - kBetween / 2) / step)), 0,
                       std::max(0, pageCount() - 1));
 }
@@ -123,7 +123,7 @@ double PagesView::zoom() const
 double PagesView::fittingZoom() const
 {
     const double width = viewport()->width() - 2 * kBetween;
-    return std::clamp(width / sizeOf(m_flow.paper).width(), kLeastZoom, kMostFitting);
+    return std::clamp(width / sizeOf(m_flow).width(), kLeastZoom, kMostFitting);
 }
 
 void PagesView::zoomBy(double factor)

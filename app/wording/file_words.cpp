@@ -27,6 +27,9 @@ QString FileWords::usage()
         "  rigband-file sheet FILE --airframe REG --out X.pdf [--gauge NAME] [--letter | --a5]\n"
         "                                                boxes to tick by hand at a rigging without the\n"
         "                                                program; the gauge is the one that was last used\n"
+        "  rigband-file card FILE --airframe REG --out X.pdf\n"
+        "                                                a card to fold once: where the couplings are, what\n"
+        "                                                locked looks like, whom to call; A5, both sides\n"
         "  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file\n"
         "Nothing that is there already is ever written over.");
 }
@@ -156,6 +159,11 @@ QString FileWords::noSuchGauge(const QString& file, const QString& gauge)
 QString FileWords::nothingToRig(const QString& registration)
 {
     return tr("%1 has no couplings yet, so there is nothing to put on a sheet.").arg(registration);
+}
+
+QString FileWords::nothingOnCard(const QString& registration)
+{
+    return tr("%1 has no couplings yet, so there is nothing to put on a card.").arg(registration);
 }
 
 QString FileWords::salvaged(int facts, const QString& into)

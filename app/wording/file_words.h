@@ -45,6 +45,7 @@ public:
     static QString noRecord(const QString& registration);
     static QString noSuchGauge(const QString& file, const QString& gauge);
     static QString nothingToRig(const QString& registration);
+    static QString nothingOnCard(const QString& registration);
     static QString daysReversed(const QString& from, const QString& to);
     static QString reportWritten(const QString& pdf, const QString& folder);
     static QString nothingRead(const QString& registration);

@@ -89,6 +89,16 @@ double along(PlanWay way, double dx, double dy)
 
 } // namespace
 
+PlanGlider gliderOf(const Airframe& airframe)
+{
+    PlanGlider glider;
+    if (airframe.spanCentimetres)
+        glider.spanMetres = *airframe.spanCentimetres / 100.0;
+    glider.tail = airframe.tail;
+    glider.panels = airframe.wingPanels.value_or(glider.panels);
+    return glider;
+}
+
 double usualLength(const PlanGlider& glider)
 {
     const double span = std::clamp(glider.spanMetres, kShortestSpan, kLongestSpan);

@@ -19,6 +19,9 @@ struct PlanGlider
     int panels = 2; // of the whole wing, 1 to 8
 };
 
+// What was said of an airframe; where nobody said, the usual.
+PlanGlider gliderOf(const Airframe& airframe);
+
 inline constexpr double kShortestSpan = 8; // metres; what is drawn, whatever was typed
 inline constexpr double kLongestSpan = 32;
 inline constexpr int kMostPanels = 8;

@@ -19,6 +19,19 @@ double nearest(const std::vector<PlanPoint>& marks)
 
 } // namespace
 
+TEST(PlanView, DrawsWhatWasSaidOfTheAirframeAndTheUsualOtherwise)
+{
+    Airframe airframe;
+    EXPECT_EQ(gliderOf(airframe).panels, PlanGlider{}.panels);
+    EXPECT_DOUBLE_EQ(gliderOf(airframe).spanMetres, PlanGlider{}.spanMetres);
+    airframe.spanCentimetres = 1830;
+    airframe.tail = TailForm::V;
+    airframe.wingPanels = 4;
+    EXPECT_DOUBLE_EQ(gliderOf(airframe).spanMetres, 18.3);
+    EXPECT_EQ(gliderOf(airframe).tail, TailForm::V);
+    EXPECT_EQ(gliderOf(airframe).panels, 4);
+}
+
 TEST(PlanView, AileronStandsOutboardOfAirbrakeOutboardOfFlap)
 {
     for (const Side side : {Side::Left, Side::Right}) {
