@@ -1,11 +1,13 @@
 #include "app/blocks/cells.h"
 #include "app/pictures/gap_strip.h"
 #include "app/pictures/trend.h"
+#include "app/report/plan_block.h"
 #include "app/report/review_figures.h"
 #include "app/report/review_trend.h"
 #include "app/wording/cause_words.h"
 #include "app/wording/joint_play_words.h"
 #include "app/wording/review_report_words.h"
+#include "app/wording/standing_words.h"
 
 #include <algorithm>
 #include <iterator>
@@ -20,6 +22,8 @@ constexpr double kTrendHigh = 206;
 constexpr double kSmallTrendHigh = 158;
 constexpr double kPartLaneHigh = 50; // more, where one was found part-seated at a rigging
 constexpr double kStripShare = 0.6;
+constexpr double kReviewPlanHigh = 170;
+constexpr double kReviewPlanShare = 0.6;
 constexpr double kBesideLabels = 2.4;   // of labels beside a picture, where texts have 8
 constexpr std::size_t kBesideStrip = 2; // rows
 constexpr double kLongLine = 500;
@@ -182,6 +186,26 @@ private:
     Writing& m_out;
 };
 
+// Where the couplings are and how each stands, with name and word beside its mark.
+void addPlan(const Source& source, Writing& out)
+{
+    std::vector<Coupling> couplings;
+    std::vector<PlanStanding> standings;
+    TableBlock names;
+    names.columns = {{{}, 1.25}, {{}, 1}};
+    names.isTight = true;
+    for (const CouplingReview& one : source.review.couplings) {
+        couplings.push_back(one.coupling);
+        standings.push_back({one.standing.says, StandingWords::word(one.standing)});
+        CellText name = strongly(textOf(one.coupling.name));
+        name.mark = one.standing.says;
+        names.rows.push_back({{std::move(name)}, {softly(standings.back().word)}});
+    }
+    out.blocks.emplace_back(
+        BesideBlock{planBlock(source.review.airframe, couplings, kReviewPlanHigh, standings),
+                    std::move(names), kReviewPlanShare});
+}
+
 } // namespace
 
 void addCouplings(const Source& source, Writing& out)
@@ -190,6 +214,8 @@ void addCouplings(const Source& source, Writing& out)
         return;
     addPart(out, ReviewReportWords::eachCoupling(), Part::Couplings);
     addIntro(out, ReviewReportWords::eachIntro());
+    if (source.withPlan)
+        addPlan(source, out);
     for (std::size_t i = 0; i < source.review.couplings.size(); ++i)
         Section{source, i, out}.add();
 }

@@ -21,6 +21,7 @@ struct Source
     std::vector<JudgedReading> judged; // up to the end of the period
     Formats formats;
     bool withAppendix = true;
+    bool withPlan = false; // before the couplings
 
     // Where there are records that nobody has read, nothing is known of what was answered in them.
     bool isAnsweredKnown() const { return !facts.contents.empty() || facts.riggingRecords.empty(); }

@@ -164,7 +164,8 @@ QStringList dropEmptyColumns(TableBlock& table, std::size_t kept)
 
 } // namespace engineer
 
-std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review, bool withAppendix)
+std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review, bool withAppendix,
+                                bool withPlan)
 {
     const engineer::Source source{facts,
                                   review,
@@ -172,7 +173,8 @@ std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview
                                   RiggingNumbers{facts},
                                   judgedReadings(facts, review.period.to),
                                   Formats{},
-                                  withAppendix};
+                                  withAppendix,
+                                  withPlan};
     engineer::Writing out;
     engineer::addTop(source, out);
     engineer::addFirst(source, out);
@@ -192,7 +194,13 @@ PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, 
         ReportWords::airframe(textOf(review.airframe.registration), textOf(review.airframe.type)),
         ReviewReportWords::running(review.period), ReportWords::caution(),
         ReportWords::printed(printing.day, printing.program)};
-    return layoutPages(frame, reviewBlocks(facts, review, printing.withAppendix), printing.paper);
+    const auto laid = [&](bool withPlan) {
+        return layoutPages(frame, reviewBlocks(facts, review, printing.withAppendix, withPlan),
+                           printing.paper);
+    };
+    PageFlow plain = laid(false);
+    PageFlow withPlan = laid(true);
+    return withPlan.pages.size() <= plain.pages.size() ? withPlan : plain;
 }
 
 Outcome writeReview(const QString& path, const AirframeFacts& facts, const AirframeReview& review,

@@ -2,6 +2,7 @@
 
 #include "app/blocks/cells.h"
 #include "app/report/pdf_file.h"
+#include "app/report/plan_block.h"
 #include "app/wording/entry_words.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/record_words.h"
@@ -21,6 +22,7 @@ constexpr double kName = 150;
 constexpr double kShort = 80;
 constexpr double kFigure = 50;
 constexpr double kNotes = 120;
+constexpr double kSheetPlanHigh[] = {200, 150, 110}; // the highest that fits
 
 FormItem box(const QString& text)
 {
@@ -45,11 +47,12 @@ std::vector<FormItem> answersTo(CheckKind kind)
 class SheetSections
 {
 public:
-    explicit SheetSections(const PaperSheet& sheet) : m_sheet{sheet} {}
+    SheetSections(const PaperSheet& sheet, const SheetPlan& plan) : m_sheet{sheet}, m_plan{plan} {}
 
     std::vector<Block> make()
     {
         addTop();
+        addPlan(SheetPlan::At::AfterTop);
         addSeason();
         addPerson(Turn::First);
         addPerson(Turn::Second);
@@ -121,8 +124,23 @@ private:
             addForm(PaperWords::secondPerson(), {{{}, kName}});
             endGroup();
         }
+        if (isFirst)
+            addPlan(SheetPlan::At::BeforeJoints);
         for (std::size_t i = 0; i < m_sheet.couplings.size(); ++i)
             addCoupling(static_cast<int>(i) + 1, m_sheet.couplings[i], turn);
+        if (isFirst)
+            addPlan(SheetPlan::At::AfterJoints);
+    }
+
+    void addPlan(SheetPlan::At here)
+    {
+        if (m_plan.at != here || m_plan.height <= 0)
+            return;
+        std::vector<Coupling> couplings;
+        for (const SheetCoupling& one : m_sheet.couplings)
+            couplings.push_back(one.coupling);
+        m_blocks.push_back(planBlock(m_sheet.airframe, couplings, m_plan.height));
+        m_blocks.push_back(ParagraphBlock{PaperWords::plan(), Role::InkSoft, false, false});
     }
 
     void addCoupling(int number, const SheetCoupling& one, Turn turn)
@@ -212,14 +230,15 @@ private:
     }
 
     const PaperSheet& m_sheet;
+    SheetPlan m_plan;
     std::vector<Block> m_blocks;
 };
 
 } // namespace
 
-std::vector<Block> sheetBlocks(const PaperSheet& sheet)
+std::vector<Block> sheetBlocks(const PaperSheet& sheet, const SheetPlan& plan)
 {
-    return SheetSections{sheet}.make();
+    return SheetSections{sheet, plan}.make();
 }
 
 PageFlow layoutSheet(const PaperSheet& sheet, const Printing& printing)
@@ -229,7 +248,15 @@ PageFlow layoutSheet(const PaperSheet& sheet, const Printing& printing)
         PaperWords::title(),
         PaperWords::foot(textOf(sheet.airframe.callName), textOf(sheet.airframe.callPhone)),
         ReportWords::printed(printing.day, printing.program)};
-    return layoutPages(frame, sheetBlocks(sheet), printing.paper);
+    PageFlow plain = layoutPages(frame, sheetBlocks(sheet), printing.paper);
+    using enum SheetPlan::At;
+    for (const double high : kSheetPlanHigh)
+        for (const SheetPlan::At at : {BeforeJoints, AfterTop, AfterJoints}) {
+            PageFlow withPlan = layoutPages(frame, sheetBlocks(sheet, {at, high}), printing.paper);
+            if (withPlan.pages.size() <= plain.pages.size())
+                return withPlan;
+        }
+    return plain;
 }
 
 Outcome writeSheet(const QString& path, const PaperSheet& sheet, const Printing& printing)

@@ -77,6 +77,11 @@ QString PaperWords::secondHow()
               "joints. Do not look at the first person’s pages. You may measure too; it is not asked.");
 }
 
+QString PaperWords::plan()
+{
+    return tr("From above, nose up. The numbers are those of the joints on this sheet.");
+}
+
 QString PaperWords::numbered(int number, const QString& coupling)
 {
     return tr("%1  %2", "number, coupling").arg(number).arg(coupling);

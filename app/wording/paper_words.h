@@ -38,6 +38,7 @@ public:
 
     static QString firstHow();
     static QString secondHow();
+    static QString plan(); // below it
     static QString numbered(int number, const QString& coupling);
     static QString gap(GaugeKind kind, Turn turn);
     static QString leaf(const GaugeStep& step);

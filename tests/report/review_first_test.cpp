@@ -1,6 +1,7 @@
 // The first page of the engineer's report: what to look at first. And how many pages the demonstration takes.
 
 #include "app/report/review_report.h"
+#include "app/wording/report_words.h"
 #include "core/demo/demo.h"
 #include "core/store/airframe_facts.h"
 #include "tests/report/pages.h"
@@ -32,6 +33,22 @@ protected:
 
     ToldRecord told;
 };
+
+std::size_t pagesWithoutPlan(const AirframeFacts& facts, const AirframeReview& review)
+{
+    const PageFrame frame{QStringLiteral("QX"), QStringLiteral("one line"), ReportWords::caution(),
+                          QStringLiteral("one line")};
+    return layoutPages(frame, reviewBlocks(facts, review), Paper::A4).pages.size();
+}
+
+int plansOn(const PageFlow& flow)
+{
+    int plans = 0;
+    for (const PrintedPage& page : flow.pages)
+        for (const PagePicture& picture : page.pictures)
+            plans += picture.picture.inWords.startsWith("The airframe from above");
+    return plans;
+}
 
 } // namespace
 
@@ -76,6 +93,7 @@ TEST_F(FirstPage, HasABoxToTickBeforeEachThing)
 
 TEST(ReviewOfTheDemonstration, TakesTenPagesAtMostOfEachAirframeAndNoMoreWithoutTheAppendix)
 {
+    int plans = 0;
     TempStore store;
     store.clock().set(kDemonstrationDay);
     must(buildDemo(store.file()));
@@ -88,6 +106,8 @@ TEST(ReviewOfTheDemonstration, TakesTenPagesAtMostOfEachAirframeAndNoMoreWithout
         const PageFlow whole = layoutReview(facts, review, printing);
         expectWellPlaced(whole);
         EXPECT_LE(whole.pages.size(), 10U) << airframe.registration;
+        EXPECT_LE(whole.pages.size(), pagesWithoutPlan(facts, review)) << airframe.registration;
+        plans += plansOn(whole);
         printing.withAppendix = false;
         EXPECT_LE(layoutReview(facts, review, printing).pages.size(), whole.pages.size());
         EXPECT_TRUE(textsOf(whole.pages.front()).contains("Findings")) << "the whole list of parts";
@@ -96,4 +116,5 @@ TEST(ReviewOfTheDemonstration, TakesTenPagesAtMostOfEachAirframeAndNoMoreWithout
         expectWellPlaced(letter);
         EXPECT_TRUE(textsOf(letter.pages.front()).contains("Findings"));
     }
+    EXPECT_GT(plans, 0) << "the airframe from above, where it takes no other page";
 }

@@ -1,5 +1,7 @@
 #include "app/report/pdf_file.h"
 #include "app/report/sheet_report.h"
+#include "app/wording/paper_words.h"
+#include "app/wording/report_words.h"
 #include "tests/house/forbidden_words.h"
 #include "tests/report/pages.h"
 #include "tests/report/told_record.h"
@@ -229,6 +231,27 @@ TEST(SheetOnPaper, GivesTheSameBytesForTheSameFacts)
         return pdf.remove(at, pdf.indexOf('\n', at) - at);
     };
     EXPECT_EQ(bytes(), bytes());
+}
+
+TEST(SheetOnPaper, ShowsTheAirframeFromAboveWithoutAnotherPage)
+{
+    for (const Paper paper : {Paper::A4, Paper::Letter, Paper::A5})
+        for (const std::size_t couplings : {1U, 2U, 5U, 8U, 13U}) {
+            const PaperSheet sheet = withCouplings(couplings);
+            const PageFrame frame{ReportWords::airframe(QString::fromStdString(sheet.airframe.registration),
+                                                        QString::fromStdString(sheet.airframe.type)),
+                                  PaperWords::title(),
+                                  PaperWords::foot(QString::fromStdString(sheet.airframe.callName),
+                                                   QString::fromStdString(sheet.airframe.callPhone)),
+                                  ReportWords::printed(kPrintDay, QStringLiteral("Rigband 0.1.0"))};
+            EXPECT_EQ(sheetPages(sheet, paper).pages.size(),
+                      layoutPages(frame, sheetBlocks(sheet), paper).pages.size())
+                << couplings;
+        }
+    std::size_t plans = 0;
+    for (const PrintedPage& page : sheetPages(withCouplings(8)).pages)
+        plans += page.pictures.size();
+    EXPECT_EQ(plans, 1U);
 }
 
 TEST(SheetOnPaper, NeverSaysWhatTheProgramDoesNotDecide)
