@@ -1,6 +1,7 @@
 #include "app/file/verbs.h"
 
 #include "app/file/open_file.h"
+#include "app/pictures/drawn_photo.h"
 #include "app/wording/file_words.h"
 #include "app/wording/problem_words.h"
 #include "core/demo/demo.h"
@@ -104,7 +105,7 @@ int writeDemo(const QString& into)
     auto opened = StoreFile::open(into.toStdString(), OpenAs::New, clock);
     if (!opened)
         return couldNot(opened.problem(), into);
-    if (const Outcome built = buildDemo(*opened.value()); !built) {
+    if (const Outcome built = buildDemo(*opened.value(), drawnPhoto); !built) {
         opened = built.problem(); // closes the file before it is taken away
         QFile::remove(into);
         return couldNot(built.problem(), into);

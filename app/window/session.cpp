@@ -1,5 +1,6 @@
 #include "app/window/session.h"
 
+#include "app/pictures/drawn_photo.h"
 #include "core/demo/demo.h"
 
 #include <QDir>
@@ -41,7 +42,7 @@ Result<std::unique_ptr<Session>> Session::openDemo(const Clock& clock)
     auto file = StoreFile::open(folder.filePath("demo.rigband").toStdString(), OpenAs::New, clock);
     if (!file)
         return file.problem();
-    if (const Outcome built = buildDemo(*file.value()); !built)
+    if (const Outcome built = buildDemo(*file.value(), drawnPhoto); !built)
         return built.problem();
     return std::unique_ptr<Session>{new Session{std::move(file).value(), clock, true}};
 }

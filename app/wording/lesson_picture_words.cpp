@@ -170,6 +170,7 @@ QString LessonPictureWords::witnessHole(const Cutaway& cutaway)
     return tr("witness hole %1", "clear, half hidden, hidden").arg(hole(cutaway));
 }
 
+QString LessonPictureWords::drawnNotAPhoto() { return tr("Drawn by the program, not a photo."); }
 QString LessonPictureWords::cutawayName() { return tr("The joint cut open"); }
 
 QString LessonPictureWords::cutawayKeys()

@@ -35,6 +35,7 @@ public:
     static QString hole(const Cutaway& cutaway); // clear, half hidden, hidden
     static QString witnessHole(const Cutaway& cutaway);
 
+    static QString drawnNotAPhoto(); // in a picture that stands in place of one
     static QString cutawayName();
     static QString cutawayKeys();
 

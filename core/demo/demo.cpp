@@ -1,5 +1,6 @@
 #include "core/demo/demo.h"
 
+#include "core/demo/photos.h"
 #include "core/demo/story.h"
 
 #include <algorithm>
@@ -24,10 +25,10 @@ demo::Story wholeStory()
 
 } // namespace
 
-Outcome buildDemo(StoreFile& file)
+Outcome buildDemo(StoreFile& file, const PhotoDrawer& drawPhoto)
 {
     demo::Teller teller{file};
-    return teller.records().together([&teller]() -> Outcome {
+    return teller.records().together([&]() -> Outcome {
         teller.clock().set(demo::dayOf(2024, 2, 17), 10, 0);
         teller.introduce();
         for (const demo::Happening& happening : wholeStory()) {
@@ -36,6 +37,8 @@ Outcome buildDemo(StoreFile& file)
             if (const Outcome so = teller.outcome(); !so)
                 return so;
         }
+        if (drawPhoto) // last of all, so that every other id is the same without them
+            demo::addPhotos(teller, drawPhoto);
         return teller.outcome();
     });
 }

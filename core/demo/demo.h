@@ -1,14 +1,21 @@
 #pragma once
 
+#include "core/lesson/photo.h"
 #include "core/result.h"
+
+#include <functional>
 
 namespace rig {
 
 class StoreFile;
+struct Coupling;
+
+// Draws what stands in place of a photo, and says in the picture that it is none.
+using PhotoDrawer = std::function<DrawnPhoto(const Coupling&, PhotoOf)>;
 
 // Fills a new, empty file with an invented hangar: three airframes, seven people, five gauges, and the
 // seasons 2024 to 2026 with all that happened in them. The same facts, with the same ids, every time. One
-// transaction.
-Outcome buildDemo(StoreFile& file);
+// transaction. A few couplings get photos where somebody draws them; everything else is the same without.
+Outcome buildDemo(StoreFile& file, const PhotoDrawer& drawPhoto = {});
 
 } // namespace rig

@@ -28,6 +28,8 @@ struct AirframePlan
     const char* type;
     const char* serial;
     int riggingsBefore;
+    int spanCentimetres;
+    int wingPanels;
 };
 
 struct CouplingPlan
@@ -38,6 +40,8 @@ struct CouplingPlan
     Side side;
     PlanPlace place;
     const char* access;
+    AccessSide seenFrom;
+    AccessSide mirrorFrom;
     const char* leafPlace;
     Layout layout;
     double mean;    // mm, locked

@@ -140,6 +140,9 @@ void Teller::introduceAirframes()
         airframe.callName = personPlans()[static_cast<std::size_t>(Who::Quill)].name;
         airframe.callPhone = personPlans()[static_cast<std::size_t>(Who::Quill)].phone;
         airframe.riggingsBefore = plan.riggingsBefore;
+        airframe.spanCentimetres = plan.spanCentimetres;
+        airframe.tail = TailForm::T;
+        airframe.wingPanels = plan.wingPanels;
         airframe.stamp = by(Who::Oren);
         airframe.id = keep(m_records.add(airframe));
         m_airframes.push_back(airframe);
@@ -164,6 +167,8 @@ void Teller::introduceCouplings()
         coupling.side = plan.side;
         coupling.place = plan.place;
         coupling.access = plan.access;
+        coupling.seenFrom = plan.seenFrom;
+        coupling.mirrorFrom = plan.mirrorFrom;
         coupling.leafPlace = plan.leafPlace;
         coupling.layout = plan.layout;
         coupling.kind = plan.kind;

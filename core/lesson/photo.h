@@ -43,6 +43,14 @@ struct PhotoImage
     Jpeg jpeg;
 };
 
+// One that was drawn and not taken.
+struct DrawnPhoto
+{
+    PhotoImage image;
+    int width = 1; // pixels
+    int height = 1;
+};
+
 // It showed something else than was said, or nothing. It stays in the file and is shown nowhere.
 struct PhotoWithdrawn
 {
