@@ -171,7 +171,7 @@ void PlanWidget::mousePressEvent(QMouseEvent* event)
         return QWidget::mousePressEvent(event);
     choose(*found);
     m_dragged = false;
-    if (m_isEditing)
+    if (m_isEditing && m_view.chosen == found) // whoever was told may have kept to the one before
         m_pressed = event->position();
 }
 
