@@ -58,6 +58,22 @@ std::vector<CutawayView> inEveryState(const CutawayJoint& joint)
 
 } // namespace
 
+TEST(CutawayPicture, SaysNothingOfTheGapWhereItIsNotWanted)
+{
+    for (const CutawayJoint& joint : shownJoints()) {
+        CutawayView view{joint, poseOf(JointState::Locked)};
+        view.withCaption = false;
+        const auto sayGap = [](const CutawayPicture& picture) {
+            return std::ranges::count_if(picture.over.labels, [](const DrawnLabel& label) {
+                return label.text.contains("gap") || label.text.contains("mm");
+            });
+        };
+        EXPECT_EQ(sayGap(layoutCutaway(view, {460, 300}, FontSizes{})), 1);
+        view.withGap = false;
+        EXPECT_EQ(sayGap(layoutCutaway(view, {460, 300}, FontSizes{})), 0);
+    }
+}
+
 TEST(CutawayPicture, CutsNoTextAndNoPartAtAnyTextSize)
 {
     for (const CutawayJoint& joint : shownJoints())
