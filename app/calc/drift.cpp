@@ -11,7 +11,7 @@ Output placeOrNull(const std::optional<std::size_t>& place)
     return place ? Output(*place + 1) : Output(nullptr);
 }
 
-Output outputOf(const numbers::Drift& drift)
+Output outputOf(const numbers::DriftCharts& drift)
 {
     return {{"L", drift.limits.ewma},
             {"h", drift.limits.cusum},

@@ -89,19 +89,19 @@ Chart chartOf(std::span<const double> scores, const ChartLimits& limits, const C
     return chart;
 }
 
-std::optional<Drift> driftOf(const IntervalPosterior& baseline, std::span<const Interval> later)
+std::optional<DriftCharts> driftOf(const IntervalPosterior& baseline, std::span<const Interval> later)
 {
     const auto limits = chartLimitsFor(baseline.readings());
     if (!limits || !std::ranges::all_of(later, isReading))
         return std::nullopt;
-    Drift drift{*limits, {}, {}};
+    DriftCharts drift{*limits, {}, {}};
     for (const Interval& reading : later)
         drift.scores.push_back(scoreOf(reading, baseline));
     drift.chart = chartOf(drift.scores, drift.limits);
     return drift;
 }
 
-std::optional<Drift> sequentialDriftOf(std::span<const Interval> first, std::span<const Interval> later,
+std::optional<DriftCharts> sequentialDriftOf(std::span<const Interval> first, std::span<const Interval> later,
                                        const SigmaPrior& prior)
 {
     std::vector<Interval> reference{first.begin(), first.end()};
@@ -110,7 +110,7 @@ std::optional<Drift> sequentialDriftOf(std::span<const Interval> first, std::spa
     if (firstSet.readings < 2 || !range || !std::ranges::all_of(later, isReading))
         return std::nullopt;
     const SigmaPrior fixed{prior.nu0, prior.s0, range->lower, range->upper};
-    Drift drift{kSequentialLimits, {}, {}};
+    DriftCharts drift{kSequentialLimits, {}, {}};
     for (const Interval& reading : later) {
         const auto posterior = IntervalPosterior::of(intervalSetOf(reference), fixed);
         if (!posterior)

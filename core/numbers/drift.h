@@ -58,7 +58,7 @@ struct Chart
 // Scores are finite.
 Chart chartOf(std::span<const double> scores, const ChartLimits& limits, const ChartSettings& settings = {});
 
-struct Drift
+struct DriftCharts
 {
     ChartLimits limits;
     std::vector<double> scores;
@@ -67,14 +67,14 @@ struct Drift
 
 // Later readings scored against a frozen baseline. Empty when the baseline has too few readings, or a reading
 // is not a number or reversed.
-std::optional<Drift> driftOf(const IntervalPosterior& baseline, std::span<const Interval> later);
+std::optional<DriftCharts> driftOf(const IntervalPosterior& baseline, std::span<const Interval> later);
 
 // While a baseline is being built: each reading is scored against all before it, `first` and those of
 // `later`, with the range of sigma of `first` (for exact readings and a wide range the Q statistics of
 // Quesenberry 1991, J. Qual. Technol. 23, from memory). Not for use after freezing, since the reference
 // learns the drift. Empty when `first` has fewer than two readings or no posterior, or a later reading is not
 // a number or reversed.
-std::optional<Drift> sequentialDriftOf(std::span<const Interval> first, std::span<const Interval> later,
+std::optional<DriftCharts> sequentialDriftOf(std::span<const Interval> first, std::span<const Interval> later,
                                        const SigmaPrior& prior = {});
 
 } // namespace rig::numbers

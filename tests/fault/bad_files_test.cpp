@@ -242,7 +242,7 @@ TEST_F(BadFile, SalvageCarriesOverWhatIsNotDamaged)
 TEST_F(BadFile, SalvageReadsTheBeginningOfAFileCutOff)
 {
     const std::string whole = bytesOf(path());
-    writeBytes(path(), whole.substr(0, whole.size() * 4 / 5));
+    writeBytes(path(), whole.substr(0, whole.size() * 19 / 20));
     const std::string into = store.folder() / "saved.rigband";
     must(StoreFile::salvage(path(), into, store.clock()));
     auto file = must(StoreFile::open(into, OpenAs::Existing, store.clock()));

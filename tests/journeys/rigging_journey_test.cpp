@@ -4,6 +4,7 @@
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
+#include "tests/support/sleeve_joint.h"
 #include "tests/support/typing.h"
 #include "tests/support/who_connected.h"
 

@@ -1,4 +1,6 @@
 #include "core/review/review_period.h"
+
+#include "core/review/rigging_numbers.h"
 #include "tests/support/airframe_in_memory.h"
 #include "tests/support/fixed_clock.h"
 
