@@ -1,10 +1,12 @@
 #include "app/pages/setup/coupling_form.h"
 
 #include "app/pages/setup/part_presenters.h"
+#include "app/pages/setup/plan_section.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/step_line.h"
 #include "app/wording/coupling_words.h"
 #include "app/wording/plan_field_words.h"
+#include "core/lesson/plan_view.h"
 
 #include <QCheckBox>
 
@@ -54,18 +56,60 @@ void CouplingForm::addPlace()
     constexpr int kWhole = 100;
     QComboBox* spot =
         choice({"place", CouplingWords::place(), {}, {}}, &CouplingEntry::spot, PlanSpot::FinTop, spotName);
-    m_across = number({"planAcross", PlanFieldWords::across(), PlanFieldWords::acrossHint(), Field::PlanAcross},
-                      &CouplingEntry::planAcross, -kWhole, kWhole);
+    m_across =
+        number({"planAcross", PlanFieldWords::across(), PlanFieldWords::acrossHint(), Field::PlanAcross},
+               &CouplingEntry::planAcross, -kWhole, kWhole);
     m_along = number({"planAlong", PlanFieldWords::along(), PlanFieldWords::alongHint(), Field::PlanAlong},
                      &CouplingEntry::planAlong, 0, kWhole);
     connect(spot, &QComboBox::activated, this, [this, spot] {
         const auto chosen = static_cast<PlanSpot>(spot->currentIndex());
-        const PlanText place =
-            chosen == PlanSpot::NotGiven ? PlanText{} : planText(std::optional{placeOf(chosen)});
-        m_across->setText(place.across);
-        m_along->setText(place.along);
+        fillPlace(chosen == PlanSpot::NotGiven ? std::nullopt : std::optional{placeOf(chosen)});
+        m_plan->setPlace(typedPlace());
         emit edited();
     });
+    m_plan = new PlanSection;
+    m_plan->setObjectName("couplingPlan");
+    addWidget(m_plan);
+    connect(m_plan, &PlanSection::placeMoved, this, [this](CouplingId, const PlanPlace& place) {
+        fillPlace(place);
+        emit edited();
+    });
+    for (StepLine* line : {m_across, m_along})
+        connect(line, &QLineEdit::textEdited, this, [this] { m_plan->setPlace(typedPlace()); });
+}
+
+void CouplingForm::fillPlace(const std::optional<PlanPlace>& place)
+{
+    const PlanText text = place ? planText(place) : PlanText{};
+    m_across->setText(text.across);
+    m_along->setText(text.along);
+}
+
+std::optional<PlanPlace> CouplingForm::typedPlace() const
+{
+    constexpr double kWhole = 100;
+    bool isAcross = false;
+    bool isAlong = false;
+    const PlanPlace place{m_across->text().toInt(&isAcross) / kWhole,
+                          m_along->text().toInt(&isAlong) / kWhole};
+    return isAcross && isAlong ? std::optional{withinPlan(place)} : std::nullopt;
+}
+
+void CouplingForm::showOnPlan(const Airframe& airframe, std::vector<Coupling> couplings, CouplingId moved)
+{
+    if (moved.isNull()) {
+        Coupling added;
+        added.airframe = airframe.id;
+        added.name = entry().name.toStdString();
+        couplings.push_back(std::move(added));
+    }
+    m_plan->display(airframe, couplings, moved);
+    m_plan->setPlace(typedPlace());
+}
+
+void CouplingForm::setLook(const Look& look)
+{
+    m_plan->setLook(look);
 }
 
 StepLine* CouplingForm::number(const FieldText& text, QString CouplingEntry::*member, int least, int most)

@@ -120,6 +120,7 @@ public:
     {
         const bool isOther = leaveFor(view.airframe);
         m_couplings = view.couplings;
+        m_airframe = view.airframe;
         m_today = view.today;
         std::vector<Row> rows;
         for (const CouplingRow& row : m_couplings)
@@ -136,6 +137,7 @@ public:
     {
         OrderPanel::setLook(look);
         m_photos->setLook(look);
+        m_form->setLook(look);
     }
 
 private:
@@ -185,7 +187,18 @@ private:
                 entry = entryOf(row.coupling);
         m_form->setTitle(of ? CouplingWords::changeTitle(entry.name) : CouplingWords::newTitle());
         m_form->open(of, entry);
+        if (m_airframe)
+            m_form->showOnPlan(*m_airframe, couplingsInUse(), of ? CouplingId{*of} : CouplingId{});
         show(m_form);
+    }
+
+    std::vector<Coupling> couplingsInUse() const
+    {
+        std::vector<Coupling> couplings;
+        for (const CouplingRow& row : m_couplings)
+            if (row.coupling.inUse)
+                couplings.push_back(row.coupling);
+        return couplings;
     }
 
     void openFitting(const Row& row)
@@ -270,6 +283,7 @@ private:
     }
 
     std::vector<CouplingRow> m_couplings;
+    std::optional<Airframe> m_airframe;
     Day m_today;
     CouplingForm* m_form = nullptr;
     EntryForm<FittingEntry>* m_fitting = nullptr;
