@@ -30,6 +30,8 @@ Result<AirframeTally> tallyOf(const Records& records, const Airframe& airframe)
                       take(records.readings(airframe.id), readings, problem);
     if (!read)
         return problem;
+    if (const auto learning = records.learning(airframe.id); !learning)
+        return learning.problem();
     return AirframeTally{QString::fromStdString(airframe.registration), static_cast<int>(couplings.size()),
                          static_cast<int>(riggings.size()), static_cast<int>(readings.size())};
 }
