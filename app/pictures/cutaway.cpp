@@ -245,7 +245,7 @@ MarkShape shapeOf(JointState state)
     case JointState::Locked:
         break;
     }
-    return MarkShape::DiscTick;
+    return MarkShape::Done;
 }
 
 Role shapeRoleOf(JointState state)
@@ -259,7 +259,7 @@ Role shapeRoleOf(JointState state)
     case JointState::Locked:
         break;
     }
-    return Role::Inside;
+    return Role::Accent;
 }
 
 Role textRoleOf(JointState state)

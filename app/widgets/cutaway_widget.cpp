@@ -70,7 +70,7 @@ void CutawayWidget::setParts(bool labels, bool caption)
 
 QSize CutawayWidget::sizeHint() const
 {
-    return (QSizeF{440, 300} * m_look.fonts.scale).toSize();
+    return (QSizeF{400, 300} * m_look.fonts.scale).toSize();
 }
 
 QSize CutawayWidget::minimumSizeHint() const
@@ -232,7 +232,9 @@ void CutawayWidget::mouseMoveEvent(QMouseEvent* event)
     if (m_isStill)
         return QWidget::mouseMoveEvent(event);
     if (m_grabbed) {
-        seat(m_picture.seatingAt(event->position().y() - *m_grabbed));
+        constexpr double kDropsHome = 0.96; // so near the bottom no eye tells it from home
+        const double seating = m_picture.seatingAt(event->position().y() - *m_grabbed);
+        seat(seating > kDropsHome ? 1 : seating);
         return;
     }
     const bool isOnBall = m_view.pose.seating && m_picture.ball.contains(event->position());

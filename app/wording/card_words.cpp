@@ -133,14 +133,18 @@ QStringList CardWords::cautions()
         tr("One sign alone says little. Look, gap, pull and second person stand beside each other, and none "
            "replaces another."),
         tr("An empty socket can look locked, and its gap can read like any other. First the ball."),
-        tr("A part-seated joint still moves its control and can come through the control check."),
-        tr("Pull at the rod, away from plunger and sleeve: fingers on them can hold a bad joint shut."),
-        tr("“Cannot see” is an answer, and it stops until somebody has seen."),
+        tr("A part-seated joint can still move its control, go unnoticed in the control check, and let go "
+           "later."),
+        tr("Pull: hand on the rod, clear of plunger and sleeve, firmly away from the ball, in the release "
+           "direction and "
+           "slightly off it. Nothing moves."),
+        tr("“Cannot see” is an answer: then the rigging stops until somebody has seen it."),
         tr("Connecting again without finding out why is not a fix."),
         tr("Called away in the middle of a joint: begin it again, at the look."),
-        tr("The second person looks and pulls without hearing the first result, and connected none of these "
+        tr("The second person looks and pulls without seeing or hearing the first result, and connected none "
+           "of these "
            "joints."),
-        tr("After a hand on a joint the control check of its surfaces is done again."),
+        tr("After a hand on a joint: look at it again, then the control check of its surfaces again."),
     };
 }
 

@@ -27,11 +27,11 @@ QStringList LessonPictureWords::title(JointState state)
 {
     switch (state) {
     case JointState::PartSeated:
-        return {tr("Part-seated: still moves the control"), LessonPictureWords::state(state)};
+        return {tr("Part-seated: can let go in flight"), LessonPictureWords::state(state)};
     case JointState::NotSecured:
         return {tr("Home, but not secured"), LessonPictureWords::state(state)};
     case JointState::NotConnected:
-        return {tr("Not connected, and looks locked"), LessonPictureWords::state(state)};
+        return {tr("Not connected: can look locked"), LessonPictureWords::state(state)};
     case JointState::Locked:
         break;
     }
@@ -118,7 +118,9 @@ QString LessonPictureWords::sideSentence(const Cutaway& cutaway)
             "Its part-seated gap was read on the other side than its layout lets expect: it is drawn as "
             "it was read. Look at the layout in Set up.");
     if (!cutaway.layoutKnown)
-        return tr("Its layout has not been said: this is the most common one.");
+        return tr(
+            "Nobody has said its layout, so the drawing may differ. Look at the real one with somebody who "
+            "knows it.");
     return {};
 }
 
@@ -217,15 +219,15 @@ QString LessonPictureWords::partName(JointPart part)
     case JointPart::WitnessHole:
         return tr("witness hole");
     case JointPart::SleeveStop:
-        return tr("sleeve at its stop", "part that is looked at");
+        return tr("front edge of the sleeve");
     case JointPart::Thread:
-        return tr("thread");
+        return tr("rod before the sleeve");
     case JointPart::Gap:
-        return tr("gap");
+        return tr("place of the leaf");
     case JointPart::Ball:
         break;
     }
-    return tr("ball");
+    return tr("mouth of the socket");
 }
 
 namespace {
@@ -244,9 +246,9 @@ QStringList LessonPictureWords::hatchList(const HatchParts& parts)
 {
     QStringList sentences;
     if (!parts.seen.empty())
-        sentences << tr("In sight: %1.").arg(namesOf(parts.seen));
+        sentences << tr("In view: %1.").arg(namesOf(parts.seen));
     if (!parts.dark.empty())
-        sentences << tr("Dark without a light: %1.").arg(namesOf(parts.dark));
+        sentences << tr("Dark without a torch: %1.").arg(namesOf(parts.dark));
     if (!parts.hidden.empty())
         sentences << tr("Hidden from here: %1.").arg(namesOf(parts.hidden));
     return sentences;
@@ -287,7 +289,7 @@ QString LessonPictureWords::hatch(const Cutaway& cutaway, const HatchParts& part
     sentences << (sight.mirror ? tr("Seen from %1, and in a mirror from %2.")
                                      .arg(sideName(sight.side), sideName(*sight.mirror))
                                : tr("Seen from %1.").arg(sideName(sight.side)));
-    sentences << (sight.torch ? tr("With a light.") : tr("Without a light."));
+    sentences << (sight.torch ? tr("With a torch.") : tr("Without a torch."));
     for (const JointPart part : parts.seen)
         sentences << seenPart(part, cutaway);
     if (parts.seen.empty())

@@ -33,8 +33,9 @@ QString PaperWords::judgesNothing()
 {
     return tr(
         "This sheet judges no reading. Until it is typed in, nobody knows whether a gap lies outside its "
-        "band, so type it in before the flight. Where you cannot, the look, the pull and the second person "
-        "have to carry it. Outside is a stop as well: leave the joint as it is and call.");
+        "band, so type it in before the flight. Where you cannot, that sign is missing: call before the "
+        "flight. "
+        "Outside is a stop as well: leave the joint as it is and call.");
 }
 
 QString PaperWords::replacesNoManual()

@@ -147,7 +147,7 @@ TEST(CutawayPicture, TellsInWordsWhatItShows)
     const CutawayJoint seen{Layout::C, CouplingKind::Sleeve, 0.63, 1.95};
     EXPECT_EQ(
         words(seen, JointState::PartSeated),
-        "Part-seated: still moves the control. Ball too high: it holds the plunger back. The tab keeps the "
+        "Part-seated: can let go in flight. Ball too high: it holds the plunger back. The tab keeps the "
         "sleeve from its stop, and thread shows. Witness hole hidden. Gap 1.95 mm, the middle of its "
         "part-seated readings. Schematic: only the gap is to scale, from this coupling’s own readings.");
     EXPECT_NE(words(seen, JointState::NotConnected).find("The gap may still read 0.63 mm, as if locked."),

@@ -111,9 +111,10 @@ TEST(HatchPicture, TellsInWordsWhatIsSeenAndWhatStaysHidden)
     EXPECT_EQ(
         laidHatch(kOverTab, JointState::PartSeated, {AccessSide::Above, std::nullopt, false})
             .inWords.toStdString(),
-        "Seen from above. Without a light. The tab does not stand at its place. The sleeve is not at its "
-        "stop. Thread shows. In sight: tab, sleeve at its stop, thread and gap. Dark without a light: ball "
-        "and plunger nose. Hidden from here: witness hole.");
+        "Seen from above. Without a torch. The tab does not stand at its place. The sleeve is not at its "
+        "stop. Thread shows. In view: tab, front edge of the sleeve, rod before the sleeve and place of the "
+        "leaf. "
+        "Dark without a torch: mouth of the socket and plunger nose. Hidden from here: witness hole.");
 }
 
 TEST(HatchPicture, NamesTheStateOnlyWhenAsked)
