@@ -117,6 +117,32 @@ void choose(QWidget& page, const char* box, int index)
     settle();
 }
 
+bool shootLearning(rig::MainWindow& window, Album& album)
+{
+    window.showMoment(rig::Moments::KnowThisAirframe);
+    auto* page = window.page(rig::Moments::KnowThisAirframe);
+    const auto open = [page](int part) {
+        page->findChild<QAbstractButton*>(QStringLiteral("learnPart%1").arg(part))->click();
+        settle();
+    };
+    choose(*page, "whoLearns", 4);
+    open(1);
+    bool all = album.take(window, "know-practice");
+    type(*page, "o");
+    all = album.take(window, "know-question") && all;
+    type(*page, "1s");
+    all = album.take(window, "know-answer") && all;
+    open(2);
+    type(*page, "b");
+    all = album.take(window, "know-calls") && all;
+    open(3);
+    all = album.take(window, "know-sign-off") && all;
+    open(4);
+    all = album.take(window, "know-measuring") && all;
+    open(5);
+    return album.take(window, "know-study") && all;
+}
+
 bool shootControlCheck(rig::MainWindow& window, QWidget& page, Album& album)
 {
     page.findChild<QAbstractButton*>(QStringLiteral("recordRow10"))->click();
@@ -200,6 +226,7 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
         all = album.take(window, name) && all;
     }
     all = shootAnnual(window, album) && all;
+    all = shootLearning(window, album) && all;
     window.showMoment(rig::Moments::SetUp);
     auto* setUp = window.page(rig::Moments::SetUp);
     setUp->findChild<QAbstractButton*>(QStringLiteral("part2"))->click();

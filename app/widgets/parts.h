@@ -47,6 +47,13 @@ inline QString withoutMnemonic(QString label)
     return label.remove(QLatin1Char('&'));
 }
 
+// The focus is on `around` or within it.
+inline bool holdsFocus(const QWidget& around)
+{
+    const QWidget* focus = around.window()->focusWidget();
+    return focus && (focus == &around || around.isAncestorOf(focus));
+}
+
 // Of buttons that shut each other out: none is chosen.
 inline void chooseNeither(std::initializer_list<QAbstractButton*> buttons)
 {

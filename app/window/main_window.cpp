@@ -1,7 +1,7 @@
 #include "app/window/main_window.h"
 
 #include "app/pages/annual/annual_page.h"
-#include "app/pages/later_page.h"
+#include "app/pages/learn/learn_page.h"
 #include "app/pages/prompts.h"
 #include "app/pages/questions/questions_page.h"
 #include "app/pages/rigged_today/rigged_today_page.h"
@@ -278,7 +278,7 @@ Page* MainWindow::newPage(Moments moment)
         return annual;
     }
     case Moments::KnowThisAirframe:
-        return new LaterPage{WindowWords::knowThisAirframe(), WindowWords::knowLater()};
+        return new LearnPage{m_session->records(), m_clock, m_prompts};
     case Moments::SetUp:
         break;
     }

@@ -5,6 +5,7 @@
 #include "app/wording/joint_play_words.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/photo_words.h"
+#include "app/wording/practice_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/summary_words.h"
 #include "app/wording/verdict_words.h"
@@ -106,16 +107,9 @@ QString WindowWords::commandDemo() { return tr("Open a fresh copy of the demonst
 QString WindowWords::commandDark() { return tr("Dark colours."); }
 QString WindowWords::commandText() { return tr("Text size in percent, 100 to 200."); }
 
-QString WindowWords::knowLater()
-{
-    return tr("Here a newcomer will learn this airframe: where each coupling is, how locked, part-seated "
-              "and empty "
-              "look on it, with practice rounds.");
-}
-
 QString WindowWords::keysText()
 {
-    return QStringList{keysEverywhere(), keysOfRiggedToday(), keysOfOtherPages()}.join(
+    return QStringList{keysEverywhere(), keysOfRiggedToday(), keysOfOtherPages(), keysOfLearning()}.join(
         QStringLiteral("\n\n"));
 }
 
@@ -165,6 +159,22 @@ QString WindowWords::keysOfRiggedToday()
         tr("Page Up, Page Down: another coupling. Esc: interrupt."),
         keyed(tr("A closed record: %1: as PDF. %2: back."),
               {SummaryWords::keyPrint(), SummaryWords::keyBack()})}
+        .join(QLatin1Char('\n'));
+}
+
+QString WindowWords::keysOfLearning()
+{
+    return QStringList{
+        tr("Know this airframe"),
+        tr("Alt and the underlined letter: a part. Up, Down: another coupling. On the plan arrows: the "
+           "nearest one."),
+        tr("The joint cut open: Left, Right, Page Up, Page Down: the ball. Home, End: caught, home."),
+        tr("S: sleeve. P: pin. B: the ball away and back."),
+        tr("Practice: %1: this coupling. %2: all. Calls and order: %3: begin.")
+            .arg(PracticeWords::keyOne(), PracticeWords::keyAll(), PracticeWords::keyBegin()),
+        tr("Digits: an answer. Then %1: sure. %2: not sure. Enter: next.")
+            .arg(PracticeWords::keySure(), PracticeWords::keyNotSure()),
+        tr("Measuring and study: digits with point or comma, then Enter: a reading.")}
         .join(QLatin1Char('\n'));
 }
 

@@ -55,13 +55,13 @@ public:
     static QString commandDark();
     static QString commandText();
 
-    static QString knowLater();
     static QString keysText();
 
 private:
     static QString keysEverywhere();
     static QString keysOfRiggedToday(); // as they are bound
     static QString keysOfOtherPages();
+    static QString keysOfLearning();
 };
 
 } // namespace rig

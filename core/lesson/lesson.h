@@ -51,17 +51,16 @@ constexpr bool isRight(const SeatingAnswer& answer)
     return answer.said == answer.expected;
 }
 
-// The two that are counted apart and must not happen at all: it could be seen, and was called locked.
-constexpr bool isMissedPartSeated(const SeatingAnswer& answer)
+// What must not happen at all, and is counted apart for each state: it was called locked and was not. That
+// nobody could have told from there is no excuse: then that is the answer.
+constexpr bool isMissed(const SeatingAnswer& answer, JointState state)
 {
-    return answer.shown == JointState::PartSeated && answer.expected == SeatingCall::NotLocked &&
-           answer.said == SeatingCall::Locked;
+    return state != JointState::Locked && answer.shown == state && answer.said == SeatingCall::Locked;
 }
 
-constexpr bool isMissedEmpty(const SeatingAnswer& answer)
+constexpr bool isMissed(const SeatingAnswer& answer)
 {
-    return answer.shown == JointState::NotConnected && answer.expected == SeatingCall::NotLocked &&
-           answer.said == SeatingCall::Locked;
+    return isMissed(answer, answer.shown);
 }
 
 enum class RecallOf {

@@ -77,9 +77,9 @@ std::optional<JointState> stillToAsk(std::span<const SeatingAnswer> ofRound, int
     return missing.front();
 }
 
-PracticeView drawnView(numbers::Dice& dice)
+LookedWith drawnView(numbers::Dice& dice)
 {
-    PracticeView view;
+    LookedWith view;
     if (dice.below(kPoorViewOf) == 0)
         (dice.below(2) == 0 ? view.mirror : view.torch) = false;
     return view;
@@ -180,8 +180,9 @@ std::map<CouplingId, LastRound> lastRoundsOf(PersonId person, std::span<const Le
             ++told.asked;
             told.right += isRight(answer);
             told.partSeatedAsked += answer.shown == JointState::PartSeated;
-            told.missedPartSeated += isMissedPartSeated(answer);
-            told.missedEmpty += isMissedEmpty(answer);
+            told.missedPartSeated += isMissed(answer, JointState::PartSeated);
+            told.missedNotSecured += isMissed(answer, JointState::NotSecured);
+            told.missedEmpty += isMissed(answer, JointState::NotConnected);
             told.sureButWrong += answer.sure && !isRight(answer);
         }
         if (asked >= round.asks)
@@ -191,13 +192,11 @@ std::map<CouplingId, LastRound> lastRoundsOf(PersonId person, std::span<const Le
     return last;
 }
 
-const LessonRound* unfinishedRound(PersonId person, RoundKind kind, std::span<const LessonRound> rounds,
-                                   std::span<const SeatingAnswer> answers)
+const LessonRound* lastRoundOf(PersonId person, RoundKind kind, std::span<const LessonRound> rounds)
 {
     for (const LessonRound& round : rounds | std::views::reverse)
         if (round.person == person && round.kind == kind)
-            return std::ranges::count(answers, round.id, &SeatingAnswer::round) < round.asks ? &round
-                                                                                             : nullptr;
+            return &round;
     return nullptr;
 }
 

@@ -21,7 +21,7 @@ struct PracticeJoint
 };
 
 // With what one looks.
-struct PracticeView
+struct LookedWith
 {
     bool mirror = true;
     bool torch = true;
@@ -33,12 +33,12 @@ struct SeatingTask
     CouplingId coupling;
     JointState state = JointState::Locked;
     std::optional<Gap> gap; // empty where no gap can be told: see drawnGap()
-    PracticeView view;
+    LookedWith view;
     SeatingCall expected = SeatingCall::Locked;
 };
 
 // Whether what can be seen of this coupling so tells that state from a locked one.
-using TellsState = std::function<bool(CouplingId, JointState, const PracticeView&)>;
+using TellsState = std::function<bool(CouplingId, JointState, const LookedWith&)>;
 
 inline constexpr int kAskedOfOneCoupling = 6;
 inline constexpr int kAskedOfAll = 12;
@@ -62,10 +62,11 @@ struct LastRound
     int right = 0;
     int partSeatedAsked = 0;
     int missedPartSeated = 0;
+    int missedNotSecured = 0;
     int missedEmpty = 0;
     int sureButWrong = 0;
 
-    bool missedNothing() const { return missedPartSeated == 0 && missedEmpty == 0; }
+    bool missedNothing() const { return missedPartSeated + missedNotSecured + missedEmpty == 0; }
 };
 
 // Of each coupling that a whole round of this person asked. Rounds in the order of saving.
@@ -76,8 +77,7 @@ std::map<CouplingId, LastRound> lastRoundsOf(PersonId person, std::span<const Le
 std::vector<SeatingAnswer> answersOf(PersonId person, std::span<const LessonRound> rounds,
                                      std::span<const SeatingAnswer> answers);
 
-// The round that somebody left in the middle; null when there is none.
-const LessonRound* unfinishedRound(PersonId person, RoundKind kind, std::span<const LessonRound> rounds,
-                                   std::span<const SeatingAnswer> answers);
+// The round of this kind that somebody began last; null when there is none.
+const LessonRound* lastRoundOf(PersonId person, RoundKind kind, std::span<const LessonRound> rounds);
 
 } // namespace rig

@@ -32,7 +32,7 @@ struct LearnerProgress
 {
     int supervised = 0;                      // riggings under somebody who knows the airframe
     std::vector<CouplingId> notPractised;    // no whole round has shown it part-seated
-    std::vector<CouplingId> missedLastRound; // a part-seated or an empty one was called locked
+    std::vector<CouplingId> missedLastRound; // one that was not locked was called so
 
     bool isAsAskedFor() const
     {

@@ -491,7 +491,9 @@ TEST_F(Demo, JIverLearnedQx88UnderMOrenAndTheSignOffHasExpired)
     EXPECT_EQ(learning.rounds.size(), 3u);
     EXPECT_FALSE(last.empty());
     EXPECT_TRUE(std::ranges::all_of(last, [](const auto& one) { return one.second.missedNothing(); }));
-    EXPECT_TRUE(std::ranges::any_of(learning.seatingAnswers, isMissedPartSeated));
+    EXPECT_TRUE(std::ranges::any_of(learning.seatingAnswers, [](const SeatingAnswer& one) {
+        return isMissed(one, JointState::PartSeated);
+    }));
     const auto standings = must(personStandingsOn(store->records(), all, dayOf(2026, 11, 1)));
     EXPECT_EQ(standings.at(iver).state, SignOffState::Expired);
     EXPECT_FALSE(standings.contains(learning.signOffs.front().signer));

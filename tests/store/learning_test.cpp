@@ -1,3 +1,4 @@
+#include "core/store/connection.h"
 #include "core/store/facts_book.h"
 #include "core/store/records.h"
 #include "tests/support/hangar.h"
@@ -123,7 +124,7 @@ TEST_F(Learning, AnswersStandInTheOrderTheyWereGiven)
     const LearningFacts known = facts();
     ASSERT_EQ(known.rounds.size(), 1U);
     ASSERT_EQ(known.seatingAnswers.size(), 2U);
-    EXPECT_TRUE(isMissedPartSeated(known.seatingAnswers[0]));
+    EXPECT_TRUE(isMissed(known.seatingAnswers[0], JointState::PartSeated));
     EXPECT_TRUE(isRight(known.seatingAnswers[1]));
     ASSERT_EQ(known.recallAnswers.size(), 1U);
     EXPECT_FALSE(isRight(known.recallAnswers[0]));
@@ -191,4 +192,22 @@ TEST_F(Learning, IsHeldUntilSomethingIsSaved)
     EXPECT_EQ(must(records().book().learning(hangar.airframe)), held);
     keep(photo());
     EXPECT_EQ(must(records().book().learning(hangar.airframe))->photos.size(), 1U);
+}
+
+TEST_F(Learning, RowThatCannotBeIsNamedAndNotReadAsSomethingElse)
+{
+    SignOff signOff;
+    signOff.airframe = hangar.airframe;
+    signOff.person = hangar.vale;
+    signOff.signer = hangar.oren;
+    signOff.day = today();
+    must(records().add(signOff));
+    StoreFile::Connection& connection = store.file().connection(); // changed by hand: nothing holds it back
+    must(connection.run("PRAGMA ignore_check_constraints = ON"));
+    must(connection.run("DROP TRIGGER sign_off_no_update"));
+    must(connection.run("UPDATE sign_off SET months = 0"));
+    const auto read = records().learning(hangar.airframe);
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.problem().kind, ProblemKind::DamagedFile);
+    EXPECT_EQ(read.problem().detail, "sign_off.months: out of its range");
 }

@@ -22,7 +22,7 @@ PracticeJoint joint(int number, std::vector<Gap> partSeated = {mm(1.72), mm(2.1)
     return {madeId<CouplingId>(number), {mm(0.6), mm(0.63), mm(0.66)}, std::move(partSeated)};
 }
 
-bool alwaysTold(CouplingId, JointState, const PracticeView&)
+bool alwaysTold(CouplingId, JointState, const LookedWith&)
 {
     return true;
 }
@@ -153,7 +153,7 @@ TEST(SeatingRound, InventsNoGapWhereNobodyShowedThePartSeatedJoint)
 TEST(SeatingRound, ExpectsCannotTellWhereWhatCanBeSeenTellsNothing)
 {
     Practice practice{{joint(1)}};
-    practice.tells = [](CouplingId, JointState, const PracticeView& view) { return view.mirror; };
+    practice.tells = [](CouplingId, JointState, const LookedWith& view) { return view.mirror; };
     int hidden = 0;
     for (int i = 0; i < 40; ++i)
         for (const SeatingTask& task : practice.know(kAskedOfOneCoupling)) {
@@ -178,7 +178,7 @@ TEST(SeatingRound, AsksNextWhatSomebodyWasWronglySureOf)
         task = practice.ask();
     }
     const SeatingAnswer missed = practice.answer(task, SeatingCall::Locked, true);
-    EXPECT_TRUE(isMissedPartSeated(missed));
+    EXPECT_TRUE(isMissed(missed, JointState::PartSeated));
     const SeatingTask next = practice.ask();
     EXPECT_EQ(next.coupling, task.coupling);
     EXPECT_EQ(next.state, JointState::PartSeated);
@@ -226,7 +226,7 @@ TEST(SeatingRound, OfSomebodyElseChangesNothing)
     EXPECT_TRUE(answersOf(madeId<PersonId>(2), practice.rounds, practice.answers).empty());
 }
 
-TEST(SeatingRound, LastOfACouplingCountsMissedPartSeatedAndMissedEmptyApart)
+TEST(SeatingRound, LastOfACouplingCountsEachStateThatWasCalledLockedApart)
 {
     Practice practice{{joint(1)}};
     practice.know(kAskedOfOneCoupling);
@@ -245,23 +245,18 @@ TEST(SeatingRound, LastOfACouplingCountsMissedPartSeatedAndMissedEmptyApart)
     EXPECT_EQ(last.asked, 3);
     EXPECT_EQ(last.right, 0);
     EXPECT_EQ(last.partSeatedAsked, 2);
-    EXPECT_EQ(last.missedPartSeated, 1) << "what could not be seen was not missed";
+    EXPECT_EQ(last.missedPartSeated, 2) << "that it could not be told is no excuse for calling it locked";
     EXPECT_EQ(last.missedEmpty, 1);
     EXPECT_EQ(last.sureButWrong, 2);
 }
 
-TEST(SeatingRound, LeftInTheMiddleIsGoneOnWith)
+TEST(SeatingRound, ThatSomebodyBeganLastIsTheirOwnAndOfItsKind)
 {
     Practice practice{{joint(1)}};
+    practice.begin(2);
     const LessonRound round = practice.begin(2);
-    const auto unfinished = [&] {
-        return unfinishedRound(madeId<PersonId>(1), RoundKind::Seating, practice.rounds, practice.answers);
-    };
-    ASSERT_TRUE(unfinished());
-    EXPECT_EQ(unfinished()->id, round.id);
-    practice.answer(practice.ask(), SeatingCall::Locked, true);
-    EXPECT_TRUE(unfinished());
-    practice.answer(practice.ask(), SeatingCall::Locked, true);
-    EXPECT_FALSE(unfinished());
-    EXPECT_FALSE(unfinishedRound(madeId<PersonId>(2), RoundKind::Seating, practice.rounds, practice.answers));
+    practice.begin(2, 2);
+    EXPECT_EQ(lastRoundOf(madeId<PersonId>(1), RoundKind::Seating, practice.rounds)->id, round.id);
+    EXPECT_FALSE(lastRoundOf(madeId<PersonId>(1), RoundKind::Recall, practice.rounds));
+    EXPECT_FALSE(lastRoundOf(madeId<PersonId>(3), RoundKind::Seating, practice.rounds));
 }

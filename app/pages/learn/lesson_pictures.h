@@ -1,0 +1,22 @@
+#pragma once
+
+#include "app/blocks/blocks.h"
+#include "core/lesson/hatch_view.h"
+#include "core/lesson/lesson.h"
+#include "core/lesson/seating_round.h"
+
+namespace rig {
+
+// What is known of a coupling, as pictures of a lesson are drawn from it; gaps in mm where anybody read them.
+CutawayJoint cutawayJointOf(const Coupling& coupling, std::optional<double> lockedMm,
+                            std::optional<double> partSeatedMm);
+
+// From where its access lets it be seen; from above where nobody has said.
+HatchSight sightOf(const Coupling& coupling, const LookedWith& with);
+
+// What is seen of it, and nothing that gives the state away. `joint` has the coupling's own gaps.
+PictureBlock seenOf(const Coupling& coupling, const CutawayJoint& joint, const SeatingTask& task);
+// The same joint cut open, once it was called.
+PictureBlock cutOpenOf(const CutawayJoint& joint, const SeatingAnswer& answer);
+
+} // namespace rig

@@ -1,0 +1,134 @@
+#include "app/pages/learn/measuring_presenter.h"
+
+#include "core/review/known_airframe.h"
+#include "core/rigging/counts_as.h"
+#include "core/store/facts_book.h"
+
+#include <algorithm>
+#include <random>
+#include <ranges>
+
+namespace rig {
+
+namespace {
+
+std::vector<Coupling> withAGap(std::vector<Coupling> couplings)
+{
+    std::erase_if(couplings, [](const Coupling& coupling) { return !hasGap(coupling); });
+    return couplings;
+}
+
+// What others read locked at each coupling of the fitting that holds.
+std::vector<OthersReading> othersOf(const KnownAirframe& known, PersonId person, Day today)
+{
+    std::vector<OthersReading> others;
+    for (const Coupling& coupling : known.facts().couplings) {
+        const FittingHistory* fitting = known.history(coupling.id).on(today);
+        if (!fitting)
+            continue;
+        for (const KeptReading* kept : known.readingsOf(coupling.id)) {
+            const Reading& reading = kept->reading;
+            if (reading.person != person && reading.fitting == fitting->fitting.id &&
+                isHeldAgainstBand(reading) && !known.isSuperseded(reading.id))
+                others.push_back({coupling.id, reading.person, reading.interval, reading.when.localDay()});
+        }
+    }
+    return others;
+}
+
+} // namespace
+
+Result<MeasuringView> MeasuringPresenter::measuring(AirframeId airframe, PersonId person) const
+{
+    const Day today = m_clock.now().localDay();
+    const auto known = m_records.book().toldOpenly(airframe, today);
+    if (!known)
+        return known.problem();
+    const auto learning = m_records.book().learning(airframe);
+    if (!learning)
+        return learning.problem();
+    const AirframeFacts& facts = known.value()->facts();
+    MeasuringView view;
+    view.person = person;
+    view.gauges = facts.gaugesInUse();
+    view.couplings = withAGap(facts.couplingsInUse());
+    std::vector<PracticeReading> own;
+    for (const PracticeReading& reading : learning.value()->practiceReadings)
+        if (reading.person == person && !reading.place)
+            own.push_back(reading);
+    view.own = ownPracticeOf(own, othersOf(*known.value(), person, today));
+    const auto shared = learning.value()->practiceShared | std::views::reverse;
+    const auto said = std::ranges::find(shared, person, &PracticeShared::person);
+    view.isShared = said != shared.end() && said->isShared;
+    return view;
+}
+
+Result<StudyView> MeasuringPresenter::study(AirframeId airframe) const
+{
+    const auto rest = m_records.book().withoutReadings(airframe);
+    if (!rest)
+        return rest.problem();
+    const auto learning = m_records.book().learning(airframe);
+    if (!learning)
+        return learning.problem();
+    StudyView view;
+    view.persons = rest.value()->persons;
+    view.gauges = rest.value()->gaugesInUse();
+    view.couplings = withAGap(rest.value()->couplingsInUse());
+    if (learning.value()->studies.empty())
+        return view;
+    view.study = learning.value()->studies.back();
+    for (const StudyPlace& place : learning.value()->studyPlaces)
+        if (place.study == view.study->id)
+            view.places.push_back(place);
+    view.result = studyResultOf(view.places, learning.value()->practiceReadings);
+    if (const StudyPlace* next = nextPlace(view.places, learning.value()->practiceReadings))
+        view.next = *next;
+    return view;
+}
+
+Outcome MeasuringPresenter::keep(PracticeReading reading)
+{
+    reading.when = m_clock.now();
+    reading.stamp.by = reading.person;
+    const auto added = m_records.add(reading);
+    return added ? Outcome{Done{}} : Outcome{added.problem()};
+}
+
+Outcome MeasuringPresenter::keep(PersonId person, CouplingId coupling, GaugeId gauge,
+                                 const GaugeReading& reading)
+{
+    return keep(
+        PracticeReading{{}, coupling, person, reading.interval, reading.technique, gauge, {}, {}, {}});
+}
+
+Outcome MeasuringPresenter::keep(const StudyPlace& place, GaugeId gauge, const GaugeReading& reading)
+{
+    return keep(PracticeReading{
+        {}, place.coupling, place.person, reading.interval, reading.technique, gauge, {}, place.id, {}});
+}
+
+Outcome MeasuringPresenter::share(PersonId person, bool isShared)
+{
+    const auto added = m_records.add(PracticeShared{{}, person, isShared, {person, {}}});
+    return added ? Outcome{Done{}} : Outcome{added.problem()};
+}
+
+Outcome MeasuringPresenter::begin(AirframeId airframe, PersonId by, const std::vector<CouplingId>& couplings,
+                                  const std::vector<PersonId>& persons, int repeats)
+{
+    return m_records.together([&]() -> Outcome {
+        const auto study = m_records.add(CrossedStudy{{}, airframe, repeats, {}, {by, {}}});
+        if (!study)
+            return study.problem();
+        numbers::Dice dice{std::random_device{}()};
+        for (StudyPlace place : studyPlanOf(study.value(), couplings, persons, repeats, dice)) {
+            place.stamp.by = by;
+            if (const auto added = m_records.add(place); !added)
+                return added.problem();
+        }
+        return Done{};
+    });
+}
+
+} // namespace rig

@@ -1,0 +1,106 @@
+#include "app/wording/signing_words.h"
+
+#include "app/wording/formats.h"
+#include "app/wording/sentence_parts.h"
+#include "app/wording/sign_off_words.h"
+
+namespace rig {
+
+QString SigningWords::title(const QString& person)
+{
+    return tr("%1 on this airframe", "a person").arg(person);
+}
+
+QString SigningWords::standing(const SignOffStanding& standing)
+{
+    return tr("%1.", "how somebody stands on this airframe")
+        .arg(SentenceParts::capital(SignOffWords::standing(standing)));
+}
+
+QString SigningWords::lastRigging(const QString& day) { return tr("Last rigging here: %1.").arg(day); }
+QString SigningWords::noRigging() { return tr("No rigging of this person stands in the file."); }
+
+QString SigningWords::askedFor() { return tr("What is asked for before somebody signs"); }
+QString SigningWords::supervisedCount(int count, int of)
+{
+    return tr("Riggings under somebody who knows this airframe: %1 of %2").arg(count).arg(of);
+}
+QString SigningWords::allPractised()
+{
+    return tr("In the last round of every coupling nothing was called locked that was not.");
+}
+QString SigningWords::notPractised(const QStringList& couplings)
+{
+    return tr("Not practised to the end of a round: %1").arg(SentenceParts::list(couplings));
+}
+QString SigningWords::missed(const QStringList& couplings)
+{
+    return tr("Called locked in the last round, and was not: %1").arg(SentenceParts::list(couplings));
+}
+QString SigningWords::whoSignsDecides()
+{
+    return tr("Whoever signs decides, and may ask for more: every coupling named unaided, a planted fault "
+              "found, the calls "
+              "said, when to stop explained. A sign-off grants nothing.");
+}
+
+QString SigningWords::supervised() { return tr("Riggings under supervision"); }
+QString SigningWords::noneSupervised() { return tr("None yet."); }
+QString SigningWords::supervisedRow(const QString& day, const QString& mentor, const QString& note)
+{
+    return note.isEmpty() ? tr("%1, under %2", "day, person").arg(day, mentor)
+                          : tr("%1, under %2: %3", "day, person, note").arg(day, mentor, note);
+}
+QString SigningWords::addSupervised() { return tr("Add a rigging under supervision"); }
+QString SigningWords::rigging() { return tr("Which riggin&g"); }
+QString SigningWords::chooseRigging() { return tr("Choose a rigging"); }
+QString SigningWords::riggingLine(const QString& day, const QStringList& people)
+{
+    return tr("%1: %2", "day of a rigging, names").arg(day, SentenceParts::list(people));
+}
+QString SigningWords::mentor() { return tr("Under w&hom"); }
+QString SigningWords::chooseMentor() { return tr("Choose who supervised"); }
+QString SigningWords::supervisedNote() { return tr("No&te"); }
+QString SigningWords::note() { return tr("Not&e"); }
+QString SigningWords::keep() { return tr("&Keep this rigging"); }
+QString SigningWords::noRiggings()
+{
+    return tr("There is no further rigging in the file that could be named.");
+}
+QString SigningWords::riggingMissing() { return tr("Choose which rigging it was."); }
+QString SigningWords::mentorMissing() { return tr("Choose under whom it was: another person."); }
+QString SigningWords::supervisedKept() { return tr("Kept."); }
+
+QString SigningWords::sign(const QString& person) { return tr("Sign for %1", "a person").arg(person); }
+QString SigningWords::signer() { return tr("Signed &by, the person responsible"); }
+QString SigningWords::chooseSigner() { return tr("Choose who signs"); }
+QString SigningWords::day() { return tr("&Day"); }
+QString SigningWords::months() { return tr("M&onths until it expires"); }
+QString SigningWords::monthsWithoutRigging() { return tr("Months without a rigg&ing until it expires"); }
+QString SigningWords::commonPractice() { return tr("12 and 3 months are common practice, not a rule."); }
+QString SigningWords::signIt() { return tr("&Sign"); }
+QString SigningWords::withdrawIt() { return tr("Withdra&w the sign-off"); }
+QString SigningWords::signerMissing() { return tr("Choose who signs: another person than the learner."); }
+QString SigningWords::dayMissing() { return tr("Enter the day."); }
+QString SigningWords::dayNotRead(const QString& typed)
+{
+    return tr("“%1” is no day. Write it like 2026-04-12.").arg(typed);
+}
+QString SigningWords::dayToCome() { return tr("This day is still to come."); }
+QString SigningWords::whyMissing() { return tr("Say in the note why it is withdrawn."); }
+QString SigningWords::signedNow(const QString& day) { return tr("Kept: signed on %1.").arg(day); }
+QString SigningWords::withdrawnNow() { return tr("Kept: withdrawn."); }
+QString SigningWords::history() { return tr("Everything that was signed"); }
+
+QString SigningWords::historyRow(const SignOff& signOff, const QString& signer)
+{
+    const QString day = Formats{}.day(signOff.day);
+    const QString note = QString::fromStdString(signOff.note);
+    if (signOff.kind == SignOffKind::Withdrawn)
+        return note.isEmpty() ? tr("%1: withdrawn by %2", "day, person").arg(day, signer)
+                              : tr("%1: withdrawn by %2: %3", "day, person, note").arg(day, signer, note);
+    return note.isEmpty() ? tr("%1: signed by %2", "day, person").arg(day, signer)
+                          : tr("%1: signed by %2: %3", "day, person, note").arg(day, signer, note);
+}
+
+} // namespace rig

@@ -1,0 +1,221 @@
+// Know this airframe: what its presenters take from the facts, and each part at the sizes that have to hold.
+
+#include "app/pages/learn/learn_page.h"
+#include "app/wording/learn_words.h"
+#include "app/wording/signing_words.h"
+#include "app/wording/study_words.h"
+#include "core/day_entry.h"
+#include "core/store/facts_book.h"
+#include "tests/support/clipped.h"
+#include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+
+#include <QCheckBox>
+#include <QLineEdit>
+#include <QPushButton>
+
+#include <algorithm>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class LearnPageTest : public testing::Test
+{
+protected:
+    LearnPageTest()
+    {
+        takeTwelve(store, hangar);
+        Coupling rudder = aCoupling(hangar.airframe, "Rudder");
+        rudder.kind = CouplingKind::ByItself;
+        must(store.records().add(rudder));
+        store.clock().passMinutes(24 * 60);
+        QObject::connect(&page, &Page::problemArose, &page,
+                         [this](const QString& sentence) { problem = sentence.toStdString(); });
+    }
+
+    void show(QSize size = {1280, 740}, double scale = 1.0)
+    {
+        page.setLook(lookAt(scale));
+        showAt(page, size, lookAt(scale));
+        page.showAirframe(hangar.airframe);
+        QApplication::processEvents();
+    }
+
+    void open(int part, bool withPerson = true)
+    {
+        if (withPerson)
+            chooseIn(page, "whoLearns", 2); // T. Vale
+        rig::test::part<QPushButton>(page, ("learnPart" + std::to_string(part)).c_str()).click();
+        QApplication::processEvents();
+    }
+
+    void press(const char* name)
+    {
+        rig::test::part<QPushButton>(page, name).click();
+        QApplication::processEvents();
+    }
+
+    LearningFacts facts() { return must(store.records().learning(hangar.airframe)); }
+
+    Photo photoOf(CouplingId coupling, PhotoOf of)
+    {
+        Photo photo;
+        photo.coupling = coupling;
+        photo.of = of;
+        photo.day = store.clock().now().localDay();
+        photo.person = hangar.oren;
+        return photo;
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    ScriptedPrompts prompts;
+    LearnPage page{store.records(), store.clock(), prompts};
+    LessonPresenter lessons{store.records(), store.clock()};
+    MeasuringPresenter measuring{store.records(), store.clock()};
+    std::string problem;
+};
+
+} // namespace
+
+TEST_F(LearnPageTest, TakesGapsFromTheFittingThatHoldsAndKeepsWhatWasFoundApart)
+{
+    Reading shown = hangar.reading(between(1700, 1750), store.clock().now());
+    shown.state = SeatState::PartSeated;
+    shown.purpose = Purpose::Demonstration;
+    shown.second = hangar.vale;
+    must(store.records().add(shown, {}));
+    Reading found = hangar.reading(between(1550, 1600), store.clock().now());
+    found.state = SeatState::PartSeated;
+    must(store.records().add(found, {}));
+    const CouplingFacts known = must(lessons.coupling(hangar.airframe, hangar.leftAileron));
+    EXPECT_EQ(known.strip.locked.size(), 12U);
+    EXPECT_EQ(known.strip.partSeated, std::vector{between(1700, 1750)});
+    EXPECT_EQ(known.strip.asFound, std::vector{between(1550, 1600)});
+    ASSERT_TRUE(known.lockedMm);
+    EXPECT_NEAR(*known.lockedMm, 0.5, 0.06);
+    EXPECT_NEAR(*known.partSeatedMm, 1.65, 0.08);
+    const CouplingFacts other = must(lessons.coupling(hangar.airframe, hangar.rightAileron));
+    EXPECT_FALSE(other.lockedMm) << "nothing is made up";
+    EXPECT_FALSE(other.partSeatedMm);
+    Fitting refit;
+    refit.coupling = hangar.leftAileron;
+    refit.begins = store.clock().now().localDay();
+    refit.kind = FittingKind::Refitted;
+    must(store.records().add(refit));
+    EXPECT_FALSE(must(lessons.coupling(hangar.airframe, hangar.leftAileron)).lockedMm)
+        << "readings of the fitting before say nothing of this one";
+}
+
+TEST_F(LearnPageTest, PractisesBallJointsAlone)
+{
+    const PracticeView view = must(lessons.practice(hangar.airframe, hangar.vale));
+    EXPECT_EQ(view.couplings.size(), 2U);
+    EXPECT_FALSE(view.task);
+    must(lessons.beginPractice(hangar.airframe, hangar.vale, std::nullopt));
+    const PracticeView begun = must(lessons.practice(hangar.airframe, hangar.vale));
+    ASSERT_TRUE(begun.task);
+    EXPECT_TRUE(begun.find(begun.task->coupling));
+    EXPECT_FALSE(must(lessons.practice(hangar.airframe, hangar.oren)).task)
+        << "everybody has rounds of their own";
+}
+
+TEST_F(LearnPageTest, AnswerBelongsToTheQuestionThatWasOnTheScreen)
+{
+    must(lessons.beginPractice(hangar.airframe, hangar.vale, hangar.leftAileron));
+    const PracticeView shown = must(lessons.practice(hangar.airframe, hangar.vale));
+    must(lessons.beginPractice(hangar.airframe, hangar.vale, hangar.rightAileron)); // in another window
+    must(lessons.answer(shown, SeatingCall::NotLocked, true));
+    ASSERT_EQ(facts().seatingAnswers.size(), 1U);
+    EXPECT_EQ(facts().seatingAnswers[0].round, shown.round->id);
+    EXPECT_EQ(facts().seatingAnswers[0].coupling, hangar.leftAileron);
+}
+
+TEST_F(LearnPageTest, OwnFiguresAreShownOnlyOnAsking)
+{
+    show();
+    open(4);
+    EXPECT_FALSE(part<QLabel>(page, "measuringOwn").isVisible());
+    chooseIn(page, "measuringGauge", 1);
+    for (int i = 0; i < 3; ++i)
+        typeSlowly(page, i == 1 ? "0.50\r" : "0.45\r");
+    EXPECT_EQ(facts().practiceReadings.size(), 3U);
+    EXPECT_EQ(facts().practiceReadings[0].person, hangar.vale);
+    EXPECT_FALSE(part<QLabel>(page, "measuringOwn").isVisible());
+    EXPECT_EQ(textOf(page, "measuringKept"), StudyWords::kept(3).toStdString());
+    press("measuringShow");
+    EXPECT_NE(textOf(page, "measuringOwn").find("standard deviation"), std::string::npos);
+    EXPECT_FALSE(part<QCheckBox>(page, "measuringShare").isChecked());
+    chooseIn(page, "whoLearns", 1);
+    QApplication::processEvents();
+    EXPECT_FALSE(part<QLabel>(page, "measuringOwn").isVisible()) << "another person's are not";
+    EXPECT_EQ(must(store.records().readings(hangar.airframe)).size(), 12U);
+}
+
+TEST_F(LearnPageTest, NobodyAndNoDayIsFilledInWhereSomebodySigns)
+{
+    show();
+    open(3);
+    press("signIt");
+    EXPECT_TRUE(facts().signOffs.empty());
+    const std::string lacks = textOf(page, "signProblem");
+    EXPECT_NE(lacks.find(SigningWords::signerMissing().toStdString()), std::string::npos);
+    EXPECT_NE(lacks.find(SigningWords::dayMissing().toStdString()), std::string::npos);
+    EXPECT_EQ(part<QComboBox>(page, "signer").count(), 2) << "the learner is not among those who sign";
+    chooseIn(page, "signer", 1);
+    part<QLineEdit>(page, "signDay").setText("2026-02-30");
+    press("signIt");
+    EXPECT_EQ(textOf(page, "signProblem"), SigningWords::dayNotRead("2026-02-30").toStdString());
+    part<QLineEdit>(page, "signDay").setText("2999-01-01");
+    press("signIt");
+    EXPECT_EQ(textOf(page, "signProblem"), SigningWords::dayToCome().toStdString());
+    EXPECT_TRUE(facts().signOffs.empty());
+    part<QLineEdit>(page, "signDay").setText(QString::fromStdString(dayText(store.clock().now().localDay())));
+    press("signIt");
+    ASSERT_EQ(facts().signOffs.size(), 1U);
+    EXPECT_EQ(facts().signOffs[0].person, hangar.vale);
+    EXPECT_EQ(facts().signOffs[0].signer, hangar.oren);
+    EXPECT_NE(textOf(page, "signOffStanding").find("Signed off until"), std::string::npos);
+    chooseIn(page, "signer", 1);
+    part<QLineEdit>(page, "signDay").setText(QString::fromStdString(dayText(store.clock().now().localDay())));
+    press("withdrawIt");
+    EXPECT_EQ(textOf(page, "signProblem"), SigningWords::whyMissing().toStdString());
+}
+
+TEST_F(LearnPageTest, CouplingThatConnectsByItselfHasNoBallToPractise)
+{
+    show();
+    part<QAbstractButton>(page, "learnCoupling2").click();
+    QApplication::processEvents();
+    EXPECT_EQ(textOf(page, "lessonNoBall"), LearnWords::byItself().toStdString());
+    EXPECT_FALSE(part<QWidget>(page, "lessonCutaway").isVisible());
+    open(1);
+    EXPECT_FALSE(part<QPushButton>(page, "practiseOne").isVisible());
+    EXPECT_TRUE(part<QPushButton>(page, "practiseAll").isVisible());
+}
+
+TEST_F(LearnPageTest, DamagedPhotoIsLeftOutAndTheOthersStay)
+{
+    must(store.records().add(photoOf(hangar.leftAileron, PhotoOf::Locked), PhotoImage{{"no picture"}}));
+    show();
+    EXPECT_EQ(problem, "");
+    EXPECT_TRUE(part<QLabel>(page, "lessonNoPhotos").isVisible());
+}
+
+TEST_F(LearnPageTest, HasRoomForItsWordsAtEverySize)
+{
+    for (const auto& [size, scale] : {std::pair{QSize{1280, 740}, 1.0}, std::pair{QSize{1024, 690}, 1.0},
+                                      std::pair{QSize{1280, 740}, 1.5}}) {
+        SCOPED_TRACE(scale);
+        SCOPED_TRACE(size.width());
+        show(size, scale);
+        for (int i = 0; i < 6; ++i) {
+            SCOPED_TRACE(i);
+            open(i);
+            expectNothingClipped(page, 10);
+        }
+    }
+}
