@@ -110,6 +110,31 @@ TEST_F(LearnPageTest, TakesGapsFromTheFittingThatHoldsAndKeepsWhatWasFoundApart)
         << "readings of the fitting before say nothing of this one";
 }
 
+TEST_F(LearnPageTest, NobodyLearnsLockedFromAReadingThatLiesOutsideOrWasStruck)
+{
+    Reading outside = hangar.reading(between(1700, 1750), store.clock().now());
+    must(store.records().add(outside, {}));
+    Exclusion strike;
+    strike.reading = must(store.records().add(hangar.reading(between(500, 550), store.clock().now()), {}));
+    strike.reason = "burr on the leaf";
+    strike.stamp.by = hangar.oren;
+    must(store.records().add(strike));
+    const double before = *must(lessons.coupling(hangar.airframe, hangar.leftAileron)).lockedMm;
+    EXPECT_LT(before, 0.6);
+    EXPECT_EQ(must(lessons.coupling(hangar.airframe, hangar.leftAileron)).strip.locked.size(), 13U)
+        << "the strip shows every reading that stands";
+    for (int i = 0; i < 30; ++i) {
+        must(lessons.beginPractice(hangar.airframe, hangar.vale, hangar.leftAileron));
+        for (int asked = 0; asked < kAskedOfOneCoupling; ++asked) {
+            const PracticeView view = must(lessons.practice(hangar.airframe, hangar.vale));
+            if (view.task->gap && view.task->state != JointState::PartSeated) {
+                EXPECT_LT(view.task->gap->inMillimetres(), 1.0);
+            }
+            must(lessons.answer(view, SeatingCall::NotLocked, true));
+        }
+    }
+}
+
 TEST_F(LearnPageTest, PractisesBallJointsAlone)
 {
     const PracticeView view = must(lessons.practice(hangar.airframe, hangar.vale));

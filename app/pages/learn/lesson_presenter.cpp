@@ -1,6 +1,7 @@
 #include "app/pages/learn/lesson_presenter.h"
 
 #include "app/pages/learn/lesson_pictures.h"
+#include "app/pages/learn/locked_readings.h"
 #include "core/numbers/median.h"
 #include "core/review/person_riggings.h"
 #include "core/rigging/counts_as.h"
@@ -25,20 +26,19 @@ bool canBePractised(const Coupling& coupling)
     return isBallJoint(coupling.kind);
 }
 
-// What practice draws from: readings of the fitting that holds, and what was ever shown part-seated.
+// What practice draws from: readings of the fitting that holds, and what was ever shown part-seated. One that
+// lies outside the band was taken as locked and may not have been: nobody learns from it what locked is.
 PracticeJoint practiceJointOf(const KnownAirframe& known, CouplingId coupling, Day today)
 {
     const CouplingHistory& history = known.history(coupling);
-    const FittingHistory* fitting = history.on(today);
     PracticeJoint joint{coupling, {}, {}};
     const auto middle = [](const GapInterval& interval) {
         const std::optional<double> mm = middleOf(interval);
         return mm ? Gap::micrometres(static_cast<std::int32_t>(*mm * 1000)) : interval.enters;
     };
-    for (const KeptReading* kept : known.readingsOf(coupling))
-        if (fitting && kept->reading.fitting == fitting->fitting.id &&
-            !known.isSuperseded(kept->reading.id) && isHeldAgainstBand(kept->reading))
-            joint.locked.push_back(middle(kept->reading.interval));
+    for (const Reading* reading : lockedReadingsOf(known, coupling, today))
+        if (judgeIn(history, *reading).verdict != Verdict::Outside)
+            joint.locked.push_back(middle(reading->interval));
     for (const GapInterval& shown : history.partSeated)
         joint.partSeated.push_back(middle(shown));
     return joint;
@@ -119,9 +119,9 @@ Result<CouplingFacts> LessonPresenter::coupling(AirframeId airframe, CouplingId 
             facts.strip.partSeated.push_back(reading.interval);
         else if (reading.state == SeatState::PartSeated)
             facts.strip.asFound.push_back(reading.interval);
-        if (fitting && reading.fitting == fitting->fitting.id && isHeldAgainstBand(reading))
-            facts.strip.locked.push_back(reading.interval);
     }
+    for (const Reading* reading : lockedReadingsOf(*known.value(), coupling, today()))
+        facts.strip.locked.push_back(reading->interval);
     if (fitting) {
         facts.strip.band = fitting->baseline.band();
         facts.gapTellsNothing = std::ranges::any_of(

@@ -1,7 +1,6 @@
 #include "app/pages/learn/measuring_presenter.h"
 
-#include "core/review/known_airframe.h"
-#include "core/rigging/counts_as.h"
+#include "app/pages/learn/locked_readings.h"
 #include "core/store/facts_book.h"
 
 #include <algorithm>
@@ -22,17 +21,10 @@ std::vector<Coupling> withAGap(std::vector<Coupling> couplings)
 std::vector<OthersReading> othersOf(const KnownAirframe& known, PersonId person, Day today)
 {
     std::vector<OthersReading> others;
-    for (const Coupling& coupling : known.facts().couplings) {
-        const FittingHistory* fitting = known.history(coupling.id).on(today);
-        if (!fitting)
-            continue;
-        for (const KeptReading* kept : known.readingsOf(coupling.id)) {
-            const Reading& reading = kept->reading;
-            if (reading.person != person && reading.fitting == fitting->fitting.id &&
-                isHeldAgainstBand(reading) && !known.isSuperseded(reading.id))
-                others.push_back({coupling.id, reading.person, reading.interval, reading.when.localDay()});
-        }
-    }
+    for (const Coupling& coupling : known.facts().couplings)
+        for (const Reading* reading : lockedReadingsOf(known, coupling.id, today))
+            if (reading->person != person)
+                others.push_back({coupling.id, reading->person, reading->interval, reading->when.localDay()});
     return others;
 }
 
