@@ -163,6 +163,31 @@ private:
         close.first = m_hangar.oren;
         close.second = m_hangar.vale;
         must(records().add(close));
+        tellLearning(record);
+    }
+
+    void tellLearning(RecordId record)
+    {
+        must(records().add(
+            SupervisedRigging{{}, record, m_hangar.vale, m_hangar.oren, "first", {m_hangar.oren, {}}}));
+        SignOff signOff;
+        signOff.airframe = m_hangar.airframe;
+        signOff.person = m_hangar.vale;
+        signOff.signer = m_hangar.oren;
+        signOff.day = now().localDay();
+        must(records().add(signOff));
+        CrossedStudy study;
+        study.airframe = m_hangar.airframe;
+        StudyPlace place;
+        place.study = must(records().add(study));
+        place.coupling = m_hangar.leftAileron;
+        place.person = m_hangar.oren;
+        PracticeReading reading{
+            {}, place.coupling, place.person, between(450, 500), Technique::Leaf, m_hangar.setA, now(), {},
+            {}};
+        must(records().add(reading));
+        reading.place = must(records().add(place));
+        must(records().add(reading));
     }
 
     void tellReadings(RecordId record)
