@@ -90,8 +90,11 @@ int check(const QString& file)
     say(FileWords::isAFile(file));
     if (open.file->isReadOnly())
         say(FileWords::readOnly());
-    if (const Outcome told = tellContent(*open.records); !told)
+    if (const Outcome told = tellContent(*open.records); !told) {
+        if (told.problem().kind == ProblemKind::DamagedFile)
+            complain(FileWords::cannotStand(QString::fromStdString(told.problem().detail)));
         return couldNot(told.problem(), file);
+    }
     const auto dangling = open.file->danglingReferences();
     if (!dangling)
         return couldNot(dangling.problem(), file);

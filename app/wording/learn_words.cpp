@@ -3,7 +3,7 @@
 namespace rig {
 
 QString LearnWords::thisAirframe() { return tr("This airframe"); }
-QString LearnWords::whoLearns() { return tr("Who learns"); }
+QString LearnWords::whoLearns() { return tr("Wh&o learns"); }
 QString LearnWords::choosePerson() { return tr("Choose a person"); }
 QString LearnWords::chooseWhoLearns()
 {

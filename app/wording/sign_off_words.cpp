@@ -1,6 +1,7 @@
 #include "app/wording/sign_off_words.h"
 
 #include "app/wording/formats.h"
+#include "app/wording/sentence_parts.h"
 
 namespace rig {
 
@@ -8,13 +9,19 @@ QString SignOffWords::standing(const SignOffStanding& standing)
 {
     const QString until = standing.expires ? Formats{}.day(*standing.expires) : QString{};
     switch (standing.state) {
-    case SignOffState::Signed:
-        return tr("signed off until %1").arg(until);
+    case SignOffState::Signed: {
+        const QString lacked = standing.last ? notMet(*standing.last) : QString{};
+        return lacked.isEmpty()
+                   ? tr("signed off until %1").arg(until)
+                   : tr("signed off until %1 (not met when it was signed: %2)").arg(until, lacked);
+    }
     case SignOffState::Expired:
         if (standing.byLayoff && standing.last &&
             standing.last->monthsWithoutRigging == kMonthsWithoutRigging)
             return tr("sign-off expired on %1 (three months without rigging)").arg(until);
-        return standing.byLayoff ? tr("sign-off expired on %1 (too long without rigging)").arg(until)
+        return standing.byLayoff ? tr("sign-off expired on %1 (%n month(s) without rigging)", "",
+                                      standing.last ? standing.last->monthsWithoutRigging : 0)
+                                       .arg(until)
                                  : tr("sign-off expired on %1").arg(until);
     case SignOffState::Withdrawn:
         return tr("sign-off withdrawn");
@@ -27,6 +34,23 @@ QString SignOffWords::standing(const SignOffStanding& standing)
 QString SignOffWords::named(const QString& person, const SignOffStanding& standing)
 {
     return tr("%1: %2", "person, how they stand").arg(person, SignOffWords::standing(standing));
+}
+
+QString SignOffWords::notMet(const SignOff& signOff)
+{
+    return signOff.askedFor ? notMet(*signOff.askedFor) : QString{};
+}
+
+QString SignOffWords::notMet(const AskedFor& asked)
+{
+    QStringList lacks;
+    if (asked.supervised < kSupervisedWanted)
+        lacks << tr("%1 of %2 riggings under supervision").arg(asked.supervised).arg(kSupervisedWanted);
+    if (asked.notPractised > 0)
+        lacks << tr("%n coupling(s) not practised", "", asked.notPractised);
+    if (asked.missed > 0)
+        lacks << tr("%n coupling(s) called locked in practice and not locked", "", asked.missed);
+    return SentenceParts::list(lacks);
 }
 
 QString SignOffWords::why()

@@ -16,6 +16,9 @@ class SignOffWords
 public:
     static QString standing(const SignOffStanding& standing);
     static QString named(const QString& person, const SignOffStanding& standing);
+    // What was asked for and not met when it was signed; empty where all was, or nobody kept it.
+    static QString notMet(const SignOff& signOff);
+    static QString notMet(const AskedFor& asked);
     static QString why(); // it is said, and what it is not
     // Of several persons, each with how they stand.
     static QString onThatDay(const QStringList& persons);

@@ -75,9 +75,14 @@ QString SigningWords::sign(const QString& person) { return tr("Sign for %1", "a 
 QString SigningWords::signer() { return tr("Signed &by, the person responsible"); }
 QString SigningWords::chooseSigner() { return tr("Choose who signs"); }
 QString SigningWords::day() { return tr("&Day"); }
-QString SigningWords::months() { return tr("M&onths until it expires"); }
-QString SigningWords::monthsWithoutRigging() { return tr("Months without a rigg&ing until it expires"); }
-QString SigningWords::commonPractice() { return tr("12 and 3 months are common practice, not a rule."); }
+QString SigningWords::months() { return tr("Months until it e&xpires"); }
+QString SigningWords::monthsWithoutRigging() { return tr("Months without rigg&ing until it expires"); }
+QString SigningWords::commonPractice()
+{
+    return tr("12 and 3 months are common practice, not a rule. The months without rigging count "
+              "from the last rigging here, also one before the "
+              "signing.");
+}
 QString SigningWords::signIt() { return tr("&Sign"); }
 QString SigningWords::withdrawIt() { return tr("Withdra&w the sign-off"); }
 QString SigningWords::signerMissing() { return tr("Choose who signs: another person than the learner."); }
@@ -99,8 +104,70 @@ QString SigningWords::historyRow(const SignOff& signOff, const QString& signer)
     if (signOff.kind == SignOffKind::Withdrawn)
         return note.isEmpty() ? tr("%1: withdrawn by %2", "day, person").arg(day, signer)
                               : tr("%1: withdrawn by %2: %3", "day, person, note").arg(day, signer, note);
-    return note.isEmpty() ? tr("%1: signed by %2", "day, person").arg(day, signer)
-                          : tr("%1: signed by %2: %3", "day, person, note").arg(day, signer, note);
+    const QString lacked = SignOffWords::notMet(signOff);
+    const QString by = lacked.isEmpty()
+                           ? tr("%1: signed by %2", "day, person").arg(day, signer)
+                           : tr("%1: signed by %2 (not met when it was signed: %3)", "day, person, list")
+                                 .arg(day, signer, lacked);
+    return note.isEmpty() ? by : tr("%1: %2", "who signed when, note").arg(by, note);
+}
+
+QString SigningWords::notMet(const AskedFor& asked, const std::optional<QString>& lastRigging)
+{
+    const QString lacked = SignOffWords::notMet(asked);
+    const QString met = lacked.isEmpty() ? QString{} : tr("Not met: %1.", "a list").arg(lacked);
+    if (!lastRigging)
+        return met;
+    const QString old =
+        tr("The last rigging here was on %1: a sign-off expires by that before it is given, unless there is "
+           "a rigging on the day of signing.")
+            .arg(*lastRigging);
+    return met.isEmpty() ? old : met + QLatin1Char(' ') + old;
+}
+QString SigningWords::signAllTheSame() { return tr("I have read what is not met, and sign &just the same"); }
+QString SigningWords::signAllTheSameMissing()
+{
+    return tr("Something is not met. Read it, and tick that you sign for it.");
+}
+
+QString SigningWords::notNamed(const QStringList& people)
+{
+    return tr("Not named in the record of this rigging: %1.", "names").arg(SentenceParts::list(people));
+}
+QString SigningWords::wereThere() { return tr("Super&vised all the same; what they did stands in the note"); }
+QString SigningWords::wereThereMissing(const QStringList& people)
+{
+    return tr("%1 stands nowhere in the record of this rigging. If it was supervised all the same, tick "
+              "that, "
+              "and say in the note what they did there.",
+              "names")
+        .arg(SentenceParts::list(people));
+}
+QString SigningWords::rowNotNamed(const QString& row, const QStringList& people)
+{
+    return tr("%1 (not named in its record: %2)", "a rigging, names").arg(row, SentenceParts::list(people));
+}
+
+QString SigningWords::toTakeBack() { return tr("To be taken b&ack"); }
+QString SigningWords::chooseToTakeBack() { return tr("Choose what was told by mistake"); }
+QString SigningWords::takenBackBy() { return tr("Taken back b&y"); }
+QString SigningWords::chooseWhoTakesBack() { return tr("Choose who takes it back"); }
+QString SigningWords::takeBack() { return tr("Take this o&ne back …"); }
+QString SigningWords::toTakeBackMissing() { return tr("Choose what is to be taken back."); }
+QString SigningWords::whoTakesBackMissing() { return tr("Choose who takes it back."); }
+QString SigningWords::takeBackTitle() { return tr("Take back"); }
+QString SigningWords::whyTakenBack(const QString& what)
+{
+    return tr("Why is this taken back? It stays to be read, and counts for nothing.\n%1").arg(what);
+}
+QStringList SigningWords::takenBackFor()
+{
+    return {tr("Another rigging"), tr("Another person"), tr("Told twice")};
+}
+QString SigningWords::takenBackNow() { return tr("Kept: taken back. It stays to be read."); }
+QString SigningWords::takenBack(const QString& what, const QString& who, const QString& why)
+{
+    return tr("%1 taken back by %2: %3", "what, a person, the reason").arg(what, who, why);
 }
 
 } // namespace rig

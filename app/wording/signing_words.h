@@ -6,6 +6,8 @@
 #include <QString>
 #include <QStringList>
 
+#include <optional>
+
 namespace rig {
 
 // Sentences of supervised riggings and of signing for somebody on Know this airframe. It informs and grants
@@ -46,6 +48,25 @@ public:
     static QString mentorMissing();
     static QString supervisedKept();
 
+    static QString notNamed(const QStringList& people);
+    static QString wereThere();
+    static QString wereThereMissing(const QStringList& people);
+    static QString rowNotNamed(const QString& row, const QStringList& people);
+
+    // Taking back
+    static QString toTakeBack();
+    static QString chooseToTakeBack();
+    static QString takenBackBy();
+    static QString chooseWhoTakesBack();
+    static QString takeBack();
+    static QString toTakeBackMissing();
+    static QString whoTakesBackMissing();
+    static QString takeBackTitle();
+    static QString whyTakenBack(const QString& what);
+    static QStringList takenBackFor(); // answers that one press gives
+    static QString takenBackNow();
+    static QString takenBack(const QString& what, const QString& who, const QString& why);
+
     // Signing
     static QString sign(const QString& person);
     static QString signer();
@@ -63,6 +84,10 @@ public:
     static QString whyMissing();
     static QString signedNow(const QString& day);
     static QString withdrawnNow();
+    // What is asked for and not met; `lastRigging`: the day, where it lies too long ago. Empty: all is met.
+    static QString notMet(const AskedFor& asked, const std::optional<QString>& lastRigging);
+    static QString signAllTheSame();
+    static QString signAllTheSameMissing();
     static QString history();
     static QString historyRow(const SignOff& signOff, const QString& signer);
 };

@@ -39,6 +39,15 @@ QString StudyWords::noGap()
     return tr("This coupling has no gap to read. Choose another one at the left.");
 }
 QString StudyWords::kept(int count) { return tr("Kept. Own practice readings so far: %n", "", count); }
+QString StudyWords::keptAt(const QString& person, int read, int of)
+{
+    return tr("Kept: reading %1 of %2, by %3.", "numbers, a person").arg(read).arg(of).arg(person);
+}
+QString StudyWords::chooseReading() { return tr("Choose a reading of yours"); }
+QString StudyWords::oneReading(const QString& what, const QString& when)
+{
+    return tr("%1, %2", "a coupling, a time").arg(what, when);
+}
 QString StudyWords::showOwn() { return tr("S&how my figures"); }
 QString StudyWords::hideOwn() { return tr("&Hide my figures"); }
 QString StudyWords::isPrivate(const QString& person)
@@ -91,13 +100,14 @@ QString StudyWords::studyWhat()
     return tr(
         "Several people read several couplings several times, in an order drawn by lot, and nobody sees "
         "earlier readings. The joints stay connected throughout. It tells how alike people measure here, and "
-        "counts for nothing else. Only on joints that were looked at and found locked; afterwards look at "
+        "counts for nothing else. It can be left in the middle and gone on with here later. Only on joints "
+        "that were looked at and found locked; afterwards look at "
         "each and pull it again, "
         "and try its surfaces again.");
 }
 QString StudyWords::whichCouplings() { return tr("Couplings"); }
 QString StudyWords::whichPersons() { return tr("People"); }
-QString StudyWords::repeatsEach() { return tr("&Readings of each coupling by each person"); }
+QString StudyWords::repeatsEach() { return tr("R&eadings of each coupling by each person"); }
 QString StudyWords::begin() { return tr("&Begin the study"); }
 QString StudyWords::beginAnother() { return tr("&Begin another study"); }
 QString StudyWords::twoOfEach() { return tr("Tick at least two couplings and two people."); }
@@ -114,6 +124,30 @@ QString StudyWords::nextHint()
 {
     return tr("Begin anew with the thinnest likely leaf. Do not look at what stood there before.");
 }
+QString StudyWords::handOver(const QString& person)
+{
+    return tr("Hand over to %1. Nothing is taken before that.", "a person").arg(person);
+}
+QString StudyWords::handOverHint()
+{
+    return tr("Alt+I, or a click, by whoever reads next: no figure and no Enter goes past this.");
+}
+QString StudyWords::iAm(const QString& person) { return tr("&I am %1 and read now", "a person").arg(person); }
+QString StudyWords::takeLastBack(const QString& person, const QString& coupling)
+{
+    return tr("&Take the last reading back: %1, %2 …", "a person, a coupling").arg(person, coupling);
+}
+QString StudyWords::leave() { return tr("Leave it, &go on later"); }
+QString StudyWords::left(int read, int of)
+{
+    return tr("The study is left at %1 of %2 readings. They are kept, and it is gone on with here at any "
+              "time, also "
+              "after the program was closed, as long as no joint of it was opened. Once one was, begin "
+              "another study.")
+        .arg(read)
+        .arg(of);
+}
+QString StudyWords::goOn() { return tr("&Go on with the study"); }
 QString StudyWords::whole() { return tr("The study is complete."); }
 
 QString StudyWords::result(const numbers::MeasurerStudy& study, int persons)

@@ -24,6 +24,9 @@ public:
     static QString chooseGaugeFirst();
     static QString noGap();
     static QString kept(int count);
+    static QString keptAt(const QString& person, int read, int of); // in a study; never what was read
+    static QString chooseReading();
+    static QString oneReading(const QString& what, const QString& when); // a coupling, a time
     static QString showOwn();
     static QString hideOwn();
     static QString isPrivate(const QString& person);
@@ -49,6 +52,13 @@ public:
     static QString progress(int read, int of);
     static QString next(const QString& person, const QString& coupling);
     static QString nextHint();
+    static QString handOver(const QString& person);
+    static QString handOverHint();
+    static QString iAm(const QString& person);
+    static QString takeLastBack(const QString& person, const QString& coupling);
+    static QString leave();
+    static QString left(int read, int of);
+    static QString goOn();
     static QString whole();
     static QString result(const numbers::MeasurerStudy& study, int persons);
     static QString noResult(const StudyResult& result);

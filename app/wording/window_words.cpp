@@ -166,7 +166,8 @@ QString WindowWords::keysOfLearning()
 {
     return QStringList{
         tr("Know this airframe"),
-        tr("Alt and the underlined letter: a part. Up, Down: another coupling. On the plan arrows: the "
+        tr("Alt+O: who learns. Alt and the underlined letter: a part. Up, Down: another coupling. On the "
+           "plan arrows: the "
            "nearest one."),
         tr("The joint cut open: Left, Right, Page Up, Page Down: the ball. Home, End: caught, home."),
         tr("S: sleeve. P: pin. B: the ball away and back."),
@@ -174,7 +175,10 @@ QString WindowWords::keysOfLearning()
             .arg(PracticeWords::keyOne(), PracticeWords::keyAll(), PracticeWords::keyBegin()),
         tr("Digits: an answer. Then %1: sure. %2: not sure. Enter: next.")
             .arg(PracticeWords::keySure(), PracticeWords::keyNotSure()),
-        tr("Measuring and study: digits with point or comma, then Enter: a reading.")}
+        tr("Measuring and study: digits with point or comma, then Enter: a reading. Alt+A, Alt+N: take one "
+           "back."),
+        tr("Study: Alt+I: I am the next and read. Alt+T: take the last reading back. Alt+G: leave it, go "
+           "on.")}
         .join(QLatin1Char('\n'));
 }
 

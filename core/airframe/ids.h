@@ -53,6 +53,8 @@ using PhotoId = Id<struct PhotoTag>;
 using LessonRoundId = Id<struct LessonRoundTag>;
 using StudyId = Id<struct StudyTag>;
 using StudyPlaceId = Id<struct StudyPlaceTag>;
+using SupervisedId = Id<struct SupervisedTag>;
+using PracticeReadingId = Id<struct PracticeReadingTag>;
 using FactId = Id<struct FactTag>; // where a fact's kind does not matter
 
 // The time in an id: its first 48 bits, milliseconds since 1970.

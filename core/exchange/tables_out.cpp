@@ -246,16 +246,23 @@ Result<std::string> writeSignOffs(const Records& records)
     if (!names)
         return names.problem();
     const auto& people = names.value().people;
-    std::string table = csvLine(
-        {"airframe", "person", "signer", "state", "date", "months", "months_without_rigging", "note"});
+    std::string table =
+        csvLine({"airframe", "person", "signer", "state", "date", "months", "months_without_rigging", "note",
+                 "asked_supervised", "asked_not_practised", "asked_missed"});
     for (const Airframe& airframe : names.value().airframes) {
         const auto learning = records.learning(airframe.id);
         if (!learning)
             return learning.problem();
-        for (const SignOff& one : learning.value().signOffs)
-            table += csvLine({airframe.registration, nameOf(people, one.person), nameOf(people, one.signer),
-                              text(one.kind), dayText(one.day), std::to_string(one.months),
-                              std::to_string(one.monthsWithoutRigging), one.note});
+        for (const SignOff& one : learning.value().signOffs) {
+            const auto asked = [&one](int AskedFor::*what) {
+                return one.askedFor ? std::to_string((*one.askedFor).*what) : std::string{};
+            };
+            table +=
+                csvLine({airframe.registration, nameOf(people, one.person), nameOf(people, one.signer),
+                         text(one.kind), dayText(one.day), std::to_string(one.months),
+                         std::to_string(one.monthsWithoutRigging), one.note, asked(&AskedFor::supervised),
+                         asked(&AskedFor::notPractised), asked(&AskedFor::missed)});
+        }
     }
     return table;
 }
@@ -266,7 +273,7 @@ Result<std::string> writeSupervised(const Records& records)
     if (!names)
         return names.problem();
     const auto& people = names.value().people;
-    std::string table = csvLine({"airframe", "date", "learner", "mentor", "note"});
+    std::string table = csvLine({"airframe", "date", "learner", "mentor", "note", "taken_back_by", "why"});
     for (const Airframe& airframe : names.value().airframes) {
         Problem problem;
         LearningFacts learning;
@@ -274,13 +281,17 @@ Result<std::string> writeSupervised(const Records& records)
         if (!take(records.learning(airframe.id), learning, problem) ||
             !take(records.riggingRecords(airframe.id), riggings, problem))
             return problem;
-        for (const SupervisedRigging& one : learning.supervisedRiggings) {
+        const auto write = [&](const SupervisedRigging& one, const std::string& who, const std::string& why) {
             const auto rigging = std::ranges::find(riggings, one.record, &RiggingRecord::id);
             const std::string day =
                 rigging == riggings.end() ? std::string{} : dayText(rigging->begins.localDay());
             table += csvLine({airframe.registration, day, nameOf(people, one.learner),
-                              nameOf(people, one.mentor), one.note});
-        }
+                              nameOf(people, one.mentor), one.note, who, why});
+        };
+        for (const SupervisedRigging& one : learning.supervisedRiggings)
+            write(one, {}, {});
+        for (const auto& [one, back] : learning.supervisedTakenBack)
+            write(one, nameOf(people, back.person), back.reason);
     }
     return table;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/lesson/learning_taken_back.h"
 #include "core/lesson/lesson.h"
 #include "core/lesson/photo.h"
 #include "core/lesson/sign_off.h"
@@ -17,11 +18,13 @@ struct LearningFacts
     std::vector<LessonRound> rounds;
     std::vector<SeatingAnswer> seatingAnswers;
     std::vector<RecallAnswer> recallAnswers;
-    std::vector<SupervisedRigging> supervisedRiggings;
+    std::vector<SupervisedRigging> supervisedRiggings; // none that was taken back
+    std::vector<WithdrawnFact<SupervisedRigging>> supervisedTakenBack;
     std::vector<SignOff> signOffs;
     std::vector<CrossedStudy> studies;
     std::vector<StudyPlace> studyPlaces;
-    std::vector<PracticeReading> practiceReadings;
+    std::vector<PracticeReading> practiceReadings; // none that was taken back
+    std::vector<WithdrawnFact<PracticeReading>> practiceTakenBack;
     std::vector<PracticeShared> practiceShared; // of everybody in the file
 
     // The one that is shown; null when there is none.

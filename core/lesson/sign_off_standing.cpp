@@ -16,8 +16,7 @@ SignOffStanding signOffStandingOf(PersonId person, std::span<const SignOff> sign
     SignOffStanding standing{SignOffState::Withdrawn, *found, {}, false};
     if (found->kind == SignOffKind::Withdrawn)
         return standing;
-    const Day rested =
-        monthsAfter(std::max(found->day, lastRigging.value_or(found->day)), found->monthsWithoutRigging);
+    const Day rested = monthsAfter(lastRigging.value_or(found->day), found->monthsWithoutRigging);
     const Day old = monthsAfter(found->day, found->months);
     standing.byLayoff = rested < old;
     standing.expires = std::min(rested, old);

@@ -21,11 +21,10 @@ struct SignOffStanding
     bool byLayoff = false; // because of so many months without a rigging, and not of its own age
 };
 
-// `lastRigging` is the last one this person had a part in, as far as the file knows.
+// `lastRigging` is the last one this person had a part in (lastBeforeABreak() in core/review), also before
+// the signing: that somebody signs is no rigging. Where the file knows of none the signing stands for it.
 SignOffStanding signOffStandingOf(PersonId person, std::span<const SignOff> signOffs,
                                   std::optional<Day> lastRigging, Day today);
-
-inline constexpr int kSupervisedWanted = 3; // riggings; common practice
 
 // What is asked for before somebody signs; who signs decides.
 struct LearnerProgress
@@ -34,9 +33,9 @@ struct LearnerProgress
     std::vector<CouplingId> notPractised;    // no whole round has shown it part-seated
     std::vector<CouplingId> missedLastRound; // one that was not locked was called so
 
-    bool isAsAskedFor() const
+    AskedFor askedFor() const
     {
-        return supervised >= kSupervisedWanted && notPractised.empty() && missedLastRound.empty();
+        return {supervised, static_cast<int>(notPractised.size()), static_cast<int>(missedLastRound.size())};
     }
 };
 

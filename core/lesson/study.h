@@ -37,7 +37,7 @@ struct StudyPlace
 // against none.
 struct PracticeReading
 {
-    FactId id; // null until saved
+    PracticeReadingId id; // null until saved
     CouplingId coupling;
     PersonId person;
     GapInterval interval;

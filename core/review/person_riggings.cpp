@@ -1,6 +1,7 @@
 #include "core/review/person_riggings.h"
 
 #include "core/lesson/spacing.h"
+#include "core/review/last_rigging.h"
 
 #include <algorithm>
 
@@ -10,12 +11,9 @@ std::map<PersonId, std::vector<Day>> riggingDaysOf(const AirframeFacts& facts,
                                                    std::span<const PartInRigging> parts)
 {
     std::map<RecordId, Day> riggings;
-    for (const RiggingRecord& record : facts.riggingRecords)
-        if (record.origin != RecordOrigin::Recheck)
-            riggings.emplace(record.id, record.begins.localDay());
-    for (const RecordClose& close : facts.closings)
-        if (close.closing == Closing::Abandoned)
-            riggings.erase(close.record);
+    for (const EndedRigging& ended : endedRiggings(facts))
+        if (!ended.isAbandoned() && ended.rigging().origin == RecordOrigin::Rigging)
+            riggings.emplace(ended.rigging().id, ended.rigging().begins.localDay());
     std::map<PersonId, std::vector<Day>> days;
     const auto note = [&](RecordId record, const std::optional<PersonId>& person) {
         if (const auto rigging = riggings.find(record); person && rigging != riggings.end())
@@ -47,9 +45,7 @@ std::optional<Day> lastBeforeABreak(const SignOff& signOff, std::span<const Day>
 {
     std::optional<Day> last;
     for (const Day day : days) {
-        if (day <= signOff.day)
-            continue;
-        if (day >= monthsAfter(last.value_or(signOff.day), signOff.monthsWithoutRigging))
+        if (day > signOff.day && day >= monthsAfter(last.value_or(signOff.day), signOff.monthsWithoutRigging))
             break;
         last = day;
     }

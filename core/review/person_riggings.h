@@ -17,8 +17,8 @@ struct PartInRigging
     PersonId person;
 };
 
-// The days on which each person led, connected, closed or was second of a rigging that was not abandoned,
-// each once and oldest first. A recheck is no rigging.
+// The days on which each person led, connected, closed or was second of a rigging that was closed and not
+// abandoned, each once and oldest first. A recheck is no rigging, nor is a record left open or a table.
 std::map<PersonId, std::vector<Day>> riggingDaysOf(const AirframeFacts& facts,
                                                    std::span<const PartInRigging> parts);
 
@@ -26,7 +26,7 @@ std::map<PersonId, std::vector<Day>> riggingDaysOf(const AirframeFacts& facts,
 std::optional<Day> lastRiggingOf(PersonId person, const std::map<PersonId, std::vector<Day>>& days);
 
 // The last one before the first break that was too long for this sign-off: one rigging after such a break
-// does not bring it back. Empty where there was none since it was given.
+// does not bring it back. It may lie before the signing. Empty where the file knows of none up to then.
 std::optional<Day> lastBeforeABreak(const SignOff& signOff, std::span<const Day> days);
 
 } // namespace rig

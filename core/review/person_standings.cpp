@@ -16,6 +16,11 @@ std::vector<SignOff> statedBy(const std::vector<SignOff>& all, Day day)
     return stated;
 }
 
+std::span<const Day> until(Day day, const std::vector<Day>& days)
+{
+    return {days.begin(), std::ranges::upper_bound(days, day)};
+}
+
 const SignOff* lastOf(PersonId person, const std::vector<SignOff>& signOffs)
 {
     const auto found = std::find_if(signOffs.rbegin(), signOffs.rend(),
@@ -47,8 +52,8 @@ PersonStandings personStandingsOf(const LearningFacts& learning, const AirframeF
         if (!last && (signs || !(isUsed || practised)))
             continue;
         const auto own = days.find(person.id);
-        const auto rigged =
-            last && own != days.end() ? lastBeforeABreak(*last, own->second) : std::optional<Day>{};
+        const auto rigged = last && own != days.end() ? lastBeforeABreak(*last, until(today, own->second))
+                                                      : std::optional<Day>{};
         standings.emplace(person.id, signOffStandingOf(person.id, stated, rigged, today));
     }
     return standings;

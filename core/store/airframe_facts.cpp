@@ -66,12 +66,10 @@ Result<PersonStandings> personStandingsOn(const Records& records, const Airframe
         return learning.problem();
     if (!tellsOfAnybody(*learning.value()))
         return PersonStandings{};
-    std::optional<Day> since;
-    for (const SignOff& one : learning.value()->signOffs)
-        since = std::min(since.value_or(one.day), one.day);
     std::vector<PartInRigging> parts;
     Problem problem;
-    if (since && !take(records.partsInRiggings(facts.airframe.id, *since), parts, problem))
+    const bool isAsked = !learning.value()->signOffs.empty();
+    if (isAsked && !take(records.partsInRiggings(facts.airframe.id), parts, problem))
         return problem;
     return personStandingsOf(*learning.value(), facts, parts, day);
 }

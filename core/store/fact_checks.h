@@ -53,6 +53,12 @@ public:
     Outcome check(const StudyPlace& place) const;
     Outcome check(const PracticeReading& reading) const;
     Outcome check(const PracticeShared& shared) const;
+    Outcome check(const LearningTakenBack& back) const;
+
+    // What a fact says in itself, whatever else the file holds: asked also of a file that is read.
+    static Outcome holdsInItself(const SupervisedRigging& rigging);
+    static Outcome holdsInItself(const SignOff& signOff);
+    static Outcome holdsInItself(const PracticeReading& reading);
 
 private:
     // By the fact's shape: every value may stand in its column, and what it refers to is in the file.
@@ -73,6 +79,7 @@ private:
     Outcome notYetToCome(Moment when) const;
     Outcome open(const RecordId& record) const;
     Outcome closed(const RecordId& record) const;
+    Outcome namedIn(const RecordId& record, const PersonId& person) const;
     template <typename Fact> Outcome copied(const Fact& fact, const std::optional<RecordId>& record) const;
     Outcome correctable(const Reading& reading) const;
     // `part` of this table belongs to the airframe of the round.

@@ -1,5 +1,6 @@
 #include "core/store/fact_checks.h"
 #include "core/store/first_problem.h"
+#include "core/store/hands_in_rigging.h"
 #include "core/store/values.h"
 
 namespace rig {
@@ -54,15 +55,70 @@ Outcome FactChecks::check(const RecallAnswer& answer) const
          own(factShape<Coupling>().table, answer.coupling), own(factShape<Surface>().table, answer.surface)});
 }
 
+Outcome FactChecks::holdsInItself(const SupervisedRigging& rigging)
+{
+    return twoPeople(rigging.learner, rigging.mentor);
+}
+
+Outcome FactChecks::holdsInItself(const SignOff& signOff)
+{
+    return twoPeople(signOff.person, signOff.signer);
+}
+
+Outcome FactChecks::holdsInItself(const PracticeReading& reading)
+{
+    return problemOf(reading.interval) == IntervalProblem::None ? Outcome{Done{}}
+                                                                : refused("no possible interval");
+}
+
+Outcome FactChecks::namedIn(const RecordId& record, const PersonId& person) const
+{
+    return thereIs(
+        QStringLiteral("SELECT 1 FROM (%1) WHERE record = ? AND person = ?").arg(namedInRiggingSql()),
+        {valueOf(record), valueOf(person)},
+        "somebody whom the record does not name, and no word of what they did there");
+}
+
+// A record has no place for somebody who stood by and watched; so what they did there is said in words.
 Outcome FactChecks::check(const SupervisedRigging& rigging) const
 {
-    return firstProblem({isNew(rigging), twoPeople(rigging.learner, rigging.mentor)});
+    const auto told = [&](const PersonId& person) {
+        return isBlank(rigging.note) ? namedIn(rigging.record, person) : Outcome{Done{}};
+    };
+    return firstProblem(
+        {isNew(rigging), holdsInItself(rigging), closed(rigging.record),
+         thereIsNo(QStringLiteral("SELECT 1 FROM closing c JOIN rigging_record r ON r.id = c.record"
+                                  " WHERE r.id = ? AND (c.closing = 'abandoned' OR r.origin <> 'rigging')"),
+                   {valueOf(rigging.record)}, "abandoned, or no rigging"),
+         thereIsNo(
+             QStringLiteral("SELECT 1 FROM supervised_rigging s WHERE record = ? AND learner = ? AND NOT"
+                            " EXISTS (SELECT 1 FROM learning_taken_back WHERE supervised = s.id)"),
+             {valueOf(rigging.record), valueOf(rigging.learner)}, "this rigging was told before"),
+         told(rigging.learner), told(rigging.mentor)});
 }
 
 Outcome FactChecks::check(const SignOff& signOff) const
 {
+    return firstProblem({isNew(signOff), holdsInItself(signOff), notYetToCome(noonOf(signOff.day)),
+                         signOff.kind == SignOffKind::Withdrawn ? filled(signOff.note, "why it is withdrawn")
+                                                                : Outcome{Done{}}});
+}
+
+Outcome FactChecks::check(const LearningTakenBack& back) const
+{
+    if (back.supervised.has_value() == back.practice.has_value())
+        return refused("takes back nothing, or two things");
     return firstProblem(
-        {isNew(signOff), twoPeople(signOff.person, signOff.signer), notYetToCome(noonOf(signOff.day))});
+        {isNew(back), filled(back.reason, "reason"),
+         back.supervised
+             ? thereIsNo(QStringLiteral("SELECT 1 FROM learning_taken_back WHERE supervised = ?"),
+                         {valueOf(*back.supervised)}, "already taken back")
+             : firstProblem(
+                   {thereIsNo(QStringLiteral("SELECT 1 FROM learning_taken_back WHERE practice = ?"),
+                              {valueOf(*back.practice)}, "already taken back"),
+                    thereIs(QStringLiteral("SELECT 1 FROM practice_reading WHERE id = ? AND person = ?"),
+                            {valueOf(*back.practice), valueOf(back.person)},
+                            "taken back by somebody else than who read it")})});
 }
 
 Outcome FactChecks::check(const CrossedStudy& study) const
@@ -82,9 +138,8 @@ Outcome FactChecks::check(const StudyPlace& place) const
 
 Outcome FactChecks::check(const PracticeReading& reading) const
 {
-    if (problemOf(reading.interval) != IntervalProblem::None)
-        return refused("no possible interval");
-    if (const Outcome made = firstProblem({isNew(reading), notYetToCome(reading.when)});
+    if (const Outcome made =
+            firstProblem({holdsInItself(reading), isNew(reading), notYetToCome(reading.when)});
         !made || !reading.place)
         return made;
     const QVariant place = valueOf(*reading.place);
@@ -92,8 +147,9 @@ Outcome FactChecks::check(const PracticeReading& reading) const
         {thereIs(QStringLiteral("SELECT 1 FROM study_place WHERE id = ? AND coupling = ? AND person = ?"),
                  {place, valueOf(reading.coupling), valueOf(reading.person)},
                  "the study asks somebody else, or another coupling, at this place"),
-         thereIsNo(QStringLiteral("SELECT 1 FROM practice_reading WHERE place = ?"), {place},
-                   "this place of the study was read before")});
+         thereIsNo(QStringLiteral("SELECT 1 FROM practice_reading p WHERE place = ? AND NOT EXISTS"
+                                  " (SELECT 1 FROM learning_taken_back WHERE practice = p.id)"),
+                   {place}, "this place of the study was read before")});
 }
 
 Outcome FactChecks::check(const PracticeShared& shared) const

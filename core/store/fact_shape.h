@@ -22,6 +22,7 @@ struct Gauge;
 struct GaugeCheck;
 struct Interruption;
 struct JointPlay;
+struct LearningTakenBack;
 struct LessonRound;
 struct Person;
 struct Photo;
@@ -51,7 +52,7 @@ using Facts = std::tuple<Person, Airframe, Gauge, GaugeCheck, Coupling, Fitting,
                          Reading, Exclusion, FrozenBaseline, Interruption, RecordClose, Surface, SurfaceCheck,
                          SurfaceMeasure, RecordTick, Question, Resolution, JointPlay, SideConnected, Photo,
                          PhotoWithdrawn, LessonRound, SeatingAnswer, RecallAnswer, SupervisedRigging, SignOff,
-                         CrossedStudy, StudyPlace, PracticeReading, PracticeShared>;
+                         CrossedStudy, StudyPlace, PracticeReading, PracticeShared, LearningTakenBack>;
 
 // What a fact has many of, in a table of its own: one column names the fact, one holds the value.
 struct ChildShape

@@ -123,10 +123,10 @@ Result<const LearningFacts*> FactsBook::learning(AirframeId airframe)
 // A key press of a rigging saves something else, and must not read all of it again.
 bool FactsBook::isLearningUpToDate() const
 {
-    constexpr std::array<std::string_view, 11> kTables{
-        "photo",         "photo_withdrawn",    "lesson_round",   "seating_answer",
-        "recall_answer", "supervised_rigging", "sign_off",       "crossed_study",
-        "study_place",   "practice_reading",   "practice_shared"};
+    constexpr std::array<std::string_view, 12> kTables{
+        "photo",         "photo_withdrawn",    "lesson_round",    "seating_answer",
+        "recall_answer", "supervised_rigging", "sign_off",        "crossed_study",
+        "study_place",   "practice_reading",   "practice_shared", "learning_taken_back"};
     const auto saved = m_file.connection().saved.since(m_learningSeen);
     return saved && std::ranges::none_of(*saved, [&](const SavedLog::Saved& one) {
                return std::ranges::find(kTables, one.table) != kTables.end();

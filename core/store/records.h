@@ -78,12 +78,13 @@ public:
     Result<LessonRoundId> add(const LessonRound& round);
     Result<FactId> add(const SeatingAnswer& answer);
     Result<FactId> add(const RecallAnswer& answer);
-    Result<FactId> add(const SupervisedRigging& rigging);
+    Result<SupervisedId> add(const SupervisedRigging& rigging);
     Result<FactId> add(const SignOff& signOff);
     Result<StudyId> add(const CrossedStudy& study);
     Result<StudyPlaceId> add(const StudyPlace& place);
-    Result<FactId> add(const PracticeReading& reading);
+    Result<PracticeReadingId> add(const PracticeReading& reading);
     Result<FactId> add(const PracticeShared& shared);
+    Result<FactId> add(const LearningTakenBack& back);
 
     // Newest version of each, in the order they were first added; couplings in rigging order.
     Result<std::vector<Airframe>> airframes() const;
@@ -108,8 +109,11 @@ public:
     Result<std::vector<RecordTick>> notesRead(AirframeId airframe) const;
     Result<RecordContent> content(RecordId record) const;
     Result<LearningFacts> learning(AirframeId airframe) const;
-    // Who connected, as it was stated last, and who was the second person, at riggings since that day.
-    Result<std::vector<PartInRigging>> partsInRiggings(AirframeId airframe, Day since) const;
+    // Who connected, as it was stated last, and who was the second person.
+    Result<std::vector<PartInRigging>> partsInRiggings(AirframeId airframe) const;
+    // Everybody whom a record names as having had a hand in it: those, who led and closed it, and whoever
+    // looked, measured or stood at a surface. Not who typed it in from paper.
+    Result<std::vector<PartInRigging>> namedInRiggings(AirframeId airframe) const;
     // NotFound when the file has no such photo.
     Result<PhotoImage> image(PhotoId photo) const;
 

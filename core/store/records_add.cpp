@@ -200,7 +200,7 @@ Result<FactId> Records::add(const RecallAnswer& answer)
     return keep(writer(), answer);
 }
 
-Result<FactId> Records::add(const SupervisedRigging& rigging)
+Result<SupervisedId> Records::add(const SupervisedRigging& rigging)
 {
     return keep(writer(), rigging);
 }
@@ -220,9 +220,14 @@ Result<StudyPlaceId> Records::add(const StudyPlace& place)
     return keep(writer(), place);
 }
 
-Result<FactId> Records::add(const PracticeReading& reading)
+Result<PracticeReadingId> Records::add(const PracticeReading& reading)
 {
     return keep(writer(), reading);
+}
+
+Result<FactId> Records::add(const LearningTakenBack& back)
+{
+    return keep(writer(), back);
 }
 
 Result<FactId> Records::add(const PracticeShared& shared)

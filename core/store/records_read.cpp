@@ -1,7 +1,9 @@
 #include "core/airframe/id_source.h"
 #include "core/rigging/measured_before.h"
 #include "core/store/connection.h"
+#include "core/store/fact_checks.h"
 #include "core/store/facts_book.h"
+#include "core/store/hands_in_rigging.h"
 #include "core/store/newest.h"
 #include "core/store/records.h"
 #include "core/store/values.h"
@@ -154,6 +156,55 @@ Result<std::vector<QuestionStory>> questionStories(StoreFile& file, const char* 
         all.push_back(std::move(story));
     std::ranges::sort(all, savedBefore, &QuestionStory::question);
     return all;
+}
+
+Result<std::vector<PartInRigging>> partsIn(StoreFile& file, const QString& table, AirframeId airframe)
+{
+    const QString sql =
+        QStringLiteral("SELECT record, person FROM (%1) WHERE person IS NOT NULL AND record IN"
+                       " (SELECT id FROM rigging_record WHERE airframe = ?)")
+            .arg(table);
+    std::vector<PartInRigging> parts;
+    const Outcome read = file.connection().each(sql, {valueOf(airframe)}, [&parts](Row& row) {
+        const auto record = row.bytes();
+        const auto person = row.bytes();
+        if (record && person)
+            parts.push_back({RecordId{*record}, PersonId{*person}});
+    });
+    if (!read)
+        return read.problem();
+    return parts;
+}
+
+// Those of `all` that nobody took back; the others go to `back`, each with who did so first.
+template <typename Fact, typename SomeId>
+void partTakenBack(std::vector<Fact>& all, std::optional<SomeId> LearningTakenBack::*of,
+                   const std::vector<LearningTakenBack>& takenBack, std::vector<WithdrawnFact<Fact>>& back)
+{
+    std::erase_if(all, [&](const Fact& fact) {
+        const auto found = std::ranges::find(takenBack, std::optional{fact.id}, of);
+        if (found != takenBack.end())
+            back.push_back({fact, *found});
+        return found != takenBack.end();
+    });
+}
+
+// The first row that says what no screen and no check would have let through: it was written by hand.
+Outcome holdsInItself(const LearningFacts& facts)
+{
+    Outcome holds{Done{}};
+    const auto ask = [&holds](const auto& all) {
+        using Fact = typename std::decay_t<decltype(all)>::value_type;
+        for (const Fact& fact : all)
+            if (const Outcome one = FactChecks::holdsInItself(fact); !one && holds)
+                holds = Problem{ProblemKind::DamagedFile, std::string{factShape<Fact>().table} + ": " +
+                                                              one.problem().detail + ", " +
+                                                              textOf(fact.id.bytes)};
+    };
+    ask(facts.supervisedRiggings);
+    ask(facts.signOffs);
+    ask(facts.practiceReadings);
+    return holds;
 }
 
 } // namespace
@@ -336,28 +387,14 @@ Result<std::vector<RecordTick>> Records::notesRead(AirframeId airframe) const
         {valueOf(airframe)}));
 }
 
-Result<std::vector<PartInRigging>> Records::partsInRiggings(AirframeId airframe, Day since) const
+Result<std::vector<PartInRigging>> Records::partsInRiggings(AirframeId airframe) const
 {
-    constexpr const char* kSql =
-        "SELECT r.id, a.person FROM rigging_record r JOIN answer a ON a.record = r.id"
-        " WHERE r.airframe = ? AND r.begins_at >= ? AND a.turn = 'second'"
-        " UNION SELECT r.id, p.person FROM rigging_record r JOIN connected c ON c.record = r.id"
-        " JOIN connected_person p ON p.connected = c.id WHERE r.airframe = ? AND r.begins_at >= ?"
-        " AND NOT EXISTS (SELECT 1 FROM connected later WHERE later.record = c.record AND later.side = c.side"
-        " AND (later.stated_at, later.id) > (c.stated_at, c.id))";
-    constexpr std::int64_t kMostOffset = 24 * 3600; // a day begins elsewhere earlier
-    std::vector<PartInRigging> parts;
-    const std::int64_t from = std::chrono::sys_seconds{since}.time_since_epoch().count() - kMostOffset;
-    const QVariantList values{valueOf(airframe), valueOf(from), valueOf(airframe), valueOf(from)};
-    const Outcome read = m_file.connection().each(QLatin1String{kSql}, values, [&parts](Row& row) {
-        const auto record = row.bytes();
-        const auto person = row.bytes();
-        if (record && person)
-            parts.push_back({RecordId{*record}, PersonId{*person}});
-    });
-    if (!read)
-        return read.problem();
-    return parts;
+    return partsIn(m_file, partsInRiggingSql(), airframe);
+}
+
+Result<std::vector<PartInRigging>> Records::namedInRiggings(AirframeId airframe) const
+{
+    return partsIn(m_file, namedInRiggingSql(), airframe);
 }
 
 Result<RecordContent> Records::content(RecordId record) const
@@ -415,6 +452,7 @@ Result<LearningFacts> Records::learning(AirframeId airframe) const
         return QString::fromLatin1(kOfRound).arg(QLatin1String{shape.table}).toLatin1();
     };
     LearningFacts facts;
+    std::vector<LearningTakenBack> takenBack; // of every airframe
     const bool isRead =
         put(facts.photos, "FROM coupling c JOIN photo t ON t.coupling = c.id WHERE c.airframe = ?"
                           " AND c.subject = c.id"
@@ -430,9 +468,15 @@ Result<LearningFacts> Records::learning(AirframeId airframe) const
                                " WHERE s.airframe = ?") &&
         put(facts.practiceReadings, "FROM coupling c JOIN practice_reading t ON t.coupling = c.id"
                                     " WHERE c.airframe = ? AND c.subject = c.id") &&
-        put(facts.practiceShared, "FROM practice_shared t", false);
+        put(facts.practiceShared, "FROM practice_shared t", false) &&
+        put(takenBack, "FROM learning_taken_back t", false);
     if (!isRead)
         return problem;
+    if (const Outcome holds = holdsInItself(facts); !holds)
+        return holds.problem();
+    partTakenBack(facts.supervisedRiggings, &LearningTakenBack::supervised, takenBack,
+                  facts.supervisedTakenBack);
+    partTakenBack(facts.practiceReadings, &LearningTakenBack::practice, takenBack, facts.practiceTakenBack);
     return facts;
 }
 

@@ -34,6 +34,8 @@ template <> inline constexpr const char* kTableOf<PhotoId> = "photo";
 template <> inline constexpr const char* kTableOf<LessonRoundId> = "lesson_round";
 template <> inline constexpr const char* kTableOf<StudyId> = "crossed_study";
 template <> inline constexpr const char* kTableOf<StudyPlaceId> = "study_place";
+template <> inline constexpr const char* kTableOf<SupervisedId> = "supervised_rigging";
+template <> inline constexpr const char* kTableOf<PracticeReadingId> = "practice_reading";
 
 template <typename Value> struct Optional : std::false_type
 {

@@ -89,5 +89,6 @@ template const FactShape& factShape<CrossedStudy>();
 template const FactShape& factShape<StudyPlace>();
 template const FactShape& factShape<PracticeReading>();
 template const FactShape& factShape<PracticeShared>();
+template const FactShape& factShape<LearningTakenBack>();
 
 } // namespace rig

@@ -7,6 +7,7 @@
 #include "core/airframe/surface.h"
 #include "core/baseline/admitted.h"
 #include "core/judgement/judgement.h"
+#include "core/lesson/learning_taken_back.h"
 #include "core/lesson/lesson.h"
 #include "core/lesson/photo.h"
 #include "core/lesson/sign_off.h"
@@ -376,7 +377,10 @@ template <> struct Shape<SignOff>
                 column("signer", &SignOff::signer), column("kind", &SignOff::kind),
                 column("day", &SignOff::day), column("months", &SignOff::months, kMonths),
                 column("months_without_rigging", &SignOff::monthsWithoutRigging, kMonths),
-                column("note", &SignOff::note));
+                column("note", &SignOff::note),
+                nested(&SignOff::askedFor, column("asked_supervised", &AskedFor::supervised, kCount),
+                       column("asked_not_practised", &AskedFor::notPractised, kCount),
+                       column("asked_missed", &AskedFor::missed, kCount)));
 };
 
 template <> struct Shape<CrossedStudy>
@@ -412,6 +416,15 @@ template <> struct Shape<PracticeShared>
     static constexpr const char* table = "practice_shared";
     static constexpr auto columns =
         several(column("person", &PracticeShared::person), column("shared", &PracticeShared::isShared));
+};
+
+template <> struct Shape<LearningTakenBack>
+{
+    static constexpr const char* table = "learning_taken_back";
+    static constexpr auto columns = several(column("supervised", &LearningTakenBack::supervised),
+                                            column("practice", &LearningTakenBack::practice),
+                                            column("person", &LearningTakenBack::person),
+                                            column("reason", &LearningTakenBack::reason, kSomeText));
 };
 
 } // namespace rig

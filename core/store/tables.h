@@ -50,6 +50,7 @@ inline constexpr std::array kFactTables{
     FactTable{"study_place", true},
     FactTable{"practice_reading", true},
     FactTable{"practice_shared", true},
+    FactTable{"learning_taken_back", true},
 };
 
 } // namespace rig

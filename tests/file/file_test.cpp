@@ -1,6 +1,7 @@
 // Runs the program rigband-file itself, as a script would.
 
 #include "core/exchange/tables_out.h"
+#include "core/store/connection.h"
 #include "tests/file/running.h"
 #include "tests/support/hangar.h"
 
@@ -90,13 +91,31 @@ TEST_F(File, SaysWhyItCannotBeOpened)
     EXPECT_EQ(textOf(at("damaged.rigband")), damaged);
 }
 
+TEST_F(File, NamesARowThatWasWrittenByHandAndCannotStand)
+{
+    store.reopen();
+    SignOff signOff;
+    signOff.airframe = hangar.airframe;
+    signOff.person = hangar.vale;
+    signOff.signer = hangar.oren;
+    signOff.day = dayOf(2026, 4, 11);
+    must(store.records().add(signOff));
+    StoreFile::Connection& connection = store.file().connection();
+    must(connection.run("PRAGMA ignore_check_constraints = ON"));
+    must(connection.run("DROP TRIGGER sign_off_no_update"));
+    must(connection.run("UPDATE sign_off SET signer = person"));
+    store.close();
+    const Answer answer = run({"check", file()});
+    EXPECT_EQ(answer.status, 1);
+    EXPECT_TRUE(answer.err.contains("sign_off: the same person twice")) << answer.err.toStdString();
+}
+
 TEST_F(File, GoesOutAsTablesOnceAndNeverOverOthers)
 {
     const Answer answer = run({"export", file(), "--csv", pathOf("tables")});
     EXPECT_EQ(answer.status, 0) << answer.err.toStdString();
-    for (const char* name :
-         {"readings.csv", "couplings.csv", "events.csv", "people.csv", "gauges.csv", "joint_play.csv",
-          "sign_offs.csv", "supervised.csv"})
+    for (const char* name : {"readings.csv", "couplings.csv", "events.csv", "people.csv", "gauges.csv",
+                             "joint_play.csv", "sign_offs.csv", "supervised.csv"})
         EXPECT_TRUE(fs::exists(at("tables/") + name)) << name;
     store.reopen();
     EXPECT_EQ(textOf(at("tables/readings.csv")), must(writeReadings(store.records())));

@@ -14,6 +14,7 @@
 #include <QCheckBox>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSpinBox>
 
 #include <algorithm>
 
@@ -54,8 +55,30 @@ protected:
 
     void press(const char* name)
     {
-        rig::test::part<QPushButton>(page, name).click();
+        rig::test::part<QAbstractButton>(page, name).click();
         QApplication::processEvents();
+    }
+
+    RecordId rigged(PersonId leader, PersonId second)
+    {
+        RiggingRecord record = hangar.record(store.clock().now());
+        record.leader = leader;
+        RecordClose close;
+        close.record = must(store.records().add(record));
+        close.first = leader;
+        close.second = second;
+        must(store.records().add(close));
+        return close.record;
+    }
+
+    // Two couplings, two people, twice each; begun, and a gauge not yet chosen.
+    void beginStudy()
+    {
+        open(5, false);
+        for (const char* box : {"studyCoupling0", "studyCoupling1", "studyPerson0", "studyPerson1"})
+            press(box);
+        part<QSpinBox>(page, "studyRepeats").setValue(2);
+        press("beginStudy");
     }
 
     LearningFacts facts() { return must(store.records().learning(hangar.airframe)); }
@@ -200,7 +223,18 @@ TEST_F(LearnPageTest, NobodyAndNoDayIsFilledInWhereSomebodySigns)
     EXPECT_TRUE(facts().signOffs.empty());
     part<QLineEdit>(page, "signDay").setText(QString::fromStdString(dayText(store.clock().now().localDay())));
     press("signIt");
+    EXPECT_TRUE(facts().signOffs.empty()) << "something is not met, and nobody has said that they read it";
+    EXPECT_EQ(textOf(page, "signProblem"), SigningWords::signAllTheSameMissing().toStdString());
+    EXPECT_FALSE(part(page, "signProblem").visibleRegion().isEmpty()) << "wherever it was scrolled to";
+    EXPECT_EQ(textOf(page, "signNotMet"),
+              "Not met: 0 of 3 riggings under supervision and 2 couplings not practised.");
+    press("signAllTheSame");
+    press("signIt");
     ASSERT_EQ(facts().signOffs.size(), 1U);
+    ASSERT_TRUE(facts().signOffs[0].askedFor);
+    EXPECT_EQ(facts().signOffs[0].askedFor->notPractised, 2);
+    EXPECT_NE(textOf(page, "signOffHistory").find("(not met when it was signed: 0 of 3"), std::string::npos);
+    EXPECT_FALSE(part<QCheckBox>(page, "signAllTheSame").isChecked()) << "it holds for one signing";
     EXPECT_EQ(facts().signOffs[0].person, hangar.vale);
     EXPECT_EQ(facts().signOffs[0].signer, hangar.oren);
     EXPECT_NE(textOf(page, "signOffStanding").find("Signed off until"), std::string::npos);
@@ -243,4 +277,156 @@ TEST_F(LearnPageTest, HasRoomForItsWordsAtEverySize)
             expectNothingClipped(page, 10);
         }
     }
+}
+
+TEST_F(LearnPageTest, MentorWhomTheRecordDoesNotNameIsAskedAbout)
+{
+    const PersonId iver = must(store.records().add(aPerson("J. Iver")));
+    rigged(hangar.oren, hangar.vale);
+    show();
+    open(3);
+    chooseIn(page, "supervisedRigging", 1);
+    chooseIn(page, "supervisedMentor", 1); // M. Oren
+    EXPECT_FALSE(part<QLabel>(page, "supervisedNotNamed").isVisible());
+    chooseIn(page, "supervisedMentor", 2); // J. Iver
+    EXPECT_EQ(textOf(page, "supervisedNotNamed"), "Not named in the record of this rigging: J. Iver.");
+    press("keepSupervised");
+    EXPECT_EQ(textOf(page, "supervisedProblem"), SigningWords::wereThereMissing({"J. Iver"}).toStdString());
+    press("supervisedWereThere");
+    press("keepSupervised");
+    EXPECT_TRUE(facts().supervisedRiggings.empty()) << "what they did there is not said";
+    part<QLineEdit>(page, "supervisedNote").setText("watched each joint");
+    press("keepSupervised");
+    ASSERT_EQ(facts().supervisedRiggings.size(), 1U) << problem;
+    EXPECT_EQ(facts().supervisedRiggings[0].mentor, iver);
+    EXPECT_NE(textOf(page, "supervisedRows").find("(not named in its record: J. Iver)"), std::string::npos);
+}
+
+TEST_F(LearnPageTest, SupervisedRiggingIsTakenBackByANamedPersonForAReasonAndStaysToBeRead)
+{
+    SupervisedRigging rigging;
+    rigging.record = rigged(hangar.oren, hangar.vale);
+    rigging.learner = hangar.vale;
+    rigging.mentor = hangar.oren;
+    rigging.note = "<first>";
+    must(store.records().add(rigging));
+    show();
+    open(3);
+    EXPECT_NE(textOf(page, "signOffAsked").find("1 of 3"), std::string::npos);
+    press("takeBack");
+    EXPECT_TRUE(prompts.asked.empty());
+    EXPECT_TRUE(part<QLabel>(page, "takeBackProblem").isVisible());
+    chooseIn(page, "takeBackWhich", 1);
+    chooseIn(page, "takeBackWho", 1);
+    press("takeBack");
+    EXPECT_EQ(facts().supervisedRiggings.size(), 1U) << "nobody said why";
+    prompts.texts.push_back("another rigging");
+    press("takeBack");
+    EXPECT_TRUE(facts().supervisedRiggings.empty()) << problem;
+    const std::string rows = textOf(page, "supervisedRows");
+    EXPECT_NE(rows.find("<s>"), std::string::npos);
+    EXPECT_NE(rows.find("&lt;first&gt;"), std::string::npos);
+    EXPECT_NE(rows.find("taken back by M. Oren: another rigging"), std::string::npos) << rows;
+    EXPECT_NE(textOf(page, "signOffAsked").find("0 of 3"), std::string::npos);
+    EXPECT_FALSE(part(page, "takeBackWhich").isVisible());
+    EXPECT_TRUE(part(page, "supervisedRigging").isVisible()) << "it may be told anew";
+}
+
+TEST_F(LearnPageTest, PracticeReadingIsTakenBackAndTellsItsFigureOnlyOnAsking)
+{
+    show();
+    open(4);
+    chooseIn(page, "measuringGauge", 1);
+    typeSlowly(page, "0.45\r");
+    typeSlowly(page, "0.85\r");
+    chooseIn(page, "takePracticeBackWhich", 1); // the last one
+    prompts.texts.push_back("Wrong leaf");
+    press("takePracticeBack");
+    ASSERT_EQ(facts().practiceReadings.size(), 1U) << problem;
+    EXPECT_EQ(facts().practiceReadings[0].interval.enters, Gap::micrometres(450));
+    EXPECT_EQ(textOf(page, "measuringKept"), SigningWords::takenBackNow().toStdString());
+    const std::string told = textOf(page, "practiceTakenBack");
+    EXPECT_NE(told.find("taken back by T. Vale: Wrong leaf"), std::string::npos) << told;
+    EXPECT_EQ(told.find("0.85"), std::string::npos);
+    press("measuringShow");
+    EXPECT_NE(textOf(page, "practiceTakenBack").find("0.85"), std::string::npos);
+    EXPECT_NE(textOf(page, "measuringOwn").find("Own practice readings: 1"), std::string::npos);
+}
+
+TEST_F(LearnPageTest, KeysOfOnePersonNeverGoOnToTheNextInAStudy)
+{
+    show();
+    beginStudy();
+    typeSlowly(page, "0.45\r");
+    EXPECT_TRUE(facts().practiceReadings.empty()) << "nobody has said that they read";
+    press("studyIAm");
+    chooseIn(page, "studyGauge", 1);
+    typeSlowly(page, "0.45\r0.45\r \r0.45\r");
+    ASSERT_EQ(facts().practiceReadings.size(), 1U);
+    EXPECT_TRUE(part(page, "studyIAm").isVisible());
+    EXPECT_FALSE(part(page, "studyLeaves").isVisible());
+    const bool isVale = facts().practiceReadings[0].person == hangar.vale;
+    EXPECT_EQ(textOf(page, "studyKept"),
+              StudyWords::keptAt(isVale ? "T. Vale" : "M. Oren", 1, 8).toStdString());
+    EXPECT_EQ(textOf(page, "studyKept").find("0.45"), std::string::npos)
+        << "nobody sees what was read before";
+    press("studyIAm");
+    typeSlowly(page, "0.50\r");
+    EXPECT_EQ(facts().practiceReadings.size(), 2U);
+}
+
+TEST_F(LearnPageTest, TabGoesThroughAStudysTicksInTheOrderTheyStand)
+{
+    show();
+    open(5, false);
+    EXPECT_EQ(part(page, "studyCoupling0").nextInFocusChain(), &part(page, "studyCoupling1"));
+    EXPECT_EQ(part(page, "studyCoupling1").nextInFocusChain(), &part(page, "studyPerson0"));
+    EXPECT_EQ(part(page, "studyPerson1").nextInFocusChain(), &part(page, "studyRepeats"));
+}
+
+TEST_F(LearnPageTest, LastReadingOfAStudyIsTakenBackAndItsPlaceReadAgain)
+{
+    show();
+    beginStudy();
+    EXPECT_FALSE(part(page, "takeStudyBack").isVisible()) << "nothing was read yet";
+    press("studyIAm");
+    chooseIn(page, "studyGauge", 1);
+    typeSlowly(page, "0.45\r");
+    const PracticeReading wrong = facts().practiceReadings.at(0);
+    prompts.texts.push_back("Wrong leaf");
+    press("takeStudyBack");
+    EXPECT_TRUE(facts().practiceReadings.empty()) << problem;
+    EXPECT_EQ(textOf(page, "studyProgress"), "Reading 1 of 8");
+    EXPECT_TRUE(part(page, "studyIAm").isVisible());
+    EXPECT_EQ(textOf(page, "studyKept"), SigningWords::takenBackNow().toStdString());
+    EXPECT_NE(textOf(page, "studyTakenBack").find("Wrong leaf"), std::string::npos);
+    EXPECT_EQ(textOf(page, "studyTakenBack").find("0.45"), std::string::npos);
+    press("studyIAm");
+    typeSlowly(page, "0.50\r");
+    EXPECT_EQ(facts().practiceReadings.at(0).place, wrong.place);
+}
+
+TEST_F(LearnPageTest, StudyIsLeftInTheMiddleAndGoneOnWith)
+{
+    show();
+    beginStudy();
+    press("studyIAm");
+    chooseIn(page, "studyGauge", 1);
+    typeSlowly(page, "0.45\r");
+    press("leaveStudy");
+    EXPECT_EQ(textOf(page, "studyLeft"), StudyWords::left(1, 8).toStdString());
+    typeSlowly(page, "0.45\r");
+    EXPECT_EQ(facts().practiceReadings.size(), 1U);
+    open(0, false);
+    open(5, false);
+    EXPECT_TRUE(part(page, "studyLeft").isVisible());
+    press("goOnStudy");
+    EXPECT_EQ(textOf(page, "studyProgress"), "Reading 2 of 8");
+    press("studyIAm");
+    open(0, false);
+    open(5, false);
+    EXPECT_TRUE(part(page, "studyIAm").isVisible()) << "whoever comes back says anew who reads";
+    press("leaveStudy");
+    press("insteadStudy");
+    EXPECT_TRUE(part(page, "beginStudy").isVisible());
 }

@@ -38,6 +38,7 @@ protected:
         one.person = person;
         one.signer = hangar.oren;
         one.kind = kind;
+        one.note = kind == SignOffKind::Withdrawn ? "moved away" : "";
         one.day = today();
         must(store.records().add(one));
     }
@@ -133,10 +134,36 @@ TEST_F(PersonStanding, CountsARiggingByWhateverPartSomebodyHadInIt)
     const RecordId record = must(store.records().add(hangar.record(store.clock().now())));
     must(store.records().add(SideConnected{{}, record, Side::Left, {hangar.oren}, {}}));
     must(store.records().add(SideConnected{{}, record, Side::Left, {iver}, {}}));
-    const auto parts = must(store.records().partsInRiggings(hangar.airframe, today()));
+    const auto parts = must(store.records().partsInRiggings(hangar.airframe));
     ASSERT_EQ(parts.size(), 1U) << "what was said last counts";
     EXPECT_EQ(parts.front().person, iver);
+    const auto stands = [&] {
+        const AirframeFacts facts = must(factsOf(store.records(), hangar.airframe));
+        return must(personStandingsOn(store.records(), facts, today())).at(iver).state;
+    };
+    RecordClose close;
+    close.record = record;
+    close.first = hangar.oren;
+    close.second = hangar.vale;
+    must(store.records().add(close));
     store.clock().passMinutes(60 * 24 * 60);
+    EXPECT_EQ(stands(), SignOffState::Signed);
+}
+
+TEST_F(PersonStanding, SaysWhatWasNotMetWhenItWasSignedOnScreenAndPaper)
+{
+    SignOff one;
+    one.airframe = hangar.airframe;
+    one.person = iver;
+    one.signer = hangar.oren;
+    one.day = today();
+    one.askedFor = AskedFor{1, 2, 0};
+    must(store.records().add(one));
+    const char* const lacked =
+        "(not met when it was signed: 1 of 3 riggings under supervision and 2 couplings not practised)";
+    open();
+    EXPECT_TRUE(leaderStands(3).ends_with(lacked)) << leaderStands(3);
     const AirframeFacts facts = must(factsOf(store.records(), hangar.airframe));
-    EXPECT_EQ(must(personStandingsOn(store.records(), facts, today())).at(iver).state, SignOffState::Signed);
+    const PersonStandings now = must(personStandingsOn(store.records(), facts, today()));
+    EXPECT_TRUE(says(sheetBlocks(paperSheetOf(KnownAirframe{facts}, {}, today(), now)), lacked));
 }

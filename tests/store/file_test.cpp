@@ -154,8 +154,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "a1871ffa9fe547e4384409d46657c945fb7eeb47c074464cc55af7a1a62c16e5",
         "f918da73f5960521f36955fbd9aa268b10d5ae5c7eafdaee81134d11583963d6",
         "494c3266cf1d2af6ace7225aa3ad3b65341b8bb363bcfbda5150a5c47db89f27",
+        "81eaee543158fa5511c14c07b639a8523d2143a35e871e9b5ea98f87f7843487",
     };
-    ASSERT_EQ(newestSchemaVersion(), 10);
+    ASSERT_EQ(newestSchemaVersion(), 11);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)

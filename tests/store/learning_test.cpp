@@ -1,8 +1,10 @@
+#include "core/lesson/sign_off_standing.h"
 #include "core/store/connection.h"
 #include "core/store/facts_book.h"
 #include "core/store/records.h"
 #include "tests/support/hangar.h"
 
+#include <array>
 #include <gtest/gtest.h>
 
 using namespace rig;
@@ -42,6 +44,19 @@ protected:
         made.person = hangar.vale;
         made.asks = asks;
         return must(records().add(made));
+    }
+    RecordId rigged(PersonId second)
+    {
+        RecordClose close;
+        close.record = must(records().add(hangar.record(store.clock().now())));
+        close.first = hangar.oren;
+        close.second = second;
+        must(records().add(close));
+        return close.record;
+    }
+    SupervisedRigging supervised(RecordId record) const
+    {
+        return {{}, record, hangar.vale, hangar.oren, {}, {}};
     }
     template <typename T> static void expectRefused(const Result<T>& result)
     {
@@ -153,12 +168,61 @@ TEST_F(Learning, NobodySignsForThemselvesOrIsTheirOwnMentor)
     signOff.months = 6;
     must(records().add(signOff));
     EXPECT_EQ(facts().signOffs.at(0).months, 6);
-    SupervisedRigging rigging;
-    rigging.record = must(records().add(hangar.record(store.clock().now())));
-    rigging.learner = rigging.mentor = hangar.vale;
+    signOff.kind = SignOffKind::Withdrawn;
+    expectRefused(records().add(signOff)); // without saying why
+    SupervisedRigging rigging = supervised(rigged(hangar.vale));
+    rigging.mentor = hangar.vale;
     expectRefused(records().add(rigging));
     rigging.mentor = hangar.oren;
     must(records().add(rigging));
+    EXPECT_EQ(facts().supervisedRiggings.size(), 1U);
+    expectRefused(records().add(rigging)); // told before
+}
+
+TEST_F(Learning, WhomTheRecordDoesNotNameWasThereOnlyWhereSomebodySaysWhatTheyDid)
+{
+    const PersonId iver = must(records().add(aPerson("J. Iver")));
+    SupervisedRigging rigging = supervised(rigged(hangar.vale));
+    rigging.mentor = iver;
+    expectRefused(records().add(rigging));
+    rigging.note = "stood by and watched every joint";
+    must(records().add(rigging));
+    rigging = supervised(rigged(hangar.vale));
+    rigging.learner = iver;
+    rigging.mentor = hangar.vale;
+    expectRefused(records().add(rigging));
+    RecordClose close;
+    close.record = must(records().add(hangar.record(store.clock().now())));
+    must(records().add(SideConnected{{}, close.record, Side::Left, {iver}, {}}));
+    rigging.record = close.record;
+    expectRefused(records().add(rigging)); // it is not closed
+    close.second = hangar.vale;
+    must(records().add(close));
+    must(records().add(rigging));
+    close.closing = Closing::Abandoned;
+    close.record = must(records().add(hangar.record(store.clock().now())));
+    must(records().add(close));
+    expectRefused(records().add(supervised(close.record)));
+}
+
+TEST_F(Learning, SupervisedRiggingThatIsTakenBackCountsForNothingAndStaysToBeRead)
+{
+    const RecordId record = rigged(hangar.vale);
+    LearningTakenBack back;
+    back.person = hangar.oren;
+    expectRefused(records().add(back)); // of nothing
+    back.supervised = must(records().add(supervised(record)));
+    expectRefused(records().add(back)); // without a reason
+    back.reason = "another rigging";
+    must(records().add(back));
+    expectRefused(records().add(back)); // twice
+    const LearningFacts known = facts();
+    EXPECT_TRUE(known.supervisedRiggings.empty());
+    ASSERT_EQ(known.supervisedTakenBack.size(), 1U);
+    EXPECT_EQ(known.supervisedTakenBack[0].fact.record, record);
+    EXPECT_EQ(known.supervisedTakenBack[0].back.reason, "another rigging");
+    EXPECT_EQ(progressOf(hangar.vale, {}, known.supervisedRiggings, {}, {}).supervised, 0);
+    must(records().add(supervised(record))); // it may be told anew
     EXPECT_EQ(facts().supervisedRiggings.size(), 1U);
 }
 
@@ -182,6 +246,20 @@ TEST_F(Learning, PlaceOfAStudyIsReadOnceByWhoWasAsked)
     must(records().add(reading));
     expectRefused(records().add(reading));
     EXPECT_EQ(facts().practiceReadings.size(), 1U);
+    LearningTakenBack back;
+    back.practice = facts().practiceReadings[0].id;
+    back.reason = "Wrong leaf";
+    back.person = hangar.vale;
+    expectRefused(records().add(back)); // vale did not read it
+    back.person = hangar.oren;
+    must(records().add(back));
+    EXPECT_TRUE(facts().practiceReadings.empty());
+    EXPECT_EQ(facts().practiceTakenBack.size(), 1U);
+    reading.interval = between(500, 450);
+    expectRefused(records().add(reading));
+    reading.interval = between(500, 550);
+    must(records().add(reading)); // the place is free again
+    EXPECT_EQ(facts().practiceReadings.at(0).interval, between(500, 550));
     EXPECT_TRUE(must(records().readings(hangar.airframe)).empty()) << "it counts for nothing else";
 }
 
@@ -210,4 +288,34 @@ TEST_F(Learning, RowThatCannotBeIsNamedAndNotReadAsSomethingElse)
     ASSERT_FALSE(read);
     EXPECT_EQ(read.problem().kind, ProblemKind::DamagedFile);
     EXPECT_EQ(read.problem().detail, "sign_off.months: out of its range");
+}
+
+TEST_F(Learning, WhatNoCheckWouldLetThroughIsNamedWhereItIsRead)
+{
+    SignOff signOff;
+    signOff.airframe = hangar.airframe;
+    signOff.person = hangar.vale;
+    signOff.signer = hangar.oren;
+    signOff.day = today();
+    must(records().add(signOff));
+    must(records().add(supervised(rigged(hangar.vale))));
+    StoreFile::Connection& connection = store.file().connection(); // changed by hand: nothing holds it back
+    must(connection.run("PRAGMA ignore_check_constraints = ON"));
+    for (const auto& [table, wrong, right] :
+         {std::array{"sign_off", "signer = person", "signer = stated_by"},
+          std::array{"supervised_rigging", "mentor = learner", "mentor = stated_by"}}) {
+        const auto set = [&, table = table](const char* what) {
+            must(connection.run(QStringLiteral("UPDATE %1 SET %2").arg(table, what)));
+        };
+        must(connection.run(QStringLiteral("DROP TRIGGER %1_no_update").arg(table)));
+        set("stated_by = (SELECT min(id) FROM person)"); // Oren
+        set(wrong);
+        const auto read = records().learning(hangar.airframe);
+        ASSERT_FALSE(read) << table;
+        EXPECT_EQ(read.problem().kind, ProblemKind::DamagedFile);
+        EXPECT_TRUE(read.problem().detail.starts_with(std::string{table} + ": the same person twice"))
+            << read.problem().detail;
+        set(right);
+        EXPECT_TRUE(records().learning(hangar.airframe));
+    }
 }

@@ -426,3 +426,31 @@ TEST(ReleasedFile, OfTheEighthLayoutKeepsItsEventsAndQuestionsAndTakesFindings)
     EXPECT_FALSE(old.file().connection().run("UPDATE event SET done = 'x'")) << "the triggers stand";
     EXPECT_FALSE(old.file().connection().run("DELETE FROM question"));
 }
+
+// Written by the last program with the tenth layout, in which nothing of what somebody learnt could be taken
+// back.
+TEST(ReleasedFile, OfTheTenthLayoutKeepsWhatWasLearntAndLetsItBeTakenBack)
+{
+    Released old{"v10.rigband"};
+    EXPECT_EQ(old.file().schemaVersion(), newestSchemaVersion());
+    const AirframeId airframe = must(old.records().airframes()).front().id;
+    const LearningFacts known = must(old.records().learning(airframe));
+    ASSERT_EQ(known.signOffs.size(), 1U);
+    EXPECT_FALSE(known.signOffs[0].askedFor) << "nobody kept it";
+    ASSERT_EQ(known.supervisedRiggings.size(), 1U);
+    ASSERT_EQ(known.practiceReadings.size(), 2U);
+    LearningTakenBack back;
+    back.supervised = known.supervisedRiggings[0].id;
+    back.person = known.supervisedRiggings[0].mentor;
+    back.reason = "another rigging";
+    must(old.records().add(back));
+    back.supervised.reset();
+    back.practice = known.practiceReadings[1].id;
+    back.person = known.practiceReadings[1].person;
+    must(old.records().add(back));
+    EXPECT_TRUE(must(old.records().learning(airframe)).supervisedRiggings.empty());
+    EXPECT_EQ(must(old.records().learning(airframe)).practiceReadings.size(), 1U);
+    EXPECT_EQ(must(old.file().danglingReferences()), 0);
+    EXPECT_FALSE(old.file().connection().run("UPDATE sign_off SET asked_missed = 0")) << "the triggers stand";
+    EXPECT_FALSE(old.file().connection().run("DELETE FROM learning_taken_back"));
+}

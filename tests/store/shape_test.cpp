@@ -360,6 +360,12 @@ TEST(Shapes, NameEachMemberByItsColumn)
     signOff.person = id(PersonId{}, 1), signOff.signer = id(PersonId{}, 2);
     named(written(signOff), {{"person", 1}, {"signer", 2}});
     has(written(signOff), {"months=12", "months_without_rigging=3"});
+    signOff.askedFor = AskedFor{1, 2, 4};
+    has(written(signOff), {"asked_supervised=1", "asked_not_practised=2", "asked_missed=4"});
+    LearningTakenBack back;
+    back.practice = id(PracticeReadingId{}, 1), back.person = id(PersonId{}, 2), back.reason = "a";
+    named(written(back), {{"practice", 1}, {"person", 2}});
+    has(written(back), {"reason=a"});
     GaugeCheck check;
     check.how = "a", check.found = "b", check.day = dayOf(2026, 5, 1),
     check.quarantineFrom = dayOf(2026, 4, 1);

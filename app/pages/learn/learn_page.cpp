@@ -19,6 +19,7 @@
 #include "app/wording/learn_words.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/problem_words.h"
+#include "app/wording/prompt_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/signing_words.h"
 
@@ -116,7 +117,7 @@ QWidget* LearnPage::makeSide()
     layout->setContentsMargins(12, 14, 12, 12);
     layout->setSpacing(6);
     QLabel* who = labelOf(LearnWords::whoLearns(), "label");
-    m_who = new ChoiceBox{LearnWords::whoLearns()};
+    m_who = new ChoiceBox{withoutMnemonic(LearnWords::whoLearns())};
     m_who->setObjectName("whoLearns");
     who->setBuddy(m_who);
     layout->addWidget(who);
@@ -232,6 +233,17 @@ void LearnPage::connectPanels()
                 if (succeeded(m_signOffs.add(learner, entry)))
                     m_signOff->showKept(SigningWords::supervisedKept());
             });
+    connect(m_signOff, &SignOffPanel::said, this, [this](QWidget* where) {
+        m_scrolls[static_cast<std::size_t>(LearnPart::SignOff)]->bringIntoView(where);
+    });
+    connect(m_signOff, &SignOffPanel::takeBackAsked, this,
+            [this](SupervisedId rigging, PersonId who, const QString& what) {
+                m_prompts.askText(this, SigningWords::takeBackTitle(), SigningWords::whyTakenBack(what),
+                                  SigningWords::takenBackFor(), [this, rigging, who](const QString& reason) {
+                                      if (succeeded(m_signOffs.takeBack(rigging, who, reason.toStdString())))
+                                          m_signOff->showKept(SigningWords::takenBackNow());
+                                  });
+            });
     connect(m_signOff, &SignOffPanel::signAsked, this, [this](PersonId person, const SignOffEntry& entry) {
         if (succeeded(m_signOffs.sign(*m_airframe, person, entry)))
             m_signOff->showKept(entry.kind == SignOffKind::Signed
@@ -243,6 +255,14 @@ void LearnPage::connectPanels()
                 if (succeeded(m_measuring.keep(person, coupling, gauge, reading)))
                     m_measure->showKept();
             });
+    const auto takeBack = [this](const PracticeReading& reading, const QString& what) {
+        m_prompts.askText(this, SigningWords::takeBackTitle(), SigningWords::whyTakenBack(what),
+                          PromptWords::spoiledBy(), [this, reading](const QString& reason) {
+                              succeeded(m_measuring.takeBack(reading, reason.toStdString()));
+                          });
+    };
+    connect(m_measure, &MeasuringPanel::takeBackAsked, this, takeBack);
+    connect(m_study, &StudyPanel::takeBackAsked, this, takeBack);
     connect(m_measure, &MeasuringPanel::shareAsked, this,
             [this](PersonId person, bool isShared) { succeeded(m_measuring.share(person, isShared)); });
     connect(
@@ -253,7 +273,8 @@ void LearnPage::connectPanels()
         });
     connect(m_study, &StudyPanel::readingTaken, this,
             [this](const StudyPlace& place, GaugeId gauge, const GaugeReading& reading) {
-                succeeded(m_measuring.keep(place, gauge, reading));
+                if (succeeded(m_measuring.keep(place, gauge, reading)))
+                    m_study->showKept(place);
             });
 }
 

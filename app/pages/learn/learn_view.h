@@ -109,12 +109,15 @@ struct RiggingChoice
     RecordId record;
     Day day;
     std::vector<PersonId> people; // who led and closed it
+    std::vector<PersonId> named;  // whom its record names as having had a hand in it
 };
 
 struct SupervisedRow
 {
     SupervisedRigging rigging;
     Day day;
+    std::vector<PersonId> notNamed; // of the two, in its record
+    std::optional<LearningTakenBack> back;
 };
 
 struct SignOffView
@@ -124,7 +127,7 @@ struct SignOffView
     std::vector<Coupling> couplings;
     SignOffStanding standing;
     LearnerProgress progress;
-    std::vector<SupervisedRow> supervised; // of this person, oldest first
+    std::vector<SupervisedRow> supervised; // of this person, oldest first, also what was taken back
     std::vector<RiggingChoice> riggings;   // newest first, none that is told already
     std::vector<SignOff> history;          // of this person, newest first
     std::optional<Day> lastRigging;
@@ -138,6 +141,8 @@ struct MeasuringView
     std::vector<Gauge> gauges;
     std::vector<Coupling> couplings; // with a gap
     OwnPractice own;
+    std::vector<PracticeReading> readings; // of this person, oldest first
+    std::vector<WithdrawnFact<PracticeReading>> takenBack;
     bool isShared = false;
 };
 
@@ -149,7 +154,9 @@ struct StudyView
     std::optional<CrossedStudy> study; // the last one
     std::vector<StudyPlace> places;    // of it
     StudyResult result;
-    std::optional<StudyPlace> next; // the reading that is wanted
+    std::optional<StudyPlace> next;                        // the reading that is wanted
+    std::optional<PracticeReading> last;                   // the one that was kept last
+    std::vector<WithdrawnFact<PracticeReading>> takenBack; // of this study
 };
 
 } // namespace rig

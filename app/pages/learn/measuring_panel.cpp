@@ -1,15 +1,20 @@
 #include "app/pages/learn/measuring_panel.h"
 
+#include "app/pages/learn/labelled.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/parts.h"
+#include "app/wording/formats.h"
+#include "app/wording/signing_words.h"
 #include "app/wording/study_words.h"
+#include "core/airframe/name_in.h"
 
 #include <QCheckBox>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <ranges>
 
 namespace rig {
 
@@ -43,6 +48,22 @@ MeasuringPanel::MeasuringPanel(QWidget* parent) : QWidget{parent}
     layout->addWidget(m_show, 0, Qt::AlignLeft);
     m_own = labelOf({}, "body", "measuringOwn");
     layout->addWidget(m_own);
+    m_take = new QWidget;
+    auto* grid = new QGridLayout{m_take};
+    grid->setContentsMargins(0, 0, 0, 0);
+    m_takeWhich = new ChoiceBox{withoutMnemonic(SigningWords::toTakeBack())};
+    m_takeWhich->setObjectName("takePracticeBackWhich");
+    addLabelled(grid, 0, 0, SigningWords::toTakeBack(), m_takeWhich);
+    auto* take = buttonOf(SigningWords::takeBack(), "takePracticeBack");
+    grid->addWidget(take, 2, 0, Qt::AlignLeft);
+    m_takeProblem = labelOf({}, "problem", "takePracticeBackProblem");
+    m_takeProblem->hide();
+    grid->addWidget(m_takeProblem, 3, 0);
+    layout->addWidget(m_take);
+    m_takenBack = labelOf({}, "body", "practiceTakenBack");
+    m_takenBack->setTextFormat(Qt::RichText); // struck; the rest is escaped
+    layout->addWidget(m_takenBack);
+    connect(take, &QPushButton::clicked, this, &MeasuringPanel::takeBack);
     m_private = labelOf({}, "soft", "measuringPrivate");
     layout->addWidget(m_private);
     m_share = new QCheckBox{StudyWords::share()};
@@ -60,6 +81,7 @@ MeasuringPanel::MeasuringPanel(QWidget* parent) : QWidget{parent}
     connect(m_show, &QPushButton::clicked, this, [this] {
         m_isShowing = !m_isShowing;
         showOwn();
+        showTakenBack();
     });
     connect(m_share, &QCheckBox::toggled, this, [this](bool isOn) { emit shareAsked(m_view.person, isOn); });
 }
@@ -84,8 +106,12 @@ void MeasuringPanel::display(const MeasuringView& view, const QString& person,
         m_leaves->clearTyped();
         sayIn(m_refused, {});
         sayIn(m_kept, {});
+        sayIn(m_takeProblem, {});
     }
+    if (!isAnother && view.readings.size() < m_view.readings.size())
+        sayIn(m_kept, SigningWords::takenBackNow());
     m_view = view;
+    m_person = person;
     m_coupling = here;
     m_where->setText(here ? StudyWords::measureAt(QString::fromStdString(found->name)) : StudyWords::noGap());
     const auto gauge = m_gauge->chosen<GaugeId>();
@@ -96,6 +122,7 @@ void MeasuringPanel::display(const MeasuringView& view, const QString& person,
     m_share->setChecked(view.isShared);
     showLeaves();
     showOwn();
+    showTakenBack();
 }
 
 void MeasuringPanel::showLeaves()
@@ -126,6 +153,45 @@ void MeasuringPanel::showOwn()
     if (own.readings > 0)
         says << (own.offset ? StudyWords::offset(*own.offset, *own.offsetInterval) : StudyWords::noOffset());
     sayIn(m_own, m_isShowing ? says.join(QLatin1Char('\n')) : QString{});
+}
+
+// What was read is told only while own figures are shown.
+QString MeasuringPanel::lineOf(const PracticeReading& reading) const
+{
+    const Formats formats;
+    const QString at = StudyWords::oneReading(
+        QString::fromStdString(nameIn(m_view.couplings, reading.coupling)), formats.moment(reading.when));
+    return m_isShowing ? StudyWords::oneReading(at, formats.interval(reading.interval)) : at;
+}
+
+void MeasuringPanel::showTakenBack()
+{
+    std::vector<ChoiceBox::Entry> readings;
+    for (const PracticeReading& reading : m_view.readings | std::views::reverse)
+        readings.push_back(ChoiceBox::entry(lineOf(reading), reading.id));
+    const auto which = m_takeWhich->chosen<PracticeReadingId>();
+    m_takeWhich->fillWith(StudyWords::chooseReading(), readings);
+    m_takeWhich->choose(which);
+    m_take->setVisible(!readings.empty());
+    QStringList rows;
+    for (const auto& [reading, back] : m_view.takenBack)
+        rows << SigningWords::takenBack(QStringLiteral("<s>%1</s>").arg(lineOf(reading).toHtmlEscaped()),
+                                        m_person.toHtmlEscaped(),
+                                        QString::fromStdString(back.reason).toHtmlEscaped());
+    sayIn(m_takenBack, rows.join(QStringLiteral("<br>")));
+}
+
+void MeasuringPanel::takeBack()
+{
+    const auto which = m_takeWhich->chosen<PracticeReadingId>();
+    const auto found =
+        which ? std::ranges::find(m_view.readings, *which, &PracticeReading::id) : m_view.readings.end();
+    const bool isThere = found != m_view.readings.end();
+    sayIn(m_takeProblem, isThere ? QString{} : SigningWords::toTakeBackMissing());
+    if (isThere)
+        emit takeBackAsked(*found, lineOf(*found));
+    else
+        m_takeWhich->setFocus();
 }
 
 void MeasuringPanel::showKept()

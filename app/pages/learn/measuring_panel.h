@@ -31,13 +31,18 @@ public:
 signals:
     void readingTaken(rig::PersonId person, rig::CouplingId coupling, rig::GaugeId gauge,
                       const rig::GaugeReading& reading);
+    void takeBackAsked(const rig::PracticeReading& reading, const QString& what);
     void shareAsked(rig::PersonId person, bool isShared);
 
 private:
     void showLeaves();
     void showOwn();
+    void showTakenBack();
+    QString lineOf(const PracticeReading& reading) const;
+    void takeBack();
 
     MeasuringView m_view;
+    QString m_person;
     std::optional<CouplingId> m_coupling;
     bool m_isShowing = false; // own figures, since they were asked for
     QLabel* m_where = nullptr;
@@ -48,6 +53,10 @@ private:
     QLabel* m_kept = nullptr;
     QPushButton* m_show = nullptr;
     QLabel* m_own = nullptr;
+    QWidget* m_take = nullptr;
+    ChoiceBox* m_takeWhich = nullptr;
+    QLabel* m_takeProblem = nullptr;
+    QLabel* m_takenBack = nullptr;
     QLabel* m_private = nullptr;
     QCheckBox* m_share = nullptr;
 };

@@ -44,11 +44,13 @@ Result<MeasuringView> MeasuringPresenter::measuring(AirframeId airframe, PersonI
     view.person = person;
     view.gauges = facts.gaugesInUse();
     view.couplings = withAGap(facts.couplingsInUse());
-    std::vector<PracticeReading> own;
-    for (const PracticeReading& reading : learning.value()->practiceReadings)
-        if (reading.person == person && !reading.place)
-            own.push_back(reading);
-    view.own = ownPracticeOf(own, othersOf(*known.value(), person, today));
+    const auto isOwn = [person](const PracticeReading& reading) {
+        return reading.person == person && !reading.place;
+    };
+    std::ranges::copy_if(learning.value()->practiceReadings, std::back_inserter(view.readings), isOwn);
+    std::ranges::copy_if(learning.value()->practiceTakenBack, std::back_inserter(view.takenBack), isOwn,
+                         &WithdrawnFact<PracticeReading>::fact);
+    view.own = ownPracticeOf(view.readings, othersOf(*known.value(), person, today));
     const auto shared = learning.value()->practiceShared | std::views::reverse;
     const auto said = std::ranges::find(shared, person, &PracticeShared::person);
     view.isShared = said != shared.end() && said->isShared;
@@ -74,6 +76,15 @@ Result<StudyView> MeasuringPresenter::study(AirframeId airframe) const
         if (place.study == view.study->id)
             view.places.push_back(place);
     view.result = studyResultOf(view.places, learning.value()->practiceReadings);
+    const auto isOfStudy = [&view](const PracticeReading& reading) {
+        return reading.place &&
+               std::ranges::find(view.places, *reading.place, &StudyPlace::id) != view.places.end();
+    };
+    for (const PracticeReading& reading : learning.value()->practiceReadings)
+        if (isOfStudy(reading))
+            view.last = reading;
+    std::ranges::copy_if(learning.value()->practiceTakenBack, std::back_inserter(view.takenBack), isOfStudy,
+                         &WithdrawnFact<PracticeReading>::fact);
     if (const StudyPlace* next = nextPlace(view.places, learning.value()->practiceReadings))
         view.next = *next;
     return view;
@@ -98,6 +109,13 @@ Outcome MeasuringPresenter::keep(const StudyPlace& place, GaugeId gauge, const G
 {
     return keep(PracticeReading{
         {}, place.coupling, place.person, reading.interval, reading.technique, gauge, {}, place.id, {}});
+}
+
+Outcome MeasuringPresenter::takeBack(const PracticeReading& reading, const std::string& reason)
+{
+    const auto added =
+        m_records.add(LearningTakenBack{{}, {}, reading.id, reading.person, reason, {reading.person, {}}});
+    return added ? Outcome{Done{}} : Outcome{added.problem()};
 }
 
 Outcome MeasuringPresenter::share(PersonId person, bool isShared)

@@ -24,6 +24,8 @@ public:
                   const std::vector<PersonId>& persons, int repeats);
     Outcome keep(const StudyPlace& place, GaugeId gauge, const GaugeReading& reading);
 
+    Outcome takeBack(const PracticeReading& reading, const std::string& reason);
+
 private:
     Outcome keep(PracticeReading reading);
 

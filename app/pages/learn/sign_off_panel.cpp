@@ -7,7 +7,9 @@
 #include "app/wording/formats.h"
 #include "app/wording/signing_words.h"
 #include "core/day_entry.h"
+#include "core/lesson/spacing.h"
 
+#include <QCheckBox>
 #include <QGridLayout>
 #include <QLineEdit>
 #include <QSpinBox>
@@ -47,6 +49,7 @@ SignOffPanel::SignOffPanel(QWidget* parent) : QWidget{parent}
           labelOf(SigningWords::whoSignsDecides(), "soft")})
         layout->addWidget(one);
     buildSupervised(layout);
+    buildTakeBack(layout);
     buildSign(layout);
     m_historyTitle = labelOf(SigningWords::history(), "label");
     m_history = labelOf({}, "body", "signOffHistory");
@@ -59,6 +62,7 @@ void SignOffPanel::buildSupervised(QVBoxLayout* layout)
 {
     layout->addWidget(labelOf(SigningWords::supervised(), "label"));
     m_rows = labelOf({}, "body", "supervisedRows");
+    m_rows->setTextFormat(Qt::RichText); // what was taken back is struck; the rest is escaped
     layout->addWidget(m_rows);
     m_noRiggings = labelOf(SigningWords::noRiggings(), "soft");
     layout->addWidget(m_noRiggings);
@@ -76,11 +80,38 @@ void SignOffPanel::buildSupervised(QVBoxLayout* layout)
     addLabelled(grid, 1, 0, SigningWords::supervisedNote(), m_supervisedNote);
     auto* keep = buttonOf(SigningWords::keep(), "keepSupervised");
     grid->addWidget(keep, 3, 1, Qt::AlignLeft);
+    m_notNamed = labelOf({}, "caution", "supervisedNotNamed");
+    m_wereThere = new QCheckBox{SigningWords::wereThere()};
+    m_wereThere->setObjectName("supervisedWereThere");
     m_supervisedProblem = labelOf({}, "problem", "supervisedProblem");
-    m_supervisedProblem->hide();
-    grid->addWidget(m_supervisedProblem, 4, 0, 1, 2);
+    for (QWidget* one : std::initializer_list<QWidget*>{m_notNamed, m_wereThere, m_supervisedProblem}) {
+        one->hide();
+        grid->addWidget(one, grid->rowCount(), 0, 1, 2);
+    }
     layout->addWidget(m_add);
+    for (ChoiceBox* box : {m_rigging, m_mentor})
+        connect(box, &QComboBox::activated, this, &SignOffPanel::showNotNamed);
     connect(keep, &QPushButton::clicked, this, &SignOffPanel::keepSupervised);
+}
+
+void SignOffPanel::buildTakeBack(QVBoxLayout* layout)
+{
+    m_take = new QWidget;
+    auto* grid = new QGridLayout{m_take};
+    grid->setContentsMargins(0, 0, 0, 0);
+    m_takeWhich = new ChoiceBox{withoutMnemonic(SigningWords::toTakeBack())};
+    m_takeWhich->setObjectName("takeBackWhich");
+    m_takeWho = new ChoiceBox{withoutMnemonic(SigningWords::takenBackBy())};
+    m_takeWho->setObjectName("takeBackWho");
+    addLabelled(grid, 0, 0, SigningWords::toTakeBack(), m_takeWhich);
+    addLabelled(grid, 0, 1, SigningWords::takenBackBy(), m_takeWho);
+    auto* take = buttonOf(SigningWords::takeBack(), "takeBack");
+    grid->addWidget(take, 2, 0, Qt::AlignLeft);
+    m_takeProblem = labelOf({}, "problem", "takeBackProblem");
+    m_takeProblem->hide();
+    grid->addWidget(m_takeProblem, 3, 0, 1, 2);
+    layout->addWidget(m_take);
+    connect(take, &QPushButton::clicked, this, &SignOffPanel::takeBack);
 }
 
 void SignOffPanel::buildSign(QVBoxLayout* layout)
@@ -104,6 +135,11 @@ void SignOffPanel::buildSign(QVBoxLayout* layout)
     addLabelled(grid, 2, 0, SigningWords::note(), m_note);
     layout->addLayout(grid);
     layout->addWidget(labelOf(SigningWords::commonPractice(), "soft"));
+    m_notMet = labelOf({}, "caution", "signNotMet");
+    m_allTheSame = new QCheckBox{SigningWords::signAllTheSame()};
+    m_allTheSame->setObjectName("signAllTheSame");
+    layout->addWidget(m_notMet);
+    layout->addWidget(m_allTheSame);
     auto* buttons = new QHBoxLayout;
     auto* signIt = buttonOf(SigningWords::signIt(), "signIt", "primary");
     m_withdraw = buttonOf(SigningWords::withdrawIt(), "withdrawIt");
@@ -114,6 +150,7 @@ void SignOffPanel::buildSign(QVBoxLayout* layout)
     m_signProblem = labelOf({}, "problem", "signProblem");
     m_signProblem->hide();
     layout->addWidget(m_signProblem);
+    connect(m_rest, &QSpinBox::valueChanged, this, &SignOffPanel::showNotMet);
     connect(signIt, &QPushButton::clicked, this, [this] { sign(SignOffKind::Signed); });
     connect(m_withdraw, &QPushButton::clicked, this, [this] { sign(SignOffKind::Withdrawn); });
 }
@@ -156,11 +193,7 @@ void SignOffPanel::display(const SignOffView& view)
     if (view.progress.notPractised.empty() && view.progress.missedLastRound.empty())
         asked << SigningWords::allPractised();
     m_asked->setText(asked.join(QLatin1Char('\n')));
-    QStringList rows;
-    for (const SupervisedRow& row : view.supervised)
-        rows << SigningWords::supervisedRow(formats.day(row.day), nameOf(row.rigging.mentor),
-                                            QString::fromStdString(row.rigging.note));
-    m_rows->setText(rows.isEmpty() ? SigningWords::noneSupervised() : rows.join(QLatin1Char('\n')));
+    showRows();
     m_add->setVisible(!view.riggings.empty());
     m_noRiggings->setVisible(view.riggings.empty());
     m_signTitle->setText(SigningWords::sign(nameOf(view.person)));
@@ -172,6 +205,74 @@ void SignOffPanel::display(const SignOffView& view)
     m_historyTitle->setVisible(!history.isEmpty());
     sayIn(m_history, history.join(QLatin1Char('\n')));
     fillBoxes();
+    showNotNamed();
+    showNotMet();
+}
+
+QString SignOffPanel::toldOf(const SupervisedRow& row) const
+{
+    return SigningWords::supervisedRow(Formats{}.day(row.day), nameOf(row.rigging.mentor),
+                                       QString::fromStdString(row.rigging.note));
+}
+
+QString SignOffPanel::rowOf(const SupervisedRow& row) const
+{
+    const QString told = toldOf(row);
+    QStringList missing;
+    for (const PersonId person : row.notNamed)
+        missing << nameOf(person);
+    return missing.isEmpty() ? told : SigningWords::rowNotNamed(told, missing);
+}
+
+void SignOffPanel::showRows()
+{
+    QStringList rows;
+    for (const SupervisedRow& row : m_view.supervised) {
+        const QString told = rowOf(row).toHtmlEscaped();
+        rows << (row.back ? SigningWords::takenBack(QStringLiteral("<s>%1</s>").arg(told),
+                                                    nameOf(row.back->person).toHtmlEscaped(),
+                                                    QString::fromStdString(row.back->reason).toHtmlEscaped())
+                          : told);
+    }
+    m_rows->setText(rows.isEmpty() ? SigningWords::noneSupervised() : rows.join(QStringLiteral("<br>")));
+}
+
+QStringList SignOffPanel::notNamedIn() const
+{
+    const auto record = m_rigging->chosen<RecordId>();
+    const auto mentor = m_mentor->chosen<PersonId>();
+    const auto rigging =
+        record ? std::ranges::find(m_view.riggings, *record, &RiggingChoice::record) : m_view.riggings.end();
+    QStringList missing;
+    if (rigging == m_view.riggings.end() || !mentor)
+        return missing;
+    for (const PersonId person : {m_view.person, *mentor})
+        if (std::ranges::find(rigging->named, person) == rigging->named.end())
+            missing << nameOf(person);
+    return missing;
+}
+
+// A tick holds for the sentence beside which it was set.
+void SignOffPanel::showNotNamed()
+{
+    const QStringList missing = notNamedIn();
+    const QString says = missing.isEmpty() ? QString{} : SigningWords::notNamed(missing);
+    if (m_notNamed->text() != says)
+        m_wereThere->setChecked(false);
+    sayIn(m_notNamed, says);
+    m_wereThere->setVisible(!missing.isEmpty());
+}
+
+void SignOffPanel::showNotMet()
+{
+    const bool isLongAgo = isRefreshDue(m_view.lastRigging, m_view.today, m_rest->value());
+    const QString says =
+        SigningWords::notMet(m_view.progress.askedFor(),
+                             isLongAgo ? std::optional{Formats{}.day(*m_view.lastRigging)} : std::nullopt);
+    if (m_notMet->text() != says)
+        m_allTheSame->setChecked(false);
+    sayIn(m_notMet, says);
+    m_allTheSame->setVisible(!says.isEmpty());
 }
 
 void SignOffPanel::fillBoxes()
@@ -195,25 +296,39 @@ void SignOffPanel::fillBoxes()
     m_signer->fill(SigningWords::chooseSigner(), others);
     m_mentor->choose(mentor);
     m_signer->choose(signer);
+    std::vector<ChoiceBox::Entry> told;
+    for (const SupervisedRow& row : m_view.supervised)
+        if (!row.back)
+            told.push_back(ChoiceBox::entry(toldOf(row), row.rigging.id));
+    const auto which = m_takeWhich->chosen<SupervisedId>();
+    const auto who = m_takeWho->chosen<PersonId>();
+    m_takeWhich->fillWith(SigningWords::chooseToTakeBack(), told);
+    m_takeWho->fill(SigningWords::chooseWhoTakesBack(), m_view.persons);
+    m_takeWhich->choose(which);
+    m_takeWho->choose(who);
+    m_take->setVisible(!told.empty());
 }
 
 void SignOffPanel::clearTyped()
 {
-    for (ChoiceBox* box : {m_rigging, m_mentor, m_signer})
+    for (ChoiceBox* box : {m_rigging, m_mentor, m_signer, m_takeWhich, m_takeWho})
         box->setCurrentIndex(0);
     for (QLineEdit* line : {m_supervisedNote, m_note})
         line->clear();
     m_day->setText({});
     m_months->setValue(kSignedForMonths);
     m_rest->setValue(kMonthsWithoutRigging);
-    for (QLabel* label : {m_supervisedProblem, m_signProblem, m_kept})
+    for (QLabel* label : {m_supervisedProblem, m_signProblem, m_takeProblem, m_kept})
         sayIn(label, {});
+    m_allTheSame->setChecked(false);
+    showNotNamed();
 }
 
 void SignOffPanel::showKept(const QString& sentence)
 {
     clearTyped();
     sayIn(m_kept, sentence);
+    emit said(m_kept);
 }
 
 void SignOffPanel::keepSupervised()
@@ -227,11 +342,36 @@ void SignOffPanel::keepSupervised()
         lacks << SigningWords::riggingMissing();
     if (!entry.mentor)
         lacks << SigningWords::mentorMissing();
+    if (const QStringList missing = notNamedIn();
+        !missing.isEmpty() && (!m_wereThere->isChecked() || entry.note.empty()))
+        lacks << SigningWords::wereThereMissing(missing);
     sayIn(m_supervisedProblem, lacks.join(QLatin1Char(' ')));
     if (lacks.isEmpty())
         emit supervisedAsked(m_view.person, entry);
+    else if (entry.record && entry.mentor)
+        m_wereThere->setFocus();
     else
         (entry.record ? m_mentor : m_rigging)->setFocus();
+    if (!lacks.isEmpty())
+        emit said(m_supervisedProblem);
+}
+
+void SignOffPanel::takeBack()
+{
+    const auto which = m_takeWhich->chosen<SupervisedId>();
+    const auto who = m_takeWho->chosen<PersonId>();
+    QStringList lacks;
+    if (!which)
+        lacks << SigningWords::toTakeBackMissing();
+    if (!who)
+        lacks << SigningWords::whoTakesBackMissing();
+    sayIn(m_takeProblem, lacks.join(QLatin1Char(' ')));
+    if (lacks.isEmpty())
+        emit takeBackAsked(*which, *who, m_takeWhich->currentText());
+    else
+        (which ? m_takeWho : m_takeWhich)->setFocus();
+    if (!lacks.isEmpty())
+        emit said(m_takeProblem);
 }
 
 void SignOffPanel::sign(SignOffKind kind)
@@ -255,13 +395,21 @@ void SignOffPanel::sign(SignOffKind kind)
         lacks << SigningWords::dayToCome();
     if (kind == SignOffKind::Withdrawn && entry.note.empty())
         lacks << SigningWords::whyMissing();
+    entry.askedFor = m_view.progress.askedFor();
+    const bool isLacking = kind == SignOffKind::Signed && !m_notMet->text().isEmpty();
+    if (lacks.isEmpty() && isLacking && !m_allTheSame->isChecked())
+        lacks << SigningWords::signAllTheSameMissing();
     sayIn(m_signProblem, lacks.join(QLatin1Char(' ')));
     if (lacks.isEmpty())
         emit signAsked(m_view.person, entry);
     else if (!entry.signer)
         m_signer->setFocus();
+    else if (isLacking && entry.day && *entry.day <= m_view.today)
+        m_allTheSame->setFocus();
     else
         m_day->line()->setFocus();
+    if (!lacks.isEmpty())
+        emit said(m_signProblem);
 }
 
 } // namespace rig

@@ -29,17 +29,27 @@ public:
     void showKept(const QString& sentence); // and what was typed goes
 
 signals:
+    void said(QWidget* where); // a sentence that has to be seen, wherever the page was scrolled to
     void supervisedAsked(rig::PersonId learner, const rig::SupervisedEntry& entry);
+    void takeBackAsked(rig::SupervisedId rigging, rig::PersonId who, const QString& what);
     void signAsked(rig::PersonId person, const rig::SignOffEntry& entry);
 
 private:
     void buildSupervised(QVBoxLayout* layout);
+    void buildTakeBack(QVBoxLayout* layout);
     void buildSign(QVBoxLayout* layout);
     void clearTyped();
     void fillBoxes();
     QString nameOf(PersonId person) const;
     QStringList namesOf(const std::vector<CouplingId>& couplings) const;
+    QString toldOf(const SupervisedRow& row) const;
+    QString rowOf(const SupervisedRow& row) const; // and who is not named in its record
+    QStringList notNamedIn() const;                // of the learner and the mentor, in the record chosen
+    void showRows();
+    void showNotNamed();
+    void showNotMet();
     void keepSupervised();
+    void takeBack();
     void sign(SignOffKind kind);
 
     SignOffView m_view;
@@ -54,13 +64,21 @@ private:
     ChoiceBox* m_rigging = nullptr;
     ChoiceBox* m_mentor = nullptr;
     QLineEdit* m_supervisedNote = nullptr;
+    QLabel* m_notNamed = nullptr;
+    QCheckBox* m_wereThere = nullptr;
     QLabel* m_supervisedProblem = nullptr;
+    QWidget* m_take = nullptr;
+    ChoiceBox* m_takeWhich = nullptr;
+    ChoiceBox* m_takeWho = nullptr;
+    QLabel* m_takeProblem = nullptr;
     QLabel* m_signTitle = nullptr;
     ChoiceBox* m_signer = nullptr;
     DayEdit* m_day = nullptr;
     QSpinBox* m_months = nullptr;
     QSpinBox* m_rest = nullptr;
     QLineEdit* m_note = nullptr;
+    QLabel* m_notMet = nullptr;
+    QCheckBox* m_allTheSame = nullptr;
     QLabel* m_signProblem = nullptr;
     QPushButton* m_withdraw = nullptr;
     QLabel* m_kept = nullptr;

@@ -1,5 +1,6 @@
 #include "app/pages/learn/sign_off_presenter.h"
 
+#include "core/airframe/saved_before.h"
 #include "core/review/last_rigging.h"
 #include "core/review/person_riggings.h"
 #include "core/store/airframe_facts.h"
@@ -12,7 +13,7 @@ namespace rig {
 
 namespace {
 
-Outcome keptOutcome(const Result<FactId>& added)
+template <typename SomeId> Outcome keptOutcome(const Result<SomeId>& added)
 {
     return added ? Outcome{Done{}} : Outcome{added.problem()};
 }
@@ -24,6 +25,43 @@ std::vector<PersonId> peopleOf(const EndedRigging& ended)
         if (one && std::ranges::find(people, *one) == people.end())
             people.push_back(*one);
     return people;
+}
+
+std::vector<PersonId> namedIn(RecordId record, const std::vector<PartInRigging>& named)
+{
+    std::vector<PersonId> people;
+    for (const PartInRigging& one : named)
+        if (one.record == record)
+            people.push_back(one.person);
+    return people;
+}
+
+std::vector<PersonId> notNamed(const SupervisedRigging& rigging, const std::vector<PartInRigging>& named)
+{
+    std::vector<PersonId> missing{rigging.learner, rigging.mentor};
+    const std::vector<PersonId> people = namedIn(rigging.record, named);
+    std::erase_if(missing,
+                  [&people](PersonId person) { return std::ranges::find(people, person) != people.end(); });
+    return missing;
+}
+
+// In the order in which they were told.
+std::vector<SupervisedRow> supervisedOf(PersonId person, const AirframeFacts& facts,
+                                        const LearningFacts& learning,
+                                        const std::vector<PartInRigging>& named)
+{
+    std::vector<SupervisedRow> rows;
+    const auto add = [&](const SupervisedRigging& one, const std::optional<LearningTakenBack>& back) {
+        const auto record = std::ranges::find(facts.riggingRecords, one.record, &RiggingRecord::id);
+        if (one.learner == person && record != facts.riggingRecords.end())
+            rows.push_back({one, record->begins.localDay(), notNamed(one, named), back});
+    };
+    for (const SupervisedRigging& one : learning.supervisedRiggings)
+        add(one, {});
+    for (const auto& [one, back] : learning.supervisedTakenBack)
+        add(one, back);
+    std::ranges::sort(rows, savedBefore, &SupervisedRow::rigging);
+    return rows;
 }
 
 } // namespace
@@ -43,7 +81,7 @@ Result<SignOffView> SignOffPresenter::view(AirframeId airframe, PersonId person)
     view.persons = facts.persons;
     view.couplings = facts.couplingsInUse();
     view.today = m_clock.now().localDay();
-    const auto parts = m_records.partsInRiggings(airframe, Day{});
+    const auto parts = m_records.partsInRiggings(airframe);
     if (!parts)
         return parts.problem();
     view.lastRigging = lastRiggingOf(person, riggingDaysOf(facts, parts.value()));
@@ -58,17 +96,18 @@ Result<SignOffView> SignOffPresenter::view(AirframeId airframe, PersonId person)
             practised.push_back(coupling.id);
     view.progress =
         progressOf(person, practised, learning.supervisedRiggings, learning.rounds, learning.seatingAnswers);
-    for (const SupervisedRigging& one : learning.supervisedRiggings) {
-        const auto record = std::ranges::find(facts.riggingRecords, one.record, &RiggingRecord::id);
-        if (one.learner == person && record != facts.riggingRecords.end())
-            view.supervised.push_back({one, record->begins.localDay()});
-    }
+    const auto named = m_records.namedInRiggings(airframe);
+    if (!named)
+        return named.problem();
+    view.supervised = supervisedOf(person, facts, learning, named.value());
     for (const EndedRigging& ended : endedRiggings(facts)) {
         const RecordId id = ended.record->id;
-        const bool isTold = std::ranges::any_of(
-            view.supervised, [id](const SupervisedRow& row) { return row.rigging.record == id; });
+        const bool isTold = std::ranges::any_of(view.supervised, [id](const SupervisedRow& row) {
+            return row.rigging.record == id && !row.back;
+        });
         if (!ended.isAbandoned() && !isTold && ended.record->origin == RecordOrigin::Rigging)
-            view.riggings.push_back({id, ended.record->begins.localDay(), peopleOf(ended)});
+            view.riggings.push_back(
+                {id, ended.record->begins.localDay(), peopleOf(ended), namedIn(id, named.value())});
     }
     std::ranges::stable_sort(view.riggings, std::ranges::greater{}, &RiggingChoice::day);
     for (const SignOff& signOff : learning.signOffs | std::views::reverse)
@@ -83,18 +122,25 @@ Outcome SignOffPresenter::add(PersonId learner, const SupervisedEntry& entry)
         SupervisedRigging{{}, *entry.record, learner, *entry.mentor, entry.note, {*entry.mentor, {}}}));
 }
 
+Outcome SignOffPresenter::takeBack(SupervisedId rigging, PersonId who, const std::string& reason)
+{
+    return keptOutcome(m_records.add(LearningTakenBack{{}, rigging, {}, who, reason, {who, {}}}));
+}
+
 Outcome SignOffPresenter::sign(AirframeId airframe, PersonId person, const SignOffEntry& entry)
 {
-    return keptOutcome(m_records.add(SignOff{{},
-                                             airframe,
-                                             person,
-                                             *entry.signer,
-                                             entry.kind,
-                                             *entry.day,
-                                             entry.months,
-                                             entry.monthsWithoutRigging,
-                                             entry.note,
-                                             {*entry.signer, {}}}));
+    return keptOutcome(m_records.add(
+        SignOff{{},
+                airframe,
+                person,
+                *entry.signer,
+                entry.kind,
+                *entry.day,
+                entry.months,
+                entry.monthsWithoutRigging,
+                entry.note,
+                entry.kind == SignOffKind::Signed ? std::optional{entry.askedFor} : std::nullopt,
+                {*entry.signer, {}}}));
 }
 
 } // namespace rig

@@ -13,7 +13,7 @@ struct SupervisedEntry
 {
     std::optional<RecordId> record;
     std::optional<PersonId> mentor;
-    std::string note;
+    std::string note; // what somebody did there whom the record does not name
 };
 
 struct SignOffEntry
@@ -24,6 +24,7 @@ struct SignOffEntry
     int months = kSignedForMonths;
     int monthsWithoutRigging = kMonthsWithoutRigging;
     std::string note;
+    AskedFor askedFor; // as it stood on the screen
 };
 
 // Facts -> how a learner stands on one airframe; what is signed -> facts. Knows no widget.
@@ -36,6 +37,7 @@ public:
     Result<SignOffView> view(AirframeId airframe, PersonId person) const;
     // Everything asked for is there.
     Outcome add(PersonId learner, const SupervisedEntry& entry);
+    Outcome takeBack(SupervisedId rigging, PersonId who, const std::string& reason);
     Outcome sign(AirframeId airframe, PersonId person, const SignOffEntry& entry);
 
 private:

@@ -3,7 +3,9 @@
 #include "app/widgets/choice_box.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/wrap_layout.h"
 #include "app/wording/formats.h"
+#include "app/wording/signing_words.h"
 #include "app/wording/study_words.h"
 #include "core/airframe/name_in.h"
 
@@ -30,6 +32,12 @@ std::vector<SomeId> tickedOf(const std::vector<std::pair<SomeId, QCheckBox*>>& b
     return ticked;
 }
 
+// A name on a button: an ampersand in it underlines nothing.
+QString withoutKey(QString name)
+{
+    return name.replace(QLatin1Char('&'), QLatin1String("&&"));
+}
+
 QVBoxLayout* pageLayout(QWidget* page)
 {
     auto* layout = new QVBoxLayout{page};
@@ -48,6 +56,10 @@ StudyPanel::StudyPanel(QWidget* parent) : QWidget{parent}
     m_stack->addWidget(makePlan());
     m_stack->addWidget(makeReading());
     m_stack->addWidget(makeResult());
+    m_stack->addWidget(makeLeft());
+    m_takenBack = labelOf({}, "body", "studyTakenBack");
+    m_takenBack->setTextFormat(Qt::RichText); // struck; the rest is escaped
+    layout->addWidget(m_takenBack);
     layout->addWidget(m_stack);
     layout->addStretch(1);
 }
@@ -84,7 +96,7 @@ QWidget* StudyPanel::makePlan()
     layout->addStretch(1);
     connect(m_repeats, &QSpinBox::valueChanged, this, &StudyPanel::showWanted);
     connect(m_begin, &QPushButton::clicked, this, [this] {
-        m_isPlanning = false;
+        m_isPlanning = m_isLeft = false;
         emit beginAsked(tickedCouplings(), tickedPersons(), m_repeats->value());
     });
     return page;
@@ -94,10 +106,44 @@ QWidget* StudyPanel::makeReading()
 {
     auto* page = new QWidget;
     auto* layout = pageLayout(page);
+    m_kept = labelOf({}, "label", "studyKept");
     m_progress = labelOf({}, "label", "studyProgress");
     m_next = labelOf({}, "section", "studyNext");
-    layout->addWidget(m_progress);
-    layout->addWidget(m_next);
+    for (QWidget* one :
+         std::initializer_list<QWidget*>{m_kept, m_progress, m_next, makeHandOver(), makeLeaves()})
+        layout->addWidget(one);
+    auto* buttons = new WrapLayout{10, false};
+    auto* leave = buttonOf(StudyWords::leave(), "leaveStudy");
+    buttons->addWidget(takeBackButton());
+    buttons->addWidget(leave);
+    layout->addLayout(buttons);
+    layout->addStretch(1);
+    connect(leave, &QPushButton::clicked, this, [this] {
+        m_isLeft = true;
+        m_begun.reset();
+        showLeft();
+        m_goOn->setFocus();
+    });
+    return page;
+}
+
+QWidget* StudyPanel::makeHandOver()
+{
+    m_handOver = new QWidget;
+    auto* layout = pageLayout(m_handOver);
+    m_handTo = labelOf({}, "body", "studyHandOver");
+    m_iAm = buttonOf({}, "studyIAm", "primary");
+    layout->addWidget(m_handTo);
+    layout->addWidget(m_iAm, 0, Qt::AlignLeft);
+    layout->addWidget(labelOf(StudyWords::handOverHint(), "soft"));
+    connect(m_iAm, &QPushButton::clicked, this, &StudyPanel::begin);
+    return m_handOver;
+}
+
+QWidget* StudyPanel::makeLeaves()
+{
+    m_reading = new QWidget;
+    auto* layout = pageLayout(m_reading);
     layout->addWidget(labelOf(StudyWords::nextHint(), "body"));
     QLabel* label = labelOf(StudyWords::gauge(), "label");
     m_gauge = new ChoiceBox{withoutMnemonic(StudyWords::gauge())};
@@ -111,15 +157,45 @@ QWidget* StudyPanel::makeReading()
     m_refused = labelOf({}, "problem", "studyRefused");
     m_refused->hide();
     layout->addWidget(m_refused);
-    layout->addStretch(1);
     connect(m_gauge, &QComboBox::activated, this, &StudyPanel::showLeaves);
     connect(m_leaves, &LeafRow::readingChosen, this, [this](const GaugeReading& reading) {
-        if (const auto gauge = m_gauge->chosen<GaugeId>(); gauge && m_view.next)
-            emit readingTaken(*m_view.next, *gauge, reading);
+        const auto gauge = m_gauge->chosen<GaugeId>();
+        if (!gauge || !isBegun())
+            return;
+        const StudyPlace place = *m_view.next; // another one stands there once this is kept
+        m_begun.reset();
+        emit readingTaken(place, *gauge, reading);
     });
     connect(m_leaves, &LeafRow::entryRefused, this,
             [this](const QString& sentence) { sayIn(m_refused, sentence); });
+    return m_reading;
+}
+
+QWidget* StudyPanel::makeLeft()
+{
+    auto* page = new QWidget;
+    auto* layout = pageLayout(page);
+    m_left = labelOf({}, "body", "studyLeft");
+    m_goOn = buttonOf(StudyWords::goOn(), "goOnStudy", "primary");
+    auto* another = buttonOf(StudyWords::beginAnother(), "insteadStudy");
+    layout->addWidget(m_left);
+    layout->addWidget(m_goOn, 0, Qt::AlignLeft);
+    layout->addWidget(another, 0, Qt::AlignLeft);
+    layout->addStretch(1);
+    connect(m_goOn, &QPushButton::clicked, this, [this] {
+        m_isLeft = false;
+        showReading();
+    });
+    connect(another, &QPushButton::clicked, this, &StudyPanel::plan);
     return page;
+}
+
+QPushButton* StudyPanel::takeBackButton()
+{
+    auto* button = buttonOf({}, "takeStudyBack");
+    m_takeBack.push_back(button);
+    connect(button, &QPushButton::clicked, this, &StudyPanel::takeBack);
+    return button;
 }
 
 QWidget* StudyPanel::makeResult()
@@ -135,15 +211,19 @@ QWidget* StudyPanel::makeResult()
     m_meaning = labelOf(StudyWords::meaning(), "soft");
     layout->addWidget(m_meaning);
     auto* another = buttonOf(StudyWords::beginAnother(), "anotherStudy");
+    layout->addWidget(takeBackButton(), 0, Qt::AlignLeft);
     layout->addWidget(another, 0, Qt::AlignLeft);
     layout->addStretch(1);
-    connect(another, &QPushButton::clicked, this, [this] {
-        m_isPlanning = true;
-        showPlan();
-        if (!m_couplings.empty())
-            m_couplings.front().second->setFocus();
-    });
+    connect(another, &QPushButton::clicked, this, &StudyPanel::plan);
     return page;
+}
+
+void StudyPanel::plan()
+{
+    m_isPlanning = true;
+    showPlan();
+    if (!m_couplings.empty())
+        m_couplings.front().second->setFocus();
 }
 
 void StudyPanel::setLook(const Look& look)
@@ -153,20 +233,60 @@ void StudyPanel::setLook(const Look& look)
 
 void StudyPanel::forget()
 {
-    m_isPlanning = false;
+    m_isPlanning = m_isLeft = false;
+    m_begun.reset();
     m_view = {};
+    sayIn(m_kept, {});
     m_gauge->setCurrentIndex(0);
     m_leaves->clearTyped();
 }
 
 void StudyPanel::display(const StudyView& view)
 {
+    if (view.result.read < m_view.result.read)
+        sayIn(m_kept, SigningWords::takenBackNow());
     m_view = view;
-    if (view.next)
-        return showReading();
-    if (view.study && !m_isPlanning)
+    showLast();
+    if (m_isPlanning || !view.study)
+        return showPlan();
+    if (!view.next)
         return showResult();
-    showPlan();
+    m_isLeft ? showLeft() : showReading();
+}
+
+// What was read is told to nobody before everything is read.
+void StudyPanel::showLast()
+{
+    for (QPushButton* button : m_takeBack) {
+        button->setVisible(m_view.last.has_value());
+        if (m_view.last)
+            button->setText(StudyWords::takeLastBack(withoutKey(nameOf(m_view.last->person)),
+                                                     withoutKey(nameOf(m_view.last->coupling))));
+    }
+    QStringList rows;
+    for (const auto& [reading, back] : m_view.takenBack) {
+        const QString what = StudyWords::oneReading(nameOf(reading.coupling), nameOf(reading.person));
+        rows << SigningWords::takenBack(QStringLiteral("<s>%1</s>").arg(what.toHtmlEscaped()),
+                                        nameOf(back.person).toHtmlEscaped(),
+                                        QString::fromStdString(back.reason).toHtmlEscaped());
+    }
+    sayIn(m_takenBack, rows.join(QStringLiteral("<br>")));
+}
+
+void StudyPanel::takeBack()
+{
+    if (const auto last = m_view.last)
+        emit takeBackAsked(*last, StudyWords::oneReading(nameOf(last->coupling), nameOf(last->person)));
+}
+
+QString StudyPanel::nameOf(PersonId person) const
+{
+    return QString::fromStdString(nameIn(m_view.persons, person));
+}
+
+QString StudyPanel::nameOf(CouplingId coupling) const
+{
+    return QString::fromStdString(nameIn(m_view.couplings, coupling));
 }
 
 void StudyPanel::showPlan()
@@ -182,8 +302,7 @@ void StudyPanel::showPlan()
             delete box;
         boxes.clear();
         for (const auto& thing : things) {
-            auto* box = new QCheckBox{
-                QString::fromStdString(thing.name).replace(QLatin1String{"&"}, QLatin1String{"&&"})};
+            auto* box = new QCheckBox{withoutKey(QString::fromStdString(thing.name))};
             box->setObjectName(QLatin1String(name) + QString::number(boxes.size()));
             connect(box, &QCheckBox::toggled, this, &StudyPanel::showWanted);
             layout->addWidget(box);
@@ -192,6 +311,15 @@ void StudyPanel::showPlan()
     };
     fill(m_couplings, m_couplingBoxes, m_view.couplings, "studyCoupling");
     fill(m_persons, m_personBoxes, m_view.persons, "studyPerson");
+    // The ticks were made after what stands below them.
+    std::vector<QWidget*> chain;
+    for (const auto& [id, box] : m_couplings)
+        chain.push_back(box);
+    for (const auto& [id, box] : m_persons)
+        chain.push_back(box);
+    chain.insert(chain.end(), {m_repeats, m_begin});
+    for (std::size_t i = 1; i < chain.size(); ++i)
+        setTabOrder(chain[i - 1], chain[i]);
     showWanted();
     m_stack->setCurrentIndex(0);
 }
@@ -219,15 +347,60 @@ void StudyPanel::showWanted()
 void StudyPanel::showReading()
 {
     m_progress->setText(StudyWords::progress(m_view.result.read + 1, m_view.result.wanted));
-    m_next->setText(
-        StudyWords::next(QString::fromStdString(nameIn(m_view.persons, m_view.next->person)),
-                         QString::fromStdString(nameIn(m_view.couplings, m_view.next->coupling))));
+    const QString person = nameOf(m_view.next->person);
+    m_next->setText(StudyWords::next(person, nameOf(m_view.next->coupling)));
+    m_handTo->setText(StudyWords::handOver(person));
+    m_iAm->setText(StudyWords::iAm(withoutKey(person)));
     const auto gauge = m_gauge->chosen<GaugeId>();
     m_gauge->fill(StudyWords::chooseGauge(), m_view.gauges);
     m_gauge->choose(gauge);
     sayIn(m_refused, {});
     showLeaves();
+    // Whatever is pressed next must not be the hand-over by itself.
+    const bool isOwn = holdsFocus(*this);
     m_stack->setCurrentIndex(1);
+    m_handOver->setVisible(!isBegun());
+    m_reading->setVisible(isBegun());
+    if (isBegun())
+        return;
+    m_leaves->clearTyped();
+    m_isSeen = false;
+    update();
+    if (isOwn)
+        setFocus();
+}
+
+void StudyPanel::begin()
+{
+    if (!m_isSeen || !m_view.next)
+        return;
+    m_begun = m_view.next->id;
+    sayIn(m_kept, {});
+    showReading();
+    m_gauge->chosen<GaugeId>() ? m_leaves->setFocus() : m_gauge->setFocus();
+}
+
+void StudyPanel::showLeft()
+{
+    m_left->setText(StudyWords::left(m_view.result.read, m_view.result.wanted));
+    m_stack->setCurrentIndex(3);
+}
+
+void StudyPanel::showKept(const StudyPlace& place)
+{
+    sayIn(m_kept, StudyWords::keptAt(nameOf(place.person), m_view.result.read, m_view.result.wanted));
+}
+
+void StudyPanel::hideEvent(QHideEvent* event)
+{
+    if (!event->spontaneous())
+        m_begun.reset(); // whoever comes back says anew who reads
+    QWidget::hideEvent(event);
+}
+
+void StudyPanel::paintEvent(QPaintEvent*)
+{
+    m_isSeen = true;
 }
 
 void StudyPanel::showLeaves()
@@ -273,7 +446,7 @@ void StudyPanel::showResult()
 
 bool StudyPanel::takeKey(QKeyEvent* event)
 {
-    return m_stack->currentIndex() == 1 && m_leaves->isEnabled() && m_leaves->takeKey(event);
+    return m_stack->currentIndex() == 1 && isBegun() && m_leaves->isEnabled() && m_leaves->takeKey(event);
 }
 
 } // namespace rig

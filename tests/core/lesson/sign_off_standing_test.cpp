@@ -42,6 +42,8 @@ TEST(SignOffStanding, ExpiresAfterTwelveMonthsOrThreeWithoutARigging)
     EXPECT_TRUE(rested.byLayoff);
     EXPECT_EQ(rested.expires, Day{2026y / August / 1});
     EXPECT_EQ(on(Day{2026y / September / 1}, Day{2026y / June / 20}).state, SignOffState::Signed);
+    EXPECT_EQ(on(Day{2026y / June / 15}, Day{2026y / March / 10}).expires, Day{2026y / June / 10})
+        << "from the last rigging, also one before the signing: to sign is not to rig";
     const SignOffStanding old = on(Day{2027y / May / 1}, Day{2027y / April / 30});
     EXPECT_EQ(old.state, SignOffState::Expired);
     EXPECT_FALSE(old.byLayoff);
@@ -82,17 +84,17 @@ TEST(LearnerProgress, AsksForThreeSupervisedRiggingsAndNoMissOnAnyCoupling)
     LearnerProgress progress = progressOf(kLearner, couplings, supervised, rounds, answers);
     EXPECT_EQ(progress.supervised, 2) << "one rigging told twice is one";
     EXPECT_EQ(progress.notPractised, std::vector{couplings[1]});
-    EXPECT_FALSE(progress.isAsAskedFor());
+    EXPECT_FALSE(progress.askedFor().isMet());
 
     supervised.back().record = madeId<RecordId>(3);
     supervised.push_back(supervised.back());
     supervised.back().record = madeId<RecordId>(2);
     answers[1].coupling = couplings[1];
-    EXPECT_TRUE(progressOf(kLearner, couplings, supervised, rounds, answers).isAsAskedFor());
-    EXPECT_FALSE(progressOf(kSigner, couplings, supervised, rounds, answers).isAsAskedFor());
+    EXPECT_TRUE(progressOf(kLearner, couplings, supervised, rounds, answers).askedFor().isMet());
+    EXPECT_FALSE(progressOf(kSigner, couplings, supervised, rounds, answers).askedFor().isMet());
 
     answers[1].said = SeatingCall::Locked;
     progress = progressOf(kLearner, couplings, supervised, rounds, answers);
     EXPECT_EQ(progress.missedLastRound, std::vector{couplings[1]});
-    EXPECT_FALSE(progress.isAsAskedFor());
+    EXPECT_FALSE(progress.askedFor().isMet());
 }

@@ -25,6 +25,15 @@ protected:
 
     RecordId rigged(Day day, PersonId leader, RecordOrigin origin = RecordOrigin::Rigging)
     {
+        RecordClose close;
+        close.record = begun(day, leader, origin);
+        close.closing = Closing::Complete;
+        facts.closings.push_back(close);
+        return close.record;
+    }
+
+    RecordId begun(Day day, PersonId leader, RecordOrigin origin = RecordOrigin::Rigging)
+    {
         RiggingRecord record;
         record.id = madeId<RecordId>(static_cast<int>(facts.riggingRecords.size()) + 100);
         record.origin = origin;
@@ -106,13 +115,33 @@ TEST_F(PersonsOnAnAirframe, RigNeitherByARecheckNorByWhatWasAbandoned)
 {
     rigged(on(2026, 4, 1), learner, RecordOrigin::Recheck);
     RecordClose left;
-    left.record = rigged(on(2026, 4, 2), learner);
+    left.record = begun(on(2026, 4, 2), learner);
     left.closing = Closing::Abandoned;
     facts.closings.push_back(left);
     EXPECT_FALSE(lastRiggingOf(learner, riggingDaysOf(facts, parts)));
     RecordClose close;
-    close.record = rigged(on(2026, 4, 3), owner);
+    close.record = begun(on(2026, 4, 3), owner);
     close.second = learner;
     facts.closings.push_back(close);
     EXPECT_EQ(lastRiggingOf(learner, riggingDaysOf(facts, parts)), on(2026, 4, 3));
+}
+
+TEST_F(PersonsOnAnAirframe, DoNotRigByARecordThatWasLeftOpenOrByATable)
+{
+    signedOff(on(2026, 4, 1));
+    begun(on(2026, 6, 1), learner);
+    rigged(on(2026, 6, 2), learner, RecordOrigin::ImportedTable);
+    EXPECT_FALSE(lastRiggingOf(learner, riggingDaysOf(facts, parts)));
+    EXPECT_EQ(standingsOn(on(2026, 7, 15)).at(learner).state, SignOffState::Expired);
+}
+
+TEST_F(PersonsOnAnAirframe, RestFromTheirLastRiggingAndNotFromTheSigning)
+{
+    rigged(on(2026, 2, 10), learner);
+    signedOff(on(2026, 4, 1));
+    EXPECT_EQ(standingsOn(on(2026, 4, 2)).at(learner).expires, on(2026, 5, 10));
+    EXPECT_EQ(standingsOn(on(2026, 5, 10)).at(learner).state, SignOffState::Expired);
+    rigged(on(2026, 4, 20), learner);
+    EXPECT_EQ(standingsOn(on(2026, 5, 10)).at(learner).expires, on(2026, 7, 20));
+    EXPECT_EQ(standingsOn(on(2026, 4, 2)).at(learner).expires, on(2026, 5, 10)) << "as it stood on that day";
 }
