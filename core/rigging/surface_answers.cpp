@@ -12,13 +12,25 @@ bool isOneMatter(SurfaceCheckKind one, SurfaceCheckKind other)
     return one == other || (isOfSense(one) && isOfSense(other));
 }
 
+// Then somebody has had it in hand, and what was tried before says nothing of how it is now; of what could
+// not be seen nobody had to touch anything.
+bool askedOfANo(const RecordContent& content, const Question& question)
+{
+    const SurfaceCheck* last = nullptr;
+    for (const SurfaceCheck& check : content.surfaceChecks)
+        if (check.surface == question.surface && check.kind == question.surfaceCheck &&
+            savedBefore(check, question))
+            last = &check;
+    return last && last->answer == Answer::No;
+}
+
 // It has to be tried anew.
 bool wasFoundOutSince(const RecordContent& content, const SurfaceCheck& check)
 {
-    return std::ranges::any_of(content.questions, [&check](const QuestionStory& story) {
-        return story.question.surface == check.surface && story.question.surfaceCheck &&
-               isOneMatter(*story.question.surfaceCheck, check.kind) && !story.isOpen() &&
-               savedBefore(check, *story.resolution);
+    return std::ranges::any_of(content.questions, [&](const QuestionStory& story) {
+        return story.question.surface == check.surface && story.question.surfaceCheck && !story.isOpen() &&
+               savedBefore(check, *story.resolution) &&
+               (isOneMatter(*story.question.surfaceCheck, check.kind) || askedOfANo(content, story.question));
     });
 }
 

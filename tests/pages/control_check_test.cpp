@@ -237,6 +237,16 @@ TEST_F(ControlCheck, AnotherNoStopsItsOwnSurfaceOnly)
     EXPECT_TRUE(sheet(right).asked());
 }
 
+TEST_F(ControlCheck, NothingTriedOnAStoppedSurfaceStaysOnceItsQuestionIsClosed)
+{
+    answer(left, SurfaceCheckKind::HeldOneWay);
+    answer(right, SurfaceCheckKind::HeldOneWay);
+    answer(left, SurfaceCheckKind::Freedom, Answer::No);
+    resolve(questions().front().question);
+    EXPECT_TRUE(sheet(left).progress.answers.empty()) << "somebody has had it in hand";
+    EXPECT_TRUE(sheet(right).progress.answers.contains(SurfaceCheckKind::HeldOneWay));
+}
+
 TEST_F(ControlCheck, CannotSeeOpensAQuestionAndTheOthersAreStillTried)
 {
     answer(left, SurfaceCheckKind::HeldOneWay, Answer::CannotSee);
