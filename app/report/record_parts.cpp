@@ -1,5 +1,6 @@
 #include "app/report/record_parts.h"
 
+#include "app/wording/question_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/rigged_words.h"
 
@@ -27,9 +28,12 @@ Cell Sheet::outcomeCell(const SummaryQuestion& one) const
     if (one.resolution->answered)
         return {said(RecordWords::answer(RiggedWords::answer(*one.resolution->answered),
                                          textOf(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
-    return {said(RecordWords::found(textOf(one.resolution->found))),
-            said(RecordWords::done(textOf(one.resolution->done))),
-            softly(RecordWords::decided(textOf(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
+    Cell cell{said(RecordWords::found(textOf(one.resolution->found))),
+              said(RecordWords::done(textOf(one.resolution->done))),
+              softly(RecordWords::decided(textOf(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
+    if (one.isOwnDecision)
+        cell.push_back(said(QuestionWords::ownFinding(textOf(one.resolvedBy))));
+    return cell;
 }
 
 Cell Sheet::questionCell(const SummaryQuestion& one) const

@@ -47,6 +47,8 @@ void addIndependence(record::Sheet& sheet)
     const Independence& found = sheet.summary().secondName;
     for (const Side side : found.connected)
         sheet.add(ParagraphBlock{ConnectedWords::nobodyIndependent(side, second), Role::Ink, true});
+    if (sheet.summary().didNoSecondLook)
+        sheet.add(ParagraphBlock{ConnectedWords::didNoSecondLook(second), Role::Ink, true});
     if (found.connected.empty() && !found.unknown.empty())
         sheet.addText(ConnectedWords::notKnownWhetherIndependent(second));
 }

@@ -114,7 +114,7 @@ void addTop(const Source& source, Writing& out)
     facts.add(ReviewReportWords::measuredBy(), listed(personsOf(source), ReviewReportWords::nobody()));
     facts.add(ReviewReportWords::measuredWith(), listed(gaugesOf(source), ReviewReportWords::nothing()));
     facts.write(out);
-    if (const QString closed = ReviewWords::closedToSecond(review); !closed.isEmpty())
+    if (const QString closed = ReviewWords::closedToSecond(review.closedToSecond); !closed.isEmpty())
         out.blocks.emplace_back(ParagraphBlock{closed, Role::Ink, true, false});
     addText(out, ReviewReportWords::whatThisIs());
     if (review.counts.readings == 0)

@@ -5,6 +5,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 
+#include <algorithm>
 #include <cmath>
 
 namespace rig {
@@ -25,6 +26,8 @@ void MarkRow::show(MarkShape shape, Role role, const QString& title, const QStri
     setAccessibleName(title);
     setAccessibleDescription(detail);
     setToolTip(title + QLatin1Char('\n') + detail);
+    if (m_wraps)
+        updateGeometry();
     update();
 }
 
@@ -39,6 +42,37 @@ QSize MarkRow::sizeHint() const
 {
     return {static_cast<int>(240 * m_look.fonts.scale),
             static_cast<int>(std::lround(50 * m_look.fonts.scale))};
+}
+
+void MarkRow::setWraps()
+{
+    m_wraps = true;
+    QSizePolicy policy = sizePolicy();
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+}
+
+double MarkRow::textLeft() const
+{
+    return 38 * m_look.fonts.scale; // the mark, and room around it
+}
+
+// Of one line the height that it always had.
+double MarkRow::linesHigh(const QString& text, const QFont& font, double width) const
+{
+    if (!m_wraps)
+        return 20 * m_look.fonts.scale;
+    const QRectF room{0, 0, width, 10'000};
+    return std::max(20 * m_look.fonts.scale,
+                    QFontMetricsF{font}.boundingRect(room, Qt::TextWordWrap, text).height());
+}
+
+int MarkRow::heightForWidth(int width) const
+{
+    const double room = width - textLeft() - 8;
+    const double lines = linesHigh(m_title, fontOf(m_look.fonts.body(), Weight::SemiBold), room) +
+                         linesHigh(m_detail, fontOf(m_look.fonts.small()), room);
+    return std::max(sizeHint().height(), static_cast<int>(std::ceil(lines + 10 * m_look.fonts.scale)));
 }
 
 QSize MarkRow::minimumSizeHint() const
@@ -74,19 +108,22 @@ void MarkRow::paintEvent(QPaintEvent*)
     const QRectF mark{12 * scale, (height() - side) / 2, side, side};
     paintMark(painter, m_shape, m_role, mark, m_look.theme);
 
-    const double left = mark.right() + 10 * scale;
+    const double left = textLeft();
     const double width = this->width() - left - 8;
     const auto line = [&](const QString& text, const QFont& font, Role role, double top) {
         painter.setFont(font);
         painter.setPen(m_look.theme.color(role));
+        const double high = linesHigh(text, font, width);
         const QString fitting =
-            painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(width));
-        painter.drawText(QRectF{left, top, width, 20 * scale}, Qt::AlignLeft | Qt::AlignVCenter, fitting);
+            m_wraps ? text : painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(width));
+        painter.drawText(QRectF{left, top, width, high},
+                         Qt::AlignLeft | Qt::AlignVCenter | (m_wraps ? Qt::TextWordWrap : 0), fitting);
+        return top + high;
     };
     const Weight weight = isChecked() ? Weight::SemiBold : Weight::Medium;
     const double top = m_detail.isEmpty() ? (height() - 20 * scale) / 2 : 5 * scale;
-    line(m_title, fontOf(m_look.fonts.body(), weight), Role::Ink, top);
-    line(m_detail, fontOf(m_look.fonts.small()), Role::InkSoft, 25 * scale);
+    const double below = line(m_title, fontOf(m_look.fonts.body(), weight), Role::Ink, top);
+    line(m_detail, fontOf(m_look.fonts.small()), Role::InkSoft, below);
 }
 
 } // namespace rig

@@ -33,6 +33,8 @@ MarkRow* RowList::row(std::size_t index)
         const int at = static_cast<int>(m_rows.size());
         one->setObjectName(m_name + QString::number(at));
         one->setLook(m_look);
+        if (m_wraps)
+            one->setWraps();
         one->installEventFilter(this);
         connect(one, &MarkRow::clicked, this, [this, at] { chooseByUser(at); });
         m_layout->addWidget(one);

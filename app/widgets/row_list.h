@@ -37,6 +37,7 @@ public:
     RowList(const char* name, const QString& accessibleName, QWidget* parent = nullptr);
 
     void setLook(const Look& look);
+    void setWraps() { m_wraps = true; } // before the first row: nothing of them is cut
     // Keeps the chosen place where it can.
     void display(const std::vector<RowText>& rows);
     void choose(int index);
@@ -58,6 +59,7 @@ private:
     void chooseByUser(int index);
 
     Look m_look;
+    bool m_wraps = false;
     QString m_name;
     QVBoxLayout* m_layout = nullptr;
     std::vector<MarkRow*> m_rows;

@@ -391,13 +391,37 @@ void MainWindow::nameAirframes()
         const auto record = m_session->records().openRecord(airframe.id);
         if (record && record.value())
             choice = WindowWords::openRecordMark(choice);
-        const auto questions = m_session->records().questions(airframe.id);
-        const std::size_t open = questions ? openAmong(questions.value()).size() : 0;
+        const std::size_t open = openQuestionsOf(airframe.id);
         if (open > 0)
             choice = WindowWords::openQuestionsMark(choice, static_cast<int>(open));
         choices << choice;
     }
     m_bar->nameAirframes(choices);
+}
+
+// Of the airframe that is seen as beside it: what is kept back from the second person is not counted either.
+std::size_t MainWindow::openQuestionsOf(AirframeId airframe) const
+{
+    if (m_airframe == airframe) {
+        const auto open = openQuestions(airframe);
+        return open ? open.value().size() : 0;
+    }
+    const auto questions = m_session->records().questions(airframe);
+    return questions ? openAmong(questions.value()).size() : 0;
+}
+
+Result<std::vector<OpenQuestion>> MainWindow::openQuestions(AirframeId airframe) const
+{
+    QuestionsPresenter presenter{m_session->records()};
+    presenter.setBlind(isBlind());
+    return presenter.open(airframe);
+}
+
+// Whichever page is seen: the second person may have gone there.
+bool MainWindow::isBlind() const
+{
+    const Page* rigged = m_pages[static_cast<std::size_t>(Moments::RiggedToday)];
+    return rigged && rigged->isBlind();
 }
 
 void MainWindow::readQuestions()
@@ -408,14 +432,12 @@ void MainWindow::readQuestions()
         m_questionBar->hide();
         return;
     }
-    const auto open = QuestionsPresenter{m_session->records()}.open(airframe->id);
+    const auto open = openQuestions(airframe->id);
     if (!open) {
         showProblem(ProblemWords::sentence(open.problem(), {}));
         return;
     }
-    const auto* now = qobject_cast<Page*>(m_stack->currentWidget());
-    m_questionBar->display(QString::fromStdString(airframe->registration), open.value(),
-                           now && now->isBlind());
+    m_questionBar->display(QString::fromStdString(airframe->registration), open.value(), isBlind());
 }
 
 void MainWindow::chooseFirstAirframe()
@@ -473,6 +495,8 @@ void MainWindow::showPage(Page* next)
 
 void MainWindow::refreshPage()
 {
+    if (m_questions)
+        m_questions->setBlind(isBlind());
     if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()))
         now->showAirframe(m_airframe);
     readQuestions();

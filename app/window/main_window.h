@@ -2,6 +2,7 @@
 
 #include "app/pages/page.h"
 #include "app/pages/period_choice.h"
+#include "app/pages/questions/questions_view.h"
 #include "app/window/session.h"
 #include "app/window/top_bar.h"
 
@@ -72,6 +73,9 @@ private:
     void readQuestions();
     void leaveQuestions();
     void showPage(Page* next);
+    bool isBlind() const;
+    Result<std::vector<OpenQuestion>> openQuestions(AirframeId airframe) const;
+    std::size_t openQuestionsOf(AirframeId airframe) const;
     void refreshPage();
     void chooseFirstAirframe();
     void askNewFile();

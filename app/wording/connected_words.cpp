@@ -147,6 +147,11 @@ QString ConnectedWords::nobodyIndependent(Side side, const QString& name)
         .arg(name);
 }
 
+QString ConnectedWords::didNoSecondLook(const QString& name)
+{
+    return tr("%1, the second name, did no second look at any joint of this record.").arg(name);
+}
+
 QString ConnectedWords::notKnownWhetherIndependent(const QString& name)
 {
     return tr("Whether %1, the second name, is independent is not known: it was not said for every side who "

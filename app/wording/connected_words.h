@@ -43,6 +43,7 @@ public:
     static QString nobodySaidAtAll();
     static QString whoIsNotKnown(Side side);
     static QString nobodyIndependent(Side side, const QString& name);
+    static QString didNoSecondLook(const QString& name);
     static QString notKnownWhetherIndependent(const QString& name);
     static QString secondConnectedIt(const QString& name);
 };

@@ -191,6 +191,11 @@ QString QuestionWords::closedBy(const QString& person, const QString& moment, co
                : tr("Closed on %2: decided by %1, entered by %3.").arg(person, moment, enteredBy);
 }
 
+QString QuestionWords::ownFinding(const QString& person)
+{
+    return tr("%1 had found this too: nobody else decided what it was.").arg(person);
+}
+
 QString QuestionWords::foundLabel() { return tr("What was found"); }
 QString QuestionWords::doneLabel() { return tr("What was done"); }
 
@@ -228,9 +233,10 @@ QString QuestionWords::willStartAgain(const QString& coupling)
 
 QString QuestionWords::willTryAgain(const QString& surface)
 {
-    return tr("After closing it, answer the control check of %1 again: the answer from before no longer "
-              "counts. Where it moved otherwise than expected, every joint of its circuit starts at the look "
-              "again, for both persons.")
+    return tr("After closing it, answer the control check of %1 again: what was answered “no” or could not "
+              "be "
+              "seen, and after a “no” all of it. Where it moved otherwise than expected, every joint of its "
+              "circuit starts at the look again, for both persons.")
         .arg(surface);
 }
 

@@ -56,6 +56,8 @@ public:
     static QString statedOnPaper(const QString& person, const QString& day, const QString& typed);
     static QString inRecord(const QString& moment, bool isOpen);
     static QString closedBy(const QString& person, const QString& moment, const QString& enteredBy);
+    // Where it was decided, or is about to be, by whoever had found it.
+    static QString ownFinding(const QString& person);
     static QString foundLabel();
     static QString doneLabel();
     static QString called(const QString& check, const QString& movement);

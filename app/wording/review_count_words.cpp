@@ -57,14 +57,14 @@ QString ReviewWords::riggingsIn(const ReviewPeriod& period, int riggings)
                             : tr("Up to the first annual: %Ln rigging(s).", nullptr, riggings);
 }
 
-QString ReviewWords::closedToSecond(const AirframeReview& review)
+QString ReviewWords::closedToSecond(const std::vector<std::string>& couplings)
 {
     QStringList names;
-    for (const std::string& name : review.closedToSecond)
+    for (const std::string& name : couplings)
         names << QString::fromStdString(name);
     if (names.isEmpty())
         return {};
-    return tr("The first person's reading is hidden here: %1. The second person works without seeing it. It "
+    return tr("What the first person found is hidden here: %1. The second person works without seeing it. It "
               "is shown when they have kept a reading of their own, or have looked and pulled without one.",
               "couplings")
         .arg(names.join(tr(", ", "between couplings")));

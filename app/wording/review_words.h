@@ -25,7 +25,7 @@ public:
     static QString title(const ReviewPeriod& period);  // "Before the annual of 20 February 2027"
     static QString period(const ReviewPeriod& period); // "Since the last annual, 20 February 2026 to …"
     // Which readings of today are kept back, why, and how they open; empty where none is.
-    static QString closedToSecond(const AirframeReview& review);
+    static QString closedToSecond(const std::vector<std::string>& couplings);
     static QString counted(const AirframeReview& review); // "Since the last annual: 48 riggings, …"
 
     // What stands out, as a phrase in the middle of a sentence: "the gap has been growing since about rigging

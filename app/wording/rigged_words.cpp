@@ -621,6 +621,27 @@ QString RiggedWords::secondOptional(bool isHidden)
     return tr("A reading of your own is welcome and not required. Nothing of the first person's is shown.");
 }
 
+QString RiggedWords::passedOver(const QStringList& couplings)
+{
+    return tr("Left out, because it is stopped: %1. Nobody works on there before its question is closed.",
+              "one or more couplings")
+        .arg(couplings.join(tr(", ", "between couplings")));
+}
+
+QString RiggedWords::keptBack(const QString& coupling)
+{
+    return tr("The second inspection is under way. What the first person found at %1 is shown again when the "
+              "second person is done here or has kept a reading of their own.")
+        .arg(coupling);
+}
+
+QString RiggedWords::secondIsHalfWay(const QString& coupling)
+{
+    return tr("The second inspection of %1 is under way and hides what the first person found. Finish it, or "
+              "break it off with Esc: that is kept as an interruption. Then the first person can go on here.")
+        .arg(coupling);
+}
+
 QString RiggedWords::notSeenHere(CheckKind kind)
 {
     switch (kind) {

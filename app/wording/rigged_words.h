@@ -163,6 +163,10 @@ public:
     static QString lastTwelve();
     static QString secondBlind();
     static QString secondOptional(bool isHidden);
+    static QString passedOver(const QStringList& couplings); // stopped ones
+    // Why the first person's turn is not shown; half way, where the first person's work waits too.
+    static QString keptBack(const QString& coupling);
+    static QString secondIsHalfWay(const QString& coupling);
     static QString notSeenHere(CheckKind kind);
     static QString looked(CheckKind kind, Answer answer); // once it is seen or felt
     static QString showLook();

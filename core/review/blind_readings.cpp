@@ -17,16 +17,29 @@ bool isFirstReadingOf(const Reading& reading, CouplingId coupling)
 bool isClosed(const RecordContent& content, const Coupling& coupling,
               std::span<const QuestionStory> questions)
 {
-    const auto isOfIt = [&coupling](const Reading& one) { return isFirstReadingOf(one, coupling.id); };
-    if (stopAmong(questions, coupling.id) || std::ranges::none_of(content.readings, isOfIt))
-        return false;
     const CouplingFlow first = flowOf(content, coupling, Turn::First);
+    const bool isAnythingFound = first.begun || first.interrupted || first.last;
+    if (stopAmong(questions, coupling.id) || !isAnythingFound)
+        return false;
     const CouplingFlow second = flowOf(content, coupling, Turn::Second);
     const bool isDue = first.isDone() || second.begun;
     return isDue && !second.last && !second.isDone();
 }
 
+bool isSecondBegun(const RecordContent& content)
+{
+    const auto isOfSecond = [](const auto& fact) { return fact.turn == Turn::Second; };
+    return std::ranges::any_of(content.checks, isOfSecond) ||
+           std::ranges::any_of(content.readings, isOfSecond);
+}
+
 } // namespace
+
+bool tellsWhatIsClosed(const Question& question, std::span<const CouplingId> closed)
+{
+    return question.kind == QuestionKind::CannotSee && question.coupling &&
+           std::ranges::find(closed, *question.coupling) != closed.end();
+}
 
 std::vector<CouplingId> closedToTheSecond(const RecordContent& content,
                                           std::span<const QuestionStory> questions,
@@ -49,8 +62,15 @@ AirframeFacts withoutWhatIsClosed(AirframeFacts facts, const RecordContent& cont
                std::ranges::any_of(closed,
                                    [&kept](CouplingId one) { return isFirstReadingOf(kept.reading, one); });
     });
+    const auto isClosed = [&closed](const std::optional<CouplingId>& one) {
+        return one && std::ranges::find(closed, *one) != closed.end();
+    };
+    std::erase_if(facts.questions, [&](const QuestionStory& story) {
+        return isSecondBegun(content) && story.question.record == content.record.id &&
+               tellsWhatIsClosed(story.question, closed);
+    });
     std::erase_if(facts.jointPlays, [&](const JointPlay& play) {
-        return play.record == content.record.id && std::ranges::find(closed, play.coupling) != closed.end();
+        return play.record == content.record.id && isClosed(play.coupling);
     });
     facts.closedToSecond = std::move(closed);
     return facts;

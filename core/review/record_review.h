@@ -90,6 +90,8 @@ struct OpenItem
     bool isSlip = false;                 // for OutsideReading: it was taken back, and the stop stays
 
     bool blocks() const { return kind != OpenItemKind::NotJudged && kind != OpenItemKind::CannotTell; }
+    // What one person found, and no stop: the other is to find it for themselves.
+    bool isAFinding() const { return !blocks() || kind == OpenItemKind::NotSeen; }
 };
 
 struct RecordReview

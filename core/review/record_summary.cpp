@@ -8,6 +8,8 @@
 #include "core/review/whole_check.h"
 #include "core/rigging/at_the_close.h"
 #include "core/rigging/counts_as.h"
+#include "core/rigging/joint_stop.h"
+#include "core/rigging/rigging_session.h"
 #include "core/rigging/surface_answers.h"
 
 #include <algorithm>
@@ -174,6 +176,10 @@ private:
         }
         if (m_content.close && m_content.close->second)
             summary.secondName = independenceOf(*m_content.close->second, sides, m_content.connected);
+        if (m_content.close && m_content.close->second) {
+            const std::vector<PersonId> seconds = secondPersonsIn(m_content);
+            summary.didNoSecondLook = std::ranges::find(seconds, *m_content.close->second) == seconds.end();
+        }
     }
 
     // Those whose look or pull counts as the second person's, though they connected the joint.
@@ -266,6 +272,7 @@ private:
         sum.question = story.question;
         sum.place = m_facts.placeOf(story.question);
         sum.resolution = story.resolution;
+        sum.isOwnDecision = isOwnDecision(story, m_content.readings);
         if (story.resolution)
             sum.resolvedBy = m_facts.nameOf(story.resolution->person);
         return sum;
@@ -323,7 +330,8 @@ AnswerStanding standingOf(const Check& check, const RecordContent& content)
 
 namespace {
 
-// Everybody who led it, connected, looked or closed, in the order of the list of people.
+// Everybody who led it, connected, looked, measured, tried a surface or closed, in the order of the list of
+// people.
 std::vector<SummaryStanding> standingsIn(const AirframeFacts& facts, const RecordContent& content,
                                          const PersonStandings& people)
 {
@@ -336,6 +344,10 @@ std::vector<SummaryStanding> standingsIn(const AirframeFacts& facts, const Recor
         named.insert(one.persons.begin(), one.persons.end());
     for (const Check& check : content.checks)
         named.insert(check.person);
+    for (const Reading& reading : content.readings)
+        named.insert(reading.person);
+    for (const SurfaceCheck& check : content.surfaceChecks)
+        named.insert({check.person, check.cockpit});
     std::vector<SummaryStanding> standings;
     for (const Person& person : facts.persons)
         if (const auto found = people.find(person.id); found != people.end() && named.contains(person.id))

@@ -60,6 +60,7 @@ struct SummaryQuestion
     std::string place; // coupling, surface or gauge; empty for the whole record
     std::optional<Resolution> resolution;
     std::string resolvedBy;
+    bool isOwnDecision = false; // by whoever had found it
 };
 
 struct SummaryPlay
@@ -144,6 +145,7 @@ struct RecordSummary
     std::string second;
     std::vector<SummaryConnected> connected; // each side that a joint stands on
     Independence secondName;                 // of the second name of the close; nothing without one
+    bool didNoSecondLook = false;            // that person, at any joint
     std::vector<SummaryCoupling> couplings;
     std::vector<SummarySurface> surfaces;
     StoodBefore stood;            // how long the airframe had, when it began

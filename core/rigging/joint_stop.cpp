@@ -1,5 +1,7 @@
 #include "core/rigging/joint_stop.h"
 
+#include <algorithm>
+
 namespace rig {
 
 std::optional<JointStop> stopAmong(std::span<const QuestionStory> questions, CouplingId coupling)
@@ -20,6 +22,35 @@ std::optional<JointStop> stopAmong(std::span<const QuestionStory> questions, Cou
 bool mayMeasureAsFound(const JointStop& stop)
 {
     return stop.saidNo && *stop.saidNo != CheckKind::BallInSocket && *stop.saidNo != CheckKind::Secured;
+}
+
+std::optional<PersonId> finderOf(const Question& question, std::span<const Reading> readings)
+{
+    switch (question.kind) {
+    case QuestionKind::OutsideReading: {
+        const auto found = std::ranges::find_if(
+            readings, [&question](const Reading& one) { return question.reading == one.id; });
+        return found == readings.end() ? std::nullopt : std::optional{found->person};
+    }
+    case QuestionKind::AnsweredNo:
+    case QuestionKind::CannotSee:
+    case QuestionKind::SurfaceDoubt:
+        return question.stamp.by;
+    case QuestionKind::ReadingsDisagree:
+    case QuestionKind::SidesSwapped:
+    case QuestionKind::GaugeQuarantined:
+    case QuestionKind::BandInDoubt:
+    case QuestionKind::ShownPartSeated:
+    case QuestionKind::Asked:
+        break;
+    }
+    return std::nullopt;
+}
+
+bool isOwnDecision(const QuestionStory& story, std::span<const Reading> readings)
+{
+    return story.resolution && !story.resolution->answered &&
+           finderOf(story.question, readings) == story.resolution->person;
 }
 
 } // namespace rig

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/rigging/question.h"
+#include "core/rigging/reading.h"
 
 #include <optional>
 #include <span>
@@ -22,5 +23,11 @@ std::optional<JointStop> stopAmong(std::span<const QuestionStory> questions, Cou
 // Whether its gap may still be read as it was found after a “no”. What is read of an empty socket says
 // nothing, and what stands with nothing but its pin missing was read before.
 bool mayMeasureAsFound(const JointStop& stop);
+
+// Who found what the question is about: the reader of the reading outside, or whoever answered. Empty where
+// it is nobody's own finding. `readings`: those of its coupling.
+std::optional<PersonId> finderOf(const Question& question, std::span<const Reading> readings);
+// The same person found it and said what it was.
+bool isOwnDecision(const QuestionStory& story, std::span<const Reading> readings);
 
 } // namespace rig

@@ -15,21 +15,26 @@ bool isAmong(PersonId person, const std::vector<PersonId>& persons)
     return std::ranges::find(persons, person) != persons.end();
 }
 
+// Everybody who has answered or read what is wanted, each once.
+template <typename IsWanted>
+std::vector<PersonId> personsOf(const RecordContent& content, const IsWanted& isWanted)
+{
+    std::vector<PersonId> persons;
+    const auto note = [&](const auto& fact) {
+        if (isWanted(fact) && !isAmong(fact.person, persons))
+            persons.push_back(fact.person);
+    };
+    std::ranges::for_each(content.checks, note);
+    std::ranges::for_each(content.readings, note);
+    return persons;
+}
+
 // Everybody who has had a hand on this coupling as the first person.
 std::vector<PersonId> firstPersonsOf(const RecordContent& content, CouplingId coupling)
 {
-    std::vector<PersonId> persons;
-    const auto note = [&persons](PersonId person) {
-        if (!isAmong(person, persons))
-            persons.push_back(person);
-    };
-    for (const Check& check : content.checks)
-        if (check.coupling == coupling && check.turn == Turn::First)
-            note(check.person);
-    for (const Reading& reading : content.readings)
-        if (reading.coupling == coupling && reading.turn == Turn::First)
-            note(reading.person);
-    return persons;
+    return personsOf(content, [coupling](const auto& fact) {
+        return fact.coupling == coupling && fact.turn == Turn::First;
+    });
 }
 
 // The first that still waits behind `here`, then from the start; all of them when `here` is not among them.
@@ -118,6 +123,11 @@ Turn turnGoneOnWith(const RecordNow& now)
 
 } // namespace
 
+std::vector<PersonId> secondPersonsIn(const RecordContent& content)
+{
+    return personsOf(content, [](const auto& fact) { return fact.turn == Turn::Second; });
+}
+
 bool CouplingNow::isConnectedBy(PersonId person) const
 {
     return isAmong(person, connectedBy);
@@ -158,6 +168,13 @@ bool RecordNow::isDone(Turn turn) const
     return std::ranges::none_of(couplings, [turn](const CouplingNow& one) { return one.isWaiting(turn); });
 }
 
+bool RecordNow::isSecondBegun() const
+{
+    return std::ranges::any_of(couplings, [](const CouplingNow& one) {
+        return one.second.begun || one.second.interrupted || one.second.last;
+    });
+}
+
 bool RecordNow::isHiddenFromSecond() const
 {
     return std::ranges::any_of(couplings, &CouplingNow::isHiddenFromSecond);
@@ -170,6 +187,7 @@ RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> co
     now.record = content.record.id;
     now.leader = content.record.leader;
     now.enteredBy = content.record.enteredBy;
+    now.seconds = secondPersonsIn(content);
     for (const Side side : sidesOf(couplings)) {
         const SideConnected* stated = statedFor(side, content.connected);
         now.sides.push_back({side, stated ? std::optional{stated->persons} : std::nullopt});
@@ -201,6 +219,22 @@ std::optional<PersonId> copiedBy(const RiggingSession& session, const RecordNow&
 {
     const bool isOwn = session.turn == Turn::First || session.secondTypes || now.enteredBy == person;
     return isOwn ? std::nullopt : now.enteredBy;
+}
+
+bool isKeptBack(const RiggingSession& session, const RecordNow& now, CouplingId coupling)
+{
+    const CouplingNow* one = now.find(coupling);
+    const bool isCopied = now.enteredBy && !session.secondTypes;
+    if (!one || isCopied || !one->isHiddenFromSecond())
+        return false;
+    return one->second.begun || (one->first.isDone() && (session.second || now.isSecondBegun()));
+}
+
+bool isHiddenNow(const RiggingSession& session, const RecordNow& now, CouplingId coupling)
+{
+    const CouplingNow* one = now.find(coupling);
+    return one && one->isHiddenFromSecond() &&
+           (session.turn == Turn::Second || isKeptBack(session, now, coupling));
 }
 
 bool isHalfDone(const RiggingSession& session, const RecordNow& now)
@@ -305,6 +339,8 @@ SessionStep goTo(RiggingSession session, const RecordNow& now, const RecordPlace
         step.session.place = placeAt({});
     }
     step.session = settledOn(std::move(step.session), &now);
+    if (here(step.session, now) && isKeptBack(step.session, now, step.session.place.coupling))
+        step.session.turn = Turn::Second;
     return step;
 }
 
@@ -345,6 +381,8 @@ SessionStep stepBy(RiggingSession session, const RecordNow& now, int by, Moment 
 
 SessionStep changeTurn(RiggingSession session, const RecordNow& now, Turn turn, Moment when)
 {
+    if (turn == Turn::First && here(session, now) && isKeptBack(session, now, session.place.coupling))
+        return {std::move(session), {}};
     SessionStep step = interrupt(std::move(session), now, InterruptionReason::PersonChanged, when);
     step.session.turn = turn;
     wantNothing(step.session);

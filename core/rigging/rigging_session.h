@@ -92,12 +92,16 @@ struct SideNow
 // What can be said of one person and who connected these sides.
 Independence independenceOf(PersonId person, std::span<const SideNow> sides);
 
+// Everybody who has looked, pulled or read as the second person at any joint.
+std::vector<PersonId> secondPersonsIn(const RecordContent& content);
+
 // The record as its facts stand: what a session is worked against, and never kept in one.
 struct RecordNow
 {
     RecordId record;
     PersonId leader;
     std::vector<SideNow> sides;         // that joints in use stand on
+    std::vector<PersonId> seconds;      // who has been second person at any joint
     std::vector<CouplingNow> couplings; // in use, in rigging order
     std::vector<SurfaceNow> surfaces;   // in use, in the order of the control check
     bool isControlCheckDone = false;
@@ -106,6 +110,8 @@ struct RecordNow
     const CouplingNow* find(CouplingId coupling) const;
     // Nothing is left to do in this turn, or nothing that may be done.
     bool isDone(Turn turn) const;
+    // Somebody has been at a joint as the second person.
+    bool isSecondBegun() const;
     // At some joint the second person has yet to find for themselves what the first has found.
     bool isHiddenFromSecond() const;
 };
@@ -168,6 +174,12 @@ std::optional<PersonId> personAt(const RiggingSession& session, const RecordNow&
 // Who copies what `person` wrote on paper as second person; empty: it is that person's own doing or typing.
 std::optional<PersonId> copiedBy(const RiggingSession& session, const RecordNow& now,
                                  std::optional<PersonId> person);
+// What the first person found there is shown to nobody: somebody is half way through it as the second person,
+// or the second inspection goes on and is still to be done there. Not where one person copies both columns of
+// a paper.
+bool isKeptBack(const RiggingSession& session, const RecordNow& now, CouplingId coupling);
+// Likewise while the second person is at the page: nothing around it may tell it either.
+bool isHiddenNow(const RiggingSession& session, const RecordNow& now, CouplingId coupling);
 // Something was begun here on the coupling at hand and is not finished, so that a break sends it back to the
 // look. Never of a record from paper: there only the typing is broken off.
 bool isHalfDone(const RiggingSession& session, const RecordNow& now);
@@ -187,9 +199,11 @@ RiggingSession sessionOf(RecordId record, PersonId leader, std::optional<GaugeId
 RiggingSession settledOn(RiggingSession session, const RecordNow* now);
 
 // None of these may be asked while a reading is pressed and not yet saved: see keep().
+// A joint where the first result is kept back is come to as the second person.
 SessionStep goTo(RiggingSession session, const RecordNow& now, const RecordPlace& place, Moment when);
 SessionStep goOn(RiggingSession session, const RecordNow& now, Moment when);
 SessionStep stepBy(RiggingSession session, const RecordNow& now, int by, Moment when);
+// Nothing changes where the turn asked for would show what is kept back.
 SessionStep changeTurn(RiggingSession session, const RecordNow& now, Turn turn, Moment when);
 SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId person, Moment when);
 // Sends the coupling at hand back to the look when it is half done; nothing otherwise.

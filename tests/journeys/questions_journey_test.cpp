@@ -213,9 +213,11 @@ TEST_P(QuestionsJourney, NothingOfTheFirstResultIsToldWhileTheSecondPersonWorks)
     type("yy");
     EXPECT_NE(bar().find("outside"), std::string::npos);
     type("s");
-    EXPECT_EQ(bar(), "1 open question on QX-17. What is asked stays hidden while the second person works.");
+    const std::string hidden =
+        "1 open question on QX-17. What is asked stays hidden while the second person works.";
+    EXPECT_EQ(bar(), hidden);
     press(Qt::Key_2, Qt::ControlModifier);
-    EXPECT_NE(bar().find("outside"), std::string::npos);
+    EXPECT_EQ(bar(), hidden) << "on every page that they go to";
 }
 
 TEST_P(QuestionsJourney, TheLineNamesAsManyQuestionsAsFitAndClipsNothing)

@@ -1,13 +1,16 @@
 // While the second person has not read for themselves, no page tells what the first person read today.
 
 #include "app/pages/annual/annual_presenter.h"
+#include "app/pages/questions/questions_page.h"
 #include "app/pages/questions/questions_presenter.h"
+#include "app/pages/rigged_today/rigged_today_page.h"
 #include "app/pages/setup/setup_presenter.h"
 #include "app/pages/trends/trends_page.h"
 #include "app/pages/trends/trends_presenter.h"
 #include "core/store/ask.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
 
 #include <gtest/gtest.h>
 
@@ -90,7 +93,7 @@ protected:
         const AnnualPresenter annual{store.records(), store.clock()};
         EXPECT_EQ(knowsTheFirst(must(annual.facts(hangar.airframe)).readingsOf(hangar.leftAileron)), told);
         const AnnualView view = must(annual.view(hangar.airframe, {}));
-        EXPECT_EQ(view.counted.contains("The first person's reading is hidden here: Left aileron."), !told);
+        EXPECT_EQ(view.counted.contains("What the first person found is hidden here: Left aileron."), !told);
         const auto row = std::ranges::find(view.rows, QString{"Left aileron"}, &AnnualRow::name);
         ASSERT_NE(row, view.rows.end());
         EXPECT_EQ(row->bar.reading.has_value(), told);
@@ -147,6 +150,52 @@ TEST_F(BlindPages, TellWhatLayOutsideToEverybody)
     const TrendsView now = must(TrendsPresenter{store.records(), store.clock()}.view(hangar.airframe, {}));
     EXPECT_TRUE(now.closed.isEmpty());
     EXPECT_EQ(now.find(hangar.leftAileron)->standing.says, Says::Outside);
+}
+
+// Neither in the list nor by the count beside every page.
+TEST_F(BlindPages, TellNotWhatTheFirstPersonCouldNotSee)
+{
+    ask(QuestionKind::CannotSee);
+    QuestionsPresenter questions{store.records()};
+    finishFirst();
+    EXPECT_EQ(must(questions.open(hangar.airframe)).size(), 1U) << "the first person goes for a mirror";
+    questions.setBlind(true);
+    EXPECT_TRUE(must(questions.open(hangar.airframe)).empty());
+    questions.setBlind(false);
+    answer(CheckKind::BallInSocket, Turn::Second);
+    EXPECT_TRUE(must(questions.open(hangar.airframe)).empty()) << "in every window from then on";
+    const QuestionsView view = must(questions.view(hangar.airframe));
+    EXPECT_TRUE(view.rows.empty());
+    EXPECT_EQ(view.openCount, 0);
+    QuestionsPage page{store.records()};
+    page.showAirframe(hangar.airframe);
+    showAt(page, {1280, 744});
+    EXPECT_NE(textOf(page, "questionsMessage").find("hidden here: Left aileron"), std::string::npos);
+    ask(QuestionKind::SidesSwapped);
+    page.catchUp();
+    EXPECT_NE(textOf(page, "closedToSecond").find("hidden here: Left aileron"), std::string::npos);
+    read(500, Turn::Second);
+    EXPECT_EQ(must(questions.open(hangar.airframe)).size(), 2U);
+    page.catchUp();
+    EXPECT_FALSE(part(page, "closedToSecond").isVisible());
+}
+
+TEST_F(BlindPages, AreNotLeftByTheKeyThatChangesTheTurn)
+{
+    finishFirst();
+    ScriptedPrompts prompts;
+    RiggedTodayPage page{store.records(), store.clock(), prompts};
+    page.showAirframe(hangar.airframe);
+    showAt(page, {1280, 744});
+    while (!part(page, "measuredBy").isVisible()) // to the joint, past the season's list and who connected
+        typeSlowly(page, "\r");
+    typeSlowly(page, "s");
+    chooseIn(page, "measuredBy", 2);
+    typeSlowly(page, "ys");
+    EXPECT_FALSE(part(page, "verdictWord").isVisible());
+    EXPECT_TRUE(page.isBlind());
+    EXPECT_NE(textOf(page, "couplingNotice").find("under way"), std::string::npos)
+        << textOf(page, "couplingNotice");
 }
 
 TEST_F(BlindPages, TellItOnceTheRecordIsClosedOrOfAnotherDay)

@@ -3,6 +3,7 @@
 #include "app/pages/rigged_today/rigged_today_page.h"
 #include "app/report/record_report.h"
 #include "app/report/sheet_report.h"
+#include "core/day_entry.h"
 #include "core/review/record_summary.h"
 #include "core/store/airframe_facts.h"
 #include "core/views/paper_sheet.h"
@@ -11,8 +12,11 @@
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/who_connected.h"
 
+#include <QAbstractButton>
 #include <QComboBox>
+#include <QLineEdit>
 #include <QPushButton>
+#include <QRadioButton>
 
 using namespace rig;
 using namespace rig::test;
@@ -94,6 +98,83 @@ TEST_F(PersonStanding, IsToldBesideTheNameAndStopsNothing)
         part<QPushButton>(page, "seasonNext").click();
     passWhoConnected(page);
     EXPECT_EQ(textOf(page, "personStanding"), "J. Iver: not signed off on this airframe");
+}
+
+TEST_F(PersonStanding, IsToldWhereTheTwoOfTheControlCheckAreChosen)
+{
+    signOff(hangar.vale);
+    open();
+    chooseIn(page, "leader", 1);
+    part<QPushButton>(page, "begin").click();
+    QApplication::processEvents();
+    part<QAbstractButton>(page, "recordRow5").click();
+    QApplication::processEvents();
+    part<QAbstractButton>(page, "addUsualSurfaces").click();
+    QApplication::processEvents();
+    chooseIn(page, "atSurface", 3);
+    EXPECT_EQ(textOf(page, "atSurfaceStanding"), "J. Iver: not signed off on this airframe");
+    chooseIn(page, "inCockpit", 2);
+    EXPECT_TRUE(textOf(page, "inCockpitStanding").starts_with("T. Vale: signed off until "));
+}
+
+TEST_F(PersonStanding, OfAPaperIsThatOfItsDay)
+{
+    const Day before = today();
+    signOff(hangar.vale);
+    store.clock().passMinutes(3 * 24 * 60);
+    signOff(iver);
+    open();
+    page.enterFromPaper();
+    chooseIn(page, "paperFirst", 3);
+    EXPECT_FALSE(part(page, "paperFirstStanding").isVisible()) << "of no day yet";
+    part<QLineEdit>(page, "paperDay").setText(QString::fromStdString(dayText(before)));
+    EXPECT_EQ(textOf(page, "paperFirstStanding"), "not signed off on this airframe");
+    part<QLineEdit>(page, "paperDay").setText(QString::fromStdString(dayText(today())));
+    EXPECT_TRUE(textOf(page, "paperFirstStanding").starts_with("signed off until "));
+    part<QLineEdit>(page, "paperDay").setText(QString::fromStdString(dayText(before)));
+    part<QLineEdit>(page, "paperTime").setText("9:30");
+    chooseIn(page, "paperSecond", 3);
+    part<QRadioButton>(page, "paperApart").setChecked(true);
+    chooseIn(page, "paperTypist", 1);
+    part<QPushButton>(page, "paperBegin").click();
+    EXPECT_TRUE(part(page, "paperRefused").isVisible());
+    chooseIn(page, "paperSecond", 2);
+    EXPECT_FALSE(part(page, "paperRefused").isVisible()) << "they differ now";
+    part<QPushButton>(page, "paperBegin").click();
+    QApplication::processEvents();
+    if (part(page, "seasonNext").isVisible())
+        part<QPushButton>(page, "seasonNext").click();
+    passWhoConnected(page);
+    EXPECT_EQ(textOf(page, "personStanding"), "J. Iver: not signed off on this airframe");
+}
+
+TEST_F(PersonStanding, StandsOnThePaperOfWhoeverOnlyTriedASurface)
+{
+    RiggingRecord record = hangar.record(store.clock().now());
+    const RecordId id = must(store.records().add(record));
+    Surface surface;
+    surface.airframe = hangar.airframe;
+    surface.name = "Left aileron";
+    SurfaceCheck check;
+    check.record = id;
+    check.surface = must(store.records().add(surface));
+    check.person = hangar.oren;
+    check.cockpit = iver;
+    must(store.records().add(check));
+    signOff(hangar.vale);
+    const AirframeFacts facts = must(factsOf(store.records(), hangar.airframe));
+    const PersonStandings people = must(personStandingsOn(store.records(), facts, today()));
+    EXPECT_TRUE(says(recordBlocks(summaryOf(facts, must(store.records().content(id)), people)),
+                     "J. Iver: not signed off on this airframe"));
+}
+
+TEST_F(PersonStanding, SaysThatTheSecondNameOfACloseDidNoSecondLook)
+{
+    const RecordId id = must(store.records().add(hangar.record(store.clock().now())));
+    must(store.records().add(RecordClose{{}, id, Closing::LeftOpen, hangar.oren, iver, {}, {}}));
+    const AirframeFacts facts = must(factsOf(store.records(), hangar.airframe));
+    EXPECT_TRUE(says(recordBlocks(summaryOf(facts, must(store.records().content(id)))),
+                     "J. Iver, the second name, did no second look"));
 }
 
 TEST_F(PersonStanding, SaysThatItWasWithdrawnOrHasExpired)

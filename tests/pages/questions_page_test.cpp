@@ -2,6 +2,7 @@
 
 #include "app/pages/questions/questions_page.h"
 #include "app/widgets/choice_box.h"
+#include "app/widgets/mark_row.h"
 #include "app/wording/question_words.h"
 #include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
@@ -196,6 +197,38 @@ TEST_F(QuestionsPageTest, KeepsTheFormWhenTheQuestionWasClosedElsewhere)
     press(Qt::Key_Return, Qt::ControlModifier);
     EXPECT_EQ(textOf(page, "closeStatus"), QuestionWords::alreadyClosed().toStdString());
     EXPECT_EQ(part<QPlainTextEdit>(page, "questionDone").toPlainText(), "cleaned");
+}
+
+TEST_F(QuestionsPageTest, SaysWhereSomebodyDecidesAboutTheirOwnFinding)
+{
+    ask(QuestionKind::AnsweredNo, hangar.leftAileron); // by I. Oren
+    show();
+    press(Qt::Key_Return);
+    chooseIn(page, "decidedBy", 2);
+    EXPECT_FALSE(isShown("ownFinding"));
+    chooseIn(page, "decidedBy", 1);
+    EXPECT_NE(textOf(page, "ownFinding").find("nobody else decided"), std::string::npos);
+    part<QPlainTextEdit>(page, "questionFound").setPlainText("worn");
+    part<QPlainTextEdit>(page, "questionDone").setPlainText("replaced");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_NE(textOf(page, "questionStory").find("nobody else decided"), std::string::npos);
+}
+
+TEST_F(QuestionsPageTest, CutsNoLineOfTheListAtAnySizeOfText)
+{
+    ask(QuestionKind::ReadingsDisagree, hangar.rightAileron);
+    for (const double scale : {1.0, 1.5, 2.0}) {
+        show(scale);
+        const auto& row = part<MarkRow>(page, "question0");
+        const Look look = lookAt(scale);
+        const auto high = [&](const QString& text, const QFont& font) {
+            const int room = row.width() - static_cast<int>(38 * scale) - 8;
+            return QFontMetrics{font}.boundingRect(0, 0, room, 9999, Qt::TextWordWrap, text).height();
+        };
+        EXPECT_GE(row.height(), high(row.accessibleName(), fontOf(look.fonts.body(), Weight::SemiBold)) +
+                                    high(row.accessibleDescription(), fontOf(look.fonts.small())))
+            << scale;
+    }
 }
 
 TEST_F(QuestionsPageTest, ClipsNothingAtLargeText)

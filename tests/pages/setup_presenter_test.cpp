@@ -140,7 +140,8 @@ TEST_F(SetUp, ReadsTheSpanWithACommaOrAPointAndRefusesWhatIsNone)
     entry.span = {};
     for (const char* panels : {"0", "9", "two", "2.5"}) {
         entry.wingPanels = panels;
-        EXPECT_TRUE(refuses(presenter.airframe.save(entry, id), Field::WingPanels, PlanFieldWords::notPanels()))
+        EXPECT_TRUE(
+            refuses(presenter.airframe.save(entry, id), Field::WingPanels, PlanFieldWords::notPanels()))
             << panels;
     }
     EXPECT_EQ(view(id).airframe->spanCentimetres, 1750);
@@ -153,8 +154,8 @@ TEST_F(SetUp, PlacesACouplingByTwoNumbersOrByNeither)
     entry.name = "Left aileron";
     entry.spot = PlanSpot::WingRootLeft;
     entry.planAcross = "-12";
-    EXPECT_TRUE(
-        refuses(presenter.couplings.save(entry, airframe, {}), Field::PlanAlong, PlanFieldWords::bothOrNeither()));
+    EXPECT_TRUE(refuses(presenter.couplings.save(entry, airframe, {}), Field::PlanAlong,
+                        PlanFieldWords::bothOrNeither()));
     entry.planAlong = "101";
     EXPECT_TRUE(
         refuses(presenter.couplings.save(entry, airframe, {}), Field::PlanAlong, PlanFieldWords::notAlong()));

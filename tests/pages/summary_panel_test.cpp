@@ -67,9 +67,10 @@ protected:
 TEST_F(Summary, ShowsTheSameAsThePaper)
 {
     const QString all = words().join(QLatin1Char('\n'));
-    for (const char* part : {"Rigging record, 3 May 2026", "led by M. Oren", "Outside the band",
-                             "0.90–0.95 mm", "Right aileron: the look is not finished",
-                             "A part-seated joint can go unnoticed in this check.", "none of the official logs"})
+    for (const char* part :
+         {"Rigging record, 3 May 2026", "led by M. Oren", "Outside the band", "0.90–0.95 mm",
+          "Right aileron: the look is not finished", "A part-seated joint can go unnoticed in this check.",
+          "none of the official logs"})
         EXPECT_TRUE(all.contains(QString::fromUtf8(part))) << part;
     EXPECT_FALSE(all.contains("signature")) << "signing is for paper";
 }

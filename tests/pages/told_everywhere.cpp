@@ -158,7 +158,9 @@ void addRecord(TempStore& store, AirframeId airframe, std::vector<Told>& all)
     if (!view.record)
         return;
     RecordList list;
-    list.display(view, {RecordPlace::Kind::Close, {}}, Turn::First);
+    RiggingSession session;
+    session.place = {RecordPlace::Kind::Close, {}};
+    list.display(view, session);
     for (std::size_t i = 0; i < view.couplings.size(); ++i) {
         const CouplingStanding& standing = view.standings.at(view.couplings[i].id);
         all.push_back({"Rigged today", view.couplings[i].name, standing.says, false});

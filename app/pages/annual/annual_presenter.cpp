@@ -34,7 +34,7 @@ public:
     {
         m_view.title = ReviewWords::title(m_review.period);
         m_view.counted = ReviewWords::counted(m_review);
-        if (const QString closed = ReviewWords::closedToSecond(m_review); !closed.isEmpty())
+        if (const QString closed = ReviewWords::closedToSecond(m_review.closedToSecond); !closed.isEmpty())
             m_view.counted += QLatin1Char(' ') + closed;
         m_view.neverSeen = ReviewWords::neverSeen(m_review);
         for (const CouplingReview& one : m_review.couplings)

@@ -55,6 +55,10 @@ CloseForm::CloseForm(QWidget* parent) : QWidget{parent}
     };
     m_decidedBy = new ChoiceBox{QuestionWords::decidedBy()};
     m_decidedField = add(m_decidedBy, QuestionWords::decidedBy(), QuestionWords::notInList(), "decidedBy");
+    m_own = labelOf({}, "caution", "ownFinding");
+    layout->addWidget(m_own);
+    m_own->hide();
+    connect(m_decidedBy, &QComboBox::currentIndexChanged, this, &CloseForm::sayWhetherOwn);
     m_found = shortText();
     m_foundField = add(m_found, QuestionWords::found(), QuestionWords::foundHint(), "questionFound");
     m_done = shortText();
@@ -86,6 +90,19 @@ void CloseForm::setPersons(const std::vector<Person>& persons)
 {
     fillPersons(m_decidedBy, QuestionWords::choosePerson(), persons);
     fillPersons(m_enteredBy, QuestionWords::nobodyNamed(), persons);
+}
+
+void CloseForm::setFoundBy(std::optional<PersonId> person)
+{
+    m_foundBy = person;
+    sayWhetherOwn();
+}
+
+void CloseForm::sayWhetherOwn()
+{
+    const auto person = m_decidedBy->chosen<PersonId>();
+    sayIn(m_own,
+          person && person == m_foundBy ? QuestionWords::ownFinding(m_decidedBy->currentText()) : QString{});
 }
 
 void CloseForm::setEntry(const CloseEntry& entry)

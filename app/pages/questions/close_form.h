@@ -24,6 +24,8 @@ public:
 
     // What is chosen stays chosen.
     void setPersons(const std::vector<Person>& persons);
+    // Whose own finding it is: said beside the name, and kept from nobody.
+    void setFoundBy(std::optional<PersonId> person);
     void setEntry(const CloseEntry& entry);
     CloseEntry entry() const;
     void showLacks(const std::vector<CloseLack>& lacks);
@@ -38,6 +40,10 @@ protected:
 
 private:
     void addButtons(QVBoxLayout* layout);
+    void sayWhetherOwn();
+
+    std::optional<PersonId> m_foundBy;
+    QLabel* m_own = nullptr;
 
     ChoiceBox* m_decidedBy = nullptr;
     QPlainTextEdit* m_found = nullptr;

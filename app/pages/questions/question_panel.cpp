@@ -102,6 +102,7 @@ void QuestionPanel::display(const QuestionsView& view, const QuestionRow& row)
                         .join(QLatin1Char(' ')));
     sayIn(m_consequence, consequenceOf(row));
     m_form->setPersons(view.persons);
+    m_form->setFoundBy(row.foundBy);
     if (isAnother || !isOpen)
         showForm(false);
     m_close->setVisible(isOpen && !m_isFormOpen);

@@ -171,6 +171,9 @@ QStringList storyOf(const QuestionRow& row)
         sentences << QuestionWords::closedBy(QString::fromStdString(row.decidedBy),
                                              formats.moment(resolution->stamp.when),
                                              QString::fromStdString(row.enteredBy));
+    if (const auto& resolution = row.story.resolution;
+        resolution && !resolution->answered && row.foundBy == resolution->person)
+        sentences << QuestionWords::ownFinding(QString::fromStdString(row.decidedBy));
     return sentences;
 }
 

@@ -7,6 +7,7 @@
 #include "app/widgets/row_list.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/question_words.h"
+#include "app/wording/review_words.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -54,10 +55,13 @@ QWidget* QuestionsPage::makeList()
     outer->setContentsMargins(10, 14, 10, 12);
     outer->setSpacing(6);
     m_count = labelOf({}, "section", "questionsCount");
+    m_closed = labelOf({}, "caution", "closedToSecond");
     m_rows = new RowList{"question", QuestionWords::title()};
+    m_rows->setWraps();
     auto* inside = new QWidget;
     auto* rows = new QVBoxLayout{inside};
     rows->setContentsMargins(0, 4, 0, 0);
+    rows->addWidget(m_closed);
     rows->addWidget(m_rows);
     rows->addWidget(labelOf(QuestionWords::listKeys(), "soft"));
     rows->addStretch(1);
@@ -119,8 +123,10 @@ void QuestionsPage::refresh()
 
 void QuestionsPage::display()
 {
+    const QString closed = ReviewWords::closedToSecond(m_view.closedToSecond);
     if (m_view.rows.empty())
-        return showMessage(QuestionWords::none());
+        return showMessage(closed.isEmpty() ? QuestionWords::none() : closed);
+    sayIn(m_closed, closed);
     std::vector<RowText> rows;
     for (const QuestionRow& row : m_view.rows)
         rows.push_back({shapeOf(row), shapeRoleOf(row), titleOf(row), detailOf(row)});

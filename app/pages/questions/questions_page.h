@@ -22,6 +22,7 @@ public:
 
     void showAirframe(std::optional<AirframeId> airframe) override;
     void setLook(const Look& look) override;
+    void setBlind(bool isBlind) { m_presenter.setBlind(isBlind); } // before it is shown
     void catchUp() override { refresh(); }
 
 signals:
@@ -49,6 +50,7 @@ private:
 
     QWidget* m_card = nullptr; // the list's
     QLabel* m_count = nullptr;
+    QLabel* m_closed = nullptr; // where the second person is still to work without the first result
     RowList* m_rows = nullptr;
     QStackedWidget* m_stack = nullptr;
     QuestionPanel* m_panel = nullptr;

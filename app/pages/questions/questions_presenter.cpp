@@ -1,11 +1,14 @@
 #include "app/pages/questions/questions_presenter.h"
 
+#include "core/airframe/name_in.h"
 #include "core/airframe/saved_before.h"
+#include "core/review/blind_readings.h"
 #include "core/review/comparisons.h"
 #include "core/review/quarantine_effect.h"
 #include "core/review/slips.h"
 #include "core/rigging/circuit_hand.h"
 #include "core/rigging/counts_as.h"
+#include "core/rigging/joint_stop.h"
 #include "core/rigging/rigging_flow.h"
 #include "core/store/facts_book.h"
 #include "core/store/names.h"
@@ -233,10 +236,14 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
     QuestionsView view;
     view.airframe = facts.airframe;
     view.persons = facts.persons;
-    view.openCount = static_cast<int>(openAmong(facts.questions).size());
+    for (const CouplingId coupling : facts.closedToSecond)
+        view.closedToSecond.push_back(nameIn(facts.couplings, coupling));
     DoubtEffects effects{facts};
     for (const QuestionStory& story : facts.questions) {
         const Question& question = story.question;
+        if (!isTold(question, facts))
+            continue;
+        view.openCount += story.isOpen() ? 1 : 0;
         QuestionRow row;
         row.story = story;
         row.place = facts.placeOf(question);
@@ -245,6 +252,9 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         if (check)
             row.called = check->seen;
         row.readings = readingsOf(question, facts);
+        if (question.coupling || question.surface)
+            row.foundBy = finderOf(question, question.coupling ? facts.readingsOf(*question.coupling)
+                                                               : std::vector<Reading>{});
         row.slip = slipOf(question, *known.value());
         if (const Gauge* gauge = question.gauge ? facts.gauge(*question.gauge) : nullptr)
             row.gauge = *gauge;
@@ -272,6 +282,11 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
     }
     sortRows(view.rows);
     return view;
+}
+
+bool QuestionsPresenter::isTold(const Question& question, const AirframeFacts& facts) const
+{
+    return !m_isBlind || !tellsWhatIsClosed(question, facts.closedToSecond);
 }
 
 // The last one, in whichever record.
@@ -303,10 +318,17 @@ Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) 
     const auto rest = m_records.book().withoutReadings(airframe);
     if (!rest)
         return rest.problem();
-    const AirframeFacts& facts = *rest.value();
     std::vector<OpenQuestion> open;
+    if (openAmong(rest.value()->questions).empty())
+        return open; // readings are not read for it
+    const auto known = openRecordIn(*rest.value()) ? m_records.book().toldOpenly(airframe)
+                                                   : Result<const KnownAirframe*>{nullptr};
+    if (!known)
+        return known.problem();
+    const AirframeFacts& facts = known.value() ? known.value()->facts() : *rest.value();
     for (const QuestionStory& story : openAmong(facts.questions))
-        open.push_back({story.question.kind, facts.placeOf(story.question), story.question.day()});
+        if (isTold(story.question, facts))
+            open.push_back({story.question.kind, facts.placeOf(story.question), story.question.day()});
     return open;
 }
 

@@ -75,8 +75,9 @@ struct QuestionRow
     std::optional<Moment> recordBegins;
     bool ofOpenRecord = false;
     bool startsAgain = false; // after closing it the coupling is at the look in the record that is open
-    std::string decidedBy;    // of a closed one
-    std::string enteredBy;    // likewise; empty when nobody else was named
+    std::optional<PersonId> foundBy; // it is this person's own finding
+    std::string decidedBy;           // of a closed one
+    std::string enteredBy;           // likewise; empty when nobody else was named
 };
 
 // Open questions oldest first, then closed ones, the last closed first.
@@ -85,6 +86,7 @@ struct QuestionsView
     Airframe airframe;
     std::vector<Person> persons;
     std::vector<QuestionRow> rows;
+    std::vector<std::string> closedToSecond; // names of couplings whose first result is kept back
     int openCount = 0;
 
     const QuestionRow* find(QuestionId id) const; // null when there is none

@@ -1,10 +1,10 @@
 #include "app/pages/rigged_today/close_panel.h"
 
-#include "app/widgets/choice_box.h"
-#include "app/widgets/parts.h"
+#include "app/pages/rigged_today/labelled_choice.h"
 #include "app/widgets/person_note.h"
 #include "app/wording/connected_words.h"
 #include "app/wording/rigged_words.h"
+#include "core/airframe/name_in.h"
 
 #include <QCheckBox>
 #include <QFormLayout>
@@ -26,14 +26,16 @@ bool isEverythingEverywhere(const RecordReview& review)
                                [](const CouplingProgress& one) { return one.parts.gap && one.parts.pull; });
 }
 
-QHBoxLayout* besideEachOther(QWidget* one, QWidget* other)
+// Without what the second person is still to find for themselves; that they have yet to do it is told.
+std::vector<OpenItem> itemsTold(const RiggedTodayView& view, const RiggingSession& session)
 {
-    auto* row = new QHBoxLayout;
-    row->setSpacing(12);
-    row->addWidget(one);
-    row->addWidget(other, 1);
-    row->addStretch(0);
-    return row;
+    std::vector<OpenItem> told = view.review.openItems;
+    for (const CouplingNow& one : view.now->couplings)
+        if (isHiddenNow(session, *view.now, one.id))
+            std::erase_if(told, [name = nameIn(view.couplings, one.id)](const OpenItem& item) {
+                return item.isAFinding() && item.name == name;
+            });
+    return told;
 }
 
 } // namespace
@@ -132,14 +134,16 @@ void ClosePanel::sayWhetherIndependent()
             lines << ConnectedWords::nobodyIndependent(side, name);
         if (lines.isEmpty() && !found.unknown.empty())
             lines << ConnectedWords::notKnownWhetherIndependent(name);
+        if (std::ranges::find(m_seconds, *second) == m_seconds.end())
+            lines << ConnectedWords::didNoSecondLook(name);
     }
     sayIn(m_apart, lines.join('\n'));
 }
 
-void ClosePanel::display(const RiggedTodayView& view)
+void ClosePanel::display(const RiggedTodayView& view, const RiggingSession& session)
 {
     QStringList lines;
-    for (const OpenItem& item : view.review.openItems)
+    for (const OpenItem& item : itemsTold(view, session))
         lines << QStringLiteral("•  ") + RiggedWords::openItem(item, QString::fromStdString(item.name));
     m_heading->setVisible(!lines.isEmpty());
     m_heading->setText(view.review.mayCloseComplete() ? RiggedWords::listedHeading()
@@ -149,6 +153,7 @@ void ClosePanel::display(const RiggedTodayView& view)
     m_close->setText(view.review.mayCloseComplete() ? RiggedWords::closeComplete()
                                                     : RiggedWords::closeLeftOpen());
     m_sides = view.now->sides;
+    m_seconds = view.now->seconds;
     m_people = view.people;
     showStandings();
     sayWhetherIndependent();

@@ -25,7 +25,7 @@ public:
     explicit ClosePanel(QWidget* parent = nullptr);
 
     // What was ticked, chosen and typed stays while it is the same record.
-    void display(const RiggedTodayView& view);
+    void display(const RiggedTodayView& view, const RiggingSession& session);
     void setLook(const Look& look);
 
 signals:
@@ -40,6 +40,7 @@ private:
 
     std::optional<RecordId> m_record; // that the names and ticks are for
     std::vector<SideNow> m_sides;     // of the record
+    std::vector<PersonId> m_seconds;  // who has been second person at any joint
     PersonStandings m_people;
     QLabel* m_heading = nullptr;
     QLabel* m_open = nullptr;

@@ -9,6 +9,7 @@
 #include "app/widgets/choice_tile.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/person_note.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/control_words.h"
 #include "app/wording/record_words.h"
@@ -135,6 +136,12 @@ void ControlCheckPanel::buildTop(QVBoxLayout* layout)
             emit peopleChosen({m_atSurface->chosen<PersonId>(), m_inCockpit->chosen<PersonId>()});
         });
     layout->addLayout(top);
+    m_atSurfaceStands = new PersonNote{"atSurfaceStanding"};
+    m_inCockpitStands = new PersonNote{"inCockpitStanding"};
+    auto* stand = new WrapLayout{14, false};
+    stand->addWidget(m_atSurfaceStands);
+    stand->addWidget(m_inCockpitStands);
+    layout->addLayout(stand);
     m_chips = new SurfaceChips;
     connect(m_chips, &SurfaceChips::chosen, this, &ControlCheckPanel::surfaceChosen);
     layout->addWidget(m_chips);
@@ -196,6 +203,8 @@ void ControlCheckPanel::buildBottom(QVBoxLayout* layout)
 void ControlCheckPanel::setLook(const Look& look)
 {
     m_stop->setLook(look);
+    m_atSurfaceStands->setLook(look);
+    m_inCockpitStands->setLook(look);
     m_chips->setLook(look);
 }
 
@@ -280,6 +289,11 @@ void ControlCheckPanel::showPeople()
         box->fill(RiggedWords::choosePerson(), m_view.persons);
     m_atSurface->choose(m_session.checkPeople.atSurface);
     m_inCockpit->choose(m_session.checkPeople.inCockpit);
+    const CheckPeople& people = m_session.checkPeople;
+    m_atSurfaceStands->show(standingOf(m_view, people.atSurface), m_atSurface->currentText());
+    const bool isSame = people.inCockpit == people.atSurface; // said once
+    m_inCockpitStands->show(isSame ? std::nullopt : standingOf(m_view, people.inCockpit),
+                            m_inCockpit->currentText());
     const bool stops = isStopped();
     if (stops)
         m_stop->say(whyStopped(), stopAdvice(m_view));

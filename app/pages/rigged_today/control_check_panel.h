@@ -19,6 +19,7 @@ class ChoiceBox;
 class ChoiceTile;
 class FigureSection;
 class FlowScroll;
+class PersonNote;
 class StopCard;
 class SurfaceChips;
 
@@ -91,6 +92,8 @@ private:
     QLabel* m_title = nullptr;
     ChoiceBox* m_atSurface = nullptr;
     ChoiceBox* m_inCockpit = nullptr;
+    PersonNote* m_atSurfaceStands = nullptr;
+    PersonNote* m_inCockpitStands = nullptr;
     SurfaceChips* m_chips = nullptr;
     QLabel* m_notice = nullptr;
     QLabel* m_callHeading = nullptr;

@@ -31,6 +31,16 @@ inline LabelledChoice addLabelledChoice(QBoxLayout* row, const QString& text, co
     return {label, box};
 }
 
+inline QHBoxLayout* besideEachOther(QWidget* one, QWidget* other)
+{
+    auto* row = new QHBoxLayout;
+    row->setSpacing(12);
+    row->addWidget(one);
+    row->addWidget(other, 1);
+    row->addStretch(0);
+    return row;
+}
+
 // Opens its list for the keys; false where it is not shown.
 inline bool openChoice(ChoiceBox* box)
 {

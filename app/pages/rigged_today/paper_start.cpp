@@ -1,7 +1,7 @@
 #include "app/pages/rigged_today/paper_start.h"
 
-#include "app/widgets/choice_box.h"
-#include "app/widgets/parts.h"
+#include "app/pages/rigged_today/labelled_choice.h"
+#include "app/widgets/person_note.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/rigged_words.h"
 #include "core/day_entry.h"
@@ -45,6 +45,7 @@ PaperStart::PaperStart(QWidget* parent) : QWidget{parent}
     m_first = addPerson(form, "paperFirst", PaperWords::firstOnPaper());
     m_second = addPerson(form, "paperSecond", PaperWords::secondOnPaper());
     m_typist = addPerson(form, "paperTypist", PaperWords::typist());
+    connect(m_day, &QLineEdit::textChanged, this, &PaperStart::askStandings);
     layout->addLayout(form);
     layout->addWidget(labelOf(PaperWords::before(), "label"));
     m_apart = new QRadioButton{PaperWords::takenApartKey()};
@@ -86,8 +87,45 @@ ChoiceBox* PaperStart::addPerson(QFormLayout* form, const char* name, const QStr
 {
     auto* box = new ChoiceBox{withoutMnemonic(label)};
     box->setObjectName(QLatin1String(name));
-    form->addRow(label, box);
+    auto* note = new PersonNote{QByteArray{name}.append("Standing").constData()};
+    form->addRow(label, besideEachOther(box, note));
+    m_notes[box] = note;
+    // What was refused is put right, and how they stood on that day is told beside the name.
+    connect(box, &QComboBox::currentIndexChanged, this, [this] {
+        if (m_another->isHidden()) // what it is about stays beside it
+            sayIn(m_refused, {});
+        showStandings();
+    });
     return box;
+}
+
+// Nothing is told of anybody before the day stands there.
+void PaperStart::askStandings()
+{
+    m_people.clear();
+    if (const auto day = parseDay(m_day->text().trimmed().toStdString()))
+        emit standingsAsked(*day);
+    showStandings();
+}
+
+void PaperStart::setStandings(const PersonStandings& people)
+{
+    m_people = people;
+}
+
+void PaperStart::showStandings()
+{
+    for (const auto& [box, note] : m_notes) {
+        const auto person = box->chosen<PersonId>();
+        const auto found = person && box != m_typist ? m_people.find(*person) : m_people.end();
+        note->show(found == m_people.end() ? std::nullopt : std::optional{found->second});
+    }
+}
+
+void PaperStart::setLook(const Look& look)
+{
+    for (const auto& [box, note] : m_notes)
+        note->setLook(look);
 }
 
 void PaperStart::display(const RiggedTodayView& view)

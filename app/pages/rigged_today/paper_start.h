@@ -1,8 +1,11 @@
 #pragma once
 
 #include "app/pages/rigged_today/rigged_today_view.h"
+#include "app/theme/theme.h"
 
 #include <QWidget>
+
+#include <map>
 
 class QCheckBox;
 class QFormLayout;
@@ -13,6 +16,7 @@ class QRadioButton;
 namespace rig {
 
 class ChoiceBox;
+class PersonNote;
 
 // What stands at the head of a sheet that was filled in by hand.
 struct PaperHead
@@ -34,6 +38,8 @@ public:
     explicit PaperStart(QWidget* parent = nullptr);
 
     void display(const RiggedTodayView& view);
+    void setLook(const Look& look);
+    void setStandings(const PersonStandings& people); // on the day that stands there
     void clear();
     void focusFirst();
     bool isBegun() const; // something is typed or chosen
@@ -46,13 +52,18 @@ public:
 signals:
     void beginAsked(const rig::PaperHead& head);
     void backAsked();
+    void standingsAsked(rig::Day day); // answered at once by setStandings()
 
 private:
     QLineEdit* addLine(QFormLayout* form, const char* name, const QString& label, const QString& hint);
     ChoiceBox* addPerson(QFormLayout* form, const char* name, const QString& label);
     void begin();
     std::optional<Moment> momentTyped();
+    void askStandings();
+    void showStandings();
 
+    PersonStandings m_people;
+    std::map<ChoiceBox*, PersonNote*> m_notes;
     std::optional<AirframeId> m_airframe;
     QLineEdit* m_day = nullptr;
     QLineEdit* m_time = nullptr;

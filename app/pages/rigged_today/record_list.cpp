@@ -77,8 +77,10 @@ MarkRow* RecordList::row(std::size_t index)
     return m_rows[index];
 }
 
-void RecordList::display(const RiggedTodayView& view, const RecordPlace& current, Turn turn)
+void RecordList::display(const RiggedTodayView& view, const RiggingSession& session)
 {
+    const RecordPlace& current = session.place;
+    const Turn turn = session.turn;
     const Formats formats;
     const int all = static_cast<int>(view.review.couplings.size());
     const int done = turn == Turn::First ? view.review.firstDone() : view.review.bothDone();
@@ -88,7 +90,12 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
     m_bar->setRange(0, std::max(1, all));
     m_bar->setValue(done);
 
-    const bool isShifted = turn == Turn::First && view.sharedShift && view.sharedShift->isCalled;
+    const bool isAnyHidden =
+        view.now && std::ranges::any_of(view.now->couplings, [&](const CouplingNow& one) {
+            return isHiddenNow(session, *view.now, one.id);
+        });
+    const bool isShifted =
+        turn == Turn::First && !isAnyHidden && view.sharedShift && view.sharedShift->isCalled;
     sayIn(m_shift, isShifted ? RiggedWords::sharedShift(*view.sharedShift) : QString{});
 
     m_places.clear();
@@ -116,10 +123,11 @@ void RecordList::display(const RiggedTodayView& view, const RecordPlace& current
     for (const CouplingProgress& one : view.review.couplings) {
         const RecordPlace place{RecordPlace::Kind::Coupling, one.id};
         const auto standing = view.standings.find(one.id);
-        const CouplingNow* now = view.now ? view.now->find(one.id) : nullptr;
+        const bool isHidden = view.now && isHiddenNow(session, *view.now, one.id);
+        const bool isTold = turn == Turn::First && (place == current || !isHidden);
         showCoupling(row(m_places.size()), one,
                      standing == view.standings.end() ? CouplingStanding{} : standing->second,
-                     {turn, place == current, now && now->isHiddenFromSecond()});
+                     {isTold ? Turn::First : Turn::Second, place == current, isHidden});
         m_places.push_back(place);
     }
     const bool closing = current.kind == RecordPlace::Kind::Close;

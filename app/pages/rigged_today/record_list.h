@@ -26,8 +26,9 @@ class RecordList : public QFrame
 public:
     explicit RecordList(QWidget* parent = nullptr);
 
-    // During the second person's turn nothing of the first person's result is shown.
-    void display(const RiggedTodayView& view, const RecordPlace& current, Turn turn);
+    // Nothing of the first person's result is shown during the second person's turn, nor where it is kept
+    // back.
+    void display(const RiggedTodayView& view, const RiggingSession& session);
     void setLook(const Look& look);
 
 signals:

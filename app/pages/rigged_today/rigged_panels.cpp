@@ -39,6 +39,7 @@ RiggedPanels::RiggedPanels(Records& records, const Clock& clock, Prompts& prompt
 void RiggedPanels::setLook(const Look& look)
 {
     m_start->setLook(look);
+    m_paper->setLook(look);
     m_close->setLook(look);
     m_coupling->setLook(look);
     m_control->setLook(look);
@@ -78,7 +79,7 @@ void RiggedPanels::display(const RiggedTodayView& view, const RiggingSession& se
     if (m_now == m_control)
         m_control->display(view, session, onward());
     else if (m_now == m_close)
-        m_close->display(view);
+        m_close->display(view, session);
     else if (m_now == m_season)
         m_season->display(view);
     else if (m_now == m_connected)

@@ -19,6 +19,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <utility>
 
 namespace rig {
@@ -122,7 +123,7 @@ void RiggedTodayPage::display()
     const bool isSummary = m_panels->isNow(m_panels->summary());
     m_list->setVisible(view.now && !isSummary);
     if (view.now)
-        m_list->display(view, session.place, session.turn);
+        m_list->display(view, session);
     m_banner->display(view, session);
     if (isSummary)
         m_banner->hide();
@@ -183,7 +184,9 @@ void RiggedTodayPage::leavePaper()
 bool RiggedTodayPage::isBlind() const
 {
     const auto& now = m_work.view().now;
-    return m_work.session().turn == Turn::Second && now && now->isHiddenFromSecond();
+    return now && std::ranges::any_of(now->couplings, [&](const CouplingNow& one) {
+               return isHiddenNow(m_work.session(), *now, one.id);
+           });
 }
 
 QString RiggedTodayPage::leftUndone() const

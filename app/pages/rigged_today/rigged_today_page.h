@@ -76,6 +76,7 @@ private:
     void leavePaper();
     void tick(TickKind kind);
     void pressReading(const GaugeReading& taken);
+    void askTurn(Turn turn);
     void askCorrection();
     void askStrike();
     void escape();

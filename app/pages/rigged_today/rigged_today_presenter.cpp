@@ -309,6 +309,14 @@ Result<PersonStandings> RiggedTodayPresenter::people(AirframeId airframe) const
     return personStandingsOn(m_records, *rest.value(), dayOfRigging(*rest.value()));
 }
 
+Result<PersonStandings> RiggedTodayPresenter::peopleOn(AirframeId airframe, Day day) const
+{
+    const auto rest = m_records.book().withoutReadings(airframe);
+    if (!rest)
+        return rest.problem();
+    return personStandingsOn(m_records, *rest.value(), day);
+}
+
 Outcome RiggedTodayPresenter::addPhotos(CouplingSheet& sheet, const RiggedTodayView& view,
                                         const AirframeFacts& facts) const
 {

@@ -101,6 +101,7 @@ public:
 
     // How persons stand on it, from today's view; too much for a key press where somebody was signed off.
     Result<PersonStandings> people(AirframeId airframe) const;
+    Result<PersonStandings> peopleOn(AirframeId airframe, Day day) const;
     Result<PhotoImage> image(PhotoId photo) const { return m_records.image(photo); }
 
 private:

@@ -122,6 +122,12 @@ void RiggedTodayPage::connectStart()
     });
     connect(start, &StartPanel::paperAsked, this, &RiggedTodayPage::enterFromPaper);
     connect(m_panels->paper(), &PaperStart::beginAsked, this, &RiggedTodayPage::beginFromPaper);
+    connect(m_panels->paper(), &PaperStart::standingsAsked, this, [this](Day day) {
+        const auto people = m_work.presenter().peopleOn(m_work.view().airframe.id, day);
+        if (!people)
+            return report(people.problem());
+        m_panels->paper()->setStandings(people.value());
+    });
     connect(m_panels->paper(), &PaperStart::backAsked, this, &RiggedTodayPage::leavePaper);
 }
 
@@ -174,7 +180,7 @@ void RiggedTodayPage::connectCoupling()
             [this](const PlayFound& along, const PlayFound& across, const QString& note) {
                 perform(feelPlay, along, across, note.toStdString());
             });
-    connect(coupling, &CouplingPanel::turnAsked, this, performs(changeTurn));
+    connect(coupling, &CouplingPanel::turnAsked, this, &RiggedTodayPage::askTurn);
     connect(coupling, &CouplingPanel::readingChosen, this, &RiggedTodayPage::pressReading);
     connect(coupling, &CouplingPanel::correctionAsked, this, &RiggedTodayPage::askCorrection);
     connect(coupling, &CouplingPanel::strikeAsked, this, &RiggedTodayPage::askStrike);
@@ -226,6 +232,20 @@ void RiggedTodayPage::pressReading(const GaugeReading& taken)
     m_idle->start();
     setFocus();
     m_saving->start();
+}
+
+void RiggedTodayPage::askTurn(Turn turn)
+{
+    if (!mayPress() || !m_sheet)
+        return;
+    const CouplingId coupling = m_sheet->coupling.id;
+    if (turn == Turn::Second || !isKeptBack(m_work.session(), *m_work.view().now, coupling))
+        return perform(changeTurn, turn);
+    const QString name = QString::fromStdString(m_sheet->coupling.name);
+    m_work.say(m_work.view().now->find(coupling)->first.isDone() ? RiggedWords::keptBack(name)
+                                                                 : RiggedWords::secondIsHalfWay(name));
+    display();
+    setFocus();
 }
 
 void RiggedTodayPage::askCorrection()

@@ -3,6 +3,7 @@
 #include "app/pages/rigged_today/rigging_notices.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
+#include "core/airframe/name_in.h"
 #include "core/review/not_seen.h"
 
 #include <algorithm>
@@ -104,8 +105,37 @@ Outcome RiggingWork::take(SessionStep step)
         m_news = RiggedWords::interruptedAt(Formats{}.time(m_clock.now()));
     if (const Reading* corrected = correctionBeforeTheBreak(step, *m_view.now))
         m_news = RiggedWords::correctedBeforeTheBreak(Formats{}.interval(corrected->interval));
+    if (isTurnedToSecond(step.session))
+        m_news = RiggedWords::keptBack(
+            QString::fromStdString(nameIn(m_view.couplings, step.session.place.coupling)));
+    if (const QStringList passed = passedOver(step.session); m_news.isEmpty() && !passed.isEmpty())
+        m_news = RiggedWords::passedOver(passed);
     m_session = std::move(step.session);
     return Done{};
+}
+
+// Joints that are stopped, between the one at hand and a later one that going on leads to.
+QStringList RiggingWork::passedOver(const RiggingSession& next) const
+{
+    QStringList names;
+    if (!m_view.now || next.place.kind != RecordPlace::Kind::Coupling)
+        return names;
+    const auto& all = m_view.now->couplings;
+    const auto from = std::ranges::find(all, m_session.place.coupling, &CouplingNow::id);
+    const auto to = std::ranges::find(all, next.place.coupling, &CouplingNow::id);
+    for (auto one = from; one < to && to != all.end(); ++one)
+        if (one != from && one->stop)
+            names << QString::fromStdString(nameIn(m_view.couplings, one->id));
+    return names;
+}
+
+// Whoever went on as the first person came to a joint where the first result is kept back.
+bool RiggingWork::isTurnedToSecond(const RiggingSession& next) const
+{
+    const bool isAtAJoint = m_session.place.kind == RecordPlace::Kind::Coupling &&
+                            next.place.kind == RecordPlace::Kind::Coupling && next.place != m_session.place;
+    return isAtAJoint && m_session.turn == Turn::First && next.turn == Turn::Second &&
+           !m_view.now->isDone(Turn::First) && isKeptBack(next, *m_view.now, next.place.coupling);
 }
 
 SessionStep RiggingWork::interrupted(InterruptionReason reason) const
@@ -149,6 +179,8 @@ Result<bool> RiggingWork::begin(PersonId leader, RecordOrigin origin, std::optio
         return begun.problem();
     const bool isAnothers = begun.value().byAnotherWindow;
     m_session = sessionOf(begun.value().record, leader, m_session.gauge);
+    if (const Outcome areRead = readPeople(); !areRead) // on the day of the paper
+        return areRead.problem();
     if (const Outcome isRead = read(); !isRead)
         return isRead.problem();
     if (isAnothers && m_view.record)
@@ -180,7 +212,8 @@ Outcome RiggingWork::tick(TickKind kind)
 
 Outcome RiggingWork::close(const RecordCloseWanted& wanted)
 {
-    return m_writer.close(m_view, wanted);
+    const Outcome closed = m_writer.close(m_view, wanted);
+    return closed ? readPeople() : closed;
 }
 
 } // namespace rig

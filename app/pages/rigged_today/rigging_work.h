@@ -4,6 +4,7 @@
 #include "app/pages/rigged_today/rigging_writer.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <set>
@@ -69,6 +70,8 @@ public:
 
 private:
     void settleSession();
+    bool isTurnedToSecond(const RiggingSession& next) const;
+    QStringList passedOver(const RiggingSession& next) const;
 
     RiggedTodayPresenter m_presenter;
     RiggingWriter m_writer;

@@ -217,7 +217,7 @@ Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optiona
     for (const Coupling& coupling : facts.couplingsInUse())
         view.couplings.push_back(CouplingTrendMaker{*known.value(), numbers, coupling}.make(period.to));
     view.review = known.value()->review(period);
-    view.closed = ReviewWords::closedToSecond(view.review);
+    view.closed = ReviewWords::closedToSecond(view.review.closedToSecond);
     for (CouplingTrend& trend : view.couplings)
         if (const CouplingReview* review = view.review.find(trend.coupling.id)) {
             trend.plays = JointPlayWords{facts}.latest(trend.coupling.id, view.review.period.to);

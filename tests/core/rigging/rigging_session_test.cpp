@@ -375,6 +375,58 @@ TEST(RiggingSession, LeavingACouplingHalfDoneSendsItBackToTheLook)
     expectInterrupted(interrupt(session, now, InterruptionReason::Idle, kNoon), InterruptionReason::Idle);
 }
 
+TEST(RiggingSession, WhileTheSecondInspectionGoesOnNoTurnShowsWhatTheSecondHasYetToFind)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = couplingIn(now, 2).first = finished();
+    RiggingSession session = workingAt(1, now);
+    session.turn = Turn::Second;
+    EXPECT_EQ(changeTurn(session, now, Turn::First, kNoon).session.turn, Turn::First) << "nobody is chosen";
+    couplingIn(now, 1).second = looked();
+    session.begun = Work{coupling(1), Turn::Second};
+    const SessionStep asked = changeTurn(session, now, Turn::First, kNoon);
+    EXPECT_EQ(asked.session.turn, Turn::Second);
+    EXPECT_TRUE(asked.facts.empty()) << "a key alone breaks nothing off";
+    const SessionStep broken = interrupt(session, now, InterruptionReason::Asked, kNoon);
+    couplingIn(now, 1).second = untouched();
+    couplingIn(now, 1).second.interrupted = true;
+    EXPECT_EQ(changeTurn(broken.session, now, Turn::First, kNoon).session.turn, Turn::Second);
+    RiggingSession first = workingAt(3, now);
+    EXPECT_EQ(changeTurn(first, now, Turn::First, kNoon).session.turn, Turn::First) << "still to be done";
+    EXPECT_EQ(goTo(first, now, at(2), kNoon).session.turn, Turn::Second) << "done first, hidden from second";
+    couplingIn(now, 2).second = finished();
+    EXPECT_EQ(goTo(first, now, at(2), kNoon).session.turn, Turn::First);
+    EXPECT_TRUE(isHiddenNow(first, now, coupling(1)));
+    EXPECT_FALSE(isHiddenNow(first, now, coupling(2)));
+    EXPECT_FALSE(isHiddenNow(first, now, coupling(3)));
+}
+
+TEST(RiggingSession, TheFirstPersonGoesOnWhereTheSecondBrokeOffBeforeTheFirstWasDone)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = couplingIn(now, 1).second = looked();
+    RiggingSession session = workingAt(1, now);
+    session.turn = Turn::Second;
+    EXPECT_EQ(changeTurn(session, now, Turn::First, kNoon).session.turn, Turn::Second);
+    couplingIn(now, 1).second = untouched();
+    couplingIn(now, 1).second.interrupted = true;
+    EXPECT_EQ(changeTurn(session, now, Turn::First, kNoon).session.turn, Turn::First);
+}
+
+TEST(RiggingSession, WhoeverCopiesBothColumnsOfAPaperGoesBetweenThem)
+{
+    RecordNow now = aRecord();
+    now.enteredBy = kOren;
+    couplingIn(now, 1).first = finished();
+    couplingIn(now, 1).second = looked();
+    RiggingSession session = workingAt(1, now);
+    session.turn = Turn::Second;
+    session.second = kVale;
+    EXPECT_EQ(changeTurn(session, now, Turn::First, kNoon).session.turn, Turn::First);
+    session.secondTypes = true;
+    EXPECT_EQ(changeTurn(session, now, Turn::First, kNoon).session.turn, Turn::Second);
+}
+
 TEST(RiggingSession, NothingIsInterruptedThatIsFinishedOrUntouched)
 {
     RecordNow now = aRecord();
