@@ -48,6 +48,7 @@ void MarkRow::setWraps()
 {
     m_wraps = true;
     QSizePolicy policy = sizePolicy();
+    policy.setVerticalPolicy(QSizePolicy::Minimum); // a fixed one would hold it at the height of two lines
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
 }
