@@ -7,7 +7,7 @@ preset=${1:-release}
 shift || true
 packages=(g++ cmake ninja-build qt6-base-dev libsqlite3-dev libboost-math-dev nlohmann-json3-dev
     libgtest-dev)
-[ $# -gt 0 ] || packages+=(poppler-utils) # pdftotext reads what was printed
+[ $# -gt 0 ] || packages+=(poppler-utils python3) # pdftotext reads what was printed, python3 recomputes a chain
 app/install_packages.sh "${packages[@]}"
 cmake --preset "$preset" >/dev/null
 cmake --build --preset "$preset" ${1:+--target "$@"}

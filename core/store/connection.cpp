@@ -1,5 +1,6 @@
 #include "core/store/connection.h"
 
+#include "core/store/chain.h"
 #include "core/store/raw_file.h"
 
 #include <QByteArray>
@@ -49,6 +50,8 @@ void finalize(sqlite3_stmt* statement)
 
 } // namespace
 
+StoreFile::Connection::Connection(std::string filePath) : path{std::move(filePath)} {}
+
 Result<std::unique_ptr<StoreFile::Connection>> StoreFile::Connection::open(const std::string& path,
                                                                            Access access)
 {
@@ -71,6 +74,7 @@ Result<std::unique_ptr<StoreFile::Connection>> StoreFile::Connection::open(const
 
 StoreFile::Connection::~Connection()
 {
+    chain.reset();
     m_prepared.clear();
     sqlite3_close(m_database);
 }
@@ -176,6 +180,8 @@ Transaction::Transaction(StoreFile::Connection& connection) : m_connection{conne
         m_begun = m_connection.run(QStringLiteral("BEGIN IMMEDIATE"));
         if (!m_begun)
             return;
+        if (m_connection.chain)
+            m_begun = m_connection.chain->catchUp();
     }
     ++m_connection.depth;
     m_open = true;
@@ -193,6 +199,8 @@ Transaction::~Transaction()
     }
     // After a full disk SQLite has already rolled back and this only reports that there is nothing to do.
     static_cast<void>(m_connection.run(QStringLiteral("ROLLBACK")));
+    if (m_connection.chain)
+        m_connection.chain->forget();
     m_connection.saved.loseTrack();
 }
 

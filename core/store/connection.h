@@ -22,6 +22,8 @@ struct sqlite3_stmt;
 
 namespace rig {
 
+class Chain;
+
 // A save waits so long for another window, and for the file to be looked through, before it says so.
 inline constexpr int kBusyWaitMilliseconds = 4000;
 
@@ -63,6 +65,7 @@ struct StoreFile::Connection
         insertInto;                       // the INSERT of each table, made when first asked for
     SavedLog saved;                       // what Writer appended, for the books
     std::optional<Problem> spoilt;        // an inner transaction failed: the outer one may not commit
+    std::unique_ptr<Chain> chain;         // of what is written here, see Writer
     std::unique_ptr<LookThrough> looking; // behind the window; empty when that was done before opening
 
 private:
@@ -87,7 +90,7 @@ private:
         bool m_failed = false;
     };
 
-    explicit Connection(std::string filePath) : path{std::move(filePath)} {}
+    explicit Connection(std::string filePath);
     Result<sqlite3_stmt*> prepared(const QString& sql, const QVariantList& values);
 
     sqlite3* m_database = nullptr;

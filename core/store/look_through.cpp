@@ -1,5 +1,7 @@
 #include "core/store/look_through.h"
 
+#include "core/store/chain_look.h"
+#include "core/store/connection.h"
 #include "core/store/copies.h"
 #include "core/store/raw_file.h"
 
@@ -45,6 +47,15 @@ bool isWholeWithoutLock(const std::string& path, const std::stop_token& stop)
     return found && before && before == changeCounter(file.value().get());
 }
 
+std::optional<ChainState> chainOf(const std::string& path, const std::stop_token& stop)
+{
+    const auto file = StoreFile::Connection::open(path, StoreFile::Connection::Access::Reading);
+    if (!file)
+        return std::nullopt;
+    auto found = lookAtChain(*file.value(), stop);
+    return found ? std::optional{std::move(found).value()} : std::nullopt;
+}
+
 } // namespace
 
 // What the first look finds may be pages of two moments, so only a look with a lock counts as damage.
@@ -77,9 +88,11 @@ void LookThrough::run(const std::stop_token& stop)
     m_isKnown.notify_all();
     // A bad file never pushes a good copy out.
     const Outcome kept = found && m_copyOn ? keepTodaysCopy(m_path, *m_copyOn, stop) : Outcome{Done{}};
+    std::optional<ChainState> chain = found ? chainOf(m_path, stop) : std::nullopt;
     const std::lock_guard lock{m_guard};
     if (!kept)
         m_copyProblem = kept.problem();
+    m_chain = std::move(chain);
     m_isDone = true;
 }
 
@@ -94,6 +107,12 @@ bool LookThrough::isDone() const
 {
     const std::lock_guard lock{m_guard};
     return m_isDone;
+}
+
+std::optional<ChainState> LookThrough::chainFound() const
+{
+    const std::lock_guard lock{m_guard};
+    return m_chain;
 }
 
 std::optional<Problem> LookThrough::copyProblem() const

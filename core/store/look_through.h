@@ -2,6 +2,7 @@
 
 #include "core/clock.h"
 #include "core/result.h"
+#include "core/store/chain_state.h"
 
 #include <chrono>
 #include <condition_variable>
@@ -31,6 +32,8 @@ public:
     bool isDone() const;
     // Why there is no copy of the day; known once it is done.
     std::optional<Problem> copyProblem() const;
+    // What the chain of a whole file tells; known once it is done, unless it could not be read.
+    std::optional<ChainState> chainFound() const;
 
 private:
     void run(const std::stop_token& stop);
@@ -41,6 +44,7 @@ private:
     mutable std::condition_variable m_isKnown;
     std::optional<Outcome> m_wholeness;
     std::optional<Problem> m_copyProblem;
+    std::optional<ChainState> m_chain;
     bool m_isDone = false;
     std::jthread m_thread; // the last member: it uses the others
 };

@@ -1,27 +1,40 @@
 #include "core/store/migrations.h"
 
+#include "core/store/chain.h"
 #include "core/store/connection.h"
 
 #include <QFile>
 
+#include <algorithm>
 #include <array>
 #include <cassert>
+#include <string_view>
 
 namespace rig {
 
 namespace {
 
 // In order; the first makes version 1. Released ones never change (tests/store holds their checksums).
-constexpr std::array kMigrations{"0001_first.sql",    "0002_record.sql",    "0003_kinds.sql",
-                                 "0004_answers.sql",  "0005_kinds.sql",     "0006_record.sql",
-                                 "0007_hands.sql",    "0008_paper.sql",     "0009_said.sql",
-                                 "0010_learning.sql", "0011_taken_back.sql"};
+constexpr std::string_view kChainMigration = "0012_chain.sql";
+constexpr std::array<std::string_view, 12> kMigrations{
+    "0001_first.sql", "0002_record.sql",   "0003_kinds.sql",      "0004_answers.sql",
+    "0005_kinds.sql", "0006_record.sql",   "0007_hands.sql",      "0008_paper.sql",
+    "0009_said.sql",  "0010_learning.sql", "0011_taken_back.sql", kChainMigration};
+
+// The first layout with a chain.
+int chainVersion()
+{
+    return static_cast<int>(std::ranges::find(kMigrations, kChainMigration) - kMigrations.begin()) + 1;
+}
 
 Outcome apply(StoreFile::Connection& connection, int version)
 {
     for (const QString& statement : migrationStatements(version))
         if (const Outcome run = connection.run(statement); !run)
             return run;
+    if (version == chainVersion())
+        if (const Outcome taken = Chain{connection}.takeOver(); !taken)
+            return taken;
     if (const Outcome set = connection.run(QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId));
         !set)
         return set;
@@ -52,8 +65,9 @@ int newestSchemaVersion()
 QStringList migrationStatements(int version)
 {
     assert(version >= 1 && version <= newestSchemaVersion());
-    const char* const name = kMigrations[static_cast<std::size_t>(version - 1)];
-    QFile file{QStringLiteral(":/store/migrations/") + QString::fromLatin1(name)};
+    const std::string_view name = kMigrations[static_cast<std::size_t>(version - 1)];
+    QFile file{QStringLiteral(":/store/migrations/") +
+               QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()))};
     const bool opened = file.open(QIODevice::ReadOnly);
     assert(opened);
     static_cast<void>(opened);

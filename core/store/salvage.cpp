@@ -104,7 +104,10 @@ Result<int> copyTables(StoreFile::Connection& from, StoreFile::Connection& into)
     if (!transaction.begun())
         return transaction.begun().problem();
     int facts = 0;
-    for (const FactTable& table : kFactTables) {
+    std::vector<FactTable> tables{kFactTables.begin(), kFactTables.end()};
+    for (const char* table : kChainTables) // what is lost shows as a link without its fact
+        tables.push_back({table, false});
+    for (const FactTable& table : tables) {
         const QString name = QString::fromLatin1(table.name);
         const Result<QStringList> columns = columnsOf(into, name);
         if (!columns)

@@ -1,5 +1,6 @@
 #include "core/store/store_file.h"
 
+#include "core/store/chain_look.h"
 #include "core/store/connection.h"
 #include "core/store/copies.h"
 #include "core/store/create_file.h"
@@ -230,6 +231,26 @@ int StoreFile::schemaVersion() const
 bool StoreFile::isOpenElsewhere() const
 {
     return m_use.isSharedWithOthers();
+}
+
+Result<FileEnd> StoreFile::end()
+{
+    return endOf(*m_connection);
+}
+
+Result<ChainState> StoreFile::lookAtChain()
+{
+    return rig::lookAtChain(*m_connection);
+}
+
+std::optional<ChainState> StoreFile::chainFound() const
+{
+    return m_connection->looking ? m_connection->looking->chainFound() : std::nullopt;
+}
+
+Result<std::optional<PrintPlace>> StoreFile::placeOfPrint(const std::string& shortForm)
+{
+    return rig::placeOfPrint(*m_connection, shortForm);
 }
 
 Result<int> StoreFile::danglingReferences()

@@ -2,6 +2,7 @@
 
 #include "core/clock.h"
 #include "core/result.h"
+#include "core/store/chain_state.h"
 #include "core/store/file_use.h"
 
 #include <memory>
@@ -55,6 +56,16 @@ public:
     bool isUpgraded() const;
     // Another program on this machine has it open too.
     bool isOpenElsewhere() const;
+
+    // How far the file has come.
+    Result<FileEnd> end();
+    // The chain of the whole file held against what stands there, now: some microseconds for each fact.
+    Result<ChainState> lookAtChain();
+    // The same as it was found behind the window; empty while it is not known, and where it was not looked
+    // at.
+    std::optional<ChainState> chainFound() const;
+    // Where a print with this short form stands, see readShortForm(); empty where this file never had it.
+    Result<std::optional<PrintPlace>> placeOfPrint(const std::string& shortForm);
 
     // Facts that name another one which is not in the file; only a salvaged file has any.
     Result<int> danglingReferences();

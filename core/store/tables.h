@@ -53,4 +53,7 @@ inline constexpr std::array kFactTables{
     FactTable{"learning_taken_back", true},
 };
 
+// What links the facts, see core/store/chain.h.
+inline constexpr std::array kChainTables{"origin", "link", "tie"};
+
 } // namespace rig

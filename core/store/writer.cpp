@@ -2,6 +2,7 @@
 
 #include "core/airframe/id_source.h"
 #include "core/store/cells.h"
+#include "core/store/chain.h"
 #include "core/store/tables.h"
 #include "core/store/values.h"
 
@@ -72,6 +73,7 @@ Outcome Writer::append(const IdBytes& row, const AnyFact& fact)
                 return done;
     }
     m_connection.saved.note(fact.shape().table, row);
+    m_added.push_back({fact.shape().table, row});
     return Done{};
 }
 
@@ -83,6 +85,13 @@ Outcome Writer::attach(const IdBytes& owner, const AnyFact& fact)
     return insert(fact, cells.values);
 }
 
+Outcome Writer::link()
+{
+    if (!m_connection.chain)
+        m_connection.chain = std::make_unique<Chain>(m_connection);
+    return m_connection.chain->append(m_added, m_now, [this] { return m_ids.next(m_now.utcSeconds * 1000); });
+}
+
 Result<IdBytes> saved(Writer writer, const std::function<Result<IdBytes>(Writer&)>& work)
 {
     Transaction transaction{writer.connection()};
@@ -91,6 +100,8 @@ Result<IdBytes> saved(Writer writer, const std::function<Result<IdBytes>(Writer&
     const Result<IdBytes> id = work(writer);
     if (!id)
         return id.problem();
+    if (const Outcome linked = writer.link(); !linked)
+        return linked.problem();
     if (const Outcome committed = transaction.commit(); !committed)
         return committed.problem();
     return id;

@@ -31,6 +31,8 @@ public:
     template <typename Fact> Result<IdBytes> add(Fact fact);
     // What belongs to a fact and has no id of its own.
     Outcome attach(const IdBytes& owner, const AnyFact& fact);
+    // What was added comes into the chain, with all that belongs to it.
+    Outcome link();
 
 private:
     // Greater than every id in the file, whatever the clock says: the order of ids is the order of saving.
@@ -42,6 +44,7 @@ private:
     IdSource& m_ids;
     Moment m_now;
     FactChecking m_checking;
+    std::vector<SavedLog::Saved> m_added;
 };
 
 template <typename Fact> Result<IdBytes> Writer::add(Fact fact)

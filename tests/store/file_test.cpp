@@ -96,6 +96,14 @@ TEST(File, IsOneFileAtRest)
     EXPECT_EQ(namesIn(store.folder()), std::vector<std::string>{"hangar.rigband"});
 }
 
+std::vector<std::string> everyTable()
+{
+    std::vector<std::string> all{kChainTables.begin(), kChainTables.end()};
+    for (const FactTable& table : kFactTables)
+        all.emplace_back(table.name);
+    return all;
+}
+
 TEST(File, EveryTableIsStrictAndRefusesChangeAndRemoval)
 {
     TempStore store;
@@ -107,17 +115,17 @@ TEST(File, EveryTableIsStrictAndRefusesChangeAndRemoval)
             ++tables;
             const std::string name = row.text();
             EXPECT_TRUE(row.integer() != 0) << name;
-            EXPECT_EQ(std::ranges::count(kFactTables, name, &FactTable::name), 1) << name;
+            EXPECT_EQ(std::ranges::count(everyTable(), name), 1) << name;
         }));
-    EXPECT_EQ(tables, static_cast<int>(kFactTables.size()));
-    for (const FactTable& table : kFactTables)
+    EXPECT_EQ(tables, static_cast<int>(everyTable().size()));
+    for (const std::string& table : everyTable())
         for (const char* event : {"update", "delete"})
             EXPECT_EQ(
                 must(connectionOf(store).integer(
                     "SELECT count(*) FROM sqlite_master WHERE type = 'trigger' AND tbl_name = ? AND name = ?",
-                    {QString(table.name), QString("%1_no_%2").arg(table.name, event)})),
+                    {QString::fromStdString(table), QString::fromStdString(table + "_no_" + event)})),
                 1)
-                << table.name << ' ' << event;
+                << table << ' ' << event;
 }
 
 TEST(File, FactsCanNeitherBeChangedNorRemoved)
@@ -155,8 +163,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "f918da73f5960521f36955fbd9aa268b10d5ae5c7eafdaee81134d11583963d6",
         "494c3266cf1d2af6ace7225aa3ad3b65341b8bb363bcfbda5150a5c47db89f27",
         "81eaee543158fa5511c14c07b639a8523d2143a35e871e9b5ea98f87f7843487",
+        "3a21e71d7b091b7b087bca116e2519aecdb8c5b64fb8e663b7ce545a600b23b3",
     };
-    ASSERT_EQ(newestSchemaVersion(), 11);
+    ASSERT_EQ(newestSchemaVersion(), 12);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)

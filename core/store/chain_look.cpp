@@ -1,0 +1,275 @@
+#include "core/store/chain_look.h"
+
+#include "core/store/chain.h"
+#include "core/store/every_shape.h"
+#include "core/store/faulty_fact.h"
+#include "core/store/tables.h"
+#include "core/store/values.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace rig {
+
+namespace {
+
+constexpr int kAtATime = 500;
+
+struct Link
+{
+    std::int64_t row = 0;
+    std::int64_t sequence = 0;
+    QByteArray hash;
+    IdBytes origin{};
+    std::string kind;
+    IdBytes fact{};
+    QByteArray before;
+};
+
+QByteArray bytesOf(Row& row)
+{
+    const std::string_view bytes = row.bytesView();
+    return {bytes.data(), static_cast<qsizetype>(bytes.size())};
+}
+
+class Look
+{
+public:
+    Look(StoreFile::Connection& connection, const std::stop_token& stop)
+        : m_connection{connection}, m_bytes{connection}, m_stop{stop}
+    {
+    }
+
+    Result<ChainState> result()
+    {
+        if (const Outcome links = eachLink(); !links)
+            return links.problem();
+        for (const FactTable& table : kFactTables)
+            if (table.isFact)
+                if (const Outcome rows = unlinkedRows(table.name); !rows)
+                    return rows.problem();
+        const Result<FileEnd> end = endOf(m_connection);
+        if (!end)
+            return end.problem();
+        m_state.end = end.value();
+        return m_state;
+    }
+
+private:
+    Outcome goesOn() const
+    {
+        return m_stop.stop_requested() ? Outcome{Problem{ProblemKind::Unexpected, "interrupted"}} : Done{};
+    }
+
+    void found(ChainFault fault, const std::string& table, const IdBytes& fact)
+    {
+        if (m_state.told.size() < kFaultsTold)
+            m_state.told.push_back(tellOf(m_connection, fault, table, fact));
+        ++m_state.faults;
+    }
+
+    Outcome eachLink()
+    {
+        Link last;
+        for (bool more = true; more;) {
+            std::vector<Link> some;
+            const Outcome read = m_connection.each(
+                QStringLiteral("SELECT rowid, sequence, hash, origin, kind, fact, before FROM link WHERE "
+                               "(sequence, rowid) > (?, ?) ORDER BY sequence, rowid LIMIT %1")
+                    .arg(kAtATime),
+                {valueOf(last.sequence), valueOf(last.row)}, [&some](Row& row) {
+                    Link& link = some.emplace_back();
+                    link.row = row.integer();
+                    link.sequence = row.integer();
+                    link.hash = bytesOf(row);
+                    link.origin = row.bytes().value_or(IdBytes{});
+                    link.kind = row.text();
+                    link.fact = row.bytes().value_or(IdBytes{});
+                    link.before = bytesOf(row);
+                });
+            if (!read)
+                return read;
+            for (const Link& link : some)
+                if (const Outcome held = hold(link); !held)
+                    return held;
+            more = !some.empty();
+            if (more)
+                last = some.back();
+            if (const Outcome on = goesOn(); !on)
+                return on;
+        }
+        return Done{};
+    }
+
+    Outcome hold(const Link& link)
+    {
+        const Result<bool> follows = standsAfterWhatItNames(link);
+        if (!follows)
+            return follows.problem();
+        if (!follows.value())
+            found(ChainFault::Torn, link.kind, link.fact);
+        remember(link);
+        const FactShape* const shape = shapeOfTable(link.kind);
+        auto bytes = shape ? m_bytes.of(shape->table, link.fact)
+                           : Result<std::optional<QByteArray>>{std::optional<QByteArray>{}};
+        if (!bytes)
+            return bytes.problem();
+        if (!bytes.value()) {
+            found(ChainFault::Missing, link.kind, link.fact);
+            return Done{};
+        }
+        const Result<QByteArray> origin = originBytes(link.origin);
+        if (!origin)
+            return origin.problem();
+        if (hashOf({link.before, origin.value(), link.sequence, *bytes.value()}) != link.hash)
+            found(ChainFault::Changed, link.kind, link.fact);
+        return Done{};
+    }
+
+    Result<bool> standsAfterWhatItNames(const Link& link)
+    {
+        if (link.sequence == 1)
+            return link.before == endHash({});
+        if (link.sequence == m_sequence + 1 ? m_hashes.contains(link.before)
+                                            : link.sequence == m_sequence && m_earlier.contains(link.before))
+            return true;
+        return isTied(link);
+    }
+
+    // Whether `before` is made of several links that are all there, the last of them just before this one.
+    Result<bool> isTied(const Link& link)
+    {
+        std::vector<ChainTip> tips;
+        Outcome read = m_connection.each(QStringLiteral("SELECT sequence, hash FROM tie WHERE before = ?"),
+                                         {link.before}, [&tips](Row& row) {
+                                             ChainTip& tip = tips.emplace_back();
+                                             tip.sequence = row.integer();
+                                             tip.hash = bytesOf(row);
+                                         });
+        if (!read)
+            return read.problem();
+        std::int64_t highest = 0;
+        bool allThere = tips.size() > 1 && endHash(tips) == link.before;
+        for (const ChainTip& tip : tips) {
+            const auto there =
+                m_connection.integer(QStringLiteral("SELECT 1 FROM link WHERE sequence = ? AND hash = ?"),
+                                     {valueOf(tip.sequence), tip.hash});
+            if (!there)
+                return there.problem();
+            allThere = allThere && there.value();
+            highest = std::max(highest, tip.sequence);
+        }
+        return allThere && highest + 1 == link.sequence;
+    }
+
+    void remember(const Link& link)
+    {
+        if (link.sequence != m_sequence) {
+            m_earlier = link.sequence == m_sequence + 1 ? std::move(m_hashes) : std::set<QByteArray>{};
+            m_hashes.clear();
+            m_sequence = link.sequence;
+        }
+        m_hashes.insert(link.hash);
+    }
+
+    Result<QByteArray> originBytes(const IdBytes& origin)
+    {
+        const auto known = m_origins.find(origin);
+        if (known != m_origins.end())
+            return known->second;
+        const auto bytes = m_bytes.ofOrigin(origin);
+        if (!bytes)
+            return bytes.problem();
+        return m_origins.emplace(origin, bytes.value().value_or(QByteArray{})).first->second;
+    }
+
+    Outcome unlinkedRows(const char* table)
+    {
+        QByteArray last;
+        for (bool more = true; more;) {
+            std::vector<IdBytes> unlinked;
+            more = false;
+            const Outcome read = m_connection.each(
+                QStringLiteral("SELECT id, EXISTS (SELECT 1 FROM link WHERE fact = id) FROM %1 WHERE id > ? "
+                               "ORDER BY id LIMIT %2")
+                    .arg(QString::fromLatin1(table))
+                    .arg(kAtATime),
+                {last}, [&](Row& row) {
+                    more = true;
+                    last = bytesOf(row);
+                    if (row.integer() == 0)
+                        unlinked.push_back(idFrom(last));
+                });
+            if (!read)
+                return read;
+            for (const IdBytes& id : unlinked)
+                found(ChainFault::Inserted, table, id);
+            if (const Outcome on = goesOn(); !on)
+                return on;
+        }
+        return Done{};
+    }
+
+    static IdBytes idFrom(const QByteArray& bytes)
+    {
+        IdBytes id{};
+        std::copy_n(bytes.begin(), std::min<std::size_t>(id.size(), static_cast<std::size_t>(bytes.size())),
+                    id.begin());
+        return id;
+    }
+
+    StoreFile::Connection& m_connection;
+    FactBytes m_bytes;
+    const std::stop_token& m_stop;
+    ChainState m_state;
+    std::map<IdBytes, QByteArray> m_origins;
+    std::int64_t m_sequence = 0;
+    std::set<QByteArray> m_hashes;  // of the links of that sequence
+    std::set<QByteArray> m_earlier; // and of the one before it
+};
+
+} // namespace
+
+Result<FileEnd> endOf(StoreFile::Connection& connection)
+{
+    const auto tips = readTips(connection);
+    if (!tips)
+        return tips.problem();
+    const auto facts = connection.integer(QStringLiteral("SELECT count(*) FROM link"));
+    if (!facts)
+        return facts.problem();
+    return FileEnd{facts.value().value_or(0), endHash(tips.value()).toHex().toStdString()};
+}
+
+Result<ChainState> lookAtChain(StoreFile::Connection& connection, const std::stop_token& stop)
+{
+    return Look{connection, stop}.result();
+}
+
+Result<std::optional<PrintPlace>> placeOfPrint(StoreFile::Connection& connection, const std::string& form)
+{
+    std::optional<PrintPlace> place;
+    const auto look = [&](Row& row) {
+        const std::int64_t sequence = row.integer();
+        const std::optional<IdBytes> fact = row.bytes();
+        if (shortForm(bytesOf(row).toHex().toStdString()) == form)
+            place = PrintPlace{sequence, fact ? millisecondsIn(*fact) : 0};
+    };
+    // The end after a fact, and the end of several copies just after they were joined.
+    for (const char* sql : {"SELECT sequence, fact, hash FROM link",
+                            "SELECT tie.sequence, link.fact, tie.before FROM tie LEFT JOIN link ON "
+                            "link.sequence = tie.sequence AND link.hash = tie.hash ORDER BY tie.sequence"})
+        if (const Outcome read = connection.each(QString::fromLatin1(sql), {}, look); !read)
+            return read.problem();
+    if (!place) {
+        const Result<FileEnd> end = endOf(connection);
+        if (!end)
+            return end.problem();
+        if (shortForm(end.value().hash) == form)
+            place = PrintPlace{end.value().facts, 0};
+    }
+    return place;
+}
+
+} // namespace rig

@@ -1,0 +1,68 @@
+#pragma once
+
+#include "core/airframe/ids.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace rig {
+
+// How far a file has come: what stands on every print of it, so that a later look can tell whether all of
+// that is still there. Evidence against a change by mistake or by somebody who does not know the chain; no
+// signature: whoever works out the whole chain anew leaves no trace in the file itself.
+struct FileEnd
+{
+    std::int64_t facts = 0; // links in the chain
+    std::string hash;       // SHA-256 (FIPS 180-4), 64 hexadecimal digits
+
+    bool operator==(const FileEnd&) const = default;
+};
+
+// The first 50 bits of a hash in the alphabet of base 32 (RFC 4648 section 6), as two groups of five:
+// ABCDE-FG234.
+std::string shortForm(const std::string& hash);
+// What was typed, without blanks and hyphens, in capitals; empty where it can be no short form.
+std::optional<std::string> readShortForm(const std::string& typed);
+
+enum class ChainFault {
+    Changed,  // stands otherwise than it was saved
+    Missing,  // was saved and is gone
+    Inserted, // is no part of the chain: not saved by this program
+    Torn,     // what was saved before it is gone from the chain, or stands in another order
+};
+
+// A fact with which something is wrong, as the file tells of it now.
+struct FaultyFact
+{
+    ChainFault fault{};
+    std::string table; // a name of core/store/tables.h
+    IdBytes fact{};
+    std::int64_t savedMilliseconds = 0; // UTC, from its id
+    std::string savedBy;                // names, empty where they are not known
+    std::string registration;
+    std::string coupling;
+    // What it says now: column and value, as they stand in the file.
+    std::vector<std::pair<std::string, std::string>> says;
+};
+
+struct ChainState
+{
+    FileEnd end;
+    std::int64_t faults = 0;      // all of them
+    std::vector<FaultyFact> told; // the first of them
+};
+
+// So many are told one by one.
+inline constexpr std::size_t kFaultsTold = 200;
+
+// Where a print that bears a short form stands in the chain of a file.
+struct PrintPlace
+{
+    std::int64_t sequence = 0;          // the fact that was the last one then, counted from the first
+    std::int64_t savedMilliseconds = 0; // of that fact
+};
+
+} // namespace rig

@@ -1,0 +1,134 @@
+#include "core/store/faulty_fact.h"
+
+#include "core/store/every_shape.h"
+#include "core/store/values.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <array>
+
+namespace rig {
+
+namespace {
+
+constexpr std::array kNotTold{"id", "subject", "stated_by", "stated_at", "stated_offset"};
+
+// The way from a fact to what it is about is never longer.
+constexpr int kMostSteps = 4;
+
+std::string written(Row& row)
+{
+    switch (row.type()) {
+    case CellType::Integer:
+        return std::to_string(row.integer());
+    case CellType::Real:
+        return QString::number(row.number()).toStdString();
+    case CellType::Text:
+        return row.text();
+    case CellType::Bytes:
+    case CellType::Empty:
+        row.skip(1);
+        break;
+    }
+    return {};
+}
+
+class Teller
+{
+public:
+    explicit Teller(StoreFile::Connection& connection) : m_connection{connection} {}
+
+    // Empty where it is not there or cannot be read.
+    std::string textIn(const char* table, const char* column, const IdBytes& id)
+    {
+        std::string text;
+        static_cast<void>(m_connection.each(QStringLiteral("SELECT %1 FROM %2 WHERE id = ? OR subject = ? "
+                                                           "ORDER BY id")
+                                                .arg(QString::fromLatin1(column), QString::fromLatin1(table)),
+                                            {valueOf(id), valueOf(id)}, [&text](Row& row) {
+                                                if (row.type() == CellType::Text)
+                                                    text = row.text();
+                                            }));
+        return text;
+    }
+
+    std::optional<IdBytes> idIn(const char* table, const char* column, const IdBytes& id)
+    {
+        std::optional<IdBytes> found;
+        static_cast<void>(m_connection.each(QStringLiteral("SELECT %1 FROM %2 WHERE id = ?")
+                                                .arg(QString::fromLatin1(column), QString::fromLatin1(table)),
+                                            {valueOf(id)}, [&found](Row& row) {
+                                                if (row.type() == CellType::Bytes)
+                                                    found = row.bytes();
+                                            }));
+        return found;
+    }
+
+    // The coupling and the airframe that a fact is about, over what it refers to.
+    void about(const std::string& table, const IdBytes& id, FaultyFact& fact, int steps = kMostSteps)
+    {
+        if (table == "coupling")
+            fact.coupling = textIn("coupling", "name", id);
+        if (table == "airframe")
+            fact.registration = textIn("airframe", "registration", id);
+        const FactShape* const shape = shapeOfTable(table);
+        if (!shape || steps == 0)
+            return;
+        for (const ColumnInfo& column : shape->columns) {
+            const bool isAsked = column.refersTo && std::string_view{column.refersTo} != "person" &&
+                                 (fact.coupling.empty() || fact.registration.empty());
+            if (!isAsked)
+                continue;
+            if (const auto next = idIn(shape->table, column.name, id); next && *next != id)
+                about(column.refersTo, *next, fact, steps - 1);
+        }
+    }
+
+    void says(const FactShape& shape, const IdBytes& id, FaultyFact& fact)
+    {
+        QStringList names;
+        for (const ColumnInfo& column : shape.columns)
+            names.append(QString::fromLatin1(column.name));
+        static_cast<void>(m_connection.each(
+            QStringLiteral("SELECT %1 FROM %2 WHERE id = ?")
+                .arg(names.join(u','), QString::fromLatin1(shape.table)),
+            {valueOf(id)}, [&](Row& row) {
+                for (const ColumnInfo& column : shape.columns) {
+                    std::string value = written(row);
+                    if (!value.empty() &&
+                        std::ranges::find(kNotTold, std::string_view{column.name}) == kNotTold.end())
+                        fact.says.emplace_back(column.name, std::move(value));
+                }
+            }));
+    }
+
+private:
+    StoreFile::Connection& m_connection;
+};
+
+} // namespace
+
+FaultyFact tellOf(StoreFile::Connection& connection, ChainFault fault, const std::string& table,
+                  const IdBytes& id)
+{
+    FaultyFact fact{.fault = fault,
+                    .table = table,
+                    .fact = id,
+                    .savedMilliseconds = millisecondsIn(id),
+                    .savedBy = {},
+                    .registration = {},
+                    .coupling = {},
+                    .says = {}};
+    const FactShape* const shape = shapeOfTable(table);
+    if (!shape)
+        return fact;
+    Teller teller{connection};
+    if (const auto by = teller.idIn(shape->table, "stated_by", id))
+        fact.savedBy = teller.textIn("person", "name", *by);
+    teller.about(table, id, fact);
+    teller.says(*shape, id, fact);
+    return fact;
+}
+
+} // namespace rig
