@@ -35,11 +35,12 @@ struct Given
     bool letter = false;
     bool a5 = false;
     bool withoutAppendix = false;
+    QStringList earlier; // ends on earlier prints
 
     bool isPrinted() const
     {
         return !airframe.isEmpty() || !out.isEmpty() || !day.isEmpty() || !from.isEmpty() || !to.isEmpty() ||
-               !gauge.isEmpty() || letter || a5 || withoutAppendix;
+               !gauge.isEmpty() || letter || a5 || withoutAppendix || !earlier.isEmpty();
     }
     bool hasThings() const
     {
@@ -60,7 +61,8 @@ struct Given
     bool isOfADay() const { return gauge.isEmpty() && !a5; }
     bool hasRecord() const
     {
-        return hasPages() && isOfADay() && from.isEmpty() && to.isEmpty() && !withoutAppendix;
+        return hasPages() && isOfADay() && from.isEmpty() && to.isEmpty() && !withoutAppendix &&
+               earlier.isEmpty();
     }
     bool hasReport() const
     {
@@ -69,7 +71,7 @@ struct Given
     bool hasSheet() const
     {
         return hasPages() && day.isEmpty() && from.isEmpty() && to.isEmpty() && !(letter && a5) &&
-               !withoutAppendix;
+               !withoutAppendix && earlier.isEmpty();
     }
     bool hasCard() const { return hasRecord() && day.isEmpty() && !letter; }
 };
@@ -92,8 +94,9 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption letter{"letter"};
     const QCommandLineOption a5{"a5"};
     const QCommandLineOption withoutAppendix{"without-appendix"};
-    const QList<QCommandLineOption> withValue{csv,      couplings, people, gauges, events, jointPlay,
-                                              airframe, day,       from,   to,     out,    gauge};
+    const QCommandLineOption earlier{"earlier", {}, "ends"};
+    const QList<QCommandLineOption> withValue{csv, couplings, people, gauges, events, jointPlay, airframe,
+                                              day, from,      to,     out,    gauge,  earlier};
     parser.addOptions(withValue);
     parser.addOptions({letter, a5, withoutAppendix});
     if (!parser.parse(arguments))
@@ -113,7 +116,8 @@ std::optional<Given> givenOn(const QStringList& arguments)
                  parser.value(gauge),
                  parser.isSet(letter),
                  parser.isSet(a5),
-                 parser.isSet(withoutAppendix)};
+                 parser.isSet(withoutAppendix),
+                 parser.value(earlier).split(',', Qt::SkipEmptyParts)};
 }
 
 int run(const QString& verb, const Given& given)
@@ -133,7 +137,7 @@ int run(const QString& verb, const Given& given)
     if (verb == "report" && given.hasReport())
         return printReport({given.named[0], given.airframe, given.out,
                             given.to.isEmpty() ? given.day : given.to, given.from, given.letter,
-                            !given.withoutAppendix});
+                            !given.withoutAppendix, given.earlier});
     if (verb == "sheet" && given.hasSheet())
         return printSheet({given.named[0], given.airframe, given.gauge, given.out, given.letter, given.a5});
     if (verb == "card" && given.hasCard())

@@ -26,10 +26,10 @@ std::optional<RecordId> recordOn(const AirframeFacts& facts, Day day)
     return last;
 }
 
-Printing printingOf(const RecordWanted& wanted, const Clock& clock)
+Printing printingOf(const RecordWanted& wanted, const Clock& clock, FileEvidence evidence)
 {
     return {wanted.letter ? Paper::Letter : Paper::A4, clock.now().localDay(),
-            ReportWords::program(QCoreApplication::applicationVersion())};
+            ReportWords::program(QCoreApplication::applicationVersion()), true, std::move(evidence)};
 }
 
 int writeRecord(const OpenFile& open, const RecordWanted& wanted, const AirframeFacts& facts, RecordId record)
@@ -41,7 +41,10 @@ int writeRecord(const OpenFile& open, const RecordWanted& wanted, const Airframe
     if (!people)
         return couldNot(people.problem(), wanted.file);
     const RecordSummary summary = summaryOf(facts, content.value(), people.value());
-    if (!writeRecord(wanted.out, summary, printingOf(wanted, open.clock)))
+    auto evidence = open.file->evidence();
+    if (!evidence)
+        return couldNot(evidence.problem(), wanted.file);
+    if (!writeRecord(wanted.out, summary, printingOf(wanted, open.clock, std::move(evidence).value())))
         return couldNot(ReportWords::cannotWrite(wanted.out));
     say(ReportWords::written(wanted.out));
     return kDone;

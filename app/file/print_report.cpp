@@ -1,6 +1,7 @@
 #include "app/file/open_file.h"
 #include "app/file/verbs.h"
 #include "app/report/review_files.h"
+#include "app/wording/chain_words.h"
 #include "app/wording/file_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/report_words.h"
@@ -41,12 +42,13 @@ ReviewPeriod periodOf(const AirframeFacts& facts, Day last, Day today, const std
     return period;
 }
 
-int write(const ReportWanted& wanted, const AirframeFacts& facts, const ReviewPeriod& period, Day today)
+int write(const ReportWanted& wanted, const AirframeFacts& facts, const ReviewPeriod& period, Day today,
+          FileEvidence evidence)
 {
     const AirframeReview review = airframeReviewOf(facts, period);
     const Printing printing{wanted.letter ? Paper::Letter : Paper::A4, today,
-                            ReportWords::program(QCoreApplication::applicationVersion()),
-                            wanted.withAppendix};
+                            ReportWords::program(QCoreApplication::applicationVersion()), wanted.withAppendix,
+                            std::move(evidence)};
     QString failed;
     if (!writeReviewFiles(wanted.out, facts, review, printing, failed))
         return couldNot(ReviewReportWords::cannotWrite(wanted.out, failed));
@@ -56,7 +58,8 @@ int write(const ReportWanted& wanted, const AirframeFacts& facts, const ReviewPe
     return kDone;
 }
 
-int report(const ReportWanted& wanted, const std::optional<Day>& from, const std::optional<Day>& to)
+int report(const ReportWanted& wanted, const std::optional<Day>& from, const std::optional<Day>& to,
+           const std::vector<std::string>& prints)
 {
     OpenFile open;
     if (const Outcome opened = open.open(wanted.file); !opened)
@@ -67,7 +70,11 @@ int report(const ReportWanted& wanted, const std::optional<Day>& from, const std
     if (const Outcome read = readContents(*open.records, *facts); !read)
         return couldNot(read.problem(), wanted.file);
     const Day today = open.clock.now().localDay();
-    return write(wanted, *facts, periodOf(*facts, to.value_or(today), today, from), today);
+    auto evidence = open.file->evidence(prints);
+    if (!evidence)
+        return couldNot(evidence.problem(), wanted.file);
+    return write(wanted, *facts, periodOf(*facts, to.value_or(today), today, from), today,
+                 std::move(evidence).value());
 }
 
 } // namespace
@@ -88,7 +95,16 @@ int printReport(const ReportWanted& wanted)
     for (const QString& path : {wanted.out, tablesFolderFor(wanted.out)})
         if (QFileInfo::exists(path))
             return couldNot(Problem{ProblemKind::FileExists, {}}, path);
-    return report(wanted, from, to);
+    std::vector<std::string> prints;
+    for (const QString& typed : wanted.prints) {
+        const auto form = readShortForm(typed.toStdString());
+        if (!form) {
+            complain(ChainWords::noShortForm(typed));
+            return kBadUse;
+        }
+        prints.push_back(*form);
+    }
+    return report(wanted, from, to, prints);
 }
 
 } // namespace rig::file

@@ -3,6 +3,7 @@
 #include "core/result.h"
 
 #include <QString>
+#include <QStringList>
 
 namespace rig::file {
 
@@ -58,6 +59,7 @@ struct ReportWanted
     QString from; // the first day; empty: the last annual before
     bool letter = false;
     bool withAppendix = true;
+    QStringList prints = {}; // ends on earlier prints, as they were typed
 };
 int printReport(const ReportWanted& wanted);
 

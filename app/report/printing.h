@@ -2,8 +2,11 @@
 
 #include "app/report/page_flow.h"
 #include "core/clock.h"
+#include "core/review/chain_state.h"
 
 #include <QString>
+
+#include <optional>
 
 namespace rig {
 
@@ -12,8 +15,12 @@ struct Printing
 {
     Paper paper = Paper::A4;
     Day day;
-    QString program;          // name and version
-    bool withAppendix = true; // of the engineer's report
+    QString program;                       // name and version
+    bool withAppendix = true;              // of the engineer's report
+    std::optional<FileEvidence> file = {}; // from which it is printed
 };
+
+// What stands at the foot of every page: when, by what, and how far the file had come.
+QString printedLine(const Printing& printing);
 
 } // namespace rig

@@ -2,6 +2,7 @@
 
 #include "app/report/pdf_file.h"
 #include "app/report/record_parts.h"
+#include "app/wording/chain_words.h"
 #include "app/wording/connected_words.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/record_words.h"
@@ -151,9 +152,12 @@ std::vector<Block> recordBlocks(const RecordSummary& summary)
     return sheet.take();
 }
 
-std::vector<Block> printedRecordBlocks(const RecordSummary& summary)
+std::vector<Block> printedRecordBlocks(const RecordSummary& summary, const std::optional<FileEvidence>& file)
 {
     std::vector<Block> blocks = recordBlocks(summary);
+    if (file && file->hasFaults())
+        blocks.insert(blocks.begin() + 1,
+                      ParagraphBlock{ChainWords::faults(file->chain->faults), Role::Ink, true});
     blocks.push_back(HeadingBlock{RecordWords::byHand(), 2});
     blocks.push_back(SignatureBlock{
         {RecordWords::leaderSigns(textOf(summary.first)), RecordWords::secondSigns(textOf(summary.second))}});
@@ -164,8 +168,8 @@ std::vector<Block> printedRecordBlocks(const RecordSummary& summary)
 PageFlow layoutRecord(const RecordSummary& summary, const Printing& printing)
 {
     const PageFrame frame{airframeOf(summary), titleOf(summary), ReportWords::caution(),
-                          ReportWords::printed(printing.day, printing.program)};
-    return layoutPages(frame, printedRecordBlocks(summary), printing.paper);
+                          printedLine(printing)};
+    return layoutPages(frame, printedRecordBlocks(summary, printing.file), printing.paper);
 }
 
 Outcome writeRecord(const QString& path, const RecordSummary& summary, const Printing& printing)

@@ -5,6 +5,7 @@
 #include "app/wording/formats.h"
 #include "app/wording/review_words.h"
 #include "core/review/airframe_review.h"
+#include "core/review/chain_state.h"
 #include "core/review/judged_readings.h"
 
 #include <vector>
@@ -21,7 +22,8 @@ struct Source
     std::vector<JudgedReading> judged; // up to the end of the period
     Formats formats;
     bool withAppendix = true;
-    bool withPlan = false; // before the couplings
+    bool withPlan = false;                   // before the couplings
+    const std::optional<FileEvidence>& file; // from which it is printed
 
     // Where there are records that nobody has read, nothing is known of what was answered in them.
     bool isAnsweredKnown() const { return !facts.contents.empty() || facts.riggingRecords.empty(); }
@@ -44,6 +46,7 @@ enum class Part {
     Looks,
     ControlChecks,
     HowWorkedOut,
+    File,
     ByHand,
 };
 
@@ -104,6 +107,8 @@ void addRest(const Source& source, Writing& out);
 void addListed(const Source& source, Writing& out);
 void addAnswers(const Source& source, Writing& out);
 void addHowWorkedOut(const Source& source, Writing& out);
+// How far the file had come, what in it does not stand as it was saved, and where earlier prints stand.
+void addFile(const Source& source, Writing& out);
 void addByHand(Writing& out);
 
 } // namespace rig::engineer

@@ -139,6 +139,7 @@ void addParts(const Source& source, Writing& out)
     }
     addRest(source, out);
     addHowWorkedOut(source, out);
+    addFile(source, out);
     if (!out.nothing.isEmpty())
         addText(out, ReviewReportWords::nothingAbout(out.nothing));
     addByHand(out);
@@ -165,7 +166,7 @@ QStringList dropEmptyColumns(TableBlock& table, std::size_t kept)
 } // namespace engineer
 
 std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review, bool withAppendix,
-                                bool withPlan)
+                                bool withPlan, const std::optional<FileEvidence>& file)
 {
     const engineer::Source source{facts,
                                   review,
@@ -174,7 +175,8 @@ std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview
                                   judgedReadings(facts, review.period.to),
                                   Formats{},
                                   withAppendix,
-                                  withPlan};
+                                  withPlan,
+                                  file};
     engineer::Writing out;
     engineer::addTop(source, out);
     engineer::addFirst(source, out);
@@ -192,10 +194,9 @@ PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, 
 {
     const PageFrame frame{
         ReportWords::airframe(textOf(review.airframe.registration), textOf(review.airframe.type)),
-        ReviewReportWords::running(review.period), ReportWords::caution(),
-        ReportWords::printed(printing.day, printing.program)};
+        ReviewReportWords::running(review.period), ReportWords::caution(), printedLine(printing)};
     const auto laid = [&](bool withPlan) {
-        return layoutPages(frame, reviewBlocks(facts, review, printing.withAppendix, withPlan),
+        return layoutPages(frame, reviewBlocks(facts, review, printing.withAppendix, withPlan, printing.file),
                            printing.paper);
     };
     PageFlow plain = laid(false);

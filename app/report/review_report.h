@@ -16,7 +16,8 @@ namespace rig {
 // looks and control checks, which the tables beside the report hold in any case. At the end an empty box for
 // findings and a line to sign on.
 std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review,
-                                bool withAppendix = true, bool withPlan = false);
+                                bool withAppendix = true, bool withPlan = false,
+                                const std::optional<FileEvidence>& file = {});
 
 // With the airframe from above where that takes no other page.
 PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, const Printing& printing);

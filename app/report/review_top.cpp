@@ -1,5 +1,6 @@
 #include "app/blocks/cells.h"
 #include "app/report/review_parts.h"
+#include "app/wording/chain_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/review_report_words.h"
 #include "core/rigging/counts_as.h"
@@ -114,6 +115,9 @@ void addTop(const Source& source, Writing& out)
     facts.add(ReviewReportWords::measuredBy(), listed(personsOf(source), ReviewReportWords::nobody()));
     facts.add(ReviewReportWords::measuredWith(), listed(gaugesOf(source), ReviewReportWords::nothing()));
     facts.write(out);
+    if (source.file && source.file->hasFaults())
+        out.blocks.emplace_back(
+            ParagraphBlock{ChainWords::faults(source.file->chain->faults), Role::Ink, true, false});
     if (const QString closed = ReviewWords::closedToSecond(review.closedToSecond); !closed.isEmpty())
         out.blocks.emplace_back(ParagraphBlock{closed, Role::Ink, true, false});
     addText(out, ReviewReportWords::whatThisIs());

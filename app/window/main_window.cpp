@@ -8,6 +8,8 @@
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/trends/trends_page.h"
 #include "app/widgets/question_cover.h"
+#include "app/window/faults_bar.h"
+#include "app/window/faults_page.h"
 #include "app/window/question_bar.h"
 #include "app/window/welcome.h"
 #include "app/wording/problem_words.h"
@@ -59,6 +61,8 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     m_bar = new TopBar{makeFileMenu()};
     layout->addWidget(m_bar);
     layout->addWidget(makeBanner());
+    m_faultsBar = new FaultsBar;
+    layout->addWidget(m_faultsBar);
     m_questionBar = new QuestionBar;
     layout->addWidget(m_questionBar);
     m_stack = new QStackedWidget;
@@ -88,7 +92,9 @@ void MainWindow::connectParts()
     connect(m_bar, &TopBar::airframeChosen, this, &MainWindow::chooseAirframe);
     connect(m_bar, &TopBar::airframesOpened, this, &MainWindow::nameAirframes);
     connect(m_questionBar, &QuestionBar::showAsked, this, &MainWindow::showQuestions);
-    connect(m_questionBar, &QuestionBar::leaveAsked, this, &MainWindow::leaveQuestions);
+    connect(m_questionBar, &QuestionBar::leaveAsked, this, &MainWindow::leaveBesides);
+    connect(m_faultsBar, &FaultsBar::showAsked, this, &MainWindow::showFaults);
+    connect(m_faultsBar, &FaultsBar::leaveAsked, this, &MainWindow::leaveBesides);
     connect(m_welcome, &Welcome::newAsked, this, &MainWindow::askNewFile);
     connect(m_welcome, &Welcome::openAsked, this, &MainWindow::askOpenFile);
     connect(m_welcome, &Welcome::demoAsked, this, &MainWindow::openDemo);
@@ -103,6 +109,7 @@ void MainWindow::addKeys()
     for (int i = 0; i < 5; ++i)
         onKey(static_cast<Qt::Key>(Qt::Key_1 + i), [this, i] { showMoment(static_cast<Moments>(i)); });
     onKey(Qt::Key_6, [this] { showQuestions(); });
+    onKey(Qt::Key_7, [this] { showFaults(); });
     onKey(Qt::Key_K, [this] { m_bar->openAirframes(); });
 }
 
@@ -203,6 +210,7 @@ void MainWindow::followLookingThrough()
     if (isPageMadeAhead() || !file.isLookedThrough())
         return;
     m_lookingThrough->stop();
+    readFaults();
     if (const auto problem = file.copyProblem())
         showProblem(problem->kind == ProblemKind::NoRoomForCopy ? ProblemWords::sentence(*problem, name)
                                                                 : WindowWords::noCopyToday(name));
@@ -303,7 +311,7 @@ QuestionsPage* MainWindow::questionsPage()
     if (m_questions)
         return m_questions;
     m_questions = new QuestionsPage{m_session->records()};
-    connect(m_questions, &QuestionsPage::leaveAsked, this, &MainWindow::leaveQuestions);
+    connect(m_questions, &QuestionsPage::leaveAsked, this, &MainWindow::leaveBesides);
     added(m_questions);
     return m_questions;
 }
@@ -323,6 +331,7 @@ std::vector<Page*> MainWindow::allPages() const
 {
     std::vector<Page*> pages{m_pages.begin(), m_pages.end()};
     pages.push_back(m_questions);
+    pages.push_back(m_faults);
     std::erase(pages, nullptr);
     return pages;
 }
@@ -352,6 +361,8 @@ void MainWindow::dropPages()
     m_pages.fill(nullptr);
     m_period = {};
     m_questions = nullptr;
+    m_faults = nullptr;
+    m_faultsBar->hide();
 }
 
 void MainWindow::readAirframes()
@@ -478,7 +489,28 @@ void MainWindow::showQuestions()
     m_bar->checkNone();
 }
 
-void MainWindow::leaveQuestions()
+// Found behind the window when the file was opened; no later save hides it.
+void MainWindow::readFaults()
+{
+    m_faultsBar->display(m_session->file().chainFound());
+}
+
+void MainWindow::showFaults()
+{
+    const auto found = m_session ? m_session->file().chainFound() : std::nullopt;
+    if (!found || found->faults == 0)
+        return;
+    if (!m_faults) {
+        m_faults = new FaultsPage;
+        connect(m_faults, &FaultsPage::leaveAsked, this, &MainWindow::leaveBesides);
+        added(m_faults);
+    }
+    m_faults->display(*found);
+    showPage(m_faults);
+    m_bar->checkNone();
+}
+
+void MainWindow::leaveBesides()
 {
     showMoment(m_moment);
 }
@@ -489,6 +521,7 @@ void MainWindow::showPage(Page* next)
         now->leave();
     m_stack->setCurrentWidget(next);
     m_questionBar->setOnPage(next == m_questions);
+    m_faultsBar->setOnPage(next == m_faults);
     refreshPage();
     next->setFocus();
 }
@@ -531,6 +564,7 @@ void MainWindow::setLook(const Look& look)
         paletteFor(look.theme)); // widgets with a style sheet ask the application, not the window
     setStyleSheet(styleSheetFor(look.theme, look.fonts));
     m_questionBar->setLook(look);
+    m_faultsBar->setLook(look);
     for (Page* page : allPages())
         page->setLook(look);
 }

@@ -23,6 +23,8 @@ namespace rig {
 
 class Prompts;
 class QuestionBar;
+class FaultsBar;
+class FaultsPage;
 class QuestionsPage;
 class Welcome;
 
@@ -41,6 +43,7 @@ public:
     void setLook(const Look& look);
     void showMoment(Moments moment);
     void showQuestions();
+    void showFaults(); // where there are any
     void chooseAirframe(AirframeId airframe);
     // Null before a file is open.
     Page* page(Moments moment);
@@ -59,6 +62,7 @@ private:
     Page* newPage(Moments moment);
     Page* newTrends();
     QuestionsPage* questionsPage();
+    void readFaults();
     Page* added(Page* page);
     std::vector<Page*> allPages() const;
     void dropPages();
@@ -71,7 +75,7 @@ private:
     void catchUp();
     void closeSession();
     void readQuestions();
-    void leaveQuestions();
+    void leaveBesides(); // back from what is no moment of its own
     void showPage(Page* next);
     bool isBlind() const;
     Result<std::vector<OpenQuestion>> openQuestions(AirframeId airframe) const;
@@ -105,6 +109,8 @@ private:
     Moments m_moment = Moments::RiggedToday; // the last one shown
     QuestionBar* m_questionBar = nullptr;
     QuestionsPage* m_questions = nullptr;
+    FaultsBar* m_faultsBar = nullptr;
+    FaultsPage* m_faults = nullptr;
 };
 
 } // namespace rig

@@ -20,6 +20,7 @@ QString FileWords::usage()
         "                                                a rigging record as pages to print\n"
         "  rigband-file report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
         "                      [--from yyyy-mm-dd] [--to yyyy-mm-dd] [--without-appendix]\n"
+        "                      [--earlier ABCDE-FG234,...]\n"
         "                                                the engineer's report since the last annual, up to\n"
         "                                                a day or between two; its tables come beside it,\n"
         "                                                in the folder X-csv, whole also where the appendix\n"

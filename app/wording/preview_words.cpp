@@ -5,6 +5,7 @@ namespace rig {
 QString PreviewWords::keySave() { return tr("S", "key for save as PDF"); }
 QString PreviewWords::keyPaper() { return tr("A", "key for the other paper"); }
 
+QString PreviewWords::keyEnds() { return tr("E", "key for the ends of earlier prints"); }
 QString PreviewWords::keyAppendix() { return tr("X", "key for the appendix"); }
 
 QString PreviewWords::title() { return tr("The engineer’s report"); }
@@ -14,6 +15,8 @@ QString PreviewWords::smaller() { return tr("Smaller  (−)"); }
 QString PreviewWords::fit() { return tr("Fit the width  (0)"); }
 QString PreviewWords::paper() { return tr("Paper (%1)").arg(keyPaper()); }
 QString PreviewWords::appendix() { return tr("Appendix (%1)").arg(keyAppendix()); }
+
+QString PreviewWords::ends() { return tr("Ends on earlier prints (%1)").arg(keyEnds()); }
 
 QString PreviewWords::appendixHint()
 {

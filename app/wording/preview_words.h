@@ -14,6 +14,7 @@ public:
     static QString keySave();
     static QString keyPaper();
     static QString keyAppendix();
+    static QString keyEnds();
 
     static QString title();
     static QString page(int page, int count);
@@ -23,6 +24,7 @@ public:
     static QString paper();
     static QString appendix();
     static QString appendixHint();
+    static QString ends();
     static QString save();
     static QString back();
     static QString pdfFiles();

@@ -16,6 +16,11 @@ QString ReportWords::printed(Day day, const QString& program)
     return tr("Printed %1 · %2", "day, program and version").arg(Formats{}.day(day), program);
 }
 
+QString ReportWords::printedFrom(const QString& printedLine, const QString& file)
+{
+    return tr("%1 · %2", "printed when and by what, from which file").arg(printedLine, file);
+}
+
 QString ReportWords::caution()
 {
     return tr("Owner's measurements for assessment by a person entitled to decide. Not an aircraft record, "

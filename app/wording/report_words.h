@@ -16,6 +16,7 @@ public:
     static QString airframe(const QString& registration, const QString& type);
     static QString pageOf(int page, int pages);
     static QString printed(Day day, const QString& program);
+    static QString printedFrom(const QString& printed, const QString& file);
     static QString caution();
     static QString program(const QString& version);
     static QString written(const QString& path);

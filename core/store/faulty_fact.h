@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/store/chain_state.h"
+#include "core/review/chain_state.h"
 #include "core/store/connection.h"
 
 namespace rig {

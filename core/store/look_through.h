@@ -2,7 +2,7 @@
 
 #include "core/clock.h"
 #include "core/result.h"
-#include "core/store/chain_state.h"
+#include "core/review/chain_state.h"
 
 #include <chrono>
 #include <condition_variable>

@@ -9,6 +9,7 @@
 #include "core/judgement/kept_reading.h"
 #include "core/lesson/learning_facts.h"
 #include "core/result.h"
+#include "core/review/chain_state.h"
 #include "core/review/person_riggings.h"
 #include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
@@ -47,6 +48,8 @@ public:
 
     // Another program on this machine has the file open.
     bool isOpenElsewhere() const;
+    // See StoreFile::evidence().
+    Result<FileEvidence> evidence(const std::vector<std::string>& shortForms = {}) const;
 
     // Several writes as one transaction: all of them or, when `work` returns a problem, none. Not nested.
     Outcome together(const std::function<Outcome()>& work);

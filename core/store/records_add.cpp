@@ -31,6 +31,11 @@ bool Records::isOpenElsewhere() const
     return m_file.isOpenElsewhere();
 }
 
+Result<FileEvidence> Records::evidence(const std::vector<std::string>& shortForms) const
+{
+    return m_file.evidence(shortForms);
+}
+
 Outcome Records::together(const std::function<Outcome()>& work)
 {
     Transaction transaction{m_file.connection()};

@@ -253,6 +253,21 @@ Result<std::optional<PrintPlace>> StoreFile::placeOfPrint(const std::string& sho
     return rig::placeOfPrint(*m_connection, shortForm);
 }
 
+Result<FileEvidence> StoreFile::evidence(const std::vector<std::string>& shortForms)
+{
+    FileEvidence all;
+    Problem problem;
+    if (!take(end(), all.end, problem))
+        return problem;
+    all.chain = chainFound();
+    if (!m_connection->looking && !take(lookAtChain(), all.chain.emplace(), problem))
+        return problem;
+    for (const std::string& form : shortForms)
+        if (!take(placeOfPrint(form), all.prints.emplace_back(ComparedPrint{form, {}}).place, problem))
+            return problem;
+    return all;
+}
+
 Result<int> StoreFile::danglingReferences()
 {
     int found = 0;

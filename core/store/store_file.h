@@ -2,7 +2,7 @@
 
 #include "core/clock.h"
 #include "core/result.h"
-#include "core/store/chain_state.h"
+#include "core/review/chain_state.h"
 #include "core/store/file_use.h"
 
 #include <memory>
@@ -66,6 +66,10 @@ public:
     std::optional<ChainState> chainFound() const;
     // Where a print with this short form stands, see readShortForm(); empty where this file never had it.
     Result<std::optional<PrintPlace>> placeOfPrint(const std::string& shortForm);
+
+    // All of it for a print: the chain as it was found behind the window, or looked at now where nothing goes
+    // on there.
+    Result<FileEvidence> evidence(const std::vector<std::string>& shortForms = {});
 
     // Facts that name another one which is not in the file; only a salvaged file has any.
     Result<int> danglingReferences();

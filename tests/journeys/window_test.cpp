@@ -5,13 +5,16 @@
 #include "app/window/main_window.h"
 #include "app/window/question_bar.h"
 #include "app/window/start_up.h"
+#include "app/wording/chain_words.h"
 #include "core/airframe/id_source.h"
 #include "tests/fault/file_bytes.h"
+#include "tests/house/wording.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
 
 #include <QAction>
+#include <QLabel>
 #include <QLineEdit>
 
 #include <algorithm>
@@ -38,6 +41,26 @@ std::size_t placeOfReadings(const std::string& path)
     sqlite3_finalize(ask);
     sqlite3_close(file);
     return place;
+}
+
+// As somebody would who knows SQL and covers the tracks: the triggers stand again afterwards.
+void changeByHand(const std::string& path)
+{
+    sqlite3* file = nullptr;
+    EXPECT_EQ(sqlite3_open(path.c_str(), &file), SQLITE_OK);
+    std::string trigger;
+    const auto take = [](void* into, int, char** cells, char**) {
+        *static_cast<std::string*>(into) = cells[0];
+        return 0;
+    };
+    EXPECT_EQ(sqlite3_exec(file, "SELECT sql FROM sqlite_schema WHERE name = 'reading_no_update'", take,
+                           &trigger, nullptr),
+              SQLITE_OK);
+    const std::string change = "DROP TRIGGER reading_no_update; UPDATE reading SET enters_um = 800, "
+                               "refuses_um = 850 WHERE id = (SELECT max(id) FROM reading); " +
+                               trigger;
+    EXPECT_EQ(sqlite3_exec(file, change.c_str(), nullptr, nullptr, nullptr), SQLITE_OK);
+    sqlite3_close(file);
 }
 
 class Window : public testing::Test
@@ -105,6 +128,26 @@ TEST_F(Window, ShowsAFileBeforeItIsLookedThroughAndClosesItWhenItIsFoundDamaged)
     EXPECT_NE(textOf(window, "problemText").find("damaged"), std::string::npos);
     EXPECT_TRUE(part(window, "welcomeOpen").isVisible());
     EXPECT_TRUE(bytes == bytesOf(store.path()));
+}
+
+TEST_F(Window, SaysOnEveryPageWhatWasChangedByAnotherProgramAndNoSaveHidesIt)
+{
+    changeByHand(store.path());
+    open();
+    auto& bar = part<QFrame>(window, "faultsBar");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return bar.isVisible(); }));
+    EXPECT_EQ(part<QLabel>(bar, "faultsText").text(), ChainWords::faults(1));
+    for (const Moments moment : {Moments::Trends, Moments::BeforeTheAnnual, Moments::SetUp}) {
+        window.showMoment(moment);
+        EXPECT_TRUE(bar.isVisible());
+    }
+    QTest::keyClick(&window, Qt::Key_7, Qt::ControlModifier);
+    const QStringList said = wordsOn(part<QWidget>(window, "faults"));
+    EXPECT_TRUE(said.join(' ').contains("Left aileron")) << said.join(' ').toStdString();
+    EXPECT_TRUE(said.join(' ').contains("enters: 0.80 mm"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    EXPECT_FALSE(part<QWidget>(window, "faults").isVisible());
+    EXPECT_TRUE(bar.isVisible());
 }
 
 TEST_F(Window, SaysWhenNoCopyOfTheDayCouldBeKept)

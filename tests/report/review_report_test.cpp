@@ -2,6 +2,7 @@
 
 #include "app/report/pdf_file.h"
 #include "app/report/review_files.h"
+#include "app/wording/chain_words.h"
 #include "app/wording/report_words.h"
 #include "tests/report/pages.h"
 #include "tests/support/airframe_in_memory.h"
@@ -420,4 +421,39 @@ TEST(ReviewReport, CanBePrintedWithoutItsAppendix)
     EXPECT_FALSE(wordsOf(flow).contains(listed));
     EXPECT_TRUE(wordsOf(flow).contains("Printed without its appendix"));
     EXPECT_TRUE(wordsOf(flow).contains("Name, licence or authority, signature"));
+}
+
+TEST(ReviewReport, SaysWhatInTheFileDoesNotStandAsItWasSavedAndWhereEarlierPrintsStand)
+{
+    const ToldYears years{3, 10};
+    Printing printing = years.printing();
+    FileEvidence file;
+    file.end = {1506, std::string(64, '0')};
+    file.chain.emplace().end = file.end;
+    file.chain->faults = 1;
+    file.chain->told.push_back({ChainFault::Changed,
+                                "reading",
+                                {},
+                                1'781'352'000'000,
+                                "J. Iver",
+                                "QX-99",
+                                "Left aileron",
+                                {{"enters_um", "800"}}});
+    file.prints = {{"ABCDE-FG234", PrintPlace{1200, 1'781'352'000'000}}, {"ZZZZZ-22222", {}}};
+    printing.file = file;
+    const PageFlow flow = layoutReview(years.told.facts, years.review(), printing);
+    expectWhole(flow);
+    const QString first = textsOf(flow.pages.front()).join(QLatin1Char(' '));
+    EXPECT_TRUE(first.contains(ChainWords::faults(1))) << first.toStdString();
+    QString all;
+    for (const PrintedPage& page : flow.pages) {
+        const QString words = textsOf(page).join(QLatin1Char(' '));
+        EXPECT_TRUE(words.contains("AAAAA-AAAAA")) << "how far the file had come, on every page";
+        all += words + QLatin1Char(' ');
+    }
+    EXPECT_TRUE(all.contains("Left aileron · saved on"));
+    EXPECT_TRUE(all.contains("enters: 0.80 mm")) << "what it says now";
+    EXPECT_TRUE(all.contains("ABCDE-FG234 is how this file ended after fact 1,200"));
+    EXPECT_TRUE(all.contains("ZZZZZ-22222 is not in this file"));
+    EXPECT_FALSE(all.contains(ChainWords::noFaults()));
 }

@@ -31,12 +31,17 @@ protected:
                                         shown));
     }
     StoreFile::Connection& file() { return store.file().connection(); }
-    // With the triggers of a table out of the way.
+    // With the triggers of a table out of the way while it is done.
     void byHand(const QString& table, const QString& sql, const QVariantList& values = {})
     {
+        QStringList triggers;
+        must(file().each("SELECT sql FROM sqlite_schema WHERE type = 'trigger' AND tbl_name = ?", {table},
+                         [&triggers](Row& row) { triggers << QString::fromStdString(row.text()); }));
         for (const char* each : {"update", "delete"})
-            must(file().run(QString("DROP TRIGGER IF EXISTS %1_no_%2").arg(table, each)));
+            must(file().run(QString("DROP TRIGGER %1_no_%2").arg(table, each)));
         must(file().run(sql, values));
+        for (const QString& trigger : triggers)
+            must(file().run(trigger));
     }
     ChainState look() { return must(store.file().lookAtChain()); }
     std::int64_t facts()

@@ -3,11 +3,11 @@
 #include "app/pages/annual/annual_view.h"
 #include "core/result.h"
 #include "core/review/airframe_facts.h"
+#include "core/store/records.h"
 
 namespace rig {
 
 class Clock;
-class Records;
 
 // Facts -> AnnualView: what a period of one airframe says, what stands out first.
 class AnnualPresenter
@@ -20,6 +20,12 @@ public:
     Result<AnnualView> view(AirframeId airframe, const std::optional<PeriodOffer>& chosen) const;
 
     Result<AirframeFacts> facts(AirframeId airframe) const; // what the report is made of
+
+    // See Records::evidence().
+    Result<FileEvidence> evidence(const std::vector<std::string>& ends) const
+    {
+        return m_records.evidence(ends);
+    }
 
 private:
     const Records& m_records;

@@ -6,12 +6,15 @@
 #include "app/widgets/pages_view.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
+#include "app/wording/chain_words.h"
 #include "app/wording/preview_words.h"
+#include "app/wording/problem_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/review_report_words.h"
 
 #include <QCheckBox>
 #include <QFileInfo>
+#include <QLineEdit>
 #include <QVBoxLayout>
 
 namespace rig {
@@ -57,10 +60,16 @@ void ReportPreview::addHead(QVBoxLayout* layout)
     m_appendix->setToolTip(PreviewWords::appendixHint());
     m_appendix->setAccessibleDescription(PreviewWords::appendixHint());
     m_appendix->setChecked(true);
+    m_typedEnds = new QLineEdit;
+    m_typedEnds->setObjectName("previewEnds");
+    m_typedEnds->setPlaceholderText(PreviewWords::ends());
+    m_typedEnds->setAccessibleName(PreviewWords::ends());
+    m_typedEnds->setToolTip(ChainWords::printHint());
+    m_typedEnds->setAccessibleDescription(ChainWords::printHint());
     auto* save = buttonOf(PreviewWords::save(), "previewSave", "primary");
     auto* back = buttonOf(PreviewWords::back(), "previewBack");
     for (QWidget* one : std::initializer_list<QWidget*>{title, m_page, smaller, larger, fit, m_paper,
-                                                        m_appendix, save, back})
+                                                        m_appendix, m_typedEnds, save, back})
         row->addWidget(one);
     layout->addWidget(holder);
     connect(smaller, &QPushButton::clicked, this, [this] { m_pages->zoomBy(1 / kPreviewZoom); });
@@ -68,6 +77,7 @@ void ReportPreview::addHead(QVBoxLayout* layout)
     connect(fit, &QPushButton::clicked, this, [this] { m_pages->fitWidth(); });
     connect(m_paper, &QComboBox::currentIndexChanged, this, [this] { lay(); });
     connect(m_appendix, &QCheckBox::toggled, this, [this] { lay(); });
+    connect(m_typedEnds, &QLineEdit::editingFinished, this, &ReportPreview::compareEnds);
     connect(save, &QPushButton::clicked, this, &ReportPreview::save);
     connect(back, &QPushButton::clicked, this, &ReportPreview::backAsked);
 }
@@ -79,8 +89,41 @@ void ReportPreview::addFoot(QVBoxLayout* layout)
     layout->addWidget(m_said);
 }
 
-void ReportPreview::display(AirframeFacts facts, const ReviewPeriod& period, Day today)
+void ReportPreview::compareEnds()
 {
+    std::vector<std::string> ends;
+    for (const QString& typed : m_typedEnds->text().split(QLatin1Char(','), Qt::SkipEmptyParts)) {
+        const auto end = readShortForm(typed.toStdString());
+        if (!end)
+            return m_said->setText(ChainWords::noShortForm(typed.trimmed()));
+        ends.push_back(*end);
+    }
+    m_said->setText(PreviewWords::hint());
+    if (ends == m_ends)
+        return;
+    m_ends = std::move(ends);
+    readEvidence();
+    lay();
+    if (m_file && !m_file->prints.empty())
+        m_said->setText(ChainWords::print(m_file->prints.back().shortForm, m_file->prints.back().place));
+}
+
+void ReportPreview::readEvidence()
+{
+    m_file.reset();
+    if (!m_evidenceOf)
+        return;
+    auto evidence = m_evidenceOf(m_ends);
+    if (evidence)
+        m_file = std::move(evidence).value();
+    else
+        emit problemArose(ProblemWords::sentence(evidence.problem(), {}));
+}
+
+void ReportPreview::display(AirframeFacts facts, const ReviewPeriod& period, Day today, EvidenceOf evidenceOf)
+{
+    m_evidenceOf = std::move(evidenceOf);
+    readEvidence();
     m_facts = std::move(facts);
     m_review = airframeReviewOf(m_facts, period);
     m_today = today;
@@ -97,7 +140,7 @@ void ReportPreview::setLook(const Look& look)
 Printing ReportPreview::printing() const
 {
     return {m_paper->paper(), m_today, ReportWords::program(QCoreApplication::applicationVersion()),
-            m_appendix->isChecked()};
+            m_appendix->isChecked(), m_file};
 }
 
 void ReportPreview::lay()
@@ -132,6 +175,8 @@ void ReportPreview::keyPressEvent(QKeyEvent* event)
         m_paper->setCurrentIndex((m_paper->currentIndex() + 1) % m_paper->count());
     else if (isKey(*event, PreviewWords::keyAppendix()))
         m_appendix->toggle();
+    else if (isKey(*event, PreviewWords::keyEnds()))
+        m_typedEnds->setFocus(Qt::ShortcutFocusReason);
     else
         QWidget::keyPressEvent(event);
 }

@@ -5,8 +5,13 @@
 
 #include <QWidget>
 
+#include <functional>
+#include <optional>
+#include <vector>
+
 class QCheckBox;
 class QLabel;
+class QLineEdit;
 class QVBoxLayout;
 
 namespace rig {
@@ -16,7 +21,7 @@ class PaperBox;
 class Prompts;
 
 // The engineer's report as it will be printed, before it is written. Keys: S saves, A other paper, X with or
-// without the appendix, + - 0 zoom, Page Up and Page Down, Esc back.
+// without the appendix, E ends of earlier prints, + - 0 zoom, Page Up and Page Down, Esc back.
 class ReportPreview : public QWidget
 {
     Q_OBJECT
@@ -25,8 +30,12 @@ public:
     // `prompts` must outlive it.
     explicit ReportPreview(Prompts& prompts, QWidget* parent = nullptr);
 
-    // Worked out from the facts as they are; `today` is the day of printing.
-    void display(AirframeFacts facts, const ReviewPeriod& period, Day today);
+    // What is printed of the file, with where these ends of earlier prints stand.
+    using EvidenceOf = std::function<Result<FileEvidence>(const std::vector<std::string>& ends)>;
+
+    // Worked out from the facts as they are; `today` is the day of printing. Without `evidenceOf` nothing is
+    // said of the file.
+    void display(AirframeFacts facts, const ReviewPeriod& period, Day today, EvidenceOf evidenceOf = {});
     void setLook(const Look& look);
 
 signals:
@@ -43,14 +52,20 @@ private:
     void lay();
     void save();
     Printing printing() const;
+    void compareEnds();
+    void readEvidence();
 
     Prompts& m_prompts;
     AirframeFacts m_facts;
     AirframeReview m_review;
     Day m_today{};
+    EvidenceOf m_evidenceOf;
+    std::vector<std::string> m_ends; // of earlier prints
+    std::optional<FileEvidence> m_file;
     PagesView* m_pages = nullptr;
     PaperBox* m_paper = nullptr;
     QCheckBox* m_appendix = nullptr;
+    QLineEdit* m_typedEnds = nullptr;
     QLabel* m_page = nullptr;
     QLabel* m_said = nullptr;
 };

@@ -145,9 +145,13 @@ Result<Verdict> SummaryPresenter::correct(const SummaryView& view, const Correct
 
 Outcome SummaryPresenter::print(const SummaryView& view, const QString& path, Paper paper) const
 {
-    return writeRecord(
-        path, view.summary,
-        {paper, m_clock.now().localDay(), ReportWords::program(QCoreApplication::applicationVersion())});
+    auto evidence = m_records.evidence();
+    if (!evidence)
+        return evidence.problem();
+    return writeRecord(path, view.summary,
+                       {paper, m_clock.now().localDay(),
+                        ReportWords::program(QCoreApplication::applicationVersion()), true,
+                        std::move(evidence).value()});
 }
 
 } // namespace rig

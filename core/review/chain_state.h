@@ -65,4 +65,20 @@ struct PrintPlace
     std::int64_t savedMilliseconds = 0; // of that fact
 };
 
+struct ComparedPrint
+{
+    std::string shortForm;
+    std::optional<PrintPlace> place; // empty: this file never ended so
+};
+
+// What a print says of the file it was made from.
+struct FileEvidence
+{
+    FileEnd end;
+    std::optional<ChainState> chain; // empty: not looked at yet
+    std::vector<ComparedPrint> prints;
+
+    bool hasFaults() const { return chain && chain->faults > 0; }
+};
+
 } // namespace rig

@@ -1,4 +1,4 @@
-#include "core/store/chain_state.h"
+#include "core/review/chain_state.h"
 
 #include <cctype>
 #include <string_view>

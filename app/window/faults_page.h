@@ -1,0 +1,35 @@
+#pragma once
+
+#include "app/pages/page.h"
+#include "core/review/chain_state.h"
+
+namespace rig {
+
+class BlockColumn;
+
+// What in the file does not stand as it was saved, fact by fact. It is no moment of its own: the line below
+// the top bar leads here, and Esc back to where one was.
+class FaultsPage : public Page
+{
+    Q_OBJECT
+
+public:
+    explicit FaultsPage(QWidget* parent = nullptr);
+
+    void display(const ChainState& state);
+    void showAirframe(std::optional<AirframeId>) override {} // it tells of the whole file
+    void setLook(const Look& look) override;
+
+signals:
+    void leaveAsked();
+
+protected:
+    void focusInEvent(QFocusEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    QWidget* m_scroll = nullptr;
+    BlockColumn* m_blocks = nullptr;
+};
+
+} // namespace rig

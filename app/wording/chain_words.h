@@ -1,0 +1,49 @@
+#pragma once
+
+#include "core/review/chain_state.h"
+
+#include <QCoreApplication>
+#include <QString>
+#include <QStringList>
+
+namespace rig {
+
+// What is said of the chain of a file: how far it has come, what does not stand as it was saved, and where
+// earlier prints stand.
+class ChainWords
+{
+    Q_DECLARE_TR_FUNCTIONS(ChainWords)
+
+public:
+    static QString end(const FileEnd& end); // 1,506 facts, end ABCDE-FG234
+    static QString file(const FileEnd& end);
+    static QString wholeHash(const FileEnd& end);
+    static QString whatItMeans();
+
+    static QString faults(std::int64_t count);
+    static QString faultsAdvice();
+    static QString noFaults();
+    static QString notLookedAt();
+    static QString fault(const FaultyFact& fact);
+    static QString andMore(std::int64_t count);
+    // What is said of all of them, one sentence for each.
+    static QStringList all(const ChainState& state);
+
+    static QString print(const std::string& shortForm, const std::optional<PrintPlace>& place);
+    static QString printHint();
+    static QString noShortForm(const QString& typed);
+
+    static QString oddIntro();
+    static QString nothingOdd();
+    static QString shownOtherwise(const QString& shown, const QString& now);
+    static QString clockSetBack(const QString& saved);
+    static QString inAClosedRecord(const QString& saved);
+
+    static QString heading();
+    static QString show();
+    static QString showHint();
+    static QString leave();
+    static QString leaveHint();
+};
+
+} // namespace rig

@@ -1,0 +1,51 @@
+#include "core/review/saved_oddly.h"
+
+#include "core/airframe/saved_before.h"
+#include "core/baseline/baseline.h"
+
+#include <algorithm>
+#include <array>
+
+namespace rig {
+
+namespace {
+
+// A save may end a moment after the clock was read.
+constexpr std::int64_t kSecondsThatSayNothing = 60;
+
+bool isShownOtherwise(const JudgedReading& one)
+{
+    return one.shown && one.shown->methodVersion == kMethodVersion && !one.isStruckThrough() &&
+           one.shown->judgement.verdict != one.judgement.verdict;
+}
+
+bool isClockSetBack(const Reading& reading)
+{
+    return millisecondsIn(reading.id.bytes) / 1000 > reading.stamp.when.utcSeconds + kSecondsThatSayNothing;
+}
+
+bool isInAClosedRecord(const AirframeFacts& facts, const Reading& reading)
+{
+    return reading.record && !reading.corrects &&
+           std::ranges::any_of(facts.closings, [&](const RecordClose& close) {
+               return close.record == *reading.record && savedBefore(close, reading);
+           });
+}
+
+} // namespace
+
+std::vector<OddlySaved> oddlySaved(const AirframeFacts& facts, const std::vector<JudgedReading>& judged)
+{
+    std::vector<OddlySaved> odd;
+    for (const JudgedReading& one : judged) {
+        const std::array found{std::pair{SavedOddly::ShownOtherwise, isShownOtherwise(one)},
+                               std::pair{SavedOddly::ClockSetBack, isClockSetBack(one.reading)},
+                               std::pair{SavedOddly::InAClosedRecord, isInAClosedRecord(facts, one.reading)}};
+        for (const auto& [why, isSo] : found)
+            if (isSo)
+                odd.push_back({why, one});
+    }
+    return odd;
+}
+
+} // namespace rig
