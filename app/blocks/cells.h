@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/blocks/blocks.h"
+#include "core/plain_text.h"
 
 #include <string>
 
@@ -44,6 +45,12 @@ inline CellText pageOf(int place)
 inline QString textOf(const std::string& text)
 {
     return QString::fromStdString(text);
+}
+
+// Of a thing or a person, with what would fill pages left out in the middle.
+inline QString printedName(const std::string& name)
+{
+    return textOf(elided(name, kMostPrinted));
 }
 
 } // namespace rig

@@ -3,6 +3,7 @@
 #include "app/report/airframe_card.h"
 #include "app/wording/file_words.h"
 #include "app/wording/report_words.h"
+#include "core/review/taught_joint.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>
@@ -16,10 +17,12 @@ int printCard(const CardWanted& wanted)
     OpenFile open;
     if (const Outcome opened = open.open(wanted.file); !opened)
         return couldNot(opened.problem(), wanted.file);
-    const auto facts = factsNamed(open, wanted.file, wanted.airframe);
+    auto facts = factsNamed(open, wanted.file, wanted.airframe);
     if (!facts)
         return kCouldNot;
-    const CardSource source{facts->airframe, facts->couplingsInUse()};
+    const KnownAirframe known{std::move(*facts)};
+    const CardSource source{known.facts().airframe, known.facts().couplingsInUse(),
+                            drawnLayoutsOf(known, open.clock.now().localDay())};
     if (source.couplings.empty())
         return couldNot(FileWords::nothingOnCard(wanted.airframe));
     const Printing printing{Paper::A5, open.clock.now().localDay(),

@@ -178,6 +178,8 @@ private:
         path = path.united(box(sleeve.back - kSleeveWall, -kSleeveOuter, sleeve.back, -kRodHalf - 0.4));
         path = path.united(box(sleeve.back - kSleeveWall, kRodHalf + 0.4, sleeve.back, kSleeveOuter));
         add(path, Role::Accent, 0.3);
+        if (!sleeve.finger.empty())
+            add(outline(sleeve.finger), Role::Accent, 0.3);
         m_picture.sleeve = m_place.box(sleeve.front, -kSleeveOuter, sleeve.back, kSleeveOuter);
     }
 

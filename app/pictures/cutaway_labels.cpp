@@ -198,6 +198,11 @@ private:
                            6,
                            Role::Outside});
         row.push_back({{sleeve.front + 10, side * 11.2}, LessonPictureWords::sleeve(), 5});
+        if (!sleeve.finger.empty())
+            row.push_back({{(sleeve.finger.front().x + sleeve.finger[4].x) / 2,
+                            (sleeve.finger[0].y + sleeve.finger[4].y) / 2},
+                           LessonPictureWords::finger(),
+                           4});
         row.push_back(
             {{sleeve.stop + kSleeveLength - kSleeveWall - 1.2, side * 5.5}, LessonPictureWords::stop(), 2});
     }

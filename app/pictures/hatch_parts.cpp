@@ -144,7 +144,7 @@ private:
     {
         const Reach reach = tab();
         const double from = std::max(reach.left, m_cutaway.housingEnd - 0.5);
-        const double across = m_cutaway.drawnAs == Layout::C ? kTongueAcross : kTabAcross;
+        const double across = m_cutaway.drawn.layout == Layout::C ? kTongueAcross : kTabAcross;
         if (reach.right > from)
             add(box(from, -across, reach.right, across, 0.4), Role::Hatch, 0.62);
     }

@@ -189,10 +189,10 @@ void paintMark(QPainter& painter, MarkShape shape, Role role, const QRectF& wher
     case MarkShape::Done:
         painter.drawEllipse(box.adjusted(side * 0.24, side * 0.24, -side * 0.24, -side * 0.24));
         break;
-    case MarkShape::OpenSquare:
-        painter.setPen(QPen{color, side * 0.11, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin});
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRect(box.adjusted(side * 0.22, side * 0.22, -side * 0.22, -side * 0.22));
+    case MarkShape::Person: // an open square looked like a box to tick
+        painter.drawEllipse(QPointF{box.center().x(), box.top() + side * 0.3}, side * 0.2, side * 0.2);
+        painter.drawChord(QRectF{box.left() + side * 0.14, box.top() + side * 0.56, side * 0.72, side * 0.72},
+                          0, 180 * 16);
         break;
     case MarkShape::Current:
         painter.drawPolygon(QPolygonF{{QPointF{box.left() + side * 0.2, box.top() + side * 0.08},

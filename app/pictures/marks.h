@@ -25,7 +25,7 @@ enum class MarkShape {
     Waiting,
     Current,
     Done,
-    OpenSquare, // of a person, never of a coupling
+    Person, // head and shoulders: never of a coupling
 };
 
 MarkShape shapeOf(Verdict verdict);

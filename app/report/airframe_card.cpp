@@ -10,8 +10,12 @@
 #include "app/wording/coupling_words.h"
 #include "app/wording/plan_words.h"
 #include "app/wording/report_words.h"
+#include "app/wording/sentence_parts.h"
+
+#include <QPainter>
 
 #include <algorithm>
+#include <array>
 
 namespace rig {
 
@@ -19,7 +23,11 @@ namespace {
 
 // 1/96 inch, before the page is made smaller.
 constexpr double kCardPlanHigh = 250;
-constexpr double kCardCutawayHigh = 152;
+constexpr double kCardStatesHigh = 222; // two beside each other, twice
+constexpr double kCardStatesApart = 8;
+constexpr double kCardTitleScale = 0.64;
+constexpr std::array kCardStates{JointState::Locked, JointState::PartSeated, JointState::NotSecured,
+                                 JointState::NotConnected};
 
 Role roleOf(Side side)
 {
@@ -34,10 +42,10 @@ Role roleOf(Side side)
     return Role::InkSoft;
 }
 
-// Couplings that look alike when locked.
+// Couplings that look alike.
 struct Alike
 {
-    Layout layout = Layout::Unknown;
+    DrawnLayout drawn;
     QStringList names;
 };
 
@@ -45,47 +53,73 @@ struct Alike
 struct OfKind
 {
     CouplingKind kind = CouplingKind::Sleeve;
-    std::vector<Alike> layouts; // of a ball joint those that were said; of anything else one
-    QStringList withoutLayout;
+    std::vector<Alike> layouts; // of anything but a ball joint one
+    QStringList unlikeEntered;
 
-    Alike& with(Layout layout)
+    Alike& with(const DrawnLayout& drawn)
     {
-        const auto found = std::ranges::find(layouts, layout, &Alike::layout);
-        return found != layouts.end() ? *found : layouts.emplace_back(layout);
+        const auto found = std::ranges::find_if(layouts, [&drawn](const Alike& one) {
+            return one.drawn.layout == drawn.layout && one.drawn.isSaid == drawn.isSaid &&
+                   one.drawn.partSeatedSide == drawn.partSeatedSide;
+        });
+        return found != layouts.end() ? *found : layouts.emplace_back(Alike{drawn, {}});
     }
 };
 
-std::vector<OfKind> kindsOf(const std::vector<Coupling>& couplings)
+DrawnLayout drawnOf(const CardSource& source, const Coupling& one)
+{
+    const auto found = source.drawn.find(one.id);
+    return found != source.drawn.end() ? found->second : drawnLayout({one.layout, one.kind, {}, {}});
+}
+
+std::vector<OfKind> kindsOf(const CardSource& source)
 {
     std::vector<OfKind> all;
-    for (const Coupling& one : couplings) {
+    for (const Coupling& one : source.couplings) {
         auto found = std::ranges::find(all, one.kind, &OfKind::kind);
         if (found == all.end())
             found = all.insert(all.end(), OfKind{one.kind, {}, {}});
-        if (!isBallJoint(one.kind))
-            found->with(Layout::Unknown).names << textOf(one.name);
-        else if (one.layout == Layout::Unknown)
-            found->withoutLayout << textOf(one.name);
-        else
-            found->with(one.layout).names << textOf(one.name);
+        const DrawnLayout drawn = isBallJoint(one.kind) ? drawnOf(source, one) : DrawnLayout{};
+        found->with(drawn).names << printedName(one.name);
+        if (drawn.unlikeEntered)
+            found->unlikeEntered << printedName(one.name);
     }
     return all;
 }
 
-PictureBlock lockedPicture(CouplingKind kind, Layout layout)
+LaidPicture laidStates(const CutawayJoint& joint, QSizeF size, const FontSizes& fonts)
 {
-    CutawayView view;
-    view.joint.kind = kind;
-    view.joint.layout = layout;
-    view.pose = poseOf(JointState::Locked);
-    view.withCaption = false;
-    view.withGap = false;
+    FontSizes small = fonts; // the joint has the room
+    small.scale *= kCardTitleScale;
+    const QSizeF each = (size - QSizeF{kCardStatesApart, kCardStatesApart}) / 2;
+    std::vector<std::pair<QPointF, CutawayPicture>> pictures;
+    QStringList words = CardWords::locked(joint.kind); // no word of the gap
+    for (std::size_t i = 0; i < kCardStates.size(); ++i) {
+        CutawayView view{joint, poseOf(kCardStates[i])};
+        view.withLabels = false;
+        view.withCaption = false;
+        view.withGap = false;
+        const QPointF from{i % 2 == 0 ? 0 : each.width() + kCardStatesApart,
+                           i < 2 ? 0 : each.height() + kCardStatesApart};
+        pictures.emplace_back(from, layoutCutaway(view, each, small));
+        words << CardWords::state(kCardStates[i]);
+    }
+    return {[pictures = std::move(pictures)](QPainter& painter, const Theme& theme) {
+                for (const auto& [from, picture] : pictures) {
+                    painter.translate(from);
+                    paint(painter, picture, theme);
+                    painter.translate(-from);
+                }
+            },
+            words.join(QLatin1Char(' '))};
+}
+
+PictureBlock statesPicture(CouplingKind kind, const DrawnLayout& drawn)
+{
     PictureBlock block;
-    block.height = kCardCutawayHigh;
-    block.lay = [view](QSizeF size, const FontSizes& fonts) {
-        LaidPicture laid = laidPicture(layoutCutaway(view, size, fonts));
-        laid.inWords = CardWords::locked(view.joint.kind).join(QLatin1Char(' ')); // no word of its gap
-        return laid;
+    block.height = kCardStatesHigh;
+    block.lay = [joint = schematicJoint(drawn, kind)](QSizeF size, const FontSizes& fonts) {
+        return laidStates(joint, size, fonts);
     };
     return block;
 }
@@ -123,19 +157,21 @@ private:
     void addCall()
     {
         m_blocks.emplace_back(HeadingBlock{CardWords::callTitle(), 3});
-        addText(CardWords::call(textOf(m_source.airframe.callName)), Role::Ink, true);
+        addText(CardWords::call(printedName(m_source.airframe.callName)), Role::Ink, true);
         if (!m_source.airframe.callPhone.empty())
-            addText(textOf(m_source.airframe.callPhone), Role::Ink, true);
+            addText(printedName(m_source.airframe.callPhone), Role::Ink, true);
     }
 
     void addFront()
     {
-        m_blocks.emplace_back(HeadingBlock{
-            ReportWords::airframe(textOf(m_source.airframe.registration), textOf(m_source.airframe.type)),
-            1});
+        m_blocks.emplace_back(HeadingBlock{ReportWords::airframe(printedName(m_source.airframe.registration),
+                                                                 printedName(m_source.airframe.type)),
+                                           1});
         addText(CardWords::title(), Role::Ink, true);
         m_blocks.emplace_back(planBlock(m_source.airframe, m_source.couplings, kCardPlanHigh));
-        addText(CardWords::plan(), Role::InkSoft);
+        const bool hasSquare = std::ranges::any_of(
+            m_source.couplings, [](const Coupling& one) { return one.kind == CouplingKind::ByItself; });
+        addText(CardWords::plan(hasSquare), Role::InkSoft);
         addCall();
         addText(CardWords::whatThisIs());
     }
@@ -150,9 +186,9 @@ private:
             Cell number{strongly(PlanWords::number(static_cast<int>(i) + 1))};
             if (one.side != Side::None)
                 number.push_back(strongly(CardWords::side(one.side), roleOf(one.side)));
-            Cell told{strongly(textOf(one.name))};
+            Cell told{strongly(printedName(one.name))};
             if (!one.access.empty())
-                told.push_back(said(textOf(one.access)));
+                told.push_back(said(printedName(one.access)));
             QStringList last{CardWords::seenFrom(one.seenFrom, one.mirrorFrom), CardWords::holds(one.kind)};
             last.removeAll(QString{});
             told.push_back(softly(last.join(QLatin1Char(' '))));
@@ -165,7 +201,7 @@ private:
     {
         m_blocks.emplace_back(HeadingBlock{CardWords::lockedTitle(), 2});
         m_blocks.emplace_back(ParagraphBlock{CardWords::lockedHow(), Role::Ink, false, true});
-        for (const OfKind& one : kindsOf(m_source.couplings))
+        for (const OfKind& one : kindsOf(m_source))
             addKind(one);
     }
 
@@ -175,30 +211,30 @@ private:
             HeadingBlock{CouplingWords::kindName(one.kind), 3, false, {}, !isBallJoint(one.kind)});
         addRows(CardWords::locked(one.kind));
         for (const Alike& alike : one.layouts)
-            addPicture(one.kind, alike.layout, CardWords::layout(alike.layout, alike.names));
-        if (one.withoutLayout.isEmpty())
-            return;
-        const QString notSaid = CardWords::layoutNotSaid(one.withoutLayout);
-        if (one.layouts.empty())
-            addPicture(one.kind, Layout::Unknown, notSaid);
-        else
-            addText(notSaid, Role::InkSoft);
+            addAlike(one.kind, alike, one.layouts.size() == 1);
+        if (!one.unlikeEntered.isEmpty())
+            addText(CardWords::unlikeEntered(one.unlikeEntered), Role::InkSoft);
     }
 
-    void addPicture(CouplingKind kind, Layout layout, const QString& whose)
+    // One that nobody has said is drawn as is usual only where nothing else is drawn.
+    void addAlike(CouplingKind kind, const Alike& alike, bool isOnlyOne)
     {
-        m_blocks.emplace_back(ParagraphBlock{whose, Role::Ink, false, true});
-        if (!isBallJoint(kind))
+        if (!isBallJoint(kind)) {
+            m_blocks.emplace_back(ParagraphBlock{SentenceParts::list(alike.names), Role::Ink, false, true});
             return;
-        m_blocks.emplace_back(lockedPicture(kind, layout));
-        addText(CardWords::schematic(), Role::InkSoft);
+        }
+        if (!alike.drawn.isSaid && !isOnlyOne)
+            return addText(CardWords::layoutNotSaid(alike.names), Role::InkSoft);
+        const QString whose = alike.drawn.isSaid ? CardWords::layout(alike.drawn.layout, alike.names)
+                                                 : CardWords::layoutNotSaid(alike.names);
+        m_blocks.emplace_back(ParagraphBlock{whose, Role::Ink, false, true});
+        m_blocks.emplace_back(statesPicture(kind, alike.drawn));
     }
 
     void addCautions()
     {
         m_blocks.emplace_back(HeadingBlock{CardWords::cautionsTitle(), 2, false, {}, true});
         addRows(CardWords::cautions());
-        addText(CardWords::noBand(), Role::Ink, true);
         addCall();
     }
 
@@ -216,7 +252,7 @@ std::vector<Block> cardBlocks(const CardSource& source)
 PageFlow cardOf(const CardSource& source, const Printing& printing)
 {
     const PageFrame frame{
-        ReportWords::airframe(textOf(source.airframe.registration), textOf(source.airframe.type)),
+        ReportWords::airframe(printedName(source.airframe.registration), printedName(source.airframe.type)),
         CardWords::title(), CardWords::foot(), ReportWords::printed(printing.day, printing.program)};
     return layoutFolded(frame, cardBlocks(source));
 }
@@ -228,7 +264,7 @@ Outcome writeCard(const QString& path, const CardSource& source, const Printing&
 
 QString cardFileName(const CardSource& source)
 {
-    return CardWords::fileName(textOf(source.airframe.registration));
+    return CardWords::fileName(printedName(source.airframe.registration));
 }
 
 } // namespace rig

@@ -14,7 +14,7 @@ PictureBlock planBlock(const Airframe& airframe, std::span<const Coupling> coupl
     view.withOrder = standings.empty();
     for (const Coupling& coupling : couplings) {
         PlanItem& item = view.items.emplace_back();
-        item.name = textOf(coupling.name);
+        item.name = printedName(coupling.name);
         item.circuit = coupling.circuit;
         item.side = coupling.side;
         item.place = coupling.place;

@@ -28,7 +28,7 @@ public:
 private:
     void addSurface(const SummarySurface& surface)
     {
-        m_sheet.add(HeadingBlock{textOf(surface.surface.name), 3});
+        m_sheet.add(HeadingBlock{printedName(surface.surface.name), 3});
         const QString call = SurfaceWords::call(surface.surface);
         m_sheet.add(
             ParagraphBlock{isPlain(surface) ? RecordWords::calledAloud(call) : RecordWords::expected(call),
@@ -103,12 +103,12 @@ private:
                 CellText cell = one.isLast() ? said(answer)
                                 : one.hand.empty()
                                     ? softly(RecordWords::answeredAgain(answer))
-                                    : softly(RecordWords::beforeHand(answer, textOf(one.hand)));
+                                    : softly(RecordWords::beforeHand(answer, printedName(one.hand)));
                 cell.strong = one.isLast() && !countsAsYes(one.check.answer);
                 table.rows.push_back({{said(tried)},
                                       {cell},
-                                      {said(textOf(one.person))},
-                                      {said(textOf(one.cockpit))},
+                                      {said(printedName(one.person))},
+                                      {said(printedName(one.cockpit))},
                                       {said(m_sheet.whenOf(one.check.stamp.when))}});
             }
             if (!isAnswered)
@@ -155,7 +155,7 @@ private:
             table.rows.push_back({{said(RecordWords::measure(one.measure.kind))},
                                   {said(figure)},
                                   {said(manualOf(surface.surface, one.measure.kind))},
-                                  {said(textOf(one.person))},
+                                  {said(printedName(one.person))},
                                   {said(m_sheet.whenOf(one.measure.stamp.when))}});
         }
         m_sheet.add(std::move(table));

@@ -72,8 +72,8 @@ private:
         for (const SummaryAnswer& answer : coupling.answers)
             if (answer.turn == Turn::Second && answer.standing == AnswerStanding::Counts)
                 names << (answer.copiedBy.empty()
-                              ? textOf(answer.person)
-                              : PaperWords::copied(textOf(answer.person), textOf(answer.copiedBy)));
+                              ? printedName(answer.person)
+                              : PaperWords::copied(printedName(answer.person), printedName(answer.copiedBy)));
         names.removeDuplicates();
         return names.join(QStringLiteral(", "));
     }
@@ -91,7 +91,7 @@ private:
             const Cell reading{last ? said(m_sheet.formats().interval(last->reading.interval))
                                : hasGap(coupling.coupling) ? softly(RecordWords::noReading())
                                                            : softly(RecordWords::noGap())};
-            table.rows.push_back({{said(textOf(coupling.coupling.name))},
+            table.rows.push_back({{said(printedName(coupling.coupling.name))},
                                   reading,
                                   standingCell(coupling),
                                   {seconds.isEmpty() ? softly(RecordWords::nobody()) : said(seconds)}});
@@ -105,18 +105,18 @@ private:
 
     void addCoupling(const SummaryCoupling& coupling)
     {
-        m_sheet.add(HeadingBlock{textOf(coupling.coupling.name), 3});
+        m_sheet.add(HeadingBlock{printedName(coupling.coupling.name), 3});
         if (coupling.answers.empty() && coupling.readings.empty()) {
             m_sheet.addText(RecordWords::nothingHere(), Role::InkSoft);
         } else {
             addStrip(coupling);
             addReadings(coupling);
             if (!hasGap(coupling.coupling))
-                m_sheet.addText(RecordWords::noGapHere(textOf(coupling.coupling.name)), Role::InkSoft);
+                m_sheet.addText(RecordWords::noGapHere(printedName(coupling.coupling.name)), Role::InkSoft);
             addAnswers(coupling);
         }
         for (const SummaryPlay& one : coupling.plays)
-            m_sheet.addText(JointPlayWords::sentence(one.play, textOf(one.person)) + QLatin1Char(' ') +
+            m_sheet.addText(JointPlayWords::sentence(one.play, printedName(one.person)) + QLatin1Char(' ') +
                             JointPlayWords::manualHasTheLimit());
         if (coupling.wholeCheck)
             m_sheet.addText(RiggedWords::wholeCheckHere(coupling.wholeCheck->kind,
@@ -151,7 +151,7 @@ private:
 
     QString struckText(const SummaryCorrection& one) const
     {
-        const QString by = textOf(one.by);
+        const QString by = printedName(one.by);
         const QString when = m_sheet.whenOf(one.when);
         return one.isStruck ? RecordWords::struck(by, when, textOf(one.reason))
                             : RecordWords::struckThrough(by, when, textOf(one.reason));
@@ -200,13 +200,13 @@ private:
                          {RecordWords::reading(), 2.6},
                          {RecordWords::verdict(), 3.1}};
         for (const SummaryReading& one : coupling.readings) {
-            QString who = one.reading.turn == Turn::First ? RecordWords::asFirst(textOf(one.person))
-                                                          : RecordWords::asSecond(textOf(one.person));
+            QString who = one.reading.turn == Turn::First ? RecordWords::asFirst(printedName(one.person))
+                                                          : RecordWords::asSecond(printedName(one.person));
             if (!one.copiedBy.empty())
-                who = PaperWords::copied(who, textOf(one.copiedBy));
+                who = PaperWords::copied(who, printedName(one.copiedBy));
             table.rows.push_back({{said(m_sheet.whenOf(one.reading.when))},
                                   {said(who)},
-                                  {said(textOf(one.gauge))},
+                                  {said(printedName(one.gauge))},
                                   readingCell(one),
                                   verdictCell(one)});
         }
@@ -219,10 +219,10 @@ private:
         for (const SummaryAnswer& one : coupling.answers) {
             if (one.kind != kind || one.turn != turn)
                 continue;
-            QString answer = RecordWords::answer(RiggedWords::answer(one.answer), textOf(one.person),
+            QString answer = RecordWords::answer(RiggedWords::answer(one.answer), printedName(one.person),
                                                  m_sheet.whenOf(one.when));
             if (!one.copiedBy.empty())
-                answer = PaperWords::copied(answer, textOf(one.copiedBy));
+                answer = PaperWords::copied(answer, printedName(one.copiedBy));
             if (one.standing == AnswerStanding::Counts) {
                 cell.push_back(said(answer));
                 cell.back().strong = !countsAsYes(one.answer);

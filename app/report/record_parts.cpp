@@ -27,12 +27,12 @@ Cell Sheet::outcomeCell(const SummaryQuestion& one) const
     }
     if (one.resolution->answered)
         return {said(RecordWords::answer(RiggedWords::answer(*one.resolution->answered),
-                                         textOf(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
+                                         printedName(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
     Cell cell{said(RecordWords::found(textOf(one.resolution->found))),
               said(RecordWords::done(textOf(one.resolution->done))),
-              softly(RecordWords::decided(textOf(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
+              softly(RecordWords::decided(printedName(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
     if (one.isOwnDecision)
-        cell.push_back(said(QuestionWords::ownFinding(textOf(one.resolvedBy))));
+        cell.push_back(said(QuestionWords::ownFinding(printedName(one.resolvedBy))));
     return cell;
 }
 

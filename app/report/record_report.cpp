@@ -19,7 +19,8 @@ namespace {
 
 QString airframeOf(const RecordSummary& summary)
 {
-    return ReportWords::airframe(textOf(summary.airframe.registration), textOf(summary.airframe.type));
+    return ReportWords::airframe(printedName(summary.airframe.registration),
+                                 printedName(summary.airframe.type));
 }
 
 QString titleOf(const RecordSummary& summary)
@@ -35,7 +36,7 @@ void addConnected(record::Sheet& sheet)
     for (const SummaryConnected& one : all) {
         QStringList names;
         for (const std::string& person : one.persons)
-            names << textOf(person);
+            names << printedName(person);
         sheet.addText(!one.isSaid       ? ConnectedWords::nobodySaid(one.side)
                       : names.isEmpty() ? ConnectedWords::whoIsNotKnown(one.side)
                                         : ConnectedWords::connectedBy(one.side, names));
@@ -44,7 +45,7 @@ void addConnected(record::Sheet& sheet)
 
 void addIndependence(record::Sheet& sheet)
 {
-    const QString second = textOf(sheet.summary().second);
+    const QString second = printedName(sheet.summary().second);
     const Independence& found = sheet.summary().secondName;
     for (const Side side : found.connected)
         sheet.add(ParagraphBlock{ConnectedWords::nobodyIndependent(side, second), Role::Ink, true});
@@ -58,7 +59,7 @@ void addStandings(record::Sheet& sheet)
 {
     QStringList said;
     for (const SummaryStanding& one : sheet.summary().standings)
-        said << SignOffWords::named(textOf(one.person), one.standing);
+        said << SignOffWords::named(printedName(one.person), one.standing);
     if (!said.isEmpty())
         sheet.addText(SignOffWords::onThatDay(said), Role::InkSoft);
 }
@@ -67,12 +68,12 @@ void addTop(record::Sheet& sheet)
 {
     sheet.add(HeadingBlock{titleOf(sheet.summary()), 1});
     sheet.add(ParagraphBlock{
-        RecordWords::airframe(airframeOf(sheet.summary()), textOf(sheet.summary().airframe.serial)),
+        RecordWords::airframe(airframeOf(sheet.summary()), printedName(sheet.summary().airframe.serial)),
         Role::Ink, true});
     sheet.addText(RecordWords::begun(sheet.formats().moment(sheet.summary().record.begins),
-                                     textOf(sheet.summary().leader)));
+                                     printedName(sheet.summary().leader)));
     if (sheet.summary().record.isFromPaper())
-        sheet.addText(PaperWords::enteredLater(textOf(sheet.summary().enteredBy),
+        sheet.addText(PaperWords::enteredLater(printedName(sheet.summary().enteredBy),
                                                sheet.formats().moment(sheet.summary().record.stamp.when)));
     if (sheet.summary().record.origin == RecordOrigin::Recheck)
         sheet.addText(RecordWords::recheck());
@@ -83,15 +84,15 @@ void addTop(record::Sheet& sheet)
         sheet.addText(RecordWords::temperature(*celsius));
     for (const NoteLeft& note : sheet.summary().notesMet)
         sheet.addText(RecordWords::noteMet(
-            RiggedWords::noteLeft(sheet.formats().day(note.when.localDay()), textOf(note.first),
-                                  textOf(note.second), textOf(note.text)),
-            textOf(note.readBy), note.readAt ? sheet.formats().moment(*note.readAt) : QString{}));
+            RiggedWords::noteLeft(sheet.formats().day(note.when.localDay()), printedName(note.first),
+                                  printedName(note.second), textOf(note.text)),
+            printedName(note.readBy), note.readAt ? sheet.formats().moment(*note.readAt) : QString{}));
     addConnected(sheet);
     addStandings(sheet);
     if (const auto& close = sheet.summary().close) {
-        sheet.addText(RecordWords::closed(RiggedWords::closing(close->closing),
-                                          sheet.formats().moment(close->stamp.when),
-                                          textOf(sheet.summary().first), textOf(sheet.summary().second)));
+        sheet.addText(RecordWords::closed(
+            RiggedWords::closing(close->closing), sheet.formats().moment(close->stamp.when),
+            printedName(sheet.summary().first), printedName(sheet.summary().second)));
         addIndependence(sheet);
         if (!close->note.empty())
             sheet.addText(RecordWords::note(textOf(close->note)));
@@ -107,7 +108,7 @@ void addNotDone(record::Sheet& sheet)
     if (sheet.summary().notDone.empty())
         sheet.addText(RecordWords::nothingNotDone());
     for (const OpenItem& item : sheet.summary().notDone)
-        sheet.addText(RecordWords::item(RiggedWords::openItem(item, textOf(item.name))));
+        sheet.addText(RecordWords::item(RiggedWords::openItem(item, printedName(item.name))));
 }
 
 void addTicks(record::Sheet& sheet)
@@ -127,7 +128,7 @@ void addTicks(record::Sheet& sheet)
         for (const SummaryTick& tick : sheet.summary().ticks) {
             if (tick.kind != kind)
                 continue;
-            who.push_back(said(textOf(tick.person)));
+            who.push_back(said(printedName(tick.person)));
             when.push_back(said(sheet.whenOf(tick.when)));
         }
         if (who.empty())
@@ -159,8 +160,8 @@ std::vector<Block> printedRecordBlocks(const RecordSummary& summary, const std::
         blocks.insert(blocks.begin() + 1,
                       ParagraphBlock{ChainWords::faults(file->chain->faults), Role::Ink, true});
     blocks.push_back(HeadingBlock{RecordWords::byHand(), 2});
-    blocks.push_back(SignatureBlock{
-        {RecordWords::leaderSigns(textOf(summary.first)), RecordWords::secondSigns(textOf(summary.second))}});
+    blocks.push_back(SignatureBlock{{RecordWords::leaderSigns(printedName(summary.first)),
+                                     RecordWords::secondSigns(printedName(summary.second))}});
     blocks.push_back(BlankBlock{RecordWords::findings(), 190});
     return blocks;
 }
@@ -179,7 +180,7 @@ Outcome writeRecord(const QString& path, const RecordSummary& summary, const Pri
 
 QString recordFileName(const RecordSummary& summary)
 {
-    return RecordWords::fileName(textOf(summary.airframe.registration),
+    return RecordWords::fileName(printedName(summary.airframe.registration),
                                  QString::fromStdString(dayText(summary.record.begins.localDay())));
 }
 

@@ -24,7 +24,7 @@ void addLooks(const Source& source, const AnswersReview& answers, Writing& out)
                      {ReviewReportWords::answeredNo(), 0.8}, {ReviewReportWords::interrupted(), 1.2}};
     for (const LookReview& one : answers.looks)
         if (one.riggings > 0)
-            table.rows.push_back({{said(textOf(one.coupling.name))},
+            table.rows.push_back({{said(printedName(one.coupling.name))},
                                   {count(source, one.riggings)},
                                   {count(source, one.wholeFirst)},
                                   {count(source, one.wholeSecond)},
@@ -62,7 +62,7 @@ void addSurfaces(const Source& source, const AnswersReview& answers, Writing& ou
                      {ReviewReportWords::lastMeasured(), 7.5}};
     for (const SurfaceReview& one : answers.surfaces)
         if (one.riggings > 0 || !one.measured.empty())
-            table.rows.push_back({{said(textOf(one.surface.name))},
+            table.rows.push_back({{said(printedName(one.surface.name))},
                                   {count(source, one.riggings)},
                                   {count(source, one.whole)},
                                   {count(source, one.no)},

@@ -22,7 +22,7 @@ void addDoubted(const Source& source, Writing& out)
                      {ReviewReportWords::withThem(), 3}};
     for (const CouplingReview& one : source.review.couplings)
         if (one.bandWithDoubted)
-            table.rows.push_back({{said(textOf(one.coupling.name))},
+            table.rows.push_back({{said(printedName(one.coupling.name))},
                                   {bandCell(source, one.band)},
                                   {bandCell(source, one.bandWithDoubted)}});
     if (table.rows.empty())
@@ -111,7 +111,7 @@ void addRest(const Source& source, Writing& out)
     QStringList outOfUse;
     for (const Coupling& coupling : source.facts.couplings)
         if (!coupling.inUse)
-            outOfUse << textOf(coupling.name);
+            outOfUse << printedName(coupling.name);
     if (!outOfUse.isEmpty())
         addText(out, ReviewReportWords::outOfUse(outOfUse));
     addText(out, source.withAppendix ? ReviewReportWords::tables() : ReviewReportWords::withoutAppendix());

@@ -40,7 +40,7 @@ public:
 
     void add()
     {
-        m_out.blocks.emplace_back(HeadingBlock{textOf(m_one.coupling.name), 3, false,
+        m_out.blocks.emplace_back(HeadingBlock{printedName(m_one.coupling.name), 3, false,
                                                ReviewReportWords::placed(m_one.coupling), true, m_place});
         const bool isLong = !m_one.signs.empty() && ReviewWords::isGrave(m_one.signs.front());
         if (isLong)
@@ -68,7 +68,7 @@ private:
         if (TrendSeries series = trendOf(m_source, m_one); !series.readings.empty())
             m_out.blocks.emplace_back(pictureOf(std::move(series), kTrendHigh));
         TableBlock facts = factsOf(std::move(rows));
-        facts.continued = textOf(m_one.coupling.name);
+        facts.continued = printedName(m_one.coupling.name);
         m_out.blocks.emplace_back(std::move(facts));
     }
 
@@ -197,7 +197,7 @@ void addPlan(const Source& source, Writing& out)
     for (const CouplingReview& one : source.review.couplings) {
         couplings.push_back(one.coupling);
         standings.push_back({one.standing.says, StandingWords::word(one.standing)});
-        CellText name = strongly(textOf(one.coupling.name));
+        CellText name = strongly(printedName(one.coupling.name));
         name.mark = one.standing.says;
         names.rows.push_back({{std::move(name)}, {softly(standings.back().word)}});
     }

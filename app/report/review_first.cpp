@@ -101,7 +101,7 @@ private:
     {
         for (const Surface& surface : m_source.facts.surfaces)
             if (const auto found = answered.find(surface.id); found != answered.end())
-                addMatter(textOf(surface.name), sentence(found->second, words),
+                addMatter(printedName(surface.name), sentence(found->second, words),
                           placeOfAnswers(Part::ControlChecks));
     }
 
@@ -110,7 +110,7 @@ private:
         for (const Coupling& coupling : m_source.facts.couplings)
             if (const auto found = m_matters.jointsNotSeen.find(coupling.id);
                 found != m_matters.jointsNotSeen.end())
-                addMatter(textOf(coupling.name), sentence(found->second, &ReviewReportWords::cannotSee),
+                addMatter(printedName(coupling.name), sentence(found->second, &ReviewReportWords::cannotSee),
                           placeOfAnswers(Part::Looks));
     }
 
@@ -164,7 +164,7 @@ private:
                 continue;
             CellText standing = said(StandingWords::withReading(one.standing), textRoleOf(one.standing.says));
             standing.mark = one.standing.says;
-            m_table.rows.push_back({{toTick(strongly(textOf(one.coupling.name)))},
+            m_table.rows.push_back({{toTick(strongly(printedName(one.coupling.name)))},
                                     {std::move(standing)},
                                     {signs(one, isGrave)},
                                     {pageOf(placeOfCoupling(i))}});

@@ -50,7 +50,7 @@ void addRowsOf(const Source& source, const Coupling& coupling, TableBlock& table
             !source.review.period.contains(one.reading.when.localDay()))
             continue;
         if (const QString why = whyListed(one); !why.isEmpty())
-            rows.push_back(listedRow(source, one, textOf(coupling.name), why));
+            rows.push_back(listedRow(source, one, printedName(coupling.name), why));
     }
     const std::size_t all = rows.size();
     if (all > kShown) {

@@ -112,8 +112,8 @@ QString namesIn(const OutsideStories& run, Id Reading::*member, const NameOf& na
 QString gaugeInSentence(const Gauge& gauge)
 {
     constexpr std::size_t kShort = 3;
-    return gauge.name.size() > kShort ? textOf(gauge.name)
-                                      : DoubtWords::gauge(gauge.set.kind(), textOf(gauge.name));
+    return gauge.name.size() > kShort ? printedName(gauge.name)
+                                      : DoubtWords::gauge(gauge.set.kind(), printedName(gauge.name));
 }
 
 QString readBy(const Source& source, const OutsideStories& run)
@@ -203,7 +203,7 @@ void addRun(const Source& source, const CouplingReview& coupling, const OutsideR
         if (const QString why = ReviewWords::explained(coupling, run.first()); !why.isEmpty())
             came.insert(came.begin(), said(why));
         came.insert(came.begin(), softly(readBy(source, run)));
-        table.rows.push_back({{toTick(said(textOf(coupling.coupling.name)))},
+        table.rows.push_back({{toTick(said(printedName(coupling.coupling.name)))},
                               whenCell(source, run),
                               readingCell(source, run),
                               came});

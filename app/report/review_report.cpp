@@ -193,7 +193,7 @@ std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview
 PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, const Printing& printing)
 {
     const PageFrame frame{
-        ReportWords::airframe(textOf(review.airframe.registration), textOf(review.airframe.type)),
+        ReportWords::airframe(printedName(review.airframe.registration), printedName(review.airframe.type)),
         ReviewReportWords::running(review.period), ReportWords::caution(), printedLine(printing)};
     const auto laid = [&](bool withPlan) {
         return layoutPages(frame, reviewBlocks(facts, review, printing.withAppendix, withPlan, printing.file),
@@ -213,7 +213,7 @@ Outcome writeReview(const QString& path, const AirframeFacts& facts, const Airfr
 
 QString reviewFileName(const AirframeReview& review)
 {
-    return ReviewReportWords::fileName(textOf(review.airframe.registration),
+    return ReviewReportWords::fileName(printedName(review.airframe.registration),
                                        textOf(dayText(review.period.to)));
 }
 

@@ -22,7 +22,7 @@ QStringList personsOf(const Source& source)
     QStringList names;
     for (const Person& person : source.facts.persons)
         if (const auto found = counts.find(person.id); found != counts.end())
-            names << ReviewReportWords::withCount(textOf(person.name), found->second);
+            names << ReviewReportWords::withCount(printedName(person.name), found->second);
     return names;
 }
 
@@ -95,8 +95,9 @@ void addTop(const Source& source, Writing& out)
     out.blocks.emplace_back(HeadingBlock{ReviewReportWords::title(), 1});
     out.blocks.emplace_back(ParagraphBlock{ReviewWords::title(review.period), Role::Ink, true, false});
     TopFacts facts;
-    facts.add(ReviewReportWords::airframe(),
-              strongly(ReportWords::airframe(textOf(airframe.registration), textOf(airframe.type))));
+    facts.add(
+        ReviewReportWords::airframe(),
+        strongly(ReportWords::airframe(printedName(airframe.registration), printedName(airframe.type))));
     facts.add(ReviewReportWords::period(),
               said(review.period.sinceAnnual
                        ? ReviewWords::period(review.period)

@@ -75,12 +75,13 @@ private:
     void addTop()
     {
         m_blocks.push_back(HeadingBlock{PaperWords::title(), 1});
-        addText(RecordWords::airframe(ReportWords::airframe(textOf(m_sheet.airframe.registration),
-                                                            textOf(m_sheet.airframe.type)),
-                                      textOf(m_sheet.airframe.serial)),
+        addText(RecordWords::airframe(ReportWords::airframe(printedName(m_sheet.airframe.registration),
+                                                            printedName(m_sheet.airframe.type)),
+                                      printedName(m_sheet.airframe.serial)),
                 true);
-        addText(PaperWords::stop(textOf(m_sheet.airframe.callName), textOf(m_sheet.airframe.callPhone)),
-                true);
+        addText(
+            PaperWords::stop(printedName(m_sheet.airframe.callName), printedName(m_sheet.airframe.callPhone)),
+            true);
         addText(PaperWords::judgesNothing());
         addText(PaperWords::replacesNoManual());
         addForm(PaperWords::when(), {{PaperWords::day(), kShort}, {PaperWords::begunAt(), kFigure}});
@@ -102,7 +103,7 @@ private:
     {
         QStringList said;
         for (const SheetPerson& one : m_sheet.people)
-            said << SignOffWords::named(textOf(one.name), one.standing);
+            said << SignOffWords::named(printedName(one.name), one.standing);
         if (!said.isEmpty())
             m_blocks.push_back(ParagraphBlock{SignOffWords::today(said), Role::InkSoft, false, true});
     }
@@ -145,7 +146,7 @@ private:
 
     void addCoupling(int number, const SheetCoupling& one, Turn turn)
     {
-        m_blocks.push_back(HeadingBlock{PaperWords::numbered(number, textOf(one.coupling.name)), 3});
+        m_blocks.push_back(HeadingBlock{PaperWords::numbered(number, printedName(one.coupling.name)), 3});
         const JointAsks asks = asksOf(one.coupling);
         for (const CheckKind kind : kCheckKinds)
             if (isLook(kind) && asks.has(kind, turn))
@@ -184,7 +185,7 @@ private:
                 {{RecordWords::atSurface(), kName}, {RecordWords::inCockpit(), kName}});
         endGroup();
         for (const Surface& surface : m_sheet.surfaces) {
-            m_blocks.push_back(HeadingBlock{textOf(surface.name), 3});
+            m_blocks.push_back(HeadingBlock{printedName(surface.name), 3});
             for (const SurfaceCheckKind kind : checksOf(surface))
                 addSurfaceCheck(kind);
             endGroup();
@@ -244,9 +245,9 @@ std::vector<Block> sheetBlocks(const PaperSheet& sheet, const SheetPlan& plan)
 PageFlow layoutSheet(const PaperSheet& sheet, const Printing& printing)
 {
     const PageFrame frame{
-        ReportWords::airframe(textOf(sheet.airframe.registration), textOf(sheet.airframe.type)),
+        ReportWords::airframe(printedName(sheet.airframe.registration), printedName(sheet.airframe.type)),
         PaperWords::title(),
-        PaperWords::foot(textOf(sheet.airframe.callName), textOf(sheet.airframe.callPhone)),
+        PaperWords::foot(printedName(sheet.airframe.callName), printedName(sheet.airframe.callPhone)),
         ReportWords::printed(printing.day, printing.program)};
     PageFlow plain = layoutPages(frame, sheetBlocks(sheet), printing.paper);
     using enum SheetPlan::At;
@@ -266,7 +267,7 @@ Outcome writeSheet(const QString& path, const PaperSheet& sheet, const Printing&
 
 QString sheetFileName(const PaperSheet& sheet)
 {
-    return PaperWords::fileName(textOf(sheet.airframe.registration));
+    return PaperWords::fileName(printedName(sheet.airframe.registration));
 }
 
 } // namespace rig

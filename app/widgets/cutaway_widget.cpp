@@ -1,5 +1,6 @@
 #include "app/widgets/cutaway_widget.h"
 
+#include "app/widgets/plain_tip.h"
 #include "app/wording/lesson_picture_words.h"
 
 #include <QKeyEvent>
@@ -83,7 +84,7 @@ void CutawayWidget::lay()
     m_picture = layoutCutaway(m_view, size(), m_look.fonts);
     const QString keys = m_isStill ? QString{} : QLatin1Char(' ') + LessonPictureWords::cutawayKeys();
     setAccessibleDescription(m_picture.inWords + keys);
-    setToolTip(m_picture.inWords);
+    setToolTip(plainTip(m_picture.inWords));
     m_isLaying = true;
     setValue(static_cast<int>(std::lround(m_view.pose.seating.value_or(0) * kSliderSteps)));
     m_isLaying = false;

@@ -1,5 +1,6 @@
 #include "app/widgets/gap_strip_widget.h"
 
+#include "app/widgets/plain_tip.h"
 #include "app/wording/rigged_words.h"
 
 #include <QPainter>
@@ -36,7 +37,7 @@ void GapStripWidget::lay()
 {
     m_picture = layoutGapStrip(m_view, size(), m_look.fonts);
     setAccessibleDescription(m_picture.inWords);
-    setToolTip(m_picture.inWords);
+    setToolTip(plainTip(m_picture.inWords));
     update();
 }
 

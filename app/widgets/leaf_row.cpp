@@ -110,11 +110,13 @@ QBoxLayout* LeafRow::buildEnds()
     buttons->addStretch(1);
 
     m_figure = new QLabel;
+    m_figure->setTextFormat(Qt::PlainText);
     m_figure->setObjectName("typedFigure");
     m_figure->setProperty("kind", "section");
     m_figure->setTextFormat(Qt::PlainText);
     m_figure->setAccessibleName(EntryWords::typedName());
     m_meaning = new QLabel;
+    m_meaning->setTextFormat(Qt::PlainText);
     m_meaning->setObjectName("typedMeaning");
     m_meaning->setProperty("kind", "soft");
     m_meaning->setWordWrap(true);
@@ -380,6 +382,11 @@ void LeafRow::showTyped()
     m_figure->setVisible(!m_typed.isEmpty());
     m_figure->setText(EntryWords::typed(m_typed.text()));
     m_meaning->setText(echoOfTyped());
+}
+
+bool LeafRow::says(const QString& sentence) const
+{
+    return m_meaning->text() == sentence;
 }
 
 QString LeafRow::echoOfTyped() const

@@ -39,6 +39,8 @@ public:
 
     // A key typed anywhere on the page: digits, point, comma, a sign; when something is typed, whatever can
     // be typed, Backspace and Return. True when it was used.
+    // Below the figure that is typed.
+    bool says(const QString& sentence) const;
     bool takeKey(QKeyEvent* event);
     // Takes back what was typed. False when nothing was.
     bool clearFigure();

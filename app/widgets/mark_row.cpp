@@ -1,6 +1,7 @@
 #include "app/widgets/mark_row.h"
 
 #include "app/widgets/parts.h"
+#include "app/widgets/plain_tip.h"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -25,7 +26,7 @@ void MarkRow::show(MarkShape shape, Role role, const QString& title, const QStri
     m_detail = detail;
     setAccessibleName(title);
     setAccessibleDescription(detail);
-    setToolTip(title + QLatin1Char('\n') + detail);
+    setToolTip(plainTip(title + QLatin1Char('\n') + detail));
     if (m_wraps)
         updateGeometry();
     update();

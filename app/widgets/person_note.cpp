@@ -26,7 +26,7 @@ void PersonNote::show(const std::optional<SignOffStanding>& standing, const QStr
     setVisible(standing.has_value());
     if (!standing)
         return m_words->clear();
-    m_mark->show(MarkShape::OpenSquare, Role::Unknown);
+    m_mark->show(MarkShape::Person, Role::Unknown);
     m_words->setText(name.isEmpty() ? SignOffWords::standing(*standing)
                                     : SignOffWords::named(name, *standing));
 }

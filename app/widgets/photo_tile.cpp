@@ -1,6 +1,7 @@
 #include "app/widgets/photo_tile.h"
 
 #include "app/widgets/parts.h"
+#include "app/widgets/plain_tip.h"
 
 #include <QVBoxLayout>
 
@@ -28,7 +29,7 @@ void PhotoTile::setPhoto(const QImage& picture, const QString& small, const QStr
     m_picture = picture;
     sayIn(m_small, small);
     setAccessibleName(whole);
-    setToolTip(whole);
+    setToolTip(plainTip(whole));
     if (isOther)
         scale();
 }

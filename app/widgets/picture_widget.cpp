@@ -1,5 +1,7 @@
 #include "app/widgets/picture_widget.h"
 
+#include "app/widgets/plain_tip.h"
+
 #include <QPainter>
 
 #include <cmath>
@@ -41,7 +43,7 @@ void PictureWidget::lay()
     m_picture = m_block.lay ? m_block.lay(size(), m_look.fonts) : LaidPicture{};
     setAccessibleName(m_name.isEmpty() ? m_picture.inWords : m_name);
     setAccessibleDescription(m_picture.inWords);
-    setToolTip(m_picture.inWords);
+    setToolTip(plainTip(m_picture.inWords));
     update();
 }
 

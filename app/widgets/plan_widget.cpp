@@ -75,7 +75,8 @@ QSize PlanWidget::sizeHint() const
 
 QSize PlanWidget::minimumSizeHint() const
 {
-    return (QSizeF{220, 190} * m_look.fonts.scale).toSize();
+    const double scale = m_look.fonts.scale; // the marks grow with it, the wing need not
+    return QSizeF{220 * std::min(scale, 1.2), 190 * scale}.toSize();
 }
 
 void PlanWidget::lay()

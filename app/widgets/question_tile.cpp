@@ -36,9 +36,11 @@ QuestionTile::QuestionTile(const QString& title, const QString& hint, AnswerChoi
     layout->setContentsMargins(12, 8, 12, 10);
     layout->setSpacing(4);
     m_heading = new QLabel{title};
+    m_heading->setTextFormat(Qt::PlainText);
     m_heading->setProperty("kind", "label");
     m_heading->setWordWrap(true);
     m_hint = new QLabel{hint};
+    m_hint->setTextFormat(Qt::PlainText);
     m_hint->setProperty("kind", "soft");
     m_hint->setWordWrap(true);
     m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred); // the buttons say how wide a tile is

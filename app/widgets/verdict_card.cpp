@@ -47,21 +47,26 @@ VerdictCard::VerdictCard(QWidget* parent) : QFrame{parent}
     layout->setVerticalSpacing(2);
     m_mark = new MarkWidget;
     m_word = new QLabel;
+    m_word->setTextFormat(Qt::PlainText);
     m_word->setProperty("kind", "verdict");
     m_word->setObjectName("verdictWord");
     m_word->setWordWrap(true); // at large text “and nobody has resolved it” is wider than a small window
     m_explanation = new QLabel;
+    m_explanation->setTextFormat(Qt::PlainText);
     m_explanation->setWordWrap(true);
     m_explanation->setObjectName("verdictExplanation");
     m_caution = new QLabel;
+    m_caution->setTextFormat(Qt::PlainText);
     m_caution->setWordWrap(true);
     m_caution->setObjectName("verdictCaution");
     m_movement = new QLabel;
+    m_movement->setTextFormat(Qt::PlainText);
     m_movement->setWordWrap(true);
     m_movement->setObjectName("verdictMovement");
     m_movement->setProperty("kind", "caution");
     m_movement->hide();
     m_kept = new QLabel;
+    m_kept->setTextFormat(Qt::PlainText);
     m_kept->setProperty("kind", "soft");
     m_kept->setObjectName("verdictKept");
     m_more = labelOf({}, "soft", "verdictMore");

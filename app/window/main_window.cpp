@@ -145,6 +145,7 @@ QWidget* MainWindow::makeBanner()
     auto* layout = new QHBoxLayout{m_banner};
     layout->setContentsMargins(20, 8, 16, 8);
     m_bannerText = new QLabel;
+    m_bannerText->setTextFormat(Qt::PlainText);
     m_bannerText->setProperty("kind", "problem");
     m_bannerText->setWordWrap(true);
     m_bannerText->setObjectName("problemText");
@@ -286,7 +287,7 @@ Page* MainWindow::newPage(Moments moment)
         return annual;
     }
     case Moments::KnowThisAirframe:
-        return new LearnPage{m_session->records(), m_clock, m_prompts};
+        return new LearnPage{m_session->records(), m_clock, m_prompts, learnerMemory()};
     case Moments::SetUp:
         break;
     }
@@ -449,6 +450,22 @@ void MainWindow::readQuestions()
         return;
     }
     m_questionBar->display(QString::fromStdString(airframe->registration), open.value(), isBlind());
+}
+
+LearnerMemory MainWindow::learnerMemory() const
+{
+    if (m_session->isDemo())
+        return {};
+    const auto key = [](AirframeId airframe) {
+        return QStringLiteral("learner/") + QString::fromStdString(textOf(airframe.bytes));
+    };
+    return {[key](AirframeId airframe) -> std::optional<PersonId> {
+                const auto id = idFromText(QSettings{}.value(key(airframe)).toString().toStdString());
+                return id ? std::optional{PersonId{*id}} : std::nullopt;
+            },
+            [key](AirframeId airframe, PersonId person) {
+                QSettings{}.setValue(key(airframe), QString::fromStdString(textOf(person.bytes)));
+            }};
 }
 
 void MainWindow::chooseFirstAirframe()

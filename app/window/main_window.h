@@ -21,6 +21,8 @@ class QTimer;
 
 namespace rig {
 
+struct LearnerMemory;
+
 class Prompts;
 class QuestionBar;
 class FaultsBar;
@@ -81,6 +83,7 @@ private:
     Result<std::vector<OpenQuestion>> openQuestions(AirframeId airframe) const;
     std::size_t openQuestionsOf(AirframeId airframe) const;
     void refreshPage();
+    LearnerMemory learnerMemory() const;
     void chooseFirstAirframe();
     void askNewFile();
     void askOpenFile();

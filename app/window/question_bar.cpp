@@ -2,6 +2,7 @@
 
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/plain_tip.h"
 #include "app/wording/formats.h"
 #include "app/wording/question_words.h"
 
@@ -58,7 +59,7 @@ void QuestionBar::display(const QString& registration, const std::vector<OpenQue
     const QuestionKind gravest =
         isOutside && !blind ? QuestionKind::OutsideReading : QuestionKind::SurfaceDoubt;
     m_mark->show(shapeOf(gravest), shapeRoleOf(gravest));
-    m_text->setToolTip(m_sentences.front());
+    m_text->setToolTip(plainTip(m_sentences.front()));
     setAccessibleName(m_sentences.front());
     show();
     fit();

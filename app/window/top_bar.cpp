@@ -44,6 +44,7 @@ void TopBar::addAirframe(QHBoxLayout* layout)
             m_airframes->popup(m_registration->mapToGlobal(QPoint{0, m_registration->height()}));
     });
     m_type = new QLabel;
+    m_type->setTextFormat(Qt::PlainText);
     layout->addWidget(m_registration);
     layout->addWidget(m_type);
 }

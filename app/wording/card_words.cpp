@@ -19,11 +19,13 @@ QString CardWords::whatThisIs()
               "today: that takes the look, the gap, the pull and the second person.");
 }
 
-QString CardWords::plan()
+QString CardWords::plan(bool hasSquare)
 {
-    return tr(
-        "From above, nose up. Numbers in the order of rigging. L is the left wing, with the red light, R "
-        "the right one, with the green. A square connects by itself.");
+    return hasSquare
+               ? tr("From above, nose up. Numbers in the order of rigging. L is the left wing, with the "
+                    "red light, R the right one, with the green. A square connects by itself.")
+               : tr("From above, nose up. Numbers in the order of rigging. L is the left wing, with the "
+                    "red light, R the right one, with the green.");
 }
 
 QString CardWords::callTitle() { return tr("When something does not stand as it should"); }
@@ -35,14 +37,10 @@ QString CardWords::call(const QString& callName)
     return tr("Stop, leave everything as it is, and call %1.").arg(callName);
 }
 
-QString CardWords::noBand() { return tr("No band and no limit stands on this card."); }
-
 QString CardWords::foot()
 {
-    return tr("%1 Not an aircraft record, inspection or release. Manuals, directives and persons entitled to "
-              "decide prevail.",
-              "no band and no limit stands on this card")
-        .arg(noBand());
+    return tr("No band and no limit stands on this card. Not an aircraft record, inspection or release. "
+              "Manuals, directives and persons entitled to decide prevail.");
 }
 
 QString CardWords::inOrder() { return tr("In the order of rigging"); }
@@ -78,23 +76,40 @@ QString CardWords::holds(CouplingKind kind)
     return tr("Held as its manual says.");
 }
 
-QString CardWords::lockedTitle() { return tr("What locked looks like"); }
+QString CardWords::lockedTitle() { return tr("What locked looks like, and what is not locked"); }
 
 QString CardWords::lockedHow()
 {
-    return tr("Look first, in this order. What cannot be seen takes a mirror or a light.");
+    return tr("Look first, in this order. What cannot be seen takes a mirror or a light. The pictures are "
+              "schematic, nothing to scale.");
 }
 
 QString CardWords::layout(Layout layout, const QStringList& couplings)
 {
     const QString names = SentenceParts::list(couplings);
-    return layout == Layout::Unknown
-               ? names
-               : SentenceParts::capital(tr("%1: %2", "layout A, names of couplings")
-                                            .arg(CouplingWords::layoutShort(layout), names));
+    switch (layout) {
+    case Layout::A:
+        return tr("Locking moves the tab away from the sleeve: %1.").arg(names);
+    case Layout::B:
+        return tr("Locking moves the tab towards the sleeve: %1.").arg(names);
+    case Layout::C:
+    case Layout::Unknown:
+        break;
+    }
+    return tr("The sleeve slides over the tab: %1.").arg(names);
 }
 
-QString CardWords::schematic() { return tr("Schematic, nothing to scale."); }
+QString CardWords::state(JointState state)
+{
+    return tr("%1.", "state of a joint").arg(LessonPictureWords::title(state).front());
+}
+
+QString CardWords::unlikeEntered(const QStringList& couplings)
+{
+    return tr("Drawn as it was read, not as its layout was entered: %1. Look at the real one.",
+              "names of couplings")
+        .arg(SentenceParts::list(couplings));
+}
 
 QStringList CardWords::locked(CouplingKind kind)
 {
@@ -121,7 +136,9 @@ QStringList CardWords::locked(CouplingKind kind)
 
 QString CardWords::layoutNotSaid(const QStringList& couplings)
 {
-    return tr("Nobody has said the layout of: %1. The parts may lie otherwise there.", "names of couplings")
+    return tr("Nobody has said how plunger and sleeve stand to each other at: %1. The parts may lie "
+              "otherwise there.",
+              "names of couplings")
         .arg(SentenceParts::list(couplings));
 }
 

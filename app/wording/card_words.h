@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/airframe/coupling.h"
+#include "core/lesson/joint_state.h"
 
 #include <QCoreApplication>
 #include <QString>
@@ -17,11 +18,10 @@ public:
     static QString title();
     static QString fileName(const QString& registration);
     static QString whatThisIs();
-    static QString plan(); // below it
+    static QString plan(bool hasSquare); // below it
     static QString callTitle();
     static QString call(const QString& callName); // the number stands below it
-    static QString noBand();
-    static QString foot(); // of every page
+    static QString foot();                        // of every page
 
     static QString inOrder();
     static QString side(Side side);                                  // a word; empty in the middle
@@ -31,9 +31,10 @@ public:
     static QString lockedTitle();
     static QString lockedHow();
     static QString layout(Layout layout, const QStringList& couplings); // above a picture
-    static QString schematic();
-    static QStringList locked(CouplingKind kind); // what is seen, one by one
+    static QStringList locked(CouplingKind kind);                       // what is seen, one by one
+    static QString state(JointState state);                             // a sentence
     static QString layoutNotSaid(const QStringList& couplings);
+    static QString unlikeEntered(const QStringList& couplings);
 
     static QString cautionsTitle();
     static QStringList cautions();

@@ -89,17 +89,19 @@ QString CouplingWords::layoutSentence(Layout layout)
 {
     switch (layout) {
     case Layout::A:
-        return tr("Locking moves the plunger tab away from the sleeve. Part-seated leaves the tab nearer: "
-                  "the gap is "
-                  "smaller, or the sleeve does not come to its stop and the gap is larger.");
+        return tr(
+            "Locking moves the plunger tab away from the sleeve. Part-seated leaves the tab nearer: "
+            "the gap is "
+            "smaller, or the sleeve does not come to its stop and the gap is larger. The leaf goes between "
+            "tab and sleeve.");
     case Layout::B:
         return tr("Locking moves the plunger tab towards the sleeve. Part-seated leaves the tab short of its "
                   "place: "
-                  "the gap is larger.");
+                  "the gap is larger. The leaf goes between tab and sleeve.");
     case Layout::C:
         return tr(
             "The sleeve slides over the plunger tab. A part-seated tab stops the sleeve early: the gap is "
-            "larger.");
+            "larger. The leaf goes between the edge of the socket and the sleeve.");
     case Layout::Unknown:
         break;
     }

@@ -129,6 +129,9 @@ constexpr Form kForms[] = {
      WORDS("Line %1 has nothing in the column %3, and it is needed there. Write it.")},
     {RowProblem::TooLong,
      WORDS("Line %1 has a text in the column %3 that is longer than 100,000 bytes: “%2”. Shorten it.")},
+    {RowProblem::Invisible,
+     WORDS("Line %1 has a character in the column %3 that nobody sees, such as a mark for the direction of "
+           "writing: “%2”. Write the text anew.")},
     {RowProblem::NotAWord, WORDS("Line %1 has “%2” in the column %3. Write one of these: %4.")},
     {RowProblem::PartsDoNotFit,
      WORDS("Line %1 has “%2” in the column %3, which does not go with the kind “%4”. "

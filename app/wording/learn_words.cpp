@@ -75,37 +75,61 @@ QString LearnWords::sliderKeys(CouplingKind kind)
 }
 QString LearnWords::whatIsSeen() { return tr("What can be seen from the access"); }
 
-QString LearnWords::side(AccessSide side)
+namespace {
+
+QString mirrorHelps(AccessSide side)
 {
     switch (side) {
     case AccessSide::Above:
-        return tr("from above");
+        return LearnWords::tr("A mirror helps from above.");
     case AccessSide::Below:
-        return tr("from below");
+        return LearnWords::tr("A mirror helps from below.");
     case AccessSide::Front:
-        return tr("from the front");
+        return LearnWords::tr("A mirror helps from the front.");
     case AccessSide::Rear:
-        return tr("from the rear");
+        return LearnWords::tr("A mirror helps from the rear.");
     case AccessSide::Left:
-        return tr("from the left");
+        return LearnWords::tr("A mirror helps from the left.");
     case AccessSide::Right:
-        return tr("from the right");
+        return LearnWords::tr("A mirror helps from the right.");
     case AccessSide::Unknown:
         break;
     }
-    return tr("from a side that nobody has said");
+    return {};
 }
 
-QString LearnWords::seenFrom(AccessSide side, AccessSide mirror)
+QString seenFromSide(AccessSide side)
 {
-    if (side == AccessSide::Unknown)
-        return tr("Nobody has said from which side this coupling is seen; it is drawn as seen from above. "
-                  "Set up, Couplings.");
-    if (mirror == AccessSide::Unknown)
-        return tr("Seen %1.", "from a side").arg(LearnWords::side(side));
-    return tr("Seen %1. A mirror helps %2.", "from a side, from another")
-        .arg(LearnWords::side(side), LearnWords::side(mirror));
+    switch (side) {
+    case AccessSide::Above:
+        return LearnWords::tr("Seen from above.");
+    case AccessSide::Below:
+        return LearnWords::tr("Seen from below.");
+    case AccessSide::Front:
+        return LearnWords::tr("Seen from the front.");
+    case AccessSide::Rear:
+        return LearnWords::tr("Seen from the rear.");
+    case AccessSide::Left:
+        return LearnWords::tr("Seen from the left.");
+    case AccessSide::Right:
+        return LearnWords::tr("Seen from the right.");
+    case AccessSide::Unknown:
+        break;
+    }
+    return LearnWords::tr(
+        "Nobody has said from which side this coupling is seen; it is drawn as seen from above. "
+        "Set up, Couplings.");
 }
+
+} // namespace
+
+QStringList LearnWords::seenFrom(AccessSide side, AccessSide mirror)
+{
+    QStringList sentences{seenFromSide(side), mirrorHelps(mirror)};
+    sentences.removeAll(QString{});
+    return sentences;
+}
+
 QString LearnWords::withTorch() { return tr("With a &torch"); }
 QString LearnWords::withMirror() { return tr("With a m&irror"); }
 QString LearnWords::access(const QString& access) { return tr("Access: %1").arg(access); }
@@ -114,13 +138,8 @@ QString LearnWords::leafGoes(const QString& place) { return tr("The leaf goes in
 QString LearnWords::allReadings(int locked, int partSeated)
 {
     if (partSeated == 0)
-        return tr("All %n locked readings of this coupling", "", locked);
-    return tr("All locked readings of this coupling: %1. Part-seated: %2.").arg(locked).arg(partSeated);
-}
-QString LearnWords::layoutUnknown()
-{
-    return tr("Nobody has said how plunger and sleeve stand to each other here, so the drawing may differ. "
-              "Look at the real one with somebody who knows it.");
+        return tr("%n locked reading(s) of this fitting", "", locked);
+    return tr("Locked readings of this fitting: %1. Part-seated on purpose: %2.").arg(locked).arg(partSeated);
 }
 QString LearnWords::neverShown()
 {

@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <QString>
+#include <QStringList>
 
 namespace rig {
 
@@ -45,14 +46,12 @@ public:
     static QString tryIt();
     static QString sliderKeys(CouplingKind kind);
     static QString whatIsSeen();
-    static QString seenFrom(AccessSide side, AccessSide mirror);
-    static QString side(AccessSide side);
+    static QStringList seenFrom(AccessSide side, AccessSide mirror); // a sentence each
     static QString withTorch();
     static QString withMirror();
     static QString access(const QString& access);
     static QString leafGoes(const QString& place);
     static QString allReadings(int locked, int partSeated);
-    static QString layoutUnknown();
     static QString neverShown();
     static QString gapTellsNothing();
     static QString noReadings();

@@ -111,16 +111,25 @@ QString LessonPictureWords::gapSentence(const Cutaway& cutaway)
                : tr("Gap %1 mm, the middle of its locked readings.").arg(mm);
 }
 
-QString LessonPictureWords::sideSentence(const Cutaway& cutaway)
+QString LessonPictureWords::leafGoes(const Cutaway& cutaway)
 {
-    if (cutaway.unlikeItsLayout)
+    if (!cutaway.hasSleeve)
+        return tr("In this drawing the leaf goes between the plunger tab and the collar.");
+    return cutaway.gap.fromHousing
+               ? tr("In this drawing the leaf goes between the edge of the socket and the sleeve.")
+               : tr("In this drawing the leaf goes between the plunger tab and the sleeve.");
+}
+
+QString LessonPictureWords::layoutDoubt(const DrawnLayout& drawn)
+{
+    if (drawn.unlikeEntered)
         return tr(
             "Its part-seated gap was read on the other side than its layout lets expect: it is drawn as "
             "it was read. Look at the layout in Set up.");
-    if (!cutaway.layoutKnown)
+    if (!drawn.isSaid)
         return tr(
-            "Nobody has said its layout, so the drawing may differ. Look at the real one with somebody who "
-            "knows it.");
+            "Nobody has said how plunger and sleeve stand to each other here, so the drawing may differ. "
+            "Look at the real one with somebody who knows it.");
     return {};
 }
 
@@ -130,7 +139,7 @@ QString LessonPictureWords::cutaway(const Cutaway& cutaway)
     sentences << tr("%1.", "state of a joint").arg(title(cutaway.state).front());
     sentences << caption(cutaway);
     sentences << tr("Witness hole %1.", "clear, half hidden, hidden").arg(hole(cutaway));
-    sentences << gapSentence(cutaway) << schematic() << sideSentence(cutaway);
+    sentences << leafGoes(cutaway) << gapSentence(cutaway) << schematic() << layoutDoubt(cutaway.drawn);
     sentences.removeAll(QString{});
     return sentences.join(QLatin1Char(' '));
 }
@@ -146,6 +155,7 @@ QString LessonPictureWords::socket() { return tr("socket"); }
 QString LessonPictureWords::plunger() { return tr("plunger"); }
 QString LessonPictureWords::spring() { return tr("spring"); }
 QString LessonPictureWords::sleeve() { return tr("sleeve"); }
+QString LessonPictureWords::finger() { return tr("finger", "springy, inside the sleeve; holds the tab"); }
 QString LessonPictureWords::collar() { return tr("collar"); }
 QString LessonPictureWords::stop() { return tr("stop", "ring on the rod that the sleeve comes to"); }
 
@@ -153,7 +163,7 @@ QString LessonPictureWords::tab(const Cutaway& cutaway)
 {
     if (cutaway.plungerBack < 0.2)
         return tr("tab");
-    return cutaway.drawnAs == Layout::B ? tr("tab short") : tr("tab out of place");
+    return cutaway.drawn.layout == Layout::B ? tr("tab short") : tr("tab out of place");
 }
 
 QString LessonPictureWords::thread(bool shows) { return shows ? tr("thread shows") : tr("thread"); }
@@ -309,7 +319,7 @@ QString LessonPictureWords::partSeatedCount(int count)
 
 QString LessonPictureWords::asFoundCount(int count)
 {
-    return tr("%n found so at a rigging", "readings of a joint that was not locked", count);
+    return tr("%n outside or part-seated at a rigging", "readings", count);
 }
 
 QString LessonPictureWords::neverPartSeated() { return tr("part-seated never seen"); }
@@ -348,7 +358,8 @@ QString LessonPictureWords::readingsStrip(const ReadingsStripView& view)
     if (!view.partSeated.empty())
         sentences << tr("Part-seated on purpose: %1.").arg(intervalsOf(view.partSeated).join(comma));
     if (!view.asFound.empty())
-        sentences << tr("Found so at a rigging: %1.").arg(intervalsOf(view.asFound).join(comma));
+        sentences << tr("Found outside its band or part-seated at a rigging: %1.")
+                         .arg(intervalsOf(view.asFound).join(comma));
     if (view.partSeated.empty() && view.asFound.empty())
         sentences << tr("Part-seated was never seen.");
     for (const EmptyStretch& one : emptyBetween(view))

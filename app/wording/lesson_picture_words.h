@@ -15,12 +15,14 @@ class LessonPictureWords
     Q_DECLARE_TR_FUNCTIONS(LessonPictureWords)
 
 public:
-    static QString state(JointState state);           // "Locked", one or two words
-    static QStringList title(JointState state);       // the longest first
-    static QStringList figure(const CutawayGap& gap); // what stands at the gap, the longest first
-    static QString caption(const Cutaway& cutaway);   // a sentence or two below the picture
-    static QString cutaway(const Cutaway& cutaway);   // everything, for who does not see it
-    static QString schematic();                       // what of it is to scale
+    static QString state(JointState state);               // "Locked", one or two words
+    static QStringList title(JointState state);           // the longest first
+    static QStringList figure(const CutawayGap& gap);     // what stands at the gap, the longest first
+    static QString caption(const Cutaway& cutaway);       // a sentence or two below the picture
+    static QString cutaway(const Cutaway& cutaway);       // everything, for who does not see it
+    static QString schematic();                           // what of it is to scale
+    static QString leafGoes(const Cutaway& cutaway);      // where the drawing has the gap
+    static QString layoutDoubt(const DrawnLayout& drawn); // what is not known of it, or nothing
 
     static QString ball();
     static QString noBall();
@@ -29,6 +31,7 @@ public:
     static QString spring();
     static QString tab(const Cutaway& cutaway);
     static QString sleeve();
+    static QString finger();
     static QString collar();
     static QString stop();
     static QString thread(bool shows);
@@ -57,7 +60,6 @@ public:
 private:
     static QString seenPart(JointPart part, const Cutaway& cutaway);
     static QString gapSentence(const Cutaway& cutaway);
-    static QString sideSentence(const Cutaway& cutaway);
 };
 
 } // namespace rig

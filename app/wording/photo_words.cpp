@@ -71,6 +71,13 @@ QString PhotoWords::chooseFile() { return tr("Choose a picture …"); }
 QString PhotoWords::fileFilter() { return tr("Pictures (*.jpg *.jpeg *.png *.bmp *.gif);;All files (*)"); }
 QString PhotoWords::dropHere() { return tr("Drop a picture here, or paste one (Ctrl+V)."); }
 QString PhotoWords::kindLabel() { return tr("It &shows"); }
+QString PhotoWords::chooseKind() { return tr("Choose what it shows"); }
+QString PhotoWords::noKindYet()
+{
+    return tr(
+        "Say what the picture shows: one that shows a part-seated joint and is told to be locked teaches "
+        "the wrong thing.");
+}
 QString PhotoWords::day() { return tr("&Taken on"); }
 QString PhotoWords::note() { return tr("N&ote"); }
 QString PhotoWords::noteHint() { return tr("What somebody should look at, or nothing."); }

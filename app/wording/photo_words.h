@@ -30,6 +30,8 @@ public:
     static QString fileFilter();
     static QString dropHere();
     static QString kindLabel();
+    static QString chooseKind();
+    static QString noKindYet();
     static QString day();
     static QString note();
     static QString noteHint();

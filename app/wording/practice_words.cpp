@@ -45,16 +45,32 @@ QString PracticeWords::ask(const QString& coupling)
     return tr("%1: this is what you see. Is it locked?", "a coupling").arg(coupling);
 }
 
-QString PracticeWords::lookedWith(const LookedWith& with, AccessSide side)
+QStringList PracticeWords::lookedWith(const LookedWith& with, AccessSide side)
 {
-    const QString from = LearnWords::side(side);
-    if (with.mirror && with.torch)
-        return tr("You look %1, with a torch and a mirror.", "from a side").arg(from);
-    if (with.mirror)
-        return tr("You look %1, with a mirror and without a torch.", "from a side").arg(from);
-    if (with.torch)
-        return tr("You look %1, with a torch and without a mirror.", "from a side").arg(from);
-    return tr("You look %1, without a torch and without a mirror.", "from a side").arg(from);
+    return {youLook(side), with.mirror && with.torch ? tr("You have a torch and a mirror.")
+                           : with.mirror             ? tr("You have a mirror, and no torch.")
+                           : with.torch              ? tr("You have a torch, and no mirror.")
+                                                     : tr("You have no torch and no mirror.")};
+}
+
+QString PracticeWords::youLook(AccessSide side)
+{
+    switch (side) {
+    case AccessSide::Below:
+        return tr("You look from below.");
+    case AccessSide::Front:
+        return tr("You look from the front.");
+    case AccessSide::Rear:
+        return tr("You look from the rear.");
+    case AccessSide::Left:
+        return tr("You look from the left.");
+    case AccessSide::Right:
+        return tr("You look from the right.");
+    case AccessSide::Above:
+    case AccessSide::Unknown: // drawn so
+        break;
+    }
+    return tr("You look from above.");
 }
 
 QString PracticeWords::call(SeatingCall call)

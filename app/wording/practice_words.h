@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QString>
+#include <QStringList>
 
 namespace rig {
 
@@ -32,7 +33,7 @@ public:
     // A question
     static QString question(int number, int of);
     static QString ask(const QString& coupling);
-    static QString lookedWith(const LookedWith& with, AccessSide side);
+    static QStringList lookedWith(const LookedWith& with, AccessSide side); // a sentence each
     static QString call(SeatingCall call);
     static QString choice(const QString& text, int number); // with its key
     static QString howSure();
@@ -68,6 +69,9 @@ public:
     static QString act(StopAct act);
     static QString expected(const QString& choice);
     static QString whyAct(StopCase what);
+
+private:
+    static QString youLook(AccessSide side);
 };
 
 } // namespace rig

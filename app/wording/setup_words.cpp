@@ -108,6 +108,16 @@ QString SetUpWords::needed() { return tr("Needed; all else may be filled in late
 QString SetUpWords::notSavedYet() { return tr("Typed, not saved yet."); }
 QString SetUpWords::savedAt(const QString& time) { return tr("Saved at %1.").arg(time); }
 QString SetUpWords::notSaved() { return tr("Not saved. See the message beside the field."); }
+QString SetUpWords::tooLong(int most)
+{
+    return tr("This is longer than %n characters. Shorten it.", nullptr, most);
+}
+QString SetUpWords::invisible()
+{
+    return tr(
+        "A character in it is not seen, such as a mark for the direction of writing. Delete it all and type "
+        "it anew.");
+}
 QString SetUpWords::dayHint() { return tr("Year-month-day, like 2026-05-02."); }
 QString SetUpWords::dayHintOrEmpty() { return tr("Year-month-day, like 2026-05-02. May stay empty."); }
 QString SetUpWords::calendar() { return tr("Calendar"); }

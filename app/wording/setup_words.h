@@ -66,6 +66,8 @@ public:
     static QString needed();
     static QString notSavedYet();
     static QString savedAt(const QString& time);
+    static QString tooLong(int most); // characters
+    static QString invisible();
     static QString notSaved();
     static QString dayHint();
     static QString dayHintOrEmpty();

@@ -2,6 +2,7 @@
 
 #include "core/day_entry.h"
 #include "core/measure/gap_entry.h"
+#include "core/plain_text.h"
 #include "core/store/columns.h"
 
 #include <algorithm>
@@ -214,12 +215,24 @@ void RowFields::refuse(RowProblem problem, const std::string& text, const std::s
     m_bad.push_back({m_row.line, problem, text, column, m_table, instead});
 }
 
+namespace {
+
+std::optional<RowProblem> problemOf(std::string_view text)
+{
+    if (!lies(text, kAnyText))
+        return RowProblem::TooLong;
+    return hasInvisible(text) ? std::optional{RowProblem::Invisible} : std::nullopt;
+}
+
+} // namespace
+
 std::string RowFields::text(const std::string& column)
 {
     const std::string_view text = asWritten(column);
-    if (lies(text, kAnyText))
+    const auto problem = problemOf(text);
+    if (!problem)
         return std::string{text};
-    refuse(RowProblem::TooLong, std::string{text}, column);
+    refuse(*problem, withPlaceholders(text), column);
     return {};
 }
 
@@ -228,8 +241,8 @@ std::string RowFields::needed(const std::string& column, RowProblem whenEmpty)
     std::string text = field(column);
     if (text.empty())
         refuse(whenEmpty, text, column);
-    else if (!lies(text, kAnyText))
-        refuse(RowProblem::TooLong, text, column);
+    else if (const auto problem = problemOf(text))
+        refuse(*problem, withPlaceholders(text), column);
     return text;
 }
 

@@ -16,6 +16,11 @@ constexpr double kHoleRadius = 1.5;
 constexpr double kSmallHole = 1.2; // in the hook's bar
 constexpr double kSleeveDrawnBack = 14;
 constexpr double kPocketRoom = 0.7;
+constexpr double kFingerPlay = 0.3; // between the finger and a tab that is home
+constexpr double kFingerBar = 1.1;
+constexpr double kFingerWide = 2;
+constexpr double kFingerGrip = 1.4; // how far it reaches over the foot of the tab
+constexpr double kFingerRoot = 8;   // behind the sleeve's near edge
 
 LessonOutline box(double left, double top, double right, double bottom)
 {
@@ -36,7 +41,7 @@ public:
     {
         m_made.hasSleeve = joint.kind != CouplingKind::Pin;
         m_made.hasPin = joint.kind == CouplingKind::Pin || joint.kind == CouplingKind::SleeveAndPin;
-        m_shape = cutawayShape(joint, m_made.hasSleeve);
+        m_shape = cutawayShape(joint);
         const double seating = std::clamp(pose.seating.value_or(1), 0.0, 1.0);
         m_isHome = !pose.seating || seating >= 1;
         const double ballY = m_shape.ballTop * (1 - seating);
@@ -47,11 +52,8 @@ public:
 
     Cutaway make()
     {
-        m_made.drawnAs = m_shape.layout;
-        m_made.layoutKnown = m_joint.layout != Layout::Unknown;
-        m_made.partSeatedSide = m_shape.side;
+        m_made.drawn = drawnLayout(m_joint);
         m_made.partSeatedShown = m_joint.partSeatedMm.has_value();
-        m_made.unlikeItsLayout = isUnlikeItsLayout();
         m_made.unitsPerMm = m_shape.unitsPerMm;
         m_made.plungerBack = m_back;
         m_made.plungerTravel = m_shape.travel;
@@ -66,13 +68,6 @@ public:
     }
 
 private:
-    bool isUnlikeItsLayout() const
-    {
-        if (!m_joint.partSeatedMm || !m_joint.lockedMm || m_shape.side != GapSide::Smaller)
-            return false; // layout A can do both
-        return m_joint.layout == Layout::B || m_joint.layout == Layout::C;
-    }
-
     double backX() const { return m_shape.sign * m_back * std::cos(m_shape.slant); }
     double backY() const { return -m_back * std::sin(m_shape.slant); }
     LessonPoint moved(LessonPoint home) const { return {home.x + backX(), home.y + backY()}; }
@@ -162,6 +157,8 @@ private:
         m_made.plunger.push_back(moved(box(right, nose.y - 1.3, tab, nose.y + 1.3)));
         m_made.plunger.push_back(moved(box(tab, -kHousingHalf + 2.5, tab + kTabWide, tabFoot(nose.y))));
         m_tabFace = tab + kTabWide + backX();
+        m_tabHome = tab;
+        m_tabFoot = -tabFoot(nose.y);
         m_made.tab = moved({tab + kTabWide / 2, -kHousingHalf + 6});
         m_made.spring = {moved({right, nose.y}), {inner, nose.y}};
     }
@@ -195,6 +192,8 @@ private:
         m_made.plunger.push_back(moved(box(post - 4, barTop, tab, barBottom)));
         m_made.plunger.push_back(moved(box(tab, kSleeveBore - 1, tab + kTabWide, kHousingHalf - 2)));
         m_tabFace = tab + kTabWide + backX();
+        m_tabHome = tab;
+        m_tabFoot = kSleeveBore - 1;
         m_made.tab = moved({tab + kTabWide / 2, kHousingHalf - 4});
         m_made.hole = {moved({end + kSmallHole, (barTop + barBottom) / 2}), kSmallHole};
         m_made.holeClear = clearShare(kSmallHole, std::max(0.0, -backX()));
@@ -273,8 +272,41 @@ private:
         }
         sleeve.back = sleeve.front + kSleeveLength;
         sleeve.atStop = sleeve.front <= sleeve.stop + 1e-9;
+        if (hasFinger())
+            addFinger(sleeve);
         sleeve.threadShowing = sleeve.front - sleeve.stop;
         m_made.rodEnd = sleeve.stop + kSleeveLength + kSleeveDrawnBack + 6;
+    }
+
+    // Its edge stands off the tab by the whole gap, which lets a tab go that backs away from it, and one
+    // that backs towards it by less than the gap.
+    bool hasFinger() const
+    {
+        return m_made.hasSleeve && (m_shape.layout == Layout::A || m_shape.layout == Layout::B) &&
+               !m_shape.pushesSleeve;
+    }
+
+    void addFinger(CutawaySleeve& sleeve) const
+    {
+        const double side = m_shape.layout == Layout::B ? 1 : -1; // of the rod on which the tab stands
+        const double foot = m_tabFoot;                            // how far from the rod's middle it begins
+        sleeve.fingerRides = sleeve.atStop && m_back > kFingerPlay;
+        const double bar = sleeve.fingerRides ? kRodHalf + 0.2 : foot - kFingerBar - 0.3;
+        const double inner = bar + kFingerBar;
+        const double tip = sleeve.fingerRides ? foot - 0.1 : foot + kFingerGrip;
+        // Wide enough to stand under a tab that is all the way back.
+        const double wide = std::max(kFingerWide, m_shape.travel - kTabWide + kFingerWide / 2);
+        const double home = sleeve.front - sleeve.stop + m_tabHome;
+        const double left = side > 0 ? home - kFingerPlay - wide : home + kTabWide + kFingerPlay;
+        const double root = sleeve.front + kFingerRoot;
+        sleeve.finger = {{left, side * bar},
+                         {root + kFingerBar, side * bar},
+                         {root + kFingerBar, side * kSleeveBore},
+                         {root, side * kSleeveBore},
+                         {root, side * inner},
+                         {left + wide, side * inner},
+                         {left + wide, side * tip},
+                         {left, side * tip}};
     }
 
     JointState state() const
@@ -293,7 +325,8 @@ private:
     void addGap()
     {
         CutawayGap& gap = m_made.gap;
-        gap.from = isFromHousing() ? m_shape.housingEnd : m_tabFace;
+        gap.fromHousing = isFromHousing();
+        gap.from = gap.fromHousing ? m_shape.housingEnd : m_tabFace;
         gap.to = m_made.sleeve.front;
         gap.above = m_shape.layout != Layout::B;
         gap.y = (gap.above ? -1 : 1) * (kSleeveBore + kSleeveOuter) / 2;
@@ -331,6 +364,8 @@ private:
     bool m_isHome = true;
     double m_back = 0;
     double m_tabFace = 0;
+    double m_tabHome = 0; // x of its face towards the socket, when the plunger is home
+    double m_tabFoot = 0; // how far from the rod's middle it begins
 };
 
 } // namespace

@@ -63,6 +63,7 @@ struct CutawayGap
     double to = 0;
     double y = 0; // where a leaf would go in
     bool above = true;
+    bool fromHousing = false; // the leaf goes in at the socket's edge, otherwise at the tab
 };
 
 struct CutawaySpring
@@ -85,15 +86,27 @@ struct CutawaySleeve
     bool atStop = true;
     bool heldByTab = false;
     double threadShowing = 0; // units of thread left bare before it
+    // Springy, inside it, where its edge alone would let the tab go: it drops behind a tab that is home, and
+    // rides on one that is not. Empty where the edge holds the tab.
+    LessonOutline finger;
+    bool fingerRides = false;
+};
+
+// As which layout a coupling is drawn, on the screen and on paper.
+struct DrawnLayout
+{
+    Layout layout = Layout::C;
+    bool isSaid = false;        // false: nobody has said how tab and sleeve stand to each other
+    bool unlikeEntered = false; // the readings lie on the other side than the layout lets expect
+    GapSide partSeatedSide = GapSide::Larger; // shown, or else expected of the layout
+
+    bool operator==(const DrawnLayout&) const = default;
 };
 
 struct Cutaway
 {
     JointState state = JointState::Locked;
-    Layout drawnAs = Layout::A;
-    bool layoutKnown = true;      // false: nobody has said how tab and sleeve stand to each other
-    bool unlikeItsLayout = false; // the readings lie on the other side than the layout lets expect
-    GapSide partSeatedSide = GapSide::Larger; // shown, or else expected of the layout
+    DrawnLayout drawn;
     bool partSeatedShown = false;
     double unitsPerMm = 1;
 
@@ -132,5 +145,9 @@ inline constexpr double kStemHalf = 2.5;
 inline constexpr double kStemLength = 12; // above the ball's top
 
 Cutaway cutawayOf(const CutawayJoint& joint, const CutawayPose& pose);
+
+DrawnLayout drawnLayout(const CutawayJoint& joint);
+// A joint of that layout with gaps of no coupling.
+CutawayJoint schematicJoint(const DrawnLayout& drawn, CouplingKind kind);
 
 } // namespace rig

@@ -73,10 +73,10 @@ void scale(CutawayShape& shape)
 
 } // namespace
 
-CutawayShape cutawayShape(const CutawayJoint& joint, bool hasSleeve)
+CutawayShape cutawayShape(const CutawayJoint& joint)
 {
     CutawayShape shape;
-    measure(shape, joint, hasSleeve);
+    measure(shape, joint, joint.kind != CouplingKind::Pin);
     scale(shape);
     shape.sign = shape.layout == Layout::B ? -1 : 1;
     shape.slant = shape.layout == Layout::C ? kCutawaySlant : 0;
@@ -84,6 +84,29 @@ CutawayShape cutawayShape(const CutawayJoint& joint, bool hasSleeve)
     shape.noseHome = {shape.sign * kReach * std::cos(shape.angle), -kReach * std::sin(shape.angle)};
     shape.ballTop = shape.noseHome.y - shape.travel * std::sin(shape.slant);
     return shape;
+}
+
+DrawnLayout drawnLayout(const CutawayJoint& joint)
+{
+    const CutawayShape shape = cutawayShape(joint);
+    const bool isRead = joint.partSeatedMm && joint.lockedMm; // layout A can do both
+    return {shape.layout, joint.layout != Layout::Unknown,
+            isRead && shape.side == GapSide::Smaller &&
+                (joint.layout == Layout::B || joint.layout == Layout::C),
+            shape.side};
+}
+
+CutawayJoint schematicJoint(const DrawnLayout& drawn, CouplingKind kind)
+{
+    switch (drawn.partSeatedSide) {
+    case GapSide::Smaller:
+        return {drawn.layout, kind, kShownLocked, kShownSmaller * kShownLocked};
+    case GapSide::Larger:
+        return {drawn.layout, kind, kShownLocked, kShownLocked + kShownWider};
+    case GapSide::NoDifference:
+        break;
+    }
+    return {drawn.layout, kind, kShownLocked, kShownLocked};
 }
 
 double heldBack(const CutawayShape& shape, double ballY)

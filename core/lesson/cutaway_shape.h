@@ -28,7 +28,7 @@ struct CutawayShape
     double housingEnd = 26;
 };
 
-CutawayShape cutawayShape(const CutawayJoint& joint, bool hasSleeve);
+CutawayShape cutawayShape(const CutawayJoint& joint);
 
 // How far back the ball holds the plunger: the nose, on its way, just touches it.
 double heldBack(const CutawayShape& shape, double ballY);

@@ -51,7 +51,7 @@ bool isInLine(JointPart part, const Cutaway& cutaway, AccessSide side)
     case JointPart::Tab:
         return side == tabSide || isAcross(side);
     case JointPart::Gap: // the leaf's place; at the housing's edge it goes all round
-        return side == tabSide || isAcross(side) || cutaway.drawnAs == Layout::C;
+        return side == tabSide || isAcross(side) || cutaway.drawn.layout == Layout::C;
     case JointPart::SleeveStop:
     case JointPart::Thread:
         return true;

@@ -1,5 +1,6 @@
 #include "core/store/fact_checks.h"
 
+#include "core/plain_text.h"
 #include "core/store/connection.h"
 #include "core/store/fact_shape.h"
 #include "core/store/first_problem.h"
@@ -62,7 +63,7 @@ public:
     }
     void put(const ColumnInfo& column, const std::optional<std::string_view>& text) override
     {
-        look(column, !text || lies(*text, column.range));
+        look(column, !text || (lies(*text, column.range) && !hasInvisible(*text)));
     }
     void put(const ColumnInfo& column, const std::optional<BytesView>& bytes) override
     {

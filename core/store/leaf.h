@@ -5,6 +5,7 @@
 #include "core/day_entry.h"
 #include "core/lesson/photo.h"
 #include "core/measure/gap.h"
+#include "core/plain_text.h"
 #include "core/store/columns.h"
 #include "core/store/kind_words.h"
 
@@ -27,7 +28,8 @@ template <> struct Leaf<std::string>
     static constexpr Storage kStorage = Storage::Text;
     static constexpr Range kRange = kAnyText;
     static Raw raw(const std::string& text) { return text; }
-    static std::optional<std::string> made(Raw text) { return std::string{text}; }
+    // An older file may hold what nobody sees and what turns the order of figures around it.
+    static std::optional<std::string> made(Raw text) { return withPlaceholders(text); }
 };
 
 template <> struct Leaf<Jpeg>

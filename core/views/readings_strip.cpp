@@ -59,6 +59,11 @@ std::vector<EmptyStretch> emptyBetween(const ReadingsStripView& view)
         found.push_back({below, locked.from});
     if (above < kNowhere && above > locked.to)
         found.push_back({locked.to, above});
+    std::erase_if(found, [&view](const EmptyStretch& one) {
+        return std::ranges::any_of(view.earlier, [&one](const GapInterval& seen) {
+            return seen.enters.inMillimetres() < one.to && upperEnd(seen) > one.from;
+        });
+    });
     return found;
 }
 

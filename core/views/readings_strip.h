@@ -14,7 +14,8 @@ struct ReadingsStripView
     std::optional<Band> band;
     std::vector<GapInterval> locked;
     std::vector<GapInterval> partSeated; // on purpose, to learn where they lie
-    std::vector<GapInterval> asFound;    // found so at a rigging
+    std::vector<GapInterval> asFound;    // at a rigging: part-seated, or outside the band
+    std::vector<GapInterval> earlier;    // of other fittings, not drawn: they too were seen
 };
 
 // Millimetres between locked and other readings, in which nothing was ever read.
@@ -27,7 +28,8 @@ struct EmptyStretch
 };
 
 // What lies below the locked readings first. None where one kind was never read, where any reading reaches
-// into the locked ones, where they touch, or where a locked one has no upper end on that side.
+// into the locked ones, where they touch, where a locked one has no upper end on that side, or where a
+// reading of another fitting reaches into it.
 std::vector<EmptyStretch> emptyBetween(const ReadingsStripView& view);
 
 // Where the scale ends: a whole step above what was read, and never beyond `kWidestStrip`, where readings lie

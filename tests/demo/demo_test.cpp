@@ -1,4 +1,5 @@
 #include "core/airframe/saved_before.h"
+#include "core/lesson/cutaway.h"
 #include "core/review/airframe_review.h"
 #include "core/review/coupling_history.h"
 #include "core/review/layoffs.h"
@@ -498,4 +499,21 @@ TEST_F(Demo, JIverLearnedQx88UnderMOrenAndTheSignOffHasExpired)
     EXPECT_EQ(standings.at(iver).state, SignOffState::Expired);
     EXPECT_FALSE(standings.contains(learning.signOffs.front().signer));
     EXPECT_TRUE(must(personStandingsOn(store->records(), of("QX-17"), dayOf(2026, 11, 1))).empty());
+}
+
+TEST_F(Demo, SaysWhereTheLeafGoesAsTheJointIsDrawn)
+{
+    for (const auto& [registration, facts] : facts)
+        for (const Coupling& one : facts.couplings) {
+            if (!isBallJoint(one.kind))
+                continue;
+            CutawayJoint joint{one.layout, one.kind, {}, {}};
+            const CouplingHistory known = history(registration, one.name);
+            if (!known.partSeated.empty())
+                joint.partSeatedMm = middleOf(known.partSeated.front());
+            if (joint.partSeatedMm)
+                joint.lockedMm = 0.5;
+            EXPECT_EQ(cutawayOf(joint, {}).gap.fromHousing, one.leafPlace.find("socket") != std::string::npos)
+                << registration << " " << one.name;
+        }
 }

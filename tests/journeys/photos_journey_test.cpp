@@ -36,6 +36,11 @@ bool isSeen(const QWidget& in, const char* name)
 }
 
 // Set up, at the couplings.
+bool isWhollySeen(const QWidget& widget)
+{
+    return widget.visibleRegion().boundingRect() == widget.rect();
+}
+
 class PhotosInSetUp : public testing::Test
 {
 protected:
@@ -134,6 +139,12 @@ TEST_F(PhotosInSetUp, TakeAPictureInWithoutThePlaceWhereItWasTaken)
     EXPECT_TRUE(photos().empty()) << "it is kept when somebody says so";
     typist.press(Qt::Key_Return);
     Typist::look();
+    EXPECT_TRUE(photos().empty()) << "nobody said what it shows";
+    EXPECT_TRUE(textOf(page, "photoKindProblem").starts_with("Say what the picture shows"));
+    EXPECT_TRUE(isWhollySeen(part(page, "photoKindProblem")));
+    typist.press(Qt::Key_Down); // locked
+    typist.press(Qt::Key_Return);
+    Typist::look();
     ASSERT_EQ(photos().size(), 1U);
     const Photo photo = photos().front();
     EXPECT_EQ(photo.coupling, hangar.leftAileron);
@@ -167,6 +178,7 @@ TEST_F(PhotosInSetUp, SayWhatIsWrongWithAFileAndKeepNothing)
     Typist::look();
     EXPECT_EQ(textOf(page, "photoPictureProblem"),
               "This is no picture. Choose a JPEG, PNG, BMP or GIF file.");
+    EXPECT_TRUE(isWhollySeen(part(page, "photoPictureProblem")));
     typist.press(Qt::Key_Return); // no further file: turned away
     typist.goTo("photoNote");
     typist.press(Qt::Key_Return);
@@ -187,6 +199,7 @@ TEST_F(PhotosInSetUp, AreDroppedAndPastedToo)
     QCoreApplication::sendEvent(&place, &drop);
     EXPECT_TRUE(isSeen(page, "photoWaiting"));
     typist.goTo("photoKind");
+    typist.press(Qt::Key_Down);
     typist.press(Qt::Key_Down); // part-seated
     EXPECT_TRUE(isSeen(page, "photoCaution"));
     typist.press(Qt::Key_Return);
@@ -197,6 +210,7 @@ TEST_F(PhotosInSetUp, AreDroppedAndPastedToo)
     QGuiApplication::clipboard()->setImage(halves(50, 40));
     typist.goTo("photoNote");
     typist.press(Qt::Key_V, Qt::ControlModifier);
+    typist.press(Qt::Key_Down);
     typist.press(Qt::Key_Return);
     Typist::look();
     ASSERT_EQ(photos().size(), 2U);
@@ -282,5 +296,7 @@ TEST_F(PhotoAtTheLook, LeavesTheFirstAnswerInViewInTheSizesThatPeopleUse)
         expectNothingClipped(page, 10);
         const QWidget& answer = *part(page, "tile0").findChild<QPushButton*>();
         EXPECT_EQ(answer.visibleRegion().boundingRect(), answer.rect());
+        if (size.text < 1.5)
+            EXPECT_GE(part(page, "lookPhoto").height(), 120) << "large enough to be of use";
     }
 }

@@ -118,19 +118,20 @@ TEST_F(LearnPageTest, TakesGapsFromTheFittingThatHoldsAndKeepsWhatWasFoundApart)
     EXPECT_EQ(known.strip.locked.size(), 12U);
     EXPECT_EQ(known.strip.partSeated, std::vector{between(1700, 1750)});
     EXPECT_EQ(known.strip.asFound, std::vector{between(1550, 1600)});
-    ASSERT_TRUE(known.lockedMm);
-    EXPECT_NEAR(*known.lockedMm, 0.5, 0.06);
-    EXPECT_NEAR(*known.partSeatedMm, 1.65, 0.08);
+    ASSERT_TRUE(known.joint.lockedMm);
+    EXPECT_NEAR(*known.joint.lockedMm, 0.5, 0.06);
+    EXPECT_NEAR(*known.joint.partSeatedMm, 1.65, 0.08);
     const CouplingFacts other = must(lessons.coupling(hangar.airframe, hangar.rightAileron));
-    EXPECT_FALSE(other.lockedMm) << "nothing is made up";
-    EXPECT_FALSE(other.partSeatedMm);
+    EXPECT_FALSE(other.joint.lockedMm) << "nothing is made up";
+    EXPECT_FALSE(other.joint.partSeatedMm);
     Fitting refit;
     refit.coupling = hangar.leftAileron;
     refit.begins = store.clock().now().localDay();
     refit.kind = FittingKind::Refitted;
     must(store.records().add(refit));
-    EXPECT_FALSE(must(lessons.coupling(hangar.airframe, hangar.leftAileron)).lockedMm)
-        << "readings of the fitting before say nothing of this one";
+    const CouplingFacts afresh = must(lessons.coupling(hangar.airframe, hangar.leftAileron));
+    EXPECT_FALSE(afresh.joint.lockedMm) << "readings of the fitting before say nothing of this one";
+    EXPECT_EQ(afresh.strip.earlier.size(), 12U) << "and yet they were seen";
 }
 
 TEST_F(LearnPageTest, NobodyLearnsLockedFromAReadingThatLiesOutsideOrWasStruck)
@@ -142,10 +143,11 @@ TEST_F(LearnPageTest, NobodyLearnsLockedFromAReadingThatLiesOutsideOrWasStruck)
     strike.reason = "burr on the leaf";
     strike.stamp.by = hangar.oren;
     must(store.records().add(strike));
-    const double before = *must(lessons.coupling(hangar.airframe, hangar.leftAileron)).lockedMm;
+    const double before = *must(lessons.coupling(hangar.airframe, hangar.leftAileron)).joint.lockedMm;
     EXPECT_LT(before, 0.6);
-    EXPECT_EQ(must(lessons.coupling(hangar.airframe, hangar.leftAileron)).strip.locked.size(), 13U)
-        << "the strip shows every reading that stands";
+    const ReadingsStripView strip = must(lessons.coupling(hangar.airframe, hangar.leftAileron)).strip;
+    EXPECT_EQ(strip.locked.size(), 12U) << "one that lies outside is not counted as locked";
+    EXPECT_EQ(strip.asFound, std::vector{between(1700, 1750)}) << "it is shown apart";
     for (int i = 0; i < 30; ++i) {
         must(lessons.beginPractice(hangar.airframe, hangar.vale, hangar.leftAileron));
         for (int asked = 0; asked < kAskedOfOneCoupling; ++asked) {
@@ -267,7 +269,8 @@ TEST_F(LearnPageTest, DamagedPhotoIsLeftOutAndTheOthersStay)
 TEST_F(LearnPageTest, HasRoomForItsWordsAtEverySize)
 {
     for (const auto& [size, scale] : {std::pair{QSize{1280, 740}, 1.0}, std::pair{QSize{1024, 690}, 1.0},
-                                      std::pair{QSize{1280, 740}, 1.5}}) {
+                                      std::pair{QSize{1280, 740}, 1.5}, std::pair{QSize{1024, 690}, 1.5},
+                                      std::pair{QSize{1024, 690}, 2.0}, std::pair{QSize{1280, 740}, 2.0}}) {
         SCOPED_TRACE(scale);
         SCOPED_TRACE(size.width());
         show(size, scale);

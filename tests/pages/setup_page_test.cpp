@@ -453,6 +453,25 @@ TEST_F(SetUpPageOfAHangar, RefusesAnUnnamedAndATwiceNamedCoupling)
     EXPECT_EQ(view().couplings.size(), 2u);
 }
 
+TEST_F(SetUpPageOfAHangar, TakesNoTextThatIsTooLongOrHoldsWhatNobodySees)
+{
+    goTo(SetUpPart::Couplings);
+    openBy("addCoupling");
+    auto* name = page.findChild<QLineEdit*>("couplingName");
+    for (const QString& typed : {QString{201, QLatin1Char('x')}, QStringLiteral("Rudder \u202E60.0"),
+                                 QStringLiteral("Rud\u200Bder")}) {
+        name->setText(typed);
+        press(Qt::Key_Return);
+        EXPECT_EQ(said("couplingName"),
+                  text(typed.size() > 200 ? SetUpWords::tooLong(200) : SetUpWords::invisible()));
+        EXPECT_EQ(name->text(), typed) << "nothing typed is touched";
+        EXPECT_EQ(view().couplings.size(), 2u);
+    }
+    name->setText(QString{200, QLatin1Char('x')});
+    press(Qt::Key_Return);
+    EXPECT_EQ(view().couplings.size(), 3u);
+}
+
 TEST_F(SetUpPageOfAHangar, AsksForATickAmongTheUsualCouplings)
 {
     goTo(SetUpPart::Couplings);

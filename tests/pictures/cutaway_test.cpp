@@ -1,4 +1,5 @@
 #include "app/pictures/cutaway.h"
+#include "app/wording/lesson_picture_words.h"
 #include "tests/pictures/golden.h"
 #include "tests/pictures/readable.h"
 
@@ -148,13 +149,27 @@ TEST(CutawayPicture, TellsInWordsWhatItShows)
     EXPECT_EQ(
         words(seen, JointState::PartSeated),
         "Part-seated: can let go in flight. Ball too high: it holds the plunger back. The tab keeps the "
-        "sleeve from its stop, and thread shows. Witness hole hidden. Gap 1.95 mm, the middle of its "
-        "part-seated readings. Schematic: only the gap is to scale, from this coupling’s own readings.");
+        "sleeve from its stop, and thread shows. Witness hole hidden. In this drawing the leaf goes between "
+        "the edge of the socket and the sleeve. Gap 1.95 mm, the middle of its part-seated readings. "
+        "Schematic: only the gap is to scale, from this coupling’s own readings.");
     EXPECT_NE(words(seen, JointState::NotConnected).find("The gap may still read 0.63 mm, as if locked."),
               std::string::npos);
     const CutawayJoint never{Layout::B, CouplingKind::Sleeve, 0.63, std::nullopt};
     EXPECT_NE(words(never, JointState::PartSeated).find("was never measured: it is unknown"),
               std::string::npos);
+}
+
+TEST(CutawayPicture, SaysWhereTheLeafGoesAsItIsDrawn)
+{
+    const auto said = [](Layout layout, CouplingKind kind, double partSeated) {
+        return LessonPictureWords::leafGoes(cutawayOf({layout, kind, 0.6, partSeated}, {})).toStdString();
+    };
+    for (const Layout layout : {Layout::A, Layout::B})
+        EXPECT_NE(
+            said(layout, CouplingKind::Sleeve, layout == Layout::A ? 0.2 : 1.5).find("tab and the sleeve"),
+            std::string::npos);
+    EXPECT_NE(said(Layout::C, CouplingKind::Sleeve, 1.5).find("edge of the socket"), std::string::npos);
+    EXPECT_NE(said(Layout::B, CouplingKind::Pin, 1.5).find("collar"), std::string::npos);
 }
 
 TEST(CutawayPicture, DrawsTheGapWithItsFigureInMillimetres)

@@ -72,7 +72,7 @@ TEST(ReadingsStripPicture, PartSeatedAndFoundOnesHaveMarksOfTheirOwn)
     EXPECT_EQ(count(MarkShape::Diamond), 1 + 4);
     EXPECT_EQ(count(MarkShape::HalfDisc), 1 + 1);
     EXPECT_TRUE(says(picture, "4 part-seated on purpose"));
-    EXPECT_TRUE(says(picture, "1 found so at a rigging"));
+    EXPECT_TRUE(says(picture, "1 outside or part-seated at a rigging"));
 }
 
 TEST(ReadingsStripPicture, PointsToWhatLiesOffItsScale)

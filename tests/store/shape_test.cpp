@@ -459,6 +459,14 @@ TEST_F(StrangeFile, NameWithoutAnEndIsRefused)
     EXPECT_EQ(read.problem().detail, "person.name: out of its range");
 }
 
+TEST_F(StrangeFile, WhatNobodySeesInANameTurnsNoFigureAndStaysInTheFile)
+{
+    change("UPDATE person SET name = 'Oren' || char(8238) || '0.60'");
+    const auto read = store.records().persons();
+    ASSERT_TRUE(read);
+    EXPECT_EQ(read.value().front().name, "Oren\uFFFD0.60");
+}
+
 TEST(Shapes, RefuseAFactBeforeItIsSavedAndNameTheMember)
 {
     TempStore store;
@@ -470,6 +478,8 @@ TEST(Shapes, RefuseAFactBeforeItIsSavedAndNameTheMember)
     Airframe airframe = anAirframe("QX-88");
     airframe.riggingsBefore = -1;
     EXPECT_EQ(refusalOf(store.records().add(airframe)), "airframe.riggings_before: out of its range");
+    Airframe turned = anAirframe("QX\u202E88");
+    EXPECT_EQ(refusalOf(store.records().add(turned)), "airframe.registration: out of its range");
     Gauge gauge = aLeafSet("B");
     gauge.tolerance = Gap::micrometres(-1);
     EXPECT_EQ(refusalOf(store.records().add(gauge)), "gauge.tolerance_um: out of its range");

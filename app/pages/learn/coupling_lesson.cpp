@@ -10,6 +10,7 @@
 #include "app/widgets/picture_widget.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/learn_words.h"
+#include "app/wording/lesson_picture_words.h"
 
 #include <QCheckBox>
 #include <QCoreApplication>
@@ -139,6 +140,8 @@ void CouplingLessonPanel::display(const CouplingLesson& lesson)
         where << LearnWords::access(QString::fromStdString(coupling.access));
     if (!coupling.leafPlace.empty())
         where << LearnWords::leafGoes(QString::fromStdString(coupling.leafPlace));
+    if (isBall)
+        where << LessonPictureWords::leafGoes(cutawayOf(lesson.joint, {}));
     sayIn(m_where, where.join(QLatin1Char('\n')));
     m_ballJoint->setVisible(isBall);
     sayIn(m_noBall, isBall                                    ? QString{}
@@ -156,12 +159,12 @@ void CouplingLessonPanel::display(const CouplingLesson& lesson)
     QStringList unknown;
     if (lesson.gapTellsNothing)
         unknown << LearnWords::gapTellsNothing();
-    if (coupling.layout == Layout::Unknown)
-        unknown << LearnWords::layoutUnknown();
+    unknown << LessonPictureWords::layoutDoubt(drawnLayout(lesson.joint));
     if (!lesson.joint.lockedMm)
         unknown << LearnWords::noReadings();
     if (!lesson.joint.partSeatedMm)
         unknown << LearnWords::neverShown();
+    unknown.removeAll(QString{});
     sayIn(m_unknown, unknown.join(QLatin1Char('\n')));
     m_stripTitle->setText(LearnWords::allReadings(static_cast<int>(lesson.strip.locked.size()),
                                                   static_cast<int>(lesson.strip.partSeated.size())));
@@ -174,7 +177,7 @@ void CouplingLessonPanel::display(const CouplingLesson& lesson)
             picture.inWords};
     };
     m_strip->setPicture(strip, m_stripTitle->text());
-    m_sideSaid->setText(LearnWords::seenFrom(coupling.seenFrom, coupling.mirrorFrom));
+    m_sideSaid->setText(LearnWords::seenFrom(coupling.seenFrom, coupling.mirrorFrom).join(QLatin1Char(' ')));
     showHatch();
 }
 

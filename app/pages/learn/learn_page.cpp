@@ -7,7 +7,6 @@
 #include "app/pages/learn/sign_off_panel.h"
 #include "app/pages/learn/study_panel.h"
 #include "app/pages/prompts.h"
-#include "app/photos/photo_picture.h"
 #include "app/report/airframe_card.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/flow_scroll.h"
@@ -38,6 +37,7 @@ namespace rig {
 namespace {
 
 constexpr double kSideWidth = 310;
+constexpr double kMostOfWidth = 0.37;
 
 MarkShape shapeOf(const LearnRow& row)
 {
@@ -93,9 +93,10 @@ PlanView planOf(const LearnView& view, std::optional<CouplingId> chosen)
 
 } // namespace
 
-LearnPage::LearnPage(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent)
-    : Page{parent}, m_records{records}, m_clock{clock}, m_prompts{prompts}, m_lessons{records, clock},
-      m_signOffs{records, clock}, m_measuring{records, clock}
+LearnPage::LearnPage(Records& records, const Clock& clock, Prompts& prompts, LearnerMemory memory,
+                     QWidget* parent)
+    : Page{parent}, m_records{records}, m_clock{clock}, m_prompts{prompts}, m_memory{std::move(memory)},
+      m_lessons{records, clock}, m_signOffs{records, clock}, m_measuring{records, clock}
 {
     setObjectName("learn");
     setFocusPolicy(Qt::StrongFocus);
@@ -151,6 +152,8 @@ QWidget* LearnPage::makeSide()
     });
     connect(m_who, &QComboBox::activated, this, [this] {
         m_person = m_who->chosen<PersonId>();
+        if (m_airframe && m_person && m_memory.keep)
+            m_memory.keep(*m_airframe, *m_person);
         m_practice->forget();
         m_recall->forget();
         refresh();
@@ -288,7 +291,8 @@ bool LearnPage::succeeded(const Outcome& outcome)
 
 void LearnPage::setLook(const Look& look)
 {
-    m_side->setFixedWidth(static_cast<int>(std::lround(kSideWidth * std::min(look.fonts.scale, 1.4))));
+    m_scale = look.fonts.scale;
+    fitSide();
     m_rows->setLook(look);
     m_plan->setLook(look);
     m_lesson->setLook(look);
@@ -296,6 +300,19 @@ void LearnPage::setLook(const Look& look)
     m_recall->setLook(look);
     m_measure->setLook(look);
     m_study->setLook(look);
+}
+
+// In large text the part at the right needs the room more.
+void LearnPage::fitSide()
+{
+    const double most = std::max(kSideWidth, kMostOfWidth * width());
+    m_side->setFixedWidth(static_cast<int>(std::lround(std::min(kSideWidth * std::min(m_scale, 1.4), most))));
+}
+
+void LearnPage::resizeEvent(QResizeEvent* event)
+{
+    fitSide();
+    Page::resizeEvent(event);
 }
 
 void LearnPage::showAirframe(std::optional<AirframeId> airframe)
@@ -309,6 +326,8 @@ void LearnPage::showAirframe(std::optional<AirframeId> airframe)
         m_part = LearnPart::Coupling;
         sayIn(m_cardSaid, {});
     }
+    if (m_airframe != airframe && airframe && m_memory.last)
+        m_person = m_memory.last(*airframe);
     m_airframe = airframe;
     refresh();
 }
@@ -341,6 +360,8 @@ void LearnPage::refresh()
         return;
     }
     m_view = std::move(view).value();
+    if (m_person && nameOfPerson().isEmpty())
+        m_person.reset(); // remembered, and not among those that this file knows
     m_isRead = true;
     showList();
     showPart(m_part);
@@ -444,7 +465,10 @@ void LearnPage::mark(CouplingId coupling)
 
 void LearnPage::saveCard()
 {
-    CardSource source{m_view.airframe, {}};
+    auto drawn = m_lessons.drawnLayouts(*m_airframe);
+    if (!drawn)
+        return showMessage(ProblemWords::sentence(drawn.problem(), {}));
+    CardSource source{m_view.airframe, {}, std::move(drawn).value()};
     for (const LearnRow& row : m_view.rows)
         source.couplings.push_back(row.coupling);
     if (source.couplings.empty())
@@ -484,15 +508,21 @@ std::optional<CouplingLesson> LearnPage::lessonOf(CouplingId coupling)
     }
     CouplingLesson lesson;
     lesson.coupling = facts.value().coupling;
-    lesson.joint = cutawayJointOf(lesson.coupling, facts.value().lockedMm, facts.value().partSeatedMm);
+    lesson.joint = facts.value().joint;
     lesson.gapTellsNothing = facts.value().gapTellsNothing;
     lesson.strip = std::move(facts.value().strip);
     for (const PhotoOf of : {PhotoOf::Locked, PhotoOf::PartSeated, PhotoOf::Empty, PhotoOf::Access}) {
         const Photo* photo = facts.value().photos[static_cast<std::size_t>(of)];
         if (!photo)
             continue;
-        const auto image = m_records.image(photo->id);
-        LessonPhoto shown{of, image ? pictureOf(image.value()) : QImage{}, captionOf(*photo)};
+        LessonPhoto shown{of,
+                          m_pictures.of(photo->id,
+                                        [&]() -> std::optional<PhotoImage> {
+                                            auto image = m_records.image(photo->id);
+                                            return image ? std::optional{std::move(image).value()}
+                                                         : std::nullopt;
+                                        }),
+                          captionOf(*photo)};
         if (!shown.image.isNull())
             lesson.photos.push_back(std::move(shown));
     }

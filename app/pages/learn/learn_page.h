@@ -5,8 +5,10 @@
 #include "app/pages/learn/measuring_presenter.h"
 #include "app/pages/learn/sign_off_presenter.h"
 #include "app/pages/page.h"
+#include "app/photos/held_pictures.h"
 
 #include <array>
+#include <functional>
 
 class QLabel;
 class QPushButton;
@@ -25,6 +27,13 @@ class RowList;
 class SignOffPanel;
 class StudyPanel;
 
+// Who learnt last on an airframe, beyond one run of the program. Either may be empty: nothing is kept.
+struct LearnerMemory
+{
+    std::function<std::optional<PersonId>(AirframeId)> last{};
+    std::function<void(AirframeId, PersonId)> keep{};
+};
+
 enum class LearnPart { Coupling, Practice, Recall, SignOff, Measuring, Study };
 
 // One airframe to be learnt: where its couplings are, how each looks locked and otherwise, rounds of
@@ -36,7 +45,8 @@ class LearnPage : public Page
 
 public:
     // All three must outlive the page.
-    LearnPage(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent = nullptr);
+    LearnPage(Records& records, const Clock& clock, Prompts& prompts, LearnerMemory memory = {},
+              QWidget* parent = nullptr);
 
     void showAirframe(std::optional<AirframeId> airframe) override;
     void setLook(const Look& look) override;
@@ -44,6 +54,7 @@ public:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     static constexpr int kParts = 6;
@@ -55,6 +66,7 @@ private:
     void showList();
     void showPart(LearnPart part);
     void showCoupling();
+    void fitSide();
     void showOfPerson();
     void chooseCoupling(int row);
     void saveCard();
@@ -67,10 +79,13 @@ private:
     Records& m_records;
     const Clock& m_clock;
     Prompts& m_prompts;
+    LearnerMemory m_memory;
+    HeldPictures m_pictures;
     LessonPresenter m_lessons;
     SignOffPresenter m_signOffs;
     MeasuringPresenter m_measuring;
     LearnView m_view;
+    double m_scale = 1;
     bool m_isRead = false; // m_view is what the file says
     std::optional<AirframeId> m_airframe;
     std::optional<PersonId> m_person;

@@ -47,9 +47,8 @@ struct LearnView
 struct CouplingFacts
 {
     Coupling coupling;
-    std::optional<double> lockedMm;     // median of the fitting that holds; empty: never read
-    std::optional<double> partSeatedMm; // of what was shown on purpose; empty: never shown
-    bool gapTellsNothing = false;       // locked and part-seated share gaps here
+    CutawayJoint joint;           // with the middle of its own gaps
+    bool gapTellsNothing = false; // locked and part-seated share gaps here
     ReadingsStripView strip;
     std::array<const Photo*, 4> photos{}; // by PhotoOf; null: none. They stay until the facts are asked again
 };

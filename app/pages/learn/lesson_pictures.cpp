@@ -32,12 +32,6 @@ PictureBlock blockOf(const CutawayView& view)
 
 } // namespace
 
-CutawayJoint cutawayJointOf(const Coupling& coupling, std::optional<double> lockedMm,
-                            std::optional<double> partSeatedMm)
-{
-    return {coupling.layout, coupling.kind, lockedMm, partSeatedMm};
-}
-
 HatchSight sightOf(const Coupling& coupling, const LookedWith& with)
 {
     HatchSight sight;

@@ -7,10 +7,6 @@
 
 namespace rig {
 
-// What is known of a coupling, as pictures of a lesson are drawn from it; gaps in mm where anybody read them.
-CutawayJoint cutawayJointOf(const Coupling& coupling, std::optional<double> lockedMm,
-                            std::optional<double> partSeatedMm);
-
 // From where its access lets it be seen; from above where nobody has said.
 HatchSight sightOf(const Coupling& coupling, const LookedWith& with);
 

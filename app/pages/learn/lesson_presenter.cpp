@@ -1,9 +1,8 @@
 #include "app/pages/learn/lesson_presenter.h"
 
 #include "app/pages/learn/lesson_pictures.h"
-#include "app/pages/learn/locked_readings.h"
-#include "core/numbers/median.h"
 #include "core/review/person_riggings.h"
+#include "core/review/taught_joint.h"
 #include "core/rigging/counts_as.h"
 #include "core/store/facts_book.h"
 
@@ -24,32 +23,6 @@ template <typename Things, typename Keep> auto chosenOf(const Things& things, Ke
 bool canBePractised(const Coupling& coupling)
 {
     return isBallJoint(coupling.kind);
-}
-
-// What practice draws from: readings of the fitting that holds, and what was ever shown part-seated. One that
-// lies outside the band was taken as locked and may not have been: nobody learns from it what locked is.
-PracticeJoint practiceJointOf(const KnownAirframe& known, CouplingId coupling, Day today)
-{
-    const CouplingHistory& history = known.history(coupling);
-    PracticeJoint joint{coupling, {}, {}};
-    const auto middle = [](const GapInterval& interval) {
-        const std::optional<double> mm = middleOf(interval);
-        return mm ? Gap::micrometres(static_cast<std::int32_t>(*mm * 1000)) : interval.enters;
-    };
-    for (const Reading* reading : lockedReadingsOf(known, coupling, today))
-        if (judgeIn(history, *reading).verdict != Verdict::Outside)
-            joint.locked.push_back(middle(reading->interval));
-    for (const GapInterval& shown : history.partSeated)
-        joint.partSeated.push_back(middle(shown));
-    return joint;
-}
-
-std::optional<double> medianMm(const std::vector<Gap>& gaps)
-{
-    std::vector<double> values;
-    for (const Gap gap : gaps)
-        values.push_back(gap.inMillimetres());
-    return values.empty() ? std::nullopt : std::optional{numbers::medianOf(values)};
 }
 
 SeatingTally tallyOf(std::span<const SeatingAnswer> answers)
@@ -120,19 +93,29 @@ Result<CouplingFacts> LessonPresenter::coupling(AirframeId airframe, CouplingId 
         else if (reading.state == SeatState::PartSeated)
             facts.strip.asFound.push_back(reading.interval);
     }
-    for (const Reading* reading : lockedReadingsOf(*known.value(), coupling, today()))
-        facts.strip.locked.push_back(reading->interval);
+    const StatedLocked stated = statedLockedOf(*known.value(), coupling, today());
+    for (const auto& [from, into] :
+         {std::pair{&stated.locked, &facts.strip.locked}, std::pair{&stated.outside, &facts.strip.asFound},
+          std::pair{&stated.earlier, &facts.strip.earlier}})
+        for (const Reading* reading : *from)
+            into->push_back(reading->interval);
     if (fitting) {
         facts.strip.band = fitting->baseline.band();
         facts.gapTellsNothing = std::ranges::any_of(
             fitting->witness, [](const auto& one) { return one.second.witness == Witness::None; });
     }
-    const PracticeJoint joint = practiceJointOf(*known.value(), coupling, today());
-    facts.lockedMm = medianMm(joint.locked);
-    facts.partSeatedMm = medianMm(joint.partSeated);
+    facts.joint = taughtJointOf(*known.value(), *found, today());
     for (std::size_t i = 0; i < facts.photos.size(); ++i)
         facts.photos[i] = learning.value()->photo(coupling, static_cast<PhotoOf>(i));
     return facts;
+}
+
+Result<std::map<CouplingId, DrawnLayout>> LessonPresenter::drawnLayouts(AirframeId airframe) const
+{
+    const auto known = m_records.book().toldOpenly(airframe, today());
+    if (!known)
+        return known.problem();
+    return drawnLayoutsOf(*known.value(), today());
 }
 
 Result<PracticeView> LessonPresenter::practice(AirframeId airframe, PersonId person) const
@@ -159,11 +142,9 @@ Result<PracticeView> LessonPresenter::practice(AirframeId airframe, PersonId per
     view.ofRound = chosenOf(answers, [&](const SeatingAnswer& answer) { return answer.round == round->id; });
     std::vector<PracticeJoint> asked;
     for (const Coupling& coupling : view.couplings) {
-        PracticeJoint joint = practiceJointOf(*known.value(), coupling.id, today());
-        view.joints.emplace(coupling.id,
-                            cutawayJointOf(coupling, medianMm(joint.locked), medianMm(joint.partSeated)));
+        view.joints.emplace(coupling.id, taughtJointOf(*known.value(), coupling, today()));
         if (!round->coupling || *round->coupling == coupling.id)
-            asked.push_back(std::move(joint));
+            asked.push_back(practiceJointOf(*known.value(), coupling.id, today()));
     }
     const auto tells = [&view](CouplingId coupling, JointState state, const LookedWith& with) {
         const Coupling& looked = *view.find(coupling);

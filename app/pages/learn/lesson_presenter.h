@@ -22,6 +22,8 @@ public:
     Result<LearnView> view(AirframeId airframe, std::optional<PersonId> person) const;
     // NotFound for a coupling that is not this airframe's.
     Result<CouplingFacts> coupling(AirframeId airframe, CouplingId coupling) const;
+    // As which layout each ball joint is drawn.
+    Result<std::map<CouplingId, DrawnLayout>> drawnLayouts(AirframeId airframe) const;
     Result<PracticeView> practice(AirframeId airframe, PersonId person) const;
     // `asked` says a task in words, as its answer will hold it.
     Result<RecallView>

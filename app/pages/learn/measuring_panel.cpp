@@ -76,8 +76,9 @@ MeasuringPanel::MeasuringPanel(QWidget* parent) : QWidget{parent}
         if (m_coupling && gauge)
             emit readingTaken(m_view.person, *m_coupling, *gauge, reading);
     });
-    connect(m_leaves, &LeafRow::entryRefused, this,
-            [this](const QString& sentence) { sayIn(m_refused, sentence); });
+    connect(m_leaves, &LeafRow::entryRefused, this, [this](const QString& sentence) {
+        sayIn(m_refused, m_leaves->says(sentence) ? QString{} : sentence);
+    });
     connect(m_show, &QPushButton::clicked, this, [this] {
         m_isShowing = !m_isShowing;
         showOwn();

@@ -1,6 +1,6 @@
 #include "app/pages/learn/measuring_presenter.h"
 
-#include "app/pages/learn/locked_readings.h"
+#include "core/review/taught_joint.h"
 #include "core/store/facts_book.h"
 
 #include <algorithm>
@@ -22,7 +22,7 @@ std::vector<OthersReading> othersOf(const KnownAirframe& known, PersonId person,
 {
     std::vector<OthersReading> others;
     for (const Coupling& coupling : known.facts().couplings)
-        for (const Reading* reading : lockedReadingsOf(known, coupling.id, today))
+        for (const Reading* reading : statedLockedOf(known, coupling.id, today).locked)
             if (reading->person != person)
                 others.push_back({coupling.id, reading->person, reading->interval, reading->when.localDay()});
     return others;

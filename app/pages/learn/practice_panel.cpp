@@ -177,8 +177,7 @@ void PracticePanel::showQuestion()
     LessonAsk ask;
     ask.count = PracticeWords::question(static_cast<int>(m_view.ofRound.size()) + 1, m_view.round->asks);
     ask.question = PracticeWords::ask(nameOf(&coupling));
-    ask.situation = PracticeWords::lookedWith(
-        task.view, coupling.seenFrom == AccessSide::Unknown ? AccessSide::Above : coupling.seenFrom);
+    ask.situation = PracticeWords::lookedWith(task.view, coupling.seenFrom).join(QLatin1Char(' '));
     for (const SeatingCall call : kCalls)
         ask.choices.push_back(PracticeWords::call(call));
     const bool isOwn = holdsFocus(*this);

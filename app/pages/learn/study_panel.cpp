@@ -166,8 +166,9 @@ QWidget* StudyPanel::makeLeaves()
         m_begun.reset();
         emit readingTaken(place, *gauge, reading);
     });
-    connect(m_leaves, &LeafRow::entryRefused, this,
-            [this](const QString& sentence) { sayIn(m_refused, sentence); });
+    connect(m_leaves, &LeafRow::entryRefused, this, [this](const QString& sentence) {
+        sayIn(m_refused, m_leaves->says(sentence) ? QString{} : sentence);
+    });
     return m_reading;
 }
 

@@ -88,13 +88,13 @@ void CouplingHead::showPhoto(const QImage& picture, const QString& small, const 
     m_photo->setVisible(!picture.isNull());
 }
 
-// As high as the choosers beside it; in a tall window there is room for more.
-void CouplingHead::setLook(const Look& look, bool isTall)
+// As high as the choosers beside it where there is no room for more.
+void CouplingHead::setLook(const Look& look, bool hasRoom)
 {
     constexpr double kSmall = 30;
-    constexpr double kTallOne = 110;
+    constexpr double kLarge = 124;
     m_photo->setLook(look);
-    m_photo->setHeight(static_cast<int>(std::lround((isTall ? kTallOne : kSmall) * look.fonts.scale)));
+    m_photo->setHeight(static_cast<int>(std::lround((hasRoom ? kLarge : kSmall) * look.fonts.scale)));
 }
 
 QString CouplingHead::person() const

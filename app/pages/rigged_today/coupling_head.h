@@ -28,7 +28,7 @@ public:
     bool takeKey(const QKeyEvent& event);
     // Beside the name of the joint; nothing where there is no photo, or what it would cover stops the joint.
     void showPhoto(const QImage& picture, const QString& small, const QString& whole);
-    void setLook(const Look& look, bool isTall);
+    void setLook(const Look& look, bool hasRoom);
 
 signals:
     void personChosen(rig::PersonId person);

@@ -37,7 +37,8 @@ namespace rig {
 
 namespace {
 
-constexpr double kTall = 820; // pixels
+constexpr double kTall = 820;          // pixels
+constexpr double kLookWithPhoto = 620; // the three questions stand below a large photo
 
 bool isAnswerTo(CheckKind kind, Answer answer)
 {
@@ -207,15 +208,24 @@ void CouplingPanel::resizeEvent(QResizeEvent* event)
         QTimer::singleShot(0, m_scroll, [this] { bringIntoSight(); });
 }
 
+// While the joint is looked at the photo is what one looks from; in a tall window there is room for it at any
+// step. Once the look is answered it folds away with it, and the reading has the room.
+void CouplingPanel::sizePhoto()
+{
+    const double room = height() / m_look.fonts.scale;
+    const bool isLooking = m_sheet.flow.next == Step::Look && !m_sheet.stop;
+    m_head->setLook(m_look, room >= kTall || (isLooking && room >= kLookWithPhoto));
+}
+
 // In a tall window the last readings have the room under everything; else they stand beside the pull.
 void CouplingPanel::placeHistory()
 {
     const bool isTall = height() >= kTall * m_look.fonts.scale;
+    sizePhoto();
     m_history->setSizePolicy(QSizePolicy::Expanding, isTall ? QSizePolicy::Expanding : QSizePolicy::Fixed);
     if (isTall == m_isTall)
         return;
     m_isTall = isTall;
-    m_head->setLook(m_look, isTall);
     auto* flow = qobject_cast<QVBoxLayout*>(m_scroll->widget()->layout());
     if (isTall) {
         m_pullRow->removeWidget(m_historyBox);
@@ -229,7 +239,7 @@ void CouplingPanel::placeHistory()
 void CouplingPanel::setLook(const Look& look)
 {
     m_look = look;
-    m_head->setLook(look, m_isTall);
+    sizePhoto();
     m_standing->setLook(look);
     m_gap->setLook(look);
     m_history->setLook(look);

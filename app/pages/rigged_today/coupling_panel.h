@@ -73,6 +73,7 @@ private:
     void showStop(const RiggedTodayView& view);
     void showPlays(const RiggedTodayView& view);
     void placeHistory();
+    void sizePhoto();
     void bringIntoSight();
     bool enlarge(); // the photos; false where there are none
     QWidget* nextThing() const;

@@ -26,6 +26,7 @@ JointPlayCard::JointPlayCard(QWidget* parent) : QFrame{parent}
     m_along = addWay(grid, JointPlayWords::along(), JointPlayWords::measuredAlong(), "playAlong");
     m_across = addWay(grid, JointPlayWords::across(), JointPlayWords::measuredAcross(), "playAcross");
     auto* note = new QLabel{JointPlayWords::note()};
+    note->setTextFormat(Qt::PlainText);
     m_note = new QLineEdit;
     m_note->setObjectName("playNote");
     m_note->setAccessibleName(JointPlayWords::noteHint());
@@ -56,6 +57,7 @@ JointPlayCard::Way JointPlayCard::addWay(QGridLayout* grid, const QString& label
     Way way;
     const int row = grid->rowCount() == 1 && grid->count() == 0 ? 0 : grid->rowCount();
     auto* text = new QLabel{label};
+    text->setTextFormat(Qt::PlainText);
     way.felt = new StillBox;
     way.felt->setObjectName(QLatin1String(name));
     way.felt->setAccessibleName(withoutMnemonic(label));

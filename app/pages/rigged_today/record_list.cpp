@@ -26,14 +26,17 @@ RecordList::RecordList(QWidget* parent) : QFrame{parent}
     outer->setContentsMargins(10, 14, 10, 10);
     outer->setSpacing(6);
     auto* heading = new QLabel{RiggedWords::recordHeading()};
+    heading->setTextFormat(Qt::PlainText);
     heading->setProperty("kind", "label");
     m_day = new QLabel;
+    m_day->setTextFormat(Qt::PlainText);
     m_day->setProperty("kind", "soft");
     auto* top = new WrapLayout{10, false};
     top->addWidget(heading);
     top->addWidget(m_day);
     outer->addLayout(top);
     m_progress = new QLabel;
+    m_progress->setTextFormat(Qt::PlainText);
     m_progress->setProperty("kind", "section");
     m_progress->setWordWrap(true);
     m_progress->setObjectName("recordProgress");

@@ -4,6 +4,7 @@
 #include "app/pages/setup/setup_entries.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/plain_tip.h"
 #include "app/wording/baseline_words.h"
 #include "app/wording/demonstration_words.h"
 #include "app/wording/formats.h"
@@ -134,7 +135,7 @@ void BaselineReadings::fill(int line, const BaselineReadingRow& row)
                             stateOf(row)};
     for (int column = 0; column < Columns; ++column) {
         auto* item = new QTableWidgetItem{texts[column]};
-        item->setToolTip(texts[column]);
+        item->setToolTip(plainTip(texts[column]));
         if (!mayBeChanged(row) && column != State) {
             QFont struck;
             struck.setStrikeOut(true);

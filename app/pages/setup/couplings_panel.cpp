@@ -239,10 +239,11 @@ private:
     void savePhoto()
     {
         const CouplingId coupling = *m_photos->of<CouplingId>();
-        const QString kind = PhotoWords::kind(m_photos->entry().of);
+        const auto of = m_photos->entry().of;
         if (keepPhoto(presenter().photos.save(m_photos->entry(), coupling))) {
             m_photos->begin(coupling.bytes, m_today);
-            m_photos->showStatus(PhotoWords::kept(kind, Formats{}.time(presenter().desk.now())));
+            m_photos->showStatus(
+                PhotoWords::kept(PhotoWords::kind(*of), Formats{}.time(presenter().desk.now())));
             m_photos->focusFirst();
         }
     }

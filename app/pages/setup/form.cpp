@@ -2,8 +2,10 @@
 
 #include "app/pages/day_edit.h"
 #include "app/pages/setup/panel_parts.h"
+#include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/wording/setup_words.h"
+#include "core/plain_text.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -43,7 +45,7 @@ Form::Form(const QString& saveText, bool canBeClosed, QWidget* parent)
     m_save->setProperty("kind", "primary");
     m_buttons->add(m_save);
     m_status = labelOf({}, "soft", "formStatus");
-    connect(m_save, &QPushButton::clicked, this, &Form::saveAsked);
+    connect(m_save, &QPushButton::clicked, this, &Form::askToSave);
     if (canBeClosed) {
         auto* close = panelButton("closeForm", SetUpWords::closeForm());
         connect(close, &QPushButton::clicked, this, &Form::closeAsked);
@@ -176,7 +178,7 @@ void Form::setHint(QWidget* editor, const QString& hint)
 
 void Form::showProblems(const std::vector<FieldProblem>& problems)
 {
-    QWidget* first = nullptr;
+    const Place* first = nullptr;
     for (const Place& one : m_places) {
         const auto problem = std::ranges::find_if(
             problems, [&one](const FieldProblem& each) { return one.field == each.field; });
@@ -184,12 +186,61 @@ void Form::showProblems(const std::vector<FieldProblem>& problems)
         sayIn(one.problem, refused ? problem->sentence : QString{});
         one.named->setAccessibleDescription(refused ? problem->sentence : one.hint->text());
         if (refused && !first)
-            first = one.named;
+            first = &one;
+    }
+    if (first)
+        goTo(*first);
+}
+
+void Form::goTo(const Place& refused)
+{
+    showStatus(SetUpWords::notSaved());
+    refused.named->setFocus();
+    for (QWidget* around = parentWidget(); around; around = around->parentWidget())
+        if (auto* scroll = qobject_cast<FlowScroll*>(around))
+            return scroll->bringIntoView(refused.problem);
+}
+
+namespace {
+
+QString typedIn(const QWidget* editor, int& most)
+{
+    most = kLongestLine;
+    if (const auto* line = qobject_cast<const QLineEdit*>(editor))
+        return line->text();
+    most = kLongestNote;
+    const auto* edit = qobject_cast<const QPlainTextEdit*>(editor);
+    return edit ? edit->toPlainText() : QString{};
+}
+
+} // namespace
+
+// What no field takes, whatever it stands for.
+bool Form::isRefused()
+{
+    const Place* first = nullptr;
+    for (const Place& one : m_places) {
+        int most = 0;
+        const QString typed = typedIn(one.named, most);
+        QString problem;
+        if (typed.size() > most)
+            problem = SetUpWords::tooLong(most);
+        else if (hasInvisible(typed.toStdString()))
+            problem = SetUpWords::invisible();
+        sayIn(one.problem, problem);
+        first = first || problem.isEmpty() ? first : &one;
     }
     if (!first)
-        return;
-    showStatus(SetUpWords::notSaved());
-    first->setFocus();
+        return false;
+    first->named->setAccessibleDescription(first->problem->text());
+    goTo(*first);
+    return true;
+}
+
+void Form::askToSave()
+{
+    if (!isRefused())
+        emit saveAsked();
 }
 
 void Form::showStatus(const QString& sentence)
@@ -210,7 +261,7 @@ void Form::focusFirst()
 void Form::keyPressEvent(QKeyEvent* event)
 {
     if (isEnter(*event) && event->modifiers() != Qt::ShiftModifier) {
-        emit saveAsked();
+        askToSave();
         return;
     }
     if (event->key() == Qt::Key_Escape && m_canBeClosed) {

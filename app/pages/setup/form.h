@@ -93,6 +93,9 @@ private:
 
     void add(const FieldText& text, QWidget* editor, QWidget* named, Width width);
     void place(QWidget* widget, Width width);
+    bool isRefused();
+    void goTo(const Place& refused);
+    void askToSave();
 
     QLabel* m_title = nullptr;
     QLabel* m_explanation = nullptr;

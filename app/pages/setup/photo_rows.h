@@ -6,6 +6,7 @@
 #include <QSize>
 #include <QString>
 
+#include <optional>
 #include <string>
 
 namespace rig {
@@ -19,7 +20,7 @@ struct PhotoRow
 // A picture that was taken in, and what is said of it.
 struct PhotoEntry
 {
-    PhotoOf of = PhotoOf::Locked;
+    std::optional<PhotoOf> of; // nobody has said yet
     QString day;
     QString note;
     QByteArray jpeg; // nothing: no picture was brought yet

@@ -40,8 +40,14 @@ PhotosForm::PhotosForm(Prompts& prompts) : EntryForm{PhotoWords::save(), true}, 
             const TakenPhoto photo{entry.size, {{entry.jpeg.toStdString()}}};
             m_bringing->show(entry.jpeg.isEmpty() ? nullptr : &photo);
         });
-    m_kind = choice({"photoKind", PhotoWords::kindLabel(), {}, {}}, &PhotoEntry::of, PhotoOf::Access,
-                    PhotoWords::kind);
+    m_kind = addChoice({"photoKind", PhotoWords::kindLabel(), {}, Field::PhotoKind});
+    m_kind->addItem(PhotoWords::chooseKind());
+    for (int i = 0; i <= static_cast<int>(PhotoOf::Access); ++i)
+        m_kind->addItem(PhotoWords::kind(static_cast<PhotoOf>(i)));
+    bind([this](PhotoEntry& entry) { entry.of = kindChosen(); },
+         [this](const PhotoEntry& entry) {
+             m_kind->setCurrentIndex(entry.of ? static_cast<int>(*entry.of) + 1 : 0);
+         });
     day({"photoDay", PhotoWords::day(), SetUpWords::dayHint(), Field::PhotoDay}, &PhotoEntry::day);
     m_caution = labelOf({}, "caution", "photoCaution");
     addWidget(m_caution);
@@ -63,7 +69,14 @@ PhotosForm::PhotosForm(Prompts& prompts) : EntryForm{PhotoWords::save(), true}, 
 
 void PhotosForm::explainKind()
 {
-    sayIn(m_caution, PhotoWords::caution(static_cast<PhotoOf>(m_kind->currentIndex())));
+    const auto kind = kindChosen();
+    sayIn(m_caution, kind ? PhotoWords::caution(*kind) : QString{});
+}
+
+std::optional<PhotoOf> PhotosForm::kindChosen() const
+{
+    const int index = m_kind->currentIndex();
+    return index > 0 ? std::optional{static_cast<PhotoOf>(index - 1)} : std::nullopt;
 }
 
 void PhotosForm::begin(const IdBytes& coupling, Day today)

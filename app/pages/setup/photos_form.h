@@ -48,6 +48,7 @@ private:
     void askWithdraw(const Seen& seen);
     bool pastes(const QKeyEvent& event);
     void explainKind();
+    std::optional<PhotoOf> kindChosen() const;
 
     Prompts& m_prompts;
     Look m_look;

@@ -35,12 +35,14 @@ Result<Saved> PhotosPresenter::save(const PhotoEntry& entry, CouplingId coupling
         reader.refuse(Field::PhotoPicture, PhotoWords::noPictureYet());
     else if (!desk().statedBy())
         reader.refuse(Field::PhotoPicture, PhotoWords::chooseWhoStates());
+    if (!entry.of)
+        reader.refuse(Field::PhotoKind, PhotoWords::noKindYet());
     const auto day = reader.pastDay(Field::PhotoDay, entry.day, desk().today());
     if (reader.hasProblem())
         return reader.refusal();
     const Photo photo{{},
                       coupling,
-                      entry.of,
+                      *entry.of,
                       *day,
                       *desk().statedBy(),
                       entry.size.width(),

@@ -171,6 +171,7 @@ enum class Field {
     PlanAcross,
     PlanAlong,
     PhotoPicture,
+    PhotoKind,
     PhotoDay,
     FittingDay,
     FittingReason,

@@ -4,6 +4,7 @@
 #include "app/pages/trends/movement_card.h"
 #include "app/pages/trends/now_card.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/plain_tip.h"
 #include "app/widgets/trend_widget.h"
 #include "app/wording/coupling_words.h"
 #include "app/wording/doubt_words.h"
@@ -193,7 +194,7 @@ void ChartPanel::lookAtAll()
 void ChartPanel::showHover(const QString& sentence)
 {
     m_hover->setText(sentence.isEmpty() ? TrendsPageWords::hoverHint() : sentence);
-    m_hover->setToolTip(sentence);
+    m_hover->setToolTip(plainTip(sentence));
 }
 
 QSize ChartPanel::minimumSizeHint() const

@@ -1,5 +1,6 @@
 #include "app/pages/trends/coupling_list.h"
 
+#include "app/widgets/plain_tip.h"
 #include "app/widgets/trend_widget.h"
 #include "app/wording/standing_words.h"
 #include "app/wording/trends_page_words.h"
@@ -64,7 +65,7 @@ void TrendRow::show(const CouplingTrend& trend)
     m_small->setSmall(lastOf(trend.series), kSmallReadings);
     setAccessibleName(m_name);
     setAccessibleDescription(m_word);
-    setToolTip(m_name + QLatin1Char('\n') + m_word);
+    setToolTip(plainTip(m_name + QLatin1Char('\n') + m_word));
     update();
 }
 
@@ -169,6 +170,7 @@ CouplingList::CouplingList(QWidget* parent) : QFrame{parent}
     auto* top = new QHBoxLayout;
     top->setContentsMargins(6, 0, 6, 0);
     auto* count = new QLabel{TrendsPageWords::lastReadings(static_cast<int>(kSmallReadings))};
+    count->setTextFormat(Qt::PlainText);
     count->setProperty("kind", "soft");
     top->addWidget(count, 1);
     m_aircraft = new QPushButton{TrendsPageWords::aircraft()};

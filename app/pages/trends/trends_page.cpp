@@ -65,6 +65,7 @@ TrendsPage::TrendsPage(Records& records, const Clock& clock, QWidget* parent)
     m_aircraft = new AircraftPanel;
     m_stack->addWidget(m_aircraft);
     m_message = new QLabel;
+    m_message->setTextFormat(Qt::PlainText);
     m_message->setWordWrap(true);
     m_message->setAlignment(Qt::AlignCenter);
     m_message->setMargin(24);

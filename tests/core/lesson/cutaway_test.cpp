@@ -101,7 +101,99 @@ bool boxesMeet(const LessonOutline& outline, double left, double top, double rig
     return l < right - kTouch && r > left + kTouch && t < bottom - kTouch && b > top + kTouch;
 }
 
+LessonOutline boxOf(double left, double top, double right, double bottom)
+{
+    return {{left, top}, {right, top}, {right, bottom}, {left, bottom}};
+}
+
+bool meet(const LessonOutline& one, const LessonOutline& other)
+{
+    const auto reaches = [](const LessonOutline& from, const LessonOutline& into) {
+        return std::ranges::any_of(from, [&](LessonPoint corner) { return isInside(corner, into); });
+    };
+    return reaches(one, other) || reaches(other, one);
+}
+
+// The sleeve's two walls and its finger.
+std::vector<LessonOutline> whatHolds(const CutawaySleeve& sleeve)
+{
+    return {boxOf(sleeve.front, -kSleeveOuter, sleeve.back, -kSleeveBore),
+            boxOf(sleeve.front, kSleeveBore, sleeve.back, kSleeveOuter), sleeve.finger};
+}
+
 } // namespace
+
+TEST(Cutaway, LockedByItsSleeveSomethingKeepsThePlungerFromGoingBack)
+{
+    for (const AnyJoint& one : everyJoint()) {
+        const Cutaway home = cutawayOf(one.joint, poseOf(JointState::Locked));
+        const Cutaway away = cutawayOf(one.joint, {0, true, false});
+        if (!home.hasSleeve || home.drawn.partSeatedSide == GapSide::NoDifference)
+            continue; // drawn so that the gap tells nothing, and the tab passes below the sleeve
+        const bool isCaught = !home.sleeve.finger.empty();
+        const double share = isCaught ? 1 / home.plungerTravel : 0.9; // a finger catches it at once
+        bool isHeld = false;
+        for (std::size_t i = 0; i < home.plunger.size(); ++i) {
+            LessonOutline moved = home.plunger[i];
+            for (std::size_t k = 0; k < moved.size(); ++k) {
+                moved[k].x = std::lerp(moved[k].x, away.plunger[i][k].x, share);
+                moved[k].y = std::lerp(moved[k].y, away.plunger[i][k].y, share);
+            }
+            for (const LessonOutline& part : whatHolds(home.sleeve))
+                isHeld = isHeld || (!part.empty() && meet(moved, part));
+        }
+        EXPECT_TRUE(isHeld) << one.name;
+    }
+}
+
+TEST(Cutaway, TheSleevesFingerRidesOnATabThatIsNotHomeAndLiesInNothing)
+{
+    int fingers = 0;
+    for (const AnyJoint& one : everyJoint())
+        alongTheSlider(one.joint, [&](const Cutaway& made, double seating) {
+            const LessonOutline& finger = made.sleeve.finger;
+            if (finger.empty())
+                return;
+            ++fingers;
+            EXPECT_EQ(made.sleeve.fingerRides, made.plungerBack > 0.3) << one.name << " " << seating;
+            for (const LessonOutline& piece : made.plunger)
+                EXPECT_FALSE(meet(finger, piece)) << one.name << " " << seating;
+            EXPECT_FALSE(meet(finger, boxOf(made.housingEnd - 1, -kRodHalf, made.rodEnd, kRodHalf)))
+                << one.name << " " << seating;
+            for (const LessonPoint& corner : finger)
+                EXPECT_GT(corner.x, made.housingEnd) << one.name << " " << seating;
+        });
+    EXPECT_GT(fingers, 0);
+    const CutawayJoint joint{Layout::B, CouplingKind::Sleeve, 0.6, 1.6};
+    const Cutaway back = cutawayOf(joint, poseOf(JointState::NotSecured));
+    for (const LessonPoint& corner : back.sleeve.finger)
+        EXPECT_GT(corner.x, back.plunger.back()[1].x) << "drawn back it is clear of the tab";
+}
+
+TEST(Cutaway, OneFunctionSaysAsWhichLayoutACouplingIsDrawn)
+{
+    for (const AnyJoint& one : everyJoint())
+        EXPECT_EQ(cutawayOf(one.joint, {}).drawn, drawnLayout(one.joint)) << one.name;
+    EXPECT_EQ(drawnLayout({Layout::C, CouplingKind::Sleeve, 0.6, 0.2}),
+              (DrawnLayout{Layout::A, true, true, GapSide::Smaller}));
+    EXPECT_EQ(drawnLayout({Layout::Unknown, CouplingKind::Sleeve, 0.6, 0.2}),
+              (DrawnLayout{Layout::A, false, false, GapSide::Smaller}));
+    for (const AnyJoint& one : everyJoint()) {
+        const DrawnLayout drawn = drawnLayout(one.joint);
+        const DrawnLayout again = drawnLayout(schematicJoint(drawn, one.joint.kind));
+        EXPECT_EQ(again.layout, drawn.layout) << one.name;
+        EXPECT_EQ(again.partSeatedSide, drawn.partSeatedSide) << one.name;
+    }
+}
+
+TEST(Cutaway, TheLeafGoesInAtTheSocketsEdgeWhereTheSleeveStopsOverTheTab)
+{
+    const auto isAtSocket = [](const CutawayJoint& joint) { return cutawayOf(joint, {}).gap.fromHousing; };
+    EXPECT_FALSE(isAtSocket({Layout::A, CouplingKind::Sleeve, 0.6, 0.2}));
+    EXPECT_FALSE(isAtSocket({Layout::B, CouplingKind::Sleeve, 0.6, 1.2}));
+    EXPECT_TRUE(isAtSocket({Layout::C, CouplingKind::Sleeve, 0.6, 1.2}));
+    EXPECT_TRUE(isAtSocket({Layout::A, CouplingKind::Sleeve, 0.6, 1.2})) << "the tab takes the sleeve along";
+}
 
 TEST(Cutaway, BallNeverLiesInTheSocketsWall)
 {
@@ -240,7 +332,7 @@ TEST(Cutaway, PartSeatedMovesTheGapToTheSideThatWasSeenOrElseThatItsLayoutSays)
         return gap.to - gap.from;
     };
     for (const AnyJoint& one : everyJoint()) {
-        const GapSide side = cutawayOf(one.joint, {}).partSeatedSide;
+        const GapSide side = cutawayOf(one.joint, {}).drawn.partSeatedSide;
         const double change = drawn(one.joint, 0) - drawn(one.joint, 1);
         if (side == GapSide::Larger) {
             EXPECT_GT(change, 0) << one.name;
@@ -249,7 +341,7 @@ TEST(Cutaway, PartSeatedMovesTheGapToTheSideThatWasSeenOrElseThatItsLayoutSays)
         }
     }
     const auto expected = [](Layout layout) {
-        return cutawayOf({layout, CouplingKind::Sleeve, 0.6, std::nullopt}, {}).partSeatedSide;
+        return cutawayOf({layout, CouplingKind::Sleeve, 0.6, std::nullopt}, {}).drawn.partSeatedSide;
     };
     EXPECT_EQ(expected(Layout::A), GapSide::Smaller);
     EXPECT_EQ(expected(Layout::B), GapSide::Larger);
@@ -260,19 +352,19 @@ TEST(Cutaway, OfLayoutAWithAWiderGapKeepsTheSleeveFromItsStop)
 {
     const CutawayJoint joint{Layout::A, CouplingKind::Sleeve, 0.5, 1.2};
     const Cutaway made = cutawayOf(joint, {0, true, false});
-    EXPECT_EQ(made.drawnAs, Layout::A);
+    EXPECT_EQ(made.drawn.layout, Layout::A);
     EXPECT_FALSE(made.sleeve.atStop);
     EXPECT_TRUE(made.sleeve.heldByTab);
     EXPECT_GT(made.sleeve.threadShowing, 1);
-    EXPECT_FALSE(made.unlikeItsLayout);
+    EXPECT_FALSE(made.drawn.unlikeEntered);
 }
 
 TEST(Cutaway, SaysWhenItsReadingsLieOnTheOtherSideThanItsLayout)
 {
     const Cutaway made = cutawayOf({Layout::B, CouplingKind::Sleeve, 0.6, 0.2}, {});
-    EXPECT_TRUE(made.unlikeItsLayout);
-    EXPECT_EQ(made.drawnAs, Layout::A);
-    EXPECT_FALSE(cutawayOf({Layout::A, CouplingKind::Sleeve, 0.6, 0.2}, {}).unlikeItsLayout);
+    EXPECT_TRUE(made.drawn.unlikeEntered);
+    EXPECT_EQ(made.drawn.layout, Layout::A);
+    EXPECT_FALSE(cutawayOf({Layout::A, CouplingKind::Sleeve, 0.6, 0.2}, {}).drawn.unlikeEntered);
 }
 
 TEST(Cutaway, NeverShownHasNoFigureForAPartSeatedBall)

@@ -11,7 +11,7 @@ namespace {
 ReadingsStripView strip(std::vector<GapInterval> locked, std::vector<GapInterval> partSeated,
                         std::vector<GapInterval> asFound = {})
 {
-    return {std::nullopt, std::move(locked), std::move(partSeated), std::move(asFound)};
+    return {std::nullopt, std::move(locked), std::move(partSeated), std::move(asFound), {}};
 }
 
 } // namespace
@@ -75,4 +75,17 @@ TEST(ReadingsStrip, EndsAWholeStepAboveWhatWasReadAndNeverBeyondItsWidest)
     EXPECT_DOUBLE_EQ(stripEnd(strip({aGap(550, 600)}, {aGap(9000, 9500)})), kWidestStrip);
     EXPECT_TRUE(isOffStrip(aGap(9000, 9500), kWidestStrip));
     EXPECT_FALSE(isOffStrip(aGap(2050, 2100), kWidestStrip));
+}
+
+TEST(ReadingsStrip, NamesNoStretchInWhichAnotherFittingWasRead)
+{
+    ReadingsStripView view = strip({aGap(550, 600)}, {aGap(100, 150), aGap(1500, 1550)});
+    view.earlier = {aGap(950, 1000)};
+    const auto found = emptyBetween(view);
+    ASSERT_EQ(found.size(), 1U) << "only the one below is empty";
+    EXPECT_DOUBLE_EQ(found[0].to, 0.55);
+    view.earlier = {GapInterval{Gap::micrometres(200), std::nullopt}};
+    EXPECT_TRUE(emptyBetween(view).empty()) << "nobody knows how far it reached";
+    view.earlier = {aGap(560, 600)};
+    EXPECT_EQ(emptyBetween(view).size(), 2U);
 }
