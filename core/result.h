@@ -13,6 +13,8 @@ enum class ProblemKind {
     CannotOpen,
     NotOurFile,
     NewerFile,
+    ForeignLayout, // something in it that the program did not make; the detail is its name, fit to be shown
+    WrongVersion,  // laid out as another version than it says
     DamagedFile,
     FileReadOnly,
     FolderReadOnly,
@@ -20,6 +22,8 @@ enum class ProblemKind {
     BusyElsewhere,
     StillLookedThrough, // not known yet whether the file is whole, so nothing was written
     NoRoomForCopy,      // a copy of the day would take too much of the disk
+    CopyOfLaterDay,     // beside it lies a copy of a day still to come; the detail is its name
+    NoGreaterId,        // a fact has the greatest id there is, so none can be saved after it
     FactRefused,
     NotFound,
     FileExists,

@@ -4,6 +4,7 @@
 #include "app/wording/problem_words.h"
 #include "core/exchange/tables_out.h"
 
+#include <QCoreApplication>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -37,16 +38,17 @@ QString sentenceOf(const Problem& problem, const QString& path)
     return ProblemWords::sentence(problem, path);
 }
 
-// Never over a file that is there; false also when only a part could be written, which is taken away again.
+// Never over a file that is there, and under a name of its own until it is whole; false also when only a part
+// could be written, which is taken away again.
 bool writeNew(const Written& table)
 {
-    QFile file{table.path};
-    if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly))
+    QFile file{table.path + QStringLiteral(".writing-%1").arg(QCoreApplication::applicationPid())};
+    if (!file.open(QIODevice::WriteOnly))
         return false;
     const auto size = static_cast<qint64>(table.text.size());
     const bool whole = file.write(table.text.data(), size) == size && file.flush();
     file.close();
-    if (!whole || file.error() != QFileDevice::NoError) {
+    if (!whole || file.error() != QFileDevice::NoError || !file.rename(table.path)) {
         file.remove();
         return false;
     }

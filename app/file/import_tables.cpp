@@ -2,6 +2,7 @@
 #include "app/file/verbs.h"
 #include "app/wording/file_words.h"
 #include "app/wording/import_words.h"
+#include "core/exchange/csv.h"
 #include "core/exchange/tables_in.h"
 
 #include <QByteArray>
@@ -39,6 +40,13 @@ TableFiles filesOf(const TablesWanted& wanted)
     };
     std::erase_if(files, [](const TableFile& file) { return file.path.isEmpty(); });
     return files;
+}
+
+// A pipe or a device could go on for ever, and is not even opened.
+bool isOfAGoodSize(const QString& path)
+{
+    const QFileInfo info{path};
+    return !info.exists() || (info.isFile() && info.size() <= static_cast<qint64>(kMostTableBytes));
 }
 
 bool isRead(TableFile& file)
@@ -124,9 +132,12 @@ int importInto(const TablesWanted& wanted, const TableFiles& files, OpenAs as, b
 int importTables(const TablesWanted& wanted)
 {
     TableFiles files = filesOf(wanted);
-    for (TableFile& file : files)
+    for (TableFile& file : files) {
+        if (!isOfAGoodSize(file.path))
+            return couldNot(FileWords::tableTooLarge(file.path));
         if (!isRead(file))
             return couldNot(FileWords::cannotRead(file.path));
+    }
     const bool isThere = QFileInfo::exists(wanted.file);
     const bool makes = !isThere && mayMakeAFile(wanted);
     if (!isThere && !makes)

@@ -179,6 +179,10 @@ int main(int argc, char* argv[])
         say(rig::FileWords::usage());
         return kDone;
     }
+    if (verb == "--version") {
+        say(rig::FileWords::version(QCoreApplication::applicationVersion()));
+        return kDone;
+    }
     const auto given = givenOn(arguments);
     return given ? run(verb, *given) : badUse();
 }

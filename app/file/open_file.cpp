@@ -28,7 +28,7 @@ Outcome OpenFile::open(const QString& path, OpenAs as)
     if (!opened)
         return opened.problem();
     file = std::move(opened).value();
-    if (file->isUpgraded())
+    if (file->isUpgraded() && as != OpenAs::ToLook)
         complain(FileWords::madeNewer(path));
     records = std::make_unique<Records>(*file, ids, clock);
     return Done{};

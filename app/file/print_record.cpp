@@ -59,6 +59,10 @@ int printRecord(const RecordWanted& wanted)
         complain(FileWords::noDay(wanted.day));
         return kBadUse;
     }
+    if (day && *day > SystemClock{}.now().localDay()) {
+        complain(FileWords::futureDay(wanted.day));
+        return kBadUse;
+    }
     if (QFileInfo::exists(wanted.out))
         return couldNot(Problem{ProblemKind::FileExists, {}}, wanted.out);
     OpenFile open;

@@ -88,7 +88,13 @@ int printReport(const ReportWanted& wanted)
             complain(FileWords::noDay(text));
             return kBadUse;
         }
-    if (from && from > to.value_or(SystemClock{}.now().localDay())) {
+    const Day today = SystemClock{}.now().localDay();
+    for (const auto& [text, day] : {std::pair{wanted.from, from}, std::pair{wanted.day, to}})
+        if (day && *day > today) {
+            complain(FileWords::futureDay(text));
+            return kBadUse;
+        }
+    if (from && from > to.value_or(today)) {
         complain(FileWords::daysReversed(wanted.from, wanted.day));
         return kBadUse;
     }

@@ -11,6 +11,7 @@ namespace rig::file {
 inline constexpr int kDone = 0;
 inline constexpr int kCouldNot = 1;
 inline constexpr int kBadUse = 2; // or bad rows in a table
+inline constexpr int kFound = 3;  // done, and something was found that should not be so
 
 void say(const QString& sentence);      // to standard output
 void complain(const QString& sentence); // to standard error

@@ -213,8 +213,10 @@ void MainWindow::followLookingThrough()
     m_lookingThrough->stop();
     readFaults();
     if (const auto problem = file.copyProblem())
-        showProblem(problem->kind == ProblemKind::NoRoomForCopy ? ProblemWords::sentence(*problem, name)
-                                                                : WindowWords::noCopyToday(name));
+        showProblem(problem->kind == ProblemKind::NoRoomForCopy ||
+                            problem->kind == ProblemKind::CopyOfLaterDay
+                        ? ProblemWords::sentence(*problem, name)
+                        : WindowWords::noCopyToday(name));
 }
 
 // What another window or program has written is shown, whatever page is seen.

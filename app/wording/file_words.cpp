@@ -35,6 +35,8 @@ QString FileWords::usage()
         "Nothing that is there already is ever written over.");
 }
 
+QString FileWords::version(const QString& version) { return tr("rigband-file %1").arg(version); }
+
 QString FileWords::unknownVerb(const QString& verb)
 {
     return tr("“%1” is nothing that can be done here.").arg(verb);
@@ -86,6 +88,104 @@ QString FileWords::dangling(int facts)
         .arg(Formats{}.count(facts));
 }
 
+QString FileWords::isAFileWithFindings(const QString& file)
+{
+    return tr("%1 is a Rigband file and was read to its end, but not everything in it is as Rigband saves "
+              "it.")
+        .arg(file);
+}
+
+QString FileWords::isOlder()
+{
+    return tr(
+        "It is of an older layout and was left so; it would be brought up to date when it is opened, after "
+        "a copy was made.");
+}
+
+QString FileWords::unreadable(const QString& table, std::int64_t rows, const QString& first)
+{
+    return tr("Rows of the table “%1” that cannot be read: %2. The first one: %3. Salvage the file to go on "
+              "without them.")
+        .arg(table, Formats{}.count(static_cast<int>(rows)), first);
+}
+
+QString FileWords::lostReference(const QString& table, std::int64_t rows, const QString& named)
+{
+    return tr("Rows of the table “%1” that name something of the table “%3” that is not in the file: %2. "
+              "This is "
+              "what salvaging leaves behind; look for a copy from before the damage.")
+        .arg(table, Formats{}.count(static_cast<int>(rows)), named);
+}
+
+QString FileWords::notTogether(const QString& table, std::int64_t rows)
+{
+    return tr("Rows of the table “%1” that name things of two airframes or of two couplings: %2. No Rigband "
+              "saves "
+              "such a thing; look for a copy from before.")
+        .arg(table, Formats{}.count(static_cast<int>(rows)));
+}
+
+QString FileWords::lastId(const QString& table)
+{
+    return tr("A row of the table “%1” has the last number that there is, so nothing can be saved after it. "
+              "Open "
+              "a copy from before.")
+        .arg(table);
+}
+
+QString FileWords::futureId(const QString& table, std::int64_t rows)
+{
+    return tr("Rows of the table “%1” whose number says that they were saved in the future: %2. A clock was "
+              "wrong, "
+              "or another program wrote them.")
+        .arg(table, Formats{}.count(static_cast<int>(rows)));
+}
+
+QString FileWords::noPicture(int photos)
+{
+    return tr("Photos that hold no picture that can be shown: %1.").arg(Formats{}.count(photos));
+}
+
+QString FileWords::otherSize(int photos)
+{
+    return tr("Photos of another size than is said beside them: %1.").arg(Formats{}.count(photos));
+}
+
+QString FileWords::moreThanPicture(int photos)
+{
+    return tr("Photos that hold more than the picture, such as where and with what they were taken: %1. "
+              "Rigband "
+              "keeps nothing of that; take them in again before you hand the file on.")
+        .arg(Formats{}.count(photos));
+}
+
+QString FileWords::copyOfLaterDay(const QString& copy)
+{
+    return tr("The copy “%1” beside it is of a day that is still to come: the clock was wrong when it was "
+              "made.")
+        .arg(copy);
+}
+
+QStringList FileWords::notCarried(const std::string& table, std::int64_t unread, bool endUnread,
+                                  std::int64_t refused, std::int64_t lost)
+{
+    const QString name = QString::fromStdString(table);
+    const auto count = [](std::int64_t rows) { return Formats{}.count(static_cast<int>(rows)); };
+    QStringList said;
+    if (unread > 0)
+        said.append(tr("Rows of the table “%1” that stood where the file cannot be read: %2.")
+                        .arg(name, count(unread)));
+    if (endUnread)
+        said.append(
+            tr("How many rows of the table “%1” were lost behind the damage cannot be told.").arg(name));
+    if (refused > 0)
+        said.append(tr("Rows of the table “%1” that are none any more: %2.").arg(name, count(refused)));
+    if (lost > 0)
+        said.append(tr("Rows of the table “%1” left out because what they belong to was lost: %2.")
+                        .arg(name, count(lost)));
+    return said;
+}
+
 QString FileWords::exported(const QString& folder, const QStringList& files)
 {
     return tr("Written to %1: %2.").arg(folder, files.join(tr(", ", "between file names")));
@@ -110,6 +210,14 @@ QString FileWords::cannotRead(const QString& file)
         .arg(file);
 }
 
+QString FileWords::tableTooLarge(const QString& file)
+{
+    return tr("%1 is larger than a table may be, 20 MB, or is no file at all, so nothing was imported. Part "
+              "it "
+              "into several.")
+        .arg(file);
+}
+
 QString FileWords::made(const QString& file) { return tr("%1 was not there, and was made.").arg(file); }
 
 QString FileWords::cannotBeMade(const QString& file)
@@ -128,6 +236,11 @@ QString FileWords::notKept(const QString& file)
 QString FileWords::noDay(const QString& day)
 {
     return tr("“%1” is no day. Write it as 2026-06-14.").arg(day);
+}
+
+QString FileWords::futureDay(const QString& day)
+{
+    return tr("%1 is still to come: nothing is known of it yet. Name today or an earlier day.").arg(day);
 }
 
 QString FileWords::noSuchAirframe(const QString& file, const QString& registration)

@@ -4,6 +4,9 @@
 #include <QString>
 #include <QStringList>
 
+#include <cstdint>
+#include <string>
+
 namespace rig {
 
 // One airframe as rigband-file tells of it.
@@ -22,6 +25,7 @@ class FileWords
 
 public:
     static QString usage();
+    static QString version(const QString& version);
     static QString unknownVerb(const QString& verb);
 
     static QString isAFile(const QString& file);
@@ -32,16 +36,33 @@ public:
     static QString airframe(const AirframeTally& tally);
     static QString cannotStand(const QString& what); // a row as the file names it
     static QString dangling(int facts);
+    static QString isAFileWithFindings(const QString& file);
+    static QString isOlder();
+    // Rows of a table, as docs/store.md names it.
+    static QString unreadable(const QString& table, std::int64_t rows, const QString& first);
+    static QString lostReference(const QString& table, std::int64_t rows, const QString& named);
+    static QString notTogether(const QString& table, std::int64_t rows);
+    static QString lastId(const QString& table);
+    static QString futureId(const QString& table, std::int64_t rows);
+    static QString noPicture(int photos);
+    static QString otherSize(int photos);
+    static QString moreThanPicture(int photos);
+    static QString copyOfLaterDay(const QString& copy);
+    // One sentence for each reason.
+    static QStringList notCarried(const std::string& table, std::int64_t unread, bool endUnread,
+                                  std::int64_t refused, std::int64_t lost);
 
     static QString exported(const QString& folder, const QStringList& files);
     static QString cannotMakeFolder(const QString& folder);
     static QString cannotWrite(const QString& file);
     static QString cannotRead(const QString& file);
+    static QString tableTooLarge(const QString& file);
     static QString made(const QString& file);
     static QString cannotBeMade(const QString& file);
     static QString notKept(const QString& file);
 
     static QString noDay(const QString& day);
+    static QString futureDay(const QString& day);
     static QString noSuchAirframe(const QString& file, const QString& registration);
     static QString noRecord(const QString& registration);
     static QString noSuchGauge(const QString& file, const QString& gauge);

@@ -31,6 +31,8 @@ constexpr Form kForms[] = {
      WORDS("The table is empty. Name the columns in its first line and write a line for each thing below.")},
     {RowProblem::NoRows,
      WORDS("Line %1 names the columns, but no reading stands below it. Write one line for each reading.")},
+    {RowProblem::TableTooLarge,
+     WORDS("The table is larger than what is read at once: 20 MB and 200,000 lines. Part it into several.")},
     {RowProblem::NotUtf8,
      WORDS("Line %1 holds signs that are not UTF-8. Save the table anew as UTF-8 text.")},
     {RowProblem::MixedSeparators,
@@ -132,6 +134,8 @@ constexpr Form kForms[] = {
     {RowProblem::Invisible,
      WORDS("Line %1 has a character in the column %3 that nobody sees, such as a mark for the direction of "
            "writing: “%2”. Write the text anew.")},
+    {RowProblem::NameTooLong,
+     WORDS("Line %1 has a name in the column %3 that is longer than 1,000 bytes. Shorten it.")},
     {RowProblem::NotAWord, WORDS("Line %1 has “%2” in the column %3. Write one of these: %4.")},
     {RowProblem::PartsDoNotFit,
      WORDS("Line %1 has “%2” in the column %3, which does not go with the kind “%4”. "

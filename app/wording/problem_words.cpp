@@ -22,6 +22,17 @@ QString ProblemWords::sentence(const Problem& problem, const QString& givenName)
         return tr("%1 was written by a newer Rigband than this one. Nothing in it was changed; install "
                   "the newer program to open it.")
             .arg(fileName);
+    case ProblemKind::ForeignLayout:
+        return tr("%1 is not laid out as Rigband lays out its files, so it was left as it is: another "
+                  "program "
+                  "changed how it is built, first of all at “%2”. Open the latest copy from the folder "
+                  "beside "
+                  "it, or let Rigband read what can still be read into a new file.")
+            .arg(fileName, QString::fromStdString(problem.detail));
+    case ProblemKind::WrongVersion:
+        return tr("%1 says of itself that it is of another version than it is, so it was left as it is: "
+                  "somebody changed its number. Open the latest copy from the folder beside it.")
+            .arg(fileName);
     case ProblemKind::DamagedFile:
         return tr("%1 is damaged and was left as it is. Open the latest copy from the folder beside it, "
                   "or let Rigband read what can still be read into a new file.")
@@ -50,6 +61,17 @@ QString ProblemWords::sentence(const Problem& problem, const QString& givenName)
         return tr("No copy of %1 was kept today: the copies beside it would take more than a quarter of the "
                   "free space of the disk. What you enter is saved all the same. Free some space, or copy "
                   "the file to another place yourself.")
+            .arg(fileName);
+    case ProblemKind::CopyOfLaterDay:
+        return tr("Among the copies beside %1 stands “%2”, of a day that is still to come: the clock was "
+                  "wrong "
+                  "when it was made. It does not count as a copy of a day; look at it, and take it away when "
+                  "it "
+                  "is not needed.")
+            .arg(fileName, QString::fromStdString(problem.detail));
+    case ProblemKind::NoGreaterId:
+        return tr("Nothing more can be saved in %1: something in it has the last number that there is, which "
+                  "another program gave it. Open a copy from before, from the folder beside it.")
             .arg(fileName);
     case ProblemKind::FactRefused:
         return tr("This does not fit with what %1 already holds, so nothing was written. Look over what "

@@ -66,6 +66,8 @@ constexpr std::int64_t millisecondsIn(const IdBytes& id)
     return milliseconds;
 }
 
+inline constexpr std::int64_t kMostMilliseconds = (std::int64_t{1} << 48) - 1;
+
 // The canonical 8-4-4-4-12 text, for logs and exchange.
 std::string textOf(const IdBytes& id);
 // Empty when the text is not the canonical form.

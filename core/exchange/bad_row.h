@@ -12,6 +12,7 @@ enum class RowProblem {
     // the table
     Empty,
     NoRows,
+    TableTooLarge,
     NotUtf8,
     MixedSeparators, // commas and semicolons in the header line
     MissingColumn,
@@ -55,6 +56,7 @@ enum class RowProblem {
     NothingThere, // in a column that every row needs
     TooLong,
     Invisible,     // a character that nobody sees
+    NameTooLong,
     NotAWord,      // one of a few words belongs there
     PartsDoNotFit, // what there is at a coupling, by its kind
     NotAPlace,     // on the plan, or half of one

@@ -1,6 +1,8 @@
 #include "core/exchange/csv.h"
 
 #include <algorithm>
+#include <charconv>
+#include <cmath>
 #include <cstddef>
 
 namespace rig {
@@ -10,6 +12,38 @@ namespace {
 bool endsLine(char c)
 {
     return c == '\n' || c == '\r';
+}
+
+// What a spreadsheet takes for the beginning of a formula, or drops.
+bool beginsFormula(std::string_view field)
+{
+    constexpr std::string_view kBeginnings = "=+-@\t\r";
+    return !field.empty() && kBeginnings.find(field.front()) != std::string_view::npos;
+}
+
+// Figures stay figures: -0.05, +3, 1e-9.
+bool isNumber(std::string_view field)
+{
+    if (field.starts_with('+'))
+        field.remove_prefix(1);
+    double value = 0;
+    const auto [end, error] = std::from_chars(field.data(), field.data() + field.size(), value);
+    return error == std::errc{} && end == field.data() + field.size() && std::isfinite(value);
+}
+
+// An apostrophe before a formula or before another such apostrophe, and nothing else.
+bool isGuarded(std::string_view field)
+{
+    if (!field.starts_with('\''))
+        return false;
+    field.remove_prefix(1);
+    return beginsFormula(field) || field.starts_with('\'');
+}
+
+std::string guarded(const std::string& field)
+{
+    const bool isFormula = beginsFormula(field) && !isNumber(field);
+    return isFormula || isGuarded(field) ? "'" + field : field;
 }
 
 // Walks through the text once; `m_at` is the next byte.
@@ -25,8 +59,12 @@ public:
         CsvRow row;
         row.line = m_line;
         for (;;) {
+            if (row.fields.size() > kMostRowFields)
+                row.fields.pop_back();
             row.fields.push_back(atQuote() ? quoted(row) : std::string{});
             plain(row);
+            if (isGuarded(row.fields.back()))
+                row.fields.back().erase(0, 1);
             if (atEnd() || m_text[m_at] != m_separator)
                 break;
             ++m_at;
@@ -139,6 +177,13 @@ bool CsvRow::isBlank() const
     return std::ranges::all_of(fields, [](const std::string& field) { return withoutBlanks(field).empty(); });
 }
 
+bool isTooLarge(std::string_view text)
+{
+    return text.size() > kMostTableBytes || static_cast<std::size_t>(std::ranges::count_if(text, [](char c) {
+                                                return c == '\n' || c == '\r';
+                                            })) > 2 * kMostTableLines;
+}
+
 std::vector<CsvRow> csvRows(std::string_view text, char separator)
 {
     std::vector<CsvRow> rows;
@@ -155,7 +200,7 @@ std::string csvLine(const std::vector<std::string>& fields)
 {
     std::string line;
     for (std::size_t i = 0; i < fields.size(); ++i)
-        line += (i == 0 ? "" : ",") + csvField(fields[i]);
+        line += (i == 0 ? "" : ",") + csvField(guarded(fields[i]));
     return line + "\r\n";
 }
 

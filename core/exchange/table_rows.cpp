@@ -104,6 +104,8 @@ public:
     {
         if (bytes.starts_with(kByteOrderMark))
             bytes.remove_prefix(kByteOrderMark.size());
+        if (isTooLarge(bytes))
+            return refuse(1, RowProblem::TableTooLarge);
         const std::vector<int> foreign = linesNotUtf8(bytes);
         for (const int line : foreign)
             refuse(line, RowProblem::NotUtf8);
@@ -241,8 +243,12 @@ std::string RowFields::needed(const std::string& column, RowProblem whenEmpty)
     std::string text = field(column);
     if (text.empty())
         refuse(whenEmpty, text, column);
+    else if (column == "note" || column == "done")
+        return this->text(column);
     else if (const auto problem = problemOf(text))
         refuse(*problem, withPlaceholders(text), column);
+    else if (!lies(text, kName))
+        refuse(RowProblem::NameTooLong, {}, column);
     return text;
 }
 

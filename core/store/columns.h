@@ -28,6 +28,7 @@ struct Range
 
 inline constexpr std::int64_t kLongestText = 100'000; // bytes; a page of a manual has 5,000
 inline constexpr Range kAnyText{0, kLongestText};
+inline constexpr Range kName{0, 1'000};
 inline constexpr Range kSomeText{1, kLongestText};
 inline constexpr Range kImageBytes{1, 4'000'000};
 inline constexpr Range kAnyNumber{-1'000'000'000, 1'000'000'000};

@@ -1,7 +1,9 @@
 #include "core/store/connection.h"
 
 #include "core/store/chain.h"
+#include "core/store/layout.h"
 #include "core/store/raw_file.h"
+#include "core/store/settings.h"
 
 #include <QByteArray>
 #include <QVariant>
@@ -15,8 +17,10 @@ namespace {
 // Not per file but per connection. EXTRA is FULL and also syncs the folder once the journal is gone: without
 // that a power cut just after a save could bring the journal back and take the save away again.
 constexpr const char* kSettings[] = {
-    "PRAGMA foreign_keys = ON",    "PRAGMA synchronous = EXTRA", "PRAGMA recursive_triggers = ON",
-    "PRAGMA trusted_schema = OFF", "PRAGMA temp_store = MEMORY",
+    "PRAGMA foreign_keys = ON",
+    "PRAGMA synchronous = EXTRA",
+    "PRAGMA recursive_triggers = ON",
+    "PRAGMA temp_store = MEMORY",
 };
 
 // Numbered from 1. SQLite takes a copy of texts and ids.
@@ -57,15 +61,16 @@ Result<std::unique_ptr<StoreFile::Connection>> StoreFile::Connection::open(const
 {
     std::unique_ptr<Connection> connection{new Connection(path)};
     // Each connection is used by one thread alone.
-    const int flags =
-        SQLITE_OPEN_NOMUTEX | (access == Access::Writing ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY);
-    if (sqlite3_open_v2(asFileName(path).c_str(), &connection->m_database, flags, nullptr) != SQLITE_OK)
+    const bool isInMemory = access == Access::InMemory;
+    const bool writes = isInMemory || access == Access::Writing;
+    const int flags = SQLITE_OPEN_NOMUTEX | (writes ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY);
+    const std::string name = isInMemory ? ":memory:" : asFileName(path);
+    if (sqlite3_open_v2(name.c_str(), &connection->m_database, flags, nullptr) != SQLITE_OK)
         return Problem{ProblemKind::CannotOpen, sqlite3_errmsg(connection->m_database)};
     sqlite3_extended_result_codes(connection->m_database, 1);
     sqlite3_busy_timeout(connection->m_database, kBusyWaitMilliseconds);
-    if (access == Access::Salvaging)
-        if (const Outcome set = connection->run(QStringLiteral("PRAGMA writable_schema = ON")); !set)
-            return set.problem();
+    if (!setUp(connection->m_database, access == Access::Salvaging ? ReadsDamage::Yes : ReadsDamage::No))
+        return connection->problem();
     for (const char* setting : kSettings)
         if (const Outcome set = connection->run(QString::fromLatin1(setting)); !set)
             return set.problem();
@@ -135,6 +140,21 @@ Outcome StoreFile::Connection::awaitWhole() const
     return whole ? *whole : Problem{ProblemKind::StillLookedThrough, path};
 }
 
+void StoreFile::Connection::silenceTriggers()
+{
+    sqlite3_db_config(m_database, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
+}
+
+Outcome StoreFile::Connection::copyInto(Connection& other)
+{
+    sqlite3_backup* const backup = sqlite3_backup_init(other.m_database, "main", m_database, "main");
+    if (!backup)
+        return other.problem();
+    const int copied = sqlite3_backup_step(backup, -1);
+    sqlite3_backup_finish(backup);
+    return copied == SQLITE_DONE ? Outcome{Done{}} : Outcome{other.problem()};
+}
+
 Outcome StoreFile::Connection::run(const QString& sql, const QVariantList& values)
 {
     return each(sql, values, [](Row&) {});
@@ -185,6 +205,8 @@ Transaction::Transaction(StoreFile::Connection& connection) : m_connection{conne
     }
     ++m_connection.depth;
     m_open = true;
+    if (m_connection.depth == 1)
+        m_begun = checkLayoutAgain(m_connection);
 }
 
 Transaction::~Transaction()

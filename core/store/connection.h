@@ -30,8 +30,8 @@ inline constexpr int kBusyWaitMilliseconds = 4000;
 // One open SQLite file. Statements are prepared once and kept.
 struct StoreFile::Connection
 {
-    // Salvaging also reads a file that is shorter than its header says.
-    enum class Access { Reading, Writing, Salvaging };
+    // Salvaging also reads a file that is shorter than its header says; InMemory has no file.
+    enum class Access { Reading, Writing, Salvaging, InMemory };
 
     // The file must exist. Sets what holds for every connection; reads nothing of the content.
     static Result<std::unique_ptr<Connection>> open(const std::string& path, Access access);
@@ -47,6 +47,11 @@ struct StoreFile::Connection
     Result<std::optional<qlonglong>> integer(const QString& sql, const QVariantList& values = {});
     Result<QString> word(const QString& sql);
 
+    // Only where a file is made that nobody has yet: what refuses changes is silent.
+    void silenceTriggers();
+    // Every page of it into another one, which is emptied before.
+    Outcome copyInto(Connection& other);
+
     // Whether the whole file may be written to: it takes no write before it is known to be whole.
     Outcome awaitWhole() const;
 
@@ -56,9 +61,10 @@ struct StoreFile::Connection
     std::optional<ProblemKind> readOnlyFor; // why writing is refused
     std::optional<Problem> copyProblem;     // why today's copy could not be made before it was opened
     int schemaVersion = 0;
-    bool isUpgraded = false;           // from an older layout, when it was opened
-    int depth = 0;                     // of transactions, see Transaction
-    std::optional<IdBytes> greatestId; // of the file, known within one transaction
+    std::optional<qlonglong> schemaCookie; // SQLite's count of changes when the layout was looked at last
+    bool isUpgraded = false;               // from an older layout, when it was opened
+    int depth = 0;                         // of transactions, see Transaction
+    std::optional<IdBytes> greatestId;     // of the file, known within one transaction
     // Comparable names in use, by table and by what they are unique within; likewise.
     std::map<std::pair<std::string, QByteArray>, std::set<std::string>> namesTaken;
     std::unordered_map<std::string_view, QString>

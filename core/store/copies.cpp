@@ -60,8 +60,13 @@ bool isDatedCopy(const std::string& name, const std::string& stem)
            std::ranges::all_of(rest.substr(0, 10), [](char c) { return c == '-' || (c >= '0' && c <= '9'); });
 }
 
+fs::path copyOf(const fs::path& file, Day day)
+{
+    return copiesFolder(file) / (file.stem().string() + " " + dayText(day) + kExtension);
+}
+
 // The newest first.
-std::vector<fs::path> datedCopies(const fs::path& file)
+std::vector<fs::path> everyDatedCopy(const fs::path& file)
 {
     std::error_code error;
     std::vector<fs::path> copies;
@@ -69,6 +74,13 @@ std::vector<fs::path> datedCopies(const fs::path& file)
         if (isDatedCopy(entry.path().filename().string(), file.stem().string()))
             copies.push_back(entry.path());
     std::ranges::sort(copies, std::greater{});
+    return copies;
+}
+
+std::vector<fs::path> datedCopies(const fs::path& file, Day today)
+{
+    std::vector<fs::path> copies = everyDatedCopy(file);
+    std::erase_if(copies, [last = copyOf(file, today)](const fs::path& copy) { return copy > last; });
     return copies;
 }
 
@@ -115,11 +127,14 @@ Outcome keepTodaysCopy(const std::string& path, Day today, const std::stop_token
 Outcome keepTodaysCopy(const std::string& path, Day today, std::uintmax_t free, const std::stop_token& stop)
 {
     const fs::path file{path};
-    const std::vector<fs::path> copies = datedCopies(file);
-    const fs::path target = copiesFolder(file) / (file.stem().string() + " " + dayText(today) + kExtension);
+    const std::vector<fs::path> copies = datedCopies(file, today);
+    const fs::path target = copyOf(file, today);
+    const std::vector<fs::path> later = copiesOfLaterDays(file, today);
+    const Outcome kept =
+        later.empty() ? Outcome{Done{}} : Problem{ProblemKind::CopyOfLaterDay, later.front().filename()};
     std::error_code error;
     if (fs::exists(target, error) || (!copies.empty() && isUnchangedSince(copies.front(), file)))
-        return Done{};
+        return kept;
     std::uintmax_t theirs = 0;
     for (const fs::path& copy : copies)
         theirs += sizeOf(copy);
@@ -127,10 +142,17 @@ Outcome keepTodaysCopy(const std::string& path, Day today, std::uintmax_t free, 
     if (sizeOf(file) > room)
         return Problem{ProblemKind::NoRoomForCopy,
                        std::to_string(sizeOf(file)) + " bytes, " + std::to_string(free) + " free"};
-    const Outcome copied = copyTo(path, target, stop);
-    if (copied)
-        removeOldCopies(datedCopies(file), room);
-    return copied;
+    if (const Outcome copied = copyTo(path, target, stop); !copied)
+        return copied;
+    removeOldCopies(datedCopies(file, today), room);
+    return kept;
+}
+
+std::vector<fs::path> copiesOfLaterDays(const fs::path& file, Day today)
+{
+    std::vector<fs::path> copies = everyDatedCopy(file);
+    std::erase_if(copies, [last = copyOf(file, today)](const fs::path& copy) { return copy <= last; });
+    return copies;
 }
 
 Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion)

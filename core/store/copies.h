@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <stop_token>
 #include <string>
+#include <vector>
 
 namespace rig {
 
@@ -19,11 +20,14 @@ std::filesystem::path copiesFolder(const std::filesystem::path& file);
 
 // The first call on a day keeps the file as it is then, unless it is as the newest copy has it. Of the days
 // on which it was changed the last ten stay, fewer where they would take more than their share of the disk.
-// NoRoomForCopy when not even one fits.
+// NoRoomForCopy when not even one fits; CopyOfLaterDay, with today's copy made, when one is of a day to come.
 Outcome keepTodaysCopy(const std::string& path, Day today, const std::stop_token& stop = {});
 // The same on a disk with so many bytes free.
 Outcome keepTodaysCopy(const std::string& path, Day today, std::uintmax_t free,
                        const std::stop_token& stop = {});
+
+// Of days after `today`: the clock was wrong once. They count as no days, and nothing removes them.
+std::vector<std::filesystem::path> copiesOfLaterDays(const std::filesystem::path& file, Day today);
 
 // A copy that nothing removes.
 Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion);

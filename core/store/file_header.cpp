@@ -5,6 +5,7 @@
 #include <array>
 #include <filesystem>
 #include <fstream>
+#include <limits>
 #include <string_view>
 
 namespace rig {
@@ -55,6 +56,8 @@ Outcome checkHeader(const FileHeader& header)
 {
     if (header.applicationId != kApplicationId)
         return Problem{ProblemKind::NotOurFile, "application id " + std::to_string(header.applicationId)};
+    if (header.userVersion > static_cast<std::uint32_t>(std::numeric_limits<std::int32_t>::max()))
+        return Problem{ProblemKind::WrongVersion, "a layout version below zero"};
     if (header.userVersion > static_cast<std::uint32_t>(newestSchemaVersion()))
         return Problem{ProblemKind::NewerFile, "layout version " + std::to_string(header.userVersion) +
                                                    ", this program knows " +

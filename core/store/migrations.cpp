@@ -2,6 +2,7 @@
 
 #include "core/store/chain.h"
 #include "core/store/connection.h"
+#include "core/store/layout.h"
 
 #include <QFile>
 
@@ -104,6 +105,7 @@ Outcome migrate(StoreFile::Connection& connection, int version)
     // A table that is made anew also takes in what refers to something lost, as a salvaged file holds it.
     if (const Outcome off = connection.run(QStringLiteral("PRAGMA foreign_keys = OFF")); !off)
         return off;
+    connection.schemaCookie.reset();
     const bool isNew = connection.schemaVersion == 0;
     const Outcome done = isNew ? atOnceTo(connection, version) : stepwiseTo(connection, version);
     if (const Outcome on = connection.run(QStringLiteral("PRAGMA foreign_keys = ON")); !on)

@@ -24,6 +24,7 @@ ProblemKind kindOf(int code, const std::string& path)
         return ProblemKind::FactRefused;
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
+    case SQLITE_TOOBIG: // what we write ourselves is measured before
         return ProblemKind::DamagedFile;
     case SQLITE_READONLY:
     case SQLITE_PERM:

@@ -1,5 +1,7 @@
 #include "core/store/raw_file.h"
 
+#include "core/store/settings.h"
+
 #include <array>
 #include <string_view>
 
@@ -76,6 +78,8 @@ Result<RawFile> openToRead(const std::string& path, ReadWith with)
         return Problem{ProblemKind::CannotOpen, sqlite3_errmsg(file)};
     sqlite3_extended_result_codes(file, 1);
     sqlite3_busy_timeout(file, kBusyWait);
+    if (!setUp(file))
+        return problemFrom(file, path);
     return kept;
 }
 

@@ -1,12 +1,18 @@
 #include "core/store/connection.h"
 #include "core/store/create_file.h"
 #include "core/store/file_header.h"
+#include "core/store/inspection.h"
+#include "core/store/layout.h"
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
 
 #include <QStringList>
 
+#include <algorithm>
 #include <filesystem>
+#include <map>
+#include <string_view>
+#include <unistd.h>
 
 namespace rig {
 
@@ -21,7 +27,8 @@ struct TableCopy
     StoreFile::Connection& into;
     QString table;
     QStringList columns;
-    int carried = 0;
+    qlonglong mostRows; // that a file of its size can hold: a damaged row number leads anywhere
+    NotCarried told = {};
     qlonglong last = 0;                          // greatest row number read from the front
     std::optional<qlonglong> low = std::nullopt; // smallest row number read from the back
     Outcome outcome = Done{};
@@ -41,9 +48,9 @@ struct TableCopy
         const QString marks = QStringList(columns.size(), QStringLiteral("?")).join(u',');
         const Outcome inserted = into.run(
             QStringLiteral("INSERT INTO %1 (%2) VALUES (%3)").arg(table, columns.join(u','), marks), values);
-        if (inserted)
-            ++carried;
-        else if (inserted.problem().kind != ProblemKind::FactRefused)
+        if (!inserted && inserted.problem().kind == ProblemKind::FactRefused)
+            ++told.refused;
+        else if (!inserted)
             outcome = inserted;
         return row.raw(0).toLongLong();
     }
@@ -63,14 +70,20 @@ struct TableCopy
 
     void oneByOne()
     {
-        qlonglong missing = 0;
+        qlonglong missing = 0; // in a row
+        qlonglong looked = 0;
         for (qlonglong at = last + 1; low ? at < *low : missing < kGiveUpAfter; ++at) {
+            if (++looked > mostRows) {
+                told.endUnread = true;
+                return;
+            }
             bool found = false;
             static_cast<void>(from.each(select("WHERE rowid = ?"), {at}, [&](const Row& row) {
                 take(row);
                 found = true;
             }));
             missing = found ? 0 : missing + 1;
+            told.unread += low && !found ? 1 : 0;
         }
     }
 
@@ -79,10 +92,19 @@ struct TableCopy
         if (fromTheFront())
             return;
         fromTheBack();
+        told.endUnread = !low;
         if (last > 0 || low) // otherwise the way into the table itself is damaged
             oneByOne();
     }
 };
+
+// Each has an id of 16 bytes at least.
+qlonglong mostRowsIn(const std::string& path)
+{
+    std::error_code failed;
+    const std::uintmax_t size = std::filesystem::file_size(path, failed);
+    return failed ? 0 : static_cast<qlonglong>(size / 16);
+}
 
 Result<QStringList> columnsOf(StoreFile::Connection& connection, const QString& table)
 {
@@ -95,15 +117,27 @@ Result<QStringList> columnsOf(StoreFile::Connection& connection, const QString& 
     return columns;
 }
 
-Result<int> copyTables(StoreFile::Connection& from, StoreFile::Connection& into)
+// Nothing but a table of its own name: what another program put in its place could give anything, for ever.
+Result<bool> isTable(StoreFile::Connection& from, const QString& table)
 {
-    // What refers to something lost is still worth keeping.
+    const auto found = from.integer(
+        QStringLiteral(
+            "SELECT count(*) FROM sqlite_schema WHERE type = 'table' AND name = ? AND rootpage > 0"),
+        {table});
+    if (!found)
+        return found.problem();
+    return found.value().value_or(0) == 1;
+}
+
+Outcome copyTables(StoreFile::Connection& from, StoreFile::Connection& into, Salvaged& told)
+{
+    // What refers to something lost is looked at once everything is there.
     if (const Outcome off = into.run(QStringLiteral("PRAGMA foreign_keys = OFF")); !off)
-        return off.problem();
+        return off;
     Transaction transaction{into};
     if (!transaction.begun())
-        return transaction.begun().problem();
-    int facts = 0;
+        return transaction.begun();
+    const qlonglong mostRows = mostRowsIn(from.path);
     std::vector<FactTable> tables{kFactTables.begin(), kFactTables.end()};
     for (const char* table : kChainTables) // what is lost shows as a link without its fact
         tables.push_back({table, false});
@@ -114,46 +148,157 @@ Result<int> copyTables(StoreFile::Connection& from, StoreFile::Connection& into)
             return columns.problem();
         if (columns.value().isEmpty())
             continue; // added by a later layout
-        TableCopy copy{.from = from, .into = into, .table = name, .columns = columns.value()};
-        copy.run();
+        const Result<bool> is = isTable(from, name);
+        TableCopy copy{
+            .from = from, .into = into, .table = name, .columns = columns.value(), .mostRows = mostRows};
+        if (is && is.value())
+            copy.run();
+        else
+            copy.told.endUnread = true;
         if (!copy.outcome)
-            return copy.outcome.problem();
-        if (table.isFact)
-            facts += copy.carried;
+            return copy.outcome;
+        copy.told.table = table.name;
+        told.notCarried.push_back(copy.told);
     }
-    if (facts == 0)
+    return transaction.commit();
+}
+
+NotCarried& of(Salvaged& told, const std::string& table)
+{
+    const auto found = std::ranges::find(told.notCarried, table, &NotCarried::table);
+    return found != told.notCarried.end() ? *found : told.notCarried.emplace_back(NotCarried{table});
+}
+
+Outcome removeRows(StoreFile::Connection& into, const QString& table, const std::vector<qlonglong>& rows)
+{
+    for (const qlonglong row : rows)
+        if (const Outcome gone = into.run(QStringLiteral("DELETE FROM %1 WHERE rowid = ?").arg(table), {row});
+            !gone)
+            return gone;
+    return Done{};
+}
+
+// What the program could not read again, which would make it refuse the whole file.
+Outcome removeUnreadable(StoreFile::Connection& into, Salvaged& told)
+{
+    std::map<std::string, std::vector<qlonglong>> rows;
+    if (const Outcome read =
+            eachUnreadableRow(into, [&rows](const char* table, std::int64_t row,
+                                            const std::string&) { rows[table].push_back(row); });
+        !read)
+        return read;
+    for (const auto& [table, refused] : rows) {
+        if (const Outcome gone = removeRows(into, QString::fromStdString(table), refused); !gone)
+            return gone;
+        of(told, table).refused += static_cast<std::int64_t>(refused.size());
+    }
+    return Done{};
+}
+
+// What belongs to something lost is shown nowhere and only in the way. Who stated or did something, and with
+// which gauge, may be missing: the fact still says what was found.
+Outcome removeLost(StoreFile::Connection& into, Salvaged& told)
+{
+    for (bool removed = true; removed;) {
+        removed = false;
+        const Outcome found = eachLostReference(into, [&](const LostReference& lost) -> Outcome {
+            if (std::string_view{lost.named} == "person" || std::string_view{lost.named} == "gauge")
+                return Done{};
+            const auto rows = lost.rows();
+            if (!rows)
+                return rows.problem();
+            removed = removed || !rows.value().empty();
+            of(told, lost.table).lost += static_cast<std::int64_t>(rows.value().size());
+            return removeRows(into, QString::fromLatin1(lost.table), rows.value());
+        });
+        if (!found)
+            return found;
+    }
+    return Done{};
+}
+
+Outcome countWhatIsThere(StoreFile::Connection& into, Salvaged& told)
+{
+    for (const FactTable& table : kFactTables) {
+        if (!table.isFact)
+            continue;
+        const auto rows =
+            into.integer(QStringLiteral("SELECT count(*) FROM ") + QString::fromLatin1(table.name));
+        if (!rows)
+            return rows.problem();
+        told.facts += static_cast<int>(rows.value().value_or(0));
+    }
+    if (told.facts == 0)
         return Problem{ProblemKind::DamagedFile, "nothing in the file can be read"};
-    if (const Outcome committed = transaction.commit(); !committed)
-        return committed.problem();
-    if (const Outcome on = into.run(QStringLiteral("PRAGMA foreign_keys = ON")); !on)
-        return on.problem();
+    const auto lost = lostReferences(into);
+    if (!lost)
+        return lost.problem();
+    for (const Finding& one : lost.value())
+        told.dangling += static_cast<int>(one.rows);
+    std::erase_if(told.notCarried, [](const NotCarried& one) { return !one.isAnything(); });
+    return Done{};
+}
+
+Outcome carryInto(StoreFile::Connection& from, StoreFile::Connection& into, Salvaged& told)
+{
+    if (const Outcome copied = copyTables(from, into, told); !copied)
+        return copied;
     if (const Outcome upgraded = migrate(into, newestSchemaVersion()); !upgraded)
-        return upgraded.problem();
-    return facts;
+        return upgraded;
+    if (const Outcome off = into.run(QStringLiteral("PRAGMA foreign_keys = OFF")); !off)
+        return off;
+    into.silenceTriggers();
+    Transaction transaction{into};
+    if (!transaction.begun())
+        return transaction.begun();
+    for (const auto& step : {removeUnreadable, removeLost, countWhatIsThere})
+        if (const Outcome done = step(into, told); !done)
+            return done;
+    return transaction.commit();
+}
+
+// The version that it is laid out as; what it says of itself where it is none of ours.
+int versionOf(StoreFile::Connection& from, const FileHeader& header)
+{
+    if (const auto version = versionLaidOutAs(from))
+        return *version;
+    const auto said = static_cast<int>(header.userVersion);
+    return said >= 1 && said <= newestSchemaVersion() ? said : newestSchemaVersion();
 }
 
 } // namespace
 
-Result<int> StoreFile::salvage(const std::string& damaged, const std::string& into, const Clock&)
+Result<Salvaged> StoreFile::salvage(const std::string& damaged, const std::string& into, const Clock&)
 {
     const Result<FileHeader> header = readHeader(damaged);
     if (!header)
         return header.problem();
-    if (const Outcome known = checkHeader(header.value()); !known)
+    if (const Outcome known = checkHeader(header.value());
+        !known && known.problem().kind != ProblemKind::WrongVersion)
         return known.problem();
     const auto from = Connection::open(damaged, Connection::Access::Salvaging);
     if (!from)
         return from.problem();
-    auto target = createFile(into, static_cast<int>(header.value().userVersion));
-    if (!target)
-        return target.problem();
-    const Result<int> carried = copyTables(*from.value(), *target.value());
-    if (!carried) {
-        target = carried.problem(); // closes the file
-        std::error_code ignored;
-        std::filesystem::remove(into, ignored);
+    std::error_code failed;
+    if (std::filesystem::exists(std::filesystem::symlink_status(into, failed)))
+        return Problem{ProblemKind::FileExists, into};
+    // Whoever is killed meanwhile leaves nothing under the name that is wanted.
+    const std::string making = into + ".salvaging-" + std::to_string(::getpid());
+    std::filesystem::remove(making, failed);
+    Salvaged told;
+    Outcome carried = Done{};
+    {
+        const auto target = createFile(making, versionOf(*from.value(), header.value()));
+        if (!target)
+            return target.problem();
+        carried = carryInto(*from.value(), *target.value(), told);
     }
-    return carried;
+    if (carried)
+        carried = nameMade(making, into);
+    if (carried)
+        return told;
+    std::filesystem::remove(making, failed);
+    return carried.problem();
 }
 
 } // namespace rig

@@ -24,15 +24,15 @@ namespace rig {
 template <> struct Shape<Person>
 {
     static constexpr const char* table = "person";
-    static constexpr auto columns = several(column("name", &Person::name), column("role", &Person::role),
-                                            column("phone", &Person::phone));
+    static constexpr auto columns = several(column("name", &Person::name, kName),
+                                            column("role", &Person::role), column("phone", &Person::phone));
 };
 
 template <> struct Shape<Airframe>
 {
     static constexpr const char* table = "airframe";
     static constexpr auto columns = several(
-        column("registration", &Airframe::registration), column("type", &Airframe::type),
+        column("registration", &Airframe::registration, kName), column("type", &Airframe::type),
         column("serial", &Airframe::serial), column("jurisdiction", &Airframe::jurisdiction),
         column("manual_refs", &Airframe::manualReferences), column("annual_due", &Airframe::annualDue),
         column("call_name", &Airframe::callName), column("call_phone", &Airframe::callPhone),
@@ -52,7 +52,7 @@ template <> struct Shape<Gauge>
 {
     static constexpr const char* table = "gauge";
     static constexpr auto columns = several(
-        column("name", &Gauge::name),
+        column("name", &Gauge::name, kName),
         viewed(
             &Gauge::set,
             +[](const GaugeSet& set) {
@@ -91,7 +91,7 @@ template <> struct Shape<Coupling>
 {
     static constexpr const char* table = "coupling";
     static constexpr auto columns = several(
-        column("airframe", &Coupling::airframe), column("name", &Coupling::name),
+        column("airframe", &Coupling::airframe), column("name", &Coupling::name, kName),
         column("circuit_kind", &Coupling::circuit), column("circuit", &Coupling::otherCircuit),
         column("side", &Coupling::side),
         nested(&Coupling::place, column("plan_x", &PlanPlace::x), column("plan_y", &PlanPlace::y)),
@@ -234,7 +234,7 @@ template <> struct Shape<Surface>
 {
     static constexpr const char* table = "surface";
     static constexpr auto columns =
-        several(column("airframe", &Surface::airframe), column("name", &Surface::name),
+        several(column("airframe", &Surface::airframe), column("name", &Surface::name, kName),
                 column("kind", &Surface::kind), column("side", &Surface::side),
                 column("check_order", &Surface::order, kOrder), column("sense_call", &Surface::senseCall),
                 column("unit", &Surface::unit), column("measured_at_um", &Surface::measuredAt, kDistance),

@@ -5,6 +5,7 @@
 #include "core/store/copies.h"
 #include "core/store/create_file.h"
 #include "core/store/file_header.h"
+#include "core/store/layout.h"
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
 
@@ -40,8 +41,10 @@ Outcome checkVersion(StoreFile::Connection& connection)
     if (!version)
         return version.problem();
     connection.schemaVersion = static_cast<int>(version.value().value_or(0));
-    return checkHeader(FileHeader{static_cast<std::uint32_t>(id.value().value_or(0)),
-                                  static_cast<std::uint32_t>(version.value().value_or(0)), false});
+    const Outcome known =
+        checkHeader(FileHeader{static_cast<std::uint32_t>(id.value().value_or(0)),
+                               static_cast<std::uint32_t>(version.value().value_or(0)), false});
+    return known ? checkLayout(connection) : known;
 }
 
 bool needsUpgrade(const StoreFile::Connection& connection)
@@ -60,7 +63,7 @@ Outcome upgrade(StoreFile::Connection& connection, Day today)
         return copied;
     const Outcome migrated = migrate(connection, newestSchemaVersion());
     connection.isUpgraded = static_cast<bool>(migrated);
-    return migrated;
+    return migrated ? checkLayout(connection) : migrated;
 }
 
 // Damage in the middle of a file shows only when all of it is read: opening, and even counting rows, works
@@ -88,11 +91,11 @@ Opened openExisting(const std::string& path, Day today, LookedThrough when)
         return opened;
     StoreFile::Connection& connection = *opened.value();
     connection.readOnlyFor = readOnlyFor;
+    if (const Outcome known = checkVersion(connection); !known)
+        return known.problem();
     if (header.value().writeAheadLog && !readOnlyFor)
         if (const auto set = connection.word(QStringLiteral("PRAGMA journal_mode = DELETE")); !set)
             return set.problem();
-    if (const Outcome known = checkVersion(connection); !known)
-        return known.problem();
     if (when == LookedThrough::Behind && !needsUpgrade(connection)) {
         connection.looking =
             std::make_unique<LookThrough>(path, readOnlyFor ? std::nullopt : std::optional{today});
@@ -101,6 +104,38 @@ Opened openExisting(const std::string& path, Day today, LookedThrough when)
     if (const Outcome done = lookThroughFirst(connection, today); !done)
         return done.problem();
     return opened;
+}
+
+// Nothing beside it is made and nothing in it changed: an older layout is brought up to date in memory.
+Opened openToLook(const std::string& path)
+{
+    const Result<FileHeader> header = readHeader(path);
+    if (!header)
+        return header.problem();
+    if (const Outcome known = checkHeader(header.value()); !known)
+        return known.problem();
+    Opened opened = StoreFile::Connection::open(path, Access::Reading);
+    if (!opened)
+        return opened;
+    if (const Outcome known = checkVersion(*opened.value()); !known)
+        return known.problem();
+    if (const Outcome sound = lookThrough(path); !sound)
+        return sound.problem();
+    opened.value()->readOnlyFor = ProblemKind::FileReadOnly;
+    if (!needsUpgrade(*opened.value()))
+        return opened;
+    Opened newer = StoreFile::Connection::open(path, Access::InMemory);
+    if (!newer)
+        return newer;
+    StoreFile::Connection& made = *newer.value();
+    if (const Outcome copied = opened.value()->copyInto(made); !copied)
+        return copied.problem();
+    made.schemaVersion = opened.value()->schemaVersion;
+    if (const Outcome migrated = migrate(made, newestSchemaVersion()); !migrated)
+        return migrated.problem();
+    made.isUpgraded = true;
+    made.readOnlyFor = ProblemKind::FileReadOnly;
+    return newer;
 }
 
 // Makes the empty file itself, so that a file that turned up in the meantime is never written over.
@@ -145,6 +180,20 @@ Outcome makeAs(const std::string& making, int version)
 
 } // namespace
 
+Outcome nameMade(const std::string& making, const std::string& path)
+{
+    std::error_code failed;
+    Outcome named = reserve(path);
+    if (named) {
+        std::filesystem::rename(making, path, failed); // over the empty one that was reserved
+        if (failed)
+            named = Problem{ProblemKind::CannotOpen, path + ": " + failed.message()};
+    }
+    if (!named)
+        std::filesystem::remove(making, failed);
+    return named;
+}
+
 Result<std::unique_ptr<StoreFile::Connection>> createFile(const std::string& path, int version)
 {
     std::error_code failed;
@@ -153,27 +202,23 @@ Result<std::unique_ptr<StoreFile::Connection>> createFile(const std::string& pat
     const std::string making = path + ".making-" + std::to_string(::getpid());
     if (const Outcome made = makeAs(making, version); !made)
         return made.problem();
-    Outcome named = reserve(path);
-    if (named) {
-        std::filesystem::rename(making, path, failed); // over the empty one that was reserved
-        if (failed)
-            named = Problem{ProblemKind::CannotOpen, path + ": " + failed.message()};
-    }
-    if (!named) {
-        std::filesystem::remove(making, failed);
+    if (const Outcome named = nameMade(making, path); !named)
         return named.problem();
-    }
     Opened opened = StoreFile::Connection::open(path, Access::Writing);
-    if (opened)
-        opened.value()->schemaVersion = version;
+    if (!opened)
+        return opened;
+    opened.value()->schemaVersion = version;
+    if (const Outcome known = checkLayout(*opened.value()); !known)
+        return known.problem();
     return opened;
 }
 
 Result<std::unique_ptr<StoreFile>> StoreFile::open(const std::string& path, OpenAs as, const Clock& clock,
                                                    LookedThrough when)
 {
-    Opened opened = as == OpenAs::New ? createFile(path, newestSchemaVersion())
-                                      : openExisting(path, clock.now().localDay(), when);
+    Opened opened = as == OpenAs::New      ? createFile(path, newestSchemaVersion())
+                    : as == OpenAs::ToLook ? openToLook(path)
+                                           : openExisting(path, clock.now().localDay(), when);
     if (!opened)
         return opened.problem();
     return std::unique_ptr<StoreFile>{new StoreFile(std::move(opened).value())};

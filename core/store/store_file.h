@@ -5,6 +5,7 @@
 #include "core/review/chain_state.h"
 #include "core/store/file_use.h"
 
+#include <cstdint>
 #include <memory>
 #include <optional>
 #include <string>
@@ -18,12 +19,32 @@ inline constexpr int kApplicationId = 0x52474244;
 enum class OpenAs {
     Existing, // must be there
     New,      // must not be there; refused with FileExists otherwise
+    ToLook,   // must be there; is only read, an older layout brought up to date in memory, and no copy made
 };
 
 // When a file that is there is looked through as a whole.
 enum class LookedThrough {
     First,  // before it is open
     Behind, // while it is already shown; nothing is written to it before it is known to be whole
+};
+
+// What of a table salvage did not carry over.
+struct NotCarried
+{
+    std::string table;
+    std::int64_t unread = 0;  // rows on pages that cannot be read, as far as that can be told
+    bool endUnread = false;   // and as many as there were behind the damage
+    std::int64_t refused = 0; // rows that are no facts of their table
+    std::int64_t lost = 0;    // rows of something that could not be carried over
+
+    bool isAnything() const { return unread > 0 || endUnread || refused > 0 || lost > 0; }
+};
+
+struct Salvaged
+{
+    int facts = 0; // carried over
+    std::vector<NotCarried> notCarried;
+    int dangling = 0; // of the facts carried over: those that name somebody or something that is not there
 };
 
 // Opens, checks, copies and upgrades one .rigband file. Never writes to a file that is damaged, foreign or
@@ -74,9 +95,8 @@ public:
     // Facts that name another one which is not in the file; only a salvaged file has any.
     Result<int> danglingReferences();
 
-    // Reads what can be read of a damaged file into a new one at `into`. The damaged file is only read. The
-    // value is the number of facts carried over.
-    static Result<int> salvage(const std::string& damaged, const std::string& into, const Clock& clock);
+    // Reads what can be read of a damaged file into a new one at `into`. The damaged file is only read.
+    static Result<Salvaged> salvage(const std::string& damaged, const std::string& into, const Clock& clock);
 
     struct Connection; // Qt Sql, known to core/store only
     Connection& connection();

@@ -42,8 +42,10 @@ Result<IdBytes> Writer::newId()
     if (!greatest)
         return greatest;
     IdBytes id = m_ids.next(m_now.utcSeconds * 1000);
-    if (id <= greatest.value())
+    if (id <= greatest.value() && millisecondsIn(greatest.value()) < kMostMilliseconds)
         id = m_ids.next(millisecondsIn(greatest.value()) + 1);
+    if (id <= greatest.value())
+        return Problem{ProblemKind::NoGreaterId, "after " + textOf(greatest.value())};
     m_connection.greatestId = id;
     return id;
 }

@@ -205,7 +205,12 @@ TEST_F(BadFile, SalvageCarriesOverAllOfASoundFile)
 {
     const std::string before = bytesOf(path());
     const std::string into = store.folder() / "saved.rigband";
-    const int carried = must(StoreFile::salvage(path(), into, store.clock()));
+    const Salvaged told = must(StoreFile::salvage(path(), into, store.clock()));
+    const int carried = told.facts;
+    for (const NotCarried& one : told.notCarried)
+        ADD_FAILURE() << one.table << ' ' << one.unread << ' ' << one.endUnread << ' ' << one.refused << ' '
+                      << one.lost;
+    EXPECT_EQ(told.dangling, 0);
     EXPECT_TRUE(before == bytesOf(path()));
     auto file = must(StoreFile::open(into, OpenAs::Existing, store.clock()));
     EXPECT_EQ(carried, factsIn(*file));

@@ -9,9 +9,11 @@
 #include <QProcess>
 #include <QStandardPaths>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
+#include <sys/stat.h>
 
 namespace rig::test {
 namespace {
@@ -65,8 +67,13 @@ TEST_F(File, TellsWhatIsInIt)
 TEST_F(File, OfAnOlderProgramIsSaidToBeNewNowAndItsCopyStandsBesideIt)
 {
     fs::copy_file(RIG_TEST_DATA "/released/v3.rigband", at("old.rigband"));
-    EXPECT_TRUE(run({"check", pathOf("old.rigband")}).err.contains("written by an older Rigband"));
-    EXPECT_EQ(run({"check", pathOf("old.rigband")}).err, "") << "it is new now";
+    const std::string before = textOf(at("old.rigband"));
+    const Answer look = run({"check", pathOf("old.rigband")});
+    EXPECT_TRUE(look.out.contains("of an older layout")) << look.out.toStdString() << look.err.toStdString();
+    EXPECT_EQ(textOf(at("old.rigband")), before);
+    EXPECT_TRUE(
+        run({"export", pathOf("old.rigband"), "--csv", pathOf("a")}).err.contains("written by an older"));
+    EXPECT_EQ(run({"export", pathOf("old.rigband"), "--csv", pathOf("b")}).err, "") << "it is new now";
 }
 
 TEST_F(File, SaysWhyItCannotBeOpened)
@@ -301,6 +308,54 @@ TEST_F(File, IsNotTouchedByWrongUse)
         EXPECT_TRUE(answer.err.contains("rigband-file check FILE")) << answer.err.toStdString();
     }
     EXPECT_EQ(run({"--help"}).status, 0);
+}
+
+TEST_F(File, IsNotTouchedByALook)
+{
+    const std::string before = textOf(store.path());
+    EXPECT_EQ(run({"check", file()}).status, 0);
+    EXPECT_EQ(textOf(store.path()), before);
+    EXPECT_EQ(std::ranges::distance(fs::directory_iterator{store.folder()}), 1) << "no copy either";
+}
+
+TEST_F(File, OfTheInventedHangarHoldsNothingThatALookFinds)
+{
+    const Answer made = run({"demo", pathOf("demo.rigband")});
+    ASSERT_EQ(made.status, 0) << made.err.toStdString();
+    EXPECT_EQ(std::ranges::distance(fs::directory_iterator{elsewhere.path()}), 1);
+    const Answer look = run({"check", pathOf("demo.rigband")});
+    EXPECT_EQ(look.status, 0) << look.err.toStdString();
+    EXPECT_EQ(look.err, "");
+    EXPECT_TRUE(look.out.contains("whole and readable")) << look.out.toStdString();
+}
+
+TEST_F(File, TakesNoTableFromAPipeOrADeviceAndNoneThatIsTooLarge)
+{
+    ASSERT_EQ(::mkfifo(at("pipe.csv").c_str(), 0600), 0);
+    write(at("large.csv"), "");
+    fs::resize_file(at("large.csv"), 200'000'000);
+    for (const QString& table : {pathOf("pipe.csv"), pathOf("large.csv"), QStringLiteral("/dev/zero")}) {
+        const Answer answer = run({"import", file(), "--csv", table});
+        EXPECT_EQ(answer.status, 1);
+        EXPECT_TRUE(answer.err.contains("larger than a table may be")) << answer.err.toStdString();
+    }
+    ASSERT_EQ(::mkfifo(at("pipe.rigband").c_str(), 0600), 0);
+    EXPECT_EQ(run({"check", pathOf("pipe.rigband")}).status, 1);
+    EXPECT_EQ(run({"salvage", pathOf("pipe.rigband"), pathOf("out.rigband")}).status, 1);
+}
+
+TEST_F(File, SaysThatADayIsStillToCome)
+{
+    for (const QStringList& days :
+         {QStringList{"report", "--from", "2099-01-01"}, QStringList{"report", "--to", "2099-01-01"},
+          QStringList{"record", "--day", "2099-01-01"}}) {
+        const Answer answer =
+            run(QStringList{days[0], file(), "--airframe", "QX-17", "--out", pathOf("x.pdf")} + days.mid(1));
+        EXPECT_EQ(answer.status, 2);
+        EXPECT_TRUE(answer.err.contains("still to come")) << answer.err.toStdString();
+    }
+    EXPECT_TRUE(run({"--version"}).out.startsWith("rigband-file "));
+    EXPECT_EQ(run({"--polish"}).status, 2);
 }
 
 } // namespace

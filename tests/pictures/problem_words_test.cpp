@@ -26,8 +26,15 @@ TEST_P(EveryProblem, SaysWhatIsWrongAndWhatToDoWithoutTechnicalWords)
 INSTANTIATE_TEST_SUITE_P(Problems, EveryProblem,
                          testing::Values(ProblemKind::NoSuchFile, ProblemKind::CannotOpen,
                                          ProblemKind::NotOurFile, ProblemKind::NewerFile,
-                                         ProblemKind::DamagedFile, ProblemKind::FileReadOnly,
-                                         ProblemKind::FolderReadOnly, ProblemKind::DiskFull,
-                                         ProblemKind::BusyElsewhere, ProblemKind::FactRefused,
-                                         ProblemKind::NotFound, ProblemKind::FileExists,
-                                         ProblemKind::Unexpected));
+                                         ProblemKind::DamagedFile, ProblemKind::WrongVersion, ProblemKind::NoGreaterId,
+                                         ProblemKind::FileReadOnly, ProblemKind::FolderReadOnly,
+                                         ProblemKind::DiskFull, ProblemKind::BusyElsewhere,
+                                         ProblemKind::FactRefused, ProblemKind::NotFound,
+                                         ProblemKind::FileExists, ProblemKind::Unexpected));
+
+TEST(ForeignLayout, NamesWhatDiffersFirst)
+{
+    const QString said = ProblemWords::sentence({ProblemKind::ForeignLayout, "spy"}, "hangar.rigband");
+    EXPECT_TRUE(said.contains("“spy”")) << said.toStdString();
+    EXPECT_FALSE(said.contains("%")) << said.toStdString();
+}

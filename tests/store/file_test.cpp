@@ -38,11 +38,21 @@ StoreFile::Connection& connectionOf(TempStore& store)
 // Each row that the other lacks.
 void join(TempStore& ours, const std::string& theirs)
 {
-    StoreFile::Connection& connection = connectionOf(ours);
-    must(connection.run("ATTACH ? AS theirs", {QString::fromStdString(theirs)}));
-    for (const FactTable& table : kFactTables)
-        must(
-            connection.run(QString("INSERT OR IGNORE INTO main.%1 SELECT * FROM theirs.%1").arg(table.name)));
+    const auto from = must(StoreFile::Connection::open(theirs, StoreFile::Connection::Access::Reading));
+    for (const FactTable& table : kFactTables) {
+        int columns = 0;
+        must(from->each(QString("SELECT name FROM pragma_table_info('%1')").arg(table.name), {},
+                        [&columns](Row&) { ++columns; }));
+        const QString marks = QStringList(columns, "?").join(",");
+        must(from->each(QString("SELECT * FROM %1").arg(table.name), {}, [&](Row& row) {
+            QVariantList values;
+            for (int i = 0; i < columns; ++i)
+                values.append(row.raw(i));
+            must(connectionOf(ours).run(
+                QString("INSERT OR IGNORE INTO %1 VALUES (%2)").arg(QLatin1String{table.name}, marks),
+                values));
+        }));
+    }
 }
 
 } // namespace
@@ -383,4 +393,21 @@ TEST(File, EveryKindHasItsWord)
     EXPECT_EQ(countOf(PlayFelt::None), 3);
     EXPECT_EQ(countOf(Verdict::Inside), 5);
     EXPECT_FALSE(kindFrom<Verdict>("safe"));
+}
+
+TEST(File, KeepsTheCopyOfTodayAlsoWhenTheClockWasOnceFarAhead)
+{
+    TempStore store;
+    const Hangar hangar{store.records()};
+    store.close();
+    const fs::path folder = copiesFolder(store.path());
+    fs::create_directory(folder);
+    for (int day = 10; day < 22; ++day)
+        fs::copy_file(store.path(), folder / ("hangar 2099-01-" + std::to_string(day) + ".rigband"));
+    const auto kept = keepTodaysCopy(store.path(), dayOf(2026, 5, 2), 1'000'000'000);
+    ASSERT_FALSE(kept);
+    EXPECT_EQ(kept.problem().kind, ProblemKind::CopyOfLaterDay);
+    EXPECT_EQ(kept.problem().detail, "hangar 2099-01-21.rigband");
+    EXPECT_TRUE(fs::exists(folder / "hangar 2026-05-02.rigband"));
+    EXPECT_EQ(namesIn(folder).size(), 13U) << "nothing of another day is taken away";
 }

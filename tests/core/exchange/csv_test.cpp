@@ -76,5 +76,41 @@ TEST(Csv, FindsLinesThatAreNotUtf8)
     EXPECT_EQ(linesNotUtf8(std::string_view{"a\0b", 3}), std::vector{1});
 }
 
+TEST(Csv, GuardsWhatASpreadsheetWouldTakeForAFormulaAndTakesTheGuardOffAgain)
+{
+    const std::pair<const char*, const char*> table[] = {
+        {"=1+1", "'=1+1"},
+        {"@sum", "'@sum"},
+        {"+49 170 555", "'+49 170 555"},
+        {"-loose", "'-loose"},
+        {"\tx", "'\tx"},
+        {"'=x", "''=x"},
+        {"''", "'''"},
+        {"'tis loose", "'tis loose"},
+        {"-0.05", "-0.05"},
+        {"+3", "+3"},
+        {"-1e-9", "-1e-9"},
+        {"a=b", "a=b"},
+        {"'", "'"},
+    };
+    for (const auto& [field, out] : table) {
+        const std::string line = csvLine({"first", field, "last"});
+        EXPECT_EQ(line, std::string{"first,"} + out + ",last\r\n");
+        EXPECT_EQ(csvRows(line, ',').front().fields[1], field);
+    }
+    EXPECT_EQ(csvRows(csvLine({"\r=x"}), ',').front().fields[0], "\r=x");
+}
+
+TEST(Csv, KeepsNoMoreFieldsOfARowThanAnyTableHas)
+{
+    EXPECT_TRUE(csvRows(std::string(1'000'000, ','), ',').empty()) << "a row with nothing in it";
+    const auto full = csvRows("a" + std::string(1'000'000, ',') + "\nb", ',');
+    ASSERT_EQ(full.size(), 2u);
+    EXPECT_EQ(full[0].fields.size(), kMostRowFields + 1);
+    EXPECT_TRUE(isTooLarge(std::string(kMostTableBytes + 1, 'a')));
+    EXPECT_TRUE(isTooLarge(std::string(2 * kMostTableLines + 1, '\n')));
+    EXPECT_FALSE(isTooLarge("a,b\r\n"));
+}
+
 } // namespace
 } // namespace rig

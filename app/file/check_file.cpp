@@ -1,0 +1,137 @@
+#include "app/file/open_file.h"
+#include "app/file/verbs.h"
+#include "app/photos/photo_faults.h"
+#include "app/wording/file_words.h"
+#include "core/store/copies.h"
+#include "core/store/inspection.h"
+#include "core/store/problems.h"
+
+#include <map>
+
+namespace rig::file {
+
+namespace {
+
+Result<AirframeTally> tallyOf(const Records& records, const Airframe& airframe)
+{
+    Problem problem;
+    std::vector<Coupling> couplings;
+    std::vector<RiggingRecord> riggings;
+    std::vector<KeptReading> readings;
+    const bool read = take(records.couplings(airframe.id), couplings, problem) &&
+                      take(records.riggingRecords(airframe.id), riggings, problem) &&
+                      take(records.readings(airframe.id), readings, problem);
+    if (!read)
+        return problem;
+    if (const auto learning = records.learning(airframe.id); !learning)
+        return learning.problem();
+    return AirframeTally{QString::fromStdString(airframe.registration), static_cast<int>(couplings.size()),
+                         static_cast<int>(riggings.size()), static_cast<int>(readings.size())};
+}
+
+Outcome tellContent(const Records& records)
+{
+    Problem problem;
+    std::vector<Airframe> airframes;
+    std::vector<Person> people;
+    std::vector<Gauge> gauges;
+    const bool read = take(records.airframes(), airframes, problem) &&
+                      take(records.persons(), people, problem) && take(records.gauges(), gauges, problem);
+    if (!read)
+        return problem;
+    say(FileWords::people(static_cast<int>(people.size()), static_cast<int>(gauges.size())));
+    if (airframes.empty())
+        say(FileWords::noAirframes());
+    for (const Airframe& airframe : airframes) {
+        const auto tally = tallyOf(records, airframe);
+        if (!tally)
+            return tally.problem();
+        say(FileWords::airframe(tally.value()));
+    }
+    return Done{};
+}
+
+QString toldOf(const Finding& finding)
+{
+    const QString table = QString::fromStdString(finding.table);
+    const QString about = QString::fromStdString(finding.about);
+    switch (finding.kind) {
+    case FindingKind::Unreadable:
+        return FileWords::unreadable(table, finding.rows, about);
+    case FindingKind::LostReference:
+        return FileWords::lostReference(table, finding.rows, about);
+    case FindingKind::NotTogether:
+        return FileWords::notTogether(table, finding.rows);
+    case FindingKind::LastId:
+        return FileWords::lastId(table);
+    case FindingKind::FutureId:
+        break;
+    }
+    return FileWords::futureId(table, finding.rows);
+}
+
+QString toldOf(PhotoFault fault, int photos)
+{
+    switch (fault) {
+    case PhotoFault::NoPicture:
+        return FileWords::noPicture(photos);
+    case PhotoFault::OtherSize:
+        return FileWords::otherSize(photos);
+    case PhotoFault::MoreThanPicture:
+        break;
+    }
+    return FileWords::moreThanPicture(photos);
+}
+
+// Every photo, also one that was withdrawn.
+Outcome findPhotoFaults(StoreFile& file, QStringList& found)
+{
+    std::map<PhotoFault, int> faults;
+    const Outcome read = eachPhoto(file.connection(), [&faults](const Photo& photo, const PhotoImage& image) {
+        if (const auto fault = faultOf(photo, image))
+            ++faults[*fault];
+    });
+    for (const auto& [fault, photos] : faults)
+        found.append(toldOf(fault, photos));
+    return read;
+}
+
+Result<QStringList> foundIn(OpenFile& open)
+{
+    QStringList found;
+    const auto findings = findingsIn(open.file->connection(), open.clock.now());
+    if (!findings)
+        return findings.problem();
+    for (const Finding& finding : findings.value())
+        found.append(toldOf(finding));
+    if (const Outcome read = findPhotoFaults(*open.file, found); !read)
+        return read.problem();
+    for (const auto& copy : copiesOfLaterDays(open.file->path(), open.clock.now().localDay()))
+        found.append(FileWords::copyOfLaterDay(QString::fromStdString(copy.filename().string())));
+    return found;
+}
+
+} // namespace
+
+int check(const QString& file)
+{
+    OpenFile open;
+    if (const Outcome opened = open.open(file, OpenAs::ToLook); !opened)
+        return couldNot(opened.problem(), file);
+    const auto found = foundIn(open);
+    if (!found)
+        return couldNot(found.problem(), file);
+    say(found.value().isEmpty() ? FileWords::isAFile(file) : FileWords::isAFileWithFindings(file));
+    if (open.file->isUpgraded())
+        say(FileWords::isOlder());
+    if (fileRefusesWriting(file.toStdString()) || folderRefusesWriting(file.toStdString()))
+        say(FileWords::readOnly());
+    const Outcome told = tellContent(*open.records);
+    for (const QString& sentence : found.value())
+        complain(sentence);
+    if (!told)
+        return couldNot(told.problem(), file);
+    return found.value().isEmpty() ? kDone : kFound;
+}
+
+} // namespace rig::file

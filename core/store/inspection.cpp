@@ -1,0 +1,311 @@
+#include "core/store/inspection.h"
+
+#include "core/airframe/airframe.h"
+#include "core/airframe/coupling.h"
+#include "core/airframe/gauge.h"
+#include "core/airframe/person.h"
+#include "core/airframe/surface.h"
+#include "core/baseline/admitted.h"
+#include "core/day_entry.h"
+#include "core/judgement/judgement.h"
+#include "core/lesson/lesson.h"
+#include "core/lesson/photo.h"
+#include "core/lesson/sign_off.h"
+#include "core/lesson/study.h"
+#include "core/rigging/event.h"
+#include "core/rigging/record_content.h"
+#include "core/store/cells.h"
+#include "core/store/connection.h"
+#include "core/store/tables.h"
+#include "core/store/values.h"
+
+#include <algorithm>
+#include <string_view>
+
+namespace rig {
+
+namespace {
+
+using TakeRow = std::function<void(const char* table, std::int64_t row, const std::string& why)>;
+
+// A row as one of the functions below hears it: what it is refused for, if for anything.
+template <typename Hear>
+Outcome eachRefused(StoreFile::Connection& file, const QString& columns, const char* table, const Hear& hear,
+                    const TakeRow& take)
+{
+    const QString sql = QStringLiteral("SELECT t.rowid, %1 FROM %2 t").arg(columns, QLatin1String{table});
+    return file.each(sql, {}, [&](const Row& row) {
+        Row cells = row; // so that one that is refused does not end the reading of the others
+        cells.skip(1);
+        hear(cells);
+        if (!cells.problem().empty())
+            take(table, row.raw(0).toLongLong(), cells.problem());
+    });
+}
+
+template <typename Fact> Outcome eachRefusedOf(StoreFile::Connection& file, const TakeRow& take)
+{
+    const FactShape& shape = factShape<Fact>();
+    const Outcome read = eachRefused(
+        file, columnsSql(shape, "t"), shape.table, [](Row& row) { factFrom<Fact>(row); }, take);
+    if (!read || !shape.children)
+        return read;
+    const ChildShape& children = *shape.children;
+    const auto hearChild = [&children](Row& row) {
+        RowCells cells{row, children.table};
+        cells.takeId(children.owner);
+        if (children.value.storage == Storage::Id)
+            cells.takeId(children.value);
+        else
+            cells.takeInteger(children.value);
+    };
+    const QString columns = QStringLiteral("t.%1, t.%2")
+                                .arg(QLatin1String{children.owner.name}, QLatin1String{children.value.name});
+    return eachRefused(file, columns, children.table, hearChild, take);
+}
+
+template <typename... Kinds>
+Outcome eachRefusedAmong(std::tuple<Kinds...>*, StoreFile::Connection& file, const TakeRow& take)
+{
+    Outcome read = Done{};
+    static_cast<void>(((read = eachRefusedOf<Kinds>(file, take), static_cast<bool>(read)) && ...));
+    return read;
+}
+
+template <typename... Kinds> std::vector<const FactShape*> shapesOf(std::tuple<Kinds...>*)
+{
+    return {&factShape<Kinds>()..., &factShape<Shown>(), &factShape<PhotoImage>()};
+}
+
+std::vector<const FactShape*> everyShape()
+{
+    return shapesOf(static_cast<Facts*>(nullptr));
+}
+
+// A column that names a fact of another table.
+struct Reference
+{
+    const char* table;
+    const char* column;
+    const char* named;
+    bool byRow = false; // names one version and not the thing
+};
+
+bool isVersioned(std::string_view table)
+{
+    const auto shapes = everyShape();
+    return std::ranges::any_of(
+        shapes, [table](const FactShape* shape) { return shape->hasVersions && shape->table == table; });
+}
+
+std::vector<Reference> everyReference()
+{
+    std::vector<Reference> references;
+    const auto append = [&references](const char* table, const ColumnInfo& column) {
+        if (column.refersTo)
+            references.push_back({table, column.name, column.refersTo});
+    };
+    for (const FactShape* shape : everyShape()) {
+        for (const ColumnInfo& column : shape->columns)
+            append(shape->table, column);
+        if (shape->owner) // named after the table of what it is attached to
+            references.push_back({shape->table, shape->owner, shape->owner});
+        if (shape->children) {
+            references.push_back({shape->children->table, shape->children->owner.name, shape->table, true});
+            append(shape->children->table, shape->children->value);
+        }
+    }
+    return references;
+}
+
+// Of what a column names, the airframe that it belongs to; empty for what belongs to none.
+QString airframeOf(const std::string_view named, const QString& id)
+{
+    const auto ask = [&id](const char* form) { return QString::fromLatin1(form).arg(id); };
+    if (named == "airframe")
+        return id;
+    if (named == "coupling")
+        return ask("(SELECT airframe FROM coupling WHERE subject = %1 LIMIT 1)");
+    if (named == "surface")
+        return ask("(SELECT airframe FROM surface WHERE subject = %1 LIMIT 1)");
+    if (named == "rigging_record")
+        return ask("(SELECT airframe FROM rigging_record WHERE id = %1)");
+    if (named == "lesson_round")
+        return ask("(SELECT airframe FROM lesson_round WHERE id = %1)");
+    if (named == "crossed_study")
+        return ask("(SELECT airframe FROM crossed_study WHERE id = %1)");
+    if (named == "reading")
+        return ask("(SELECT c.airframe FROM reading r JOIN coupling c ON c.subject = r.coupling "
+                   "WHERE r.id = %1 LIMIT 1)");
+    return {};
+}
+
+// Rows whose two columns name things of two airframes.
+QStringList pairsApart(const FactShape& shape)
+{
+    QStringList owners;
+    for (const ColumnInfo& column : shape.columns)
+        if (column.refersTo)
+            if (const QString owner = airframeOf(column.refersTo, QStringLiteral("t.") + column.name);
+                !owner.isEmpty())
+                owners.append(owner);
+    QStringList apart;
+    for (qsizetype i = 1; i < owners.size(); ++i)
+        apart.append(QStringLiteral("%1 <> %2").arg(owners.front(), owners[i]));
+    const std::string_view table = shape.table;
+    if (table == "reading")
+        apart << QStringLiteral("t.coupling <> (SELECT coupling FROM fitting WHERE id = t.fitting)")
+              << QStringLiteral("t.coupling <> (SELECT coupling FROM reading WHERE id = t.corrects)");
+    if (table == "question")
+        apart << QStringLiteral("t.coupling <> (SELECT coupling FROM reading WHERE id = t.reading)");
+    if (table == "practice_reading")
+        apart << QStringLiteral("t.coupling <> (SELECT coupling FROM study_place WHERE id = t.place)");
+    return apart;
+}
+
+Outcome count(StoreFile::Connection& file, const QString& sql, Finding finding, std::vector<Finding>& into,
+              const QVariantList& values = {})
+{
+    const auto rows = file.integer(sql, values);
+    if (!rows)
+        return rows.problem();
+    finding.rows = rows.value().value_or(0);
+    if (finding.rows > 0)
+        into.push_back(std::move(finding));
+    return Done{};
+}
+
+Outcome findApart(StoreFile::Connection& file, std::vector<Finding>& into)
+{
+    for (const FactShape* shape : everyShape())
+        if (const QStringList apart = pairsApart(*shape); !apart.isEmpty())
+            if (const Outcome done =
+                    count(file,
+                          QStringLiteral("SELECT count(*) FROM %1 t WHERE %2")
+                              .arg(QLatin1String{shape->table}, apart.join(QStringLiteral(" OR "))),
+                          {FindingKind::NotTogether, shape->table, 0, {}}, into);
+                !done)
+                return done;
+    return count(file,
+                 QStringLiteral("SELECT count(*) FROM baseline_reading t WHERE "
+                                "(SELECT fitting FROM baseline WHERE id = t.baseline) <> "
+                                "(SELECT fitting FROM reading WHERE id = t.reading)"),
+                 {FindingKind::NotTogether, "baseline_reading", 0, {}}, into);
+}
+
+Outcome findIds(StoreFile::Connection& file, Moment now, std::vector<Finding>& into)
+{
+    constexpr std::int64_t kDay = 24 * 3600;
+    const std::int64_t year2101 =
+        std::chrono::sys_seconds{Day{std::chrono::year{2101} / 1 / 1}}.time_since_epoch().count();
+    const std::int64_t last = std::min(now.utcSeconds + kDay, year2101) * 1000;
+    IdBytes from{}; // the least id of the millisecond after
+    for (std::size_t i = 0; i < 6; ++i)
+        from[i] = static_cast<std::uint8_t>((last + 1) >> (8 * (5 - i)));
+    IdBytes greatest{};
+    greatest.fill(0xff);
+    for (const FactTable& table : kFactTables) {
+        if (!table.isFact)
+            continue;
+        const QString sql =
+            QStringLiteral("SELECT count(*) FROM %1 WHERE id >= ?").arg(QLatin1String{table.name});
+        for (const auto& [kind, least] :
+             {std::pair{FindingKind::FutureId, from}, std::pair{FindingKind::LastId, greatest}})
+            if (const Outcome done = count(file, sql, {kind, table.name, 0, {}}, into, {valueOf(least)});
+                !done)
+                return done;
+    }
+    return Done{};
+}
+
+} // namespace
+
+Outcome eachUnreadableRow(StoreFile::Connection& file, const TakeRow& take)
+{
+    if (const Outcome read = eachRefusedAmong(static_cast<Facts*>(nullptr), file, take); !read)
+        return read;
+    if (const Outcome read = eachRefusedOf<Shown>(file, take); !read)
+        return read;
+    return eachRefusedOf<PhotoImage>(file, take);
+}
+
+Outcome eachPhoto(StoreFile::Connection& file,
+                  const std::function<void(const Photo& photo, const PhotoImage& image)>& take)
+{
+    const QString sql =
+        QStringLiteral("SELECT %1, %2 FROM photo t JOIN photo_image i ON i.photo = t.id")
+            .arg(columnsSql(factShape<Photo>(), "t"), columnsSql(factShape<PhotoImage>(), "i"));
+    return file.each(sql, {}, [&take](const Row& row) {
+        Row cells = row;
+        const auto photo = factFrom<Photo>(cells);
+        const auto image = factFrom<PhotoImage>(cells);
+        if (cells.problem().empty())
+            take(photo, image);
+    });
+}
+
+Result<std::vector<long long>> LostReference::rows() const
+{
+    // Of a thing with versions any one will do.
+    const QString sql =
+        QStringLiteral("SELECT rowid FROM %1 WHERE %2 IS NOT NULL AND %2 NOT IN (SELECT %3 FROM %4)")
+            .arg(QLatin1String{table}, QLatin1String{column},
+                 QLatin1String{!byRow && isVersioned(named) ? "subject" : "id"}, QLatin1String{named});
+    std::vector<long long> found;
+    const Outcome read = file.each(sql, {}, [&found](Row& row) { found.push_back(row.integer()); });
+    if (!read)
+        return read.problem();
+    return found;
+}
+
+Outcome eachLostReference(StoreFile::Connection& file,
+                          const std::function<Outcome(const LostReference&)>& take)
+{
+    for (const Reference& reference : everyReference())
+        if (const Outcome done =
+                take({file, reference.table, reference.column, reference.named, reference.byRow});
+            !done)
+            return done;
+    return Done{};
+}
+
+Result<std::vector<Finding>> lostReferences(StoreFile::Connection& file)
+{
+    std::vector<Finding> found;
+    const Outcome read = eachLostReference(file, [&found](const LostReference& lost) -> Outcome {
+        const auto rows = lost.rows();
+        if (!rows)
+            return rows.problem();
+        if (!rows.value().empty())
+            found.push_back({FindingKind::LostReference, lost.table,
+                             static_cast<std::int64_t>(rows.value().size()), lost.named});
+        return Done{};
+    });
+    if (!read)
+        return read.problem();
+    return found;
+}
+
+Result<std::vector<Finding>> findingsIn(StoreFile::Connection& file, Moment now)
+{
+    std::vector<Finding> found;
+    const Outcome read =
+        eachUnreadableRow(file, [&found](const char* table, std::int64_t, const std::string& why) {
+            if (found.empty() || found.back().table != table)
+                found.push_back({FindingKind::Unreadable, table, 0, why});
+            ++found.back().rows;
+        });
+    if (!read)
+        return read.problem();
+    const auto lost = lostReferences(file);
+    if (!lost)
+        return lost;
+    found.insert(found.end(), lost.value().begin(), lost.value().end());
+    if (const Outcome done = findApart(file, found); !done)
+        return done.problem();
+    if (const Outcome done = findIds(file, now, found); !done)
+        return done.problem();
+    return found;
+}
+
+} // namespace rig
