@@ -14,7 +14,7 @@ constexpr int kBaselines = 2000; // a row
 constexpr int kSeasons = 500;    // a column
 constexpr int kMostBaselines = 1'000'000;
 
-int explain()
+int explain(std::FILE* where)
 {
     std::fputs(
         "usage: rigband-bench calibration [BASELINES] | seasons [SEASONS] | compute | pictures | pages "
@@ -27,8 +27,8 @@ int explain()
         "  pictures     times of drawing long histories; fails when a pan frame takes too long\n"
         "  pages        times of keys, opening and pages on large files made for it; fails when one\n"
         "               takes too long (some minutes and a gigabyte of temporary space; --small: seconds)\n",
-        stderr);
-    return 2;
+        where);
+    return where == stdout ? 0 : 2;
 }
 
 std::optional<int> countIn(std::string_view text)
@@ -44,6 +44,12 @@ std::optional<int> countIn(std::string_view text)
 int main(int argc, char** argv)
 {
     const std::string_view what = argc > 1 ? argv[1] : "";
+    if (argc == 2 && (what == "--help" || what == "-h"))
+        return explain(stdout);
+    if (argc == 2 && what == "--version") {
+        std::puts("rigband-bench " RIGBAND_VERSION);
+        return 0;
+    }
     if (what == "compute" && argc == 2) {
         rig::bench::printTimes();
         return 0;
@@ -58,7 +64,7 @@ int main(int argc, char** argv)
         return rig::bench::printSeasons(*seasons) ? 0 : 1;
     const std::optional<int> baselines = argc == 3 ? countIn(argv[2]) : kBaselines;
     if (what != "calibration" || argc > 3 || !baselines)
-        return explain();
+        return explain(stderr);
     rig::bench::printCoverage(*baselines);
     rig::bench::printRunChart(*baselines);
     return 0;

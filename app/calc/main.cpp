@@ -4,8 +4,9 @@
 #include "app/calc/kinds.h"
 
 #include <algorithm>
+#include <array>
 #include <iostream>
-#include <sstream>
+#include <optional>
 #include <string>
 
 namespace {
@@ -29,6 +30,41 @@ std::string knownKinds()
     for (const Kind& kind : rig::calc::kinds())
         names += (names.empty() ? "" : ", ") + std::string{kind.name};
     return names;
+}
+
+constexpr std::size_t kMostBytes = 50'000'000;
+constexpr int kDeepest = 64; // lists and objects within one another; a case has five
+
+// Before it is parsed: the parser goes as deep as the text does, until its memory ends.
+bool isTooDeep(const std::string& text)
+{
+    int depth = 0;
+    bool inString = false;
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        const char c = text[at];
+        if (inString && c == '\\')
+            ++at;
+        else if (c == '"')
+            inString = !inString;
+        else if (!inString && (c == '[' || c == '{') && ++depth > kDeepest)
+            return true;
+        else if (!inString && (c == ']' || c == '}'))
+            --depth;
+    }
+    return false;
+}
+
+// Empty when there is more than may be read.
+std::optional<std::string> readAll(std::istream& in)
+{
+    std::string text;
+    std::array<char, 1 << 16> part{};
+    while (in.read(part.data(), part.size()) || in.gcount() > 0) {
+        text.append(part.data(), static_cast<std::size_t>(in.gcount()));
+        if (text.size() > kMostBytes)
+            return std::nullopt;
+    }
+    return text;
 }
 
 // A discarded value when the text is not JSON.
@@ -81,20 +117,35 @@ int run(const Kind& kind, const std::string& text)
 
 int answer(int argc, char** argv)
 {
-    if (argc != 2) {
-        complain("usage: rigband-calc WHAT < in.json > out.json; WHAT is one of: " + knownKinds());
+    const std::string usage =
+        "usage: rigband-calc WHAT < in.json > out.json; WHAT is one of: " + knownKinds();
+    const std::string what = argc == 2 ? argv[1] : "";
+    if (what == "--help" || what == "-h") {
+        std::cout << usage << '\n';
+        return kAnswered;
+    }
+    if (what == "--version") {
+        std::cout << "rigband-calc " RIGBAND_VERSION "\n";
+        return kAnswered;
+    }
+    if (what.empty() || what.starts_with('-')) {
+        complain(usage);
         return kWrongInput;
     }
-    const std::string what = argv[1];
     const auto kinds = rig::calc::kinds();
     const auto kind = std::ranges::find(kinds, what, &Kind::name);
     if (kind == kinds.end()) {
         complain("unknown kind '" + what + "'; known are: " + knownKinds());
         return kWrongInput;
     }
-    std::ostringstream text;
-    text << std::cin.rdbuf();
-    return run(*kind, text.str());
+    const std::optional<std::string> text = readAll(std::cin);
+    if (!text)
+        complain("the input is longer than " + std::to_string(kMostBytes) + " bytes");
+    else if (isTooDeep(*text))
+        complain("the input has more than " + std::to_string(kDeepest) + " lists within one another");
+    else
+        return run(*kind, *text);
+    return kWrongInput;
 }
 
 } // namespace

@@ -276,16 +276,22 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
 
 int main(int argc, char* argv[])
 {
+    const QString given = argc == 2 ? QString::fromLocal8Bit(argv[1]) : QString{};
+    if (given == "--help" || given == "-h" || given == "--version") {
+        QTextStream{stdout} << (given == "--version" ? "rigband-shots " RIGBAND_VERSION "\n"
+                                                     : "rigband-shots OUTDIR\n");
+        return 0;
+    }
+    if (given.isEmpty() || given.startsWith('-')) {
+        QTextStream{stderr} << "rigband-shots OUTDIR\n";
+        return 2;
+    }
     qputenv("QT_SCALE_FACTOR", "1");
     qputenv("QT_FONT_DPI", "96");
     rig::setUpSurroundings();
     QApplication application{argc, argv};
     rig::setUpApplication(application);
-    if (argc != 2) {
-        QTextStream{stderr} << "rigband-shots OUTDIR\n";
-        return 2;
-    }
-    const QDir folder{QString::fromLocal8Bit(argv[1])};
+    const QDir folder{given};
     if (!folder.mkpath(".")) {
         QTextStream{stderr} << "The folder " << folder.path() << " cannot be made.\n";
         return 1;

@@ -462,3 +462,18 @@ TEST_F(Calc, AsksForEverythingASeasonNeeds)
     EXPECT_EQ(answer.status, 2);
     EXPECT_TRUE(answer.complains("need one entry for each")) << answer.err;
 }
+
+TEST_F(Calc, ReadsNothingThatIsNestedWithoutEnd)
+{
+    const Answer answer = run("season", std::string(200'000, '[') + std::string(200'000, ']'));
+    EXPECT_EQ(answer.status, 2);
+    EXPECT_TRUE(answer.complains("lists within one another")) << answer.err;
+    EXPECT_EQ(run("season", R"({"cases": [{"id": "[[[[\"[", "input": {}}]})").status, 2);
+}
+
+TEST_F(Calc, TellsHowItIsUsedAndWhichOneItIs)
+{
+    EXPECT_EQ(run("--help", "").status, 0);
+    EXPECT_EQ(run("--version", "").out.substr(0, 13), "rigband-calc ");
+    EXPECT_EQ(run("--polish", "").status, 2);
+}
