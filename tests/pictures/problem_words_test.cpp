@@ -23,14 +23,13 @@ TEST_P(EveryProblem, SaysWhatIsWrongAndWhatToDoWithoutTechnicalWords)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Problems, EveryProblem,
-                         testing::Values(ProblemKind::NoSuchFile, ProblemKind::CannotOpen,
-                                         ProblemKind::NotOurFile, ProblemKind::NewerFile,
-                                         ProblemKind::DamagedFile, ProblemKind::WrongVersion, ProblemKind::NoGreaterId,
-                                         ProblemKind::FileReadOnly, ProblemKind::FolderReadOnly,
-                                         ProblemKind::DiskFull, ProblemKind::BusyElsewhere,
-                                         ProblemKind::FactRefused, ProblemKind::NotFound,
-                                         ProblemKind::FileExists, ProblemKind::Unexpected));
+INSTANTIATE_TEST_SUITE_P(
+    Problems, EveryProblem,
+    testing::Values(ProblemKind::NoSuchFile, ProblemKind::CannotOpen, ProblemKind::NotOurFile,
+                    ProblemKind::NewerFile, ProblemKind::DamagedFile, ProblemKind::WrongVersion,
+                    ProblemKind::NoGreaterId, ProblemKind::FileReadOnly, ProblemKind::FolderReadOnly,
+                    ProblemKind::DiskFull, ProblemKind::BusyElsewhere, ProblemKind::FactRefused,
+                    ProblemKind::NotFound, ProblemKind::FileExists, ProblemKind::Unexpected));
 
 TEST(ForeignLayout, NamesWhatDiffersFirst)
 {
