@@ -1,6 +1,7 @@
 #include "app/file/open_file.h"
 #include "app/file/verbs.h"
 #include "app/photos/photo_faults.h"
+#include "app/wording/chain_words.h"
 #include "app/wording/file_words.h"
 #include "core/store/copies.h"
 #include "core/store/inspection.h"
@@ -106,6 +107,12 @@ Result<QStringList> foundIn(OpenFile& open)
         found.append(toldOf(finding));
     if (const Outcome read = findPhotoFaults(*open.file, found); !read)
         return read.problem();
+    const auto chain = open.file->lookAtChain();
+    if (!chain)
+        return chain.problem();
+    if (chain.value().faults > 0)
+        found.append(ChainWords::faults(chain.value().faults));
+    found.append(ChainWords::all(chain.value()));
     for (const auto& copy : copiesOfLaterDays(open.file->path(), open.clock.now().localDay()))
         found.append(FileWords::copyOfLaterDay(QString::fromStdString(copy.filename().string())));
     return found;
@@ -127,6 +134,8 @@ int check(const QString& file)
     if (fileRefusesWriting(file.toStdString()) || folderRefusesWriting(file.toStdString()))
         say(FileWords::readOnly());
     const Outcome told = tellContent(*open.records);
+    if (const auto end = open.file->end())
+        say(ChainWords::file(end.value()));
     for (const QString& sentence : found.value())
         complain(sentence);
     if (!told)

@@ -23,7 +23,7 @@ namespace {
 
 // 1/96 inch, before the page is made smaller.
 constexpr double kCardPlanHigh = 250;
-constexpr double kCardStatesHigh = 222; // two beside each other, twice
+constexpr double kCardStatesHigh = 236; // two beside each other, twice
 constexpr double kCardStatesApart = 8;
 constexpr double kCardTitleScale = 0.64;
 constexpr std::array kCardStates{JointState::Locked, JointState::PartSeated, JointState::NotSecured,

@@ -71,11 +71,6 @@ QString FileWords::airframe(const AirframeTally& tally)
              Formats{}.count(tally.readings));
 }
 
-QString FileWords::cannotStand(const QString& what)
-{
-    return tr("This cannot stand in a file, and was not written by Rigband: %1.").arg(what);
-}
-
 QString FileWords::dangling(int facts)
 {
     if (facts == 1)

@@ -34,7 +34,6 @@ public:
     static QString people(int people, int gauges);
     static QString noAirframes();
     static QString airframe(const AirframeTally& tally);
-    static QString cannotStand(const QString& what); // a row as the file names it
     static QString dangling(int facts);
     static QString isAFileWithFindings(const QString& file);
     static QString isOlder();

@@ -8,6 +8,7 @@
 #include "core/baseline/admitted.h"
 #include "core/day_entry.h"
 #include "core/judgement/judgement.h"
+#include "core/lesson/learning_taken_back.h"
 #include "core/lesson/lesson.h"
 #include "core/lesson/photo.h"
 #include "core/lesson/sign_off.h"

@@ -29,6 +29,8 @@ constexpr std::array kKnown{
     "8f0bb476489c2e2a31acee8eb9dfd002b3d73b1fa9a5dfcc8a91ddb2ea65d1e1",
     "3c392771a7729d6b0cfcfad8b4f938ca2a4d2b7da12020a3b3425a2038efbd94",
     "6fa3fbdb1648e1c4769ee2f66c7facb2a4eb4ae7ae4c58727d21d60d85b5c475",
+    "b68934aa220614758279a2a7c0bee7f7abe2bfa44d11ff4cc417e80905f7592a",
+    "4dbc394e198a3d78db5bf2b5ca9d7c6bc93e3b1a1ee3620ec402c54b39ed38ef",
 };
 
 bool isOfAWord(char c)

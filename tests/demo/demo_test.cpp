@@ -503,8 +503,8 @@ TEST_F(Demo, JIverLearnedQx88UnderMOrenAndTheSignOffHasExpired)
 
 TEST_F(Demo, SaysWhereTheLeafGoesAsTheJointIsDrawn)
 {
-    for (const auto& [registration, facts] : facts)
-        for (const Coupling& one : facts.couplings) {
+    for (const auto& [registration, told] : facts)
+        for (const Coupling& one : told.couplings) {
             if (!isBallJoint(one.kind))
                 continue;
             CutawayJoint joint{one.layout, one.kind, {}, {}};
