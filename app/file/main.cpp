@@ -36,11 +36,12 @@ struct Given
     bool a5 = false;
     bool withoutAppendix = false;
     QStringList earlier; // ends on earlier prints
+    bool asFound = false;
 
     bool isPrinted() const
     {
         return !airframe.isEmpty() || !out.isEmpty() || !day.isEmpty() || !from.isEmpty() || !to.isEmpty() ||
-               !gauge.isEmpty() || letter || a5 || withoutAppendix || !earlier.isEmpty();
+               !gauge.isEmpty() || letter || a5 || withoutAppendix || !earlier.isEmpty() || asFound;
     }
     bool hasThings() const
     {
@@ -56,7 +57,12 @@ struct Given
     bool isImported() const { return named.size() == 1 && hasTables() && !isPrinted(); }
     bool hasPages() const
     {
-        return named.size() == 1 && !hasTables() && !airframe.isEmpty() && !out.isEmpty();
+        return named.size() == 1 && !hasTables() && !airframe.isEmpty() && !out.isEmpty() && !asFound;
+    }
+    bool isJoined() const
+    {
+        return named.size() == 2 && !hasTables() && !out.isEmpty() && airframe.isEmpty() && isOfADay() &&
+               day.isEmpty() && from.isEmpty() && to.isEmpty() && !letter && !withoutAppendix;
     }
     bool isOfADay() const { return gauge.isEmpty() && !a5; }
     bool hasRecord() const
@@ -95,10 +101,11 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption a5{"a5"};
     const QCommandLineOption withoutAppendix{"without-appendix"};
     const QCommandLineOption earlier{"earlier", {}, "ends"};
+    const QCommandLineOption asFound{"as-found"};
     const QList<QCommandLineOption> withValue{csv, couplings, people, gauges, events, jointPlay, airframe,
                                               day, from,      to,     out,    gauge,  earlier};
     parser.addOptions(withValue);
-    parser.addOptions({letter, a5, withoutAppendix});
+    parser.addOptions({letter, a5, withoutAppendix, asFound});
     if (!parser.parse(arguments))
         return std::nullopt;
     for (const QCommandLineOption& option : withValue)
@@ -117,7 +124,8 @@ std::optional<Given> givenOn(const QStringList& arguments)
                  parser.isSet(letter),
                  parser.isSet(a5),
                  parser.isSet(withoutAppendix),
-                 parser.value(earlier).split(',', Qt::SkipEmptyParts)};
+                 parser.value(earlier).split(',', Qt::SkipEmptyParts),
+                 parser.isSet(asFound)};
 }
 
 int run(const QString& verb, const Given& given)
@@ -142,8 +150,10 @@ int run(const QString& verb, const Given& given)
         return printSheet({given.named[0], given.airframe, given.gauge, given.out, given.letter, given.a5});
     if (verb == "card" && given.hasCard())
         return printCard({given.named[0], given.airframe, given.out});
+    if (verb == "join" && given.isJoined())
+        return joinFiles({given.named[0], given.named[1], given.out, given.asFound});
     const QStringList known{"demo",   "check",  "salvage", "export", "import",
-                            "record", "report", "sheet",   "card"};
+                            "record", "report", "sheet",   "card",   "join"};
     if (!known.contains(verb))
         complain(rig::FileWords::unknownVerb(verb));
     return badUse();

@@ -26,6 +26,16 @@ int writeDemo(const QString& into);
 int exportTables(const QString& file, const QString& folder);
 int salvage(const QString& damaged, const QString& into);
 
+// Two files that are to be joined into a new one.
+struct JoinWanted
+{
+    QString ours;
+    QString theirs;
+    QString out;
+    bool asFound = false; // also where a file does not stand as it was saved
+};
+int joinFiles(const JoinWanted& wanted);
+
 // Tables that are to come into a file; empty where there is none.
 struct TablesWanted
 {

@@ -31,6 +31,10 @@ QString FileWords::usage()
         "  rigband-file card FILE --airframe REG --out X.pdf\n"
         "                                                a card to fold once: where the couplings are, what\n"
         "                                                locked looks like, whom to call; A5, both sides\n"
+        "  rigband-file join FILE OTHER --out NEW.rigband [--as-found]\n"
+        "                                                the facts of two files, such as two laptops hold,\n"
+        "                                                in a new one; where another program has changed\n"
+        "                                                one of them, it is joined only with --as-found\n"
         "  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file\n"
         "Nothing that is there already is ever written over.");
 }

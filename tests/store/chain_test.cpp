@@ -3,7 +3,7 @@
 #include "core/store/connection.h"
 #include "core/store/tables.h"
 #include "core/store/values.h"
-#include "tests/support/hangar.h"
+#include "tests/support/laptop.h"
 
 #include <QProcess>
 
@@ -31,17 +31,9 @@ protected:
                                         shown));
     }
     StoreFile::Connection& file() { return store.file().connection(); }
-    // With the triggers of a table out of the way while it is done.
     void byHand(const QString& table, const QString& sql, const QVariantList& values = {})
     {
-        QStringList triggers;
-        must(file().each("SELECT sql FROM sqlite_schema WHERE type = 'trigger' AND tbl_name = ?", {table},
-                         [&triggers](Row& row) { triggers << QString::fromStdString(row.text()); }));
-        for (const char* each : {"update", "delete"})
-            must(file().run(QString("DROP TRIGGER %1_no_%2").arg(table, each)));
-        must(file().run(sql, values));
-        for (const QString& trigger : triggers)
-            must(file().run(trigger));
+        test::byHand(file(), table, sql, values);
     }
     ChainState look() { return must(store.file().lookAtChain()); }
     std::int64_t facts()
@@ -60,17 +52,6 @@ protected:
         EXPECT_EQ(found.told.front().table, table);
     }
 };
-
-void joinAll(StoreFile::Connection& into, const std::string& theirs)
-{
-    must(into.run("ATTACH ? AS theirs", {QString::fromStdString(theirs)}));
-    for (const FactTable& table : kFactTables)
-        must(into.run(QString("INSERT OR IGNORE INTO main.%1 SELECT * FROM theirs.%1").arg(table.name)));
-    must(into.run("INSERT OR IGNORE INTO main.origin SELECT * FROM theirs.origin"));
-    must(into.run("INSERT INTO main.link SELECT * FROM theirs.link AS l WHERE NOT EXISTS "
-                  "(SELECT 1 FROM main.link AS m WHERE m.sequence = l.sequence AND m.hash = l.hash)"));
-    must(into.run("DETACH theirs"));
-}
 
 } // namespace
 
@@ -222,7 +203,7 @@ TEST_F(ChainTest, HoldsWhenCopiesThatWereWrittenApartAreJoined)
         Records records{*other, ids, store.clock()};
         must(records.add(hangar.reading(between(600, 650), store.clock().now()), std::nullopt));
     }
-    joinAll(file(), theirs);
+    must(takeIn(store.file(), *must(OtherFile::read(theirs, store.path()))));
     store.close();
     store.reopen();
     EXPECT_EQ(look().faults, 0);

@@ -38,21 +38,8 @@ StoreFile::Connection& connectionOf(TempStore& store)
 // Each row that the other lacks.
 void join(TempStore& ours, const std::string& theirs)
 {
-    const auto from = must(StoreFile::Connection::open(theirs, StoreFile::Connection::Access::Reading));
-    for (const FactTable& table : kFactTables) {
-        int columns = 0;
-        must(from->each(QString("SELECT name FROM pragma_table_info('%1')").arg(table.name), {},
-                        [&columns](Row&) { ++columns; }));
-        const QString marks = QStringList(columns, "?").join(",");
-        must(from->each(QString("SELECT * FROM %1").arg(table.name), {}, [&](Row& row) {
-            QVariantList values;
-            for (int i = 0; i < columns; ++i)
-                values.append(row.raw(i));
-            must(connectionOf(ours).run(
-                QString("INSERT OR IGNORE INTO %1 VALUES (%2)").arg(QLatin1String{table.name}, marks),
-                values));
-        }));
-    }
+    const auto other = must(OtherFile::read(theirs, ours.path()));
+    must(takeIn(ours.file(), *other));
 }
 
 } // namespace

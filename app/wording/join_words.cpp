@@ -1,0 +1,129 @@
+#include "app/wording/join_words.h"
+
+#include "app/wording/formats.h"
+#include "core/clock.h"
+
+#include <map>
+
+namespace rig {
+
+namespace {
+
+QString number(std::int64_t facts)
+{
+    return Formats{}.count(static_cast<int>(facts));
+}
+
+QString saysOf(const FaultyFact& fact)
+{
+    QStringList parts;
+    for (const auto& [column, value] : fact.says)
+        parts << JoinWords::tr("%1 %2", "the name of a column and what stands in it")
+                     .arg(QString::fromStdString(column), QString::fromStdString(value));
+    return parts.join(JoinWords::tr(", ", "between what a fact says"));
+}
+
+QString found(const QString& file, const FaultyFact& fact)
+{
+    const QString what = JoinWords::fact(fact);
+    switch (fact.fault) {
+    case ChainFault::Changed:
+        return JoinWords::tr("%1: this stands otherwise than it was saved: %2.").arg(file, what);
+    case ChainFault::Missing:
+        return JoinWords::tr("%1: this was saved and is gone: %2.").arg(file, what);
+    case ChainFault::Inserted:
+        return JoinWords::tr("%1: this was put in by another program: %2.").arg(file, what);
+    case ChainFault::Torn:
+        break;
+    }
+    return JoinWords::tr("%1: what was saved just before this is gone or moved: %2.").arg(file, what);
+}
+
+} // namespace
+
+QString JoinWords::kind(const std::string& table)
+{
+    const std::map<std::string, QString> kinds{
+        {"person", tr("People")},
+        {"airframe", tr("Airframes")},
+        {"gauge", tr("Leaf sets and gauges")},
+        {"gauge_check", tr("Checks of gauges")},
+        {"coupling", tr("Couplings")},
+        {"fitting", tr("Fittings")},
+        {"event", tr("Events")},
+        {"rigging_record", tr("Rigging records")},
+        {"answer", tr("Looks and pulls")},
+        {"reading", tr("Readings")},
+        {"exclusion", tr("Readings struck or left out")},
+        {"baseline", tr("Frozen baselines")},
+        {"closing", tr("Closings of records")},
+        {"surface", tr("Control surfaces")},
+        {"question", tr("Questions")},
+        {"resolution", tr("Answers to questions")},
+        {"photo", tr("Photos")},
+    };
+    const auto known = kinds.find(table);
+    return known == kinds.end() ? tr("Other facts") : known->second;
+}
+
+QString JoinWords::fact(const FaultyFact& fact)
+{
+    QStringList parts{kind(fact.table)};
+    for (const std::string& part : {fact.registration, fact.coupling})
+        if (!part.empty())
+            parts << QString::fromStdString(part);
+    const QString day = Formats{}.day(Moment{fact.savedMilliseconds / 1000, 0}.localDay());
+    parts << (fact.savedBy.empty()
+                  ? tr("saved on %1").arg(day)
+                  : tr("saved on %1 by %2").arg(day, QString::fromStdString(fact.savedBy)));
+    return parts.join(tr(", ", "between what is said of a fact"));
+}
+
+QStringList JoinWords::findings(const QString& file, const ChainState& chain)
+{
+    QStringList lines;
+    for (const FaultyFact& fact : chain.told)
+        lines << found(file, fact);
+    if (const auto more = chain.faults - static_cast<std::int64_t>(chain.told.size()); more > 0)
+        lines << tr("%1: %2 more are not listed.").arg(file, number(more));
+    return lines;
+}
+
+QString JoinWords::lookFirst()
+{
+    return tr("Nothing was joined. Look at these facts, compare them with the copies beside the file and with "
+              "prints, and ask who changed them. To join the files as they were found, add --as-found.");
+}
+
+QString JoinWords::leftOut(const FaultyFact& fact)
+{
+    return tr("Changed by another program in one of the files, and taken as the other has it: %1. It said: "
+              "%2.")
+        .arg(JoinWords::fact(fact), saysOf(fact));
+}
+
+QString JoinWords::undecided(const FaultyFact& ours, const FaultyFact& theirs)
+{
+    return tr("The files say different things of one fact, and nothing tells which was saved: %1. The first "
+              "says: %2. The other says: %3.")
+        .arg(fact(ours), saysOf(ours), saysOf(theirs));
+}
+
+QString JoinWords::nothingJoined()
+{
+    return tr("Nothing was joined. Find out which of these is right, from the copies beside the files and from "
+              "prints, and join the copy that has it.");
+}
+
+QString JoinWords::onlyIn(const QString& file, std::int64_t facts)
+{
+    return tr("Facts that stand in %1 alone: %2.").arg(file, number(facts));
+}
+
+QString JoinWords::joined(const QString& out, const JoinTally& tally)
+{
+    return tr("Written to %1: %2 facts, end %3.")
+        .arg(out, number(tally.all), QString::fromStdString(shortForm(tally.end.hash)));
+}
+
+} // namespace rig

@@ -1,0 +1,310 @@
+#include "core/store/join.h"
+
+#include "core/store/chain.h"
+#include "core/store/chain_look.h"
+#include "core/store/create_file.h"
+#include "core/store/every_shape.h"
+#include "core/store/faulty_fact.h"
+#include "core/store/link_holds.h"
+#include "core/store/migrations.h"
+#include "core/store/tables.h"
+#include "core/store/unlocked_table.h"
+#include "core/store/values.h"
+
+#include <QStringList>
+
+#include <filesystem>
+#include <numeric>
+#include <unistd.h>
+
+namespace rig {
+
+namespace {
+
+// The other file as `theirs` in statements of this connection, and no check of references: a salvaged file
+// has facts that name lost ones, and they are kept too.
+class Attached
+{
+public:
+    Attached(StoreFile::Connection& connection, const std::string& theirs)
+        : m_connection{connection}, m_outcome{connection.run(QStringLiteral("ATTACH ? AS theirs"),
+                                                             {valueOf(theirs)})}
+    {
+        if (m_outcome)
+            m_outcome = connection.run(QStringLiteral("PRAGMA foreign_keys = OFF"));
+    }
+    ~Attached()
+    {
+        for (const char* undo : {"PRAGMA foreign_keys = ON", "DETACH theirs"})
+            static_cast<void>(m_connection.run(QString::fromLatin1(undo)));
+    }
+    Attached(const Attached&) = delete;
+    Attached& operator=(const Attached&) = delete;
+
+    const Outcome& outcome() const { return m_outcome; }
+
+private:
+    StoreFile::Connection& m_connection;
+    Outcome m_outcome;
+};
+
+Result<QStringList> columnsIn(StoreFile::Connection& connection, std::string_view table)
+{
+    QStringList columns;
+    const Outcome read =
+        connection.each(QStringLiteral("SELECT name FROM pragma_table_info(?, 'main')"), {valueOf(table)},
+                        [&columns](Row& row) { columns.append(QString::fromStdString(row.text())); });
+    if (!read)
+        return read.problem();
+    return columns;
+}
+
+// In one transaction of `into`, to which the other file is attached.
+class Union
+{
+public:
+    Union(StoreFile::Connection& into, StoreFile::Connection& theirs) : m_into{into}, m_theirs{theirs} {}
+
+    Result<Joined> made()
+    {
+        for (const auto step : {&Union::settleDifferences, &Union::takeFacts, &Union::takeChain})
+            if (const Outcome done = (this->*step)(); !done)
+                return done.problem();
+        return m_joined;
+    }
+
+private:
+    Outcome settleDifferences()
+    {
+        for (const FactTable& table : kFactTables)
+            if (table.isFact)
+                if (const Outcome settled = settleDifferencesIn(table.name); !settled)
+                    return settled;
+        return settleDifferencesIn("origin");
+    }
+
+    Outcome settleDifferencesIn(std::string_view table)
+    {
+        const auto ids = differingIn(table);
+        if (!ids)
+            return ids.problem();
+        for (const IdBytes& id : ids.value())
+            if (const Outcome settled = settle(table, id); !settled)
+                return settled;
+        return Done{};
+    }
+
+    // Of the rows with one id those of which the two files say different things: in the row itself, or in
+    // what belongs to it.
+    Result<std::vector<IdBytes>> differingIn(std::string_view table)
+    {
+        const auto columns = columnsIn(m_into, table);
+        if (!columns)
+            return columns.problem();
+        QStringList unlike;
+        for (const QString& column : columns.value())
+            unlike.append(QStringLiteral("m.%1 IS NOT t.%1").arg(column));
+        const QString name = valueOf(table).toString();
+        QString sql = QStringLiteral("SELECT m.id FROM main.%1 m JOIN theirs.%1 t ON t.id = m.id WHERE %2")
+                          .arg(name, unlike.join(QStringLiteral(" OR ")));
+        constexpr const char* kUnlike =
+            " UNION SELECT %2 FROM (SELECT %3 FROM %4.%1 EXCEPT SELECT %3 FROM %5.%1) WHERE "
+            "%2 IN (SELECT id FROM main.%6) AND %2 IN (SELECT id FROM theirs.%6)";
+        for (const BelongingTable& belonging : tablesBelongingTo(table)) {
+            const auto of = columnsIn(m_into, belonging.table);
+            if (!of)
+                return of.problem();
+            for (const auto& [one, other] : {std::pair{"main", "theirs"}, std::pair{"theirs", "main"}})
+                sql += QString::fromLatin1(kUnlike).arg(
+                    valueOf(belonging.table).toString(), valueOf(belonging.owner).toString(),
+                    of.value().join(u','), QString::fromLatin1(one), QString::fromLatin1(other), name);
+        }
+        std::vector<IdBytes> ids;
+        const Outcome read = m_into.each(sql, {}, [&ids](Row& row) {
+            if (const auto id = row.bytes())
+                ids.push_back(*id);
+        });
+        if (!read)
+            return read.problem();
+        return ids;
+    }
+
+    Outcome settle(std::string_view table, const IdBytes& id)
+    {
+        const char* const named = table == "origin" ? "origin" : "fact";
+        const auto ours = aLinkHolds(m_into, named, id);
+        const auto others = aLinkHolds(m_theirs, named, id);
+        if (!ours || !others)
+            return (ours ? others : ours).problem();
+        const auto tell = [&](StoreFile::Connection& file) {
+            return tellOf(file, ChainFault::Changed, std::string{table}, id);
+        };
+        if (ours.value() == others.value())
+            m_joined.undecided.emplace_back(tell(m_into), tell(m_theirs));
+        else
+            m_joined.leftOut.push_back(tell(ours.value() ? m_theirs : m_into));
+        return others.value() && !ours.value() ? makeRoom(table, id) : Done{};
+    }
+
+    // The row that was changed by hand goes; the one that was saved comes with all others that lack.
+    Outcome makeRoom(std::string_view table, const IdBytes& id)
+    {
+        for (const BelongingTable& belonging : tablesBelongingTo(table))
+            if (const Outcome gone = removeRows(m_into, belonging.table, belonging.owner, id); !gone)
+                return gone;
+        return removeRows(m_into, table, "id", id);
+    }
+
+    Outcome takeFacts()
+    {
+        for (const FactTable& table : kFactTables)
+            if (table.isFact)
+                if (const Outcome taken = takeFrom(table.name); !taken)
+                    return taken;
+        return Done{};
+    }
+
+    Outcome takeFrom(const char* table)
+    {
+        const QString name = QString::fromLatin1(table);
+        const auto count = [this](const QString& sql) { return m_into.integer(sql); };
+        const auto theirs = count(QStringLiteral("SELECT count(*) FROM theirs.%1").arg(name));
+        const auto came = count(QStringLiteral("SELECT count(*) FROM theirs.%1 WHERE id NOT IN "
+                                               "(SELECT id FROM main.%1)")
+                                    .arg(name));
+        // What belongs to a fact first, while it still shows which facts come.
+        for (const BelongingTable& belonging : tablesBelongingTo(table))
+            if (const Outcome taken =
+                    takeRows(belonging.table, QStringLiteral("%1 NOT IN (SELECT id FROM main.%2)")
+                                                  .arg(valueOf(belonging.owner).toString(), name));
+                !taken)
+                return taken;
+        if (const Outcome taken =
+                takeRows(table, QStringLiteral("id NOT IN (SELECT id FROM main.%1) ORDER BY id").arg(name));
+            !taken)
+            return taken;
+        const auto all = count(QStringLiteral("SELECT count(*) FROM main.%1").arg(name));
+        if (!theirs || !came || !all)
+            return (!theirs ? theirs : !came ? came : all).problem();
+        m_joined.all += all.value().value_or(0);
+        m_joined.onlyOurs += all.value().value_or(0) - theirs.value().value_or(0);
+        if (const std::int64_t facts = came.value().value_or(0); facts > 0)
+            m_joined.came.push_back({table, facts});
+        return Done{};
+    }
+
+    Outcome takeRows(std::string_view table, const QString& which)
+    {
+        const auto columns = columnsIn(m_into, table);
+        if (!columns)
+            return columns.problem();
+        return m_into.run(QStringLiteral("INSERT INTO main.%1 (%2) SELECT %2 FROM theirs.%1 AS t WHERE %3")
+                              .arg(valueOf(table).toString(), columns.value().join(u','), which));
+    }
+
+    // A tie that no link stands on tells nothing.
+    Outcome takeChain()
+    {
+        struct Part
+        {
+            const char* table;
+            const char* which;
+        };
+        constexpr Part kParts[] = {
+            {"origin", "id NOT IN (SELECT id FROM main.origin)"},
+            {"link", "NOT EXISTS (SELECT 1 FROM main.link AS m WHERE m.sequence = t.sequence AND m.hash = "
+                     "t.hash AND m.origin = t.origin AND m.kind = t.kind AND m.fact = t.fact AND m.before = "
+                     "t.before) ORDER BY sequence, hash"},
+            {"tie", "before IN (SELECT before FROM theirs.link) AND NOT EXISTS (SELECT 1 FROM main.tie AS m "
+                    "WHERE m.before = t.before AND m.hash = t.hash AND m.sequence = t.sequence)"},
+        };
+        for (const Part& part : kParts)
+            if (const Outcome taken = takeRows(part.table, QString::fromLatin1(part.which)); !taken)
+                return taken;
+        return Done{};
+    }
+
+    StoreFile::Connection& m_into;
+    StoreFile::Connection& m_theirs;
+    Joined m_joined;
+};
+
+Result<Joined> unite(StoreFile::Connection& into, OtherFile& theirs)
+{
+    const Attached attached{into, theirs.connection().path};
+    if (!attached.outcome())
+        return attached.outcome().problem();
+    Transaction transaction{into};
+    if (!transaction.begun())
+        return transaction.begun().problem();
+    Result<Joined> made = Union{into, theirs.connection()}.made();
+    if (!made)
+        return made;
+    Joined joined = std::move(made).value();
+    if (!joined.undecided.empty())
+        return joined;
+    const Result<FileEnd> end = endOf(into);
+    if (!end)
+        return end.problem();
+    joined.end = end.value();
+    if (const Outcome committed = transaction.commit(); !committed)
+        return committed.problem();
+    // Tips and facts that are held are those of before.
+    if (into.chain)
+        into.chain->forget();
+    into.saved.loseTrack();
+    return joined;
+}
+
+Result<Joined> uniteIn(const std::string& path, OtherFile& ours, OtherFile& theirs)
+{
+    const auto made = createFile(path, newestSchemaVersion());
+    if (!made)
+        return made.problem();
+    if (const auto first = unite(*made.value(), ours); !first)
+        return first;
+    return unite(*made.value(), theirs);
+}
+
+Outcome rename(const std::string& from, const std::string& to)
+{
+    std::error_code failed;
+    std::filesystem::rename(from, to, failed);
+    if (failed)
+        return Problem{ProblemKind::CannotOpen, to + ": " + failed.message()};
+    return Done{};
+}
+
+} // namespace
+
+std::int64_t Joined::onlyTheirs() const
+{
+    return std::accumulate(came.begin(), came.end(), std::int64_t{0},
+                           [](std::int64_t sum, const FactCount& count) { return sum + count.facts; });
+}
+
+Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out)
+{
+    std::error_code ignored;
+    if (std::filesystem::exists(std::filesystem::symlink_status(out, ignored)))
+        return Problem{ProblemKind::FileExists, out};
+    const std::string making = out + ".joining-" + std::to_string(::getpid());
+    std::filesystem::remove(making, ignored); // left behind by another one of that number
+    Result<Joined> joined = uniteIn(making, ours, theirs);
+    if (joined && joined.value().undecided.empty()) {
+        // An empty one keeps the name, so that a file that turned up meanwhile is never written over.
+        const auto reserved = createFile(out, newestSchemaVersion());
+        const Outcome named = reserved ? rename(making, out) : Outcome{reserved.problem()};
+        if (!named)
+            joined = named.problem();
+    }
+    std::filesystem::remove(making, ignored);
+    return joined;
+}
+
+Result<Joined> takeIn(StoreFile& ours, OtherFile& theirs)
+{
+    return unite(ours.connection(), theirs);
+}
+
+} // namespace rig

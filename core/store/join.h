@@ -1,0 +1,44 @@
+#pragma once
+
+#include "core/review/chain_state.h"
+#include "core/store/other_file.h"
+
+#include <cstdint>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace rig {
+
+// So many facts of one kind.
+struct FactCount
+{
+    std::string table; // a name of core/store/tables.h
+    std::int64_t facts = 0;
+};
+
+// What came of it. “Ours” is the first of two files, or the one that takes the other in.
+struct Joined
+{
+    FileEnd end;
+    std::vector<FactCount> came;     // what theirs alone had, in the order of the tables
+    std::int64_t onlyOurs = 0;       // facts that theirs lacks
+    std::int64_t all = 0;            // facts there are now
+    std::vector<FaultyFact> leftOut; // changed by hand in one of them: as they stood there
+    // Of one id, ours and theirs, and nothing tells which was saved: nothing was joined then.
+    std::vector<std::pair<FaultyFact, FaultyFact>> undecided;
+
+    std::int64_t onlyTheirs() const;
+};
+
+// The union of the facts of two files, of what belongs to them, and of their chains, see docs/store.md, “Two
+// copies of a file”. Neither order nor repetition matters. Of two rows with one id that say different things
+// the one is taken that a link of its own file confirms; where neither is, or both are, nothing is joined.
+
+// Into a new file at `out`, which stands there once it is whole. FileExists when something stands there.
+Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out);
+
+// Into a file that is open, in one transaction; what is held of its facts is then read anew.
+Result<Joined> takeIn(StoreFile& ours, OtherFile& theirs);
+
+} // namespace rig

@@ -1,0 +1,74 @@
+#include "core/store/other_file.h"
+
+#include "core/store/chain_look.h"
+#include "core/store/file_header.h"
+#include "core/store/migrations.h"
+#include "core/store/raw_file.h"
+
+#include <filesystem>
+#include <unistd.h>
+
+namespace rig {
+
+namespace {
+
+std::string freeNameBeside(const std::string& path)
+{
+    const std::string name = path + ".reading-" + std::to_string(::getpid()) + '-';
+    std::error_code ignored;
+    int number = 1;
+    while (std::filesystem::exists(name + std::to_string(number), ignored))
+        ++number;
+    return name + std::to_string(number);
+}
+
+} // namespace
+
+Result<std::unique_ptr<OtherFile>> OtherFile::read(const std::string& path, const std::string& beside)
+{
+    const Result<FileHeader> header = readHeader(path);
+    if (!header)
+        return header.problem();
+    if (const Outcome known = checkHeader(header.value()); !known)
+        return known.problem();
+    if (const Outcome whole = lookThrough(path); !whole)
+        return whole.problem();
+    std::unique_ptr<OtherFile> file{new OtherFile{path, freeNameBeside(beside)}};
+    if (const Outcome copied = copyPages(path, file->m_copy, {}); !copied)
+        return copied.problem();
+    if (const Outcome opened = file->open(); !opened)
+        return opened.problem();
+    return file;
+}
+
+Outcome OtherFile::open()
+{
+    auto opened = StoreFile::Connection::open(m_copy, StoreFile::Connection::Access::Writing);
+    if (!opened)
+        return opened.problem();
+    m_connection = std::move(opened).value();
+    // Whatever is lost of the copy can be copied again.
+    for (const char* setting : {"PRAGMA journal_mode = MEMORY", "PRAGMA synchronous = OFF"})
+        if (const auto set = m_connection->word(QString::fromLatin1(setting)); !set)
+            return set.problem();
+    const auto version = m_connection->integer(QStringLiteral("PRAGMA user_version"));
+    if (!version)
+        return version.problem();
+    m_connection->schemaVersion = static_cast<int>(version.value().value_or(0));
+    return migrate(*m_connection, newestSchemaVersion());
+}
+
+OtherFile::~OtherFile()
+{
+    m_connection.reset();
+    std::error_code ignored;
+    for (const char* beside : {"", "-journal", "-wal", "-shm"})
+        std::filesystem::remove(m_copy + beside, ignored);
+}
+
+Result<ChainState> OtherFile::lookAtChain()
+{
+    return rig::lookAtChain(*m_connection);
+}
+
+} // namespace rig

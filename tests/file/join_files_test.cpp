@@ -1,0 +1,97 @@
+// Runs the program rigband-file itself, as a script would.
+
+#include "core/store/connection.h"
+#include "tests/file/running.h"
+#include "tests/support/laptop.h"
+
+#include <filesystem>
+#include <gtest/gtest.h>
+
+namespace rig::test {
+namespace {
+
+namespace fs = std::filesystem;
+
+class JoinFiles : public testing::Test
+{
+protected:
+    void SetUp() override
+    {
+        Laptop{path, 1}.read(hangar, 450);
+        fs::copy_file(path, other);
+        Laptop{path, 3}.read(hangar, 500);
+        Laptop second{other, 5};
+        second.read(hangar, 550);
+        second.read(hangar, 600);
+    }
+    static QString text(const std::string& file) { return QString::fromStdString(file); }
+    Answer join(const QStringList& more = {})
+    {
+        return run(QStringList{"join", text(path), text(other), "--out", text(out)} + more);
+    }
+    void changeByHand(const std::string& file, int entersUm)
+    {
+        const auto open = must(StoreFile::Connection::open(file, StoreFile::Connection::Access::Writing));
+        byHand(*open, "reading",
+               QString("UPDATE reading SET enters_um = %1, refuses_um = 900").arg(entersUm));
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    std::string path = (store.close(), store.path());
+    std::string other = store.folder() / "other.rigband";
+    std::string out = store.folder() / "joined.rigband";
+};
+
+} // namespace
+
+TEST_F(JoinFiles, SaysWhatEachAloneHadAndHowFarTheNewOneHasCome)
+{
+    const Answer answer = join();
+    EXPECT_EQ(answer.status, 0) << answer.err.toStdString();
+    EXPECT_TRUE(answer.out.contains(text(path) + " alone: 1.")) << answer.out.toStdString();
+    EXPECT_TRUE(answer.out.contains(text(other) + " alone: 2.")) << answer.out.toStdString();
+    const auto file = must(StoreFile::open(out, OpenAs::Existing, store.clock()));
+    EXPECT_TRUE(answer.out.contains(text(shortForm(must(file->end()).hash)))) << answer.out.toStdString();
+    EXPECT_EQ(join().status, 1) << "nothing is written over";
+}
+
+TEST_F(JoinFiles, ShowsWhatWasChangedByHandFirstAndJoinsItOnlyAsFound)
+{
+    changeByHand(other, 800);
+    const Answer refused = join();
+    EXPECT_EQ(refused.status, 1);
+    EXPECT_TRUE(refused.err.contains(text(other) + ": this stands otherwise than it was saved: Readings, "
+                                                   "QX-17, Left aileron, saved on"))
+        << refused.err.toStdString();
+    EXPECT_TRUE(refused.err.contains("--as-found"));
+    EXPECT_FALSE(fs::exists(out));
+    const Answer joined = join({"--as-found"});
+    EXPECT_EQ(joined.status, 0) << joined.err.toStdString();
+    EXPECT_TRUE(joined.err.contains("taken as the other has it: Readings")) << joined.err.toStdString();
+    EXPECT_TRUE(joined.err.contains("enters_um 800")) << joined.err.toStdString();
+}
+
+TEST_F(JoinFiles, RefusesWhereNothingTellsWhichOfTwoWasSaved)
+{
+    changeByHand(path, 800);
+    changeByHand(other, 820);
+    const Answer refused = join({"--as-found"});
+    EXPECT_EQ(refused.status, 1);
+    EXPECT_TRUE(refused.err.contains("enters_um 800")) << refused.err.toStdString();
+    EXPECT_TRUE(refused.err.contains("enters_um 820")) << refused.err.toStdString();
+    EXPECT_TRUE(refused.err.contains("Nothing was joined.")) << refused.err.toStdString();
+    EXPECT_FALSE(fs::exists(out));
+}
+
+TEST_F(JoinFiles, SaysOfWhichFileSomethingIsWrong)
+{
+    other += ".missing";
+    EXPECT_TRUE(join().err.contains(text(other) + " is not there"));
+    EXPECT_EQ(run({"join", text(path), "--out", text(out)}).status, 2);
+    EXPECT_EQ(run({"join", text(path), text(path), text(path), "--out", text(out)}).status, 2);
+    EXPECT_EQ(run({"join", text(path), text(path)}).status, 2);
+    EXPECT_EQ(run({"check", text(path), "--as-found"}).status, 2);
+}
+
+} // namespace rig::test

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "core/store/join.h"
+#include "tests/support/hangar.h"
+
+#include <string>
+
+namespace rig::test {
+
+// One of several computers of a syndicate: a file with a clock and ids of its own.
+struct Laptop
+{
+    Laptop(std::string filePath, std::uint64_t seed);
+
+    StoreFile& file() { return *open; }
+    ReadingId read(const Hangar& hangar, int entersUm);
+
+    std::string path;
+    FixedClock clock;
+    IdSource ids;
+    std::unique_ptr<StoreFile> open;
+    std::unique_ptr<Records> records;
+};
+
+// What stands in every table of a file, as text: of the same content the same, in whatever order it came.
+std::string contentOf(StoreFile::Connection& connection);
+std::string contentOf(const std::string& path);
+
+// Both are only read; `out` must not be there.
+Joined joined(const std::string& ours, const std::string& theirs, const std::string& out);
+Joined takenIn(Laptop& ours, const std::string& theirs);
+
+// As somebody who knows SQL: with the triggers of a table out of the way meanwhile.
+void byHand(StoreFile::Connection& file, const QString& table, const QString& sql,
+            const QVariantList& values = {});
+
+} // namespace rig::test
