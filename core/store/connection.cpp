@@ -122,7 +122,7 @@ Outcome StoreFile::Connection::each(const QString& sql, const QVariantList& valu
         return statement.problem();
     Execution execution{statement.value()};
     while (execution.next()) {
-        Row row{execution.statement()};
+        Row row{execution.statement(), &decided};
         take(row);
         if (!row.problem().empty())
             return Problem{ProblemKind::DamagedFile, row.problem()};
@@ -130,6 +130,11 @@ Outcome StoreFile::Connection::each(const QString& sql, const QVariantList& valu
     if (execution.failed())
         return problem();
     return Done{};
+}
+
+void StoreFile::Connection::allowAttaching(bool isAllowed)
+{
+    sqlite3_limit(m_database, SQLITE_LIMIT_ATTACHED, isAllowed ? 1 : 0);
 }
 
 Outcome StoreFile::Connection::awaitWhole() const

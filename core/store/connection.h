@@ -52,6 +52,9 @@ struct StoreFile::Connection
     // Every page of it into another one, which is emptied before.
     Outcome copyInto(Connection& other);
 
+    // Whether other files may be attached, which they may not unless somebody joins two.
+    void allowAttaching(bool isAllowed);
+
     // Whether the whole file may be written to: it takes no write before it is known to be whole.
     Outcome awaitWhole() const;
 
@@ -69,6 +72,7 @@ struct StoreFile::Connection
     std::map<std::pair<std::string, QByteArray>, std::set<std::string>> namesTaken;
     std::unordered_map<std::string_view, QString>
         insertInto;                       // the INSERT of each table, made when first asked for
+    Decided decided;                      // by persons, as it was read last, see readDecided()
     SavedLog saved;                       // what Writer appended, for the books
     std::optional<Problem> spoilt;        // an inner transaction failed: the outer one may not commit
     std::unique_ptr<Chain> chain;         // of what is written here, see Writer

@@ -420,4 +420,23 @@ Outcome FactChecks::check(const Resolution& resolution) const
                                    {valueOf(resolution.question)}, "the question is already closed")});
 }
 
+Outcome FactChecks::check(const Decision& decision) const
+{
+    const auto saved = [this](const FactId& fact) {
+        return thereIs(QStringLiteral("SELECT 1 FROM link WHERE fact = ?"), {valueOf(fact)},
+                       "decides about what is not in the file");
+    };
+    const bool isOneThing = decision.kind == ConflictKind::Names && decision.holds == Holds::OneThing;
+    return firstProblem(
+        {mayHold(decision.kind, decision.holds) && decision.first != decision.second
+             ? isNew(decision)
+             : refused("what cannot be decided of these two"),
+         filled(decision.reason, "reason"), saved(decision.first), saved(decision.second),
+         isOneThing ? thereIs(QStringLiteral("SELECT 1 FROM person WHERE id = ? UNION ALL SELECT 1 FROM "
+                                             "gauge WHERE id = ?"),
+                              {valueOf(decision.first), valueOf(decision.first)},
+                              "only persons and gauges can be one and the same")
+                    : Outcome{Done{}}});
+}
+
 } // namespace rig

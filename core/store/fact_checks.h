@@ -54,6 +54,7 @@ public:
     Outcome check(const PracticeReading& reading) const;
     Outcome check(const PracticeShared& shared) const;
     Outcome check(const LearningTakenBack& back) const;
+    Outcome check(const Decision& decision) const;
 
     // What a fact says in itself, whatever else the file holds: asked also of a file that is read.
     static Outcome holdsInItself(const SupervisedRigging& rigging);

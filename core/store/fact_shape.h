@@ -14,6 +14,7 @@ struct Airframe;
 struct Check;
 struct Coupling;
 struct CrossedStudy;
+struct Decision;
 struct Event;
 struct Exclusion;
 struct Fitting;
@@ -52,7 +53,8 @@ using Facts = std::tuple<Person, Airframe, Gauge, GaugeCheck, Coupling, Fitting,
                          Reading, Exclusion, FrozenBaseline, Interruption, RecordClose, Surface, SurfaceCheck,
                          SurfaceMeasure, RecordTick, Question, Resolution, JointPlay, SideConnected, Photo,
                          PhotoWithdrawn, LessonRound, SeatingAnswer, RecallAnswer, SupervisedRigging, SignOff,
-                         CrossedStudy, StudyPlace, PracticeReading, PracticeShared, LearningTakenBack>;
+                         CrossedStudy, StudyPlace, PracticeReading, PracticeShared, LearningTakenBack,
+                         Decision>;
 
 // What a fact has many of, in a table of its own: one column names the fact, one holds the value.
 struct ChildShape

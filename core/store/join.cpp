@@ -1,5 +1,6 @@
 #include "core/store/join.h"
 
+#include "core/store/attached.h"
 #include "core/store/chain.h"
 #include "core/store/chain_look.h"
 #include "core/store/create_file.h"
@@ -13,51 +14,11 @@
 
 #include <QStringList>
 
-#include <filesystem>
 #include <numeric>
-#include <unistd.h>
 
 namespace rig {
 
 namespace {
-
-// The other file as `theirs` in statements of this connection, and no check of references: a salvaged file
-// has facts that name lost ones, and they are kept too.
-class Attached
-{
-public:
-    Attached(StoreFile::Connection& connection, const std::string& theirs)
-        : m_connection{connection}, m_outcome{connection.run(QStringLiteral("ATTACH ? AS theirs"),
-                                                             {valueOf(theirs)})}
-    {
-        if (m_outcome)
-            m_outcome = connection.run(QStringLiteral("PRAGMA foreign_keys = OFF"));
-    }
-    ~Attached()
-    {
-        for (const char* undo : {"PRAGMA foreign_keys = ON", "DETACH theirs"})
-            static_cast<void>(m_connection.run(QString::fromLatin1(undo)));
-    }
-    Attached(const Attached&) = delete;
-    Attached& operator=(const Attached&) = delete;
-
-    const Outcome& outcome() const { return m_outcome; }
-
-private:
-    StoreFile::Connection& m_connection;
-    Outcome m_outcome;
-};
-
-Result<QStringList> columnsIn(StoreFile::Connection& connection, std::string_view table)
-{
-    QStringList columns;
-    const Outcome read =
-        connection.each(QStringLiteral("SELECT name FROM pragma_table_info(?, 'main')"), {valueOf(table)},
-                        [&columns](Row& row) { columns.append(QString::fromStdString(row.text())); });
-    if (!read)
-        return read.problem();
-    return columns;
-}
 
 // In one transaction of `into`, to which the other file is attached.
 class Union
@@ -174,13 +135,13 @@ private:
                                     .arg(name));
         // What belongs to a fact first, while it still shows which facts come.
         for (const BelongingTable& belonging : tablesBelongingTo(table))
-            if (const Outcome taken =
-                    takeRows(belonging.table, QStringLiteral("%1 NOT IN (SELECT id FROM main.%2)")
-                                                  .arg(valueOf(belonging.owner).toString(), name));
+            if (const Outcome taken = takeRows(m_into, belonging.table,
+                                               QStringLiteral("%1 NOT IN (SELECT id FROM main.%2)")
+                                                   .arg(valueOf(belonging.owner).toString(), name));
                 !taken)
                 return taken;
-        if (const Outcome taken =
-                takeRows(table, QStringLiteral("id NOT IN (SELECT id FROM main.%1) ORDER BY id").arg(name));
+        if (const Outcome taken = takeRows(
+                m_into, table, QStringLiteral("id NOT IN (SELECT id FROM main.%1) ORDER BY id").arg(name));
             !taken)
             return taken;
         const auto all = count(QStringLiteral("SELECT count(*) FROM main.%1").arg(name));
@@ -191,15 +152,6 @@ private:
         if (const std::int64_t facts = came.value().value_or(0); facts > 0)
             m_joined.came.push_back({table, facts});
         return Done{};
-    }
-
-    Outcome takeRows(std::string_view table, const QString& which)
-    {
-        const auto columns = columnsIn(m_into, table);
-        if (!columns)
-            return columns.problem();
-        return m_into.run(QStringLiteral("INSERT INTO main.%1 (%2) SELECT %2 FROM theirs.%1 AS t WHERE %3")
-                              .arg(valueOf(table).toString(), columns.value().join(u','), which));
     }
 
     // A tie that no link stands on tells nothing.
@@ -219,7 +171,7 @@ private:
                     "WHERE m.before = t.before AND m.hash = t.hash AND m.sequence = t.sequence)"},
         };
         for (const Part& part : kParts)
-            if (const Outcome taken = takeRows(part.table, QString::fromLatin1(part.which)); !taken)
+            if (const Outcome taken = takeRows(m_into, part.table, QString::fromLatin1(part.which)); !taken)
                 return taken;
         return Done{};
     }
@@ -266,15 +218,6 @@ Result<Joined> uniteIn(const std::string& path, OtherFile& ours, OtherFile& thei
     return unite(*made.value(), theirs);
 }
 
-Outcome rename(const std::string& from, const std::string& to)
-{
-    std::error_code failed;
-    std::filesystem::rename(from, to, failed);
-    if (failed)
-        return Problem{ProblemKind::CannotOpen, to + ": " + failed.message()};
-    return Done{};
-}
-
 } // namespace
 
 std::int64_t Joined::onlyTheirs() const
@@ -285,20 +228,16 @@ std::int64_t Joined::onlyTheirs() const
 
 Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out)
 {
-    std::error_code ignored;
-    if (std::filesystem::exists(std::filesystem::symlink_status(out, ignored)))
-        return Problem{ProblemKind::FileExists, out};
-    const std::string making = out + ".joining-" + std::to_string(::getpid());
-    std::filesystem::remove(making, ignored); // left behind by another one of that number
-    Result<Joined> joined = uniteIn(making, ours, theirs);
-    if (joined && joined.value().undecided.empty()) {
-        // An empty one keeps the name, so that a file that turned up meanwhile is never written over.
-        const auto reserved = createFile(out, newestSchemaVersion());
-        const Outcome named = reserved ? rename(making, out) : Outcome{reserved.problem()};
-        if (!named)
-            joined = named.problem();
-    }
-    std::filesystem::remove(making, ignored);
+    Joined joined;
+    const Outcome made = makeUnderAnotherName(out, [&](const std::string& making) -> Result<bool> {
+        Result<Joined> united = uniteIn(making, ours, theirs);
+        if (!united)
+            return united.problem();
+        joined = std::move(united).value();
+        return joined.undecided.empty();
+    });
+    if (!made)
+        return made.problem();
     return joined;
 }
 

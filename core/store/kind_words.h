@@ -7,6 +7,7 @@
 #include "core/lesson/lesson.h"
 #include "core/lesson/photo.h"
 #include "core/lesson/sign_off.h"
+#include "core/rigging/decision.h"
 #include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
 
@@ -617,6 +618,40 @@ constexpr std::string_view wordOf(SignOffKind kind)
         return "signed";
     case SignOffKind::Withdrawn:
         return "withdrawn";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(ConflictKind kind)
+{
+    switch (kind) {
+    case ConflictKind::Closings:
+        return "closings";
+    case ConflictKind::Resolutions:
+        return "resolutions";
+    case ConflictKind::Versions:
+        return "versions";
+    case ConflictKind::Corrections:
+        return "corrections";
+    case ConflictKind::Records:
+        return "records";
+    case ConflictKind::Names:
+        return "names";
+    }
+    return {};
+}
+
+constexpr std::string_view wordOf(Holds holds)
+{
+    switch (holds) {
+    case Holds::First:
+        return "first";
+    case Holds::Second:
+        return "second";
+    case Holds::TwoThings:
+        return "two-things";
+    case Holds::OneThing:
+        return "one-thing";
     }
     return {};
 }

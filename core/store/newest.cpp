@@ -5,6 +5,7 @@
 #include "core/airframe/gauge.h"
 #include "core/airframe/person.h"
 #include "core/airframe/surface.h"
+#include "core/store/conflicts_in.h"
 #include "core/store/values.h"
 
 #include <algorithm>
@@ -61,12 +62,17 @@ template <typename Thing>
 Result<std::vector<Thing>> newest(StoreFile::Connection& connection, const char* where,
                                   const QVariantList& values)
 {
+    if (const Outcome decided = readDecided(connection); !decided)
+        return decided.problem();
     std::vector<Thing> rows;
     std::vector<Version> versions;
     const Outcome read =
         eachVersion(connection, factShape<Thing>(), where, values, [&](const IdBytes& id, CellSource& cells) {
+            if (connection.decided.isSetAside(id))
+                return;
             Thing& thing = rows.emplace_back();
             hear(thing, cells);
+            thing.id.bytes = connection.decided.asRead(thing.id.bytes);
             versions.push_back({firstSavedOf(thing), saveOrderOf(thing.stamp, id)});
         });
     if (!read)

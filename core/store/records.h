@@ -11,6 +11,7 @@
 #include "core/result.h"
 #include "core/review/chain_state.h"
 #include "core/review/person_riggings.h"
+#include "core/rigging/decision.h"
 #include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
 
@@ -88,6 +89,7 @@ public:
     Result<PracticeReadingId> add(const PracticeReading& reading);
     Result<FactId> add(const PracticeShared& shared);
     Result<FactId> add(const LearningTakenBack& back);
+    Result<FactId> add(const Decision& decision);
 
     // Newest version of each, in the order they were first added; couplings in rigging order.
     Result<std::vector<Airframe>> airframes() const;

@@ -240,4 +240,11 @@ Result<FactId> Records::add(const PracticeShared& shared)
     return keep(writer(), shared);
 }
 
+Result<FactId> Records::add(const Decision& decision)
+{
+    const Result<FactId> kept = keep(writer(), decision);
+    m_file.connection().saved.loseTrack(); // facts of before are now read otherwise
+    return kept;
+}
+
 } // namespace rig

@@ -1,5 +1,6 @@
 #include "core/airframe/id_source.h"
 #include "core/rigging/measured_before.h"
+#include "core/store/conflicts_in.h"
 #include "core/store/connection.h"
 #include "core/store/fact_checks.h"
 #include "core/store/facts_book.h"
@@ -28,6 +29,8 @@ QString selectSql(const FactShape& shape, const char* rest)
 template <typename Fact>
 Result<std::vector<Fact>> factsIn(StoreFile& file, const char* rest, const QVariantList& values)
 {
+    if (const Outcome decided = readDecided(file.connection()); !decided)
+        return decided.problem();
     std::vector<Fact> found;
     const FactShape& shape = factShape<Fact>();
     const Outcome read = file.connection().each(selectSql(shape, rest), values, [&found, &shape](Row& row) {
@@ -91,12 +94,14 @@ Result<std::vector<Thing>> inOrderOfNumber(int Thing::*number, Result<std::vecto
                    [number](const Thing& one, const Thing& other) { return one.*number < other.*number; });
 }
 
-// Of several facts that end the same thing the one that was saved first counts: two copies of a file may each
-// have ended it. These come in the order of saving.
-std::vector<RecordClose> earliestOfEach(std::vector<RecordClose> closings)
+// Of several facts that end the same thing the one that was saved first counts, unless a person decided
+// otherwise: two copies of a file may each have ended it. These come in the order of saving.
+std::vector<RecordClose> theOneOfEach(std::vector<RecordClose> closings, const Decided& decided)
 {
     std::set<RecordId> seen;
-    std::erase_if(closings, [&](const RecordClose& close) { return !seen.insert(close.record).second; });
+    std::erase_if(closings, [&](const RecordClose& close) {
+        return decided.isSetAside(close.id.bytes) || !seen.insert(close.record).second;
+    });
     return closings;
 }
 
@@ -123,6 +128,8 @@ Result<std::vector<KeptReading>> keptReadings(StoreFile& file, const char* rest,
     const QString sql = QStringLiteral("SELECT %1, %2 %3")
                             .arg(columnsSql(factShape<Reading>(), "t"), columnsSql(factShape<Shown>(), "s"),
                                  QLatin1String{rest});
+    if (const Outcome decided = readDecided(file.connection()); !decided)
+        return decided.problem();
     std::vector<KeptReading> found;
     const Outcome read = file.connection().each(sql, values, [&found](Row& row) {
         Reading reading = factFrom<Reading>(row);
@@ -133,7 +140,7 @@ Result<std::vector<KeptReading>> keptReadings(StoreFile& file, const char* rest,
     return inOrderOfMeasuring(std::move(found));
 }
 
-// Each with the resolution that was saved first, where it has any.
+// Each with the resolution that was saved first and not set aside, where it has any.
 Result<std::vector<QuestionStory>> questionStories(StoreFile& file, const char* where,
                                                    const QVariantList& values)
 {
@@ -141,12 +148,16 @@ Result<std::vector<QuestionStory>> questionStories(StoreFile& file, const char* 
         QStringLiteral("SELECT %1, %2 FROM question t LEFT JOIN resolution a ON a.question = t.id %3")
             .arg(columnsSql(factShape<Question>(), "t"), columnsSql(factShape<Resolution>(), "a"),
                  QLatin1String{where});
+    if (const Outcome decided = readDecided(file.connection()); !decided)
+        return decided.problem();
+    const Decided& decided = file.connection().decided;
     std::map<QuestionId, QuestionStory> stories;
-    const Outcome read = file.connection().each(sql, values, [&stories](Row& row) {
+    const Outcome read = file.connection().each(sql, values, [&](Row& row) {
         const Question question = factFrom<Question>(row);
         const std::optional<Resolution> closed = factIfAnyFrom<Resolution>(row);
         QuestionStory& story = stories.try_emplace(question.id, QuestionStory{question, {}}).first->second;
-        if (closed && (!story.resolution || savedBefore(*closed, *story.resolution)))
+        if (closed && !decided.isSetAside(closed->id.bytes) &&
+            (!story.resolution || savedBefore(*closed, *story.resolution)))
             story.resolution = closed;
     });
     if (!read)
@@ -169,7 +180,7 @@ Result<std::vector<PartInRigging>> partsIn(StoreFile& file, const QString& table
         const auto record = row.bytes();
         const auto person = row.bytes();
         if (record && person)
-            parts.push_back({RecordId{*record}, PersonId{*person}});
+            parts.push_back({RecordId{*record}, PersonId{row.asRead(*person)}});
     });
     if (!read)
         return read.problem();
@@ -376,7 +387,7 @@ Result<std::vector<RecordClose>> Records::closings(AirframeId airframe) const
         {valueOf(airframe)}));
     if (!found)
         return found;
-    return earliestOfEach(std::move(found).value());
+    return theOneOfEach(std::move(found).value(), m_file.connection().decided);
 }
 
 Result<std::vector<RecordTick>> Records::notesRead(AirframeId airframe) const
@@ -434,6 +445,7 @@ Result<RecordContent> Records::content(RecordId record) const
     settleWhatWasSeen(content.questions, content.checks);
     content.record = found.front();
     takeMomentOfPaper(content.questions, content.record);
+    closings = theOneOfEach(std::move(closings), m_file.connection().decided);
     if (!closings.empty())
         content.close = closings.front();
     return content;

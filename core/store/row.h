@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/airframe/ids.h"
+#include "core/review/decided.h"
 
 #include <QVariant>
 
@@ -20,7 +21,10 @@ enum class CellType { Empty, Integer, Real, Text, Bytes };
 class Row
 {
 public:
-    explicit Row(sqlite3_stmt* statement) : m_statement{statement} {}
+    explicit Row(sqlite3_stmt* statement, const Decided* decided = nullptr)
+        : m_statement{statement}, m_decided{decided}
+    {
+    }
 
     std::int64_t integer();
     double number();
@@ -39,8 +43,12 @@ public:
     const std::string& problem() const { return m_problem; }
     void refuse(const std::string& why); // the first stays
 
+    // Of a person or a gauge that was decided to be another one too: that one.
+    IdBytes asRead(const IdBytes& id) const { return m_decided ? m_decided->asRead(id) : id; }
+
 private:
     sqlite3_stmt* m_statement;
+    const Decided* m_decided;
     int m_column = 0;
     std::string m_problem;
 };

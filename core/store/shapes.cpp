@@ -90,5 +90,6 @@ template const FactShape& factShape<StudyPlace>();
 template const FactShape& factShape<PracticeReading>();
 template const FactShape& factShape<PracticeShared>();
 template const FactShape& factShape<LearningTakenBack>();
+template const FactShape& factShape<Decision>();
 
 } // namespace rig

@@ -12,6 +12,7 @@
 #include "core/lesson/photo.h"
 #include "core/lesson/sign_off.h"
 #include "core/lesson/study.h"
+#include "core/rigging/decision.h"
 #include "core/rigging/event.h"
 #include "core/rigging/record_content.h"
 #include "core/store/shape.h"
@@ -425,6 +426,15 @@ template <> struct Shape<LearningTakenBack>
                                             column("practice", &LearningTakenBack::practice),
                                             column("person", &LearningTakenBack::person),
                                             column("reason", &LearningTakenBack::reason, kSomeText));
+};
+
+template <> struct Shape<Decision>
+{
+    static constexpr const char* table = "decision";
+    static constexpr auto columns =
+        several(column("kind", &Decision::kind), column("first", &Decision::first),
+                column("second", &Decision::second), column("holds", &Decision::holds),
+                column("person", &Decision::person), column("reason", &Decision::reason, kSomeText));
 };
 
 } // namespace rig

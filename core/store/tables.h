@@ -51,6 +51,7 @@ inline constexpr std::array kFactTables{
     FactTable{"practice_reading", true},
     FactTable{"practice_shared", true},
     FactTable{"learning_taken_back", true},
+    FactTable{"decision", true},
 };
 
 // What links the facts, see core/store/chain.h.

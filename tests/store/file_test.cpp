@@ -161,8 +161,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "494c3266cf1d2af6ace7225aa3ad3b65341b8bb363bcfbda5150a5c47db89f27",
         "81eaee543158fa5511c14c07b639a8523d2143a35e871e9b5ea98f87f7843487",
         "3a21e71d7b091b7b087bca116e2519aecdb8c5b64fb8e663b7ce545a600b23b3",
+        "a82871c7421293affde4202fe6090b2c5b135bce9ae6063778dc4d892cb1551b",
     };
-    ASSERT_EQ(newestSchemaVersion(), 12);
+    ASSERT_EQ(newestSchemaVersion(), 13);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)

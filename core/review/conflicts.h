@@ -1,0 +1,40 @@
+#pragma once
+
+#include "core/airframe/saved_before.h"
+#include "core/rigging/decision.h"
+
+#include <functional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace rig {
+
+// A fact that may stand against others of its kind and `about`: the record that is closed, the question that
+// is resolved, the thing whose version it is, the reading that is corrected, airframe and day, the name.
+struct Rival
+{
+    ConflictKind kind{};
+    std::string table; // where it stands
+    std::string about;
+    IdBytes id{};
+    SaveOrder saved;
+};
+
+// Two facts of which only one can hold, or of which nobody has said what they are to each other.
+struct Conflict
+{
+    ConflictKind kind{};
+    std::string table;
+    IdBytes first{}; // it counts until a person decides; of corrections and records both do
+    IdBytes second{};
+
+    bool operator==(const Conflict&) const = default;
+};
+
+// What nobody has decided, in the order of saving. `areApart`: neither fact was in the file when the other
+// was saved; a person saw the one who made the other otherwise, and there is nothing to decide.
+std::vector<Conflict> openConflicts(std::vector<Rival> rivals, std::span<const Decision> decisions,
+                                    const std::function<bool(const IdBytes&, const IdBytes&)>& areApart);
+
+} // namespace rig

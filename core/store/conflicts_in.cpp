@@ -1,0 +1,216 @@
+#include "core/store/conflicts_in.h"
+
+#include "core/review/lineage.h"
+#include "core/store/cells.h"
+#include "core/store/names.h"
+#include "core/store/newest.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace rig {
+
+namespace {
+
+std::string stringOf(Row& row)
+{
+    return std::string{row.bytesView()};
+}
+
+Result<std::vector<Decision>> decisionsIn(StoreFile::Connection& connection)
+{
+    static const QString sql =
+        QStringLiteral("SELECT %1 FROM decision t").arg(columnsSql(factShape<Decision>(), "t"));
+    std::vector<Decision> decisions;
+    const Outcome read =
+        connection.each(sql, {}, [&decisions](Row& row) { decisions.push_back(factFrom<Decision>(row)); });
+    if (!read)
+        return read.problem();
+    return decisions;
+}
+
+// A kind of rivals, each row of the statement with what it is about, its id, and when it was stated.
+struct Asked
+{
+    ConflictKind kind;
+    const char* table;
+    const char* sql;
+};
+
+constexpr Asked kAsked[] = {
+    {ConflictKind::Closings, "closing",
+     "SELECT record, id, stated_at FROM closing WHERE record IN (SELECT record FROM closing GROUP BY record "
+     "HAVING count(*) > 1)"},
+    {ConflictKind::Resolutions, "resolution",
+     "SELECT question, id, stated_at FROM resolution WHERE question IN (SELECT question FROM resolution "
+     "GROUP BY question HAVING count(*) > 1)"},
+    // One that was struck says nothing any more.
+    {ConflictKind::Corrections, "reading",
+     "SELECT corrects, id, stated_at FROM reading WHERE corrects IN (SELECT corrects FROM reading WHERE "
+     "corrects IS NOT NULL GROUP BY corrects HAVING count(*) > 1) AND id NOT IN (SELECT reading FROM "
+     "exclusion)"},
+};
+
+// Which the chain must tell to have been saved apart.
+constexpr Asked kAskedOfForks[] = {
+    {ConflictKind::Versions, "person", nullptr},
+    {ConflictKind::Versions, "airframe", nullptr},
+    {ConflictKind::Versions, "gauge", nullptr},
+    {ConflictKind::Versions, "coupling", nullptr},
+    {ConflictKind::Versions, "surface", nullptr},
+    {ConflictKind::Records, "rigging_record",
+     "SELECT airframe || CAST((begins_at + begins_offset) / 86400 AS TEXT), id, stated_at FROM "
+     "rigging_record WHERE origin <> 'imported-table'"},
+};
+
+class Gathering
+{
+public:
+    explicit Gathering(StoreFile::Connection& connection) : m_connection{connection} {}
+
+    Result<std::vector<Rival>> rivals(bool isForked)
+    {
+        for (const Asked& asked : kAsked)
+            take(asked, QString::fromLatin1(asked.sql));
+        if (isForked)
+            for (const Asked& asked : kAskedOfForks)
+                take(asked, asked.sql ? QString::fromLatin1(asked.sql) : versionsSql(asked.table));
+        takeNames<Person>("person", &Person::name);
+        takeNames<Airframe>("airframe", &Airframe::registration);
+        takeNames<Gauge>("gauge", &Gauge::name);
+        takeNames<Coupling>("coupling", &Coupling::name);
+        takeNames<Surface>("surface", &Surface::name);
+        if (!m_outcome)
+            return m_outcome.problem();
+        return std::move(m_rivals);
+    }
+
+private:
+    static QString versionsSql(const char* table)
+    {
+        return QStringLiteral(
+                   "SELECT subject, id, stated_at FROM %1 WHERE subject IN (SELECT subject FROM %1 "
+                   "GROUP BY subject HAVING count(*) > 1)")
+            .arg(QLatin1String{table});
+    }
+
+    void take(const Asked& asked, const QString& sql)
+    {
+        if (!m_outcome)
+            return;
+        m_outcome = m_connection.each(sql, {}, [&](Row& row) {
+            std::string about = stringOf(row);
+            const IdBytes id = row.bytes().value_or(IdBytes{});
+            const Stamp stamp{{}, Moment{row.integer(), 0}};
+            m_rivals.push_back({asked.kind, asked.table, std::move(about), id, saveOrderOf(stamp, id)});
+        });
+    }
+
+    template <typename Thing> void takeNames(const char* table, std::string Thing::*name)
+    {
+        if (!m_outcome)
+            return;
+        const auto things = newest<Thing>(m_connection);
+        if (!things) {
+            m_outcome = things.problem();
+            return;
+        }
+        for (const Thing& thing : things.value()) {
+            std::string about = comparable(thing.*name);
+            if constexpr (requires { thing.airframe; })
+                about += textOf(thing.airframe.bytes);
+            m_rivals.push_back(
+                {ConflictKind::Names, table, std::move(about), thing.id.bytes, firstSavedOf(thing)});
+        }
+    }
+
+    StoreFile::Connection& m_connection;
+    std::vector<Rival> m_rivals;
+    Outcome m_outcome = Done{};
+};
+
+// A chain in one row was written in one file.
+Result<bool> isForked(StoreFile::Connection& connection)
+{
+    const auto more =
+        connection.integer(QStringLiteral("SELECT count(*) <> coalesce(max(sequence), 0) FROM link"));
+    if (!more)
+        return more.problem();
+    return more.value().value_or(0) != 0;
+}
+
+Result<Lineage> lineageIn(StoreFile::Connection& connection)
+{
+    std::vector<LineageLink> links;
+    std::vector<LineageTie> ties;
+    Outcome read =
+        connection.each(QStringLiteral("SELECT sequence, hash, before, fact FROM link ORDER BY sequence"), {},
+                        [&links](Row& row) {
+                            LineageLink& link = links.emplace_back();
+                            link.sequence = row.integer();
+                            link.hash = stringOf(row);
+                            link.before = stringOf(row);
+                            link.fact = row.bytes().value_or(IdBytes{});
+                        });
+    if (read)
+        read = connection.each(QStringLiteral("SELECT before, hash FROM tie"), {}, [&ties](Row& row) {
+            LineageTie& tie = ties.emplace_back();
+            tie.before = stringOf(row);
+            tie.hash = stringOf(row);
+        });
+    if (!read)
+        return read.problem();
+    return Lineage{links, ties};
+}
+
+} // namespace
+
+Result<std::vector<Conflict>> openConflictsIn(StoreFile::Connection& connection)
+{
+    const auto decisions = decisionsIn(connection);
+    if (!decisions)
+        return decisions.problem();
+    const auto forked = isForked(connection);
+    if (!forked)
+        return forked.problem();
+    auto rivals = Gathering{connection}.rivals(forked.value());
+    if (!rivals)
+        return rivals.problem();
+    if (!forked.value())
+        return openConflicts(std::move(rivals).value(), decisions.value(),
+                             [](const IdBytes&, const IdBytes&) { return false; });
+    const auto lineage = lineageIn(connection);
+    if (!lineage)
+        return lineage.problem();
+    return openConflicts(std::move(rivals).value(), decisions.value(),
+                         [&lineage](const IdBytes& one, const IdBytes& other) {
+                             return lineage.value().areApart(one, other);
+                         });
+}
+
+Outcome readDecided(StoreFile::Connection& connection)
+{
+    const auto decisions = decisionsIn(connection);
+    if (!decisions)
+        return decisions.problem();
+    connection.decided = decidedBy(decisions.value());
+    return Done{};
+}
+
+Outcome decide(Records& records, const Decision& decision)
+{
+    return records.together([&]() -> Outcome {
+        if (const auto kept = records.add(decision); !kept)
+            return kept.problem();
+        if (decision.kind != ConflictKind::Corrections)
+            return Done{};
+        Exclusion struck;
+        struck.reading = ReadingId{(decision.holds == Holds::First ? decision.second : decision.first).bytes};
+        struck.reason = decision.reason;
+        struck.stamp.by = decision.stamp.by;
+        const auto kept = records.add(struck);
+        return kept ? Outcome{Done{}} : Outcome{kept.problem()};
+    });
+}
+
+} // namespace rig
