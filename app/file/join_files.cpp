@@ -1,6 +1,11 @@
 #include "app/file/verbs.h"
+#include "app/wording/file_words.h"
 #include "app/wording/join_words.h"
+#include "core/airframe/airframe.h"
 #include "core/store/join.h"
+#include "core/store/names.h"
+#include "core/store/newest.h"
+#include "core/store/part.h"
 
 namespace rig::file {
 
@@ -18,18 +23,36 @@ std::unique_ptr<OtherFile> readOr(const QString& path, const QString& beside)
     return nullptr;
 }
 
-// Empty where the chain cannot be read.
-std::optional<std::int64_t> tellFindings(OtherFile& file)
+// Says what does not stand as it was saved. Whether to go on all the same.
+bool mayGoOn(std::initializer_list<OtherFile*> files, bool asFound)
 {
-    const QString path = QString::fromStdString(file.path());
-    const auto chain = file.lookAtChain();
-    if (!chain) {
-        couldNot(chain.problem(), path);
-        return std::nullopt;
+    std::int64_t faults = 0;
+    for (OtherFile* file : files) {
+        const QString path = QString::fromStdString(file->path());
+        const auto chain = file->lookAtChain();
+        if (!chain) {
+            couldNot(chain.problem(), path);
+            return false;
+        }
+        for (const QString& line : JoinWords::findings(path, chain.value()))
+            complain(line);
+        faults += chain.value().faults;
     }
-    for (const QString& line : JoinWords::findings(path, chain.value()))
-        complain(line);
-    return chain.value().faults;
+    if (faults > 0 && !asFound)
+        complain(JoinWords::lookFirst());
+    return faults == 0 || asFound;
+}
+
+Result<AirframeId> airframeNamed(OtherFile& file, const QString& registration)
+{
+    const auto airframes = newest<Airframe>(file.connection());
+    if (!airframes)
+        return airframes.problem();
+    const std::string wanted = comparable(registration.toStdString());
+    for (const Airframe& one : airframes.value())
+        if (comparable(one.registration) == wanted)
+            return one.id;
+    return Problem{ProblemKind::NotFound, wanted};
 }
 
 int tellJoined(const JoinWanted& wanted, const Joined& joined)
@@ -42,7 +65,7 @@ int tellJoined(const JoinWanted& wanted, const Joined& joined)
         return couldNot(JoinWords::nothingJoined());
     say(JoinWords::onlyIn(wanted.ours, joined.onlyOurs));
     say(JoinWords::onlyIn(wanted.theirs, joined.onlyTheirs()));
-    say(JoinWords::joined(wanted.out, {joined.onlyOurs, joined.onlyTheirs(), joined.all, joined.end}));
+    say(JoinWords::joined(wanted.out, joined.end));
     return kDone;
 }
 
@@ -54,14 +77,30 @@ int joinFiles(const JoinWanted& wanted)
     const auto theirs = ours ? readOr(wanted.theirs, wanted.out) : nullptr;
     if (!theirs)
         return kCouldNot;
-    const auto faults = tellFindings(*ours);
-    const auto others = faults ? tellFindings(*theirs) : std::nullopt;
-    if (!others)
+    if (!mayGoOn({ours.get(), theirs.get()}, wanted.asFound))
         return kCouldNot;
-    if (*faults + *others > 0 && !wanted.asFound)
-        return couldNot(JoinWords::lookFirst());
     const auto made = join(*ours, *theirs, wanted.out.toStdString());
     return made ? tellJoined(wanted, made.value()) : couldNot(made.problem(), wanted.out);
+}
+
+int handOnPart(const PartWanted& wanted)
+{
+    const auto whole = readOr(wanted.file, wanted.out);
+    if (!whole)
+        return kCouldNot;
+    const auto airframe = airframeNamed(*whole, wanted.airframe);
+    if (!airframe)
+        return airframe.problem().kind == ProblemKind::NotFound
+                   ? couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe))
+                   : couldNot(airframe.problem(), wanted.file);
+    if (!mayGoOn({whole.get()}, wanted.asFound))
+        return kCouldNot;
+    const auto made = handOn(*whole, airframe.value(), wanted.out.toStdString());
+    if (!made)
+        return couldNot(made.problem(), wanted.out);
+    say(JoinWords::handedOn(wanted.airframe, wanted.out, made.value().end));
+    say(JoinWords::handedOnFrom(wanted.file, made.value().original));
+    return kDone;
 }
 
 } // namespace rig::file

@@ -64,6 +64,11 @@ struct Given
         return named.size() == 2 && !hasTables() && !out.isEmpty() && airframe.isEmpty() && isOfADay() &&
                day.isEmpty() && from.isEmpty() && to.isEmpty() && !letter && !withoutAppendix;
     }
+    bool isPart() const
+    {
+        return named.size() == 1 && !hasTables() && !airframe.isEmpty() && !out.isEmpty() && isOfADay() &&
+               day.isEmpty() && from.isEmpty() && to.isEmpty() && !letter && !withoutAppendix;
+    }
     bool isOfADay() const { return gauge.isEmpty() && !a5; }
     bool hasRecord() const
     {
@@ -152,8 +157,10 @@ int run(const QString& verb, const Given& given)
         return printCard({given.named[0], given.airframe, given.out});
     if (verb == "join" && given.isJoined())
         return joinFiles({given.named[0], given.named[1], given.out, given.asFound});
-    const QStringList known{"demo",   "check",  "salvage", "export", "import",
-                            "record", "report", "sheet",   "card",   "join"};
+    if (verb == "part" && given.isPart())
+        return handOnPart({given.named[0], given.airframe, given.out, given.asFound});
+    const QStringList known{"demo",   "check", "salvage", "export", "import", "record",
+                            "report", "sheet", "card",    "join",   "part"};
     if (!known.contains(verb))
         complain(rig::FileWords::unknownVerb(verb));
     return badUse();

@@ -36,6 +36,16 @@ struct JoinWanted
 };
 int joinFiles(const JoinWanted& wanted);
 
+// One airframe of a file, to be handed on in a new one.
+struct PartWanted
+{
+    QString file;
+    QString airframe; // its registration
+    QString out;
+    bool asFound = false;
+};
+int handOnPart(const PartWanted& wanted);
+
 // Tables that are to come into a file; empty where there is none.
 struct TablesWanted
 {

@@ -35,6 +35,9 @@ QString FileWords::usage()
         "                                                the facts of two files, such as two laptops hold,\n"
         "                                                in a new one; where another program has changed\n"
         "                                                one of them, it is joined only with --as-found\n"
+        "  rigband-file part FILE --airframe REG --out NEW.rigband [--as-found]\n"
+        "                                                hands one airframe on, with all that belongs to\n"
+        "                                                it and the people and gauges named in it\n"
         "  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file\n"
         "Nothing that is there already is ever written over.");
 }

@@ -1,6 +1,7 @@
 #include "app/wording/join_words.h"
 
 #include "app/wording/formats.h"
+#include "app/wording/sentence_parts.h"
 #include "core/clock.h"
 
 #include <map>
@@ -12,15 +13,6 @@ namespace {
 QString number(std::int64_t facts)
 {
     return Formats{}.count(static_cast<int>(facts));
-}
-
-QString saysOf(const FaultyFact& fact)
-{
-    QStringList parts;
-    for (const auto& [column, value] : fact.says)
-        parts << JoinWords::tr("%1 %2", "the name of a column and what stands in it")
-                     .arg(QString::fromStdString(column), QString::fromStdString(value));
-    return parts.join(JoinWords::tr(", ", "between what a fact says"));
 }
 
 QString found(const QString& file, const FaultyFact& fact)
@@ -79,6 +71,15 @@ QString JoinWords::fact(const FaultyFact& fact)
     return parts.join(tr(", ", "between what is said of a fact"));
 }
 
+QString JoinWords::says(const FaultyFact& fact)
+{
+    QStringList parts;
+    for (const auto& [column, value] : fact.says)
+        parts << tr("%1 %2", "the name of a column and what stands in it")
+                     .arg(QString::fromStdString(column), QString::fromStdString(value));
+    return parts.join(tr(", ", "between what a fact says"));
+}
+
 QStringList JoinWords::findings(const QString& file, const ChainState& chain)
 {
     QStringList lines;
@@ -91,22 +92,22 @@ QStringList JoinWords::findings(const QString& file, const ChainState& chain)
 
 QString JoinWords::lookFirst()
 {
-    return tr("Nothing was joined. Look at these facts, compare them with the copies beside the file and with "
-              "prints, and ask who changed them. To join the files as they were found, add --as-found.");
+    return tr("Nothing was written. Look at these facts, compare them with the copies beside the file and with "
+              "prints, and ask who changed them. To go on with the files as they were found, add --as-found.");
 }
 
 QString JoinWords::leftOut(const FaultyFact& fact)
 {
     return tr("Changed by another program in one of the files, and taken as the other has it: %1. It said: "
               "%2.")
-        .arg(JoinWords::fact(fact), saysOf(fact));
+        .arg(JoinWords::fact(fact), says(fact));
 }
 
 QString JoinWords::undecided(const FaultyFact& ours, const FaultyFact& theirs)
 {
     return tr("The files say different things of one fact, and nothing tells which was saved: %1. The first "
               "says: %2. The other says: %3.")
-        .arg(fact(ours), saysOf(ours), saysOf(theirs));
+        .arg(fact(ours), says(ours), says(theirs));
 }
 
 QString JoinWords::nothingJoined()
@@ -120,10 +121,81 @@ QString JoinWords::onlyIn(const QString& file, std::int64_t facts)
     return tr("Facts that stand in %1 alone: %2.").arg(file, number(facts));
 }
 
-QString JoinWords::joined(const QString& out, const JoinTally& tally)
+QString JoinWords::joined(const QString& out, const FileEnd& end)
 {
     return tr("Written to %1: %2 facts, end %3.")
-        .arg(out, number(tally.all), QString::fromStdString(shortForm(tally.end.hash)));
+        .arg(out, number(end.facts), QString::fromStdString(shortForm(end.hash)));
+}
+
+QString JoinWords::takeIn() { return tr("Take in another file …"); }
+QString JoinWords::openOneFirst() { return tr("Open your own file first, then take another one in."); }
+QString JoinWords::takeInTitle() { return tr("Take in another file"); }
+QString JoinWords::takeInYes() { return tr("Take it in"); }
+
+QString JoinWords::nothingNew(const QString& file)
+{
+    return tr("All that stands in %1 is in this file already. Nothing was taken in.").arg(file);
+}
+
+QString JoinWords::kinds(const QStringList& kinds) { return kinds.join(tr("; ", "between kinds of facts")); }
+
+QString JoinWords::kindCount(const std::string& table, std::int64_t facts)
+{
+    return tr("%1: %2", "a kind of facts and how many").arg(kind(table), number(facts));
+}
+
+QString JoinWords::whatIsNew(const QString& file, const QString& kinds)
+{
+    return tr("New in %1: %2.").arg(file, kinds);
+}
+
+QString JoinWords::readingsOf(const QStringList& couplings, Day first, Day last)
+{
+    const QString names = SentenceParts::list(couplings);
+    return first == last ? tr("The readings are of %1, on %2.").arg(names, Formats{}.day(first))
+                         : tr("The readings are of %1, from %2 to %3.")
+                               .arg(names, Formats{}.day(first), Formats{}.day(last));
+}
+
+QString JoinWords::stillFound(std::int64_t faults)
+{
+    return tr("Another program has changed what was saved. Facts that are in question: %1.").arg(number(faults));
+}
+
+QString JoinWords::conflictsArise(const QStringList& titles)
+{
+    return tr("What a person has to decide afterwards: %1.").arg(kinds(titles));
+}
+
+QString JoinWords::copyIsKept()
+{
+    return tr("A copy of this file as it is now is kept in the folder of copies beside it. The other file is "
+              "only read.");
+}
+
+QString JoinWords::cameIn(const QString& file, std::int64_t facts, const FileEnd& end)
+{
+    return tr("Taken in from %1: %2 facts. This file now holds %3 facts and ends with %4.")
+        .arg(file, number(facts), number(end.facts), QString::fromStdString(shortForm(end.hash)));
+}
+
+QString JoinWords::nothingTakenIn()
+{
+    return tr("Nothing was taken in. Find out which of these is right, from the copies beside the files and "
+              "from prints, and take in the copy that has it.");
+}
+
+QString JoinWords::handedOn(const QString& airframe, const QString& out, const FileEnd& end)
+{
+    return tr("Written to %1: %2 with all that belongs to it, %3 facts, end %4.")
+        .arg(out, airframe, number(end.facts), QString::fromStdString(shortForm(end.hash)));
+}
+
+QString JoinWords::handedOnFrom(const QString& file, const FileEnd& original)
+{
+    return tr("They were taken over from %1, which held %2 facts and ended with %3 then. Write that down: the "
+              "new file cannot show that nothing was changed before.")
+        .arg(file, number(original.facts), QString::fromStdString(shortForm(original.hash)));
 }
 
 } // namespace rig

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/clock.h"
 #include "core/review/chain_state.h"
 
 #include <QCoreApplication>
@@ -11,15 +12,6 @@
 
 namespace rig {
 
-// How much two files hold that were joined, in numbers of facts.
-struct JoinTally
-{
-    std::int64_t onlyOurs = 0;
-    std::int64_t onlyTheirs = 0;
-    std::int64_t all = 0;
-    FileEnd end;
-};
-
 // What is said when the facts of two files are joined, or some of one are handed on.
 class JoinWords
 {
@@ -28,13 +20,30 @@ class JoinWords
 public:
     static QString kind(const std::string& table); // Readings
     static QString fact(const FaultyFact& fact); // Readings, QX-17, Left aileron, saved on 2 May 2026 by …
+    static QString says(const FaultyFact& fact); // enters_um 450, refuses_um 500
     static QStringList findings(const QString& file, const ChainState& chain);
     static QString lookFirst();
     static QString leftOut(const FaultyFact& fact);
     static QString undecided(const FaultyFact& ours, const FaultyFact& theirs);
     static QString nothingJoined();
     static QString onlyIn(const QString& file, std::int64_t facts);
-    static QString joined(const QString& out, const JoinTally& tally);
+    static QString joined(const QString& out, const FileEnd& end);
+    static QString takeIn(); // in the menu
+    static QString openOneFirst();
+    static QString takeInTitle();
+    static QString takeInYes();
+    static QString nothingNew(const QString& file);
+    static QString kinds(const QStringList& kinds); // Readings: 3; People: 1
+    static QString kindCount(const std::string& table, std::int64_t facts);
+    static QString whatIsNew(const QString& file, const QString& kinds);
+    static QString readingsOf(const QStringList& couplings, Day first, Day last);
+    static QString stillFound(std::int64_t faults);
+    static QString conflictsArise(const QStringList& titles);
+    static QString copyIsKept();
+    static QString cameIn(const QString& file, std::int64_t facts, const FileEnd& end);
+    static QString nothingTakenIn();
+    static QString handedOn(const QString& airframe, const QString& out, const FileEnd& end);
+    static QString handedOnFrom(const QString& file, const FileEnd& original);
 };
 
 } // namespace rig

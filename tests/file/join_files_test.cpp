@@ -84,6 +84,25 @@ TEST_F(JoinFiles, RefusesWhereNothingTellsWhichOfTwoWasSaved)
     EXPECT_FALSE(fs::exists(out));
 }
 
+TEST_F(JoinFiles, HandsOneAirframeOnAndSaysHowFarTheWholeHadCome)
+{
+    const QStringList asked{"part", text(path), "--airframe", "qx-17", "--out", text(out)};
+    const FileEnd whole = must(must(StoreFile::open(path, OpenAs::Existing, store.clock()))->end());
+    const Answer answer = run(asked);
+    EXPECT_EQ(answer.status, 0) << answer.err.toStdString();
+    EXPECT_TRUE(answer.out.contains(text(shortForm(whole.hash)))) << answer.out.toStdString();
+    const auto part = must(StoreFile::open(out, OpenAs::Existing, store.clock()));
+    EXPECT_TRUE(answer.out.contains(text(shortForm(must(part->end()).hash)))) << answer.out.toStdString();
+    EXPECT_TRUE(run(asked).err.contains("is there already"));
+    EXPECT_TRUE(
+        run({"part", text(path), "--airframe", "QX-99", "--out", text(out) + "2"}).err.contains("QX-99"));
+    changeByHand(path, 800);
+    const Answer refused = run({"part", text(path), "--airframe", "QX-17", "--out", text(out) + "2"});
+    EXPECT_EQ(refused.status, 1) << "a chain of its own would hide what was changed";
+    EXPECT_TRUE(refused.err.contains("stands otherwise than it was saved")) << refused.err.toStdString();
+    EXPECT_EQ(run({"part", text(path), "--out", text(out)}).status, 2);
+}
+
 TEST_F(JoinFiles, SaysOfWhichFileSomethingIsWrong)
 {
     other += ".missing";
