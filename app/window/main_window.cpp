@@ -10,8 +10,12 @@
 #include "app/widgets/question_cover.h"
 #include "app/window/faults_bar.h"
 #include "app/window/faults_page.h"
+#include "app/window/conflicts_bar.h"
+#include "app/window/conflicts_page.h"
 #include "app/window/question_bar.h"
+#include "app/window/taking_in.h"
 #include "app/window/welcome.h"
+#include "app/wording/join_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
 #include "core/store/facts_book.h"
@@ -65,6 +69,8 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     layout->addWidget(m_faultsBar);
     m_questionBar = new QuestionBar;
     layout->addWidget(m_questionBar);
+    m_conflictsBar = new ConflictsBar;
+    layout->addWidget(m_conflictsBar);
     m_stack = new QStackedWidget;
     m_welcome = new Welcome;
     m_stack->addWidget(m_welcome);
@@ -95,6 +101,8 @@ void MainWindow::connectParts()
     connect(m_questionBar, &QuestionBar::leaveAsked, this, &MainWindow::leaveBesides);
     connect(m_faultsBar, &FaultsBar::showAsked, this, &MainWindow::showFaults);
     connect(m_faultsBar, &FaultsBar::leaveAsked, this, &MainWindow::leaveBesides);
+    connect(m_conflictsBar, &ConflictsBar::showAsked, this, &MainWindow::showConflicts);
+    connect(m_conflictsBar, &ConflictsBar::leaveAsked, this, &MainWindow::leaveBesides);
     connect(m_welcome, &Welcome::newAsked, this, &MainWindow::askNewFile);
     connect(m_welcome, &Welcome::openAsked, this, &MainWindow::askOpenFile);
     connect(m_welcome, &Welcome::demoAsked, this, &MainWindow::openDemo);
@@ -110,6 +118,7 @@ void MainWindow::addKeys()
         onKey(static_cast<Qt::Key>(Qt::Key_1 + i), [this, i] { showMoment(static_cast<Moments>(i)); });
     onKey(Qt::Key_6, [this] { showQuestions(); });
     onKey(Qt::Key_7, [this] { showFaults(); });
+    onKey(Qt::Key_8, [this] { showConflicts(); });
     onKey(Qt::Key_K, [this] { m_bar->openAirframes(); });
 }
 
@@ -126,6 +135,7 @@ QMenu* MainWindow::makeFileMenu()
     add(WindowWords::newFile(), QKeySequence::New, [this] { askNewFile(); });
     add(WindowWords::openFile(), QKeySequence::Open, [this] { askOpenFile(); });
     add(WindowWords::openDemo(), {}, [this] { openDemo(); });
+    add(JoinWords::takeIn(), QKeySequence{QKeyCombination{Qt::CTRL, Qt::Key_I}}, [this] { takeInOther(); });
     menu->addSeparator();
     add(WindowWords::largerText(), QKeySequence::ZoomIn, [this] { scaleText(kTextStep); });
     add(WindowWords::smallerText(), QKeySequence::ZoomOut, [this] { scaleText(-kTextStep); });
@@ -212,6 +222,7 @@ void MainWindow::followLookingThrough()
         return;
     m_lookingThrough->stop();
     readFaults();
+    readConflicts();
     if (const auto problem = file.copyProblem())
         showProblem(problem->kind == ProblemKind::NoRoomForCopy ||
                             problem->kind == ProblemKind::CopyOfLaterDay
@@ -230,10 +241,53 @@ void MainWindow::catchUp()
     if (!writes || m_writesSeen == writes.value())
         return;
     m_writesSeen = writes.value();
-    now->catchUp();
+    takeNews(*now);
+}
+
+void MainWindow::takeNews(Page& now)
+{
+    now.catchUp();
     readAirframes();
     showAirframe();
     readQuestions();
+    readConflicts();
+}
+
+void MainWindow::takeInOther()
+{
+    if (!m_session)
+        return m_prompts.tell(this, JoinWords::openOneFirst());
+    if (!takeInAnother(this, *m_session, m_prompts))
+        return;
+    if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()))
+        takeNews(*now);
+    if (!m_airframe) {
+        chooseFirstAirframe();
+        showAirframe();
+        refreshPage();
+    }
+}
+
+// What two laptops say differently: it takes a look at the whole file, so not after each key.
+void MainWindow::readConflicts()
+{
+    const auto open = m_session->records().openConflicts();
+    if (!open)
+        return showProblem(ProblemWords::sentence(open.problem(), {}));
+    m_conflictsBar->display(static_cast<int>(open.value().size()));
+}
+
+void MainWindow::showConflicts()
+{
+    if (!m_session)
+        return;
+    if (!m_conflicts) {
+        m_conflicts = new ConflictsPage{m_session->records()};
+        connect(m_conflicts, &ConflictsPage::leaveAsked, this, &MainWindow::leaveBesides);
+        added(m_conflicts);
+    }
+    showPage(m_conflicts);
+    m_bar->checkNone();
 }
 
 // Back to the welcome.
@@ -335,6 +389,7 @@ std::vector<Page*> MainWindow::allPages() const
     std::vector<Page*> pages{m_pages.begin(), m_pages.end()};
     pages.push_back(m_questions);
     pages.push_back(m_faults);
+    pages.push_back(m_conflicts);
     std::erase(pages, nullptr);
     return pages;
 }
@@ -352,6 +407,7 @@ void MainWindow::takeNewAirframes()
         return chooseAirframe(added->id);
     showAirframe();
     readQuestions();
+    readConflicts();
 }
 
 void MainWindow::dropPages()
@@ -366,6 +422,8 @@ void MainWindow::dropPages()
     m_questions = nullptr;
     m_faults = nullptr;
     m_faultsBar->hide();
+    m_conflicts = nullptr;
+    m_conflictsBar->hide();
 }
 
 void MainWindow::readAirframes()
@@ -541,6 +599,9 @@ void MainWindow::showPage(Page* next)
     m_stack->setCurrentWidget(next);
     m_questionBar->setOnPage(next == m_questions);
     m_faultsBar->setOnPage(next == m_faults);
+    m_conflictsBar->setOnPage(next == m_conflicts);
+    if (m_conflicts || !m_conflictsBar->isHidden())
+        readConflicts();
     refreshPage();
     next->setFocus();
 }
@@ -584,6 +645,7 @@ void MainWindow::setLook(const Look& look)
     setStyleSheet(styleSheetFor(look.theme, look.fonts));
     m_questionBar->setLook(look);
     m_faultsBar->setLook(look);
+    m_conflictsBar->setLook(look);
     for (Page* page : allPages())
         page->setLook(look);
 }

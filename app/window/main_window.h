@@ -23,6 +23,8 @@ namespace rig {
 
 struct LearnerMemory;
 
+class ConflictsBar;
+class ConflictsPage;
 class Prompts;
 class QuestionBar;
 class FaultsBar;
@@ -46,6 +48,7 @@ public:
     void showMoment(Moments moment);
     void showQuestions();
     void showFaults(); // where there are any
+    void showConflicts();
     void chooseAirframe(AirframeId airframe);
     // Null before a file is open.
     Page* page(Moments moment);
@@ -78,6 +81,9 @@ private:
     void closeSession();
     void readQuestions();
     void leaveBesides(); // back from what is no moment of its own
+    void readConflicts();
+    void takeInOther();
+    void takeNews(Page& now);
     void showPage(Page* next);
     bool isBlind() const;
     Result<std::vector<OpenQuestion>> openQuestions(AirframeId airframe) const;
@@ -110,6 +116,8 @@ private:
     Welcome* m_welcome = nullptr;
     std::array<Page*, 5> m_pages{};
     Moments m_moment = Moments::RiggedToday; // the last one shown
+    ConflictsBar* m_conflictsBar = nullptr;
+    ConflictsPage* m_conflicts = nullptr;
     QuestionBar* m_questionBar = nullptr;
     QuestionsPage* m_questions = nullptr;
     FaultsBar* m_faultsBar = nullptr;

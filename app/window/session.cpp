@@ -2,6 +2,7 @@
 
 #include "app/pictures/drawn_photo.h"
 #include "core/demo/demo.h"
+#include "core/store/copies.h"
 
 #include <QDir>
 #include <QTemporaryDir>
@@ -21,7 +22,8 @@ std::uint64_t entropy()
 } // namespace
 
 Session::Session(std::unique_ptr<StoreFile> file, const Clock& clock, bool isDemo)
-    : m_file{std::move(file)}, m_ids{entropy()}, m_records{*m_file, m_ids, clock}, m_isDemo{isDemo}
+    : m_file{std::move(file)}, m_clock{clock}, m_ids{entropy()}, m_records{*m_file, m_ids, clock}, m_isDemo{
+                                                                                                       isDemo}
 {
 }
 
@@ -31,6 +33,13 @@ Result<std::unique_ptr<Session>> Session::open(const std::string& path, OpenAs a
     if (!file)
         return file.problem();
     return std::unique_ptr<Session>{new Session{std::move(file).value(), clock, false}};
+}
+
+Result<Joined> Session::takeIn(OtherFile& theirs)
+{
+    if (const Outcome kept = copyBeforeTakingIn(m_file->path(), m_clock.now().localDay()); !kept)
+        return kept.problem();
+    return rig::takeIn(*m_file, theirs);
 }
 
 Result<std::unique_ptr<Session>> Session::openDemo(const Clock& clock)

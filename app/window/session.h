@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/airframe/id_source.h"
+#include "core/store/join.h"
 #include "core/store/records.h"
 #include "core/store/store_file.h"
 
@@ -20,12 +21,15 @@ public:
 
     Records& records() { return m_records; }
     const StoreFile& file() const { return *m_file; }
+    // See core/store/join.h. The file as it is stays in a copy that nothing removes.
+    Result<Joined> takeIn(OtherFile& theirs);
     bool isDemo() const { return m_isDemo; }
 
 private:
     Session(std::unique_ptr<StoreFile> file, const Clock& clock, bool isDemo);
 
     std::unique_ptr<StoreFile> m_file;
+    const Clock& m_clock;
     IdSource m_ids;
     Records m_records;
     bool m_isDemo;

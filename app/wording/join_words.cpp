@@ -10,10 +10,7 @@ namespace rig {
 
 namespace {
 
-QString number(std::int64_t facts)
-{
-    return Formats{}.count(static_cast<int>(facts));
-}
+QString number(std::int64_t facts) { return Formats{}.count(static_cast<int>(facts)); }
 
 QString found(const QString& file, const FaultyFact& fact)
 {
@@ -65,9 +62,8 @@ QString JoinWords::fact(const FaultyFact& fact)
         if (!part.empty())
             parts << QString::fromStdString(part);
     const QString day = Formats{}.day(Moment{fact.savedMilliseconds / 1000, 0}.localDay());
-    parts << (fact.savedBy.empty()
-                  ? tr("saved on %1").arg(day)
-                  : tr("saved on %1 by %2").arg(day, QString::fromStdString(fact.savedBy)));
+    parts << (fact.savedBy.empty() ? tr("saved on %1").arg(day)
+                                   : tr("saved on %1 by %2").arg(day, QString::fromStdString(fact.savedBy)));
     return parts.join(tr(", ", "between what is said of a fact"));
 }
 
@@ -92,8 +88,9 @@ QStringList JoinWords::findings(const QString& file, const ChainState& chain)
 
 QString JoinWords::lookFirst()
 {
-    return tr("Nothing was written. Look at these facts, compare them with the copies beside the file and with "
-              "prints, and ask who changed them. To go on with the files as they were found, add --as-found.");
+    return tr(
+        "Nothing was written. Look at these facts, compare them with the copies beside the file and with "
+        "prints, and ask who changed them. To go on with the files as they were found, add --as-found.");
 }
 
 QString JoinWords::leftOut(const FaultyFact& fact)
@@ -112,8 +109,9 @@ QString JoinWords::undecided(const FaultyFact& ours, const FaultyFact& theirs)
 
 QString JoinWords::nothingJoined()
 {
-    return tr("Nothing was joined. Find out which of these is right, from the copies beside the files and from "
-              "prints, and join the copy that has it.");
+    return tr(
+        "Nothing was joined. Find out which of these is right, from the copies beside the files and from "
+        "prints, and join the copy that has it.");
 }
 
 QString JoinWords::onlyIn(const QString& file, std::int64_t facts)
@@ -159,7 +157,8 @@ QString JoinWords::readingsOf(const QStringList& couplings, Day first, Day last)
 
 QString JoinWords::stillFound(std::int64_t faults)
 {
-    return tr("Another program has changed what was saved. Facts that are in question: %1.").arg(number(faults));
+    return tr("Another program has changed what was saved. Facts that are in question: %1.")
+        .arg(number(faults));
 }
 
 QString JoinWords::conflictsArise(const QStringList& titles)
@@ -193,7 +192,8 @@ QString JoinWords::handedOn(const QString& airframe, const QString& out, const F
 
 QString JoinWords::handedOnFrom(const QString& file, const FileEnd& original)
 {
-    return tr("They were taken over from %1, which held %2 facts and ended with %3 then. Write that down: the "
+    return tr("They were taken over from %1, which held %2 facts and ended with %3 then. Write that down: "
+              "the "
               "new file cannot show that nothing was changed before.")
         .arg(file, number(original.facts), QString::fromStdString(shortForm(original.hash)));
 }

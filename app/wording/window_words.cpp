@@ -117,6 +117,7 @@ QString WindowWords::keysEverywhere()
 {
     return tr("Everywhere\n"
               "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
+              "Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.\n"
               "Ctrl+K: choose the airframe.\n"
               "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
               "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.");

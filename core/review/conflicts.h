@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/airframe/saved_before.h"
+#include "core/review/chain_state.h"
 #include "core/rigging/decision.h"
 
 #include <functional>
@@ -30,6 +31,14 @@ struct Conflict
     IdBytes second{};
 
     bool operator==(const Conflict&) const = default;
+};
+
+// With both sides as they stand in the file: who, when, what.
+struct ToldConflict
+{
+    Conflict conflict;
+    FaultyFact first;
+    FaultyFact second;
 };
 
 // What nobody has decided, in the order of saving. `areApart`: neither fact was in the file when the other

@@ -2,6 +2,8 @@
 
 #include "core/review/lineage.h"
 #include "core/store/cells.h"
+#include "core/store/decide.h"
+#include "core/store/faulty_fact.h"
 #include "core/store/names.h"
 #include "core/store/newest.h"
 
@@ -186,6 +188,18 @@ Result<std::vector<Conflict>> openConflictsIn(StoreFile::Connection& connection)
                          [&lineage](const IdBytes& one, const IdBytes& other) {
                              return lineage.value().areApart(one, other);
                          });
+}
+
+Result<std::vector<ToldConflict>> toldConflictsIn(StoreFile::Connection& connection)
+{
+    const auto open = openConflictsIn(connection);
+    if (!open)
+        return open.problem();
+    std::vector<ToldConflict> told;
+    for (const Conflict& conflict : open.value())
+        told.push_back({conflict, tellOf(connection, {}, conflict.table, conflict.first),
+                        tellOf(connection, {}, conflict.table, conflict.second)});
+    return told;
 }
 
 Outcome readDecided(StoreFile::Connection& connection)

@@ -110,6 +110,17 @@ void removeOldCopies(const std::vector<fs::path>& copies, std::uintmax_t room)
     }
 }
 
+Outcome copyBefore(const std::string& path, const std::string& what, Day today)
+{
+    const fs::path file{path};
+    const std::string name = file.stem().string() + " before " + what + " " + dayText(today);
+    fs::path target = copiesFolder(file) / (name + kExtension);
+    std::error_code error;
+    for (int again = 2; fs::exists(target, error); ++again)
+        target = copiesFolder(file) / (name + " " + std::to_string(again) + kExtension);
+    return copyTo(path, target, {});
+}
+
 } // namespace
 
 fs::path copiesFolder(const fs::path& file)
@@ -157,14 +168,12 @@ std::vector<fs::path> copiesOfLaterDays(const fs::path& file, Day today)
 
 Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion)
 {
-    const fs::path file{path};
-    const std::string name =
-        file.stem().string() + " before version " + std::to_string(toVersion) + " " + dayText(today);
-    fs::path target = copiesFolder(file) / (name + kExtension);
-    std::error_code error;
-    for (int again = 2; fs::exists(target, error); ++again)
-        target = copiesFolder(file) / (name + " " + std::to_string(again) + kExtension);
-    return copyTo(path, target, {});
+    return copyBefore(path, "version " + std::to_string(toVersion), today);
+}
+
+Outcome copyBeforeTakingIn(const std::string& path, Day today)
+{
+    return copyBefore(path, "taking in", today);
 }
 
 } // namespace rig

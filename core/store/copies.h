@@ -29,7 +29,8 @@ Outcome keepTodaysCopy(const std::string& path, Day today, std::uintmax_t free,
 // Of days after `today`: the clock was wrong once. They count as no days, and nothing removes them.
 std::vector<std::filesystem::path> copiesOfLaterDays(const std::filesystem::path& file, Day today);
 
-// A copy that nothing removes.
+// Copies that nothing removes.
 Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion);
+Outcome copyBeforeTakingIn(const std::string& path, Day today);
 
 } // namespace rig

@@ -3,6 +3,7 @@
 #include "core/store/attached.h"
 #include "core/store/chain.h"
 #include "core/store/chain_look.h"
+#include "core/store/conflicts_in.h"
 #include "core/store/create_file.h"
 #include "core/store/every_shape.h"
 #include "core/store/faulty_fact.h"
@@ -14,6 +15,7 @@
 
 #include <QStringList>
 
+#include <algorithm>
 #include <numeric>
 
 namespace rig {
@@ -218,6 +220,26 @@ Result<Joined> uniteIn(const std::string& path, OtherFile& ours, OtherFile& thei
     return unite(*made.value(), theirs);
 }
 
+// Which readings come, as the page that asks says it.
+Outcome takeReadings(StoreFile::Connection& ours, OtherFile& theirs, Foreseen& into)
+{
+    const Attached attached{ours, theirs.connection().path};
+    if (!attached.outcome())
+        return attached.outcome();
+    return ours.each(
+        QStringLiteral("SELECT max(c.name), min(r.measured_at + r.measured_offset), "
+                       "max(r.measured_at + r.measured_offset) FROM theirs.reading r JOIN "
+                       "theirs.coupling c ON c.id = r.coupling WHERE r.id NOT IN (SELECT id FROM "
+                       "main.reading) GROUP BY r.coupling ORDER BY 1"),
+        {}, [&into](Row& row) {
+            into.couplings.push_back(row.text());
+            const Day first = Moment{row.integer(), 0}.localDay();
+            const Day last = Moment{row.integer(), 0}.localDay();
+            into.first = std::min(into.first.value_or(first), first);
+            into.last = std::max(into.last.value_or(last), last);
+        });
+}
+
 } // namespace
 
 std::int64_t Joined::onlyTheirs() const
@@ -244,6 +266,30 @@ Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out)
 Result<Joined> takeIn(StoreFile& ours, OtherFile& theirs)
 {
     return unite(ours.connection(), theirs);
+}
+
+Result<Foreseen> foresee(const std::string& ours, OtherFile& theirs)
+{
+    const auto copy = OtherFile::read(ours, ours);
+    if (!copy)
+        return copy.problem();
+    StoreFile::Connection& into = copy.value()->connection();
+    Foreseen foreseen;
+    Problem problem;
+    std::vector<Conflict> before;
+    if (!take(lookAtChain(into), foreseen.ours, problem) ||
+        !take(theirs.lookAtChain(), foreseen.theirs, problem) ||
+        !take(openConflictsIn(into), before, problem))
+        return problem;
+    if (const Outcome read = takeReadings(into, theirs, foreseen); !read)
+        return read.problem();
+    if (!take(unite(into, theirs), foreseen.joined, problem) ||
+        !take(toldConflictsIn(into), foreseen.conflicts, problem))
+        return problem;
+    std::erase_if(foreseen.conflicts, [&before](const ToldConflict& told) {
+        return std::ranges::find(before, told.conflict) != before.end();
+    });
+    return foreseen;
 }
 
 } // namespace rig

@@ -1,9 +1,11 @@
 #pragma once
 
-#include "core/review/chain_state.h"
+#include "core/clock.h"
+#include "core/review/conflicts.h"
 #include "core/store/other_file.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -37,6 +39,19 @@ struct Joined
 
 // Into a new file at `out`, which stands there once it is whole. FileExists when something stands there.
 Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out);
+
+// What would come of taking theirs in; nothing is written.
+struct Foreseen
+{
+    ChainState ours;
+    ChainState theirs;
+    Joined joined;
+    std::vector<std::string> couplings; // of the readings that come
+    std::optional<Day> first;           // and their days
+    std::optional<Day> last;
+    std::vector<ToldConflict> conflicts; // that are not there yet
+};
+Result<Foreseen> foresee(const std::string& ours, OtherFile& theirs);
 
 // Into a file that is open, in one transaction; what is held of its facts is then read anew.
 Result<Joined> takeIn(StoreFile& ours, OtherFile& theirs);

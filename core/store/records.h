@@ -10,6 +10,7 @@
 #include "core/lesson/learning_facts.h"
 #include "core/result.h"
 #include "core/review/chain_state.h"
+#include "core/review/conflicts.h"
 #include "core/review/person_riggings.h"
 #include "core/rigging/decision.h"
 #include "core/rigging/event.h"
@@ -121,6 +122,9 @@ public:
     Result<std::vector<PartInRigging>> namedInRiggings(AirframeId airframe) const;
     // NotFound when the file has no such photo.
     Result<PhotoImage> image(PhotoId photo) const;
+
+    // What was decided apart on two computers and by nobody since.
+    Result<std::vector<ToldConflict>> openConflicts() const;
 
     // The latest record of this airframe that nobody closed, if there is one. An imported table is no open
     // work.

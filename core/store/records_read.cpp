@@ -502,6 +502,11 @@ Result<PhotoImage> Records::image(PhotoId photo) const
     return found.value().front();
 }
 
+Result<std::vector<ToldConflict>> Records::openConflicts() const
+{
+    return toldConflictsIn(m_file.connection());
+}
+
 Result<std::optional<RecordId>> Records::openRecord(AirframeId airframe) const
 {
     const auto found =

@@ -1,4 +1,5 @@
 #include "core/store/conflicts_in.h"
+#include "core/store/decide.h"
 #include "core/store/facts_book.h"
 #include "tests/support/laptop.h"
 

@@ -94,6 +94,21 @@ TEST_F(JoinTest, OfAFileWithItselfIsThatFile)
     EXPECT_EQ(contentOf(out), contentOf(twin));
 }
 
+TEST_F(JoinTest, ForeseesWhatWouldComeAndWritesNothing)
+{
+    writeApart();
+    const std::string ours = bytesOf(store.path());
+    const auto theirs = must(OtherFile::read(twin, store.path()));
+    const Foreseen foreseen = must(foresee(store.path(), *theirs));
+    EXPECT_EQ(foreseen.joined.onlyTheirs(), 3);
+    EXPECT_EQ(foreseen.couplings, std::vector<std::string>{"Left aileron"});
+    EXPECT_EQ(foreseen.first, dayOf(2026, 5, 2));
+    EXPECT_EQ(foreseen.last, dayOf(2026, 5, 2));
+    EXPECT_TRUE(foreseen.conflicts.empty());
+    EXPECT_EQ(foreseen.ours.faults + foreseen.theirs.faults, 0);
+    EXPECT_EQ(bytesOf(store.path()), ours);
+}
+
 TEST_F(JoinTest, NeverWritesOverAFileThatIsThere)
 {
     std::ofstream{out} << "mine";

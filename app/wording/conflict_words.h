@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/review/conflicts.h"
+
+#include <QCoreApplication>
+#include <QString>
+
+namespace rig {
+
+// What is said of two facts that were saved apart and stand against each other.
+class ConflictWords
+{
+    Q_DECLARE_TR_FUNCTIONS(ConflictWords)
+
+public:
+    static QString title(const ToldConflict& told);
+    static QString until(ConflictKind kind); // what holds until somebody decides
+    static QString side(bool first);
+    static QString decision(ConflictKind kind, Holds holds);
+    static QString bar(int open);
+    static QString show();
+    static QString showHint();
+    static QString leave();
+    static QString leaveHint();
+    static QString heading();
+    static QString none();
+    static QString count(int open);
+    static QString listKeys();
+    static QString person();
+    static QString choosePerson();
+    static QString personMissing();
+    static QString reason();
+    static QString reasonHint();
+    static QString reasonMissing();
+    static QString decided();
+    static QString renameHint();
+};
+
+} // namespace rig
