@@ -15,7 +15,7 @@ namespace rig {
 // signature: whoever works out the whole chain anew leaves no trace in the file itself.
 struct FileEnd
 {
-    std::int64_t facts = 0; // links in the chain
+    std::int64_t facts = 0; // that have a link
     std::string hash;       // SHA-256 (FIPS 180-4), 64 hexadecimal digits
 
     bool operator==(const FileEnd&) const = default;

@@ -108,7 +108,9 @@ TEST_F(PartTest, ComesBackIntoTheWholeWithWhatWasSavedInItSince)
         theirs.read(hangar, 550);
     }
     Laptop ours{store.path(), 7};
+    const FileEnd before = must(ours.file().end());
     EXPECT_EQ(takenIn(ours, out).onlyTheirs(), 1);
+    EXPECT_EQ(must(ours.file().end()).facts, before.facts + 1) << "each once, whatever links it has";
     EXPECT_EQ(must(ours.file().lookAtChain()).faults, 0);
     ours.read(hangar, 500);
     EXPECT_EQ(must(ours.file().lookAtChain()).faults, 0);
