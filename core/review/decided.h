@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 #include <span>
+#include <vector>
 
 namespace rig {
 

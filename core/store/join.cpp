@@ -159,12 +159,12 @@ private:
     // A tie that no link stands on tells nothing.
     Outcome takeChain()
     {
-        struct Part
+        struct TakenPart
         {
             const char* table;
             const char* which;
         };
-        constexpr Part kParts[] = {
+        constexpr TakenPart kParts[] = {
             {"origin", "id NOT IN (SELECT id FROM main.origin)"},
             {"link", "NOT EXISTS (SELECT 1 FROM main.link AS m WHERE m.sequence = t.sequence AND m.hash = "
                      "t.hash AND m.origin = t.origin AND m.kind = t.kind AND m.fact = t.fact AND m.before = "
@@ -172,7 +172,7 @@ private:
             {"tie", "before IN (SELECT before FROM theirs.link) AND NOT EXISTS (SELECT 1 FROM main.tie AS m "
                     "WHERE m.before = t.before AND m.hash = t.hash AND m.sequence = t.sequence)"},
         };
-        for (const Part& part : kParts)
+        for (const TakenPart& part : kParts)
             if (const Outcome taken = takeRows(m_into, part.table, QString::fromLatin1(part.which)); !taken)
                 return taken;
         return Done{};
