@@ -5,6 +5,7 @@
 #include "app/widgets/parts.h"
 #include "app/widgets/row_list.h"
 #include "app/widgets/wrap_layout.h"
+#include "app/wording/chain_words.h"
 #include "app/wording/conflict_words.h"
 #include "app/wording/join_words.h"
 #include "app/wording/problem_words.h"
@@ -20,8 +21,8 @@ namespace {
 
 QString sideOf(const FaultyFact& fact, bool isKeptBack)
 {
-    const QString who = JoinWords::fact(fact);
-    return isKeptBack ? who : who + QLatin1Char('\n') + JoinWords::says(fact);
+    const QString who = ChainWords::fact(fact);
+    return isKeptBack ? who : who + QLatin1Char('\n') + ChainWords::says(fact);
 }
 
 // Only persons and gauges can be read as one.
@@ -167,7 +168,7 @@ void ConflictsPage::refresh()
     std::vector<RowText> rows;
     for (const ToldConflict& told : m_told)
         rows.push_back(
-            {MarkShape::HalfDisc, Role::InkSoft, ConflictWords::title(told), JoinWords::fact(told.second)});
+            {MarkShape::HalfDisc, Role::InkSoft, ConflictWords::title(told), ChainWords::fact(told.second)});
     m_rows->display(rows);
     m_count->setText(m_told.empty() ? ConflictWords::none()
                                     : ConflictWords::count(static_cast<int>(m_told.size())));

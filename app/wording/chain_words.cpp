@@ -33,35 +33,11 @@ QString valueIn(const std::string& column, const std::string& value)
     return text.size() <= kLongestValue ? text : text.left(kLongestValue) + QChar{0x2026};
 }
 
-QString whatOf(const FaultyFact& fact)
-{
-    QStringList parts{kindIn(fact.table)};
-    for (const std::string& name : {fact.registration, fact.coupling})
-        if (!name.empty())
-            parts << QString::fromStdString(name);
-    const Moment saved{fact.savedMilliseconds / 1000, 0};
-    const QString day = Formats{}.day(saved.localDay());
-    parts << (fact.savedBy.empty()
-                  ? ChainWords::tr("saved on %1").arg(day)
-                  : ChainWords::tr("saved on %1 by %2").arg(day, QString::fromStdString(fact.savedBy)));
-    return parts.join(QStringLiteral(" · "));
-}
-
-QString saysOf(const FaultyFact& fact)
-{
-    QStringList parts;
-    for (const auto& [column, value] : fact.says)
-        if (parts.size() < kMostColumns && !column.ends_with("_offset"))
-            parts << ChainWords::tr("%1: %2", "what, which value")
-                         .arg(columnIn(column), valueIn(column, value));
-    return parts.join(QStringLiteral("; "));
-}
-
 } // namespace
 
 QString ChainWords::end(const FileEnd& end)
 {
-    return tr("%n fact(s), end %1", "how many facts a file holds, and their short form",
+    return tr("%Ln fact(s), end %1", "how many facts a file holds, and their short form",
               static_cast<int>(end.facts))
         .arg(QString::fromStdString(shortForm(end.hash)));
 }
@@ -83,7 +59,7 @@ QString ChainWords::whatItMeans()
 
 QString ChainWords::faults(std::int64_t count)
 {
-    return tr("%n fact(s) in this file do not stand as Rigband saved them.", nullptr,
+    return tr("%Ln fact(s) in this file do not stand as Rigband saved them.", nullptr,
               static_cast<int>(count));
 }
 
@@ -108,18 +84,40 @@ QString ChainWords::notLookedAt()
               "programs.");
 }
 
-QString ChainWords::fault(const FaultyFact& fact)
+QString ChainWords::fact(const FaultyFact& one)
 {
-    const QString what = whatOf(fact);
-    const QString says = saysOf(fact);
-    switch (fact.fault) {
+    QStringList parts{kindIn(one.table)};
+    for (const std::string& name : {one.registration, one.coupling})
+        if (!name.empty())
+            parts << QString::fromStdString(name);
+    const Moment saved{one.savedMilliseconds / 1000, 0};
+    const QString day = Formats{}.day(saved.localDay());
+    parts << (one.savedBy.empty() ? tr("saved on %1").arg(day)
+                                  : tr("saved on %1 by %2").arg(day, QString::fromStdString(one.savedBy)));
+    return parts.join(QStringLiteral(" · "));
+}
+
+QString ChainWords::says(const FaultyFact& one)
+{
+    QStringList parts;
+    for (const auto& [column, value] : one.says)
+        if (parts.size() < kMostColumns && !column.ends_with("_offset"))
+            parts << tr("%1: %2", "what, which value").arg(columnIn(column), valueIn(column, value));
+    return parts.join(QStringLiteral("; "));
+}
+
+QString ChainWords::fault(const FaultyFact& one)
+{
+    const QString what = fact(one);
+    switch (one.fault) {
     case ChainFault::Missing:
         return tr("Gone from the file: %1.", "which fact").arg(what);
     case ChainFault::Changed:
         return tr("Changed since it was saved: %1. The file now says: %2.", "which fact, what it says")
-            .arg(what, says);
+            .arg(what, says(one));
     case ChainFault::Inserted:
-        return tr("Put in by another program: %1. It says: %2.", "which fact, what it says").arg(what, says);
+        return tr("Put in by another program: %1. It says: %2.", "which fact, what it says")
+            .arg(what, says(one));
     case ChainFault::Torn:
         break;
     }

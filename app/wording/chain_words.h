@@ -24,6 +24,8 @@ public:
     static QString faultsAdvice();
     static QString noFaults();
     static QString notLookedAt();
+    static QString fact(const FaultyFact& fact); // which it is: reading · QX-17 · Left aileron · saved on …
+    static QString says(const FaultyFact& fact);
     static QString fault(const FaultyFact& fact);
     static QString andMore(std::int64_t count);
     // What is said of all of them, one sentence for each.

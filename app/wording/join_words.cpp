@@ -1,5 +1,6 @@
 #include "app/wording/join_words.h"
 
+#include "app/wording/chain_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/sentence_parts.h"
 #include "core/clock.h"
@@ -14,18 +15,8 @@ QString number(std::int64_t facts) { return Formats{}.count(static_cast<int>(fac
 
 QString found(const QString& file, const FaultyFact& fact)
 {
-    const QString what = JoinWords::fact(fact);
-    switch (fact.fault) {
-    case ChainFault::Changed:
-        return JoinWords::tr("%1: this stands otherwise than it was saved: %2.").arg(file, what);
-    case ChainFault::Missing:
-        return JoinWords::tr("%1: this was saved and is gone: %2.").arg(file, what);
-    case ChainFault::Inserted:
-        return JoinWords::tr("%1: this was put in by another program: %2.").arg(file, what);
-    case ChainFault::Torn:
-        break;
-    }
-    return JoinWords::tr("%1: what was saved just before this is gone or moved: %2.").arg(file, what);
+    return JoinWords::tr("%1: %2", "the name of a file, and what was found in it")
+        .arg(file, ChainWords::fault(fact));
 }
 
 } // namespace
@@ -55,27 +46,6 @@ QString JoinWords::kind(const std::string& table)
     return known == kinds.end() ? tr("Other facts") : known->second;
 }
 
-QString JoinWords::fact(const FaultyFact& fact)
-{
-    QStringList parts{kind(fact.table)};
-    for (const std::string& part : {fact.registration, fact.coupling})
-        if (!part.empty())
-            parts << QString::fromStdString(part);
-    const QString day = Formats{}.day(Moment{fact.savedMilliseconds / 1000, 0}.localDay());
-    parts << (fact.savedBy.empty() ? tr("saved on %1").arg(day)
-                                   : tr("saved on %1 by %2").arg(day, QString::fromStdString(fact.savedBy)));
-    return parts.join(tr(", ", "between what is said of a fact"));
-}
-
-QString JoinWords::says(const FaultyFact& fact)
-{
-    QStringList parts;
-    for (const auto& [column, value] : fact.says)
-        parts << tr("%1 %2", "the name of a column and what stands in it")
-                     .arg(QString::fromStdString(column), QString::fromStdString(value));
-    return parts.join(tr(", ", "between what a fact says"));
-}
-
 QStringList JoinWords::findings(const QString& file, const ChainState& chain)
 {
     QStringList lines;
@@ -97,14 +67,14 @@ QString JoinWords::leftOut(const FaultyFact& fact)
 {
     return tr("Changed by another program in one of the files, and taken as the other has it: %1. It said: "
               "%2.")
-        .arg(JoinWords::fact(fact), says(fact));
+        .arg(ChainWords::fact(fact), ChainWords::says(fact));
 }
 
 QString JoinWords::undecided(const FaultyFact& ours, const FaultyFact& theirs)
 {
     return tr("The files say different things of one fact, and nothing tells which was saved: %1. The first "
               "says: %2. The other says: %3.")
-        .arg(fact(ours), says(ours), says(theirs));
+        .arg(ChainWords::fact(ours), ChainWords::says(ours), ChainWords::says(theirs));
 }
 
 QString JoinWords::nothingJoined()

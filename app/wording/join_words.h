@@ -19,8 +19,6 @@ class JoinWords
 
 public:
     static QString kind(const std::string& table); // Readings
-    static QString fact(const FaultyFact& fact); // Readings, QX-17, Left aileron, saved on 2 May 2026 by …
-    static QString says(const FaultyFact& fact); // enters_um 450, refuses_um 500
     static QStringList findings(const QString& file, const ChainState& chain);
     static QString lookFirst();
     static QString leftOut(const FaultyFact& fact);
