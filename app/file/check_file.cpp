@@ -3,6 +3,7 @@
 #include "app/photos/photo_faults.h"
 #include "app/wording/chain_words.h"
 #include "app/wording/file_words.h"
+#include "core/store/conflicts_in.h"
 #include "core/store/copies.h"
 #include "core/store/inspection.h"
 #include "core/store/problems.h"
@@ -136,8 +137,13 @@ int check(const QString& file)
     const Outcome told = tellContent(*open.records);
     if (const auto end = open.file->end())
         say(ChainWords::file(end.value()));
+    if (const auto conflicts = openConflictsIn(open.file->connection());
+        conflicts && !conflicts.value().empty())
+        say(FileWords::toBeDecided(static_cast<int>(conflicts.value().size())));
     for (const QString& sentence : found.value())
         complain(sentence);
+    if (!told && told.problem().kind == ProblemKind::DamagedFile)
+        complain(FileWords::cannotStand(QString::fromStdString(told.problem().detail)));
     if (!told)
         return couldNot(told.problem(), file);
     return found.value().isEmpty() ? kDone : kFound;

@@ -24,7 +24,7 @@ std::unique_ptr<OtherFile> readOr(const QString& path, const QString& beside)
 }
 
 // Says what does not stand as it was saved. Whether to go on all the same.
-bool mayGoOn(std::initializer_list<OtherFile*> files, bool asFound)
+bool mayGoOn(std::initializer_list<OtherFile*> files, bool asFound, const QString& advice)
 {
     std::int64_t faults = 0;
     for (OtherFile* file : files) {
@@ -39,7 +39,7 @@ bool mayGoOn(std::initializer_list<OtherFile*> files, bool asFound)
         faults += chain.value().faults;
     }
     if (faults > 0 && !asFound)
-        complain(JoinWords::lookFirst());
+        complain(advice);
     return faults == 0 || asFound;
 }
 
@@ -77,7 +77,7 @@ int joinFiles(const JoinWanted& wanted)
     const auto theirs = ours ? readOr(wanted.theirs, wanted.out) : nullptr;
     if (!theirs)
         return kCouldNot;
-    if (!mayGoOn({ours.get(), theirs.get()}, wanted.asFound))
+    if (!mayGoOn({ours.get(), theirs.get()}, wanted.asFound, JoinWords::lookFirst()))
         return kCouldNot;
     const auto made = join(*ours, *theirs, wanted.out.toStdString());
     return made ? tellJoined(wanted, made.value()) : couldNot(made.problem(), wanted.out);
@@ -93,7 +93,8 @@ int handOnPart(const PartWanted& wanted)
         return airframe.problem().kind == ProblemKind::NotFound
                    ? couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe))
                    : couldNot(airframe.problem(), wanted.file);
-    if (!mayGoOn({whole.get()}, wanted.asFound))
+    // Taken over anew, nothing would show it any more.
+    if (!mayGoOn({whole.get()}, false, JoinWords::wholeInstead()))
         return kCouldNot;
     const auto made = handOn(*whole, airframe.value(), wanted.out.toStdString());
     if (!made)

@@ -158,7 +158,7 @@ int run(const QString& verb, const Given& given)
     if (verb == "join" && given.isJoined())
         return joinFiles({given.named[0], given.named[1], given.out, given.asFound});
     if (verb == "part" && given.isPart())
-        return handOnPart({given.named[0], given.airframe, given.out, given.asFound});
+        return handOnPart({given.named[0], given.airframe, given.out});
     const QStringList known{"demo",   "check", "salvage", "export", "import", "record",
                             "report", "sheet", "card",    "join",   "part"};
     if (!known.contains(verb))

@@ -5,6 +5,7 @@
 #include "app/wording/file_words.h"
 #include "app/wording/problem_words.h"
 #include "core/demo/demo.h"
+#include "core/plain_text.h"
 #include "core/store/create_file.h"
 
 #include <QCoreApplication>
@@ -19,7 +20,9 @@ namespace {
 
 void print(const QString& sentence, std::FILE* where)
 {
-    std::fputs(sentence.toUtf8().append('\n').constData(), where);
+    // What a file or a table says could otherwise clear a terminal, or cut a sentence off.
+    const std::string line = withPlaceholders(sentence.toStdString()) + '\n';
+    std::fwrite(line.data(), 1, line.size(), where);
 }
 
 } // namespace

@@ -42,7 +42,6 @@ struct PartWanted
     QString file;
     QString airframe; // its registration
     QString out;
-    bool asFound = false;
 };
 int handOnPart(const PartWanted& wanted);
 

@@ -13,6 +13,8 @@ void addChain(const std::optional<ChainState>& chain, Writing& out)
 {
     if (!chain)
         return addText(out, ChainWords::notLookedAt());
+    if (chain->takenOver > 0)
+        addText(out, ChainWords::takenOver(chain->takenOver));
     if (chain->faults == 0)
         return addText(out, ChainWords::noFaults());
     out.blocks.emplace_back(ParagraphBlock{ChainWords::faults(chain->faults), Role::Ink, true, false});
@@ -66,7 +68,7 @@ void addFile(const Source& source, Writing& out)
     addText(out, ChainWords::whatItMeans(), Role::InkSoft);
     addChain(source.file->chain, out);
     for (const ComparedPrint& print : source.file->prints)
-        addText(out, ChainWords::print(print.shortForm, print.place));
+        addText(out, ChainWords::print(print, source.file->chain ? source.file->chain->faults : 0));
     if (source.withAppendix)
         addOddlySaved(source, out);
 }

@@ -8,10 +8,10 @@
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/trends/trends_page.h"
 #include "app/widgets/question_cover.h"
-#include "app/window/faults_bar.h"
-#include "app/window/faults_page.h"
 #include "app/window/conflicts_bar.h"
 #include "app/window/conflicts_page.h"
+#include "app/window/faults_bar.h"
+#include "app/window/faults_page.h"
 #include "app/window/question_bar.h"
 #include "app/window/taking_in.h"
 #include "app/window/welcome.h"
@@ -237,9 +237,11 @@ void MainWindow::catchUp()
     const bool isAsked = QApplication::activeModalWidget() || QApplication::activePopupWidget();
     if (!m_session || !now || isAsked || QuestionCover::standsOn(*this))
         return;
+    readFaults(); // found behind the window meanwhile
     const auto writes = m_session->records().book().writesElsewhere();
     if (!writes || m_writesSeen == writes.value())
         return;
+    m_session->file().lookAtChainAgain();
     m_writesSeen = writes.value();
     takeNews(*now);
 }

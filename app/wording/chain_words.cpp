@@ -16,14 +16,14 @@ QString kindIn(const std::string& table);
 QString columnIn(const std::string& column);
 
 // So many columns say what a fact says; a long text would hide the others.
-constexpr qsizetype kMostColumns = 8;
+constexpr qsizetype kMostColumns = 14;
 constexpr qsizetype kLongestValue = 60;
 
 QString valueIn(const std::string& column, const std::string& value)
 {
     std::int64_t number = 0;
-    const bool isNumber =
-        std::from_chars(value.data(), value.data() + value.size(), number).ec == std::errc{};
+    const auto read = std::from_chars(value.data(), value.data() + value.size(), number);
+    const bool isNumber = read.ec == std::errc{} && read.ptr == value.data() + value.size();
     if (isNumber && column.ends_with("_at"))
         return Formats{}.day(Moment{number, 0}.localDay());
     if (isNumber && column.ends_with("_um"))
@@ -52,15 +52,16 @@ QString ChainWords::wholeHash(const FileEnd& end)
 QString ChainWords::whatItMeans()
 {
     return tr(
-        "The end is worked out from every fact in the file. Written down or printed, it shows later whether "
-        "all of them are still there as they were. It is evidence and no signature: somebody who works all "
-        "of it out anew leaves no trace in the file itself, so keep your prints.");
+        "The end stands for every fact as it was saved. Compare it with an earlier print. Whether each fact "
+        "still reads as it was saved is told beside it. It is no signature: somebody who works out the whole "
+        "file anew leaves no trace. Keep your prints.");
 }
 
 QString ChainWords::faults(std::int64_t count)
 {
-    return tr("%Ln fact(s) in this file do not stand as Rigband saved them.", nullptr,
-              static_cast<int>(count));
+    return count == 1 ? tr("1 fact in this file is not as Rigband saved it.")
+                      : tr("%1 facts in this file are not as Rigband saved them.")
+                            .arg(QLocale{}.toString(static_cast<qlonglong>(count)));
 }
 
 QString ChainWords::faultsAdvice()
@@ -73,9 +74,15 @@ QString ChainWords::faultsAdvice()
 
 QString ChainWords::noFaults()
 {
-    return tr(
-        "Every fact was held against the chain: all of them stand as they were saved, as far as the chain "
-        "tells.");
+    return tr("Every fact in this file reads as it was saved, as far as its chain tells.");
+}
+
+QString ChainWords::takenOver(std::int64_t facts)
+{
+    return tr("Nothing is known of changes before the chain began: %1 facts were taken over as they stood, "
+              "from an "
+              "older file or from the one that this was handed on from.")
+        .arg(QLocale{}.toString(static_cast<qlonglong>(facts)));
 }
 
 QString ChainWords::notLookedAt()
@@ -121,7 +128,7 @@ QString ChainWords::fault(const FaultyFact& one)
     case ChainFault::Torn:
         break;
     }
-    return tr("What was saved just before this is gone, or stands in another order: %1.", "which fact")
+    return tr("A fact saved just before this one is missing, or the order was changed: %1.", "which fact")
         .arg(what);
 }
 
@@ -140,21 +147,25 @@ QStringList ChainWords::all(const ChainState& state)
     return sentences;
 }
 
-QString ChainWords::print(const std::string& form, const std::optional<PrintPlace>& place)
+QString ChainWords::print(const ComparedPrint& print, std::int64_t faultsNow)
 {
-    const QString typed = QString::fromStdString(form);
-    if (!place)
-        return tr("%1 is not in this file: the print is of another file, or of a copy that went its own way, "
-                  "or "
-                  "it was read wrongly, or facts that it stands for were changed or taken out.")
+    const QString typed = QString::fromStdString(print.shortForm);
+    if (!print.place)
+        return tr("%1 is not an end of this file. Look whether it was typed rightly. It may belong to "
+                  "another file or "
+                  "copy, or facts were changed or taken out. Find the file it was printed from.")
             .arg(typed);
-    const QString number = QLocale{}.toString(static_cast<qlonglong>(place->sequence));
-    if (place->savedMilliseconds == 0)
-        return tr("%1 is how this file ends now, after fact %2.").arg(typed, number);
-    const Moment saved{place->savedMilliseconds / 1000, 0};
-    return tr("%1 is how this file ended after fact %2, saved on %3: all that stood in it then is still in "
-              "it.")
-        .arg(typed, number, Formats{}.day(saved.localDay()));
+    const Moment saved{print.place->savedMilliseconds / 1000, 0};
+    const QString had =
+        print.place->savedMilliseconds == 0
+            ? tr("%1 is how this file ends now.").arg(typed)
+            : tr("%1 is how this file ended after fact %2, saved on %3.")
+                  .arg(typed, QLocale{}.toString(static_cast<qlonglong>(print.place->sequence)),
+                       Formats{}.day(saved.localDay()));
+    const QString stands = faultsNow > 0
+                               ? tr("But facts in it have been changed since, see above.")
+                               : tr("Every fact saved up to then is there and reads as it was saved.");
+    return tr("%1 %2", "two sentences").arg(had, stands);
 }
 
 QString ChainWords::printHint()
@@ -165,9 +176,9 @@ QString ChainWords::printHint()
 }
 QString ChainWords::noShortForm(const QString& typed)
 {
-    return tr("“%1” is no end of a print: that is ten letters and digits, like ABCDE-FG234, without 0, 1, 8 "
-              "and "
-              "9. Look at the foot of the print again.")
+    return tr("“%1” is not an end. An end has ten signs, such as ABCDE-FG234; 0, 1, 8 and 9 do not occur. "
+              "Look at the "
+              "foot of the print again.")
         .arg(typed);
 }
 
@@ -249,6 +260,8 @@ QString kindIn(const std::string& table)
         {"crossed_study", ChainWords::tr("crossed study")},
         {"study_place", ChainWords::tr("place in a crossed study")},
         {"practice_reading", ChainWords::tr("reading in practice")},
+        {"learning_taken_back", ChainWords::tr("taking back")},
+        {"decision", ChainWords::tr("decision between two files")},
         {"practice_shared", ChainWords::tr("who may see own practice")},
     };
     const auto found = kinds.find(table);
@@ -267,6 +280,10 @@ QString columnIn(const std::string& column)
         {"answer", ChainWords::tr("answer")},
         {"reason", ChainWords::tr("reason")},
         {"purpose", ChainWords::tr("purpose")},
+        {"verdict", ChainWords::tr("shown at the time")},
+        {"person", ChainWords::tr("by")},
+        {"size_um", ChainWords::tr("leaves")},
+        {"jpeg", ChainWords::tr("picture")},
     };
     const auto found = names.find(column);
     return found == names.end() ? QString::fromStdString(column).replace('_', ' ') : found->second;

@@ -23,6 +23,7 @@ public:
     static QString faults(std::int64_t count);
     static QString faultsAdvice();
     static QString noFaults();
+    static QString takenOver(std::int64_t facts);
     static QString notLookedAt();
     static QString fact(const FaultyFact& fact); // which it is: reading · QX-17 · Left aileron · saved on …
     static QString says(const FaultyFact& fact);
@@ -31,7 +32,8 @@ public:
     // What is said of all of them, one sentence for each.
     static QStringList all(const ChainState& state);
 
-    static QString print(const std::string& shortForm, const std::optional<PrintPlace>& place);
+    // Facts that do not stand as they were saved make no print one that still holds.
+    static QString print(const ComparedPrint& print, std::int64_t faultsNow);
     static QString printHint();
     static QString noShortForm(const QString& typed);
 

@@ -35,7 +35,7 @@ QString FileWords::usage()
         "                                                the facts of two files, such as two laptops hold,\n"
         "                                                in a new one; where another program has changed\n"
         "                                                one of them, it is joined only with --as-found\n"
-        "  rigband-file part FILE --airframe REG --out NEW.rigband [--as-found]\n"
+        "  rigband-file part FILE --airframe REG --out NEW.rigband\n"
         "                                                hands one airframe on, with all that belongs to\n"
         "                                                it and the people and gauges named in it\n"
         "  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file\n"
@@ -67,6 +67,17 @@ QString FileWords::people(int people, int gauges)
 {
     return tr("People in it: %1. Leaf sets and gauges: %2.")
         .arg(Formats{}.count(people), Formats{}.count(gauges));
+}
+
+QString FileWords::cannotStand(const QString& what)
+{
+    return tr("This cannot stand in a file, and was not written by Rigband: %1.").arg(what);
+}
+
+QString FileWords::toBeDecided(int conflicts)
+{
+    return tr("Two files that were joined say different things; to be decided by a person: %1.")
+        .arg(Formats{}.count(conflicts));
 }
 
 QString FileWords::noAirframes() { return tr("It holds no airframe yet."); }

@@ -32,6 +32,8 @@ public:
     static QString madeNewer(const QString& file);
     static QString readOnly();
     static QString people(int people, int gauges);
+    static QString cannotStand(const QString& what); // a row as the file names it
+    static QString toBeDecided(int conflicts);
     static QString noAirframes();
     static QString airframe(const AirframeTally& tally);
     static QString dangling(int facts);

@@ -63,6 +63,14 @@ QString JoinWords::lookFirst()
         "prints, and ask who changed them. To go on with the files as they were found, add --as-found.");
 }
 
+QString JoinWords::wholeInstead()
+{
+    return tr("Nothing was written: a part has a chain of its own, which would no longer show what was "
+              "changed. Look at "
+              "these facts, compare them with the copies beside the file and with prints, or hand the whole "
+              "file on.");
+}
+
 QString JoinWords::leftOut(const FaultyFact& fact)
 {
     return tr("Changed by another program in one of the files, and taken as the other has it: %1. It said: "

@@ -21,6 +21,7 @@ public:
     static QString kind(const std::string& table); // Readings
     static QStringList findings(const QString& file, const ChainState& chain);
     static QString lookFirst();
+    static QString wholeInstead();
     static QString leftOut(const FaultyFact& fact);
     static QString undecided(const FaultyFact& ours, const FaultyFact& theirs);
     static QString nothingJoined();

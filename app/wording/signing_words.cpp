@@ -27,7 +27,8 @@ QString SigningWords::supervisedCount(int count, int of)
 }
 QString SigningWords::allPractised()
 {
-    return tr("In the last round of every coupling nothing was called locked that was not.");
+    return tr(
+        "Last round, every coupling: no joint that was not locked was called locked. This is practice only.");
 }
 QString SigningWords::notPractised(const QStringList& couplings)
 {
@@ -124,7 +125,7 @@ QString SigningWords::notMet(const AskedFor& asked, const std::optional<QString>
             .arg(*lastRigging);
     return met.isEmpty() ? old : met + QLatin1Char(' ') + old;
 }
-QString SigningWords::signAllTheSame() { return tr("I have read what is not met, and sign &just the same"); }
+QString SigningWords::signAllTheSame() { return tr("Sign &just the same"); }
 QString SigningWords::signAllTheSameMissing()
 {
     return tr("Something is not met. Read it, and tick that you sign for it.");
@@ -134,7 +135,7 @@ QString SigningWords::notNamed(const QStringList& people)
 {
     return tr("Not named in the record of this rigging: %1.", "names").arg(SentenceParts::list(people));
 }
-QString SigningWords::wereThere() { return tr("Super&vised all the same; what they did stands in the note"); }
+QString SigningWords::wereThere() { return tr("Super&vised all the same"); }
 QString SigningWords::wereThereMissing(const QStringList& people)
 {
     return tr("%1 stands nowhere in the record of this rigging. If it was supervised all the same, tick "

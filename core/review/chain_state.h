@@ -51,12 +51,13 @@ struct FaultyFact
 struct ChainState
 {
     FileEnd end;
-    std::int64_t faults = 0;      // all of them
+    std::int64_t faults = 0;    // all of them
+    std::int64_t takenOver = 0; // facts of before the chain, or of the file that this one was handed on from
     std::vector<FaultyFact> told; // the first of them
 };
 
-// So many are told one by one.
-inline constexpr std::size_t kFaultsTold = 200;
+// So many of each table are told one by one, so that none drowns among those of another.
+inline constexpr std::int64_t kFaultsTold = 20;
 
 // Where a print that bears a short form stands in the chain of a file.
 struct PrintPlace

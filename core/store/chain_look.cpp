@@ -53,6 +53,12 @@ public:
         if (!end)
             return end.problem();
         m_state.end = end.value();
+        const auto takenOver = m_connection.integer(QStringLiteral(
+            "SELECT count(DISTINCT fact) FROM link WHERE origin IN (SELECT id FROM origin WHERE "
+            "taken_over = 1)"));
+        if (!takenOver)
+            return takenOver.problem();
+        m_state.takenOver = takenOver.value().value_or(0);
         return m_state;
     }
 
@@ -64,7 +70,7 @@ private:
 
     void found(ChainFault fault, const std::string& table, const IdBytes& fact)
     {
-        if (m_state.told.size() < kFaultsTold)
+        if (++m_faultsIn[table] <= kFaultsTold)
             m_state.told.push_back(tellOf(m_connection, fault, table, fact));
         ++m_state.faults;
     }
@@ -224,6 +230,7 @@ private:
     const std::stop_token& m_stop;
     ChainState m_state;
     std::map<IdBytes, QByteArray> m_origins;
+    std::map<std::string, std::int64_t> m_faultsIn; // by table
     std::int64_t m_sequence = 0;
     std::set<QByteArray> m_hashes;  // of the links of that sequence
     std::set<QByteArray> m_earlier; // and of the one before it

@@ -71,11 +71,13 @@ struct StoreFile::Connection
     // Comparable names in use, by table and by what they are unique within; likewise.
     std::map<std::pair<std::string, QByteArray>, std::set<std::string>> namesTaken;
     std::unordered_map<std::string_view, QString>
-        insertInto;                       // the INSERT of each table, made when first asked for
-    Decided decided;                      // by persons, as it was read last, see readDecided()
-    SavedLog saved;                       // what Writer appended, for the books
-    std::optional<Problem> spoilt;        // an inner transaction failed: the outer one may not commit
-    std::unique_ptr<Chain> chain;         // of what is written here, see Writer
+        insertInto;                // the INSERT of each table, made when first asked for
+    Decided decided;               // by persons, as it was read last, see readDecided()
+    SavedLog saved;                // what Writer appended, for the books
+    std::optional<Problem> spoilt; // an inner transaction failed: the outer one may not commit
+    std::unique_ptr<Chain> chain;  // of what is written here, see Writer
+    std::optional<qlonglong>
+        chainLookedAt; // PRAGMA data_version when looking at the chain behind the window began
     std::unique_ptr<LookThrough> looking; // behind the window; empty when that was done before opening
 
 private:

@@ -49,12 +49,12 @@ struct SurfaceCheck;
 struct SurfaceMeasure;
 
 // Every fact with an id of its own. What is attached to one of them is Shown or PhotoImage.
-using Facts = std::tuple<Person, Airframe, Gauge, GaugeCheck, Coupling, Fitting, Event, RiggingRecord, Check,
-                         Reading, Exclusion, FrozenBaseline, Interruption, RecordClose, Surface, SurfaceCheck,
-                         SurfaceMeasure, RecordTick, Question, Resolution, JointPlay, SideConnected, Photo,
-                         PhotoWithdrawn, LessonRound, SeatingAnswer, RecallAnswer, SupervisedRigging, SignOff,
-                         CrossedStudy, StudyPlace, PracticeReading, PracticeShared, LearningTakenBack,
-                         Decision>;
+using Facts =
+    std::tuple<Person, Airframe, Gauge, GaugeCheck, Coupling, Fitting, Event, RiggingRecord, Check, Reading,
+               Exclusion, FrozenBaseline, Interruption, RecordClose, Surface, SurfaceCheck, SurfaceMeasure,
+               RecordTick, Question, Resolution, JointPlay, SideConnected, Photo, PhotoWithdrawn, LessonRound,
+               SeatingAnswer, RecallAnswer, SupervisedRigging, SignOff, CrossedStudy, StudyPlace,
+               PracticeReading, PracticeShared, LearningTakenBack, Decision>;
 
 // What a fact has many of, in a table of its own: one column names the fact, one holds the value.
 struct ChildShape

@@ -1,5 +1,6 @@
 #include "core/store/faulty_fact.h"
 
+#include "core/plain_text.h"
 #include "core/store/every_shape.h"
 #include "core/store/values.h"
 
@@ -7,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
 
 namespace rig {
 
@@ -17,7 +19,8 @@ constexpr std::array kNotTold{"id", "subject", "stated_by", "stated_at", "stated
 // The way from a fact to what it is about is never longer.
 constexpr int kMostSteps = 4;
 
-std::string written(Row& row)
+// Of an id, and of a picture, only what `nameOf` and its size say.
+std::string written(Row& row, const std::function<std::string(const IdBytes&)>& nameOf)
 {
     switch (row.type()) {
     case CellType::Integer:
@@ -25,8 +28,15 @@ std::string written(Row& row)
     case CellType::Real:
         return QString::number(row.number()).toStdString();
     case CellType::Text:
-        return row.text();
-    case CellType::Bytes:
+        return withPlaceholders(row.text());
+    case CellType::Bytes: {
+        const std::string_view bytes = row.bytesView();
+        IdBytes id{};
+        if (bytes.size() != id.size())
+            return std::to_string(bytes.size()) + " bytes";
+        std::ranges::copy(bytes, id.begin());
+        return nameOf(id);
+    }
     case CellType::Empty:
         row.skip(1);
         break;
@@ -48,7 +58,7 @@ public:
                                                 .arg(QString::fromLatin1(column), QString::fromLatin1(table)),
                                             {valueOf(id), valueOf(id)}, [&text](Row& row) {
                                                 if (row.type() == CellType::Text)
-                                                    text = row.text();
+                                                    text = withPlaceholders(row.text());
                                             }));
         return text;
     }
@@ -95,7 +105,7 @@ public:
                 .arg(names.join(u','), QString::fromLatin1(shape.table)),
             {valueOf(id)}, [&](Row& row) {
                 for (const ColumnInfo& column : shape.columns) {
-                    std::string value = written(row);
+                    std::string value = written(row, namesIn(column.refersTo));
                     if (!value.empty() &&
                         std::ranges::find(kNotTold, std::string_view{column.name}) == kNotTold.end())
                         fact.says.emplace_back(column.name, std::move(value));
@@ -103,7 +113,40 @@ public:
             }));
     }
 
+    // What belongs to it: each column with all its values.
+    void saysBesides(const BelongingTable& belonging, const IdBytes& id, FaultyFact& fact)
+    {
+        const QString table = valueOf(belonging.table).toString();
+        std::vector<std::string> columns;
+        static_cast<void>(m_connection.each(QStringLiteral("SELECT name FROM pragma_table_info(?)"), {table},
+                                            [&columns](Row& row) { columns.push_back(row.text()); }));
+        std::erase(columns, std::string{belonging.owner});
+        for (const std::string& column : columns) {
+            QStringList values;
+            static_cast<void>(m_connection.each(
+                QStringLiteral("SELECT %1 FROM %2 WHERE %3 = ? ORDER BY 1")
+                    .arg(QString::fromStdString(column), table, valueOf(belonging.owner).toString()),
+                {valueOf(id)}, [&](Row& row) {
+                    const std::string value = written(row, namesIn(column == "person" ? "person" : nullptr));
+                    if (!value.empty())
+                        values << QString::fromStdString(value);
+                }));
+            if (!values.isEmpty())
+                fact.says.emplace_back(column, values.join(QStringLiteral(", ")).toStdString());
+        }
+    }
+
 private:
+    // What has a name is told by it; of anything else an id says nothing to a reader.
+    std::function<std::string(const IdBytes&)> namesIn(const char* table)
+    {
+        constexpr std::array<std::string_view, 3> kNamed{"person", "gauge", "surface"};
+        const bool isNamed = table && std::ranges::find(kNamed, std::string_view{table}) != kNamed.end();
+        return [this, table, isNamed](const IdBytes& id) {
+            return isNamed ? textIn(table, "name", id) : std::string{};
+        };
+    }
+
     StoreFile::Connection& m_connection;
 };
 
@@ -128,6 +171,8 @@ FaultyFact tellOf(StoreFile::Connection& connection, ChainFault fault, const std
         fact.savedBy = teller.textIn("person", "name", *by);
     teller.about(table, id, fact);
     teller.says(*shape, id, fact);
+    for (const BelongingTable& belonging : tablesBelongingTo(table))
+        teller.saysBesides(belonging, id, fact);
     return fact;
 }
 

@@ -109,6 +109,16 @@ bool LookThrough::isDone() const
     return m_isDone;
 }
 
+void LookThrough::lookAtChainAgain()
+{
+    m_again = std::jthread{[this](const std::stop_token& stop) {
+        std::optional<ChainState> chain = chainOf(m_path, stop);
+        const std::lock_guard lock{m_guard};
+        if (chain)
+            m_chain = std::move(chain);
+    }};
+}
+
 std::optional<ChainState> LookThrough::chainFound() const
 {
     const std::lock_guard lock{m_guard};

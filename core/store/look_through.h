@@ -34,6 +34,8 @@ public:
     std::optional<Problem> copyProblem() const;
     // What the chain of a whole file tells; known once it is done, unless it could not be read.
     std::optional<ChainState> chainFound() const;
+    // Behind the window once more: somebody else has written. Until it is done what was found before stands.
+    void lookAtChainAgain();
 
 private:
     void run(const std::stop_token& stop);
@@ -46,7 +48,8 @@ private:
     std::optional<Problem> m_copyProblem;
     std::optional<ChainState> m_chain;
     bool m_isDone = false;
-    std::jthread m_thread; // the last member: it uses the others
+    std::jthread m_thread; // the last members: they use the others
+    std::jthread m_again;
 };
 
 // The same at once, in this thread. Interrupted: Unexpected.

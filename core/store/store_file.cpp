@@ -97,6 +97,10 @@ Opened openExisting(const std::string& path, Day today, LookedThrough when)
         if (const auto set = connection.word(QStringLiteral("PRAGMA journal_mode = DELETE")); !set)
             return set.problem();
     if (when == LookedThrough::Behind && !needsUpgrade(connection)) {
+        const auto seen = connection.integer(QStringLiteral("PRAGMA data_version"));
+        if (!seen)
+            return seen.problem();
+        connection.chainLookedAt = seen.value();
         connection.looking =
             std::make_unique<LookThrough>(path, readOnlyFor ? std::nullopt : std::optional{today});
         return opened;
@@ -298,14 +302,27 @@ Result<std::optional<PrintPlace>> StoreFile::placeOfPrint(const std::string& sho
     return rig::placeOfPrint(*m_connection, shortForm);
 }
 
+void StoreFile::lookAtChainAgain() const
+{
+    const auto version = m_connection->integer(QStringLiteral("PRAGMA data_version"));
+    if (!m_connection->looking || !version)
+        return;
+    m_connection->chainLookedAt = version.value();
+    m_connection->looking->lookAtChainAgain();
+}
+
 Result<FileEvidence> StoreFile::evidence(const std::vector<std::string>& shortForms)
 {
     FileEvidence all;
     Problem problem;
     if (!take(end(), all.end, problem))
         return problem;
-    all.chain = chainFound();
-    if (!m_connection->looking && !take(lookAtChain(), all.chain.emplace(), problem))
+    const auto version = m_connection->integer(QStringLiteral("PRAGMA data_version"));
+    if (!version)
+        return version.problem();
+    if (m_connection->looking && m_connection->chainLookedAt == version.value())
+        all.chain = chainFound();
+    else if (!take(lookAtChain(), all.chain.emplace(), problem))
         return problem;
     for (const std::string& form : shortForms)
         if (!take(placeOfPrint(form), all.prints.emplace_back(ComparedPrint{form, {}}).place, problem))

@@ -85,11 +85,13 @@ public:
     // The same as it was found behind the window; empty while it is not known, and where it was not looked
     // at.
     std::optional<ChainState> chainFound() const;
+    // Another program has written: looked at once more, behind the window.
+    void lookAtChainAgain() const;
     // Where a print with this short form stands, see readShortForm(); empty where this file never had it.
     Result<std::optional<PrintPlace>> placeOfPrint(const std::string& shortForm);
 
-    // All of it for a print: the chain as it was found behind the window, or looked at now where nothing goes
-    // on there.
+    // All of it for a print: the chain as it was found behind the window, or looked at now where another
+    // program has written since.
     Result<FileEvidence> evidence(const std::vector<std::string>& shortForms = {});
 
     // Facts that name another one which is not in the file; only a salvaged file has any.

@@ -61,8 +61,8 @@ TEST_F(JoinFiles, ShowsWhatWasChangedByHandFirstAndJoinsItOnlyAsFound)
     changeByHand(other, 800);
     const Answer refused = join();
     EXPECT_EQ(refused.status, 1);
-    EXPECT_TRUE(refused.err.contains(text(other) + ": this stands otherwise than it was saved: Readings, "
-                                                   "QX-17, Left aileron, saved on"))
+    EXPECT_TRUE(refused.err.contains(text(other) + ": Changed since it was saved: reading · QX-17 · "
+                                                   "Left aileron · saved on"))
         << refused.err.toStdString();
     EXPECT_TRUE(refused.err.contains("--as-found"));
     EXPECT_FALSE(fs::exists(out));
@@ -99,7 +99,7 @@ TEST_F(JoinFiles, HandsOneAirframeOnAndSaysHowFarTheWholeHadCome)
     changeByHand(path, 800);
     const Answer refused = run({"part", text(path), "--airframe", "QX-17", "--out", text(out) + "2"});
     EXPECT_EQ(refused.status, 1) << "a chain of its own would hide what was changed";
-    EXPECT_TRUE(refused.err.contains("stands otherwise than it was saved")) << refused.err.toStdString();
+    EXPECT_TRUE(refused.err.contains("Changed since it was saved")) << refused.err.toStdString();
     EXPECT_EQ(run({"part", text(path), "--out", text(out)}).status, 2);
 }
 

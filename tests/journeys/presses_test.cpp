@@ -3,6 +3,7 @@
 
 #include "app/pages/rigged_today/rigged_today_page.h"
 #include "core/airframe/id_source.h"
+#include "core/store/connection.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
@@ -18,7 +19,6 @@
 #include <algorithm>
 #include <gtest/gtest.h>
 #include <memory>
-#include <sqlite3.h>
 
 using namespace rig;
 using namespace rig::test;
@@ -90,14 +90,8 @@ protected:
     // From now on no reading can be saved.
     void refuseReadings()
     {
-        sqlite3* file = nullptr;
-        EXPECT_EQ(sqlite3_open(store.path().c_str(), &file), SQLITE_OK);
-        EXPECT_EQ(sqlite3_exec(file,
-                               "CREATE TRIGGER full BEFORE INSERT ON reading "
-                               "BEGIN SELECT RAISE(ABORT, 'full'); END",
-                               nullptr, nullptr, nullptr),
-                  SQLITE_OK);
-        sqlite3_close(file);
+        must(store.file().connection().run("CREATE TEMP TRIGGER full BEFORE INSERT ON reading "
+                                           "BEGIN SELECT RAISE(ABORT, 'full'); END"));
     }
 
     bool isSaidThatAnotherHasWritten()

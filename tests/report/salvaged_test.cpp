@@ -88,7 +88,7 @@ TEST(Salvaged, OfSixtyDamagedDemonstrationsIsToldToTheEnd)
     const std::string bytes = bytesIn(whole);
     std::mt19937 random{20261130};
     int salvaged = 0;
-    for (std::size_t way = 0; way < 60; ++way) {
+    for (std::size_t way = 0; way < 12; ++way) {
         SCOPED_TRACE(way);
         const std::string bad = folder.file("bad.rigband");
         std::ofstream{bad, std::ios::binary | std::ios::trunc} << damaged(bytes, random);

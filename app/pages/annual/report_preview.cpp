@@ -104,8 +104,12 @@ void ReportPreview::compareEnds()
     m_ends = std::move(ends);
     readEvidence();
     lay();
-    if (m_file && !m_file->prints.empty())
-        m_said->setText(ChainWords::print(m_file->prints.back().shortForm, m_file->prints.back().place));
+    QStringList said;
+    if (m_file)
+        for (const ComparedPrint& print : m_file->prints)
+            said << ChainWords::print(print, m_file->chain ? m_file->chain->faults : 0);
+    if (!said.isEmpty())
+        m_said->setText(said.join(QLatin1Char('\n')));
 }
 
 void ReportPreview::readEvidence()
