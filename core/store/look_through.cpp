@@ -67,6 +67,19 @@ Outcome lookThrough(const std::string& path, const std::stop_token& stop)
     return file ? quickCheck(file.value().get(), path, stop) : Outcome{file.problem()};
 }
 
+Outcome lookThroughToWrite(const std::string& path, const std::stop_token& stop)
+{
+    Outcome found = lookThrough(path, stop);
+    if (found || found.problem().kind != ProblemKind::FileReadOnly || fileRefusesWriting(path))
+        return found;
+    const auto file = StoreFile::Connection::open(path, StoreFile::Connection::Access::Writing);
+    if (!file)
+        return file.problem();
+    if (const auto read = file.value()->integer(QStringLiteral("PRAGMA user_version")); !read)
+        return read.problem();
+    return lookThrough(path, stop);
+}
+
 LookThrough::LookThrough(std::string path, std::optional<Day> copyOn)
     : m_path{std::move(path)}, m_copyOn{copyOn}, m_thread{[this](const std::stop_token& stop) { run(stop); }}
 {
@@ -76,9 +89,9 @@ LookThrough::~LookThrough() = default;
 
 void LookThrough::run(const std::stop_token& stop)
 {
-    Outcome found = lookThrough(m_path, stop);
+    Outcome found = lookThroughToWrite(m_path, stop);
     while (!found && found.problem().kind == ProblemKind::BusyElsewhere && !stop.stop_requested())
-        found = lookThrough(m_path, stop);
+        found = lookThroughToWrite(m_path, stop);
     if (stop.stop_requested())
         return; // what was found then says nothing of the file
     {

@@ -54,5 +54,8 @@ private:
 
 // The same at once, in this thread. Interrupted: Unexpected.
 Outcome lookThrough(const std::string& path, const std::stop_token& stop = {});
+// The same for a file that will be written to: where another program died in the middle of a save since it
+// was opened, which whoever only reads cannot take back, that is taken back first.
+Outcome lookThroughToWrite(const std::string& path, const std::stop_token& stop = {});
 
 } // namespace rig

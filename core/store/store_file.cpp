@@ -70,7 +70,7 @@ Outcome upgrade(StoreFile::Connection& connection, Day today)
 // without meeting it.
 Outcome lookThroughFirst(StoreFile::Connection& connection, Day today)
 {
-    if (const Outcome sound = lookThrough(connection.path); !sound)
+    if (const Outcome sound = lookThroughToWrite(connection.path); !sound)
         return sound;
     if (!connection.readOnlyFor)
         if (const Outcome kept = keepTodaysCopy(connection.path, today); !kept)

@@ -1,6 +1,7 @@
 #include "core/airframe/id_source.h"
 #include "core/store/connection.h"
 #include "core/store/copies.h"
+#include "core/store/look_through.h"
 #include "tests/support/hangar.h"
 
 #include <QCoreApplication>
@@ -255,6 +256,17 @@ TEST_F(BadPlace, ProgramIsKilledWhileSaving)
     const std::size_t kept = readings();
     EXPECT_GE(kept, static_cast<std::size_t>(2 * acknowledged)) << "what was said to be saved is there";
     EXPECT_EQ(kept % 2, 0U) << "and nothing by halves";
+}
+
+TEST_F(BadPlace, AnotherProgramIsKilledWithHalfASaveOnTheDiskWhileThisOneLooksThroughTheFile)
+{
+    store.close();
+    OtherProcess other{"--stop-half-way", store.path()};
+    ASSERT_TRUE(other.said(1));
+    other.killed();
+    const Outcome whole = lookThroughToWrite(store.path());
+    EXPECT_TRUE(whole) << describe(whole.problem());
+    EXPECT_FALSE(fs::exists(store.path() + "-journal"));
 }
 
 TEST_F(BadPlace, ProgramIsKilledWithHalfASaveOnTheDisk)
