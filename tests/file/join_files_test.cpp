@@ -68,8 +68,8 @@ TEST_F(JoinFiles, ShowsWhatWasChangedByHandFirstAndJoinsItOnlyAsFound)
     EXPECT_FALSE(fs::exists(out));
     const Answer joined = join({"--as-found"});
     EXPECT_EQ(joined.status, 0) << joined.err.toStdString();
-    EXPECT_TRUE(joined.err.contains("taken as the other has it: Readings")) << joined.err.toStdString();
-    EXPECT_TRUE(joined.err.contains("enters_um 800")) << joined.err.toStdString();
+    EXPECT_TRUE(joined.err.contains("taken as the other has it: reading")) << joined.err.toStdString();
+    EXPECT_TRUE(joined.err.contains("enters: 0.80 mm")) << joined.err.toStdString();
 }
 
 TEST_F(JoinFiles, RefusesWhereNothingTellsWhichOfTwoWasSaved)
@@ -78,8 +78,8 @@ TEST_F(JoinFiles, RefusesWhereNothingTellsWhichOfTwoWasSaved)
     changeByHand(other, 820);
     const Answer refused = join({"--as-found"});
     EXPECT_EQ(refused.status, 1);
-    EXPECT_TRUE(refused.err.contains("enters_um 800")) << refused.err.toStdString();
-    EXPECT_TRUE(refused.err.contains("enters_um 820")) << refused.err.toStdString();
+    EXPECT_TRUE(refused.err.contains("enters: 0.80 mm")) << refused.err.toStdString();
+    EXPECT_TRUE(refused.err.contains("enters: 0.82 mm")) << refused.err.toStdString();
     EXPECT_TRUE(refused.err.contains("Nothing was joined.")) << refused.err.toStdString();
     EXPECT_FALSE(fs::exists(out));
 }

@@ -150,6 +150,16 @@ TEST_F(Window, SaysOnEveryPageWhatWasChangedByAnotherProgramAndNoSaveHidesIt)
     EXPECT_TRUE(bar.isVisible());
 }
 
+TEST_F(Window, SaysSoTooWhereAnotherProgramChangesTheFileWhileItIsOpen)
+{
+    open();
+    auto& bar = part<QFrame>(window, "faultsBar");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.page(Moments::RiggedToday) != nullptr; }));
+    EXPECT_FALSE(bar.isVisible());
+    changeByHand(store.path());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return bar.isVisible(); }));
+}
+
 TEST_F(Window, SaysWhenNoCopyOfTheDayCouldBeKept)
 {
     writeBytes((store.folder() / "hangar-copies").string(), "a file in the folder's place");
