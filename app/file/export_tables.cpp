@@ -2,6 +2,8 @@
 #include "app/file/verbs.h"
 #include "app/wording/file_words.h"
 #include "app/wording/problem_words.h"
+#include "core/exchange/nameless.h"
+#include "core/exchange/review_tables.h"
 #include "core/exchange/tables_out.h"
 
 #include <QCoreApplication>
@@ -36,6 +38,29 @@ struct Written
 QString sentenceOf(const Problem& problem, const QString& path)
 {
     return ProblemWords::sentence(problem, path);
+}
+
+Result<std::vector<NamedTable>> tablesOf(const OpenFile& open, bool nameless)
+{
+    std::vector<NamedTable> tables;
+    const auto add = [&tables](const char* name, Result<std::string> text) -> Outcome {
+        if (!text)
+            return text.problem();
+        tables.push_back({name, std::move(text).value()});
+        return Done{};
+    };
+    for (const Table& table : kTables)
+        if (const Outcome added = add(table.name, table.write(*open.records)); !added)
+            return added.problem();
+    if (!nameless)
+        return tables;
+    const Day today = open.clock.now().localDay();
+    if (const Outcome added = add("counts.csv", writeCounts(*open.records, today)); !added)
+        return added.problem();
+    Nameless without;
+    for (NamedTable& table : tables)
+        table.text = without.table(table.text);
+    return tables;
 }
 
 // Never over a file that is there, and under a name of its own until it is whole; false also when only a part
@@ -74,32 +99,38 @@ int writeAll(const std::vector<Written>& tables, const QString& folder)
 
 } // namespace
 
-int exportTables(const QString& file, const QString& folder)
+int exportTables(const QString& file, const QString& folder, NamesOut names)
 {
     OpenFile open;
     if (const Outcome opened = open.open(file); !opened) {
         complain(sentenceOf(opened.problem(), file));
         return kCouldNot;
     }
-    std::vector<Written> tables;
-    for (const Table& table : kTables) {
-        const QString path = QDir{folder}.filePath(QString::fromLatin1(table.name));
+    const bool nameless = names == NamesOut::Nameless;
+    Problem problem;
+    std::vector<NamedTable> tables;
+    if (!take(tablesOf(open, nameless), tables, problem)) {
+        complain(sentenceOf(problem, file));
+        return kCouldNot;
+    }
+    std::vector<Written> written;
+    for (NamedTable& table : tables) {
+        const QString path = QDir{folder}.filePath(QString::fromStdString(table.name));
         if (QFileInfo::exists(path)) {
             complain(sentenceOf(Problem{ProblemKind::FileExists, {}}, path));
             return kCouldNot;
         }
-        auto text = table.write(*open.records);
-        if (!text) {
-            complain(sentenceOf(text.problem(), file));
-            return kCouldNot;
-        }
-        tables.push_back({path, std::move(text).value()});
+        written.push_back({path, std::move(table.text)});
     }
     if (!QDir{}.mkpath(folder)) {
         complain(FileWords::cannotMakeFolder(folder));
         return kCouldNot;
     }
-    return writeAll(tables, folder);
+    const int ended = writeAll(written, folder);
+    if (nameless && ended == kDone)
+        for (const QString& sentence : FileWords::nameless())
+            say(sentence);
+    return ended;
 }
 
 } // namespace rig::file

@@ -37,6 +37,7 @@ struct Given
     bool withoutAppendix = false;
     QStringList earlier; // ends on earlier prints
     bool asFound = false;
+    bool nameless = false;
 
     bool isPrinted() const
     {
@@ -107,10 +108,11 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption withoutAppendix{"without-appendix"};
     const QCommandLineOption earlier{"earlier", {}, "ends"};
     const QCommandLineOption asFound{"as-found"};
+    const QCommandLineOption nameless{"nameless"};
     const QList<QCommandLineOption> withValue{csv, couplings, people, gauges, events, jointPlay, airframe,
                                               day, from,      to,     out,    gauge,  earlier};
     parser.addOptions(withValue);
-    parser.addOptions({letter, a5, withoutAppendix, asFound});
+    parser.addOptions({letter, a5, withoutAppendix, asFound, nameless});
     if (!parser.parse(arguments))
         return std::nullopt;
     for (const QCommandLineOption& option : withValue)
@@ -130,11 +132,14 @@ std::optional<Given> givenOn(const QStringList& arguments)
                  parser.isSet(a5),
                  parser.isSet(withoutAppendix),
                  parser.value(earlier).split(',', Qt::SkipEmptyParts),
-                 parser.isSet(asFound)};
+                 parser.isSet(asFound),
+                 parser.isSet(nameless)};
 }
 
 int run(const QString& verb, const Given& given)
 {
+    if (given.nameless && verb != "export")
+        return badUse();
     if (verb == "demo" && given.hasOnly(1))
         return writeDemo(given.named[0]);
     if (verb == "check" && given.hasOnly(1))
@@ -142,7 +147,8 @@ int run(const QString& verb, const Given& given)
     if (verb == "salvage" && given.hasOnly(2))
         return salvage(given.named[0], given.named[1]);
     if (verb == "export" && given.isExported())
-        return exportTables(given.named[0], given.tables.readings);
+        return exportTables(given.named[0], given.tables.readings,
+                            given.nameless ? NamesOut::Nameless : NamesOut::AsTyped);
     if (verb == "import" && given.isImported())
         return importTables(given.tables);
     if (verb == "record" && given.hasRecord())

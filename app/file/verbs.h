@@ -23,7 +23,8 @@ int couldNot(const QString& sentence);
 // user gave them.
 int check(const QString& file);
 int writeDemo(const QString& into);
-int exportTables(const QString& file, const QString& folder);
+enum class NamesOut { AsTyped, Nameless }; // letters and numbers, and no free text: core/exchange/nameless.h
+int exportTables(const QString& file, const QString& folder, NamesOut names);
 int salvage(const QString& damaged, const QString& into);
 
 // Two files that are to be joined into a new one.

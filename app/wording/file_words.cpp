@@ -10,7 +10,10 @@ QString FileWords::usage()
         "Use one of these:\n"
         "  rigband-file demo OUT.rigband                 writes an invented hangar to look around in\n"
         "  rigband-file check FILE                       says what is in a file, or what is wrong with it\n"
-        "  rigband-file export FILE --csv FOLDER         writes the file's facts as tables\n"
+        "  rigband-file export FILE --csv FOLDER [--nameless]\n"
+        "                                                writes the file's facts as tables; with --nameless\n"
+        "                                                letters and numbers stand for names, words of\n"
+        "                                                anybody's own are left out, and counts.csv counts\n"
         "  rigband-file import FILE [--couplings X.csv] [--people X.csv] [--gauges X.csv]\n"
         "                      [--events X.csv] [--joint-play X.csv] [--csv READINGS.csv]\n"
         "                                                adds these tables to a file, all of them or none;\n"
@@ -202,6 +205,15 @@ QStringList FileWords::notCarried(const std::string& table, std::int64_t unread,
 QString FileWords::exported(const QString& folder, const QStringList& files)
 {
     return tr("Written to %1: %2.").arg(folder, files.join(tr(", ", "between file names")));
+}
+
+QStringList FileWords::nameless()
+{
+    return {tr("Letters stand for persons, numbers for airframes and gauges."),
+            tr("Left out: notes, reasons, what was found and done, how a coupling is reached, roles, phone "
+               "numbers, and how gauges were checked."),
+            tr("Names of couplings stand as they were typed: look whether one of them names somebody. Days "
+               "stay too, and whoever knows who rigged on a day can tell who a letter is.")};
 }
 
 QString FileWords::cannotMakeFolder(const QString& folder)

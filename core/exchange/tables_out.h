@@ -20,5 +20,8 @@ Result<std::string> writeSignOffs(const Records& records);
 Result<std::string> writeSupervised(const Records& records);
 Result<std::string> writePeople(const Records& records);
 Result<std::string> writeGauges(const Records& records); // with their checks, one line each
+// Up to the end of a day, over the whole file: for each coupling how often it was read, how often outside its
+// band, found part-seated, and answered with no. To be read, by nobody's name.
+Result<std::string> writeCounts(const Records& records, Day today);
 
 } // namespace rig

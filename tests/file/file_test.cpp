@@ -143,6 +143,21 @@ TEST_F(File, GoesOutAsTablesOnceAndNeverOverOthers)
     EXPECT_FALSE(fs::exists(at("tables/readings.csv")));
 }
 
+TEST_F(File, GoesOutWithoutNamesAndSaysWhatWasLeftOut)
+{
+    const Answer answer = run({"export", file(), "--csv", pathOf("tables"), "--nameless"});
+    EXPECT_EQ(answer.status, 0) << answer.err.toStdString();
+    EXPECT_TRUE(answer.out.contains("counts.csv")) << answer.out.toStdString();
+    EXPECT_TRUE(answer.out.contains("Left out: notes, reasons")) << answer.out.toStdString();
+    EXPECT_EQ(std::ranges::distance(fs::directory_iterator{at("tables")}), 9);
+    for (const auto& table : fs::directory_iterator{at("tables")})
+        for (const char* name : {"Oren", "Vale", "QX-17", "Set A"})
+            EXPECT_EQ(textOf(table.path()).find(name), std::string::npos) << table.path() << name;
+    EXPECT_NE(textOf(at("tables/readings.csv")).find("1,Left aileron,2026-04-11,0.45,0.50,1,A,"),
+              std::string::npos)
+        << textOf(at("tables/readings.csv"));
+}
+
 TEST_F(File, TakesATableOnce)
 {
     write(at("readings.csv"), "airframe;coupling;date;enters_mm;refuses_mm;person\n"
@@ -300,6 +315,8 @@ TEST_F(File, IsNotTouchedByWrongUse)
         {"check", file(), "--csv", "x"},
         {"export", file()},
         {"export", file(), "--csv"},
+        {"check", file(), "--nameless"},
+        {"import", file(), "--csv", "x", "--nameless"},
         {"import", file(), "--table", "x"},
         {"salvage", file()},
         {"report", file(), "--out", "x.pdf"},
