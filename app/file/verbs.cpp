@@ -77,12 +77,8 @@ int salvage(const QString& damaged, const QString& into)
 {
     const SystemClock clock;
     const auto told = StoreFile::salvage(damaged.toStdString(), into.toStdString(), clock);
-    if (!told) {
-        const ProblemKind kind = told.problem().kind;
-        const bool aboutTarget = kind == ProblemKind::FileExists || kind == ProblemKind::DiskFull ||
-                                 kind == ProblemKind::FileReadOnly || kind == ProblemKind::FolderReadOnly;
-        return couldNot(told.problem(), aboutTarget ? into : damaged);
-    }
+    if (!told)
+        return couldNot(told.problem(), failedAtNewFile(told.problem().kind) ? into : damaged);
     say(FileWords::salvaged(told.value().facts, into));
     for (const NotCarried& one : told.value().notCarried)
         for (const QString& sentence :

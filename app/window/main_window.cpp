@@ -7,14 +7,20 @@
 #include "app/pages/rigged_today/rigged_today_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/trends/trends_page.h"
+#include "app/widgets/parts.h"
 #include "app/widgets/question_cover.h"
+#include "app/window/button_key.h"
 #include "app/window/conflicts_bar.h"
 #include "app/window/conflicts_page.h"
+#include "app/window/copies_page.h"
+#include "app/window/copy_bar.h"
 #include "app/window/faults_bar.h"
 #include "app/window/faults_page.h"
 #include "app/window/question_bar.h"
+#include "app/window/salvaging.h"
 #include "app/window/taking_in.h"
 #include "app/window/welcome.h"
+#include "app/wording/copy_words.h"
 #include "app/wording/join_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
@@ -67,6 +73,8 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     layout->addWidget(makeBanner());
     m_faultsBar = new FaultsBar;
     layout->addWidget(m_faultsBar);
+    m_copyBar = new CopyBar;
+    layout->addWidget(m_copyBar);
     m_questionBar = new QuestionBar;
     layout->addWidget(m_questionBar);
     m_conflictsBar = new ConflictsBar;
@@ -103,6 +111,8 @@ void MainWindow::connectParts()
     connect(m_faultsBar, &FaultsBar::leaveAsked, this, &MainWindow::leaveBesides);
     connect(m_conflictsBar, &ConflictsBar::showAsked, this, &MainWindow::showConflicts);
     connect(m_conflictsBar, &ConflictsBar::leaveAsked, this, &MainWindow::leaveBesides);
+    connect(m_copyBar, &CopyBar::backAsked, this, [this] { leaveCopy(); });
+    connect(m_copyBar, &CopyBar::bringBackAsked, this, [this] { bringBackCopy(m_copy); });
     connect(m_welcome, &Welcome::newAsked, this, &MainWindow::askNewFile);
     connect(m_welcome, &Welcome::openAsked, this, &MainWindow::askOpenFile);
     connect(m_welcome, &Welcome::demoAsked, this, &MainWindow::openDemo);
@@ -136,6 +146,7 @@ QMenu* MainWindow::makeFileMenu()
     add(WindowWords::openFile(), QKeySequence::Open, [this] { askOpenFile(); });
     add(WindowWords::openDemo(), {}, [this] { openDemo(); });
     add(JoinWords::takeIn(), QKeySequence{QKeyCombination{Qt::CTRL, Qt::Key_I}}, [this] { takeInOther(); });
+    add(CopyWords::menu(), QKeySequence{QKeyCombination{Qt::CTRL, Qt::Key_9}}, [this] { showCopies(); });
     menu->addSeparator();
     add(WindowWords::largerText(), QKeySequence::ZoomIn, [this] { scaleText(kTextStep); });
     add(WindowWords::smallerText(), QKeySequence::ZoomOut, [this] { scaleText(-kTextStep); });
@@ -159,9 +170,16 @@ QWidget* MainWindow::makeBanner()
     m_bannerText->setProperty("kind", "problem");
     m_bannerText->setWordWrap(true);
     m_bannerText->setObjectName("problemText");
+    m_salvage = buttonOf(CopyWords::salvage(), "salvage");
+    m_salvage->setToolTip(CopyWords::salvageHint());
+    pressOnControl(Qt::Key_R, m_salvage);
+    m_salvage->setAutoDefault(true);
+    m_salvage->hide();
+    connect(m_salvage, &QPushButton::clicked, this, &MainWindow::salvage);
     auto* dismiss = new QPushButton{WindowWords::dismiss()};
     connect(dismiss, &QPushButton::clicked, m_banner, &QFrame::hide);
     layout->addWidget(m_bannerText, 1);
+    layout->addWidget(m_salvage);
     layout->addWidget(dismiss);
     m_banner->hide();
     return m_banner;
@@ -179,10 +197,8 @@ void MainWindow::openDemo()
 
 void MainWindow::adopt(Result<std::unique_ptr<Session>> session, const QString& path)
 {
-    if (!session) {
-        showProblem(ProblemWords::sentence(session.problem(), QFileInfo{path}.fileName()));
-        return;
-    }
+    if (!session)
+        return showRefusal(session.problem(), path);
     openSession(std::move(session).value());
 }
 
@@ -212,9 +228,10 @@ void MainWindow::followLookingThrough()
     const StoreFile& file = m_session->file();
     const QString name = QFileInfo{QString::fromStdString(file.path())}.fileName();
     if (const auto whole = file.wholeness(); whole && !*whole) {
-        const QString sentence = ProblemWords::sentence(whole->problem(), name);
+        const Problem problem = whole->problem();
+        const QString path = QString::fromStdString(file.path());
         closeSession();
-        return showProblem(sentence);
+        return showRefusal(problem, path);
     }
     if (m_airframe) // what the first page could be painted without; a page that meets a problem there says so
         static_cast<void>(m_session->records().book().airframe(*m_airframe));
@@ -259,6 +276,8 @@ void MainWindow::takeInOther()
 {
     if (!m_session)
         return m_prompts.tell(this, JoinWords::openOneFirst());
+    if (!m_copiedFile.isEmpty()) // nothing comes into a copy, and no copy is made of it
+        return m_prompts.tell(this, saidOfCopy());
     if (!takeInAnother(this, *m_session, m_prompts))
         return;
     if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()))
@@ -290,6 +309,69 @@ void MainWindow::showConflicts()
     }
     showPage(m_conflicts);
     m_bar->checkNone();
+}
+
+void MainWindow::showCopies()
+{
+    if (!m_session)
+        return m_prompts.tell(this, CopyWords::openOneFirst());
+    if (!m_copiedFile.isEmpty() && !leaveCopy()) // it is the file's copies that are asked for
+        return;
+    if (!m_copies) {
+        // Both leave this page behind, which is still in the middle of a press.
+        const auto later = [this](void (MainWindow::*then)(const KeptCopy&)) {
+            return [this, then](const KeptCopy& copy) {
+                QTimer::singleShot(0, this, [this, then, copy] { (this->*then)(copy); });
+            };
+        };
+        m_copies = new CopiesPage;
+        connect(m_copies, &CopiesPage::leaveAsked, this, &MainWindow::leaveBesides);
+        connect(m_copies, &CopiesPage::lookAsked, this, later(&MainWindow::lookAtCopy));
+        connect(m_copies, &CopiesPage::bringBackAsked, this, later(&MainWindow::bringBackCopy));
+        added(m_copies);
+    }
+    m_copies->display(lookAtCopies(*m_session, m_clock));
+    showPage(m_copies);
+    m_bar->checkNone();
+}
+
+void MainWindow::lookAtCopy(const KeptCopy& copy)
+{
+    const QString file = QString::fromStdString(m_session->file().path());
+    auto looked = Session::open(copy.path.string(), OpenAs::ToLook, m_clock);
+    if (!looked)
+        return showProblem(
+            ProblemWords::sentence(looked.problem(), QString::fromStdString(copy.path.filename().string())));
+    if (!mayLeavePages())
+        return;
+    openSession(std::move(looked).value());
+    m_banner->hide(); // the line of the copy says it, and stays
+    m_copy = copy;
+    m_copiedFile = file;
+    m_copyBar->display(saidOfCopy());
+}
+
+QString MainWindow::saidOfCopy() const
+{
+    return CopyWords::onlyLookedAt(QFileInfo{m_copiedFile}.fileName(), m_copy.day);
+}
+
+bool MainWindow::leaveCopy()
+{
+    openPath(QString{m_copiedFile}, OpenAs::Existing);
+    return m_copiedFile.isEmpty(); // else the file could not be opened again, which was said
+}
+
+void MainWindow::bringBackCopy(const KeptCopy& copy)
+{
+    const QString into = askNewRigband(this, m_prompts);
+    if (into.isEmpty() || !mayLeavePages())
+        return;
+    const QString name = QFileInfo{into}.fileName();
+    if (const Outcome made = bringBack(copy.path, into.toStdString()); !made)
+        return m_prompts.tell(this, ProblemWords::sentence(made.problem(), name));
+    m_prompts.tell(this, CopyWords::broughtBack(name));
+    openPath(into, OpenAs::Existing);
 }
 
 // Back to the welcome.
@@ -392,6 +474,7 @@ std::vector<Page*> MainWindow::allPages() const
     pages.push_back(m_questions);
     pages.push_back(m_faults);
     pages.push_back(m_conflicts);
+    pages.push_back(m_copies);
     std::erase(pages, nullptr);
     return pages;
 }
@@ -426,6 +509,9 @@ void MainWindow::dropPages()
     m_faultsBar->hide();
     m_conflicts = nullptr;
     m_conflictsBar->hide();
+    m_copies = nullptr;
+    m_copyBar->hide();
+    m_copiedFile.clear();
 }
 
 void MainWindow::readAirframes()
@@ -619,16 +705,32 @@ void MainWindow::refreshPage()
 
 void MainWindow::showProblem(const QString& sentence)
 {
+    m_salvage->hide();
     m_bannerText->setText(sentence);
     m_banner->show();
 }
 
+void MainWindow::showRefusal(const Problem& problem, const QString& path)
+{
+    showProblem(ProblemWords::sentence(problem, QFileInfo{path}.fileName()));
+    m_refused = path;
+    m_salvage->setVisible(mayBeSalvaged(problem.kind));
+    if (mayBeSalvaged(problem.kind))
+        m_salvage->setFocus();
+}
+
+void MainWindow::salvage()
+{
+    const QString made = salvageIntoNew(this, m_refused, m_prompts, m_clock);
+    if (!made.isEmpty())
+        openPath(made, OpenAs::Existing);
+}
+
 void MainWindow::askNewFile()
 {
-    const QString path = m_prompts.askNewFile(this, WindowWords::fileFilter());
+    const QString path = askNewRigband(this, m_prompts);
     if (!path.isEmpty())
-        openPath(path.endsWith(QLatin1String(".rigband")) ? path : path + QLatin1String(".rigband"),
-                 OpenAs::New);
+        openPath(path, OpenAs::New);
 }
 
 void MainWindow::askOpenFile()
@@ -648,6 +750,7 @@ void MainWindow::setLook(const Look& look)
     m_questionBar->setLook(look);
     m_faultsBar->setLook(look);
     m_conflictsBar->setLook(look);
+    m_copyBar->setLook(look);
     for (Page* page : allPages())
         page->setLook(look);
 }
@@ -666,13 +769,20 @@ void MainWindow::setDark(bool dark)
     refreshPage();
 }
 
+// Asks where something is half done.
+bool MainWindow::mayLeavePages()
+{
+    return std::ranges::all_of(allPages(), [this](const Page* page) {
+        const QString undone = page->leftUndone();
+        return undone.isEmpty() ||
+               m_prompts.confirm(this, WindowWords::closeTitle(), undone, WindowWords::closeAllTheSame());
+    });
+}
+
 void MainWindow::closeEvent(QCloseEvent* event)
 {
-    for (const Page* page : allPages())
-        if (const QString undone = page->leftUndone();
-            !undone.isEmpty() &&
-            !m_prompts.confirm(this, WindowWords::closeTitle(), undone, WindowWords::closeAllTheSame()))
-            return event->ignore();
+    if (!mayLeavePages())
+        return event->ignore();
     dropPages();
     event->accept();
 }

@@ -5,6 +5,7 @@
 #include "app/pages/questions/questions_view.h"
 #include "app/window/session.h"
 #include "app/window/top_bar.h"
+#include "core/store/copies.h"
 
 #include <QMainWindow>
 
@@ -16,6 +17,7 @@ class QAction;
 class QFrame;
 class QLabel;
 class QMenu;
+class QPushButton;
 class QStackedWidget;
 class QTimer;
 
@@ -25,6 +27,8 @@ struct LearnerMemory;
 
 class ConflictsBar;
 class ConflictsPage;
+class CopiesPage;
+class CopyBar;
 class Prompts;
 class QuestionBar;
 class FaultsBar;
@@ -49,6 +53,7 @@ public:
     void showQuestions();
     void showFaults(); // where there are any
     void showConflicts();
+    void showCopies(); // of the file; from a copy that is looked at, back to the file first
     void chooseAirframe(AirframeId airframe);
     // Null before a file is open.
     Page* page(Moments moment);
@@ -93,6 +98,13 @@ private:
     void chooseFirstAirframe();
     void askNewFile();
     void askOpenFile();
+    void showRefusal(const Problem& problem, const QString& path); // of a whole file
+    void salvage();
+    void lookAtCopy(const KeptCopy& copy);
+    bool leaveCopy();
+    QString saidOfCopy() const;
+    void bringBackCopy(const KeptCopy& copy);
+    bool mayLeavePages();
     void scaleText(double factor);
     void setDark(bool dark);
     void adopt(Result<std::unique_ptr<Session>> session, const QString& path);
@@ -112,12 +124,18 @@ private:
     QAction* m_darkAction = nullptr;
     QFrame* m_banner = nullptr;
     QLabel* m_bannerText = nullptr;
+    QPushButton* m_salvage = nullptr;
+    QString m_refused; // the file that the button is about
     QStackedWidget* m_stack = nullptr;
     Welcome* m_welcome = nullptr;
     std::array<Page*, 5> m_pages{};
     Moments m_moment = Moments::RiggedToday; // the last one shown
     ConflictsBar* m_conflictsBar = nullptr;
     ConflictsPage* m_conflicts = nullptr;
+    CopiesPage* m_copies = nullptr;
+    CopyBar* m_copyBar = nullptr;
+    KeptCopy m_copy;      // that is looked at,
+    QString m_copiedFile; // of this file; empty while it is none
     QuestionBar* m_questionBar = nullptr;
     QuestionsPage* m_questions = nullptr;
     FaultsBar* m_faultsBar = nullptr;

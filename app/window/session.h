@@ -21,6 +21,11 @@ public:
 
     Records& records() { return m_records; }
     const StoreFile& file() const { return *m_file; }
+    // See StoreFile::placeOfPrint().
+    Result<std::optional<PrintPlace>> placeOfPrint(const std::string& shortForm)
+    {
+        return m_file->placeOfPrint(shortForm);
+    }
     // See core/store/join.h. The file as it is stays in a copy that nothing removes.
     Result<Joined> takeIn(OtherFile& theirs);
     bool isDemo() const { return m_isDemo; }

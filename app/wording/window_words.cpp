@@ -118,6 +118,8 @@ QString WindowWords::keysEverywhere()
     return tr("Everywhere\n"
               "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
               "Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.\n"
+              "Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy back to the file.\n"
+              "Ctrl+R: read what can be read of a damaged file into a new one.\n"
               "Ctrl+K: choose the airframe.\n"
               "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
               "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.");

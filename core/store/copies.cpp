@@ -1,11 +1,14 @@
 #include "core/store/copies.h"
 
 #include "core/day_entry.h"
+#include "core/store/create_file.h"
 #include "core/store/raw_file.h"
 
 #include <algorithm>
 #include <fcntl.h>
+#include <optional>
 #include <unistd.h>
+#include <utility>
 #include <vector>
 
 namespace rig {
@@ -121,6 +124,18 @@ Outcome copyBefore(const std::string& path, const std::string& what, Day today)
     return copyTo(path, target, {});
 }
 
+// The day in the name of a copy; what stands before it says what it was made for.
+std::optional<Day> dayIn(const std::string& name, const std::string& stem)
+{
+    constexpr std::size_t kDayLength = 10;
+    if (!name.starts_with(stem + " "))
+        return std::nullopt;
+    for (std::size_t at = stem.size() + 1; at + kDayLength <= name.size(); ++at)
+        if (const auto day = parseDay(name.substr(at, kDayLength)))
+            return day;
+    return std::nullopt;
+}
+
 } // namespace
 
 fs::path copiesFolder(const fs::path& file)
@@ -164,6 +179,39 @@ std::vector<fs::path> copiesOfLaterDays(const fs::path& file, Day today)
     std::vector<fs::path> copies = everyDatedCopy(file);
     std::erase_if(copies, [last = copyOf(file, today)](const fs::path& copy) { return copy <= last; });
     return copies;
+}
+
+std::vector<KeptCopy> keptCopies(const fs::path& file)
+{
+    std::error_code error;
+    std::vector<KeptCopy> kept;
+    for (const fs::directory_entry& entry : fs::directory_iterator{copiesFolder(file), error}) {
+        const fs::path& path = entry.path();
+        const auto day = dayIn(path.stem().string(), file.stem().string());
+        if (day && path.extension() == kExtension)
+            kept.push_back({path, *day, sizeOf(path)});
+    }
+    std::ranges::sort(kept, std::greater{}, [](const KeptCopy& copy) {
+        return std::pair{copy.day, copy.path};
+    });
+    return kept;
+}
+
+Outcome bringBack(const fs::path& copy, const fs::path& into)
+{
+    std::error_code error;
+    if (fs::exists(fs::symlink_status(into, error)))
+        return Problem{ProblemKind::FileExists, into};
+    fs::path making = into;
+    making += ".writing-" + std::to_string(::getpid());
+    fs::remove(making, error);
+    Outcome made = copyPages(copy.string(), making.string(), {});
+    if (made && !syncToDisk(making))
+        made = Problem{ProblemKind::DiskFull, "cannot sync " + making.string()};
+    if (made)
+        return nameMade(making.string(), into.string());
+    fs::remove(making, error);
+    return made;
 }
 
 Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion)

@@ -29,6 +29,20 @@ Outcome keepTodaysCopy(const std::string& path, Day today, std::uintmax_t free,
 // Of days after `today`: the clock was wrong once. They count as no days, and nothing removes them.
 std::vector<std::filesystem::path> copiesOfLaterDays(const std::filesystem::path& file, Day today);
 
+// One copy beside a file, of a day or from before it was changed as a whole.
+struct KeptCopy
+{
+    std::filesystem::path path;
+    Day day{};
+    std::uintmax_t bytes = 0;
+};
+
+// All that lie beside this file, the newest first.
+std::vector<KeptCopy> keptCopies(const std::filesystem::path& file);
+
+// What a copy holds, in a new file; never over one that is there: FileExists.
+Outcome bringBack(const std::filesystem::path& copy, const std::filesystem::path& into);
+
 // Copies that nothing removes.
 Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion);
 Outcome copyBeforeTakingIn(const std::string& path, Day today);

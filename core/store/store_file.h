@@ -47,6 +47,20 @@ struct Salvaged
     int dangling = 0; // of the facts carried over: those that name somebody or something that is not there
 };
 
+// Whether salvaging failed at the new file, and not at the damaged one.
+constexpr bool failedAtNewFile(ProblemKind kind)
+{
+    return kind == ProblemKind::FileExists || kind == ProblemKind::DiskFull ||
+           kind == ProblemKind::FileReadOnly || kind == ProblemKind::FolderReadOnly;
+}
+
+// What salvage() is for: the file is one of ours, and can be opened no more.
+constexpr bool mayBeSalvaged(ProblemKind kind)
+{
+    return kind == ProblemKind::DamagedFile || kind == ProblemKind::ForeignLayout ||
+           kind == ProblemKind::WrongVersion;
+}
+
 // Opens, checks, copies and upgrades one .rigband file. Never writes to a file that is damaged, foreign or
 // newer.
 class StoreFile

@@ -9,9 +9,11 @@
 #include "core/airframe/id_source.h"
 #include "tests/fault/file_bytes.h"
 #include "tests/house/wording.h"
+#include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
+#include "tests/support/typing.h"
 
 #include <QAction>
 #include <QLabel>
@@ -128,6 +130,49 @@ TEST_F(Window, ShowsAFileBeforeItIsLookedThroughAndClosesItWhenItIsFoundDamaged)
     EXPECT_NE(textOf(window, "problemText").find("damaged"), std::string::npos);
     EXPECT_TRUE(part(window, "welcomeOpen").isVisible());
     EXPECT_TRUE(bytes == bytesOf(store.path()));
+}
+
+TEST_F(Window, ReadsWhatCanBeReadOfADamagedFileIntoANewOneByKeys)
+{
+    std::string bytes = bytesOf(store.path());
+    bytes.replace(placeOfReadings(store.path()), 512, 512, '\xA5');
+    writeBytes(store.path(), bytes);
+    open();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return part(window, "salvage").isVisible(); }));
+    for (const double scale : {1.0, 1.5}) {
+        window.setLook(lookAt(scale));
+        Typist::look();
+        expectNothingClipped(part(window, "problemBanner"), 3);
+    }
+    window.activateWindow();
+    Typist typist{window};
+    const std::string taken = store.folder() / "taken.rigband";
+    writeBytes(taken, "mine");
+    prompts.newFiles = {taken, store.folder() / "saved"};
+    typist.press(Qt::Key_R, Qt::ControlModifier);
+    Typist::look();
+    ASSERT_EQ(prompts.told.size(), 1U);
+    EXPECT_NE(prompts.told.back().find("taken.rigband is there already"), std::string::npos)
+        << prompts.told.back();
+    EXPECT_EQ(bytesOf(taken), "mine");
+    typist.press(Qt::Key_R, Qt::ControlModifier);
+    Typist::look();
+    ASSERT_EQ(prompts.told.size(), 2U);
+    EXPECT_NE(prompts.told.back().find("Facts read and kept in saved.rigband"), std::string::npos);
+    EXPECT_NE(prompts.told.back().find("of the table “reading”"), std::string::npos) << prompts.told.back();
+    EXPECT_TRUE(window.page(Moments::RiggedToday)->isVisible());
+    EXPECT_TRUE(window.windowTitle().contains("saved.rigband"));
+    EXPECT_FALSE(part(window, "problemBanner").isVisible());
+    EXPECT_TRUE(bytes == bytesOf(store.path()));
+}
+
+TEST_F(Window, OffersNoReadingOfWhatIsNoFileOfOurs)
+{
+    const std::string other = store.folder() / "other.rigband";
+    writeBytes(other, "somebody's letters");
+    window.openPath(QString::fromStdString(other), OpenAs::Existing);
+    EXPECT_TRUE(part(window, "problemBanner").isVisible());
+    EXPECT_FALSE(part(window, "salvage").isVisible());
 }
 
 TEST_F(Window, SaysOnEveryPageWhatWasChangedByAnotherProgramAndNoSaveHidesIt)
