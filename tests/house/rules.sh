@@ -30,6 +30,7 @@ forbid "A colour outside the theme" '#[0-9a-fA-F]{6}\b|Qt::(red|green|blue|yello
 forbid "What was shown at the time used as input" '(\.|->)shown(->|\.value\()|\*[A-Za-z_.>-]+(\.|->)shown\b' \
     /dev/null $(find core app -name '*.h' -o -name '*.cpp' | grep -vE '^core/store/|^core/review/saved_oddly\.cpp$|^app/report/review_file\.cpp$|^core/exchange/review_tables\.cpp$|^app/report/record_couplings\.cpp$|^app/report/review_outside\.cpp$|^app/wording/review_story_words\.cpp$')
 forbid "A spin box that turns 0,30 into 3" 'QDoubleSpinBox' app
+forbid "A box that the wheel changes" '(new |public )Q(ComboBox|SpinBox|DateEdit|TimeEdit|DateTimeEdit|Slider)\b' app
 forbid "A sleep in a test" '\b(sleep|usleep|sleep_for|qSleep|qWait)\(' tests
 # The store stands on a lower step than these, and is none of their business.
 forbid "The store reached from below the pages" '#include "core/store' app/theme app/wording app/pictures app/blocks app/widgets

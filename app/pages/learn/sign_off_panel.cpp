@@ -4,6 +4,7 @@
 #include "app/pages/learn/labelled.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/still_box.h"
 #include "app/wording/formats.h"
 #include "app/wording/signing_words.h"
 #include "core/day_entry.h"
@@ -12,7 +13,6 @@
 #include <QCheckBox>
 #include <QGridLayout>
 #include <QLineEdit>
-#include <QSpinBox>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -23,7 +23,7 @@ namespace {
 
 QSpinBox* monthsOf(const char* name, int value)
 {
-    auto* box = new QSpinBox;
+    auto* box = new StillSpinBox;
     box->setObjectName(QLatin1String(name));
     box->setRange(1, 120);
     box->setValue(value);

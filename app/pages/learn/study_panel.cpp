@@ -3,6 +3,7 @@
 #include "app/widgets/choice_box.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/still_box.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/formats.h"
 #include "app/wording/signing_words.h"
@@ -11,7 +12,6 @@
 
 #include <QCheckBox>
 #include <QGridLayout>
-#include <QSpinBox>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -81,7 +81,7 @@ QWidget* StudyPanel::makePlan()
     }
     layout->addLayout(columns);
     QLabel* label = labelOf(StudyWords::repeatsEach(), "label");
-    m_repeats = new QSpinBox;
+    m_repeats = new StillSpinBox;
     m_repeats->setObjectName("studyRepeats");
     m_repeats->setRange(2, 20);
     m_repeats->setValue(3);

@@ -4,10 +4,10 @@
 #include "app/pages/setup/panel_parts.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/still_box.h"
 #include "app/wording/setup_words.h"
 #include "core/plain_text.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -134,7 +134,7 @@ QPlainTextEdit* Form::addText(const FieldText& text)
 
 QComboBox* Form::addChoice(const FieldText& text, Width width)
 {
-    auto* box = new QComboBox;
+    auto* box = new StillBox;
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(12);
     connect(box, &QComboBox::activated, this, &Form::edited);
