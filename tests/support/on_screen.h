@@ -7,6 +7,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QTest>
+#include <QTimer>
 #include <QWidget>
 
 #include <gtest/gtest.h>
@@ -47,7 +48,16 @@ inline std::string textOf(const QWidget& in, const char* objectName)
     return part<QLabel>(in, objectName).text().toStdString();
 }
 
-// Turns the event loop after each key; \r is Return.
+// As whoever looks at the screen between two keys: what was typed before that is no longer typed ahead.
+inline void lookUp()
+{
+    QApplication::processEvents();
+    for (const QWidget* window : QApplication::topLevelWidgets())
+        for (auto* quiet : window->findChildren<QTimer*>(QStringLiteral("typedAhead")))
+            quiet->stop();
+}
+
+// Looks up after each key; \r is Return.
 inline void typeSlowly(QWidget& widget, const char* keys)
 {
     for (const char* key = keys; *key; ++key) {
@@ -55,7 +65,7 @@ inline void typeSlowly(QWidget& widget, const char* keys)
             QTest::keyClick(&widget, Qt::Key_Return);
         else
             QTest::keyClick(&widget, *key);
-        QApplication::processEvents();
+        lookUp();
     }
 }
 

@@ -1,5 +1,7 @@
 #include "tests/support/typing.h"
 
+#include "tests/support/on_screen.h"
+
 #include <QApplication>
 #include <QTest>
 #include <QWindow>
@@ -83,6 +85,7 @@ void Typist::look()
 {
     for (int i = 0; i < kTurns; ++i)
         QApplication::processEvents();
+    lookUp();
 }
 
 void Typist::goTo(const QString& name)

@@ -438,7 +438,18 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
         return true;
     if (!hasGapHere() && LeafRow::beginsFigure(*event))
         return showNotice(RiggedWords::noGapHere()), true;
-    return isEnter(*event) && (holdsForTheStop() || m_buttons->goOn());
+    return isEnter(*event) && (holdsForTheStop() || goOn());
+}
+
+// What was typed behind an Enter that leaves a stop was meant for the joint that is left.
+bool CouplingPanel::goOn()
+{
+    const bool wasStopped = m_sheet.stop.has_value();
+    if (!m_buttons->goOn())
+        return false;
+    if (wasStopped)
+        emit restIsLost();
+    return true;
 }
 
 // One that was pressed before the stop card came, or with it, does not take the card away unread.

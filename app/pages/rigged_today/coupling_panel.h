@@ -61,6 +61,8 @@ signals:
     void nextAsked();
     void playFelt(const rig::PlayFound& along, const rig::PlayFound& across, const QString& note);
     void turnAsked(rig::Turn turn);
+    // What is typed on without a look at the screen was meant for something else.
+    void restIsLost();
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -80,6 +82,7 @@ private:
     QString firstThing() const;
     bool takeAnswer(Answer answer);
     bool holdsForTheStop();
+    bool goOn();
     bool hasGapHere() const { return m_sheet.flow.asks.parts.gap; }
 
     const QObject* m_pressed = nullptr; // the last one, by mouse or touch

@@ -24,6 +24,13 @@
 
 namespace rig {
 
+namespace {
+
+// Milliseconds: between two keys of somebody who types without looking up; nobody looks at a joint in less.
+constexpr int kQuiet = 250;
+
+} // namespace
+
 RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& prompts, QWidget* parent)
     : Page{parent}, m_work{records, clock}, m_photos{m_work.presenter()}, m_prompts{prompts}
 {
@@ -68,6 +75,10 @@ void RiggedTodayPage::makeTimers()
     connect(m_saving, &QTimer::timeout, this, &RiggedTodayPage::settle);
     m_lookingBack = new LookingBack{m_work.presenter(), this};
     connect(m_lookingBack, &LookingBack::isDue, this, &RiggedTodayPage::lookBack);
+    m_quiet = new QTimer{this};
+    m_quiet->setObjectName("typedAhead");
+    m_quiet->setSingleShot(true);
+    m_quiet->setInterval(kQuiet);
     m_idle = new QTimer{this};
     m_idle->setSingleShot(true);
     m_idle->setInterval(kIdleMinutes * 60 * 1000);
@@ -246,13 +257,18 @@ bool RiggedTodayPage::pressesMarked()
 
 void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
 {
-    if (m_heldKey.isRepeated(*event) || !settle())
+    const bool isRepeated = m_heldKey.isRepeated(*event);
+    if (m_quiet->isActive())
+        return m_quiet->start();
+    if (isRepeated || !settle())
         return;
     if (isEnter(*event) && pressesMarked())
         return;
     const bool isWithoutSheet = m_panels->isNow(m_panels->coupling()) && !m_sheet;
     if (isWithoutSheet || !m_panels->takeKey(event))
         Page::keyPressEvent(event);
+    if (m_quiet->isActive())
+        m_quiet->start(); // what was shown took its time
 }
 
 } // namespace rig

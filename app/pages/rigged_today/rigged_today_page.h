@@ -101,6 +101,7 @@ private:
     LookingBack* m_lookingBack = nullptr;
     QTimer* m_saving = nullptr;
     QTimer* m_idle = nullptr;
+    QTimer* m_quiet = nullptr; // runs while what is typed goes nowhere, from each key anew
 };
 
 } // namespace rig

@@ -183,6 +183,7 @@ void RiggedTodayPage::connectCoupling()
     connect(coupling, &CouplingPanel::turnAsked, this, &RiggedTodayPage::askTurn);
     connect(coupling, &CouplingPanel::readingChosen, this, &RiggedTodayPage::pressReading);
     connect(coupling, &CouplingPanel::correctionAsked, this, &RiggedTodayPage::askCorrection);
+    connect(coupling, &CouplingPanel::restIsLost, m_quiet, qOverload<>(&QTimer::start));
     connect(coupling, &CouplingPanel::strikeAsked, this, &RiggedTodayPage::askStrike);
 }
 

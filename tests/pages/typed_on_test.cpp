@@ -1,0 +1,70 @@
+// Somebody types on without a look at the screen. What was meant for something else answers nothing.
+
+#include "app/pages/rigged_today/rigged_today_page.h"
+#include "core/rigging/rigging_flow.h"
+#include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+#include "tests/support/sleeve_joint.h"
+#include "tests/support/who_connected.h"
+
+#include <QPushButton>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+// At the left aileron, with its band; the right one comes next.
+class TypedOn : public testing::Test
+{
+protected:
+    TypedOn()
+    {
+        takeTwelve(store, hangar);
+        store.clock().passMinutes(24 * 60);
+        page.showAirframe(hangar.airframe);
+        showAt(page, {1280, 744});
+        part<QComboBox>(page, "leader").setCurrentIndex(1);
+        part<QPushButton>(page, "begin").click();
+        if (part(page, "seasonNext").isVisible())
+            part<QPushButton>(page, "seasonNext").click();
+        passWhoConnected(page);
+        EXPECT_EQ(textOf(page, "couplingTitle"), "Left aileron");
+    }
+
+    void slowly(const char* keys) { typeSlowly(page, keys); }
+
+    // Each key is taken and shown before the next, but nobody looks.
+    void inOneBurst(const char* keys)
+    {
+        for (const char* key = keys; *key; ++key) {
+            QTest::keyClick(&page, *key == '\r' ? Qt::Key_Return : QTest::asciiToKey(*key));
+            QApplication::processEvents();
+        }
+    }
+
+    RecordContent content()
+    {
+        lookUp();
+        return must(store.records().content(must(store.records().riggingRecords(hangar.airframe)).back().id));
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    ScriptedPrompts prompts;
+    RiggedTodayPage page{store.records(), store.clock(), prompts};
+};
+
+} // namespace
+
+TEST_F(TypedOn, BehindAnEnterThatLeavesAStopNothingAnswersAtTheNextJoint)
+{
+    slowly("yyy1.00\r\r");
+    ASSERT_TRUE(part(page, "stopCard").isVisible());
+    inOneBurst("\ryyy0.70\ryy");
+    EXPECT_EQ(textOf(page, "couplingTitle"), "Right aileron");
+    EXPECT_EQ(content().checks.size(), 3U) << "nobody has looked at the next one";
+    slowly("y");
+    EXPECT_EQ(content().checks.size(), 4U) << "who has looked answers";
+}
