@@ -68,3 +68,17 @@ TEST_F(TypedOn, BehindAnEnterThatLeavesAStopNothingAnswersAtTheNextJoint)
     slowly("y");
     EXPECT_EQ(content().checks.size(), 4U) << "who has looked answers";
 }
+
+TEST_F(TypedOn, BehindAFigureThatIsRefusedNothingIsAnsweredOrRead)
+{
+    inOneBurst("0.75\ryy\ryyy1.00\ryy");
+    EXPECT_TRUE(content().checks.empty());
+    EXPECT_TRUE(content().readings.empty());
+    EXPECT_NE(textOf(page, "leafNote"), "") << "what comes first";
+    slowly("yyy");
+    inOneBurst("0.51\ryyyy"); // there is no such leaf
+    EXPECT_EQ(content().checks.size(), 3U);
+    EXPECT_TRUE(content().readings.empty());
+    slowly("0.50\ryy");
+    EXPECT_EQ(content().readings.size(), 1U) << "who has looked goes on";
+}

@@ -186,6 +186,7 @@ void CouplingPanel::connectParts()
     connect(m_head, &CouplingHead::gaugeChosen, this, &CouplingPanel::gaugeChosen);
     connect(m_questions, &CouplingQuestions::answered, this, &CouplingPanel::answered);
     connect(m_gap, &GapPart::readingChosen, this, &CouplingPanel::readingChosen);
+    connect(m_gap, &GapPart::figureRefused, this, &CouplingPanel::restIsLost);
     connect(m_playCard, &JointPlayCard::keepAsked, this, &CouplingPanel::playFelt);
     connect(m_buttons, &CouplingButtons::againAsked, this, &CouplingPanel::measureAgainAsked);
     connect(m_buttons, &CouplingButtons::correctionAsked, this, &CouplingPanel::correctionAsked);

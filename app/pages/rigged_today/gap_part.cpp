@@ -100,8 +100,10 @@ void GapPart::addLeaves(QVBoxLayout* layout)
         if (m_leavesOpen)
             emit readingChosen(reading);
     });
-    connect(m_leaves, &LeafRow::entryRefused, this,
-            [this](const QString& sentence) { m_leafNote->setText(sentence); });
+    connect(m_leaves, &LeafRow::entryRefused, this, [this](const QString& sentence) {
+        m_leafNote->setText(sentence);
+        emit figureRefused();
+    });
 }
 
 void GapPart::setLook(const Look& look)
@@ -274,6 +276,7 @@ bool GapPart::takeKey(QKeyEvent* event)
     if (!hasGap() || !LeafRow::beginsFigure(*event))
         return false;
     m_leafNote->setText(whyNoFigure());
+    emit figureRefused();
     return true;
 }
 

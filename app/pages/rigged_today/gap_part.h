@@ -47,6 +47,7 @@ public:
 
 signals:
     void readingChosen(const rig::GaugeReading& reading);
+    void figureRefused();
 
 private:
     bool hasGap() const { return m_sheet.flow.asks.parts.gap; }
