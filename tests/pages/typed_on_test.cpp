@@ -9,6 +9,7 @@
 #include "tests/support/who_connected.h"
 
 #include <QPushButton>
+#include <QShortcut>
 
 using namespace rig;
 using namespace rig::test;
@@ -81,4 +82,18 @@ TEST_F(TypedOn, BehindAFigureThatIsRefusedNothingIsAnsweredOrRead)
     EXPECT_TRUE(content().readings.empty());
     slowly("0.50\ryy");
     EXPECT_EQ(content().readings.size(), 1U) << "who has looked goes on";
+}
+
+TEST_F(TypedOn, EscOnAnOpenListClosesTheListAlone)
+{
+    slowly("yy");
+    for (const char* key : {"b", "g"}) {
+        slowly(key);
+        ASSERT_TRUE(QApplication::activePopupWidget()) << key;
+        for (auto* shortcut : page.findChildren<QShortcut*>())
+            if (shortcut->key() == Qt::Key_Escape)
+                emit shortcut->activated(); // before the list has the key
+        EXPECT_FALSE(QApplication::activePopupWidget()) << key;
+        EXPECT_TRUE(content().interruptions.empty()) << key;
+    }
 }

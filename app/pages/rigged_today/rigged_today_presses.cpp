@@ -18,6 +18,7 @@
 #include "app/wording/prompt_words.h"
 #include "app/wording/rigged_words.h"
 
+#include <QApplication>
 #include <QShortcut>
 #include <QTimer>
 
@@ -274,6 +275,10 @@ void RiggedTodayPage::askStrike()
 
 void RiggedTodayPage::escape()
 {
+    if (QWidget* list = QApplication::activePopupWidget()) {
+        list->close();
+        return;
+    }
     if (m_panels->isNow(m_panels->paper()))
         return leavePaper();
     CouplingPanel* coupling = m_panels->coupling();
