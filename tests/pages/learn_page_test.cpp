@@ -323,9 +323,13 @@ TEST_F(LearnPageTest, SupervisedRiggingIsTakenBackByANamedPersonForAReasonAndSta
     chooseIn(page, "takeBackWho", 1);
     press("takeBack");
     EXPECT_EQ(facts().supervisedRiggings.size(), 1U) << "nobody said why";
+    part<QLineEdit>(page, "signDay").setText("2026-03-02");
+    part<QLineEdit>(page, "signNote").setText("half typed");
     prompts.texts.push_back("another rigging");
     press("takeBack");
     EXPECT_TRUE(facts().supervisedRiggings.empty()) << problem;
+    EXPECT_EQ(part<QLineEdit>(page, "signDay").text(), "2026-03-02") << "another form";
+    EXPECT_EQ(part<QLineEdit>(page, "signNote").text(), "half typed");
     const std::string rows = textOf(page, "supervisedRows");
     EXPECT_NE(rows.find("<s>"), std::string::npos);
     EXPECT_NE(rows.find("&lt;first&gt;"), std::string::npos);

@@ -244,7 +244,7 @@ void LearnPage::connectPanels()
                 m_prompts.askText(this, SigningWords::takeBackTitle(), SigningWords::whyTakenBack(what),
                                   SigningWords::takenBackFor(), [this, rigging, who](const QString& reason) {
                                       if (succeeded(m_signOffs.takeBack(rigging, who, reason.toStdString())))
-                                          m_signOff->showKept(SigningWords::takenBackNow());
+                                          m_signOff->showTakenBack(SigningWords::takenBackNow());
                                   });
             });
     connect(m_signOff, &SignOffPanel::signAsked, this, [this](PersonId person, const SignOffEntry& entry) {

@@ -327,6 +327,17 @@ void SignOffPanel::clearTyped()
 void SignOffPanel::showKept(const QString& sentence)
 {
     clearTyped();
+    tellKept(sentence);
+}
+
+void SignOffPanel::showTakenBack(const QString& sentence)
+{
+    m_takeWho->setCurrentIndex(0);
+    tellKept(sentence);
+}
+
+void SignOffPanel::tellKept(const QString& sentence)
+{
     sayIn(m_kept, sentence);
     emit said(m_kept);
 }

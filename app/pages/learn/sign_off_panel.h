@@ -27,6 +27,7 @@ public:
     // What is typed stays, unless it is another person's.
     void display(const SignOffView& view);
     void showKept(const QString& sentence); // and what was typed goes
+    void showTakenBack(const QString& sentence);
 
 signals:
     void said(QWidget* where); // a sentence that has to be seen, wherever the page was scrolled to
@@ -39,6 +40,7 @@ private:
     void buildTakeBack(QVBoxLayout* layout);
     void buildSign(QVBoxLayout* layout);
     void clearTyped();
+    void tellKept(const QString& sentence);
     void fillBoxes();
     QString nameOf(PersonId person) const;
     QStringList namesOf(const std::vector<CouplingId>& couplings) const;
