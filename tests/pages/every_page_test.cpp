@@ -11,6 +11,7 @@
 #include "tests/support/scripted_prompts.h"
 
 #include <QAbstractSpinBox>
+#include <QRegularExpression>
 #include <QWheelEvent>
 
 using namespace rig;
@@ -80,4 +81,16 @@ TEST_F(PageWithItsParts, TheWheelChangesNoBoxThatItPassesOver)
         }
     }
     EXPECT_GE(boxes, 30) << "all that there are";
+}
+
+TEST_F(PageWithItsParts, NoLabelShowsTheSignOfAKeyThatItHasNot)
+{
+    int keys = 0;
+    for (Page* page : pages)
+        for (const QLabel* label : page->findChildren<QLabel*>()) {
+            const bool hasKey = label->text().contains(QRegularExpression{QStringLiteral("&\\w")});
+            keys += hasKey;
+            EXPECT_TRUE(!hasKey || label->buddy()) << label->text().toStdString();
+        }
+    EXPECT_GE(keys, 20);
 }

@@ -88,7 +88,9 @@ ChoiceBox* PaperStart::addPerson(QFormLayout* form, const char* name, const QStr
     auto* box = new ChoiceBox{withoutMnemonic(label)};
     box->setObjectName(QLatin1String(name));
     auto* note = new PersonNote{QByteArray{name}.append("Standing").constData()};
-    form->addRow(label, besideEachOther(box, note));
+    QHBoxLayout* beside = besideEachOther(box, note);
+    form->addRow(label, beside);
+    static_cast<QLabel*>(form->labelForField(beside))->setBuddy(box);
     m_notes[box] = note;
     // What was refused is put right, and how they stood on that day is told beside the name.
     connect(box, &QComboBox::currentIndexChanged, this, [this] {
