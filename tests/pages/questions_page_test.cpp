@@ -183,6 +183,23 @@ TEST_F(QuestionsPageTest, TellsTheStoryOfAClosedOne)
     EXPECT_FALSE(isShown("decidedBy")) << "what is closed stays closed";
 }
 
+TEST_F(QuestionsPageTest, WhoeverComesBackComesToWhatIsOpen)
+{
+    ask(QuestionKind::OutsideReading, hangar.rightAileron);
+    ask(QuestionKind::AnsweredNo, hangar.leftAileron);
+    show();
+    press(Qt::Key_Return);
+    press(Qt::Key_Down);
+    press(Qt::Key_Tab);
+    type("grit");
+    press(Qt::Key_Tab);
+    type("cleaned");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(textOf(page, "questionState").find("closed"), 0U) << "what became of it is read first";
+    show();
+    EXPECT_NE(textOf(page, "questionState").find("closed"), 0U);
+}
+
 TEST_F(QuestionsPageTest, KeepsTheFormWhenTheQuestionWasClosedElsewhere)
 {
     const QuestionId id = ask(QuestionKind::OutsideReading, hangar.rightAileron);

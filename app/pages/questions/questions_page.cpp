@@ -98,7 +98,9 @@ void QuestionsPage::resizeEvent(QResizeEvent* event)
 
 void QuestionsPage::showAirframe(std::optional<AirframeId> airframe)
 {
-    if (m_airframe != airframe)
+    // Whoever comes to the page anew comes to what is open.
+    const QuestionRow* last = m_chosen ? m_view.find(*m_chosen) : nullptr;
+    if (m_airframe != airframe || (last && !last->story.isOpen()))
         m_chosen.reset();
     m_airframe = airframe;
     m_panel->showResult({});
