@@ -20,6 +20,7 @@
 #include <QDeadlineTimer>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSettings>
 
 #include <algorithm>
 #include <array>
@@ -34,6 +35,7 @@ class LearnJourney : public testing::TestWithParam<Pace>
 protected:
     LearnJourney()
     {
+        QSettings{}.clear(); // who learnt last is remembered, also from another test
         must(store.records().add(aPerson("J. Iver")));
         takeTwelve(store, hangar);
         store.clock().passMinutes(24 * 60);
