@@ -62,6 +62,8 @@ QString RiggedWords::readingsAgree(const QString& smallest, const QString& limit
         .arg(smallest, limit);
 }
 
+QString RiggedWords::readingsAreSame() { return tr("Both readings agree: the same interval."); }
+
 QString RiggedWords::readingsDisagree(const QString& smallest, const QString& limit, int pairs)
 {
     const QString found =

@@ -183,6 +183,7 @@ public:
     // Two persons, two sides
     static QString otherHandsSuggested(const QString& who, const QString& otherSide);
     static QString readingsAgree(const QString& smallest, const QString& limit);
+    static QString readingsAreSame();
     static QString readingsDisagree(const QString& smallest, const QString& limit, int pairs);
     static QString readingsUnresolved(const QString& limit);
     static QString sharedShift(const numbers::SharedShift& shift);

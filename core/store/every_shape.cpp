@@ -12,12 +12,6 @@ template <typename... Fact> std::vector<const FactShape*> shapesOf(std::type_ide
     return {&factShape<Fact>()...};
 }
 
-const std::vector<const FactShape*>& everyShape()
-{
-    static const std::vector<const FactShape*> all = shapesOf(std::type_identity<Facts>{});
-    return all;
-}
-
 std::map<std::string_view, std::vector<BelongingTable>> belongings()
 {
     std::map<std::string_view, std::vector<BelongingTable>> all;
@@ -32,6 +26,12 @@ std::map<std::string_view, std::vector<BelongingTable>> belongings()
 }
 
 } // namespace
+
+const std::vector<const FactShape*>& everyShape()
+{
+    static const std::vector<const FactShape*> all = shapesOf(std::type_identity<Facts>{});
+    return all;
+}
 
 const std::vector<BelongingTable>& tablesBelongingTo(std::string_view table)
 {

@@ -7,6 +7,9 @@
 
 namespace rig {
 
+// Of each of Facts.
+const std::vector<const FactShape*>& everyShape();
+
 // A table whose rows belong to facts of another one, and its column that names the fact.
 struct BelongingTable
 {

@@ -17,6 +17,7 @@
 #include "core/rigging/record_content.h"
 #include "core/store/cells.h"
 #include "core/store/connection.h"
+#include "core/store/every_shape.h"
 #include "core/store/tables.h"
 #include "core/store/values.h"
 
@@ -73,14 +74,11 @@ Outcome eachRefusedAmong(std::tuple<Kinds...>*, StoreFile::Connection& file, con
     return read;
 }
 
-template <typename... Kinds> std::vector<const FactShape*> shapesOf(std::tuple<Kinds...>*)
+std::vector<const FactShape*> shapesAndAttached()
 {
-    return {&factShape<Kinds>()..., &factShape<Shown>(), &factShape<PhotoImage>()};
-}
-
-std::vector<const FactShape*> everyShape()
-{
-    return shapesOf(static_cast<Facts*>(nullptr));
+    std::vector<const FactShape*> all = everyShape();
+    all.insert(all.end(), {&factShape<Shown>(), &factShape<PhotoImage>()});
+    return all;
 }
 
 // A column that names a fact of another table.
@@ -94,7 +92,7 @@ struct Reference
 
 bool isVersioned(std::string_view table)
 {
-    const auto shapes = everyShape();
+    const auto shapes = shapesAndAttached();
     return std::ranges::any_of(
         shapes, [table](const FactShape* shape) { return shape->hasVersions && shape->table == table; });
 }
@@ -106,7 +104,7 @@ std::vector<Reference> everyReference()
         if (column.refersTo)
             references.push_back({table, column.name, column.refersTo});
     };
-    for (const FactShape* shape : everyShape()) {
+    for (const FactShape* shape : shapesAndAttached()) {
         for (const ColumnInfo& column : shape->columns)
             append(shape->table, column);
         if (shape->owner) // named after the table of what it is attached to
@@ -178,7 +176,7 @@ Outcome count(StoreFile::Connection& file, const QString& sql, Finding finding, 
 
 Outcome findApart(StoreFile::Connection& file, std::vector<Finding>& into)
 {
-    for (const FactShape* shape : everyShape())
+    for (const FactShape* shape : shapesAndAttached())
         if (const QStringList apart = pairsApart(*shape); !apart.isEmpty())
             if (const Outcome done =
                     count(file,

@@ -1,4 +1,5 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "app/pages/rigged_today/rigging_notices.h"
 #include "app/pages/rigged_today/rigging_writer.h"
 #include "tests/support/hangar.h"
 
@@ -278,6 +279,18 @@ TEST_F(RiggedToday, KeepsBothReadingsWhenTwoPeopleDisagreeAndAsks)
     EXPECT_EQ(must(store.records().readings(hangar.airframe)).size(), 12U + 2U);
     EXPECT_EQ(kindsOf(must(store.records().questions(hangar.airframe))).back(),
               QuestionKind::ReadingsDisagree);
+}
+
+TEST_F(RiggedToday, TellsTheSameIntervalOfTwoPeopleAsAgreeing)
+{
+    begin();
+    look();
+    read(450);
+    look(Turn::Second);
+    EXPECT_EQ(newsText(read(hangar.leftAileron, Turn::Second, 450)),
+              QString{"Both readings agree: the same interval."});
+    EXPECT_NE(newsText(read(hangar.leftAileron, Turn::Second, 500)),
+              QString{"Both readings agree: the same interval."});
 }
 
 TEST_F(RiggedToday, AsksWhetherLeftAndRightWereSwapped)

@@ -77,6 +77,8 @@ QString newsText(const ReadingNews& news)
         return RiggedWords::looksSwapped(QString::fromStdString(news.looksLike->name));
     if (!news.pair)
         return {};
+    if (news.isSameInterval)
+        return RiggedWords::readingsAreSame();
     const Formats formats;
     const QString apart = formats.millimetres(news.pair->smallestDifference);
     const QString limit = formats.millimetres(news.spread.limit());

@@ -2,6 +2,7 @@
 
 #include "core/either.h"
 #include "core/review/whole_check.h"
+#include "core/rigging/rigging_flow.h"
 #include "core/store/ask.h"
 #include "core/store/facts_book.h"
 
@@ -103,8 +104,12 @@ Outcome RiggingWriter::compare(AirframeId airframe, const Reading& reading, Read
     news.spread = personsSpread(before, known.facts().exclusions);
     if (reading.turn == Turn::Second)
         news.pair = pairIn(content, reading.coupling, news.spread);
+    const std::optional<Reading> first = givenAt(content, reading.coupling, Turn::First).last;
+    news.isSameInterval = news.pair && first && first->interval == reading.interval;
     // A copied one was in sight of the first: that the two agree says nothing.
-    if (reading.copiedBy && news.pair && news.pair->verdict == numbers::PairVerdict::Agree)
+    const bool isAgreed =
+        news.isSameInterval || (news.pair && news.pair->verdict == numbers::PairVerdict::Agree);
+    if (reading.copiedBy && isAgreed)
         news.pair.reset();
     if (news.pair && news.pair->verdict == numbers::PairVerdict::Disagree)
         if (const Outcome told =

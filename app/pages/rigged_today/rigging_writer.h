@@ -16,6 +16,7 @@ namespace rig {
 struct ReadingNews
 {
     std::optional<numbers::ReadingPair> pair; // against the first person's
+    bool isSameInterval = false;              // as the first person's
     PersonsSpread spread;                     // what the pair was held against
     std::optional<Coupling> looksLike;        // the other side, when the two look swapped
 };
