@@ -92,8 +92,8 @@ TEST_F(JoinJourney, AnotherFileIsTakenInAndAPersonDecidesWhichClosingHolds)
     typist.press(Qt::Key_8, Qt::ControlModifier);
     Typist::look();
     EXPECT_EQ(textOf(window, "conflictTitle"), "One record was closed twice, QX-17");
-    EXPECT_TRUE(says(textOf(window, "conflictFirst"), "note ours")) << textOf(window, "conflictFirst");
-    EXPECT_TRUE(says(textOf(window, "conflictSecond"), "note theirs"));
+    EXPECT_TRUE(says(textOf(window, "conflictFirst"), "note: ours")) << textOf(window, "conflictFirst");
+    EXPECT_TRUE(says(textOf(window, "conflictSecond"), "note: theirs"));
     EXPECT_TRUE(says(textOf(window, "conflictSecond"), "by M. Oren"));
     typist.tabTo("decideSecond");
     typist.press(Qt::Key_Return); // nothing is kept without a name and a reason
