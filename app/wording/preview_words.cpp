@@ -16,7 +16,7 @@ QString PreviewWords::fit() { return tr("Fit the width  (0)"); }
 QString PreviewWords::paper() { return tr("Paper (%1)").arg(keyPaper()); }
 QString PreviewWords::appendix() { return tr("Appendix (%1)").arg(keyAppendix()); }
 
-QString PreviewWords::ends() { return tr("Ends on earlier prints (%1)").arg(keyEnds()); }
+QString PreviewWords::ends() { return tr("Earlier ends (%1)").arg(keyEnds()); }
 
 QString PreviewWords::appendixHint()
 {
