@@ -1,9 +1,8 @@
+#include "app/file/open_file.h"
 #include "app/file/verbs.h"
 #include "app/wording/file_words.h"
 #include "app/wording/join_words.h"
-#include "core/airframe/airframe.h"
 #include "core/store/join.h"
-#include "core/store/names.h"
 #include "core/store/newest.h"
 #include "core/store/part.h"
 
@@ -43,18 +42,6 @@ bool mayGoOn(std::initializer_list<OtherFile*> files, bool asFound, const QStrin
     return faults == 0 || asFound;
 }
 
-Result<AirframeId> airframeNamed(OtherFile& file, const QString& registration)
-{
-    const auto airframes = newest<Airframe>(file.connection());
-    if (!airframes)
-        return airframes.problem();
-    const std::string wanted = comparable(registration.toStdString());
-    for (const Airframe& one : airframes.value())
-        if (comparable(one.registration) == wanted)
-            return one.id;
-    return Problem{ProblemKind::NotFound, wanted};
-}
-
 int tellJoined(const JoinWanted& wanted, const Joined& joined)
 {
     for (const FaultyFact& fact : joined.leftOut)
@@ -88,15 +75,16 @@ int handOnPart(const PartWanted& wanted)
     const auto whole = readOr(wanted.file, wanted.out);
     if (!whole)
         return kCouldNot;
-    const auto airframe = airframeNamed(*whole, wanted.airframe);
+    const auto airframes = newest<Airframe>(whole->connection());
+    if (!airframes)
+        return couldNot(airframes.problem(), wanted.file);
+    const Airframe* const airframe = airframeNamed(airframes.value(), wanted.airframe);
     if (!airframe)
-        return airframe.problem().kind == ProblemKind::NotFound
-                   ? couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe))
-                   : couldNot(airframe.problem(), wanted.file);
+        return couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe));
     // Taken over anew, nothing would show it any more.
     if (!mayGoOn({whole.get()}, false, JoinWords::wholeInstead()))
         return kCouldNot;
-    const auto made = handOn(*whole, airframe.value(), wanted.out.toStdString());
+    const auto made = handOn(*whole, airframe->id, wanted.out.toStdString());
     if (!made)
         return couldNot(made.problem(), wanted.out);
     say(JoinWords::handedOn(wanted.airframe, wanted.out, made.value().end));

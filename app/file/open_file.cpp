@@ -5,6 +5,8 @@
 #include "core/store/airframe_facts.h"
 #include "core/store/names.h"
 
+#include <QFileInfo>
+
 #include <algorithm>
 #include <random>
 
@@ -34,27 +36,40 @@ Outcome OpenFile::open(const QString& path, OpenAs as)
     return Done{};
 }
 
-std::optional<AirframeFacts> factsNamed(const OpenFile& open, const QString& path,
-                                        const QString& registration)
+const Airframe* airframeNamed(const std::vector<Airframe>& airframes, const QString& registration)
 {
-    const auto airframes = open.records->airframes();
-    if (!airframes) {
-        couldNot(airframes.problem(), path);
-        return std::nullopt;
-    }
     const std::string wanted = comparable(registration.toStdString());
     const auto found = std::ranges::find_if(
-        airframes.value(), [&wanted](const Airframe& one) { return comparable(one.registration) == wanted; });
-    if (found == airframes.value().end()) {
+        airframes, [&wanted](const Airframe& one) { return comparable(one.registration) == wanted; });
+    return found == airframes.end() ? nullptr : &*found;
+}
+
+std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, const QString& registration)
+{
+    const auto refused = [&path](const Problem& problem) {
+        couldNot(problem, path);
+        return std::nullopt;
+    };
+    if (const Outcome opened = open.open(path); !opened)
+        return refused(opened.problem());
+    const auto airframes = open.records->airframes();
+    if (!airframes)
+        return refused(airframes.problem());
+    const Airframe* const named = airframeNamed(airframes.value(), registration);
+    if (!named) {
         couldNot(FileWords::noSuchAirframe(path, registration));
         return std::nullopt;
     }
-    auto facts = factsOf(*open.records, found->id);
-    if (!facts) {
-        couldNot(facts.problem(), path);
-        return std::nullopt;
-    }
-    return std::move(facts).value();
+    auto facts = factsOf(*open.records, named->id);
+    return facts ? std::optional{std::move(facts).value()} : refused(facts.problem());
+}
+
+bool isFree(const QString& out)
+{
+    if (!QFileInfo::exists(out))
+        return true;
+    couldNot(Problem{ProblemKind::FileExists, {}}, out);
+    return false;
 }
 
 } // namespace rig::file

@@ -24,9 +24,14 @@ struct OpenFile
     Outcome open(const QString& path, OpenAs as = OpenAs::Existing);
 };
 
-// What the file knows of the airframe with this registration. Where that cannot be told, why is complained
-// of.
-std::optional<AirframeFacts> factsNamed(const OpenFile& open, const QString& path,
-                                        const QString& registration);
+// The airframe that is registered so, however it is typed; null where there is none.
+const Airframe* airframeNamed(const std::vector<Airframe>& airframes, const QString& registration);
+
+// Opens the file; what it knows of the airframe with this registration. Where that cannot be told, why is
+// complained of.
+std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, const QString& registration);
+
+// Whether nothing stands there yet, which is complained of otherwise: nothing is ever written over.
+bool isFree(const QString& out);
 
 } // namespace rig::file

@@ -6,17 +6,14 @@
 #include "core/review/taught_joint.h"
 
 #include <QCoreApplication>
-#include <QFileInfo>
 
 namespace rig::file {
 
 int printCard(const CardWanted& wanted)
 {
-    if (QFileInfo::exists(wanted.out))
-        return couldNot(Problem{ProblemKind::FileExists, {}}, wanted.out);
+    if (!isFree(wanted.out))
+        return kCouldNot;
     OpenFile open;
-    if (const Outcome opened = open.open(wanted.file); !opened)
-        return couldNot(opened.problem(), wanted.file);
     auto facts = factsNamed(open, wanted.file, wanted.airframe);
     if (!facts)
         return kCouldNot;

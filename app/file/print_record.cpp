@@ -8,7 +8,6 @@
 #include "core/store/airframe_facts.h"
 
 #include <QCoreApplication>
-#include <QFileInfo>
 
 #include <algorithm>
 
@@ -63,11 +62,9 @@ int printRecord(const RecordWanted& wanted)
         complain(FileWords::futureDay(wanted.day));
         return kBadUse;
     }
-    if (QFileInfo::exists(wanted.out))
-        return couldNot(Problem{ProblemKind::FileExists, {}}, wanted.out);
+    if (!isFree(wanted.out))
+        return kCouldNot;
     OpenFile open;
-    if (const Outcome opened = open.open(wanted.file); !opened)
-        return couldNot(opened.problem(), wanted.file);
     const auto facts = factsNamed(open, wanted.file, wanted.airframe);
     if (!facts)
         return kCouldNot;

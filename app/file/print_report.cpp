@@ -10,7 +10,6 @@
 #include "core/store/airframe_facts.h"
 
 #include <QCoreApplication>
-#include <QFileInfo>
 
 #include <algorithm>
 
@@ -62,8 +61,6 @@ int report(const ReportWanted& wanted, const std::optional<Day>& from, const std
            const std::vector<std::string>& prints)
 {
     OpenFile open;
-    if (const Outcome opened = open.open(wanted.file); !opened)
-        return couldNot(opened.problem(), wanted.file);
     auto facts = factsNamed(open, wanted.file, wanted.airframe);
     if (!facts)
         return kCouldNot;
@@ -99,8 +96,8 @@ int printReport(const ReportWanted& wanted)
         return kBadUse;
     }
     for (const QString& path : {wanted.out, tablesFolderFor(wanted.out)})
-        if (QFileInfo::exists(path))
-            return couldNot(Problem{ProblemKind::FileExists, {}}, path);
+        if (!isFree(path))
+            return kCouldNot;
     std::vector<std::string> prints;
     for (const QString& typed : wanted.prints) {
         const auto form = readShortForm(typed.toStdString());

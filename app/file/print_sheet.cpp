@@ -6,7 +6,6 @@
 #include "core/store/airframe_facts.h"
 
 #include <QCoreApplication>
-#include <QFileInfo>
 
 #include <algorithm>
 
@@ -33,11 +32,9 @@ std::optional<GaugeId> gaugeNamed(const AirframeFacts& facts, const QString& nam
 
 int printSheet(const SheetWanted& wanted)
 {
-    if (QFileInfo::exists(wanted.out))
-        return couldNot(Problem{ProblemKind::FileExists, {}}, wanted.out);
+    if (!isFree(wanted.out))
+        return kCouldNot;
     OpenFile open;
-    if (const Outcome opened = open.open(wanted.file); !opened)
-        return couldNot(opened.problem(), wanted.file);
     auto facts = factsNamed(open, wanted.file, wanted.airframe);
     if (!facts)
         return kCouldNot;

@@ -51,24 +51,12 @@ int couldNot(const QString& sentence)
 
 int writeDemo(const QString& into)
 {
-    // Under a name of its own until it is whole.
-    const std::string wanted = into.toStdString();
-    const std::string making = wanted + ".writing-" + std::to_string(QCoreApplication::applicationPid());
-    if (QFileInfo::exists(into))
-        return couldNot(Problem{ProblemKind::FileExists, {}}, into);
-    QFile::remove(QString::fromStdString(making));
-    const SystemClock clock;
-    auto opened = StoreFile::open(making, OpenAs::New, clock);
-    if (!opened)
-        return couldNot(opened.problem(), into);
-    Outcome built = buildDemo(*opened.value(), drawnPhoto);
-    opened = Problem{}; // closes the file before it is named or taken away
-    if (built)
-        built = nameMade(making, wanted);
-    if (!built) {
-        QFile::remove(QString::fromStdString(making));
+    const Outcome built = makeUnderAnotherName(into.toStdString(), [](const std::string& making) -> Outcome {
+        const auto opened = StoreFile::open(making, OpenAs::New, SystemClock{});
+        return opened ? buildDemo(*opened.value(), drawnPhoto) : Outcome{opened.problem()};
+    });
+    if (!built)
         return couldNot(built.problem(), into);
-    }
     say(FileWords::demoWritten(into));
     return kDone;
 }

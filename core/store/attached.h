@@ -4,8 +4,6 @@
 
 #include <QStringList>
 
-#include <functional>
-
 namespace rig {
 
 // Another file as `theirs` in the statements of this connection, and no check of references: a salvaged file
@@ -29,10 +27,5 @@ Result<QStringList> columnsIn(StoreFile::Connection& connection, std::string_vie
 
 // Those rows `t` of a table of theirs for which `which` holds come into ours.
 Outcome takeRows(StoreFile::Connection& connection, std::string_view table, const QString& which);
-
-// Makes a new file at `path`, which stands there once `make` has filled the one whose name it is given; where
-// that says no, nothing is made. FileExists when something stands at `path`.
-Outcome makeUnderAnotherName(const std::string& path,
-                             const std::function<Result<bool>(const std::string& making)>& make);
 
 } // namespace rig

@@ -1,5 +1,6 @@
 #include "core/store/chain.h"
 
+#include "core/store/chain_link.h"
 #include "core/store/tables.h"
 #include "core/store/values.h"
 
@@ -94,8 +95,7 @@ Result<std::vector<ChainTip>> readTips(StoreFile::Connection& connection)
     const Outcome read = connection.each(sql, {last}, [&tips](Row& row) {
         ChainTip& tip = tips.emplace_back();
         tip.sequence = row.integer();
-        const std::string_view hash = row.bytesView();
-        tip.hash = QByteArray(hash.data(), static_cast<qsizetype>(hash.size()));
+        tip.hash = bytesFrom(row);
     });
     if (!read)
         return read.problem();

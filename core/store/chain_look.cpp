@@ -1,7 +1,7 @@
 #include "core/store/chain_look.h"
 
 #include "core/store/chain.h"
-#include "core/store/every_shape.h"
+#include "core/store/chain_link.h"
 #include "core/store/faulty_fact.h"
 #include "core/store/tables.h"
 #include "core/store/values.h"
@@ -15,23 +15,6 @@ namespace rig {
 namespace {
 
 constexpr int kAtATime = 500;
-
-struct Link
-{
-    std::int64_t row = 0;
-    std::int64_t sequence = 0;
-    QByteArray hash;
-    IdBytes origin{};
-    std::string kind;
-    IdBytes fact{};
-    QByteArray before;
-};
-
-QByteArray bytesOf(Row& row)
-{
-    const std::string_view bytes = row.bytesView();
-    return {bytes.data(), static_cast<qsizetype>(bytes.size())};
-}
 
 class Look
 {
@@ -77,38 +60,34 @@ private:
 
     Outcome eachLink()
     {
-        Link last;
+        std::int64_t sequence = 0;
+        std::int64_t last = 0; // row
         for (bool more = true; more;) {
-            std::vector<Link> some;
+            std::vector<ChainLink> some;
             const Outcome read = m_connection.each(
-                QStringLiteral("SELECT rowid, sequence, hash, origin, kind, fact, before FROM link WHERE "
-                               "(sequence, rowid) > (?, ?) ORDER BY sequence, rowid LIMIT %1")
+                QStringLiteral("SELECT rowid, %1 FROM link WHERE (sequence, rowid) > (?, ?) "
+                               "ORDER BY sequence, rowid LIMIT %2")
+                    .arg(QString::fromLatin1(kLinkColumns))
                     .arg(kAtATime),
-                {valueOf(last.sequence), valueOf(last.row)}, [&some](Row& row) {
-                    Link& link = some.emplace_back();
-                    link.row = row.integer();
-                    link.sequence = row.integer();
-                    link.hash = bytesOf(row);
-                    link.origin = row.bytes().value_or(IdBytes{});
-                    link.kind = row.text();
-                    link.fact = row.bytes().value_or(IdBytes{});
-                    link.before = bytesOf(row);
+                {valueOf(sequence), valueOf(last)}, [&](Row& row) {
+                    last = row.integer();
+                    some.push_back(linkFrom(row));
                 });
             if (!read)
                 return read;
-            for (const Link& link : some)
+            for (const ChainLink& link : some)
                 if (const Outcome held = hold(link); !held)
                     return held;
             more = !some.empty();
             if (more)
-                last = some.back();
+                sequence = some.back().sequence;
             if (const Outcome on = goesOn(); !on)
                 return on;
         }
         return Done{};
     }
 
-    Outcome hold(const Link& link)
+    Outcome hold(const ChainLink& link)
     {
         const Result<bool> follows = standsAfterWhatItNames(link);
         if (!follows)
@@ -116,24 +95,17 @@ private:
         if (!follows.value())
             found(ChainFault::Torn, link.kind, link.fact);
         remember(link);
-        const FactShape* const shape = shapeOfTable(link.kind);
-        auto bytes = shape ? m_bytes.of(shape->table, link.fact)
-                           : Result<std::optional<QByteArray>>{std::optional<QByteArray>{}};
-        if (!bytes)
-            return bytes.problem();
-        if (!bytes.value()) {
+        const Result<LinkHolds> held = whetherHolds(m_bytes, link);
+        if (!held)
+            return held.problem();
+        if (held.value() == LinkHolds::FactGone)
             found(ChainFault::Missing, link.kind, link.fact);
-            return Done{};
-        }
-        const Result<QByteArray> origin = originBytes(link.origin);
-        if (!origin)
-            return origin.problem();
-        if (hashOf({link.before, origin.value(), link.sequence, *bytes.value()}) != link.hash)
+        if (held.value() == LinkHolds::FactChanged)
             found(ChainFault::Changed, link.kind, link.fact);
         return Done{};
     }
 
-    Result<bool> standsAfterWhatItNames(const Link& link)
+    Result<bool> standsAfterWhatItNames(const ChainLink& link)
     {
         if (link.sequence == 1)
             return link.before == endHash({});
@@ -144,14 +116,14 @@ private:
     }
 
     // Whether `before` is made of several links that are all there, the last of them just before this one.
-    Result<bool> isTied(const Link& link)
+    Result<bool> isTied(const ChainLink& link)
     {
         std::vector<ChainTip> tips;
         Outcome read = m_connection.each(QStringLiteral("SELECT sequence, hash FROM tie WHERE before = ?"),
                                          {link.before}, [&tips](Row& row) {
                                              ChainTip& tip = tips.emplace_back();
                                              tip.sequence = row.integer();
-                                             tip.hash = bytesOf(row);
+                                             tip.hash = bytesFrom(row);
                                          });
         if (!read)
             return read.problem();
@@ -169,7 +141,7 @@ private:
         return allThere && highest + 1 == link.sequence;
     }
 
-    void remember(const Link& link)
+    void remember(const ChainLink& link)
     {
         if (link.sequence != m_sequence) {
             m_earlier = link.sequence == m_sequence + 1 ? std::move(m_hashes) : std::set<QByteArray>{};
@@ -177,17 +149,6 @@ private:
             m_sequence = link.sequence;
         }
         m_hashes.insert(link.hash);
-    }
-
-    Result<QByteArray> originBytes(const IdBytes& origin)
-    {
-        const auto known = m_origins.find(origin);
-        if (known != m_origins.end())
-            return known->second;
-        const auto bytes = m_bytes.ofOrigin(origin);
-        if (!bytes)
-            return bytes.problem();
-        return m_origins.emplace(origin, bytes.value().value_or(QByteArray{})).first->second;
     }
 
     Outcome unlinkedRows(const char* table)
@@ -203,7 +164,7 @@ private:
                     .arg(kAtATime),
                 {last}, [&](Row& row) {
                     more = true;
-                    last = bytesOf(row);
+                    last = bytesFrom(row);
                     if (row.integer() == 0)
                         unlinked.push_back(idFrom(last));
                 });
@@ -229,7 +190,6 @@ private:
     FactBytes m_bytes;
     const std::stop_token& m_stop;
     ChainState m_state;
-    std::map<IdBytes, QByteArray> m_origins;
     std::map<std::string, std::int64_t> m_faultsIn; // by table
     std::int64_t m_sequence = 0;
     std::set<QByteArray> m_hashes;  // of the links of that sequence
@@ -261,7 +221,7 @@ Result<std::optional<PrintPlace>> placeOfPrint(StoreFile::Connection& connection
     const auto look = [&](Row& row) {
         const std::int64_t sequence = row.integer();
         const std::optional<IdBytes> fact = row.bytes();
-        if (shortForm(bytesOf(row).toHex().toStdString()) == form)
+        if (shortForm(bytesFrom(row).toHex().toStdString()) == form)
             place = PrintPlace{sequence, fact ? millisecondsIn(*fact) : 0};
     };
     // The end after a fact, and the end of several copies just after they were joined.

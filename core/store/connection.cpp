@@ -145,9 +145,9 @@ Outcome StoreFile::Connection::awaitWhole() const
     return whole ? *whole : Problem{ProblemKind::StillLookedThrough, path};
 }
 
-void StoreFile::Connection::silenceTriggers()
+void StoreFile::Connection::allowTriggers(bool isAllowed)
 {
-    sqlite3_db_config(m_database, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
+    sqlite3_db_config(m_database, SQLITE_DBCONFIG_ENABLE_TRIGGER, isAllowed ? 1 : 0, nullptr);
 }
 
 Outcome StoreFile::Connection::copyInto(Connection& other)
@@ -205,13 +205,13 @@ Transaction::Transaction(StoreFile::Connection& connection) : m_connection{conne
         m_begun = m_connection.run(QStringLiteral("BEGIN IMMEDIATE"));
         if (!m_begun)
             return;
-        if (m_connection.chain)
-            m_begun = m_connection.chain->catchUp();
     }
     ++m_connection.depth;
     m_open = true;
     if (m_connection.depth == 1)
         m_begun = checkLayoutAgain(m_connection);
+    if (m_begun && m_connection.depth == 1 && m_connection.chain)
+        m_begun = m_connection.chain->catchUp();
 }
 
 Transaction::~Transaction()

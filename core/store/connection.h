@@ -47,8 +47,8 @@ struct StoreFile::Connection
     Result<std::optional<qlonglong>> integer(const QString& sql, const QVariantList& values = {});
     Result<QString> word(const QString& sql);
 
-    // Only where a file is made that nobody has yet: what refuses changes is silent.
-    void silenceTriggers();
+    // See SilencedTriggers.
+    void allowTriggers(bool isAllowed);
     // Every page of it into another one, which is emptied before.
     Outcome copyInto(Connection& other);
 
@@ -107,6 +107,23 @@ private:
 
     sqlite3* m_database = nullptr;
     std::unordered_map<QString, Statement> m_prepared;
+};
+
+// As long as it lives what refuses changes is silent: where a file is made that nobody has yet, and where a
+// row that another program changed gives way to the one that was saved.
+class SilencedTriggers
+{
+public:
+    explicit SilencedTriggers(StoreFile::Connection& connection) : m_connection{connection}
+    {
+        m_connection.allowTriggers(false);
+    }
+    ~SilencedTriggers() { m_connection.allowTriggers(true); }
+    SilencedTriggers(const SilencedTriggers&) = delete;
+    SilencedTriggers& operator=(const SilencedTriggers&) = delete;
+
+private:
+    StoreFile::Connection& m_connection;
 };
 
 // One immediate transaction; rolls back unless committed. Inside another one it only joins: the outer one

@@ -199,19 +199,10 @@ std::vector<KeptCopy> keptCopies(const fs::path& file)
 
 Outcome bringBack(const fs::path& copy, const fs::path& into)
 {
-    std::error_code error;
-    if (fs::exists(fs::symlink_status(into, error)))
-        return Problem{ProblemKind::FileExists, into};
-    fs::path making = into;
-    making += ".writing-" + std::to_string(::getpid());
-    fs::remove(making, error);
-    Outcome made = copyPages(copy.string(), making.string(), {});
-    if (made && !syncToDisk(making))
-        made = Problem{ProblemKind::DiskFull, "cannot sync " + making.string()};
-    if (made)
-        return nameMade(making.string(), into.string());
-    fs::remove(making, error);
-    return made;
+    return makeUnderAnotherName(into.string(), [&copy](const std::string& making) -> Outcome {
+        const Outcome made = copyPages(copy.string(), making, {});
+        return !made || syncToDisk(making) ? made : Problem{ProblemKind::DiskFull, "cannot sync " + making};
+    });
 }
 
 Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion)

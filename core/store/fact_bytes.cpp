@@ -128,7 +128,12 @@ Result<std::optional<QByteArray>> FactBytes::of(std::string_view table, const Id
 
 Result<std::optional<QByteArray>> FactBytes::ofOrigin(const IdBytes& origin)
 {
-    return ofRow("origin", origin);
+    if (const auto known = m_origins.find(origin); known != m_origins.end())
+        return std::optional{known->second};
+    const auto bytes = ofRow("origin", origin);
+    if (bytes && bytes.value())
+        m_origins.emplace(origin, *bytes.value());
+    return bytes;
 }
 
 } // namespace rig

@@ -37,6 +37,7 @@ private:
 
     StoreFile::Connection& m_connection;
     std::map<std::string_view, Select> m_selects; // by table
+    std::map<IdBytes, QByteArray> m_origins;      // those that were asked for: many facts have one
 };
 
 } // namespace rig

@@ -92,9 +92,8 @@ struct Reference
 
 bool isVersioned(std::string_view table)
 {
-    const auto shapes = shapesAndAttached();
-    return std::ranges::any_of(
-        shapes, [table](const FactShape* shape) { return shape->hasVersions && shape->table == table; });
+    const FactShape* const shape = shapeOfTable(table);
+    return shape && shape->hasVersions;
 }
 
 std::vector<Reference> everyReference()

@@ -2,15 +2,14 @@
 
 #include "core/store/attached.h"
 #include "core/store/chain.h"
+#include "core/store/chain_link.h"
 #include "core/store/chain_look.h"
 #include "core/store/conflicts_in.h"
 #include "core/store/create_file.h"
 #include "core/store/every_shape.h"
 #include "core/store/faulty_fact.h"
-#include "core/store/link_holds.h"
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
-#include "core/store/unlocked_table.h"
 #include "core/store/values.h"
 
 #include <QStringList>
@@ -113,9 +112,18 @@ private:
     Outcome makeRoom(std::string_view table, const IdBytes& id)
     {
         for (const BelongingTable& belonging : tablesBelongingTo(table))
-            if (const Outcome gone = removeRows(m_into, belonging.table, belonging.owner, id); !gone)
+            if (const Outcome gone = removeRows(belonging.table, belonging.owner, id); !gone)
                 return gone;
-        return removeRows(m_into, table, "id", id);
+        return removeRows(table, "id", id);
+    }
+
+    // Which the file refuses everybody else.
+    Outcome removeRows(std::string_view table, std::string_view key, const IdBytes& id)
+    {
+        const SilencedTriggers silenced{m_into};
+        return m_into.run(QStringLiteral("DELETE FROM main.%1 WHERE %2 = ?")
+                              .arg(valueOf(table).toString(), valueOf(key).toString()),
+                          {valueOf(id)});
     }
 
     Outcome takeFacts()
@@ -251,14 +259,15 @@ std::int64_t Joined::onlyTheirs() const
 Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out)
 {
     Joined joined;
-    const Outcome made = makeUnderAnotherName(out, [&](const std::string& making) -> Result<bool> {
+    const Outcome made = makeUnderAnotherName(out, [&](const std::string& making) -> Outcome {
         Result<Joined> united = uniteIn(making, ours, theirs);
         if (!united)
             return united.problem();
         joined = std::move(united).value();
-        return joined.undecided.empty();
+        return joined.undecided.empty() ? Outcome{Done{}}
+                                        : Problem{ProblemKind::FactRefused, "not known which was saved"};
     });
-    if (!made)
+    if (!made && joined.undecided.empty())
         return made.problem();
     return joined;
 }

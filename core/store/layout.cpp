@@ -1,6 +1,7 @@
 #include "core/store/layout.h"
 
 #include "core/store/connection.h"
+#include "core/store/file_header.h"
 #include "core/store/migrations.h"
 
 #include <QCryptographicHash>
@@ -184,6 +185,21 @@ Outcome checkLayout(StoreFile::Connection& file)
     if (!same)
         file.schemaCookie.reset();
     return same;
+}
+
+Outcome readVersion(StoreFile::Connection& file)
+{
+    const auto id = file.integer(QStringLiteral("PRAGMA application_id"));
+    if (!id)
+        return id.problem();
+    const auto version = file.integer(QStringLiteral("PRAGMA user_version"));
+    if (!version)
+        return version.problem();
+    file.schemaVersion = static_cast<int>(version.value().value_or(0));
+    const Outcome known =
+        checkHeader(FileHeader{static_cast<std::uint32_t>(id.value().value_or(0)),
+                               static_cast<std::uint32_t>(version.value().value_or(0)), false});
+    return known ? checkLayout(file) : known;
 }
 
 Outcome checkLayoutAgain(StoreFile::Connection& file)

@@ -13,6 +13,10 @@ namespace rig {
 // WrongVersion when it is laid out as another version of ours is. SQLite's own statistics do not count.
 Outcome checkLayout(StoreFile::Connection& file);
 
+// Reads what the file says it is, through SQLite since an unfinished save of a crash may just have been taken
+// back, and compares its layout with that: what checkHeader() and checkLayout() refuse is refused.
+Outcome readVersion(StoreFile::Connection& file);
+
 // The same within a write transaction, where the file's schema moved since it was looked at last.
 Outcome checkLayoutAgain(StoreFile::Connection& file);
 

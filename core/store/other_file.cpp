@@ -2,6 +2,7 @@
 
 #include "core/store/chain_look.h"
 #include "core/store/file_header.h"
+#include "core/store/layout.h"
 #include "core/store/migrations.h"
 #include "core/store/raw_file.h"
 
@@ -51,10 +52,9 @@ Outcome OtherFile::open()
     for (const char* setting : {"PRAGMA journal_mode = MEMORY", "PRAGMA synchronous = OFF"})
         if (const auto set = m_connection->word(QString::fromLatin1(setting)); !set)
             return set.problem();
-    const auto version = m_connection->integer(QStringLiteral("PRAGMA user_version"));
-    if (!version)
-        return version.problem();
-    m_connection->schemaVersion = static_cast<int>(version.value().value_or(0));
+    // Nothing that another program built into it is obeyed, here or in what is joined to it.
+    if (const Outcome known = readVersion(*m_connection); !known)
+        return known;
     return migrate(*m_connection, newestSchemaVersion());
 }
 

@@ -14,7 +14,8 @@ class OtherFile
 {
 public:
     // Paths in UTF-8; the copy lies in the folder of `beside` and begins with its name. DamagedFile,
-    // NotOurFile, NewerFile as when it is opened; DiskFull or FolderReadOnly of the folder of the copy.
+    // NotOurFile, NewerFile, ForeignLayout, WrongVersion as when it is opened; DiskFull or FolderReadOnly of
+    // the folder of the copy.
     static Result<std::unique_ptr<OtherFile>> read(const std::string& path, const std::string& beside);
 
     ~OtherFile();

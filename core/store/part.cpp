@@ -175,12 +175,12 @@ Result<HandedOn> handOn(OtherFile& whole, AirframeId airframe, const std::string
     if (!original)
         return original.problem();
     HandedOn handed{.end = {}, .original = original.value()};
-    const Outcome made = makeUnderAnotherName(out, [&](const std::string& making) -> Result<bool> {
+    const Outcome made = makeUnderAnotherName(out, [&](const std::string& making) -> Outcome {
         const Result<FileEnd> end = fill(making, whole, airframe);
         if (!end)
             return end.problem();
         handed.end = end.value();
-        return true;
+        return Done{};
     });
     if (!made)
         return made.problem();

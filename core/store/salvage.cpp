@@ -12,7 +12,6 @@
 #include <filesystem>
 #include <map>
 #include <string_view>
-#include <unistd.h>
 
 namespace rig {
 
@@ -247,7 +246,7 @@ Outcome carryInto(StoreFile::Connection& from, StoreFile::Connection& into, Salv
         return upgraded;
     if (const Outcome off = into.run(QStringLiteral("PRAGMA foreign_keys = OFF")); !off)
         return off;
-    into.silenceTriggers();
+    const SilencedTriggers silenced{into};
     Transaction transaction{into};
     if (!transaction.begun())
         return transaction.begun();
@@ -279,26 +278,14 @@ Result<Salvaged> StoreFile::salvage(const std::string& damaged, const std::strin
     const auto from = Connection::open(damaged, Connection::Access::Salvaging);
     if (!from)
         return from.problem();
-    std::error_code failed;
-    if (std::filesystem::exists(std::filesystem::symlink_status(into, failed)))
-        return Problem{ProblemKind::FileExists, into};
-    // Whoever is killed meanwhile leaves nothing under the name that is wanted.
-    const std::string making = into + ".salvaging-" + std::to_string(::getpid());
-    std::filesystem::remove(making, failed);
     Salvaged told;
-    Outcome carried = Done{};
-    {
+    const Outcome made = makeUnderAnotherName(into, [&](const std::string& making) -> Outcome {
         const auto target = createFile(making, versionOf(*from.value(), header.value()));
-        if (!target)
-            return target.problem();
-        carried = carryInto(*from.value(), *target.value(), told);
-    }
-    if (carried)
-        carried = nameMade(making, into);
-    if (carried)
-        return told;
-    std::filesystem::remove(making, failed);
-    return carried.problem();
+        return target ? carryInto(*from.value(), *target.value(), told) : Outcome{target.problem()};
+    });
+    if (!made)
+        return made.problem();
+    return told;
 }
 
 } // namespace rig

@@ -31,22 +31,6 @@ std::optional<ProblemKind> whyReadOnly(const std::string& path)
     return std::nullopt;
 }
 
-// Again through SQLite: an unfinished save of a crash may just have been taken back.
-Outcome checkVersion(StoreFile::Connection& connection)
-{
-    const auto id = connection.integer(QStringLiteral("PRAGMA application_id"));
-    if (!id)
-        return id.problem();
-    const auto version = connection.integer(QStringLiteral("PRAGMA user_version"));
-    if (!version)
-        return version.problem();
-    connection.schemaVersion = static_cast<int>(version.value().value_or(0));
-    const Outcome known =
-        checkHeader(FileHeader{static_cast<std::uint32_t>(id.value().value_or(0)),
-                               static_cast<std::uint32_t>(version.value().value_or(0)), false});
-    return known ? checkLayout(connection) : known;
-}
-
 bool needsUpgrade(const StoreFile::Connection& connection)
 {
     return connection.schemaVersion != newestSchemaVersion();
@@ -91,7 +75,7 @@ Opened openExisting(const std::string& path, Day today, LookedThrough when)
         return opened;
     StoreFile::Connection& connection = *opened.value();
     connection.readOnlyFor = readOnlyFor;
-    if (const Outcome known = checkVersion(connection); !known)
+    if (const Outcome known = readVersion(connection); !known)
         return known.problem();
     if (header.value().writeAheadLog && !readOnlyFor)
         if (const auto set = connection.word(QStringLiteral("PRAGMA journal_mode = DELETE")); !set)
@@ -121,7 +105,7 @@ Opened openToLook(const std::string& path)
     Opened opened = StoreFile::Connection::open(path, Access::Reading);
     if (!opened)
         return opened;
-    if (const Outcome known = checkVersion(*opened.value()); !known)
+    if (const Outcome known = readVersion(*opened.value()); !known)
         return known.problem();
     if (const Outcome sound = lookThrough(path); !sound)
         return sound.problem();
@@ -165,49 +149,47 @@ Outcome reserve(const std::string& path)
     }
 }
 
-// The whole file under a name of its own: whoever is killed while making it leaves nothing under the other.
-Outcome makeAs(const std::string& making, int version)
+Outcome makeEmpty(const std::string& path, int version)
 {
-    std::error_code ignored;
-    std::filesystem::remove(making, ignored); // left behind by another one of that number
-    if (const Outcome reserved = reserve(making); !reserved)
+    if (const Outcome reserved = reserve(path); !reserved)
         return reserved;
-    Outcome made = Done{};
-    {
-        const Opened opened = StoreFile::Connection::open(making, Access::Writing);
-        made = opened ? migrate(*opened.value(), version) : Outcome{opened.problem()};
-    }
-    if (!made)
-        std::filesystem::remove(making, ignored);
-    return made;
+    const Opened opened = StoreFile::Connection::open(path, Access::Writing);
+    return opened ? migrate(*opened.value(), version) : Outcome{opened.problem()};
+}
+
+// Over an empty one that is reserved first, so that a file that turned up meanwhile is never written over.
+Outcome giveName(const std::string& made, const std::string& path)
+{
+    if (const Outcome reserved = reserve(path); !reserved)
+        return reserved;
+    std::error_code failed;
+    std::filesystem::rename(made, path, failed);
+    return failed ? Outcome{Problem{ProblemKind::CannotOpen, path + ": " + failed.message()}} : Done{};
 }
 
 } // namespace
 
-Outcome nameMade(const std::string& making, const std::string& path)
+Outcome makeUnderAnotherName(const std::string& path,
+                             const std::function<Outcome(const std::string& making)>& make)
 {
-    std::error_code failed;
-    Outcome named = reserve(path);
-    if (named) {
-        std::filesystem::rename(making, path, failed); // over the empty one that was reserved
-        if (failed)
-            named = Problem{ProblemKind::CannotOpen, path + ": " + failed.message()};
-    }
-    if (!named)
-        std::filesystem::remove(making, failed);
-    return named;
+    std::error_code ignored;
+    if (std::filesystem::exists(std::filesystem::symlink_status(path, ignored)))
+        return Problem{ProblemKind::FileExists, path};
+    const std::string making = path + ".making-" + std::to_string(::getpid());
+    std::filesystem::remove(making, ignored); // left behind by another one of that number
+    Outcome made = make(making);
+    if (made)
+        made = giveName(making, path);
+    std::filesystem::remove(making, ignored);
+    return made;
 }
 
 Result<std::unique_ptr<StoreFile::Connection>> createFile(const std::string& path, int version)
 {
-    std::error_code failed;
-    if (std::filesystem::exists(std::filesystem::symlink_status(path, failed)))
-        return Problem{ProblemKind::FileExists, path};
-    const std::string making = path + ".making-" + std::to_string(::getpid());
-    if (const Outcome made = makeAs(making, version); !made)
+    const Outcome made = makeUnderAnotherName(
+        path, [version](const std::string& making) { return makeEmpty(making, version); });
+    if (!made)
         return made.problem();
-    if (const Outcome named = nameMade(making, path); !named)
-        return named.problem();
     Opened opened = StoreFile::Connection::open(path, Access::Writing);
     if (!opened)
         return opened;

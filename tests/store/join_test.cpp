@@ -231,3 +231,17 @@ TEST_F(JoinTest, RefusesADamagedFileAndAForeignOne)
     EXPECT_EQ(OtherFile::read(bad, out).problem().kind, ProblemKind::DamagedFile);
     EXPECT_EQ(OtherFile::read(store.folder() / "none.rigband", out).problem().kind, ProblemKind::NoSuchFile);
 }
+
+TEST_F(JoinTest, ObeysNothingThatAnotherProgramBuiltIntoTheOtherFile)
+{
+    for (const char* sql :
+         {"CREATE TRIGGER more AFTER INSERT ON reading BEGIN SELECT 1; END", "DROP TRIGGER reading_no_update",
+          "CREATE VIEW looked AS SELECT * FROM reading"}) {
+        SCOPED_TRACE(sql);
+        const std::string foreign = store.folder() / "foreign.rigband";
+        fs::remove(foreign);
+        fs::copy_file(twin, foreign);
+        must(must(StoreFile::Connection::open(foreign, StoreFile::Connection::Access::Writing))->run(sql));
+        EXPECT_EQ(OtherFile::read(foreign, out).problem().kind, ProblemKind::ForeignLayout);
+    }
+}
