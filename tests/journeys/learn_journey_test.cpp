@@ -35,7 +35,7 @@ class LearnJourney : public testing::TestWithParam<Pace>
 protected:
     LearnJourney()
     {
-        QSettings{}.clear(); // who learnt last is remembered, also from another test
+        QSettings{}.clear(); // who learnt last is remembered, also from the test before
         must(store.records().add(aPerson("J. Iver")));
         takeTwelve(store, hangar);
         store.clock().passMinutes(24 * 60);

@@ -6,8 +6,10 @@
 
 #include <QApplication>
 #include <QLocale>
+#include <QSettings>
 #include <QStandardPaths>
 #include <QStyleFactory>
+#include <QTemporaryDir>
 
 #include <gtest/gtest.h>
 
@@ -19,6 +21,8 @@ int main(int argc, char* argv[])
         qputenv("QT_QPA_PLATFORM", "offscreen");
     testing::InitGoogleTest(&argc, argv);
     QStandardPaths::setTestModeEnabled(true);
+    const QTemporaryDir settings; // of this process alone: another one may run the same test beside it
+    QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings.path());
     QCoreApplication::setOrganizationName("RigbandTests");
     QCoreApplication::setApplicationName("RigbandTests");
     QApplication application{argc, argv};
