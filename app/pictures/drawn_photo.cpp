@@ -50,11 +50,8 @@ HatchPicture hatchOf(const Coupling& coupling, PhotoOf of, QSizeF size)
 PlanPicture placeOf(const Coupling& coupling, QSizeF size)
 {
     PlanView view;
-    PlanItem& item = view.items.emplace_back();
-    item.circuit = coupling.circuit;
-    item.side = coupling.side;
-    item.place = coupling.place;
-    item.kind = coupling.kind;
+    view.items.push_back(planItemOf(coupling, {}));
+    view.items.front().inUse = true; // when it was taken
     view.chosen = 0;
     return layoutPlan(view, size, FontSizes{});
 }

@@ -258,6 +258,18 @@ private:
 
 } // namespace
 
+PlanItem planItemOf(const Coupling& coupling, const QString& name)
+{
+    PlanItem item;
+    item.name = name;
+    item.circuit = coupling.circuit;
+    item.side = coupling.side;
+    item.place = coupling.place;
+    item.kind = coupling.kind;
+    item.inUse = coupling.inUse;
+    return item;
+}
+
 std::optional<std::size_t> PlanPicture::itemAt(QPointF point) const
 {
     std::optional<std::size_t> found;

@@ -24,6 +24,9 @@ struct PlanItem
     QString word; // what the mark says: "inside", "seen 6 of 6"
 };
 
+// As it is entered; its name as it is to be shown.
+PlanItem planItemOf(const Coupling& coupling, const QString& name);
+
 struct PlanView
 {
     PlanGlider glider;

@@ -13,13 +13,7 @@ PictureBlock planBlock(const Airframe& airframe, std::span<const Coupling> coupl
     view.glider = gliderOf(airframe);
     view.withOrder = standings.empty();
     for (const Coupling& coupling : couplings) {
-        PlanItem& item = view.items.emplace_back();
-        item.name = printedName(coupling.name);
-        item.circuit = coupling.circuit;
-        item.side = coupling.side;
-        item.place = coupling.place;
-        item.kind = coupling.kind;
-        item.inUse = coupling.inUse;
+        PlanItem& item = view.items.emplace_back(planItemOf(coupling, printedName(coupling.name)));
         item.order = static_cast<int>(view.items.size());
         if (view.withOrder)
             continue;

@@ -75,13 +75,7 @@ PlanView planOf(const LearnView& view, std::optional<CouplingId> chosen)
     for (const LearnRow& row : view.rows) {
         if (chosen == row.coupling.id)
             plan.chosen = plan.items.size();
-        PlanItem item;
-        item.name = QString::fromStdString(row.coupling.name);
-        item.circuit = row.coupling.circuit;
-        item.side = row.coupling.side;
-        item.place = row.coupling.place;
-        item.kind = row.coupling.kind;
-        item.inUse = row.coupling.inUse;
+        PlanItem item = planItemOf(row.coupling, QString::fromStdString(row.coupling.name));
         item.order = ++order;
         item.mark = shapeOf(row);
         item.role = roleOf(row);

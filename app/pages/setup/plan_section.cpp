@@ -42,13 +42,7 @@ void PlanSection::display(const Airframe& airframe, const std::vector<Coupling>&
         if (coupling.id == moved)
             m_moved = m_couplings.size();
         m_couplings.push_back(coupling.id);
-        PlanItem& item = view.items.emplace_back();
-        item.name = textOf(coupling.name);
-        item.circuit = coupling.circuit;
-        item.side = coupling.side;
-        item.place = coupling.place;
-        item.kind = coupling.kind;
-        item.inUse = coupling.inUse;
+        view.items.push_back(planItemOf(coupling, textOf(coupling.name)));
     }
     view.chosen = m_moved;
     m_plan->setView(view);
