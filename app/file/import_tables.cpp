@@ -4,6 +4,9 @@
 #include "app/wording/import_words.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/tables_in.h"
+#include "core/review/judged_readings.h"
+#include "core/rigging/counts_as.h"
+#include "core/store/airframe_facts.h"
 
 #include <QByteArray>
 #include <QFile>
@@ -94,6 +97,26 @@ int tellBadRows(const std::vector<BadRow>& bad, const TableFiles& files)
     return kBadUse;
 }
 
+// Those that came since `from` and that the page would have stopped at.
+Result<int> outsideSince(const Records& records, const Moment& from, Day today)
+{
+    const auto airframes = records.airframes();
+    if (!airframes)
+        return airframes.problem();
+    int outside = 0;
+    for (const Airframe& airframe : airframes.value()) {
+        const auto facts = factsOf(records, airframe.id);
+        if (!facts)
+            return facts.problem();
+        outside += static_cast<int>(
+            std::ranges::count_if(judgedReadings(facts.value(), today), [&from](const JudgedReading& one) {
+                return one.reading.stamp.when >= from && isLockedAtRigging(one.reading) &&
+                       !one.isStruckThrough() && one.judgement.verdict == Verdict::Outside;
+            }));
+    }
+    return outside;
+}
+
 void tell(const Imported& imported)
 {
     if (imported.things() > 0)
@@ -114,6 +137,7 @@ int importInto(const TablesWanted& wanted, const TableFiles& files, OpenAs as, b
     if (const Outcome opened = open.open(wanted.file, as); !opened)
         return couldNot(opened.problem(), wanted.file);
     isKept = as == OpenAs::Existing;
+    const Moment from = open.clock.now();
     const auto imported = rig::importTables(*open.records, open.clock, givenIn(files));
     if (!imported)
         return couldNot(imported.problem(), wanted.file);
@@ -124,6 +148,13 @@ int importInto(const TablesWanted& wanted, const TableFiles& files, OpenAs as, b
     if (isKept && as == OpenAs::New)
         say(FileWords::made(wanted.file));
     tell(result);
+    if (result.readings > 0) {
+        const auto outside = outsideSince(*open.records, from, from.localDay());
+        if (!outside)
+            return couldNot(outside.problem(), wanted.file);
+        if (outside.value() > 0)
+            say(ImportWords::outside(outside.value()));
+    }
     return kDone;
 }
 

@@ -274,6 +274,16 @@ QString ImportWords::thereAlready(int rows)
     return tr("%n row(s) not taken in, as the file says the same already.", nullptr, rows);
 }
 
+QString ImportWords::outside(int readings)
+{
+    return readings == 1
+               ? tr("One of them lies outside its coupling’s band, and no question was opened for it. Open "
+                    "the file and look at Before the annual.")
+               : tr("%1 of them lie outside their coupling’s band, and no question was opened for them. Open "
+                    "the file and look at Before the annual.")
+                     .arg(Formats{}.count(readings));
+}
+
 QString ImportWords::nothingNew() { return tr("There is nothing in it that the file does not say already."); }
 
 QString ImportWords::imported(int readings, int records)

@@ -23,6 +23,7 @@ public:
     static QString imported(int readings, int records);
     static QString added(const Imported& imported); // all but readings
     static QString thereAlready(int rows);
+    static QString outside(int readings);
     static QString nothingNew();
 };
 

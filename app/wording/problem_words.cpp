@@ -84,8 +84,8 @@ QString ProblemWords::sentence(const Problem& problem, const QString& givenName)
     case ProblemKind::Unexpected:
         break;
     }
-    return tr("Something unexpected went wrong with %1, and this was not saved. Close the file, open "
-              "it again and look at what it holds before going on.")
+    return tr("Something unexpected went wrong with %1. It is not certain whether this was saved: close the "
+              "file, open it again and look at what it holds before you enter it once more.")
         .arg(fileName);
 }
 
