@@ -15,6 +15,8 @@
 #include <QPlainTextEdit>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace rig {
 
 namespace {
@@ -35,10 +37,9 @@ bool mayBeDecided(const Conflict& conflict, Holds holds)
 
 } // namespace
 
-ConflictsPage::ConflictsPage(Records& records, QWidget* parent) : Page{parent}, m_records{records}
+ConflictsPage::ConflictsPage(Records& records, QWidget* parent) : AsidePage{parent}, m_records{records}
 {
     setObjectName("conflicts");
-    setFocusPolicy(Qt::StrongFocus);
     auto* layout = new QHBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);
     layout->setSpacing(14);
@@ -158,6 +159,8 @@ void ConflictsPage::showAirframe(std::optional<AirframeId> airframe)
 
 void ConflictsPage::refresh()
 {
+    const std::optional<Conflict> shown =
+        m_shown < 0 ? std::nullopt : std::optional{m_told[static_cast<std::size_t>(m_shown)].conflict};
     Problem problem;
     std::vector<Person> persons;
     if (!take(m_records.openConflicts(), m_told, problem) || !take(m_records.persons(), persons, problem)) {
@@ -172,6 +175,12 @@ void ConflictsPage::refresh()
     m_rows->display(rows);
     m_count->setText(m_told.empty() ? ConflictWords::none()
                                     : ConflictWords::count(static_cast<int>(m_told.size())));
+    const auto again = std::ranges::find_if(
+        m_told, [&shown](const ToldConflict& told) { return shown && told.conflict == *shown; });
+    if (again != m_told.end())
+        m_rows->choose(static_cast<int>(again - m_told.begin()));
+    else
+        m_reason->clear(); // it was typed for one that is decided
     display(m_rows->chosen());
 }
 
@@ -232,7 +241,6 @@ void ConflictsPage::decideAs(Holds holds)
         emit problemArose(ProblemWords::sentence(kept.problem(), {}));
         return;
     }
-    m_reason->clear();
     refresh();
     sayIn(m_result, ConflictWords::decided());
     emit airframesChanged();
@@ -245,14 +253,6 @@ void ConflictsPage::decideAs(Holds holds)
 void ConflictsPage::focusInEvent(QFocusEvent*)
 {
     m_rows->focusChosen();
-}
-
-void ConflictsPage::keyPressEvent(QKeyEvent* event)
-{
-    if (event->key() == Qt::Key_Escape)
-        emit leaveAsked();
-    else
-        Page::keyPressEvent(event);
 }
 
 } // namespace rig

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/pages/page.h"
+#include "app/pages/aside_page.h"
 #include "app/widgets/form_field.h"
 #include "core/store/records.h"
 
@@ -16,7 +16,7 @@ class WrapLayout;
 
 // What was decided apart on two laptops: both sides beside each other, and a named person who says which
 // holds. Of the whole file, whichever airframe is in hand.
-class ConflictsPage : public Page
+class ConflictsPage : public AsidePage
 {
     Q_OBJECT
 
@@ -27,12 +27,8 @@ public:
     void setLook(const Look& look) override;
     void catchUp() override { refresh(); }
 
-signals:
-    void leaveAsked();
-
 protected:
     void focusInEvent(QFocusEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     QWidget* makeList();

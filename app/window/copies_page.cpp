@@ -11,7 +11,6 @@
 
 #include <QFrame>
 #include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -61,10 +60,9 @@ std::vector<LookedCopy> lookAtCopies(Session& session, const Clock& clock)
     return all;
 }
 
-CopiesPage::CopiesPage(QWidget* parent) : Page{parent}
+CopiesPage::CopiesPage(QWidget* parent) : AsidePage{parent}
 {
     setObjectName("copies");
-    setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(CopyWords::heading());
     auto* layout = new QHBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);
@@ -130,8 +128,9 @@ void CopiesPage::setLook(const Look& look)
     m_rows->setLook(look);
 }
 
-void CopiesPage::display(std::vector<LookedCopy> copies)
+void CopiesPage::display(std::vector<LookedCopy> copies, bool isFileChanged)
 {
+    m_isFileChanged = isFileChanged;
     m_copies = std::move(copies);
     std::vector<RowText> rows;
     for (const LookedCopy& one : m_copies) {
@@ -161,7 +160,7 @@ void CopiesPage::displayRow(int row)
     m_end->setText(one.problem ? ProblemWords::sentence(*one.problem, nameOf(one.copy))
                                : CopyWords::holds(one.end));
     m_place->setVisible(!one.problem);
-    m_place->setText(CopyWords::place(one.end, one.place));
+    m_place->setText(CopyWords::place(one.end, one.place, m_isFileChanged));
 }
 
 const LookedCopy* CopiesPage::shown() const
@@ -187,15 +186,8 @@ void CopiesPage::bringBack()
 
 void CopiesPage::focusInEvent(QFocusEvent* event)
 {
-    Page::focusInEvent(event);
+    AsidePage::focusInEvent(event);
     m_rows->focusChosen();
-}
-
-void CopiesPage::keyPressEvent(QKeyEvent* event)
-{
-    if (event->key() == Qt::Key_Escape)
-        return emit leaveAsked();
-    Page::keyPressEvent(event);
 }
 
 } // namespace rig

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/pages/page.h"
+#include "app/pages/aside_page.h"
 #include "core/result.h"
 #include "core/review/chain_state.h"
 #include "core/store/copies.h"
@@ -27,25 +27,24 @@ std::vector<LookedCopy> lookAtCopies(Session& session, const Clock& clock);
 
 // The copies beside the open file, to look at or to bring back. It is no moment of its own: the file's menu
 // leads here, and Esc back to where one was.
-class CopiesPage : public Page
+class CopiesPage : public AsidePage
 {
     Q_OBJECT
 
 public:
     explicit CopiesPage(QWidget* parent = nullptr);
 
-    void display(std::vector<LookedCopy> copies);
+    // `isFileChanged`: by another program, so that an end that it had is no proof of what stands in it.
+    void display(std::vector<LookedCopy> copies, bool isFileChanged);
     void showAirframe(std::optional<AirframeId>) override {} // they are of the whole file
     void setLook(const Look& look) override;
 
 signals:
     void lookAsked(const rig::KeptCopy& copy);
     void bringBackAsked(const rig::KeptCopy& copy);
-    void leaveAsked();
 
 protected:
     void focusInEvent(QFocusEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     QWidget* makeList();
@@ -56,6 +55,7 @@ private:
     const LookedCopy* shown() const; // null where there is none that can be opened
 
     std::vector<LookedCopy> m_copies;
+    bool m_isFileChanged = false;
     int m_shown = -1;
     RowList* m_rows = nullptr;
     QLabel* m_count = nullptr;

@@ -6,15 +6,13 @@
 #include "app/wording/chain_words.h"
 
 #include <QFrame>
-#include <QKeyEvent>
 #include <QVBoxLayout>
 
 namespace rig {
 
-FaultsPage::FaultsPage(QWidget* parent) : Page{parent}
+FaultsPage::FaultsPage(QWidget* parent) : AsidePage{parent}
 {
     setObjectName("faults");
-    setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(ChainWords::heading());
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);
@@ -53,15 +51,8 @@ void FaultsPage::setLook(const Look& look)
 
 void FaultsPage::focusInEvent(QFocusEvent* event)
 {
-    Page::focusInEvent(event);
+    AsidePage::focusInEvent(event);
     m_scroll->setFocus(Qt::OtherFocusReason); // the arrow keys scroll
-}
-
-void FaultsPage::keyPressEvent(QKeyEvent* event)
-{
-    if (event->key() == Qt::Key_Escape)
-        return emit leaveAsked();
-    Page::keyPressEvent(event);
 }
 
 } // namespace rig

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/pages/page.h"
+#include "app/pages/aside_page.h"
 #include "core/review/chain_state.h"
 
 namespace rig {
@@ -9,7 +9,7 @@ class BlockColumn;
 
 // What in the file does not stand as it was saved, fact by fact. It is no moment of its own: the line below
 // the top bar leads here, and Esc back to where one was.
-class FaultsPage : public Page
+class FaultsPage : public AsidePage
 {
     Q_OBJECT
 
@@ -20,12 +20,8 @@ public:
     void showAirframe(std::optional<AirframeId>) override {} // it tells of the whole file
     void setLook(const Look& look) override;
 
-signals:
-    void leaveAsked();
-
 protected:
     void focusInEvent(QFocusEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     QWidget* m_scroll = nullptr;

@@ -10,16 +10,16 @@
 #include "app/widgets/parts.h"
 #include "app/widgets/question_cover.h"
 #include "app/window/button_key.h"
-#include "app/window/conflicts_bar.h"
 #include "app/window/conflicts_page.h"
 #include "app/window/copies_page.h"
 #include "app/window/copy_bar.h"
-#include "app/window/faults_bar.h"
 #include "app/window/faults_page.h"
 #include "app/window/question_bar.h"
 #include "app/window/salvaging.h"
 #include "app/window/taking_in.h"
 #include "app/window/welcome.h"
+#include "app/wording/chain_words.h"
+#include "app/wording/conflict_words.h"
 #include "app/wording/copy_words.h"
 #include "app/wording/join_words.h"
 #include "app/wording/problem_words.h"
@@ -71,13 +71,23 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     m_bar = new TopBar{makeFileMenu()};
     layout->addWidget(m_bar);
     layout->addWidget(makeBanner());
-    m_faultsBar = new FaultsBar;
+    m_faultsBar = new AsideBar{
+        "faultsBar",
+        MarkedBar::Tone::Problem,
+        "showFaults",
+        {ChainWords::show(), ChainWords::showHint(), ChainWords::leave(), ChainWords::leaveHint()}};
+    m_faultsBar->mark(shapeOf(Verdict::Outside), shapeRoleOf(Verdict::Outside));
     layout->addWidget(m_faultsBar);
     m_copyBar = new CopyBar;
     layout->addWidget(m_copyBar);
     m_questionBar = new QuestionBar;
     layout->addWidget(m_questionBar);
-    m_conflictsBar = new ConflictsBar;
+    m_conflictsBar = new AsideBar{"conflictsBar",
+                                  MarkedBar::Tone::Caution,
+                                  "showConflicts",
+                                  {ConflictWords::show(), ConflictWords::showHint(), ConflictWords::leave(),
+                                   ConflictWords::leaveHint()}};
+    m_conflictsBar->mark(MarkShape::HalfDisc, Role::InkSoft);
     layout->addWidget(m_conflictsBar);
     m_stack = new QStackedWidget;
     m_welcome = new Welcome;
@@ -105,12 +115,13 @@ void MainWindow::connectParts()
     connect(m_bar, &TopBar::momentChosen, this, &MainWindow::showMoment);
     connect(m_bar, &TopBar::airframeChosen, this, &MainWindow::chooseAirframe);
     connect(m_bar, &TopBar::airframesOpened, this, &MainWindow::nameAirframes);
-    connect(m_questionBar, &QuestionBar::showAsked, this, &MainWindow::showQuestions);
-    connect(m_questionBar, &QuestionBar::leaveAsked, this, &MainWindow::leaveBesides);
-    connect(m_faultsBar, &FaultsBar::showAsked, this, &MainWindow::showFaults);
-    connect(m_faultsBar, &FaultsBar::leaveAsked, this, &MainWindow::leaveBesides);
-    connect(m_conflictsBar, &ConflictsBar::showAsked, this, &MainWindow::showConflicts);
-    connect(m_conflictsBar, &ConflictsBar::leaveAsked, this, &MainWindow::leaveBesides);
+    for (const auto& [bar, shown] :
+         {std::pair<AsideBar*, void (MainWindow::*)()>{m_questionBar, &MainWindow::showQuestions},
+          {m_faultsBar, &MainWindow::showFaults},
+          {m_conflictsBar, &MainWindow::showConflicts}}) {
+        connect(bar, &AsideBar::showAsked, this, shown);
+        connect(bar, &AsideBar::leaveAsked, this, &MainWindow::leaveBesides);
+    }
     connect(m_copyBar, &CopyBar::backAsked, this, [this] { leaveCopy(); });
     connect(m_copyBar, &CopyBar::bringBackAsked, this, [this] { bringBackCopy(m_copy); });
     connect(m_welcome, &Welcome::newAsked, this, &MainWindow::askNewFile);
@@ -258,13 +269,13 @@ void MainWindow::catchUp()
     const auto writes = m_session->records().book().writesElsewhere();
     if (!writes || m_writesSeen == writes.value())
         return;
-    m_session->file().lookAtChainAgain();
     m_writesSeen = writes.value();
     takeNews(*now);
 }
 
 void MainWindow::takeNews(Page& now)
 {
+    m_session->file().lookAtChainAgain();
     now.catchUp();
     readAirframes();
     showAirframe();
@@ -295,20 +306,17 @@ void MainWindow::readConflicts()
     const auto open = m_session->records().openConflicts();
     if (!open)
         return showProblem(ProblemWords::sentence(open.problem(), {}));
-    m_conflictsBar->display(static_cast<int>(open.value().size()));
+    const int count = static_cast<int>(open.value().size());
+    m_conflictsBar->say(count > 0 || m_conflictsBar->isOnPage() ? ConflictWords::bar(count) : QString{});
 }
 
 void MainWindow::showConflicts()
 {
     if (!m_session)
         return;
-    if (!m_conflicts) {
-        m_conflicts = new ConflictsPage{m_session->records()};
-        connect(m_conflicts, &ConflictsPage::leaveAsked, this, &MainWindow::leaveBesides);
-        added(m_conflicts);
-    }
-    showPage(m_conflicts);
-    m_bar->checkNone();
+    if (!m_conflicts)
+        addBeside(m_conflicts = new ConflictsPage{m_session->records()});
+    showBeside(m_conflicts);
 }
 
 void MainWindow::showCopies()
@@ -325,14 +333,13 @@ void MainWindow::showCopies()
             };
         };
         m_copies = new CopiesPage;
-        connect(m_copies, &CopiesPage::leaveAsked, this, &MainWindow::leaveBesides);
         connect(m_copies, &CopiesPage::lookAsked, this, later(&MainWindow::lookAtCopy));
         connect(m_copies, &CopiesPage::bringBackAsked, this, later(&MainWindow::bringBackCopy));
-        added(m_copies);
+        addBeside(m_copies);
     }
-    m_copies->display(lookAtCopies(*m_session, m_clock));
-    showPage(m_copies);
-    m_bar->checkNone();
+    const auto chain = m_session->file().chainFound();
+    m_copies->display(lookAtCopies(*m_session, m_clock), chain && chain->faults > 0);
+    showBeside(m_copies);
 }
 
 void MainWindow::lookAtCopy(const KeptCopy& copy)
@@ -348,7 +355,7 @@ void MainWindow::lookAtCopy(const KeptCopy& copy)
     m_banner->hide(); // the line of the copy says it, and stays
     m_copy = copy;
     m_copiedFile = file;
-    m_copyBar->display(saidOfCopy());
+    m_copyBar->say(saidOfCopy());
 }
 
 QString MainWindow::saidOfCopy() const
@@ -447,14 +454,16 @@ Page* MainWindow::newTrends()
     return trends;
 }
 
-QuestionsPage* MainWindow::questionsPage()
+void MainWindow::addBeside(AsidePage* page)
 {
-    if (m_questions)
-        return m_questions;
-    m_questions = new QuestionsPage{m_session->records()};
-    connect(m_questions, &QuestionsPage::leaveAsked, this, &MainWindow::leaveBesides);
-    added(m_questions);
-    return m_questions;
+    connect(page, &AsidePage::leaveAsked, this, &MainWindow::leaveBesides);
+    added(page);
+}
+
+void MainWindow::showBeside(AsidePage* page)
+{
+    showPage(page);
+    m_bar->checkNone();
 }
 
 Page* MainWindow::added(Page* page)
@@ -650,14 +659,16 @@ void MainWindow::showQuestions()
 {
     if (!m_session)
         return;
-    showPage(questionsPage());
-    m_bar->checkNone();
+    if (!m_questions)
+        addBeside(m_questions = new QuestionsPage{m_session->records()});
+    showBeside(m_questions);
 }
 
 // Found behind the window when the file was opened; no later save hides it.
 void MainWindow::readFaults()
 {
-    m_faultsBar->display(m_session->file().chainFound());
+    const auto found = m_session->file().chainFound();
+    m_faultsBar->say(found && found->faults > 0 ? ChainWords::faults(found->faults) : QString{});
 }
 
 void MainWindow::showFaults()
@@ -665,14 +676,10 @@ void MainWindow::showFaults()
     const auto found = m_session ? m_session->file().chainFound() : std::nullopt;
     if (!found || found->faults == 0)
         return;
-    if (!m_faults) {
-        m_faults = new FaultsPage;
-        connect(m_faults, &FaultsPage::leaveAsked, this, &MainWindow::leaveBesides);
-        added(m_faults);
-    }
+    if (!m_faults)
+        addBeside(m_faults = new FaultsPage);
     m_faults->display(*found);
-    showPage(m_faults);
-    m_bar->checkNone();
+    showBeside(m_faults);
 }
 
 void MainWindow::leaveBesides()

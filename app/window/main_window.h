@@ -25,14 +25,14 @@ namespace rig {
 
 struct LearnerMemory;
 
-class ConflictsBar;
+class AsideBar;
+class AsidePage;
 class ConflictsPage;
 class CopiesPage;
 class CopyBar;
+class FaultsPage;
 class Prompts;
 class QuestionBar;
-class FaultsBar;
-class FaultsPage;
 class QuestionsPage;
 class Welcome;
 
@@ -71,7 +71,8 @@ private:
     QMenu* makeFileMenu();
     Page* newPage(Moments moment);
     Page* newTrends();
-    QuestionsPage* questionsPage();
+    void addBeside(AsidePage* page);
+    void showBeside(AsidePage* page);
     void readFaults();
     Page* added(Page* page);
     std::vector<Page*> allPages() const;
@@ -130,7 +131,7 @@ private:
     Welcome* m_welcome = nullptr;
     std::array<Page*, 5> m_pages{};
     Moments m_moment = Moments::RiggedToday; // the last one shown
-    ConflictsBar* m_conflictsBar = nullptr;
+    AsideBar* m_conflictsBar = nullptr;
     ConflictsPage* m_conflicts = nullptr;
     CopiesPage* m_copies = nullptr;
     CopyBar* m_copyBar = nullptr;
@@ -138,7 +139,7 @@ private:
     QString m_copiedFile; // of this file; empty while it is none
     QuestionBar* m_questionBar = nullptr;
     QuestionsPage* m_questions = nullptr;
-    FaultsBar* m_faultsBar = nullptr;
+    AsideBar* m_faultsBar = nullptr;
     FaultsPage* m_faults = nullptr;
 };
 

@@ -1,43 +1,27 @@
 #include "app/window/question_bar.h"
 
-#include "app/widgets/mark_widget.h"
-#include "app/widgets/parts.h"
 #include "app/widgets/plain_tip.h"
 #include "app/wording/formats.h"
 #include "app/wording/question_words.h"
 
 #include <QEvent>
-#include <QHBoxLayout>
+#include <QLabel>
 
 #include <algorithm>
 
 namespace rig {
 
-QuestionBar::QuestionBar(QWidget* parent) : QFrame{parent}
+QuestionBar::QuestionBar(QWidget* parent)
+    : AsideBar{"questionBar",
+               Tone::Caution,
+               "showQuestions",
+               {QuestionWords::show(), QuestionWords::showWithKey(), QuestionWords::leave(),
+                QuestionWords::leaveHint()},
+               parent}
 {
-    setProperty("questions", true);
-    setObjectName("questionBar");
-    auto* layout = new QHBoxLayout{this};
-    layout->setContentsMargins(20, 4, 16, 4);
-    layout->setSpacing(10);
-    m_mark = new MarkWidget;
-    m_text = labelOf({}, "body", "questionBarText");
-    m_text->setWordWrap(false);
-    m_text->installEventFilter(this);
-    m_text->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    m_show = buttonOf(QuestionWords::show(), "showQuestions");
-    m_show->setAutoDefault(true);
-    layout->addWidget(m_mark);
-    layout->addWidget(m_text, 1);
-    layout->addWidget(m_show);
-    connect(m_show, &QPushButton::clicked, this, [this] {
-        if (m_onPage)
-            emit leaveAsked();
-        else
-            emit showAsked();
-    });
-    setOnPage(false);
-    hide();
+    text().setWordWrap(false);
+    text().installEventFilter(this);
+    text().setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
 }
 
 void QuestionBar::display(const QString& registration, const std::vector<OpenQuestion>& open, bool blind)
@@ -58,30 +42,18 @@ void QuestionBar::display(const QString& registration, const std::vector<OpenQue
         open, [](const OpenQuestion& one) { return one.kind == QuestionKind::OutsideReading; });
     const QuestionKind gravest =
         isOutside && !blind ? QuestionKind::OutsideReading : QuestionKind::SurfaceDoubt;
-    m_mark->show(shapeOf(gravest), shapeRoleOf(gravest));
-    m_text->setToolTip(plainTip(m_sentences.front()));
+    mark(shapeOf(gravest), shapeRoleOf(gravest));
+    text().setToolTip(plainTip(m_sentences.front()));
     setAccessibleName(m_sentences.front());
     show();
     fit();
-}
-
-void QuestionBar::setLook(const Look& look)
-{
-    m_mark->setLook(look);
-}
-
-void QuestionBar::setOnPage(bool onPage)
-{
-    m_onPage = onPage;
-    m_show->setText(onPage ? QuestionWords::leave() : QuestionWords::show());
-    m_show->setToolTip(onPage ? QuestionWords::leaveHint() : QuestionWords::showWithKey());
 }
 
 bool QuestionBar::eventFilter(QObject* watched, QEvent* event)
 {
     if (event->type() == QEvent::Resize || event->type() == QEvent::FontChange)
         fit();
-    return QFrame::eventFilter(watched, event);
+    return AsideBar::eventFilter(watched, event);
 }
 
 // The first sentence that fits; the last one is short enough for the smallest window.
@@ -89,11 +61,11 @@ void QuestionBar::fit()
 {
     if (m_sentences.isEmpty())
         return;
-    const QFontMetrics metrics{m_text->font()};
+    const QFontMetrics metrics{text().font()};
     const auto fits = std::ranges::find_if(m_sentences, [&](const QString& sentence) {
-        return metrics.horizontalAdvance(sentence) < m_text->width();
+        return metrics.horizontalAdvance(sentence) < text().width();
     });
-    m_text->setText(fits == m_sentences.end() ? m_sentences.back() : *fits);
+    text().setText(fits == m_sentences.end() ? m_sentences.back() : *fits);
 }
 
 } // namespace rig

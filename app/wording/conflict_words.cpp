@@ -3,6 +3,8 @@
 #include "app/wording/formats.h"
 #include "app/wording/join_words.h"
 
+#include <algorithm>
+
 namespace rig {
 
 namespace {
@@ -34,8 +36,12 @@ QString ConflictWords::title(const ToldConflict& told)
     for (const std::string& name : {told.first.registration, told.first.coupling})
         if (!name.empty())
             parts << QString::fromStdString(name);
-    if (parts.size() == 1)
-        parts << JoinWords::kind(told.conflict.table);
+    if (parts.size() == 1) {
+        const auto name =
+            std::ranges::find(told.first.says, "name", &std::pair<std::string, std::string>::first);
+        parts << (name == told.first.says.end() ? JoinWords::kind(told.conflict.table)
+                                                : QString::fromStdString(name->second));
+    }
     return parts.join(tr(", ", "between what is said of a conflict"));
 }
 

@@ -41,14 +41,21 @@ QString CopyWords::copyOf(Day day, std::uintmax_t bytes)
 
 QString CopyWords::holds(const FileEnd& end) { return tr("The copy: %1.").arg(ChainWords::end(end)); }
 
-QString CopyWords::place(const FileEnd& end, const std::optional<PrintPlace>& place)
+QString CopyWords::place(const FileEnd& end, const std::optional<PrintPlace>& place, bool isFileChanged)
 {
     if (end.facts == 0)
         return tr("Nothing had been saved in it yet.");
     if (!place)
-        return tr("The file that is open never ended so: it and the copy went their own ways, or facts that the "
-                  "copy holds were changed or taken out of the file since.");
-    return tr("The file that is open ended so after fact %1: all that stood in the copy is still in the file.")
+        return tr(
+            "The file that is open never ended so: it and the copy went their own ways, or facts that the "
+            "copy holds were changed or taken out of the file since.");
+    if (isFileChanged)
+        return tr("The file that is open ended so after fact %1. But facts in it have been changed by "
+                  "another "
+                  "program since: the copy may hold what was saved.")
+            .arg(QLocale{}.toString(static_cast<qlonglong>(place->sequence)));
+    return tr("The file that is open ended so after fact %1: all that stood in the copy is still in the "
+              "file.")
         .arg(QLocale{}.toString(static_cast<qlonglong>(place->sequence)));
 }
 
@@ -63,13 +70,15 @@ QString CopyWords::bringBack() { return tr("Bring back as a new file…"); }
 
 QString CopyWords::bringBackHint()
 {
-    return tr("Ctrl+B. What the copy holds is written under a new name and opened. The file and the copy stay "
-              "as they are.");
+    return tr(
+        "Ctrl+B. What the copy holds is written under a new name and opened. The file and the copy stay "
+        "as they are.");
 }
 
 QString CopyWords::broughtBack(const QString& file)
 {
-    return tr("%1 now holds what the copy held, and is opened. The file that the copy was made of stays as it is: "
+    return tr("%1 now holds what the copy held, and is opened. The file that the copy was made of stays as "
+              "it is: "
               "what was saved in it since then is only there.")
         .arg(file);
 }

@@ -29,7 +29,7 @@ public:
     static QString copyOf(Day day, std::uintmax_t bytes); // a row, and above what is said of it
     static QString holds(const FileEnd& end);
     // Whether all that the copy holds is still in the file that is open.
-    static QString place(const FileEnd& end, const std::optional<PrintPlace>& place);
+    static QString place(const FileEnd& end, const std::optional<PrintPlace>& place, bool isFileChanged);
     static QString look();
     static QString lookHint();
     static QString bringBack();

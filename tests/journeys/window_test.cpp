@@ -181,7 +181,7 @@ TEST_F(Window, SaysOnEveryPageWhatWasChangedByAnotherProgramAndNoSaveHidesIt)
     open();
     auto& bar = part<QFrame>(window, "faultsBar");
     ASSERT_TRUE(QTest::qWaitFor([&] { return bar.isVisible(); }));
-    EXPECT_EQ(part<QLabel>(bar, "faultsText").text(), ChainWords::faults(1));
+    EXPECT_EQ(part<QLabel>(bar, "faultsBarText").text(), ChainWords::faults(1));
     for (const Moments moment : {Moments::Trends, Moments::BeforeTheAnnual, Moments::SetUp}) {
         window.showMoment(moment);
         EXPECT_TRUE(bar.isVisible());

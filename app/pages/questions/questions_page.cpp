@@ -19,10 +19,9 @@
 
 namespace rig {
 
-QuestionsPage::QuestionsPage(Records& records, QWidget* parent) : Page{parent}, m_presenter{records}
+QuestionsPage::QuestionsPage(Records& records, QWidget* parent) : AsidePage{parent}, m_presenter{records}
 {
     setObjectName("questions");
-    setFocusPolicy(Qt::StrongFocus);
     auto* layout = new QHBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);
     layout->setSpacing(14);
@@ -182,16 +181,8 @@ void QuestionsPage::showMessage(const QString& sentence)
 
 void QuestionsPage::focusInEvent(QFocusEvent* event)
 {
-    Page::focusInEvent(event);
+    AsidePage::focusInEvent(event);
     m_rows->focusChosen();
-}
-
-void QuestionsPage::keyPressEvent(QKeyEvent* event)
-{
-    if (event->key() == Qt::Key_Escape)
-        emit leaveAsked();
-    else
-        Page::keyPressEvent(event);
 }
 
 } // namespace rig

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/pages/page.h"
+#include "app/pages/aside_page.h"
 #include "app/pages/questions/questions_presenter.h"
 
 class QLabel;
@@ -13,7 +13,7 @@ class RowList;
 
 // The questions of one airframe, open ones first, and the form that closes one. It is no moment of its own:
 // the line below the top bar leads here, and Esc back to where one was.
-class QuestionsPage : public Page
+class QuestionsPage : public AsidePage
 {
     Q_OBJECT
 
@@ -25,12 +25,8 @@ public:
     void setBlind(bool isBlind) { m_presenter.setBlind(isBlind); } // before it is shown
     void catchUp() override { refresh(); }
 
-signals:
-    void leaveAsked();
-
 protected:
     void focusInEvent(QFocusEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:

@@ -1,0 +1,70 @@
+#include "app/window/marked_bar.h"
+
+#include "app/widgets/mark_widget.h"
+#include "app/widgets/parts.h"
+
+#include <QHBoxLayout>
+
+namespace rig {
+
+MarkedBar::MarkedBar(const char* name, Tone tone, QWidget* parent) : QFrame{parent}
+{
+    const bool isProblem = tone == Tone::Problem;
+    setProperty(isProblem ? "banner" : "questions", true);
+    setObjectName(QLatin1String{name});
+    m_layout = new QHBoxLayout{this};
+    m_layout->setContentsMargins(20, 4, 16, 4);
+    m_layout->setSpacing(10);
+    m_mark = new MarkWidget;
+    m_text = labelOf({}, isProblem ? "problem" : "body");
+    m_text->setObjectName(QLatin1String{name} + QLatin1String{"Text"});
+    m_layout->addWidget(m_mark);
+    m_layout->addWidget(m_text, 1);
+    hide();
+}
+
+void MarkedBar::say(const QString& sentence)
+{
+    m_text->setText(sentence);
+    setAccessibleName(sentence);
+    setVisible(!sentence.isEmpty());
+}
+
+void MarkedBar::mark(MarkShape shape, Role role)
+{
+    m_mark->show(shape, role);
+}
+
+void MarkedBar::setLook(const Look& look)
+{
+    m_mark->setLook(look);
+}
+
+void MarkedBar::add(QPushButton* button)
+{
+    button->setAutoDefault(true);
+    m_layout->addWidget(button);
+}
+
+AsideBar::AsideBar(const char* name, Tone tone, const char* button, Words words, QWidget* parent)
+    : MarkedBar{name, tone, parent}, m_words{std::move(words)}
+{
+    m_button = buttonOf({}, button);
+    add(m_button);
+    connect(m_button, &QPushButton::clicked, this, [this] {
+        if (m_isOnPage)
+            emit leaveAsked();
+        else
+            emit showAsked();
+    });
+    setOnPage(false);
+}
+
+void AsideBar::setOnPage(bool isOnPage)
+{
+    m_isOnPage = isOnPage;
+    m_button->setText(isOnPage ? m_words.leave : m_words.show);
+    m_button->setToolTip(isOnPage ? m_words.leaveHint : m_words.showHint);
+}
+
+} // namespace rig
