@@ -5,7 +5,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 preset=${1:-release}
 shift || true
-packages=(g++ cmake ninja-build qt6-base-dev libsqlite3-dev libboost-math-dev nlohmann-json3-dev
+packages=(g++ cmake ninja-build qt6-base-dev libsqlite3-dev libboost-math-dev nlohmann-json3-dev qt6-l10n-tools
     libgtest-dev)
 [ $# -gt 0 ] || packages+=(poppler-utils python3) # pdftotext reads what was printed, python3 recomputes a chain
 app/install_packages.sh "${packages[@]}"

@@ -1,14 +1,12 @@
 #include "app/pages/prompts.h"
-#include "app/theme/theme.h"
 #include "app/window/main_window.h"
+#include "app/window/program.h"
 #include "app/window/start_up.h"
+#include "app/wording/language.h"
 #include "app/wording/window_words.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
-#include <QScreen>
-
-#include <algorithm>
 
 namespace {
 
@@ -37,6 +35,7 @@ int main(int argc, char* argv[])
     {
         // What is only told needs no display.
         const QCoreApplication withoutDisplay{argc, argv};
+        const rig::Speech speech{rig::languageOf({}, QLocale::system())};
         CommandLine line;
         line.arguments.parse(QCoreApplication::arguments());
         if (line.arguments.isSet("help"))
@@ -45,23 +44,26 @@ int main(int argc, char* argv[])
             line.arguments.showVersion();
     }
     QApplication application{argc, argv};
+    const rig::Look desktop = rig::desktopLook();
     rig::setUpApplication(application);
-
-    CommandLine line;
-    line.arguments.process(application);
 
     const rig::SystemClock clock;
     rig::WindowPrompts prompts;
-    rig::MainWindow window{clock, prompts};
-    rig::Look look;
+    rig::Program program{clock, prompts, desktop};
+    CommandLine line; // in the words of the program's language
+    line.arguments.process(application);
+
+    rig::MainWindow& window = program.window();
+    rig::Look look = window.look();
     if (line.arguments.isSet(line.dark))
         look.theme = rig::Theme::dark();
-    look.fonts.scale = std::clamp(line.arguments.value(line.text).toDouble() / 100, 1.0, 2.0);
-    window.setLook(look);
+    if (line.arguments.isSet(line.text))
+        look.fonts.scale = rig::withinSizes(line.arguments.value(line.text).toDouble() / 100);
+    program.setLook(look);
     if (line.arguments.isSet(line.demo))
         window.openDemo();
     else if (!line.arguments.positionalArguments().isEmpty())
         window.openPath(line.arguments.positionalArguments().constFirst(), rig::OpenAs::Existing);
-    rig::showWithin(window, window.screen()->availableSize());
+    program.show();
     return QApplication::exec();
 }

@@ -3,6 +3,7 @@
 #include "app/pages/prompts.h"
 #include "app/window/main_window.h"
 #include "app/window/start_up.h"
+#include "app/wording/language.h"
 #include "core/demo/demo.h"
 #include "core/store/records.h"
 
@@ -335,6 +336,7 @@ bool printPageTimes(int argc, char** argv, bool small)
     setUpSurroundings();
     TimedApplication application{argc, argv};
     setUpApplication(application);
+    const Speech speech{QStringLiteral("en")};
     return Bench{application, small}.run();
 }
 

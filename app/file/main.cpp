@@ -2,8 +2,8 @@
 
 #include "app/file/verbs.h"
 #include "app/theme/theme.h"
-#include "app/wording/english_plurals.h"
 #include "app/wording/file_words.h"
+#include "app/wording/language.h"
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
@@ -193,7 +193,7 @@ int main(int argc, char* argv[])
     const QByteArray first = argc > 1 ? argv[1] : "";
     const bool draws = QByteArrayList{"record", "report", "sheet", "card", "demo"}.contains(first);
     const auto application = applicationFor(draws, argc, argv);
-    QCoreApplication::installTranslator(new rig::EnglishPlurals{application.get()});
+    const rig::Speech speech{rig::languageOf({}, QLocale::system())};
     const QStringList arguments = QCoreApplication::arguments();
     if (arguments.size() < 2)
         return badUse();

@@ -29,7 +29,7 @@ PaperBox::PaperBox(const char* objectName, const QString& accessibleName, std::i
     setAccessibleName(accessibleName);
     for (const Paper paper : papers)
         addItem(paperName(paper), static_cast<int>(paper));
-    setCurrentIndex(findData(static_cast<int>(usualPaper(QLocale{}))));
+    setCurrentIndex(findData(static_cast<int>(usualPaper(QLocale::system()))));
 }
 
 Paper PaperBox::paper() const

@@ -5,6 +5,7 @@
 #include "app/pages/trends/trends_page.h"
 #include "app/window/main_window.h"
 #include "app/window/start_up.h"
+#include "app/wording/language.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -291,6 +292,7 @@ int main(int argc, char* argv[])
     rig::setUpSurroundings();
     QApplication application{argc, argv};
     rig::setUpApplication(application);
+    const rig::Speech speech{QStringLiteral("en")};
     const QDir folder{given};
     if (!folder.mkpath(".")) {
         QTextStream{stderr} << "The folder " << folder.path() << " cannot be made.\n";

@@ -16,6 +16,7 @@
 #include "app/window/faults_page.h"
 #include "app/window/question_bar.h"
 #include "app/window/salvaging.h"
+#include "app/window/start_up.h"
 #include "app/window/taking_in.h"
 #include "app/window/welcome.h"
 #include "app/wording/chain_words.h"
@@ -47,8 +48,6 @@ namespace rig {
 
 namespace {
 
-constexpr double kSmallestText = 1.0;
-constexpr double kLargestText = 2.0;
 constexpr double kTextStep = 0.125;
 constexpr int kCatchUpEvery = 1000; // milliseconds, with what another window has written
 constexpr int kLookEvery = 50;      // milliseconds, whether the file is looked through
@@ -381,12 +380,17 @@ void MainWindow::bringBackCopy(const KeptCopy& copy)
     openPath(into, OpenAs::Existing);
 }
 
-// Back to the welcome.
-void MainWindow::closeSession()
+std::unique_ptr<Session> MainWindow::leaveSession()
 {
     m_lookingThrough->stop();
     dropPages();
-    m_session.reset();
+    return std::move(m_session);
+}
+
+// Back to the welcome.
+void MainWindow::closeSession()
+{
+    leaveSession().reset();
     m_airframe.reset();
     m_stack->setCurrentWidget(m_welcome);
     readAirframes();
@@ -765,7 +769,7 @@ void MainWindow::setLook(const Look& look)
 void MainWindow::scaleText(double by)
 {
     Look look = m_look;
-    look.fonts.scale = std::clamp(look.fonts.scale + by, kSmallestText, kLargestText);
+    look.fonts.scale = withinSizes(look.fonts.scale + by);
     setLook(look);
     refreshPage();
 }
@@ -774,6 +778,14 @@ void MainWindow::setDark(bool dark)
 {
     setLook({dark ? Theme::dark() : Theme::light(), m_look.fonts});
     refreshPage();
+}
+
+void MainWindow::askLanguage(const QString& code)
+{
+    if (!mayLeavePages())
+        return;
+    if (m_copiedFile.isEmpty() || leaveCopy()) // the window of another language begins with the file itself
+        emit languageAsked(code);
 }
 
 // Asks where something is half done.
@@ -792,6 +804,7 @@ void MainWindow::closeEvent(QCloseEvent* event)
         return event->ignore();
     dropPages();
     event->accept();
+    emit closed();
 }
 
 } // namespace rig

@@ -49,6 +49,13 @@ public:
     void openPath(const QString& path, OpenAs as);
     void openDemo();
     void setLook(const Look& look);
+    const Look& look() const { return m_look; }
+    Moments moment() const { return m_moment; }
+    const std::optional<AirframeId>& airframe() const { return m_airframe; }
+    // Asks first where something is half done.
+    void askLanguage(const QString& code);
+    // The file that is open, if one is, with nothing shown of it any more.
+    std::unique_ptr<Session> leaveSession();
     void showMoment(Moments moment);
     void showQuestions();
     void showFaults(); // where there are any
@@ -60,6 +67,10 @@ public:
 
 public slots:
     void showProblem(const QString& sentence);
+
+signals:
+    void languageAsked(const QString& code);
+    void closed();
 
 protected:
     void closeEvent(QCloseEvent* event) override;

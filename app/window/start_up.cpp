@@ -2,17 +2,22 @@
 
 #include "app/theme/theme.h"
 #include "app/widgets/indicator_style.h"
-#include "app/wording/english_plurals.h"
 
 #include <QApplication>
 #include <QHashFunctions>
+#include <QPalette>
 #include <QWidget>
+
+#include <algorithm>
 
 namespace rig {
 
 namespace {
 
 constexpr QSize kUsualSize{1280, 800};
+constexpr double kSmallestText = 1.0;
+constexpr double kLargestText = 2.0;
+constexpr double kUsualPoints = 11; // of a desktop's font
 constexpr QSize kFrame{16, 48}; // what a window manager adds at the most; known only when the window is shown
 
 } // namespace
@@ -28,9 +33,23 @@ void setUpSurroundings()
 void setUpApplication(QApplication& application)
 {
     application.setStyle(new IndicatorStyle); // the application owns it
-    QCoreApplication::installTranslator(new EnglishPlurals{&application});
     loadFonts();
     application.setFont(fontOf(FontSizes{}.body()));
+}
+
+double withinSizes(double scale)
+{
+    return std::clamp(scale, kSmallestText, kLargestText);
+}
+
+Look desktopLook()
+{
+    Look look;
+    const QPalette desktop = QGuiApplication::palette();
+    if (desktop.color(QPalette::Window).lightness() < desktop.color(QPalette::WindowText).lightness())
+        look.theme = Theme::dark();
+    look.fonts.scale = withinSizes(QGuiApplication::font().pointSizeF() / kUsualPoints);
+    return look;
 }
 
 void showWithin(QWidget& window, const QSize& room)

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/theme/theme.h"
+
 class QApplication;
 class QSize;
 class QWidget;
@@ -10,6 +12,11 @@ namespace rig {
 // setUpSurroundings() before the QApplication is made.
 void setUpSurroundings();
 void setUpApplication(QApplication& application);
+
+// As large and as dark as the desktop is; asked before setUpApplication() gives the application fonts of its
+// own.
+Look desktopLook();
+double withinSizes(double scale); // of text
 
 // At its usual size where that fits into the room of the screen, title bar and all; else as large as the
 // screen.

@@ -2,7 +2,7 @@
 // machine.
 
 #include "app/theme/theme.h"
-#include "app/wording/english_plurals.h"
+#include "app/wording/language.h"
 
 #include <QApplication>
 #include <QLocale>
@@ -26,9 +26,8 @@ int main(int argc, char* argv[])
     QCoreApplication::setOrganizationName("RigbandTests");
     QCoreApplication::setApplicationName("RigbandTests");
     QApplication application{argc, argv};
-    QCoreApplication::installTranslator(new rig::EnglishPlurals{&application});
+    const rig::Speech speech{"en", QLocale{QLocale::English, QLocale::UnitedKingdom}};
     QApplication::setStyle(QStyleFactory::create("Fusion"));
-    QLocale::setDefault(QLocale{QLocale::English, QLocale::UnitedKingdom});
     QApplication::setCursorFlashTime(0);
     if (!rig::loadFonts())
         return 1;

@@ -1,0 +1,99 @@
+#include "app/window/program.h"
+
+#include "app/window/main_window.h"
+#include "app/window/start_up.h"
+#include "app/wording/language.h"
+
+#include <QApplication>
+#include <QScreen>
+#include <QSettings>
+
+#include <algorithm>
+
+namespace rig {
+
+namespace {
+
+const QString kLanguage = QStringLiteral("language");
+const QString kPlace = QStringLiteral("window/place");
+const QString kDark = QStringLiteral("look/dark");
+const QString kText = QStringLiteral("look/text");
+
+QString chosenLanguage()
+{
+    return languageOf(QSettings{}.value(kLanguage).toString(), QLocale::system());
+}
+
+Look rememberedLook(const Look& desktop)
+{
+    const QSettings settings;
+    Look look;
+    if (settings.value(kDark, desktop.theme.isDark()).toBool())
+        look.theme = Theme::dark();
+    look.fonts.scale = withinSizes(settings.value(kText, desktop.fonts.scale).toDouble());
+    return look;
+}
+
+} // namespace
+
+Program::Program(const Clock& clock, Prompts& prompts, const Look& desktop)
+    : m_clock{clock}, m_prompts{prompts}, m_speech{std::make_unique<Speech>(chosenLanguage())}
+{
+    makeWindow();
+    setLook(rememberedLook(desktop));
+}
+
+Program::~Program() = default;
+
+void Program::makeWindow()
+{
+    m_window = std::make_unique<MainWindow>(m_clock, m_prompts);
+    connect(m_window.get(), &MainWindow::closed, this, &Program::remember);
+    // The press comes from the window that is made anew, and ends first.
+    connect(m_window.get(), &MainWindow::languageAsked, this, &Program::speak, Qt::QueuedConnection);
+}
+
+void Program::setLook(const Look& look)
+{
+    m_window->setLook(look);
+}
+
+void Program::show()
+{
+    const QByteArray place = QSettings{}.value(kPlace).toByteArray();
+    if (!place.isEmpty() && m_window->restoreGeometry(place))
+        return m_window->show();
+    showWithin(*m_window, m_window->screen()->availableSize());
+}
+
+void Program::remember() const
+{
+    QSettings settings;
+    settings.setValue(kPlace, m_window->saveGeometry());
+    settings.setValue(kDark, m_window->look().theme.isDark());
+    settings.setValue(kText, m_window->look().fonts.scale);
+}
+
+void Program::speak(const QString& code)
+{
+    QSettings{}.setValue(kLanguage, code);
+    remember();
+    const Look look = m_window->look();
+    const Moments moment = m_window->moment();
+    const std::optional<AirframeId> airframe = m_window->airframe();
+    const std::unique_ptr<MainWindow> before = std::move(m_window);
+    std::unique_ptr<Session> session = before->leaveSession();
+    m_speech.reset(); // before the next one: it takes its own words back
+    m_speech = std::make_unique<Speech>(chosenLanguage());
+    makeWindow();
+    setLook(look);
+    if (session) {
+        m_window->openSession(std::move(session));
+        if (airframe)
+            m_window->chooseAirframe(*airframe);
+        m_window->showMoment(moment);
+    }
+    show();
+}
+
+} // namespace rig

@@ -1,0 +1,100 @@
+// The program in one language and then in another, around the same file.
+
+#include "app/window/main_window.h"
+#include "app/window/program.h"
+#include "app/wording/verdict_words.h"
+#include "app/wording/window_words.h"
+#include "tests/support/hangar.h"
+#include "tests/support/on_screen.h"
+#include "tests/support/scripted_prompts.h"
+#include "tests/support/typing.h"
+
+#include <QPlainTextEdit>
+#include <QSettings>
+
+using namespace rig;
+using namespace rig::test;
+
+namespace {
+
+class LanguageJourney : public testing::Test
+{
+protected:
+    LanguageJourney()
+    {
+        QSettings{}.clear();
+        must(store.records().add(hangar.reading(between(450, 500), store.clock().now()), {}));
+        store.close();
+    }
+    ~LanguageJourney() override { QSettings{}.clear(); }
+
+    void start()
+    {
+        program = std::make_unique<Program>(store.clock(), prompts, Look{});
+        program->window().openPath(QString::fromStdString(store.path()), OpenAs::Existing);
+        program->show();
+        Typist::look();
+    }
+    // The press of a menu, and what the program does once it has ended.
+    void ask(const QString& code)
+    {
+        program->window().askLanguage(code);
+        Typist::look();
+    }
+
+    TempStore store;
+    Hangar hangar{store.records()};
+    ScriptedPrompts prompts;
+    std::unique_ptr<Program> program;
+};
+
+} // namespace
+
+TEST_F(LanguageJourney, ThePageThatWasShownComesBackInTheOtherLanguage)
+{
+    start();
+    program->window().showMoment(Moments::Trends);
+    const QString english = WindowWords::trends();
+    ask("de");
+    EXPECT_NE(WindowWords::trends(), english);
+    EXPECT_EQ(program->window().moment(), Moments::Trends);
+    EXPECT_TRUE(program->window().page(Moments::Trends)->isVisible());
+    EXPECT_EQ(QLocale{}.decimalPoint(), QStringLiteral(","));
+    ask("en");
+    EXPECT_EQ(WindowWords::trends(), english);
+}
+
+TEST_F(LanguageJourney, TheNextStartSpeaksTheLanguageThatWasChosenAndLooksAsItWasLeft)
+{
+    start();
+    ask("fr");
+    Look large;
+    large.theme = Theme::dark();
+    large.fonts.scale = 1.5;
+    program->setLook(large);
+    program->window().close();
+    program.reset();
+    const QString english = VerdictWords::word(Verdict::Inside);
+    start();
+    EXPECT_NE(VerdictWords::word(Verdict::Inside), english);
+    EXPECT_TRUE(program->window().look().theme.isDark());
+    EXPECT_EQ(program->window().look().fonts.scale, 1.5);
+}
+
+TEST_F(LanguageJourney, WhatIsHalfTypedIsAskedAboutBeforeTheLanguageChanges)
+{
+    start();
+    program->window().activateWindow();
+    program->window().showMoment(Moments::Trends);
+    Typist typist{program->window()};
+    typist.press(Qt::Key_F);
+    Typist::look();
+    part<QPlainTextEdit>(program->window(), "statementSaid").setPlainText("a flat on the ball");
+    const MainWindow* before = &program->window();
+    ask("de");
+    EXPECT_EQ(&program->window(), before) << "turned away";
+    EXPECT_EQ(prompts.asked.size(), 1U);
+    prompts.confirmations.push_back(true);
+    ask("de");
+    EXPECT_NE(QLocale{}.decimalPoint(), QStringLiteral("."));
+}
