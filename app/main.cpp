@@ -8,7 +8,14 @@
 #include <QApplication>
 #include <QCommandLineParser>
 
+#include <cstdio>
+#include <optional>
+
 namespace {
+
+constexpr int kBadUse = 2;
+constexpr int kSmallestPercent = 100;
+constexpr int kLargestPercent = 200;
 
 struct CommandLine
 {
@@ -25,7 +32,32 @@ struct CommandLine
     QCommandLineOption demo{"demo", rig::WindowWords::commandDemo()};
     QCommandLineOption dark{"dark", rig::WindowWords::commandDark()};
     QCommandLineOption text{"text", rig::WindowWords::commandText(), "PERCENT", "100"};
+
+    // Of the usual text; empty where what was typed is no size.
+    std::optional<double> scale() const
+    {
+        bool isNumber = false;
+        const int percent = arguments.value(text).toInt(&isNumber);
+        if (!isNumber || percent < kSmallestPercent || percent > kLargestPercent)
+            return std::nullopt;
+        return percent / 100.0;
+    }
 };
+
+// A sentence on what is wrong with the arguments; empty where nothing is.
+QString wrongWith(CommandLine& line, const QStringList& given)
+{
+    if (!line.arguments.parse(given)) {
+        const QStringList unknown = line.arguments.unknownOptionNames();
+        return unknown.isEmpty() ? rig::WindowWords::commandNoValue()
+                                 : rig::WindowWords::commandUnknown(unknown.constFirst());
+    }
+    if (!line.scale())
+        return rig::WindowWords::commandNoSize(line.arguments.value(line.text));
+    const qsizetype files = line.arguments.positionalArguments().size();
+    return files + (line.arguments.isSet(line.demo) ? 1 : 0) > 1 ? rig::WindowWords::commandOneFile()
+                                                                 : QString{};
+}
 
 } // namespace
 
@@ -51,14 +83,19 @@ int main(int argc, char* argv[])
     rig::WindowPrompts prompts;
     rig::Program program{clock, prompts, desktop};
     CommandLine line; // in the words of the program's language
-    line.arguments.process(application);
+    if (const QString wrong = wrongWith(line, QCoreApplication::arguments()); !wrong.isEmpty()) {
+        std::fprintf(stderr, "%s\n", qUtf8Printable(wrong));
+        return kBadUse;
+    }
+    if (line.arguments.isSet("help-all")) // Qt's own options are known by now
+        line.arguments.process(application);
 
     rig::MainWindow& window = program.window();
     rig::Look look = window.look();
     if (line.arguments.isSet(line.dark))
         look.theme = rig::Theme::dark();
     if (line.arguments.isSet(line.text))
-        look.fonts.scale = rig::withinSizes(line.arguments.value(line.text).toDouble() / 100);
+        look.fonts.scale = *line.scale();
     program.setLook(look);
     if (line.arguments.isSet(line.demo))
         window.openDemo();

@@ -14,6 +14,11 @@ constexpr int kBaselines = 2000; // a row
 constexpr int kSeasons = 500;    // a column
 constexpr int kMostBaselines = 1'000'000;
 
+// How the program ends.
+constexpr int kMet = 0;
+constexpr int kMissed = 1;
+constexpr int kBadUse = 2;
+
 int explain(std::FILE* where)
 {
     std::fputs(
@@ -26,9 +31,21 @@ int explain(std::FILE* where)
         "  compute      median times beside their goals\n"
         "  pictures     times of drawing long histories; fails when a pan frame takes too long\n"
         "  pages        times of keys, opening and pages on large files made for it; fails when one\n"
-        "               takes too long (some minutes and a gigabyte of temporary space; --small: seconds)\n",
+        "               takes too long (some minutes and a gigabyte of temporary space; --small: seconds)\n"
+        "       rigband-bench --help | --version\n"
+        "Ends with 0 when all was done and every goal is met; with 1 when a goal is missed; with 2 when the\n"
+        "command was not understood.\n",
         where);
-    return where == stdout ? 0 : 2;
+    return where == stdout ? kMet : kBadUse;
+}
+
+// The first option that is none of ours; empty where there is none.
+std::string_view unknownOption(int argc, char** argv)
+{
+    for (int i = 1; i < argc; ++i)
+        if (const std::string_view one = argv[i]; one.starts_with('-') && one != "--small")
+            return one;
+    return {};
 }
 
 std::optional<int> countIn(std::string_view text)
@@ -46,26 +63,31 @@ int main(int argc, char** argv)
     const std::string_view what = argc > 1 ? argv[1] : "";
     if (argc == 2 && (what == "--help" || what == "-h"))
         return explain(stdout);
-    if (argc == 2 && what == "--version") {
+    if (argc == 2 && (what == "--version" || what == "-v")) {
         std::puts("rigband-bench " RIGBAND_VERSION);
-        return 0;
+        return kMet;
+    }
+    if (const std::string_view unknown = unknownOption(argc, argv); !unknown.empty()) {
+        std::fprintf(stderr, "There is no option \"%.*s\".\n", static_cast<int>(unknown.size()),
+                     unknown.data());
+        return explain(stderr);
     }
     if (what == "compute" && argc == 2) {
         rig::bench::printTimes();
-        return 0;
+        return kMet;
     }
     if (what == "pictures" && argc == 2)
-        return rig::bench::printPictureTimes(argc, argv) ? 0 : 1;
+        return rig::bench::printPictureTimes(argc, argv) ? kMet : kMissed;
     const bool isSmall = argc == 3 && std::string_view{argv[2]} == "--small";
     if (what == "pages" && (argc == 2 || isSmall))
-        return rig::bench::printPageTimes(argc, argv, isSmall) ? 0 : 1;
+        return rig::bench::printPageTimes(argc, argv, isSmall) ? kMet : kMissed;
     const std::optional<int> seasons = argc == 3 ? countIn(argv[2]) : kSeasons;
     if (what == "seasons" && argc <= 3 && seasons)
-        return rig::bench::printSeasons(*seasons) ? 0 : 1;
+        return rig::bench::printSeasons(*seasons) ? kMet : kMissed;
     const std::optional<int> baselines = argc == 3 ? countIn(argv[2]) : kBaselines;
     if (what != "calibration" || argc > 3 || !baselines)
         return explain(stderr);
     rig::bench::printCoverage(*baselines);
     rig::bench::printRunChart(*baselines);
-    return 0;
+    return kMet;
 }

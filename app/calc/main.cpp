@@ -117,19 +117,28 @@ int run(const Kind& kind, const std::string& text)
 
 int answer(int argc, char** argv)
 {
-    const std::string usage =
-        "usage: rigband-calc WHAT < in.json > out.json; WHAT is one of: " + knownKinds();
+    const std::string usage = "usage: rigband-calc WHAT < in.json > out.json\n"
+                              "       rigband-calc --help | --version\n"
+                              "WHAT is one of: " +
+                              knownKinds() +
+                              ".\n"
+                              "Ends with 0 when every case was answered; with 2 when one was not, which says "
+                              "why in its place, or\nwhen the input or the command was not understood.";
     const std::string what = argc == 2 ? argv[1] : "";
+    const auto option =
+        std::find_if(argv + std::min(argc, 1), argv + argc, [](const char* one) { return *one == '-'; });
     if (what == "--help" || what == "-h") {
         std::cout << usage << '\n';
         return kAnswered;
     }
-    if (what == "--version") {
+    if (what == "--version" || what == "-v") {
         std::cout << "rigband-calc " RIGBAND_VERSION "\n";
         return kAnswered;
     }
     if (what.empty() || what.starts_with('-')) {
-        complain(usage);
+        complain(option == argv + argc ? "name one thing to work out"
+                                       : std::string{"there is no option '"} + *option + "'");
+        std::cerr << usage << '\n';
         return kWrongInput;
     }
     const auto kinds = rig::calc::kinds();

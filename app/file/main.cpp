@@ -88,6 +88,7 @@ struct Given
     bool hasCard() const { return hasRecord() && day.isEmpty() && !letter; }
 };
 
+// Nothing, after saying why, where the options are none of ours.
 std::optional<Given> givenOn(const QStringList& arguments)
 {
     QCommandLineParser parser;
@@ -113,11 +114,17 @@ std::optional<Given> givenOn(const QStringList& arguments)
                                               day, from,      to,     out,    gauge,  earlier};
     parser.addOptions(withValue);
     parser.addOptions({letter, a5, withoutAppendix, asFound, nameless});
-    if (!parser.parse(arguments))
+    if (!parser.parse(arguments)) {
+        const QStringList unknown = parser.unknownOptionNames();
+        complain(unknown.isEmpty() ? rig::FileWords::optionWithoutValue()
+                                   : rig::FileWords::unknownOption(unknown.constFirst()));
         return std::nullopt;
+    }
     for (const QCommandLineOption& option : withValue)
-        if (parser.values(option).size() > 1)
+        if (parser.values(option).size() > 1) {
+            complain(rig::FileWords::optionTwice(option.names().constFirst()));
             return std::nullopt;
+        }
     const QStringList named = parser.positionalArguments().mid(1);
     return Given{named,
                  {named.value(0), parser.value(couplings), parser.value(people), parser.value(gauges),
@@ -202,7 +209,7 @@ int main(int argc, char* argv[])
         say(rig::FileWords::usage());
         return kDone;
     }
-    if (verb == "--version") {
+    if (verb == "--version" || verb == "-v") {
         say(rig::FileWords::version(QCoreApplication::applicationVersion()));
         return kDone;
     }

@@ -19,8 +19,14 @@
 #include <QTextStream>
 
 #include <array>
+#include <optional>
 
 namespace {
+
+// How the program ends.
+constexpr int kDone = 0;
+constexpr int kCouldNot = 1;
+constexpr int kBadUse = 2;
 
 struct Setting
 {
@@ -273,30 +279,55 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
     return all;
 }
 
+constexpr const char* kUsage =
+    "usage: rigband-shots OUTDIR\n"
+    "       rigband-shots --help | --version\n"
+    "Draws every page at the sizes and text sizes that have to hold, light and dark, as pictures into the\n"
+    "folder OUTDIR, which is made where it is not there. Needs no screen with QT_QPA_PLATFORM=offscreen.\n"
+    "Ends with 0 when all were written; with 1 when one could not be; with 2 when the command was not\n"
+    "understood.\n";
+
+// How the program ends where nothing is drawn; nothing where one folder was named.
+std::optional<int> toldOnly(const QStringList& given)
+{
+    if (given == QStringList{"--help"} || given == QStringList{"-h"}) {
+        QTextStream{stdout} << kUsage;
+        return kDone;
+    }
+    if (given == QStringList{"--version"} || given == QStringList{"-v"}) {
+        QTextStream{stdout} << "rigband-shots " RIGBAND_VERSION "\n";
+        return kDone;
+    }
+    for (const QString& one : given)
+        if (one.startsWith('-')) {
+            QTextStream{stderr} << "There is no option \"" << one << "\".\n" << kUsage;
+            return kBadUse;
+        }
+    if (given.size() == 1 && !given.constFirst().isEmpty())
+        return std::nullopt;
+    QTextStream{stderr} << "Name one folder for the pictures.\n" << kUsage;
+    return kBadUse;
+}
+
 } // namespace
 
 int main(int argc, char* argv[])
 {
-    const QString given = argc == 2 ? QString::fromLocal8Bit(argv[1]) : QString{};
-    if (given == "--help" || given == "-h" || given == "--version") {
-        QTextStream{stdout} << (given == "--version" ? "rigband-shots " RIGBAND_VERSION "\n"
-                                                     : "rigband-shots OUTDIR\n");
-        return 0;
-    }
-    if (given.isEmpty() || given.startsWith('-')) {
-        QTextStream{stderr} << "rigband-shots OUTDIR\n";
-        return 2;
-    }
+    QStringList given;
+    for (int i = 1; i < argc; ++i)
+        given << QString::fromLocal8Bit(argv[i]);
+    if (const auto status = toldOnly(given))
+        return *status;
     qputenv("QT_SCALE_FACTOR", "1");
     qputenv("QT_FONT_DPI", "96");
     rig::setUpSurroundings();
     QApplication application{argc, argv};
     rig::setUpApplication(application);
     const rig::Speech speech{QStringLiteral("en")};
-    const QDir folder{given};
+    const QDir folder{given.constFirst()};
     if (!folder.mkpath(".")) {
         QTextStream{stderr} << "The folder " << folder.path() << " cannot be made.\n";
-        return 1;
+        return kCouldNot;
     }
     const ShotClock clock;
     rig::WindowPrompts prompts;
@@ -306,5 +337,5 @@ int main(int argc, char* argv[])
         all = shootEmptyFile(setting, album, clock, prompts) && all;
         all = shootDemo(setting, album, clock, prompts) && all;
     }
-    return all ? 0 : 1;
+    return all ? kDone : kCouldNot;
 }

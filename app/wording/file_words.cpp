@@ -42,7 +42,11 @@ QString FileWords::usage()
         "                                                hands one airframe on, with all that belongs to\n"
         "                                                it and the people and gauges named in it\n"
         "  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file\n"
-        "Nothing that is there already is ever written over.");
+        "  rigband-file --help | --version               this page; which Rigband it is\n"
+        "Nothing that is there already is ever written over.\n"
+        "Ends with 0 when all was done; with 1 when it could not be; with 2 when the command was not\n"
+        "understood, or rows of a table were not, and nothing was done; with 3 when it was done, and\n"
+        "something was found or left out, which is said.");
 }
 
 QString FileWords::version(const QString& version) { return tr("rigband-file %1").arg(version); }
@@ -50,6 +54,18 @@ QString FileWords::version(const QString& version) { return tr("rigband-file %1"
 QString FileWords::unknownVerb(const QString& verb)
 {
     return tr("“%1” is nothing that can be done here.").arg(verb);
+}
+
+QString FileWords::unknownOption(const QString& option) { return tr("There is no option “%1”.").arg(option); }
+
+QString FileWords::optionWithoutValue()
+{
+    return tr("An option lacks what belongs behind it, or has something behind it that it does not take.");
+}
+
+QString FileWords::optionTwice(const QString& option)
+{
+    return tr("--%1 stands there twice; once is enough.").arg(option);
 }
 
 QString FileWords::isAFile(const QString& file)

@@ -27,6 +27,9 @@ public:
     static QString usage();
     static QString version(const QString& version);
     static QString unknownVerb(const QString& verb);
+    static QString unknownOption(const QString& option);
+    static QString optionWithoutValue();
+    static QString optionTwice(const QString& option);
 
     static QString isAFile(const QString& file);
     static QString madeNewer(const QString& file);

@@ -98,14 +98,36 @@ QString WindowWords::welcomeCaution()
 QString WindowWords::commandLine()
 {
     return tr("Remembers the locked gap of each control coupling and judges every reading against that "
-              "coupling's "
-              "own past.");
+              "coupling’s own past.\n"
+              "\n"
+              "Ends with 0 when its window was closed, with 2 when something on the command line is wrong.");
 }
 
 QString WindowWords::commandFile() { return tr("The .rigband file to open."); }
 QString WindowWords::commandDemo() { return tr("Open a fresh copy of the demonstration."); }
 QString WindowWords::commandDark() { return tr("Dark colours."); }
 QString WindowWords::commandText() { return tr("Text size in percent, 100 to 200."); }
+
+QString WindowWords::commandUnknown(const QString& option)
+{
+    return tr("There is no option “%1”. rigband --help lists those there are.").arg(option);
+}
+
+QString WindowWords::commandNoValue()
+{
+    return tr("An option lacks what belongs behind it, or has something behind it that it does not take. "
+              "rigband --help tells how each is typed.");
+}
+
+QString WindowWords::commandNoSize(const QString& typed)
+{
+    return tr("“%1” is no text size. Type a whole number from 100 to 200 behind --text.").arg(typed);
+}
+
+QString WindowWords::commandOneFile()
+{
+    return tr("Name one file to open, or type --demo; not more than one of these.");
+}
 
 QString WindowWords::keysText()
 {
@@ -115,14 +137,15 @@ QString WindowWords::keysText()
 
 QString WindowWords::keysEverywhere()
 {
-    return tr("Everywhere\n"
-              "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
-              "Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.\n"
-              "Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy back to the file.\n"
-              "Ctrl+R: read what can be read of a damaged file into a new one.\n"
-              "Ctrl+K: choose the airframe.\n"
-              "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
-              "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.");
+    return tr(
+        "Everywhere\n"
+        "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
+        "Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.\n"
+        "Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy back to the file.\n"
+        "Ctrl+R: read what can be read of a damaged file into a new one.\n"
+        "Ctrl+K: choose the airframe.\n"
+        "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
+        "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.");
 }
 
 QString WindowWords::keysOfRiggedToday()

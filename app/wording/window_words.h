@@ -54,6 +54,10 @@ public:
     static QString commandDemo();
     static QString commandDark();
     static QString commandText();
+    static QString commandUnknown(const QString& option);
+    static QString commandNoValue();
+    static QString commandNoSize(const QString& typed);
+    static QString commandOneFile();
 
     static QString keysText();
 
