@@ -28,6 +28,15 @@ void setUpSurroundings()
     QCoreApplication::setOrganizationName(QStringLiteral("Rigband"));
     QCoreApplication::setApplicationName(QStringLiteral("Rigband"));
     QCoreApplication::setApplicationVersion(QStringLiteral(RIGBAND_VERSION));
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.rigband.Rigband"));
+}
+
+QIcon programIcon()
+{
+    QIcon icon;
+    for (const int size : {16, 24, 32, 48, 64, 128, 256})
+        icon.addFile(QStringLiteral(":/icons/rigband-%1.png").arg(size), {size, size});
+    return icon;
 }
 
 void setUpApplication(QApplication& application)
@@ -35,6 +44,7 @@ void setUpApplication(QApplication& application)
     application.setStyle(new IndicatorStyle); // the application owns it
     loadFonts();
     application.setFont(fontOf(FontSizes{}.body()));
+    QGuiApplication::setWindowIcon(programIcon());
 }
 
 double withinSizes(double scale)

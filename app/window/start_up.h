@@ -2,6 +2,8 @@
 
 #include "app/theme/theme.h"
 
+#include <QIcon>
+
 class QApplication;
 class QSize;
 class QWidget;
@@ -17,6 +19,9 @@ void setUpApplication(QApplication& application);
 // own.
 Look desktopLook();
 double withinSizes(double scale); // of text
+
+// The program's own, at every size that a desktop asks for.
+QIcon programIcon();
 
 // At its usual size where that fits into the room of the screen, title bar and all; else as large as the
 // screen.

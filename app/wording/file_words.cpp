@@ -45,8 +45,8 @@ QString FileWords::usage()
         "  rigband-file --help | --version               this page; which Rigband it is\n"
         "Nothing that is there already is ever written over.\n"
         "Ends with 0 when all was done; with 1 when it could not be; with 2 when the command was not\n"
-        "understood, or rows of a table were not, and nothing was done; with 3 when it was done, and\n"
-        "something was found or left out, which is said.");
+        "understood, a day in it is still to come, or rows of a table are bad, and nothing was done;\n"
+        "with 3 when it was done, and something was found or left out, which is said.");
 }
 
 QString FileWords::version(const QString& version) { return tr("rigband-file %1").arg(version); }

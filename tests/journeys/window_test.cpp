@@ -103,6 +103,15 @@ TEST_F(Window, OpensAtItsUsualSizeWhereTheScreenHasRoomAndFillsASmallOne)
     EXPECT_LT(small.normalGeometry().height(), 800);
 }
 
+TEST_F(Window, BearsThePicturesOfTheProgram)
+{
+    const QIcon icon = programIcon();
+    for (const int size : {16, 24, 32, 48, 64, 128, 256}) {
+        EXPECT_EQ(icon.actualSize({size, size}), QSize(size, size));
+        EXPECT_EQ(icon.pixmap(size, size).toImage().pixelColor(size / 2, size / 8).alpha(), 255);
+    }
+}
+
 TEST_F(Window, TurnsLightAtTheFirstF9WhenItWasStartedDark)
 {
     Look dark;
