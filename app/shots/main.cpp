@@ -1,11 +1,12 @@
-// rigband-shots OUTDIR: every page as a picture, at the sizes and text sizes that have to hold, light and
-// dark, so that anyone can look at them. Needs no screen: run with QT_QPA_PLATFORM=offscreen.
+// rigband-shots OUTDIR [LANGUAGE]: every page as a picture, at the sizes and text sizes that have to hold,
+// light and dark, so that anyone can look at them. Needs no screen: run with QT_QPA_PLATFORM=offscreen.
 
 #include "app/pages/prompts.h"
 #include "app/pages/trends/trends_page.h"
 #include "app/window/main_window.h"
 #include "app/window/start_up.h"
 #include "app/wording/language.h"
+#include "app/wording/wide_words.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -18,6 +19,7 @@
 #include <QTemporaryDir>
 #include <QTextStream>
 
+#include <algorithm>
 #include <array>
 #include <optional>
 
@@ -280,12 +282,22 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
 }
 
 constexpr const char* kUsage =
-    "usage: rigband-shots OUTDIR\n"
+    "usage: rigband-shots OUTDIR [en | de | fr | wide]\n"
     "       rigband-shots --help | --version\n"
     "Draws every page at the sizes and text sizes that have to hold, light and dark, as pictures into the\n"
     "folder OUTDIR, which is made where it is not there. Needs no screen with QT_QPA_PLATFORM=offscreen.\n"
+    "In English or the language named; wide is English, two fifths longer, to see where words would be cut.\n"
     "Ends with 0 when all were written; with 1 when one could not be; with 2 when the command was not\n"
     "understood.\n";
+
+const QString kWide = QStringLiteral("wide");
+
+bool isLanguage(const QString& code)
+{
+    return code == kWide || std::ranges::any_of(rig::languages(), [&code](const rig::Language& one) {
+               return one.code == code;
+           });
+}
 
 // How the program ends where nothing is drawn; nothing where one folder was named.
 std::optional<int> toldOnly(const QStringList& given)
@@ -303,9 +315,10 @@ std::optional<int> toldOnly(const QStringList& given)
             QTextStream{stderr} << "There is no option \"" << one << "\".\n" << kUsage;
             return kBadUse;
         }
-    if (given.size() == 1 && !given.constFirst().isEmpty())
+    const bool isFolder = !given.isEmpty() && !given.constFirst().isEmpty();
+    if (isFolder && (given.size() == 1 || (given.size() == 2 && isLanguage(given[1]))))
         return std::nullopt;
-    QTextStream{stderr} << "Name one folder for the pictures.\n" << kUsage;
+    QTextStream{stderr} << "Name one folder for the pictures, and one language at most.\n" << kUsage;
     return kBadUse;
 }
 
@@ -323,7 +336,11 @@ int main(int argc, char* argv[])
     rig::setUpSurroundings();
     QApplication application{argc, argv};
     rig::setUpApplication(application);
-    const rig::Speech speech{QStringLiteral("en")};
+    const QString language = given.value(1, QStringLiteral("en"));
+    const rig::Speech speech{language};
+    rig::WideWords wide;
+    if (language == kWide)
+        QCoreApplication::installTranslator(&wide);
     const QDir folder{given.constFirst()};
     if (!folder.mkpath(".")) {
         QTextStream{stderr} << "The folder " << folder.path() << " cannot be made.\n";

@@ -4,51 +4,6 @@
 
 namespace rig {
 
-QString FileWords::usage()
-{
-    return tr(
-        "Use one of these:\n"
-        "  rigband-file demo OUT.rigband                 writes an invented hangar to look around in\n"
-        "  rigband-file check FILE                       says what is in a file, or what is wrong with it\n"
-        "  rigband-file export FILE --csv FOLDER [--nameless]\n"
-        "                                                writes the file's facts as tables; with --nameless\n"
-        "                                                letters and numbers stand for names, words of\n"
-        "                                                anybody's own are left out, and counts.csv counts\n"
-        "  rigband-file import FILE [--couplings X.csv] [--people X.csv] [--gauges X.csv]\n"
-        "                      [--events X.csv] [--joint-play X.csv] [--csv READINGS.csv]\n"
-        "                                                adds these tables to a file, all of them or none;\n"
-        "                                                where the file is not there yet, --couplings,\n"
-        "                                                --people or --gauges makes it\n"
-        "  rigband-file record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
-        "                                                a rigging record as pages to print\n"
-        "  rigband-file report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
-        "                      [--from yyyy-mm-dd] [--to yyyy-mm-dd] [--without-appendix]\n"
-        "                      [--earlier ABCDE-FG234,...]\n"
-        "                                                the engineer's report since the last annual, up to\n"
-        "                                                a day or between two; its tables come beside it,\n"
-        "                                                in the folder X-csv, whole also where the appendix\n"
-        "                                                of lists, looks and control checks is left out\n"
-        "  rigband-file sheet FILE --airframe REG --out X.pdf [--gauge NAME] [--letter | --a5]\n"
-        "                                                boxes to tick by hand at a rigging without the\n"
-        "                                                program; the gauge is the one that was last used\n"
-        "  rigband-file card FILE --airframe REG --out X.pdf\n"
-        "                                                a card to fold once: where the couplings are, what\n"
-        "                                                locked looks like, whom to call; A5, both sides\n"
-        "  rigband-file join FILE OTHER --out NEW.rigband [--as-found]\n"
-        "                                                the facts of two files, such as two laptops hold,\n"
-        "                                                in a new one; where another program has changed\n"
-        "                                                one of them, it is joined only with --as-found\n"
-        "  rigband-file part FILE --airframe REG --out NEW.rigband\n"
-        "                                                hands one airframe on, with all that belongs to\n"
-        "                                                it and the people and gauges named in it\n"
-        "  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file\n"
-        "  rigband-file --help | --version               this page; which Rigband it is\n"
-        "Nothing that is there already is ever written over.\n"
-        "Ends with 0 when all was done; with 1 when it could not be; with 2 when the command was not\n"
-        "understood, a day in it is still to come, or rows of a table are bad, and nothing was done;\n"
-        "with 3 when it was done, and something was found or left out, which is said.");
-}
-
 QString FileWords::version(const QString& version) { return tr("rigband-file %1").arg(version); }
 
 QString FileWords::unknownVerb(const QString& verb)

@@ -301,7 +301,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Distance from the mean of all, mm, with its 95 % interval; spread at the right</source>
-        <translation>Abstand vom Mittel aller, mm, mit 95-%-Intervall; rechts die Spanne</translation>
+        <translation>Abstand vom Mittel aller, mm, mit 95-%-Intervall; rechts die Schwankung</translation>
     </message>
     <message>
         <source>Outside its band</source>
@@ -1114,7 +1114,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>what was found and done each time. Stop, leave it as it is, call. Only when the cause is found: disconnect, clean, connect, look, pull, read</source>
-        <translation>was jedes Mal gefunden und getan wurde. Halt, stehen lassen, anrufen. Erst wenn die Ursache gefunden ist: trennen, reinigen, anschließen, Sichtkontrolle, Zugprobe, messen</translation>
+        <translation>was jedes Mal gefunden und getan wurde. Aufhören, stehen lassen, wie es ist, anrufen. Erst wenn die Ursache gefunden ist: trennen, reinigen, anschließen, Sichtkontrolle, Zugprobe, messen</translation>
     </message>
     <message>
         <source>whoever rigs, then the engineer</source>
@@ -1408,7 +1408,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>sign-off</source>
-        <translation>bestätigte Einweisung</translation>
+        <translation>Einweisung</translation>
     </message>
     <message>
         <source>crossed study</source>
@@ -1528,7 +1528,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Until somebody decides, both count as readings. The other one is then struck.</source>
-        <translation>Bis jemand entscheidet, zählen beide als Messungen. Danach ist die andere gestrichen.</translation>
+        <translation>Bis jemand entscheidet, zählen beide als Messungen. Die andere wird dann gestrichen.</translation>
     </message>
     <message>
         <source>Both records stay as they are. Somebody says whether they tell of one rigging.</source>
@@ -1594,7 +1594,7 @@ Schwerstes zuerst</translation>
     <message>
         <source>Back to the page before (Esc)</source>
         <comment>from what was decided apart</comment>
-        <translation>Zurück zur Seite davor (Esc)</translation>
+        <translation>Zurück zur vorigen Seite (Esc)</translation>
     </message>
     <message>
         <source>What two laptops say differently</source>
@@ -1610,7 +1610,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Up and Down choose, Tab goes on, Esc goes back.</source>
-        <translation>Pfeil auf und ab wählen, Tab geht weiter, Esc geht zurück.</translation>
+        <translation>Auf und Ab wählen, Tab geht weiter, Esc geht zurück.</translation>
     </message>
     <message>
         <source>Who decides</source>
@@ -1638,7 +1638,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Kept. Both still stand in the file.</source>
-        <translation>Gespeichert. Beide stehen weiter in der Datei.</translation>
+        <translation>Festgehalten. Beide stehen weiter in der Datei.</translation>
     </message>
     <message>
         <source>If they are one and the same, stop using one of them and rename it in Set up.</source>
@@ -2063,7 +2063,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Full travel, to both stops?</source>
-        <translation>Voller Ausschlag, bis zu beiden Anschlägen?</translation>
+        <translation>Voller Weg, bis zu beiden Anschlägen?</translation>
     </message>
     <message>
         <source>Neutral with the control?</source>
@@ -2442,7 +2442,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Put back in use</source>
-        <translation>Wieder in Gebrauch nehmen</translation>
+        <translation>Wieder in Gebrauch</translation>
     </message>
     <message>
         <source>%1  %2</source>
@@ -2499,7 +2499,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>As you say it at the wing: Left aileron, wing root.</source>
-        <translation>Wie am Flügel gesagt: Querruder links, Flügelwurzel.</translation>
+        <translation>Wie Sie es am Flügel sagen: Querruder links, Flügelwurzel.</translation>
     </message>
     <message>
         <source>&amp;Circuit</source>
@@ -2523,7 +2523,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Neither</source>
-        <translation>Keine von beiden</translation>
+        <translation>Keine Seite</translation>
     </message>
     <message>
         <source>&amp;How it is reached</source>
@@ -2619,7 +2619,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>As tailplane or wing root go on. Asked: engaged all the way, parts meet all round, flush. No leaf goes in, so there is no gap to measure.</source>
-        <translation>Beim Aufsetzen von Höhenleitwerk oder Flügelwurzel. Gefragt: ganz eingerastet, Teile liegen rundum bündig an. Kein Blatt geht hinein, darum ist kein Spalt zu messen.</translation>
+        <translation>Wie beim Aufsetzen von Höhenleitwerk oder Flügelwurzel. Gefragt: ganz im Eingriff, Teile liegen rundum bündig an. Kein Blatt geht hinein, darum ist kein Spalt zu messen.</translation>
     </message>
     <message>
         <source>Asked: line or rod connected, and what there is below.</source>
@@ -2635,7 +2635,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Something to sec&amp;ure: bolt, pin or clip</source>
-        <translation>Etwas zu s&amp;ichern: Bolzen, Nadel oder Klammer</translation>
+        <translation>Etwas zu s&amp;ichern: Bolzen, Stift oder Klammer</translation>
     </message>
     <message>
         <source>A &amp;gap to measure with a leaf</source>
@@ -2655,7 +2655,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Not given</source>
-        <translation>Nicht angegeben</translation>
+        <translation>Ohne Angabe</translation>
     </message>
     <message>
         <source>Left wing root</source>
@@ -2803,11 +2803,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Elevator, fin top</source>
-        <translation>Höhenruder, Seitenflosse oben</translation>
+        <translation>Höhenruder, Flosse oben</translation>
     </message>
     <message>
         <source>Trim, fin top</source>
-        <translation>Trimmung, Seitenflosse oben</translation>
+        <translation>Trimmung, Flosse oben</translation>
     </message>
     <message>
         <source>aileron</source>
@@ -3028,7 +3028,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Proposed: the day of its first reading, %1. The file has no good check of it before this one.</source>
-        <translation>Vorschlag: der Tag der ersten Messung, %1. Die Datei hat vor dieser keine gute Prüfung davon.</translation>
+        <translation>Vorschlag: der Tag der ersten Messung, %1. Vor dieser hat die Datei keine gute Prüfung des Satzes.</translation>
     </message>
     <message>
         <source>Proposed: the day of this check. No reading was taken with the set.</source>
@@ -3058,7 +3058,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>That is before its last good check, %1: readings which that check spoke for come in doubt too.</source>
-        <translation>Das ist vor der letzten guten Prüfung, %1: Auch Messungen, für die jene Prüfung sprach, kommen in Zweifel.</translation>
+        <translation>Das ist vor der letzten guten Prüfung, %1: Messungen, für die jene Prüfung stand, kommen ebenfalls in Zweifel.</translation>
     </message>
     <message>
         <source>Type the day from which the set is in doubt.</source>
@@ -3155,8 +3155,8 @@ Schwerstes zuerst</translation>
     <message numerus="yes">
         <source>Without the %Ln reading(s) of %1 in doubt the band of %2 is %3.</source>
         <translation>
-            <numerusform>Ohne %Ln Messung (%1), die im Zweifel ist, ist das Band von %2: %3.</numerusform>
-            <numerusform>Ohne die %Ln Messungen (%1), die im Zweifel sind, ist das Band von %2: %3.</numerusform>
+            <numerusform>Ohne %Ln Messung (%1), die im Zweifel ist, liegt das Band von %2 bei %3.</numerusform>
+            <numerusform>Ohne die %Ln Messungen (%1), die im Zweifel sind, liegt das Band von %2 bei %3.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3191,15 +3191,15 @@ Schwerstes zuerst</translation>
     <name>EntryWords</name>
     <message>
         <source>Nothing is typed yet. Type millimetres, such as %1.</source>
-        <translation>Noch nichts eingetippt. Millimeter eintippen, zum Beispiel %1.</translation>
+        <translation>Noch nichts eingegeben. Millimeter eingeben, zum Beispiel %1.</translation>
     </message>
     <message>
         <source>“%1” is not a length. Type millimetres with a point or a comma, such as %2.</source>
-        <translation>„%1“ ist keine Länge. Millimeter mit Punkt oder Komma eintippen, zum Beispiel %2.</translation>
+        <translation>„%1“ ist keine Länge. Millimeter mit Punkt oder Komma eingeben, zum Beispiel %2.</translation>
     </message>
     <message>
         <source>“%1” has more than one point or comma. Type one of them only, such as %2.</source>
-        <translation>„%1“ hat mehr als einen Punkt oder ein Komma. Nur eines davon eintippen, zum Beispiel %2.</translation>
+        <translation>„%1“ hat mehr als einen Punkt oder mehr als ein Komma. Nur eines davon eingeben, zum Beispiel %2.</translation>
     </message>
     <message>
         <source>“%1” is finer than a micrometre. Three figures after the point or comma at most.</source>
@@ -3211,11 +3211,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1 mm is wider than any gap, %2 mm at most. If you meant %3, type it with a point or a comma.</source>
-        <translation>%1 mm ist weiter als jeder Spalt, höchstens %2 mm. Ist %3 gemeint, mit Punkt oder Komma eintippen.</translation>
+        <translation>%1 mm ist weiter als jeder Spalt, höchstens %2 mm. Ist %3 gemeint, mit Punkt oder Komma eingeben.</translation>
     </message>
     <message>
         <source>%1 mm is wider than any gap, %2 mm at most. Type millimetres with a point or a comma.</source>
-        <translation>%1 mm ist weiter als jeder Spalt, höchstens %2 mm. Millimeter mit Punkt oder Komma eintippen.</translation>
+        <translation>%1 mm ist weiter als jeder Spalt, höchstens %2 mm. Millimeter mit Punkt oder Komma eingeben.</translation>
     </message>
     <message>
         <source>%1 mm is not in this set: its neighbours are %2 and %3.</source>
@@ -3320,7 +3320,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Figure typed, in millimetres</source>
-        <translation>Eingetippte Zahl, in Millimetern</translation>
+        <translation>Eingegebene Zahl, in Millimetern</translation>
     </message>
     <message>
         <source>%1 mm</source>
@@ -3328,89 +3328,15 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Or type the figure in mm, then Enter.</source>
-        <translation>Oder die Zahl in mm eintippen, dann Enter.</translation>
+        <translation>Oder die Zahl in mm eingeben, dann Enter.</translation>
     </message>
     <message>
         <source>Type the value read in mm, then Enter.</source>
-        <translation>Den abgelesenen Wert in mm eintippen, dann Enter.</translation>
+        <translation>Den abgelesenen Wert in mm eingeben, dann Enter.</translation>
     </message>
 </context>
 <context>
     <name>FileWords</name>
-    <message>
-        <source>Use one of these:
-  rigband-file demo OUT.rigband                 writes an invented hangar to look around in
-  rigband-file check FILE                       says what is in a file, or what is wrong with it
-  rigband-file export FILE --csv FOLDER [--nameless]
-                                                writes the file's facts as tables; with --nameless
-                                                letters and numbers stand for names, words of
-                                                anybody's own are left out, and counts.csv counts
-  rigband-file import FILE [--couplings X.csv] [--people X.csv] [--gauges X.csv]
-                      [--events X.csv] [--joint-play X.csv] [--csv READINGS.csv]
-                                                adds these tables to a file, all of them or none;
-                                                where the file is not there yet, --couplings,
-                                                --people or --gauges makes it
-  rigband-file record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]
-                                                a rigging record as pages to print
-  rigband-file report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]
-                      [--from yyyy-mm-dd] [--to yyyy-mm-dd] [--without-appendix]
-                      [--earlier ABCDE-FG234,...]
-                                                the engineer's report since the last annual, up to
-                                                a day or between two; its tables come beside it,
-                                                in the folder X-csv, whole also where the appendix
-                                                of lists, looks and control checks is left out
-  rigband-file sheet FILE --airframe REG --out X.pdf [--gauge NAME] [--letter | --a5]
-                                                boxes to tick by hand at a rigging without the
-                                                program; the gauge is the one that was last used
-  rigband-file card FILE --airframe REG --out X.pdf
-                                                a card to fold once: where the couplings are, what
-                                                locked looks like, whom to call; A5, both sides
-  rigband-file join FILE OTHER --out NEW.rigband [--as-found]
-                                                the facts of two files, such as two laptops hold,
-                                                in a new one; where another program has changed
-                                                one of them, it is joined only with --as-found
-  rigband-file part FILE --airframe REG --out NEW.rigband
-                                                hands one airframe on, with all that belongs to
-                                                it and the people and gauges named in it
-  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file
-Nothing that is there already is ever written over.</source>
-        <translation>Eines davon verwenden:
-  rigband-file demo OUT.rigband                 schreibt eine erfundene Halle zum Umsehen
-  rigband-file check FILE                       sagt, was in einer Datei steht oder was mit ihr nicht stimmt
-  rigband-file export FILE --csv FOLDER [--nameless]
-                                                schreibt die Einträge der Datei als Tabellen; mit
-                                                --nameless stehen Buchstaben und Zahlen für Namen,
-                                                eigene Worte fallen weg, und counts.csv zählt
-  rigband-file import FILE [--couplings X.csv] [--people X.csv] [--gauges X.csv]
-                      [--events X.csv] [--joint-play X.csv] [--csv READINGS.csv]
-                                                fügt diese Tabellen einer Datei hinzu, alle oder keine;
-                                                wo die Datei noch nicht da ist, legen --couplings,
-                                                --people oder --gauges sie an
-  rigband-file record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]
-                                                ein Aufrüstprotokoll als Seiten zum Drucken
-  rigband-file report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]
-                      [--from yyyy-mm-dd] [--to yyyy-mm-dd] [--without-appendix]
-                      [--earlier ABCDE-FG234,...]
-                                                der Bericht für den Prüfer seit der letzten Jahres-
-                                                nachprüfung, bis zu einem Tag oder zwischen zweien; die
-                                                Tabellen kommen daneben in den Ordner X-csv, ganz auch da,
-                                                wo der Anhang (Listen, Sichtkontrollen, Ruderproben) fehlt
-  rigband-file sheet FILE --airframe REG --out X.pdf [--gauge NAME] [--letter | --a5]
-                                                Kästchen zum Ankreuzen von Hand beim Aufrüsten ohne das
-                                                Programm; die Lehre ist die zuletzt verwendete
-  rigband-file card FILE --airframe REG --out X.pdf
-                                                eine Karte, einmal zu falten: wo die Anschlüsse sind, wie
-                                                verriegelt aussieht, wen man anruft; A5, beidseitig
-  rigband-file join FILE OTHER --out NEW.rigband [--as-found]
-                                                die Einträge zweier Dateien, etwa von zwei Laptops, in
-                                                einer neuen; wo ein anderes Programm eine davon geändert
-                                                hat, werden sie nur mit --as-found vereint
-  rigband-file part FILE --airframe REG --out NEW.rigband
-                                                gibt ein Flugzeug weiter, mit allem, was dazugehört, und
-                                                den Personen und Lehren, die darin genannt sind
-  rigband-file salvage FILE OUT.rigband         liest, was von einer beschädigten Datei lesbar ist
-Was schon da ist, wird nie überschrieben.</translation>
-    </message>
     <message>
         <source>rigband-file %1</source>
         <translation>rigband-file %1</translation>
@@ -3441,7 +3367,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Two files that were joined say different things; to be decided by a person: %1.</source>
-        <translation>Zwei vereinte Dateien sagen Verschiedenes; ein Mensch muss entscheiden: %1.</translation>
+        <translation>Zwei zusammengeführte Dateien sagen Verschiedenes; ein Mensch muss entscheiden: %1.</translation>
     </message>
     <message>
         <source>It holds no airframe yet.</source>
@@ -3497,7 +3423,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Photos that hold more than the picture, such as where and with what they were taken: %1. Rigband keeps nothing of that; take them in again before you hand the file on.</source>
-        <translation>Fotos, die mehr als das Bild enthalten, etwa wo und womit sie aufgenommen wurden: %1. Rigband bewahrt davon nichts auf; vor dem Weitergeben der Datei neu aufnehmen.</translation>
+        <translation>Fotos, die mehr als das Bild enthalten, etwa wo und womit fotografiert wurde: %1. Rigband bewahrt davon nichts auf; die Fotos vor dem Weitergeben der Datei noch einmal in Rigband aufnehmen.</translation>
     </message>
     <message>
         <source>The copy “%1” beside it is of a day that is still to come: the clock was wrong when it was made.</source>
@@ -3616,6 +3542,78 @@ Was schon da ist, wird nie überschrieben.</translation>
         <source>%1 now holds the invented hangar. None of its airframes and people exist.</source>
         <translation>%1 enthält jetzt die erfundene Halle. Keines der Flugzeuge und keine der Personen darin gibt es.</translation>
     </message>
+    <message>
+        <source>There is no option “%1”.</source>
+        <translation>Die Option „%1“ gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>An option lacks what belongs behind it, or has something behind it that it does not take.</source>
+        <translation>Hinter einer Option fehlt, was dazugehört, oder es steht etwas dahinter, das sie nicht nimmt.</translation>
+    </message>
+    <message>
+        <source>--%1 stands there twice; once is enough.</source>
+        <translation>--%1 steht zweimal da; einmal genügt.</translation>
+    </message>
+    <message>
+        <source>writes an invented hangar to look around in</source>
+        <translation>schreibt eine erfundene Halle zum Umsehen</translation>
+    </message>
+    <message>
+        <source>says what is in a file, or what is wrong with it</source>
+        <translation>sagt, was in einer Datei steht oder was mit ihr nicht stimmt</translation>
+    </message>
+    <message>
+        <source>writes the file's facts as tables; with --nameless letters and numbers stand for names, words of anybody's own are left out, and counts.csv counts</source>
+        <translation>schreibt die Einträge der Datei als Tabellen; mit --nameless stehen Buchstaben und Zahlen für Namen, eigene Worte fallen weg, und counts.csv zählt</translation>
+    </message>
+    <message>
+        <source>adds these tables to a file, all of them or none; where the file is not there yet, --couplings, --people or --gauges makes it</source>
+        <translation>fügt diese Tabellen einer Datei hinzu, alle oder keine; wo die Datei noch nicht da ist, legen --couplings, --people oder --gauges sie an</translation>
+    </message>
+    <message>
+        <source>a rigging record as pages to print</source>
+        <translation>ein Aufrüstprotokoll als Seiten zum Drucken</translation>
+    </message>
+    <message>
+        <source>the engineer's report since the last annual, up to a day or between two; its tables come beside it, in the folder X-csv, whole also where the appendix of lists, looks and control checks is left out; with --earlier it compares the ends on earlier prints</source>
+        <translation>der Bericht für den Prüfer seit der letzten Jahresnachprüfung, bis zu einem Tag oder zwischen zweien; die Tabellen kommen daneben in den Ordner X-csv, ganz auch da, wo der Anhang aus Listen, Sichtkontrollen und Ruderproben weggelassen ist; mit --earlier vergleicht er die Endstände auf früheren Ausdrucken</translation>
+    </message>
+    <message>
+        <source>boxes to tick by hand at a rigging without the program; the gauge is the one that was last used</source>
+        <translation>Kästchen zum Ankreuzen von Hand beim Aufrüsten ohne das Programm; die Lehre ist die zuletzt benutzte</translation>
+    </message>
+    <message>
+        <source>a card to fold once: where the couplings are, what locked looks like, whom to call; A5, both sides</source>
+        <translation>eine Karte zum einmal Falten: wo die Anschlüsse sind, wie verriegelt aussieht, wen man anruft; A5, beide Seiten</translation>
+    </message>
+    <message>
+        <source>the facts of two files, such as two laptops hold, in a new one; where another program has changed one of them, it is joined only with --as-found</source>
+        <translation>die Einträge zweier Dateien, wie zwei Rechner sie haben, in einer neuen; wo ein anderes Programm eine von ihnen geändert hat, wird sie nur mit --as-found aufgenommen</translation>
+    </message>
+    <message>
+        <source>hands one airframe on, with all that belongs to it and the people and gauges named in it</source>
+        <translation>gibt ein Flugzeug weiter, mit allem, was dazugehört, und den Personen und Lehren, die darin genannt sind</translation>
+    </message>
+    <message>
+        <source>reads what can be read of a damaged file</source>
+        <translation>liest, was von einer beschädigten Datei zu lesen ist</translation>
+    </message>
+    <message>
+        <source>this page; which Rigband it is</source>
+        <translation>diese Seite; welches Rigband es ist</translation>
+    </message>
+    <message>
+        <source>Use one of these:</source>
+        <translation>Eines davon verwenden:</translation>
+    </message>
+    <message>
+        <source>Nothing that is there already is ever written over.</source>
+        <translation>Was schon da ist, wird nie überschrieben.</translation>
+    </message>
+    <message>
+        <source>Ends with 0 when all was done; with 1 when it could not be; with 2 when the command was not understood, a day in it is still to come, or rows of a table are bad, and nothing was done; with 3 when it was done, and something was found or left out, which is said.</source>
+        <translation>Endet mit 0, wenn alles getan ist; mit 1, wenn es nicht ging; mit 2, wenn der Befehl nicht verstanden wurde, ein Tag darin noch kommt oder Zeilen einer Tabelle falsch sind und nichts getan wurde; mit 3, wenn es getan ist und etwas gefunden oder ausgelassen wurde, das gesagt wird.</translation>
+    </message>
 </context>
 <context>
     <name>Formats</name>
@@ -3692,7 +3690,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Put back in use</source>
-        <translation>Wieder in Gebrauch nehmen</translation>
+        <translation>Wieder in Gebrauch</translation>
     </message>
     <message>
         <source>%1 (out of use)</source>
@@ -4155,7 +4153,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Other facts</source>
-        <translation>Andere Fakten</translation>
+        <translation>Andere Einträge</translation>
     </message>
     <message>
         <source>%1: %2 more are not listed.</source>
@@ -4163,11 +4161,11 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Nothing was written. Look at these facts, compare them with the copies beside the file and with prints, and ask who changed them. To go on with the files as they were found, add --as-found.</source>
-        <translation>Nichts wurde geschrieben. Diese Fakten ansehen, mit den Kopien neben der Datei und mit Ausdrucken vergleichen und fragen, wer sie geändert hat. Um mit den Dateien weiterzumachen, wie sie vorgefunden wurden, --as-found anfügen.</translation>
+        <translation>Nichts wurde geschrieben. Diese Einträge ansehen, mit den Kopien neben der Datei und mit Ausdrucken vergleichen und fragen, wer sie geändert hat. Um mit den Dateien weiterzumachen, wie sie vorgefunden wurden, --as-found anfügen.</translation>
     </message>
     <message>
         <source>Nothing was written: a part has a chain of its own, which would no longer show what was changed. Look at these facts, compare them with the copies beside the file and with prints, or hand the whole file on.</source>
-        <translation>Nichts wurde geschrieben: ein Teil hat eine eigene Kette, die nicht mehr zeigen würde, was geändert wurde. Diese Fakten ansehen, mit den Kopien neben der Datei und mit Ausdrucken vergleichen oder die ganze Datei weitergeben.</translation>
+        <translation>Nichts wurde geschrieben: ein Teil hat eine eigene Kette, die nicht mehr zeigen würde, was geändert wurde. Diese Einträge ansehen, mit den Kopien neben der Datei und mit Ausdrucken vergleichen oder die ganze Datei weitergeben.</translation>
     </message>
     <message>
         <source>Changed by another program in one of the files, and taken as the other has it: %1. It said: %2.</source>
@@ -4175,7 +4173,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>The files say different things of one fact, and nothing tells which was saved: %1. The first says: %2. The other says: %3.</source>
-        <translation>Die Dateien sagen Verschiedenes über einen Fakt, und nichts sagt, was gespeichert wurde: %1. Die erste sagt: %2. Die andere sagt: %3.</translation>
+        <translation>Die Dateien sagen Verschiedenes über einen Eintrag, und nichts sagt, was gespeichert wurde: %1. Die erste sagt: %2. Die andere sagt: %3.</translation>
     </message>
     <message>
         <source>Nothing was joined. Find out which of these is right, from the copies beside the files and from prints, and join the copy that has it.</source>
@@ -4183,11 +4181,11 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Facts that stand in %1 alone: %2.</source>
-        <translation>Fakten, die nur in %1 stehen: %2.</translation>
+        <translation>Einträge, die nur in %1 stehen: %2.</translation>
     </message>
     <message>
         <source>Written to %1: %2 facts, end %3.</source>
-        <translation>Nach %1 geschrieben: %2 Fakten, Endstand %3.</translation>
+        <translation>Nach %1 geschrieben: %2 Einträge, Endstand %3.</translation>
     </message>
     <message>
         <source>Take in another file …</source>
@@ -4233,7 +4231,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Another program has changed what was saved. Facts that are in question: %1.</source>
-        <translation>Ein anderes Programm hat geändert, was gespeichert war. Fakten, die fraglich sind: %1.</translation>
+        <translation>Ein anderes Programm hat geändert, was gespeichert war. Einträge, die fraglich sind: %1.</translation>
     </message>
     <message>
         <source>What a person has to decide afterwards: %1.</source>
@@ -4245,7 +4243,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Taken in from %1: %2 facts. This file now holds %3 facts and ends with %4.</source>
-        <translation>Aufgenommen aus %1: %2 Fakten. Diese Datei enthält nun %3 Fakten und hat den Endstand %4.</translation>
+        <translation>Aufgenommen aus %1: %2 Einträge. Diese Datei enthält nun %3 Einträge und hat den Endstand %4.</translation>
     </message>
     <message>
         <source>Nothing was taken in. Find out which of these is right, from the copies beside the files and from prints, and take in the copy that has it.</source>
@@ -4253,11 +4251,11 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Written to %1: %2 with all that belongs to it, %3 facts, end %4.</source>
-        <translation>Nach %1 geschrieben: %2 mit allem, was dazugehört, %3 Fakten, Endstand %4.</translation>
+        <translation>Nach %1 geschrieben: %2 mit allem, was dazugehört, %3 Einträge, Endstand %4.</translation>
     </message>
     <message>
         <source>They were taken over from %1, which held %2 facts and ended with %3 then. Write that down: the new file cannot show that nothing was changed before.</source>
-        <translation>Sie wurden aus %1 übernommen, die damals %2 Fakten enthielt und den Endstand %3 hatte. Das aufschreiben: die neue Datei kann nicht zeigen, dass vorher nichts geändert wurde.</translation>
+        <translation>Sie wurden aus %1 übernommen, die damals %2 Einträge enthielt und den Endstand %3 hatte. Das aufschreiben: die neue Datei kann nicht zeigen, dass vorher nichts geändert wurde.</translation>
     </message>
 </context>
 <context>
@@ -4406,7 +4404,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Wh&amp;o learns</source>
-        <translation>&amp;Wer lernt</translation>
+        <translation>Lernende Pers&amp;on</translation>
     </message>
     <message>
         <source>Choose a person</source>
@@ -4414,7 +4412,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Choose who learns, at the left. What is practised is kept under that name.</source>
-        <translation>Links wählen, wer lernt. Was geübt wird, wird unter diesem Namen gespeichert.</translation>
+        <translation>Links wählen, wer lernt. Was geübt wird, wird unter diesem Namen festgehalten.</translation>
     </message>
     <message>
         <source>There is no airframe yet. Add one in Set up.</source>
@@ -4434,27 +4432,27 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Card to print and &amp;fold …</source>
-        <translation>Karte zum Drucken und &amp;Falten …</translation>
+        <translation>&amp;Papierkarte zum Falten …</translation>
     </message>
     <message>
         <source>Up and Down: another coupling.</source>
-        <translation>Pfeil auf und ab: anderer Anschluss.</translation>
+        <translation>Auf und Ab: anderer Anschluss.</translation>
     </message>
     <message>
         <source>&amp;Look at it</source>
-        <translation>&amp;Ansehen</translation>
+        <translation>Bet&amp;rachten</translation>
     </message>
     <message>
         <source>&amp;Practice</source>
-        <translation>Ü&amp;bung</translation>
+        <translation>Üb&amp;ung</translation>
     </message>
     <message>
         <source>&amp;Calls and order</source>
-        <translation>A&amp;nsagen und Reihenfolge</translation>
+        <translation>Ansagen und Reihenfo&amp;lge</translation>
     </message>
     <message>
         <source>&amp;Riggings and sign-off</source>
-        <translation>Aufrüsten und &amp;Einweisung</translation>
+        <translation>Au&amp;früsten und Einweisung</translation>
     </message>
     <message>
         <source>&amp;Measuring</source>
@@ -4512,23 +4510,23 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>How locked looks here: a drawing, not today’s joint</source>
-        <translation>So sieht verriegelt hier aus: eine Zeichnung, nicht die Verbindung von heute</translation>
+        <translation>So sieht verriegelt hier aus: Zeichnung, nicht die Verbindung von heute</translation>
     </message>
     <message>
         <source>Try it</source>
-        <translation>Ausprobieren</translation>
+        <translation>Probieren</translation>
     </message>
     <message>
         <source>Drag the ball, or press Left and Right. P: pin. B: the ball away and back.</source>
-        <translation>Die Kugel ziehen oder Pfeil links und rechts drücken. P: Nadel. B: Kugel weg und zurück.</translation>
+        <translation>Die Kugel ziehen oder Links und Rechts drücken. P: Nadel. B: Kugel weg und zurück.</translation>
     </message>
     <message>
         <source>Drag the ball, or press Left and Right. S: sleeve. P: pin. B: the ball away and back.</source>
-        <translation>Die Kugel ziehen oder Pfeil links und rechts drücken. S: Hülse. P: Nadel. B: Kugel weg und zurück.</translation>
+        <translation>Die Kugel ziehen oder Links und Rechts drücken. S: Hülse. P: Nadel. B: Kugel weg und zurück.</translation>
     </message>
     <message>
         <source>Drag the ball, or press Left and Right. S: sleeve. B: the ball away and back.</source>
-        <translation>Die Kugel ziehen oder Pfeil links und rechts drücken. S: Hülse. B: Kugel weg und zurück.</translation>
+        <translation>Die Kugel ziehen oder Links und Rechts drücken. S: Hülse. B: Kugel weg und zurück.</translation>
     </message>
     <message>
         <source>What can be seen from the access</source>
@@ -4588,11 +4586,11 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>With a &amp;torch</source>
-        <translation>Mit &amp;Lampe</translation>
+        <translation>Mit L&amp;ampe</translation>
     </message>
     <message>
         <source>With a m&amp;irror</source>
-        <translation>Mit S&amp;piegel</translation>
+        <translation>Mit Spie&amp;gel</translation>
     </message>
     <message>
         <source>Access: %1</source>
@@ -4656,7 +4654,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>This one connects by itself when the parts are rigged: there is no ball, no plunger and no gap. Its manual says how to see that it is engaged and locked. Look, let a second person look, then the control check.</source>
-        <translation>Dieser schließt beim Aufrüsten der Teile selbsttätig an: Es gibt keine Kugel, keinen Riegel und keinen Spalt. Sein Handbuch sagt, woran zu sehen ist, dass er eingerastet und verriegelt ist. Ansehen, eine zweite Person ansehen lassen, dann die Ruderprobe.</translation>
+        <translation>Dieser schließt beim Aufrüsten der Teile selbsttätig an: Es gibt keine Kugel, keinen Riegel und keinen Spalt. Sein Handbuch sagt, woran zu sehen ist, dass er im Eingriff und verriegelt ist. Ansehen, eine zweite Person ansehen lassen, dann die Ruderprobe.</translation>
     </message>
     <message>
         <source>This is no ball joint. Its manual says how it stands when it is connected. Look and pull, let a second person do the same, then the control check.</source>
@@ -4687,7 +4685,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Home, but not secured</source>
-        <translation>Eingerastet, aber nicht gesichert</translation>
+        <translation>Eingerastet, nicht gesichert</translation>
     </message>
     <message>
         <source>Not connected: can look locked</source>
@@ -4788,7 +4786,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>The gap is drawn at about %1 mm, between this coupling’s locked and part-seated readings.</source>
-        <translation>Der Spalt ist mit etwa %1 mm gezeichnet, zwischen den Messungen verriegelt und halb eingerastet dieses Anschlusses.</translation>
+        <translation>Der Spalt ist mit etwa %1 mm gezeichnet, zwischen den verriegelten und den halb eingerasteten Messungen dieses Anschlusses.</translation>
     </message>
     <message>
         <source>The gap may still read %1 mm, as if locked.</source>
@@ -4808,11 +4806,11 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Gap %1 mm, the middle of its part-seated readings.</source>
-        <translation>Spalt %1 mm, die Mitte seiner Messungen halb eingerastet.</translation>
+        <translation>Spalt %1 mm, die Mitte seiner halb eingerasteten Messungen.</translation>
     </message>
     <message>
         <source>Gap %1 mm, the middle of its locked readings.</source>
-        <translation>Spalt %1 mm, die Mitte seiner Messungen verriegelt.</translation>
+        <translation>Spalt %1 mm, die Mitte seiner verriegelten Messungen.</translation>
     </message>
     <message>
         <source>In this drawing the leaf goes between the plunger tab and the collar.</source>
@@ -4933,7 +4931,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>The joint cut open</source>
-        <translation>Die Verbindung im Schnittbild</translation>
+        <translation>Die Verbindung im Schnitt</translation>
     </message>
     <message>
         <source>Arrow keys move the ball, Home takes it out as far as it is caught, End seats it. S moves the sleeve, P the pin, B takes the ball away or puts it back.</source>
@@ -5087,16 +5085,16 @@ Was schon da ist, wird nie überschrieben.</translation>
     <message numerus="yes">
         <source>%n locked reading(s)</source>
         <translation>
-            <numerusform>%n Messung verriegelt</numerusform>
-            <numerusform>%n Messungen verriegelt</numerusform>
+            <numerusform>%n verriegelte Messung</numerusform>
+            <numerusform>%n verriegelte Messungen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n part-seated on purpose</source>
         <comment>readings</comment>
         <translation>
-            <numerusform>%n mit Absicht halb eingerastet</numerusform>
-            <numerusform>%n mit Absicht halb eingerastet</numerusform>
+            <numerusform>%n absichtlich halb eingerastet</numerusform>
+            <numerusform>%n absichtlich halb eingerastet</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -5126,13 +5124,13 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>No locked reading yet.</source>
-        <translation>Noch keine Messung verriegelt.</translation>
+        <translation>Noch keine verriegelte Messung.</translation>
     </message>
     <message numerus="yes">
         <source>%n locked reading(s), from %1 to %2.</source>
         <translation>
-            <numerusform>%n Messung verriegelt, von %1 bis %2.</numerusform>
-            <numerusform>%n Messungen verriegelt, von %1 bis %2.</numerusform>
+            <numerusform>%n verriegelte Messung, von %1 bis %2.</numerusform>
+            <numerusform>%n verriegelte Messungen, von %1 bis %2.</numerusform>
         </translation>
     </message>
     <message>
@@ -5141,7 +5139,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Part-seated on purpose: %1.</source>
-        <translation>Mit Absicht halb eingerastet: %1.</translation>
+        <translation>Absichtlich halb eingerastet: %1.</translation>
     </message>
     <message>
         <source>Found outside its band or part-seated at a rigging: %1.</source>
@@ -5215,7 +5213,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Stood rigged</source>
-        <translation>Aufgerüstet gestanden</translation>
+        <translation>Blieb aufgerüstet</translation>
     </message>
     <message>
         <source>First person, who leads</source>
@@ -5227,7 +5225,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Who connected the joints</source>
-        <translation>Wer die Verbindungen angeschlossen hat</translation>
+        <translation>Wer angeschlossen hat</translation>
     </message>
     <message>
         <source>Left</source>
@@ -5442,11 +5440,11 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Stood &amp;rigged, gone through again</source>
-        <translation>Aufgerüstet gestanden, neu &amp;durchgegangen</translation>
+        <translation>Blieb aufgerüstet, neu &amp;durchgegangen</translation>
     </message>
     <message>
         <source>Begin to type  (Enter)</source>
-        <translation>Mit dem Eingeben beginnen  (Enter)</translation>
+        <translation>Eingabe beginnen  (Enter)</translation>
     </message>
     <message>
         <source>Back  (Esc)</source>
@@ -5551,7 +5549,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation>Getan</translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>by</source>
@@ -5660,7 +5658,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Show these riggings</source>
-        <translation>So oft zeigen</translation>
+        <translation>Diese Auswahl zeigen</translation>
     </message>
     <message>
         <source>A number is missing. Type how many riggings, from 1 to %1.</source>
@@ -5719,7 +5717,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>This picture is longer than 20,000 pixels. Cut it to the coupling, then take it in.</source>
-        <translation>Dieses Bild ist länger als 20 000 Pixel. Auf den Anschluss zuschneiden, dann aufnehmen.</translation>
+        <translation>Dieses Bild ist länger als 20 000 Pixel. Auf den Anschluss zuschneiden, dann aufnehmen.</translation>
     </message>
     <message>
         <source>This file ends before its picture does: it was not copied whole. Copy it again from the camera or the phone.</source>
@@ -5775,7 +5773,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>&amp;Taken on</source>
-        <translation>&amp;Fotografiert am</translation>
+        <translation>Foto &amp;vom</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
@@ -5966,7 +5964,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     <message>
         <source>spread, mm</source>
         <comment>of one person’s repeated readings</comment>
-        <translation>Spanne, mm</translation>
+        <translation>Schwankung, mm</translation>
     </message>
     <message>
         <source>stands out</source>
@@ -6003,7 +6001,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>spread %1 mm</source>
-        <translation>Spanne %1 mm</translation>
+        <translation>Schwankung %1 mm</translation>
     </message>
     <message>
         <source>%1: %2.</source>
@@ -6036,7 +6034,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>“%1” is no span that can be read for sure. Type metres from 1 to 60, like 15 or 17.5.</source>
-        <translation>„%1“ ist keine Spannweite, die sich eindeutig lesen lässt. Meter von 1 bis 60 eintippen, wie 15 oder 17,5.</translation>
+        <translation>„%1“ ist keine Spannweite, die sich eindeutig lesen lässt. Meter von 1 bis 60 eingeben, wie 15 oder 17,5.</translation>
     </message>
     <message>
         <source>Tai&amp;l</source>
@@ -6069,15 +6067,15 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Type a whole number from 1 to 8, or nothing.</source>
-        <translation>Eine ganze Zahl von 1 bis 8 eintippen oder nichts.</translation>
+        <translation>Eine ganze Zahl von 1 bis 8 eingeben oder nichts.</translation>
     </message>
     <message>
         <source>Seen f&amp;rom</source>
-        <translation>Sichtba&amp;r von</translation>
+        <translation>Si&amp;chtbar von</translation>
     </message>
     <message>
         <source>Mirror h&amp;elps from</source>
-        <translation>Spi&amp;egel hilft von</translation>
+        <translation>Spie&amp;gel hilft von</translation>
     </message>
     <message>
         <source>Where a mirror shows what the eye does not reach.</source>
@@ -6114,7 +6112,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>On the plan, &amp;across</source>
-        <translation>In der Dr&amp;aufsicht, quer</translation>
+        <translation>In der Drau&amp;fsicht, quer</translation>
     </message>
     <message>
         <source>−100 the left wing tip, 0 the middle, 100 the right. Up and Down move it.</source>
@@ -6122,7 +6120,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>On &amp;the plan, along</source>
-        <translation>In der Draufsich&amp;t, längs</translation>
+        <translation>In der Draufsicht, &amp;längs</translation>
     </message>
     <message>
         <source>0 the nose, 100 the tail. Up and Down move it.</source>
@@ -6130,15 +6128,15 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Type a whole number from −100 to 100, or nothing.</source>
-        <translation>Eine ganze Zahl von −100 bis 100 eintippen oder nichts.</translation>
+        <translation>Eine ganze Zahl von −100 bis 100 eingeben oder nichts.</translation>
     </message>
     <message>
         <source>Type a whole number from 0 to 100, or nothing.</source>
-        <translation>Eine ganze Zahl von 0 bis 100 eintippen oder nichts.</translation>
+        <translation>Eine ganze Zahl von 0 bis 100 eingeben oder nichts.</translation>
     </message>
     <message>
         <source>Type both numbers of the place, or neither.</source>
-        <translation>Beide Zahlen des Platzes eintippen oder keine.</translation>
+        <translation>Beide Zahlen des Platzes eingeben oder keine.</translation>
     </message>
 </context>
 <context>
@@ -6757,7 +6755,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>That is no reason. Say in words why; a figure is typed afterwards.</source>
-        <translation>Das ist kein Grund. In Worten sagen, warum; eine Zahl wird danach eingetippt.</translation>
+        <translation>Das ist kein Grund. In Worten sagen, warum; eine Zahl wird danach eingegeben.</translation>
     </message>
     <message>
         <source>Choose a name for the file</source>
@@ -6846,7 +6844,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>%1 since %2</source>
-        <translation>%1 seit %2</translation>
+        <translation>%1 seit dem %2</translation>
     </message>
     <message numerus="yes">
         <source>%n open question(s) on %1: %2; and %3 more.</source>
@@ -6926,7 +6924,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>open since %1</source>
-        <translation>offen seit %1</translation>
+        <translation>offen seit dem %1</translation>
     </message>
     <message>
         <source>closed %1 by %2</source>
@@ -7102,7 +7100,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Choose a person</source>
-        <translation>Eine Person wählen</translation>
+        <translation>Person wählen</translation>
     </message>
     <message>
         <source>Not in the list? Add the person in Set up (Ctrl+5). What you typed stays.</source>
@@ -7178,7 +7176,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     <message>
         <source>Begun %1, led by %2.</source>
         <comment>moment, person</comment>
-        <translation>Begonnen %1, Leitung: %2.</translation>
+        <translation>Begonnen am %1, Leitung: %2.</translation>
     </message>
     <message>
         <source>Gone through again without having been taken apart: no rigging is counted.</source>
@@ -7295,7 +7293,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Plunger home</source>
-        <translation>Riegel ganz drin</translation>
+        <translation>Riegel ganz eingerastet</translation>
     </message>
     <message>
         <source>Sleeve at its stop</source>
@@ -7307,7 +7305,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Engaged all the way</source>
-        <translation>Ganz eingerastet</translation>
+        <translation>Ganz im Eingriff</translation>
     </message>
     <message>
         <source>Parts meet all round, flush</source>
@@ -7337,7 +7335,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     <message>
         <source>Corrected %1: %2</source>
         <comment>moment: reason</comment>
-        <translation>Berichtigt %1: %2</translation>
+        <translation>Berichtigt am %1: %2</translation>
     </message>
     <message>
         <source>Corrected by %1, %2: %3</source>
@@ -7373,7 +7371,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>A gap inside the band is one sign only. Finish the look, the pull and the second person.</source>
-        <translation>Ein Spalt im Band ist nur ein Anzeichen. Sichtkontrolle, Zugprobe und zweite Person zu Ende führen.</translation>
+        <translation>Ein Spalt im Band ist nur ein Anzeichen. Sichtkontrolle und Zugprobe zu Ende führen, dann die zweite Person.</translation>
     </message>
     <message>
         <source>broken off by the person at work</source>
@@ -7397,11 +7395,11 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>First person interrupted at %1: %2. The work began again at the look.</source>
-        <translation>Erste Person unterbrochen um %1: %2. Die Arbeit begann wieder bei der Sichtkontrolle.</translation>
+        <translation>Erste Person unterbrochen, %1: %2. Die Arbeit begann wieder bei der Sichtkontrolle.</translation>
     </message>
     <message>
         <source>Second person interrupted at %1: %2. The work began again at the look.</source>
-        <translation>Zweite Person unterbrochen um %1: %2. Die Arbeit begann wieder bei der Sichtkontrolle.</translation>
+        <translation>Zweite Person unterbrochen, %1: %2. Die Arbeit begann wieder bei der Sichtkontrolle.</translation>
     </message>
     <message>
         <source>Other questions</source>
@@ -7520,7 +7518,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Asked</source>
-        <translation>Gefragt</translation>
+        <translation>Gestellt</translation>
     </message>
     <message>
         <source>Found and done</source>
@@ -7528,11 +7526,11 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Held and resisted, one way</source>
-        <translation>Gehalten und Widerstand, eine Richtung</translation>
+        <translation>Gehalten: Widerstand, eine Richtung</translation>
     </message>
     <message>
         <source>Held and resisted, the other way</source>
-        <translation>Gehalten und Widerstand, andere Richtung</translation>
+        <translation>Gehalten: Widerstand, andere Richtung</translation>
     </message>
     <message>
         <source>Moves as expected</source>
@@ -7634,7 +7632,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>%1, first</source>
-        <translation>%1, erste Person</translation>
+        <translation>%1, zuerst</translation>
     </message>
     <message>
         <source>%1, second person</source>
@@ -7646,11 +7644,11 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Up</source>
-        <translation>Oben</translation>
+        <translation>Nach oben</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation>Unten</translation>
+        <translation>Nach unten</translation>
     </message>
     <message>
         <source>%1, read %2 mm from the hinge</source>
@@ -7688,7 +7686,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Season's first: thin film of the manual's grease</source>
-        <translation>Erstes der Saison: dünner Film vom Fett des Handbuchs</translation>
+        <translation>Erstes der Saison: dünner Film des Fetts nach Handbuch</translation>
     </message>
     <message>
         <source>Season's first: leaf sets checked</source>
@@ -7700,7 +7698,7 @@ Was schon da ist, wird nie überschrieben.</translation>
     </message>
     <message>
         <source>Leaves, mirror, torch, pins and tools counted back out</source>
-        <translation>Blätter, Spiegel, Taschenlampe, Nadeln und Werkzeug wieder herausgezählt</translation>
+        <translation>Blätter, Spiegel, Lampe, Stifte und Werkzeug gezählt und wieder heraus</translation>
     </message>
     <message>
         <source>The note left earlier was read</source>
@@ -8677,7 +8675,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Annual to annual: %1 to %2</source>
         <comment>days</comment>
-        <translation>Von Jahresnachprüfung zu Jahresnachprüfung: %1 bis %2</translation>
+        <translation>Zwischen zwei Jahresnachprüfungen: %1 bis %2</translation>
     </message>
     <message>
         <source>Up to the first annual: %1 to %2</source>
@@ -8701,8 +8699,8 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message numerus="yes">
         <source>From annual to annual: %Ln rigging(s).</source>
         <translation>
-            <numerusform>Von Jahresnachprüfung zu Jahresnachprüfung: %Ln-mal aufgerüstet.</numerusform>
-            <numerusform>Von Jahresnachprüfung zu Jahresnachprüfung: %Ln-mal aufgerüstet.</numerusform>
+            <numerusform>Zwischen zwei Jahresnachprüfungen: %Ln-mal aufgerüstet.</numerusform>
+            <numerusform>Zwischen zwei Jahresnachprüfungen: %Ln-mal aufgerüstet.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -8722,7 +8720,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>What the first person found is hidden here: %1. The second person works without seeing it. It is shown when they have kept a reading of their own, or have looked and pulled without one.</source>
         <comment>couplings</comment>
-        <translation>Was die erste Person gefunden hat, ist hier verdeckt: %1. Die zweite Person arbeitet, ohne es zu sehen. Es wird gezeigt, sobald sie eine eigene Messung gespeichert hat oder ohne Messung Sichtkontrolle und Zugprobe gemacht hat.</translation>
+        <translation>Was die erste Person gefunden hat, ist hier verdeckt: %1. Die zweite Person arbeitet, ohne es zu sehen. Es wird gezeigt, wenn sie eine eigene Messung festgehalten hat oder ohne Messung Sichtkontrolle und Zugprobe gemacht hat.</translation>
     </message>
     <message>
         <source>, </source>
@@ -8938,7 +8936,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>About %1 more until the annual, at the pace of the last year.</source>
-        <translation>Noch etwa %1-mal Aufrüsten bis zur Jahresnachprüfung, wenn es so weitergeht wie im letzten Jahr.</translation>
+        <translation>Noch etwa %1-mal Aufrüsten bis zur Jahresnachprüfung, im Takt des letzten Jahres.</translation>
     </message>
     <message numerus="yes">
         <source>That was on every coupling, on %n day(s): %1.</source>
@@ -9102,7 +9100,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>the gap cannot tell locked from part-seated</source>
-        <translation>der Spalt kann verriegelt nicht von halb eingerastet unterscheiden</translation>
+        <translation>der Spalt unterscheidet verriegelt nicht von halb eingerastet</translation>
     </message>
     <message>
         <source>no reading in this period</source>
@@ -9194,7 +9192,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1 Part-seated was never seen on %2: what they read then is not known.</source>
-        <translation>%1 Halb eingerastet wurde nie gesehen an: %2. Was dann gemessen wird, ist nicht bekannt.</translation>
+        <translation>%1 An %2 wurde halb eingerastet nie gesehen: Was dann gemessen wird, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -9280,7 +9278,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Nothing can be said of %1: no band, or no reading.</source>
-        <translation>Nichts zu sagen ist von: %1 (kein Band oder keine Messung).</translation>
+        <translation>Zu %1 lässt sich nichts sagen: kein Band oder keine Messung.</translation>
     </message>
     <message>
         <source>No gap to measure: %1.</source>
@@ -9327,7 +9325,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>The farthest on %1: %2.</source>
         <comment>day, reading</comment>
-        <translation>Die am weitesten außen am %1: %2.</translation>
+        <translation>Am weitesten außen, am %1: %2.</translation>
     </message>
     <message>
         <source>At least %1 mm beyond the outer edge.</source>
@@ -9590,7 +9588,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>It began at about rigging %1 (%2); 95 in 100 that it was from rigging %3 (%5) to rigging %4 (%6).</source>
         <comment>number, day, the ends as numbers and as days</comment>
-        <translation>Beginn etwa bei Aufrüsten %1 (%2); zu 95 von 100 zwischen Aufrüsten %3 (%5) und Aufrüsten %4 (%6).</translation>
+        <translation>Beginn etwa bei Aufrüsten %1 (%2); mit 95 von 100 zwischen Aufrüsten %3 (%5) und Aufrüsten %4 (%6).</translation>
     </message>
     <message>
         <source>As a step it is %1, as a drift %2.</source>
@@ -9642,11 +9640,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>An early sign: the last readings lie rather high on this coupling’s band; they are too few yet to tell whether the gap moves. Look closely, whatever today’s reading says.</source>
-        <translation>Ein frühes Anzeichen: Die letzten Messungen liegen eher hoch im Band dieses Anschlusses; es sind noch zu wenige, um zu sagen, ob sich der Spalt verändert. Genau hinsehen, was auch immer die heutige Messung sagt.</translation>
+        <translation>Ein frühes Anzeichen: Die letzten Messungen liegen für das Band dieses Anschlusses eher hoch; es sind noch zu wenige, um zu sagen, ob sich der Spalt verändert. Genau hinsehen, was auch immer die heutige Messung sagt.</translation>
     </message>
     <message>
         <source>An early sign: the last readings lie rather low on this coupling’s band; they are too few yet to tell whether the gap moves. Look closely, whatever today’s reading says.</source>
-        <translation>Ein frühes Anzeichen: Die letzten Messungen liegen eher tief im Band dieses Anschlusses; es sind noch zu wenige, um zu sagen, ob sich der Spalt verändert. Genau hinsehen, was auch immer die heutige Messung sagt.</translation>
+        <translation>Ein frühes Anzeichen: Die letzten Messungen liegen für das Band dieses Anschlusses eher tief; es sind noch zu wenige, um zu sagen, ob sich der Spalt verändert. Genau hinsehen, was auch immer die heutige Messung sagt.</translation>
     </message>
 </context>
 <context>
@@ -9703,7 +9701,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Leaves, mirror, torch, cloth, pins and tools counted back out</source>
-        <translation>Blätter, Spiegel, Lampe, Lappen, Stifte und Werkzeug gezählt und wieder heraus</translation>
+        <translation>Blätter, Spiegel, Lampe, Lappen, Nadeln und Werkzeug gezählt und wieder heraus</translation>
     </message>
     <message>
         <source>The note left earlier was read</source>
@@ -9731,11 +9729,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>(The figure is common practice, until ten pairs of your own are there.)</source>
-        <translation>(Die Zahl ist allgemein üblich, bis zehn eigene Paare vorliegen.)</translation>
+        <translation>(Die Zahl ist üblich, bis zehn eigene Paare vorliegen.)</translation>
     </message>
     <message>
         <source>The two readings may or may not differ by more than measuring explains (%1 mm). Both stand.</source>
-        <translation>Die zwei Messungen unterscheiden sich um mehr, als das Messen erklärt (%1 mm), oder auch nicht. Beide bleiben stehen.</translation>
+        <translation>Die zwei Messungen unterscheiden sich vielleicht um mehr, als das Messen erklärt (%1 mm), vielleicht auch nicht. Beide bleiben stehen.</translation>
     </message>
     <message>
         <source>%1 of %2 couplings read high together today.</source>
@@ -9763,11 +9761,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Every coupling was looked at, read where there is a gap, pulled where there is something to pull, and looked at by a second person likewise. That is what was stated here and no more than that.</source>
-        <translation>Bei jedem Anschluss: Sichtkontrolle, Messung, wo es einen Spalt gibt, Zugprobe, wo es etwas zu ziehen gibt, und ebenso die Sichtkontrolle einer zweiten Person. Das wurde hier angegeben, und nicht mehr als das.</translation>
+        <translation>Bei jedem Anschluss: Sichtkontrolle, Messung, wo es einen Spalt gibt, Zugprobe, wo es etwas zu ziehen gibt, und ebenso durch eine zweite Person. Das wurde hier erklärt, und nicht mehr als das.</translation>
     </message>
     <message>
         <source>Every coupling was looked at, read, pulled, and looked at and pulled by a second person. That is what was stated here and no more than that.</source>
-        <translation>Bei jedem Anschluss: Sichtkontrolle, Messung, Zugprobe, und Sichtkontrolle und Zugprobe einer zweiten Person. Das wurde hier angegeben, und nicht mehr als das.</translation>
+        <translation>Bei jedem Anschluss: Sichtkontrolle, Messung, Zugprobe, und Sichtkontrolle und Zugprobe einer zweiten Person. Das wurde hier erklärt, und nicht mehr als das.</translation>
     </message>
     <message>
         <source>%1: the ball was not seen</source>
@@ -9811,11 +9809,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: no second person's look and pull</source>
-        <translation>%1: keine Sichtkontrolle und Zugprobe einer zweiten Person</translation>
+        <translation>%1: nicht von einer zweiten Person angesehen und gezogen</translation>
     </message>
     <message>
         <source>%1: no second person's look</source>
-        <translation>%1: keine Sichtkontrolle einer zweiten Person</translation>
+        <translation>%1: nicht von einer zweiten Person angesehen</translation>
     </message>
     <message>
         <source>%1: “no” was answered</source>
@@ -9823,7 +9821,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: a reading outside its band, taken back since as a slip; the stop stays until a named person has said what was found</source>
-        <translation>%1: eine Messung außerhalb des Bandes, seither als Versehen zurückgenommen; der Halt bleibt, bis eine namentlich genannte Person gesagt hat, was gefunden wurde</translation>
+        <translation>%1: eine Messung außerhalb des Bandes, seither als Versehen zurückgenommen; der Stopp bleibt, bis jemand namentlich gesagt hat, was gefunden wurde</translation>
     </message>
     <message>
         <source>%1: a reading outside its band</source>
@@ -9868,7 +9866,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Two different people state this record. Nobody is filled in for you.</source>
-        <translation>Zwei verschiedene Personen machen die Angaben dieses Protokolls. Niemand wird vorausgefüllt.</translation>
+        <translation>Zwei verschiedene Personen erklären, was in diesem Protokoll steht. Niemand wird für Sie eingesetzt.</translation>
     </message>
     <message>
         <source>Rigging leader</source>
@@ -9908,7 +9906,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>These are the owner's measurements and statements, not an aircraft record, inspection or release. Manuals, directives, local rules and persons entitled to decide prevail.</source>
-        <translation>Dies sind Messungen und Angaben des Halters, keine Flugzeugakte, keine Kontrolle und keine Freigabebescheinigung. Handbücher, Anweisungen, örtliche Regeln und wer dazu berechtigt ist gehen vor.</translation>
+        <translation>Dies sind Messungen und Erklärungen des Halters, keine Flugzeugakte, keine Kontrolle und keine Freigabebescheinigung. Handbücher, Anweisungen, örtliche Regeln und zur Entscheidung berechtigte Personen gehen vor.</translation>
     </message>
     <message>
         <source>B</source>
@@ -10002,7 +10000,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Plunger home?</source>
-        <translation>Riegel ganz eingerastet?</translation>
+        <translation>Riegel ganz drin?</translation>
     </message>
     <message>
         <source>Sleeve at its stop?</source>
@@ -10014,7 +10012,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Engaged all the way?</source>
-        <translation>Ganz im Eingriff?</translation>
+        <translation>Ganz eingerastet?</translation>
     </message>
     <message>
         <source>Parts meet all round, flush?</source>
@@ -10152,20 +10150,20 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1 · look · pull</source>
-        <translation>%1 · Sichtkontrolle · Zugprobe</translation>
+        <translation>%1 · Sicht · Zug</translation>
     </message>
     <message>
         <source>no gap to measure · look · pull</source>
-        <translation>kein Spalt zu messen · Sichtkontrolle · Zugprobe</translation>
+        <translation>kein Spalt zu messen · Sicht · Zug</translation>
     </message>
     <message>
         <source>no gap to measure · look</source>
-        <translation>kein Spalt zu messen · Sichtkontrolle</translation>
+        <translation>kein Spalt zu messen · Sicht</translation>
     </message>
     <message>
         <source>%1 · look</source>
         <comment>reading</comment>
-        <translation>%1 · Sichtkontrolle</translation>
+        <translation>%1 · Sicht</translation>
     </message>
     <message>
         <source>No gap to measure here: no figure judges this joint. There is only what is asked here, and the control check.</source>
@@ -10185,11 +10183,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>own look and pull done</source>
-        <translation>eigene Sichtkontrolle und Zugprobe fertig</translation>
+        <translation>selbst angesehen und gezogen</translation>
     </message>
     <message>
         <source>own look done</source>
-        <translation>eigene Sichtkontrolle fertig</translation>
+        <translation>selbst angesehen</translation>
     </message>
     <message>
         <source>Second inspection</source>
@@ -10245,19 +10243,19 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>This file knows no airframe yet. Begin in Set up (Ctrl+5).</source>
-        <translation>Diese Datei kennt noch kein Flugzeug. Unter Einrichten beginnen (Ctrl+5).</translation>
+        <translation>Diese Datei kennt noch kein Flugzeug. Unter Einrichten (Ctrl+5) beginnen.</translation>
     </message>
     <message>
         <source>No couplings are set up for this airframe. Add them in Set up (Ctrl+5).</source>
-        <translation>Für dieses Flugzeug sind keine Anschlüsse eingerichtet. Unter Einrichten hinzufügen (Ctrl+5).</translation>
+        <translation>Für dieses Flugzeug sind keine Anschlüsse eingerichtet. Unter Einrichten (Ctrl+5) hinzufügen.</translation>
     </message>
     <message>
         <source>A record needs two people. Add them in Set up (Ctrl+5).</source>
-        <translation>Ein Protokoll braucht zwei Personen. Unter Einrichten hinzufügen (Ctrl+5).</translation>
+        <translation>Ein Protokoll braucht zwei Personen. Unter Einrichten (Ctrl+5) hinzufügen.</translation>
     </message>
     <message>
         <source>No leaf set is set up. Add one in Set up (Ctrl+5) before you measure.</source>
-        <translation>Kein Blattsatz ist eingerichtet. Vor dem Messen unter Einrichten einen hinzufügen (Ctrl+5).</translation>
+        <translation>Kein Blattsatz ist eingerichtet. Vor dem Messen unter Einrichten (Ctrl+5) einen hinzufügen.</translation>
     </message>
     <message>
         <source>End of the day: it was &amp;taken apart</source>
@@ -10273,7 +10271,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Last record: %1, %2, stated by %3 and %4.</source>
-        <translation>Letztes Protokoll: %1, %2, Angaben von %3 und %4.</translation>
+        <translation>Letztes Protokoll: %1, %2, erklärt von %3 und %4.</translation>
     </message>
     <message>
         <source>closed with every step done and nothing open</source>
@@ -10297,7 +10295,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>First choose who is looking. Nobody is filled in for you.</source>
-        <translation>Zuerst wählen, wer ansieht. Niemand wird vorausgefüllt.</translation>
+        <translation>Zuerst wählen, wer ansieht. Niemand wird für Sie eingesetzt.</translation>
     </message>
     <message>
         <source>Your own look. The first result is hidden.</source>
@@ -10325,15 +10323,15 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Clean leaf, square to the faces, no force. Press the thickest leaf that enters freely, or type its size.</source>
-        <translation>Sauberes Blatt, rechtwinklig zu den Flächen, ohne Kraft. Das dickste Blatt wählen, das frei hineingeht, oder sein Maß eintippen.</translation>
+        <translation>Sauberes Blatt, rechtwinklig zu den Flächen, ohne Kraft. Das dickste Blatt wählen, das frei hineingeht, oder sein Maß eingeben.</translation>
     </message>
     <message>
         <source>Choose who measures first. Nobody is filled in for you.</source>
-        <translation>Zuerst wählen, wer misst. Niemand wird vorausgefüllt.</translation>
+        <translation>Zuerst wählen, wer misst. Niemand wird für Sie eingesetzt.</translation>
     </message>
     <message>
         <source>Choose the second person first. Nobody is filled in for you.</source>
-        <translation>Zuerst die zweite Person wählen. Niemand wird vorausgefüllt.</translation>
+        <translation>Zuerst die zweite Person wählen. Niemand wird für Sie eingesetzt.</translation>
     </message>
     <message>
         <source>Choose the leaf set or gauge you hold before you read.</source>
@@ -10444,7 +10442,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>“%1” is no temperature from -60 to 60. Type whole degrees, or leave it empty.</source>
-        <translation>„%1“ ist keine Temperatur von -60 bis 60. Ganze Grade eintippen oder leer lassen.</translation>
+        <translation>„%1“ ist keine Temperatur von -60 bis 60. Ganze Grade eingeben oder leer lassen.</translation>
     </message>
     <message>
         <source>Choose who leads this rigging first.</source>
@@ -10477,11 +10475,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Set %1, last checked %2.</source>
-        <translation>Satz %1, zuletzt geprüft %2.</translation>
+        <translation>Satz %1, zuletzt geprüft am %2.</translation>
     </message>
     <message>
         <source>Set %1 is overdue a check: last checked %2.</source>
-        <translation>Satz %1, Prüfung überfällig: zuletzt geprüft %2.</translation>
+        <translation>Satz %1, Prüfung überfällig: zuletzt geprüft am %2.</translation>
     </message>
     <message>
         <source>Set %1, no check recorded.</source>
@@ -10493,7 +10491,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>saved %1</source>
-        <translation>gespeichert %1</translation>
+        <translation>gespeichert um %1</translation>
     </message>
     <message>
         <source>not saved</source>
@@ -10505,7 +10503,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Measure again: a further reading stands beside the first, and the graver of the two counts.</source>
-        <translation>Noch einmal messen: eine weitere Messung steht neben der ersten, und die schlimmere von beiden zählt.</translation>
+        <translation>Noch einmal messen: eine weitere Messung steht neben der ersten, und die ernstere von beiden zählt.</translation>
     </message>
     <message>
         <source>Measure as found  (%1)</source>
@@ -10521,7 +10519,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: the plunger is not home.</source>
-        <translation>%1: der Riegel ist nicht ganz eingerastet.</translation>
+        <translation>%1: der Riegel ist nicht ganz drin.</translation>
     </message>
     <message>
         <source>%1: the sleeve is not at its stop.</source>
@@ -10533,7 +10531,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: it is not engaged all the way.</source>
-        <translation>%1: es ist nicht ganz im Eingriff.</translation>
+        <translation>%1: es ist nicht ganz eingerastet.</translation>
     </message>
     <message>
         <source>%1: the parts do not meet all round, or are not flush.</source>
@@ -10557,28 +10555,28 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1 is stopped. No hand on it until a named person has resolved it.</source>
-        <translation>Halt bei %1. Keine Hand daran, bis eine namentlich genannte Person es geklärt hat.</translation>
+        <translation>Stopp bei %1. Keine Hand daran, bis jemand es namentlich geklärt hat.</translation>
     </message>
     <message>
         <source>Stopped: read what stands below before anything else. Enter once more shows what comes next; this joint stays stopped, and no hand on it.</source>
-        <translation>Halt: vor allem anderen lesen, was unten steht. Noch einmal Enter zeigt, was als Nächstes kommt; bei dieser Verbindung bleibt es beim Halt, und keine Hand daran.</translation>
+        <translation>Gestoppt: vor allem anderen lesen, was unten steht. Noch einmal Enter zeigt, was als Nächstes kommt; diese Verbindung bleibt gestoppt, und keine Hand daran.</translation>
     </message>
     <message>
         <source>It stops here. Nothing else is asked of this joint.</source>
-        <translation>Hier ist Halt. Sonst wird zu dieser Verbindung nichts gefragt.</translation>
+        <translation>Hier ist Stopp. Sonst wird zu dieser Verbindung nichts gefragt.</translation>
     </message>
     <message>
         <source>It stops here. Nothing else is asked of this joint. Press %1 to measure it as found.</source>
-        <translation>Hier ist Halt. Sonst wird zu dieser Verbindung nichts gefragt. %1 drücken, um sie wie vorgefunden zu messen.</translation>
+        <translation>Hier ist Stopp. Sonst wird zu dieser Verbindung nichts gefragt. %1 drücken, um sie wie vorgefunden zu messen.</translation>
     </message>
     <message>
         <source>stop, leave it as it is</source>
-        <translation>Halt, stehen lassen</translation>
+        <translation>Stopp, stehen lassen</translation>
     </message>
     <message>
         <source>%1 · stop</source>
         <comment>how it stands</comment>
-        <translation>%1 · Halt</translation>
+        <translation>%1 · Stopp</translation>
     </message>
     <message>
         <source>Wrong leaf  (%1)</source>
@@ -10606,7 +10604,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1, kept at %2, stays in the history, with a line through it, and nothing takes its place. A question that it opened stays open. Say what went wrong with it.</source>
-        <translation>%1, festgehalten um %2, bleibt in der Geschichte, mit einem Strich durch, und nichts tritt an die Stelle. Eine Frage, die dadurch aufkam, bleibt offen. Sagen, was damit falsch war.</translation>
+        <translation>%1, festgehalten um %2, bleibt in der Geschichte, mit einem Strich durch, und nichts tritt an ihre Stelle. Eine Frage, die dadurch aufkam, bleibt offen. Sagen, was damit falsch war.</translation>
     </message>
     <message>
         <source>%1 struck at %2 by %3: %4</source>
@@ -10639,7 +10637,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Esc breaks off the typing: what is typed is kept.</source>
-        <translation>Esc bricht das Eintippen ab: was eingetippt ist, bleibt.</translation>
+        <translation>Esc bricht die Eingabe ab: was eingegeben ist, bleibt.</translation>
     </message>
     <message>
         <source>Interrupted at %1. This coupling starts again from the look.</source>
@@ -10676,7 +10674,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Left out, because it is stopped: %1. Nobody works on there before its question is closed.</source>
         <comment>one or more couplings</comment>
-        <translation>Ausgelassen, weil dort Halt ist: %1. Dort arbeitet niemand weiter, bevor die Frage dazu geschlossen ist.</translation>
+        <translation>Ausgelassen, weil dort Stopp ist: %1. Dort arbeitet niemand weiter, bevor die Frage dazu geschlossen ist.</translation>
     </message>
     <message>
         <source>The second inspection is under way. What the first person found at %1 is shown again when the second person is done here or has kept a reading of their own.</source>
@@ -11234,18 +11232,18 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>sign-off expired on %1 (three months without rigging)</source>
-        <translation>Bestätigung der Einweisung abgelaufen am %1 (drei Monate ohne Aufrüsten)</translation>
+        <translation>Bestätigung abgelaufen am %1 (drei Monate ohne Aufrüsten)</translation>
     </message>
     <message numerus="yes">
         <source>sign-off expired on %1 (%n month(s) without rigging)</source>
         <translation>
-            <numerusform>Bestätigung der Einweisung abgelaufen am %1 (%n Monat ohne Aufrüsten)</numerusform>
-            <numerusform>Bestätigung der Einweisung abgelaufen am %1 (%n Monate ohne Aufrüsten)</numerusform>
+            <numerusform>Bestätigung abgelaufen am %1 (%n Monat ohne Aufrüsten)</numerusform>
+            <numerusform>Bestätigung abgelaufen am %1 (%n Monate ohne Aufrüsten)</numerusform>
         </translation>
     </message>
     <message>
         <source>sign-off expired on %1</source>
-        <translation>Bestätigung der Einweisung abgelaufen am %1</translation>
+        <translation>Bestätigung abgelaufen am %1</translation>
     </message>
     <message>
         <source>sign-off withdrawn</source>
@@ -11333,7 +11331,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Whoever signs decides, and may ask for more: every coupling named unaided, a planted fault found, the calls said, when to stop explained. A sign-off grants nothing.</source>
-        <translation>Wer bestätigt, entscheidet und kann mehr verlangen: jeden Anschluss ohne Hilfe benannt, einen absichtlich gesetzten Fehler gefunden, die Ansagen gesagt, erklärt, wann Halt ist. Eine Bestätigung berechtigt zu nichts.</translation>
+        <translation>Wer bestätigt, entscheidet und kann mehr verlangen: jeden Anschluss ohne Hilfe benannt, einen absichtlich gesetzten Fehler gefunden, die Ansagen gesagt, erklärt, wann Stopp ist. Eine Bestätigung berechtigt zu nichts.</translation>
     </message>
     <message>
         <source>Riggings under supervision</source>
@@ -11380,11 +11378,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>No&amp;te</source>
-        <translation>No&amp;tiz</translation>
+        <translation>Not&amp;iz</translation>
     </message>
     <message>
         <source>Not&amp;e</source>
-        <translation>Not&amp;iz</translation>
+        <translation>Notizte&amp;xt</translation>
     </message>
     <message>
         <source>&amp;Keep this rigging</source>
@@ -11409,11 +11407,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Sign for %1</source>
         <comment>a person</comment>
-        <translation>Einweisung bestätigen für %1</translation>
+        <translation>Bestätigen für %1</translation>
     </message>
     <message>
         <source>Signed &amp;by, the person responsible</source>
-        <translation>&amp;Bestätigt von, verantwortlich</translation>
+        <translation>Bestätigt von, verantwort&amp;lich</translation>
     </message>
     <message>
         <source>Choose who signs</source>
@@ -11421,7 +11419,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>&amp;Day</source>
-        <translation>&amp;Datum</translation>
+        <translation>&amp;Tag</translation>
     </message>
     <message>
         <source>Months until it e&amp;xpires</source>
@@ -11429,11 +11427,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Months without rigg&amp;ing until it expires</source>
-        <translation>Monat&amp;e ohne Aufrüsten bis zum Ablauf</translation>
+        <translation>M&amp;onate ohne Aufrüsten bis zum Ablauf</translation>
     </message>
     <message>
         <source>12 and 3 months are common practice, not a rule. The months without rigging count from the last rigging here, also one before the signing.</source>
-        <translation>12 und 3 Monate sind allgemein üblich, keine Regel. Die Monate ohne Aufrüsten zählen ab dem letzten Aufrüsten hier, auch einem vor der Bestätigung.</translation>
+        <translation>12 und 3 Monate sind üblich, keine Regel. Die Monate ohne Aufrüsten zählen ab dem letzten Aufrüsten hier, auch einem vor der Bestätigung.</translation>
     </message>
     <message>
         <source>&amp;Sign</source>
@@ -11441,7 +11439,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Withdra&amp;w the sign-off</source>
-        <translation>Bestätigung &amp;widerrufen</translation>
+        <translation>Bestätig&amp;ung zurückziehen</translation>
     </message>
     <message>
         <source>Choose who signs: another person than the learner.</source>
@@ -11449,11 +11447,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Enter the day.</source>
-        <translation>Das Datum eingeben.</translation>
+        <translation>Den Tag eingeben.</translation>
     </message>
     <message>
         <source>“%1” is no day. Write it like 2026-04-12.</source>
-        <translation>„%1“ ist kein Datum. So schreiben: 2026-04-12.</translation>
+        <translation>„%1“ ist kein Tag. So schreiben: 2026-04-12.</translation>
     </message>
     <message>
         <source>This day is still to come.</source>
@@ -11461,7 +11459,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Say in the note why it is withdrawn.</source>
-        <translation>In der Notiz sagen, warum widerrufen wird.</translation>
+        <translation>In der Notiz sagen, warum sie zurückgezogen wird.</translation>
     </message>
     <message>
         <source>Kept: signed on %1.</source>
@@ -11469,7 +11467,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Kept: withdrawn.</source>
-        <translation>Festgehalten: widerrufen.</translation>
+        <translation>Festgehalten: zurückgezogen.</translation>
     </message>
     <message>
         <source>Everything that was signed</source>
@@ -11478,12 +11476,12 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>%1: withdrawn by %2</source>
         <comment>day, person</comment>
-        <translation>%1: widerrufen von %2</translation>
+        <translation>%1: zurückgezogen von %2</translation>
     </message>
     <message>
         <source>%1: withdrawn by %2: %3</source>
         <comment>day, person, note</comment>
-        <translation>%1: widerrufen von %2: %3</translation>
+        <translation>%1: zurückgezogen von %2: %3</translation>
     </message>
     <message>
         <source>%1: signed by %2</source>
@@ -11515,7 +11513,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Something is not met. Read it, and tick that you sign for it.</source>
-        <translation>Etwas ist nicht erfüllt. Es lesen und anhaken, dass Sie dafür bestätigen.</translation>
+        <translation>Etwas ist nicht erfüllt. Es lesen und anhaken, dass Sie trotzdem bestätigen.</translation>
     </message>
     <message>
         <source>Not named in the record of this rigging: %1.</source>
@@ -11524,7 +11522,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Super&amp;vised all the same</source>
-        <translation>Trotzdem &amp;vor Ort betreut</translation>
+        <translation>T&amp;rotzdem betreut</translation>
     </message>
     <message>
         <source>%1 stands nowhere in the record of this rigging. If it was supervised all the same, tick that, and say in the note what they did there.</source>
@@ -11538,7 +11536,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>To be taken b&amp;ack</source>
-        <translation>W&amp;as zurücknehmen</translation>
+        <translation>Was zurü&amp;cknehmen</translation>
     </message>
     <message>
         <source>Choose what was told by mistake</source>
@@ -11546,7 +11544,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Taken back b&amp;y</source>
-        <translation>Zurü&amp;ckgenommen von</translation>
+        <translation>Zurücknehmende &amp;Person</translation>
     </message>
     <message>
         <source>Choose who takes it back</source>
@@ -11554,7 +11552,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Take this o&amp;ne back …</source>
-        <translation>Diese Angabe zurück&amp;nehmen …</translation>
+        <translation>&amp;Diese Angabe zurücknehmen …</translation>
     </message>
     <message>
         <source>Choose what is to be taken back.</source>
@@ -11696,7 +11694,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1, measured as found. It is kept apart and is no locked reading.</source>
-        <translation>%1, wie vorgefunden gemessen. Das wird getrennt gehalten und ist keine Messung verriegelt.</translation>
+        <translation>%1, wie vorgefunden gemessen. Das wird getrennt gehalten und ist keine verriegelte Messung.</translation>
     </message>
     <message>
         <source>a reading outside</source>
@@ -11728,7 +11726,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>shown part-seated on purpose</source>
-        <translation>mit Absicht halb eingerastet gezeigt</translation>
+        <translation>absichtlich halb eingerastet gezeigt</translation>
     </message>
     <message>
         <source>a question in words</source>
@@ -11757,7 +11755,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Ask (%1)</source>
-        <translation>Fragen (%1)</translation>
+        <translation>Nachfragen (%1)</translation>
     </message>
     <message>
         <source>Note a finding</source>
@@ -11769,11 +11767,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Ask</source>
-        <translation>Fragen</translation>
+        <translation>Nachfragen</translation>
     </message>
     <message>
         <source>It stays open, and every page says that a question is open, until a named person says what was found and done.</source>
-        <translation>Sie bleibt offen, und jede Seite sagt, dass eine Frage offen ist, bis jemand namentlich sagt, was gefunden und getan wurde.</translation>
+        <translation>Die Frage bleibt offen, und jede Seite sagt, dass eine Frage offen ist, bis jemand namentlich sagt, was gefunden und getan wurde.</translation>
     </message>
     <message>
         <source>Wh&amp;ere</source>
@@ -11805,7 +11803,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Not in the list? Set up, People, adds a name.</source>
-        <translation>Nicht in der Liste? Einrichten, Personen fügt einen Namen hinzu.</translation>
+        <translation>Nicht in der Liste? Unter Einrichten, Personen einen Namen hinzufügen.</translation>
     </message>
     <message>
         <source>What was &amp;found</source>
@@ -11928,7 +11926,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Open since %1.</source>
-        <translation>Offen seit %1.</translation>
+        <translation>Offen seit dem %1.</translation>
     </message>
     <message>
         <source>Tag the cockpit. Photograph the joint as found.</source>
@@ -11959,7 +11957,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Read the same locked joint several times, each time taking the leaf out and beginning anew. Earlier readings are not shown. Only on a joint that was looked at and found locked. What is read here makes no band and is held against none; but a figure far from the others is a stop, practice or not. Afterwards look at the joint and pull it again, and try its surfaces again.</source>
-        <translation>Dieselbe verriegelte Verbindung mehrmals messen, jedes Mal das Blatt herausnehmen und neu beginnen. Frühere Messungen werden nicht gezeigt. Nur an einer Verbindung, die angesehen und verriegelt gefunden wurde. Was hier gemessen wird, bildet kein Band und wird mit keinem verglichen; aber eine Zahl weit weg von den anderen ist ein Halt, Übung oder nicht. Danach die Verbindung ansehen, die Zugprobe wiederholen und ihre Ruder noch einmal probieren.</translation>
+        <translation>Dieselbe verriegelte Verbindung mehrmals messen, jedes Mal das Blatt herausnehmen und neu beginnen. Frühere Messungen werden nicht gezeigt. Nur an einer Verbindung, die angesehen und verriegelt gefunden wurde. Was hier gemessen wird, bildet kein Band und wird mit keinem verglichen; aber eine Zahl weit weg von den anderen ist ein Stopp, Übung oder nicht. Danach die Verbindung ansehen, die Zugprobe wiederholen und ihre Ruder noch einmal probieren.</translation>
     </message>
     <message>
         <source>Reading: %1</source>
@@ -11968,7 +11966,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Measured &amp;with</source>
-        <translation>&amp;Womit gemessen</translation>
+        <translation>W&amp;omit gemessen</translation>
     </message>
     <message>
         <source>Choose a gauge</source>
@@ -12018,7 +12016,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>M&amp;y figures may be told to others</source>
-        <translation>Meine Zahlen &amp;dürfen weitergesagt werden</translation>
+        <translation>Meine Zahlen dürfen weiterge&amp;sagt werden</translation>
     </message>
     <message>
         <source>No practice reading yet.</source>
@@ -12077,15 +12075,15 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>R&amp;eadings of each coupling by each person</source>
-        <translation>M&amp;essungen je Anschluss und Person</translation>
+        <translation>Messungen &amp;je Anschluss und Person</translation>
     </message>
     <message>
         <source>&amp;Begin the study</source>
-        <translation>Kreuzversuch &amp;beginnen</translation>
+        <translation>&amp;Kreuzversuch beginnen</translation>
     </message>
     <message>
         <source>&amp;Begin another study</source>
-        <translation>Neuen Kreuzversuch &amp;beginnen</translation>
+        <translation>Neuen &amp;Kreuzversuch beginnen</translation>
     </message>
     <message>
         <source>Tick at least two couplings and two people.</source>
@@ -12140,7 +12138,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>&amp;Go on with the study</source>
-        <translation>An&amp;gefangenen Kreuzversuch fortsetzen</translation>
+        <translation>An&amp;gefangenen Versuch fortsetzen</translation>
     </message>
     <message>
         <source>The study is complete.</source>
@@ -12443,7 +12441,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>The control check goes through these one by one: held and resisted, called both ways, full travel, play. Also one that connects by itself belongs here. What the manual says of deflections stands beside what you measure, with its page.</source>
-        <translation>Die Ruderprobe geht diese der Reihe nach durch: gehalten und Widerstand, Ansage in beiden Richtungen, voller Weg, Spiel. Auch was selbsttätig anschließt, gehört hierher. Was das Handbuch zu Ausschlägen sagt, steht neben dem Gemessenen, mit der Seite.</translation>
+        <translation>Die Ruderprobe geht diese der Reihe nach durch: gehalten mit Widerstand, Ansage in beiden Richtungen, voller Weg, Spiel. Auch was selbsttätig anschließt, gehört hierher. Was das Handbuch zu Ausschlägen sagt, steht mit seiner Seite neben dem, was Sie messen.</translation>
     </message>
     <message>
         <source>1 surface</source>
@@ -12495,7 +12493,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>As you call it aloud: Left aileron.</source>
-        <translation>Wie laut angesagt: Querruder links.</translation>
+        <translation>Wie Sie es laut ansagen: Querruder links.</translation>
     </message>
     <message>
         <source>&amp;Kind</source>
@@ -12954,7 +12952,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Point at a reading, or go there with Up and Down. Plus, minus, Left, Right: look around. 0: everything.</source>
-        <translation>Auf eine Messung zeigen oder mit Pfeil auf und ab hingehen. Plus, Minus, Pfeil links, Pfeil rechts: umsehen. 0: alles.</translation>
+        <translation>Auf eine Messung zeigen oder mit Auf und Ab hingehen. Plus, Minus, Links, Rechts: umsehen. 0: alles.</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -13040,7 +13038,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>%1 on %2, outside a rigging.</source>
         <comment>reading, day</comment>
-        <translation>%1 am %2, außerhalb eines Aufrüstens.</translation>
+        <translation>%1 am %2, nicht beim Aufrüsten.</translation>
     </message>
     <message>
         <source>Read by %1.</source>
@@ -13108,7 +13106,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>On this fitting, readings kept without a band to judge them: %1.</source>
-        <translation>An diesem Einbau, gespeicherte Messungen ohne ein Band, das sie beurteilt: %1.</translation>
+        <translation>An diesem Einbau, festgehaltene Messungen ohne ein Band, das sie beurteilt: %1.</translation>
     </message>
     <message>
         <source>On this fitting, of %1 readings beside those of the band: %2 near the edge, %3 outside, %4 cannot tell.</source>
@@ -13144,7 +13142,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Each in its own scatters from the middle of its own band. What moves alone stands apart. When all move together on one day, check the leaf set, read again with another person, and look at each joint: stiff grease leaves plungers short.</source>
-        <translation>Jeder in seiner eigenen Streuung, von der Mitte seines eigenen Bandes aus. Was sich allein verändert, steht abseits. Wenn sich alle an einem Tag gemeinsam verändern: den Blattsatz prüfen, mit einer anderen Person noch einmal messen und jede Verbindung ansehen. Steifes Fett lässt Riegel zu kurz kommen.</translation>
+        <translation>Jeder in seiner eigenen Streuung, von der Mitte seines eigenen Bandes aus. Was sich allein verändert, steht abseits. Wenn sich alle an einem Tag gemeinsam verändern: den Blattsatz prüfen, mit einer anderen Person noch einmal messen und jede Verbindung ansehen. Bei steifem Fett rasten Riegel nicht ganz ein.</translation>
     </message>
     <message>
         <source>No coupling has a reading from a rigging that can be held against a band yet.</source>
@@ -13152,7 +13150,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Up and Down go from coupling to coupling, Enter shows it alone. Plus, minus, Left, Right: look around. 0: everything.</source>
-        <translation>Pfeil auf und ab gehen von Anschluss zu Anschluss, Enter zeigt ihn allein. Plus, Minus, Pfeil links, Pfeil rechts: umsehen. 0: alles.</translation>
+        <translation>Auf und Ab gehen von Anschluss zu Anschluss, Enter zeigt ihn allein. Plus, Minus, Links, Rechts: umsehen. 0: alles.</translation>
     </message>
     <message>
         <source>; </source>
@@ -13204,7 +13202,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>annual</source>
-        <translation>Jahresnachprüfung</translation>
+        <translation>Nachprüfung</translation>
     </message>
     <message>
         <source>taken apart</source>
@@ -13440,23 +13438,23 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1 is kept. The ball was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 ist gespeichert. Die Kugel wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
+        <translation>%1 ist festgehalten. Die Kugel wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
     </message>
     <message>
         <source>%1 is kept. The plunger was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 ist gespeichert. Der Riegel wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
+        <translation>%1 ist festgehalten. Der Riegel wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
     </message>
     <message>
         <source>%1 is kept. The sleeve was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 ist gespeichert. Die Hülse wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
+        <translation>%1 ist festgehalten. Die Hülse wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
     </message>
     <message>
         <source>%1 is kept. The safety pin was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 ist gespeichert. Die Sicherungsnadel wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
+        <translation>%1 ist festgehalten. Die Sicherungsnadel wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
     </message>
     <message>
         <source>%1 is kept. The joint was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 ist gespeichert. Die Verbindung wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
+        <translation>%1 ist festgehalten. Die Verbindung wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
     </message>
     <message>
         <source>%1 cannot be judged.</source>
@@ -13464,11 +13462,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1 is kept. Every baseline reading was wider than the gauge could reach, so there is no band: use a gauge that reaches.</source>
-        <translation>%1 ist gespeichert. Jede Messung der Grundreihe war weiter, als die Lehre reicht, darum gibt es kein Band: eine Lehre nehmen, die weit genug reicht.</translation>
+        <translation>%1 ist festgehalten. Jede Messung der Grundreihe war weiter, als die Lehre reicht, darum gibt es kein Band: eine Lehre nehmen, die weit genug reicht.</translation>
     </message>
     <message>
         <source>%1 is kept. Not enough confirmed readings: this reading cannot be judged.</source>
-        <translation>%1 ist gespeichert. Zu wenige bestätigte Messungen: Diese Messung kann nicht beurteilt werden.</translation>
+        <translation>%1 ist festgehalten. Zu wenige bestätigte Messungen: Diese Messung kann nicht beurteilt werden.</translation>
     </message>
     <message numerus="yes">
         <source>The band is %1, drawn from %n confirmed readings.</source>
@@ -13492,11 +13490,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>The stop at this joint stands, whatever its gap says. Any gap is one sign only.</source>
-        <translation>Der Halt an dieser Verbindung bleibt bestehen, was auch immer ihr Spalt sagt. Jeder Spalt ist nur ein Anzeichen.</translation>
+        <translation>Der Stopp an dieser Verbindung gilt weiter, was auch immer ihr Spalt sagt. Jeder Spalt ist nur ein Anzeichen.</translation>
     </message>
     <message>
         <source>It was read on %1. Say in the questions (Ctrl+6) who resolved it, what was found and what was done.</source>
-        <translation>Gemessen am %1. In den Fragen (Ctrl+6) angeben, wer es geklärt hat, was gefunden und was getan wurde.</translation>
+        <translation>Gemessen am %1. In den Fragen (Ctrl+6) sagen, wer es geklärt hat, was gefunden und was getan wurde.</translation>
     </message>
     <message>
         <source>a person entitled to decide</source>
@@ -13509,7 +13507,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Stop, leave it as it is, call %1.</source>
-        <translation>Halt, stehen lassen und anrufen: %1.</translation>
+        <translation>Aufhören, stehen lassen, wie es ist, anrufen: %1.</translation>
     </message>
     <message>
         <source>Connecting it again without finding out why is not a fix.</source>
@@ -13517,19 +13515,19 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>The gap is one sign only, and enough to stop.</source>
-        <translation>Der Spalt ist nur ein Anzeichen, und genug zum Anhalten.</translation>
+        <translation>Der Spalt ist nur ein Anzeichen, und genug zum Aufhören.</translation>
     </message>
     <message>
         <source>The look, the pull and the second person have to carry it. This gap tells nothing, and any gap is one sign only.</source>
-        <translation>Sichtkontrolle, Zugprobe und zweite Person müssen es tragen. Dieser Spalt sagt nichts, und jeder Spalt ist nur ein Anzeichen.</translation>
+        <translation>Auf Sichtkontrolle, Zugprobe und zweite Person kommt es an. Dieser Spalt sagt nichts, und jeder Spalt ist nur ein Anzeichen.</translation>
     </message>
     <message>
         <source>Look and pull with care, and watch where the next readings go. A gap near the edge of the band is one sign only.</source>
-        <translation>Sichtkontrolle und Zugprobe mit Sorgfalt, und beobachten, wohin die nächsten Messungen gehen. Ein Spalt nahe am Rand des Bandes ist nur ein Anzeichen.</translation>
+        <translation>Sichtkontrolle und Zugprobe sorgfältig machen und beobachten, wohin die nächsten Messungen gehen. Ein Spalt nahe am Rand des Bandes ist nur ein Anzeichen.</translation>
     </message>
     <message>
         <source>Finish the look, the pull and the second person. A gap inside the band is one sign only.</source>
-        <translation>Sichtkontrolle, Zugprobe und zweite Person zu Ende führen. Ein Spalt im Band ist nur ein Anzeichen.</translation>
+        <translation>Sichtkontrolle und Zugprobe zu Ende führen, dann die zweite Person. Ein Spalt im Band ist nur ein Anzeichen.</translation>
     </message>
 </context>
 <context>
@@ -13656,11 +13654,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Rigband remembers each coupling’s locked gap</source>
-        <translation>Rigband merkt sich von jedem Anschluss den Spalt, wenn er verriegelt ist</translation>
+        <translation>Rigband merkt sich den verriegelten Spalt jedes Anschlusses</translation>
     </message>
     <message>
         <source>Readings by feeler leaf become each coupling’s own band. Every later reading is judged against it: one sign beside the look, the pull, the second person and the control check.</source>
-        <translation>Messungen mit Fühlerblättern werden zum eigenen Band jedes Anschlusses. Jede spätere Messung wird daran beurteilt: ein Zeichen neben Sichtkontrolle, Zugprobe, zweiter Person und Ruderprobe.</translation>
+        <translation>Messungen mit Fühlerblättern werden zum eigenen Band jedes Anschlusses. Jede spätere Messung wird daran beurteilt: ein Anzeichen neben Sichtkontrolle, Zugprobe, zweiter Person und Ruderprobe.</translation>
     </message>
     <message>
         <source>Begin a new file for my airframe</source>
@@ -13676,11 +13674,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>A band is a coupling’s own past, never a limit. Manuals, directives, local rules and persons entitled to decide prevail.</source>
-        <translation>Ein Band ist die eigene Vergangenheit eines Anschlusses, nie eine Grenze. Handbücher, Anweisungen, örtliche Regeln und wer dazu berechtigt ist gehen vor.</translation>
-    </message>
-    <message>
-        <source>Remembers the locked gap of each control coupling and judges every reading against that coupling's own past.</source>
-        <translation>Merkt sich von jedem Anschluss der Steuerung den Spalt, wenn er verriegelt ist, und beurteilt jede Messung an der eigenen Vergangenheit dieses Anschlusses.</translation>
+        <translation>Ein Band ist die eigene Vergangenheit eines Anschlusses, nie eine Grenze. Handbücher, Anweisungen, örtliche Regeln und zur Entscheidung berechtigte Personen gehen vor.</translation>
     </message>
     <message>
         <source>The .rigband file to open.</source>
@@ -13742,7 +13736,7 @@ Ctrl++ und Ctrl+-: Schriftgröße. F9: dunkle Farben. F1: diese Liste.</translat
     </message>
     <message>
         <source>%1: second person. %2: the second person types their own column. Enter: next, or what has the focus.</source>
-        <translation>%1: zweite Person. %2: die zweite Person tippt ihre eigene Spalte ein. Enter: weiter, oder was den Fokus hat.</translation>
+        <translation>%1: zweite Person. %2: die zweite Person gibt ihre eigene Spalte ein. Enter: weiter, oder was den Fokus hat.</translation>
     </message>
     <message>
         <source>Control check: %1: who is at the surface. %2: who is in the cockpit. Arrows: which way it moved. %3: it does nothing. %4, %5, %6: a figure.</source>
@@ -13762,11 +13756,11 @@ Ctrl++ und Ctrl+-: Schriftgröße. F9: dunkle Farben. F1: diese Liste.</translat
     </message>
     <message>
         <source>Alt+O: who learns. Alt and the underlined letter: a part. Up, Down: another coupling. On the plan arrows: the nearest one.</source>
-        <translation>Alt+O: wer lernt. Alt und der unterstrichene Buchstabe: ein Teil. Auf, Ab: ein anderer Anschluss. In der Draufsicht Pfeile: der nächstgelegene.</translation>
+        <translation>Alt+W: wer lernt. Alt und der unterstrichene Buchstabe: ein Teil. Auf, Ab: ein anderer Anschluss. In der Draufsicht Pfeile: der nächstgelegene.</translation>
     </message>
     <message>
         <source>The joint cut open: Left, Right, Page Up, Page Down: the ball. Home, End: caught, home.</source>
-        <translation>Die Verbindung im Schnittbild: Links, Rechts, Bild auf, Bild ab: die Kugel. Pos1, Ende: gefangen, ganz eingerastet.</translation>
+        <translation>Die Verbindung im Schnitt: Links, Rechts, Bild auf, Bild ab: die Kugel. Pos1, Ende: gefangen, ganz eingerastet.</translation>
     </message>
     <message>
         <source>S: sleeve. P: pin. B: the ball away and back.</source>
@@ -13782,7 +13776,7 @@ Ctrl++ und Ctrl+-: Schriftgröße. F9: dunkle Farben. F1: diese Liste.</translat
     </message>
     <message>
         <source>Measuring and study: digits with point or comma, then Enter: a reading. Alt+A, Alt+N: take one back.</source>
-        <translation>Messen und Versuch: Ziffern mit Punkt oder Komma, dann Enter: eine Messung. Alt+A, Alt+N: eine zurücknehmen.</translation>
+        <translation>Messen und Versuch: Ziffern mit Punkt oder Komma, dann Enter: eine Messung. Alt+C, Alt+D: eine zurücknehmen.</translation>
     </message>
     <message>
         <source>Study: Alt+I: I am the next and read. Alt+T: take the last reading back. Alt+G: leave it, go on.</source>
@@ -13827,6 +13821,30 @@ Einrichten
 Alt+1 bis Alt+9: die Teile. Alt+Auf, Alt+Ab: eine Zeile verschieben.
 Fotos eines Anschlusses: Ctrl+V: ein kopiertes Bild.
 Tag der Grundreihe: Y, N: eine Antwort. W: falsches Blatt. X: auslassen. F: festschreiben.</translation>
+    </message>
+    <message>
+        <source>Remembers the locked gap of each control coupling and judges every reading against that coupling’s own past.
+
+Ends with 0 when its window was closed, with 2 when something on the command line is wrong.</source>
+        <translation>Merkt sich den verriegelten Spalt jedes Ruderanschlusses und beurteilt jede Messung an dessen eigener Vergangenheit.
+
+Endet mit 0, wenn das Fenster geschlossen wurde, mit 2, wenn in der Befehlszeile etwas nicht stimmt.</translation>
+    </message>
+    <message>
+        <source>There is no option “%1”. rigband --help lists those there are.</source>
+        <translation>Die Option „%1“ gibt es nicht. rigband --help nennt die vorhandenen.</translation>
+    </message>
+    <message>
+        <source>An option lacks what belongs behind it, or has something behind it that it does not take. rigband --help tells how each is typed.</source>
+        <translation>Hinter einer Option fehlt, was dazugehört, oder es steht etwas dahinter, das sie nicht nimmt. rigband --help sagt, wie jede getippt wird.</translation>
+    </message>
+    <message>
+        <source>“%1” is no text size. Type a whole number from 100 to 200 behind --text.</source>
+        <translation>„%1“ ist keine Textgröße. Hinter --text eine ganze Zahl von 100 bis 200 tippen.</translation>
+    </message>
+    <message>
+        <source>Name one file to open, or type --demo; not more than one of these.</source>
+        <translation>Eine Datei zum Öffnen nennen oder --demo tippen; nicht mehr als eines davon.</translation>
     </message>
 </context>
 <context>
@@ -13896,11 +13914,11 @@ Tag der Grundreihe: Y, N: eine Antwort. W: falsches Blatt. X: auslassen. F: fest
     </message>
     <message>
         <source>How far the gap tells part-seated from locked here is not known yet: it takes a band and part-seated readings with both ends.</source>
-        <translation>Wie weit der Spalt hier halb eingerastet von verriegelt unterscheidet, ist noch nicht bekannt: dazu braucht es ein Band und Messungen halb eingerastet mit beiden Enden.</translation>
+        <translation>Wie weit der Spalt hier halb eingerastet von verriegelt unterscheidet, ist noch nicht bekannt: dazu braucht es ein Band und halb eingerastete Messungen mit beiden Enden.</translation>
     </message>
     <message>
         <source>The gap is a good witness here, and still one sign only: look and pull as ever.</source>
-        <translation>Der Spalt ist hier ein guter Zeuge und trotzdem nur ein Zeichen: Sichtkontrolle und Zugprobe wie immer.</translation>
+        <translation>Der Spalt ist hier ein guter Zeuge und trotzdem nur ein Anzeichen: Sichtkontrolle und Zugprobe wie immer.</translation>
     </message>
     <message>
         <source>The gap is a weak witness here. It takes %1 readings on %2 days, all far outside, before more can be said.</source>

@@ -477,7 +477,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>1  Disconnected, cleaned and connected again?</source>
-        <translation>1  Séparé, nettoyé et raccordé à nouveau ?</translation>
+        <translation>1  Désaccouplé, nettoyé et raccordé à nouveau ?</translation>
     </message>
     <message>
         <source>Before every reading. Without it the band comes out too narrow.</source>
@@ -509,7 +509,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Disconnect, clean and connect again; then answer the first question.</source>
-        <translation>Séparer, nettoyer et raccorder à nouveau ; puis répondre à la première question.</translation>
+        <translation>Désaccoupler, nettoyer et raccorder à nouveau ; puis répondre à la première question.</translation>
     </message>
     <message>
         <source>Confirm that it is locked; then answer the second question.</source>
@@ -517,11 +517,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>No reading is taken: read twice without disconnecting, the joint says the same twice and the band comes out too narrow. Disconnect, clean, connect, then answer yes.</source>
-        <translation>Aucune mesure n’est prise : mesurée deux fois sans être séparée, la liaison dit deux fois la même chose et la bande devient trop étroite. Séparer, nettoyer, raccorder, puis répondre oui.</translation>
+        <translation>Aucune mesure n’est prise : mesurée deux fois sans être désaccouplée, la liaison dit deux fois la même chose et la bande devient trop étroite. Désaccoupler, nettoyer, raccorder, puis répondre oui.</translation>
     </message>
     <message>
         <source>No reading is taken: a band made of joints that were not locked would call a bad joint usual. Disconnect, clean and connect again; if it does not lock then, leave it and call whom you call.</source>
-        <translation>Aucune mesure n’est prise : une bande faite de liaisons non verrouillées dirait habituelle une mauvaise liaison. Séparer, nettoyer et raccorder à nouveau ; si elle ne se verrouille pas alors, laisser en l’état et appeler la personne à appeler.</translation>
+        <translation>Aucune mesure n’est prise : une bande faite de liaisons non verrouillées dirait habituelle une mauvaise liaison. Désaccoupler, nettoyer et raccorder à nouveau ; si elle ne se verrouille pas alors, laisser en l’état et appeler la personne à appeler.</translation>
     </message>
     <message>
         <source>Now read: the thickest leaf that enters freely. Leaf clean and square, sleeve at its stop by its own spring, no hand on it, no force.</source>
@@ -537,7 +537,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1, saved %2. Next cycle: disconnect, clean and connect again.</source>
-        <translation>%1, enregistré %2. Cycle suivant : séparer, nettoyer et raccorder à nouveau.</translation>
+        <translation>%1, enregistré %2. Cycle suivant : désaccoupler, nettoyer et raccorder à nouveau.</translation>
     </message>
     <message>
         <source>%1 takes its place, saved %2. The wrong one stays in the list.</source>
@@ -679,11 +679,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation>pas connu</translation>
+        <translation>inconnu</translation>
     </message>
     <message>
         <source>Wrong leaf pressed  (%1)</source>
-        <translation>Mauvaise lame indiquée  (%1)</translation>
+        <translation>Mauvaise lame choisie  (%1)</translation>
     </message>
     <message>
         <source>Leave out of the band  (%1)</source>
@@ -715,7 +715,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Wrong leaf pressed</source>
-        <translation>Mauvaise lame indiquée</translation>
+        <translation>Mauvaise lame choisie</translation>
     </message>
     <message>
         <source>What was wrong with %1, read at %2? Your words stand beside it for good.</source>
@@ -774,7 +774,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Choose two different people. Nobody is filled in.</source>
-        <translation>Choisir deux personnes différentes. Aucun nom n’est rempli d’avance.</translation>
+        <translation>Choisir deux personnes différentes. Personne n’est mis d’office.</translation>
     </message>
     <message>
         <source>Frozen on %1 by %2 and %3.</source>
@@ -802,11 +802,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>From above, nose up. Numbers in the order of rigging. L is the left wing, with the red light, R the right one, with the green. A square connects by itself.</source>
-        <translation>Vu de dessus, nez en haut. Numéros dans l’ordre de montage. L est l’aile gauche, au feu rouge, R l’aile droite, au feu vert. Un carré se raccorde de lui-même.</translation>
+        <translation>Vu de dessus, nez en haut. Numéros dans l’ordre de montage. G est l’aile gauche, au feu rouge, D l’aile droite, au feu vert. Un carré se raccorde de lui-même.</translation>
     </message>
     <message>
         <source>From above, nose up. Numbers in the order of rigging. L is the left wing, with the red light, R the right one, with the green.</source>
-        <translation>Vu de dessus, nez en haut. Numéros dans l’ordre de montage. L est l’aile gauche, au feu rouge, R l’aile droite, au feu vert.</translation>
+        <translation>Vu de dessus, nez en haut. Numéros dans l’ordre de montage. G est l’aile gauche, au feu rouge, D l’aile droite, au feu vert.</translation>
     </message>
     <message>
         <source>When something does not stand as it should</source>
@@ -814,11 +814,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Stop, leave everything as it is, and call the person entitled to decide.</source>
-        <translation>Arrêter, tout laisser en l’état et appeler la personne habilitée à décider.</translation>
+        <translation>S’arrêter, tout laisser en l’état et appeler la personne habilitée à décider.</translation>
     </message>
     <message>
         <source>Stop, leave everything as it is, and call %1.</source>
-        <translation>Arrêter, tout laisser en l’état et appeler %1.</translation>
+        <translation>S’arrêter, tout laisser en l’état et appeler %1.</translation>
     </message>
     <message>
         <source>No band and no limit stands on this card. Not an aircraft record, inspection or release. Manuals, directives and persons entitled to decide prevail.</source>
@@ -830,15 +830,15 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Seen from %1.</source>
-        <translation>Vu de %1.</translation>
+        <translation>Vu depuis %1.</translation>
     </message>
     <message>
         <source>Seen from %1, mirror from %2.</source>
-        <translation>Vu de %1, miroir de %2.</translation>
+        <translation>Vu depuis %1, miroir depuis %2.</translation>
     </message>
     <message>
         <source>Mirror from %1.</source>
-        <translation>Miroir de %1.</translation>
+        <translation>Miroir depuis %1.</translation>
     </message>
     <message>
         <source>Held by its sleeve.</source>
@@ -1114,7 +1114,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>what was found and done each time. Stop, leave it as it is, call. Only when the cause is found: disconnect, clean, connect, look, pull, read</source>
-        <translation>ce qui a été trouvé et fait chaque fois. Arrêter, laisser en l’état, appeler. Seulement quand la cause est trouvée : désaccoupler, nettoyer, raccorder, regarder, tirer, mesurer</translation>
+        <translation>ce qui a été trouvé et fait chaque fois. S’arrêter, laisser en l’état, appeler. Seulement quand la cause est trouvée : désaccoupler, nettoyer, raccorder, regarder, tirer, mesurer</translation>
     </message>
     <message>
         <source>whoever rigs, then the engineer</source>
@@ -1495,7 +1495,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>One question was answered twice</source>
-        <translation>Une question a eu deux réponses</translation>
+        <translation>Une question a reçu deux réponses</translation>
     </message>
     <message>
         <source>One thing was changed twice</source>
@@ -1572,11 +1572,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Two laptops say different things: 1 is open for a person to decide.</source>
-        <translation>Deux portables disent des choses différentes : 1 contradiction attend qu’une personne décide.</translation>
+        <translation>Deux ordinateurs disent des choses différentes : 1 contradiction attend qu’une personne décide.</translation>
     </message>
     <message>
         <source>Two laptops say different things: %1 are open for a person to decide.</source>
-        <translation>Deux portables disent des choses différentes : %1 contradictions attendent qu’une personne décide.</translation>
+        <translation>Deux ordinateurs disent des choses différentes : %1 contradictions attendent qu’une personne décide.</translation>
     </message>
     <message>
         <source>Decide</source>
@@ -1594,11 +1594,11 @@ plus grave d’abord</translation>
     <message>
         <source>Back to the page before (Esc)</source>
         <comment>from what was decided apart</comment>
-        <translation>Retour à la page d’avant (Esc)</translation>
+        <translation>Retour à la page précédente (Esc)</translation>
     </message>
     <message>
         <source>What two laptops say differently</source>
-        <translation>Ce que deux portables disent différemment</translation>
+        <translation>Ce que deux ordinateurs disent différemment</translation>
     </message>
     <message>
         <source>Nothing is open for a person to decide.</source>
@@ -1606,7 +1606,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Open: %1</source>
-        <translation>Ouvert : %1</translation>
+        <translation>Ouvertes : %1</translation>
     </message>
     <message>
         <source>Up and Down choose, Tab goes on, Esc goes back.</source>
@@ -1638,7 +1638,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Kept. Both still stand in the file.</source>
-        <translation>Enregistré. Les deux figurent toujours dans le fichier.</translation>
+        <translation>Conservé. Les deux figurent toujours dans le fichier.</translation>
     </message>
     <message>
         <source>If they are one and the same, stop using one of them and rename it in Set up.</source>
@@ -1658,7 +1658,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Name everybody who connected a joint on each side. An independent second person neither connected nor measured the joint.</source>
-        <translation>Nommer pour chaque côté tous ceux qui y ont raccordé une liaison. Une deuxième personne indépendante n’a ni raccordé ni mesuré la liaison.</translation>
+        <translation>Nommer pour chaque côté toutes les personnes qui y ont raccordé une liaison. Une deuxième personne indépendante n’a ni raccordé ni mesuré la liaison.</translation>
     </message>
     <message>
         <source>Who connected the left side?</source>
@@ -1717,7 +1717,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>named for %1 of %2 sides</source>
-        <translation>nommé pour %1 côtés sur %2</translation>
+        <translation>nommé pour %1 sur %2 côtés</translation>
     </message>
     <message>
         <source>%1: looked or measured here first</source>
@@ -1733,7 +1733,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Everybody in this file connected this side or measured this joint. Choose one who did not measure it; the paper will say that this was no independent look.</source>
-        <translation>Tous ceux de ce fichier ont raccordé ce côté ou mesuré cette liaison. Choisir quelqu’un qui ne l’a pas mesurée ; le papier dira que ce n’était pas un contrôle visuel indépendant.</translation>
+        <translation>Toutes les personnes de ce fichier ont raccordé ce côté ou mesuré cette liaison. Choisir quelqu’un qui ne l’a pas mesurée ; le papier dira que ce n’était pas un contrôle visuel indépendant.</translation>
     </message>
     <message>
         <source>%1 connected this side. This is no independent look, and the paper will say so.</source>
@@ -1781,15 +1781,15 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>No independent second name: %1 is named as having connected the left side.</source>
-        <translation>Pas de second nom indépendant : %1 est nommé comme ayant raccordé le côté gauche.</translation>
+        <translation>Pas de second nom indépendant : d’après ce qui est indiqué, %1 a raccordé le côté gauche.</translation>
     </message>
     <message>
         <source>No independent second name: %1 is named as having connected the right side.</source>
-        <translation>Pas de second nom indépendant : %1 est nommé comme ayant raccordé le côté droit.</translation>
+        <translation>Pas de second nom indépendant : d’après ce qui est indiqué, %1 a raccordé le côté droit.</translation>
     </message>
     <message>
         <source>No independent second name: %1 is named as having connected the tail and the middle.</source>
-        <translation>Pas de second nom indépendant : %1 est nommé comme ayant raccordé la queue et le milieu.</translation>
+        <translation>Pas de second nom indépendant : d’après ce qui est indiqué, %1 a raccordé la queue et le milieu.</translation>
     </message>
     <message>
         <source>%1, the second name, did no second look at any joint of this record.</source>
@@ -1801,7 +1801,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>No independent look at this joint: %1, the second person, is named as having connected this side.</source>
-        <translation>Pas de contrôle visuel indépendant à cette liaison : %1, la deuxième personne, est nommée comme ayant raccordé ce côté.</translation>
+        <translation>Pas de contrôle visuel indépendant à cette liaison : d’après ce qui est indiqué, %1, la deuxième personne, a raccordé ce côté.</translation>
     </message>
 </context>
 <context>
@@ -2438,11 +2438,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Take out of use</source>
-        <translation>Retirer de l’usage</translation>
+        <translation>Mettre hors service</translation>
     </message>
     <message>
         <source>Put back in use</source>
-        <translation>Remettre en usage</translation>
+        <translation>Remettre en service</translation>
     </message>
     <message>
         <source>%1  %2</source>
@@ -2451,7 +2451,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 (out of use)</source>
-        <translation>%1 (hors d’usage)</translation>
+        <translation>%1 (hors service)</translation>
     </message>
     <message>
         <source>fitting since %1: %2</source>
@@ -2499,7 +2499,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>As you say it at the wing: Left aileron, wing root.</source>
-        <translation>Comme on le dit à l’aile : Aileron gauche, emplanture.</translation>
+        <translation>Comme vous le dites à l’aile : Aileron gauche, emplanture.</translation>
     </message>
     <message>
         <source>&amp;Circuit</source>
@@ -2523,7 +2523,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Neither</source>
-        <translation>Aucun des deux</translation>
+        <translation>Aucun</translation>
     </message>
     <message>
         <source>&amp;How it is reached</source>
@@ -2579,7 +2579,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>&amp;Kind</source>
-        <translation>&amp;Genre</translation>
+        <translation>&amp;Sorte</translation>
     </message>
     <message>
         <source>Ball joint with sleeve</source>
@@ -2611,15 +2611,15 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Asked: ball, plunger, safety pin in and through; gap, pull, secured.</source>
-        <translation>Demandé : bille, verrou, épingle en place et traversante ; écart, traction, assuré.</translation>
+        <translation>Demandé : bille, verrou, épingle mise et traversante ; écart, traction, assuré.</translation>
     </message>
     <message>
         <source>Asked: ball, plunger, sleeve at its stop, safety pin in and through; gap, pull, secured.</source>
-        <translation>Demandé : bille, verrou, manchon en butée, épingle en place et traversante ; écart, traction, assuré.</translation>
+        <translation>Demandé : bille, verrou, manchon en butée, épingle mise et traversante ; écart, traction, assuré.</translation>
     </message>
     <message>
         <source>As tailplane or wing root go on. Asked: engaged all the way, parts meet all round, flush. No leaf goes in, so there is no gap to measure.</source>
-        <translation>Quand l’empennage ou l’emplanture se met en place. Demandé : engagé à fond, pièces jointes tout autour, à fleur. Aucune lame n’entre : pas d’écart à mesurer.</translation>
+        <translation>Comme à la mise en place de l’empennage ou de l’emplanture. Demandé : engagé jusqu’au bout, pièces jointes partout, à fleur. Aucune lame n’entre : pas d’écart à mesurer.</translation>
     </message>
     <message>
         <source>Asked: line or rod connected, and what there is below.</source>
@@ -2635,7 +2635,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Something to sec&amp;ure: bolt, pin or clip</source>
-        <translation>Quelque chose à ass&amp;urer : axe, épingle ou agrafe</translation>
+        <translation>Quelque chose à ass&amp;urer : boulon, goupille ou clip</translation>
     </message>
     <message>
         <source>A &amp;gap to measure with a leaf</source>
@@ -2699,15 +2699,15 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Take out of use: %1</source>
-        <translation>Retirer de l’usage : %1</translation>
+        <translation>Mettre hors service : %1</translation>
     </message>
     <message>
         <source>It leaves the rigging order and new records. Its readings, fittings and bands stay in the file, and it can be put back at any time.</source>
-        <translation>Il quitte l’ordre de montage et les nouvelles fiches. Ses mesures, poses et bandes restent dans le fichier, et il peut être remis en usage à tout moment.</translation>
+        <translation>Il quitte l’ordre de montage et les nouvelles fiches. Ses mesures, poses et bandes restent dans le fichier, et il peut être remis en service à tout moment.</translation>
     </message>
     <message>
         <source>Take it out of use</source>
-        <translation>Le retirer de l’usage</translation>
+        <translation>Le mettre hors service</translation>
     </message>
     <message>
         <source>New fitting: %1</source>
@@ -2723,7 +2723,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Why it &amp;begins</source>
-        <translation>Pourquoi elle &amp;commence</translation>
+        <translation>Raison du &amp;début</translation>
     </message>
     <message>
         <source>First fitting</source>
@@ -2803,11 +2803,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Elevator, fin top</source>
-        <translation>Profondeur, haut de dérive</translation>
+        <translation>Profondeur, haut dérive</translation>
     </message>
     <message>
         <source>Trim, fin top</source>
-        <translation>Compensateur, haut de dérive</translation>
+        <translation>Compensateur, haut dérive</translation>
     </message>
     <message>
         <source>aileron</source>
@@ -2835,7 +2835,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>water dump</source>
-        <translation>vidange du ballast</translation>
+        <translation>vidange d’eau</translation>
     </message>
     <message>
         <source>first fitting</source>
@@ -2909,7 +2909,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>First choose the owner. Nobody is filled in.</source>
-        <translation>Choisir d’abord le propriétaire. Aucun nom n’est rempli d’avance.</translation>
+        <translation>Choisir d’abord le propriétaire. Personne n’est mis d’office.</translation>
     </message>
     <message>
         <source>Now choose the second person, somebody else.</source>
@@ -2917,7 +2917,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Leave the joint part-seated, read the thickest leaf that enters freely, and part it again. No force: a pushed leaf opens the gap.</source>
-        <translation>Laisser la liaison à demi engagée, mesurer la lame la plus épaisse qui entre librement, et la séparer à nouveau. Sans forcer : une lame poussée ouvre l’écart.</translation>
+        <translation>Laisser la liaison à demi engagée, mesurer la lame la plus épaisse qui entre librement, et la désaccoupler à nouveau. Sans forcer : une lame poussée ouvre l’écart.</translation>
     </message>
     <message>
         <source>Second person: %1</source>
@@ -2937,7 +2937,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>When you are done: disconnect, clean, connect, look, pull, read, and inspect in full, with a second person's own look and pull. Only then does the tag come off.</source>
-        <translation>À la fin : séparer, nettoyer, raccorder, regarder, tirer, mesurer et contrôler en entier, avec le contrôle visuel et l’essai de traction propres à une deuxième personne. Alors seulement, l’étiquette s’enlève.</translation>
+        <translation>À la fin : désaccoupler, nettoyer, raccorder, regarder, tirer, mesurer et contrôler en entier, avec le contrôle visuel et l’essai de traction propres à une deuxième personne. Alors seulement, l’étiquette s’enlève.</translation>
     </message>
     <message>
         <source>That leaf set is in doubt since its last check. A demonstration is not read with it: choose another.</source>
@@ -3338,80 +3338,6 @@ plus grave d’abord</translation>
 <context>
     <name>FileWords</name>
     <message>
-        <source>Use one of these:
-  rigband-file demo OUT.rigband                 writes an invented hangar to look around in
-  rigband-file check FILE                       says what is in a file, or what is wrong with it
-  rigband-file export FILE --csv FOLDER [--nameless]
-                                                writes the file's facts as tables; with --nameless
-                                                letters and numbers stand for names, words of
-                                                anybody's own are left out, and counts.csv counts
-  rigband-file import FILE [--couplings X.csv] [--people X.csv] [--gauges X.csv]
-                      [--events X.csv] [--joint-play X.csv] [--csv READINGS.csv]
-                                                adds these tables to a file, all of them or none;
-                                                where the file is not there yet, --couplings,
-                                                --people or --gauges makes it
-  rigband-file record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]
-                                                a rigging record as pages to print
-  rigband-file report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]
-                      [--from yyyy-mm-dd] [--to yyyy-mm-dd] [--without-appendix]
-                      [--earlier ABCDE-FG234,...]
-                                                the engineer's report since the last annual, up to
-                                                a day or between two; its tables come beside it,
-                                                in the folder X-csv, whole also where the appendix
-                                                of lists, looks and control checks is left out
-  rigband-file sheet FILE --airframe REG --out X.pdf [--gauge NAME] [--letter | --a5]
-                                                boxes to tick by hand at a rigging without the
-                                                program; the gauge is the one that was last used
-  rigband-file card FILE --airframe REG --out X.pdf
-                                                a card to fold once: where the couplings are, what
-                                                locked looks like, whom to call; A5, both sides
-  rigband-file join FILE OTHER --out NEW.rigband [--as-found]
-                                                the facts of two files, such as two laptops hold,
-                                                in a new one; where another program has changed
-                                                one of them, it is joined only with --as-found
-  rigband-file part FILE --airframe REG --out NEW.rigband
-                                                hands one airframe on, with all that belongs to
-                                                it and the people and gauges named in it
-  rigband-file salvage FILE OUT.rigband         reads what can be read of a damaged file
-Nothing that is there already is ever written over.</source>
-        <translation>Utiliser l’une de ces commandes :
-  rigband-file demo OUT.rigband                 écrit un hangar inventé, pour regarder
-  rigband-file check FILE                       dit ce que contient un fichier, ou ce qui n’y va pas
-  rigband-file export FILE --csv FOLDER [--nameless]
-                                                écrit les faits du fichier en tableaux ; avec
-                                                --nameless, lettres et numéros remplacent les noms, les
-                                                mots de chacun sont omis, et counts.csv compte
-  rigband-file import FILE [--couplings X.csv] [--people X.csv] [--gauges X.csv]
-                      [--events X.csv] [--joint-play X.csv] [--csv READINGS.csv]
-                                                ajoute ces tableaux à un fichier, tous ou aucun ;
-                                                si le fichier n’existe pas encore, --couplings,
-                                                --people ou --gauges le crée
-  rigband-file record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]
-                                                une fiche de montage, en pages à imprimer
-  rigband-file report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]
-                      [--from yyyy-mm-dd] [--to yyyy-mm-dd] [--without-appendix]
-                      [--earlier ABCDE-FG234,...]
-                                                le rapport pour le mécanicien depuis la dernière visite
-                                                annuelle, jusqu’à un jour ou entre deux ; ses tableaux à
-                                                côté, dans le dossier X-csv, entiers même sans l’annexe
-                                                des listes, contrôles visuels et essais des commandes
-  rigband-file sheet FILE --airframe REG --out X.pdf [--gauge NAME] [--letter | --a5]
-                                                des cases à cocher à la main pour un montage sans le
-                                                programme ; la jauge est la dernière utilisée
-  rigband-file card FILE --airframe REG --out X.pdf
-                                                une carte à plier une fois : où sont les raccords, à quoi
-                                                ressemble verrouillé, qui appeler ; A5, recto verso
-  rigband-file join FILE OTHER --out NEW.rigband [--as-found]
-                                                les faits de deux fichiers, de deux portables par
-                                                exemple, dans un nouveau ; si un autre programme a
-                                                modifié l’un d’eux, il n’est réuni qu’avec --as-found
-  rigband-file part FILE --airframe REG --out NEW.rigband
-                                                transmet un planeur, avec tout ce qui lui appartient, et
-                                                les personnes et jauges qui y sont nommées
-  rigband-file salvage FILE OUT.rigband         lit ce qui peut l’être d’un fichier endommagé
-Rien de ce qui existe déjà n’est jamais écrasé.</translation>
-    </message>
-    <message>
         <source>rigband-file %1</source>
         <translation>rigband-file %1</translation>
     </message>
@@ -3615,6 +3541,78 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     <message>
         <source>%1 now holds the invented hangar. None of its airframes and people exist.</source>
         <translation>%1 contient maintenant le hangar inventé. Aucun de ses planeurs et aucune de ses personnes n’existe.</translation>
+    </message>
+    <message>
+        <source>There is no option “%1”.</source>
+        <translation>L’option « %1 » n’existe pas.</translation>
+    </message>
+    <message>
+        <source>An option lacks what belongs behind it, or has something behind it that it does not take.</source>
+        <translation>Il manque quelque chose derrière une option, ou il y a derrière elle quelque chose qu’elle ne prend pas.</translation>
+    </message>
+    <message>
+        <source>--%1 stands there twice; once is enough.</source>
+        <translation>--%1 est là deux fois ; une suffit.</translation>
+    </message>
+    <message>
+        <source>writes an invented hangar to look around in</source>
+        <translation>écrit un hangar inventé, pour regarder</translation>
+    </message>
+    <message>
+        <source>says what is in a file, or what is wrong with it</source>
+        <translation>dit ce qu’un fichier contient, ou ce qui ne va pas</translation>
+    </message>
+    <message>
+        <source>writes the file's facts as tables; with --nameless letters and numbers stand for names, words of anybody's own are left out, and counts.csv counts</source>
+        <translation>écrit les faits du fichier en tableaux ; avec --nameless, des lettres et des chiffres remplacent les noms, les mots personnels sont omis, et counts.csv compte</translation>
+    </message>
+    <message>
+        <source>adds these tables to a file, all of them or none; where the file is not there yet, --couplings, --people or --gauges makes it</source>
+        <translation>ajoute ces tableaux à un fichier, tous ou aucun ; si le fichier n’existe pas encore, --couplings, --people ou --gauges le crée</translation>
+    </message>
+    <message>
+        <source>a rigging record as pages to print</source>
+        <translation>une fiche de montage en pages à imprimer</translation>
+    </message>
+    <message>
+        <source>the engineer's report since the last annual, up to a day or between two; its tables come beside it, in the folder X-csv, whole also where the appendix of lists, looks and control checks is left out; with --earlier it compares the ends on earlier prints</source>
+        <translation>le rapport pour le mécanicien depuis la dernière visite annuelle, jusqu’à un jour ou entre deux ; ses tableaux viennent à côté, dans le dossier X-csv, entiers même si l’annexe des listes, contrôles visuels et essais des commandes est omise ; avec --earlier il compare les états finaux d’impressions antérieures</translation>
+    </message>
+    <message>
+        <source>boxes to tick by hand at a rigging without the program; the gauge is the one that was last used</source>
+        <translation>des cases à cocher à la main pour un montage sans le programme ; la jauge est la dernière utilisée</translation>
+    </message>
+    <message>
+        <source>a card to fold once: where the couplings are, what locked looks like, whom to call; A5, both sides</source>
+        <translation>une carte à plier une fois : où sont les raccords, à quoi ressemble verrouillé, qui appeler ; A5, recto verso</translation>
+    </message>
+    <message>
+        <source>the facts of two files, such as two laptops hold, in a new one; where another program has changed one of them, it is joined only with --as-found</source>
+        <translation>les faits de deux fichiers, tels que deux ordinateurs les ont, dans un nouveau ; si un autre programme a modifié l’un d’eux, il n’est intégré qu’avec --as-found</translation>
+    </message>
+    <message>
+        <source>hands one airframe on, with all that belongs to it and the people and gauges named in it</source>
+        <translation>transmet un planeur, avec tout ce qui lui appartient et les personnes et jauges qui y sont nommées</translation>
+    </message>
+    <message>
+        <source>reads what can be read of a damaged file</source>
+        <translation>lit ce qui peut être lu d’un fichier endommagé</translation>
+    </message>
+    <message>
+        <source>this page; which Rigband it is</source>
+        <translation>cette page ; quel Rigband c’est</translation>
+    </message>
+    <message>
+        <source>Use one of these:</source>
+        <translation>Utiliser l’une de ces formes :</translation>
+    </message>
+    <message>
+        <source>Nothing that is there already is ever written over.</source>
+        <translation>Rien de ce qui existe déjà n’est jamais écrasé.</translation>
+    </message>
+    <message>
+        <source>Ends with 0 when all was done; with 1 when it could not be; with 2 when the command was not understood, a day in it is still to come, or rows of a table are bad, and nothing was done; with 3 when it was done, and something was found or left out, which is said.</source>
+        <translation>Se termine par 0 quand tout est fait ; par 1 quand c’était impossible ; par 2 quand la commande n’a pas été comprise, qu’un jour y est encore à venir ou que des lignes d’un tableau sont mauvaises, et rien n’a été fait ; par 3 quand c’est fait et que quelque chose a été trouvé ou omis, ce qui est dit.</translation>
     </message>
 </context>
 <context>
@@ -3917,7 +3915,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>What was &amp;found</source>
-        <translation>Ce qui a été cons&amp;taté</translation>
+        <translation>Ce qui a été &amp;trouvé</translation>
     </message>
     <message>
         <source>Every leaf as marked; 0.40 worn by 0.02 …</source>
@@ -3941,7 +3939,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Say what was found, also when it was as expected.</source>
-        <translation>Dire ce qui a été constaté, même si c’était comme attendu.</translation>
+        <translation>Dire ce qui a été trouvé, même si c’était comme attendu.</translation>
     </message>
     <message>
         <source>The doubt cannot begin after the check. Type the day of the check or an earlier one.</source>
@@ -4363,7 +4361,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Choose who tried it. Nobody is filled in for you.</source>
-        <translation>Choisir qui l’a essayé. Aucun nom n’est rempli pour vous.</translation>
+        <translation>Choisir qui l’a essayé. Personne n’est mis d’office.</translation>
     </message>
     <message>
         <source>Choose the coupling.</source>
@@ -4406,7 +4404,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Wh&amp;o learns</source>
-        <translation>&amp;Qui apprend</translation>
+        <translation>N&amp;om de l’élève</translation>
     </message>
     <message>
         <source>Choose a person</source>
@@ -4414,7 +4412,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Choose who learns, at the left. What is practised is kept under that name.</source>
-        <translation>Choisir à gauche qui apprend. Ce qui est exercé est enregistré sous ce nom.</translation>
+        <translation>Choisir à gauche qui apprend. Ce qui est exercé est conservé sous ce nom.</translation>
     </message>
     <message>
         <source>There is no airframe yet. Add one in Set up.</source>
@@ -4446,23 +4444,23 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>&amp;Practice</source>
-        <translation>&amp;Exercice</translation>
+        <translation>E&amp;xercice</translation>
     </message>
     <message>
         <source>&amp;Calls and order</source>
-        <translation>A&amp;nnonces et ordre</translation>
+        <translation>Annon&amp;ces et ordre</translation>
     </message>
     <message>
         <source>&amp;Riggings and sign-off</source>
-        <translation>&amp;Montages et validation</translation>
+        <translation>Montages &amp;faits et validation</translation>
     </message>
     <message>
         <source>&amp;Measuring</source>
-        <translation>Me&amp;sure</translation>
+        <translation>&amp;Mesure</translation>
     </message>
     <message>
         <source>Crossed st&amp;udy</source>
-        <translation>Étude cr&amp;oisée</translation>
+        <translation>Ét&amp;ude croisée</translation>
     </message>
     <message>
         <source>not practised yet</source>
@@ -4499,7 +4497,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>no ball joint</source>
-        <translation>pas un raccord à rotule</translation>
+        <translation>pas de rotule</translation>
     </message>
     <message>
         <source>%1: seated and part-seated</source>
@@ -4520,15 +4518,15 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Drag the ball, or press Left and Right. P: pin. B: the ball away and back.</source>
-        <translation>Tirer la bille, ou appuyer sur Gauche et Droite. P : épingle. B : bille ôtée et remise.</translation>
+        <translation>Glisser la bille, ou appuyer sur Gauche et Droite. P : épingle. B : bille ôtée et remise.</translation>
     </message>
     <message>
         <source>Drag the ball, or press Left and Right. S: sleeve. P: pin. B: the ball away and back.</source>
-        <translation>Tirer la bille, ou appuyer sur Gauche et Droite. S : manchon. P : épingle. B : bille ôtée et remise.</translation>
+        <translation>Glisser la bille, ou appuyer sur Gauche et Droite. S : manchon. P : épingle. B : bille ôtée et remise.</translation>
     </message>
     <message>
         <source>Drag the ball, or press Left and Right. S: sleeve. B: the ball away and back.</source>
-        <translation>Tirer la bille, ou appuyer sur Gauche et Droite. S : manchon. B : bille ôtée et remise.</translation>
+        <translation>Glisser la bille, ou appuyer sur Gauche et Droite. S : manchon. B : bille ôtée et remise.</translation>
     </message>
     <message>
         <source>What can be seen from the access</source>
@@ -6073,7 +6071,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Seen f&amp;rom</source>
-        <translation>Vu pa&amp;r</translation>
+        <translation>&amp;Vu par</translation>
     </message>
     <message>
         <source>Mirror h&amp;elps from</source>
@@ -6114,7 +6112,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>On the plan, &amp;across</source>
-        <translation>Vue de dessus, g&amp;auche-droite</translation>
+        <translation>Vue de dessus, gauc&amp;he-droite</translation>
     </message>
     <message>
         <source>−100 the left wing tip, 0 the middle, 100 the right. Up and Down move it.</source>
@@ -6122,7 +6120,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>On &amp;the plan, along</source>
-        <translation>Vue de dessus, avan&amp;t-arrière</translation>
+        <translation>Vue de dessus, avant-arr&amp;ière</translation>
     </message>
     <message>
         <source>0 the nose, 100 the tail. Up and Down move it.</source>
@@ -6424,19 +6422,19 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>What is in view does not tell it. Bring a torch and a mirror. If it still cannot be seen, stop and call.</source>
-        <translation>Ce qui est visible ne le dit pas. Prendre une lampe et un miroir. Si cela reste invisible, arrêter et appeler.</translation>
+        <translation>Ce qui est visible ne le dit pas. Prendre une lampe et un miroir. Si cela reste invisible, s’arrêter et appeler.</translation>
     </message>
     <message>
         <source>What is in view does not tell it. Bring a mirror. If it still cannot be seen, stop and call.</source>
-        <translation>Ce qui est visible ne le dit pas. Prendre un miroir. Si cela reste invisible, arrêter et appeler.</translation>
+        <translation>Ce qui est visible ne le dit pas. Prendre un miroir. Si cela reste invisible, s’arrêter et appeler.</translation>
     </message>
     <message>
         <source>What is in view does not tell it. Bring a torch. If it still cannot be seen, stop and call.</source>
-        <translation>Ce qui est visible ne le dit pas. Prendre une lampe. Si cela reste invisible, arrêter et appeler.</translation>
+        <translation>Ce qui est visible ne le dit pas. Prendre une lampe. Si cela reste invisible, s’arrêter et appeler.</translation>
     </message>
     <message>
         <source>What is in view does not tell it, with torch and mirror too: stop and call.</source>
-        <translation>Ce qui est visible ne le dit pas, même avec lampe et miroir : arrêter et appeler.</translation>
+        <translation>Ce qui est visible ne le dit pas, même avec lampe et miroir : s’arrêter et appeler.</translation>
     </message>
     <message>
         <source>Ball in the socket, plunger home, sleeve at its stop. On the real joint the gap is then read and the rod pulled: each is one sign only.</source>
@@ -6460,7 +6458,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>A short round in words: what each surface does when the control is moved, which coupling comes next, whom to call, and when to stop.</source>
-        <translation>Une courte série en mots : ce que fait chaque gouverne quand on bouge la commande, quel raccord vient ensuite, qui appeler et quand arrêter.</translation>
+        <translation>Une courte série en mots : ce que fait chaque gouverne quand on bouge la commande, quel raccord vient ensuite, qui appeler et quand s’arrêter.</translation>
     </message>
     <message>
         <source>Begin a round  (B)</source>
@@ -6515,7 +6513,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Stop, leave it as it is, call</source>
-        <translation>Arrêter, laisser en l’état, appeler</translation>
+        <translation>S’arrêter, laisser en l’état, appeler</translation>
     </message>
     <message>
         <source>Fetch a mirror or a light</source>
@@ -6543,7 +6541,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>What nobody has seen counts as not done. If it still cannot be seen, stop and call.</source>
-        <translation>Ce que personne n’a vu compte comme non fait. Si cela reste invisible, arrêter et appeler.</translation>
+        <translation>Ce que personne n’a vu compte comme non fait. Si cela reste invisible, s’arrêter et appeler.</translation>
     </message>
     <message>
         <source>The band is this coupling's own past. Something differs, and the look alone does not say what.</source>
@@ -7178,7 +7176,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     <message>
         <source>Begun %1, led by %2.</source>
         <comment>moment, person</comment>
-        <translation>Commencée %1, responsable : %2.</translation>
+        <translation>Commencée le %1, responsable : %2.</translation>
     </message>
     <message>
         <source>Gone through again without having been taken apart: no rigging is counted.</source>
@@ -7209,16 +7207,16 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     <message>
         <source>Note left before: %1 Nobody has noted that it was read.</source>
         <comment>day, persons: “note”</comment>
-        <translation>Note laissée avant : %1 Personne n’a noté qu’elle a été lue.</translation>
+        <translation>Note laissée auparavant : %1 Personne n’a noté qu’elle a été lue.</translation>
     </message>
     <message>
         <source>Note left before: %1 Read by %2, %3.</source>
         <comment>day, persons: “note”; person, moment</comment>
-        <translation>Note laissée avant : %1 Lue par %2, %3.</translation>
+        <translation>Note laissée auparavant : %1 Lue par %2, %3.</translation>
     </message>
     <message>
         <source>This is none of the official logs: no aircraft or journey log, no technical log or list of defects, no component logbook, no list of directives. It can support an entry there and replaces none. A band is a coupling's own past, never a limit.</source>
-        <translation>Ceci n’est aucun des documents officiels : ni livret d’aéronef ou carnet de route, ni compte rendu matériel ou liste de défauts, ni livret d’équipement, ni liste de consignes. Cela peut appuyer une inscription dans ces documents et n’en remplace aucune. Une bande est le passé propre d’un raccord, jamais une limite.</translation>
+        <translation>Ceci n’est aucun des documents officiels : ni livret d’aéronef ou carnet de route, ni compte rendu matériel ou liste de défauts, ni livret d’équipement, ni liste de consignes. Cela peut appuyer une inscription dans ces documents et n’en remplace aucune. Une bande est le propre passé d’un raccord, jamais une limite.</translation>
     </message>
     <message>
         <source>Not done, or open at the close</source>
@@ -7295,7 +7293,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Plunger home</source>
-        <translation>Verrou à fond</translation>
+        <translation>Verrou engagé à fond</translation>
     </message>
     <message>
         <source>Sleeve at its stop</source>
@@ -7303,15 +7301,15 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Safety pin in and through</source>
-        <translation>Épingle en place et traversante</translation>
+        <translation>Épingle mise et traversante</translation>
     </message>
     <message>
         <source>Engaged all the way</source>
-        <translation>Engagé à fond</translation>
+        <translation>Engagé jusqu’au bout</translation>
     </message>
     <message>
         <source>Parts meet all round, flush</source>
-        <translation>Pièces jointes tout autour, à fleur</translation>
+        <translation>Pièces jointes partout, à fleur</translation>
     </message>
     <message>
         <source>Water line or rod connected</source>
@@ -7323,7 +7321,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Pull: nothing moves</source>
-        <translation>Essai de traction : rien ne bouge</translation>
+        <translation>Traction : rien ne bouge</translation>
     </message>
     <message>
         <source>Secured</source>
@@ -7332,17 +7330,17 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     <message>
         <source>Struck by %1, %2: %3. Nothing takes its place</source>
         <comment>person, moment: reason</comment>
-        <translation>Rayé par %1, %2 : %3. Rien ne la remplace</translation>
+        <translation>Rayée par %1, %2 : %3. Rien ne la remplace</translation>
     </message>
     <message>
         <source>Corrected %1: %2</source>
         <comment>moment: reason</comment>
-        <translation>Corrigé %1 : %2</translation>
+        <translation>Corrigée le %1 : %2</translation>
     </message>
     <message>
         <source>Corrected by %1, %2: %3</source>
         <comment>person, moment: reason</comment>
-        <translation>Corrigé par %1, %2 : %3</translation>
+        <translation>Corrigée par %1, %2 : %3</translation>
     </message>
     <message>
         <source>found part-seated</source>
@@ -7365,15 +7363,15 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>shown at the time: %1</source>
-        <translation>montré alors : %1</translation>
+        <translation>affiché alors : %1</translation>
     </message>
     <message>
         <source>nothing was shown at the time</source>
-        <translation>rien n’a été montré alors</translation>
+        <translation>rien n’a été affiché alors</translation>
     </message>
     <message>
         <source>A gap inside the band is one sign only. Finish the look, the pull and the second person.</source>
-        <translation>Un écart dans la bande n’est qu’un indice. Terminer le contrôle visuel, l’essai de traction et la deuxième personne.</translation>
+        <translation>Un écart dans la bande n’est qu’un indice. Terminer le contrôle visuel et l’essai de traction, puis la deuxième personne.</translation>
     </message>
     <message>
         <source>broken off by the person at work</source>
@@ -7397,11 +7395,11 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>First person interrupted at %1: %2. The work began again at the look.</source>
-        <translation>Première personne interrompue à %1 : %2. Le travail a repris au contrôle visuel.</translation>
+        <translation>Première personne interrompue, %1 : %2. Le travail a repris au contrôle visuel.</translation>
     </message>
     <message>
         <source>Second person interrupted at %1: %2. The work began again at the look.</source>
-        <translation>Deuxième personne interrompue à %1 : %2. Le travail a repris au contrôle visuel.</translation>
+        <translation>Deuxième personne interrompue, %1 : %2. Le travail a repris au contrôle visuel.</translation>
     </message>
     <message>
         <source>Other questions</source>
@@ -7486,7 +7484,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Called aloud: %1</source>
-        <translation>Annoncé à voix haute : %1</translation>
+        <translation>Annoncé : %1</translation>
     </message>
     <message>
         <source>Expected: %1</source>
@@ -7520,7 +7518,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Asked</source>
-        <translation>Demandé</translation>
+        <translation>Posée</translation>
     </message>
     <message>
         <source>Found and done</source>
@@ -7528,11 +7526,11 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Held and resisted, one way</source>
-        <translation>Tenue et résiste, dans un sens</translation>
+        <translation>Tenue : résiste, dans un sens</translation>
     </message>
     <message>
         <source>Held and resisted, the other way</source>
-        <translation>Tenue et résiste, dans l’autre sens</translation>
+        <translation>Tenue : résiste, dans l’autre sens</translation>
     </message>
     <message>
         <source>Moves as expected</source>
@@ -7614,7 +7612,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     <message>
         <source>%1 (before somebody was at %2)</source>
         <comment>answer, coupling</comment>
-        <translation>%1 (avant que quelqu’un ait été à %2)</translation>
+        <translation>%1 (avant un travail à %2)</translation>
     </message>
     <message>
         <source>When</source>
@@ -7634,7 +7632,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>%1, first</source>
-        <translation>%1, première</translation>
+        <translation>%1, en premier</translation>
     </message>
     <message>
         <source>%1, second person</source>
@@ -7646,11 +7644,11 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Up</source>
-        <translation>Haut</translation>
+        <translation>En haut</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation>Bas</translation>
+        <translation>En bas</translation>
     </message>
     <message>
         <source>%1, read %2 mm from the hinge</source>
@@ -7688,7 +7686,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Season's first: thin film of the manual's grease</source>
-        <translation>Premier de la saison : film mince de la graisse du manuel</translation>
+        <translation>Premier de la saison : film mince de la graisse indiquée au manuel</translation>
     </message>
     <message>
         <source>Season's first: leaf sets checked</source>
@@ -7700,15 +7698,15 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Leaves, mirror, torch, pins and tools counted back out</source>
-        <translation>Lames, miroir, lampe, épingles et outils recomptés à la sortie</translation>
+        <translation>Lames, miroir, lampe, goupilles et outils comptés et ressortis</translation>
     </message>
     <message>
         <source>The note left earlier was read</source>
-        <translation>La note laissée avant a été lue</translation>
+        <translation>La note laissée auparavant a été lue</translation>
     </message>
     <message>
         <source>Hatches closed and taped</source>
-        <translation>Trappes fermées et scotchées</translation>
+        <translation>Trappes fermées et collées au ruban</translation>
     </message>
     <message>
         <source>not stated</source>
@@ -7815,7 +7813,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation>Constaté</translation>
+        <translation>Trouvé</translation>
     </message>
     <message>
         <source>Done</source>
@@ -8132,7 +8130,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Still open: nobody has said what was found.</source>
-        <translation>Encore ouverte : personne n’a dit ce qui a été constaté.</translation>
+        <translation>Encore ouverte : personne n’a dit ce qui a été trouvé.</translation>
     </message>
     <message>
         <source>Nothing was shown at the time of any of them: they were entered afterwards.</source>
@@ -8140,11 +8138,11 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>No question was asked of any of them, and nothing is noted of what was found.</source>
-        <translation>Aucune question n’a été posée sur aucune d’elles, et rien n’est noté de ce qui a été constaté.</translation>
+        <translation>Aucune question n’a été posée sur aucune d’elles, et rien n’est noté de ce qui a été trouvé.</translation>
     </message>
     <message>
         <source>No question was asked, and nothing is noted of what was found.</source>
-        <translation>Aucune question n’a été posée, et rien n’est noté de ce qui a été constaté.</translation>
+        <translation>Aucune question n’a été posée, et rien n’est noté de ce qui a été trouvé.</translation>
     </message>
     <message>
         <source>Read afterwards, on the same rigging: %1.</source>
@@ -8290,7 +8288,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     <message>
         <source>%1 to %2</source>
         <comment>days</comment>
-        <translation>%1 à %2</translation>
+        <translation>%1 au %2</translation>
     </message>
     <message numerus="yes">
         <source>%1; about %n more rigging(s) until then at the pace of the year before</source>
@@ -8429,7 +8427,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Nobody has said yet, by %1, what was found here.</source>
-        <translation>Au %1, personne n’a encore dit ce qui a été constaté ici.</translation>
+        <translation>Au %1, personne n’a encore dit ce qui a été trouvé ici.</translation>
     </message>
     <message>
         <source>Questions asked, and how they were closed</source>
@@ -8449,7 +8447,7 @@ Rien de ce qui existe déjà n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Found and done</source>
-        <translation>Constaté et fait</translation>
+        <translation>Trouvé et fait</translation>
     </message>
     <message>
         <source>Every reading outside its band or found part-seated</source>
@@ -8667,22 +8665,22 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>Since the last annual: %1 to %2</source>
         <comment>days</comment>
-        <translation>Depuis la dernière visite annuelle : du %1 au %2</translation>
+        <translation>Depuis la dernière visite annuelle : %1 au %2</translation>
     </message>
     <message>
         <source>The whole file: %1 to %2</source>
         <comment>days</comment>
-        <translation>Tout le fichier : du %1 au %2</translation>
+        <translation>Tout le fichier : %1 au %2</translation>
     </message>
     <message>
         <source>Annual to annual: %1 to %2</source>
         <comment>days</comment>
-        <translation>D’une visite annuelle à l’autre : du %1 au %2</translation>
+        <translation>D’une visite annuelle à l’autre : %1 au %2</translation>
     </message>
     <message>
         <source>Up to the first annual: %1 to %2</source>
         <comment>days</comment>
-        <translation>Jusqu’à la première visite annuelle : du %1 au %2</translation>
+        <translation>Jusqu’à la première visite annuelle : %1 au %2</translation>
     </message>
     <message numerus="yes">
         <source>In these days: %Ln rigging(s).</source>
@@ -8722,7 +8720,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>What the first person found is hidden here: %1. The second person works without seeing it. It is shown when they have kept a reading of their own, or have looked and pulled without one.</source>
         <comment>couplings</comment>
-        <translation>Ce que la première personne a trouvé est caché ici : %1. La deuxième personne travaille sans le voir. C’est montré quand elle a enregistré sa propre mesure, ou fait sans mesure le contrôle visuel et l’essai de traction.</translation>
+        <translation>Ce que la première personne a trouvé est caché ici : %1. La deuxième personne travaille sans le voir. C’est affiché quand elle a conservé sa propre mesure, ou fait sans mesure le contrôle visuel et l’essai de traction.</translation>
     </message>
     <message>
         <source>, </source>
@@ -8763,7 +8761,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Not read with in this period.</source>
-        <translation>Aucune mesure avec elle dans cette période.</translation>
+        <translation>N’a servi à aucune mesure dans cette période.</translation>
     </message>
     <message numerus="yes">
         <source>%Ln reading(s) in this period.</source>
@@ -8846,7 +8844,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1 of %2 riggings without a reading</source>
-        <translation>%1 montages sur %2 sans mesure</translation>
+        <translation>%1 sur %2 montages sans mesure</translation>
     </message>
     <message>
         <source>%1: %2.</source>
@@ -8938,7 +8936,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>About %1 more until the annual, at the pace of the last year.</source>
-        <translation>Encore %1 environ jusqu’à la visite annuelle, au rythme de la dernière année.</translation>
+        <translation>Montages à venir jusqu’à la visite annuelle : environ %1, au rythme de la dernière année.</translation>
     </message>
     <message numerus="yes">
         <source>That was on every coupling, on %n day(s): %1.</source>
@@ -9061,7 +9059,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Check the set against a micrometer.</source>
-        <translation>Contrôler le jeu au micromètre.</translation>
+        <translation>Contrôler le jeu de lames au micromètre.</translation>
     </message>
     <message>
         <source>Each person kept to one gauge, so a person cannot be told from a gauge.</source>
@@ -9092,8 +9090,8 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>%n reading(s) outside its band, not wholly so once the usual offset of the person or gauge is taken off</source>
         <translation>
-            <numerusform>%n mesure hors de sa bande, mais pas entièrement une fois ôté le biais habituel de la personne ou de la jauge</numerusform>
-            <numerusform>%n mesures hors de sa bande, mais pas entièrement une fois ôté le biais habituel de la personne ou de la jauge</numerusform>
+            <numerusform>%n mesure hors de la bande, mais pas entièrement une fois ôté le biais habituel de la personne ou de la jauge</numerusform>
+            <numerusform>%n mesures hors de la bande, mais pas entièrement une fois ôté le biais habituel de la personne ou de la jauge</numerusform>
         </translation>
     </message>
     <message>
@@ -9161,8 +9159,8 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>%n reading(s) outside its band</source>
         <translation>
-            <numerusform>%n mesure hors de sa bande</numerusform>
-            <numerusform>%n mesures hors de sa bande</numerusform>
+            <numerusform>%n mesure hors de la bande</numerusform>
+            <numerusform>%n mesures hors de la bande</numerusform>
         </translation>
     </message>
     <message>
@@ -9292,7 +9290,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>A band is a coupling’s own past, never a limit. The gap is one sign only: look, pull and control check stand beside it. These are an owner’s measurements, for assessment by a person entitled to decide.</source>
-        <translation>Une bande est le passé propre d’un raccord, jamais une limite. L’écart n’est qu’un indice : le contrôle visuel, l’essai de traction et l’essai des commandes sont à côté. Ce sont les mesures d’un propriétaire, à évaluer par une personne habilitée.</translation>
+        <translation>Une bande est le propre passé d’un raccord, jamais une limite. L’écart n’est qu’un indice : le contrôle visuel, l’essai de traction et l’essai des commandes sont à côté. Ce sont les mesures d’un propriétaire, à évaluer par une personne habilitée.</translation>
     </message>
     <message>
         <source>a coupling</source>
@@ -9304,7 +9302,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>a gauge not known</source>
-        <translation>une jauge inconnue</translation>
+        <translation>jauge inconnue</translation>
     </message>
     <message>
         <source>Read by %1.</source>
@@ -9394,11 +9392,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Nothing was shown then: it was entered afterwards.</source>
-        <translation>Rien n’a été montré alors : saisi après coup.</translation>
+        <translation>Rien n’a été affiché alors : saisie faite après coup.</translation>
     </message>
     <message>
         <source>Shown then: %1.</source>
-        <translation>Montré alors : %1.</translation>
+        <translation>Affiché alors : %1.</translation>
     </message>
     <message>
         <source>Still open: nobody has said what was found.</source>
@@ -9449,7 +9447,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>No reading of a rigging in this period lay outside its band or was found part-seated. That is one sign only.</source>
-        <translation>Aucune mesure d’un montage de cette période n’était hors de sa bande ni trouvée à demi engagée. Ce n’est qu’un indice.</translation>
+        <translation>Aucune mesure d’un montage de cette période n’était hors de sa bande, et aucune n’a été trouvée à demi engagée. Ce n’est qu’un indice.</translation>
     </message>
     <message>
         <source>Closed on %1 by %2, who looked again.</source>
@@ -9531,7 +9529,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>none told</source>
-        <translation>aucune signalée</translation>
+        <translation>aucun signalé</translation>
     </message>
     <message>
         <source>no band yet</source>
@@ -9547,7 +9545,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>annual overdue</source>
-        <translation>visite annuelle dépassée</translation>
+        <translation>visite dépassée</translation>
     </message>
     <message>
         <source>no annual date</source>
@@ -9590,7 +9588,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>It began at about rigging %1 (%2); 95 in 100 that it was from rigging %3 (%5) to rigging %4 (%6).</source>
         <comment>number, day, the ends as numbers and as days</comment>
-        <translation>Début vers le montage %1 (%2) ; à 95 sur 100, entre le montage %3 (%5) et le montage %4 (%6).</translation>
+        <translation>Début vers le montage %1 (%2) ; avec 95 chances sur 100, entre le montage %3 (%5) et le montage %4 (%6).</translation>
     </message>
     <message>
         <source>As a step it is %1, as a drift %2.</source>
@@ -9642,11 +9640,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>An early sign: the last readings lie rather high on this coupling’s band; they are too few yet to tell whether the gap moves. Look closely, whatever today’s reading says.</source>
-        <translation>Un premier indice : les dernières mesures sont plutôt hautes dans la bande de ce raccord ; elles sont encore trop peu nombreuses pour dire si l’écart bouge. Regarder de près, quoi que dise la mesure d’aujourd’hui.</translation>
+        <translation>Un indice précoce : les dernières mesures sont plutôt hautes par rapport à la bande de ce raccord ; elles sont encore trop peu nombreuses pour dire si l’écart bouge. Regarder de près, quoi que dise la mesure d’aujourd’hui.</translation>
     </message>
     <message>
         <source>An early sign: the last readings lie rather low on this coupling’s band; they are too few yet to tell whether the gap moves. Look closely, whatever today’s reading says.</source>
-        <translation>Un premier indice : les dernières mesures sont plutôt basses dans la bande de ce raccord ; elles sont encore trop peu nombreuses pour dire si l’écart bouge. Regarder de près, quoi que dise la mesure d’aujourd’hui.</translation>
+        <translation>Un indice précoce : les dernières mesures sont plutôt basses par rapport à la bande de ce raccord ; elles sont encore trop peu nombreuses pour dire si l’écart bouge. Regarder de près, quoi que dise la mesure d’aujourd’hui.</translation>
     </message>
 </context>
 <context>
@@ -9703,11 +9701,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Leaves, mirror, torch, cloth, pins and tools counted back out</source>
-        <translation>Lames, miroir, lampe, chiffon, goupilles et outils comptés et ressortis</translation>
+        <translation>Lames, miroir, lampe, chiffon, épingles et outils comptés et ressortis</translation>
     </message>
     <message>
         <source>The note left earlier was read</source>
-        <translation>La note laissée auparavant a été lue</translation>
+        <translation>La note laissée avant a été lue</translation>
     </message>
     <message>
         <source>Hatches closed and taped, nothing loose inside</source>
@@ -9811,11 +9809,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1: no second person's look and pull</source>
-        <translation>%1 : pas de contrôle visuel ni d’essai de traction par une deuxième personne</translation>
+        <translation>%1 : pas regardé et tiré par une deuxième personne</translation>
     </message>
     <message>
         <source>%1: no second person's look</source>
-        <translation>%1 : pas de contrôle visuel par une deuxième personne</translation>
+        <translation>%1 : pas regardé par une deuxième personne</translation>
     </message>
     <message>
         <source>%1: “no” was answered</source>
@@ -9823,7 +9821,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1: a reading outside its band, taken back since as a slip; the stop stays until a named person has said what was found</source>
-        <translation>%1 : une mesure hors de sa bande, retirée depuis comme faute de saisie ; l’arrêt reste jusqu’à ce qu’une personne nommée ait dit ce qui a été trouvé</translation>
+        <translation>%1 : une mesure hors de sa bande, retirée depuis comme faute de saisie ; l’arrêt reste jusqu’à ce que quelqu’un ait dit, sous son nom, ce qui a été trouvé</translation>
     </message>
     <message>
         <source>%1: a reading outside its band</source>
@@ -9852,7 +9850,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>%1: to be tried again, somebody was at %2 after the control check</source>
         <comment>surface, coupling</comment>
-        <translation>%1 : à essayer de nouveau, quelqu’un a touché %2 après l’essai des commandes</translation>
+        <translation>%1 : à essayer de nouveau, quelqu’un a été à %2 après l’essai des commandes</translation>
     </message>
     <message>
         <source>%1: in the control check something was wrong or not seen, and nobody has said what was found</source>
@@ -9868,7 +9866,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Two different people state this record. Nobody is filled in for you.</source>
-        <translation>Deux personnes différentes déclarent cette fiche. Personne n’est inscrit à votre place.</translation>
+        <translation>Deux personnes différentes déclarent cette fiche. Personne n’est mis d’office.</translation>
     </message>
     <message>
         <source>Rigging leader</source>
@@ -10002,7 +10000,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Plunger home?</source>
-        <translation>Verrou engagé à fond ?</translation>
+        <translation>Verrou à fond ?</translation>
     </message>
     <message>
         <source>Sleeve at its stop?</source>
@@ -10010,15 +10008,15 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Safety pin in and through?</source>
-        <translation>Épingle mise et traversante ?</translation>
+        <translation>Épingle en place et traversante ?</translation>
     </message>
     <message>
         <source>Engaged all the way?</source>
-        <translation>Engagé jusqu’au bout ?</translation>
+        <translation>Engagé à fond ?</translation>
     </message>
     <message>
         <source>Parts meet all round, flush?</source>
-        <translation>Pièces jointes partout, à fleur ?</translation>
+        <translation>Pièces jointes tout autour, à fleur ?</translation>
     </message>
     <message>
         <source>Water line or rod connected?</source>
@@ -10063,7 +10061,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>The parts meet all along, as the manual says.</source>
-        <translation>Les pièces se touchent sur toute la longueur, comme le dit le manuel.</translation>
+        <translation>Les pièces sont jointes sur toute la longueur, comme le dit le manuel.</translation>
     </message>
     <message>
         <source>As its manual says, at both ends.</source>
@@ -10185,11 +10183,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>own look and pull done</source>
-        <translation>contrôle visuel et traction à soi faits</translation>
+        <translation>a regardé et tiré soi-même</translation>
     </message>
     <message>
         <source>own look done</source>
-        <translation>contrôle visuel à soi fait</translation>
+        <translation>a regardé soi-même</translation>
     </message>
     <message>
         <source>Second inspection</source>
@@ -10297,7 +10295,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>First choose who is looking. Nobody is filled in for you.</source>
-        <translation>Choisir d’abord qui regarde. Personne n’est inscrit à votre place.</translation>
+        <translation>Choisir d’abord qui regarde. Personne n’est mis d’office.</translation>
     </message>
     <message>
         <source>Your own look. The first result is hidden.</source>
@@ -10329,11 +10327,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Choose who measures first. Nobody is filled in for you.</source>
-        <translation>Choisir d’abord qui mesure. Personne n’est inscrit à votre place.</translation>
+        <translation>Choisir d’abord qui mesure. Personne n’est mis d’office.</translation>
     </message>
     <message>
         <source>Choose the second person first. Nobody is filled in for you.</source>
-        <translation>Choisir d’abord la deuxième personne. Personne n’est inscrit à votre place.</translation>
+        <translation>Choisir d’abord la deuxième personne. Personne n’est mis d’office.</translation>
     </message>
     <message>
         <source>Choose the leaf set or gauge you hold before you read.</source>
@@ -10521,7 +10519,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1: the plunger is not home.</source>
-        <translation>%1 : le verrou n’est pas engagé à fond.</translation>
+        <translation>%1 : le verrou n’est pas à fond.</translation>
     </message>
     <message>
         <source>%1: the sleeve is not at its stop.</source>
@@ -10529,15 +10527,15 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1: the safety pin is not in and through.</source>
-        <translation>%1 : l’épingle n’est pas mise et traversante.</translation>
+        <translation>%1 : l’épingle n’est pas en place et traversante.</translation>
     </message>
     <message>
         <source>%1: it is not engaged all the way.</source>
-        <translation>%1 : ce n’est pas engagé jusqu’au bout.</translation>
+        <translation>%1 : ce n’est pas engagé à fond.</translation>
     </message>
     <message>
         <source>%1: the parts do not meet all round, or are not flush.</source>
-        <translation>%1 : les pièces ne se touchent pas partout, ou ne sont pas à fleur.</translation>
+        <translation>%1 : les pièces ne sont pas jointes tout autour, ou pas à fleur.</translation>
     </message>
     <message>
         <source>%1: it is not connected as its manual says.</source>
@@ -10557,7 +10555,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1 is stopped. No hand on it until a named person has resolved it.</source>
-        <translation>%1 est à l’arrêt. Ne pas y mettre la main avant qu’une personne nommée l’ait résolu.</translation>
+        <translation>%1 est à l’arrêt. Ne pas y mettre la main avant que quelqu’un l’ait résolu, sous son nom.</translation>
     </message>
     <message>
         <source>Stopped: read what stands below before anything else. Enter once more shows what comes next; this joint stays stopped, and no hand on it.</source>
@@ -11158,7 +11156,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>By whom, which grade or part, what was found.</source>
-        <translation>Par qui, quelle qualité ou quelle pièce, ce qui a été constaté.</translation>
+        <translation>Par qui, quelle qualité ou quelle pièce, ce qui a été trouvé.</translation>
     </message>
     <message>
         <source>The whole airframe</source>
@@ -11262,7 +11260,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1 of %2 riggings under supervision</source>
-        <translation>%1 montages encadrés sur %2</translation>
+        <translation>%1 sur %2 montages encadrés</translation>
     </message>
     <message numerus="yes">
         <source>%n coupling(s) not practised</source>
@@ -11284,11 +11282,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>How they stood on this airframe on that day: %1.</source>
-        <translation>Où ils en étaient sur ce planeur ce jour-là : %1.</translation>
+        <translation>Situation sur ce planeur ce jour-là : %1.</translation>
     </message>
     <message>
         <source>How they stand on this airframe: %1.</source>
-        <translation>Où ils en sont sur ce planeur : %1.</translation>
+        <translation>Situation sur ce planeur : %1.</translation>
     </message>
 </context>
 <context>
@@ -11372,7 +11370,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Under w&amp;hom</source>
-        <translation>&amp;Sous qui</translation>
+        <translation>Sous q&amp;ui</translation>
     </message>
     <message>
         <source>Choose who supervised</source>
@@ -11384,11 +11382,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Not&amp;e</source>
-        <translation>Not&amp;e</translation>
+        <translation>Note &amp;libre</translation>
     </message>
     <message>
         <source>&amp;Keep this rigging</source>
-        <translation>Garder &amp;le montage</translation>
+        <translation>Garder au &amp;fichier</translation>
     </message>
     <message>
         <source>There is no further rigging in the file that could be named.</source>
@@ -11421,7 +11419,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>&amp;Day</source>
-        <translation>&amp;Date</translation>
+        <translation>&amp;Jour</translation>
     </message>
     <message>
         <source>Months until it e&amp;xpires</source>
@@ -11429,7 +11427,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Months without rigg&amp;ing until it expires</source>
-        <translation>Mois sans montage jusqu’à l’exp&amp;iration</translation>
+        <translation>Mois jusqu’à l’expiration s’il n’&amp;y a pas de montage</translation>
     </message>
     <message>
         <source>12 and 3 months are common practice, not a rule. The months without rigging count from the last rigging here, also one before the signing.</source>
@@ -11441,7 +11439,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Withdra&amp;w the sign-off</source>
-        <translation>Révo&amp;quer la validation</translation>
+        <translation>Retirer l&amp;a validation</translation>
     </message>
     <message>
         <source>Choose who signs: another person than the learner.</source>
@@ -11449,11 +11447,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Enter the day.</source>
-        <translation>Saisir la date.</translation>
+        <translation>Saisir le jour.</translation>
     </message>
     <message>
         <source>“%1” is no day. Write it like 2026-04-12.</source>
-        <translation>« %1 » n’est pas une date. L’écrire comme 2026-04-12.</translation>
+        <translation>« %1 » n’est pas un jour. L’écrire comme 2026-04-12.</translation>
     </message>
     <message>
         <source>This day is still to come.</source>
@@ -11461,7 +11459,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Say in the note why it is withdrawn.</source>
-        <translation>Dire dans la note pourquoi elle est révoquée.</translation>
+        <translation>Dire dans la note pourquoi elle est retirée.</translation>
     </message>
     <message>
         <source>Kept: signed on %1.</source>
@@ -11469,7 +11467,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Kept: withdrawn.</source>
-        <translation>Conservé : révoqué.</translation>
+        <translation>Conservé : validation retirée.</translation>
     </message>
     <message>
         <source>Everything that was signed</source>
@@ -11478,12 +11476,12 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>%1: withdrawn by %2</source>
         <comment>day, person</comment>
-        <translation>%1 : révoqué par %2</translation>
+        <translation>%1 : validation retirée par %2</translation>
     </message>
     <message>
         <source>%1: withdrawn by %2: %3</source>
         <comment>day, person, note</comment>
-        <translation>%1 : révoqué par %2 : %3</translation>
+        <translation>%1 : validation retirée par %2 : %3</translation>
     </message>
     <message>
         <source>%1: signed by %2</source>
@@ -11511,7 +11509,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Sign &amp;just the same</source>
-        <translation>&amp;Je valide quand même</translation>
+        <translation>Vali&amp;der quand même</translation>
     </message>
     <message>
         <source>Something is not met. Read it, and tick that you sign for it.</source>
@@ -11524,7 +11522,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Super&amp;vised all the same</source>
-        <translation>&amp;Y était encadré quand même</translation>
+        <translation>Enca&amp;dré quand même</translation>
     </message>
     <message>
         <source>%1 stands nowhere in the record of this rigging. If it was supervised all the same, tick that, and say in the note what they did there.</source>
@@ -11538,7 +11536,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>To be taken b&amp;ack</source>
-        <translation>Indic&amp;ation à retirer</translation>
+        <translation>C&amp;hose à retirer</translation>
     </message>
     <message>
         <source>Choose what was told by mistake</source>
@@ -11546,7 +11544,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Taken back b&amp;y</source>
-        <translation>Retiré &amp;par</translation>
+        <translation>Ret&amp;iré par</translation>
     </message>
     <message>
         <source>Choose who takes it back</source>
@@ -11554,7 +11552,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Take this o&amp;ne back …</source>
-        <translation>Retirer cette i&amp;ndication …</translation>
+        <translation>Retirer &amp;cette chose …</translation>
     </message>
     <message>
         <source>Choose what is to be taken back.</source>
@@ -12005,11 +12003,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>S&amp;how my figures</source>
-        <translation>Montrer mes c&amp;hiffres</translation>
+        <translation>Montrer mes chi&amp;ffres</translation>
     </message>
     <message>
         <source>&amp;Hide my figures</source>
-        <translation>Cac&amp;her mes chiffres</translation>
+        <translation>Cacher mes chi&amp;ffres</translation>
     </message>
     <message>
         <source>Private to %1: in no report and no table, unless the box is ticked.</source>
@@ -12018,7 +12016,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>M&amp;y figures may be told to others</source>
-        <translation>Mes chiffres peuvent être communi&amp;qués</translation>
+        <translation>Mes chiffres peuvent être comm&amp;uniqués</translation>
     </message>
     <message>
         <source>No practice reading yet.</source>
@@ -12077,7 +12075,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>R&amp;eadings of each coupling by each person</source>
-        <translation>M&amp;esures par raccord et par personne</translation>
+        <translation>Mes&amp;ures par raccord et par personne</translation>
     </message>
     <message>
         <source>&amp;Begin the study</source>
@@ -12302,7 +12300,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Choose who corrects it. Nobody is filled in for you.</source>
-        <translation>Choisir qui la corrige. Aucun nom n’est rempli pour vous.</translation>
+        <translation>Choisir qui la corrige. Personne n’est mis d’office.</translation>
     </message>
     <message>
         <source>Type two figures, the leaf that entered and the one that did not, such as 0.50 0.55.</source>
@@ -12399,7 +12397,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Water dump</source>
-        <translation>Vidange du ballast</translation>
+        <translation>Vidange d’eau</translation>
     </message>
     <message>
         <source>Something else</source>
@@ -12471,7 +12469,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Ailerons, airbrakes, elevator, rudder and trim; flaps where a coupling of a flap is set up. What this airframe does not have is taken out of use again, and every name can be changed.</source>
-        <translation>Ailerons, aérofreins, profondeur, direction et compensateur ; volets si un raccord de volet est créé. Ce que ce planeur n’a pas est retiré de l’usage, et chaque nom peut être changé.</translation>
+        <translation>Ailerons, aérofreins, profondeur, direction et compensateur ; volets si un raccord de volet est créé. Ce que ce planeur n’a pas se met ensuite hors service, et chaque nom peut être changé.</translation>
     </message>
     <message>
         <source>All the usual surfaces are there already.</source>
@@ -12499,11 +12497,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>&amp;Kind</source>
-        <translation>&amp;Genre</translation>
+        <translation>&amp;Sorte</translation>
     </message>
     <message>
         <source>It says what is tried in the control check.</source>
-        <translation>Il dit ce qui est essayé à l’essai des commandes.</translation>
+        <translation>Elle dit ce qui est essayé à l’essai des commandes.</translation>
     </message>
     <message>
         <source>&amp;Side</source>
@@ -12591,7 +12589,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>It leaves the control check of new records. What was answered and measured stays in the file, and it can be put back at any time.</source>
-        <translation>Elle quitte l’essai des commandes des nouvelles fiches. Ce qui a été répondu et mesuré reste dans le fichier, et elle peut être remise en usage à tout moment.</translation>
+        <translation>Elle quitte l’essai des commandes des nouvelles fiches. Ce qui a été répondu et mesuré reste dans le fichier, et elle peut être remise en service à tout moment.</translation>
     </message>
     <message>
         <source>Left aileron</source>
@@ -12930,7 +12928,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <name>TrendsPageWords</name>
     <message>
         <source>This file knows no airframe yet. Set up begins with one.</source>
-        <translation>Ce fichier ne connaît pas encore de planeur. Réglages commence par là.</translation>
+        <translation>Ce fichier ne connaît pas encore de planeur. Le premier s’ajoute dans Réglages.</translation>
     </message>
     <message>
         <source>This airframe has no couplings yet. Set up lists them in rigging order.</source>
@@ -13108,7 +13106,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>On this fitting, readings kept without a band to judge them: %1.</source>
-        <translation>Sur cette pose, mesures enregistrées sans bande pour les juger : %1.</translation>
+        <translation>Sur cette pose, mesures conservées sans bande pour les juger : %1.</translation>
     </message>
     <message>
         <source>On this fitting, of %1 readings beside those of the band: %2 near the edge, %3 outside, %4 cannot tell.</source>
@@ -13140,11 +13138,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>A band is this coupling's own past, never a limit. The gap is one sign only: look, pull and control check stand beside it.</source>
-        <translation>Une bande est le passé propre de ce raccord, jamais une limite. L’écart n’est qu’un indice : le contrôle visuel, l’essai de traction et l’essai des commandes sont à côté.</translation>
+        <translation>Une bande est le propre passé de ce raccord, jamais une limite. L’écart n’est qu’un indice : le contrôle visuel, l’essai de traction et l’essai des commandes sont à côté.</translation>
     </message>
     <message>
         <source>Each in its own scatters from the middle of its own band. What moves alone stands apart. When all move together on one day, check the leaf set, read again with another person, and look at each joint: stiff grease leaves plungers short.</source>
-        <translation>Chacun dans sa propre dispersion, depuis le milieu de sa propre bande. Ce qui bouge seul se détache. Quand tous bougent ensemble un même jour, contrôler le jeu de lames, mesurer à nouveau avec une autre personne et regarder chaque liaison : une graisse raide laisse les verrous en retrait.</translation>
+        <translation>Chacun dans sa propre dispersion, depuis le milieu de sa propre bande. Ce qui bouge seul se détache. Quand tous bougent ensemble un même jour, contrôler le jeu de lames, mesurer à nouveau avec une autre personne et regarder chaque liaison : une graisse dure empêche les verrous d’aller à fond.</translation>
     </message>
     <message>
         <source>No coupling has a reading from a rigging that can be held against a band yet.</source>
@@ -13176,15 +13174,15 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Back to today</source>
-        <translation>Revenir à aujourd’hui</translation>
+        <translation>Retour à aujourd’hui</translation>
     </message>
     <message>
         <source>Back to today (Esc)</source>
-        <translation>Revenir à aujourd’hui (Esc)</translation>
+        <translation>Retour à aujourd’hui (Esc)</translation>
     </message>
     <message>
         <source>Back to Before the annual (Esc or Alt+Left)</source>
-        <translation>Revenir à Avant la visite annuelle (Esc ou Alt+Gauche)</translation>
+        <translation>Retour à Avant la visite annuelle (Esc ou Alt+Gauche)</translation>
     </message>
     <message>
         <source>cleaned</source>
@@ -13258,7 +13256,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Kind</source>
-        <translation>Genre</translation>
+        <translation>Sorte</translation>
     </message>
     <message>
         <source>By</source>
@@ -13293,11 +13291,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>locked, baseline</source>
-        <translation>verrouillé, série de référence</translation>
+        <translation>verrouillé, référence</translation>
     </message>
     <message>
         <source>part-seated, baseline</source>
-        <translation>à demi engagé, série de référence</translation>
+        <translation>à demi engagé, référence</translation>
     </message>
     <message>
         <source>locked, demonstration</source>
@@ -13440,23 +13438,23 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1 is kept. The ball was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 est enregistré. La bille n’a pas été vue : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
+        <translation>%1 est conservé. La bille n’a pas été vue : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
     </message>
     <message>
         <source>%1 is kept. The plunger was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 est enregistré. Le verrou n’a pas été vu : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
+        <translation>%1 est conservé. Le verrou n’a pas été vu : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
     </message>
     <message>
         <source>%1 is kept. The sleeve was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 est enregistré. Le manchon n’a pas été vu : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
+        <translation>%1 est conservé. Le manchon n’a pas été vu : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
     </message>
     <message>
         <source>%1 is kept. The safety pin was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 est enregistré. L’épingle n’a pas été vue : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
+        <translation>%1 est conservé. L’épingle n’a pas été vue : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
     </message>
     <message>
         <source>%1 is kept. The joint was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 est enregistré. La liaison n’a pas été vue : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
+        <translation>%1 est conservé. La liaison n’a pas été vue : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
     </message>
     <message>
         <source>%1 cannot be judged.</source>
@@ -13464,11 +13462,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1 is kept. Every baseline reading was wider than the gauge could reach, so there is no band: use a gauge that reaches.</source>
-        <translation>%1 est enregistré. Chaque mesure de la série de référence dépassait la portée de la jauge, donc il n’y a pas de bande : prendre une jauge qui va assez loin.</translation>
+        <translation>%1 est conservé. Chaque mesure de la série de référence dépassait la portée de la jauge, donc il n’y a pas de bande : prendre une jauge qui va assez loin.</translation>
     </message>
     <message>
         <source>%1 is kept. Not enough confirmed readings: this reading cannot be judged.</source>
-        <translation>%1 est enregistré. Pas assez de mesures confirmées : cette mesure ne peut pas être jugée.</translation>
+        <translation>%1 est conservé. Pas assez de mesures confirmées : cette mesure ne peut pas être jugée.</translation>
     </message>
     <message numerus="yes">
         <source>The band is %1, drawn from %n confirmed readings.</source>
@@ -13496,7 +13494,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>It was read on %1. Say in the questions (Ctrl+6) who resolved it, what was found and what was done.</source>
-        <translation>Mesuré le %1. Dire dans les questions (Ctrl+6) qui l’a réglé, ce qui a été trouvé et ce qui a été fait.</translation>
+        <translation>Mesuré le %1. Dire dans les questions (Ctrl+6) qui l’a résolu, ce qui a été trouvé et ce qui a été fait.</translation>
     </message>
     <message>
         <source>a person entitled to decide</source>
@@ -13509,7 +13507,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Stop, leave it as it is, call %1.</source>
-        <translation>Arrêter, laisser en l’état, appeler : %1.</translation>
+        <translation>S’arrêter, laisser en l’état, appeler %1.</translation>
     </message>
     <message>
         <source>Connecting it again without finding out why is not a fix.</source>
@@ -13517,7 +13515,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>The gap is one sign only, and enough to stop.</source>
-        <translation>L’écart n’est qu’un indice, et il suffit pour arrêter.</translation>
+        <translation>L’écart n’est qu’un indice, et il suffit pour s’arrêter.</translation>
     </message>
     <message>
         <source>The look, the pull and the second person have to carry it. This gap tells nothing, and any gap is one sign only.</source>
@@ -13529,7 +13527,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Finish the look, the pull and the second person. A gap inside the band is one sign only.</source>
-        <translation>Terminer le contrôle visuel, l’essai de traction et la deuxième personne. Un écart dans la bande n’est qu’un indice.</translation>
+        <translation>Terminer le contrôle visuel et l’essai de traction, puis la deuxième personne. Un écart dans la bande n’est qu’un indice.</translation>
     </message>
 </context>
 <context>
@@ -13660,7 +13658,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Readings by feeler leaf become each coupling’s own band. Every later reading is judged against it: one sign beside the look, the pull, the second person and the control check.</source>
-        <translation>Les mesures à la lame deviennent la bande propre de chaque raccord. Chaque mesure suivante est jugée d’après elle : un seul signe à côté du contrôle visuel, de l’essai de traction, de la deuxième personne et de l’essai des commandes.</translation>
+        <translation>Les mesures à la lame deviennent la bande propre de chaque raccord. Chaque mesure suivante est jugée d’après elle : un seul indice à côté du contrôle visuel, de l’essai de traction, de la deuxième personne et de l’essai des commandes.</translation>
     </message>
     <message>
         <source>Begin a new file for my airframe</source>
@@ -13677,10 +13675,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>A band is a coupling’s own past, never a limit. Manuals, directives, local rules and persons entitled to decide prevail.</source>
         <translation>Une bande est le passé propre d’un raccord, jamais une limite. Les manuels, les consignes, les règles locales et les personnes habilitées priment.</translation>
-    </message>
-    <message>
-        <source>Remembers the locked gap of each control coupling and judges every reading against that coupling's own past.</source>
-        <translation>Retient l’écart verrouillé de chaque raccord de commande et juge chaque mesure d’après le passé propre de ce raccord.</translation>
     </message>
     <message>
         <source>The .rigband file to open.</source>
@@ -13762,7 +13756,7 @@ Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs sombres. F1 : cette liste.<
     </message>
     <message>
         <source>Alt+O: who learns. Alt and the underlined letter: a part. Up, Down: another coupling. On the plan arrows: the nearest one.</source>
-        <translation>Alt+O : qui apprend. Alt et la lettre soulignée : une partie. Haut, Bas : un autre raccord. Sur la vue de dessus, les flèches : le plus proche.</translation>
+        <translation>Alt+Q : qui apprend. Alt et la lettre soulignée : une partie. Haut, Bas : un autre raccord. Sur la vue de dessus, les flèches : le plus proche.</translation>
     </message>
     <message>
         <source>The joint cut open: Left, Right, Page Up, Page Down: the ball. Home, End: caught, home.</source>
@@ -13782,7 +13776,7 @@ Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs sombres. F1 : cette liste.<
     </message>
     <message>
         <source>Measuring and study: digits with point or comma, then Enter: a reading. Alt+A, Alt+N: take one back.</source>
-        <translation>Mesure et étude : chiffres avec point ou virgule, puis Enter : une mesure. Alt+A, Alt+N : en retirer une.</translation>
+        <translation>Mesure et étude : chiffres avec point ou virgule, puis Enter : une mesure. Alt+H, Alt+C : en retirer une.</translation>
     </message>
     <message>
         <source>Study: Alt+I: I am the next and read. Alt+T: take the last reading back. Alt+G: leave it, go on.</source>
@@ -13827,6 +13821,30 @@ Réglages
 Alt+1 à Alt+9 : les parties. Alt+Haut, Alt+Bas : déplacer une ligne.
 Photos d’un raccord : Ctrl+V : une image copiée.
 Jour de référence : Y, N : une réponse. W : mauvaise lame. X : écarter. F : figer.</translation>
+    </message>
+    <message>
+        <source>Remembers the locked gap of each control coupling and judges every reading against that coupling’s own past.
+
+Ends with 0 when its window was closed, with 2 when something on the command line is wrong.</source>
+        <translation>Retient l’écart verrouillé de chaque raccord de commande et juge chaque mesure d’après le passé de ce raccord.
+
+Se termine par 0 quand la fenêtre est fermée, par 2 quand quelque chose ne va pas sur la ligne de commande.</translation>
+    </message>
+    <message>
+        <source>There is no option “%1”. rigband --help lists those there are.</source>
+        <translation>L’option « %1 » n’existe pas. rigband --help donne la liste de celles qui existent.</translation>
+    </message>
+    <message>
+        <source>An option lacks what belongs behind it, or has something behind it that it does not take. rigband --help tells how each is typed.</source>
+        <translation>Il manque quelque chose derrière une option, ou il y a derrière elle quelque chose qu’elle ne prend pas. rigband --help dit comment chacune se tape.</translation>
+    </message>
+    <message>
+        <source>“%1” is no text size. Type a whole number from 100 to 200 behind --text.</source>
+        <translation>« %1 » n’est pas une taille de texte. Taper derrière --text un nombre entier de 100 à 200.</translation>
+    </message>
+    <message>
+        <source>Name one file to open, or type --demo; not more than one of these.</source>
+        <translation>Nommer un fichier à ouvrir, ou taper --demo ; pas plus d’un des deux.</translation>
     </message>
 </context>
 <context>
@@ -13900,7 +13918,7 @@ Jour de référence : Y, N : une réponse. W : mauvaise lame. X : écarter. 
     </message>
     <message>
         <source>The gap is a good witness here, and still one sign only: look and pull as ever.</source>
-        <translation>L’écart est un bon témoin ici, et pourtant un seul signe : contrôle visuel et essai de traction comme toujours.</translation>
+        <translation>L’écart est un bon témoin ici, et pourtant un seul indice : contrôle visuel et essai de traction comme toujours.</translation>
     </message>
     <message>
         <source>The gap is a weak witness here. It takes %1 readings on %2 days, all far outside, before more can be said.</source>
