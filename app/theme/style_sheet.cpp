@@ -67,10 +67,10 @@ QPushButton[kind="row"]:focus { border: 2px solid @InkSoft; }
 QPushButton[kind="row"]:checked { background: @AccentFill; border: 2px solid @Accent; }
 QWidget[bar="true"] { background: @Bar; }
 QWidget[bar="true"] QLabel { color: @BarTextSoft; }
-QPushButton[kind="bar"] { background: transparent; color: @BarTextSoft; border: 2px solid transparent; border-radius: 6px; padding: 6px 12px; }
+QPushButton[kind="bar"] { background: transparent; color: @BarTextSoft; border: 2px solid transparent; border-radius: 6px; padding: 6px 12px; font-weight: 500; }
 QPushButton[kind="bar"]:hover { color: @BarText; }
 QPushButton[kind="bar"]:focus { border: 2px solid @BarTextSoft; }
-QPushButton[kind="bar"]:checked { background: @BarChosen; color: @BarText; font-weight: 600; }
+QPushButton[kind="bar"]:checked { background: @BarChosen; color: @BarText; }
 QPushButton::menu-indicator { image: none; width: 0; }
 QPushButton[kind="registration"] { background: transparent; color: @BarText; font-size: 18px; font-weight: 700; border: 2px solid transparent; border-radius: 6px; padding: 4px 8px; text-align: left; }
 QPushButton[kind="registration"]:hover, QPushButton[kind="registration"]:focus { border: 2px solid @BarTextSoft; }

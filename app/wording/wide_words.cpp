@@ -1,7 +1,5 @@
 #include "app/wording/wide_words.h"
 
-#include "app/wording/english_plurals.h"
-
 #include <QLatin1String>
 
 #include <algorithm>
@@ -23,7 +21,7 @@ bool isNoSentence(const QString& text, const QString& note)
 
 QString WideWords::translate(const char* context, const char* source, const char* note, int n) const
 {
-    const QString plural = EnglishPlurals{}.translate(context, source, note, n);
+    const QString plural = m_plurals.translate(context, source, note, n);
     const QString text = plural.isEmpty() ? QString::fromUtf8(source) : plural;
     if (isNoSentence(text, QString::fromUtf8(note)))
         return text;

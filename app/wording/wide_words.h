@@ -1,6 +1,6 @@
 #pragma once
 
-#include <QTranslator>
+#include "app/wording/english_plurals.h"
 
 namespace rig {
 
@@ -13,6 +13,10 @@ public:
 
     bool isEmpty() const override { return false; }
     QString translate(const char* context, const char* source, const char* note, int n) const override;
+
+private:
+    EnglishPlurals
+        m_plurals; // one that began and ended in translate() would wait for ever: those installed are locked
 };
 
 } // namespace rig

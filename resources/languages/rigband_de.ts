@@ -5584,7 +5584,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Since the annual of %1</source>
-        <translation>Seit der Jahresnachprüfung vom %1</translation>
+        <translation>Seit der Nachprüfung vom %1</translation>
     </message>
     <message>
         <source>Everything, from %1</source>
@@ -8647,7 +8647,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <name>ReviewWords</name>
     <message>
         <source>Before the annual</source>
-        <translation>Vor der Jahresnachprüfung</translation>
+        <translation>Vor der Nachprüfung</translation>
     </message>
     <message>
         <source>Before the annual that was due on %1</source>
@@ -13542,11 +13542,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Before the annual</source>
-        <translation>Vor der Jahresnachprüfung</translation>
+        <translation>Vor der Nachprüfung</translation>
     </message>
     <message>
         <source>Know this airframe</source>
-        <translation>Dieses Flugzeug kennen</translation>
+        <translation>Flugzeug kennen</translation>
     </message>
     <message>
         <source>Set up</source>

@@ -5584,7 +5584,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Since the annual of %1</source>
-        <translation>Depuis la visite annuelle du %1</translation>
+        <translation>Depuis la visite du %1</translation>
     </message>
     <message>
         <source>Everything, from %1</source>
@@ -8647,7 +8647,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <name>ReviewWords</name>
     <message>
         <source>Before the annual</source>
-        <translation>Avant la visite annuelle</translation>
+        <translation>Avant la visite</translation>
     </message>
     <message>
         <source>Before the annual that was due on %1</source>
@@ -13542,11 +13542,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Before the annual</source>
-        <translation>Avant la visite annuelle</translation>
+        <translation>Avant la visite</translation>
     </message>
     <message>
         <source>Know this airframe</source>
-        <translation>Connaître ce planeur</translation>
+        <translation>Ce planeur</translation>
     </message>
     <message>
         <source>Set up</source>

@@ -2,6 +2,8 @@
 
 #include "app/pages/prompts.h"
 #include "app/window/main_window.h"
+#include "app/wording/language.h"
+#include "app/wording/wide_words.h"
 #include "tests/support/clipped.h"
 #include "tests/support/on_screen.h"
 #include "tests/support/temp_store.h"
@@ -27,6 +29,23 @@ struct Room
     const char* name;
     QSize window;
     double text;
+    const char* language = "en";
+};
+
+// English, German and French, or what is wider than any of them.
+class Spoken
+{
+public:
+    explicit Spoken(const QString& language) : m_speech{language}
+    {
+        if (language == QStringLiteral("wide"))
+            QCoreApplication::installTranslator(&m_wide);
+    }
+    ~Spoken() { QCoreApplication::removeTranslator(&m_wide); }
+
+private:
+    Speech m_speech;
+    WideWords m_wide;
 };
 
 class EveryPage : public testing::TestWithParam<Room>
@@ -62,6 +81,7 @@ protected:
         return part<QPushButton>(window, "registration").findChild<QMenu*>()->actions();
     }
 
+    Spoken spoken{GetParam().language};
     FixedClock clock;
     WindowPrompts prompts;
     MainWindow window{clock, prompts};
@@ -71,7 +91,12 @@ protected:
 INSTANTIATE_TEST_SUITE_P(HasRoom, EveryPage,
                          testing::Values(Room{"AtTheUsualSize", {1280, 800}, 1},
                                          Room{"InASmallWindow", {1024, 740}, 1},
-                                         Room{"AtLargeText", {1280, 800}, 1.5}),
+                                         Room{"AtLargeText", {1280, 800}, 1.5},
+                                         Room{"InGerman", {1280, 800}, 1, "de"},
+                                         Room{"InGermanAtLargeText", {1280, 800}, 1.5, "de"},
+                                         Room{"InFrench", {1280, 800}, 1, "fr"},
+                                         Room{"InFrenchAtLargeText", {1280, 800}, 1.5, "fr"},
+                                         Room{"InWiderWords", {1280, 800}, 1, "wide"}),
                          [](const auto& room) { return std::string{room.param.name}; });
 
 } // namespace

@@ -35,14 +35,31 @@ constexpr double kWidestBand = 280;
 constexpr double kEnoughForSigns = 420;
 constexpr double kLeastSigns = 190;
 constexpr double kNarrowestSigns = 150;
+constexpr double kHeaderMargins = 18; // of the style sheet, both sides
+
+using Widths = std::array<ColumnWidth, kAnnualColumns - 1>;
+
+// A language may have longer names for what the columns show.
+Widths widthsWanted(const ReviewModel& model, const FontSizes& fonts)
+{
+    const QFontMetricsF metrics{fontOf(fonts.label(), Weight::SemiBold)};
+    Widths widths = kWidths;
+    for (int column = 0; column < kLast; ++column) {
+        const QString name = model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+        const double needed = metrics.size(0, name).width() / fonts.scale + kHeaderMargins;
+        ColumnWidth& width = widths[static_cast<std::size_t>(column)];
+        width = {std::max(width.usual, needed), std::max(width.least, needed)};
+    }
+    return widths;
+}
 
 // All columns side by side in so much room; a hidden one has no width.
-std::array<double, kAnnualColumns> widthsIn(double room)
+std::array<double, kAnnualColumns> widthsIn(double room, const Widths& wanted)
 {
     std::array<double, kAnnualColumns> widths{};
     double left = room;
-    for (std::size_t column = 0; column < kWidths.size(); ++column) {
-        widths[column] = kWidths[column].usual;
+    for (std::size_t column = 0; column < wanted.size(); ++column) {
+        widths[column] = wanted[column].usual;
         left -= widths[column];
     }
     const auto take = [&](int column, double width) {
@@ -51,14 +68,14 @@ std::array<double, kAnnualColumns> widthsIn(double room)
         now = width;
     };
     if (left > kEnoughForSigns)
-        take(kBand, std::min(kWidestBand, kWidths[kBand].usual + left - kEnoughForSigns));
+        take(kBand, std::min(kWidestBand, wanted[kBand].usual + left - kEnoughForSigns));
     else if (left < kLeastSigns)
-        take(kBand, std::max(kWidths[kBand].least, kWidths[kBand].usual - (kLeastSigns - left)));
+        take(kBand, std::max(wanted[kBand].least, wanted[kBand].usual - (kLeastSigns - left)));
     if (left < kLeastSigns)
         take(kQuestions, 0);
     for (int column = 0; column < kLast; ++column)
         if (left < kLeastSigns && column != kQuestions)
-            take(column, std::max(kWidths[static_cast<std::size_t>(column)].least,
+            take(column, std::max(wanted[static_cast<std::size_t>(column)].least,
                                   widths[static_cast<std::size_t>(column)] - (kLeastSigns - left)));
     for (const int column : {kBand, kExcursion})
         if (left < kNarrowestSigns)
@@ -129,7 +146,7 @@ void ReviewTable::keepChosen(CouplingId coupling)
 void ReviewTable::fit()
 {
     const double scale = m_look.fonts.scale;
-    const auto widths = widthsIn(viewport()->width() / scale);
+    const auto widths = widthsIn(viewport()->width() / scale, widthsWanted(*m_model, m_look.fonts));
     for (int column = 0; column < kAnnualColumns; ++column) {
         const double width = widths[static_cast<std::size_t>(column)];
         setColumnHidden(column, width <= 0);

@@ -172,6 +172,7 @@ CouplingList::CouplingList(QWidget* parent) : QFrame{parent}
     auto* count = new QLabel{TrendsPageWords::lastReadings(static_cast<int>(kSmallReadings))};
     count->setTextFormat(Qt::PlainText);
     count->setProperty("kind", "soft");
+    count->setWordWrap(true);
     top->addWidget(count, 1);
     m_aircraft = new QPushButton{TrendsPageWords::aircraft()};
     m_aircraft->setProperty("kind", "choice");
