@@ -16,6 +16,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QSettings>
 #include <QTemporaryDir>
 #include <QTextStream>
 
@@ -334,6 +335,8 @@ int main(int argc, char* argv[])
     qputenv("QT_SCALE_FACTOR", "1");
     qputenv("QT_FONT_DPI", "96");
     rig::setUpSurroundings();
+    const QTemporaryDir settings; // what is opened here is none of the user's recent files
+    QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings.path());
     QApplication application{argc, argv};
     rig::setUpApplication(application);
     const QString language = given.value(1, QStringLiteral("en"));

@@ -14,7 +14,9 @@
 #include "app/window/copies_page.h"
 #include "app/window/copy_bar.h"
 #include "app/window/faults_page.h"
+#include "app/window/file_menu.h"
 #include "app/window/question_bar.h"
+#include "app/window/recent_files.h"
 #include "app/window/salvaging.h"
 #include "app/window/start_up.h"
 #include "app/window/taking_in.h"
@@ -22,19 +24,18 @@
 #include "app/wording/chain_words.h"
 #include "app/wording/conflict_words.h"
 #include "app/wording/copy_words.h"
+#include "app/wording/file_menu_words.h"
 #include "app/wording/join_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
 #include "core/store/facts_book.h"
 
-#include <QAction>
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileInfo>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QMenu>
 #include <QPushButton>
 #include <QSettings>
 #include <QShortcut>
@@ -67,7 +68,8 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     auto* layout = new QVBoxLayout{whole};
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    m_bar = new TopBar{makeFileMenu()};
+    m_menu = new FileMenu{*this, m_prompts};
+    m_bar = new TopBar{m_menu};
     layout->addWidget(m_bar);
     layout->addWidget(makeBanner());
     m_faultsBar = new AsideBar{
@@ -111,6 +113,15 @@ MainWindow::~MainWindow() = default;
 
 void MainWindow::connectParts()
 {
+    connect(m_menu, &FileMenu::fileAsked, this, &MainWindow::openAnother);
+    connect(m_menu, &FileMenu::demoAsked, this, [this] {
+        if (mayLeavePages(Leaving::File))
+            openDemo();
+    });
+    connect(m_menu, &FileMenu::takeInAsked, this, &MainWindow::takeInOther);
+    connect(m_menu, &FileMenu::copiesAsked, this, &MainWindow::showCopies);
+    connect(m_menu, &FileMenu::textAsked, this, [this](int steps) { scaleText(steps * kTextStep); });
+    connect(m_menu, &FileMenu::darkAsked, this, [this] { setDark(!m_look.theme.isDark()); });
     connect(m_bar, &TopBar::momentChosen, this, &MainWindow::showMoment);
     connect(m_bar, &TopBar::airframeChosen, this, &MainWindow::chooseAirframe);
     connect(m_bar, &TopBar::airframesOpened, this, &MainWindow::nameAirframes);
@@ -123,8 +134,8 @@ void MainWindow::connectParts()
     }
     connect(m_copyBar, &CopyBar::backAsked, this, [this] { leaveCopy(); });
     connect(m_copyBar, &CopyBar::bringBackAsked, this, [this] { bringBackCopy(m_copy); });
-    connect(m_welcome, &Welcome::newAsked, this, &MainWindow::askNewFile);
-    connect(m_welcome, &Welcome::openAsked, this, &MainWindow::askOpenFile);
+    connect(m_welcome, &Welcome::newAsked, m_menu, &FileMenu::askNew);
+    connect(m_welcome, &Welcome::openAsked, m_menu, &FileMenu::askOpen);
     connect(m_welcome, &Welcome::demoAsked, this, &MainWindow::openDemo);
 }
 
@@ -140,32 +151,6 @@ void MainWindow::addKeys()
     onKey(Qt::Key_7, [this] { showFaults(); });
     onKey(Qt::Key_8, [this] { showConflicts(); });
     onKey(Qt::Key_K, [this] { m_bar->openAirframes(); });
-}
-
-QMenu* MainWindow::makeFileMenu()
-{
-    auto* menu = new QMenu{this};
-    const auto add = [this, menu](const QString& text, const QKeySequence& key, auto action) {
-        QAction* one = menu->addAction(text);
-        one->setShortcut(key);
-        addAction(one); // the key works while the menu is shut
-        connect(one, &QAction::triggered, this, action);
-        return one;
-    };
-    add(WindowWords::newFile(), QKeySequence::New, [this] { askNewFile(); });
-    add(WindowWords::openFile(), QKeySequence::Open, [this] { askOpenFile(); });
-    add(WindowWords::openDemo(), {}, [this] { openDemo(); });
-    add(JoinWords::takeIn(), QKeySequence{QKeyCombination{Qt::CTRL, Qt::Key_I}}, [this] { takeInOther(); });
-    add(CopyWords::menu(), QKeySequence{QKeyCombination{Qt::CTRL, Qt::Key_9}}, [this] { showCopies(); });
-    menu->addSeparator();
-    add(WindowWords::largerText(), QKeySequence::ZoomIn, [this] { scaleText(kTextStep); });
-    add(WindowWords::smallerText(), QKeySequence::ZoomOut, [this] { scaleText(-kTextStep); });
-    m_darkAction = add(WindowWords::darkColours(), Qt::Key_F9, [this] { setDark(!m_look.theme.isDark()); });
-    m_darkAction->setCheckable(true);
-    menu->addSeparator();
-    add(WindowWords::keys(), Qt::Key_F1, [this] { m_prompts.tell(this, WindowWords::keysText()); });
-    add(WindowWords::quit(), QKeySequence::Quit, [this] { close(); });
-    return menu;
 }
 
 QWidget* MainWindow::makeBanner()
@@ -197,7 +182,16 @@ QWidget* MainWindow::makeBanner()
 
 void MainWindow::openPath(const QString& path, OpenAs as)
 {
-    adopt(Session::open(path.toStdString(), as, m_clock), path);
+    auto session = Session::open(path.toStdString(), as, m_clock);
+    if (session)
+        rememberRecent(path);
+    adopt(std::move(session), path);
+}
+
+void MainWindow::openAnother(const QString& path, OpenAs as)
+{
+    if (mayLeavePages(Leaving::File))
+        openPath(path, as);
 }
 
 void MainWindow::openDemo()
@@ -217,6 +211,7 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
     m_banner->hide();
     dropPages();
     m_session = std::move(session);
+    m_menu->setFile(QString::fromStdString(m_session->file().path()));
     const auto writes = m_session->records().book().writesElsewhere();
     m_writesSeen = writes ? writes.value() : 0;
     m_airframe.reset();
@@ -348,7 +343,7 @@ void MainWindow::lookAtCopy(const KeptCopy& copy)
     if (!looked)
         return showProblem(
             ProblemWords::sentence(looked.problem(), QString::fromStdString(copy.path.filename().string())));
-    if (!mayLeavePages())
+    if (!mayLeavePages(Leaving::File))
         return;
     openSession(std::move(looked).value());
     m_banner->hide(); // the line of the copy says it, and stays
@@ -371,10 +366,10 @@ bool MainWindow::leaveCopy()
 void MainWindow::bringBackCopy(const KeptCopy& copy)
 {
     const QString into = askNewRigband(this, m_prompts);
-    if (into.isEmpty() || !mayLeavePages())
+    if (into.isEmpty() || !mayLeavePages(Leaving::File))
         return;
     const QString name = QFileInfo{into}.fileName();
-    if (const Outcome made = bringBack(copy.path, into.toStdString()); !made)
+    if (const Outcome made = copyIntoNew(copy.path, into.toStdString()); !made)
         return m_prompts.tell(this, ProblemWords::sentence(made.problem(), name));
     m_prompts.tell(this, CopyWords::broughtBack(name));
     openPath(into, OpenAs::Existing);
@@ -391,6 +386,7 @@ std::unique_ptr<Session> MainWindow::leaveSession()
 void MainWindow::closeSession()
 {
     leaveSession().reset();
+    m_menu->setFile({});
     m_airframe.reset();
     m_stack->setCurrentWidget(m_welcome);
     readAirframes();
@@ -737,24 +733,10 @@ void MainWindow::salvage()
         openPath(made, OpenAs::Existing);
 }
 
-void MainWindow::askNewFile()
-{
-    const QString path = askNewRigband(this, m_prompts);
-    if (!path.isEmpty())
-        openPath(path, OpenAs::New);
-}
-
-void MainWindow::askOpenFile()
-{
-    const QString path = m_prompts.askOpenFile(this, WindowWords::fileFilter());
-    if (!path.isEmpty())
-        openPath(path, OpenAs::Existing);
-}
-
 void MainWindow::setLook(const Look& look)
 {
     m_look = look;
-    m_darkAction->setChecked(look.theme.isDark());
+    m_menu->checkDark(look.theme.isDark());
     QApplication::setPalette(
         paletteFor(look.theme)); // widgets with a style sheet ask the application, not the window
     setStyleSheet(styleSheetFor(look.theme, look.fonts));
@@ -789,18 +771,20 @@ void MainWindow::askLanguage(const QString& code)
 }
 
 // Asks where something is half done.
-bool MainWindow::mayLeavePages()
+bool MainWindow::mayLeavePages(Leaving what)
 {
-    return std::ranges::all_of(allPages(), [this](const Page* page) {
+    const bool closes = what == Leaving::Program;
+    const QString title = closes ? WindowWords::closeTitle() : FileMenuWords::leaveTitle();
+    const QString yes = closes ? WindowWords::closeAllTheSame() : FileMenuWords::leaveAllTheSame();
+    return std::ranges::all_of(allPages(), [&](const Page* page) {
         const QString undone = page->leftUndone();
-        return undone.isEmpty() ||
-               m_prompts.confirm(this, WindowWords::closeTitle(), undone, WindowWords::closeAllTheSame());
+        return undone.isEmpty() || m_prompts.confirm(this, title, undone, yes);
     });
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
-    if (!mayLeavePages())
+    if (!mayLeavePages(Leaving::Program))
         return event->ignore();
     dropPages();
     event->accept();

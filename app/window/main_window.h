@@ -13,10 +13,8 @@
 #include <cstdint>
 #include <memory>
 
-class QAction;
 class QFrame;
 class QLabel;
-class QMenu;
 class QPushButton;
 class QStackedWidget;
 class QTimer;
@@ -31,6 +29,7 @@ class ConflictsPage;
 class CopiesPage;
 class CopyBar;
 class FaultsPage;
+class FileMenu;
 class Prompts;
 class QuestionBar;
 class QuestionsPage;
@@ -47,6 +46,7 @@ public:
 
     void openSession(std::unique_ptr<Session> session);
     void openPath(const QString& path, OpenAs as);
+    void openAnother(const QString& path, OpenAs as); // asks first where something is half done
     void openDemo();
     void setLook(const Look& look);
     const Look& look() const { return m_look; }
@@ -79,7 +79,6 @@ private:
     QWidget* makeBanner();
     void connectParts();
     void addKeys();
-    QMenu* makeFileMenu();
     Page* newPage(Moments moment);
     Page* newTrends();
     void addBeside(AsidePage* page);
@@ -108,15 +107,14 @@ private:
     void refreshPage();
     LearnerMemory learnerMemory() const;
     void chooseFirstAirframe();
-    void askNewFile();
-    void askOpenFile();
     void showRefusal(const Problem& problem, const QString& path); // of a whole file
     void salvage();
     void lookAtCopy(const KeptCopy& copy);
     bool leaveCopy();
     QString saidOfCopy() const;
     void bringBackCopy(const KeptCopy& copy);
-    bool mayLeavePages();
+    enum class Leaving { File, Program };
+    bool mayLeavePages(Leaving what);
     void scaleText(double factor);
     void setDark(bool dark);
     void adopt(Result<std::unique_ptr<Session>> session, const QString& path);
@@ -133,7 +131,7 @@ private:
     PeriodChoice m_period; // while the file is open
 
     TopBar* m_bar = nullptr;
-    QAction* m_darkAction = nullptr;
+    FileMenu* m_menu = nullptr;
     QFrame* m_banner = nullptr;
     QLabel* m_bannerText = nullptr;
     QPushButton* m_salvage = nullptr;

@@ -245,7 +245,7 @@ QString PaperWords::riggingIsOpen()
 QString PaperWords::headIsNotKept()
 {
     return tr(
-        "The rigging from paper is not begun yet. If Rigband is closed now, what was typed for the head of "
+        "The rigging from paper is not begun yet. If this file is left now, what was typed for the head of "
         "the sheet is lost. Begin the rigging first to keep it.");
 }
 

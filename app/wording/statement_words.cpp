@@ -75,7 +75,7 @@ QString StatementWords::questionKept(const QString& person, const QString& place
 
 QString StatementWords::leftUndone()
 {
-    return tr("A finding or a question is typed and not kept. It is lost when Rigband is closed now.");
+    return tr("A finding or a question is typed and not kept. It is lost when this file is left now.");
 }
 
 } // namespace rig

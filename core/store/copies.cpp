@@ -197,10 +197,10 @@ std::vector<KeptCopy> keptCopies(const fs::path& file)
     return kept;
 }
 
-Outcome bringBack(const fs::path& copy, const fs::path& into)
+Outcome copyIntoNew(const fs::path& from, const fs::path& into)
 {
-    return makeUnderAnotherName(into.string(), [&copy](const std::string& making) -> Outcome {
-        const Outcome made = copyPages(copy.string(), making, {});
+    return makeUnderAnotherName(into.string(), [&from](const std::string& making) -> Outcome {
+        const Outcome made = copyPages(from.string(), making, {});
         return !made || syncToDisk(making) ? made : Problem{ProblemKind::DiskFull, "cannot sync " + making};
     });
 }

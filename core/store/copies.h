@@ -40,8 +40,9 @@ struct KeptCopy
 // All that lie beside this file, the newest first.
 std::vector<KeptCopy> keptCopies(const std::filesystem::path& file);
 
-// What a copy holds, in a new file; never over one that is there: FileExists.
-Outcome bringBack(const std::filesystem::path& copy, const std::filesystem::path& into);
+// All that is saved in a file, or in a copy of one, as of one moment in a new file; never over one that is
+// there: FileExists. It may be open meanwhile.
+Outcome copyIntoNew(const std::filesystem::path& from, const std::filesystem::path& into);
 
 // Copies that nothing removes.
 Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion);

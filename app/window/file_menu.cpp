@@ -1,0 +1,154 @@
+#include "app/window/file_menu.h"
+
+#include "app/pages/prompts.h"
+#include "app/window/file_drop.h"
+#include "app/window/recent_files.h"
+#include "app/window/salvaging.h"
+#include "app/wording/copy_words.h"
+#include "app/wording/file_menu_words.h"
+#include "app/wording/join_words.h"
+#include "app/wording/problem_words.h"
+#include "app/wording/window_words.h"
+#include "core/baseline/baseline.h"
+#include "core/store/copies.h"
+
+#include <QAction>
+#include <QDesktopServices>
+#include <QFileInfo>
+#include <QUrl>
+
+namespace rig {
+
+namespace {
+
+constexpr int kMostLetters = 40; // of a recent file's name, and of its folder
+
+} // namespace
+
+FileMenu::FileMenu(QWidget& window, Prompts& prompts) : QMenu{&window}, m_window{window}, m_prompts{prompts}
+{
+    setObjectName("fileRows");
+    connect(new FileDrop{window}, &FileDrop::dropped, this,
+            [this](const QString& path) { emit fileAsked(path, OpenAs::Existing); });
+    add(WindowWords::newFile(), QKeySequence::New, &FileMenu::askNew);
+    add(WindowWords::openFile(), QKeySequence::Open, &FileMenu::askOpen);
+    addRecent();
+    add(WindowWords::openDemo(), {}, &FileMenu::demoAsked);
+    add(JoinWords::takeIn(), Qt::CTRL | Qt::Key_I, &FileMenu::takeInAsked);
+    add(CopyWords::menu(), Qt::CTRL | Qt::Key_9, &FileMenu::copiesAsked);
+    add(FileMenuWords::saveCopy(), Qt::CTRL | Qt::SHIFT | Qt::Key_S, &FileMenu::saveCopy);
+    add(FileMenuWords::showFolder(), Qt::CTRL | Qt::SHIFT | Qt::Key_F, &FileMenu::showFolder);
+    addSeparator();
+    add(WindowWords::largerText(), QKeySequence::ZoomIn, [this] { emit textAsked(1); });
+    add(WindowWords::smallerText(), QKeySequence::ZoomOut, [this] { emit textAsked(-1); });
+    m_dark = add(WindowWords::darkColours(), Qt::Key_F9, &FileMenu::darkAsked);
+    m_dark->setCheckable(true);
+    addSeparator();
+    add(WindowWords::keys(), Qt::Key_F1, [this] { tell(WindowWords::keysText()); });
+    add(FileMenuWords::about(), Qt::SHIFT | Qt::Key_F1, [this] {
+        tell(FileMenuWords::aboutText(QStringLiteral(RIGBAND_VERSION), kMethodVersion,
+                                      QLatin1String{qVersion()}));
+    });
+    add(WindowWords::quit(), QKeySequence::Quit, [this] { m_window.close(); });
+}
+
+void FileMenu::setFile(const QString& path)
+{
+    m_file = path;
+}
+
+void FileMenu::checkDark(bool isDark)
+{
+    m_dark->setChecked(isDark);
+}
+
+template <typename Action> QAction* FileMenu::add(const QString& text, const QKeySequence& key, Action action)
+{
+    QAction* one = addAction(text);
+    one->setShortcut(key);
+    m_window.addAction(one); // the key works while the menu is shut
+    connect(one, &QAction::triggered, this, action);
+    return one;
+}
+
+void FileMenu::addRecent()
+{
+    m_recent = addMenu(FileMenuWords::recent());
+    m_recent->setObjectName("recentFiles");
+    m_recent->setToolTipsVisible(true);
+    connect(this, &QMenu::aboutToShow, this, &FileMenu::fillRecent);
+}
+
+// As they are by now: another window may have opened one.
+void FileMenu::fillRecent()
+{
+    m_recent->clear();
+    const QFontMetrics letters = m_recent->fontMetrics();
+    const auto shortened = [&letters](const QString& text) {
+        return letters.elidedText(text, Qt::ElideMiddle, kMostLetters * letters.averageCharWidth());
+    };
+    int number = 0;
+    for (const QString& path : recentFiles()) {
+        const QFileInfo file{path};
+        QAction* one = m_recent->addAction(
+            FileMenuWords::recentRow(++number, shortened(file.fileName()), shortened(file.path())));
+        one->setToolTip(path);
+        connect(one, &QAction::triggered, this, [this, path] { openRecent(path); });
+    }
+    m_recent->setEnabled(number > 0);
+}
+
+void FileMenu::openRecent(const QString& path)
+{
+    if (QFileInfo::exists(path)) {
+        emit fileAsked(path, OpenAs::Existing);
+        return;
+    }
+    forgetRecent(path);
+    tell(ProblemWords::sentence({ProblemKind::NoSuchFile, {}}, QFileInfo{path}.fileName()));
+}
+
+void FileMenu::askNew()
+{
+    const QString path = askNewRigband(&m_window, m_prompts);
+    if (!path.isEmpty())
+        emit fileAsked(path, OpenAs::New);
+}
+
+void FileMenu::askOpen()
+{
+    const QString path = m_prompts.askOpenFile(&m_window, WindowWords::fileFilter());
+    if (!path.isEmpty())
+        emit fileAsked(path, OpenAs::Existing);
+}
+
+// Of the file that was open when this was asked for.
+void FileMenu::saveCopy()
+{
+    const QString file = m_file;
+    if (file.isEmpty())
+        return tell(FileMenuWords::openOneFirst());
+    const QString into = askNewRigband(&m_window, m_prompts);
+    if (into.isEmpty())
+        return;
+    const QString name = QFileInfo{into}.fileName();
+    const Outcome made = copyIntoNew(file.toStdString(), into.toStdString());
+    tell(made ? FileMenuWords::copySaved(name, QFileInfo{file}.fileName())
+              : ProblemWords::sentence(made.problem(), name));
+}
+
+void FileMenu::showFolder()
+{
+    if (m_file.isEmpty())
+        return tell(FileMenuWords::openOneFirst());
+    const QString folder = QFileInfo{m_file}.absolutePath();
+    if (!QDesktopServices::openUrl(QUrl::fromLocalFile(folder)))
+        tell(FileMenuWords::folderIsAt(folder));
+}
+
+void FileMenu::tell(const QString& sentence)
+{
+    m_prompts.tell(&m_window, sentence);
+}
+
+} // namespace rig
