@@ -2,6 +2,7 @@
 #include "app/window/main_window.h"
 #include "app/window/program.h"
 #include "app/window/start_up.h"
+#include "app/window/window_calls.h"
 #include "app/wording/language.h"
 #include "app/wording/window_words.h"
 
@@ -13,6 +14,7 @@
 
 namespace {
 
+constexpr int kDone = 0;
 constexpr int kBadUse = 2;
 constexpr int kSmallestPercent = 100;
 constexpr int kLargestPercent = 200;
@@ -43,6 +45,14 @@ struct CommandLine
         return percent / 100.0;
     }
 };
+
+// What the desktop gave to this start, so that a window of it may come to the front; empty where it gave
+// nothing.
+QByteArray startToken()
+{
+    const QByteArray token = qgetenv("XDG_ACTIVATION_TOKEN");
+    return token.isEmpty() ? qgetenv("DESKTOP_STARTUP_ID") : token;
+}
 
 // A sentence on what is wrong with the arguments; empty where nothing is.
 QString wrongWith(CommandLine& line, const QStringList& given)
@@ -75,6 +85,7 @@ int main(int argc, char* argv[])
         if (line.arguments.isSet("version"))
             line.arguments.showVersion();
     }
+    const QByteArray token = startToken(); // which the QApplication takes away
     QApplication application{argc, argv};
     const rig::Look desktop = rig::desktopLook();
     rig::setUpApplication(application);
@@ -90,6 +101,9 @@ int main(int argc, char* argv[])
     if (line.arguments.isSet("help-all")) // Qt's own options are known by now
         line.arguments.process(application);
 
+    const QString file = line.arguments.positionalArguments().value(0);
+    if (!file.isEmpty() && rig::callWindowOf(file, token))
+        return kDone; // it is in front of the user
     rig::MainWindow& window = program.window();
     rig::Look look = window.look();
     if (line.arguments.isSet(line.dark))
@@ -99,8 +113,8 @@ int main(int argc, char* argv[])
     program.setLook(look);
     if (line.arguments.isSet(line.demo))
         window.openDemo();
-    else if (!line.arguments.positionalArguments().isEmpty())
-        window.openPath(line.arguments.positionalArguments().constFirst(), rig::OpenAs::Existing);
+    else if (!file.isEmpty())
+        window.openPath(file, rig::OpenAs::Existing);
     program.show();
     return QApplication::exec();
 }

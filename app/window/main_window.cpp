@@ -21,6 +21,7 @@
 #include "app/window/start_up.h"
 #include "app/window/taking_in.h"
 #include "app/window/welcome.h"
+#include "app/window/window_calls.h"
 #include "app/wording/chain_words.h"
 #include "app/wording/conflict_words.h"
 #include "app/wording/copy_words.h"
@@ -113,6 +114,7 @@ MainWindow::~MainWindow() = default;
 
 void MainWindow::connectParts()
 {
+    m_calls = new WindowCalls{*this};
     connect(m_menu, &FileMenu::fileAsked, this, &MainWindow::openAnother);
     connect(m_menu, &FileMenu::demoAsked, this, [this] {
         if (mayLeavePages(Leaving::File))
@@ -183,9 +185,12 @@ QWidget* MainWindow::makeBanner()
 void MainWindow::openPath(const QString& path, OpenAs as)
 {
     auto session = Session::open(path.toStdString(), as, m_clock);
-    if (session)
-        rememberRecent(path);
+    const bool isOpened = bool{session};
     adopt(std::move(session), path);
+    if (!isOpened)
+        return;
+    rememberRecent(path);
+    m_calls->hearFor(path);
 }
 
 void MainWindow::openAnother(const QString& path, OpenAs as)
@@ -211,6 +216,7 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
     m_banner->hide();
     dropPages();
     m_session = std::move(session);
+    m_calls->hearNone();
     m_menu->setFile(QString::fromStdString(m_session->file().path()));
     const auto writes = m_session->records().book().writesElsewhere();
     m_writesSeen = writes ? writes.value() : 0;
@@ -387,6 +393,7 @@ void MainWindow::closeSession()
 {
     leaveSession().reset();
     m_menu->setFile({});
+    m_calls->hearNone();
     m_airframe.reset();
     m_stack->setCurrentWidget(m_welcome);
     readAirframes();

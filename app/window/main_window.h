@@ -34,6 +34,7 @@ class Prompts;
 class QuestionBar;
 class QuestionsPage;
 class Welcome;
+class WindowCalls;
 
 // The top bar and the page stack, nothing else.
 class MainWindow : public QMainWindow
@@ -132,6 +133,7 @@ private:
 
     TopBar* m_bar = nullptr;
     FileMenu* m_menu = nullptr;
+    WindowCalls* m_calls = nullptr;
     QFrame* m_banner = nullptr;
     QLabel* m_bannerText = nullptr;
     QPushButton* m_salvage = nullptr;
