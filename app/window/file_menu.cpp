@@ -7,12 +7,14 @@
 #include "app/wording/copy_words.h"
 #include "app/wording/file_menu_words.h"
 #include "app/wording/join_words.h"
+#include "app/wording/language.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
 #include "core/baseline/baseline.h"
 #include "core/store/copies.h"
 
 #include <QAction>
+#include <QActionGroup>
 #include <QDesktopServices>
 #include <QFileInfo>
 #include <QUrl>
@@ -43,9 +45,10 @@ FileMenu::FileMenu(QWidget& window, Prompts& prompts) : QMenu{&window}, m_window
     add(WindowWords::smallerText(), QKeySequence::ZoomOut, [this] { emit textAsked(-1); });
     m_dark = add(WindowWords::darkColours(), Qt::Key_F9, &FileMenu::darkAsked);
     m_dark->setCheckable(true);
+    addLanguages();
     addSeparator();
     add(WindowWords::keys(), Qt::Key_F1, [this] { tell(WindowWords::keysText()); });
-    add(FileMenuWords::about(), Qt::SHIFT | Qt::Key_F1, [this] {
+    add(FileMenuWords::about(), Qt::CTRL | Qt::Key_F1, [this] {
         tell(FileMenuWords::aboutText(QStringLiteral(RIGBAND_VERSION), kMethodVersion,
                                       QLatin1String{qVersion()}));
     });
@@ -77,6 +80,29 @@ void FileMenu::addRecent()
     m_recent->setObjectName("recentFiles");
     m_recent->setToolTipsVisible(true);
     connect(this, &QMenu::aboutToShow, this, &FileMenu::fillRecent);
+}
+
+// Each in its own words, for whoever does not read the one that is spoken.
+void FileMenu::addLanguages()
+{
+    QMenu* menu = addMenu(FileMenuWords::language());
+    menu->setObjectName("languages");
+    auto* one = new QActionGroup{menu};
+    for (const Language& language : languages()) {
+        QAction* row = menu->addAction(language.name);
+        row->setObjectName(language.code);
+        row->setCheckable(true);
+        one->addAction(row);
+        connect(row, &QAction::triggered, this, [this, code = language.code] {
+            if (code != spokenLanguage())
+                emit languageAsked(code);
+        });
+    }
+    // Another one may have been asked for and turned away.
+    connect(menu, &QMenu::aboutToShow, menu, [menu] {
+        for (QAction* row : menu->actions())
+            row->setChecked(row->objectName() == spokenLanguage());
+    });
 }
 
 // As they are by now: another window may have opened one.

@@ -32,10 +32,12 @@ signals:
     void copiesAsked();
     void textAsked(int steps); // larger, or smaller when below 0
     void darkAsked();
+    void languageAsked(const QString& code);
 
 private:
     template <typename Action> QAction* add(const QString& text, const QKeySequence& key, Action action);
     void addRecent();
+    void addLanguages();
     void fillRecent();
     void openRecent(const QString& path);
     void saveCopy();

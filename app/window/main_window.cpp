@@ -123,6 +123,7 @@ void MainWindow::connectParts()
     connect(m_menu, &FileMenu::takeInAsked, this, &MainWindow::takeInOther);
     connect(m_menu, &FileMenu::copiesAsked, this, &MainWindow::showCopies);
     connect(m_menu, &FileMenu::textAsked, this, [this](int steps) { scaleText(steps * kTextStep); });
+    connect(m_menu, &FileMenu::languageAsked, this, &MainWindow::askLanguage);
     connect(m_menu, &FileMenu::darkAsked, this, [this] { setDark(!m_look.theme.isDark()); });
     connect(m_bar, &TopBar::momentChosen, this, &MainWindow::showMoment);
     connect(m_bar, &TopBar::airframeChosen, this, &MainWindow::chooseAirframe);

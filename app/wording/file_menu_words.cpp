@@ -13,6 +13,8 @@ QString FileMenuWords::recentRow(int number, const QString& file, const QString&
 
 QString FileMenuWords::saveCopy() { return tr("Save a copy…"); }
 QString FileMenuWords::showFolder() { return tr("Show the folder"); }
+QString FileMenuWords::language() { return tr("Language"); }
+
 QString FileMenuWords::about() { return tr("About Rigband…"); }
 
 QString FileMenuWords::openOneFirst() { return tr("Open a file first."); }

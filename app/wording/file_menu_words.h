@@ -15,6 +15,7 @@ public:
     static QString recentRow(int number, const QString& file, const QString& folder);
     static QString saveCopy();
     static QString showFolder();
+    static QString language();
     static QString about();
 
     static QString openOneFirst();

@@ -41,6 +41,8 @@ QString languageOf(const QString& wanted, const QLocale& system)
     return english();
 }
 
+QString spokenLanguage() { return languageOf(QLocale{}.name().section('_', 0, 0), QLocale::c()); }
+
 QLocale figuresOf(const QString& code, const QLocale& system)
 {
     const QLocale usual =

@@ -24,6 +24,9 @@ const std::vector<Language>& languages();
 // `wanted` where the program speaks it; otherwise the first of the system's that it speaks, or English.
 QString languageOf(const QString& wanted, const QLocale& system);
 
+// The code of the one that is spoken now.
+QString spokenLanguage();
+
 // How figures and days are written beside words of `code`: as the system does where that is its language too.
 QLocale figuresOf(const QString& code, const QLocale& system);
 

@@ -145,7 +145,7 @@ QString WindowWords::keysEverywhere()
         "Ctrl+R: read what can be read of a damaged file into a new one.\n"
         "Ctrl+K: choose the airframe.\n"
         "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
-        "Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Shift+F1: about Rigband.\n"
+        "Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.\n"
         "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.");
 }
 
