@@ -38,6 +38,7 @@ struct Given
     QStringList earlier; // ends on earlier prints
     bool asFound = false;
     bool nameless = false;
+    QString document; // under --json
 
     bool isPrinted() const
     {
@@ -56,6 +57,13 @@ struct Given
         return named.size() == 1 && !tables.readings.isEmpty() && !hasThings() && !isPrinted();
     }
     bool isImported() const { return named.size() == 1 && hasTables() && !isPrinted(); }
+    // With --as-found and nothing else besides.
+    bool isDocument() const
+    {
+        Given without = *this;
+        without.asFound = false;
+        return !document.isEmpty() && !nameless && without.hasOnly(1);
+    }
     bool hasPages() const
     {
         return named.size() == 1 && !hasTables() && !airframe.isEmpty() && !out.isEmpty() && !asFound;
@@ -110,8 +118,9 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption earlier{"earlier", {}, "ends"};
     const QCommandLineOption asFound{"as-found"};
     const QCommandLineOption nameless{"nameless"};
+    const QCommandLineOption json{"json", {}, "json"};
     const QList<QCommandLineOption> withValue{csv, couplings, people, gauges, events, jointPlay, airframe,
-                                              day, from,      to,     out,    gauge,  earlier};
+                                              day, from,      to,     out,    gauge,  earlier,   json};
     parser.addOptions(withValue);
     parser.addOptions({letter, a5, withoutAppendix, asFound, nameless});
     if (!parser.parse(arguments)) {
@@ -140,13 +149,21 @@ std::optional<Given> givenOn(const QStringList& arguments)
                  parser.isSet(withoutAppendix),
                  parser.value(earlier).split(',', Qt::SkipEmptyParts),
                  parser.isSet(asFound),
-                 parser.isSet(nameless)};
+                 parser.isSet(nameless),
+                 parser.value(json)};
 }
 
 int run(const QString& verb, const Given& given)
 {
     if (given.nameless && verb != "export")
         return badUse();
+    if (!given.document.isEmpty()) {
+        if (verb == "export" && given.isDocument())
+            return exportDocument({given.named[0], given.document, given.asFound});
+        if (verb == "import" && given.isDocument())
+            return importDocument({given.named[0], given.document, given.asFound});
+        return badUse();
+    }
     if (verb == "demo" && given.hasOnly(1))
         return writeDemo(given.named[0]);
     if (verb == "check" && given.hasOnly(1))

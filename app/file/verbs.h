@@ -46,6 +46,24 @@ struct PartWanted
 };
 int handOnPart(const PartWanted& wanted);
 
+// A whole file that is to go out as one document.
+struct ExportedDocument
+{
+    QString file;
+    QString document;
+    bool asFound = false; // also where it does not stand as it was saved
+};
+int exportDocument(const ExportedDocument& wanted);
+
+// A document of which a new file is to be made.
+struct ImportedDocument
+{
+    QString file;
+    QString document;
+    bool asFound = false;
+};
+int importDocument(const ImportedDocument& wanted);
+
 // Tables that are to come into a file; empty where there is none.
 struct TablesWanted
 {

@@ -39,6 +39,11 @@ QString FileWords::usage()
          "                      [--events X.csv] [--joint-play X.csv] [--csv READINGS.csv]",
          tr("adds these tables to a file, all of them or none; where the file is not there yet, --couplings, "
             "--people or --gauges makes it")},
+        {"export FILE --json OUT.json [--as-found]",
+         tr("writes everything that is in a file as one document, with photos and the chain")},
+        {"import NEW.rigband --json IN.json [--as-found]",
+         tr("makes a new file of such a document, equal to the one that went out; where another program has "
+            "changed something, only with --as-found")},
         {"record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]",
          tr("a rigging record as pages to print")},
         {"report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"

@@ -5,6 +5,7 @@
 #include "core/review/judged_readings.h"
 #include "core/store/facts_book.h"
 #include "core/store/tables.h"
+#include "tests/store/through_a_document.h"
 #include "tests/support/laptop.h"
 
 #include <filesystem>
@@ -267,5 +268,23 @@ TEST(JoinProperty, HasAChainThatHoldsAlsoAfterTheNextSave)
         EXPECT_EQ(after.faults, 0);
         EXPECT_EQ(after.end.facts, before.end.facts + 1);
         EXPECT_TRUE(must(on.file().placeOfPrint(shortForm(before.end.hash))));
+    }
+}
+
+TEST(JoinProperty, GoesOutAsADocumentAndComesBackEqual)
+{
+    for (unsigned seed = 61; seed < 61 + kHistories; ++seed) {
+        SCOPED_TRACE(seed);
+        Syndicate syndicate{seed, 2};
+        joined(syndicate.paths[0], syndicate.paths[1], syndicate.path("out"));
+        const auto file = must(OtherFile::read(syndicate.path("out"), syndicate.path("out")));
+        throughADocument(file->connection(), syndicate.path("back"));
+        EXPECT_EQ(contentOf(syndicate.path("back")), contentOf(file->connection()));
+        Laptop back{syndicate.path("back"), 89};
+        const ChainState chain = must(back.file().lookAtChain());
+        EXPECT_EQ(chain.faults, 0);
+        EXPECT_EQ(chain.end, must(file->lookAtChain()).end);
+        EXPECT_EQ(judged(*back.records, syndicate.hangar()),
+                  judged(*Laptop{syndicate.path("out"), 90}.records, syndicate.hangar()));
     }
 }

@@ -2,7 +2,9 @@
 #include "core/store/tables.h"
 #include "core/store/values.h"
 #include "core/store/writer.h"
+#include "tests/store/through_a_document.h"
 #include "tests/support/hangar.h"
+#include "tests/support/laptop.h"
 #include "tests/support/shape_values.h"
 
 #include <gtest/gtest.h>
@@ -169,6 +171,13 @@ protected:
         ASSERT_EQ(written(kept), written(saved)) << "seed " << seed;
     }
 
+    void expectTheSameOutOfADocument()
+    {
+        const std::string out = store.folder() / "out.rigband";
+        throughADocument(connection(), out);
+        EXPECT_EQ(contentOf(out), contentOf(connection()));
+    }
+
     void expectTheColumnsOfItsTable(const FactShape& shape)
     {
         EXPECT_EQ(byShape(shape), inFile(connection(), shape.table));
@@ -267,6 +276,16 @@ TYPED_TEST(EveryFact, ComesBackAsItWasSaved)
         fact.stamp.when = this->store.clock().now();
         this->expectTheSame(kept, fact, seed);
     }
+}
+
+TYPED_TEST(EveryFact, ComesBackOutOfADocumentAsItWasSaved)
+{
+    for (unsigned seed = 1; seed <= kDraws; ++seed) {
+        TypeParam fact = drawnFact<TypeParam>(seed);
+        fact.id = {};
+        this->kept([&fact](Writer& writer) { return writer.add(fact); });
+    }
+    this->expectTheSameOutOfADocument();
 }
 
 TYPED_TEST(EveryFact, HasTheColumnsOfItsTable)

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <cstdint>
+#include <string>
+
+namespace rig {
+
+enum class DocumentProblem {
+    None,
+    CannotRead,
+    EndsEarly,
+    NotJson,
+    TooLong, // a text or a figure
+    NotOurs, // does not begin with the name of the format
+    Newer,   // of a version or a layout that this program does not know
+    MissingKey,
+    UnknownKey,
+    UnknownKind,
+    KeyTwice,
+    WrongType, // something else belongs there
+    OutOfRange,
+    UnknownWord,
+    NotADay,
+    IdTwice,
+    CannotStand, // its cells contradict one another
+    LostReference,
+};
+
+// What is wrong with a document, and where.
+struct DocumentFault
+{
+    DocumentProblem problem = DocumentProblem::None;
+    std::int64_t line = 0; // counted from 1
+    std::string kind = {}; // a table
+    std::string id = {};   // of the fact; empty where it is not known yet
+    std::string key = {};
+    std::string named = {}; // of LostReference: the kind that `key` names
+};
+
+} // namespace rig
