@@ -4,26 +4,12 @@
 #include "core/store/file_header.h"
 #include "core/store/layout.h"
 #include "core/store/migrations.h"
+#include "core/store/passing_file.h"
 #include "core/store/raw_file.h"
 
 #include <filesystem>
-#include <unistd.h>
 
 namespace rig {
-
-namespace {
-
-std::string freeNameBeside(const std::string& path)
-{
-    const std::string name = path + ".reading-" + std::to_string(::getpid()) + '-';
-    std::error_code ignored;
-    int number = 1;
-    while (std::filesystem::exists(name + std::to_string(number), ignored))
-        ++number;
-    return name + std::to_string(number);
-}
-
-} // namespace
 
 Result<std::unique_ptr<OtherFile>> OtherFile::read(const std::string& path, const std::string& beside)
 {
@@ -34,7 +20,8 @@ Result<std::unique_ptr<OtherFile>> OtherFile::read(const std::string& path, cons
         return known.problem();
     if (const Outcome whole = lookThrough(path); !whole)
         return whole.problem();
-    std::unique_ptr<OtherFile> file{new OtherFile{path, freeNameBeside(beside)}};
+    removeLeftBehind(beside);
+    std::unique_ptr<OtherFile> file{new OtherFile{path, freeReadingName(beside)}};
     if (const Outcome copied = copyPages(path, file->m_copy, {}); !copied)
         return copied.problem();
     if (const Outcome opened = file->open(); !opened)

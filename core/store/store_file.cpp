@@ -7,6 +7,7 @@
 #include "core/store/file_header.h"
 #include "core/store/layout.h"
 #include "core/store/migrations.h"
+#include "core/store/passing_file.h"
 #include "core/store/tables.h"
 
 #include <cerrno>
@@ -77,6 +78,8 @@ Opened openExisting(const std::string& path, Day today, LookedThrough when)
     connection.readOnlyFor = readOnlyFor;
     if (const Outcome known = readVersion(connection); !known)
         return known.problem();
+    if (!readOnlyFor)
+        removeLeftBehind(path);
     if (header.value().writeAheadLog && !readOnlyFor)
         if (const auto set = connection.word(QStringLiteral("PRAGMA journal_mode = DELETE")); !set)
             return set.problem();
@@ -175,7 +178,8 @@ Outcome makeUnderAnotherName(const std::string& path,
     std::error_code ignored;
     if (std::filesystem::exists(std::filesystem::symlink_status(path, ignored)))
         return Problem{ProblemKind::FileExists, path};
-    const std::string making = path + ".making-" + std::to_string(::getpid());
+    removeLeftBehind(path);
+    const std::string making = makingName(path);
     std::filesystem::remove(making, ignored); // left behind by another one of that number
     Outcome made = make(making);
     if (made)
