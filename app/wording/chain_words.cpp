@@ -152,8 +152,8 @@ QString ChainWords::print(const ComparedPrint& print, std::int64_t faultsNow)
     const QString typed = QString::fromStdString(print.shortForm);
     if (!print.place)
         return tr("%1 is not an end of this file. Look whether it was typed rightly. It may belong to "
-                  "another file or "
-                  "copy, or facts were changed or taken out. Find the file it was printed from.")
+                  "another file or copy, or have been printed between two joinings, or facts were changed or "
+                  "taken out. Find the file it was printed from.")
             .arg(typed);
     const Moment saved{print.place->savedMilliseconds / 1000, 0};
     const QString had =

@@ -196,6 +196,72 @@ private:
     std::set<QByteArray> m_earlier; // and of the one before it
 };
 
+// The ends of copies that were joined: what each tie is made of, and what stands at the end now.
+Result<std::vector<std::vector<ChainTip>>> joinedEnds(StoreFile::Connection& connection)
+{
+    std::map<QByteArray, std::vector<ChainTip>> tied;
+    const Outcome read =
+        connection.each(QStringLiteral("SELECT before, sequence, hash FROM tie"), {}, [&tied](Row& row) {
+            std::vector<ChainTip>& tips = tied[bytesFrom(row)];
+            const std::int64_t sequence = row.integer();
+            tips.push_back({sequence, bytesFrom(row)});
+        });
+    if (!read)
+        return read.problem();
+    auto now = readTips(connection);
+    if (!now)
+        return now.problem();
+    std::vector<std::vector<ChainTip>> ends{std::move(now).value()};
+    for (auto& [before, tips] : tied)
+        ends.push_back(std::move(tips));
+    return ends;
+}
+
+// Some of these ends, which is how the file ended while only those copies had been joined; empty where none
+// of them has this short form. The last of them.
+std::optional<ChainTip> partOfJoined(std::span<const ChainTip> tips, const std::string& form)
+{
+    constexpr std::size_t kMostTried = 10; // copies joined without a save between: some 1,000 hashes
+    if (tips.size() > kMostTried)
+        return std::nullopt;
+    for (unsigned which = 1; which + 1 < 1U << tips.size(); ++which) {
+        std::vector<ChainTip> some;
+        for (std::size_t i = 0; i < tips.size(); ++i)
+            if (which >> i & 1U)
+                some.push_back(tips[i]);
+        if (shortForm(endHash(some).toHex().toStdString()) == form)
+            return *std::ranges::max_element(some, {}, &ChainTip::sequence);
+    }
+    return std::nullopt;
+}
+
+// Where it was printed between two joinings, which leave nothing of that end in the file: from what was
+// joined it can be worked out, as long as none of those copies was written to before it came once more.
+Result<std::optional<PrintPlace>> placeBetweenJoinings(StoreFile::Connection& connection,
+                                                       const std::string& form)
+{
+    const auto ends = joinedEnds(connection);
+    if (!ends)
+        return ends.problem();
+    std::optional<PrintPlace> place;
+    for (const std::vector<ChainTip>& tips : ends.value()) {
+        const auto last = partOfJoined(tips, form);
+        if (!last)
+            continue;
+        place = PrintPlace{last->sequence, 0};
+        const Outcome read =
+            connection.each(QStringLiteral("SELECT fact FROM link WHERE sequence = ? AND hash = ?"),
+                            {valueOf(last->sequence), last->hash}, [&place](Row& row) {
+                                if (const auto fact = row.bytes())
+                                    place->savedMilliseconds = millisecondsIn(*fact);
+                            });
+        if (!read)
+            return read.problem();
+        break;
+    }
+    return place;
+}
+
 } // namespace
 
 Result<FileEnd> endOf(StoreFile::Connection& connection)
@@ -237,7 +303,7 @@ Result<std::optional<PrintPlace>> placeOfPrint(StoreFile::Connection& connection
         if (shortForm(end.value().hash) == form)
             place = PrintPlace{end.value().facts, 0};
     }
-    return place;
+    return place ? Result<std::optional<PrintPlace>>{place} : placeBetweenJoinings(connection, form);
 }
 
 } // namespace rig

@@ -206,6 +206,30 @@ TEST_F(JoinTest, CarriesNoTieThatNoLinkStandsOn)
     EXPECT_EQ(rows(out, "tie"), 0);
 }
 
+TEST_F(JoinTest, FindsThePrintOfAJoinedFileAlsoWhereNothingWasSavedBeforeItWasJoinedOnceMore)
+{
+    writeApart();
+    {
+        Laptop last{third, 9};
+        last.clock.passMinutes(60);
+        last.read(hangar, 700);
+    }
+    const FileEnd printed = joined(store.path(), twin, out).end;
+    const std::string all = store.folder() / "all.rigband";
+    joined(out, third, all);
+    Laptop on{all, 11};
+    const auto isFound = [&on, &printed] {
+        return must(on.file().placeOfPrint(shortForm(printed.hash))).has_value();
+    };
+    EXPECT_TRUE(isFound());
+    EXPECT_FALSE(must(on.file().placeOfPrint("AAAAA-AAAAA")));
+    on.read(hangar, 750);
+    EXPECT_TRUE(isFound()) << "and it stays found";
+    const auto place = must(on.file().placeOfPrint(shortForm(printed.hash)));
+    EXPECT_GT(place->savedMilliseconds, 0) << "it tells which fact was the last one";
+    EXPECT_EQ(must(on.file().lookAtChain()).faults, 0);
+}
+
 TEST_F(JoinTest, BringsAnOlderLayoutUpToDateInACopy)
 {
     const std::string old = fs::path(RIG_TEST_DATA) / "released" / "v4.rigband";
