@@ -78,6 +78,12 @@ struct Given
         return named.size() == 1 && !hasTables() && !airframe.isEmpty() && !out.isEmpty() && isOfADay() &&
                day.isEmpty() && from.isEmpty() && to.isEmpty() && !letter && !withoutAppendix;
     }
+    bool isManual() const
+    {
+        return named.isEmpty() && !hasTables() && airframe.isEmpty() && !out.isEmpty() && isOfADay() &&
+               day.isEmpty() && from.isEmpty() && to.isEmpty() && !withoutAppendix && earlier.isEmpty() &&
+               !asFound;
+    }
     bool isOfADay() const { return gauge.isEmpty() && !a5; }
     bool hasRecord() const
     {
@@ -185,12 +191,14 @@ int run(const QString& verb, const Given& given)
         return printSheet({given.named[0], given.airframe, given.gauge, given.out, given.letter, given.a5});
     if (verb == "card" && given.hasCard())
         return printCard({given.named[0], given.airframe, given.out});
+    if (verb == "manual" && given.isManual())
+        return printManual({given.out, given.letter});
     if (verb == "join" && given.isJoined())
         return joinFiles({given.named[0], given.named[1], given.out, given.asFound});
     if (verb == "part" && given.isPart())
         return handOnPart({given.named[0], given.airframe, given.out});
     const QStringList known{"demo",   "check", "salvage", "export", "import", "record",
-                            "report", "sheet", "card",    "join",   "part"};
+                            "report", "sheet", "card",    "manual", "join",   "part"};
     if (!known.contains(verb))
         complain(rig::FileWords::unknownVerb(verb));
     return badUse();
@@ -215,7 +223,7 @@ int main(int argc, char* argv[])
 {
     QCoreApplication::setApplicationVersion(QStringLiteral(RIGBAND_VERSION));
     const QByteArray first = argc > 1 ? argv[1] : "";
-    const bool draws = QByteArrayList{"record", "report", "sheet", "card", "demo"}.contains(first);
+    const bool draws = QByteArrayList{"record", "report", "sheet", "card", "manual", "demo"}.contains(first);
     const auto application = applicationFor(draws, argc, argv);
     const rig::Speech speech{rig::languageOf({}, QLocale::system())};
     const QStringList arguments = QCoreApplication::arguments();

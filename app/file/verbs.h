@@ -123,4 +123,12 @@ struct CardWanted
 };
 int printCard(const CardWanted& wanted);
 
+// The manual of the program.
+struct ManualWanted
+{
+    QString out;
+    bool letter = false; // A4 otherwise
+};
+int printManual(const ManualWanted& wanted);
+
 } // namespace rig::file

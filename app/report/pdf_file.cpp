@@ -10,9 +10,6 @@ namespace rig {
 
 namespace {
 
-constexpr int kDotsPerInch = 1200;
-constexpr double kDotsPerUnit = kDotsPerInch / 96.0;
-
 QPageSize pageSizeOf(Paper paper)
 {
     switch (paper) {
@@ -28,20 +25,25 @@ QPageSize pageSizeOf(Paper paper)
 
 } // namespace
 
+void preparePdf(QPdfWriter& writer, Paper paper, const QString& title, const QString& program)
+{
+    writer.setPageSize(pageSizeOf(paper));
+    writer.setPageMargins(QMarginsF{});
+    writer.setResolution(kPdfDotsPerInch);
+    writer.setTitle(title);
+    writer.setCreator(program);
+}
+
 QByteArray pdfOf(const PageFlow& flow, const QString& title, const QString& program)
 {
     QByteArray bytes;
     QBuffer buffer{&bytes};
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer{&buffer};
-    writer.setPageSize(pageSizeOf(flow.paper));
+    preparePdf(writer, flow.paper, title, program);
     writer.setPageOrientation(flow.isAcross ? QPageLayout::Landscape : QPageLayout::Portrait);
-    writer.setPageMargins(QMarginsF{});
-    writer.setResolution(kDotsPerInch);
-    writer.setTitle(title);
-    writer.setCreator(program);
     QPainter painter{&writer};
-    painter.scale(kDotsPerUnit, kDotsPerUnit);
+    painter.scale(kPdfDotsPerUnit, kPdfDotsPerUnit);
     const Theme theme = Theme::light(); // paper is white
     for (std::size_t i = 0; i < flow.pages.size(); ++i) {
         if (i > 0)
@@ -54,7 +56,11 @@ QByteArray pdfOf(const PageFlow& flow, const QString& title, const QString& prog
 
 Outcome writePdf(const QString& path, const PageFlow& flow, const QString& title, const QString& program)
 {
-    const QByteArray bytes = pdfOf(flow, title, program);
+    return saveWhole(path, pdfOf(flow, title, program));
+}
+
+Outcome saveWhole(const QString& path, const QByteArray& bytes)
+{
     QSaveFile file{path};
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
         return Problem{ProblemKind::Unexpected, file.errorString().toStdString()};

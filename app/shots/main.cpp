@@ -3,6 +3,7 @@
 
 #include "app/pages/prompts.h"
 #include "app/pages/trends/trends_page.h"
+#include "app/shots/palette.h"
 #include "app/window/main_window.h"
 #include "app/window/start_up.h"
 #include "app/wording/language.h"
@@ -86,7 +87,7 @@ public:
     {
         settle();
         const QString path = m_folder.filePath(QStringLiteral("%1-%2.png").arg(name, m_setting.name));
-        const bool saved = window.grab().save(path);
+        const bool saved = rig::inFewColours(window.grab().toImage()).save(path);
         QTextStream{stdout} << path << (saved ? "\n" : ": could not be written\n");
         return saved;
     }
@@ -272,6 +273,8 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
     all = album.take(window, "questions") && all;
     window.findChild<QPushButton*>("openCloseForm")->click();
     all = album.take(window, "questions-closing") && all;
+    window.showManual();
+    all = album.take(window, "manual") && all;
     window.showMoment(rig::Moments::RiggedToday);
     type(*page, "s");
     all = album.take(window, "rigged-second") && all;

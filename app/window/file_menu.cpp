@@ -8,6 +8,7 @@
 #include "app/wording/file_menu_words.h"
 #include "app/wording/join_words.h"
 #include "app/wording/language.h"
+#include "app/wording/manual_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
 #include "core/baseline/baseline.h"
@@ -47,6 +48,7 @@ FileMenu::FileMenu(QWidget& window, Prompts& prompts) : QMenu{&window}, m_window
     m_dark->setCheckable(true);
     addLanguages();
     addSeparator();
+    add(ManualWords::menu(), Qt::SHIFT | Qt::Key_F1, &FileMenu::manualAsked);
     add(WindowWords::keys(), Qt::Key_F1, [this] { tell(WindowWords::keysText()); });
     add(FileMenuWords::about(), Qt::CTRL | Qt::Key_F1, [this] {
         tell(FileMenuWords::aboutText(QStringLiteral(RIGBAND_VERSION), kMethodVersion,

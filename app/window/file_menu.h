@@ -32,6 +32,7 @@ signals:
     void copiesAsked();
     void textAsked(int steps); // larger, or smaller when below 0
     void darkAsked();
+    void manualAsked();
     void languageAsked(const QString& code);
 
 private:

@@ -15,6 +15,7 @@
 #include "app/window/copy_bar.h"
 #include "app/window/faults_page.h"
 #include "app/window/file_menu.h"
+#include "app/window/manual_page.h"
 #include "app/window/question_bar.h"
 #include "app/window/recent_files.h"
 #include "app/window/salvaging.h"
@@ -123,6 +124,7 @@ void MainWindow::connectParts()
     connect(m_menu, &FileMenu::takeInAsked, this, &MainWindow::takeInOther);
     connect(m_menu, &FileMenu::copiesAsked, this, &MainWindow::showCopies);
     connect(m_menu, &FileMenu::textAsked, this, [this](int steps) { scaleText(steps * kTextStep); });
+    connect(m_menu, &FileMenu::manualAsked, this, &MainWindow::showManual);
     connect(m_menu, &FileMenu::languageAsked, this, &MainWindow::askLanguage);
     connect(m_menu, &FileMenu::darkAsked, this, [this] { setDark(!m_look.theme.isDark()); });
     connect(m_bar, &TopBar::momentChosen, this, &MainWindow::showMoment);
@@ -492,6 +494,7 @@ std::vector<Page*> MainWindow::allPages() const
     pages.push_back(m_faults);
     pages.push_back(m_conflicts);
     pages.push_back(m_copies);
+    pages.push_back(m_manual);
     std::erase(pages, nullptr);
     return pages;
 }
@@ -527,6 +530,8 @@ void MainWindow::dropPages()
     m_conflicts = nullptr;
     m_conflictsBar->hide();
     m_copies = nullptr;
+    m_manual = nullptr;
+    m_readFrom = nullptr;
     m_copyBar->hide();
     m_copiedFile.clear();
 }
@@ -688,6 +693,56 @@ void MainWindow::showFaults()
         addBeside(m_faults = new FaultsPage);
     m_faults->display(*found);
     showBeside(m_faults);
+}
+
+void MainWindow::showManual()
+{
+    if (!m_manual) {
+        m_manual = new ManualPage{m_prompts};
+        added(m_manual);
+        connect(m_manual, &ManualPage::leaveAsked, this, &MainWindow::leaveManual);
+    }
+    if (m_stack->currentWidget() != m_manual) {
+        m_readFrom = qobject_cast<AsidePage*>(m_stack->currentWidget());
+        m_manual->openChapter(chapterSeen());
+    }
+    showBeside(m_manual);
+}
+
+void MainWindow::leaveManual()
+{
+    if (!m_session)
+        m_stack->setCurrentWidget(m_welcome);
+    else if (m_readFrom)
+        showBeside(m_readFrom);
+    else
+        leaveBesides();
+}
+
+QString MainWindow::chapterSeen() const
+{
+    const QWidget* seen = m_stack->currentWidget();
+    if (seen == m_welcome)
+        return QStringLiteral("start.md");
+    for (const auto& [page, chapter] : {std::pair<const QWidget*, const char*>{m_questions, "questions.md"},
+                                        {m_faults, "changed-facts.md"},
+                                        {m_conflicts, "two-laptops.md"},
+                                        {m_copies, "copies.md"}})
+        if (page == seen)
+            return QLatin1String(chapter);
+    switch (m_moment) {
+    case Moments::RiggedToday:
+        return isBlind() ? QStringLiteral("second-person.md") : QStringLiteral("rigged-today.md");
+    case Moments::Trends:
+        return QStringLiteral("trends.md");
+    case Moments::BeforeTheAnnual:
+        return QStringLiteral("before-the-annual.md");
+    case Moments::KnowThisAirframe:
+        return QStringLiteral("know-this-airframe.md");
+    case Moments::SetUp:
+        break;
+    }
+    return QStringLiteral("set-up.md");
 }
 
 void MainWindow::leaveBesides()

@@ -30,6 +30,7 @@ class CopiesPage;
 class CopyBar;
 class FaultsPage;
 class FileMenu;
+class ManualPage;
 class Prompts;
 class QuestionBar;
 class QuestionsPage;
@@ -62,6 +63,7 @@ public:
     void showFaults(); // where there are any
     void showConflicts();
     void showCopies(); // of the file; from a copy that is looked at, back to the file first
+    void showManual(); // at the chapter of what is seen
     void chooseAirframe(AirframeId airframe);
     // Null before a file is open.
     Page* page(Moments moment);
@@ -98,6 +100,8 @@ private:
     void closeSession();
     void readQuestions();
     void leaveBesides(); // back from what is no moment of its own
+    void leaveManual();
+    QString chapterSeen() const;
     void readConflicts();
     void takeInOther();
     void takeNews(Page& now);
@@ -152,6 +156,8 @@ private:
     QuestionsPage* m_questions = nullptr;
     AsideBar* m_faultsBar = nullptr;
     FaultsPage* m_faults = nullptr;
+    ManualPage* m_manual = nullptr;
+    AsidePage* m_readFrom = nullptr; // the manual, where that was no moment
 };
 
 } // namespace rig

@@ -58,6 +58,7 @@ QString FileWords::usage()
         {"card FILE --airframe REG --out X.pdf",
          tr("a card to fold once: where the couplings are, what locked looks like, whom to call; A5, both "
             "sides")},
+        {"manual --out X.pdf [--letter]", tr("the manual, as pages to print")},
         {"join FILE OTHER --out NEW.rigband [--as-found]",
          tr("the facts of two files, such as two laptops hold, in a new one; where another program has "
             "changed one of them, it is joined only with --as-found")},

@@ -146,7 +146,7 @@ QString WindowWords::keysEverywhere()
         "Ctrl+K: choose the airframe.\n"
         "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
         "Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.\n"
-        "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.");
+        "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list. Shift+F1: the manual.");
 }
 
 QString WindowWords::keysOfRiggedToday()

@@ -1,0 +1,38 @@
+#include "app/report/manual.h"
+
+#include <QFile>
+#include <QRegularExpression>
+
+namespace rig {
+
+namespace {
+
+const QString kContents = QStringLiteral("README.md");
+
+} // namespace
+
+QString manualChapter(const QString& name)
+{
+    QFile file{QStringLiteral(":/manual/manual/") + name};
+    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString{};
+}
+
+std::vector<ManualChapter> manualChapters()
+{
+    static const QRegularExpression line{QStringLiteral(R"(^- \[(.+)\]\((.+\.md)\)$)"),
+                                         QRegularExpression::MultilineOption};
+    std::vector<ManualChapter> chapters;
+    auto matches = line.globalMatch(manualChapter(kContents));
+    while (matches.hasNext()) {
+        const auto match = matches.next();
+        chapters.push_back({match.captured(2), match.captured(1)});
+    }
+    return chapters;
+}
+
+QString manualFileName()
+{
+    return QStringLiteral("rigband-manual.pdf");
+}
+
+} // namespace rig
