@@ -827,7 +827,7 @@ void MainWindow::setDark(bool dark)
 
 void MainWindow::askLanguage(const QString& code)
 {
-    if (!mayLeavePages())
+    if (!mayLeavePages(Leaving::File))
         return;
     if (m_copiedFile.isEmpty() || leaveCopy()) // the window of another language begins with the file itself
         emit languageAsked(code);

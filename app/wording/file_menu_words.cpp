@@ -32,8 +32,8 @@ QString FileMenuWords::folderIsAt(const QString& folder)
     return tr("No program here shows folders. The file lies in %1.").arg(folder);
 }
 
-QString FileMenuWords::leaveTitle() { return tr("Leave this file"); }
-QString FileMenuWords::leaveAllTheSame() { return tr("Leave this file all the same"); }
+QString FileMenuWords::leaveTitle() { return tr("Something is half done"); }
+QString FileMenuWords::leaveAllTheSame() { return tr("Leave it all the same"); }
 
 QString FileMenuWords::aboutText(const QString& version, int method, const QString& qt)
 {
