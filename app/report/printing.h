@@ -2,7 +2,7 @@
 
 #include "app/report/page_flow.h"
 #include "core/clock.h"
-#include "core/review/chain_state.h"
+#include "core/review/file_evidence.h"
 
 #include <QString>
 

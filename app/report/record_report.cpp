@@ -3,6 +3,7 @@
 #include "app/report/pdf_file.h"
 #include "app/report/record_parts.h"
 #include "app/wording/chain_words.h"
+#include "app/wording/conflict_words.h"
 #include "app/wording/connected_words.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/record_words.h"
@@ -159,6 +160,11 @@ std::vector<Block> printedRecordBlocks(const RecordSummary& summary, const std::
     if (file && file->hasFaults())
         blocks.insert(blocks.begin() + 1,
                       ParagraphBlock{ChainWords::faults(file->chain->faults), Role::Ink, true});
+    if (file)
+        for (const ToldConflict& told : file->conflicts)
+            if (concerns(told, summary.record.id))
+                blocks.insert(blocks.begin() + 1,
+                              ParagraphBlock{ConflictWords::inThisRecord(told), Role::Ink, true});
     blocks.push_back(HeadingBlock{RecordWords::byHand(), 2});
     blocks.push_back(SignatureBlock{{RecordWords::leaderSigns(printedName(summary.first)),
                                      RecordWords::secondSigns(printedName(summary.second))}});

@@ -1,6 +1,7 @@
 #include "app/blocks/cells.h"
 #include "app/pictures/marks.h"
 #include "app/report/review_parts.h"
+#include "app/wording/conflict_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/standing_words.h"
@@ -72,6 +73,7 @@ public:
                            {ReviewReportWords::page(), 0.65}};
         addSurfaces(m_matters.reversed, &ReviewReportWords::reversed);
         addOpenElsewhere();
+        addUndecided();
         addCouplings(true);
         addJointsNotSeen();
         addSurfaces(m_matters.surfacesNotSeen, &ReviewReportWords::cannotSee);
@@ -125,6 +127,13 @@ private:
             if (isOpenAtEnd(m_source, story) && !story.question.coupling)
                 addMatter(ReviewReportWords::openQuestion(), m_source.words.question(story),
                           placeOf(Part::OpenQuestions));
+    }
+
+    void addUndecided()
+    {
+        if (const auto open = conflictsOf(m_source); !open.empty())
+            addMatter(ConflictWords::heading(), ConflictWords::bar(static_cast<int>(open.size())),
+                      placeOf(Part::Conflicts));
     }
 
     void addGauges()

@@ -5,7 +5,7 @@
 #include "app/wording/formats.h"
 #include "app/wording/review_words.h"
 #include "core/review/airframe_review.h"
-#include "core/review/chain_state.h"
+#include "core/review/file_evidence.h"
 #include "core/review/judged_readings.h"
 
 #include <vector>
@@ -33,6 +33,7 @@ struct Source
 enum class Part {
     First = 1,
     OpenQuestions,
+    Conflicts,
     Outside,
     Couplings,
     Shared,
@@ -43,6 +44,7 @@ enum class Part {
     ClosedQuestions,
     Rest,
     Listed,
+    Decided,
     Looks,
     ControlChecks,
     HowWorkedOut,
@@ -89,11 +91,15 @@ void addPartOf(Writing& out, const QString& text, Part part, TableBlock table, c
 // heads.
 QStringList dropEmptyColumns(TableBlock& table, std::size_t kept = 0);
 bool isOpenAtEnd(const Source& source, const QuestionStory& story);
+// Open conflicts that concern this airframe; none where it is printed from no file.
+std::vector<ToldConflict> conflictsOf(const Source& source);
 
 // The first page: whose report it is, what to look at first, and where everything stands.
 void addTop(const Source& source, Writing& out);
 void addFirst(const Source& source, Writing& out);
 void addOpenQuestions(const Source& source, Writing& out);
+// What two laptops say differently and nobody has decided.
+void addConflicts(const Source& source, Writing& out);
 void addOutside(const Source& source, Writing& out);
 void addCouplings(const Source& source, Writing& out);
 void addShared(const Source& source, Writing& out);
@@ -106,6 +112,7 @@ void addRest(const Source& source, Writing& out);
 // The appendix: readings listed one by one; looks, pulls, the control check and what was measured there.
 void addListed(const Source& source, Writing& out);
 void addAnswers(const Source& source, Writing& out);
+void addDecided(const Source& source, Writing& out);
 void addHowWorkedOut(const Source& source, Writing& out);
 // How far the file had come, what in it does not stand as it was saved, and where earlier prints stand.
 void addFile(const Source& source, Writing& out);

@@ -125,6 +125,7 @@ TableBlock contentsOf(const Writing& writing)
 void addParts(const Source& source, Writing& out)
 {
     addOpenQuestions(source, out);
+    addConflicts(source, out);
     addOutside(source, out);
     addCouplings(source, out);
     addShared(source, out);
@@ -136,6 +137,7 @@ void addParts(const Source& source, Writing& out)
     if (source.withAppendix) {
         addListed(source, out);
         addAnswers(source, out);
+        addDecided(source, out);
     }
     addRest(source, out);
     addHowWorkedOut(source, out);

@@ -1,5 +1,6 @@
 #include "app/wording/conflict_words.h"
 
+#include "app/wording/chain_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/join_words.h"
 
@@ -109,6 +110,27 @@ QString ConflictWords::decided() { return tr("Kept. Both still stand in the file
 QString ConflictWords::renameHint()
 {
     return tr("If they are one and the same, stop using one of them and rename it in Set up.");
+}
+
+QString ConflictWords::reportIntro()
+{
+    return tr("Nobody has decided these yet. Ask those who are named, then let a person decide in Rigband "
+              "(Ctrl+8).");
+}
+
+QString ConflictWords::decisionColumn() { return tr("Decided"); }
+QString ConflictWords::decidedHeading() { return tr("What was decided between two laptops"); }
+QString ConflictWords::decidedIntro() { return tr("Both sides still stand in the file."); }
+
+QString ConflictWords::decidedBy(const QString& decision, const QString& person, const QString& day)
+{
+    return tr("%1: said by %2 on %3", "what was decided, who, day").arg(decision, person, day);
+}
+
+QString ConflictWords::inThisRecord(const ToldConflict& told)
+{
+    return tr("Open for a person to decide: %1. The first: %2. The other: %3.", "which, both sides")
+        .arg(title(told), ChainWords::fact(told.first), ChainWords::fact(told.second));
 }
 
 } // namespace rig

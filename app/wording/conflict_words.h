@@ -34,6 +34,13 @@ public:
     static QString reasonMissing();
     static QString decided();
     static QString renameHint();
+    // On paper.
+    static QString reportIntro();
+    static QString decisionColumn();
+    static QString decidedHeading();
+    static QString decidedIntro();
+    static QString decidedBy(const QString& decision, const QString& person, const QString& day);
+    static QString inThisRecord(const ToldConflict& told);
 };
 
 } // namespace rig

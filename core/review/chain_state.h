@@ -46,6 +46,8 @@ struct FaultyFact
     std::string coupling;
     // What it says now: column and value, as they stand in the file.
     std::vector<std::pair<std::string, std::string>> says;
+    IdBytes airframe{}; // that it is about, null where it is about none
+    IdBytes record{};   // likewise
 };
 
 struct ChainState
@@ -70,16 +72,6 @@ struct ComparedPrint
 {
     std::string shortForm;
     std::optional<PrintPlace> place; // empty: this file never ended so
-};
-
-// What a print says of the file it was made from.
-struct FileEvidence
-{
-    FileEnd end;
-    std::optional<ChainState> chain; // empty: not looked at yet
-    std::vector<ComparedPrint> prints;
-
-    bool hasFaults() const { return chain && chain->faults > 0; }
 };
 
 } // namespace rig

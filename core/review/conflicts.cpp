@@ -69,6 +69,19 @@ void takeRivals(std::span<const Rival> rivals, const Deciding& deciding, const A
 
 } // namespace
 
+bool concerns(const ToldConflict& told, AirframeId airframe)
+{
+    const auto isOf = [airframe](const FaultyFact& side) {
+        return side.airframe == IdBytes{} || side.airframe == airframe.bytes;
+    };
+    return isOf(told.first) || isOf(told.second);
+}
+
+bool concerns(const ToldConflict& told, RecordId record)
+{
+    return told.first.record == record.bytes || told.second.record == record.bytes;
+}
+
 std::vector<Conflict> openConflicts(std::vector<Rival> rivals, std::span<const Decision> decisions,
                                     const Apart& areApart)
 {

@@ -41,6 +41,18 @@ struct ToldConflict
     FaultyFact second;
 };
 
+// A conflict that a person decided, with both sides as they still stand in the file.
+struct ToldDecision
+{
+    ToldConflict conflict;
+    Decision decision;
+};
+
+// Whether it is about this airframe, or about persons or gauges, who belong to every airframe of the file.
+bool concerns(const ToldConflict& told, AirframeId airframe);
+// Whether one of its sides is this record or stands in it.
+bool concerns(const ToldConflict& told, RecordId record);
+
 // What nobody has decided, in the order of saving. `areApart`: neither fact was in the file when the other
 // was saved; a person saw the one who made the other otherwise, and there is nothing to decide.
 std::vector<Conflict> openConflicts(std::vector<Rival> rivals, std::span<const Decision> decisions,

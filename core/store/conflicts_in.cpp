@@ -1,11 +1,13 @@
 #include "core/store/conflicts_in.h"
 
+#include "core/review/decided.h"
 #include "core/review/lineage.h"
 #include "core/store/cells.h"
 #include "core/store/decide.h"
 #include "core/store/faulty_fact.h"
 #include "core/store/names.h"
 #include "core/store/newest.h"
+#include "core/store/values.h"
 
 #include <algorithm>
 #include <tuple>
@@ -165,6 +167,28 @@ Result<Lineage> lineageIn(StoreFile::Connection& connection)
     return Lineage{links, ties};
 }
 
+// Where what was decided about stands; empty where it does not.
+Result<std::string> tableOf(StoreFile::Connection& connection, const Decision& decision)
+{
+    for (const Asked& asked : kAsked)
+        if (asked.kind == decision.kind)
+            return std::string{asked.table};
+    for (const Asked& asked : kAskedOfForks) {
+        const bool isItsKind = asked.kind == decision.kind ||
+                               (decision.kind == ConflictKind::Names && asked.kind == ConflictKind::Versions);
+        if (!isItsKind)
+            continue;
+        const auto there = connection.integer(
+            QStringLiteral("SELECT 1 FROM %1 WHERE id = ?").arg(QLatin1String{asked.table}),
+            {valueOf(decision.first)});
+        if (!there)
+            return there.problem();
+        if (there.value())
+            return std::string{asked.table};
+    }
+    return std::string{};
+}
+
 } // namespace
 
 Result<std::vector<Conflict>> openConflictsIn(StoreFile::Connection& connection)
@@ -199,6 +223,29 @@ Result<std::vector<ToldConflict>> toldConflictsIn(StoreFile::Connection& connect
     for (const Conflict& conflict : open.value())
         told.push_back({conflict, tellOf(connection, {}, conflict.table, conflict.first),
                         tellOf(connection, {}, conflict.table, conflict.second)});
+    return told;
+}
+
+Result<std::vector<ToldDecision>> toldDecisionsIn(StoreFile::Connection& connection)
+{
+    const auto decisions = decisionsIn(connection);
+    if (!decisions)
+        return decisions.problem();
+    std::vector<Decision> counting = lastOfEach(decisions.value());
+    std::ranges::sort(counting, {}, [](const Decision& one) { return saveOrderOf(one.stamp, one.id.bytes); });
+    std::vector<ToldDecision> told;
+    for (const Decision& decision : counting) {
+        const auto table = tableOf(connection, decision);
+        if (!table)
+            return table.problem();
+        if (table.value().empty())
+            continue;
+        const auto sideOf = [&](const FactId& id) { return tellOf(connection, {}, table.value(), id.bytes); };
+        told.push_back({{{decision.kind, table.value(), decision.first.bytes, decision.second.bytes},
+                         sideOf(decision.first),
+                         sideOf(decision.second)},
+                        decision});
+    }
     return told;
 }
 

@@ -80,14 +80,20 @@ public:
     {
         if (table == "coupling")
             fact.coupling = textIn("coupling", "name", id);
-        if (table == "airframe")
+        if (table == "airframe") {
             fact.registration = textIn("airframe", "registration", id);
+            fact.airframe = idIn("airframe", "subject", id).value_or(id);
+        }
+        if (table == "rigging_record")
+            fact.record = id;
         const FactShape* const shape = shapeOfTable(table);
         if (!shape || steps == 0)
             return;
         for (const ColumnInfo& column : shape->columns) {
-            const bool isAsked = column.refersTo && std::string_view{column.refersTo} != "person" &&
-                                 (fact.coupling.empty() || fact.registration.empty());
+            const std::string_view named = column.refersTo ? column.refersTo : "";
+            const bool isRecord = named == "rigging_record" && fact.record == IdBytes{};
+            const bool isAsked = isRecord || (!named.empty() && named != "person" &&
+                                              (fact.coupling.empty() || fact.registration.empty()));
             if (!isAsked)
                 continue;
             if (const auto next = idIn(shape->table, column.name, id); next && *next != id)
@@ -162,7 +168,9 @@ FaultyFact tellOf(StoreFile::Connection& connection, ChainFault fault, const std
                     .savedBy = {},
                     .registration = {},
                     .coupling = {},
-                    .says = {}};
+                    .says = {},
+                    .airframe = {},
+                    .record = {}};
     const FactShape* const shape = shapeOfTable(table);
     if (!shape)
         return fact;

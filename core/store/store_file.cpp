@@ -1,6 +1,7 @@
 #include "core/store/store_file.h"
 
 #include "core/store/chain_look.h"
+#include "core/store/conflicts_in.h"
 #include "core/store/connection.h"
 #include "core/store/copies.h"
 #include "core/store/create_file.h"
@@ -313,6 +314,9 @@ Result<FileEvidence> StoreFile::evidence(const std::vector<std::string>& shortFo
     for (const std::string& form : shortForms)
         if (!take(placeOfPrint(form), all.prints.emplace_back(ComparedPrint{form, {}}).place, problem))
             return problem;
+    if (!take(toldConflictsIn(*m_connection), all.conflicts, problem) ||
+        !take(toldDecisionsIn(*m_connection), all.decided, problem))
+        return problem;
     return all;
 }
 

@@ -2,7 +2,7 @@
 
 #include "core/clock.h"
 #include "core/result.h"
-#include "core/review/chain_state.h"
+#include "core/review/file_evidence.h"
 #include "core/store/file_use.h"
 
 #include <cstdint>
