@@ -33,7 +33,8 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
     case Sign::OpenQuestion:
         if (coupling.openQuestions.size() == 1)
             return tr("one question open: %1")
-                .arg(StandingWords::asked(coupling.openQuestions.front().question.kind));
+                .arg(StandingWords::asked(coupling.openQuestions.front().question.kind,
+                                          coupling.askedSurface));
         return tr("%n question(s) open", nullptr, static_cast<int>(coupling.openQuestions.size()));
     case Sign::Drift:
     case Sign::Step:
@@ -178,7 +179,7 @@ QString ReviewWords::gravest(const CouplingReview& coupling)
     case Sign::OpenQuestion: {
         const Question& first = coupling.openQuestions.front().question;
         return tr("%1: %2, open since %3.", "coupling, what is asked, day")
-            .arg(name, StandingWords::asked(first.kind), Formats{}.day(first.day()));
+            .arg(name, StandingWords::asked(first.kind, coupling.askedSurface), Formats{}.day(first.day()));
     }
     case Sign::Drift:
     case Sign::Step:

@@ -38,7 +38,7 @@ QString StandingWords::word(const CouplingStanding& standing)
 {
     switch (standing.says) {
     case Says::Asked:
-        return standing.asked ? asked(*standing.asked) : QString{};
+        return standing.asked ? asked(*standing.asked, standing.surface) : QString{};
     case Says::PartSeated:
         return tr("found part-seated");
     case Says::NotRead:
@@ -71,7 +71,7 @@ QString StandingWords::inFull(const CouplingStanding& standing)
     case Says::Asked:
         if (standing.asked == QuestionKind::CannotSee)
             return notSeen(standing.askedAbout.value_or(CheckKind::BallInSocket));
-        return tr("Not found out yet: %1", "what is asked").arg(word(standing));
+        return tr("Not found out yet: %1", "what is asked").arg(askedInFull(standing));
     case Says::PartSeated:
         return tr("Found part-seated");
     case Says::NotRead:
@@ -96,10 +96,13 @@ QString StandingWords::inFull(const CouplingStanding& standing)
 QString StandingWords::withReading(const CouplingStanding& standing)
 {
     if (!standing.reading || standing.says == Says::NotRead || standing.says == Says::NoGap)
-        return word(standing);
+        return standing.says == Says::Asked ? askedInFull(standing) : word(standing);
     const bool isOfThePeriod =
         standing.says == Says::Moved || standing.says == Says::Scatters || standing.says == Says::WasOutside;
     // What is asked in words need not be about the latest reading.
+    if (standing.asked == QuestionKind::SurfaceDoubt && standing.says == Says::Asked)
+        return tr("%1; last read: %2", "what is asked of a surface, reading of the joint")
+            .arg(askedInFull(standing), Formats{}.interval(standing.reading->interval));
     if (isOfThePeriod || standing.asked == QuestionKind::Asked)
         return tr("%1; last read: %2", "what befell it in the period, reading")
             .arg(word(standing), Formats{}.interval(standing.reading->interval));
@@ -142,7 +145,17 @@ QString StandingWords::asFound(const GapInterval& reading)
         .arg(Formats{}.interval(reading));
 }
 
-QString StandingWords::asked(QuestionKind kind)
+QString StandingWords::askedInFull(const CouplingStanding& standing)
+{
+    const QString asked = word(standing);
+    if (!standing.surface || standing.surface->tie == SurfaceTie::Own)
+        return asked;
+    return standing.surface->tie == SurfaceTie::Circuit
+               ? tr("%1, in the same circuit", "a surface and what it was").arg(asked)
+               : tr("%1, perhaps in the same circuit", "a surface and what it was").arg(asked);
+}
+
+QString StandingWords::asked(QuestionKind kind, const std::optional<DoubtedSurface>& surface)
 {
     switch (kind) {
     case QuestionKind::OutsideReading:
@@ -156,6 +169,9 @@ QString StandingWords::asked(QuestionKind kind)
     case QuestionKind::SidesSwapped:
         return tr("left and right look swapped");
     case QuestionKind::SurfaceDoubt:
+        if (surface && surface->tie != SurfaceTie::Own)
+            return tr("%1 wrong or not seen", "a surface elsewhere in the circuit")
+                .arg(QString::fromStdString(surface->name));
         return tr("its surface wrong or not seen");
     case QuestionKind::BandInDoubt:
         return tr("its band is in doubt");

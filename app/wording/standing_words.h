@@ -5,6 +5,8 @@
 #include <QCoreApplication>
 #include <QString>
 
+#include <optional>
+
 namespace rig {
 
 // How a coupling stands, in the same words on every page, list, table and paper. Inside says no more than
@@ -22,7 +24,12 @@ public:
     static QString thisReading(Verdict verdict, const QString& explanation);
     static QString notSeen(CheckKind kind);
     static QString asFound(const GapInterval& reading); // beside the word that it was found part-seated
-    static QString asked(QuestionKind kind);            // "could not be seen"
+    // "could not be seen"; `surface` is the one in doubt, named where it is not the joint's own.
+    static QString asked(QuestionKind kind, const std::optional<DoubtedSurface>& surface);
+
+private:
+    // The same in full, with what another surface has to do with the joint.
+    static QString askedInFull(const CouplingStanding& standing);
 };
 
 } // namespace rig

@@ -144,18 +144,24 @@ private:
         for (const QuestionStory& story : m_review.questions)
             if (isOf(story.question, one.coupling) && isOpenAt(story, m_period.to))
                 review.openQuestions.push_back(story);
+        if (!review.openQuestions.empty())
+            review.askedSurface = doubtedBy(review.openQuestions.front().question, one.coupling);
         return review;
     }
 
     // About the joint, or about a surface that a joint of its circuit may have moved wrongly.
     bool isOf(const Question& question, const Coupling& coupling) const
     {
-        if (question.coupling == coupling.id)
-            return true;
+        return question.coupling == coupling.id || doubtedBy(question, coupling).has_value();
+    }
+
+    std::optional<DoubtedSurface> doubtedBy(const Question& question, const Coupling& coupling) const
+    {
         const auto surface = std::ranges::find_if(
             m_facts.surfaces, [&question](const Surface& one) { return question.surface == one.id; });
-        return question.kind == QuestionKind::SurfaceDoubt && surface != m_facts.surfaces.end() &&
-               mayMove(coupling.circuit, surface->kind);
+        if (question.kind != QuestionKind::SurfaceDoubt || surface == m_facts.surfaces.end())
+            return std::nullopt;
+        return doubtedFor(coupling, *surface);
     }
 
     void addBand(const CouplingHistory& history, bool isMeasured, CouplingReview& review) const

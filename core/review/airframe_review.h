@@ -95,10 +95,11 @@ struct CouplingReview
     std::optional<FittingMovement> movement; // empty without a fitting
     bool otherSideMovesToo = false; // the same circuit on the other side is told to move the same way
     std::vector<QuestionStory> openQuestions;
-    std::vector<OutsideStory> outside; // in the period, oldest first
-    std::vector<OutsideRun> runs;      // of those, oldest first
-    std::vector<Sign> signs;           // gravest first
-    CouplingStanding standing;         // at the end of the period
+    std::optional<DoubtedSurface> askedSurface; // that the first of these is about
+    std::vector<OutsideStory> outside;          // in the period, oldest first
+    std::vector<OutsideRun> runs;               // of those, oldest first
+    std::vector<Sign> signs;                    // gravest first
+    CouplingStanding standing;                  // at the end of the period
 
     bool has(Sign sign) const;
 };

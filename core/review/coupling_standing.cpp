@@ -57,6 +57,16 @@ Says saysOf(Verdict verdict)
     return Says::Inside;
 }
 
+std::optional<DoubtedSurface> doubtedFor(const Coupling& coupling, const Surface& surface)
+{
+    if (!mayMove(coupling.circuit, surface.kind))
+        return std::nullopt;
+    if (coupling.circuit != surface.kind || coupling.circuit == Circuit::Other)
+        return DoubtedSurface{surface.name, SurfaceTie::Unknown};
+    return DoubtedSurface{surface.name,
+                          coupling.side == surface.side ? SurfaceTie::Own : SurfaceTie::Circuit};
+}
+
 std::optional<Verdict> CouplingStanding::verdict() const
 {
     if (!judgement || saysOf(judgement->verdict) != says)
@@ -148,7 +158,7 @@ void CouplingStandings::takeQuestions(const std::vector<QuestionStory>& question
         const auto surface =
             std::ranges::find(surfaces, question.surface.value_or(SurfaceId{}), &Surface::id);
         if (surface != surfaces.end() && story.isOpenAfter(m_to))
-            m_doubted.push_back(surface->kind);
+            m_doubted.push_back(&*surface);
         if (!question.coupling)
             continue;
         m_known[*question.coupling].questions.push_back(&story);
@@ -275,12 +285,25 @@ std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
     return standing;
 }
 
+// Its own surface before another of the circuit, of those the one that was asked about first.
+std::optional<DoubtedSurface> CouplingStandings::doubtedAt(const Coupling& coupling) const
+{
+    std::optional<DoubtedSurface> nearest;
+    for (const Surface* surface : m_doubted) {
+        const auto doubted = doubtedFor(coupling, *surface);
+        if (doubted && (!nearest || doubted->tie < nearest->tie))
+            nearest = doubted;
+    }
+    return nearest;
+}
+
 CouplingStanding CouplingStandings::standingOf(const Coupling& coupling, const CouplingHistory& history) const
 {
     CouplingStanding standing = ownStandingOf(coupling, history);
-    const bool isDoubted = std::ranges::any_of(
-        m_doubted, [&coupling](SurfaceKind surface) { return mayMove(coupling.circuit, surface); });
-    if (!isDoubted || standing.says <= Says::Asked)
+    if (standing.says <= Says::Asked)
+        return standing;
+    standing.surface = doubtedAt(coupling);
+    if (!standing.surface)
         return standing;
     standing.says = Says::Asked;
     standing.asked = QuestionKind::SurfaceDoubt;

@@ -9,9 +9,28 @@
 #include <optional>
 #include <set>
 #include <span>
+#include <string>
 #include <vector>
 
 namespace rig {
+
+// What a surface that was wrong or not seen in the control check has to do with a joint.
+enum class SurfaceTie {
+    Own,     // the joint's circuit on the joint's side
+    Circuit, // the same circuit, elsewhere
+    Unknown, // one of the two is of no named kind, so it may be the same
+};
+
+struct DoubtedSurface
+{
+    std::string name;
+    SurfaceTie tie = SurfaceTie::Own;
+
+    bool operator==(const DoubtedSurface&) const = default;
+};
+
+// Empty where no joint of that circuit has to do with how such a surface moves.
+std::optional<DoubtedSurface> doubtedFor(const Coupling& coupling, const Surface& surface);
 
 // How one coupling stands: the gravest that nobody has resolved, in any record that is open or asked in one
 // that is closed; then what the latest rigging says. Every page, list, table and paper tells this one.
@@ -19,10 +38,11 @@ struct CouplingStanding
 {
     Says says = Says::NotRead;
     std::optional<Reading> reading; // that says it; the latest where a question says it that is about none
-    std::optional<Judgement> judgement;  // of that reading, worked out anew; empty for a part-seated one
-    int among = 0;                       // readings of its rigging that speak, it among them
-    std::optional<QuestionKind> asked;   // what the gravest open question asks
-    std::optional<CheckKind> askedAbout; // the part of it that was looked at
+    std::optional<Judgement> judgement;    // of that reading, worked out anew; empty for a part-seated one
+    int among = 0;                         // readings of its rigging that speak, it among them
+    std::optional<QuestionKind> asked;     // what the gravest open question asks
+    std::optional<CheckKind> askedAbout;   // the part of it that was looked at
+    std::optional<DoubtedSurface> surface; // where a surface of its circuit is what is asked about
     int openQuestions = 0;
     bool isUnresolved = false; // nobody has said yet what it was, asked or not
 
@@ -63,6 +83,7 @@ private:
     static void say(const Reading& reading, const Spoken& spoken, CouplingStanding& standing);
     void takeStrikes(const std::vector<Exclusion>& exclusions);
     void takeQuestions(const std::vector<QuestionStory>& questions, std::span<const Surface> surfaces);
+    std::optional<DoubtedSurface> doubtedAt(const Coupling& coupling) const;
     CouplingStanding ownStandingOf(const Coupling& coupling, const CouplingHistory& history) const;
     void takeBackwards(const AirframeFacts& facts, Day back, Day opened);
     void take(const Reading& reading);
@@ -78,11 +99,11 @@ private:
     Day m_to;
     Day m_heldOn; // the day whose fittings speak: of a record from paper its own, however late it was typed
                   // in
-    std::set<RecordId> m_open;        // records not closed at the end of m_to
-    std::set<ReadingId> m_asked;      // readings that open questions are about, until found
-    std::set<ReadingId> m_superseded; // of those that may speak
-    std::set<ReadingId> m_struck;     // by the end of m_to
-    std::vector<SurfaceKind> m_doubted;
+    std::set<RecordId> m_open;             // records not closed at the end of m_to
+    std::set<ReadingId> m_asked;           // readings that open questions are about, until found
+    std::set<ReadingId> m_superseded;      // of those that may speak
+    std::set<ReadingId> m_struck;          // by the end of m_to
+    std::vector<const Surface*> m_doubted; // in the order of asking
     std::map<CouplingId, Known> m_known;
 };
 

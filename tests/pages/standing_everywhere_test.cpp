@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <functional>
 #include <gtest/gtest.h>
+#include <map>
 
 using namespace rig;
 using namespace rig::test;
@@ -73,6 +74,31 @@ public:
             question.reading = last;
         question.stamp = {hangar.oren, at(kDay, 11)};
         asked = must(store.records().add(question));
+    }
+
+    void sidesAreSaid()
+    {
+        for (Coupling coupling : must(store.records().couplings(hangar.airframe))) {
+            coupling.side = coupling.id == hangar.leftAileron ? Side::Left : Side::Right;
+            must(store.records().add(coupling));
+        }
+    }
+
+    void rightAileronIsInDoubt()
+    {
+        Surface surface;
+        surface.airframe = hangar.airframe;
+        surface.name = "Right aileron";
+        surface.kind = SurfaceKind::Aileron;
+        surface.side = Side::Right;
+        Question question;
+        question.airframe = hangar.airframe;
+        question.kind = QuestionKind::SurfaceDoubt;
+        question.record = rigged;
+        question.surface = must(store.records().add(surface));
+        question.surfaceCheck = SurfaceCheckKind::Sense;
+        question.stamp = {hangar.oren, at(kDay, 11)};
+        must(store.records().add(question));
     }
 
     void resolve()
@@ -248,6 +274,23 @@ TEST(StandingEverywhere, IsTheSameForEveryCouplingOfTheDemonstration)
         told += all.size();
     }
     EXPECT_GE(told, 4U * 20) << "pages, table and paper of every coupling";
+}
+
+// All that is said of the left aileron, place by place, while the right one was wrong in the control check.
+TEST(StandingEverywhere, NamesTheSurfaceThatWasWrongWhereAJointIsMarkedBecauseOfAnother)
+{
+    ToldFile file;
+    file.store.clock().set(kDay); // the record is the day's, and its card is shown
+    file.sidesAreSaid();
+    file.today(500);
+    file.rightAileronIsInDoubt();
+    const std::map<std::string, QString> said = saidOfLeftAileron(file.store, file.hangar.airframe);
+    EXPECT_EQ(said.size(), 9U);
+    for (const auto& [place, words] : said) {
+        EXPECT_TRUE(words.contains("Right aileron wrong or not seen"))
+            << place << ": " << words.toStdString();
+        EXPECT_FALSE(words.contains("its surface")) << place << ": " << words.toStdString();
+    }
 }
 
 // By the rules of before: the glance told what was shown with the last reading, the ranking judged the

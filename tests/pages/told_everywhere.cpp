@@ -7,6 +7,7 @@
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 #include "app/pages/rigged_today/summary_presenter.h"
 #include "app/pages/trends/coupling_list.h"
+#include "app/pages/trends/now_card.h"
 #include "app/pages/trends/trends_presenter.h"
 #include "app/report/record_report.h"
 #include "app/report/review_report.h"
@@ -18,6 +19,8 @@
 #include "core/exchange/csv.h"
 #include "core/exchange/review_tables.h"
 #include "core/store/airframe_facts.h"
+
+#include <QLabel>
 
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -209,6 +212,85 @@ std::vector<std::string> disagreements(const std::vector<Told>& all)
                             std::to_string(static_cast<int>(other.says)));
     }
     return found;
+}
+
+namespace {
+
+// All that stands in the rows of these tables that begin with that name and have a mark.
+QString rowsOf(const std::vector<Block>& blocks, const QString& head, const QString& name)
+{
+    QStringList said;
+    for (const Block& block : blocks) {
+        const auto* table = std::get_if<TableBlock>(&block);
+        if (!table || table->columns.front().head != head)
+            continue;
+        for (const std::vector<Cell>& row : table->rows) {
+            if (row.front().front().text != name)
+                continue;
+            for (const Cell& cell : row)
+                for (const CellText& text : cell)
+                    said << text.text;
+        }
+    }
+    return said.join(QLatin1Char('\n'));
+}
+
+QString cardOf(const RiggedTodayPresenter& presenter, const RiggedTodayView& view, CouplingId coupling)
+{
+    CouplingPanel panel;
+    RiggingSession session;
+    session.record = view.record->id;
+    session.place.coupling = coupling;
+    const CouplingSheet sheet = must(presenter.sheet(view, session));
+    panel.display(view, sheet, {});
+    return panel.findChild<VerdictCard*>()->accessibleName();
+}
+
+} // namespace
+
+std::map<std::string, QString> saidOfLeftAileron(TempStore& store, AirframeId airframe)
+{
+    const QString name{"Left aileron"};
+    const auto isNamed = [&name](const auto& one) { return one.coupling.name == name.toStdString(); };
+    std::map<std::string, QString> said;
+
+    const TrendsView trends = must(TrendsPresenter{store.records(), store.clock()}.view(airframe));
+    const auto trend = std::ranges::find_if(trends.couplings, isNamed);
+    CouplingList chooser;
+    chooser.display(trends, {});
+    said["Trends, the list"] =
+        chooser.findChild<TrendRow*>(QStringLiteral("trendRow%1").arg(trend - trends.couplings.begin()))
+            ->accessibleDescription();
+    NowCard card;
+    card.display(*trend, {}, store.clock().now().localDay());
+    said["Trends, the card"] = card.findChild<QLabel*>("nowTitle")->text();
+
+    const AnnualView annual = must(AnnualPresenter{store.records(), store.clock()}.view(airframe, {}));
+    const auto row = std::ranges::find(annual.rows, name, &AnnualRow::name);
+    said["Before the annual"] = row->saysInWords;
+    said["Before the annual, the signs"] = row->signs.join(QLatin1Char('\n'));
+
+    const AirframeFacts facts = must(factsOf(store.records(), airframe));
+    const AirframeReview review =
+        airframeReviewOf(facts, reviewPeriods(facts, store.clock().now().localDay()).front());
+    said["the report"] = rowsOf(reviewBlocks(facts, review), ReviewReportWords::couplingOrMatter(), name);
+    const auto reviewed = std::ranges::find_if(review.couplings, isNamed);
+    said["the report, what stands out"] = ReviewWords::gravest(*reviewed);
+
+    RiggedTodayPresenter presenter{store.records(), store.clock()};
+    const RiggedTodayView view = must(presenter.view(airframe));
+    RecordList list;
+    RiggingSession session;
+    session.place = {RecordPlace::Kind::Close, {}};
+    list.display(view, session);
+    for (const auto* one : list.findChildren<MarkRow*>())
+        if (one->accessibleName() == name)
+            said["Rigged today, the list"] = one->accessibleDescription();
+    said["the verdict card"] = cardOf(presenter, view, reviewed->coupling.id);
+    const auto summary =
+        must(SummaryPresenter{store.records(), store.clock()}.view(airframe, view.record->id));
+    said["the record's glance"] = rowsOf(recordBlocks(summary.summary), RecordWords::coupling(), name);
+    return said;
 }
 
 } // namespace rig::test

@@ -3,6 +3,9 @@
 #include "core/review/coupling_standing.h"
 #include "tests/support/temp_store.h"
 
+#include <QString>
+
+#include <map>
 #include <string>
 #include <vector>
 
@@ -22,5 +25,9 @@ std::vector<Told> toldEverywhere(TempStore& store, AirframeId airframe);
 
 // Each two places that do not say the same of a coupling, and each tick beside something that is unresolved.
 std::vector<std::string> disagreements(const std::vector<Told>& all);
+
+// What is said in words of the left aileron, by place. It is read in the record that is open, and some
+// question that is about it is open too.
+std::map<std::string, QString> saidOfLeftAileron(TempStore& store, AirframeId airframe);
 
 } // namespace rig::test

@@ -374,3 +374,53 @@ TEST_F(Standing, IsThatOfTheGraverQuestionBesideWhatSomebodyAsks)
     EXPECT_EQ(now().asked, QuestionKind::CannotSee);
     EXPECT_EQ(now().openQuestions, 2);
 }
+
+TEST_F(Standing, NamesTheSurfaceThatWasWrongAndWhetherItIsTheJointsOwn)
+{
+    read(kUsual);
+    Coupling& left = told.facts.couplings.front();
+    left.circuit = Circuit::Aileron;
+    left.side = Side::Left;
+    const auto doubt = [this](const char* name, SurfaceKind kind, Side side) {
+        Surface surface;
+        surface.id = told.next<SurfaceId>();
+        surface.name = name;
+        surface.kind = kind;
+        surface.side = side;
+        told.facts.surfaces.push_back(surface);
+        ask(QuestionKind::SurfaceDoubt, {});
+        told.facts.questions.back().question.coupling.reset();
+        told.facts.questions.back().question.surface = surface.id;
+    };
+    EXPECT_EQ(now().surface, std::nullopt);
+    doubt("Rudder", Circuit::Rudder, Side::None);
+    EXPECT_EQ(now().surface, std::nullopt);
+    doubt("Mixer", Circuit::Other, Side::None);
+    EXPECT_EQ(now().surface, (DoubtedSurface{"Mixer", SurfaceTie::Unknown}));
+    doubt("Right aileron", Circuit::Aileron, Side::Right);
+    EXPECT_EQ(now().surface, (DoubtedSurface{"Right aileron", SurfaceTie::Circuit}));
+    doubt("Left aileron", Circuit::Aileron, Side::Left);
+    EXPECT_EQ(now().surface, (DoubtedSurface{"Left aileron", SurfaceTie::Own})) << "its own before another";
+    ask(QuestionKind::AnsweredNo, {});
+    EXPECT_EQ(now().asked, QuestionKind::AnsweredNo);
+    EXPECT_EQ(now().surface, std::nullopt) << "what is asked is about the joint";
+}
+
+TEST_F(Standing, OfAReviewNamesTheSurfaceThatItsFirstQuestionIsAbout)
+{
+    read(kUsual);
+    told.facts.couplings.front().circuit = Circuit::Aileron;
+    told.facts.couplings.front().side = Side::Left;
+    Surface right;
+    right.id = told.next<SurfaceId>();
+    right.name = "Right aileron";
+    right.kind = Circuit::Aileron;
+    right.side = Side::Right;
+    told.facts.surfaces.push_back(right);
+    ask(QuestionKind::SurfaceDoubt, {});
+    told.facts.questions.back().question.coupling.reset();
+    told.facts.questions.back().question.surface = right.id;
+    const AirframeReview review = airframeReviewOf(told.facts, reviewPeriods(told.facts, kRigged).front());
+    ASSERT_EQ(review.couplings.front().openQuestions.size(), 1U);
+    EXPECT_EQ(review.couplings.front().askedSurface, (DoubtedSurface{"Right aileron", SurfaceTie::Circuit}));
+}
