@@ -156,6 +156,9 @@ QString RiggedWords::secondProgress(int done, int of)
     return tr("Second person: %1 of %2 done").arg(done).arg(of);
 }
 
+QString RiggedWords::secondNotBegun() { return tr("not begun"); }
+QString RiggedWords::secondNotBegunTitle() { return tr("Second inspection not begun"); }
+
 QString RiggedWords::waiting() { return tr("waiting"); }
 QString RiggedWords::lookNow() { return tr("look now"); }
 QString RiggedWords::measureNow() { return tr("measure now"); }

@@ -44,6 +44,8 @@ public:
     static QString recordHeading();
     static QString progress(int done, int of);
     static QString secondProgress(int done, int of);
+    static QString secondNotBegun();      // beside the name of the place
+    static QString secondNotBegunTitle(); // by itself
     static QString waiting();
     static QString lookNow();
     static QString measureNow();

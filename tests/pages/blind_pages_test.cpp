@@ -3,10 +3,13 @@
 #include "app/pages/annual/annual_presenter.h"
 #include "app/pages/questions/questions_page.h"
 #include "app/pages/questions/questions_presenter.h"
+#include "app/pages/rigged_today/record_list.h"
 #include "app/pages/rigged_today/rigged_today_page.h"
+#include "app/pages/rigged_today/rigged_today_presenter.h"
 #include "app/pages/setup/setup_presenter.h"
 #include "app/pages/trends/trends_page.h"
 #include "app/pages/trends/trends_presenter.h"
+#include "app/wording/rigged_words.h"
 #include "core/store/ask.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
@@ -260,4 +263,33 @@ TEST_F(BlindPages, SayWhyAndHowItOpensOnTrends)
     read(500, Turn::Second);
     page.showAirframe(hangar.airframe);
     EXPECT_FALSE(part(page, "closedToSecond").isVisible());
+}
+
+TEST_F(BlindPages, SayThatASecondInspectionIsNotBegunUntilSomebodyIsChosenOrHasAnswered)
+{
+    finishFirst();
+    RiggedTodayPresenter presenter{store.records(), store.clock()};
+    RecordList list;
+    RiggingSession session = sessionOf(record, hangar.oren, {});
+    const auto said = [&] {
+        const RiggedTodayView view = must(presenter.view(hangar.airframe));
+        session.place = {RecordPlace::Kind::Coupling, hangar.leftAileron};
+        list.display(view, session);
+        for (const auto* row : list.findChildren<MarkRow*>())
+            if (row->accessibleName() == RiggedWords::secondInspection())
+                return row->accessibleDescription();
+        return QString{};
+    };
+    EXPECT_EQ(said(), "not begun");
+    session.turn = Turn::Second; // its page is open
+    EXPECT_EQ(said(), "not begun");
+    EXPECT_EQ(textOf(list, "recordProgress"), "Second inspection not begun");
+    session.turn = Turn::First; // and left again
+    EXPECT_EQ(said(), "not begun");
+    EXPECT_EQ(textOf(list, "recordProgress"), "1 of 2 couplings done");
+    session.second = hangar.vale;
+    EXPECT_EQ(said(), "Second person: 0 of 2 done");
+    session.second.reset();
+    answer(CheckKind::BallInSocket, Turn::Second);
+    EXPECT_EQ(said(), "Second person: 0 of 2 done") << "somebody has been at it";
 }

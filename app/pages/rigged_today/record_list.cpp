@@ -88,8 +88,12 @@ void RecordList::display(const RiggedTodayView& view, const RiggingSession& sess
     const int all = static_cast<int>(view.review.couplings.size());
     const int done = turn == Turn::First ? view.review.firstDone() : view.review.bothDone();
     m_day->setText(view.record ? formats.moment(view.record->begins) : QString{});
-    m_progress->setText(turn == Turn::First ? RiggedWords::progress(done, all)
-                                            : RiggedWords::secondProgress(done, all));
+    const bool isSecondBegun = session.second || (view.now && view.now->isSecondBegun());
+    if (turn == Turn::First)
+        m_progress->setText(RiggedWords::progress(done, all));
+    else
+        m_progress->setText(isSecondBegun ? RiggedWords::secondProgress(done, all)
+                                          : RiggedWords::secondNotBegunTitle());
     m_bar->setRange(0, std::max(1, all));
     m_bar->setValue(done);
 
@@ -137,7 +141,8 @@ void RecordList::display(const RiggedTodayView& view, const RiggingSession& sess
     const bool checking = current.kind == RecordPlace::Kind::ControlCheck;
     step(RecordPlace::Kind::SecondInspection, MarkShape::Waiting,
          turn == Turn::Second && current.kind == RecordPlace::Kind::Coupling, RiggedWords::secondInspection(),
-         RiggedWords::secondProgress(view.review.bothDone(), all));
+         isSecondBegun ? RiggedWords::secondProgress(view.review.bothDone(), all)
+                       : RiggedWords::secondNotBegun());
     showControlCheck(row(m_places.size()), view.review, checking);
     m_places.push_back({RecordPlace::Kind::ControlCheck, {}});
     step(RecordPlace::Kind::Close, MarkShape::Waiting, closing, RiggedWords::close(),

@@ -912,3 +912,25 @@ TEST(RiggingSession, SaysOfAPersonWhichSidesTheyConnectedAndOfWhichNobodyKnows)
     EXPECT_EQ(oren.unknown, (std::vector{Side::Right, Side::None})) << "not known, and never said";
     EXPECT_TRUE(independenceOf(kVale, sides).connected.empty());
 }
+
+TEST(RiggingSession, ASecondInspectionLeftWithNobodyChosenIsNotBegunAndTheNameBeginsItWithAllOfItHidden)
+{
+    RecordNow now = aRecord();
+    for (const std::uint8_t number : {std::uint8_t{1}, std::uint8_t{2}, std::uint8_t{3}})
+        couplingIn(now, number).first = finished();
+    const RiggingSession opened = goOn(workingAt(3, now), now, kNoon).session;
+    EXPECT_EQ(opened.turn, Turn::Second);
+    EXPECT_TRUE(isHiddenNow(opened, now, coupling(1))) << "while its page is open";
+    const SessionStep left = changeTurn(opened, now, Turn::First, kNoon);
+    EXPECT_EQ(left.session.turn, Turn::First);
+    EXPECT_FALSE(left.session.second);
+    EXPECT_TRUE(left.facts.empty());
+    EXPECT_FALSE(now.isSecondBegun());
+    EXPECT_FALSE(isHiddenNow(left.session, now, coupling(1)));
+
+    const RiggingSession again = goTo(left.session, now, kSecondInspection, kNoon).session;
+    const RiggingSession begun = choosePerson(again, now, kVale, kNoon).session;
+    for (const std::uint8_t number : {std::uint8_t{1}, std::uint8_t{2}, std::uint8_t{3}})
+        EXPECT_TRUE(isKeptBack(begun, now, coupling(number)));
+    EXPECT_EQ(changeTurn(begun, now, Turn::First, kNoon).session.turn, Turn::Second);
+}
