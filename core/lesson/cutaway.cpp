@@ -12,6 +12,7 @@ namespace {
 
 constexpr double kTabThick = 4.5;
 constexpr double kTabWide = 3;
+constexpr double kTabThin = 1.6; // of one that goes back below the sleeve, with room for a finger under it
 constexpr double kHoleRadius = 1.5;
 constexpr double kSmallHole = 1.2; // in the hook's bar
 constexpr double kSleeveDrawnBack = 14;
@@ -218,13 +219,15 @@ private:
                                   {kSocketRadius - 1, top + kTabThick + kPocketRoom}});
         m_made.plunger.push_back(moved(box(nose.x, nose.y - kNoseRadius, right, nose.y + kNoseRadius)));
         addFlag(rise);
-        const double thick = rises ? kTabThick : 2.5;
+        const double thick = rises ? kTabThick : kTabThin;
         const double bevel = (kCutawaySlantGain - std::cos(m_shape.slant)) / std::sin(m_shape.slant);
         const double corner = stopEdge();
         m_made.plunger.push_back(moved(LessonOutline{{nose.x + 5, top},
                                                      {corner, top},
                                                      {corner + bevel * thick, top + thick},
                                                      {nose.x + 5, top + thick}}));
+        m_tabHome = corner + bevel * thick - kTabWide;
+        m_tabFoot = -(top + thick);
         m_made.tab = moved({corner, top + thick / 2});
         m_made.spring = {moved({right, nose.y - 0.5}), {end - 2.5, nose.y - rise / 2 - 0.5}};
     }
@@ -279,11 +282,13 @@ private:
     }
 
     // Its edge stands off the tab by the whole gap, which lets a tab go that backs away from it, and one
-    // that backs towards it by less than the gap.
+    // that backs towards it by less than the gap. Nor does it hold a tab that goes back below it.
     bool hasFinger() const
     {
-        return m_made.hasSleeve && (m_shape.layout == Layout::A || m_shape.layout == Layout::B) &&
-               !m_shape.pushesSleeve;
+        const bool isBelow = m_shape.layout == Layout::C && m_shape.side == GapSide::NoDifference;
+        const bool standsOff =
+            (m_shape.layout == Layout::A || m_shape.layout == Layout::B) && !m_shape.pushesSleeve;
+        return m_made.hasSleeve && (isBelow || standsOff);
     }
 
     void addFinger(CutawaySleeve& sleeve) const
