@@ -437,3 +437,26 @@ TEST_F(LearnPageTest, StudyIsLeftInTheMiddleAndGoneOnWith)
     press("insteadStudy");
     EXPECT_TRUE(part(page, "beginStudy").isVisible());
 }
+
+TEST_F(LearnPageTest, TheNextQuestionOfAPracticeFramesAndMarksNoAnswer)
+{
+    show();
+    page.activateWindow();
+    open(1);
+    press("practiseOne");
+    for (int i = 0; i < 3; ++i) {
+        typeSlowly(page, "1");
+        EXPECT_TRUE(part<QPushButton>(page, "lessonChoice0").isChecked());
+        typeSlowly(page, "s\r");
+        for (int choice = 0; choice < 3; ++choice) {
+            const auto& button = part<QPushButton>(page, ("lessonChoice" + std::to_string(choice)).c_str());
+            EXPECT_FALSE(button.hasFocus()) << "question " << i + 2 << ", answer " << choice + 1;
+            EXPECT_FALSE(button.isChecked()) << "question " << i + 2 << ", answer " << choice + 1;
+        }
+        ASSERT_TRUE(QApplication::focusWidget());
+        EXPECT_EQ(QApplication::focusWidget()->accessibleName().toStdString(),
+                  textOf(page, "lessonQuestion"));
+    }
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    EXPECT_TRUE(part<QPushButton>(page, "lessonChoice0").hasFocus());
+}

@@ -69,6 +69,15 @@ void LessonCard::setLook(const Look& look)
     m_mark->setLook(look);
 }
 
+// From the question to its first answer.
+bool LessonCard::focusNextPrevChild(bool next)
+{
+    if (!next || !hasFocus() || !m_isAsking || m_buttons.empty())
+        return QWidget::focusNextPrevChild(next);
+    m_buttons.front()->setFocus(Qt::TabFocusReason);
+    return true;
+}
+
 QPushButton* LessonCard::button(std::size_t index)
 {
     while (m_buttons.size() <= index) {
@@ -91,6 +100,7 @@ void LessonCard::ask(const LessonAsk& ask, bool takesFocus)
     m_chosen.reset();
     m_count->setText(ask.count);
     m_question->setText(ask.question);
+    setAccessibleName(ask.question);
     sayIn(m_situation, ask.situation);
     for (std::size_t i = 0; i < std::max(ask.choices.size(), m_buttons.size()); ++i) {
         QPushButton* one = button(i);
@@ -107,7 +117,7 @@ void LessonCard::ask(const LessonAsk& ask, bool takesFocus)
     m_notSure->show();
     showSure();
     if (takesFocus)
-        m_buttons.front()->setFocus();
+        setFocus(); // on none of the answers: a frame would look like one that is given
 }
 
 void LessonCard::choose(int choice)

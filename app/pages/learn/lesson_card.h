@@ -46,7 +46,8 @@ public:
     // The picture stands above the answers; the card takes it over. Null: there is none.
     explicit LessonCard(QWidget* picture, QWidget* parent = nullptr);
 
-    // `takesFocus`: whoever is asked has the focus on what led here, and goes on from the first answer.
+    // `takesFocus`: whoever is asked has the focus on what led here. The card takes it, and Tab goes on to the
+    // first answer.
     void ask(const LessonAsk& ask, bool takesFocus);
     void tell(const LessonTold& told);
     void setLook(const Look& look);
@@ -55,6 +56,7 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
 
 signals:
     void answered(int choice, bool sure);
