@@ -4,12 +4,40 @@
 #include "app/wording/window_words.h"
 
 #include <QAction>
+#include <QEvent>
+#include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QMenu>
 
 #include <algorithm>
 
 namespace rig {
+
+namespace {
+
+constexpr int kMargin = 16;
+constexpr int kSpacing = 6;
+constexpr int kBeforeFile = 12;
+constexpr int kButtonRoom = 30; // beside a name, for the frame and the room of the style sheet
+
+QString momentName(std::size_t moment, bool isShort)
+{
+    switch (static_cast<Moments>(moment)) {
+    case Moments::RiggedToday:
+        return isShort ? WindowWords::riggedShort() : WindowWords::riggedToday();
+    case Moments::Trends:
+        return WindowWords::trends();
+    case Moments::BeforeTheAnnual:
+        return isShort ? WindowWords::annualShort() : WindowWords::beforeTheAnnual();
+    case Moments::KnowThisAirframe:
+        return isShort ? WindowWords::knowShort() : WindowWords::knowThisAirframe();
+    case Moments::SetUp:
+        break;
+    }
+    return WindowWords::setUp();
+}
+
+} // namespace
 
 QString choiceOf(const Airframe& airframe)
 {
@@ -22,15 +50,51 @@ TopBar::TopBar(QMenu* fileMenu, QWidget* parent) : QWidget{parent}
     setProperty("bar", true);
     setAttribute(Qt::WA_StyledBackground);
     auto* layout = new QHBoxLayout{this};
-    layout->setContentsMargins(16, 8, 16, 8);
-    layout->setSpacing(6);
+    layout->setContentsMargins(kMargin, 8, kMargin, 8);
+    layout->setSpacing(kSpacing);
     addAirframe(layout);
     layout->addStretch(1);
     addMoments(layout);
-    layout->addSpacing(12);
-    auto* file = buttonOf(WindowWords::fileMenu(), "fileMenu", "bar");
-    file->setMenu(fileMenu);
-    layout->addWidget(file);
+    layout->addSpacing(kBeforeFile);
+    m_file = buttonOf(WindowWords::fileMenu(), "fileMenu", "bar");
+    m_file->setMenu(fileMenu);
+    layout->addWidget(m_file);
+}
+
+// What the type's name and the long names need is worked out, not tried: each try would lay the bar out anew.
+int TopBar::widthOf(Naming naming) const
+{
+    int width = m_file->sizeHint().width();
+    if (!m_registration->isHidden())
+        width += m_registration->sizeHint().width();
+    if (naming == Naming::Whole)
+        width += m_type->sizeHint().width() + kSpacing;
+    for (std::size_t i = 0; i < m_moments.size(); ++i) {
+        QFont font = m_moments[i]->font();
+        font.setWeight(QFont::DemiBold); // the chosen one's
+        width += QFontMetrics{font}.horizontalAdvance(momentName(i, naming == Naming::Short)) + kButtonRoom +
+                 kSpacing;
+    }
+    return width + 2 * kMargin + kSpacing + kBeforeFile;
+}
+
+// The first that fits; the last one is short enough for the largest text in the smallest window.
+void TopBar::fit()
+{
+    Naming fitting = Naming::Short;
+    for (const Naming naming : {Naming::WithoutType, Naming::Whole})
+        if (widthOf(naming) <= width())
+            fitting = naming;
+    for (std::size_t i = 0; i < m_moments.size(); ++i)
+        m_moments[i]->setText(momentName(i, fitting == Naming::Short));
+    m_type->setVisible(fitting == Naming::Whole);
+}
+
+bool TopBar::event(QEvent* event)
+{
+    if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest)
+        fit();
+    return QWidget::event(event);
 }
 
 void TopBar::addAirframe(QHBoxLayout* layout)
@@ -51,17 +115,16 @@ void TopBar::addAirframe(QHBoxLayout* layout)
 
 void TopBar::addMoments(QHBoxLayout* layout)
 {
-    const std::array<QString, 5> names{WindowWords::riggedToday(), WindowWords::trends(),
-                                       WindowWords::beforeTheAnnual(), WindowWords::knowThisAirframe(),
-                                       WindowWords::setUp()};
-    for (std::size_t i = 0; i < names.size(); ++i) {
+    for (std::size_t i = 0; i < m_moments.size(); ++i) {
         const int number = static_cast<int>(i) + 1;
-        auto* button = new QPushButton{names[i]};
+        const QString name = momentName(i, false);
+        auto* button = new QPushButton{name};
+        button->setAccessibleName(name);
         button->setProperty("kind", "bar");
         button->setCheckable(true);
         button->setAutoExclusive(true);
         button->setObjectName(QStringLiteral("moment%1").arg(number));
-        button->setToolTip(WindowWords::momentWithKey(names[i], number));
+        button->setToolTip(WindowWords::momentWithKey(name, number));
         connect(button, &QPushButton::clicked, this,
                 [this, i] { emit momentChosen(static_cast<Moments>(i)); });
         m_moments[i] = button;

@@ -36,18 +36,26 @@ public:
     void checkNone(); // what is shown is none of the five
     void openAirframes();
 
+protected:
+    bool event(QEvent* event) override;
+
 signals:
     void momentChosen(rig::Moments moment);
     void airframeChosen(rig::AirframeId airframe);
     void airframesOpened(); // the list is about to be seen: now it is to be named
 
 private:
+    enum class Naming { Whole, WithoutType, Short };
+
     void addAirframe(QHBoxLayout* layout);
     void addMoments(QHBoxLayout* layout);
+    int widthOf(Naming naming) const;
+    void fit();
 
     QPushButton* m_registration = nullptr;
     QLabel* m_type = nullptr;
     QMenu* m_airframes = nullptr;
+    QPushButton* m_file = nullptr;
     std::array<QPushButton*, 5> m_moments{};
 };
 

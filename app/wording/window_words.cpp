@@ -18,6 +18,9 @@ QString WindowWords::trends() { return tr("Trends"); }
 QString WindowWords::beforeTheAnnual() { return tr("Before the annual"); }
 QString WindowWords::knowThisAirframe() { return tr("Know this airframe"); }
 QString WindowWords::setUp() { return tr("Set up"); }
+QString WindowWords::riggedShort() { return tr("Rigged", "short, of: Rigged today"); }
+QString WindowWords::annualShort() { return tr("Annual", "short, of: Before the annual"); }
+QString WindowWords::knowShort() { return tr("Know", "short, of: Know this airframe"); }
 
 QString WindowWords::momentWithKey(const QString& moment, int number)
 {

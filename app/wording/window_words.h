@@ -17,6 +17,10 @@ public:
     static QString beforeTheAnnual();
     static QString knowThisAirframe();
     static QString setUp();
+    // On the bar, where the room is short.
+    static QString riggedShort();
+    static QString annualShort();
+    static QString knowShort();
     static QString momentWithKey(const QString& moment, int number);
     static QString noAirframe();
     static QString chooseAirframe();

@@ -99,7 +99,34 @@ INSTANTIATE_TEST_SUITE_P(HasRoom, EveryPage,
                                          Room{"InWiderWords", {1280, 800}, 1, "wide"}),
                          [](const auto& room) { return std::string{room.param.name}; });
 
+// Pages of which every part has to be reached in the largest text in a small window too.
+class LargestText : public EveryPage
+{
+protected:
+    void expectReach(const std::string& where, int atLeast)
+    {
+        expectRoom(where, atLeast);
+        for (const std::string& one : beyondReachOn(window))
+            ADD_FAILURE() << where << ": " << one;
+    }
+};
+
+INSTANTIATE_TEST_SUITE_P(HasRoom, LargestText,
+                         testing::Values(Room{"AtOneAndAHalf", {1280, 800}, 1.5},
+                                         Room{"AtOneAndAHalfInASmallWindow", {1024, 740}, 1.5},
+                                         Room{"AtTwice", {1280, 800}, 2},
+                                         Room{"AtTwiceInASmallWindow", {1024, 740}, 2}),
+                         [](const auto& room) { return std::string{room.param.name}; });
+
 } // namespace
+
+TEST_P(LargestText, OfTheQuestionsHoldsItsWords)
+{
+    window.showQuestions();
+    expectReach("questions", 12);
+    click("openCloseForm");
+    expectReach("closing one", 12);
+}
 
 TEST_P(EveryPage, OfEveryAirframeHoldsItsWords)
 {

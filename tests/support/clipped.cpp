@@ -3,6 +3,7 @@
 #include <QAbstractButton>
 #include <QAbstractScrollArea>
 #include <QLabel>
+#include <QScrollBar>
 
 #include <gtest/gtest.h>
 
@@ -78,6 +79,26 @@ Clipping clippingOn(const QWidget& in)
     clipping.buttons = lookThrough<QAbstractButton>(in, clipping.found);
     clipping.labels = lookThrough<QLabel>(in, clipping.found);
     return clipping;
+}
+
+std::vector<std::string> beyondReachOn(const QWidget& in)
+{
+    std::vector<std::string> found;
+    for (const QWidget* one : in.findChildren<QWidget*>()) {
+        const QWidget* holder = one->parentWidget();
+        if (!one->isVisible() || one->isWindow() || holder->rect().contains(one->geometry()))
+            continue;
+        const auto* area = qobject_cast<const QAbstractScrollArea*>(holder->parentWidget());
+        const bool scrolls = area && area->viewport() == holder;
+        const bool isReached =
+            scrolls && (one->height() <= holder->height() || area->verticalScrollBar()->isVisible()) &&
+            (one->width() <= holder->width() || area->horizontalScrollBar()->isVisible());
+        if (!isReached)
+            found.push_back(one->objectName().toStdString() + " (" + one->metaObject()->className() +
+                            ") beyond " + holder->objectName().toStdString() + " (" +
+                            holder->metaObject()->className() + ")");
+    }
+    return found;
 }
 
 void expectNothingClipped(const QWidget& in, int atLeast)

@@ -23,4 +23,7 @@ Clipping clippingOn(const QWidget& in);
 // be.
 void expectNothingClipped(const QWidget& in, int atLeast);
 
+// Each widget that is seen and lies partly beyond what holds it, where no bar scrolls to it.
+std::vector<std::string> beyondReachOn(const QWidget& in);
+
 } // namespace rig::test
