@@ -76,7 +76,7 @@ QSize CutawayWidget::sizeHint() const
 
 QSize CutawayWidget::minimumSizeHint() const
 {
-    return (QSizeF{300, 230} * m_look.fonts.scale).toSize();
+    return (QSizeF{240, 230} * m_look.fonts.scale).toSize();
 }
 
 void CutawayWidget::lay()

@@ -34,6 +34,12 @@ void PhotoTile::setPhoto(const QImage& picture, const QString& small, const QStr
         scale();
 }
 
+void PhotoTile::setWraps()
+{
+    m_small->setWordWrap(true);
+    scale();
+}
+
 void PhotoTile::setHeight(int pixels)
 {
     if (pixels == m_height)
@@ -55,6 +61,8 @@ void PhotoTile::scale()
         QPixmap::fromImage(m_picture.scaled(room, Qt::KeepAspectRatio, Qt::SmoothTransformation));
     pixmap.setDevicePixelRatio(ratio);
     m_shown->setPixmap(pixmap);
+    if (m_small->wordWrap())
+        m_small->setFixedWidth(static_cast<int>(std::lround(pixmap.width() / ratio)));
     updateGeometry();
 }
 

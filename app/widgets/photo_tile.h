@@ -18,6 +18,7 @@ public:
 
     // `small` is what stands under it, `whole` what is read aloud.
     void setPhoto(const QImage& picture, const QString& small, const QString& whole);
+    void setWraps();            // the small text takes as many lines as it needs below the picture
     void setHeight(int pixels); // of the picture
     bool hasPhoto() const { return !m_picture.isNull(); }
 

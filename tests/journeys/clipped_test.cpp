@@ -128,6 +128,24 @@ TEST_P(LargestText, OfTheQuestionsHoldsItsWords)
     expectReach("closing one", 12);
 }
 
+TEST_P(LargestText, OfKnowThisAirframeHoldsItsWords)
+{
+    window.showMoment(Moments::KnowThisAirframe);
+    auto& who = part<QComboBox>(window, "whoLearns");
+    who.setCurrentIndex(4);
+    emit who.activated(4);
+    for (int i = 0; i < 6; ++i) {
+        click(("learnPart" + std::to_string(i)).c_str());
+        expectReach("part " + std::to_string(i), 12);
+        if (i != 1 && i != 2)
+            continue;
+        typist.type(i == 1 ? "o" : "b");
+        expectReach("asked in part " + std::to_string(i), 12);
+        typist.type("1s");
+        expectReach("told in part " + std::to_string(i), 12);
+    }
+}
+
 TEST_P(EveryPage, OfEveryAirframeHoldsItsWords)
 {
     ASSERT_EQ(airframes().size(), 3);

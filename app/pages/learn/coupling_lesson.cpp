@@ -18,6 +18,7 @@
 #include <QKeyEvent>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace rig {
@@ -25,6 +26,7 @@ namespace rig {
 namespace {
 
 constexpr int kPhotoHeight = 150;
+constexpr double kMostOfPhoto = 1.5; // it is enlarged with a press
 
 QWidget* titled(const QString& title, QWidget* picture)
 {
@@ -205,6 +207,7 @@ void CouplingLessonPanel::showPhotos()
     while (m_tiles.size() < m_lesson.photos.size()) {
         const std::size_t number = m_tiles.size();
         auto* tile = new PhotoTile{"lessonPhoto"};
+        tile->setWraps();
         connect(tile, &PhotoTile::clicked, this, [this, number] { enlarge(number); });
         m_photos->addWidget(tile);
         m_tiles.push_back(tile);
@@ -215,7 +218,8 @@ void CouplingLessonPanel::showPhotos()
             continue;
         const LessonPhoto& photo = m_lesson.photos[i];
         m_tiles[i]->setLook(m_look);
-        m_tiles[i]->setHeight(static_cast<int>(std::lround(kPhotoHeight * m_look.fonts.scale)));
+        const double scale = std::min(m_look.fonts.scale, kMostOfPhoto);
+        m_tiles[i]->setHeight(static_cast<int>(std::lround(kPhotoHeight * scale)));
         m_tiles[i]->setPhoto(photo.image, photo.caption, photo.caption);
     }
 }

@@ -183,6 +183,7 @@ QWidget* LearnPage::makeParts()
         m_buttons[i] = button;
         panels[i]->setContentsMargins(4, 6, 18, 14);
         m_scrolls[i] = new FlowScroll{panels[i]};
+        m_scrolls[i]->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded); // nothing out of reach
         m_stack->addWidget(m_scrolls[i]);
     }
     m_message = labelOf({}, "body", "learnMessage");

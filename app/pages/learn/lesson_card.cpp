@@ -1,7 +1,9 @@
 #include "app/pages/learn/lesson_card.h"
 
+#include "app/widgets/flow_scroll.h"
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/wrap_button.h"
 #include "app/wording/practice_words.h"
 
 #include <QHBoxLayout>
@@ -21,10 +23,10 @@ LessonCard::LessonCard(QWidget* picture, QWidget* parent) : QWidget{parent}
     m_situation = labelOf({}, "body", "lessonSituation");
     for (QLabel* label : {m_count, m_question, m_situation})
         layout->addWidget(label);
-    auto* beside = new QHBoxLayout;
-    beside->setSpacing(20);
+    m_beside = new QHBoxLayout;
+    m_beside->setSpacing(20);
     if (picture)
-        beside->addWidget(picture, 3);
+        m_beside->addWidget(picture, 3);
     auto* answers = new QVBoxLayout;
     answers->setSpacing(8);
     m_choices = new QVBoxLayout;
@@ -56,8 +58,8 @@ LessonCard::LessonCard(QWidget* picture, QWidget* parent) : QWidget{parent}
     told->addWidget(m_next, 0, Qt::AlignLeft);
     answers->addWidget(m_told);
     answers->addStretch(1);
-    beside->addLayout(answers, 2);
-    layout->addLayout(beside);
+    m_beside->addLayout(answers, 2);
+    layout->addLayout(m_beside);
     connect(m_sure, &QPushButton::clicked, this, [this] { emit answered(*m_chosen, true); });
     connect(m_notSure, &QPushButton::clicked, this, [this] { emit answered(*m_chosen, false); });
     connect(m_next, &QPushButton::clicked, this, &LessonCard::nextAsked);
@@ -67,6 +69,21 @@ void LessonCard::setLook(const Look& look)
 {
     m_look = look;
     m_mark->setLook(look);
+    fit();
+}
+
+// In large text in a small window the answers stand below the picture.
+void LessonCard::fit()
+{
+    constexpr double kWidthForBoth = 340;
+    const bool isNarrow = width() < kWidthForBoth * m_look.fonts.scale;
+    m_beside->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+void LessonCard::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    fit();
 }
 
 // From the question to its first answer.
@@ -78,11 +95,13 @@ bool LessonCard::focusNextPrevChild(bool next)
     return true;
 }
 
-QPushButton* LessonCard::button(std::size_t index)
+WrapButton* LessonCard::button(std::size_t index)
 {
     while (m_buttons.size() <= index) {
         const int number = static_cast<int>(m_buttons.size());
-        QPushButton* made = buttonOf({}, "", "answer");
+        auto* made = new WrapButton;
+        made->setProperty("kind", "answer");
+        made->setAutoDefault(false);
         made->setObjectName(QStringLiteral("lessonChoice%1").arg(number));
         made->setCheckable(true);
         connect(made, &QPushButton::clicked, this, [this, number] { choose(number); });
@@ -103,11 +122,11 @@ void LessonCard::ask(const LessonAsk& ask, bool takesFocus)
     setAccessibleName(ask.question);
     sayIn(m_situation, ask.situation);
     for (std::size_t i = 0; i < std::max(ask.choices.size(), m_buttons.size()); ++i) {
-        QPushButton* one = button(i);
+        WrapButton* one = button(i);
         one->setVisible(i < ask.choices.size());
         one->setEnabled(true);
         if (i < ask.choices.size()) {
-            one->setText(PracticeWords::choice(ask.choices[i], static_cast<int>(i) + 1));
+            one->setWords(PracticeWords::choice(ask.choices[i], static_cast<int>(i) + 1));
             one->setAccessibleName(ask.choices[i]);
         }
     }
@@ -116,6 +135,7 @@ void LessonCard::ask(const LessonAsk& ask, bool takesFocus)
     m_sure->show();
     m_notSure->show();
     showSure();
+    bringIntoView(m_count);
     if (takesFocus)
         setFocus(); // on none of the answers: a frame would look like one that is given
 }
@@ -138,7 +158,7 @@ void LessonCard::showSure()
 void LessonCard::tell(const LessonTold& told)
 {
     m_isAsking = false;
-    for (QPushButton* one : m_buttons)
+    for (WrapButton* one : m_buttons)
         one->setEnabled(false);
     m_howSure->hide();
     m_sure->hide();
@@ -149,6 +169,15 @@ void LessonCard::tell(const LessonTold& told)
     sayIn(m_reason, told.reason);
     m_told->show();
     m_next->setFocus();
+    bringIntoView(m_told);
+}
+
+// In large text what is told may stand below what is seen.
+void LessonCard::bringIntoView(QWidget* part)
+{
+    for (QWidget* around = parentWidget(); around; around = around->parentWidget())
+        if (auto* scroll = dynamic_cast<FlowScroll*>(around))
+            return scroll->bringIntoView(part);
 }
 
 void LessonCard::paintEvent(QPaintEvent*)

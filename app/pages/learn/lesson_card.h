@@ -8,6 +8,7 @@
 #include <optional>
 #include <vector>
 
+class QBoxLayout;
 class QKeyEvent;
 class QLabel;
 class QPushButton;
@@ -16,6 +17,7 @@ class QVBoxLayout;
 namespace rig {
 
 class MarkWidget;
+class WrapButton;
 
 // What is asked, and once it was answered, what was right.
 struct LessonAsk
@@ -46,8 +48,8 @@ public:
     // The picture stands above the answers; the card takes it over. Null: there is none.
     explicit LessonCard(QWidget* picture, QWidget* parent = nullptr);
 
-    // `takesFocus`: whoever is asked has the focus on what led here. The card takes it, and Tab goes on to the
-    // first answer.
+    // `takesFocus`: whoever is asked has the focus on what led here. The card takes it, and Tab goes on to
+    // the first answer.
     void ask(const LessonAsk& ask, bool takesFocus);
     void tell(const LessonTold& told);
     void setLook(const Look& look);
@@ -56,6 +58,7 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 
 signals:
@@ -65,7 +68,9 @@ signals:
 private:
     void choose(int choice);
     void showSure();
-    QPushButton* button(std::size_t index);
+    void fit();
+    WrapButton* button(std::size_t index);
+    void bringIntoView(QWidget* part);
 
     bool m_isAsking = false;
     bool m_isSeen = false; // painted since it was asked: what was typed before is no answer to it
@@ -74,8 +79,9 @@ private:
     QLabel* m_count = nullptr;
     QLabel* m_question = nullptr;
     QLabel* m_situation = nullptr;
+    QBoxLayout* m_beside = nullptr; // picture and answers
     QVBoxLayout* m_choices = nullptr;
-    std::vector<QPushButton*> m_buttons;
+    std::vector<WrapButton*> m_buttons;
     QLabel* m_howSure = nullptr;
     QPushButton* m_sure = nullptr;
     QPushButton* m_notSure = nullptr;
