@@ -10,6 +10,7 @@
 #include <QTextBlock>
 #include <QTextCursor>
 #include <QTextDocument>
+#include <QTextLayout>
 #include <QTextList>
 
 namespace rig {
@@ -36,11 +37,12 @@ QString wholeManual()
     return whole;
 }
 
+// Of its first line: where that found no room, the block itself still begins on the page before.
 int pageOfBlock(const QTextDocument& document, const QTextBlock& block)
 {
-    const QRectF where = document.documentLayout()->blockBoundingRect(block);
-    const double first = where.top() + block.blockFormat().topMargin() + 1;
-    return 1 + static_cast<int>(first / document.pageSize().height());
+    const double above = document.documentLayout()->blockBoundingRect(block).top();
+    const double line = block.layout()->lineCount() > 0 ? block.layout()->lineAt(0).y() : 0;
+    return 1 + static_cast<int>((above + line + 1) / document.pageSize().height());
 }
 
 void beginPage(const QTextBlock& block)
@@ -50,16 +52,34 @@ void beginPage(const QTextBlock& block)
     QTextCursor{block}.setBlockFormat(format);
 }
 
+// A heading goes with what it heads, a picture with the words under it.
+bool goesWithNext(const QTextBlock& block)
+{
+    const bool isPicture = !block.begin().atEnd() && block.begin().fragment().charFormat().isImageFormat();
+    return block.next().isValid() && (isPicture || block.blockFormat().headingLevel() > 0);
+}
+
+// From the beginning: laid out on from a place that changed, the document would draw pages without their text.
+void layOutAnew(QTextDocument& document)
+{
+    document.markContentsDirty(0, document.characterCount());
+}
+
 void breakPages(QTextDocument& document)
 {
     for (QTextBlock block = document.begin().next(); block.isValid(); block = block.next())
         if (block.blockFormat().headingLevel() == 1)
             beginPage(block);
-    // A heading goes with what it heads.
-    for (QTextBlock block = document.begin(); block.isValid(); block = block.next())
-        if (block.blockFormat().headingLevel() > 1 && block.next().isValid() &&
-            pageOfBlock(document, block) != pageOfBlock(document, block.next()))
-            beginPage(block);
+    layOutAnew(document);
+    for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
+        const QTextBlock first = block;
+        while (goesWithNext(block))
+            block = block.next();
+        if (pageOfBlock(document, first) != pageOfBlock(document, block)) {
+            beginPage(first);
+            layOutAnew(document);
+        }
+    }
 }
 
 // Behind each line of the contents, which is one chapter in their order.
@@ -128,6 +148,7 @@ Outcome writeManual(const QString& path, Paper paper, const QString& program)
     document.setPageSize(textSizeOn(paper));
     breakPages(document);
     numberContents(document);
+    layOutAnew(document);
     return saveWhole(path, manualPdf(document, paper, program));
 }
 

@@ -102,14 +102,17 @@ void placePicture(QTextDocument& document, QTextImageFormat& format, const Manua
     format.setHeight(shown.height());
 }
 
-void captionPicture(const QTextBlock& block, const QString& caption, const ManualStyle& style)
+void captionPicture(const QTextBlock& picture, const QString& caption, const ManualStyle& style)
 {
     QTextCharFormat format;
     format.setFont(manualFont(style, style.look.fonts.label(), Weight::Regular));
     format.setForeground(style.look.theme.color(Role::InkSoft));
-    QTextCursor cursor{block};
+    QTextBlockFormat below;
+    below.setBottomMargin(style.look.fonts.body());
+    QTextCursor cursor{picture};
     cursor.movePosition(QTextCursor::EndOfBlock);
-    cursor.insertText(QString{QChar::LineSeparator} + caption, format);
+    cursor.insertBlock(below, format);
+    cursor.insertText(caption, format);
 }
 
 // The picture is all that stands in the block.
@@ -125,6 +128,7 @@ void layOutPicture(QTextDocument& document, const QTextBlock& block, TextPiece& 
     cursor.setCharFormat(format);
     QTextBlockFormat whole = block.blockFormat();
     whole.setLineHeight(0, QTextBlockFormat::SingleHeight); // in hundredths it would be the picture's
+    whole.setBottomMargin(0);
     QTextCursor{block}.setBlockFormat(whole);
     if (!caption.isEmpty())
         captionPicture(block, caption, style);
@@ -157,7 +161,10 @@ void layOutManual(QTextDocument& document, const QString& markdown, const Manual
     document.setDefaultFont(manualFont(style, style.look.fonts.body(), Weight::Regular));
     document.setIndentWidth(2 * style.look.fonts.body());
     document.setMarkdown(markdown);
+    std::vector<QTextBlock> blocks; // as they are before any caption
     for (QTextBlock block = document.begin(); block.isValid(); block = block.next())
+        blocks.push_back(block);
+    for (const QTextBlock& block : blocks)
         layOutBlock(document, block, style);
 }
 

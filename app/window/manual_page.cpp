@@ -52,6 +52,8 @@ ManualPage::ManualPage(Prompts& prompts, QWidget* parent)
     layout->addWidget(makeText(), 3);
     connect(m_list, &QListWidget::currentRowChanged, this, &ManualPage::displayChapter);
     connect(m_list, &QListWidget::itemActivated, this, [this] { m_text->setFocus(); });
+    m_list->installEventFilter(this); // what reaches it scrolls the text
+    m_text->viewport()->installEventFilter(this);
     connect(m_text, &QTextBrowser::anchorClicked, this, &ManualPage::follow);
     m_list->setCurrentRow(0);
 }
@@ -69,7 +71,6 @@ QWidget* ManualPage::makeList()
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     for (const ManualChapter& chapter : m_chapters)
         m_list->addItem(chapter.title);
-    m_list->installEventFilter(this);
     column->addWidget(labelOf(ManualWords::heading(), "section"));
     column->addWidget(m_list, 1);
     column->addWidget(labelOf(ManualWords::keys(), "soft"));
@@ -89,8 +90,6 @@ QWidget* ManualPage::makeText()
     m_text->setOpenLinks(false); // between chapters only, and nothing outside the program
     m_text->setFrameShape(QFrame::NoFrame);
     m_text->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn); // the width is the same for every chapter
-    m_text->installEventFilter(this);
-    m_text->viewport()->installEventFilter(this);
     column->addWidget(m_text, 1);
     column->addWidget(makeFoot());
     return card;

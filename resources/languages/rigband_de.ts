@@ -3587,6 +3587,10 @@ Schwerstes zuerst</translation>
         <translation>eine Karte zum einmal Falten: wo die Anschlüsse sind, wie verriegelt aussieht, wen man anruft; A5, beide Seiten</translation>
     </message>
     <message>
+        <source>the manual, as pages to print</source>
+        <translation>das Handbuch, als Seiten zum Drucken</translation>
+    </message>
+    <message>
         <source>the facts of two files, such as two laptops hold, in a new one; where another program has changed one of them, it is joined only with --as-found</source>
         <translation>die Einträge zweier Dateien, wie zwei Rechner sie haben, in einer neuen; wo ein anderes Programm eine von ihnen geändert hat, wird sie nur mit --as-found aufgenommen</translation>
     </message>
@@ -5152,6 +5156,41 @@ Schwerstes zuerst</translation>
     <message>
         <source>Between %1 and %2 mm nothing was ever seen.</source>
         <translation>Zwischen %1 und %2 mm wurde nie etwas gesehen.</translation>
+    </message>
+</context>
+<context>
+    <name>ManualWords</name>
+    <message>
+        <source>The manual is in English only so far, and calls pages and buttons as the English program does.</source>
+        <translation>Das Handbuch gibt es bisher nur auf Englisch; Seiten und Knöpfe heißen darin wie im englischen Programm.</translation>
+    </message>
+    <message>
+        <source>Manual</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <source>Chapters of the manual</source>
+        <translation>Kapitel des Handbuchs</translation>
+    </message>
+    <message>
+        <source>Up, Down: another chapter. Page Down, Page Up: on and back in the text. Tab: the links in it. Esc: back.</source>
+        <translation>Auf, Ab: ein anderes Kapitel. Bild ab, Bild auf: im Text weiter und zurück. Tab: die Verweise darin. Esc: zurück.</translation>
+    </message>
+    <message>
+        <source>Save the manual as PDF …  (Ctrl+P)</source>
+        <translation>Handbuch als PDF speichern …  (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>All chapters, to print.</source>
+        <translation>Alle Kapitel, zum Drucken.</translation>
+    </message>
+    <message>
+        <source>Paper of the manual</source>
+        <translation>Papier des Handbuchs</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -13700,7 +13739,8 @@ Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy bac
 Ctrl+R: read what can be read of a damaged file into a new one.
 Ctrl+K: choose the airframe.
 Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.
-Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.</source>
+Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.
+Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list. Shift+F1: the manual.</source>
         <translation>Überall
 Ctrl+1 bis Ctrl+5: die fünf Seiten. Ctrl+6: die offenen Fragen.
 Ctrl+8: was zwei Laptops verschieden sagen. Ctrl+I: eine andere Datei aufnehmen.
@@ -13708,7 +13748,8 @@ Ctrl+9: die Kopien dieser Datei. Ctrl+B: eine zurückholen. Ctrl+W: von einer Ko
 Ctrl+R: aus einer beschädigten Datei in eine neue lesen, was lesbar ist.
 Ctrl+K: das Flugzeug wählen.
 Ctrl+N, Ctrl+O: neue Datei, eine Datei öffnen. Ctrl+Q: beenden.
-Ctrl++ und Ctrl+-: Schriftgröße. F9: dunkle Farben. F1: diese Liste.</translation>
+Ctrl+Shift+S: eine Kopie der Datei speichern. Ctrl+Shift+F: ihren Ordner zeigen. Ctrl+F1: über Rigband.
+Ctrl++ und Ctrl+-: Schriftgröße. F9: dunkle Farben. F1: diese Liste. Shift+F1: das Handbuch.</translation>
     </message>
     <message>
         <source>At the start: %1: the last record. %2: I have read the notes. %3: from paper. Enter: start.</source>

@@ -3587,6 +3587,10 @@ plus grave d’abord</translation>
         <translation>une carte à plier une fois : où sont les raccords, à quoi ressemble verrouillé, qui appeler ; A5, recto verso</translation>
     </message>
     <message>
+        <source>the manual, as pages to print</source>
+        <translation>le manuel, en pages à imprimer</translation>
+    </message>
+    <message>
         <source>the facts of two files, such as two laptops hold, in a new one; where another program has changed one of them, it is joined only with --as-found</source>
         <translation>les faits de deux fichiers, tels que deux ordinateurs les ont, dans un nouveau ; si un autre programme a modifié l’un d’eux, il n’est intégré qu’avec --as-found</translation>
     </message>
@@ -5152,6 +5156,41 @@ plus grave d’abord</translation>
     <message>
         <source>Between %1 and %2 mm nothing was ever seen.</source>
         <translation>Entre %1 et %2 mm, rien n’a jamais été vu.</translation>
+    </message>
+</context>
+<context>
+    <name>ManualWords</name>
+    <message>
+        <source>The manual is in English only so far, and calls pages and buttons as the English program does.</source>
+        <translation>Le manuel n’existe pour l’instant qu’en anglais ; les pages et les boutons y portent leurs noms du programme anglais.</translation>
+    </message>
+    <message>
+        <source>Manual</source>
+        <translation>Manuel</translation>
+    </message>
+    <message>
+        <source>Chapters of the manual</source>
+        <translation>Chapitres du manuel</translation>
+    </message>
+    <message>
+        <source>Up, Down: another chapter. Page Down, Page Up: on and back in the text. Tab: the links in it. Esc: back.</source>
+        <translation>Haut, Bas : un autre chapitre. Page suivante, Page précédente : avancer et reculer dans le texte. Tab : les liens du texte. Esc : retour.</translation>
+    </message>
+    <message>
+        <source>Save the manual as PDF …  (Ctrl+P)</source>
+        <translation>Enregistrer le manuel en PDF …  (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>All chapters, to print.</source>
+        <translation>Tous les chapitres, à imprimer.</translation>
+    </message>
+    <message>
+        <source>Paper of the manual</source>
+        <translation>Papier du manuel</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Fichiers PDF (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -13700,7 +13739,8 @@ Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy bac
 Ctrl+R: read what can be read of a damaged file into a new one.
 Ctrl+K: choose the airframe.
 Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.
-Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list.</source>
+Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.
+Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list. Shift+F1: the manual.</source>
         <translation>Partout
 Ctrl+1 à Ctrl+5 : les cinq pages. Ctrl+6 : les questions ouvertes.
 Ctrl+8 : ce que deux portables disent différemment. Ctrl+I : intégrer un autre fichier.
@@ -13708,7 +13748,8 @@ Ctrl+9 : les copies de ce fichier. Ctrl+B : en ramener une. Ctrl+W : d’une 
 Ctrl+R : lire dans un nouveau fichier ce qui peut l’être d’un fichier abîmé.
 Ctrl+K : choisir le planeur.
 Ctrl+N, Ctrl+O : nouveau fichier, ouvrir un fichier. Ctrl+Q : quitter.
-Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs sombres. F1 : cette liste.</translation>
+Ctrl+Shift+S : enregistrer une copie du fichier. Ctrl+Shift+F : montrer son dossier. Ctrl+F1 : à propos de Rigband.
+Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs sombres. F1 : cette liste. Shift+F1 : le manuel.</translation>
     </message>
     <message>
         <source>At the start: %1: the last record. %2: I have read the notes. %3: from paper. Enter: start.</source>

@@ -88,8 +88,8 @@ def main():
     told, keys = sentences()
     names = {name_of(one) for one in told}
     keys = named_keys(told, keys)
-    usage = next(one for one in told if "rigband-file demo" in one)
-    verbs = set(re.findall(r"rigband-file ([a-z]+)", usage))
+    usage = (ROOT / "app" / "wording" / "file_usage.cpp").read_text(encoding="utf-8")
+    verbs = set(re.findall(r'\{"([a-z]+) ', usage))
     resources = set(re.findall(r"(docs/\S+\.(?:md|png))", (ROOT / "app" / "CMakeLists.txt").read_text(encoding="utf-8")))
     unused = re.compile(r"\b(?:" + "|".join((ROOT / "tests" / "house" / "forbidden_words.txt").read_text().split("\n")[:-1]) +
                         r")\b", re.IGNORECASE)
