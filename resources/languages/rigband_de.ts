@@ -1224,10 +1224,6 @@ Schwerstes zuerst</translation>
         </translation>
     </message>
     <message>
-        <source>%1 is not an end of this file. Look whether it was typed rightly. It may belong to another file or copy, or facts were changed or taken out. Find the file it was printed from.</source>
-        <translation>%1 ist kein Endstand dieser Datei. Nachsehen, ob er richtig eingegeben ist. Er kann zu einer anderen Datei oder Kopie gehören, oder Einträge wurden geändert oder herausgenommen. Die Datei suchen, aus der er gedruckt wurde.</translation>
-    </message>
-    <message>
         <source>%1 is how this file ends now.</source>
         <translation>Mit %1 endet diese Datei jetzt.</translation>
     </message>
@@ -1486,6 +1482,10 @@ Schwerstes zuerst</translation>
         <source>picture</source>
         <translation>Bild</translation>
     </message>
+    <message>
+        <source>%1 is not an end of this file. Look whether it was typed rightly. It may belong to another file or copy, or have been printed between two joinings, or facts were changed or taken out. Find the file it was printed from.</source>
+        <translation>%1 ist kein Endstand dieser Datei. Nachsehen, ob richtig getippt wurde. Er kann zu einer anderen Datei oder Kopie gehören oder zwischen zwei Aufnahmen gedruckt sein, oder Einträge wurden geändert oder entfernt. Die Datei suchen, aus der gedruckt wurde.</translation>
+    </message>
 </context>
 <context>
     <name>ConflictWords</name>
@@ -1643,6 +1643,32 @@ Schwerstes zuerst</translation>
     <message>
         <source>If they are one and the same, stop using one of them and rename it in Set up.</source>
         <translation>Wenn sie ein und dasselbe sind, eines davon nicht mehr verwenden und es unter Einrichten umbenennen.</translation>
+    </message>
+    <message>
+        <source>Nobody has decided these yet. Ask those who are named, then let a person decide in Rigband (Ctrl+8).</source>
+        <translation>Hierüber hat noch niemand entschieden. Die Genannten fragen, dann eine Person in Rigband entscheiden lassen (Ctrl+8).</translation>
+    </message>
+    <message>
+        <source>Decided</source>
+        <translation>Entschieden</translation>
+    </message>
+    <message>
+        <source>What was decided between two laptops</source>
+        <translation>Was zwischen zwei Rechnern entschieden wurde</translation>
+    </message>
+    <message>
+        <source>Both sides still stand in the file.</source>
+        <translation>Beide Seiten stehen weiter in der Datei.</translation>
+    </message>
+    <message>
+        <source>%1: said by %2 on %3</source>
+        <comment>what was decided, who, day</comment>
+        <translation>%1: gesagt von %2 am %3</translation>
+    </message>
+    <message>
+        <source>Open for a person to decide: %1. The first: %2. The other: %3.</source>
+        <comment>which, both sides</comment>
+        <translation>Offen, bis eine Person entscheidet: %1. Die eine: %2. Die andere: %3.</translation>
     </message>
 </context>
 <context>
@@ -2957,6 +2983,128 @@ Schwerstes zuerst</translation>
     </message>
 </context>
 <context>
+    <name>DocumentWords</name>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>the kind of a fact, and its id</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>line %1, %2</source>
+        <comment>a line, and the kind of fact in it</comment>
+        <translation>Zeile %1, %2</translation>
+    </message>
+    <message>
+        <source>line %1, %2 %3</source>
+        <comment>a line, the kind of the fact in it, and its id</comment>
+        <translation>Zeile %1, %2 %3</translation>
+    </message>
+    <message>
+        <source>“%1” is missing</source>
+        <translation>„%1“ fehlt</translation>
+    </message>
+    <message>
+        <source>“%1” is nothing that stands there</source>
+        <translation>„%1“ gehört nicht dorthin</translation>
+    </message>
+    <message>
+        <source>“%1” is no kind of fact that this Rigband knows</source>
+        <translation>„%1“ ist keine Art von Eintrag, die dieses Rigband kennt</translation>
+    </message>
+    <message>
+        <source>“%1” stands there twice</source>
+        <translation>„%1“ steht dort zweimal</translation>
+    </message>
+    <message>
+        <source>what stands at “%1” is not of the kind that belongs there</source>
+        <translation>was bei „%1“ steht, ist nicht von der Art, die dorthin gehört</translation>
+    </message>
+    <message>
+        <source>what stands at “%1” is smaller or larger than it may be</source>
+        <translation>was bei „%1“ steht, ist kleiner oder größer, als es sein darf</translation>
+    </message>
+    <message>
+        <source>the word at “%1” is none that this Rigband knows</source>
+        <translation>das Wort bei „%1“ kennt dieses Rigband nicht</translation>
+    </message>
+    <message>
+        <source>what stands at “%1” is no day</source>
+        <translation>was bei „%1“ steht, ist kein Tag</translation>
+    </message>
+    <message>
+        <source>a fact of this id stands in it already</source>
+        <translation>ein Eintrag mit dieser Kennung steht schon darin</translation>
+    </message>
+    <message>
+        <source>“%1” names something of the kind “%2” that is not in it</source>
+        <translation>„%1“ nennt etwas von der Art „%2“, das nicht darin ist</translation>
+    </message>
+    <message>
+        <source>its parts contradict one another</source>
+        <translation>seine Teile widersprechen einander</translation>
+    </message>
+    <message>
+        <source>its parts contradict one another, first of all “%1”</source>
+        <translation>seine Teile widersprechen einander, vor allem „%1“</translation>
+    </message>
+    <message>
+        <source>%1 holds everything that is in %2: %3 facts, with photos and the chain. It tells names and notes as they were typed.</source>
+        <translation>%1 enthält alles, was in %2 ist: %3 Einträge, mit Fotos und der Kette. Namen und Notizen stehen darin, wie sie getippt wurden.</translation>
+    </message>
+    <message>
+        <source>Made: %1, with the %2 facts of the document under their own ids, and its chain.</source>
+        <translation>Angelegt: %1, mit den %2 Einträgen des Dokuments unter ihren eigenen Kennungen, und seiner Kette.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than 4 GB, or is no file at all, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
+        <translation>%1 ist größer als 4 GB oder gar keine Datei und wurde darum nicht gelesen. Nachsehen, ob es die ist, die „rigband-file export --json“ geschrieben hat.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read to its end. Look whether it is a file that you may read, then try again.</source>
+        <translation>%1 konnte nicht bis zum Ende gelesen werden. Nachsehen, ob Sie die Datei lesen dürfen, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 ends too early, in %2: a part of it is missing. Copy or write it once more.</source>
+        <translation>%1 endet zu früh, bei %2: ein Teil fehlt. Noch einmal kopieren oder schreiben.</translation>
+    </message>
+    <message>
+        <source>%1 is no JSON in %2. Look at it there, or write it once more.</source>
+        <translation>%1 ist bei %2 kein JSON. Dort nachsehen oder es noch einmal schreiben.</translation>
+    </message>
+    <message>
+        <source>%1 holds a text or a figure in %2 that is longer than anything of a Rigband file. Look at it there.</source>
+        <translation>%1 enthält bei %2 einen Text oder eine Zahl, länger als alles in einer Rigband-Datei. Dort nachsehen.</translation>
+    </message>
+    <message>
+        <source>%1 is no document of a Rigband file: such a one begins with “format”, “version” and “layout”. Choose the one that “rigband-file export --json” wrote.</source>
+        <translation>%1 ist kein Dokument einer Rigband-Datei: ein solches beginnt mit „format“, „version“ und „layout“. Das wählen, das „rigband-file export --json“ geschrieben hat.</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer Rigband than this one. Install the newer program to read it.</source>
+        <translation>%1 wurde von einem neueren Rigband geschrieben als diesem. Zum Lesen das neuere Programm installieren.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be taken: %2.</source>
+        <translation>%1 kann nicht übernommen werden: %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be taken. In %2: %3.</source>
+        <translation>%1 kann nicht übernommen werden. Bei %2: %3.</translation>
+    </message>
+    <message>
+        <source>Look at these facts, and ask who changed them. To go on with everything as it was found, add --as-found.</source>
+        <translation>Diese Einträge ansehen und fragen, wer sie geändert hat. Um mit allem weiterzugehen, wie es vorgefunden wurde, --as-found anfügen.</translation>
+    </message>
+    <message>
+        <source>Nothing was made.</source>
+        <translation>Es wurde nichts angelegt.</translation>
+    </message>
+</context>
+<context>
     <name>DoubtWords</name>
     <message>
         <source>leaf set %1</source>
@@ -3336,6 +3484,70 @@ Schwerstes zuerst</translation>
     </message>
 </context>
 <context>
+    <name>FileMenuWords</name>
+    <message>
+        <source>Opened last</source>
+        <translation>Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;%1  %2 in %3</source>
+        <comment>number, file, its folder</comment>
+        <translation>&amp;%1  %2 in %3</translation>
+    </message>
+    <message>
+        <source>Save a copy…</source>
+        <translation>Kopie speichern…</translation>
+    </message>
+    <message>
+        <source>Show the folder</source>
+        <translation>Ordner zeigen</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>About Rigband…</source>
+        <translation>Über Rigband…</translation>
+    </message>
+    <message>
+        <source>Open a file first.</source>
+        <translation>Zuerst eine Datei öffnen.</translation>
+    </message>
+    <message>
+        <source>%1 now holds all that is saved in %2 at this moment. %2 stays open: what you enter from now on is only there.</source>
+        <translation>%1 enthält jetzt alles, was in diesem Augenblick in %2 gespeichert ist. %2 bleibt offen: was Sie von jetzt an eingeben, steht nur dort.</translation>
+    </message>
+    <message>
+        <source>No program here shows folders. The file lies in %1.</source>
+        <translation>Kein Programm hier zeigt Ordner. Die Datei liegt in %1.</translation>
+    </message>
+    <message>
+        <source>Something is half done</source>
+        <translation>Etwas ist halb getan</translation>
+    </message>
+    <message>
+        <source>Leave it all the same</source>
+        <translation>Trotzdem verlassen</translation>
+    </message>
+    <message>
+        <source>Rigband %1. Bands and verdicts are worked out by method version %2.</source>
+        <translation>Rigband %1. Bänder und Urteile werden nach Methode Version %2 berechnet.</translation>
+    </message>
+    <message>
+        <source>A band is a coupling’s own past, never a limit. A gap inside it is one sign only: the look, the pull, the second person and the control check stand beside it, and none replaces another. Rigband is not an aircraft record, an inspection or a release. Manuals, directives, local rules and persons entitled to decide prevail.</source>
+        <translation>Ein Band ist die eigene Vergangenheit eines Anschlusses, nie ein Grenzwert. Ein Spalt im Band ist nur ein Anzeichen: Sichtkontrolle, Zugprobe, zweite Person und Ruderprobe stehen daneben, und keines ersetzt ein anderes. Rigband ist keine Flugzeugakte, keine Prüfung und keine Freigabebescheinigung. Handbücher, Anweisungen, örtliche Regeln und wer zur Entscheidung berechtigt ist gehen vor.</translation>
+    </message>
+    <message>
+        <source>Rigband is free software under the Apache License, version 2.0. It comes without any warranty.</source>
+        <translation>Rigband ist freie Software unter der Apache-Lizenz, Version 2.0. Es kommt ohne jede Gewährleistung.</translation>
+    </message>
+    <message>
+        <source>It works with Qt %1 (GNU Lesser General Public License, version 3), SQLite (public domain) and Boost (Boost Software License, version 1.0). Its letters are those of Inter (SIL Open Font License, version 1.1).</source>
+        <translation>Es arbeitet mit Qt %1 (GNU Lesser General Public License, Version 3), SQLite (gemeinfrei) und Boost (Boost Software License, Version 1.0). Seine Schrift ist Inter (SIL Open Font License, Version 1.1).</translation>
+    </message>
+</context>
+<context>
     <name>FileWords</name>
     <message>
         <source>rigband-file %1</source>
@@ -3617,6 +3829,14 @@ Schwerstes zuerst</translation>
     <message>
         <source>Ends with 0 when all was done; with 1 when it could not be; with 2 when the command was not understood, a day in it is still to come, or rows of a table are bad, and nothing was done; with 3 when it was done, and something was found or left out, which is said.</source>
         <translation>Endet mit 0, wenn alles getan ist; mit 1, wenn es nicht ging; mit 2, wenn der Befehl nicht verstanden wurde, ein Tag darin noch kommt oder Zeilen einer Tabelle falsch sind und nichts getan wurde; mit 3, wenn es getan ist und etwas gefunden oder ausgelassen wurde, das gesagt wird.</translation>
+    </message>
+    <message>
+        <source>writes everything that is in a file as one document, with photos and the chain</source>
+        <translation>schreibt alles, was in einer Datei ist, als ein Dokument, mit Fotos und der Kette</translation>
+    </message>
+    <message>
+        <source>makes a new file of such a document, equal to the one that went out; where another program has changed something, only with --as-found</source>
+        <translation>legt aus einem solchen Dokument eine neue Datei an, gleich der, die hinausging; wo ein anderes Programm etwas geändert hat, nur mit --as-found</translation>
     </message>
 </context>
 <context>
@@ -5547,10 +5767,6 @@ Schwerstes zuerst</translation>
         <translation>Hier wird gerade ein Aufrüsten aufgezeichnet. Erst dieses abschließen, dann das vom Papier eingeben.</translation>
     </message>
     <message>
-        <source>The rigging from paper is not begun yet. If Rigband is closed now, what was typed for the head of the sheet is lost. Begin the rigging first to keep it.</source>
-        <translation>Das Aufrüsten vom Papier ist noch nicht begonnen. Wird Rigband jetzt geschlossen, geht verloren, was für den Kopf des Bogens eingegeben wurde. Erst das Aufrüsten beginnen, um es zu behalten.</translation>
-    </message>
-    <message>
         <source>The rigging of %1 is not typed in to its end. What is typed is kept, and the next start goes on with it.</source>
         <translation>Das Aufrüsten vom %1 ist nicht zu Ende eingegeben. Was eingegeben ist, bleibt erhalten, und der nächste Start macht damit weiter.</translation>
     </message>
@@ -5604,6 +5820,10 @@ Schwerstes zuerst</translation>
     <message>
         <source>Notes: interruptions, what was felt, what was read again:</source>
         <translation>Notizen: Unterbrechungen, was gefühlt, was neu gemessen wurde:</translation>
+    </message>
+    <message>
+        <source>The rigging from paper is not begun yet. If this file is left now, what was typed for the head of the sheet is lost. Begin the rigging first to keep it.</source>
+        <translation>Das Aufrüsten vom Papier ist noch nicht begonnen. Wird diese Datei jetzt verlassen, geht verloren, was für den Kopf des Bogens getippt wurde. Zuerst das Aufrüsten beginnen, um es zu behalten.</translation>
     </message>
 </context>
 <context>
@@ -10765,6 +10985,14 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>Fold the look  (%1)</source>
         <translation>Sichtkontrolle zuklappen  (%1)</translation>
     </message>
+    <message>
+        <source>not begun</source>
+        <translation>nicht begonnen</translation>
+    </message>
+    <message>
+        <source>Second inspection not begun</source>
+        <translation>Zweite Kontrolle nicht begonnen</translation>
+    </message>
 </context>
 <context>
     <name>SentenceParts</name>
@@ -11775,6 +12003,26 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>readings in doubt</source>
         <translation>Messungen im Zweifel</translation>
     </message>
+    <message>
+        <source>%1; last read: %2</source>
+        <comment>what is asked of a surface, reading of the joint</comment>
+        <translation>%1; zuletzt gemessen: %2</translation>
+    </message>
+    <message>
+        <source>%1, in the same circuit</source>
+        <comment>a surface and what it was</comment>
+        <translation>%1, im selben Steuerkreis</translation>
+    </message>
+    <message>
+        <source>%1, perhaps in the same circuit</source>
+        <comment>a surface and what it was</comment>
+        <translation>%1, vielleicht im selben Steuerkreis</translation>
+    </message>
+    <message>
+        <source>%1 wrong or not seen</source>
+        <comment>a surface elsewhere in the circuit</comment>
+        <translation>%1 falsch oder nicht gesehen</translation>
+    </message>
 </context>
 <context>
     <name>StatementWords</name>
@@ -11938,8 +12186,8 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>Jetzt offen: was %1 zu %2 fragt. Ctrl+6 zeigt es.</translation>
     </message>
     <message>
-        <source>A finding or a question is typed and not kept. It is lost when Rigband is closed now.</source>
-        <translation>Ein Befund oder eine Frage ist eingegeben und nicht festgehalten. Wird Rigband jetzt geschlossen, ist das verloren.</translation>
+        <source>A finding or a question is typed and not kept. It is lost when this file is left now.</source>
+        <translation>Ein Befund oder eine Frage ist getippt und nicht gespeichert. Das geht verloren, wenn diese Datei jetzt verlassen wird.</translation>
     </message>
 </context>
 <context>
@@ -13886,6 +14134,21 @@ Endet mit 0, wenn das Fenster geschlossen wurde, mit 2, wenn in der Befehlszeile
     <message>
         <source>Name one file to open, or type --demo; not more than one of these.</source>
         <translation>Eine Datei zum Öffnen nennen oder --demo tippen; nicht mehr als eines davon.</translation>
+    </message>
+    <message>
+        <source>Rigged</source>
+        <comment>short, of: Rigged today</comment>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Annual</source>
+        <comment>short, of: Before the annual</comment>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Know</source>
+        <comment>short, of: Know this airframe</comment>
+        <translation>Kennen</translation>
     </message>
 </context>
 <context>

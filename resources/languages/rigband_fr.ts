@@ -1224,10 +1224,6 @@ plus grave d’abord</translation>
         </translation>
     </message>
     <message>
-        <source>%1 is not an end of this file. Look whether it was typed rightly. It may belong to another file or copy, or facts were changed or taken out. Find the file it was printed from.</source>
-        <translation>%1 n’est pas un état final de ce fichier. Vérifier qu’il a été bien saisi. Il peut appartenir à un autre fichier ou à une copie, ou des faits ont été modifiés ou retirés. Chercher le fichier d’où il a été imprimé.</translation>
-    </message>
-    <message>
         <source>%1 is how this file ends now.</source>
         <translation>%1 est l’état final actuel de ce fichier.</translation>
     </message>
@@ -1486,6 +1482,10 @@ plus grave d’abord</translation>
         <source>picture</source>
         <translation>image</translation>
     </message>
+    <message>
+        <source>%1 is not an end of this file. Look whether it was typed rightly. It may belong to another file or copy, or have been printed between two joinings, or facts were changed or taken out. Find the file it was printed from.</source>
+        <translation>%1 n’est pas un état final de ce fichier. Vérifier s’il a été bien tapé. Il peut appartenir à un autre fichier ou à une copie, ou avoir été imprimé entre deux intégrations, ou des faits ont été modifiés ou enlevés. Retrouver le fichier d’où vient l’impression.</translation>
+    </message>
 </context>
 <context>
     <name>ConflictWords</name>
@@ -1643,6 +1643,32 @@ plus grave d’abord</translation>
     <message>
         <source>If they are one and the same, stop using one of them and rename it in Set up.</source>
         <translation>Si c’est une seule et même chose, cesser d’utiliser l’un des deux et le renommer dans Réglages.</translation>
+    </message>
+    <message>
+        <source>Nobody has decided these yet. Ask those who are named, then let a person decide in Rigband (Ctrl+8).</source>
+        <translation>Personne n’en a encore décidé. Demander à ceux qui sont nommés, puis laisser une personne décider dans Rigband (Ctrl+8).</translation>
+    </message>
+    <message>
+        <source>Decided</source>
+        <translation>Décidé</translation>
+    </message>
+    <message>
+        <source>What was decided between two laptops</source>
+        <translation>Ce qui a été décidé entre deux ordinateurs</translation>
+    </message>
+    <message>
+        <source>Both sides still stand in the file.</source>
+        <translation>Les deux côtés restent dans le fichier.</translation>
+    </message>
+    <message>
+        <source>%1: said by %2 on %3</source>
+        <comment>what was decided, who, day</comment>
+        <translation>%1 : dit par %2 le %3</translation>
+    </message>
+    <message>
+        <source>Open for a person to decide: %1. The first: %2. The other: %3.</source>
+        <comment>which, both sides</comment>
+        <translation>À décider par une personne : %1. L’un : %2. L’autre : %3.</translation>
     </message>
 </context>
 <context>
@@ -2957,6 +2983,128 @@ plus grave d’abord</translation>
     </message>
 </context>
 <context>
+    <name>DocumentWords</name>
+    <message>
+        <source>line %1</source>
+        <translation>ligne %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>the kind of a fact, and its id</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>line %1, %2</source>
+        <comment>a line, and the kind of fact in it</comment>
+        <translation>ligne %1, %2</translation>
+    </message>
+    <message>
+        <source>line %1, %2 %3</source>
+        <comment>a line, the kind of the fact in it, and its id</comment>
+        <translation>ligne %1, %2 %3</translation>
+    </message>
+    <message>
+        <source>“%1” is missing</source>
+        <translation>« %1 » manque</translation>
+    </message>
+    <message>
+        <source>“%1” is nothing that stands there</source>
+        <translation>« %1 » n’a rien à faire là</translation>
+    </message>
+    <message>
+        <source>“%1” is no kind of fact that this Rigband knows</source>
+        <translation>« %1 » n’est pas une sorte de fait que ce Rigband connaisse</translation>
+    </message>
+    <message>
+        <source>“%1” stands there twice</source>
+        <translation>« %1 » y est deux fois</translation>
+    </message>
+    <message>
+        <source>what stands at “%1” is not of the kind that belongs there</source>
+        <translation>ce qui se trouve à « %1 » n’est pas de la sorte qui y va</translation>
+    </message>
+    <message>
+        <source>what stands at “%1” is smaller or larger than it may be</source>
+        <translation>ce qui se trouve à « %1 » est plus petit ou plus grand que permis</translation>
+    </message>
+    <message>
+        <source>the word at “%1” is none that this Rigband knows</source>
+        <translation>le mot à « %1 » n’est pas connu de ce Rigband</translation>
+    </message>
+    <message>
+        <source>what stands at “%1” is no day</source>
+        <translation>ce qui se trouve à « %1 » n’est pas un jour</translation>
+    </message>
+    <message>
+        <source>a fact of this id stands in it already</source>
+        <translation>un fait de cet identifiant s’y trouve déjà</translation>
+    </message>
+    <message>
+        <source>“%1” names something of the kind “%2” that is not in it</source>
+        <translation>« %1 » nomme quelque chose de la sorte « %2 » qui n’y est pas</translation>
+    </message>
+    <message>
+        <source>its parts contradict one another</source>
+        <translation>ses parties se contredisent</translation>
+    </message>
+    <message>
+        <source>its parts contradict one another, first of all “%1”</source>
+        <translation>ses parties se contredisent, avant tout « %1 »</translation>
+    </message>
+    <message>
+        <source>%1 holds everything that is in %2: %3 facts, with photos and the chain. It tells names and notes as they were typed.</source>
+        <translation>%1 contient tout ce qui est dans %2 : %3 faits, avec les photos et la chaîne. Noms et notes y sont tels qu’ils ont été tapés.</translation>
+    </message>
+    <message>
+        <source>Made: %1, with the %2 facts of the document under their own ids, and its chain.</source>
+        <translation>Créé : %1, avec les %2 faits du document sous leurs propres identifiants, et sa chaîne.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than 4 GB, or is no file at all, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
+        <translation>%1 dépasse 4 Go, ou n’est pas un fichier ; il n’a donc pas été lu. Vérifier que c’est bien celui que « rigband-file export --json » a écrit.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read to its end. Look whether it is a file that you may read, then try again.</source>
+        <translation>%1 n’a pas pu être lu jusqu’au bout. Vérifier que vous pouvez lire ce fichier, puis réessayer.</translation>
+    </message>
+    <message>
+        <source>%1 ends too early, in %2: a part of it is missing. Copy or write it once more.</source>
+        <translation>%1 s’arrête trop tôt, à %2 : une partie manque. Le copier ou l’écrire à nouveau.</translation>
+    </message>
+    <message>
+        <source>%1 is no JSON in %2. Look at it there, or write it once more.</source>
+        <translation>%1 n’est pas du JSON à %2. Regarder à cet endroit, ou l’écrire à nouveau.</translation>
+    </message>
+    <message>
+        <source>%1 holds a text or a figure in %2 that is longer than anything of a Rigband file. Look at it there.</source>
+        <translation>%1 contient à %2 un texte ou un nombre plus long que tout ce qu’un fichier Rigband contient. Regarder à cet endroit.</translation>
+    </message>
+    <message>
+        <source>%1 is no document of a Rigband file: such a one begins with “format”, “version” and “layout”. Choose the one that “rigband-file export --json” wrote.</source>
+        <translation>%1 n’est pas un document d’un fichier Rigband : celui-ci commence par « format », « version » et « layout ». Choisir celui que « rigband-file export --json » a écrit.</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer Rigband than this one. Install the newer program to read it.</source>
+        <translation>%1 a été écrit par un Rigband plus récent que celui-ci. Installer le programme plus récent pour le lire.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be taken: %2.</source>
+        <translation>%1 ne peut pas être repris : %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be taken. In %2: %3.</source>
+        <translation>%1 ne peut pas être repris. À %2 : %3.</translation>
+    </message>
+    <message>
+        <source>Look at these facts, and ask who changed them. To go on with everything as it was found, add --as-found.</source>
+        <translation>Regarder ces faits et demander qui les a modifiés. Pour continuer avec tout tel que trouvé, ajouter --as-found.</translation>
+    </message>
+    <message>
+        <source>Nothing was made.</source>
+        <translation>Rien n’a été créé.</translation>
+    </message>
+</context>
+<context>
     <name>DoubtWords</name>
     <message>
         <source>leaf set %1</source>
@@ -3336,6 +3484,70 @@ plus grave d’abord</translation>
     </message>
 </context>
 <context>
+    <name>FileMenuWords</name>
+    <message>
+        <source>Opened last</source>
+        <translation>Derniers ouverts</translation>
+    </message>
+    <message>
+        <source>&amp;%1  %2 in %3</source>
+        <comment>number, file, its folder</comment>
+        <translation>&amp;%1  %2 dans %3</translation>
+    </message>
+    <message>
+        <source>Save a copy…</source>
+        <translation>Enregistrer une copie…</translation>
+    </message>
+    <message>
+        <source>Show the folder</source>
+        <translation>Afficher le dossier</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Langue</translation>
+    </message>
+    <message>
+        <source>About Rigband…</source>
+        <translation>À propos de Rigband…</translation>
+    </message>
+    <message>
+        <source>Open a file first.</source>
+        <translation>Ouvrir d’abord un fichier.</translation>
+    </message>
+    <message>
+        <source>%1 now holds all that is saved in %2 at this moment. %2 stays open: what you enter from now on is only there.</source>
+        <translation>%1 contient maintenant tout ce qui est enregistré dans %2 à cet instant. %2 reste ouvert : ce que vous saisissez désormais n’est que là.</translation>
+    </message>
+    <message>
+        <source>No program here shows folders. The file lies in %1.</source>
+        <translation>Aucun programme ici n’affiche les dossiers. Le fichier est dans %1.</translation>
+    </message>
+    <message>
+        <source>Something is half done</source>
+        <translation>Quelque chose est fait à moitié</translation>
+    </message>
+    <message>
+        <source>Leave it all the same</source>
+        <translation>Quitter quand même</translation>
+    </message>
+    <message>
+        <source>Rigband %1. Bands and verdicts are worked out by method version %2.</source>
+        <translation>Rigband %1. Bandes et verdicts sont calculés par la méthode version %2.</translation>
+    </message>
+    <message>
+        <source>A band is a coupling’s own past, never a limit. A gap inside it is one sign only: the look, the pull, the second person and the control check stand beside it, and none replaces another. Rigband is not an aircraft record, an inspection or a release. Manuals, directives, local rules and persons entitled to decide prevail.</source>
+        <translation>Une bande est le passé propre d’un raccord, jamais une limite. Un écart dans la bande n’est qu’un indice : le contrôle visuel, l’essai de traction, la deuxième personne et l’essai des commandes sont à côté, et aucun n’en remplace un autre. Rigband n’est ni un dossier d’aéronef, ni une inspection, ni une remise en service. Les manuels, les consignes, les règles locales et les personnes habilitées à décider l’emportent.</translation>
+    </message>
+    <message>
+        <source>Rigband is free software under the Apache License, version 2.0. It comes without any warranty.</source>
+        <translation>Rigband est un logiciel libre sous licence Apache, version 2.0. Il est fourni sans aucune garantie.</translation>
+    </message>
+    <message>
+        <source>It works with Qt %1 (GNU Lesser General Public License, version 3), SQLite (public domain) and Boost (Boost Software License, version 1.0). Its letters are those of Inter (SIL Open Font License, version 1.1).</source>
+        <translation>Il fonctionne avec Qt %1 (GNU Lesser General Public License, version 3), SQLite (domaine public) et Boost (Boost Software License, version 1.0). Ses lettres sont celles d’Inter (SIL Open Font License, version 1.1).</translation>
+    </message>
+</context>
+<context>
     <name>FileWords</name>
     <message>
         <source>rigband-file %1</source>
@@ -3617,6 +3829,14 @@ plus grave d’abord</translation>
     <message>
         <source>Ends with 0 when all was done; with 1 when it could not be; with 2 when the command was not understood, a day in it is still to come, or rows of a table are bad, and nothing was done; with 3 when it was done, and something was found or left out, which is said.</source>
         <translation>Se termine par 0 quand tout est fait ; par 1 quand c’était impossible ; par 2 quand la commande n’a pas été comprise, qu’un jour y est encore à venir ou que des lignes d’un tableau sont mauvaises, et rien n’a été fait ; par 3 quand c’est fait et que quelque chose a été trouvé ou omis, ce qui est dit.</translation>
+    </message>
+    <message>
+        <source>writes everything that is in a file as one document, with photos and the chain</source>
+        <translation>écrit tout ce qui est dans un fichier en un seul document, avec les photos et la chaîne</translation>
+    </message>
+    <message>
+        <source>makes a new file of such a document, equal to the one that went out; where another program has changed something, only with --as-found</source>
+        <translation>crée un nouveau fichier d’un tel document, égal à celui qui en est sorti ; si un autre programme a modifié quelque chose, seulement avec --as-found</translation>
     </message>
 </context>
 <context>
@@ -5547,10 +5767,6 @@ plus grave d’abord</translation>
         <translation>Un montage est en cours d’enregistrement ici. Le clore d’abord, puis saisir celui d’après papier.</translation>
     </message>
     <message>
-        <source>The rigging from paper is not begun yet. If Rigband is closed now, what was typed for the head of the sheet is lost. Begin the rigging first to keep it.</source>
-        <translation>Le montage d’après papier n’est pas encore commencé. Si l’on ferme Rigband maintenant, ce qui a été saisi pour l’en-tête de la feuille est perdu. Commencer d’abord le montage pour le conserver.</translation>
-    </message>
-    <message>
         <source>The rigging of %1 is not typed in to its end. What is typed is kept, and the next start goes on with it.</source>
         <translation>Le montage du %1 n’est pas saisi jusqu’au bout. Ce qui est saisi est conservé, et le prochain démarrage continue avec.</translation>
     </message>
@@ -5604,6 +5820,10 @@ plus grave d’abord</translation>
     <message>
         <source>Notes: interruptions, what was felt, what was read again:</source>
         <translation>Notes : interruptions, ce qui a été senti, ce qui a été remesuré :</translation>
+    </message>
+    <message>
+        <source>The rigging from paper is not begun yet. If this file is left now, what was typed for the head of the sheet is lost. Begin the rigging first to keep it.</source>
+        <translation>Le montage d’après papier n’est pas encore commencé. Si ce fichier est quitté maintenant, ce qui a été tapé pour l’en-tête de la feuille est perdu. Commencer d’abord le montage pour le garder.</translation>
     </message>
 </context>
 <context>
@@ -10765,6 +10985,14 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
         <source>Fold the look  (%1)</source>
         <translation>Replier le contrôle visuel  (%1)</translation>
     </message>
+    <message>
+        <source>not begun</source>
+        <translation>pas commencé</translation>
+    </message>
+    <message>
+        <source>Second inspection not begun</source>
+        <translation>Deuxième contrôle pas commencé</translation>
+    </message>
 </context>
 <context>
     <name>SentenceParts</name>
@@ -11775,6 +12003,26 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
         <source>readings in doubt</source>
         <translation>mesures en doute</translation>
     </message>
+    <message>
+        <source>%1; last read: %2</source>
+        <comment>what is asked of a surface, reading of the joint</comment>
+        <translation>%1 ; dernière mesure : %2</translation>
+    </message>
+    <message>
+        <source>%1, in the same circuit</source>
+        <comment>a surface and what it was</comment>
+        <translation>%1, dans le même circuit</translation>
+    </message>
+    <message>
+        <source>%1, perhaps in the same circuit</source>
+        <comment>a surface and what it was</comment>
+        <translation>%1, peut-être dans le même circuit</translation>
+    </message>
+    <message>
+        <source>%1 wrong or not seen</source>
+        <comment>a surface elsewhere in the circuit</comment>
+        <translation>%1 faux ou pas vu</translation>
+    </message>
 </context>
 <context>
     <name>StatementWords</name>
@@ -11938,8 +12186,8 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
         <translation>Ouvert maintenant : ce que %1 demande sur %2. Ctrl+6 le montre.</translation>
     </message>
     <message>
-        <source>A finding or a question is typed and not kept. It is lost when Rigband is closed now.</source>
-        <translation>Un constat ou une question est saisi et non conservé. Il est perdu si l’on ferme Rigband maintenant.</translation>
+        <source>A finding or a question is typed and not kept. It is lost when this file is left now.</source>
+        <translation>Un constat ou une question est tapé et pas enregistré. Il est perdu si ce fichier est quitté maintenant.</translation>
     </message>
 </context>
 <context>
@@ -13886,6 +14134,21 @@ Se termine par 0 quand la fenêtre est fermée, par 2 quand quelque chose ne va 
     <message>
         <source>Name one file to open, or type --demo; not more than one of these.</source>
         <translation>Nommer un fichier à ouvrir, ou taper --demo ; pas plus d’un des deux.</translation>
+    </message>
+    <message>
+        <source>Rigged</source>
+        <comment>short, of: Rigged today</comment>
+        <translation>Monté</translation>
+    </message>
+    <message>
+        <source>Annual</source>
+        <comment>short, of: Before the annual</comment>
+        <translation>Visite</translation>
+    </message>
+    <message>
+        <source>Know</source>
+        <comment>short, of: Know this airframe</comment>
+        <translation>Planeur</translation>
     </message>
 </context>
 <context>
