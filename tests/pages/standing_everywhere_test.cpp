@@ -1,10 +1,14 @@
 // However a coupling stands, every page, list, table and paper says the same of it.
 
+#include "app/pages/rigged_today/record_list.h"
+#include "app/pages/rigged_today/rigged_today_presenter.h"
+#include "app/wording/standing_words.h"
 #include "core/demo/demo.h"
 #include "core/review/record_summary.h"
 #include "core/store/airframe_facts.h"
 #include "tests/pages/told_everywhere.h"
 #include "tests/pages/trends_scene.h"
+#include "tests/support/on_screen.h"
 
 #include <algorithm>
 #include <functional>
@@ -290,6 +294,29 @@ TEST(StandingEverywhere, NamesTheSurfaceThatWasWrongWhereAJointIsMarkedBecauseOf
         EXPECT_TRUE(words.contains("Right aileron wrong or not seen"))
             << place << ": " << words.toStdString();
         EXPECT_FALSE(words.contains("its surface")) << place << ": " << words.toStdString();
+    }
+}
+
+TEST(StandingEverywhere, NamesAnotherSurfaceInTheListWithinItsRow)
+{
+    ToldFile file;
+    file.store.clock().set(kDay);
+    file.sidesAreSaid();
+    file.today(500);
+    file.rightAileronIsInDoubt();
+    const RiggedTodayPresenter presenter{file.store.records(), file.store.clock()};
+    const RiggedTodayView view = must(presenter.view(file.hangar.airframe));
+    const QString word = StandingWords::word(view.standings.at(file.hangar.leftAileron));
+    for (const double scale : {1.0, 1.5}) {
+        RecordList list;
+        const Look look = lookAt(scale);
+        list.setLook(look);
+        list.display(view, {});
+        showAt(list, {list.width(), 700}, look);
+        const double beside = 46 * scale; // the mark, and room around it
+        EXPECT_LE(QFontMetricsF{fontOf(look.fonts.small())}.horizontalAdvance(word),
+                  part(list, "recordRow1").width() - beside)
+            << word.toStdString() << " at " << scale;
     }
 }
 
