@@ -4,6 +4,7 @@
 #include "app/pages/prompts.h"
 #include "app/pages/trends/trends_page.h"
 #include "app/shots/palette.h"
+#include "app/shots/troubled_file.h"
 #include "app/window/main_window.h"
 #include "app/window/start_up.h"
 #include "app/wording/language.h"
@@ -12,6 +13,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QDir>
+#include <QElapsedTimer>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
@@ -285,6 +287,41 @@ bool shootDemo(const Setting& setting, Album& album, const rig::Clock& clock, ri
     return all;
 }
 
+// The bar is there once the file is looked through, behind the window.
+bool waitFor(const QWidget& bar)
+{
+    QElapsedTimer since;
+    since.start();
+    while (!bar.isVisible() && since.elapsed() < 60'000)
+        QApplication::processEvents(QEventLoop::WaitForMoreEvents, 100);
+    return bar.isVisible();
+}
+
+// What stands beside the moments: what was changed by another program, what two files say of one thing,
+// copies.
+bool shootBeside(const Setting& setting, Album& album, const rig::Clock& clock, rig::Prompts& prompts)
+{
+    const QTemporaryDir folder;
+    const QString path = folder.filePath("hangar.rigband");
+    if (const rig::Outcome written = rig::writeTroubledFile(path.toStdString(), clock); !written) {
+        QTextStream{stderr} << QString::fromStdString(written.problem().detail) << '\n';
+        return false;
+    }
+    rig::MainWindow window{clock, prompts};
+    prepare(window, setting);
+    window.openPath(path, rig::OpenAs::Existing);
+    if (!waitFor(*window.findChild<QWidget*>("faultsBar")))
+        return false;
+    window.showFaults();
+    bool all = album.take(window, "faults");
+    window.showConflicts();
+    all = album.take(window, "conflicts") && all;
+    window.findChild<QAbstractButton*>(QStringLiteral("conflict1"))->click();
+    all = album.take(window, "conflicts-2") && all;
+    window.showCopies();
+    return album.take(window, "copies") && all;
+}
+
 constexpr const char* kUsage =
     "usage: rigband-shots OUTDIR [en | de | fr | wide]\n"
     "       rigband-shots --help | --version\n"
@@ -359,6 +396,7 @@ int main(int argc, char* argv[])
         Album album{folder, setting};
         all = shootEmptyFile(setting, album, clock, prompts) && all;
         all = shootDemo(setting, album, clock, prompts) && all;
+        all = shootBeside(setting, album, clock, prompts) && all;
     }
     return all ? kDone : kCouldNot;
 }

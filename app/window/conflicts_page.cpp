@@ -61,6 +61,7 @@ QWidget* ConflictsPage::makeList()
     outer->setSpacing(6);
     m_count = labelOf({}, "section", "conflictsCount");
     m_rows = new RowList{"conflict", ConflictWords::heading()};
+    m_rows->setWraps();
     auto* inside = new QWidget;
     auto* rows = new QVBoxLayout{inside};
     rows->setContentsMargins(0, 4, 0, 0);

@@ -119,6 +119,7 @@ QWidget* CopiesPage::makePanel()
     layout->addWidget(m_buttons);
     layout->addWidget(labelOf(CopyWords::lookHint(), "soft"));
     layout->addWidget(labelOf(CopyWords::bringBackHint(), "soft"));
+    layout->addWidget(labelOf(CopyWords::whatEndIs(), "soft"));
     layout->addStretch(1);
     return cardAround(inside);
 }
@@ -135,10 +136,10 @@ void CopiesPage::display(std::vector<LookedCopy> copies, bool isFileChanged)
     std::vector<RowText> rows;
     for (const LookedCopy& one : m_copies) {
         const bool opens = !one.problem;
-        rows.push_back(
-            {opens ? MarkShape::Waiting : MarkShape::HalfDisc, Role::InkSoft,
-             CopyWords::copyOf(one.copy.day, one.copy.bytes),
-             opens ? CopyWords::holds(one.end) : ProblemWords::sentence(*one.problem, nameOf(one.copy))});
+        rows.push_back({opens ? MarkShape::Waiting : MarkShape::HalfDisc, Role::InkSoft,
+                        CopyWords::copyOf(one.copy.day, one.copy.bytes),
+                        opens ? CopyWords::inList(nameOf(one.copy), one.end)
+                              : ProblemWords::sentence(*one.problem, nameOf(one.copy))});
     }
     m_rows->display(rows);
     m_count->setText(CopyWords::count(static_cast<int>(m_copies.size())));

@@ -13,7 +13,7 @@ namespace rig {
 FaultsPage::FaultsPage(QWidget* parent) : AsidePage{parent}
 {
     setObjectName("faults");
-    setAccessibleName(ChainWords::heading());
+    setAccessibleName(ChainWords::faultsHeading());
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);
     auto* card = new QFrame;
@@ -27,20 +27,21 @@ FaultsPage::FaultsPage(QWidget* parent) : AsidePage{parent}
     column->addWidget(m_blocks);
     column->addStretch(1);
     m_scroll = new FlowScroll{inside};
-    m_scroll->setAccessibleName(ChainWords::heading());
+    m_scroll->setAccessibleName(ChainWords::faultsHeading());
     inner->addWidget(m_scroll);
     layout->addWidget(card);
 }
 
 void FaultsPage::display(const ChainState& state)
 {
-    std::vector<Block> blocks{HeadingBlock{ChainWords::heading(), 1},
+    std::vector<Block> blocks{HeadingBlock{ChainWords::faultsHeading(), 1},
                               ParagraphBlock{ChainWords::faults(state.faults), Role::Ink, true},
-                              ParagraphBlock{ChainWords::faultsAdvice()}};
+                              ParagraphBlock{ChainWords::faultsAdvice()},
+                              ParagraphBlock{ChainWords::copiesKey()}};
     for (const QString& sentence : ChainWords::all(state))
         blocks.emplace_back(ParagraphBlock{sentence});
-    blocks.emplace_back(ParagraphBlock{ChainWords::whatItMeans(), Role::InkSoft});
     blocks.emplace_back(ParagraphBlock{ChainWords::file(state.end), Role::InkSoft});
+    blocks.emplace_back(ParagraphBlock{ChainWords::whatItMeans(), Role::InkSoft});
     m_blocks->display(blocks);
 }
 

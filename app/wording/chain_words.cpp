@@ -29,7 +29,9 @@ QString valueIn(const std::string& column, const std::string& value)
     if (isNumber && column.ends_with("_um"))
         return ChainWords::tr("%1 mm").arg(
             QLocale{}.toString(static_cast<double>(number) / 1000.0, 'f', number % 10 == 0 ? 2 : 3));
-    const QString text = QString::fromStdString(value).simplified();
+    QString text = QString::fromStdString(value).simplified();
+    if (column == "kind" || column == "closing") // kept as words of the file: part-changed, left-open
+        text.replace(QLatin1Char('-'), QLatin1Char(' '));
     return text.size() <= kLongestValue ? text : text.left(kLongestValue) + QChar{0x2026};
 }
 
@@ -63,6 +65,10 @@ QString ChainWords::faults(std::int64_t count)
                       : tr("%1 facts in this file are not as Rigband saved them.")
                             .arg(QLocale{}.toString(static_cast<qlonglong>(count)));
 }
+
+QString ChainWords::faultsHeading() { return tr("What another program changed"); }
+
+QString ChainWords::copiesKey() { return tr("The copies are listed with Ctrl+9."); }
 
 QString ChainWords::faultsAdvice()
 {

@@ -21,7 +21,9 @@ public:
     static QString whatItMeans();
 
     static QString faults(std::int64_t count);
+    static QString faultsHeading();
     static QString faultsAdvice();
+    static QString copiesKey(); // on the screen: where the copies are
     static QString noFaults();
     static QString takenOver(std::int64_t facts);
     static QString notLookedAt();

@@ -41,6 +41,17 @@ QString CopyWords::copyOf(Day day, std::uintmax_t bytes)
 
 QString CopyWords::holds(const FileEnd& end) { return tr("The copy: %1.").arg(ChainWords::end(end)); }
 
+QString CopyWords::inList(const QString& file, const FileEnd& end)
+{
+    return tr("%1: %2", "file name of a copy, what it holds").arg(file, ChainWords::end(end));
+}
+
+QString CopyWords::whatEndIs()
+{
+    return tr("The end is a short sign for all that was saved, in its order. It stands at the foot of every "
+              "print.");
+}
+
 QString CopyWords::place(const FileEnd& end, const std::optional<PrintPlace>& place, bool isFileChanged)
 {
     if (end.facts == 0)

@@ -28,6 +28,8 @@ public:
     static QString listKeys();
     static QString copyOf(Day day, std::uintmax_t bytes); // a row, and above what is said of it
     static QString holds(const FileEnd& end);
+    static QString inList(const QString& file, const FileEnd& end);
+    static QString whatEndIs();
     // Whether all that the copy holds is still in the file that is open.
     static QString place(const FileEnd& end, const std::optional<PrintPlace>& place, bool isFileChanged);
     static QString look();

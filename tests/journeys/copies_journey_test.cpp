@@ -10,6 +10,7 @@
 #include "tests/support/typing.h"
 
 #include <filesystem>
+#include <set>
 
 using namespace rig;
 using namespace rig::test;
@@ -72,6 +73,10 @@ TEST_F(CopiesJourney, ACopyIsLookedAtSaysSoOnEveryPageAndLeadsBackToTheFile)
     const std::string before = bytesOf(folder() / "hangar 2026-04-30.rigband");
     list();
     EXPECT_EQ(textOf(window, "copiesCount"), "Copies in the folder beside it: 4");
+    std::set<QString> told;
+    for (const char* row : {"copy0", "copy1", "copy2", "copy3"})
+        told.insert(part(window, row).accessibleDescription());
+    EXPECT_EQ(told.size(), 4U) << "two of one day are told apart by the names of their files";
     chooseFirstDay();
     EXPECT_TRUE(says(textOf(window, "copyTitle"), "30 April 2026, ")) << textOf(window, "copyTitle");
     EXPECT_TRUE(says(textOf(window, "copyTitle"), " kB")) << textOf(window, "copyTitle");

@@ -93,6 +93,7 @@ TEST_F(JoinJourney, AnotherFileIsTakenInAndAPersonDecidesWhichClosingHolds)
     Typist::look();
     EXPECT_EQ(textOf(window, "conflictTitle"), "One record was closed twice, QX-17");
     EXPECT_TRUE(says(textOf(window, "conflictFirst"), "note: ours")) << textOf(window, "conflictFirst");
+    EXPECT_TRUE(says(textOf(window, "conflictFirst"), "closing: left open")) << "no word of the file's own";
     EXPECT_TRUE(says(textOf(window, "conflictSecond"), "note: theirs"));
     EXPECT_TRUE(says(textOf(window, "conflictSecond"), "by M. Oren"));
     typist.tabTo("decideSecond");
@@ -128,6 +129,9 @@ TEST_F(JoinJourney, BothSidesHaveRoomAtAnySizeOfTextAndWindow)
             Typist::look();
             expectNothingClipped(part(window, "conflicts"), 12);
             expectNothingClipped(part(window, "conflictsBar"), 2);
+            const auto& row = part(window, "conflict0");
+            EXPECT_TRUE(row.hasHeightForWidth()) << "its words go on to another line";
+            EXPECT_GE(row.height(), row.heightForWidth(row.width()));
         }
 }
 

@@ -199,6 +199,8 @@ TEST_F(Window, SaysOnEveryPageWhatWasChangedByAnotherProgramAndNoSaveHidesIt)
     const QStringList said = wordsOn(part<QWidget>(window, "faults"));
     EXPECT_TRUE(said.join(' ').contains("Left aileron")) << said.join(' ').toStdString();
     EXPECT_TRUE(said.join(' ').contains("enters: 0.80 mm"));
+    EXPECT_TRUE(said.contains("What another program changed"));
+    EXPECT_TRUE(said.contains("The copies are listed with Ctrl+9.")) << "what to compare with";
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
     EXPECT_FALSE(part<QWidget>(window, "faults").isVisible());
     EXPECT_TRUE(bar.isVisible());
