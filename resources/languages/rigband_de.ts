@@ -1486,6 +1486,14 @@ Schwerstes zuerst</translation>
         <source>%1 is not an end of this file. Look whether it was typed rightly. It may belong to another file or copy, or have been printed between two joinings, or facts were changed or taken out. Find the file it was printed from.</source>
         <translation>%1 ist kein Endstand dieser Datei. Nachsehen, ob richtig getippt wurde. Er kann zu einer anderen Datei oder Kopie gehören oder zwischen zwei Aufnahmen gedruckt sein, oder Einträge wurden geändert oder entfernt. Die Datei suchen, aus der gedruckt wurde.</translation>
     </message>
+    <message>
+        <source>What another program changed</source>
+        <translation>Was ein anderes Programm geändert hat</translation>
+    </message>
+    <message>
+        <source>The copies are listed with Ctrl+9.</source>
+        <translation>Die Kopien zeigt Ctrl+9.</translation>
+    </message>
 </context>
 <context>
     <name>ConflictWords</name>
@@ -2430,6 +2438,15 @@ Schwerstes zuerst</translation>
     <message>
         <source>Ctrl+W. The copy stays as it is.</source>
         <translation>Ctrl+W. Die Kopie bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>file name of a copy, what it holds</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>The end is a short sign for all that was saved, in its order. It stands at the foot of every print.</source>
+        <translation>Der Endstand ist ein kurzes Zeichen für alles Gespeicherte, in seiner Reihenfolge. Er steht am Fuß jedes Ausdrucks.</translation>
     </message>
 </context>
 <context>

@@ -1486,6 +1486,14 @@ plus grave d’abord</translation>
         <source>%1 is not an end of this file. Look whether it was typed rightly. It may belong to another file or copy, or have been printed between two joinings, or facts were changed or taken out. Find the file it was printed from.</source>
         <translation>%1 n’est pas un état final de ce fichier. Vérifier s’il a été bien tapé. Il peut appartenir à un autre fichier ou à une copie, ou avoir été imprimé entre deux intégrations, ou des faits ont été modifiés ou enlevés. Retrouver le fichier d’où vient l’impression.</translation>
     </message>
+    <message>
+        <source>What another program changed</source>
+        <translation>Ce qu’un autre programme a modifié</translation>
+    </message>
+    <message>
+        <source>The copies are listed with Ctrl+9.</source>
+        <translation>Les copies sont affichées par Ctrl+9.</translation>
+    </message>
 </context>
 <context>
     <name>ConflictWords</name>
@@ -2430,6 +2438,15 @@ plus grave d’abord</translation>
     <message>
         <source>Ctrl+W. The copy stays as it is.</source>
         <translation>Ctrl+W. La copie reste telle quelle.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>file name of a copy, what it holds</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>The end is a short sign for all that was saved, in its order. It stands at the foot of every print.</source>
+        <translation>L’état final est un signe court pour tout ce qui est enregistré, dans son ordre. Il figure au pied de chaque impression.</translation>
     </message>
 </context>
 <context>
