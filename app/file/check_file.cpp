@@ -98,9 +98,16 @@ Outcome findPhotoFaults(StoreFile& file, QStringList& found)
     return read;
 }
 
-Result<QStringList> foundIn(OpenFile& open)
+struct Found
 {
-    QStringList found;
+    QStringList faults;
+    QStringList replacedNames; // which are none
+};
+
+Result<Found> foundIn(OpenFile& open)
+{
+    Found all;
+    QStringList& found = all.faults;
     const auto findings = findingsIn(open.file->connection(), open.clock.now());
     if (!findings)
         return findings.problem();
@@ -116,7 +123,8 @@ Result<QStringList> foundIn(OpenFile& open)
     found.append(ChainWords::all(chain.value()));
     for (const auto& copy : copiesOfLaterDays(open.file->path(), open.clock.now().localDay()))
         found.append(FileWords::copyOfLaterDay(QString::fromStdString(copy.filename().string())));
-    return found;
+    all.replacedNames = ChainWords::replacedNames(chain.value());
+    return all;
 }
 
 } // namespace
@@ -129,7 +137,7 @@ int check(const QString& file)
     const auto found = foundIn(open);
     if (!found)
         return couldNot(found.problem(), file);
-    say(found.value().isEmpty() ? FileWords::isAFile(file) : FileWords::isAFileWithFindings(file));
+    say(found.value().faults.isEmpty() ? FileWords::isAFile(file) : FileWords::isAFileWithFindings(file));
     if (open.file->isUpgraded())
         say(FileWords::isOlder());
     if (fileRefusesWriting(file.toStdString()) || folderRefusesWriting(file.toStdString()))
@@ -137,16 +145,18 @@ int check(const QString& file)
     const Outcome told = tellContent(*open.records);
     if (const auto end = open.file->end())
         say(ChainWords::file(end.value()));
+    for (const QString& sentence : found.value().replacedNames)
+        say(sentence);
     if (const auto conflicts = openConflictsIn(open.file->connection());
         conflicts && !conflicts.value().empty())
         say(FileWords::toBeDecided(static_cast<int>(conflicts.value().size())));
-    for (const QString& sentence : found.value())
+    for (const QString& sentence : found.value().faults)
         complain(sentence);
     if (!told && told.problem().kind == ProblemKind::DamagedFile)
         complain(FileWords::cannotStand(QString::fromStdString(told.problem().detail)));
     if (!told)
         return couldNot(told.problem(), file);
-    return found.value().isEmpty() ? kDone : kFound;
+    return found.value().faults.isEmpty() ? kDone : kFound;
 }
 
 } // namespace rig::file

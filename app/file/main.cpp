@@ -39,11 +39,23 @@ struct Given
     bool asFound = false;
     bool nameless = false;
     QString document; // under --json
+    QString person;
+    QString as;
+    QString by;
 
     bool isPrinted() const
     {
         return !airframe.isEmpty() || !out.isEmpty() || !day.isEmpty() || !from.isEmpty() || !to.isEmpty() ||
-               !gauge.isEmpty() || letter || a5 || withoutAppendix || !earlier.isEmpty() || asFound;
+               !gauge.isEmpty() || hasNames() || letter || a5 || withoutAppendix || !earlier.isEmpty() ||
+               asFound;
+    }
+    bool hasNames() const { return !person.isEmpty() || !as.isEmpty() || !by.isEmpty(); }
+    bool isRenamed() const
+    {
+        Given without = *this;
+        for (QString* taken : {&without.person, &without.as, &without.by, &without.out})
+            taken->clear();
+        return !person.isEmpty() && !as.isEmpty() && !by.isEmpty() && !out.isEmpty() && without.hasOnly(1);
     }
     bool hasThings() const
     {
@@ -84,7 +96,7 @@ struct Given
                day.isEmpty() && from.isEmpty() && to.isEmpty() && !withoutAppendix && earlier.isEmpty() &&
                !asFound;
     }
-    bool isOfADay() const { return gauge.isEmpty() && !a5; }
+    bool isOfADay() const { return gauge.isEmpty() && !a5 && !hasNames(); }
     bool hasRecord() const
     {
         return hasPages() && isOfADay() && from.isEmpty() && to.isEmpty() && !withoutAppendix &&
@@ -97,7 +109,7 @@ struct Given
     bool hasSheet() const
     {
         return hasPages() && day.isEmpty() && from.isEmpty() && to.isEmpty() && !(letter && a5) &&
-               !withoutAppendix && earlier.isEmpty();
+               !hasNames() && !withoutAppendix && earlier.isEmpty();
     }
     bool hasCard() const { return hasRecord() && day.isEmpty() && !letter; }
 };
@@ -125,8 +137,12 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption asFound{"as-found"};
     const QCommandLineOption nameless{"nameless"};
     const QCommandLineOption json{"json", {}, "json"};
-    const QList<QCommandLineOption> withValue{csv, couplings, people, gauges, events, jointPlay, airframe,
-                                              day, from,      to,     out,    gauge,  earlier,   json};
+    const QCommandLineOption person{"person", {}, "person"};
+    const QCommandLineOption as{"as", {}, "as"};
+    const QCommandLineOption by{"by", {}, "by"};
+    const QList<QCommandLineOption> withValue{csv,      couplings, people, gauges, events, jointPlay,
+                                              airframe, day,       from,   to,     out,    gauge,
+                                              earlier,  json,      person, as,     by};
     parser.addOptions(withValue);
     parser.addOptions({letter, a5, withoutAppendix, asFound, nameless});
     if (!parser.parse(arguments)) {
@@ -156,7 +172,10 @@ std::optional<Given> givenOn(const QStringList& arguments)
                  parser.value(earlier).split(',', Qt::SkipEmptyParts),
                  parser.isSet(asFound),
                  parser.isSet(nameless),
-                 parser.value(json)};
+                 parser.value(json),
+                 parser.value(person),
+                 parser.value(as),
+                 parser.value(by)};
 }
 
 int run(const QString& verb, const Given& given)
@@ -197,8 +216,10 @@ int run(const QString& verb, const Given& given)
         return joinFiles({given.named[0], given.named[1], given.out, given.asFound});
     if (verb == "part" && given.isPart())
         return handOnPart({given.named[0], given.airframe, given.out});
-    const QStringList known{"demo",   "check", "salvage", "export", "import", "record",
-                            "report", "sheet", "card",    "manual", "join",   "part"};
+    if (verb == "rename-person" && given.isRenamed())
+        return renamePerson({given.named[0], given.person, given.as, given.by, given.out});
+    const QStringList known{"rename-person", "demo",   "check", "salvage", "export", "import",
+                            "record",        "report", "sheet", "card",   "manual", "join",   "part"};
     if (!known.contains(verb))
         complain(rig::FileWords::unknownVerb(verb));
     return badUse();

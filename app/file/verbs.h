@@ -64,6 +64,17 @@ struct ImportedDocument
 };
 int importDocument(const ImportedDocument& wanted);
 
+// A person whose name is to be replaced, in a new file.
+struct PersonRenamed
+{
+    QString file;
+    QString person; // as the file names them now
+    QString as;
+    QString by; // who does it, as the file names them
+    QString out;
+};
+int renamePerson(const PersonRenamed& wanted);
+
 // Tables that are to come into a file; empty where there is none.
 struct TablesWanted
 {

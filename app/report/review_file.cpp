@@ -15,8 +15,10 @@ void addChain(const std::optional<ChainState>& chain, Writing& out)
         return addText(out, ChainWords::notLookedAt());
     if (chain->takenOver > 0)
         addText(out, ChainWords::takenOver(chain->takenOver));
+    addSentences(out, ChainWords::replacedNames(*chain));
     if (chain->faults == 0)
-        return addText(out, ChainWords::noFaults());
+        return addText(out,
+                       chain->replacedNames.empty() ? ChainWords::noFaults() : ChainWords::noOtherFaults());
     out.blocks.emplace_back(ParagraphBlock{ChainWords::faults(chain->faults), Role::Ink, true, false});
     addText(out, ChainWords::faultsAdvice());
     addSentences(out, ChainWords::all(*chain));

@@ -40,6 +40,8 @@ void FaultsPage::display(const ChainState& state)
                               ParagraphBlock{ChainWords::copiesKey()}};
     for (const QString& sentence : ChainWords::all(state))
         blocks.emplace_back(ParagraphBlock{sentence});
+    for (const QString& sentence : ChainWords::replacedNames(state))
+        blocks.emplace_back(ParagraphBlock{sentence});
     blocks.emplace_back(ParagraphBlock{ChainWords::file(state.end), Role::InkSoft});
     blocks.emplace_back(ParagraphBlock{ChainWords::whatItMeans(), Role::InkSoft});
     m_blocks->display(blocks);

@@ -83,6 +83,11 @@ QString ChainWords::noFaults()
     return tr("Every fact in this file reads as it was saved, as far as its chain tells.");
 }
 
+QString ChainWords::noOtherFaults()
+{
+    return tr("Every other fact in this file reads as it was saved, as far as its chain tells.");
+}
+
 QString ChainWords::takenOver(std::int64_t facts)
 {
     return tr("Nothing is known of changes before the chain began: %1 facts were taken over as they stood, "
@@ -150,6 +155,23 @@ QStringList ChainWords::all(const ChainState& state)
         sentences << fault(fact);
     if (const auto more = state.faults - static_cast<std::int64_t>(state.told.size()); more > 0)
         sentences << andMore(more);
+    return sentences;
+}
+
+QStringList ChainWords::replacedNames(const ChainState& state)
+{
+    QStringList sentences;
+    for (const ReplacedName& one : state.replacedNames) {
+        const QString name = QString::fromStdString(one.name);
+        const QString day = Formats{}.day(one.when.localDay());
+        sentences << (one.by.empty() ? tr("Name replaced on request: %1, on %2.").arg(name, day)
+                                     : tr("Name replaced on request: %1, on %2 by %3.")
+                                           .arg(name, day, QString::fromStdString(one.by)));
+    }
+    if (!sentences.isEmpty())
+        sentences << tr(
+            "What was saved of these persons before cannot be held against the chain any more; every "
+            "other fact is.");
     return sentences;
 }
 
@@ -267,6 +289,7 @@ QString kindIn(const std::string& table)
         {"study_place", ChainWords::tr("place in a crossed study")},
         {"practice_reading", ChainWords::tr("reading in practice")},
         {"learning_taken_back", ChainWords::tr("taking back")},
+        {"name_replaced", ChainWords::tr("replaced name")},
         {"decision", ChainWords::tr("decision between two files")},
         {"practice_shared", ChainWords::tr("who may see own practice")},
     };

@@ -25,6 +25,7 @@ public:
     static QString faultsAdvice();
     static QString copiesKey(); // on the screen: where the copies are
     static QString noFaults();
+    static QString noOtherFaults(); // but for names that were replaced
     static QString takenOver(std::int64_t facts);
     static QString notLookedAt();
     static QString fact(const FaultyFact& fact); // which it is: reading · QX-17 · Left aileron · saved on …
@@ -33,6 +34,8 @@ public:
     static QString andMore(std::int64_t count);
     // What is said of all of them, one sentence for each.
     static QStringList all(const ChainState& state);
+    // Which is no fault; nothing where there is none.
+    static QStringList replacedNames(const ChainState& state);
 
     // Facts that do not stand as they were saved make no print one that still holds.
     static QString print(const ComparedPrint& print, std::int64_t faultsNow);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/airframe/ids.h"
+#include "core/clock.h"
 
 #include <cstdint>
 #include <optional>
@@ -50,12 +51,23 @@ struct FaultyFact
     IdBytes record{};   // likewise
 };
 
+// A person whose name was replaced on request. Every other fact is held against the chain as ever.
+struct ReplacedName
+{
+    std::string name; // as it reads since then
+    std::string by;   // empty where it is not known
+    Moment when;
+
+    bool operator==(const ReplacedName&) const = default;
+};
+
 struct ChainState
 {
     FileEnd end;
     std::int64_t faults = 0;    // all of them
     std::int64_t takenOver = 0; // facts of before the chain, or of the file that this one was handed on from
-    std::vector<FaultyFact> told; // the first of them
+    std::vector<FaultyFact> told;                 // the first of them
+    std::vector<ReplacedName> replacedNames = {}; // no faults
 };
 
 // So many of each table are told one by one, so that none drowns among those of another.

@@ -4,6 +4,10 @@
 #include "core/store/every_shape.h"
 #include "core/store/values.h"
 
+#include <QCryptographicHash>
+
+#include <algorithm>
+
 namespace rig {
 
 QByteArray bytesFrom(Row& row)
@@ -24,6 +28,23 @@ ChainLink linkFrom(Row& row)
     return link;
 }
 
+namespace {
+
+// Of nothing but a person; and what changes after it was replaced is changed.
+Result<bool> readsAsReplaced(StoreFile::Connection& connection, const ChainLink& link, const QByteArray& fact)
+{
+    if (link.kind != factShape<Person>().table)
+        return false;
+    const auto told =
+        connection.integer(QStringLiteral("SELECT 1 FROM name_replaced WHERE replaced = ? AND reads = ?"),
+                           {valueOf(link.fact), QString::fromStdString(digestOf(fact))});
+    if (!told)
+        return told.problem();
+    return told.value().has_value();
+}
+
+} // namespace
+
 Result<LinkHolds> whetherHolds(FactBytes& bytes, const ChainLink& link)
 {
     const FactShape* const shape = shapeOfTable(link.kind);
@@ -37,10 +58,20 @@ Result<LinkHolds> whetherHolds(FactBytes& bytes, const ChainLink& link)
         return LinkHolds::FactGone;
     const QByteArray now =
         hashOf({link.before, origin.value().value_or(QByteArray{}), link.sequence, *fact.value()});
-    return now == link.hash ? LinkHolds::Yes : LinkHolds::FactChanged;
+    if (now == link.hash)
+        return LinkHolds::Yes;
+    const auto isReplaced = readsAsReplaced(bytes.connection(), link, *fact.value());
+    if (!isReplaced)
+        return isReplaced.problem();
+    return isReplaced.value() ? LinkHolds::NameReplaced : LinkHolds::FactChanged;
 }
 
-Result<bool> aLinkHolds(StoreFile::Connection& connection, const char* named, const IdBytes& id)
+std::string digestOf(const QByteArray& bytes)
+{
+    return QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex().toStdString();
+}
+
+Result<LinkHolds> howALinkHolds(StoreFile::Connection& connection, const char* named, const IdBytes& id)
 {
     std::vector<ChainLink> links;
     const Outcome read =
@@ -50,14 +81,14 @@ Result<bool> aLinkHolds(StoreFile::Connection& connection, const char* named, co
     if (!read)
         return read.problem();
     FactBytes bytes{connection};
+    LinkHolds best = LinkHolds::FactGone;
     for (const ChainLink& link : links) {
         const Result<LinkHolds> held = whetherHolds(bytes, link);
         if (!held)
             return held.problem();
-        if (held.value() == LinkHolds::Yes)
-            return true;
+        best = std::min(best, held.value());
     }
-    return false;
+    return best;
 }
 
 } // namespace rig

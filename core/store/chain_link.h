@@ -20,13 +20,20 @@ inline constexpr const char* kLinkColumns = "sequence, hash, origin, kind, fact,
 ChainLink linkFrom(Row& row);
 QByteArray bytesFrom(Row& row); // the next cell
 
-enum class LinkHolds { Yes, FactGone, FactChanged };
+enum class LinkHolds {
+    Yes,
+    NameReplaced, // of a person, on request: it reads as it was told to read since then
+    FactChanged,
+    FactGone,
+};
+
+// SHA-256 (FIPS 180-4), 64 hexadecimal digits.
+std::string digestOf(const QByteArray& bytes);
 
 // Works the link out anew from what stands in the file of `bytes`.
 Result<LinkHolds> whetherHolds(FactBytes& bytes, const ChainLink& link);
 
-// Whether a link, whose `named` (“fact” or “origin”) has this id, tells of what stands in the file as it was
-// saved.
-Result<bool> aLinkHolds(StoreFile::Connection& connection, const char* named, const IdBytes& id);
+// The best that a link, whose `named` (“fact” or “origin”) has this id, tells of what stands in the file.
+Result<LinkHolds> howALinkHolds(StoreFile::Connection& connection, const char* named, const IdBytes& id);
 
 } // namespace rig

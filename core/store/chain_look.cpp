@@ -102,7 +102,27 @@ private:
             found(ChainFault::Missing, link.kind, link.fact);
         if (held.value() == LinkHolds::FactChanged)
             found(ChainFault::Changed, link.kind, link.fact);
-        return Done{};
+        return held.value() == LinkHolds::NameReplaced ? tellReplaced(link.fact) : Done{};
+    }
+
+    // Once, however many versions of the person there are.
+    Outcome tellReplaced(const IdBytes& person)
+    {
+        ReplacedName one;
+        const Outcome read = m_connection.each(
+            QStringLiteral(
+                "SELECT p.name, b.name, n.stated_at, n.stated_offset FROM name_replaced n JOIN person p ON "
+                "p.id = n.replaced LEFT JOIN person b ON b.subject = n.person WHERE n.replaced = ? ORDER BY "
+                "n.id, b.id"),
+            {valueOf(person)}, [&one](Row& row) {
+                one.name = row.text();
+                one.by = row.text();
+                one.when.utcSeconds = row.integer();
+                one.when.offsetSeconds = static_cast<std::int32_t>(row.integer());
+            });
+        if (read && std::ranges::find(m_state.replacedNames, one) == m_state.replacedNames.end())
+            m_state.replacedNames.push_back(one);
+        return read;
     }
 
     Result<bool> standsAfterWhatItNames(const ChainLink& link)

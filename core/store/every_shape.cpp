@@ -1,5 +1,7 @@
 #include "core/store/every_shape.h"
 
+#include "core/airframe/name_replaced.h"
+
 #include <algorithm>
 #include <map>
 

@@ -19,6 +19,8 @@ class FactBytes
 public:
     explicit FactBytes(StoreFile::Connection& connection) : m_connection{connection} {}
 
+    StoreFile::Connection& connection() { return m_connection; }
+
     // The fact with what belongs to it: sizes, readings of a baseline, what was shown, a photo. `table` is
     // one of core/store/tables.h. Empty where there is no such row.
     Result<std::optional<QByteArray>> of(std::string_view table, const IdBytes& row);

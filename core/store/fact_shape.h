@@ -25,6 +25,7 @@ struct Interruption;
 struct JointPlay;
 struct LearningTakenBack;
 struct LessonRound;
+struct NameReplaced;
 struct Person;
 struct Photo;
 struct PhotoImage;
@@ -54,7 +55,7 @@ using Facts =
                Exclusion, FrozenBaseline, Interruption, RecordClose, Surface, SurfaceCheck, SurfaceMeasure,
                RecordTick, Question, Resolution, JointPlay, SideConnected, Photo, PhotoWithdrawn, LessonRound,
                SeatingAnswer, RecallAnswer, SupervisedRigging, SignOff, CrossedStudy, StudyPlace,
-               PracticeReading, PracticeShared, LearningTakenBack, Decision>;
+               PracticeReading, PracticeShared, LearningTakenBack, Decision, NameReplaced>;
 
 // What a fact has many of, in a table of its own: one column names the fact, one holds the value.
 struct ChildShape

@@ -3,6 +3,7 @@
 #include "core/airframe/airframe.h"
 #include "core/airframe/coupling.h"
 #include "core/airframe/gauge.h"
+#include "core/airframe/name_replaced.h"
 #include "core/airframe/person.h"
 #include "core/airframe/surface.h"
 #include "core/baseline/admitted.h"

@@ -94,18 +94,30 @@ private:
     Outcome settle(std::string_view table, const IdBytes& id)
     {
         const char* const named = table == "origin" ? "origin" : "fact";
-        const auto ours = aLinkHolds(m_into, named, id);
-        const auto others = aLinkHolds(m_theirs, named, id);
+        const auto ours = howALinkHolds(m_into, named, id);
+        const auto others = howALinkHolds(m_theirs, named, id);
         if (!ours || !others)
             return (ours ? others : ours).problem();
+        // A name that was replaced on request stays replaced, and nobody changed anything by hand.
+        if (isReplacedIn(ours.value(), others.value()))
+            return Done{};
+        if (isReplacedIn(others.value(), ours.value()))
+            return makeRoom(table, id);
+        const bool oursHold = ours.value() <= LinkHolds::NameReplaced;
+        const bool othersHold = others.value() <= LinkHolds::NameReplaced;
         const auto tell = [&](StoreFile::Connection& file) {
             return tellOf(file, ChainFault::Changed, std::string{table}, id);
         };
-        if (ours.value() == others.value())
+        if (oursHold == othersHold)
             m_joined.undecided.emplace_back(tell(m_into), tell(m_theirs));
         else
-            m_joined.leftOut.push_back(tell(ours.value() ? m_theirs : m_into));
-        return others.value() && !ours.value() ? makeRoom(table, id) : Done{};
+            m_joined.leftOut.push_back(tell(oursHold ? m_theirs : m_into));
+        return othersHold && !oursHold ? makeRoom(table, id) : Done{};
+    }
+
+    static bool isReplacedIn(LinkHolds one, LinkHolds other)
+    {
+        return one == LinkHolds::NameReplaced && other == LinkHolds::Yes;
     }
 
     // The row that was changed by hand goes; the one that was saved comes with all others that lack.

@@ -33,6 +33,7 @@ constexpr std::array kKnown{
     "b68934aa220614758279a2a7c0bee7f7abe2bfa44d11ff4cc417e80905f7592a",
     "4dbc394e198a3d78db5bf2b5ca9d7c6bc93e3b1a1ee3620ec402c54b39ed38ef",
     "9429dd08094ed1987354decbc30298320087c5d2532e9e1e0427435b50a2c490",
+    "e7b28f89f848b11bfaa0f7f438f92e0fee300dba9203f96d16be3725237fac87",
 };
 
 bool isOfAWord(char c)

@@ -17,10 +17,10 @@ namespace {
 
 // In order; the first makes version 1. Released ones never change (tests/store holds their checksums).
 constexpr std::string_view kChainMigration = "0012_chain.sql";
-constexpr std::array<std::string_view, 13> kMigrations{
-    "0001_first.sql",      "0002_record.sql", "0003_kinds.sql", "0004_answers.sql", "0005_kinds.sql",
-    "0006_record.sql",     "0007_hands.sql",  "0008_paper.sql", "0009_said.sql",    "0010_learning.sql",
-    "0011_taken_back.sql", kChainMigration,   "0013_joined.sql"};
+constexpr std::array<std::string_view, 14> kMigrations{
+    "0001_first.sql",      "0002_record.sql", "0003_kinds.sql",  "0004_answers.sql", "0005_kinds.sql",
+    "0006_record.sql",     "0007_hands.sql",  "0008_paper.sql",  "0009_said.sql",    "0010_learning.sql",
+    "0011_taken_back.sql", kChainMigration,   "0013_joined.sql", "0014_names.sql"};
 
 // The first layout with a chain.
 int chainVersion()

@@ -17,8 +17,8 @@ namespace rig {
 namespace {
 
 // Facts that belong to no airframe: they come where something that comes names them, or they tell of such.
-constexpr std::array<std::string_view, 6> kOfNoAirframe{"person",      "airframe",        "gauge",
-                                                        "gauge_check", "practice_shared", "decision"};
+constexpr std::array<std::string_view, 7> kOfNoAirframe{
+    "person", "airframe", "gauge", "gauge_check", "practice_shared", "decision", "name_replaced"};
 
 bool isOfAnAirframe(std::string_view table)
 {
@@ -98,6 +98,7 @@ private:
                     keepNamed(named, *shapeOfTable(table.name));
         keep(QStringLiteral("SELECT id FROM theirs.gauge_check WHERE gauge IN (SELECT id FROM kept)"));
         keep(QStringLiteral("SELECT id FROM theirs.practice_shared WHERE person IN (SELECT id FROM kept)"));
+        keep(QStringLiteral("SELECT id FROM theirs.name_replaced WHERE replaced IN (SELECT id FROM kept)"));
         // Where one of two that are one and the same comes, the other one comes too.
         keep(QStringLiteral(
             "SELECT id FROM theirs.decision WHERE first IN (SELECT id FROM kept) AND second IN "

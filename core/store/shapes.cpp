@@ -91,5 +91,6 @@ template const FactShape& factShape<PracticeReading>();
 template const FactShape& factShape<PracticeShared>();
 template const FactShape& factShape<LearningTakenBack>();
 template const FactShape& factShape<Decision>();
+template const FactShape& factShape<NameReplaced>();
 
 } // namespace rig

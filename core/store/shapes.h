@@ -3,6 +3,7 @@
 #include "core/airframe/airframe.h"
 #include "core/airframe/coupling.h"
 #include "core/airframe/gauge.h"
+#include "core/airframe/name_replaced.h"
 #include "core/airframe/person.h"
 #include "core/airframe/surface.h"
 #include "core/baseline/admitted.h"
@@ -435,6 +436,14 @@ template <> struct Shape<Decision>
         several(column("kind", &Decision::kind), column("first", &Decision::first),
                 column("second", &Decision::second), column("holds", &Decision::holds),
                 column("person", &Decision::person), column("reason", &Decision::reason, kSomeText));
+};
+
+template <> struct Shape<NameReplaced>
+{
+    static constexpr const char* table = "name_replaced";
+    static constexpr auto columns =
+        several(column("replaced", &NameReplaced::replaced), column("reads", &NameReplaced::reads, kSomeText),
+                column("person", &NameReplaced::person));
 };
 
 } // namespace rig

@@ -52,6 +52,7 @@ inline constexpr std::array kFactTables{
     FactTable{"practice_shared", true},
     FactTable{"learning_taken_back", true},
     FactTable{"decision", true},
+    FactTable{"name_replaced", true},
 };
 
 // What links the facts, see core/store/chain.h.

@@ -162,8 +162,9 @@ TEST(File, ReleasedMigrationsAreFrozen)
         "81eaee543158fa5511c14c07b639a8523d2143a35e871e9b5ea98f87f7843487",
         "3a21e71d7b091b7b087bca116e2519aecdb8c5b64fb8e663b7ce545a600b23b3",
         "a82871c7421293affde4202fe6090b2c5b135bce9ae6063778dc4d892cb1551b",
+        "400a00014a319b495a1704ae3fc3739b469367a89e4e081edc290c48c3279606",
     };
-    ASSERT_EQ(newestSchemaVersion(), 13);
+    ASSERT_EQ(newestSchemaVersion(), 14);
     for (int version = 1; version <= newestSchemaVersion(); ++version)
         EXPECT_EQ(QCryptographicHash::hash(migrationStatements(version).join("\n-- next\n").toUtf8(),
                                            QCryptographicHash::Sha256)

@@ -1,3 +1,4 @@
+#include "core/airframe/name_replaced.h"
 #include "core/store/newest.h"
 #include "core/store/tables.h"
 #include "core/store/values.h"

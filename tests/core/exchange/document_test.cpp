@@ -1,5 +1,6 @@
 // A whole file as one document, and a file made of it.
 
+#include "core/airframe/name_replaced.h"
 #include "core/demo/demo.h"
 #include "core/exchange/document.h"
 #include "core/store/cells.h"
