@@ -4,8 +4,8 @@
 
 namespace rig {
 
-// The picture in its 256 most frequent colours, every other one as the nearest of these: a page is flat areas
-// and smoothed letters, and takes a third of the room so.
+// The picture in 256 colours, every other one as the nearest of these: a page is flat areas and smoothed
+// letters, and takes a third of the room so.
 QImage inFewColours(const QImage& picture);
 
 } // namespace rig

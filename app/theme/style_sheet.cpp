@@ -79,9 +79,10 @@ QLineEdit, QPlainTextEdit, QListWidget { background: @Card; border: 1px solid @L
 QLineEdit:focus, QPlainTextEdit:focus, QListWidget:focus { border: 2px solid @Accent; padding: 5px 7px; }
 QTextBrowser { background: @Card; border: 2px solid transparent; border-radius: 8px; selection-background-color: @Accent; selection-color: @AccentText; }
 QTextBrowser:focus { border: 2px solid @Accent; }
-QListWidget[chapters="true"] { border: none; padding: 0px; }
-QListWidget[chapters="true"]::item { padding: 7px 8px; border: 2px solid transparent; border-radius: 8px; color: @Ink; }
-QListWidget[chapters="true"]::item:selected { background: @AccentFill; color: @Ink; border: 2px solid @Accent; }
+QListWidget[chapters="true"] { border: 2px solid transparent; border-radius: 8px; padding: 0px; outline: none; }
+QListWidget[chapters="true"]:focus { border: 2px solid @Accent; padding: 0px; }
+QListWidget[chapters="true"]::item { padding: 7px 8px; border-radius: 6px; color: @Ink; }
+QListWidget[chapters="true"]::item:selected { background: @AccentFill; color: @Ink; }
 QComboBox { min-height: 30px; }
 QComboBox QAbstractItemView { background: @Card; color: @Ink; selection-background-color: @AccentFill; selection-color: @Ink; }
 QCheckBox, QRadioButton { spacing: 8px; }
