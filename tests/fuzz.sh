@@ -29,7 +29,7 @@ fuzz() {
     local target=$1 log=$found/$1.log grown status=0
     grown=$(mktemp -d)
     build/fuzz/bin/fuzz_"$target" -max_total_time="$seconds" -max_len="$(most_bytes "$target")" \
-        -rss_limit_mb=2048 -timeout=20 -print_final_stats=1 -artifact_prefix="$found/$target-" \
+        -rss_limit_mb=2048 -timeout=60 -print_final_stats=1 -artifact_prefix="$found/$target-" \
         "$grown" "tests/fuzz/corpus/$target" >"$log" 2>&1 || status=$?
     rm -rf "$grown"
     if [ "$status" -ne 0 ]; then

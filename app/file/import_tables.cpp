@@ -123,6 +123,8 @@ void tell(const Imported& imported)
         say(ImportWords::added(imported));
     if (imported.readings > 0)
         say(ImportWords::imported(imported.readings, imported.records));
+    if (imported.sameDay > 0)
+        say(ImportWords::sameDay(imported.sameDay, imported.sameDays));
     if (imported.things() == 0 && imported.readings == 0)
         say(ImportWords::nothingNew());
     if (imported.thereAlready > 0)

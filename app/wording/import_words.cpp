@@ -1,6 +1,7 @@
 #include "app/wording/import_words.h"
 
 #include "app/wording/formats.h"
+#include "app/wording/sentence_parts.h"
 
 #include <QStringList>
 
@@ -282,6 +283,23 @@ QString ImportWords::outside(int readings)
                : tr("%1 of them lie outside their coupling’s band, and no question was opened for them. Open "
                     "the file and look at Before the annual.")
                      .arg(Formats{}.count(readings));
+}
+
+QString ImportWords::sameDay(int riggings, const std::set<Day>& days)
+{
+    constexpr std::size_t kMostNamed = 6;
+    std::vector<Day> named{days.begin(), days.end()};
+    named.resize(std::min(named.size(), kMostNamed));
+    const QString on = SentenceParts::days(named);
+    const QString which =
+        named.size() == days.size() ? on : tr("%1 and later days", "the first of many days").arg(on);
+    return riggings == 1
+               ? tr("On %1 the file has a rigging of that airframe already. Open the file and say whether "
+                    "the two are one and the same (Ctrl+8).")
+                     .arg(which)
+               : tr("On %1 the file has riggings of these airframes already, %2 in all. Open the file and "
+                    "say of each whether the two are one and the same (Ctrl+8).")
+                     .arg(which, Formats{}.count(riggings));
 }
 
 QString ImportWords::nothingNew() { return tr("There is nothing in it that the file does not say already."); }

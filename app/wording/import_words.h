@@ -21,6 +21,8 @@ public:
     static QString nothingImported(int problems);
     static QString passedOver(int rows);
     static QString imported(int readings, int records);
+    // Days that the file has a rigging of already, as many of the riggings that came.
+    static QString sameDay(int riggings, const std::set<Day>& days);
     static QString added(const Imported& imported); // all but readings
     static QString thereAlready(int rows);
     static QString outside(int readings);

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "core/clock.h"
 #include "core/exchange/bad_row.h"
 
+#include <set>
 #include <vector>
 
 namespace rig {
@@ -21,6 +23,8 @@ struct Imported
     int events = 0;
     int jointPlays = 0;
     int thereAlready = 0;    // rows passed over, as the file says the same
+    int sameDay = 0;         // of these records: the file has another rigging of that airframe and day
+    std::set<Day> sameDays;  // on which
     std::vector<BadRow> bad; // all of them, table by table in the order of lines
 
     int things() const

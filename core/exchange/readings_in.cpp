@@ -7,6 +7,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 
@@ -18,6 +19,7 @@ namespace {
 struct KnownReadings
 {
     std::map<std::pair<AirframeId, Day>, RecordId> imported; // records of earlier tables
+    std::set<std::pair<AirframeId, Day>> rigged;             // days that have one of another origin
     RowCounts readings;                                      // superseded ones among them
 };
 
@@ -31,9 +33,13 @@ Outcome learn(const Records& records, AirframeId airframe, KnownReadings& known)
         return problem;
     for (const KeptReading& kept : readings)
         ++known.readings[keyOf(kept.reading)];
-    for (const RiggingRecord& record : riggings)
+    for (const RiggingRecord& record : riggings) {
+        const std::pair when{airframe, record.begins.localDay()};
         if (record.origin == RecordOrigin::ImportedTable)
-            known.imported.emplace(std::pair{airframe, record.begins.localDay()}, record.id);
+            known.imported.emplace(when, record.id);
+        else
+            known.rigged.insert(when);
+    }
     return Done{};
 }
 
@@ -163,7 +169,7 @@ private:
 };
 
 // The rigging record that a reading of a table belongs to.
-Result<RecordId> recordFor(Records& records, const ResolvedRow& row, KnownReadings& known, int& made)
+Result<RecordId> recordFor(Records& records, const ResolvedRow& row, KnownReadings& known, Imported& imported)
 {
     const std::pair key{row.airframe, row.reading.when.localDay()};
     if (const auto at = known.imported.find(key); at != known.imported.end())
@@ -177,7 +183,11 @@ Result<RecordId> recordFor(Records& records, const ResolvedRow& row, KnownReadin
     const auto added = records.add(record);
     if (added) {
         known.imported.emplace(key, added.value());
-        ++made;
+        ++imported.records;
+        if (known.rigged.contains(key)) {
+            ++imported.sameDay;
+            imported.sameDays.insert(key.second);
+        }
     }
     return added;
 }
@@ -187,7 +197,7 @@ Outcome keep(Records& records, const std::vector<ResolvedRow>& rows, KnownReadin
     for (const ResolvedRow& row : rows) {
         Reading reading = row.reading;
         if (countsAs(reading.purpose).rigging) {
-            const auto record = recordFor(records, row, known, imported.records);
+            const auto record = recordFor(records, row, known, imported);
             if (!record)
                 return record.problem();
             reading.record = record.value();

@@ -36,8 +36,11 @@ private:
     Decided m_decided;
 };
 
-bool wereSavedApart(ConflictKind kind, const Rival& one, const Rival& other, const Apart& areApart)
+bool mayDiffer(ConflictKind kind, const Rival& one, const Rival& other, const Apart& areApart)
 {
+    // A table tells nobody who imports it whether the day's rigging is one that is in the file already.
+    if (one.fromTable || other.fromTable)
+        return !(one.fromTable && other.fromTable);
     const bool isKnownByTheChain = kind == ConflictKind::Versions || kind == ConflictKind::Records;
     return !isKnownByTheChain || areApart(one.id, other.id);
 }
@@ -60,7 +63,7 @@ void takeRivals(std::span<const Rival> rivals, const Deciding& deciding, const A
                 lastCounts &&
                 std::any_of(rivals.begin() + static_cast<std::ptrdiff_t>(j) + 1, rivals.end() - 1,
                             [&](const Rival& later) { return !areApart(other.id, later.id); });
-            if (!isReplaced && wereSavedApart(kind, rivals[i], other, areApart) &&
+            if (!isReplaced && mayDiffer(kind, rivals[i], other, areApart) &&
                 !deciding.isDecided(rivals[i], other))
                 into.push_back({kind, other.table, rivals[i].id, other.id});
         }

@@ -20,6 +20,7 @@ struct Rival
     std::string about;
     IdBytes id{};
     SaveOrder saved;
+    bool fromTable = false; // a record made for readings of a table, which knows a rigging by its day alone
 };
 
 // Two facts of which only one can hold, or of which nobody has said what they are to each other.

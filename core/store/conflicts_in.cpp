@@ -63,9 +63,17 @@ constexpr Asked kAskedOfForks[] = {
     {ConflictKind::Versions, "coupling", nullptr},
     {ConflictKind::Versions, "surface", nullptr},
     {ConflictKind::Records, "rigging_record",
-     "SELECT airframe || CAST((begins_at + begins_offset) / 86400 AS TEXT), id, stated_at FROM "
-     "rigging_record WHERE origin <> 'imported-table'"},
+     "SELECT airframe || CAST((begins_at + begins_offset) / 86400 AS TEXT), id, stated_at, origin = "
+     "'imported-table' FROM rigging_record"},
 };
+
+// In one file two records of a day are for a person to tell apart only where one of them came with a table.
+constexpr Asked kAskedOfTables{
+    ConflictKind::Records, "rigging_record",
+    "SELECT airframe || CAST((begins_at + begins_offset) / 86400 AS TEXT) AS about, id, stated_at, origin = "
+    "'imported-table' FROM rigging_record WHERE EXISTS (SELECT 1 FROM rigging_record WHERE origin = "
+    "'imported-table') AND about IN (SELECT airframe || CAST((begins_at + begins_offset) / 86400 AS TEXT) "
+    "FROM rigging_record WHERE origin = 'imported-table')"};
 
 class Gathering
 {
@@ -79,6 +87,8 @@ public:
         if (isForked)
             for (const Asked& asked : kAskedOfForks)
                 take(asked, asked.sql ? QString::fromLatin1(asked.sql) : versionsSql(asked.table));
+        else
+            take(kAskedOfTables, QString::fromLatin1(kAskedOfTables.sql));
         takeNames<Person>("person", &Person::name);
         takeNames<Airframe>("airframe", &Airframe::registration);
         takeNames<Gauge>("gauge", &Gauge::name);
@@ -106,7 +116,9 @@ private:
             std::string about = stringOf(row);
             const IdBytes id = row.bytes().value_or(IdBytes{});
             const Stamp stamp{{}, Moment{row.integer(), 0}};
-            m_rivals.push_back({asked.kind, asked.table, std::move(about), id, saveOrderOf(stamp, id)});
+            const bool fromTable = asked.kind == ConflictKind::Records && row.integer() == 1;
+            m_rivals.push_back(
+                {asked.kind, asked.table, std::move(about), id, saveOrderOf(stamp, id), fromTable});
         });
     }
 
@@ -124,7 +136,7 @@ private:
             if constexpr (requires { thing.airframe; })
                 about += textOf(thing.airframe.bytes);
             m_rivals.push_back(
-                {ConflictKind::Names, table, std::move(about), thing.id.bytes, firstSavedOf(thing)});
+                {ConflictKind::Names, table, std::move(about), thing.id.bytes, firstSavedOf(thing), false});
         }
     }
 

@@ -55,6 +55,19 @@ TEST(ImportWords, CountWhatCameInByKindAndLeaveOutWhatDidNot)
     EXPECT_EQ(ImportWords::added(imported), "Added. Couplings: 8. People: 1,200.");
 }
 
+TEST(ImportWords, NameTheDaysThatHaveARiggingAlready)
+{
+    const Day first = Day{std::chrono::year{2026} / 4 / 11};
+    EXPECT_TRUE(ImportWords::sameDay(1, {first}).startsWith("On 11 April 2026 the file has a rigging"));
+    std::set<Day> many;
+    for (int i = 0; i < 9; ++i)
+        many.insert(first + std::chrono::days{i});
+    const QString of = ImportWords::sameDay(9, many);
+    EXPECT_TRUE(of.contains("16 April 2026 and later days")) << of.toStdString();
+    EXPECT_FALSE(of.contains("17")) << "a long table makes no long sentence";
+    EXPECT_TRUE(of.contains("9 in all"));
+}
+
 TEST(ImportWords, CutALineThatIsAsLongAsATable)
 {
     const QString sentence =

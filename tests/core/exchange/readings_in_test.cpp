@@ -67,6 +67,45 @@ TEST_F(ImportedTable, StandsInTheFileAfterwardsAsItStoodOnPaper)
     EXPECT_FALSE(shown.record);
 }
 
+TEST_F(ImportedTable, TellsARiggingOfADayThatHasOneAndLeavesItToAPerson)
+{
+    const RecordId here = must(store.records().add(hangar.record(noonOf(dayOf(2026, 4, 11)))));
+    const Imported imported = import("QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,,,\n"
+                                     "QX-17,Right aileron,2026-04-11,0.60,0.65,,M. Oren,,,\n"
+                                     "QX-17,Right aileron,2026-04-12,0.60,0.65,,M. Oren,,,\n");
+    EXPECT_EQ(imported.records, 2);
+    EXPECT_EQ(imported.sameDay, 1);
+    EXPECT_EQ(imported.sameDays, std::set<Day>{dayOf(2026, 4, 11)});
+    const auto open = must(store.records().openConflicts());
+    ASSERT_EQ(open.size(), 1u);
+    EXPECT_EQ(open[0].conflict.kind, ConflictKind::Records);
+    EXPECT_EQ(open[0].conflict.first, here.bytes);
+
+    const Imported more = import("QX-17,Left aileron,2026-04-11,0.50,0.55,,T. Vale,,,\n");
+    EXPECT_EQ(more.sameDay, 0) << "it belongs to the rigging that came before";
+    EXPECT_EQ(must(store.records().openConflicts()).size(), 1u);
+
+    Decision decision;
+    decision.kind = ConflictKind::Records;
+    decision.first.bytes = open[0].conflict.first;
+    decision.second.bytes = open[0].conflict.second;
+    decision.holds = Holds::OneThing;
+    decision.person = hangar.oren;
+    decision.reason = "typed into the table from the same sheet";
+    decision.stamp.by = hangar.oren;
+    must(store.records().add(decision));
+    EXPECT_TRUE(must(store.records().openConflicts()).empty());
+}
+
+TEST_F(ImportedTable, IsNoConflictOnADayOfItsOwnAndNeitherAreTwoRiggingsWrittenHere)
+{
+    must(store.records().add(hangar.record(noonOf(dayOf(2026, 4, 12)))));
+    must(store.records().add(hangar.record(noonOf(dayOf(2026, 4, 12)))));
+    const Imported imported = import("QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,,,\n");
+    EXPECT_EQ(imported.sameDay, 0);
+    EXPECT_TRUE(must(store.records().openConflicts()).empty());
+}
+
 TEST_F(ImportedTable, MakesOneRiggingOfEachDayLedByTheFirstPersonNamed)
 {
     const Imported imported = import("QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,baseline,,\n"
@@ -255,8 +294,7 @@ TEST_F(ImportedTable, IsWrittenWithWhatWasCorrectedSetAside)
     const std::string table = must(writeReadings(store.records()));
     EXPECT_NE(table.find("0.45,0.50,A,M. Oren,baseline,,,,corrected,written down wrongly"), std::string::npos)
         << table;
-    EXPECT_NE(table.find("0.55,0.60,A,M. Oren,baseline,,,,,,,no\r\n"), std::string::npos)
-        << table;
+    EXPECT_NE(table.find("0.55,0.60,A,M. Oren,baseline,,,,,,,no\r\n"), std::string::npos) << table;
 }
 
 TEST_F(ImportedTable, HasTheOtherTablesBesideIt)
