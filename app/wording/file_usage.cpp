@@ -6,7 +6,7 @@ namespace rig {
 
 namespace {
 
-constexpr qsizetype kWidth = 100; // characters of a line
+constexpr qsizetype kLineWidth = 100; // characters of a line
 
 struct Verb
 {
@@ -18,7 +18,7 @@ QString wrapped(const QString& text, const QString& indent)
 {
     QStringList lines{indent};
     for (const QString& word : text.split(' ')) {
-        if (lines.last().size() + word.size() >= kWidth)
+        if (lines.last().size() + word.size() >= kLineWidth)
             lines << indent;
         lines.last() += lines.last() == indent ? word : ' ' + word;
     }

@@ -30,7 +30,7 @@ ColumnInfo cell(const char* name, Storage storage, Range range = {})
     return {name, storage, false, nullptr, range};
 }
 
-CarriedTable tableOf(const FactShape& shape)
+CarriedTable carriedTableOf(const FactShape& shape)
 {
     CarriedTable table{shape.table, {}};
     if (shape.hasVersions)
@@ -374,7 +374,7 @@ const std::vector<CarriedTable>& carriedFacts()
         std::vector<CarriedTable> tables;
         for (const FactTable& table : kFactTables)
             if (table.isFact)
-                tables.push_back(tableOf(*shapeOfTable(table.name)));
+                tables.push_back(carriedTableOf(*shapeOfTable(table.name)));
         return tables;
     }();
     return all;

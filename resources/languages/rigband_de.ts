@@ -1494,6 +1494,26 @@ Schwerstes zuerst</translation>
         <source>The copies are listed with Ctrl+9.</source>
         <translation>Die Kopien zeigt Ctrl+9.</translation>
     </message>
+    <message>
+        <source>Every other fact in this file reads as it was saved, as far as its chain tells.</source>
+        <translation>Jeder andere Eintrag in dieser Datei liest sich, wie er gespeichert wurde, soweit ihre Kette es zeigt.</translation>
+    </message>
+    <message>
+        <source>Name replaced on request: %1, on %2.</source>
+        <translation>Name auf Wunsch ersetzt: %1, am %2.</translation>
+    </message>
+    <message>
+        <source>Name replaced on request: %1, on %2 by %3.</source>
+        <translation>Name auf Wunsch ersetzt: %1, am %2 von %3.</translation>
+    </message>
+    <message>
+        <source>What was saved of these persons before cannot be held against the chain any more; every other fact is.</source>
+        <translation>Was vorher von diesen Personen gespeichert wurde, kann nicht mehr an der Kette geprüft werden; jeder andere Eintrag kann es.</translation>
+    </message>
+    <message>
+        <source>replaced name</source>
+        <translation>ersetzter Name</translation>
+    </message>
 </context>
 <context>
     <name>ConflictWords</name>
@@ -3855,6 +3875,10 @@ Schwerstes zuerst</translation>
         <source>makes a new file of such a document, equal to the one that went out; where another program has changed something, only with --as-found</source>
         <translation>legt aus einem solchen Dokument eine neue Datei an, gleich der, die hinausging; wo ein anderes Programm etwas geändert hat, nur mit --as-found</translation>
     </message>
+    <message>
+        <source>a new file in which letters stand for the name of a person who asked for it; that it was done, and by whom, is told there from then on</source>
+        <translation>eine neue Datei, in der Buchstaben für den Namen einer Person stehen, die darum gebeten hat; dass es getan wurde und von wem, wird dort von da an gesagt</translation>
+    </message>
 </context>
 <context>
     <name>Formats</name>
@@ -4315,6 +4339,19 @@ Schwerstes zuerst</translation>
             <numerusform>%n Zeile nicht aufgenommen, da die Messung berichtigt oder gestrichen wurde.</numerusform>
             <numerusform>%n Zeilen nicht aufgenommen, da die Messung berichtigt oder gestrichen wurde.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1 and later days</source>
+        <comment>the first of many days</comment>
+        <translation>%1 und spätere Tage</translation>
+    </message>
+    <message>
+        <source>On %1 the file has a rigging of that airframe already. Open the file and say whether the two are one and the same (Ctrl+8).</source>
+        <translation>Am %1 hat die Datei schon ein Aufrüsten dieses Flugzeugs. Die Datei öffnen und sagen, ob die beiden ein und dasselbe sind (Ctrl+8).</translation>
+    </message>
+    <message>
+        <source>On %1 the file has riggings of these airframes already, %2 in all. Open the file and say of each whether the two are one and the same (Ctrl+8).</source>
+        <translation>Am %1 hat die Datei schon Aufrüsten dieser Flugzeuge, %2 im Ganzen. Die Datei öffnen und von jedem sagen, ob die beiden ein und dasselbe sind (Ctrl+8).</translation>
     </message>
 </context>
 <context>
@@ -8016,6 +8053,41 @@ Schwerstes zuerst</translation>
         <source>%1-%2-rigging.pdf</source>
         <comment>a file's name: registration, day</comment>
         <translation>%1-%2-rigging.pdf</translation>
+    </message>
+</context>
+<context>
+    <name>RenameWords</name>
+    <message>
+        <source>%1 has no person named “%2”. Look in “Set up” how the name is written there.</source>
+        <translation>%1 hat keine Person mit dem Namen „%2“. In „Einrichten“ nachsehen, wie der Name dort geschrieben ist.</translation>
+    </message>
+    <message>
+        <source>%1 has several persons named “%2”. Open it and say first whether they are one and the same, or give one of them another name.</source>
+        <translation>%1 hat mehrere Personen mit dem Namen „%2“. Die Datei öffnen und zuerst sagen, ob sie ein und dieselbe sind, oder einer von ihnen einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot stand for a name: write one line of letters and figures.</source>
+        <translation>„%1“ kann nicht für einen Namen stehen: eine Zeile aus Buchstaben und Ziffern schreiben.</translation>
+    </message>
+    <message>
+        <source>Somebody else in %1 is named “%2”. Choose other letters.</source>
+        <translation>In %1 heißt schon jemand anderes „%2“. Andere Buchstaben wählen.</translation>
+    </message>
+    <message>
+        <source>Nothing was written: in the new file nobody could tell any more what was replaced on request and what was changed. Look at these facts first.</source>
+        <translation>Es wurde nichts geschrieben: in der neuen Datei könnte niemand mehr sagen, was auf Wunsch ersetzt und was geändert wurde. Zuerst diese Einträge ansehen.</translation>
+    </message>
+    <message>
+        <source>Made: %1. “%2” stands there for the name, and the telephone number is gone. That the name was replaced, when and by whom, is told there from now on; every other fact is held against the chain as before.</source>
+        <translation>Angelegt: %1. „%2“ steht dort für den Namen, und die Telefonnummer ist fort. Dass der Name ersetzt wurde, wann und von wem, wird dort von nun an gesagt; jeder andere Eintrag wird wie bisher an der Kette geprüft.</translation>
+    </message>
+    <message>
+        <source>%1 whose words still hold the name, as they were typed: %2. Read them; nothing in them was changed.</source>
+        <translation>%1 mit Worten, in denen der Name noch steht, wie er getippt wurde: %2. Lesen Sie sie; geändert wurde daran nichts.</translation>
+    </message>
+    <message>
+        <source>The name still stands in %1 itself, in its dated copies, in the files of other laptops, in tables and on prints. A part of the name, or a nickname, was not looked for. Delete what is no longer needed.</source>
+        <translation>Der Name steht noch in %1 selbst, in ihren datierten Kopien, in den Dateien anderer Rechner, in Tabellen und auf Ausdrucken. Nach einem Teil des Namens oder einem Spitznamen wurde nicht gesucht. Löschen, was nicht mehr gebraucht wird.</translation>
     </message>
 </context>
 <context>

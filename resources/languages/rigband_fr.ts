@@ -1494,6 +1494,26 @@ plus grave d’abord</translation>
         <source>The copies are listed with Ctrl+9.</source>
         <translation>Les copies sont affichées par Ctrl+9.</translation>
     </message>
+    <message>
+        <source>Every other fact in this file reads as it was saved, as far as its chain tells.</source>
+        <translation>Tout autre fait de ce fichier se lit comme il a été enregistré, pour autant que sa chaîne le montre.</translation>
+    </message>
+    <message>
+        <source>Name replaced on request: %1, on %2.</source>
+        <translation>Nom remplacé sur demande : %1, le %2.</translation>
+    </message>
+    <message>
+        <source>Name replaced on request: %1, on %2 by %3.</source>
+        <translation>Nom remplacé sur demande : %1, le %2 par %3.</translation>
+    </message>
+    <message>
+        <source>What was saved of these persons before cannot be held against the chain any more; every other fact is.</source>
+        <translation>Ce qui était enregistré de ces personnes auparavant ne peut plus être confronté à la chaîne ; tout autre fait peut l’être.</translation>
+    </message>
+    <message>
+        <source>replaced name</source>
+        <translation>nom remplacé</translation>
+    </message>
 </context>
 <context>
     <name>ConflictWords</name>
@@ -3855,6 +3875,10 @@ plus grave d’abord</translation>
         <source>makes a new file of such a document, equal to the one that went out; where another program has changed something, only with --as-found</source>
         <translation>crée un nouveau fichier d’un tel document, égal à celui qui en est sorti ; si un autre programme a modifié quelque chose, seulement avec --as-found</translation>
     </message>
+    <message>
+        <source>a new file in which letters stand for the name of a person who asked for it; that it was done, and by whom, is told there from then on</source>
+        <translation>un nouveau fichier où des lettres tiennent lieu du nom d’une personne qui l’a demandé ; que cela a été fait, et par qui, y est dit dès lors</translation>
+    </message>
 </context>
 <context>
     <name>Formats</name>
@@ -4315,6 +4339,19 @@ plus grave d’abord</translation>
             <numerusform>%n ligne non intégrée, car la mesure a été corrigée ou rayée.</numerusform>
             <numerusform>%n lignes non intégrées, car la mesure a été corrigée ou rayée.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1 and later days</source>
+        <comment>the first of many days</comment>
+        <translation>%1 et jours suivants</translation>
+    </message>
+    <message>
+        <source>On %1 the file has a rigging of that airframe already. Open the file and say whether the two are one and the same (Ctrl+8).</source>
+        <translation>Le %1, le fichier a déjà un montage de ce planeur. Ouvrir le fichier et dire si les deux sont un seul et même (Ctrl+8).</translation>
+    </message>
+    <message>
+        <source>On %1 the file has riggings of these airframes already, %2 in all. Open the file and say of each whether the two are one and the same (Ctrl+8).</source>
+        <translation>Le %1, le fichier a déjà des montages de ces planeurs, %2 en tout. Ouvrir le fichier et dire de chacun si les deux sont un seul et même (Ctrl+8).</translation>
     </message>
 </context>
 <context>
@@ -8016,6 +8053,41 @@ plus grave d’abord</translation>
         <source>%1-%2-rigging.pdf</source>
         <comment>a file's name: registration, day</comment>
         <translation>%1-%2-rigging.pdf</translation>
+    </message>
+</context>
+<context>
+    <name>RenameWords</name>
+    <message>
+        <source>%1 has no person named “%2”. Look in “Set up” how the name is written there.</source>
+        <translation>%1 n’a personne du nom de « %2 ». Regarder dans « Réglages » comment le nom y est écrit.</translation>
+    </message>
+    <message>
+        <source>%1 has several persons named “%2”. Open it and say first whether they are one and the same, or give one of them another name.</source>
+        <translation>%1 a plusieurs personnes du nom de « %2 ». Ouvrir le fichier et dire d’abord si c’est une seule et même personne, ou donner un autre nom à l’une d’elles.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot stand for a name: write one line of letters and figures.</source>
+        <translation>« %1 » ne peut pas remplacer un nom : écrire une ligne de lettres et de chiffres.</translation>
+    </message>
+    <message>
+        <source>Somebody else in %1 is named “%2”. Choose other letters.</source>
+        <translation>Quelqu’un d’autre dans %1 s’appelle « %2 ». Choisir d’autres lettres.</translation>
+    </message>
+    <message>
+        <source>Nothing was written: in the new file nobody could tell any more what was replaced on request and what was changed. Look at these facts first.</source>
+        <translation>Rien n’a été écrit : dans le nouveau fichier, plus personne ne pourrait dire ce qui a été remplacé sur demande et ce qui a été modifié. Regarder d’abord ces faits.</translation>
+    </message>
+    <message>
+        <source>Made: %1. “%2” stands there for the name, and the telephone number is gone. That the name was replaced, when and by whom, is told there from now on; every other fact is held against the chain as before.</source>
+        <translation>Créé : %1. « %2 » y tient lieu du nom, et le numéro de téléphone a disparu. Que le nom a été remplacé, quand et par qui, y est dit désormais ; tout autre fait est confronté à la chaîne comme avant.</translation>
+    </message>
+    <message>
+        <source>%1 whose words still hold the name, as they were typed: %2. Read them; nothing in them was changed.</source>
+        <translation>%1 dont les mots contiennent encore le nom, tel qu’il a été tapé : %2. Lisez-les ; rien n’y a été modifié.</translation>
+    </message>
+    <message>
+        <source>The name still stands in %1 itself, in its dated copies, in the files of other laptops, in tables and on prints. A part of the name, or a nickname, was not looked for. Delete what is no longer needed.</source>
+        <translation>Le nom est encore dans %1 lui-même, dans ses copies datées, dans les fichiers d’autres ordinateurs, dans des tableaux et sur des impressions. Une partie du nom ou un surnom n’ont pas été cherchés. Supprimer ce qui ne sert plus.</translation>
     </message>
 </context>
 <context>
