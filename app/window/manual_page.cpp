@@ -8,6 +8,7 @@
 #include "app/wording/manual_words.h"
 #include "app/wording/report_words.h"
 
+#include <QAbstractTextDocumentLayout>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -130,11 +131,11 @@ void ManualPage::displayChapter(int row)
     m_text->verticalScrollBar()->setValue(0);
 }
 
-// The place in the text stays, as far as the new width lets it.
+// What stood on top stays there.
 void ManualPage::layOut()
 {
     QScrollBar* bar = m_text->verticalScrollBar();
-    const double place = bar->maximum() > 0 ? double(bar->value()) / bar->maximum() : 0;
+    const int top = m_text->cursorForPosition({static_cast<int>(kSideMargin) + 2, 4}).position();
     m_width = m_text->viewport()->width();
     const double scale = m_look.fonts.scale;
     const double width = std::clamp(m_width - 2 * kSideMargin, 100.0, kWidestText * scale);
@@ -147,7 +148,10 @@ void ManualPage::layOut()
     frame.setBottomMargin(kSideMargin);
     document.rootFrame()->setFrameFormat(frame);
     m_text->moveCursor(QTextCursor::Start);
-    bar->setValue(static_cast<int>(place * bar->maximum()));
+    document.documentLayout()->documentSize(); // the bar learns how far it goes
+    QTextCursor place{&document};
+    place.setPosition(std::min(top, document.characterCount() - 1));
+    bar->setValue(bar->value() + m_text->cursorRect(place).top());
 }
 
 void ManualPage::follow(const QUrl& link)
