@@ -1,5 +1,5 @@
 # Works out the chain of a file anew, from docs/store.md alone: python3 chain_anew.py FILE
-# Prints the number of links that hold and of those that do not.
+# Prints the number of links that hold and of those that do not; of names replaced on request too, where there are any.
 import hashlib, sqlite3, struct, sys
 
 BELONGING = {"gauge": [("gauge_size", "gauge")], "connected": [("connected_person", "connected")],
@@ -24,11 +24,17 @@ def blocks(table, key, wanted):
     return sorted(told(table.encode()) + struct.pack(">I", len(cells)) +
                   b"".join(told(name) + cell(value) for name, value in cells) for cells in filled)
 
+names = {bytes(row["replaced"]): row["reads"] for row in file.execute("SELECT * FROM name_replaced")}
 holds = {True: 0, False: 0}
+replaced = 0
 for link in file.execute("SELECT * FROM link").fetchall():
     fact = blocks(link["kind"], "id", link["fact"])
     for table, owner in BELONGING.get(link["kind"], []):
         fact += blocks(table, owner, link["fact"])
     content = link["before"] + blocks("origin", "id", link["origin"])[0] + struct.pack(">q", link["sequence"])
-    holds[hashlib.sha256(content + b"".join(fact)).digest() == link["hash"]] += 1
-print(holds[True], holds[False])
+    is_held = hashlib.sha256(content + b"".join(fact)).digest() == link["hash"]
+    if not is_held and names.get(bytes(link["fact"])) == hashlib.sha256(b"".join(fact)).hexdigest():
+        replaced += 1
+    else:
+        holds[is_held] += 1
+print(holds[True], holds[False], *([replaced] if replaced else []))

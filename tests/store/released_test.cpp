@@ -454,3 +454,25 @@ TEST(ReleasedFile, OfTheTenthLayoutKeepsWhatWasLearntAndLetsItBeTakenBack)
     EXPECT_FALSE(old.file().connection().run("UPDATE sign_off SET asked_missed = 0")) << "the triggers stand";
     EXPECT_FALSE(old.file().connection().run("DELETE FROM learning_taken_back"));
 }
+
+// Those that have a chain since they were written: it still holds, and goes on where it ended.
+TEST(ReleasedFile, WithAChainKeepsIt)
+{
+    for (const char* name : {"v13.rigband", "v14.rigband"}) {
+        SCOPED_TRACE(name);
+        Released old{name};
+        EXPECT_EQ(old.file().schemaVersion(), newestSchemaVersion());
+        const auto lookAt = [&old] { return must(old.file().lookAtChain()); };
+        const ChainState before = lookAt();
+        EXPECT_EQ(before.faults, 0);
+        EXPECT_GT(before.end.facts, 20);
+        const AirframeId airframe = must(old.records().airframes()).front().id;
+        Event event = must(old.records().events(airframe)).front();
+        event.id = {};
+        must(old.records().add(event));
+        const ChainState after = lookAt();
+        EXPECT_EQ(after.faults, 0);
+        EXPECT_EQ(after.end.facts, before.end.facts + 1);
+        EXPECT_EQ(must(old.file().danglingReferences()), 0);
+    }
+}

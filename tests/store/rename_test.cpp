@@ -7,6 +7,8 @@
 #include "tests/store/through_a_document.h"
 #include "tests/support/laptop.h"
 
+#include <QProcess>
+
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
@@ -106,6 +108,18 @@ TEST_F(Rename, IsToldAndIsNoFaultAndEarlierPrintsAreFound)
     const auto file = must(OtherFile::read(out, out));
     EXPECT_TRUE(must(placeOfPrint(file->connection(), *readShortForm(shortForm(before.hash)))));
     EXPECT_TRUE(chainOf(path).replacedNames.empty());
+}
+
+TEST_F(Rename, IsToldApartFromAChangeByAScriptThatKnowsOnlyTheDocument)
+{
+    must(renamed());
+    QProcess python;
+    python.start("python3",
+                 {QString(RIG_TEST_DATA) + "/../store/chain_anew.py", QString::fromStdString(out)});
+    ASSERT_TRUE(python.waitForFinished());
+    const std::string held = std::to_string(chainOf(out).end.facts - 2); // both versions of the person
+    EXPECT_EQ(python.readAllStandardOutput().trimmed().toStdString(), held + " 0 2")
+        << python.readAllStandardError().toStdString();
 }
 
 TEST_F(Rename, StillShowsWhatIsChangedByHandAfterwards)
