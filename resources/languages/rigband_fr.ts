@@ -5,11 +5,11 @@
     <name>AircraftWords</name>
     <message>
         <source>All couplings in their own scatters</source>
-        <translation>Tous les raccords en dispersions propres</translation>
+        <translation>Tous les raccords, chacun en sa propre dispersion</translation>
     </message>
     <message>
         <source>No coupling has a band with readings to lay beside it yet.</source>
-        <translation>Aucun raccord n’a encore une bande avec des mesures à mettre à côté.</translation>
+        <translation>Aucun raccord n’a encore une bande avec des mesures à comparer.</translation>
     </message>
     <message>
         <source>No rigging day has enough couplings to tell a shift yet.</source>
@@ -17,15 +17,15 @@
     </message>
     <message>
         <source>each coupling in its own scatters; 0 is the middle of its band; lines are means</source>
-        <translation>chaque raccord en dispersions propres ; 0 est le milieu de sa bande ; les lignes sont des moyennes</translation>
+        <translation>chaque raccord en sa propre dispersion ; 0 est le milieu de sa bande ; les lignes sont des moyennes</translation>
     </message>
     <message>
         <source>each coupling in its own scatters; 0 is the middle of its band</source>
-        <translation>chaque raccord en dispersions propres ; 0 est le milieu de sa bande</translation>
+        <translation>chaque raccord en sa propre dispersion ; 0 est le milieu de sa bande</translation>
     </message>
     <message>
         <source>in own scatters</source>
-        <translation>en dispersions propres</translation>
+        <translation>en dispersions du raccord</translation>
     </message>
     <message>
         <source>shared shift of each rigging day, in scatters</source>
@@ -110,7 +110,7 @@
     </message>
     <message>
         <source>The last reading of each coupling in its own scatters from the middle of its band.</source>
-        <translation>La dernière mesure de chaque raccord, en dispersions propres à partir du milieu de sa bande.</translation>
+        <translation>La dernière mesure de chaque raccord, en sa propre dispersion à partir du milieu de sa bande.</translation>
     </message>
     <message>
         <source>Chosen: %1.</source>
@@ -219,8 +219,8 @@ mm</translation>
     <message>
         <source>Chance outside
 at the annual</source>
-        <translation>Hors bande à la
-visite annuelle</translation>
+        <translation>Probabilité hors
+bande à la visite</translation>
     </message>
     <message>
         <source>Open
@@ -252,11 +252,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Scatter: how much the last ten readings differ among themselves, with that of all before them below. Springs, grease, wear and several measurers all show here.</source>
-        <translation>Dispersion : à quel point les dix dernières mesures diffèrent entre elles, avec, dessous, celle de toutes les précédentes. Ressorts, graisse, usure et plusieurs mesureurs se voient tous ici.</translation>
+        <translation>Dispersion : à quel point les dix dernières mesures diffèrent entre elles, avec, dessous, celle de toutes les précédentes. Ressorts, graisse, usure et plusieurs personnes qui mesurent se voient tous ici.</translation>
     </message>
     <message>
         <source>Chance outside at the annual: if the gap goes on as the readings say, how likely a reading then lies outside the band. 20 in 100 means 20 of 100 such readings.</source>
-        <translation>Hors bande à la visite annuelle : si l’écart continue comme le disent les mesures, la probabilité qu’une mesure soit alors hors de la bande. 20 sur 100 veut dire 20 de 100 mesures pareilles.</translation>
+        <translation>Probabilité hors bande à la visite : si l’écart continue comme le disent les mesures, la probabilité qu’une mesure soit alors hors de la bande. 20 sur 100 veut dire : 20 mesures sur 100 comme celle-là.</translation>
     </message>
     <message>
         <source>Open questions: what nobody has found out and signed for yet.</source>
@@ -272,7 +272,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>nothing that these readings show</source>
-        <translation>rien que ces mesures montrent</translation>
+        <translation>rien de visible dans ces mesures</translation>
     </message>
     <message>
         <source>; </source>
@@ -293,7 +293,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>What all couplings share on each rigging day, in their own scatters</source>
-        <translation>Ce que tous les raccords ont en commun chaque jour de montage, en dispersions propres</translation>
+        <translation>Ce que tous les raccords ont en commun chaque jour de montage, en sa propre dispersion</translation>
     </message>
     <message>
         <source>Who measures like whom</source>
@@ -341,7 +341,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>open</source>
-        <translation>ouvert</translation>
+        <translation>question ouverte</translation>
     </message>
     <message>
         <source>in doubt</source>
@@ -415,7 +415,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Nobody is entered yet. Enter the people first.</source>
-        <translation>Personne n’est encore saisi. Saisir d’abord les personnes.</translation>
+        <translation>Il n’y a encore personne dans ce fichier. Saisir d’abord les personnes.</translation>
     </message>
     <message>
         <source>No leaf set is entered yet. Enter one first.</source>
@@ -525,7 +525,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Now read: the thickest leaf that enters freely. Leaf clean and square, sleeve at its stop by its own spring, no hand on it, no force.</source>
-        <translation>Mesurer maintenant : la lame la plus épaisse qui entre librement. Lame propre et droite, manchon en butée par son propre ressort, aucune main dessus, sans forcer.</translation>
+        <translation>Mesurer maintenant : la lame la plus épaisse qui entre librement. Lame propre et d’équerre, manchon en butée par son propre ressort, aucune main dessus, sans forcer.</translation>
     </message>
     <message>
         <source>Give the figure that was right instead of %1 (%2, %3). The wrong one stays, with a line through it.</source>
@@ -667,7 +667,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>its gauge is in doubt from %1: does not count</source>
-        <translation>sa jauge est en doute depuis %1 : ne compte pas</translation>
+        <translation>sa jauge est en doute à partir du %1 : ne compte pas</translation>
     </message>
     <message>
         <source>came after the freeze, does not count</source>
@@ -755,7 +755,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1: freeze the baseline of %2 readings, in the names of %3 and %4? It cannot be thawed: only a refit starts a new one.</source>
-        <translation>%1 : figer la série de référence de %2 mesures, aux noms de %3 et %4 ? Elle ne pourra plus être défigée : seule une nouvelle pose en commence une autre.</translation>
+        <translation>%1 : figer la série de référence de %2 mesures, aux noms de %3 et %4 ? C’est définitif : seule une nouvelle pose en commence une autre.</translation>
     </message>
     <message numerus="yes">
         <source>It cannot be frozen yet: %n reading(s) of %1.</source>
@@ -774,7 +774,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Choose two different people. Nobody is filled in.</source>
-        <translation>Choisir deux personnes différentes. Personne n’est mis d’office.</translation>
+        <translation>Choisir deux personnes différentes. Aucun nom n’est inscrit d’avance.</translation>
     </message>
     <message>
         <source>Frozen on %1 by %2 and %3.</source>
@@ -782,14 +782,14 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Later readings do not move this band. A refit, an adjustment or a new part starts a new fitting with a baseline of its own.</source>
-        <translation>Les mesures ultérieures ne déplacent pas cette bande. Reposer, régler ou changer une pièce commence une nouvelle pose avec sa propre série de référence.</translation>
+        <translation>Les mesures ultérieures ne déplacent pas cette bande. Une repose, un réglage ou une pièce changée commence une nouvelle pose avec sa propre série de référence.</translation>
     </message>
 </context>
 <context>
     <name>CardWords</name>
     <message>
         <source>Where its couplings are, and what locked looks like</source>
-        <translation>Où sont ses raccords, et à quoi ressemble verrouillé</translation>
+        <translation>Où sont ses raccords, et à quoi ils ressemblent verrouillés</translation>
     </message>
     <message>
         <source>%1-card.pdf</source>
@@ -822,7 +822,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>No band and no limit stands on this card. Not an aircraft record, inspection or release. Manuals, directives and persons entitled to decide prevail.</source>
-        <translation>Aucune bande et aucune limite ne figure sur cette carte. Ni dossier d’aéronef, ni contrôle, ni remise en service. Les manuels, les consignes et les personnes habilitées à décider prévalent.</translation>
+        <translation>Aucune bande et aucune limite ne figure sur cette carte. Ni dossier d’aéronef, ni contrôle, ni remise en service. Les manuels, les consignes et les personnes habilitées à décider priment.</translation>
     </message>
     <message>
         <source>In the order of rigging</source>
@@ -866,7 +866,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>What locked looks like, and what is not locked</source>
-        <translation>À quoi ressemble verrouillé, et ce qui ne l’est pas</translation>
+        <translation>À quoi ressemble une liaison verrouillée, et ce qui ne l’est pas</translation>
     </message>
     <message>
         <source>Look first, in this order. What cannot be seen takes a mirror or a light. The pictures are schematic, nothing to scale.</source>
@@ -945,7 +945,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>A part-seated joint can still move its control, go unnoticed in the control check, and let go later.</source>
-        <translation>Une liaison à demi engagée peut encore mouvoir sa commande, passer inaperçue à l’essai des commandes et lâcher plus tard.</translation>
+        <translation>Une liaison à demi engagée peut encore transmettre sa commande, passer inaperçue à l’essai des commandes et lâcher plus tard.</translation>
     </message>
     <message>
         <source>Pull: hand on the rod, clear of plunger and sleeve, firmly away from the ball, in the release direction and slightly off it. Nothing moves.</source>
@@ -1017,7 +1017,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>a sleeve stop that settles back, a creeping locknut</source>
-        <translation>une butée du manchon qui recule, un contre-écrou qui glisse</translation>
+        <translation>une butée du manchon qui recule, un contre-écrou qui se dévisse peu à peu</translation>
     </message>
     <message>
         <source>a sleeve edge that spreads, a sleeve creeping forward, dirt under the sleeve stop</source>
@@ -1070,7 +1070,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>readings copied, leaves too coarse, one person who writes what is expected</source>
-        <translation>mesures recopiées, lames trop grossières, une personne qui écrit ce qui est attendu</translation>
+        <translation>mesures recopiées, lames à pas trop grand, une personne qui écrit ce qui est attendu</translation>
     </message>
     <message>
         <source>the step of the leaves, the times of the readings, a second reading taken blind</source>
@@ -1118,7 +1118,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>whoever rigs, then the engineer</source>
-        <translation>qui monte, puis le mécanicien</translation>
+        <translation>les personnes qui montent, puis le mécanicien</translation>
     </message>
     <message>
         <source>The same coupling on the other side moves the same way.</source>
@@ -1254,7 +1254,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>These readings want a second look. Each may have a plain reason: readings that were corrected or taken out since, another baseline, a laptop whose clock was wrong.</source>
-        <translation>Ces mesures demandent un second regard. Chacune peut avoir une raison simple : des mesures corrigées ou retirées depuis, une autre série de référence, un portable dont l’horloge était fausse.</translation>
+        <translation>Ces mesures demandent un second regard. Chacune peut avoir une raison simple : des mesures corrigées ou retirées depuis, une autre série de référence, un ordinateur dont l’horloge était fausse.</translation>
     </message>
     <message>
         <source>No reading of the period was shown another verdict at the time than is worked out now, saved under a clock that had been set back, or saved into a closed record.</source>
@@ -1266,7 +1266,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Saved at %1 by the clock, which is earlier than something saved before it: the clock had been set back.</source>
-        <translation>Enregistré d’après l’horloge : %1. C’est plus tôt que quelque chose enregistré avant : l’horloge avait été retardée.</translation>
+        <translation>Enregistré d’après l’horloge : %1. C’est plus tôt que ce qui avait été enregistré avant : l’horloge avait été retardée.</translation>
     </message>
     <message>
         <source>Saved at %1 into a record that had been closed before.</source>
@@ -1404,7 +1404,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>sign-off</source>
-        <translation>instruction</translation>
+        <translation>validation de l’instruction</translation>
     </message>
     <message>
         <source>crossed study</source>
@@ -1428,7 +1428,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>who may see own practice</source>
-        <translation>qui peut voir son exercice</translation>
+        <translation>qui peut voir ses propres exercices</translation>
     </message>
     <message>
         <source>fact</source>
@@ -1496,7 +1496,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Every other fact in this file reads as it was saved, as far as its chain tells.</source>
-        <translation>Tout autre fait de ce fichier se lit comme il a été enregistré, pour autant que sa chaîne le montre.</translation>
+        <translation>Tout autre fait de ce fichier est tel qu’il a été enregistré, pour autant que sa chaîne le dise.</translation>
     </message>
     <message>
         <source>Name replaced on request: %1, on %2.</source>
@@ -1548,7 +1548,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Until somebody decides, the first of them counts: it was saved first.</source>
-        <translation>Jusqu’à ce que quelqu’un décide, le premier compte : il a été enregistré d’abord.</translation>
+        <translation>Jusqu’à ce que quelqu’un décide, le premier compte : il a été enregistré en premier.</translation>
     </message>
     <message>
         <source>Until somebody decides, the first of them holds: it is the newer one.</source>
@@ -1934,7 +1934,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Choose who stands at the surface and who moves the control: two people. Nobody is filled in for you.</source>
-        <translation>Choisir qui se tient à la gouverne et qui bouge la commande : deux personnes. Personne n’est mis d’office.</translation>
+        <translation>Choisir qui se tient à la gouverne et qui bouge la commande : deux personnes. Aucun nom n’est inscrit d’avance.</translation>
     </message>
     <message>
         <source>One person cannot stand at the surface and sit in the cockpit. Choose two.</source>
@@ -1970,11 +1970,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Left pedal.</source>
-        <translation>Pied à gauche.</translation>
+        <translation>Palonnier à gauche.</translation>
     </message>
     <message>
         <source>Right pedal.</source>
-        <translation>Pied à droite.</translation>
+        <translation>Palonnier à droite.</translation>
     </message>
     <message>
         <source>Flaps to positive.</source>
@@ -2002,11 +2002,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Dump lever to open.</source>
-        <translation>Vidange : ouvrir.</translation>
+        <translation>Vidange sur ouvert.</translation>
     </message>
     <message>
         <source>Dump lever to shut.</source>
-        <translation>Vidange : fermer.</translation>
+        <translation>Vidange sur fermé.</translation>
     </message>
     <message>
         <source>Move the control one way.</source>
@@ -2043,12 +2043,12 @@ plus grave d’abord</translation>
     <message>
         <source>Pilot's left</source>
         <comment>what a surface does</comment>
-        <translation>À gauche du pilote</translation>
+        <translation>Gauche du pilote</translation>
     </message>
     <message>
         <source>Pilot's right</source>
         <comment>what a surface does</comment>
-        <translation>À droite du pilote</translation>
+        <translation>Droite du pilote</translation>
     </message>
     <message>
         <source>Out</source>
@@ -2121,7 +2121,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Neutral with the control?</source>
-        <translation>Neutre avec la commande ?</translation>
+        <translation>Au neutre avec la commande ?</translation>
     </message>
     <message>
         <source>Free play as it should be?</source>
@@ -2137,7 +2137,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Every notch, both equal?</source>
-        <translation>Chaque cran, les deux égaux ?</translation>
+        <translation>À chaque cran, les deux pareils ?</translation>
     </message>
     <message>
         <source>Moves, and stays where it is set?</source>
@@ -2169,7 +2169,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Hand off; nothing stops it early.</source>
-        <translation>Main retirée ; rien ne l’arrête avant.</translation>
+        <translation>Main retirée ; rien ne l’arrête avant la butée.</translation>
     </message>
     <message>
         <source>Control centred: surface in line.</source>
@@ -2177,7 +2177,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Cockpit held: no click, no more than ever.</source>
-        <translation>Commande tenue : pas de clic, pas plus que d’habitude.</translation>
+        <translation>Commande tenue : pas de claquement, pas plus que d’habitude.</translation>
     </message>
     <message>
         <source>No rubbing, no change of friction.</source>
@@ -2205,7 +2205,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Stopped: read what stands here before anything else. Enter once more goes on; this surface stays stopped, and nothing further is tried on it.</source>
-        <translation>Arrêté : lire ce qui figure ici avant toute autre chose. Encore une fois Enter continue ; cette gouverne reste arrêtée, et rien de plus n’y est essayé.</translation>
+        <translation>Arrêté : lire ce qui figure ici avant toute autre chose. Enter encore une fois continue ; cette gouverne reste arrêtée, et rien de plus n’y est essayé.</translation>
     </message>
     <message>
         <source>Next surface  (Enter)</source>
@@ -2257,7 +2257,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Up</source>
-        <translation>En haut</translation>
+        <translation>Vers le haut</translation>
     </message>
     <message>
         <source>To the right</source>
@@ -2265,7 +2265,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation>En bas</translation>
+        <translation>Vers le bas</translation>
     </message>
     <message>
         <source>%1  (%2)</source>
@@ -2335,11 +2335,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 This is %2 more than the manual's range.</source>
-        <translation>%1 C’est %2 de plus que la plage du manuel.</translation>
+        <translation>%1 C’est %2 au-dessus de la plage du manuel.</translation>
     </message>
     <message>
         <source>%1 This is %2 less than the manual's range.</source>
-        <translation>%1 C’est %2 de moins que la plage du manuel.</translation>
+        <translation>%1 C’est %2 au-dessous de la plage du manuel.</translation>
     </message>
     <message>
         <source>%1 This is no more than that.</source>
@@ -2445,7 +2445,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 now holds what the copy held, and is opened. The file that the copy was made of stays as it is: what was saved in it since then is only there.</source>
-        <translation>%1 contient maintenant ce que contenait la copie, et est ouvert. Le fichier d’où vient la copie reste tel quel : ce qui y a été enregistré depuis n’est que là.</translation>
+        <translation>%1 contient maintenant ce que contenait la copie, et est ouvert. Le fichier d’où vient la copie reste tel quel : ce qui y a été enregistré depuis ne se trouve que là.</translation>
     </message>
     <message>
         <source>This is a copy of %1, of %2. It is only looked at: nothing can be saved in it.</source>
@@ -2674,15 +2674,15 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Asked: ball, plunger, safety pin in and through; gap, pull, secured.</source>
-        <translation>Demandé : bille, verrou, épingle mise et traversante ; écart, traction, assuré.</translation>
+        <translation>Demandé : bille, verrou, épingle en place et traversante ; écart, traction, assuré.</translation>
     </message>
     <message>
         <source>Asked: ball, plunger, sleeve at its stop, safety pin in and through; gap, pull, secured.</source>
-        <translation>Demandé : bille, verrou, manchon en butée, épingle mise et traversante ; écart, traction, assuré.</translation>
+        <translation>Demandé : bille, verrou, manchon en butée, épingle en place et traversante ; écart, traction, assuré.</translation>
     </message>
     <message>
         <source>As tailplane or wing root go on. Asked: engaged all the way, parts meet all round, flush. No leaf goes in, so there is no gap to measure.</source>
-        <translation>Comme à la mise en place de l’empennage ou de l’emplanture. Demandé : engagé jusqu’au bout, pièces jointes partout, à fleur. Aucune lame n’entre : pas d’écart à mesurer.</translation>
+        <translation>À la mise en place de l’empennage ou de l’aile à son emplanture. Demandé : engagé à fond, pièces en contact tout autour, à fleur. Aucune lame n’entre : pas d’écart à mesurer.</translation>
     </message>
     <message>
         <source>Asked: line or rod connected, and what there is below.</source>
@@ -2866,11 +2866,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Elevator, fin top</source>
-        <translation>Profondeur, haut dérive</translation>
+        <translation>Profondeur, haut de dérive</translation>
     </message>
     <message>
         <source>Trim, fin top</source>
-        <translation>Compensateur, haut dérive</translation>
+        <translation>Compensateur, haut de dérive</translation>
     </message>
     <message>
         <source>aileron</source>
@@ -2926,8 +2926,8 @@ plus grave d’abord</translation>
     <message numerus="yes">
         <source>%n part-seated reading(s)</source>
         <translation>
-            <numerusform>%n mesure à demi engagé</numerusform>
-            <numerusform>%n mesures à demi engagé</numerusform>
+            <numerusform>%n mesure à demi engagée</numerusform>
+            <numerusform>%n mesures à demi engagées</numerusform>
         </translation>
     </message>
     <message>
@@ -2948,7 +2948,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Full inspection afterwards: every coupling connected anew, looked at and pulled by two people.</source>
-        <translation>Contrôle complet ensuite : chaque raccord raccordé à nouveau, regardé et tiré par deux personnes.</translation>
+        <translation>Contrôle complet ensuite : chaque raccord raccordé à nouveau, avec contrôle visuel et essai de traction par deux personnes.</translation>
     </message>
     <message>
         <source>Support the control surface, so that nothing loads the joint.</source>
@@ -2972,7 +2972,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>First choose the owner. Nobody is filled in.</source>
-        <translation>Choisir d’abord le propriétaire. Personne n’est mis d’office.</translation>
+        <translation>Choisir d’abord le propriétaire. Aucun nom n’est inscrit d’avance.</translation>
     </message>
     <message>
         <source>Now choose the second person, somebody else.</source>
@@ -3012,7 +3012,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Part-seated was never seen on this coupling. Until it is, both sides of the band count as suspect.</source>
-        <translation>À demi engagé n’a jamais été vu sur ce raccord. Jusque-là, les deux côtés de la bande comptent comme suspects.</translation>
+        <translation>L’état à demi engagé n’a jamais été vu sur ce raccord. Jusque-là, les deux côtés de la bande comptent comme suspects.</translation>
     </message>
     <message>
         <source>These readings stand apart: they never count for a band.</source>
@@ -3243,7 +3243,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>That is before its last good check, %1: readings which that check spoke for come in doubt too.</source>
-        <translation>C’est avant son dernier bon contrôle, %1 : des mesures dont ce contrôle répondait viennent aussi en doute.</translation>
+        <translation>C’est avant son dernier bon contrôle, %1 : des mesures dont ce contrôle répondait deviennent aussi douteuses.</translation>
     </message>
     <message>
         <source>Type the day from which the set is in doubt.</source>
@@ -3270,7 +3270,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>No further reading comes in doubt.</source>
-        <translation>Aucune autre mesure ne vient en doute.</translation>
+        <translation>Aucune autre mesure ne devient douteuse.</translation>
     </message>
     <message>
         <source>%1 (fitting begun %2)</source>
@@ -3340,15 +3340,15 @@ plus grave d’abord</translation>
     <message numerus="yes">
         <source>Without the %Ln reading(s) of %1 in doubt the band of %2 is %3.</source>
         <translation>
-            <numerusform>Sans %Ln mesure en doute (%1), la bande de %2 est %3.</numerusform>
-            <numerusform>Sans les %Ln mesures en doute (%1), la bande de %2 est %3.</numerusform>
+            <numerusform>%2 : sans %Ln mesure en doute (%1), la bande est %3.</numerusform>
+            <numerusform>%2 : sans les %Ln mesures en doute (%1), la bande est %3.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Without the %Ln reading(s) of %1 in doubt there is no band of %2.</source>
         <translation>
-            <numerusform>Sans %Ln mesure en doute (%1), il n’y a pas de bande de %2.</numerusform>
-            <numerusform>Sans les %Ln mesures en doute (%1), il n’y a pas de bande de %2.</numerusform>
+            <numerusform>%2 : sans %Ln mesure en doute (%1), il n’y a pas de bande.</numerusform>
+            <numerusform>%2 : sans les %Ln mesures en doute (%1), il n’y a pas de bande.</numerusform>
         </translation>
     </message>
     <message>
@@ -3404,7 +3404,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 mm is not in this set: its neighbours are %2 and %3.</source>
-        <translation>%1 mm n’est pas dans ce jeu : ses voisines sont %2 et %3.</translation>
+        <translation>%1 mm n’est pas dans ce jeu : les tailles voisines sont %2 et %3.</translation>
     </message>
     <message>
         <source>%1 mm is not in this set: the thinnest it has is %2. If that does not enter, press “%3”.</source>
@@ -3454,7 +3454,7 @@ plus grave d’abord</translation>
     <message>
         <source>%1. Enter takes it.</source>
         <comment>what a reading says</comment>
-        <translation>%1. Enter le prend.</translation>
+        <translation>%1. Enter pour retenir.</translation>
     </message>
     <message>
         <source>%1
@@ -3553,7 +3553,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 now holds all that is saved in %2 at this moment. %2 stays open: what you enter from now on is only there.</source>
-        <translation>%1 contient maintenant tout ce qui est enregistré dans %2 à cet instant. %2 reste ouvert : ce que vous saisissez désormais n’est que là.</translation>
+        <translation>%1 contient maintenant tout ce qui est enregistré dans %2 à cet instant. %2 reste ouvert : ce que vous saisissez désormais ne se trouve que là.</translation>
     </message>
     <message>
         <source>No program here shows folders. The file lies in %1.</source>
@@ -3573,7 +3573,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>A band is a coupling’s own past, never a limit. A gap inside it is one sign only: the look, the pull, the second person and the control check stand beside it, and none replaces another. Rigband is not an aircraft record, an inspection or a release. Manuals, directives, local rules and persons entitled to decide prevail.</source>
-        <translation>Une bande est le passé propre d’un raccord, jamais une limite. Un écart dans la bande n’est qu’un indice : le contrôle visuel, l’essai de traction, la deuxième personne et l’essai des commandes sont à côté, et aucun n’en remplace un autre. Rigband n’est ni un dossier d’aéronef, ni une inspection, ni une remise en service. Les manuels, les consignes, les règles locales et les personnes habilitées à décider l’emportent.</translation>
+        <translation>Une bande est le propre passé d’un raccord, jamais une limite. Un écart dans la bande n’est qu’un indice : le contrôle visuel, l’essai de traction, la deuxième personne et l’essai des commandes sont à côté, et aucun n’en remplace un autre. Rigband n’est ni un dossier d’aéronef, ni une inspection, ni une remise en service. Les manuels, les consignes, les règles locales et les personnes habilitées à décider priment.</translation>
     </message>
     <message>
         <source>Rigband is free software under the Apache License, version 2.0. It comes without any warranty.</source>
@@ -3765,11 +3765,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>No gap of %1 was read at a rigging in that period, and the report says so.</source>
-        <translation>Aucun écart de %1 n’a été mesuré à un montage dans cette période, et le rapport le dit.</translation>
+        <translation>Aucun écart n’a été mesuré sur %1 à un montage dans cette période, et le rapport le dit.</translation>
     </message>
     <message>
         <source>There is no such rigging record of %1. Without a day it is the last one that was closed.</source>
-        <translation>Il n’y a pas de telle fiche de montage de %1. Sans jour, c’est la dernière close.</translation>
+        <translation>Cette fiche de montage n’existe pas pour %1. Sans jour, c’est la dernière close.</translation>
     </message>
     <message>
         <source>%1 knows no leaf set or gauge in use with the name %2. It is the name on the case.</source>
@@ -3793,7 +3793,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>There is no option “%1”.</source>
-        <translation>L’option « %1 » n’existe pas.</translation>
+        <translation>L’option « %1 » n’existe pas.</translation>
     </message>
     <message>
         <source>An option lacks what belongs behind it, or has something behind it that it does not take.</source>
@@ -3801,11 +3801,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>--%1 stands there twice; once is enough.</source>
-        <translation>--%1 est là deux fois ; une suffit.</translation>
+        <translation>--%1 est là deux fois ; une suffit.</translation>
     </message>
     <message>
         <source>writes an invented hangar to look around in</source>
-        <translation>écrit un hangar inventé, pour regarder</translation>
+        <translation>écrit un hangar inventé, pour se faire une idée</translation>
     </message>
     <message>
         <source>says what is in a file, or what is wrong with it</source>
@@ -3813,11 +3813,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>writes the file's facts as tables; with --nameless letters and numbers stand for names, words of anybody's own are left out, and counts.csv counts</source>
-        <translation>écrit les faits du fichier en tableaux ; avec --nameless, des lettres et des chiffres remplacent les noms, les mots personnels sont omis, et counts.csv compte</translation>
+        <translation>écrit les faits du fichier en tableaux ; avec --nameless, des lettres et des chiffres remplacent les noms, les mots personnels sont omis, et counts.csv compte</translation>
     </message>
     <message>
         <source>adds these tables to a file, all of them or none; where the file is not there yet, --couplings, --people or --gauges makes it</source>
-        <translation>ajoute ces tableaux à un fichier, tous ou aucun ; si le fichier n’existe pas encore, --couplings, --people ou --gauges le crée</translation>
+        <translation>ajoute ces tableaux à un fichier, tous ou aucun ; si le fichier n’existe pas encore, --couplings, --people ou --gauges le crée</translation>
     </message>
     <message>
         <source>a rigging record as pages to print</source>
@@ -3825,15 +3825,15 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>the engineer's report since the last annual, up to a day or between two; its tables come beside it, in the folder X-csv, whole also where the appendix of lists, looks and control checks is left out; with --earlier it compares the ends on earlier prints</source>
-        <translation>le rapport pour le mécanicien depuis la dernière visite annuelle, jusqu’à un jour ou entre deux ; ses tableaux viennent à côté, dans le dossier X-csv, entiers même si l’annexe des listes, contrôles visuels et essais des commandes est omise ; avec --earlier il compare les états finaux d’impressions antérieures</translation>
+        <translation>le rapport pour le mécanicien depuis la dernière visite annuelle, jusqu’à un jour ou entre deux ; ses tableaux viennent à côté, dans le dossier X-csv, entiers même si l’annexe des listes, contrôles visuels et essais des commandes est omise ; avec --earlier il compare les états finaux d’impressions antérieures</translation>
     </message>
     <message>
         <source>boxes to tick by hand at a rigging without the program; the gauge is the one that was last used</source>
-        <translation>des cases à cocher à la main pour un montage sans le programme ; la jauge est la dernière utilisée</translation>
+        <translation>des cases à cocher à la main pour un montage sans le programme ; la jauge est la dernière utilisée</translation>
     </message>
     <message>
         <source>a card to fold once: where the couplings are, what locked looks like, whom to call; A5, both sides</source>
-        <translation>une carte à plier une fois : où sont les raccords, à quoi ressemble verrouillé, qui appeler ; A5, recto verso</translation>
+        <translation>une carte à plier une fois : où sont les raccords, à quoi ressemble une liaison verrouillée, qui appeler ; A5, recto verso</translation>
     </message>
     <message>
         <source>the manual, as pages to print</source>
@@ -3841,7 +3841,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>the facts of two files, such as two laptops hold, in a new one; where another program has changed one of them, it is joined only with --as-found</source>
-        <translation>les faits de deux fichiers, tels que deux ordinateurs les ont, dans un nouveau ; si un autre programme a modifié l’un d’eux, il n’est intégré qu’avec --as-found</translation>
+        <translation>les faits de deux fichiers, tels que deux ordinateurs les ont, dans un nouveau ; si un autre programme a modifié l’un d’eux, il n’est intégré qu’avec --as-found</translation>
     </message>
     <message>
         <source>hands one airframe on, with all that belongs to it and the people and gauges named in it</source>
@@ -3853,11 +3853,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>this page; which Rigband it is</source>
-        <translation>cette page ; quel Rigband c’est</translation>
+        <translation>cette page ; quel Rigband c’est</translation>
     </message>
     <message>
         <source>Use one of these:</source>
-        <translation>Utiliser l’une de ces formes :</translation>
+        <translation>Utiliser l’une de ces formes :</translation>
     </message>
     <message>
         <source>Nothing that is there already is ever written over.</source>
@@ -3865,7 +3865,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Ends with 0 when all was done; with 1 when it could not be; with 2 when the command was not understood, a day in it is still to come, or rows of a table are bad, and nothing was done; with 3 when it was done, and something was found or left out, which is said.</source>
-        <translation>Se termine par 0 quand tout est fait ; par 1 quand c’était impossible ; par 2 quand la commande n’a pas été comprise, qu’un jour y est encore à venir ou que des lignes d’un tableau sont mauvaises, et rien n’a été fait ; par 3 quand c’est fait et que quelque chose a été trouvé ou omis, ce qui est dit.</translation>
+        <translation>Se termine par 0 quand tout est fait ; par 1 quand c’était impossible ; par 2 quand la commande n’a pas été comprise, qu’un jour y est encore à venir ou que des lignes d’un tableau sont mauvaises, et rien n’a été fait ; par 3 quand c’est fait et que quelque chose a été trouvé ou omis, ce qui est dit.</translation>
     </message>
     <message>
         <source>writes everything that is in a file as one document, with photos and the chain</source>
@@ -3968,7 +3968,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>last checked %1</source>
-        <translation>dernier contrôle %1</translation>
+        <translation>dernier contrôle le %1</translation>
     </message>
     <message>
         <source>no check noted</source>
@@ -3976,7 +3976,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>in doubt from %1 on: readings show “cannot tell”</source>
-        <translation>en doute depuis %1 : les mesures affichent « on ne peut pas dire »</translation>
+        <translation>en doute à partir du %1 : les mesures affichent « on ne peut pas dire »</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -4012,7 +4012,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Go/no-go block</source>
-        <translation>Bloc entre/n’entre pas</translation>
+        <translation>Calibre entre/n’entre pas</translation>
     </message>
     <message>
         <source>Taper gauge</source>
@@ -4112,7 +4112,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>A go/no-go block has two sizes: the one that is to enter and the one that is not, like 0.40, 0.60.</source>
-        <translation>Un bloc entre/n’entre pas a deux tailles : celle qui doit entrer et celle qui ne doit pas, comme 0.40, 0.60.</translation>
+        <translation>Un calibre entre/n’entre pas a deux tailles : celle qui doit entrer et celle qui ne doit pas, comme 0.40, 0.60.</translation>
     </message>
     <message>
         <source>Tried on a &amp;gap of known width, mm</source>
@@ -4120,7 +4120,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>A stamped block or a ring, read once each rigging day. Leave it empty if it was not tried on one.</source>
-        <translation>Un bloc marqué ou une bague, mesuré une fois chaque jour de montage. Laisser vide sans essai dessus.</translation>
+        <translation>Un bloc marqué ou une bague, mesuré une fois chaque jour de montage. Laisser vide si le jeu n’y a pas été essayé.</translation>
     </message>
     <message>
         <source>Thickest that &amp;entered there</source>
@@ -4160,7 +4160,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>A check of %1</source>
-        <translation>Un contrôle de %1</translation>
+        <translation>Contrôle : %1</translation>
     </message>
     <message>
         <source>Worn leaves read high, burred or dirty ones read low, on every coupling alike. A check stays as it was saved; a later one stands beside it.</source>
@@ -4212,7 +4212,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Checks of %1</source>
-        <translation>Contrôles de %1</translation>
+        <translation>Contrôles : %1</translation>
     </message>
     <message>
         <source>No check noted yet. Once a month in the season, and after every drop, is common practice.</source>
@@ -4225,7 +4225,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 · in doubt from %2</source>
-        <translation>%1 · en doute depuis %2</translation>
+        <translation>%1 · en doute à partir du %2</translation>
     </message>
 </context>
 <context>
@@ -4288,7 +4288,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Joint plays: %1.</source>
-        <translation>Jeux de la rotule : %1.</translation>
+        <translation>Jeux de rotule : %1.</translation>
     </message>
     <message>
         <source>Added.</source>
@@ -4303,11 +4303,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>One of them lies outside its coupling’s band, and no question was opened for it. Open the file and look at Before the annual.</source>
-        <translation>L’une d’elles est hors de la bande de son raccord, et aucune question n’a été ouverte pour elle. Ouvrir le fichier et regarder la page Avant la visite annuelle.</translation>
+        <translation>L’une d’elles est hors de la bande de son raccord, et aucune question n’a été ouverte pour elle. Ouvrir le fichier et regarder la page « Avant la visite ».</translation>
     </message>
     <message>
         <source>%1 of them lie outside their coupling’s band, and no question was opened for them. Open the file and look at Before the annual.</source>
-        <translation>%1 d’entre elles sont hors de la bande de leur raccord, et aucune question n’a été ouverte pour elles. Ouvrir le fichier et regarder la page Avant la visite annuelle.</translation>
+        <translation>%1 d’entre elles sont hors de la bande de leur raccord, et aucune question n’a été ouverte pour elles. Ouvrir le fichier et regarder la page « Avant la visite ».</translation>
     </message>
     <message>
         <source>There is nothing in it that the file does not say already.</source>
@@ -4347,11 +4347,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>On %1 the file has a rigging of that airframe already. Open the file and say whether the two are one and the same (Ctrl+8).</source>
-        <translation>Le %1, le fichier a déjà un montage de ce planeur. Ouvrir le fichier et dire si les deux sont un seul et même (Ctrl+8).</translation>
+        <translation>Le %1, le fichier a déjà un montage de ce planeur. Ouvrir le fichier et dire s’il s’agit d’un seul et même montage (Ctrl+8).</translation>
     </message>
     <message>
         <source>On %1 the file has riggings of these airframes already, %2 in all. Open the file and say of each whether the two are one and the same (Ctrl+8).</source>
-        <translation>Le %1, le fichier a déjà des montages de ces planeurs, %2 en tout. Ouvrir le fichier et dire de chacun si les deux sont un seul et même (Ctrl+8).</translation>
+        <translation>Le %1, le fichier a déjà des montages de ces planeurs, %2 en tout. Ouvrir le fichier et dire pour chacun s’il s’agit d’un seul et même montage (Ctrl+8).</translation>
     </message>
 </context>
 <context>
@@ -4488,7 +4488,7 @@ plus grave d’abord</translation>
     <message>
         <source>; </source>
         <comment>between kinds of facts</comment>
-        <translation>; </translation>
+        <translation> ; </translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -4639,7 +4639,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Choose who tried it. Nobody is filled in for you.</source>
-        <translation>Choisir qui l’a essayé. Personne n’est mis d’office.</translation>
+        <translation>Choisir qui l’a essayé. Aucun nom n’est inscrit d’avance.</translation>
     </message>
     <message>
         <source>Choose the coupling.</source>
@@ -4667,7 +4667,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>A figure stands where no play is said. Say “play”, or take the figure out.</source>
-        <translation>Un chiffre figure là où aucun jeu n’est dit. Dire « jeu », ou enlever le chiffre.</translation>
+        <translation>Une valeur est saisie, mais aucun jeu n’est indiqué. Dire « jeu », ou enlever la valeur.</translation>
     </message>
     <message>
         <source>A measured play is more than 0 mm. Leave the figure out where there was none.</source>
@@ -4780,7 +4780,7 @@ plus grave d’abord</translation>
     <message>
         <source>%1: seated and part-seated</source>
         <comment>a coupling</comment>
-        <translation>%1 : engagé et à demi engagé</translation>
+        <translation>%1 : engagé à fond et à demi engagé</translation>
     </message>
     <message>
         <source>Schematic. Only the gap is to scale: the middle of this coupling’s own readings, no limit and no aim.</source>
@@ -4788,7 +4788,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>How locked looks here: a drawing, not today’s joint</source>
-        <translation>À quoi ressemble verrouillé ici : un dessin, pas la liaison d’aujourd’hui</translation>
+        <translation>À quoi ressemble ici une liaison verrouillée : un dessin, pas celle d’aujourd’hui</translation>
     </message>
     <message>
         <source>Try it</source>
@@ -4895,7 +4895,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>On this coupling the gap cannot tell locked from part-seated: they overlap. Here the gap is no sign at all.</source>
-        <translation>Sur ce raccord, l’écart ne distingue pas verrouillé de à demi engagé : ils se recouvrent. Ici, l’écart n’est pas un indice du tout.</translation>
+        <translation>Sur ce raccord, l’écart ne distingue pas « verrouillé » de « à demi engagé » : ils se recouvrent. Ici, l’écart n’est pas un indice du tout.</translation>
     </message>
     <message>
         <source>There is no reading of this coupling yet: how wide its gap is when locked is not known.</source>
@@ -4932,11 +4932,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>This one connects by itself when the parts are rigged: there is no ball, no plunger and no gap. Its manual says how to see that it is engaged and locked. Look, let a second person look, then the control check.</source>
-        <translation>Celui-ci se raccorde de lui-même au montage des éléments : il n’y a ni bille, ni verrou, ni écart. Son manuel dit comment voir qu’il est engagé et verrouillé. Regarder, faire regarder une deuxième personne, puis l’essai des commandes.</translation>
+        <translation>Celui-ci se raccorde de lui-même au montage des éléments : il n’y a ni bille, ni verrou, ni écart. Son manuel dit comment voir qu’il est engagé et verrouillé. Regarder, faire regarder par une deuxième personne, puis l’essai des commandes.</translation>
     </message>
     <message>
         <source>This is no ball joint. Its manual says how it stands when it is connected. Look and pull, let a second person do the same, then the control check.</source>
-        <translation>Ce n’est pas un raccord à rotule. Son manuel dit comment il est quand il est raccordé. Regarder et tirer, faire faire de même à une deuxième personne, puis l’essai des commandes.</translation>
+        <translation>Ce n’est pas un raccord à rotule. Son manuel dit comment il est quand il est raccordé. Regarder et tirer, faire refaire les deux par une deuxième personne, puis l’essai des commandes.</translation>
     </message>
 </context>
 <context>
@@ -5104,7 +5104,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Its part-seated gap was read on the other side than its layout lets expect: it is drawn as it was read. Look at the layout in Set up.</source>
-        <translation>Son écart à demi engagé a été mesuré de l’autre côté que sa disposition ne le laisse attendre : il est dessiné tel que mesuré. Regarder la disposition dans Réglages.</translation>
+        <translation>Son écart à demi engagé a été mesuré du côté opposé à celui que sa disposition laisse attendre : il est dessiné tel que mesuré. Regarder la disposition dans Réglages.</translation>
     </message>
     <message>
         <source>Nobody has said how plunger and sleeve stand to each other here, so the drawing may differ. Look at the real one with somebody who knows it.</source>
@@ -5213,7 +5213,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Arrow keys move the ball, Home takes it out as far as it is caught, End seats it. S moves the sleeve, P the pin, B takes the ball away or puts it back.</source>
-        <translation>Les flèches déplacent la bille, Début la sort tant qu’elle est retenue, Fin l’engage à fond. S déplace le manchon, P l’épingle, B enlève la bille ou la remet.</translation>
+        <translation>Les flèches déplacent la bille, Début la sort jusqu’où elle est encore retenue, Fin l’engage à fond. S déplace le manchon, P l’épingle, B enlève la bille ou la remet.</translation>
     </message>
     <message>
         <source>below</source>
@@ -5425,7 +5425,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Part-seated was never seen.</source>
-        <translation>À demi engagé n’a jamais été vu.</translation>
+        <translation>L’état à demi engagé n’a jamais été vu.</translation>
     </message>
     <message>
         <source>Between %1 and %2 mm nothing was ever seen.</source>
@@ -5436,7 +5436,7 @@ plus grave d’abord</translation>
     <name>ManualWords</name>
     <message>
         <source>The manual is in English only so far, and calls pages and buttons as the English program does.</source>
-        <translation>Le manuel n’existe pour l’instant qu’en anglais ; les pages et les boutons y portent leurs noms du programme anglais.</translation>
+        <translation>Le manuel n’existe pour l’instant qu’en anglais ; les pages et les boutons y portent leurs noms du programme anglais.</translation>
     </message>
     <message>
         <source>Manual</source>
@@ -5448,7 +5448,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Up, Down: another chapter. Page Down, Page Up: on and back in the text. Tab: the links in it. Esc: back.</source>
-        <translation>Haut, Bas : un autre chapitre. Page suivante, Page précédente : avancer et reculer dans le texte. Tab : les liens du texte. Esc : retour.</translation>
+        <translation>Haut, Bas : un autre chapitre. Page suivante, Page précédente : avancer et reculer dans le texte. Tab : les liens du texte. Esc : retour.</translation>
     </message>
     <message>
         <source>Save the manual as PDF …  (Ctrl+P)</source>
@@ -5502,7 +5502,7 @@ plus grave d’abord</translation>
     <message>
         <source>%1 Not an aircraft record. Manuals and directives prevail.</source>
         <comment>the sentence of the stop</comment>
-        <translation>%1 N’est pas un document officiel du planeur. Manuels et consignes prévalent.</translation>
+        <translation>%1 Ce n’est pas un dossier d’aéronef. Les manuels et les consignes priment.</translation>
     </message>
     <message>
         <source>When</source>
@@ -5656,7 +5656,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>For a rigging without the laptop: a sheet with everything that is asked, to be filled in at the glider and typed in afterwards. No band and no earlier reading stands on it, so that nobody writes what is expected.</source>
-        <translation>Pour un montage sans le portable : une feuille avec tout ce qui est demandé, à remplir au planeur et à saisir ensuite. Ni bande ni mesure antérieure n’y figure, pour que personne n’écrive ce qui est attendu.</translation>
+        <translation>Pour un montage sans l’ordinateur : une feuille avec tout ce qui est demandé, à remplir au planeur et à saisir ensuite. Ni bande ni mesure antérieure n’y figure, pour que personne n’écrive ce qui est attendu.</translation>
     </message>
     <message>
         <source>&amp;Paper</source>
@@ -5893,7 +5893,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Period looked back on</source>
-        <translation>Période regardée en arrière</translation>
+        <translation>Période examinée</translation>
     </message>
     <message>
         <source>Since the annual of %1</source>
@@ -5963,7 +5963,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>How many of the last riggings</source>
-        <translation>Combien des derniers montages</translation>
+        <translation>Nombre de derniers montages</translation>
     </message>
     <message>
         <source>1 to %1</source>
@@ -6002,7 +6002,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Not on a flying day. Tag the cockpit. Full inspection afterwards.</source>
-        <translation>Pas un jour de vol. Écriteau dans l’habitacle. Contrôle complet ensuite.</translation>
+        <translation>Pas un jour de vol. Étiquette dans l’habitacle. Contrôle complet ensuite.</translation>
     </message>
     <message>
         <source>This file cannot be opened. Look whether it is still there and may be read, or copy it to this computer first.</source>
@@ -6046,11 +6046,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Photos of %1</source>
-        <translation>Photos de %1</translation>
+        <translation>Photos : %1</translation>
     </message>
     <message>
         <source>Of each kind the newest is shown beside the look and on Know this airframe. The place and the device that a camera writes into its pictures are left out of the file.</source>
-        <translation>De chaque sorte, la plus récente est montrée à côté du contrôle visuel et dans Connaître ce planeur. Le lieu et le modèle qu’un appareil photo inscrit dans ses images ne vont pas dans le fichier.</translation>
+        <translation>De chaque sorte, la plus récente est montrée à côté du contrôle visuel et à la page « Ce planeur ». Le lieu et le modèle qu’un appareil photo inscrit dans ses images ne vont pas dans le fichier.</translation>
     </message>
     <message>
         <source>No photo of this coupling yet.</source>
@@ -6233,11 +6233,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Part-seated was never seen.</source>
-        <translation>À demi engagé n’a jamais été vu.</translation>
+        <translation>L’état à demi engagé n’a jamais été vu.</translation>
     </message>
     <message>
         <source>Part-seated was seen at %1.</source>
-        <translation>À demi engagé a été vu à %1.</translation>
+        <translation>L’état à demi engagé a été vu à %1.</translation>
     </message>
     <message>
         <source>, </source>
@@ -6368,7 +6368,7 @@ plus grave d’abord</translation>
     <message>
         <source>Not said</source>
         <comment>form of the tail</comment>
-        <translation>Pas dit</translation>
+        <translation>Non indiqué</translation>
     </message>
     <message>
         <source>Wing pan&amp;els</source>
@@ -6384,11 +6384,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Seen f&amp;rom</source>
-        <translation>&amp;Vu par</translation>
+        <translation>&amp;Vu depuis</translation>
     </message>
     <message>
         <source>Mirror h&amp;elps from</source>
-        <translation>Miroir util&amp;e par</translation>
+        <translation>Miroir util&amp;e depuis</translation>
     </message>
     <message>
         <source>Where a mirror shows what the eye does not reach.</source>
@@ -6421,7 +6421,7 @@ plus grave d’abord</translation>
     <message>
         <source>Not said</source>
         <comment>from where a coupling is seen</comment>
-        <translation>Pas dit</translation>
+        <translation>Non indiqué</translation>
     </message>
     <message>
         <source>On the plan, &amp;across</source>
@@ -6587,8 +6587,8 @@ plus grave d’abord</translation>
     <message numerus="yes">
         <source>Empty socket, called locked: %n</source>
         <translation>
-            <numerusform>Cage vide, dit verrouillé : %n</numerusform>
-            <numerusform>Cage vide, dit verrouillé : %n</numerusform>
+            <numerusform>Cage vide, dite verrouillée : %n</numerusform>
+            <numerusform>Cage vide, dite verrouillée : %n</numerusform>
         </translation>
     </message>
     <message>
@@ -6618,27 +6618,27 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>You look from below.</source>
-        <translation>Vous regardez par-dessous.</translation>
+        <translation>Vous regardez depuis le dessous.</translation>
     </message>
     <message>
         <source>You look from the front.</source>
-        <translation>Vous regardez de l’avant.</translation>
+        <translation>Vous regardez depuis l’avant.</translation>
     </message>
     <message>
         <source>You look from the rear.</source>
-        <translation>Vous regardez de l’arrière.</translation>
+        <translation>Vous regardez depuis l’arrière.</translation>
     </message>
     <message>
         <source>You look from the left.</source>
-        <translation>Vous regardez de la gauche.</translation>
+        <translation>Vous regardez depuis la gauche.</translation>
     </message>
     <message>
         <source>You look from the right.</source>
-        <translation>Vous regardez de la droite.</translation>
+        <translation>Vous regardez depuis la droite.</translation>
     </message>
     <message>
         <source>You look from above.</source>
-        <translation>Vous regardez par-dessus.</translation>
+        <translation>Vous regardez depuis le dessus.</translation>
     </message>
     <message>
         <source>Locked</source>
@@ -6659,7 +6659,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>How sure are you?</source>
-        <translation>Quelle est votre certitude ?</translation>
+        <translation>Avec quelle certitude ?</translation>
     </message>
     <message>
         <source>Sure  (S)</source>
@@ -6715,7 +6715,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Right, and you were not sure: it comes again soon</source>
-        <translation>Juste, et vous n’étiez pas certain : cela revient bientôt</translation>
+        <translation>Juste, mais sans certitude : cela revient bientôt</translation>
     </message>
     <message>
         <source>Part-seated, called locked</source>
@@ -6727,11 +6727,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Empty socket, called locked</source>
-        <translation>Cage vide, dit verrouillé</translation>
+        <translation>Cage vide, dite verrouillée</translation>
     </message>
     <message>
         <source>You were sure, so it comes again first.</source>
-        <translation>Vous étiez certain : cela revient donc en premier.</translation>
+        <translation>Vous l’aviez dit avec certitude : cela revient donc en premier.</translation>
     </message>
     <message>
         <source>What is in view does not tell it. Bring a torch and a mirror. If it still cannot be seen, stop and call.</source>
@@ -6751,11 +6751,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Ball in the socket, plunger home, sleeve at its stop. On the real joint the gap is then read and the rod pulled: each is one sign only.</source>
-        <translation>Bille dans la cage, verrou à fond, manchon en butée. Sur la vraie liaison, on mesure ensuite l’écart et on tire sur la tringle : chacun n’est qu’un seul indice.</translation>
+        <translation>Bille dans la cage, verrou à fond, manchon en butée. Sur la vraie liaison, on mesure ensuite l’écart et on tire sur la tringle : chacun n’est qu’un indice.</translation>
     </message>
     <message>
         <source>The ball is not at the bottom, so the plunger stands back and its tab stands differently. It may still move the control, and can let go in flight.</source>
-        <translation>La bille n’est pas au fond : le verrou reste en retrait et sa patte se présente autrement. La liaison peut encore mouvoir la commande, et peut lâcher en vol.</translation>
+        <translation>La bille n’est pas au fond : le verrou reste en retrait et sa patte se présente autrement. La liaison peut encore transmettre la commande, et peut lâcher en vol.</translation>
     </message>
     <message>
         <source>The ball is home, but nothing stops the plunger from being pressed: look for bare thread, a sleeve that is back, a pin that is out.</source>
@@ -6834,7 +6834,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Look at that joint again, then try its surfaces again</source>
-        <translation>Regarder à nouveau cette liaison, puis réessayer ses gouvernes</translation>
+        <translation>Regarder à nouveau cette liaison, puis refaire l’essai de ses gouvernes</translation>
     </message>
     <message>
         <source>Begin this joint again at the look</source>
@@ -6850,7 +6850,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>A part-seated joint can still move the control. Connecting it again without finding out why is not a fix.</source>
-        <translation>Une liaison à demi engagée peut encore mouvoir la commande. La raccorder à nouveau sans trouver pourquoi ne répare rien.</translation>
+        <translation>Une liaison à demi engagée peut encore transmettre la commande. La raccorder à nouveau sans trouver pourquoi ne répare rien.</translation>
     </message>
     <message>
         <source>What nobody has seen counts as not done. If it still cannot be seen, stop and call.</source>
@@ -6989,15 +6989,15 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 is not laid out as Rigband lays out its files, so it was left as it is: another program changed how it is built, first of all at “%2”. Open the latest copy from the folder beside it, or let Rigband read what can still be read into a new file.</source>
-        <translation>%1 n’est pas construit comme Rigband construit ses fichiers, il a donc été laissé tel quel : un autre programme a changé sa structure, d’abord à « %2 ». Ouvrir la dernière copie du dossier d’à côté, ou laisser Rigband lire dans un nouveau fichier ce qui peut encore l’être.</translation>
+        <translation>%1 n’est pas construit comme Rigband construit ses fichiers, il a donc été laissé tel quel : un autre programme a changé sa structure, d’abord à « %2 ». Ouvrir la dernière copie dans le dossier à côté, ou laisser Rigband lire dans un nouveau fichier ce qui peut encore l’être.</translation>
     </message>
     <message>
         <source>%1 says of itself that it is of another version than it is, so it was left as it is: somebody changed its number. Open the latest copy from the folder beside it.</source>
-        <translation>%1 se dit d’une autre version que la sienne, il a donc été laissé tel quel : quelqu’un a changé son numéro. Ouvrir la dernière copie du dossier d’à côté.</translation>
+        <translation>%1 se dit d’une autre version que la sienne, il a donc été laissé tel quel : quelqu’un a changé son numéro. Ouvrir la dernière copie dans le dossier à côté.</translation>
     </message>
     <message>
         <source>%1 is damaged and was left as it is. Open the latest copy from the folder beside it, or let Rigband read what can still be read into a new file.</source>
-        <translation>%1 est endommagé et a été laissé tel quel. Ouvrir la dernière copie du dossier d’à côté, ou laisser Rigband lire dans un nouveau fichier ce qui peut encore l’être.</translation>
+        <translation>%1 est endommagé et a été laissé tel quel. Ouvrir la dernière copie dans le dossier à côté, ou laisser Rigband lire dans un nouveau fichier ce qui peut encore l’être.</translation>
     </message>
     <message>
         <source>%1 may only be read, so nothing was written. Allow writing to it, or copy it to a place of your own and open the copy.</source>
@@ -7029,7 +7029,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Nothing more can be saved in %1: something in it has the last number that there is, which another program gave it. Open a copy from before, from the folder beside it.</source>
-        <translation>Plus rien ne peut être enregistré dans %1 : quelque chose y porte le dernier numéro qui existe, donné par un autre programme. Ouvrir une copie d’avant, du dossier d’à côté.</translation>
+        <translation>Plus rien ne peut être enregistré dans %1 : quelque chose y porte le dernier numéro qui existe, donné par un autre programme. Ouvrir une copie d’avant, dans le dossier à côté.</translation>
     </message>
     <message>
         <source>This does not fit with what %1 already holds, so nothing was written. Look over what was entered, then try again.</source>
@@ -7288,7 +7288,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 was part-seated on purpose in Set up. Connect it, then do the whole check in Rigged today (Ctrl+1): look, reading, pull, securing, second person. After that a person entitled to decide closes this.</source>
-        <translation>%1 a été à demi engagé exprès dans Réglages. Le raccorder, puis faire tout le contrôle dans Monté aujourd’hui (Ctrl+1) : contrôle visuel, mesure, essai de traction, assurer, deuxième personne. Après cela, une personne habilitée clôt ceci.</translation>
+        <translation>%1 a été à demi engagé exprès dans Réglages. Le raccorder, puis faire tout le contrôle dans Monté aujourd’hui (Ctrl+1) : regarder, mesurer, tirer, assurer, deuxième personne. Après cela, une personne habilitée clôt la question.</translation>
     </message>
     <message>
         <source>The two persons' readings differ by more than measuring explains. Both stand.</source>
@@ -7307,7 +7307,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Asked on %1; nobody was named.</source>
-        <translation>Demandé le %1 ; personne n’a été nommé.</translation>
+        <translation>Posée le %1 ; aucun nom n’a été donné.</translation>
     </message>
     <message>
         <source>Stated by %1 on %2.</source>
@@ -7315,7 +7315,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>It stands on the paper of %1, typed in on %2; nobody was named.</source>
-        <translation>Cela figure sur le papier du %1, saisi le %2 ; personne n’a été nommé.</translation>
+        <translation>Cela figure sur le papier du %1, saisi le %2 ; aucun nom n’a été donné.</translation>
     </message>
     <message>
         <source>Stated by %1 on the paper of %2, typed in on %3.</source>
@@ -7339,7 +7339,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 had found this too: nobody else decided what it was.</source>
-        <translation>%1 l’avait aussi trouvé : personne d’autre n’a décidé ce que c’était.</translation>
+        <translation>C’est aussi %1 qui l’avait trouvé : personne d’autre n’a décidé ce que c’était.</translation>
     </message>
     <message>
         <source>What was found</source>
@@ -7385,7 +7385,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>After closing it, answer the control check of %1 again: what was answered “no” or could not be seen, and after a “no” all of it. Where it moved otherwise than expected, every joint of its circuit starts at the look again, for both persons.</source>
-        <translation>Après l’avoir close, répondre de nouveau à l’essai des commandes de %1 : ce qui a reçu « non » ou n’a pas pu être vu, et tout après un « non ». Là où la gouverne a bougé autrement qu’attendu, chaque liaison de son circuit reprend au contrôle visuel, pour les deux personnes.</translation>
+        <translation>Après l’avoir close, répondre de nouveau à l’essai des commandes (%1) : à ce qui a reçu « non » ou n’a pas pu être vu et, après un « non », à tout. Là où la gouverne a bougé autrement qu’attendu, chaque liaison de son circuit reprend au contrôle visuel, pour les deux personnes.</translation>
     </message>
     <message>
         <source>Closing it does not lift the doubt from the gauge: only a later check that finds it usable does, in Set up (Ctrl+5).</source>
@@ -7401,7 +7401,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>The question is closed. Answer the control check of %1 again in Rigged today (Ctrl+1).</source>
-        <translation>La question est close. Répondre de nouveau à l’essai des commandes de %1 dans Monté aujourd’hui (Ctrl+1).</translation>
+        <translation>La question est close. Répondre de nouveau à l’essai des commandes (%1) dans Monté aujourd’hui (Ctrl+1).</translation>
     </message>
     <message>
         <source>Close this question …  (Enter)</source>
@@ -7425,7 +7425,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Sleeve not at its stop, grit under the plunger …</source>
-        <translation>Manchon pas à sa butée, sable sous le verrou …</translation>
+        <translation>Manchon pas en butée, sable sous le verrou …</translation>
     </message>
     <message>
         <source>What was &amp;done</source>
@@ -7457,7 +7457,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Choose who decided. Nobody is filled in for you.</source>
-        <translation>Choisir qui a décidé. Personne n’est mis d’office.</translation>
+        <translation>Choisir qui a décidé. Aucun nom n’est inscrit d’avance.</translation>
     </message>
     <message>
         <source>Say what was found, also when nothing was.</source>
@@ -7493,7 +7493,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Gone through again without having been taken apart: no rigging is counted.</source>
-        <translation>Parcouru à nouveau sans démontage : aucun montage n’est compté.</translation>
+        <translation>Repassé en revue sans avoir été démonté : aucun montage n’est compté.</translation>
     </message>
     <message>
         <source>%1: %2.</source>
@@ -7606,7 +7606,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Plunger home</source>
-        <translation>Verrou engagé à fond</translation>
+        <translation>Verrou à fond</translation>
     </message>
     <message>
         <source>Sleeve at its stop</source>
@@ -7614,15 +7614,15 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Safety pin in and through</source>
-        <translation>Épingle mise et traversante</translation>
+        <translation>Épingle en place et traversante</translation>
     </message>
     <message>
         <source>Engaged all the way</source>
-        <translation>Engagé jusqu’au bout</translation>
+        <translation>Engagé à fond</translation>
     </message>
     <message>
         <source>Parts meet all round, flush</source>
-        <translation>Pièces jointes partout, à fleur</translation>
+        <translation>Pièces en contact tout autour, à fleur</translation>
     </message>
     <message>
         <source>Water line or rod connected</source>
@@ -7728,11 +7728,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Answered with no</source>
-        <translation>Répondu non</translation>
+        <translation>Réponse « non »</translation>
     </message>
     <message>
         <source>Answered with cannot see</source>
-        <translation>Répondu « pas visible »</translation>
+        <translation>Réponse « pas visible »</translation>
     </message>
     <message>
         <source>The two persons' readings disagree</source>
@@ -7740,7 +7740,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Left and right may have been swapped</source>
-        <translation>Gauche et droite ont peut-être été inversés</translation>
+        <translation>Gauche et droite ont peut-être été inversées</translation>
     </message>
     <message>
         <source>In the control check something was wrong or could not be seen</source>
@@ -7789,7 +7789,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>No surfaces were set up, so no control check is recorded.</source>
-        <translation>Aucune gouverne n’a été créée, donc aucun essai des commandes n’est noté.</translation>
+        <translation>Aucune gouverne n’a été définie, donc aucun essai des commandes n’est noté.</translation>
     </message>
     <message>
         <source>Not checked.</source>
@@ -7806,7 +7806,7 @@ plus grave d’abord</translation>
     <message>
         <source>%1 What it did</source>
         <comment>what the cockpit moved</comment>
-        <translation>%1 Ce qui s’est passé</translation>
+        <translation>%1 Ce qu’elle a fait</translation>
     </message>
     <message>
         <source>%1 (expected: %2)</source>
@@ -7925,7 +7925,7 @@ plus grave d’abord</translation>
     <message>
         <source>%1 (before somebody was at %2)</source>
         <comment>answer, coupling</comment>
-        <translation>%1 (avant un travail à %2)</translation>
+        <translation>%1 (avant une intervention sur %2)</translation>
     </message>
     <message>
         <source>When</source>
@@ -7945,7 +7945,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1, first</source>
-        <translation>%1, en premier</translation>
+        <translation>%1, première personne</translation>
     </message>
     <message>
         <source>%1, second person</source>
@@ -7957,11 +7957,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Up</source>
-        <translation>En haut</translation>
+        <translation>Vers le haut</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation>En bas</translation>
+        <translation>Vers le bas</translation>
     </message>
     <message>
         <source>%1, read %2 mm from the hinge</source>
@@ -8011,7 +8011,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Leaves, mirror, torch, pins and tools counted back out</source>
-        <translation>Lames, miroir, lampe, goupilles et outils comptés et ressortis</translation>
+        <translation>Lames, miroir, lampe, épingles et outils comptés à la sortie</translation>
     </message>
     <message>
         <source>The note left earlier was read</source>
@@ -8019,7 +8019,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Hatches closed and taped</source>
-        <translation>Trappes fermées et collées au ruban</translation>
+        <translation>Trappes fermées et recouvertes de ruban</translation>
     </message>
     <message>
         <source>not stated</source>
@@ -8083,7 +8083,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 whose words still hold the name, as they were typed: %2. Read them; nothing in them was changed.</source>
-        <translation>%1 dont les mots contiennent encore le nom, tel qu’il a été tapé : %2. Lisez-les ; rien n’y a été modifié.</translation>
+        <translation>%1 dont les mots contiennent encore le nom, tel qu’il a été tapé : %2. Les lire ; rien n’y a été modifié.</translation>
     </message>
     <message>
         <source>The name still stands in %1 itself, in its dated copies, in the files of other laptops, in tables and on prints. A part of the name, or a nickname, was not looked for. Delete what is no longer needed.</source>
@@ -8113,7 +8113,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Owner's measurements for assessment by a person entitled to decide. Not an aircraft record, inspection, release or statement of airworthiness. Manuals and directives prevail.</source>
-        <translation>Mesures du propriétaire, à évaluer par une personne habilitée à décider. Ni dossier d’aéronef, ni contrôle, ni remise en service, ni déclaration que le planeur peut voler. Les manuels et les consignes prévalent.</translation>
+        <translation>Mesures du propriétaire, à évaluer par une personne habilitée à décider. Ni dossier d’aéronef, ni contrôle, ni remise en service, ni déclaration que le planeur peut voler. Les manuels et les consignes priment.</translation>
     </message>
     <message>
         <source>Rigband %1</source>
@@ -8553,7 +8553,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Without them, as judged</source>
-        <translation>Sans elles, comme jugé</translation>
+        <translation>Sans elles, base des verdicts</translation>
     </message>
     <message>
         <source>With them</source>
@@ -8827,7 +8827,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>One bar for each rigging: the middle of all couplings’ readings, each against its own band, in that band’s scatters. When all move together on one day, check the leaf set, read again with another person, and look at each joint: stiff grease leaves plungers short.</source>
-        <translation>Une barre par montage : le milieu des mesures de tous les raccords, chacune contre sa propre bande, en dispersions de cette bande. Quand tous bougent ensemble un même jour, contrôler le jeu de lames, mesurer à nouveau avec une autre personne et regarder chaque liaison : une graisse durcie arrête les verrous avant leur fin de course.</translation>
+        <translation>Une barre par montage : le milieu des mesures de tous les raccords, chacune contre sa propre bande, en dispersions de cette bande. Quand tous bougent ensemble un même jour, contrôler le jeu de lames, mesurer à nouveau avec une autre personne et regarder chaque liaison : une graisse dure empêche les verrous d’aller à fond.</translation>
     </message>
     <message>
         <source>Who measures like whom</source>
@@ -8936,7 +8936,7 @@ Outside: the whole reading lies beyond the outer band (99.73 %). Near the edge: 
 Movement: one model of all readings of the airframe, in which each coupling stays, makes a step or drifts, and persons, gauges and days have offsets of their own; a movement is told when the chance that the coupling stayed is below 1 in 1000, or below 1 in 20 with an early sign (an EWMA of scores beyond its threshold). Scatter: the last ten readings about the path against all before them.</source>
         <translation>Les mesures sont des intervalles entre la lame qui est entrée et celle qui n’est pas entrée ; chaque chiffre les emploie comme intervalles. La bande est prédictive : où tombe la prochaine mesure verrouillée de cette pose, d’après les seules mesures confirmées de la série de référence, figée par deux personnes.
 Hors bande : la mesure entière se trouve au-delà de la bande extérieure (99,73 %). Près du bord : au-delà de la bande intérieure (95 %). On ne peut pas dire : la mesure dépasse la bande extérieure, sa jauge était en doute, ou l’écart n’est pas un témoin sur ce raccord. Les deux proportions valent en moyenne sur les raccords ; une bande tirée de peu de mesures peut contenir nettement plus ou moins.
-Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord reste, fait un saut ou dérive, et où personnes, jauges et jours ont leurs propres biais ; un mouvement est annoncé quand la probabilité que le raccord soit resté est inférieure à 1 sur 1000, ou inférieure à 1 sur 20 avec un indice précoce (une EWMA de scores au-delà de son seuil). Dispersion : les dix dernières mesures autour du tracé contre toutes celles d’avant.</translation>
+Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne bouge pas, fait un saut ou dérive, et où personnes, jauges et jours ont leurs propres biais ; un mouvement est annoncé quand la probabilité que le raccord n’ait pas bougé est inférieure à 1 sur 1000, ou inférieure à 1 sur 20 avec un indice précoce (une EWMA de scores au-delà de son seuil). Dispersion : les dix dernières mesures autour du tracé contre toutes celles d’avant.</translation>
     </message>
     <message>
         <source>fewer than %1</source>
@@ -9228,7 +9228,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>First riggings after a layoff, the longest first: %1.</source>
-        <translation>Premiers montages après un arrêt, le plus long d’abord : %1.</translation>
+        <translation>Premiers montages après une pause, la plus longue d’abord : %1.</translation>
     </message>
     <message>
         <source>; </source>
@@ -9278,8 +9278,8 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>%n time(s) gone through again without being taken apart, not counted.</source>
         <translation>
-            <numerusform>Parcouru %n fois à nouveau sans démontage, non compté.</numerusform>
-            <numerusform>Parcouru %n fois à nouveau sans démontage, non compté.</numerusform>
+            <numerusform>Repassé %n fois en revue sans démontage, non compté.</numerusform>
+            <numerusform>Repassé %n fois en revue sans démontage, non compté.</numerusform>
         </translation>
     </message>
     <message>
@@ -9337,7 +9337,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Part of it may be that %1 usually reads a little high or low.</source>
-        <translation>Une part peut venir de ce que %1 mesure d’habitude un peu plus haut ou plus bas.</translation>
+        <translation>Une part peut venir d’une habitude de mesurer un peu plus haut ou plus bas (%1).</translation>
     </message>
     <message>
         <source>No rigging in this period has a reading that can be held against a band.</source>
@@ -9448,7 +9448,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>the gap cannot tell locked from part-seated</source>
-        <translation>l’écart ne distingue pas verrouillé de à demi engagé</translation>
+        <translation>l’écart ne distingue pas « verrouillé » de « à demi engagé »</translation>
     </message>
     <message>
         <source>no reading in this period</source>
@@ -9534,13 +9534,13 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>%1 Part-seated was never seen on any of these %n coupling(s): what they read then is not known.</source>
         <translation>
-            <numerusform>%1 À demi engagé n’a jamais été vu sur ce raccord (%n) : on ne sait pas ce que l’on mesure alors.</numerusform>
-            <numerusform>%1 À demi engagé n’a jamais été vu sur aucun de ces %n raccords : on ne sait pas ce que l’on mesure alors.</numerusform>
+            <numerusform>%1 L’état à demi engagé n’a jamais été vu sur ce raccord (%n) : on ne sait pas ce que l’on mesure alors.</numerusform>
+            <numerusform>%1 L’état à demi engagé n’a jamais été vu sur aucun de ces %n raccords : on ne sait pas ce que l’on mesure alors.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 Part-seated was never seen on %2: what they read then is not known.</source>
-        <translation>%1 À demi engagé n’a jamais été vu sur %2 : on ne sait pas ce que l’on mesure alors.</translation>
+        <translation>%1 L’état à demi engagé n’a jamais été vu sur %2 : on ne sait pas ce que l’on mesure alors.</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -9564,8 +9564,8 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>%n reading(s) outside the band fit this change; each was to be looked at all the same.</source>
         <translation>
-            <numerusform>%n mesure hors de la bande va avec ce changement ; il fallait quand même aller voir.</numerusform>
-            <numerusform>%n mesures hors de la bande vont avec ce changement ; il fallait quand même aller voir à chacune.</numerusform>
+            <numerusform>%n mesure hors de la bande s’accorde avec ce changement ; il fallait quand même aller voir.</numerusform>
+            <numerusform>%n mesures hors de la bande s’accordent avec ce changement ; il fallait quand même aller voir à chacune.</numerusform>
         </translation>
     </message>
     <message>
@@ -9626,7 +9626,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Nothing can be said of %1: no band, or no reading.</source>
-        <translation>On ne peut rien dire de %1 : pas de bande, ou pas de mesure.</translation>
+        <translation>Raccords dont on ne peut rien dire (pas de bande, ou pas de mesure) : %1.</translation>
     </message>
     <message>
         <source>No gap to measure: %1.</source>
@@ -9685,31 +9685,31 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Less what this person usually reads high or low, it would not lie wholly outside. That does not show that the joint was locked.</source>
-        <translation>Sans ce que cette personne mesure d’habitude en plus ou en moins, ce ne serait pas entièrement dehors. Cela ne montre pas que la liaison était verrouillée.</translation>
+        <translation>Sans ce que cette personne mesure d’habitude en plus ou en moins, la mesure ne serait pas entièrement hors de la bande. Cela ne montre pas que la liaison était verrouillée.</translation>
     </message>
     <message>
         <source>Less what is usually read high or low with this gauge, it would not lie wholly outside. That does not show that the joint was locked.</source>
-        <translation>Sans ce que cette jauge mesure d’habitude en plus ou en moins, ce ne serait pas entièrement dehors. Cela ne montre pas que la liaison était verrouillée.</translation>
+        <translation>Sans ce que cette jauge mesure d’habitude en plus ou en moins, la mesure ne serait pas entièrement hors de la bande. Cela ne montre pas que la liaison était verrouillée.</translation>
     </message>
     <message>
         <source>Less what this person and this gauge usually add, it would not lie wholly outside. That does not show that the joint was locked.</source>
-        <translation>Sans ce que cette personne et cette jauge ajoutent d’habitude, ce ne serait pas entièrement dehors. Cela ne montre pas que la liaison était verrouillée.</translation>
+        <translation>Sans ce que cette personne et cette jauge ajoutent d’habitude, la mesure ne serait pas entièrement hors de la bande. Cela ne montre pas que la liaison était verrouillée.</translation>
     </message>
     <message>
         <source>It fits a change of this gap; why the gap moved, the readings cannot tell.</source>
-        <translation>Cela va avec un changement de cet écart ; pourquoi l’écart a bougé, les mesures ne peuvent pas le dire.</translation>
+        <translation>Cela s’accorde avec un changement de cet écart ; pourquoi l’écart a bougé, les mesures ne peuvent pas le dire.</translation>
     </message>
     <message>
         <source>It fits the step told of this coupling; why the gap moved, the readings cannot tell.</source>
-        <translation>Cela va avec le saut signalé pour ce raccord ; pourquoi l’écart a bougé, les mesures ne peuvent pas le dire.</translation>
+        <translation>Cela s’accorde avec le saut signalé pour ce raccord ; pourquoi l’écart a bougé, les mesures ne peuvent pas le dire.</translation>
     </message>
     <message>
         <source>It fits the drift told of this coupling; why the gap moved, the readings cannot tell.</source>
-        <translation>Cela va avec la dérive signalée pour ce raccord ; pourquoi l’écart a bougé, les mesures ne peuvent pas le dire.</translation>
+        <translation>Cela s’accorde avec la dérive signalée pour ce raccord ; pourquoi l’écart a bougé, les mesures ne peuvent pas le dire.</translation>
     </message>
     <message>
         <source>It fits the step or drift told of this coupling; why the gap moved, the readings cannot tell.</source>
-        <translation>Cela va avec le saut ou la dérive signalés pour ce raccord ; pourquoi l’écart a bougé, les mesures ne peuvent pas le dire.</translation>
+        <translation>Cela s’accorde avec le saut ou la dérive signalés pour ce raccord ; pourquoi l’écart a bougé, les mesures ne peuvent pas le dire.</translation>
     </message>
     <message numerus="yes">
         <source>%1: %n reading(s) outside, %2 to %3</source>
@@ -9772,7 +9772,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Noted on %1: corrected to %2.</source>
-        <translation>Noté le %1 : corrigé en %2.</translation>
+        <translation>Noté le %1 : corrigée en %2.</translation>
     </message>
     <message>
         <source>“%1.”</source>
@@ -9782,7 +9782,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>Struck on %1: “%2.”</source>
         <comment>day: reason</comment>
-        <translation>Rayé le %1 : « %2. »</translation>
+        <translation>Rayée le %1 : « %2. »</translation>
     </message>
     <message>
         <source>%1 by %2</source>
@@ -10004,17 +10004,17 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>First rigging after a layoff: none in this file for %n week(s), since %1.</source>
         <translation>
-            <numerusform>Premier montage après une pause : aucun dans ce fichier pendant %n semaine, depuis %1.</numerusform>
-            <numerusform>Premier montage après une pause : aucun dans ce fichier pendant %n semaines, depuis %1.</numerusform>
+            <numerusform>Premier montage après une pause : aucun dans ce fichier pendant %n semaine, depuis le %1.</numerusform>
+            <numerusform>Premier montage après une pause : aucun dans ce fichier pendant %n semaines, depuis le %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>After so long hands are out of practice and grease may have set: go through this before the first coupling. Each tick is kept at once, with the leader's name.</source>
-        <translation>Après si longtemps, la main manque d’exercice et la graisse a pu durcir : parcourir ceci avant le premier raccord. Chaque coche est conservée aussitôt, avec le nom du responsable.</translation>
+        <translation>Après si longtemps, on a perdu la main et la graisse a pu durcir : parcourir ceci avant le premier raccord. Chaque coche est conservée aussitôt, avec le nom du responsable.</translation>
     </message>
     <message>
         <source>The first record of the year. After a winter hands are out of practice and grease may have set: go through this before the first coupling. Each tick is kept at once, with the leader's name.</source>
-        <translation>La première fiche de l’année. Après un hiver, la main manque d’exercice et la graisse a pu durcir : parcourir ceci avant le premier raccord. Chaque coche est conservée aussitôt, avec le nom du responsable.</translation>
+        <translation>La première fiche de l’année. Après un hiver, on a perdu la main et la graisse a pu durcir : parcourir ceci avant le premier raccord. Chaque coche est conservée aussitôt, avec le nom du responsable.</translation>
     </message>
     <message>
         <source>done</source>
@@ -10049,7 +10049,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Leaves, mirror, torch, cloth, pins and tools counted back out</source>
-        <translation>Lames, miroir, lampe, chiffon, épingles et outils comptés et ressortis</translation>
+        <translation>Lames, miroir, lampe, chiffon, épingles et outils comptés à la sortie</translation>
     </message>
     <message>
         <source>The note left earlier was read</source>
@@ -10057,7 +10057,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Hatches closed and taped, nothing loose inside</source>
-        <translation>Trappes fermées et collées au ruban, rien de libre à l’intérieur</translation>
+        <translation>Trappes fermées et recouvertes de ruban, rien qui traîne à l’intérieur</translation>
     </message>
     <message>
         <source>%1 did %2 as well. Where two are present, let each do one side.</source>
@@ -10077,7 +10077,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>(The figure is common practice, until ten pairs of your own are there.)</source>
-        <translation>(Ce chiffre est l’usage courant, jusqu’à ce qu’il y ait dix paires à vous.)</translation>
+        <translation>(Ce chiffre est l’usage courant, jusqu’à ce que vous ayez dix paires de mesures à vous.)</translation>
     </message>
     <message>
         <source>The two readings may or may not differ by more than measuring explains (%1 mm). Both stand.</source>
@@ -10093,7 +10093,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>This reading fits the band of %1, and the reading there fits this one. Was a side taken for the other, or are the rods crossed? A question is open.</source>
-        <translation>Cette mesure va dans la bande de %1, et la mesure de là-bas va dans celle-ci. Un côté a-t-il été pris pour l’autre, ou les tringles sont-elles croisées ? Une question est ouverte.</translation>
+        <translation>Cette mesure correspond à la bande d’un autre raccord, %1, et la mesure de là-bas à la bande d’ici. Un côté a-t-il été pris pour l’autre, ou les tringles sont-elles croisées ? Une question est ouverte.</translation>
     </message>
     <message>
         <source>Close the rigging record</source>
@@ -10157,11 +10157,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1: no second person's look and pull</source>
-        <translation>%1 : pas regardé et tiré par une deuxième personne</translation>
+        <translation>%1 : ni contrôle visuel ni essai de traction d’une deuxième personne</translation>
     </message>
     <message>
         <source>%1: no second person's look</source>
-        <translation>%1 : pas regardé par une deuxième personne</translation>
+        <translation>%1 : pas de contrôle visuel d’une deuxième personne</translation>
     </message>
     <message>
         <source>%1: “no” was answered</source>
@@ -10198,7 +10198,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>%1: to be tried again, somebody was at %2 after the control check</source>
         <comment>surface, coupling</comment>
-        <translation>%1 : à essayer de nouveau, quelqu’un a été à %2 après l’essai des commandes</translation>
+        <translation>%1 : à essayer de nouveau, quelqu’un est intervenu sur %2 après l’essai des commandes</translation>
     </message>
     <message>
         <source>%1: in the control check something was wrong or not seen, and nobody has said what was found</source>
@@ -10206,7 +10206,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Control check: no surfaces are set up yet</source>
-        <translation>Essai des commandes : aucune gouverne n’est encore saisie</translation>
+        <translation>Essai des commandes : aucune gouverne n’est encore définie</translation>
     </message>
     <message>
         <source>The list for the first rigging of the season is not finished</source>
@@ -10214,7 +10214,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Two different people state this record. Nobody is filled in for you.</source>
-        <translation>Deux personnes différentes déclarent cette fiche. Personne n’est mis d’office.</translation>
+        <translation>Deux personnes différentes déclarent cette fiche. Aucun nom n’est inscrit d’avance.</translation>
     </message>
     <message>
         <source>Rigging leader</source>
@@ -10234,7 +10234,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Count leaves, mirror, torch and tools back out and look at the hatches, then tick both.</source>
-        <translation>Compter les lames, le miroir, la lampe et les outils ressortis et regarder les trappes, puis cocher les deux.</translation>
+        <translation>Compter lames, miroir, lampe et outils à la sortie et regarder les trappes, puis cocher les deux.</translation>
     </message>
     <message>
         <source>Close the record, every step done and nothing open</source>
@@ -10364,7 +10364,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Parts meet all round, flush?</source>
-        <translation>Pièces jointes tout autour, à fleur ?</translation>
+        <translation>Pièces en contact tout autour, à fleur ?</translation>
     </message>
     <message>
         <source>Water line or rod connected?</source>
@@ -10409,7 +10409,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>The parts meet all along, as the manual says.</source>
-        <translation>Les pièces sont jointes sur toute la longueur, comme le dit le manuel.</translation>
+        <translation>Les pièces se touchent sur toute la longueur, comme le dit le manuel.</translation>
     </message>
     <message>
         <source>As its manual says, at both ends.</source>
@@ -10531,11 +10531,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>own look and pull done</source>
-        <translation>a regardé et tiré soi-même</translation>
+        <translation>a regardé et tiré de son côté</translation>
     </message>
     <message>
         <source>own look done</source>
-        <translation>a regardé soi-même</translation>
+        <translation>a regardé de son côté</translation>
     </message>
     <message>
         <source>Second inspection</source>
@@ -10571,7 +10571,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>&amp;Stood rigged, gone through once more</source>
-        <translation>Re&amp;sté monté, repris encore une fois</translation>
+        <translation>Re&amp;sté monté, repassé en revue</translation>
     </message>
     <message>
         <source>Say first whether it was taken apart since the last record.</source>
@@ -10643,7 +10643,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>First choose who is looking. Nobody is filled in for you.</source>
-        <translation>Choisir d’abord qui regarde. Personne n’est mis d’office.</translation>
+        <translation>Choisir d’abord qui regarde. Aucun nom n’est inscrit d’avance.</translation>
     </message>
     <message>
         <source>Your own look. The first result is hidden.</source>
@@ -10675,11 +10675,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Choose who measures first. Nobody is filled in for you.</source>
-        <translation>Choisir d’abord qui mesure. Personne n’est mis d’office.</translation>
+        <translation>Choisir d’abord qui mesure. Aucun nom n’est inscrit d’avance.</translation>
     </message>
     <message>
         <source>Choose the second person first. Nobody is filled in for you.</source>
-        <translation>Choisir d’abord la deuxième personne. Personne n’est mis d’office.</translation>
+        <translation>Choisir d’abord la deuxième personne. Aucun nom n’est inscrit d’avance.</translation>
     </message>
     <message>
         <source>Choose the leaf set or gauge you hold before you read.</source>
@@ -10763,7 +10763,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>%1: %2. This asks for the whole check: look, reading, pull, securing, second person.</source>
         <comment>couplings: what was done on which day</comment>
-        <translation>%1 : %2. Cela demande le contrôle entier : contrôle visuel, mesure, essai de traction, blocage, deuxième personne.</translation>
+        <translation>%1 : %2. Cela demande le contrôle entier : regarder, mesurer, tirer, assurer, deuxième personne.</translation>
     </message>
     <message>
         <source>, </source>
@@ -10773,7 +10773,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>This joint: %1. It asks for the whole check; a short one is not enough. Joints that had been worked on have come apart flights later, though the control check had shown nothing.</source>
         <comment>what was done on which day</comment>
-        <translation>Cette liaison : %1. Elle demande le contrôle entier ; un contrôle court ne suffit pas. Des liaisons sur lesquelles on avait travaillé se sont défaites des vols plus tard, alors que l’essai des commandes n’avait rien montré.</translation>
+        <translation>Cette liaison : %1. Elle demande le contrôle entier ; un contrôle court ne suffit pas. Des liaisons sur lesquelles on avait travaillé se sont défaites plusieurs vols plus tard, alors que l’essai des commandes n’avait rien montré.</translation>
     </message>
     <message>
         <source>Its readings have changed: %1. Look closely, whatever today's reading says.</source>
@@ -10883,7 +10883,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1: the parts do not meet all round, or are not flush.</source>
-        <translation>%1 : les pièces ne sont pas jointes tout autour, ou pas à fleur.</translation>
+        <translation>%1 : les pièces ne se touchent pas tout autour, ou ne sont pas à fleur.</translation>
     </message>
     <message>
         <source>%1: it is not connected as its manual says.</source>
@@ -11030,7 +11030,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>The second inspection of %1 is under way and hides what the first person found. Finish it, or break it off with Esc: that is kept as an interruption. Then the first person can go on here.</source>
-        <translation>Le deuxième contrôle de %1 est en cours et cache ce que la première personne a trouvé. Le terminer, ou l’arrêter avec Esc : cela est conservé comme interruption. Ensuite la première personne peut continuer ici.</translation>
+        <translation>Le deuxième contrôle (%1) est en cours et cache ce que la première personne a trouvé. Le terminer, ou l’arrêter avec Esc : cela est conservé comme interruption. Ensuite la première personne peut continuer ici.</translation>
     </message>
     <message>
         <source>The ball was not seen. Take a mirror or a light, look again, and answer again.</source>
@@ -11211,7 +11211,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>shown on %1 of %2</source>
-        <translation>montré sur %1 de %2</translation>
+        <translation>montré : %1 sur %2</translation>
     </message>
     <message>
         <source>Entered by</source>
@@ -11391,7 +11391,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Whose rules hold. The law differs and changes: ask your authority.</source>
-        <translation>De qui les règles s’appliquent. Le droit diffère et change : demander à votre autorité.</translation>
+        <translation>Quelles règles s’appliquent. Le droit varie et change : demander à votre autorité.</translation>
     </message>
     <message>
         <source>&amp;Manuals and directives</source>
@@ -11479,7 +11479,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Nobody yet. A rigging record needs two people.</source>
-        <translation>Personne encore. Une fiche de montage demande deux personnes.</translation>
+        <translation>Aucune personne pour l’instant. Une fiche de montage demande deux personnes.</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -11560,7 +11560,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>A refit, an adjustment or a changed part ends the old baseline. Noting it here does not do that: start a new fitting of the coupling in Couplings (Alt+2) as well.</source>
-        <translation>Reposer, régler ou changer une pièce met fin à l’ancienne série de référence. Le noter ici ne le fait pas : commencer aussi une nouvelle pose du raccord sous « Raccords » (Alt+2).</translation>
+        <translation>Une repose, un réglage ou une pièce changée met fin à l’ancienne série de référence. Le noter ici ne le fait pas : commencer aussi une nouvelle pose du raccord sous « Raccords » (Alt+2).</translation>
     </message>
     <message>
         <source>No event noted yet.</source>
@@ -11634,7 +11634,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>What the person responsible for this airframe has stated on Know this airframe. It informs; it grants nothing and stops nothing.</source>
-        <translation>Ce que la personne responsable de ce planeur a déclaré sur la page Connaître ce planeur. Cela informe ; cela ne donne aucun droit et n’arrête rien.</translation>
+        <translation>Ce que la personne responsable de ce planeur a déclaré sur la page « Ce planeur ». Cela informe ; cela ne donne aucun droit et n’arrête rien.</translation>
     </message>
     <message>
         <source>How they stood on this airframe on that day: %1.</source>
@@ -11675,15 +11675,15 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Last round, every coupling: no joint that was not locked was called locked. This is practice only.</source>
-        <translation>Dernier tour, chaque raccord : aucune liaison non verrouillée n’a été dite verrouillée. Ce n’est que de l’exercice.</translation>
+        <translation>Dernière série, chaque raccord : aucune liaison non verrouillée n’a été dite verrouillée. Ce n’est que de l’exercice.</translation>
     </message>
     <message>
         <source>Not practised to the end of a round: %1</source>
-        <translation>Pas exercé jusqu’au bout d’un tour : %1</translation>
+        <translation>Pas exercé jusqu’au bout d’une série : %1</translation>
     </message>
     <message>
         <source>Called locked in the last round, and was not: %1</source>
-        <translation>Dit verrouillé au dernier tour, et ne l’était pas : %1</translation>
+        <translation>Dit verrouillé à la dernière série, et ne l’était pas : %1</translation>
     </message>
     <message>
         <source>Whoever signs decides, and may ask for more: every coupling named unaided, a planted fault found, the calls said, when to stop explained. A sign-off grants nothing.</source>
@@ -11726,7 +11726,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Under w&amp;hom</source>
-        <translation>Sous q&amp;ui</translation>
+        <translation>Sous &amp;qui</translation>
     </message>
     <message>
         <source>Choose who supervised</source>
@@ -11742,7 +11742,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>&amp;Keep this rigging</source>
-        <translation>Garder au &amp;fichier</translation>
+        <translation>Garder c&amp;e montage</translation>
     </message>
     <message>
         <source>There is no further rigging in the file that could be named.</source>
@@ -11767,7 +11767,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Signed &amp;by, the person responsible</source>
-        <translation>Validé par, responsa&amp;ble</translation>
+        <translation>Validé par la personne responsa&amp;ble</translation>
     </message>
     <message>
         <source>Choose who signs</source>
@@ -11779,7 +11779,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Months until it e&amp;xpires</source>
-        <translation>Mois jusqu’à l’e&amp;xpiration</translation>
+        <translation>Moi&amp;s jusqu’à l’expiration</translation>
     </message>
     <message>
         <source>Months without rigg&amp;ing until it expires</source>
@@ -11787,7 +11787,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>12 and 3 months are common practice, not a rule. The months without rigging count from the last rigging here, also one before the signing.</source>
-        <translation>12 et 3 mois sont l’usage courant, pas une règle. Les mois sans montage comptent depuis le dernier montage ici, même avant la validation.</translation>
+        <translation>12 et 3 mois sont l’usage courant, pas une règle. Les mois sans montage comptent depuis le dernier montage ici, même s’il date d’avant la validation.</translation>
     </message>
     <message>
         <source>&amp;Sign</source>
@@ -11878,7 +11878,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Super&amp;vised all the same</source>
-        <translation>Enca&amp;dré quand même</translation>
+        <translation>Encadré quan&amp;d même</translation>
     </message>
     <message>
         <source>%1 stands nowhere in the record of this rigging. If it was supervised all the same, tick that, and say in the note what they did there.</source>
@@ -11892,7 +11892,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>To be taken b&amp;ack</source>
-        <translation>C&amp;hose à retirer</translation>
+        <translation>À retirer : c&amp;hoix</translation>
     </message>
     <message>
         <source>Choose what was told by mistake</source>
@@ -11908,7 +11908,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Take this o&amp;ne back …</source>
-        <translation>Retirer &amp;cette chose …</translation>
+        <translation>Retirer mai&amp;ntenant …</translation>
     </message>
     <message>
         <source>Choose what is to be taken back.</source>
@@ -12007,7 +12007,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Inside the band, and outside before in this period</source>
-        <translation>Dans la bande, et hors d’elle auparavant dans cette période</translation>
+        <translation>Dans la bande, et hors bande auparavant dans cette période</translation>
     </message>
     <message>
         <source>%1; last read: %2</source>
@@ -12086,7 +12086,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>a question in words</source>
-        <translation>une question en mots</translation>
+        <translation>une question rédigée</translation>
     </message>
     <message>
         <source>readings in doubt</source>
@@ -12110,7 +12110,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>%1 wrong or not seen</source>
         <comment>a surface elsewhere in the circuit</comment>
-        <translation>%1 faux ou pas vu</translation>
+        <translation>%1 : faux ou pas vu</translation>
     </message>
 </context>
 <context>
@@ -12131,7 +12131,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Ask (%1)</source>
-        <translation>Demander (%1)</translation>
+        <translation>Question (%1)</translation>
     </message>
     <message>
         <source>Note a finding</source>
@@ -12143,7 +12143,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Ask</source>
-        <translation>Demander</translation>
+        <translation>Poser une question</translation>
     </message>
     <message>
         <source>It stays open, and every page says that a question is open, until a named person says what was found and done.</source>
@@ -12258,25 +12258,25 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>Kept: what %1 found on the airframe on %2.</source>
         <comment>person, day</comment>
-        <translation>Conservé : ce que %1 a trouvé sur le planeur le %2.</translation>
+        <translation>Conservé : constat sur le planeur le %2 (%1).</translation>
     </message>
     <message>
         <source>Kept: what %1 found on %2, %3.</source>
         <comment>person, coupling, day</comment>
-        <translation>Conservé : ce que %1 a trouvé sur %2, %3.</translation>
+        <translation>Conservé : constat sur %2, %3 (%1).</translation>
     </message>
     <message>
         <source>Open now: what %1 asks about the whole airframe. Ctrl+6 shows it.</source>
-        <translation>Ouvert maintenant : ce que %1 demande sur tout le planeur. Ctrl+6 le montre.</translation>
+        <translation>Ouverte maintenant : une question sur tout le planeur (%1). Ctrl+6 la montre.</translation>
     </message>
     <message>
         <source>Open now: what %1 asks about %2. Ctrl+6 shows it.</source>
         <comment>person, coupling</comment>
-        <translation>Ouvert maintenant : ce que %1 demande sur %2. Ctrl+6 le montre.</translation>
+        <translation>Ouverte maintenant : une question sur %2 (%1). Ctrl+6 la montre.</translation>
     </message>
     <message>
         <source>A finding or a question is typed and not kept. It is lost when this file is left now.</source>
-        <translation>Un constat ou une question est tapé et pas enregistré. Il est perdu si ce fichier est quitté maintenant.</translation>
+        <translation>Un constat ou une question est saisi sans être conservé. Cela sera perdu si ce fichier est quitté maintenant.</translation>
     </message>
 </context>
 <context>
@@ -12289,12 +12289,12 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>It was struck by %1: “%2”.</source>
         <comment>person, reason</comment>
-        <translation>Rayé par %1 : « %2 ».</translation>
+        <translation>Rayée par %1 : « %2 ».</translation>
     </message>
     <message>
         <source>It was corrected to %1 by %2: “%3”.</source>
         <comment>reading, person, reason</comment>
-        <translation>Corrigé en %1 par %2 : « %3 ».</translation>
+        <translation>Corrigée en %1 par %2 : « %3 ».</translation>
     </message>
     <message>
         <source>The stop stays until a named person has said what was found and done (Ctrl+6).</source>
@@ -12306,7 +12306,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Tag the cockpit. Photograph the joint as found.</source>
-        <translation>Écriteau dans l’habitacle. Photographier la liaison telle que trouvée.</translation>
+        <translation>Étiquette dans l’habitacle. Photographier la liaison telle que trouvée.</translation>
     </message>
     <message>
         <source>Found on %1, as the paper says. Say in the questions (Ctrl+6) who resolved it, what was found and what was done.</source>
@@ -12359,8 +12359,8 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>Kept. Own practice readings so far: %n</source>
         <translation>
-            <numerusform>Conservé. Mesures d’exercice à vous jusqu’ici : %n</numerusform>
-            <numerusform>Conservé. Mesures d’exercice à vous jusqu’ici : %n</numerusform>
+            <numerusform>Conservé. Vos mesures d’exercice jusqu’ici : %n</numerusform>
+            <numerusform>Conservé. Vos mesures d’exercice jusqu’ici : %n</numerusform>
         </translation>
     </message>
     <message>
@@ -12379,11 +12379,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>S&amp;how my figures</source>
-        <translation>Montrer mes chi&amp;ffres</translation>
+        <translation>Montrer me&amp;s chiffres</translation>
     </message>
     <message>
         <source>&amp;Hide my figures</source>
-        <translation>Cacher mes chi&amp;ffres</translation>
+        <translation>Cacher me&amp;s chiffres</translation>
     </message>
     <message>
         <source>Private to %1: in no report and no table, unless the box is ticked.</source>
@@ -12392,7 +12392,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>M&amp;y figures may be told to others</source>
-        <translation>Mes chiffres peuvent être comm&amp;uniqués</translation>
+        <translation>Mes chiffres peuven&amp;t être communiqués</translation>
     </message>
     <message>
         <source>No practice reading yet.</source>
@@ -12401,17 +12401,17 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>Own practice readings: %n</source>
         <translation>
-            <numerusform>Mesures d’exercice à vous : %n</numerusform>
-            <numerusform>Mesures d’exercice à vous : %n</numerusform>
+            <numerusform>Vos mesures d’exercice : %n</numerusform>
+            <numerusform>Vos mesures d’exercice : %n</numerusform>
         </translation>
     </message>
     <message>
         <source>How alike you read again can be told from the second reading of one joint on.</source>
-        <translation>À partir de la deuxième mesure d’une même liaison, on peut dire à quel point vous remesurez pareil.</translation>
+        <translation>À partir de la deuxième mesure d’une même liaison, on peut dire à quel point vos mesures se répètent.</translation>
     </message>
     <message>
         <source>Your repeated readings of one joint scatter by %1 mm (standard deviation; 95 % interval %2 to %3).</source>
-        <translation>Vos mesures répétées d’une liaison se dispersent de %1 mm (écart-type ; intervalle à 95 % de %2 à %3).</translation>
+        <translation>Vos mesures répétées d’une liaison se dispersent de %1 mm (écart-type ; intervalle à 95 % de %2 à %3).</translation>
     </message>
     <message>
         <source>The step of the leaves alone scatters more than that: a finer set would tell more.</source>
@@ -12419,15 +12419,15 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>You read wider than the others by %1 mm (95 % interval %2 to %3).</source>
-        <translation>Vous mesurez plus large que les autres de %1 mm (intervalle à 95 % de %2 à %3).</translation>
+        <translation>Vous mesurez plus large que les autres de %1 mm (intervalle à 95 % de %2 à %3).</translation>
     </message>
     <message>
         <source>You read narrower than the others by %1 mm (95 % interval %2 to %3).</source>
-        <translation>Vous mesurez plus étroit que les autres de %1 mm (intervalle à 95 % de %2 à %3).</translation>
+        <translation>Vous mesurez plus étroit que les autres de %1 mm (intervalle à 95 % de %2 à %3).</translation>
     </message>
     <message>
         <source>No difference from the others is shown; it may be anything from %1 to %2 mm (95 % interval).</source>
-        <translation>Aucune différence avec les autres ne se montre ; elle peut aller de %1 à %2 mm (intervalle à 95 %).</translation>
+        <translation>Aucune différence avec les autres ne se montre ; elle peut aller de %1 à %2 mm (intervalle à 95 %).</translation>
     </message>
     <message>
         <source>How far you read from the others can be told from ten readings on, and where others have read the same joints.</source>
@@ -12439,7 +12439,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Several people read several couplings several times, in an order drawn by lot, and nobody sees earlier readings. The joints stay connected throughout. It tells how alike people measure here, and counts for nothing else. It can be left in the middle and gone on with here later. Only on joints that were looked at and found locked; afterwards look at each and pull it again, and try its surfaces again.</source>
-        <translation>Plusieurs personnes mesurent plusieurs raccords plusieurs fois, dans un ordre tiré au sort, et personne ne voit les mesures précédentes. Les liaisons restent raccordées tout du long. Elle dit à quel point on mesure pareil ici, et ne compte pour rien d’autre. On peut la laisser au milieu et la reprendre ici plus tard. Seulement sur des liaisons regardées et trouvées verrouillées ; ensuite regarder chacune, la tirer de nouveau, et essayer de nouveau ses gouvernes.</translation>
+        <translation>Plusieurs personnes mesurent plusieurs raccords plusieurs fois, dans un ordre tiré au sort, et personne ne voit les mesures précédentes. Les liaisons restent raccordées tout du long. L’étude dit à quel point on mesure ici de la même façon, et ne compte pour rien d’autre. On peut la laisser au milieu et la reprendre ici plus tard. Seulement sur des liaisons regardées et trouvées verrouillées ; ensuite regarder chacune, la tirer de nouveau, et essayer de nouveau ses gouvernes.</translation>
     </message>
     <message>
         <source>Couplings</source>
@@ -12451,7 +12451,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>R&amp;eadings of each coupling by each person</source>
-        <translation>Mes&amp;ures par raccord et par personne</translation>
+        <translation>Mesures par raccord et par perso&amp;nne</translation>
     </message>
     <message>
         <source>&amp;Begin the study</source>
@@ -12527,8 +12527,8 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>%1 With %n people the second figure is rough.</source>
         <translation>
-            <numerusform>%1 Avec %n personne, le deuxième chiffre est grossier.</numerusform>
-            <numerusform>%1 Avec %n personnes, le deuxième chiffre est grossier.</numerusform>
+            <numerusform>%1 Avec %n personne, le deuxième chiffre est approximatif.</numerusform>
+            <numerusform>%1 Avec %n personnes, le deuxième chiffre est approximatif.</numerusform>
         </translation>
     </message>
     <message>
@@ -12537,7 +12537,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>These readings do not tell how alike people measure.</source>
-        <translation>Ces mesures ne disent pas à quel point on mesure pareil.</translation>
+        <translation>Ces mesures ne disent pas à quel point on mesure de la même façon.</translation>
     </message>
     <message>
         <source>From these readings</source>
@@ -12569,11 +12569,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>95 % difference, one person</source>
-        <translation>Différence à 95 %, une personne</translation>
+        <translation>Différence à 95 %, une personne</translation>
     </message>
     <message>
         <source>95 % difference, two people</source>
-        <translation>Différence à 95 %, deux personnes</translation>
+        <translation>Différence à 95 %, deux personnes</translation>
     </message>
     <message>
         <source>All of it on one rigging: how differently the joint sits each time it is connected is not in these figures.</source>
@@ -12623,7 +12623,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>A closed record takes nothing new. A slip of the pen can be put right: the old reading stays, with a line through it, the reason and the name.</source>
-        <translation>Une fiche close n’accepte rien de nouveau. Une erreur de plume peut être rectifiée : l’ancienne mesure reste, barrée d’un trait, avec la raison et le nom.</translation>
+        <translation>Une fiche close n’accepte rien de nouveau. Une faute de frappe peut être rectifiée : l’ancienne mesure reste, barrée d’un trait, avec la raison et le nom.</translation>
     </message>
     <message>
         <source>Reading to correct</source>
@@ -12676,7 +12676,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Choose who corrects it. Nobody is filled in for you.</source>
-        <translation>Choisir qui la corrige. Personne n’est mis d’office.</translation>
+        <translation>Choisir qui la corrige. Aucun nom n’est inscrit d’avance.</translation>
     </message>
     <message>
         <source>Type two figures, the leaf that entered and the one that did not, such as 0.50 0.55.</source>
@@ -12781,11 +12781,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Stick left: left aileron up, right down.</source>
-        <translation>Manche à gauche : aileron gauche en haut, droit en bas.</translation>
+        <translation>Manche à gauche : aileron gauche levé, droit baissé.</translation>
     </message>
     <message>
         <source>Stick back: trailing edge up.</source>
-        <translation>Manche en arrière : bord de fuite en haut.</translation>
+        <translation>Manche en arrière : bord de fuite vers le haut.</translation>
     </message>
     <message>
         <source>Left pedal: rudder to the left.</source>
@@ -12793,11 +12793,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Flaps positive: both down.</source>
-        <translation>Volets en positif : les deux en bas.</translation>
+        <translation>Volets en positif : les deux vers le bas.</translation>
     </message>
     <message>
         <source>Airbrake lever back: both out. Lever forward: both in and locked.</source>
-        <translation>Levier d’aérofreins en arrière : les deux sortis. Levier en avant : les deux rentrés et verrouillés.</translation>
+        <translation>Manette d’aérofreins en arrière : les deux sortis. Manette en avant : les deux rentrés et verrouillés.</translation>
     </message>
     <message>
         <source>Trim nose-down: it moves as the manual says.</source>
@@ -12805,7 +12805,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Lever open: both open. Lever shut: both shut.</source>
-        <translation>Levier ouvert : les deux ouverts. Levier fermé : les deux fermés.</translation>
+        <translation>Vidange sur ouvert : les deux ouverts. Vidange sur fermé : les deux fermés.</translation>
     </message>
     <message>
         <source>Say aloud how it moves.</source>
@@ -12817,7 +12817,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>The control check goes through these one by one: held and resisted, called both ways, full travel, play. Also one that connects by itself belongs here. What the manual says of deflections stands beside what you measure, with its page.</source>
-        <translation>L’essai des commandes les parcourt une à une : tenue et résiste, annonces dans les deux sens, course complète, jeu. Celle qui se raccorde d’elle-même a aussi sa place ici. Ce que le manuel dit des débattements figure à côté de ce que vous mesurez, avec la page.</translation>
+        <translation>L’essai des commandes les parcourt une à une : tenue et résistance, annonces dans les deux sens, course complète, jeu. Celle qui se raccorde d’elle-même a aussi sa place ici. Ce que le manuel dit des débattements figure à côté de ce que vous mesurez, avec la page.</translation>
     </message>
     <message>
         <source>1 surface</source>
@@ -12857,7 +12857,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>figures from %1</source>
-        <translation>valeurs de %1</translation>
+        <translation>valeurs d’après %1</translation>
     </message>
     <message>
         <source>A new surface</source>
@@ -12897,7 +12897,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>&amp;Hinge to ruler, mm</source>
-        <translation>&amp;Charnière à la règle, mm</translation>
+        <translation>De la &amp;charnière à la règle, mm</translation>
     </message>
     <message>
         <source>From the hinge to the trailing edge, square to the hinge line, where the ruler is held. It turns millimetres into degrees.</source>
@@ -13057,11 +13057,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>drift from about %1</source>
         <comment>date</comment>
-        <translation>dérive dès environ %1</translation>
+        <translation>dérive depuis %1 environ</translation>
     </message>
     <message>
         <source>drift from about rigging %1</source>
-        <translation>dérive dès environ le montage %1</translation>
+        <translation>dérive depuis le montage %1 environ</translation>
     </message>
     <message>
         <source>step about %1</source>
@@ -13075,11 +13075,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>step or drift from about %1</source>
         <comment>date</comment>
-        <translation>saut ou dérive dès environ %1</translation>
+        <translation>saut ou dérive depuis %1 environ</translation>
     </message>
     <message>
         <source>step or drift from about rigging %1</source>
-        <translation>saut ou dérive dès environ le montage %1</translation>
+        <translation>saut ou dérive depuis le montage %1 environ</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -13188,8 +13188,8 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>%n part-seated reading(s) stand apart.</source>
         <translation>
-            <numerusform>%n mesure à demi engagé est à part.</numerusform>
-            <numerusform>%n mesures à demi engagé sont à part.</numerusform>
+            <numerusform>%n mesure à demi engagée est à part.</numerusform>
+            <numerusform>%n mesures à demi engagées sont à part.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -13209,7 +13209,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>Drift from about rigging %1, %2.</source>
         <comment>number, date</comment>
-        <translation>Dérive dès environ le montage %1, %2.</translation>
+        <translation>Dérive depuis le montage %1 environ, %2.</translation>
     </message>
     <message>
         <source>A step at about rigging %1, %2.</source>
@@ -13219,7 +13219,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>A step or a drift from about rigging %1, %2.</source>
         <comment>number, date</comment>
-        <translation>Un saut ou une dérive dès environ le montage %1, %2.</translation>
+        <translation>Un saut ou une dérive depuis le montage %1 environ, %2.</translation>
     </message>
     <message>
         <source>If it goes on so, the line reaches %1 mm by %2, 95 % interval %3.</source>
@@ -13241,7 +13241,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>%n fitting(s), each with a band of its own.</source>
         <translation>
-            <numerusform>%n pose, chacune avec sa propre bande.</numerusform>
+            <numerusform>%n pose, avec sa propre bande.</numerusform>
             <numerusform>%n poses, chacune avec sa propre bande.</numerusform>
         </translation>
     </message>
@@ -13256,14 +13256,14 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message numerus="yes">
         <source>The last %n reading(s), all in doubt because of the gauge.</source>
         <translation>
-            <numerusform>La dernière (%n) mesure, en doute à cause de la jauge.</numerusform>
+            <numerusform>La dernière mesure (%n), en doute à cause de la jauge.</numerusform>
             <numerusform>Les %n dernières mesures, toutes en doute à cause de la jauge.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The last %n reading(s); the newest is %1, %2. One sign only.</source>
         <translation>
-            <numerusform>La dernière (%n) mesure ; la plus récente est %1, %2. Un seul indice.</numerusform>
+            <numerusform>La dernière mesure (%n) ; la plus récente est %1, %2. Un seul indice.</numerusform>
             <numerusform>Les %n dernières mesures ; la plus récente est %1, %2. Un seul indice.</numerusform>
         </translation>
     </message>
@@ -13284,16 +13284,16 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     <message>
         <source>period from %1</source>
         <comment>day</comment>
-        <translation>période dès %1</translation>
+        <translation>période à partir du %1</translation>
     </message>
     <message>
         <source>period to %1</source>
         <comment>day</comment>
-        <translation>période jusqu’à %1</translation>
+        <translation>période jusqu’au %1</translation>
     </message>
     <message>
         <source>The period looked back on is %1 to %2; what lies outside it is shaded.</source>
-        <translation>La période considérée va de %1 à %2 ; ce qui est en dehors est grisé.</translation>
+        <translation>La période examinée va de %1 à %2 ; ce qui est en dehors est grisé.</translation>
     </message>
     <message>
         <source>Left and Right move, plus and minus zoom, Home and End go to the ends, 0 shows everything, Up and Down go from reading to reading.</source>
@@ -13518,7 +13518,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Each in its own scatters from the middle of its own band. What moves alone stands apart. When all move together on one day, check the leaf set, read again with another person, and look at each joint: stiff grease leaves plungers short.</source>
-        <translation>Chacun dans sa propre dispersion, depuis le milieu de sa propre bande. Ce qui bouge seul se détache. Quand tous bougent ensemble un même jour, contrôler le jeu de lames, mesurer à nouveau avec une autre personne et regarder chaque liaison : une graisse dure empêche les verrous d’aller à fond.</translation>
+        <translation>Chacun en sa propre dispersion, depuis le milieu de sa propre bande. Ce qui bouge seul se détache. Quand tous bougent ensemble un même jour, contrôler le jeu de lames, mesurer à nouveau avec une autre personne et regarder chaque liaison : une graisse dure empêche les verrous d’aller à fond.</translation>
     </message>
     <message>
         <source>No coupling has a reading from a rigging that can be held against a band yet.</source>
@@ -13558,7 +13558,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Back to Before the annual (Esc or Alt+Left)</source>
-        <translation>Retour à Avant la visite annuelle (Esc ou Alt+Gauche)</translation>
+        <translation>Retour à Avant la visite (Esc ou Alt+Gauche)</translation>
     </message>
     <message>
         <source>cleaned</source>
@@ -13599,7 +13599,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>Readings of %1</source>
-        <translation>Mesures de %1</translation>
+        <translation>Mesures : %1</translation>
     </message>
     <message>
         <source>Ctrl+C copies the chosen rows.</source>
@@ -13814,23 +13814,23 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>%1 is kept. The ball was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 est conservé. La bille n’a pas été vue : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
+        <translation>%1 est conservé. La bille n’a pas été vue : regarder à nouveau avec un miroir ou une lampe, et répondre à nouveau.</translation>
     </message>
     <message>
         <source>%1 is kept. The plunger was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 est conservé. Le verrou n’a pas été vu : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
+        <translation>%1 est conservé. Le verrou n’a pas été vu : regarder à nouveau avec un miroir ou une lampe, et répondre à nouveau.</translation>
     </message>
     <message>
         <source>%1 is kept. The sleeve was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 est conservé. Le manchon n’a pas été vu : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
+        <translation>%1 est conservé. Le manchon n’a pas été vu : regarder à nouveau avec un miroir ou une lampe, et répondre à nouveau.</translation>
     </message>
     <message>
         <source>%1 is kept. The safety pin was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 est conservé. L’épingle n’a pas été vue : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
+        <translation>%1 est conservé. L’épingle n’a pas été vue : regarder à nouveau avec un miroir ou une lampe, et répondre à nouveau.</translation>
     </message>
     <message>
         <source>%1 is kept. The joint was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 est conservé. La liaison n’a pas été vue : regarder à nouveau avec un miroir ou une lumière, et répondre à nouveau.</translation>
+        <translation>%1 est conservé. La liaison n’a pas été vue : regarder à nouveau avec un miroir ou une lampe, et répondre à nouveau.</translation>
     </message>
     <message>
         <source>%1 cannot be judged.</source>
@@ -13974,7 +13974,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>No copy of %1 could be kept beside it today. What you enter is saved all the same; copy the file to another place yourself.</source>
-        <translation>Aucune copie de %1 n’a pu être gardée à côté aujourd’hui. Ce que vous saisissez est quand même enregistré ; copiez vous-même le fichier à un autre endroit.</translation>
+        <translation>Aucune copie de %1 n’a pu être gardée à côté aujourd’hui. Ce que vous saisissez est quand même enregistré ; copier vous-même le fichier à un autre endroit.</translation>
     </message>
     <message>
         <source>File</source>
@@ -14050,7 +14050,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord res
     </message>
     <message>
         <source>A band is a coupling’s own past, never a limit. Manuals, directives, local rules and persons entitled to decide prevail.</source>
-        <translation>Une bande est le passé propre d’un raccord, jamais une limite. Les manuels, les consignes, les règles locales et les personnes habilitées priment.</translation>
+        <translation>Une bande est le propre passé d’un raccord, jamais une limite. Les manuels, les consignes, les règles locales et les personnes habilitées priment.</translation>
     </message>
     <message>
         <source>The .rigband file to open.</source>
@@ -14080,13 +14080,13 @@ Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: a
 Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list. Shift+F1: the manual.</source>
         <translation>Partout
 Ctrl+1 à Ctrl+5 : les cinq pages. Ctrl+6 : les questions ouvertes.
-Ctrl+8 : ce que deux portables disent différemment. Ctrl+I : intégrer un autre fichier.
-Ctrl+9 : les copies de ce fichier. Ctrl+B : en ramener une. Ctrl+W : d’une copie revenir au fichier.
-Ctrl+R : lire dans un nouveau fichier ce qui peut l’être d’un fichier abîmé.
+Ctrl+8 : ce que deux ordinateurs disent différemment. Ctrl+I : intégrer un autre fichier.
+Ctrl+9 : les copies de ce fichier. Ctrl+B : en reprendre une. Ctrl+W : d’une copie revenir au fichier.
+Ctrl+R : lire dans un nouveau fichier ce qui peut l’être d’un fichier endommagé.
 Ctrl+K : choisir le planeur.
 Ctrl+N, Ctrl+O : nouveau fichier, ouvrir un fichier. Ctrl+Q : quitter.
-Ctrl+Shift+S : enregistrer une copie du fichier. Ctrl+Shift+F : montrer son dossier. Ctrl+F1 : à propos de Rigband.
-Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs sombres. F1 : cette liste. Shift+F1 : le manuel.</translation>
+Ctrl+Maj+S : enregistrer une copie du fichier. Ctrl+Maj+F : montrer son dossier. Ctrl+F1 : à propos de Rigband.
+Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs sombres. F1 : cette liste. Maj+F1 : le manuel.</translation>
     </message>
     <message>
         <source>At the start: %1: the last record. %2: I have read the notes. %3: from paper. Enter: start.</source>
@@ -14134,7 +14134,7 @@ Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs sombres. F1 : cette liste. 
     </message>
     <message>
         <source>Alt+O: who learns. Alt and the underlined letter: a part. Up, Down: another coupling. On the plan arrows: the nearest one.</source>
-        <translation>Alt+Q : qui apprend. Alt et la lettre soulignée : une partie. Haut, Bas : un autre raccord. Sur la vue de dessus, les flèches : le plus proche.</translation>
+        <translation>Alt+O : qui apprend. Alt et la lettre soulignée : une partie. Haut, Bas : un autre raccord. Sur la vue de dessus, les flèches : le plus proche.</translation>
     </message>
     <message>
         <source>The joint cut open: Left, Right, Page Up, Page Down: the ball. Home, End: caught, home.</source>
@@ -14154,7 +14154,7 @@ Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs sombres. F1 : cette liste. 
     </message>
     <message>
         <source>Measuring and study: digits with point or comma, then Enter: a reading. Alt+A, Alt+N: take one back.</source>
-        <translation>Mesure et étude : chiffres avec point ou virgule, puis Enter : une mesure. Alt+H, Alt+C : en retirer une.</translation>
+        <translation>Mesure et étude : chiffres avec point ou virgule, puis Enter : une mesure. Alt+H, Alt+N : en retirer une.</translation>
     </message>
     <message>
         <source>Study: Alt+I: I am the next and read. Alt+T: take the last reading back. Alt+G: leave it, go on.</source>
@@ -14184,9 +14184,9 @@ Baseline day: Y, N: an answer. W: wrong leaf. X: leave out. F: freeze.</source>
 Gauche, Droite : se déplacer. Plus, Moins : plus près, plus large. 0 : tout.
 Haut, Bas : une autre mesure. D, R : par date, par montage. T : tableau.
 A : tous les raccords ensemble. P : la période. Ctrl+C : copier les lignes choisies.
-F : noter un constat. Q : poser une question. Esc : retour à aujourd’hui, ou à Avant la visite annuelle.
+F : noter un constat. Q : poser une question. Esc : retour à aujourd’hui, ou à Avant la visite.
 
-Avant la visite annuelle
+Avant la visite
 Haut, Bas : un autre raccord. Enter : son évolution. 1 à 8 : trier par une colonne. 0 : ce qui ressort d’abord.
 S : ce qui ressort. O : ce qui était hors de sa bande. Enter là : le voir dans Évolution.
 P : la période. F : noter un constat. Q : poser une question. M : ce que veulent dire les colonnes. R : le rapport.
@@ -14210,7 +14210,7 @@ Se termine par 0 quand la fenêtre est fermée, par 2 quand quelque chose ne va 
     </message>
     <message>
         <source>There is no option “%1”. rigband --help lists those there are.</source>
-        <translation>L’option « %1 » n’existe pas. rigband --help donne la liste de celles qui existent.</translation>
+        <translation>L’option « %1 » n’existe pas. rigband --help donne la liste de celles qui existent.</translation>
     </message>
     <message>
         <source>An option lacks what belongs behind it, or has something behind it that it does not take. rigband --help tells how each is typed.</source>
@@ -14218,11 +14218,11 @@ Se termine par 0 quand la fenêtre est fermée, par 2 quand quelque chose ne va 
     </message>
     <message>
         <source>“%1” is no text size. Type a whole number from 100 to 200 behind --text.</source>
-        <translation>« %1 » n’est pas une taille de texte. Taper derrière --text un nombre entier de 100 à 200.</translation>
+        <translation>« %1 » n’est pas une taille de texte. Taper derrière --text un nombre entier de 100 à 200.</translation>
     </message>
     <message>
         <source>Name one file to open, or type --demo; not more than one of these.</source>
-        <translation>Nommer un fichier à ouvrir, ou taper --demo ; pas plus d’un des deux.</translation>
+        <translation>Nommer un fichier à ouvrir, ou taper --demo ; pas plus d’un des deux.</translation>
     </message>
     <message>
         <source>Rigged</source>
@@ -14244,53 +14244,53 @@ Se termine par 0 quand la fenêtre est fermée, par 2 quand quelque chose ne va 
     <name>WitnessWords</name>
     <message>
         <source>Part-seated was seen once here, above the band.</source>
-        <translation>À demi engagé a été vu une fois ici, au-dessus de la bande.</translation>
+        <translation>L’état à demi engagé a été vu une fois ici, au-dessus de la bande.</translation>
     </message>
     <message>
         <source>Part-seated was seen once here, below the band.</source>
-        <translation>À demi engagé a été vu une fois ici, au-dessous de la bande.</translation>
+        <translation>L’état à demi engagé a été vu une fois ici, au-dessous de la bande.</translation>
     </message>
     <message>
         <source>Part-seated was seen once here, and it was not outside the band.</source>
-        <translation>À demi engagé a été vu une fois ici, et ce n’était pas hors de la bande.</translation>
+        <translation>L’état à demi engagé a été vu une fois ici, et ce n’était pas hors de la bande.</translation>
     </message>
     <message>
         <source>Part-seated was never seen here.</source>
-        <translation>À demi engagé n’a jamais été vu ici.</translation>
+        <translation>L’état à demi engagé n’a jamais été vu ici.</translation>
     </message>
     <message numerus="yes">
         <source>Part-seated was seen %n time(s) here, and there is no band to hold that against.</source>
         <translation>
-            <numerusform>À demi engagé a été vu %n fois ici, et il n’y a pas de bande à laquelle le comparer.</numerusform>
-            <numerusform>À demi engagé a été vu %n fois ici, et il n’y a pas de bande à laquelle le comparer.</numerusform>
+            <numerusform>L’état à demi engagé a été vu %n fois ici, et il n’y a pas de bande à laquelle le comparer.</numerusform>
+            <numerusform>L’état à demi engagé a été vu %n fois ici, et il n’y a pas de bande à laquelle le comparer.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Part-seated was seen %n time(s) here, each time above the band.</source>
         <translation>
-            <numerusform>À demi engagé a été vu %n fois ici, chaque fois au-dessus de la bande.</numerusform>
-            <numerusform>À demi engagé a été vu %n fois ici, chaque fois au-dessus de la bande.</numerusform>
+            <numerusform>L’état à demi engagé a été vu %n fois ici, chaque fois au-dessus de la bande.</numerusform>
+            <numerusform>L’état à demi engagé a été vu %n fois ici, chaque fois au-dessus de la bande.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Part-seated was seen %n time(s) here, each time below the band.</source>
         <translation>
-            <numerusform>À demi engagé a été vu %n fois ici, chaque fois au-dessous de la bande.</numerusform>
-            <numerusform>À demi engagé a été vu %n fois ici, chaque fois au-dessous de la bande.</numerusform>
+            <numerusform>L’état à demi engagé a été vu %n fois ici, chaque fois au-dessous de la bande.</numerusform>
+            <numerusform>L’état à demi engagé a été vu %n fois ici, chaque fois au-dessous de la bande.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Part-seated was seen %n time(s) here: %1 above the band, %2 below it.</source>
         <translation>
-            <numerusform>À demi engagé a été vu %n fois ici : %1 au-dessus de la bande, %2 au-dessous.</numerusform>
-            <numerusform>À demi engagé a été vu %n fois ici : %1 au-dessus de la bande, %2 au-dessous.</numerusform>
+            <numerusform>L’état à demi engagé a été vu %n fois ici : %1 au-dessus de la bande, %2 au-dessous.</numerusform>
+            <numerusform>L’état à demi engagé a été vu %n fois ici : %1 au-dessus de la bande, %2 au-dessous.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Part-seated was seen %n time(s) here: %1 above the band, %2 below it, %3 not outside it.</source>
         <translation>
-            <numerusform>À demi engagé a été vu %n fois ici : %1 au-dessus de la bande, %2 au-dessous, %3 pas hors d’elle.</numerusform>
-            <numerusform>À demi engagé a été vu %n fois ici : %1 au-dessus de la bande, %2 au-dessous, %3 pas hors d’elle.</numerusform>
+            <numerusform>L’état à demi engagé a été vu %n fois ici : %1 au-dessus de la bande, %2 au-dessous, %3 non hors de la bande.</numerusform>
+            <numerusform>L’état à demi engagé a été vu %n fois ici : %1 au-dessus de la bande, %2 au-dessous, %3 non hors de la bande.</numerusform>
         </translation>
     </message>
     <message>
@@ -14307,7 +14307,7 @@ Se termine par 0 quand la fenêtre est fermée, par 2 quand quelque chose ne va 
     </message>
     <message>
         <source>How far the gap tells part-seated from locked here is not known yet: it takes a band and part-seated readings with both ends.</source>
-        <translation>À quel point l’écart distingue ici à demi engagé de verrouillé n’est pas encore connu : il faut une bande et des mesures à demi engagées avec les deux bouts.</translation>
+        <translation>À quel point l’écart distingue ici « à demi engagé » de « verrouillé » n’est pas encore connu : il faut une bande et des mesures à demi engagées bornées des deux côtés.</translation>
     </message>
     <message>
         <source>The gap is a good witness here, and still one sign only: look and pull as ever.</source>
@@ -14315,15 +14315,15 @@ Se termine par 0 quand la fenêtre est fermée, par 2 quand quelque chose ne va 
     </message>
     <message>
         <source>The gap is a weak witness here. It takes %1 readings on %2 days, all far outside, before more can be said.</source>
-        <translation>L’écart est un témoin faible ici. Il faut %1 mesures sur %2 jours, toutes loin au dehors, avant de pouvoir en dire plus.</translation>
+        <translation>L’écart est un témoin faible ici. Il faut %1 mesures sur %2 jours, toutes loin hors de la bande, avant de pouvoir en dire plus.</translation>
     </message>
     <message>
         <source>The gap is no witness here: it cannot tell part-seated from locked.</source>
-        <translation>L’écart n’est pas un témoin ici : il ne peut pas distinguer à demi engagé de verrouillé.</translation>
+        <translation>L’écart n’est pas un témoin ici : il ne peut pas distinguer « à demi engagé » de « verrouillé ».</translation>
     </message>
     <message>
         <source>So few can mislead: up to %1 in 100 part-seated joints might not lie outside (one-sided 95 % bound).</source>
-        <translation>Si peu peut tromper : jusqu’à %1 liaisons à demi engagées sur 100 pourraient ne pas être hors de la bande (borne unilatérale à 95 %).</translation>
+        <translation>Un si petit nombre peut tromper : jusqu’à %1 liaisons à demi engagées sur 100 pourraient ne pas être hors de la bande (borne unilatérale à 95 %).</translation>
     </message>
 </context>
 </TS>
