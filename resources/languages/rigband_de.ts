@@ -153,11 +153,11 @@
     </message>
     <message>
         <source>This file knows no airframe yet. Begin in Set up (Ctrl+5).</source>
-        <translation>Diese Datei kennt noch kein Flugzeug. Unter Einrichten (Ctrl+5) beginnen.</translation>
+        <translation>Diese Datei kennt noch kein Flugzeug. Unter Einrichten (Strg+5) beginnen.</translation>
     </message>
     <message>
         <source>This airframe has no coupling yet. Add them in Set up (Ctrl+5); then every rigging adds to this page.</source>
-        <translation>Dieses Flugzeug hat noch keinen Anschluss. Unter Einrichten (Ctrl+5) hinzufügen; dann trägt jedes Aufrüsten zu dieser Seite bei.</translation>
+        <translation>Dieses Flugzeug hat noch keinen Anschluss. Unter Einrichten (Strg+5) hinzufügen; dann trägt jedes Aufrüsten zu dieser Seite bei.</translation>
     </message>
     <message>
         <source>What stands out</source>
@@ -184,7 +184,7 @@
     </message>
     <message>
         <source>Enter on a row: its readings and what to look at. 1 to 8: sort by that column. 0: what stands out first. Esc or Alt+Left there comes back here.</source>
-        <translation>Enter auf einer Zeile: ihre Messungen und was anzusehen ist. 1 bis 8: nach dieser Spalte ordnen. 0: Auffallendes zuerst. Esc oder Alt+Left führt von dort hierher zurück.</translation>
+        <translation>Enter auf einer Zeile: ihre Messungen und was anzusehen ist. 1 bis 8: nach dieser Spalte ordnen. 0: Auffallendes zuerst. Esc oder Alt+Links führt von dort hierher zurück.</translation>
     </message>
     <message>
         <source>Coupling,
@@ -219,8 +219,8 @@ mm</translation>
     <message>
         <source>Chance outside
 at the annual</source>
-        <translation>Außerhalb zur
-Jahresnachprüfung</translation>
+        <translation>Außerhalb bei der
+Jahresnachprüfung?</translation>
     </message>
     <message>
         <source>Open
@@ -232,7 +232,7 @@ Fragen</translation>
         <source>What stands out,
 gravest first</source>
         <translation>Was auffällt,
-Schwerstes zuerst</translation>
+Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Coupling, latest reading: the last locked reading in this period and how it lies to the coupling’s own band.</source>
@@ -244,7 +244,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>What moved: a step in mm, or a drift in mm per 100 riggings, plus when the gap grows, with its 95 % interval and the rigging it began at. None told: the readings show none, which is not to say that nothing moved.</source>
-        <translation>Was wanderte: ein Sprung in mm oder eine Drift in mm je 100 Aufrüstvorgänge, plus, wenn der Spalt wächst, mit 95-%-Intervall und dem Aufrüsten, bei dem es begann. Nichts genannt: Die Messungen zeigen nichts, was nicht heißt, dass nichts gewandert ist.</translation>
+        <translation>Was wanderte: ein Sprung in mm oder eine Drift in mm je 100 Aufrüstvorgänge, plus, wenn der Spalt wächst, mit 95-%-Intervall und dem Aufrüsten, bei dem es begann. Keine gemeldet: Die Messungen zeigen nichts, was nicht heißt, dass nichts gewandert ist.</translation>
     </message>
     <message>
         <source>Farthest away: how far the gap, apart from the scatter between riggings, came from the middle of the band in this period. Single readings may lie farther off.</source>
@@ -256,7 +256,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Chance outside at the annual: if the gap goes on as the readings say, how likely a reading then lies outside the band. 20 in 100 means 20 of 100 such readings.</source>
-        <translation>Außerhalb zur Jahresnachprüfung: wie wahrscheinlich eine Messung dann außerhalb des Bandes liegt, wenn der Spalt so weitergeht, wie die Messungen sagen. 20 von 100 heißt 20 von 100 solchen Messungen.</translation>
+        <translation>Außerhalb bei der Jahresnachprüfung: wie wahrscheinlich eine Messung dann außerhalb des Bandes liegt, wenn der Spalt so weitergeht, wie die Messungen sagen. 20 von 100 heißt 20 von 100 solchen Messungen.</translation>
     </message>
     <message>
         <source>Open questions: what nobody has found out and signed for yet.</source>
@@ -264,11 +264,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>What stands out: signs, gravest first. None of them is a diagnosis, and an empty line says no more than that.</source>
-        <translation>Was auffällt: Anzeichen, das Schwerste zuerst. Keines davon ist eine Diagnose, und eine leere Zeile sagt auch nicht mehr.</translation>
+        <translation>Was auffällt: Anzeichen, das Ernsteste zuerst. Keines davon ist eine Diagnose, und eine leere Zeile sagt auch nicht mehr.</translation>
     </message>
     <message>
         <source>Marks: disc with a tick, inside; triangle, near the edge, or inside with something told beside it; diamond, outside; half disc, cannot tell; dashed ring, no band yet; small ring, not read. A band is the coupling’s own past, never a limit.</source>
-        <translation>Zeichen: Scheibe mit Haken, im Band; Dreieck, nahe am Rand, oder im Band mit einer Angabe daneben; Raute, außerhalb; Halbscheibe, nicht zu sagen; gestrichelter Ring, noch kein Band; kleiner Ring, nicht gemessen. Ein Band ist die eigene Vergangenheit des Anschlusses, nie eine Grenze.</translation>
+        <translation>Zeichen: Scheibe mit Haken, im Band; Dreieck, nahe am Rand, oder im Band mit einer Angabe daneben; Raute, außerhalb; Halbscheibe, nicht zu sagen; gestrichelter Ring, noch kein Band; kleiner Ring, nicht gemessen. Ein Band ist die eigene Vergangenheit des Anschlusses, nie ein Grenzwert.</translation>
     </message>
     <message>
         <source>nothing that these readings show</source>
@@ -297,7 +297,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Who measures like whom</source>
-        <translation>Wer wie wer misst</translation>
+        <translation>Wer misst wie wer</translation>
     </message>
     <message>
         <source>Distance from the mean of all, mm, with its 95 % interval; spread at the right</source>
@@ -317,7 +317,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Ctrl+6 shows and closes them.</source>
-        <translation>Ctrl+6 zeigt und schließt sie.</translation>
+        <translation>Strg+6 zeigt und schließt sie.</translation>
     </message>
     <message>
         <source>Leaf sets and other gauges</source>
@@ -513,7 +513,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Confirm that it is locked; then answer the second question.</source>
-        <translation>Bestätigen, dass er verriegelt ist; dann die zweite Frage beantworten.</translation>
+        <translation>Bestätigen, dass die Verbindung verriegelt ist; dann die zweite Frage beantworten.</translation>
     </message>
     <message>
         <source>No reading is taken: read twice without disconnecting, the joint says the same twice and the band comes out too narrow. Disconnect, clean, connect, then answer yes.</source>
@@ -521,7 +521,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>No reading is taken: a band made of joints that were not locked would call a bad joint usual. Disconnect, clean and connect again; if it does not lock then, leave it and call whom you call.</source>
-        <translation>Es wird keine Messung genommen: Ein Band aus Verbindungen, die nicht verriegelt waren, würde eine schlechte Verbindung üblich nennen. Trennen, reinigen und wieder anschließen; verriegelt sie auch dann nicht, stehen lassen und anrufen, wer anzurufen ist.</translation>
+        <translation>Es wird keine Messung genommen: Ein Band aus Verbindungen, die nicht verriegelt waren, würde eine schlechte Verbindung üblich nennen. Trennen, reinigen und wieder anschließen; verriegelt sie auch dann nicht, stehen lassen und die Person anrufen, die dafür vorgesehen ist.</translation>
     </message>
     <message>
         <source>Now read: the thickest leaf that enters freely. Leaf clean and square, sleeve at its stop by its own spring, no hand on it, no force.</source>
@@ -579,7 +579,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>No band below %1 readings: %2 still missing.</source>
-        <translation>Kein Band unter %1 Messungen: %2 fehlen noch.</translation>
+        <translation>Kein Band unter %1 Messungen: noch %2 nötig.</translation>
     </message>
     <message>
         <source>These readings make no band: each of them is open on one side. Read with a gauge that reaches further.</source>
@@ -719,7 +719,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>What was wrong with %1, read at %2? Your words stand beside it for good.</source>
-        <translation>Was war falsch an %1, gemessen um %2? Ihre Worte bleiben für immer daneben stehen.</translation>
+        <translation>Was war falsch an %1, gemessen am %2? Ihre Worte bleiben für immer daneben stehen.</translation>
     </message>
     <message>
         <source>Leave out of the band</source>
@@ -727,7 +727,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Why does %1, read at %2, not belong to the band? Your words stand beside it for good.</source>
-        <translation>Warum gehört %1, gemessen um %2, nicht zum Band? Ihre Worte bleiben für immer daneben stehen.</translation>
+        <translation>Warum gehört %1, gemessen am %2, nicht zum Band? Ihre Worte bleiben für immer daneben stehen.</translation>
     </message>
     <message>
         <source>Freeze this baseline</source>
@@ -766,7 +766,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>It cannot be frozen yet: a reading in the list is unlike the others. Correct it, or leave it out with a reason and a name.</source>
-        <translation>Noch nicht festzuschreiben: Eine Messung in der Liste ist anders als die anderen. Sie berichtigen oder mit Grund und Namen auslassen.</translation>
+        <translation>Noch nicht festzuschreiben: Eine Messung in der Liste ist anders als die anderen. Diese berichtigen oder mit Grund und Namen auslassen.</translation>
     </message>
     <message>
         <source>It cannot be frozen: the readings scatter more than a band can follow. Look at the joint, the leaves and how each person reads.</source>
@@ -782,19 +782,19 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Later readings do not move this band. A refit, an adjustment or a new part starts a new fitting with a baseline of its own.</source>
-        <translation>Spätere Messungen verschieben dieses Band nicht. Neu einbauen, einstellen oder ein neues Teil beginnt einen neuen Einbau mit eigener Grundreihe.</translation>
+        <translation>Spätere Messungen verschieben dieses Band nicht. Wird neu eingebaut, eingestellt oder ein Teil getauscht, beginnt ein neuer Einbau mit eigener Grundreihe.</translation>
     </message>
 </context>
 <context>
     <name>CardWords</name>
     <message>
         <source>Where its couplings are, and what locked looks like</source>
-        <translation>Wo seine Anschlüsse sind, und wie verriegelt aussieht</translation>
+        <translation>Wo seine Anschlüsse sind, und wie „verriegelt“ aussieht</translation>
     </message>
     <message>
         <source>%1-card.pdf</source>
         <comment>a file's name: registration</comment>
-        <translation>%1-card.pdf</translation>
+        <translation>%1-karte.pdf</translation>
     </message>
     <message>
         <source>For whoever stands at the glider and knows it less well. It does not say how any joint stands today: that takes the look, the gap, the pull and the second person.</source>
@@ -802,11 +802,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>From above, nose up. Numbers in the order of rigging. L is the left wing, with the red light, R the right one, with the green. A square connects by itself.</source>
-        <translation>Von oben, Bug oben. Nummern in der Reihenfolge beim Aufrüsten. L ist der linke Flügel, mit dem roten Licht, R der rechte, mit dem grünen. Ein Quadrat schließt selbsttätig an.</translation>
+        <translation>Von oben, Rumpfnase oben. Nummern in der Reihenfolge beim Aufrüsten. L ist der linke Flügel, mit dem roten Licht, R der rechte, mit dem grünen. Ein Quadrat heißt: schließt selbsttätig an.</translation>
     </message>
     <message>
         <source>From above, nose up. Numbers in the order of rigging. L is the left wing, with the red light, R the right one, with the green.</source>
-        <translation>Von oben, Bug oben. Nummern in der Reihenfolge beim Aufrüsten. L ist der linke Flügel, mit dem roten Licht, R der rechte, mit dem grünen.</translation>
+        <translation>Von oben, Rumpfnase oben. Nummern in der Reihenfolge beim Aufrüsten. L ist der linke Flügel, mit dem roten Licht, R der rechte, mit dem grünen.</translation>
     </message>
     <message>
         <source>When something does not stand as it should</source>
@@ -842,15 +842,15 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Held by its sleeve.</source>
-        <translation>Gehalten von seiner Hülse.</translation>
+        <translation>Gehalten durch seine Hülse.</translation>
     </message>
     <message>
         <source>Held by its safety pin.</source>
-        <translation>Gehalten von seiner Sicherungsnadel.</translation>
+        <translation>Gehalten durch seine Sicherungsnadel.</translation>
     </message>
     <message>
         <source>Held by its sleeve and its safety pin.</source>
-        <translation>Gehalten von seiner Hülse und seiner Sicherungsnadel.</translation>
+        <translation>Gehalten durch seine Hülse und seine Sicherungsnadel.</translation>
     </message>
     <message>
         <source>Connects by itself.</source>
@@ -866,7 +866,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>What locked looks like, and what is not locked</source>
-        <translation>Wie verriegelt aussieht, und was nicht verriegelt ist</translation>
+        <translation>Wie „verriegelt“ aussieht, und was nicht verriegelt ist</translation>
     </message>
     <message>
         <source>Look first, in this order. What cannot be seen takes a mirror or a light. The pictures are schematic, nothing to scale.</source>
@@ -896,11 +896,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Engaged all the way.</source>
-        <translation>Ganz eingerastet.</translation>
+        <translation>Ganz im Eingriff.</translation>
     </message>
     <message>
         <source>The parts meet all round, flush.</source>
-        <translation>Die Teile liegen ringsum an, bündig.</translation>
+        <translation>Die Teile liegen rundum bündig an.</translation>
     </message>
     <message>
         <source>Line or rod connected, as its manual says.</source>
@@ -924,7 +924,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Safety pin in and through.</source>
-        <translation>Sicherungsnadel eingesteckt und durch.</translation>
+        <translation>Sicherungsnadel drin und durch.</translation>
     </message>
     <message>
         <source>Nobody has said how plunger and sleeve stand to each other at: %1. The parts may lie otherwise there.</source>
@@ -949,7 +949,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Pull: hand on the rod, clear of plunger and sleeve, firmly away from the ball, in the release direction and slightly off it. Nothing moves.</source>
-        <translation>Zugprobe: Hand an der Stange, frei von Riegel und Hülse, fest von der Kugel weg, in Löserichtung und leicht schräg dazu. Nichts bewegt sich.</translation>
+        <translation>Zugprobe: Hand an der Stange, frei von Riegel und Hülse, kräftig von der Kugel weg ziehen, in Löserichtung und leicht schräg dazu. Nichts bewegt sich.</translation>
     </message>
     <message>
         <source>“Cannot see” is an answer: then the rigging stops until somebody has seen it.</source>
@@ -961,7 +961,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Called away in the middle of a joint: begin it again, at the look.</source>
-        <translation>Mitten in einer Verbindung weggerufen: sie neu beginnen, mit der Sichtkontrolle.</translation>
+        <translation>Mitten in einer Verbindung weggerufen: diese neu beginnen, mit der Sichtkontrolle.</translation>
     </message>
     <message>
         <source>The second person looks and pulls without seeing or hearing the first result, and connected none of these joints.</source>
@@ -969,7 +969,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>After a hand on a joint: look at it again, then the control check of its surfaces again.</source>
-        <translation>Nach einer Hand an einer Verbindung: sie noch einmal ansehen, dann noch einmal die Ruderprobe ihrer Ruder.</translation>
+        <translation>Hat jemand an eine Verbindung gefasst: sie noch einmal ansehen, dann noch einmal die Ruderprobe ihrer Ruder.</translation>
     </message>
 </context>
 <context>
@@ -1209,7 +1209,7 @@ Schwerstes zuerst</translation>
     <message>
         <source>Put in by another program: %1. It says: %2.</source>
         <comment>which fact, what it says</comment>
-        <translation>Von einem anderen Programm eingefügt: %1. Es sagt: %2.</translation>
+        <translation>Von einem anderen Programm eingefügt: %1. Inhalt: %2.</translation>
     </message>
     <message>
         <source>A fact saved just before this one is missing, or the order was changed: %1.</source>
@@ -1254,7 +1254,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>These readings want a second look. Each may have a plain reason: readings that were corrected or taken out since, another baseline, a laptop whose clock was wrong.</source>
-        <translation>Diese Messungen wollen ein zweites Mal angesehen werden. Jede kann einen einfachen Grund haben: Messungen, die seither berichtigt oder herausgenommen wurden, eine andere Grundreihe, ein Laptop, dessen Uhr falsch ging.</translation>
+        <translation>Diese Messungen verdienen einen zweiten Blick. Jede kann einen einfachen Grund haben: Messungen, die seither berichtigt oder herausgenommen wurden, eine andere Grundreihe, ein Laptop, dessen Uhr falsch ging.</translation>
     </message>
     <message>
         <source>No reading of the period was shown another verdict at the time than is worked out now, saved under a clock that had been set back, or saved into a closed record.</source>
@@ -1282,7 +1282,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Show what does not stand as it was saved (Ctrl+7)</source>
-        <translation>Zeigen, was nicht so dasteht, wie es gespeichert wurde (Ctrl+7)</translation>
+        <translation>Zeigen, was nicht so dasteht, wie es gespeichert wurde (Strg+7)</translation>
     </message>
     <message>
         <source>Back  (Esc)</source>
@@ -1484,7 +1484,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1 is not an end of this file. Look whether it was typed rightly. It may belong to another file or copy, or have been printed between two joinings, or facts were changed or taken out. Find the file it was printed from.</source>
-        <translation>%1 ist kein Endstand dieser Datei. Nachsehen, ob richtig getippt wurde. Er kann zu einer anderen Datei oder Kopie gehören oder zwischen zwei Aufnahmen gedruckt sein, oder Einträge wurden geändert oder entfernt. Die Datei suchen, aus der gedruckt wurde.</translation>
+        <translation>%1 ist kein Endstand dieser Datei. Nachsehen, ob richtig getippt wurde. Er kann zu einer anderen Datei oder Kopie gehören oder gedruckt sein, bevor alle anderen Dateien aufgenommen waren, oder Einträge wurden geändert oder entfernt. Die Datei suchen, aus der gedruckt wurde.</translation>
     </message>
     <message>
         <source>What another program changed</source>
@@ -1492,11 +1492,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>The copies are listed with Ctrl+9.</source>
-        <translation>Die Kopien zeigt Ctrl+9.</translation>
+        <translation>Die Kopien zeigt Strg+9.</translation>
     </message>
     <message>
         <source>Every other fact in this file reads as it was saved, as far as its chain tells.</source>
-        <translation>Jeder andere Eintrag in dieser Datei liest sich, wie er gespeichert wurde, soweit ihre Kette es zeigt.</translation>
+        <translation>Jeder andere Eintrag in dieser Datei lautet so, wie er gespeichert wurde, soweit die Kette es sagt.</translation>
     </message>
     <message>
         <source>Name replaced on request: %1, on %2.</source>
@@ -1508,7 +1508,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>What was saved of these persons before cannot be held against the chain any more; every other fact is.</source>
-        <translation>Was vorher von diesen Personen gespeichert wurde, kann nicht mehr an der Kette geprüft werden; jeder andere Eintrag kann es.</translation>
+        <translation>Was vorher von diesen Personen gespeichert wurde, kann nicht mehr mit der Kette verglichen werden; jeder andere Eintrag wird es.</translation>
     </message>
     <message>
         <source>replaced name</source>
@@ -1519,7 +1519,7 @@ Schwerstes zuerst</translation>
     <name>ConflictWords</name>
     <message>
         <source>One record was closed twice</source>
-        <translation>Ein Protokoll wurde zweimal geschlossen</translation>
+        <translation>Ein Protokoll wurde zweimal abgeschlossen</translation>
     </message>
     <message>
         <source>One question was answered twice</source>
@@ -1612,7 +1612,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Show what was decided apart (Ctrl+8)</source>
-        <translation>Zeigen, was getrennt entschieden wurde (Ctrl+8)</translation>
+        <translation>Zeigen, was getrennt entschieden wurde (Strg+8)</translation>
     </message>
     <message>
         <source>Back  (Esc)</source>
@@ -1658,7 +1658,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Whom you asked, what you looked at.</source>
-        <translation>Wen Sie gefragt, was Sie angesehen haben.</translation>
+        <translation>Wen Sie gefragt und was Sie angesehen haben.</translation>
     </message>
     <message>
         <source>Say why: both stay in the file, and others will ask.</source>
@@ -1674,7 +1674,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Nobody has decided these yet. Ask those who are named, then let a person decide in Rigband (Ctrl+8).</source>
-        <translation>Hierüber hat noch niemand entschieden. Die Genannten fragen, dann eine Person in Rigband entscheiden lassen (Ctrl+8).</translation>
+        <translation>Hierüber hat noch niemand entschieden. Die Genannten fragen, dann eine Person in Rigband entscheiden lassen (Strg+8).</translation>
     </message>
     <message>
         <source>Decided</source>
@@ -1682,7 +1682,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>What was decided between two laptops</source>
-        <translation>Was zwischen zwei Rechnern entschieden wurde</translation>
+        <translation>Was zwischen zwei Laptops entschieden wurde</translation>
     </message>
     <message>
         <source>Both sides still stand in the file.</source>
@@ -1696,7 +1696,7 @@ Schwerstes zuerst</translation>
     <message>
         <source>Open for a person to decide: %1. The first: %2. The other: %3.</source>
         <comment>which, both sides</comment>
-        <translation>Offen, bis eine Person entscheidet: %1. Die eine: %2. Die andere: %3.</translation>
+        <translation>Offen, bis eine Person entscheidet: %1. Das erste: %2. Das andere: %3.</translation>
     </message>
 </context>
 <context>
@@ -1751,7 +1751,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Another press adds a name, or takes one of several away again.</source>
-        <translation>Noch ein Druck fügt einen Namen hinzu oder nimmt einen von mehreren wieder weg.</translation>
+        <translation>Ein weiterer Tastendruck fügt einen Namen hinzu oder nimmt einen von mehreren wieder weg.</translation>
     </message>
     <message>
         <source>Next side  (Enter)</source>
@@ -1918,7 +1918,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Others are added in Set up (Ctrl+5).</source>
-        <translation>Andere kommen unter Einrichten (Ctrl+5) hinzu.</translation>
+        <translation>Andere kommen unter Einrichten (Strg+5) hinzu.</translation>
     </message>
     <message>
         <source>Add the usual surfaces  (Enter)</source>
@@ -1934,7 +1934,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Choose who stands at the surface and who moves the control: two people. Nobody is filled in for you.</source>
-        <translation>Wählen, wer am Ruder steht und wer die Steuerung bewegt: zwei Menschen. Niemand wird für Sie eingesetzt.</translation>
+        <translation>Wählen, wer am Ruder steht und wer die Steuerung bewegt: zwei Personen. Niemand wird für Sie eingesetzt.</translation>
     </message>
     <message>
         <source>One person cannot stand at the surface and sit in the cockpit. Choose two.</source>
@@ -2121,7 +2121,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Neutral with the control?</source>
-        <translation>Neutral wie die Steuerung?</translation>
+        <translation>Neutral mit der Steuerung?</translation>
     </message>
     <message>
         <source>Free play as it should be?</source>
@@ -2229,7 +2229,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Leave it as it is, and call the person entitled to decide. Whom to call is not set up yet (Ctrl+5).</source>
-        <translation>Stehen lassen, wie es ist, und die dazu berechtigte Person anrufen. Wen man anruft, ist noch nicht eingerichtet (Ctrl+5).</translation>
+        <translation>Stehen lassen, wie es ist, und die dazu berechtigte Person anrufen. Wen man anruft, ist noch nicht eingerichtet (Strg+5).</translation>
     </message>
     <message>
         <source>Leave it as it is, and call %1.</source>
@@ -2343,7 +2343,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1 This is no more than that.</source>
-        <translation>%1 Das ist nicht mehr als dies.</translation>
+        <translation>%1 Das ist nicht mehr als dieser Wert.</translation>
     </message>
     <message>
         <source>%1 This lies in that range.</source>
@@ -2351,7 +2351,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Up is %1 times down. About two to one is common practice, not a limit; the manual's figures decide.</source>
-        <translation>Nach oben ist es %1-mal so viel wie nach unten. Etwa zwei zu eins ist üblich, keine Grenze; es gelten die Werte im Handbuch.</translation>
+        <translation>Nach oben ist es %1-mal so viel wie nach unten. Etwa zwei zu eins ist üblich, kein Grenzwert; es gelten die Werte im Handbuch.</translation>
     </message>
     <message>
         <source>%1: left %2, right %3.</source>
@@ -2372,7 +2372,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Ctrl+R. The file that cannot be opened is only read and stays as it is.</source>
-        <translation>Ctrl+R. Die Datei, die sich nicht öffnen lässt, wird nur gelesen und bleibt, wie sie ist.</translation>
+        <translation>Strg+R. Die Datei, die sich nicht öffnen lässt, wird nur gelesen und bleibt, wie sie ist.</translation>
     </message>
     <message>
         <source>Nothing was found that had to be left out. What was never readable cannot be counted.</source>
@@ -2441,7 +2441,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Ctrl+B. What the copy holds is written under a new name and opened. The file and the copy stay as they are.</source>
-        <translation>Ctrl+B. Was die Kopie enthält, wird unter einem neuen Namen geschrieben und geöffnet. Die Datei und die Kopie bleiben, wie sie sind.</translation>
+        <translation>Strg+B. Was die Kopie enthält, wird unter einem neuen Namen geschrieben und geöffnet. Die Datei und die Kopie bleiben, wie sie sind.</translation>
     </message>
     <message>
         <source>%1 now holds what the copy held, and is opened. The file that the copy was made of stays as it is: what was saved in it since then is only there.</source>
@@ -2457,7 +2457,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Ctrl+W. The copy stays as it is.</source>
-        <translation>Ctrl+W. Die Kopie bleibt, wie sie ist.</translation>
+        <translation>Strg+W. Die Kopie bleibt, wie sie ist.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -2682,7 +2682,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>As tailplane or wing root go on. Asked: engaged all the way, parts meet all round, flush. No leaf goes in, so there is no gap to measure.</source>
-        <translation>Wie beim Aufsetzen von Höhenleitwerk oder Flügelwurzel. Gefragt: ganz im Eingriff, Teile liegen rundum bündig an. Kein Blatt geht hinein, darum ist kein Spalt zu messen.</translation>
+        <translation>Schließt an, wenn das Höhenleitwerk aufgesetzt oder der Flügel angesteckt wird. Gefragt: ganz im Eingriff, Teile liegen rundum bündig an. Kein Blatt geht hinein, darum ist kein Spalt zu messen.</translation>
     </message>
     <message>
         <source>Asked: line or rod connected, and what there is below.</source>
@@ -2778,7 +2778,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>A new fitting ends the old baseline: from that day on this coupling has no band until new baseline readings are taken. Older readings stay with the fitting they were taken on. Use it after a refit, an adjustment or a changed part, and only then.</source>
-        <translation>Ein neuer Einbau beendet die alte Grundreihe: Von diesem Tag an hat dieser Anschluss kein Band, bis eine neue Grundreihe gemessen ist. Ältere Messungen bleiben bei dem Einbau, an dem sie gemacht wurden. Nach einem neuen Einbau, einer Einstellung oder einem getauschten Teil verwenden, und nur dann.</translation>
+        <translation>Ein neuer Einbau beendet die alte Grundreihe: Von diesem Tag an hat dieser Anschluss kein Band, bis eine neue Grundreihe gemessen ist. Ältere Messungen bleiben bei dem Einbau, an dem sie gemacht wurden. Zu verwenden, wenn neu eingebaut, eingestellt oder ein Teil getauscht wurde, und nur dann.</translation>
     </message>
     <message>
         <source>Fitted &amp;on</source>
@@ -2944,11 +2944,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Tag the cockpit: the tag hangs on the controls now.</source>
-        <translation>Schild ans Cockpit: Das Schild hängt jetzt an der Steuerung.</translation>
+        <translation>Warnschild ins Cockpit: Es hängt jetzt an der Steuerung.</translation>
     </message>
     <message>
         <source>Full inspection afterwards: every coupling connected anew, looked at and pulled by two people.</source>
-        <translation>Danach volle Kontrolle: jeder Anschluss neu angeschlossen, von zwei Personen angesehen und gezogen.</translation>
+        <translation>Danach vollständige Kontrolle: jeder Anschluss neu angeschlossen, Sichtkontrolle und Zugprobe durch zwei Personen.</translation>
     </message>
     <message>
         <source>Support the control surface, so that nothing loads the joint.</source>
@@ -2980,7 +2980,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Leave the joint part-seated, read the thickest leaf that enters freely, and part it again. No force: a pushed leaf opens the gap.</source>
-        <translation>Die Verbindung halb eingerastet lassen, das dickste Blatt messen, das frei hineingeht, und wieder trennen. Keine Kraft: Ein gedrücktes Blatt öffnet den Spalt.</translation>
+        <translation>Die Verbindung halb eingerastet lassen, das dickste Blatt ermitteln, das frei hineingeht, und wieder trennen. Keine Kraft: Ein gedrücktes Blatt öffnet den Spalt.</translation>
     </message>
     <message>
         <source>Second person: %1</source>
@@ -3000,7 +3000,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>When you are done: disconnect, clean, connect, look, pull, read, and inspect in full, with a second person's own look and pull. Only then does the tag come off.</source>
-        <translation>Wenn Sie fertig sind: trennen, reinigen, anschließen, ansehen, ziehen, messen und alles kontrollieren, mit eigener Sichtkontrolle und Zugprobe einer zweiten Person. Erst dann kommt das Schild ab.</translation>
+        <translation>Wenn Sie fertig sind: trennen, reinigen, anschließen, Sichtkontrolle, Zugprobe, messen und alles kontrollieren, mit eigener Sichtkontrolle und Zugprobe einer zweiten Person. Erst dann kommt das Warnschild ab.</translation>
     </message>
     <message>
         <source>That leaf set is in doubt since its last check. A demonstration is not read with it: choose another.</source>
@@ -3412,7 +3412,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1 mm is not in this set: the most it can offer is %2.</source>
-        <translation>%1 mm gibt es in diesem Satz nicht: das meiste, was er bieten kann, ist %2.</translation>
+        <translation>%1 mm gibt es in diesem Satz nicht: er reicht bis %2.</translation>
     </message>
     <message>
         <source>%1 mm is not in this set.</source>
@@ -3420,11 +3420,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>This set has no leaves written down, so nothing can be read with it. Add them in Set up.</source>
-        <translation>Zu diesem Satz sind keine Blätter aufgeschrieben, mit ihm lässt sich also nichts messen. Unter Einrichten hinzufügen.</translation>
+        <translation>Zu diesem Satz sind keine Blätter eingetragen, mit ihm lässt sich also nichts messen. Unter Einrichten hinzufügen.</translation>
     </message>
     <message>
         <source>%1 mm is the most this set can offer, so nothing says where the gap ends. If it enters, press “%2”.</source>
-        <translation>%1 mm ist das meiste, was dieser Satz bieten kann, nichts sagt also, wo der Spalt endet. Geht es hinein, „%2“ drücken.</translation>
+        <translation>Mehr als %1 mm gibt dieser Satz nicht her, nichts sagt also, wo der Spalt endet. Geht es hinein, „%2“ drücken.</translation>
     </message>
     <message>
         <source>between %1 and %2</source>
@@ -3561,7 +3561,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Something is half done</source>
-        <translation>Etwas ist halb getan</translation>
+        <translation>Etwas ist nur halb fertig</translation>
     </message>
     <message>
         <source>Leave it all the same</source>
@@ -3573,7 +3573,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>A band is a coupling’s own past, never a limit. A gap inside it is one sign only: the look, the pull, the second person and the control check stand beside it, and none replaces another. Rigband is not an aircraft record, an inspection or a release. Manuals, directives, local rules and persons entitled to decide prevail.</source>
-        <translation>Ein Band ist die eigene Vergangenheit eines Anschlusses, nie ein Grenzwert. Ein Spalt im Band ist nur ein Anzeichen: Sichtkontrolle, Zugprobe, zweite Person und Ruderprobe stehen daneben, und keines ersetzt ein anderes. Rigband ist keine Flugzeugakte, keine Prüfung und keine Freigabebescheinigung. Handbücher, Anweisungen, örtliche Regeln und wer zur Entscheidung berechtigt ist gehen vor.</translation>
+        <translation>Ein Band ist die eigene Vergangenheit eines Anschlusses, nie ein Grenzwert. Ein Spalt im Band ist nur ein Anzeichen: Sichtkontrolle, Zugprobe, zweite Person und Ruderprobe stehen daneben, und keines ersetzt ein anderes. Rigband ist keine Flugzeugakte, keine Kontrolle und keine Freigabe. Handbücher, Anweisungen, örtliche Regeln und wer zur Entscheidung berechtigt ist gehen vor.</translation>
     </message>
     <message>
         <source>Rigband is free software under the Apache License, version 2.0. It comes without any warranty.</source>
@@ -3616,7 +3616,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Two files that were joined say different things; to be decided by a person: %1.</source>
-        <translation>Zwei zusammengeführte Dateien sagen Verschiedenes; ein Mensch muss entscheiden: %1.</translation>
+        <translation>Zwei zusammengeführte Dateien sagen Verschiedenes; eine Person muss entscheiden: %1.</translation>
     </message>
     <message>
         <source>It holds no airframe yet.</source>
@@ -3833,7 +3833,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>a card to fold once: where the couplings are, what locked looks like, whom to call; A5, both sides</source>
-        <translation>eine Karte zum einmal Falten: wo die Anschlüsse sind, wie verriegelt aussieht, wen man anruft; A5, beide Seiten</translation>
+        <translation>eine Karte zum einmal Falten: wo die Anschlüsse sind, wie „verriegelt“ aussieht, wen man anruft; A5, beide Seiten</translation>
     </message>
     <message>
         <source>the manual, as pages to print</source>
@@ -3841,7 +3841,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>the facts of two files, such as two laptops hold, in a new one; where another program has changed one of them, it is joined only with --as-found</source>
-        <translation>die Einträge zweier Dateien, wie zwei Rechner sie haben, in einer neuen; wo ein anderes Programm eine von ihnen geändert hat, wird sie nur mit --as-found aufgenommen</translation>
+        <translation>die Einträge zweier Dateien, wie zwei Laptops sie haben, in einer neuen; wo ein anderes Programm eine von ihnen geändert hat, wird sie nur mit --as-found aufgenommen</translation>
     </message>
     <message>
         <source>hands one airframe on, with all that belongs to it and the people and gauges named in it</source>
@@ -3968,7 +3968,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>last checked %1</source>
-        <translation>zuletzt geprüft %1</translation>
+        <translation>zuletzt geprüft am %1</translation>
     </message>
     <message>
         <source>no check noted</source>
@@ -3976,7 +3976,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>in doubt from %1 on: readings show “cannot tell”</source>
-        <translation>im Zweifel ab %1: Messungen zeigen „nicht zu sagen“</translation>
+        <translation>im Zweifel ab dem %1: Messungen zeigen „nicht zu sagen“</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -4004,7 +4004,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Feeler leaves</source>
-        <translation>Fühlerblätter</translation>
+        <translation>Fühlerlehre (Blätter)</translation>
     </message>
     <message>
         <source>Pins or wires</source>
@@ -4012,7 +4012,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Go/no-go block</source>
-        <translation>Geht/Geht-nicht-Block</translation>
+        <translation>Grenzlehre</translation>
     </message>
     <message>
         <source>Taper gauge</source>
@@ -4052,7 +4052,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>As printed with the set. May stay empty when it is not known.</source>
-        <translation>Wie beim Satz aufgedruckt. Darf leer bleiben, wenn sie nicht bekannt ist.</translation>
+        <translation>Wie beim Satz angegeben. Darf leer bleiben, wenn sie nicht bekannt ist.</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
@@ -4060,7 +4060,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Type the name that stands on the case.</source>
-        <translation>Den Namen tippen, der auf dem Etui steht.</translation>
+        <translation>Den Namen eingeben, der auf dem Etui steht.</translation>
     </message>
     <message>
         <source>There is already a gauge “%1”. Two sets need two names.</source>
@@ -4068,11 +4068,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>A set without leaves can measure nothing. Type its sizes, like 0.05-1.00 step 0.05.</source>
-        <translation>Ein Satz ohne Blätter kann nichts messen. Seine Größen tippen, wie 0.05-1.00 step 0.05.</translation>
+        <translation>Ein Satz ohne Blätter kann nichts messen. Seine Größen eingeben, wie 0.05-1.00 step 0.05.</translation>
     </message>
     <message>
         <source>A figure is missing in “%1”. Type it like 0.05-1.00 step 0.05.</source>
-        <translation>In „%1“ fehlt eine Zahl. Tippen wie 0.05-1.00 step 0.05.</translation>
+        <translation>In „%1“ fehlt eine Zahl. Eingeben wie 0.05-1.00 step 0.05.</translation>
     </message>
     <message>
         <source>A leaf of 0 mm has no thickness. Leave it out.</source>
@@ -4080,11 +4080,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1 mm is there twice. Type each size once.</source>
-        <translation>%1 mm steht zweimal da. Jede Größe einmal tippen.</translation>
+        <translation>%1 mm steht zweimal da. Jede Größe einmal eingeben.</translation>
     </message>
     <message>
         <source>From “%1” the step is missing. Type it like 0.05-1.00 step 0.05.</source>
-        <translation>In „%1“ fehlt der Schritt. Tippen wie 0.05-1.00 step 0.05.</translation>
+        <translation>In „%1“ fehlt der Schritt. Eingeben wie 0.05-1.00 step 0.05.</translation>
     </message>
     <message>
         <source>In “%1” the step passes over the last size. Which one is meant?</source>
@@ -4092,7 +4092,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>A step of 0 leads nowhere. Type it like 0.05-1.00 step 0.05.</source>
-        <translation>Ein Schritt von 0 führt nirgendwohin. Tippen wie 0.05-1.00 step 0.05.</translation>
+        <translation>Ein Schritt von 0 führt nirgendwohin. Eingeben wie 0.05-1.00 step 0.05.</translation>
     </message>
     <message>
         <source>In “%1” the first size has to be the smaller one.</source>
@@ -4112,7 +4112,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>A go/no-go block has two sizes: the one that is to enter and the one that is not, like 0.40, 0.60.</source>
-        <translation>Ein Geht/Geht-nicht-Block hat zwei Größen: die, die hineingehen soll, und die, die nicht hineingehen soll, wie 0.40, 0.60.</translation>
+        <translation>Eine Grenzlehre hat zwei Größen: die, die hineingehen soll, und die, die nicht hineingehen soll, wie 0.40, 0.60.</translation>
     </message>
     <message>
         <source>Tried on a &amp;gap of known width, mm</source>
@@ -4200,15 +4200,15 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Say how it was checked.</source>
-        <translation>Sagen, wie geprüft wurde.</translation>
+        <translation>Angeben, wie geprüft wurde.</translation>
     </message>
     <message>
         <source>Say what was found, also when it was as expected.</source>
-        <translation>Sagen, was gefunden wurde, auch wenn es wie erwartet war.</translation>
+        <translation>Angeben, was gefunden wurde, auch wenn es wie erwartet war.</translation>
     </message>
     <message>
         <source>The doubt cannot begin after the check. Type the day of the check or an earlier one.</source>
-        <translation>Der Zweifel kann nicht nach der Prüfung beginnen. Den Tag der Prüfung oder einen früheren tippen.</translation>
+        <translation>Der Zweifel kann nicht nach der Prüfung beginnen. Den Tag der Prüfung oder einen früheren eingeben.</translation>
     </message>
     <message>
         <source>Checks of %1</source>
@@ -4225,18 +4225,18 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1 · in doubt from %2</source>
-        <translation>%1 · im Zweifel ab %2</translation>
+        <translation>%1 · im Zweifel ab dem %2</translation>
     </message>
 </context>
 <context>
     <name>ImportWords</name>
     <message>
         <source>Line %1 has a column without a name. Name it, or take it out.</source>
-        <translation>Zeile %1 hat eine Spalte ohne Namen. Sie benennen oder herausnehmen.</translation>
+        <translation>Zeile %1 hat eine Spalte ohne Namen. Die Spalte benennen oder herausnehmen.</translation>
     </message>
     <message>
         <source>Line %1 could not be taken. Look it over.</source>
-        <translation>Zeile %1 konnte nicht aufgenommen werden. Sie noch einmal ansehen.</translation>
+        <translation>Zeile %1 konnte nicht aufgenommen werden. Die Zeile noch einmal ansehen.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -4246,8 +4246,8 @@ Schwerstes zuerst</translation>
     <message numerus="yes">
         <source>%n more line(s) have the same to put right.</source>
         <translation>
-            <numerusform>%n weitere Zeile hat dasselbe zu berichtigen.</numerusform>
-            <numerusform>%n weitere Zeilen haben dasselbe zu berichtigen.</numerusform>
+            <numerusform>In %n weiteren Zeile ist dasselbe zu berichtigen.</numerusform>
+            <numerusform>In %n weiteren Zeilen ist dasselbe zu berichtigen.</numerusform>
         </translation>
     </message>
     <message>
@@ -4303,11 +4303,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>One of them lies outside its coupling’s band, and no question was opened for it. Open the file and look at Before the annual.</source>
-        <translation>Eine davon liegt außerhalb des Bandes ihres Anschlusses, und dafür wurde keine Frage geöffnet. Die Datei öffnen und die Seite Vor der Jahresnachprüfung ansehen.</translation>
+        <translation>Eine davon liegt außerhalb des Bandes ihres Anschlusses, und dafür wurde keine Frage eröffnet. Die Datei öffnen und die Seite „Vor der Nachprüfung“ ansehen.</translation>
     </message>
     <message>
         <source>%1 of them lie outside their coupling’s band, and no question was opened for them. Open the file and look at Before the annual.</source>
-        <translation>%1 davon liegen außerhalb des Bandes ihres Anschlusses, und dafür wurde keine Frage geöffnet. Die Datei öffnen und die Seite Vor der Jahresnachprüfung ansehen.</translation>
+        <translation>%1 davon liegen außerhalb des Bandes ihres Anschlusses, und dafür wurde keine Frage eröffnet. Die Datei öffnen und die Seite „Vor der Nachprüfung“ ansehen.</translation>
     </message>
     <message>
         <source>There is nothing in it that the file does not say already.</source>
@@ -4319,7 +4319,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>One reading was imported, with its rigging.</source>
-        <translation>Eine Messung wurde importiert, mit ihrem Aufrüsten.</translation>
+        <translation>Eine Messung wurde importiert, mit ihrem Aufrüstvorgang.</translation>
     </message>
     <message>
         <source>%1 readings were imported.</source>
@@ -4327,11 +4327,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1 readings were imported, with one rigging.</source>
-        <translation>%1 Messungen wurden importiert, mit einem Aufrüsten.</translation>
+        <translation>%1 Messungen wurden importiert, mit einem Aufrüstvorgang.</translation>
     </message>
     <message>
         <source>%1 readings were imported, with %2 riggings.</source>
-        <translation>%1 Messungen wurden importiert, von %2-mal Aufrüsten.</translation>
+        <translation>%1 Messungen wurden importiert, mit %2 Aufrüstvorgängen.</translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) not taken in, as the reading was corrected or struck.</source>
@@ -4343,15 +4343,15 @@ Schwerstes zuerst</translation>
     <message>
         <source>%1 and later days</source>
         <comment>the first of many days</comment>
-        <translation>%1 und spätere Tage</translation>
+        <translation>%1 und an späteren Tagen</translation>
     </message>
     <message>
         <source>On %1 the file has a rigging of that airframe already. Open the file and say whether the two are one and the same (Ctrl+8).</source>
-        <translation>Am %1 hat die Datei schon ein Aufrüsten dieses Flugzeugs. Die Datei öffnen und sagen, ob die beiden ein und dasselbe sind (Ctrl+8).</translation>
+        <translation>Am %1 hat die Datei schon einen Aufrüstvorgang dieses Flugzeugs. Die Datei öffnen und angeben, ob die beiden ein und derselbe sind (Strg+8).</translation>
     </message>
     <message>
         <source>On %1 the file has riggings of these airframes already, %2 in all. Open the file and say of each whether the two are one and the same (Ctrl+8).</source>
-        <translation>Am %1 hat die Datei schon Aufrüsten dieser Flugzeuge, %2 im Ganzen. Die Datei öffnen und von jedem sagen, ob die beiden ein und dasselbe sind (Ctrl+8).</translation>
+        <translation>Am %1 hat die Datei schon Aufrüstvorgänge dieser Flugzeuge, insgesamt %2. Die Datei öffnen und für jeden angeben, ob die beiden ein und derselbe sind (Strg+8).</translation>
     </message>
 </context>
 <context>
@@ -4411,7 +4411,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Closings of records</source>
-        <translation>Geschlossene Protokolle</translation>
+        <translation>Abschlüsse von Protokollen</translation>
     </message>
     <message>
         <source>Control surfaces</source>
@@ -4501,11 +4501,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>The readings are of %1, on %2.</source>
-        <translation>Die Messungen sind von %1, am %2.</translation>
+        <translation>Gemessen wurde an: %1, am %2.</translation>
     </message>
     <message>
         <source>The readings are of %1, from %2 to %3.</source>
-        <translation>Die Messungen sind von %1, vom %2 bis zum %3.</translation>
+        <translation>Gemessen wurde an: %1, vom %2 bis zum %3.</translation>
     </message>
     <message>
         <source>Another program has changed what was saved. Facts that are in question: %1.</source>
@@ -4655,7 +4655,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Keep it  (Enter)</source>
-        <translation>Behalten  (Enter)</translation>
+        <translation>Speichern  (Enter)</translation>
     </message>
     <message>
         <source>Close  (Esc)</source>
@@ -4682,7 +4682,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Wh&amp;o learns</source>
-        <translation>Lernende Pers&amp;on</translation>
+        <translation>&amp;Wer lernt</translation>
     </message>
     <message>
         <source>Choose a person</source>
@@ -4698,7 +4698,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>This airframe has no couplings yet. Add them in Set up.</source>
-        <translation>Dieses Flugzeug hat noch keine Anschlüsse. Sie unter Einrichten hinzufügen.</translation>
+        <translation>Dieses Flugzeug hat noch keine Anschlüsse. Unter Einrichten hinzufügen.</translation>
     </message>
     <message>
         <source>Couplings in the order of rigging</source>
@@ -4928,11 +4928,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>No photo of this coupling yet. Set up, Couplings, takes one in.</source>
-        <translation>Noch kein Foto von diesem Anschluss. Einrichten, Anschlüsse nimmt eines auf.</translation>
+        <translation>Noch kein Foto von diesem Anschluss. Unter Einrichten, Anschlüsse lässt sich eines aufnehmen.</translation>
     </message>
     <message>
         <source>This one connects by itself when the parts are rigged: there is no ball, no plunger and no gap. Its manual says how to see that it is engaged and locked. Look, let a second person look, then the control check.</source>
-        <translation>Dieser schließt beim Aufrüsten der Teile selbsttätig an: Es gibt keine Kugel, keinen Riegel und keinen Spalt. Sein Handbuch sagt, woran zu sehen ist, dass er im Eingriff und verriegelt ist. Ansehen, eine zweite Person ansehen lassen, dann die Ruderprobe.</translation>
+        <translation>Dieser schließt beim Aufrüsten selbsttätig an: Es gibt keine Kugel, keinen Riegel und keinen Spalt. Sein Handbuch sagt, woran zu sehen ist, dass er im Eingriff und verriegelt ist. Ansehen, eine zweite Person ansehen lassen, dann die Ruderprobe.</translation>
     </message>
     <message>
         <source>This is no ball joint. Its manual says how it stands when it is connected. Look and pull, let a second person do the same, then the control check.</source>
@@ -5040,11 +5040,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Ball and plunger are home, but the sleeve is back and thread shows. It can be pressed open.</source>
-        <translation>Kugel und Riegel sind eingerastet, aber die Hülse ist zurück, und Gewinde ist zu sehen. Es lässt sich aufdrücken.</translation>
+        <translation>Kugel und Riegel sind eingerastet, aber die Hülse ist zurück, und Gewinde ist zu sehen. Der Anschluss lässt sich aufdrücken.</translation>
     </message>
     <message>
         <source>Ball and plunger are home, but the pin is out. It can be pressed open.</source>
-        <translation>Kugel und Riegel sind eingerastet, aber die Nadel ist draußen. Es lässt sich aufdrücken.</translation>
+        <translation>Kugel und Riegel sind eingerastet, aber die Nadel ist draußen. Der Anschluss lässt sich aufdrücken.</translation>
     </message>
     <message>
         <source>There is no ball in the socket. Plunger and gap can look locked: the gap alone cannot show a ball.</source>
@@ -5068,7 +5068,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>The gap may still read %1 mm, as if locked.</source>
-        <translation>Der Spalt kann noch %1 mm messen, wie verriegelt.</translation>
+        <translation>Am Spalt können noch %1 mm gemessen werden, als wäre verriegelt.</translation>
     </message>
     <message>
         <source>The part-seated gap of this coupling was never measured: it is unknown, and drawn schematically.</source>
@@ -5108,7 +5108,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Nobody has said how plunger and sleeve stand to each other here, so the drawing may differ. Look at the real one with somebody who knows it.</source>
-        <translation>Niemand hat gesagt, wie Riegel und Hülse hier zueinander stehen, die Zeichnung kann also abweichen. Das Wirkliche mit jemandem ansehen, der es kennt.</translation>
+        <translation>Niemand hat gesagt, wie Riegel und Hülse hier zueinander stehen, die Zeichnung kann also abweichen. Den echten Anschluss mit jemandem ansehen, der ihn kennt.</translation>
     </message>
     <message>
         <source>%1.</source>
@@ -5452,7 +5452,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Save the manual as PDF …  (Ctrl+P)</source>
-        <translation>Handbuch als PDF speichern …  (Ctrl+P)</translation>
+        <translation>Handbuch als PDF speichern …  (Strg+P)</translation>
     </message>
     <message>
         <source>All chapters, to print.</source>
@@ -5550,7 +5550,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Tail and middle</source>
-        <translation>Leitwerk und Mitte</translation>
+        <translation>Heck und Mitte</translation>
     </message>
     <message>
         <source>Leaf set or gauge</source>
@@ -5684,7 +5684,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>The sheet offers as many leaves of this set at every coupling, around where it reads and never with the expected one in a place that tells.</source>
-        <translation>Der Bogen bietet bei jedem Anschluss gleich viele Blätter dieses Satzes an, rund um das, was er misst, und das erwartete nie an einer Stelle, die es verrät.</translation>
+        <translation>Der Bogen bietet bei jedem Anschluss gleich viele Blätter dieses Satzes an, rund um das, was dort gemessen wird, und das erwartete nie an einer Stelle, die es verrät.</translation>
     </message>
     <message>
         <source>&amp;Save the sheet as PDF …</source>
@@ -5806,7 +5806,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>First and second person are two people.</source>
-        <translation>Erste und zweite Person sind zwei Menschen.</translation>
+        <translation>Erste und zweite Person sind zwei verschiedene Personen.</translation>
     </message>
     <message>
         <source>Choose who types it in now.</source>
@@ -5814,7 +5814,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Say whether it had been taken apart since the last one.</source>
-        <translation>Sagen, ob es seit dem letzten Mal abgerüstet war.</translation>
+        <translation>Angeben, ob seit dem letzten Mal abgerüstet wurde.</translation>
     </message>
     <message>
         <source>A rigging is being recorded here. Close it first, then enter the one from paper.</source>
@@ -5877,7 +5877,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>The rigging from paper is not begun yet. If this file is left now, what was typed for the head of the sheet is lost. Begin the rigging first to keep it.</source>
-        <translation>Das Aufrüsten vom Papier ist noch nicht begonnen. Wird diese Datei jetzt verlassen, geht verloren, was für den Kopf des Bogens getippt wurde. Zuerst das Aufrüsten beginnen, um es zu behalten.</translation>
+        <translation>Das Aufrüsten vom Papier ist noch nicht begonnen. Wird diese Datei jetzt verlassen, geht verloren, was für den Kopf des Bogens eingegeben wurde. Zuerst das Aufrüsten beginnen, um es zu behalten.</translation>
     </message>
 </context>
 <context>
@@ -5921,8 +5921,8 @@ Schwerstes zuerst</translation>
     <message numerus="yes">
         <source>The last %Ln rigging(s)</source>
         <translation>
-            <numerusform>Zuletzt %Ln-mal aufgerüstet</numerusform>
-            <numerusform>Zuletzt %Ln-mal aufgerüstet</numerusform>
+            <numerusform>Der letzte Aufrüstvorgang (%Ln)</numerusform>
+            <numerusform>Die letzten %Ln Aufrüstvorgänge</numerusform>
         </translation>
     </message>
     <message>
@@ -5931,7 +5931,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>The last riggings, so many as you type …</source>
-        <translation>Zuletzt aufgerüstet, so oft wie eingegeben …</translation>
+        <translation>Die letzten Aufrüstvorgänge, Anzahl eingeben …</translation>
     </message>
     <message>
         <source>From</source>
@@ -5963,7 +5963,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>How many of the last riggings</source>
-        <translation>Wie oft zuletzt aufgerüstet</translation>
+        <translation>Wie viele der letzten Aufrüstvorgänge</translation>
     </message>
     <message>
         <source>1 to %1</source>
@@ -5971,15 +5971,15 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Show these riggings</source>
-        <translation>Diese Auswahl zeigen</translation>
+        <translation>Diese Aufrüstvorgänge zeigen</translation>
     </message>
     <message>
         <source>A number is missing. Type how many riggings, from 1 to %1.</source>
-        <translation>Eine Zahl fehlt. Eingeben, wie oft zuletzt aufgerüstet, von 1 bis %1.</translation>
+        <translation>Eine Zahl fehlt. Eingeben, wie viele Aufrüstvorgänge, von 1 bis %1.</translation>
     </message>
     <message>
         <source>“%1” is no number of riggings. Type a whole number from 1 to %2.</source>
-        <translation>„%1“ ist hier keine Anzahl. Eine ganze Zahl von 1 bis %2 eingeben.</translation>
+        <translation>„%1“ ist keine Anzahl von Aufrüstvorgängen. Eine ganze Zahl von 1 bis %2 eingeben.</translation>
     </message>
 </context>
 <context>
@@ -6002,7 +6002,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Not on a flying day. Tag the cockpit. Full inspection afterwards.</source>
-        <translation>Nicht an einem Flugtag. Warnschild ins Cockpit. Danach volle Kontrolle.</translation>
+        <translation>Nicht an einem Flugtag. Warnschild ins Cockpit. Danach vollständige Kontrolle.</translation>
     </message>
     <message>
         <source>This file cannot be opened. Look whether it is still there and may be read, or copy it to this computer first.</source>
@@ -6050,7 +6050,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Of each kind the newest is shown beside the look and on Know this airframe. The place and the device that a camera writes into its pictures are left out of the file.</source>
-        <translation>Von jeder Art ist das neueste neben der Sichtkontrolle und auf der Seite Dieses Flugzeug kennen zu sehen. Ort und Gerät, die eine Kamera in ihre Bilder schreibt, kommen nicht in die Datei.</translation>
+        <translation>Von jeder Art ist das neueste neben der Sichtkontrolle und auf der Seite „Flugzeug kennen“ zu sehen. Ort und Gerät, die eine Kamera in ihre Bilder schreibt, kommen nicht in die Datei.</translation>
     </message>
     <message>
         <source>No photo of this coupling yet.</source>
@@ -6070,7 +6070,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Drop a picture here, or paste one (Ctrl+V).</source>
-        <translation>Ein Bild hier ablegen oder einfügen (Ctrl+V).</translation>
+        <translation>Ein Bild hier ablegen oder einfügen (Strg+V).</translation>
     </message>
     <message>
         <source>It &amp;shows</source>
@@ -6082,7 +6082,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Say what the picture shows: one that shows a part-seated joint and is told to be locked teaches the wrong thing.</source>
-        <translation>Sagen, was das Bild zeigt: Eines, das eine halb eingerastete Verbindung zeigt und als verriegelt gilt, lehrt das Falsche.</translation>
+        <translation>Angeben, was das Bild zeigt: Eines, das eine halb eingerastete Verbindung zeigt und als verriegelt bezeichnet ist, lehrt das Falsche.</translation>
     </message>
     <message>
         <source>&amp;Taken on</source>
@@ -6098,15 +6098,15 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Keep this photo  (Enter)</source>
-        <translation>Dieses Foto behalten  (Enter)</translation>
+        <translation>Dieses Foto speichern  (Enter)</translation>
     </message>
     <message>
         <source>This picture is not in the file yet. Say what it shows, then keep it.</source>
-        <translation>Dieses Bild ist noch nicht in der Datei. Sagen, was es zeigt, dann behalten.</translation>
+        <translation>Dieses Bild ist noch nicht in der Datei. Angeben, was es zeigt, dann speichern.</translation>
     </message>
     <message>
         <source>The file holds moving pictures; this is the first of them, and it is not kept yet. Say what it shows, then keep it.</source>
-        <translation>Die Datei enthält bewegte Bilder; das ist das erste davon, und es ist noch nicht behalten. Sagen, was es zeigt, dann behalten.</translation>
+        <translation>Die Datei enthält bewegte Bilder; das ist das erste davon, und es ist noch nicht gespeichert. Angeben, was es zeigt, dann speichern.</translation>
     </message>
     <message>
         <source>Choose, drop or paste a picture first.</source>
@@ -6114,11 +6114,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Say first who states this: the list “Entered by” at the left.</source>
-        <translation>Erst sagen, wer das angibt: die Liste „Eingegeben von“ links.</translation>
+        <translation>Erst angeben, wer das sagt: die Liste „Eingetragen von“ links.</translation>
     </message>
     <message>
         <source>Bring one picture at a time.</source>
-        <translation>Jeweils nur ein Bild bringen.</translation>
+        <translation>Immer nur ein Bild auf einmal.</translation>
     </message>
     <message>
         <source>Withdraw this photo</source>
@@ -6138,7 +6138,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Kept at %1: %2.</source>
-        <translation>Behalten um %1: %2.</translation>
+        <translation>Gespeichert um %1: %2.</translation>
     </message>
     <message>
         <source>%1 · %2 · %3</source>
@@ -6285,7 +6285,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>← reads low</source>
-        <translation>← misst niedrig</translation>
+        <translation>← misst tief</translation>
     </message>
     <message>
         <source>reads high →</source>
@@ -6488,7 +6488,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>The airframe from above, nose up.</source>
-        <translation>Das Flugzeug von oben, Nase oben.</translation>
+        <translation>Das Flugzeug von oben, Rumpfnase oben.</translation>
     </message>
     <message>
         <source>Chosen: %1.</source>
@@ -6834,7 +6834,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Look at that joint again, then try its surfaces again</source>
-        <translation>Diese Verbindung noch einmal ansehen, dann ihre Ruder noch einmal proben</translation>
+        <translation>Diese Verbindung noch einmal ansehen, dann die Ruderprobe ihrer Ruder wiederholen</translation>
     </message>
     <message>
         <source>Begin this joint again at the look</source>
@@ -6993,7 +6993,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1 says of itself that it is of another version than it is, so it was left as it is: somebody changed its number. Open the latest copy from the folder beside it.</source>
-        <translation>%1 gibt sich als andere Version aus, als die Datei ist, und wurde darum unverändert gelassen: Jemand hat ihre Nummer geändert. Die jüngste Kopie aus dem Ordner daneben öffnen.</translation>
+        <translation>%1 gibt sich als andere Version aus, als sie ist, und wurde darum unverändert gelassen: Jemand hat ihre Nummer geändert. Die jüngste Kopie aus dem Ordner daneben öffnen.</translation>
     </message>
     <message>
         <source>%1 is damaged and was left as it is. Open the latest copy from the folder beside it, or let Rigband read what can still be read into a new file.</source>
@@ -7133,7 +7133,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1, left and right look swapped</source>
-        <translation>%1, links und rechts wirken vertauscht</translation>
+        <translation>%1, links und rechts anscheinend vertauscht</translation>
     </message>
     <message>
         <source>%1, wrong or not seen in the control check</source>
@@ -7200,7 +7200,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Show the questions (Ctrl+6)</source>
-        <translation>Fragen zeigen (Ctrl+6)</translation>
+        <translation>Fragen zeigen (Strg+6)</translation>
     </message>
     <message>
         <source>Back  (Esc)</source>
@@ -7224,7 +7224,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>This file knows no airframe yet. Begin in Set up (Ctrl+5).</source>
-        <translation>Diese Datei kennt noch kein Flugzeug. Unter Einrichten (Ctrl+5) beginnen.</translation>
+        <translation>Diese Datei kennt noch kein Flugzeug. Unter Einrichten (Strg+5) beginnen.</translation>
     </message>
     <message>
         <source>Up, Down: another question. Enter: close it. Esc: back.</source>
@@ -7288,7 +7288,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1 was part-seated on purpose in Set up. Connect it, then do the whole check in Rigged today (Ctrl+1): look, reading, pull, securing, second person. After that a person entitled to decide closes this.</source>
-        <translation>%1 war unter Einrichten absichtlich halb eingerastet. Anschließen, dann unter Heute aufgerüstet (Ctrl+1) die ganze Kontrolle machen: Sichtkontrolle, Messung, Zugprobe, Sichern, zweite Person. Danach schließt dies, wer dazu berechtigt ist.</translation>
+        <translation>%1 war unter Einrichten absichtlich halb eingerastet. Anschließen, dann unter Heute aufgerüstet (Strg+1) die ganze Kontrolle machen: Sichtkontrolle, Messung, Zugprobe, Sichern, zweite Person. Danach schließt dies, wer dazu berechtigt ist.</translation>
     </message>
     <message>
         <source>The two persons' readings differ by more than measuring explains. Both stand.</source>
@@ -7323,11 +7323,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>In the rigging record begun %1, which is still open.</source>
-        <translation>Im Aufrüstprotokoll, begonnen am %1, das noch offen ist.</translation>
+        <translation>Im Aufrüstprotokoll, das am %1 begonnen wurde und noch offen ist.</translation>
     </message>
     <message>
         <source>In the rigging record begun %1.</source>
-        <translation>Im Aufrüstprotokoll, begonnen am %1.</translation>
+        <translation>Im Aufrüstprotokoll, das am %1 begonnen wurde.</translation>
     </message>
     <message>
         <source>Closed on %2: decided by %1.</source>
@@ -7339,7 +7339,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1 had found this too: nobody else decided what it was.</source>
-        <translation>%1 hatte das auch gefunden: Niemand anders hat entschieden, was es war.</translation>
+        <translation>%1 hatte es auch selbst vorgefunden: Niemand anders hat entschieden, was es war.</translation>
     </message>
     <message>
         <source>What was found</source>
@@ -7356,7 +7356,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Stop, leave it as it is, and call a person entitled to decide. Whom to call is not set up yet: name the person in Set up (Ctrl+5).</source>
-        <translation>Aufhören, stehen lassen, wie es ist, und eine dazu berechtigte Person anrufen. Wen man anruft, ist noch nicht eingerichtet: die Person unter Einrichten (Ctrl+5) nennen.</translation>
+        <translation>Aufhören, stehen lassen, wie es ist, und eine dazu berechtigte Person anrufen. Wen man anruft, ist noch nicht eingerichtet: die Person unter Einrichten (Strg+5) nennen.</translation>
     </message>
     <message>
         <source>Stop, leave it as it is, call %1.</source>
@@ -7369,7 +7369,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Only when the cause is found: disconnect, clean, connect, look, pull, read.</source>
-        <translation>Erst wenn die Ursache gefunden ist: lösen, reinigen, anschließen, ansehen, ziehen, messen.</translation>
+        <translation>Erst wenn die Ursache gefunden ist: trennen, reinigen, anschließen, Sichtkontrolle, Zugprobe, messen.</translation>
     </message>
     <message>
         <source>Only a person entitled to decide closes a question.</source>
@@ -7389,7 +7389,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Closing it does not lift the doubt from the gauge: only a later check that finds it usable does, in Set up (Ctrl+5).</source>
-        <translation>Das Schließen nimmt den Zweifel nicht von der Lehre: Das tut nur eine spätere Prüfung, die sie brauchbar findet, unter Einrichten (Ctrl+5).</translation>
+        <translation>Das Schließen nimmt den Zweifel nicht von der Lehre: Das tut nur eine spätere Prüfung, die sie brauchbar findet, unter Einrichten (Strg+5).</translation>
     </message>
     <message>
         <source>The question is closed.</source>
@@ -7397,11 +7397,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>The question is closed. %1 starts at the look in Rigged today (Ctrl+1).</source>
-        <translation>Die Frage ist geschlossen. %1 beginnt bei der Sichtkontrolle unter Heute aufgerüstet (Ctrl+1).</translation>
+        <translation>Die Frage ist geschlossen. %1 beginnt bei der Sichtkontrolle unter Heute aufgerüstet (Strg+1).</translation>
     </message>
     <message>
         <source>The question is closed. Answer the control check of %1 again in Rigged today (Ctrl+1).</source>
-        <translation>Die Frage ist geschlossen. Die Ruderprobe von %1 unter Heute aufgerüstet (Ctrl+1) neu beantworten.</translation>
+        <translation>Die Frage ist geschlossen. Die Ruderprobe von %1 unter Heute aufgerüstet (Strg+1) neu beantworten.</translation>
     </message>
     <message>
         <source>Close this question …  (Enter)</source>
@@ -7417,7 +7417,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Not in the list? Add the person in Set up (Ctrl+5). What you typed stays.</source>
-        <translation>Nicht in der Liste? Die Person unter Einrichten (Ctrl+5) hinzufügen. Was Sie eingegeben haben, bleibt.</translation>
+        <translation>Nicht in der Liste? Die Person unter Einrichten (Strg+5) hinzufügen. Was Sie eingegeben haben, bleibt.</translation>
     </message>
     <message>
         <source>What was &amp;found</source>
@@ -7433,7 +7433,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Cleaned, connected, looked at, pulled, read; nothing, and why …</source>
-        <translation>Gereinigt, angeschlossen, angesehen, gezogen, gemessen; nichts, und warum …</translation>
+        <translation>Gereinigt, angeschlossen, angesehen, Zugprobe, gemessen; nichts, und warum …</translation>
     </message>
     <message>
         <source>&amp;Entered by, when it is somebody else</source>
@@ -7445,7 +7445,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>&amp;Close the question  (Ctrl+Enter)</source>
-        <translation>Frage &amp;schließen  (Ctrl+Enter)</translation>
+        <translation>Frage &amp;schließen  (Strg+Enter)</translation>
     </message>
     <message>
         <source>Not now  (Esc)</source>
@@ -7461,11 +7461,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Say what was found, also when nothing was.</source>
-        <translation>Sagen, was gefunden wurde, auch wenn es nichts war.</translation>
+        <translation>Angeben, was gefunden wurde, auch wenn es nichts war.</translation>
     </message>
     <message>
         <source>Say what was done, also when nothing was, and why.</source>
-        <translation>Sagen, was getan wurde, auch wenn es nichts war, und warum.</translation>
+        <translation>Angeben, was getan wurde, auch wenn es nichts war, und warum.</translation>
     </message>
     <message>
         <source>Not closed. What you typed is still here.</source>
@@ -7507,7 +7507,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Not closed yet. What stands here can still be added to.</source>
-        <translation>Noch nicht geschlossen. Was hier steht, kann noch ergänzt werden.</translation>
+        <translation>Noch nicht abgeschlossen. Was hier steht, kann noch ergänzt werden.</translation>
     </message>
     <message>
         <source>Note: %1</source>
@@ -7533,7 +7533,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Not done, or open at the close</source>
-        <translation>Nicht getan oder beim Schließen offen</translation>
+        <translation>Nicht getan oder beim Abschluss offen</translation>
     </message>
     <message>
         <source>Nothing on the list was left open. That is what was stated, and no more than that.</source>
@@ -7626,7 +7626,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Water line or rod connected</source>
-        <translation>Wasserleitung oder Stange angeschlossen</translation>
+        <translation>Ballastleitung oder Stange angeschlossen</translation>
     </message>
     <message>
         <source>Connected</source>
@@ -7728,7 +7728,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Answered with no</source>
-        <translation>Mit Nein beantwortet</translation>
+        <translation>Mit „nein“ beantwortet</translation>
     </message>
     <message>
         <source>Answered with cannot see</source>
@@ -7851,11 +7851,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Moves as expected, the control one way</source>
-        <translation>Bewegt sich wie erwartet, Steuer in einer Richtung</translation>
+        <translation>Bewegt sich wie erwartet, Steuerung in einer Richtung</translation>
     </message>
     <message>
         <source>Moves as expected, the control the other way</source>
-        <translation>Bewegt sich wie erwartet, Steuer in der anderen Richtung</translation>
+        <translation>Bewegt sich wie erwartet, Steuerung in der anderen Richtung</translation>
     </message>
     <message>
         <source>Full travel to both stops</source>
@@ -7925,7 +7925,7 @@ Schwerstes zuerst</translation>
     <message>
         <source>%1 (before somebody was at %2)</source>
         <comment>answer, coupling</comment>
-        <translation>%1 (bevor jemand an %2 arbeitete)</translation>
+        <translation>%1 (bevor jemand an %2 war)</translation>
     </message>
     <message>
         <source>When</source>
@@ -7945,7 +7945,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>%1, first</source>
-        <translation>%1, zuerst</translation>
+        <translation>%1, erste Person</translation>
     </message>
     <message>
         <source>%1, second person</source>
@@ -8079,15 +8079,15 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Made: %1. “%2” stands there for the name, and the telephone number is gone. That the name was replaced, when and by whom, is told there from now on; every other fact is held against the chain as before.</source>
-        <translation>Angelegt: %1. „%2“ steht dort für den Namen, und die Telefonnummer ist fort. Dass der Name ersetzt wurde, wann und von wem, wird dort von nun an gesagt; jeder andere Eintrag wird wie bisher an der Kette geprüft.</translation>
+        <translation>Angelegt: %1. „%2“ steht dort für den Namen, und die Telefonnummer ist fort. Dass der Name ersetzt wurde, wann und von wem, wird dort von nun an gesagt; jeder andere Eintrag wird wie bisher mit der Kette verglichen.</translation>
     </message>
     <message>
         <source>%1 whose words still hold the name, as they were typed: %2. Read them; nothing in them was changed.</source>
-        <translation>%1 mit Worten, in denen der Name noch steht, wie er getippt wurde: %2. Lesen Sie sie; geändert wurde daran nichts.</translation>
+        <translation>%1 mit Worten, in denen der Name noch steht, wie er getippt wurde: %2. Diese lesen; geändert wurde daran nichts.</translation>
     </message>
     <message>
         <source>The name still stands in %1 itself, in its dated copies, in the files of other laptops, in tables and on prints. A part of the name, or a nickname, was not looked for. Delete what is no longer needed.</source>
-        <translation>Der Name steht noch in %1 selbst, in ihren datierten Kopien, in den Dateien anderer Rechner, in Tabellen und auf Ausdrucken. Nach einem Teil des Namens oder einem Spitznamen wurde nicht gesucht. Löschen, was nicht mehr gebraucht wird.</translation>
+        <translation>Der Name steht noch in %1 selbst, in ihren datierten Kopien, in den Dateien anderer Laptops, in Tabellen und auf Ausdrucken. Nach einem Teil des Namens oder einem Spitznamen wurde nicht gesucht. Löschen, was nicht mehr gebraucht wird.</translation>
     </message>
 </context>
 <context>
@@ -8415,7 +8415,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>between riggings</source>
-        <translation>zwischen zweimal Aufrüsten</translation>
+        <translation>zwischen zwei Aufrüstvorgängen</translation>
     </message>
     <message numerus="yes">
         <source>%n reading(s), %1</source>
@@ -8516,7 +8516,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Engineer’s report on the control couplings</source>
-        <translation>Bericht für den Prüfer über die Anschlüsse der Steuerung</translation>
+        <translation>Bericht für den Prüfer über die Ruderanschlüsse</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
@@ -8664,7 +8664,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>No gap was read at a rigging in this period. Nothing can be said of any coupling by its gap.</source>
-        <translation>In diesem Zeitraum wurde bei keinem Aufrüsten ein Spalt gemessen. Über keinen Anschluss ist nach seinem Spalt etwas zu sagen.</translation>
+        <translation>In diesem Zeitraum wurde bei keinem Aufrüsten ein Spalt gemessen. Über keinen Anschluss lässt sich anhand seines Spalts etwas sagen.</translation>
     </message>
     <message>
         <source>, </source>
@@ -8831,11 +8831,11 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Who measures like whom</source>
-        <translation>Wer wie wer misst</translation>
+        <translation>Wer misst wie wer</translation>
     </message>
     <message>
         <source>Each one’s readings against the mean of all, the couplings and the days allowed for; under ten readings nothing is said. The spread is that of one’s own readings about what the couplings do.</source>
-        <translation>Die Messungen jeder Person und jeder Lehre gegen das Mittel aller, Anschlüsse und Tage berücksichtigt; unter zehn Messungen wird nichts gesagt. Die Streubreite ist die der eigenen Messungen um das, was die Anschlüsse tun.</translation>
+        <translation>Die Messungen jeder Person und jeder Lehre gegen das Mittel aller, Anschlüsse und Tage berücksichtigt; unter zehn Messungen wird nichts gesagt. Die Schwankung ist die der eigenen Messungen um das, was die Anschlüsse tun.</translation>
     </message>
     <message>
         <source>Leaf set or gauge</source>
@@ -8924,7 +8924,7 @@ Schwerstes zuerst</translation>
     </message>
     <message>
         <source>Riggings, and what is too little to say</source>
-        <translation>Aufrüsten, und was zu wenig ist, um etwas zu sagen</translation>
+        <translation>Aufrüstvorgänge, und wo zu wenig vorliegt, um etwas zu sagen</translation>
     </message>
     <message>
         <source>How the figures are worked out</source>
@@ -8936,7 +8936,7 @@ Outside: the whole reading lies beyond the outer band (99.73 %). Near the edge: 
 Movement: one model of all readings of the airframe, in which each coupling stays, makes a step or drifts, and persons, gauges and days have offsets of their own; a movement is told when the chance that the coupling stayed is below 1 in 1000, or below 1 in 20 with an early sign (an EWMA of scores beyond its threshold). Scatter: the last ten readings about the path against all before them.</source>
         <translation>Messungen sind Intervalle zwischen dem Blatt, das hineinging, und dem, das nicht hineinging; jede Zahl verwendet sie als Intervalle. Das Band sagt voraus, wohin die nächste Messung dieses Einbaus in verriegeltem Zustand fällt, allein aus bestätigten Messungen der Grundreihe, festgeschrieben von zwei Personen.
 Außerhalb: Die ganze Messung liegt jenseits des äußeren Bandes (99,73 %). Nahe am Rand: jenseits des inneren (95 %). Nicht zu sagen: Die Messung reicht über das äußere Band hinaus, ihre Lehre war im Zweifel, oder der Spalt ist an diesem Anschluss kein Zeuge. Beide Anteile gelten im Mittel über Anschlüsse; ein Band aus wenigen Messungen kann merklich mehr oder weniger enthalten.
-Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleibt, einen Sprung macht oder driftet und Personen, Lehren und Tage ihren eigenen Versatz haben; eine Bewegung wird gemeldet, wenn die Wahrscheinlichkeit, dass der Anschluss blieb, unter 1 zu 1000 liegt, oder unter 1 zu 20 mit einem frühen Anzeichen (ein EWMA von Kennwerten jenseits seiner Schwelle). Streuung: die letzten zehn Messungen um den Verlauf gegen alle davor.</translation>
+Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleibt, einen Sprung macht oder driftet und Personen, Lehren und Tage ihren eigenen Versatz haben; eine Bewegung wird gemeldet, wenn die Wahrscheinlichkeit, dass der Anschluss blieb, unter 1 von 1000 liegt, oder unter 1 von 20 mit einem frühen Anzeichen (ein EWMA von Kennwerten jenseits seiner Schwelle). Streuung: die letzten zehn Messungen um den Verlauf gegen alle davor.</translation>
     </message>
     <message>
         <source>fewer than %1</source>
@@ -9003,7 +9003,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Before the annual of %1</source>
-        <translation>Vor der Jahresnachprüfung vom %1</translation>
+        <translation>Vor der Jahresnachprüfung am %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -9228,7 +9228,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>First riggings after a layoff, the longest first: %1.</source>
-        <translation>Erstes Aufrüsten nach einer Standzeit, die längste zuerst: %1.</translation>
+        <translation>Erstes Aufrüsten nach einer Pause, die längste zuerst: %1.</translation>
     </message>
     <message>
         <source>; </source>
@@ -9257,15 +9257,15 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message numerus="yes">
         <source>%n record(s) closed with something not done.</source>
         <translation>
-            <numerusform>%n Protokoll geschlossen, in dem etwas nicht getan war.</numerusform>
-            <numerusform>%n Protokolle geschlossen, in denen etwas nicht getan war.</numerusform>
+            <numerusform>%n Protokoll abgeschlossen, in dem etwas nicht getan war.</numerusform>
+            <numerusform>%n Protokolle abgeschlossen, in denen etwas nicht getan war.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n record(s) not closed.</source>
         <translation>
-            <numerusform>%n Protokoll nicht geschlossen.</numerusform>
-            <numerusform>%n Protokolle nicht geschlossen.</numerusform>
+            <numerusform>%n Protokoll nicht abgeschlossen.</numerusform>
+            <numerusform>%n Protokolle nicht abgeschlossen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -9284,7 +9284,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>About %1 more until the annual, at the pace of the last year.</source>
-        <translation>Noch etwa %1-mal Aufrüsten bis zur Jahresnachprüfung, im Takt des letzten Jahres.</translation>
+        <translation>Noch etwa %1-mal aufrüsten bis zur Jahresnachprüfung, im Takt des letzten Jahres.</translation>
     </message>
     <message numerus="yes">
         <source>That was on every coupling, on %n day(s): %1.</source>
@@ -9358,12 +9358,12 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>%1 reads about %2 mm higher than the mean of all here (95 % interval %3 to %4).</source>
         <comment>who or what, figures</comment>
-        <translation>%1 misst etwa %2 mm höher als das Mittel aller hier (95 %-Intervall %3 bis %4).</translation>
+        <translation>%1 misst etwa %2 mm höher als das Mittel aller hier (95-%-Intervall %3 bis %4).</translation>
     </message>
     <message>
         <source>%1 reads about %2 mm lower than the mean of all here (95 % interval %3 to %4).</source>
         <comment>who or what, figures</comment>
-        <translation>%1 misst etwa %2 mm tiefer als das Mittel aller hier (95 %-Intervall %3 bis %4).</translation>
+        <translation>%1 misst etwa %2 mm tiefer als das Mittel aller hier (95-%-Intervall %3 bis %4).</translation>
     </message>
     <message numerus="yes">
         <source>%1: %Ln reading(s).</source>
@@ -9597,8 +9597,8 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message numerus="yes">
         <source>This is said of %n reading(s), from %1 to %2.</source>
         <translation>
-            <numerusform>Das ist von %n Messung gesagt, vom %1 bis %2.</numerusform>
-            <numerusform>Das ist von %n Messungen gesagt, vom %1 bis %2.</numerusform>
+            <numerusform>Das ist von %n Messung gesagt, vom %1 bis zum %2.</numerusform>
+            <numerusform>Das ist von %n Messungen gesagt, vom %1 bis zum %2.</numerusform>
         </translation>
     </message>
     <message>
@@ -9811,7 +9811,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Closed on %1 by %2, whose own reading or answer had opened it. Found: %3. Done: %4.</source>
-        <translation>Geschlossen am %1 von %2; eine Messung oder Antwort derselben Person hatte sie geöffnet. Gefunden: %3. Getan: %4.</translation>
+        <translation>Geschlossen am %1 von %2; eine Messung oder Antwort derselben Person hatte sie eröffnet. Gefunden: %3. Getan: %4.</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -9858,7 +9858,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>was %1</source>
         <comment>scatter before</comment>
-        <translation>war %1</translation>
+        <translation>vorher %1</translation>
     </message>
     <message>
         <source>under 1 in 100</source>
@@ -9897,7 +9897,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>no annual date</source>
-        <translation>Jahresnachprüfung ohne Tag</translation>
+        <translation>Nachprüfung ohne Termin</translation>
     </message>
     <message>
         <source>no gap to measure</source>
@@ -9921,12 +9921,12 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>%1 mm (95 % interval %2 to %3)</source>
         <comment>size of a step</comment>
-        <translation>%1 mm (95 %-Intervall %2 bis %3)</translation>
+        <translation>%1 mm (95-%-Intervall %2 bis %3)</translation>
     </message>
     <message>
         <source>%1 mm per %2 riggings (95 % interval %3 to %4)</source>
         <comment>rate of a drift</comment>
-        <translation>%1 mm je %2-mal Aufrüsten (95 %-Intervall %3 bis %4)</translation>
+        <translation>%1 mm je %2 Aufrüstvorgänge (95-%-Intervall %3 bis %4)</translation>
     </message>
     <message>
         <source>The readings put its beginning at rigging %1, %2.</source>
@@ -9936,7 +9936,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>It began at about rigging %1 (%2); 95 in 100 that it was from rigging %3 (%5) to rigging %4 (%6).</source>
         <comment>number, day, the ends as numbers and as days</comment>
-        <translation>Beginn etwa bei Aufrüsten %1 (%2); mit 95 von 100 zwischen Aufrüsten %3 (%5) und Aufrüsten %4 (%6).</translation>
+        <translation>Beginn etwa bei Aufrüsten %1 (%2); mit einer Wahrscheinlichkeit von 95 von 100 zwischen Aufrüsten %3 (%5) und Aufrüsten %4 (%6).</translation>
     </message>
     <message>
         <source>As a step it is %1, as a drift %2.</source>
@@ -10004,8 +10004,8 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message numerus="yes">
         <source>First rigging after a layoff: none in this file for %n week(s), since %1.</source>
         <translation>
-            <numerusform>Erstes Aufrüsten nach einer Pause: in dieser Datei %n Woche lang keines, seit %1.</numerusform>
-            <numerusform>Erstes Aufrüsten nach einer Pause: in dieser Datei %n Wochen lang keines, seit %1.</numerusform>
+            <numerusform>Erstes Aufrüsten nach einer Pause: in dieser Datei %n Woche lang keines, seit dem %1.</numerusform>
+            <numerusform>Erstes Aufrüsten nach einer Pause: in dieser Datei %n Wochen lang keines, seit dem %1.</numerusform>
         </translation>
     </message>
     <message>
@@ -10045,11 +10045,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Everybody who rigs has looked at every coupling locked, part-seated and empty again</source>
-        <translation>Alle, die aufrüsten, haben jeden Anschluss wieder verriegelt, halb eingerastet und leer angesehen</translation>
+        <translation>Alle, die aufrüsten, haben sich jeden Anschluss noch einmal angesehen: verriegelt, halb eingerastet und leer</translation>
     </message>
     <message>
         <source>Leaves, mirror, torch, cloth, pins and tools counted back out</source>
-        <translation>Blätter, Spiegel, Lampe, Lappen, Nadeln und Werkzeug gezählt und wieder heraus</translation>
+        <translation>Blätter, Spiegel, Lampe, Lappen, Stifte und Werkzeug gezählt und wieder heraus</translation>
     </message>
     <message>
         <source>The note left earlier was read</source>
@@ -10089,7 +10089,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1 of %2 couplings read low together today.</source>
-        <translation>%1 von %2 Anschlüssen liegen heute gemeinsam niedrig.</translation>
+        <translation>%1 von %2 Anschlüssen liegen heute gemeinsam tief.</translation>
     </message>
     <message>
         <source>This reading fits the band of %1, and the reading there fits this one. Was a side taken for the other, or are the rods crossed? A question is open.</source>
@@ -10097,7 +10097,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Close the rigging record</source>
-        <translation>Aufrüstprotokoll schließen</translation>
+        <translation>Aufrüstprotokoll abschließen</translation>
     </message>
     <message>
         <source>Still open</source>
@@ -10157,11 +10157,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: no second person's look and pull</source>
-        <translation>%1: nicht von einer zweiten Person angesehen und gezogen</translation>
+        <translation>%1: keine Sichtkontrolle und Zugprobe einer zweiten Person</translation>
     </message>
     <message>
         <source>%1: no second person's look</source>
-        <translation>%1: nicht von einer zweiten Person angesehen</translation>
+        <translation>%1: keine Sichtkontrolle einer zweiten Person</translation>
     </message>
     <message>
         <source>%1: “no” was answered</source>
@@ -10177,11 +10177,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: the two persons' readings disagree</source>
-        <translation>%1: die Messungen der zwei Personen stimmen nicht überein</translation>
+        <translation>%1: die Messungen der zwei Personen widersprechen sich</translation>
     </message>
     <message>
         <source>%1: left and right look swapped</source>
-        <translation>%1: links und rechts sehen vertauscht aus</translation>
+        <translation>%1: links und rechts anscheinend vertauscht</translation>
     </message>
     <message>
         <source>%1: no band yet, the reading could not be judged</source>
@@ -10230,7 +10230,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Choose both names to close the record.</source>
-        <translation>Beide Namen wählen, um das Protokoll zu schließen.</translation>
+        <translation>Beide Namen wählen, um das Protokoll abzuschließen.</translation>
     </message>
     <message>
         <source>Count leaves, mirror, torch and tools back out and look at the hatches, then tick both.</source>
@@ -10238,11 +10238,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Close the record, every step done and nothing open</source>
-        <translation>Protokoll schließen, jeder Schritt getan und nichts offen</translation>
+        <translation>Protokoll abschließen, jeder Schritt getan und nichts offen</translation>
     </message>
     <message>
         <source>Close with the open items listed</source>
-        <translation>Mit den genannten offenen Punkten schließen</translation>
+        <translation>Mit den genannten offenen Punkten abschließen</translation>
     </message>
     <message>
         <source>Note</source>
@@ -10254,7 +10254,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>These are the owner's measurements and statements, not an aircraft record, inspection or release. Manuals, directives, local rules and persons entitled to decide prevail.</source>
-        <translation>Dies sind Messungen und Erklärungen des Halters, keine Flugzeugakte, keine Kontrolle und keine Freigabebescheinigung. Handbücher, Anweisungen, örtliche Regeln und zur Entscheidung berechtigte Personen gehen vor.</translation>
+        <translation>Dies sind Messungen und Erklärungen des Halters, keine Flugzeugakte, keine Kontrolle und keine Freigabe. Handbücher, Anweisungen, örtliche Regeln und zur Entscheidung berechtigte Personen gehen vor.</translation>
     </message>
     <message>
         <source>B</source>
@@ -10348,7 +10348,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Plunger home?</source>
-        <translation>Riegel ganz drin?</translation>
+        <translation>Riegel ganz eingerastet?</translation>
     </message>
     <message>
         <source>Sleeve at its stop?</source>
@@ -10360,7 +10360,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Engaged all the way?</source>
-        <translation>Ganz eingerastet?</translation>
+        <translation>Ganz im Eingriff?</translation>
     </message>
     <message>
         <source>Parts meet all round, flush?</source>
@@ -10368,7 +10368,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Water line or rod connected?</source>
-        <translation>Wasserleitung oder Stange angeschlossen?</translation>
+        <translation>Ballastleitung oder Stange angeschlossen?</translation>
     </message>
     <message>
         <source>Connected?</source>
@@ -10477,7 +10477,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>pull now</source>
-        <translation>jetzt ziehen</translation>
+        <translation>jetzt Zugprobe</translation>
     </message>
     <message>
         <source>begun, not done</source>
@@ -10543,7 +10543,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Close the record</source>
-        <translation>Protokoll schließen</translation>
+        <translation>Protokoll abschließen</translation>
     </message>
     <message>
         <source>two names, leaves counted</source>
@@ -10571,7 +10571,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>&amp;Stood rigged, gone through once more</source>
-        <translation>&amp;Stand aufgerüstet, noch einmal durchgegangen</translation>
+        <translation>&amp;Blieb aufgerüstet, noch einmal durchgegangen</translation>
     </message>
     <message>
         <source>Say first whether it was taken apart since the last record.</source>
@@ -10591,19 +10591,19 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>This file knows no airframe yet. Begin in Set up (Ctrl+5).</source>
-        <translation>Diese Datei kennt noch kein Flugzeug. Unter Einrichten (Ctrl+5) beginnen.</translation>
+        <translation>Diese Datei kennt noch kein Flugzeug. Unter Einrichten (Strg+5) beginnen.</translation>
     </message>
     <message>
         <source>No couplings are set up for this airframe. Add them in Set up (Ctrl+5).</source>
-        <translation>Für dieses Flugzeug sind keine Anschlüsse eingerichtet. Unter Einrichten (Ctrl+5) hinzufügen.</translation>
+        <translation>Für dieses Flugzeug sind keine Anschlüsse eingerichtet. Unter Einrichten (Strg+5) hinzufügen.</translation>
     </message>
     <message>
         <source>A record needs two people. Add them in Set up (Ctrl+5).</source>
-        <translation>Ein Protokoll braucht zwei Personen. Unter Einrichten (Ctrl+5) hinzufügen.</translation>
+        <translation>Ein Protokoll braucht zwei Personen. Unter Einrichten (Strg+5) hinzufügen.</translation>
     </message>
     <message>
         <source>No leaf set is set up. Add one in Set up (Ctrl+5) before you measure.</source>
-        <translation>Kein Blattsatz ist eingerichtet. Vor dem Messen unter Einrichten (Ctrl+5) einen hinzufügen.</translation>
+        <translation>Kein Blattsatz ist eingerichtet. Vor dem Messen unter Einrichten (Strg+5) einen hinzufügen.</translation>
     </message>
     <message>
         <source>End of the day: it was &amp;taken apart</source>
@@ -10611,7 +10611,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>The record begun on %1 was never closed. Nothing is carried over: a new record starts whole, and the old one stays, marked as abandoned.</source>
-        <translation>Das am %1 begonnene Protokoll wurde nie geschlossen. Nichts wird übernommen: ein neues Protokoll beginnt ganz von vorn, und das alte bleibt, als aufgegeben bezeichnet.</translation>
+        <translation>Das am %1 begonnene Protokoll wurde nie abgeschlossen. Nichts wird übernommen: ein neues Protokoll beginnt ganz von vorn, und das alte bleibt, als aufgegeben bezeichnet.</translation>
     </message>
     <message>
         <source>Last record: %1, %2.</source>
@@ -10623,11 +10623,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>closed with every step done and nothing open</source>
-        <translation>geschlossen, jeder Schritt getan und nichts offen</translation>
+        <translation>abgeschlossen, jeder Schritt getan und nichts offen</translation>
     </message>
     <message>
         <source>closed with open items</source>
-        <translation>mit offenen Punkten geschlossen</translation>
+        <translation>mit offenen Punkten abgeschlossen</translation>
     </message>
     <message>
         <source>abandoned</source>
@@ -10691,7 +10691,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Choose your name first: the history says who took it apart.</source>
-        <translation>Zuerst Ihren Namen wählen: die Geschichte sagt, wer abgerüstet hat.</translation>
+        <translation>Zuerst Ihren Namen wählen: Es wird festgehalten, wer abgerüstet hat.</translation>
     </message>
     <message>
         <source>This rigging was begun in another window at %1. It goes on here: both windows write into the same record.</source>
@@ -10859,7 +10859,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Measure as found: touch nothing else. It is kept as found part-seated.</source>
-        <translation>Wie vorgefunden messen: sonst nichts anfassen. Es wird als halb eingerastet vorgefunden festgehalten.</translation>
+        <translation>Wie vorgefunden messen: sonst nichts anfassen. Es wird als „halb eingerastet vorgefunden“ festgehalten.</translation>
     </message>
     <message>
         <source>%1: the ball is not in the socket.</source>
@@ -10867,7 +10867,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: the plunger is not home.</source>
-        <translation>%1: der Riegel ist nicht ganz drin.</translation>
+        <translation>%1: der Riegel ist nicht ganz eingerastet.</translation>
     </message>
     <message>
         <source>%1: the sleeve is not at its stop.</source>
@@ -10879,7 +10879,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: it is not engaged all the way.</source>
-        <translation>%1: es ist nicht ganz eingerastet.</translation>
+        <translation>%1: nicht ganz im Eingriff.</translation>
     </message>
     <message>
         <source>%1: the parts do not meet all round, or are not flush.</source>
@@ -10887,7 +10887,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: it is not connected as its manual says.</source>
-        <translation>%1: es ist nicht so angeschlossen, wie sein Handbuch sagt.</translation>
+        <translation>%1: nicht so angeschlossen, wie das Handbuch sagt.</translation>
     </message>
     <message>
         <source>%1: something moved at the pull.</source>
@@ -10895,7 +10895,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: it is not secured.</source>
-        <translation>%1: es ist nicht gesichert.</translation>
+        <translation>%1: nicht gesichert.</translation>
     </message>
     <message>
         <source>%1: a reading lies outside its band, and nobody has said yet what it was.</source>
@@ -10936,7 +10936,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>The reading just kept stays in the history, with a line through it. Say what went wrong with it; then read again.</source>
-        <translation>Die eben festgehaltene Messung bleibt in der Geschichte, mit einem Strich durch. Sagen, was damit falsch war; dann noch einmal messen.</translation>
+        <translation>Die eben festgehaltene Messung bleibt durchgestrichen stehen. Angeben, was damit falsch war; dann noch einmal messen.</translation>
     </message>
     <message>
         <source>Read again: the next reading takes the place of the wrong one.</source>
@@ -10952,7 +10952,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1, kept at %2, stays in the history, with a line through it, and nothing takes its place. A question that it opened stays open. Say what went wrong with it.</source>
-        <translation>%1, festgehalten um %2, bleibt in der Geschichte, mit einem Strich durch, und nichts tritt an ihre Stelle. Eine Frage, die dadurch aufkam, bleibt offen. Sagen, was damit falsch war.</translation>
+        <translation>%1, festgehalten um %2, bleibt durchgestrichen stehen, und nichts tritt an ihre Stelle. Eine Frage, die dadurch aufkam, bleibt offen. Angeben, was damit falsch war.</translation>
     </message>
     <message>
         <source>%1 struck at %2 by %3: %4</source>
@@ -10969,7 +10969,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>To the close  (Enter)</source>
-        <translation>Zum Schließen  (Enter)</translation>
+        <translation>Zum Abschluss  (Enter)</translation>
     </message>
     <message>
         <source>Second person  (%1)</source>
@@ -11034,27 +11034,27 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>The ball was not seen. Take a mirror or a light, look again, and answer again.</source>
-        <translation>Die Kugel wurde nicht gesehen. Spiegel oder Licht nehmen, noch einmal ansehen und noch einmal antworten.</translation>
+        <translation>Die Kugel wurde nicht gesehen. Spiegel oder Lampe nehmen, noch einmal ansehen und noch einmal antworten.</translation>
     </message>
     <message>
         <source>The plunger was not seen. Take a mirror or a light, look again, and answer again.</source>
-        <translation>Der Riegel wurde nicht gesehen. Spiegel oder Licht nehmen, noch einmal ansehen und noch einmal antworten.</translation>
+        <translation>Der Riegel wurde nicht gesehen. Spiegel oder Lampe nehmen, noch einmal ansehen und noch einmal antworten.</translation>
     </message>
     <message>
         <source>The sleeve was not seen. Take a mirror or a light, look again, and answer again.</source>
-        <translation>Die Hülse wurde nicht gesehen. Spiegel oder Licht nehmen, noch einmal ansehen und noch einmal antworten.</translation>
+        <translation>Die Hülse wurde nicht gesehen. Spiegel oder Lampe nehmen, noch einmal ansehen und noch einmal antworten.</translation>
     </message>
     <message>
         <source>The safety pin was not seen. Take a mirror or a light, look again, and answer again.</source>
-        <translation>Die Sicherungsnadel wurde nicht gesehen. Spiegel oder Licht nehmen, noch einmal ansehen und noch einmal antworten.</translation>
+        <translation>Die Sicherungsnadel wurde nicht gesehen. Spiegel oder Lampe nehmen, noch einmal ansehen und noch einmal antworten.</translation>
     </message>
     <message>
         <source>The joint was not seen. Take a mirror or a light, look again, and answer again.</source>
-        <translation>Die Verbindung wurde nicht gesehen. Spiegel oder Licht nehmen, noch einmal ansehen und noch einmal antworten.</translation>
+        <translation>Die Verbindung wurde nicht gesehen. Spiegel oder Lampe nehmen, noch einmal ansehen und noch einmal antworten.</translation>
     </message>
     <message>
         <source>The lock was not seen. Take a mirror or a light, look again, and answer again.</source>
-        <translation>Die Sicherung wurde nicht gesehen. Spiegel oder Licht nehmen, noch einmal ansehen und noch einmal antworten.</translation>
+        <translation>Die Sicherung wurde nicht gesehen. Spiegel oder Lampe nehmen, noch einmal ansehen und noch einmal antworten.</translation>
     </message>
     <message>
         <source>%1 Felt.</source>
@@ -11163,7 +11163,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>typed, not saved · %1</source>
-        <translation>getippt, nicht gespeichert · %1</translation>
+        <translation>eingegeben, nicht gespeichert · %1</translation>
     </message>
     <message>
         <source>1 coupling</source>
@@ -11316,7 +11316,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Typed, not saved yet.</source>
-        <translation>Getippt, noch nicht gespeichert.</translation>
+        <translation>Eingegeben, noch nicht gespeichert.</translation>
     </message>
     <message>
         <source>Saved at %1.</source>
@@ -11335,7 +11335,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>A character in it is not seen, such as a mark for the direction of writing. Delete it all and type it anew.</source>
-        <translation>Ein Zeichen darin ist unsichtbar, etwa eines für die Schreibrichtung. Alles löschen und neu tippen.</translation>
+        <translation>Ein Zeichen darin ist unsichtbar, etwa eines für die Schreibrichtung. Alles löschen und neu eingeben.</translation>
     </message>
     <message>
         <source>Year-month-day, like 2026-05-02.</source>
@@ -11359,15 +11359,15 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>“%1” is no day that can be read for sure. Type year-month-day, like 2026-05-02.</source>
-        <translation>„%1“ ist kein Tag, der sich eindeutig lesen lässt. Jahr-Monat-Tag tippen, wie 2026-05-02.</translation>
+        <translation>„%1“ ist kein Tag, der sich eindeutig lesen lässt. Jahr-Monat-Tag eingeben, etwa 2026-05-02.</translation>
     </message>
     <message>
         <source>Type the day, like 2026-05-02.</source>
-        <translation>Den Tag tippen, wie 2026-05-02.</translation>
+        <translation>Den Tag eingeben, etwa 2026-05-02.</translation>
     </message>
     <message>
         <source>This day has not come yet. Type today or an earlier day.</source>
-        <translation>Dieser Tag liegt noch vor uns. Heute oder einen früheren Tag tippen.</translation>
+        <translation>Dieser Tag kommt erst noch. Den heutigen oder einen früheren Tag eingeben.</translation>
     </message>
     <message>
         <source>A further airframe</source>
@@ -11435,15 +11435,15 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Type the registration. It stands on every page and every print.</source>
-        <translation>Das Kennzeichen tippen. Es steht auf jeder Seite und jedem Ausdruck.</translation>
+        <translation>Das Kennzeichen eingeben. Es steht auf jeder Seite und jedem Ausdruck.</translation>
     </message>
     <message>
         <source>%1 is already in this file. Choose it by the registration at the top left (Ctrl+K), or type another.</source>
-        <translation>%1 ist schon in dieser Datei. Es über das Kennzeichen oben links (Ctrl+K) wählen oder ein anderes tippen.</translation>
+        <translation>%1 ist schon in dieser Datei. Es über das Kennzeichen oben links (Strg+K) wählen oder ein anderes eingeben.</translation>
     </message>
     <message>
         <source>Type a whole number, 0 or more.</source>
-        <translation>Eine ganze Zahl tippen, 0 oder mehr.</translation>
+        <translation>Eine ganze Zahl eingeben, 0 oder mehr.</translation>
     </message>
     <message>
         <source>Add a person</source>
@@ -11471,7 +11471,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Type a name.</source>
-        <translation>Einen Namen tippen.</translation>
+        <translation>Einen Namen eingeben.</translation>
     </message>
     <message>
         <source>%1 is already in this file. Add an initial, so that the two are told apart.</source>
@@ -11552,7 +11552,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Choose your name first, at “%1”: the history says who took it apart.</source>
-        <translation>Zuerst bei „%1“ Ihren Namen wählen: Die Geschichte sagt, wer abgerüstet hat.</translation>
+        <translation>Zuerst bei „%1“ Ihren Namen wählen: Es wird festgehalten, wer abgerüstet hat.</translation>
     </message>
     <message>
         <source>Say in a few words what there is to note.</source>
@@ -11560,7 +11560,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>A refit, an adjustment or a changed part ends the old baseline. Noting it here does not do that: start a new fitting of the coupling in Couplings (Alt+2) as well.</source>
-        <translation>Neu einbauen, einstellen oder ein Teil tauschen beendet die alte Grundreihe. Es hier zu notieren, tut das nicht: Dazu auch unter „Anschlüsse“ (Alt+2) einen neuen Einbau des Anschlusses beginnen.</translation>
+        <translation>Neu einbauen, einstellen oder ein Teil tauschen beendet die alte Grundreihe. Die Notiz hier genügt dafür nicht: Auch unter „Anschlüsse“ (Alt+2) einen neuen Einbau des Anschlusses beginnen.</translation>
     </message>
     <message>
         <source>No event noted yet.</source>
@@ -11634,7 +11634,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>What the person responsible for this airframe has stated on Know this airframe. It informs; it grants nothing and stops nothing.</source>
-        <translation>Was die für dieses Flugzeug verantwortliche Person auf der Seite Dieses Flugzeug kennen erklärt hat. Es informiert; es berechtigt zu nichts und hält nichts auf.</translation>
+        <translation>Was die für dieses Flugzeug verantwortliche Person auf der Seite „Flugzeug kennen“ erklärt hat. Es informiert; es berechtigt zu nichts und hält nichts auf.</translation>
     </message>
     <message>
         <source>How they stood on this airframe on that day: %1.</source>
@@ -11687,7 +11687,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Whoever signs decides, and may ask for more: every coupling named unaided, a planted fault found, the calls said, when to stop explained. A sign-off grants nothing.</source>
-        <translation>Wer bestätigt, entscheidet und kann mehr verlangen: jeden Anschluss ohne Hilfe benannt, einen absichtlich gesetzten Fehler gefunden, die Ansagen gesagt, erklärt, wann Stopp ist. Eine Bestätigung berechtigt zu nichts.</translation>
+        <translation>Wer bestätigt, entscheidet und kann mehr verlangen: jeden Anschluss ohne Hilfe benannt, einen absichtlich gesetzten Fehler gefunden, die Ansagen gemacht, erklärt, wann aufzuhören ist. Eine Bestätigung berechtigt zu nichts.</translation>
     </message>
     <message>
         <source>Riggings under supervision</source>
@@ -11742,7 +11742,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>&amp;Keep this rigging</source>
-        <translation>Aufrüsten mer&amp;ken</translation>
+        <translation>Aufrüsten vermer&amp;ken</translation>
     </message>
     <message>
         <source>There is no further rigging in the file that could be named.</source>
@@ -11767,7 +11767,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Signed &amp;by, the person responsible</source>
-        <translation>Bestätigt von, verantwort&amp;lich</translation>
+        <translation>Bestätigt von, ver&amp;antwortlich</translation>
     </message>
     <message>
         <source>Choose who signs</source>
@@ -11795,7 +11795,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Withdra&amp;w the sign-off</source>
-        <translation>Bestätig&amp;ung zurückziehen</translation>
+        <translation>&amp;Bestätigung zurückziehen</translation>
     </message>
     <message>
         <source>Choose who signs: another person than the learner.</source>
@@ -11878,7 +11878,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Super&amp;vised all the same</source>
-        <translation>T&amp;rotzdem betreut</translation>
+        <translation>Trotzd&amp;em betreut</translation>
     </message>
     <message>
         <source>%1 stands nowhere in the record of this rigging. If it was supervised all the same, tick that, and say in the note what they did there.</source>
@@ -11900,7 +11900,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Taken back b&amp;y</source>
-        <translation>Zurücknehmende &amp;Person</translation>
+        <translation>Zurück&amp;nehmende Person</translation>
     </message>
     <message>
         <source>Choose who takes it back</source>
@@ -12066,11 +12066,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>two readings disagree</source>
-        <translation>zwei Messungen stimmen nicht überein</translation>
+        <translation>zwei Messungen widersprechen sich</translation>
     </message>
     <message>
         <source>left and right look swapped</source>
-        <translation>links und rechts sehen vertauscht aus</translation>
+        <translation>links und rechts anscheinend vertauscht</translation>
     </message>
     <message>
         <source>its surface wrong or not seen</source>
@@ -12131,7 +12131,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Ask (%1)</source>
-        <translation>Nachfragen (%1)</translation>
+        <translation>Frage stellen (%1)</translation>
     </message>
     <message>
         <source>Note a finding</source>
@@ -12143,7 +12143,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Ask</source>
-        <translation>Nachfragen</translation>
+        <translation>Frage stellen</translation>
     </message>
     <message>
         <source>It stays open, and every page says that a question is open, until a named person says what was found and done.</source>
@@ -12209,11 +12209,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Keep the finding (Ctrl+Enter)</source>
-        <translation>Befund festhalten (Ctrl+Enter)</translation>
+        <translation>Befund festhalten (Strg+Enter)</translation>
     </message>
     <message>
         <source>Open the question (Ctrl+Enter)</source>
-        <translation>Frage eröffnen (Ctrl+Enter)</translation>
+        <translation>Frage eröffnen (Strg+Enter)</translation>
     </message>
     <message>
         <source>Back (Esc)</source>
@@ -12241,15 +12241,15 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Say what was found.</source>
-        <translation>Sagen, was gefunden wurde.</translation>
+        <translation>Angeben, was gefunden wurde.</translation>
     </message>
     <message>
         <source>Say what was done; where nothing was, write that.</source>
-        <translation>Sagen, was getan wurde; wo nichts, das schreiben.</translation>
+        <translation>Angeben, was getan wurde; wo nichts, das schreiben.</translation>
     </message>
     <message>
         <source>Say what is to be found out.</source>
-        <translation>Sagen, was herauszufinden ist.</translation>
+        <translation>Angeben, was herauszufinden ist.</translation>
     </message>
     <message>
         <source>Not kept yet. What is lacking stands beside its field.</source>
@@ -12267,16 +12267,16 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Open now: what %1 asks about the whole airframe. Ctrl+6 shows it.</source>
-        <translation>Jetzt offen: was %1 zum ganzen Flugzeug fragt. Ctrl+6 zeigt es.</translation>
+        <translation>Jetzt offen: was %1 zum ganzen Flugzeug fragt. Strg+6 zeigt es.</translation>
     </message>
     <message>
         <source>Open now: what %1 asks about %2. Ctrl+6 shows it.</source>
         <comment>person, coupling</comment>
-        <translation>Jetzt offen: was %1 zu %2 fragt. Ctrl+6 zeigt es.</translation>
+        <translation>Jetzt offen: was %1 zu %2 fragt. Strg+6 zeigt es.</translation>
     </message>
     <message>
         <source>A finding or a question is typed and not kept. It is lost when this file is left now.</source>
-        <translation>Ein Befund oder eine Frage ist getippt und nicht gespeichert. Das geht verloren, wenn diese Datei jetzt verlassen wird.</translation>
+        <translation>Ein Befund oder eine Frage ist eingegeben und nicht gespeichert. Das geht verloren, wenn diese Datei jetzt verlassen wird.</translation>
     </message>
 </context>
 <context>
@@ -12298,7 +12298,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>The stop stays until a named person has said what was found and done (Ctrl+6).</source>
-        <translation>Der Stopp bleibt, bis jemand namentlich gesagt hat, was gefunden und getan wurde (Ctrl+6).</translation>
+        <translation>Der Stopp bleibt, bis jemand namentlich gesagt hat, was gefunden und getan wurde (Strg+6).</translation>
     </message>
     <message>
         <source>Open since %1.</source>
@@ -12310,7 +12310,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Found on %1, as the paper says. Say in the questions (Ctrl+6) who resolved it, what was found and what was done.</source>
-        <translation>Gefunden am %1, wie das Papier sagt. In den Fragen (Ctrl+6) sagen, wer es geklärt hat, was gefunden und was getan wurde.</translation>
+        <translation>Gefunden am %1, wie das Papier sagt. In den Fragen (Strg+6) sagen, wer es geklärt hat, was gefunden und was getan wurde.</translation>
     </message>
     <message>
         <source>a person entitled to decide</source>
@@ -12392,7 +12392,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>M&amp;y figures may be told to others</source>
-        <translation>Meine Zahlen dürfen weiterge&amp;sagt werden</translation>
+        <translation>Andere dürfen meine Zahlen &amp;sehen</translation>
     </message>
     <message>
         <source>No practice reading yet.</source>
@@ -12407,11 +12407,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>How alike you read again can be told from the second reading of one joint on.</source>
-        <translation>Wie gleich Sie wiederholt messen, lässt sich ab der zweiten Messung einer Verbindung sagen.</translation>
+        <translation>Wie gleichmäßig Sie messen, lässt sich ab der zweiten Messung derselben Verbindung sagen.</translation>
     </message>
     <message>
         <source>Your repeated readings of one joint scatter by %1 mm (standard deviation; 95 % interval %2 to %3).</source>
-        <translation>Ihre wiederholten Messungen einer Verbindung streuen um %1 mm (Standardabweichung; 95 %-Intervall %2 bis %3).</translation>
+        <translation>Ihre wiederholten Messungen einer Verbindung streuen um %1 mm (Standardabweichung; 95-%-Intervall %2 bis %3).</translation>
     </message>
     <message>
         <source>The step of the leaves alone scatters more than that: a finer set would tell more.</source>
@@ -12419,19 +12419,19 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>You read wider than the others by %1 mm (95 % interval %2 to %3).</source>
-        <translation>Sie messen um %1 mm weiter als die anderen (95 %-Intervall %2 bis %3).</translation>
+        <translation>Sie messen um %1 mm höher als die anderen (95-%-Intervall %2 bis %3).</translation>
     </message>
     <message>
         <source>You read narrower than the others by %1 mm (95 % interval %2 to %3).</source>
-        <translation>Sie messen um %1 mm enger als die anderen (95 %-Intervall %2 bis %3).</translation>
+        <translation>Sie messen um %1 mm tiefer als die anderen (95-%-Intervall %2 bis %3).</translation>
     </message>
     <message>
         <source>No difference from the others is shown; it may be anything from %1 to %2 mm (95 % interval).</source>
-        <translation>Ein Unterschied zu den anderen zeigt sich nicht; er kann alles von %1 bis %2 mm sein (95 %-Intervall).</translation>
+        <translation>Ein Unterschied zu den anderen zeigt sich nicht; er kann alles von %1 bis %2 mm sein (95-%-Intervall).</translation>
     </message>
     <message>
         <source>How far you read from the others can be told from ten readings on, and where others have read the same joints.</source>
-        <translation>Wie weit Sie von den anderen weg messen, lässt sich ab zehn Messungen sagen, und wo andere dieselben Verbindungen gemessen haben.</translation>
+        <translation>Wie weit Ihre Messungen von denen der anderen abliegen, lässt sich ab zehn Messungen sagen, und dort, wo andere dieselben Verbindungen gemessen haben.</translation>
     </message>
     <message>
         <source>Crossed study</source>
@@ -12439,7 +12439,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Several people read several couplings several times, in an order drawn by lot, and nobody sees earlier readings. The joints stay connected throughout. It tells how alike people measure here, and counts for nothing else. It can be left in the middle and gone on with here later. Only on joints that were looked at and found locked; afterwards look at each and pull it again, and try its surfaces again.</source>
-        <translation>Mehrere Personen messen mehrere Anschlüsse mehrmals, in ausgeloster Reihenfolge, und niemand sieht frühere Messungen. Die Verbindungen bleiben die ganze Zeit angeschlossen. Er sagt, wie gleich hier gemessen wird, und zählt für nichts anderes. Er kann mittendrin liegen bleiben und hier später fortgesetzt werden. Nur an Verbindungen, die angesehen und verriegelt gefunden wurden; danach jede ansehen, die Zugprobe wiederholen und ihre Ruder noch einmal probieren.</translation>
+        <translation>Mehrere Personen messen mehrere Anschlüsse mehrmals, in ausgeloster Reihenfolge, und niemand sieht frühere Messungen. Die Verbindungen bleiben die ganze Zeit angeschlossen. Der Versuch sagt, wie einheitlich hier gemessen wird, und zählt für nichts anderes. Er kann mittendrin liegen bleiben und hier später fortgesetzt werden. Nur an Verbindungen, die angesehen und verriegelt gefunden wurden; danach jede ansehen, die Zugprobe wiederholen und ihre Ruder noch einmal probieren.</translation>
     </message>
     <message>
         <source>Couplings</source>
@@ -12537,7 +12537,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>These readings do not tell how alike people measure.</source>
-        <translation>Diese Messungen sagen nicht, wie gleich gemessen wird.</translation>
+        <translation>Diese Messungen sagen nicht, wie einheitlich gemessen wird.</translation>
     </message>
     <message>
         <source>From these readings</source>
@@ -12569,11 +12569,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>95 % difference, one person</source>
-        <translation>95 %-Unterschied, eine Person</translation>
+        <translation>95-%-Unterschied, eine Person</translation>
     </message>
     <message>
         <source>95 % difference, two people</source>
-        <translation>95 %-Unterschied, zwei Personen</translation>
+        <translation>95-%-Unterschied, zwei Personen</translation>
     </message>
     <message>
         <source>All of it on one rigging: how differently the joint sits each time it is connected is not in these figures.</source>
@@ -12623,7 +12623,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>A closed record takes nothing new. A slip of the pen can be put right: the old reading stays, with a line through it, the reason and the name.</source>
-        <translation>Ein geschlossenes Protokoll nimmt nichts Neues auf. Ein Schreibfehler lässt sich richtigstellen: Die alte Messung bleibt, durchgestrichen, mit Grund und Namen.</translation>
+        <translation>Ein abgeschlossenes Protokoll nimmt nichts Neues auf. Ein Schreibfehler lässt sich richtigstellen: Die alte Messung bleibt, durchgestrichen, mit Grund und Namen.</translation>
     </message>
     <message>
         <source>Reading to correct</source>
@@ -12672,7 +12672,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Say why it is wrong: the reason stands beside it for good.</source>
-        <translation>Sagen, warum sie falsch ist: Der Grund steht für immer daneben.</translation>
+        <translation>Angeben, warum sie falsch ist: Der Grund steht für immer daneben.</translation>
     </message>
     <message>
         <source>Choose who corrects it. Nobody is filled in for you.</source>
@@ -12680,15 +12680,15 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Type two figures, the leaf that entered and the one that did not, such as 0.50 0.55.</source>
-        <translation>Zwei Zahlen tippen, das Blatt, das hineinging, und das, das nicht hineinging, etwa 0,50 0,55.</translation>
+        <translation>Zwei Zahlen eingeben, das Blatt, das hineinging, und das, das nicht hineinging, etwa 0,50 0,55.</translation>
     </message>
     <message>
         <source>The leaf that entered has to be thinner than the one that did not. Type the thinner one first.</source>
-        <translation>Das Blatt, das hineinging, muss dünner sein als das, das nicht hineinging. Das dünnere zuerst tippen.</translation>
+        <translation>Das Blatt, das hineinging, muss dünner sein als das, das nicht hineinging. Das dünnere zuerst eingeben.</translation>
     </message>
     <message>
         <source>That is wider than any gap here. Type millimetres with a point or a comma.</source>
-        <translation>Das ist weiter als jeder Spalt hier. Millimeter mit Punkt oder Komma tippen.</translation>
+        <translation>Das ist weiter als jeder Spalt hier. Millimeter mit Punkt oder Komma eingeben.</translation>
     </message>
     <message>
         <source>Corrected to %1. The old reading stays, with a line through it.</source>
@@ -12797,7 +12797,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Airbrake lever back: both out. Lever forward: both in and locked.</source>
-        <translation>Bremsklappenhebel zurück: beide ausgefahren. Hebel nach vorn: beide eingefahren und verriegelt.</translation>
+        <translation>Bremsklappenhebel nach hinten: beide ausgefahren. Hebel nach vorn: beide eingefahren und verriegelt.</translation>
     </message>
     <message>
         <source>Trim nose-down: it moves as the manual says.</source>
@@ -13224,7 +13224,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>If it goes on so, the line reaches %1 mm by %2, 95 % interval %3.</source>
         <comment>gap, date, from–to with unit</comment>
-        <translation>Geht es so weiter, erreicht die Linie %1 mm bis %2, 95-%-Intervall %3.</translation>
+        <translation>Geht es so weiter, erreicht die Linie bis zum %2 den Wert %1 mm, 95-%-Intervall %3.</translation>
     </message>
     <message numerus="yes">
         <source>%n reading(s) from %1 to %2.</source>
@@ -13404,7 +13404,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Nothing can be said of this coupling by its gap.</source>
-        <translation>Von diesem Anschluss ist durch seinen Spalt nichts zu sagen.</translation>
+        <translation>Über diesen Anschluss lässt sich anhand seines Spalts nichts sagen.</translation>
     </message>
     <message>
         <source>%1 at rigging %2 on %3.</source>
@@ -13428,8 +13428,8 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message numerus="yes">
         <source>The gravest of %n reading(s).</source>
         <translation>
-            <numerusform>Die schwerste von %n Messung.</numerusform>
-            <numerusform>Die schwerste von %n Messungen.</numerusform>
+            <numerusform>Die ernsteste von %n Messung.</numerusform>
+            <numerusform>Die ernsteste von %n Messungen.</numerusform>
         </translation>
     </message>
     <message>
@@ -13558,7 +13558,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Back to Before the annual (Esc or Alt+Left)</source>
-        <translation>Zurück zu Vor der Jahresnachprüfung (Esc oder Alt+Links)</translation>
+        <translation>Zurück zu „Vor der Nachprüfung“ (Esc oder Alt+Links)</translation>
     </message>
     <message>
         <source>cleaned</source>
@@ -13603,7 +13603,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Ctrl+C copies the chosen rows.</source>
-        <translation>Ctrl+C kopiert die gewählten Zeilen.</translation>
+        <translation>Strg+C kopiert die gewählten Zeilen.</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -13810,27 +13810,27 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1 reaches beyond the band. Read once with a finer gauge. Repeats with this one tell no more.</source>
-        <translation>%1 reicht über das Band hinaus. Einmal mit einer feineren Lehre messen. Wiederholen mit dieser sagt nicht mehr.</translation>
+        <translation>%1 reicht über das Band hinaus. Einmal mit einer feineren Lehre messen. Wiederholungen mit dieser sagen nicht mehr.</translation>
     </message>
     <message>
         <source>%1 is kept. The ball was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 ist festgehalten. Die Kugel wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
+        <translation>%1 ist festgehalten. Die Kugel wurde nicht gesehen: mit Spiegel oder Lampe noch einmal hinsehen und neu antworten.</translation>
     </message>
     <message>
         <source>%1 is kept. The plunger was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 ist festgehalten. Der Riegel wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
+        <translation>%1 ist festgehalten. Der Riegel wurde nicht gesehen: mit Spiegel oder Lampe noch einmal hinsehen und neu antworten.</translation>
     </message>
     <message>
         <source>%1 is kept. The sleeve was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 ist festgehalten. Die Hülse wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
+        <translation>%1 ist festgehalten. Die Hülse wurde nicht gesehen: mit Spiegel oder Lampe noch einmal hinsehen und neu antworten.</translation>
     </message>
     <message>
         <source>%1 is kept. The safety pin was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 ist festgehalten. Die Sicherungsnadel wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
+        <translation>%1 ist festgehalten. Die Sicherungsnadel wurde nicht gesehen: mit Spiegel oder Lampe noch einmal hinsehen und neu antworten.</translation>
     </message>
     <message>
         <source>%1 is kept. The joint was not seen: look again with a mirror or a light, and answer again.</source>
-        <translation>%1 ist festgehalten. Die Verbindung wurde nicht gesehen: mit Spiegel oder Licht noch einmal hinsehen und neu antworten.</translation>
+        <translation>%1 ist festgehalten. Die Verbindung wurde nicht gesehen: mit Spiegel oder Lampe noch einmal hinsehen und neu antworten.</translation>
     </message>
     <message>
         <source>%1 cannot be judged.</source>
@@ -13870,7 +13870,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>It was read on %1. Say in the questions (Ctrl+6) who resolved it, what was found and what was done.</source>
-        <translation>Gemessen am %1. In den Fragen (Ctrl+6) sagen, wer es geklärt hat, was gefunden und was getan wurde.</translation>
+        <translation>Gemessen am %1. In den Fragen (Strg+6) sagen, wer es geklärt hat, was gefunden und was getan wurde.</translation>
     </message>
     <message>
         <source>a person entitled to decide</source>
@@ -13891,7 +13891,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>The gap is one sign only, and enough to stop.</source>
-        <translation>Der Spalt ist nur ein Anzeichen, und genug zum Aufhören.</translation>
+        <translation>Der Spalt ist nur ein Anzeichen, und das genügt zum Aufhören.</translation>
     </message>
     <message>
         <source>The look, the pull and the second person have to carry it. This gap tells nothing, and any gap is one sign only.</source>
@@ -13930,7 +13930,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1 (Ctrl+%2)</source>
-        <translation>%1 (Ctrl+%2)</translation>
+        <translation>%1 (Strg+%2)</translation>
     </message>
     <message>
         <source>No airframe yet</source>
@@ -13938,7 +13938,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Choose the airframe (Ctrl+K)</source>
-        <translation>Flugzeug wählen (Ctrl+K)</translation>
+        <translation>Flugzeug wählen (Strg+K)</translation>
     </message>
     <message>
         <source>%1   %2</source>
@@ -13974,7 +13974,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>No copy of %1 could be kept beside it today. What you enter is saved all the same; copy the file to another place yourself.</source>
-        <translation>Von %1 konnte heute daneben keine Kopie angelegt werden. Was Sie eingeben, wird trotzdem gespeichert; kopieren Sie die Datei selbst an einen anderen Ort.</translation>
+        <translation>Von %1 konnte heute daneben keine Kopie angelegt werden. Was Sie eingeben, wird trotzdem gespeichert; die Datei selbst an einen anderen Ort kopieren.</translation>
     </message>
     <message>
         <source>File</source>
@@ -14034,7 +14034,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Readings by feeler leaf become each coupling’s own band. Every later reading is judged against it: one sign beside the look, the pull, the second person and the control check.</source>
-        <translation>Messungen mit Fühlerblättern werden zum eigenen Band jedes Anschlusses. Jede spätere Messung wird daran beurteilt: ein Anzeichen neben Sichtkontrolle, Zugprobe, zweiter Person und Ruderprobe.</translation>
+        <translation>Messungen mit der Fühlerlehre werden zum eigenen Band jedes Anschlusses. Jede spätere Messung wird daran beurteilt: ein Anzeichen neben Sichtkontrolle, Zugprobe, zweiter Person und Ruderprobe.</translation>
     </message>
     <message>
         <source>Begin a new file for my airframe</source>
@@ -14050,7 +14050,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>A band is a coupling’s own past, never a limit. Manuals, directives, local rules and persons entitled to decide prevail.</source>
-        <translation>Ein Band ist die eigene Vergangenheit eines Anschlusses, nie eine Grenze. Handbücher, Anweisungen, örtliche Regeln und zur Entscheidung berechtigte Personen gehen vor.</translation>
+        <translation>Ein Band ist die eigene Vergangenheit eines Anschlusses, nie ein Grenzwert. Handbücher, Anweisungen, örtliche Regeln und zur Entscheidung berechtigte Personen gehen vor.</translation>
     </message>
     <message>
         <source>The .rigband file to open.</source>
@@ -14079,14 +14079,14 @@ Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.
 Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.
 Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list. Shift+F1: the manual.</source>
         <translation>Überall
-Ctrl+1 bis Ctrl+5: die fünf Seiten. Ctrl+6: die offenen Fragen.
-Ctrl+8: was zwei Laptops verschieden sagen. Ctrl+I: eine andere Datei aufnehmen.
-Ctrl+9: die Kopien dieser Datei. Ctrl+B: eine zurückholen. Ctrl+W: von einer Kopie zurück zur Datei.
-Ctrl+R: aus einer beschädigten Datei in eine neue lesen, was lesbar ist.
-Ctrl+K: das Flugzeug wählen.
-Ctrl+N, Ctrl+O: neue Datei, eine Datei öffnen. Ctrl+Q: beenden.
-Ctrl+Shift+S: eine Kopie der Datei speichern. Ctrl+Shift+F: ihren Ordner zeigen. Ctrl+F1: über Rigband.
-Ctrl++ und Ctrl+-: Schriftgröße. F9: dunkle Farben. F1: diese Liste. Shift+F1: das Handbuch.</translation>
+Strg+1 bis Strg+5: die fünf Seiten. Strg+6: die offenen Fragen.
+Strg+8: was zwei Laptops verschieden sagen. Strg+I: eine andere Datei aufnehmen.
+Strg+9: die Kopien dieser Datei. Strg+B: eine zurückholen. Strg+W: von einer Kopie zurück zur Datei.
+Strg+R: aus einer beschädigten Datei in eine neue lesen, was lesbar ist.
+Strg+K: das Flugzeug wählen.
+Strg+N, Strg+O: neue Datei, eine Datei öffnen. Strg+Q: beenden.
+Strg+Umschalt+S: eine Kopie der Datei speichern. Strg+Umschalt+F: ihren Ordner zeigen. Strg+F1: über Rigband.
+Strg++ und Strg+-: Schriftgröße. F9: dunkle Farben. F1: diese Liste. Umschalt+F1: das Handbuch.</translation>
     </message>
     <message>
         <source>At the start: %1: the last record. %2: I have read the notes. %3: from paper. Enter: start.</source>
@@ -14130,7 +14130,7 @@ Ctrl++ und Ctrl+-: Schriftgröße. F9: dunkle Farben. F1: diese Liste. Shift+F1:
     </message>
     <message>
         <source>A closed record: %1: as PDF. %2: back.</source>
-        <translation>Ein geschlossenes Protokoll: %1: als PDF. %2: zurück.</translation>
+        <translation>Ein abgeschlossenes Protokoll: %1: als PDF. %2: zurück.</translation>
     </message>
     <message>
         <source>Alt+O: who learns. Alt and the underlined letter: a part. Up, Down: another coupling. On the plan arrows: the nearest one.</source>
@@ -14181,23 +14181,23 @@ Alt+1 to Alt+9: the parts. Alt+Up, Alt+Down: move a row.
 Photos of a coupling: Ctrl+V: a picture that was copied.
 Baseline day: Y, N: an answer. W: wrong leaf. X: leave out. F: freeze.</source>
         <translation>Verlauf
-Links, Rechts: entlanggehen. Plus, Minus: näher, weiter. 0: alles.
+Links, Rechts: verschieben. Plus, Minus: näher, weiter. 0: alles.
 Auf, Ab: eine andere Messung. D, R: nach Datum, nach Aufrüsten. T: Tabelle.
-A: alle Anschlüsse zusammen. P: der Zeitraum. Ctrl+C: die gewählten Zeilen kopieren.
-F: einen Befund notieren. Q: fragen. Esc: zurück zu heute oder zu Vor der Jahresnachprüfung.
+A: alle Anschlüsse zusammen. P: der Zeitraum. Strg+C: die gewählten Zeilen kopieren.
+F: einen Befund notieren. Q: Frage stellen. Esc: zurück zu heute oder zu „Vor der Nachprüfung“.
 
-Vor der Jahresnachprüfung
-Auf, Ab: ein anderer Anschluss. Enter: sein Verlauf. 1 bis 8: nach einer Spalte ordnen. 0: was auffällt zuerst.
-S: was auffällt. O: was außerhalb des Bandes lag. Dort Enter: es im Verlauf.
-P: der Zeitraum. F: einen Befund notieren. Q: fragen. M: was die Spalten bedeuten. R: der Bericht.
+Vor der Nachprüfung
+Auf, Ab: ein anderer Anschluss. Enter: sein Verlauf. 1 bis 8: nach einer Spalte ordnen. 0: Auffallendes zuerst.
+S: was auffällt. O: was außerhalb des Bandes lag. Dort Enter: im Verlauf zeigen.
+P: der Zeitraum. F: einen Befund notieren. Q: Frage stellen. M: was die Spalten bedeuten. R: der Bericht.
 Im Bericht: S: speichern. A: das andere Papier. Esc: zurück.
 
 Fragen
-Auf, Ab: eine andere Frage. Enter: sie schließen. Ctrl+Enter: speichern. Esc: zurück.
+Auf, Ab: eine andere Frage. Enter: sie schließen. Strg+Enter: speichern. Esc: zurück.
 
 Einrichten
 Alt+1 bis Alt+9: die Teile. Alt+Auf, Alt+Ab: eine Zeile verschieben.
-Fotos eines Anschlusses: Ctrl+V: ein kopiertes Bild.
+Fotos eines Anschlusses: Strg+V: ein kopiertes Bild.
 Tag der Grundreihe: Y, N: eine Antwort. W: falsches Blatt. X: auslassen. F: festschreiben.</translation>
     </message>
     <message>
@@ -14218,7 +14218,7 @@ Endet mit 0, wenn das Fenster geschlossen wurde, mit 2, wenn in der Befehlszeile
     </message>
     <message>
         <source>“%1” is no text size. Type a whole number from 100 to 200 behind --text.</source>
-        <translation>„%1“ ist keine Textgröße. Hinter --text eine ganze Zahl von 100 bis 200 tippen.</translation>
+        <translation>„%1“ ist keine Schriftgröße. Hinter --text eine ganze Zahl von 100 bis 200 tippen.</translation>
     </message>
     <message>
         <source>Name one file to open, or type --demo; not more than one of these.</source>
@@ -14323,7 +14323,7 @@ Endet mit 0, wenn das Fenster geschlossen wurde, mit 2, wenn in der Befehlszeile
     </message>
     <message>
         <source>So few can mislead: up to %1 in 100 part-seated joints might not lie outside (one-sided 95 % bound).</source>
-        <translation>So wenige können täuschen: bis zu %1 von 100 halb eingerasteten Verbindungen könnten nicht außerhalb liegen (einseitige 95 %-Schranke).</translation>
+        <translation>So wenige können täuschen: bis zu %1 von 100 halb eingerasteten Verbindungen könnten nicht außerhalb liegen (einseitige 95-%-Schranke).</translation>
     </message>
 </context>
 </TS>
