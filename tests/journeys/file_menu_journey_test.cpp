@@ -211,7 +211,7 @@ TEST_F(FileMenuJourney, AsksForAFileFirstWhereNoneIsOpen)
 
 TEST_F(FileMenuJourney, TellsWhatTheProgramIsAndWhoseWorkIsInIt)
 {
-    typist.press(Qt::Key_F1, Qt::ShiftModifier);
+    typist.press(Qt::Key_F1, Qt::ControlModifier);
     Typist::look();
     ASSERT_EQ(prompts.told.size(), 1U);
     const std::string method = "method version " + std::to_string(kMethodVersion);
