@@ -102,7 +102,25 @@ struct Found
 {
     QStringList faults;
     QStringList replacedNames; // which are none
+    std::int64_t takenOver = 0;
 };
+
+// How far the file has come, and what nobody can tell from it.
+Outcome tellChain(StoreFile& file, std::int64_t takenOver)
+{
+    const auto end = file.end();
+    if (!end)
+        return end.problem();
+    say(ChainWords::file(end.value()));
+    const auto last = file.placeOfPrint(shortForm(end.value().hash));
+    if (!last)
+        return last.problem();
+    if (last.value())
+        say(ChainWords::lastSaved(Moment{last.value()->savedMilliseconds / 1000, 0}));
+    if (takenOver > 0)
+        say(ChainWords::takenOver(takenOver));
+    return Done{};
+}
 
 Result<Found> foundIn(OpenFile& open)
 {
@@ -124,6 +142,7 @@ Result<Found> foundIn(OpenFile& open)
     for (const auto& copy : copiesOfLaterDays(open.file->path(), open.clock.now().localDay()))
         found.append(FileWords::copyOfLaterDay(QString::fromStdString(copy.filename().string())));
     all.replacedNames = ChainWords::replacedNames(chain.value());
+    all.takenOver = chain.value().takenOver;
     return all;
 }
 
@@ -143,8 +162,8 @@ int check(const QString& file)
     if (fileRefusesWriting(file.toStdString()) || folderRefusesWriting(file.toStdString()))
         say(FileWords::readOnly());
     const Outcome told = tellContent(*open.records);
-    if (const auto end = open.file->end())
-        say(ChainWords::file(end.value()));
+    if (const Outcome said = tellChain(*open.file, found.value().takenOver); !said)
+        return couldNot(said.problem(), file);
     for (const QString& sentence : found.value().replacedNames)
         say(sentence);
     if (const auto conflicts = openConflictsIn(open.file->connection());

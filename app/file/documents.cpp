@@ -84,7 +84,7 @@ int exportDocument(const ExportedDocument& wanted)
     if (!made)
         return couldNot(made.problem(), wanted.document);
     say(DocumentWords::written(wanted.document, wanted.file, chain.value().end.facts));
-    return kDone;
+    return chain.value().faults > 0 ? kFound : kDone;
 }
 
 int importDocument(const ImportedDocument& wanted)
@@ -109,7 +109,7 @@ int importDocument(const ImportedDocument& wanted)
     if (made.lost)
         complain(DocumentWords::sentence(wanted.document, document.value().fault));
     say(DocumentWords::made(wanted.file, made.end.facts));
-    return kDone;
+    return made.lost || made.chain.faults > 0 ? kFound : kDone;
 }
 
 } // namespace rig::file

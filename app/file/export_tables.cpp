@@ -1,5 +1,6 @@
 #include "app/file/open_file.h"
 #include "app/file/verbs.h"
+#include "app/wording/chain_words.h"
 #include "app/wording/file_words.h"
 #include "app/wording/problem_words.h"
 #include "core/exchange/nameless.h"
@@ -126,11 +127,20 @@ int exportTables(const QString& file, const QString& folder, NamesOut names)
         complain(FileWords::cannotMakeFolder(folder));
         return kCouldNot;
     }
+    const auto chain = open.file->lookAtChain();
+    if (!chain) {
+        complain(sentenceOf(chain.problem(), file));
+        return kCouldNot;
+    }
     const int ended = writeAll(written, folder);
     if (nameless && ended == kDone)
         for (const QString& sentence : FileWords::nameless())
             say(sentence);
-    return ended;
+    if (ended != kDone || chain.value().faults == 0)
+        return ended;
+    for (const QString& sentence : {FileWords::tablesOfChanged(), ChainWords::faultsAdvice()})
+        complain(sentence);
+    return kFound;
 }
 
 } // namespace rig::file

@@ -22,8 +22,10 @@ std::unique_ptr<OtherFile> readOr(const QString& path, const QString& beside)
     return nullptr;
 }
 
-// Says what does not stand as it was saved. Whether to go on all the same.
-bool mayGoOn(std::initializer_list<OtherFile*> files, bool asFound, const QString& advice)
+// Says what does not stand as it was saved, and how many facts that are; nothing where they are not to be
+// gone on with.
+std::optional<std::int64_t> foundIn(std::initializer_list<OtherFile*> files, bool asFound,
+                                    const QString& advice)
 {
     std::int64_t faults = 0;
     for (OtherFile* file : files) {
@@ -31,15 +33,16 @@ bool mayGoOn(std::initializer_list<OtherFile*> files, bool asFound, const QStrin
         const auto chain = file->lookAtChain();
         if (!chain) {
             couldNot(chain.problem(), path);
-            return false;
+            return std::nullopt;
         }
         for (const QString& line : JoinWords::findings(path, chain.value()))
             complain(line);
         faults += chain.value().faults;
     }
-    if (faults > 0 && !asFound)
-        complain(advice);
-    return faults == 0 || asFound;
+    if (faults == 0 || asFound)
+        return faults;
+    complain(advice);
+    return std::nullopt;
 }
 
 int tellJoined(const JoinWanted& wanted, const Joined& joined)
@@ -53,7 +56,7 @@ int tellJoined(const JoinWanted& wanted, const Joined& joined)
     say(JoinWords::onlyIn(wanted.ours, joined.onlyOurs));
     say(JoinWords::onlyIn(wanted.theirs, joined.onlyTheirs()));
     say(JoinWords::joined(wanted.out, joined.end));
-    return kDone;
+    return joined.leftOut.empty() ? kDone : kFound;
 }
 
 } // namespace
@@ -64,10 +67,14 @@ int joinFiles(const JoinWanted& wanted)
     const auto theirs = ours ? readOr(wanted.theirs, wanted.out) : nullptr;
     if (!theirs)
         return kCouldNot;
-    if (!mayGoOn({ours.get(), theirs.get()}, wanted.asFound, JoinWords::lookFirst()))
+    const auto found = foundIn({ours.get(), theirs.get()}, wanted.asFound, JoinWords::lookFirst());
+    if (!found)
         return kCouldNot;
     const auto made = join(*ours, *theirs, wanted.out.toStdString());
-    return made ? tellJoined(wanted, made.value()) : couldNot(made.problem(), wanted.out);
+    if (!made)
+        return couldNot(made.problem(), wanted.out);
+    const int ended = tellJoined(wanted, made.value());
+    return ended == kDone && *found > 0 ? kFound : ended;
 }
 
 int handOnPart(const PartWanted& wanted)
@@ -82,7 +89,7 @@ int handOnPart(const PartWanted& wanted)
     if (!airframe)
         return couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe));
     // Taken over anew, nothing would show it any more.
-    if (!mayGoOn({whole.get()}, false, JoinWords::wholeInstead()))
+    if (!foundIn({whole.get()}, false, JoinWords::wholeInstead()))
         return kCouldNot;
     const auto made = handOn(*whole, airframe->id, wanted.out.toStdString());
     if (!made)

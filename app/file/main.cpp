@@ -218,8 +218,8 @@ int run(const QString& verb, const Given& given)
         return handOnPart({given.named[0], given.airframe, given.out});
     if (verb == "rename-person" && given.isRenamed())
         return renamePerson({given.named[0], given.person, given.as, given.by, given.out});
-    const QStringList known{"rename-person", "demo",   "check", "salvage", "export", "import",
-                            "record",        "report", "sheet", "card",   "manual", "join",   "part"};
+    const QStringList known{"rename-person", "demo",  "check", "salvage", "export", "import", "record",
+                            "report",        "sheet", "card",  "manual",  "join",   "part"};
     if (!known.contains(verb))
         complain(rig::FileWords::unknownVerb(verb));
     return badUse();

@@ -4,9 +4,10 @@
 #include "app/file/verbs.h"
 #include "app/wording/join_words.h"
 #include "app/wording/rename_words.h"
-#include "core/plain_text.h"
 #include "core/store/names.h"
 #include "core/store/newest.h"
+
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -28,10 +29,11 @@ std::optional<PersonId> personNamed(const QString& file, const std::vector<Perso
     return std::nullopt;
 }
 
-bool isAName(const QString& as)
+// Nothing that could be read as the name of somebody else, or as a word.
+bool isNeutral(const QString& as)
 {
-    const std::string text = as.toStdString();
-    return !isBlank(text) && !hasInvisible(text) && !as.contains('\n') && as.size() <= kLongestLine;
+    static const QRegularExpression letters{QStringLiteral("^[A-Z]{1,2}( ?[0-9]{1,3})?$")};
+    return letters.match(as).hasMatch();
 }
 
 bool isAsItWasSaved(OtherFile& file, const QString& path)
@@ -63,8 +65,8 @@ int renamePerson(const PersonRenamed& wanted)
 {
     if (!isFree(wanted.out))
         return kCouldNot;
-    if (!isAName(wanted.as))
-        return couldNot(RenameWords::notAName(wanted.as));
+    if (!isNeutral(wanted.as))
+        return couldNot(RenameWords::notNeutral(wanted.as));
     const auto whole = OtherFile::read(wanted.file.toStdString(), wanted.out.toStdString());
     if (!whole)
         return couldNot(whole.problem(), failedAtNewFile(whole.problem().kind) ? wanted.out : wanted.file);

@@ -1,6 +1,7 @@
 #include "app/blocks/cells.h"
 #include "app/pictures/marks.h"
 #include "app/report/review_parts.h"
+#include "app/wording/chain_words.h"
 #include "app/wording/conflict_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/review_report_words.h"
@@ -207,6 +208,8 @@ void addFirst(const Source& source, Writing& out)
     TableBlock table = list.make();
     if (!isGrave && !list.hasMatters())
         addText(out, ReviewWords::nothingGrave(source.review));
+    if (source.file && source.file->chain && source.file->chain->takenOver > 0)
+        addText(out, ChainWords::takenOver(source.file->chain->takenOver));
     if (table.rows.empty())
         return;
     addIntro(out, ReviewReportWords::firstIntro());

@@ -88,11 +88,18 @@ QString ChainWords::noOtherFaults()
     return tr("Every other fact in this file reads as it was saved, as far as its chain tells.");
 }
 
+QString ChainWords::lastSaved(const Moment& when)
+{
+    return tr("The last fact was saved on %1. Whether others behind it were cut off cannot be told from the "
+              "file: "
+              "compare its end with an earlier print or copy.")
+        .arg(Formats{}.day(when.localDay()));
+}
+
 QString ChainWords::takenOver(std::int64_t facts)
 {
     return tr("Nothing is known of changes before the chain began: %1 facts were taken over as they stood, "
-              "from an "
-              "older file or from the one that this was handed on from.")
+              "from an older file or from the one that this was handed on from.")
         .arg(QLocale{}.toString(static_cast<qlonglong>(facts)));
 }
 

@@ -25,7 +25,8 @@ public:
     static QString faultsAdvice();
     static QString copiesKey(); // on the screen: where the copies are
     static QString noFaults();
-    static QString noOtherFaults(); // but for names that were replaced
+    static QString noOtherFaults();               // but for names that were replaced
+    static QString lastSaved(const Moment& when); // UTC
     static QString takenOver(std::int64_t facts);
     static QString notLookedAt();
     static QString fact(const FaultyFact& fact); // which it is: reading · QX-17 · Left aileron · saved on …

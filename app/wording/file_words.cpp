@@ -178,6 +178,13 @@ QString FileWords::exported(const QString& folder, const QStringList& files)
     return tr("Written to %1: %2.").arg(folder, files.join(tr(", ", "between file names")));
 }
 
+QString FileWords::tablesOfChanged()
+{
+    return tr("Facts in this file were changed by another program. The tables tell them as they stand now, "
+              "and cannot "
+              "tell which they are: “rigband-file check” does.");
+}
+
 QStringList FileWords::nameless()
 {
     return {tr("Letters stand for persons, numbers for airframes and gauges."),

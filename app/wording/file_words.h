@@ -57,6 +57,7 @@ public:
                                   std::int64_t refused, std::int64_t lost);
 
     static QString exported(const QString& folder, const QStringList& files);
+    static QString tablesOfChanged();
     static QStringList nameless(); // what stands for names, what was left out, what may still tell
     static QString cannotMakeFolder(const QString& folder);
     static QString cannotWrite(const QString& file);

@@ -17,9 +17,11 @@ QString RenameWords::several(const QString& file, const QString& name)
         .arg(file, name);
 }
 
-QString RenameWords::notAName(const QString& as)
+QString RenameWords::notNeutral(const QString& as)
 {
-    return tr("“%1” cannot stand for a name: write one line of letters and figures.").arg(as);
+    return tr("“%1” cannot stand for a name: write one or two capital letters, with a number behind them if "
+              "you like, such as P 1.")
+        .arg(as);
 }
 
 QString RenameWords::taken(const QString& file, const QString& as)
@@ -36,17 +38,17 @@ QString RenameWords::lookFirst()
 
 QString RenameWords::done(const QString& out, const QString& as)
 {
-    return tr("Made: %1. “%2” stands there for the name, and the telephone number is gone. That the name was "
-              "replaced, "
-              "when and by whom, is told there from now on; every other fact is held against the chain as "
-              "before.")
+    return tr("Made: %1. “%2” stands there for the name, and the person’s telephone number is gone. That the "
+              "name was replaced, when and by whom, is told there from now on; every other fact is held "
+              "against the chain as before.")
         .arg(out, as);
 }
 
 QString RenameWords::stillNamed(const QString& kind, std::int64_t facts)
 {
-    return tr("%1 whose words still hold the name, as they were typed: %2. Read them; nothing in them was "
-              "changed.")
+    return tr("%1 whose words still hold the name or the telephone number, as they were typed: %2. Read "
+              "them; "
+              "nothing in them was changed.")
         .arg(kind, Formats{}.count(static_cast<int>(facts)));
 }
 

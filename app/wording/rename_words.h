@@ -15,7 +15,7 @@ class RenameWords
 public:
     static QString noSuchPerson(const QString& file, const QString& name);
     static QString several(const QString& file, const QString& name);
-    static QString notAName(const QString& as);
+    static QString notNeutral(const QString& as);
     static QString taken(const QString& file, const QString& as);
     static QString lookFirst(); // what to do where the file is not as it was saved
 

@@ -5,12 +5,13 @@
 #include "core/rigging/reading.h"
 
 #include <map>
+#include <optional>
 #include <tuple>
 
 namespace rig {
 
 // What makes two readings the same in a table.
-using RowKey = std::tuple<CouplingId, Day, GapInterval, PersonId, RowState>;
+using RowKey = std::tuple<CouplingId, Day, GapInterval, PersonId, std::optional<GaugeId>, RowState>;
 using RowCounts = std::map<RowKey, int>;
 
 inline RowState rowStateOf(const Reading& reading)
@@ -22,7 +23,8 @@ inline RowState rowStateOf(const Reading& reading)
 
 inline RowKey keyOf(const Reading& reading)
 {
-    return {reading.coupling, reading.when.localDay(), reading.interval, reading.person, rowStateOf(reading)};
+    return {reading.coupling, reading.when.localDay(), reading.interval,
+            reading.person,   reading.gauge,           rowStateOf(reading)};
 }
 
 } // namespace rig

@@ -56,14 +56,15 @@ Result<LinkHolds> whetherHolds(FactBytes& bytes, const ChainLink& link)
         return (fact ? origin : fact).problem();
     if (!fact.value())
         return LinkHolds::FactGone;
-    const QByteArray now =
-        hashOf({link.before, origin.value().value_or(QByteArray{}), link.sequence, *fact.value()});
-    if (now == link.hash)
-        return LinkHolds::Yes;
+    // Also where the link holds: in a part that was handed on since, whose chain began anew.
     const auto isReplaced = readsAsReplaced(bytes.connection(), link, *fact.value());
     if (!isReplaced)
         return isReplaced.problem();
-    return isReplaced.value() ? LinkHolds::NameReplaced : LinkHolds::FactChanged;
+    if (isReplaced.value())
+        return LinkHolds::NameReplaced;
+    const QByteArray now =
+        hashOf({link.before, origin.value().value_or(QByteArray{}), link.sequence, *fact.value()});
+    return now == link.hash ? LinkHolds::Yes : LinkHolds::FactChanged;
 }
 
 std::string digestOf(const QByteArray& bytes)

@@ -25,6 +25,7 @@ struct NamedRow
 {
     IdBytes row{};
     std::string name;
+    std::string phone;
 };
 
 class Renaming
@@ -66,12 +67,13 @@ private:
             return decided;
         bool isTaken = false;
         const Outcome read = m_file.each(
-            QStringLiteral("SELECT id, subject, name FROM person ORDER BY id"), {}, [&](Row& row) {
+            QStringLiteral("SELECT id, subject, name, phone FROM person ORDER BY id"), {}, [&](Row& row) {
                 const IdBytes id = row.bytes().value_or(IdBytes{});
                 const IdBytes subject = row.bytes().value_or(IdBytes{});
                 const std::string name = row.text();
+                const std::string phone = row.text();
                 if (m_file.decided.asRead(subject) == m_file.decided.asRead(m_wanted.person.bytes))
-                    m_rows.push_back({id, name});
+                    m_rows.push_back({id, name, phone});
                 else
                     isTaken = isTaken || comparable(name) == comparable(m_wanted.as);
             });
@@ -134,8 +136,9 @@ private:
     {
         std::set<std::string> names;
         for (const NamedRow& row : m_rows)
-            if (!isBlank(row.name))
-                names.insert(row.name);
+            for (const std::string& one : {row.name, row.phone})
+                if (!isBlank(one))
+                    names.insert(one);
         for (const FactShape* shape : everyShape())
             if (const Outcome counted = countIn(*shape, names, into); !counted)
                 return counted;

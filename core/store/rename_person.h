@@ -27,7 +27,7 @@ struct Renamed
 {
     FileEnd end;
     std::int64_t versions = 0;         // of the person, in which it was replaced
-    std::vector<FactCount> stillNamed; // facts whose texts hold a name that this person had, by kind
+    std::vector<FactCount> stillNamed; // facts whose texts hold a name or number that this person had, by kind
 };
 
 // A new file at `out` that is the whole one but for the name, and the telephone number, in every version of a

@@ -66,7 +66,7 @@ constexpr bool mayBeSalvaged(ProblemKind kind)
 class StoreFile
 {
 public:
-    // Path in UTF-8. Existing: probes, runs quick_check, keeps today's rolling copy (core/store/copies.h) and
+    // Path in UTF-8. Existing: probes, runs integrity_check, keeps today's rolling copy (core/store/copies.h) and
     // a copy before any upgrade, then upgrades. What needs an upgrade is always looked through first. A
     // read-only file or folder opens for reading; see isReadOnly().
     static Result<std::unique_ptr<StoreFile>> open(const std::string& path, OpenAs as, const Clock& clock,

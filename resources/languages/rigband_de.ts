@@ -1514,6 +1514,10 @@ Ernstestes zuerst</translation>
         <source>replaced name</source>
         <translation>ersetzter Name</translation>
     </message>
+    <message>
+        <source>The last fact was saved on %1. Whether others behind it were cut off cannot be told from the file: compare its end with an earlier print or copy.</source>
+        <translation>Der letzte Eintrag wurde am %1 gespeichert. Ob dahinter andere abgeschnitten wurden, ist aus der Datei nicht zu sehen: ihren Endstand mit einem früheren Ausdruck oder einer Kopie vergleichen.</translation>
+    </message>
 </context>
 <context>
     <name>ConflictWords</name>
@@ -3878,6 +3882,10 @@ Ernstestes zuerst</translation>
     <message>
         <source>a new file in which letters stand for the name of a person who asked for it; that it was done, and by whom, is told there from then on</source>
         <translation>eine neue Datei, in der Buchstaben für den Namen einer Person stehen, die darum gebeten hat; dass es getan wurde und von wem, wird dort von da an gesagt</translation>
+    </message>
+    <message>
+        <source>Facts in this file were changed by another program. The tables tell them as they stand now, and cannot tell which they are: “rigband-file check” does.</source>
+        <translation>Einträge in dieser Datei wurden von einem anderen Programm geändert. Die Tabellen geben sie wieder, wie sie jetzt dastehen, und können nicht sagen, welche es sind: das tut „rigband-file check“.</translation>
     </message>
 </context>
 <context>
@@ -8066,10 +8074,6 @@ Ernstestes zuerst</translation>
         <translation>%1 hat mehrere Personen mit dem Namen „%2“. Die Datei öffnen und zuerst sagen, ob sie ein und dieselbe sind, oder einer von ihnen einen anderen Namen geben.</translation>
     </message>
     <message>
-        <source>“%1” cannot stand for a name: write one line of letters and figures.</source>
-        <translation>„%1“ kann nicht für einen Namen stehen: eine Zeile aus Buchstaben und Ziffern schreiben.</translation>
-    </message>
-    <message>
         <source>Somebody else in %1 is named “%2”. Choose other letters.</source>
         <translation>In %1 heißt schon jemand anderes „%2“. Andere Buchstaben wählen.</translation>
     </message>
@@ -8078,16 +8082,20 @@ Ernstestes zuerst</translation>
         <translation>Es wurde nichts geschrieben: in der neuen Datei könnte niemand mehr sagen, was auf Wunsch ersetzt und was geändert wurde. Zuerst diese Einträge ansehen.</translation>
     </message>
     <message>
-        <source>Made: %1. “%2” stands there for the name, and the telephone number is gone. That the name was replaced, when and by whom, is told there from now on; every other fact is held against the chain as before.</source>
-        <translation>Angelegt: %1. „%2“ steht dort für den Namen, und die Telefonnummer ist fort. Dass der Name ersetzt wurde, wann und von wem, wird dort von nun an gesagt; jeder andere Eintrag wird wie bisher mit der Kette verglichen.</translation>
-    </message>
-    <message>
-        <source>%1 whose words still hold the name, as they were typed: %2. Read them; nothing in them was changed.</source>
-        <translation>%1 mit Worten, in denen der Name noch steht, wie er getippt wurde: %2. Diese lesen; geändert wurde daran nichts.</translation>
-    </message>
-    <message>
         <source>The name still stands in %1 itself, in its dated copies, in the files of other laptops, in tables and on prints. A part of the name, or a nickname, was not looked for. Delete what is no longer needed.</source>
         <translation>Der Name steht noch in %1 selbst, in ihren datierten Kopien, in den Dateien anderer Laptops, in Tabellen und auf Ausdrucken. Nach einem Teil des Namens oder einem Spitznamen wurde nicht gesucht. Löschen, was nicht mehr gebraucht wird.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot stand for a name: write one or two capital letters, with a number behind them if you like, such as P 1.</source>
+        <translation>„%1“ kann nicht für einen Namen stehen: einen oder zwei Großbuchstaben schreiben, wenn gewünscht mit einer Zahl dahinter, etwa P 1.</translation>
+    </message>
+    <message>
+        <source>Made: %1. “%2” stands there for the name, and the person’s telephone number is gone. That the name was replaced, when and by whom, is told there from now on; every other fact is held against the chain as before.</source>
+        <translation>Angelegt: %1. „%2“ steht dort für den Namen, und die Telefonnummer der Person ist fort. Dass der Name ersetzt wurde, wann und von wem, wird dort von nun an gesagt; jeder andere Eintrag wird wie bisher mit der Kette verglichen.</translation>
+    </message>
+    <message>
+        <source>%1 whose words still hold the name or the telephone number, as they were typed: %2. Read them; nothing in them was changed.</source>
+        <translation>%1 mit Worten, in denen der Name oder die Telefonnummer noch steht, wie getippt: %2. Diese lesen; geändert wurde daran nichts.</translation>
     </message>
 </context>
 <context>

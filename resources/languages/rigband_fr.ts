@@ -1514,6 +1514,10 @@ plus grave d’abord</translation>
         <source>replaced name</source>
         <translation>nom remplacé</translation>
     </message>
+    <message>
+        <source>The last fact was saved on %1. Whether others behind it were cut off cannot be told from the file: compare its end with an earlier print or copy.</source>
+        <translation>Le dernier fait a été enregistré le %1. Si d’autres ont été coupés derrière lui, le fichier ne peut pas le dire : comparer son état final à une impression ou une copie antérieure.</translation>
+    </message>
 </context>
 <context>
     <name>ConflictWords</name>
@@ -3878,6 +3882,10 @@ plus grave d’abord</translation>
     <message>
         <source>a new file in which letters stand for the name of a person who asked for it; that it was done, and by whom, is told there from then on</source>
         <translation>un nouveau fichier où des lettres tiennent lieu du nom d’une personne qui l’a demandé ; que cela a été fait, et par qui, y est dit dès lors</translation>
+    </message>
+    <message>
+        <source>Facts in this file were changed by another program. The tables tell them as they stand now, and cannot tell which they are: “rigband-file check” does.</source>
+        <translation>Des faits de ce fichier ont été modifiés par un autre programme. Les tableaux les donnent tels qu’ils sont maintenant, et ne peuvent dire lesquels : « rigband-file check » le dit.</translation>
     </message>
 </context>
 <context>
@@ -8066,10 +8074,6 @@ plus grave d’abord</translation>
         <translation>%1 a plusieurs personnes du nom de « %2 ». Ouvrir le fichier et dire d’abord si c’est une seule et même personne, ou donner un autre nom à l’une d’elles.</translation>
     </message>
     <message>
-        <source>“%1” cannot stand for a name: write one line of letters and figures.</source>
-        <translation>« %1 » ne peut pas remplacer un nom : écrire une ligne de lettres et de chiffres.</translation>
-    </message>
-    <message>
         <source>Somebody else in %1 is named “%2”. Choose other letters.</source>
         <translation>Quelqu’un d’autre dans %1 s’appelle « %2 ». Choisir d’autres lettres.</translation>
     </message>
@@ -8078,16 +8082,20 @@ plus grave d’abord</translation>
         <translation>Rien n’a été écrit : dans le nouveau fichier, plus personne ne pourrait dire ce qui a été remplacé sur demande et ce qui a été modifié. Regarder d’abord ces faits.</translation>
     </message>
     <message>
-        <source>Made: %1. “%2” stands there for the name, and the telephone number is gone. That the name was replaced, when and by whom, is told there from now on; every other fact is held against the chain as before.</source>
-        <translation>Créé : %1. « %2 » y tient lieu du nom, et le numéro de téléphone a disparu. Que le nom a été remplacé, quand et par qui, y est dit désormais ; tout autre fait est confronté à la chaîne comme avant.</translation>
-    </message>
-    <message>
-        <source>%1 whose words still hold the name, as they were typed: %2. Read them; nothing in them was changed.</source>
-        <translation>%1 dont les mots contiennent encore le nom, tel qu’il a été tapé : %2. Les lire ; rien n’y a été modifié.</translation>
-    </message>
-    <message>
         <source>The name still stands in %1 itself, in its dated copies, in the files of other laptops, in tables and on prints. A part of the name, or a nickname, was not looked for. Delete what is no longer needed.</source>
         <translation>Le nom est encore dans %1 lui-même, dans ses copies datées, dans les fichiers d’autres ordinateurs, dans des tableaux et sur des impressions. Une partie du nom ou un surnom n’ont pas été cherchés. Supprimer ce qui ne sert plus.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot stand for a name: write one or two capital letters, with a number behind them if you like, such as P 1.</source>
+        <translation>« %1 » ne peut pas remplacer un nom : écrire une ou deux lettres capitales, suivies d’un nombre si l’on veut, par exemple P 1.</translation>
+    </message>
+    <message>
+        <source>Made: %1. “%2” stands there for the name, and the person’s telephone number is gone. That the name was replaced, when and by whom, is told there from now on; every other fact is held against the chain as before.</source>
+        <translation>Créé : %1. « %2 » y tient lieu du nom, et le numéro de téléphone de la personne a disparu. Que le nom a été remplacé, quand et par qui, y est dit désormais ; tout autre fait est comparé à la chaîne comme avant.</translation>
+    </message>
+    <message>
+        <source>%1 whose words still hold the name or the telephone number, as they were typed: %2. Read them; nothing in them was changed.</source>
+        <translation>%1 dont les mots contiennent encore le nom ou le numéro de téléphone, tels qu’ils ont été tapés : %2. Les lire ; rien n’y a été modifié.</translation>
     </message>
 </context>
 <context>

@@ -49,6 +49,21 @@ protected:
     Hangar hangar{store.records()};
 };
 
+// The row stands in its table and holds against the chain, but no page and no report would find it.
+TEST_F(ForeignFile, HidesAReadingFromAnIndex)
+{
+    changeBy(store.path(),
+             "PRAGMA writable_schema = ON;"
+             "DROP INDEX reading_of_coupling;"
+             "CREATE INDEX reading_of_coupling ON reading(coupling, measured_at) WHERE enters_um <> 450;"
+             "UPDATE sqlite_schema SET sql = 'CREATE INDEX reading_of_coupling ON reading(coupling, "
+             "measured_at)' WHERE name = 'reading_of_coupling';");
+    const auto opened = StoreFile::open(store.path(), OpenAs::Existing, store.clock(), LookedThrough::First);
+    ASSERT_FALSE(opened);
+    EXPECT_EQ(opened.problem().kind, ProblemKind::DamagedFile) << describe(opened.problem());
+    EXPECT_NE(opened.problem().detail.find("reading_of_coupling"), std::string::npos);
+}
+
 TEST_F(ForeignFile, HoldsWhatRigbandNeverMade)
 {
     const std::string asItWas = bytesOf(store.path());

@@ -86,14 +86,17 @@ TEST_F(Documents, OfAFileThatWasChangedGoOutAndComeInOnlyAsFound)
     EXPECT_EQ(refused.status, 1);
     EXPECT_TRUE(refused.err.contains("Changed since it was saved")) << refused.err.toStdString();
     EXPECT_FALSE(fs::exists(elsewhere.file("all.json")));
-    EXPECT_EQ(exported({"--as-found"}).status, 0);
+    EXPECT_EQ(exported({"--as-found"}).status, 3) << "done, and something was found";
     const Answer in = imported();
     EXPECT_EQ(in.status, 1);
     EXPECT_TRUE(in.err.contains("Changed since it was saved")) << in.err.toStdString();
     EXPECT_TRUE(in.err.contains("--as-found"));
     EXPECT_FALSE(fs::exists(elsewhere.file("new.rigband")));
-    EXPECT_EQ(imported({"--as-found"}).status, 0);
+    EXPECT_EQ(imported({"--as-found"}).status, 3);
     EXPECT_TRUE(run({"check", at("new.rigband")}).err.contains("Changed since it was saved"));
+    const Answer tables = run({"export", file(), "--csv", at("tables")});
+    EXPECT_EQ(tables.status, 3);
+    EXPECT_TRUE(tables.err.contains("changed by another program")) << tables.err.toStdString();
 }
 
 TEST_F(Documents, AreRefusedWithOneSentenceThatSaysWhatIsWrongAndWhere)

@@ -67,7 +67,7 @@ TEST_F(JoinFiles, ShowsWhatWasChangedByHandFirstAndJoinsItOnlyAsFound)
     EXPECT_TRUE(refused.err.contains("--as-found"));
     EXPECT_FALSE(fs::exists(out));
     const Answer joined = join({"--as-found"});
-    EXPECT_EQ(joined.status, 0) << joined.err.toStdString();
+    EXPECT_EQ(joined.status, 3) << joined.err.toStdString();
     EXPECT_TRUE(joined.err.contains("taken as the other has it: reading")) << joined.err.toStdString();
     EXPECT_TRUE(joined.err.contains("enters: 0.80 mm")) << joined.err.toStdString();
 }

@@ -167,6 +167,10 @@ TEST_F(Rename, GoesAlongWithAPartAndADocument)
     EXPECT_EQ(chainOf(part).faults, 0);
     const auto told = must(OtherFile::read(part, part));
     EXPECT_EQ(must(told->connection().integer("SELECT count(*) FROM name_replaced")), 2);
+    EXPECT_EQ(chainOf(part).replacedNames, chainOf(out).replacedNames);
+    const std::string again = store.folder() / "again.rigband";
+    EXPECT_TRUE(joined(part, path, again).undecided.empty()) << "the whole, in which nothing was replaced";
+    EXPECT_EQ(namesIn(again, hangar.oren), "P 1;P 1;");
     const std::string back = store.folder() / "back.rigband";
     throughADocument(whole->connection(), back);
     EXPECT_EQ(contentOf(back), contentOf(out));

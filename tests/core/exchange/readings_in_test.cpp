@@ -216,6 +216,12 @@ TEST_F(ImportedTable, DoesNotBringBackAReadingThatWasCorrectedSince)
     expectRefused(row, RowProblem::AlreadyInFile, 2, "Left aileron");
 }
 
+TEST_F(ImportedTable, TakesTheSameFiguresWithTwoGaugesAsTwoReadings)
+{
+    const std::string begin = "QX-17,Left aileron,2026-04-11,0.45,0.50,";
+    EXPECT_EQ(import(begin + "A,M. Oren,locked,,\n" + begin + ",M. Oren,locked,,\n").readings, 2);
+}
+
 TEST_F(ImportedTable, RefusesTheSameReadingTwiceUnlessItIsNumbered)
 {
     const std::string row = "QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,baseline,,";
