@@ -27,12 +27,13 @@ struct CommandLine
         arguments.addHelpOption();
         arguments.addVersionOption();
         arguments.addPositionalArgument("FILE", rig::WindowWords::commandFile(), "[FILE]");
-        arguments.addOptions({demo, dark, text});
+        arguments.addOptions({demo, dark, sun, text});
     }
 
     QCommandLineParser arguments;
     QCommandLineOption demo{"demo", rig::WindowWords::commandDemo()};
     QCommandLineOption dark{"dark", rig::WindowWords::commandDark()};
+    QCommandLineOption sun{"sun", rig::WindowWords::commandSun()};
     QCommandLineOption text{"text", rig::WindowWords::commandText(), "PERCENT", "100"};
 
     // Of the usual text; empty where what was typed is no size.
@@ -108,6 +109,8 @@ int main(int argc, char* argv[])
     rig::Look look = window.look();
     if (line.arguments.isSet(line.dark))
         look.theme = rig::Theme::dark();
+    if (line.arguments.isSet(line.sun))
+        look.theme = rig::Theme::outdoor();
     if (line.arguments.isSet(line.text))
         look.fonts.scale = *line.scale();
     program.setLook(look);

@@ -49,6 +49,11 @@ void addScores(Frame& frame)
         const QRectF where{2, y - line / 2, picture.plot.left() - 9, line};
         picture.labels.push_back(frame.letters.label(where, AircraftWords::scoreTick(score), Qt::AlignRight));
     }
+    for (const double edge : {-kOuter, -kInner, kInner, kOuter}) { // not by tint alone
+        const double y = yOf(picture, edge);
+        const Role role = std::abs(edge) == kOuter ? Role::NearEdge : Role::Centre;
+        picture.lines.push_back({{picture.plot.left(), y}, {picture.plot.right(), y}, role, 1});
+    }
 }
 
 void addTicks(Frame& frame)

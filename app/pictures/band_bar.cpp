@@ -58,11 +58,23 @@ private:
         m_picture.boxes.push_back({between(band.outer.lower, band.inner.lower), Role::NearZone});
         m_picture.boxes.push_back({between(band.inner.upper, band.outer.upper), Role::NearZone});
         m_picture.boxes.push_back({m_picture.band, Role::Band});
+        addEdge(band.outer.lower, Role::NearEdge);
+        addEdge(band.outer.upper, Role::NearEdge);
+        addEdge(band.inner.lower, Role::Centre);
+        addEdge(band.inner.upper, Role::Centre);
         const double middle = at(band.median);
         m_picture.lines.push_back({{middle, m_picture.bar.top()},
                                    {middle, m_picture.bar.bottom()},
                                    Role::Centre,
                                    1.4 * m_letters.scale()});
+    }
+
+    // Band and near zone are told apart by a line, not by tint alone.
+    void addEdge(double mm, Role role)
+    {
+        const double x = at(mm);
+        if (x >= m_picture.bar.left() && x <= m_picture.bar.right())
+            m_picture.lines.push_back({{x, m_picture.bar.top()}, {x, m_picture.bar.bottom()}, role, 1});
     }
 
     void addReading(const GapInterval& reading)

@@ -19,6 +19,7 @@ constexpr double kMargin = 0.05;      // mm at least around what is shown
 constexpr double kFar = 0.25;         // of the width in mm: what stands further away stands behind a break
 constexpr double kTallest = 96;       // pixels
 constexpr double kBreak = 16;         // pixels between two scales
+constexpr double kBandEdge = 1.5;     // pixels, a line on the edge of a band
 
 struct Span
 {
@@ -239,6 +240,14 @@ private:
         box(band.outer.lower, band.inner.lower, Role::NearZone);
         box(band.inner.lower, band.inner.upper, Role::Band);
         box(band.inner.upper, band.outer.upper, Role::NearZone);
+        const auto edge = [this](double mm, Role role) { // not by tint alone
+            if (mm >= m_main.mm.from && mm <= m_main.mm.to)
+                line({xOf(mm), m_whole.top()}, {xOf(mm), m_whole.bottom()}, role, kBandEdge);
+        };
+        edge(band.outer.lower, Role::NearEdge);
+        edge(band.outer.upper, Role::NearEdge);
+        edge(band.inner.lower, Role::Centre);
+        edge(band.inner.upper, Role::Centre);
         const double centre = xOf(band.median);
         line({centre, m_whole.top() - 4}, {centre, m_whole.bottom() + 4}, Role::Centre, 2);
     }

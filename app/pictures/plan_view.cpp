@@ -173,7 +173,7 @@ private:
         if (m_view.chosen == index) // as areas: a wide line round many corners would show each of them
             addChosen(spot, bySelf);
         m_made.over.areas.push_back({shape, Role::Card, 1});
-        addRing(shape, item.inUse ? Role::InkSoft : Role::Line, item.inUse ? 1.4 : 1);
+        addRing(shape, item.inUse ? Role::InkSoft : Role::Border, item.inUse ? 1.4 : 1);
         if (m_view.withOrder && item.order > 0 && item.inUse)
             addNumber(item, spot);
         else

@@ -108,6 +108,15 @@ private:
         zone(band.outer.lower, band.inner.lower, Role::NearZone);
         zone(band.inner.lower, band.inner.upper, Role::Band);
         zone(band.inner.upper, band.outer.upper, Role::NearZone);
+        const auto edge = [this](double mm, Role role) { // not by tint alone
+            const QRectF& strip = m_made.strip;
+            if (mm >= 0 && mm <= m_end)
+                m_made.lines.push_back({{at(mm), strip.top()}, {at(mm), strip.bottom()}, role, 1});
+        };
+        edge(band.outer.lower, Role::NearEdge);
+        edge(band.outer.upper, Role::NearEdge);
+        edge(band.inner.lower, Role::Centre);
+        edge(band.inner.upper, Role::Centre);
     }
 
     void addTicks()

@@ -37,11 +37,22 @@ void addLevel(TrendPicture& picture, const Range& places, double mm, const Drawn
     picture.lines.push_back(line);
 }
 
+// Band and near zone are told apart by a line, not by tint alone.
+void addEdges(TrendPicture& picture, const Range& places, const BandEdges& edges, Role role)
+{
+    DrawnLine line;
+    line.role = role;
+    addLevel(picture, places, edges.lower, line);
+    addLevel(picture, places, edges.upper, line);
+}
+
 void addBand(TrendPicture& picture, const Range& places, const Band& band)
 {
     addZone(picture, places, band.outer.lower, band.inner.lower, Role::NearZone);
     addZone(picture, places, band.inner.upper, band.outer.upper, Role::NearZone);
     addZone(picture, places, band.inner.lower, band.inner.upper, Role::Band);
+    addEdges(picture, places, band.outer, Role::NearEdge);
+    addEdges(picture, places, band.inner, Role::Centre);
     DrawnLine centre;
     centre.role = Role::Centre;
     centre.width = 1.4;
@@ -85,7 +96,8 @@ void addGrid(const Sheet& sheet, TrendPicture& picture, const Scale& up, const Q
     const auto extent = [&sheet](const QString&) { return sheet.line; };
     for (const Tick& tick : up.ticks(extent, sheet.line * 0.7)) {
         const double y = up.at(tick.value);
-        picture.lines.push_back({{lane.left(), y}, {lane.right(), y}, Role::Grid, 1, false});
+        const DrawnLine grid{{lane.left(), y}, {lane.right(), y}, Role::Grid, 1, false};
+        picture.lines.insert(picture.lines.begin(), grid); // below the edges of the band
         const QRectF where{2, y - sheet.line / 2, lane.left() - 9, sheet.line};
         if (where.top() < lane.top() - 1 || where.bottom() > lane.bottom() + 1)
             continue;

@@ -39,13 +39,13 @@ QLabel[kind="strong"] { font-weight: 600; }
 QLabel[kind="caution"] { font-size: 13px; font-weight: 600; color: @NearEdgeText; }
 QLabel[kind="problem"] { font-weight: 600; color: @Outside; }
 
-QPushButton { background: @Card; border: 1px solid @Line; border-radius: 6px; padding: 7px 14px; }
+QPushButton { background: @Card; border: 1px solid @Border; border-radius: 6px; padding: 7px 14px; }
 QPushButton:hover { border-color: @Accent; }
 QPushButton:focus { border: 2px solid @Accent; padding: 6px 13px; }
 QPushButton:disabled { color: @InkSoft; background: @UnknownFill; }
 QPushButton[kind="primary"] { background: @Accent; color: @AccentText; border-color: @Accent; font-weight: 600; }
-QPushButton[kind="primary"]:focus { border: 2px solid @Ink; }
-QPushButton[kind="primary"]:disabled { background: @UnknownFill; color: @InkSoft; border-color: @Line; }
+QPushButton[kind="primary"]:focus { border: 6px double @AccentText; padding: 2px 9px; }
+QPushButton[kind="primary"]:disabled { background: @UnknownFill; color: @InkSoft; border-color: @Border; }
 QPushButton[kind="choice"]:checked, QPushButton[kind="leaf"]:checked { background: @Accent; color: @AccentText; border-color: @Accent; }
 QPushButton[kind="leaf"] { background: @StripGround; font-size: 17px; font-weight: 600; padding: 12px 4px; }
 QPushButton[kind="leaf"]:focus { padding: 11px 3px; }
@@ -56,6 +56,11 @@ QPushButton[kind="answer"][wide="true"] { padding: 8px 14px; }
 QPushButton[kind="answer"][wide="true"]:focus { padding: 7px 13px; }
 QPushButton[kind="answer"]:checked { background: @Accent; color: @AccentText; border-color: @Accent; }
 QPushButton[kind="answer"][doubt="true"]:checked { background: @NearEdgeText; color: @Card; border-color: @NearEdgeText; }
+QPushButton[kind="choice"]:checked:focus { border: 3px double @AccentText; padding: 5px 12px; }
+QPushButton[kind="leaf"]:checked:focus { border: 3px double @AccentText; padding: 10px 2px; }
+QPushButton[kind="leaf"][stacked="true"]:checked:focus { padding: 0px; }
+QPushButton[kind="answer"]:checked:focus { border: 3px double @AccentText; padding: 6px 2px; }
+QPushButton[kind="answer"][wide="true"]:checked:focus { padding: 6px 12px; }
 QPushButton[kind="chip"] { font-size: 13px; padding: 4px 10px; }
 QPushButton[kind="chip"]:focus { padding: 3px 9px; }
 QPushButton[kind="chip"]:checked { background: @AccentFill; border: 2px solid @Accent; padding: 3px 9px; }
@@ -75,7 +80,7 @@ QPushButton::menu-indicator { image: none; width: 0; }
 QPushButton[kind="registration"] { background: transparent; color: @BarText; font-size: 18px; font-weight: 700; border: 2px solid transparent; border-radius: 6px; padding: 4px 8px; text-align: left; }
 QPushButton[kind="registration"]:hover, QPushButton[kind="registration"]:focus { border: 2px solid @BarTextSoft; }
 
-QLineEdit, QPlainTextEdit, QListWidget { background: @Card; border: 1px solid @Line; border-radius: 6px; padding: 6px 8px; selection-background-color: @Accent; selection-color: @AccentText; }
+QLineEdit, QPlainTextEdit, QListWidget { background: @Card; border: 1px solid @Border; border-radius: 6px; padding: 6px 8px; selection-background-color: @Accent; selection-color: @AccentText; }
 QLineEdit:focus, QPlainTextEdit:focus, QListWidget:focus { border: 2px solid @Accent; padding: 5px 7px; }
 QTextBrowser { background: @Card; border: 2px solid transparent; border-radius: 8px; selection-background-color: @Accent; selection-color: @AccentText; }
 QTextBrowser:focus { border: 2px solid @Accent; }
@@ -84,7 +89,7 @@ QListWidget[chapters="true"]:focus { border: 2px solid @Accent; padding: 0px; }
 QListWidget[chapters="true"]::item { padding: 7px 8px; border-radius: 6px; color: @Ink; }
 QListWidget[chapters="true"]::item:selected { background: @AccentFill; color: @Ink; }
 QComboBox { min-height: 30px; }
-QComboBox QAbstractItemView { background: @Card; color: @Ink; selection-background-color: @AccentFill; selection-color: @Ink; }
+QComboBox QAbstractItemView { background: @Card; color: @Ink; selection-background-color: @Accent; selection-color: @AccentText; }
 QCheckBox, QRadioButton { spacing: 8px; }
 QCalendarWidget QWidget#qt_calendar_navigationbar { background: @Card; }
 QCalendarWidget QToolButton { background: @Card; color: @Ink; border: 1px solid transparent; border-radius: 4px; padding: 4px 10px; font-weight: 600; }
@@ -92,12 +97,13 @@ QCalendarWidget QToolButton:hover, QCalendarWidget QToolButton:focus { border: 1
 QCalendarWidget QToolButton::menu-indicator { image: none; }
 QCalendarWidget QAbstractItemView { border: none; outline: none; selection-background-color: @Accent; selection-color: @AccentText; }
 QMenu { background: @Card; border: 1px solid @Line; }
-QMenu::item { padding: 7px 20px; }
-QMenu::item:selected { background: @AccentFill; color: @Ink; }
+QMenu::item { padding: 5px 18px; border: 2px solid transparent; }
+QMenu::item:selected { background: @AccentFill; color: @Ink; border: 2px solid @Accent; }
 QToolTip { background: @Card; color: @Ink; border: 1px solid @Line; padding: 4px; }
 QTableView, QTreeView { background: @Card; border: 1px solid @Line; gridline-color: @Grid; alternate-background-color: @Paper; selection-background-color: @AccentFill; selection-color: @Ink; }
 QTableView[flat="true"], QTableView[flat="true"]:focus { border: none; }
 QTableView::item { border: 0px; padding: 0px 5px; }
+QTableView::item:selected { background: @AccentFill; color: @Ink; border-top: 1px solid @Accent; border-bottom: 1px solid @Accent; }
 QTableView:focus { border: 2px solid @Accent; }
 QHeaderView { background: @Card; }
 QHeaderView::section { background: @Card; border: none; border-bottom: 1px solid @Line; padding: 6px 8px; font-size: 13px; font-weight: 600; color: @InkSoft; }
@@ -106,7 +112,7 @@ QProgressBar { background: @StripGround; border: none; border-radius: 3px; max-h
 QProgressBar::chunk { background: @Inside; border-radius: 3px; }
 QScrollBar:vertical { background: transparent; width: 12px; margin: 0; }
 QScrollBar:horizontal { background: transparent; height: 12px; margin: 0; }
-QScrollBar::handle { background: @Line; border-radius: 5px; min-height: 30px; min-width: 30px; }
+QScrollBar::handle { background: @Border; border-radius: 5px; min-height: 30px; min-width: 30px; }
 QScrollBar::handle:hover { background: @InkSoft; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
@@ -118,6 +124,7 @@ const QHash<QString, Role>& roleNames()
         {"Paper", Role::Paper},
         {"Card", Role::Card},
         {"Line", Role::Line},
+        {"Border", Role::Border},
         {"Ink", Role::Ink},
         {"InkSoft", Role::InkSoft},
         {"Bar", Role::Bar},
@@ -161,6 +168,7 @@ QPalette paletteFor(const Theme& theme)
     set(QPalette::ToolTipBase, Role::Card);
     set(QPalette::ToolTipText, Role::Ink);
     set(QPalette::Link, Role::Accent);
+    set(QPalette::Mid, Role::Border); // IndicatorStyle
     for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
         palette.setColor(QPalette::Disabled, role, theme.color(Role::InkSoft));
     return palette;

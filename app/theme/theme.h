@@ -14,7 +14,8 @@ namespace rig {
 enum class Role {
     Paper,   // behind the cards
     Card,    // surface of a card
-    Line,    // hairlines and borders
+    Line,    // hairlines: edges of cards, rules
+    Border,  // edges of what is typed into or pressed: at least 3:1 on everything they stand on
     Ink,     // text and readings
     InkSoft, // second-rank text
     Bar,     // the top bar
@@ -26,7 +27,7 @@ enum class Role {
     AccentFill, // behind a chosen row
     Inside,
     InsideFill,
-    NearEdge,     // shapes
+    NearEdge,     // shapes, and the outer edges of a band
     NearEdgeText, // words: darker than the shape
     NearEdgeFill,
     Outside,
@@ -35,7 +36,7 @@ enum class Role {
     UnknownFill,
     Band,     // between the inner edges
     NearZone, // between inner and outer edges
-    Centre,   // centre line of a band
+    Centre,   // centre line of a band, and its inner edges
     StripGround,
     Hatch, // part-seated region
     Grid,
@@ -67,19 +68,29 @@ QFont fontOn(const QPainter& painter, double pixels, Weight weight = Weight::Reg
 // Makes the bundled fonts known to the application. False when a resource is missing.
 bool loadFonts();
 
+enum class Scheme { Light, Dark, Sunlight };
+
 class Theme
 {
 public:
     static Theme light();
     static Theme dark();
+    static Theme outdoor(); // for bright sun: words 7:1, marks and borders 4.5:1
+    static Theme of(Scheme scheme);
 
-    bool isDark() const;
+    Scheme scheme() const { return m_scheme; }
     QColor color(Role role) const { return m_colors[static_cast<std::size_t>(role)]; }
 
 private:
-    explicit Theme(const std::array<QRgb, static_cast<std::size_t>(Role::Last_)>& values);
+    Theme(Scheme scheme, const std::array<QRgb, static_cast<std::size_t>(Role::Last_)>& values);
+
+    Scheme m_scheme;
     std::array<QColor, static_cast<std::size_t>(Role::Last_)> m_colors;
 };
+
+// How far apart two colours are in lightness, 1 to 21: the contrast ratio of relative luminances, as the Web
+// Content Accessibility Guidelines 2.1 define both. Colours without transparency.
+double contrastOf(const QColor& one, const QColor& other);
 
 // How the reader wants everything to look; handed from the window to each page.
 struct Look

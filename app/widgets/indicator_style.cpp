@@ -11,6 +11,7 @@ namespace {
 constexpr double kFrame = 1.5; // these in pixels
 constexpr double kTickPen = 1.8;
 constexpr double kIndicatorCorner = 3;
+constexpr double kFieldCorner = 2; // Fusion's
 
 QPainterPath tickIn(const QRectF& box)
 {
@@ -72,6 +73,32 @@ void IndicatorStyle::drawPrimitive(PrimitiveElement element, const QStyleOption*
             drawDot(*painter, palette, box);
     }
     painter->restore();
+}
+
+void IndicatorStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
+                                        QPainter* painter, const QWidget* widget) const
+{
+    QProxyStyle::drawComplexControl(control, option, painter, widget);
+    if (control != CC_ComboBox && control != CC_SpinBox)
+        return;
+    const bool hasFocus = option->state & State_HasFocus;
+    const double width = hasFocus ? 2 : 1;
+    const double inset = width / 2;
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen{option->palette.color(hasFocus ? QPalette::Highlight : QPalette::Mid), width});
+    painter->setBrush(Qt::NoBrush);
+    painter->drawRoundedRect(QRectF{option->rect}.adjusted(inset, inset, -inset, -inset), kFieldCorner,
+                             kFieldCorner);
+    painter->restore();
+}
+
+int IndicatorStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                              QStyleHintReturn* answer) const
+{
+    if (hint == SH_Widget_Animate || hint == SH_Widget_Animation_Duration)
+        return 0; // a desktop that asks for less motion has it
+    return QProxyStyle::styleHint(hint, option, widget, answer);
 }
 
 } // namespace rig

@@ -4,8 +4,8 @@
 
 namespace rig {
 
-// Fusion, with check boxes and radio buttons whose frame is seen on a dark ground as well: Fusion's own is
-// darker than the window.
+// Fusion, with check boxes and radio buttons, drop-down lists and number fields whose frame is seen on every
+// ground: Fusion's own is a little darker than the window. Nothing in it moves by itself.
 class IndicatorStyle : public QProxyStyle
 {
     Q_OBJECT
@@ -15,6 +15,10 @@ public:
 
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                        const QWidget* widget) const override;
+    void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
+                            const QWidget* widget) const override;
+    int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                  QStyleHintReturn* answer) const override;
 };
 
 } // namespace rig

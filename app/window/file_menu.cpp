@@ -20,6 +20,8 @@
 #include <QFileInfo>
 #include <QUrl>
 
+#include <algorithm>
+
 namespace rig {
 
 namespace {
@@ -44,8 +46,7 @@ FileMenu::FileMenu(QWidget& window, Prompts& prompts) : QMenu{&window}, m_window
     addSeparator();
     add(WindowWords::largerText(), QKeySequence::ZoomIn, [this] { emit textAsked(1); });
     add(WindowWords::smallerText(), QKeySequence::ZoomOut, [this] { emit textAsked(-1); });
-    m_dark = add(WindowWords::darkColours(), Qt::Key_F9, &FileMenu::darkAsked);
-    m_dark->setCheckable(true);
+    addColours();
     addLanguages();
     addSeparator();
     add(ManualWords::menu(), Qt::SHIFT | Qt::Key_F1, &FileMenu::manualAsked);
@@ -62,9 +63,9 @@ void FileMenu::setFile(const QString& path)
     m_file = path;
 }
 
-void FileMenu::checkDark(bool isDark)
+void FileMenu::checkColours(Scheme scheme)
 {
-    m_dark->setChecked(isDark);
+    m_colours.at(scheme)->setChecked(true);
 }
 
 template <typename Action> QAction* FileMenu::add(const QString& text, const QKeySequence& key, Action action)
@@ -82,6 +83,36 @@ void FileMenu::addRecent()
     m_recent->setObjectName("recentFiles");
     m_recent->setToolTipsVisible(true);
     connect(this, &QMenu::aboutToShow, this, &FileMenu::fillRecent);
+}
+
+void FileMenu::addColours()
+{
+    QMenu* menu = addMenu(WindowWords::colours());
+    menu->setObjectName("colours");
+    auto* one = new QActionGroup{menu};
+    for (const auto& [scheme, text] : {std::pair{Scheme::Light, WindowWords::lightColours()},
+                                       {Scheme::Dark, WindowWords::darkColours()},
+                                       {Scheme::Sunlight, WindowWords::sunColours()}}) {
+        QAction* row = menu->addAction(text);
+        row->setCheckable(true);
+        one->addAction(row);
+        m_colours[scheme] = row;
+        connect(row, &QAction::triggered, this, [this, scheme = scheme] { emit coloursAsked(scheme); });
+    }
+    menu->addSeparator();
+    QAction* next = menu->addAction(WindowWords::nextColours());
+    next->setShortcut(Qt::Key_F9);
+    m_window.addAction(next); // the key works while the menu is shut
+    connect(next, &QAction::triggered, this, &FileMenu::askNextColours);
+}
+
+// Round in the order of the rows.
+void FileMenu::askNextColours()
+{
+    auto next = std::ranges::find_if(m_colours, [](const auto& one) { return one.second->isChecked(); });
+    if (next == m_colours.end() || ++next == m_colours.end())
+        next = m_colours.begin();
+    emit coloursAsked(next->first);
 }
 
 // Each in its own words, for whoever does not read the one that is spoken.

@@ -1,8 +1,11 @@
 #pragma once
 
+#include "app/theme/theme.h"
 #include "core/store/store_file.h"
 
 #include <QMenu>
+
+#include <map>
 
 class QAction;
 
@@ -19,7 +22,7 @@ class FileMenu : public QMenu
 public:
     FileMenu(QWidget& window, Prompts& prompts);
     void setFile(const QString& path); // the one that is open; empty: none
-    void checkDark(bool isDark);
+    void checkColours(Scheme scheme);
 
 public slots:
     void askNew();
@@ -31,13 +34,15 @@ signals:
     void takeInAsked();
     void copiesAsked();
     void textAsked(int steps); // larger, or smaller when below 0
-    void darkAsked();
+    void coloursAsked(Scheme scheme);
     void manualAsked();
     void languageAsked(const QString& code);
 
 private:
     template <typename Action> QAction* add(const QString& text, const QKeySequence& key, Action action);
     void addRecent();
+    void addColours();
+    void askNextColours();
     void addLanguages();
     void fillRecent();
     void openRecent(const QString& path);
@@ -49,7 +54,7 @@ private:
     Prompts& m_prompts;
     QString m_file;
     QMenu* m_recent = nullptr;
-    QAction* m_dark = nullptr;
+    std::map<Scheme, QAction*> m_colours;
 };
 
 } // namespace rig

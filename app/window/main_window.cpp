@@ -126,7 +126,7 @@ void MainWindow::connectParts()
     connect(m_menu, &FileMenu::textAsked, this, [this](int steps) { scaleText(steps * kTextStep); });
     connect(m_menu, &FileMenu::manualAsked, this, &MainWindow::showManual);
     connect(m_menu, &FileMenu::languageAsked, this, &MainWindow::askLanguage);
-    connect(m_menu, &FileMenu::darkAsked, this, [this] { setDark(!m_look.theme.isDark()); });
+    connect(m_menu, &FileMenu::coloursAsked, this, &MainWindow::setColours);
     connect(m_bar, &TopBar::momentChosen, this, &MainWindow::showMoment);
     connect(m_bar, &TopBar::airframeChosen, this, &MainWindow::chooseAirframe);
     connect(m_bar, &TopBar::airframesOpened, this, &MainWindow::nameAirframes);
@@ -799,7 +799,7 @@ void MainWindow::salvage()
 void MainWindow::setLook(const Look& look)
 {
     m_look = look;
-    m_menu->checkDark(look.theme.isDark());
+    m_menu->checkColours(look.theme.scheme());
     QApplication::setPalette(
         paletteFor(look.theme)); // widgets with a style sheet ask the application, not the window
     setStyleSheet(styleSheetFor(look.theme, look.fonts));
@@ -819,9 +819,9 @@ void MainWindow::scaleText(double by)
     refreshPage();
 }
 
-void MainWindow::setDark(bool dark)
+void MainWindow::setColours(Scheme scheme)
 {
-    setLook({dark ? Theme::dark() : Theme::light(), m_look.fonts});
+    setLook({Theme::of(scheme), m_look.fonts});
     refreshPage();
 }
 

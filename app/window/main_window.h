@@ -121,7 +121,7 @@ private:
     enum class Leaving { File, Program };
     bool mayLeavePages(Leaving what);
     void scaleText(double factor);
-    void setDark(bool dark);
+    void setColours(Scheme scheme);
     void adopt(Result<std::unique_ptr<Session>> session, const QString& path);
 
     const Clock& m_clock;

@@ -9,6 +9,7 @@
 #include <QSettings>
 
 #include <algorithm>
+#include <array>
 
 namespace rig {
 
@@ -16,7 +17,8 @@ namespace {
 
 const QString kLanguage = QStringLiteral("language");
 const QString kPlace = QStringLiteral("window/place");
-const QString kDark = QStringLiteral("look/dark");
+const QString kColours = QStringLiteral("look/colours");
+const QString kDark = QStringLiteral("look/dark"); // what was remembered before there were three
 const QString kText = QStringLiteral("look/text");
 
 QString chosenLanguage()
@@ -24,12 +26,33 @@ QString chosenLanguage()
     return languageOf(QSettings{}.value(kLanguage).toString(), QLocale::system());
 }
 
+const std::array<std::pair<Scheme, QString>, 3> kSchemes{{
+    {Scheme::Light, QStringLiteral("light")},
+    {Scheme::Dark, QStringLiteral("dark")},
+    {Scheme::Sunlight, QStringLiteral("sunlight")},
+}};
+
+QString wordOf(Scheme scheme)
+{
+    return std::ranges::find(kSchemes, scheme, &std::pair<Scheme, QString>::first)->second;
+}
+
+Scheme rememberedScheme(const QSettings& settings, Scheme desktop)
+{
+    const QString word = settings.value(kColours).toString();
+    const auto known = std::ranges::find(kSchemes, word, &std::pair<Scheme, QString>::second);
+    if (known != kSchemes.end())
+        return known->first;
+    if (settings.contains(kDark))
+        return settings.value(kDark).toBool() ? Scheme::Dark : Scheme::Light;
+    return desktop;
+}
+
 Look rememberedLook(const Look& desktop)
 {
     const QSettings settings;
     Look look;
-    if (settings.value(kDark, desktop.theme.isDark()).toBool())
-        look.theme = Theme::dark();
+    look.theme = Theme::of(rememberedScheme(settings, desktop.theme.scheme()));
     look.fonts.scale = withinSizes(settings.value(kText, desktop.fonts.scale).toDouble());
     return look;
 }
@@ -70,7 +93,8 @@ void Program::remember() const
 {
     QSettings settings;
     settings.setValue(kPlace, m_window->saveGeometry());
-    settings.setValue(kDark, m_window->look().theme.isDark());
+    settings.setValue(kColours, wordOf(m_window->look().theme.scheme()));
+    settings.remove(kDark);
     settings.setValue(kText, m_window->look().fonts.scale);
 }
 

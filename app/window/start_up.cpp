@@ -6,6 +6,7 @@
 #include <QApplication>
 #include <QHashFunctions>
 #include <QPalette>
+#include <QStyle>
 #include <QWidget>
 
 #include <algorithm>
@@ -17,7 +18,8 @@ namespace {
 constexpr QSize kUsualSize{1280, 800};
 constexpr double kSmallestText = 1.0;
 constexpr double kLargestText = 2.0;
-constexpr double kUsualPoints = 11; // of a desktop's font
+constexpr double kHighContrast = 15; // the usual desktops have 11 to 14
+constexpr double kUsualPoints = 11;  // of a desktop's font
 constexpr QSize kFrame{16, 48}; // what a window manager adds at the most; known only when the window is shown
 
 } // namespace
@@ -52,12 +54,21 @@ double withinSizes(double scale)
     return std::clamp(scale, kSmallestText, kLargestText);
 }
 
+Scheme schemeFor(const QPalette& desktop, const QPalette& plain)
+{
+    const QColor ground = desktop.color(QPalette::Window);
+    const QColor words = desktop.color(QPalette::WindowText);
+    if (ground.lightness() < words.lightness())
+        return Scheme::Dark;
+    const bool isChosen =
+        ground != plain.color(QPalette::Window) || words != plain.color(QPalette::WindowText);
+    return isChosen && contrastOf(ground, words) > kHighContrast ? Scheme::Sunlight : Scheme::Light;
+}
+
 Look desktopLook()
 {
     Look look;
-    const QPalette desktop = QGuiApplication::palette();
-    if (desktop.color(QPalette::Window).lightness() < desktop.color(QPalette::WindowText).lightness())
-        look.theme = Theme::dark();
+    look.theme = Theme::of(schemeFor(QApplication::palette(), QApplication::style()->standardPalette()));
     look.fonts.scale = withinSizes(QGuiApplication::font().pointSizeF() / kUsualPoints);
     return look;
 }

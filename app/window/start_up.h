@@ -5,6 +5,7 @@
 #include <QIcon>
 
 class QApplication;
+class QPalette;
 class QSize;
 class QWidget;
 
@@ -15,9 +16,12 @@ namespace rig {
 void setUpSurroundings();
 void setUpApplication(QApplication& application);
 
-// As large and as dark as the desktop is; asked before setUpApplication() gives the application fonts of its
-// own.
+// As large and as dark as the desktop is; asked before setUpApplication() gives the application a style and
+// fonts of its own.
 Look desktopLook();
+// Dark for a dark desktop; for sunlight where it is light with more contrast than ordinary ones have.
+// `plain`: what Qt gives where no desktop says anything.
+Scheme schemeFor(const QPalette& desktop, const QPalette& plain);
 double withinSizes(double scale); // of text
 
 // The program's own, at every size that a desktop asks for.

@@ -71,7 +71,11 @@ QString WindowWords::openFile() { return tr("Open a file …"); }
 QString WindowWords::openDemo() { return tr("Open a demonstration copy"); }
 QString WindowWords::largerText() { return tr("Larger text"); }
 QString WindowWords::smallerText() { return tr("Smaller text"); }
+QString WindowWords::colours() { return tr("Colours"); }
+QString WindowWords::lightColours() { return tr("Light colours"); }
 QString WindowWords::darkColours() { return tr("Dark colours"); }
+QString WindowWords::sunColours() { return tr("Colours for sunlight"); }
+QString WindowWords::nextColours() { return tr("The next colours"); }
 QString WindowWords::keys() { return tr("Keys …"); }
 QString WindowWords::quit() { return tr("Quit"); }
 QString WindowWords::closeTitle() { return tr("Close Rigband"); }
@@ -109,6 +113,7 @@ QString WindowWords::commandLine()
 QString WindowWords::commandFile() { return tr("The .rigband file to open."); }
 QString WindowWords::commandDemo() { return tr("Open a fresh copy of the demonstration."); }
 QString WindowWords::commandDark() { return tr("Dark colours."); }
+QString WindowWords::commandSun() { return tr("Colours for sunlight, also where --dark is given."); }
 QString WindowWords::commandText() { return tr("Text size in percent, 100 to 200."); }
 
 QString WindowWords::commandUnknown(const QString& option)
@@ -149,7 +154,8 @@ QString WindowWords::keysEverywhere()
         "Ctrl+K: choose the airframe.\n"
         "Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.\n"
         "Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.\n"
-        "Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list. Shift+F1: the manual.");
+        "Ctrl++ and Ctrl+-: text size. F9: light, dark, sunlight colours. F1: this list. Shift+F1: the "
+        "manual.");
 }
 
 QString WindowWords::keysOfRiggedToday()

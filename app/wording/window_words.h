@@ -38,7 +38,11 @@ public:
     static QString openDemo();
     static QString largerText();
     static QString smallerText();
+    static QString colours(); // the menu of the three, and what goes round them
+    static QString lightColours();
     static QString darkColours();
+    static QString sunColours();
+    static QString nextColours();
     static QString keys();
     static QString quit();
     static QString closeTitle();
@@ -57,6 +61,7 @@ public:
     static QString commandFile();
     static QString commandDemo();
     static QString commandDark();
+    static QString commandSun();
     static QString commandText();
     static QString commandUnknown(const QString& option);
     static QString commandNoValue();

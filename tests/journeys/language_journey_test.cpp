@@ -77,8 +77,30 @@ TEST_F(LanguageJourney, TheNextStartSpeaksTheLanguageThatWasChosenAndLooksAsItWa
     const QString english = VerdictWords::word(Verdict::Inside);
     start();
     EXPECT_NE(VerdictWords::word(Verdict::Inside), english);
-    EXPECT_TRUE(program->window().look().theme.isDark());
+    EXPECT_EQ(program->window().look().theme.scheme(), Scheme::Dark);
     EXPECT_EQ(program->window().look().fonts.scale, 1.5);
+}
+
+TEST_F(LanguageJourney, TheNextStartHasTheColoursForSunlightAgain)
+{
+    start();
+    program->setLook({Theme::outdoor(), {}});
+    program->window().close();
+    program.reset();
+    start();
+    EXPECT_EQ(program->window().look().theme.scheme(), Scheme::Sunlight);
+}
+
+TEST_F(LanguageJourney, AStartAfterAnOlderProgramIsAsDarkAsThatWasLeft)
+{
+    QSettings{}.setValue("look/dark", true);
+    start();
+    EXPECT_EQ(program->window().look().theme.scheme(), Scheme::Dark);
+    program->setLook({Theme::light(), {}});
+    program->window().close();
+    program.reset();
+    start();
+    EXPECT_EQ(program->window().look().theme.scheme(), Scheme::Light);
 }
 
 TEST_F(LanguageJourney, WhatIsHalfTypedIsAskedAboutBeforeTheLanguageChanges)

@@ -18,6 +18,7 @@
 #include <QAction>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 
 #include <algorithm>
 #include <sqlite3.h>
@@ -112,20 +113,48 @@ TEST_F(Window, BearsThePicturesOfTheProgram)
     }
 }
 
-TEST_F(Window, TurnsLightAtTheFirstF9WhenItWasStartedDark)
+TEST_F(Window, GoesRoundItsThreeColoursWithF9)
 {
-    Look dark;
-    dark.theme = Theme::dark();
-    window.setLook(dark);
+    window.setLook({Theme::dark(), {}});
     const auto actions = window.findChildren<QAction*>();
     const auto f9 =
         std::ranges::find_if(actions, [](const QAction* one) { return one->shortcut() == Qt::Key_F9; });
     ASSERT_NE(f9, actions.end());
     const QString before = ground();
-    (*f9)->trigger();
-    EXPECT_NE(ground(), before);
-    (*f9)->trigger();
-    EXPECT_EQ(ground(), before);
+    const auto rows = window.findChild<QMenu*>("colours")->actions();
+    for (const Scheme next : {Scheme::Sunlight, Scheme::Light, Scheme::Dark}) {
+        (*f9)->trigger();
+        EXPECT_EQ(window.look().theme.scheme(), next);
+        EXPECT_EQ(ground() == before, next == Scheme::Dark);
+        EXPECT_EQ(std::ranges::count_if(rows, &QAction::isChecked), 1);
+    }
+}
+
+TEST_F(Window, HasARowForEachOfItsColours)
+{
+    const auto rows = window.findChild<QMenu*>("colours")->actions();
+    ASSERT_GE(rows.size(), 3);
+    for (const auto& [row, scheme] :
+         {std::pair{2, Scheme::Sunlight}, {1, Scheme::Dark}, {0, Scheme::Light}}) {
+        rows[row]->trigger();
+        EXPECT_EQ(window.look().theme.scheme(), scheme);
+        EXPECT_TRUE(rows[row]->isChecked());
+    }
+}
+
+TEST(DesktopLook, FollowsADesktopOfHighContrast)
+{
+    const auto of = [](const char* ground, const char* words) {
+        QPalette palette;
+        palette.setColor(QPalette::Window, QColor{ground});
+        palette.setColor(QPalette::WindowText, QColor{words});
+        return palette;
+    };
+    const QPalette plain = of("#efefef", "#000000");
+    EXPECT_EQ(schemeFor(of("#ffffff", "#000000"), plain), Scheme::Sunlight);
+    EXPECT_EQ(schemeFor(of("#000000", "#ffffff"), plain), Scheme::Dark);
+    EXPECT_EQ(schemeFor(of("#f0f0f0", "#2e3436"), plain), Scheme::Light);
+    EXPECT_EQ(schemeFor(plain, plain), Scheme::Light) << "no desktop has said anything";
 }
 
 TEST_F(Window, ShowsAFileBeforeItIsLookedThroughAndClosesItWhenItIsFoundDamaged)
