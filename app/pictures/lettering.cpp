@@ -19,7 +19,7 @@ QString Lettering::fitted(const QString& text, double width, bool strong) const
 {
     if (widthOf(text, strong) <= width)
         return text;
-    return (strong ? m_strong : m_small).elidedText(text, Qt::ElideRight, width - 1);
+    return (strong ? m_strong : m_small).elidedText(text, Qt::ElideMiddle, width - 1);
 }
 
 DrawnLabel Lettering::label(const QRectF& where, const QString& text, Qt::Alignment align, Role role,

@@ -15,7 +15,7 @@ public:
     double scale() const { return m_fonts.scale; }
     double line() const { return m_line; } // height of a line
     double widthOf(const QString& text, bool strong = false) const;
-    // The text, or its beginning and an ellipsis when it is wider than that.
+    // The text, or its beginning, an ellipsis and its end when it is wider than that.
     QString fitted(const QString& text, double width, bool strong = false) const;
     DrawnLabel label(const QRectF& where, const QString& text, Qt::Alignment align, Role role = Role::InkSoft,
                      bool strong = false) const;

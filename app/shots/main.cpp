@@ -1,8 +1,10 @@
 // rigband-shots OUTDIR [LANGUAGE]: every page as a picture, at the sizes and text sizes that have to hold,
-// light and dark, so that anyone can look at them. Needs no screen: run with QT_QPA_PLATFORM=offscreen.
+// light, dark and for sunlight, so that anyone can look at them. Needs no screen: run with
+// QT_QPA_PLATFORM=offscreen.
 
 #include "app/pages/prompts.h"
 #include "app/pages/trends/trends_page.h"
+#include "app/shots/crowded_file.h"
 #include "app/shots/palette.h"
 #include "app/shots/troubled_file.h"
 #include "app/window/main_window.h"
@@ -39,14 +41,17 @@ struct Setting
     QString name;
     QSize size;
     double scale;
-    bool dark;
+    rig::Scheme scheme = rig::Scheme::Light;
 };
 
-const std::array<Setting, 4> kSettings{{
-    {"1280x800", {1280, 800}, 1.0, false},
-    {"1920x1080", {1920, 1080}, 1.0, false},
-    {"1280x800-150", {1280, 800}, 1.5, false},
-    {"1280x800-dark", {1280, 800}, 1.0, true},
+constexpr QSize kUsualWindow{1280, 800};
+
+const std::array<Setting, 5> kSettings{{
+    {"1280x800", {1280, 800}, 1.0},
+    {"1920x1080", {1920, 1080}, 1.0},
+    {"1280x800-150", {1280, 800}, 1.5},
+    {"1280x800-dark", {1280, 800}, 1.0, rig::Scheme::Dark},
+    {"1280x800-sun", {1280, 800}, 1.0, rig::Scheme::Sunlight},
 }};
 
 // The demonstration's last season is over by then.
@@ -102,8 +107,7 @@ private:
 void prepare(rig::MainWindow& window, const Setting& setting)
 {
     rig::Look look;
-    if (setting.dark)
-        look.theme = rig::Theme::dark();
+    look.theme = rig::Theme::of(setting.scheme);
     look.fonts.scale = setting.scale;
     window.setLook(look);
     window.resize(setting.size);
@@ -322,11 +326,57 @@ bool shootBeside(const Setting& setting, Album& album, const rig::Clock& clock, 
     return album.take(window, "copies") && all;
 }
 
+// Everything as long and as much as people have it, where room is scarcest.
+bool shootCrowded(const Setting& setting, Album& album, const rig::Clock& clock, rig::Prompts& prompts)
+{
+    if (setting.size != kUsualWindow || setting.scheme != rig::Scheme::Light)
+        return true;
+    const QTemporaryDir folder;
+    const QString path = folder.filePath("a hangar with a name as long as this one.rigband");
+    if (const rig::Outcome written = rig::writeCrowdedFile(path.toStdString(), clock); !written) {
+        QTextStream{stderr} << QString::fromStdString(written.problem().detail) << '\n';
+        return false;
+    }
+    rig::MainWindow window{clock, prompts};
+    prepare(window, setting);
+    window.openPath(path, rig::OpenAs::Existing);
+    bool all = album.take(window, "crowded-start");
+    auto* page = window.page(rig::Moments::RiggedToday);
+    page->findChild<QComboBox*>("leader")->setCurrentIndex(1);
+    page->findChild<QAbstractButton*>(QStringLiteral("riggedAnew"))->click();
+    page->findChild<QPushButton*>("begin")->click();
+    all = album.take(window, "crowded-connected") && all;
+    type(*page, "\n1\n1\n");
+    choose(*page, "measuredWith", 1);
+    type(*page, "yyy");
+    all = album.take(window, "crowded-measure") && all;
+    type(*page, "0.40\n");
+    all = album.take(window, "crowded-read") && all;
+    const std::array<std::pair<rig::Moments, const char*>, 4> pages{{
+        {rig::Moments::Trends, "crowded-trends"},
+        {rig::Moments::BeforeTheAnnual, "crowded-annual"},
+        {rig::Moments::KnowThisAirframe, "crowded-know"},
+        {rig::Moments::SetUp, "crowded-set-up"},
+    }};
+    for (const auto& [moment, name] : pages) {
+        window.showMoment(moment);
+        all = album.take(window, name) && all;
+    }
+    auto* setUp = window.page(rig::Moments::SetUp);
+    for (const int part : {1, 3, 4, 5, 6, 7}) {
+        setUp->findChild<QAbstractButton*>(QStringLiteral("part%1").arg(part))->click();
+        all = album.take(window, QStringLiteral("crowded-set-up-%1").arg(part)) && all;
+    }
+    return all;
+}
+
 constexpr const char* kUsage =
     "usage: rigband-shots OUTDIR [en | de | fr | wide]\n"
     "       rigband-shots --help | --version\n"
-    "Draws every page at the sizes and text sizes that have to hold, light and dark, as pictures into the\n"
-    "folder OUTDIR, which is made where it is not there. Needs no screen with QT_QPA_PLATFORM=offscreen.\n"
+    "Draws every page at the sizes and text sizes that have to hold, light, dark and for sunlight, as "
+    "pictures\n"
+    "into the folder OUTDIR, which is made where it is not there. Needs no screen with "
+    "QT_QPA_PLATFORM=offscreen.\n"
     "In English or the language named; wide is English, two fifths longer, to see where words would be cut.\n"
     "Ends with 0 when all were written; with 1 when one could not be; with 2 when the command was not\n"
     "understood.\n";
@@ -396,6 +446,7 @@ int main(int argc, char* argv[])
         Album album{folder, setting};
         all = shootEmptyFile(setting, album, clock, prompts) && all;
         all = shootDemo(setting, album, clock, prompts) && all;
+        all = shootCrowded(setting, album, clock, prompts) && all;
         all = shootBeside(setting, album, clock, prompts) && all;
     }
     return all ? kDone : kCouldNot;

@@ -112,20 +112,22 @@ void MarkRow::paintEvent(QPaintEvent*)
 
     const double left = textLeft();
     const double width = this->width() - left - 8;
-    const auto line = [&](const QString& text, const QFont& font, Role role, double top) {
+    const auto line = [&](const QString& text, const QFont& font, Role role, Qt::TextElideMode cut,
+                          double top) {
         painter.setFont(font);
         painter.setPen(m_look.theme.color(role));
         const double high = linesHigh(text, font, width);
         const QString fitting =
-            m_wraps ? text : painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(width));
+            m_wraps ? text : painter.fontMetrics().elidedText(text, cut, static_cast<int>(width));
         painter.drawText(QRectF{left, top, width, high},
                          Qt::AlignLeft | Qt::AlignVCenter | (m_wraps ? Qt::TextWordWrap : 0), fitting);
         return top + high;
     };
     const Weight weight = isChecked() ? Weight::SemiBold : Weight::Medium;
     const double top = m_detail.isEmpty() ? (height() - 20 * scale) / 2 : 5 * scale;
-    const double below = line(m_title, fontOf(m_look.fonts.body(), weight), Role::Ink, top);
-    line(m_detail, fontOf(m_look.fonts.small()), Role::InkSoft, below);
+    // Names that begin alike differ at their end.
+    const double below = line(m_title, fontOf(m_look.fonts.body(), weight), Role::Ink, Qt::ElideMiddle, top);
+    line(m_detail, fontOf(m_look.fonts.small()), Role::InkSoft, Qt::ElideRight, below);
 }
 
 } // namespace rig

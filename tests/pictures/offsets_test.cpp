@@ -1,6 +1,7 @@
 #include "app/pictures/offsets.h"
 #include "tests/pictures/readable.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 using namespace rig;
@@ -49,6 +50,17 @@ TEST(Offsets, MarkWhoStandsOutByShapeAndWord)
     EXPECT_NE(picture.marks[0].shape, MarkShape::Triangle);
     EXPECT_TRUE(picture.inWords.contains("J. Iver: +0.041 mm"));
     EXPECT_TRUE(picture.inWords.contains("stands out"));
+}
+
+TEST(Offsets, KeepBothEndsOfANameThatIsCut)
+{
+    std::vector<OffsetRow> rows = fourPeople();
+    rows[1].name = "A member with a name of very many parts, written out in full, no. 7";
+    const OffsetsPicture picture = laid(rows);
+    EXPECT_TRUE(std::ranges::any_of(picture.labels, [](const DrawnLabel& label) {
+        return label.text.startsWith("A member") && label.text.contains(QChar{0x2026}) &&
+               label.text.endsWith("no. 7");
+    }));
 }
 
 TEST(Offsets, AreReadableWithLongNamesAndLargeText)

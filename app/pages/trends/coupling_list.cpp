@@ -152,7 +152,7 @@ void TrendRow::paintEvent(QPaintEvent*)
         painter.setFont(font);
         painter.setPen(m_look.theme.color(role));
         const QString fitting =
-            painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(width));
+            painter.fontMetrics().elidedText(text, Qt::ElideMiddle, static_cast<int>(width));
         painter.drawText(QRectF{left, top * scale, width, height * scale}, Qt::AlignLeft | Qt::AlignVCenter,
                          fitting);
     };
