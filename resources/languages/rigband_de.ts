@@ -14077,26 +14077,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>Schriftgröße in Prozent, 100 bis 200.</translation>
     </message>
     <message>
-        <source>Everywhere
-Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.
-Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.
-Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy back to the file.
-Ctrl+R: read what can be read of a damaged file into a new one.
-Ctrl+K: choose the airframe.
-Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.
-Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.
-Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list. Shift+F1: the manual.</source>
-        <translation>Überall
-Strg+1 bis Strg+5: die fünf Seiten. Strg+6: die offenen Fragen.
-Strg+8: was zwei Laptops verschieden sagen. Strg+I: eine andere Datei aufnehmen.
-Strg+9: die Kopien dieser Datei. Strg+B: eine zurückholen. Strg+W: von einer Kopie zurück zur Datei.
-Strg+R: aus einer beschädigten Datei in eine neue lesen, was lesbar ist.
-Strg+K: das Flugzeug wählen.
-Strg+N, Strg+O: neue Datei, eine Datei öffnen. Strg+Q: beenden.
-Strg+Umschalt+S: eine Kopie der Datei speichern. Strg+Umschalt+F: ihren Ordner zeigen. Strg+F1: über Rigband.
-Strg++ und Strg+-: Schriftgröße. F9: dunkle Farben. F1: diese Liste. Umschalt+F1: das Handbuch.</translation>
-    </message>
-    <message>
         <source>At the start: %1: the last record. %2: I have read the notes. %3: from paper. Enter: start.</source>
         <translation>Am Beginn: %1: das letzte Protokoll. %2: ich habe die Notizen gelesen. %3: vom Papier. Enter: beginnen.</translation>
     </message>
@@ -14246,6 +14226,46 @@ Endet mit 0, wenn das Fenster geschlossen wurde, mit 2, wenn in der Befehlszeile
         <source>Know</source>
         <comment>short, of: Know this airframe</comment>
         <translation>Kennen</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>Light colours</source>
+        <translation>Helle Farben</translation>
+    </message>
+    <message>
+        <source>Colours for sunlight</source>
+        <translation>Farben für Sonnenlicht</translation>
+    </message>
+    <message>
+        <source>The next colours</source>
+        <translation>Die nächsten Farben</translation>
+    </message>
+    <message>
+        <source>Colours for sunlight, also where --dark is given.</source>
+        <translation>Farben für Sonnenlicht, auch wo --dark angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Everywhere
+Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.
+Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.
+Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy back to the file.
+Ctrl+R: read what can be read of a damaged file into a new one.
+Ctrl+K: choose the airframe.
+Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.
+Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.
+Ctrl++ and Ctrl+-: text size. F9: light, dark, sunlight colours. F1: this list. Shift+F1: the manual.</source>
+        <translation>Überall
+Ctrl+1 bis Ctrl+5: die fünf Seiten. Ctrl+6: die offenen Fragen.
+Ctrl+8: was zwei Laptops verschieden sagen. Ctrl+I: eine andere Datei aufnehmen.
+Ctrl+9: die Kopien dieser Datei. Ctrl+B: eine zurückholen. Ctrl+W: von einer Kopie zurück zur Datei.
+Ctrl+R: aus einer beschädigten Datei in eine neue lesen, was lesbar ist.
+Ctrl+K: das Flugzeug wählen.
+Ctrl+N, Ctrl+O: neue Datei, eine Datei öffnen. Ctrl+Q: beenden.
+Ctrl+Shift+S: eine Kopie der Datei speichern. Ctrl+Shift+F: ihren Ordner zeigen. Ctrl+F1: über Rigband.
+Ctrl++ und Ctrl+-: Schriftgröße. F9: helle, dunkle, Sonnenlicht-Farben. F1: diese Liste. Shift+F1: das Handbuch.</translation>
     </message>
 </context>
 <context>

@@ -14077,26 +14077,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>Taille du texte en pour cent, 100 à 200.</translation>
     </message>
     <message>
-        <source>Everywhere
-Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.
-Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.
-Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy back to the file.
-Ctrl+R: read what can be read of a damaged file into a new one.
-Ctrl+K: choose the airframe.
-Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.
-Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.
-Ctrl++ and Ctrl+-: text size. F9: dark colours. F1: this list. Shift+F1: the manual.</source>
-        <translation>Partout
-Ctrl+1 à Ctrl+5 : les cinq pages. Ctrl+6 : les questions ouvertes.
-Ctrl+8 : ce que deux ordinateurs disent différemment. Ctrl+I : intégrer un autre fichier.
-Ctrl+9 : les copies de ce fichier. Ctrl+B : en reprendre une. Ctrl+W : d’une copie revenir au fichier.
-Ctrl+R : lire dans un nouveau fichier ce qui peut l’être d’un fichier endommagé.
-Ctrl+K : choisir le planeur.
-Ctrl+N, Ctrl+O : nouveau fichier, ouvrir un fichier. Ctrl+Q : quitter.
-Ctrl+Maj+S : enregistrer une copie du fichier. Ctrl+Maj+F : montrer son dossier. Ctrl+F1 : à propos de Rigband.
-Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs sombres. F1 : cette liste. Maj+F1 : le manuel.</translation>
-    </message>
-    <message>
         <source>At the start: %1: the last record. %2: I have read the notes. %3: from paper. Enter: start.</source>
         <translation>Au début : %1 : la dernière fiche. %2 : j’ai lu les notes. %3 : d’après papier. Enter : commencer.</translation>
     </message>
@@ -14246,6 +14226,46 @@ Se termine par 0 quand la fenêtre est fermée, par 2 quand quelque chose ne va 
         <source>Know</source>
         <comment>short, of: Know this airframe</comment>
         <translation>Planeur</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Couleurs</translation>
+    </message>
+    <message>
+        <source>Light colours</source>
+        <translation>Couleurs claires</translation>
+    </message>
+    <message>
+        <source>Colours for sunlight</source>
+        <translation>Couleurs pour le plein soleil</translation>
+    </message>
+    <message>
+        <source>The next colours</source>
+        <translation>Les couleurs suivantes</translation>
+    </message>
+    <message>
+        <source>Colours for sunlight, also where --dark is given.</source>
+        <translation>Couleurs pour le plein soleil, même si --dark est donné.</translation>
+    </message>
+    <message>
+        <source>Everywhere
+Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.
+Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.
+Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy back to the file.
+Ctrl+R: read what can be read of a damaged file into a new one.
+Ctrl+K: choose the airframe.
+Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.
+Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.
+Ctrl++ and Ctrl+-: text size. F9: light, dark, sunlight colours. F1: this list. Shift+F1: the manual.</source>
+        <translation>Partout
+Ctrl+1 à Ctrl+5 : les cinq pages. Ctrl+6 : les questions ouvertes.
+Ctrl+8 : ce que deux portables disent différemment. Ctrl+I : intégrer un autre fichier.
+Ctrl+9 : les copies de ce fichier. Ctrl+B : en ramener une. Ctrl+W : d’une copie revenir au fichier.
+Ctrl+R : lire dans un nouveau fichier ce qui peut l’être d’un fichier abîmé.
+Ctrl+K : choisir le planeur.
+Ctrl+N, Ctrl+O : nouveau fichier, ouvrir un fichier. Ctrl+Q : quitter.
+Ctrl+Shift+S : enregistrer une copie du fichier. Ctrl+Shift+F : montrer son dossier. Ctrl+F1 : à propos de Rigband.
+Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs claires, sombres, de plein soleil. F1 : cette liste. Shift+F1 : le manuel.</translation>
     </message>
 </context>
 <context>
