@@ -91,6 +91,8 @@ protected:
 INSTANTIATE_TEST_SUITE_P(HasRoom, EveryPage,
                          testing::Values(Room{"AtTheUsualSize", {1280, 800}, 1},
                                          Room{"InASmallWindow", {1024, 740}, 1},
+                                         Room{"InALowWindow", {1366, 700}, 1},
+                                         Room{"InALargeWindow", {1920, 1080}, 1},
                                          Room{"AtLargeText", {1280, 800}, 1.5},
                                          Room{"InGerman", {1280, 800}, 1, "de"},
                                          Room{"InGermanAtLargeText", {1280, 800}, 1.5, "de"},
