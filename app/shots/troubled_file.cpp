@@ -1,5 +1,6 @@
 #include "app/shots/troubled_file.h"
 
+#include "core/airframe/id_source.h"
 #include "core/demo/demo.h"
 #include "core/store/copies.h"
 #include "core/store/join.h"

@@ -1,5 +1,8 @@
 #include "app/widgets/chart_widget.h"
 
+#include "app/widgets/focus_ring.h"
+#include "app/widgets/heard.h"
+
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -19,6 +22,7 @@ constexpr int kDragBegins = 4; // pixels: less is a click with a cold hand
 
 ChartWidget::ChartWidget(QWidget* parent) : QWidget{parent}
 {
+    hearWhatIsPainted();
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
 }
@@ -63,11 +67,8 @@ void ChartWidget::paintEvent(QPaintEvent*)
 {
     QPainter painter{this};
     paintPicture(painter);
-    if (!hasFocus())
-        return;
-    painter.setPen(QPen{m_look.theme.color(Role::Accent), 1.5});
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRoundedRect(QRectF{rect()}.adjusted(1, 1, -1, -1), 4, 4);
+    if (hasFocus())
+        paintFocusRing(painter, rect(), m_look.theme);
 }
 
 void ChartWidget::resizeEvent(QResizeEvent*)

@@ -1,5 +1,6 @@
 #include "app/widgets/cutaway_widget.h"
 
+#include "app/widgets/focus_ring.h"
 #include "app/widgets/plain_tip.h"
 #include "app/wording/lesson_picture_words.h"
 
@@ -273,12 +274,8 @@ void CutawayWidget::paintEvent(QPaintEvent*)
 {
     QPainter painter{this};
     paint(painter, m_picture, m_look.theme);
-    if (!hasFocus())
-        return;
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen{m_look.theme.color(Role::Accent), 1.5});
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRoundedRect(QRectF{rect()}.adjusted(1, 1, -1, -1), 4, 4);
+    if (hasFocus())
+        paintFocusRing(painter, rect(), m_look.theme);
 }
 
 } // namespace rig

@@ -1,5 +1,6 @@
 #include "app/widgets/gap_strip_widget.h"
 
+#include "app/widgets/heard.h"
 #include "app/widgets/plain_tip.h"
 #include "app/wording/rigged_words.h"
 
@@ -11,6 +12,7 @@ namespace rig {
 
 GapStripWidget::GapStripWidget(QWidget* parent) : QWidget{parent}
 {
+    hearWhatIsPainted();
     setAccessibleName(RiggedWords::lockedGap());
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }

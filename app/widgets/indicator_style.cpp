@@ -1,7 +1,11 @@
 #include "app/widgets/indicator_style.h"
 
+#include "app/widgets/focus_ring.h"
+
+#include <QCheckBox>
 #include <QPainter>
 #include <QPainterPath>
+#include <QRadioButton>
 #include <QStyleOption>
 
 namespace rig {
@@ -58,6 +62,9 @@ IndicatorStyle::IndicatorStyle() : QProxyStyle{QStringLiteral("Fusion")} {}
 void IndicatorStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                                    const QWidget* widget) const
 {
+    const bool isTicked = qobject_cast<const QCheckBox*>(widget) || qobject_cast<const QRadioButton*>(widget);
+    if (element == PE_FrameFocusRect && isTicked) // around its words
+        return paintFocusRing(*painter, option->rect, option->palette.color(QPalette::Highlight));
     const bool isBox = element == PE_IndicatorCheckBox;
     if (!isBox && element != PE_IndicatorRadioButton)
         return QProxyStyle::drawPrimitive(element, option, painter, widget);
@@ -81,15 +88,13 @@ void IndicatorStyle::drawComplexControl(ComplexControl control, const QStyleOpti
     QProxyStyle::drawComplexControl(control, option, painter, widget);
     if (control != CC_ComboBox && control != CC_SpinBox)
         return;
-    const bool hasFocus = option->state & State_HasFocus;
-    const double width = hasFocus ? 2 : 1;
-    const double inset = width / 2;
+    if (option->state & State_HasFocus)
+        return paintFocusRing(*painter, option->rect, option->palette.color(QPalette::Highlight));
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    painter->setPen(QPen{option->palette.color(hasFocus ? QPalette::Highlight : QPalette::Mid), width});
+    painter->setPen(QPen{option->palette.color(QPalette::Mid), 1});
     painter->setBrush(Qt::NoBrush);
-    painter->drawRoundedRect(QRectF{option->rect}.adjusted(inset, inset, -inset, -inset), kFieldCorner,
-                             kFieldCorner);
+    painter->drawRoundedRect(QRectF{option->rect}.adjusted(0.5, 0.5, -0.5, -0.5), kFieldCorner, kFieldCorner);
     painter->restore();
 }
 

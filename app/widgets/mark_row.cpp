@@ -1,5 +1,7 @@
 #include "app/widgets/mark_row.h"
 
+#include "app/widgets/focus_ring.h"
+#include "app/widgets/heard.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/plain_tip.h"
 
@@ -13,6 +15,7 @@ namespace rig {
 
 MarkRow::MarkRow(QWidget* parent) : QAbstractButton{parent}
 {
+    hearWhatIsPainted();
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
@@ -101,11 +104,8 @@ void MarkRow::paintEvent(QPaintEvent*)
         painter.setBrush(m_look.theme.color(Role::AccentFill));
         painter.drawRoundedRect(frame, 6, 6);
     }
-    if (hasFocus()) {
-        painter.setPen(QPen{m_look.theme.color(Role::Ink), 1.2, Qt::DotLine});
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRoundedRect(frame.adjusted(2, 2, -2, -2), 5, 5);
-    }
+    if (hasFocus())
+        paintFocusRing(painter, frame.adjusted(2, 2, -2, -2), m_look.theme); // within that of the chosen one
     const double side = 16 * scale;
     const QRectF mark{12 * scale, (height() - side) / 2, side, side};
     paintMark(painter, m_shape, m_role, mark, m_look.theme);

@@ -1,5 +1,6 @@
 #include "app/widgets/picture_widget.h"
 
+#include "app/widgets/heard.h"
 #include "app/widgets/plain_tip.h"
 
 #include <QPainter>
@@ -10,6 +11,7 @@ namespace rig {
 
 PictureWidget::PictureWidget(QWidget* parent) : QWidget{parent}
 {
+    hearWhatIsPainted();
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 

@@ -1,5 +1,7 @@
 #include "app/widgets/plan_widget.h"
 
+#include "app/widgets/focus_ring.h"
+#include "app/widgets/heard.h"
 #include "app/wording/plan_words.h"
 
 #include <QAccessible>
@@ -39,6 +41,7 @@ std::optional<PlanWay> wayOf(int key)
 
 PlanWidget::PlanWidget(QWidget* parent) : QWidget{parent}
 {
+    hearWhatIsPainted();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
@@ -205,12 +208,8 @@ void PlanWidget::paintEvent(QPaintEvent*)
 {
     QPainter painter{this};
     paint(painter, m_picture, m_look.theme);
-    if (!hasFocus())
-        return;
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen{m_look.theme.color(Role::Accent), 1.5});
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRoundedRect(QRectF{rect()}.adjusted(1, 1, -1, -1), 4, 4);
+    if (hasFocus())
+        paintFocusRing(painter, rect(), m_look.theme);
 }
 
 } // namespace rig

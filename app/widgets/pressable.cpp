@@ -1,5 +1,7 @@
 #include "app/widgets/pressable.h"
 
+#include "app/widgets/focus_ring.h"
+#include "app/widgets/heard.h"
 #include "app/widgets/parts.h"
 
 #include <QChildEvent>
@@ -12,6 +14,7 @@ namespace rig {
 
 Pressable::Pressable(QWidget* parent) : QAbstractButton{parent}
 {
+    hearWhatIsPainted();
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
     setAttribute(Qt::WA_Hover);
@@ -30,9 +33,11 @@ void Pressable::paintEvent(QPaintEvent*)
         return;
     QPainter painter{this};
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(hasFocus() ? QPen{m_look.theme.color(Role::Accent), 1.6} : QPen{Qt::NoPen});
+    painter.setPen(Qt::NoPen);
     painter.setBrush(m_look.theme.color(Role::AccentFill));
     painter.drawRoundedRect(QRectF{rect()}.adjusted(1, 1, -1, -1), 5, 5);
+    if (hasFocus())
+        paintFocusRing(painter, rect(), m_look.theme);
 }
 
 void Pressable::keyPressEvent(QKeyEvent* event)

@@ -34,7 +34,6 @@ ReportPreview::ReportPreview(Prompts& prompts, QWidget* parent) : QWidget{parent
     layout->setSpacing(0);
     addHead(layout);
     m_pages = new PagesView;
-    m_pages->setFrameShape(QFrame::NoFrame);
     layout->addWidget(m_pages, 1);
     addFoot(layout);
     connect(m_pages, &PagesView::pageChanged, this,

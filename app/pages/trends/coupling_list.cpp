@@ -1,5 +1,7 @@
 #include "app/pages/trends/coupling_list.h"
 
+#include "app/widgets/focus_ring.h"
+#include "app/widgets/heard.h"
 #include "app/widgets/plain_tip.h"
 #include "app/widgets/trend_widget.h"
 #include "app/wording/standing_words.h"
@@ -50,6 +52,7 @@ TrendSeries lastOf(const TrendSeries& series)
 
 TrendRow::TrendRow(QWidget* parent) : QAbstractButton{parent}, m_small{new TrendWidget{this}}
 {
+    hearWhatIsPainted();
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
@@ -137,11 +140,8 @@ void TrendRow::paintEvent(QPaintEvent*)
         painter.setBrush(m_look.theme.color(Role::AccentFill));
         painter.drawRoundedRect(frame, 6, 6);
     }
-    if (hasFocus()) {
-        painter.setPen(QPen{m_look.theme.color(Role::Ink), 1.2, Qt::DotLine});
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRoundedRect(frame.adjusted(2, 2, -2, -2), 5, 5);
-    }
+    if (hasFocus())
+        paintFocusRing(painter, frame.adjusted(2, 2, -2, -2), m_look.theme); // within that of the chosen one
     const double side = kMarkSide * scale;
     const QRectF mark{kEdge, (kNameTop + 2) * scale, side, side};
     paintMark(painter, shapeOf(m_says), shapeRoleOf(m_says), mark, m_look.theme);
