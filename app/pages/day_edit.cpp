@@ -1,7 +1,8 @@
 #include "app/pages/day_edit.h"
 
+#include "app/pages/day_read.h"
+#include "app/wording/day_words.h"
 #include "app/wording/setup_words.h"
-#include "core/day_entry.h"
 
 #include <QCalendarWidget>
 #include <QDate>
@@ -44,14 +45,18 @@ void dress(QCalendarWidget* calendar)
 
 DayEdit::DayEdit(QWidget* parent) : QWidget{parent}
 {
-    auto* layout = new QHBoxLayout{this};
-    layout->setContentsMargins(0, 0, 0, 0);
+    auto* outer = new QVBoxLayout{this};
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->setSpacing(3);
+    auto* layout = new QHBoxLayout;
     layout->setSpacing(6);
     m_line = new QLineEdit;
     m_button = new QPushButton{SetUpWords::calendar()};
     m_button->setAutoDefault(true);
     layout->addWidget(m_line, 1);
     layout->addWidget(m_button);
+    outer->addLayout(layout);
+    outer->addWidget(new DayRead{m_line});
     setFocusProxy(m_line);
     connect(m_line, &QLineEdit::textEdited, this, &DayEdit::edited);
     connect(m_button, &QPushButton::clicked, this, &DayEdit::openCalendar);
@@ -82,9 +87,8 @@ void DayEdit::openCalendar()
     calendar->setFirstDayOfWeek(Qt::Monday);
     calendar->setVerticalHeaderFormat(QCalendarWidget::NoVerticalHeader);
     dress(calendar);
-    const QDate typed = QDate::fromString(text().trimmed(), Qt::ISODate);
-    if (typed.isValid())
-        calendar->setSelectedDate(typed);
+    if (const auto typed = readDay(text()))
+        calendar->setSelectedDate(QDate{1970, 1, 1}.addDays(typed->time_since_epoch().count()));
     layout->addWidget(calendar);
     const auto take = [this, popup](const QDate& date) {
         m_line->setText(date.toString(Qt::ISODate));

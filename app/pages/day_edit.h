@@ -7,7 +7,8 @@ class QPushButton;
 
 namespace rig {
 
-// A day, typed as year-month-day or taken from a calendar. Holds what was typed, readable or not.
+// A day, typed or taken from a calendar, and below it in words what it was read as. Holds what was typed,
+// readable or not.
 class DayEdit : public QWidget
 {
     Q_OBJECT

@@ -3,6 +3,7 @@
 #include "app/pages/day_edit.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
+#include "app/wording/day_words.h"
 #include "app/wording/period_words.h"
 #include "core/day_entry.h"
 
@@ -67,8 +68,10 @@ QWidget* PeriodBox::makeDays()
         day->line()->setAccessibleName(text);
         day->setCalendarName(text);
         label->setBuddy(day->line());
-        row->addWidget(label);
-        row->addWidget(day, 1);
+        row->addWidget(label, 0, Qt::AlignTop);
+        row->addWidget(day, 1, Qt::AlignTop);
+        label->setMinimumHeight(
+            day->line()->sizeHint().height()); // level with the line, not with what is below
         connect(day->line(), &QLineEdit::returnPressed, this, &PeriodBox::takeDays);
         return day;
     };
@@ -76,7 +79,7 @@ QWidget* PeriodBox::makeDays()
     m_to = add(PeriodWords::to(), "periodTo");
     auto* show = buttonOf(PeriodWords::show(), "periodShow");
     show->setAutoDefault(true);
-    row->addWidget(show);
+    row->addWidget(show, 0, Qt::AlignTop);
     connect(show, &QPushButton::clicked, this, &PeriodBox::takeDays);
     days->hide();
     return days;
@@ -233,10 +236,11 @@ void PeriodBox::fillDays()
 void PeriodBox::takeDays()
 {
     for (DayEdit* day : {m_from, m_to})
-        if (!parseDay(day->text().trimmed().toStdString()))
-            return refuse(day->line(), PeriodWords::dayUnread(day->text()));
-    const Day from = *parseDay(m_from->text().trimmed().toStdString());
-    const Day to = *parseDay(m_to->text().trimmed().toStdString());
+        if (!readDay(day->text()))
+            return refuse(day->line(), day->text().trimmed().isEmpty() ? DayWords::missing()
+                                                                       : DayWords::unread(day->text()));
+    const Day from = *readDay(m_from->text());
+    const Day to = *readDay(m_to->text());
     if (from > to)
         return refuse(m_from->line(), PeriodWords::reversed());
     if (from > m_today)

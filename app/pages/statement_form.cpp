@@ -4,6 +4,7 @@
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
+#include "app/wording/day_words.h"
 #include "app/wording/statement_words.h"
 
 #include <QLineEdit>
@@ -26,7 +27,7 @@ StatementForm::StatementForm(QWidget* parent) : QWidget{parent}
     m_where = new ChoiceBox{{}};
     m_whereField = formField(m_where, m_where, "statementWhere", {});
     m_day = new DayEdit;
-    m_dayField = formField(m_day, m_day->line(), "statementDay", StatementWords::dayHint());
+    m_dayField = formField(m_day, m_day->line(), "statementDay", DayWords::hint());
     m_person = new ChoiceBox{{}};
     m_personField = formField(m_person, m_person, "statementPerson", StatementWords::notInList());
     m_said = shortText();
@@ -120,7 +121,7 @@ QString StatementForm::sentenceOf(StatementLack lack) const
     case StatementLack::Person:
         return isFinding ? StatementWords::finderMissing() : StatementWords::askerMissing();
     case StatementLack::DayUnread:
-        return StatementWords::dayUnread();
+        return DayWords::missing();
     case StatementLack::DayAhead:
         return StatementWords::dayAhead();
     case StatementLack::Said:

@@ -1,9 +1,9 @@
 #include "app/pages/statements_presenter.h"
 
+#include "app/wording/day_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/statement_words.h"
 #include "core/airframe/name_in.h"
-#include "core/day_entry.h"
 #include "core/store/facts_book.h"
 #include "core/store/records.h"
 
@@ -18,7 +18,7 @@ std::string typedText(const QString& typed)
 
 std::optional<Day> dayIn(const StatementEntry& entry)
 {
-    return parseDay(typedText(entry.day));
+    return readDay(entry.day);
 }
 
 std::vector<StatementLack> statementLacks(const StatementEntry& entry, Day today)

@@ -1,5 +1,6 @@
 #include "app/wording/paper_words.h"
 
+#include "app/wording/day_words.h"
 #include "app/wording/entry_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/sentence_parts.h"
@@ -181,7 +182,6 @@ QString PaperWords::enterSentence()
 }
 
 QString PaperWords::dayOnPaper() { return tr("&Day on the sheet"); }
-QString PaperWords::dayHint() { return tr("2026-06-14"); }
 QString PaperWords::timeOnPaper() { return tr("&Begun at"); }
 QString PaperWords::timeHint() { return tr("09:30"); }
 QString PaperWords::firstOnPaper() { return tr("&First person, who led"); }
@@ -192,10 +192,9 @@ QString PaperWords::stoodRiggedKey() { return tr("Stood &rigged, gone through ag
 QString PaperWords::beginToType() { return tr("Begin to type  (Enter)"); }
 QString PaperWords::back() { return tr("Back  (Esc)"); }
 
-QString PaperWords::noDay(const QString& typed)
+QString PaperWords::dayMissing()
 {
-    return typed.isEmpty() ? tr("Type the day that stands on the sheet, as 2026-06-14.")
-                           : tr("“%1” is no day. Write it as 2026-06-14.").arg(typed);
+    return tr("Type the day that stands on the sheet, like %1.").arg(DayWords::example());
 }
 
 QString PaperWords::noTime(const QString& typed)

@@ -78,7 +78,6 @@ public:
     static QString enterTitle();
     static QString enterSentence();
     static QString dayOnPaper();
-    static QString dayHint();
     static QString timeOnPaper();
     static QString timeHint();
     static QString firstOnPaper();
@@ -88,7 +87,7 @@ public:
     static QString stoodRiggedKey();
     static QString beginToType();
     static QString back();
-    static QString noDay(const QString& typed);
+    static QString dayMissing();
     static QString noTime(const QString& typed);
     static QString timeMissing();
     static QString dayToCome();

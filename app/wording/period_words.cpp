@@ -43,14 +43,6 @@ QString PeriodWords::from() { return tr("From"); }
 QString PeriodWords::to() { return tr("To"); }
 QString PeriodWords::show() { return tr("Show these days"); }
 
-QString PeriodWords::dayUnread(const QString& typed)
-{
-    return typed.trimmed().isEmpty()
-               ? tr("A day is missing. Type it as year-month-day, like 2026-05-02.")
-               : tr("“%1” is no day that can be read. Type it as year-month-day, like 2026-05-02.")
-                     .arg(typed);
-}
-
 QString PeriodWords::dayAhead()
 {
     return tr("These days lie ahead: nothing was read on them yet. Let them begin today or earlier.");

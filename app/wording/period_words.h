@@ -26,7 +26,6 @@ public:
     static QString from();
     static QString to();
     static QString show();
-    static QString dayUnread(const QString& typed);
     static QString dayAhead();
     static QString reversed();
 

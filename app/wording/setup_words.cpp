@@ -118,18 +118,10 @@ QString SetUpWords::invisible()
         "A character in it is not seen, such as a mark for the direction of writing. Delete it all and type "
         "it anew.");
 }
-QString SetUpWords::dayHint() { return tr("Year-month-day, like 2026-05-02."); }
-QString SetUpWords::dayHintOrEmpty() { return tr("Year-month-day, like 2026-05-02. May stay empty."); }
 QString SetUpWords::calendar() { return tr("Calendar"); }
 QString SetUpWords::calendarFor(const QString& field) { return tr("Calendar for: %1").arg(field); }
 QString SetUpWords::today() { return tr("Today"); }
 
-QString SetUpWords::notADay(const QString& typed)
-{
-    return tr("“%1” is no day that can be read for sure. Type year-month-day, like 2026-05-02.").arg(typed);
-}
-
-QString SetUpWords::dayMissing() { return tr("Type the day, like 2026-05-02."); }
 QString SetUpWords::dayToCome() { return tr("This day has not come yet. Type today or an earlier day."); }
 
 QString SetUpWords::furtherAirframeTitle() { return tr("A further airframe"); }

@@ -69,13 +69,9 @@ public:
     static QString tooLong(int most); // characters
     static QString invisible();
     static QString notSaved();
-    static QString dayHint();
-    static QString dayHintOrEmpty();
     static QString calendar();
     static QString calendarFor(const QString& field);
     static QString today();
-    static QString notADay(const QString& typed);
-    static QString dayMissing();
     static QString dayToCome();
 
     // Airframe

@@ -88,10 +88,6 @@ QString SigningWords::signIt() { return tr("&Sign"); }
 QString SigningWords::withdrawIt() { return tr("Withdra&w the sign-off"); }
 QString SigningWords::signerMissing() { return tr("Choose who signs: another person than the learner."); }
 QString SigningWords::dayMissing() { return tr("Enter the day."); }
-QString SigningWords::dayNotRead(const QString& typed)
-{
-    return tr("“%1” is no day. Write it like 2026-04-12.").arg(typed);
-}
 QString SigningWords::dayToCome() { return tr("This day is still to come."); }
 QString SigningWords::whyMissing() { return tr("Say in the note why it is withdrawn."); }
 QString SigningWords::signedNow(const QString& day) { return tr("Kept: signed on %1.").arg(day); }

@@ -79,7 +79,6 @@ public:
     static QString withdrawIt();
     static QString signerMissing();
     static QString dayMissing();
-    static QString dayNotRead(const QString& typed);
     static QString dayToCome();
     static QString whyMissing();
     static QString signedNow(const QString& day);

@@ -28,7 +28,6 @@ QString StatementWords::askAbout()
 QString StatementWords::where() { return tr("Wh&ere"); }
 QString StatementWords::wholeAirframe() { return tr("The whole airframe"); }
 QString StatementWords::day() { return tr("&Day it was found"); }
-QString StatementWords::dayHint() { return tr("Year-month-day, like 2026-05-02."); }
 QString StatementWords::finder() { return tr("&Who found it"); }
 QString StatementWords::asker() { return tr("&Who asks"); }
 QString StatementWords::choosePerson() { return tr("Choose a name"); }
@@ -52,7 +51,6 @@ QString StatementWords::typedStays() { return tr("What is typed stays here while
 
 QString StatementWords::finderMissing() { return tr("Choose who found it: a finding has a name."); }
 QString StatementWords::askerMissing() { return tr("Choose who asks: a question has a name."); }
-QString StatementWords::dayUnread() { return tr("Type the day as year-month-day, like 2026-05-02."); }
 QString StatementWords::dayAhead() { return tr("This day lies ahead. Type today or an earlier day."); }
 QString StatementWords::foundMissing() { return tr("Say what was found."); }
 QString StatementWords::doneMissing() { return tr("Say what was done; where nothing was, write that."); }

@@ -26,7 +26,6 @@ public:
     static QString where();
     static QString wholeAirframe();
     static QString day();
-    static QString dayHint();
     static QString finder();
     static QString asker();
     static QString choosePerson();
@@ -45,7 +44,6 @@ public:
     // What is lacking
     static QString finderMissing();
     static QString askerMissing();
-    static QString dayUnread();
     static QString dayAhead();
     static QString foundMissing();
     static QString doneMissing();

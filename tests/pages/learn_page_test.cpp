@@ -1,6 +1,7 @@
 // Know this airframe: what its presenters take from the facts, and each part at the sizes that have to hold.
 
 #include "app/pages/learn/learn_page.h"
+#include "app/wording/day_words.h"
 #include "app/wording/learn_words.h"
 #include "app/wording/signing_words.h"
 #include "app/wording/study_words.h"
@@ -218,7 +219,7 @@ TEST_F(LearnPageTest, NobodyAndNoDayIsFilledInWhereSomebodySigns)
     chooseIn(page, "signer", 1);
     part<QLineEdit>(page, "signDay").setText("2026-02-30");
     press("signIt");
-    EXPECT_EQ(textOf(page, "signProblem"), SigningWords::dayNotRead("2026-02-30").toStdString());
+    EXPECT_EQ(textOf(page, "signProblem"), DayWords::unread("2026-02-30").toStdString());
     part<QLineEdit>(page, "signDay").setText("2999-01-01");
     press("signIt");
     EXPECT_EQ(textOf(page, "signProblem"), SigningWords::dayToCome().toStdString());

@@ -2,6 +2,7 @@
 
 #include "app/pages/setup/setup_page.h"
 #include "app/wording/coupling_words.h"
+#include "app/wording/day_words.h"
 #include "app/wording/gauge_words.h"
 #include "app/wording/setup_words.h"
 #include "core/airframe/id_source.h"
@@ -258,7 +259,7 @@ TEST_F(SetUpPageTest, SaysBesideTheFieldWhatIsWrongAndLosesNothingTyped)
     press(Qt::Key_Return);
     EXPECT_EQ(said("registrationField"), text(SetUpWords::registrationTaken("qx-17")));
     EXPECT_EQ(said("riggingsBefore"), text(SetUpWords::notACount()));
-    EXPECT_EQ(said("annualDue"), text(SetUpWords::notADay("31/03/2027")));
+    EXPECT_EQ(said("annualDue"), text(DayWords::unread("31/03/2027")));
     EXPECT_EQ(focused(), "registrationField");
     EXPECT_EQ(line("registrationField")->text(), "qx-17");
     EXPECT_EQ(line("riggingsBefore")->text(), "about 200");

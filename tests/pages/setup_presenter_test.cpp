@@ -1,5 +1,6 @@
 #include "app/pages/setup/setup_presenter.h"
 #include "app/wording/coupling_words.h"
+#include "app/wording/day_words.h"
 #include "app/wording/entry_words.h"
 #include "app/wording/gauge_words.h"
 #include "app/wording/plan_field_words.h"
@@ -201,7 +202,7 @@ TEST_F(SetUp, RefusesAnAirframeWithoutRegistrationWithAnUnreadableDayAndNoCount)
     entry.riggingsBefore = "-3";
     const auto result = presenter.airframe.save(entry, {});
     EXPECT_TRUE(refuses(result, Field::Registration, SetUpWords::registrationMissing()));
-    EXPECT_TRUE(refuses(result, Field::AnnualDue, SetUpWords::notADay("31.3.2027")));
+    EXPECT_TRUE(refuses(result, Field::AnnualDue, DayWords::unread("31.3.2027")));
     EXPECT_TRUE(refuses(result, Field::RiggingsBefore, SetUpWords::notACount()));
     for (const char* count : {"1.5", "many", "1 000", "9999999"}) {
         entry.riggingsBefore = count;
@@ -331,7 +332,7 @@ TEST_F(SetUp, RefusesAFittingToComeWithoutReasonOrBeforeTheLastOne)
     EXPECT_TRUE(refuses(save("2026-05-03", "x"), Field::FittingDay, SetUpWords::dayToCome()));
     EXPECT_TRUE(refuses(save("2026-02-28", "x"), Field::FittingDay,
                         CouplingWords::beforeLastFitting("1 March 2026")));
-    EXPECT_TRUE(refuses(save("", " "), Field::FittingDay, SetUpWords::dayMissing()));
+    EXPECT_TRUE(refuses(save("", " "), Field::FittingDay, DayWords::missing()));
     EXPECT_TRUE(refuses(save("", " "), Field::FittingReason, CouplingWords::reasonMissing()));
     EXPECT_EQ(view(hangar.airframe).couplings.front().fittings, 1);
 }
@@ -472,7 +473,7 @@ TEST_F(SetUp, RefusesACheckToComeOrWithoutAFindingOrWithADoubtAfterIt)
         refuses(save("2026-05-01", "x", "y", "2026-05-02"), Field::DoubtedFrom, GaugeWords::afterCheck()));
     EXPECT_TRUE(
         refuses(save("2026-05-01", "x", "y", "2026-05-09"), Field::DoubtedFrom, SetUpWords::dayToCome()));
-    EXPECT_TRUE(refuses(save("2026-05-01", "x", "y", ""), Field::DoubtedFrom, SetUpWords::dayMissing()));
+    EXPECT_TRUE(refuses(save("2026-05-01", "x", "y", ""), Field::DoubtedFrom, DayWords::missing()));
     EXPECT_TRUE(view().gauges.front().checks.empty());
 }
 

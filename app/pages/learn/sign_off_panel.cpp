@@ -5,9 +5,9 @@
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/still_box.h"
+#include "app/wording/day_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/signing_words.h"
-#include "core/day_entry.h"
 #include "core/lesson/spacing.h"
 
 #include <QCheckBox>
@@ -391,7 +391,7 @@ void SignOffPanel::sign(SignOffKind kind)
     entry.kind = kind;
     entry.signer = m_signer->chosen<PersonId>();
     const QString typed = m_day->text().trimmed();
-    entry.day = parseDay(typed.toStdString());
+    entry.day = readDay(typed);
     entry.months = m_months->value();
     entry.monthsWithoutRigging = m_rest->value();
     entry.note = m_note->text().trimmed().toStdString();
@@ -401,7 +401,7 @@ void SignOffPanel::sign(SignOffKind kind)
     if (typed.isEmpty())
         lacks << SigningWords::dayMissing();
     else if (!entry.day)
-        lacks << SigningWords::dayNotRead(typed);
+        lacks << DayWords::unread(typed);
     else if (*entry.day > m_view.today)
         lacks << SigningWords::dayToCome();
     if (kind == SignOffKind::Withdrawn && entry.note.empty())

@@ -1,10 +1,11 @@
 #include "app/pages/rigged_today/paper_start.h"
 
+#include "app/pages/day_read.h"
 #include "app/pages/rigged_today/labelled_choice.h"
 #include "app/widgets/person_note.h"
+#include "app/wording/day_words.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/rigged_words.h"
-#include "core/day_entry.h"
 
 #include <QCheckBox>
 #include <QDateTime>
@@ -40,8 +41,11 @@ PaperStart::PaperStart(QWidget* parent) : QWidget{parent}
     auto* form = new QFormLayout;
     form->setLabelAlignment(Qt::AlignLeft);
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    m_day = addLine(form, "paperDay", PaperWords::dayOnPaper(), PaperWords::dayHint());
-    m_time = addLine(form, "paperTime", PaperWords::timeOnPaper(), PaperWords::timeHint());
+    m_day = new QLineEdit;
+    m_time = new QLineEdit;
+    addRow(form, m_day, {"paperDay", PaperWords::dayOnPaper(), DayWords::example()})
+        ->addWidget(new DayRead{m_day});
+    addRow(form, m_time, {"paperTime", PaperWords::timeOnPaper(), PaperWords::timeHint()});
     m_first = addPerson(form, "paperFirst", PaperWords::firstOnPaper());
     m_second = addPerson(form, "paperSecond", PaperWords::secondOnPaper());
     m_typist = addPerson(form, "paperTypist", PaperWords::typist());
@@ -73,14 +77,17 @@ PaperStart::PaperStart(QWidget* parent) : QWidget{parent}
         connect(line, &QLineEdit::textEdited, this, [this] { refuse({}, false); });
 }
 
-QLineEdit* PaperStart::addLine(QFormLayout* form, const char* name, const QString& label, const QString& hint)
+QVBoxLayout* PaperStart::addRow(QFormLayout* form, QLineEdit* line, const LineText& text)
 {
-    auto* line = new QLineEdit;
-    line->setObjectName(QLatin1String(name));
-    line->setPlaceholderText(hint);
-    line->setAccessibleName(withoutMnemonic(label));
-    form->addRow(label, line);
-    return line;
+    line->setObjectName(QLatin1String(text.name));
+    line->setPlaceholderText(text.hint);
+    line->setAccessibleName(withoutMnemonic(text.label));
+    auto* column = new QVBoxLayout;
+    column->setSpacing(3);
+    column->addWidget(line);
+    form->addRow(text.label, column);
+    static_cast<QLabel*>(form->labelForField(column))->setBuddy(line);
+    return column;
 }
 
 ChoiceBox* PaperStart::addPerson(QFormLayout* form, const char* name, const QString& label)
@@ -105,7 +112,7 @@ ChoiceBox* PaperStart::addPerson(QFormLayout* form, const char* name, const QStr
 void PaperStart::askStandings()
 {
     m_people.clear();
-    if (const auto day = parseDay(m_day->text().trimmed().toStdString()))
+    if (const auto day = readDay(m_day->text()))
         emit standingsAsked(*day);
     showStandings();
 }
@@ -177,9 +184,9 @@ void PaperStart::refuse(const QString& sentence, bool asksWhetherAnother)
 std::optional<Moment> PaperStart::momentTyped()
 {
     const QString dayText = m_day->text().trimmed();
-    const auto day = parseDay(dayText.toStdString());
+    const auto day = readDay(dayText);
     if (!day) {
-        refuse(PaperWords::noDay(dayText), false);
+        refuse(dayText.isEmpty() ? PaperWords::dayMissing() : DayWords::unread(dayText), false);
         m_day->setFocus();
         return std::nullopt;
     }

@@ -12,6 +12,7 @@ class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QRadioButton;
+class QVBoxLayout;
 
 namespace rig {
 
@@ -55,7 +56,15 @@ signals:
     void standingsAsked(rig::Day day); // answered at once by setStandings()
 
 private:
-    QLineEdit* addLine(QFormLayout* form, const char* name, const QString& label, const QString& hint);
+    struct LineText
+    {
+        const char* name;
+        QString label;
+        QString hint;
+    };
+
+    // What stands below the line may be added to the layout.
+    static QVBoxLayout* addRow(QFormLayout* form, QLineEdit* line, const LineText& text);
     ChoiceBox* addPerson(QFormLayout* form, const char* name, const QString& label);
     void begin();
     std::optional<Moment> momentTyped();

@@ -1,6 +1,7 @@
 #include "app/pages/setup/airframe_panel.h"
 
 #include "app/pages/setup/panel_parts.h"
+#include "app/wording/day_words.h"
 #include "app/wording/plan_field_words.h"
 
 #include <QKeyEvent>
@@ -51,14 +52,16 @@ void AirframePanel::makeForm()
         &Entry::riggingsBefore);
     m_form->line({"callName", Words::callName(), Words::callNameHint(), {}}, &Entry::callName);
     m_form->line({"callPhone", Words::callPhone(), {}, {}}, &Entry::callPhone);
-    m_form->day({"annualDue", Words::annualDue(), Words::dayHintOrEmpty(), Field::AnnualDue},
+    m_form->day({"annualDue", Words::annualDue(), DayWords::hintOrEmpty(), Field::AnnualDue},
                 &Entry::annualDue);
     m_form->line({"jurisdiction", Words::jurisdiction(), Words::jurisdictionHint(), {}},
                  &Entry::jurisdiction);
     m_form->line({"span", PlanFieldWords::span(), PlanFieldWords::spanHint(), Field::Span}, &Entry::span);
-    m_form->choice({"tailForm", PlanFieldWords::tail(), {}, {}}, &Entry::tail, TailForm::V, PlanFieldWords::tailName);
-    m_form->line({"wingPanels", PlanFieldWords::wingPanels(), PlanFieldWords::wingPanelsHint(), Field::WingPanels},
-                 &Entry::wingPanels);
+    m_form->choice({"tailForm", PlanFieldWords::tail(), {}, {}}, &Entry::tail, TailForm::V,
+                   PlanFieldWords::tailName);
+    m_form->line(
+        {"wingPanels", PlanFieldWords::wingPanels(), PlanFieldWords::wingPanelsHint(), Field::WingPanels},
+        &Entry::wingPanels);
     m_form->text({"manualReferences", Words::manualReferences(), Words::manualReferencesHint(), {}},
                  &Entry::manualReferences);
 }

@@ -2,6 +2,7 @@
 #include "app/pages/setup/part_presenters.h"
 #include "app/widgets/step_line.h"
 #include "app/wording/plan_field_words.h"
+#include "core/day_entry.h"
 #include "core/measure/gap_entry.h"
 
 namespace rig {

@@ -4,6 +4,7 @@
 #include "app/pages/setup/photos_form.h"
 #include "app/photos/photo_picture.h"
 #include "app/wording/coupling_words.h"
+#include "app/wording/day_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/photo_words.h"
 #include "app/wording/problem_words.h"
@@ -25,8 +26,7 @@ EntryForm<FittingEntry>* makeFittingForm()
     using Words = CouplingWords;
     auto* form = new EntryForm<FittingEntry>{Words::startFitting(), true};
     form->setExplanation(Words::fittingMeaning(), "caution");
-    form->day({"fittingDay", Words::fittingDay(), SetUpWords::dayHint(), Field::FittingDay},
-              &FittingEntry::day);
+    form->day({"fittingDay", Words::fittingDay(), DayWords::hint(), Field::FittingDay}, &FittingEntry::day);
     form->choice({"fittingKind", Words::fittingKind(), {}, {}}, &FittingEntry::kind, FittingKind::Other,
                  Words::fittingKindName);
     form->line({"fittingReason", Words::fittingReason(), Words::fittingReasonHint(), Field::FittingReason},

@@ -1,9 +1,9 @@
 #pragma once
 
 #include "app/pages/setup/setup_entries.h"
+#include "app/wording/day_words.h"
 #include "app/wording/entry_words.h"
 #include "app/wording/setup_words.h"
-#include "core/day_entry.h"
 #include "core/result.h"
 #include "core/store/names.h"
 
@@ -48,12 +48,12 @@ public:
     {
         if (typed.trimmed().isEmpty()) {
             if (!mayBeEmpty)
-                refuse(field, SetUpWords::dayMissing());
+                refuse(field, DayWords::missing());
             return std::nullopt;
         }
-        const auto read = parseDay(typed.toStdString());
+        const auto read = readDay(typed);
         if (!read)
-            refuse(field, SetUpWords::notADay(typed.trimmed()));
+            refuse(field, DayWords::unread(typed));
         return read;
     }
 

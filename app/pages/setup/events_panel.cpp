@@ -4,6 +4,7 @@
 #include "app/pages/setup/part_panels.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
+#include "app/wording/day_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/joint_play_words.h"
 #include "app/wording/trends_page_words.h"
@@ -25,7 +26,7 @@ public:
         setTitle(Words::newEventTitle());
         m_kind = choice({"eventKind", Words::eventKind(), {}, Field::EventKind}, &EventEntry::kind,
                         EventKind::Derigged, Words::kind);
-        day({"eventDay", Words::eventDay(), Words::dayHint(), Field::EventDay}, &EventEntry::day);
+        day({"eventDay", Words::eventDay(), DayWords::hint(), Field::EventDay}, &EventEntry::day);
         m_where = new ChoiceBox{Words::eventWhere()};
         addField({"eventWhere", Words::eventWhere(), {}, {}}, m_where);
         bind([this](EventEntry& entry) { entry.coupling = m_where->chosen<CouplingId>(); },
@@ -68,7 +69,7 @@ public:
         using Words = JointPlayWords;
         setTitle(Words::heading());
         setExplanation(Words::how());
-        day({"playDay", Words::day(), SetUpWords::dayHint(), Field::PlayDay}, &PlayEntry::day);
+        day({"playDay", Words::day(), DayWords::hint(), Field::PlayDay}, &PlayEntry::day);
         m_where = box("playWhere", Words::where(), Field::PlayCoupling, &PlayEntry::coupling);
         choice({"playAlong", Words::along(), {}, Field::PlayAlong}, &PlayEntry::along, PlayFelt::Felt,
                Words::felt);

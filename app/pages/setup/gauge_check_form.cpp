@@ -1,6 +1,7 @@
 #include "app/pages/setup/gauge_check_form.h"
 
 #include "app/widgets/parts.h"
+#include "app/wording/day_words.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/gauge_words.h"
 
@@ -14,8 +15,7 @@ GaugeCheckForm::GaugeCheckForm() : EntryForm{SetUpWords::saveWithKey(), true}
     using Words = GaugeWords;
     using Entry = GaugeCheckEntry;
     setExplanation(Words::checkMeaning());
-    DayEdit* checked =
-        day({"checkDay", Words::checkDay(), SetUpWords::dayHint(), Field::CheckDay}, &Entry::day);
+    DayEdit* checked = day({"checkDay", Words::checkDay(), DayWords::hint(), Field::CheckDay}, &Entry::day);
     line({"checkHow", Words::how(), Words::howHint(), Field::CheckHow}, &Entry::how);
     line({"checkFound", Words::found(), Words::foundHint(), Field::CheckFound}, &Entry::found, Width::Whole);
     line({"knownGap", Words::knownGap(), Words::knownGapHint(), Field::KnownGap}, &Entry::knownGap,

@@ -4,6 +4,7 @@
 #include "app/pages/setup/panel_parts.h"
 #include "app/pages/setup/part_panels.h"
 #include "app/widgets/parts.h"
+#include "app/wording/day_words.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/gauge_words.h"
@@ -209,11 +210,11 @@ private:
             }
             m_outlook = std::move(outlook).value();
         }
-        const auto day = parseDay(entry.day.trimmed().toStdString());
+        const auto day = readDay(entry.day);
         const Day checked = day && *day <= m_today ? *day : m_today;
         const DoubtProposal proposal = m_outlook->proposal(checked);
         m_check->proposeDay(shown(dayText(proposal.from)), sentenceOf(proposal));
-        const auto from = parseDay(m_check->entry().doubtedFrom.trimmed().toStdString());
+        const auto from = readDay(m_check->entry().doubtedFrom);
         if (!from)
             m_check->showEffect({DoubtWords::effectNeedsDay()});
         else if (*from > checked)

@@ -7,6 +7,7 @@
 #include "app/widgets/photo_cover.h"
 #include "app/widgets/photo_tile.h"
 #include "app/widgets/wrap_layout.h"
+#include "app/wording/day_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/photo_words.h"
 #include "core/day_entry.h"
@@ -48,7 +49,7 @@ PhotosForm::PhotosForm(Prompts& prompts) : EntryForm{PhotoWords::save(), true}, 
          [this](const PhotoEntry& entry) {
              m_kind->setCurrentIndex(entry.of ? static_cast<int>(*entry.of) + 1 : 0);
          });
-    day({"photoDay", PhotoWords::day(), SetUpWords::dayHint(), Field::PhotoDay}, &PhotoEntry::day);
+    day({"photoDay", PhotoWords::day(), DayWords::hint(), Field::PhotoDay}, &PhotoEntry::day);
     m_caution = labelOf({}, "caution", "photoCaution");
     addWidget(m_caution);
     line({"photoNote", PhotoWords::note(), PhotoWords::noteHint(), {}}, &PhotoEntry::note, Width::Whole);
