@@ -1,4 +1,5 @@
 #include "app/pages/prompts.h"
+#include "app/window/end_signals.h"
 #include "app/window/main_window.h"
 #include "app/window/program.h"
 #include "app/window/start_up.h"
@@ -119,5 +120,8 @@ int main(int argc, char* argv[])
     else if (!file.isEmpty())
         window.openPath(file, rig::OpenAs::Existing);
     program.show();
+    rig::EndSignals endings;
+    QObject::connect(&endings, &rig::EndSignals::ended, &program,
+                     [&program] { program.window().closeUnasked(); });
     return QApplication::exec();
 }

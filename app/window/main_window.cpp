@@ -42,6 +42,7 @@
 #include <QSettings>
 #include <QShortcut>
 #include <QStackedWidget>
+#include <QThread>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -836,6 +837,8 @@ void MainWindow::askLanguage(const QString& code)
 // Asks where something is half done.
 bool MainWindow::mayLeavePages(Leaving what)
 {
+    if (m_asksNothing)
+        return true;
     const bool closes = what == Leaving::Program;
     const QString title = closes ? WindowWords::closeTitle() : FileMenuWords::leaveTitle();
     const QString yes = closes ? WindowWords::closeAllTheSame() : FileMenuWords::leaveAllTheSame();
@@ -843,6 +846,22 @@ bool MainWindow::mayLeavePages(Leaving what)
         const QString undone = page->leftUndone();
         return undone.isEmpty() || m_prompts.confirm(this, title, undone, yes);
     });
+}
+
+// What asks stands in the middle of a press: it is turned away, and the press ends first.
+void MainWindow::closeUnasked()
+{
+    constexpr int kLookAgain = 20; // milliseconds
+    m_asksNothing = true;
+    bool isAsked = false;
+    for (QWidget* asking : {QApplication::activePopupWidget(), QApplication::activeModalWidget()})
+        if (asking && asking != this) {
+            isAsked = true;
+            asking->close();
+        }
+    // A question within the window takes the first closing for itself.
+    if (isAsked || QThread::currentThread()->loopLevel() > 1 || !close())
+        QTimer::singleShot(kLookAgain, this, &MainWindow::closeUnasked);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)

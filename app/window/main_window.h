@@ -67,6 +67,9 @@ public:
     void chooseAirframe(AirframeId airframe);
     // Null before a file is open.
     Page* page(Moments moment);
+    // The session of the desktop ends: closed without a question, as soon as nothing that is asked stands
+    // open.
+    void closeUnasked();
 
 public slots:
     void showProblem(const QString& sentence);
@@ -119,6 +122,7 @@ private:
     QString saidOfCopy() const;
     void bringBackCopy(const KeptCopy& copy);
     enum class Leaving { File, Program };
+    bool m_asksNothing = false; // any more
     bool mayLeavePages(Leaving what);
     void scaleText(double factor);
     void setColours(Scheme scheme);

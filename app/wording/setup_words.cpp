@@ -106,6 +106,14 @@ QString SetUpWords::closeForm() { return tr("Close without saving  (Esc)"); }
 QString SetUpWords::edit() { return tr("Change  (Enter)"); }
 QString SetUpWords::needed() { return tr("Needed; all else may be filled in later."); }
 QString SetUpWords::notSavedYet() { return tr("Typed, not saved yet."); }
+QString SetUpWords::leftUndone(const QString& parts)
+{
+    return tr("Typed in Set up and not saved: %1. It is lost when this file is left now. To keep it, go back "
+              "and "
+              "save it.",
+              "a part, or some of them")
+        .arg(parts);
+}
 QString SetUpWords::savedAt(const QString& time) { return tr("Saved at %1.").arg(time); }
 QString SetUpWords::notSaved() { return tr("Not saved. See the message beside the field."); }
 QString SetUpWords::tooLong(int most)

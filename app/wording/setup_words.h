@@ -65,6 +65,8 @@ public:
     static QString edit();
     static QString needed();
     static QString notSavedYet();
+    // What is asked before the file is left.
+    static QString leftUndone(const QString& parts);
     static QString savedAt(const QString& time);
     static QString tooLong(int most); // characters
     static QString invisible();

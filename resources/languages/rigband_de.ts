@@ -11583,6 +11583,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <comment>day, what was done, where</comment>
         <translation>%1 · %2 · %3</translation>
     </message>
+    <message>
+        <source>Typed in Set up and not saved: %1. It is lost when this file is left now. To keep it, go back and save it.</source>
+        <comment>a part, or some of them</comment>
+        <translation>In Einrichten getippt und nicht gespeichert: %1. Wird diese Datei jetzt verlassen, geht es verloren. Um es zu behalten, zurückgehen und speichern.</translation>
+    </message>
 </context>
 <context>
     <name>SignOffWords</name>

@@ -11583,6 +11583,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <comment>day, what was done, where</comment>
         <translation>%1 · %2 · %3</translation>
     </message>
+    <message>
+        <source>Typed in Set up and not saved: %1. It is lost when this file is left now. To keep it, go back and save it.</source>
+        <comment>a part, or some of them</comment>
+        <translation>Saisi dans Réglages et pas enregistré : %1. Si ce fichier est quitté maintenant, c’est perdu. Pour le garder, revenir et enregistrer.</translation>
+    </message>
 </context>
 <context>
     <name>SignOffWords</name>

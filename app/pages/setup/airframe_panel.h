@@ -17,6 +17,7 @@ public:
 
     void display(const SetUpView& view) override;
     bool hasUnsaved() const override { return m_form->hasUnsaved(); }
+    bool hasTyped() const override { return hasUnsaved() || m_form->hasAside(); }
     void focusFirst() override { m_form->focusFirst(); }
 
 signals:

@@ -84,6 +84,8 @@ public:
         return chosen;
     }
 
+    bool hasUnsaved() const override { return !ticked().empty(); }
+
 private:
     std::array<QCheckBox*, kUsualCouplings.size()> m_boxes{};
 };

@@ -97,6 +97,8 @@ public:
 
     void putAside(AirframeId airframe) override { m_aside[airframe] = {title(), m_of, m_saved, entry()}; }
 
+    bool hasAside() const override { return !m_aside.empty(); }
+
     bool takeUp(AirframeId airframe) override
     {
         const auto aside = m_aside.extract(airframe);

@@ -70,6 +70,7 @@ public:
     // when something was kept for that one and stands here again.
     virtual void putAside(AirframeId) {}
     virtual bool takeUp(AirframeId) { return false; }
+    virtual bool hasAside() const { return false; } // of any airframe
 
 signals:
     void saveAsked();

@@ -87,6 +87,11 @@ void ListPanel::addForm(Form* form, Pressed save)
     connect(form, &Form::closeAsked, this, [this] { show(nullptr); });
 }
 
+bool ListPanel::hasTyped() const
+{
+    return hasUnsaved() || std::ranges::any_of(m_forms, &Form::hasAside);
+}
+
 void ListPanel::setLook(const Look& look)
 {
     SetUpPanel::setLook(look);

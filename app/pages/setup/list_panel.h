@@ -20,6 +20,7 @@ class ListPanel : public SetUpPanel
 public:
     void setLook(const Look& look) override;
     bool hasUnsaved() const override { return m_form && m_form->hasUnsaved(); }
+    bool hasTyped() const override;
     void focusFirst() override;
 
 protected:

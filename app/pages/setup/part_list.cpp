@@ -19,8 +19,6 @@
 
 namespace rig {
 
-namespace {
-
 QString titleOf(SetUpPart part)
 {
     switch (part) {
@@ -45,6 +43,8 @@ QString titleOf(SetUpPart part)
     }
     return SetUpWords::demonstrationPart();
 }
+
+namespace {
 
 bool onlyLeafSets(const SetUpView& view)
 {

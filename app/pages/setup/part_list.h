@@ -15,6 +15,8 @@ namespace rig {
 class ChoiceBox;
 class RowList;
 
+QString titleOf(SetUpPart part);
+
 // The parts of Set up at the left, each with what is there, and who enters.
 class PartList : public QFrame
 {

@@ -9,6 +9,7 @@
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/wording/problem_words.h"
+#include "app/wording/sentence_parts.h"
 #include "app/wording/setup_words.h"
 
 #include <QApplication>
@@ -223,6 +224,15 @@ void SetUpPage::showAirframe(std::optional<AirframeId> airframe)
     // Where there is something left to do, a newcomer is led to it.
     showPart(m_wasShown ? m_part : m_view.nextToDo().value_or(SetUpPart::Airframe));
     m_wasShown = true;
+}
+
+QString SetUpPage::leftUndone() const
+{
+    QStringList parts;
+    for (const SetUpPart part : kSetUpParts)
+        if (m_panels[at(part)] && m_panels[at(part)]->hasTyped())
+            parts << titleOf(part);
+    return parts.isEmpty() ? QString{} : SetUpWords::leftUndone(SentenceParts::list(parts));
 }
 
 void SetUpPage::refresh()

@@ -32,6 +32,7 @@ public:
     void showAirframe(std::optional<AirframeId> airframe) override;
     void setLook(const Look& look) override;
     void catchUp() override { refresh(); }
+    QString leftUndone() const override;
     // The part that is shown next; a journey or a picture starts there.
     void showPart(SetUpPart part);
 

@@ -28,6 +28,8 @@ public:
     virtual void display(const SetUpView& view) = 0;
     virtual void setLook(const Look& look);
     virtual bool hasUnsaved() const = 0;
+    // The same of any airframe: it is lost when the file is left.
+    virtual bool hasTyped() const { return hasUnsaved(); }
     // Where the next key belongs when the part is gone to.
     virtual void focusFirst() = 0;
 
