@@ -1,7 +1,9 @@
 #include "app/file/open_file.h"
+#include "app/file/terminal_progress.h"
 #include "app/file/verbs.h"
 #include "app/wording/file_words.h"
 #include "app/wording/import_words.h"
+#include "app/wording/long_work_words.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/tables_in.h"
 #include "core/review/judged_readings.h"
@@ -140,7 +142,11 @@ int importInto(const TablesWanted& wanted, const TableFiles& files, OpenAs as, b
         return couldNot(opened.problem(), wanted.file);
     isKept = as == OpenAs::Existing;
     const Moment from = open.clock.now();
-    const auto imported = rig::importTables(*open.records, open.clock, givenIn(files));
+    TerminalProgress progress;
+    const auto imported = rig::importTables(*open.records, open.clock, givenIn(files), &progress);
+    progress.clear();
+    if (!imported && progress.isStopped())
+        return couldNot(LongWorkWords::stopped());
     if (!imported)
         return couldNot(imported.problem(), wanted.file);
     const Imported& result = imported.value();

@@ -1,7 +1,9 @@
 #include "app/file/open_file.h"
+#include "app/file/terminal_progress.h"
 #include "app/file/verbs.h"
 #include "app/wording/file_words.h"
 #include "app/wording/join_words.h"
+#include "app/wording/long_work_words.h"
 #include "core/store/join.h"
 #include "core/store/newest.h"
 #include "core/store/part.h"
@@ -11,11 +13,16 @@ namespace rig::file {
 namespace {
 
 // Complains of it where it cannot be read.
-std::unique_ptr<OtherFile> readOr(const QString& path, const QString& beside)
+std::unique_ptr<OtherFile> readOr(const QString& path, const QString& beside, TerminalProgress& progress)
 {
-    auto file = OtherFile::read(path.toStdString(), beside.toStdString());
+    auto file = OtherFile::read(path.toStdString(), beside.toStdString(), &progress);
+    progress.clear();
     if (file)
         return std::move(file).value();
+    if (progress.isStopped()) {
+        complain(LongWorkWords::stopped());
+        return nullptr;
+    }
     const ProblemKind kind = file.problem().kind;
     couldNot(file.problem(),
              kind == ProblemKind::DiskFull || kind == ProblemKind::FolderReadOnly ? beside : path);
@@ -25,12 +32,16 @@ std::unique_ptr<OtherFile> readOr(const QString& path, const QString& beside)
 // Says what does not stand as it was saved, and how many facts that are; nothing where they are not to be
 // gone on with.
 std::optional<std::int64_t> foundIn(std::initializer_list<OtherFile*> files, bool asFound,
-                                    const QString& advice)
+                                    const QString& advice, const Progress& progress)
 {
     std::int64_t faults = 0;
     for (OtherFile* file : files) {
         const QString path = QString::fromStdString(file->path());
-        const auto chain = file->lookAtChain();
+        const auto chain = file->lookAtChain(progress.token());
+        if (!chain && progress.isStopped()) {
+            complain(LongWorkWords::stopped());
+            return std::nullopt;
+        }
         if (!chain) {
             couldNot(chain.problem(), path);
             return std::nullopt;
@@ -63,14 +74,18 @@ int tellJoined(const JoinWanted& wanted, const Joined& joined)
 
 int joinFiles(const JoinWanted& wanted)
 {
-    const auto ours = readOr(wanted.ours, wanted.out);
-    const auto theirs = ours ? readOr(wanted.theirs, wanted.out) : nullptr;
+    TerminalProgress progress;
+    const auto ours = readOr(wanted.ours, wanted.out, progress);
+    const auto theirs = ours ? readOr(wanted.theirs, wanted.out, progress) : nullptr;
     if (!theirs)
         return kCouldNot;
-    const auto found = foundIn({ours.get(), theirs.get()}, wanted.asFound, JoinWords::lookFirst());
+    const auto found = foundIn({ours.get(), theirs.get()}, wanted.asFound, JoinWords::lookFirst(), progress);
     if (!found)
         return kCouldNot;
-    const auto made = join(*ours, *theirs, wanted.out.toStdString());
+    const auto made = join(*ours, *theirs, wanted.out.toStdString(), &progress);
+    progress.clear();
+    if (!made && progress.isStopped())
+        return couldNot(LongWorkWords::stopped());
     if (!made)
         return couldNot(made.problem(), wanted.out);
     const int ended = tellJoined(wanted, made.value());
@@ -79,7 +94,8 @@ int joinFiles(const JoinWanted& wanted)
 
 int handOnPart(const PartWanted& wanted)
 {
-    const auto whole = readOr(wanted.file, wanted.out);
+    TerminalProgress progress;
+    const auto whole = readOr(wanted.file, wanted.out, progress);
     if (!whole)
         return kCouldNot;
     const auto airframes = newest<Airframe>(whole->connection());
@@ -89,7 +105,7 @@ int handOnPart(const PartWanted& wanted)
     if (!airframe)
         return couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe));
     // Taken over anew, nothing would show it any more.
-    if (!foundIn({whole.get()}, false, JoinWords::wholeInstead()))
+    if (!foundIn({whole.get()}, false, JoinWords::wholeInstead(), progress))
         return kCouldNot;
     const auto made = handOn(*whole, airframe->id, wanted.out.toStdString());
     if (!made)

@@ -1,8 +1,10 @@
 #include "app/file/verbs.h"
 
 #include "app/file/open_file.h"
+#include "app/file/terminal_progress.h"
 #include "app/pictures/drawn_photo.h"
 #include "app/wording/file_words.h"
+#include "app/wording/long_work_words.h"
 #include "app/wording/problem_words.h"
 #include "core/demo/demo.h"
 #include "core/plain_text.h"
@@ -64,7 +66,11 @@ int writeDemo(const QString& into)
 int salvage(const QString& damaged, const QString& into)
 {
     const SystemClock clock;
-    const auto told = StoreFile::salvage(damaged.toStdString(), into.toStdString(), clock);
+    TerminalProgress progress;
+    const auto told = StoreFile::salvage(damaged.toStdString(), into.toStdString(), clock, &progress);
+    progress.clear();
+    if (!told && progress.isStopped())
+        return couldNot(LongWorkWords::stopped());
     if (!told)
         return couldNot(told.problem(), failedAtNewFile(told.problem().kind) ? into : damaged);
     say(FileWords::salvaged(told.value().facts, into));

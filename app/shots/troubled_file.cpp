@@ -144,8 +144,8 @@ Outcome writeTroubledFile(const std::string& path, const Clock& now)
         return done;
     if (const Outcome done = writeApart(theirs, apart.value(), "Closed at the trailer."); !done)
         return done;
-    if (const Outcome kept = copyBeforeTakingIn(path, today); !kept)
-        return kept;
+    if (const auto kept = copyBeforeTakingIn(path, today); !kept)
+        return kept.problem();
     if (const Outcome done = takeInTwin(ours, theirs.path); !done)
         return done;
     return changeByHand(path);

@@ -191,9 +191,9 @@ void FileMenu::saveCopy()
     if (into.isEmpty())
         return;
     const QString name = QFileInfo{into}.fileName();
-    const Outcome made = copyIntoNew(file.toStdString(), into.toStdString());
-    tell(made ? FileMenuWords::copySaved(name, QFileInfo{file}.fileName())
-              : ProblemWords::sentence(made.problem(), name));
+    if (const auto made = copyIntoNewBehind(m_window, file, into))
+        tell(*made ? FileMenuWords::copySaved(name, QFileInfo{file}.fileName())
+                   : ProblemWords::sentence(made->problem(), name));
 }
 
 void FileMenu::showFolder()

@@ -15,6 +15,7 @@
 #include "app/window/copy_bar.h"
 #include "app/window/faults_page.h"
 #include "app/window/file_menu.h"
+#include "app/window/long_work.h"
 #include "app/window/manual_page.h"
 #include "app/window/question_bar.h"
 #include "app/window/recent_files.h"
@@ -238,7 +239,7 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
 // The file is already shown while it is looked through as a whole behind the window.
 void MainWindow::followLookingThrough()
 {
-    if (QApplication::activeModalWidget() || QuestionCover::standsOn(*this))
+    if (QApplication::activeModalWidget() || QuestionCover::standsOn(*this) || LongWork::standsOn(*this))
         return; // a page stands beneath it and waits for the answer
     const StoreFile& file = m_session->file();
     const QString name = QFileInfo{QString::fromStdString(file.path())}.fileName();
@@ -267,7 +268,7 @@ void MainWindow::catchUp()
 {
     auto* now = qobject_cast<Page*>(m_stack->currentWidget());
     const bool isAsked = QApplication::activeModalWidget() || QApplication::activePopupWidget();
-    if (!m_session || !now || isAsked || QuestionCover::standsOn(*this))
+    if (!m_session || !now || isAsked || QuestionCover::standsOn(*this) || LongWork::standsOn(*this))
         return;
     readFaults(); // found behind the window meanwhile
     const auto writes = m_session->records().book().writesElsewhere();
@@ -379,8 +380,11 @@ void MainWindow::bringBackCopy(const KeptCopy& copy)
     if (into.isEmpty() || !mayLeavePages(Leaving::File))
         return;
     const QString name = QFileInfo{into}.fileName();
-    if (const Outcome made = copyIntoNew(copy.path, into.toStdString()); !made)
-        return m_prompts.tell(this, ProblemWords::sentence(made.problem(), name));
+    const auto made = copyIntoNewBehind(*this, QString::fromStdString(copy.path.string()), into);
+    if (!made)
+        return;
+    if (!*made)
+        return m_prompts.tell(this, ProblemWords::sentence(made->problem(), name));
     m_prompts.tell(this, CopyWords::broughtBack(name));
     openPath(into, OpenAs::Existing);
 }

@@ -1,10 +1,13 @@
 #include "app/window/salvaging.h"
 
 #include "app/pages/prompts.h"
+#include "app/window/long_work.h"
 #include "app/wording/copy_words.h"
 #include "app/wording/file_words.h"
+#include "app/wording/long_work_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
+#include "core/store/copies.h"
 #include "core/store/store_file.h"
 
 #include <QFileInfo>
@@ -34,12 +37,28 @@ QString askNewRigband(QWidget* parent, Prompts& prompts)
     return path.isEmpty() || path.endsWith(ending) ? path : path + ending;
 }
 
+std::optional<Outcome> copyIntoNewBehind(QWidget& window, const QString& from, const QString& into)
+{
+    Outcome made = Problem{};
+    const bool isStopped =
+        !LongWork::run(window, LongWorkWords::copying(QFileInfo{from}.fileName()), [&](Progress& progress) {
+            made = copyIntoNew(from.toStdString(), into.toStdString(), &progress);
+        });
+    return !made && isStopped ? std::nullopt : std::optional{made};
+}
+
 QString salvageIntoNew(QWidget* parent, const QString& damaged, Prompts& prompts, const Clock& clock)
 {
     const QString into = askNewRigband(parent, prompts);
     if (into.isEmpty())
         return {};
-    const auto told = StoreFile::salvage(damaged.toStdString(), into.toStdString(), clock);
+    Result<Salvaged> told = Problem{};
+    const bool isStopped = !LongWork::run(
+        *parent, LongWorkWords::salvaging(QFileInfo{damaged}.fileName()), [&](Progress& progress) {
+            told = StoreFile::salvage(damaged.toStdString(), into.toStdString(), clock, &progress);
+        });
+    if (!told && isStopped)
+        return {};
     if (!told) {
         const Problem& problem = told.problem();
         const QString about = failedAtNewFile(problem.kind) ? into : damaged;

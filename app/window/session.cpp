@@ -35,11 +35,15 @@ Result<std::unique_ptr<Session>> Session::open(const std::string& path, OpenAs a
     return std::unique_ptr<Session>{new Session{std::move(file).value(), clock, false}};
 }
 
-Result<Joined> Session::takeIn(OtherFile& theirs)
+Result<Joined> Session::takeIn(OtherFile& theirs, Progress* progress)
 {
-    if (const Outcome kept = copyBeforeTakingIn(m_file->path(), m_clock.now().localDay()); !kept)
+    const auto kept = copyBeforeTakingIn(m_file->path(), m_clock.now().localDay(), stopOf(progress));
+    if (!kept)
         return kept.problem();
-    return rig::takeIn(*m_file, theirs);
+    auto joined = rig::takeIn(m_file->path(), theirs, progress);
+    if (!joined && isStopped(progress))
+        takeBackCopy(kept.value());
+    return joined;
 }
 
 Result<std::unique_ptr<Session>> Session::openDemo(const Clock& clock)

@@ -27,7 +27,8 @@ public:
         return m_file->placeOfPrint(shortForm);
     }
     // See core/store/join.h. The file as it is stays in a copy that nothing removes.
-    Result<Joined> takeIn(OtherFile& theirs);
+    // From any thread, as long as this is busy with nothing else. Stopped: Unexpected, and all is as it was.
+    Result<Joined> takeIn(OtherFile& theirs, Progress* progress = nullptr);
     bool isDemo() const { return m_isDemo; }
 
 private:

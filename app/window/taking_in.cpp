@@ -1,9 +1,11 @@
 #include "app/window/taking_in.h"
 
 #include "app/pages/prompts.h"
+#include "app/window/long_work.h"
 #include "app/window/session.h"
 #include "app/wording/conflict_words.h"
 #include "app/wording/join_words.h"
+#include "app/wording/long_work_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
 
@@ -96,10 +98,17 @@ bool takeInAnother(QWidget* parent, Session& session, Prompts& prompts)
         return false;
     };
     // Read once: what was shown is what comes in.
-    const auto other = OtherFile::read(path.toStdString(), file);
+    Result<std::unique_ptr<OtherFile>> other = Problem{};
+    if (!LongWork::run(*parent, LongWorkWords::reading(theirs), [&](Progress& progress) {
+            other = OtherFile::read(path.toStdString(), file, &progress);
+        }))
+        return false;
     if (!other)
         return tell({ProblemWords::sentence(other.problem(), isAboutOurs(other.problem()) ? ours : theirs)});
-    const auto foreseen = foresee(file, *other.value());
+    Result<Foreseen> foreseen = Problem{};
+    if (!LongWork::run(*parent, LongWorkWords::comparing(theirs),
+                       [&](Progress& progress) { foreseen = foresee(file, *other.value(), &progress); }))
+        return false;
     if (!foreseen)
         return tell({ProblemWords::sentence(foreseen.problem(), ours)});
     if (const QStringList why = whyNot(foreseen.value().joined, theirs); !why.isEmpty())
@@ -107,7 +116,12 @@ bool takeInAnother(QWidget* parent, Session& session, Prompts& prompts)
     if (!prompts.confirm(parent, JoinWords::takeInTitle(),
                          comesOf(foreseen.value(), ours, theirs).join(kBetween), JoinWords::takeInYes()))
         return false;
-    const auto joined = session.takeIn(*other.value());
+    Result<Joined> joined = Problem{};
+    const bool isStopped = !LongWork::run(*parent, LongWorkWords::takingIn(theirs), [&](Progress& progress) {
+        joined = session.takeIn(*other.value(), &progress);
+    });
+    if (!joined && isStopped)
+        return false;
     if (!joined)
         return tell({ProblemWords::sentence(joined.problem(), ours)});
     if (!joined.value().undecided.empty())

@@ -192,9 +192,13 @@ Result<RecordId> recordFor(Records& records, const ResolvedRow& row, KnownReadin
     return added;
 }
 
-Outcome keep(Records& records, const std::vector<ResolvedRow>& rows, KnownReadings& known, Imported& imported)
+Outcome keep(Records& records, const std::vector<ResolvedRow>& rows, KnownReadings& known, Imported& imported,
+             Progress* progress)
 {
+    std::size_t kept = 0;
     for (const ResolvedRow& row : rows) {
+        if (!goesOn(progress, kept++, rows.size()))
+            return Problem{ProblemKind::Unexpected, "stopped"};
         Reading reading = row.reading;
         if (countsAs(reading.purpose).rigging) {
             const auto record = recordFor(records, row, known, imported);
@@ -212,7 +216,7 @@ Outcome keep(Records& records, const std::vector<ResolvedRow>& rows, KnownReadin
 } // namespace
 
 Outcome addReadings(Records& records, Day today, const std::vector<TableRow>& rows, const NamedThings& known,
-                    Imported& imported)
+                    Imported& imported, Progress* progress)
 {
     KnownReadings readings;
     for (const auto& [name, airframe] : known.airframes)
@@ -221,7 +225,8 @@ Outcome addReadings(Records& records, Day today, const std::vector<TableRow>& ro
     Resolver resolver{known, readings, today, imported.bad};
     for (const TableRow& row : rows)
         resolver.resolve(row);
-    return imported.bad.empty() ? keep(records, resolver.rows(), readings, imported) : Outcome{Done{}};
+    return imported.bad.empty() ? keep(records, resolver.rows(), readings, imported, progress)
+                                : Outcome{Done{}};
 }
 
 } // namespace rig

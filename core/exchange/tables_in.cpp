@@ -62,7 +62,7 @@ FirstReadings firstReadingsIn(const ReadingTable& table)
 }
 
 // What others name comes before them.
-Outcome addAll(Records& records, Day today, const TablesRead& tables, Imported& imported)
+Outcome addAll(Records& records, Day today, const TablesRead& tables, Imported& imported, Progress* progress)
 {
     auto known = thingsIn(records);
     if (!known)
@@ -80,19 +80,21 @@ Outcome addAll(Records& records, Day today, const TablesRead& tables, Imported& 
         done = into.add(*tables.events);
     if (done && tables.jointPlays)
         done = into.add(*tables.jointPlays);
-    return done ? addReadings(records, today, tables.readings.rows, things, imported) : done;
+    return done ? addReadings(records, today, tables.readings.rows, things, imported, progress) : done;
 }
 
 } // namespace
 
-Result<Imported> importTables(Records& records, const Clock& clock, const TablesGiven& given)
+Result<Imported> importTables(Records& records, const Clock& clock, const TablesGiven& given,
+                              Progress* progress)
 {
     Imported imported;
     const TablesRead tables = parsed(given, imported);
     // Looked up within the transaction: nothing can come in between from another window.
     const Outcome done = records.together([&]() -> Outcome {
         if (tables.isWhole)
-            if (const Outcome added = addAll(records, clock.now().localDay(), tables, imported); !added)
+            if (const Outcome added = addAll(records, clock.now().localDay(), tables, imported, progress);
+                !added)
                 return added;
         if (!imported.bad.empty())
             return Problem{ProblemKind::FactRefused, "bad rows"};

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/exchange/imported.h"
+#include "core/progress.h"
 #include "core/store/records.h"
 
 #include <optional>
@@ -24,8 +25,10 @@ struct TablesGiven
 //
 // An airframe, coupling, person or gauge that is there already is passed over where the row says the same of
 // it, and the row is bad where it says something else: nothing is changed that is there. Fittings, checks,
-// events and joint plays are passed over as often as the file holds them.
-Result<Imported> importTables(Records& records, const Clock& clock, const TablesGiven& given);
+// events and joint plays are passed over as often as the file holds them. Stopped: Unexpected, and nothing
+// came.
+Result<Imported> importTables(Records& records, const Clock& clock, const TablesGiven& given,
+                              Progress* progress = nullptr);
 
 // A table of readings alone.
 Result<Imported> importReadings(Records& records, const Clock& clock, std::string_view table);

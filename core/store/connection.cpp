@@ -47,6 +47,11 @@ int bind(sqlite3_stmt* statement, int place, const QVariant& value)
     }
 }
 
+int wantsEnd(void* progress)
+{
+    return static_cast<const Progress*>(progress)->isStopped() ? 1 : 0;
+}
+
 void finalize(sqlite3_stmt* statement)
 {
     sqlite3_finalize(statement);
@@ -130,6 +135,13 @@ Outcome StoreFile::Connection::each(const QString& sql, const QVariantList& valu
     if (execution.failed())
         return problem();
     return Done{};
+}
+
+void StoreFile::Connection::watchWith(const Progress* progress)
+{
+    constexpr int kStepsBetween = 10'000; // of SQLite's machine
+    sqlite3_progress_handler(m_database, progress ? kStepsBetween : 0, wantsEnd,
+                             const_cast<Progress*>(progress));
 }
 
 void StoreFile::Connection::allowAttaching(bool isAllowed)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/progress.h"
 #include "core/store/look_through.h"
 #include "core/store/problems.h"
 #include "core/store/row.h"
@@ -51,6 +52,9 @@ struct StoreFile::Connection
     void allowTriggers(bool isAllowed);
     // Every page of it into another one, which is emptied before.
     Outcome copyInto(Connection& other);
+
+    // See Watched; null: nobody.
+    void watchWith(const Progress* progress);
 
     // Whether other files may be attached, which they may not unless somebody joins two.
     void allowAttaching(bool isAllowed);
@@ -125,6 +129,29 @@ public:
 private:
     StoreFile::Connection& m_connection;
 };
+
+// As long as it lives a statement of the connection ends in the middle, with Unexpected, once the work is
+// stopped. Within a transaction begun before: what is undone is not to be stopped again.
+class Watched
+{
+public:
+    Watched(StoreFile::Connection& connection, const Progress* progress) : m_connection{connection}
+    {
+        m_connection.watchWith(progress);
+    }
+    ~Watched() { m_connection.watchWith(nullptr); }
+    Watched(const Watched&) = delete;
+    Watched& operator=(const Watched&) = delete;
+
+private:
+    StoreFile::Connection& m_connection;
+};
+
+// What is said where work was stopped.
+inline Problem stoppedWork()
+{
+    return {ProblemKind::Unexpected, "stopped"};
+}
 
 // One immediate transaction; rolls back unless committed. Inside another one it only joins: the outer one
 // decides, and may not commit once an inner one was left without commit.

@@ -113,7 +113,8 @@ void removeOldCopies(const std::vector<fs::path>& copies, std::uintmax_t room)
     }
 }
 
-Outcome copyBefore(const std::string& path, const std::string& what, Day today)
+Result<fs::path> copyBefore(const std::string& path, const std::string& what, Day today,
+                            const std::stop_token& stop)
 {
     const fs::path file{path};
     const std::string name = file.stem().string() + " before " + what + " " + dayText(today);
@@ -121,7 +122,9 @@ Outcome copyBefore(const std::string& path, const std::string& what, Day today)
     std::error_code error;
     for (int again = 2; fs::exists(target, error); ++again)
         target = copiesFolder(file) / (name + " " + std::to_string(again) + kExtension);
-    return copyTo(path, target, {});
+    if (const Outcome copied = copyTo(path, target, stop); !copied)
+        return copied.problem();
+    return target;
 }
 
 // The day in the name of a copy; what stands before it says what it was made for.
@@ -197,22 +200,29 @@ std::vector<KeptCopy> keptCopies(const fs::path& file)
     return kept;
 }
 
-Outcome copyIntoNew(const fs::path& from, const fs::path& into)
+Outcome copyIntoNew(const fs::path& from, const fs::path& into, Progress* progress)
 {
-    return makeUnderAnotherName(into.string(), [&from](const std::string& making) -> Outcome {
-        const Outcome made = copyPages(from.string(), making, {});
+    return makeUnderAnotherName(into.string(), [&](const std::string& making) -> Outcome {
+        const Outcome made = copyPages(from.string(), making, progress);
         return !made || syncToDisk(making) ? made : Problem{ProblemKind::DiskFull, "cannot sync " + making};
     });
 }
 
-Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion)
+Result<fs::path> copyBeforeUpgrade(const std::string& path, Day today, int toVersion)
 {
-    return copyBefore(path, "version " + std::to_string(toVersion), today);
+    return copyBefore(path, "version " + std::to_string(toVersion), today, {});
 }
 
-Outcome copyBeforeTakingIn(const std::string& path, Day today)
+Result<fs::path> copyBeforeTakingIn(const std::string& path, Day today, const std::stop_token& stop)
 {
-    return copyBefore(path, "taking in", today);
+    return copyBefore(path, "taking in", today, stop);
+}
+
+void takeBackCopy(const fs::path& copy)
+{
+    std::error_code ignored;
+    fs::remove(copy, ignored);
+    fs::remove(copy.parent_path(), ignored); // only where nothing else is in it
 }
 
 } // namespace rig

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/clock.h"
+#include "core/progress.h"
 #include "core/result.h"
 
 #include <cstdint>
@@ -42,10 +43,15 @@ std::vector<KeptCopy> keptCopies(const std::filesystem::path& file);
 
 // All that is saved in a file, or in a copy of one, as of one moment in a new file; never over one that is
 // there: FileExists. It may be open meanwhile.
-Outcome copyIntoNew(const std::filesystem::path& from, const std::filesystem::path& into);
+// Stopped: Unexpected, and nothing is there.
+Outcome copyIntoNew(const std::filesystem::path& from, const std::filesystem::path& into,
+                    Progress* progress = nullptr);
 
-// Copies that nothing removes.
-Outcome copyBeforeUpgrade(const std::string& path, Day today, int toVersion);
-Outcome copyBeforeTakingIn(const std::string& path, Day today);
+// Copies that nothing removes; where they lie.
+Result<std::filesystem::path> copyBeforeUpgrade(const std::string& path, Day today, int toVersion);
+Result<std::filesystem::path> copyBeforeTakingIn(const std::string& path, Day today,
+                                                 const std::stop_token& stop = {});
+// One of them whose reason was given up, and the folder where it was the first.
+void takeBackCopy(const std::filesystem::path& copy);
 
 } // namespace rig

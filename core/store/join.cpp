@@ -8,6 +8,7 @@
 #include "core/store/create_file.h"
 #include "core/store/every_shape.h"
 #include "core/store/faulty_fact.h"
+#include "core/store/layout.h"
 #include "core/store/migrations.h"
 #include "core/store/tables.h"
 #include "core/store/values.h"
@@ -25,10 +26,16 @@ namespace {
 class Union
 {
 public:
-    Union(StoreFile::Connection& into, StoreFile::Connection& theirs) : m_into{into}, m_theirs{theirs} {}
+    Union(StoreFile::Connection& into, StoreFile::Connection& theirs, Progress* progress)
+        : m_into{into}, m_theirs{theirs}, m_progress{progress}
+    {
+    }
 
     Result<Joined> made()
     {
+        if (m_progress)
+            if (const Outcome counted = countTheirs(); !counted)
+                return counted.problem();
         for (const auto step : {&Union::settleDifferences, &Union::takeFacts, &Union::takeChain})
             if (const Outcome done = (this->*step)(); !done)
                 return done.problem();
@@ -36,6 +43,20 @@ public:
     }
 
 private:
+    Outcome countTheirs()
+    {
+        for (const FactTable& table : kFactTables) {
+            if (!table.isFact)
+                continue;
+            const auto rows = m_into.integer(
+                QStringLiteral("SELECT count(*) FROM theirs.%1").arg(QString::fromLatin1(table.name)));
+            if (!rows)
+                return rows.problem();
+            m_theirFacts += static_cast<std::size_t>(rows.value().value_or(0));
+        }
+        return Done{};
+    }
+
     Outcome settleDifferences()
     {
         for (const FactTable& table : kFactTables)
@@ -169,6 +190,9 @@ private:
         const auto all = count(QStringLiteral("SELECT count(*) FROM main.%1").arg(name));
         if (!theirs || !came || !all)
             return (!theirs ? theirs : !came ? came : all).problem();
+        m_looked += static_cast<std::size_t>(theirs.value().value_or(0));
+        if (!goesOn(m_progress, m_looked, m_theirFacts))
+            return stoppedWork();
         m_joined.all += all.value().value_or(0);
         m_joined.onlyOurs += all.value().value_or(0) - theirs.value().value_or(0);
         if (const std::int64_t facts = came.value().value_or(0); facts > 0)
@@ -200,10 +224,13 @@ private:
 
     StoreFile::Connection& m_into;
     StoreFile::Connection& m_theirs;
+    Progress* m_progress;
+    std::size_t m_theirFacts = 0;
+    std::size_t m_looked = 0; // of them
     Joined m_joined;
 };
 
-Result<Joined> unite(StoreFile::Connection& into, OtherFile& theirs)
+Result<Joined> unite(StoreFile::Connection& into, OtherFile& theirs, Progress* progress)
 {
     const Attached attached{into, theirs.connection().path};
     if (!attached.outcome())
@@ -211,16 +238,22 @@ Result<Joined> unite(StoreFile::Connection& into, OtherFile& theirs)
     Transaction transaction{into};
     if (!transaction.begun())
         return transaction.begun().problem();
-    Result<Joined> made = Union{into, theirs.connection()}.made();
-    if (!made)
-        return made;
-    Joined joined = std::move(made).value();
-    if (!joined.undecided.empty())
-        return joined;
-    const Result<FileEnd> end = endOf(into);
-    if (!end)
-        return end.problem();
-    joined.end = end.value();
+    Joined joined;
+    {
+        const Watched watched{into, progress};
+        Result<Joined> made = Union{into, theirs.connection(), progress}.made();
+        if (!made)
+            return made;
+        joined = std::move(made).value();
+        if (!joined.undecided.empty())
+            return joined;
+        const Result<FileEnd> end = endOf(into);
+        if (!end)
+            return end.problem();
+        joined.end = end.value();
+    }
+    if (isStopped(progress)) // the last moment: what is committed stays
+        return stoppedWork();
     if (const Outcome committed = transaction.commit(); !committed)
         return committed.problem();
     // Tips and facts that are held are those of before.
@@ -230,14 +263,14 @@ Result<Joined> unite(StoreFile::Connection& into, OtherFile& theirs)
     return joined;
 }
 
-Result<Joined> uniteIn(const std::string& path, OtherFile& ours, OtherFile& theirs)
+Result<Joined> uniteIn(const std::string& path, OtherFile& ours, OtherFile& theirs, Progress* progress)
 {
     const auto made = createFile(path, newestSchemaVersion());
     if (!made)
         return made.problem();
-    if (const auto first = unite(*made.value(), ours); !first)
+    if (const auto first = unite(*made.value(), ours, progress); !first)
         return first;
-    return unite(*made.value(), theirs);
+    return unite(*made.value(), theirs, progress);
 }
 
 // Which readings come, as the page that asks says it.
@@ -268,11 +301,11 @@ std::int64_t Joined::onlyTheirs() const
                            [](std::int64_t sum, const FactCount& count) { return sum + count.facts; });
 }
 
-Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out)
+Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out, Progress* progress)
 {
     Joined joined;
     const Outcome made = makeUnderAnotherName(out, [&](const std::string& making) -> Outcome {
-        Result<Joined> united = uniteIn(making, ours, theirs);
+        Result<Joined> united = uniteIn(making, ours, theirs, progress);
         if (!united)
             return united.problem();
         joined = std::move(united).value();
@@ -286,25 +319,36 @@ Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out)
 
 Result<Joined> takeIn(StoreFile& ours, OtherFile& theirs)
 {
-    return unite(ours.connection(), theirs);
+    return unite(ours.connection(), theirs, nullptr);
 }
 
-Result<Foreseen> foresee(const std::string& ours, OtherFile& theirs)
+Result<Joined> takeIn(const std::string& ours, OtherFile& theirs, Progress* progress)
 {
-    const auto copy = OtherFile::read(ours, ours);
+    const auto own = StoreFile::Connection::open(ours, StoreFile::Connection::Access::Writing);
+    if (!own)
+        return own.problem();
+    if (const Outcome known = readVersion(*own.value()); !known)
+        return known.problem();
+    return unite(*own.value(), theirs, progress);
+}
+
+Result<Foreseen> foresee(const std::string& ours, OtherFile& theirs, Progress* progress)
+{
+    const std::stop_token stop = stopOf(progress);
+    const auto copy = OtherFile::read(ours, ours, progress);
     if (!copy)
         return copy.problem();
     StoreFile::Connection& into = copy.value()->connection();
     Foreseen foreseen;
     Problem problem;
     std::vector<Conflict> before;
-    if (!take(lookAtChain(into), foreseen.ours, problem) ||
-        !take(theirs.lookAtChain(), foreseen.theirs, problem) ||
+    if (!take(lookAtChain(into, stop), foreseen.ours, problem) ||
+        !take(theirs.lookAtChain(stop), foreseen.theirs, problem) ||
         !take(openConflictsIn(into), before, problem))
         return problem;
     if (const Outcome read = takeReadings(into, theirs, foreseen); !read)
         return read.problem();
-    if (!take(unite(into, theirs), foreseen.joined, problem) ||
+    if (!take(unite(into, theirs, progress), foreseen.joined, problem) ||
         !take(toldConflictsIn(into), foreseen.conflicts, problem))
         return problem;
     std::erase_if(foreseen.conflicts, [&before](const ToldConflict& told) {

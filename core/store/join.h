@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/clock.h"
+#include "core/progress.h"
 #include "core/review/conflicts.h"
 #include "core/store/other_file.h"
 
@@ -38,7 +39,7 @@ struct Joined
 // the one is taken that a link of its own file confirms; where neither is, or both are, nothing is joined.
 
 // Into a new file at `out`, which stands there once it is whole. FileExists when something stands there.
-Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out);
+Result<Joined> join(OtherFile& ours, OtherFile& theirs, const std::string& out, Progress* progress = nullptr);
 
 // What would come of taking theirs in; nothing is written.
 struct Foreseen
@@ -51,9 +52,12 @@ struct Foreseen
     std::optional<Day> last;
     std::vector<ToldConflict> conflicts; // that are not there yet
 };
-Result<Foreseen> foresee(const std::string& ours, OtherFile& theirs);
+Result<Foreseen> foresee(const std::string& ours, OtherFile& theirs, Progress* progress = nullptr);
 
 // Into a file that is open, in one transaction; what is held of its facts is then read anew.
 Result<Joined> takeIn(StoreFile& ours, OtherFile& theirs);
+// The same on a connection of its own, as another program would: whoever has the file open meets it by what
+// PRAGMA data_version says. The file is known to be whole. Stopped: Unexpected, and it is as it was.
+Result<Joined> takeIn(const std::string& ours, OtherFile& theirs, Progress* progress = nullptr);
 
 } // namespace rig

@@ -11,18 +11,19 @@
 
 namespace rig {
 
-Result<std::unique_ptr<OtherFile>> OtherFile::read(const std::string& path, const std::string& beside)
+Result<std::unique_ptr<OtherFile>> OtherFile::read(const std::string& path, const std::string& beside,
+                                                   Progress* progress)
 {
     const Result<FileHeader> header = readHeader(path);
     if (!header)
         return header.problem();
     if (const Outcome known = checkHeader(header.value()); !known)
         return known.problem();
-    if (const Outcome whole = lookThrough(path); !whole)
+    if (const Outcome whole = lookThrough(path, stopOf(progress)); !whole)
         return whole.problem();
     removeLeftBehind(beside);
     std::unique_ptr<OtherFile> file{new OtherFile{path, freeReadingName(beside)}};
-    if (const Outcome copied = copyPages(path, file->m_copy, {}); !copied)
+    if (const Outcome copied = copyPages(path, file->m_copy, progress); !copied)
         return copied.problem();
     if (const Outcome opened = file->open(); !opened)
         return opened.problem();
@@ -53,9 +54,9 @@ OtherFile::~OtherFile()
         std::filesystem::remove(m_copy + beside, ignored);
 }
 
-Result<ChainState> OtherFile::lookAtChain()
+Result<ChainState> OtherFile::lookAtChain(const std::stop_token& stop)
 {
-    return rig::lookAtChain(*m_connection);
+    return rig::lookAtChain(*m_connection, stop);
 }
 
 } // namespace rig

@@ -16,7 +16,8 @@ public:
     // Paths in UTF-8; the copy lies in the folder of `beside` and begins with its name. DamagedFile,
     // NotOurFile, NewerFile, ForeignLayout, WrongVersion as when it is opened; DiskFull or FolderReadOnly of
     // the folder of the copy.
-    static Result<std::unique_ptr<OtherFile>> read(const std::string& path, const std::string& beside);
+    static Result<std::unique_ptr<OtherFile>> read(const std::string& path, const std::string& beside,
+                                                   Progress* progress = nullptr);
 
     ~OtherFile();
     OtherFile(const OtherFile&) = delete;
@@ -25,7 +26,7 @@ public:
     const std::string& path() const { return m_path; } // of the file itself
     StoreFile::Connection& connection() { return *m_connection; }
     // Where its chain does not hold.
-    Result<ChainState> lookAtChain();
+    Result<ChainState> lookAtChain(const std::stop_token& stop = {});
 
 private:
     OtherFile(std::string path, std::string copy) : m_path{std::move(path)}, m_copy{std::move(copy)} {}

@@ -2,7 +2,9 @@
 
 #include "core/store/settings.h"
 
+#include <algorithm>
 #include <array>
+#include <functional>
 #include <string_view>
 
 namespace rig {
@@ -38,13 +40,18 @@ struct FinishBackup
     void operator()(sqlite3_backup* backup) const { sqlite3_backup_finish(backup); }
 };
 
-Outcome copyAll(sqlite3* from, sqlite3* into, const std::string& path, const std::stop_token& stop)
+// `goesOnAt` is told how many of how many pages are copied.
+Outcome copyAll(sqlite3* from, sqlite3* into, const std::string& path,
+                const std::function<bool(std::size_t, std::size_t)>& goesOnAt)
 {
     const std::unique_ptr<sqlite3_backup, FinishBackup> backup{
         sqlite3_backup_init(into, "main", from, "main")};
     if (!backup)
         return problemFrom(into, path);
-    for (long long steps = 0; !stop.stop_requested(); ++steps) {
+    const auto copied = [&backup](int left) {
+        return static_cast<std::size_t>(std::max(0, sqlite3_backup_pagecount(backup.get()) - left));
+    };
+    for (long long steps = 0; goesOnAt(copied(sqlite3_backup_remaining(backup.get())), copied(0)); ++steps) {
         const int step = sqlite3_backup_step(backup.get(), kPagesAtOnce);
         if (step == SQLITE_DONE)
             return Done{};
@@ -98,7 +105,10 @@ std::optional<std::uint32_t> changeCounter(sqlite3* file)
     return counter;
 }
 
-Outcome copyPages(const std::string& from, const std::string& into, const std::stop_token& stop)
+namespace {
+
+Outcome copyAllPages(const std::string& from, const std::string& into,
+                     const std::function<bool(std::size_t, std::size_t)>& goesOnAt)
 {
     const Result<RawFile> source = openToRead(from, ReadWith::Lock);
     if (!source)
@@ -113,7 +123,20 @@ Outcome copyPages(const std::string& from, const std::string& into, const std::s
     if (sqlite3_exec(made, "PRAGMA journal_mode = OFF; PRAGMA synchronous = OFF", nullptr, nullptr,
                      nullptr) != SQLITE_OK)
         return problemFrom(made, into);
-    return copyAll(source.value().get(), made, into, stop);
+    return copyAll(source.value().get(), made, into, goesOnAt);
+}
+
+} // namespace
+
+Outcome copyPages(const std::string& from, const std::string& into, const std::stop_token& stop)
+{
+    return copyAllPages(from, into, [&stop](std::size_t, std::size_t) { return !stop.stop_requested(); });
+}
+
+Outcome copyPages(const std::string& from, const std::string& into, Progress* progress)
+{
+    return copyAllPages(from, into,
+                        [progress](std::size_t done, std::size_t of) { return goesOn(progress, done, of); });
 }
 
 } // namespace rig

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/progress.h"
 #include "core/result.h"
 #include "core/store/problems.h"
 
@@ -36,6 +37,8 @@ std::optional<std::uint32_t> changeCounter(sqlite3* file);
 
 // Every page of `from` as of one moment into the new file `into`. A writer waits for a moment at most: when
 // somebody wrote, the copying begins again, and after some rounds of that it gives up (BusyElsewhere).
+// Stopped: Unexpected, and what is there of `into` is for the caller to remove.
 Outcome copyPages(const std::string& from, const std::string& into, const std::stop_token& stop);
+Outcome copyPages(const std::string& from, const std::string& into, Progress* progress); // in pages
 
 } // namespace rig

@@ -26,6 +26,8 @@ struct TableCopy
     StoreFile::Connection& into;
     QString table;
     QStringList columns;
+    Progress* progress;
+    std::size_t& rows;  // taken so far, of all tables
     qlonglong mostRows; // that a file of its size can hold: a damaged row number leads anywhere
     NotCarried told = {};
     qlonglong last = 0;                          // greatest row number read from the front
@@ -41,6 +43,9 @@ struct TableCopy
     // A row that the table's own checks refuse is damaged too, and left out.
     qlonglong take(const Row& row)
     {
+        const qlonglong number = row.raw(0).toLongLong();
+        if (!goesOn(progress, ++rows, 0))
+            return number; // the whole new file goes
         QVariantList values;
         for (int i = 1; i <= columns.size(); ++i)
             values.append(row.raw(i));
@@ -51,7 +56,7 @@ struct TableCopy
             ++told.refused;
         else if (!inserted)
             outcome = inserted;
-        return row.raw(0).toLongLong();
+        return number;
     }
 
     bool fromTheFront()
@@ -128,7 +133,8 @@ Result<bool> isTable(StoreFile::Connection& from, const QString& table)
     return found.value().value_or(0) == 1;
 }
 
-Outcome copyTables(StoreFile::Connection& from, StoreFile::Connection& into, Salvaged& told)
+Outcome copyTables(StoreFile::Connection& from, StoreFile::Connection& into, Salvaged& told,
+                   Progress* progress)
 {
     // What refers to something lost is looked at once everything is there.
     if (const Outcome off = into.run(QStringLiteral("PRAGMA foreign_keys = OFF")); !off)
@@ -136,7 +142,9 @@ Outcome copyTables(StoreFile::Connection& from, StoreFile::Connection& into, Sal
     Transaction transaction{into};
     if (!transaction.begun())
         return transaction.begun();
+    const Watched watchedFrom{from, progress};
     const qlonglong mostRows = mostRowsIn(from.path);
+    std::size_t rows = 0;
     std::vector<FactTable> tables{kFactTables.begin(), kFactTables.end()};
     for (const char* table : kChainTables) // what is lost shows as a link without its fact
         tables.push_back({table, false});
@@ -148,12 +156,19 @@ Outcome copyTables(StoreFile::Connection& from, StoreFile::Connection& into, Sal
         if (columns.value().isEmpty())
             continue; // added by a later layout
         const Result<bool> is = isTable(from, name);
-        TableCopy copy{
-            .from = from, .into = into, .table = name, .columns = columns.value(), .mostRows = mostRows};
+        TableCopy copy{.from = from,
+                       .into = into,
+                       .table = name,
+                       .columns = columns.value(),
+                       .progress = progress,
+                       .rows = rows,
+                       .mostRows = mostRows};
         if (is && is.value())
             copy.run();
         else
             copy.told.endUnread = true;
+        if (isStopped(progress))
+            return stoppedWork();
         if (!copy.outcome)
             return copy.outcome;
         copy.told.table = table.name;
@@ -238,9 +253,10 @@ Outcome countWhatIsThere(StoreFile::Connection& into, Salvaged& told)
     return Done{};
 }
 
-Outcome carryInto(StoreFile::Connection& from, StoreFile::Connection& into, Salvaged& told)
+Outcome carryInto(StoreFile::Connection& from, StoreFile::Connection& into, Salvaged& told,
+                  Progress* progress)
 {
-    if (const Outcome copied = copyTables(from, into, told); !copied)
+    if (const Outcome copied = copyTables(from, into, told, progress); !copied)
         return copied;
     if (const Outcome upgraded = migrate(into, newestSchemaVersion()); !upgraded)
         return upgraded;
@@ -250,10 +266,12 @@ Outcome carryInto(StoreFile::Connection& from, StoreFile::Connection& into, Salv
     Transaction transaction{into};
     if (!transaction.begun())
         return transaction.begun();
-    for (const auto& step : {removeUnreadable, removeLost, countWhatIsThere})
+    for (const auto& step : {removeUnreadable, removeLost, countWhatIsThere}) {
+        const Watched watched{into, progress};
         if (const Outcome done = step(into, told); !done)
             return done;
-    return transaction.commit();
+    }
+    return isStopped(progress) ? Outcome{stoppedWork()} : transaction.commit();
 }
 
 // The version that it is laid out as; what it says of itself where it is none of ours.
@@ -267,7 +285,8 @@ int versionOf(StoreFile::Connection& from, const FileHeader& header)
 
 } // namespace
 
-Result<Salvaged> StoreFile::salvage(const std::string& damaged, const std::string& into, const Clock&)
+Result<Salvaged> StoreFile::salvage(const std::string& damaged, const std::string& into, const Clock&,
+                                    Progress* progress)
 {
     const Result<FileHeader> header = readHeader(damaged);
     if (!header)
@@ -281,7 +300,7 @@ Result<Salvaged> StoreFile::salvage(const std::string& damaged, const std::strin
     Salvaged told;
     const Outcome made = makeUnderAnotherName(into, [&](const std::string& making) -> Outcome {
         const auto target = createFile(making, versionOf(*from.value(), header.value()));
-        return target ? carryInto(*from.value(), *target.value(), told) : Outcome{target.problem()};
+        return target ? carryInto(*from.value(), *target.value(), told, progress) : Outcome{target.problem()};
     });
     if (!made)
         return made.problem();

@@ -45,8 +45,8 @@ Outcome upgrade(StoreFile::Connection& connection, Day today)
     if (connection.readOnlyFor)
         return Problem{*connection.readOnlyFor,
                        "needs an upgrade from layout version " + std::to_string(connection.schemaVersion)};
-    if (const Outcome copied = copyBeforeUpgrade(connection.path, today, newestSchemaVersion()); !copied)
-        return copied;
+    if (const auto copied = copyBeforeUpgrade(connection.path, today, newestSchemaVersion()); !copied)
+        return copied.problem();
     const Outcome migrated = migrate(connection, newestSchemaVersion());
     connection.isUpgraded = static_cast<bool>(migrated);
     return migrated ? checkLayout(connection) : migrated;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/clock.h"
+#include "core/progress.h"
 #include "core/result.h"
 #include "core/review/file_evidence.h"
 #include "core/store/file_use.h"
@@ -112,7 +113,9 @@ public:
     Result<int> danglingReferences();
 
     // Reads what can be read of a damaged file into a new one at `into`. The damaged file is only read.
-    static Result<Salvaged> salvage(const std::string& damaged, const std::string& into, const Clock& clock);
+    // Stopped: Unexpected, and nothing is there.
+    static Result<Salvaged> salvage(const std::string& damaged, const std::string& into, const Clock& clock,
+                                    Progress* progress = nullptr);
 
     struct Connection; // Qt Sql, known to core/store only
     Connection& connection();

@@ -5441,6 +5441,58 @@ Ernstestes zuerst</translation>
     </message>
 </context>
 <context>
+    <name>LongWorkWords</name>
+    <message>
+        <source>This takes a while</source>
+        <translation>Das dauert etwas</translation>
+    </message>
+    <message>
+        <source>%1 is being read.</source>
+        <translation>%1 wird gelesen.</translation>
+    </message>
+    <message>
+        <source>%1 is being compared with the file that is open.</source>
+        <translation>%1 wird mit der geöffneten Datei verglichen.</translation>
+    </message>
+    <message>
+        <source>What is new in %1 is being taken in.</source>
+        <translation>Was in %1 neu ist, wird aufgenommen.</translation>
+    </message>
+    <message>
+        <source>What can be read of %1 is being read.</source>
+        <translation>Was von %1 lesbar ist, wird gelesen.</translation>
+    </message>
+    <message>
+        <source>%1 is being copied.</source>
+        <translation>%1 wird kopiert.</translation>
+    </message>
+    <message>
+        <source>%1 so far</source>
+        <comment>a number of rows</comment>
+        <translation>bisher %1</translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation>%1 von 100</translation>
+    </message>
+    <message>
+        <source>Stop  (Esc)</source>
+        <translation>Anhalten  (Esc)</translation>
+    </message>
+    <message>
+        <source>If you stop it, everything stays as it is.</source>
+        <translation>Beim Anhalten bleibt alles, wie es ist.</translation>
+    </message>
+    <message>
+        <source>It is being stopped.</source>
+        <translation>Es wird angehalten.</translation>
+    </message>
+    <message>
+        <source>Stopped. Everything is as it was.</source>
+        <translation>Angehalten. Alles ist, wie es war.</translation>
+    </message>
+</context>
+<context>
     <name>ManualWords</name>
     <message>
         <source>The manual is in English only so far, and calls pages and buttons as the English program does.</source>

@@ -5441,6 +5441,58 @@ plus grave d’abord</translation>
     </message>
 </context>
 <context>
+    <name>LongWorkWords</name>
+    <message>
+        <source>This takes a while</source>
+        <translation>Cela prend un moment</translation>
+    </message>
+    <message>
+        <source>%1 is being read.</source>
+        <translation>Lecture de %1 en cours.</translation>
+    </message>
+    <message>
+        <source>%1 is being compared with the file that is open.</source>
+        <translation>Comparaison de %1 avec le fichier ouvert en cours.</translation>
+    </message>
+    <message>
+        <source>What is new in %1 is being taken in.</source>
+        <translation>Intégration de ce qui est nouveau dans %1 en cours.</translation>
+    </message>
+    <message>
+        <source>What can be read of %1 is being read.</source>
+        <translation>Lecture de ce qui est lisible dans %1 en cours.</translation>
+    </message>
+    <message>
+        <source>%1 is being copied.</source>
+        <translation>Copie de %1 en cours.</translation>
+    </message>
+    <message>
+        <source>%1 so far</source>
+        <comment>a number of rows</comment>
+        <translation>%1 jusqu’ici</translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation>%1 sur 100</translation>
+    </message>
+    <message>
+        <source>Stop  (Esc)</source>
+        <translation>Arrêter  (Esc)</translation>
+    </message>
+    <message>
+        <source>If you stop it, everything stays as it is.</source>
+        <translation>Si on l’arrête, tout reste comme c’est.</translation>
+    </message>
+    <message>
+        <source>It is being stopped.</source>
+        <translation>Arrêt en cours.</translation>
+    </message>
+    <message>
+        <source>Stopped. Everything is as it was.</source>
+        <translation>Arrêté. Tout est comme avant.</translation>
+    </message>
+</context>
+<context>
     <name>ManualWords</name>
     <message>
         <source>The manual is in English only so far, and calls pages and buttons as the English program does.</source>

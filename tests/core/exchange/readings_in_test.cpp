@@ -136,6 +136,29 @@ TEST_F(ImportedTable, CountsARiggingOnceWhenItComesInTwoTables)
     EXPECT_EQ(readings().size(), 2u);
 }
 
+TEST_F(ImportedTable, LeavesNothingBehindWhenSomebodyStopsIt)
+{
+    class StopsAtTheSecondRow : public Progress
+    {
+        void told(std::size_t done, std::size_t of) override
+        {
+            EXPECT_EQ(of, 2U);
+            if (done == 1)
+                stop();
+        }
+    } progress;
+    const std::string rows = std::string{kTableHead} +
+                             "QX-17,Left aileron,2026-04-11,0.45,0.50,,M. Oren,,,\n"
+                             "QX-17,Right aileron,2026-04-11,0.60,0.65,,M. Oren,,,\n";
+    TablesGiven given;
+    given.readings = rows;
+    EXPECT_FALSE(importTables(store.records(), store.clock(), given, &progress));
+    EXPECT_TRUE(progress.isStopped());
+    EXPECT_TRUE(readings().empty());
+    EXPECT_TRUE(records().empty());
+    EXPECT_EQ(must(importTables(store.records(), store.clock(), given)).readings, 2);
+}
+
 TEST_F(ImportedTable, LeavesNothingBehindWhenOneRowIsBad)
 {
     expectRefused("QX-17,Left aileron,2026-04-11,0.45,0.50,,T. Vale,,,\n"
