@@ -1,11 +1,9 @@
 #include "app/window/session.h"
 
 #include "app/pictures/drawn_photo.h"
+#include "app/window/demo_copy.h"
 #include "core/demo/demo.h"
 #include "core/store/copies.h"
-
-#include <QDir>
-#include <QTemporaryDir>
 
 #include <random>
 
@@ -21,18 +19,21 @@ std::uint64_t entropy()
 
 } // namespace
 
-Session::Session(std::unique_ptr<StoreFile> file, const Clock& clock, bool isDemo)
-    : m_file{std::move(file)}, m_clock{clock}, m_ids{entropy()}, m_records{*m_file, m_ids, clock}, m_isDemo{
-                                                                                                       isDemo}
+Session::Session(std::unique_ptr<StoreFile> file, const Clock& clock, std::unique_ptr<DemoCopy> demo)
+    : m_demo{std::move(demo)}, m_file{std::move(file)}, m_clock{clock}, m_ids{entropy()}, m_records{*m_file,
+                                                                                                    m_ids,
+                                                                                                    clock}
 {
 }
+
+Session::~Session() = default;
 
 Result<std::unique_ptr<Session>> Session::open(const std::string& path, OpenAs as, const Clock& clock)
 {
     auto file = StoreFile::open(path, as, clock, LookedThrough::Behind);
     if (!file)
         return file.problem();
-    return std::unique_ptr<Session>{new Session{std::move(file).value(), clock, false}};
+    return std::unique_ptr<Session>{new Session{std::move(file).value(), clock, nullptr}};
 }
 
 Result<Joined> Session::takeIn(OtherFile& theirs, Progress* progress)
@@ -48,16 +49,16 @@ Result<Joined> Session::takeIn(OtherFile& theirs, Progress* progress)
 
 Result<std::unique_ptr<Session>> Session::openDemo(const Clock& clock)
 {
-    QTemporaryDir folder{QDir::tempPath() + QStringLiteral("/rigband-demo-XXXXXX")};
-    if (!folder.isValid())
-        return Problem{ProblemKind::FolderReadOnly, folder.errorString().toStdString()};
-    folder.setAutoRemove(false); // what somebody tried in the demonstration stays until the system tidies up
-    auto file = StoreFile::open(folder.filePath("demo.rigband").toStdString(), OpenAs::New, clock);
+    auto copy = DemoCopy::make();
+    if (!copy)
+        return copy.problem();
+    auto file =
+        StoreFile::open(copy.value()->file().toStdString(), OpenAs::Existing, clock, LookedThrough::Behind);
     if (!file)
         return file.problem();
-    if (const Outcome built = buildDemo(*file.value(), drawnPhoto); !built)
-        return built.problem();
-    return std::unique_ptr<Session>{new Session{std::move(file).value(), clock, true}};
+    if (const Outcome drawn = addDemoPhotos(*file.value(), drawnPhoto); !drawn)
+        return drawn.problem();
+    return std::unique_ptr<Session>{new Session{std::move(file).value(), clock, std::move(copy).value()}};
 }
 
 } // namespace rig

@@ -1,5 +1,6 @@
 #include "core/demo/demo.h"
 
+#include "core/airframe/id_source.h"
 #include "core/demo/photos.h"
 #include "core/demo/story.h"
 
@@ -37,10 +38,22 @@ Outcome buildDemo(StoreFile& file, const PhotoDrawer& drawPhoto)
             if (const Outcome so = teller.outcome(); !so)
                 return so;
         }
-        if (drawPhoto) // last of all, so that every other id is the same without them
-            demo::addPhotos(teller, drawPhoto);
-        return teller.outcome();
+        if (!drawPhoto)
+            return teller.outcome();
+        // Last of all, so that every other id is the same without them.
+        return demo::addPhotos(teller.records(), teller.clock().now().localDay(), drawPhoto);
     });
+}
+
+Outcome addDemoPhotos(StoreFile& file, const PhotoDrawer& drawPhoto)
+{
+    constexpr std::uint64_t kSeed = 5;
+    const demo::Story story = wholeStory();
+    demo::StoryClock clock;
+    clock.set(story.back().day, story.back().hour, 0);
+    IdSource ids{kSeed};
+    Records records{file, ids, clock};
+    return records.together([&] { return demo::addPhotos(records, story.back().day, drawPhoto); });
 }
 
 } // namespace rig

@@ -18,4 +18,7 @@ using PhotoDrawer = std::function<DrawnPhoto(const Coupling&, PhotoOf)>;
 // transaction. A few couplings get photos where somebody draws them; everything else is the same without.
 Outcome buildDemo(StoreFile& file, const PhotoDrawer& drawPhoto = {});
 
+// The photos alone, into a file that was filled without them: their words are those of the day.
+Outcome addDemoPhotos(StoreFile& file, const PhotoDrawer& drawPhoto);
+
 } // namespace rig

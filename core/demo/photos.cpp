@@ -1,38 +1,72 @@
 #include "core/demo/photos.h"
 
+#include <algorithm>
+#include <array>
+
 namespace rig::demo {
 
 namespace {
 
 struct Photographed
 {
-    int airframe;
+    const char* airframe;
     const char* coupling;
 };
 
-constexpr Photographed kPhotographed[] = {
-    {0, "Left aileron"}, {0, "Right aileron"}, {0, "Elevator"}, {1, "Left aileron"}};
+constexpr std::array kPhotographed{Photographed{"QX-17", "Left aileron"},
+                                   Photographed{"QX-17", "Right aileron"}, Photographed{"QX-17", "Elevator"},
+                                   Photographed{"QX-42", "Left aileron"}};
+constexpr std::array kEachOf{PhotoOf::Locked, PhotoOf::PartSeated, PhotoOf::Empty, PhotoOf::Access};
+
+// The one that the story made under this name.
+template <typename Thing>
+Result<Thing> named(const Result<std::vector<Thing>>& all, std::string Thing::*name, const char* wanted)
+{
+    if (!all)
+        return all.problem();
+    const auto found = std::ranges::find(all.value(), wanted, name);
+    if (found == all.value().end())
+        return Problem{ProblemKind::NotFound, wanted};
+    return *found;
+}
+
+Outcome photograph(Records& records, const Coupling& coupling, Photo photo, const PhotoDrawer& draw)
+{
+    for (const PhotoOf of : kEachOf) {
+        const DrawnPhoto drawn = draw(coupling, of);
+        photo.coupling = coupling.id;
+        photo.of = of;
+        photo.width = drawn.width;
+        photo.height = drawn.height;
+        if (const auto added = records.add(photo, drawn.image); !added)
+            return added.problem();
+    }
+    return Done{};
+}
 
 } // namespace
 
-void addPhotos(Teller& teller, const PhotoDrawer& draw)
+Outcome addPhotos(Records& records, Day day, const PhotoDrawer& draw)
 {
-    for (const auto& [airframe, name] : kPhotographed) {
-        const Coupling& coupling = teller.joint(airframe, name).coupling;
-        for (const PhotoOf of : {PhotoOf::Locked, PhotoOf::PartSeated, PhotoOf::Empty, PhotoOf::Access}) {
-            const DrawnPhoto drawn = draw(coupling, of);
-            Photo photo;
-            photo.coupling = coupling.id;
-            photo.of = of;
-            photo.day = teller.clock().now().localDay();
-            photo.person = teller.person(Who::Oren);
-            photo.width = drawn.width;
-            photo.height = drawn.height;
-            photo.note = "Drawn by the program, not a photo.";
-            photo.stamp = teller.by(Who::Oren);
-            teller.keep(teller.records().add(photo, drawn.image));
-        }
+    const auto owner = named(records.persons(), &Person::name, "M. Oren");
+    if (!owner)
+        return owner.problem();
+    Photo photo;
+    photo.day = day;
+    photo.person = owner.value().id;
+    photo.note = "Drawn by the program, not a photo.";
+    photo.stamp.by = owner.value().id;
+    for (const Photographed& one : kPhotographed) {
+        const auto airframe = named(records.airframes(), &Airframe::registration, one.airframe);
+        if (!airframe)
+            return airframe.problem();
+        const auto coupling = named(records.couplings(airframe.value().id), &Coupling::name, one.coupling);
+        if (!coupling)
+            return coupling.problem();
+        if (const Outcome kept = photograph(records, coupling.value(), photo, draw); !kept)
+            return kept;
     }
+    return Done{};
 }
 
 } // namespace rig::demo

@@ -1,0 +1,69 @@
+#include "app/window/demo_copy.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+
+#include <cerrno>
+#include <csignal>
+#include <sys/types.h>
+#include <unistd.h>
+
+namespace rig {
+
+namespace {
+
+const QString kFolders = QStringLiteral("rigband-demo-"); // then the process's number
+
+QString nameFor(qint64 process)
+{
+    return kFolders + QString::number(process) + QStringLiteral("-XXXXXX");
+}
+
+bool isGone(const QString& folder)
+{
+    bool isNumber = false;
+    const pid_t process = folder.mid(kFolders.size()).section('-', 0, 0).toInt(&isNumber);
+    return isNumber && process > 0 && ::kill(process, 0) != 0 && errno == ESRCH;
+}
+
+} // namespace
+
+DemoCopy::DemoCopy() : m_folder{QDir::tempPath() + '/' + nameFor(QCoreApplication::applicationPid())} {}
+
+Result<std::unique_ptr<DemoCopy>> DemoCopy::make()
+{
+    removeOldDemos(QDir::tempPath());
+    std::unique_ptr<DemoCopy> made{new DemoCopy};
+    if (!made->m_folder.isValid())
+        return Problem{ProblemKind::FolderReadOnly, made->m_folder.errorString().toStdString()};
+    if (const Outcome filled = made->fill(); !filled)
+        return filled.problem();
+    return made;
+}
+
+Outcome DemoCopy::fill() const
+{
+    QFile told{QStringLiteral(":/demonstration/demonstration.rigband")};
+    QFile copy{file()};
+    if (!told.open(QIODevice::ReadOnly) || !copy.open(QIODevice::WriteOnly | QIODevice::NewOnly))
+        return Problem{ProblemKind::FolderReadOnly, copy.errorString().toStdString()};
+    const QByteArray all = told.readAll();
+    if (copy.write(all) != all.size() || !copy.flush())
+        return Problem{ProblemKind::DiskFull, copy.errorString().toStdString()};
+    return Done{};
+}
+
+void removeOldDemos(const QString& temporary)
+{
+    const QDateTime yesterday = QDateTime::currentDateTime().addDays(-1);
+    const auto all = QDir{temporary}.entryInfoList({kFolders + '*'}, QDir::Dirs | QDir::NoDotAndDotDot);
+    for (const QFileInfo& one : all)
+        if (!one.isSymLink() && one.ownerId() == ::getuid() && one.lastModified() < yesterday &&
+            isGone(one.fileName()))
+            QDir{one.filePath()}.removeRecursively();
+}
+
+} // namespace rig

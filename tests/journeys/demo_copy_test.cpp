@@ -1,0 +1,64 @@
+// The copy of the demonstration that a window opens, and what becomes of it.
+
+#include "app/window/demo_copy.h"
+#include "app/window/session.h"
+#include "tests/support/fixed_clock.h"
+#include "tests/support/must.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+#include <utime.h>
+
+using namespace rig;
+using namespace rig::test;
+
+TEST(Demonstrations, GoAwayWithTheirSession)
+{
+    FixedClock clock;
+    clock.set(dayOf(2026, 11, 2));
+    QString folder;
+    {
+        const auto session = must(Session::openDemo(clock));
+        EXPECT_TRUE(session->isDemo());
+        folder = QFileInfo{QString::fromStdString(session->file().path())}.absolutePath();
+        EXPECT_TRUE(QFileInfo::exists(folder));
+        EXPECT_EQ(must(session->records().airframes()).size(), 3U);
+        EXPECT_FALSE(must(session->records().learning(must(session->records().airframes()).front().id))
+                         .photos.empty());
+    }
+    EXPECT_FALSE(QFileInfo::exists(folder));
+}
+
+TEST(Demonstrations, LeftByKilledProgramsGoOnceTheyAreADayOld)
+{
+    constexpr int kNobody = 0x7ffffff0; // greater than any process's number
+    const QTemporaryDir temporary;
+    const auto made = [&temporary](const QString& name, int daysAgo) {
+        const QString folder = temporary.filePath(name);
+        QDir{}.mkpath(folder);
+        QFile file{folder + "/demo.rigband"};
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.close();
+        const time_t then = QDateTime::currentDateTime().addDays(-daysAgo).toSecsSinceEpoch();
+        const utimbuf times{then, then};
+        EXPECT_EQ(utime(folder.toLocal8Bit().constData(), &times), 0);
+        return folder;
+    };
+    const QString old = made(QString("rigband-demo-%1-AbCdEf").arg(kNobody), 2);
+    const QString young = made(QString("rigband-demo-%1-GhIjKl").arg(kNobody), 0);
+    const QString running =
+        made(QString("rigband-demo-%1-MnOpQr").arg(QCoreApplication::applicationPid()), 2);
+    const QString another = made("rigband-demo-mine", 2);
+    const QString aim = made("somebody's", 2);
+    EXPECT_TRUE(QFile::link(aim, temporary.filePath(QString("rigband-demo-%1-StUvWx").arg(kNobody))));
+    removeOldDemos(temporary.path());
+    EXPECT_FALSE(QFileInfo::exists(old));
+    for (const QString& stays : {young, running, another, aim, aim + "/demo.rigband"})
+        EXPECT_TRUE(QFileInfo::exists(stays)) << stays.toStdString();
+}
