@@ -2918,6 +2918,32 @@ Ernstestes zuerst</translation>
     </message>
 </context>
 <context>
+    <name>DayWords</name>
+    <message>
+        <source>%1 or %2</source>
+        <comment>a day in two forms</comment>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>Like %1.</source>
+        <comment>a day</comment>
+        <translation>Etwa %1.</translation>
+    </message>
+    <message>
+        <source>Like %1. May stay empty.</source>
+        <comment>a day</comment>
+        <translation>Etwa %1. Darf leer bleiben.</translation>
+    </message>
+    <message>
+        <source>Type the day, like %1.</source>
+        <translation>Den Tag eingeben, etwa %1.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day that can be read for sure. Type it like %2.</source>
+        <translation>„%1“ ist kein Tag, der sich eindeutig lesen lässt. So eingeben: %2.</translation>
+    </message>
+</context>
+<context>
     <name>DemonstrationWords</name>
     <message>
         <source>Part-seated demonstration</source>
@@ -5784,10 +5810,6 @@ Ernstestes zuerst</translation>
         <translation>&amp;Tag auf dem Bogen</translation>
     </message>
     <message>
-        <source>2026-06-14</source>
-        <translation>2026-06-14</translation>
-    </message>
-    <message>
         <source>&amp;Begun at</source>
         <translation>&amp;Begonnen um</translation>
     </message>
@@ -5822,14 +5844,6 @@ Ernstestes zuerst</translation>
     <message>
         <source>Back  (Esc)</source>
         <translation>Zurück  (Esc)</translation>
-    </message>
-    <message>
-        <source>Type the day that stands on the sheet, as 2026-06-14.</source>
-        <translation>Den Tag eingeben, der auf dem Bogen steht, so: 2026-06-14.</translation>
-    </message>
-    <message>
-        <source>“%1” is no day. Write it as 2026-06-14.</source>
-        <translation>„%1“ ist kein Tag. So schreiben: 2026-06-14.</translation>
     </message>
     <message>
         <source>“%1” is no time of day. Write it as 09:30.</source>
@@ -5939,6 +5953,10 @@ Ernstestes zuerst</translation>
         <source>The rigging from paper is not begun yet. If this file is left now, what was typed for the head of the sheet is lost. Begin the rigging first to keep it.</source>
         <translation>Das Aufrüsten vom Papier ist noch nicht begonnen. Wird diese Datei jetzt verlassen, geht verloren, was für den Kopf des Bogens eingegeben wurde. Zuerst das Aufrüsten beginnen, um es zu behalten.</translation>
     </message>
+    <message>
+        <source>Type the day that stands on the sheet, like %1.</source>
+        <translation>Den Tag eingeben, der auf dem Bogen steht, etwa %1.</translation>
+    </message>
 </context>
 <context>
     <name>PeriodWords</name>
@@ -6004,14 +6022,6 @@ Ernstestes zuerst</translation>
     <message>
         <source>Show these days</source>
         <translation>Diese Tage zeigen</translation>
-    </message>
-    <message>
-        <source>A day is missing. Type it as year-month-day, like 2026-05-02.</source>
-        <translation>Ein Tag fehlt. Als Jahr-Monat-Tag eingeben, etwa 2026-05-02.</translation>
-    </message>
-    <message>
-        <source>“%1” is no day that can be read. Type it as year-month-day, like 2026-05-02.</source>
-        <translation>„%1“ ist kein lesbarer Tag. Als Jahr-Monat-Tag eingeben, etwa 2026-05-02.</translation>
     </message>
     <message>
         <source>These days lie ahead: nothing was read on them yet. Let them begin today or earlier.</source>
@@ -11398,14 +11408,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>Ein Zeichen darin ist unsichtbar, etwa eines für die Schreibrichtung. Alles löschen und neu eingeben.</translation>
     </message>
     <message>
-        <source>Year-month-day, like 2026-05-02.</source>
-        <translation>Jahr-Monat-Tag, wie 2026-05-02.</translation>
-    </message>
-    <message>
-        <source>Year-month-day, like 2026-05-02. May stay empty.</source>
-        <translation>Jahr-Monat-Tag, wie 2026-05-02. Darf leer bleiben.</translation>
-    </message>
-    <message>
         <source>Calendar</source>
         <translation>Kalender</translation>
     </message>
@@ -11416,14 +11418,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Today</source>
         <translation>Heute</translation>
-    </message>
-    <message>
-        <source>“%1” is no day that can be read for sure. Type year-month-day, like 2026-05-02.</source>
-        <translation>„%1“ ist kein Tag, der sich eindeutig lesen lässt. Jahr-Monat-Tag eingeben, etwa 2026-05-02.</translation>
-    </message>
-    <message>
-        <source>Type the day, like 2026-05-02.</source>
-        <translation>Den Tag eingeben, etwa 2026-05-02.</translation>
     </message>
     <message>
         <source>This day has not come yet. Type today or an earlier day.</source>
@@ -11871,10 +11865,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>Den Tag eingeben.</translation>
     </message>
     <message>
-        <source>“%1” is no day. Write it like 2026-04-12.</source>
-        <translation>„%1“ ist kein Tag. So schreiben: 2026-04-12.</translation>
-    </message>
-    <message>
         <source>This day is still to come.</source>
         <translation>Dieser Tag kommt erst noch.</translation>
     </message>
@@ -12227,10 +12217,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>&amp;Tag des Befunds</translation>
     </message>
     <message>
-        <source>Year-month-day, like 2026-05-02.</source>
-        <translation>Jahr-Monat-Tag, etwa 2026-05-02.</translation>
-    </message>
-    <message>
         <source>&amp;Who found it</source>
         <translation>&amp;Wer es gefunden hat</translation>
     </message>
@@ -12295,10 +12281,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Choose who asks: a question has a name.</source>
         <translation>Wählen, wer fragt: Eine Frage hat einen Namen.</translation>
-    </message>
-    <message>
-        <source>Type the day as year-month-day, like 2026-05-02.</source>
-        <translation>Den Tag als Jahr-Monat-Tag eingeben, etwa 2026-05-02.</translation>
     </message>
     <message>
         <source>This day lies ahead. Type today or an earlier day.</source>

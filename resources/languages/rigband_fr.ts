@@ -2918,6 +2918,32 @@ plus grave d’abord</translation>
     </message>
 </context>
 <context>
+    <name>DayWords</name>
+    <message>
+        <source>%1 or %2</source>
+        <comment>a day in two forms</comment>
+        <translation>%1 ou %2</translation>
+    </message>
+    <message>
+        <source>Like %1.</source>
+        <comment>a day</comment>
+        <translation>Comme %1.</translation>
+    </message>
+    <message>
+        <source>Like %1. May stay empty.</source>
+        <comment>a day</comment>
+        <translation>Comme %1. Peut rester vide.</translation>
+    </message>
+    <message>
+        <source>Type the day, like %1.</source>
+        <translation>Taper le jour, comme %1.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day that can be read for sure. Type it like %2.</source>
+        <translation>« %1 » n’est pas un jour lisible avec certitude. Le taper comme %2.</translation>
+    </message>
+</context>
+<context>
     <name>DemonstrationWords</name>
     <message>
         <source>Part-seated demonstration</source>
@@ -5784,10 +5810,6 @@ plus grave d’abord</translation>
         <translation>&amp;Jour sur la feuille</translation>
     </message>
     <message>
-        <source>2026-06-14</source>
-        <translation>2026-06-14</translation>
-    </message>
-    <message>
         <source>&amp;Begun at</source>
         <translation>&amp;Commencé à</translation>
     </message>
@@ -5822,14 +5844,6 @@ plus grave d’abord</translation>
     <message>
         <source>Back  (Esc)</source>
         <translation>Retour  (Esc)</translation>
-    </message>
-    <message>
-        <source>Type the day that stands on the sheet, as 2026-06-14.</source>
-        <translation>Saisir le jour qui figure sur la feuille, ainsi : 2026-06-14.</translation>
-    </message>
-    <message>
-        <source>“%1” is no day. Write it as 2026-06-14.</source>
-        <translation>« %1 » n’est pas un jour. L’écrire ainsi : 2026-06-14.</translation>
     </message>
     <message>
         <source>“%1” is no time of day. Write it as 09:30.</source>
@@ -5939,6 +5953,10 @@ plus grave d’abord</translation>
         <source>The rigging from paper is not begun yet. If this file is left now, what was typed for the head of the sheet is lost. Begin the rigging first to keep it.</source>
         <translation>Le montage d’après papier n’est pas encore commencé. Si ce fichier est quitté maintenant, ce qui a été tapé pour l’en-tête de la feuille est perdu. Commencer d’abord le montage pour le garder.</translation>
     </message>
+    <message>
+        <source>Type the day that stands on the sheet, like %1.</source>
+        <translation>Taper le jour qui figure sur la feuille, comme %1.</translation>
+    </message>
 </context>
 <context>
     <name>PeriodWords</name>
@@ -6004,14 +6022,6 @@ plus grave d’abord</translation>
     <message>
         <source>Show these days</source>
         <translation>Montrer ces jours</translation>
-    </message>
-    <message>
-        <source>A day is missing. Type it as year-month-day, like 2026-05-02.</source>
-        <translation>Il manque un jour. Le saisir en année-mois-jour, par exemple 2026-05-02.</translation>
-    </message>
-    <message>
-        <source>“%1” is no day that can be read. Type it as year-month-day, like 2026-05-02.</source>
-        <translation>« %1 » n’est pas un jour lisible. Le saisir en année-mois-jour, par exemple 2026-05-02.</translation>
     </message>
     <message>
         <source>These days lie ahead: nothing was read on them yet. Let them begin today or earlier.</source>
@@ -11398,14 +11408,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>Un de ses caractères est invisible, par exemple une marque de sens d’écriture. Tout effacer et retaper.</translation>
     </message>
     <message>
-        <source>Year-month-day, like 2026-05-02.</source>
-        <translation>Année-mois-jour, comme 2026-05-02.</translation>
-    </message>
-    <message>
-        <source>Year-month-day, like 2026-05-02. May stay empty.</source>
-        <translation>Année-mois-jour, comme 2026-05-02. Peut rester vide.</translation>
-    </message>
-    <message>
         <source>Calendar</source>
         <translation>Calendrier</translation>
     </message>
@@ -11416,14 +11418,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>Today</source>
         <translation>Aujourd’hui</translation>
-    </message>
-    <message>
-        <source>“%1” is no day that can be read for sure. Type year-month-day, like 2026-05-02.</source>
-        <translation>« %1 » n’est pas un jour lisible sans équivoque. Taper année-mois-jour, comme 2026-05-02.</translation>
-    </message>
-    <message>
-        <source>Type the day, like 2026-05-02.</source>
-        <translation>Taper le jour, comme 2026-05-02.</translation>
     </message>
     <message>
         <source>This day has not come yet. Type today or an earlier day.</source>
@@ -11871,10 +11865,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>Saisir le jour.</translation>
     </message>
     <message>
-        <source>“%1” is no day. Write it like 2026-04-12.</source>
-        <translation>« %1 » n’est pas un jour. L’écrire comme 2026-04-12.</translation>
-    </message>
-    <message>
         <source>This day is still to come.</source>
         <translation>Ce jour est encore à venir.</translation>
     </message>
@@ -12227,10 +12217,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>&amp;Jour du constat</translation>
     </message>
     <message>
-        <source>Year-month-day, like 2026-05-02.</source>
-        <translation>Année-mois-jour, comme 2026-05-02.</translation>
-    </message>
-    <message>
         <source>&amp;Who found it</source>
         <translation>&amp;Qui l’a trouvé</translation>
     </message>
@@ -12295,10 +12281,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>Choose who asks: a question has a name.</source>
         <translation>Choisir qui demande : une question a un nom.</translation>
-    </message>
-    <message>
-        <source>Type the day as year-month-day, like 2026-05-02.</source>
-        <translation>Saisir le jour en année-mois-jour, comme 2026-05-02.</translation>
     </message>
     <message>
         <source>This day lies ahead. Type today or an earlier day.</source>
