@@ -5,7 +5,15 @@
 #include <QLayout>
 #include <QScrollBar>
 
+#include <algorithm>
+
 namespace rig {
+
+namespace {
+
+constexpr int kAir = 4; // pixels, beside what is brought into view
+
+} // namespace
 
 FlowScroll::FlowScroll(QWidget* inside, QWidget* parent) : QScrollArea{parent}
 {
@@ -26,7 +34,15 @@ void FlowScroll::fit()
 void FlowScroll::bringIntoView(QWidget* part)
 {
     layOutNow();
-    ensureWidgetVisible(part, 0, 4);
+    ensureWidgetVisible(part, 0, kAir);
+}
+
+void FlowScroll::bringHeadIntoView(const QWidget* part)
+{
+    layOutNow();
+    const int head = part->mapTo(widget(), QPoint{}).y() - kAir;
+    QScrollBar* bar = verticalScrollBar();
+    bar->setValue(std::min(bar->value(), head));
 }
 
 void FlowScroll::scrollTo(int place)

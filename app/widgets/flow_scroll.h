@@ -15,6 +15,8 @@ public:
 
     // Scrolls so that all of `part` is seen, where everything stands once it is laid out.
     void bringIntoView(QWidget* part);
+    // Scrolls back so that `part` begins no higher than the view, however much of it is below.
+    void bringHeadIntoView(const QWidget* part);
     // To a place that verticalScrollBar() had.
     void scrollTo(int place);
 

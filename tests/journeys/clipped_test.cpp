@@ -3,6 +3,7 @@
 #include "app/pages/prompts.h"
 #include "app/window/main_window.h"
 #include "app/wording/language.h"
+#include "app/wording/rigged_words.h"
 #include "app/wording/wide_words.h"
 #include "tests/support/clipped.h"
 #include "tests/support/on_screen.h"
@@ -18,6 +19,8 @@
 #include <QMouseEvent>
 #include <QPushButton>
 #include <QTest>
+
+#include <algorithm>
 
 using namespace rig;
 using namespace rig::test;
@@ -120,7 +123,59 @@ INSTANTIATE_TEST_SUITE_P(HasRoom, LargestText,
                                          Room{"AtTwiceInASmallWindow", {1024, 740}, 2}),
                          [](const auto& room) { return std::string{room.param.name}; });
 
+// What is long in the largest text.
+class LargestReading : public EveryPage
+{
+protected:
+    int topOnWindow(const QWidget& one) { return one.mapTo(&window, QPoint{}).y(); }
+
+    // The highest part that is seen of the buttons that always stay in sight.
+    int topOfFoot()
+    {
+        int top = window.height();
+        for (const char* name : {"correct", "strike", "measureAgain", "play", "turn", "next"}) {
+            const auto& button = part<QPushButton>(window, name);
+            if (const QRect seen = button.visibleRegion().boundingRect(); !seen.isEmpty())
+                top = std::min(top, topOnWindow(button) + seen.top());
+        }
+        return top;
+    }
+};
+
+INSTANTIATE_TEST_SUITE_P(IsRead, LargestReading,
+                         testing::Values(Room{"InEnglish", {1280, 800}, 2},
+                                         Room{"InGerman", {1280, 800}, 2, "de"},
+                                         Room{"InFrench", {1280, 800}, 2, "fr"},
+                                         Room{"InASmallWindow", {1024, 740}, 2}),
+                         [](const auto& room) { return std::string{room.param.name}; });
+
 } // namespace
+
+TEST_P(LargestReading, KeepsTheHeadOfItsVerdictInViewAboveASmallFoot)
+{
+    typist.goTo("leader");
+    typist.press(Qt::Key_Down);
+    click("riggedAnew");
+    click("begin");
+    passWhoConnected(window, typist);
+    typist.goTo("measuredWith");
+    typist.press(Qt::Key_Down);
+    typist.type(QString{RiggedWords::keyYes()}.repeated(3) + "0.45\n");
+    Typist::look();
+    const auto& word = part<QWidget>(window, "verdictWord");
+    ASSERT_TRUE(word.isVisible());
+    EXPECT_EQ(word.visibleRegion().boundingRect(), word.rect());
+    const auto& figure = part<QWidget>(window, "verdictExplanation");
+    EXPECT_EQ(figure.visibleRegion().boundingRect().top(), 0) << "the figure begins the sentence";
+    EXPECT_GE(figure.visibleRegion().boundingRect().height(), figure.fontMetrics().height());
+    const auto& next = part<QWidget>(window, "next");
+    EXPECT_EQ(next.visibleRegion().boundingRect(), next.rect());
+    EXPECT_LE(window.height() - topOfFoot(), window.height() / 3);
+    typist.type(RiggedWords::keyYes());
+    Typist::look();
+    const QWidget& answer = *part<QWidget>(window, "tileSecured").findChild<QPushButton*>();
+    EXPECT_EQ(answer.visibleRegion().boundingRect(), answer.rect()) << "whoever answers goes on below";
+}
 
 TEST_P(LargestText, OfTheQuestionsHoldsItsWords)
 {

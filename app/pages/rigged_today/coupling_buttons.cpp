@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/coupling_buttons.h"
 
+#include "app/widgets/foot_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/joint_play_words.h"
@@ -23,7 +24,9 @@ bool clickedBy(const QKeyEvent& event, const QString& key, QPushButton* button)
 
 CouplingButtons::CouplingButtons(QVBoxLayout* layout, QObject* parent) : QObject{parent}
 {
+    auto* inside = new QWidget;
     auto* row = new WrapLayout{8, false};
+    inside->setLayout(row);
     row->setContentsMargins(20, 8, 20, 10);
     m_correct = buttonOf(RiggedWords::correct(), "correct");
     m_strike = buttonOf(RiggedWords::strike(), "strike");
@@ -40,7 +43,14 @@ CouplingButtons::CouplingButtons(QVBoxLayout* layout, QObject* parent) : QObject
     connect(m_other, &QPushButton::clicked, this,
             [this] { emit turnAsked(m_turn == Turn::First ? Turn::Second : Turn::First); });
     connect(m_next, &QPushButton::clicked, this, &CouplingButtons::nextAsked);
-    layout->addLayout(row);
+    m_foot = new FootScroll{inside};
+    m_foot->setObjectName("couplingFoot");
+    layout->addWidget(m_foot);
+}
+
+void CouplingButtons::setRoom(int room)
+{
+    m_foot->setRoom(room);
 }
 
 void CouplingButtons::display(const CouplingSheet& sheet, bool isMeasuring, const QString& nextText)

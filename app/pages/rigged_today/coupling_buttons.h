@@ -10,6 +10,8 @@ class QVBoxLayout;
 
 namespace rig {
 
+class FootScroll;
+
 // What else can be pressed at a joint, in the row that always stays in sight, and by its letter.
 class CouplingButtons : public QObject
 {
@@ -19,6 +21,8 @@ public:
     CouplingButtons(QVBoxLayout* layout, QObject* parent);
 
     void display(const CouplingSheet& sheet, bool isMeasuring, const QString& nextText);
+    // Pixels of height that they have at most; beyond it they scroll.
+    void setRoom(int room);
     // The letters that measure again or take a reading back.
     bool takeReadingKey(const QKeyEvent& event);
     // Those of joint play and of the second person.
@@ -35,6 +39,7 @@ signals:
 
 private:
     Turn m_turn = Turn::First;
+    FootScroll* m_foot = nullptr;
     QPushButton* m_again = nullptr;
     QPushButton* m_correct = nullptr;
     QPushButton* m_strike = nullptr;

@@ -39,6 +39,7 @@ namespace {
 
 constexpr double kTall = 820;          // pixels
 constexpr double kLookWithPhoto = 620; // the three questions stand below a large photo
+constexpr int kShareOfFoot = 3;        // of three parts of the height the buttons below have one at most
 
 bool isAnswerTo(CheckKind kind, Answer answer)
 {
@@ -185,6 +186,7 @@ void CouplingPanel::connectParts()
     connect(m_head, &CouplingHead::photoAsked, this, &CouplingPanel::enlarge);
     connect(m_head, &CouplingHead::gaugeChosen, this, &CouplingPanel::gaugeChosen);
     connect(m_questions, &CouplingQuestions::answered, this, &CouplingPanel::answered);
+    connect(this, &CouplingPanel::answered, this, [this] { m_isVerdictNew = false; });
     connect(m_gap, &GapPart::readingChosen, this, &CouplingPanel::readingChosen);
     connect(m_gap, &GapPart::figureRefused, this, &CouplingPanel::restIsLost);
     connect(m_playCard, &JointPlayCard::keepAsked, this, &CouplingPanel::playFelt);
@@ -203,6 +205,7 @@ void CouplingPanel::connectParts()
 void CouplingPanel::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
+    m_buttons->setRoom(height() / kShareOfFoot);
     placeHistory();
     // A line that came above the page takes its room from below, where the next thing to press may stand.
     if (event->size().height() < event->oldSize().height() && isVisible())
@@ -257,6 +260,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     if (isElsewhere || m_sheet.person != sheet.person || m_sheet.plays.size() != sheet.plays.size())
         closePlay(); // what was typed was of another joint or person, or it is kept
     m_isStopRead = m_isStopRead && !isElsewhere && sheet.stop;
+    m_isVerdictNew = m_isVerdictNew && !isElsewhere;
     m_sheet = sheet;
     m_head->display(view, sheet);
     m_access->setText(accessOf(sheet));
@@ -310,6 +314,9 @@ void CouplingPanel::bringIntoSight()
     if (VerdictCard* verdict = m_gap->verdict())
         m_scroll->bringIntoView(verdict);
     m_scroll->bringIntoView(nextThing());
+    // What a reading says is read before anything else is done: at large text there is not room for both.
+    if (m_isVerdictNew && m_gap->verdict())
+        m_scroll->bringHeadIntoView(m_gap->verdict());
 }
 
 QWidget* CouplingPanel::nextThing() const
@@ -379,6 +386,7 @@ void CouplingPanel::showPlays(const RiggedTodayView& view)
 
 void CouplingPanel::showReading(const GaugeReading& reading, const std::optional<Judgement>& judgement)
 {
+    m_isVerdictNew = true;
     m_gap->showReading(reading, judgement);
     // The pull opens with the reading: whoever presses it at once waits for the save, and is not left out.
     // After an outside one nothing follows.

@@ -102,7 +102,8 @@ private:
     QLabel* m_esc = nullptr; // what Esc does here
     QWidget* m_historyBox = nullptr;
     TrendWidget* m_history = nullptr;
-    bool m_isStopRead = false; // Enter was pressed on it once: the next one leaves it
+    bool m_isStopRead = false;   // Enter was pressed on it once: the next one leaves it
+    bool m_isVerdictNew = false; // nothing was answered since the reading
     bool m_isTall = false;
     Look m_look;
     std::vector<PhotoCover::Shown> m_photos;
