@@ -70,6 +70,31 @@ TEST_F(TypedOn, BehindAnEnterThatLeavesAStopNothingAnswersAtTheNextJoint)
     EXPECT_EQ(content().checks.size(), 4U) << "who has looked answers";
 }
 
+TEST_F(TypedOn, BehindAReadingThatIsNotInsideNothingIsAnsweredBeforeItIsSeen)
+{
+    for (const auto& [keys, word] :
+         {std::pair{"0.40\ryy\r", "Near the edge of the band"}, std::pair{"0.55\ryy\r", "Cannot tell"}}) {
+        SCOPED_TRACE(word);
+        slowly(content().readings.empty() ? "yyy" : "m");
+        inOneBurst(keys);
+        EXPECT_EQ(textOf(page, "verdictWord"), word);
+        EXPECT_EQ(textOf(page, "couplingTitle"), "Left aileron");
+        EXPECT_EQ(content().checks.size(), 3U) << "nothing but the look was answered";
+    }
+    EXPECT_EQ(content().readings.size(), 2U);
+    slowly("yy\r");
+    EXPECT_EQ(content().checks.size(), 5U) << "who has looked goes on";
+    EXPECT_EQ(textOf(page, "couplingTitle"), "Right aileron");
+}
+
+TEST_F(TypedOn, BehindAReadingInsideWhatIsTypedCounts)
+{
+    slowly("yyy");
+    inOneBurst("0.50\ryy\r");
+    EXPECT_EQ(content().checks.size(), 5U);
+    EXPECT_EQ(textOf(page, "couplingTitle"), "Right aileron");
+}
+
 TEST_F(TypedOn, BehindAFigureThatIsRefusedNothingIsAnsweredOrRead)
 {
     inOneBurst("0.75\ryy\ryyy1.00\ryy");

@@ -48,6 +48,21 @@ bool isAnswerTo(CheckKind kind, Answer answer)
     return answer != Answer::CannotSee || kind != CheckKind::Pull;
 }
 
+// Whoever typed on before it was seen counted on another one. That there is no band was seen before.
+bool isToBeReadFirst(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::Outside:
+    case Verdict::CannotTell:
+    case Verdict::NearEdge:
+        return true;
+    case Verdict::NoBandYet:
+    case Verdict::Inside:
+        break;
+    }
+    return false;
+}
+
 bool isOwnFinding(const CouplingSheet& sheet)
 {
     if (sheet.turn == Turn::First)
@@ -391,6 +406,8 @@ void CouplingPanel::showReading(const GaugeReading& reading, const std::optional
     // The pull opens with the reading: whoever presses it at once waits for the save, and is not left out.
     // After an outside one nothing follows.
     m_questions->openPull(judgement && judgement->verdict != Verdict::Outside && !m_sheet.stop);
+    if (judgement && isToBeReadFirst(judgement->verdict))
+        emit restIsLost();
 }
 
 void CouplingPanel::showNotSaved()

@@ -72,7 +72,10 @@ void RiggedTodayPage::makeTimers()
     // whatever is pressed earlier than that. A queued call would come before the painting.
     m_saving = new QTimer{this};
     m_saving->setSingleShot(true);
-    connect(m_saving, &QTimer::timeout, this, &RiggedTodayPage::settle);
+    connect(m_saving, &QTimer::timeout, this, [this] {
+        settle();
+        stayQuiet(); // a save may take longer than that
+    });
     m_lookingBack = new LookingBack{m_work.presenter(), this};
     connect(m_lookingBack, &LookingBack::isDue, this, &RiggedTodayPage::lookBack);
     m_quiet = new QTimer{this};
@@ -267,8 +270,13 @@ void RiggedTodayPage::keyPressEvent(QKeyEvent* event)
     const bool isWithoutSheet = m_panels->isNow(m_panels->coupling()) && !m_sheet;
     if (isWithoutSheet || !m_panels->takeKey(event))
         Page::keyPressEvent(event);
+    stayQuiet(); // what was shown took its time
+}
+
+void RiggedTodayPage::stayQuiet()
+{
     if (m_quiet->isActive())
-        m_quiet->start(); // what was shown took its time
+        m_quiet->start();
 }
 
 } // namespace rig

@@ -60,6 +60,7 @@ private:
     // Saves the reading that was pressed, where it was pressed. False when that could not be done: then what
     // is pressed next is refused.
     bool settle();
+    void stayQuiet(); // a while longer, where nothing that is typed counts now
     // The same, and false too where the screen was out of date: then it is shown anew.
     bool mayPress();
     void breakOff(InterruptionReason reason);
