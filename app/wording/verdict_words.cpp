@@ -64,6 +64,61 @@ QString VerdictWords::rarity(const Judgement& judgement)
     return {};
 }
 
+namespace {
+
+// Where a reading near an edge stands to the two edges on its side, as the strip shows it.
+enum class AtEdge { NotKnown, TouchesInner, Between, BeyondOuter };
+
+AtEdge placeAtEdge(const Judgement& judgement, const GapInterval& reading)
+{
+    constexpr double kSeenAsOne = 0.005; // mm; figures are told in hundredths
+    if (!judgement.band)
+        return AtEdge::NotKnown;
+    const BandEdges& inner = judgement.band->inner;
+    const BandEdges& outer = judgement.band->outer;
+    const double enters = reading.enters.inMillimetres();
+    if (judgement.direction == Direction::Below) {
+        if (enters < outer.lower)
+            return AtEdge::BeyondOuter;
+        const bool touches = reading.refuses && reading.refuses->inMillimetres() > inner.lower - kSeenAsOne;
+        return touches ? AtEdge::TouchesInner : AtEdge::Between;
+    }
+    if (!reading.refuses || reading.refuses->inMillimetres() > outer.upper)
+        return AtEdge::BeyondOuter;
+    return enters < inner.upper + kSeenAsOne ? AtEdge::TouchesInner : AtEdge::Between;
+}
+
+QString nearEdge(const Judgement& judgement, const GapInterval& reading)
+{
+    const QString interval = Formats{}.interval(reading);
+    const bool below = judgement.direction == Direction::Below;
+    switch (placeAtEdge(judgement, reading)) {
+    case AtEdge::TouchesInner:
+        return below ? VerdictWords::tr("%1 touches the lower inner edge of this coupling's band from below.")
+                           .arg(interval)
+                     : VerdictWords::tr("%1 touches the upper inner edge of this coupling's band from above.")
+                           .arg(interval);
+    case AtEdge::Between:
+        return below ? VerdictWords::tr(
+                           "%1 lies between the lower inner and outer edge of this coupling's band.")
+                           .arg(interval)
+                     : VerdictWords::tr(
+                           "%1 lies between the upper inner and outer edge of this coupling's band.")
+                           .arg(interval);
+    case AtEdge::BeyondOuter:
+        return below ? VerdictWords::tr("%1 reaches below the lower outer edge of this coupling's band.")
+                           .arg(interval)
+                     : VerdictWords::tr("%1 reaches above the upper outer edge of this coupling's band.")
+                           .arg(interval);
+    case AtEdge::NotKnown:
+        break;
+    }
+    return below ? VerdictWords::tr("%1 lies at the lower edge of this coupling's band.").arg(interval)
+                 : VerdictWords::tr("%1 lies at the upper edge of this coupling's band.").arg(interval);
+}
+
+} // namespace
+
 // Outside speaks of the band only: a locked reading further out may well stand among the earlier ones.
 QString VerdictWords::place(const Judgement& judgement, const QString& interval)
 {
@@ -72,11 +127,9 @@ QString VerdictWords::place(const Judgement& judgement, const QString& interval)
     case Verdict::Outside:
         return below ? tr("%1 lies below this coupling's band.").arg(interval)
                      : tr("%1 lies above this coupling's band.").arg(interval);
-    case Verdict::NearEdge:
-        return below ? tr("%1 lies at the lower edge of this coupling's band.").arg(interval)
-                     : tr("%1 lies at the upper edge of this coupling's band.").arg(interval);
     case Verdict::Inside:
         return tr("%1 lies where this coupling usually reads.").arg(interval);
+    case Verdict::NearEdge:
     case Verdict::NoBandYet:
     case Verdict::CannotTell:
         break;
@@ -138,8 +191,13 @@ QString VerdictWords::sentence(const Judgement& judgement, const GapInterval& re
     const QString interval = Formats{}.interval(reading);
     if (judgement.verdict == Verdict::NoBandYet)
         return noBand(judgement, interval);
-    QStringList sentences{judgement.verdict == Verdict::CannotTell ? cannotTell(judgement, interval)
-                                                                   : place(judgement, interval)};
+    QStringList sentences;
+    if (judgement.verdict == Verdict::CannotTell)
+        sentences << cannotTell(judgement, interval);
+    else if (judgement.verdict == Verdict::NearEdge)
+        sentences << nearEdge(judgement, reading);
+    else
+        sentences << place(judgement, interval);
     if (judgement.band)
         sentences << weakness(*judgement.band);
     sentences.removeAll(QString{});

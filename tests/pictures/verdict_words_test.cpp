@@ -75,6 +75,29 @@ TEST(VerdictWords, ClaimsOfAnOutsideReadingOnlyWhereItLiesToTheBand)
     EXPECT_FALSE(said.contains("everything")) << said.toStdString();
 }
 
+// The strip beside them shows the same: outer edges 0.52 and 0.74, inner ones 0.55 and 0.71.
+TEST(VerdictWords, SaysOfAReadingNearAnEdgeWhereItStandsToBothEdges)
+{
+    const auto said = [](Direction direction, const GapInterval& reading) {
+        Judgement judgement = judgementOf(Verdict::NearEdge);
+        judgement.direction = direction;
+        return VerdictWords::sentence(judgement, reading).toStdString();
+    };
+    EXPECT_EQ(said(Direction::Below, {480_um, 530_um}),
+              "0.48–0.53 mm reaches below the lower outer edge of this coupling's band.");
+    EXPECT_EQ(said(Direction::Below, {530_um, 540_um}),
+              "0.53–0.54 mm lies between the lower inner and outer edge of this coupling's band.");
+    EXPECT_EQ(said(Direction::Below, {530_um, 550_um}),
+              "0.53–0.55 mm touches the lower inner edge of this coupling's band from below.");
+    EXPECT_EQ(said(Direction::Above, {730_um, 780_um}),
+              "0.73–0.78 mm reaches above the upper outer edge of this coupling's band.");
+    EXPECT_EQ(said(Direction::Above, {720_um, 730_um}),
+              "0.72–0.73 mm lies between the upper inner and outer edge of this coupling's band.");
+    EXPECT_EQ(said(Direction::Above, {710_um, 730_um}),
+              "0.71–0.73 mm touches the upper inner edge of this coupling's band from above.");
+    EXPECT_TRUE(said(Direction::Above, {730_um, std::nullopt}).find("reaches above") != std::string::npos);
+}
+
 TEST(VerdictWords, SaysInWordsThatABandIsThin)
 {
     Judgement judgement = judgementOf(Verdict::Inside);
