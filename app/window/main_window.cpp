@@ -38,6 +38,7 @@
 #include <QFileInfo>
 #include <QFrame>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QSettings>
@@ -866,6 +867,16 @@ void MainWindow::closeUnasked()
     // A question within the window takes the first closing for itself.
     if (isAsked || QThread::currentThread()->loopLevel() > 1 || !close())
         QTimer::singleShot(kLookAgain, this, &MainWindow::closeUnasked);
+}
+
+// Esc that nothing has taken, wherever the focus is: a page beside the five moments is left by it.
+void MainWindow::keyPressEvent(QKeyEvent* event)
+{
+    auto* aside = qobject_cast<AsidePage*>(m_stack->currentWidget());
+    if (aside && event->key() == Qt::Key_Escape)
+        emit aside->leaveAsked();
+    else
+        QMainWindow::keyPressEvent(event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)

@@ -58,6 +58,7 @@ TopBar::TopBar(QMenu* fileMenu, QWidget* parent) : QWidget{parent}
     layout->addSpacing(kBeforeFile);
     m_file = buttonOf(WindowWords::fileMenu(), "fileMenu", "bar");
     m_file->setMenu(fileMenu);
+    m_file->setFocusPolicy(Qt::TabFocus); // a press leaves the keys with the page
     layout->addWidget(m_file);
 }
 
@@ -101,6 +102,7 @@ void TopBar::addAirframe(QHBoxLayout* layout)
 {
     m_registration = buttonOf({}, "registration", "registration");
     m_registration->setToolTip(WindowWords::chooseAirframe());
+    m_registration->setFocusPolicy(Qt::TabFocus);
     m_airframes = new QMenu{m_registration};
     connect(m_airframes, &QMenu::aboutToShow, this, &TopBar::airframesOpened);
     connect(m_registration, &QPushButton::clicked, this, [this] {

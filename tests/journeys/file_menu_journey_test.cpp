@@ -14,12 +14,14 @@
 #include <QDesktopServices>
 #include <QDropEvent>
 #include <QLineEdit>
+#include <QMenu>
 #include <QMimeData>
 #include <QSettings>
 #include <QTextBrowser>
 #include <QUrl>
 
 #include <filesystem>
+#include <functional>
 
 using namespace rig;
 using namespace rig::test;
@@ -220,4 +222,33 @@ TEST_F(FileMenuJourney, TellsWhatTheProgramIsAndWhoseWorkIsInIt)
           std::string{"entitled to decide prevail"}, std::string{"Apache License"}, std::string{qVersion()},
           std::string{"SQLite"}, std::string{"Boost"}, std::string{"Inter"}})
         EXPECT_NE(prompts.told[0].find(part), std::string::npos) << part;
+}
+
+TEST_F(FileMenuJourney, LeavesTheKeysWithThePageWhenItIsShutOrARowStaysOnThePage)
+{
+    open();
+    window.activateWindow();
+    Typist::look();
+    part(window, "leader").setFocus();
+    const auto shut = [](QWidget* menu) { QTest::keyClick(menu, Qt::Key_Escape); };
+    const auto turnDark = [](QWidget* menu) {
+        for (QAction* row : menu->actions())
+            if (row->shortcut() == QKeySequence{Qt::Key_F9})
+                qobject_cast<QMenu*>(menu)->setActiveAction(row);
+        QTest::keyClick(menu, Qt::Key_Return);
+    };
+    for (const std::function<void(QWidget*)>& end : {std::function<void(QWidget*)>{shut}, {turnDark}})
+        for (const char* button : {"fileMenu", "registration"}) {
+            SCOPED_TRACE(button);
+            QTimer::singleShot(0, &window, [&end] {
+                QWidget* menu = QApplication::activePopupWidget();
+                ASSERT_TRUE(menu);
+                end(menu);
+            });
+            QTest::mouseClick(&part(window, button), Qt::LeftButton);
+            Typist::look();
+            if (QWidget* menu = QApplication::activePopupWidget())
+                menu->close();
+            EXPECT_EQ(window.focusWidget(), &part(window, "leader"));
+        }
 }

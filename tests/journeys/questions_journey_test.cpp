@@ -242,3 +242,16 @@ TEST_P(QuestionsJourney, TheLineNamesAsManyQuestionsAsFitAndClipsNothing)
         EXPECT_NE(bar().find("4 open questions"), std::string::npos) << bar();
     }
 }
+
+TEST_P(QuestionsJourney, EscLeavesTheQuestionsWhereverTheFocusIs)
+{
+    press(Qt::Key_6, Qt::ControlModifier);
+    Typist::look();
+    for (const char* beside : {"registration", "fileMenu"}) {
+        SCOPED_TRACE(beside);
+        window.showQuestions();
+        part(window, beside).setFocus();
+        press(Qt::Key_Escape);
+        EXPECT_TRUE(isShown(Moments::RiggedToday));
+    }
+}
