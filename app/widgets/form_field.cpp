@@ -1,5 +1,6 @@
 #include "app/widgets/form_field.h"
 
+#include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 
 #include <QPlainTextEdit>
@@ -55,8 +56,12 @@ QPlainTextEdit* shortText()
 void focusFirstLack(std::initializer_list<const FormField*> fields)
 {
     const auto first = std::ranges::find_if(fields, &FormField::lacksSomething);
-    if (first != fields.end())
-        (*first)->focus->setFocus();
+    if (first == fields.end())
+        return;
+    (*first)->focus->setFocus();
+    for (QWidget* around = (*first)->around; around; around = around->parentWidget())
+        if (auto* scroll = qobject_cast<FlowScroll*>(around))
+            return scroll->bringIntoView((*first)->around);
 }
 
 } // namespace rig

@@ -26,6 +26,7 @@ struct FormField
 FormField formField(QWidget* editor, QWidget* focus, const char* name, const QString& hint);
 // Two lines that Tab leaves.
 QPlainTextEdit* shortText();
+// The first of them that lacks something gets the keys and is brought into view with what is said below it.
 void focusFirstLack(std::initializer_list<const FormField*> fields);
 
 } // namespace rig

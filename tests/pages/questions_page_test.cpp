@@ -141,6 +141,25 @@ TEST_F(QuestionsPageTest, SaysEachLackInASentenceAndLosesNothingTyped)
     EXPECT_TRUE(must(store.records().questions(hangar.airframe)).front().isOpen());
 }
 
+TEST_F(QuestionsPageTest, BringsTheFirstLackIntoViewWithItsSentence)
+{
+    ask(QuestionKind::OutsideReading, hangar.rightAileron);
+    show(2.0);
+    press(Qt::Key_Return);
+    const auto expectInView = [this](const char* name) {
+        const QWidget& one = part(page, name);
+        EXPECT_EQ(one.visibleRegion().boundingRect(), one.rect()) << name;
+    };
+    press(Qt::Key_Return, Qt::ControlModifier);
+    expectInView("decidedBy");
+    expectInView("decidedByProblem");
+    press(Qt::Key_Down); // M. Oren
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(focused(), "questionFound");
+    expectInView("questionFound");
+    expectInView("questionFoundProblem");
+}
+
 TEST_F(QuestionsPageTest, KeepsWhatWasTypedWhileOneLooksElsewhere)
 {
     ask(QuestionKind::OutsideReading, hangar.rightAileron);
