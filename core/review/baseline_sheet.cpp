@@ -114,39 +114,21 @@ void markUnlike(BaselineSheet& sheet, const std::set<GapInterval>& unlike)
         sheet.obstacle = FreezeObstacle::Outlier;
 }
 
-const Reading* lastBaselineReading(const AirframeFacts& facts)
-{
-    const Reading* last = nullptr;
-    for (const KeptReading& kept : facts.readings)
-        if (countsAs(kept.reading.purpose).band && (!last || last->when <= kept.reading.when))
-            last = &kept.reading;
-    return last;
-}
-
 bool needsReadings(const BaselineCouplingRow& row)
 {
     return row.stage == BaselineStage::NoBand || row.stage == BaselineStage::Thin;
 }
 
-// Nobody and nothing is guessed: it is what was used last, or there is no other.
-void chooseTheUsual(BaselineDayView& view, const AirframeFacts& facts)
+// Nobody and nothing is guessed.
+void chooseWhereToBegin(BaselineDayView& view)
 {
     const auto needs = std::ranges::find_if(view.couplings, needsReadings);
     if (needs != view.couplings.end())
         view.firstCoupling = needs->id;
     else if (!view.couplings.empty())
         view.firstCoupling = view.couplings.front().id;
-    if (view.persons.size() == 1)
-        view.usualPerson = view.persons.front().id;
     if (view.gauges.size() == 1)
-        view.usualGauge = view.gauges.front().gauge.id;
-    const Reading* last = lastBaselineReading(facts);
-    if (!last)
-        return;
-    view.usualPerson = last->person;
-    const auto isLast = [last](const BaselineGaugeRow& row) { return row.gauge.id == last->gauge; };
-    if (std::ranges::any_of(view.gauges, isLast))
-        view.usualGauge = last->gauge;
+        view.onlyGauge = view.gauges.front().gauge.id;
 }
 
 // What both sheets say of a coupling; without a fitting that holds they have none.
@@ -182,7 +164,7 @@ BaselineDayView baselineDayOf(const KnownAirframe& known, Day today)
                                   fitting ? fitting->baseline.readings() : 0,
                                   static_cast<int>(history.partSeated.size())});
     }
-    chooseTheUsual(view, facts);
+    chooseWhereToBegin(view);
     return view;
 }
 

@@ -101,11 +101,10 @@ struct BaselineDayView
     std::vector<BaselineGaugeRow> gauges;       // in use
     std::vector<Person> persons;
 
-    // Where the day begins: the first coupling that still needs readings, else the first; who measured last
-    // and with what, or the only one there is. Empty: the user chooses.
+    // Where the day begins: the first coupling that still needs readings, else the first.
     std::optional<CouplingId> firstCoupling;
-    std::optional<PersonId> usualPerson;
-    std::optional<GaugeId> usualGauge;
+    // Empty where there is one to choose. Who measures is always for a person to choose.
+    std::optional<GaugeId> onlyGauge;
 };
 
 // One coupling shown part-seated on purpose, with the part-seated readings of all fittings.

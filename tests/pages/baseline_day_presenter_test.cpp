@@ -226,20 +226,16 @@ TEST_F(BaselineDay, BeginsAtTheFirstCouplingThatStillNeedsReadings)
     EXPECT_EQ(must(presenter.view(hangar.airframe)).firstCoupling, hangar.leftAileron) << "none does";
 }
 
-TEST_F(BaselineDay, FillsInWhoAndWhatWasUsedLastAndGuessesNothingElse)
+TEST_F(BaselineDay, FillsInTheLeafSetOnlyWhereThereIsNoOther)
 {
-    must(store.records().add(aLeafSet("B")));
+    EXPECT_EQ(must(presenter.view(hangar.airframe)).onlyGauge, hangar.setA);
     Gauge setC = aLeafSet("C");
     setC.id = must(store.records().add(setC));
-    const auto usual = [this] { return must(presenter.view(hangar.airframe)); };
-    EXPECT_EQ(usual().usualPerson, std::nullopt) << "one of two people";
-    EXPECT_EQ(usual().usualGauge, std::nullopt) << "one of three sets";
     must(presenter.keep(sheet(), hangar.vale, setC.id, {between(500, 550), Technique::Leaf}, {}));
-    EXPECT_EQ(usual().usualPerson, hangar.vale);
-    EXPECT_EQ(usual().usualGauge, setC.id);
+    EXPECT_EQ(must(presenter.view(hangar.airframe)).onlyGauge, std::nullopt) << "one of two sets";
     setC.inUse = false;
     must(store.records().add(setC));
-    EXPECT_EQ(usual().usualGauge, std::nullopt) << "it is out of use";
+    EXPECT_EQ(must(presenter.view(hangar.airframe)).onlyGauge, hangar.setA) << "the other is out of use";
 }
 
 TEST_F(BaselineDay, SaysThatALeafSetIsInDoubt)

@@ -99,10 +99,8 @@ public:
 
     std::optional<CouplingId> begin(const BaselineDayView& view) override
     {
-        if (!m_work.person)
-            m_work.person = view.usualPerson;
         if (!m_work.gauge)
-            m_work.gauge = view.usualGauge;
+            m_work.gauge = view.onlyGauge;
         return view.firstCoupling;
     }
 

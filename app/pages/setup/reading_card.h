@@ -49,7 +49,7 @@ public:
     virtual const ReadingSheet* sheet() const = 0;
     virtual bool isFrozen() const { return false; }
     virtual void close() = 0;
-    // Fills in what is usual; the coupling to begin at is empty where the user has to choose it.
+    // Fills in what there is no choice of; the coupling to begin at is empty where the user has to choose it.
     virtual std::optional<CouplingId> begin(const BaselineDayView&) { return std::nullopt; }
     void display(const BaselineDayView& view);
 
