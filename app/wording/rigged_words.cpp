@@ -236,6 +236,12 @@ QString RiggedWords::chooseSinceThen()
     return tr("Say first whether it was taken apart since the last record.");
 }
 
+QString RiggedWords::chooseLeaderAndSinceThen()
+{
+    return tr(
+        "Choose first who leads this rigging, and say whether it was taken apart since the last record.");
+}
+
 QString RiggedWords::leader() { return tr("Rigging leader"); }
 QString RiggedWords::choosePerson() { return tr("Choose a person"); }
 QString RiggedWords::chooseGauge() { return tr("Choose a leaf set or gauge"); }

@@ -94,6 +94,7 @@ public:
     static QString celsiusWhy();
     static QString celsiusRefused(const QString& typed);
     static QString chooseSinceThen();
+    static QString chooseLeaderAndSinceThen();
     static QString leader();
     static QString choosePerson();
     static QString chooseGauge();

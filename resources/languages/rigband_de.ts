@@ -10648,6 +10648,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>Zuerst sagen, ob seit dem letzten Protokoll abgerüstet wurde.</translation>
     </message>
     <message>
+        <source>Choose first who leads this rigging, and say whether it was taken apart since the last record.</source>
+        <translation>Zuerst wählen, wer dieses Aufrüsten leitet, und sagen, ob seit dem letzten Protokoll abgerüstet wurde.</translation>
+    </message>
+    <message>
         <source>Choose a person</source>
         <translation>Person wählen</translation>
     </message>

@@ -10648,6 +10648,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>Dire d’abord s’il a été démonté depuis la dernière fiche.</translation>
     </message>
     <message>
+        <source>Choose first who leads this rigging, and say whether it was taken apart since the last record.</source>
+        <translation>Choisir d’abord qui dirige ce montage, et dire s’il a été démonté depuis la dernière fiche.</translation>
+    </message>
+    <message>
         <source>Choose a person</source>
         <translation>Choisir une personne</translation>
     </message>

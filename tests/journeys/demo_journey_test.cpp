@@ -106,6 +106,14 @@ TEST(ANotice, LongerThanItsWindowIsScrolledThroughByKeys)
     EXPECT_TRUE(isScrolled);
 }
 
+TEST_P(Demonstration, SaysAllThatIsMissingBeforeARiggingCanBegin)
+{
+    typist.goTo("begin");
+    press(Qt::Key_Return);
+    EXPECT_NE(text("startMissing").find("who leads"), std::string::npos) << text("startMissing");
+    EXPECT_NE(text("startMissing").find("taken apart"), std::string::npos) << text("startMissing");
+}
+
 TEST_P(Demonstration, JudgesAReadingOfTodayAgainstTheInventedPast)
 {
     typist.goTo("leader");

@@ -233,8 +233,9 @@ void StartPanel::begin()
         emit beginAsked(*leader, stood ? RecordOrigin::Recheck : RecordOrigin::Rigging, celsius);
         return;
     }
-    m_missing->setText(leader ? RiggedWords::chooseSinceThen() : RiggedWords::chooseLeaderFirst());
-    m_missing->show();
+    const QString noLeader =
+        isSaid ? RiggedWords::chooseLeaderFirst() : RiggedWords::chooseLeaderAndSinceThen();
+    sayIn(m_missing, leader ? RiggedWords::chooseSinceThen() : noLeader);
     if (leader)
         m_anew->setFocus();
     else
