@@ -166,6 +166,11 @@ void VerdictCard::showPrompt(const QString& sentence)
     setAccessibleDescription({});
 }
 
+bool VerdictCard::prompts(const QString& sentence) const
+{
+    return !m_says && m_explanation->text() == sentence;
+}
+
 void VerdictCard::describe()
 {
     setAccessibleName(m_word->text());

@@ -41,6 +41,7 @@ public:
     void showStopped();
     // Nothing read yet: says what to do instead.
     void showPrompt(const QString& sentence);
+    bool prompts(const QString& sentence) const;
     // "Saved 09:31.", that it is being saved, or that it is not.
     void setKept(const QString& sentence);
     // Whether more can be shown on asking.

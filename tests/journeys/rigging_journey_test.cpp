@@ -434,14 +434,14 @@ TEST_P(RiggingJourney, RefusesADoubtfulFigureWithASentenceAndKeepsNothing)
     type("yyy1.234,5");
     press(Qt::Key_Return);
     EXPECT_TRUE(content().readings.empty());
-    EXPECT_FALSE(text("leafNote").isEmpty());
+    EXPECT_FALSE(text("typedMeaning").isEmpty());
     type("60");
     press(Qt::Key_Return);
     EXPECT_TRUE(content().readings.empty());
     type("0.62");
     press(Qt::Key_Return);
     EXPECT_TRUE(content().readings.empty());
-    EXPECT_TRUE(text("leafNote").contains("0.60") && text("leafNote").contains("0.65"));
+    EXPECT_TRUE(text("typedMeaning").contains("0.60") && text("typedMeaning").contains("0.65"));
 }
 
 TEST_P(RiggingJourney, AFingerThatStaysOnAKeyAnswersOneQuestion)
@@ -647,9 +647,12 @@ TEST_P(RiggingJourney, AFigureTypedTooEarlySaysWhatComesFirst)
     must(store.records().add(aLeafSet("B"))); // two sets: none is chosen by itself
     begin();
     type("0.5");
-    EXPECT_TRUE(text("leafNote").contains("look comes first")) << text("leafNote").toStdString();
+    const auto says = [this](const char* label, const char* words) { return text(label).contains(words); };
+    EXPECT_TRUE(says("verdictExplanation", "look comes first")) << text("verdictExplanation").toStdString();
+    EXPECT_FALSE(says("leafNote", "look comes first")) << "the card says it";
     type("yyy0.5");
-    EXPECT_TRUE(text("leafNote").contains("Choose the leaf set")) << text("leafNote").toStdString();
+    EXPECT_TRUE(says("verdictExplanation", "Choose the leaf set"))
+        << text("verdictExplanation").toStdString();
     typist.goTo("measuredWith");
     press(Qt::Key_Down);
     type("0.5");

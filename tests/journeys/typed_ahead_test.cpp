@@ -270,7 +270,7 @@ TEST_P(TypedAhead, ALetterInsideAFigureSpoilsTheFigureAndAnswersNothing)
     for (const char* spoilt : {"0y.50\n", "0.n5\n", "0.5c\n", "0.5s\n", "0.5x\n"}) {
         SCOPED_TRACE(spoilt);
         typist.type(spoilt);
-        EXPECT_FALSE(onPage("leafNote").empty());
+        EXPECT_FALSE(onPage("typedMeaning").empty());
         const RecordContent now = content();
         EXPECT_EQ(now.readings.size(), 1U);
         EXPECT_EQ(now.checks.size(), 3U) << "nothing but the look was answered";
@@ -287,7 +287,7 @@ TEST_P(TypedAhead, AnAnswerInsideTheFirstFigureIsNotLeftOutOfIt)
 {
     typist.type("yyy0.y50\n");
     EXPECT_TRUE(content().readings.empty()) << "never 0.50";
-    EXPECT_NE(onPage("leafNote").find("y"), std::string::npos) << onPage("leafNote");
+    EXPECT_NE(onPage("typedMeaning").find("y"), std::string::npos) << onPage("typedMeaning");
 }
 
 TEST_P(TypedAhead, AReasonIsWholeAndTheFigureBehindItIsInItsPlace)

@@ -296,7 +296,8 @@ TEST_F(BaselinePanelTest, NoDoubtfulFigureIsSaved)
     for (const Refused& one : table) {
         typeOn(panel, one.typed);
         press(Qt::Key_Return);
-        EXPECT_TRUE(says("baselineRefused", one.words)) << textOf(panel, "baselineRefused");
+        EXPECT_TRUE(says("typedMeaning", one.words)) << textOf(panel, "typedMeaning");
+        EXPECT_FALSE(part(panel, "baselineRefused").isVisible()) << "said once, beside the figure";
         EXPECT_TRUE(isOpen());
     }
     EXPECT_TRUE(kept().empty());

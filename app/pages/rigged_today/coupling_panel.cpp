@@ -203,7 +203,11 @@ void CouplingPanel::connectParts()
     connect(m_questions, &CouplingQuestions::answered, this, &CouplingPanel::answered);
     connect(this, &CouplingPanel::answered, this, [this] { m_isVerdictNew = false; });
     connect(m_gap, &GapPart::readingChosen, this, &CouplingPanel::readingChosen);
-    connect(m_gap, &GapPart::figureRefused, this, &CouplingPanel::restIsLost);
+    connect(m_gap, &GapPart::figureRefused, this, [this] {
+        if (!m_gap->isMeasuring())
+            m_scroll->bringIntoView(m_gap->card()); // it says what comes first
+        emit restIsLost();
+    });
     connect(m_playCard, &JointPlayCard::keepAsked, this, &CouplingPanel::playFelt);
     connect(m_buttons, &CouplingButtons::againAsked, this, &CouplingPanel::measureAgainAsked);
     connect(m_buttons, &CouplingButtons::correctionAsked, this, &CouplingPanel::correctionAsked);

@@ -101,7 +101,8 @@ void GapPart::addLeaves(QVBoxLayout* layout)
             emit readingChosen(reading);
     });
     connect(m_leaves, &LeafRow::entryRefused, this, [this](const QString& sentence) {
-        m_leafNote->setText(sentence);
+        if (!m_leaves->says(sentence)) // it stands beside the figure
+            m_leafNote->setText(sentence);
         emit figureRefused();
     });
 }
@@ -236,6 +237,11 @@ void GapPart::showMovement(const QString& sentence)
     m_verdict->setMovement(sentence);
 }
 
+QWidget* GapPart::card() const
+{
+    return m_verdict;
+}
+
 VerdictCard* GapPart::verdict() const
 {
     return m_verdict->says() ? m_verdict : nullptr;
@@ -275,7 +281,9 @@ bool GapPart::takeKey(QKeyEvent* event)
         return m_leaves->takeKey(event);
     if (!hasGap() || !LeafRow::beginsFigure(*event))
         return false;
-    m_leafNote->setText(whyNoFigure());
+    const QString why = whyNoFigure();
+    if (!m_verdict->prompts(why))
+        m_leafNote->setText(why);
     emit figureRefused();
     return true;
 }

@@ -37,6 +37,8 @@ public:
     LeafRow* leaves() const { return m_leaves; }
     // The card, while it says anything of a reading.
     VerdictCard* verdict() const;
+    // Of the verdict, or of what comes before it.
+    QWidget* card() const;
     // Takes back what was typed of a figure. False when nothing was.
     bool clearFigure();
     // Inside a figure no letter answers or asks for anything: it spoils the figure, which is then refused.

@@ -59,8 +59,9 @@ void ReadingCard::addReading()
         showAll();
     });
     connect(m_leaves, &LeafRow::readingChosen, this, &ReadingCard::take);
-    connect(m_leaves, &LeafRow::entryRefused, this,
-            [this](const QString& sentence) { sayIn(m_refused, sentence); });
+    connect(m_leaves, &LeafRow::entryRefused, this, [this](const QString& sentence) {
+        sayIn(m_refused, m_leaves->says(sentence) ? QString{} : sentence);
+    });
 }
 
 void ReadingCard::setLook(const Look& look)
