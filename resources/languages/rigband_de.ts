@@ -13848,27 +13848,27 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>%1 liegt am oberen Rand des Bandes dieses Anschlusses.</translation>
     </message>
     <message>
-        <source>%1 touches the lower inner edge of this coupling&apos;s band from below.</source>
+        <source>%1 touches the lower inner edge of this coupling's band from below.</source>
         <translation>%1 berührt von unten den unteren inneren Rand des Bandes dieses Anschlusses.</translation>
     </message>
     <message>
-        <source>%1 touches the upper inner edge of this coupling&apos;s band from above.</source>
+        <source>%1 touches the upper inner edge of this coupling's band from above.</source>
         <translation>%1 berührt von oben den oberen inneren Rand des Bandes dieses Anschlusses.</translation>
     </message>
     <message>
-        <source>%1 lies between the lower inner and outer edge of this coupling&apos;s band.</source>
+        <source>%1 lies between the lower inner and outer edge of this coupling's band.</source>
         <translation>%1 liegt zwischen dem unteren inneren und äußeren Rand des Bandes dieses Anschlusses.</translation>
     </message>
     <message>
-        <source>%1 lies between the upper inner and outer edge of this coupling&apos;s band.</source>
+        <source>%1 lies between the upper inner and outer edge of this coupling's band.</source>
         <translation>%1 liegt zwischen dem oberen inneren und äußeren Rand des Bandes dieses Anschlusses.</translation>
     </message>
     <message>
-        <source>%1 reaches below the lower outer edge of this coupling&apos;s band.</source>
+        <source>%1 reaches below the lower outer edge of this coupling's band.</source>
         <translation>%1 reicht unter den unteren äußeren Rand des Bandes dieses Anschlusses.</translation>
     </message>
     <message>
-        <source>%1 reaches above the upper outer edge of this coupling&apos;s band.</source>
+        <source>%1 reaches above the upper outer edge of this coupling's band.</source>
         <translation>%1 reicht über den oberen äußeren Rand des Bandes dieses Anschlusses.</translation>
     </message>
     <message>

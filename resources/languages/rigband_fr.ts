@@ -13848,27 +13848,27 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>%1 est au bord supérieur de la bande de ce raccord.</translation>
     </message>
     <message>
-        <source>%1 touches the lower inner edge of this coupling&apos;s band from below.</source>
+        <source>%1 touches the lower inner edge of this coupling's band from below.</source>
         <translation>%1 touche par le bas le bord intérieur inférieur de la bande de ce raccord.</translation>
     </message>
     <message>
-        <source>%1 touches the upper inner edge of this coupling&apos;s band from above.</source>
+        <source>%1 touches the upper inner edge of this coupling's band from above.</source>
         <translation>%1 touche par le haut le bord intérieur supérieur de la bande de ce raccord.</translation>
     </message>
     <message>
-        <source>%1 lies between the lower inner and outer edge of this coupling&apos;s band.</source>
+        <source>%1 lies between the lower inner and outer edge of this coupling's band.</source>
         <translation>%1 est entre le bord inférieur intérieur et le bord inférieur extérieur de la bande de ce raccord.</translation>
     </message>
     <message>
-        <source>%1 lies between the upper inner and outer edge of this coupling&apos;s band.</source>
+        <source>%1 lies between the upper inner and outer edge of this coupling's band.</source>
         <translation>%1 est entre le bord supérieur intérieur et le bord supérieur extérieur de la bande de ce raccord.</translation>
     </message>
     <message>
-        <source>%1 reaches below the lower outer edge of this coupling&apos;s band.</source>
+        <source>%1 reaches below the lower outer edge of this coupling's band.</source>
         <translation>%1 descend au-dessous du bord extérieur inférieur de la bande de ce raccord.</translation>
     </message>
     <message>
-        <source>%1 reaches above the upper outer edge of this coupling&apos;s band.</source>
+        <source>%1 reaches above the upper outer edge of this coupling's band.</source>
         <translation>%1 monte au-dessus du bord extérieur supérieur de la bande de ce raccord.</translation>
     </message>
     <message>
