@@ -112,13 +112,25 @@ void beginConnected(RiggingSession& session, const RecordNow& now)
         session.side = unsaid == now.sides.end() ? now.sides.front().side : unsaid->side;
 }
 
-// Whoever opens the program again while the second person is at work, or next, is not shown what the first
-// has found.
-Turn turnGoneOnWith(const RecordNow& now)
+// The first person has more to do there, and nobody is half way through it as the second.
+bool isUndoneByFirst(const CouplingNow& one)
 {
+    return one.isWaiting(Turn::First) && !one.isSecondUnderWay();
+}
+
+// Whoever opens the program again is led to what the first person has left undone; else, while the second
+// person is at work, or next, to theirs, and is not shown what the first has found.
+void goOnAfterOpening(RiggingSession& session, const RecordNow& now)
+{
+    const auto undone = std::ranges::find_if(now.couplings, isUndoneByFirst);
+    if (undone != now.couplings.end()) {
+        if (session.place == RecordPlace{})
+            session.place = placeAt(undone->id);
+        return;
+    }
     const bool isSecondNext = now.isDone(Turn::First) && !now.isDone(Turn::Second);
-    return isSecondNext || std::ranges::any_of(now.couplings, &CouplingNow::isSecondUnderWay) ? Turn::Second
-                                                                                              : Turn::First;
+    if (isSecondNext || std::ranges::any_of(now.couplings, &CouplingNow::isSecondUnderWay))
+        session.turn = Turn::Second;
 }
 
 } // namespace
@@ -302,7 +314,7 @@ RiggingSession settledOn(RiggingSession session, const RecordNow* now)
             anew.place = session.place; // nothing is begun yet
         if (now) {
             anew.record = now->record;
-            anew.turn = turnGoneOnWith(*now);
+            goOnAfterOpening(anew, *now);
         }
         session = std::move(anew);
     }

@@ -868,10 +868,27 @@ TEST(RiggingSession, OpenedAgainInTheMiddleOfTheSecondInspectionItIsStillTheSeco
     couplingIn(now, 1).first = finished();
     EXPECT_EQ(settledOn({}, &now).turn, Turn::First) << "the first person has more to do";
     couplingIn(now, 1).second.interrupted = true;
+    couplingIn(now, 2).first = couplingIn(now, 3).first = finished();
     const RiggingSession again = settledOn({}, &now);
     EXPECT_EQ(again.turn, Turn::Second);
     EXPECT_EQ(again.place, at(1));
     EXPECT_FALSE(again.second);
+}
+
+TEST(RiggingSession, OpenedAgainItGoesOnWithWhatTheFirstPersonHasLeftUndoneWhoeverWorkedLast)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = couplingIn(now, 2).first = finished();
+    couplingIn(now, 1).second.interrupted = true;
+    const RiggingSession again = settledOn({}, &now);
+    EXPECT_EQ(again.turn, Turn::First);
+    EXPECT_EQ(again.place, at(3));
+    EXPECT_TRUE(isHiddenNow(again, now, coupling(1))) << "the second has yet to find it";
+    couplingIn(now, 3).second.begun = true;
+    EXPECT_EQ(settledOn({}, &now).turn, Turn::Second) << "who is half way through that very joint";
+    couplingIn(now, 3).second = untouched();
+    couplingIn(now, 3).stop = JointStop{};
+    EXPECT_EQ(settledOn({}, &now).turn, Turn::Second) << "a joint that is stopped is left as it is";
 }
 
 TEST(RiggingSession, OpenedAgainWhereTheFirstPersonIsDoneItIsTheSecondPersonsUntilBothAre)
