@@ -161,7 +161,7 @@ private:
             m_facts.surfaces, [&question](const Surface& one) { return question.surface == one.id; });
         if (question.kind != QuestionKind::SurfaceDoubt || surface == m_facts.surfaces.end())
             return std::nullopt;
-        return doubtedFor(coupling, *surface);
+        return doubtedFor(coupling, *surface, question);
     }
 
     void addBand(const CouplingHistory& history, bool isMeasured, CouplingReview& review) const

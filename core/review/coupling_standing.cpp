@@ -57,14 +57,15 @@ Says saysOf(Verdict verdict)
     return Says::Inside;
 }
 
-std::optional<DoubtedSurface> doubtedFor(const Coupling& coupling, const Surface& surface)
+std::optional<DoubtedSurface> doubtedFor(const Coupling& coupling, const Surface& surface,
+                                         const Question& question)
 {
     if (!mayMove(coupling.circuit, surface.kind))
         return std::nullopt;
+    SurfaceTie tie = coupling.side == surface.side ? SurfaceTie::Own : SurfaceTie::Circuit;
     if (coupling.circuit != surface.kind || coupling.circuit == Circuit::Other)
-        return DoubtedSurface{surface.name, SurfaceTie::Unknown};
-    return DoubtedSurface{surface.name,
-                          coupling.side == surface.side ? SurfaceTie::Own : SurfaceTie::Circuit};
+        tie = SurfaceTie::Unknown;
+    return DoubtedSurface{surface.name, tie, question.surfaceAnswer, question.isWrongMovement()};
 }
 
 std::optional<Verdict> CouplingStanding::verdict() const
@@ -158,7 +159,7 @@ void CouplingStandings::takeQuestions(const std::vector<QuestionStory>& question
         const auto surface =
             std::ranges::find(surfaces, question.surface.value_or(SurfaceId{}), &Surface::id);
         if (surface != surfaces.end() && story.isOpenAfter(m_to))
-            m_doubted.push_back(&*surface);
+            m_doubted.push_back({&*surface, &question});
         if (!question.coupling)
             continue;
         m_known[*question.coupling].questions.push_back(&story);
@@ -285,13 +286,17 @@ std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
     return standing;
 }
 
-// Its own surface before another of the circuit, of those the one that was asked about first.
+// What moved wrongly before another “no” and what could only not be seen; then its own surface before another
+// of the circuit, of those the one that was asked about first.
 std::optional<DoubtedSurface> CouplingStandings::doubtedAt(const Coupling& coupling) const
 {
     std::optional<DoubtedSurface> nearest;
-    for (const Surface* surface : m_doubted) {
-        const auto doubted = doubtedFor(coupling, *surface);
-        if (doubted && (!nearest || doubted->tie < nearest->tie))
+    const auto order = [](const DoubtedSurface& one) {
+        return std::tuple{!one.movedWrong, !one.saidNo(), one.tie};
+    };
+    for (const Doubted& one : m_doubted) {
+        const auto doubted = doubtedFor(coupling, *one.surface, *one.question);
+        if (doubted && (!nearest || order(*doubted) < order(*nearest)))
             nearest = doubted;
     }
     return nearest;

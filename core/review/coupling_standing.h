@@ -25,12 +25,16 @@ struct DoubtedSurface
 {
     std::string name;
     SurfaceTie tie = SurfaceTie::Own;
+    std::optional<Answer> answer = {}; // that asks it; empty: not known any more
+    bool movedWrong = false;           // that is a “no” to how it moves
 
+    bool saidNo() const { return answer == Answer::No; }
     bool operator==(const DoubtedSurface&) const = default;
 };
 
-// Empty where no joint of that circuit has to do with how such a surface moves.
-std::optional<DoubtedSurface> doubtedFor(const Coupling& coupling, const Surface& surface);
+// Empty where no joint of that circuit has to do with how such a surface moves. `question` asks about it.
+std::optional<DoubtedSurface> doubtedFor(const Coupling& coupling, const Surface& surface,
+                                         const Question& question);
 
 // How one coupling stands: the gravest that nobody has resolved, in any record that is open or asked in one
 // that is closed; then what the latest rigging says. Every page, list, table and paper tells this one.
@@ -99,11 +103,16 @@ private:
     Day m_to;
     Day m_heldOn; // the day whose fittings speak: of a record from paper its own, however late it was typed
                   // in
-    std::set<RecordId> m_open;             // records not closed at the end of m_to
-    std::set<ReadingId> m_asked;           // readings that open questions are about, until found
-    std::set<ReadingId> m_superseded;      // of those that may speak
-    std::set<ReadingId> m_struck;          // by the end of m_to
-    std::vector<const Surface*> m_doubted; // in the order of asking
+    std::set<RecordId> m_open;        // records not closed at the end of m_to
+    std::set<ReadingId> m_asked;      // readings that open questions are about, until found
+    std::set<ReadingId> m_superseded; // of those that may speak
+    std::set<ReadingId> m_struck;     // by the end of m_to
+    struct Doubted
+    {
+        const Surface* surface = nullptr;
+        const Question* question = nullptr;
+    };
+    std::vector<Doubted> m_doubted; // in the order of asking
     std::map<CouplingId, Known> m_known;
 };
 

@@ -157,7 +157,7 @@ std::optional<Verdict> gravestOf(std::span<const Reading> readings, const Judge&
 
 // A doubt or an outside reading that no question was asked about stays open all the same.
 CouplingProgress progressOf(const RecordContent& content, const Coupling& coupling, const CouplingFlow& first,
-                            const CouplingFlow& second, const Judge& judge)
+                            const CouplingFlow& second, const RecordScope& scope, const Judge& judge)
 {
     CouplingProgress progress;
     progress.id = coupling.id;
@@ -166,7 +166,7 @@ CouplingProgress progressOf(const RecordContent& content, const Coupling& coupli
     progress.parts = first.asks.parts;
     progress.next = first.next;
     progress.interrupted = first.interrupted || second.interrupted;
-    progress.stop = stopAmong(content.questions, coupling.id);
+    progress.stop = stopAmong(content.questions, coupling, scope.surfaces);
     progress.notSeen = notSeenIn(content, coupling.id, first, second);
     const Asked doubt = asked(content, coupling.id, QuestionKind::AnsweredNo);
     progress.doubted = doubt.open || (!doubt.ever && everSaidNo(content, coupling.id));
@@ -221,6 +221,7 @@ SurfaceProgress progressOf(const RecordContent& content, const RecordScope& scop
     for (const SurfaceAnswer& answer : surfaceAnswersIn(content, scope.couplings, surface)) {
         if (answer.hand && !answer.isFoundOut)
             hand = answer.hand;
+        progress.isFoundOut = progress.isFoundOut || (answer.isFoundOut && !answer.isAnsweredAgain);
         if (!answer.counts())
             continue;
         const SurfaceCheck& check = *answer.check;
@@ -236,6 +237,7 @@ SurfaceProgress progressOf(const RecordContent& content, const RecordScope& scop
         }
     }
     progress.stop = stopOf(content, surface);
+    progress.isFoundOut = progress.isFoundOut && progress.next;
     if (hand && progress.next)
         progress.setBackBy = nameIn(scope.couplings, hand->coupling);
     progress.doubted = std::ranges::any_of(content.questions, [&surface](const QuestionStory& story) {
@@ -252,7 +254,7 @@ void reviewCouplings(RecordReview& review, const RecordContent& content, const R
             continue;
         const CouplingFlow first = flowOf(content, coupling, Turn::First);
         const CouplingFlow second = flowOf(content, coupling, Turn::Second);
-        const CouplingProgress progress = progressOf(content, coupling, first, second, judge);
+        const CouplingProgress progress = progressOf(content, coupling, first, second, scope, judge);
         for (const CheckKind part : progress.notSeen)
             review.openItems.push_back({coupling.name, OpenItemKind::NotSeen, {}, part});
         for (const OpenItemKind kind : kindsOf(content, progress, first, second))

@@ -53,6 +53,10 @@ struct SurfaceProgress
     std::optional<SurfaceCheckKind> stop;
     // The coupling that somebody was at after this had been tried: it is to be tried again.
     std::optional<std::string> setBackBy;
+    // The question about what was answered here is closed: that is to be tried again.
+    bool isFoundOut = false;
+
+    bool isToBeTriedAgain() const { return setBackBy || isFoundOut; }
 
     bool isCalledBothWays() const;
     // Answered with a plain yes or no, as versions did that did not ask what it does.

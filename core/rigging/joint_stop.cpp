@@ -1,5 +1,7 @@
 #include "core/rigging/joint_stop.h"
 
+#include "core/rigging/circuit_hand.h"
+
 #include <algorithm>
 
 namespace rig {
@@ -17,6 +19,32 @@ std::optional<JointStop> stopAmong(std::span<const QuestionStory> questions, Cou
             stop = JointStop{};
     }
     return stop;
+}
+
+std::optional<JointStop> stopAmong(std::span<const QuestionStory> questions, const Coupling& coupling,
+                                   std::span<const Surface> surfaces)
+{
+    std::optional<JointStop> stop = stopAmong(questions, coupling.id);
+    if (stop)
+        return stop;
+    for (const QuestionStory& story : questions) {
+        const Question& question = story.question;
+        const auto surface =
+            std::ranges::find(surfaces, question.surface.value_or(SurfaceId{}), &Surface::id);
+        if (!story.isOpen() || question.kind != QuestionKind::SurfaceDoubt || !question.isStop() ||
+            !question.surfaceCheck || surface == surfaces.end() || !mayMove(coupling.circuit, surface->kind))
+            continue;
+        if (!stop || (question.isWrongMovement() && !stop->surface->isWrongMovement()))
+            stop = JointStop{
+                {},
+                SurfaceStop{surface->id, *question.surfaceCheck, question.surfaceSeen == Movement::Nothing}};
+    }
+    return stop;
+}
+
+bool mayReadAgain(const std::optional<JointStop>& stop)
+{
+    return !stop || stop->isOutside();
 }
 
 bool mayMeasureAsFound(const JointStop& stop)

@@ -17,6 +17,18 @@ bool Question::asksTheSameAs(const Question& other) const
     return place(*this) == place(other);
 }
 
+bool Question::isStop() const
+{
+    return kind == QuestionKind::OutsideReading || kind == QuestionKind::AnsweredNo ||
+           (kind == QuestionKind::SurfaceDoubt && surfaceAnswer == Answer::No);
+}
+
+bool Question::isWrongMovement() const
+{
+    return kind == QuestionKind::SurfaceDoubt && surfaceAnswer == Answer::No && surfaceCheck &&
+           isOfSense(*surfaceCheck);
+}
+
 bool Question::isAtTheJoint() const
 {
     return coupling && kind != QuestionKind::BandInDoubt && kind != QuestionKind::ShownPartSeated &&
@@ -45,6 +57,26 @@ void settleWhatWasSeen(std::span<QuestionStory> questions, std::span<const Check
         if (first)
             story.resolution = Resolution{
                 FactId{first->id.bytes}, question.id, first->person, {}, {}, first->stamp, first->answer};
+    }
+}
+
+void takeSurfaceAnswers(std::span<QuestionStory> questions, std::span<const SurfaceCheck> checks)
+{
+    for (QuestionStory& story : questions) {
+        Question& question = story.question;
+        if (question.kind != QuestionKind::SurfaceDoubt)
+            continue;
+        const SurfaceCheck* last = nullptr;
+        for (const SurfaceCheck& check : checks)
+            if (question.record == check.record && question.surface == check.surface &&
+                question.surfaceCheck == check.kind && !countsAsYes(check.answer) &&
+                (!story.resolution || savedBefore(check, *story.resolution)) &&
+                (!last || savedBefore(*last, check)))
+                last = &check;
+        if (!last)
+            continue;
+        question.surfaceAnswer = last->answer;
+        question.surfaceSeen = last->seen;
     }
 }
 

@@ -42,6 +42,10 @@ struct Question
     std::optional<SurfaceCheckKind> surfaceCheck; // the same of a control check
     Stamp stamp;
     std::string text = {}; // what somebody asks
+    // Of a surface: the last answer of its control check that asks it, none of a yes, and what was called
+    // then. Both follow from the record and stand in no table.
+    std::optional<Answer> surfaceAnswer = {};
+    std::optional<Movement> surfaceSeen = {};
     // Of a rigging that was typed in from paper: its moment. It follows from the record and stands in no
     // table.
     std::optional<Moment> onPaper = {};
@@ -50,6 +54,10 @@ struct Question
     Day day() const { return onPaper.value_or(stamp.when).localDay(); }
     // The same thing at the same place: while one is open, another need not be asked.
     bool asksTheSameAs(const Question& other) const;
+    // While it is open what it is about is left as it is: an outside reading, a “no” at a joint or a surface.
+    bool isStop() const;
+    // A surface did something else than was expected, or nothing.
+    bool isWrongMovement() const;
     // Whoever closes it has had the joint in hand. A band in doubt is about figures only, a whole inspection
     // has been done before its question is closed, and what somebody asked may be answered from the desk.
     bool isAtTheJoint() const;
@@ -84,6 +92,9 @@ std::vector<QuestionStory> openAmong(std::span<const QuestionStory> questions);
 
 // Closes each “cannot see” that is open and was answered again, by either person, with anything else.
 void settleWhatWasSeen(std::span<QuestionStory> questions, std::span<const Check> checks);
+
+// Gives each question about a surface what was answered at it in that record, until it was closed.
+void takeSurfaceAnswers(std::span<QuestionStory> questions, std::span<const SurfaceCheck> checks);
 
 // Gives each that came up in this rigging the moment of its paper, where there is one.
 void takeMomentOfPaper(std::span<QuestionStory> questions, const RiggingRecord& record);

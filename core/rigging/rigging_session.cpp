@@ -1,5 +1,7 @@
 #include "core/rigging/rigging_session.h"
 
+#include "core/rigging/circuit_hand.h"
+
 #include <algorithm>
 #include <cassert>
 #include <ranges>
@@ -190,6 +192,18 @@ bool RecordNow::isSecondBegun() const
 bool RecordNow::isHiddenFromSecond() const
 {
     return std::ranges::any_of(couplings, &CouplingNow::isHiddenFromSecond);
+}
+
+std::optional<CouplingId> stoppedJointFor(SurfaceKind surface, std::span<const Coupling> couplings,
+                                          const RecordNow& now)
+{
+    for (const Coupling& coupling : couplings) {
+        const CouplingNow* one = now.find(coupling.id);
+        if (one && one->stop && mayMove(coupling.circuit, surface) &&
+            (!one->stop->surface || one->stop->surface->isWrongMovement()))
+            return coupling.id;
+    }
+    return std::nullopt;
 }
 
 RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> couplings,
@@ -492,7 +506,9 @@ bool isMeasuringOpen(const RiggingSession& session, const CouplingFlow& flow,
     case ReadingWanted::Corrected:
         return session.corrected.has_value(); // what was looked at then holds for what was read then
     case ReadingWanted::Again:
-        return stop && stop->saidNo ? flow.asks.parts.gap && mayMeasureAsFound(*stop) : flow.mayMeasure();
+        if (!mayReadAgain(stop))
+            return flow.asks.parts.gap && mayMeasureAsFound(*stop);
+        return flow.mayMeasure();
     case ReadingWanted::None:
         break;
     }
@@ -622,7 +638,9 @@ SessionStep feelPlay(RiggingSession session, const RecordNow& now, const PlayFou
 SessionStep answerSurface(RiggingSession session, const RecordNow& now, SurfaceCheckKind kind, Answer given,
                           Moment when)
 {
-    if (!session.checkPeople.areTwo() || !session.surface)
+    const auto surface = std::ranges::find_if(
+        now.surfaces, [&session](const SurfaceNow& one) { return session.surface == one.id; });
+    if (!session.checkPeople.areTwo() || surface == now.surfaces.end() || surface->stoppedJoint)
         return {std::move(session), {}};
     SurfaceCheck check;
     check.record = now.record;

@@ -64,7 +64,8 @@ struct CouplingNow
     // Nothing is left to do here for whoever works in this turn; the second person waits for nobody.
     bool isDone(Turn turn) const { return first.isDone() && (turn == Turn::First || second.isDone()); }
     // The second person has neither finished here nor kept a reading of their own.
-    bool isHiddenFromSecond() const { return !stop && !second.isDone() && !second.last; }
+    // A surface that stops its joints tells nothing of what the first has found at them.
+    bool isHiddenFromSecond() const { return (!stop || stop->surface) && !second.isDone() && !second.last; }
     // Somebody has been at it as the second person, and is not done.
     bool isSecondUnderWay() const;
 };
@@ -75,6 +76,8 @@ struct SurfaceNow
     bool isWaiting = false; // something is still to be tried, and no “no” stops it
     bool isBegun = false;   // something was tried
     ExpectedCalls expected = {};
+    // A joint of its circuit is to be left as it is: the control is not moved for this surface.
+    std::optional<CouplingId> stoppedJoint = {};
 
     bool isHalfTried() const { return isWaiting && isBegun; }
 };
@@ -115,6 +118,11 @@ struct RecordNow
     // At some joint the second person has yet to find for themselves what the first has found.
     bool isHiddenFromSecond() const;
 };
+
+// The first joint that is stopped and may have to do with how such a surface moves: its control is left
+// alone. Not one that is stopped only by what was answered at a surface, unless that moved wrongly.
+std::optional<CouplingId> stoppedJointFor(SurfaceKind surface, std::span<const Coupling> couplings,
+                                          const RecordNow& now);
 
 // Flows, first persons and who connected these couplings, which are in use; surfaces are the caller's.
 // `persons`: everybody in the file.

@@ -284,6 +284,11 @@ Outcome FactsBook::readAgain(std::string_view table)
             return story.isOpen() && story.question.kind == QuestionKind::CannotSee;
         }))
         return put(m_records.questions(airframe), rest.questions);
+    // Likewise what was called at a surface that was not seen before.
+    if (table == "surface_answer" && std::ranges::any_of(rest.questions, [](const QuestionStory& story) {
+            return story.isOpen() && story.question.kind == QuestionKind::SurfaceDoubt;
+        }))
+        return put(m_records.questions(airframe), rest.questions);
     return Done{}; // the rest stands in the content of a record alone
 }
 

@@ -282,6 +282,14 @@ Result<std::vector<QuestionStory>> Records::questions(AirframeId airframe) const
         return seen.problem();
     std::vector<QuestionStory> settled = std::move(stories).value();
     settleWhatWasSeen(settled, seen.value());
+    const auto doubts = factsIn<SurfaceCheck>(m_file,
+                                              "FROM question q JOIN surface_answer t ON t.record = q.record"
+                                              " AND t.surface = q.surface AND t.kind = q.surface_check"
+                                              " WHERE q.airframe = ? AND q.kind = 'surface-doubt'",
+                                              {valueOf(airframe)});
+    if (!doubts)
+        return doubts.problem();
+    takeSurfaceAnswers(settled, doubts.value());
     const auto papers = factsIn<RiggingRecord>(
         m_file, "FROM rigging_record t WHERE t.airframe = ? AND t.entered_by IS NOT NULL",
         {valueOf(airframe)});
@@ -443,6 +451,7 @@ Result<RecordContent> Records::content(RecordId record) const
         if (const Outcome all = readChildren(m_file.connection(), connected.id.bytes, connected); !all)
             return all.problem();
     settleWhatWasSeen(content.questions, content.checks);
+    takeSurfaceAnswers(content.questions, content.surfaceChecks);
     content.record = found.front();
     takeMomentOfPaper(content.questions, content.record);
     closings = theOneOfEach(std::move(closings), m_file.connection().decided);

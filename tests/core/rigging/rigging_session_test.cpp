@@ -891,6 +891,61 @@ TEST(RiggingSession, OpenedAgainItGoesOnWithWhatTheFirstPersonHasLeftUndoneWhoev
     EXPECT_EQ(settledOn({}, &now).turn, Turn::Second) << "a joint that is stopped is left as it is";
 }
 
+TEST(RiggingSession, AJointWhoseSurfaceWasWrongIsLeftAsItIsAndTellsTheSecondNothing)
+{
+    for (const bool movedWrong : {true, false}) {
+        RecordNow now = aRecord();
+        couplingIn(now, 1).first = looked();
+        couplingIn(now, 1).stop =
+            JointStop{{},
+                      SurfaceStop{SurfaceId{{2}},
+                                  movedWrong ? SurfaceCheckKind::CalledOneWay : SurfaceCheckKind::Freedom}};
+        const RiggingSession session = workingAt(1, now);
+        EXPECT_TRUE(answer(session, now, CheckKind::Pull, Answer::Yes, kNoon).facts.empty());
+        EXPECT_TRUE(
+            feelPlay(session, now, {PlayFelt::Felt, {}}, {PlayFelt::Felt, {}}, {}, kNoon).facts.empty());
+        for (const RiggingSession& one : {session, wantAgain(session, now, kNoon).session})
+            EXPECT_FALSE(readingAt(one, now, aGaugeReading(), aGauge(), FittingId{{1}}, kNoon));
+        EXPECT_EQ(nextWaiting(session, now), coupling(2));
+        EXPECT_TRUE(couplingIn(now, 1).isHiddenFromSecond());
+    }
+}
+
+TEST(RiggingSession, TheControlIsNotMovedForASurfaceWithAStoppedJointInItsCircuitAndOthersGoOn)
+{
+    std::vector<Coupling> couplings(3);
+    couplings[0].id = coupling(1);
+    couplings[0].circuit = Circuit::Aileron;
+    couplings[1].id = coupling(2);
+    couplings[1].circuit = Circuit::Elevator;
+    couplings[2].id = coupling(3);
+    couplings[2].circuit = Circuit::Rudder;
+    RecordNow now = aRecord();
+    EXPECT_FALSE(stoppedJointFor(SurfaceKind::Aileron, couplings, now));
+    for (const JointStop& stop : {JointStop{}, JointStop{CheckKind::PlungerHome},
+                                  JointStop{{}, SurfaceStop{SurfaceId{{9}}, SurfaceCheckKind::Sense}}}) {
+        couplingIn(now, 1).stop = stop;
+        EXPECT_EQ(stoppedJointFor(SurfaceKind::Aileron, couplings, now), coupling(1));
+        EXPECT_FALSE(stoppedJointFor(SurfaceKind::Elevator, couplings, now));
+        EXPECT_EQ(stoppedJointFor(SurfaceKind::Other, couplings, now), coupling(1)) << "it may move it too";
+    }
+    couplingIn(now, 1).stop = JointStop{{}, SurfaceStop{SurfaceId{{9}}, SurfaceCheckKind::Freedom}};
+    EXPECT_FALSE(stoppedJointFor(SurfaceKind::Aileron, couplings, now)) << "the other side is still tried";
+
+    now.surfaces[0].stoppedJoint = coupling(1);
+    now.surfaces[0].isWaiting = false;
+    RiggingSession session = workingAt(1, now);
+    session.checkPeople = {kOren, kVale};
+    session = goTo(session, now, kControlCheck, kNoon).session;
+    EXPECT_EQ(session.surface, SurfaceId{{2}});
+    session = chooseSurface(session, now, SurfaceId{{1}}, kNoon).session;
+    EXPECT_TRUE(answerSurface(session, now, SurfaceCheckKind::HeldOneWay, Answer::Yes, kNoon).facts.empty());
+    EXPECT_TRUE(
+        callSurface(session, now, {SurfaceCheckKind::CalledOneWay, Movement::Up}, kNoon).facts.empty());
+    session = chooseSurface(session, now, SurfaceId{{2}}, kNoon).session;
+    EXPECT_EQ(answerSurface(session, now, SurfaceCheckKind::HeldOneWay, Answer::Yes, kNoon).facts.size(), 1U);
+}
+
 TEST(RiggingSession, OpenedAgainWhereTheFirstPersonIsDoneItIsTheSecondPersonsUntilBothAre)
 {
     RecordNow now = aRecord();
