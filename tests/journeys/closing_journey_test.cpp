@@ -18,10 +18,10 @@ using namespace rig::test;
 
 namespace {
 
-class Closing : public testing::Test
+class EndOfTheProgram : public testing::Test
 {
 protected:
-    Closing()
+    EndOfTheProgram()
     {
         must(store.records().add(hangar.reading(between(450, 500), store.clock().now()), Shown{}));
         store.close();
@@ -51,7 +51,7 @@ protected:
 
 } // namespace
 
-TEST_F(Closing, AsksAboutWhatIsTypedInSetUpAndNamesThePart)
+TEST_F(EndOfTheProgram, AsksAboutWhatIsTypedInSetUpAndNamesThePart)
 {
     halfType();
     EXPECT_FALSE(window.close());
@@ -63,7 +63,7 @@ TEST_F(Closing, AsksAboutWhatIsTypedInSetUpAndNamesThePart)
     EXPECT_TRUE(window.close());
 }
 
-TEST_F(Closing, AsksNothingWhenNothingIsTyped)
+TEST_F(EndOfTheProgram, AsksNothingWhenNothingIsTyped)
 {
     typist.press(Qt::Key_2, Qt::AltModifier);
     typist.press(Qt::Key_1, Qt::AltModifier);
@@ -71,7 +71,7 @@ TEST_F(Closing, AsksNothingWhenNothingIsTyped)
     EXPECT_TRUE(prompts.asked.empty());
 }
 
-TEST_F(Closing, AsksNothingOnceItWasSaved)
+TEST_F(EndOfTheProgram, AsksNothingOnceItWasSaved)
 {
     halfType();
     typist.press(Qt::Key_Return);
@@ -80,7 +80,7 @@ TEST_F(Closing, AsksNothingOnceItWasSaved)
     EXPECT_TRUE(prompts.asked.empty());
 }
 
-TEST_F(Closing, ASignalIsToldAsAnEventAndKillsNobody)
+TEST_F(EndOfTheProgram, ASignalIsToldAsAnEventAndKillsNobody)
 {
     EndSignals endings;
     QSignalSpy ended{&endings, &EndSignals::ended};
@@ -91,7 +91,7 @@ TEST_F(Closing, ASignalIsToldAsAnEventAndKillsNobody)
     }
 }
 
-TEST_F(Closing, AtASignalTheWindowClosesWithoutAQuestion)
+TEST_F(EndOfTheProgram, AtASignalTheWindowClosesWithoutAQuestion)
 {
     halfType();
     window.closeUnasked();
@@ -99,7 +99,7 @@ TEST_F(Closing, AtASignalTheWindowClosesWithoutAQuestion)
     EXPECT_TRUE(prompts.asked.empty());
 }
 
-TEST_F(Closing, AtASignalWhatIsAskedIsTurnedAwayAndThePressEndsFirst)
+TEST_F(EndOfTheProgram, AtASignalWhatIsAskedIsTurnedAwayAndThePressEndsFirst)
 {
     bool wasOpenAtTheEnd = false;
     {
