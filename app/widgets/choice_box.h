@@ -1,10 +1,14 @@
 #pragma once
 
+#include "app/widgets/plain_tip.h"
 #include "app/widgets/still_box.h"
 
 #include <QAbstractItemView>
+#include <QHelpEvent>
 #include <QKeyEvent>
 #include <QStandardItemModel>
+#include <QStyleOptionComboBox>
+#include <QToolTip>
 
 #include <algorithm>
 #include <optional>
@@ -20,9 +24,36 @@ public:
     {
         setAccessibleName(accessibleName);
         setSizeAdjustPolicy(QComboBox::AdjustToContents);
+        view()->setTextElideMode(Qt::ElideMiddle); // names that begin alike differ at their end
+    }
+
+    // Where room is scarce a long name is cut in its middle, rather than what stands beside it.
+    void setNarrows() { m_narrows = true; }
+
+    QSize minimumSizeHint() const override
+    {
+        const QSize whole = StillBox::minimumSizeHint();
+        const int narrow = kLeastLetters * fontMetrics().averageCharWidth() + kArrow;
+        return {m_narrows ? std::min(whole.width(), narrow) : whole.width(), whole.height()};
+    }
+
+    // The list shows whole names, also where the box does not.
+    void showPopup() override
+    {
+        view()->setMinimumWidth(std::max(width(), view()->sizeHintForColumn(0) + kArrow));
+        StillBox::showPopup();
     }
 
 protected:
+    // The whole name where it is cut.
+    bool event(QEvent* event) override
+    {
+        if (event->type() != QEvent::ToolTip || !isCut())
+            return StillBox::event(event);
+        QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(), plainTip(currentText()), this);
+        return true;
+    }
+
     // Letters, digits and page keys mean something to the page; here they would choose somebody else unseen.
     void keyPressEvent(QKeyEvent* event) override
     {
@@ -114,6 +145,19 @@ private:
         setMinimumContentsLength(isAllOpen ? 0 : static_cast<int>(longest));
         view()->setMinimumWidth(isAllOpen ? 0 : view()->sizeHintForColumn(0));
     }
+
+    bool isCut() const
+    {
+        QStyleOptionComboBox option;
+        initStyleOption(&option);
+        const QRect room =
+            style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this);
+        return fontMetrics().horizontalAdvance(currentText()) > room.width();
+    }
+
+    static constexpr int kLeastLetters = 12;
+    static constexpr int kArrow = 36; // pixels, with the room around the text
+    bool m_narrows = false;
 
     template <typename IdType> static QByteArray bytesOf(const IdType& id)
     {

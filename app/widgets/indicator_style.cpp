@@ -98,6 +98,19 @@ void IndicatorStyle::drawComplexControl(ComplexControl control, const QStyleOpti
     painter->restore();
 }
 
+// A long name in a drop-down list keeps both its ends.
+void IndicatorStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                                 const QWidget* widget) const
+{
+    const auto* box = qstyleoption_cast<const QStyleOptionComboBox*>(option);
+    if (element != CE_ComboBoxLabel || !box)
+        return QProxyStyle::drawControl(element, option, painter, widget);
+    QStyleOptionComboBox fitting = *box;
+    const int room = proxy()->subControlRect(CC_ComboBox, box, SC_ComboBoxEditField, widget).width();
+    fitting.currentText = painter->fontMetrics().elidedText(box->currentText, Qt::ElideMiddle, room - 2);
+    QProxyStyle::drawControl(element, &fitting, painter, widget);
+}
+
 int IndicatorStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
                               QStyleHintReturn* answer) const
 {

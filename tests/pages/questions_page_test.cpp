@@ -280,6 +280,23 @@ TEST_F(QuestionsPageTest, ClipsNothingAtLargeText)
     }
 }
 
+TEST(ChoiceBoxTest, CutsALongNameOnlyWhereItMayAndShowsItWholeInItsList)
+{
+    ChoiceBox box{"Who"};
+    Person person;
+    person.name = "Wilhelmine Constantia Hollerbrook no. 17";
+    box.fill("Choose a person", std::vector{person});
+    const int whole = box.minimumSizeHint().width();
+    EXPECT_GE(whole, box.fontMetrics().horizontalAdvance(QString::fromStdString(person.name)));
+    box.setNarrows();
+    EXPECT_LT(box.minimumSizeHint().width(), whole / 2);
+    box.resize(box.minimumSizeHint());
+    box.show();
+    box.showPopup();
+    EXPECT_GE(box.view()->width(), box.fontMetrics().horizontalAdvance(QString::fromStdString(person.name)));
+    box.hidePopup();
+}
+
 TEST(ChoiceBoxTest, LeavesLettersPageKeysAndTheWheelToThePage)
 {
     ChoiceBox box{"who"};

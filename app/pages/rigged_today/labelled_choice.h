@@ -23,6 +23,7 @@ inline LabelledChoice addLabelledChoice(QBoxLayout* row, const QString& text, co
     label->setProperty("kind", "label");
     auto* box = new ChoiceBox{text};
     box->setObjectName(QLatin1String(objectName));
+    box->setNarrows();
     label->setBuddy(box);
     column->addWidget(label);
     column->addWidget(box);

@@ -8,11 +8,10 @@
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/question_tile.h"
+#include "app/widgets/wrap_layout.h"
 #include "app/wording/baseline_words.h"
 #include "app/wording/doubt_words.h"
 #include "app/wording/rigged_words.h"
-
-#include <QHBoxLayout>
 
 #include <cmath>
 
@@ -142,8 +141,7 @@ private:
 
     void buildTiles()
     {
-        auto* row = new QHBoxLayout;
-        row->setSpacing(10);
+        auto* row = new WrapLayout{10, true};
         m_reconnected = new QuestionTile{BaselineWords::reconnected(), BaselineWords::reconnectedHint(),
                                          AnswerChoice::YesNo};
         m_reconnected->setObjectName("tileReconnected");
@@ -154,8 +152,8 @@ private:
                 [this](Answer answer) { answerReconnected(answer == Answer::Yes); });
         connect(m_locked, &QuestionTile::answered, this,
                 [this](Answer answer) { answerLocked(answer == Answer::Yes); });
-        row->addWidget(m_reconnected, 1);
-        row->addWidget(m_locked, 1);
+        row->addWidget(m_reconnected);
+        row->addWidget(m_locked);
         body()->addLayout(row);
     }
 

@@ -58,6 +58,7 @@ ChoiceBox* ChoiceGrid::add(const QString& text, const QString& name)
 {
     auto* box = new ChoiceBox{text};
     box->setObjectName(name);
+    box->setNarrows();
     QLabel* label = labelOf(text, "label");
     label->setBuddy(box);
     const int line = m_count / 2 * 2;
