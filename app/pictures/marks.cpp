@@ -94,14 +94,14 @@ Role textRoleOf(Says says)
     return role == Role::NearEdge ? Role::NearEdgeText : role;
 }
 
-MarkShape shapeOf(QuestionKind kind)
+MarkShape shapeOf(const Question& question)
 {
-    return kind == QuestionKind::OutsideReading ? shapeOf(Verdict::Outside) : MarkShape::HalfDisc;
+    return question.isStop() ? shapeOf(Verdict::Outside) : MarkShape::HalfDisc;
 }
 
-Role shapeRoleOf(QuestionKind kind)
+Role shapeRoleOf(const Question& question)
 {
-    return kind == QuestionKind::OutsideReading ? shapeRoleOf(Verdict::Outside) : Role::NearEdge;
+    return question.isStop() ? shapeRoleOf(Verdict::Outside) : Role::NearEdge;
 }
 
 Role textRoleOf(Verdict verdict)

@@ -38,9 +38,9 @@ MarkShape shapeOf(Says says);
 Role shapeRoleOf(Says says);
 Role textRoleOf(Says says);
 
-// Of a question that is open: an outside reading as its verdict, any other doubt as a half disc.
-MarkShape shapeOf(QuestionKind kind);
-Role shapeRoleOf(QuestionKind kind);
+// Of a question that is open: what stops as an outside reading, any other doubt as a half disc.
+MarkShape shapeOf(const Question& question);
+Role shapeRoleOf(const Question& question);
 
 void paintMark(QPainter& painter, MarkShape shape, Role role, const QRectF& where, const Theme& theme);
 

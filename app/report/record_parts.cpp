@@ -38,7 +38,7 @@ Cell Sheet::outcomeCell(const SummaryQuestion& one) const
 
 Cell Sheet::questionCell(const SummaryQuestion& one) const
 {
-    Cell cell{said(RecordWords::question(one.question.kind))};
+    Cell cell{said(RecordWords::question(one.question))};
     if (one.question.check)
         cell.push_back(softly(RecordWords::check(*one.question.check)));
     if (one.question.surfaceCheck)

@@ -625,7 +625,7 @@ void MainWindow::readQuestions()
         showProblem(ProblemWords::sentence(open.problem(), {}));
         return;
     }
-    m_questionBar->display(QString::fromStdString(airframe->registration), open.value(), isBlind());
+    m_questionBar->display(QString::fromStdString(airframe->registration), open.value());
 }
 
 LearnerMemory MainWindow::learnerMemory() const

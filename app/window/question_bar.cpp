@@ -24,24 +24,20 @@ QuestionBar::QuestionBar(QWidget* parent)
     text().setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
 }
 
-void QuestionBar::display(const QString& registration, const std::vector<OpenQuestion>& open, bool blind)
+void QuestionBar::display(const QString& registration, const std::vector<OpenQuestion>& open)
 {
     if (open.empty())
         return hide();
     const auto shortly = [](const OpenQuestion& one) {
-        return QuestionWords::asked(one.kind, QString::fromStdString(one.place));
+        return QuestionWords::asked(one.question, QString::fromStdString(one.place));
     };
     QStringList asked;
     for (const OpenQuestion& one : open)
-        asked << QuestionWords::askedSince(shortly(one), Formats{}.day(one.since));
+        asked << QuestionWords::askedSince(shortly(one), Formats{}.day(one.question.day()));
     m_sentences = QuestionWords::barSentences(registration, asked, shortly(open.front()));
-    if (blind)
-        m_sentences = {QuestionWords::barWhileBlind(registration, static_cast<int>(open.size())),
-                       m_sentences.back()};
-    const bool isOutside = std::ranges::any_of(
-        open, [](const OpenQuestion& one) { return one.kind == QuestionKind::OutsideReading; });
-    const QuestionKind gravest =
-        isOutside && !blind ? QuestionKind::OutsideReading : QuestionKind::SurfaceDoubt;
+    const auto stop =
+        std::ranges::find_if(open, [](const OpenQuestion& one) { return one.question.isStop(); });
+    const Question& gravest = stop == open.end() ? open.front().question : stop->question;
     mark(shapeOf(gravest), shapeRoleOf(gravest));
     text().setToolTip(plainTip(m_sentences.front()));
     setAccessibleName(m_sentences.front());

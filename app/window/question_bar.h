@@ -16,8 +16,8 @@ class QuestionBar : public AsideBar
 public:
     explicit QuestionBar(QWidget* parent = nullptr);
 
-    // `blind`: a second person works without seeing the first result, so only the number is said.
-    void display(const QString& registration, const std::vector<OpenQuestion>& open, bool blind);
+    // `open`: as the page of the questions tells them; a stop is told to whoever works.
+    void display(const QString& registration, const std::vector<OpenQuestion>& open);
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

@@ -29,6 +29,18 @@ QString QuestionWords::asked(QuestionKind kind, const QString& place)
     return tr("Gauge %1, readings in doubt").arg(place);
 }
 
+QString QuestionWords::asked(const Question& question, const QString& place)
+{
+    if (question.isWrongMovement())
+        return question.surfaceSeen == Movement::Nothing
+                   ? tr("%1, did not move in the control check").arg(place)
+                   : tr("%1, moved the wrong way in the control check").arg(place);
+    if (question.kind != QuestionKind::SurfaceDoubt || !question.surfaceAnswer)
+        return asked(question.kind, place);
+    return question.isStop() ? tr("%1, answered “no” in the control check").arg(place)
+                             : tr("%1, not seen in the control check").arg(place);
+}
+
 QString QuestionWords::askedSince(const QString& asked, const QString& day)
 {
     return tr("%1 since %2").arg(asked, day);
@@ -51,13 +63,6 @@ QStringList QuestionWords::barSentences(const QString& registration, const QStri
     sentences << naming(firstInShort, 1)
               << tr("%n open question(s) on %1.", nullptr, count).arg(registration);
     return sentences;
-}
-
-QString QuestionWords::barWhileBlind(const QString& registration, int open)
-{
-    return tr("%n open question(s) on %1. What is asked stays hidden while the second person works.", nullptr,
-              open)
-        .arg(registration);
 }
 
 QString QuestionWords::show() { return tr("Show the questions"); }

@@ -17,6 +17,8 @@ class QuestionWords
 public:
     // What is asked, in few words, as a title and in the middle of a sentence.
     static QString asked(QuestionKind kind, const QString& place);
+    // Of a surface what it was, where that is known.
+    static QString asked(const Question& question, const QString& place);
     static QString withText(const QString& asked, const QString& text);
     static QString text(const QString& text);
     static QString askedSince(const QString& asked, const QString& day);
@@ -24,8 +26,6 @@ public:
     // The line below the top bar: the longest first, each shorter one naming fewer questions.
     static QStringList barSentences(const QString& registration, const QStringList& asked,
                                     const QString& firstInShort);
-    // While a second person works without seeing the first result.
-    static QString barWhileBlind(const QString& registration, int open);
     static QString show();
     static QString showWithKey();
     static QString leave();

@@ -165,6 +165,17 @@ QString RecordWords::interrupted(Turn turn, const QString& when, InterruptionRea
 QString RecordWords::otherQuestions() { return tr("Other questions"); }
 QString RecordWords::question() { return tr("Question"); }
 
+QString RecordWords::question(const Question& question)
+{
+    if (question.isWrongMovement())
+        return question.surfaceSeen == Movement::Nothing ? tr("In the control check it did not move")
+                                                         : tr("In the control check it moved the wrong way");
+    if (question.kind != QuestionKind::SurfaceDoubt || !question.surfaceAnswer)
+        return RecordWords::question(question.kind);
+    return question.isStop() ? tr("In the control check “no” was answered")
+                             : tr("In the control check it could not be seen");
+}
+
 QString RecordWords::question(QuestionKind kind)
 {
     switch (kind) {

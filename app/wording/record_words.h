@@ -78,6 +78,7 @@ public:
     static QString asked();
     static QString outcome();
     static QString question(QuestionKind kind);
+    static QString question(const Question& question); // of a surface what it was, where that is known
     static QString stillOpen();
     static QString found(const QString& found);
     static QString done(const QString& done);

@@ -266,7 +266,7 @@ QString ReviewWords::question(const QuestionStory& story) const
         if (question.surface == surface.id)
             place = QString::fromStdString(surface.name);
     const QString asked =
-        QuestionWords::askedSince(QuestionWords::asked(question.kind, place), Formats{}.day(question.day()));
+        QuestionWords::askedSince(QuestionWords::asked(question, place), Formats{}.day(question.day()));
     return question.text.empty() ? asked : QuestionWords::withText(asked, textOf(question.text));
 }
 

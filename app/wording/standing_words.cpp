@@ -155,6 +155,20 @@ QString StandingWords::askedInFull(const CouplingStanding& standing)
                : tr("%1, perhaps in the same circuit", "a surface and what it was").arg(asked);
 }
 
+QString StandingWords::surfaceAsked(const std::optional<DoubtedSurface>& surface)
+{
+    const bool isOwn = !surface || surface->tie == SurfaceTie::Own;
+    const QString name = surface ? QString::fromStdString(surface->name) : QString{};
+    if (surface && surface->movedWrong)
+        return isOwn ? tr("its surface moved the wrong way") : tr("%1 moved the wrong way").arg(name);
+    if (surface && surface->saidNo())
+        return isOwn ? tr("“no” at its surface") : tr("“no” at %1", "a surface").arg(name);
+    if (surface && surface->answer)
+        return isOwn ? tr("its surface not seen") : tr("%1 not seen", "a surface").arg(name);
+    return isOwn ? tr("its surface wrong or not seen")
+                 : tr("%1 wrong or not seen", "a surface elsewhere in the circuit").arg(name);
+}
+
 QString StandingWords::asked(QuestionKind kind, const std::optional<DoubtedSurface>& surface)
 {
     switch (kind) {
@@ -169,10 +183,7 @@ QString StandingWords::asked(QuestionKind kind, const std::optional<DoubtedSurfa
     case QuestionKind::SidesSwapped:
         return tr("left and right look swapped");
     case QuestionKind::SurfaceDoubt:
-        if (surface && surface->tie != SurfaceTie::Own)
-            return tr("%1 wrong or not seen", "a surface elsewhere in the circuit")
-                .arg(QString::fromStdString(surface->name));
-        return tr("its surface wrong or not seen");
+        return surfaceAsked(surface);
     case QuestionKind::BandInDoubt:
         return tr("its band is in doubt");
     case QuestionKind::ShownPartSeated:

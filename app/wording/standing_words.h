@@ -28,6 +28,7 @@ public:
     static QString asked(QuestionKind kind, const std::optional<DoubtedSurface>& surface);
 
 private:
+    static QString surfaceAsked(const std::optional<DoubtedSurface>& surface);
     // The same in full, with what another surface has to do with the joint.
     static QString askedInFull(const CouplingStanding& standing);
 };

@@ -21,6 +21,26 @@ QString StopWords::stays()
     return tr("The stop stays until a named person has said what was found and done (Ctrl+6).");
 }
 
+QString StopWords::surface(const QString& coupling, const QString& surface, const SurfaceStop& stop)
+{
+    if (!stop.isWrongMovement())
+        return tr("%1: in the control check “no” was answered at %2, and nobody has said yet what it was.")
+            .arg(coupling, surface);
+    return stop.didNothing
+               ? tr("%1: in the control check %2 did not move, and nobody has said yet what it was.")
+                     .arg(coupling, surface)
+               : tr("%1: in the control check %2 moved the wrong way, and nobody has said yet what it was.")
+                     .arg(coupling, surface);
+}
+
+QString StopWords::jointFirst(const QString& coupling, const QString& surface)
+{
+    return tr("The joint %1 is stopped. Do not move the controls for %2 until its question is closed "
+              "(Ctrl+6). "
+              "Other surfaces can be tried.")
+        .arg(coupling, surface);
+}
+
 QString StopWords::openSince(const QString& day) { return tr("Open since %1.").arg(day); }
 QString StopWords::tagAndPhotograph() { return tr("Tag the cockpit. Photograph the joint as found."); }
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/rigging/joint_stop.h"
+
 #include <QCoreApplication>
 #include <QString>
 
@@ -22,6 +24,10 @@ public:
     static QString slip(const QString& coupling, const Slip& slip);
     static QString afterwards(const Slip& slip); // where the reading was told before
     static QString stays();
+    // What was found at a surface of the joint's circuit.
+    static QString surface(const QString& coupling, const QString& surface, const SurfaceStop& stop);
+    // The control is not moved for it: another joint's stop comes first.
+    static QString jointFirst(const QString& coupling, const QString& surface);
     static QString openSince(const QString& day); // where it came up in an earlier rigging
     static QString tagAndPhotograph();
     static QString onPaper(const QString& day);

@@ -7257,13 +7257,6 @@ Ernstestes zuerst</translation>
             <numerusform>%n offene Fragen zu %1.</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n open question(s) on %1. What is asked stays hidden while the second person works.</source>
-        <translation>
-            <numerusform>%n offene Frage zu %1. Was gefragt wird, bleibt verborgen, solange die zweite Person arbeitet.</numerusform>
-            <numerusform>%n offene Fragen zu %1. Was gefragt wird, bleibt verborgen, solange die zweite Person arbeitet.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Show the questions</source>
         <translation>Fragen zeigen</translation>
@@ -7544,6 +7537,22 @@ Ernstestes zuerst</translation>
     <message>
         <source>Somebody has closed this question meanwhile, so nothing was kept. What you typed is still here.</source>
         <translation>Inzwischen hat jemand diese Frage geschlossen; deshalb wurde nichts festgehalten. Was Sie eingegeben haben, ist noch hier.</translation>
+    </message>
+    <message>
+        <source>%1, did not move in the control check</source>
+        <translation>%1, in der Ruderprobe nicht bewegt</translation>
+    </message>
+    <message>
+        <source>%1, moved the wrong way in the control check</source>
+        <translation>%1, in der Ruderprobe falsch herum bewegt</translation>
+    </message>
+    <message>
+        <source>%1, answered “no” in the control check</source>
+        <translation>%1, in der Ruderprobe mit „nein“ beantwortet</translation>
+    </message>
+    <message>
+        <source>%1, not seen in the control check</source>
+        <translation>%1, in der Ruderprobe nicht gesehen</translation>
     </message>
 </context>
 <context>
@@ -8123,6 +8132,22 @@ Ernstestes zuerst</translation>
         <source>%1-%2-rigging.pdf</source>
         <comment>a file's name: registration, day</comment>
         <translation>%1-%2-rigging.pdf</translation>
+    </message>
+    <message>
+        <source>In the control check it did not move</source>
+        <translation>In der Ruderprobe hat es sich nicht bewegt</translation>
+    </message>
+    <message>
+        <source>In the control check it moved the wrong way</source>
+        <translation>In der Ruderprobe hat es sich falsch herum bewegt</translation>
+    </message>
+    <message>
+        <source>In the control check “no” was answered</source>
+        <translation>In der Ruderprobe wurde „nein“ geantwortet</translation>
+    </message>
+    <message>
+        <source>In the control check it could not be seen</source>
+        <translation>In der Ruderprobe war es nicht zu sehen</translation>
     </message>
 </context>
 <context>
@@ -11156,6 +11181,14 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>Second inspection not begun</source>
         <translation>Zweite Kontrolle nicht begonnen</translation>
     </message>
+    <message>
+        <source>%1 of %2 couplings done, %3 open</source>
+        <translation>%1 von %2 Anschlüssen erledigt, %3 offen</translation>
+    </message>
+    <message>
+        <source>Second person: %1 of %2 done, %3 open</source>
+        <translation>Zweite Person: %1 von %2 erledigt, %3 offen</translation>
+    </message>
 </context>
 <context>
     <name>SentenceParts</name>
@@ -12171,6 +12204,32 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <comment>a surface elsewhere in the circuit</comment>
         <translation>%1 falsch oder nicht gesehen</translation>
     </message>
+    <message>
+        <source>its surface moved the wrong way</source>
+        <translation>sein Ruder falsch herum bewegt</translation>
+    </message>
+    <message>
+        <source>%1 moved the wrong way</source>
+        <translation>%1 falsch herum bewegt</translation>
+    </message>
+    <message>
+        <source>its surface not seen</source>
+        <translation>sein Ruder nicht gesehen</translation>
+    </message>
+    <message>
+        <source>%1 not seen</source>
+        <comment>a surface</comment>
+        <translation>%1 nicht gesehen</translation>
+    </message>
+    <message>
+        <source>“no” at its surface</source>
+        <translation>„nein“ an seinem Ruder</translation>
+    </message>
+    <message>
+        <source>“no” at %1</source>
+        <comment>a surface</comment>
+        <translation>„nein“ an %1</translation>
+    </message>
 </context>
 <context>
     <name>StatementWords</name>
@@ -12374,6 +12433,22 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>If nobody has resolved it, the stop holds today too: leave it as it is, and call %1 (%2).</source>
         <translation>Hat es niemand geklärt, gilt der Stopp auch heute: stehen lassen, wie es ist, und anrufen: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>%1: in the control check “no” was answered at %2, and nobody has said yet what it was.</source>
+        <translation>%1: in der Ruderprobe wurde „nein“ geantwortet (%2), und noch niemand hat gesagt, was es war.</translation>
+    </message>
+    <message>
+        <source>%1: in the control check %2 did not move, and nobody has said yet what it was.</source>
+        <translation>%1: in der Ruderprobe hat sich das Ruder nicht bewegt (%2), und noch niemand hat gesagt, was es war.</translation>
+    </message>
+    <message>
+        <source>%1: in the control check %2 moved the wrong way, and nobody has said yet what it was.</source>
+        <translation>%1: in der Ruderprobe hat sich das Ruder falsch herum bewegt (%2), und noch niemand hat gesagt, was es war.</translation>
+    </message>
+    <message>
+        <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6). Other surfaces can be tried.</source>
+        <translation>Stopp an der Verbindung %1. Die Steuerung für %2 nicht bewegen, bis die Frage dazu geschlossen ist (Strg+6). Andere Ruder können geprüft werden.</translation>
     </message>
 </context>
 <context>

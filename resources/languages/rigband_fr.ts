@@ -7257,13 +7257,6 @@ plus grave d’abord</translation>
             <numerusform>%n questions ouvertes sur %1.</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n open question(s) on %1. What is asked stays hidden while the second person works.</source>
-        <translation>
-            <numerusform>%n question ouverte sur %1. Ce qui est demandé reste caché pendant que la deuxième personne travaille.</numerusform>
-            <numerusform>%n questions ouvertes sur %1. Ce qui est demandé reste caché pendant que la deuxième personne travaille.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Show the questions</source>
         <translation>Montrer les questions</translation>
@@ -7544,6 +7537,22 @@ plus grave d’abord</translation>
     <message>
         <source>Somebody has closed this question meanwhile, so nothing was kept. What you typed is still here.</source>
         <translation>Quelqu’un a clos cette question entre-temps ; rien n’a donc été conservé. Ce que vous avez saisi est encore ici.</translation>
+    </message>
+    <message>
+        <source>%1, did not move in the control check</source>
+        <translation>%1, n’a pas bougé à l’essai des commandes</translation>
+    </message>
+    <message>
+        <source>%1, moved the wrong way in the control check</source>
+        <translation>%1, a bougé dans le mauvais sens à l’essai des commandes</translation>
+    </message>
+    <message>
+        <source>%1, answered “no” in the control check</source>
+        <translation>%1, réponse « non » à l’essai des commandes</translation>
+    </message>
+    <message>
+        <source>%1, not seen in the control check</source>
+        <translation>%1, pas vu à l’essai des commandes</translation>
     </message>
 </context>
 <context>
@@ -8123,6 +8132,22 @@ plus grave d’abord</translation>
         <source>%1-%2-rigging.pdf</source>
         <comment>a file's name: registration, day</comment>
         <translation>%1-%2-rigging.pdf</translation>
+    </message>
+    <message>
+        <source>In the control check it did not move</source>
+        <translation>À l’essai des commandes, elle n’a pas bougé</translation>
+    </message>
+    <message>
+        <source>In the control check it moved the wrong way</source>
+        <translation>À l’essai des commandes, elle a bougé dans le mauvais sens</translation>
+    </message>
+    <message>
+        <source>In the control check “no” was answered</source>
+        <translation>À l’essai des commandes, la réponse a été « non »</translation>
+    </message>
+    <message>
+        <source>In the control check it could not be seen</source>
+        <translation>À l’essai des commandes, elle n’a pas pu être vue</translation>
     </message>
 </context>
 <context>
@@ -11156,6 +11181,14 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>Second inspection not begun</source>
         <translation>Deuxième contrôle pas commencé</translation>
     </message>
+    <message>
+        <source>%1 of %2 couplings done, %3 open</source>
+        <translation>%1 raccords sur %2 faits, %3 en suspens</translation>
+    </message>
+    <message>
+        <source>Second person: %1 of %2 done, %3 open</source>
+        <translation>Deuxième personne : %1 sur %2 faits, %3 en suspens</translation>
+    </message>
 </context>
 <context>
     <name>SentenceParts</name>
@@ -12171,6 +12204,32 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <comment>a surface elsewhere in the circuit</comment>
         <translation>%1 : faux ou pas vu</translation>
     </message>
+    <message>
+        <source>its surface moved the wrong way</source>
+        <translation>sa gouverne a bougé dans le mauvais sens</translation>
+    </message>
+    <message>
+        <source>%1 moved the wrong way</source>
+        <translation>%1 : a bougé dans le mauvais sens</translation>
+    </message>
+    <message>
+        <source>its surface not seen</source>
+        <translation>sa gouverne pas vue</translation>
+    </message>
+    <message>
+        <source>%1 not seen</source>
+        <comment>a surface</comment>
+        <translation>%1 : pas vu</translation>
+    </message>
+    <message>
+        <source>“no” at its surface</source>
+        <translation>« non » à sa gouverne</translation>
+    </message>
+    <message>
+        <source>“no” at %1</source>
+        <comment>a surface</comment>
+        <translation>« non » : %1</translation>
+    </message>
 </context>
 <context>
     <name>StatementWords</name>
@@ -12374,6 +12433,22 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>If nobody has resolved it, the stop holds today too: leave it as it is, and call %1 (%2).</source>
         <translation>Si personne ne l’a résolu, l’arrêt vaut aussi aujourd’hui : laisser en l’état et appeler %1 (%2).</translation>
+    </message>
+    <message>
+        <source>%1: in the control check “no” was answered at %2, and nobody has said yet what it was.</source>
+        <translation>%1 : à l’essai des commandes, la réponse a été « non » (%2), et personne n’a encore dit ce que c’était.</translation>
+    </message>
+    <message>
+        <source>%1: in the control check %2 did not move, and nobody has said yet what it was.</source>
+        <translation>%1 : à l’essai des commandes, la gouverne n’a pas bougé (%2), et personne n’a encore dit ce que c’était.</translation>
+    </message>
+    <message>
+        <source>%1: in the control check %2 moved the wrong way, and nobody has said yet what it was.</source>
+        <translation>%1 : à l’essai des commandes, la gouverne a bougé dans le mauvais sens (%2), et personne n’a encore dit ce que c’était.</translation>
+    </message>
+    <message>
+        <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6). Other surfaces can be tried.</source>
+        <translation>La liaison %1 est à l’arrêt. Ne pas bouger les commandes pour %2 avant que sa question soit close (Ctrl+6). Les autres gouvernes peuvent être essayées.</translation>
     </message>
 </context>
 <context>

@@ -120,7 +120,7 @@ TEST_F(Questions, TellWhatWasAnsweredWhereAndByWhom)
     EXPECT_EQ(now.openCount, 1);
     ASSERT_EQ(open().size(), 1U);
     EXPECT_EQ(open().front().place, "Left aileron");
-    EXPECT_EQ(open().front().since, dayOf(2026, 5, 2));
+    EXPECT_EQ(open().front().question.day(), dayOf(2026, 5, 2));
 }
 
 TEST_F(Questions, OfARiggingFromPaperBearItsDayAndNoHour)
@@ -129,7 +129,7 @@ TEST_F(Questions, OfARiggingFromPaperBearItsDayAndNoHour)
     paper.enteredBy = hangar.oren;
     answered(must(records().add(paper)), Answer::No);
     const QuestionRow row = view().rows.front();
-    EXPECT_EQ(open().front().since, dayOf(2026, 4, 4));
+    EXPECT_EQ(open().front().question.day(), dayOf(2026, 4, 4));
     EXPECT_EQ(stateOf(row), QString{"open since 4 April 2026"});
     EXPECT_TRUE(
         storyOf(row).contains("Stated by M. Oren on the paper of 4 April 2026, typed in on 2 May 2026."))

@@ -184,9 +184,9 @@ private:
         for (const QuestionStory& story : m_review.questions) {
             if (!story.isOpenAfter(m_review.period.to))
                 continue;
-            const QuestionKind kind = story.question.kind;
-            m_view.questions.push_back({m_words.question(story), m_words.resolution(story), shapeOf(kind),
-                                        shapeRoleOf(kind), AnnualWords::stillOpen(), story.question.coupling,
+            m_view.questions.push_back({m_words.question(story), m_words.resolution(story),
+                                        shapeOf(story.question), shapeRoleOf(story.question),
+                                        AnnualWords::stillOpen(), story.question.coupling,
                                         story.question.reading});
         }
     }

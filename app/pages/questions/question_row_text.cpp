@@ -113,19 +113,19 @@ MarkShape shapeOf(const QuestionRow& row)
 {
     if (!row.story.isOpen())
         return MarkShape::Done;
-    return shapeOf(row.story.question.kind);
+    return shapeOf(row.story.question);
 }
 
 Role shapeRoleOf(const QuestionRow& row)
 {
     if (!row.story.isOpen())
         return Role::InkSoft;
-    return shapeRoleOf(row.story.question.kind);
+    return shapeRoleOf(row.story.question);
 }
 
 QString titleOf(const QuestionRow& row)
 {
-    return QuestionWords::asked(row.story.question.kind, placeIn(row));
+    return QuestionWords::asked(row.story.question, placeIn(row));
 }
 
 QString stateOf(const QuestionRow& row)

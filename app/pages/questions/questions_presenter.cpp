@@ -39,36 +39,13 @@ InspectionAsked inspectionAskedBy(const QuestionStory& story, const std::vector<
     return asked;
 }
 
-// The last answer of the control check that is none of a yes, before it was asked.
-std::optional<SurfaceCheck> doubtedCheck(const Question& question, FactsBook& book)
-{
-    if (question.kind != QuestionKind::SurfaceDoubt || !question.record)
-        return std::nullopt;
-    const auto content = book.content(*question.record);
-    if (!content)
-        return std::nullopt;
-    std::optional<SurfaceCheck> last;
-    for (const SurfaceCheck& check : content.value()->surfaceChecks)
-        if (question.surface == check.surface && question.surfaceCheck == check.kind &&
-            !countsAsYes(check.answer) && savedBefore(check, question))
-            last = check;
-    return last;
-}
-
-// `check`: the one of the control check that it asks about.
-std::optional<Answer> answerIn(const Question& question, const std::optional<SurfaceCheck>& check)
+std::optional<Answer> answerIn(const Question& question)
 {
     if (question.kind == QuestionKind::AnsweredNo)
         return Answer::No;
     if (question.kind == QuestionKind::CannotSee)
         return Answer::CannotSee;
-    return check ? std::optional{check->answer} : std::nullopt;
-}
-
-bool movedWrong(const Question& question, FactsBook& book)
-{
-    const auto check = doubtedCheck(question, book);
-    return check && isOfSense(check->kind) && check->answer == Answer::No;
+    return question.surfaceAnswer;
 }
 
 // The reading itself and, where two disagree, the other person's last one before it.
@@ -247,10 +224,8 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         QuestionRow row;
         row.story = story;
         row.place = facts.placeOf(question);
-        const auto check = doubtedCheck(question, m_records.book());
-        row.answer = answerIn(question, check);
-        if (check)
-            row.called = check->seen;
+        row.answer = answerIn(question);
+        row.called = question.surfaceSeen;
         row.readings = readingsOf(question, facts);
         if (question.coupling || question.surface)
             row.foundBy = finderOf(question, question.coupling ? facts.readingsOf(*question.coupling)
@@ -328,7 +303,7 @@ Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) 
     const AirframeFacts& facts = known.value() ? known.value()->facts() : *rest.value();
     for (const QuestionStory& story : openAmong(facts.questions))
         if (isTold(story.question, facts))
-            open.push_back({story.question.kind, facts.placeOf(story.question), story.question.day()});
+            open.push_back({story.question, facts.placeOf(story.question)});
     return open;
 }
 
@@ -417,7 +392,7 @@ Result<Closed> QuestionsPresenter::close(AirframeId airframe, QuestionId id, con
             return content.problem();
         if (!content.value())
             return Done{};
-        if (movedWrong(story->question, m_records.book()))
+        if (story->question.isWrongMovement())
             return startCircuitAgain(*content.value(), *story->question.surface, stamp);
         if (!story->question.isAtTheJoint())
             return Done{};

@@ -95,9 +95,8 @@ struct QuestionsView
 // What the window says of one open question beside every page.
 struct OpenQuestion
 {
-    QuestionKind kind = QuestionKind::OutsideReading;
+    Question question;
     std::string place;
-    Day since;
 };
 
 // What stands in the form, as typed.

@@ -63,8 +63,7 @@ void CouplingButtons::display(const CouplingSheet& sheet, bool isMeasuring, cons
     const bool asFound = hasGap && sheet.stop && mayMeasureAsFound(*sheet.stop);
     m_again->setText(asFound ? RiggedWords::measureAsFound() : RiggedWords::measureAgain());
     const bool isReadAlready = !sheet.readings.empty() || (sheet.stop && sheet.flow.mayMeasure());
-    m_again->setEnabled(!isMeasuring && sheet.person &&
-                        (sheet.stop && sheet.stop->saidNo ? asFound : isReadAlready));
+    m_again->setEnabled(!isMeasuring && sheet.person && (mayReadAgain(sheet.stop) ? isReadAlready : asFound));
     m_correct->setEnabled(sheet.flow.last && !isAsked);
     m_strike->setEnabled(sheet.flow.last && sheet.person && !isAsked);
     m_play->setEnabled(sheet.person && !sheet.stop);

@@ -87,6 +87,8 @@ StopWords::Slip textsOf(const SlipThatStops& slip)
 QString foundOf(const CouplingSheet& sheet)
 {
     const QString name = QString::fromStdString(sheet.coupling.name);
+    if (sheet.stop->surface)
+        return StopWords::surface(name, QString::fromStdString(sheet.stopSurface), *sheet.stop->surface);
     if (!isOwnFinding(sheet))
         return RiggedWords::isStopped(name);
     if (sheet.slip)

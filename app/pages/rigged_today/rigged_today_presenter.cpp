@@ -144,14 +144,14 @@ std::optional<SlipThatStops> slipAt(const KnownAirframe& known, CouplingId coupl
 
 // The day that stopped it, where it was at no rigging but earlier ones.
 std::optional<Day> stoppedSince(const std::vector<QuestionStory>& questions, CouplingId coupling,
-                                RecordId record)
+                                const JointStop& stop, RecordId record)
 {
     std::optional<Day> since;
     for (const QuestionStory& story : questions) {
         const Question& question = story.question;
-        const bool isStop =
-            question.kind == QuestionKind::AnsweredNo || question.kind == QuestionKind::OutsideReading;
-        if (!isStop || !story.isOpen() || question.coupling != coupling)
+        const bool isOfIt =
+            stop.surface ? question.surface == stop.surface->surface : question.coupling == coupling;
+        if (!question.isStop() || !story.isOpen() || !isOfIt)
             continue;
         if (question.record == record)
             return std::nullopt;
@@ -168,11 +168,18 @@ RecordNow recordNowIn(const RiggedTodayView& view, const RecordContent& content,
         persons.push_back(person.id);
     RecordNow now = recordNowOf(content, view.couplings, persons);
     for (CouplingNow& one : now.couplings)
-        one.stop = stopAmong(facts.questions, one.id);
+        if (const auto coupling = std::ranges::find(view.couplings, one.id, &Coupling::id);
+            coupling != view.couplings.end())
+            one.stop = stopAmong(facts.questions, *coupling, facts.surfaces);
     for (const SurfaceProgress& one : view.review.surfaces) {
         const auto surface = std::ranges::find(view.surfaces, one.id, &Surface::id);
-        now.surfaces.push_back({one.id, one.next && !one.stop, !one.answers.empty(),
-                                surface == view.surfaces.end() ? ExpectedCalls{} : expectedOf(*surface)});
+        SurfaceNow there{one.id, one.next && !one.stop, !one.answers.empty()};
+        if (surface != view.surfaces.end()) {
+            there.expected = expectedOf(*surface);
+            there.stoppedJoint = stoppedJointFor(surface->kind, view.couplings, now);
+        }
+        there.isWaiting = there.isWaiting && !there.stoppedJoint;
+        now.surfaces.push_back(there);
     }
     now.isControlCheckDone = view.review.surfacesDone() == std::ssize(view.review.surfaces);
     return now;
@@ -359,8 +366,10 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
     sheet.flow = now->flow(session.turn);
     sheet.stop = now->stop;
     if (sheet.stop)
-        sheet.stoppedSince = stoppedSince(known.facts().questions, coupling, view.record->id);
-    if (sheet.stop && !sheet.stop->saidNo)
+        sheet.stoppedSince = stoppedSince(known.facts().questions, coupling, *sheet.stop, view.record->id);
+    if (sheet.stop && sheet.stop->surface)
+        sheet.stopSurface = nameIn(known.facts().surfaces, sheet.stop->surface->surface);
+    if (sheet.stop && sheet.stop->isOutside())
         sheet.slip = slipAt(known, coupling);
     sheet.person = personAt(session, *view.now);
     sheet.wanted = session.wanted;

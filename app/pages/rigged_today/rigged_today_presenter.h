@@ -39,6 +39,7 @@ struct CouplingSheet
     Turn turn = Turn::First;
     CouplingFlow flow;
     std::optional<JointStop> stop;
+    std::string stopSurface;           // its name, where a surface stops it
     std::optional<Day> stoppedSince;   // where an earlier rigging stopped it
     std::optional<SlipThatStops> slip; // that it is for, where everything outside was one
     std::optional<CheckKind> notSeen;  // in this record, by either person, and not seen since
