@@ -14,6 +14,7 @@
 #include "app/wording/control_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/stop_words.h"
 #include "app/wording/surface_words.h"
 
 #include <QHBoxLayout>
@@ -159,6 +160,7 @@ void ControlCheckPanel::buildTop(QVBoxLayout* layout)
     m_call = labelOf({}, "title", "senseCall");
     words->addWidget(m_call);
     layout->addWidget(call);
+    m_callCard = call;
 }
 
 void ControlCheckPanel::buildTiles(QVBoxLayout* layout)
@@ -252,7 +254,7 @@ void ControlCheckPanel::showSheet()
     showTiles();
     m_keys->setText(m_sheet.asked() && isCall(*m_sheet.asked()) ? ControlWords::callKeys()
                                                                 : ControlWords::keys());
-    m_figures->display(m_sheet, mayTry());
+    m_figures->display(m_sheet, mayTry() && !m_sheet.isLeftAlone());
     m_next->setText(nextSurface(m_session, *m_view.now) ? ControlWords::next() : m_onward);
     m_next->setEnabled(!m_sheet.asked() && !m_sheet.reversed);
     // After the layout has settled: the next thing to do may lie below the edge.
@@ -277,6 +279,8 @@ bool ControlCheckPanel::mayTry() const
 
 QString ControlCheckPanel::whyStopped() const
 {
+    if (!m_sheet.reversed && m_sheet.stoppedJoint)
+        return StopWords::jointFirst(QString::fromStdString(m_sheet.stoppedJoint->name), m_title->text());
     if (!m_sheet.reversed)
         return ControlWords::saidNo(m_title->text(), *m_sheet.progress.stop);
     const QString name = QString::fromStdString(m_sheet.reversed->name);
@@ -316,6 +320,7 @@ void ControlCheckPanel::showCall()
     const Surface& surface = m_sheet.surface;
     const SurfaceProgress& progress = m_sheet.progress;
     const bool isStopped = progress.stop && isCall(*progress.stop);
+    m_callCard->setVisible(!m_sheet.isLeftAlone()); // it gives an order
     if (progress.isSenseAnsweredPlainly()) {
         m_callHeading->setText(ControlWords::calledAloud());
         m_call->setText(SurfaceWords::call(surface));
@@ -349,6 +354,8 @@ void ControlCheckPanel::showCall()
 
 bool ControlCheckPanel::isShown(SurfaceCheckKind kind) const
 {
+    if (m_sheet.isLeftAlone() && !m_sheet.progress.answers.contains(kind))
+        return false;
     if (isOfSense(kind) && m_sheet.progress.isSenseAnsweredPlainly())
         return kind == SurfaceCheckKind::Sense;
     return std::ranges::count(checksOf(m_sheet.surface), kind) > 0;
@@ -358,7 +365,7 @@ bool ControlCheckPanel::isShown(SurfaceCheckKind kind) const
 bool ControlCheckPanel::isOpen(SurfaceCheckKind kind) const
 {
     const SurfaceProgress& progress = m_sheet.progress;
-    return mayTry() && !m_sheet.progress.stop && !m_sheet.reversed &&
+    return mayTry() && !m_sheet.isStopped() &&
            (kind != SurfaceCheckKind::Sense || progress.isCalledBothWays() ||
             progress.isSenseAnsweredPlainly());
 }
@@ -445,7 +452,7 @@ bool ControlCheckPanel::takeCall(const QKeyEvent& event, SurfaceCheckKind way)
 
 void ControlCheckPanel::keep(MeasureKind kind, DeflectionUnit unit, const QString& typed)
 {
-    if (!mayTry() || !m_mayWrite())
+    if (!mayTry() || m_sheet.isLeftAlone() || !m_mayWrite())
         return;
     const auto refusal = m_presenter.keep(m_view.record->id, m_sheet.surface, kind, unit, typed,
                                           *m_session.checkPeople.atSurface);

@@ -72,7 +72,7 @@ private:
     void addUsual();
     void bringIntoSight();
     bool mayTry() const;
-    bool isStopped() const { return m_sheet.progress.stop || m_sheet.reversed; }
+    bool isStopped() const { return m_sheet.isStopped(); }
     bool takeChooserKey(const QKeyEvent& event);
     bool holdsForTheStop();
 
@@ -96,6 +96,7 @@ private:
     PersonNote* m_inCockpitStands = nullptr;
     SurfaceChips* m_chips = nullptr;
     QLabel* m_notice = nullptr;
+    QWidget* m_callCard = nullptr;
     QLabel* m_callHeading = nullptr;
     QLabel* m_call = nullptr;
     StopCard* m_stop = nullptr;

@@ -46,6 +46,10 @@ Result<SurfaceSheet> ControlCheckPresenter::sheet(const RiggedTodayView& view, S
     sheet.surface = *surface;
     sheet.measured = measuredOn(id, content.surfaceMeasures);
     sheet.other = otherSideOf(view, content, *surface);
+    for (const SurfaceNow& one : view.now ? view.now->surfaces : std::vector<SurfaceNow>{})
+        for (const Coupling& coupling : view.couplings)
+            if (one.id == id && one.stoppedJoint == coupling.id)
+                sheet.stoppedJoint = coupling;
     for (const SurfaceProgress& progress : view.review.surfaces) {
         if (progress.id == id)
             sheet.progress = progress;

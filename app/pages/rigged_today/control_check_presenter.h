@@ -26,13 +26,15 @@ struct SurfaceSheet
     std::optional<OtherSide> other;
     // The surface that did not move as called: while its question is open nothing is tried on any.
     std::optional<Surface> reversed;
-    bool didNothing = false; // that one, instead of moving the wrong way
+    bool didNothing = false;              // that one, instead of moving the wrong way
+    std::optional<Coupling> stoppedJoint; // of its circuit, that is left as it is: nothing is tried on it
+
+    bool isStopped() const { return progress.stop || reversed || stoppedJoint; }
+    // Nothing is to be moved for it, though nothing was found at it.
+    bool isLeftAlone() const { return stoppedJoint || (reversed && reversed->id != surface.id); }
 
     // What Y, N and C answer now; empty when everything was tried and when it stopped.
-    std::optional<SurfaceCheckKind> asked() const
-    {
-        return progress.stop || reversed ? std::nullopt : progress.next;
-    }
+    std::optional<SurfaceCheckKind> asked() const { return isStopped() ? std::nullopt : progress.next; }
 };
 
 // Facts of the control check -> one surface's sheet; what the two did -> facts. Knows no widget.
