@@ -30,7 +30,7 @@ ChipWords wordsOf(const SurfaceProgress& one)
         return {MarkShape::HalfDisc, Role::NearEdge, ControlWords::open(name)};
     if (!one.next)
         return {MarkShape::Done, Role::InkSoft, ControlWords::done(name)};
-    if (one.setBackBy)
+    if (one.isToBeTriedAgain())
         return {MarkShape::Triangle, Role::NearEdge, ControlWords::setBack(name)};
     if (one.answers.empty())
         return {MarkShape::Waiting, Role::InkSoft, ControlWords::waiting(name)};
