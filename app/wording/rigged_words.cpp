@@ -151,6 +151,16 @@ QString RiggedWords::secureHint(CouplingKind kind)
 QString RiggedWords::recordHeading() { return tr("Rigging record"); }
 QString RiggedWords::progress(int done, int of) { return tr("%1 of %2 couplings done").arg(done).arg(of); }
 
+QString RiggedWords::progressOpen(int done, int of, int open)
+{
+    return tr("%1 of %2 couplings done, %3 open").arg(done).arg(of).arg(open);
+}
+
+QString RiggedWords::secondProgressOpen(int done, int of, int open)
+{
+    return tr("Second person: %1 of %2 done, %3 open").arg(done).arg(of).arg(open);
+}
+
 QString RiggedWords::secondProgress(int done, int of)
 {
     return tr("Second person: %1 of %2 done").arg(done).arg(of);

@@ -44,6 +44,9 @@ public:
     static QString recordHeading();
     static QString progress(int done, int of);
     static QString secondProgress(int done, int of);
+    // Where `open` of those that are done are stopped or in doubt.
+    static QString progressOpen(int done, int of, int open);
+    static QString secondProgressOpen(int done, int of, int open);
     static QString secondNotBegun();      // beside the name of the place
     static QString secondNotBegunTitle(); // by itself
     static QString waiting();

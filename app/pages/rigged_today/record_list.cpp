@@ -19,6 +19,33 @@
 
 namespace rig {
 
+namespace {
+
+// Of those that are done in this turn: stopped or in doubt, as far as it is told to whoever works.
+int openAmongDone(const RiggedTodayView& view, const RiggingSession& session, Turn turn)
+{
+    return static_cast<int>(std::ranges::count_if(view.review.couplings, [&](const CouplingProgress& one) {
+        const bool isDone = one.stage == CouplingStage::BothDone ||
+                            (turn == Turn::First && one.stage == CouplingStage::FirstDone);
+        const auto standing = view.standings.find(one.id);
+        const bool isHidden = view.now && isHiddenNow(session, *view.now, one.id);
+        if (!isDone || one.stop || standing == view.standings.end())
+            return isDone && one.stop;
+        return standing->second.isUnresolved &&
+               (!isHidden || standing->second.asked == QuestionKind::SurfaceDoubt);
+    }));
+}
+
+QString secondProgress(const RiggedTodayView& view, const RiggingSession& session)
+{
+    const int all = static_cast<int>(view.review.couplings.size());
+    const int open = openAmongDone(view, session, Turn::Second);
+    return open > 0 ? RiggedWords::secondProgressOpen(view.review.bothDone(), all, open)
+                    : RiggedWords::secondProgress(view.review.bothDone(), all);
+}
+
+} // namespace
+
 RecordList::RecordList(QWidget* parent) : QFrame{parent}
 {
     setProperty("card", true);
@@ -89,13 +116,15 @@ void RecordList::display(const RiggedTodayView& view, const RiggingSession& sess
     const int done = turn == Turn::First ? view.review.firstDone() : view.review.bothDone();
     m_day->setText(view.record ? formats.moment(view.record->begins) : QString{});
     const bool isSecondBegun = session.second || (view.now && view.now->isSecondBegun());
+    const int open = openAmongDone(view, session, turn);
     if (turn == Turn::First)
-        m_progress->setText(RiggedWords::progress(done, all));
+        m_progress->setText(open > 0 ? RiggedWords::progressOpen(done, all, open)
+                                     : RiggedWords::progress(done, all));
     else
-        m_progress->setText(isSecondBegun ? RiggedWords::secondProgress(done, all)
+        m_progress->setText(isSecondBegun ? secondProgress(view, session)
                                           : RiggedWords::secondNotBegunTitle());
     m_bar->setRange(0, std::max(1, all));
-    m_bar->setValue(done);
+    m_bar->setValue(done - open);
 
     const bool isAnyHidden =
         view.now && std::ranges::any_of(view.now->couplings, [&](const CouplingNow& one) {
@@ -141,8 +170,7 @@ void RecordList::display(const RiggedTodayView& view, const RiggingSession& sess
     const bool checking = current.kind == RecordPlace::Kind::ControlCheck;
     step(RecordPlace::Kind::SecondInspection, MarkShape::Waiting,
          turn == Turn::Second && current.kind == RecordPlace::Kind::Coupling, RiggedWords::secondInspection(),
-         isSecondBegun ? RiggedWords::secondProgress(view.review.bothDone(), all)
-                       : RiggedWords::secondNotBegun());
+         isSecondBegun ? secondProgress(view, session) : RiggedWords::secondNotBegun());
     showControlCheck(row(m_places.size()), view.review, checking);
     m_places.push_back({RecordPlace::Kind::ControlCheck, {}});
     step(RecordPlace::Kind::Close, MarkShape::Waiting, closing, RiggedWords::close(),
@@ -158,13 +186,18 @@ void RecordList::showControlCheck(MarkRow* row, const RecordReview& review, bool
 {
     const int all = static_cast<int>(review.surfaces.size());
     const bool doubted = std::ranges::any_of(review.surfaces, &SurfaceProgress::doubted);
+    const bool stopped =
+        std::ranges::any_of(review.surfaces, [](const SurfaceProgress& one) { return one.stop.has_value(); });
     const bool setBack = std::ranges::any_of(
-        review.surfaces, [](const SurfaceProgress& one) { return one.setBackBy.has_value(); });
+        review.surfaces, [](const SurfaceProgress& one) { return one.isToBeTriedAgain(); });
     MarkShape shape = MarkShape::Waiting;
     Role role = Role::InkSoft;
     if (isCurrent) {
         shape = MarkShape::Current;
         role = Role::Accent;
+    } else if (stopped) {
+        shape = shapeOf(Verdict::Outside);
+        role = shapeRoleOf(Verdict::Outside);
     } else if (doubted) {
         shape = MarkShape::HalfDisc;
         role = Role::NearEdge;
@@ -208,7 +241,8 @@ QString nowOf(Step step)
 QString RecordList::detailFor(const CouplingProgress& one, const CouplingStanding& standing, const RowOf& of)
 {
     if (of.turn == Turn::Second && standing.asked == QuestionKind::SurfaceDoubt)
-        return StandingWords::word(standing); // it hides nothing of the first person's
+        return one.stop ? RiggedWords::stopFor(StandingWords::word(standing))
+                        : StandingWords::word(standing); // it hides nothing of the first person's
     if (of.turn == Turn::Second && one.stop)
         return RiggedWords::stopHere(); // its card says so to both; the work goes past it
     if (of.turn == Turn::Second) {
@@ -255,6 +289,9 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, const C
     if (of.isCurrent) {
         shape = MarkShape::Current;
         role = Role::Accent;
+    } else if (one.stop) {
+        shape = shapeOf(Verdict::Outside);
+        role = shapeRoleOf(Verdict::Outside);
     } else if (standing.asked == QuestionKind::SurfaceDoubt) {
         shape = shapeOf(standing.says);
         role = shapeRoleOf(standing.says);
