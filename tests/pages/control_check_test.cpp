@@ -1,10 +1,15 @@
 // The control check: what the two may answer, what it opens, how figures stand beside the manual's.
 
 #include "app/pages/rigged_today/control_check_panel.h"
+#include "app/pages/rigged_today/record_list.h"
 #include "app/pages/rigged_today/rigged_today_presenter.h"
 #include "app/pages/rigged_today/rigging_writer.h"
+#include "app/pictures/marks.h"
 #include "app/wording/control_words.h"
+#include "app/wording/question_words.h"
 #include "app/wording/rigged_words.h"
+#include "app/wording/standing_words.h"
+#include "app/wording/stop_words.h"
 #include "app/wording/surface_words.h"
 #include "app/wording/window_words.h"
 #include "core/store/ask.h"
@@ -16,6 +21,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QProgressBar>
 #include <QPushButton>
 
 #include <algorithm>
@@ -82,6 +88,14 @@ protected:
                  DeflectionUnit unit = DeflectionUnit::Millimetres)
     {
         return must(presenter.keep(record(), sheet(surface).surface, kind, unit, typed, hangar.vale));
+    }
+
+    // The left one's, by a “no” to its look.
+    void stopJoint()
+    {
+        RiggingSession session = sessionOf(record(), hangar.oren, {});
+        session.place = {RecordPlace::Kind::Coupling, hangar.leftAileron};
+        write(rig::answer(session, *view().now, CheckKind::PlungerHome, Answer::No, store.clock().now()));
     }
 
     std::vector<QuestionStory> questions() { return must(store.records().questions(hangar.airframe)); }
@@ -254,6 +268,146 @@ TEST_F(ControlCheck, CannotSeeOpensAQuestionAndTheOthersAreStillTried)
     EXPECT_FALSE(sheet(left).progress.stop);
     EXPECT_EQ(sheet(left).asked(), SurfaceCheckKind::HeldOtherWay);
     EXPECT_TRUE(sheet(left).progress.doubted);
+}
+
+TEST_F(ControlCheck, ASurfaceThatMovedTheWrongWayStopsTheJointsOfItsCircuitAndSaysSo)
+{
+    call(right, SurfaceCheckKind::CalledOneWay, Movement::Up);
+    for (const CouplingId coupling : {hangar.leftAileron, hangar.rightAileron}) {
+        const auto stop = view().now->find(coupling)->stop;
+        ASSERT_TRUE(stop && stop->surface);
+        EXPECT_EQ(stop->surface->surface, right);
+        EXPECT_TRUE(stop->surface->isWrongMovement());
+        RiggingSession session = sessionOf(record(), hangar.oren, {});
+        session.place = {RecordPlace::Kind::Coupling, coupling};
+        const CouplingSheet joint = must(rigged.sheet(view(), session));
+        EXPECT_EQ(joint.stopSurface, "Right aileron");
+        EXPECT_FALSE(joint.mayAnswer());
+        EXPECT_FALSE(joint.isMeasuringOpen);
+        EXPECT_FALSE(joint.stoppedSince);
+    }
+    EXPECT_EQ(StandingWords::word(view().standings.at(hangar.rightAileron)),
+              "its surface moved the wrong way");
+    EXPECT_EQ(StandingWords::word(view().standings.at(hangar.leftAileron)),
+              "Right aileron moved the wrong way");
+    const Question question = questions().front().question;
+    EXPECT_EQ(QuestionWords::asked(question, "Right aileron"),
+              "Right aileron, moved the wrong way in the control check");
+    EXPECT_EQ(shapeOf(question), MarkShape::Diamond);
+    resolve(question);
+    EXPECT_FALSE(view().now->find(hangar.leftAileron)->stop);
+}
+
+TEST_F(ControlCheck, WhatCouldOnlyNotBeSeenStopsNoJointUntilItIsSeenToBeWrong)
+{
+    call(right, SurfaceCheckKind::CalledOneWay, std::nullopt);
+    EXPECT_FALSE(view().now->find(hangar.rightAileron)->stop);
+    EXPECT_EQ(StandingWords::word(view().standings.at(hangar.rightAileron)), "its surface not seen");
+    EXPECT_EQ(shapeOf(questions().front().question), MarkShape::HalfDisc);
+    EXPECT_EQ(QuestionWords::asked(questions().front().question, "Right aileron"),
+              "Right aileron, not seen in the control check");
+    call(right, SurfaceCheckKind::CalledOneWay, Movement::Nothing);
+    ASSERT_EQ(questions().size(), 1U) << "asked already";
+    EXPECT_TRUE(view().now->find(hangar.rightAileron)->stop);
+    EXPECT_EQ(QuestionWords::asked(questions().front().question, "Right aileron"),
+              "Right aileron, did not move in the control check");
+}
+
+TEST_F(ControlCheck, AnotherNoStopsTheJointsTooAndIsNoWrongMovement)
+{
+    answer(right, SurfaceCheckKind::Freedom, Answer::No);
+    const auto stop = view().now->find(hangar.leftAileron)->stop;
+    ASSERT_TRUE(stop && stop->surface);
+    EXPECT_FALSE(stop->surface->isWrongMovement());
+    EXPECT_FALSE(sheet(left).stoppedJoint) << "the other side is still tried";
+    EXPECT_EQ(StandingWords::word(view().standings.at(hangar.rightAileron)), "“no” at its surface");
+}
+
+TEST_F(ControlCheck, NothingIsTriedOnASurfaceWhoseJointIsStopped)
+{
+    Surface rudder = anAileron(hangar.airframe, "Rudder", Side::None, 3);
+    rudder.kind = SurfaceKind::Rudder;
+    const SurfaceId other = must(store.records().add(rudder));
+    stopJoint();
+    ASSERT_TRUE(sheet(right).stoppedJoint);
+    EXPECT_EQ(sheet(right).stoppedJoint->id, hangar.leftAileron);
+    EXPECT_FALSE(sheet(right).asked());
+    EXPECT_TRUE(sheet(other).asked());
+    call(right, SurfaceCheckKind::CalledOneWay, Movement::Down);
+    EXPECT_FALSE(sheet(right).progress.answers.contains(SurfaceCheckKind::CalledOneWay));
+    call(other, SurfaceCheckKind::CalledOneWay, Movement::Left);
+    EXPECT_TRUE(sheet(other).progress.answers.contains(SurfaceCheckKind::CalledOneWay));
+    resolve(questions().front().question);
+    EXPECT_FALSE(sheet(right).stoppedJoint);
+    EXPECT_TRUE(sheet(right).asked());
+}
+
+TEST_F(ControlCheck, TheSurfaceThatHadMovedWrongIsToBeTriedAgainUntilItIs)
+{
+    call(right, SurfaceCheckKind::CalledOneWay, Movement::Down);
+    call(right, SurfaceCheckKind::CalledOtherWay, Movement::Down);
+    EXPECT_FALSE(sheet(right).progress.isToBeTriedAgain());
+    resolve(questions().front().question);
+    EXPECT_TRUE(sheet(right).progress.isToBeTriedAgain());
+    EXPECT_FALSE(sheet(left).progress.isToBeTriedAgain()) << "nothing was tried there";
+    call(right, SurfaceCheckKind::CalledOneWay, Movement::Down);
+    EXPECT_TRUE(sheet(right).progress.isToBeTriedAgain());
+    call(right, SurfaceCheckKind::CalledOtherWay, Movement::Up);
+    EXPECT_FALSE(sheet(right).progress.isToBeTriedAgain());
+}
+
+TEST_F(ControlCheckScreen, ShowsTheStopOfTheJointAndGivesNoOrderToMoveTheControl)
+{
+    stopJoint();
+    chooseTwo();
+    type("r");
+    EXPECT_TRUE(part<QWidget>(panel, "stopCard").isVisible());
+    EXPECT_EQ(textOf(panel, "stopWhy"),
+              StopWords::jointFirst("Left aileron", QString::fromStdString(textOf(panel, "surfaceTitle")))
+                  .toStdString());
+    EXPECT_NE(textOf(panel, "stopCall").find("A. Quill (0700 0)"), std::string::npos);
+    EXPECT_FALSE(part<QWidget>(panel, "senseCall").isVisible());
+    EXPECT_FALSE(part<QWidget>(panel, "surfaceCall0").isVisible());
+    EXPECT_FALSE(part<QWidget>(panel, "surfaceCall1").isVisible());
+    type("y");
+    EXPECT_TRUE(answers().empty());
+}
+
+TEST_F(ControlCheckScreen, TheChipOfTheSurfaceThatHadMovedWrongSaysTryAgain)
+{
+    call(right, SurfaceCheckKind::CalledOneWay, Movement::Up);
+    resolve(questions().front().question);
+    display();
+    EXPECT_EQ(part<QPushButton>(panel, "surfaceChip1").text(), ControlWords::setBack("Right aileron"));
+}
+
+TEST(RecordListCount, IsGreenOnlyForThoseDoneWithNothingOpen)
+{
+    RiggedTodayView view;
+    for (const std::uint8_t number : {std::uint8_t{1}, std::uint8_t{2}, std::uint8_t{3}}) {
+        CouplingProgress one;
+        one.id = CouplingId{{number}};
+        one.stage = CouplingStage::FirstDone;
+        view.review.couplings.push_back(one);
+    }
+    RecordList list;
+    list.setLook(lookAt(1.0));
+    list.display(view, {});
+    EXPECT_EQ(textOf(list, "recordProgress"), "3 of 3 couplings done");
+    EXPECT_EQ(list.findChild<QProgressBar*>()->value(), 3);
+    view.review.couplings[0].stop = JointStop{};
+    view.standings[CouplingId{{2}}].isUnresolved = true;
+    list.display(view, {});
+    EXPECT_EQ(textOf(list, "recordProgress"), "3 of 3 couplings done, 2 open");
+    EXPECT_EQ(list.findChild<QProgressBar*>()->value(), 1);
+    EXPECT_EQ(list.findChild<QProgressBar*>()->maximum(), 3);
+    RiggingSession second;
+    second.turn = Turn::Second;
+    second.second = PersonId{{7}};
+    for (CouplingProgress& one : view.review.couplings)
+        one.stage = CouplingStage::BothDone;
+    list.display(view, second);
+    EXPECT_EQ(textOf(list, "recordProgress"), "Second person: 3 of 3 done, 2 open");
 }
 
 TEST_F(ControlCheck, RefusesADoubtfulFigureWithASentenceAndKeepsNothing)
