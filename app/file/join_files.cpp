@@ -31,8 +31,8 @@ std::unique_ptr<OtherFile> readOr(const QString& path, const QString& beside, Te
 
 // Says what does not stand as it was saved, and how many facts that are; nothing where they are not to be
 // gone on with.
-std::optional<std::int64_t> foundIn(std::initializer_list<OtherFile*> files, bool asFound,
-                                    const QString& advice, const Progress& progress)
+std::optional<std::int64_t> faultsFoundIn(std::initializer_list<OtherFile*> files, bool asFound,
+                                          const QString& advice, const Progress& progress)
 {
     std::int64_t faults = 0;
     for (OtherFile* file : files) {
@@ -79,7 +79,8 @@ int joinFiles(const JoinWanted& wanted)
     const auto theirs = ours ? readOr(wanted.theirs, wanted.out, progress) : nullptr;
     if (!theirs)
         return kCouldNot;
-    const auto found = foundIn({ours.get(), theirs.get()}, wanted.asFound, JoinWords::lookFirst(), progress);
+    const auto found =
+        faultsFoundIn({ours.get(), theirs.get()}, wanted.asFound, JoinWords::lookFirst(), progress);
     if (!found)
         return kCouldNot;
     const auto made = join(*ours, *theirs, wanted.out.toStdString(), &progress);
@@ -105,7 +106,7 @@ int handOnPart(const PartWanted& wanted)
     if (!airframe)
         return couldNot(FileWords::noSuchAirframe(wanted.file, wanted.airframe));
     // Taken over anew, nothing would show it any more.
-    if (!foundIn({whole.get()}, false, JoinWords::wholeInstead(), progress))
+    if (!faultsFoundIn({whole.get()}, false, JoinWords::wholeInstead(), progress))
         return kCouldNot;
     const auto made = handOn(*whole, airframe->id, wanted.out.toStdString());
     if (!made)
