@@ -358,7 +358,7 @@ void LeafRow::takeTyped()
 {
     const GapEntry entry = parseGap(m_typed.text().toStdString());
     if (const EntryProblem* problem = std::get_if<EntryProblem>(&entry)) {
-        m_typed.refuse();
+        refuseTyped();
         emit entryRefused(EntryWords::refusal(*problem, m_typed.text()));
         return;
     }
@@ -367,8 +367,15 @@ void LeafRow::takeTyped()
     if (std::holds_alternative<GaugeReading>(outcome))
         clearTyped();
     else
-        m_typed.refuse();
+        refuseTyped();
     offer(outcome, gap);
+}
+
+// It stays to be looked at, and what is wrong stands beside it, also where more could have followed.
+void LeafRow::refuseTyped()
+{
+    m_typed.refuse();
+    showTyped();
 }
 
 void LeafRow::clearTyped()
@@ -395,7 +402,7 @@ QString LeafRow::echoOfTyped() const
         return m_gauge.kind() == GaugeKind::Taper ? EntryWords::typeValueHint() : EntryWords::typeHint();
     const GapEntry entry = parseGap(m_typed.text().toStdString());
     if (const EntryProblem* problem = std::get_if<EntryProblem>(&entry))
-        return m_typed.isOnItsWay() ? QString{} : EntryWords::refusal(*problem, m_typed.text());
+        return m_typed.isOnItsWay() && !m_typed.isRefused() ? QString{} : EntryWords::refusal(*problem, m_typed.text());
     const Gap gap = std::get<Gap>(entry);
     if (gap == Gap{})
         return {}; // "0" and "0." are on their way to a figure

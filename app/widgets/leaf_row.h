@@ -79,6 +79,7 @@ private:
     void offer(const GaugeOutcome& outcome, Gap asked);
     GaugeOutcome outcomeOf(Gap gap) const { return m_gauge.enters(gap); }
     void takeTyped();
+    void refuseTyped();
     void showTyped();
     QString echoOfTyped() const;
 

@@ -167,9 +167,9 @@ TEST_F(DemonstrationTest, ADoubtfulFigureIsRefused)
     tickAll();
     choose();
     enter("80");
-    EXPECT_TRUE(says("demonstrationRefused", "If you meant 0.80, type it with a point or a comma."));
+    EXPECT_TRUE(says("typedMeaning", "If you meant 0.80, type it with a point or a comma."));
     enter("0.82");
-    EXPECT_TRUE(says("demonstrationRefused", "its neighbours are 0.80 and 0.85"));
+    EXPECT_TRUE(says("typedMeaning", "its neighbours are 0.80 and 0.85"));
     EXPECT_TRUE(kept().empty());
 }
 

@@ -1,6 +1,7 @@
 // Set up as it is used: keys only, and every bad input answered where it stands.
 
 #include "app/pages/setup/setup_page.h"
+#include "app/widgets/choice_box.h"
 #include "app/wording/coupling_words.h"
 #include "app/wording/day_words.h"
 #include "app/wording/gauge_words.h"
@@ -255,15 +256,15 @@ TEST_F(SetUpPageTest, SaysBesideTheFieldWhatIsWrongAndLosesNothingTyped)
     open({});
     type("qx-17");
     enter("riggingsBefore", "about 200");
-    enter("annualDue", "31/03/2027");
+    enter("annualDue", "31/13/2027");
     press(Qt::Key_Return);
     EXPECT_EQ(said("registrationField"), text(SetUpWords::registrationTaken("qx-17")));
     EXPECT_EQ(said("riggingsBefore"), text(SetUpWords::notACount()));
-    EXPECT_EQ(said("annualDue"), text(DayWords::unread("31/03/2027")));
+    EXPECT_EQ(said("annualDue"), text(DayWords::unread("31/13/2027")));
     EXPECT_EQ(focused(), "registrationField");
     EXPECT_EQ(line("registrationField")->text(), "qx-17");
     EXPECT_EQ(line("riggingsBefore")->text(), "about 200");
-    EXPECT_EQ(line("annualDue")->text(), "31/03/2027");
+    EXPECT_EQ(line("annualDue")->text(), "31/13/2027");
 
     enter("registrationField", "QX-18");
     enter("riggingsBefore", "200");
@@ -615,6 +616,7 @@ TEST_F(SetUpPageOfAHangar, TakesTheKeysOfTheBaselineDayAsSoonAsItIsOpened)
     before.purpose = Purpose::Baseline;
     must(store.records().add(before, std::nullopt));
     goTo(SetUpPart::BaselineDay);
+    part<ChoiceBox>(page, "baselinePerson").choose(std::optional{hangar.oren});
     type("yy0.45");
     press(Qt::Key_Return);
     const auto kept = must(store.records().readings(hangar.airframe));
