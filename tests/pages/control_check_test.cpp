@@ -656,7 +656,7 @@ TEST_F(ControlCheckScreen, HoldsItsWordsAtLargeText)
     panel.setLook(look);
     showAt(panel, {900, 690}, look);
     display();
-    expectNothingClipped(panel, 50);
+    expectNothingClipped(panel, 35);
 }
 
 TEST_F(ControlCheck, OffersTheUsualSurfacesWhereThereAreNone)

@@ -203,36 +203,6 @@ TEST(Contrast, OfControlsIsThatOfTheirOwnEdge)
     EXPECT_EQ(paletteFor(theme).color(QPalette::Mid), theme.color(Role::Border));
 }
 
-TEST(Contrast, OfTheFocusOnAFilledButtonIsThatOfARingInsideIt)
-{
-    for (const Scheme scheme : kSchemes)
-        for (const char* kind : {"primary", "choice", "leaf", "answer"}) {
-            const Theme theme = Theme::of(scheme);
-            QWidget window;
-            window.setStyleSheet(styleSheetFor(theme, {}));
-            QPushButton other{"Back", &window};
-            QPushButton filled{"Next coupling", &window};
-            filled.setProperty("kind", kind);
-            filled.setCheckable(true);
-            filled.setChecked(true);
-            filled.setGeometry(0, 60, 200, 60);
-            window.show();
-            window.activateWindow();
-            const auto ringPixels = [&](QPushButton& focused) {
-                focused.setFocus();
-                QApplication::processEvents();
-                const QImage image = filled.grab().toImage();
-                int ring = 0;
-                for (int x = 0; x < 6; ++x)
-                    ring +=
-                        contrastOf(image.pixelColor(x, image.height() / 2), theme.color(Role::Accent)) >= 3;
-                return ring;
-            };
-            EXPECT_EQ(ringPixels(other), 0) << kind << ", " << nameOf(scheme);
-            EXPECT_GE(ringPixels(filled), 2) << kind << ", " << nameOf(scheme);
-        }
-}
-
 TEST(BandEdges, OfTheGapStripAreLinesAndNotTintAlone)
 {
     GapStripView view;

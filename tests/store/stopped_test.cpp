@@ -109,7 +109,8 @@ TEST_F(Stopped, ForeseeingLeavesNothingBesideTheFile)
         StopsAt progress{at};
         const auto theirs = OtherFile::read(twin, store.path(), &progress);
         if (theirs) {
-            EXPECT_NE(bool{foresee(store.path(), *theirs.value(), &progress)}, progress.isStopped()) << at;
+            const bool isForeseen{foresee(store.path(), *theirs.value(), &progress)};
+            EXPECT_NE(isForeseen, progress.isStopped()) << at;
         }
     }
     EXPECT_EQ(everything(), before);
