@@ -3519,7 +3519,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Thickest leaf still loose</source>
-        <translation>Lame la plus épaisse encore libre</translation>
+        <translation>Plus épaisse encore libre</translation>
     </message>
     <message>
         <source>Thickest pin still loose</source>
