@@ -24,6 +24,7 @@
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTextStream>
+#include <QTimer>
 
 #include <algorithm>
 #include <array>
@@ -67,8 +68,17 @@ void settle()
         QApplication::processEvents();
 }
 
+// What is typed right behind a reading that is not inside its band counts for nothing.
+void waitUntilItCounts(const QWidget& target)
+{
+    const auto* lost = target.findChild<QTimer*>(QStringLiteral("typedAhead"));
+    while (lost && lost->isActive())
+        QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+}
+
 void type(QWidget& target, const QString& keys)
 {
+    waitUntilItCounts(target);
     for (const QChar key : keys) {
         const bool enter = key == '\n';
         QKeyEvent press{QEvent::KeyPress, enter ? int{Qt::Key_Return} : key.toUpper().unicode(),
