@@ -12,6 +12,8 @@ namespace rig {
 
 namespace {
 
+constexpr int kOctober = 10;
+
 bool isSpoken(const QString& code)
 {
     return std::ranges::any_of(languages(), [&code](const Language& one) { return one.code == code; });
@@ -47,7 +49,11 @@ QLocale figuresOf(const QString& code, const QLocale& system)
 {
     const QLocale usual =
         code == english() ? QLocale{QLocale::English, QLocale::UnitedKingdom} : QLocale{code};
-    return system.language() == usual.language() ? system : usual;
+    if (system.language() != usual.language())
+        return usual;
+    // A system may be asked for words of one language and figures of another: LANGUAGE=de beside LANG=C.
+    const QLocale own{system.language(), system.territory()};
+    return system.monthName(kOctober) == own.monthName(kOctober) ? system : usual;
 }
 
 Speech::Speech(const QString& code, const QLocale& system)
