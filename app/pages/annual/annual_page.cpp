@@ -62,7 +62,7 @@ AnnualPage::AnnualPage(Records& records, const Clock& clock, Prompts& prompts, Q
     : Page{parent}, m_presenter{records, clock}, m_clock{clock}
 {
     setObjectName("annual");
-    setFocusPolicy(Qt::StrongFocus);
+    setFocusPolicy(Qt::ClickFocus); // hands it on: by Tab that would pass over what stands before
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(0, 0, 0, 0);
     m_stack = new QStackedWidget;

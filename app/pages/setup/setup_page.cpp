@@ -84,7 +84,7 @@ SetUpPage::SetUpPage(Records& records, const Clock& clock, Prompts& prompts, QWi
     : Page{parent}, m_presenter{records, clock}
 {
     setObjectName("setUp");
-    setFocusPolicy(Qt::StrongFocus);
+    setFocusPolicy(Qt::ClickFocus); // hands it on: by Tab that would pass over what stands before
     auto* layout = new QHBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);
     layout->setSpacing(14);
