@@ -190,13 +190,8 @@ QWidget* MainWindow::makeBanner()
 
 void MainWindow::openPath(const QString& path, OpenAs as)
 {
-    auto session = Session::open(path.toStdString(), as, m_clock);
-    const bool isOpened = bool{session};
-    adopt(std::move(session), path);
-    if (!isOpened)
-        return;
-    rememberRecent(path);
-    m_calls->hearFor(path);
+    if (adopt(Session::open(path.toStdString(), as, m_clock), path))
+        rememberRecent(path);
 }
 
 void MainWindow::openAnother(const QString& path, OpenAs as)
@@ -210,11 +205,13 @@ void MainWindow::openDemo()
     adopt(Session::openDemo(m_clock), WindowWords::openDemo());
 }
 
-void MainWindow::adopt(Result<std::unique_ptr<Session>> session, const QString& path)
+bool MainWindow::adopt(Result<std::unique_ptr<Session>> session, const QString& path)
 {
-    if (!session)
-        return showRefusal(session.problem(), path);
-    openSession(std::move(session).value());
+    if (session)
+        openSession(std::move(session).value());
+    else
+        showRefusal(session.problem(), path);
+    return bool{session};
 }
 
 void MainWindow::openSession(std::unique_ptr<Session> session)
@@ -222,8 +219,12 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
     m_banner->hide();
     dropPages();
     m_session = std::move(session);
-    m_calls->hearNone();
-    m_menu->setFile(QString::fromStdString(m_session->file().path()));
+    const QString path = QString::fromStdString(m_session->file().path());
+    if (m_session->isDemo()) // each start has one of its own
+        m_calls->hearNone();
+    else
+        m_calls->hearFor(path);
+    m_menu->setFile(path);
     const auto writes = m_session->records().book().writesElsewhere();
     m_writesSeen = writes ? writes.value() : 0;
     m_airframe.reset();
@@ -231,8 +232,7 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
     chooseFirstAirframe();
     showAirframe();
     if (m_session->file().isReadOnly())
-        showProblem(WindowWords::readOnlyNote(
-            QFileInfo{QString::fromStdString(m_session->file().path())}.fileName()));
+        showProblem(WindowWords::readOnlyNote(QFileInfo{path}.fileName()));
     showMoment(m_airframe ? Moments::RiggedToday : Moments::SetUp);
     m_lookingThrough->start();
 }
@@ -393,6 +393,7 @@ void MainWindow::bringBackCopy(const KeptCopy& copy)
 std::unique_ptr<Session> MainWindow::leaveSession()
 {
     m_lookingThrough->stop();
+    m_calls->hearNone(); // the window that takes it over hears
     dropPages();
     return std::move(m_session);
 }
@@ -402,7 +403,6 @@ void MainWindow::closeSession()
 {
     leaveSession().reset();
     m_menu->setFile({});
-    m_calls->hearNone();
     m_airframe.reset();
     m_stack->setCurrentWidget(m_welcome);
     readAirframes();

@@ -127,7 +127,7 @@ private:
     bool mayLeavePages(Leaving what);
     void scaleText(double factor);
     void setColours(Scheme scheme);
-    void adopt(Result<std::unique_ptr<Session>> session, const QString& path);
+    bool adopt(Result<std::unique_ptr<Session>> session, const QString& path);
 
     const Clock& m_clock;
     Prompts& m_prompts;

@@ -1,10 +1,12 @@
 // A second start with a file that is open: the window that has it comes to the front.
 
 #include "app/window/main_window.h"
+#include "app/window/program.h"
 #include "app/window/window_calls.h"
 #include "tests/support/hangar.h"
 #include "tests/support/scripted_prompts.h"
 
+#include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -119,6 +121,15 @@ TEST_F(SecondStart, FindsTheFileUnderAnotherNameOfIt)
     window.openPath(file(), OpenAs::Existing);
     fs::create_symlink(store.path(), store.folder() / "link.rigband");
     EXPECT_TRUE(isAnswered(QString::fromStdString(store.folder() / "link.rigband")));
+}
+
+TEST_F(SecondStart, FindsTheWindowThatWasMadeAnewInAnotherLanguage)
+{
+    Program program{store.clock(), prompts, Look{}};
+    program.window().openPath(file(), OpenAs::Existing);
+    program.speak("de");
+    EXPECT_TRUE(isAnswered(file()));
+    QSettings{}.clear(); // it is remembered
 }
 
 TEST_F(SecondStart, HandsOverWhatTheDesktopGaveToIt)
