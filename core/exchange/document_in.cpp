@@ -1,6 +1,6 @@
-#include "core/exchange/base64.h"
 #include "core/exchange/document.h"
 #include "core/exchange/document_cells.h"
+#include "core/store/base64.h"
 
 #include <algorithm>
 #include <iterator>

@@ -1,7 +1,7 @@
-#include "core/exchange/base64.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/document.h"
 #include "core/exchange/document_cells.h"
+#include "core/store/base64.h"
 
 #include <algorithm>
 #include <charconv>

@@ -1,4 +1,4 @@
-#include "core/exchange/base64.h"
+#include "core/store/base64.h"
 
 #include <gtest/gtest.h>
 
