@@ -1,13 +1,13 @@
 #include "app/window/demo_copy.h"
 
+#include "core/store/passing_file.h"
+
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
-#include <cerrno>
-#include <csignal>
 #include <sys/types.h>
 #include <unistd.h>
 
@@ -22,11 +22,11 @@ QString nameFor(qint64 process)
     return kFolders + QString::number(process) + QStringLiteral("-XXXXXX");
 }
 
-bool isGone(const QString& folder)
+bool isMakerGone(const QString& folder)
 {
     bool isNumber = false;
     const pid_t process = folder.mid(kFolders.size()).section('-', 0, 0).toInt(&isNumber);
-    return isNumber && process > 0 && ::kill(process, 0) != 0 && errno == ESRCH;
+    return isNumber && process > 0 && isGone(process);
 }
 
 } // namespace
@@ -62,7 +62,7 @@ void removeOldDemos(const QString& temporary)
     const auto all = QDir{temporary}.entryInfoList({kFolders + '*'}, QDir::Dirs | QDir::NoDotAndDotDot);
     for (const QFileInfo& one : all)
         if (!one.isSymLink() && one.ownerId() == ::getuid() && one.lastModified() < yesterday &&
-            isGone(one.fileName()))
+            isMakerGone(one.fileName()))
             QDir{one.filePath()}.removeRecursively();
 }
 

@@ -54,11 +54,6 @@ std::optional<pid_t> makerIn(std::string_view name)
     return numberIn(name.substr(at + kReading.size(), hyphen - at - kReading.size()));
 }
 
-bool isGone(pid_t process)
-{
-    return ::kill(process, 0) != 0 && errno == ESRCH;
-}
-
 bool isLeftAlone(const fs::directory_entry& entry)
 {
     std::error_code failed;
@@ -90,6 +85,11 @@ bool isLeftBehind(const fs::directory_entry& entry)
 }
 
 } // namespace
+
+bool isGone(pid_t process)
+{
+    return ::kill(process, 0) != 0 && errno == ESRCH;
+}
 
 std::string makingName(const std::string& path)
 {

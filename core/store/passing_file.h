@@ -2,8 +2,12 @@
 
 #include <filesystem>
 #include <string>
+#include <sys/types.h>
 
 namespace rig {
+
+// Whether no process of this number is there any more, whoever's it was.
+bool isGone(pid_t process);
 
 // Files that lie beside another one for as long as a program makes or reads it, and bear its process's
 // number. Whoever is killed leaves them behind.
