@@ -1,7 +1,6 @@
 #include "app/widgets/chart_widget.h"
 
 #include "app/widgets/focus_ring.h"
-#include "app/widgets/heard.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -22,7 +21,6 @@ constexpr int kDragBegins = 4; // pixels: less is a click with a cold hand
 
 ChartWidget::ChartWidget(QWidget* parent) : QWidget{parent}
 {
-    hearWhatIsPainted();
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
 }

@@ -1,6 +1,5 @@
 #include "app/widgets/gap_strip_widget.h"
 
-#include "app/widgets/heard.h"
 #include "app/widgets/plain_tip.h"
 #include "app/wording/rigged_words.h"
 
@@ -12,7 +11,6 @@ namespace rig {
 
 GapStripWidget::GapStripWidget(QWidget* parent) : QWidget{parent}
 {
-    hearWhatIsPainted();
     setAccessibleName(RiggedWords::lockedGap());
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }

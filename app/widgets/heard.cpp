@@ -71,8 +71,6 @@ QAccessibleInterface* heard(const QString& kind, QObject* object)
         return new QAccessibleWidget{widget, QAccessible::Chart};
     if (std::ranges::any_of(kPictures, [&](const char* one) { return kind == QLatin1String(one); }))
         return new QAccessibleWidget{widget, QAccessible::Graphic};
-    if (kind == QLatin1String("rig::Announcer"))
-        return new QAccessibleWidget{widget, QAccessible::AlertMessage};
     return nullptr;
 }
 

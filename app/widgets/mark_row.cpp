@@ -1,7 +1,6 @@
 #include "app/widgets/mark_row.h"
 
 #include "app/widgets/focus_ring.h"
-#include "app/widgets/heard.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/plain_tip.h"
 
@@ -15,7 +14,6 @@ namespace rig {
 
 MarkRow::MarkRow(QWidget* parent) : QAbstractButton{parent}
 {
-    hearWhatIsPainted();
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);

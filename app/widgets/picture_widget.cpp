@@ -1,6 +1,5 @@
 #include "app/widgets/picture_widget.h"
 
-#include "app/widgets/heard.h"
 #include "app/widgets/plain_tip.h"
 
 #include <QPainter>
@@ -11,7 +10,6 @@ namespace rig {
 
 PictureWidget::PictureWidget(QWidget* parent) : QWidget{parent}
 {
-    hearWhatIsPainted();
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 

@@ -1,7 +1,6 @@
 #include "app/widgets/plan_widget.h"
 
 #include "app/widgets/focus_ring.h"
-#include "app/widgets/heard.h"
 #include "app/wording/plan_words.h"
 
 #include <QAccessible>
@@ -41,7 +40,6 @@ std::optional<PlanWay> wayOf(int key)
 
 PlanWidget::PlanWidget(QWidget* parent) : QWidget{parent}
 {
-    hearWhatIsPainted();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);

@@ -1,7 +1,6 @@
 #include "app/widgets/pressable.h"
 
 #include "app/widgets/focus_ring.h"
-#include "app/widgets/heard.h"
 #include "app/widgets/parts.h"
 
 #include <QChildEvent>
@@ -14,7 +13,6 @@ namespace rig {
 
 Pressable::Pressable(QWidget* parent) : QAbstractButton{parent}
 {
-    hearWhatIsPainted();
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
     setAttribute(Qt::WA_Hover);

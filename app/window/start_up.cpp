@@ -1,6 +1,7 @@
 #include "app/window/start_up.h"
 
 #include "app/theme/theme.h"
+#include "app/widgets/heard.h"
 #include "app/widgets/indicator_style.h"
 
 #include <QApplication>
@@ -44,6 +45,7 @@ QIcon programIcon()
 void setUpApplication(QApplication& application)
 {
     application.setStyle(new IndicatorStyle); // the application owns it
+    hearWhatIsPainted();
     loadFonts();
     application.setFont(fontOf(FontSizes{}.body()));
     QGuiApplication::setWindowIcon(programIcon());

@@ -1,7 +1,6 @@
 #include "app/pages/trends/coupling_list.h"
 
 #include "app/widgets/focus_ring.h"
-#include "app/widgets/heard.h"
 #include "app/widgets/plain_tip.h"
 #include "app/widgets/trend_widget.h"
 #include "app/wording/standing_words.h"
@@ -52,7 +51,6 @@ TrendSeries lastOf(const TrendSeries& series)
 
 TrendRow::TrendRow(QWidget* parent) : QAbstractButton{parent}, m_small{new TrendWidget{this}}
 {
-    hearWhatIsPainted();
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
