@@ -16,16 +16,6 @@ namespace rig::file {
 
 namespace {
 
-// As join and part do it: what does not stand as it was saved is said, and goes out only as found.
-bool mayGoOut(const QString& path, const ChainState& chain, bool asFound)
-{
-    for (const QString& line : JoinWords::findings(path, chain))
-        complain(line);
-    if (chain.faults > 0 && !asFound)
-        complain(JoinWords::lookFirst());
-    return chain.faults == 0 || asFound;
-}
-
 Outcome writeInto(const std::string& path, StoreFile::Connection& file)
 {
     QFile document{QString::fromStdString(path)};
@@ -71,11 +61,11 @@ int exportDocument(const ExportedDocument& wanted)
     const auto file = OtherFile::read(wanted.file.toStdString(), wanted.document.toStdString());
     if (!file)
         return couldNot(file.problem(), failedAtNewFile(file.problem().kind) ? wanted.document : wanted.file);
-    const auto chain = file.value()->lookAtChain();
+    const auto chain = chainToldOf(*file.value());
     if (!chain)
-        return couldNot(chain.problem(), wanted.file);
-    if (!mayGoOut(wanted.file, chain.value(), wanted.asFound))
         return kCouldNot;
+    if (chain->faults > 0 && !wanted.asFound)
+        return couldNot(JoinWords::lookFirst());
     const Outcome made = makeUnderAnotherName(wanted.document.toStdString(), [&](const std::string& making) {
         return writeInto(making, file.value()->connection());
     });
@@ -83,8 +73,8 @@ int exportDocument(const ExportedDocument& wanted)
         return couldNot(FileWords::cannotStand(QString::fromStdString(made.problem().detail)));
     if (!made)
         return couldNot(made.problem(), wanted.document);
-    say(DocumentWords::written(wanted.document, wanted.file, chain.value().end.facts));
-    return chain.value().faults > 0 ? kFound : kDone;
+    say(DocumentWords::written(wanted.document, wanted.file, chain->end.facts));
+    return chain->faults > 0 ? kFound : kDone;
 }
 
 int importDocument(const ImportedDocument& wanted)

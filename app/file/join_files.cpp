@@ -36,19 +36,10 @@ std::optional<std::int64_t> faultsFoundIn(std::initializer_list<OtherFile*> file
 {
     std::int64_t faults = 0;
     for (OtherFile* file : files) {
-        const QString path = QString::fromStdString(file->path());
-        const auto chain = file->lookAtChain(progress.token());
-        if (!chain && progress.isStopped()) {
-            complain(LongWorkWords::stopped());
+        const auto chain = chainToldOf(*file, &progress);
+        if (!chain)
             return std::nullopt;
-        }
-        if (!chain) {
-            couldNot(chain.problem(), path);
-            return std::nullopt;
-        }
-        for (const QString& line : JoinWords::findings(path, chain.value()))
-            complain(line);
-        faults += chain.value().faults;
+        faults += chain->faults;
     }
     if (faults == 0 || asFound)
         return faults;

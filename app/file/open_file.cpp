@@ -2,6 +2,8 @@
 
 #include "app/file/verbs.h"
 #include "app/wording/file_words.h"
+#include "app/wording/join_words.h"
+#include "app/wording/long_work_words.h"
 #include "core/store/airframe_facts.h"
 #include "core/store/names.h"
 
@@ -62,6 +64,22 @@ std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, con
     }
     auto facts = factsOf(*open.records, named->id);
     return facts ? std::optional{std::move(facts).value()} : refused(facts.problem());
+}
+
+std::optional<ChainState> chainToldOf(OtherFile& file, const Progress* progress)
+{
+    const QString path = QString::fromStdString(file.path());
+    auto chain = file.lookAtChain(stopOf(progress));
+    if (!chain) {
+        if (isStopped(progress))
+            complain(LongWorkWords::stopped());
+        else
+            couldNot(chain.problem(), path);
+        return std::nullopt;
+    }
+    for (const QString& line : JoinWords::findings(path, chain.value()))
+        complain(line);
+    return std::move(chain).value();
 }
 
 bool isFree(const QString& out)

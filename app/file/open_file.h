@@ -1,7 +1,9 @@
 #pragma once
 
 #include "core/airframe/id_source.h"
+#include "core/progress.h"
 #include "core/review/airframe_facts.h"
+#include "core/store/other_file.h"
 #include "core/store/records.h"
 #include "core/store/store_file.h"
 
@@ -30,6 +32,10 @@ const Airframe* airframeNamed(const std::vector<Airframe>& airframes, const QStr
 // Opens the file; what it knows of the airframe with this registration. Where that cannot be told, why is
 // complained of.
 std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, const QString& registration);
+
+// Looks whether all of a file stands as it was saved, and says what does not. Where that cannot be looked at,
+// or is stopped, that is complained of and nothing comes back.
+std::optional<ChainState> chainToldOf(OtherFile& file, const Progress* progress = nullptr);
 
 // Whether nothing stands there yet, which is complained of otherwise: nothing is ever written over.
 bool isFree(const QString& out);

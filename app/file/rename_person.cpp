@@ -36,18 +36,12 @@ bool isNeutral(const QString& as)
     return letters.match(as).hasMatch();
 }
 
-bool isAsItWasSaved(OtherFile& file, const QString& path)
+bool isAsItWasSaved(OtherFile& file)
 {
-    const auto chain = file.lookAtChain();
-    if (!chain) {
-        couldNot(chain.problem(), path);
-        return false;
-    }
-    for (const QString& line : JoinWords::findings(path, chain.value()))
-        complain(line);
-    if (chain.value().faults > 0)
+    const auto chain = chainToldOf(file);
+    if (chain && chain->faults > 0)
         complain(RenameWords::lookFirst());
-    return chain.value().faults == 0;
+    return chain && chain->faults == 0;
 }
 
 int tellRenamed(const PersonRenamed& wanted, const Renamed& renamed)
@@ -75,7 +69,7 @@ int renamePerson(const PersonRenamed& wanted)
         return couldNot(people.problem(), wanted.file);
     const auto person = personNamed(wanted.file, people.value(), wanted.person);
     const auto by = person ? personNamed(wanted.file, people.value(), wanted.by) : std::nullopt;
-    if (!by || !isAsItWasSaved(*whole.value(), wanted.file))
+    if (!by || !isAsItWasSaved(*whole.value()))
         return kCouldNot;
     OpenFile made; // for its clock and its ids
     const auto renamed = replaceName(*whole.value(), {*person, wanted.as.toStdString(), *by}, made.ids,
