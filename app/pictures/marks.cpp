@@ -44,6 +44,7 @@ MarkShape shapeOf(Says says)
 {
     switch (says) {
     case Says::Outside:
+    case Says::Stopped:
         return MarkShape::Diamond;
     case Says::Asked:
     case Says::PartSeated:
@@ -69,6 +70,7 @@ Role shapeRoleOf(Says says)
 {
     switch (says) {
     case Says::Outside:
+    case Says::Stopped:
         return Role::Outside;
     case Says::Asked:
     case Says::PartSeated:

@@ -28,6 +28,7 @@ const char* rankOf(Says says)
     case Says::PartSeated:
         return "near";
     case Says::Outside:
+    case Says::Stopped:
         return "outside";
     case Says::CannotTell:
     case Says::NoBandYet:

@@ -22,6 +22,7 @@ Verdict verdictOf(Says says)
     case Says::WasOutside:
     case Says::Inside:
         return Verdict::Inside;
+    case Says::Stopped:
     case Says::Asked:
     case Says::PartSeated:
     case Says::CannotTell:
@@ -32,11 +33,17 @@ Verdict verdictOf(Says says)
     return Verdict::CannotTell;
 }
 
+bool isAsked(const CouplingStanding& standing)
+{
+    return standing.says == Says::Stopped || standing.says == Says::Asked;
+}
+
 } // namespace
 
 QString StandingWords::word(const CouplingStanding& standing)
 {
     switch (standing.says) {
+    case Says::Stopped:
     case Says::Asked:
         return standing.asked ? asked(*standing.asked, standing.surface) : QString{};
     case Says::PartSeated:
@@ -68,6 +75,7 @@ QString StandingWords::inFull(const CouplingStanding& standing)
         if (standing.isUnresolved)
             return tr("Outside the band, and nobody has resolved it");
         break;
+    case Says::Stopped:
     case Says::Asked:
         if (standing.asked == QuestionKind::CannotSee)
             return notSeen(standing.askedAbout.value_or(CheckKind::BallInSocket));
@@ -96,11 +104,11 @@ QString StandingWords::inFull(const CouplingStanding& standing)
 QString StandingWords::withReading(const CouplingStanding& standing)
 {
     if (!standing.reading || standing.says == Says::NotRead || standing.says == Says::NoGap)
-        return standing.says == Says::Asked ? askedInFull(standing) : word(standing);
+        return isAsked(standing) ? askedInFull(standing) : word(standing);
     const bool isOfThePeriod =
         standing.says == Says::Moved || standing.says == Says::Scatters || standing.says == Says::WasOutside;
     // What is asked in words need not be about the latest reading.
-    if (standing.asked == QuestionKind::SurfaceDoubt && standing.says == Says::Asked)
+    if (standing.asked == QuestionKind::SurfaceDoubt && isAsked(standing))
         return tr("%1; last read: %2", "what is asked of a surface, reading of the joint")
             .arg(askedInFull(standing), Formats{}.interval(standing.reading->interval));
     if (isOfThePeriod || standing.asked == QuestionKind::Asked)

@@ -56,6 +56,8 @@ std::string_view wordOf(Says says)
     switch (says) {
     case Says::Outside:
         return "outside";
+    case Says::Stopped:
+        return "stopped";
     case Says::Asked:
         return "question-open";
     case Says::PartSeated:

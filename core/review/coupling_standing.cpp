@@ -38,6 +38,13 @@ int gravityOf(QuestionKind kind)
     return kind == QuestionKind::Asked ? 0 : 1;
 }
 
+Says saysWhileOpen(const Question& question)
+{
+    if (question.kind == QuestionKind::OutsideReading)
+        return Says::Outside;
+    return question.isStop() ? Says::Stopped : Says::Asked;
+}
+
 } // namespace
 
 Says saysOf(Verdict verdict)
@@ -247,7 +254,7 @@ void CouplingStandings::sayUnresolved(const Known& known, const CouplingHistory&
         for (const Reading* reading : known.readings)
             if (gravest->reading == reading->id)
                 say(*reading, spokenBy(known, *reading, history), standing);
-        standing.says = gravest->kind == QuestionKind::OutsideReading ? Says::Outside : Says::Asked;
+        standing.says = saysWhileOpen(*gravest);
     }
     if (standing.says == Says::Outside)
         return;
@@ -305,12 +312,12 @@ std::optional<DoubtedSurface> CouplingStandings::doubtedAt(const Coupling& coupl
 CouplingStanding CouplingStandings::standingOf(const Coupling& coupling, const CouplingHistory& history) const
 {
     CouplingStanding standing = ownStandingOf(coupling, history);
-    if (standing.says <= Says::Asked)
+    const std::optional<DoubtedSurface> surface = doubtedAt(coupling);
+    const Says told = surface && surface->saidNo() ? Says::Stopped : Says::Asked;
+    if (!surface || standing.says <= told)
         return standing;
-    standing.surface = doubtedAt(coupling);
-    if (!standing.surface)
-        return standing;
-    standing.says = Says::Asked;
+    standing.surface = surface;
+    standing.says = told;
     standing.asked = QuestionKind::SurfaceDoubt;
     standing.isUnresolved = true;
     return standing;

@@ -7,6 +7,7 @@ namespace rig {
 // What a coupling says now, gravest first. None of them says that anything is in order.
 enum class Says {
     Outside,    // a reading outside its band that nobody has resolved, or the latest one
+    Stopped,    // a “no” about it or about a surface of its circuit that nobody has found out
     Asked,      // something else about it is asked and not found out
     PartSeated, // the latest reading found it so
     CannotTell,

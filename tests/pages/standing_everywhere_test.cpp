@@ -222,7 +222,7 @@ const std::vector<Story>& stories()
              file.today(500);
              file.connectsByItself();
          }},
-        {"no gap, and answered no", Says::Asked,
+        {"no gap, and answered no", Says::Stopped,
          [](ToldFile& file) {
              file.today(500);
              file.connectsByItself();

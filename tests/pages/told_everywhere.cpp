@@ -109,13 +109,19 @@ void addMarks(const std::string& place, const std::vector<Block>& blocks, const 
 
 void addTable(const AirframeReview& review, std::vector<Told>& all)
 {
-    static const std::map<std::string, Says> kWords{
-        {"outside", Says::Outside},        {"question-open", Says::Asked},
-        {"part-seated", Says::PartSeated}, {"no-band", Says::NoBandYet},
-        {"cannot-tell", Says::CannotTell}, {"not-read", Says::NotRead},
-        {"near-edge", Says::NearEdge},     {"moved", Says::Moved},
-        {"no-gap", Says::NoGap},           {"scatter-changed", Says::Scatters},
-        {"was-outside", Says::WasOutside}, {"inside", Says::Inside}};
+    static const std::map<std::string, Says> kWords{{"outside", Says::Outside},
+                                                    {"question-open", Says::Asked},
+                                                    {"stopped", Says::Stopped},
+                                                    {"part-seated", Says::PartSeated},
+                                                    {"no-band", Says::NoBandYet},
+                                                    {"cannot-tell", Says::CannotTell},
+                                                    {"not-read", Says::NotRead},
+                                                    {"near-edge", Says::NearEdge},
+                                                    {"moved", Says::Moved},
+                                                    {"no-gap", Says::NoGap},
+                                                    {"scatter-changed", Says::Scatters},
+                                                    {"was-outside", Says::WasOutside},
+                                                    {"inside", Says::Inside}};
     const std::vector<CsvRow> rows = csvRows(reviewCouplingsTable(review), ',');
     const auto& heads = rows.front().fields;
     const auto column = static_cast<std::size_t>(std::ranges::find(heads, "standing") - heads.begin());

@@ -177,7 +177,7 @@ TEST_F(Standing, SaysNothingFromBeforeThePeriodButWhatIsUnresolved)
     read(kUsual);
     close();
     const Day later = kRigged + std::chrono::days{30};
-    EXPECT_EQ(now(later, later).says, Says::Asked);
+    EXPECT_EQ(now(later, later).says, Says::Stopped);
     resolve();
     EXPECT_EQ(now(later, later).says, Says::NotRead);
 }
@@ -284,7 +284,7 @@ TEST_F(Standing, OfOneWithoutAGapSaysSoAndNotThatItsBandOrReadingIsMissing)
     EXPECT_EQ(now().says, Says::NoGap);
     EXPECT_FALSE(now().verdict());
     ask(QuestionKind::AnsweredNo, {});
-    EXPECT_EQ(now().says, Says::Asked) << "the gravest that nobody has resolved is said first";
+    EXPECT_EQ(now().says, Says::Stopped) << "the gravest that nobody has resolved is said first";
     EXPECT_TRUE(now().isUnresolved);
     resolve();
     EXPECT_EQ(now().says, Says::NoGap);
@@ -342,6 +342,8 @@ TEST_F(Standing, OfEveryJointOfACircuitIsAskedWhileASurfaceOfItWasWrongOrNotSeen
     EXPECT_TRUE(now().isUnresolved);
     EXPECT_EQ(now().verdict(), std::nullopt) << "no green beside it";
     EXPECT_EQ(now().openQuestions, 0) << "it is the surface's question, and counted there";
+    told.facts.questions.back().question.surfaceAnswer = Answer::No;
+    EXPECT_EQ(now().says, Says::Stopped) << "no milder than the question itself";
     resolve();
     EXPECT_EQ(now().says, Says::Inside);
 }
