@@ -9,6 +9,7 @@
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QFileInfo>
 
 #include <cstdio>
 #include <optional>
@@ -104,8 +105,9 @@ int main(int argc, char* argv[])
         line.arguments.process(application);
 
     const QString file = line.arguments.positionalArguments().value(0);
-    if (!file.isEmpty() && rig::callWindowOf(file, token))
-        return kDone; // it is in front of the user
+    const rig::Called called = file.isEmpty() ? rig::Called::Nobody : rig::callWindowOf(file, token);
+    if (called == rig::Called::Raised)
+        return kDone;
     rig::MainWindow& window = program.window();
     rig::Look look = window.look();
     if (line.arguments.isSet(line.dark))
@@ -119,6 +121,8 @@ int main(int argc, char* argv[])
         window.openDemo();
     else if (!file.isEmpty())
         window.openPath(file, rig::OpenAs::Existing);
+    if (called == rig::Called::NoAnswer && window.page(window.moment())) // else a refusal stands there
+        window.showProblem(rig::WindowWords::otherHangs(QFileInfo{file}.fileName()));
     program.show();
     rig::EndSignals endings;
     QObject::connect(&endings, &rig::EndSignals::ended, &program,

@@ -22,8 +22,10 @@ public:
     // reads itself.
     virtual void showAirframe(std::optional<AirframeId> airframe) = 0;
     virtual void setLook(const Look& look) = 0;
-    // The page is about to be hidden or the program closed: whatever is half done is noted as interrupted.
+    // Another page is about to be seen: what was pressed is saved, and what is half done waits.
     virtual void leave() {}
+    // The program is about to be closed, or the file: whatever is half done is noted as interrupted.
+    virtual void end() { leave(); }
     // Another window has written while the page is seen: it is shown, and nothing that was typed is lost.
     // What is said beside the page the window reads itself.
     virtual void catchUp() {}

@@ -216,9 +216,16 @@ bool MainWindow::adopt(Result<std::unique_ptr<Session>> session, const QString& 
 
 void MainWindow::openSession(std::unique_ptr<Session> session)
 {
+    goOnFrom({std::move(session)});
+}
+
+void MainWindow::goOnFrom(LeftOff left)
+{
+    if (!left.session)
+        return;
     m_banner->hide();
     dropPages();
-    m_session = std::move(session);
+    m_session = std::move(left.session);
     const QString path = QString::fromStdString(m_session->file().path());
     if (m_session->isDemo()) // each start has one of its own
         m_calls->hearNone();
@@ -227,13 +234,16 @@ void MainWindow::openSession(std::unique_ptr<Session> session)
     m_menu->setFile(path);
     const auto writes = m_session->records().book().writesElsewhere();
     m_writesSeen = writes ? writes.value() : 0;
-    m_airframe.reset();
+    m_airframe = left.airframe;
     readAirframes();
-    chooseFirstAirframe();
+    if (!m_airframe)
+        chooseFirstAirframe();
     showAirframe();
     if (m_session->file().isReadOnly())
         showProblem(WindowWords::readOnlyNote(QFileInfo{path}.fileName()));
-    showMoment(m_airframe ? Moments::RiggedToday : Moments::SetUp);
+    if (left.work)
+        qobject_cast<RiggedTodayPage*>(page(Moments::RiggedToday))->goOnWith(*left.work);
+    showMoment(left.moment.value_or(m_airframe ? Moments::RiggedToday : Moments::SetUp));
     m_lookingThrough->start();
 }
 
@@ -390,6 +400,15 @@ void MainWindow::bringBackCopy(const KeptCopy& copy)
     openPath(into, OpenAs::Existing);
 }
 
+LeftOff MainWindow::leaveOff()
+{
+    LeftOff left{nullptr, m_airframe, m_moment};
+    if (Page* rigged = m_pages[static_cast<std::size_t>(Moments::RiggedToday)])
+        left.work = qobject_cast<RiggedTodayPage*>(rigged)->handOn();
+    left.session = leaveSession();
+    return left;
+}
+
 std::unique_ptr<Session> MainWindow::leaveSession()
 {
     m_lookingThrough->stop();
@@ -524,7 +543,7 @@ void MainWindow::takeNewAirframes()
 void MainWindow::dropPages()
 {
     for (Page* page : allPages()) {
-        page->leave();
+        page->end();
         m_stack->removeWidget(page);
         delete page;
     }

@@ -3,6 +3,7 @@
 #include "app/pages/page.h"
 #include "app/pages/period_choice.h"
 #include "app/pages/questions/questions_view.h"
+#include "app/pages/rigged_today/rigging_work.h"
 #include "app/window/session.h"
 #include "app/window/top_bar.h"
 #include "core/store/copies.h"
@@ -37,6 +38,15 @@ class QuestionsPage;
 class Welcome;
 class WindowCalls;
 
+// What one window hands on to another.
+struct LeftOff
+{
+    std::unique_ptr<Session> session; // none: no file was open
+    std::optional<AirframeId> airframe = {};
+    std::optional<Moments> moment = {};
+    std::optional<WorkInHand> work = {};
+};
+
 // The top bar and the page stack, nothing else.
 class MainWindow : public QMainWindow
 {
@@ -53,11 +63,12 @@ public:
     void setLook(const Look& look);
     const Look& look() const { return m_look; }
     Moments moment() const { return m_moment; }
-    const std::optional<AirframeId>& airframe() const { return m_airframe; }
     // Asks first where something is half done.
     void askLanguage(const QString& code);
-    // The file that is open, if one is, with nothing shown of it any more.
-    std::unique_ptr<Session> leaveSession();
+    // For the window that is made anew in its place, in another language: nothing is shown of the file here
+    // any more.
+    LeftOff leaveOff();
+    void goOnFrom(LeftOff left);
     void showMoment(Moments moment);
     void showQuestions();
     void showFaults(); // where there are any
@@ -99,6 +110,7 @@ private:
     void showAirframe();
     void nameAirframes(); // in the list, when somebody looks: a hangar may hold hundreds of them
     void followLookingThrough();
+    std::unique_ptr<Session> leaveSession();
     bool isPageMadeAhead();
     void catchUp();
     void closeSession();

@@ -103,20 +103,13 @@ void Program::speak(const QString& code)
     QSettings{}.setValue(kLanguage, code);
     remember();
     const Look look = m_window->look();
-    const Moments moment = m_window->moment();
-    const std::optional<AirframeId> airframe = m_window->airframe();
     const std::unique_ptr<MainWindow> before = std::move(m_window);
-    std::unique_ptr<Session> session = before->leaveSession();
+    LeftOff left = before->leaveOff();
     m_speech.reset(); // before the next one: it takes its own words back
     m_speech = std::make_unique<Speech>(chosenLanguage());
     makeWindow();
     setLook(look);
-    if (session) {
-        m_window->openSession(std::move(session));
-        if (airframe)
-            m_window->chooseAirframe(*airframe);
-        m_window->showMoment(moment);
-    }
+    m_window->goOnFrom(std::move(left));
     show();
 }
 

@@ -158,12 +158,12 @@ void WindowCalls::answer()
     bringToFront(m_window, call.mid(static_cast<qsizetype>(std::strlen(kCall))));
 }
 
-bool callWindowOf(const QString& path, const QByteArray& token)
+Called callWindowOf(const QString& path, const QByteArray& token)
 {
     const std::string place = placeFor(path);
     const int speaking = place.empty() ? -1 : speakTo(place);
     if (speaking < 0)
-        return false;
+        return Called::Nobody;
     const QByteArray call = (kCall + token).left(kLongestCall);
     std::array<char, kLongestCall> said{};
     pollfd waits{speaking, POLLIN, 0};
@@ -172,7 +172,8 @@ bool callWindowOf(const QString& path, const QByteArray& token)
     const ssize_t got =
         isSaid && ::poll(&waits, 1, kPatience) == 1 ? ::recv(speaking, said.data(), said.size(), 0) : -1;
     ::close(speaking);
-    return got > 0 && QByteArray{said.data(), static_cast<qsizetype>(got)} == kAnswer;
+    const bool isRaised = got > 0 && QByteArray{said.data(), static_cast<qsizetype>(got)} == kAnswer;
+    return isRaised ? Called::Raised : Called::NoAnswer;
 }
 
 } // namespace rig

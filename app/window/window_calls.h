@@ -34,9 +34,12 @@ private:
     QSocketNotifier* m_heard = nullptr;
 };
 
-// Calls the window that has the file open. True when one answered within half a second: then there is nothing
-// left to do. `token` is what the desktop gave to the start that calls, so that the window may come to the
-// front; may be empty.
-bool callWindowOf(const QString& path, const QByteArray& token);
+// What came of a call: one is in front of the user and there is nothing left to do; none has the file open;
+// or one has it and did not answer within half a second, because it hangs or is busy.
+enum class Called { Raised, Nobody, NoAnswer };
+
+// Calls the window that has the file open. `token` is what the desktop gave to the start that calls, so that
+// the window may come to the front; may be empty.
+Called callWindowOf(const QString& path, const QByteArray& token);
 
 } // namespace rig

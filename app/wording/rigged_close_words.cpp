@@ -1,5 +1,6 @@
 #include "app/wording/cause_words.h"
 #include "app/wording/formats.h"
+#include "app/wording/record_words.h"
 #include "app/wording/rigged_words.h"
 
 namespace rig {
@@ -175,9 +176,9 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
         return tr("%1: to be tried again, somebody was at %2 after the control check", "surface, coupling")
             .arg(name, QString::fromStdString(item.by));
     case OpenItemKind::SurfaceDoubted:
-        return tr("%1: in the control check something was wrong or not seen, and nobody has said what was "
-                  "found")
-            .arg(name);
+        return tr("%1. %2. Nobody has said what was found.", "surface; what happened there")
+            .arg(name, item.question ? RecordWords::question(*item.question)
+                                     : RecordWords::question(QuestionKind::SurfaceDoubt));
     case OpenItemKind::NoSurfaces:
         return tr("Control check: no surfaces are set up yet");
     case OpenItemKind::SeasonList:

@@ -182,11 +182,6 @@ QString RiggedWords::unresolvedMark(const QString& detail, const QString& standi
         .arg(detail, standing);
 }
 
-QString RiggedWords::doubtedMark(const QString& detail)
-{
-    return tr("“no” or “cannot see”, open · %1").arg(detail);
-}
-
 QString RiggedWords::readLookedPulled(const QString& interval)
 {
     return tr("%1 · look · pull").arg(interval);

@@ -57,7 +57,6 @@ public:
     static QString begunNotDone();
     static QString interruptedMark(const QString& detail);
     static QString unresolvedMark(const QString& detail, const QString& standing);
-    static QString doubtedMark(const QString& detail);
     static QString readLookedPulled(const QString& interval);
     static QString readAndLooked(const QString& interval);
     static QString doneWithoutGap(const CouplingParts& parts);

@@ -177,6 +177,12 @@ QString StandingWords::surfaceAsked(const std::optional<DoubtedSurface>& surface
                  : tr("%1 wrong or not seen", "a surface elsewhere in the circuit").arg(name);
 }
 
+QString StandingWords::asked(const std::string& surface, const Question& about)
+{
+    return surfaceAsked(
+        DoubtedSurface{surface, SurfaceTie::Circuit, about.surfaceAnswer, about.isWrongMovement()});
+}
+
 QString StandingWords::asked(QuestionKind kind, const std::optional<DoubtedSurface>& surface)
 {
     switch (kind) {

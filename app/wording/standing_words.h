@@ -26,6 +26,8 @@ public:
     static QString asFound(const GapInterval& reading); // beside the word that it was found part-seated
     // "could not be seen"; `surface` is the one in doubt, named where it is not the joint's own.
     static QString asked(QuestionKind kind, const std::optional<DoubtedSurface>& surface);
+    // "Left aileron moved the wrong way"
+    static QString asked(const std::string& surface, const Question& about);
 
 private:
     static QString surfaceAsked(const std::optional<DoubtedSurface>& surface);

@@ -52,9 +52,15 @@ QString WindowWords::demoTitle() { return tr("demonstration copy, every figure i
 
 QString WindowWords::readOnlyNote(const QString& file)
 {
-    return tr("%1 can only be read: the file or its folder does not allow writing. Copy it to a folder "
-              "of your "
-              "own to enter readings.")
+    return tr("%1 can only be read: the file or its folder does not allow writing. Copy it to a "
+              "folder of your own to enter readings.")
+        .arg(file);
+}
+
+QString WindowWords::otherHangs(const QString& file)
+{
+    return tr("Another window that has %1 open does not answer, so it is opened here as well. What was "
+              "typed there and not yet saved stands only there.")
         .arg(file);
 }
 

@@ -30,6 +30,7 @@ public:
     static QString title(const QString& registration, const QString& file);
     static QString demoTitle();
     static QString readOnlyNote(const QString& file);
+    static QString otherHangs(const QString& file);
     static QString noCopyToday(const QString& file);
 
     static QString fileMenu();

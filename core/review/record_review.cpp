@@ -212,6 +212,19 @@ std::optional<SurfaceCheckKind> stopOf(const RecordContent& content, const Surfa
     return std::nullopt;
 }
 
+// A wrong movement before any other “no”, and that before what was not seen.
+std::optional<Question> doubtAbout(const RecordContent& content, const Surface& surface)
+{
+    const auto order = [](const Question& one) { return std::pair{!one.isWrongMovement(), !one.isStop()}; };
+    std::optional<Question> gravest;
+    for (const QuestionStory& story : content.questions) {
+        const Question& one = story.question;
+        if (one.surface == surface.id && story.isOpen() && (!gravest || order(one) < order(*gravest)))
+            gravest = one;
+    }
+    return gravest;
+}
+
 SurfaceProgress progressOf(const RecordContent& content, const RecordScope& scope, const Surface& surface)
 {
     SurfaceProgress progress;
@@ -240,9 +253,7 @@ SurfaceProgress progressOf(const RecordContent& content, const RecordScope& scop
     progress.isFoundOut = progress.isFoundOut && progress.next;
     if (hand && progress.next)
         progress.setBackBy = nameIn(scope.couplings, hand->coupling);
-    progress.doubted = std::ranges::any_of(content.questions, [&surface](const QuestionStory& story) {
-        return story.question.surface == surface.id && story.isOpen();
-    });
+    progress.doubt = doubtAbout(content, surface);
     return progress;
 }
 
@@ -269,8 +280,9 @@ void reviewSurfaces(RecordReview& review, const RecordContent& content, const Re
         if (!surface.inUse)
             continue;
         const SurfaceProgress progress = progressOf(content, scope, surface);
-        if (progress.doubted)
-            review.openItems.push_back({surface.name, OpenItemKind::SurfaceDoubted});
+        if (progress.doubt)
+            review.openItems.push_back(
+                {surface.name, OpenItemKind::SurfaceDoubted, {}, {}, true, false, progress.doubt});
         if (progress.setBackBy)
             review.openItems.push_back({surface.name, OpenItemKind::SurfaceSetBack, *progress.setBackBy});
         else if (progress.next)
@@ -330,8 +342,8 @@ bool RecordReview::mayCloseComplete() const
 
 int RecordReview::surfacesDone() const
 {
-    return static_cast<int>(std::ranges::count_if(
-        surfaces, [](const SurfaceProgress& one) { return !one.next && !one.doubted; }));
+    return static_cast<int>(
+        std::ranges::count_if(surfaces, [](const SurfaceProgress& one) { return !one.next && !one.doubt; }));
 }
 
 RecordReview reviewOf(const RecordContent& content, const RecordScope& scope, const Judge& judge)

@@ -48,7 +48,7 @@ struct SurfaceProgress
     std::map<SurfaceCheckKind, Answer> answers;
     std::map<SurfaceCheckKind, Movement> seen; // of the calls among them
     std::optional<SurfaceCheckKind> next;      // empty: everything was tried
-    bool doubted = false;                      // asked and not yet found out
+    std::optional<Question> doubt;             // asked here and not yet found out; the gravest
     // Answered with no, and nobody has said yet what it was; the sense before all else.
     std::optional<SurfaceCheckKind> stop;
     // The coupling that somebody was at after this had been tried: it is to be tried again.
@@ -78,9 +78,9 @@ enum class OpenItemKind {
     CannotTell, // likewise
     SurfaceNotChecked,
     SurfaceSetBack, // tried, and somebody was at a joint of its circuit since
-    SurfaceDoubted,
-    NoSurfaces, // nobody has set up what the control check goes through
-    SeasonList, // the list for the first rigging of the season is not finished
+    SurfaceDoubted, // wrong or not seen, and nobody has said what was found
+    NoSurfaces,     // nobody has set up what the control check goes through
+    SeasonList,     // the list for the first rigging of the season is not finished
 };
 
 // What stands between a record and its complete close.
@@ -88,10 +88,11 @@ struct OpenItem
 {
     std::string name; // of the coupling or surface; empty for the whole record
     OpenItemKind kind = OpenItemKind::NotLooked;
-    std::string by = {};                 // for SurfaceSetBack: the coupling that somebody was at
-    std::optional<CheckKind> check = {}; // for NotSeen: what was not
-    bool pulls = true;                   // for NoSecondPerson: that person pulls too
-    bool isSlip = false;                 // for OutsideReading: it was taken back, and the stop stays
+    std::string by = {};                   // for SurfaceSetBack: the coupling that somebody was at
+    std::optional<CheckKind> check = {};   // for NotSeen: what was not
+    bool pulls = true;                     // for NoSecondPerson: that person pulls too
+    bool isSlip = false;                   // for OutsideReading: it was taken back, and the stop stays
+    std::optional<Question> question = {}; // for SurfaceDoubted
 
     bool blocks() const { return kind != OpenItemKind::NotJudged && kind != OpenItemKind::CannotTell; }
     // What one person found, and no stop: the other is to find it for themselves.

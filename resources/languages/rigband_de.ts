@@ -10296,10 +10296,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>%1: noch einmal zu probieren, nach der Ruderprobe war jemand an %2</translation>
     </message>
     <message>
-        <source>%1: in the control check something was wrong or not seen, and nobody has said what was found</source>
-        <translation>%1: in der Ruderprobe war etwas falsch oder nicht zu sehen, und niemand hat gesagt, was gefunden wurde</translation>
-    </message>
-    <message>
         <source>Control check: no surfaces are set up yet</source>
         <translation>Ruderprobe: noch keine Ruder eingerichtet</translation>
     </message>
@@ -10586,10 +10582,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>%2 · %1</source>
         <comment>%2: how it stands, in sight when the line is cut; %1: what is done</comment>
         <translation>%2 · %1</translation>
-    </message>
-    <message>
-        <source>“no” or “cannot see”, open · %1</source>
-        <translation>„nein“ oder „nicht zu sehen“, offen · %1</translation>
     </message>
     <message>
         <source>%1 · look · pull</source>
@@ -11188,6 +11180,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Second person: %1 of %2 done, %3 open</source>
         <translation>Zweite Person: %1 von %2 erledigt, %3 offen</translation>
+    </message>
+    <message>
+        <source>%1. %2. Nobody has said what was found.</source>
+        <comment>surface; what happened there</comment>
+        <translation>%1. %2. Niemand hat gesagt, was gefunden wurde.</translation>
     </message>
 </context>
 <context>
@@ -14408,6 +14405,10 @@ Ctrl+K: das Flugzeug wählen.
 Ctrl+N, Ctrl+O: neue Datei, eine Datei öffnen. Ctrl+Q: beenden.
 Ctrl+Shift+S: eine Kopie der Datei speichern. Ctrl+Shift+F: ihren Ordner zeigen. Ctrl+F1: über Rigband.
 Ctrl++ und Ctrl+-: Schriftgröße. F9: helle, dunkle, Sonnenlicht-Farben. F1: diese Liste. Shift+F1: das Handbuch.</translation>
+    </message>
+    <message>
+        <source>Another window that has %1 open does not answer, so it is opened here as well. What was typed there and not yet saved stands only there.</source>
+        <translation>Ein anderes Fenster, in dem %1 offen ist, antwortet nicht. Darum ist die Datei auch hier geöffnet. Was dort getippt und noch nicht gespeichert wurde, steht nur dort.</translation>
     </message>
 </context>
 <context>

@@ -10296,10 +10296,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>%1 : à essayer de nouveau, quelqu’un est intervenu sur %2 après l’essai des commandes</translation>
     </message>
     <message>
-        <source>%1: in the control check something was wrong or not seen, and nobody has said what was found</source>
-        <translation>%1 : à l’essai des commandes, quelque chose était faux ou n’a pas été vu, et personne n’a dit ce qui a été trouvé</translation>
-    </message>
-    <message>
         <source>Control check: no surfaces are set up yet</source>
         <translation>Essai des commandes : aucune gouverne n’est encore définie</translation>
     </message>
@@ -10586,10 +10582,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>%2 · %1</source>
         <comment>%2: how it stands, in sight when the line is cut; %1: what is done</comment>
         <translation>%2 · %1</translation>
-    </message>
-    <message>
-        <source>“no” or “cannot see”, open · %1</source>
-        <translation>« non » ou « pas visible », ouvert · %1</translation>
     </message>
     <message>
         <source>%1 · look · pull</source>
@@ -11188,6 +11180,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>Second person: %1 of %2 done, %3 open</source>
         <translation>Deuxième personne : %1 sur %2 faits, %3 en suspens</translation>
+    </message>
+    <message>
+        <source>%1. %2. Nobody has said what was found.</source>
+        <comment>surface; what happened there</comment>
+        <translation>%1. %2. Personne n’a dit ce qui a été trouvé.</translation>
     </message>
 </context>
 <context>
@@ -14408,6 +14405,10 @@ Ctrl+K : choisir le planeur.
 Ctrl+N, Ctrl+O : nouveau fichier, ouvrir un fichier. Ctrl+Q : quitter.
 Ctrl+Shift+S : enregistrer une copie du fichier. Ctrl+Shift+F : montrer son dossier. Ctrl+F1 : à propos de Rigband.
 Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs claires, sombres, de plein soleil. F1 : cette liste. Shift+F1 : le manuel.</translation>
+    </message>
+    <message>
+        <source>Another window that has %1 open does not answer, so it is opened here as well. What was typed there and not yet saved stands only there.</source>
+        <translation>Une autre fenêtre où %1 est ouvert ne répond pas. Le fichier est donc ouvert ici aussi. Ce qui y a été tapé et pas encore enregistré ne se trouve que là.</translation>
     </message>
 </context>
 <context>

@@ -140,7 +140,7 @@ TEST_P(ControlCheckJourney, AReversedSenseStopsTheRecord)
     EXPECT_EQ(text("senseCall"), "Stick to the left. Seen: Down. Expected: Up.");
     EXPECT_EQ(text("stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
     EXPECT_TRUE(isShown("partSeatedCanPass"));
-    EXPECT_EQ(row(5), "“no” or “cannot see”, open · 0 of 7 surfaces");
+    EXPECT_EQ(row(5), "Left aileron moved the wrong way · 0 of 7 surfaces");
 
     type("yyyy"); // nothing is tried any further, here
     press(Qt::Key_PageDown);

@@ -8,8 +8,11 @@
 #include "tests/support/on_screen.h"
 #include "tests/support/scripted_prompts.h"
 #include "tests/support/typing.h"
+#include "tests/support/who_connected.h"
 
+#include <QComboBox>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QSettings>
 
 using namespace rig;
@@ -62,6 +65,27 @@ TEST_F(LanguageJourney, ThePageThatWasShownComesBackInTheOtherLanguage)
     EXPECT_EQ(QLocale{}.decimalPoint(), QStringLiteral(","));
     ask("en");
     EXPECT_EQ(WindowWords::trends(), english);
+}
+
+TEST_F(LanguageJourney, WhatIsHalfDoneAtAJointGoesOnInTheOtherLanguageWhereItWas)
+{
+    start();
+    const auto rigged = [this] { return program->window().page(Moments::RiggedToday); };
+    part<QComboBox>(*rigged(), "leader").setCurrentIndex(1);
+    part<QPushButton>(*rigged(), "begin").click();
+    part<QPushButton>(*rigged(), "seasonNext").click();
+    passWhoConnected(*rigged());
+    typeSlowly(*rigged(), "yy");
+    ask("de");
+    typeSlowly(*rigged(), "y0,5\r");
+    Typist::look();
+    store.reopen();
+    const auto records = must(store.records().riggingRecords(hangar.airframe));
+    ASSERT_EQ(records.size(), 1U);
+    const RecordContent content = must(store.records().content(records.front().id));
+    EXPECT_EQ(content.checks.size(), 3U) << "what was answered stays answered";
+    EXPECT_EQ(content.readings.size(), 1U);
+    EXPECT_TRUE(content.interruptions.empty());
 }
 
 TEST_F(LanguageJourney, TheNextStartSpeaksTheLanguageThatWasChosenAndLooksAsItWasLeft)

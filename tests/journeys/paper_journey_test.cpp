@@ -388,7 +388,7 @@ TEST_P(PaperJourney, IsGoneOnWithOnAnotherDayAndWithoutAnInterruption)
     leaveSeasonList();
     type("yy");
     Typist::look();
-    page.leave();
+    page.end();
     store.clock().set(dayOf(2026, 5, 23));
     RiggedTodayPage next{store.records(), store.clock(), prompts};
     next.resize(1280, 744);

@@ -589,7 +589,7 @@ TEST_P(RiggingJourney, AReadingIsKeptWhenThePageIsLeftAtOnce)
     begin();
     burst("yyy0.5");
     burst(Qt::Key_Return);
-    page.leave();
+    page.end();
     Typist::look();
     expectOneReadingOfTheLeftAileron();
 }
@@ -727,7 +727,7 @@ TEST_P(RiggingJourney, ARecordBegunInAnotherWindowIsGoneOnWithAndSaidSo)
     EXPECT_TRUE(other.findChild<QLabel*>("couplingNotice")->text().contains("another window"))
         << other.findChild<QLabel*>("couplingNotice")->text().toStdString();
     EXPECT_EQ(must(store.records().riggingRecords(hangar.airframe)).size(), 1U);
-    other.leave();
+    other.end();
     EXPECT_TRUE(content().interruptions.empty()) << "what is half done is this window's work";
 }
 
@@ -821,7 +821,7 @@ TEST_P(RiggingJourney, OpenedAgainInTheSecondInspectionItShowsNothingOfTheFirst)
     chooseIn(page, "measuredBy", 2);
     type("y");
     EXPECT_TRUE(page.isBlind());
-    page.leave();
+    page.end();
     RiggedTodayPage again{store.records(), store.clock(), prompts};
     again.resize(1280, 744);
     again.show();

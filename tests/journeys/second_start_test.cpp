@@ -54,7 +54,7 @@ protected:
 
     QString file() const { return QString::fromStdString(store.path()); }
     // As another program would, while the window goes on.
-    static bool call(const QString& path)
+    static Called call(const QString& path)
     {
         auto calling = std::async(std::launch::async, [&path] { return callWindowOf(path, "token"); });
         EXPECT_TRUE(QTest::qWaitFor(
@@ -68,7 +68,7 @@ protected:
     {
         constexpr int kCalls = 10;
         for (int i = 0; i < kCalls; ++i)
-            if (call(path))
+            if (call(path) == Called::Raised)
                 return true;
         return false;
     }
@@ -146,21 +146,21 @@ TEST_F(SecondStart, HandsOverWhatTheDesktopGaveToIt)
 
 TEST_F(SecondStart, OpensAWindowWhereThisFileIsOpenInNone)
 {
-    EXPECT_FALSE(call(file()));
+    EXPECT_EQ(call(file()), Called::Nobody);
     const QString other = QString::fromStdString(store.folder() / "other.rigband");
     window.openPath(file(), OpenAs::Existing);
     window.openPath(other, OpenAs::New);
-    EXPECT_FALSE(call(file())) << "it was left for another";
+    EXPECT_EQ(call(file()), Called::Nobody) << "it was left for another";
     EXPECT_TRUE(isAnswered(other));
     window.openDemo();
-    EXPECT_FALSE(call(other));
-    EXPECT_FALSE(call(QString::fromStdString(store.folder() / "missing.rigband")));
+    EXPECT_EQ(call(other), Called::Nobody);
+    EXPECT_EQ(call(QString::fromStdString(store.folder() / "missing.rigband")), Called::Nobody);
 }
 
 TEST_F(SecondStart, TakesThePlaceOfAWindowThatWentDown)
 {
     ::close(socketInPlaceOfWindow());
-    EXPECT_FALSE(call(file()));
+    EXPECT_EQ(call(file()), Called::Nobody);
     window.openPath(file(), OpenAs::Existing);
     EXPECT_TRUE(isAnswered(file()));
 }
@@ -168,10 +168,10 @@ TEST_F(SecondStart, TakesThePlaceOfAWindowThatWentDown)
 TEST_F(SecondStart, WaitsNotLongForAWindowThatDoesNotAnswerAndLeavesItItsPlace)
 {
     hung = socketInPlaceOfWindow();
-    EXPECT_FALSE(call(file()));
+    EXPECT_EQ(call(file()), Called::NoAnswer);
     window.openPath(file(), OpenAs::Existing);
     EXPECT_TRUE(window.page(Moments::RiggedToday));
-    EXPECT_FALSE(call(file())) << "the first one still stands there";
+    EXPECT_EQ(call(file()), Called::NoAnswer) << "the first one still stands there";
     window.openDemo();
     EXPECT_EQ(places().size(), 1U) << "and is not taken away by another";
 }
@@ -180,10 +180,10 @@ TEST_F(SecondStart, OpensAWindowWhereTheRuntimeFolderIsMissingOrOpenToOthers)
 {
     fs::permissions(runtime.path().toStdString(), fs::perms::others_exec, fs::perm_options::add);
     window.openPath(file(), OpenAs::Existing);
-    EXPECT_FALSE(call(file()));
+    EXPECT_EQ(call(file()), Called::Nobody);
     EXPECT_TRUE(places().empty());
     qunsetenv("XDG_RUNTIME_DIR");
     window.openPath(file(), OpenAs::Existing);
-    EXPECT_FALSE(call(file()));
+    EXPECT_EQ(call(file()), Called::Nobody);
     EXPECT_TRUE(window.page(Moments::RiggedToday));
 }

@@ -267,7 +267,7 @@ TEST_F(ControlCheck, CannotSeeOpensAQuestionAndTheOthersAreStillTried)
     EXPECT_EQ(questions().size(), 1U);
     EXPECT_FALSE(sheet(left).progress.stop);
     EXPECT_EQ(sheet(left).asked(), SurfaceCheckKind::HeldOtherWay);
-    EXPECT_TRUE(sheet(left).progress.doubted);
+    EXPECT_TRUE(sheet(left).progress.doubt);
 }
 
 TEST_F(ControlCheck, ASurfaceThatMovedTheWrongWayStopsTheJointsOfItsCircuitAndSaysSo)

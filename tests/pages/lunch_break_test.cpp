@@ -118,6 +118,26 @@ TEST_F(LunchBreak, IsNoneWithinTwentyMinutes)
     EXPECT_TRUE(content().interruptions.empty());
 }
 
+TEST_F(LunchBreak, IsNoneWhereAnotherPageWasLookedAt)
+{
+    page->leave();
+    page->hide();
+    page->show();
+    page->showAirframe(hangar.airframe);
+    type("y");
+    EXPECT_EQ(flow(hangar.rightAileron).next, Step::Measure);
+    EXPECT_TRUE(content().interruptions.empty());
+}
+
+TEST_F(LunchBreak, OnAnotherPageIsOneToo)
+{
+    page->leave();
+    store.clock().passMinutes(21);
+    page->showAirframe(hangar.airframe);
+    type("y");
+    expectOnlyTheBegunOneBackAtTheLook(InterruptionReason::Idle);
+}
+
 TEST_F(LunchBreak, ByAnotherPersonWhoTakesOver)
 {
     choose("measuredBy", 2);
@@ -126,7 +146,7 @@ TEST_F(LunchBreak, ByAnotherPersonWhoTakesOver)
 
 TEST_F(LunchBreak, ByTheProgramThatIsClosedAndOpenedAgain)
 {
-    page->leave();
+    page->end();
     page.reset();
     store.reopen();
     store.clock().passMinutes(45);
@@ -137,7 +157,7 @@ TEST_F(LunchBreak, ByTheProgramThatIsClosedAndOpenedAgain)
 
 TEST_F(LunchBreak, LeavesNoRecordToGoOnWithTheNextDay)
 {
-    page->leave();
+    page->end();
     store.clock().passMinutes(24 * 60);
     page->showAirframe(hangar.airframe);
     EXPECT_TRUE(part(*page, "begin").isVisible());

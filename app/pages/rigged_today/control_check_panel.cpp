@@ -308,7 +308,7 @@ void ControlCheckPanel::showPeople()
                             : ControlWords::choosePeople());
     else
         sayIn(m_notice, stops                      ? QString{}
-                        : m_sheet.progress.doubted ? ControlWords::cannotSeeHere()
+                        : m_sheet.progress.doubt ? ControlWords::cannotSeeHere()
                         : m_sheet.progress.setBackBy
                             ? ControlWords::setBackHere(QString::fromStdString(*m_sheet.progress.setBackBy))
                             : QString{});

@@ -185,9 +185,13 @@ void RecordList::display(const RiggedTodayView& view, const RiggingSession& sess
 void RecordList::showControlCheck(MarkRow* row, const RecordReview& review, bool isCurrent)
 {
     const int all = static_cast<int>(review.surfaces.size());
-    const bool doubted = std::ranges::any_of(review.surfaces, &SurfaceProgress::doubted);
-    const bool stopped =
-        std::ranges::any_of(review.surfaces, [](const SurfaceProgress& one) { return one.stop.has_value(); });
+    const auto stopped = std::ranges::find_if(
+        review.surfaces, [](const SurfaceProgress& one) { return one.stop.has_value(); });
+    const auto doubted = stopped != review.surfaces.end()
+                             ? stopped
+                             : std::ranges::find_if(review.surfaces, [](const SurfaceProgress& one) {
+                                   return one.doubt.has_value();
+                               });
     const bool setBack = std::ranges::any_of(
         review.surfaces, [](const SurfaceProgress& one) { return one.isToBeTriedAgain(); });
     MarkShape shape = MarkShape::Waiting;
@@ -195,10 +199,10 @@ void RecordList::showControlCheck(MarkRow* row, const RecordReview& review, bool
     if (isCurrent) {
         shape = MarkShape::Current;
         role = Role::Accent;
-    } else if (stopped) {
+    } else if (stopped != review.surfaces.end()) {
         shape = shapeOf(Verdict::Outside);
         role = shapeRoleOf(Verdict::Outside);
-    } else if (doubted) {
+    } else if (doubted != review.surfaces.end()) {
         shape = MarkShape::HalfDisc;
         role = Role::NearEdge;
     } else if (setBack) {
@@ -209,8 +213,8 @@ void RecordList::showControlCheck(MarkRow* row, const RecordReview& review, bool
     }
     QString detail =
         all > 0 ? ControlWords::progress(review.surfacesDone(), all) : ControlWords::noneInList();
-    if (doubted)
-        detail = RiggedWords::doubtedMark(detail);
+    if (doubted != review.surfaces.end() && doubted->doubt)
+        detail = RiggedWords::unresolvedMark(detail, StandingWords::asked(doubted->name, *doubted->doubt));
     else if (setBack)
         detail = ControlWords::setBackMark(detail);
     row->show(shape, role, ControlWords::place(), detail);

@@ -107,7 +107,7 @@ void RiggedTodayPage::showAirframe(std::optional<AirframeId> airframe)
 {
     settle();
     if (m_work.airframe() != airframe) {
-        leave();
+        breakOff(InterruptionReason::Asked);
         m_work.turnTo(airframe);
     }
     report(m_work.resume());
@@ -214,8 +214,19 @@ QString RiggedTodayPage::leftUndone() const
 
 void RiggedTodayPage::leave()
 {
+    settle();
+}
+
+void RiggedTodayPage::end()
+{
     breakOff(InterruptionReason::ProgramClosed);
     m_idle->stop();
+}
+
+WorkInHand RiggedTodayPage::handOn()
+{
+    settle();
+    return m_work.handOn();
 }
 
 void RiggedTodayPage::showLastRecord()

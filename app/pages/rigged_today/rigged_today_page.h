@@ -34,11 +34,15 @@ public:
     void showAirframe(std::optional<AirframeId> airframe) override;
     void setLook(const Look& look) override;
     void leave() override;
+    void end() override;
     bool isBlind() const override;
     void catchUp() override;
     QString leftUndone() const override;
     // A rigging that stands on paper is to be typed in; where one is being recorded that is said instead.
     void enterFromPaper();
+    // The work for a page that takes it over from this one as it stands; before that page is shown.
+    WorkInHand handOn();
+    void goOnWith(const WorkInHand& work) { m_work.goOnWith(work); }
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

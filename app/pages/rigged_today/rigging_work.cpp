@@ -56,6 +56,20 @@ Outcome RiggingWork::resume()
                                                               : Outcome{Done{}};
 }
 
+WorkInHand RiggingWork::handOn()
+{
+    return {m_airframe, std::exchange(m_session, {}), m_lastPress};
+}
+
+void RiggingWork::goOnWith(const WorkInHand& work)
+{
+    turnTo(work.airframe);
+    m_session = work.session;
+    m_lastPress = work.lastPress;
+    if (m_airframe)
+        m_resumed.insert(*m_airframe); // it did not go down
+}
+
 Outcome RiggingWork::read()
 {
     m_view = {};

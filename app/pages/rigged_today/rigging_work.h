@@ -15,6 +15,14 @@ namespace rig {
 // A break longer than this sends the coupling back to the look (docs/terms.md, interrupted).
 inline constexpr int kIdleMinutes = 20;
 
+// What one page hands on to another that goes on in its place.
+struct WorkInHand
+{
+    std::optional<AirframeId> airframe;
+    RiggingSession session;
+    std::optional<Moment> lastPress;
+};
+
 // The rigging at hand without a widget: the facts as they were read last, the session, and the news of what
 // was done last. What is pressed becomes a new session and facts; what the screen shows follows from it.
 class RiggingWork
@@ -37,6 +45,9 @@ public:
     void turnTo(std::optional<AirframeId> airframe);
     // What was half done there when the program went down starts again from the look; once for each.
     Outcome resume();
+    // What is half done here is another's afterwards.
+    WorkInHand handOn();
+    void goOnWith(const WorkInHand& work);
     Outcome read(); // the facts
     // How persons stand on this airframe; read with the facts of the next read().
     Outcome readPeople();

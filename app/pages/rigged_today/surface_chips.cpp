@@ -26,7 +26,7 @@ ChipWords wordsOf(const SurfaceProgress& one)
     const QString name = QString::fromStdString(one.name);
     if (one.stop)
         return {MarkShape::Diamond, Role::Outside, ControlWords::stopped(name)};
-    if (one.doubted)
+    if (one.doubt)
         return {MarkShape::HalfDisc, Role::NearEdge, ControlWords::open(name)};
     if (!one.next)
         return {MarkShape::Done, Role::InkSoft, ControlWords::done(name)};
