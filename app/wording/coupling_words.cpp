@@ -233,9 +233,10 @@ QString CouplingWords::usualTitle() { return tr("Usual couplings"); }
 QString CouplingWords::usualMeaning()
 {
     return tr("Tick what this airframe has. Each is added with its first fitting from today. What is not on "
-              "the list "
-              "you add yourself, and every name can be changed.");
+              "the list you add yourself, and every name can be changed.");
 }
+
+QString CouplingWords::allOfThese() { return tr("All of these"); }
 
 QString CouplingWords::addChosen() { return tr("Add the ticked ones  (Enter)"); }
 QString CouplingWords::tickOne() { return tr("Tick at least one coupling."); }

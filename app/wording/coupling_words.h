@@ -95,6 +95,7 @@ public:
     // Usual couplings
     static QString usualTitle();
     static QString usualMeaning();
+    static QString allOfThese();
     static QString addChosen();
     static QString tickOne();
     static QString alreadyThere(const QString& name);

@@ -2916,6 +2916,10 @@ Ernstestes zuerst</translation>
         <source>part changed</source>
         <translation>Teil getauscht</translation>
     </message>
+    <message>
+        <source>All of these</source>
+        <translation>Alle hier genannten</translation>
+    </message>
 </context>
 <context>
     <name>DayWords</name>

@@ -2916,6 +2916,10 @@ plus grave d’abord</translation>
         <source>part changed</source>
         <translation>pièce changée</translation>
     </message>
+    <message>
+        <source>All of these</source>
+        <translation>Tous ceux de la liste</translation>
+    </message>
 </context>
 <context>
     <name>DayWords</name>

@@ -129,6 +129,66 @@ TEST_P(FirstStart, LeadsFromAnEmptyFileToTheFirstVerdict)
     EXPECT_FALSE(isShown("problemBanner")) << text("problemText");
 }
 
+// A glider of eight couplings, a leaf set, two persons, a baseline of ten readings, and the first verdict.
+TEST_P(FirstStart, TakesAtMost120PressesFromAnEmptyFileToTheFirstVerdict)
+{
+    const auto tabTo = [this](const char* name) { typist.tabTo(QLatin1String(name)); };
+    tabTo("registrationField");
+    type("QX-17");
+    tabTo("callName");
+    type("A. Quill");
+    press(Qt::Key_Return);
+    press(Qt::Key_2, Qt::AltModifier);
+    if (!isShown("usualAll")) {
+        tabTo("usualCouplings");
+        press(Qt::Key_Return);
+    }
+    tabTo("usualAll");
+    press(Qt::Key_Space);
+    press(Qt::Key_Return);
+    press(Qt::Key_4, Qt::AltModifier);
+    tabTo("usualSet");
+    press(Qt::Key_Return);
+    Typist::look();
+    press(Qt::Key_Return);
+    press(Qt::Key_5, Qt::AltModifier);
+    for (const char* name : {"M. Oren", "T. Vale"}) {
+        if (!isShown("personName")) {
+            tabTo("addPerson");
+            press(Qt::Key_Return);
+            Typist::look();
+        }
+        type(name);
+        press(Qt::Key_Return);
+    }
+
+    press(Qt::Key_7, Qt::AltModifier);
+    tabTo("baselinePerson");
+    press(Qt::Key_Down);
+    Typist::look();
+    for (int i = 0; i < 10; ++i) {
+        type(i % 2 ? "yy.5" : "yy.45");
+        press(Qt::Key_Return);
+        Typist::look();
+        const QWidget& name = part(window, "baselineCoupling");
+        EXPECT_EQ(name.visibleRegion().boundingRect(), name.rect()) << "of the coupling, in view";
+    }
+    EXPECT_NE(text("baselineNumbers").find("10 readings"), std::string::npos) << text("baselineNumbers");
+
+    press(Qt::Key_1, Qt::ControlModifier);
+    tabTo("leader");
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    Typist::look();
+    press(Qt::Key_Return); // the list for the first rigging of the season is for later
+    passWhoConnected(window, typist);
+    type("yyy.5");
+    press(Qt::Key_Return);
+    EXPECT_EQ(text("verdictWord"), "Inside the band");
+    EXPECT_LE(typist.presses(), 120);
+    std::printf("%d presses from an empty file to the first verdict\n", typist.presses());
+}
+
 TEST_P(FirstStart, RefusesASecondFileOfTheSameNameAndLosesNothing)
 {
     fill("registrationField", "QX-17");

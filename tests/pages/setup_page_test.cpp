@@ -181,9 +181,10 @@ TEST_F(SetUpPageTest, LeadsFromAnEmptyFileToTheBaselineDayByKeysAlone)
     press(Qt::Key_Return); // to the couplings
     ASSERT_EQ(focused(), "usualCouplings");
     press(Qt::Key_Return);
+    ASSERT_EQ(focused(), "usualAll");
     for (int i = 0; i < 4; ++i) {
-        press(Qt::Key_Space);
         press(Qt::Key_Tab);
+        press(Qt::Key_Space);
     }
     press(Qt::Key_Return);
     EXPECT_EQ(row("coupling", 3), "4  Right airbrake, wing root");

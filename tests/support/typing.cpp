@@ -21,6 +21,7 @@ constexpr int kMostTabs = 80;
 
 void Typist::send(int key, const QString& text, Qt::KeyboardModifiers with)
 {
+    ++m_presses;
     for (const QEvent::Type type : {QEvent::KeyPress, QEvent::KeyRelease})
         qt_handleKeyEvent(m_window.window()->windowHandle(), type, key, with, text);
     if (m_pace == Pace::KeyByKey)

@@ -38,12 +38,14 @@ public:
     void goTo(const QString& name);
     void tabTo(const QString& name);
     QString focused() const;
+    int presses() const { return m_presses; } // of keys, so far
 
 private:
     void send(int key, const QString& text, Qt::KeyboardModifiers with);
 
     QWidget& m_window;
     Pace m_pace;
+    int m_presses = 0;
     int m_clickedAt = 0; // milliseconds; far enough apart that two clicks are never a double one
 };
 

@@ -46,11 +46,16 @@ public:
         auto* layout = new QVBoxLayout{list};
         layout->setContentsMargins(0, 0, 0, 0);
         layout->setSpacing(2);
+        m_all = new QCheckBox{CouplingWords::allOfThese()};
+        m_all->setObjectName("usualAll");
+        layout->addWidget(m_all);
+        // Only of a press: it follows the single ones.
+        connect(m_all, &QCheckBox::clicked, this, &UsualCouplingsForm::tickAll);
         for (std::size_t i = 0; i < m_boxes.size(); ++i) {
             m_boxes[i] = new QCheckBox;
             m_boxes[i]->setObjectName(QStringLiteral("usual%1").arg(i));
             layout->addWidget(m_boxes[i]);
-            connect(m_boxes[i], &QCheckBox::toggled, this, &Form::edited);
+            connect(m_boxes[i], &QCheckBox::toggled, this, &UsualCouplingsForm::ticksOne);
         }
         addWidget(list);
     }
@@ -58,7 +63,7 @@ public:
     // Nothing is ticked; what the airframe has already cannot be.
     void begin(const std::vector<CouplingRow>& known)
     {
-        QWidget* first = nullptr;
+        bool isOneMissing = false;
         for (std::size_t i = 0; i < m_boxes.size(); ++i) {
             const QString name = usualName(kUsualCouplings[i]);
             const bool there = std::ranges::any_of(known, [&name](const CouplingRow& row) {
@@ -67,12 +72,12 @@ public:
             m_boxes[i]->setChecked(false);
             m_boxes[i]->setEnabled(!there);
             m_boxes[i]->setText(there ? CouplingWords::alreadyThere(name) : name);
-            if (!there && !first)
-                first = m_boxes[i];
+            isOneMissing = isOneMissing || !there;
         }
+        m_all->setChecked(false);
+        m_all->setEnabled(isOneMissing);
         showStatus({});
-        if (first)
-            first->setFocus();
+        m_all->setFocus();
     }
 
     std::vector<UsualCoupling> ticked() const
@@ -87,6 +92,20 @@ public:
     bool hasUnsaved() const override { return !ticked().empty(); }
 
 private:
+    void tickAll(bool tick)
+    {
+        for (QCheckBox* box : m_boxes)
+            box->setChecked(tick && box->isEnabled());
+    }
+
+    void ticksOne()
+    {
+        m_all->setChecked(std::ranges::all_of(
+            m_boxes, [](const QCheckBox* box) { return box->isChecked() || !box->isEnabled(); }));
+        emit edited();
+    }
+
+    QCheckBox* m_all = nullptr;
     std::array<QCheckBox*, kUsualCouplings.size()> m_boxes{};
 };
 
