@@ -13,12 +13,15 @@
 #include "app/window/conflicts_page.h"
 #include "app/window/copies_page.h"
 #include "app/window/copy_bar.h"
+#include "app/window/draft_bar.h"
 #include "app/window/faults_page.h"
 #include "app/window/file_menu.h"
 #include "app/window/long_work.h"
 #include "app/window/manual_page.h"
+#include "app/window/problem_banner.h"
 #include "app/window/question_bar.h"
 #include "app/window/recent_files.h"
+#include "app/window/remembered.h"
 #include "app/window/salvaging.h"
 #include "app/window/start_up.h"
 #include "app/window/taking_in.h"
@@ -28,6 +31,7 @@
 #include "app/wording/conflict_words.h"
 #include "app/wording/copy_words.h"
 #include "app/wording/file_menu_words.h"
+#include "app/wording/formats.h"
 #include "app/wording/join_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/window_words.h"
@@ -36,12 +40,7 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileInfo>
-#include <QFrame>
-#include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLabel>
-#include <QPushButton>
-#include <QSettings>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QThread>
@@ -54,13 +53,28 @@ namespace rig {
 
 namespace {
 
+constexpr std::array kMoments{Moments::RiggedToday, Moments::Trends, Moments::BeforeTheAnnual,
+                              Moments::KnowThisAirframe, Moments::SetUp};
 constexpr double kTextStep = 0.125;
 constexpr int kCatchUpEvery = 1000; // milliseconds, with what another window has written
 constexpr int kLookEvery = 50;      // milliseconds, whether the file is looked through
 
-QString lastAirframeKey(const QString& path)
+// Of a moment, as a page that words stood on.
+QString titleOf(Moments moment)
 {
-    return QStringLiteral("lastAirframe/") + QString{path}.replace('/', '|');
+    switch (moment) {
+    case Moments::RiggedToday:
+        return WindowWords::riggedToday();
+    case Moments::Trends:
+        return WindowWords::trends();
+    case Moments::BeforeTheAnnual:
+        return WindowWords::beforeTheAnnual();
+    case Moments::KnowThisAirframe:
+        return WindowWords::knowThisAirframe();
+    case Moments::SetUp:
+        break;
+    }
+    return WindowWords::setUp();
 }
 
 } // namespace
@@ -76,7 +90,10 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     m_menu = new FileMenu{*this, m_prompts};
     m_bar = new TopBar{m_menu};
     layout->addWidget(m_bar);
-    layout->addWidget(makeBanner());
+    m_banner = new ProblemBanner;
+    layout->addWidget(m_banner);
+    m_drafts = new DraftBar;
+    layout->addWidget(m_drafts);
     m_faultsBar = new AsideBar{
         "faultsBar",
         MarkedBar::Tone::Problem,
@@ -140,6 +157,7 @@ void MainWindow::connectParts()
         connect(bar, &AsideBar::showAsked, this, shown);
         connect(bar, &AsideBar::leaveAsked, this, &MainWindow::leaveBesides);
     }
+    connect(m_banner, &ProblemBanner::salvageAsked, this, &MainWindow::salvage);
     connect(m_copyBar, &CopyBar::backAsked, this, [this] { leaveCopy(); });
     connect(m_copyBar, &CopyBar::bringBackAsked, this, [this] { bringBackCopy(m_copy); });
     connect(m_welcome, &Welcome::newAsked, m_menu, &FileMenu::askNew);
@@ -153,39 +171,13 @@ void MainWindow::addKeys()
         auto* shortcut = new QShortcut{QKeySequence{QKeyCombination{Qt::CTRL, key}}, this};
         connect(shortcut, &QShortcut::activated, this, action);
     };
-    for (int i = 0; i < 5; ++i)
-        onKey(static_cast<Qt::Key>(Qt::Key_1 + i), [this, i] { showMoment(static_cast<Moments>(i)); });
+    for (const Moments moment : kMoments)
+        onKey(static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(moment)),
+              [this, moment] { showMoment(moment); });
     onKey(Qt::Key_6, [this] { showQuestions(); });
     onKey(Qt::Key_7, [this] { showFaults(); });
     onKey(Qt::Key_8, [this] { showConflicts(); });
     onKey(Qt::Key_K, [this] { m_bar->openAirframes(); });
-}
-
-QWidget* MainWindow::makeBanner()
-{
-    m_banner = new QFrame;
-    m_banner->setProperty("banner", true);
-    m_banner->setObjectName("problemBanner");
-    auto* layout = new QHBoxLayout{m_banner};
-    layout->setContentsMargins(20, 8, 16, 8);
-    m_bannerText = new QLabel;
-    m_bannerText->setTextFormat(Qt::PlainText);
-    m_bannerText->setProperty("kind", "problem");
-    m_bannerText->setWordWrap(true);
-    m_bannerText->setObjectName("problemText");
-    m_salvage = buttonOf(CopyWords::salvage(), "salvage");
-    m_salvage->setToolTip(CopyWords::salvageHint());
-    pressOnControl(Qt::Key_R, m_salvage);
-    m_salvage->setAutoDefault(true);
-    m_salvage->hide();
-    connect(m_salvage, &QPushButton::clicked, this, &MainWindow::salvage);
-    auto* dismiss = new QPushButton{WindowWords::dismiss()};
-    connect(dismiss, &QPushButton::clicked, m_banner, &QFrame::hide);
-    layout->addWidget(m_bannerText, 1);
-    layout->addWidget(m_salvage);
-    layout->addWidget(dismiss);
-    m_banner->hide();
-    return m_banner;
 }
 
 void MainWindow::openPath(const QString& path, OpenAs as)
@@ -203,6 +195,11 @@ void MainWindow::openAnother(const QString& path, OpenAs as)
 void MainWindow::openDemo()
 {
     adopt(Session::openDemo(m_clock), WindowWords::openDemo());
+}
+
+QString MainWindow::filePath() const
+{
+    return QString::fromStdString(m_session->file().path());
 }
 
 bool MainWindow::adopt(Result<std::unique_ptr<Session>> session, const QString& path)
@@ -226,18 +223,19 @@ void MainWindow::goOnFrom(LeftOff left)
     m_banner->hide();
     dropPages();
     m_session = std::move(left.session);
-    const QString path = QString::fromStdString(m_session->file().path());
+    const QString path = filePath();
     if (m_session->isDemo()) // each start has one of its own
         m_calls->hearNone();
     else
         m_calls->hearFor(path);
+    m_drafts->showFor(m_session->isDemo() ? QString{} : path);
     m_menu->setFile(path);
     const auto writes = m_session->records().book().writesElsewhere();
     m_writesSeen = writes ? writes.value() : 0;
     m_airframe = left.airframe;
     readAirframes();
     if (!m_airframe)
-        chooseFirstAirframe();
+        m_airframe = lastAirframeIn(path, m_airframes);
     showAirframe();
     if (m_session->file().isReadOnly())
         showProblem(WindowWords::readOnlyNote(QFileInfo{path}.fileName()));
@@ -310,7 +308,7 @@ void MainWindow::takeInOther()
     if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()))
         takeNews(*now);
     if (!m_airframe) {
-        chooseFirstAirframe();
+        m_airframe = lastAirframeIn(filePath(), m_airframes);
         showAirframe();
         refreshPage();
     }
@@ -360,7 +358,7 @@ void MainWindow::showCopies()
 
 void MainWindow::lookAtCopy(const KeptCopy& copy)
 {
-    const QString file = QString::fromStdString(m_session->file().path());
+    const QString file = filePath();
     auto looked = Session::open(copy.path.string(), OpenAs::ToLook, m_clock);
     if (!looked)
         return showProblem(
@@ -421,6 +419,7 @@ std::unique_ptr<Session> MainWindow::leaveSession()
 void MainWindow::closeSession()
 {
     leaveSession().reset();
+    m_drafts->showFor({});
     m_menu->setFile({});
     m_airframe.reset();
     m_stack->setCurrentWidget(m_welcome);
@@ -469,7 +468,8 @@ Page* MainWindow::newPage(Moments moment)
         return annual;
     }
     case Moments::KnowThisAirframe:
-        return new LearnPage{m_session->records(), m_clock, m_prompts, learnerMemory()};
+        return new LearnPage{records, m_clock, m_prompts,
+                             m_session->isDemo() ? LearnerMemory{} : rememberedLearners()};
     case Moments::SetUp:
         break;
     }
@@ -583,9 +583,7 @@ void MainWindow::showAirframe()
         std::ranges::find_if(m_airframes, [this](const Airframe& one) { return m_airframe == one.id; });
     const QString registration =
         now == m_airframes.end() ? QString{} : QString::fromStdString(now->registration);
-    const QString file = m_session->isDemo()
-                             ? WindowWords::demoTitle()
-                             : QFileInfo{QString::fromStdString(m_session->file().path())}.fileName();
+    const QString file = m_session->isDemo() ? WindowWords::demoTitle() : QFileInfo{filePath()}.fileName();
     setWindowTitle(WindowWords::title(registration, file));
 }
 
@@ -647,39 +645,11 @@ void MainWindow::readQuestions()
     m_questionBar->display(QString::fromStdString(airframe->registration), open.value());
 }
 
-LearnerMemory MainWindow::learnerMemory() const
-{
-    if (m_session->isDemo())
-        return {};
-    const auto key = [](AirframeId airframe) {
-        return QStringLiteral("learner/") + QString::fromStdString(textOf(airframe.bytes));
-    };
-    return {[key](AirframeId airframe) -> std::optional<PersonId> {
-                const auto id = idFromText(QSettings{}.value(key(airframe)).toString().toStdString());
-                return id ? std::optional{PersonId{*id}} : std::nullopt;
-            },
-            [key](AirframeId airframe, PersonId person) {
-                QSettings{}.setValue(key(airframe), QString::fromStdString(textOf(person.bytes)));
-            }};
-}
-
-void MainWindow::chooseFirstAirframe()
-{
-    if (m_airframes.empty())
-        return;
-    const QString key = lastAirframeKey(QString::fromStdString(m_session->file().path()));
-    const auto last = idFromText(QSettings{}.value(key).toString().toStdString());
-    const auto found = std::ranges::find_if(
-        m_airframes, [&last](const Airframe& airframe) { return last && airframe.id.bytes == *last; });
-    m_airframe = found == m_airframes.end() ? m_airframes.front().id : found->id;
-}
-
 void MainWindow::chooseAirframe(AirframeId airframe)
 {
     m_airframe = airframe;
     if (!m_session->isDemo())
-        QSettings{}.setValue(lastAirframeKey(QString::fromStdString(m_session->file().path())),
-                             QString::fromStdString(textOf(airframe.bytes)));
+        rememberAirframe(filePath(), airframe);
     showAirframe();
     refreshPage();
 }
@@ -800,18 +770,14 @@ void MainWindow::refreshPage()
 
 void MainWindow::showProblem(const QString& sentence)
 {
-    m_salvage->hide();
-    m_bannerText->setText(sentence);
-    m_banner->show();
+    m_banner->say(sentence);
 }
 
 void MainWindow::showRefusal(const Problem& problem, const QString& path)
 {
-    showProblem(ProblemWords::sentence(problem, QFileInfo{path}.fileName()));
     m_refused = path;
-    m_salvage->setVisible(mayBeSalvaged(problem.kind));
-    if (mayBeSalvaged(problem.kind))
-        m_salvage->setFocus();
+    m_banner->sayOfFile(ProblemWords::sentence(problem, QFileInfo{path}.fileName()),
+                        mayBeSalvaged(problem.kind));
 }
 
 void MainWindow::salvage()
@@ -832,6 +798,7 @@ void MainWindow::setLook(const Look& look)
     m_faultsBar->setLook(look);
     m_conflictsBar->setLook(look);
     m_copyBar->setLook(look);
+    m_drafts->setLook(look);
     for (Page* page : allPages())
         page->setLook(look);
 }
@@ -888,6 +855,17 @@ void MainWindow::closeUnasked()
         QTimer::singleShot(kLookAgain, this, &MainWindow::closeUnasked);
 }
 
+// Nobody is asked any more.
+void MainWindow::keepTyped()
+{
+    Drafts drafts{Formats{}.moment(m_clock.now()), {}};
+    for (const Moments moment : kMoments)
+        if (const Page* page = m_pages[static_cast<std::size_t>(moment)])
+            drafts.lines << typedInto(*page, titleOf(moment));
+    if (m_session && !m_session->isDemo() && !drafts.lines.isEmpty())
+        keepDrafts(filePath(), drafts);
+}
+
 // Esc that nothing has taken, wherever the focus is: a page beside the five moments is left by it.
 void MainWindow::keyPressEvent(QKeyEvent* event)
 {
@@ -902,6 +880,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
 {
     if (!mayLeavePages(Leaving::Program))
         return event->ignore();
+    if (m_asksNothing)
+        keepTyped();
     dropPages();
     event->accept();
     emit closed();

@@ -14,24 +14,21 @@
 #include <cstdint>
 #include <memory>
 
-class QFrame;
-class QLabel;
-class QPushButton;
 class QStackedWidget;
 class QTimer;
 
 namespace rig {
-
-struct LearnerMemory;
 
 class AsideBar;
 class AsidePage;
 class ConflictsPage;
 class CopiesPage;
 class CopyBar;
+class DraftBar;
 class FaultsPage;
 class FileMenu;
 class ManualPage;
+class ProblemBanner;
 class Prompts;
 class QuestionBar;
 class QuestionsPage;
@@ -94,7 +91,6 @@ protected:
     void closeEvent(QCloseEvent* event) override;
 
 private:
-    QWidget* makeBanner();
     void connectParts();
     void addKeys();
     Page* newPage(Moments moment);
@@ -126,8 +122,8 @@ private:
     Result<std::vector<OpenQuestion>> openQuestions(AirframeId airframe) const;
     std::size_t openQuestionsOf(AirframeId airframe) const;
     void refreshPage();
-    LearnerMemory learnerMemory() const;
-    void chooseFirstAirframe();
+    void keepTyped();
+    QString filePath() const;                                      // while one is open
     void showRefusal(const Problem& problem, const QString& path); // of a whole file
     void salvage();
     void lookAtCopy(const KeptCopy& copy);
@@ -155,10 +151,9 @@ private:
     TopBar* m_bar = nullptr;
     FileMenu* m_menu = nullptr;
     WindowCalls* m_calls = nullptr;
-    QFrame* m_banner = nullptr;
-    QLabel* m_bannerText = nullptr;
-    QPushButton* m_salvage = nullptr;
-    QString m_refused; // the file that the button is about
+    ProblemBanner* m_banner = nullptr;
+    QString m_refused; // the file that may be salvaged
+    DraftBar* m_drafts = nullptr;
     QStackedWidget* m_stack = nullptr;
     Welcome* m_welcome = nullptr;
     std::array<Page*, 5> m_pages{};

@@ -3407,6 +3407,37 @@ Ernstestes zuerst</translation>
     </message>
 </context>
 <context>
+    <name>DraftWords</name>
+    <message>
+        <source>%1, %2: “%3”</source>
+        <comment>page, field: what was typed</comment>
+        <translation>%1, %2: „%3“</translation>
+    </message>
+    <message>
+        <source>Typed and not saved when the program was ended on %1:
+%2</source>
+        <comment>when; line by line</comment>
+        <translation>Getippt und nicht gespeichert, als das Programm am %1 beendet wurde:
+%2</translation>
+    </message>
+    <message>
+        <source>Copy the words</source>
+        <translation>Wörter kopieren</translation>
+    </message>
+    <message>
+        <source>Copy them, to be put in where they belong (Ctrl+Y)</source>
+        <translation>Kopieren, um sie dort einzusetzen, wo sie hingehören (Strg+Y)</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Weglegen</translation>
+    </message>
+    <message>
+        <source>They are not kept any longer (Ctrl+D)</source>
+        <translation>Sie werden nicht länger aufbewahrt (Strg+D)</translation>
+    </message>
+</context>
+<context>
     <name>EntryWords</name>
     <message>
         <source>Nothing is typed yet. Type millimetres, such as %1.</source>

@@ -3407,6 +3407,37 @@ plus grave d’abord</translation>
     </message>
 </context>
 <context>
+    <name>DraftWords</name>
+    <message>
+        <source>%1, %2: “%3”</source>
+        <comment>page, field: what was typed</comment>
+        <translation>%1, %2 : « %3 »</translation>
+    </message>
+    <message>
+        <source>Typed and not saved when the program was ended on %1:
+%2</source>
+        <comment>when; line by line</comment>
+        <translation>Tapé et non enregistré quand le programme a été arrêté le %1 :
+%2</translation>
+    </message>
+    <message>
+        <source>Copy the words</source>
+        <translation>Copier les mots</translation>
+    </message>
+    <message>
+        <source>Copy them, to be put in where they belong (Ctrl+Y)</source>
+        <translation>Les copier pour les mettre à leur place (Ctrl+Y)</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Ranger</translation>
+    </message>
+    <message>
+        <source>They are not kept any longer (Ctrl+D)</source>
+        <translation>Ils ne sont plus gardés (Ctrl+D)</translation>
+    </message>
+</context>
+<context>
     <name>EntryWords</name>
     <message>
         <source>Nothing is typed yet. Type millimetres, such as %1.</source>

@@ -1,0 +1,63 @@
+#include "app/window/drafts.h"
+
+#include "app/wording/draft_words.h"
+
+#include <QAbstractSpinBox>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QSettings>
+
+namespace rig {
+
+namespace {
+
+QString keyOf(const QString& path)
+{
+    return QStringLiteral("drafts/") + QString{path}.replace('/', '|');
+}
+
+// A line of a box belongs to the box, whose value stands in a list.
+bool isOfABox(const QWidget& line)
+{
+    const QWidget* holder = line.parentWidget();
+    return qobject_cast<const QComboBox*>(holder) || qobject_cast<const QAbstractSpinBox*>(holder);
+}
+
+} // namespace
+
+QStringList typedInto(const QWidget& page, const QString& pageName)
+{
+    QStringList lines;
+    const auto add = [&](const QWidget& field, const QString& text) {
+        if (!text.trimmed().isEmpty())
+            lines << DraftWords::line(pageName, field.accessibleName(), text.trimmed());
+    };
+    for (const auto* line : page.findChildren<QLineEdit*>())
+        if (line->isModified() && !isOfABox(*line))
+            add(*line, line->text());
+    for (const auto* text : page.findChildren<QPlainTextEdit*>())
+        if (text->document()->isModified())
+            add(*text, text->toPlainText());
+    return lines;
+}
+
+void keepDrafts(const QString& path, const Drafts& drafts)
+{
+    QSettings{}.setValue(keyOf(path), QStringList{drafts.when} + drafts.lines);
+}
+
+std::optional<Drafts> keptDrafts(const QString& path)
+{
+    const QStringList kept = QSettings{}.value(keyOf(path)).toStringList();
+    if (kept.size() < 2)
+        return std::nullopt;
+    return Drafts{kept.front(), kept.mid(1)};
+}
+
+void forgetDrafts(const QString& path)
+{
+    QSettings{}.remove(keyOf(path));
+}
+
+} // namespace rig

@@ -1,0 +1,21 @@
+#include "app/wording/draft_words.h"
+
+namespace rig {
+
+QString DraftWords::line(const QString& page, const QString& field, const QString& text)
+{
+    return tr("%1, %2: “%3”", "page, field: what was typed").arg(page, field, text);
+}
+
+QString DraftWords::typedAndNotSaved(const QString& when, const QString& lines)
+{
+    return tr("Typed and not saved when the program was ended on %1:\n%2", "when; line by line")
+        .arg(when, lines);
+}
+
+QString DraftWords::copy() { return tr("Copy the words"); }
+QString DraftWords::copyHint() { return tr("Copy them, to be put in where they belong (Ctrl+Y)"); }
+QString DraftWords::forget() { return tr("Put away"); }
+QString DraftWords::forgetHint() { return tr("They are not kept any longer (Ctrl+D)"); }
+
+} // namespace rig
