@@ -108,8 +108,8 @@ void addNotDone(record::Sheet& sheet)
     sheet.add(HeadingBlock{RecordWords::notDone(), 2});
     if (sheet.summary().notDone.empty())
         sheet.addText(RecordWords::nothingNotDone());
-    for (const OpenItem& item : sheet.summary().notDone)
-        sheet.addText(RecordWords::item(RiggedWords::openItem(item, printedName(item.name))));
+    for (const QString& line : RiggedWords::openLines(sheet.summary().notDone, printedName))
+        sheet.addText(RecordWords::item(line));
 }
 
 void addTicks(record::Sheet& sheet)

@@ -23,16 +23,35 @@ public:
     explicit ChoiceBox(const QString& accessibleName, QWidget* parent = nullptr) : StillBox{parent}
     {
         setAccessibleName(accessibleName);
-        setSizeAdjustPolicy(QComboBox::AdjustToContents);
+        // As wide as its words by sizeHint(): one that Qt adjusts to its contents takes that width by itself,
+        // a while later, whatever room its layout gave it.
+        setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        for (auto changed : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved})
+            connect(model(), changed, this, [this] { updateGeometry(); });
+        connect(model(), &QAbstractItemModel::dataChanged, this, [this] { updateGeometry(); });
         view()->setTextElideMode(Qt::ElideMiddle); // names that begin alike differ at their end
     }
 
     // Where room is scarce a long name is cut in its middle, rather than what stands beside it.
     void setNarrows() { m_narrows = true; }
 
+    // Of what can be chosen; why something cannot be is read in the list.
+    QSize sizeHint() const override
+    {
+        const auto* items = static_cast<const QStandardItemModel*>(model());
+        int longest = 0;
+        for (int i = 0; i < count(); ++i)
+            if (items->item(i)->isEnabled())
+                longest = std::max(longest, fontMetrics().horizontalAdvance(itemText(i)));
+        QStyleOptionComboBox option;
+        initStyleOption(&option);
+        return style()->sizeFromContents(QStyle::CT_ComboBox, &option, {longest, fontMetrics().height() + 2},
+                                         this);
+    }
+
     QSize minimumSizeHint() const override
     {
-        const QSize whole = StillBox::minimumSizeHint();
+        const QSize whole = sizeHint();
         const int narrow = kLeastLetters * fontMetrics().averageCharWidth() + kArrow;
         return {m_narrows ? std::min(whole.width(), narrow) : whole.width(), whole.height()};
     }
@@ -114,7 +133,8 @@ public:
             addItem(one.text, one.id);
             static_cast<QStandardItemModel*>(model())->item(count() - 1)->setEnabled(one.isOpen);
         }
-        fitTo(prompt, entries);
+        const bool isAllOpen = std::ranges::all_of(entries, &Entry::isOpen);
+        view()->setMinimumWidth(isAllOpen ? 0 : view()->sizeHintForColumn(0));
     }
 
     template <typename IdType> void choose(const std::optional<IdType>& id)
@@ -133,19 +153,6 @@ public:
     }
 
 private:
-    // As wide as what can be chosen; why something cannot be is read in the list.
-    void fitTo(const QString& prompt, const std::vector<Entry>& entries)
-    {
-        qsizetype longest = prompt.size();
-        for (const Entry& one : entries)
-            if (one.isOpen)
-                longest = std::max(longest, one.text.size());
-        const bool isAllOpen = std::ranges::all_of(entries, &Entry::isOpen);
-        setSizeAdjustPolicy(isAllOpen ? AdjustToContents : AdjustToMinimumContentsLengthWithIcon);
-        setMinimumContentsLength(isAllOpen ? 0 : static_cast<int>(longest));
-        view()->setMinimumWidth(isAllOpen ? 0 : view()->sizeHintForColumn(0));
-    }
-
     bool isCut() const
     {
         QStyleOptionComboBox option;

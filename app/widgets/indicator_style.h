@@ -5,8 +5,8 @@
 namespace rig {
 
 // Fusion, with check boxes and radio buttons, drop-down lists and number fields whose frame is seen on every
-// ground: Fusion's own is a little darker than the window; and with a ring around what has the focus. Nothing in
-// it moves by itself.
+// ground: Fusion's own is a little darker than the window; and with a ring around what has the focus. Nothing
+// in it moves by itself.
 class IndicatorStyle : public QProxyStyle
 {
     Q_OBJECT

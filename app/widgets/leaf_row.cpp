@@ -1,6 +1,7 @@
 #include "app/widgets/leaf_row.h"
 
 #include "app/widgets/parts.h"
+#include "app/widgets/wrap_layout.h"
 #include "app/wording/entry_words.h"
 
 #include <QFontMetrics>
@@ -94,8 +95,7 @@ QHBoxLayout* LeafRow::buildLeaves()
 
 QBoxLayout* LeafRow::buildEnds()
 {
-    auto* buttons = new QHBoxLayout;
-    buttons->setSpacing(kSpacing);
+    auto* buttons = new WrapLayout{kSpacing, false};
     for (QPushButton** end : {&m_none, &m_loose}) {
         *end = new QPushButton;
         (*end)->setProperty("kind", "choice");
@@ -107,8 +107,6 @@ QBoxLayout* LeafRow::buildEnds()
     m_loose->setObjectName("thickestLoose");
     connect(m_none, &QPushButton::clicked, this, [this] { pressEnd(false); });
     connect(m_loose, &QPushButton::clicked, this, [this] { pressEnd(true); });
-    buttons->addStretch(1);
-
     m_figure = new QLabel;
     m_figure->setTextFormat(Qt::PlainText);
     m_figure->setObjectName("typedFigure");
@@ -128,7 +126,7 @@ QBoxLayout* LeafRow::buildEnds()
 
     m_ends = new QBoxLayout{QBoxLayout::LeftToRight};
     m_ends->setSpacing(kSpacing);
-    m_ends->addLayout(buttons);
+    m_ends->addLayout(buttons, 1);
     m_ends->addLayout(typed, 1);
     return m_ends;
 }
@@ -186,9 +184,10 @@ int LeafRow::widthOfEnds() const
 
 QSize LeafRow::minimumSizeHint() const
 {
-    // Two arrows and three leaves.
-    const int leaves = 5 * (widestFrom(0, m_steps.size()) + kSpacing);
-    return {std::max(leaves, widthOfEnds()), QWidget::minimumSizeHint().height()};
+    // Two arrows and two leaves.
+    const int leaves = 2 * (m_thinner->minimumWidth() + widestFrom(0, m_steps.size()) + 2 * kSpacing);
+    const int ends = std::max(m_none->sizeHint().width(), m_loose->sizeHint().width());
+    return {std::max(leaves, ends), QWidget::minimumSizeHint().height()};
 }
 
 // A width of their own, so that the room for leaves is known before any style is.
@@ -402,7 +401,8 @@ QString LeafRow::echoOfTyped() const
         return m_gauge.kind() == GaugeKind::Taper ? EntryWords::typeValueHint() : EntryWords::typeHint();
     const GapEntry entry = parseGap(m_typed.text().toStdString());
     if (const EntryProblem* problem = std::get_if<EntryProblem>(&entry))
-        return m_typed.isOnItsWay() && !m_typed.isRefused() ? QString{} : EntryWords::refusal(*problem, m_typed.text());
+        return m_typed.isOnItsWay() && !m_typed.isRefused() ? QString{}
+                                                            : EntryWords::refusal(*problem, m_typed.text());
     const Gap gap = std::get<Gap>(entry);
     if (gap == Gap{})
         return {}; // "0" and "0." are on their way to a figure

@@ -1,11 +1,13 @@
 #include "app/widgets/verdict_card.h"
 
+#include "app/widgets/beside_or_below.h"
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
 #include "app/wording/standing_words.h"
 #include "app/wording/verdict_words.h"
 
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QStyle>
@@ -75,13 +77,17 @@ VerdictCard::VerdictCard(QWidget* parent) : QFrame{parent}
     m_ask->setFocusPolicy(Qt::TabFocus); // a press leaves the keys with the page
     connect(m_ask, &QPushButton::clicked, this, &VerdictCard::toggleMore);
     layout->addWidget(m_mark, 0, 0, 2, 1, Qt::AlignTop);
-    layout->addWidget(m_word, 0, 1);
-    layout->addWidget(m_kept, 0, 2, Qt::AlignRight);
-    layout->addWidget(m_ask, 0, 3, Qt::AlignRight);
-    layout->addWidget(m_explanation, 1, 1, 1, 3);
-    layout->addWidget(m_movement, 2, 1, 1, 3);
-    layout->addWidget(m_caution, 3, 1, 1, 3);
-    layout->addWidget(m_more, 4, 1, 1, 3);
+    auto* aside = new QWidget;
+    auto* row = new QHBoxLayout{aside};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(14);
+    row->addWidget(m_kept);
+    row->addWidget(m_ask);
+    layout->addWidget(new BesideOrBelow{m_word, aside}, 0, 1);
+    layout->addWidget(m_explanation, 1, 1);
+    layout->addWidget(m_movement, 2, 1);
+    layout->addWidget(m_caution, 3, 1);
+    layout->addWidget(m_more, 4, 1);
     layout->setColumnStretch(1, 1);
     showPrompt({});
 }

@@ -29,6 +29,14 @@ QString ControlWords::done(const QString& name) { return tr("%1: done").arg(name
 QString ControlWords::begun(const QString& name) { return tr("%1: begun").arg(name); }
 QString ControlWords::waiting(const QString& name) { return tr("%1: waiting").arg(name); }
 QString ControlWords::stopped(const QString& name) { return tr("%1: stop").arg(name); }
+
+QString ControlWords::afterTheStop()
+{
+    return tr(
+        "Tag the cockpit. Close the record with this open (last line of the list), or say under Questions "
+        "(Ctrl+6) what was found when somebody entitled has found it.");
+}
+
 QString ControlWords::open(const QString& name) { return tr("%1: open question").arg(name); }
 
 QString ControlWords::setBack(const QString& name) { return tr("%1: try again").arg(name); }

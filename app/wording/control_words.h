@@ -33,6 +33,7 @@ public:
     static QString begun(const QString& name);
     static QString waiting(const QString& name);
     static QString stopped(const QString& name);
+    static QString afterTheStop(); // of the whole check
     static QString open(const QString& name);
     static QString setBack(const QString& name);
     static QString setBackMark(const QString& detail);

@@ -187,6 +187,25 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
     return tr("The list for the first rigging of the season is not finished");
 }
 
+QStringList RiggedWords::openLines(std::span<const OpenItem> items,
+                                   const std::function<QString(const std::string&)>& named)
+{
+    QStringList lines;
+    for (auto one = items.begin(); one != items.end();) {
+        QStringList names;
+        const OpenItem& said = *one;
+        for (; one != items.end() && (&*one == &said || one->isLike(said)); ++one)
+            names << named(one->name);
+        lines << openItem(said, names.join(tr(", ", "between names")));
+    }
+    return lines;
+}
+
+QString RiggedWords::ledByAnother(const QString& leader)
+{
+    return tr("%1 began this record as its rigging leader. The paper names both.").arg(leader);
+}
+
 QString RiggedWords::twoNames()
 {
     return tr("Two different people state this record. Nobody is filled in for you.");

@@ -149,21 +149,31 @@ QString RiggedWords::secureHint(CouplingKind kind)
 }
 
 QString RiggedWords::recordHeading() { return tr("Rigging record"); }
-QString RiggedWords::progress(int done, int of) { return tr("%1 of %2 couplings done").arg(done).arg(of); }
 
-QString RiggedWords::progressOpen(int done, int of, int open)
+QString RiggedWords::progress(const RecordCount& count)
 {
-    return tr("%1 of %2 couplings done, %3 open").arg(done).arg(of).arg(open);
+    const auto [done, open, stopped, all] = count;
+    if (stopped > 0 && open > 0)
+        return tr("%1 of %2 couplings done, %3 stopped, %4 open").arg(done).arg(all).arg(stopped).arg(open);
+    if (stopped > 0)
+        return tr("%1 of %2 couplings done, %3 stopped").arg(done).arg(all).arg(stopped);
+    return open > 0 ? tr("%1 of %2 couplings done, %3 open").arg(done).arg(all).arg(open)
+                    : tr("%1 of %2 couplings done").arg(done).arg(all);
 }
 
-QString RiggedWords::secondProgressOpen(int done, int of, int open)
+QString RiggedWords::secondProgress(const RecordCount& count)
 {
-    return tr("Second person: %1 of %2 done, %3 open").arg(done).arg(of).arg(open);
-}
-
-QString RiggedWords::secondProgress(int done, int of)
-{
-    return tr("Second person: %1 of %2 done").arg(done).arg(of);
+    const auto [done, open, stopped, all] = count;
+    if (stopped > 0 && open > 0)
+        return tr("Second person: %1 of %2 done, %3 stopped, %4 open")
+            .arg(done)
+            .arg(all)
+            .arg(stopped)
+            .arg(open);
+    if (stopped > 0)
+        return tr("Second person: %1 of %2 done, %3 stopped").arg(done).arg(all).arg(stopped);
+    return open > 0 ? tr("Second person: %1 of %2 done, %3 open").arg(done).arg(all).arg(open)
+                    : tr("Second person: %1 of %2 done").arg(done).arg(all);
 }
 
 QString RiggedWords::secondNotBegun() { return tr("not begun"); }

@@ -8,7 +8,20 @@
 #include <QString>
 #include <QStringList>
 
+#include <functional>
+#include <span>
+#include <string>
+
 namespace rig {
+
+// Couplings of a record: done and nothing in question, done with a question open, left as they are, all.
+struct RecordCount
+{
+    int done = 0;
+    int open = 0;
+    int stopped = 0;
+    int all = 0;
+};
 
 // Every sentence of the Rigged today page.
 class RiggedWords
@@ -42,11 +55,9 @@ public:
 
     // The record's list
     static QString recordHeading();
-    static QString progress(int done, int of);
-    static QString secondProgress(int done, int of);
+    static QString progress(const RecordCount& count);
+    static QString secondProgress(const RecordCount& count);
     // Where `open` of those that are done are stopped or in doubt.
-    static QString progressOpen(int done, int of, int open);
-    static QString secondProgressOpen(int done, int of, int open);
     static QString secondNotBegun();      // beside the name of the place
     static QString secondNotBegunTitle(); // by itself
     static QString waiting();
@@ -201,6 +212,10 @@ public:
     static QString nothingOpen(bool everythingEverywhere);
     static QString notSeen(const QString& coupling, CheckKind kind);
     static QString openItem(const OpenItem& item, const QString& name);
+    // Line by line; what is the same of several stands in one. `named`: a name as it is written there.
+    static QStringList openLines(std::span<const OpenItem> items,
+                                 const std::function<QString(const std::string&)>& named);
+    static QString ledByAnother(const QString& leader);
     static QString twoNames();
     static QString firstName();
     static QString secondName();

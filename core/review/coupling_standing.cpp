@@ -27,17 +27,6 @@ bool wasAtTheJoint(const QuestionStory& story)
     return story.question.isAtTheJoint() && !isSeenLater;
 }
 
-// An outside reading first, then what stops a joint; any other as it was asked, but for what somebody asks in
-// words of their own.
-int gravityOf(QuestionKind kind)
-{
-    if (kind == QuestionKind::OutsideReading)
-        return 3;
-    if (kind == QuestionKind::AnsweredNo)
-        return 2;
-    return kind == QuestionKind::Asked ? 0 : 1;
-}
-
 Says saysWhileOpen(const Question& question)
 {
     if (question.kind == QuestionKind::OutsideReading)
@@ -244,7 +233,7 @@ void CouplingStandings::sayUnresolved(const Known& known, const CouplingHistory&
         if (!story->isOpenAfter(m_to))
             continue;
         ++standing.openQuestions;
-        if (!gravest || gravityOf(gravest->kind) < gravityOf(story->question.kind))
+        if (!gravest || gravest->gravity() < story->question.gravity())
             gravest = &story->question;
     }
     if (gravest) {

@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <array>
 #include <set>
+#include <tuple>
 
 namespace rig {
 
@@ -40,9 +41,9 @@ CouplingStage stageOf(const CouplingFlow& first, const CouplingFlow& second)
     return first.begun ? CouplingStage::Begun : CouplingStage::Waiting;
 }
 
-std::optional<OpenItemKind> notDone(const CouplingFlow& first, const CouplingFlow& second)
+std::optional<OpenItemKind> notDone(Step next)
 {
-    switch (first.next) {
+    switch (next) {
     case Step::Look:
         return OpenItemKind::NotLooked;
     case Step::Measure:
@@ -54,8 +55,6 @@ std::optional<OpenItemKind> notDone(const CouplingFlow& first, const CouplingFlo
     case Step::Done:
         break;
     }
-    if (!second.isDone())
-        return OpenItemKind::NoSecondPerson;
     return std::nullopt;
 }
 
@@ -119,8 +118,10 @@ std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingPr
         kinds.push_back(OpenItemKind::ReadingsDisagree);
     if (asked(content, progress.id, QuestionKind::SidesSwapped).open)
         kinds.push_back(OpenItemKind::SidesSwapped);
-    if (const auto kind = notDone(first, second))
+    if (const auto kind = notDone(first.next))
         kinds.push_back(*kind);
+    if (!second.isDone())
+        kinds.push_back(OpenItemKind::NoSecondPerson);
     const auto isSaid = [&progress](Verdict verdict) {
         return progress.verdict == verdict || progress.secondVerdict == verdict;
     };
@@ -293,6 +294,45 @@ void reviewSurfaces(RecordReview& review, const RecordContent& content, const Re
         review.openItems.push_back({{}, OpenItemKind::NoSurfaces});
 }
 
+// What the other items of its rank are among.
+int closingRankOf(const OpenItem& item)
+{
+    switch (item.kind) {
+    case OpenItemKind::Doubted:
+    case OpenItemKind::OutsideReading:
+    case OpenItemKind::SurfaceDoubted:
+        return item.stops() ? 0 : 1;
+    case OpenItemKind::NotSeen:
+    case OpenItemKind::ReadingsDisagree:
+    case OpenItemKind::SidesSwapped:
+        return 1;
+    case OpenItemKind::NotLooked:
+    case OpenItemKind::NotMeasured:
+    case OpenItemKind::NotPulled:
+    case OpenItemKind::NotSecured:
+    case OpenItemKind::NoSecondPerson:
+    case OpenItemKind::SurfaceNotChecked:
+    case OpenItemKind::SurfaceSetBack:
+    case OpenItemKind::NoSurfaces:
+    case OpenItemKind::SeasonList:
+        return 2;
+    case OpenItemKind::NotJudged:
+    case OpenItemKind::CannotTell:
+        break;
+    }
+    return 3;
+}
+
+// What is to be done and what could not be told stand together where they are the same.
+void sortByGravity(std::vector<OpenItem>& items)
+{
+    constexpr int kInQuestion = 1;
+    std::ranges::stable_sort(items, {}, [](const OpenItem& one) {
+        const int rank = closingRankOf(one);
+        return std::pair{rank, rank <= kInQuestion ? 0 : static_cast<int>(one.kind)};
+    });
+}
+
 void reviewSeason(RecordReview& review, const RecordContent& content, const RecordScope& scope)
 {
     if (!scope.isFirstOfSeason)
@@ -305,6 +345,20 @@ void reviewSeason(RecordReview& review, const RecordContent& content, const Reco
 }
 
 } // namespace
+
+bool OpenItem::stops() const
+{
+    return kind == OpenItemKind::Doubted || kind == OpenItemKind::OutsideReading ||
+           (kind == OpenItemKind::SurfaceDoubted && question && question->isStop());
+}
+
+bool OpenItem::isLike(const OpenItem& other) const
+{
+    const auto said = [](const OpenItem& one) {
+        return std::tie(one.kind, one.by, one.check, one.pulls, one.isSlip);
+    };
+    return !question && !other.question && said(*this) == said(other);
+}
 
 bool SurfaceProgress::isCalledBothWays() const
 {
@@ -352,6 +406,7 @@ RecordReview reviewOf(const RecordContent& content, const RecordScope& scope, co
     reviewSeason(review, content, scope);
     reviewCouplings(review, content, scope, judge);
     reviewSurfaces(review, content, scope);
+    sortByGravity(review.openItems);
     return review;
 }
 

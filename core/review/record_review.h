@@ -94,6 +94,10 @@ struct OpenItem
     bool isSlip = false;                   // for OutsideReading: it was taken back, and the stop stays
     std::optional<Question> question = {}; // for SurfaceDoubted
 
+    // Of a joint or a surface that is left as it is until a named person has said what was found.
+    bool stops() const;
+    // The same is said of another thing: the two stand in one line.
+    bool isLike(const OpenItem& other) const;
     bool blocks() const { return kind != OpenItemKind::NotJudged && kind != OpenItemKind::CannotTell; }
     // What one person found, and no stop: the other is to find it for themselves.
     bool isAFinding() const { return !blocks() || kind == OpenItemKind::NotSeen; }
@@ -105,7 +109,7 @@ struct RecordReview
     std::vector<SurfaceProgress> surfaces;
     std::vector<TickKind>
         seasonList; // still to be ticked; empty too when it is not the season's first rigging
-    std::vector<OpenItem> openItems;
+    std::vector<OpenItem> openItems; // what stops first, then what is in question, then what is to be done
 
     int firstDone() const; // also those with both
     int bothDone() const;

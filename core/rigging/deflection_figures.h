@@ -23,6 +23,8 @@ struct MeasuredSurface
     std::optional<SurfaceMeasure> play;
     std::optional<SurfaceMeasure> up;
     std::optional<SurfaceMeasure> down;
+
+    bool isAny() const { return play || up || down; }
 };
 
 MeasuredSurface measuredOn(SurfaceId surface, std::span<const SurfaceMeasure> all);

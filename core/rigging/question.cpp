@@ -23,6 +23,15 @@ bool Question::isStop() const
            (kind == QuestionKind::SurfaceDoubt && surfaceAnswer == Answer::No);
 }
 
+int Question::gravity() const
+{
+    if (kind == QuestionKind::OutsideReading || isWrongMovement())
+        return 3;
+    if (isStop())
+        return 2;
+    return kind == QuestionKind::Asked ? 0 : 1;
+}
+
 bool Question::isWrongMovement() const
 {
     return kind == QuestionKind::SurfaceDoubt && surfaceAnswer == Answer::No && surfaceCheck &&

@@ -56,6 +56,9 @@ struct Question
     bool asksTheSameAs(const Question& other) const;
     // While it is open what it is about is left as it is: an outside reading, a “no” at a joint or a surface.
     bool isStop() const;
+    // Among those that are open: an outside reading and a wrong movement before any other stop, then what is
+    // in question; last what somebody asks in words of their own. More is graver.
+    int gravity() const;
     // A surface did something else than was expected, or nothing.
     bool isWrongMovement() const;
     // Whoever closes it has had the joint in hand. A band in doubt is about figures only, a whole inspection

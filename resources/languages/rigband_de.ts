@@ -2367,6 +2367,10 @@ Ernstestes zuerst</translation>
         <comment>direction, figures</comment>
         <translation>%1: links %2, rechts %3, Unterschied %4.</translation>
     </message>
+    <message>
+        <source>Tag the cockpit. Close the record with this open (last line of the list), or say under Questions (Ctrl+6) what was found when somebody entitled has found it.</source>
+        <translation>Cockpit kennzeichnen. Das Protokoll mit diesem offenen Punkt abschließen (letzte Zeile der Liste) oder unter Fragen (Strg+6) sagen, was gefunden wurde, sobald es eine berechtigte Person gefunden hat.</translation>
+    </message>
 </context>
 <context>
     <name>CopyWords</name>
@@ -11220,6 +11224,31 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>%1. %2. Nobody has said what was found.</source>
         <comment>surface; what happened there</comment>
         <translation>%1. %2. Niemand hat gesagt, was gefunden wurde.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between names</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 began this record as its rigging leader. The paper names both.</source>
+        <translation>%1 hat dieses Protokoll als Leitung des Aufrüstens begonnen. Das Papier nennt beide.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 couplings done, %3 stopped, %4 open</source>
+        <translation>%1 von %2 Anschlüssen erledigt, %3 gestoppt, %4 offen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 couplings done, %3 stopped</source>
+        <translation>%1 von %2 Anschlüssen erledigt, %3 gestoppt</translation>
+    </message>
+    <message>
+        <source>Second person: %1 of %2 done, %3 stopped, %4 open</source>
+        <translation>Zweite Person: %1 von %2 erledigt, %3 gestoppt, %4 offen</translation>
+    </message>
+    <message>
+        <source>Second person: %1 of %2 done, %3 stopped</source>
+        <translation>Zweite Person: %1 von %2 erledigt, %3 gestoppt</translation>
     </message>
 </context>
 <context>

@@ -2367,6 +2367,10 @@ plus grave d’abord</translation>
         <comment>direction, figures</comment>
         <translation>%1 : gauche %2, droite %3, différence %4.</translation>
     </message>
+    <message>
+        <source>Tag the cockpit. Close the record with this open (last line of the list), or say under Questions (Ctrl+6) what was found when somebody entitled has found it.</source>
+        <translation>Étiqueter le poste de pilotage. Clore la fiche avec ce point en suspens (dernière ligne de la liste), ou dire sous Questions (Ctrl+6) ce qui a été trouvé, dès qu’une personne habilitée l’a trouvé.</translation>
+    </message>
 </context>
 <context>
     <name>CopyWords</name>
@@ -11220,6 +11224,31 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>%1. %2. Nobody has said what was found.</source>
         <comment>surface; what happened there</comment>
         <translation>%1. %2. Personne n’a dit ce qui a été trouvé.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between names</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 began this record as its rigging leader. The paper names both.</source>
+        <translation>%1 a commencé cette fiche comme responsable du montage. Le papier nomme les deux.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 couplings done, %3 stopped, %4 open</source>
+        <translation>%1 raccords sur %2 faits, %3 arrêtés, %4 en suspens</translation>
+    </message>
+    <message>
+        <source>%1 of %2 couplings done, %3 stopped</source>
+        <translation>%1 raccords sur %2 faits, %3 arrêtés</translation>
+    </message>
+    <message>
+        <source>Second person: %1 of %2 done, %3 stopped, %4 open</source>
+        <translation>Deuxième personne : %1 sur %2 faits, %3 arrêtés, %4 en suspens</translation>
+    </message>
+    <message>
+        <source>Second person: %1 of %2 done, %3 stopped</source>
+        <translation>Deuxième personne : %1 sur %2 faits, %3 arrêtés</translation>
     </message>
 </context>
 <context>

@@ -91,18 +91,16 @@ protected:
     Typist typist{window};
 };
 
-INSTANTIATE_TEST_SUITE_P(HasRoom, EveryPage,
-                         testing::Values(Room{"AtTheUsualSize", {1280, 800}, 1},
-                                         Room{"InASmallWindow", {1024, 740}, 1},
-                                         Room{"InALowWindow", {1366, 700}, 1},
-                                         Room{"InALargeWindow", {1920, 1080}, 1},
-                                         Room{"AtLargeText", {1280, 800}, 1.5},
-                                         Room{"InGerman", {1280, 800}, 1, "de"},
-                                         Room{"InGermanAtLargeText", {1280, 800}, 1.5, "de"},
-                                         Room{"InFrench", {1280, 800}, 1, "fr"},
-                                         Room{"InFrenchAtLargeText", {1280, 800}, 1.5, "fr"},
-                                         Room{"InWiderWords", {1280, 800}, 1, "wide"}),
-                         [](const auto& room) { return std::string{room.param.name}; });
+INSTANTIATE_TEST_SUITE_P(
+    HasRoom, EveryPage,
+    testing::Values(Room{"AtTheUsualSize", {1280, 800}, 1}, Room{"InASmallWindow", {1024, 740}, 1},
+                    Room{"InALowWindow", {1366, 700}, 1}, Room{"InALargeWindow", {1920, 1080}, 1},
+                    Room{"AtLargeText", {1280, 800}, 1.5}, Room{"InGerman", {1280, 800}, 1, "de"},
+                    Room{"InGermanAtLargeText", {1280, 800}, 1.5, "de"},
+                    Room{"InFrench", {1280, 800}, 1, "fr"},
+                    Room{"InFrenchAtLargeText", {1280, 800}, 1.5, "fr"},
+                    Room{"InWiderWords", {1280, 800}, 1, "wide"}),
+    [](const auto& room) { return std::string{room.param.name}; });
 
 // Pages of which every part has to be reached in the largest text in a small window too.
 class LargestText : public EveryPage
@@ -183,6 +181,27 @@ TEST_P(LargestText, OfTheQuestionsHoldsItsWords)
     expectReach("questions", 12);
     click("openCloseForm");
     expectReach("closing one", 12);
+}
+
+TEST_P(LargestText, OfARiggingHoldsItsWords)
+{
+    typist.goTo("leader");
+    typist.press(Qt::Key_Down);
+    click("riggedAnew");
+    click("begin");
+    expectReach("who connected", 12);
+    passWhoConnected(window, typist);
+    typist.goTo("measuredWith");
+    typist.press(Qt::Key_Down);
+    expectReach("the look", 12);
+    typist.type("yyy0.45\n");
+    expectReach("inside", 12);
+    typist.type("yy\nyyy0.95\n");
+    expectReach("outside", 12);
+    click("recordRow10");
+    expectReach("the control check", 12);
+    click("recordRow11");
+    expectReach("the close", 12);
 }
 
 TEST_P(LargestText, OfKnowThisAirframeHoldsItsWords)

@@ -138,6 +138,12 @@ TEST_P(ControlCheckJourney, AReversedSenseStopsTheRecord)
     EXPECT_TRUE(isShown("stopCard"));
     EXPECT_NE(text("stopWhy").find("Left aileron did not move as expected"), std::string::npos);
     EXPECT_EQ(text("senseCall"), "Stick to the left. Seen: Down. Expected: Up.");
+    EXPECT_TRUE(isShown("senseCall"));
+    EXPECT_FALSE(isShown("nextSurface")) << "nothing is tried on any";
+    for (int i = 0; i < 7; ++i)
+        EXPECT_TRUE(
+            part<QPushButton>(page, ("surfaceChip" + std::to_string(i)).c_str()).text().contains("stop"))
+            << i;
     EXPECT_EQ(text("stopCall"), "Leave it as it is, and call A. Quill (0700 0).");
     EXPECT_TRUE(isShown("partSeatedCanPass"));
     EXPECT_EQ(row(5), "Left aileron moved the wrong way · 0 of 7 surfaces");
@@ -148,6 +154,10 @@ TEST_P(ControlCheckJourney, AReversedSenseStopsTheRecord)
     EXPECT_TRUE(isShown("stopCard"));
     type("yyyy"); // nor at another surface
     EXPECT_EQ(content().surfaceChecks.size(), 3U);
+
+    part<QAbstractButton>(page, "recordRow6").click();
+    EXPECT_EQ(textOf(*part(page, "closeRecord").parentWidget(), "stopWhy"),
+              "Left aileron. In the control check it moved the wrong way. Nobody has said what was found.");
 
     ASSERT_EQ(content().questions.size(), 1U);
     EXPECT_TRUE(content().questions.front().isOpen());

@@ -203,7 +203,8 @@ TEST_P(KindsJourney, ANoStopsOneThatConnectsByItselfAtOnceAndNothingIsMeasuredTh
 {
     rigTheAileron();
     type("yn");
-    EXPECT_TRUE(QString::fromStdString(text("stopWhy")).contains("the parts do not meet all round, or are not flush"))
+    EXPECT_TRUE(
+        QString::fromStdString(text("stopWhy")).contains("the parts do not meet all round, or are not flush"))
         << text("stopWhy");
     EXPECT_FALSE(isSeen("leafRow"));
     EXPECT_FALSE(isSeen("measureAgain"));

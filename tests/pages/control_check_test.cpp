@@ -398,7 +398,7 @@ TEST(RecordListCount, IsGreenOnlyForThoseDoneWithNothingOpen)
     view.review.couplings[0].stop = JointStop{};
     view.standings[CouplingId{{2}}].isUnresolved = true;
     list.display(view, {});
-    EXPECT_EQ(textOf(list, "recordProgress"), "3 of 3 couplings done, 2 open");
+    EXPECT_EQ(textOf(list, "recordProgress"), "1 of 3 couplings done, 1 stopped, 1 open");
     EXPECT_EQ(list.findChild<QProgressBar*>()->value(), 1);
     EXPECT_EQ(list.findChild<QProgressBar*>()->maximum(), 3);
     RiggingSession second;
@@ -407,7 +407,7 @@ TEST(RecordListCount, IsGreenOnlyForThoseDoneWithNothingOpen)
     for (CouplingProgress& one : view.review.couplings)
         one.stage = CouplingStage::BothDone;
     list.display(view, second);
-    EXPECT_EQ(textOf(list, "recordProgress"), "Second person: 3 of 3 done, 2 open");
+    EXPECT_EQ(textOf(list, "recordProgress"), "Second person: 1 of 3 done, 1 stopped, 1 open");
 }
 
 TEST_F(ControlCheck, RefusesADoubtfulFigureWithASentenceAndKeepsNothing)

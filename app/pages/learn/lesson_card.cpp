@@ -3,7 +3,7 @@
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
-#include "app/widgets/wrap_button.h"
+#include "app/widgets/wrapped.h"
 #include "app/wording/practice_words.h"
 
 #include <QHBoxLayout>

@@ -2,6 +2,7 @@
 
 #include "app/pictures/marks.h"
 #include "app/theme/theme.h"
+#include "app/widgets/wrapped.h"
 
 #include <QWidget>
 
@@ -17,7 +18,6 @@ class QVBoxLayout;
 namespace rig {
 
 class MarkWidget;
-class WrapButton;
 
 // What is asked, and once it was answered, what was right.
 struct LessonAsk

@@ -4,6 +4,7 @@
 #include "app/widgets/choice_box.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/wrapped.h"
 #include "app/wording/formats.h"
 #include "app/wording/signing_words.h"
 #include "app/wording/study_words.h"
@@ -66,7 +67,7 @@ MeasuringPanel::MeasuringPanel(QWidget* parent) : QWidget{parent}
     connect(take, &QPushButton::clicked, this, &MeasuringPanel::takeBack);
     m_private = labelOf({}, "soft", "measuringPrivate");
     layout->addWidget(m_private);
-    m_share = new QCheckBox{StudyWords::share()};
+    m_share = new WrapCheck{StudyWords::share()};
     m_share->setObjectName("measuringShare");
     layout->addWidget(m_share);
     layout->addStretch(1);

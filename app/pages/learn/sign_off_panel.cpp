@@ -5,6 +5,7 @@
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/still_box.h"
+#include "app/widgets/wrapped.h"
 #include "app/wording/day_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/signing_words.h"
@@ -81,7 +82,7 @@ void SignOffPanel::buildSupervised(QVBoxLayout* layout)
     auto* keep = buttonOf(SigningWords::keep(), "keepSupervised");
     grid->addWidget(keep, 3, 1, Qt::AlignLeft);
     m_notNamed = labelOf({}, "caution", "supervisedNotNamed");
-    m_wereThere = new QCheckBox{SigningWords::wereThere()};
+    m_wereThere = new WrapCheck{SigningWords::wereThere()};
     m_wereThere->setObjectName("supervisedWereThere");
     m_supervisedProblem = labelOf({}, "problem", "supervisedProblem");
     for (QWidget* one : std::initializer_list<QWidget*>{m_notNamed, m_wereThere, m_supervisedProblem}) {
@@ -136,7 +137,7 @@ void SignOffPanel::buildSign(QVBoxLayout* layout)
     layout->addLayout(grid);
     layout->addWidget(labelOf(SigningWords::commonPractice(), "soft"));
     m_notMet = labelOf({}, "caution", "signNotMet");
-    m_allTheSame = new QCheckBox{SigningWords::signAllTheSame()};
+    m_allTheSame = new WrapCheck{SigningWords::signAllTheSame()};
     m_allTheSame->setObjectName("signAllTheSame");
     layout->addWidget(m_notMet);
     layout->addWidget(m_allTheSame);

@@ -15,6 +15,7 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
 #include <map>
 #include <ranges>
 
@@ -173,6 +174,8 @@ void sortRows(std::vector<QuestionRow>& rows)
     std::ranges::stable_sort(rows, [](const QuestionRow& a, const QuestionRow& b) {
         if (a.story.isOpen() != b.story.isOpen())
             return a.story.isOpen();
+        if (a.story.isOpen() && a.story.question.gravity() != b.story.question.gravity())
+            return a.story.question.gravity() > b.story.question.gravity();
         return a.story.isOpen() ? savedBefore(a.story.question, b.story.question)
                                 : savedBefore(*b.story.resolution, *a.story.resolution);
     });
@@ -304,6 +307,8 @@ Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) 
     for (const QuestionStory& story : openAmong(facts.questions))
         if (isTold(story.question, facts))
             open.push_back({story.question, facts.placeOf(story.question)});
+    std::ranges::stable_sort(open, std::greater{},
+                             [](const OpenQuestion& one) { return one.question.gravity(); });
     return open;
 }
 

@@ -1,12 +1,13 @@
 #include "app/pages/rigged_today/close_panel.h"
 
 #include "app/pages/rigged_today/labelled_choice.h"
+#include "app/pages/rigged_today/rigging_notices.h"
+#include "app/pages/rigged_today/stop_card.h"
 #include "app/widgets/person_note.h"
 #include "app/wording/connected_words.h"
 #include "app/wording/rigged_words.h"
 #include "core/airframe/name_in.h"
 
-#include <QCheckBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -46,14 +47,16 @@ ClosePanel::ClosePanel(QWidget* parent) : QWidget{parent}
     layout->setContentsMargins(28, 24, 28, 24);
     layout->setSpacing(10);
     layout->addWidget(labelOf(RiggedWords::closeTitle(), "title"));
+    m_stop = new StopCard;
+    layout->addWidget(m_stop);
     m_heading = labelOf(RiggedWords::openHeading(), "section");
     m_open = labelOf({}, "body");
     m_open->setObjectName("openItems");
     layout->addWidget(m_heading);
     layout->addWidget(m_open);
-    m_tools = new QCheckBox{RiggedWords::tick(TickKind::ToolsOut)};
+    m_tools = new WrapCheck{RiggedWords::tick(TickKind::ToolsOut)};
     m_tools->setObjectName("toolsCounted");
-    m_hatches = new QCheckBox{RiggedWords::tick(TickKind::HatchesOn)};
+    m_hatches = new WrapCheck{RiggedWords::tick(TickKind::HatchesOn)};
     m_hatches->setObjectName("hatchesOn");
     layout->addWidget(m_tools);
     layout->addWidget(m_hatches);
@@ -75,7 +78,7 @@ ClosePanel::ClosePanel(QWidget* parent) : QWidget{parent}
     // What was refused is put right: the refusal is not of what stands there now.
     for (const ChoiceBox* box : {m_first, m_second})
         connect(box, &QComboBox::currentIndexChanged, m_problem, &QLabel::clear);
-    for (const QCheckBox* box : {m_tools, m_hatches})
+    for (const WrapCheck* box : {m_tools, m_hatches})
         connect(box, &QCheckBox::toggled, m_problem, &QLabel::clear);
 }
 
@@ -100,9 +103,13 @@ void ClosePanel::addNames(QVBoxLayout* layout)
     connect(m_second, &QComboBox::currentIndexChanged, this, &ClosePanel::showStandings);
     form->addRow(RiggedWords::noteLabel(), m_note);
     layout->addLayout(form);
+    m_led = labelOf({}, "caution", "closeLed");
+    layout->addWidget(m_led);
+    m_led->hide();
     m_apart = labelOf({}, "caution", "closeIndependence");
     layout->addWidget(m_apart);
     m_apart->hide();
+    connect(m_first, &QComboBox::currentIndexChanged, this, &ClosePanel::sayWhoLed);
     connect(m_second, &QComboBox::currentIndexChanged, this, &ClosePanel::sayWhetherIndependent);
 }
 
@@ -119,8 +126,18 @@ void ClosePanel::showStandings()
 
 void ClosePanel::setLook(const Look& look)
 {
+    m_stop->setLook(look);
     m_firstStands->setLook(look);
     m_secondStands->setLook(look);
+}
+
+// The paper names both.
+void ClosePanel::sayWhoLed()
+{
+    const auto first = m_first->chosen<PersonId>();
+    sayIn(m_led, first && m_leader && *first != m_leader->id
+                     ? RiggedWords::ledByAnother(QString::fromStdString(m_leader->name))
+                     : QString{});
 }
 
 // What the paper will say of the second name, before it is given.
@@ -140,22 +157,36 @@ void ClosePanel::sayWhetherIndependent()
     sayIn(m_apart, lines.join('\n'));
 }
 
-void ClosePanel::display(const RiggedTodayView& view, const RiggingSession& session)
+void ClosePanel::showOpen(const RiggedTodayView& view, const RiggingSession& session)
 {
-    QStringList lines;
-    for (const OpenItem& item : itemsTold(view, session))
-        lines << QStringLiteral("•  ") + RiggedWords::openItem(item, QString::fromStdString(item.name));
+    const std::vector<OpenItem> items = itemsTold(view, session);
+    const auto undone = std::ranges::find_if_not(items, &OpenItem::stops); // what stops stands before it
+    const QStringList stops = RiggedWords::openLines({items.begin(), undone}, QString::fromStdString);
+    if (!stops.isEmpty())
+        m_stop->say(stops.join('\n'), stopAdvice(view));
+    m_stop->setVisible(!stops.isEmpty());
+    QStringList lines = RiggedWords::openLines({undone, items.end()}, QString::fromStdString);
+    for (QString& line : lines)
+        line.prepend(QStringLiteral("•  "));
     m_heading->setVisible(!lines.isEmpty());
     m_heading->setText(view.review.mayCloseComplete() ? RiggedWords::listedHeading()
                                                       : RiggedWords::openHeading());
-    m_open->setText(lines.isEmpty() ? RiggedWords::nothingOpen(isEverythingEverywhere(view.review))
-                                    : lines.join('\n'));
+    m_open->setText(items.empty() ? RiggedWords::nothingOpen(isEverythingEverywhere(view.review))
+                                  : lines.join('\n'));
+}
+
+void ClosePanel::display(const RiggedTodayView& view, const RiggingSession& session)
+{
+    showOpen(view, session);
     m_close->setText(view.review.mayCloseComplete() ? RiggedWords::closeComplete()
                                                     : RiggedWords::closeLeftOpen());
+    const auto leader = std::ranges::find(view.persons, view.record->leader, &Person::id);
+    m_leader = leader == view.persons.end() ? std::nullopt : std::optional{*leader};
     m_sides = view.now->sides;
     m_seconds = view.now->seconds;
     m_people = view.people;
     showStandings();
+    sayWhoLed();
     sayWhetherIndependent();
     if (m_record == view.record->id)
         return;

@@ -3,6 +3,7 @@
 #include "app/widgets/choice_tile.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/whole_line.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/connected_words.h"
 #include "app/wording/sign_off_words.h"
@@ -42,9 +43,7 @@ ConnectedPanel::ConnectedPanel(QWidget* parent) : QWidget{parent}
     whole->addWidget(rule);
     auto* row = new WrapLayout{8, false};
     row->setContentsMargins(28, 10, 28, 12);
-    QLabel* keys = labelOf(ConnectedWords::keys(), "soft");
-    keys->setWordWrap(false);
-    row->addWidget(keys);
+    row->addWidget(new WholeLine{ConnectedWords::keys(), "soft"});
     m_next = buttonOf({}, "connectedNext", "primary");
     row->addWidget(m_next);
     connect(m_next, &QPushButton::clicked, this, &ConnectedPanel::nextAsked);

@@ -6,10 +6,12 @@
 #include "app/pages/rigged_today/rigging_notices.h"
 #include "app/pages/rigged_today/stop_card.h"
 #include "app/pages/rigged_today/surface_chips.h"
+#include "app/widgets/beside_or_below.h"
 #include "app/widgets/choice_tile.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/person_note.h"
+#include "app/widgets/whole_line.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/control_words.h"
 #include "app/wording/record_words.h"
@@ -119,13 +121,16 @@ QWidget* ControlCheckPanel::buildNone()
 
 void ControlCheckPanel::buildTop(QVBoxLayout* layout)
 {
-    auto* top = new QHBoxLayout;
-    auto* names = new QVBoxLayout;
+    auto* place = new QWidget;
+    auto* names = new QVBoxLayout{place};
+    names->setContentsMargins(0, 0, 0, 0);
     names->setSpacing(2);
     names->addWidget(labelOf(ControlWords::place(), "label"));
     m_title = labelOf({}, "title", "surfaceTitle");
     names->addWidget(m_title);
-    top->addLayout(names, 1);
+    auto* two = new QWidget;
+    auto* top = new QHBoxLayout{two};
+    top->setContentsMargins(0, 0, 0, 0);
     const LabelledChoice atSurface = addLabelledChoice(top, ControlWords::atSurface(), "atSurface");
     const LabelledChoice inCockpit = addLabelledChoice(top, ControlWords::inCockpit(), "inCockpit");
     atSurface.label->setText(RiggedWords::withKey(ControlWords::atSurface(), ControlWords::keyAtSurface()));
@@ -136,7 +141,7 @@ void ControlCheckPanel::buildTop(QVBoxLayout* layout)
         connect(box, &QComboBox::activated, this, [this] {
             emit peopleChosen({m_atSurface->chosen<PersonId>(), m_inCockpit->chosen<PersonId>()});
         });
-    layout->addLayout(top);
+    layout->addWidget(new BesideOrBelow{place, two});
     m_atSurfaceStands = new PersonNote{"atSurfaceStanding"};
     m_inCockpitStands = new PersonNote{"inCockpitStanding"};
     auto* stand = new WrapLayout{14, false};
@@ -193,8 +198,7 @@ void ControlCheckPanel::buildBottom(QVBoxLayout* layout)
     layout->addWidget(caution);
     auto* row = new WrapLayout{8, false};
     row->setContentsMargins(20, 6, 20, 10);
-    m_keys = labelOf(ControlWords::keys(), "soft");
-    m_keys->setWordWrap(false);
+    m_keys = new WholeLine{ControlWords::keys(), "soft"};
     row->addWidget(m_keys);
     m_next = buttonOf({}, "nextSurface", "primary");
     row->addWidget(m_next);
@@ -220,8 +224,8 @@ void ControlCheckPanel::display(const RiggedTodayView& view, const RiggingSessio
     const bool hasSurfaces = session.surface.has_value();
     m_none->setVisible(!hasSurfaces);
     m_check->setVisible(hasSurfaces);
-    m_keys->setVisible(hasSurfaces);
-    m_next->setVisible(hasSurfaces);
+    for (QWidget* one : std::initializer_list<QWidget*>{m_keys, m_next})
+        one->setVisible(hasSurfaces);
     if (!hasSurfaces)
         return;
     if (isElsewhere)
@@ -249,14 +253,18 @@ void ControlCheckPanel::showSheet()
     m_sheet = std::move(sheet).value();
     m_title->setText(QString::fromStdString(m_sheet.surface.name));
     showCall();
-    m_chips->display(m_view.review.surfaces, *m_session.surface);
+    m_chips->display(m_view.review.surfaces, *m_session.surface,
+                     [this](const SurfaceProgress& one) { return isLeftAlone(one); });
     showPeople();
     showTiles();
     m_keys->setText(m_sheet.asked() && isCall(*m_sheet.asked()) ? ControlWords::callKeys()
                                                                 : ControlWords::keys());
-    m_figures->display(m_sheet, mayTry() && !m_sheet.isLeftAlone());
+    m_figures->display(m_sheet, mayTry() && !isStopped());
+    m_figures->setVisible(!isStopped() || m_sheet.measured.isAny());
+    m_keys->setVisible(!isStopped());
     m_next->setText(nextSurface(m_session, *m_view.now) ? ControlWords::next() : m_onward);
     m_next->setEnabled(!m_sheet.asked() && !m_sheet.reversed);
+    m_next->setVisible(!m_sheet.reversed); // nothing is tried on any
     // After the layout has settled: the next thing to do may lie below the edge.
     QTimer::singleShot(0, m_scroll, [this] { bringIntoSight(); });
 }
@@ -277,14 +285,27 @@ bool ControlCheckPanel::mayTry() const
     return m_session.checkPeople.areTwo();
 }
 
+// Nothing is tried on it any more.
+bool ControlCheckPanel::isLeftAlone(const SurfaceProgress& one) const
+{
+    const auto& surfaces = m_view.now->surfaces;
+    const auto now = std::ranges::find(surfaces, one.id, &SurfaceNow::id);
+    const bool isOfAStoppedJoint = now != surfaces.end() && now->stoppedJoint;
+    return one.stop || isOfAStoppedJoint || (m_sheet.reversed && one.next);
+}
+
 QString ControlCheckPanel::whyStopped() const
 {
-    if (!m_sheet.reversed && m_sheet.stoppedJoint)
-        return StopWords::jointFirst(QString::fromStdString(m_sheet.stoppedJoint->name), m_title->text());
-    if (!m_sheet.reversed)
-        return ControlWords::saidNo(m_title->text(), *m_sheet.progress.stop);
-    const QString name = QString::fromStdString(m_sheet.reversed->name);
-    return m_sheet.didNothing ? ControlWords::didNothing(name) : ControlWords::reversed(name);
+    QStringList why;
+    if (m_sheet.reversed) {
+        const QString name = QString::fromStdString(m_sheet.reversed->name);
+        why << (m_sheet.didNothing ? ControlWords::didNothing(name) : ControlWords::reversed(name));
+    }
+    if (m_sheet.stoppedJoint && !m_sheet.isOwn())
+        why << StopWords::jointFirst(QString::fromStdString(m_sheet.stoppedJoint->name), m_title->text());
+    if (why.isEmpty())
+        why << ControlWords::saidNo(m_title->text(), *m_sheet.progress.stop);
+    return why.join(QLatin1Char('\n'));
 }
 
 void ControlCheckPanel::showPeople()
@@ -300,14 +321,15 @@ void ControlCheckPanel::showPeople()
                             m_inCockpit->currentText());
     const bool stops = isStopped();
     if (stops)
-        m_stop->say(whyStopped(), stopAdvice(m_view));
+        m_stop->say(whyStopped(),
+                    stopAdvice(m_view, m_sheet.reversed ? ControlWords::afterTheStop() : QString{}));
     m_stop->setVisible(stops);
     if (!m_session.checkPeople.areTwo())
         sayIn(m_notice, m_session.checkPeople.atSurface && m_session.checkPeople.inCockpit
                             ? ControlWords::samePerson()
                             : ControlWords::choosePeople());
     else
-        sayIn(m_notice, stops                      ? QString{}
+        sayIn(m_notice, stops                    ? QString{}
                         : m_sheet.progress.doubt ? ControlWords::cannotSeeHere()
                         : m_sheet.progress.setBackBy
                             ? ControlWords::setBackHere(QString::fromStdString(*m_sheet.progress.setBackBy))
@@ -320,7 +342,8 @@ void ControlCheckPanel::showCall()
     const Surface& surface = m_sheet.surface;
     const SurfaceProgress& progress = m_sheet.progress;
     const bool isStopped = progress.stop && isCall(*progress.stop);
-    m_callCard->setVisible(!m_sheet.isLeftAlone()); // it gives an order
+    m_callCard->setVisible(!m_sheet.isLeftAlone() ||
+                           m_sheet.isOwn()); // it gives an order, or says what was seen
     if (progress.isSenseAnsweredPlainly()) {
         m_callHeading->setText(ControlWords::calledAloud());
         m_call->setText(SurfaceWords::call(surface));
@@ -452,7 +475,7 @@ bool ControlCheckPanel::takeCall(const QKeyEvent& event, SurfaceCheckKind way)
 
 void ControlCheckPanel::keep(MeasureKind kind, DeflectionUnit unit, const QString& typed)
 {
-    if (!mayTry() || m_sheet.isLeftAlone() || !m_mayWrite())
+    if (!mayTry() || isStopped() || !m_mayWrite())
         return;
     const auto refusal = m_presenter.keep(m_view.record->id, m_sheet.surface, kind, unit, typed,
                                           *m_session.checkPeople.atSurface);
@@ -494,7 +517,7 @@ bool ControlCheckPanel::takeKey(QKeyEvent* event)
         answer(*m_sheet.asked(), *given);
         return true;
     }
-    if (m_figures->takeKey(*event))
+    if (!isStopped() && m_figures->takeKey(*event))
         return true;
     if (enter && holdsForTheStop())
         return true;

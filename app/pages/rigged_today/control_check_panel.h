@@ -72,6 +72,7 @@ private:
     void addUsual();
     void bringIntoSight();
     bool mayTry() const;
+    bool isLeftAlone(const SurfaceProgress& one) const;
     bool isStopped() const { return m_sheet.isStopped(); }
     bool takeChooserKey(const QKeyEvent& event);
     bool holdsForTheStop();

@@ -30,8 +30,10 @@ struct SurfaceSheet
     std::optional<Coupling> stoppedJoint; // of its circuit, that is left as it is: nothing is tried on it
 
     bool isStopped() const { return progress.stop || reversed || stoppedJoint; }
+    // It is the one that did not move as called.
+    bool isOwn() const { return reversed && reversed->id == surface.id; }
     // Nothing is to be moved for it, though nothing was found at it.
-    bool isLeftAlone() const { return stoppedJoint || (reversed && reversed->id != surface.id); }
+    bool isLeftAlone() const { return stoppedJoint || (reversed && !isOwn()); }
 
     // What Y, N and C answer now; empty when everything was tried and when it stopped.
     std::optional<SurfaceCheckKind> asked() const { return isStopped() ? std::nullopt : progress.next; }

@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/coupling_head.h"
 
 #include "app/pages/rigged_today/labelled_choice.h"
+#include "app/widgets/beside_or_below.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/photo_tile.h"
 #include "app/wording/connected_words.h"
@@ -15,11 +16,11 @@ namespace rig {
 
 CouplingHead::CouplingHead(QVBoxLayout* layout, QObject* parent) : QObject{parent}
 {
-    auto* top = new QHBoxLayout;
-    top->setContentsMargins(20, 12, 20, 0);
+    auto* beside = new QWidget;
+    auto* top = new QHBoxLayout{beside};
+    top->setContentsMargins(0, 0, 0, 0);
     top->setSpacing(10);
     m_title = labelOf({}, "title", "couplingTitle");
-    top->addWidget(m_title, 1);
     m_photo = new PhotoTile{"lookPhoto"};
     m_photo->setFocusPolicy(Qt::TabFocus); // a click leaves the keys where they were
     m_photo->hide();
@@ -40,7 +41,9 @@ CouplingHead::CouplingHead(QVBoxLayout* layout, QObject* parent) : QObject{paren
         if (const auto chosen = m_gauge->chosen<GaugeId>())
             emit gaugeChosen(*chosen);
     });
-    layout->addLayout(top);
+    auto* whole = new BesideOrBelow{m_title, beside};
+    whole->setContentsMargins(20, 12, 20, 0);
+    layout->addWidget(whole);
 }
 
 void CouplingHead::display(const RiggedTodayView& view, const CouplingSheet& sheet)

@@ -21,6 +21,7 @@ inline LabelledChoice addLabelledChoice(QBoxLayout* row, const QString& text, co
     column->setSpacing(2);
     auto* label = new QLabel{text};
     label->setProperty("kind", "label");
+    label->setWordWrap(true);
     auto* box = new ChoiceBox{text};
     box->setObjectName(QLatin1String(objectName));
     box->setNarrows();

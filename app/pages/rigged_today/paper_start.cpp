@@ -3,6 +3,7 @@
 #include "app/pages/day_read.h"
 #include "app/pages/rigged_today/labelled_choice.h"
 #include "app/widgets/person_note.h"
+#include "app/widgets/wrapped.h"
 #include "app/wording/day_words.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/rigged_words.h"
@@ -61,7 +62,7 @@ PaperStart::PaperStart(QWidget* parent) : QWidget{parent}
     m_refused = labelOf({}, "caution", "paperRefused");
     m_refused->hide();
     layout->addWidget(m_refused);
-    m_another = new QCheckBox{PaperWords::isAnother()};
+    m_another = new WrapCheck{PaperWords::isAnother()};
     m_another->setObjectName("paperAnother");
     m_another->hide();
     layout->addWidget(m_another);

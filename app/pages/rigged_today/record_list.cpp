@@ -21,27 +21,30 @@ namespace rig {
 
 namespace {
 
-// Of those that are done in this turn: stopped or in doubt, as far as it is told to whoever works.
-int openAmongDone(const RiggedTodayView& view, const RiggingSession& session, Turn turn)
+// How far the couplings have come in this turn, as far as it is told to whoever works.
+RecordCount progressIn(const RiggedTodayView& view, const RiggingSession& session, Turn turn)
 {
-    return static_cast<int>(std::ranges::count_if(view.review.couplings, [&](const CouplingProgress& one) {
+    RecordCount count;
+    count.all = static_cast<int>(view.review.couplings.size());
+    for (const CouplingProgress& one : view.review.couplings) {
         const bool isDone = one.stage == CouplingStage::BothDone ||
                             (turn == Turn::First && one.stage == CouplingStage::FirstDone);
         const auto standing = view.standings.find(one.id);
         const bool isHidden = view.now && isHiddenNow(session, *view.now, one.id);
-        if (!isDone || one.stop || standing == view.standings.end())
-            return isDone && one.stop;
-        return standing->second.isUnresolved &&
-               (!isHidden || standing->second.asked == QuestionKind::SurfaceDoubt);
-    }));
+        const bool isOpen = standing != view.standings.end() && standing->second.isUnresolved && !isHidden;
+        if (one.stop)
+            ++count.stopped;
+        else if (isDone && isOpen)
+            ++count.open;
+        else if (isDone)
+            ++count.done;
+    }
+    return count;
 }
 
 QString secondProgress(const RiggedTodayView& view, const RiggingSession& session)
 {
-    const int all = static_cast<int>(view.review.couplings.size());
-    const int open = openAmongDone(view, session, Turn::Second);
-    return open > 0 ? RiggedWords::secondProgressOpen(view.review.bothDone(), all, open)
-                    : RiggedWords::secondProgress(view.review.bothDone(), all);
+    return RiggedWords::secondProgress(progressIn(view, session, Turn::Second));
 }
 
 } // namespace
@@ -112,19 +115,16 @@ void RecordList::display(const RiggedTodayView& view, const RiggingSession& sess
     const RecordPlace& current = session.place;
     const Turn turn = session.turn;
     const Formats formats;
-    const int all = static_cast<int>(view.review.couplings.size());
-    const int done = turn == Turn::First ? view.review.firstDone() : view.review.bothDone();
+    const RecordCount count = progressIn(view, session, turn);
     m_day->setText(view.record ? formats.moment(view.record->begins) : QString{});
     const bool isSecondBegun = session.second || (view.now && view.now->isSecondBegun());
-    const int open = openAmongDone(view, session, turn);
     if (turn == Turn::First)
-        m_progress->setText(open > 0 ? RiggedWords::progressOpen(done, all, open)
-                                     : RiggedWords::progress(done, all));
+        m_progress->setText(RiggedWords::progress(count));
     else
         m_progress->setText(isSecondBegun ? secondProgress(view, session)
                                           : RiggedWords::secondNotBegunTitle());
-    m_bar->setRange(0, std::max(1, all));
-    m_bar->setValue(done - open);
+    m_bar->setRange(0, std::max(1, count.all));
+    m_bar->setValue(count.done);
 
     const bool isAnyHidden =
         view.now && std::ranges::any_of(view.now->couplings, [&](const CouplingNow& one) {

@@ -1,6 +1,7 @@
 #include "app/pages/rigged_today/season_panel.h"
 
 #include "app/widgets/parts.h"
+#include "app/widgets/wrapped.h"
 #include "app/wording/formats.h"
 #include "app/wording/rigged_words.h"
 
@@ -25,7 +26,7 @@ SeasonPanel::SeasonPanel(QWidget* parent) : QWidget{parent}
     m_why = labelOf({}, "body", "seasonWhy");
     layout->addWidget(m_why);
     for (const TickKind kind : seasonTicks()) {
-        auto* box = new QCheckBox{RiggedWords::tick(kind)};
+        auto* box = new WrapCheck{RiggedWords::tick(kind)};
         box->setObjectName(QStringLiteral("season%1").arg(static_cast<int>(kind)));
         connect(box, &QCheckBox::toggled, this, [this, kind](bool isOn) {
             if (isOn)

@@ -21,10 +21,10 @@ struct ChipWords
     QString text;
 };
 
-ChipWords wordsOf(const SurfaceProgress& one)
+ChipWords wordsOf(const SurfaceProgress& one, bool isStopped)
 {
     const QString name = QString::fromStdString(one.name);
-    if (one.stop)
+    if (isStopped)
         return {MarkShape::Diamond, Role::Outside, ControlWords::stopped(name)};
     if (one.doubt)
         return {MarkShape::HalfDisc, Role::NearEdge, ControlWords::open(name)};
@@ -76,12 +76,13 @@ QPushButton* SurfaceChips::chip(std::size_t index)
     return m_chips[index];
 }
 
-void SurfaceChips::display(const std::vector<SurfaceProgress>& surfaces, SurfaceId current)
+void SurfaceChips::display(const std::vector<SurfaceProgress>& surfaces, SurfaceId current,
+                           const std::function<bool(const SurfaceProgress&)>& isStopped)
 {
     m_surfaces.clear();
     for (const SurfaceProgress& one : surfaces) {
         QPushButton* button = chip(m_surfaces.size());
-        const ChipWords words = wordsOf(one);
+        const ChipWords words = wordsOf(one, isStopped(one));
         button->setText(words.text);
         button->setIcon(iconOf(words, m_look));
         const int side = qRound(14 * m_look.fonts.scale);

@@ -5,6 +5,7 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <vector>
 
 class QPushButton;
@@ -22,7 +23,9 @@ public:
     explicit SurfaceChips(QWidget* parent = nullptr);
 
     void setLook(const Look& look) { m_look = look; }
-    void display(const std::vector<SurfaceProgress>& surfaces, SurfaceId current);
+    // `isStopped`: nothing is tried on it, whatever was found at another one or at a joint.
+    void display(const std::vector<SurfaceProgress>& surfaces, SurfaceId current,
+                 const std::function<bool(const SurfaceProgress&)>& isStopped);
 
 signals:
     void chosen(rig::SurfaceId surface);

@@ -286,14 +286,16 @@ TEST(RecordReview, IsNeverCompleteWithoutCouplings)
 TEST(RecordReview, NamesTheStepThatIsMissing)
 {
     Record record;
-    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotLooked});
+    EXPECT_EQ(Record::kinds(record.review()), (Kinds{OpenItemKind::NotLooked, OpenItemKind::NoSecondPerson}));
     for (const CheckKind kind : {CheckKind::BallInSocket, CheckKind::PlungerHome, CheckKind::SleeveAtStop})
         record.answer(kind, Answer::Yes, Turn::First);
-    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotMeasured});
+    EXPECT_EQ(Record::kinds(record.review()),
+              (Kinds{OpenItemKind::NotMeasured, OpenItemKind::NoSecondPerson}));
     record.read(600_um);
-    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotPulled});
+    EXPECT_EQ(Record::kinds(record.review()), (Kinds{OpenItemKind::NotPulled, OpenItemKind::NoSecondPerson}));
     record.answer(CheckKind::Pull, Answer::Yes, Turn::First);
-    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NotSecured});
+    EXPECT_EQ(Record::kinds(record.review()),
+              (Kinds{OpenItemKind::NotSecured, OpenItemKind::NoSecondPerson}));
     record.answer(CheckKind::Secured, Answer::Yes, Turn::First);
     EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::NoSecondPerson});
     EXPECT_FALSE(record.review().mayCloseComplete());
@@ -333,7 +335,8 @@ TEST(RecordReview, AnOutsideReadingStaysInSightAfterAnInterruption)
     const RecordReview review = record.review(Verdict::Outside);
     EXPECT_TRUE(review.couplings.front().outside);
     EXPECT_FALSE(review.couplings.front().reading) << "it has to be read anew";
-    EXPECT_EQ(Record::kinds(review), (Kinds{OpenItemKind::OutsideReading, OpenItemKind::NotLooked}));
+    EXPECT_EQ(Record::kinds(review),
+              (Kinds{OpenItemKind::OutsideReading, OpenItemKind::NotLooked, OpenItemKind::NoSecondPerson}));
 }
 
 TEST(RecordReview, ADoubtBlocksTheCloseAlsoAfterAYes)
@@ -665,7 +668,8 @@ TEST(RecordReview, OneThatConnectsByItselfNeedsItsLookItsPullAndASecondPersonAnd
     record.ofKind(CouplingKind::ByItself, {false, true, false});
     EXPECT_FALSE(record.review().mayCloseComplete()) << "nobody looked";
     record.answer(Engaged, Answer::Yes, Turn::First).answer(NoStep, Answer::Felt, Turn::First);
-    EXPECT_EQ(Record::kinds(record.review()), std::vector{OpenItemKind::NotPulled});
+    EXPECT_EQ(Record::kinds(record.review()),
+              (std::vector{OpenItemKind::NotPulled, OpenItemKind::NoSecondPerson}));
     record.answer(Pull, Answer::Yes, Turn::First);
     EXPECT_EQ(Record::kinds(record.review()), std::vector{OpenItemKind::NoSecondPerson});
     record.answer(Engaged, Answer::Yes, Turn::Second).answer(NoStep, Answer::Yes, Turn::Second);
@@ -731,4 +735,15 @@ TEST(FirstOfSeason, GoesByTheDayOnThePaperAndNotByWhenItWasTyped)
     EXPECT_TRUE(isFirstOfYear(earlier, all, {})) << "saved after, rigged before";
     EXPECT_FALSE(isFirstOfYear(live, all, {}));
     EXPECT_FALSE(isFirstOfYear(later, all, {}));
+}
+
+TEST(OpenItems, StandInOneLineWhereTheSameIsSaidOfThem)
+{
+    const OpenItem look{"Left aileron", OpenItemKind::NotLooked};
+    EXPECT_TRUE(look.isLike({"Trim", OpenItemKind::NotLooked}));
+    EXPECT_FALSE(look.isLike({"Trim", OpenItemKind::NotPulled}));
+    const OpenItem unseen{"Left aileron", OpenItemKind::NotSeen, {}, CheckKind::PlungerHome};
+    EXPECT_FALSE(unseen.isLike({"Trim", OpenItemKind::NotSeen, {}, CheckKind::SleeveAtStop}));
+    EXPECT_TRUE(OpenItem({"Trim", OpenItemKind::OutsideReading}).stops());
+    EXPECT_FALSE(look.stops());
 }
