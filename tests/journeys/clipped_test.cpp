@@ -33,6 +33,8 @@ struct Room
     QSize window;
     double text;
     const char* language = "en";
+
+    friend std::ostream& operator<<(std::ostream& out, const Room& room) { return out << room.name; }
 };
 
 // English, German and French, or what is wider than any of them.

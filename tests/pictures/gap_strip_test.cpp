@@ -43,6 +43,11 @@ struct StripCanvas
 {
     QSizeF size;
     double scale;
+
+    friend std::ostream& operator<<(std::ostream& out, const StripCanvas& canvas)
+    {
+        return out << canvas.size.width() << 'x' << canvas.size.height() << " at " << canvas.scale;
+    }
 };
 
 class GapStripCanvas : public testing::TestWithParam<StripCanvas>

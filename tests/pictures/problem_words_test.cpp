@@ -6,7 +6,15 @@ using namespace rig;
 
 namespace {
 
-class EveryProblem : public testing::TestWithParam<ProblemKind>
+struct NamedProblem
+{
+    const char* name;
+    ProblemKind kind;
+
+    friend std::ostream& operator<<(std::ostream& out, const NamedProblem& row) { return out << row.name; }
+};
+
+class EveryProblem : public testing::TestWithParam<NamedProblem>
 {
 };
 
@@ -15,7 +23,7 @@ class EveryProblem : public testing::TestWithParam<ProblemKind>
 TEST_P(EveryProblem, SaysWhatIsWrongAndWhatToDoWithoutTechnicalWords)
 {
     for (const char* name : {"", "hangar.rigband"}) {
-        const QString said = ProblemWords::sentence({GetParam(), "SQLITE_FULL 13"}, QLatin1String(name));
+        const QString said = ProblemWords::sentence({GetParam().kind, "SQLITE_FULL 13"}, QLatin1String(name));
         EXPECT_GT(said.length(), 30) << said.toStdString();
         EXPECT_FALSE(said.contains("SQLITE")) << said.toStdString();
         EXPECT_FALSE(said.contains("  ") || said.startsWith(' ')) << said.toStdString();
@@ -23,13 +31,22 @@ TEST_P(EveryProblem, SaysWhatIsWrongAndWhatToDoWithoutTechnicalWords)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    Problems, EveryProblem,
-    testing::Values(ProblemKind::NoSuchFile, ProblemKind::CannotOpen, ProblemKind::NotOurFile,
-                    ProblemKind::NewerFile, ProblemKind::DamagedFile, ProblemKind::WrongVersion,
-                    ProblemKind::NoGreaterId, ProblemKind::FileReadOnly, ProblemKind::FolderReadOnly,
-                    ProblemKind::DiskFull, ProblemKind::BusyElsewhere, ProblemKind::FactRefused,
-                    ProblemKind::NotFound, ProblemKind::FileExists, ProblemKind::Unexpected));
+INSTANTIATE_TEST_SUITE_P(Problems, EveryProblem,
+                         testing::Values(NamedProblem{"No such file", ProblemKind::NoSuchFile},
+                                         NamedProblem{"Cannot open", ProblemKind::CannotOpen},
+                                         NamedProblem{"Not our file", ProblemKind::NotOurFile},
+                                         NamedProblem{"Newer file", ProblemKind::NewerFile},
+                                         NamedProblem{"Damaged file", ProblemKind::DamagedFile},
+                                         NamedProblem{"Wrong version", ProblemKind::WrongVersion},
+                                         NamedProblem{"No greater id", ProblemKind::NoGreaterId},
+                                         NamedProblem{"File read only", ProblemKind::FileReadOnly},
+                                         NamedProblem{"Folder read only", ProblemKind::FolderReadOnly},
+                                         NamedProblem{"Disk full", ProblemKind::DiskFull},
+                                         NamedProblem{"Busy elsewhere", ProblemKind::BusyElsewhere},
+                                         NamedProblem{"Fact refused", ProblemKind::FactRefused},
+                                         NamedProblem{"Not found", ProblemKind::NotFound},
+                                         NamedProblem{"File exists", ProblemKind::FileExists},
+                                         NamedProblem{"Unexpected", ProblemKind::Unexpected}));
 
 TEST(ForeignLayout, NamesWhatDiffersFirst)
 {

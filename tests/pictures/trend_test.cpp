@@ -55,6 +55,11 @@ struct Canvas
 {
     QSizeF size;
     double scale;
+
+    friend std::ostream& operator<<(std::ostream& out, const Canvas& canvas)
+    {
+        return out << canvas.size.width() << 'x' << canvas.size.height() << " at " << canvas.scale;
+    }
 };
 
 class TrendCanvas : public testing::TestWithParam<Canvas>

@@ -25,7 +25,15 @@ Judgement judgementOf(Verdict verdict, double tail = 1)
     return judgement;
 }
 
-class EveryVerdict : public testing::TestWithParam<Verdict>
+struct NamedVerdict
+{
+    const char* name;
+    Verdict verdict;
+
+    friend std::ostream& operator<<(std::ostream& out, const NamedVerdict& row) { return out << row.name; }
+};
+
+class EveryVerdict : public testing::TestWithParam<NamedVerdict>
 {
 };
 
@@ -33,14 +41,17 @@ class EveryVerdict : public testing::TestWithParam<Verdict>
 
 TEST_P(EveryVerdict, SaysLastThatTheGapIsOneSignOnly)
 {
-    const QString said = VerdictWords::caution(GetParam(), "Anna", "123");
+    const QString said = VerdictWords::caution(GetParam().verdict, "Anna", "123");
     const QString last = said.section(". ", -1);
     EXPECT_TRUE(last.contains("one sign only")) << said.toStdString();
 }
 
 INSTANTIATE_TEST_SUITE_P(Cautions, EveryVerdict,
-                         testing::Values(Verdict::NoBandYet, Verdict::Outside, Verdict::CannotTell,
-                                         Verdict::NearEdge, Verdict::Inside));
+                         testing::Values(NamedVerdict{"No band yet", Verdict::NoBandYet},
+                                         NamedVerdict{"Outside", Verdict::Outside},
+                                         NamedVerdict{"Cannot tell", Verdict::CannotTell},
+                                         NamedVerdict{"Near edge", Verdict::NearEdge},
+                                         NamedVerdict{"Inside", Verdict::Inside}));
 
 TEST(VerdictWords, SaysAVanishingShareAsSmallAndNeverAsNone)
 {

@@ -4,12 +4,18 @@
 #include <QWidget>
 
 #include <gtest/gtest.h>
+#include <ostream>
 #include <string>
 
 namespace rig::test {
 
 // How somebody types: looking up after every key, or ahead of what the screen shows.
 enum class Pace { KeyByKey, Ahead };
+
+inline std::ostream& operator<<(std::ostream& out, Pace pace)
+{
+    return out << (pace == Pace::Ahead ? "typed ahead" : "key by key");
+}
 
 // For journeys that go the same way at either pace: TestWithParam<Pace>.
 inline const auto kPaces = testing::Values(Pace::KeyByKey, Pace::Ahead);

@@ -11,6 +11,11 @@ struct Typed
 {
     const char* text;
     GapEntry meant;
+
+    friend std::ostream& operator<<(std::ostream& out, const Typed& row)
+    {
+        return out << '"' << row.text << '"';
+    }
 };
 
 class GapEntryTable : public testing::TestWithParam<Typed>

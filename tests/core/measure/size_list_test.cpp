@@ -11,6 +11,14 @@ struct TakenList
 {
     const char* text;
     std::vector<Gap> sizes;
+
+    friend std::ostream& operator<<(std::ostream& out, const TakenList& row)
+    {
+        out << '"';
+        for (const char one : std::string_view{row.text})
+            one == '\r' ? out << "\\r" : out << one; // gtest itself writes a line feed as \\n
+        return out << '"';
+    }
 };
 
 class TakenSizes : public testing::TestWithParam<TakenList>
@@ -21,6 +29,11 @@ struct RefusedList
 {
     const char* text;
     SizeListProblem problem;
+
+    friend std::ostream& operator<<(std::ostream& out, const RefusedList& row)
+    {
+        return out << '"' << row.text << '"';
+    }
 };
 
 class RefusedSizes : public testing::TestWithParam<RefusedList>

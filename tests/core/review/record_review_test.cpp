@@ -525,7 +525,13 @@ TEST(RecordReview, ASurfaceIsTriedAnewOnceAQuestionAboutItIsClosed)
 }
 
 // What somebody may do at a joint after its controls were tried.
-using AtTheJoint = void (*)(Record&);
+struct AtTheJoint
+{
+    const char* what;
+    void (*does)(Record&);
+
+    friend std::ostream& operator<<(std::ostream& out, const AtTheJoint& row) { return out << row.what; }
+};
 
 class AHandOnTheJoint : public testing::TestWithParam<AtTheJoint>
 {
@@ -533,10 +539,14 @@ class AHandOnTheJoint : public testing::TestWithParam<AtTheJoint>
 
 INSTANTIATE_TEST_SUITE_P(
     Rows, AHandOnTheJoint,
-    testing::Values([](Record& record) { record.answer(CheckKind::Pull, Answer::Yes, Turn::First); },
-                    [](Record& record) { record.answer(CheckKind::PlungerHome, Answer::Yes, Turn::Second); },
-                    [](Record& record) { record.read(600_um); }, [](Record& record) { record.interrupt(); },
-                    [](Record& record) { record.closeQuestion(); }));
+    testing::Values(
+        AtTheJoint{"pulled",
+                   [](Record& record) { record.answer(CheckKind::Pull, Answer::Yes, Turn::First); }},
+        AtTheJoint{"looked at",
+                   [](Record& record) { record.answer(CheckKind::PlungerHome, Answer::Yes, Turn::Second); }},
+        AtTheJoint{"read", [](Record& record) { record.read(600_um); }},
+        AtTheJoint{"interrupted", [](Record& record) { record.interrupt(); }},
+        AtTheJoint{"question closed", [](Record& record) { record.closeQuestion(); }}));
 
 TEST_P(AHandOnTheJoint, SetsTheSurfacesOfItsCircuitBackToBeTried)
 {
@@ -544,7 +554,7 @@ TEST_P(AHandOnTheJoint, SetsTheSurfacesOfItsCircuitBackToBeTried)
     record.ask(QuestionKind::SidesSwapped).lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second);
     record.tryFlap();
     ASSERT_EQ(record.review().surfacesDone(), 1);
-    GetParam()(record);
+    GetParam().does(record);
     const RecordReview review = record.review();
     EXPECT_EQ(review.surfacesDone(), 0);
     EXPECT_EQ(review.surfaces.front().setBackBy, "Left flap");

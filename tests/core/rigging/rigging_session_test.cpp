@@ -138,6 +138,8 @@ struct Onward
     bool othersDone;
     bool controlsDone;
     RecordPlace to;
+
+    friend std::ostream& operator<<(std::ostream& out, const Onward& row) { return out << row.when; }
 };
 
 class WhereEnterLeads : public testing::TestWithParam<Onward>
@@ -155,8 +157,7 @@ INSTANTIATE_TEST_SUITE_P(
         Onward{"second person, all done", Turn::Second, at(3), true, false, kControlCheck},
         Onward{"second person, controls too", Turn::Second, at(3), true, true, kClosePlace},
         Onward{"from the control check", Turn::First, kControlCheck, false, true, kSecondInspection},
-        Onward{"from the control check, all done", Turn::First, kControlCheck, true, true, kClosePlace}),
-    [](const auto& one) { return "Row" + std::to_string(one.index); });
+        Onward{"from the control check, all done", Turn::First, kControlCheck, true, true, kClosePlace}));
 
 TEST_P(WhereEnterLeads, FollowsFromWhatIsDone)
 {
