@@ -27,6 +27,7 @@ PaperBox::PaperBox(const char* objectName, const QString& accessibleName, std::i
 {
     setObjectName(QLatin1String(objectName));
     setAccessibleName(accessibleName);
+    setAccessibleDescription(accessibleName); // no label says it
     for (const Paper paper : papers)
         addItem(paperName(paper), static_cast<int>(paper));
     setCurrentIndex(findData(static_cast<int>(usualPaper(QLocale::system()))));

@@ -1,5 +1,6 @@
 #include "app/widgets/leaf_row.h"
 
+#include "app/widgets/figure_label.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/entry_words.h"
@@ -103,16 +104,16 @@ QBoxLayout* LeafRow::buildEnds()
         (*end)->setAutoDefault(false);
         buttons->addWidget(*end);
     }
+    m_none->setText(EntryWords::nothingEnters(m_gauge.kind())); // also while no set is chosen
+    m_loose->setText(EntryWords::allEnter(m_gauge.kind()));
     m_none->setObjectName("noLeafEnters");
     m_loose->setObjectName("thickestLoose");
     connect(m_none, &QPushButton::clicked, this, [this] { pressEnd(false); });
     connect(m_loose, &QPushButton::clicked, this, [this] { pressEnd(true); });
-    m_figure = new QLabel;
-    m_figure->setTextFormat(Qt::PlainText);
+
+    m_figure = new FigureLabel{EntryWords::typedName()};
     m_figure->setObjectName("typedFigure");
     m_figure->setProperty("kind", "section");
-    m_figure->setTextFormat(Qt::PlainText);
-    m_figure->setAccessibleName(EntryWords::typedName());
     m_meaning = new QLabel;
     m_meaning->setTextFormat(Qt::PlainText);
     m_meaning->setObjectName("typedMeaning");
@@ -386,8 +387,9 @@ void LeafRow::clearTyped()
 void LeafRow::showTyped()
 {
     m_figure->setVisible(!m_typed.isEmpty());
-    m_figure->setText(EntryWords::typed(m_typed.text()));
+    m_figure->setFigure(EntryWords::typed(m_typed.text()), m_typed.text());
     m_meaning->setText(echoOfTyped());
+    m_figure->setAccessibleDescription(m_meaning->text());
 }
 
 bool LeafRow::says(const QString& sentence) const

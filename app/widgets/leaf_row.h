@@ -18,6 +18,8 @@ class QPushButton;
 
 namespace rig {
 
+class FigureLabel;
+
 // The leaves of a set as big buttons: the thickest that enters is pressed, or its figure typed and taken with
 // Enter. Nothing doubtful is taken; a figure that the set cannot give is refused with a sentence.
 class LeafRow : public QWidget
@@ -100,7 +102,7 @@ private:
     QBoxLayout* m_ends = nullptr; // buttons and what is typed, beside or below each other
     QPushButton* m_none = nullptr;
     QPushButton* m_loose = nullptr;
-    QLabel* m_figure = nullptr;
+    FigureLabel* m_figure = nullptr;
     QLabel* m_meaning = nullptr;
 };
 

@@ -29,6 +29,8 @@ void PhotoTile::setPhoto(const QImage& picture, const QString& small, const QStr
     m_picture = picture;
     sayIn(m_small, small);
     setAccessibleName(whole);
+    m_shown->setAccessibleName(whole);
+    m_shown->setAccessibleDescription(whole);
     setToolTip(plainTip(whole));
     if (isOther)
         scale();

@@ -40,6 +40,7 @@ bool mayBeDecided(const Conflict& conflict, Holds holds)
 ConflictsPage::ConflictsPage(Records& records, QWidget* parent) : AsidePage{parent}, m_records{records}
 {
     setObjectName("conflicts");
+    setAccessibleName(ConflictWords::heading());
     auto* layout = new QHBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);
     layout->setSpacing(14);

@@ -13,6 +13,7 @@ namespace rig {
 FaultsPage::FaultsPage(QWidget* parent) : AsidePage{parent}
 {
     setObjectName("faults");
+    setAccessibleName(ChainWords::heading());
     setAccessibleName(ChainWords::faultsHeading());
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);

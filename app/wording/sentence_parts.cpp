@@ -28,6 +28,15 @@ QString SentenceParts::inFileName(const QString& name)
     return plain;
 }
 
+QString SentenceParts::cell(const QString& heading, const QString& text, bool isStruck)
+{
+    if (text.isEmpty())
+        return tr("%1: nothing", "heading of a column in which nothing stands").arg(heading);
+    const QString line = QString{text}.replace(QLatin1Char('\n'), QLatin1Char(' '));
+    return isStruck ? tr("%1: %2, struck", "heading of a column, what stands there").arg(heading, line)
+                    : tr("%1: %2", "heading of a column, what stands there").arg(heading, line);
+}
+
 QString SentenceParts::days(const std::vector<Day>& days)
 {
     constexpr std::size_t kMostNamed = 4;

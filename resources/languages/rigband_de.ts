@@ -11268,6 +11268,21 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <comment>days</comment>
         <translation>%1 bis %2</translation>
     </message>
+    <message>
+        <source>%1: nothing</source>
+        <comment>heading of a column in which nothing stands</comment>
+        <translation>%1: nichts</translation>
+    </message>
+    <message>
+        <source>%1: %2, struck</source>
+        <comment>heading of a column, what stands there</comment>
+        <translation>%1: %2, gestrichen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>heading of a column, what stands there</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>SetUpWords</name>

@@ -11268,6 +11268,21 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <comment>days</comment>
         <translation>%1 au %2</translation>
     </message>
+    <message>
+        <source>%1: nothing</source>
+        <comment>heading of a column in which nothing stands</comment>
+        <translation>%1 : rien</translation>
+    </message>
+    <message>
+        <source>%1: %2, struck</source>
+        <comment>heading of a column, what stands there</comment>
+        <translation>%1 : %2, rayé</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>heading of a column, what stands there</comment>
+        <translation>%1 : %2</translation>
+    </message>
 </context>
 <context>
     <name>SetUpWords</name>

@@ -18,6 +18,7 @@
 #include "app/wording/problem_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/statement_words.h"
+#include "app/wording/window_words.h"
 #include "core/day_entry.h"
 
 #include <QHBoxLayout>
@@ -62,6 +63,7 @@ AnnualPage::AnnualPage(Records& records, const Clock& clock, Prompts& prompts, Q
     : Page{parent}, m_presenter{records, clock}, m_clock{clock}
 {
     setObjectName("annual");
+    setAccessibleName(WindowWords::beforeTheAnnual());
     setFocusPolicy(Qt::ClickFocus); // hands it on: by Tab that would pass over what stands before
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(0, 0, 0, 0);

@@ -28,6 +28,7 @@ constexpr double kPreviewZoom = 1.25;
 ReportPreview::ReportPreview(Prompts& prompts, QWidget* parent) : QWidget{parent}, m_prompts{prompts}
 {
     setObjectName("reportPreview");
+    setAccessibleName(PreviewWords::title());
     setFocusPolicy(Qt::ClickFocus); // Tab passes it: whoever comes here by Tab would go on to the pages
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(0, 0, 0, 0);

@@ -21,6 +21,7 @@
 #include "app/wording/prompt_words.h"
 #include "app/wording/report_words.h"
 #include "app/wording/signing_words.h"
+#include "app/wording/window_words.h"
 
 #include <QCoreApplication>
 #include <QFrame>
@@ -93,6 +94,7 @@ LearnPage::LearnPage(Records& records, const Clock& clock, Prompts& prompts, Lea
       m_lessons{records, clock}, m_signOffs{records, clock}, m_measuring{records, clock}
 {
     setObjectName("learn");
+    setAccessibleName(WindowWords::knowThisAirframe());
     setFocusPolicy(Qt::StrongFocus);
     auto* layout = new QHBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);

@@ -22,6 +22,7 @@ namespace rig {
 QuestionsPage::QuestionsPage(Records& records, QWidget* parent) : AsidePage{parent}, m_presenter{records}
 {
     setObjectName("questions");
+    setAccessibleName(QuestionWords::title());
     auto* layout = new QHBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);
     layout->setSpacing(14);

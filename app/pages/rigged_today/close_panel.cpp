@@ -97,8 +97,13 @@ void ClosePanel::addNames(QVBoxLayout* layout)
     m_note->setAccessibleName(RiggedWords::noteLabel());
     m_firstStands = new PersonNote{"closeFirstStanding"};
     m_secondStands = new PersonNote{"closeSecondStanding"};
-    form->addRow(RiggedWords::firstName(), besideEachOther(m_first, m_firstStands));
-    form->addRow(RiggedWords::secondName(), besideEachOther(m_second, m_secondStands));
+    const auto addChoice = [form](const QString& text, ChoiceBox* box, PersonNote* stands) {
+        auto* label = new QLabel{text};
+        label->setBuddy(box);
+        form->addRow(label, besideEachOther(box, stands));
+    };
+    addChoice(RiggedWords::firstName(), m_first, m_firstStands);
+    addChoice(RiggedWords::secondName(), m_second, m_secondStands);
     connect(m_first, &QComboBox::currentIndexChanged, this, &ClosePanel::showStandings);
     connect(m_second, &QComboBox::currentIndexChanged, this, &ClosePanel::showStandings);
     form->addRow(RiggedWords::noteLabel(), m_note);

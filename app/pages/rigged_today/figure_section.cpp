@@ -77,6 +77,7 @@ FigureSection::FigureSection(QWidget* parent) : QWidget{parent}
     m_unit = new StillBox;
     m_unit->setObjectName("deflectionUnit");
     m_unit->setAccessibleName(ControlWords::unitOfUpAndDown());
+    m_unit->setAccessibleDescription(m_unit->accessibleName()); // no label says it
     for (const DeflectionUnit unit : {DeflectionUnit::Degrees, DeflectionUnit::Millimetres})
         m_unit->addItem(ControlWords::unitShort(unit));
     connect(m_unit, &QComboBox::activated, this, &FigureSection::unitChosen);

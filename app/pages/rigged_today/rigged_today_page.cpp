@@ -13,6 +13,7 @@
 #include "app/wording/formats.h"
 #include "app/wording/paper_words.h"
 #include "app/wording/problem_words.h"
+#include "app/wording/window_words.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -35,6 +36,7 @@ RiggedTodayPage::RiggedTodayPage(Records& records, const Clock& clock, Prompts& 
     : Page{parent}, m_work{records, clock}, m_photos{m_work.presenter()}, m_prompts{prompts}
 {
     setObjectName("riggedToday");
+    setAccessibleName(WindowWords::riggedToday());
     setFocusPolicy(Qt::StrongFocus);
     build(records, clock);
     makeTimers();

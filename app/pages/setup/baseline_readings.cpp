@@ -8,6 +8,7 @@
 #include "app/wording/baseline_words.h"
 #include "app/wording/demonstration_words.h"
 #include "app/wording/formats.h"
+#include "app/wording/sentence_parts.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -48,6 +49,7 @@ BaselineReadings::BaselineReadings(Kind kind, QWidget* parent) : QFrame{parent},
     m_exclude = buttonOf(BaselineWords::exclude(), "excludeReading");
     m_by = new ChoiceBox{BaselineWords::excludedBy()};
     m_by->setObjectName("excludedBy");
+    m_by->setAccessibleDescription(m_by->accessibleName()); // no label says it
     connect(m_exclude, &QPushButton::clicked, this, &BaselineReadings::askExclusion);
     row->addWidget(m_exclude);
     row->addWidget(m_by);
@@ -136,7 +138,11 @@ void BaselineReadings::fill(int line, const BaselineReadingRow& row)
     for (int column = 0; column < Columns; ++column) {
         auto* item = new QTableWidgetItem{texts[column]};
         item->setToolTip(plainTip(texts[column]));
-        if (!mayBeChanged(row) && column != State) {
+        const bool isStruck = !mayBeChanged(row) && column != State;
+        item->setData(
+            Qt::AccessibleTextRole,
+            SentenceParts::cell(m_table->horizontalHeaderItem(column)->text(), texts[column], isStruck));
+        if (isStruck) {
             QFont struck;
             struck.setStrikeOut(true);
             item->setFont(struck);

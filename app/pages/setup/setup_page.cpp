@@ -11,6 +11,7 @@
 #include "app/wording/problem_words.h"
 #include "app/wording/sentence_parts.h"
 #include "app/wording/setup_words.h"
+#include "app/wording/window_words.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -84,6 +85,7 @@ SetUpPage::SetUpPage(Records& records, const Clock& clock, Prompts& prompts, QWi
     : Page{parent}, m_presenter{records, clock}
 {
     setObjectName("setUp");
+    setAccessibleName(WindowWords::setUp());
     setFocusPolicy(Qt::ClickFocus); // hands it on: by Tab that would pass over what stands before
     auto* layout = new QHBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);

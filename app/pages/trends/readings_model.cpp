@@ -2,6 +2,7 @@
 
 #include "app/pictures/marks.h"
 #include "app/wording/formats.h"
+#include "app/wording/sentence_parts.h"
 #include "app/wording/trend_words.h"
 #include "app/wording/trends_page_words.h"
 #include "app/wording/verdict_words.h"
@@ -166,6 +167,9 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const
     switch (role) {
     case Qt::DisplayRole:
         return text(column, one);
+    case Qt::AccessibleTextRole:
+        return SentenceParts::cell(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                                   text(column, one), one.isStruckThrough() && column != ReadingColumn::Note);
     case Qt::ToolTipRole:
         return toolTip(column, one);
     case Qt::TextAlignmentRole:

@@ -14,6 +14,7 @@
 #include "app/wording/review_words.h"
 #include "app/wording/statement_words.h"
 #include "app/wording/trends_page_words.h"
+#include "app/wording/window_words.h"
 #include "core/clock.h"
 #include "core/day_entry.h"
 
@@ -49,6 +50,7 @@ TrendsPage::TrendsPage(Records& records, const Clock& clock, QWidget* parent)
     : Page{parent}, m_presenter{records, clock}, m_clock{clock}
 {
     setObjectName("trends");
+    setAccessibleName(WindowWords::trends());
     setFocusPolicy(Qt::StrongFocus);
     auto* layout = new QHBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);
