@@ -11,7 +11,10 @@ class AsidePage : public Page
     Q_OBJECT
 
 public:
-    explicit AsidePage(QWidget* parent = nullptr) : Page{parent} { setFocusPolicy(Qt::StrongFocus); }
+    explicit AsidePage(QWidget* parent = nullptr) : Page{parent}
+    {
+        setFocusPolicy(Qt::ClickFocus); // hands it on: by Tab that would pass over what stands before
+    }
 
 signals:
     void leaveAsked();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/theme/theme.h"
+#include "app/widgets/reading_order.h"
 #include "core/airframe/ids.h"
 
 #include <QWidget>
@@ -33,6 +34,13 @@ public:
     virtual QString leftUndone() const { return {}; }
     // A second person works without seeing the first result: nothing around the page may tell it.
     virtual bool isBlind() const { return false; }
+
+protected:
+    // By itself as within the window.
+    bool focusNextPrevChild(bool next) override
+    {
+        return isWindow() ? goOnAsRead(*this, next) : QWidget::focusNextPrevChild(next);
+    }
 
 signals:
     void problemArose(const QString& sentence);

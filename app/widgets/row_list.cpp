@@ -3,7 +3,6 @@
 #include "app/widgets/mark_row.h"
 
 #include <QKeyEvent>
-#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -62,12 +61,6 @@ void RowList::choose(int index)
         MarkRow* one = m_rows[static_cast<std::size_t>(i)];
         one->setChecked(i == m_chosen);
         one->setFocusPolicy(i == m_chosen ? Qt::StrongFocus : Qt::ClickFocus);
-    }
-    QWidget* last = m_chosen < 0 ? nullptr : m_rows[static_cast<std::size_t>(m_chosen)];
-    for (QPushButton* button : m_after) {
-        if (last)
-            setTabOrder(last, button);
-        last = button;
     }
     if (focused)
         focusChosen();

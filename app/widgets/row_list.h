@@ -10,8 +10,6 @@
 
 class QVBoxLayout;
 
-class QPushButton;
-
 namespace rig {
 
 class MarkRow;
@@ -41,9 +39,6 @@ public:
     // Keeps the chosen place where it can.
     void display(const std::vector<RowText>& rows);
     void choose(int index);
-    // The buttons that Tab goes to from the chosen row, in this order; rows made later would otherwise come
-    // last.
-    void leadTo(std::vector<QPushButton*> buttons) { m_after = std::move(buttons); }
     int chosen() const { return m_chosen; } // -1 when there is no row
     void focusChosen();
 
@@ -63,7 +58,6 @@ private:
     QString m_name;
     QVBoxLayout* m_layout = nullptr;
     std::vector<MarkRow*> m_rows;
-    std::vector<QPushButton*> m_after;
     int m_count = 0;
     int m_chosen = -1;
 };

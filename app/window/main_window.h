@@ -4,6 +4,7 @@
 #include "app/pages/period_choice.h"
 #include "app/pages/questions/questions_view.h"
 #include "app/pages/rigged_today/rigging_work.h"
+#include "app/widgets/reading_order.h"
 #include "app/window/session.h"
 #include "app/window/top_bar.h"
 #include "core/store/copies.h"
@@ -87,6 +88,7 @@ signals:
     void closed();
 
 protected:
+    bool focusNextPrevChild(bool next) override { return goOnAsRead(*this, next); }
     void keyPressEvent(QKeyEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
 

@@ -312,15 +312,6 @@ void StudyPanel::showPlan()
     };
     fill(m_couplings, m_couplingBoxes, m_view.couplings, "studyCoupling");
     fill(m_persons, m_personBoxes, m_view.persons, "studyPerson");
-    // The ticks were made after what stands below them.
-    std::vector<QWidget*> chain;
-    for (const auto& [id, box] : m_couplings)
-        chain.push_back(box);
-    for (const auto& [id, box] : m_persons)
-        chain.push_back(box);
-    chain.insert(chain.end(), {m_repeats, m_begin});
-    for (std::size_t i = 1; i < chain.size(); ++i)
-        setTabOrder(chain[i - 1], chain[i]);
     showWanted();
     m_stack->setCurrentIndex(0);
 }

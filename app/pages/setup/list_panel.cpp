@@ -56,8 +56,6 @@ void ListPanel::addButtons(const std::vector<QPushButton*>& buttons, bool above)
 {
     auto* layout = static_cast<QVBoxLayout*>(m_list->layout());
     layout->insertWidget(above ? 0 : layout->count(), new ButtonFlow{buttons});
-    m_inTabOrder.insert(m_inTabOrder.end(), buttons.begin(), buttons.end());
-    m_rows->leadTo(m_inTabOrder);
 }
 
 void ListPanel::addBelow(QWidget* widget)

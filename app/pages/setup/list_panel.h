@@ -80,7 +80,6 @@ private:
     QWidget* m_list = nullptr;
     QLabel* m_none = nullptr;
     RowList* m_rows = nullptr;
-    std::vector<QPushButton*> m_inTabOrder;
     std::vector<QPushButton*> m_forChosen;
     QPushButton* m_first = nullptr;
     bool m_alwaysFirst = false;
