@@ -12046,7 +12046,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>Super&amp;vised all the same</source>
-        <translation>Encadré quan&amp;d même</translation>
+        <translation>Encadré quand même, &amp;hors fiche</translation>
     </message>
     <message>
         <source>%1 stands nowhere in the record of this rigging. If it was supervised all the same, tick that, and say in the note what they did there.</source>
@@ -12060,7 +12060,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>To be taken b&amp;ack</source>
-        <translation>À retirer : c&amp;hoix</translation>
+        <translation>À retirer : choisisse&amp;z</translation>
     </message>
     <message>
         <source>Choose what was told by mistake</source>
