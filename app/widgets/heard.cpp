@@ -120,6 +120,8 @@ QAccessibleInterface* heard(const QString& kind, QObject* object)
         return new QAccessibleWidget{widget, QAccessible::Chart};
     if (std::ranges::any_of(kPictures, [&](const char* one) { return kind == QLatin1String(one); }))
         return new QAccessibleWidget{widget, QAccessible::Graphic};
+    if (kind == QLatin1String("rig::Announcer")) // read when it comes; an alert only where it has a window
+        return new QAccessibleWidget{widget, QAccessible::Notification};
     return nullptr;
 }
 

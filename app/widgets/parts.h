@@ -64,11 +64,7 @@ inline void chooseNeither(std::initializer_list<QAbstractButton*> buttons)
     }
 }
 
-// Shows a sentence, or takes no room at all.
-inline void sayIn(QLabel* label, const QString& sentence)
-{
-    label->setText(sentence);
-    label->setVisible(!sentence.isEmpty());
-}
+// Shows a sentence, or takes no room at all. What is wrong and what is to be minded is told as well.
+void sayIn(QLabel* label, const QString& sentence);
 
 } // namespace rig

@@ -1,5 +1,6 @@
 #include "app/widgets/verdict_card.h"
 
+#include "app/widgets/announcer.h"
 #include "app/widgets/beside_or_below.h"
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
@@ -168,6 +169,7 @@ void VerdictCard::showPrompt(const QString& sentence)
     m_says.reset();
     m_explanation->setText(sentence);
     m_kept->clear();
+    announce(*this, {});
     showParts(false);
     setAccessibleName(sentence);
     setAccessibleDescription({});
@@ -183,6 +185,9 @@ void VerdictCard::describe()
     setAccessibleName(m_word->text());
     setAccessibleDescription(
         QStringList{m_explanation->text(), m_caution->text(), m_more->text()}.join(QLatin1Char(' ')));
+    announce(*this,
+             QStringList{m_word->text() + QLatin1Char('.'), m_explanation->text(), m_caution->text()}.join(
+                 QLatin1Char(' ')));
 }
 
 bool VerdictCard::hasMore() const
@@ -194,6 +199,7 @@ void VerdictCard::toggleMore()
 {
     m_isMoreAsked = !m_isMoreAsked;
     showParts(m_arePartsShown);
+    announce(*m_more, m_isMoreAsked ? m_more->text() : QString{});
 }
 
 // A child that comes or goes has the whole page laid out at once, but for a card that is away meanwhile.
@@ -225,11 +231,13 @@ void VerdictCard::setMovement(const QString& sentence)
         return;
     m_movement->setText(sentence);
     m_movement->setVisible(!sentence.isEmpty());
+    announce(*m_movement, sentence);
 }
 
 void VerdictCard::setKept(const QString& sentence)
 {
     m_kept->setText(sentence);
+    announce(*m_kept, sentence);
 }
 
 } // namespace rig

@@ -7,6 +7,7 @@
 #include "app/pages/rigged_today/rigged_today_page.h"
 #include "app/pages/setup/setup_page.h"
 #include "app/pages/trends/trends_page.h"
+#include "app/widgets/announcer.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/question_cover.h"
 #include "app/window/button_key.h"
@@ -117,6 +118,7 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     m_stack->addWidget(m_welcome);
     layout->addWidget(m_stack, 1);
     setCentralWidget(whole);
+    new Announcer{this};
     m_lookingThrough = new QTimer{this};
     m_lookingThrough->setInterval(kLookEvery);
     connect(m_lookingThrough, &QTimer::timeout, this, &MainWindow::followLookingThrough);

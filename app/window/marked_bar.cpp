@@ -1,5 +1,6 @@
 #include "app/window/marked_bar.h"
 
+#include "app/widgets/announcer.h"
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
 
@@ -28,6 +29,7 @@ void MarkedBar::say(const QString& sentence)
     m_text->setText(sentence);
     setAccessibleName(sentence);
     setVisible(!sentence.isEmpty());
+    announce(*this, sentence);
 }
 
 void MarkedBar::mark(MarkShape shape, Role role)

@@ -1,5 +1,6 @@
 #include "app/window/problem_banner.h"
 
+#include "app/widgets/announcer.h"
 #include "app/widgets/parts.h"
 #include "app/window/button_key.h"
 #include "app/wording/copy_words.h"
@@ -38,6 +39,7 @@ void ProblemBanner::say(const QString& sentence)
 void ProblemBanner::sayOfFile(const QString& sentence, bool mayBeSalvaged)
 {
     m_text->setText(sentence);
+    announceAnew(*m_text, sentence);
     m_salvage->setVisible(mayBeSalvaged);
     show();
     if (mayBeSalvaged)

@@ -1,5 +1,6 @@
 #include "app/window/question_bar.h"
 
+#include "app/widgets/announcer.h"
 #include "app/widgets/plain_tip.h"
 #include "app/wording/formats.h"
 #include "app/wording/question_words.h"
@@ -26,8 +27,10 @@ QuestionBar::QuestionBar(QWidget* parent)
 
 void QuestionBar::display(const QString& registration, const std::vector<OpenQuestion>& open)
 {
-    if (open.empty())
+    if (open.empty()) {
+        announce(*this, {});
         return hide();
+    }
     const auto shortly = [](const OpenQuestion& one) {
         return QuestionWords::asked(one.question, QString::fromStdString(one.place));
     };
@@ -43,6 +46,7 @@ void QuestionBar::display(const QString& registration, const std::vector<OpenQue
     setAccessibleName(m_sentences.front());
     show();
     fit();
+    announce(*this, m_sentences.front());
 }
 
 bool QuestionBar::eventFilter(QObject* watched, QEvent* event)

@@ -1,6 +1,7 @@
 #include "app/pages/learn/measuring_panel.h"
 
 #include "app/pages/learn/labelled.h"
+#include "app/widgets/announcer.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/parts.h"
@@ -107,11 +108,11 @@ void MeasuringPanel::display(const MeasuringView& view, const QString& person,
     if (isAnother || here != m_coupling) {
         m_leaves->clearTyped();
         sayIn(m_refused, {});
-        sayIn(m_kept, {});
+        sayAloud(m_kept, {});
         sayIn(m_takeProblem, {});
     }
     if (!isAnother && view.readings.size() < m_view.readings.size())
-        sayIn(m_kept, SigningWords::takenBackNow());
+        sayAloud(m_kept, SigningWords::takenBackNow());
     m_view = view;
     m_person = person;
     m_coupling = here;
@@ -199,7 +200,7 @@ void MeasuringPanel::takeBack()
 void MeasuringPanel::showKept()
 {
     sayIn(m_refused, {});
-    sayIn(m_kept, StudyWords::kept(m_view.own.readings));
+    sayAloud(m_kept, StudyWords::kept(m_view.own.readings));
 }
 
 bool MeasuringPanel::takeKey(QKeyEvent* event)

@@ -2,6 +2,7 @@
 
 #include "app/pages/day_edit.h"
 #include "app/pages/learn/labelled.h"
+#include "app/widgets/announcer.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/still_box.h"
@@ -320,7 +321,7 @@ void SignOffPanel::clearTyped()
     m_months->setValue(kSignedForMonths);
     m_rest->setValue(kMonthsWithoutRigging);
     for (QLabel* label : {m_supervisedProblem, m_signProblem, m_takeProblem, m_kept})
-        sayIn(label, {});
+        sayAloud(label, {});
     m_allTheSame->setChecked(false);
     showNotNamed();
 }
@@ -339,7 +340,7 @@ void SignOffPanel::showTakenBack(const QString& sentence)
 
 void SignOffPanel::tellKept(const QString& sentence)
 {
-    sayIn(m_kept, sentence);
+    sayAloud(m_kept, sentence);
     emit said(m_kept);
 }
 

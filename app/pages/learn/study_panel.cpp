@@ -1,5 +1,6 @@
 #include "app/pages/learn/study_panel.h"
 
+#include "app/widgets/announcer.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/parts.h"
@@ -237,7 +238,7 @@ void StudyPanel::forget()
     m_isPlanning = m_isLeft = false;
     m_begun.reset();
     m_view = {};
-    sayIn(m_kept, {});
+    sayAloud(m_kept, {});
     m_gauge->setCurrentIndex(0);
     m_leaves->clearTyped();
 }
@@ -245,7 +246,7 @@ void StudyPanel::forget()
 void StudyPanel::display(const StudyView& view)
 {
     if (view.result.read < m_view.result.read)
-        sayIn(m_kept, SigningWords::takenBackNow());
+        sayAloud(m_kept, SigningWords::takenBackNow());
     m_view = view;
     showLast();
     if (m_isPlanning || !view.study)
@@ -367,7 +368,7 @@ void StudyPanel::begin()
     if (!m_isSeen || !m_view.next)
         return;
     m_begun = m_view.next->id;
-    sayIn(m_kept, {});
+    sayAloud(m_kept, {});
     showReading();
     m_gauge->chosen<GaugeId>() ? m_leaves->setFocus() : m_gauge->setFocus();
 }
@@ -380,7 +381,7 @@ void StudyPanel::showLeft()
 
 void StudyPanel::showKept(const StudyPlace& place)
 {
-    sayIn(m_kept, StudyWords::keptAt(nameOf(place.person), m_view.result.read, m_view.result.wanted));
+    sayAloud(m_kept, StudyWords::keptAt(nameOf(place.person), m_view.result.read, m_view.result.wanted));
 }
 
 void StudyPanel::hideEvent(QHideEvent* event)

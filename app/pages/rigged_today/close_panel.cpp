@@ -3,6 +3,7 @@
 #include "app/pages/rigged_today/labelled_choice.h"
 #include "app/pages/rigged_today/rigging_notices.h"
 #include "app/pages/rigged_today/stop_card.h"
+#include "app/widgets/announcer.h"
 #include "app/widgets/person_note.h"
 #include "app/wording/connected_words.h"
 #include "app/wording/rigged_words.h"
@@ -219,6 +220,7 @@ void ClosePanel::tryToClose()
     else if (*first == *second)
         problem = RiggedWords::namesMustDiffer();
     m_problem->setText(problem);
+    announceAnew(*m_problem, problem);
     if (problem.isEmpty())
         emit closeAsked(*first, *second, m_note->text().trimmed(), {TickKind::ToolsOut, TickKind::HatchesOn});
 }

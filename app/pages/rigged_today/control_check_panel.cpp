@@ -6,6 +6,7 @@
 #include "app/pages/rigged_today/rigging_notices.h"
 #include "app/pages/rigged_today/stop_card.h"
 #include "app/pages/rigged_today/surface_chips.h"
+#include "app/widgets/announcer.h"
 #include "app/widgets/beside_or_below.h"
 #include "app/widgets/choice_tile.h"
 #include "app/widgets/flow_scroll.h"
@@ -237,6 +238,7 @@ void ControlCheckPanel::display(const RiggedTodayView& view, const RiggingSessio
 void ControlCheckPanel::beginSurface()
 {
     m_lastMeasured = false;
+    announce(*m_scroll, {}); // asked at the next surface in the same words, it is told as well
     const auto surface = std::ranges::find_if(
         m_view.surfaces, [this](const Surface& one) { return m_session.surface == one.id; });
     if (surface != m_view.surfaces.end())
@@ -265,8 +267,18 @@ void ControlCheckPanel::showSheet()
     m_next->setText(nextSurface(m_session, *m_view.now) ? ControlWords::next() : m_onward);
     m_next->setEnabled(!m_sheet.asked() && !m_sheet.reversed);
     m_next->setVisible(!m_sheet.reversed); // nothing is tried on any
+    announce(*this, m_title->text());
+    announce(*m_scroll, whatIsAsked());
     // After the layout has settled: the next thing to do may lie below the edge.
     QTimer::singleShot(0, m_scroll, [this] { bringIntoSight(); });
+}
+
+// The next thing to try, as whoever listens is asked for it.
+QString ControlCheckPanel::whatIsAsked() const
+{
+    if (isStopped() || !mayTry() || !m_sheet.asked())
+        return {};
+    return isCall(*m_sheet.asked()) ? m_call->text() : ControlWords::question(*m_sheet.asked());
 }
 
 void ControlCheckPanel::bringIntoSight()

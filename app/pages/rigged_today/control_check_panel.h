@@ -59,6 +59,7 @@ private:
     void showSheet();
     void showPeople();
     QString whyStopped() const;
+    QString whatIsAsked() const;
     void showTiles();
     void showCallTile(SurfaceCheckKind way);
     void showCall();

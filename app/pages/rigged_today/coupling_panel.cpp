@@ -8,6 +8,7 @@
 #include "app/pages/rigged_today/joint_play_card.h"
 #include "app/pages/rigged_today/rigging_notices.h"
 #include "app/pages/rigged_today/stop_card.h"
+#include "app/widgets/announcer.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/parts.h"
@@ -280,6 +281,10 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
         PhotoCover::endOn(*this);
     if (isElsewhere || m_sheet.person != sheet.person || m_sheet.plays.size() != sheet.plays.size())
         closePlay(); // what was typed was of another joint or person, or it is kept
+    if (isElsewhere) {
+        m_gap->beginAnew();
+        announce(*m_scroll, {});
+    }
     m_isStopRead = m_isStopRead && !isElsewhere && sheet.stop;
     m_isVerdictNew = m_isVerdictNew && !isElsewhere;
     m_sheet = sheet;
@@ -297,8 +302,20 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     placeHistory();
     showPlays(view);
     m_buttons->display(sheet, m_gap->isMeasuring(), nextText);
+    announce(*this, QString::fromStdString(sheet.coupling.name));
+    announce(*m_scroll, whatIsAsked());
     // After the layout has settled: at large text the next thing to do may lie below the edge.
     QTimer::singleShot(0, m_scroll, [this] { bringIntoSight(); });
+}
+
+// The next thing to do, as whoever listens is asked for it.
+QString CouplingPanel::whatIsAsked() const
+{
+    if (m_sheet.stop || !m_sheet.mayAnswer())
+        return {};
+    if (m_gap->isMeasuring())
+        return RiggedWords::readNow();
+    return m_sheet.flow.ask ? RiggedWords::question(*m_sheet.flow.ask) : QString{};
 }
 
 // Where the joint is stopped nothing is left to be looked at, but whether left and right were swapped.

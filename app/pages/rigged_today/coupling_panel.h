@@ -80,6 +80,7 @@ private:
     bool enlarge(); // the photos; false where there are none
     QWidget* nextThing() const;
     QString firstThing() const;
+    QString whatIsAsked() const;
     bool takeAnswer(Answer answer);
     bool holdsForTheStop();
     bool goOn();

@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/gap_part.h"
 
+#include "app/widgets/announcer.h"
 #include "app/widgets/gap_strip_widget.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/parts.h"
@@ -103,6 +104,7 @@ void GapPart::addLeaves(QVBoxLayout* layout)
     connect(m_leaves, &LeafRow::entryRefused, this, [this](const QString& sentence) {
         if (!m_leaves->says(sentence)) // it stands beside the figure
             m_leafNote->setText(sentence);
+        announceAnew(*m_leaves, sentence);
         emit figureRefused();
     });
 }
@@ -213,6 +215,7 @@ void GapPart::showReading(const GaugeReading& reading, const std::optional<Judge
 {
     m_leaves->setChosen(reading);
     m_leafNote->setText(RiggedWords::interval(Formats{}.interval(reading.interval), reading.technique));
+    beginAnew();
     showJudged(reading.interval, judgement);
     GapStripView strip = stripOf(m_sheet);
     strip.reading = reading.interval;
@@ -222,6 +225,12 @@ void GapPart::showReading(const GaugeReading& reading, const std::optional<Judge
     m_verdict->setKept(RiggedWords::saving());
     m_leaves->setEnabled(false);
     m_leavesOpen = false;
+}
+
+// Another reading, or another joint: what stands there is told, also in the words of the last.
+void GapPart::beginAnew()
+{
+    announce(*m_verdict, {});
 }
 
 void GapPart::showNotSaved()
@@ -284,6 +293,7 @@ bool GapPart::takeKey(QKeyEvent* event)
     const QString why = whyNoFigure();
     if (!m_verdict->prompts(why))
         m_leafNote->setText(why);
+    announceAnew(*m_leafNote, why);
     emit figureRefused();
     return true;
 }

@@ -30,6 +30,7 @@ public:
     // The verdict, at once and before anything is saved.
     // Without a judgement it is one as the joint was found.
     void showReading(const GaugeReading& reading, const std::optional<Judgement>& judgement);
+    void beginAnew();
     void showNotSaved();
     void showMovement(const QString& sentence);
 

@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/stop_card.h"
 
+#include "app/widgets/announcer.h"
 #include "app/widgets/mark_widget.h"
 #include "app/widgets/parts.h"
 #include "app/wording/control_words.h"
@@ -44,6 +45,14 @@ void StopCard::say(const QString& why, const StopAdvice& advice)
     sayIn(m_todo, advice.then);
     setAccessibleName(ControlWords::stop());
     setAccessibleDescription(QStringList{why, advice.first, advice.then}.join(QLatin1Char(' ')).trimmed());
+    announce(*this, ControlWords::stop() + QStringLiteral(". ") + accessibleDescription());
+}
+
+// Whoever comes back to it meets it again.
+void StopCard::hideEvent(QHideEvent* event)
+{
+    QFrame::hideEvent(event);
+    announce(*this, {});
 }
 
 } // namespace rig

@@ -28,6 +28,9 @@ public:
     void setLook(const Look& look);
     void say(const QString& why, const StopAdvice& advice);
 
+protected:
+    void hideEvent(QHideEvent* event) override;
+
 private:
     MarkWidget* m_mark = nullptr;
     QLabel* m_why = nullptr;

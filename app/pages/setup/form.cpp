@@ -2,6 +2,7 @@
 
 #include "app/pages/day_edit.h"
 #include "app/pages/setup/panel_parts.h"
+#include "app/widgets/announcer.h"
 #include "app/widgets/flow_scroll.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/still_box.h"
@@ -33,7 +34,7 @@ Form::Form(const QString& saveText, bool canBeClosed, QWidget* parent)
     m_title->hide();
     m_explanation->hide();
     connect(this, &Form::edited, this,
-            [this] { showStatus(hasUnsaved() ? SetUpWords::notSavedYet() : QString{}); });
+            [this] { sayIn(m_status, hasUnsaved() ? SetUpWords::notSavedYet() : QString{}); });
     m_grid = new QGridLayout;
     m_grid->setHorizontalSpacing(24);
     m_grid->setVerticalSpacing(12);
@@ -245,7 +246,7 @@ void Form::askToSave()
 
 void Form::showStatus(const QString& sentence)
 {
-    sayIn(m_status, sentence);
+    sayAloud(m_status, sentence);
 }
 
 void Form::focusFirst()

@@ -2,6 +2,7 @@
 
 #include "app/pages/setup/panel_parts.h"
 #include "app/pages/setup/setup_entries.h"
+#include "app/widgets/announcer.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/leaf_row.h"
 #include "app/widgets/parts.h"
@@ -93,7 +94,7 @@ void ReadingCard::showAll()
     m_drop->setVisible(wrong());
     showLeaves();
     sayIn(m_refused, {});
-    sayIn(m_kept, m_work.kept);
+    sayAloud(m_kept, m_work.kept);
     m_strip->setView(strip());
     m_numbers->setText(numbers().join(QLatin1Char('\n')));
 }
