@@ -6,8 +6,8 @@
 #include "core/exchange/nameless.h"
 #include "core/exchange/review_tables.h"
 #include "core/exchange/tables_out.h"
+#include "core/store/passing_file.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -68,7 +68,7 @@ Result<std::vector<NamedTable>> tablesOf(const OpenFile& open, bool nameless)
 // could be written, which is taken away again.
 bool writeNew(const Written& table)
 {
-    QFile file{table.path + QStringLiteral(".writing-%1").arg(QCoreApplication::applicationPid())};
+    QFile file{QString::fromStdString(makingName(table.path.toStdString()))};
     if (!file.open(QIODevice::WriteOnly))
         return false;
     const auto size = static_cast<qint64>(table.text.size());
@@ -85,6 +85,8 @@ bool writeNew(const Written& table)
 int writeAll(const std::vector<Written>& tables, const QString& folder)
 {
     QStringList names;
+    if (!tables.empty())
+        removeLeftBehind(tables.front().path.toStdString());
     for (std::size_t i = 0; i < tables.size(); ++i) {
         if (!writeNew(tables[i])) {
             for (std::size_t before = 0; before < i; ++before)

@@ -1,5 +1,9 @@
 #include "core/store/passing_file.h"
 
+#include <QByteArray>
+#include <QCryptographicHash>
+#include <QSysInfo>
+
 #include <algorithm>
 #include <array>
 #include <cerrno>
@@ -23,11 +27,40 @@ constexpr std::string_view kMaking = ".making-";
 constexpr std::string_view kReading = ".reading-";
 constexpr std::array kBesideIt{"-journal"sv, "-wal"sv, "-shm"sv}; // what SQLite lays beside a file
 constexpr std::chrono::hours kLeftAlone{24};
+constexpr std::size_t kMarkLength = 8; // hexadecimal digits
+
+// Tells this computer, and within it this numbering of processes (a container has one of its own), from
+// others that reach the same folder; a digest, so that nothing of the computer can be read from it.
+std::string markOfThisComputer()
+{
+    std::error_code ignored;
+    const std::string numbering = std::filesystem::read_symlink("/proc/self/ns/pid", ignored).string();
+    QCryptographicHash hash{QCryptographicHash::Sha256};
+    for (const QByteArray& part : {QSysInfo::machineUniqueId(), QSysInfo::machineHostName().toUtf8(),
+                                   QByteArray::fromStdString(numbering)}) {
+        hash.addData(part);
+        hash.addData(QByteArray(1, '\0'));
+    }
+    return hash.result().toHex().left(static_cast<qsizetype>(kMarkLength)).toStdString();
+}
+
+const std::string& ourMark()
+{
+    static const std::string mark = markOfThisComputer();
+    return mark;
+}
 
 std::string named(const std::string& path, std::string_view sort)
 {
-    return path + std::string{sort} + std::to_string(::getpid());
+    return path + std::string{sort} + std::to_string(::getpid()) + '-' + ourMark();
 }
+
+// Who made a file, as its name tells.
+struct Maker
+{
+    pid_t process = 0;
+    bool isOfThisComputer = false; // otherwise of another one, or of a Rigband that did not say
+};
 
 // The number is all that there is.
 std::optional<pid_t> numberIn(std::string_view text)
@@ -38,20 +71,36 @@ std::optional<pid_t> numberIn(std::string_view text)
     return isWhole && number > 0 && text.front() != '0' ? std::optional{number} : std::nullopt;
 }
 
-// The process that made a file of this name; empty where it is no such name.
-std::optional<pid_t> makerIn(std::string_view name)
+bool isAMark(std::string_view text)
+{
+    return text.size() == kMarkLength && text.find_first_not_of("0123456789abcdef") == text.npos;
+}
+
+// "PROCESS-MARK", and "PROCESS" alone of an earlier Rigband.
+std::optional<Maker> makerFrom(std::string_view text)
+{
+    const auto hyphen = text.find('-');
+    const auto process = numberIn(text.substr(0, hyphen));
+    if (!process || hyphen == text.npos)
+        return process ? std::optional{Maker{*process, false}} : std::nullopt;
+    const std::string_view mark = text.substr(hyphen + 1);
+    return isAMark(mark) ? std::optional{Maker{*process, mark == ourMark()}} : std::nullopt;
+}
+
+// Empty where it is no such name.
+std::optional<Maker> makerIn(std::string_view name)
 {
     for (const std::string_view beside : kBesideIt)
         if (name.ends_with(beside))
             name.remove_suffix(beside.size());
     if (const auto at = name.rfind(kMaking); at != name.npos && at > 0)
-        if (const auto number = numberIn(name.substr(at + kMaking.size())))
-            return number;
+        if (const auto maker = makerFrom(name.substr(at + kMaking.size())))
+            return maker;
     const auto at = name.rfind(kReading);
     const auto hyphen = name.rfind('-');
     if (at == name.npos || at == 0 || hyphen < at + kReading.size() || !numberIn(name.substr(hyphen + 1)))
         return std::nullopt;
-    return numberIn(name.substr(at + kReading.size(), hyphen - at - kReading.size()));
+    return makerFrom(name.substr(at + kReading.size(), hyphen - at - kReading.size()));
 }
 
 bool isLeftAlone(const fs::directory_entry& entry)
@@ -62,7 +111,7 @@ bool isLeftAlone(const fs::directory_entry& entry)
 }
 
 // Empty, of a file that had not come far, or as SQLite begins a file (SQLite file format, section 1.3), its
-// journal (section 3) and its log (section 4.1).
+// journal (section 3) and its log (section 4.1), or as a document of a whole file begins.
 bool beginsAsOneOfOurs(const fs::path& path)
 {
     std::array<char, 16> bytes{};
@@ -73,15 +122,16 @@ bool beginsAsOneOfOurs(const fs::path& path)
     const std::string_view begins{bytes.data(), static_cast<std::size_t>(file.gcount())};
     return std::ranges::all_of(begins, [](char c) { return c == '\0'; }) ||
            begins.starts_with("SQLite format 3\0"sv) || begins.starts_with("\xd9\xd5\x05\xf9"sv) ||
-           begins.starts_with("\x37\x7f\x06\x82"sv) || begins.starts_with("\x37\x7f\x06\x83"sv);
+           begins.starts_with("\x37\x7f\x06\x82"sv) || begins.starts_with("\x37\x7f\x06\x83"sv) ||
+           begins.starts_with("{\"format\":\"rigb"sv);
 }
 
 bool isLeftBehind(const fs::directory_entry& entry)
 {
     const auto maker = makerIn(entry.path().filename().string());
     std::error_code ignored;
-    return maker && isGone(*maker) && fs::is_regular_file(entry.symlink_status(ignored)) &&
-           isLeftAlone(entry) && beginsAsOneOfOurs(entry.path());
+    return maker && isGone(maker->process) && fs::is_regular_file(entry.symlink_status(ignored)) &&
+           (maker->isOfThisComputer || (isLeftAlone(entry) && beginsAsOneOfOurs(entry.path())));
 }
 
 } // namespace
@@ -94,6 +144,11 @@ bool isGone(pid_t process)
 std::string makingName(const std::string& path)
 {
     return named(path, kMaking);
+}
+
+bool isMakingName(const std::string& path)
+{
+    return path.ends_with(named({}, kMaking));
 }
 
 std::string freeReadingName(const std::string& path)

@@ -191,8 +191,9 @@ Outcome makeUnderAnotherName(const std::string& path,
 
 Result<std::unique_ptr<StoreFile::Connection>> createFile(const std::string& path, int version)
 {
-    const Outcome made = makeUnderAnotherName(
-        path, [version](const std::string& making) { return makeEmpty(making, version); });
+    const auto make = [version](const std::string& making) { return makeEmpty(making, version); };
+    // What is being made has no second name while its layout comes into it.
+    const Outcome made = isMakingName(path) ? make(path) : makeUnderAnotherName(path, make);
     if (!made)
         return made.problem();
     Opened opened = StoreFile::Connection::open(path, Access::Writing);

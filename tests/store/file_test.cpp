@@ -3,6 +3,7 @@
 #include "core/store/copies.h"
 #include "core/store/kind_words.h"
 #include "core/store/migrations.h"
+#include "core/store/passing_file.h"
 #include "core/store/tables.h"
 #include "core/store/values.h"
 #include "tests/support/hangar.h"
@@ -76,8 +77,7 @@ TEST(File, IsMadeUnderANameOfItsOwnSoThatNothingHalfMadeEverHasTheOther)
 {
     const TempFolder folder;
     const std::string path = folder.file("new.rigband");
-    const std::string making = path + ".making-" + std::to_string(::getpid());
-    std::ofstream{making} << "left behind by one that was killed";
+    std::ofstream{makingName(path)} << "left behind by one that was killed";
     const FixedClock clock;
     EXPECT_TRUE(StoreFile::open(path, OpenAs::New, clock));
     EXPECT_EQ(namesIn(folder.path()), std::vector<std::string>{"new.rigband"});
