@@ -240,6 +240,14 @@ QString ChainWords::clockSetBack(const QString& saved)
 {
     return tr("Saved at %1 by the clock, which is earlier than something saved before it: the clock had been "
               "set "
+        if (!one.holds) {
+            sentences
+                << (one.by.empty()
+                        ? tr("On %1 other letters were given for %2. Those given last hold.").arg(day, name)
+                        : tr("On %1 %3 gave other letters for %2. Those given last hold.")
+                              .arg(day, name, QString::fromStdString(one.by)));
+            continue;
+        }
               "back.")
         .arg(saved);
 }

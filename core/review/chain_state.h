@@ -73,6 +73,7 @@ struct ChainState
 // So many of each table are told one by one, so that none drowns among those of another.
 inline constexpr std::int64_t kFaultsTold = 20;
 
+    bool holds = true; // false: by other letters than these, which were given later
 // Where a print that bears a short form stands in the chain of a file.
 struct PrintPlace
 {

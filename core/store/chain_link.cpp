@@ -67,6 +67,26 @@ Result<LinkHolds> whetherHolds(FactBytes& bytes, const ChainLink& link)
     return now == link.hash ? LinkHolds::Yes : LinkHolds::FactChanged;
 }
 
+Result<SaveOrder> whenReplaced(StoreFile::Connection& connection, const IdBytes& person)
+{
+    FactBytes bytes{connection};
+    const auto fact = bytes.of(factShape<Person>().table, person);
+    if (!fact)
+        return fact.problem();
+    SaveOrder last;
+    // One who gave the same letters twice gave them when they gave them last.
+    const Outcome read = connection.each(
+        QStringLiteral("SELECT id, stated_at FROM name_replaced WHERE replaced = ? AND reads = ?"),
+        {valueOf(person), QString::fromStdString(digestOf(fact.value().value_or(QByteArray{})))},
+        [&last](Row& row) {
+            const IdBytes id = row.bytes().value_or(IdBytes{});
+            last = std::max(last, saveOrderOf(Stamp{{}, Moment{row.integer(), 0}}, id));
+        });
+    if (!read)
+        return read.problem();
+    return last;
+}
+
 std::string digestOf(const QByteArray& bytes)
 {
     return QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex().toStdString();

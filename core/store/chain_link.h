@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/airframe/saved_before.h"
 #include "core/store/fact_bytes.h"
 
 namespace rig {
@@ -26,6 +27,9 @@ enum class LinkHolds {
     FactChanged,
     FactGone,
 };
+
+// Of a version of a person whose name was replaced: when it was given the letters that it has now.
+Result<SaveOrder> whenReplaced(StoreFile::Connection& connection, const IdBytes& person);
 
 // SHA-256 (FIPS 180-4), 64 hexadecimal digits.
 std::string digestOf(const QByteArray& bytes);

@@ -105,23 +105,29 @@ private:
         return held.value() == LinkHolds::NameReplaced ? tellReplaced(link.fact) : Done{};
     }
 
-    // Once, however many versions of the person there are.
+    // Once, however many versions of the person there are; also that there had been other letters before.
     Outcome tellReplaced(const IdBytes& person)
     {
-        ReplacedName one;
+        const auto fact = m_bytes.of("person", person);
+        if (!fact)
+            return fact.problem();
+        const std::string reads = digestOf(fact.value().value_or(QByteArray{}));
+        std::map<IdBytes, ReplacedName> each; // with the newest name of who did it
         const Outcome read = m_connection.each(
-            QStringLiteral(
-                "SELECT p.name, b.name, n.stated_at, n.stated_offset FROM name_replaced n JOIN person p ON "
-                "p.id = n.replaced LEFT JOIN person b ON b.subject = n.person WHERE n.replaced = ? ORDER BY "
-                "n.id, b.id"),
-            {valueOf(person)}, [&one](Row& row) {
+            QStringLiteral("SELECT n.id, p.name, b.name, n.stated_at, n.stated_offset, n.reads FROM "
+                           "name_replaced n JOIN person p ON p.id = n.replaced LEFT JOIN person b ON "
+                           "b.subject = n.person WHERE n.replaced = ? ORDER BY n.id, b.id"),
+            {valueOf(person)}, [&each, &reads](Row& row) {
+                ReplacedName& one = each[row.bytes().value_or(IdBytes{})];
                 one.name = row.text();
                 one.by = row.text();
                 one.when.utcSeconds = row.integer();
                 one.when.offsetSeconds = static_cast<std::int32_t>(row.integer());
+                one.holds = row.text() == reads;
             });
-        if (read && std::ranges::find(m_state.replacedNames, one) == m_state.replacedNames.end())
-            m_state.replacedNames.push_back(one);
+        for (const auto& [id, one] : each)
+            if (std::ranges::find(m_state.replacedNames, one) == m_state.replacedNames.end())
+                m_state.replacedNames.push_back(one);
         return read;
     }
 

@@ -124,6 +124,8 @@ private:
             return Done{};
         if (isReplacedIn(others.value(), ours.value()))
             return makeRoom(table, id);
+        if (ours.value() == LinkHolds::NameReplaced && others.value() == LinkHolds::NameReplaced)
+            return settleLetters(table, id);
         const bool oursHold = ours.value() <= LinkHolds::NameReplaced;
         const bool othersHold = others.value() <= LinkHolds::NameReplaced;
         const auto tell = [&](StoreFile::Connection& file) {
@@ -139,6 +141,17 @@ private:
     static bool isReplacedIn(LinkHolds one, LinkHolds other)
     {
         return one == LinkHolds::NameReplaced && other == LinkHolds::Yes;
+    }
+
+    // Replaced by different letters in the two: those that were given last hold, in whatever order files are
+    // joined, as they do where one file replaced its own letters once more. Both facts stay.
+    Outcome settleLetters(std::string_view table, const IdBytes& id)
+    {
+        const auto ours = whenReplaced(m_into, id);
+        const auto others = whenReplaced(m_theirs, id);
+        if (!ours || !others)
+            return (ours ? others : ours).problem();
+        return ours.value() < others.value() ? makeRoom(table, id) : Done{};
     }
 
     // The row that was changed by hand goes; the one that was saved comes with all others that lack.

@@ -1470,6 +1470,25 @@ Ernstestes zuerst</translation>
         <source>shown at the time</source>
         <translation>damals gezeigt</translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln byte(s)</source>
+        <translation>
+            <numerusform>%Ln Byte</numerusform>
+            <numerusform>%Ln Bytes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where you know of no older file, somebody may have set this one back to before its chain began. Compare it with the copies beside it, and with the ends on earlier prints.</source>
+        <translation>Wenn Sie von keiner älteren Datei wissen, hat vielleicht jemand diese auf die Zeit vor dem Beginn ihrer Kette zurückgesetzt. Vergleichen Sie sie mit den Kopien daneben und mit den Endständen auf früheren Ausdrucken.</translation>
+    </message>
+    <message>
+        <source>On %1 other letters were given for %2. Those given last hold.</source>
+        <translation>Am %1 wurden für %2 andere Buchstaben vergeben. Die zuletzt vergebenen gelten.</translation>
+    </message>
+    <message>
+        <source>On %1 %3 gave other letters for %2. Those given last hold.</source>
+        <translation>Am %1 hat %3 für %2 andere Buchstaben vergeben. Die zuletzt vergebenen gelten.</translation>
+    </message>
     <message>
         <source>by</source>
         <translation>von</translation>

@@ -1470,6 +1470,25 @@ plus grave d’abord</translation>
         <source>shown at the time</source>
         <translation>affiché alors</translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln byte(s)</source>
+        <translation>
+            <numerusform>%Ln octet</numerusform>
+            <numerusform>%Ln octets</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where you know of no older file, somebody may have set this one back to before its chain began. Compare it with the copies beside it, and with the ends on earlier prints.</source>
+        <translation>Si vous ne connaissez aucun fichier plus ancien, quelqu’un a peut-être ramené celui-ci à avant le début de sa chaîne. Comparez-le aux copies placées à côté et aux états finaux des impressions antérieures.</translation>
+    </message>
+    <message>
+        <source>On %1 other letters were given for %2. Those given last hold.</source>
+        <translation>Le %1, d’autres lettres ont été données pour %2. Les dernières données valent.</translation>
+    </message>
+    <message>
+        <source>On %1 %3 gave other letters for %2. Those given last hold.</source>
+        <translation>Le %1, %3 a donné d’autres lettres pour %2. Les dernières données valent.</translation>
+    </message>
     <message>
         <source>by</source>
         <translation>par</translation>

@@ -9,9 +9,11 @@
 
 #include <QProcess>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
+#include <optional>
 
 using namespace rig;
 using namespace rig::test;
@@ -40,6 +42,17 @@ protected:
         before = must(laptop.file().end());
     }
 
+    // On a laptop of its own, so many minutes later by the clock of all.
+    std::string renamedOn(std::uint64_t laptop, const std::string& as, int minutes)
+    {
+        const std::string made = store.folder() / ("laptop " + std::to_string(laptop) + ".rigband");
+        const auto whole = must(OtherFile::read(path, made));
+        IdSource own{laptop};
+        FixedClock later;
+        later.passMinutes(minutes);
+        must(replaceName(*whole, {hangar.oren, as, hangar.vale}, own, later, made));
+        return made;
+    }
     Result<Renamed> renamed(const std::string& as = "P 1")
     {
         const auto whole = must(OtherFile::read(path, out));
@@ -153,6 +166,49 @@ TEST_F(Rename, StaysWhenItIsJoinedWithAFileFromBefore)
         EXPECT_EQ(namesIn(both, hangar.oren), "P 1;P 1;");
         EXPECT_EQ(chainOf(both).faults, 0);
         EXPECT_EQ(chainOf(both).replacedNames.size(), 1U);
+        fs::remove(both);
+    }
+}
+
+TEST_F(Rename, ByOtherLettersOnAnotherLaptopHoldsAsItWasGivenLastInWhateverOrderFilesAreJoined)
+{
+    const std::vector<std::string> laptops{renamedOn(901, "P 1", 10), renamedOn(902, "P 2", 30),
+                                           renamedOn(903, "P 3", 20), path};
+    std::vector<std::size_t> order{0, 1, 2, 3};
+    std::optional<std::string> same;
+    do {
+        std::string all = laptops[order[0]];
+        for (std::size_t i = 1; i <= order.size(); ++i) { // the first one once more at the end
+            const std::string next = store.folder() / ("joined " + std::to_string(i) + ".rigband");
+            fs::remove(next);
+            const Joined made = joined(all, laptops[order[i % order.size()]], next);
+            ASSERT_TRUE(made.undecided.empty());
+            EXPECT_TRUE(made.leftOut.empty()) << "nobody changed anything by hand";
+            all = next;
+        }
+        EXPECT_EQ(namesIn(all, hangar.oren), "P 2;P 2;");
+        const ChainState chain = chainOf(all);
+        EXPECT_EQ(chain.faults, 0);
+        EXPECT_EQ(chain.end.facts, before.facts + 6) << "each laptop's statements stay";
+        EXPECT_EQ(std::ranges::count(chain.replacedNames, true, &ReplacedName::holds), 1);
+        EXPECT_EQ(chain.replacedNames.size(), 3U);
+        EXPECT_EQ(same.value_or(contentOf(all)), contentOf(all));
+        same = contentOf(all);
+    } while (std::ranges::next_permutation(order).found);
+}
+
+TEST_F(Rename, OnceMoreHoldsAgainstAFileFromBefore)
+{
+    must(renamed());
+    const std::string again = store.folder() / "again.rigband";
+    clock.passMinutes(1);
+    must(replaceName(*must(OtherFile::read(out, again)), {hangar.oren, "P 2", hangar.vale}, ids, clock,
+                     again));
+    for (const auto& [one, other] : {std::pair{again, out}, std::pair{out, again}}) {
+        const std::string both = store.folder() / "both.rigband";
+        EXPECT_TRUE(joined(one, other, both).undecided.empty());
+        EXPECT_EQ(namesIn(both, hangar.oren), "P 2;P 2;");
+        EXPECT_EQ(chainOf(both).faults, 0);
         fs::remove(both);
     }
 }
