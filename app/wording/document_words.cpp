@@ -20,6 +20,8 @@ QString whereIn(const DocumentFault& fault)
     const QString line = Formats{}.count(static_cast<int>(fault.line));
     if (fault.kind.empty())
         return fault.line > 0 ? DocumentWords::tr("line %1").arg(line) : QString{};
+    if (fault.line == 0 && fault.id.empty())
+        return keyShown(fault.kind);
     if (fault.line == 0)
         return DocumentWords::tr("%1 %2", "the kind of a fact, and its id")
             .arg(keyShown(fault.kind), keyShown(fault.id));
@@ -40,6 +42,9 @@ QString whatIsWrong(const DocumentFault& fault)
         return DocumentWords::tr("“%1” is nothing that stands there").arg(keyShown(fault.key));
     case DocumentProblem::UnknownKind:
         return DocumentWords::tr("“%1” is no kind of fact that this Rigband knows").arg(keyShown(fault.key));
+    case DocumentProblem::LaterLayout:
+        return DocumentWords::tr("“%1” came with a later layout than the %2 that stands at “layout”")
+            .arg(keyShown(fault.key), keyShown(fault.named));
     case DocumentProblem::KeyTwice:
         return DocumentWords::tr("“%1” stands there twice").arg(keyShown(fault.key));
     case DocumentProblem::WrongType:

@@ -16,6 +16,7 @@ enum class DocumentProblem {
     MissingKey,
     UnknownKey,
     UnknownKind,
+    LaterLayout, // `key` came with a later layout than `named`, which the document says it has
     KeyTwice,
     WrongType, // something else belongs there
     OutOfRange,
@@ -34,7 +35,7 @@ struct DocumentFault
     std::string kind = {}; // a table
     std::string id = {};   // of the fact; empty where it is not known yet
     std::string key = {};
-    std::string named = {}; // of LostReference: the kind that `key` names
+    std::string named = {}; // of LostReference the kind that `key` names, of LaterLayout the layout
 };
 
 } // namespace rig

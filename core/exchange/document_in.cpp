@@ -1,10 +1,12 @@
 #include "core/exchange/document.h"
 #include "core/exchange/document_cells.h"
 #include "core/store/base64.h"
+#include "core/store/layout.h"
 
 #include <algorithm>
 #include <iterator>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <set>
 
 namespace rig {
@@ -186,13 +188,13 @@ public:
             m_table = tableNamed(m_section->tables(), key);
             if (!m_table)
                 return refuse(DocumentProblem::UnknownKind);
-            return isNew(m_kinds, key);
+            return isNew(m_kinds, key) && isOfItsLayout(*m_table);
         case Level::Row:
-            return isNew(m_row.keys, key) &&
-                   (belongingNamed(key) || columnNamed(*m_table, key) || refuse(DocumentProblem::UnknownKey));
+            if (const CarriedTable* const belonging = belongingNamed(key))
+                return isNew(m_row.keys, key) && isOfItsLayout(*belonging);
+            return isNew(m_row.keys, key) && isAColumnOf(*m_table, key);
         case Level::Attached:
-            return isNew(m_attached.keys, key) &&
-                   (columnNamed(*m_belonging, key) || refuse(DocumentProblem::UnknownKey));
+            return isNew(m_attached.keys, key) && isAColumnOf(*m_belonging, key);
         case Level::Nothing:
         case Level::List:
         case Level::Values:
@@ -298,6 +300,41 @@ private:
     std::size_t placeOf(const CarriedTable& belonging) const
     {
         return static_cast<std::size_t>(&belonging - m_table->belonging.data());
+    }
+
+    bool isAColumnOf(const CarriedTable& table, const std::string& key)
+    {
+        if (!columnNamed(table, key))
+            return refuse(DocumentProblem::UnknownKey);
+        return !m_older || m_older->contains({table.name, key}) || refuseLater();
+    }
+
+    // What the document says it is, and what stands in it, must not contradict one another.
+    bool isOfItsLayout(const CarriedTable& table)
+    {
+        return !m_older || m_older->contains({table.name, table.columns.front().name}) || refuseLater();
+    }
+
+    bool refuseLater()
+    {
+        refuse(DocumentProblem::LaterLayout);
+        m_fault.named = std::to_string(m_layout);
+        return false;
+    }
+
+    // Where it is not the one that this program writes, what stands in it is asked for.
+    bool takeLayout(int layout)
+    {
+        m_layout = layout;
+        if (layout == carriedLayout())
+            return true;
+        auto columns = columnsOfLayout(layout);
+        if (!columns) {
+            m_outcome = columns.problem();
+            return false;
+        }
+        m_older = std::move(columns).value();
+        return true;
     }
 
     static const ColumnInfo* columnNamed(const CarriedTable& table, std::string_view name)
@@ -406,7 +443,9 @@ private:
         const bool isVersion = m_key == "version";
         if (*number > (isVersion ? kDocumentVersion : carriedLayout()))
             return refuse(DocumentProblem::Newer);
-        return *number >= (isVersion ? 1 : kFirstDocumentLayout) || refuse(DocumentProblem::OutOfRange);
+        if (*number < (isVersion ? 1 : kFirstDocumentLayout))
+            return refuse(DocumentProblem::OutOfRange);
+        return isVersion || takeLayout(static_cast<int>(*number));
     }
 
     // From the natural type of the document to what stands in a file.
@@ -475,6 +514,8 @@ private:
     std::string m_key; // the last one
     std::set<std::string, std::less<>> m_keys;
     std::set<std::string, std::less<>> m_kinds;
+    int m_layout = 0;
+    std::optional<LayoutColumns> m_older; // of a layout before this program's
     const DocumentSection* m_section = nullptr;
     const CarriedTable* m_table = nullptr;
     const CarriedTable* m_belonging = nullptr;

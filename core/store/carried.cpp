@@ -307,6 +307,19 @@ Result<std::optional<NotCarriedIn>> firstUnreadable(StoreFile::Connection& file)
     return first;
 }
 
+// A tie of ends on which nothing was saved: it would hide one of them.
+Result<std::optional<NotCarriedIn>> firstLooseTie(StoreFile::Connection& file)
+{
+    const auto loose = file.integer(
+        QStringLiteral("SELECT 1 FROM tie WHERE before NOT IN (SELECT before FROM link) LIMIT 1"));
+    if (!loose)
+        return loose.problem();
+    std::optional<NotCarriedIn> first;
+    if (loose.value())
+        first = NotCarriedIn{"tie", {}, "before", "link"};
+    return first;
+}
+
 Result<std::optional<NotCarriedIn>> firstLost(StoreFile::Connection& file)
 {
     std::optional<NotCarriedIn> first;
@@ -335,7 +348,9 @@ Outcome lookAt(StoreFile::Connection& file, CarriedIn& carried)
                         take(firstLost(file), carried.lost, problem) &&
                         take(lookAtChain(file), carried.chain, problem) &&
                         take(endOf(file), carried.end, problem);
-    return looked ? Outcome{Done{}} : problem;
+    if (!looked || (!carried.lost && !take(firstLooseTie(file), carried.lost, problem)))
+        return problem;
+    return Done{};
 }
 
 Outcome fillFile(const std::string& path, CarryWhat what,

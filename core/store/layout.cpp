@@ -100,14 +100,20 @@ std::string hashOf(const Parts& parts)
     return hash.result().toHex().toStdString();
 }
 
-Result<Parts> partsOfVersion(int version)
+Result<std::unique_ptr<StoreFile::Connection>> madeInMemory(int version)
 {
-    const auto made = StoreFile::Connection::open({}, StoreFile::Connection::Access::InMemory);
+    auto made = StoreFile::Connection::open({}, StoreFile::Connection::Access::InMemory);
     if (!made)
-        return made.problem();
+        return made;
     if (const Outcome done = migrate(*made.value(), version); !done)
         return done.problem();
-    return partsOf(*made.value());
+    return made;
+}
+
+Result<Parts> partsOfVersion(int version)
+{
+    const auto made = madeInMemory(version);
+    return made ? partsOf(*made.value()) : Result<Parts>{made.problem()};
 }
 
 // As it may be shown: a file's maker chose it.
@@ -157,6 +163,24 @@ Result<std::string> layoutHash(int version)
     if (!parts)
         return parts.problem();
     return hashOf(parts.value());
+}
+
+Result<LayoutColumns> columnsOfLayout(int version)
+{
+    const auto made = madeInMemory(version);
+    if (!made)
+        return made.problem();
+    LayoutColumns columns;
+    const Outcome read = made.value()->each(
+        QStringLiteral("SELECT t.name, c.name FROM sqlite_schema t, pragma_table_info(t.name) c WHERE t.type "
+                       "= 'table'"),
+        {}, [&columns](Row& row) {
+            const std::string table = row.text();
+            columns.emplace(table, row.text());
+        });
+    if (!read)
+        return read.problem();
+    return columns;
 }
 
 bool isLayoutKnown(int version, const std::string& hash)

@@ -4,7 +4,9 @@
 #include "core/store/store_file.h"
 
 #include <optional>
+#include <set>
 #include <string>
+#include <utility>
 
 namespace rig {
 
@@ -26,6 +28,9 @@ std::optional<int> versionLaidOutAs(StoreFile::Connection& file);
 // Of what the migrations make at this version, which takes some tens of milliseconds, and whether it is the
 // one that is known without making it.
 Result<std::string> layoutHash(int version);
+// Each column of each table of that version; as long as that takes.
+using LayoutColumns = std::set<std::pair<std::string, std::string>>;
+Result<LayoutColumns> columnsOfLayout(int version);
 bool isLayoutKnown(int version, const std::string& hash);
 
 } // namespace rig

@@ -3150,6 +3150,10 @@ Ernstestes zuerst</translation>
         <translation>%1 enthält alles, was in %2 ist: %3 Einträge, mit Fotos und der Kette. Namen und Notizen stehen darin, wie sie getippt wurden.</translation>
     </message>
     <message>
+        <source>“%1” came with a later layout than the %2 that stands at “layout”</source>
+        <translation>„%1“ kam erst mit einer späteren Fassung als der %2, die bei „layout“ steht</translation>
+    </message>
+    <message>
         <source>Made: %1, with the %2 facts of the document under their own ids, and its chain.</source>
         <translation>Angelegt: %1, mit den %2 Einträgen des Dokuments unter ihren eigenen Kennungen, und seiner Kette.</translation>
     </message>

@@ -3150,6 +3150,10 @@ plus grave d’abord</translation>
         <translation>%1 contient tout ce qui est dans %2 : %3 faits, avec les photos et la chaîne. Noms et notes y sont tels qu’ils ont été tapés.</translation>
     </message>
     <message>
+        <source>“%1” came with a later layout than the %2 that stands at “layout”</source>
+        <translation>« %1 » n’est venu qu’avec une version plus récente que la %2 qui figure à « layout »</translation>
+    </message>
+    <message>
         <source>Made: %1, with the %2 facts of the document under their own ids, and its chain.</source>
         <translation>Créé : %1, avec les %2 faits du document sous leurs propres identifiants, et sa chaîne.</translation>
     </message>

@@ -388,6 +388,34 @@ TEST_F(ChangedDocument, IsRefusedWithAKeyOrAKindThatNobodyKnows)
     expect(DocumentProblem::UnknownKey, "", "", "more");
 }
 
+TEST_F(ChangedDocument, IsRefusedWithAKindOfALaterLayoutThanItSaysItHas)
+{
+    document["layout"] = 13;
+    expect(DocumentProblem::LaterLayout, "", "", "name_replaced");
+    EXPECT_EQ(refused().named, "13");
+    document["facts"].erase("name_replaced");
+    EXPECT_TRUE(read(inOrder(document)).made.isMade) << "it is one of that layout now";
+}
+
+TEST_F(ChangedDocument, IsRefusedWithATieOfEndsOnWhichNothingStands)
+{
+    const Json last = document["chain"]["link"].back();
+    document["chain"]["tie"] = Json::array(
+        {{{"before", std::string(64, 'a')}, {"hash", last["hash"]}, {"sequence", last["sequence"]}}});
+    expect(DocumentProblem::LostReference, "tie", "", "before");
+    EXPECT_TRUE(read(inOrder(document), CarryWhat::AllAsFound).made.isMade);
+}
+
+TEST_F(ChangedDocument, IsRefusedWithAKeyThatIsWrittenInAnotherWayASecondTime)
+{
+    std::string text = inOrder(document);
+    const std::string once = "\"enters_um\":";
+    text.insert(text.find(once), "\"enters_\\u0075m\":450,");
+    EXPECT_EQ(refusal(text).problem, DocumentProblem::KeyTwice);
+    EXPECT_EQ(refusal(inOrder(document) + "{}").problem, DocumentProblem::NotJson)
+        << "a second one behind it";
+}
+
 TEST_F(ChangedDocument, IsRefusedWithAValueOfAnotherType)
 {
     const auto expectType = [this](const char* key, const Json& value) {
