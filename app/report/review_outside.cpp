@@ -127,6 +127,15 @@ QString readBy(const Source& source, const OutsideStories& run)
     return ReviewReportWords::readBy(persons, gauges);
 }
 
+QStringList readingsOf(const Source& source, const std::vector<Reading>& readings)
+{
+    QStringList each;
+    for (const Reading& one : readings)
+        each << ReviewReportWords::readingBy(source.formats.interval(one.interval),
+                                             nameOf(source, one.person));
+    return each;
+}
+
 // What came of one reading: what was shown of it, why it was taken back, what was found, and what was read
 // then.
 QStringList cameOf(const Source& source, const OutsideStory& story, const SaidOnce& once)
@@ -149,13 +158,10 @@ QStringList cameOf(const Source& source, const OutsideStory& story, const SaidOn
     else if (!story.corrected && !story.struck && !once.isNeverAsked)
         came << ReviewReportWords::neverAsked();
     came << notesOf(source, story.reading);
-    if (!story.afterwards.empty()) {
-        QStringList later;
-        for (const Reading& one : story.afterwards)
-            later << ReviewReportWords::readingBy(source.formats.interval(one.interval),
-                                                  nameOf(source, one.person));
-        came << ReviewReportWords::readAfterwards(later);
-    }
+    if (!story.besides.empty())
+        came << ReviewReportWords::readBesides(readingsOf(source, story.besides));
+    if (!story.afterwards.empty())
+        came << ReviewReportWords::readAfterwards(readingsOf(source, story.afterwards));
     return came;
 }
 

@@ -63,6 +63,8 @@ constexpr Form kForms[] = {
      WORDS("Line %1 has no date in the column %3. Write year, month and day, such as 2026-05-02.")},
     {RowProblem::NotADay, WORDS("Line %1 has “%2” in the column %3, where a date belongs. Write year, month "
                                 "and day, such as 2026-05-02.")},
+    {RowProblem::NotATime, WORDS("Line %1 has “%2” in the column %3, where a time belongs. Write hours and "
+                                 "minutes, such as 09:40.")},
     {RowProblem::NoGap,
      WORDS("Line %1 does not say which leaf entered or which did not. Write at least one of them.")},
     {RowProblem::NotFinite,

@@ -298,6 +298,12 @@ QString ReviewReportWords::readAfterwards(const QStringList& readings)
     return tr("Read afterwards, on the same rigging: %1.").arg(SentenceParts::list(readings));
 }
 
+QString ReviewReportWords::readBesides(const QStringList& readings)
+{
+    return tr("Also read on the same rigging, before or after it: %1. The table did not tell when.")
+        .arg(SentenceParts::list(readings));
+}
+
 QString ReviewReportWords::readingBy(const QString& interval, const QString& person)
 {
     return tr("%1 by %2", "interval, person").arg(interval, person);

@@ -92,6 +92,7 @@ public:
     static QString neverAsked();
     static QString readingBy(const QString& interval, const QString& person);
     static QString readAfterwards(const QStringList& readings);
+    static QString readBesides(const QStringList& readings);
     static QString sentence(const QString& phrase); // as one of its own
     // What was noted with a reading, and of a gauge
     static QString note();

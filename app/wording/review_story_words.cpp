@@ -189,6 +189,8 @@ QStringList ReviewWords::outside(const OutsideStory& story) const
     if (story.struck)
         sentences << struck(*story.struck);
     sentences << whatCameOf(story);
+    if (const QString besides = readBesides(story); !besides.isEmpty())
+        sentences << besides;
     if (const QString later = readAfterwards(story); !later.isEmpty())
         sentences << later;
     sentences.removeAll(QString{});
@@ -235,15 +237,28 @@ QString ReviewWords::struck(const Exclusion& strike) const
         .arg(dayOfMoment(strike.stamp.when), textOf(strike.reason));
 }
 
+QString ReviewWords::listOf(const std::vector<Reading>& readings) const
+{
+    QStringList each;
+    for (const Reading& one : readings)
+        each << tr("%1 by %2", "interval, person")
+                    .arg(Formats{}.interval(one.interval), personName(one.person));
+    return SentenceParts::list(each);
+}
+
+QString ReviewWords::readBesides(const OutsideStory& story) const
+{
+    if (story.besides.empty())
+        return {};
+    return tr("Also read on the same rigging, before or after it: %1. The table did not tell when.")
+        .arg(listOf(story.besides));
+}
+
 QString ReviewWords::readAfterwards(const OutsideStory& story) const
 {
-    QStringList readings;
-    for (const Reading& one : story.afterwards)
-        readings << tr("%1 by %2", "interval, person")
-                        .arg(Formats{}.interval(one.interval), personName(one.person));
-    if (readings.isEmpty())
+    if (story.afterwards.empty())
         return {};
-    return tr("Read afterwards, on the same rigging: %1.").arg(SentenceParts::list(readings));
+    return tr("Read afterwards, on the same rigging: %1.").arg(listOf(story.afterwards));
 }
 
 QString ReviewWords::noneOutside()

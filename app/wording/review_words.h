@@ -147,6 +147,8 @@ private:
     QString correctedTo(const Reading& correction) const;
     QString struck(const Exclusion& strike) const;
     QString readAfterwards(const OutsideStory& story) const;
+    QString readBesides(const OutsideStory& story) const;
+    QString listOf(const std::vector<Reading>& readings) const;
     template <typename Who, typename NameOf>
     static QStringList offsets(const std::vector<MeasuredBy<Who>>& rows, const NameOf& nameOf);
     template <typename Who, typename NameOf>

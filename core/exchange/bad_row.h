@@ -28,6 +28,7 @@ enum class RowProblem {
     NoPerson,
     NoDay,
     NotADay,
+    NotATime,
     NoGap, // neither bound says anything
     NotFinite,
     NotANumber,
@@ -55,7 +56,7 @@ enum class RowProblem {
     // a row of another table than that of readings
     NothingThere, // in a column that every row needs
     TooLong,
-    Invisible,     // a character that nobody sees
+    Invisible, // a character that nobody sees
     NameTooLong,
     NotAWord,      // one of a few words belongs there
     PartsDoNotFit, // what there is at a coupling, by its kind

@@ -54,6 +54,8 @@ TableRow readingIn(RowFields& fields)
     row.second = fields.field("second");
     row.day = fields.neededDay("date").value_or(Day{});
     row.interval = fields.interval("enters_mm", "refuses_mm").value_or(GapInterval{});
+    row.time = fields.time("time");
+    row.rigging = fields.time("rigging");
     readState(fields, row);
     readRepeat(fields, row);
     return row;
@@ -98,8 +100,9 @@ ReadingTable parseReadings(std::string_view bytes)
 const std::vector<std::string>& readingColumns()
 {
     static const std::vector<std::string> kColumns = {
-        "airframe", "coupling", "date",   "enters_mm", "refuses_mm",    "gauge",     "person",    "state",
-        "note",     "repeat",   "second", "set_aside", "set_aside_why", "copied_by", "from_paper"};
+        "airframe",      "coupling",  "date",       "enters_mm", "refuses_mm", "gauge",
+        "person",        "state",     "note",       "repeat",    "second",     "set_aside",
+        "set_aside_why", "copied_by", "from_paper", "time",      "rigging"};
     return kColumns;
 }
 

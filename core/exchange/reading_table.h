@@ -4,6 +4,8 @@
 #include "core/exchange/bad_row.h"
 #include "core/measure/gap_interval.h"
 
+#include <chrono>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -30,7 +32,9 @@ struct TableRow
     RowState state = RowState::Locked;
     int repeat = 1; // which of several readings that are the same in all of the above
     std::string note;
-    std::string second; // who stood by; empty: nobody, or not known
+    std::string second;                          // who stood by; empty: nobody, or not known
+    std::optional<std::chrono::seconds> time;    // of the day, when it was read; empty: not known
+    std::optional<std::chrono::seconds> rigging; // when the rigging began to which it belongs; likewise
 };
 
 // Why a reading that goes out does not stand; such a row is passed over when a table comes in.

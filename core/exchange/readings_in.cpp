@@ -4,23 +4,46 @@
 #include "core/day_entry.h"
 #include "core/exchange/row_key.h"
 #include "core/rigging/counts_as.h"
+#include "core/rigging/time_known.h"
 
+#include <algorithm>
 #include <map>
 #include <optional>
 #include <set>
 #include <string>
+#include <tuple>
 #include <utility>
 
 namespace rig {
 
 namespace {
 
+// A rigging that a table tells of: when it began, and whether that is more than its day.
+using RiggingKey = std::tuple<AirframeId, Moment, bool>;
+
+RiggingKey keyOfRigging(AirframeId airframe, const Moment& begins)
+{
+    return {airframe, begins, isTimeTold(begins)};
+}
+
 // What of the file bears on further readings.
 struct KnownReadings
 {
-    std::map<std::pair<AirframeId, Day>, RecordId> imported; // records of earlier tables
-    std::set<std::pair<AirframeId, Day>> rigged;             // days that have one of another origin
-    RowCounts readings;                                      // superseded ones among them
+    std::map<RiggingKey, RecordId> imported;     // records of earlier tables
+    std::set<std::pair<AirframeId, Day>> rigged; // days that have one of another origin
+    RowCounts readings;                          // superseded ones among them
+
+    // Whether nobody can tell from a table that this one is another than one that is there.
+    bool mayBeThere(const RiggingKey& key) const
+    {
+        const auto& [airframe, when, isTimeKnown] = key;
+        const Day day = when.localDay();
+        return rigged.contains({airframe, day}) || std::ranges::any_of(imported, [&](const auto& one) {
+                   const auto& [otherAirframe, otherWhen, isOtherKnown] = one.first;
+                   return otherAirframe == airframe && otherWhen.localDay() == day &&
+                          isOtherKnown != isTimeKnown;
+               });
+    }
 };
 
 Outcome learn(const Records& records, AirframeId airframe, KnownReadings& known)
@@ -34,11 +57,10 @@ Outcome learn(const Records& records, AirframeId airframe, KnownReadings& known)
     for (const KeptReading& kept : readings)
         ++known.readings[keyOf(kept.reading)];
     for (const RiggingRecord& record : riggings) {
-        const std::pair when{airframe, record.begins.localDay()};
         if (record.origin == RecordOrigin::ImportedTable)
-            known.imported.emplace(when, record.id);
+            known.imported.emplace(keyOfRigging(airframe, record.begins), record.id);
         else
-            known.rigged.insert(when);
+            known.rigged.emplace(airframe, record.begins.localDay());
     }
     return Done{};
 }
@@ -47,6 +69,7 @@ struct ResolvedRow
 {
     AirframeId airframe;
     Reading reading;
+    Moment rigging; // when it began
 };
 
 // Looks the names of rows up and refuses what does not fit the file.
@@ -108,7 +131,8 @@ private:
         reading.technique = Technique::Table;
         reading.state = row.state == RowState::PartSeated ? SeatState::PartSeated : SeatState::Locked;
         reading.purpose = purposeOf(row.state);
-        reading.when = noonOf(row.day);
+        reading.when = momentOf(row.day, row.time);
+        resolved.rigging = momentOf(row.day, row.rigging);
         reading.note = row.note;
         reading.stamp.by = reading.person;
     }
@@ -171,23 +195,23 @@ private:
 // The rigging record that a reading of a table belongs to.
 Result<RecordId> recordFor(Records& records, const ResolvedRow& row, KnownReadings& known, Imported& imported)
 {
-    const std::pair key{row.airframe, row.reading.when.localDay()};
+    const RiggingKey key = keyOfRigging(row.airframe, row.rigging);
     if (const auto at = known.imported.find(key); at != known.imported.end())
         return at->second;
     RiggingRecord record;
     record.airframe = row.airframe;
     record.origin = RecordOrigin::ImportedTable;
     record.leader = row.reading.person;
-    record.begins = row.reading.when;
+    record.begins = row.rigging;
     record.stamp.by = row.reading.person;
     const auto added = records.add(record);
     if (added) {
-        known.imported.emplace(key, added.value());
         ++imported.records;
-        if (known.rigged.contains(key)) {
+        if (known.mayBeThere(key)) {
             ++imported.sameDay;
-            imported.sameDays.insert(key.second);
+            imported.sameDays.insert(row.rigging.localDay());
         }
+        known.imported.emplace(key, added.value());
     }
     return added;
 }

@@ -18,8 +18,9 @@ namespace rig {
 // A reading of the same coupling, day, interval, person and state is there already once the table was
 // imported, so a second time is refused; `repeat` tells readings apart that are truly the same.
 //
-// Rows that are neither baseline nor part-seated belong to a rigging: one record per airframe and day, led by
-// the first person named. One imported earlier for that day is used again, so that a rigging counts once.
+// Rows that are neither baseline nor part-seated belong to a rigging: one record per airframe, day and time
+// at which it began, as far as that is told, led by the first person named. One imported earlier for that day
+// and time is used again, so that a rigging counts once.
 Outcome addReadings(Records& records, Day today, const std::vector<TableRow>& rows, const NamedThings& known,
                     Imported& imported, Progress* progress = nullptr);
 

@@ -261,6 +261,27 @@ std::optional<Day> RowFields::day(const std::string& column)
     return day;
 }
 
+// 9:40, 09:40 and 09:40:12.
+std::optional<std::chrono::seconds> RowFields::time(const std::string& column)
+{
+    const std::string text = field(column);
+    const std::size_t first = std::min(text.find(':'), text.size());
+    const std::size_t second = std::min(text.find(':', first + 1), text.size());
+    const auto figures = [&text](std::size_t from, std::size_t to, std::size_t least, int below) {
+        const std::string part = from < to ? text.substr(from, to - from) : std::string{};
+        const bool isRight = isFigures(part) && part.size() <= 2 && part.size() >= least;
+        return isRight && std::stoi(part) < below ? std::optional{std::stoi(part)} : std::nullopt;
+    };
+    const auto hours = figures(0, first, 1, 24);
+    const auto minutes = figures(first + 1, second, 2, 60);
+    const auto seconds = second == text.size() ? std::optional{0} : figures(second + 1, text.size(), 2, 60);
+    if (hours && minutes && seconds)
+        return std::chrono::hours{*hours} + std::chrono::minutes{*minutes} + std::chrono::seconds{*seconds};
+    if (!text.empty())
+        refuse(RowProblem::NotATime, text, column);
+    return std::nullopt;
+}
+
 std::optional<Day> RowFields::neededDay(const std::string& column)
 {
     if (field(column).empty())

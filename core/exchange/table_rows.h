@@ -8,6 +8,7 @@
 #include "core/measure/gap.h"
 #include "core/measure/gap_interval.h"
 
+#include <chrono>
 #include <cstddef>
 #include <functional>
 #include <map>
@@ -49,6 +50,7 @@ public:
     std::string text(const std::string& column); // as it was written, unless it is too long
     std::string needed(const std::string& column, RowProblem whenEmpty);
     std::optional<Day> day(const std::string& column);
+    std::optional<std::chrono::seconds> time(const std::string& column); // of a day
     std::optional<Day> neededDay(const std::string& column);
     std::optional<Gap> length(const std::string& column);
     std::optional<GapInterval> interval(const std::string& entersColumn, const std::string& refusesColumn);

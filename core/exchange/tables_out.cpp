@@ -8,6 +8,7 @@
 #include "core/exchange/row_key.h"
 #include "core/exchange/table_columns.h"
 #include "core/rigging/counts_as.h"
+#include "core/rigging/time_known.h"
 
 #include <algorithm>
 #include <map>
@@ -98,6 +99,27 @@ Outcome readPaperRecords(const Records& records, AirframeId airframe, PaperRecor
     return Done{};
 }
 
+// When the riggings began to which locked readings belong, where that is known.
+using RiggingTimes = std::map<RecordId, std::string>;
+
+Outcome readRiggingTimes(const Records& records, AirframeId airframe, RiggingTimes& times)
+{
+    const auto riggings = records.riggingRecords(airframe);
+    if (!riggings)
+        return riggings.problem();
+    for (const RiggingRecord& record : riggings.value())
+        if (record.origin != RecordOrigin::ImportedTable || isTimeTold(record.begins))
+            times.emplace(record.id, timeText(record.begins));
+    return Done{};
+}
+
+std::string riggingTimeOf(const Reading& reading, const RiggingTimes& times)
+{
+    const bool isOfARigging = reading.record && rowStateOf(reading) == RowState::Locked;
+    const auto found = isOfARigging ? times.find(*reading.record) : times.end();
+    return found == times.end() ? std::string{} : found->second;
+}
+
 std::string isFrom(const PaperRecords& paper, const std::optional<RecordId>& record)
 {
     return yesNo(record && paper.contains(*record));
@@ -115,23 +137,27 @@ Outcome appendReadings(const Records& records, const Names& names, const Airfram
         !take(records.exclusions(airframe.id), exclusions, problem))
         return problem;
     PaperRecords paper;
-    if (Outcome read = readPaperRecords(records, airframe.id, paper); !read)
-        return read;
+    RiggingTimes times;
+    for (const Outcome& read :
+         {readPaperRecords(records, airframe.id, paper), readRiggingTimes(records, airframe.id, times)})
+        if (!read)
+            return read;
     const auto couplingNames = namesById(couplings, &Coupling::name);
     RowCounts seen;
     for (const RowOut& row : rowsOf(kept, exclusions)) {
         const Reading& reading = row.reading;
         const int repeat = row.aside ? 1 : ++seen[keyOf(reading)];
         const std::string gauge = reading.gauge ? nameOf(names.gauges, *reading.gauge) : std::string{};
-        table += csvLine({airframe.registration, nameOf(couplingNames, reading.coupling),
-                          dayText(reading.when.localDay()), millimetres(reading.interval.enters),
-                          millimetresOrNothing(reading.interval.refuses), gauge,
-                          nameOf(names.people, reading.person), text(rowStateOf(reading)), reading.ownNote(),
-                          repeat == 1 ? std::string{} : std::to_string(repeat),
-                          reading.second ? nameOf(names.people, *reading.second) : std::string{},
-                          row.aside ? std::string{wordOf(*row.aside)} : std::string{}, row.why,
-                          reading.copiedBy ? nameOf(names.people, *reading.copiedBy) : std::string{},
-                          isFrom(paper, reading.record)});
+        table += csvLine(
+            {airframe.registration, nameOf(couplingNames, reading.coupling), dayText(reading.when.localDay()),
+             millimetres(reading.interval.enters), millimetresOrNothing(reading.interval.refuses), gauge,
+             nameOf(names.people, reading.person), text(rowStateOf(reading)), reading.ownNote(),
+             repeat == 1 ? std::string{} : std::to_string(repeat),
+             reading.second ? nameOf(names.people, *reading.second) : std::string{},
+             row.aside ? std::string{wordOf(*row.aside)} : std::string{}, row.why,
+             reading.copiedBy ? nameOf(names.people, *reading.copiedBy) : std::string{},
+             isFrom(paper, reading.record), isTimeKnown(reading) ? timeText(reading.when) : std::string{},
+             riggingTimeOf(reading, times)});
     }
     return Done{};
 }

@@ -46,6 +46,7 @@ struct OutsideStory
     std::optional<Exclusion> struck;       // it was a slip, with nothing in its place
     std::optional<QuestionStory> question; // asked about it or, failing that, about its coupling there
     std::vector<Reading> afterwards;       // read on the same coupling in the same record later
+    std::vector<Reading> besides;          // likewise, before or after: a table did not tell when
     OutsideBy by = OutsideBy::Nothing;
     double beyond = 0; // the outer edge, mm; what the reading surely is
 

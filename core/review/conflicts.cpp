@@ -38,9 +38,10 @@ private:
 
 bool mayDiffer(ConflictKind kind, const Rival& one, const Rival& other, const Apart& areApart)
 {
-    // A table tells nobody who imports it whether the day's rigging is one that is in the file already.
+    // A table tells nobody who imports it whether the day's rigging is one that is in the file already; two
+    // of tables are the same or not as they tell the same time.
     if (one.fromTable || other.fromTable)
-        return !(one.fromTable && other.fromTable);
+        return !(one.fromTable && other.fromTable) || one.isTimed != other.isTimed;
     const bool isKnownByTheChain = kind == ConflictKind::Versions || kind == ConflictKind::Records;
     return !isKnownByTheChain || areApart(one.id, other.id);
 }

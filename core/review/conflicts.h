@@ -20,7 +20,8 @@ struct Rival
     std::string about;
     IdBytes id{};
     SaveOrder saved;
-    bool fromTable = false; // a record made for readings of a table, which knows a rigging by its day alone
+    bool fromTable = false; // a record made for readings of a table, which knows a rigging by its day
+    bool isTimed = false;   // and, there, by the time at which it began
 };
 
 // Two facts of which only one can hold, or of which nobody has said what they are to each other.

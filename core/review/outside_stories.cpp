@@ -4,6 +4,7 @@
 #include "core/review/judging.h"
 #include "core/rigging/counts_as.h"
 #include "core/rigging/measured_before.h"
+#include "core/rigging/time_known.h"
 
 #include <algorithm>
 #include <map>
@@ -57,7 +58,7 @@ public:
         if (const Exclusion* strike = strikeOf(reading, m_facts.exclusions))
             story.struck = *strike;
         story.question = questionAbout(reading);
-        story.afterwards = afterwards(reading);
+        takeOthers(reading, story);
         if (isOutside && judgement.band)
             story.beyond = beyondOuterEdge(inNumbers(reading.interval), judgement.band->outer);
         return story;
@@ -87,19 +88,22 @@ private:
         return std::nullopt;
     }
 
-    std::vector<Reading> afterwards(const Reading& reading) const
+    // What else was read of the coupling at that rigging: later, or nobody knows when.
+    void takeOthers(const Reading& reading, OutsideStory& story) const
     {
-        std::vector<Reading> later;
         if (!reading.record)
-            return later;
+            return;
         for (const KeptReading& kept : m_facts.readings) {
             const Reading& other = kept.reading;
-            if (other.record == reading.record && other.coupling == reading.coupling &&
-                isLockedAtRigging(other) && !m_corrections.contains(other.id) &&
-                !strikeOf(other, m_facts.exclusions) && measuredBefore(reading, other))
-                later.push_back(other);
+            if (other.id == reading.id || other.record != reading.record ||
+                other.coupling != reading.coupling || !isLockedAtRigging(other) ||
+                m_corrections.contains(other.id) || strikeOf(other, m_facts.exclusions))
+                continue;
+            if (!isTimeKnown(reading) || !isTimeKnown(other))
+                story.besides.push_back(other);
+            else if (measuredBefore(reading, other))
+                story.afterwards.push_back(other);
         }
-        return later;
     }
 
     const AirframeFacts& m_facts;

@@ -2,8 +2,10 @@
 
 #include "core/rigging/abandoned.h"
 #include "core/rigging/counts_as.h"
+#include "core/rigging/time_known.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <tuple>
 
@@ -16,7 +18,7 @@ Day dayOfWall(std::int64_t seconds)
     return std::chrono::floor<std::chrono::days>(std::chrono::sys_seconds{std::chrono::seconds{seconds}});
 }
 
-bool isRiggingOfTable(const Reading& reading, const std::set<RecordId>& tables)
+bool isRiggingOfTable(const Reading& reading, const std::map<RecordId, Moment>& tables)
 {
     return reading.record && tables.contains(*reading.record) && countsAs(reading.purpose).rigging;
 }
@@ -37,17 +39,19 @@ RiggingNumbers::RiggingNumbers(const AirframeFacts& facts) : m_before{facts.airf
 {
     const std::set<RecordId> abandoned = abandonedAmong(facts.closings);
     std::map<Key, std::int64_t> begins;
-    std::set<RecordId> tables;
+    std::map<RecordId, Moment> tables; // when they began
     for (const RiggingRecord& record : facts.riggingRecords) {
         if (record.origin == RecordOrigin::ImportedTable)
-            tables.insert(record.id);
+            tables.emplace(record.id, record.begins);
         else if (record.origin == RecordOrigin::Rigging && !abandoned.contains(record.id))
             begins.emplace(Key{record.id, Day{}}, wallSeconds(record.begins));
     }
     for (const KeptReading& kept : facts.readings) {
         if (!isRiggingOfTable(kept.reading, tables))
             continue;
-        const std::int64_t when = wallSeconds(kept.reading.when);
+        const Moment& begun = tables.at(*kept.reading.record);
+        const bool isTold = isTimeTold(begun) && begun.localDay() == kept.reading.when.localDay();
+        const std::int64_t when = wallSeconds(isTold ? begun : kept.reading.when);
         const auto [day, isNew] =
             begins.emplace(Key{*kept.reading.record, kept.reading.when.localDay()}, when);
         day->second = isNew ? when : std::min(day->second, when);

@@ -64,14 +64,15 @@ constexpr Asked kAskedOfForks[] = {
     {ConflictKind::Versions, "surface", nullptr},
     {ConflictKind::Records, "rigging_record",
      "SELECT airframe || CAST((begins_at + begins_offset) / 86400 AS TEXT), id, stated_at, origin = "
-     "'imported-table' FROM rigging_record"},
+     "'imported-table', begins_offset <> 0 OR begins_at % 86400 <> 43200 FROM rigging_record"},
 };
 
 // In one file two records of a day are for a person to tell apart only where one of them came with a table.
 constexpr Asked kAskedOfTables{
     ConflictKind::Records, "rigging_record",
     "SELECT airframe || CAST((begins_at + begins_offset) / 86400 AS TEXT) AS about, id, stated_at, origin = "
-    "'imported-table' FROM rigging_record WHERE EXISTS (SELECT 1 FROM rigging_record WHERE origin = "
+    "'imported-table', begins_offset <> 0 OR begins_at % 86400 <> 43200 FROM rigging_record WHERE EXISTS "
+    "(SELECT 1 FROM rigging_record WHERE origin = "
     "'imported-table') AND about IN (SELECT airframe || CAST((begins_at + begins_offset) / 86400 AS TEXT) "
     "FROM rigging_record WHERE origin = 'imported-table')"};
 
@@ -116,9 +117,11 @@ private:
             std::string about = stringOf(row);
             const IdBytes id = row.bytes().value_or(IdBytes{});
             const Stamp stamp{{}, Moment{row.integer(), 0}};
-            const bool fromTable = asked.kind == ConflictKind::Records && row.integer() == 1;
+            const bool areRecords = asked.kind == ConflictKind::Records;
+            const bool fromTable = areRecords && row.integer() == 1;
+            const bool isTimed = areRecords && row.integer() == 1;
             m_rivals.push_back(
-                {asked.kind, asked.table, std::move(about), id, saveOrderOf(stamp, id), fromTable});
+                {asked.kind, asked.table, std::move(about), id, saveOrderOf(stamp, id), fromTable, isTimed});
         });
     }
 
@@ -135,8 +138,8 @@ private:
             std::string about = comparable(thing.*name);
             if constexpr (requires { thing.airframe; })
                 about += textOf(thing.airframe.bytes);
-            m_rivals.push_back(
-                {ConflictKind::Names, table, std::move(about), thing.id.bytes, firstSavedOf(thing), false});
+            m_rivals.push_back({ConflictKind::Names, table, std::move(about), thing.id.bytes,
+                                firstSavedOf(thing), false, false});
         }
     }
 

@@ -9133,6 +9133,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Findings</source>
+    <message>
+        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
+        <translation>Beim selben Aufrüsten auch gemessen, vorher oder nachher: %1. Die Tabelle sagte nicht, wann.</translation>
+    </message>
         <translation>Befunde</translation>
     </message>
     <message>
@@ -10137,6 +10141,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
             <numerusform>Die letzte %n Messung streut um %1 mm, die früheren dieses Einbaus um %2 mm.</numerusform>
             <numerusform>Die letzten %n Messungen zusammen streuen um %1 mm, die früheren dieses Einbaus um %2 mm.</numerusform>
         </translation>
+    <message>
+        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
+        <translation>Beim selben Aufrüsten auch gemessen, vorher oder nachher: %1. Die Tabelle sagte nicht, wann.</translation>
+    </message>
     </message>
     <message>
         <source>%1 Since when is not told by this.</source>

@@ -9133,6 +9133,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>Findings</source>
+    <message>
+        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
+        <translation>Mesuré aussi lors du même montage, avant ou après : %1. Le tableau ne disait pas quand.</translation>
+    </message>
         <translation>Constats</translation>
     </message>
     <message>
@@ -10137,6 +10141,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
             <numerusform>La dernière mesure (%n) se disperse de %1 mm, celles d’avant de cette pose de %2 mm.</numerusform>
             <numerusform>Les %n dernières mesures, prises ensemble, se dispersent de %1 mm, celles d’avant de cette pose de %2 mm.</numerusform>
         </translation>
+    <message>
+        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
+        <translation>Mesuré aussi lors du même montage, avant ou après : %1. Le tableau ne disait pas quand.</translation>
+    </message>
     </message>
     <message>
         <source>%1 Since when is not told by this.</source>

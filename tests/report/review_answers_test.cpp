@@ -180,7 +180,7 @@ TEST_F(ReviewAnswers, FromPaperAreMarkedInEveryTableAndToldInTheReport)
     EXPECT_TRUE(has(looks, "pull,yes,M. Oren,2026-04-04,12:00:00,yes,T. Vale,yes\r\n")) << looks;
     const std::string readings = reviewReadingsTable(facts, now);
     EXPECT_TRUE(has(readings, ",T. Vale,yes\r\n")) << readings;
-    EXPECT_TRUE(has(must(writeReadings(store.records())), ",T. Vale,yes\r\n"));
+    EXPECT_TRUE(has(must(writeReadings(store.records())), ",T. Vale,yes,12:00:00,12:00:00\r\n"));
     EXPECT_EQ(ReviewWords::riggings(now).filter("typed in afterwards").join(' ').toStdString(),
               "1 record written on paper and typed in afterwards: 4 April 2026.");
 }

@@ -1,8 +1,10 @@
 #include "core/exchange/tables_in.h"
 #include "core/exchange/tables_out.h"
+#include "core/rigging/time_known.h"
 #include "tests/support/hangar.h"
 
 #include <gtest/gtest.h>
+#include <map>
 
 namespace rig::test {
 namespace {
@@ -126,6 +128,66 @@ TEST_F(ImportedTable, MakesOneRiggingOfEachDayLedByTheFirstPersonNamed)
     EXPECT_EQ(kept[1].reading.record, riggings[0].id);
     EXPECT_EQ(kept[2].reading.record, riggings[0].id);
     EXPECT_EQ(kept[3].reading.record, riggings[1].id);
+}
+
+TEST_F(ImportedTable, KeepsTwoRiggingsOfADayApartWhereItTellsWhenTheyBegan)
+{
+    const std::string rows = "airframe,coupling,date,enters_mm,refuses_mm,person,time,rigging\n"
+                             "QX-17,Left aileron,2026-04-11,0.45,0.50,T. Vale,9:55,09:40\n"
+                             "QX-17,Right aileron,2026-04-11,0.60,0.65,T. Vale,,09:40\n"
+                             "QX-17,Left aileron,2026-04-11,0.50,0.55,M. Oren,12:00,12:00\n"
+                             "QX-17,Right aileron,2026-04-11,0.65,0.70,M. Oren,,12:00\n";
+    const Imported imported = must(importReadings(store.records(), store.clock(), rows));
+    EXPECT_TRUE(imported.bad.empty());
+    EXPECT_EQ(imported.records, 2);
+    EXPECT_EQ(imported.sameDay, 0);
+    const auto riggings = records();
+    ASSERT_EQ(riggings.size(), 2u);
+    EXPECT_EQ(riggings[0].leader, hangar.vale);
+    EXPECT_EQ(riggings[1].leader, hangar.oren);
+    std::map<int, Reading> kept; // by what entered
+    for (const KeptReading& one : readings())
+        kept[one.reading.interval.enters.inMicrometres()] = one.reading;
+    ASSERT_EQ(kept.size(), 4u);
+    EXPECT_EQ(kept[450].record, riggings[0].id);
+    EXPECT_EQ(kept[600].record, riggings[0].id);
+    EXPECT_EQ(kept[500].record, riggings[1].id);
+    EXPECT_EQ(kept[650].record, riggings[1].id);
+    EXPECT_TRUE(isTimeKnown(kept[450]));
+    EXPECT_FALSE(isTimeKnown(kept[600])) << "when it was read was not told";
+    EXPECT_TRUE(isTimeKnown(kept[500])) << "also where it was noon";
+    EXPECT_TRUE(must(store.records().openConflicts()).empty());
+
+    const Imported more = must(importReadings(store.records(), store.clock(),
+                                              "airframe,coupling,date,enters_mm,refuses_mm,person,rigging\n"
+                                              "QX-17,Left aileron,2026-04-11,0.40,0.45,T. Vale,09:40\n"));
+    EXPECT_EQ(more.records, 0) << "it belongs to the one that is there";
+}
+
+TEST_F(ImportedTable, LeavesARiggingWhoseTimeIsNotToldToAPersonWhereAnotherOfThatDayIs)
+{
+    const std::string head = "airframe,coupling,date,enters_mm,refuses_mm,person,rigging\n";
+    must(importReadings(store.records(), store.clock(),
+                        head + "QX-17,Left aileron,2026-04-11,0.45,0.50,T. Vale,09:40\n"));
+    const Imported imported = must(importReadings(
+        store.records(), store.clock(), head + "QX-17,Right aileron,2026-04-11,0.60,0.65,T. Vale,\n"));
+    EXPECT_EQ(imported.records, 1);
+    EXPECT_EQ(imported.sameDays, std::set<Day>{dayOf(2026, 4, 11)});
+    EXPECT_EQ(must(store.records().openConflicts()).size(), 1u);
+}
+
+TEST_F(ImportedTable, RefusesATimeThatIsNone)
+{
+    for (const char* time : {"25:00", "9:60", "9.40", "940", "9:4", "noon", "9:40:1", "09:40:", ":40"}) {
+        const Imported imported =
+            must(importReadings(store.records(), store.clock(),
+                                std::string{"airframe,coupling,date,enters_mm,person,time\nQX-17,Left "
+                                            "aileron,2026-04-11,0.45,T. Vale,"} +
+                                    time + '\n'));
+        ASSERT_EQ(imported.bad.size(), 1u) << time;
+        EXPECT_EQ(imported.bad[0].problem, RowProblem::NotATime);
+        EXPECT_EQ(imported.bad[0].column, "time");
+    }
 }
 
 TEST_F(ImportedTable, CountsARiggingOnceWhenItComesInTwoTables)
@@ -277,7 +339,7 @@ TEST_F(ImportedTable, NamesWhoStoodByWhileACouplingWasShownPartSeated)
     must(importReadings(store.records(), store.clock(), header + row + "T. Vale\n"));
     ASSERT_EQ(readings().size(), 1u);
     EXPECT_EQ(readings()[0].reading.second, hangar.vale);
-    EXPECT_NE(must(writeReadings(store.records())).find("part-seated,,,T. Vale,,,,no\r\n"),
+    EXPECT_NE(must(writeReadings(store.records())).find("part-seated,,,T. Vale,,,,no,,\r\n"),
               std::string::npos);
 }
 
@@ -288,7 +350,7 @@ TEST_F(ImportedTable, GoesOutAndComesBackTheSameIntoAFileWithoutReadings)
            "QX-17,Right aileron,2026-04-12,,0.05,A,M. Oren,,,\n"
            "QX-17,Right aileron,2026-04-12,1.255,,,M. Oren,part-seated,Größe,\n");
     const std::string table = must(writeReadings(store.records()));
-    EXPECT_NE(table.find("QX-17,Right aileron,2026-04-12,1.255,,,M. Oren,part-seated,Größe,,,,,,no\r\n"),
+    EXPECT_NE(table.find("QX-17,Right aileron,2026-04-12,1.255,,,M. Oren,part-seated,Größe,,,,,,no,,\r\n"),
               std::string::npos)
         << table;
 
@@ -297,6 +359,30 @@ TEST_F(ImportedTable, GoesOutAndComesBackTheSameIntoAFileWithoutReadings)
     const Imported imported = must(importReadings(other.records(), other.clock(), table));
     EXPECT_TRUE(imported.bad.empty());
     EXPECT_EQ(imported.readings, 4);
+    EXPECT_EQ(must(writeReadings(other.records())), table);
+}
+
+TEST_F(ImportedTable, WithTimesGoesOutAndComesBackTheSame)
+{
+    const RecordId first = must(store.records().add(hangar.record(noonOf(dayOf(2026, 4, 11)))));
+    Moment later = noonOf(dayOf(2026, 4, 11));
+    later.utcSeconds += 4 * 3600 + 127;
+    const RecordId second = must(store.records().add(hangar.record(later)));
+    for (const auto& [record, when] : {std::pair{first, noonOf(dayOf(2026, 4, 11))}, {second, later}}) {
+        Reading reading = hangar.reading(between(450, 500), when);
+        reading.record = record;
+        must(store.records().add(reading, std::nullopt));
+    }
+    const std::string table = must(writeReadings(store.records()));
+    EXPECT_NE(table.find(",no,12:00:00,12:00:00\r\n"), std::string::npos) << table;
+    EXPECT_NE(table.find(",2,,,,,no,16:02:07,16:02:07\r\n"), std::string::npos) << table;
+
+    TempStore other;
+    const Hangar otherHangar{other.records()};
+    const Imported imported = must(importReadings(other.records(), other.clock(), table));
+    EXPECT_TRUE(imported.bad.empty());
+    EXPECT_EQ(imported.records, 2);
+    EXPECT_TRUE(must(other.records().openConflicts()).empty());
     EXPECT_EQ(must(writeReadings(other.records())), table);
 }
 
@@ -323,7 +409,7 @@ TEST_F(ImportedTable, IsWrittenWithWhatWasCorrectedSetAside)
     const std::string table = must(writeReadings(store.records()));
     EXPECT_NE(table.find("0.45,0.50,A,M. Oren,baseline,,,,corrected,written down wrongly"), std::string::npos)
         << table;
-    EXPECT_NE(table.find("0.55,0.60,A,M. Oren,baseline,,,,,,,no\r\n"), std::string::npos) << table;
+    EXPECT_NE(table.find("0.55,0.60,A,M. Oren,baseline,,,,,,,no,12:00:00,\r\n"), std::string::npos) << table;
 }
 
 TEST_F(ImportedTable, HasTheOtherTablesBesideIt)

@@ -159,6 +159,21 @@ TEST_F(FiveCouplings, AnOutsideReadingIsToldWithItsQuestionAndWhatWasReadAfterwa
     EXPECT_TRUE(of(all, 0).openQuestions.empty());
 }
 
+TEST_F(FiveCouplings, NobodySaysOfReadingsOfATableWhichCameFirstWhereItDidNotTellWhen)
+{
+    rig();
+    lookAt(0, Gap::micrometres(900));
+    const Reading outside = lastOf(0);
+    Reading& other = told.read(outside.coupling, 0.51);
+    other.technique = Technique::Table;
+    other.when = noonOf(outside.when.localDay());
+    const AirframeReview all = review();
+    ASSERT_EQ(of(all, 0).outside.size(), 1U);
+    EXPECT_TRUE(of(all, 0).outside.front().afterwards.empty());
+    ASSERT_EQ(of(all, 0).outside.front().besides.size(), 1U);
+    EXPECT_EQ(of(all, 0).outside.front().besides.front().id, other.id);
+}
+
 TEST_F(FiveCouplings, AQuestionClosedAfterThePeriodWasOpenAtItsEnd)
 {
     rig();
