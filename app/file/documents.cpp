@@ -32,13 +32,6 @@ Outcome writeInto(const std::string& path, StoreFile::Connection& file)
     return Done{};
 }
 
-// A pipe or a device could go on for ever, and is not even opened.
-bool isOfADocumentsSize(const QString& path)
-{
-    const QFileInfo info{path};
-    return !info.exists() || (info.isFile() && info.size() <= kMostDocumentBytes);
-}
-
 int tellRefused(const ImportedDocument& wanted, const DocumentRead& document)
 {
     if (document.fault.problem != DocumentProblem::None)
@@ -79,9 +72,9 @@ int exportDocument(const ExportedDocument& wanted)
 
 int importDocument(const ImportedDocument& wanted)
 {
-    if (!isFree(wanted.file))
+    if (!isFree(wanted.file) || !isAFile(wanted.document))
         return kCouldNot;
-    if (!isOfADocumentsSize(wanted.document))
+    if (QFileInfo{wanted.document}.size() > kMostDocumentBytes)
         return couldNot(DocumentWords::tooLarge(wanted.document));
     QFile source{wanted.document};
     if (!source.open(QIODevice::ReadOnly))

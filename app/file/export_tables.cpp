@@ -126,7 +126,8 @@ int exportTables(const QString& file, const QString& folder, NamesOut names)
         written.push_back({path, std::move(table.text)});
     }
     if (!QDir{}.mkpath(folder)) {
-        complain(FileWords::cannotMakeFolder(folder));
+        complain(QFileInfo::exists(folder) ? FileWords::noFolder(folder)
+                                           : FileWords::cannotMakeFolder(folder));
         return kCouldNot;
     }
     const auto chain = open.file->lookAtChain();

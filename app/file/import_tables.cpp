@@ -47,13 +47,6 @@ TableFiles filesOf(const TablesWanted& wanted)
     return files;
 }
 
-// A pipe or a device could go on for ever, and is not even opened.
-bool isOfAGoodSize(const QString& path)
-{
-    const QFileInfo info{path};
-    return !info.exists() || (info.isFile() && info.size() <= static_cast<qint64>(kMostTableBytes));
-}
-
 bool isRead(TableFile& file)
 {
     QFile source{file.path};
@@ -172,7 +165,9 @@ int importTables(const TablesWanted& wanted)
 {
     TableFiles files = filesOf(wanted);
     for (TableFile& file : files) {
-        if (!isOfAGoodSize(file.path))
+        if (!isAFile(file.path))
+            return kCouldNot;
+        if (QFileInfo{file.path}.size() > static_cast<qint64>(kMostTableBytes))
             return couldNot(FileWords::tableTooLarge(file.path));
         if (!isRead(file))
             return couldNot(FileWords::cannotRead(file.path));
@@ -181,6 +176,8 @@ int importTables(const TablesWanted& wanted)
     const bool makes = !isThere && mayMakeAFile(wanted);
     if (!isThere && !makes)
         return couldNot(FileWords::cannotBeMade(wanted.file));
+    if (makes && !isFree(wanted.file))
+        return kCouldNot;
     bool isKept = true; // what could not be opened was not made here either
     const int status = importInto(wanted, files, makes ? OpenAs::New : OpenAs::Existing, isKept);
     if (isKept)

@@ -65,6 +65,8 @@ int tellJoined(const JoinWanted& wanted, const Joined& joined)
 
 int joinFiles(const JoinWanted& wanted)
 {
+    if (!isFree(wanted.out))
+        return kCouldNot;
     TerminalProgress progress;
     const auto ours = readOr(wanted.ours, wanted.out, progress);
     const auto theirs = ours ? readOr(wanted.theirs, wanted.out, progress) : nullptr;
@@ -86,6 +88,8 @@ int joinFiles(const JoinWanted& wanted)
 
 int handOnPart(const PartWanted& wanted)
 {
+    if (!isFree(wanted.out))
+        return kCouldNot;
     TerminalProgress progress;
     const auto whole = readOr(wanted.file, wanted.out, progress);
     if (!whole)

@@ -84,9 +84,21 @@ std::optional<ChainState> chainToldOf(OtherFile& file, const Progress* progress)
 
 bool isFree(const QString& out)
 {
-    if (!QFileInfo::exists(out))
+    const QFileInfo place{out};
+    const bool isFolderThere = QFileInfo{place.absolutePath()}.isDir();
+    if (place.exists())
+        couldNot(Problem{ProblemKind::FileExists, {}}, out);
+    else if (!isFolderThere)
+        couldNot(FileWords::noFolderFor(out));
+    return isFolderThere && !place.exists();
+}
+
+bool isAFile(const QString& path)
+{
+    const QFileInfo info{path};
+    if (!info.exists() || info.isFile())
         return true;
-    couldNot(Problem{ProblemKind::FileExists, {}}, out);
+    couldNot(FileWords::noFile(path));
     return false;
 }
 

@@ -37,7 +37,12 @@ std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, con
 // or is stopped, that is complained of and nothing comes back.
 std::optional<ChainState> chainToldOf(OtherFile& file, const Progress* progress = nullptr);
 
-// Whether nothing stands there yet, which is complained of otherwise: nothing is ever written over.
+// Whether nothing stands there yet and its folder does, which is complained of otherwise: nothing is ever
+// written over.
 bool isFree(const QString& out);
+
+// Whether what stands there, if anything does, is a file, which is complained of otherwise. A pipe or a
+// device could go on for ever, and is not even opened.
+bool isAFile(const QString& path);
 
 } // namespace rig::file

@@ -58,9 +58,9 @@ QString whatIsWrong(const DocumentFault& fault)
     case DocumentProblem::NotADay:
         return DocumentWords::tr("what stands at “%1” is no day").arg(keyShown(fault.key));
     case DocumentProblem::IdTwice:
-        return DocumentWords::tr("a fact of this id stands in it already");
+        return DocumentWords::tr("another fact with this id stands in the document already");
     case DocumentProblem::LostReference:
-        return DocumentWords::tr("“%1” names something of the kind “%2” that is not in it")
+        return DocumentWords::tr("“%1” names something of the kind “%2” that is nowhere in the document")
             .arg(keyShown(fault.key), keyShown(fault.named));
     default:
         return fault.key.empty() ? DocumentWords::tr("its parts contradict one another")
@@ -73,20 +73,27 @@ QString whatIsWrong(const DocumentFault& fault)
 
 QString DocumentWords::written(const QString& document, const QString& file, std::int64_t facts)
 {
-    return tr("%1 holds everything that is in %2: %3 facts, with photos and the chain. It tells names and "
-              "notes as they were typed.")
-        .arg(document, file, Formats{}.count(static_cast<int>(facts)));
+    if (facts == 0)
+        return tr("%1 holds everything that is in %2, in which no fact has been saved yet.")
+            .arg(document, file);
+    return tr("%1 holds everything that is in %2, %Ln fact(s) with photos and the chain. It tells names and "
+              "notes as they were typed.",
+              nullptr, static_cast<int>(facts))
+        .arg(document, file);
 }
 
 QString DocumentWords::made(const QString& file, std::int64_t facts)
 {
-    return tr("Made: %1, with the %2 facts of the document under their own ids, and its chain.")
-        .arg(file, Formats{}.count(static_cast<int>(facts)));
+    if (facts == 0)
+        return tr("Made: %1, in which nothing stands: the document holds no fact.").arg(file);
+    return tr("Made: %1, with %Ln fact(s) of the document under the same ids, and its chain.", nullptr,
+              static_cast<int>(facts))
+        .arg(file);
 }
 
 QString DocumentWords::tooLarge(const QString& document)
 {
-    return tr("%1 is larger than 4 GB, or is no file at all, so it was not read. Look whether it is the one "
+    return tr("%1 is larger than 4 GB, so it was not read. Look whether it is the one "
               "that “rigband-file export --json” wrote.")
         .arg(document);
 }

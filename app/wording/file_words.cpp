@@ -194,6 +194,40 @@ QStringList FileWords::nameless()
                "stay too, and whoever knows who rigged on a day can tell who a letter is.")};
 }
 
+QString FileWords::notThere(const QString& file)
+{
+    return tr("%1 is not there. Look whether its name, and that of its folder, are written rightly.")
+        .arg(file);
+}
+
+QString FileWords::noFile(const QString& path)
+{
+    return tr("%1 is no file but a folder, a pipe or a device, so it was not read. Save what it holds as a "
+              "file "
+              "and name that.")
+        .arg(path);
+}
+
+QString FileWords::noFolderFor(const QString& file)
+{
+    return tr("%1 cannot be made: its folder is not there. Look whether the name of the folder is written "
+              "rightly, or make it first.")
+        .arg(file);
+}
+
+QString FileWords::noFolder(const QString& path)
+{
+    return tr("%1 is no folder but a file, and was left as it is. Name a folder, or one that is to be made.")
+        .arg(path);
+}
+
+QString FileWords::nothingToSalvage(const QString& damaged)
+{
+    return tr("Nothing could be read in %1, so no file was made. Open the latest copy from the folder beside "
+              "it.")
+        .arg(damaged);
+}
+
 QString FileWords::cannotMakeFolder(const QString& folder)
 {
     return tr("The folder %1 is not there and cannot be made. Choose a place where you may write.")
@@ -215,9 +249,7 @@ QString FileWords::cannotRead(const QString& file)
 
 QString FileWords::tableTooLarge(const QString& file)
 {
-    return tr("%1 is larger than a table may be, 20 MB, or is no file at all, so nothing was imported. Part "
-              "it "
-              "into several.")
+    return tr("%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.")
         .arg(file);
 }
 

@@ -59,6 +59,11 @@ public:
     static QString exported(const QString& folder, const QStringList& files);
     static QString tablesOfChanged();
     static QStringList nameless(); // what stands for names, what was left out, what may still tell
+    static QString notThere(const QString& file);
+    static QString noFile(const QString& path);
+    static QString noFolderFor(const QString& file);
+    static QString noFolder(const QString& path);
+    static QString nothingToSalvage(const QString& damaged);
     static QString cannotMakeFolder(const QString& folder);
     static QString cannotWrite(const QString& file);
     static QString cannotRead(const QString& file);

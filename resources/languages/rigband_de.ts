@@ -3130,6 +3130,44 @@ Ernstestes zuerst</translation>
         <translation>was bei „%1“ steht, ist kein Tag</translation>
     </message>
     <message>
+        <source>“%1” came with a later layout than the %2 that stands at “layout”</source>
+        <translation>„%1“ kam erst mit einer späteren Fassung als der %2, die bei „layout“ steht</translation>
+    </message>
+    <message>
+        <source>another fact with this id stands in the document already</source>
+        <translation>ein anderer Eintrag mit dieser Kennung steht schon im Dokument</translation>
+    </message>
+    <message>
+        <source>“%1” names something of the kind “%2” that is nowhere in the document</source>
+        <translation>„%1“ nennt etwas der Art „%2“, das nirgends im Dokument steht</translation>
+    </message>
+    <message>
+        <source>%1 holds everything that is in %2, in which no fact has been saved yet.</source>
+        <translation>%1 enthält alles, was in %2 steht; darin wurde noch kein Eintrag gespeichert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 holds everything that is in %2, %Ln fact(s) with photos and the chain. It tells names and notes as they were typed.</source>
+        <translation>
+            <numerusform>%1 enthält alles, was in %2 steht, %Ln Eintrag mit Fotos und der Kette. Namen und Notizen stehen darin, wie sie eingegeben wurden.</numerusform>
+            <numerusform>%1 enthält alles, was in %2 steht, %Ln Einträge mit Fotos und der Kette. Namen und Notizen stehen darin, wie sie eingegeben wurden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Made: %1, in which nothing stands: the document holds no fact.</source>
+        <translation>Angelegt: %1, worin nichts steht: Das Dokument enthält keinen Eintrag.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Made: %1, with %Ln fact(s) of the document under the same ids, and its chain.</source>
+        <translation>
+            <numerusform>Angelegt: %1, mit %Ln Eintrag des Dokuments unter derselben Kennung und seiner Kette.</numerusform>
+            <numerusform>Angelegt: %1, mit %Ln Einträgen des Dokuments unter denselben Kennungen und seiner Kette.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is larger than 4 GB, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
+        <translation>%1 ist größer als 4 GB und wurde darum nicht gelesen. Nachsehen, ob es das ist, das „rigband-file export --json“ geschrieben hat.</translation>
+    </message>
+    <message>
         <source>a fact of this id stands in it already</source>
         <translation>ein Eintrag mit dieser Kennung steht schon darin</translation>
     </message>
@@ -3144,22 +3182,6 @@ Ernstestes zuerst</translation>
     <message>
         <source>its parts contradict one another, first of all “%1”</source>
         <translation>seine Teile widersprechen einander, vor allem „%1“</translation>
-    </message>
-    <message>
-        <source>%1 holds everything that is in %2: %3 facts, with photos and the chain. It tells names and notes as they were typed.</source>
-        <translation>%1 enthält alles, was in %2 ist: %3 Einträge, mit Fotos und der Kette. Namen und Notizen stehen darin, wie sie getippt wurden.</translation>
-    </message>
-    <message>
-        <source>“%1” came with a later layout than the %2 that stands at “layout”</source>
-        <translation>„%1“ kam erst mit einer späteren Fassung als der %2, die bei „layout“ steht</translation>
-    </message>
-    <message>
-        <source>Made: %1, with the %2 facts of the document under their own ids, and its chain.</source>
-        <translation>Angelegt: %1, mit den %2 Einträgen des Dokuments unter ihren eigenen Kennungen, und seiner Kette.</translation>
-    </message>
-    <message>
-        <source>%1 is larger than 4 GB, or is no file at all, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
-        <translation>%1 ist größer als 4 GB oder gar keine Datei und wurde darum nicht gelesen. Nachsehen, ob es die ist, die „rigband-file export --json“ geschrieben hat.</translation>
     </message>
     <message>
         <source>%1 could not be read to its end. Look whether it is a file that you may read, then try again.</source>
@@ -3820,10 +3842,6 @@ Ernstestes zuerst</translation>
         <translation>%1 lässt sich nicht lesen; deshalb wurde nichts importiert. Nachsehen, ob sie da ist und Sie sie lesen dürfen.</translation>
     </message>
     <message>
-        <source>%1 is larger than a table may be, 20 MB, or is no file at all, so nothing was imported. Part it into several.</source>
-        <translation>%1 ist größer, als eine Tabelle sein darf (20 MB), oder gar keine Datei; deshalb wurde nichts importiert. In mehrere teilen.</translation>
-    </message>
-    <message>
         <source>%1 was not there, and was made.</source>
         <translation>%1 war nicht da und wurde angelegt.</translation>
     </message>
@@ -3918,6 +3936,30 @@ Ernstestes zuerst</translation>
     <message>
         <source>the engineer's report since the last annual, up to a day or between two; its tables come beside it, in the folder X-csv, whole also where the appendix of lists, looks and control checks is left out; with --earlier it compares the ends on earlier prints</source>
         <translation>der Bericht für den Prüfer seit der letzten Jahresnachprüfung, bis zu einem Tag oder zwischen zweien; die Tabellen kommen daneben in den Ordner X-csv, ganz auch da, wo der Anhang aus Listen, Sichtkontrollen und Ruderproben weggelassen ist; mit --earlier vergleicht er die Endstände auf früheren Ausdrucken</translation>
+    </message>
+    <message>
+        <source>%1 is not there. Look whether its name, and that of its folder, are written rightly.</source>
+        <translation>%1 ist nicht da. Nachsehen, ob der Name und der des Ordners richtig geschrieben sind.</translation>
+    </message>
+    <message>
+        <source>%1 is no file but a folder, a pipe or a device, so it was not read. Save what it holds as a file and name that.</source>
+        <translation>%1 ist keine Datei, sondern ein Ordner, eine Pipe oder ein Gerät, und wurde darum nicht gelesen. Den Inhalt als Datei speichern und diese nennen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made: its folder is not there. Look whether the name of the folder is written rightly, or make it first.</source>
+        <translation>%1 kann nicht angelegt werden: Der Ordner dafür ist nicht da. Nachsehen, ob der Name des Ordners richtig geschrieben ist, oder ihn zuerst anlegen.</translation>
+    </message>
+    <message>
+        <source>%1 is no folder but a file, and was left as it is. Name a folder, or one that is to be made.</source>
+        <translation>%1 ist kein Ordner, sondern eine Datei, und wurde unverändert gelassen. Einen Ordner nennen, oder einen, der angelegt werden soll.</translation>
+    </message>
+    <message>
+        <source>Nothing could be read in %1, so no file was made. Open the latest copy from the folder beside it.</source>
+        <translation>In %1 war nichts zu lesen, darum wurde keine Datei angelegt. Die jüngste Kopie aus dem Ordner daneben öffnen.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.</source>
+        <translation>%1 ist größer, als eine Tabelle sein darf, 20 MB, darum wurde nichts eingelesen. Sie in mehrere teilen.</translation>
     </message>
     <message>
         <source>boxes to tick by hand at a rigging without the program; the gauge is the one that was last used</source>

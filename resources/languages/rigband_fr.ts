@@ -3130,6 +3130,44 @@ plus grave d’abord</translation>
         <translation>ce qui se trouve à « %1 » n’est pas un jour</translation>
     </message>
     <message>
+        <source>“%1” came with a later layout than the %2 that stands at “layout”</source>
+        <translation>« %1 » n’est venu qu’avec une version plus récente que la %2 qui figure à « layout »</translation>
+    </message>
+    <message>
+        <source>another fact with this id stands in the document already</source>
+        <translation>un autre fait avec cet identifiant figure déjà dans le document</translation>
+    </message>
+    <message>
+        <source>“%1” names something of the kind “%2” that is nowhere in the document</source>
+        <translation>« %1 » désigne un élément du genre « %2 » qui ne figure nulle part dans le document</translation>
+    </message>
+    <message>
+        <source>%1 holds everything that is in %2, in which no fact has been saved yet.</source>
+        <translation>%1 contient tout ce qui est dans %2, où aucun fait n’a encore été enregistré.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 holds everything that is in %2, %Ln fact(s) with photos and the chain. It tells names and notes as they were typed.</source>
+        <translation>
+            <numerusform>%1 contient tout ce qui est dans %2, %Ln fait avec les photos et la chaîne. Les noms et les notes y figurent comme ils ont été saisis.</numerusform>
+            <numerusform>%1 contient tout ce qui est dans %2, %Ln faits avec les photos et la chaîne. Les noms et les notes y figurent comme ils ont été saisis.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Made: %1, in which nothing stands: the document holds no fact.</source>
+        <translation>Créé : %1, où rien ne figure : le document ne contient aucun fait.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Made: %1, with %Ln fact(s) of the document under the same ids, and its chain.</source>
+        <translation>
+            <numerusform>Créé : %1, avec %Ln fait du document sous le même identifiant, et sa chaîne.</numerusform>
+            <numerusform>Créé : %1, avec %Ln faits du document sous les mêmes identifiants, et leur chaîne.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is larger than 4 GB, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
+        <translation>%1 dépasse 4 Go et n’a donc pas été lu. Voir si c’est bien celui que « rigband-file export --json » a écrit.</translation>
+    </message>
+    <message>
         <source>a fact of this id stands in it already</source>
         <translation>un fait de cet identifiant s’y trouve déjà</translation>
     </message>
@@ -3144,22 +3182,6 @@ plus grave d’abord</translation>
     <message>
         <source>its parts contradict one another, first of all “%1”</source>
         <translation>ses parties se contredisent, avant tout « %1 »</translation>
-    </message>
-    <message>
-        <source>%1 holds everything that is in %2: %3 facts, with photos and the chain. It tells names and notes as they were typed.</source>
-        <translation>%1 contient tout ce qui est dans %2 : %3 faits, avec les photos et la chaîne. Noms et notes y sont tels qu’ils ont été tapés.</translation>
-    </message>
-    <message>
-        <source>“%1” came with a later layout than the %2 that stands at “layout”</source>
-        <translation>« %1 » n’est venu qu’avec une version plus récente que la %2 qui figure à « layout »</translation>
-    </message>
-    <message>
-        <source>Made: %1, with the %2 facts of the document under their own ids, and its chain.</source>
-        <translation>Créé : %1, avec les %2 faits du document sous leurs propres identifiants, et sa chaîne.</translation>
-    </message>
-    <message>
-        <source>%1 is larger than 4 GB, or is no file at all, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
-        <translation>%1 dépasse 4 Go, ou n’est pas un fichier ; il n’a donc pas été lu. Vérifier que c’est bien celui que « rigband-file export --json » a écrit.</translation>
     </message>
     <message>
         <source>%1 could not be read to its end. Look whether it is a file that you may read, then try again.</source>
@@ -3820,10 +3842,6 @@ plus grave d’abord</translation>
         <translation>%1 ne peut pas être lu ; rien n’a donc été importé. Vérifier qu’il existe et que vous pouvez le lire.</translation>
     </message>
     <message>
-        <source>%1 is larger than a table may be, 20 MB, or is no file at all, so nothing was imported. Part it into several.</source>
-        <translation>%1 est plus grand qu’un tableau ne peut l’être, 20 Mo, ou n’est pas un fichier ; rien n’a donc été importé. Le partager en plusieurs.</translation>
-    </message>
-    <message>
         <source>%1 was not there, and was made.</source>
         <translation>%1 n’existait pas et a été créé.</translation>
     </message>
@@ -3918,6 +3936,30 @@ plus grave d’abord</translation>
     <message>
         <source>the engineer's report since the last annual, up to a day or between two; its tables come beside it, in the folder X-csv, whole also where the appendix of lists, looks and control checks is left out; with --earlier it compares the ends on earlier prints</source>
         <translation>le rapport pour le mécanicien depuis la dernière visite annuelle, jusqu’à un jour ou entre deux ; ses tableaux viennent à côté, dans le dossier X-csv, entiers même si l’annexe des listes, contrôles visuels et essais des commandes est omise ; avec --earlier il compare les états finaux d’impressions antérieures</translation>
+    </message>
+    <message>
+        <source>%1 is not there. Look whether its name, and that of its folder, are written rightly.</source>
+        <translation>%1 n’existe pas. Voir si son nom et celui de son dossier sont bien écrits.</translation>
+    </message>
+    <message>
+        <source>%1 is no file but a folder, a pipe or a device, so it was not read. Save what it holds as a file and name that.</source>
+        <translation>%1 n’est pas un fichier mais un dossier, un tube ou un périphérique, et n’a donc pas été lu. Enregistrer le contenu dans un fichier et nommer celui-ci.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made: its folder is not there. Look whether the name of the folder is written rightly, or make it first.</source>
+        <translation>%1 ne peut pas être créé : son dossier n’existe pas. Voir si le nom du dossier est bien écrit, ou le créer d’abord.</translation>
+    </message>
+    <message>
+        <source>%1 is no folder but a file, and was left as it is. Name a folder, or one that is to be made.</source>
+        <translation>%1 n’est pas un dossier mais un fichier, et a été laissé tel quel. Nommer un dossier, ou un dossier à créer.</translation>
+    </message>
+    <message>
+        <source>Nothing could be read in %1, so no file was made. Open the latest copy from the folder beside it.</source>
+        <translation>Rien n’a pu être lu dans %1, aucun fichier n’a donc été créé. Ouvrir la copie la plus récente dans le dossier placé à côté.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.</source>
+        <translation>%1 dépasse la taille permise pour un tableau, 20 Mo, rien n’a donc été importé. Le diviser en plusieurs.</translation>
     </message>
     <message>
         <source>boxes to tick by hand at a rigging without the program; the gauge is the one that was last used</source>

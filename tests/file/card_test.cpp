@@ -77,7 +77,7 @@ TEST_F(CardOfAFile, SaysWhyItIsNotWritten)
         {{"card", file(), "--airframe", "QX-99", "--out", pathOf("x.pdf")}, "knows no airframe QX-99"},
         {{"card", file(), "--airframe", "QX-18", "--out", pathOf("x.pdf")}, "has no couplings yet"},
         {{"card", pathOf("none.rigband"), "--airframe", "QX-17", "--out", pathOf("x.pdf")}, "none.rigband"},
-        {{"card", file(), "--airframe", "QX-17", "--out", pathOf("none/x.pdf")}, "cannot be written"},
+        {{"card", file(), "--airframe", "QX-17", "--out", pathOf("none/x.pdf")}, "its folder is not there"},
         {{"card", file(), "--airframe", "QX-17"}, "Use one of"},
         {{"card", file(), "--airframe", "QX-17", "--out", pathOf("x.pdf"), "--letter"}, "Use one of"},
         {{"card", file(), "--airframe", "QX-17", "--out", pathOf("x.pdf"), "--gauge", "A"}, "Use one of"},

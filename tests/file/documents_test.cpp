@@ -136,7 +136,7 @@ TEST_F(Documents, ThatAreNoFileOrTooLargeAreNotRead)
     const Answer large = imported();
     EXPECT_EQ(large.status, 1);
     EXPECT_TRUE(large.err.contains("larger than 4 GB")) << large.err.toStdString();
-    EXPECT_TRUE(run({"import", at("new.rigband"), "--json", "/dev/zero"}).err.contains("no file at all"));
+    EXPECT_TRUE(run({"import", at("new.rigband"), "--json", "/dev/zero"}).err.contains("is no file but"));
     EXPECT_TRUE(run({"import", at("new.rigband"), "--json", at("none.json")}).err.contains("cannot be read"));
 }
 

@@ -4,7 +4,7 @@
 #include "core/exchange/tables_out.h"
 #include "core/store/connection.h"
 #include "tests/file/running.h"
-#include "tests/support/hangar.h"
+#include "tests/support/laptop.h"
 
 #include <QFile>
 #include <QProcess>
@@ -357,14 +357,80 @@ TEST_F(File, TakesNoTableFromAPipeOrADeviceAndNoneThatIsTooLarge)
     ASSERT_EQ(::mkfifo(at("pipe.csv").c_str(), 0600), 0);
     write(at("large.csv"), "");
     fs::resize_file(at("large.csv"), 200'000'000);
-    for (const QString& table : {pathOf("pipe.csv"), pathOf("large.csv"), QStringLiteral("/dev/zero")}) {
+    for (const QString& table : {pathOf("pipe.csv"), QStringLiteral("/dev/zero"), pathOf("")}) {
         const Answer answer = run({"import", file(), "--csv", table});
         EXPECT_EQ(answer.status, 1);
-        EXPECT_TRUE(answer.err.contains("larger than a table may be")) << answer.err.toStdString();
+        EXPECT_TRUE(answer.err.contains("is no file but")) << answer.err.toStdString();
     }
+    const Answer large = run({"import", file(), "--csv", pathOf("large.csv")});
+    EXPECT_EQ(large.status, 1);
+    EXPECT_TRUE(large.err.contains("larger than a table may be")) << large.err.toStdString();
     ASSERT_EQ(::mkfifo(at("pipe.rigband").c_str(), 0600), 0);
     EXPECT_EQ(run({"check", pathOf("pipe.rigband")}).status, 1);
     EXPECT_EQ(run({"salvage", pathOf("pipe.rigband"), pathOf("out.rigband")}).status, 1);
+}
+
+// Whatever was to be made, and of which command.
+TEST_F(File, SaysThatTheFolderOfANewFileIsNotThere)
+{
+    run({"export", file(), "--json", pathOf("all.json")});
+    write(at("couplings.csv"), "airframe,coupling,fitting_begins\nQX-17,Trim,2026-03-01\n");
+    for (const char* folder : {"none", "all.json"}) {
+        const QString out = pathOf((std::string{folder} + "/new").c_str());
+        for (const QStringList& command :
+             {QStringList{"demo", out}, QStringList{"export", file(), "--json", out},
+              QStringList{"import", out, "--json", pathOf("all.json")},
+              QStringList{"import", out, "--couplings", pathOf("couplings.csv")},
+              QStringList{"salvage", file(), out}, QStringList{"join", file(), file(), "--out", out},
+              QStringList{"part", file(), "--airframe", "QX-17", "--out", out},
+              QStringList{"rename-person", file(), "--person", "M. Oren", "--as", "P 1", "--by", "T. Vale",
+                          "--out", out},
+              QStringList{"report", file(), "--airframe", "QX-17", "--out", out},
+              QStringList{"record", file(), "--airframe", "QX-17", "--out", out},
+              QStringList{"sheet", file(), "--airframe", "QX-17", "--out", out},
+              QStringList{"card", file(), "--airframe", "QX-17", "--out", out},
+              QStringList{"manual", "--out", out}}) {
+            const Answer answer = run(command);
+            EXPECT_EQ(answer.status, 1) << command.join(' ').toStdString();
+            EXPECT_TRUE(answer.err.contains(out + " cannot be made: its folder is not there"))
+                << command.join(' ').toStdString() << '\n'
+                << answer.err.toStdString();
+        }
+    }
+    EXPECT_TRUE(run({"export", file(), "--csv", pathOf("all.json")}).err.contains("is no folder but a file"));
+    const Answer missing = run({"check", pathOf("none.rigband")});
+    EXPECT_EQ(missing.status, 1);
+    EXPECT_TRUE(missing.err.contains("is not there. Look whether its name"));
+    EXPECT_FALSE(missing.err.contains("any more")) << "nobody knows that it was there";
+}
+
+TEST_F(File, SaysOfWhatWasSalvagedThatAnotherProgramHadChangedIt)
+{
+    {
+        const auto open =
+            must(StoreFile::Connection::open(store.path(), StoreFile::Connection::Access::Writing));
+        byHand(*open, "reading", "UPDATE reading SET enters_um = 400");
+    }
+    const Answer salvaged = run({"salvage", file(), pathOf("saved.rigband")});
+    EXPECT_EQ(salvaged.status, 3) << salvaged.err.toStdString();
+    EXPECT_TRUE(salvaged.err.contains("1 fact in this file is not as Rigband saved it."));
+    EXPECT_EQ(run({"check", pathOf("saved.rigband")}).status, 3);
+    write(at("empty.rigband"), "");
+    const Answer nothing = run({"salvage", pathOf("empty.rigband"), pathOf("none.rigband")});
+    EXPECT_EQ(nothing.status, 1);
+    EXPECT_TRUE(nothing.err.contains("Nothing could be read in")) << nothing.err.toStdString();
+}
+
+TEST_F(File, TellsOfADocumentWithoutFactsThatNothingIsInIt)
+{
+    const std::string empty = at("empty.rigband");
+    static_cast<void>(must(StoreFile::open(empty, OpenAs::New, store.clock())));
+    const Answer out = run({"export", QString::fromStdString(empty), "--json", pathOf("empty.json")});
+    EXPECT_TRUE(out.out.contains("in which no fact has been saved yet")) << out.out.toStdString();
+    const Answer in = run({"import", pathOf("again.rigband"), "--json", pathOf("empty.json")});
+    EXPECT_EQ(in.status, 0);
+    EXPECT_TRUE(in.out.contains("the document holds no fact")) << in.out.toStdString();
+    EXPECT_FALSE(in.out.contains(" 0 facts"));
 }
 
 TEST_F(File, SaysThatADayIsStillToCome)

@@ -98,7 +98,7 @@ TEST_F(PrintedManual, ComesOnEitherPaper)
 TEST_F(PrintedManual, SaysWhyItIsNotWritten)
 {
     const std::pair<QStringList, const char*> table[] = {
-        {{"manual", "--out", pathOf("none/x.pdf")}, "cannot be written"},
+        {{"manual", "--out", pathOf("none/x.pdf")}, "its folder is not there"},
         {{"manual"}, "Use one of"},
         {{"manual", "file.rigband", "--out", pathOf("x.pdf")}, "Use one of"},
         {{"manual", "--out", pathOf("x.pdf"), "--airframe", "QX-17"}, "Use one of"},

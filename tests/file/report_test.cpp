@@ -130,7 +130,7 @@ TEST_F(EngineersReport, SaysWhyItIsNotWritten)
         {{"report", file(), "--airframe", "QX-17", "--out", pathOf("x.pdf"), "--from", "2026-05-02", "--to",
           "2026-05-01"},
          "comes after"},
-        {{"report", file(), "--airframe", "QX-17", "--out", pathOf("none/x.pdf")}, "cannot be written"},
+        {{"report", file(), "--airframe", "QX-17", "--out", pathOf("none/x.pdf")}, "its folder is not there"},
         {{"report", pathOf("none.rigband"), "--airframe", "QX-17", "--out", pathOf("x.pdf")}, "is not there"},
     };
     for (const auto& [arguments, about] : table) {

@@ -78,7 +78,7 @@ TEST_F(SheetOfAFile, SaysWhyItIsNotWritten)
         {{"sheet", file(), "--airframe", "QX-99", "--out", pathOf("x.pdf")}, "knows no airframe QX-99"},
         {{"sheet", file(), "--airframe", "QX-17", "--out", pathOf("x.pdf"), "--gauge", "Z"},
          "in use with the name Z"},
-        {{"sheet", file(), "--airframe", "QX-17", "--out", pathOf("none/x.pdf")}, "cannot be written"},
+        {{"sheet", file(), "--airframe", "QX-17", "--out", pathOf("none/x.pdf")}, "its folder is not there"},
         {{"sheet", file(), "--airframe", "QX-17", "--out", pathOf("x.pdf"), "--letter", "--a5"},
          "Use one of"},
         {{"sheet", file(), "--airframe", "QX-17", "--out", pathOf("x.pdf"), "--day", "2026-05-02"},
