@@ -13,8 +13,6 @@ namespace rig {
 FaultsPage::FaultsPage(QWidget* parent) : AsidePage{parent}
 {
     setObjectName("faults");
-    setAccessibleName(ChainWords::heading());
-    setAccessibleName(ChainWords::faultsHeading());
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(14, 14, 14, 14);
     auto* card = new QFrame;
@@ -28,17 +26,26 @@ FaultsPage::FaultsPage(QWidget* parent) : AsidePage{parent}
     column->addWidget(m_blocks);
     column->addStretch(1);
     m_scroll = new FlowScroll{inside};
-    m_scroll->setAccessibleName(ChainWords::faultsHeading());
     inner->addWidget(m_scroll);
     layout->addWidget(card);
 }
 
 void FaultsPage::display(const ChainState& state)
 {
-    std::vector<Block> blocks{HeadingBlock{ChainWords::faultsHeading(), 1},
-                              ParagraphBlock{ChainWords::faults(state.faults), Role::Ink, true},
-                              ParagraphBlock{ChainWords::faultsAdvice()},
-                              ParagraphBlock{ChainWords::copiesKey()}};
+    const bool areFaults = state.faults > 0;
+    const QString heading = areFaults ? ChainWords::faultsHeading() : ChainWords::heading();
+    setAccessibleName(heading);
+    m_scroll->setAccessibleName(heading);
+    std::vector<Block> blocks{HeadingBlock{heading, 1}};
+    if (areFaults) {
+        blocks.emplace_back(ParagraphBlock{ChainWords::faults(state.faults), Role::Ink, true});
+        blocks.emplace_back(ParagraphBlock{ChainWords::faultsAdvice()});
+    }
+    if (state.takenOver > 0) {
+        blocks.emplace_back(ParagraphBlock{ChainWords::takenOver(state.takenOver), Role::Ink, !areFaults});
+        blocks.emplace_back(ParagraphBlock{ChainWords::takenOverAdvice()});
+    }
+    blocks.emplace_back(ParagraphBlock{ChainWords::copiesKey()});
     for (const QString& sentence : ChainWords::all(state))
         blocks.emplace_back(ParagraphBlock{sentence});
     for (const QString& sentence : ChainWords::replacedNames(state))

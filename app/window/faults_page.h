@@ -7,8 +7,8 @@ namespace rig {
 
 class BlockColumn;
 
-// What in the file does not stand as it was saved, fact by fact. It is no moment of its own: the line below
-// the top bar leads here, and Esc back to where one was.
+// What in the file does not stand as it was saved, fact by fact, and of what nobody can tell that. It is no
+// moment of its own: the line below the top bar leads here, and Esc back to where one was.
 class FaultsPage : public AsidePage
 {
     Q_OBJECT

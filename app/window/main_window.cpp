@@ -678,13 +678,17 @@ void MainWindow::showQuestions()
 void MainWindow::readFaults()
 {
     const auto found = m_session->file().chainFound();
-    m_faultsBar->say(found && found->faults > 0 ? ChainWords::faults(found->faults) : QString{});
+    const bool areFaults = found && found->faults > 0;
+    const Verdict marked = areFaults ? Verdict::Outside : Verdict::CannotTell;
+    m_faultsBar->mark(shapeOf(marked), shapeRoleOf(marked));
+    m_faultsBar->setTone(areFaults ? MarkedBar::Tone::Problem : MarkedBar::Tone::Caution);
+    m_faultsBar->say(found ? ChainWords::barOf(*found) : QString{});
 }
 
 void MainWindow::showFaults()
 {
     const auto found = m_session ? m_session->file().chainFound() : std::nullopt;
-    if (!found || found->faults == 0)
+    if (!found || ChainWords::barOf(*found).isEmpty())
         return;
     if (!m_faults)
         addBeside(m_faults = new FaultsPage);

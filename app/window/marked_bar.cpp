@@ -5,23 +5,40 @@
 #include "app/widgets/parts.h"
 
 #include <QHBoxLayout>
+#include <QLabel>
+#include <QStyle>
 
 namespace rig {
 
 MarkedBar::MarkedBar(const char* name, Tone tone, QWidget* parent) : QFrame{parent}
 {
-    const bool isProblem = tone == Tone::Problem;
-    setProperty(isProblem ? "banner" : "questions", true);
     setObjectName(QLatin1String{name});
     m_layout = new QHBoxLayout{this};
     m_layout->setContentsMargins(20, 4, 16, 4);
     m_layout->setSpacing(10);
     m_mark = new MarkWidget;
-    m_text = labelOf({}, isProblem ? "problem" : "body");
+    m_text = labelOf({}, "body");
     m_text->setObjectName(QLatin1String{name} + QLatin1String{"Text"});
     m_layout->addWidget(m_mark);
     m_layout->addWidget(m_text, 1);
+    setTone(tone);
     hide();
+}
+
+void MarkedBar::setTone(Tone tone)
+{
+    if (m_tone == tone)
+        return;
+    m_tone = tone;
+    const bool isProblem = tone == Tone::Problem;
+    setProperty("banner", isProblem);
+    setProperty("questions", !isProblem);
+    m_text->setProperty("kind", isProblem ? "problem" : "body");
+    for (QWidget* part :
+         {static_cast<QWidget*>(this), static_cast<QWidget*>(m_text)}) { // what it is looked up by
+        part->style()->unpolish(part);
+        part->style()->polish(part);
+    }
 }
 
 void MarkedBar::say(const QString& sentence)

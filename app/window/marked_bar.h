@@ -5,6 +5,8 @@
 
 #include <QFrame>
 
+#include <optional>
+
 class QHBoxLayout;
 class QLabel;
 class QPushButton;
@@ -28,6 +30,7 @@ public:
     // Nothing: the line goes.
     void say(const QString& sentence);
     void mark(MarkShape shape, Role role);
+    void setTone(Tone tone);
     void setLook(const Look& look);
 
 protected:
@@ -35,6 +38,7 @@ protected:
     void add(QPushButton* button);
 
 private:
+    std::optional<Tone> m_tone;
     MarkWidget* m_mark = nullptr;
     QLabel* m_text = nullptr;
     QHBoxLayout* m_layout = nullptr;

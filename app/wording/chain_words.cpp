@@ -153,6 +153,19 @@ QString ChainWords::fault(const FaultyFact& one)
 QString ChainWords::andMore(std::int64_t count)
 {
     return tr("And %n more, which are not listed.", nullptr, static_cast<int>(count));
+QString ChainWords::takenOverAdvice()
+{
+    return tr("Where you know of no older file, somebody may have set this one back to before its chain "
+              "began. Compare it with the copies beside it, and with the ends on earlier prints.");
+}
+
+QString ChainWords::barOf(const ChainState& state)
+{
+    if (state.faults > 0)
+        return faults(state.faults);
+    return state.takenOver > 0 ? takenOver(state.takenOver) : QString{};
+}
+
 }
 
 QStringList ChainWords::all(const ChainState& state)

@@ -28,6 +28,8 @@ public:
     static QString noOtherFaults();               // but for names that were replaced
     static QString lastSaved(const Moment& when); // UTC
     static QString takenOver(std::int64_t facts);
+    static QString takenOverAdvice();
+    static QString barOf(const ChainState& state); // empty where there is nothing to say
     static QString notLookedAt();
     static QString fact(const FaultyFact& fact); // which it is: reading · QX-17 · Left aileron · saved on …
     static QString says(const FaultyFact& fact);

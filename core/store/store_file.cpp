@@ -64,6 +64,18 @@ Outcome lookThroughFirst(StoreFile::Connection& connection, Day today)
     return upgrade(connection, today);
 }
 
+// Also where an upgrade had to look through the file before: what does not stand as it was saved, and what
+// was taken over just now, is found here.
+Outcome lookBehind(StoreFile::Connection& connection, std::optional<Day> copyOn)
+{
+    const auto seen = connection.integer(QStringLiteral("PRAGMA data_version"));
+    if (!seen)
+        return seen.problem();
+    connection.chainLookedAt = seen.value();
+    connection.looking = std::make_unique<LookThrough>(connection.path, copyOn);
+    return Done{};
+}
+
 Opened openExisting(const std::string& path, Day today, LookedThrough when)
 {
     const Result<FileHeader> header = readHeader(path);
@@ -84,17 +96,15 @@ Opened openExisting(const std::string& path, Day today, LookedThrough when)
     if (header.value().writeAheadLog && !readOnlyFor)
         if (const auto set = connection.word(QStringLiteral("PRAGMA journal_mode = DELETE")); !set)
             return set.problem();
-    if (when == LookedThrough::Behind && !needsUpgrade(connection)) {
-        const auto seen = connection.integer(QStringLiteral("PRAGMA data_version"));
-        if (!seen)
-            return seen.problem();
-        connection.chainLookedAt = seen.value();
-        connection.looking =
-            std::make_unique<LookThrough>(path, readOnlyFor ? std::nullopt : std::optional{today});
-        return opened;
-    }
-    if (const Outcome done = lookThroughFirst(connection, today); !done)
-        return done.problem();
+    const bool isLookedAtFirst = when == LookedThrough::First || needsUpgrade(connection);
+    if (isLookedAtFirst)
+        if (const Outcome done = lookThroughFirst(connection, today); !done)
+            return done.problem();
+    if (when == LookedThrough::Behind)
+        if (const Outcome begun =
+                lookBehind(connection, isLookedAtFirst || readOnlyFor ? std::nullopt : std::optional{today});
+            !begun)
+            return begun.problem();
     return opened;
 }
 

@@ -66,6 +66,19 @@ void changeByHand(const std::string& path)
     sqlite3_close(file);
 }
 
+// To the layout before the chain.
+void setBackByHand(const std::string& path)
+{
+    sqlite3* file = nullptr;
+    EXPECT_EQ(sqlite3_open(path.c_str(), &file), SQLITE_OK);
+    EXPECT_EQ(sqlite3_exec(file,
+                           "DROP TABLE name_replaced; DROP TABLE decision; DROP TABLE tie; DROP TABLE link; "
+                           "DROP TABLE origin; PRAGMA user_version = 11",
+                           nullptr, nullptr, nullptr),
+              SQLITE_OK);
+    sqlite3_close(file);
+}
+
 class Window : public testing::Test
 {
 protected:
@@ -233,6 +246,26 @@ TEST_F(Window, SaysOnEveryPageWhatWasChangedByAnotherProgramAndNoSaveHidesIt)
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
     EXPECT_FALSE(part<QWidget>(window, "faults").isVisible());
     EXPECT_TRUE(bar.isVisible());
+}
+
+TEST_F(Window, SaysOnEveryPageWhatNobodyCanTellOfAFileThatWasSetBackToBeforeItsChain)
+{
+    setBackByHand(store.path());
+    open();
+    auto& bar = part<QFrame>(window, "faultsBar");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return bar.isVisible(); }));
+    const FixedClock clock;
+    const std::int64_t facts = must(must(StoreFile::open(store.path(), OpenAs::ToLook, clock))->end()).facts;
+    EXPECT_EQ(part<QLabel>(bar, "faultsBarText").text(), ChainWords::takenOver(facts)) << "as check says it";
+    QTest::keyClick(&window, Qt::Key_7, Qt::ControlModifier);
+    const QStringList said = wordsOn(part<QWidget>(window, "faults"));
+    EXPECT_TRUE(said.contains(ChainWords::takenOver(facts)));
+    EXPECT_FALSE(said.contains("What another program changed"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    EXPECT_TRUE(bar.isVisible());
+    changeByHand(store.path());
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return part<QLabel>(bar, "faultsBarText").text() == ChainWords::faults(1); }));
 }
 
 TEST_F(Window, SaysSoTooWhereAnotherProgramChangesTheFileWhileItIsOpen)
