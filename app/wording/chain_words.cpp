@@ -1,37 +1,87 @@
 #include "app/wording/chain_words.h"
 
 #include "app/wording/formats.h"
+#include "app/wording/stored_words.h"
 #include "core/clock.h"
+#include "core/day_entry.h"
 
 #include <QLocale>
 
 #include <charconv>
 #include <map>
+#include <optional>
 
 namespace rig {
 
 namespace {
 
 QString kindIn(const std::string& table);
-QString columnIn(const std::string& column);
 
 // So many columns say what a fact says; a long text would hide the others.
 constexpr qsizetype kMostColumns = 14;
 constexpr qsizetype kLongestValue = 60;
 
-QString valueIn(const std::string& column, const std::string& value)
+// What a reader of the record knows under another name.
+QString columnIn(const std::string& column)
 {
-    std::int64_t number = 0;
+    const QString name = StoredWords::column(column);
+    return name.isEmpty() ? QString::fromStdString(column).replace('_', ' ') : name;
+}
+
+bool areThousandths(const std::string& column)
+{
+    return column == "value" || column == "most_play" || column.ends_with("_nominal") ||
+           column.ends_with("_tolerance");
+}
+
+QString numberIn(const std::string& column, std::int64_t number)
+{
+    if (column.ends_with("_at"))
+        return Formats{}.day(Moment{number, 0}.localDay());
+    const int decimals = number % 10 == 0 ? 2 : 3;
+    if (column.ends_with("_um"))
+        return ChainWords::tr("%1 mm").arg(
+            QLocale{}.toString(static_cast<double>(number) / 1000.0, 'f', decimals));
+    return areThousandths(column) ? QLocale{}.toString(static_cast<double>(number) / 1000.0, 'f', decimals)
+                                  : QLocale{}.toString(static_cast<qlonglong>(number));
+}
+
+template <typename Number> std::optional<Number> readAll(const std::string& value)
+{
+    Number number{};
     const auto read = std::from_chars(value.data(), value.data() + value.size(), number);
     const bool isNumber = read.ec == std::errc{} && read.ptr == value.data() + value.size();
-    if (isNumber && column.ends_with("_at"))
-        return Formats{}.day(Moment{number, 0}.localDay());
-    if (isNumber && column.ends_with("_um"))
-        return ChainWords::tr("%1 mm").arg(
-            QLocale{}.toString(static_cast<double>(number) / 1000.0, 'f', number % 10 == 0 ? 2 : 3));
-    QString text = QString::fromStdString(value).simplified();
-    if (column == "kind" || column == "closing") // kept as words of the file: part-changed, left-open
-        text.replace(QLatin1Char('-'), QLatin1Char(' '));
+    return isNumber ? std::optional{number} : std::nullopt;
+}
+
+QString valueIn(const std::string& table, const std::string& column, const FactValue& value)
+{
+    if (const QString word = StoredWords::yesOrNo(column, value.text); !word.isEmpty())
+        return word;
+    if (StoredWords::areWords(table, column))
+        if (const QString word = StoredWords::word(table, column, value.text); !word.isEmpty())
+            return word;
+    switch (value.is) {
+    case FactValue::Is::Bytes:
+        return ChainWords::tr("%Ln byte(s)", nullptr, readAll<int>(value.text).value_or(0));
+    case FactValue::Is::WholeNumber:
+        if (const auto number = readAll<std::int64_t>(value.text))
+            return numberIn(column, *number);
+        break;
+    case FactValue::Is::Number:
+        if (const auto number = readAll<double>(value.text))
+            return QLocale{}.toString(*number, 'g', 6);
+        break;
+    case FactValue::Is::Text:
+        if (const auto day = parseDay(value.text))
+            return Formats{}.day(*day);
+        break;
+    }
+    return QString::fromStdString(value.text).simplified();
+}
+
+QString shortened(const QString& text)
+{
     return text.size() <= kLongestValue ? text : text.left(kLongestValue) + QChar{0x2026};
 }
 
@@ -103,6 +153,19 @@ QString ChainWords::takenOver(std::int64_t facts)
         .arg(QLocale{}.toString(static_cast<qlonglong>(facts)));
 }
 
+QString ChainWords::takenOverAdvice()
+{
+    return tr("Where you know of no older file, somebody may have set this one back to before its chain "
+              "began. Compare it with the copies beside it, and with the ends on earlier prints.");
+}
+
+QString ChainWords::barOf(const ChainState& state)
+{
+    if (state.faults > 0)
+        return faults(state.faults);
+    return state.takenOver > 0 ? takenOver(state.takenOver) : QString{};
+}
+
 QString ChainWords::notLookedAt()
 {
     return tr("The facts have not been held against the chain yet, so nothing is said of changes by other "
@@ -125,9 +188,15 @@ QString ChainWords::fact(const FaultyFact& one)
 QString ChainWords::says(const FaultyFact& one)
 {
     QStringList parts;
-    for (const auto& [column, value] : one.says)
-        if (parts.size() < kMostColumns && !column.ends_with("_offset"))
-            parts << tr("%1: %2", "what, which value").arg(columnIn(column), valueIn(column, value));
+    for (const FactCells& cells : one.says) {
+        if (parts.size() >= kMostColumns || cells.column.ends_with("_offset"))
+            continue;
+        QStringList values;
+        for (const FactValue& value : cells.values)
+            values << valueIn(one.table, cells.column, value);
+        parts << tr("%1: %2", "what, which value")
+                     .arg(columnIn(cells.column), shortened(values.join(QStringLiteral(", "))));
+    }
     return parts.join(QStringLiteral("; "));
 }
 
@@ -153,19 +222,6 @@ QString ChainWords::fault(const FaultyFact& one)
 QString ChainWords::andMore(std::int64_t count)
 {
     return tr("And %n more, which are not listed.", nullptr, static_cast<int>(count));
-QString ChainWords::takenOverAdvice()
-{
-    return tr("Where you know of no older file, somebody may have set this one back to before its chain "
-              "began. Compare it with the copies beside it, and with the ends on earlier prints.");
-}
-
-QString ChainWords::barOf(const ChainState& state)
-{
-    if (state.faults > 0)
-        return faults(state.faults);
-    return state.takenOver > 0 ? takenOver(state.takenOver) : QString{};
-}
-
 }
 
 QStringList ChainWords::all(const ChainState& state)
@@ -184,6 +240,14 @@ QStringList ChainWords::replacedNames(const ChainState& state)
     for (const ReplacedName& one : state.replacedNames) {
         const QString name = QString::fromStdString(one.name);
         const QString day = Formats{}.day(one.when.localDay());
+        if (!one.holds) {
+            sentences
+                << (one.by.empty()
+                        ? tr("On %1 other letters were given for %2. Those given last hold.").arg(day, name)
+                        : tr("On %1 %3 gave other letters for %2. Those given last hold.")
+                              .arg(day, name, QString::fromStdString(one.by)));
+            continue;
+        }
         sentences << (one.by.empty() ? tr("Name replaced on request: %1, on %2.").arg(name, day)
                                      : tr("Name replaced on request: %1, on %2 by %3.")
                                            .arg(name, day, QString::fromStdString(one.by)));
@@ -253,14 +317,6 @@ QString ChainWords::clockSetBack(const QString& saved)
 {
     return tr("Saved at %1 by the clock, which is earlier than something saved before it: the clock had been "
               "set "
-        if (!one.holds) {
-            sentences
-                << (one.by.empty()
-                        ? tr("On %1 other letters were given for %2. Those given last hold.").arg(day, name)
-                        : tr("On %1 %3 gave other letters for %2. Those given last hold.")
-                              .arg(day, name, QString::fromStdString(one.by)));
-            continue;
-        }
               "back.")
         .arg(saved);
 }
@@ -323,27 +379,6 @@ QString kindIn(const std::string& table)
     };
     const auto found = kinds.find(table);
     return found == kinds.end() ? ChainWords::tr("fact") : found->second;
-}
-
-// What a reader of the record knows under another name; the others as they stand in the file.
-QString columnIn(const std::string& column)
-{
-    const std::map<std::string, QString> names{
-        {"enters_um", ChainWords::tr("enters")},
-        {"refuses_um", ChainWords::tr("does not enter")},
-        {"measured_at", ChainWords::tr("measured at")},
-        {"note", ChainWords::tr("note")},
-        {"name", ChainWords::tr("name")},
-        {"answer", ChainWords::tr("answer")},
-        {"reason", ChainWords::tr("reason")},
-        {"purpose", ChainWords::tr("purpose")},
-        {"verdict", ChainWords::tr("shown at the time")},
-        {"person", ChainWords::tr("by")},
-        {"size_um", ChainWords::tr("leaves")},
-        {"jpeg", ChainWords::tr("picture")},
-    };
-    const auto found = names.find(column);
-    return found == names.end() ? QString::fromStdString(column).replace('_', ' ') : found->second;
 }
 
 } // namespace

@@ -38,10 +38,9 @@ QString ConflictWords::title(const ToldConflict& told)
         if (!name.empty())
             parts << QString::fromStdString(name);
     if (parts.size() == 1) {
-        const auto name =
-            std::ranges::find(told.first.says, "name", &std::pair<std::string, std::string>::first);
+        const auto name = std::ranges::find(told.first.says, "name", &FactCells::column);
         parts << (name == told.first.says.end() ? JoinWords::kind(told.conflict.table)
-                                                : QString::fromStdString(name->second));
+                                                : QString::fromStdString(name->values.front().text));
     }
     return parts.join(tr(", ", "between what is said of a conflict"));
 }

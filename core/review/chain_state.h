@@ -35,6 +35,23 @@ enum class ChainFault {
     Torn,     // what was saved before it is gone from the chain, or stands in another order
 };
 
+// What stands in a cell. Of bytes so many, and a name in place of an id.
+struct FactValue
+{
+    enum class Is { Text, WholeNumber, Number, Bytes };
+    Is is = Is::Text;
+    std::string text;
+
+    bool operator==(const FactValue&) const = default;
+};
+
+// In a column, as they stand in the file; several where each is a row of what belongs to the fact.
+struct FactCells
+{
+    std::string column;
+    std::vector<FactValue> values;
+};
+
 // A fact with which something is wrong, as the file tells of it now.
 struct FaultyFact
 {
@@ -45,10 +62,9 @@ struct FaultyFact
     std::string savedBy;                // names, empty where they are not known
     std::string registration;
     std::string coupling;
-    // What it says now: column and value, as they stand in the file.
-    std::vector<std::pair<std::string, std::string>> says;
-    IdBytes airframe{}; // that it is about, null where it is about none
-    IdBytes record{};   // likewise
+    std::vector<FactCells> says; // now
+    IdBytes airframe{};          // that it is about, null where it is about none
+    IdBytes record{};            // likewise
 };
 
 // A person whose name was replaced on request. Every other fact is held against the chain as ever.
@@ -57,6 +73,7 @@ struct ReplacedName
     std::string name; // as it reads since then
     std::string by;   // empty where it is not known
     Moment when;
+    bool holds = true; // false: by other letters than these, which were given later
 
     bool operator==(const ReplacedName&) const = default;
 };
@@ -73,7 +90,6 @@ struct ChainState
 // So many of each table are told one by one, so that none drowns among those of another.
 inline constexpr std::int64_t kFaultsTold = 20;
 
-    bool holds = true; // false: by other letters than these, which were given later
 // Where a print that bears a short form stands in the chain of a file.
 struct PrintPlace
 {

@@ -19,23 +19,24 @@ constexpr std::array kNotTold{"id", "subject", "stated_by", "stated_at", "stated
 // The way from a fact to what it is about is never longer.
 constexpr int kMostSteps = 4;
 
-// Of an id, and of a picture, only what `nameOf` and its size say.
-std::string written(Row& row, const std::function<std::string(const IdBytes&)>& nameOf)
+// Of an id, and of a picture, only what `nameOf` and its size say. Empty where there is nothing to tell.
+FactValue told(Row& row, const std::function<std::string(const IdBytes&)>& nameOf)
 {
+    using Is = FactValue::Is;
     switch (row.type()) {
     case CellType::Integer:
-        return std::to_string(row.integer());
+        return {Is::WholeNumber, std::to_string(row.integer())};
     case CellType::Real:
-        return QString::number(row.number()).toStdString();
+        return {Is::Number, QString::number(row.number(), 'g', 15).toStdString()};
     case CellType::Text:
-        return withPlaceholders(row.text());
+        return {Is::Text, withPlaceholders(row.text())};
     case CellType::Bytes: {
         const std::string_view bytes = row.bytesView();
         IdBytes id{};
         if (bytes.size() != id.size())
-            return std::to_string(bytes.size()) + " bytes";
+            return {Is::Bytes, std::to_string(bytes.size())};
         std::ranges::copy(bytes, id.begin());
-        return nameOf(id);
+        return {Is::Text, nameOf(id)};
     }
     case CellType::Empty:
         row.skip(1);
@@ -111,10 +112,10 @@ public:
                 .arg(names.join(u','), QString::fromLatin1(shape.table)),
             {valueOf(id)}, [&](Row& row) {
                 for (const ColumnInfo& column : shape.columns) {
-                    std::string value = written(row, namesIn(column.refersTo));
-                    if (!value.empty() &&
+                    FactValue value = told(row, namesIn(column.refersTo));
+                    if (!value.text.empty() &&
                         std::ranges::find(kNotTold, std::string_view{column.name}) == kNotTold.end())
-                        fact.says.emplace_back(column.name, std::move(value));
+                        fact.says.push_back({column.name, {std::move(value)}});
                 }
             }));
     }
@@ -128,17 +129,17 @@ public:
                                             [&columns](Row& row) { columns.push_back(row.text()); }));
         std::erase(columns, std::string{belonging.owner});
         for (const std::string& column : columns) {
-            QStringList values;
+            FactCells cells{column, {}};
             static_cast<void>(m_connection.each(
                 QStringLiteral("SELECT %1 FROM %2 WHERE %3 = ? ORDER BY 1")
                     .arg(QString::fromStdString(column), table, valueOf(belonging.owner).toString()),
                 {valueOf(id)}, [&](Row& row) {
-                    const std::string value = written(row, namesIn(column == "person" ? "person" : nullptr));
-                    if (!value.empty())
-                        values << QString::fromStdString(value);
+                    FactValue value = told(row, namesIn(column == "person" ? "person" : nullptr));
+                    if (!value.text.empty())
+                        cells.values.push_back(std::move(value));
                 }));
-            if (!values.isEmpty())
-                fact.says.emplace_back(column, values.join(QStringLiteral(", ")).toStdString());
+            if (!cells.values.empty())
+                fact.says.push_back(std::move(cells));
         }
     }
 

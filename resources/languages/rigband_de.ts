@@ -1435,73 +1435,6 @@ Ernstestes zuerst</translation>
         <translation>Eintrag</translation>
     </message>
     <message>
-        <source>enters</source>
-        <translation>geht hinein</translation>
-    </message>
-    <message>
-        <source>does not enter</source>
-        <translation>geht nicht hinein</translation>
-    </message>
-    <message>
-        <source>measured at</source>
-        <translation>gemessen am</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>answer</source>
-        <translation>Antwort</translation>
-    </message>
-    <message>
-        <source>reason</source>
-        <translation>Grund</translation>
-    </message>
-    <message>
-        <source>purpose</source>
-        <translation>Zweck</translation>
-    </message>
-    <message>
-        <source>shown at the time</source>
-        <translation>damals gezeigt</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln byte(s)</source>
-        <translation>
-            <numerusform>%Ln Byte</numerusform>
-            <numerusform>%Ln Bytes</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Where you know of no older file, somebody may have set this one back to before its chain began. Compare it with the copies beside it, and with the ends on earlier prints.</source>
-        <translation>Wenn Sie von keiner älteren Datei wissen, hat vielleicht jemand diese auf die Zeit vor dem Beginn ihrer Kette zurückgesetzt. Vergleichen Sie sie mit den Kopien daneben und mit den Endständen auf früheren Ausdrucken.</translation>
-    </message>
-    <message>
-        <source>On %1 other letters were given for %2. Those given last hold.</source>
-        <translation>Am %1 wurden für %2 andere Buchstaben vergeben. Die zuletzt vergebenen gelten.</translation>
-    </message>
-    <message>
-        <source>On %1 %3 gave other letters for %2. Those given last hold.</source>
-        <translation>Am %1 hat %3 für %2 andere Buchstaben vergeben. Die zuletzt vergebenen gelten.</translation>
-    </message>
-    <message>
-        <source>by</source>
-        <translation>von</translation>
-    </message>
-    <message>
-        <source>leaves</source>
-        <translation>Blätter</translation>
-    </message>
-    <message>
-        <source>picture</source>
-        <translation>Bild</translation>
-    </message>
-    <message>
         <source>%1 is not an end of this file. Look whether it was typed rightly. It may belong to another file or copy, or have been printed between two joinings, or facts were changed or taken out. Find the file it was printed from.</source>
         <translation>%1 ist kein Endstand dieser Datei. Nachsehen, ob richtig getippt wurde. Er kann zu einer anderen Datei oder Kopie gehören oder gedruckt sein, bevor alle anderen Dateien aufgenommen waren, oder Einträge wurden geändert oder entfernt. Die Datei suchen, aus der gedruckt wurde.</translation>
     </message>
@@ -1536,6 +1469,25 @@ Ernstestes zuerst</translation>
     <message>
         <source>The last fact was saved on %1. Whether others behind it were cut off cannot be told from the file: compare its end with an earlier print or copy.</source>
         <translation>Der letzte Eintrag wurde am %1 gespeichert. Ob dahinter andere abgeschnitten wurden, ist aus der Datei nicht zu sehen: ihren Endstand mit einem früheren Ausdruck oder einer Kopie vergleichen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln byte(s)</source>
+        <translation>
+            <numerusform>%Ln Byte</numerusform>
+            <numerusform>%Ln Bytes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where you know of no older file, somebody may have set this one back to before its chain began. Compare it with the copies beside it, and with the ends on earlier prints.</source>
+        <translation>Wenn Sie von keiner älteren Datei wissen, hat vielleicht jemand diese auf die Zeit vor dem Beginn ihrer Kette zurückgesetzt. Vergleichen Sie sie mit den Kopien daneben und mit den Endständen auf früheren Ausdrucken.</translation>
+    </message>
+    <message>
+        <source>On %1 other letters were given for %2. Those given last hold.</source>
+        <translation>Am %1 wurden für %2 andere Buchstaben vergeben. Die zuletzt vergebenen gelten.</translation>
+    </message>
+    <message>
+        <source>On %1 %3 gave other letters for %2. Those given last hold.</source>
+        <translation>Am %1 hat %3 für %2 andere Buchstaben vergeben. Die zuletzt vergebenen gelten.</translation>
     </message>
 </context>
 <context>
@@ -3130,52 +3082,6 @@ Ernstestes zuerst</translation>
         <translation>was bei „%1“ steht, ist kein Tag</translation>
     </message>
     <message>
-        <source>“%1” came with a later layout than the %2 that stands at “layout”</source>
-        <translation>„%1“ kam erst mit einer späteren Fassung als der %2, die bei „layout“ steht</translation>
-    </message>
-    <message>
-        <source>another fact with this id stands in the document already</source>
-        <translation>ein anderer Eintrag mit dieser Kennung steht schon im Dokument</translation>
-    </message>
-    <message>
-        <source>“%1” names something of the kind “%2” that is nowhere in the document</source>
-        <translation>„%1“ nennt etwas der Art „%2“, das nirgends im Dokument steht</translation>
-    </message>
-    <message>
-        <source>%1 holds everything that is in %2, in which no fact has been saved yet.</source>
-        <translation>%1 enthält alles, was in %2 steht; darin wurde noch kein Eintrag gespeichert.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 holds everything that is in %2, %Ln fact(s) with photos and the chain. It tells names and notes as they were typed.</source>
-        <translation>
-            <numerusform>%1 enthält alles, was in %2 steht, %Ln Eintrag mit Fotos und der Kette. Namen und Notizen stehen darin, wie sie eingegeben wurden.</numerusform>
-            <numerusform>%1 enthält alles, was in %2 steht, %Ln Einträge mit Fotos und der Kette. Namen und Notizen stehen darin, wie sie eingegeben wurden.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Made: %1, in which nothing stands: the document holds no fact.</source>
-        <translation>Angelegt: %1, worin nichts steht: Das Dokument enthält keinen Eintrag.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Made: %1, with %Ln fact(s) of the document under the same ids, and its chain.</source>
-        <translation>
-            <numerusform>Angelegt: %1, mit %Ln Eintrag des Dokuments unter derselben Kennung und seiner Kette.</numerusform>
-            <numerusform>Angelegt: %1, mit %Ln Einträgen des Dokuments unter denselben Kennungen und seiner Kette.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 is larger than 4 GB, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
-        <translation>%1 ist größer als 4 GB und wurde darum nicht gelesen. Nachsehen, ob es das ist, das „rigband-file export --json“ geschrieben hat.</translation>
-    </message>
-    <message>
-        <source>a fact of this id stands in it already</source>
-        <translation>ein Eintrag mit dieser Kennung steht schon darin</translation>
-    </message>
-    <message>
-        <source>“%1” names something of the kind “%2” that is not in it</source>
-        <translation>„%1“ nennt etwas von der Art „%2“, das nicht darin ist</translation>
-    </message>
-    <message>
         <source>its parts contradict one another</source>
         <translation>seine Teile widersprechen einander</translation>
     </message>
@@ -3222,6 +3128,44 @@ Ernstestes zuerst</translation>
     <message>
         <source>Nothing was made.</source>
         <translation>Es wurde nichts angelegt.</translation>
+    </message>
+    <message>
+        <source>“%1” came with a later layout than the %2 that stands at “layout”</source>
+        <translation>„%1“ kam erst mit einer späteren Fassung als der %2, die bei „layout“ steht</translation>
+    </message>
+    <message>
+        <source>another fact with this id stands in the document already</source>
+        <translation>ein anderer Eintrag mit dieser Kennung steht schon im Dokument</translation>
+    </message>
+    <message>
+        <source>“%1” names something of the kind “%2” that is nowhere in the document</source>
+        <translation>„%1“ nennt etwas der Art „%2“, das nirgends im Dokument steht</translation>
+    </message>
+    <message>
+        <source>%1 holds everything that is in %2, in which no fact has been saved yet.</source>
+        <translation>%1 enthält alles, was in %2 steht; darin wurde noch kein Eintrag gespeichert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 holds everything that is in %2, %Ln fact(s) with photos and the chain. It tells names and notes as they were typed.</source>
+        <translation>
+            <numerusform>%1 enthält alles, was in %2 steht, %Ln Eintrag mit Fotos und der Kette. Namen und Notizen stehen darin, wie sie eingegeben wurden.</numerusform>
+            <numerusform>%1 enthält alles, was in %2 steht, %Ln Einträge mit Fotos und der Kette. Namen und Notizen stehen darin, wie sie eingegeben wurden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Made: %1, in which nothing stands: the document holds no fact.</source>
+        <translation>Angelegt: %1, worin nichts steht: Das Dokument enthält keinen Eintrag.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Made: %1, with %Ln fact(s) of the document under the same ids, and its chain.</source>
+        <translation>
+            <numerusform>Angelegt: %1, mit %Ln Eintrag des Dokuments unter derselben Kennung und seiner Kette.</numerusform>
+            <numerusform>Angelegt: %1, mit %Ln Einträgen des Dokuments unter denselben Kennungen und seiner Kette.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is larger than 4 GB, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
+        <translation>%1 ist größer als 4 GB und wurde darum nicht gelesen. Nachsehen, ob es das ist, das „rigband-file export --json“ geschrieben hat.</translation>
     </message>
 </context>
 <context>
@@ -3938,30 +3882,6 @@ Ernstestes zuerst</translation>
         <translation>der Bericht für den Prüfer seit der letzten Jahresnachprüfung, bis zu einem Tag oder zwischen zweien; die Tabellen kommen daneben in den Ordner X-csv, ganz auch da, wo der Anhang aus Listen, Sichtkontrollen und Ruderproben weggelassen ist; mit --earlier vergleicht er die Endstände auf früheren Ausdrucken</translation>
     </message>
     <message>
-        <source>%1 is not there. Look whether its name, and that of its folder, are written rightly.</source>
-        <translation>%1 ist nicht da. Nachsehen, ob der Name und der des Ordners richtig geschrieben sind.</translation>
-    </message>
-    <message>
-        <source>%1 is no file but a folder, a pipe or a device, so it was not read. Save what it holds as a file and name that.</source>
-        <translation>%1 ist keine Datei, sondern ein Ordner, eine Pipe oder ein Gerät, und wurde darum nicht gelesen. Den Inhalt als Datei speichern und diese nennen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be made: its folder is not there. Look whether the name of the folder is written rightly, or make it first.</source>
-        <translation>%1 kann nicht angelegt werden: Der Ordner dafür ist nicht da. Nachsehen, ob der Name des Ordners richtig geschrieben ist, oder ihn zuerst anlegen.</translation>
-    </message>
-    <message>
-        <source>%1 is no folder but a file, and was left as it is. Name a folder, or one that is to be made.</source>
-        <translation>%1 ist kein Ordner, sondern eine Datei, und wurde unverändert gelassen. Einen Ordner nennen, oder einen, der angelegt werden soll.</translation>
-    </message>
-    <message>
-        <source>Nothing could be read in %1, so no file was made. Open the latest copy from the folder beside it.</source>
-        <translation>In %1 war nichts zu lesen, darum wurde keine Datei angelegt. Die jüngste Kopie aus dem Ordner daneben öffnen.</translation>
-    </message>
-    <message>
-        <source>%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.</source>
-        <translation>%1 ist größer, als eine Tabelle sein darf, 20 MB, darum wurde nichts eingelesen. Sie in mehrere teilen.</translation>
-    </message>
-    <message>
         <source>boxes to tick by hand at a rigging without the program; the gauge is the one that was last used</source>
         <translation>Kästchen zum Ankreuzen von Hand beim Aufrüsten ohne das Programm; die Lehre ist die zuletzt benutzte</translation>
     </message>
@@ -4016,6 +3936,30 @@ Ernstestes zuerst</translation>
     <message>
         <source>Facts in this file were changed by another program. The tables tell them as they stand now, and cannot tell which they are: “rigband-file check” does.</source>
         <translation>Einträge in dieser Datei wurden von einem anderen Programm geändert. Die Tabellen geben sie wieder, wie sie jetzt dastehen, und können nicht sagen, welche es sind: das tut „rigband-file check“.</translation>
+    </message>
+    <message>
+        <source>%1 is not there. Look whether its name, and that of its folder, are written rightly.</source>
+        <translation>%1 ist nicht da. Nachsehen, ob der Name und der des Ordners richtig geschrieben sind.</translation>
+    </message>
+    <message>
+        <source>%1 is no file but a folder, a pipe or a device, so it was not read. Save what it holds as a file and name that.</source>
+        <translation>%1 ist keine Datei, sondern ein Ordner, eine Pipe oder ein Gerät, und wurde darum nicht gelesen. Den Inhalt als Datei speichern und diese nennen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made: its folder is not there. Look whether the name of the folder is written rightly, or make it first.</source>
+        <translation>%1 kann nicht angelegt werden: Der Ordner dafür ist nicht da. Nachsehen, ob der Name des Ordners richtig geschrieben ist, oder ihn zuerst anlegen.</translation>
+    </message>
+    <message>
+        <source>%1 is no folder but a file, and was left as it is. Name a folder, or one that is to be made.</source>
+        <translation>%1 ist kein Ordner, sondern eine Datei, und wurde unverändert gelassen. Einen Ordner nennen, oder einen, der angelegt werden soll.</translation>
+    </message>
+    <message>
+        <source>Nothing could be read in %1, so no file was made. Open the latest copy from the folder beside it.</source>
+        <translation>In %1 war nichts zu lesen, darum wurde keine Datei angelegt. Die jüngste Kopie aus dem Ordner daneben öffnen.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.</source>
+        <translation>%1 ist größer, als eine Tabelle sein darf, 20 MB, darum wurde nichts eingelesen. Sie in mehrere teilen.</translation>
     </message>
 </context>
 <context>
@@ -9175,10 +9119,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Findings</source>
-    <message>
-        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
-        <translation>Beim selben Aufrüsten auch gemessen, vorher oder nachher: %1. Die Tabelle sagte nicht, wann.</translation>
-    </message>
         <translation>Befunde</translation>
     </message>
     <message>
@@ -9192,6 +9132,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Place and date</source>
         <translation>Ort und Datum</translation>
+    </message>
+    <message>
+        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
+        <translation>Beim selben Aufrüsten auch gemessen, vorher oder nachher: %1. Die Tabelle sagte nicht, wann.</translation>
     </message>
 </context>
 <context>
@@ -10183,10 +10127,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
             <numerusform>Die letzte %n Messung streut um %1 mm, die früheren dieses Einbaus um %2 mm.</numerusform>
             <numerusform>Die letzten %n Messungen zusammen streuen um %1 mm, die früheren dieses Einbaus um %2 mm.</numerusform>
         </translation>
-    <message>
-        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
-        <translation>Beim selben Aufrüsten auch gemessen, vorher oder nachher: %1. Die Tabelle sagte nicht, wann.</translation>
-    </message>
     </message>
     <message>
         <source>%1 Since when is not told by this.</source>
@@ -10200,6 +10140,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>An early sign: the last readings lie rather low on this coupling’s band; they are too few yet to tell whether the gap moves. Look closely, whatever today’s reading says.</source>
         <translation>Ein frühes Anzeichen: Die letzten Messungen liegen für das Band dieses Anschlusses eher tief; es sind noch zu wenige, um zu sagen, ob sich der Spalt verändert. Genau hinsehen, was auch immer die heutige Messung sagt.</translation>
+    </message>
+    <message>
+        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
+        <translation>Beim selben Aufrüsten auch gemessen, vorher oder nachher: %1. Die Tabelle sagte nicht, wann.</translation>
     </message>
 </context>
 <context>
@@ -12598,6 +12542,1173 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6). Other surfaces can be tried.</source>
         <translation>Stopp an der Verbindung %1. Die Steuerung für %2 nicht bewegen, bis die Frage dazu geschlossen ist (Strg+6). Andere Ruder können geprüft werden.</translation>
+    </message>
+</context>
+<context>
+    <name>StoredWords</name>
+    <message>
+        <source>leaves</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
+        <source>pins</source>
+        <translation>Prüfstifte</translation>
+    </message>
+    <message>
+        <source>taper gauge</source>
+        <translation>Messkeil</translation>
+    </message>
+    <message>
+        <source>go/no-go block</source>
+        <translation>Grenzlehre</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>layout A</source>
+        <translation>Anordnung A</translation>
+    </message>
+    <message>
+        <source>layout B</source>
+        <translation>Anordnung B</translation>
+    </message>
+    <message>
+        <source>layout C</source>
+        <translation>Anordnung C</translation>
+    </message>
+    <message>
+        <source>ball joint with sleeve</source>
+        <translation>Kugelanschluss mit Hülse</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>Prüfstift</translation>
+    </message>
+    <message>
+        <source>ball joint with sleeve and pin</source>
+        <translation>Kugelanschluss mit Hülse und Nadel</translation>
+    </message>
+    <message>
+        <source>connects by itself</source>
+        <translation>schließt selbsttätig an</translation>
+    </message>
+    <message>
+        <source>water ballast</source>
+        <translation>Wasserballast</translation>
+    </message>
+    <message>
+        <source>another</source>
+        <translation>andere</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <translation>nicht probiert</translation>
+    </message>
+    <message>
+        <source>felt</source>
+        <translation>gefühlt</translation>
+    </message>
+    <message>
+        <source>the first</source>
+        <translation>die erste</translation>
+    </message>
+    <message>
+        <source>the second</source>
+        <translation>die zweite</translation>
+    </message>
+    <message>
+        <source>refitted</source>
+        <translation>neu eingebaut</translation>
+    </message>
+    <message>
+        <source>part changed</source>
+        <translation>Teil getauscht</translation>
+    </message>
+    <message>
+        <source>cleaned</source>
+        <translation>gereinigt</translation>
+    </message>
+    <message>
+        <source>greased</source>
+        <translation>gefettet</translation>
+    </message>
+    <message>
+        <source>annual</source>
+        <translation>Jahresnachprüfung</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>taken apart</source>
+        <translation>abgerüstet</translation>
+    </message>
+    <message>
+        <source>finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>rigging</source>
+        <translation>Aufrüsten</translation>
+    </message>
+    <message>
+        <source>a table that was brought in</source>
+        <translation>eine eingelesene Tabelle</translation>
+    </message>
+    <message>
+        <source>gone through again without being taken apart</source>
+        <translation>erneut durchgegangen, ohne abzurüsten</translation>
+    </message>
+    <message>
+        <source>ball in the socket</source>
+        <translation>Kugel in der Pfanne</translation>
+    </message>
+    <message>
+        <source>plunger home</source>
+        <translation>Riegel ganz eingerastet</translation>
+    </message>
+    <message>
+        <source>sleeve at its stop</source>
+        <translation>Hülse am Anschlag</translation>
+    </message>
+    <message>
+        <source>safety pin through</source>
+        <translation>Sicherungsnadel durchgesteckt</translation>
+    </message>
+    <message>
+        <source>engaged all the way</source>
+        <translation>ganz im Eingriff</translation>
+    </message>
+    <message>
+        <source>no step at the joint</source>
+        <translation>keine Stufe an der Verbindung</translation>
+    </message>
+    <message>
+        <source>line connected</source>
+        <translation>Leitung angeschlossen</translation>
+    </message>
+    <message>
+        <source>connected</source>
+        <translation>angeschlossen</translation>
+    </message>
+    <message>
+        <source>pull</source>
+        <translation>Zugprobe</translation>
+    </message>
+    <message>
+        <source>secured</source>
+        <translation>gesichert</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>cannot see</source>
+        <translation>nicht zu sehen</translation>
+    </message>
+    <message>
+        <source>leaf</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>several leaves together</source>
+        <translation>mehrere Blätter zusammen</translation>
+    </message>
+    <message>
+        <source>no leaf enters</source>
+        <translation>kein Blatt geht hinein</translation>
+    </message>
+    <message>
+        <source>the thickest leaf was loose</source>
+        <translation>das dickste Blatt war lose</translation>
+    </message>
+    <message>
+        <source>from a table</source>
+        <translation>aus einer Tabelle</translation>
+    </message>
+    <message>
+        <source>locked</source>
+        <translation>verriegelt</translation>
+    </message>
+    <message>
+        <source>part-seated</source>
+        <translation>halb eingerastet</translation>
+    </message>
+    <message>
+        <source>baseline</source>
+        <translation>Grundreihe</translation>
+    </message>
+    <message>
+        <source>part-seated demonstration</source>
+        <translation>Vorführung halb eingerastet</translation>
+    </message>
+    <message>
+        <source>asked in words</source>
+        <translation>in Worten gestellt</translation>
+    </message>
+    <message>
+        <source>another person took over</source>
+        <translation>eine andere Person hat übernommen</translation>
+    </message>
+    <message>
+        <source>nothing was entered for long</source>
+        <translation>lange wurde nichts eingegeben</translation>
+    </message>
+    <message>
+        <source>the program was closed</source>
+        <translation>das Programm wurde geschlossen</translation>
+    </message>
+    <message>
+        <source>a question was closed</source>
+        <translation>eine Frage wurde geschlossen</translation>
+    </message>
+    <message>
+        <source>complete</source>
+        <translation>vollständig</translation>
+    </message>
+    <message>
+        <source>closed with open items</source>
+        <translation>mit offenen Punkten abgeschlossen</translation>
+    </message>
+    <message>
+        <source>abandoned</source>
+        <translation>aufgegeben</translation>
+    </message>
+    <message>
+        <source>no band yet</source>
+        <translation>noch kein Band</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außerhalb</translation>
+    </message>
+    <message>
+        <source>cannot tell</source>
+        <translation>nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>near the edge</source>
+        <translation>nahe am Rand</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>im Band</translation>
+    </message>
+    <message>
+        <source>too few readings</source>
+        <translation>zu wenige Messungen</translation>
+    </message>
+    <message>
+        <source>all readings are open at the top</source>
+        <translation>alle Messungen sind nach oben offen</translation>
+    </message>
+    <message>
+        <source>gauge in doubt</source>
+        <translation>Lehre im Zweifel</translation>
+    </message>
+    <message>
+        <source>the gap is no witness</source>
+        <translation>der Spalt ist kein Zeuge</translation>
+    </message>
+    <message>
+        <source>reaches beyond the band</source>
+        <translation>reicht über das Band hinaus</translation>
+    </message>
+    <message>
+        <source>ball not seen</source>
+        <translation>Kugel nicht gesehen</translation>
+    </message>
+    <message>
+        <source>plunger not seen</source>
+        <translation>Riegel nicht gesehen</translation>
+    </message>
+    <message>
+        <source>sleeve not seen</source>
+        <translation>Hülse nicht gesehen</translation>
+    </message>
+    <message>
+        <source>safety pin not seen</source>
+        <translation>Sicherungsnadel nicht gesehen</translation>
+    </message>
+    <message>
+        <source>joint not seen</source>
+        <translation>Verbindung nicht gesehen</translation>
+    </message>
+    <message>
+        <source>neither</source>
+        <translation>weder noch</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>never shown part-seated</source>
+        <translation>nie halb eingerastet gezeigt</translation>
+    </message>
+    <message>
+        <source>shown part-seated too rarely</source>
+        <translation>zu selten halb eingerastet gezeigt</translation>
+    </message>
+    <message>
+        <source>a good witness</source>
+        <translation>ein guter Zeuge</translation>
+    </message>
+    <message>
+        <source>a weak witness</source>
+        <translation>ein schwacher Zeuge</translation>
+    </message>
+    <message>
+        <source>aileron</source>
+        <translation>Querruder</translation>
+    </message>
+    <message>
+        <source>elevator</source>
+        <translation>Höhenruder</translation>
+    </message>
+    <message>
+        <source>rudder</source>
+        <translation>Seitenruder</translation>
+    </message>
+    <message>
+        <source>flap</source>
+        <translation>Wölbklappe</translation>
+    </message>
+    <message>
+        <source>airbrake</source>
+        <translation>Bremsklappe</translation>
+    </message>
+    <message>
+        <source>trim</source>
+        <translation>Trimmung</translation>
+    </message>
+    <message>
+        <source>water dump</source>
+        <translation>Wasserablass</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>Grad</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation>Millimeter</translation>
+    </message>
+    <message>
+        <source>held one way</source>
+        <translation>in einer Richtung festgehalten</translation>
+    </message>
+    <message>
+        <source>held the other way</source>
+        <translation>in der anderen Richtung festgehalten</translation>
+    </message>
+    <message>
+        <source>sense</source>
+        <translation>Richtung des Ausschlags</translation>
+    </message>
+    <message>
+        <source>full travel</source>
+        <translation>voller Ausschlag</translation>
+    </message>
+    <message>
+        <source>neutral</source>
+        <translation>Mittelstellung</translation>
+    </message>
+    <message>
+        <source>free play</source>
+        <translation>Spiel</translation>
+    </message>
+    <message>
+        <source>moves freely</source>
+        <translation>leichtgängig</translation>
+    </message>
+    <message>
+        <source>locks evenly</source>
+        <translation>verriegelt gleich schwer</translation>
+    </message>
+    <message>
+        <source>every notch</source>
+        <translation>jede Raste</translation>
+    </message>
+    <message>
+        <source>holds its setting</source>
+        <translation>hält die Einstellung</translation>
+    </message>
+    <message>
+        <source>opens together</source>
+        <translation>öffnet gemeinsam</translation>
+    </message>
+    <message>
+        <source>called one way</source>
+        <translation>in einer Richtung angesagt</translation>
+    </message>
+    <message>
+        <source>called the other way</source>
+        <translation>in der anderen Richtung angesagt</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>nach oben</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>nach unten</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>ausgefahren</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>eingefahren</translation>
+    </message>
+    <message>
+        <source>opens</source>
+        <translation>öffnet</translation>
+    </message>
+    <message>
+        <source>shuts</source>
+        <translation>schließt</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>cleaned for the season</source>
+        <translation>für die Saison gereinigt</translation>
+    </message>
+    <message>
+        <source>greased for the season</source>
+        <translation>für die Saison gefettet</translation>
+    </message>
+    <message>
+        <source>leaves checked for the season</source>
+        <translation>Blätter für die Saison geprüft</translation>
+    </message>
+    <message>
+        <source>refreshed for the season</source>
+        <translation>für die Saison aufgefrischt</translation>
+    </message>
+    <message>
+        <source>tools out</source>
+        <translation>Werkzeug draußen</translation>
+    </message>
+    <message>
+        <source>hatches on</source>
+        <translation>Handlochdeckel zu</translation>
+    </message>
+    <message>
+        <source>note read</source>
+        <translation>Notiz gelesen</translation>
+    </message>
+    <message>
+        <source>reading outside its band</source>
+        <translation>Messung außerhalb des Bandes</translation>
+    </message>
+    <message>
+        <source>answered with no</source>
+        <translation>mit „nein“ beantwortet</translation>
+    </message>
+    <message>
+        <source>two readings disagree</source>
+        <translation>zwei Messungen widersprechen sich</translation>
+    </message>
+    <message>
+        <source>left and right look swapped</source>
+        <translation>links und rechts anscheinend vertauscht</translation>
+    </message>
+    <message>
+        <source>surface wrong or not seen</source>
+        <translation>Ruder falsch oder nicht gesehen</translation>
+    </message>
+    <message>
+        <source>band in doubt</source>
+        <translation>Band im Zweifel</translation>
+    </message>
+    <message>
+        <source>shown part-seated on purpose</source>
+        <translation>absichtlich halb eingerastet gezeigt</translation>
+    </message>
+    <message>
+        <source>low tailplane</source>
+        <translation>Höhenleitwerk unten</translation>
+    </message>
+    <message>
+        <source>T-tail</source>
+        <translation>T-Leitwerk</translation>
+    </message>
+    <message>
+        <source>V-tail</source>
+        <translation>V-Leitwerk</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>von vorn</translation>
+    </message>
+    <message>
+        <source>from the rear</source>
+        <translation>von hinten</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>access</source>
+        <translation>Zugang</translation>
+    </message>
+    <message>
+        <source>locked or not</source>
+        <translation>verriegelt oder nicht</translation>
+    </message>
+    <message>
+        <source>calls and order</source>
+        <translation>Ansagen und Reihenfolge</translation>
+    </message>
+    <message>
+        <source>not secured</source>
+        <translation>nicht gesichert</translation>
+    </message>
+    <message>
+        <source>not connected</source>
+        <translation>nicht angeschlossen</translation>
+    </message>
+    <message>
+        <source>not locked</source>
+        <translation>nicht verriegelt</translation>
+    </message>
+    <message>
+        <source>call</source>
+        <translation>Ansage</translation>
+    </message>
+    <message>
+        <source>order of rigging</source>
+        <translation>Reihenfolge beim Aufrüsten</translation>
+    </message>
+    <message>
+        <source>whom to call</source>
+        <translation>wen anrufen</translation>
+    </message>
+    <message>
+        <source>when to stop</source>
+        <translation>wann aufhören</translation>
+    </message>
+    <message>
+        <source>signed off</source>
+        <translation>bestätigt</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>zurückgezogen</translation>
+    </message>
+    <message>
+        <source>closings of a record</source>
+        <translation>Abschlüsse eines Protokolls</translation>
+    </message>
+    <message>
+        <source>answers to a question</source>
+        <translation>Antworten auf eine Frage</translation>
+    </message>
+    <message>
+        <source>versions of one thing</source>
+        <translation>Fassungen einer Sache</translation>
+    </message>
+    <message>
+        <source>corrections of a reading</source>
+        <translation>Berichtigungen einer Messung</translation>
+    </message>
+    <message>
+        <source>rigging records</source>
+        <translation>Aufrüstprotokolle</translation>
+    </message>
+    <message>
+        <source>names</source>
+        <translation>Namen</translation>
+    </message>
+    <message>
+        <source>two things</source>
+        <translation>zwei Sachen</translation>
+    </message>
+    <message>
+        <source>one and the same</source>
+        <translation>ein und dieselbe Sache</translation>
+    </message>
+    <message>
+        <source>first person</source>
+        <translation>erste Person</translation>
+    </message>
+    <message>
+        <source>second person</source>
+        <translation>zweite Person</translation>
+    </message>
+    <message>
+        <source>with the coupling itself</source>
+        <translation>mit dem Anschluss selbst</translation>
+    </message>
+    <message>
+        <source>ball joint with safety pin</source>
+        <translation>Kugelanschluss mit Sicherungsnadel</translation>
+    </message>
+    <message>
+        <source>by the person at work</source>
+        <translation>von der arbeitenden Person</translation>
+    </message>
+    <message>
+        <source>role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>telephone</source>
+        <translation>Telefon</translation>
+    </message>
+    <message>
+        <source>registration</source>
+        <translation>Kennzeichen</translation>
+    </message>
+    <message>
+        <source>type</source>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>Werknummer</translation>
+    </message>
+    <message>
+        <source>jurisdiction</source>
+        <translation>geltendes Recht</translation>
+    </message>
+    <message>
+        <source>manuals and directives</source>
+        <translation>Handbücher und Anweisungen</translation>
+    </message>
+    <message>
+        <source>annual due</source>
+        <translation>Jahresnachprüfung fällig</translation>
+    </message>
+    <message>
+        <source>telephone of whom to call</source>
+        <translation>Telefon dafür</translation>
+    </message>
+    <message>
+        <source>riggings before this file</source>
+        <translation>Aufrüstvorgänge vor dieser Datei</translation>
+    </message>
+    <message>
+        <source>span in centimetres</source>
+        <translation>Spannweite in Zentimetern</translation>
+    </message>
+    <message>
+        <source>tail</source>
+        <translation>Leitwerk</translation>
+    </message>
+    <message>
+        <source>wing panels</source>
+        <translation>Flügelteile</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>resolution</source>
+        <translation>Auflösung</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>in Gebrauch</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>Lehre</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>how it was checked</source>
+        <translation>wie geprüft wurde</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>gefunden</translation>
+    </message>
+    <message>
+        <source>readings in doubt from</source>
+        <translation>Messungen im Zweifel ab</translation>
+    </message>
+    <message>
+        <source>known gap</source>
+        <translation>bekannter Spalt</translation>
+    </message>
+    <message>
+        <source>enters the known gap</source>
+        <translation>geht in den bekannten Spalt hinein</translation>
+    </message>
+    <message>
+        <source>does not enter the known gap</source>
+        <translation>geht in den bekannten Spalt nicht hinein</translation>
+    </message>
+    <message>
+        <source>airframe</source>
+        <translation>Flugzeug</translation>
+    </message>
+    <message>
+        <source>circuit</source>
+        <translation>Steuerkreis</translation>
+    </message>
+    <message>
+        <source>circuit in words</source>
+        <translation>Steuerkreis in Worten</translation>
+    </message>
+    <message>
+        <source>side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>place on the plan, across</source>
+        <translation>Ort in der Draufsicht, quer</translation>
+    </message>
+    <message>
+        <source>place on the plan, along</source>
+        <translation>Ort in der Draufsicht, längs</translation>
+    </message>
+    <message>
+        <source>seen from</source>
+        <translation>gesehen von</translation>
+    </message>
+    <message>
+        <source>mirror from</source>
+        <translation>Spiegel von</translation>
+    </message>
+    <message>
+        <source>place of the leaf</source>
+        <translation>Platz des Blattes</translation>
+    </message>
+    <message>
+        <source>layout</source>
+        <translation>Anordnung</translation>
+    </message>
+    <message>
+        <source>a gap to measure</source>
+        <translation>Spalt zu messen</translation>
+    </message>
+    <message>
+        <source>something to pull</source>
+        <translation>etwas für die Zugprobe</translation>
+    </message>
+    <message>
+        <source>something to secure</source>
+        <translation>etwas zu sichern</translation>
+    </message>
+    <message>
+        <source>rigging order</source>
+        <translation>Reihenfolge beim Aufrüsten</translation>
+    </message>
+    <message>
+        <source>coupling</source>
+        <translation>Anschluss</translation>
+    </message>
+    <message>
+        <source>begins</source>
+        <translation>beginnt</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>getan</translation>
+    </message>
+    <message>
+        <source>came from</source>
+        <translation>stammt aus</translation>
+    </message>
+    <message>
+        <source>rigging leader</source>
+        <translation>Leitung des Aufrüstens</translation>
+    </message>
+    <message>
+        <source>begun on</source>
+        <translation>begonnen am</translation>
+    </message>
+    <message>
+        <source>temperature, °C</source>
+        <translation>Temperatur, °C</translation>
+    </message>
+    <message>
+        <source>typed in by</source>
+        <translation>eingegeben von</translation>
+    </message>
+    <message>
+        <source>rigging record</source>
+        <translation>Aufrüstprotokoll</translation>
+    </message>
+    <message>
+        <source>turn</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>answered on</source>
+        <translation>beantwortet am</translation>
+    </message>
+    <message>
+        <source>copied by</source>
+        <translation>abgeschrieben von</translation>
+    </message>
+    <message>
+        <source>fitting</source>
+        <translation>Einbau</translation>
+    </message>
+    <message>
+        <source>how it was read</source>
+        <translation>wie gemessen wurde</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>corrects</source>
+        <translation>berichtigt</translation>
+    </message>
+    <message>
+        <source>version of the method</source>
+        <translation>Fassung des Verfahrens</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>witness</source>
+        <translation>Zeuge</translation>
+    </message>
+    <message>
+        <source>chance to miss it</source>
+        <translation>Wahrscheinlichkeit, es zu übersehen</translation>
+    </message>
+    <message>
+        <source>inner edge below, mm</source>
+        <translation>innerer Rand unten, mm</translation>
+    </message>
+    <message>
+        <source>inner edge above, mm</source>
+        <translation>innerer Rand oben, mm</translation>
+    </message>
+    <message>
+        <source>outer edge below, mm</source>
+        <translation>äußerer Rand unten, mm</translation>
+    </message>
+    <message>
+        <source>outer edge above, mm</source>
+        <translation>äußerer Rand oben, mm</translation>
+    </message>
+    <message>
+        <source>middle, mm</source>
+        <translation>Mitte, mm</translation>
+    </message>
+    <message>
+        <source>scatter, mm</source>
+        <translation>Streuung, mm</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>Messungen</translation>
+    </message>
+    <message>
+        <source>scatter taken as the largest</source>
+        <translation>Streuung als größte angenommen</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>erste</translation>
+    </message>
+    <message>
+        <source>how it was closed</source>
+        <translation>wie es abgeschlossen wurde</translation>
+    </message>
+    <message>
+        <source>play along the rod</source>
+        <translation>Spiel längs der Stange</translation>
+    </message>
+    <message>
+        <source>play along the rod, measured</source>
+        <translation>Spiel längs der Stange, gemessen</translation>
+    </message>
+    <message>
+        <source>play across the rod</source>
+        <translation>Spiel quer zur Stange</translation>
+    </message>
+    <message>
+        <source>play across the rod, measured</source>
+        <translation>Spiel quer zur Stange, gemessen</translation>
+    </message>
+    <message>
+        <source>order of the control check</source>
+        <translation>Reihenfolge der Ruderprobe</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>distance of the ruler</source>
+        <translation>Abstand des Lineals</translation>
+    </message>
+    <message>
+        <source>up, from the manual</source>
+        <translation>nach oben, aus dem Handbuch</translation>
+    </message>
+    <message>
+        <source>up, tolerance</source>
+        <translation>nach oben, Toleranz</translation>
+    </message>
+    <message>
+        <source>down, from the manual</source>
+        <translation>nach unten, aus dem Handbuch</translation>
+    </message>
+    <message>
+        <source>down, tolerance</source>
+        <translation>nach unten, Toleranz</translation>
+    </message>
+    <message>
+        <source>most play of the surface</source>
+        <translation>größtes Ruderspiel</translation>
+    </message>
+    <message>
+        <source>place in the manual</source>
+        <translation>Stelle im Handbuch</translation>
+    </message>
+    <message>
+        <source>surface</source>
+        <translation>Ruder</translation>
+    </message>
+    <message>
+        <source>in the cockpit</source>
+        <translation>im Cockpit</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>gesehen</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>question</source>
+        <translation>Frage</translation>
+    </message>
+    <message>
+        <source>question of the look</source>
+        <translation>Frage der Sichtkontrolle</translation>
+    </message>
+    <message>
+        <source>question of the control check</source>
+        <translation>Frage der Ruderprobe</translation>
+    </message>
+    <message>
+        <source>in words</source>
+        <translation>in Worten</translation>
+    </message>
+    <message>
+        <source>shows</source>
+        <translation>zeigt</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>asks</source>
+        <translation>fragt</translation>
+    </message>
+    <message>
+        <source>round of practice</source>
+        <translation>Übungsrunde</translation>
+    </message>
+    <message>
+        <source>what was shown</source>
+        <translation>was gezeigt wurde</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>Spalt</translation>
+    </message>
+    <message>
+        <source>mirror</source>
+        <translation>Spiegel</translation>
+    </message>
+    <message>
+        <source>torch</source>
+        <translation>Lampe</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>erwartet</translation>
+    </message>
+    <message>
+        <source>said</source>
+        <translation>gesagt</translation>
+    </message>
+    <message>
+        <source>felt certain</source>
+        <translation>war sich gewiss</translation>
+    </message>
+    <message>
+        <source>asked for</source>
+        <translation>gefragt nach</translation>
+    </message>
+    <message>
+        <source>asked</source>
+        <translation>gefragt</translation>
+    </message>
+    <message>
+        <source>learner</source>
+        <translation>Lernender</translation>
+    </message>
+    <message>
+        <source>mentor</source>
+        <translation>Betreuer</translation>
+    </message>
+    <message>
+        <source>signed by</source>
+        <translation>bestätigt von</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>months without rigging</source>
+        <translation>Monate ohne Aufrüsten</translation>
+    </message>
+    <message>
+        <source>riggings under supervision then</source>
+        <translation>betreute Aufrüstvorgänge damals</translation>
+    </message>
+    <message>
+        <source>not practised then</source>
+        <translation>damals nicht geübt</translation>
+    </message>
+    <message>
+        <source>missed then</source>
+        <translation>damals verfehlt</translation>
+    </message>
+    <message>
+        <source>repeats</source>
+        <translation>Wiederholungen</translation>
+    </message>
+    <message>
+        <source>crossed study</source>
+        <translation>Kreuzversuch</translation>
+    </message>
+    <message>
+        <source>place in the study</source>
+        <translation>Platz im Kreuzversuch</translation>
+    </message>
+    <message>
+        <source>may be told to others</source>
+        <translation>darf anderen gesagt werden</translation>
+    </message>
+    <message>
+        <source>rigging under supervision</source>
+        <translation>betreutes Aufrüsten</translation>
+    </message>
+    <message>
+        <source>reading in practice</source>
+        <translation>Messung in der Übung</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>gilt</translation>
+    </message>
+    <message>
+        <source>version of a person</source>
+        <translation>Fassung einer Person</translation>
+    </message>
+    <message>
+        <source>digest of what it reads since then</source>
+        <translation>Prüfsumme des Wortlauts seither</translation>
+    </message>
+    <message>
+        <source>enters</source>
+        <translation>geht hinein</translation>
+    </message>
+    <message>
+        <source>does not enter</source>
+        <translation>geht nicht hinein</translation>
+    </message>
+    <message>
+        <source>measured at</source>
+        <translation>gemessen am</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>shown at the time</source>
+        <translation>damals gezeigt</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation>Bild</translation>
     </message>
 </context>
 <context>

@@ -1435,73 +1435,6 @@ plus grave d’abord</translation>
         <translation>fait</translation>
     </message>
     <message>
-        <source>enters</source>
-        <translation>entre</translation>
-    </message>
-    <message>
-        <source>does not enter</source>
-        <translation>n’entre pas</translation>
-    </message>
-    <message>
-        <source>measured at</source>
-        <translation>mesuré le</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <translation>note</translation>
-    </message>
-    <message>
-        <source>name</source>
-        <translation>nom</translation>
-    </message>
-    <message>
-        <source>answer</source>
-        <translation>réponse</translation>
-    </message>
-    <message>
-        <source>reason</source>
-        <translation>raison</translation>
-    </message>
-    <message>
-        <source>purpose</source>
-        <translation>but</translation>
-    </message>
-    <message>
-        <source>shown at the time</source>
-        <translation>affiché alors</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln byte(s)</source>
-        <translation>
-            <numerusform>%Ln octet</numerusform>
-            <numerusform>%Ln octets</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Where you know of no older file, somebody may have set this one back to before its chain began. Compare it with the copies beside it, and with the ends on earlier prints.</source>
-        <translation>Si vous ne connaissez aucun fichier plus ancien, quelqu’un a peut-être ramené celui-ci à avant le début de sa chaîne. Comparez-le aux copies placées à côté et aux états finaux des impressions antérieures.</translation>
-    </message>
-    <message>
-        <source>On %1 other letters were given for %2. Those given last hold.</source>
-        <translation>Le %1, d’autres lettres ont été données pour %2. Les dernières données valent.</translation>
-    </message>
-    <message>
-        <source>On %1 %3 gave other letters for %2. Those given last hold.</source>
-        <translation>Le %1, %3 a donné d’autres lettres pour %2. Les dernières données valent.</translation>
-    </message>
-    <message>
-        <source>by</source>
-        <translation>par</translation>
-    </message>
-    <message>
-        <source>leaves</source>
-        <translation>lames</translation>
-    </message>
-    <message>
-        <source>picture</source>
-        <translation>image</translation>
-    </message>
-    <message>
         <source>%1 is not an end of this file. Look whether it was typed rightly. It may belong to another file or copy, or have been printed between two joinings, or facts were changed or taken out. Find the file it was printed from.</source>
         <translation>%1 n’est pas un état final de ce fichier. Vérifier s’il a été bien tapé. Il peut appartenir à un autre fichier ou à une copie, ou avoir été imprimé entre deux intégrations, ou des faits ont été modifiés ou enlevés. Retrouver le fichier d’où vient l’impression.</translation>
     </message>
@@ -1536,6 +1469,25 @@ plus grave d’abord</translation>
     <message>
         <source>The last fact was saved on %1. Whether others behind it were cut off cannot be told from the file: compare its end with an earlier print or copy.</source>
         <translation>Le dernier fait a été enregistré le %1. Si d’autres ont été coupés derrière lui, le fichier ne peut pas le dire : comparer son état final à une impression ou une copie antérieure.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln byte(s)</source>
+        <translation>
+            <numerusform>%Ln octet</numerusform>
+            <numerusform>%Ln octets</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where you know of no older file, somebody may have set this one back to before its chain began. Compare it with the copies beside it, and with the ends on earlier prints.</source>
+        <translation>Si vous ne connaissez aucun fichier plus ancien, quelqu’un a peut-être ramené celui-ci à avant le début de sa chaîne. Comparez-le aux copies placées à côté et aux états finaux des impressions antérieures.</translation>
+    </message>
+    <message>
+        <source>On %1 other letters were given for %2. Those given last hold.</source>
+        <translation>Le %1, d’autres lettres ont été données pour %2. Les dernières données valent.</translation>
+    </message>
+    <message>
+        <source>On %1 %3 gave other letters for %2. Those given last hold.</source>
+        <translation>Le %1, %3 a donné d’autres lettres pour %2. Les dernières données valent.</translation>
     </message>
 </context>
 <context>
@@ -3130,52 +3082,6 @@ plus grave d’abord</translation>
         <translation>ce qui se trouve à « %1 » n’est pas un jour</translation>
     </message>
     <message>
-        <source>“%1” came with a later layout than the %2 that stands at “layout”</source>
-        <translation>« %1 » n’est venu qu’avec une version plus récente que la %2 qui figure à « layout »</translation>
-    </message>
-    <message>
-        <source>another fact with this id stands in the document already</source>
-        <translation>un autre fait avec cet identifiant figure déjà dans le document</translation>
-    </message>
-    <message>
-        <source>“%1” names something of the kind “%2” that is nowhere in the document</source>
-        <translation>« %1 » désigne un élément du genre « %2 » qui ne figure nulle part dans le document</translation>
-    </message>
-    <message>
-        <source>%1 holds everything that is in %2, in which no fact has been saved yet.</source>
-        <translation>%1 contient tout ce qui est dans %2, où aucun fait n’a encore été enregistré.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 holds everything that is in %2, %Ln fact(s) with photos and the chain. It tells names and notes as they were typed.</source>
-        <translation>
-            <numerusform>%1 contient tout ce qui est dans %2, %Ln fait avec les photos et la chaîne. Les noms et les notes y figurent comme ils ont été saisis.</numerusform>
-            <numerusform>%1 contient tout ce qui est dans %2, %Ln faits avec les photos et la chaîne. Les noms et les notes y figurent comme ils ont été saisis.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Made: %1, in which nothing stands: the document holds no fact.</source>
-        <translation>Créé : %1, où rien ne figure : le document ne contient aucun fait.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Made: %1, with %Ln fact(s) of the document under the same ids, and its chain.</source>
-        <translation>
-            <numerusform>Créé : %1, avec %Ln fait du document sous le même identifiant, et sa chaîne.</numerusform>
-            <numerusform>Créé : %1, avec %Ln faits du document sous les mêmes identifiants, et leur chaîne.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 is larger than 4 GB, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
-        <translation>%1 dépasse 4 Go et n’a donc pas été lu. Voir si c’est bien celui que « rigband-file export --json » a écrit.</translation>
-    </message>
-    <message>
-        <source>a fact of this id stands in it already</source>
-        <translation>un fait de cet identifiant s’y trouve déjà</translation>
-    </message>
-    <message>
-        <source>“%1” names something of the kind “%2” that is not in it</source>
-        <translation>« %1 » nomme quelque chose de la sorte « %2 » qui n’y est pas</translation>
-    </message>
-    <message>
         <source>its parts contradict one another</source>
         <translation>ses parties se contredisent</translation>
     </message>
@@ -3222,6 +3128,44 @@ plus grave d’abord</translation>
     <message>
         <source>Nothing was made.</source>
         <translation>Rien n’a été créé.</translation>
+    </message>
+    <message>
+        <source>“%1” came with a later layout than the %2 that stands at “layout”</source>
+        <translation>« %1 » n’est venu qu’avec une version plus récente que la %2 qui figure à « layout »</translation>
+    </message>
+    <message>
+        <source>another fact with this id stands in the document already</source>
+        <translation>un autre fait avec cet identifiant figure déjà dans le document</translation>
+    </message>
+    <message>
+        <source>“%1” names something of the kind “%2” that is nowhere in the document</source>
+        <translation>« %1 » désigne un élément du genre « %2 » qui ne figure nulle part dans le document</translation>
+    </message>
+    <message>
+        <source>%1 holds everything that is in %2, in which no fact has been saved yet.</source>
+        <translation>%1 contient tout ce qui est dans %2, où aucun fait n’a encore été enregistré.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 holds everything that is in %2, %Ln fact(s) with photos and the chain. It tells names and notes as they were typed.</source>
+        <translation>
+            <numerusform>%1 contient tout ce qui est dans %2, %Ln fait avec les photos et la chaîne. Les noms et les notes y figurent comme ils ont été saisis.</numerusform>
+            <numerusform>%1 contient tout ce qui est dans %2, %Ln faits avec les photos et la chaîne. Les noms et les notes y figurent comme ils ont été saisis.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Made: %1, in which nothing stands: the document holds no fact.</source>
+        <translation>Créé : %1, où rien ne figure : le document ne contient aucun fait.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Made: %1, with %Ln fact(s) of the document under the same ids, and its chain.</source>
+        <translation>
+            <numerusform>Créé : %1, avec %Ln fait du document sous le même identifiant, et sa chaîne.</numerusform>
+            <numerusform>Créé : %1, avec %Ln faits du document sous les mêmes identifiants, et leur chaîne.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is larger than 4 GB, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
+        <translation>%1 dépasse 4 Go et n’a donc pas été lu. Voir si c’est bien celui que « rigband-file export --json » a écrit.</translation>
     </message>
 </context>
 <context>
@@ -3938,30 +3882,6 @@ plus grave d’abord</translation>
         <translation>le rapport pour le mécanicien depuis la dernière visite annuelle, jusqu’à un jour ou entre deux ; ses tableaux viennent à côté, dans le dossier X-csv, entiers même si l’annexe des listes, contrôles visuels et essais des commandes est omise ; avec --earlier il compare les états finaux d’impressions antérieures</translation>
     </message>
     <message>
-        <source>%1 is not there. Look whether its name, and that of its folder, are written rightly.</source>
-        <translation>%1 n’existe pas. Voir si son nom et celui de son dossier sont bien écrits.</translation>
-    </message>
-    <message>
-        <source>%1 is no file but a folder, a pipe or a device, so it was not read. Save what it holds as a file and name that.</source>
-        <translation>%1 n’est pas un fichier mais un dossier, un tube ou un périphérique, et n’a donc pas été lu. Enregistrer le contenu dans un fichier et nommer celui-ci.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be made: its folder is not there. Look whether the name of the folder is written rightly, or make it first.</source>
-        <translation>%1 ne peut pas être créé : son dossier n’existe pas. Voir si le nom du dossier est bien écrit, ou le créer d’abord.</translation>
-    </message>
-    <message>
-        <source>%1 is no folder but a file, and was left as it is. Name a folder, or one that is to be made.</source>
-        <translation>%1 n’est pas un dossier mais un fichier, et a été laissé tel quel. Nommer un dossier, ou un dossier à créer.</translation>
-    </message>
-    <message>
-        <source>Nothing could be read in %1, so no file was made. Open the latest copy from the folder beside it.</source>
-        <translation>Rien n’a pu être lu dans %1, aucun fichier n’a donc été créé. Ouvrir la copie la plus récente dans le dossier placé à côté.</translation>
-    </message>
-    <message>
-        <source>%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.</source>
-        <translation>%1 dépasse la taille permise pour un tableau, 20 Mo, rien n’a donc été importé. Le diviser en plusieurs.</translation>
-    </message>
-    <message>
         <source>boxes to tick by hand at a rigging without the program; the gauge is the one that was last used</source>
         <translation>des cases à cocher à la main pour un montage sans le programme ; la jauge est la dernière utilisée</translation>
     </message>
@@ -4016,6 +3936,30 @@ plus grave d’abord</translation>
     <message>
         <source>Facts in this file were changed by another program. The tables tell them as they stand now, and cannot tell which they are: “rigband-file check” does.</source>
         <translation>Des faits de ce fichier ont été modifiés par un autre programme. Les tableaux les donnent tels qu’ils sont maintenant, et ne peuvent dire lesquels : « rigband-file check » le dit.</translation>
+    </message>
+    <message>
+        <source>%1 is not there. Look whether its name, and that of its folder, are written rightly.</source>
+        <translation>%1 n’existe pas. Voir si son nom et celui de son dossier sont bien écrits.</translation>
+    </message>
+    <message>
+        <source>%1 is no file but a folder, a pipe or a device, so it was not read. Save what it holds as a file and name that.</source>
+        <translation>%1 n’est pas un fichier mais un dossier, un tube ou un périphérique, et n’a donc pas été lu. Enregistrer le contenu dans un fichier et nommer celui-ci.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made: its folder is not there. Look whether the name of the folder is written rightly, or make it first.</source>
+        <translation>%1 ne peut pas être créé : son dossier n’existe pas. Voir si le nom du dossier est bien écrit, ou le créer d’abord.</translation>
+    </message>
+    <message>
+        <source>%1 is no folder but a file, and was left as it is. Name a folder, or one that is to be made.</source>
+        <translation>%1 n’est pas un dossier mais un fichier, et a été laissé tel quel. Nommer un dossier, ou un dossier à créer.</translation>
+    </message>
+    <message>
+        <source>Nothing could be read in %1, so no file was made. Open the latest copy from the folder beside it.</source>
+        <translation>Rien n’a pu être lu dans %1, aucun fichier n’a donc été créé. Ouvrir la copie la plus récente dans le dossier placé à côté.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.</source>
+        <translation>%1 dépasse la taille permise pour un tableau, 20 Mo, rien n’a donc été importé. Le diviser en plusieurs.</translation>
     </message>
 </context>
 <context>
@@ -9175,10 +9119,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>Findings</source>
-    <message>
-        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
-        <translation>Mesuré aussi lors du même montage, avant ou après : %1. Le tableau ne disait pas quand.</translation>
-    </message>
         <translation>Constats</translation>
     </message>
     <message>
@@ -9192,6 +9132,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>Place and date</source>
         <translation>Lieu et date</translation>
+    </message>
+    <message>
+        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
+        <translation>Mesuré aussi lors du même montage, avant ou après : %1. Le tableau ne disait pas quand.</translation>
     </message>
 </context>
 <context>
@@ -10183,10 +10127,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
             <numerusform>La dernière mesure (%n) se disperse de %1 mm, celles d’avant de cette pose de %2 mm.</numerusform>
             <numerusform>Les %n dernières mesures, prises ensemble, se dispersent de %1 mm, celles d’avant de cette pose de %2 mm.</numerusform>
         </translation>
-    <message>
-        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
-        <translation>Mesuré aussi lors du même montage, avant ou après : %1. Le tableau ne disait pas quand.</translation>
-    </message>
     </message>
     <message>
         <source>%1 Since when is not told by this.</source>
@@ -10200,6 +10140,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>An early sign: the last readings lie rather low on this coupling’s band; they are too few yet to tell whether the gap moves. Look closely, whatever today’s reading says.</source>
         <translation>Un indice précoce : les dernières mesures sont plutôt basses par rapport à la bande de ce raccord ; elles sont encore trop peu nombreuses pour dire si l’écart bouge. Regarder de près, quoi que dise la mesure d’aujourd’hui.</translation>
+    </message>
+    <message>
+        <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
+        <translation>Mesuré aussi lors du même montage, avant ou après : %1. Le tableau ne disait pas quand.</translation>
     </message>
 </context>
 <context>
@@ -12598,6 +12542,1173 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6). Other surfaces can be tried.</source>
         <translation>La liaison %1 est à l’arrêt. Ne pas bouger les commandes pour %2 avant que sa question soit close (Ctrl+6). Les autres gouvernes peuvent être essayées.</translation>
+    </message>
+</context>
+<context>
+    <name>StoredWords</name>
+    <message>
+        <source>leaves</source>
+        <translation>lames</translation>
+    </message>
+    <message>
+        <source>pins</source>
+        <translation>piges</translation>
+    </message>
+    <message>
+        <source>taper gauge</source>
+        <translation>jauge conique</translation>
+    </message>
+    <message>
+        <source>go/no-go block</source>
+        <translation>calibre entre/n’entre pas</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>layout A</source>
+        <translation>disposition A</translation>
+    </message>
+    <message>
+        <source>layout B</source>
+        <translation>disposition B</translation>
+    </message>
+    <message>
+        <source>layout C</source>
+        <translation>disposition C</translation>
+    </message>
+    <message>
+        <source>ball joint with sleeve</source>
+        <translation>raccord à rotule avec manchon</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>pige</translation>
+    </message>
+    <message>
+        <source>ball joint with sleeve and pin</source>
+        <translation>raccord à rotule avec manchon et épingle</translation>
+    </message>
+    <message>
+        <source>connects by itself</source>
+        <translation>se raccorde de lui-même</translation>
+    </message>
+    <message>
+        <source>water ballast</source>
+        <translation>ballast</translation>
+    </message>
+    <message>
+        <source>another</source>
+        <translation>autre</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <translation>non essayé</translation>
+    </message>
+    <message>
+        <source>felt</source>
+        <translation>senti</translation>
+    </message>
+    <message>
+        <source>the first</source>
+        <translation>la première</translation>
+    </message>
+    <message>
+        <source>the second</source>
+        <translation>la deuxième</translation>
+    </message>
+    <message>
+        <source>refitted</source>
+        <translation>reposé</translation>
+    </message>
+    <message>
+        <source>part changed</source>
+        <translation>pièce changée</translation>
+    </message>
+    <message>
+        <source>cleaned</source>
+        <translation>nettoyé</translation>
+    </message>
+    <message>
+        <source>greased</source>
+        <translation>graissé</translation>
+    </message>
+    <message>
+        <source>annual</source>
+        <translation>visite annuelle</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>taken apart</source>
+        <translation>démonté</translation>
+    </message>
+    <message>
+        <source>finding</source>
+        <translation>constat</translation>
+    </message>
+    <message>
+        <source>rigging</source>
+        <translation>montage</translation>
+    </message>
+    <message>
+        <source>a table that was brought in</source>
+        <translation>un tableau importé</translation>
+    </message>
+    <message>
+        <source>gone through again without being taken apart</source>
+        <translation>repris sans démontage</translation>
+    </message>
+    <message>
+        <source>ball in the socket</source>
+        <translation>bille dans la cage</translation>
+    </message>
+    <message>
+        <source>plunger home</source>
+        <translation>verrou à fond</translation>
+    </message>
+    <message>
+        <source>sleeve at its stop</source>
+        <translation>manchon en butée</translation>
+    </message>
+    <message>
+        <source>safety pin through</source>
+        <translation>épingle passée</translation>
+    </message>
+    <message>
+        <source>engaged all the way</source>
+        <translation>engagé à fond</translation>
+    </message>
+    <message>
+        <source>no step at the joint</source>
+        <translation>pas de marche à la liaison</translation>
+    </message>
+    <message>
+        <source>line connected</source>
+        <translation>conduite raccordée</translation>
+    </message>
+    <message>
+        <source>connected</source>
+        <translation>raccordé</translation>
+    </message>
+    <message>
+        <source>pull</source>
+        <translation>essai de traction</translation>
+    </message>
+    <message>
+        <source>secured</source>
+        <translation>assuré</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>cannot see</source>
+        <translation>pas visible</translation>
+    </message>
+    <message>
+        <source>leaf</source>
+        <translation>lame</translation>
+    </message>
+    <message>
+        <source>several leaves together</source>
+        <translation>plusieurs lames ensemble</translation>
+    </message>
+    <message>
+        <source>no leaf enters</source>
+        <translation>aucune lame n’entre</translation>
+    </message>
+    <message>
+        <source>the thickest leaf was loose</source>
+        <translation>la lame la plus épaisse jouait</translation>
+    </message>
+    <message>
+        <source>from a table</source>
+        <translation>d’après un tableau</translation>
+    </message>
+    <message>
+        <source>locked</source>
+        <translation>verrouillé</translation>
+    </message>
+    <message>
+        <source>part-seated</source>
+        <translation>à demi engagé</translation>
+    </message>
+    <message>
+        <source>baseline</source>
+        <translation>série de référence</translation>
+    </message>
+    <message>
+        <source>part-seated demonstration</source>
+        <translation>démonstration à demi engagé</translation>
+    </message>
+    <message>
+        <source>asked in words</source>
+        <translation>posée par écrit</translation>
+    </message>
+    <message>
+        <source>another person took over</source>
+        <translation>une autre personne a pris la suite</translation>
+    </message>
+    <message>
+        <source>nothing was entered for long</source>
+        <translation>rien n’a été saisi pendant longtemps</translation>
+    </message>
+    <message>
+        <source>the program was closed</source>
+        <translation>le programme a été fermé</translation>
+    </message>
+    <message>
+        <source>a question was closed</source>
+        <translation>une question a été close</translation>
+    </message>
+    <message>
+        <source>complete</source>
+        <translation>complète</translation>
+    </message>
+    <message>
+        <source>closed with open items</source>
+        <translation>close avec des points ouverts</translation>
+    </message>
+    <message>
+        <source>abandoned</source>
+        <translation>abandonnée</translation>
+    </message>
+    <message>
+        <source>no band yet</source>
+        <translation>pas encore de bande</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>hors bande</translation>
+    </message>
+    <message>
+        <source>cannot tell</source>
+        <translation>on ne peut pas dire</translation>
+    </message>
+    <message>
+        <source>near the edge</source>
+        <translation>près du bord</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>dans la bande</translation>
+    </message>
+    <message>
+        <source>too few readings</source>
+        <translation>trop peu de mesures</translation>
+    </message>
+    <message>
+        <source>all readings are open at the top</source>
+        <translation>toutes les mesures sont ouvertes vers le haut</translation>
+    </message>
+    <message>
+        <source>gauge in doubt</source>
+        <translation>jauge en doute</translation>
+    </message>
+    <message>
+        <source>the gap is no witness</source>
+        <translation>l’écart n’est pas un témoin</translation>
+    </message>
+    <message>
+        <source>reaches beyond the band</source>
+        <translation>dépasse la bande</translation>
+    </message>
+    <message>
+        <source>ball not seen</source>
+        <translation>bille pas vue</translation>
+    </message>
+    <message>
+        <source>plunger not seen</source>
+        <translation>verrou pas vu</translation>
+    </message>
+    <message>
+        <source>sleeve not seen</source>
+        <translation>manchon pas vu</translation>
+    </message>
+    <message>
+        <source>safety pin not seen</source>
+        <translation>épingle pas vue</translation>
+    </message>
+    <message>
+        <source>joint not seen</source>
+        <translation>liaison pas vue</translation>
+    </message>
+    <message>
+        <source>neither</source>
+        <translation>aucun des deux</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>dessous</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>dessus</translation>
+    </message>
+    <message>
+        <source>never shown part-seated</source>
+        <translation>jamais montré à demi engagé</translation>
+    </message>
+    <message>
+        <source>shown part-seated too rarely</source>
+        <translation>montré trop rarement à demi engagé</translation>
+    </message>
+    <message>
+        <source>a good witness</source>
+        <translation>un bon témoin</translation>
+    </message>
+    <message>
+        <source>a weak witness</source>
+        <translation>un témoin faible</translation>
+    </message>
+    <message>
+        <source>aileron</source>
+        <translation>aileron</translation>
+    </message>
+    <message>
+        <source>elevator</source>
+        <translation>profondeur</translation>
+    </message>
+    <message>
+        <source>rudder</source>
+        <translation>direction</translation>
+    </message>
+    <message>
+        <source>flap</source>
+        <translation>volet</translation>
+    </message>
+    <message>
+        <source>airbrake</source>
+        <translation>aérofrein</translation>
+    </message>
+    <message>
+        <source>trim</source>
+        <translation>compensateur</translation>
+    </message>
+    <message>
+        <source>water dump</source>
+        <translation>vidange d’eau</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>degrés</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation>millimètres</translation>
+    </message>
+    <message>
+        <source>held one way</source>
+        <translation>retenu dans un sens</translation>
+    </message>
+    <message>
+        <source>held the other way</source>
+        <translation>retenu dans l’autre sens</translation>
+    </message>
+    <message>
+        <source>sense</source>
+        <translation>sens de débattement</translation>
+    </message>
+    <message>
+        <source>full travel</source>
+        <translation>plein débattement</translation>
+    </message>
+    <message>
+        <source>neutral</source>
+        <translation>neutre</translation>
+    </message>
+    <message>
+        <source>free play</source>
+        <translation>jeu</translation>
+    </message>
+    <message>
+        <source>moves freely</source>
+        <translation>se déplace librement</translation>
+    </message>
+    <message>
+        <source>locks evenly</source>
+        <translation>se verrouille avec le même effort</translation>
+    </message>
+    <message>
+        <source>every notch</source>
+        <translation>chaque cran</translation>
+    </message>
+    <message>
+        <source>holds its setting</source>
+        <translation>garde son réglage</translation>
+    </message>
+    <message>
+        <source>opens together</source>
+        <translation>s’ouvrent ensemble</translation>
+    </message>
+    <message>
+        <source>called one way</source>
+        <translation>annoncé dans un sens</translation>
+    </message>
+    <message>
+        <source>called the other way</source>
+        <translation>annoncé dans l’autre sens</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>vers le haut</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>vers le bas</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>sorti</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>rentré</translation>
+    </message>
+    <message>
+        <source>opens</source>
+        <translation>s’ouvre</translation>
+    </message>
+    <message>
+        <source>shuts</source>
+        <translation>se ferme</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>cleaned for the season</source>
+        <translation>nettoyé pour la saison</translation>
+    </message>
+    <message>
+        <source>greased for the season</source>
+        <translation>graissé pour la saison</translation>
+    </message>
+    <message>
+        <source>leaves checked for the season</source>
+        <translation>lames contrôlées pour la saison</translation>
+    </message>
+    <message>
+        <source>refreshed for the season</source>
+        <translation>révisé pour la saison</translation>
+    </message>
+    <message>
+        <source>tools out</source>
+        <translation>outils sortis</translation>
+    </message>
+    <message>
+        <source>hatches on</source>
+        <translation>trappes en place</translation>
+    </message>
+    <message>
+        <source>note read</source>
+        <translation>note lue</translation>
+    </message>
+    <message>
+        <source>reading outside its band</source>
+        <translation>mesure hors de la bande</translation>
+    </message>
+    <message>
+        <source>answered with no</source>
+        <translation>réponse « non »</translation>
+    </message>
+    <message>
+        <source>two readings disagree</source>
+        <translation>deux mesures ne concordent pas</translation>
+    </message>
+    <message>
+        <source>left and right look swapped</source>
+        <translation>gauche et droite semblent inversées</translation>
+    </message>
+    <message>
+        <source>surface wrong or not seen</source>
+        <translation>gouverne fausse ou pas vue</translation>
+    </message>
+    <message>
+        <source>band in doubt</source>
+        <translation>bande en doute</translation>
+    </message>
+    <message>
+        <source>shown part-seated on purpose</source>
+        <translation>montré à demi engagé exprès</translation>
+    </message>
+    <message>
+        <source>low tailplane</source>
+        <translation>empennage bas</translation>
+    </message>
+    <message>
+        <source>T-tail</source>
+        <translation>empennage en T</translation>
+    </message>
+    <message>
+        <source>V-tail</source>
+        <translation>empennage en V</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>de l’avant</translation>
+    </message>
+    <message>
+        <source>from the rear</source>
+        <translation>de l’arrière</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>access</source>
+        <translation>accès</translation>
+    </message>
+    <message>
+        <source>locked or not</source>
+        <translation>verrouillé ou non</translation>
+    </message>
+    <message>
+        <source>calls and order</source>
+        <translation>annonces et ordre</translation>
+    </message>
+    <message>
+        <source>not secured</source>
+        <translation>non assuré</translation>
+    </message>
+    <message>
+        <source>not connected</source>
+        <translation>non raccordé</translation>
+    </message>
+    <message>
+        <source>not locked</source>
+        <translation>non verrouillé</translation>
+    </message>
+    <message>
+        <source>call</source>
+        <translation>annonce</translation>
+    </message>
+    <message>
+        <source>order of rigging</source>
+        <translation>ordre de montage</translation>
+    </message>
+    <message>
+        <source>whom to call</source>
+        <translation>qui appeler</translation>
+    </message>
+    <message>
+        <source>when to stop</source>
+        <translation>quand s’arrêter</translation>
+    </message>
+    <message>
+        <source>signed off</source>
+        <translation>validée</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>retirée</translation>
+    </message>
+    <message>
+        <source>closings of a record</source>
+        <translation>clôtures d’une fiche</translation>
+    </message>
+    <message>
+        <source>answers to a question</source>
+        <translation>réponses à une question</translation>
+    </message>
+    <message>
+        <source>versions of one thing</source>
+        <translation>versions d’une même chose</translation>
+    </message>
+    <message>
+        <source>corrections of a reading</source>
+        <translation>corrections d’une mesure</translation>
+    </message>
+    <message>
+        <source>rigging records</source>
+        <translation>fiches de montage</translation>
+    </message>
+    <message>
+        <source>names</source>
+        <translation>noms</translation>
+    </message>
+    <message>
+        <source>two things</source>
+        <translation>deux choses</translation>
+    </message>
+    <message>
+        <source>one and the same</source>
+        <translation>une seule et même chose</translation>
+    </message>
+    <message>
+        <source>first person</source>
+        <translation>première personne</translation>
+    </message>
+    <message>
+        <source>second person</source>
+        <translation>deuxième personne</translation>
+    </message>
+    <message>
+        <source>with the coupling itself</source>
+        <translation>avec le raccord lui-même</translation>
+    </message>
+    <message>
+        <source>ball joint with safety pin</source>
+        <translation>raccord à rotule avec épingle</translation>
+    </message>
+    <message>
+        <source>by the person at work</source>
+        <translation>par la personne au travail</translation>
+    </message>
+    <message>
+        <source>role</source>
+        <translation>rôle</translation>
+    </message>
+    <message>
+        <source>telephone</source>
+        <translation>téléphone</translation>
+    </message>
+    <message>
+        <source>registration</source>
+        <translation>immatriculation</translation>
+    </message>
+    <message>
+        <source>type</source>
+        <translation>type</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>numéro de série</translation>
+    </message>
+    <message>
+        <source>jurisdiction</source>
+        <translation>droit applicable</translation>
+    </message>
+    <message>
+        <source>manuals and directives</source>
+        <translation>manuels et consignes</translation>
+    </message>
+    <message>
+        <source>annual due</source>
+        <translation>échéance de la visite annuelle</translation>
+    </message>
+    <message>
+        <source>telephone of whom to call</source>
+        <translation>téléphone pour appeler</translation>
+    </message>
+    <message>
+        <source>riggings before this file</source>
+        <translation>montages avant ce fichier</translation>
+    </message>
+    <message>
+        <source>span in centimetres</source>
+        <translation>envergure en centimètres</translation>
+    </message>
+    <message>
+        <source>tail</source>
+        <translation>empennage</translation>
+    </message>
+    <message>
+        <source>wing panels</source>
+        <translation>éléments d’aile</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>sorte</translation>
+    </message>
+    <message>
+        <source>resolution</source>
+        <translation>résolution</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>tolérance</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>en service</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>jauge</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>jour</translation>
+    </message>
+    <message>
+        <source>how it was checked</source>
+        <translation>comment il a été contrôlé</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>constaté</translation>
+    </message>
+    <message>
+        <source>readings in doubt from</source>
+        <translation>mesures en doute à partir du</translation>
+    </message>
+    <message>
+        <source>known gap</source>
+        <translation>écart connu</translation>
+    </message>
+    <message>
+        <source>enters the known gap</source>
+        <translation>entre dans l’écart connu</translation>
+    </message>
+    <message>
+        <source>does not enter the known gap</source>
+        <translation>n’entre pas dans l’écart connu</translation>
+    </message>
+    <message>
+        <source>airframe</source>
+        <translation>planeur</translation>
+    </message>
+    <message>
+        <source>circuit</source>
+        <translation>circuit de commande</translation>
+    </message>
+    <message>
+        <source>circuit in words</source>
+        <translation>circuit en toutes lettres</translation>
+    </message>
+    <message>
+        <source>side</source>
+        <translation>côté</translation>
+    </message>
+    <message>
+        <source>place on the plan, across</source>
+        <translation>place sur la vue de dessus, en travers</translation>
+    </message>
+    <message>
+        <source>place on the plan, along</source>
+        <translation>place sur la vue de dessus, en long</translation>
+    </message>
+    <message>
+        <source>seen from</source>
+        <translation>vu depuis</translation>
+    </message>
+    <message>
+        <source>mirror from</source>
+        <translation>miroir depuis</translation>
+    </message>
+    <message>
+        <source>place of the leaf</source>
+        <translation>place de la lame</translation>
+    </message>
+    <message>
+        <source>layout</source>
+        <translation>disposition</translation>
+    </message>
+    <message>
+        <source>a gap to measure</source>
+        <translation>écart à mesurer</translation>
+    </message>
+    <message>
+        <source>something to pull</source>
+        <translation>de quoi tirer</translation>
+    </message>
+    <message>
+        <source>something to secure</source>
+        <translation>de quoi assurer</translation>
+    </message>
+    <message>
+        <source>rigging order</source>
+        <translation>ordre de montage</translation>
+    </message>
+    <message>
+        <source>coupling</source>
+        <translation>raccord</translation>
+    </message>
+    <message>
+        <source>begins</source>
+        <translation>commence</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fait</translation>
+    </message>
+    <message>
+        <source>came from</source>
+        <translation>provient de</translation>
+    </message>
+    <message>
+        <source>rigging leader</source>
+        <translation>responsable du montage</translation>
+    </message>
+    <message>
+        <source>begun on</source>
+        <translation>commencé le</translation>
+    </message>
+    <message>
+        <source>temperature, °C</source>
+        <translation>température, °C</translation>
+    </message>
+    <message>
+        <source>typed in by</source>
+        <translation>saisi par</translation>
+    </message>
+    <message>
+        <source>rigging record</source>
+        <translation>fiche de montage</translation>
+    </message>
+    <message>
+        <source>turn</source>
+        <translation>tour</translation>
+    </message>
+    <message>
+        <source>answered on</source>
+        <translation>répondu le</translation>
+    </message>
+    <message>
+        <source>copied by</source>
+        <translation>recopié par</translation>
+    </message>
+    <message>
+        <source>fitting</source>
+        <translation>pose</translation>
+    </message>
+    <message>
+        <source>how it was read</source>
+        <translation>façon de mesurer</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>état</translation>
+    </message>
+    <message>
+        <source>corrects</source>
+        <translation>corrige</translation>
+    </message>
+    <message>
+        <source>version of the method</source>
+        <translation>version de la méthode</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>sens</translation>
+    </message>
+    <message>
+        <source>witness</source>
+        <translation>témoin</translation>
+    </message>
+    <message>
+        <source>chance to miss it</source>
+        <translation>probabilité de ne pas le voir</translation>
+    </message>
+    <message>
+        <source>inner edge below, mm</source>
+        <translation>bord intérieur bas, mm</translation>
+    </message>
+    <message>
+        <source>inner edge above, mm</source>
+        <translation>bord intérieur haut, mm</translation>
+    </message>
+    <message>
+        <source>outer edge below, mm</source>
+        <translation>bord extérieur bas, mm</translation>
+    </message>
+    <message>
+        <source>outer edge above, mm</source>
+        <translation>bord extérieur haut, mm</translation>
+    </message>
+    <message>
+        <source>middle, mm</source>
+        <translation>milieu, mm</translation>
+    </message>
+    <message>
+        <source>scatter, mm</source>
+        <translation>dispersion, mm</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>mesures</translation>
+    </message>
+    <message>
+        <source>scatter taken as the largest</source>
+        <translation>dispersion prise au maximum</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>mesure</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>première</translation>
+    </message>
+    <message>
+        <source>how it was closed</source>
+        <translation>façon dont elle est close</translation>
+    </message>
+    <message>
+        <source>play along the rod</source>
+        <translation>jeu le long de la tringle</translation>
+    </message>
+    <message>
+        <source>play along the rod, measured</source>
+        <translation>jeu le long de la tringle, mesuré</translation>
+    </message>
+    <message>
+        <source>play across the rod</source>
+        <translation>jeu en travers de la tringle</translation>
+    </message>
+    <message>
+        <source>play across the rod, measured</source>
+        <translation>jeu en travers de la tringle, mesuré</translation>
+    </message>
+    <message>
+        <source>order of the control check</source>
+        <translation>ordre de l’essai des commandes</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>unité</translation>
+    </message>
+    <message>
+        <source>distance of the ruler</source>
+        <translation>distance de la règle</translation>
+    </message>
+    <message>
+        <source>up, from the manual</source>
+        <translation>vers le haut, d’après le manuel</translation>
+    </message>
+    <message>
+        <source>up, tolerance</source>
+        <translation>vers le haut, tolérance</translation>
+    </message>
+    <message>
+        <source>down, from the manual</source>
+        <translation>vers le bas, d’après le manuel</translation>
+    </message>
+    <message>
+        <source>down, tolerance</source>
+        <translation>vers le bas, tolérance</translation>
+    </message>
+    <message>
+        <source>most play of the surface</source>
+        <translation>plus grand jeu de la gouverne</translation>
+    </message>
+    <message>
+        <source>place in the manual</source>
+        <translation>passage du manuel</translation>
+    </message>
+    <message>
+        <source>surface</source>
+        <translation>gouverne</translation>
+    </message>
+    <message>
+        <source>in the cockpit</source>
+        <translation>dans l’habitacle</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>vu</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>mesuré</translation>
+    </message>
+    <message>
+        <source>question</source>
+        <translation>question</translation>
+    </message>
+    <message>
+        <source>question of the look</source>
+        <translation>question du contrôle visuel</translation>
+    </message>
+    <message>
+        <source>question of the control check</source>
+        <translation>question de l’essai des commandes</translation>
+    </message>
+    <message>
+        <source>in words</source>
+        <translation>en toutes lettres</translation>
+    </message>
+    <message>
+        <source>shows</source>
+        <translation>montre</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>photo</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>largeur</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>hauteur</translation>
+    </message>
+    <message>
+        <source>asks</source>
+        <translation>demande</translation>
+    </message>
+    <message>
+        <source>round of practice</source>
+        <translation>série d’exercice</translation>
+    </message>
+    <message>
+        <source>what was shown</source>
+        <translation>ce qui était montré</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>écart</translation>
+    </message>
+    <message>
+        <source>mirror</source>
+        <translation>miroir</translation>
+    </message>
+    <message>
+        <source>torch</source>
+        <translation>lampe</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>attendu</translation>
+    </message>
+    <message>
+        <source>said</source>
+        <translation>dit</translation>
+    </message>
+    <message>
+        <source>felt certain</source>
+        <translation>en était certain</translation>
+    </message>
+    <message>
+        <source>asked for</source>
+        <translation>demandé</translation>
+    </message>
+    <message>
+        <source>asked</source>
+        <translation>question posée</translation>
+    </message>
+    <message>
+        <source>learner</source>
+        <translation>élève</translation>
+    </message>
+    <message>
+        <source>mentor</source>
+        <translation>encadrant</translation>
+    </message>
+    <message>
+        <source>signed by</source>
+        <translation>validé par</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>mois</translation>
+    </message>
+    <message>
+        <source>months without rigging</source>
+        <translation>mois sans montage</translation>
+    </message>
+    <message>
+        <source>riggings under supervision then</source>
+        <translation>montages encadrés alors</translation>
+    </message>
+    <message>
+        <source>not practised then</source>
+        <translation>non exercé alors</translation>
+    </message>
+    <message>
+        <source>missed then</source>
+        <translation>manqué alors</translation>
+    </message>
+    <message>
+        <source>repeats</source>
+        <translation>répétitions</translation>
+    </message>
+    <message>
+        <source>crossed study</source>
+        <translation>étude croisée</translation>
+    </message>
+    <message>
+        <source>place in the study</source>
+        <translation>place dans l’étude</translation>
+    </message>
+    <message>
+        <source>may be told to others</source>
+        <translation>peut être dit à d’autres</translation>
+    </message>
+    <message>
+        <source>rigging under supervision</source>
+        <translation>montage encadré</translation>
+    </message>
+    <message>
+        <source>reading in practice</source>
+        <translation>mesure en exercice</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>vaut</translation>
+    </message>
+    <message>
+        <source>version of a person</source>
+        <translation>version d’une personne</translation>
+    </message>
+    <message>
+        <source>digest of what it reads since then</source>
+        <translation>empreinte de ce qui s’y lit depuis</translation>
+    </message>
+    <message>
+        <source>enters</source>
+        <translation>entre</translation>
+    </message>
+    <message>
+        <source>does not enter</source>
+        <translation>n’entre pas</translation>
+    </message>
+    <message>
+        <source>measured at</source>
+        <translation>mesuré le</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>answer</source>
+        <translation>réponse</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>raison</translation>
+    </message>
+    <message>
+        <source>purpose</source>
+        <translation>but</translation>
+    </message>
+    <message>
+        <source>shown at the time</source>
+        <translation>affiché alors</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation>image</translation>
     </message>
 </context>
 <context>

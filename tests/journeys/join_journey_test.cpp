@@ -93,7 +93,8 @@ TEST_F(JoinJourney, AnotherFileIsTakenInAndAPersonDecidesWhichClosingHolds)
     Typist::look();
     EXPECT_EQ(textOf(window, "conflictTitle"), "One record was closed twice, QX-17");
     EXPECT_TRUE(says(textOf(window, "conflictFirst"), "note: ours")) << textOf(window, "conflictFirst");
-    EXPECT_TRUE(says(textOf(window, "conflictFirst"), "closing: left open")) << "no word of the file's own";
+    EXPECT_TRUE(says(textOf(window, "conflictFirst"), "how it was closed: closed with open items"))
+        << "no word of the file's own";
     EXPECT_TRUE(says(textOf(window, "conflictSecond"), "note: theirs"));
     EXPECT_TRUE(says(textOf(window, "conflictSecond"), "by M. Oren"));
     typist.tabTo("decideSecond");

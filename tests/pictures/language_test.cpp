@@ -1,6 +1,9 @@
+#include "app/wording/chain_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/language.h"
+#include "app/wording/stored_words.h"
 #include "app/wording/verdict_words.h"
+#include "core/store/every_shape.h"
 
 #include <QFile>
 
@@ -44,6 +47,56 @@ TEST(Language, EveryLanguageHasItsWordsInTheProgram)
         const bool isThere = QFile::exists(QStringLiteral(":/languages/rigband_%1.qm").arg(one.code));
         EXPECT_EQ(isThere, one.code != "en") << one.name.toStdString();
     }
+}
+
+TEST(Language, WhatAFactSaysIsSaidInItAndNotInTheWordsOfTheFile)
+{
+    std::vector<std::pair<std::string, ColumnInfo>> all;
+    const auto take = [&all](const char* told, const std::vector<ColumnInfo>& columns) {
+        for (const ColumnInfo& column : columns)
+            all.emplace_back(told, column);
+    };
+    for (const FactShape* shape : everyShape()) {
+        take(shape->table, shape->columns);
+        if (shape->children)
+            take(shape->table, {shape->children->value});
+    }
+    take("reading", factShape<Shown>().columns); // told with the reading
+    take("photo", factShape<PhotoImage>().columns);
+    int words = 0;
+    for (const auto& [table, column] : all) {
+        const std::string_view name = column.name;
+        if (name == "id" || name == "subject" || name.starts_with("stated_") || name.ends_with("_offset"))
+            continue; // never told
+        SCOPED_TRACE(table + '.' + column.name);
+        EXPECT_FALSE(StoredWords::column(column.name).isEmpty());
+        EXPECT_EQ(StoredWords::areWords(table, column.name), column.storage == Storage::Word);
+        const bool isYesOrNo =
+            column.storage == Storage::Integer && column.range.least == 0 && column.range.most == 1;
+        EXPECT_EQ(!StoredWords::yesOrNo(column.name, "1").isEmpty(), isYesOrNo);
+        for (int i = 0; column.word && !column.word(i).empty(); ++i, ++words)
+            EXPECT_FALSE(StoredWords::word(table, column.name, column.word(i)).isEmpty()) << column.word(i);
+    }
+    EXPECT_GT(words, 150);
+
+    FaultyFact fact;
+    fact.fault = ChainFault::Changed;
+    fact.table = "reading";
+    using Is = FactValue::Is;
+    fact.says = {{"technique", {{Is::Text, "no-leaf-enters"}}},
+                 {"state", {{Is::Text, "part-seated"}}},
+                 {"turn", {{Is::Text, "second"}}},
+                 {"note", {{Is::Text, "part-seated"}}},
+                 {"size_um", {{Is::WholeNumber, "50"}, {Is::WholeNumber, "1255"}}}};
+    const auto says = [&fact] { return ChainWords::says(fact).toStdString(); };
+    EXPECT_EQ(spoken("de", kBritish, says),
+              "wie gemessen wurde: kein Blatt geht hinein; Zustand: halb eingerastet; Durchgang: zweite "
+              "Person; Notiz: part-seated; Blätter: 0,05 mm, 1,255 mm");
+    fact.says = {{"in_use", {{Is::WholeNumber, "0"}}},
+                 {"jpeg", {{Is::Bytes, "4711"}}},
+                 {"day", {{Is::Text, "2026-05-02"}}}};
+    EXPECT_EQ(spoken("fr", kBritish, says),
+              "en service\u00a0: non; image\u00a0: 4\u202f711 octets; jour\u00a0: 2 mai 2026");
 }
 
 TEST(Language, AVerdictIsSaidInIt)

@@ -438,7 +438,7 @@ TEST(ReviewReport, SaysWhatInTheFileDoesNotStandAsItWasSavedAndWhereEarlierPrint
                                 "J. Iver",
                                 "QX-99",
                                 "Left aileron",
-                                {{"enters_um", "800"}}});
+                                {{"enters_um", {{FactValue::Is::WholeNumber, "800"}}}}});
     file.prints = {{"ABCDE-FG234", PrintPlace{1200, 1'781'352'000'000}}, {"ZZZZZ-22222", {}}};
     printing.file = file;
     const PageFlow flow = layoutReview(years.told.facts, years.review(), printing);

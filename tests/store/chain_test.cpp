@@ -92,7 +92,7 @@ TEST_F(ChainTest, TellsWhichReadingWasChangedByHandAndWhatItSaysNow)
     EXPECT_EQ(fact.coupling, "Left aileron");
     EXPECT_EQ(fact.savedMilliseconds / 1000, store.clock().now().utcSeconds);
     EXPECT_FALSE(fact.registration.empty());
-    EXPECT_EQ(std::ranges::count(fact.says, std::pair<std::string, std::string>{"enters_um", "800"}), 1);
+    EXPECT_EQ(saidIn(fact, "enters_um"), "800");
 }
 
 TEST_F(ChainTest, NoticesAChangeInWhatBelongsToAFact)

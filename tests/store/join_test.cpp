@@ -174,8 +174,8 @@ TEST_F(JoinTest, JoinsNothingWhereNoLinkTellsWhichOfTwoRowsWasSaved)
     const Joined made = joined(store.path(), twin, out);
     ASSERT_EQ(made.undecided.size(), 1U);
     const auto& [ours, theirs] = made.undecided.front();
-    EXPECT_EQ(std::ranges::count(ours.says, std::pair<std::string, std::string>{"enters_um", "800"}), 1);
-    EXPECT_EQ(std::ranges::count(theirs.says, std::pair<std::string, std::string>{"enters_um", "820"}), 1);
+    EXPECT_EQ(saidIn(ours, "enters_um"), "800");
+    EXPECT_EQ(saidIn(theirs, "enters_um"), "820");
     EXPECT_FALSE(fs::exists(out));
     Laptop open{third, 9};
     byHand(open.file().connection(), "reading", "UPDATE reading SET refuses_um = 900");

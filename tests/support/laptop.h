@@ -34,4 +34,15 @@ Joined takenIn(Laptop& ours, const std::string& theirs);
 void byHand(StoreFile::Connection& file, const QString& table, const QString& sql,
             const QVariantList& values = {});
 
+// What a fact says in this column, as it stands in the file.
+inline std::string saidIn(const FaultyFact& fact, const std::string& column)
+{
+    std::string said;
+    for (const FactCells& cells : fact.says)
+        if (cells.column == column)
+            for (const FactValue& value : cells.values)
+                said += value.text;
+    return said;
+}
+
 } // namespace rig::test
