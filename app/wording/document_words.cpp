@@ -59,6 +59,9 @@ QString whatIsWrong(const DocumentFault& fault)
         return DocumentWords::tr("what stands at “%1” is no day").arg(keyShown(fault.key));
     case DocumentProblem::IdTwice:
         return DocumentWords::tr("another fact with this id stands in the document already");
+    case DocumentProblem::OtherSubject:
+        return DocumentWords::tr("“%1” makes it a version of something else, while other facts still name it")
+            .arg(keyShown(fault.key));
     case DocumentProblem::LostReference:
         return DocumentWords::tr("“%1” names something of the kind “%2” that is nowhere in the document")
             .arg(keyShown(fault.key), keyShown(fault.named));

@@ -25,6 +25,7 @@ enum class DocumentProblem {
     IdTwice,
     CannotStand, // its cells contradict one another
     LostReference,
+    OtherSubject, // a version says that it is one of something else, and is named as what it was
 };
 
 // What is wrong with a document, and where.

@@ -559,7 +559,9 @@ Result<DocumentRead> readDocument(const ReadSome& read, const std::string& out, 
     if (document.made.unreadable)
         document.fault = faultAt(*document.made.unreadable, DocumentProblem::CannotStand);
     else if (document.made.lost)
-        document.fault = faultAt(*document.made.lost, DocumentProblem::LostReference);
+        document.fault =
+            faultAt(*document.made.lost, document.made.lost->named.empty() ? DocumentProblem::OtherSubject
+                                                                           : DocumentProblem::LostReference);
     return document;
 }
 

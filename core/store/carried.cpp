@@ -320,6 +320,26 @@ Result<std::optional<NotCarriedIn>> firstLooseTie(StoreFile::Connection& file)
     return first;
 }
 
+// The version that a fact names as a thing, where it stands there as a version of something else: then that
+// is what is wrong, and nothing is lost.
+Result<std::optional<NotCarriedIn>> madeAnother(StoreFile::Connection& file, const LostReference& lost,
+                                                std::int64_t row)
+{
+    const FactShape* const named = shapeOfTable(lost.named);
+    std::optional<NotCarriedIn> version;
+    if (!named || !named->hasVersions || lost.byRow)
+        return version;
+    const Outcome read = file.each(
+        QStringLiteral("SELECT id FROM %1 WHERE id = (SELECT %2 FROM %3 WHERE rowid = ?)")
+            .arg(QLatin1String{lost.named}, QLatin1String{lost.column}, QLatin1String{lost.table}),
+        {valueOf(row)}, [&](Row& found) {
+            version = NotCarriedIn{lost.named, textOf(found.bytes().value_or(IdBytes{})), "subject", {}};
+        });
+    if (!read)
+        return read.problem();
+    return version;
+}
+
 Result<std::optional<NotCarriedIn>> firstLost(StoreFile::Connection& file)
 {
     std::optional<NotCarriedIn> first;
@@ -331,8 +351,12 @@ Result<std::optional<NotCarriedIn>> firstLost(StoreFile::Connection& file)
             return rows.problem();
         if (rows.value().empty())
             return Done{};
-        first = NotCarriedIn{lost.table, {}, lost.column, lost.named};
         Problem problem;
+        if (!take(madeAnother(file, lost, rows.value().front()), first, problem))
+            return problem;
+        if (first)
+            return Done{};
+        first = NotCarriedIn{lost.table, {}, lost.column, lost.named};
         return take(idOfRow(file, first->table, rows.value().front()), first->id, problem) ? Outcome{Done{}}
                                                                                            : problem;
     });

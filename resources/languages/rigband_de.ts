@@ -3167,6 +3167,10 @@ Ernstestes zuerst</translation>
         <source>%1 is larger than 4 GB, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
         <translation>%1 ist größer als 4 GB und wurde darum nicht gelesen. Nachsehen, ob es das ist, das „rigband-file export --json“ geschrieben hat.</translation>
     </message>
+    <message>
+        <source>“%1” makes it a version of something else, while other facts still name it</source>
+        <translation>„%1“ macht es zur Fassung von etwas anderem, während andere Einträge es noch nennen</translation>
+    </message>
 </context>
 <context>
     <name>DoubtWords</name>

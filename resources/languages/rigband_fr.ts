@@ -3167,6 +3167,10 @@ plus grave d’abord</translation>
         <source>%1 is larger than 4 GB, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
         <translation>%1 dépasse 4 Go et n’a donc pas été lu. Voir si c’est bien celui que « rigband-file export --json » a écrit.</translation>
     </message>
+    <message>
+        <source>“%1” makes it a version of something else, while other facts still name it</source>
+        <translation>« %1 » en fait une version d’autre chose, alors que d’autres faits le désignent encore</translation>
+    </message>
 </context>
 <context>
     <name>DoubtWords</name>

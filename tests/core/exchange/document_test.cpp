@@ -397,6 +397,12 @@ TEST_F(ChangedDocument, IsRefusedWithAKindOfALaterLayoutThanItSaysItHas)
     EXPECT_TRUE(read(inOrder(document)).made.isMade) << "it is one of that layout now";
 }
 
+TEST_F(ChangedDocument, SaysOfAVersionThatWasMadeOneOfSomethingElseThatItWasAndNotThatItIsGone)
+{
+    document["facts"]["person"][0]["subject"] = document["facts"]["person"][1]["subject"];
+    expect(DocumentProblem::OtherSubject, "person", person, "subject");
+}
+
 TEST_F(ChangedDocument, IsRefusedWithATieOfEndsOnWhichNothingStands)
 {
     const Json last = document["chain"]["link"].back();
