@@ -46,12 +46,13 @@ QSize MarkRow::sizeHint() const
             static_cast<int>(std::lround(50 * m_look.fonts.scale))};
 }
 
-void MarkRow::setWraps()
+void MarkRow::setWraps(bool wraps)
 {
-    m_wraps = true;
+    m_wraps = wraps;
     QSizePolicy policy = sizePolicy();
-    policy.setVerticalPolicy(QSizePolicy::Minimum); // a fixed one would hold it at the height of two lines
-    policy.setHeightForWidth(true);
+    // A fixed one would hold it at the height of two lines.
+    policy.setVerticalPolicy(wraps ? QSizePolicy::Minimum : QSizePolicy::Fixed);
+    policy.setHeightForWidth(wraps);
     setSizePolicy(policy);
 }
 

@@ -18,7 +18,7 @@ public:
     void show(MarkShape shape, Role role, const QString& title, const QString& detail);
     void setLook(const Look& look);
     // All that it says stands there, on as many lines as that takes; else a line that is too long is cut.
-    void setWraps();
+    void setWraps(bool wraps = true);
     QSize sizeHint() const override;
     bool hasHeightForWidth() const override { return m_wraps; }
     int heightForWidth(int width) const override;

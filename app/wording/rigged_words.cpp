@@ -185,7 +185,7 @@ QString RiggedWords::measureNow() { return tr("measure now"); }
 QString RiggedWords::secureNow() { return tr("secure now"); }
 QString RiggedWords::pullNow() { return tr("pull now"); }
 QString RiggedWords::begunNotDone() { return tr("begun, not done"); }
-QString RiggedWords::interruptedMark(const QString& detail) { return tr("%1 · interrupted").arg(detail); }
+QString RiggedWords::interruptedMark(const QString& detail) { return tr("interrupted · %1").arg(detail); }
 QString RiggedWords::unresolvedMark(const QString& detail, const QString& standing)
 {
     return tr("%2 · %1", "%2: how it stands, in sight when the line is cut; %1: what is done")
@@ -563,7 +563,7 @@ QString RiggedWords::stopHere() { return tr("stop, leave it as it is"); }
 
 QString RiggedWords::stopFor(const QString& standing)
 {
-    return tr("%1 · stop", "how it stands").arg(standing);
+    return tr("stop · %1", "how it stands").arg(standing);
 }
 
 QString RiggedWords::correct() { return tr("Wrong leaf  (%1)").arg(keyCorrect()); }

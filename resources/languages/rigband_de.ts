@@ -10635,8 +10635,8 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>begonnen, nicht fertig</translation>
     </message>
     <message>
-        <source>%1 · interrupted</source>
-        <translation>%1 · unterbrochen</translation>
+        <source>interrupted · %1</source>
+        <translation>unterbrochen · %1</translation>
     </message>
     <message>
         <source>%2 · %1</source>
@@ -11073,9 +11073,9 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>Stopp, stehen lassen</translation>
     </message>
     <message>
-        <source>%1 · stop</source>
+        <source>stop · %1</source>
         <comment>how it stands</comment>
-        <translation>%1 · Stopp</translation>
+        <translation>Stopp · %1</translation>
     </message>
     <message>
         <source>Wrong leaf  (%1)</source>

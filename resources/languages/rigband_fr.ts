@@ -10635,8 +10635,8 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>commencé, pas terminé</translation>
     </message>
     <message>
-        <source>%1 · interrupted</source>
-        <translation>%1 · interrompu</translation>
+        <source>interrupted · %1</source>
+        <translation>interrompu · %1</translation>
     </message>
     <message>
         <source>%2 · %1</source>
@@ -11073,9 +11073,9 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>arrêt, laisser en l’état</translation>
     </message>
     <message>
-        <source>%1 · stop</source>
+        <source>stop · %1</source>
         <comment>how it stands</comment>
-        <translation>%1 · arrêt</translation>
+        <translation>arrêt · %1</translation>
     </message>
     <message>
         <source>Wrong leaf  (%1)</source>

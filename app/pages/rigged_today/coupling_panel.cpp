@@ -349,7 +349,9 @@ bool CouplingPanel::enlarge()
 
 void CouplingPanel::bringIntoSight()
 {
-    if (VerdictCard* verdict = m_gap->verdict())
+    if (!m_sheet.flow.begun)
+        m_scroll->scrollTo(0); // where to look comes first
+    else if (VerdictCard* verdict = m_gap->verdict())
         m_scroll->bringIntoView(verdict);
     m_scroll->bringIntoView(nextThing());
     // What a reading says is read before anything else is done: at large text there is not room for both.

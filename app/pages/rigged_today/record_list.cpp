@@ -93,14 +93,22 @@ void RecordList::setLook(const Look& look)
     m_look = look;
     setFixedWidth(static_cast<int>(std::lround(300 * std::min(look.fonts.scale, 1.25))));
     for (MarkRow* one : m_rows)
-        one->setLook(look);
+        dress(*one);
+}
+
+// At large text hardly a word would be left of a line.
+void RecordList::dress(MarkRow& row) const
+{
+    constexpr double kLarge = 1.25;
+    row.setLook(m_look);
+    row.setWraps(m_look.fonts.scale > kLarge);
 }
 
 MarkRow* RecordList::row(std::size_t index)
 {
     while (m_rows.size() <= index) {
         auto* one = new MarkRow;
-        one->setLook(m_look);
+        dress(*one);
         const std::size_t at = m_rows.size();
         one->setObjectName(QStringLiteral("recordRow%1").arg(at));
         connect(one, &QAbstractButton::clicked, this, [this, at] { emit chosen(m_places[at]); });
@@ -196,12 +204,12 @@ void RecordList::showControlCheck(MarkRow* row, const RecordReview& review, bool
         review.surfaces, [](const SurfaceProgress& one) { return one.isToBeTriedAgain(); });
     MarkShape shape = MarkShape::Waiting;
     Role role = Role::InkSoft;
-    if (isCurrent) {
-        shape = MarkShape::Current;
-        role = Role::Accent;
-    } else if (stopped != review.surfaces.end()) {
+    if (stopped != review.surfaces.end()) {
         shape = shapeOf(Verdict::Outside);
         role = shapeRoleOf(Verdict::Outside);
+    } else if (isCurrent) {
+        shape = MarkShape::Current;
+        role = Role::Accent;
     } else if (doubted != review.surfaces.end()) {
         shape = MarkShape::HalfDisc;
         role = Role::NearEdge;
@@ -290,12 +298,12 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, const C
     MarkShape shape = MarkShape::Waiting;
     Role role = Role::InkSoft;
     const bool firstDone = one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone;
-    if (of.isCurrent) {
-        shape = MarkShape::Current;
-        role = Role::Accent;
-    } else if (one.stop) {
+    if (one.stop) { // the frame and the weight of its name say that it is at hand
         shape = shapeOf(Verdict::Outside);
         role = shapeRoleOf(Verdict::Outside);
+    } else if (of.isCurrent) {
+        shape = MarkShape::Current;
+        role = Role::Accent;
     } else if (standing.asked == QuestionKind::SurfaceDoubt) {
         shape = shapeOf(standing.says);
         role = shapeRoleOf(standing.says);

@@ -35,6 +35,7 @@ signals:
     void chosen(const rig::RecordPlace& place);
 
 private:
+    void dress(MarkRow& row) const;
     MarkRow* row(std::size_t index);
     void showControlCheck(MarkRow* row, const RecordReview& review, bool isCurrent);
     // Whose row it is in this turn, and whether what the first person found is hidden from the second there.
