@@ -126,6 +126,8 @@ void tell(const Imported& imported)
         say(ImportWords::thereAlready(imported.thereAlready));
     if (imported.setAside > 0)
         say(ImportWords::passedOver(imported.setAside));
+    if (imported.notSecured > 0)
+        say(ImportWords::notSecured(imported.notSecured));
 }
 
 int importInto(const TablesWanted& wanted, const TableFiles& files, OpenAs as, bool& isKept)

@@ -48,6 +48,7 @@ MarkShape shapeOf(Says says)
         return MarkShape::Diamond;
     case Says::Asked:
     case Says::PartSeated:
+    case Says::NotSecured:
     case Says::CannotTell:
         return MarkShape::HalfDisc;
     case Says::NoBandYet:
@@ -75,6 +76,7 @@ Role shapeRoleOf(Says says)
     case Says::Asked:
     case Says::PartSeated:
     case Says::NearEdge:
+    case Says::NotSecured:
     case Says::Moved:
     case Says::Scatters:
     case Says::WasOutside:

@@ -39,6 +39,7 @@ public:
         addLocked();
         addTall(m_view.partSeated, MarkShape::Diamond, Role::Outside);
         addTall(m_view.asFound, MarkShape::HalfDisc, Role::NearEdge);
+        addTall(m_view.notSecured, MarkShape::Triangle, Role::NearEdge);
         m_made.inWords = LessonPictureWords::readingsStrip(m_view);
         return std::move(m_made);
     }
@@ -64,6 +65,9 @@ private:
         if (!m_view.asFound.empty())
             all.push_back({LessonPictureWords::asFoundCount(static_cast<int>(m_view.asFound.size())),
                            MarkShape::HalfDisc, Role::NearEdge});
+        if (!m_view.notSecured.empty())
+            all.push_back({LessonPictureWords::notSecuredCount(static_cast<int>(m_view.notSecured.size())),
+                           MarkShape::Triangle, Role::NearEdge});
         if (m_view.partSeated.empty() && m_view.asFound.empty())
             all.push_back({LessonPictureWords::neverPartSeated(), MarkShape::DashedRing, Role::Unknown});
         return all;

@@ -16,7 +16,8 @@ struct Spot
     double high = 0;
     Verdict verdict = Verdict::NoBandYet;
     bool isOpen = false;
-    bool isPart = false;
+    bool isPart = false; // or found not secured: it stands apart
+    bool isNotSecured = false;
     bool hollow = false;
     bool ofBaseline = false;
 };

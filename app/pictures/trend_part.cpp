@@ -7,11 +7,20 @@ namespace rig::trend {
 
 namespace {
 
-QString partRangeText(const std::vector<Spot>& spots, const TrendSeries& series)
+bool hasPart(const std::vector<Spot>& spots, bool notSecured)
 {
+    return std::ranges::any_of(
+        spots, [notSecured](const Spot& spot) { return spot.isPart && spot.isNotSecured == notSecured; });
+}
+
+// Empty where there is none.
+QString rangeText(const std::vector<Spot>& spots, const TrendSeries& series, bool notSecured)
+{
+    if (!hasPart(spots, notSecured))
+        return {};
     GapInterval whole = {kWidestGap, Gap{}};
     for (std::size_t i = 0; i < spots.size(); ++i) {
-        if (!spots[i].isPart)
+        if (!spots[i].isPart || spots[i].isNotSecured != notSecured)
             continue;
         const GapInterval& gap = series.readings[i].interval;
         whole.enters = std::min(whole.enters, gap.enters);
@@ -25,10 +34,12 @@ QString partRangeText(const std::vector<Spot>& spots, const TrendSeries& series)
 
 void addPartCaption(const Sheet& sheet, TrendPicture& picture)
 {
-    const QString range = partRangeText(sheet.spots, sheet.series);
+    const QString part = rangeText(sheet.spots, sheet.series, false);
+    const QString notSecured = rangeText(sheet.spots, sheet.series, true);
     const QRectF row{picture.partLane.left(), picture.partLane.top() - sheet.line - 1,
                      picture.partLane.width(), sheet.line};
-    for (const QString& text : {TrendWords::partSeated(range), TrendWords::partSeatedShort(range)}) {
+    for (const QString& text :
+         {TrendWords::apart(part, notSecured), TrendWords::apartShort(part, notSecured)}) {
         const double width = widthOf(text, sheet.small);
         for (double left = row.left(); left + width <= row.right(); left += 10) {
             const QRectF where{left, row.top(), width, row.height()};
@@ -63,9 +74,10 @@ void addPartLane(const Sheet& sheet, TrendPicture& picture)
         return;
     DrawnBox ground;
     ground.where = picture.partLane;
-    ground.role = Role::Hatch;
-    ground.hatched = true;
-    ground.opacity = 0.45;
+    // Hatched is where part-seated was seen; of what was not secured the gap tells nothing.
+    ground.hatched = hasPart(sheet.spots, false);
+    ground.role = ground.hatched ? Role::Hatch : Role::StripGround;
+    ground.opacity = ground.hatched ? 0.45 : 1;
     picture.boxes.push_back(ground);
     addPartCaption(sheet, picture);
     addPartScale(sheet, picture);

@@ -23,7 +23,8 @@ Spot spotOf(const TrendReading& reading, TrendAxis axis)
     spot.high = reading.interval.refuses ? reading.interval.refuses->inMillimetres() : spot.low;
     spot.verdict = reading.verdict;
     spot.isOpen = reading.interval.isOpen();
-    spot.isPart = reading.state == SeatState::PartSeated;
+    spot.isPart = reading.state != SeatState::Locked;
+    spot.isNotSecured = reading.state == SeatState::NotSecured;
     spot.hollow = reading.setAside || reading.inDoubt;
     spot.ofBaseline = reading.ofBaseline;
     return spot;

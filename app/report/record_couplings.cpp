@@ -163,8 +163,8 @@ private:
             RiggedWords::interval(m_sheet.formats().interval(one.reading.interval), one.reading.technique));
         interval.struck = one.replaced.has_value();
         Cell cell{interval};
-        if (one.reading.state == SeatState::PartSeated) {
-            cell.push_back(said(RecordWords::partSeated()));
+        if (one.reading.state != SeatState::Locked) {
+            cell.push_back(said(RecordWords::found(one.reading.state)));
             cell.back().strong = true;
         }
         if (one.isCorrection)

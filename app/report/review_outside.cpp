@@ -73,9 +73,9 @@ Cell readingCell(const Source& source, const OutsideStories& run)
     interval.struck = story.corrected || story.struck;
     Cell cell{interval};
     const bool isOutside = story.judgement.verdict == Verdict::Outside && story.judgement.band &&
-                           story.reading.state != SeatState::PartSeated;
+                           story.reading.state == SeatState::Locked;
     if (!isOutside) {
-        cell.push_back(strongly(RecordWords::partSeated()));
+        cell.push_back(strongly(RecordWords::found(story.foundAs().value_or(SeatState::PartSeated))));
         return cell;
     }
     const QString edges = source.formats.band(story.judgement.band->outer);
@@ -146,8 +146,8 @@ QStringList cameOf(const Source& source, const OutsideStory& story, const SaidOn
     else if (story.shown && story.shown->judgement.verdict != story.judgement.verdict)
         came << ReviewReportWords::shownThen(VerdictWords::word(story.shown->judgement.verdict));
     if (story.corrected)
-        came << ReviewReportWords::correctedTo(story.corrected->state == SeatState::PartSeated
-                                                   ? RecordWords::partSeated()
+        came << ReviewReportWords::correctedTo(story.corrected->state != SeatState::Locked
+                                                   ? RecordWords::found(story.corrected->state)
                                                    : source.formats.interval(story.corrected->interval),
                                                textOf(story.corrected->note));
     if (story.struck)

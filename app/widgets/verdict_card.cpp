@@ -29,6 +29,7 @@ const char* rankOf(Says says)
     case Says::WasOutside:
     case Says::Asked:
     case Says::PartSeated:
+    case Says::NotSecured:
         return "near";
     case Says::Outside:
     case Says::Stopped:
@@ -146,12 +147,11 @@ void VerdictCard::showStopped()
     describe();
 }
 
-void VerdictCard::showAsFound(const GapInterval& reading, const CouplingStanding& standing,
+void VerdictCard::showAsFound(const GapInterval& reading, Says foundAs, const CouplingStanding& standing,
                               const QString& callName, const QString& callPhone)
 {
     CouplingStanding found = standing; // gravest first
-    if (found.says > Says::PartSeated)
-        found.says = Says::PartSeated;
+    found.says = std::min(found.says, foundAs);
     m_says = found.says;
     setRank(rankOf(*m_says));
     m_mark->show(*m_says);

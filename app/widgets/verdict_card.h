@@ -34,9 +34,9 @@ public:
     void setPaperDay(const QString& day) { m_paperDay = day; }
     void show(const Judgement& judgement, const GapInterval& reading, const CouplingStanding& standing,
               const QString& callName, const QString& callPhone);
-    // A reading of a joint that was found part-seated: not judged, and enough to stop.
-    void showAsFound(const GapInterval& reading, const CouplingStanding& standing, const QString& callName,
-                     const QString& callPhone);
+    // A reading of a joint that was found part-seated or not secured: not judged, and enough to stop.
+    void showAsFound(const GapInterval& reading, Says foundAs, const CouplingStanding& standing,
+                     const QString& callName, const QString& callPhone);
     // Beside either: the joint was stopped by something else than its gap, and nothing more is done at it.
     void showStopped();
     // Nothing read yet: says what to do instead.

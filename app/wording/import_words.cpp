@@ -324,4 +324,11 @@ QString ImportWords::passedOver(int rows)
     return tr("%n row(s) not taken in, as the reading was corrected or struck.", nullptr, rows);
 }
 
+QString ImportWords::notSecured(int rows)
+{
+    return tr("%n row(s) not taken in, as the joint was found not secured: the answer that says so stands in "
+              "its rigging, not in the table.",
+              nullptr, rows);
+}
+
 } // namespace rig

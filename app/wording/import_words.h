@@ -20,6 +20,7 @@ public:
     static QString moreOfTheSame(int rows);
     static QString nothingImported(int problems);
     static QString passedOver(int rows);
+    static QString notSecured(int rows); // likewise
     static QString imported(int readings, int records);
     // Days that the file has a rigging of already, as many of the riggings that came.
     static QString sameDay(int riggings, const std::set<Day>& days);

@@ -322,6 +322,11 @@ QString LessonPictureWords::asFoundCount(int count)
     return tr("%n outside or part-seated at a rigging", "readings", count);
 }
 
+QString LessonPictureWords::notSecuredCount(int count)
+{
+    return tr("%n not secured at a rigging", "readings", count);
+}
+
 QString LessonPictureWords::neverPartSeated() { return tr("part-seated never seen"); }
 
 QStringList LessonPictureWords::nothingBetween()
@@ -360,6 +365,8 @@ QString LessonPictureWords::readingsStrip(const ReadingsStripView& view)
     if (!view.asFound.empty())
         sentences << tr("Found outside its band or part-seated at a rigging: %1.")
                          .arg(intervalsOf(view.asFound).join(comma));
+    if (!view.notSecured.empty())
+        sentences << tr("Found not secured at a rigging: %1.").arg(intervalsOf(view.notSecured).join(comma));
     if (view.partSeated.empty() && view.asFound.empty())
         sentences << tr("Part-seated was never seen.");
     for (const EmptyStretch& one : emptyBetween(view))

@@ -53,6 +53,7 @@ public:
     static QString lockedCount(int count);
     static QString partSeatedCount(int count);
     static QString asFoundCount(int count);
+    static QString notSecuredCount(int count);
     static QString neverPartSeated();
     static QStringList nothingBetween(); // the longest first
     static QString readingsStrip(const ReadingsStripView& view);

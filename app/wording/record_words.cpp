@@ -122,7 +122,11 @@ QString RecordWords::struckThrough(const QString& by, const QString& when, const
     return tr("Corrected by %1, %2: %3", "person, moment: reason").arg(by, when, reason);
 }
 
-QString RecordWords::partSeated() { return tr("found part-seated"); }
+QString RecordWords::found(SeatState as)
+{
+    return as == SeatState::NotSecured ? tr("found not secured") : tr("found part-seated");
+}
+
 QString RecordWords::correction() { return tr("takes the place of the corrected one"); }
 
 QString RecordWords::band(const QString& band, int readings)

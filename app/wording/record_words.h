@@ -63,7 +63,7 @@ public:
     // Another reading takes its place.
     static QString struckThrough(const QString& by, const QString& when, const QString& reason);
     static QString struck(const QString& by, const QString& when, const QString& reason);
-    static QString partSeated();
+    static QString found(SeatState as); // where it is not locked
     static QString correction();
     static QString band(const QString& band, int readings);
     static QString noBand();

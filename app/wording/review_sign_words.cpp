@@ -15,13 +15,16 @@ struct OutsideCounts
 {
     int outside = 0;
     int partSeated = 0; // found so, outside or not
+    int notSecured = 0; // likewise
 };
 
 OutsideCounts outsideCounts(const std::vector<OutsideStory>& stories)
 {
     OutsideCounts counts;
-    for (const OutsideStory& story : stories)
-        ++(story.wasFoundPartSeated() ? counts.partSeated : counts.outside);
+    for (const OutsideStory& story : stories) {
+        const auto found = story.foundAs();
+        ++(!found ? counts.outside : *found == SeatState::NotSecured ? counts.notSecured : counts.partSeated);
+    }
     return counts;
 }
 
@@ -114,6 +117,10 @@ QString ReviewWords::outsideSign(const CouplingReview& coupling)
         parts << tr("once found part-seated");
     else if (counts.partSeated > 1)
         parts << tr("%n time(s) found part-seated", nullptr, counts.partSeated);
+    if (counts.notSecured == 1)
+        parts << tr("once found not secured");
+    else if (counts.notSecured > 1)
+        parts << tr("%n time(s) found not secured", nullptr, counts.notSecured);
     return parts.join(tr(", ", "between signs"));
 }
 

@@ -104,7 +104,7 @@ QString ReviewWords::beyondEdge(const OutsideRun& run)
 
 QString ReviewWords::explained(const CouplingReview& coupling, const OutsideStory& story)
 {
-    if (story.isOpen() || story.wasFoundPartSeated())
+    if (story.isOpen() || story.foundAs())
         return {};
     switch (story.by) {
     case OutsideBy::Person:
@@ -210,6 +210,8 @@ QString ReviewWords::whatCameOf(const OutsideStory& story) const
 QString ReviewWords::placeOf(const OutsideStory& story) const
 {
     const auto& band = story.judgement.band;
+    if (story.foundAs() == SeatState::NotSecured)
+        return tr("Found not secured.");
     if (story.judgement.verdict != Verdict::Outside || !band)
         return tr("Found part-seated.");
     const QString edges = Formats{}.band(band->outer);
@@ -222,10 +224,13 @@ QString ReviewWords::correctedTo(const Reading& correction) const
     const QString why = textOf(correction.note);
     const QString day = dayOfMoment(correction.stamp.when);
     QStringList sentences;
-    sentences
-        << (correction.state == SeatState::PartSeated
-                ? tr("Noted on %1: found part-seated.").arg(day)
-                : tr("Noted on %1: corrected to %2.").arg(day, Formats{}.interval(correction.interval)));
+    if (correction.state == SeatState::NotSecured)
+        sentences << tr("Noted on %1: found not secured.").arg(day);
+    else
+        sentences
+            << (correction.state == SeatState::PartSeated
+                    ? tr("Noted on %1: found part-seated.").arg(day)
+                    : tr("Noted on %1: corrected to %2.").arg(day, Formats{}.interval(correction.interval)));
     if (!why.isEmpty())
         sentences << tr("“%1.”", "the reason, as it was noted").arg(why);
     return sentences.join(QLatin1Char(' '));

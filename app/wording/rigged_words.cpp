@@ -503,13 +503,15 @@ QString RiggedWords::measureAgainHint()
 
 QString RiggedWords::measureAsFound() { return tr("Measure as found  (%1)").arg(keyMeasureAgain()); }
 
-QString RiggedWords::asFoundHint()
+QString RiggedWords::asFoundHint(SeatState kept)
 {
     return tr("Measure as found: touch nothing else. It is kept as found part-seated.");
 }
 
 QString RiggedWords::saidNo(const QString& coupling, CheckKind kind)
 {
+    if (kept == SeatState::NotSecured)
+        return tr("Measure as found: touch nothing else. It is kept as found not secured.");
     switch (kind) {
     case CheckKind::BallInSocket:
         return tr("%1: the ball is not in the socket.").arg(coupling);

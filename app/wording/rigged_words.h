@@ -146,7 +146,7 @@ public:
     static QString measureAgain();
     static QString measureAgainHint();
     static QString measureAsFound();
-    static QString asFoundHint();
+    static QString asFoundHint(SeatState kept); // as what
     static QString saidNo(const QString& coupling, CheckKind kind);
     static QString readOutside(const QString& coupling);
     static QString isStopped(const QString& coupling);

@@ -25,6 +25,7 @@ Verdict verdictOf(Says says)
     case Says::Stopped:
     case Says::Asked:
     case Says::PartSeated:
+    case Says::NotSecured:
     case Says::CannotTell:
     case Says::NotRead:
     case Says::NoGap:
@@ -48,6 +49,8 @@ QString StandingWords::word(const CouplingStanding& standing)
         return standing.asked ? asked(*standing.asked, standing.surface) : QString{};
     case Says::PartSeated:
         return tr("found part-seated");
+    case Says::NotSecured:
+        return tr("found not secured");
     case Says::NotRead:
         return tr("not read");
     case Says::NoGap:
@@ -82,6 +85,8 @@ QString StandingWords::inFull(const CouplingStanding& standing)
         return tr("Not found out yet: %1", "what is asked").arg(askedInFull(standing));
     case Says::PartSeated:
         return tr("Found part-seated");
+    case Says::NotSecured:
+        return tr("Found not secured");
     case Says::NotRead:
         return tr("Not read in this period");
     case Says::NoGap:

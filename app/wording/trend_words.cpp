@@ -46,6 +46,7 @@ struct Counts
 {
     std::array<int, kWorstFirst.size()> verdicts{}; // in the order of Verdict
     int partSeated = 0;
+    int notSecured = 0;
     int setAside = 0;
     int inDoubt = 0;
 };
@@ -56,6 +57,7 @@ Counts countsOf(const TrendSeries& series)
     Counts all;
     for (const TrendReading& reading : series.readings) {
         all.partSeated += reading.state == SeatState::PartSeated ? 1 : 0;
+        all.notSecured += reading.state == SeatState::NotSecured ? 1 : 0;
         all.setAside += reading.setAside ? 1 : 0;
         all.inDoubt += reading.inDoubt && !reading.setAside ? 1 : 0;
         if (counts(reading))
@@ -157,14 +159,23 @@ QString TrendWords::gap(const GapInterval& interval)
     return tr("%1–%2", "from–to").arg(formats.gap(interval.enters), formats.gap(*interval.refuses));
 }
 
-QString TrendWords::partSeated(const QString& range)
+QString TrendWords::apart(const QString& partSeated, const QString& notSecured)
 {
-    return tr("part-seated, on a scale of its own: %1 mm", "range of gaps").arg(range);
+    if (notSecured.isEmpty())
+        return tr("part-seated, on a scale of its own: %1 mm", "range of gaps").arg(partSeated);
+    if (partSeated.isEmpty())
+        return tr("found not secured, on a scale of its own: %1 mm", "range of gaps").arg(notSecured);
+    return tr("on a scale of its own, part-seated: %1 mm; found not secured: %2 mm", "two ranges of gaps")
+        .arg(partSeated, notSecured);
 }
 
-QString TrendWords::partSeatedShort(const QString& range)
+QString TrendWords::apartShort(const QString& partSeated, const QString& notSecured)
 {
-    return tr("part-seated: %1 mm", "range of gaps").arg(range);
+    if (notSecured.isEmpty())
+        return tr("part-seated: %1 mm", "range of gaps").arg(partSeated);
+    if (partSeated.isEmpty())
+        return tr("not secured: %1 mm", "range of gaps").arg(notSecured);
+    return tr("part-seated: %1; not secured: %2 mm", "two ranges of gaps").arg(partSeated, notSecured);
 }
 
 QString TrendWords::nothingYet()
@@ -183,10 +194,22 @@ QString TrendWords::readingPlace(const TrendReading& reading)
     return tr("Rigging %1, %2", "number, day and time").arg(riggingTick(std::llround(reading.rigging)), when);
 }
 
+QString TrendWords::seenAs(const TrendReading& reading)
+{
+    switch (reading.state) {
+    case SeatState::PartSeated:
+        return tr("part-seated");
+    case SeatState::NotSecured:
+        return tr("found not secured");
+    case SeatState::Locked:
+        break;
+    }
+    return VerdictWords::shortWord(reading.verdict);
+}
+
 QString TrendWords::reading(const TrendReading& reading)
 {
-    const QString what =
-        reading.state == SeatState::PartSeated ? tr("part-seated") : VerdictWords::shortWord(reading.verdict);
+    const QString what = seenAs(reading);
     QStringList sentences;
     sentences << tr("%1: %2, %3.", "where and when: gap, verdict")
                      .arg(readingPlace(reading), Formats{}.interval(reading.interval), what);
@@ -221,6 +244,8 @@ QString TrendWords::verdictCounts(const TrendSeries& series)
         sentences << tr("Of the locked ones: %1.").arg(verdicts.join(tr(", ", "between parts of a list")));
     if (counted.partSeated > 0)
         sentences << tr("%n part-seated reading(s) stand apart.", nullptr, counted.partSeated);
+    if (counted.notSecured > 0)
+        sentences << tr("%n reading(s) found not secured stand apart.", nullptr, counted.notSecured);
     if (counted.setAside > 0)
         sentences << tr("%n reading(s) corrected, struck or left out.", nullptr, counted.setAside);
     if (counted.inDoubt > 0)

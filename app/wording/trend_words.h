@@ -47,14 +47,17 @@ public:
     static QString saidBy(const QString& what, const QString& person);
     static QString eventWithoutDate(const TrendEvent& event);
     static QString gap(const GapInterval& interval); // without the unit, where the axis has it
-    static QString partSeated(const QString& range);
-    static QString partSeatedShort(const QString& range);
+    // The readings that stand apart; either range may be empty, not both.
+    static QString apart(const QString& partSeated, const QString& notSecured);
+    static QString apartShort(const QString& partSeated, const QString& notSecured);
     static QString nothingYet();
     static QString nothingYetShort();
     static QString noGap();
 
     // One reading in a sentence or two, for the cursor and for those who hear the chart.
     static QString reading(const TrendReading& reading);
+    // Its verdict, or what was found where it is no locked one.
+    static QString seenAs(const TrendReading& reading);
     static QString summary(const TrendSeries& series);
     static QString smallSummary(const TrendSeries& series, std::size_t shown);
     static QString offTheSmallScale(const std::vector<GapInterval>& gaps); // newest first

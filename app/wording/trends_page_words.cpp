@@ -176,6 +176,8 @@ QString TrendsPageWords::counts(const Counts& counts)
              tr("%1 more were outside and were corrected, struck or left out later; they happened."));
     addIfAny(sentences, counts.partSeatedAtRigging, tr("Found part-seated at a rigging once."),
              tr("Found part-seated at a rigging %1 times."));
+    addIfAny(sentences, counts.notSecuredAtRigging, tr("Found not secured at a rigging once."),
+             tr("Found not secured at a rigging %1 times."));
     return sentences.join(QLatin1Char(' '));
 }
 
@@ -296,6 +298,8 @@ QString TrendsPageWords::kindOf(SeatState state, Purpose purpose, Turn turn)
     case Purpose::Rigging:
         break;
     }
+    if (state == SeatState::NotSecured)
+        return turn == Turn::Second ? tr("not secured, rigging, second person") : tr("not secured, rigging");
     if (turn == Turn::Second)
         return isLocked ? tr("locked, rigging, second person") : tr("part-seated, rigging, second person");
     return isLocked ? tr("locked, rigging") : tr("part-seated, rigging");

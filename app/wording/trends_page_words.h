@@ -95,6 +95,7 @@ public:
         int noBand = 0;
         int outsideSetAside = 0;
         int partSeatedAtRigging = 0;
+        int notSecuredAtRigging = 0;
     };
     static QString counts(const Counts& counts);
     static QString annualDue(Day day, Day today);

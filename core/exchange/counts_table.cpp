@@ -13,13 +13,12 @@ namespace rig {
 namespace {
 
 // At riggings: a corrected one counts as what it was corrected to, a struck one not at all.
-std::ptrdiff_t foundPartSeated(const AirframeFacts& facts, CouplingId coupling, Day today)
+std::ptrdiff_t foundAs(SeatState state, const AirframeFacts& facts, CouplingId coupling, Day today)
 {
-    return std::ranges::count_if(standing(facts.readingsOf(coupling), facts.exclusions),
-                                 [today](const Reading& one) {
-                                     return one.state == SeatState::PartSeated &&
-                                            countsAs(one.purpose).rigging && one.when.localDay() <= today;
-                                 });
+    return std::ranges::count_if(
+        standing(facts.readingsOf(coupling), facts.exclusions), [state, today](const Reading& one) {
+            return one.state == state && countsAs(one.purpose).rigging && one.when.localDay() <= today;
+        });
 }
 
 int noAnswersOf(const AnswersReview& answers, CouplingId coupling)
@@ -42,11 +41,12 @@ std::string countsOf(const AirframeFacts& facts, Day today)
             continue;
         const int riggings = review.counts.riggings;
         const int read = hasGap(coupling) ? riggings - one->riggingsMissed : 0;
-        const auto partSeated = foundPartSeated(facts, coupling.id, today);
+        const auto partSeated = foundAs(SeatState::PartSeated, facts, coupling.id, today);
+        const auto notSecured = foundAs(SeatState::NotSecured, facts, coupling.id, today);
         lines += csvLine({facts.airframe.registration, coupling.name, std::to_string(riggings),
                           std::to_string(read), std::to_string(one->counts.all()),
                           std::to_string(one->counts.outside), std::to_string(partSeated),
-                          std::to_string(noAnswersOf(answers, coupling.id))});
+                          std::to_string(noAnswersOf(answers, coupling.id)), std::to_string(notSecured)});
     }
     return lines;
 }
@@ -59,7 +59,7 @@ Result<std::string> writeCounts(const Records& records, Day today)
     if (!airframes)
         return airframes.problem();
     std::string table = csvLine({"airframe", "coupling", "riggings", "riggings_read", "readings", "outside",
-                                 "found_part_seated", "no_answers"});
+                                 "found_part_seated", "no_answers", "found_not_secured"});
     for (const Airframe& airframe : airframes.value()) {
         AirframeFacts facts;
         Problem problem;

@@ -1,8 +1,10 @@
 #include "core/exchange/document.h"
 #include "core/exchange/document_cells.h"
 
+#include <algorithm>
 #include <limits>
 #include <nlohmann/json.hpp>
+#include <utility>
 
 namespace rig {
 
@@ -36,12 +38,16 @@ Json textOfRange(const Range& range)
     return text;
 }
 
+// Two kinds may share a word.
 Json wordsOf(const ColumnInfo& column)
 {
-    Json words{{"enum", Json::array()}};
-    for (int i = 0; !column.word(i).empty(); ++i)
-        words["enum"].push_back(std::string{column.word(i)});
-    return words;
+    Json words = Json::array();
+    for (int i = 0; !column.word(i).empty(); ++i) {
+        const Json word = std::string{column.word(i)};
+        if (std::find(words.begin(), words.end(), word) == words.end())
+            words.push_back(word);
+    }
+    return Json{{"enum", std::move(words)}};
 }
 
 Json pictureOf(const Range& range)

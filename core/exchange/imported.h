@@ -12,8 +12,9 @@ namespace rig {
 struct Imported
 {
     int readings = 0;
-    int records = 0;  // rigging records made for them
-    int setAside = 0; // rows passed over, of readings that were corrected or struck
+    int records = 0;    // rigging records made for them
+    int setAside = 0;   // rows passed over, of readings that were corrected or struck
+    int notSecured = 0; // likewise, of readings that were found not secured at a rigging
     int airframes = 0;
     int couplings = 0;
     int fittings = 0;

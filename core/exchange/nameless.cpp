@@ -26,7 +26,8 @@ const std::set<std::string> kStays = {
     "along", "along_mm", "across", "across_mm", "months", "months_without_rigging", "asked_supervised",
     "asked_not_practised", "asked_missed",
     // of counts
-    "riggings", "riggings_read", "readings", "outside", "found_part_seated", "no_answers"};
+    "riggings", "riggings_read", "readings", "outside", "found_part_seated", "no_answers",
+    "found_not_secured"};
 
 // A, B, ... Z, AA, AB.
 std::string lettersOf(std::size_t number)

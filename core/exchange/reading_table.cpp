@@ -74,6 +74,12 @@ bool isSetAside(RowFields& fields)
     return false;
 }
 
+// What says so is the “no” of its rigging, which no table of readings carries.
+bool isFoundNotSecured(RowFields& fields)
+{
+    return lowered(fields.field("state")) == wordOf(RowState::NotSecured);
+}
+
 } // namespace
 
 ReadingTable parseReadings(std::string_view bytes)
@@ -86,6 +92,10 @@ ReadingTable parseReadings(std::string_view bytes)
     table.isRead = readTable(bytes, form, table.bad, [&table](RowFields& fields) {
         if (isSetAside(fields)) {
             ++table.setAside;
+            return;
+        }
+        if (isFoundNotSecured(fields)) {
+            ++table.notSecured;
             return;
         }
         if (fields.isBad())
@@ -120,6 +130,8 @@ std::string_view wordOf(RowState state)
         return "part-seated";
     case RowState::Baseline:
         return "baseline";
+    case RowState::NotSecured:
+        return "not-secured";
     }
     return {};
 }

@@ -16,7 +16,8 @@ namespace rig {
 enum class RowState {
     Locked,
     PartSeated,
-    Baseline, // confirmed locked by other means: may make a band
+    Baseline,   // confirmed locked by other means: may make a band
+    NotSecured, // found so at a rigging: it goes out, and is passed over when a table comes in
 };
 
 // One reading, names not yet looked up.
@@ -49,6 +50,7 @@ struct ReadingTable
     std::vector<BadRow> bad;
     bool isRead = false; // false when no row of it could be read
     int setAside = 0;    // rows of readings that do not stand; nothing else is read of them
+    int notSecured = 0;  // likewise of readings whose “no” stands in the rigging that they were taken at
 };
 
 // Reads a table of readings: docs/import.md describes it.

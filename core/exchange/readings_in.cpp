@@ -146,6 +146,8 @@ private:
             return Purpose::Demonstration;
         case RowState::Baseline:
             return Purpose::Baseline;
+        case RowState::NotSecured:
+            break;
         }
         return Purpose::Rigging;
     }

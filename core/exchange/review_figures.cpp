@@ -62,6 +62,8 @@ std::string_view wordOf(Says says)
         return "question-open";
     case Says::PartSeated:
         return "part-seated";
+    case Says::NotSecured:
+        return "not-secured";
     case Says::CannotTell:
         return "cannot-tell";
     case Says::NoBandYet:

@@ -5,6 +5,7 @@
 #include "core/exchange/csv.h"
 #include "core/exchange/field_text.h"
 #include "core/exchange/fields.h"
+#include "core/exchange/reading_table.h"
 #include "core/review/judged_readings.h"
 #include "core/rigging/counts_as.h"
 
@@ -65,6 +66,13 @@ std::string fromPaper(const AirframeFacts& facts, const std::optional<RecordId>&
     return yesNo(record && record->isFromPaper());
 }
 
+// As readings.csv says it; the word of the file knows only of the reading itself.
+std::string stateOf(const Reading& reading)
+{
+    return reading.state == SeatState::NotSecured ? std::string{wordOf(RowState::NotSecured)}
+                                                  : text(reading.state);
+}
+
 // Of the rigging that a reading belongs to; nothing where nobody said.
 std::string celsiusOf(const RiggingRecord* record)
 {
@@ -85,7 +93,7 @@ Fields readingFields(const AirframeFacts& facts, const JudgedReading& one)
                   facts.nameOf(reading.person),
                   text(reading.turn),
                   text(reading.purpose),
-                  text(reading.state)};
+                  stateOf(reading)};
     append(fields, isHeldAgainstBand(reading) ? verdictFields(one.judgement) : Fields(4));
     append(fields,
            {one.score ? decimal(*one.score, 3) : std::string{}, yesNo(one.inDoubt), yesNo(one.ofBaseline),
@@ -107,7 +115,7 @@ Fields outsideFields(const AirframeFacts& facts, const std::string& coupling, co
                   decimal(story.rigging, 2),
                   millimetres(reading.interval.enters),
                   millimetresOrNothing(reading.interval.refuses),
-                  text(reading.state),
+                  stateOf(reading),
                   nameIn(facts.gauges, reading.gauge),
                   facts.nameOf(reading.person)};
     append(fields, verdictFields(story.judgement));

@@ -18,13 +18,18 @@ inline RowState rowStateOf(const Reading& reading)
 {
     if (reading.state == SeatState::PartSeated)
         return RowState::PartSeated;
+    if (reading.state == SeatState::NotSecured)
+        return RowState::NotSecured;
     return mayMakeBand(reading) ? RowState::Baseline : RowState::Locked;
 }
 
 inline RowKey keyOf(const Reading& reading)
 {
-    return {reading.coupling, reading.when.localDay(), reading.interval,
-            reading.person,   reading.gauge,           rowStateOf(reading)};
+    const RowState state = rowStateOf(reading);
+    // Tables of earlier versions say part-seated of both.
+    return {reading.coupling, reading.when.localDay(),
+            reading.interval, reading.person,
+            reading.gauge,    state == RowState::NotSecured ? RowState::PartSeated : state};
 }
 
 } // namespace rig

@@ -47,6 +47,7 @@ TablesRead parsed(const TablesGiven& given, Imported& imported)
     if (readings)
         read.readings = std::move(*readings);
     imported.setAside = read.readings.setAside;
+    imported.notSecured = read.readings.notSecured;
     return read;
 }
 

@@ -35,7 +35,8 @@ enum class Sign {
 // What, taken off a reading outside its band, brings it inside.
 enum class OutsideBy { Nothing, Person, Gauge, Both, Movement };
 
-// A reading that lay outside its band, or was found part-seated at a rigging, with what came of it.
+// A reading that lay outside its band, or was found part-seated or not secured at a rigging, with what came
+// of it.
 struct OutsideStory
 {
     Reading reading;
@@ -50,12 +51,13 @@ struct OutsideStory
     OutsideBy by = OutsideBy::Nothing;
     double beyond = 0; // the outer edge, mm; what the reading surely is
 
-    bool wasFoundPartSeated() const;
+    // It, or what it was corrected to; empty: neither is anything but locked.
+    std::optional<SeatState> foundAs() const;
     bool isOpen() const { return question && question->isOpen(); }
 };
 
 // Readings outside one after the other, on the same side and for the same reason, with none inside between
-// them. One that was found part-seated, corrected or struck, or whose question is open, stands alone.
+// them. One that was found not locked, corrected or struck, or whose question is open, stands alone.
 struct OutsideRun
 {
     std::size_t first = 0; // place in CouplingReview::outside

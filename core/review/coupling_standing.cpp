@@ -212,6 +212,8 @@ CouplingStandings::Spoken CouplingStandings::spokenBy(const Known& known, const 
     std::optional<CheckKind> notSeen;
     for (const QuestionStory* story : known.questions)
         if (story->isOpenAfter(m_to) && story->question.kind == QuestionKind::CannotSee && reading.record &&
+    if (reading.state == SeatState::NotSecured)
+        return {Says::NotSecured, std::nullopt};
             story->question.record == reading.record)
             notSeen = story->question.check;
     const Judgement judgement = withoutSight(judgeIn(history, reading), notSeen);
@@ -272,7 +274,7 @@ std::vector<const Reading*> CouplingStandings::latestOf(const Known& known,
     if (standing.empty())
         return {};
     const Reading* last = *std::ranges::max_element(standing, isMeasuredBefore);
-    if (last->state == SeatState::PartSeated || !last->record)
+    if (last->state != SeatState::Locked || !last->record)
         return {last};
     std::erase_if(standing, [&](const Reading* one) {
         return one->record != last->record || one->when.localDay() != last->when.localDay() ||

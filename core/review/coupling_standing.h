@@ -42,7 +42,7 @@ struct CouplingStanding
 {
     Says says = Says::NotRead;
     std::optional<Reading> reading; // that says it; the latest where a question says it that is about none
-    std::optional<Judgement> judgement;    // of that reading, worked out anew; empty for a part-seated one
+    std::optional<Judgement> judgement;    // of that reading, worked out anew; empty for one found not locked
     int among = 0;                         // readings of its rigging that speak, it among them
     std::optional<QuestionKind> asked;     // what the gravest open question asks
     std::optional<CheckKind> askedAbout;   // the part of it that was looked at

@@ -38,15 +38,15 @@ public:
         const auto judging = m_judging.find(reading.coupling);
         if (!countsAs(reading.purpose).rigging || judging == m_judging.end())
             return std::nullopt;
-        const bool foundPartSeated = reading.state == SeatState::PartSeated;
-        if (foundPartSeated && reading.corrects)
+        const bool foundNotLocked = wasFoundNotLocked(reading);
+        if (foundNotLocked && reading.corrects)
             return std::nullopt; // told with the one it corrects
         const auto correction = m_corrections.find(reading.id);
-        const bool correctedToPartSeated =
-            correction != m_corrections.end() && correction->second->state == SeatState::PartSeated;
+        const bool correctedToNotLocked =
+            correction != m_corrections.end() && wasFoundNotLocked(*correction->second);
         const Judgement judgement = judging->second.of(reading);
-        const bool isOutside = !foundPartSeated && judgement.verdict == Verdict::Outside;
-        if (!isOutside && !foundPartSeated && !correctedToPartSeated)
+        const bool isOutside = !foundNotLocked && judgement.verdict == Verdict::Outside;
+        if (!isOutside && !foundNotLocked && !correctedToNotLocked)
             return std::nullopt;
         OutsideStory story;
         story.reading = reading;
@@ -140,7 +140,7 @@ OutsideBy explanationOf(const OutsideStory& story, const LaterReading& later,
 
 bool standsAlone(const OutsideStory& story)
 {
-    return story.wasFoundPartSeated() || story.corrected || story.struck || story.isOpen();
+    return story.foundAs() || story.corrected || story.struck || story.isOpen();
 }
 
 // Whether the second goes on where the first was: nothing was read inside between them.
@@ -170,9 +170,12 @@ std::vector<OutsideStory> outsideStories(const AirframeFacts& facts, const Airfr
     return stories;
 }
 
-bool OutsideStory::wasFoundPartSeated() const
+std::optional<SeatState> OutsideStory::foundAs() const
 {
-    return reading.state == SeatState::PartSeated || (corrected && corrected->state == SeatState::PartSeated);
+    if (reading.state != SeatState::Locked)
+        return reading.state;
+    return corrected && corrected->state != SeatState::Locked ? std::optional{corrected->state}
+                                                              : std::nullopt;
 }
 
 void tellWhy(const CouplingReadings& all, CouplingReview& coupling)

@@ -10,6 +10,7 @@ enum class Says {
     Stopped,    // a “no” about it or about a surface of its circuit that nobody has found out
     Asked,      // something else about it is asked and not found out
     PartSeated, // the latest reading found it so
+    NotSecured, // likewise
     CannotTell,
     NoBandYet,
     NotRead, // at no rigging of the period on the fitting that holds
@@ -17,7 +18,7 @@ enum class Says {
     NearEdge,
     Moved,      // inside, and how it moves stands out
     Scatters,   // inside, and its scatter grew or shrank
-    WasOutside, // inside, and it was outside or part-seated earlier in the period
+    WasOutside, // inside, and it was outside or found not locked earlier in the period
     Inside,
 };
 

@@ -59,6 +59,12 @@ constexpr const Exclusion* strikeOf(const Reading& reading, std::span<const Excl
     return nullptr;
 }
 
+// At a rigging, after a “no”.
+constexpr bool wasFoundNotLocked(const Reading& reading)
+{
+    return countsAs(reading.purpose).rigging && reading.state != SeatState::Locked;
+}
+
 // At a rigging it was found so.
 constexpr bool wasShownPartSeated(const Reading& reading)
 {

@@ -10,7 +10,11 @@
 
 namespace rig {
 
-enum class SeatState { Locked, PartSeated };
+enum class SeatState {
+    Locked,
+    PartSeated,
+    NotSecured, // ball and plunger home, and nothing held the plunger; found_as.h says of which
+};
 
 // Why the reading was taken. Only baseline readings, confirmed locked by other means, make a band.
 enum class Purpose { Rigging, Baseline, Demonstration };

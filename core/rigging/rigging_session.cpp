@@ -1,6 +1,7 @@
 #include "core/rigging/rigging_session.h"
 
 #include "core/rigging/circuit_hand.h"
+#include "core/rigging/found_as.h"
 
 #include <algorithm>
 #include <cassert>
@@ -690,7 +691,7 @@ std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow&
     reading.stamp = {person, when};
     reading.copiedBy = copiedBy(session, now, *person);
     if (coupling->stop && coupling->stop->saidNo && session.wanted == ReadingWanted::Again)
-        reading.state = SeatState::PartSeated;
+        reading.state = foundAfterNo(*coupling->stop->saidNo);
     if (session.wanted == ReadingWanted::Corrected && session.corrected) {
         reading.state = session.corrected->state;
         reading.corrects = session.corrected->id;

@@ -227,6 +227,7 @@ constexpr std::string_view wordOf(SeatState kind)
     case SeatState::Locked:
         return "locked";
     case SeatState::PartSeated:
+    case SeatState::NotSecured: // it follows from the record and has no word of its own in the file
         return "part-seated";
     }
     return {};

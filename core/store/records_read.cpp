@@ -1,4 +1,6 @@
 #include "core/airframe/id_source.h"
+#include "core/rigging/counts_as.h"
+#include "core/rigging/found_as.h"
 #include "core/rigging/measured_before.h"
 #include "core/store/conflicts_in.h"
 #include "core/store/connection.h"
@@ -123,23 +125,6 @@ std::vector<KeptReading> inOrderOfMeasuring(std::vector<KeptReading> readings)
     return sorted;
 }
 
-Result<std::vector<KeptReading>> keptReadings(StoreFile& file, const char* rest, const QVariantList& values)
-{
-    const QString sql = QStringLiteral("SELECT %1, %2 %3")
-                            .arg(columnsSql(factShape<Reading>(), "t"), columnsSql(factShape<Shown>(), "s"),
-                                 QLatin1String{rest});
-    if (const Outcome decided = readDecided(file.connection()); !decided)
-        return decided.problem();
-    std::vector<KeptReading> found;
-    const Outcome read = file.connection().each(sql, values, [&found](Row& row) {
-        Reading reading = factFrom<Reading>(row);
-        found.push_back({std::move(reading), factIfAnyFrom<Shown>(row)});
-    });
-    if (!read)
-        return read.problem();
-    return inOrderOfMeasuring(std::move(found));
-}
-
 // Each with the resolution that was saved first and not set aside, where it has any.
 Result<std::vector<QuestionStory>> questionStories(StoreFile& file, const char* where,
                                                    const QVariantList& values)
@@ -167,6 +152,55 @@ Result<std::vector<QuestionStory>> questionStories(StoreFile& file, const char* 
         all.push_back(std::move(story));
     std::ranges::sort(all, savedBefore, &QuestionStory::question);
     return all;
+}
+
+// Nothing is read for it but of records in which a gap was read as it was found.
+Outcome tellHowFound(StoreFile& file, std::vector<KeptReading>& kept)
+{
+    std::set<RecordId> records;
+    for (const KeptReading& one : kept)
+        if (one.reading.record && wasFoundNotLocked(one.reading))
+            records.insert(*one.reading.record);
+    std::set<ReadingId> notSecured;
+    for (const RecordId record : records) {
+        const QVariantList values{valueOf(record)};
+        const auto saidNo = questionStories(file, "WHERE t.record = ? AND t.kind = 'answered-no'", values);
+        if (!saidNo)
+            return saidNo.problem();
+        if (saidNo.value().empty())
+            continue;
+        auto read = factsIn<Reading>(file, "FROM reading t WHERE t.record = ?", values);
+        if (!read)
+            return read.problem();
+        std::vector<Reading> readings = std::move(read).value();
+        takeHowFound(readings, saidNo.value());
+        for (const Reading& reading : readings)
+            if (reading.state == SeatState::NotSecured)
+                notSecured.insert(reading.id);
+    }
+    for (KeptReading& one : kept)
+        if (notSecured.contains(one.reading.id))
+            one.reading.state = SeatState::NotSecured;
+    return Done{};
+}
+
+Result<std::vector<KeptReading>> keptReadings(StoreFile& file, const char* rest, const QVariantList& values)
+{
+    const QString sql = QStringLiteral("SELECT %1, %2 %3")
+                            .arg(columnsSql(factShape<Reading>(), "t"), columnsSql(factShape<Shown>(), "s"),
+                                 QLatin1String{rest});
+    if (const Outcome decided = readDecided(file.connection()); !decided)
+        return decided.problem();
+    std::vector<KeptReading> found;
+    const Outcome read = file.connection().each(sql, values, [&found](Row& row) {
+        Reading reading = factFrom<Reading>(row);
+        found.push_back({std::move(reading), factIfAnyFrom<Shown>(row)});
+    });
+    if (!read)
+        return read.problem();
+    if (const Outcome told = tellHowFound(file, found); !told)
+        return told.problem();
+    return inOrderOfMeasuring(std::move(found));
 }
 
 Result<std::vector<PartInRigging>> partsIn(StoreFile& file, const QString& table, AirframeId airframe)
@@ -450,6 +484,7 @@ Result<RecordContent> Records::content(RecordId record) const
     for (SideConnected& connected : content.connected)
         if (const Outcome all = readChildren(m_file.connection(), connected.id.bytes, connected); !all)
             return all.problem();
+    takeHowFound(content.readings, content.questions);
     settleWhatWasSeen(content.questions, content.checks);
     takeSurfaceAnswers(content.questions, content.surfaceChecks);
     content.record = found.front();

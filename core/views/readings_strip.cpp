@@ -60,9 +60,11 @@ std::vector<EmptyStretch> emptyBetween(const ReadingsStripView& view)
     if (above < kNowhere && above > locked.to)
         found.push_back({locked.to, above});
     std::erase_if(found, [&view](const EmptyStretch& one) {
-        return std::ranges::any_of(view.earlier, [&one](const GapInterval& seen) {
+        const auto reachesInto = [&one](const GapInterval& seen) {
             return seen.enters.inMillimetres() < one.to && upperEnd(seen) > one.from;
-        });
+        };
+        return std::ranges::any_of(view.earlier, reachesInto) ||
+               std::ranges::any_of(view.notSecured, reachesInto);
     });
     return found;
 }
@@ -77,7 +79,7 @@ double stripEnd(const ReadingsStripView& view)
 {
     double most = view.band ? view.band->outer.upper : 0;
     const std::vector<GapInterval> others = notLocked(view);
-    for (const auto* readings : {&view.locked, &others})
+    for (const auto* readings : {&view.locked, &others, &view.notSecured})
         for (const GapInterval& one : *readings)
             most = std::max(most, one.refuses ? upperEnd(one) : one.enters.inMillimetres());
     const double whole = std::ceil((most + kStripStep) / kStripStep - 1e-9) * kStripStep;

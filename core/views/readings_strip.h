@@ -15,6 +15,7 @@ struct ReadingsStripView
     std::vector<GapInterval> locked;
     std::vector<GapInterval> partSeated; // on purpose, to learn where they lie
     std::vector<GapInterval> asFound;    // at a rigging: part-seated, or outside the band
+    std::vector<GapInterval> notSecured; // likewise: home, and nothing held the plunger
     std::vector<GapInterval> earlier;    // of other fittings, not drawn: they too were seen
 };
 
@@ -29,7 +30,7 @@ struct EmptyStretch
 
 // What lies below the locked readings first. None where one kind was never read, where any reading reaches
 // into the locked ones, where they touch, where a locked one has no upper end on that side, or where a
-// reading of another fitting reaches into it.
+// reading of another fitting or one that was not secured reaches into it.
 std::vector<EmptyStretch> emptyBetween(const ReadingsStripView& view);
 
 // Where the scale ends: a whole step above what was read, and never beyond `kWidestStrip`, where readings lie

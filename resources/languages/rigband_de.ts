@@ -4439,6 +4439,13 @@ Ernstestes zuerst</translation>
         <source>On %1 the file has riggings of these airframes already, %2 in all. Open the file and say of each whether the two are one and the same (Ctrl+8).</source>
         <translation>Am %1 hat die Datei schon Aufrüstvorgänge dieser Flugzeuge, insgesamt %2. Die Datei öffnen und für jeden angeben, ob die beiden ein und derselbe sind (Strg+8).</translation>
     </message>
+    <message numerus="yes">
+        <source>%n row(s) not taken in, as the joint was found not secured: the answer that says so stands in its rigging, not in the table.</source>
+        <translation>
+            <numerusform>%n Zeile nicht aufgenommen, da die Verbindung nicht gesichert vorgefunden wurde: Die Antwort, die das sagt, steht in ihrem Aufrüsten, nicht in der Tabelle.</numerusform>
+            <numerusform>%n Zeilen nicht aufgenommen, da die Verbindung nicht gesichert vorgefunden wurde: Die Antwort, die das sagt, steht in ihrem Aufrüsten, nicht in der Tabelle.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>JoinWords</name>
@@ -5516,6 +5523,18 @@ Ernstestes zuerst</translation>
     <message>
         <source>Between %1 and %2 mm nothing was ever seen.</source>
         <translation>Zwischen %1 und %2 mm wurde nie etwas gesehen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not secured at a rigging</source>
+        <comment>readings</comment>
+        <translation>
+            <numerusform>%n nicht gesichert bei einem Aufrüsten</numerusform>
+            <numerusform>%n nicht gesichert beim Aufrüsten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Found not secured at a rigging: %1.</source>
+        <translation>Beim Aufrüsten nicht gesichert vorgefunden: %1.</translation>
     </message>
 </context>
 <context>
@@ -8201,6 +8220,10 @@ Ernstestes zuerst</translation>
         <source>In the control check it could not be seen</source>
         <translation>In der Ruderprobe war es nicht zu sehen</translation>
     </message>
+    <message>
+        <source>found not secured</source>
+        <translation>nicht gesichert vorgefunden</translation>
+    </message>
 </context>
 <context>
     <name>RenameWords</name>
@@ -10149,6 +10172,25 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
         <translation>Beim selben Aufrüsten auch gemessen, vorher oder nachher: %1. Die Tabelle sagte nicht, wann.</translation>
     </message>
+    <message>
+        <source>once found not secured</source>
+        <translation>einmal nicht gesichert vorgefunden</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s) found not secured</source>
+        <translation>
+            <numerusform>%n-mal nicht gesichert vorgefunden</numerusform>
+            <numerusform>%n-mal nicht gesichert vorgefunden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Found not secured.</source>
+        <translation>Nicht gesichert vorgefunden.</translation>
+    </message>
+    <message>
+        <source>Noted on %1: found not secured.</source>
+        <translation>Am %1 vermerkt: nicht gesichert vorgefunden.</translation>
+    </message>
 </context>
 <context>
     <name>RiggedWords</name>
@@ -11271,6 +11313,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>Second person: %1 of %2 done, %3 stopped</source>
         <translation>Zweite Person: %1 von %2 erledigt, %3 gestoppt</translation>
     </message>
+    <message>
+        <source>Measure as found: touch nothing else. It is kept as found not secured.</source>
+        <translation>Wie vorgefunden messen: sonst nichts anfassen. Es wird als „nicht gesichert vorgefunden“ festgehalten.</translation>
+    </message>
 </context>
 <context>
     <name>SentenceParts</name>
@@ -12326,6 +12372,14 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>“no” at %1</source>
         <comment>a surface</comment>
         <translation>„nein“ an %1</translation>
+    </message>
+    <message>
+        <source>found not secured</source>
+        <translation>nicht gesichert vorgefunden</translation>
+    </message>
+    <message>
+        <source>Found not secured</source>
+        <translation>Nicht gesichert vorgefunden</translation>
     </message>
 </context>
 <context>
@@ -14689,6 +14743,37 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>Left and Right move, plus and minus zoom, Home and End go to the ends, 0 shows everything, Up and Down go from reading to reading.</source>
         <translation>Links und Rechts verschieben, Plus und Minus zoomen, Pos1 und Ende gehen an die Enden, 0 zeigt alles, Auf und Ab gehen von Messung zu Messung.</translation>
     </message>
+    <message>
+        <source>found not secured, on a scale of its own: %1 mm</source>
+        <comment>range of gaps</comment>
+        <translation>nicht gesichert vorgefunden, auf eigener Skala: %1 mm</translation>
+    </message>
+    <message>
+        <source>on a scale of its own, part-seated: %1 mm; found not secured: %2 mm</source>
+        <comment>two ranges of gaps</comment>
+        <translation>auf eigener Skala, halb eingerastet: %1 mm; nicht gesichert vorgefunden: %2 mm</translation>
+    </message>
+    <message>
+        <source>not secured: %1 mm</source>
+        <comment>range of gaps</comment>
+        <translation>nicht gesichert: %1 mm</translation>
+    </message>
+    <message>
+        <source>part-seated: %1; not secured: %2 mm</source>
+        <comment>two ranges of gaps</comment>
+        <translation>halb eingerastet: %1; nicht gesichert: %2 mm</translation>
+    </message>
+    <message>
+        <source>found not secured</source>
+        <translation>nicht gesichert vorgefunden</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) found not secured stand apart.</source>
+        <translation>
+            <numerusform>%n Messung nicht gesichert steht für sich.</numerusform>
+            <numerusform>%n Messungen nicht gesichert stehen für sich.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TrendsPageWords</name>
@@ -15110,6 +15195,22 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>%1 (left out of the band: %2)</source>
         <translation>%1 (aus dem Band ausgelassen: %2)</translation>
+    </message>
+    <message>
+        <source>Found not secured at a rigging once.</source>
+        <translation>Einmal beim Aufrüsten nicht gesichert vorgefunden.</translation>
+    </message>
+    <message>
+        <source>Found not secured at a rigging %1 times.</source>
+        <translation>%1-mal beim Aufrüsten nicht gesichert vorgefunden.</translation>
+    </message>
+    <message>
+        <source>not secured, rigging, second person</source>
+        <translation>nicht gesichert, Aufrüsten, zweite Person</translation>
+    </message>
+    <message>
+        <source>not secured, rigging</source>
+        <translation>nicht gesichert, Aufrüsten</translation>
     </message>
 </context>
 <context>

@@ -4439,6 +4439,13 @@ plus grave d’abord</translation>
         <source>On %1 the file has riggings of these airframes already, %2 in all. Open the file and say of each whether the two are one and the same (Ctrl+8).</source>
         <translation>Le %1, le fichier a déjà des montages de ces planeurs, %2 en tout. Ouvrir le fichier et dire pour chacun s’il s’agit d’un seul et même montage (Ctrl+8).</translation>
     </message>
+    <message numerus="yes">
+        <source>%n row(s) not taken in, as the joint was found not secured: the answer that says so stands in its rigging, not in the table.</source>
+        <translation>
+            <numerusform>%n ligne non intégrée, car la liaison a été trouvée non assurée : la réponse qui le dit est dans son montage, pas dans le tableau.</numerusform>
+            <numerusform>%n lignes non intégrées, car la liaison a été trouvée non assurée : la réponse qui le dit est dans son montage, pas dans le tableau.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>JoinWords</name>
@@ -5516,6 +5523,18 @@ plus grave d’abord</translation>
     <message>
         <source>Between %1 and %2 mm nothing was ever seen.</source>
         <translation>Entre %1 et %2 mm, rien n’a jamais été vu.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not secured at a rigging</source>
+        <comment>readings</comment>
+        <translation>
+            <numerusform>%n non assurée à un montage</numerusform>
+            <numerusform>%n non assurées à un montage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Found not secured at a rigging: %1.</source>
+        <translation>Trouvé non assuré à un montage : %1.</translation>
     </message>
 </context>
 <context>
@@ -8201,6 +8220,10 @@ plus grave d’abord</translation>
         <source>In the control check it could not be seen</source>
         <translation>À l’essai des commandes, elle n’a pas pu être vue</translation>
     </message>
+    <message>
+        <source>found not secured</source>
+        <translation>trouvé non assuré</translation>
+    </message>
 </context>
 <context>
     <name>RenameWords</name>
@@ -10149,6 +10172,25 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
         <translation>Mesuré aussi lors du même montage, avant ou après : %1. Le tableau ne disait pas quand.</translation>
     </message>
+    <message>
+        <source>once found not secured</source>
+        <translation>trouvé une fois non assuré</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s) found not secured</source>
+        <translation>
+            <numerusform>trouvé %n fois non assuré</numerusform>
+            <numerusform>trouvé %n fois non assuré</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Found not secured.</source>
+        <translation>Trouvé non assuré.</translation>
+    </message>
+    <message>
+        <source>Noted on %1: found not secured.</source>
+        <translation>Noté le %1 : trouvé non assuré.</translation>
+    </message>
 </context>
 <context>
     <name>RiggedWords</name>
@@ -11271,6 +11313,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>Second person: %1 of %2 done, %3 stopped</source>
         <translation>Deuxième personne : %1 sur %2 faits, %3 arrêtés</translation>
     </message>
+    <message>
+        <source>Measure as found: touch nothing else. It is kept as found not secured.</source>
+        <translation>Mesurer tel que trouvé : ne toucher à rien d’autre. Conservé comme trouvé non assuré.</translation>
+    </message>
 </context>
 <context>
     <name>SentenceParts</name>
@@ -12326,6 +12372,14 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>“no” at %1</source>
         <comment>a surface</comment>
         <translation>« non » : %1</translation>
+    </message>
+    <message>
+        <source>found not secured</source>
+        <translation>trouvé non assuré</translation>
+    </message>
+    <message>
+        <source>Found not secured</source>
+        <translation>Trouvé non assuré</translation>
     </message>
 </context>
 <context>
@@ -14689,6 +14743,37 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>Left and Right move, plus and minus zoom, Home and End go to the ends, 0 shows everything, Up and Down go from reading to reading.</source>
         <translation>Gauche et Droite déplacent, plus et moins zooment, Début et Fin vont aux extrémités, 0 montre tout, Haut et Bas vont de mesure en mesure.</translation>
     </message>
+    <message>
+        <source>found not secured, on a scale of its own: %1 mm</source>
+        <comment>range of gaps</comment>
+        <translation>trouvé non assuré, sur sa propre échelle : %1 mm</translation>
+    </message>
+    <message>
+        <source>on a scale of its own, part-seated: %1 mm; found not secured: %2 mm</source>
+        <comment>two ranges of gaps</comment>
+        <translation>sur sa propre échelle, à demi engagé : %1 mm ; trouvé non assuré : %2 mm</translation>
+    </message>
+    <message>
+        <source>not secured: %1 mm</source>
+        <comment>range of gaps</comment>
+        <translation>non assuré : %1 mm</translation>
+    </message>
+    <message>
+        <source>part-seated: %1; not secured: %2 mm</source>
+        <comment>two ranges of gaps</comment>
+        <translation>à demi engagé : %1 ; non assuré : %2 mm</translation>
+    </message>
+    <message>
+        <source>found not secured</source>
+        <translation>trouvé non assuré</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) found not secured stand apart.</source>
+        <translation>
+            <numerusform>%n mesure trouvée non assurée est à part.</numerusform>
+            <numerusform>%n mesures trouvées non assurées sont à part.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TrendsPageWords</name>
@@ -15110,6 +15195,22 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>%1 (left out of the band: %2)</source>
         <translation>%1 (écartée de la bande : %2)</translation>
+    </message>
+    <message>
+        <source>Found not secured at a rigging once.</source>
+        <translation>Trouvé une fois non assuré à un montage.</translation>
+    </message>
+    <message>
+        <source>Found not secured at a rigging %1 times.</source>
+        <translation>Trouvé %1 fois non assuré à un montage.</translation>
+    </message>
+    <message>
+        <source>not secured, rigging, second person</source>
+        <translation>non assuré, montage, deuxième personne</translation>
+    </message>
+    <message>
+        <source>not secured, rigging</source>
+        <translation>non assuré, montage</translation>
     </message>
 </context>
 <context>

@@ -385,6 +385,22 @@ TEST_P(RiggingJourney, AJointThatWasStoppedIsMeasuredAsFoundAndStaysStoppedOnEve
     EXPECT_TRUE(part(page, "stopCard").isVisible()) << "nobody's hand belongs on it";
 }
 
+TEST_P(RiggingJourney, AJointOfWhichOnlyTheLockWasBackIsKeptAsNotSecuredAndNoPartSeatedIsSeen)
+{
+    begin();
+    type("yyn");
+    type("m");
+    EXPECT_TRUE(text("leafNote").contains("kept as found not secured")) << text("leafNote").toStdString();
+    type("0.5\n");
+    ASSERT_EQ(content().readings.size(), 1U);
+    EXPECT_EQ(content().readings.front().state, SeatState::NotSecured);
+    press(Qt::Key_PageDown);
+    press(Qt::Key_PageUp);
+    EXPECT_FALSE(part(page, "gapStrip").accessibleDescription().contains("Part-seated was seen"));
+    EXPECT_TRUE(part(page, "gapStrip").accessibleDescription().contains("Part-seated was never seen"))
+        << part(page, "gapStrip").accessibleDescription().toStdString();
+}
+
 TEST_P(RiggingJourney, AnOutsideReadingSaysStopAndWhomToCallAndStands)
 {
     Airframe airframe = must(store.records().airframes()).front();

@@ -67,7 +67,19 @@ public:
             store.records().add(Exclusion{{}, last, "read on the wrong joint", {hangar.oren, at(kDay, 11)}}));
     }
 
-    void ask(QuestionKind kind)
+    // “No” to the lock, read as found, and somebody has said what it was.
+    void findNotSecured(int entersUm)
+    {
+        ask(QuestionKind::AnsweredNo, CheckKind::SleeveAtStop);
+        Reading one = reading(entersUm, kDay, 12);
+        one.record = rigged;
+        one.state = SeatState::PartSeated; // as the file knows it
+        one.stamp.when = at(kDay, 12);
+        last = must(store.records().add(one, std::nullopt));
+        resolve(13);
+    }
+
+    void ask(QuestionKind kind, std::optional<CheckKind> check = {})
     {
         Question question;
         question.airframe = hangar.airframe;
@@ -76,6 +88,7 @@ public:
         question.coupling = hangar.leftAileron;
         if (kind == QuestionKind::OutsideReading)
             question.reading = last;
+        question.check = check;
         question.stamp = {hangar.oren, at(kDay, 11)};
         asked = must(store.records().add(question));
     }
@@ -105,14 +118,14 @@ public:
         must(store.records().add(question));
     }
 
-    void resolve()
+    void resolve(int hour = 12)
     {
         Resolution resolution;
         resolution.question = asked;
         resolution.person = hangar.vale;
         resolution.found = "grit under the sleeve";
         resolution.done = "cleaned and put together again";
-        resolution.stamp.when = at(kDay, 12);
+        resolution.stamp.when = at(kDay, hour);
         must(store.records().add(resolution));
     }
 
@@ -190,6 +203,11 @@ const std::vector<Story>& stories()
          [](ToldFile& file) {
              file.today(500);
              file.read(900, SeatState::PartSeated, 12);
+         }},
+        {"found not secured", Says::NotSecured,
+         [](ToldFile& file) {
+             file.today(500);
+             file.findNotSecured(900);
          }},
         {"found part-seated, and that struck", Says::WasOutside,
          [](ToldFile& file) {

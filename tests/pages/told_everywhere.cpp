@@ -114,6 +114,7 @@ void addTable(const AirframeReview& review, std::vector<Told>& all)
                                                     {"question-open", Says::Asked},
                                                     {"stopped", Says::Stopped},
                                                     {"part-seated", Says::PartSeated},
+                                                    {"not-secured", Says::NotSecured},
                                                     {"no-band", Says::NoBandYet},
                                                     {"cannot-tell", Says::CannotTell},
                                                     {"not-read", Says::NotRead},

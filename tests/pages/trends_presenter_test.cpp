@@ -1,5 +1,6 @@
 #include "app/pages/trends/trends_presenter.h"
 #include "app/wording/trend_words.h"
+#include "core/store/facts_book.h"
 #include "tests/pages/trends_scene.h"
 
 #include <gtest/gtest.h>
@@ -316,6 +317,35 @@ TEST_F(Trends, SayWhenARiggingFoundTheCouplingPartSeated)
     const CouplingTrend trend = leftAileron();
     EXPECT_EQ(trend.standing.says, Says::PartSeated);
     EXPECT_EQ(trend.counts.partSeatedAtRigging, 1);
+}
+
+TEST_F(Trends, OneFoundNotSecuredInsideTheBandTakesNothingFromTheReadingsBefore)
+{
+    scene.baselineDay(kBaselineDay);
+    scene.rig(dayOf(2026, 4, 4), 500);
+    Question saidNo;
+    saidNo.airframe = hangar.airframe;
+    saidNo.kind = QuestionKind::AnsweredNo;
+    saidNo.record = scene.record(dayOf(2026, 4, 11));
+    saidNo.coupling = hangar.leftAileron;
+    saidNo.check = CheckKind::SleeveAtStop;
+    must(store.records().add(saidNo));
+    Reading found = scene.reading(500, dayOf(2026, 4, 11));
+    found.record = saidNo.record;
+    found.state = SeatState::PartSeated; // the file knows no more
+    const ReadingId id = must(store.records().add(found, std::nullopt));
+    EXPECT_EQ(must(store.records().reading(id)).reading.state, SeatState::NotSecured);
+    EXPECT_EQ(must(store.records().content(*saidNo.record)).readings.front().state, SeatState::NotSecured);
+
+    const CouplingTrend trend = leftAileron();
+    EXPECT_EQ(trend.readings[12].judgement.verdict, Verdict::Inside);
+    EXPECT_EQ(trend.readings.back().reading.state, SeatState::NotSecured);
+    EXPECT_FALSE(trend.readings.back().isJudged());
+    EXPECT_EQ(trend.counts.partSeatedAtRigging, 0);
+    EXPECT_EQ(trend.counts.notSecuredAtRigging, 1);
+    EXPECT_TRUE(must(store.records().book().airframe(hangar.airframe))
+                    ->history(hangar.leftAileron)
+                    .partSeated.empty());
 }
 
 TEST_F(Trends, CannotTellWhileTheGaugeIsInQuarantine)

@@ -231,6 +231,19 @@ TEST(Trend, PutsPartSeatedReadingsBelowWhereTheyAreNarrowerThanLocked)
     EXPECT_GT(picture.mmAtBottom, 0.2);
 }
 
+TEST(Trend, SetsWhatWasNotSecuredApartAndHatchesNothingForIt)
+{
+    TrendSeries series = tenReadings();
+    series.readings[4].state = SeatState::NotSecured;
+    const TrendPicture picture = layoutTrend(series, kRiggings, kUsual, {});
+    ASSERT_FALSE(picture.partLane.isNull());
+    EXPECT_TRUE(says(picture, "not secured"));
+    EXPECT_FALSE(says(picture, "part-seated"));
+    for (const DrawnBox& box : picture.boxes)
+        EXPECT_FALSE(box.hatched && box.where == picture.partLane);
+    EXPECT_TRUE(TrendWords::reading(series.readings[4]).contains("found not secured"));
+}
+
 TEST(Trend, EndsAReadingWithoutUpperBoundInAnArrow)
 {
     TrendSeries series = tenReadings();

@@ -90,6 +90,8 @@ Result<CouplingFacts> LessonPresenter::coupling(AirframeId airframe, CouplingId 
             continue;
         if (wasShownPartSeated(reading))
             facts.strip.partSeated.push_back(reading.interval);
+        else if (reading.state == SeatState::NotSecured)
+            facts.strip.notSecured.push_back(reading.interval);
         else if (reading.state == SeatState::PartSeated)
             facts.strip.asFound.push_back(reading.interval);
     }

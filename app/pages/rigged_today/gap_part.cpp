@@ -9,6 +9,7 @@
 #include "app/wording/rigged_words.h"
 #include "app/wording/verdict_words.h"
 #include "core/airframe/name_in.h"
+#include "core/rigging/found_as.h"
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
@@ -63,6 +64,17 @@ void showStruck(QLabel* label, const std::vector<Person>& persons, const Couplin
     }
     sayIn(label, drawn.join(QStringLiteral("<br>")));
     label->setAccessibleName(plain.join(QLatin1Char('\n')));
+}
+
+// What a gap that is read here as found is kept as.
+SeatState foundHere(const CouplingSheet& sheet)
+{
+    return sheet.stop && sheet.stop->saidNo ? foundAfterNo(*sheet.stop->saidNo) : SeatState::PartSeated;
+}
+
+Says saysOf(SeatState found)
+{
+    return found == SeatState::NotSecured ? Says::NotSecured : Says::PartSeated;
 }
 
 } // namespace
@@ -154,8 +166,9 @@ void GapPart::showLeaves()
     m_leaves->setVisible(hasGap() && m_sheet.gauge && (m_leavesOpen || isToBeRead));
     m_leafNote->setText(gaugeNoteOf(m_sheet));
     if (m_sheet.wanted == ReadingWanted::Again)
-        m_leafNote->setText(m_sheet.stop && m_sheet.stop->saidNo ? RiggedWords::asFoundHint()
-                                                                 : RiggedWords::measureAgainHint());
+        m_leafNote->setText(m_sheet.stop && m_sheet.stop->saidNo
+                                ? RiggedWords::asFoundHint(foundHere(m_sheet))
+                                : RiggedWords::measureAgainHint());
 }
 
 void GapPart::showVerdict()
@@ -190,7 +203,8 @@ void GapPart::showLast(const SheetReading& last)
         m_leafLabel->setText(
             RiggedWords::interval(Formats{}.interval(last.reading.interval), last.reading.technique));
     const bool isLocked = last.reading.state == SeatState::Locked;
-    showJudged(last.reading.interval, isLocked ? std::optional{last.judgement} : std::nullopt);
+    showJudged(last.reading.interval, last.reading.state,
+               isLocked ? std::optional{last.judgement} : std::nullopt);
     m_verdict->setKept(RiggedWords::savedAt(Formats{}.time(last.reading.stamp.when)));
     GapStripView strip = stripOf(m_sheet);
     strip.reading = last.reading.interval;
@@ -201,12 +215,13 @@ void GapPart::showLast(const SheetReading& last)
     m_strip->setView(strip);
 }
 
-void GapPart::showJudged(const GapInterval& reading, const std::optional<Judgement>& judgement)
+void GapPart::showJudged(const GapInterval& reading, SeatState state,
+                         const std::optional<Judgement>& judgement)
 {
     if (judgement)
         m_verdict->show(*judgement, reading, m_standing, m_callName, m_callPhone);
     else
-        m_verdict->showAsFound(reading, m_standing, m_callName, m_callPhone);
+        m_verdict->showAsFound(reading, saysOf(state), m_standing, m_callName, m_callPhone);
     if (m_sheet.stop && judgement && m_verdict->says() != Says::Outside)
         m_verdict->showStopped();
 }
@@ -216,7 +231,7 @@ void GapPart::showReading(const GaugeReading& reading, const std::optional<Judge
     m_leaves->setChosen(reading);
     m_leafNote->setText(RiggedWords::interval(Formats{}.interval(reading.interval), reading.technique));
     beginAnew();
-    showJudged(reading.interval, judgement);
+    showJudged(reading.interval, foundHere(m_sheet), judgement);
     GapStripView strip = stripOf(m_sheet);
     strip.reading = reading.interval;
     if (judgement)

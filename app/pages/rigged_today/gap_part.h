@@ -59,7 +59,7 @@ private:
     void showLeaves();
     void showVerdict();
     void showLast(const SheetReading& last);
-    void showJudged(const GapInterval& reading, const std::optional<Judgement>& judgement);
+    void showJudged(const GapInterval& reading, SeatState state, const std::optional<Judgement>& judgement);
     QString whatToDo() const;
     QString whyNoFigure() const;
 

@@ -173,8 +173,9 @@ FittingCounts CouplingTrendMaker::countsOf(FittingId fitting) const
         if (one.reading.fitting != fitting)
             continue;
         if (!one.isJudged()) {
-            counts.partSeatedAtRigging +=
-                countsAs(one.reading.purpose).rigging && !one.isStruckThrough() ? 1 : 0;
+            int& found = one.reading.state == SeatState::NotSecured ? counts.notSecuredAtRigging
+                                                                    : counts.partSeatedAtRigging;
+            found += countsAs(one.reading.purpose).rigging && !one.isStruckThrough() ? 1 : 0;
             continue;
         }
         const Verdict verdict = one.judgement.verdict;

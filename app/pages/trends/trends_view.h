@@ -65,6 +65,7 @@ struct FittingCounts : VerdictCounts
 {
     int outsideSetAside = 0; // outside, but superseded, struck or excluded: they happened
     int partSeatedAtRigging = 0;
+    int notSecuredAtRigging = 0;
 };
 
 struct CouplingTrend

@@ -116,9 +116,10 @@ TEST(Counts, SayOfEachCouplingHowOftenItWasReadOutsideFoundPartSeatedAndAnswered
 {
     Scene scene;
     EXPECT_EQ(must(writeCounts(scene.store.records(), scene.store.clock().now().localDay())),
-              "airframe,coupling,riggings,riggings_read,readings,outside,found_part_seated,no_answers\r\n"
-              "QX-17,Left aileron,1,1,1,0,1,1\r\n"
-              "QX-17,Right aileron,1,0,0,0,0,0\r\n");
+              "airframe,coupling,riggings,riggings_read,readings,outside,found_part_seated,no_answers,"
+              "found_not_secured\r\n"
+              "QX-17,Left aileron,1,1,1,0,1,1,0\r\n"
+              "QX-17,Right aileron,1,0,0,0,0,0,0\r\n");
 }
 
 } // namespace

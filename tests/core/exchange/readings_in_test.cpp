@@ -328,6 +328,31 @@ TEST_F(ImportedTable, NamesTheBadRowsInTheOrderOfTheirLines)
     EXPECT_EQ(lines, (std::vector{2, 2, 2, 3, 4}));
 }
 
+TEST_F(ImportedTable, PassesOverWhatWasFoundNotSecuredAndCountsIt)
+{
+    RiggingRecord rigging = hangar.record(store.clock().now());
+    Question saidNo;
+    saidNo.airframe = hangar.airframe;
+    saidNo.kind = QuestionKind::AnsweredNo;
+    saidNo.record = must(store.records().add(rigging));
+    saidNo.coupling = hangar.leftAileron;
+    saidNo.check = CheckKind::SleeveAtStop;
+    must(store.records().add(saidNo));
+    Reading found = hangar.reading(between(450, 500), store.clock().now());
+    found.record = saidNo.record;
+    found.state = SeatState::PartSeated;
+    must(store.records().add(found, std::nullopt));
+    const std::string out = must(writeReadings(store.records()));
+    EXPECT_NE(out.find(",not-secured,"), std::string::npos) << out;
+
+    TempStore other;
+    Hangar there{other.records()};
+    const Imported imported = must(importReadings(other.records(), other.clock(), out));
+    EXPECT_TRUE(imported.bad.empty());
+    EXPECT_EQ(imported.notSecured, 1);
+    EXPECT_TRUE(must(other.records().readings(there.airframe)).empty());
+}
+
 TEST_F(ImportedTable, NamesWhoStoodByWhileACouplingWasShownPartSeated)
 {
     const std::string header = "airframe,coupling,date,enters_mm,refuses_mm,person,state,second\n";

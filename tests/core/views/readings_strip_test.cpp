@@ -11,7 +11,7 @@ namespace {
 ReadingsStripView strip(std::vector<GapInterval> locked, std::vector<GapInterval> partSeated,
                         std::vector<GapInterval> asFound = {})
 {
-    return {std::nullopt, std::move(locked), std::move(partSeated), std::move(asFound), {}};
+    return {std::nullopt, std::move(locked), std::move(partSeated), std::move(asFound), {}, {}};
 }
 
 } // namespace
