@@ -505,13 +505,13 @@ QString RiggedWords::measureAsFound() { return tr("Measure as found  (%1)").arg(
 
 QString RiggedWords::asFoundHint(SeatState kept)
 {
+    if (kept == SeatState::NotSecured)
+        return tr("Measure as found: touch nothing else. It is kept as found not secured.");
     return tr("Measure as found: touch nothing else. It is kept as found part-seated.");
 }
 
 QString RiggedWords::saidNo(const QString& coupling, CheckKind kind)
 {
-    if (kept == SeatState::NotSecured)
-        return tr("Measure as found: touch nothing else. It is kept as found not secured.");
     switch (kind) {
     case CheckKind::BallInSocket:
         return tr("%1: the ball is not in the socket.").arg(coupling);
@@ -611,6 +611,17 @@ QString RiggedWords::escHint()
 }
 
 QString RiggedWords::escHintOnPaper() { return tr("Esc breaks off the typing: what is typed is kept."); }
+
+QString RiggedWords::begunElsewhere()
+{
+    return tr("This coupling was half done in another window. What was answered there was not seen here: it "
+              "starts again from the look, and the break is kept.");
+}
+
+QString RiggedWords::halfDoneElsewhere()
+{
+    return tr("Half done in another window. Whatever is pressed here begins it again, from the look.");
+}
 
 QString RiggedWords::interruptedAt(const QString& time)
 {

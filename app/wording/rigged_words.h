@@ -172,6 +172,8 @@ public:
     static QString escHint();
     static QString escHintOnPaper();
     static QString interruptedAt(const QString& time);
+    static QString begunElsewhere();
+    static QString halfDoneElsewhere(); // before anything is pressed
     static QString keptFromBefore(const QString& reading);
     static QString changedInAnotherWindow();
     static QString correctedBeforeTheBreak(const QString& interval);

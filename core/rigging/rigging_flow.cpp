@@ -147,6 +147,8 @@ CouplingFlow givenAt(const RecordContent& content, CouplingId coupling, Turn tur
     CouplingFlow flow;
     const Interruption* since = lastInterruption(content, coupling, turn);
     flow.interrupted = since != nullptr;
+    if (since)
+        flow.since = since->id;
     for (const Check& check : content.checks) {
         if (check.coupling != coupling || check.turn != turn || (since && savedBefore(check, *since)))
             continue;

@@ -34,7 +34,8 @@ struct CouplingFlow
     std::optional<Reading> last;       // that stands, of this person in this record, before a break too
     std::vector<StruckReading> struck; // likewise before a break too
     bool interrupted = false;          // at any time in this record
-    bool begun = false;                // anything answered since the last interruption
+    std::optional<FactId> since;       // the last interruption: what counts came after it
+    bool begun = false;                // anything answered since then
 
     bool isDone() const { return next == Step::Done; }
     // The first of the answers that count now that is a “cannot see”.

@@ -269,7 +269,19 @@ bool isHalfDone(const RiggingSession& session, const RecordNow& now)
     if (!session.begun || now.enteredBy)
         return false;
     const CouplingNow* coupling = now.find(session.begun->coupling);
-    return coupling && coupling->flow(session.begun->turn).begun && coupling->isWaiting(session.begun->turn);
+    if (!coupling)
+        return false;
+    const CouplingFlow& flow = coupling->flow(session.begun->turn);
+    return flow.begun && flow.since == session.begun->since && coupling->isWaiting(session.begun->turn);
+}
+
+bool isBegunElsewhere(const RiggingSession& session, const RecordNow& now)
+{
+    const CouplingNow* coupling = here(session, now);
+    if (!coupling || now.enteredBy || coupling->stop)
+        return false;
+    const CouplingFlow& flow = coupling->flow(session.turn);
+    return flow.begun && !flow.isDone() && session.begun != Work{coupling->id, session.turn, flow.since};
 }
 
 std::optional<CouplingId> nextWaiting(const RiggingSession& session, const RecordNow& now)
@@ -469,7 +481,7 @@ SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId 
                                   here->isWaiting(Turn::First) && here->first.begun &&
                                   !isAmong(person, here->firstPersons);
     if (isBegunByAnother)
-        session.begun = Work{here->id, Turn::First};
+        session.begun = Work{here->id, Turn::First, here->first.since};
     SessionStep step{std::move(session), {}};
     if (isBegunByAnother || (before && *before != person))
         step = interrupt(std::move(step.session), now, InterruptionReason::PersonChanged, when);
@@ -497,6 +509,24 @@ SessionStep interrupt(RiggingSession session, const RecordNow& now, Interruption
         wantNothing(step.session);
     }
     step.session.begun.reset();
+    return step;
+}
+
+SessionStep beginAnew(RiggingSession session, const RecordNow& now, Moment when)
+{
+    assert(!session.pressed);
+    SessionStep step{std::move(session), {}};
+    if (!isBegunElsewhere(step.session, now))
+        return step;
+    wantNothing(step.session);
+    step.session.begun.reset();
+    Interruption interruption;
+    interruption.record = now.record;
+    interruption.coupling = step.session.place.coupling;
+    interruption.turn = step.session.turn;
+    interruption.reason = InterruptionReason::PersonChanged;
+    interruption.stamp.when = when;
+    step.facts.emplace_back(interruption);
     return step;
 }
 
@@ -589,7 +619,9 @@ SessionStep strike(RiggingSession session, const RecordNow& now, const Reading& 
     if (!person)
         return {std::move(session), {}};
     wantNothing(session);
-    session.begun = Work{slip.coupling, slip.turn}; // left like this, it starts again from the look
+    // Left like this, it starts again from the look.
+    if (const CouplingNow* coupling = now.find(slip.coupling); coupling && !isBegunElsewhere(session, now))
+        session.begun = Work{slip.coupling, slip.turn, coupling->flow(slip.turn).since};
     return {std::move(session), {Exclusion{{}, slip.id, reason, {person, when}}}};
 }
 
@@ -611,7 +643,7 @@ SessionStep answer(RiggingSession session, const RecordNow& now, CheckKind kind,
     check.when = when;
     check.stamp = {person, when};
     check.copiedBy = copiedBy(session, now, *person);
-    session.begun = Work{check.coupling, check.turn};
+    session.begun = Work{check.coupling, check.turn, coupling->flow(check.turn).since};
     return {std::move(session), {check}};
 }
 
@@ -704,7 +736,11 @@ std::optional<Reading> readingAt(const RiggingSession& session, const RecordNow&
 RiggingSession press(RiggingSession session, Reading reading)
 {
     assert(!session.pressed);
-    session.begun = Work{reading.coupling, reading.turn};
+    const Work here{reading.coupling, reading.turn};
+    const bool isBegunHere =
+        session.begun && session.begun->coupling == here.coupling && session.begun->turn == here.turn;
+    if (!isBegunHere && !reading.corrects) // what is put right belongs to whoever did the work
+        session.begun = here;
     session.pressed = std::move(reading);
     return session;
 }

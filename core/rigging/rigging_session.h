@@ -134,6 +134,8 @@ struct Work
 {
     CouplingId coupling;
     Turn turn = Turn::First;
+    // The interruption that it was begun after: with a later one, what stands there now is another's.
+    std::optional<FactId> since = {};
 
     bool operator==(const Work&) const = default;
 };
@@ -191,6 +193,9 @@ bool isHiddenNow(const RiggingSession& session, const RecordNow& now, CouplingId
 // Something was begun here on the coupling at hand and is not finished, so that a break sends it back to the
 // look. Never of a record from paper: there only the typing is broken off.
 bool isHalfDone(const RiggingSession& session, const RecordNow& now);
+// The joint at hand is half done in this turn, and not by this window: whoever is at it here has not seen it
+// done, and begins at the look. Never of a record from paper.
+bool isBegunElsewhere(const RiggingSession& session, const RecordNow& now);
 // The next coupling that still waits for whoever works in this turn, after the one at hand, then from the
 // start.
 std::optional<CouplingId> nextWaiting(const RiggingSession& session, const RecordNow& now);
@@ -216,6 +221,8 @@ SessionStep changeTurn(RiggingSession session, const RecordNow& now, Turn turn, 
 SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId person, Moment when);
 // Sends the coupling at hand back to the look when it is half done; nothing otherwise.
 SessionStep interrupt(RiggingSession session, const RecordNow& now, InterruptionReason reason, Moment when);
+// Sends a joint that is begun elsewhere back to the look, and the work there is this window's.
+SessionStep beginAnew(RiggingSession session, const RecordNow& now, Moment when);
 // From paper: whether the second person types, or whoever types the rest copies what that person wrote. Said
 // of one person: it ends with the next one chosen.
 SessionStep chooseWhoTypes(RiggingSession session, const RecordNow& now, bool secondTypes, Moment when);

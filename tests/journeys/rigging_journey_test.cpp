@@ -747,6 +747,34 @@ TEST_P(RiggingJourney, ARecordBegunInAnotherWindowIsGoneOnWithAndSaidSo)
     EXPECT_TRUE(content().interruptions.empty()) << "what is half done is this window's work";
 }
 
+TEST_P(RiggingJourney, WhatAnotherWindowLeftHalfDoneBeginsAnewHereAndThereAgain)
+{
+    const auto file = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
+    IdSource ids{7};
+    Records records{*file, ids, store.clock()};
+    RiggedTodayPage other{records, store.clock(), prompts};
+    other.showAirframe(hangar.airframe);
+    showAt(other, {1280, 744});
+    begin();
+    type("yy");
+    other.findChild<QComboBox*>("leader")->setCurrentIndex(1); // the same person, at the other window
+    other.findChild<QPushButton*>("begin")->click();
+    EXPECT_TRUE(textOf(other, "couplingNotice").find("another window") != std::string::npos);
+    typeSlowly(other, "y");
+    EXPECT_EQ(content().checks.size(), 2U) << "it was meant for what stood there";
+    ASSERT_EQ(content().interruptions.size(), 1U);
+    EXPECT_TRUE(textOf(other, "couplingNotice").find("starts again from the look") != std::string::npos)
+        << textOf(other, "couplingNotice");
+    typeSlowly(other, "y");
+    EXPECT_EQ(content().checks.back().kind, CheckKind::BallInSocket);
+    type("y"); // here: what the other has written is shown first
+    type("y"); // and its half look is not gone on with
+    EXPECT_EQ(content().checks.size(), 3U);
+    EXPECT_EQ(content().interruptions.size(), 2U);
+    type("y");
+    EXPECT_EQ(content().checks.back().kind, CheckKind::BallInSocket);
+}
+
 TEST_P(RiggingJourney, AWrongLeafIsPutRightAfterABreakTooAndTheCouplingIsStillMeasuredAnew)
 {
     begin();

@@ -383,9 +383,10 @@ QWidget* CouplingPanel::nextThing() const
 // Whoever comes back to the joint meets it again. What the other person found is not told by it.
 void CouplingPanel::showStop(const RiggedTodayView& view)
 {
-    if (m_sheet.stop)
+    if (m_sheet.stop) {
         m_stop->say(whyStopped(m_sheet),
                     stopAdvice(view, m_sheet.stoppedSince ? QString{} : StopWords::tagAndPhotograph()));
+    }
     m_stop->setVisible(m_sheet.stop.has_value());
 }
 
@@ -404,13 +405,23 @@ QString CouplingPanel::firstThing() const
     const CouplingFlow& flow = m_sheet.flow;
     if (flow.interrupted && flow.last && flow.readings.empty())
         return RiggedWords::keptFromBefore(Formats{}.interval(flow.last->interval));
+    const QString before = whatWentBefore();
     if (isFirst)
-        return {};
+        return before;
     if (m_sheet.hasConnectedIt)
         return ConnectedWords::connectedItToo(m_head->person());
     if (!m_sheet.isHidden)
-        return {};
-    return m_sheet.flow.asks.parts.pull ? RiggedWords::secondBlind() : RiggedWords::secondLooksBlind();
+        return before;
+    const QString blind =
+        m_sheet.flow.asks.parts.pull ? RiggedWords::secondBlind() : RiggedWords::secondLooksBlind();
+    return before.isEmpty() ? blind : before + QLatin1Char(' ') + blind;
+}
+
+QString CouplingPanel::whatWentBefore() const
+{
+    if (m_sheet.isBegunElsewhere)
+        return RiggedWords::halfDoneElsewhere();
+    return {};
 }
 
 void CouplingPanel::showPlays(const RiggedTodayView& view)

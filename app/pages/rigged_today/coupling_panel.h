@@ -81,6 +81,7 @@ private:
     QWidget* nextThing() const;
     QString firstThing() const;
     QString whatIsAsked() const;
+    QString whatWentBefore() const;
     bool takeAnswer(Answer answer);
     bool holdsForTheStop();
     bool goOn();

@@ -67,6 +67,8 @@ private:
     void stayQuiet(); // a while longer, where nothing that is typed counts now
     // The same, and false too where the screen was out of date: then it is shown anew.
     bool mayPress();
+    bool mayWorkHere();
+    void answerHere(CheckKind kind, Answer given);
     void breakOff(InterruptionReason reason);
 
     void refresh(); // reads the facts, shows them, and says so to the window

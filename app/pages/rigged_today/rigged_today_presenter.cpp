@@ -372,6 +372,7 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
     if (sheet.stop && sheet.stop->isOutside())
         sheet.slip = slipAt(known, coupling);
     sheet.person = personAt(session, *view.now);
+    sheet.isBegunElsewhere = isBegunElsewhere(session, *view.now);
     sheet.wanted = session.wanted;
     sheet.isMeasuringOpen = isMeasuringOpen(session, sheet.flow, sheet.stop);
     sheet.notSeen = notSeenAmong(known.facts().questions, view.record->id, coupling);

@@ -49,6 +49,7 @@ struct CouplingSheet
     bool isGaugeOverdue = false;             // a month and more since then
     std::map<PersonId, NotSecond> notSecond; // who is no second person here, and why
     bool isNobodyApart = false;              // everybody connected it or did it first
+    bool isBegunElsewhere = false;           // half done, and not by this window
     bool isHidden = false;             // what the first person found: until the second has found their own
     bool hasConnectedIt = false;       // `person`
     std::optional<Coupling> otherSide; // left for right, right for left

@@ -78,6 +78,25 @@ bool RiggedTodayPage::mayPress()
     return false;
 }
 
+// What was answered in another window stands there as though it had been seen here: it is begun anew, and
+// what was pressed was meant for what stood there.
+bool RiggedTodayPage::mayWorkHere()
+{
+    if (!mayPress())
+        return false;
+    if (!m_work.isBegunElsewhere())
+        return true;
+    if (take(m_work.begunAnew()))
+        setFocus();
+    return false;
+}
+
+void RiggedTodayPage::answerHere(CheckKind kind, Answer given)
+{
+    if (m_work.isOpen() && mayWorkHere())
+        perform(answer, kind, given);
+}
+
 void RiggedTodayPage::breakOff(InterruptionReason reason)
 {
     if (settle() && m_work.isOpen())
@@ -172,7 +191,7 @@ void RiggedTodayPage::connectPanels()
 void RiggedTodayPage::connectCoupling()
 {
     const CouplingPanel* coupling = m_panels->coupling();
-    connect(coupling, &CouplingPanel::answered, this, performs(answer));
+    connect(coupling, &CouplingPanel::answered, this, &RiggedTodayPage::answerHere);
     connect(coupling, &CouplingPanel::personChosen, this, performs(choosePerson));
     connect(coupling, &CouplingPanel::gaugeChosen, this, performs(chooseGauge));
     connect(coupling, &CouplingPanel::measureAgainAsked, this, performs(wantAgain));
@@ -228,7 +247,7 @@ void RiggedTodayPage::tick(TickKind kind)
 
 void RiggedTodayPage::pressReading(const GaugeReading& taken)
 {
-    if (!mayPress() || !m_sheet || !m_work.press(taken, *m_sheet))
+    if (!mayWorkHere() || !m_sheet || !m_work.press(taken, *m_sheet))
         return;
     m_panels->coupling()->showReading(taken, m_work.painted());
     m_idle->start();

@@ -116,7 +116,8 @@ Outcome RiggingWork::take(SessionStep step)
         return written.problem();
     m_news = newsText(written.value());
     if (isInterrupted(step) && step.session.place == m_session.place)
-        m_news = RiggedWords::interruptedAt(Formats{}.time(m_clock.now()));
+        m_news = isBegunElsewhere() ? RiggedWords::begunElsewhere()
+                                    : RiggedWords::interruptedAt(Formats{}.time(m_clock.now()));
     if (const Reading* corrected = correctionBeforeTheBreak(step, *m_view.now))
         m_news = RiggedWords::correctedBeforeTheBreak(Formats{}.interval(corrected->interval));
     if (isTurnedToSecond(step.session))
@@ -155,6 +156,16 @@ bool RiggingWork::isTurnedToSecond(const RiggingSession& next) const
 SessionStep RiggingWork::interrupted(InterruptionReason reason) const
 {
     return interrupt(m_session, *m_view.now, reason, momentNow());
+}
+
+bool RiggingWork::isBegunElsewhere() const
+{
+    return m_view.now && rig::isBegunElsewhere(m_session, *m_view.now);
+}
+
+SessionStep RiggingWork::begunAnew() const
+{
+    return beginAnew(m_session, *m_view.now, momentNow());
 }
 
 bool RiggingWork::isBackFromABreak()

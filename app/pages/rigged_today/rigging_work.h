@@ -60,6 +60,9 @@ public:
     // Writes the facts of the step and takes its session over; the facts are then to be read again.
     Outcome take(SessionStep step);
     SessionStep interrupted(InterruptionReason reason) const; // a record is open
+    // The joint at hand is half done in another window, or was when that one went down.
+    bool isBegunElsewhere() const;
+    SessionStep begunAnew() const; // a record is open
     // Whether this press comes after a long break, to a coupling that is half done. A timer stands still
     // while the computer sleeps with its lid shut, the clock does not.
     bool isBackFromABreak();

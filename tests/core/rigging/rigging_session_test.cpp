@@ -439,6 +439,37 @@ TEST(RiggingSession, NothingIsInterruptedThatIsFinishedOrUntouched)
     EXPECT_TRUE(choosePerson(session, now, kOren, kNoon).facts.empty()) << "the same person goes on";
 }
 
+TEST(RiggingSession, WhatAnotherWindowLeftHalfDoneIsBegunAnewAndTheBreakIsKept)
+{
+    RecordNow now = aRecord();
+    couplingIn(now, 1).first = looked();
+    const RiggingSession session = workingAt(1, now);
+    EXPECT_TRUE(isBegunElsewhere(session, now));
+    const SessionStep step = beginAnew(session, now, kNoon);
+    const Interruption* kept = only<Interruption>(step);
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept->coupling, coupling(1));
+    EXPECT_EQ(kept->reason, InterruptionReason::PersonChanged);
+    couplingIn(now, 1).first = finished();
+    EXPECT_FALSE(isBegunElsewhere(session, now)) << "nothing is left to be seen there";
+    couplingIn(now, 1).first = looked();
+    couplingIn(now, 1).stop = JointStop{CheckKind::PlungerHome};
+    EXPECT_FALSE(isBegunElsewhere(session, now)) << "it is left as it is";
+}
+
+TEST(RiggingSession, WorkThatAnotherWindowHasBegunAnewIsNotThisOnesAnyMore)
+{
+    RecordNow now = aRecord();
+    RiggingSession session = workingAt(1, now);
+    session = answer(session, now, CheckKind::BallInSocket, Answer::Yes, kNoon).session;
+    couplingIn(now, 1).first = looked();
+    EXPECT_FALSE(isBegunElsewhere(session, now)) << "it was answered here";
+    EXPECT_TRUE(isHalfDone(session, now));
+    couplingIn(now, 1).first.since = FactId{{5}}; // and answered again since, over there
+    EXPECT_TRUE(isBegunElsewhere(session, now));
+    EXPECT_FALSE(isHalfDone(session, now)) << "it is not this window's to interrupt";
+}
+
 TEST(RiggingSession, AReadingSaidToBeWrongIsStruckWhenItIsNotReadAgain)
 {
     RecordNow now = aRecord();
