@@ -44,6 +44,13 @@ QString StopWords::jointFirst(const QString& coupling, const QString& surface)
 QString StopWords::openSince(const QString& day) { return tr("Open since %1.").arg(day); }
 QString StopWords::tagAndPhotograph() { return tr("Tag the cockpit. Photograph the joint as found."); }
 
+QString StopWords::slipOfTheKey()
+{
+    return tr(
+        "Was the “no” a slip of the key? Close its question (Ctrl+6) with a name and “slip of the key” as "
+        "what was found. The joint then starts again from the look.");
+}
+
 QString StopWords::onPaper(const QString& day)
 {
     return tr("Found on %1, as the paper says. Say in the questions (Ctrl+6) who resolved it, what was found "

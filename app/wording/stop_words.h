@@ -30,6 +30,8 @@ public:
     static QString jointFirst(const QString& coupling, const QString& surface);
     static QString openSince(const QString& day); // where it came up in an earlier rigging
     static QString tagAndPhotograph();
+    // How one gets out where the “no” itself was pressed by mistake.
+    static QString slipOfTheKey();
     static QString onPaper(const QString& day);
     static QString unlessResolved(const QString& callName, const QString& callPhone);
 };

@@ -775,6 +775,18 @@ TEST_P(RiggingJourney, WhatAnotherWindowLeftHalfDoneBeginsAnewHereAndThereAgain)
     EXPECT_EQ(content().checks.back().kind, CheckKind::BallInSocket);
 }
 
+TEST_P(RiggingJourney, ANoPressedByMistakeSaysOnItsCardHowOneGetsOut)
+{
+    begin();
+    type("yn");
+    EXPECT_TRUE(text("stopTodo").contains("a slip of the key?")) << text("stopTodo").toStdString();
+    EXPECT_TRUE(text("stopTodo").contains("Ctrl+6"));
+    type("w");
+    EXPECT_TRUE(text("couplingNotice").contains("slip of the key"));
+    EXPECT_EQ(content().checks.size(), 2U);
+    EXPECT_TRUE(part(page, "stopCard").isVisible());
+}
+
 TEST_P(RiggingJourney, AWrongLeafIsPutRightAfterABreakTooAndTheCouplingIsStillMeasuredAnew)
 {
     begin();

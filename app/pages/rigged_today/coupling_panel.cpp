@@ -384,8 +384,12 @@ QWidget* CouplingPanel::nextThing() const
 void CouplingPanel::showStop(const RiggedTodayView& view)
 {
     if (m_sheet.stop) {
-        m_stop->say(whyStopped(m_sheet),
-                    stopAdvice(view, m_sheet.stoppedSince ? QString{} : StopWords::tagAndPhotograph()));
+        QStringList then;
+        if (!m_sheet.stoppedSince)
+            then << StopWords::tagAndPhotograph();
+        if (isStoppedByAnAnswer())
+            then << StopWords::slipOfTheKey();
+        m_stop->say(whyStopped(m_sheet), stopAdvice(view, then.join(QLatin1Char(' '))));
     }
     m_stop->setVisible(m_sheet.stop.has_value());
 }
@@ -482,6 +486,20 @@ bool CouplingPanel::takeAnswer(Answer answer)
     return true;
 }
 
+bool CouplingPanel::isStoppedByAnAnswer() const
+{
+    return m_sheet.stop && m_sheet.stop->saidNo && !m_sheet.stoppedSince;
+}
+
+// A “no” is not taken back where it was pressed: it stops until a named person has said what it was.
+bool CouplingPanel::tellsOfASlip(const QKeyEvent& event)
+{
+    if (!isStoppedByAnAnswer() || !isKey(event, RiggedWords::keyCorrect()))
+        return false;
+    showNotice(StopWords::slipOfTheKey());
+    return true;
+}
+
 bool CouplingPanel::takeKey(QKeyEvent* event)
 {
     if (m_gap->takeFigureKey(event))
@@ -490,7 +508,7 @@ bool CouplingPanel::takeKey(QKeyEvent* event)
         return true;
     if (const auto answer = answerBy(*event))
         return takeAnswer(*answer);
-    if (m_buttons->takeReadingKey(*event))
+    if (m_buttons->takeReadingKey(*event) || tellsOfASlip(*event))
         return true;
     if (isKey(*event, PhotoWords::keyPhoto()) && enlarge())
         return true;

@@ -82,6 +82,8 @@ private:
     QString firstThing() const;
     QString whatIsAsked() const;
     QString whatWentBefore() const;
+    bool isStoppedByAnAnswer() const; // in this record
+    bool tellsOfASlip(const QKeyEvent& event);
     bool takeAnswer(Answer answer);
     bool holdsForTheStop();
     bool goOn();
