@@ -53,6 +53,7 @@ MarkShape shapeOf(Says says)
         return MarkShape::HalfDisc;
     case Says::NoBandYet:
         return MarkShape::DashedRing;
+    case Says::Hidden:
     case Says::NotRead:
     case Says::NoGap:
         return MarkShape::Waiting;
@@ -75,14 +76,15 @@ Role shapeRoleOf(Says says)
         return Role::Outside;
     case Says::Asked:
     case Says::PartSeated:
-    case Says::NearEdge:
     case Says::NotSecured:
+    case Says::NearEdge:
     case Says::Moved:
     case Says::Scatters:
     case Says::WasOutside:
         return Role::NearEdge;
     case Says::CannotTell:
     case Says::NoBandYet:
+    case Says::Hidden:
     case Says::NotRead:
     case Says::NoGap:
         return Role::Unknown;

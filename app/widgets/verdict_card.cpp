@@ -36,6 +36,7 @@ const char* rankOf(Says says)
         return "outside";
     case Says::CannotTell:
     case Says::NoBandYet:
+    case Says::Hidden:
     case Says::NotRead:
     case Says::NoGap:
         break;

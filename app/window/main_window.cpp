@@ -767,8 +767,8 @@ void MainWindow::showPage(Page* next)
 
 void MainWindow::refreshPage()
 {
-    if (m_questions)
-        m_questions->setBlind(isBlind());
+    if (m_session) // before any page is shown: all of them keep back the same
+        m_session->records().book().setBlind(isBlind());
     if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()))
         now->showAirframe(m_airframe);
     readQuestions();

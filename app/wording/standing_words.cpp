@@ -27,6 +27,7 @@ Verdict verdictOf(Says says)
     case Says::PartSeated:
     case Says::NotSecured:
     case Says::CannotTell:
+    case Says::Hidden:
     case Says::NotRead:
     case Says::NoGap:
         break;
@@ -51,6 +52,8 @@ QString StandingWords::word(const CouplingStanding& standing)
         return tr("found part-seated");
     case Says::NotSecured:
         return tr("found not secured");
+    case Says::Hidden:
+        return tr("hidden", "what was found is kept back from the second person");
     case Says::NotRead:
         return tr("not read");
     case Says::NoGap:
@@ -87,6 +90,8 @@ QString StandingWords::inFull(const CouplingStanding& standing)
         return tr("Found part-seated");
     case Says::NotSecured:
         return tr("Found not secured");
+    case Says::Hidden:
+        return tr("Hidden until the second person is done here");
     case Says::NotRead:
         return tr("Not read in this period");
     case Says::NoGap:

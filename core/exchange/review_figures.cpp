@@ -68,6 +68,8 @@ std::string_view wordOf(Says says)
         return "cannot-tell";
     case Says::NoBandYet:
         return "no-band";
+    case Says::Hidden:
+        return "hidden";
     case Says::NotRead:
         return "not-read";
     case Says::NoGap:

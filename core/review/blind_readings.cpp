@@ -26,6 +26,15 @@ bool isClosed(const RecordContent& content, const Coupling& coupling,
     return isDue && !second.last && !second.isDone();
 }
 
+bool isSomethingUnseen(const RecordContent& content, const Coupling& coupling,
+                       std::span<const QuestionStory> questions)
+{
+    return std::ranges::any_of(questions, [&](const QuestionStory& story) {
+        return story.isOpen() && story.question.kind == QuestionKind::CannotSee &&
+               story.question.record == content.record.id && story.question.coupling == coupling.id;
+    });
+}
+
 bool isSecondBegun(const RecordContent& content)
 {
     const auto isOfSecond = [](const auto& fact) { return fact.turn == Turn::Second; };
@@ -33,23 +42,27 @@ bool isSecondBegun(const RecordContent& content)
            std::ranges::any_of(content.readings, isOfSecond);
 }
 
-} // namespace
-
+// What could not be seen there tells what the first person found. A stop is told to everybody, and where one
+// stands nothing is closed.
 bool tellsWhatIsClosed(const Question& question, std::span<const CouplingId> closed)
 {
     return question.kind == QuestionKind::CannotSee && question.coupling &&
            std::ranges::find(closed, *question.coupling) != closed.end();
 }
 
+} // namespace
+
 std::vector<CouplingId> closedToTheSecond(const RecordContent& content,
                                           std::span<const QuestionStory> questions,
-                                          std::span<const Coupling> couplings)
+                                          std::span<const Coupling> couplings, bool isSecondAtPage)
 {
     std::vector<CouplingId> closed;
     if (content.close)
         return closed;
+    const bool isAllKeptBack = isSecondAtPage || isSecondBegun(content);
     for (const Coupling& coupling : couplings)
-        if (isClosed(content, coupling, questions))
+        if (isClosed(content, coupling, questions) &&
+            (isAllKeptBack || !isSomethingUnseen(content, coupling, questions)))
             closed.push_back(coupling.id);
     return closed;
 }
@@ -66,8 +79,7 @@ AirframeFacts withoutWhatIsClosed(AirframeFacts facts, const RecordContent& cont
         return one && std::ranges::find(closed, *one) != closed.end();
     };
     std::erase_if(facts.questions, [&](const QuestionStory& story) {
-        return isSecondBegun(content) && story.question.record == content.record.id &&
-               tellsWhatIsClosed(story.question, closed);
+        return story.question.record == content.record.id && tellsWhatIsClosed(story.question, closed);
     });
     std::erase_if(facts.jointPlays, [&](const JointPlay& play) {
         return play.record == content.record.id && isClosed(play.coupling);

@@ -1,6 +1,7 @@
 #include "core/review/coupling_standing.h"
 
 #include "core/airframe/saved_before.h"
+#include "core/review/known_airframe.h"
 #include "core/review/not_seen.h"
 #include "core/rigging/circuit_hand.h"
 
@@ -80,6 +81,8 @@ void CouplingStanding::standBeside(Says told)
 CouplingStandings::CouplingStandings(const AirframeFacts& facts, Day from, Day to)
     : m_from{from}, m_to{to}, m_heldOn{to}
 {
+    if (const RiggingRecord* open = openRecordIn(facts); open && open->begins.localDay() <= to)
+        m_hidden.insert(facts.closedToSecond.begin(), facts.closedToSecond.end());
     std::vector<RecordId> closed;
     std::vector<RecordId> closedLater;
     for (const RecordClose& close : facts.closings)
@@ -209,11 +212,11 @@ CouplingStandings::Spoken CouplingStandings::spokenBy(const Known& known, const 
 {
     if (reading.state == SeatState::PartSeated)
         return {Says::PartSeated, std::nullopt};
+    if (reading.state == SeatState::NotSecured)
+        return {Says::NotSecured, std::nullopt};
     std::optional<CheckKind> notSeen;
     for (const QuestionStory* story : known.questions)
         if (story->isOpenAfter(m_to) && story->question.kind == QuestionKind::CannotSee && reading.record &&
-    if (reading.state == SeatState::NotSecured)
-        return {Says::NotSecured, std::nullopt};
             story->question.record == reading.record)
             notSeen = story->question.check;
     const Judgement judgement = withoutSight(judgeIn(history, reading), notSeen);
@@ -306,12 +309,22 @@ CouplingStanding CouplingStandings::standingOf(const Coupling& coupling, const C
     const std::optional<DoubtedSurface> surface = doubtedAt(coupling);
     const Says told = surface && surface->saidNo() ? Says::Stopped : Says::Asked;
     if (!surface || standing.says <= told)
-        return standing;
+        return hiddenOf(coupling, standing);
     standing.surface = surface;
     standing.says = told;
     standing.asked = QuestionKind::SurfaceDoubt;
     standing.isUnresolved = true;
     return standing;
+}
+
+// What is told of an earlier rigging would stand where the finding of today is kept back.
+CouplingStanding CouplingStandings::hiddenOf(const Coupling& coupling, const CouplingStanding& standing) const
+{
+    if (standing.isUnresolved || !hasGap(coupling) || !m_hidden.contains(coupling.id))
+        return standing;
+    CouplingStanding hidden;
+    hidden.says = Says::Hidden;
+    return hidden;
 }
 
 CouplingStanding CouplingStandings::ownStandingOf(const Coupling& coupling,

@@ -88,6 +88,7 @@ private:
     void takeStrikes(const std::vector<Exclusion>& exclusions);
     void takeQuestions(const std::vector<QuestionStory>& questions, std::span<const Surface> surfaces);
     std::optional<DoubtedSurface> doubtedAt(const Coupling& coupling) const;
+    CouplingStanding hiddenOf(const Coupling& coupling, const CouplingStanding& standing) const;
     CouplingStanding ownStandingOf(const Coupling& coupling, const CouplingHistory& history) const;
     void takeBackwards(const AirframeFacts& facts, Day back, Day opened);
     void take(const Reading& reading);
@@ -103,6 +104,7 @@ private:
     Day m_to;
     Day m_heldOn; // the day whose fittings speak: of a record from paper its own, however late it was typed
                   // in
+    std::set<CouplingId> m_hidden;    // what was found there in the record that is open is kept back
     std::set<RecordId> m_open;        // records not closed at the end of m_to
     std::set<ReadingId> m_asked;      // readings that open questions are about, until found
     std::set<ReadingId> m_superseded; // of those that may speak

@@ -13,6 +13,7 @@ enum class Says {
     NotSecured, // likewise
     CannotTell,
     NoBandYet,
+    Hidden,  // what was found today is kept back until the second person has worked
     NotRead, // at no rigging of the period on the fitting that holds
     NoGap,   // nothing is read of it, as there is no gap to measure, and nothing else is asked
     NearEdge,

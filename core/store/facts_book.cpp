@@ -92,7 +92,8 @@ Result<const KnownAirframe*> FactsBook::toldOpenly(AirframeId airframe, std::opt
     const auto content = this->content(open->id);
     if (!content)
         return content.problem();
-    std::vector<CouplingId> closed = closedToTheSecond(*content.value(), facts.questions, facts.couplings);
+    std::vector<CouplingId> closed =
+        closedToTheSecond(*content.value(), facts.questions, facts.couplings, m_isBlind);
     if (closed.empty())
         return known;
     const std::pair now{m_seen, m_writesElsewhere};
@@ -100,6 +101,13 @@ Result<const KnownAirframe*> FactsBook::toldOpenly(AirframeId airframe, std::opt
         m_openly.emplace(withoutWhatIsClosed(facts, *content.value(), std::move(closed)));
     m_openlyOf = now;
     return &*m_openly;
+}
+
+void FactsBook::setBlind(bool isBlind)
+{
+    if (m_isBlind != isBlind)
+        m_openly.reset();
+    m_isBlind = isBlind;
 }
 
 Result<const LearningFacts*> FactsBook::learning(AirframeId airframe)

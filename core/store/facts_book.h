@@ -41,6 +41,10 @@ public:
     // with, but for one from paper. Stays where it is until it or airframe() is called again.
     Result<const KnownAirframe*> toldOpenly(AirframeId airframe, std::optional<Day> today = {});
 
+    // The second person is at the page of this window, though nothing is answered yet: from then on
+    // toldOpenly() keeps back all that the first has found.
+    void setBlind(bool isBlind);
+
     // What the file knows of learning this airframe. Stays where it is until it is called again.
     Result<const LearningFacts*> learning(AirframeId airframe);
 
@@ -69,6 +73,7 @@ private:
     std::map<RecordId, RecordContent> m_contents;      // of records of m_known
     std::optional<KnownAirframe> m_openly;             // m_known without what is closed to the second person
     std::pair<std::uint64_t, std::int64_t> m_openlyOf; // m_seen and m_writesElsewhere when that was made
+    bool m_isBlind = false;
     std::optional<LearningFacts> m_learning;
     std::pair<AirframeId, std::int64_t> m_learningOf; // and writes elsewhere then
     std::uint64_t m_learningSeen = 0;                 // of SavedLog

@@ -183,6 +183,47 @@ TEST_F(BlindPages, TellNotWhatTheFirstPersonCouldNotSee)
     EXPECT_FALSE(part(page, "closedToSecond").isVisible());
 }
 
+// What an earlier rigging said of it is no green mark beside a finding that is kept back.
+TEST_F(BlindPages, StandHiddenAndNeverAsTheRiggingBeforeDid)
+{
+    Reading before = hangar.reading(between(450, 500), store.clock().now());
+    RiggingRecord earlier = hangar.record(store.clock().now());
+    earlier.begins.utcSeconds -= 7 * 86400;
+    before.when = earlier.begins;
+    before.record = must(store.records().add(earlier));
+    must(store.records().add(before, std::nullopt));
+    must(store.records().add(
+        RecordClose{{}, *before.record, Closing::LeftOpen, hangar.oren, hangar.vale, {}, {}}));
+    finishFirst();
+    const TrendsView trends = must(TrendsPresenter{store.records(), store.clock()}.view(hangar.airframe, {}));
+    EXPECT_EQ(trends.find(hangar.leftAileron)->standing.says, Says::Hidden);
+    const AnnualView annual = must(AnnualPresenter{store.records(), store.clock()}.view(hangar.airframe, {}));
+    const auto row = std::ranges::find(annual.rows, QString{"Left aileron"}, &AnnualRow::name);
+    ASSERT_NE(row, annual.rows.end());
+    EXPECT_EQ(row->says, Says::Hidden);
+    EXPECT_EQ(row->saysInWords, "hidden");
+    EXPECT_FALSE(row->bar.reading);
+}
+
+TEST_F(BlindPages, AgreeOnWhatIsHiddenBeforeAndFromTheSecondPersonsTurnOn)
+{
+    ask(QuestionKind::CannotSee);
+    finishFirst();
+    QuestionsPresenter questions{store.records()};
+    const auto says = [&] {
+        return must(TrendsPresenter{store.records(), store.clock()}.view(hangar.airframe, {}))
+            .find(hangar.leftAileron)
+            ->standing.says;
+    };
+    EXPECT_TRUE(must(questions.view(hangar.airframe)).closedToSecond.empty())
+        << "nothing is said to be hidden beside what tells it";
+    EXPECT_EQ(says(), Says::Asked);
+    questions.setBlind(true);
+    EXPECT_EQ(must(questions.view(hangar.airframe)).closedToSecond, std::vector<std::string>{"Left aileron"});
+    EXPECT_TRUE(must(questions.view(hangar.airframe)).rows.empty());
+    EXPECT_EQ(says(), Says::Hidden) << "on every page, not only among the questions";
+}
+
 TEST_F(BlindPages, AreNotLeftByTheKeyThatChangesTheTurn)
 {
     finishFirst();

@@ -116,6 +116,7 @@ void addTable(const AirframeReview& review, std::vector<Told>& all)
                                                     {"part-seated", Says::PartSeated},
                                                     {"not-secured", Says::NotSecured},
                                                     {"no-band", Says::NoBandYet},
+                                                    {"hidden", Says::Hidden},
                                                     {"cannot-tell", Says::CannotTell},
                                                     {"not-read", Says::NotRead},
                                                     {"near-edge", Says::NearEdge},

@@ -203,6 +203,11 @@ Result<std::optional<RecordContent>> QuestionsPresenter::openContent(AirframeId 
     return std::optional{content.value()};
 }
 
+void QuestionsPresenter::setBlind(bool isBlind)
+{
+    m_records.book().setBlind(isBlind);
+}
+
 Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
 {
     // A question tells no reading that the second person is not to see yet.
@@ -221,8 +226,6 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
     DoubtEffects effects{facts};
     for (const QuestionStory& story : facts.questions) {
         const Question& question = story.question;
-        if (!isTold(question, facts))
-            continue;
         view.openCount += story.isOpen() ? 1 : 0;
         QuestionRow row;
         row.story = story;
@@ -260,11 +263,6 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
     }
     sortRows(view.rows);
     return view;
-}
-
-bool QuestionsPresenter::isTold(const Question& question, const AirframeFacts& facts) const
-{
-    return !m_isBlind || !tellsWhatIsClosed(question, facts.closedToSecond);
 }
 
 // The last one, in whichever record.
@@ -305,8 +303,7 @@ Result<std::vector<OpenQuestion>> QuestionsPresenter::open(AirframeId airframe) 
         return known.problem();
     const AirframeFacts& facts = known.value() ? known.value()->facts() : *rest.value();
     for (const QuestionStory& story : openAmong(facts.questions))
-        if (isTold(story.question, facts))
-            open.push_back({story.question, facts.placeOf(story.question)});
+        open.push_back({story.question, facts.placeOf(story.question)});
     std::ranges::stable_sort(open, std::greater{},
                              [](const OpenQuestion& one) { return one.question.gravity(); });
     return open;

@@ -14,7 +14,7 @@ public:
     explicit QuestionsPresenter(Records& records) : m_records{records} {} // outlives it
 
     // A second person is at work in this window and is not to see what the first could not.
-    void setBlind(bool isBlind) { m_isBlind = isBlind; }
+    void setBlind(bool isBlind);
     Result<QuestionsView> view(AirframeId airframe) const;
     // Oldest first.
     Result<std::vector<OpenQuestion>> open(AirframeId airframe) const;
@@ -31,10 +31,7 @@ private:
     Outcome startCircuitAgain(const RecordContent& content, SurfaceId surface, const Stamp& stamp);
     Outcome startOtherSideAgain(const RecordContent& content, CouplingId coupling, const Stamp& stamp);
 
-    bool isTold(const Question& question, const AirframeFacts& facts) const;
-
     Records& m_records;
-    bool m_isBlind = false;
 };
 
 } // namespace rig
