@@ -121,7 +121,8 @@ QString StandingWords::withReading(const CouplingStanding& standing)
     if (standing.asked == QuestionKind::SurfaceDoubt && isAsked(standing))
         return tr("%1; last read: %2", "what is asked of a surface, reading of the joint")
             .arg(askedInFull(standing), Formats{}.interval(standing.reading->interval));
-    if (isOfThePeriod || standing.asked == QuestionKind::Asked)
+    if (isOfThePeriod || standing.asked == QuestionKind::Asked ||
+        (isAsked(standing) && standing.isReadElsewhere()))
         return tr("%1; last read: %2", "what befell it in the period, reading")
             .arg(word(standing), Formats{}.interval(standing.reading->interval));
     return tr("%1: %2", "how it stands, reading")

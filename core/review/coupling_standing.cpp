@@ -243,6 +243,7 @@ void CouplingStandings::sayUnresolved(const Known& known, const CouplingHistory&
     }
     if (gravest) {
         standing.asked = gravest->kind;
+        standing.askedIn = gravest->record;
         standing.askedAbout = gravest->check;
         standing.isUnresolved = true;
         for (const Reading* reading : known.readings)

@@ -45,6 +45,7 @@ struct CouplingStanding
     std::optional<Judgement> judgement;    // of that reading, worked out anew; empty for one found not locked
     int among = 0;                         // readings of its rigging that speak, it among them
     std::optional<QuestionKind> asked;     // what the gravest open question asks
+    std::optional<RecordId> askedIn;       // the record that it came up in
     std::optional<CheckKind> askedAbout;   // the part of it that was looked at
     std::optional<DoubtedSurface> surface; // where a surface of its circuit is what is asked about
     int openQuestions = 0;
@@ -52,6 +53,8 @@ struct CouplingStanding
 
     // Of `reading`, where it is the reading that speaks and nothing graver is said beside it.
     std::optional<Verdict> verdict() const;
+    // The reading that stands beside what is asked was taken in another record than that.
+    bool isReadElsewhere() const { return askedIn && reading && reading->record != askedIn; }
     // Something is told beside it: how it moves, or what befell it in the period. No mark of an inside
     // reading for that.
     void standBeside(Says told);

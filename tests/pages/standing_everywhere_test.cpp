@@ -360,3 +360,18 @@ TEST(StandingEverywhere, IsFoundOutWhenTwoPlacesGoByRulesOfTheirOwn)
         EXPECT_EQ(disagreements(byItself).size(), 1U) << place;
     }
 }
+
+TEST(Standing, AReadingOfAnotherRiggingIsSaidToBeTheLastOneBesideWhatIsAsked)
+{
+    CouplingStanding standing;
+    standing.says = Says::Asked;
+    standing.asked = QuestionKind::CannotSee;
+    standing.askedIn = RecordId{{1}};
+    standing.reading = Reading{};
+    standing.reading->record = RecordId{{2}};
+    standing.reading->interval = between(1200, 1250);
+    EXPECT_TRUE(StandingWords::withReading(standing).contains("; last read: 1.20"))
+        << StandingWords::withReading(standing).toStdString();
+    standing.reading->record = standing.askedIn;
+    EXPECT_FALSE(StandingWords::withReading(standing).contains("last read"));
+}
