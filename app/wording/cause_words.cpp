@@ -1,5 +1,8 @@
 #include "app/wording/cause_words.h"
 
+#include "app/wording/formats.h"
+#include "core/review/coupling_signs.h"
+
 #include <QStringList>
 
 #include <algorithm>
@@ -22,13 +25,6 @@ bool isBesideEvent(const CouplingReview& coupling, const AirframeReview& review)
     });
 }
 
-bool isLatestTogether(const CouplingReview& coupling, const AirframeReview& review)
-{
-    return coupling.latest && std::ranges::any_of(review.shifts, [&](const DayShift& day) {
-               return day.shift.isCalled && day.rigging == std::floor(coupling.latest->rigging);
-           });
-}
-
 bool readsInsideNow(const CouplingReview& coupling)
 {
     const Says says = coupling.standing.says;
@@ -40,8 +36,8 @@ bool readsInsideNow(const CouplingReview& coupling)
 std::vector<CauseText> CauseWords::of(const CouplingReview& coupling, const AirframeReview& review)
 {
     std::vector<CauseText> causes;
-    if (isLatestTogether(coupling, review))
-        causes.push_back(together());
+    if (const DayShift* day = togetherWith(coupling, review.shifts))
+        causes.push_back(together(*day));
     const bool mayDrift = coupling.has(Sign::Drift) || coupling.has(Sign::StepOrDrift);
     const bool mayStep = coupling.has(Sign::Step) || coupling.has(Sign::StepOrDrift);
     if (mayDrift)
@@ -77,10 +73,11 @@ QString CauseWords::sentence(const CauseText& cause)
         .arg(cause.pattern, cause.causes, cause.lookAt, cause.who);
 }
 
-CauseText CauseWords::together()
+CauseText CauseWords::together(const DayShift& day)
 {
     return {
-        tr("All couplings moved together that day."),
+        tr("%1 of %2 couplings moved together that day.")
+            .arg(Formats{}.count(wentTogether(day)), Formats{}.count(day.shift.scores)),
         tr("worn, burred or dirty leaves, another person's hand, stiff grease that leaves plungers short"),
         tr("the leaf set; the same couplings read again by another person; each joint, its plunger and "
            "its grease"),

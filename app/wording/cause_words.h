@@ -37,7 +37,7 @@ public:
     static QString sentence(const CauseText& cause);
 
 private:
-    static CauseText together();
+    static CauseText together(const DayShift& day);
     static CauseText slow(const CouplingReview& coupling);
     static QString wear(Layout layout, bool grows);
     static CauseText scatterGrew();

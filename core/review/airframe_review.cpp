@@ -37,12 +37,12 @@ public:
             m_review.riggingsToCome = riggingsToCome(m_numbers, m_period.to, *m_period.annual);
         for (const CouplingId closed : m_facts.closedToSecond)
             m_review.closedToSecond.push_back(nameIn(m_facts.couplings, closed));
-        addQuestions();
-        addCouplings();
-        addCounts();
         for (const DayShift& day : m_all.shifts)
             if (m_period.contains(day.when.localDay()))
                 m_review.shifts.push_back(day);
+        addQuestions();
+        addCouplings();
+        addCounts();
         for (const StoodBefore& one : stoodBefore(m_facts.riggingRecords, m_facts.closings))
             if (m_period.contains(one.day))
                 m_review.stood.push_back(one);
@@ -98,6 +98,8 @@ private:
         for (CouplingReview& one : m_review.couplings) {
             one.signs = signsOf(one);
             one.standing.standBeside(gravestTold(one));
+            if (togetherWith(one, m_review.shifts)) // told beside it, whatever its own path does
+                one.standing.standBeside(Says::Moved);
         }
         std::ranges::stable_sort(m_review.couplings, standsOutMore);
     }

@@ -1,6 +1,7 @@
 #include "core/review/coupling_signs.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <tuple>
 
@@ -130,6 +131,23 @@ Says gravestTold(const CouplingReview& coupling)
             break;
         }
     return Says::Inside;
+}
+
+const DayShift* togetherWith(const CouplingReview& coupling, std::span<const DayShift> shifts)
+{
+    if (!coupling.latest || !coupling.latest->score)
+        return nullptr;
+    const auto wentAlong = [&latest = *coupling.latest](const DayShift& day) {
+        return day.shift.isCalled && day.rigging == std::floor(latest.rigging) &&
+               *latest.score * day.shift.mean > 0;
+    };
+    const auto day = std::ranges::find_if(shifts, wentAlong);
+    return day == shifts.end() ? nullptr : &*day;
+}
+
+int wentTogether(const DayShift& day)
+{
+    return static_cast<int>(std::lround(day.shift.sameSignShare * day.shift.scores));
 }
 
 bool standsOutMore(const CouplingReview& one, const CouplingReview& other)

@@ -2,6 +2,8 @@
 
 #include "core/review/airframe_review.h"
 
+#include <span>
+
 namespace rig {
 
 // One of the three that tell how the path moved.
@@ -12,6 +14,12 @@ std::vector<Sign> signsOf(const CouplingReview& coupling);
 // What the signs make of a coupling whose readings by themselves are inside: the gravest of them that is more
 // than a caution about how little is known. Inside where none is.
 Says gravestTold(const CouplingReview& coupling);
+
+// The called day of `shifts` on which the coupling was read last and went the way of the others; null where
+// it was another day, or it did not go along.
+const DayShift* togetherWith(const CouplingReview& coupling, std::span<const DayShift> shifts);
+// How many of the couplings that were read on that day went the same way.
+int wentTogether(const DayShift& day);
 
 // True when one's gravest sign is graver than the other's; where both move, when a larger chance of lying
 // outside speaks for it, and else when a reading of it lay farther outside.

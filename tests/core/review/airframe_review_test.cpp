@@ -1,4 +1,5 @@
 #include "core/review/airframe_review.h"
+#include "core/review/coupling_signs.h"
 #include "tests/support/airframe_in_memory.h"
 #include "tests/support/fixed_clock.h"
 
@@ -227,6 +228,21 @@ TEST_F(FiveCouplings, DaysWithoutAnythingToCompareThemWithAccuseNoGauge)
     EXPECT_FALSE(all.sharedShifts[0].gauge);
     EXPECT_FALSE(all.sharedShifts[0].person);
     EXPECT_NEAR(all.sharedShifts[0].millimetres, 0.08, 0.02);
+}
+
+// What is told of the day is told beside each joint that went along, and no tick stands there.
+TEST_F(FiveCouplings, ThatWentTogetherAtTheLastRiggingStandAsMovedAndAreCounted)
+{
+    for (int i = 0; i < 20; ++i)
+        rig();
+    rig(0.08);
+    lookAt(3, Gap::micrometres(480)); // all but one
+    const AirframeReview all = review();
+    const DayShift* last = togetherWith(of(all, 0), all.shifts);
+    ASSERT_TRUE(last);
+    EXPECT_EQ(wentTogether(*last), last->shift.scores - 1);
+    EXPECT_NE(of(all, 0).standing.says, Says::Inside);
+    EXPECT_FALSE(togetherWith(of(all, 3), all.shifts)) << "it did not go along";
 }
 
 TEST_F(FiveCouplings, AStepIsOneHeadlineAndItsReadingsOutsideAreOneRun)
