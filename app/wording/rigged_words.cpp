@@ -623,6 +623,11 @@ QString RiggedWords::halfDoneElsewhere()
     return tr("Half done in another window. Whatever is pressed here begins it again, from the look.");
 }
 
+QString RiggedWords::interruptedHere()
+{
+    return tr("The work on this coupling was interrupted. It starts again here, from the look.");
+}
+
 QString RiggedWords::interruptedAt(const QString& time)
 {
     return tr("Interrupted at %1. This coupling starts again from the look.").arg(time);

@@ -172,6 +172,7 @@ public:
     static QString escHint();
     static QString escHintOnPaper();
     static QString interruptedAt(const QString& time);
+    static QString interruptedHere(); // for whoever comes back to it
     static QString begunElsewhere();
     static QString halfDoneElsewhere(); // before anything is pressed
     static QString keptFromBefore(const QString& reading);

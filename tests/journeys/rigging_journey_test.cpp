@@ -775,6 +775,18 @@ TEST_P(RiggingJourney, WhatAnotherWindowLeftHalfDoneBeginsAnewHereAndThereAgain)
     EXPECT_EQ(content().checks.back().kind, CheckKind::BallInSocket);
 }
 
+TEST_P(RiggingJourney, AJointThatWasLeftHalfDoneSaysThatItBeginsAgain)
+{
+    begin();
+    type("yy");
+    press(Qt::Key_PageDown);
+    press(Qt::Key_PageUp);
+    EXPECT_TRUE(text("couplingNotice").contains("starts again here, from the look"))
+        << text("couplingNotice").toStdString();
+    type("y");
+    EXPECT_FALSE(part(page, "couplingNotice").isVisible());
+}
+
 TEST_P(RiggingJourney, ANoPressedByMistakeSaysOnItsCardHowOneGetsOut)
 {
     begin();

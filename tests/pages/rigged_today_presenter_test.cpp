@@ -404,6 +404,21 @@ TEST_F(RiggedToday, LeavesAHalfDoneCouplingToTheOtherWindowThatIsOpen)
     EXPECT_TRUE(sheet().flow.interrupted) << "nobody else is there";
 }
 
+TEST_F(RiggedToday, SendsNoJointBackToTheLookThatIsStopped)
+{
+    begin();
+    Check no;
+    no.record = view().record->id;
+    no.coupling = hangar.leftAileron;
+    no.kind = CheckKind::BallInSocket;
+    no.answer = Answer::No;
+    no.person = hangar.oren;
+    must(writer.write(hangar.airframe, std::vector<SessionFact>{no}, {}));
+    must(writer.resume(hangar.airframe));
+    EXPECT_TRUE(sheet().stop);
+    EXPECT_FALSE(sheet().flow.interrupted);
+}
+
 TEST_F(RiggedToday, GoesOnWithTheRecordThatAnotherWindowBeganInTheMeantime)
 {
     const RiggedTodayView before = view();

@@ -425,7 +425,7 @@ QString CouplingPanel::whatWentBefore() const
 {
     if (m_sheet.isBegunElsewhere)
         return RiggedWords::halfDoneElsewhere();
-    return {};
+    return m_sheet.flow.interrupted && !m_sheet.flow.begun ? RiggedWords::interruptedHere() : QString{};
 }
 
 void CouplingPanel::showPlays(const RiggedTodayView& view)

@@ -2,6 +2,7 @@
 
 #include "core/either.h"
 #include "core/review/whole_check.h"
+#include "core/rigging/joint_stop.h"
 #include "core/rigging/rigging_flow.h"
 #include "core/store/ask.h"
 #include "core/store/facts_book.h"
@@ -262,7 +263,15 @@ Outcome RiggingWriter::resume(AirframeId airframe)
     const auto couplings = m_records.couplings(airframe);
     if (!couplings)
         return couplings.problem();
+    const auto questions = m_records.questions(airframe);
+    if (!questions)
+        return questions.problem();
+    const auto surfaces = m_records.surfaces(airframe);
+    if (!surfaces)
+        return surfaces.problem();
     for (const Coupling& coupling : couplings.value()) {
+        if (stopAmong(questions.value(), coupling, surfaces.value()))
+            continue; // it is left as it is, and no work goes on there that could be broken off
         for (const Turn turn : {Turn::First, Turn::Second}) {
             const CouplingFlow flow = flowOf(content.value(), coupling, turn);
             if (!flow.begun || flow.isDone())

@@ -68,8 +68,8 @@ public:
     Outcome noteRead(const RiggedTodayView& view, PersonId person);
     // `view` has a record.
     Outcome close(const RiggedTodayView& view, const RecordCloseWanted& wanted);
-    // Couplings left half-way when the program went down start again from the look. Nothing while another
-    // window has the file open: what is half done may be its work.
+    // Couplings left half-way when the program went down start again from the look, but for those that are
+    // stopped. Nothing while another window has the file open: what is half done may be its work.
     Outcome resume(AirframeId airframe);
 
 private:
