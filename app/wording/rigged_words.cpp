@@ -348,6 +348,11 @@ QString RiggedWords::chooseGaugeFirst()
     return tr("Choose the leaf set or gauge you hold before you read.");
 }
 
+QString RiggedWords::figureNotTaken()
+{
+    return tr("The figure was not taken. What comes first stands below.");
+}
+
 QString RiggedWords::alreadyRead()
 {
     return tr("This coupling is read already. Press %1 to measure again, or %2 when the leaf was wrong.")

@@ -135,6 +135,7 @@ public:
     static QString choosePersonFirst();
     static QString chooseSecondFirst();
     static QString chooseGaugeFirst();
+    static QString figureNotTaken();
     static QString alreadyRead();
     static QString interval(const QString& interval, Technique technique);
     static QString gaugeChecked(const QString& name, const QString& day);

@@ -670,6 +670,7 @@ TEST_P(RiggingJourney, AFigureTypedTooEarlySaysWhatComesFirst)
     type("yyy0.5");
     EXPECT_TRUE(says("verdictExplanation", "Choose the leaf set"))
         << text("verdictExplanation").toStdString();
+    EXPECT_TRUE(text("leafNote").contains("The figure was not taken")) << text("leafNote").toStdString();
     typist.goTo("measuredWith");
     press(Qt::Key_Down);
     type("0.5");

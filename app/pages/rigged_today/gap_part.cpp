@@ -306,9 +306,9 @@ bool GapPart::takeKey(QKeyEvent* event)
     if (!hasGap() || !LeafRow::beginsFigure(*event))
         return false;
     const QString why = whyNoFigure();
-    if (!m_verdict->prompts(why))
-        m_leafNote->setText(why);
-    announceAnew(*m_leafNote, why);
+    // Where the card below has said so all along, it is said that what was typed is lost.
+    m_leafNote->setText(m_verdict->prompts(why) ? RiggedWords::figureNotTaken() : why);
+    announceAnew(*m_leafNote, m_leafNote->text());
     emit figureRefused();
     return true;
 }
