@@ -992,10 +992,6 @@ Ernstestes zuerst</translation>
         <translation>%1 Kommt bei solchen Messungen vor: %2. Anzusehen: %3. Für: %4.</translation>
     </message>
     <message>
-        <source>All couplings moved together that day.</source>
-        <translation>Alle Anschlüsse haben sich an diesem Tag gemeinsam verschoben.</translation>
-    </message>
-    <message>
         <source>worn, burred or dirty leaves, another person's hand, stiff grease that leaves plungers short</source>
         <translation>abgenutzte, gratige oder schmutzige Blätter, die Hand einer anderen Person, steifes Fett, durch das Riegel nicht ganz einrasten</translation>
     </message>
@@ -1131,6 +1127,10 @@ Ernstestes zuerst</translation>
     <message>
         <source>plunger, grease and wear of both; the count of riggings</source>
         <translation>Riegel, Fett und Verschleiß auf beiden Seiten; wie oft aufgerüstet wurde</translation>
+    </message>
+    <message>
+        <source>%1 of %2 couplings moved together that day.</source>
+        <translation>%1 von %2 Anschlüssen haben sich an dem Tag gemeinsam verändert.</translation>
     </message>
 </context>
 <context>
@@ -11317,6 +11317,22 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>Measure as found: touch nothing else. It is kept as found not secured.</source>
         <translation>Wie vorgefunden messen: sonst nichts anfassen. Es wird als „nicht gesichert vorgefunden“ festgehalten.</translation>
     </message>
+    <message>
+        <source>The figure was not taken. What comes first stands below.</source>
+        <translation>Die Zahl wurde nicht angenommen. Was zuerst kommt, steht darunter.</translation>
+    </message>
+    <message>
+        <source>This coupling was half done in another window. What was answered there was not seen here: it starts again from the look, and the break is kept.</source>
+        <translation>Dieser Anschluss war in einem anderen Fenster halb erledigt. Was dort beantwortet wurde, hat hier niemand gesehen: Er beginnt wieder bei der Sichtkontrolle, und die Unterbrechung wird festgehalten.</translation>
+    </message>
+    <message>
+        <source>Half done in another window. Whatever is pressed here begins it again, from the look.</source>
+        <translation>In einem anderen Fenster halb erledigt. Was hier gedrückt wird, beginnt ihn von vorn, bei der Sichtkontrolle.</translation>
+    </message>
+    <message>
+        <source>The work on this coupling was interrupted. It starts again here, from the look.</source>
+        <translation>Die Arbeit an diesem Anschluss wurde unterbrochen. Er beginnt hier wieder bei der Sichtkontrolle.</translation>
+    </message>
 </context>
 <context>
     <name>SentenceParts</name>
@@ -12381,6 +12397,15 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>Found not secured</source>
         <translation>Nicht gesichert vorgefunden</translation>
     </message>
+    <message>
+        <source>hidden</source>
+        <comment>what was found is kept back from the second person</comment>
+        <translation>verdeckt</translation>
+    </message>
+    <message>
+        <source>Hidden until the second person is done here</source>
+        <translation>Verdeckt, bis die zweite Person hier fertig ist</translation>
+    </message>
 </context>
 <context>
     <name>StatementWords</name>
@@ -12600,6 +12625,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6). Other surfaces can be tried.</source>
         <translation>Stopp an der Verbindung %1. Die Steuerung für %2 nicht bewegen, bis die Frage dazu geschlossen ist (Strg+6). Andere Ruder können geprüft werden.</translation>
+    </message>
+    <message>
+        <source>Was the “no” a slip of the key? Close its question (Ctrl+6) with a name and “slip of the key” as what was found. The joint then starts again from the look.</source>
+        <translation>War das „Nein“ ein Versehen? Seine Frage schließen (Strg+6), mit einem Namen und „falsche Taste“ als dem, was gefunden wurde. Die Verbindung beginnt dann wieder bei der Sichtkontrolle.</translation>
     </message>
 </context>
 <context>

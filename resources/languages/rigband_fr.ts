@@ -992,10 +992,6 @@ plus grave d’abord</translation>
         <translation>%1 Vu avec de telles mesures : %2. À regarder : %3. Pour : %4.</translation>
     </message>
     <message>
-        <source>All couplings moved together that day.</source>
-        <translation>Tous les raccords ont bougé ensemble ce jour-là.</translation>
-    </message>
-    <message>
         <source>worn, burred or dirty leaves, another person's hand, stiff grease that leaves plungers short</source>
         <translation>lames usées, à bavure ou sales, la main d’une autre personne, graisse dure qui empêche les verrous d’aller à fond</translation>
     </message>
@@ -1131,6 +1127,10 @@ plus grave d’abord</translation>
     <message>
         <source>plunger, grease and wear of both; the count of riggings</source>
         <translation>verrou, graisse et usure des deux ; le nombre de montages</translation>
+    </message>
+    <message>
+        <source>%1 of %2 couplings moved together that day.</source>
+        <translation>%1 raccords sur %2 ont bougé ensemble ce jour-là.</translation>
     </message>
 </context>
 <context>
@@ -11317,6 +11317,22 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>Measure as found: touch nothing else. It is kept as found not secured.</source>
         <translation>Mesurer tel que trouvé : ne toucher à rien d’autre. Conservé comme trouvé non assuré.</translation>
     </message>
+    <message>
+        <source>The figure was not taken. What comes first stands below.</source>
+        <translation>Le chiffre n’a pas été pris. Ce qui vient d’abord est écrit dessous.</translation>
+    </message>
+    <message>
+        <source>This coupling was half done in another window. What was answered there was not seen here: it starts again from the look, and the break is kept.</source>
+        <translation>Ce raccord était à moitié fait dans une autre fenêtre. Ce qui y a été répondu n’a pas été vu ici : il recommence au contrôle visuel, et l’interruption est conservée.</translation>
+    </message>
+    <message>
+        <source>Half done in another window. Whatever is pressed here begins it again, from the look.</source>
+        <translation>À moitié fait dans une autre fenêtre. Toute touche pressée ici le fait recommencer au contrôle visuel.</translation>
+    </message>
+    <message>
+        <source>The work on this coupling was interrupted. It starts again here, from the look.</source>
+        <translation>Le travail sur ce raccord a été interrompu. Il recommence ici au contrôle visuel.</translation>
+    </message>
 </context>
 <context>
     <name>SentenceParts</name>
@@ -12381,6 +12397,15 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>Found not secured</source>
         <translation>Trouvé non assuré</translation>
     </message>
+    <message>
+        <source>hidden</source>
+        <comment>what was found is kept back from the second person</comment>
+        <translation>caché</translation>
+    </message>
+    <message>
+        <source>Hidden until the second person is done here</source>
+        <translation>Caché jusqu’à ce que la deuxième personne ait fini ici</translation>
+    </message>
 </context>
 <context>
     <name>StatementWords</name>
@@ -12600,6 +12625,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6). Other surfaces can be tried.</source>
         <translation>La liaison %1 est à l’arrêt. Ne pas bouger les commandes pour %2 avant que sa question soit close (Ctrl+6). Les autres gouvernes peuvent être essayées.</translation>
+    </message>
+    <message>
+        <source>Was the “no” a slip of the key? Close its question (Ctrl+6) with a name and “slip of the key” as what was found. The joint then starts again from the look.</source>
+        <translation>Le « non » était-il une erreur de touche ? Fermer sa question (Ctrl+6) avec un nom et « erreur de touche » comme ce qui a été trouvé. La liaison recommence alors au contrôle visuel.</translation>
     </message>
 </context>
 <context>
