@@ -4446,6 +4446,266 @@ Ernstestes zuerst</translation>
             <numerusform>%n Zeilen nicht aufgenommen, da die Verbindung nicht gesichert vorgefunden wurde: Die Antwort, die das sagt, steht in ihrem Aufrüsten, nicht in der Tabelle.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The table is empty. Name the columns in its first line and write a line for each thing below.</source>
+        <translation>Die Tabelle ist leer. In der ersten Zeile die Spalten nennen und darunter für jede Sache eine Zeile schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the columns, but no reading stands below it. Write one line for each reading.</source>
+        <translation>Zeile %1 nennt die Spalten, aber darunter steht keine Messung. Für jede Messung eine Zeile schreiben.</translation>
+    </message>
+    <message>
+        <source>The table is larger than what is read at once: 20 MB and 200,000 lines. Part it into several.</source>
+        <translation>Die Tabelle ist größer, als auf einmal gelesen wird: 20 MB und 200.000 Zeilen. Sie in mehrere teilen.</translation>
+    </message>
+    <message>
+        <source>Line %1 holds signs that are not UTF-8. Save the table anew as UTF-8 text.</source>
+        <translation>Zeile %1 enthält Zeichen, die nicht UTF-8 sind. Die Tabelle neu als UTF-8-Text speichern.</translation>
+    </message>
+    <message>
+        <source>Line %1 has both commas and semicolons: “%2”. Part all columns by one of the two.</source>
+        <translation>Zeile %1 hat sowohl Kommas als auch Semikolons: „%2“. Alle Spalten mit einem von beiden trennen.</translation>
+    </message>
+    <message>
+        <source>Line %1 names no column “%2”, and such a table needs one. Add it.</source>
+        <translation>Zeile %1 nennt keine Spalte „%2“, und eine solche Tabelle braucht sie. Die Spalte ergänzen.</translation>
+    </message>
+    <message>
+        <source>Line %1 names a column “%2” that such a table does not have. Rename it or take it out.</source>
+        <translation>Zeile %1 nennt eine Spalte „%2“, die es in einer solchen Tabelle nicht gibt. Die Spalte umbenennen oder herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the column “%2” twice. Take one of them out.</source>
+        <translation>Zeile %1 nennt die Spalte „%2“ zweimal. Eine davon herausnehmen.</translation>
+    </message>
+    <message>
+        <source>A quotation mark opens in line %1 and nothing closes it, so nothing after it could be read: “%2”. Close it, or take it out.</source>
+        <translation>In Zeile %1 steht ein öffnendes Anführungszeichen und kein schließendes, darum konnte danach nichts gelesen werden: „%2“. Das schließende ergänzen oder das öffnende herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a quotation mark in the middle of a field: “%2”. Put the whole field in quotation marks and write the one inside twice.</source>
+        <translation>Zeile %1 hat ein Anführungszeichen mitten in einem Feld: „%2“. Das ganze Feld in Anführungszeichen setzen und das innere doppelt schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 has more or fewer fields than the first line has columns: “%2”. Write one field for each column, empty where nothing is known.</source>
+        <translation>Zeile %1 hat mehr oder weniger Felder, als die erste Zeile Spalten hat: „%2“. Für jede Spalte ein Feld schreiben, leer, wo nichts bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a figure with a decimal comma in a table parted by commas: “%2”. Write a point in the figure, or part the whole table by semicolons.</source>
+        <translation>Zeile %1 hat eine Zahl mit Dezimalkomma in einer durch Kommas getrennten Tabelle: „%2“. In der Zahl einen Punkt schreiben oder die ganze Tabelle mit Semikolons trennen.</translation>
+    </message>
+    <message>
+        <source>Line %1 names no airframe. Write its registration.</source>
+        <translation>Zeile %1 nennt kein Flugzeug. Das Kennzeichen schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 names no coupling. Write its name as it stands in Set up.</source>
+        <translation>Zeile %1 nennt keinen Anschluss. Den Namen schreiben, wie er unter Einrichten steht.</translation>
+    </message>
+    <message>
+        <source>Line %1 does not say who measured. Write the name.</source>
+        <translation>Zeile %1 sagt nicht, wer gemessen hat. Den Namen schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 has no date in the column %3. Write year, month and day, such as 2026-05-02.</source>
+        <translation>Zeile %1 hat kein Datum in der Spalte %3. Jahr, Monat und Tag schreiben, wie 2026-05-02.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, where a date belongs. Write year, month and day, such as 2026-05-02.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, in die ein Datum gehört. Jahr, Monat und Tag schreiben, wie 2026-05-02.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, where a time belongs. Write hours and minutes, such as 09:40.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, in die eine Uhrzeit gehört. Stunden und Minuten schreiben, wie 09:40.</translation>
+    </message>
+    <message>
+        <source>Line %1 does not say which leaf entered or which did not. Write at least one of them.</source>
+        <translation>Zeile %1 sagt nicht, welches Blatt hineinging und welches nicht. Wenigstens eines davon schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, the mark of a figure that could not be worked out. Write the figure that was read, or take the line out.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, das Zeichen für eine Zahl, die sich nicht berechnen ließ. Die gemessene Zahl schreiben oder die Zeile herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, which is not a length. Write millimetres, figures only, such as 0.60.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, was keine Länge ist. Millimeter schreiben, nur Ziffern, wie 0.60.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, with more than one point or comma. Write one of them only, such as 0.60.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, mit mehr als einem Punkt oder Komma. Nur eines davon schreiben, wie 0.60.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, finer than a micrometre. Write three figures after the point at most.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, feiner als ein Mikrometer. Höchstens drei Stellen nach dem Punkt schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, below zero. Write the length as it was read.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, kleiner als null. Die Länge schreiben, wie sie gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, wider than any gap, 10 mm at most. Write the figure in millimetres.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, breiter als jeder Spalt, höchstens 10 mm. Die Zahl in Millimetern schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 says that a leaf entered which is thicker than one that did not: “%2”. Look over both figures.</source>
+        <translation>Nach Zeile %1 ging ein Blatt hinein, das dicker ist als eines, das nicht hineinging: „%2“. Beide Zahlen noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <source>Line %1 says that the same leaf entered and did not: “%2”. Write the next thicker leaf, the one that did not enter.</source>
+        <translation>Nach Zeile %1 ging dasselbe Blatt hinein und nicht hinein: „%2“. Als Blatt, das nicht hineinging, das nächstdickere schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 has the state “%2”. Write “locked”, “part-seated” or “baseline”, or leave it empty for “locked”.</source>
+        <translation>Zeile %1 hat den Zustand „%2“. „locked“ (verriegelt), „part-seated“ (halb eingerastet) oder „baseline“ (Grundreihe) schreiben; ein leeres Feld heißt „locked“.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column repeat. Write 2 for the second reading that is the same, 3 for the third, or leave the field empty.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte repeat. Für die zweite gleiche Messung 2 schreiben, für die dritte 3, oder das Feld leer lassen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column set_aside. Write “corrected” or “struck” and the line is not taken in, or leave the field empty.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte set_aside. „corrected“ (berichtigt) oder „struck“ (gestrichen) schreiben, dann wird die Zeile nicht aufgenommen, oder das Feld leer lassen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has the date %2, which is still to come. Look over the date, and the clock of this computer.</source>
+        <translation>Zeile %1 hat das Datum %2, das noch in der Zukunft liegt. Das Datum und die Uhr dieses Computers prüfen.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the airframe “%2”, which is not in the file. Look over the registration, or add the airframe first: in Set up, or with its couplings in a table.</source>
+        <translation>Zeile %1 nennt das Flugzeug „%2“, das nicht in der Datei steht. Das Kennzeichen noch einmal ansehen oder das Flugzeug zuerst hinzufügen: unter Einrichten oder mit seinen Anschlüssen in einer Tabelle.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the coupling “%2”, which this airframe does not have. Look over the name, or add the coupling first: in Set up, or in a table.</source>
+        <translation>Zeile %1 nennt den Anschluss „%2“, den dieses Flugzeug nicht hat. Den Namen noch einmal ansehen oder den Anschluss zuerst hinzufügen: unter Einrichten oder in einer Tabelle.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the coupling “%2”, for which no fitting was begun. Begin one in Set up first.</source>
+        <translation>Zeile %1 nennt den Anschluss „%2“, für den kein Einbau begonnen wurde. Zuerst unter Einrichten einen beginnen.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the coupling “%2”, which has no gap to measure. Take the line out, or change what kind of coupling it is in Set up.</source>
+        <translation>Zeile %1 nennt den Anschluss „%2“, der keinen Spalt zum Messen hat. Die Zeile herausnehmen oder unter Einrichten ändern, was für ein Anschluss es ist.</translation>
+    </message>
+    <message>
+        <source>Line %1 names “%2” in the column %3, and nobody of that name is in the file. Look over the name, or add the person first: in Set up, or in a table.</source>
+        <translation>Zeile %1 nennt „%2“ in der Spalte %3, und niemand dieses Namens steht in der Datei. Den Namen noch einmal ansehen oder die Person zuerst hinzufügen: unter Einrichten oder in einer Tabelle.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the leaf set or gauge “%2”, which is not in the file. Look over the name, or add it first: in Set up, or in a table.</source>
+        <translation>Zeile %1 nennt als Blattsatz oder Lehre „%2“, was nicht in der Datei steht. Den Namen noch einmal ansehen oder zuerst hinzufügen, was fehlt: unter Einrichten oder in einer Tabelle.</translation>
+    </message>
+    <message>
+        <source>Line %1 is a reading of “%2” that the file holds already. Take the line out; if it was truly read again with the same result, number it in the column repeat.</source>
+        <translation>Zeile %1 ist eine Messung von „%2“, die schon in der Datei steht. Die Zeile herausnehmen; wenn wirklich noch einmal mit demselben Ergebnis gemessen wurde, sie in der Spalte repeat nummerieren.</translation>
+    </message>
+    <message>
+        <source>Line %1 is a reading of “%2” that stands further up in this table too. Take the line out; if it was truly read again with the same result, number it in the column repeat.</source>
+        <translation>Zeile %1 ist eine Messung von „%2“, die weiter oben in dieser Tabelle schon steht. Die Zeile herausnehmen; wenn wirklich noch einmal mit demselben Ergebnis gemessen wurde, sie in der Spalte repeat nummerieren.</translation>
+    </message>
+    <message>
+        <source>Line %1 is a repeated reading of “%2”, and the one before it is neither in the file nor further up in the table. Put right the line before it, or count in the column repeat from 1 on, leaving out none.</source>
+        <translation>Zeile %1 ist eine wiederholte Messung von „%2“, und die vorhergehende steht weder in der Datei noch weiter oben in der Tabelle. Die Zeile davor berichtigen oder in der Spalte repeat von 1 an ohne Lücke zählen.</translation>
+    </message>
+    <message>
+        <source>Line %1 names “%2” both in the column person and in the column second. Write in second who stood by, or leave it empty.</source>
+        <translation>Zeile %1 nennt „%2“ in der Spalte person und auch in der Spalte second. In second schreiben, wer dabeistand, oder das Feld leer lassen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has nothing in the column %3, and it is needed there. Write it.</source>
+        <translation>Zeile %1 hat nichts in der Spalte %3, und dort wird etwas gebraucht. Das Feld ausfüllen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a text in the column %3 that is longer than 100,000 bytes: “%2”. Shorten it.</source>
+        <translation>Zeile %1 hat in der Spalte %3 einen Text, der länger als 100.000 Bytes ist: „%2“. Den Text kürzen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a character in the column %3 that nobody sees, such as a mark for the direction of writing: “%2”. Write the text anew.</source>
+        <translation>Zeile %1 hat in der Spalte %3 ein unsichtbares Zeichen, etwa eines für die Schreibrichtung: „%2“. Den Text neu schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a name in the column %3 that is longer than 1,000 bytes. Shorten it.</source>
+        <translation>Zeile %1 hat in der Spalte %3 einen Namen, der länger als 1.000 Bytes ist. Den Namen kürzen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3. Write one of these: %4.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3. Eines von diesen schreiben: %4.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, which does not go with the kind “%4”. Leave the field empty, or write another kind.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, was nicht zur Art „%4“ passt. Das Feld leer lassen oder eine andere Art schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, which is no place on the plan. Write plan_x from -1, the left wing tip, to 1, and plan_y from 0, the nose, to 1; or leave both empty.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, was kein Ort in der Draufsicht ist. plan_x von -1, der linken Flügelspitze, bis 1 schreiben und plan_y von 0, der Nase, bis 1; oder beide leer lassen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has no sizes in the column %3. Write them in millimetres, such as 0.05; 0.10; 0.15 or 0.05-1.00 step 0.05.</source>
+        <translation>Zeile %1 hat keine Größen in der Spalte %3. Sie in Millimetern schreiben, wie 0.05; 0.10; 0.15 oder 0.05-1.00 step 0.05.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, which is no list of sizes. Write each size once, in millimetres and above zero, such as 0.05; 0.10; 0.15 or 0.05-1.00 step 0.05.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, was keine Liste von Größen ist. Jede Größe einmal schreiben, in Millimetern und größer als null, wie 0.05; 0.10; 0.15 oder 0.05-1.00 step 0.05.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3. Write the two ends of a go/no-go block, the thin one and the thick one.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3. Die beiden Enden einer Grenzlehre schreiben, das dünne und das dicke.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, and a taper gauge has no sizes. Write how fine it reads in the column resolution_mm, or write another kind.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, und ein Messkeil hat keine Größen. In der Spalte resolution_mm schreiben, wie fein er misst, oder eine andere Art schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, which belongs to a taper gauge only. Leave the field empty, or write “taper” in the column kind.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, die nur für einen Messkeil gilt. Das Feld leer lassen oder in der Spalte kind „taper“ schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3. Write a length above zero, in millimetres, or leave the field empty.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3. Eine Länge größer als null in Millimetern schreiben oder das Feld leer lassen.</translation>
+    </message>
+    <message>
+        <source>Line %1 says what was read on a gap of known width and not how wide it is. Write the width in the column %3.</source>
+        <translation>Zeile %1 sagt, was an einem Spalt bekannter Breite gemessen wurde, aber nicht, wie breit er ist. Die Breite in die Spalte %3 schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, and no day in the column check_date. Write the day of the check, or leave out what is said of it.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3 und keinen Tag in der Spalte check_date. Den Tag der Prüfung schreiben oder weglassen, was über sie gesagt ist.</translation>
+    </message>
+    <message>
+        <source>Line %1 has the date %2 in the column %3, later than the check that found it. Write the day of the check, or an earlier one.</source>
+        <translation>Zeile %1 hat das Datum %2 in der Spalte %3, später als die Prüfung, die den Zweifel ergab. Den Tag der Prüfung oder einen früheren schreiben.</translation>
+    </message>
+    <message>
+        <source>Line %1 does not say in either column, along or across, whether play was felt. Write “felt” or “none” in at least one of them, or take the line out.</source>
+        <translation>Zeile %1 sagt weder in der Spalte along noch in der Spalte across, ob Spiel gefühlt wurde. In wenigstens eine davon „felt“ (gefühlt) oder „none“ (keines) schreiben oder die Zeile herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, and the column %4 does not say that play was felt. Write “felt” there, or leave the figure out.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, und die Spalte %4 sagt nicht, dass Spiel gefühlt wurde. Dort „felt“ (gefühlt) schreiben oder die Zahl weglassen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, and the column %4 does not say “finding”. Write “finding” there, or put what was done into the note.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, und in der Spalte %4 steht nicht „finding“ (Befund). Dort „finding“ schreiben oder das Getane in die Notiz setzen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, where “%4” is known already. A table changes nothing that is known: write the same or leave the field empty, and change it in Set up.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, wo „%4“ schon bekannt ist. Eine Tabelle ändert nichts, was bekannt ist: dasselbe schreiben oder das Feld leer lassen und es unter Einrichten ändern.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, and the file knows the same without it. A table changes nothing that is known: leave the field empty, and add this in Set up.</source>
+        <translation>Zeile %1 hat „%2“ in der Spalte %3, und der Datei ist dieselbe Sache ohne diese Angabe bekannt. Eine Tabelle ändert nichts, was bekannt ist: das Feld leer lassen und die Angabe unter Einrichten ergänzen.</translation>
+    </message>
+    <message>
+        <source>Line %1 does not say when a fitting of “%2” began, and no reading of it comes in that would say. Write the day in the column %3, such as 2026-05-02.</source>
+        <translation>Zeile %1 sagt nicht, wann ein Einbau von „%2“ begann, und es kommt keine Messung davon, aus der es hervorginge. Den Tag in die Spalte %3 schreiben, wie 2026-05-02.</translation>
+    </message>
+    <message>
+        <source>Line %1 begins a fitting on %2 that stands further up in this table too. Take the line out.</source>
+        <translation>Zeile %1 beginnt am %2 einen Einbau, der weiter oben in dieser Tabelle schon steht. Die Zeile herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Line %1 begins a fitting on %2, before the last one in the file, %4. Look over the day in the column %3.</source>
+        <translation>Zeile %1 beginnt einen Einbau am %2, vor dem letzten in der Datei, %4. Den Tag in der Spalte %3 noch einmal ansehen.</translation>
+    </message>
 </context>
 <context>
     <name>JoinWords</name>

@@ -4446,6 +4446,266 @@ plus grave d’abord</translation>
             <numerusform>%n lignes non intégrées, car la liaison a été trouvée non assurée : la réponse qui le dit est dans son montage, pas dans le tableau.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The table is empty. Name the columns in its first line and write a line for each thing below.</source>
+        <translation>Le tableau est vide. Nommer les colonnes dans la première ligne et écrire en dessous une ligne pour chaque chose.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the columns, but no reading stands below it. Write one line for each reading.</source>
+        <translation>La ligne %1 nomme les colonnes, mais aucune mesure ne figure en dessous. Écrire une ligne par mesure.</translation>
+    </message>
+    <message>
+        <source>The table is larger than what is read at once: 20 MB and 200,000 lines. Part it into several.</source>
+        <translation>Le tableau dépasse ce qui est lu en une fois : 20 Mo et 200 000 lignes. Le diviser en plusieurs.</translation>
+    </message>
+    <message>
+        <source>Line %1 holds signs that are not UTF-8. Save the table anew as UTF-8 text.</source>
+        <translation>La ligne %1 contient des caractères qui ne sont pas en UTF-8. Enregistrer à nouveau le tableau comme texte UTF-8.</translation>
+    </message>
+    <message>
+        <source>Line %1 has both commas and semicolons: “%2”. Part all columns by one of the two.</source>
+        <translation>La ligne %1 a des virgules et des points-virgules : « %2 ». Séparer toutes les colonnes par l’un des deux.</translation>
+    </message>
+    <message>
+        <source>Line %1 names no column “%2”, and such a table needs one. Add it.</source>
+        <translation>La ligne %1 ne nomme pas de colonne « %2 », et un tel tableau en a besoin. L’ajouter.</translation>
+    </message>
+    <message>
+        <source>Line %1 names a column “%2” that such a table does not have. Rename it or take it out.</source>
+        <translation>La ligne %1 nomme une colonne « %2 » qu’un tel tableau n’a pas. La renommer ou la retirer.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the column “%2” twice. Take one of them out.</source>
+        <translation>La ligne %1 nomme deux fois la colonne « %2 ». En retirer une.</translation>
+    </message>
+    <message>
+        <source>A quotation mark opens in line %1 and nothing closes it, so nothing after it could be read: “%2”. Close it, or take it out.</source>
+        <translation>Un guillemet s’ouvre à la ligne %1 et rien ne le ferme, rien n’a donc pu être lu après lui : « %2 ». Le fermer, ou le retirer.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a quotation mark in the middle of a field: “%2”. Put the whole field in quotation marks and write the one inside twice.</source>
+        <translation>La ligne %1 a un guillemet au milieu d’un champ : « %2 ». Mettre tout le champ entre guillemets et doubler celui qui est à l’intérieur.</translation>
+    </message>
+    <message>
+        <source>Line %1 has more or fewer fields than the first line has columns: “%2”. Write one field for each column, empty where nothing is known.</source>
+        <translation>La ligne %1 a plus ou moins de champs que la première ligne n’a de colonnes : « %2 ». Écrire un champ par colonne, vide là où rien n’est connu.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a figure with a decimal comma in a table parted by commas: “%2”. Write a point in the figure, or part the whole table by semicolons.</source>
+        <translation>La ligne %1 a un nombre à virgule décimale dans un tableau séparé par des virgules : « %2 ». Écrire un point dans le nombre, ou séparer tout le tableau par des points-virgules.</translation>
+    </message>
+    <message>
+        <source>Line %1 names no airframe. Write its registration.</source>
+        <translation>La ligne %1 ne nomme aucun planeur. Écrire son immatriculation.</translation>
+    </message>
+    <message>
+        <source>Line %1 names no coupling. Write its name as it stands in Set up.</source>
+        <translation>La ligne %1 ne nomme aucun raccord. Écrire son nom tel qu’il figure dans Réglages.</translation>
+    </message>
+    <message>
+        <source>Line %1 does not say who measured. Write the name.</source>
+        <translation>La ligne %1 ne dit pas qui a mesuré. Écrire le nom.</translation>
+    </message>
+    <message>
+        <source>Line %1 has no date in the column %3. Write year, month and day, such as 2026-05-02.</source>
+        <translation>La ligne %1 n’a pas de date dans la colonne %3. Écrire l’année, le mois et le jour, comme 2026-05-02.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, where a date belongs. Write year, month and day, such as 2026-05-02.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, où il faut une date. Écrire l’année, le mois et le jour, comme 2026-05-02.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, where a time belongs. Write hours and minutes, such as 09:40.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, où il faut une heure. Écrire les heures et les minutes, comme 09:40.</translation>
+    </message>
+    <message>
+        <source>Line %1 does not say which leaf entered or which did not. Write at least one of them.</source>
+        <translation>La ligne %1 ne dit ni quelle lame est entrée, ni laquelle n’est pas entrée. Écrire au moins l’une des deux.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, the mark of a figure that could not be worked out. Write the figure that was read, or take the line out.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, la marque d’un nombre qui n’a pas pu être calculé. Écrire le nombre mesuré, ou retirer la ligne.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, which is not a length. Write millimetres, figures only, such as 0.60.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, ce qui n’est pas une longueur. Écrire des millimètres, en chiffres seulement, comme 0.60.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, with more than one point or comma. Write one of them only, such as 0.60.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, avec plus d’un point ou d’une virgule. N’en écrire qu’un, comme 0.60.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, finer than a micrometre. Write three figures after the point at most.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, plus fin qu’un micromètre. Écrire trois décimales au plus.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, below zero. Write the length as it was read.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, au-dessous de zéro. Écrire la longueur telle qu’elle a été mesurée.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, wider than any gap, 10 mm at most. Write the figure in millimetres.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, plus large que tout écart, 10 mm au plus. Écrire le nombre en millimètres.</translation>
+    </message>
+    <message>
+        <source>Line %1 says that a leaf entered which is thicker than one that did not: “%2”. Look over both figures.</source>
+        <translation>D’après la ligne %1, une lame est entrée qui est plus épaisse qu’une autre qui n’est pas entrée : « %2 ». Revoir les deux nombres.</translation>
+    </message>
+    <message>
+        <source>Line %1 says that the same leaf entered and did not: “%2”. Write the next thicker leaf, the one that did not enter.</source>
+        <translation>D’après la ligne %1, la même lame est entrée et n’est pas entrée : « %2 ». Écrire la lame suivante, plus épaisse, celle qui n’est pas entrée.</translation>
+    </message>
+    <message>
+        <source>Line %1 has the state “%2”. Write “locked”, “part-seated” or “baseline”, or leave it empty for “locked”.</source>
+        <translation>La ligne %1 a l’état « %2 ». Écrire « locked » (verrouillé), « part-seated » (à demi engagé) ou « baseline » (série de référence) ; un champ vide veut dire « locked ».</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column repeat. Write 2 for the second reading that is the same, 3 for the third, or leave the field empty.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne repeat. Écrire 2 pour la deuxième mesure identique, 3 pour la troisième, ou laisser le champ vide.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column set_aside. Write “corrected” or “struck” and the line is not taken in, or leave the field empty.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne set_aside. Écrire « corrected » (corrigé) ou « struck » (rayé), et la ligne n’est pas intégrée, ou laisser le champ vide.</translation>
+    </message>
+    <message>
+        <source>Line %1 has the date %2, which is still to come. Look over the date, and the clock of this computer.</source>
+        <translation>La ligne %1 a la date %2, qui est encore à venir. Revoir la date, et l’horloge de cet ordinateur.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the airframe “%2”, which is not in the file. Look over the registration, or add the airframe first: in Set up, or with its couplings in a table.</source>
+        <translation>La ligne %1 nomme le planeur « %2 », qui n’est pas dans le fichier. Revoir l’immatriculation, ou ajouter d’abord le planeur : dans Réglages, ou avec ses raccords dans un tableau.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the coupling “%2”, which this airframe does not have. Look over the name, or add the coupling first: in Set up, or in a table.</source>
+        <translation>La ligne %1 nomme le raccord « %2 », que ce planeur n’a pas. Revoir le nom, ou ajouter d’abord le raccord : dans Réglages, ou dans un tableau.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the coupling “%2”, for which no fitting was begun. Begin one in Set up first.</source>
+        <translation>La ligne %1 nomme le raccord « %2 », pour lequel aucune pose n’a été commencée. En commencer d’abord une dans Réglages.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the coupling “%2”, which has no gap to measure. Take the line out, or change what kind of coupling it is in Set up.</source>
+        <translation>La ligne %1 nomme le raccord « %2 », qui n’a pas d’écart à mesurer. Retirer la ligne, ou changer dans Réglages de quelle sorte de raccord il s’agit.</translation>
+    </message>
+    <message>
+        <source>Line %1 names “%2” in the column %3, and nobody of that name is in the file. Look over the name, or add the person first: in Set up, or in a table.</source>
+        <translation>La ligne %1 nomme « %2 » dans la colonne %3, et personne de ce nom n’est dans le fichier. Revoir le nom, ou ajouter d’abord la personne : dans Réglages, ou dans un tableau.</translation>
+    </message>
+    <message>
+        <source>Line %1 names the leaf set or gauge “%2”, which is not in the file. Look over the name, or add it first: in Set up, or in a table.</source>
+        <translation>La ligne %1 nomme le jeu de lames ou la jauge « %2 », qui n’est pas dans le fichier. Revoir le nom, ou l’ajouter d’abord : dans Réglages, ou dans un tableau.</translation>
+    </message>
+    <message>
+        <source>Line %1 is a reading of “%2” that the file holds already. Take the line out; if it was truly read again with the same result, number it in the column repeat.</source>
+        <translation>La ligne %1 est une mesure de « %2 » que le fichier a déjà. Retirer la ligne ; si l’on a vraiment mesuré à nouveau avec le même résultat, la numéroter dans la colonne repeat.</translation>
+    </message>
+    <message>
+        <source>Line %1 is a reading of “%2” that stands further up in this table too. Take the line out; if it was truly read again with the same result, number it in the column repeat.</source>
+        <translation>La ligne %1 est une mesure de « %2 » qui figure déjà plus haut dans ce tableau. Retirer la ligne ; si l’on a vraiment mesuré à nouveau avec le même résultat, la numéroter dans la colonne repeat.</translation>
+    </message>
+    <message>
+        <source>Line %1 is a repeated reading of “%2”, and the one before it is neither in the file nor further up in the table. Put right the line before it, or count in the column repeat from 1 on, leaving out none.</source>
+        <translation>La ligne %1 est une mesure répétée de « %2 », et la précédente n’est ni dans le fichier ni plus haut dans le tableau. Corriger la ligne précédente, ou compter dans la colonne repeat à partir de 1, sans en sauter.</translation>
+    </message>
+    <message>
+        <source>Line %1 names “%2” both in the column person and in the column second. Write in second who stood by, or leave it empty.</source>
+        <translation>La ligne %1 nomme « %2 » à la fois dans la colonne person et dans la colonne second. Écrire dans second qui était à côté, ou laisser le champ vide.</translation>
+    </message>
+    <message>
+        <source>Line %1 has nothing in the column %3, and it is needed there. Write it.</source>
+        <translation>La ligne %1 n’a rien dans la colonne %3, où il faut quelque chose. Remplir le champ.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a text in the column %3 that is longer than 100,000 bytes: “%2”. Shorten it.</source>
+        <translation>La ligne %1 a dans la colonne %3 un texte de plus de 100 000 octets : « %2 ». Le raccourcir.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a character in the column %3 that nobody sees, such as a mark for the direction of writing: “%2”. Write the text anew.</source>
+        <translation>La ligne %1 a dans la colonne %3 un caractère invisible, par exemple une marque de sens d’écriture : « %2 ». Récrire le texte.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a name in the column %3 that is longer than 1,000 bytes. Shorten it.</source>
+        <translation>La ligne %1 a dans la colonne %3 un nom de plus de 1 000 octets. Le raccourcir.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3. Write one of these: %4.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3. Écrire l’un de ceux-ci : %4.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, which does not go with the kind “%4”. Leave the field empty, or write another kind.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, ce qui ne va pas avec la sorte « %4 ». Laisser le champ vide, ou écrire une autre sorte.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, which is no place on the plan. Write plan_x from -1, the left wing tip, to 1, and plan_y from 0, the nose, to 1; or leave both empty.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, ce qui n’est pas un endroit sur la vue de dessus. Écrire plan_x de -1, le bout de l’aile gauche, à 1, et plan_y de 0, le nez, à 1 ; ou laisser les deux vides.</translation>
+    </message>
+    <message>
+        <source>Line %1 has no sizes in the column %3. Write them in millimetres, such as 0.05; 0.10; 0.15 or 0.05-1.00 step 0.05.</source>
+        <translation>La ligne %1 n’a pas de tailles dans la colonne %3. Les écrire en millimètres, comme 0.05; 0.10; 0.15 ou 0.05-1.00 step 0.05.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, which is no list of sizes. Write each size once, in millimetres and above zero, such as 0.05; 0.10; 0.15 or 0.05-1.00 step 0.05.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, ce qui n’est pas une liste de tailles. Écrire chaque taille une fois, en millimètres et au-dessus de zéro, comme 0.05; 0.10; 0.15 ou 0.05-1.00 step 0.05.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3. Write the two ends of a go/no-go block, the thin one and the thick one.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3. Écrire les deux bouts d’un calibre entre/n’entre pas, le mince et l’épais.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, and a taper gauge has no sizes. Write how fine it reads in the column resolution_mm, or write another kind.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, et une jauge conique n’a pas de tailles. Écrire dans la colonne resolution_mm sa finesse de lecture, ou écrire une autre sorte.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, which belongs to a taper gauge only. Leave the field empty, or write “taper” in the column kind.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, qui ne vaut que pour une jauge conique. Laisser le champ vide, ou écrire « taper » dans la colonne kind.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3. Write a length above zero, in millimetres, or leave the field empty.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3. Écrire une longueur au-dessus de zéro, en millimètres, ou laisser le champ vide.</translation>
+    </message>
+    <message>
+        <source>Line %1 says what was read on a gap of known width and not how wide it is. Write the width in the column %3.</source>
+        <translation>La ligne %1 dit ce qui a été mesuré sur un écart de largeur connue, mais pas cette largeur. L’écrire dans la colonne %3.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, and no day in the column check_date. Write the day of the check, or leave out what is said of it.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, et aucun jour dans la colonne check_date. Écrire le jour du contrôle, ou ne rien en dire.</translation>
+    </message>
+    <message>
+        <source>Line %1 has the date %2 in the column %3, later than the check that found it. Write the day of the check, or an earlier one.</source>
+        <translation>La ligne %1 a la date %2 dans la colonne %3, postérieure au contrôle qui a fait naître le doute. Écrire le jour du contrôle, ou un jour antérieur.</translation>
+    </message>
+    <message>
+        <source>Line %1 does not say in either column, along or across, whether play was felt. Write “felt” or “none” in at least one of them, or take the line out.</source>
+        <translation>La ligne %1 ne dit ni dans la colonne along ni dans la colonne across si du jeu a été senti. Écrire « felt » (senti) ou « none » (aucun) dans au moins l’une d’elles, ou retirer la ligne.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, and the column %4 does not say that play was felt. Write “felt” there, or leave the figure out.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, et la colonne %4 ne dit pas que du jeu a été senti. Y écrire « felt » (senti), ou omettre le nombre.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, and the column %4 does not say “finding”. Write “finding” there, or put what was done into the note.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, et la colonne %4 ne dit pas « finding » (constat). Y écrire « finding », ou mettre dans la note ce qui a été fait.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, where “%4” is known already. A table changes nothing that is known: write the same or leave the field empty, and change it in Set up.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, où « %4 » est déjà connu. Un tableau ne change rien à ce qui est connu : écrire la même chose ou laisser le champ vide, et le changer dans Réglages.</translation>
+    </message>
+    <message>
+        <source>Line %1 has “%2” in the column %3, and the file knows the same without it. A table changes nothing that is known: leave the field empty, and add this in Set up.</source>
+        <translation>La ligne %1 a « %2 » dans la colonne %3, et le fichier connaît la même chose sans cette indication. Un tableau ne change rien à ce qui est connu : laisser le champ vide, et ajouter l’indication dans Réglages.</translation>
+    </message>
+    <message>
+        <source>Line %1 does not say when a fitting of “%2” began, and no reading of it comes in that would say. Write the day in the column %3, such as 2026-05-02.</source>
+        <translation>La ligne %1 ne dit pas quand une pose de « %2 » a commencé, et aucune mesure de ce raccord ne vient le dire. Écrire le jour dans la colonne %3, comme 2026-05-02.</translation>
+    </message>
+    <message>
+        <source>Line %1 begins a fitting on %2 that stands further up in this table too. Take the line out.</source>
+        <translation>La ligne %1 commence le %2 une pose qui figure déjà plus haut dans ce tableau. Retirer la ligne.</translation>
+    </message>
+    <message>
+        <source>Line %1 begins a fitting on %2, before the last one in the file, %4. Look over the day in the column %3.</source>
+        <translation>La ligne %1 commence une pose le %2, avant la dernière du fichier, %4. Revoir le jour dans la colonne %3.</translation>
+    </message>
 </context>
 <context>
     <name>JoinWords</name>

@@ -3,7 +3,9 @@
 
 languages.py LUPDATE    tells every message that has no translation, that lost or gained a placeholder or an access
                         key, that changed a key of the keyboard, that uses a word the program does not use, or that
-                        calls a thing otherwise than tests/house/glossary.txt. Fails where there is one.
+                        calls a thing otherwise than tests/house/glossary.txt; and every text of app/wording that lupdate
+                        does not see, such as one in a macro of its own, or sees for a class that asks for none.
+                        Fails where there is one.
 """
 import collections
 import pathlib
@@ -17,6 +19,12 @@ import xml.etree.ElementTree as ElementTree
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 LANGUAGES = ("de", "fr")
 PLACEHOLDER = re.compile(r"%(?:L?\d+|n)")
+STRING = r'"(?:[^"\\\n]|\\.)*"'
+COMMENT_OR_TEXT = re.compile(r"//[^\n]*|/\*.*?\*/|'(?:[^'\\\n]|\\.)+'|(?P<text>" + STRING + r"(?:\s*" + STRING + ")*)",
+                             re.DOTALL)
+ESCAPED = {r"\n": "\n", r"\t": "\t", r"\"": '"', r"\\": "\\"}
+# Texts that are the same in every language: how a command of rigband-file is typed.
+IN_NO_LANGUAGE = re.compile(r"[a-z-]+ (?:--|[A-Z]{3})|--help ")
 
 
 def messages(path):
@@ -59,6 +67,27 @@ def faults_of(source, note, forms, finished, unused, glossary):
                 yield f"has nothing of “{theirs.pattern}”: {form}"
 
 
+def texts_of(path):
+    """Each string of a source file as the program has it, in several pieces or in one."""
+    for found in COMMENT_OR_TEXT.finditer(path.read_text(encoding="utf-8")):
+        if found["text"]:
+            whole = "".join(piece[1:-1] for piece in re.findall(STRING, found["text"]))
+            yield re.sub(r"\\.", lambda escaped: ESCAPED.get(escaped[0], escaped[0]), whole)
+
+
+def unseen(seen, contexts):
+    """(where, what is wrong) of each text that lupdate does not see, or for another class than asks for it."""
+    declared = set()
+    for path in sorted((ROOT / "app").rglob("*.h")):
+        declared.update(re.findall(r"Q_DECLARE_TR_FUNCTIONS\((\w+)\)", path.read_text(encoding="utf-8")))
+    for context in sorted(contexts - declared):
+        yield context, "is no class that asks for translations"
+    for path in sorted((ROOT / "app" / "wording").glob("*.cpp")):
+        for text in texts_of(path):
+            if " " in text.strip() and text not in seen and not IN_NO_LANGUAGE.match(text):
+                yield path.name, f"lupdate does not see “{text}”"
+
+
 def renewed(lupdate, language, folder):
     """The .ts file as it would be with the sentences of the source today."""
     copy = folder / f"rigband_{language}.ts"
@@ -76,10 +105,16 @@ def main():
                                 r")\b", re.IGNORECASE)
             glossary = [(re.compile(row[0], re.IGNORECASE), re.compile(row[place + 1], re.IGNORECASE))
                         for row in (line.split(" | ") for line in lines_of("glossary.txt"))]
-            for words, source, note, forms, finished in messages(renewed(sys.argv[1], language, pathlib.Path(folder))):
+            told = list(messages(renewed(sys.argv[1], language, pathlib.Path(folder))))
+            for words, source, note, forms, finished in told:
                 for fault in faults_of(source, note, forms, finished, unused, glossary):
                     found += 1
                     print(f"{language}, {words}: “{source}” {fault}")
+        # Notes for translators stand in a .ts file as well.
+        seen = {text for _, source, note, _, _ in told for text in (source, note)}
+        for where, fault in unseen(seen, {words for words, *_ in told}):
+            found += 1
+            print(f"{where}: {fault}")
     return 1 if found else 0
 
 
