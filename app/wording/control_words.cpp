@@ -34,7 +34,7 @@ QString ControlWords::afterTheStop()
 {
     return tr(
         "Tag the cockpit. Close the record with this open (last line of the list), or say under Questions "
-        "(Ctrl+6) what was found when somebody entitled has found it.");
+        "(Ctrl+6) what was found, once a person entitled to decide has found it.");
 }
 
 QString ControlWords::open(const QString& name) { return tr("%1: open question").arg(name); }

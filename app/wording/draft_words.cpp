@@ -14,8 +14,8 @@ QString DraftWords::typedAndNotSaved(const QString& when, const QString& lines)
 }
 
 QString DraftWords::copy() { return tr("Copy the words"); }
-QString DraftWords::copyHint() { return tr("Copy them, to be put in where they belong (Ctrl+Y)"); }
+QString DraftWords::copyHint() { return tr("Copy what was typed, to put it in where it belongs (Ctrl+Y)"); }
 QString DraftWords::forget() { return tr("Put away"); }
-QString DraftWords::forgetHint() { return tr("They are not kept any longer (Ctrl+D)"); }
+QString DraftWords::forgetHint() { return tr("What was typed is not kept any longer (Ctrl+D)"); }
 
 } // namespace rig

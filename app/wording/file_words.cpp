@@ -203,8 +203,7 @@ QString FileWords::notThere(const QString& file)
 QString FileWords::noFile(const QString& path)
 {
     return tr("%1 is no file but a folder, a pipe or a device, so it was not read. Save what it holds as a "
-              "file "
-              "and name that.")
+              "file and name that.")
         .arg(path);
 }
 

@@ -203,7 +203,7 @@ QStringList RiggedWords::openLines(std::span<const OpenItem> items,
 
 QString RiggedWords::ledByAnother(const QString& leader)
 {
-    return tr("%1 began this record as its rigging leader. The paper names both.").arg(leader);
+    return tr("%1 began this record as its rigging leader. The printed record names both.").arg(leader);
 }
 
 QString RiggedWords::twoNames()

@@ -1479,7 +1479,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Where you know of no older file, somebody may have set this one back to before its chain began. Compare it with the copies beside it, and with the ends on earlier prints.</source>
-        <translation>Wenn Sie von keiner älteren Datei wissen, hat vielleicht jemand diese auf die Zeit vor dem Beginn ihrer Kette zurückgesetzt. Vergleichen Sie sie mit den Kopien daneben und mit den Endständen auf früheren Ausdrucken.</translation>
+        <translation>Wenn Sie von keiner älteren Datei wissen, hat vielleicht jemand diese auf einen Stand vor dem Beginn ihrer Kette zurückgesetzt. Vergleichen Sie sie mit den Kopien daneben und mit den Endständen auf früheren Ausdrucken.</translation>
     </message>
     <message>
         <source>On %1 other letters were given for %2. Those given last hold.</source>
@@ -2339,8 +2339,8 @@ Ernstestes zuerst</translation>
         <translation>%1: links %2, rechts %3, Unterschied %4.</translation>
     </message>
     <message>
-        <source>Tag the cockpit. Close the record with this open (last line of the list), or say under Questions (Ctrl+6) what was found when somebody entitled has found it.</source>
-        <translation>Cockpit kennzeichnen. Das Protokoll mit diesem offenen Punkt abschließen (letzte Zeile der Liste) oder unter Fragen (Strg+6) sagen, was gefunden wurde, sobald es eine berechtigte Person gefunden hat.</translation>
+        <source>Tag the cockpit. Close the record with this open (last line of the list), or say under Questions (Ctrl+6) what was found, once a person entitled to decide has found it.</source>
+        <translation>Warnschild ins Cockpit. Das Protokoll mit diesem offenen Punkt abschließen (letzte Zeile der Liste) oder unter Fragen (Strg+6) sagen, was gefunden wurde, sobald es eine berechtigte Person gefunden hat.</translation>
     </message>
 </context>
 <context>
@@ -2893,7 +2893,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>All of these</source>
-        <translation>Alle hier genannten</translation>
+        <translation>Alle auf der Liste</translation>
     </message>
 </context>
 <context>
@@ -3143,7 +3143,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>%1 holds everything that is in %2, in which no fact has been saved yet.</source>
-        <translation>%1 enthält alles, was in %2 steht; darin wurde noch kein Eintrag gespeichert.</translation>
+        <translation>%1 enthält alles, was in %2 steht. Dort wurde noch kein Eintrag gespeichert.</translation>
     </message>
     <message numerus="yes">
         <source>%1 holds everything that is in %2, %Ln fact(s) with photos and the chain. It tells names and notes as they were typed.</source>
@@ -3159,13 +3159,13 @@ Ernstestes zuerst</translation>
     <message numerus="yes">
         <source>Made: %1, with %Ln fact(s) of the document under the same ids, and its chain.</source>
         <translation>
-            <numerusform>Angelegt: %1, mit %Ln Eintrag des Dokuments unter derselben Kennung und seiner Kette.</numerusform>
-            <numerusform>Angelegt: %1, mit %Ln Einträgen des Dokuments unter denselben Kennungen und seiner Kette.</numerusform>
+            <numerusform>Angelegt: %1, mit %Ln Eintrag des Dokuments unter derselben Kennung und mit der Kette des Dokuments.</numerusform>
+            <numerusform>Angelegt: %1, mit %Ln Einträgen des Dokuments unter denselben Kennungen und mit der Kette des Dokuments.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 is larger than 4 GB, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
-        <translation>%1 ist größer als 4 GB und wurde darum nicht gelesen. Nachsehen, ob es das ist, das „rigband-file export --json“ geschrieben hat.</translation>
+        <translation>%1 ist größer als 4 GB und wurde darum nicht gelesen. Nachsehen, ob es das Dokument ist, das „rigband-file export --json“ geschrieben hat.</translation>
     </message>
     <message>
         <source>“%1” makes it a version of something else, while other facts still name it</source>
@@ -3419,19 +3419,19 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Copy the words</source>
-        <translation>Wörter kopieren</translation>
-    </message>
-    <message>
-        <source>Copy them, to be put in where they belong (Ctrl+Y)</source>
-        <translation>Kopieren, um sie dort einzusetzen, wo sie hingehören (Strg+Y)</translation>
+        <translation>Text kopieren</translation>
     </message>
     <message>
         <source>Put away</source>
         <translation>Weglegen</translation>
     </message>
     <message>
-        <source>They are not kept any longer (Ctrl+D)</source>
-        <translation>Sie werden nicht länger aufbewahrt (Strg+D)</translation>
+        <source>Copy what was typed, to put it in where it belongs (Ctrl+Y)</source>
+        <translation>Das Getippte kopieren, um es dort einzusetzen, wo es hingehört (Strg+Y)</translation>
+    </message>
+    <message>
+        <source>What was typed is not kept any longer (Ctrl+D)</source>
+        <translation>Das Getippte wird nicht länger aufbewahrt (Strg+D)</translation>
     </message>
 </context>
 <context>
@@ -3963,7 +3963,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.</source>
-        <translation>%1 ist größer, als eine Tabelle sein darf, 20 MB, darum wurde nichts eingelesen. Sie in mehrere teilen.</translation>
+        <translation>%1 ist größer, als eine Tabelle sein darf, 20 MB. Darum wurde nichts importiert. Die Tabelle in mehrere teilen.</translation>
     </message>
 </context>
 <context>
@@ -11554,10 +11554,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>, </translation>
     </message>
     <message>
-        <source>%1 began this record as its rigging leader. The paper names both.</source>
-        <translation>%1 hat dieses Protokoll als Leitung des Aufrüstens begonnen. Das Papier nennt beide.</translation>
-    </message>
-    <message>
         <source>%1 of %2 couplings done, %3 stopped, %4 open</source>
         <translation>%1 von %2 Anschlüssen erledigt, %3 gestoppt, %4 offen</translation>
     </message>
@@ -11592,6 +11588,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>The work on this coupling was interrupted. It starts again here, from the look.</source>
         <translation>Die Arbeit an diesem Anschluss wurde unterbrochen. Er beginnt hier wieder bei der Sichtkontrolle.</translation>
+    </message>
+    <message>
+        <source>%1 began this record as its rigging leader. The printed record names both.</source>
+        <translation>%1 hat dieses Protokoll als Leitung des Aufrüstens begonnen. Das gedruckte Protokoll nennt beide.</translation>
     </message>
 </context>
 <context>
@@ -12403,7 +12403,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>To be taken b&amp;ack</source>
-        <translation>Was zurü&amp;cknehmen</translation>
+        <translation>Zurü&amp;ckzunehmen</translation>
     </message>
     <message>
         <source>Choose what was told by mistake</source>
@@ -13014,12 +13014,8 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>Aufrüsten</translation>
     </message>
     <message>
-        <source>a table that was brought in</source>
-        <translation>eine eingelesene Tabelle</translation>
-    </message>
-    <message>
         <source>gone through again without being taken apart</source>
-        <translation>erneut durchgegangen, ohne abzurüsten</translation>
+        <translation>noch einmal durchgegangen, ohne abzurüsten</translation>
     </message>
     <message>
         <source>ball in the socket</source>
@@ -13267,11 +13263,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>held one way</source>
-        <translation>in einer Richtung festgehalten</translation>
+        <translation>gehalten, in eine Richtung</translation>
     </message>
     <message>
         <source>held the other way</source>
-        <translation>in der anderen Richtung festgehalten</translation>
+        <translation>gehalten, in die andere Richtung</translation>
     </message>
     <message>
         <source>sense</source>
@@ -13279,11 +13275,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>full travel</source>
-        <translation>voller Ausschlag</translation>
+        <translation>voller Weg</translation>
     </message>
     <message>
         <source>neutral</source>
-        <translation>Mittelstellung</translation>
+        <translation>neutral</translation>
     </message>
     <message>
         <source>free play</source>
@@ -13291,11 +13287,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>moves freely</source>
-        <translation>leichtgängig</translation>
-    </message>
-    <message>
-        <source>locks evenly</source>
-        <translation>verriegelt gleich schwer</translation>
+        <translation>bewegt sich frei</translation>
     </message>
     <message>
         <source>every notch</source>
@@ -13306,16 +13298,12 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>hält die Einstellung</translation>
     </message>
     <message>
-        <source>opens together</source>
-        <translation>öffnet gemeinsam</translation>
-    </message>
-    <message>
         <source>called one way</source>
-        <translation>in einer Richtung angesagt</translation>
+        <translation>angesagt, in eine Richtung</translation>
     </message>
     <message>
         <source>called the other way</source>
-        <translation>in der anderen Richtung angesagt</translation>
+        <translation>angesagt, in die andere Richtung</translation>
     </message>
     <message>
         <source>up</source>
@@ -13356,18 +13344,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>leaves checked for the season</source>
         <translation>Blätter für die Saison geprüft</translation>
-    </message>
-    <message>
-        <source>refreshed for the season</source>
-        <translation>für die Saison aufgefrischt</translation>
-    </message>
-    <message>
-        <source>tools out</source>
-        <translation>Werkzeug draußen</translation>
-    </message>
-    <message>
-        <source>hatches on</source>
-        <translation>Handlochdeckel zu</translation>
     </message>
     <message>
         <source>note read</source>
@@ -13412,14 +13388,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>V-tail</source>
         <translation>V-Leitwerk</translation>
-    </message>
-    <message>
-        <source>from the front</source>
-        <translation>von vorn</translation>
-    </message>
-    <message>
-        <source>from the rear</source>
-        <translation>von hinten</translation>
     </message>
     <message>
         <source>empty</source>
@@ -13523,7 +13491,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>by the person at work</source>
-        <translation>von der arbeitenden Person</translation>
+        <translation>von der Person bei der Arbeit</translation>
     </message>
     <message>
         <source>role</source>
@@ -13559,7 +13527,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>telephone of whom to call</source>
-        <translation>Telefon dafür</translation>
+        <translation>Telefon der Person, die man anruft</translation>
     </message>
     <message>
         <source>riggings before this file</source>
@@ -13798,10 +13766,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>Messung</translation>
     </message>
     <message>
-        <source>first</source>
-        <translation>erste</translation>
-    </message>
-    <message>
         <source>how it was closed</source>
         <translation>wie es abgeschlossen wurde</translation>
     </message>
@@ -13907,7 +13871,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>asks</source>
-        <translation>fragt</translation>
+        <translation>fragt nach</translation>
     </message>
     <message>
         <source>round of practice</source>
@@ -14056,6 +14020,42 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>picture</source>
         <translation>Bild</translation>
+    </message>
+    <message>
+        <source>an imported table</source>
+        <translation>eine importierte Tabelle</translation>
+    </message>
+    <message>
+        <source>locks with even force</source>
+        <translation>verriegelt mit gleicher Kraft</translation>
+    </message>
+    <message>
+        <source>both open, both shut</source>
+        <translation>beide offen, beide zu</translation>
+    </message>
+    <message>
+        <source>couplings looked at anew for the season</source>
+        <translation>Anschlüsse für die Saison neu angesehen</translation>
+    </message>
+    <message>
+        <source>tools counted back out</source>
+        <translation>Werkzeug gezählt und wieder heraus</translation>
+    </message>
+    <message>
+        <source>hatches closed and taped</source>
+        <translation>Handlöcher geschlossen und abgeklebt</translation>
+    </message>
+    <message>
+        <source>the front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>the rear</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>none felt</source>
+        <translation>keins gefühlt</translation>
     </message>
 </context>
 <context>

@@ -1479,7 +1479,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Where you know of no older file, somebody may have set this one back to before its chain began. Compare it with the copies beside it, and with the ends on earlier prints.</source>
-        <translation>Si vous ne connaissez aucun fichier plus ancien, quelqu’un a peut-être ramené celui-ci à avant le début de sa chaîne. Comparez-le aux copies placées à côté et aux états finaux des impressions antérieures.</translation>
+        <translation>Si vous ne connaissez aucun fichier plus ancien, quelqu’un a peut-être ramené celui-ci à un état d’avant le début de sa chaîne. Comparez-le aux copies placées à côté et aux états finaux des impressions antérieures.</translation>
     </message>
     <message>
         <source>On %1 other letters were given for %2. Those given last hold.</source>
@@ -2339,8 +2339,8 @@ plus grave d’abord</translation>
         <translation>%1 : gauche %2, droite %3, différence %4.</translation>
     </message>
     <message>
-        <source>Tag the cockpit. Close the record with this open (last line of the list), or say under Questions (Ctrl+6) what was found when somebody entitled has found it.</source>
-        <translation>Étiqueter le poste de pilotage. Clore la fiche avec ce point en suspens (dernière ligne de la liste), ou dire sous Questions (Ctrl+6) ce qui a été trouvé, dès qu’une personne habilitée l’a trouvé.</translation>
+        <source>Tag the cockpit. Close the record with this open (last line of the list), or say under Questions (Ctrl+6) what was found, once a person entitled to decide has found it.</source>
+        <translation>Étiquette dans l’habitacle. Clore la fiche avec ce point en suspens (dernière ligne de la liste), ou dire sous Questions (Ctrl+6) ce qui a été trouvé, dès qu’une personne habilitée l’a trouvé.</translation>
     </message>
 </context>
 <context>
@@ -3159,13 +3159,13 @@ plus grave d’abord</translation>
     <message numerus="yes">
         <source>Made: %1, with %Ln fact(s) of the document under the same ids, and its chain.</source>
         <translation>
-            <numerusform>Créé : %1, avec %Ln fait du document sous le même identifiant, et sa chaîne.</numerusform>
-            <numerusform>Créé : %1, avec %Ln faits du document sous les mêmes identifiants, et leur chaîne.</numerusform>
+            <numerusform>Créé : %1, avec %Ln fait du document sous le même identifiant, et la chaîne du document.</numerusform>
+            <numerusform>Créé : %1, avec %Ln faits du document sous les mêmes identifiants, et la chaîne du document.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 is larger than 4 GB, so it was not read. Look whether it is the one that “rigband-file export --json” wrote.</source>
-        <translation>%1 dépasse 4 Go et n’a donc pas été lu. Voir si c’est bien celui que « rigband-file export --json » a écrit.</translation>
+        <translation>%1 dépasse 4 Go et n’a donc pas été lu. Voir si c’est bien le document que « rigband-file export --json » a écrit.</translation>
     </message>
     <message>
         <source>“%1” makes it a version of something else, while other facts still name it</source>
@@ -3414,24 +3414,24 @@ plus grave d’abord</translation>
         <source>Typed and not saved when the program was ended on %1:
 %2</source>
         <comment>when; line by line</comment>
-        <translation>Tapé et non enregistré quand le programme a été arrêté le %1 :
+        <translation>Tapé et non enregistré quand le programme s’est arrêté le %1 :
 %2</translation>
     </message>
     <message>
         <source>Copy the words</source>
-        <translation>Copier les mots</translation>
-    </message>
-    <message>
-        <source>Copy them, to be put in where they belong (Ctrl+Y)</source>
-        <translation>Les copier pour les mettre à leur place (Ctrl+Y)</translation>
+        <translation>Copier le texte</translation>
     </message>
     <message>
         <source>Put away</source>
         <translation>Ranger</translation>
     </message>
     <message>
-        <source>They are not kept any longer (Ctrl+D)</source>
-        <translation>Ils ne sont plus gardés (Ctrl+D)</translation>
+        <source>Copy what was typed, to put it in where it belongs (Ctrl+Y)</source>
+        <translation>Copier ce qui a été tapé, pour le mettre à sa place (Ctrl+Y)</translation>
+    </message>
+    <message>
+        <source>What was typed is not kept any longer (Ctrl+D)</source>
+        <translation>Ce qui a été tapé n’est plus gardé (Ctrl+D)</translation>
     </message>
 </context>
 <context>
@@ -3963,7 +3963,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.</source>
-        <translation>%1 dépasse la taille permise pour un tableau, 20 Mo, rien n’a donc été importé. Le diviser en plusieurs.</translation>
+        <translation>%1 dépasse la taille permise pour un tableau, 20 Mo. Rien n’a donc été importé. Diviser le tableau en plusieurs.</translation>
     </message>
 </context>
 <context>
@@ -11554,10 +11554,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>, </translation>
     </message>
     <message>
-        <source>%1 began this record as its rigging leader. The paper names both.</source>
-        <translation>%1 a commencé cette fiche comme responsable du montage. Le papier nomme les deux.</translation>
-    </message>
-    <message>
         <source>%1 of %2 couplings done, %3 stopped, %4 open</source>
         <translation>%1 raccords sur %2 faits, %3 arrêtés, %4 en suspens</translation>
     </message>
@@ -11592,6 +11588,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>The work on this coupling was interrupted. It starts again here, from the look.</source>
         <translation>Le travail sur ce raccord a été interrompu. Il recommence ici au contrôle visuel.</translation>
+    </message>
+    <message>
+        <source>%1 began this record as its rigging leader. The printed record names both.</source>
+        <translation>%1 a commencé cette fiche comme responsable du montage. La fiche imprimée nomme les deux.</translation>
     </message>
 </context>
 <context>
@@ -12403,7 +12403,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>To be taken b&amp;ack</source>
-        <translation>À retirer : choisisse&amp;z</translation>
+        <translation>Choisisse&amp;z quoi retirer</translation>
     </message>
     <message>
         <source>Choose what was told by mistake</source>
@@ -13014,12 +13014,8 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>montage</translation>
     </message>
     <message>
-        <source>a table that was brought in</source>
-        <translation>un tableau importé</translation>
-    </message>
-    <message>
         <source>gone through again without being taken apart</source>
-        <translation>repris sans démontage</translation>
+        <translation>repassé en revue sans démontage</translation>
     </message>
     <message>
         <source>ball in the socket</source>
@@ -13147,7 +13143,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>outside</source>
-        <translation>hors bande</translation>
+        <translation>hors de la bande</translation>
     </message>
     <message>
         <source>cannot tell</source>
@@ -13203,7 +13199,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>neither</source>
-        <translation>aucun des deux</translation>
+        <translation>ni l’un ni l’autre</translation>
     </message>
     <message>
         <source>below</source>
@@ -13267,11 +13263,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>held one way</source>
-        <translation>retenu dans un sens</translation>
+        <translation>tenue, dans un sens</translation>
     </message>
     <message>
         <source>held the other way</source>
-        <translation>retenu dans l’autre sens</translation>
+        <translation>tenue, dans l’autre sens</translation>
     </message>
     <message>
         <source>sense</source>
@@ -13279,7 +13275,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>full travel</source>
-        <translation>plein débattement</translation>
+        <translation>course complète</translation>
     </message>
     <message>
         <source>neutral</source>
@@ -13291,11 +13287,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>moves freely</source>
-        <translation>se déplace librement</translation>
-    </message>
-    <message>
-        <source>locks evenly</source>
-        <translation>se verrouille avec le même effort</translation>
+        <translation>bouge librement</translation>
     </message>
     <message>
         <source>every notch</source>
@@ -13306,16 +13298,12 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>garde son réglage</translation>
     </message>
     <message>
-        <source>opens together</source>
-        <translation>s’ouvrent ensemble</translation>
-    </message>
-    <message>
         <source>called one way</source>
-        <translation>annoncé dans un sens</translation>
+        <translation>annoncé, dans un sens</translation>
     </message>
     <message>
         <source>called the other way</source>
-        <translation>annoncé dans l’autre sens</translation>
+        <translation>annoncé, dans l’autre sens</translation>
     </message>
     <message>
         <source>up</source>
@@ -13356,18 +13344,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>leaves checked for the season</source>
         <translation>lames contrôlées pour la saison</translation>
-    </message>
-    <message>
-        <source>refreshed for the season</source>
-        <translation>révisé pour la saison</translation>
-    </message>
-    <message>
-        <source>tools out</source>
-        <translation>outils sortis</translation>
-    </message>
-    <message>
-        <source>hatches on</source>
-        <translation>trappes en place</translation>
     </message>
     <message>
         <source>note read</source>
@@ -13412,14 +13388,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>V-tail</source>
         <translation>empennage en V</translation>
-    </message>
-    <message>
-        <source>from the front</source>
-        <translation>de l’avant</translation>
-    </message>
-    <message>
-        <source>from the rear</source>
-        <translation>de l’arrière</translation>
     </message>
     <message>
         <source>empty</source>
@@ -13559,7 +13527,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>telephone of whom to call</source>
-        <translation>téléphone pour appeler</translation>
+        <translation>téléphone de la personne à appeler</translation>
     </message>
     <message>
         <source>riggings before this file</source>
@@ -13719,7 +13687,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>turn</source>
-        <translation>tour</translation>
+        <translation>passage</translation>
     </message>
     <message>
         <source>answered on</source>
@@ -13796,10 +13764,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>reading</source>
         <translation>mesure</translation>
-    </message>
-    <message>
-        <source>first</source>
-        <translation>première</translation>
     </message>
     <message>
         <source>how it was closed</source>
@@ -13907,7 +13871,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>asks</source>
-        <translation>demande</translation>
+        <translation>porte sur</translation>
     </message>
     <message>
         <source>round of practice</source>
@@ -14056,6 +14020,42 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>picture</source>
         <translation>image</translation>
+    </message>
+    <message>
+        <source>an imported table</source>
+        <translation>un tableau importé</translation>
+    </message>
+    <message>
+        <source>locks with even force</source>
+        <translation>verrouille avec une force égale</translation>
+    </message>
+    <message>
+        <source>both open, both shut</source>
+        <translation>les deux ouverts, les deux fermés</translation>
+    </message>
+    <message>
+        <source>couplings looked at anew for the season</source>
+        <translation>raccords regardés à nouveau pour la saison</translation>
+    </message>
+    <message>
+        <source>tools counted back out</source>
+        <translation>outils comptés et ressortis</translation>
+    </message>
+    <message>
+        <source>hatches closed and taped</source>
+        <translation>trappes fermées et recouvertes de ruban</translation>
+    </message>
+    <message>
+        <source>the front</source>
+        <translation>l’avant</translation>
+    </message>
+    <message>
+        <source>the rear</source>
+        <translation>l’arrière</translation>
+    </message>
+    <message>
+        <source>none felt</source>
+        <translation>aucun senti</translation>
     </message>
 </context>
 <context>
