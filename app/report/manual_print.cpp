@@ -59,7 +59,8 @@ bool goesWithNext(const QTextBlock& block)
     return block.next().isValid() && (isPicture || block.blockFormat().headingLevel() > 0);
 }
 
-// From the beginning: laid out on from a place that changed, the document would draw pages without their text.
+// From the beginning: laid out on from a place that changed, the document would draw pages without their
+// text.
 void layOutAnew(QTextDocument& document)
 {
     document.markContentsDirty(0, document.characterCount());

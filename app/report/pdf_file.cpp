@@ -34,7 +34,7 @@ void preparePdf(QPdfWriter& writer, Paper paper, const QString& title, const QSt
     writer.setCreator(program);
 }
 
-QByteArray pdfOf(const PageFlow& flow, const QString& title, const QString& program)
+QByteArray pdfOf(const PageFlow& flow, const QString& title, const QString& program, Progress* progress)
 {
     QByteArray bytes;
     QBuffer buffer{&bytes};
@@ -46,6 +46,8 @@ QByteArray pdfOf(const PageFlow& flow, const QString& title, const QString& prog
     painter.scale(kPdfDotsPerUnit, kPdfDotsPerUnit);
     const Theme theme = Theme::light(); // paper is white
     for (std::size_t i = 0; i < flow.pages.size(); ++i) {
+        if (!goesOn(progress, i, flow.pages.size()))
+            return {};
         if (i > 0)
             writer.newPage();
         paint(painter, flow.pages[i], theme);

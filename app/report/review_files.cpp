@@ -1,5 +1,7 @@
 #include "app/report/review_files.h"
 
+#include "app/report/pdf_file.h"
+#include "app/wording/review_report_words.h"
 #include "core/exchange/review_tables.h"
 
 #include <QDir>
@@ -28,16 +30,21 @@ QString tablesFolderFor(const QString& pdf)
 }
 
 Outcome writeReviewFiles(const QString& pdf, const AirframeFacts& facts, const AirframeReview& review,
-                         const Printing& printing, QString& failed)
+                         const Printing& printing, QString& failed, Progress* progress)
 {
     failed = pdf;
-    if (Outcome written = writeReview(pdf, facts, review, printing); !written)
+    const QByteArray pages = pdfOf(layoutReview(facts, review, printing),
+                                   ReviewReportWords::running(review.period), printing.program, progress);
+    const std::vector<NamedTable> tables = reviewTables(facts, review);
+    if (isStopped(progress))
+        return Problem{ProblemKind::Unexpected, {}};
+    if (Outcome written = saveWhole(pdf, pages); !written)
         return written;
     const QString folder = tablesFolderFor(pdf);
     failed = folder;
     if (!QDir{}.mkpath(folder))
         return Problem{ProblemKind::Unexpected, {}};
-    for (const NamedTable& table : reviewTables(facts, review)) {
+    for (const NamedTable& table : tables) {
         failed = QDir{folder}.filePath(QString::fromStdString(table.name));
         if (Outcome written = writeTable(failed, table.text); !written)
             return written;

@@ -206,13 +206,6 @@ PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, 
     return withPlan.pages.size() <= plain.pages.size() ? withPlan : plain;
 }
 
-Outcome writeReview(const QString& path, const AirframeFacts& facts, const AirframeReview& review,
-                    const Printing& printing)
-{
-    return writePdf(path, layoutReview(facts, review, printing), ReviewReportWords::running(review.period),
-                    printing.program);
-}
-
 QString reviewFileName(const AirframeReview& review)
 {
     return ReviewReportWords::fileName(printedName(review.airframe.registration),

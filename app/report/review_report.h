@@ -21,8 +21,6 @@ std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview
 
 // With the airframe from above where that takes no other page.
 PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, const Printing& printing);
-Outcome writeReview(const QString& path, const AirframeFacts& facts, const AirframeReview& review,
-                    const Printing& printing);
 
 // QX-17-2026-10-31-review.pdf
 QString reviewFileName(const AirframeReview& review);

@@ -1,7 +1,7 @@
 #include "app/window/salvaging.h"
 
 #include "app/pages/prompts.h"
-#include "app/window/long_work.h"
+#include "app/widgets/long_work.h"
 #include "app/wording/copy_words.h"
 #include "app/wording/file_words.h"
 #include "app/wording/long_work_words.h"

@@ -1,7 +1,7 @@
 #include "app/window/taking_in.h"
 
 #include "app/pages/prompts.h"
-#include "app/window/long_work.h"
+#include "app/widgets/long_work.h"
 #include "app/window/session.h"
 #include "app/wording/conflict_words.h"
 #include "app/wording/join_words.h"

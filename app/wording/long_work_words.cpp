@@ -21,6 +21,7 @@ QString LongWorkWords::salvaging(const QString& file)
     return tr("What can be read of %1 is being read.").arg(file);
 }
 QString LongWorkWords::copying(const QString& file) { return tr("%1 is being copied.").arg(file); }
+QString LongWorkWords::writing(const QString& file) { return tr("%1 is being written.").arg(file); }
 
 QString LongWorkWords::soFar(std::size_t done, std::size_t of)
 {

@@ -19,13 +19,14 @@ public:
     static QString takingIn(const QString& file);
     static QString salvaging(const QString& file);
     static QString copying(const QString& file);
+    static QString writing(const QString& file);
 
     // `of` is 0 where it is not known how much there is.
     static QString soFar(std::size_t done, std::size_t of);
     static QString stop();
     static QString leavesNothing();
     static QString stopping();
-    static QString stopped(); // on the command line
+    static QString stopped();
 };
 
 } // namespace rig

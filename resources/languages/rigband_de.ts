@@ -5848,6 +5848,10 @@ Ernstestes zuerst</translation>
         <source>Stopped. Everything is as it was.</source>
         <translation>Angehalten. Alles ist, wie es war.</translation>
     </message>
+    <message>
+        <source>%1 is being written.</source>
+        <translation>%1 wird geschrieben.</translation>
+    </message>
 </context>
 <context>
     <name>ManualWords</name>

@@ -5848,6 +5848,10 @@ plus grave d’abord</translation>
         <source>Stopped. Everything is as it was.</source>
         <translation>Arrêté. Tout est comme avant.</translation>
     </message>
+    <message>
+        <source>%1 is being written.</source>
+        <translation>%1 est en cours d’écriture.</translation>
+    </message>
 </context>
 <context>
     <name>ManualWords</name>

@@ -1,7 +1,8 @@
 // Work that takes long: the window goes on meanwhile, says how far it is, and Esc leaves everything as it
 // was.
 
-#include "app/window/long_work.h"
+#include "app/report/review_files.h"
+#include "app/widgets/long_work.h"
 #include "app/window/main_window.h"
 #include "core/progress.h"
 #include "tests/fault/file_bytes.h"
@@ -11,6 +12,7 @@
 #include "tests/support/typing.h"
 
 #include <QElapsedTimer>
+#include <QPushButton>
 #include <QTemporaryDir>
 
 #include <algorithm>
@@ -182,4 +184,34 @@ TEST_F(LongWorkJourney, ALargeFileComesInWhileTheWindowTurns)
     RecordProperty("longestWithoutATurnInMilliseconds", static_cast<int>(watcher.longest));
     const auto file = must(StoreFile::Connection::open(store.path(), StoreFile::Connection::Access::Reading));
     EXPECT_EQ(must(file->integer("SELECT count(*) FROM reading")), 200'001);
+}
+
+TEST_F(LongWorkJourney, AReportIsWrittenWhileTheWindowTurns)
+{
+    window.openDemo();
+    Typist::look();
+    window.showMoment(Moments::BeforeTheAnnual);
+    Typist::look();
+    prompts.saveFiles.push_back(store.folder() / "R.pdf");
+    part<QPushButton>(window, "annualReport").click();
+    Watcher watcher{window};
+    part<QPushButton>(window, "previewSave").click();
+    Typist::look();
+    EXPECT_TRUE(fs::exists(store.folder() / "R.pdf"));
+    EXPECT_TRUE(fs::exists(store.folder() / "R-csv"));
+    EXPECT_GT(watcher.looks, 10) << "the window turned meanwhile";
+    std::printf("longest without a turn: %lld ms\n", static_cast<long long>(watcher.longest));
+}
+
+TEST_F(LongWorkJourney, AReportThatIsStoppedLeavesNoFile)
+{
+    const std::string path = store.folder() / "R.pdf";
+    const AirframeFacts facts;
+    Progress stopped;
+    stopped.stop();
+    QString failed;
+    EXPECT_FALSE(writeReviewFiles(QString::fromStdString(path), facts, airframeReviewOf(facts, {}), {},
+                                  failed, &stopped));
+    EXPECT_FALSE(fs::exists(path));
+    EXPECT_FALSE(fs::exists(store.folder() / "R-csv"));
 }

@@ -3,10 +3,12 @@
 #include "app/pages/paper_box.h"
 #include "app/pages/prompts.h"
 #include "app/report/review_files.h"
+#include "app/widgets/long_work.h"
 #include "app/widgets/pages_view.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/chain_words.h"
+#include "app/wording/long_work_words.h"
 #include "app/wording/preview_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/report_words.h"
@@ -129,9 +131,9 @@ void ReportPreview::display(AirframeFacts facts, const ReviewPeriod& period, Day
     m_evidenceOf = std::move(evidenceOf);
     readEvidence();
     m_facts = std::move(facts);
-    m_review = airframeReviewOf(m_facts, period);
     m_today = today;
     m_said->setText(PreviewWords::hint());
+    m_review = airframeReviewOf(m_facts, period);
     lay();
     m_pages->goTo(0);
 }
@@ -163,7 +165,15 @@ void ReportPreview::save()
                            PreviewWords::replaceYes()))
         return;
     QString failed;
-    if (writeReviewFiles(path, m_facts, m_review, printing(), failed))
+    bool isWritten = false;
+    const Printing wanted = printing(); // of the widgets, which no other thread touches
+    const bool isStopped = !LongWork::run(
+        *window(), LongWorkWords::writing(QFileInfo{path}.fileName()), [&](Progress& progress) {
+            isWritten = bool{writeReviewFiles(path, m_facts, m_review, wanted, failed, &progress)};
+        });
+    if (isStopped && !isWritten)
+        m_said->setText(LongWorkWords::stopped());
+    else if (isWritten)
         m_said->setText(PreviewWords::saved(path, folder));
     else
         emit problemArose(ReviewReportWords::cannotWrite(path, failed));

@@ -1,4 +1,4 @@
-#include "app/window/long_work.h"
+#include "app/widgets/long_work.h"
 
 #include "app/widgets/parts.h"
 #include "app/wording/long_work_words.h"
@@ -108,6 +108,8 @@ bool LongWork::run(QWidget& window, const QString& said, const std::function<voi
     if (!isOver) {
         shown.show();
         loop.exec();
+        shown.hide();
+        window.activateWindow(); // the keys are its own again
     }
     worker.join();
     return !told.isStopped();
