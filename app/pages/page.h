@@ -10,6 +10,13 @@
 
 namespace rig {
 
+// A joint or a surface that somebody works at.
+struct AtHand
+{
+    std::optional<CouplingId> coupling = {};
+    std::optional<SurfaceId> surface = {};
+};
+
 // One of the five moments. The window shows it for an airframe; it says when something went wrong or when the
 // list of airframes changed by its doing.
 class Page : public QWidget

@@ -61,6 +61,14 @@ void FlowScroll::layOutNow()
         QCoreApplication::sendPostedEvents(around, QEvent::LayoutRequest);
 }
 
+// Qt forgets a change of size that comes while it delivers one to what is not seen yet.
+void FlowScroll::layOutWhole()
+{
+    QLayout* layout = widget()->layout();
+    if (layout && layout->geometry() != widget()->contentsRect())
+        layout->setGeometry(widget()->contentsRect());
+}
+
 bool FlowScroll::event(QEvent* event)
 {
     // Of what nobody sees yet the style comes piece by piece; laying it out after each takes long.
@@ -79,6 +87,8 @@ bool FlowScroll::eventFilter(QObject* watched, QEvent* event)
 {
     if (watched == widget() && event->type() == QEvent::LayoutRequest)
         fit();
+    if (watched == widget() && event->type() == QEvent::Show)
+        layOutWhole();
     return QScrollArea::eventFilter(watched, event);
 }
 

@@ -28,6 +28,7 @@ protected:
 private:
     void fit();
     void layOutNow();
+    void layOutWhole();
 };
 
 } // namespace rig

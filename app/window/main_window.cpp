@@ -671,6 +671,8 @@ void MainWindow::showQuestions()
         return;
     if (!m_questions)
         addBeside(m_questions = new QuestionsPage{m_session->records()});
+    if (const auto* rigged = qobject_cast<RiggedTodayPage*>(m_stack->currentWidget()))
+        m_questions->comeFor(rigged->atHand());
     showBeside(m_questions);
 }
 

@@ -48,8 +48,12 @@ std::vector<CauseText> CauseWords::of(const CouplingReview& coupling, const Airf
         causes.push_back(bothSides());
     if (coupling.has(Sign::ScatterGrew))
         causes.push_back(scatterGrew());
-    if (!coupling.outside.empty())
+    const auto isFound = [](const OutsideStory& one) { return one.foundAs().has_value(); };
+    if (!std::ranges::all_of(coupling.outside, isFound))
         causes.push_back(jump(readsInsideNow(coupling)));
+    const auto found = std::ranges::find_if(coupling.outside.rbegin(), coupling.outside.rend(), isFound);
+    if (found != coupling.outside.rend())
+        causes.push_back(foundAt(*found->foundAs()));
     if (coupling.has(Sign::ScatterShrank))
         causes.push_back(scatterShrank());
     return causes;
@@ -161,6 +165,18 @@ CauseText CauseWords::jump(bool afterwardsInside)
         tr("what was found and done each time. Stop, leave it as it is, call. Only when the cause is found: "
            "disconnect, clean, connect, look, pull, read"),
         tr("whoever rigs, then the engineer")};
+}
+
+CauseText CauseWords::foundAt(SeatState state)
+{
+    const bool isSeated = state == SeatState::NotSecured;
+    return {isSeated ? tr("At a rigging the joint was found not secured.")
+                     : tr("At a rigging the joint was found part-seated."),
+            isSeated
+                ? tr("a sleeve that was not let go to its stop or stuck before it, a pin left out, haste")
+                : tr("a ball that was not pushed home, stiff grease or grit before the plunger, haste"),
+            tr("what was found and done each time; plunger, sleeve or pin, and their springs"),
+            tr("whoever rigs, then the engineer")};
 }
 
 CauseText CauseWords::bothSides()

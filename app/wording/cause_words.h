@@ -44,6 +44,7 @@ private:
     static CauseText scatterShrank();
     static CauseText step(bool besideEvent);
     static CauseText jump(bool afterwardsInside);
+    static CauseText foundAt(SeatState state);
     static CauseText bothSides();
 };
 

@@ -65,7 +65,8 @@ QString FileWords::usage()
         {"part FILE --airframe REG --out NEW.rigband",
          tr("hands one airframe on, with all that belongs to it and the people and gauges named in it")},
         {"rename-person FILE --person NAME --as LETTERS --by NAME --out NEW.rigband",
-         tr("a new file in which letters stand for the name of a person who asked for it; that it was done, and "
+         tr("a new file in which letters stand for the name of a person who asked for it; that it was done, "
+            "and "
             "by whom, is told there from then on")},
         {"salvage FILE OUT.rigband", tr("reads what can be read of a damaged file")},
         {"--help | --version", tr("this page; which Rigband it is")},

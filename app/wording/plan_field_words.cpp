@@ -29,7 +29,10 @@ QString PlanFieldWords::tailName(TailForm tail)
 }
 
 QString PlanFieldWords::wingPanels() { return tr("Wing pan&els"); }
-QString PlanFieldWords::wingPanelsHint() { return tr("Pieces of wing that are rigged, 1 to 8. May stay empty."); }
+QString PlanFieldWords::wingPanelsHint()
+{
+    return tr("Pieces of wing that are rigged, 1 to 8. May stay empty.");
+}
 QString PlanFieldWords::notPanels() { return tr("Type a whole number from 1 to 8, or nothing."); }
 
 QString PlanFieldWords::seenFrom() { return tr("Seen f&rom"); }

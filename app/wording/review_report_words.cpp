@@ -205,8 +205,9 @@ QString ReviewReportWords::eachCoupling() { return tr("Each coupling"); }
 
 QString ReviewReportWords::eachIntro()
 {
-    return tr("Coloured: the coupling’s own band; grey: outside this period. The chance at the annual holds only "
-              "if the gap goes on as the readings say.");
+    return tr(
+        "Coloured: the coupling’s own band; grey: outside this period. The chance at the annual holds only "
+        "if the gap goes on as the readings say.");
 }
 
 QString ReviewReportWords::sharedIntro()

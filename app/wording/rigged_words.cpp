@@ -186,6 +186,11 @@ QString RiggedWords::secureNow() { return tr("secure now"); }
 QString RiggedWords::pullNow() { return tr("pull now"); }
 QString RiggedWords::begunNotDone() { return tr("begun, not done"); }
 QString RiggedWords::interruptedMark(const QString& detail) { return tr("interrupted · %1").arg(detail); }
+QString RiggedWords::onceInterruptedMark(const QString& detail)
+{
+    return tr("%1 · interrupted", "and done since").arg(detail);
+}
+
 QString RiggedWords::unresolvedMark(const QString& detail, const QString& standing)
 {
     return tr("%2 · %1", "%2: how it stands, in sight when the line is cut; %1: what is done")

@@ -67,6 +67,7 @@ public:
     static QString pullNow();
     static QString begunNotDone();
     static QString interruptedMark(const QString& detail);
+    static QString onceInterruptedMark(const QString& detail);
     static QString unresolvedMark(const QString& detail, const QString& standing);
     static QString readLookedPulled(const QString& interval);
     static QString readAndLooked(const QString& interval);

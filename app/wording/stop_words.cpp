@@ -36,10 +36,11 @@ QString StopWords::surface(const QString& coupling, const QString& surface, cons
 QString StopWords::jointFirst(const QString& coupling, const QString& surface)
 {
     return tr("The joint %1 is stopped. Do not move the controls for %2 until its question is closed "
-              "(Ctrl+6). "
-              "Other surfaces can be tried.")
+              "(Ctrl+6).")
         .arg(coupling, surface);
 }
+
+QString StopWords::othersCanBeTried() { return tr("Other surfaces can be tried."); }
 
 QString StopWords::openSince(const QString& day) { return tr("Open since %1.").arg(day); }
 QString StopWords::tagAndPhotograph() { return tr("Tag the cockpit. Photograph the joint as found."); }

@@ -28,6 +28,7 @@ public:
     static QString surface(const QString& coupling, const QString& surface, const SurfaceStop& stop);
     // The control is not moved for it: another joint's stop comes first.
     static QString jointFirst(const QString& coupling, const QString& surface);
+    static QString othersCanBeTried();
     static QString openSince(const QString& day); // where it came up in an earlier rigging
     static QString tagAndPhotograph();
     // How one gets out where the “no” itself was pressed by mistake.

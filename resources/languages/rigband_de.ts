@@ -1132,6 +1132,26 @@ Ernstestes zuerst</translation>
         <source>%1 of %2 couplings moved together that day.</source>
         <translation>%1 von %2 Anschlüssen haben sich an dem Tag gemeinsam verändert.</translation>
     </message>
+    <message>
+        <source>At a rigging the joint was found not secured.</source>
+        <translation>Bei einem Aufrüsten wurde die Verbindung ungesichert gefunden.</translation>
+    </message>
+    <message>
+        <source>At a rigging the joint was found part-seated.</source>
+        <translation>Bei einem Aufrüsten wurde die Verbindung halb eingerastet gefunden.</translation>
+    </message>
+    <message>
+        <source>a sleeve that was not let go to its stop or stuck before it, a pin left out, haste</source>
+        <translation>eine Hülse, die nicht bis zum Anschlag lief oder davor klemmte, eine vergessene Sicherungsnadel, Eile</translation>
+    </message>
+    <message>
+        <source>a ball that was not pushed home, stiff grease or grit before the plunger, haste</source>
+        <translation>eine Kugel, die nicht ganz hineingedrückt wurde, steifes Fett oder Schmutz vor dem Riegel, Eile</translation>
+    </message>
+    <message>
+        <source>what was found and done each time; plunger, sleeve or pin, and their springs</source>
+        <translation>was jedes Mal gefunden und getan wurde; Riegel, Hülse oder Nadel und ihre Federn</translation>
+    </message>
 </context>
 <context>
     <name>ChainWords</name>
@@ -11597,6 +11617,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>%1 began this record as its rigging leader. The printed record names both.</source>
         <translation>%1 hat dieses Protokoll als Leitung des Aufrüstens begonnen. Das gedruckte Protokoll nennt beide.</translation>
     </message>
+    <message>
+        <source>%1 · interrupted</source>
+        <comment>and done since</comment>
+        <translation>%1 · unterbrochen</translation>
+    </message>
 </context>
 <context>
     <name>SentenceParts</name>
@@ -12887,12 +12912,16 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>%1: in der Ruderprobe hat sich das Ruder falsch herum bewegt (%2), und noch niemand hat gesagt, was es war.</translation>
     </message>
     <message>
-        <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6). Other surfaces can be tried.</source>
-        <translation>Stopp an der Verbindung %1. Die Steuerung für %2 nicht bewegen, bis die Frage dazu geschlossen ist (Strg+6). Andere Ruder können geprüft werden.</translation>
-    </message>
-    <message>
         <source>Was the “no” a slip of the key? Close its question (Ctrl+6) with a name and “slip of the key” as what was found. The joint then starts again from the look.</source>
         <translation>War das „Nein“ ein Versehen? Seine Frage schließen (Strg+6), mit einem Namen und „falsche Taste“ als dem, was gefunden wurde. Die Verbindung beginnt dann wieder bei der Sichtkontrolle.</translation>
+    </message>
+    <message>
+        <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6).</source>
+        <translation>Stopp an der Verbindung %1. Die Steuerung für %2 nicht bewegen, bis die Frage dazu geschlossen ist (Strg+6).</translation>
+    </message>
+    <message>
+        <source>Other surfaces can be tried.</source>
+        <translation>Andere Ruder können geprüft werden.</translation>
     </message>
 </context>
 <context>

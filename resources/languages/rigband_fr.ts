@@ -1132,6 +1132,26 @@ plus grave d’abord</translation>
         <source>%1 of %2 couplings moved together that day.</source>
         <translation>%1 raccords sur %2 ont bougé ensemble ce jour-là.</translation>
     </message>
+    <message>
+        <source>At a rigging the joint was found not secured.</source>
+        <translation>Lors d’un montage, la liaison a été trouvée non assurée.</translation>
+    </message>
+    <message>
+        <source>At a rigging the joint was found part-seated.</source>
+        <translation>Lors d’un montage, la liaison a été trouvée à demi engagée.</translation>
+    </message>
+    <message>
+        <source>a sleeve that was not let go to its stop or stuck before it, a pin left out, haste</source>
+        <translation>un manchon qui n’est pas revenu jusqu’à sa butée ou s’est coincé avant, une épingle oubliée, la hâte</translation>
+    </message>
+    <message>
+        <source>a ball that was not pushed home, stiff grease or grit before the plunger, haste</source>
+        <translation>une bille pas poussée à fond, de la graisse durcie ou des saletés devant le verrou, la hâte</translation>
+    </message>
+    <message>
+        <source>what was found and done each time; plunger, sleeve or pin, and their springs</source>
+        <translation>ce qui a été trouvé et fait chaque fois ; verrou, manchon ou épingle, et leurs ressorts</translation>
+    </message>
 </context>
 <context>
     <name>ChainWords</name>
@@ -11597,6 +11617,11 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>%1 began this record as its rigging leader. The printed record names both.</source>
         <translation>%1 a commencé cette fiche comme responsable du montage. La fiche imprimée nomme les deux.</translation>
     </message>
+    <message>
+        <source>%1 · interrupted</source>
+        <comment>and done since</comment>
+        <translation>%1 · interrompu</translation>
+    </message>
 </context>
 <context>
     <name>SentenceParts</name>
@@ -12887,12 +12912,16 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>%1 : à l’essai des commandes, la gouverne a bougé dans le mauvais sens (%2), et personne n’a encore dit ce que c’était.</translation>
     </message>
     <message>
-        <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6). Other surfaces can be tried.</source>
-        <translation>La liaison %1 est à l’arrêt. Ne pas bouger les commandes pour %2 avant que sa question soit close (Ctrl+6). Les autres gouvernes peuvent être essayées.</translation>
-    </message>
-    <message>
         <source>Was the “no” a slip of the key? Close its question (Ctrl+6) with a name and “slip of the key” as what was found. The joint then starts again from the look.</source>
         <translation>Le « non » était-il une erreur de touche ? Fermer sa question (Ctrl+6) avec un nom et « erreur de touche » comme ce qui a été trouvé. La liaison recommence alors au contrôle visuel.</translation>
+    </message>
+    <message>
+        <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6).</source>
+        <translation>La liaison %1 est à l’arrêt. Ne pas bouger les commandes pour %2 avant que sa question soit close (Ctrl+6).</translation>
+    </message>
+    <message>
+        <source>Other surfaces can be tried.</source>
+        <translation>Les autres gouvernes peuvent être essayées.</translation>
     </message>
 </context>
 <context>

@@ -242,6 +242,24 @@ TEST_P(QuestionsJourney, TheLineNamesAsManyQuestionsAsFitAndClipsNothing)
     }
 }
 
+TEST_P(QuestionsJourney, AStopLeadsToItsOwnQuestionAndToNoOther)
+{
+    begin();
+    type("n");               // the left aileron
+    press(Qt::Key_PageDown); // the right one
+    type("n");
+    ASSERT_EQ(content().questions.size(), 2U);
+    for (const CouplingId joint : {hangar.rightAileron, hangar.leftAileron}) {
+        press(Qt::Key_6, Qt::ControlModifier);
+        Typist::look();
+        const std::string name = joint == hangar.leftAileron ? "Left aileron" : "Right aileron";
+        EXPECT_EQ(text("questionTitle").find(name), 0U) << text("questionTitle");
+        press(Qt::Key_Escape);
+        Typist::look();
+        press(Qt::Key_PageUp);
+    }
+}
+
 TEST_P(QuestionsJourney, EscLeavesTheQuestionsWhereverTheFocusIs)
 {
     press(Qt::Key_6, Qt::ControlModifier);

@@ -363,7 +363,8 @@ TEST_F(ControlCheckScreen, ShowsTheStopOfTheJointAndGivesNoOrderToMoveTheControl
     type("r");
     EXPECT_TRUE(part<QWidget>(panel, "stopCard").isVisible());
     EXPECT_EQ(textOf(panel, "stopWhy"),
-              StopWords::jointFirst("Left aileron", QString::fromStdString(textOf(panel, "surfaceTitle")))
+              (StopWords::jointFirst("Left aileron", QString::fromStdString(textOf(panel, "surfaceTitle"))) +
+               QLatin1Char('\n') + StopWords::othersCanBeTried())
                   .toStdString());
     EXPECT_NE(textOf(panel, "stopCall").find("A. Quill (0700 0)"), std::string::npos);
     EXPECT_FALSE(part<QWidget>(panel, "senseCall").isVisible());

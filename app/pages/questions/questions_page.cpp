@@ -16,6 +16,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace rig {
 
@@ -105,6 +106,23 @@ void QuestionsPage::showAirframe(std::optional<AirframeId> airframe)
     m_airframe = airframe;
     m_panel->showResult({});
     refresh();
+    chooseAtHand();
+}
+
+// A stop names its question: that one is closed, and no other.
+void QuestionsPage::chooseAtHand()
+{
+    const AtHand what = std::exchange(m_comesFor, {});
+    const auto isAbout = [&what](const QuestionRow& row) {
+        const Question& one = row.story.question;
+        return row.story.isOpen() && ((what.surface && one.surface == what.surface) ||
+                                      (what.coupling && one.coupling == what.coupling));
+    };
+    const auto found = std::ranges::find_if(m_view.rows, isAbout);
+    if (found == m_view.rows.end())
+        return;
+    m_chosen = found->story.question.id;
+    display();
 }
 
 void QuestionsPage::refresh()

@@ -24,6 +24,8 @@ public:
     void setLook(const Look& look) override;
     void setBlind(bool isBlind) { m_presenter.setBlind(isBlind); } // before it is shown
     void catchUp() override { refresh(); }
+    // Of what was at hand where somebody came from; before it is shown. What is open about it is chosen.
+    void comeFor(const AtHand& what) { m_comesFor = what; }
 
 protected:
     void focusInEvent(QFocusEvent* event) override;
@@ -33,6 +35,7 @@ private:
     QWidget* makeList();
     void fitList();
     void refresh();
+    void chooseAtHand();
     void display();
     void choose(int row);
     void close(QuestionId question, const CloseEntry& entry);
@@ -42,6 +45,7 @@ private:
     std::optional<AirframeId> m_airframe;
     QuestionsView m_view;
     std::optional<QuestionId> m_chosen;
+    AtHand m_comesFor;
     double m_scale = 1; // of the text
 
     QWidget* m_card = nullptr; // the list's

@@ -315,6 +315,8 @@ QString ControlCheckPanel::whyStopped() const
     }
     if (m_sheet.stoppedJoint && !m_sheet.isOwn())
         why << StopWords::jointFirst(QString::fromStdString(m_sheet.stoppedJoint->name), m_title->text());
+    if (m_sheet.stoppedJoint && !m_sheet.reversed)
+        why << StopWords::othersCanBeTried();
     if (why.isEmpty())
         why << ControlWords::saidNo(m_title->text(), *m_sheet.progress.stop);
     return why.join(QLatin1Char('\n'));
@@ -336,7 +338,9 @@ void ControlCheckPanel::showPeople()
         m_stop->say(whyStopped(),
                     stopAdvice(m_view, m_sheet.reversed ? ControlWords::afterTheStop() : QString{}));
     m_stop->setVisible(stops);
-    if (!m_session.checkPeople.areTwo())
+    if (m_sheet.reversed)
+        sayIn(m_notice, {}); // nobody is to stand anywhere
+    else if (!m_session.checkPeople.areTwo())
         sayIn(m_notice, m_session.checkPeople.atSurface && m_session.checkPeople.inCockpit
                             ? ControlWords::samePerson()
                             : ControlWords::choosePeople());

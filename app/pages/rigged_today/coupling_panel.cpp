@@ -401,9 +401,11 @@ QString CouplingPanel::firstThing() const
         return {};
     const bool isFirst = m_sheet.turn == Turn::First;
     if (!m_sheet.person && isFirst)
-        return hasGapHere() ? RiggedWords::choosePersonFirst() : RiggedWords::chooseWhoLooksFirst();
+        return behindWhatWentBefore(hasGapHere() ? RiggedWords::choosePersonFirst()
+                                                 : RiggedWords::chooseWhoLooksFirst());
     if (!m_sheet.person)
-        return m_sheet.isNobodyApart ? ConnectedWords::nobodyApart() : ConnectedWords::chooseSecond();
+        return behindWhatWentBefore(m_sheet.isNobodyApart ? ConnectedWords::nobodyApart()
+                                                          : ConnectedWords::chooseSecond());
     if (const auto notSeen = m_sheet.flow.notSeen())
         return RiggedWords::notSeenHere(*notSeen);
     const CouplingFlow& flow = m_sheet.flow;
@@ -416,9 +418,14 @@ QString CouplingPanel::firstThing() const
         return ConnectedWords::connectedItToo(m_head->person());
     if (!m_sheet.isHidden)
         return before;
-    const QString blind =
-        m_sheet.flow.asks.parts.pull ? RiggedWords::secondBlind() : RiggedWords::secondLooksBlind();
-    return before.isEmpty() ? blind : before + QLatin1Char(' ') + blind;
+    return behindWhatWentBefore(m_sheet.flow.asks.parts.pull ? RiggedWords::secondBlind()
+                                                             : RiggedWords::secondLooksBlind());
+}
+
+QString CouplingPanel::behindWhatWentBefore(const QString& sentence) const
+{
+    const QString before = whatWentBefore();
+    return before.isEmpty() ? sentence : before + QLatin1Char(' ') + sentence;
 }
 
 QString CouplingPanel::whatWentBefore() const

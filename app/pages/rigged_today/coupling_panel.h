@@ -49,6 +49,8 @@ public:
 
     // A key pressed anywhere on the page. False when it means nothing here.
     bool takeKey(QKeyEvent* event);
+    // The sentence, with why the joint begins anew before it where it does.
+    QString behindWhatWentBefore(const QString& sentence) const;
 
 signals:
     void answered(rig::CheckKind kind, rig::Answer answer);

@@ -259,8 +259,12 @@ QString RecordList::detailFor(const CouplingProgress& one, const CouplingStandin
         return RiggedWords::stopHere(); // its card says so to both; the work goes past it
     if (of.turn == Turn::Second) {
         switch (one.stage) {
-        case CouplingStage::BothDone:
-            return RiggedWords::secondPersonDone(one.parts.pull);
+        case CouplingStage::BothDone: {
+            const QString done = RiggedWords::secondPersonDone(one.parts.pull);
+            return standing.isUnresolved && !of.isHidden
+                       ? RiggedWords::unresolvedMark(done, StandingWords::word(standing))
+                       : done;
+        }
         case CouplingStage::FirstDone:
             return of.isHidden ? RiggedWords::firstPersonDone() : RiggedWords::begunNotDone();
         case CouplingStage::Begun:
@@ -286,7 +290,7 @@ QString RecordList::detailFor(const CouplingProgress& one, const CouplingStandin
     if (one.stage == CouplingStage::BothDone)
         detail = RiggedWords::bothDone(detail);
     if (one.interrupted)
-        detail = RiggedWords::interruptedMark(detail);
+        detail = firstDone ? RiggedWords::onceInterruptedMark(detail) : RiggedWords::interruptedMark(detail);
     if (standing.isUnresolved)
         detail = RiggedWords::unresolvedMark(detail, StandingWords::word(standing));
     return detail;
@@ -305,6 +309,10 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, const C
         shape = MarkShape::Current;
         role = Role::Accent;
     } else if (standing.asked == QuestionKind::SurfaceDoubt) {
+        shape = shapeOf(standing.says);
+        role = shapeRoleOf(standing.says);
+    } else if (of.turn == Turn::Second && one.stage == CouplingStage::BothDone && standing.isUnresolved &&
+               !of.isHidden) {
         shape = shapeOf(standing.says);
         role = shapeRoleOf(standing.says);
     } else if (of.turn == Turn::Second && one.stage == CouplingStage::BothDone) {

@@ -159,9 +159,10 @@ void RiggedTodayPage::showCoupling()
     panel->display(view, *m_sheet, onwardText(onwardFrom(m_work.session(), *view.now)));
     panel->showPhotos(m_photos.of(*m_sheet));
     const QString hint = m_work.isFromPaper() ? QString{} : otherHandsHint(*m_sheet, view.persons);
-    const QString news = m_work.news().isEmpty() ? hint : m_work.news();
-    if (!news.isEmpty())
-        panel->showNotice(news);
+    if (!m_work.news().isEmpty())
+        panel->showNotice(m_work.news());
+    else if (!hint.isEmpty())
+        panel->showNotice(panel->behindWhatWentBefore(hint));
 }
 
 void RiggedTodayPage::lookBack()
@@ -223,6 +224,25 @@ void RiggedTodayPage::end()
 {
     breakOff(InterruptionReason::ProgramClosed);
     m_idle->stop();
+}
+
+AtHand RiggedTodayPage::atHand() const
+{
+    const RiggingSession& session = m_work.session();
+    const auto& now = m_work.view().now;
+    if (now && session.place.kind == RecordPlace::Kind::Coupling) {
+        const CouplingNow* joint = now->find(session.place.coupling);
+        const bool isOfASurface = joint && joint->stop && joint->stop->surface;
+        return {session.place.coupling,
+                isOfASurface ? std::optional{joint->stop->surface->surface} : std::nullopt};
+    }
+    if (!now || session.place.kind != RecordPlace::Kind::ControlCheck || !session.surface)
+        return {};
+    for (const SurfaceProgress& one : m_work.view().review.surfaces)
+        if (one.stop && isOfSense(*one.stop)) // it stops the whole check
+            return {{}, one.id};
+    const auto surface = std::ranges::find(now->surfaces, *session.surface, &SurfaceNow::id);
+    return {surface == now->surfaces.end() ? std::nullopt : surface->stoppedJoint, session.surface};
 }
 
 WorkInHand RiggedTodayPage::handOn()

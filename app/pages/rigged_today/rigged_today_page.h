@@ -40,6 +40,8 @@ public:
     QString leftUndone() const override;
     // A rigging that stands on paper is to be typed in; where one is being recorded that is said instead.
     void enterFromPaper();
+    // The joint or the surface that is worked at; of a stop what it is about.
+    AtHand atHand() const;
     // The work for a page that takes it over from this one as it stands; before that page is shown.
     WorkInHand handOn();
     void goOnWith(const WorkInHand& work) { m_work.goOnWith(work); }
