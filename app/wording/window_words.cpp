@@ -154,7 +154,9 @@ QString WindowWords::keysEverywhere()
     return tr(
         "Everywhere\n"
         "Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.\n"
-        "Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.\n"
+        "Ctrl+7: what was changed by hand. Ctrl+8: what two laptops say differently. Ctrl+I: take in another "
+        "file.\n"
+        "Ctrl+Y, Ctrl+D: copy or put away what was typed and not saved.\n"
         "Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy back to the file.\n"
         "Ctrl+R: read what can be read of a damaged file into a new one.\n"
         "Ctrl+K: choose the airframe.\n"

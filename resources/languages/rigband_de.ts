@@ -16079,7 +16079,8 @@ Endet mit 0, wenn das Fenster geschlossen wurde, mit 2, wenn in der Befehlszeile
     <message>
         <source>Everywhere
 Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.
-Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.
+Ctrl+7: what was changed by hand. Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.
+Ctrl+Y, Ctrl+D: copy or put away what was typed and not saved.
 Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy back to the file.
 Ctrl+R: read what can be read of a damaged file into a new one.
 Ctrl+K: choose the airframe.
@@ -16087,14 +16088,15 @@ Ctrl+N, Ctrl+O: new file, open a file. Ctrl+Q: quit.
 Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: about Rigband.
 Ctrl++ and Ctrl+-: text size. F9: light, dark, sunlight colours. F1: this list. Shift+F1: the manual.</source>
         <translation>Überall
-Ctrl+1 bis Ctrl+5: die fünf Seiten. Ctrl+6: die offenen Fragen.
-Ctrl+8: was zwei Laptops verschieden sagen. Ctrl+I: eine andere Datei aufnehmen.
-Ctrl+9: die Kopien dieser Datei. Ctrl+B: eine zurückholen. Ctrl+W: von einer Kopie zurück zur Datei.
-Ctrl+R: aus einer beschädigten Datei in eine neue lesen, was lesbar ist.
-Ctrl+K: das Flugzeug wählen.
-Ctrl+N, Ctrl+O: neue Datei, eine Datei öffnen. Ctrl+Q: beenden.
-Ctrl+Shift+S: eine Kopie der Datei speichern. Ctrl+Shift+F: ihren Ordner zeigen. Ctrl+F1: über Rigband.
-Ctrl++ und Ctrl+-: Schriftgröße. F9: helle, dunkle, Sonnenlicht-Farben. F1: diese Liste. Shift+F1: das Handbuch.</translation>
+Strg+1 bis Strg+5: die fünf Seiten. Strg+6: die offenen Fragen.
+Strg+7: was von Hand geändert wurde. Strg+8: was zwei Laptops verschieden sagen. Strg+I: eine andere Datei aufnehmen.
+Strg+Y, Strg+D: Getipptes und nicht Gespeichertes kopieren oder weglegen.
+Strg+9: die Kopien dieser Datei. Strg+B: eine zurückholen. Strg+W: von einer Kopie zurück zur Datei.
+Strg+R: aus einer beschädigten Datei in eine neue lesen, was lesbar ist.
+Strg+K: das Flugzeug wählen.
+Strg+N, Strg+O: neue Datei, eine Datei öffnen. Strg+Q: beenden.
+Strg+Umschalt+S: eine Kopie der Datei speichern. Strg+Umschalt+F: ihren Ordner zeigen. Strg+F1: über Rigband.
+Strg++ und Strg+-: Schriftgröße. F9: helle, dunkle, Sonnenlicht-Farben. F1: diese Liste. Umschalt+F1: das Handbuch.</translation>
     </message>
     <message>
         <source>Another window that has %1 open does not answer, so it is opened here as well. What was typed there and not yet saved stands only there.</source>

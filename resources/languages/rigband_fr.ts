@@ -16079,7 +16079,8 @@ Se termine par 0 quand la fenêtre est fermée, par 2 quand quelque chose ne va 
     <message>
         <source>Everywhere
 Ctrl+1 to Ctrl+5: the five pages. Ctrl+6: the open questions.
-Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.
+Ctrl+7: what was changed by hand. Ctrl+8: what two laptops say differently. Ctrl+I: take in another file.
+Ctrl+Y, Ctrl+D: copy or put away what was typed and not saved.
 Ctrl+9: the copies of this file. Ctrl+B: bring one back. Ctrl+W: from a copy back to the file.
 Ctrl+R: read what can be read of a damaged file into a new one.
 Ctrl+K: choose the airframe.
@@ -16088,7 +16089,8 @@ Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: a
 Ctrl++ and Ctrl+-: text size. F9: light, dark, sunlight colours. F1: this list. Shift+F1: the manual.</source>
         <translation>Partout
 Ctrl+1 à Ctrl+5 : les cinq pages. Ctrl+6 : les questions ouvertes.
-Ctrl+8 : ce que deux portables disent différemment. Ctrl+I : intégrer un autre fichier.
+Ctrl+7 : ce qui a été changé à la main. Ctrl+8 : ce que deux portables disent différemment. Ctrl+I : intégrer un autre fichier.
+Ctrl+Y, Ctrl+D : copier ou ranger ce qui a été tapé et pas enregistré.
 Ctrl+9 : les copies de ce fichier. Ctrl+B : en ramener une. Ctrl+W : d’une copie revenir au fichier.
 Ctrl+R : lire dans un nouveau fichier ce qui peut l’être d’un fichier abîmé.
 Ctrl+K : choisir le planeur.
