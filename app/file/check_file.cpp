@@ -112,11 +112,11 @@ Outcome tellChain(StoreFile& file, std::int64_t takenOver)
     if (!end)
         return end.problem();
     say(ChainWords::file(end.value()));
-    const auto last = file.placeOfPrint(shortForm(end.value().hash));
+    const auto last = file.lastSaved();
     if (!last)
         return last.problem();
     if (last.value())
-        say(ChainWords::lastSaved(Moment{last.value()->savedMilliseconds / 1000, 0}));
+        say(ChainWords::lastSaved(*last.value()));
     if (takenOver > 0)
         say(ChainWords::takenOver(takenOver));
     return Done{};

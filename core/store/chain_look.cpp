@@ -332,4 +332,23 @@ Result<std::optional<PrintPlace>> placeOfPrint(StoreFile::Connection& connection
     return place ? Result<std::optional<PrintPlace>>{place} : placeBetweenJoinings(connection, form);
 }
 
+Result<std::optional<Moment>> lastSaved(StoreFile::Connection& connection)
+{
+    const auto tips = readTips(connection);
+    if (!tips)
+        return tips.problem();
+    std::int64_t last = 0;
+    const auto take = [&last](Row& row) {
+        if (const auto fact = row.bytes())
+            last = std::max(last, millisecondsIn(*fact));
+    };
+    for (const ChainTip& tip : tips.value())
+        if (const Outcome read =
+                connection.each(QStringLiteral("SELECT fact FROM link WHERE sequence = ? AND hash = ?"),
+                                {valueOf(tip.sequence), tip.hash}, take);
+            !read)
+            return read.problem();
+    return last > 0 ? std::optional{Moment{last / 1000, 0}} : std::nullopt;
+}
+
 } // namespace rig

@@ -17,4 +17,8 @@ Result<ChainState> lookAtChain(StoreFile::Connection& connection, const std::sto
 // it, as far as its chain tells.
 Result<std::optional<PrintPlace>> placeOfPrint(StoreFile::Connection& connection, const std::string& form);
 
+// When the last fact was saved, over all ends of the chain: of files that were joined there are several, and
+// where a link is gone too. Empty where no end tells a moment.
+Result<std::optional<Moment>> lastSaved(StoreFile::Connection& connection);
+
 } // namespace rig

@@ -300,6 +300,11 @@ Result<std::optional<PrintPlace>> StoreFile::placeOfPrint(const std::string& sho
     return rig::placeOfPrint(*m_connection, shortForm);
 }
 
+Result<std::optional<Moment>> StoreFile::lastSaved()
+{
+    return rig::lastSaved(*m_connection);
+}
+
 void StoreFile::lookAtChainAgain() const
 {
     const auto version = m_connection->integer(QStringLiteral("PRAGMA data_version"));

@@ -67,8 +67,8 @@ constexpr bool mayBeSalvaged(ProblemKind kind)
 class StoreFile
 {
 public:
-    // Path in UTF-8. Existing: probes, runs integrity_check, keeps today's rolling copy (core/store/copies.h) and
-    // a copy before any upgrade, then upgrades. What needs an upgrade is always looked through first. A
+    // Path in UTF-8. Existing: probes, runs integrity_check, keeps today's rolling copy (core/store/copies.h)
+    // and a copy before any upgrade, then upgrades. What needs an upgrade is always looked through first. A
     // read-only file or folder opens for reading; see isReadOnly().
     static Result<std::unique_ptr<StoreFile>> open(const std::string& path, OpenAs as, const Clock& clock,
                                                    LookedThrough when = LookedThrough::First);
@@ -104,6 +104,8 @@ public:
     void lookAtChainAgain() const;
     // Where a print with this short form stands, see readShortForm(); empty where this file never had it.
     Result<std::optional<PrintPlace>> placeOfPrint(const std::string& shortForm);
+    // When the last fact was saved; empty where nothing tells it.
+    Result<std::optional<Moment>> lastSaved();
 
     // All of it for a print: the chain as it was found behind the window, or looked at now where another
     // program has written since.

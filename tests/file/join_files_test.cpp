@@ -103,6 +103,20 @@ TEST_F(JoinFiles, HandsOneAirframeOnAndSaysHowFarTheWholeHadCome)
     EXPECT_EQ(run({"part", text(path), "--out", text(out)}).status, 2);
 }
 
+TEST_F(JoinFiles, OfThreeSaysWhenTheLastFactWasSaved)
+{
+    const std::string third = store.folder() / "third.rigband";
+    fs::copy_file(other, third);
+    Laptop{third, 7}.read(hangar, 650);
+    Laptop{path, 9}.read(hangar, 700);
+    ASSERT_EQ(join().status, 0);
+    const std::string all = store.folder() / "all.rigband";
+    ASSERT_EQ(run({"join", text(out), text(third), "--out", text(all)}).status, 0);
+    const Answer answer = run({"check", text(all)});
+    EXPECT_FALSE(answer.out.contains("1970")) << answer.out.toStdString();
+    EXPECT_TRUE(answer.out.contains("The last fact was saved on")) << answer.out.toStdString();
+}
+
 TEST_F(JoinFiles, SaysOfWhichFileSomethingIsWrong)
 {
     other += ".missing";

@@ -230,6 +230,27 @@ TEST_F(ChainTest, TellsWhereAnEarlierPrintStands)
     EXPECT_FALSE(must(store.file().placeOfPrint("AAAAA-AAAAA")));
 }
 
+TEST_F(ChainTest, TellsWhenTheLastFactWasSavedOverAllItsEnds)
+{
+    const auto lastSaved = [this] { return must(store.file().lastSaved()).value_or(Moment{}).utcSeconds; };
+    const ReadingId gone = read(450);
+    store.close();
+    const std::string theirs = store.folder() / "theirs.rigband";
+    fs::copy_file(store.path(), theirs);
+    store.reopen();
+    read(500);
+    Laptop other{theirs, 5};
+    other.clock.passMinutes(3 * 24 * 60);
+    other.read(hangar, 600);
+    other.open.reset();
+    must(takeIn(store.file(), *must(OtherFile::read(theirs, store.path()))));
+    EXPECT_EQ(lastSaved(), other.clock.now().utcSeconds) << "no end of the file is a link";
+    byHand("link", "DELETE FROM link WHERE fact = ?", {valueOf(gone)});
+    EXPECT_EQ(lastSaved(), other.clock.now().utcSeconds) << "with one gone in the middle too";
+    byHand("link", "DELETE FROM link");
+    EXPECT_FALSE(must(store.file().lastSaved()));
+}
+
 TEST(ShortForm, IsTheFirstFiftyBitsInTheAlphabetOfBase32)
 {
     // SHA-256 of "abc" (FIPS 180-4, example in NIST's test vectors): ba7816bf8f01cfea...; the letters by
