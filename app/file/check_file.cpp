@@ -8,6 +8,7 @@
 #include "core/store/inspection.h"
 #include "core/store/problems.h"
 
+#include <algorithm>
 #include <map>
 
 namespace rig::file {
@@ -122,6 +123,18 @@ Outcome tellChain(StoreFile& file, std::int64_t takenOver)
     return Done{};
 }
 
+void tellConflicts(StoreFile& file)
+{
+    const auto open = openConflictsIn(file.connection());
+    if (!open)
+        return;
+    const auto apart = static_cast<int>(std::ranges::count(open.value(), true, &Conflict::areApart));
+    if (apart > 0)
+        say(FileWords::toBeDecided(apart));
+    if (const int twice = static_cast<int>(open.value().size()) - apart; twice > 0)
+        say(FileWords::saidTwice(twice));
+}
+
 Result<Found> foundIn(OpenFile& open)
 {
     Found all;
@@ -166,9 +179,7 @@ int check(const QString& file)
         return couldNot(said.problem(), file);
     for (const QString& sentence : found.value().replacedNames)
         say(sentence);
-    if (const auto conflicts = openConflictsIn(open.file->connection());
-        conflicts && !conflicts.value().empty())
-        say(FileWords::toBeDecided(static_cast<int>(conflicts.value().size())));
+    tellConflicts(*open.file);
     for (const QString& sentence : found.value().faults)
         complain(sentence);
     if (!told && told.problem().kind == ProblemKind::DamagedFile)

@@ -46,7 +46,8 @@ void addConflicts(const Source& source, Writing& out)
             {{said(ConflictWords::title(told)), softly(ConflictWords::until(told.conflict.kind))},
              sideOf(told, told.first),
              sideOf(told, told.second)});
-    addPartOf(out, ConflictWords::heading(), Part::Conflicts, std::move(table), ConflictWords::reportIntro());
+    addPartOf(out, ConflictWords::headingOf(all), Part::Conflicts, std::move(table),
+              ConflictWords::reportIntro());
 }
 
 void addDecided(const Source& source, Writing& out)

@@ -133,8 +133,7 @@ private:
     void addUndecided()
     {
         if (const auto open = conflictsOf(m_source); !open.empty())
-            addMatter(ConflictWords::heading(), ConflictWords::bar(static_cast<int>(open.size())),
-                      placeOf(Part::Conflicts));
+            addMatter(ConflictWords::headingOf(open), ConflictWords::bar(open), placeOf(Part::Conflicts));
     }
 
     void addGauges()

@@ -322,8 +322,8 @@ void MainWindow::readConflicts()
     const auto open = m_session->records().openConflicts();
     if (!open)
         return showProblem(ProblemWords::sentence(open.problem(), {}));
-    const int count = static_cast<int>(open.value().size());
-    m_conflictsBar->say(count > 0 || m_conflictsBar->isOnPage() ? ConflictWords::bar(count) : QString{});
+    m_conflictsBar->say(!open.value().empty() || m_conflictsBar->isOnPage() ? ConflictWords::bar(open.value())
+                                                                            : QString{});
 }
 
 void MainWindow::showConflicts()

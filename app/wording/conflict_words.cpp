@@ -80,11 +80,17 @@ QString ConflictWords::decision(ConflictKind kind, Holds holds)
     return kind == ConflictKind::Records ? tr("One and the same rigging") : tr("One and the same");
 }
 
-QString ConflictWords::bar(int open)
+QString ConflictWords::bar(std::span<const ToldConflict> open)
 {
-    return open == 1 ? tr("Two laptops say different things: 1 is open for a person to decide.")
-                     : tr("Two laptops say different things: %1 are open for a person to decide.")
-                           .arg(Formats{}.count(open));
+    const QString count = Formats{}.count(static_cast<int>(open.size()));
+    if (!areAllApart(open))
+        return open.size() == 1
+                   ? tr("One thing is said twice, differently: it is open for a person to decide.")
+                   : tr("Some things are said twice, differently: %1 are open for a person to decide.")
+                         .arg(count);
+    return open.size() == 1
+               ? tr("Two laptops say different things: 1 is open for a person to decide.")
+               : tr("Two laptops say different things: %1 are open for a person to decide.").arg(count);
 }
 
 QString ConflictWords::show() { return tr("Decide"); }
@@ -95,6 +101,10 @@ QString ConflictWords::leaveHint()
     return tr("Back to the page before (Esc)", "from what was decided apart");
 }
 QString ConflictWords::heading() { return tr("What two laptops say differently"); }
+QString ConflictWords::headingOf(std::span<const ToldConflict> open)
+{
+    return areAllApart(open) ? heading() : tr("What is said twice, differently");
+}
 QString ConflictWords::none() { return tr("Nothing is open for a person to decide."); }
 QString ConflictWords::count(int open) { return tr("Open: %1").arg(Formats{}.count(open)); }
 QString ConflictWords::listKeys() { return tr("Up and Down choose, Tab goes on, Esc goes back."); }

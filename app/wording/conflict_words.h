@@ -5,6 +5,8 @@
 #include <QCoreApplication>
 #include <QString>
 
+#include <span>
+
 namespace rig {
 
 // What is said of two facts that were saved apart and stand against each other.
@@ -17,12 +19,13 @@ public:
     static QString until(ConflictKind kind); // what holds until somebody decides
     static QString side(bool first);
     static QString decision(ConflictKind kind, Holds holds);
-    static QString bar(int open);
+    static QString bar(std::span<const ToldConflict> open);
     static QString show();
     static QString showHint();
     static QString leave();
     static QString leaveHint();
     static QString heading();
+    static QString headingOf(std::span<const ToldConflict> open); // of what stands in a report
     static QString none();
     static QString count(int open);
     static QString listKeys();

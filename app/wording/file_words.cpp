@@ -54,6 +54,12 @@ QString FileWords::toBeDecided(int conflicts)
         .arg(Formats{}.count(conflicts));
 }
 
+QString FileWords::saidTwice(int conflicts)
+{
+    return tr("Said twice in this file, differently; to be decided by a person: %1.")
+        .arg(Formats{}.count(conflicts));
+}
+
 QString FileWords::noAirframes() { return tr("It holds no airframe yet."); }
 
 QString FileWords::airframe(const AirframeTally& tally)

@@ -37,6 +37,7 @@ public:
     static QString people(int people, int gauges);
     static QString cannotStand(const QString& what); // a row as the file names it
     static QString toBeDecided(int conflicts);
+    static QString saidTwice(int conflicts); // in one file
     static QString noAirframes();
     static QString airframe(const AirframeTally& tally);
     static QString dangling(int facts);

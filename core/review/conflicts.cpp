@@ -66,7 +66,7 @@ void takeRivals(std::span<const Rival> rivals, const Deciding& deciding, const A
                             [&](const Rival& later) { return !areApart(other.id, later.id); });
             if (!isReplaced && mayDiffer(kind, rivals[i], other, areApart) &&
                 !deciding.isDecided(rivals[i], other))
-                into.push_back({kind, other.table, rivals[i].id, other.id});
+                into.push_back({kind, other.table, rivals[i].id, other.id, areApart(rivals[i].id, other.id)});
         }
     }
 }
@@ -84,6 +84,11 @@ bool concerns(const ToldConflict& told, AirframeId airframe)
 bool concerns(const ToldConflict& told, RecordId record)
 {
     return told.first.record == record.bytes || told.second.record == record.bytes;
+}
+
+bool areAllApart(std::span<const ToldConflict> open)
+{
+    return std::ranges::all_of(open, [](const ToldConflict& told) { return told.conflict.areApart; });
 }
 
 std::vector<Conflict> openConflicts(std::vector<Rival> rivals, std::span<const Decision> decisions,

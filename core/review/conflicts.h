@@ -31,6 +31,7 @@ struct Conflict
     std::string table;
     IdBytes first{}; // it counts until a person decides; of corrections and records both do
     IdBytes second{};
+    bool areApart = true; // in two files; else one of them was saved where the other stood, or is not known
 
     bool operator==(const Conflict&) const = default;
 };
@@ -54,6 +55,9 @@ struct ToldDecision
 bool concerns(const ToldConflict& told, AirframeId airframe);
 // Whether one of its sides is this record or stands in it.
 bool concerns(const ToldConflict& told, RecordId record);
+
+// Whether each of them is between two files that were joined.
+bool areAllApart(std::span<const ToldConflict> open);
 
 // What nobody has decided, in the order of saving. `areApart`: neither fact was in the file when the other
 // was saved; a person saw the one who made the other otherwise, and there is nothing to decide.

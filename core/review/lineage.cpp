@@ -3,14 +3,33 @@
 #include <algorithm>
 #include <set>
 #include <unordered_map>
+#include <unordered_set>
 
 namespace rig {
+
+namespace {
+
+// The hashes after which a link comes.
+std::unordered_set<std::string> followed(std::span<const LineageLink> links, std::span<const LineageTie> ties)
+{
+    std::unordered_set<std::string> hashes;
+    for (const LineageLink& link : links)
+        hashes.insert(link.before);
+    const std::unordered_set<std::string> befores = hashes;
+    for (const LineageTie& tie : ties)
+        if (befores.contains(tie.before))
+            hashes.insert(tie.hash);
+    return hashes;
+}
+
+} // namespace
 
 Lineage::Lineage(std::span<const LineageLink> links, std::span<const LineageTie> ties)
 {
     std::unordered_multimap<std::string, std::string> tied;
     for (const LineageTie& tie : ties)
         tied.emplace(tie.before, tie.hash);
+    const std::unordered_set<std::string> hasNext = followed(links, ties);
     std::unordered_map<std::string, Place> known;
     for (const LineageLink& link : links) {
         std::vector<Place> parents;
@@ -20,10 +39,36 @@ Lineage::Lineage(std::span<const LineageLink> links, std::span<const LineageTie>
         for (auto tie = first; tie != last; ++tie)
             if (const auto one = known.find(tie->second); one != known.end())
                 parents.push_back(one->second);
+        const auto named = std::max<std::size_t>(1, tied.count(link.before));
+        if (link.sequence > 1 && parents.size() < named)
+            addNearest(link, parents);
         const Place place = placeAfter(parents, link.sequence);
         known[link.hash] = place;
         m_places.emplace(link.fact, place);
+        m_lastOf[link.origin] = {place, link.hash, link.fact};
+        if (!hasNext.contains(link.hash))
+            m_loose.push_back({place, link.hash, link.fact});
     }
+}
+
+void Lineage::addNearest(const LineageLink& link, std::vector<Place>& parents)
+{
+    const auto take = [&](const auto& isBefore) {
+        const auto from =
+            std::ranges::stable_partition(m_loose, [&](const Loose& one) { return !isBefore(one); });
+        for (const Loose& one : from)
+            parents.push_back(one.place);
+        const bool found = !from.empty();
+        m_loose.erase(from.begin(), m_loose.end());
+        return found;
+    };
+    if (const auto own = m_lastOf.find(link.origin); own != m_lastOf.end()) {
+        if (take([&](const Loose& one) { return one.hash == own->second.hash; }))
+            return;
+        if (own->second.place.sequence < link.sequence)
+            parents.push_back(own->second.place);
+    }
+    take([&](const Loose& one) { return one.place.sequence < link.sequence && one.fact < link.fact; });
 }
 
 Lineage::Place Lineage::placeAfter(const std::vector<Place>& parents, std::int64_t sequence)

@@ -17,6 +17,7 @@ struct LineageLink
     std::string hash;
     std::string before;
     IdBytes fact{};
+    IdBytes origin{};
 };
 
 // One of the links of which a `before` is made, where files were joined.
@@ -26,7 +27,8 @@ struct LineageTie
     std::string hash;
 };
 
-// Which facts were in the file when another one was saved.
+// Which facts were in the file when another one was saved. A link that is gone parts nothing: the next one
+// stands after what its origin saved before, or else after those whose next one is gone.
 class Lineage
 {
 public:
@@ -46,12 +48,23 @@ private:
         std::int64_t sequence = 0;
     };
 
+    struct Loose // a link after which none comes
+    {
+        Place place;
+        std::string hash;
+        IdBytes fact{};
+    };
+
+    // What is taken to stand before a link whose own one before is gone.
+    void addNearest(const LineageLink& link, std::vector<Place>& parents);
     Place placeAfter(const std::vector<Place>& parents, std::int64_t sequence);
     bool isReached(const Place& place, const Place& from) const;
 
     std::multimap<IdBytes, Place> m_places; // a fact that was handed on has several
     std::vector<std::vector<Place>> m_from; // of each run: after which links it begins
     std::vector<std::int64_t> m_ends;       // of each run: its last link
+    std::map<IdBytes, Loose> m_lastOf;      // of each origin
+    std::vector<Loose> m_loose;
 };
 
 } // namespace rig

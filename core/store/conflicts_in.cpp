@@ -151,8 +151,9 @@ private:
 // A chain in one row was written in one file.
 Result<bool> isForked(StoreFile::Connection& connection)
 {
-    const auto more =
-        connection.integer(QStringLiteral("SELECT count(*) <> coalesce(max(sequence), 0) FROM link"));
+    const auto more = connection.integer(QStringLiteral(
+        "SELECT count(*) <> coalesce(max(sequence), 0) OR count(*) <> count(DISTINCT sequence) "
+        "FROM link"));
     if (!more)
         return more.problem();
     return more.value().value_or(0) != 0;
@@ -162,15 +163,16 @@ Result<Lineage> lineageIn(StoreFile::Connection& connection)
 {
     std::vector<LineageLink> links;
     std::vector<LineageTie> ties;
-    Outcome read =
-        connection.each(QStringLiteral("SELECT sequence, hash, before, fact FROM link ORDER BY sequence"), {},
-                        [&links](Row& row) {
-                            LineageLink& link = links.emplace_back();
-                            link.sequence = row.integer();
-                            link.hash = stringOf(row);
-                            link.before = stringOf(row);
-                            link.fact = row.bytes().value_or(IdBytes{});
-                        });
+    Outcome read = connection.each(
+        QStringLiteral("SELECT sequence, hash, before, fact, origin FROM link ORDER BY sequence"), {},
+        [&links](Row& row) {
+            LineageLink& link = links.emplace_back();
+            link.sequence = row.integer();
+            link.hash = stringOf(row);
+            link.before = stringOf(row);
+            link.fact = row.bytes().value_or(IdBytes{});
+            link.origin = row.bytes().value_or(IdBytes{});
+        });
     if (read)
         read = connection.each(QStringLiteral("SELECT before, hash FROM tie"), {}, [&ties](Row& row) {
             LineageTie& tie = ties.emplace_back();

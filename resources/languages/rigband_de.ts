@@ -1693,6 +1693,18 @@ Ernstestes zuerst</translation>
         <comment>which, both sides</comment>
         <translation>Offen, bis eine Person entscheidet: %1. Das erste: %2. Das andere: %3.</translation>
     </message>
+    <message>
+        <source>One thing is said twice, differently: it is open for a person to decide.</source>
+        <translation>Eines ist zweimal verschieden gesagt: 1 Widerspruch ist offen, eine Person muss entscheiden.</translation>
+    </message>
+    <message>
+        <source>Some things are said twice, differently: %1 are open for a person to decide.</source>
+        <translation>Manches ist zweimal verschieden gesagt: %1 Widersprüche sind offen, eine Person muss entscheiden.</translation>
+    </message>
+    <message>
+        <source>What is said twice, differently</source>
+        <translation>Was zweimal verschieden gesagt ist</translation>
+    </message>
 </context>
 <context>
     <name>ConnectedWords</name>
@@ -3984,6 +3996,10 @@ Ernstestes zuerst</translation>
     <message>
         <source>%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.</source>
         <translation>%1 ist größer, als eine Tabelle sein darf, 20 MB. Darum wurde nichts importiert. Die Tabelle in mehrere teilen.</translation>
+    </message>
+    <message>
+        <source>Said twice in this file, differently; to be decided by a person: %1.</source>
+        <translation>In dieser Datei zweimal verschieden gesagt; eine Person muss entscheiden: %1.</translation>
     </message>
 </context>
 <context>

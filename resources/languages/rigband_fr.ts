@@ -1693,6 +1693,18 @@ plus grave d’abord</translation>
         <comment>which, both sides</comment>
         <translation>À décider par une personne : %1. L’un : %2. L’autre : %3.</translation>
     </message>
+    <message>
+        <source>One thing is said twice, differently: it is open for a person to decide.</source>
+        <translation>Une chose est dite deux fois, différemment : 1 contradiction attend qu’une personne décide.</translation>
+    </message>
+    <message>
+        <source>Some things are said twice, differently: %1 are open for a person to decide.</source>
+        <translation>Certaines choses sont dites deux fois, différemment : %1 contradictions attendent qu’une personne décide.</translation>
+    </message>
+    <message>
+        <source>What is said twice, differently</source>
+        <translation>Ce qui est dit deux fois, différemment</translation>
+    </message>
 </context>
 <context>
     <name>ConnectedWords</name>
@@ -3984,6 +3996,10 @@ plus grave d’abord</translation>
     <message>
         <source>%1 is larger than a table may be, 20 MB, so nothing was imported. Part it into several.</source>
         <translation>%1 dépasse la taille permise pour un tableau, 20 Mo. Rien n’a donc été importé. Diviser le tableau en plusieurs.</translation>
+    </message>
+    <message>
+        <source>Said twice in this file, differently; to be decided by a person: %1.</source>
+        <translation>Dit deux fois dans ce fichier, différemment ; une personne doit décider : %1.</translation>
     </message>
 </context>
 <context>

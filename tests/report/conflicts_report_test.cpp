@@ -18,6 +18,7 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr Day kPrintedOn = dayOf(2026, 6, 15);
+const QString kOneOpen = ConflictWords::bar(std::vector<ToldConflict>(1));
 
 // Two laptops closed one record apart, and one of them took the other one in. A second airframe stands in the
 // same file.
@@ -72,12 +73,14 @@ protected:
     }
     Printing printing() const
     {
-        return {Paper::A4, kPrintedOn, QStringLiteral("Rigband 0.1.0"), true, must(ours->records->evidence())};
+        return {Paper::A4, kPrintedOn, QStringLiteral("Rigband 0.1.0"), true,
+                must(ours->records->evidence())};
     }
     PageFlow report(AirframeId airframe) const
     {
         const AirframeFacts& facts = must(ours->records->book().airframe(airframe))->facts();
-        return layoutReview(facts, airframeReviewOf(facts, reviewPeriods(facts, kPrintedOn).front()), printing());
+        return layoutReview(facts, airframeReviewOf(facts, reviewPeriods(facts, kPrintedOn).front()),
+                            printing());
     }
     QString paperOf(RecordId which) const
     {
@@ -92,7 +95,7 @@ TEST_F(ConflictsReport, TellsBothSidesOfWhatIsOpenAndThatFirst)
 {
     const PageFlow flow = report(hangar.airframe);
     const QString first = textsOf(flow.pages.front()).join(QLatin1Char(' '));
-    EXPECT_TRUE(first.contains(ConflictWords::bar(1))) << first.toStdString();
+    EXPECT_TRUE(first.contains(kOneOpen)) << first.toStdString();
     const QString all = wordsOf(flow);
     EXPECT_TRUE(all.contains("One record was closed twice")) << all.toStdString();
     EXPECT_TRUE(all.contains("by M. Oren"));
@@ -106,11 +109,25 @@ TEST_F(ConflictsReport, TellsWhatWasDecidedByWhomAndWhyInTheAppendix)
     decideForTheOther();
     const PageFlow flow = report(hangar.airframe);
     const QString all = wordsOf(flow);
-    EXPECT_FALSE(all.contains(ConflictWords::bar(1)));
+    EXPECT_FALSE(all.contains(kOneOpen));
     EXPECT_FALSE(all.contains(ConflictWords::heading()));
     EXPECT_TRUE(all.contains(ConflictWords::decidedHeading()));
     EXPECT_TRUE(all.contains("The other holds: said by T. Vale on")) << all.toStdString();
     EXPECT_TRUE(all.contains("asked both at the trailer"));
+}
+
+TEST_F(ConflictsReport, SpeaksOfNoOtherLaptopWhereOneFileSaysAThingTwice)
+{
+    decideForTheOther();
+    RecordClose close;
+    close.record = laterRecord;
+    close.stamp.by = hangar.oren;
+    must(ours->records->add(close));
+    putInOnceMore(ours->file().connection(), "closing");
+    const QString all = wordsOf(report(hangar.airframe));
+    EXPECT_TRUE(all.contains(ConflictWords::bar(must(ours->records->openConflicts())))) << all.toStdString();
+    EXPECT_FALSE(all.contains(kOneOpen)) << all.toStdString();
+    EXPECT_FALSE(all.contains(ConflictWords::heading()));
 }
 
 TEST_F(ConflictsReport, SaysNothingOfAnotherAirframes)

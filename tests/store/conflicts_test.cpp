@@ -1,6 +1,7 @@
 #include "core/store/conflicts_in.h"
 #include "core/store/decide.h"
 #include "core/store/facts_book.h"
+#include "core/store/values.h"
 #include "tests/support/laptop.h"
 
 #include <filesystem>
@@ -166,6 +167,41 @@ TEST_F(ConflictsTest, TwoRecordsOfOneDayBegunApartAreAskedAbout)
     takeIn();
     settle(ConflictKind::Records, Holds::TwoThings);
     EXPECT_EQ(facts().riggingRecords.size(), 2U);
+}
+
+TEST_F(ConflictsTest, AFactThatIsGoneWithItsLinkMakesNoOtherLaptop)
+{
+    StoreFile::Connection& file = store.file().connection();
+    const auto rename = [&](const char* name) {
+        Coupling left = aCoupling(hangar.airframe, name);
+        left.id = hangar.leftAileron;
+        must(store.records().add(left));
+    };
+    const auto readOnce = [&] {
+        return must(
+            store.records().add(hangar.reading(between(450, 500), store.clock().now()), std::nullopt));
+    };
+    must(store.records().add(hangar.record(store.clock().now())));
+    rename("Left A");
+    const ReadingId gone = readOnce();
+    must(store.records().add(hangar.record(store.clock().now())));
+    rename("Left B");
+    byHand(file, "link", "DELETE FROM link WHERE fact = ?", {valueOf(gone)});
+    byHand(file, "reading", "DELETE FROM reading WHERE id = ?", {valueOf(gone)});
+    EXPECT_EQ(must(store.file().lookAtChain()).faults, 1);
+    EXPECT_TRUE(must(openConflictsIn(file)).empty());
+}
+
+TEST_F(ConflictsTest, TwoClosingsInOneFileAreNotOfTwoLaptops)
+{
+    RecordClose close;
+    close.record = must(store.records().add(hangar.record(store.clock().now())));
+    close.stamp.by = hangar.oren;
+    must(store.records().add(close));
+    putInOnceMore(store.file().connection(), "closing");
+    const auto open = must(openConflictsIn(store.file().connection()));
+    ASSERT_EQ(open.size(), 1U);
+    EXPECT_FALSE(open.front().areApart);
 }
 
 TEST_F(ConflictsTest, PersonsAndGaugesThatAreOneAreReadAsOneEverywhere)

@@ -34,6 +34,17 @@ Joined takenIn(Laptop& ours, const std::string& theirs);
 void byHand(StoreFile::Connection& file, const QString& table, const QString& sql,
             const QVariantList& values = {});
 
+// The newest fact of a table once more under another id, which no Rigband saves.
+inline void putInOnceMore(StoreFile::Connection& file, const QString& table)
+{
+    must(file.run("CREATE TEMP TABLE more AS SELECT * FROM " + table + " ORDER BY id DESC LIMIT 1"));
+    must(file.run("UPDATE more SET id = CAST(substr(id, 1, 15) || CASE substr(id, 16) WHEN x'01' THEN x'02' "
+                  "ELSE x'01' END "
+                  "AS BLOB)"));
+    must(file.run("INSERT INTO " + table + " SELECT * FROM more"));
+    must(file.run("DROP TABLE more"));
+}
+
 // What a fact says in this column, as it stands in the file.
 inline std::string saidIn(const FaultyFact& fact, const std::string& column)
 {

@@ -36,7 +36,7 @@ using NumberPairs = std::vector<std::pair<int, int>>;
 
 // By the numbers of their ids.
 NumberPairs openAmong(std::vector<Rival> rivals, const std::vector<Decision>& decisions = {},
-                const std::set<std::pair<int, int>>& inOneFile = {})
+                      const std::set<std::pair<int, int>>& inOneFile = {})
 {
     NumberPairs pairs;
     const auto areApart = [&](const IdBytes& one, const IdBytes& other) {
@@ -107,7 +107,8 @@ TEST(Conflicts, AreOpenUntilSomebodyDecides)
                                    decision(Closings, 3, 2, Holds::First, 101)}),
               NumberPairs{});
     const std::vector<Rival> names{rival(Names, 1), rival(Names, 2)};
-    EXPECT_EQ(openAmong(names, {decision(Names, 2, 1, Holds::TwoThings)}), NumberPairs{}) << "either way round";
+    EXPECT_EQ(openAmong(names, {decision(Names, 2, 1, Holds::TwoThings)}), NumberPairs{})
+        << "either way round";
     EXPECT_EQ(openAmong(names, {decision(Records, 1, 2, Holds::TwoThings)}), (NumberPairs{{1, 2}}))
         << "another question";
 }
@@ -147,11 +148,65 @@ TEST(Lineage, KnowsWhatStoodInTheFileWhenAFactWasSaved)
                                          link(4, 5, "4"), link(5, 6, "3+5"), link(6, 7, "6")};
     const std::vector<LineageTie> ties{{"3+5", "3"}, {"3+5", "5"}};
     const Lineage lineage{links, ties};
-    for (const auto& [fact, later] : NumberPairs{{1, 2}, {1, 7}, {2, 3}, {2, 5}, {3, 6}, {4, 5}, {4, 7}, {5, 7}}) {
+    for (const auto& [fact, later] :
+         NumberPairs{{1, 2}, {1, 7}, {2, 3}, {2, 5}, {3, 6}, {4, 5}, {4, 7}, {5, 7}}) {
         EXPECT_TRUE(lineage.stoodBefore(idOf(fact), idOf(later))) << fact << ' ' << later;
         EXPECT_FALSE(lineage.stoodBefore(idOf(later), idOf(fact))) << fact << ' ' << later;
     }
     for (const auto& [one, other] : NumberPairs{{3, 4}, {3, 5}})
         EXPECT_TRUE(lineage.areApart(idOf(one), idOf(other))) << one << ' ' << other;
     EXPECT_FALSE(lineage.areApart(idOf(3), idOf(9))) << "of what has no link nothing is known";
+}
+
+// 1 - 2 - (3) - 4 - 5     what stands in brackets is gone; after a slash another origin goes on
+TEST(Lineage, PartsNothingWhereALinkIsGone)
+{
+    const struct
+    {
+        const char* what;
+        std::vector<LineageLink> links;
+        std::vector<LineageTie> ties;
+    } table[] = {
+        {"in one origin",
+         {{1, "1", "0", idOf(1), idOf(90)},
+          {2, "2", "1", idOf(2), idOf(90)},
+          {4, "4", "3", idOf(4), idOf(90)}},
+         {}},
+        {"the last of an origin",
+         {{1, "1", "0", idOf(1), idOf(90)},
+          {2, "2", "1", idOf(2), idOf(90)},
+          {4, "4", "3", idOf(4), idOf(91)}},
+         {}},
+        {"between two origins in turns",
+         {{1, "1", "0", idOf(1), idOf(90)},
+          {2, "2", "1", idOf(2), idOf(91)},
+          {4, "4", "3", idOf(4), idOf(90)}},
+         {}},
+        {"the first after files were joined",
+         {{1, "1", "0", idOf(1), idOf(90)},
+          {1, "2", "0", idOf(2), idOf(91)},
+          {3, "4", "3", idOf(4), idOf(92)}},
+         {{"1+2", "1"}, {"1+2", "2"}}},
+        {"the first of the file", {{2, "2", "1", idOf(2), idOf(90)}, {3, "4", "2", idOf(4), idOf(90)}}, {}},
+    };
+    for (const auto& row : table) {
+        const Lineage lineage{row.links, row.ties};
+        EXPECT_TRUE(lineage.stoodBefore(idOf(2), idOf(4))) << row.what;
+        EXPECT_FALSE(lineage.stoodBefore(idOf(4), idOf(2))) << row.what;
+    }
+}
+
+// 1 - 2 - (3) - 4    of one laptop
+//  \- 5 - 6          of the other
+TEST(Lineage, KnowsTwoLaptopsApartAlsoWhereALinkOfOneIsGone)
+{
+    const std::vector<LineageLink> links{{1, "1", "0", idOf(1), idOf(90)},
+                                         {2, "2", "1", idOf(2), idOf(90)},
+                                         {2, "5", "1", idOf(5), idOf(91)},
+                                         {3, "6", "5", idOf(6), idOf(91)},
+                                         {4, "4", "3", idOf(4), idOf(90)}};
+    const Lineage lineage{links, {}};
+    EXPECT_TRUE(lineage.stoodBefore(idOf(2), idOf(4)));
+    EXPECT_TRUE(lineage.areApart(idOf(4), idOf(6)));
+    EXPECT_TRUE(lineage.areApart(idOf(2), idOf(5)));
 }
