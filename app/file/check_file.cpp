@@ -32,7 +32,8 @@ Result<AirframeTally> tallyOf(const Records& records, const Airframe& airframe)
                          static_cast<int>(riggings.size()), static_cast<int>(readings.size())};
 }
 
-Outcome tellContent(const Records& records)
+// What stands in it is said only where all of it can be read.
+Result<QStringList> contentOf(const Records& records)
 {
     Problem problem;
     std::vector<Airframe> airframes;
@@ -42,16 +43,16 @@ Outcome tellContent(const Records& records)
                       take(records.persons(), people, problem) && take(records.gauges(), gauges, problem);
     if (!read)
         return problem;
-    say(FileWords::people(static_cast<int>(people.size()), static_cast<int>(gauges.size())));
+    QStringList content{FileWords::people(static_cast<int>(people.size()), static_cast<int>(gauges.size()))};
     if (airframes.empty())
-        say(FileWords::noAirframes());
+        content.append(FileWords::noAirframes());
     for (const Airframe& airframe : airframes) {
         const auto tally = tallyOf(records, airframe);
         if (!tally)
             return tally.problem();
-        say(FileWords::airframe(tally.value()));
+        content.append(FileWords::airframe(tally.value()));
     }
-    return Done{};
+    return content;
 }
 
 QString toldOf(const Finding& finding)
@@ -159,6 +160,16 @@ Result<Found> foundIn(OpenFile& open)
     return all;
 }
 
+// Reading ended at something that cannot stand there: nothing is said of a whole file then.
+int tellUnreadable(const Problem& problem, const Found& found, const QString& file)
+{
+    for (const QString& sentence : found.faults)
+        complain(sentence);
+    if (problem.kind == ProblemKind::DamagedFile)
+        complain(FileWords::cannotStand(QString::fromStdString(problem.detail)));
+    return couldNot(problem, file);
+}
+
 } // namespace
 
 int check(const QString& file)
@@ -169,12 +180,16 @@ int check(const QString& file)
     const auto found = foundIn(open);
     if (!found)
         return couldNot(found.problem(), file);
+    const auto content = contentOf(*open.records);
+    if (!content)
+        return tellUnreadable(content.problem(), found.value(), file);
     say(found.value().faults.isEmpty() ? FileWords::isAFile(file) : FileWords::isAFileWithFindings(file));
     if (open.file->isUpgraded())
         say(FileWords::isOlder());
     if (fileRefusesWriting(file.toStdString()) || folderRefusesWriting(file.toStdString()))
         say(FileWords::readOnly());
-    const Outcome told = tellContent(*open.records);
+    for (const QString& sentence : content.value())
+        say(sentence);
     if (const Outcome said = tellChain(*open.file, found.value().takenOver); !said)
         return couldNot(said.problem(), file);
     for (const QString& sentence : found.value().replacedNames)
@@ -182,10 +197,6 @@ int check(const QString& file)
     tellConflicts(*open.file);
     for (const QString& sentence : found.value().faults)
         complain(sentence);
-    if (!told && told.problem().kind == ProblemKind::DamagedFile)
-        complain(FileWords::cannotStand(QString::fromStdString(told.problem().detail)));
-    if (!told)
-        return couldNot(told.problem(), file);
     return found.value().faults.isEmpty() ? kDone : kFound;
 }
 

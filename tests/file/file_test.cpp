@@ -121,6 +121,8 @@ TEST_F(File, NamesARowThatWasWrittenByHandAndCannotStand)
     EXPECT_NE(answer.status, 0);
     EXPECT_TRUE(answer.err.contains("the same person twice")) << answer.err.toStdString();
     EXPECT_TRUE(answer.err.contains(ChainWords::faults(1))) << answer.err.toStdString();
+    EXPECT_TRUE(answer.err.contains("is damaged")) << answer.err.toStdString();
+    EXPECT_FALSE(answer.out.contains("is a Rigband file")) << "one of the two: " << answer.out.toStdString();
 }
 
 TEST_F(File, GoesOutAsTablesOnceAndNeverOverOthers)
