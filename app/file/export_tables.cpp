@@ -2,7 +2,6 @@
 #include "app/file/verbs.h"
 #include "app/wording/chain_words.h"
 #include "app/wording/file_words.h"
-#include "app/wording/problem_words.h"
 #include "core/exchange/nameless.h"
 #include "core/exchange/review_tables.h"
 #include "core/exchange/tables_out.h"
@@ -35,11 +34,6 @@ struct Written
     QString path;
     std::string text;
 };
-
-QString sentenceOf(const Problem& problem, const QString& path)
-{
-    return ProblemWords::sentence(problem, path);
-}
 
 Result<std::vector<NamedTable>> tablesOf(const OpenFile& open, bool nameless)
 {
@@ -105,23 +99,19 @@ int writeAll(const std::vector<Written>& tables, const QString& folder)
 int exportTables(const QString& file, const QString& folder, NamesOut names)
 {
     OpenFile open;
-    if (const Outcome opened = open.open(file); !opened) {
-        complain(sentenceOf(opened.problem(), file));
-        return kCouldNot;
-    }
+    if (const Outcome opened = open.open(file); !opened)
+        return couldNot(opened.problem(), file);
     const bool nameless = names == NamesOut::Nameless;
     Problem problem;
     std::vector<NamedTable> tables;
-    if (!take(tablesOf(open, nameless), tables, problem)) {
-        complain(sentenceOf(problem, file));
-        return kCouldNot;
-    }
+    if (!take(tablesOf(open, nameless), tables, problem))
+        return couldNot(problem, file);
     std::vector<Written> written;
     for (NamedTable& table : tables) {
         const QString path = QDir{folder}.filePath(QString::fromStdString(table.name));
         if (QFileInfo::exists(path)) {
-            complain(sentenceOf(Problem{ProblemKind::FileExists, {}}, path));
-            return kCouldNot;
+            removeLeftBehind(path.toStdString());
+            return couldNot(Problem{ProblemKind::FileExists, {}}, path);
         }
         written.push_back({path, std::move(table.text)});
     }
@@ -131,10 +121,8 @@ int exportTables(const QString& file, const QString& folder, NamesOut names)
         return kCouldNot;
     }
     const auto chain = open.file->lookAtChain();
-    if (!chain) {
-        complain(sentenceOf(chain.problem(), file));
-        return kCouldNot;
-    }
+    if (!chain)
+        return couldNot(chain.problem(), file);
     const int ended = writeAll(written, folder);
     if (nameless && ended == kDone)
         for (const QString& sentence : FileWords::nameless())

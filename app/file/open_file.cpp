@@ -6,6 +6,7 @@
 #include "app/wording/long_work_words.h"
 #include "core/store/airframe_facts.h"
 #include "core/store/names.h"
+#include "core/store/passing_file.h"
 
 #include <QFileInfo>
 
@@ -86,6 +87,8 @@ bool isFree(const QString& out)
 {
     const QFileInfo place{out};
     const bool isFolderThere = QFileInfo{place.absolutePath()}.isDir();
+    if (isFolderThere) // also where nothing will be made
+        removeLeftBehind(out.toStdString());
     if (place.exists())
         couldNot(Problem{ProblemKind::FileExists, {}}, out);
     else if (!isFolderThere)

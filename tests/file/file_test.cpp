@@ -3,6 +3,7 @@
 #include "app/wording/chain_words.h"
 #include "core/exchange/tables_out.h"
 #include "core/store/connection.h"
+#include "core/store/passing_file.h"
 #include "tests/file/running.h"
 #include "tests/support/laptop.h"
 
@@ -15,6 +16,7 @@
 #include <fstream>
 #include <gtest/gtest.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
 
 namespace rig::test {
 namespace {
@@ -404,6 +406,9 @@ TEST_F(File, SaysThatTheFolderOfANewFileIsNotThere)
     EXPECT_EQ(missing.status, 1);
     EXPECT_TRUE(missing.err.contains("is not there. Look whether its name"));
     EXPECT_FALSE(missing.err.contains("any more")) << "nobody knows that it was there";
+    const Answer exported = run({"export", pathOf("none.rigband"), "--csv", pathOf("tables")});
+    EXPECT_EQ(exported.status, 1);
+    EXPECT_EQ(exported.err, missing.err) << "the same of the same";
 }
 
 TEST_F(File, SaysOfWhatWasSalvagedThatAnotherProgramHadChangedIt)
@@ -421,6 +426,27 @@ TEST_F(File, SaysOfWhatWasSalvagedThatAnotherProgramHadChangedIt)
     const Answer nothing = run({"salvage", pathOf("empty.rigband"), pathOf("none.rigband")});
     EXPECT_EQ(nothing.status, 1);
     EXPECT_TRUE(nothing.err.contains("Nothing could be read in")) << nothing.err.toStdString();
+}
+
+TEST_F(File, RemovesWhatADeadRunLeftBehindAlsoWhereItIsRefused)
+{
+    const pid_t dead = ::fork();
+    if (dead == 0)
+        ::_exit(0);
+    ::waitpid(dead, nullptr, 0);
+    const std::string own = makingName(at("saved.rigband")); // with the mark of this computer
+    const std::string number = std::to_string(::getpid());
+    std::string left = own;
+    left.replace(left.find(".making-" + number) + 8, number.size(), std::to_string(dead));
+    const auto refuse = [&](const QStringList& arguments) {
+        write(left, "SQLite format 3");
+        EXPECT_EQ(run(arguments).status, 1);
+        EXPECT_FALSE(fs::exists(left)) << arguments.front().toStdString();
+    };
+    write(at("saved.rigband"), "there");
+    refuse({"salvage", file(), pathOf("saved.rigband")});
+    write(at("couplings.csv"), "there");
+    refuse({"export", file(), "--csv", pathOf("")});
 }
 
 TEST_F(File, TellsOfADocumentWithoutFactsThatNothingIsInIt)
