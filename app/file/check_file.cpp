@@ -3,8 +3,12 @@
 #include "app/photos/photo_faults.h"
 #include "app/wording/chain_words.h"
 #include "app/wording/file_words.h"
+#include "app/wording/formats.h"
+#include "core/review/saved_oddly.h"
+#include "core/store/airframe_facts.h"
 #include "core/store/conflicts_in.h"
 #include "core/store/copies.h"
+#include "core/store/faulty_fact.h"
 #include "core/store/inspection.h"
 #include "core/store/problems.h"
 
@@ -160,6 +164,63 @@ Result<Found> foundIn(OpenFile& open)
     return all;
 }
 
+// What the appendix of the report says of readings, and of a closing too, for every airframe.
+class Odd
+{
+public:
+    explicit Odd(OpenFile& open) : m_connection{open.file->connection()}, m_now{open.clock.now()} {}
+
+    void take(const AirframeFacts& facts)
+    {
+        for (const KeptReading& kept : facts.readings) {
+            takeFuture("reading", kept.reading);
+            if (isInAClosedRecord(facts, kept.reading))
+                add("reading", kept.reading.id.bytes, ChainWords::inAClosedRecord(saved(kept.reading.stamp)));
+        }
+        for (const RecordClose& close : facts.closings)
+            takeFuture("closing", close);
+    }
+    QStringList sentences() const
+    {
+        return m_more > 0 ? m_said + QStringList{ChainWords::andMore(m_more)} : m_said;
+    }
+
+private:
+    static QString saved(const Stamp& stamp) { return Formats{}.moment(stamp.when); }
+    template <typename Fact> void takeFuture(const char* table, const Fact& fact)
+    {
+        if (isOfTheFuture(fact.stamp, m_now))
+            add(table, fact.id.bytes, ChainWords::inTheFuture(saved(fact.stamp)));
+    }
+    void add(const char* table, const IdBytes& fact, const QString& why)
+    {
+        if (m_said.size() >= kFaultsTold)
+            ++m_more;
+        else
+            m_said.append(ChainWords::odd(tellOf(m_connection, {}, table, fact), why));
+    }
+
+    StoreFile::Connection& m_connection;
+    Moment m_now;
+    QStringList m_said;
+    std::int64_t m_more = 0;
+};
+
+Result<QStringList> oddIn(OpenFile& open)
+{
+    const auto airframes = open.records->airframes();
+    if (!airframes)
+        return airframes.problem();
+    Odd odd{open};
+    for (const Airframe& airframe : airframes.value()) {
+        const auto facts = factsOf(*open.records, airframe.id);
+        if (!facts)
+            return facts.problem();
+        odd.take(facts.value());
+    }
+    return odd.sentences();
+}
+
 // Reading ended at something that cannot stand there: nothing is said of a whole file then.
 int tellUnreadable(const Problem& problem, const Found& found, const QString& file)
 {
@@ -177,27 +238,32 @@ int check(const QString& file)
     OpenFile open;
     if (const Outcome opened = open.open(file, OpenAs::ToLook); !opened)
         return couldNot(opened.problem(), file);
-    const auto found = foundIn(open);
-    if (!found)
-        return couldNot(found.problem(), file);
+    auto looked = foundIn(open);
+    if (!looked)
+        return couldNot(looked.problem(), file);
+    Found found = std::move(looked).value();
     const auto content = contentOf(*open.records);
     if (!content)
-        return tellUnreadable(content.problem(), found.value(), file);
-    say(found.value().faults.isEmpty() ? FileWords::isAFile(file) : FileWords::isAFileWithFindings(file));
+        return tellUnreadable(content.problem(), found, file);
+    const auto odd = oddIn(open);
+    if (!odd)
+        return tellUnreadable(odd.problem(), found, file);
+    found.faults.append(odd.value());
+    say(found.faults.isEmpty() ? FileWords::isAFile(file) : FileWords::isAFileWithFindings(file));
     if (open.file->isUpgraded())
         say(FileWords::isOlder());
     if (fileRefusesWriting(file.toStdString()) || folderRefusesWriting(file.toStdString()))
         say(FileWords::readOnly());
     for (const QString& sentence : content.value())
         say(sentence);
-    if (const Outcome said = tellChain(*open.file, found.value().takenOver); !said)
+    if (const Outcome said = tellChain(*open.file, found.takenOver); !said)
         return couldNot(said.problem(), file);
-    for (const QString& sentence : found.value().replacedNames)
+    for (const QString& sentence : found.replacedNames)
         say(sentence);
     tellConflicts(*open.file);
-    for (const QString& sentence : found.value().faults)
+    for (const QString& sentence : found.faults)
         complain(sentence);
-    return found.value().faults.isEmpty() ? kDone : kFound;
+    return found.faults.isEmpty() ? kDone : kFound;
 }
 
 } // namespace rig::file

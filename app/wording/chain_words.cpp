@@ -326,6 +326,18 @@ QString ChainWords::inAClosedRecord(const QString& saved)
     return tr("Saved at %1 into a record that had been closed before.").arg(saved);
 }
 
+QString ChainWords::inTheFuture(const QString& saved)
+{
+    return tr("Saved at %1 by the clock, which is still to come: a clock was wrong, or another program wrote "
+              "it.")
+        .arg(saved);
+}
+
+QString ChainWords::odd(const FaultyFact& one, const QString& why)
+{
+    return tr("Wants a second look: %1. %2", "which fact, why").arg(fact(one), why);
+}
+
 QString ChainWords::heading() { return tr("The file as evidence"); }
 QString ChainWords::show() { return tr("Show the facts"); }
 QString ChainWords::showHint() { return tr("Show what does not stand as it was saved (Ctrl+7)"); }

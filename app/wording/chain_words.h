@@ -50,6 +50,8 @@ public:
     static QString shownOtherwise(const QString& shown, const QString& now);
     static QString clockSetBack(const QString& saved);
     static QString inAClosedRecord(const QString& saved);
+    static QString inTheFuture(const QString& saved);
+    static QString odd(const FaultyFact& fact, const QString& why);
 
     static QString heading();
     static QString show();

@@ -105,8 +105,9 @@ QString FileWords::unreadable(const QString& table, std::int64_t rows, const QSt
 QString FileWords::lostReference(const QString& table, std::int64_t rows, const QString& named)
 {
     return tr("Rows of the table “%1” that name something of the table “%3” that is not in the file: %2. "
-              "This is "
-              "what salvaging leaves behind; look for a copy from before the damage.")
+              "Salvaging leaves such rows behind, or another program took something out; look for a copy "
+              "from "
+              "before.")
         .arg(table, Formats{}.count(static_cast<int>(rows)), named);
 }
 

@@ -24,6 +24,8 @@ bool isClockSetBack(const Reading& reading)
     return millisecondsIn(reading.id.bytes) / 1000 > reading.stamp.when.utcSeconds + kSecondsThatSayNothing;
 }
 
+} // namespace
+
 bool isInAClosedRecord(const AirframeFacts& facts, const Reading& reading)
 {
     return reading.record && !reading.corrects &&
@@ -32,7 +34,11 @@ bool isInAClosedRecord(const AirframeFacts& facts, const Reading& reading)
            });
 }
 
-} // namespace
+bool isOfTheFuture(const Stamp& stamp, Moment now)
+{
+    constexpr std::int64_t kDay = 24 * 3600;
+    return stamp.when.utcSeconds > now.utcSeconds + kDay;
+}
 
 std::vector<OddlySaved> oddlySaved(const AirframeFacts& facts, const std::vector<JudgedReading>& judged)
 {

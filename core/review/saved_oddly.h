@@ -21,6 +21,11 @@ struct OddlySaved
     JudgedReading one;
 };
 
+// The same of one reading, without what was shown.
+bool isInAClosedRecord(const AirframeFacts& facts, const Reading& reading);
+// More than a day ahead of the clock, which no clock of another place is.
+bool isOfTheFuture(const Stamp& stamp, Moment now);
+
 // Of these readings, in their order; one that is odd in two ways comes twice.
 std::vector<OddlySaved> oddlySaved(const AirframeFacts& facts, const std::vector<JudgedReading>& judged);
 

@@ -1509,6 +1509,15 @@ Ernstestes zuerst</translation>
         <source>On %1 %3 gave other letters for %2. Those given last hold.</source>
         <translation>Am %1 hat %3 für %2 andere Buchstaben vergeben. Die zuletzt vergebenen gelten.</translation>
     </message>
+    <message>
+        <source>Saved at %1 by the clock, which is still to come: a clock was wrong, or another program wrote it.</source>
+        <translation>Nach der Uhr gespeichert %1, und das steht noch bevor: eine Uhr ging falsch, oder ein anderes Programm hat es geschrieben.</translation>
+    </message>
+    <message>
+        <source>Wants a second look: %1. %2</source>
+        <comment>which fact, why</comment>
+        <translation>Einen zweiten Blick wert: %1. %2</translation>
+    </message>
 </context>
 <context>
     <name>ConflictWords</name>
@@ -3741,10 +3750,6 @@ Ernstestes zuerst</translation>
         <translation>Zeilen der Tabelle „%1“, die nicht zu lesen sind: %2. Die erste: %3. Die Datei retten, um ohne sie weiterzuarbeiten.</translation>
     </message>
     <message>
-        <source>Rows of the table “%1” that name something of the table “%3” that is not in the file: %2. This is what salvaging leaves behind; look for a copy from before the damage.</source>
-        <translation>Zeilen der Tabelle „%1“, die etwas aus der Tabelle „%3“ nennen, was nicht in der Datei steht: %2. Das bleibt nach dem Retten zurück; nach einer Kopie aus der Zeit vor dem Schaden suchen.</translation>
-    </message>
-    <message>
         <source>Rows of the table “%1” that name things of two airframes or of two couplings: %2. No Rigband saves such a thing; look for a copy from before.</source>
         <translation>Zeilen der Tabelle „%1“, die Dinge von zwei Flugzeugen oder von zwei Anschlüssen nennen: %2. So etwas speichert kein Rigband; nach einer Kopie von vorher suchen.</translation>
     </message>
@@ -4000,6 +4005,10 @@ Ernstestes zuerst</translation>
     <message>
         <source>Said twice in this file, differently; to be decided by a person: %1.</source>
         <translation>In dieser Datei zweimal verschieden gesagt; eine Person muss entscheiden: %1.</translation>
+    </message>
+    <message>
+        <source>Rows of the table “%1” that name something of the table “%3” that is not in the file: %2. Salvaging leaves such rows behind, or another program took something out; look for a copy from before.</source>
+        <translation>Zeilen der Tabelle „%1“, die etwas aus der Tabelle „%3“ nennen, was nicht in der Datei steht: %2. Das bleibt nach dem Retten zurück, oder ein anderes Programm hat etwas herausgenommen; nach einer Kopie von vorher suchen.</translation>
     </message>
 </context>
 <context>

@@ -1509,6 +1509,15 @@ plus grave d’abord</translation>
         <source>On %1 %3 gave other letters for %2. Those given last hold.</source>
         <translation>Le %1, %3 a donné d’autres lettres pour %2. Les dernières données valent.</translation>
     </message>
+    <message>
+        <source>Saved at %1 by the clock, which is still to come: a clock was wrong, or another program wrote it.</source>
+        <translation>Enregistré le %1 d’après l’horloge, ce qui est encore à venir : une horloge était fausse, ou un autre programme l’a écrit.</translation>
+    </message>
+    <message>
+        <source>Wants a second look: %1. %2</source>
+        <comment>which fact, why</comment>
+        <translation>À regarder de plus près : %1. %2</translation>
+    </message>
 </context>
 <context>
     <name>ConflictWords</name>
@@ -3741,10 +3750,6 @@ plus grave d’abord</translation>
         <translation>Lignes de la table « %1 » qui ne peuvent pas être lues : %2. La première : %3. Sauver le fichier pour continuer sans elles.</translation>
     </message>
     <message>
-        <source>Rows of the table “%1” that name something of the table “%3” that is not in the file: %2. This is what salvaging leaves behind; look for a copy from before the damage.</source>
-        <translation>Lignes de la table « %1 » qui nomment un élément de la table « %3 » absent du fichier : %2. C’est ce qui reste quand on a sauvé un fichier ; chercher une copie d’avant le dommage.</translation>
-    </message>
-    <message>
         <source>Rows of the table “%1” that name things of two airframes or of two couplings: %2. No Rigband saves such a thing; look for a copy from before.</source>
         <translation>Lignes de la table « %1 » qui nomment des éléments de deux planeurs ou de deux raccords : %2. Aucun Rigband n’enregistre cela ; chercher une copie d’avant.</translation>
     </message>
@@ -4000,6 +4005,10 @@ plus grave d’abord</translation>
     <message>
         <source>Said twice in this file, differently; to be decided by a person: %1.</source>
         <translation>Dit deux fois dans ce fichier, différemment ; une personne doit décider : %1.</translation>
+    </message>
+    <message>
+        <source>Rows of the table “%1” that name something of the table “%3” that is not in the file: %2. Salvaging leaves such rows behind, or another program took something out; look for a copy from before.</source>
+        <translation>Lignes de la table « %1 » qui nomment un élément de la table « %3 » absent du fichier : %2. C’est ce qui reste quand on a sauvé un fichier, ou un autre programme en a retiré quelque chose ; chercher une copie d’avant.</translation>
     </message>
 </context>
 <context>

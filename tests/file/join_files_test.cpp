@@ -117,6 +117,43 @@ TEST_F(JoinFiles, OfThreeSaysWhenTheLastFactWasSaved)
     EXPECT_TRUE(answer.out.contains("The last fact was saved on")) << answer.out.toStdString();
 }
 
+TEST_F(JoinFiles, CheckNamesAReadingThatWasSavedIntoAClosedRecordAndOneOfTheFuture)
+{
+    RecordClose close;
+    {
+        Laptop ours{path, 9};
+        close.record = must(ours.records->add(hangar.record(ours.clock.now())));
+    }
+    const std::string third = store.folder() / "third.rigband";
+    fs::copy_file(path, third);
+    {
+        Laptop ours{path, 11};
+        close.stamp.by = hangar.oren;
+        must(ours.records->add(close));
+        Laptop theirs{third, 13};
+        theirs.clock.passMinutes(60);
+        Reading late = hangar.reading(between(450, 500), theirs.clock.now());
+        late.record = close.record;
+        must(theirs.records->add(late, std::nullopt));
+    }
+    const auto check = [](const std::string& file) { return run({"check", text(file)}); };
+    EXPECT_EQ(check(path).status, 0);
+    ASSERT_EQ(run({"join", text(path), text(third), "--out", text(out)}).status, 0);
+    const Answer closed = check(out);
+    EXPECT_EQ(closed.status, 3);
+    EXPECT_TRUE(closed.err.contains("Wants a second look: reading · QX-17 · Left aileron · saved on"))
+        << closed.err.toStdString();
+    EXPECT_TRUE(closed.err.contains("into a record that had been closed before")) << closed.err.toStdString();
+    {
+        Laptop later{path, 15};
+        later.clock.set(dayOf(2096, 1, 2));
+        later.read(hangar, 700);
+    }
+    const Answer future = check(path);
+    EXPECT_EQ(future.status, 3);
+    EXPECT_TRUE(future.err.contains("by the clock, which is still to come")) << future.err.toStdString();
+}
+
 TEST_F(JoinFiles, SaysOfWhichFileSomethingIsWrong)
 {
     other += ".missing";
