@@ -225,8 +225,8 @@ void ControlCheckPanel::display(const RiggedTodayView& view, const RiggingSessio
     const bool hasSurfaces = session.surface.has_value();
     m_none->setVisible(!hasSurfaces);
     m_check->setVisible(hasSurfaces);
-    for (QWidget* one : std::initializer_list<QWidget*>{m_keys, m_next})
-        one->setVisible(hasSurfaces);
+    m_keys->setVisible(hasSurfaces);
+    m_next->setVisible(hasSurfaces);
     if (!hasSurfaces)
         return;
     if (isElsewhere)
