@@ -1,5 +1,6 @@
 #include "app/window/drafts.h"
 
+#include "app/window/remembered.h"
 #include "app/wording/draft_words.h"
 
 #include <QAbstractSpinBox>
@@ -14,7 +15,7 @@ namespace {
 
 QString keyOf(const QString& path)
 {
-    return QStringLiteral("drafts/") + QString{path}.replace('/', '|');
+    return settingOf(QStringLiteral("drafts"), path);
 }
 
 // A line of a box belongs to the box, whose value stands in a list.

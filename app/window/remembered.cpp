@@ -12,7 +12,7 @@ namespace {
 
 QString airframeKey(const QString& path)
 {
-    return QStringLiteral("lastAirframe/") + QString{path}.replace('/', '|');
+    return settingOf(QStringLiteral("lastAirframe"), path);
 }
 
 QString learnerKey(AirframeId airframe)
@@ -32,6 +32,11 @@ template <typename IdType> void keep(const QString& key, IdType id)
 }
 
 } // namespace
+
+QString settingOf(const QString& what, const QString& path)
+{
+    return what + QLatin1Char('/') + QString{path}.replace('/', '|');
+}
 
 std::optional<AirframeId> lastAirframeIn(const QString& path, std::span<const Airframe> airframes)
 {
