@@ -377,18 +377,6 @@ Verdict graver(Verdict a, Verdict b)
     return gravity(a) >= gravity(b) ? a : b;
 }
 
-int RecordReview::firstDone() const
-{
-    return static_cast<int>(std::ranges::count_if(couplings, [](const CouplingProgress& one) {
-        return one.stage == CouplingStage::FirstDone || one.stage == CouplingStage::BothDone;
-    }));
-}
-
-int RecordReview::bothDone() const
-{
-    return static_cast<int>(std::ranges::count(couplings, CouplingStage::BothDone, &CouplingProgress::stage));
-}
-
 bool RecordReview::mayCloseComplete() const
 {
     return !couplings.empty() && std::ranges::none_of(openItems, &OpenItem::blocks);

@@ -111,8 +111,6 @@ struct RecordReview
         seasonList; // still to be ticked; empty too when it is not the season's first rigging
     std::vector<OpenItem> openItems; // what stops first, then what is in question, then what is to be done
 
-    int firstDone() const; // also those with both
-    int bothDone() const;
     int surfacesDone() const;
     // False without couplings: a record of nothing is never complete.
     bool mayCloseComplete() const;
