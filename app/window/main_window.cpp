@@ -1,17 +1,12 @@
 #include "app/window/main_window.h"
 
-#include "app/pages/annual/annual_page.h"
-#include "app/pages/learn/learn_page.h"
 #include "app/pages/prompts.h"
 #include "app/pages/questions/questions_page.h"
 #include "app/pages/rigged_today/rigged_today_page.h"
-#include "app/pages/setup/setup_page.h"
-#include "app/pages/trends/trends_page.h"
 #include "app/widgets/announcer.h"
 #include "app/widgets/long_work.h"
-#include "app/widgets/parts.h"
 #include "app/widgets/question_cover.h"
-#include "app/window/button_key.h"
+#include "app/window/bars.h"
 #include "app/window/conflicts_page.h"
 #include "app/window/copies_page.h"
 #include "app/window/copy_bar.h"
@@ -29,7 +24,6 @@
 #include "app/window/welcome.h"
 #include "app/window/window_calls.h"
 #include "app/wording/chain_words.h"
-#include "app/wording/conflict_words.h"
 #include "app/wording/copy_words.h"
 #include "app/wording/file_menu_words.h"
 #include "app/wording/formats.h"
@@ -43,7 +37,6 @@
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QShortcut>
-#include <QStackedWidget>
 #include <QThread>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -91,32 +84,12 @@ MainWindow::MainWindow(const Clock& clock, Prompts& prompts) : m_clock{clock}, m
     m_menu = new FileMenu{*this, m_prompts};
     m_bar = new TopBar{m_menu};
     layout->addWidget(m_bar);
-    m_banner = new ProblemBanner;
-    layout->addWidget(m_banner);
-    m_drafts = new DraftBar;
-    layout->addWidget(m_drafts);
-    m_faultsBar = new AsideBar{
-        "faultsBar",
-        MarkedBar::Tone::Problem,
-        "showFaults",
-        {ChainWords::show(), ChainWords::showHint(), ChainWords::leave(), ChainWords::leaveHint()}};
-    m_faultsBar->mark(shapeOf(Verdict::Outside), shapeRoleOf(Verdict::Outside));
-    layout->addWidget(m_faultsBar);
-    m_copyBar = new CopyBar;
-    layout->addWidget(m_copyBar);
-    m_questionBar = new QuestionBar;
-    layout->addWidget(m_questionBar);
-    m_conflictsBar = new AsideBar{"conflictsBar",
-                                  MarkedBar::Tone::Caution,
-                                  "showConflicts",
-                                  {ConflictWords::show(), ConflictWords::showHint(), ConflictWords::leave(),
-                                   ConflictWords::leaveHint()}};
-    m_conflictsBar->mark(MarkShape::HalfDisc, Role::InkSoft);
-    layout->addWidget(m_conflictsBar);
-    m_stack = new QStackedWidget;
+    m_bars = new Bars;
+    layout->addWidget(m_bars);
+    m_pages = new PageStack{m_clock, m_prompts};
     m_welcome = new Welcome;
-    m_stack->addWidget(m_welcome);
-    layout->addWidget(m_stack, 1);
+    m_pages->addWidget(m_welcome);
+    layout->addWidget(m_pages, 1);
     setCentralWidget(whole);
     new Announcer{this};
     m_lookingThrough = new QTimer{this};
@@ -152,16 +125,18 @@ void MainWindow::connectParts()
     connect(m_bar, &TopBar::momentChosen, this, &MainWindow::showMoment);
     connect(m_bar, &TopBar::airframeChosen, this, &MainWindow::chooseAirframe);
     connect(m_bar, &TopBar::airframesOpened, this, &MainWindow::nameAirframes);
-    for (const auto& [bar, shown] :
-         {std::pair<AsideBar*, void (MainWindow::*)()>{m_questionBar, &MainWindow::showQuestions},
-          {m_faultsBar, &MainWindow::showFaults},
-          {m_conflictsBar, &MainWindow::showConflicts}}) {
-        connect(bar, &AsideBar::showAsked, this, shown);
-        connect(bar, &AsideBar::leaveAsked, this, &MainWindow::leaveBesides);
-    }
-    connect(m_banner, &ProblemBanner::salvageAsked, this, &MainWindow::salvage);
-    connect(m_copyBar, &CopyBar::backAsked, this, [this] { leaveCopy(); });
-    connect(m_copyBar, &CopyBar::bringBackAsked, this, [this] { bringBackCopy(m_copy); });
+    connect(m_bars, &Bars::showAsked, this, &MainWindow::showBeside);
+    connect(m_bars, &Bars::leaveAsked, this, &MainWindow::leaveBesides);
+    connect(&m_bars->problems(), &ProblemBanner::salvageAsked, this, &MainWindow::salvage);
+    connect(&m_bars->copy(), &CopyBar::backAsked, this, [this] { leaveCopy(); });
+    connect(&m_bars->copy(), &CopyBar::bringBackAsked, this, [this] { bringBackCopy(m_copy); });
+    connect(m_pages, &PageStack::problemArose, this, &MainWindow::showProblem);
+    connect(m_pages, &PageStack::airframesChanged, this, &MainWindow::takeNewAirframes);
+    connect(m_pages, &PageStack::factsChanged, this, &MainWindow::readQuestions);
+    connect(m_pages, &PageStack::momentAsked, this, &MainWindow::showMoment);
+    connect(m_pages, &PageStack::leaveAsked, this, &MainWindow::leaveBeside);
+    connect(m_pages, &PageStack::copyLookAsked, this, &MainWindow::lookAtCopy);
+    connect(m_pages, &PageStack::copyBringBackAsked, this, &MainWindow::bringBackCopy);
     connect(m_welcome, &Welcome::newAsked, m_menu, &FileMenu::askNew);
     connect(m_welcome, &Welcome::openAsked, m_menu, &FileMenu::askOpen);
     connect(m_welcome, &Welcome::demoAsked, this, &MainWindow::openDemo);
@@ -222,15 +197,16 @@ void MainWindow::goOnFrom(LeftOff left)
 {
     if (!left.session)
         return;
-    m_banner->hide();
+    m_bars->problems().hide();
     dropPages();
     m_session = std::move(left.session);
+    m_pages->setSession(*m_session);
     const QString path = filePath();
     if (m_session->isDemo()) // each start has one of its own
         m_calls->hearNone();
     else
         m_calls->hearFor(path);
-    m_drafts->showFor(m_session->isDemo() ? QString{} : path);
+    m_bars->drafts().showFor(m_session->isDemo() ? QString{} : path);
     m_menu->setFile(path);
     const auto writes = m_session->records().book().writesElsewhere();
     m_writesSeen = writes ? writes.value() : 0;
@@ -242,7 +218,7 @@ void MainWindow::goOnFrom(LeftOff left)
     if (m_session->file().isReadOnly())
         showProblem(WindowWords::readOnlyNote(QFileInfo{path}.fileName()));
     if (left.work)
-        qobject_cast<RiggedTodayPage*>(page(Moments::RiggedToday))->goOnWith(*left.work);
+        m_pages->riggedToday().goOnWith(*left.work);
     showMoment(left.moment.value_or(m_airframe ? Moments::RiggedToday : Moments::SetUp));
     m_lookingThrough->start();
 }
@@ -262,10 +238,10 @@ void MainWindow::followLookingThrough()
     }
     if (m_airframe) // what the first page could be painted without; a page that meets a problem there says so
         static_cast<void>(m_session->records().book().airframe(*m_airframe));
-    if (isPageMadeAhead() || !file.isLookedThrough())
+    if (m_pages->makeOneAhead() || !file.isLookedThrough())
         return;
     m_lookingThrough->stop();
-    readFaults();
+    m_bars->readFaults(file);
     readConflicts();
     if (const auto problem = file.copyProblem())
         showProblem(problem->kind == ProblemKind::NoRoomForCopy ||
@@ -277,11 +253,11 @@ void MainWindow::followLookingThrough()
 // What another window or program has written is shown, whatever page is seen.
 void MainWindow::catchUp()
 {
-    auto* now = qobject_cast<Page*>(m_stack->currentWidget());
+    Page* now = m_pages->seen();
     const bool isAsked = QApplication::activeModalWidget() || QApplication::activePopupWidget();
     if (!m_session || !now || isAsked || QuestionCover::standsOn(*this) || LongWork::standsOn(*this))
         return;
-    readFaults(); // found behind the window meanwhile
+    m_bars->readFaults(m_session->file()); // found behind the window meanwhile
     const auto writes = m_session->records().book().writesElsewhere();
     if (!writes || m_writesSeen == writes.value())
         return;
@@ -307,7 +283,7 @@ void MainWindow::takeInOther()
         return m_prompts.tell(this, saidOfCopy());
     if (!takeInAnother(this, *m_session, m_prompts))
         return;
-    if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()))
+    if (Page* now = m_pages->seen())
         takeNews(*now);
     if (!m_airframe) {
         m_airframe = lastAirframeIn(filePath(), m_airframes);
@@ -316,23 +292,10 @@ void MainWindow::takeInOther()
     }
 }
 
-// What two laptops say differently: it takes a look at the whole file, so not after each key.
 void MainWindow::readConflicts()
 {
-    const auto open = m_session->records().openConflicts();
-    if (!open)
-        return showProblem(ProblemWords::sentence(open.problem(), {}));
-    m_conflictsBar->say(!open.value().empty() || m_conflictsBar->isOnPage() ? ConflictWords::bar(open.value())
-                                                                            : QString{});
-}
-
-void MainWindow::showConflicts()
-{
-    if (!m_session)
-        return;
-    if (!m_conflicts)
-        addBeside(m_conflicts = new ConflictsPage{m_session->records()});
-    showBeside(m_conflicts);
+    if (const Outcome read = m_bars->readConflicts(m_session->records()); !read)
+        showProblem(ProblemWords::sentence(read.problem(), {}));
 }
 
 void MainWindow::showCopies()
@@ -341,21 +304,9 @@ void MainWindow::showCopies()
         return m_prompts.tell(this, CopyWords::openOneFirst());
     if (!m_copiedFile.isEmpty() && !leaveCopy()) // it is the file's copies that are asked for
         return;
-    if (!m_copies) {
-        // Both leave this page behind, which is still in the middle of a press.
-        const auto later = [this](void (MainWindow::*then)(const KeptCopy&)) {
-            return [this, then](const KeptCopy& copy) {
-                QTimer::singleShot(0, this, [this, then, copy] { (this->*then)(copy); });
-            };
-        };
-        m_copies = new CopiesPage;
-        connect(m_copies, &CopiesPage::lookAsked, this, later(&MainWindow::lookAtCopy));
-        connect(m_copies, &CopiesPage::bringBackAsked, this, later(&MainWindow::bringBackCopy));
-        addBeside(m_copies);
-    }
     const auto chain = m_session->file().chainFound();
-    m_copies->display(lookAtCopies(*m_session, m_clock), chain && chain->faults > 0);
-    showBeside(m_copies);
+    m_pages->copies().display(lookAtCopies(*m_session, m_clock), chain && chain->faults > 0);
+    showBesidePage(m_pages->copies());
 }
 
 void MainWindow::lookAtCopy(const KeptCopy& copy)
@@ -368,10 +319,10 @@ void MainWindow::lookAtCopy(const KeptCopy& copy)
     if (!mayLeavePages(Leaving::File))
         return;
     openSession(std::move(looked).value());
-    m_banner->hide(); // the line of the copy says it, and stays
+    m_bars->problems().hide(); // the line of the copy says it, and stays
     m_copy = copy;
     m_copiedFile = file;
-    m_copyBar->say(saidOfCopy());
+    m_bars->copy().say(saidOfCopy());
 }
 
 QString MainWindow::saidOfCopy() const
@@ -403,8 +354,8 @@ void MainWindow::bringBackCopy(const KeptCopy& copy)
 LeftOff MainWindow::leaveOff()
 {
     LeftOff left{nullptr, m_airframe, m_moment};
-    if (Page* rigged = m_pages[static_cast<std::size_t>(Moments::RiggedToday)])
-        left.work = qobject_cast<RiggedTodayPage*>(rigged)->handOn();
+    if (m_pages->made(Moments::RiggedToday))
+        left.work = m_pages->riggedToday().handOn();
     left.session = leaveSession();
     return left;
 }
@@ -421,109 +372,14 @@ std::unique_ptr<Session> MainWindow::leaveSession()
 void MainWindow::closeSession()
 {
     leaveSession().reset();
-    m_drafts->showFor({});
+    m_bars->drafts().showFor({});
     m_menu->setFile({});
     m_airframe.reset();
-    m_stack->setCurrentWidget(m_welcome);
+    m_pages->setCurrentWidget(m_welcome);
     readAirframes();
     showAirframe();
     readQuestions();
     setWindowTitle(WindowWords::programName());
-}
-
-// The pages that judge many readings when they are shown are made before, one at a time, behind the first
-// one.
-bool MainWindow::isPageMadeAhead()
-{
-    for (const Moments moment : {Moments::Trends, Moments::BeforeTheAnnual})
-        if (!m_pages[static_cast<std::size_t>(moment)])
-            return page(moment);
-    return false;
-}
-
-// A page is made when it is first shown, or behind the first one: making all of them took most of the time of
-// opening a file.
-Page* MainWindow::page(Moments moment)
-{
-    Page*& page = m_pages[static_cast<std::size_t>(moment)];
-    if (!page && m_session)
-        page = added(newPage(moment));
-    return page;
-}
-
-Page* MainWindow::newPage(Moments moment)
-{
-    Records& records = m_session->records();
-    switch (moment) {
-    case Moments::RiggedToday:
-        return new RiggedTodayPage{records, m_clock, m_prompts};
-    case Moments::Trends:
-        return newTrends();
-    case Moments::BeforeTheAnnual: {
-        auto* annual = new AnnualPage{records, m_clock, m_prompts};
-        annual->sharePeriod(m_period);
-        connect(annual, &AnnualPage::trendWanted, this,
-                [this](CouplingId coupling, const std::optional<ReadingId>& reading) {
-                    showMoment(Moments::Trends);
-                    qobject_cast<TrendsPage*>(page(Moments::Trends))->visit(coupling, reading);
-                });
-        return annual;
-    }
-    case Moments::KnowThisAirframe:
-        return new LearnPage{records, m_clock, m_prompts,
-                             m_session->isDemo() ? LearnerMemory{} : rememberedLearners()};
-    case Moments::SetUp:
-        break;
-    }
-    auto* setUp = new SetUpPage{records, m_clock, m_prompts};
-    connect(setUp, &SetUpPage::paperEntryAsked, this, [this] {
-        showMoment(Moments::RiggedToday);
-        qobject_cast<RiggedTodayPage*>(page(Moments::RiggedToday))->enterFromPaper();
-    });
-    return setUp;
-}
-
-Page* MainWindow::newTrends()
-{
-    auto* trends = new TrendsPage{m_session->records(), m_clock};
-    trends->sharePeriod(m_period);
-    connect(trends, &TrendsPage::annualWanted, this, [this] { showMoment(Moments::BeforeTheAnnual); });
-    return trends;
-}
-
-void MainWindow::addBeside(AsidePage* page)
-{
-    connect(page, &AsidePage::leaveAsked, this, &MainWindow::leaveBesides);
-    added(page);
-}
-
-void MainWindow::showBeside(AsidePage* page)
-{
-    showPage(page);
-    m_bar->checkNone();
-}
-
-Page* MainWindow::added(Page* page)
-{
-    m_stack->addWidget(page);
-    connect(page, &Page::problemArose, this, &MainWindow::showProblem);
-    connect(page, &Page::airframesChanged, this, &MainWindow::takeNewAirframes);
-    connect(page, &Page::factsChanged, this, &MainWindow::readQuestions);
-    page->setLook(m_look);
-    return page;
-}
-
-// Those of the five moments that were shown, and the questions; none before a file is open.
-std::vector<Page*> MainWindow::allPages() const
-{
-    std::vector<Page*> pages{m_pages.begin(), m_pages.end()};
-    pages.push_back(m_questions);
-    pages.push_back(m_faults);
-    pages.push_back(m_conflicts);
-    pages.push_back(m_copies);
-    pages.push_back(m_manual);
-    std::erase(pages, nullptr);
-    return pages;
 }
 
 // One that was not there before is what the user works on now: the bar must never name another one than the
@@ -544,22 +400,9 @@ void MainWindow::takeNewAirframes()
 
 void MainWindow::dropPages()
 {
-    for (Page* page : allPages()) {
-        page->end();
-        m_stack->removeWidget(page);
-        delete page;
-    }
-    m_pages.fill(nullptr);
-    m_period = {};
-    m_questions = nullptr;
-    m_faults = nullptr;
-    m_faultsBar->hide();
-    m_conflicts = nullptr;
-    m_conflictsBar->hide();
-    m_copies = nullptr;
-    m_manual = nullptr;
-    m_readFrom = nullptr;
-    m_copyBar->hide();
+    m_pages->drop();
+    m_bars->hideOfFile();
+    m_readFrom.reset();
     m_copiedFile.clear();
 }
 
@@ -620,15 +463,8 @@ std::size_t MainWindow::openQuestionsOf(AirframeId airframe) const
 Result<std::vector<OpenQuestion>> MainWindow::openQuestions(AirframeId airframe) const
 {
     QuestionsPresenter presenter{m_session->records()};
-    presenter.setBlind(isBlind());
+    presenter.setBlind(m_pages->isBlind());
     return presenter.open(airframe);
-}
-
-// Whichever page is seen: the second person may have gone there.
-bool MainWindow::isBlind() const
-{
-    const Page* rigged = m_pages[static_cast<std::size_t>(Moments::RiggedToday)];
-    return rigged && rigged->isBlind();
 }
 
 void MainWindow::readQuestions()
@@ -636,7 +472,7 @@ void MainWindow::readQuestions()
     const auto airframe =
         std::ranges::find_if(m_airframes, [this](const Airframe& one) { return m_airframe == one.id; });
     if (airframe == m_airframes.end()) {
-        m_questionBar->hide();
+        m_bars->questions().hide();
         return;
     }
     const auto open = openQuestions(airframe->id);
@@ -644,7 +480,7 @@ void MainWindow::readQuestions()
         showProblem(ProblemWords::sentence(open.problem(), {}));
         return;
     }
-    m_questionBar->display(QString::fromStdString(airframe->registration), open.value());
+    m_bars->questions().display(QString::fromStdString(airframe->registration), open.value());
 }
 
 void MainWindow::chooseAirframe(AirframeId airframe)
@@ -658,33 +494,44 @@ void MainWindow::chooseAirframe(AirframeId airframe)
 
 void MainWindow::showMoment(Moments moment)
 {
-    if (!page(moment))
+    Page* page = m_pages->moment(moment);
+    if (!page)
         return;
     m_moment = moment;
-    showPage(page(moment));
+    showPage(*page);
     m_bar->check(moment);
+}
+
+void MainWindow::showBeside(Beside page)
+{
+    switch (page) {
+    case Beside::Questions:
+        return showQuestions();
+    case Beside::Faults:
+        return showFaults();
+    case Beside::Conflicts:
+        return showConflicts();
+    case Beside::Copies:
+        return showCopies();
+    case Beside::Manual:
+        break;
+    }
+    showManual();
+}
+
+void MainWindow::showBesidePage(AsidePage& page)
+{
+    showPage(page);
+    m_bar->checkNone();
 }
 
 void MainWindow::showQuestions()
 {
     if (!m_session)
         return;
-    if (!m_questions)
-        addBeside(m_questions = new QuestionsPage{m_session->records()});
-    if (const auto* rigged = qobject_cast<RiggedTodayPage*>(m_stack->currentWidget()))
-        m_questions->comeFor(rigged->atHand());
-    showBeside(m_questions);
-}
-
-// Found behind the window when the file was opened; no later save hides it.
-void MainWindow::readFaults()
-{
-    const auto found = m_session->file().chainFound();
-    const bool areFaults = found && found->faults > 0;
-    const Verdict marked = areFaults ? Verdict::Outside : Verdict::CannotTell;
-    m_faultsBar->mark(shapeOf(marked), shapeRoleOf(marked));
-    m_faultsBar->setTone(areFaults ? MarkedBar::Tone::Problem : MarkedBar::Tone::Caution);
-    m_faultsBar->say(found ? ChainWords::barOf(*found) : QString{});
+    if (const auto* rigged = qobject_cast<RiggedTodayPage*>(m_pages->seen()))
+        m_pages->questions().comeFor(rigged->atHand());
+    showBesidePage(m_pages->questions());
 }
 
 void MainWindow::showFaults()
@@ -692,60 +539,36 @@ void MainWindow::showFaults()
     const auto found = m_session ? m_session->file().chainFound() : std::nullopt;
     if (!found || ChainWords::barOf(*found).isEmpty())
         return;
-    if (!m_faults)
-        addBeside(m_faults = new FaultsPage);
-    m_faults->display(*found);
-    showBeside(m_faults);
+    m_pages->faults().display(*found);
+    showBesidePage(m_pages->faults());
+}
+
+void MainWindow::showConflicts()
+{
+    if (m_session)
+        showBesidePage(m_pages->conflicts());
 }
 
 void MainWindow::showManual()
 {
-    if (!m_manual) {
-        m_manual = new ManualPage{m_prompts};
-        added(m_manual);
-        connect(m_manual, &ManualPage::leaveAsked, this, &MainWindow::leaveManual);
+    ManualPage& manual = m_pages->manual();
+    if (m_pages->seen() != &manual) {
+        m_readFrom = m_pages->besideSeen();
+        manual.openChapter(m_pages->chapterSeen(m_moment));
     }
-    if (m_stack->currentWidget() != m_manual) {
-        m_readFrom = qobject_cast<AsidePage*>(m_stack->currentWidget());
-        m_manual->openChapter(chapterSeen());
-    }
-    showBeside(m_manual);
+    showBesidePage(manual);
 }
 
-void MainWindow::leaveManual()
+// The page that is seen is left: the manual for where it was opened.
+void MainWindow::leaveBeside()
 {
-    if (!m_session)
-        m_stack->setCurrentWidget(m_welcome);
-    else if (m_readFrom)
-        showBeside(m_readFrom);
+    const bool isManual = m_pages->besideSeen() == Beside::Manual;
+    if (isManual && !m_session)
+        m_pages->setCurrentWidget(m_welcome);
+    else if (isManual && m_readFrom)
+        showBeside(*m_readFrom);
     else
         leaveBesides();
-}
-
-QString MainWindow::chapterSeen() const
-{
-    const QWidget* seen = m_stack->currentWidget();
-    if (seen == m_welcome)
-        return QStringLiteral("start.md");
-    for (const auto& [page, chapter] : {std::pair<const QWidget*, const char*>{m_questions, "questions.md"},
-                                        {m_faults, "changed-facts.md"},
-                                        {m_conflicts, "two-laptops.md"},
-                                        {m_copies, "copies.md"}})
-        if (page == seen)
-            return QLatin1String(chapter);
-    switch (m_moment) {
-    case Moments::RiggedToday:
-        return isBlind() ? QStringLiteral("second-person.md") : QStringLiteral("rigged-today.md");
-    case Moments::Trends:
-        return QStringLiteral("trends.md");
-    case Moments::BeforeTheAnnual:
-        return QStringLiteral("before-the-annual.md");
-    case Moments::KnowThisAirframe:
-        return QStringLiteral("know-this-airframe.md");
-    case Moments::SetUp:
-        break;
-    }
-    return QStringLiteral("set-up.md");
 }
 
 void MainWindow::leaveBesides()
@@ -753,39 +576,37 @@ void MainWindow::leaveBesides()
     showMoment(m_moment);
 }
 
-void MainWindow::showPage(Page* next)
+void MainWindow::showPage(Page& next)
 {
-    if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()); now && now != next)
+    if (Page* now = m_pages->seen(); now && now != &next)
         now->leave();
-    m_stack->setCurrentWidget(next);
-    m_questionBar->setOnPage(next == m_questions);
-    m_faultsBar->setOnPage(next == m_faults);
-    m_conflictsBar->setOnPage(next == m_conflicts);
-    if (m_conflicts || !m_conflictsBar->isHidden())
+    m_pages->setCurrentWidget(&next);
+    m_bars->setOnPage(m_pages->besideSeen());
+    if (m_session && (m_pages->isMade(Beside::Conflicts) || m_bars->isConflictsTold()))
         readConflicts();
     refreshPage();
-    next->setFocus();
+    next.setFocus();
 }
 
 void MainWindow::refreshPage()
 {
     if (m_session) // before any page is shown: all of them keep back the same
-        m_session->records().book().setBlind(isBlind());
-    if (auto* now = qobject_cast<Page*>(m_stack->currentWidget()))
+        m_session->records().book().setBlind(m_pages->isBlind());
+    if (Page* now = m_pages->seen())
         now->showAirframe(m_airframe);
     readQuestions();
 }
 
 void MainWindow::showProblem(const QString& sentence)
 {
-    m_banner->say(sentence);
+    m_bars->problems().say(sentence);
 }
 
 void MainWindow::showRefusal(const Problem& problem, const QString& path)
 {
     m_refused = path;
-    m_banner->sayOfFile(ProblemWords::sentence(problem, QFileInfo{path}.fileName()),
-                        mayBeSalvaged(problem.kind));
+    m_bars->problems().sayOfFile(ProblemWords::sentence(problem, QFileInfo{path}.fileName()),
+                                 mayBeSalvaged(problem.kind));
 }
 
 void MainWindow::salvage()
@@ -802,13 +623,8 @@ void MainWindow::setLook(const Look& look)
     QApplication::setPalette(
         paletteFor(look.theme)); // widgets with a style sheet ask the application, not the window
     setStyleSheet(styleSheetFor(look.theme, look.fonts));
-    m_questionBar->setLook(look);
-    m_faultsBar->setLook(look);
-    m_conflictsBar->setLook(look);
-    m_copyBar->setLook(look);
-    m_drafts->setLook(look);
-    for (Page* page : allPages())
-        page->setLook(look);
+    m_bars->setLook(look);
+    m_pages->setLook(look);
 }
 
 void MainWindow::scaleText(double by)
@@ -841,7 +657,7 @@ bool MainWindow::mayLeavePages(Leaving what)
     const bool closes = what == Leaving::Program;
     const QString title = closes ? WindowWords::closeTitle() : FileMenuWords::leaveTitle();
     const QString yes = closes ? WindowWords::closeAllTheSame() : FileMenuWords::leaveAllTheSame();
-    return std::ranges::all_of(allPages(), [&](const Page* page) {
+    return std::ranges::all_of(m_pages->all(), [&](const Page* page) {
         const QString undone = page->leftUndone();
         return undone.isEmpty() || m_prompts.confirm(this, title, undone, yes);
     });
@@ -868,7 +684,7 @@ void MainWindow::keepTyped()
 {
     Drafts drafts{Formats{}.moment(m_clock.now()), {}};
     for (const Moments moment : kMoments)
-        if (const Page* page = m_pages[static_cast<std::size_t>(moment)])
+        if (const Page* page = m_pages->made(moment))
             drafts.lines << typedInto(*page, titleOf(moment));
     if (m_session && !m_session->isDemo() && !drafts.lines.isEmpty())
         keepDrafts(filePath(), drafts);
@@ -877,7 +693,7 @@ void MainWindow::keepTyped()
 // Esc that nothing has taken, wherever the focus is: a page beside the five moments is left by it.
 void MainWindow::keyPressEvent(QKeyEvent* event)
 {
-    auto* aside = qobject_cast<AsidePage*>(m_stack->currentWidget());
+    auto* aside = qobject_cast<AsidePage*>(m_pages->seen());
     if (aside && event->key() == Qt::Key_Escape)
         emit aside->leaveAsked();
     else

@@ -1,38 +1,26 @@
 #pragma once
 
 #include "app/pages/page.h"
-#include "app/pages/period_choice.h"
 #include "app/pages/questions/questions_view.h"
 #include "app/pages/rigged_today/rigging_work.h"
 #include "app/widgets/reading_order.h"
+#include "app/window/page_stack.h"
 #include "app/window/session.h"
-#include "app/window/top_bar.h"
 #include "core/store/copies.h"
 
 #include <QMainWindow>
 
-#include <array>
 #include <cstdint>
 #include <memory>
 
-class QStackedWidget;
 class QTimer;
 
 namespace rig {
 
-class AsideBar;
 class AsidePage;
-class ConflictsPage;
-class CopiesPage;
-class CopyBar;
-class DraftBar;
-class FaultsPage;
+class Bars;
 class FileMenu;
-class ManualPage;
-class ProblemBanner;
 class Prompts;
-class QuestionBar;
-class QuestionsPage;
 class Welcome;
 class WindowCalls;
 
@@ -75,7 +63,7 @@ public:
     void showManual(); // at the chapter of what is seen
     void chooseAirframe(AirframeId airframe);
     // Null before a file is open.
-    Page* page(Moments moment);
+    Page* page(Moments moment) { return m_pages->moment(moment); }
     // The session of the desktop ends: closed without a question, as soon as nothing that is asked stands
     // open.
     void closeUnasked();
@@ -95,13 +83,8 @@ protected:
 private:
     void connectParts();
     void addKeys();
-    Page* newPage(Moments moment);
-    Page* newTrends();
-    void addBeside(AsidePage* page);
-    void showBeside(AsidePage* page);
-    void readFaults();
-    Page* added(Page* page);
-    std::vector<Page*> allPages() const;
+    void showBeside(Beside page);
+    void showBesidePage(AsidePage& page);
     void dropPages();
     void takeNewAirframes();
     void readAirframes();
@@ -109,18 +92,15 @@ private:
     void nameAirframes(); // in the list, when somebody looks: a hangar may hold hundreds of them
     void followLookingThrough();
     std::unique_ptr<Session> leaveSession();
-    bool isPageMadeAhead();
     void catchUp();
     void closeSession();
     void readQuestions();
     void leaveBesides(); // back from what is no moment of its own
-    void leaveManual();
-    QString chapterSeen() const;
+    void leaveBeside();
     void readConflicts();
     void takeInOther();
     void takeNews(Page& now);
-    void showPage(Page* next);
-    bool isBlind() const;
+    void showPage(Page& next);
     Result<std::vector<OpenQuestion>> openQuestions(AirframeId airframe) const;
     std::size_t openQuestionsOf(AirframeId airframe) const;
     void refreshPage();
@@ -148,30 +128,18 @@ private:
     std::int64_t m_writesSeen = 0; // of FactsBook
     std::vector<Airframe> m_airframes;
     std::optional<AirframeId> m_airframe;
-    PeriodChoice m_period; // while the file is open
 
     TopBar* m_bar = nullptr;
     FileMenu* m_menu = nullptr;
     WindowCalls* m_calls = nullptr;
-    ProblemBanner* m_banner = nullptr;
     QString m_refused; // the file that may be salvaged
-    DraftBar* m_drafts = nullptr;
-    QStackedWidget* m_stack = nullptr;
+    Bars* m_bars = nullptr;
+    PageStack* m_pages = nullptr;
     Welcome* m_welcome = nullptr;
-    std::array<Page*, 5> m_pages{};
     Moments m_moment = Moments::RiggedToday; // the last one shown
-    AsideBar* m_conflictsBar = nullptr;
-    ConflictsPage* m_conflicts = nullptr;
-    CopiesPage* m_copies = nullptr;
-    CopyBar* m_copyBar = nullptr;
-    KeptCopy m_copy;      // that is looked at,
-    QString m_copiedFile; // of this file; empty while it is none
-    QuestionBar* m_questionBar = nullptr;
-    QuestionsPage* m_questions = nullptr;
-    AsideBar* m_faultsBar = nullptr;
-    FaultsPage* m_faults = nullptr;
-    ManualPage* m_manual = nullptr;
-    AsidePage* m_readFrom = nullptr; // the manual, where that was no moment
+    std::optional<Beside> m_readFrom;        // the manual, where that was no moment
+    KeptCopy m_copy;                         // that is looked at,
+    QString m_copiedFile;                    // of this file; empty while it is none
 };
 
 } // namespace rig
