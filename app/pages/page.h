@@ -10,6 +10,9 @@
 
 namespace rig {
 
+// The property of a widget that says in words what is typed there is about, such as the name of a joint.
+inline constexpr const char* kIsAbout = "isAbout";
+
 // A joint or a surface that somebody works at.
 struct AtHand
 {

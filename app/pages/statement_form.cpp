@@ -1,6 +1,7 @@
 #include "app/pages/statement_form.h"
 
 #include "app/pages/day_edit.h"
+#include "app/pages/page.h"
 #include "app/widgets/choice_box.h"
 #include "app/widgets/parts.h"
 #include "app/widgets/wrap_layout.h"
@@ -44,6 +45,8 @@ StatementForm::StatementForm(QWidget* parent) : QWidget{parent}
     // The reading is one of the coupling that was in view.
     connect(m_where, &QComboBox::activated, this,
             [this] { m_reading->setVisible(!m_reading->text().isEmpty() && entry().reading); });
+    connect(m_where, &QComboBox::currentTextChanged, this,
+            [this](const QString& where) { setProperty(kIsAbout, where); });
 }
 
 void StatementForm::addButtons(QVBoxLayout* layout)

@@ -1,5 +1,6 @@
 #include "app/window/drafts.h"
 
+#include "app/pages/page.h"
 #include "app/window/remembered.h"
 #include "app/wording/draft_words.h"
 
@@ -25,14 +26,25 @@ bool isOfABox(const QWidget& line)
     return qobject_cast<const QComboBox*>(holder) || qobject_cast<const QAbstractSpinBox*>(holder);
 }
 
+// What the words in the field are about, the widest first.
+QStringList aboutsOf(const QWidget& field, const QWidget& page)
+{
+    QStringList abouts;
+    for (const QWidget* one = &field; one && one != &page; one = one->parentWidget())
+        if (const QString about = one->property(kIsAbout).toString(); !about.isEmpty())
+            abouts.prepend(about);
+    return abouts;
+}
+
 } // namespace
 
-QStringList typedInto(const QWidget& page, const QString& pageName)
+QStringList typedInto(const QWidget& page, const QString& where)
 {
     QStringList lines;
     const auto add = [&](const QWidget& field, const QString& text) {
         if (!text.trimmed().isEmpty())
-            lines << DraftWords::line(pageName, field.accessibleName(), text.trimmed());
+            lines << DraftWords::line((QStringList{where} + aboutsOf(field, page)).join(QStringLiteral(", ")),
+                                      field.accessibleName(), text.trimmed());
     };
     for (const auto* line : page.findChildren<QLineEdit*>())
         if (line->isModified() && !isOfABox(*line))

@@ -25,6 +25,7 @@
 #include "app/window/window_calls.h"
 #include "app/wording/chain_words.h"
 #include "app/wording/copy_words.h"
+#include "app/wording/draft_words.h"
 #include "app/wording/file_menu_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/join_words.h"
@@ -424,12 +425,15 @@ void MainWindow::showAirframe()
     m_bar->display(m_airframes, m_airframe, m_session != nullptr);
     if (!m_session)
         return;
+    const QString file = m_session->isDemo() ? WindowWords::demoTitle() : QFileInfo{filePath()}.fileName();
+    setWindowTitle(WindowWords::title(registrationNow(), file));
+}
+
+QString MainWindow::registrationNow() const
+{
     const auto now =
         std::ranges::find_if(m_airframes, [this](const Airframe& one) { return m_airframe == one.id; });
-    const QString registration =
-        now == m_airframes.end() ? QString{} : QString::fromStdString(now->registration);
-    const QString file = m_session->isDemo() ? WindowWords::demoTitle() : QFileInfo{filePath()}.fileName();
-    setWindowTitle(WindowWords::title(registration, file));
+    return now == m_airframes.end() ? QString{} : QString::fromStdString(now->registration);
 }
 
 // Only when somebody looks at the list: a hangar may hold hundreds of airframes.
@@ -683,9 +687,13 @@ void MainWindow::closeUnasked()
 void MainWindow::keepTyped()
 {
     Drafts drafts{Formats{}.moment(m_clock.now()), {}};
+    const QString registration = registrationNow();
+    const auto at = [&registration](Moments moment) {
+        return registration.isEmpty() ? titleOf(moment) : DraftWords::of(registration, titleOf(moment));
+    };
     for (const Moments moment : kMoments)
         if (const Page* page = m_pages->made(moment))
-            drafts.lines << typedInto(*page, titleOf(moment));
+            drafts.lines << typedInto(*page, at(moment));
     if (m_session && !m_session->isDemo() && !drafts.lines.isEmpty())
         keepDrafts(filePath(), drafts);
 }

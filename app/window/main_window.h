@@ -89,6 +89,7 @@ private:
     void takeNewAirframes();
     void readAirframes();
     void showAirframe();
+    QString registrationNow() const; // empty: no airframe
     void nameAirframes(); // in the list, when somebody looks: a hangar may hold hundreds of them
     void followLookingThrough();
     std::unique_ptr<Session> leaveSession();

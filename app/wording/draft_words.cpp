@@ -2,6 +2,11 @@
 
 namespace rig {
 
+QString DraftWords::of(const QString& registration, const QString& page)
+{
+    return tr("%1, %2", "registration, page").arg(registration, page);
+}
+
 QString DraftWords::line(const QString& page, const QString& field, const QString& text)
 {
     return tr("%1, %2: “%3”", "page, field: what was typed").arg(page, field, text);

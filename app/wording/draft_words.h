@@ -11,6 +11,7 @@ class DraftWords
     Q_DECLARE_TR_FUNCTIONS(DraftWords)
 
 public:
+    static QString of(const QString& registration, const QString& page);
     static QString line(const QString& page, const QString& field, const QString& text);
     static QString typedAndNotSaved(const QString& when, const QString& lines);
     static QString copy();

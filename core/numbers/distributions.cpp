@@ -101,6 +101,13 @@ double studentBelow(double t, double df)
     return boost::math::cdf(boost::math::students_t_distribution<double, Quiet>{df}, t);
 }
 
+double studentDensity(double t, double df)
+{
+    if (!(df > 0) || std::isnan(t))
+        return kNotANumber;
+    return std::isinf(t) ? 0.0 : boost::math::pdf(boost::math::students_t_distribution<double, Quiet>{df}, t);
+}
+
 double studentQuantile(double p, double df)
 {
     if (!(df > 0) || std::isnan(p))

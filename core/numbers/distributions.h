@@ -22,6 +22,8 @@ double logNormalBetween(double a, double b);
 
 // P(T <= t) with `df` degrees of freedom, df > 0; NaN otherwise.
 double studentBelow(double t, double df);
+// Its density; NaN for df <= 0.
+double studentDensity(double t, double df);
 // t with P(T <= t) = p. p <= 0 gives -infinity, p >= 1 +infinity; NaN for df <= 0.
 double studentQuantile(double p, double df);
 

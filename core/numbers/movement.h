@@ -132,4 +132,12 @@ struct MovementForecast
 };
 MovementForecast forecastOf(const Movement& movement, double rigging, const Interval& band);
 
+// Of the same, what a fan into the time to come draws.
+struct ForecastPlace
+{
+    double mean = 0;  // the median of the path
+    Interval reading; // 95 % of one reading
+};
+ForecastPlace forecastPlaceOf(const Movement& movement, double rigging);
+
 } // namespace rig::numbers

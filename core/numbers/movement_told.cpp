@@ -38,10 +38,14 @@ double alongOf(const MovementWay& way, const Vector3& along)
     return sum;
 }
 
+Interval intervalOf(std::span<const StudentPart> parts)
+{
+    return {mixtureQuantile(parts, kTailOfInterval), mixtureQuantile(parts, 1 - kTailOfInterval)};
+}
+
 EstimateWithInterval estimateOf(std::span<const StudentPart> parts)
 {
-    return {mixtureQuantile(parts, 0.5),
-            {mixtureQuantile(parts, kTailOfInterval), mixtureQuantile(parts, 1 - kTailOfInterval)}};
+    return {mixtureQuantile(parts, 0.5), intervalOf(parts)};
 }
 
 std::optional<EstimateWithInterval> estimateIfAny(std::span<const StudentPart> parts)
@@ -217,19 +221,40 @@ std::optional<EstimateWithInterval> rateNowOf(const Movement& movement)
     return estimateIfAny(parts);
 }
 
-MovementForecast forecastOf(const Movement& movement, double rigging, const Interval& band)
+namespace {
+
+struct ForecastParts
 {
     std::vector<StudentPart> means;
     std::vector<StudentPart> readings;
+};
+
+ForecastParts forecastPartsOf(const Movement& movement, double rigging)
+{
+    ForecastParts parts;
     for (const MovementWay& way : movement.ways) {
         if (way.chance < kLeastWeight)
             break;
         const double mean = way.meanAt(rigging);
         const double error = way.errorAt(rigging);
-        means.push_back({way.chance, mean, error, way.df});
-        readings.push_back({way.chance, mean, std::hypot(error, way.sigma), way.df});
+        parts.means.push_back({way.chance, mean, error, way.df});
+        parts.readings.push_back({way.chance, mean, std::hypot(error, way.sigma), way.df});
     }
+    return parts;
+}
+
+} // namespace
+
+MovementForecast forecastOf(const Movement& movement, double rigging, const Interval& band)
+{
+    const auto [means, readings] = forecastPartsOf(movement, rigging);
     return {estimateOf(means), estimateOf(readings), chanceBeyond(readings, band), chanceBeyond(means, band)};
+}
+
+ForecastPlace forecastPlaceOf(const Movement& movement, double rigging)
+{
+    const auto [means, readings] = forecastPartsOf(movement, rigging);
+    return {mixtureQuantile(means, 0.5), intervalOf(readings)};
 }
 
 } // namespace rig::numbers

@@ -10,7 +10,7 @@ namespace rig::numbers {
 namespace {
 
 constexpr double kEnough = 1e-12;
-constexpr int kMostHalvedEnds = 200;
+constexpr int kMostSteps = 200;
 
 double partBelow(const StudentPart& part, double x)
 {
@@ -32,46 +32,67 @@ double mixtureBelow(std::span<const StudentPart> parts, double x)
     return below / total;
 }
 
-double mixtureQuantile(std::span<const StudentPart> parts, double p)
+namespace {
+
+double mixtureDensity(std::span<const StudentPart> parts, double x)
 {
-    // The quantile lies between the least and the greatest of the parts' own.
+    double density = 0;
+    double total = 0;
+    for (const StudentPart& part : parts) {
+        total += part.weight;
+        if (part.error > 0)
+            density += part.weight * studentDensity((x - part.centre) / part.error, part.df) / part.error;
+    }
+    return density / total;
+}
+
+// The least and the greatest of the parts' own quantiles, between which that of the mixture lies, and their
+// mean by weight.
+struct OwnQuantiles
+{
     Interval range{kInfinity, -kInfinity};
+    double mean = 0;
+};
+
+OwnQuantiles ownQuantilesOf(std::span<const StudentPart> parts, double p)
+{
+    OwnQuantiles found;
+    double total = 0;
     double lastDf = 0;
     double t = 0;
     for (const StudentPart& part : parts) {
         if (part.df != lastDf)
             t = studentQuantile(p, lastDf = part.df);
         const double own = part.error > 0 ? part.centre + part.error * t : part.centre;
-        range = {std::min(range.lower, own), std::max(range.upper, own)};
+        found.range = {std::min(found.range.lower, own), std::max(found.range.upper, own)};
+        found.mean += part.weight * own;
+        total += part.weight;
     }
-    // False position that halves the end which stays (the Illinois method, Dowell & Jarratt 1971, BIT 11,
-    // from memory); `lastSide` is the end that moved last.
-    double low = mixtureBelow(parts, range.lower) - p;
-    double high = mixtureBelow(parts, range.upper) - p;
+    found.mean = std::clamp(found.mean / total, found.range.lower, found.range.upper);
+    return found;
+}
+
+} // namespace
+
+// Newton's method within a range that each value narrows; where a step would leave the range, or is not
+// shorter than half the one before, the range is halved instead.
+double mixtureQuantile(std::span<const StudentPart> parts, double p)
+{
+    auto [range, x] = ownQuantilesOf(parts, p);
     const double enough = kEnough * range.width();
-    int lastSide = 0;
-    for (int i = 0; i < kMostHalvedEnds && range.width() > enough && low < 0 && high > 0; ++i) {
-        const double between = range.lower - low * range.width() / (high - low);
-        const bool isInside = between > range.lower && between < range.upper;
-        const double x = isInside ? between : 0.5 * (range.lower + range.upper);
-        const double found = mixtureBelow(parts, x) - p;
-        if (std::abs(found) < kEnough)
+    double last = range.width();
+    for (int i = 0; i < kMostSteps && range.width() > enough; ++i) {
+        const double beyond = mixtureBelow(parts, x) - p;
+        if (std::abs(beyond) < kEnough)
             return x;
-        if (found < 0) {
-            high *= lastSide == -1 ? 0.5 : 1;
-            range.lower = x;
-            low = found;
-            lastSide = -1;
-        } else {
-            low *= lastSide == 1 ? 0.5 : 1;
-            range.upper = x;
-            high = found;
-            lastSide = 1;
-        }
+        (beyond < 0 ? range.lower : range.upper) = x;
+        const double next = x - beyond / mixtureDensity(parts, x);
+        const bool isGood = next > range.lower && next < range.upper && std::abs(next - x) < 0.5 * last;
+        const double halved = 0.5 * (range.lower + range.upper);
+        last = isGood ? std::abs(next - x) : range.width();
+        x = isGood ? next : halved;
     }
-    if (low >= 0)
-        return range.lower;
-    return high <= 0 ? range.upper : 0.5 * (range.lower + range.upper);
+    return x;
 }
 
 } // namespace rig::numbers

@@ -101,15 +101,12 @@ void addFan(const FittingMovement& movement, TrendSeries& series)
     for (int i = 0; i <= kStepsOfFan; ++i) {
         const double share = static_cast<double>(i) / kStepsOfFan;
         const double rigging = from.rigging + share * forecast.riggings;
-        const auto at = numbers::forecastOf(*movement.path, rigging, {});
+        const auto at = numbers::forecastPlaceOf(*movement.path, rigging);
         const auto seconds =
             from.when.utcSeconds +
             static_cast<std::int64_t>(share * static_cast<double>(end - from.when.utcSeconds));
-        series.forecast.push_back({{seconds, from.when.offsetSeconds},
-                                   rigging,
-                                   at.reading.interval.lower,
-                                   at.mean.estimate,
-                                   at.reading.interval.upper});
+        series.forecast.push_back(
+            {{seconds, from.when.offsetSeconds}, rigging, at.reading.lower, at.mean, at.reading.upper});
     }
 }
 

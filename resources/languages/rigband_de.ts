@@ -3474,6 +3474,11 @@ Ernstestes zuerst</translation>
         <source>What was typed is not kept any longer (Ctrl+D)</source>
         <translation>Das Getippte wird nicht länger aufbewahrt (Strg+D)</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>registration, page</comment>
+        <translation>%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>EntryWords</name>

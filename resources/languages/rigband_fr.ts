@@ -3474,6 +3474,11 @@ plus grave d’abord</translation>
         <source>What was typed is not kept any longer (Ctrl+D)</source>
         <translation>Ce qui a été tapé n’est plus gardé (Ctrl+D)</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>registration, page</comment>
+        <translation>%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>EntryWords</name>

@@ -75,7 +75,7 @@ TEST_F(DraftsJourney, WhatWasTypedIsToldUntilSomebodyPutsItAway)
     for (int i = 0; i < 2; ++i) { // and again, where it was only looked at
         start();
         ASSERT_TRUE(isTold());
-        EXPECT_NE(textOf(*window, "draftBarText").find("Trends, What was found: “a flat on the ball”"),
+        EXPECT_NE(textOf(*window, "draftBarText").find("QX-17, Trends, Left aileron, What was found: “a flat on the ball”"),
                   std::string::npos)
             << textOf(*window, "draftBarText");
         window->close();

@@ -113,6 +113,19 @@ TEST_F(BaselinePanelTest, GoesFromNothingToAFrozenBaselineByKeysAlone)
     EXPECT_TRUE(problems.empty());
 }
 
+// Whoever closes the file is asked about it.
+TEST_F(BaselinePanelTest, AFigureThatWasBegunIsNotTaken)
+{
+    choose();
+    read("0.60");
+    EXPECT_FALSE(panel.hasTyped());
+    typeOn(panel, "yy");
+    typeOn(panel, "0.6");
+    EXPECT_TRUE(panel.hasTyped());
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(panel.hasTyped());
+}
+
 TEST_F(BaselinePanelTest, AReadingIsAConfirmedLockedOneOfTodaysFitting)
 {
     choose();

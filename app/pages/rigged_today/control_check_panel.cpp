@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/control_check_panel.h"
 
+#include "app/pages/page.h"
 #include "app/pages/rigged_today/answer_key.h"
 #include "app/pages/rigged_today/figure_section.h"
 #include "app/pages/rigged_today/labelled_choice.h"
@@ -254,6 +255,7 @@ void ControlCheckPanel::showSheet()
     }
     m_sheet = std::move(sheet).value();
     m_title->setText(QString::fromStdString(m_sheet.surface.name));
+    setProperty(kIsAbout, m_title->text());
     showCall();
     m_chips->display(m_view.review.surfaces, *m_session.surface,
                      [this](const SurfaceProgress& one) { return isLeftAlone(one); });

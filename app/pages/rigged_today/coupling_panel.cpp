@@ -1,5 +1,6 @@
 #include "app/pages/rigged_today/coupling_panel.h"
 
+#include "app/pages/page.h"
 #include "app/pages/rigged_today/answer_key.h"
 #include "app/pages/rigged_today/coupling_buttons.h"
 #include "app/pages/rigged_today/coupling_head.h"
@@ -302,6 +303,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     placeHistory();
     showPlays(view);
     m_buttons->display(sheet, m_gap->isMeasuring(), nextText);
+    setProperty(kIsAbout, QString::fromStdString(sheet.coupling.name));
     announce(*this, QString::fromStdString(sheet.coupling.name));
     announce(*m_scroll, whatIsAsked());
     // After the layout has settled: at large text the next thing to do may lie below the edge.

@@ -22,6 +22,8 @@ public:
     void setLook(const Look& look) { m_card->setLook(look); }
     // A key pressed anywhere on the page. False when it means nothing here.
     bool takeKey(QKeyEvent* event);
+    // A figure is begun and not taken.
+    bool hasTyped() const { return m_card->hasTyped(); }
 
 signals:
     void problemArose(const QString& sentence);

@@ -184,8 +184,15 @@ void ReadingCard::dropTyped()
     m_leaves->clearTyped();
 }
 
+bool ReadingCard::hasTyped() const
+{
+    return m_leaves->isFigureBegun();
+}
+
 bool ReadingCard::takeKey(QKeyEvent* event)
 {
+    if (event->key() == Qt::Key_Escape && m_leaves->clearFigure())
+        return sayIn(m_refused, {}), true;
     if (event->key() == Qt::Key_Escape && !m_drop->isHidden())
         return m_drop->click(), true;
     return m_leaves->takeKey(event);

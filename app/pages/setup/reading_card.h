@@ -62,6 +62,8 @@ public:
     void beginCorrection(const Correction& correction);
     virtual bool takeKey(QKeyEvent* event);
     void setLook(const Look& look);
+    // A figure is begun and not taken.
+    bool hasTyped() const;
 
 signals:
     void refreshAsked(); // what is shown no longer is what the file says

@@ -137,6 +137,7 @@ void SetUpPage::makePanels(Records& records, const Clock& clock, Prompts& prompt
 void SetUpPage::connectBench(ReadingBench* bench, SetUpPart part)
 {
     m_benches[at(part)] = bench;
+    bench->setProperty(kIsAbout, titleOf(part));
     add(part, bench);
     connect(bench, &ReadingBench::problemArose, this, &Page::problemArose);
     connect(bench, &ReadingBench::changed, this, &SetUpPage::refresh);
@@ -145,6 +146,7 @@ void SetUpPage::connectBench(ReadingBench* bench, SetUpPart part)
 void SetUpPage::connectPanel(SetUpPanel* panel, SetUpPart part)
 {
     m_panels[at(part)] = panel;
+    panel->setProperty(kIsAbout, titleOf(part));
     add(part, panel);
     connect(panel, &SetUpPanel::problemArose, this, &Page::problemArose);
     connect(panel, &SetUpPanel::changed, this, [this, part] { afterChange(part); });
@@ -232,7 +234,8 @@ QString SetUpPage::leftUndone() const
 {
     QStringList parts;
     for (const SetUpPart part : kSetUpParts)
-        if (m_panels[at(part)] && m_panels[at(part)]->hasTyped())
+        if ((m_panels[at(part)] && m_panels[at(part)]->hasTyped()) ||
+            (m_benches[at(part)] && m_benches[at(part)]->hasTyped()))
             parts << titleOf(part);
     return parts.isEmpty() ? QString{} : SetUpWords::leftUndone(SentenceParts::list(parts));
 }

@@ -115,6 +115,8 @@ TEST(Movement, TellsADriftItsBeginningItsRateAndWhereItLeads)
     ASSERT_TRUE(now);
     EXPECT_NEAR(now->estimate, rate->estimate, 0.02);
     const MovementForecast forecast = forecastOf(*movement, 110, {0.5, 0.75});
+    EXPECT_EQ(forecastPlaceOf(*movement, 110).mean, forecast.mean.estimate);
+    EXPECT_EQ(forecastPlaceOf(*movement, 110).reading, forecast.reading.interval);
     EXPECT_NEAR(forecast.mean.estimate, 0.62 + 0.0035 * 70, 0.02);
     EXPECT_GT(forecast.chanceOutside, 0.99);
     EXPECT_LT(forecast.reading.interval.lower, forecast.mean.interval.lower);

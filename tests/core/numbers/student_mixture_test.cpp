@@ -20,6 +20,22 @@ TEST(StudentMixture, QuantileIsTheInverse)
         EXPECT_NEAR(mixtureBelow(parts, mixtureQuantile(parts, p)), p, 1e-9) << p;
 }
 
+// Far apart, of unequal width and with nothing between: where a straight step would leave the range.
+TEST(StudentMixture, QuantileIsTheInverseWhereThePartsAreFarApart)
+{
+    const std::vector<StudentPart> parts{{0.5, -1, 0.002, 3}, {0.4999, 1, 0.0005, 200}, {1e-4, 0, 5, 1}};
+    for (const double p : {1e-4, 0.025, 0.4, 0.5, 0.50005, 0.6, 0.975, 0.9999})
+        EXPECT_NEAR(mixtureBelow(parts, mixtureQuantile(parts, p)), p, 1e-9) << p;
+}
+
+TEST(StudentMixture, DensityIsTheSlopeOfTheChance)
+{
+    for (const double df : {1.0, 4.5, 90.0})
+        for (const double t : {-3.0, -0.4, 0.0, 1.7})
+            EXPECT_NEAR(studentDensity(t, df),
+                        (studentBelow(t + 1e-3, df) - studentBelow(t - 1e-3, df)) / 2e-3, 1e-6);
+}
+
 TEST(StudentMixture, APartWithoutErrorIsAPoint)
 {
     const std::vector<StudentPart> parts{{0.5, 1, 0, 5}, {0.5, 3, 0, 5}};
