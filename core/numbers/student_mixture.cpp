@@ -10,7 +10,7 @@ namespace rig::numbers {
 namespace {
 
 constexpr double kEnough = 1e-12;
-constexpr int kMostSteps = 200;
+constexpr int kMostNewtonSteps = 200;
 
 double partBelow(const StudentPart& part, double x)
 {
@@ -81,7 +81,7 @@ double mixtureQuantile(std::span<const StudentPart> parts, double p)
     auto [range, x] = ownQuantilesOf(parts, p);
     const double enough = kEnough * range.width();
     double last = range.width();
-    for (int i = 0; i < kMostSteps && range.width() > enough; ++i) {
+    for (int i = 0; i < kMostNewtonSteps && range.width() > enough; ++i) {
         const double beyond = mixtureBelow(parts, x) - p;
         if (std::abs(beyond) < kEnough)
             return x;
