@@ -599,15 +599,15 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>If the next one reads like the others, it becomes %1 mm narrower between the outer edges; otherwise it may become wider.</source>
-        <translation>Misst die nächste wie die anderen, wird es zwischen den äußeren Rändern um %1 mm schmaler; sonst kann es breiter werden.</translation>
+        <translation>Fällt die nächste aus wie die anderen, wird es zwischen den äußeren Rändern um %1 mm schmaler; sonst kann es breiter werden.</translation>
     </message>
     <message>
         <source>If the next one reads like the others, it becomes narrower by less than %1 mm.</source>
-        <translation>Misst die nächste wie die anderen, wird es um weniger als %1 mm schmaler.</translation>
+        <translation>Fällt die nächste aus wie die anderen, wird es um weniger als %1 mm schmaler.</translation>
     </message>
     <message>
         <source>If the next one reads like the others, it does not become narrower.</source>
-        <translation>Misst die nächste wie die anderen, wird es nicht schmaler.</translation>
+        <translation>Fällt die nächste aus wie die anderen, wird es nicht schmaler.</translation>
     </message>
     <message>
         <source>Of 10 000 locked readings about 27 fall beyond the outer edges, on average over couplings. One band from few readings may hold noticeably more or less.</source>
@@ -770,11 +770,11 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>It cannot be frozen: the readings scatter more than a band can follow. Look at the joint, the leaves and how each person reads.</source>
-        <translation>Nicht festzuschreiben: Die Messungen streuen mehr, als ein Band folgen kann. Die Verbindung, die Blätter und die Messweise jeder Person ansehen.</translation>
+        <translation>Nicht festzuschreiben: Die Messungen streuen mehr, als ein Band abbilden kann. Die Verbindung, die Blätter und die Messweise jeder Person ansehen.</translation>
     </message>
     <message>
         <source>Choose two different people. Nobody is filled in.</source>
-        <translation>Zwei verschiedene Personen wählen. Niemand ist vorgegeben.</translation>
+        <translation>Zwei verschiedene Personen wählen. Kein Name ist vorgegeben.</translation>
     </message>
     <message>
         <source>Frozen on %1 by %2 and %3.</source>
@@ -1078,7 +1078,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>rod length set anew, ball, socket, sleeve or spring changed, cleaned and greased</source>
-        <translation>Stangenlänge neu eingestellt, Kugel, Pfanne, Hülse oder Feder gewechselt, gereinigt und gefettet</translation>
+        <translation>Stangenlänge neu eingestellt, Kugel, Pfanne, Hülse oder Feder getauscht, gereinigt und gefettet</translation>
     </message>
     <message>
         <source>what was done that day; a new fitting with its own baseline, compared with the old one</source>
@@ -1134,11 +1134,11 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>At a rigging the joint was found not secured.</source>
-        <translation>Bei einem Aufrüsten wurde die Verbindung ungesichert gefunden.</translation>
+        <translation>Bei einem Aufrüsten wurde die Verbindung nicht gesichert vorgefunden.</translation>
     </message>
     <message>
         <source>At a rigging the joint was found part-seated.</source>
-        <translation>Bei einem Aufrüsten wurde die Verbindung halb eingerastet gefunden.</translation>
+        <translation>Bei einem Aufrüsten wurde die Verbindung halb eingerastet vorgefunden.</translation>
     </message>
     <message>
         <source>a sleeve that was not let go to its stop or stuck before it, a pin left out, haste</source>
@@ -1499,7 +1499,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Where you know of no older file, somebody may have set this one back to before its chain began. Compare it with the copies beside it, and with the ends on earlier prints.</source>
-        <translation>Wenn Sie von keiner älteren Datei wissen, hat vielleicht jemand diese auf einen Stand vor dem Beginn ihrer Kette zurückgesetzt. Vergleichen Sie sie mit den Kopien daneben und mit den Endständen auf früheren Ausdrucken.</translation>
+        <translation>Wenn Sie von keiner älteren Datei wissen, hat vielleicht jemand diese auf einen Stand vor dem Beginn ihrer Kette zurückgesetzt. Diese Datei mit den Kopien daneben und mit den Endständen auf früheren Ausdrucken vergleichen.</translation>
     </message>
     <message>
         <source>On %1 other letters were given for %2. Those given last hold.</source>
@@ -1950,7 +1950,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Choose who stands at the surface and who moves the control: two people. Nobody is filled in for you.</source>
-        <translation>Wählen, wer am Ruder steht und wer die Steuerung bewegt: zwei Personen. Niemand wird für Sie eingesetzt.</translation>
+        <translation>Wählen, wer am Ruder steht und wer die Steuerung bewegt: zwei Personen. Kein Name ist vorgegeben.</translation>
     </message>
     <message>
         <source>One person cannot stand at the surface and sit in the cockpit. Choose two.</source>
@@ -3022,7 +3022,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>First choose the owner. Nobody is filled in.</source>
-        <translation>Zuerst den Halter wählen. Niemand ist vorgegeben.</translation>
+        <translation>Zuerst den Halter wählen. Kein Name ist vorgegeben.</translation>
     </message>
     <message>
         <source>Now choose the second person, somebody else.</source>
@@ -3128,7 +3128,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>its parts contradict one another, first of all “%1”</source>
-        <translation>seine Teile widersprechen einander, vor allem „%1“</translation>
+        <translation>seine Teile widersprechen einander, als Erstes bei „%1“</translation>
     </message>
     <message>
         <source>%1 could not be read to its end. Look whether it is a file that you may read, then try again.</source>
@@ -3164,7 +3164,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Look at these facts, and ask who changed them. To go on with everything as it was found, add --as-found.</source>
-        <translation>Diese Einträge ansehen und fragen, wer sie geändert hat. Um mit allem weiterzugehen, wie es vorgefunden wurde, --as-found anfügen.</translation>
+        <translation>Diese Einträge ansehen und fragen, wer sie geändert hat. Um mit allem weiterzumachen, wie es vorgefunden wurde, --as-found anfügen.</translation>
     </message>
     <message>
         <source>Nothing was made.</source>
@@ -3677,11 +3677,11 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Rigband %1. Bands and verdicts are worked out by method version %2.</source>
-        <translation>Rigband %1. Bänder und Urteile werden nach Methode Version %2 berechnet.</translation>
+        <translation>Rigband %1. Bänder und Urteile werden nach Version %2 des Verfahrens berechnet.</translation>
     </message>
     <message>
         <source>A band is a coupling’s own past, never a limit. A gap inside it is one sign only: the look, the pull, the second person and the control check stand beside it, and none replaces another. Rigband is not an aircraft record, an inspection or a release. Manuals, directives, local rules and persons entitled to decide prevail.</source>
-        <translation>Ein Band ist die eigene Vergangenheit eines Anschlusses, nie ein Grenzwert. Ein Spalt im Band ist nur ein Anzeichen: Sichtkontrolle, Zugprobe, zweite Person und Ruderprobe stehen daneben, und keines ersetzt ein anderes. Rigband ist keine Flugzeugakte, keine Kontrolle und keine Freigabe. Handbücher, Anweisungen, örtliche Regeln und wer zur Entscheidung berechtigt ist gehen vor.</translation>
+        <translation>Ein Band ist die eigene Vergangenheit eines Anschlusses, nie ein Grenzwert. Ein Spalt im Band ist nur ein Anzeichen: Sichtkontrolle, Zugprobe, zweite Person und Ruderprobe stehen daneben, und keines ersetzt ein anderes. Rigband ist keine Flugzeugakte, keine Kontrolle und keine Freigabe. Handbücher, Anweisungen, örtliche Regeln und zur Entscheidung berechtigte Personen gehen vor.</translation>
     </message>
     <message>
         <source>Rigband is free software under the Apache License, version 2.0. It comes without any warranty.</source>
@@ -3933,7 +3933,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>a card to fold once: where the couplings are, what locked looks like, whom to call; A5, both sides</source>
-        <translation>eine Karte zum einmal Falten: wo die Anschlüsse sind, wie „verriegelt“ aussieht, wen man anruft; A5, beide Seiten</translation>
+        <translation>eine Karte, einmal zu falten: wo die Anschlüsse sind, wie „verriegelt“ aussieht, wen man anruft; A5, beide Seiten</translation>
     </message>
     <message>
         <source>the manual, as pages to print</source>
@@ -4492,8 +4492,8 @@ Ernstestes zuerst</translation>
     <message numerus="yes">
         <source>%n row(s) not taken in, as the joint was found not secured: the answer that says so stands in its rigging, not in the table.</source>
         <translation>
-            <numerusform>%n Zeile nicht aufgenommen, da die Verbindung nicht gesichert vorgefunden wurde: Die Antwort, die das sagt, steht in ihrem Aufrüsten, nicht in der Tabelle.</numerusform>
-            <numerusform>%n Zeilen nicht aufgenommen, da die Verbindung nicht gesichert vorgefunden wurde: Die Antwort, die das sagt, steht in ihrem Aufrüsten, nicht in der Tabelle.</numerusform>
+            <numerusform>%n Zeile nicht aufgenommen, da die Verbindung nicht gesichert vorgefunden wurde: Die Antwort, die das sagt, steht bei ihrem Aufrüsten, nicht in der Tabelle.</numerusform>
+            <numerusform>%n Zeilen nicht aufgenommen, da die Verbindung nicht gesichert vorgefunden wurde: Die Antwort, die das sagt, steht bei ihrem Aufrüsten, nicht in der Tabelle.</numerusform>
         </translation>
     </message>
     <message>
@@ -4506,7 +4506,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>The table is larger than what is read at once: 20 MB and 200,000 lines. Part it into several.</source>
-        <translation>Die Tabelle ist größer, als auf einmal gelesen wird: 20 MB und 200.000 Zeilen. Sie in mehrere teilen.</translation>
+        <translation>Die Tabelle ist größer, als auf einmal gelesen wird: 20 MB und 200 000 Zeilen. Sie in mehrere teilen.</translation>
     </message>
     <message>
         <source>Line %1 holds signs that are not UTF-8. Save the table anew as UTF-8 text.</source>
@@ -4666,7 +4666,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Line %1 has a text in the column %3 that is longer than 100,000 bytes: “%2”. Shorten it.</source>
-        <translation>Zeile %1 hat in der Spalte %3 einen Text, der länger als 100.000 Bytes ist: „%2“. Den Text kürzen.</translation>
+        <translation>Zeile %1 hat in der Spalte %3 einen Text, der länger als 100 000 Bytes ist: „%2“. Den Text kürzen.</translation>
     </message>
     <message>
         <source>Line %1 has a character in the column %3 that nobody sees, such as a mark for the direction of writing: “%2”. Write the text anew.</source>
@@ -4674,7 +4674,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Line %1 has a name in the column %3 that is longer than 1,000 bytes. Shorten it.</source>
-        <translation>Zeile %1 hat in der Spalte %3 einen Namen, der länger als 1.000 Bytes ist. Den Namen kürzen.</translation>
+        <translation>Zeile %1 hat in der Spalte %3 einen Namen, der länger als 1000 Bytes ist. Den Namen kürzen.</translation>
     </message>
     <message>
         <source>Line %1 has “%2” in the column %3. Write one of these: %4.</source>
@@ -5042,7 +5042,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Choose who tried it. Nobody is filled in for you.</source>
-        <translation>Wählen, wer es probiert hat. Niemand ist für Sie vorgegeben.</translation>
+        <translation>Wählen, wer es probiert hat. Kein Name ist vorgegeben.</translation>
     </message>
     <message>
         <source>Choose the coupling.</source>
@@ -7905,7 +7905,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Choose who decided. Nobody is filled in for you.</source>
-        <translation>Wählen, wer entschieden hat. Niemand wird für Sie eingesetzt.</translation>
+        <translation>Wählen, wer entschieden hat. Kein Name ist vorgegeben.</translation>
     </message>
     <message>
         <source>Say what was found, also when nothing was.</source>
@@ -8516,7 +8516,7 @@ Ernstestes zuerst</translation>
     <message>
         <source>%1-%2-rigging.pdf</source>
         <comment>a file's name: registration, day</comment>
-        <translation>%1-%2-rigging.pdf</translation>
+        <translation>%1-%2-protokoll.pdf</translation>
     </message>
     <message>
         <source>In the control check it did not move</source>
@@ -8945,7 +8945,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Nothing was shown then: it was entered afterwards.</source>
-        <translation>Damals wurde nichts angezeigt: Es wurde nachträglich eingetragen.</translation>
+        <translation>Damals wurde nichts angezeigt: Es wurde nachträglich eingegeben.</translation>
     </message>
     <message>
         <source>Shown then: %1.</source>
@@ -8966,7 +8966,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Nothing was shown at the time of any of them: they were entered afterwards.</source>
-        <translation>Bei keiner wurde damals etwas angezeigt: Sie wurden nachträglich eingetragen.</translation>
+        <translation>Bei keiner wurde damals etwas angezeigt: Sie wurden nachträglich eingegeben.</translation>
     </message>
     <message>
         <source>No question was asked of any of them, and nothing is noted of what was found.</source>
@@ -9063,11 +9063,11 @@ Ernstestes zuerst</translation>
     <message>
         <source>%1-%2-review.pdf</source>
         <comment>registration, last day; a file's name</comment>
-        <translation>%1-%2-review.pdf</translation>
+        <translation>%1-%2-bericht.pdf</translation>
     </message>
     <message>
         <source>What the locked gap of each coupling read in this period, against that coupling’s own past. A band is that past, never a limit, and a gap is one sign only. Manuals, local rules and persons licensed to decide go before anything printed here.</source>
-        <translation>Was am Spalt jedes verriegelten Anschlusses in diesem Zeitraum gemessen wurde, gegen die eigene Vergangenheit dieses Anschlusses. Ein Band ist diese Vergangenheit, nie ein Grenzwert, und ein Spalt ist nur ein Anzeichen. Handbücher, örtliche Vorschriften und zur Entscheidung berechtigte Personen gehen allem vor, was hier gedruckt ist.</translation>
+        <translation>Was am Spalt jedes verriegelten Anschlusses in diesem Zeitraum gemessen wurde, gegen die eigene Vergangenheit dieses Anschlusses. Ein Band ist diese Vergangenheit, nie ein Grenzwert, und ein Spalt ist nur ein Anzeichen. Handbücher, örtliche Regeln und zur Entscheidung berechtigte Personen gehen allem vor, was hier gedruckt ist.</translation>
     </message>
     <message>
         <source>Not entered: %1.</source>
@@ -10503,7 +10503,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Noted on %1: found not secured.</source>
-        <translation>Am %1 vermerkt: nicht gesichert vorgefunden.</translation>
+        <translation>Vermerkt am %1: nicht gesichert vorgefunden.</translation>
     </message>
 </context>
 <context>
@@ -10721,7 +10721,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Two different people state this record. Nobody is filled in for you.</source>
-        <translation>Zwei verschiedene Personen erklären, was in diesem Protokoll steht. Niemand wird für Sie eingesetzt.</translation>
+        <translation>Zwei verschiedene Personen erklären, was in diesem Protokoll steht. Kein Name ist vorgegeben.</translation>
     </message>
     <message>
         <source>Rigging leader</source>
@@ -11150,7 +11150,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>First choose who is looking. Nobody is filled in for you.</source>
-        <translation>Zuerst wählen, wer ansieht. Niemand wird für Sie eingesetzt.</translation>
+        <translation>Zuerst wählen, wer ansieht. Kein Name ist vorgegeben.</translation>
     </message>
     <message>
         <source>Your own look. The first result is hidden.</source>
@@ -11182,11 +11182,11 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Choose who measures first. Nobody is filled in for you.</source>
-        <translation>Zuerst wählen, wer misst. Niemand wird für Sie eingesetzt.</translation>
+        <translation>Zuerst wählen, wer misst. Kein Name ist vorgegeben.</translation>
     </message>
     <message>
         <source>Choose the second person first. Nobody is filled in for you.</source>
-        <translation>Zuerst die zweite Person wählen. Niemand wird für Sie eingesetzt.</translation>
+        <translation>Zuerst die zweite Person wählen. Kein Name ist vorgegeben.</translation>
     </message>
     <message>
         <source>Choose the leaf set or gauge you hold before you read.</source>
@@ -11261,7 +11261,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>a part changed %1</source>
-        <translation>am %1 ein Teil gewechselt</translation>
+        <translation>am %1 ein Teil getauscht</translation>
     </message>
     <message>
         <source>new fitting %1</source>
@@ -12951,7 +12951,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Other surfaces can be tried.</source>
-        <translation>Andere Ruder können geprüft werden.</translation>
+        <translation>Andere Ruder können probiert werden.</translation>
     </message>
 </context>
 <context>
@@ -14118,7 +14118,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>none felt</source>
-        <translation>keins gefühlt</translation>
+        <translation>keines gefühlt</translation>
     </message>
 </context>
 <context>
@@ -14472,7 +14472,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Choose who corrects it. Nobody is filled in for you.</source>
-        <translation>Wählen, wer sie berichtigt. Niemand ist für Sie vorgegeben.</translation>
+        <translation>Wählen, wer sie berichtigt. Kein Name ist vorgegeben.</translation>
     </message>
     <message>
         <source>Type two figures, the leaf that entered and the one that did not, such as 0.50 0.55.</source>
