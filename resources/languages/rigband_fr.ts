@@ -184,7 +184,7 @@
     </message>
     <message>
         <source>Enter on a row: its readings and what to look at. 1 to 8: sort by that column. 0: what stands out first. Esc or Alt+Left there comes back here.</source>
-        <translation>Enter sur une ligne : ses mesures et ce qu’il faut regarder. 1 à 8 : trier selon cette colonne. 0 : ce qui ressort d’abord. Là-bas, Esc ou Alt+Left ramène ici.</translation>
+        <translation>Enter sur une ligne : ses mesures et ce qu’il faut regarder. 1 à 8 : trier selon cette colonne. 0 : ce qui ressort d’abord. Là-bas, Esc ou Alt+Gauche ramène ici.</translation>
     </message>
     <message>
         <source>Coupling,
@@ -293,7 +293,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>What all couplings share on each rigging day, in their own scatters</source>
-        <translation>Ce que tous les raccords ont en commun chaque jour de montage, en sa propre dispersion</translation>
+        <translation>Ce que tous les raccords ont en commun chaque jour de montage, chacun en sa propre dispersion</translation>
     </message>
     <message>
         <source>Who measures like whom</source>
@@ -1938,7 +1938,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Add the usual surfaces  (Enter)</source>
-        <translation>Ajouter les gouvernes usuelles  (Enter)</translation>
+        <translation>Ajouter les gouvernes habituelles  (Enter)</translation>
     </message>
     <message>
         <source>At the surface</source>
@@ -4324,11 +4324,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>&amp;Usable: readings with it are judged</source>
-        <translation>&amp;Utilisable : les mesures avec elle sont jugées</translation>
+        <translation>&amp;Utilisable : ses mesures sont jugées</translation>
     </message>
     <message>
         <source>&amp;In doubt: readings with it cannot be judged</source>
-        <translation>En &amp;doute : les mesures avec elle ne peuvent être jugées</translation>
+        <translation>En &amp;doute : ses mesures ne peuvent pas être jugées</translation>
     </message>
     <message>
         <source>In doubt fro&amp;m</source>
@@ -12943,7 +12943,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>Was the “no” a slip of the key? Close its question (Ctrl+6) with a name and “slip of the key” as what was found. The joint then starts again from the look.</source>
-        <translation>Le « non » était-il une erreur de touche ? Fermer sa question (Ctrl+6) avec un nom et « erreur de touche » comme ce qui a été trouvé. La liaison recommence alors au contrôle visuel.</translation>
+        <translation>Le « non » était-il une erreur de touche ? Clore sa question (Ctrl+6) avec un nom et « erreur de touche » comme ce qui a été trouvé. La liaison recommence alors au contrôle visuel.</translation>
     </message>
     <message>
         <source>The joint %1 is stopped. Do not move the controls for %2 until its question is closed (Ctrl+6).</source>
@@ -16119,14 +16119,14 @@ Ctrl+Shift+S: save a copy of the file. Ctrl+Shift+F: show its folder. Ctrl+F1: a
 Ctrl++ and Ctrl+-: text size. F9: light, dark, sunlight colours. F1: this list. Shift+F1: the manual.</source>
         <translation>Partout
 Ctrl+1 à Ctrl+5 : les cinq pages. Ctrl+6 : les questions ouvertes.
-Ctrl+7 : ce qui a été changé à la main. Ctrl+8 : ce que deux portables disent différemment. Ctrl+I : intégrer un autre fichier.
+Ctrl+7 : ce qui a été changé à la main. Ctrl+8 : ce que deux ordinateurs disent différemment. Ctrl+I : intégrer un autre fichier.
 Ctrl+Y, Ctrl+D : copier ou ranger ce qui a été tapé et pas enregistré.
 Ctrl+9 : les copies de ce fichier. Ctrl+B : en ramener une. Ctrl+W : d’une copie revenir au fichier.
 Ctrl+R : lire dans un nouveau fichier ce qui peut l’être d’un fichier abîmé.
 Ctrl+K : choisir le planeur.
 Ctrl+N, Ctrl+O : nouveau fichier, ouvrir un fichier. Ctrl+Q : quitter.
-Ctrl+Shift+S : enregistrer une copie du fichier. Ctrl+Shift+F : montrer son dossier. Ctrl+F1 : à propos de Rigband.
-Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs claires, sombres, de plein soleil. F1 : cette liste. Shift+F1 : le manuel.</translation>
+Ctrl+Maj+S : enregistrer une copie du fichier. Ctrl+Maj+F : montrer son dossier. Ctrl+F1 : à propos de Rigband.
+Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs claires, sombres, de plein soleil. F1 : cette liste. Maj+F1 : le manuel.</translation>
     </message>
     <message>
         <source>Another window that has %1 open does not answer, so it is opened here as well. What was typed there and not yet saved stands only there.</source>
