@@ -1,5 +1,7 @@
 #include "app/report/manual.h"
 
+#include "app/wording/language.h"
+
 #include <QFile>
 #include <QRegularExpression>
 
@@ -11,9 +13,16 @@ const QString kContents = QStringLiteral("README.md");
 
 } // namespace
 
+QString manualFolder()
+{
+    const QString english = QStringLiteral(":/manual/manual/");
+    const QString own = english + spokenLanguage() + '/';
+    return QFile::exists(own + kContents) ? own : english;
+}
+
 QString manualChapter(const QString& name)
 {
-    QFile file{QStringLiteral(":/manual/manual/") + name};
+    QFile file{manualFolder() + name};
     return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString{};
 }
 

@@ -12,7 +12,8 @@ class QTextDocument;
 
 namespace rig {
 
-// The manual of docs/manual, which the program carries with it.
+// A chapter of docs/manual, which the program carries with it in each of its languages. Everything here is of
+// the language that is spoken now.
 struct ManualChapter
 {
     QString name;  // of its file: "trends.md"
@@ -21,6 +22,9 @@ struct ManualChapter
 
 // In the order of its list of contents.
 std::vector<ManualChapter> manualChapters();
+
+// Where its chapters and pictures stand among the program's resources, with a slash at the end.
+QString manualFolder();
 
 // Markdown; empty where there is no chapter of that name.
 QString manualChapter(const QString& name);

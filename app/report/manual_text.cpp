@@ -85,7 +85,7 @@ void spaceBlock(const QTextBlock& block, const ManualStyle& style)
 // Its picture where it has one, no wider than there is room for.
 QImage pictureOf(const QString& name, double width)
 {
-    QImage picture{QDir::cleanPath(QStringLiteral(":/manual/manual/") + name)};
+    QImage picture{QDir::cleanPath(manualFolder() + name)};
     if (!picture.isNull() && picture.width() > width)
         picture = picture.scaledToWidth(static_cast<int>(width), Qt::SmoothTransformation);
     return picture;

@@ -82,10 +82,6 @@ QWidget* ManualPage::makeText()
 {
     auto* card = new QFrame;
     auto* column = cardColumn(card, 1);
-    auto* notice = labelOf({}, "caution", "manualLanguage");
-    notice->setContentsMargins(static_cast<int>(kSideMargin), 14, static_cast<int>(kSideMargin), 0);
-    column->addWidget(notice);
-    sayIn(notice, ManualWords::onlyEnglish());
     m_text = new QTextBrowser;
     m_text->setObjectName("manualText");
     m_text->setOpenLinks(false); // between chapters only, and nothing outside the program

@@ -2,14 +2,6 @@
 
 namespace rig {
 
-namespace {
-
-constexpr const char* kOnlyEnglish =
-    QT_TRANSLATE_NOOP("ManualWords", "The manual is in English only so far, and calls pages and buttons as "
-                                     "the English program does.");
-
-} // namespace
-
 QString ManualWords::menu() { return tr("Manual"); }
 QString ManualWords::heading() { return tr("Manual"); }
 QString ManualWords::chapters() { return tr("Chapters of the manual"); }
@@ -24,11 +16,5 @@ QString ManualWords::save() { return tr("Save the manual as PDF …  (Ctrl+P)");
 QString ManualWords::saveHint() { return tr("All chapters, to print."); }
 QString ManualWords::paper() { return tr("Paper of the manual"); }
 QString ManualWords::pdfFiles() { return tr("PDF files (*.pdf)"); }
-
-QString ManualWords::onlyEnglish()
-{
-    const QString said = tr(kOnlyEnglish);
-    return said == QLatin1String(kOnlyEnglish) ? QString{} : said;
-}
 
 } // namespace rig

@@ -19,8 +19,6 @@ public:
     static QString saveHint();
     static QString paper();
     static QString pdfFiles();
-    // For whoever reads another language; empty in English.
-    static QString onlyEnglish();
 };
 
 } // namespace rig

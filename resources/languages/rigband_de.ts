@@ -5906,10 +5906,6 @@ Ernstestes zuerst</translation>
 <context>
     <name>ManualWords</name>
     <message>
-        <source>The manual is in English only so far, and calls pages and buttons as the English program does.</source>
-        <translation>Das Handbuch gibt es bisher nur auf Englisch; Seiten und Knöpfe heißen darin wie im englischen Programm.</translation>
-    </message>
-    <message>
         <source>Manual</source>
         <translation>Handbuch</translation>
     </message>

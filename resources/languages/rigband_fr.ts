@@ -5906,10 +5906,6 @@ plus grave d’abord</translation>
 <context>
     <name>ManualWords</name>
     <message>
-        <source>The manual is in English only so far, and calls pages and buttons as the English program does.</source>
-        <translation>Le manuel n’existe pour l’instant qu’en anglais ; les pages et les boutons y portent leurs noms du programme anglais.</translation>
-    </message>
-    <message>
         <source>Manual</source>
         <translation>Manuel</translation>
     </message>

@@ -8,16 +8,17 @@ missed=0
 
 copy() {
     rm -rf "$tree"/*
-    mkdir -p "$tree/app" "$tree/tests/house"
+    mkdir -p "$tree/app" "$tree/tests/house" "$tree/resources"
     cp -r "$house/../../docs" "$tree/docs"
     cp -r "$house/../../app/wording" "$house/../../app/CMakeLists.txt" "$tree/app"
-    cp "$house/forbidden_words.txt" "$tree/tests/house"
+    cp "$house"/forbidden_words*.txt "$tree/tests/house"
+    cp -r "$house/../../resources/languages" "$tree/resources"
 }
 
-# finds LINE SAID: with LINE at the end of a chapter, SAID is told.
+# finds LINE SAID [FOLDER]: with LINE at the end of a chapter, of another language where one is named, SAID is told.
 finds() {
     copy
-    printf '\n%s\n' "$1" >>"$tree/docs/manual/printing.md"
+    printf '\n%s\n' "$1" >>"$tree/docs/manual/${3:-}printing.md"
     local told
     if told=$(python3 "$house/manual.py" "$tree") || [[ $told != *"$2"* ]]; then
         printf 'Not found: %s\nbut told: %s\n' "$1" "$told"
@@ -35,6 +36,11 @@ finds '![Nothing](pictures/none.png)' 'is not there'
 finds '![The card](../pictures/rigged-today.png)' 'does not go into the program'
 finds '[Nowhere](none.md)' 'is not there'
 finds 'Then the joint is safe.' 'does not say'
+finds 'Drücken Sie **Print**.' 'stands nowhere on the screen' de/
+finds 'Drücken Sie `Strg+J`.' 'is no key' de/
+finds '[Drucken](start.md)' 'leads to other chapters' de/
+finds 'Alors la liaison est en bon état : **Imprimer**.' 'names, the English one' fr/
+finds 'Dann ist sie einwandfrei.' 'does not say' de/
 
 copy
 printf '# Alone\n\nThe verdict decides.\n' >"$tree/docs/manual/alone.md"

@@ -1,6 +1,7 @@
 // The manual that the program carries: its chapters, its pictures and its links.
 
 #include "app/report/manual.h"
+#include "app/wording/language.h"
 
 #include <QTextBlock>
 #include <QTextDocument>
@@ -23,7 +24,13 @@ std::vector<QTextCharFormat> formatsIn(const QTextDocument& document)
 
 } // namespace
 
-TEST(Manual, HasChaptersThatBeginWithTheTitleOfTheContents)
+class ManualIn : public testing::TestWithParam<const char*>
+{
+    Speech m_speech{GetParam()};
+};
+INSTANTIATE_TEST_SUITE_P(EveryLanguage, ManualIn, testing::Values("en", "de", "fr"));
+
+TEST_P(ManualIn, HasChaptersThatBeginWithTheTitleOfTheContents)
 {
     const auto chapters = manualChapters();
     ASSERT_GE(chapters.size(), 16U);
@@ -37,7 +44,7 @@ TEST(Manual, HasChaptersThatBeginWithTheTitleOfTheContents)
     EXPECT_TRUE(manualChapter("nothing.md").isEmpty());
 }
 
-TEST(Manual, LeadsFromChapterToChapterAndNowhereElse)
+TEST_P(ManualIn, LeadsFromChapterToChapterAndNowhereElse)
 {
     std::set<QString> names;
     for (const ManualChapter& chapter : manualChapters())
@@ -55,7 +62,7 @@ TEST(Manual, LeadsFromChapterToChapterAndNowhereElse)
     EXPECT_GT(links, 5);
 }
 
-TEST(Manual, ShowsEveryPictureNoWiderThanTheText)
+TEST_P(ManualIn, ShowsEveryPictureNoWiderThanTheText)
 {
     int pictures = 0;
     for (const ManualChapter& chapter : manualChapters()) {
