@@ -49,14 +49,25 @@ private:
                 softly(RecordWords::shownThen(VerdictWords::shortWord(reading.shown->judgement.verdict))));
     }
 
+    // What is unresolved today goes before what the record says by itself.
+    static Cell standingNow(const SummaryCoupling& coupling)
+    {
+        const QString own = StandingWords::inFull(coupling.standing);
+        if (!coupling.now)
+            return {marked(own, coupling.standing.says)};
+        return {marked(StandingWords::inFull(*coupling.now), coupling.now->says),
+                softly(RecordWords::thisRecordAlone(own))};
+    }
+
     Cell standingCell(const SummaryCoupling& coupling) const
     {
         const CouplingStanding& standing = coupling.standing;
-        if (standing.says == Says::NotRead)
-            return {softly(RecordWords::noReading())};
-        if (standing.says == Says::NoGap)
-            return {softly(RecordWords::noGap())};
-        Cell cell{marked(StandingWords::inFull(standing), standing.says)};
+        const bool isRead = standing.says != Says::NotRead && standing.says != Says::NoGap;
+        if (!isRead && !coupling.now)
+            return {softly(standing.says == Says::NotRead ? RecordWords::noReading() : RecordWords::noGap())};
+        Cell cell = standingNow(coupling);
+        if (!isRead)
+            return cell;
         const SummaryReading* last = coupling.last();
         if (standing.reading && (!last || standing.reading->id != last->reading.id))
             cell.push_back(softly(m_sheet.formats().interval(standing.reading->interval)));

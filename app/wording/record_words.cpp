@@ -136,6 +136,10 @@ QString RecordWords::band(const QString& band, int readings)
 
 QString RecordWords::noBand() { return tr("there is no band"); }
 QString RecordWords::shownThen(const QString& verdict) { return tr("shown at the time: %1").arg(verdict); }
+QString RecordWords::thisRecordAlone(const QString& standing)
+{
+    return tr("This record by itself: %1").arg(standing);
+}
 QString RecordWords::nothingShown() { return tr("nothing was shown at the time"); }
 
 QString RecordWords::readingCaution()

@@ -69,6 +69,7 @@ public:
     static QString noBand();
     static QString shownThen(const QString& verdict);
     static QString nothingShown();
+    static QString thisRecordAlone(const QString& standing);
     static QString readingCaution();
     static QString interrupted(Turn turn, const QString& when, InterruptionReason reason);
 

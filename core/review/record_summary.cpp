@@ -98,8 +98,8 @@ class Summing
 public:
     Summing(const AirframeFacts& facts, const RecordContent& content)
         : m_facts{facts}, m_content{content}, m_atTheClose{asAtTheClose(content)},
-          m_putRight{asPutRight(content, m_atTheClose)}, m_standings{standings()}, m_wholeChecks{
-                                                                                       facts, &content.record}
+          m_putRight{asPutRight(content, m_atTheClose)}, m_standings{standings()}, m_now{now()},
+          m_wholeChecks{facts, &content.record}
     {
     }
 
@@ -141,6 +141,16 @@ private:
         return m_content.close || m_content.record.isFromPaper()
                    ? CouplingStandings{m_putRight, m_facts.surfaces}
                    : CouplingStandings{m_facts, m_content.record.begins.localDay(), Day::max()};
+    }
+
+    CouplingStandings now() const { return {m_facts, m_content.record.begins.localDay(), Day::max()}; }
+
+    // What another record has left open is told beside what this one says by itself.
+    std::optional<CouplingStanding> graverNow(const Coupling& coupling, const CouplingStanding& then)
+    {
+        CouplingStanding now = m_now.standingOf(coupling, history(coupling.id));
+        const bool isGraver = now.isUnresolved && now.says <= Says::Asked && now.says < then.says;
+        return isGraver ? std::optional{std::move(now)} : std::nullopt;
     }
 
     const CouplingHistory& history(CouplingId coupling)
@@ -220,6 +230,7 @@ private:
         sum.secondsWhoConnected = secondsWhoConnected(coupling);
         sum.wholeCheck = m_wholeChecks.askedOf(coupling.id);
         sum.standing = m_standings.standingOf(coupling, history(coupling.id));
+        sum.now = graverNow(coupling, sum.standing);
         return sum;
     }
 
@@ -294,6 +305,7 @@ private:
     RecordContent m_atTheClose;
     RecordContent m_putRight;
     CouplingStandings m_standings;
+    CouplingStandings m_now;
     WholeChecks m_wholeChecks;
     std::map<CouplingId, CouplingHistory> m_histories;
 };

@@ -80,6 +80,7 @@ struct SummaryCoupling
     std::vector<GapInterval> partSeated;          // as known then
     std::optional<Event> wholeCheck;              // what asked for the whole check of it at this rigging
     CouplingStanding standing;                    // now, or at the close of a closed record
+    std::optional<CouplingStanding> now; // beside that one where something graver is unresolved today
 
     // The last locked one of the first person's that stands; the second person's when there is no other. Null
     // without.

@@ -8534,6 +8534,10 @@ Ernstestes zuerst</translation>
         <source>found not secured</source>
         <translation>nicht gesichert vorgefunden</translation>
     </message>
+    <message>
+        <source>This record by itself: %1</source>
+        <translation>Dieses Protokoll für sich allein: %1</translation>
+    </message>
 </context>
 <context>
     <name>RenameWords</name>

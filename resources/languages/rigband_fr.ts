@@ -8534,6 +8534,10 @@ plus grave d’abord</translation>
         <source>found not secured</source>
         <translation>trouvé non assuré</translation>
     </message>
+    <message>
+        <source>This record by itself: %1</source>
+        <translation>Cette fiche à elle seule : %1</translation>
+    </message>
 </context>
 <context>
     <name>RenameWords</name>

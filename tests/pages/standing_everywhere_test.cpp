@@ -298,6 +298,27 @@ TEST(StandingEverywhere, IsTheSameForEveryCouplingOfTheDemonstration)
     EXPECT_GE(told, 4U * 20) << "pages, table and paper of every coupling";
 }
 
+TEST(StandingEverywhere, ARecordThatSaysInsideTellsWhatAnotherOneHasLeftOpen)
+{
+    ToldFile file;
+    file.today(900);
+    file.ask(QuestionKind::OutsideReading);
+    file.close();
+    file.today(500);
+    file.close();
+    const auto aileron = [&file] {
+        const AirframeFacts facts = must(factsOf(file.store.records(), file.hangar.airframe));
+        return summaryOf(facts, must(file.store.records().content(file.rigged))).couplings.front();
+    };
+    ASSERT_EQ(aileron().coupling.name, "Left aileron");
+    EXPECT_EQ(aileron().standing.says, Says::Inside);
+    ASSERT_TRUE(aileron().now.has_value());
+    EXPECT_EQ(aileron().now->says, Says::Outside);
+
+    file.resolve();
+    EXPECT_FALSE(aileron().now.has_value()) << "somebody has said what it was";
+}
+
 // All that is said of the left aileron, place by place, while the right one was wrong in the control check.
 TEST(StandingEverywhere, NamesTheSurfaceThatWasWrongWhereAJointIsMarkedBecauseOfAnother)
 {
