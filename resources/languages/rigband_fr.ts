@@ -8536,7 +8536,7 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>This record by itself: %1</source>
-        <translation>Cette fiche à elle seule : %1</translation>
+        <translation>Cette fiche à elle seule : %1</translation>
     </message>
 </context>
 <context>
