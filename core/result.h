@@ -17,6 +17,7 @@ enum class ProblemKind {
     WrongVersion,  // laid out as another version than it says
     DamagedFile,
     FileReadOnly,
+    SaveBrokenOff, // what undoes it stands beside the file, which was opened only to be read
     FolderReadOnly,
     DiskFull,
     BusyElsewhere,

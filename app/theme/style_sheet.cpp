@@ -91,6 +91,7 @@ QListWidget[chapters="true"]::item { padding: 7px 8px; border-radius: 6px; color
 QListWidget[chapters="true"]::item:selected { background: @AccentFill; color: @Ink; }
 QComboBox { min-height: 30px; }
 QComboBox QAbstractItemView { background: @Card; color: @Ink; selection-background-color: @Accent; selection-color: @AccentText; }
+QComboBox QAbstractItemView::item { min-height: 28px; padding: 0px 6px; }
 QCheckBox, QRadioButton { spacing: 8px; }
 QCalendarWidget QWidget#qt_calendar_navigationbar { background: @Card; }
 QCalendarWidget QToolButton { background: @Card; color: @Ink; border: 1px solid transparent; border-radius: 4px; padding: 4px 10px; font-weight: 600; }

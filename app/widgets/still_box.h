@@ -2,7 +2,10 @@
 
 #include <QComboBox>
 #include <QSpinBox>
+#include <QStyledItemDelegate>
 #include <QWheelEvent>
+
+#include <type_traits>
 
 namespace rig {
 
@@ -11,7 +14,13 @@ namespace rig {
 template <typename Box> class Still : public Box
 {
 public:
-    explicit Still(QWidget* parent = nullptr) : Box{parent} { this->setFocusPolicy(Qt::StrongFocus); }
+    explicit Still(QWidget* parent = nullptr) : Box{parent}
+    {
+        this->setFocusPolicy(Qt::StrongFocus);
+        // Qt's own draws the row in hand in the colours of a menu, where its words cannot be read.
+        if constexpr (std::is_same_v<Box, QComboBox>)
+            this->setItemDelegate(new QStyledItemDelegate{this});
+    }
 
 protected:
     void wheelEvent(QWheelEvent* event) override { event->ignore(); }

@@ -41,6 +41,12 @@ QString ProblemWords::sentence(const Problem& problem, const QString& givenName)
         return tr("%1 may only be read, so nothing was written. Allow writing to it, or copy it to a "
                   "place of your own and open the copy.")
             .arg(fileName);
+    case ProblemKind::SaveBrokenOff:
+        return tr("A save into %1 was broken off, and what undoes it stands in %1-journal beside it. Open %1 "
+                  "with Rigband where it may be written to: it is then as it was before that save. Until "
+                  "then "
+                  "move or copy neither of the two without the other.")
+            .arg(fileName);
     case ProblemKind::FolderReadOnly:
         return tr("The folder of %1 may not be written to, so nothing was written: saving needs room "
                   "there for a second file. Allow writing to the folder, or use a place of your own.")

@@ -72,7 +72,7 @@ Outcome lookThrough(const std::string& path, const std::stop_token& stop)
 Outcome lookThroughToWrite(const std::string& path, const std::stop_token& stop)
 {
     Outcome found = lookThrough(path, stop);
-    if (found || found.problem().kind != ProblemKind::FileReadOnly || fileRefusesWriting(path))
+    if (found || found.problem().kind != ProblemKind::SaveBrokenOff || fileRefusesWriting(path))
         return found;
     const auto file = StoreFile::Connection::open(path, StoreFile::Connection::Access::Writing);
     if (!file)

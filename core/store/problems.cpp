@@ -13,6 +13,8 @@ ProblemKind kindOf(int code, const std::string& path)
 {
     if (code == SQLITE_READONLY_DBMOVED)
         return ProblemKind::NoSuchFile;
+    if (code == SQLITE_READONLY_ROLLBACK)
+        return ProblemKind::SaveBrokenOff;
     switch (code & 0xff) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:

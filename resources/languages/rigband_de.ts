@@ -7498,6 +7498,10 @@ Ernstestes zuerst</translation>
         <source>Something unexpected went wrong with %1. It is not certain whether this was saved: close the file, open it again and look at what it holds before you enter it once more.</source>
         <translation>%1: Etwas Unerwartetes ging schief. Es ist ungewiss, ob gespeichert wurde: Datei schließen, wieder öffnen und ansehen, was sie enthält, bevor Sie es noch einmal eintragen.</translation>
     </message>
+    <message>
+        <source>A save into %1 was broken off, and what undoes it stands in %1-journal beside it. Open %1 with Rigband where it may be written to: it is then as it was before that save. Until then move or copy neither of the two without the other.</source>
+        <translation>Ein Speichern in %1 wurde abgebrochen, und was es rückgängig macht, steht in %1-journal daneben. %1 mit Rigband dort öffnen, wo geschrieben werden darf: Dann ist sie wieder so wie vor diesem Speichern. Bis dahin keine der beiden Dateien ohne die andere verschieben oder kopieren.</translation>
+    </message>
 </context>
 <context>
     <name>PromptWords</name>

@@ -7498,6 +7498,10 @@ plus grave d’abord</translation>
         <source>Something unexpected went wrong with %1. It is not certain whether this was saved: close the file, open it again and look at what it holds before you enter it once more.</source>
         <translation>Un problème inattendu est survenu avec %1. Il n’est pas certain que cela ait été enregistré : fermer le fichier, le rouvrir et regarder ce qu’il contient avant de le saisir encore une fois.</translation>
     </message>
+    <message>
+        <source>A save into %1 was broken off, and what undoes it stands in %1-journal beside it. Open %1 with Rigband where it may be written to: it is then as it was before that save. Until then move or copy neither of the two without the other.</source>
+        <translation>Un enregistrement dans %1 a été interrompu, et ce qui l’annule se trouve dans %1-journal, à côté. Ouvrez %1 avec Rigband là où l’on peut écrire : il est alors comme avant cet enregistrement. D’ici là, ne déplacez ni ne copiez aucun des deux sans l’autre.</translation>
+    </message>
 </context>
 <context>
     <name>PromptWords</name>

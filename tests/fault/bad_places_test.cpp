@@ -280,6 +280,10 @@ TEST_F(BadPlace, ProgramIsKilledWithHalfASaveOnTheDisk)
     ASSERT_TRUE(fs::exists(store.path() + "-journal"));
     ASSERT_GT(fs::file_size(store.path()), before)
         << "half of it must be on the disk for this test to mean anything";
+    const auto looked = StoreFile::open(store.path(), OpenAs::ToLook, store.clock());
+    ASSERT_FALSE(looked) << "whoever only reads cannot undo it";
+    EXPECT_EQ(looked.problem().kind, ProblemKind::SaveBrokenOff) << looked.problem().detail;
+    EXPECT_TRUE(fs::exists(store.path() + "-journal"));
     store.reopen();
     EXPECT_EQ(readings(), 1U);
     EXPECT_FALSE(fs::exists(store.path() + "-journal"));
