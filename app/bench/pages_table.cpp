@@ -301,7 +301,7 @@ bool Bench::run()
     const int big = m_isSmall ? 10'000 : 100'000;
     {
         auto demo = StoreFile::open(file("demo.rigband"), OpenAs::New, m_clock);
-        if (!demo || !isMade(buildDemo(*demo.value())))
+        if (!demo || !isMade(buildDemo(*demo.value(), demo::Language::English)))
             return false;
     }
     timeOpening("demo.rigband", QStringLiteral("demonstration"), 250);

@@ -5,6 +5,7 @@
 #include "app/pictures/drawn_photo.h"
 #include "app/wording/chain_words.h"
 #include "app/wording/file_words.h"
+#include "app/wording/language.h"
 #include "app/wording/long_work_words.h"
 #include "app/wording/problem_words.h"
 #include "core/demo/demo.h"
@@ -60,10 +61,12 @@ int writeDemo(const QString& into)
 {
     if (!isFree(into))
         return kCouldNot;
-    const Outcome built = makeUnderAnotherName(into.toStdString(), [](const std::string& making) -> Outcome {
-        const auto opened = StoreFile::open(making, OpenAs::New, SystemClock{});
-        return opened ? buildDemo(*opened.value(), drawnPhoto) : Outcome{opened.problem()};
-    });
+    const demo::Language language = demo::languageOf(spokenLanguage().toStdString());
+    const Outcome built =
+        makeUnderAnotherName(into.toStdString(), [language](const std::string& making) -> Outcome {
+            const auto opened = StoreFile::open(making, OpenAs::New, SystemClock{});
+            return opened ? buildDemo(*opened.value(), language, drawnPhoto) : Outcome{opened.problem()};
+        });
     if (!built)
         return couldNot(built.problem(), into);
     say(FileWords::demoWritten(into));

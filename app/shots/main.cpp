@@ -317,7 +317,8 @@ bool shootBeside(const Setting& setting, Album& album, const rig::Clock& clock, 
 {
     const QTemporaryDir folder;
     const QString path = folder.filePath("hangar.rigband");
-    if (const rig::Outcome written = rig::writeTroubledFile(path.toStdString(), clock); !written) {
+    const auto language = rig::demo::languageOf(rig::spokenLanguage().toStdString());
+    if (const rig::Outcome written = rig::writeTroubledFile(path.toStdString(), clock, language); !written) {
         QTextStream{stderr} << QString::fromStdString(written.problem().detail) << '\n';
         return false;
     }

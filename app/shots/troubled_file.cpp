@@ -2,6 +2,7 @@
 
 #include "core/airframe/id_source.h"
 #include "core/demo/demo.h"
+#include "core/demo/sayings.h"
 #include "core/store/copies.h"
 #include "core/store/join.h"
 #include "core/store/records.h"
@@ -10,11 +11,20 @@
 #include <QByteArray>
 #include <QFile>
 
+#include <cassert>
 #include <filesystem>
 
 namespace rig {
 
 namespace {
+
+constexpr demo::Saying kClosedAtHangar{"Closed at the hangar.", "An der Halle abgeschlossen.",
+                                       "Clos au hangar."};
+constexpr demo::Saying kClosedAtTrailer{"Closed at the trailer.", "Am Anhänger abgeschlossen.",
+                                        "Clos à la remorque."};
+// Of as many bytes as kBallReplaced, in the place of which it is put.
+constexpr demo::Saying kBallSaidOtherwise{"ball and plunger repaired", "Kugel und Riegel poliert",
+                                          "bille et verrou resserrés"};
 
 // Two laptops do nothing in the same minute.
 class MinutesLater : public Clock
@@ -39,6 +49,7 @@ struct Laptop
 {
     std::string path;
     const Clock& clock;
+    demo::Language language;
     std::uint64_t seed;
 };
 
@@ -54,7 +65,7 @@ Result<ApartOn> writeCommon(const Laptop& laptop)
     const auto file = StoreFile::open(laptop.path, OpenAs::New, laptop.clock);
     if (!file)
         return file.problem();
-    if (const Outcome built = buildDemo(*file.value()); !built)
+    if (const Outcome built = buildDemo(*file.value(), laptop.language); !built)
         return built.problem();
     IdSource ids{laptop.seed};
     Records records{*file.value(), ids, laptop.clock};
@@ -77,7 +88,7 @@ Result<ApartOn> writeCommon(const Laptop& laptop)
 }
 
 // The record of the day closed, and a new member entered, on each of the two.
-Outcome writeApart(const Laptop& laptop, const ApartOn& apart, const char* note)
+Outcome writeApart(const Laptop& laptop, const ApartOn& apart, const demo::Saying& note)
 {
     const auto file = StoreFile::open(laptop.path, OpenAs::Existing, laptop.clock);
     if (!file)
@@ -86,12 +97,12 @@ Outcome writeApart(const Laptop& laptop, const ApartOn& apart, const char* note)
     Records records{*file.value(), ids, laptop.clock};
     Person member;
     member.name = "N. Brook";
-    member.role = "member";
+    member.role = demo::says::kMember.in(laptop.language);
     if (const auto kept = records.add(member); !kept)
         return kept.problem();
     RecordClose close;
     close.record = apart.record;
-    close.note = note;
+    close.note = note.in(laptop.language);
     close.stamp = {apart.leader, laptop.clock.now()};
     if (const auto kept = records.add(close); !kept)
         return kept.problem();
@@ -111,13 +122,16 @@ Outcome takeInTwin(const Laptop& ours, const std::string& twin)
 }
 
 // As another program does that writes into the file by itself: a word of the same length.
-Outcome changeByHand(const std::string& path)
+Outcome changeByHand(const Laptop& laptop)
 {
-    QFile file{QString::fromStdString(path)};
+    QFile file{QString::fromStdString(laptop.path)};
     if (!file.open(QIODevice::ReadWrite))
         return Problem{ProblemKind::CannotOpen, file.errorString().toStdString()};
     QByteArray bytes = file.readAll();
-    bytes.replace("ball and plunger replaced", "ball and plunger repaired");
+    const std::string replaced = demo::says::kBallReplaced.in(laptop.language);
+    const std::string otherwise = kBallSaidOtherwise.in(laptop.language);
+    assert(replaced.size() == otherwise.size());
+    bytes.replace(QByteArray::fromStdString(replaced), QByteArray::fromStdString(otherwise));
     if (!file.seek(0) || file.write(bytes) != bytes.size())
         return Problem{ProblemKind::DiskFull, file.errorString().toStdString()};
     return Done{};
@@ -125,12 +139,12 @@ Outcome changeByHand(const std::string& path)
 
 } // namespace
 
-Outcome writeTroubledFile(const std::string& path, const Clock& now)
+Outcome writeTroubledFile(const std::string& path, const Clock& now, demo::Language language)
 {
     const Day today = now.now().localDay();
     const MinutesLater later{now, 25};
-    const Laptop ours{path, now, 11};
-    const Laptop theirs{path + ".twin", later, 12};
+    const Laptop ours{path, now, language, 11};
+    const Laptop theirs{path + ".twin", later, language, 12};
     const auto apart = writeCommon(ours);
     if (!apart)
         return apart.problem();
@@ -140,15 +154,15 @@ Outcome writeTroubledFile(const std::string& path, const Clock& now)
     std::filesystem::copy_file(path, theirs.path, error);
     if (error)
         return Problem{ProblemKind::FolderReadOnly, error.message()};
-    if (const Outcome done = writeApart(ours, apart.value(), "Closed at the hangar."); !done)
+    if (const Outcome done = writeApart(ours, apart.value(), kClosedAtHangar); !done)
         return done;
-    if (const Outcome done = writeApart(theirs, apart.value(), "Closed at the trailer."); !done)
+    if (const Outcome done = writeApart(theirs, apart.value(), kClosedAtTrailer); !done)
         return done;
     if (const auto kept = copyBeforeTakingIn(path, today); !kept)
         return kept.problem();
     if (const Outcome done = takeInTwin(ours, theirs.path); !done)
         return done;
-    return changeByHand(path);
+    return changeByHand(ours);
 }
 
 } // namespace rig

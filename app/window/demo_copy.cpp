@@ -33,20 +33,22 @@ bool isMakerGone(const QString& folder)
 
 DemoCopy::DemoCopy() : m_folder{QDir::tempPath() + '/' + nameFor(QCoreApplication::applicationPid())} {}
 
-Result<std::unique_ptr<DemoCopy>> DemoCopy::make()
+Result<std::unique_ptr<DemoCopy>> DemoCopy::make(demo::Language language)
 {
     removeOldDemos(QDir::tempPath());
     std::unique_ptr<DemoCopy> made{new DemoCopy};
     if (!made->m_folder.isValid())
         return Problem{ProblemKind::FolderReadOnly, made->m_folder.errorString().toStdString()};
-    if (const Outcome filled = made->fill(); !filled)
+    if (const Outcome filled = made->fill(language); !filled)
         return filled.problem();
     return made;
 }
 
-Outcome DemoCopy::fill() const
+Outcome DemoCopy::fill(demo::Language language) const
 {
-    QFile told{QStringLiteral(":/demonstration/demonstration.rigband")};
+    const std::string_view code = demo::codeOf(language);
+    QFile told{QStringLiteral(":/demonstration/demonstration_%1.rigband")
+                   .arg(QLatin1String{code.data(), static_cast<int>(code.size())})};
     QFile copy{file()};
     if (!told.open(QIODevice::ReadOnly) || !copy.open(QIODevice::WriteOnly | QIODevice::NewOnly))
         return Problem{ProblemKind::FolderReadOnly, copy.errorString().toStdString()};

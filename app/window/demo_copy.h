@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/demo/language.h"
 #include "core/result.h"
 
 #include <QString>
@@ -9,20 +10,20 @@
 
 namespace rig {
 
-// A copy of the demonstration in a folder of its own among the temporary ones, so that it can never meet a
-// file of the user's. It goes away with this; what a killed program left a day ago or before goes with the
-// next one.
+// A copy of the demonstration, told in one language, in a folder of its own among the temporary ones, so that
+// it can never meet a file of the user's. It goes away with this; what a killed program left a day ago or
+// before goes with the next one.
 class DemoCopy
 {
 public:
     // FolderReadOnly or DiskFull where it cannot be made.
-    static Result<std::unique_ptr<DemoCopy>> make();
+    static Result<std::unique_ptr<DemoCopy>> make(demo::Language language);
 
     QString file() const { return m_folder.filePath(QStringLiteral("demo.rigband")); }
 
 private:
     DemoCopy();
-    Outcome fill() const;
+    Outcome fill(demo::Language language) const;
 
     QTemporaryDir m_folder;
 };

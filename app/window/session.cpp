@@ -2,6 +2,7 @@
 
 #include "app/pictures/drawn_photo.h"
 #include "app/window/demo_copy.h"
+#include "app/wording/language.h"
 #include "core/demo/demo.h"
 #include "core/store/copies.h"
 
@@ -49,14 +50,15 @@ Result<Joined> Session::takeIn(OtherFile& theirs, Progress* progress)
 
 Result<std::unique_ptr<Session>> Session::openDemo(const Clock& clock)
 {
-    auto copy = DemoCopy::make();
+    const demo::Language language = demo::languageOf(spokenLanguage().toStdString());
+    auto copy = DemoCopy::make(language);
     if (!copy)
         return copy.problem();
     auto file =
         StoreFile::open(copy.value()->file().toStdString(), OpenAs::Existing, clock, LookedThrough::Behind);
     if (!file)
         return file.problem();
-    if (const Outcome drawn = addDemoPhotos(*file.value(), drawnPhoto); !drawn)
+    if (const Outcome drawn = addDemoPhotos(*file.value(), language, drawnPhoto); !drawn)
         return drawn.problem();
     return std::unique_ptr<Session>{new Session{std::move(file).value(), clock, std::move(copy).value()}};
 }

@@ -1,3 +1,4 @@
+#include "core/demo/sayings.h"
 #include "core/demo/story.h"
 
 namespace rig::demo {
@@ -64,17 +65,17 @@ void excludeTilted(Teller& teller, Joint& joint)
                         .purpose = Purpose::Baseline,
                         .corrects = std::nullopt,
                         .note = {}});
-    teller.exclude(joint, Who::Vale, "Leaf was held at an angle; seen by both at the time.");
+    teller.exclude(joint, Who::Vale, says::kLeafTilted);
 }
 
 void firstBaselines(Teller& teller, int airframe)
 {
     for (Joint* joint : teller.joints(airframe)) {
-        teller.fit(*joint, FittingKind::First, "", joint->plan->mean, joint->plan->scatter);
+        teller.fit(*joint, FittingKind::First, {}, joint->plan->mean, joint->plan->scatter);
         if (!hasGap(joint->coupling))
             continue;
         takeBaseline(teller, *joint, joint->plan->baselineReadings);
-        if (airframe == 1 && joint->coupling.name == "Left airbrake")
+        if (airframe == 1 && joint->plan->name == says::kLeftAirbrake)
             excludeTilted(teller, *joint);
         if (joint->plan->baselineReadings >= kReadingsToFreeze)
             teller.freeze(*joint, Who::Oren, Who::Quill);
@@ -91,34 +92,29 @@ void firstDemonstrations(Teller& teller, int airframe)
 
 void refitAirbrake(Teller& teller)
 {
-    Joint& joint = teller.joint(1, "Right airbrake");
-    teller.resolve(joint, Who::Quill, "The sleeve had moved on the rod.",
-                   "Sleeve readjusted; a new fitting with its own baseline from today.");
-    teller.happen(1, EventKind::Refitted, "Sleeve had moved on the rod; readjusted by A. Quill.", &joint);
-    teller.fit(joint, FittingKind::Refitted, "sleeve readjusted", 0.76, 0.024);
+    Joint& joint = teller.joint(1, says::kRightAirbrake);
+    teller.resolve(joint, Who::Quill, says::kSleeveHadMoved, says::kNewFittingFromToday);
+    teller.happen(1, EventKind::Refitted, says::kReadjustedByQuill, &joint);
+    teller.fit(joint, FittingKind::Refitted, says::kSleeveReadjusted, 0.76, 0.024);
     takeBaseline(teller, joint, 10);
     teller.freeze(joint, Who::Oren, Who::Quill);
 }
 
 void refitFlap(Teller& teller)
 {
-    Joint& joint = teller.joint(0, "Left flap");
+    Joint& joint = teller.joint(0, says::kLeftFlap);
     teller.feelPlay(joint, Who::Quill, {PlayFelt::Felt, Gap::micrometres(150)}, {PlayFelt::None},
-                    "Dial gauge, both sides held close to the ball, before the ball was changed.");
-    teller.fit(joint, FittingKind::PartChanged, "ball and plunger replaced", 1.17, 0.018);
+                    says::kFlapPlay);
+    teller.fit(joint, FittingKind::PartChanged, says::kBallReplaced, 1.17, 0.018);
     takeBaseline(teller, joint, 12);
     teller.freeze(joint, Who::Oren, Who::Quill);
 }
 
 void showOverlap(Teller& teller)
 {
-    Joint& joint = teller.joint(2, "Right airbrake");
+    Joint& joint = teller.joint(2, says::kRightAirbrake);
     demonstrate(teller, joint, {0.62, 0.66, 0.69, 0.71, 0.75, 0.80}, Tool::SetC);
-    teller.happen(
-        2, EventKind::Note,
-        "On trestles: right airbrake shown part-seated at 0.62 to 0.80 mm, where it also reads when locked. "
-        "Its gap cannot tell the two apart.",
-        &joint);
+    teller.happen(2, EventKind::Note, says::kOverlapShown, &joint);
 }
 
 } // namespace

@@ -26,9 +26,9 @@ demo::Story wholeStory()
 
 } // namespace
 
-Outcome buildDemo(StoreFile& file, const PhotoDrawer& drawPhoto)
+Outcome buildDemo(StoreFile& file, demo::Language language, const PhotoDrawer& drawPhoto)
 {
-    demo::Teller teller{file};
+    demo::Teller teller{file, language};
     return teller.records().together([&]() -> Outcome {
         teller.clock().set(demo::dayOf(2024, 2, 17), 10, 0);
         teller.introduce();
@@ -41,11 +41,11 @@ Outcome buildDemo(StoreFile& file, const PhotoDrawer& drawPhoto)
         if (!drawPhoto)
             return teller.outcome();
         // Last of all, so that every other id is the same without them.
-        return demo::addPhotos(teller.records(), teller.clock().now().localDay(), drawPhoto);
+        return demo::addPhotos(teller.records(), language, teller.clock().now().localDay(), drawPhoto);
     });
 }
 
-Outcome addDemoPhotos(StoreFile& file, const PhotoDrawer& drawPhoto)
+Outcome addDemoPhotos(StoreFile& file, demo::Language language, const PhotoDrawer& drawPhoto)
 {
     constexpr std::uint64_t kSeed = 5;
     const demo::Story story = wholeStory();
@@ -53,7 +53,7 @@ Outcome addDemoPhotos(StoreFile& file, const PhotoDrawer& drawPhoto)
     clock.set(story.back().day, story.back().hour, 0);
     IdSource ids{kSeed};
     Records records{file, ids, clock};
-    return records.together([&] { return demo::addPhotos(records, story.back().day, drawPhoto); });
+    return records.together([&] { return demo::addPhotos(records, language, story.back().day, drawPhoto); });
 }
 
 } // namespace rig

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/demo/language.h"
 #include "core/lesson/photo.h"
 #include "core/result.h"
 
@@ -14,11 +15,13 @@ struct Coupling;
 using PhotoDrawer = std::function<DrawnPhoto(const Coupling&, PhotoOf)>;
 
 // Fills a new, empty file with an invented hangar: three airframes, seven people, five gauges, and the
-// seasons 2024 to 2026 with all that happened in them. The same facts, with the same ids, every time. One
-// transaction. A few couplings get photos where somebody draws them; everything else is the same without.
-Outcome buildDemo(StoreFile& file, const PhotoDrawer& drawPhoto = {});
+// seasons 2024 to 2026 with all that happened in them. The same facts, with the same ids, every time; in each
+// language only the words differ. One transaction. A few couplings get photos where somebody draws them;
+// everything else is the same without.
+Outcome buildDemo(StoreFile& file, demo::Language language, const PhotoDrawer& drawPhoto = {});
 
-// The photos alone, into a file that was filled without them: their words are those of the day.
-Outcome addDemoPhotos(StoreFile& file, const PhotoDrawer& drawPhoto);
+// The photos alone, into a file that was filled in this language without them: their words are those of the
+// day.
+Outcome addDemoPhotos(StoreFile& file, demo::Language language, const PhotoDrawer& drawPhoto);
 
 } // namespace rig

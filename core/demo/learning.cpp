@@ -1,3 +1,4 @@
+#include "core/demo/sayings.h"
 #include "core/demo/story.h"
 
 #include <algorithm>
@@ -33,7 +34,7 @@ void signOff(Teller& teller)
     one.person = teller.person(Who::Iver);
     one.signer = teller.person(Who::Oren);
     one.day = teller.clock().now().localDay();
-    one.note = "Named all couplings and said the calls of the control check unaided.";
+    one.note = teller.told(says::kNamedAll);
     one.stamp = teller.by(Who::Oren);
     teller.keep(teller.records().add(one));
 }

@@ -1,5 +1,7 @@
 #include "core/demo/photos.h"
 
+#include "core/demo/sayings.h"
+
 #include <algorithm>
 #include <array>
 
@@ -10,17 +12,18 @@ namespace {
 struct Photographed
 {
     const char* airframe;
-    const char* coupling;
+    Saying coupling;
 };
 
-constexpr std::array kPhotographed{Photographed{"QX-17", "Left aileron"},
-                                   Photographed{"QX-17", "Right aileron"}, Photographed{"QX-17", "Elevator"},
-                                   Photographed{"QX-42", "Left aileron"}};
+constexpr std::array kPhotographed{
+    Photographed{"QX-17", says::kLeftAileron}, Photographed{"QX-17", says::kRightAileron},
+    Photographed{"QX-17", says::kElevator}, Photographed{"QX-42", says::kLeftAileron}};
 constexpr std::array kEachOf{PhotoOf::Locked, PhotoOf::PartSeated, PhotoOf::Empty, PhotoOf::Access};
 
 // The one that the story made under this name.
 template <typename Thing>
-Result<Thing> named(const Result<std::vector<Thing>>& all, std::string Thing::*name, const char* wanted)
+Result<Thing> named(const Result<std::vector<Thing>>& all, std::string Thing::*name,
+                    const std::string& wanted)
 {
     if (!all)
         return all.problem();
@@ -46,7 +49,7 @@ Outcome photograph(Records& records, const Coupling& coupling, Photo photo, cons
 
 } // namespace
 
-Outcome addPhotos(Records& records, Day day, const PhotoDrawer& draw)
+Outcome addPhotos(Records& records, Language language, Day day, const PhotoDrawer& draw)
 {
     const auto owner = named(records.persons(), &Person::name, "M. Oren");
     if (!owner)
@@ -54,13 +57,14 @@ Outcome addPhotos(Records& records, Day day, const PhotoDrawer& draw)
     Photo photo;
     photo.day = day;
     photo.person = owner.value().id;
-    photo.note = "Drawn by the program, not a photo.";
+    photo.note = says::kDrawn.in(language);
     photo.stamp.by = owner.value().id;
     for (const Photographed& one : kPhotographed) {
         const auto airframe = named(records.airframes(), &Airframe::registration, one.airframe);
         if (!airframe)
             return airframe.problem();
-        const auto coupling = named(records.couplings(airframe.value().id), &Coupling::name, one.coupling);
+        const auto coupling =
+            named(records.couplings(airframe.value().id), &Coupling::name, one.coupling.in(language));
         if (!coupling)
             return coupling.problem();
         if (const Outcome kept = photograph(records, coupling.value(), photo, draw); !kept)

@@ -6,6 +6,6 @@
 namespace rig::demo {
 
 // Of four couplings how they look locked, part-seated and empty, and where they are.
-Outcome addPhotos(Records& records, Day day, const PhotoDrawer& draw);
+Outcome addPhotos(Records& records, Language language, Day day, const PhotoDrawer& draw);
 
 } // namespace rig::demo

@@ -1,5 +1,6 @@
 #include "core/demo/rigging.h"
 
+#include "core/demo/sayings.h"
 #include "core/demo/surfaces.h"
 #include "core/review/record_review.h"
 #include "core/rigging/joint_asks.h"
@@ -90,7 +91,7 @@ double gapToday(Teller& teller, const Joint& joint, const RiggingPlan& plan)
         return 0;
     double gap = teller.lockedGap(joint);
     const bool isWearing =
-        joint.plan->airframe == 0 && joint.coupling.name == "Left flap" && joint.fittings.size() == 1;
+        joint.plan->airframe == 0 && joint.plan->name == says::kLeftFlap && joint.fittings.size() == 1;
     if (!isWearing)
         return gap;
     gap += kWearPerRigging * std::max(0, plan.number - kWearBegins);
@@ -146,7 +147,7 @@ struct AtCoupling
                                 .record = record,
                                 .state = SeatState::PartSeated,
                                 .corrects = joint.readings.back().id,
-                                .note = "Found part-seated when looked at again."});
+                                .note = says::kFoundPartSeated});
         }
         if (!surprise.after)
             return false;
@@ -161,13 +162,13 @@ struct AtCoupling
     bool first()
     {
         look(teller, record, joint, Turn::First, plan.first);
-        if (plan.interruptedAt && joint.coupling.name == plan.interruptedAt) {
+        if (joint.plan->name == plan.interruptedAt) {
             interrupt(teller, record, joint, InterruptionReason::Asked, plan.first);
             teller.clock().passSeconds(900);
             look(teller, record, joint, Turn::First, plan.first);
         }
         const CouplingParts parts = partsOf(joint.coupling);
-        if (plan.surprise && joint.coupling.name == plan.surprise->coupling) {
+        if (plan.surprise && joint.plan->name == plan.surprise->coupling) {
             if (!meet(*plan.surprise))
                 return false;
         } else if (parts.gap) {
@@ -229,7 +230,7 @@ void interrupt(Teller& teller, RecordId record, const Joint& joint, Interruption
 }
 
 void close(Teller& teller, RecordId record, Closing closing, std::optional<Who> first,
-           std::optional<Who> second, const char* note)
+           std::optional<Who> second, const Saying& note)
 {
     static constexpr std::array kCounted{TickKind::ToolsOut, TickKind::HatchesOn};
     teller.clock().passSeconds(180);
@@ -244,7 +245,7 @@ void close(Teller& teller, RecordId record, Closing closing, std::optional<Who> 
         close.first = teller.person(*first);
     if (second)
         close.second = teller.person(*second);
-    close.note = note;
+    close.note = teller.told(note);
     close.stamp = teller.by(first.value_or(Who::Oren));
     teller.keep(teller.records().add(close));
     if (!close.note.empty())

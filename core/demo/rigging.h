@@ -7,16 +7,16 @@ namespace rig::demo {
 // A reading outside the band, and what came of it.
 struct Surprise
 {
-    const char* coupling;
+    Saying coupling;
     Tool tool;
     double seen; // mm
     bool isPartSeated;
     std::optional<double> after; // mm, once mended; empty: everything stopped there
-    const char* note;            // at the close
+    Saying note;                 // at the close
     // How its question was closed on the spot; unused where everything stopped.
     Who decides = Who::Oren;
-    const char* found = "";
-    const char* done = "";
+    Saying found = {};
+    Saying done = {};
 };
 
 struct RiggingPlan
@@ -31,11 +31,11 @@ struct RiggingPlan
     double shift = 0;             // mm, what that tool reads too high
     int secondReads = 0;          // so many of the first couplings are read by the second person too
     double secondShift = 0;
-    const char* interruptedAt = nullptr;
+    Saying interruptedAt = {};
     std::optional<Who> secondName; // of the close, where it was not the second person
     bool controlsFirst = false;    // the control check before the couplings
     std::optional<Surprise> surprise;
-    const char* note = "";
+    Saying note = {};
 };
 
 // One rigging from the first look to the close.
@@ -48,6 +48,6 @@ void answer(Teller& teller, RecordId record, const Joint& joint, CheckKind kind,
             Who who);
 void interrupt(Teller& teller, RecordId record, const Joint& joint, InterruptionReason reason, Who who);
 void close(Teller& teller, RecordId record, Closing closing, std::optional<Who> first,
-           std::optional<Who> second, const char* note);
+           std::optional<Who> second, const Saying& note);
 
 } // namespace rig::demo

@@ -2,6 +2,7 @@
 
 #include "core/airframe/airframe.h"
 #include "core/airframe/coupling.h"
+#include "core/demo/saying.h"
 
 #include <span>
 #include <string_view>
@@ -17,7 +18,7 @@ enum class Tool { SetA, SetB, SetC, Pins, Taper };
 struct PersonPlan
 {
     const char* name;
-    const char* role;
+    Saying role;
     const char* phone;
     double offset; // mm that this person reads above the gap
 };
@@ -35,14 +36,14 @@ struct AirframePlan
 struct CouplingPlan
 {
     int airframe; // index into airframePlans()
-    const char* name;
+    Saying name;
     Circuit circuit;
     Side side;
     PlanPlace place;
-    const char* access;
+    Saying access;
     AccessSide seenFrom;
     AccessSide mirrorFrom;
-    const char* leafPlace;
+    Saying leafPlace;
     Layout layout;
     double mean;    // mm, locked
     double scatter; // mm, rigging to rigging

@@ -1,4 +1,5 @@
 #include "core/demo/calendar.h"
+#include "core/demo/sayings.h"
 #include "core/demo/story.h"
 
 #include <algorithm>
@@ -73,74 +74,39 @@ const std::vector<OnDay>& surprises()
     static const std::vector<OnDay> all{
         {0,
          dayOf(2024, 5, 11),
-         {"Left airbrake", Tool::SetA, 0.97, false, 0.82,
-          "Left airbrake outside: stopped, left as it was, A. Quill called. Grit under the sleeve stop. Then "
-          "disconnected, cleaned, connected, looked at, pulled, read: 0.80 to 0.85.",
-          Who::Quill, "Grit under the sleeve stop.",
-          "Left as it was until found. Then disconnected, cleaned, connected; to be looked at, pulled and "
-          "read."}},
+         {says::kLeftAirbrake, Tool::SetA, 0.97, false, 0.82, says::kGritNote, Who::Quill, says::kGrit,
+          says::kCleanedThen}},
         {1,
          dayOf(2024, 6, 2),
-         {"Right airbrake", Tool::SetC, 0.92, false, std::nullopt,
-          "Stopped at the right airbrake and left it as it is. A. Quill called. No flying with it."}},
+         {says::kRightAirbrake, Tool::SetC, 0.92, false, std::nullopt, says::kStoppedAtAirbrake}},
         {2,
          dayOf(2024, 6, 15),
-         {"Left aileron", Tool::SetC, 1.92, true, 0.88,
-          "Left aileron outside: stopped, left as it was, A. Quill called. Part-seated: the sleeve had not "
-          "come to its stop. Then disconnected, cleaned, connected, looked at, pulled, read. L. Marsh told.",
-          Who::Quill, "Part-seated: the sleeve had not come to its stop.",
-          "Left as it was until found. Then disconnected, cleaned, connected; to be looked at, pulled and "
-          "read. L. Marsh told."}},
+         {says::kLeftAileron, Tool::SetC, 1.92, true, 0.88, says::kSleeveShortNote, Who::Quill,
+          says::kSleeveShort, says::kCleanedThenTold}},
         {0,
          dayOf(2024, 9, 28),
-         {"Elevator", Tool::SetA, 0.48, false, 0.37,
-          "Elevator outside: stopped, left as it was, A. Quill called. The lock moved slowly, its grease was "
-          "hard. Then disconnected, wiped, connected, looked at, pulled, read.",
-          Who::Quill, "Lock moves slowly: the grease is hard, and leaves the plunger short.",
-          "Left as it was until found. Then disconnected, wiped, connected; to be looked at, pulled and "
-          "read. To be cleaned at the annual."}},
+         {says::kElevator, Tool::SetA, 0.48, false, 0.37, says::kHardGreaseNote, Who::Quill,
+          says::kHardGrease, says::kWipedThen}},
         {1,
          dayOf(2025, 4, 20),
-         {"Right aileron", Tool::SetA, 0.12, true, 0.58,
-          "Right aileron outside, after a control check that had shown nothing: stopped, left as it was, "
-          "A. Quill called. Part-seated. Then disconnected, cleaned, connected, looked at, pulled, read, "
-          "and all controls tried again. L. Marsh told.",
-          Who::Quill, "Part-seated. The control check before it had shown nothing.",
-          "Left as it was until found. Then disconnected, cleaned, connected; to be looked at, pulled and "
-          "read. L. Marsh told."}},
+         {says::kRightAileron, Tool::SetA, 0.12, true, 0.58, says::kControlsShowedNothingNote, Who::Quill,
+          says::kControlsShowedNothing, says::kCleanedThenTold}},
         {2,
          dayOf(2025, 6, 7),
-         {"Elevator", Tool::SetC, 1.34, true, 0.41,
-          "Elevator outside: stopped, left as it was, A. Quill called. Part-seated: connected in a hurry "
-          "before rain. Then disconnected, cleaned, connected, looked at, pulled, read. L. Marsh told.",
-          Who::Quill, "Part-seated: connected in a hurry before rain.",
-          "Left as it was until found. Then disconnected, cleaned, connected; to be looked at, pulled and "
-          "read. L. Marsh told."}},
+         {says::kElevator, Tool::SetC, 1.34, true, 0.41, says::kInAHurryNote, Who::Quill, says::kInAHurry,
+          says::kCleanedThenTold}},
         {0,
          dayOf(2025, 10, 11),
-         {"Elevator", Tool::SetA, 0.23, false, 0.36,
-          "Elevator outside: stopped, left as it was, A. Quill called. Water in the grease. Then "
-          "disconnected, dried, connected, looked at, pulled, read.",
-          Who::Quill, "Water in the grease.",
-          "Left as it was until found. Then disconnected, dried, connected; to be looked at, pulled and "
-          "read. To be cleaned at the annual."}},
+         {says::kElevator, Tool::SetA, 0.23, false, 0.36, says::kWaterNote, Who::Quill, says::kWater,
+          says::kDriedThen}},
         {0,
          dayOf(2026, 6, 13),
-         {"Right flap", Tool::Pins, 1.12, false, 0.98,
-          "Right flap outside: stopped, left as it was, A. Quill called. The pin had been pushed in at an "
-          "angle. Then looked at, pulled, read once with the pin square: 0.95 to 1.00.",
-          Who::Quill,
-          "The pin had been pushed in at an angle; the joint itself looked at and pulled by both.",
-          "Nothing at the joint. To be looked at, pulled and read once, the pin square."}},
+         {says::kRightFlap, Tool::Pins, 1.12, false, 0.98, says::kPinAtAnAngleNote, Who::Quill,
+          says::kPinAtAnAngle, says::kNothingAtTheJoint}},
         {2,
          dayOf(2026, 7, 4),
-         {"Left water dump", Tool::Pins, 1.68, false, 1.40,
-          "Left water dump outside: stopped, left as it was, A. Quill called. Sleeve not at its stop, sand "
-          "on "
-          "the rod. Then disconnected, cleaned, connected, looked at, pulled, read: 1.40 to 1.45.",
-          Who::Quill, "Sleeve not at its stop: sand on the rod.",
-          "Left as it was until found. Then disconnected, cleaned, connected; to be looked at, pulled and "
-          "read."}},
+         {says::kLeftWaterDump, Tool::Pins, 1.68, false, 1.40, says::kSandNote, Who::Quill, says::kSand,
+          says::kCleanedThen}},
     };
     return all;
 }
@@ -174,12 +140,11 @@ void turnOfQx17(RiggingPlan& plan)
         plan.onlyTool = Tool::SetC;
         plan.secondReads = 5;
         plan.secondShift = 0.019; // with his usual offset 0.04 above T. Vale
-        plan.note =
-            "J. Iver reads 0.04 above T. Vale on five couplings. Both stand; to be measured together.";
+        plan.note = says::kIverAboveVale;
     }
     if (plan.day == dayOf(2024, 9, 14)) {
-        plan.interruptedAt = "Left flap";
-        plan.note = "Called away at the left flap; begun there again from the look.";
+        plan.interruptedAt = says::kLeftFlap;
+        plan.note = says::kCalledAway;
     }
 }
 
@@ -197,7 +162,7 @@ RiggingPlan planFor(int airframe, Day day, int number)
     if (airframe == 2 && day == dayOf(2024, 4, 13)) {
         plan.first = Who::Iver;
         plan.second = Who::Oren;
-        plan.note = "J. Iver's first rigging of this airframe, beside M. Oren. Not signed off on it yet.";
+        plan.note = says::kFirstOfIver;
     }
     plan.controlsFirst = airframe == 1 && day == dayOf(2025, 4, 20);
     for (const OnDay& one : surprises())

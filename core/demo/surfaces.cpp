@@ -1,5 +1,7 @@
 #include "core/demo/surfaces.h"
 
+#include "core/demo/sayings.h"
+
 #include <array>
 
 namespace rig::demo {
@@ -8,7 +10,7 @@ namespace {
 
 struct SurfacePlan
 {
-    const char* name;
+    Saying name;
     SurfaceKind kind;
     Side side = Side::None;
     int hingeMm = 0; // 0: nothing is measured on it
@@ -18,27 +20,26 @@ struct SurfacePlan
 
 constexpr int kToleranceMm = 3;
 constexpr int kMostPlayMm = 2;
-constexpr const char* kManual = "page 4-12, revision 3 (invented)";
 
 std::vector<SurfacePlan> plansOf(int airframe)
 {
     using enum SurfaceKind;
     std::vector<SurfacePlan> plans{
-        {"Left aileron", Aileron, Side::Left, 120, 52, 26},
-        {"Right aileron", Aileron, Side::Right, 120, 52, 26},
-        {"Left airbrake", Airbrake, Side::Left},
-        {"Right airbrake", Airbrake, Side::Right},
-        {"Elevator", Elevator, Side::None, 140, 58, 48},
-        {"Rudder", Rudder, Side::None, 260, 130, 130},
-        {"Trim", Trim, Side::None},
+        {says::kLeftAileron, Aileron, Side::Left, 120, 52, 26},
+        {says::kRightAileron, Aileron, Side::Right, 120, 52, 26},
+        {says::kLeftAirbrake, Airbrake, Side::Left},
+        {says::kRightAirbrake, Airbrake, Side::Right},
+        {says::kElevator, Elevator, Side::None, 140, 58, 48},
+        {says::kRudder, Rudder, Side::None, 260, 130, 130},
+        {says::kTrim, Trim, Side::None},
     };
     if (airframe == 0) {
-        plans.insert(plans.begin() + 2, {"Left flap", Flap, Side::Left, 130, 20, 30});
-        plans.insert(plans.begin() + 3, {"Right flap", Flap, Side::Right, 130, 20, 30});
+        plans.insert(plans.begin() + 2, {says::kLeftFlap, Flap, Side::Left, 130, 20, 30});
+        plans.insert(plans.begin() + 3, {says::kRightFlap, Flap, Side::Right, 130, 20, 30});
     }
     if (airframe == 2) {
-        plans.push_back({"Left water dump", WaterDump, Side::Left});
-        plans.push_back({"Right water dump", WaterDump, Side::Right});
+        plans.push_back({says::kLeftWaterDump, WaterDump, Side::Left});
+        plans.push_back({says::kRightWaterDump, WaterDump, Side::Right});
     }
     return plans;
 }
@@ -77,13 +78,13 @@ void measureAll(Teller& teller, RecordId record, const Surface& surface, Who who
 
 } // namespace
 
-std::vector<Surface> surfacesOf(int airframe, AirframeId id)
+std::vector<Surface> surfacesOf(int airframe, AirframeId id, Language language)
 {
     std::vector<Surface> surfaces;
     for (const SurfacePlan& plan : plansOf(airframe)) {
         Surface surface;
         surface.airframe = id;
-        surface.name = plan.name;
+        surface.name = plan.name.in(language);
         surface.kind = plan.kind;
         surface.side = plan.side;
         surface.order = static_cast<int>(surfaces.size()) + 1;
@@ -93,7 +94,7 @@ std::vector<Surface> surfacesOf(int airframe, AirframeId id)
             surface.up = ManualDeflection{millimetres(plan.upMm), millimetres(kToleranceMm)};
             surface.down = ManualDeflection{millimetres(plan.downMm), millimetres(kToleranceMm)};
             surface.mostPlay = millimetres(kMostPlayMm);
-            surface.manualReference = kManual;
+            surface.manualReference = says::kManualPage.in(language);
         }
         surfaces.push_back(surface);
     }

@@ -6,7 +6,7 @@ namespace rig::demo {
 
 // The control surfaces of an airframe with what its invented manual says; a surface that connects by itself
 // is among them.
-std::vector<Surface> surfacesOf(int airframe, AirframeId id);
+std::vector<Surface> surfacesOf(int airframe, AirframeId id, Language language);
 
 // One by one through every surface, all in order: `who` stands at the surface, `cockpit` moves the control.
 // Measured too where `measures`.

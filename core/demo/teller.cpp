@@ -1,5 +1,6 @@
 #include "core/demo/teller.h"
 
+#include "core/demo/sayings.h"
 #include "core/demo/surfaces.h"
 #include "core/review/quarantine_effect.h"
 #include "core/rigging/counts_as.h"
@@ -25,25 +26,25 @@ std::vector<Gap> stepsOf(int firstUm, int lastUm, int stepUm)
     return sizes;
 }
 
-Gauge gaugeOf(const char* name, GaugeSet set, int toleranceUm, const char* note)
+Gauge gaugeOf(const char* name, GaugeSet set, int toleranceUm, std::string note)
 {
     Gauge gauge;
     gauge.name = name;
     gauge.set = std::move(set);
     gauge.tolerance = Gap::micrometres(toleranceUm);
-    gauge.note = note;
+    gauge.note = std::move(note);
     return gauge;
 }
 
 // In the order of Tool.
-std::vector<Gauge> gaugePlans()
+std::vector<Gauge> gaugePlans(Language language)
 {
     return {
-        gaugeOf("A", {GaugeKind::Leaves, stepsOf(50, 1000, 50)}, 4, "Red case, in QX-17's trailer."),
-        gaugeOf("B", {GaugeKind::Leaves, stepsOf(50, 1000, 50)}, 4, "Blue case."),
-        gaugeOf("C", {GaugeKind::Leaves, stepsOf(20, 1000, 20)}, 3, "Fine steps, in the workshop."),
-        gaugeOf("P", {GaugeKind::Pins, stepsOf(800, 2000, 50)}, 3, "Pins for gaps beyond the leaves."),
-        gaugeOf("T", GaugeSet::taper(Gap::micrometres(50)), 25, "Taper gauge, for wide part-seated gaps."),
+        gaugeOf("A", {GaugeKind::Leaves, stepsOf(50, 1000, 50)}, 4, says::kSetA.in(language)),
+        gaugeOf("B", {GaugeKind::Leaves, stepsOf(50, 1000, 50)}, 4, says::kSetB.in(language)),
+        gaugeOf("C", {GaugeKind::Leaves, stepsOf(20, 1000, 20)}, 3, says::kSetC.in(language)),
+        gaugeOf("P", {GaugeKind::Pins, stepsOf(800, 2000, 50)}, 3, says::kPins.in(language)),
+        gaugeOf("T", GaugeSet::taper(Gap::micrometres(50)), 25, says::kTaper.in(language)),
     };
 }
 
@@ -84,7 +85,10 @@ void StoryClock::set(Day day, int hour, int minute)
                offset};
 }
 
-Teller::Teller(StoreFile& file) : m_ids{kSeed}, m_records{file, m_ids, m_clock}, m_dice{kSeed} {}
+Teller::Teller(StoreFile& file, Language language)
+    : m_language{language}, m_ids{kSeed}, m_records{file, m_ids, m_clock}, m_dice{kSeed}
+{
+}
 
 Outcome Teller::outcome() const
 {
@@ -111,7 +115,7 @@ void Teller::introducePeople()
     for (const PersonPlan& plan : personPlans()) {
         Person person;
         person.name = plan.name;
-        person.role = plan.role;
+        person.role = told(plan.role);
         person.phone = plan.phone;
         if (!m_persons.empty())
             person.stamp.by = m_persons.front();
@@ -121,7 +125,7 @@ void Teller::introducePeople()
 
 void Teller::introduceGauges()
 {
-    for (Gauge gauge : gaugePlans()) {
+    for (Gauge gauge : gaugePlans(m_language)) {
         gauge.stamp = by(Who::Oren);
         gauge.id = keep(m_records.add(gauge));
         m_gauges.push_back(std::move(gauge));
@@ -135,8 +139,8 @@ void Teller::introduceAirframes()
         airframe.registration = plan.registration;
         airframe.type = plan.type;
         airframe.serial = plan.serial;
-        airframe.jurisdiction = "Invented. Ask your own authority.";
-        airframe.manualReferences = "Invented maintenance manual, section 4, revision 3.";
+        airframe.jurisdiction = told(says::kAuthority);
+        airframe.manualReferences = told(says::kManuals);
         airframe.callName = personPlans()[static_cast<std::size_t>(Who::Quill)].name;
         airframe.callPhone = personPlans()[static_cast<std::size_t>(Who::Quill)].phone;
         airframe.riggingsBefore = plan.riggingsBefore;
@@ -147,7 +151,7 @@ void Teller::introduceAirframes()
         airframe.id = keep(m_records.add(airframe));
         m_airframes.push_back(airframe);
         std::vector<Surface>& surfaces =
-            m_surfaces.emplace_back(surfacesOf(static_cast<int>(m_surfaces.size()), airframe.id));
+            m_surfaces.emplace_back(surfacesOf(static_cast<int>(m_surfaces.size()), airframe.id, m_language));
         for (Surface& surface : surfaces) {
             surface.stamp = by(Who::Oren);
             surface.id = keep(m_records.add(surface));
@@ -162,14 +166,14 @@ void Teller::introduceCouplings()
         joint.plan = &plan;
         Coupling& coupling = joint.coupling;
         coupling.airframe = airframe(plan.airframe);
-        coupling.name = plan.name;
+        coupling.name = told(plan.name);
         coupling.circuit = plan.circuit;
         coupling.side = plan.side;
         coupling.place = plan.place;
-        coupling.access = plan.access;
+        coupling.access = told(plan.access);
         coupling.seenFrom = plan.seenFrom;
         coupling.mirrorFrom = plan.mirrorFrom;
-        coupling.leafPlace = plan.leafPlace;
+        coupling.leafPlace = told(plan.leafPlace);
         coupling.layout = plan.layout;
         coupling.kind = plan.kind;
         coupling.parts = plan.parts;
@@ -179,18 +183,18 @@ void Teller::introduceCouplings()
     }
 }
 
-GaugeCheck Teller::checkOf(Tool tool, const char* found) const
+GaugeCheck Teller::checkOf(Tool tool, const Saying& found) const
 {
     GaugeCheck check;
     check.gauge = gauge(tool).id;
     check.day = m_clock.now().localDay();
-    check.how = "micrometer, at three places";
-    check.found = found;
+    check.how = told(says::kHowChecked);
+    check.found = told(found);
     check.stamp = by(Who::Quill);
     return check;
 }
 
-void Teller::checkGauge(Tool tool, const char* found)
+void Teller::checkGauge(Tool tool, const Saying& found)
 {
     m_checks.push_back(checkOf(tool, found));
     keep(m_records.add(m_checks.back()));
@@ -206,7 +210,7 @@ std::vector<Question> Teller::questionsOf(const GaugeCheck& check)
     return all;
 }
 
-void Teller::putAside(Tool tool, const char* found, Day quarantineFrom, const char* done)
+void Teller::putAside(Tool tool, const Saying& found, Day quarantineFrom, const Saying& done)
 {
     GaugeCheck check = checkOf(tool, found);
     check.quarantineFrom = quarantineFrom;
@@ -223,7 +227,7 @@ void Teller::putAside(Tool tool, const char* found, Day quarantineFrom, const ch
     keep(m_records.add(kept));
 }
 
-void Teller::happen(int index, EventKind kind, const char* note, const Joint* joint)
+void Teller::happen(int index, EventKind kind, const Saying& note, const Joint* joint)
 {
     Event event;
     event.airframe = airframe(index);
@@ -231,13 +235,13 @@ void Teller::happen(int index, EventKind kind, const char* note, const Joint* jo
         event.coupling = joint->coupling.id;
     event.kind = kind;
     event.day = m_clock.now().localDay();
-    event.note = note;
+    event.note = told(note);
     event.stamp = by(kind == EventKind::Note ? Who::Oren : Who::Quill);
     event.person = event.stamp.by;
     keep(m_records.add(event));
 }
 
-void Teller::feelPlay(const Joint& joint, Who who, PlayFound along, PlayFound across, const char* note)
+void Teller::feelPlay(const Joint& joint, Who who, PlayFound along, PlayFound across, const Saying& note)
 {
     JointPlay play;
     play.coupling = joint.coupling.id;
@@ -245,14 +249,14 @@ void Teller::feelPlay(const Joint& joint, Who who, PlayFound along, PlayFound ac
     play.along = along;
     play.across = across;
     play.person = person(who);
-    play.note = note;
+    play.note = told(note);
     play.stamp = by(who);
     keep(m_records.add(play));
 }
 
 void Teller::annualDone(int index, Day nextDue)
 {
-    happen(index, EventKind::Annual, "Annual inspection by A. Quill.");
+    happen(index, EventKind::Annual, says::kAnnual);
     Airframe& airframe = m_airframes[static_cast<std::size_t>(index)];
     airframe.annualDue = nextDue;
     airframe.stamp = by(Who::Oren);
@@ -267,18 +271,18 @@ void Teller::ask(Joint& joint, Question question, Who who)
     joint.question = keep(m_records.add(question));
 }
 
-void Teller::resolve(Joint& joint, Who who, const char* found, const char* done)
+void Teller::resolve(Joint& joint, Who who, const Saying& found, const Saying& done)
 {
     close(*std::exchange(joint.question, std::nullopt), who, found, done);
 }
 
-void Teller::close(QuestionId question, Who who, const char* found, const char* done)
+void Teller::close(QuestionId question, Who who, const Saying& found, const Saying& done)
 {
     Resolution resolution;
     resolution.question = question;
     resolution.person = person(who);
-    resolution.found = found;
-    resolution.done = done;
+    resolution.found = told(found);
+    resolution.done = told(done);
     resolution.stamp = by(who);
     keep(m_records.add(resolution));
 }
@@ -309,20 +313,20 @@ std::vector<Joint*> Teller::joints(int index)
     return of;
 }
 
-Joint& Teller::joint(int index, const char* name)
+Joint& Teller::joint(int index, const Saying& name)
 {
     return *std::ranges::find_if(m_joints, [&](const Joint& joint) {
-        return joint.plan->airframe == index && joint.coupling.name == name;
+        return joint.plan->airframe == index && joint.plan->name == name;
     });
 }
 
-void Teller::fit(Joint& joint, FittingKind kind, const char* reason, double mean, double scatter)
+void Teller::fit(Joint& joint, FittingKind kind, const Saying& reason, double mean, double scatter)
 {
     Fitting fitting;
     fitting.coupling = joint.coupling.id;
     fitting.begins = m_clock.now().localDay();
     fitting.kind = kind;
-    fitting.reason = reason;
+    fitting.reason = told(reason);
     fitting.stamp = by(Who::Quill);
     fitting.id = keep(m_records.add(fitting));
     joint.fitting = fitting.id;
@@ -366,7 +370,7 @@ Verdict Teller::read(Joint& joint, const Taking& taking)
     if (taking.second)
         reading.second = person(*taking.second);
     reading.when = m_clock.now();
-    reading.note = taking.note;
+    reading.note = told(taking.note);
     reading.corrects = taking.corrects;
     reading.stamp = by(taking.who);
 
@@ -381,11 +385,11 @@ Verdict Teller::read(Joint& joint, const Taking& taking)
     return shown ? shown->judgement.verdict : Verdict::NoBandYet;
 }
 
-void Teller::exclude(Joint& joint, Who who, const char* reason)
+void Teller::exclude(Joint& joint, Who who, const Saying& reason)
 {
     Exclusion exclusion;
     exclusion.reading = joint.readings.back().id;
-    exclusion.reason = reason;
+    exclusion.reason = told(reason);
     exclusion.stamp = by(who);
     exclusion.id = keep(m_records.add(exclusion));
     joint.exclusions.push_back(exclusion);

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/airframe/id_source.h"
-#include "core/numbers/dice.h"
 #include "core/demo/scene.h"
+#include "core/numbers/dice.h"
 #include "core/review/coupling_history.h"
 #include "core/store/records.h"
 #include "core/store/store_file.h"
@@ -59,7 +59,7 @@ struct Taking
     Purpose purpose = Purpose::Rigging;
     SeatState state = SeatState::Locked;
     std::optional<ReadingId> corrects;
-    std::string note;
+    Saying note = {};
     std::optional<Who> second = {}; // who stands by
 };
 
@@ -68,23 +68,24 @@ struct Taking
 class Teller
 {
 public:
-    explicit Teller(StoreFile& file);
+    Teller(StoreFile& file, Language language);
 
     Records& records() { return m_records; }
     StoryClock& clock() { return m_clock; }
     numbers::Dice& dice() { return m_dice; }
     Outcome outcome() const;
+    std::string told(const Saying& saying) const { return saying.in(m_language); }
 
     void introduce(); // people, gauges, airframes, couplings
-    void checkGauge(Tool tool, const char* found);
+    void checkGauge(Tool tool, const Saying& found);
     // A check that puts the gauge aside; what it asks is closed at once.
-    void putAside(Tool tool, const char* found, Day quarantineFrom, const char* done);
-    void happen(int airframe, EventKind kind, const char* note, const Joint* joint = nullptr);
+    void putAside(Tool tool, const Saying& found, Day quarantineFrom, const Saying& done);
+    void happen(int airframe, EventKind kind, const Saying& note, const Joint* joint = nullptr);
     void annualDone(int airframe, Day nextDue);
-    void feelPlay(const Joint& joint, Who who, PlayFound along, PlayFound across, const char* note);
+    void feelPlay(const Joint& joint, Who who, PlayFound along, PlayFound across, const Saying& note);
     // A question about the joint, and how it was closed.
     void ask(Joint& joint, Question question, Who who);
-    void resolve(Joint& joint, Who who, const char* found, const char* done);
+    void resolve(Joint& joint, Who who, const Saying& found, const Saying& done);
 
     Stamp by(Who who) const;
     PersonId person(Who who) const { return m_persons[static_cast<std::size_t>(who)]; }
@@ -100,18 +101,18 @@ public:
     void leaveNote(RecordId record);
     void began(int airframe, RecordId record) { m_begun.emplace(record, airframe); }
     std::vector<Joint*> joints(int airframe);
-    Joint& joint(int airframe, const char* name);
+    Joint& joint(int airframe, const Saying& name);
 
     // A new fitting from today on, with the truth it brings.
-    void fit(Joint& joint, FittingKind kind, const char* reason, double mean, double scatter);
+    void fit(Joint& joint, FittingKind kind, const Saying& reason, double mean, double scatter);
     double lockedGap(const Joint& joint)
     {
         return joint.mean + joint.scatter * m_dice.normalWithin(joint.widest);
     }
     // The latest reading of the joint is the one that was taken.
-    Verdict read(Joint& joint, const Taking& taking);        // as shown on the spot
-    void exclude(Joint& joint, Who who, const char* reason); // the latest reading
-    void freeze(Joint& joint, Who first, Who second);        // every admitted reading of the fitting
+    Verdict read(Joint& joint, const Taking& taking);          // as shown on the spot
+    void exclude(Joint& joint, Who who, const Saying& reason); // the latest reading
+    void freeze(Joint& joint, Who first, Who second);          // every admitted reading of the fitting
 
     // Keeps the first problem.
     template <typename T> T keep(Result<T> result)
@@ -128,12 +129,13 @@ private:
     void introduceGauges();
     void introduceAirframes();
     void introduceCouplings();
-    GaugeCheck checkOf(Tool tool, const char* found) const;
+    GaugeCheck checkOf(Tool tool, const Saying& found) const;
     std::vector<Question> questionsOf(const GaugeCheck& check);
-    void close(QuestionId question, Who who, const char* found, const char* done);
+    void close(QuestionId question, Who who, const Saying& found, const Saying& done);
     const Gauge& gauge(Tool tool) const { return m_gauges[static_cast<std::size_t>(tool)]; }
     const CouplingHistory& historyWith(Joint& joint, const Reading& reading) const;
 
+    Language m_language;
     StoryClock m_clock;
     IdSource m_ids;
     Records m_records;

@@ -1,3 +1,4 @@
+#include "core/demo/sayings.h"
 #include "core/demo/story.h"
 
 namespace rig::demo {
@@ -19,13 +20,12 @@ void addGaugeChecks(Story& story)
             at(story, day, [day, aside](Teller& teller) {
                 for (const Tool tool : {Tool::SetA, Tool::SetB, Tool::SetC, Tool::Pins})
                     if (tool != Tool::SetB || day < aside)
-                        teller.checkGauge(tool, "Every size within 0.003 mm of its mark.");
+                        teller.checkGauge(tool, says::kSizesAsMarked);
             });
         }
     story.push_back({aside, 18, [](Teller& teller) {
-                         teller.putAside(
-                             Tool::SetB, "Tips worn: leaves 0.02 to 0.03 mm thinner than marked. Put aside.",
-                             dayOf(2025, 7, 11), "Set B put aside; what it read since stays in doubt.");
+                         teller.putAside(Tool::SetB, says::kTipsWorn, dayOf(2025, 7, 11),
+                                         says::kSetBPutAside);
                      }});
 }
 
@@ -35,9 +35,8 @@ void addSeasonStarts(Story& story)
     for (const Day day : days)
         at(story, day, [](Teller& teller) {
             for (int airframe = 0; airframe < 3; ++airframe) {
-                teller.happen(airframe, EventKind::Cleaned,
-                              "Season start: balls, sockets and locks cleaned.");
-                teller.happen(airframe, EventKind::Greased, "Thin film of the grade in the manual.");
+                teller.happen(airframe, EventKind::Cleaned, says::kSeasonCleaned);
+                teller.happen(airframe, EventKind::Greased, says::kSeasonGreased);
             }
         });
 }
@@ -66,20 +65,17 @@ void addAnnuals(Story& story)
 void addElevator(Story& story)
 {
     const auto scatters = [](Teller& teller, double scatter, double widest) {
-        Joint& elevator = teller.joint(0, "Elevator");
+        Joint& elevator = teller.joint(0, says::kElevator);
         elevator.scatter = scatter;
         elevator.widest = widest;
     };
     const auto grows = [scatters](Teller& teller) { scatters(teller, 0.110, 0.65); };
     const auto isCleaned = [scatters](Teller& teller) {
         scatters(teller, 0.020, 2.2);
-        teller.happen(0, EventKind::Cleaned, "Hardened grease taken out of the elevator lock.",
-                      &teller.joint(0, "Elevator"));
+        teller.happen(0, EventKind::Cleaned, says::kElevatorCleaned, &teller.joint(0, says::kElevator));
     };
     at(story, dayOf(2025, 9, 11), grows);
-    at(story, dayOf(2025, 9, 27), [](Teller& teller) {
-        teller.happen(0, EventKind::Note, "A wet week, and water had stood in the trailer.");
-    });
+    at(story, dayOf(2025, 9, 27), [](Teller& teller) { teller.happen(0, EventKind::Note, says::kWetWeek); });
     at(story, dayOf(2026, 2, 20), isCleaned);
 }
 
@@ -92,15 +88,10 @@ void addWorkshop(Story& story)
     addAnnuals(story);
     addElevator(story);
     at(story, dayOf(2026, 2, 20), [](Teller& teller) {
-        teller.happen(0, EventKind::PartChanged,
-                      "The gap had grown since summer. Ball and plunger replaced; A. Quill's decision.",
-                      &teller.joint(0, "Left flap"));
+        teller.happen(0, EventKind::PartChanged, says::kFlapGapHadGrown, &teller.joint(0, says::kLeftFlap));
     });
-    story.push_back({dayOf(2024, 7, 27), 17, [](Teller& teller) {
-                         teller.happen(
-                             0, EventKind::Note,
-                             "J. Iver and T. Vale measured together: J. Iver had held the leaf tilted.");
-                     }});
+    story.push_back({dayOf(2024, 7, 27), 17,
+                     [](Teller& teller) { teller.happen(0, EventKind::Note, says::kHeldTilted); }});
 }
 
 } // namespace rig::demo

@@ -19,7 +19,7 @@ protected:
     {
         store = std::make_unique<TempStore>();
         store->clock().set(dayOf(2026, 11, 1));
-        must(buildDemo(store->file()));
+        must(buildDemo(store->file(), demo::Language::English));
         for (const Airframe& airframe : must(store->records().airframes()))
             facts[airframe.registration] = must(factsOf(store->records(), airframe.id));
     }

@@ -468,7 +468,7 @@ TEST_F(Demo, InterruptionOutlandingAndNewcomerAreInTheRecords)
 TEST_F(Demo, ComesOutTheSameEveryTime)
 {
     TempStore again;
-    must(buildDemo(again.file()));
+    must(buildDemo(again.file(), demo::Language::English));
     const AirframeId airframe = must(again.records().airframes()).front().id;
     EXPECT_EQ(airframe, of("QX-17").airframe.id);
     const auto readings = must(again.records().readings(airframe));

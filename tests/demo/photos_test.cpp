@@ -11,7 +11,7 @@ class DrawnDemo : public testing::Test
 protected:
     DrawnDemo()
     {
-        must(buildDemo(store.file(), [](const Coupling&, PhotoOf of) {
+        must(buildDemo(store.file(), demo::Language::English, [](const Coupling&, PhotoOf of) {
             return DrawnPhoto{{{"drawn " + std::to_string(static_cast<int>(of))}}, 640, 480};
         }));
         for (const Airframe& airframe : must(store.records().airframes()))
@@ -44,7 +44,7 @@ TEST_F(DrawnDemo, FourCouplingsHaveAPhotoOfEachStateAndOfTheirPlace)
 TEST_F(DrawnDemo, IsOtherwiseTheSameAsWithoutPhotos)
 {
     TempStore without;
-    must(buildDemo(without.file()));
+    must(buildDemo(without.file(), demo::Language::English));
     for (const Airframe& airframe : airframes) {
         EXPECT_TRUE(must(without.records().learning(airframe.id)).photos.empty());
         const auto one = must(store.records().readings(airframe.id));

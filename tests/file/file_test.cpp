@@ -247,6 +247,24 @@ TEST_F(File, IsSalvagedIntoANewOneOnly)
     EXPECT_TRUE(again.err.contains("rescued.rigband is there already")) << again.err.toStdString();
 }
 
+TEST_F(File, OfTheInventedHangarSpeaksTheLanguageOfTheCommandLine)
+{
+    const QByteArray before = qgetenv("LC_ALL");
+    const std::pair<const char*, const char*> spoken[] = {
+        {"C.UTF-8", "Left aileron"}, {"de_DE.UTF-8", "Querruder links"}, {"fr_FR.UTF-8", "Aileron gauche"}};
+    for (const auto& [locale, aileron] : spoken) {
+        const std::string path = at(std::string{locale} + ".rigband");
+        qputenv("LC_ALL", locale);
+        const Answer told = run({"demo", QString::fromStdString(path)});
+        qputenv("LC_ALL", before);
+        ASSERT_EQ(told.status, 0) << told.err.toStdString();
+        const auto made = must(StoreFile::open(path, OpenAs::Existing, store.clock()));
+        Records records{*made, store.ids(), store.clock()};
+        const AirframeId airframe = must(records.airframes()).front().id;
+        EXPECT_EQ(must(records.couplings(airframe)).front().name, aileron);
+    }
+}
+
 TEST_F(File, OfTheInventedHangarComesWithItsSampleTableAndGoesRoundWhole)
 {
     const QString demo = pathOf("demo.rigband");

@@ -240,7 +240,7 @@ TEST(Wording, OnPaperNeverDecides)
     constexpr std::size_t kRecordsRead = 4;
     TempStore store;
     store.clock().set(kToday);
-    must(buildDemo(store.file()));
+    must(buildDemo(store.file(), demo::Language::English));
     const Printing printing{Paper::A4, kToday, ReportWords::program("0.1.0")};
     const auto airframes = must(store.records().airframes());
     ASSERT_EQ(airframes.size(), 3U);

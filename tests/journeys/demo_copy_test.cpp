@@ -1,7 +1,11 @@
 // The copy of the demonstration that a window opens, and what becomes of it.
 
+#include "app/pages/usual_surfaces.h"
 #include "app/window/demo_copy.h"
 #include "app/window/session.h"
+#include "app/wording/language.h"
+#include "app/wording/lesson_picture_words.h"
+#include "core/store/airframe_facts.h"
 #include "tests/support/fixed_clock.h"
 #include "tests/support/must.h"
 
@@ -13,6 +17,7 @@
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
+#include <set>
 #include <utime.h>
 
 using namespace rig;
@@ -33,6 +38,27 @@ TEST(Demonstrations, GoAwayWithTheirSession)
                          .photos.empty());
     }
     EXPECT_FALSE(QFileInfo::exists(folder));
+}
+
+TEST(Demonstrations, SpeakTheLanguageOfTheProgramAndNameSurfacesAsItDoes)
+{
+    FixedClock clock;
+    clock.set(dayOf(2026, 11, 2));
+    std::set<std::string> names;
+    for (const Language& language : languages()) {
+        const Speech speech{language.code};
+        const auto session = must(Session::openDemo(clock));
+        for (const Airframe& airframe : must(session->records().airframes())) {
+            const AirframeFacts facts = must(factsOf(session->records(), airframe.id));
+            names.insert(facts.couplings.front().name);
+            EXPECT_TRUE(usualSurfaces(airframe.id, facts.couplings, facts.surfaces).empty())
+                << "all are there by the names that this language has for them: "
+                << language.code.toStdString();
+            for (const Photo& photo : must(session->records().learning(airframe.id)).photos)
+                EXPECT_EQ(photo.note, LessonPictureWords::drawnNotAPhoto().toStdString());
+        }
+    }
+    EXPECT_EQ(names.size(), languages().size()) << "Left aileron, in each of them";
 }
 
 TEST(Demonstrations, LeftByKilledProgramsGoOnceTheyAreADayOld)

@@ -1,6 +1,7 @@
 #include "tests/journeys/page_tour.h"
 
 #include "app/shots/troubled_file.h"
+#include "app/wording/language.h"
 #include "app/wording/practice_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/statement_words.h"
@@ -253,7 +254,8 @@ void PageTour::questions()
 void PageTour::beside()
 {
     const QString path = m_folder.filePath("hangar.rigband");
-    ASSERT_TRUE(writeTroubledFile(path.toStdString(), m_clock));
+    ASSERT_TRUE(
+        writeTroubledFile(path.toStdString(), m_clock, demo::languageOf(spokenLanguage().toStdString())));
     m_window.openPath(path, OpenAs::Existing);
     const auto& bar = part(m_window, "faultsBar");
     ASSERT_TRUE(QTest::qWaitFor([&bar] { return bar.isVisible(); }, 60'000));

@@ -288,7 +288,7 @@ TEST(StandingEverywhere, IsTheSameForEveryCouplingOfTheDemonstration)
 {
     TempStore store;
     store.clock().set(dayOf(2026, 11, 1));
-    must(buildDemo(store.file()));
+    must(buildDemo(store.file(), demo::Language::English));
     std::size_t told = 0;
     for (const Airframe& airframe : must(store.records().airframes())) {
         const std::vector<Told> all = toldEverywhere(store, airframe.id);

@@ -96,7 +96,7 @@ TEST(ReviewOfTheDemonstration, TakesTenPagesAtMostOfEachAirframeAndNoMoreWithout
     int plans = 0;
     TempStore store;
     store.clock().set(kDemonstrationDay);
-    must(buildDemo(store.file()));
+    must(buildDemo(store.file(), demo::Language::English));
     for (const Airframe& airframe : must(store.records().airframes())) {
         AirframeFacts facts = must(factsOf(store.records(), airframe.id));
         EXPECT_TRUE(readContents(store.records(), facts));

@@ -84,7 +84,7 @@ TEST(Salvaged, OfADozenDamagedDemonstrationsIsToldToTheEnd)
     const TempFolder folder;
     const FixedClock clock;
     const std::string whole = folder.file("whole.rigband");
-    must(buildDemo(*must(StoreFile::open(whole, OpenAs::New, clock))));
+    must(buildDemo(*must(StoreFile::open(whole, OpenAs::New, clock)), demo::Language::English));
     const std::string bytes = bytesIn(whole);
     std::mt19937 random{20261130};
     int salvaged = 0;

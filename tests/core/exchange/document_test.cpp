@@ -52,7 +52,7 @@ const std::string& demoDocument()
 {
     static const std::string text = [] {
         TempStore store;
-        must(buildDemo(store.file(), fewBytes));
+        must(buildDemo(store.file(), demo::Language::English, fewBytes));
         return documentOf(store.file().connection());
     }();
     return text;
@@ -274,7 +274,7 @@ std::string fileText(const std::string& path)
 TEST_F(Document, OfTheDemonstrationMakesAnEqualFileWhoseChainHolds)
 {
     TempStore store;
-    must(buildDemo(store.file(), fewBytes));
+    must(buildDemo(store.file(), demo::Language::English, fewBytes));
     StoreFile::Connection& ours = store.file().connection();
     const std::string text = documentOf(ours);
     const DocumentRead document = read(text);
