@@ -50,8 +50,12 @@ void BaselineCouplings::focusInEvent(QFocusEvent* event)
 
 QSize BaselineCouplings::sizeHint() const
 {
-    // Wide enough for a usual name; longer ones wrap.
-    return {15 * fontMetrics().averageCharWidth() + 24, 6 * fontMetrics().height()};
+    // Wide enough for the names, as far as the readings beside them leave room; longer ones wrap.
+    const int letter = fontMetrics().averageCharWidth();
+    int widest = 0;
+    for (int row = 0; row < count(); ++row)
+        widest = std::max(widest, fontMetrics().horizontalAdvance(item(row)->text().section('\n', 0, 0)));
+    return {std::clamp(widest + 40, 15 * letter + 24, 20 * letter + 24), 6 * fontMetrics().height()};
 }
 
 } // namespace rig
