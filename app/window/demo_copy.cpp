@@ -1,5 +1,6 @@
 #include "app/window/demo_copy.h"
 
+#include "core/demo/bundle.h"
 #include "core/store/passing_file.h"
 
 #include <QCoreApplication>
@@ -7,6 +8,7 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QResource>
 
 #include <sys/types.h>
 #include <unistd.h>
@@ -46,15 +48,16 @@ Result<std::unique_ptr<DemoCopy>> DemoCopy::make(demo::Language language)
 
 Outcome DemoCopy::fill(demo::Language language) const
 {
-    const std::string_view code = demo::codeOf(language);
-    QFile told{QStringLiteral(":/demonstration/demonstration_%1.rigband")
-                   .arg(QLatin1String{code.data(), static_cast<int>(code.size())})};
+    const QByteArray bundle =
+        QResource{QStringLiteral(":/demonstration/demonstration.bundle")}.uncompressedData();
+    const auto slices =
+        demo::unbundled({bundle.constData(), static_cast<std::size_t>(bundle.size())}, language);
     QFile copy{file()};
-    if (!told.open(QIODevice::ReadOnly) || !copy.open(QIODevice::WriteOnly | QIODevice::NewOnly))
+    if (slices.empty() || !copy.open(QIODevice::WriteOnly | QIODevice::NewOnly | QIODevice::Unbuffered))
         return Problem{ProblemKind::FolderReadOnly, copy.errorString().toStdString()};
-    const QByteArray all = told.readAll();
-    if (copy.write(all) != all.size() || !copy.flush())
-        return Problem{ProblemKind::DiskFull, copy.errorString().toStdString()};
+    for (const std::string_view slice : slices)
+        if (const auto size = static_cast<qint64>(slice.size()); copy.write(slice.data(), size) != size)
+            return Problem{ProblemKind::DiskFull, copy.errorString().toStdString()};
     return Done{};
 }
 
