@@ -1,12 +1,15 @@
 #include "app/file/open_file.h"
+#include "app/file/terminal_progress.h"
 #include "app/file/verbs.h"
 #include "app/photos/photo_faults.h"
 #include "app/wording/chain_words.h"
 #include "app/wording/file_words.h"
 #include "app/wording/formats.h"
+#include "app/wording/long_work_words.h"
 #include "core/review/saved_oddly.h"
 #include "core/store/airframe_facts.h"
 #include "core/store/conflicts_in.h"
+#include "core/store/connection.h"
 #include "core/store/copies.h"
 #include "core/store/faulty_fact.h"
 #include "core/store/inspection.h"
@@ -37,7 +40,7 @@ Result<AirframeTally> tallyOf(const Records& records, const Airframe& airframe)
 }
 
 // What stands in it is said only where all of it can be read.
-Result<QStringList> contentOf(const Records& records)
+Result<QStringList> contentOf(const Records& records, Progress& progress)
 {
     Problem problem;
     std::vector<Airframe> airframes;
@@ -50,7 +53,10 @@ Result<QStringList> contentOf(const Records& records)
     QStringList content{FileWords::people(static_cast<int>(people.size()), static_cast<int>(gauges.size()))};
     if (airframes.empty())
         content.append(FileWords::noAirframes());
+    std::size_t done = 0;
     for (const Airframe& airframe : airframes) {
+        if (!progress.goOn(done++, airframes.size()))
+            return stoppedWork();
         const auto tally = tallyOf(records, airframe);
         if (!tally)
             return tally.problem();
@@ -92,22 +98,32 @@ QString toldOf(PhotoFault fault, int photos)
 }
 
 // Every photo, also one that was withdrawn.
-Outcome findPhotoFaults(StoreFile& file, QStringList& found)
+Outcome findPhotoFaults(StoreFile& file, QStringList& found, Progress& progress)
 {
     std::map<PhotoFault, int> faults;
-    const Outcome read = eachPhoto(file.connection(), [&faults](const Photo& photo, const PhotoImage& image) {
+    const auto take = [&faults](const Photo& photo, const PhotoImage& image) {
         if (const auto fault = faultOf(photo, image))
             ++faults[*fault];
-    });
+    };
+    const Outcome read = eachPhoto(file.connection(), take, &progress);
     for (const auto& [fault, photos] : faults)
         found.append(toldOf(fault, photos));
     return read;
 }
 
+// How long the parts of the look take against each other: rows, photos, the chain, what stands in it, what
+// was saved oddly, conflicts.
+std::vector<std::size_t> partsOfCheck()
+{
+    return {6, 1, 20, 2, 3, 1};
+}
+
 struct Found
 {
     QStringList faults;
+    QStringList content;
     QStringList replacedNames; // which are none
+    std::vector<Conflict> conflicts;
     std::int64_t takenOver = 0;
 };
 
@@ -128,30 +144,29 @@ Outcome tellChain(StoreFile& file, std::int64_t takenOver)
     return Done{};
 }
 
-void tellConflicts(StoreFile& file)
+void tellConflicts(const std::vector<Conflict>& open)
 {
-    const auto open = openConflictsIn(file.connection());
-    if (!open)
-        return;
-    const auto apart = static_cast<int>(std::ranges::count(open.value(), true, &Conflict::areApart));
+    const auto apart = static_cast<int>(std::ranges::count(open, true, &Conflict::areApart));
     if (apart > 0)
         say(FileWords::toBeDecided(apart));
-    if (const int twice = static_cast<int>(open.value().size()) - apart; twice > 0)
+    if (const int twice = static_cast<int>(open.size()) - apart; twice > 0)
         say(FileWords::saidTwice(twice));
 }
 
-Result<Found> foundIn(OpenFile& open)
+// What is wrong with rows, photos and the chain. `found` is what was met before a problem.
+Outcome findFaults(OpenFile& open, Found& all, WorkInParts& parts)
 {
-    Found all;
     QStringList& found = all.faults;
-    const auto findings = findingsIn(open.file->connection(), open.clock.now());
+    const auto findings = findingsIn(open.file->connection(), open.clock.now(), &parts);
     if (!findings)
         return findings.problem();
     for (const Finding& finding : findings.value())
         found.append(toldOf(finding));
-    if (const Outcome read = findPhotoFaults(*open.file, found); !read)
-        return read.problem();
-    const auto chain = open.file->lookAtChain();
+    parts.endPart();
+    if (const Outcome read = findPhotoFaults(*open.file, found, parts); !read)
+        return read;
+    parts.endPart();
+    const auto chain = open.file->lookAtChain(&parts);
     if (!chain)
         return chain.problem();
     if (chain.value().faults > 0)
@@ -161,7 +176,8 @@ Result<Found> foundIn(OpenFile& open)
         found.append(FileWords::copyOfLaterDay(QString::fromStdString(copy.filename().string())));
     all.replacedNames = ChainWords::replacedNames(chain.value());
     all.takenOver = chain.value().takenOver;
-    return all;
+    parts.endPart();
+    return Done{};
 }
 
 // What the appendix of the report says of readings, and of a closing too, for every airframe.
@@ -172,9 +188,10 @@ public:
 
     void take(const AirframeFacts& facts)
     {
+        const ClosedRecords closed{facts};
         for (const KeptReading& kept : facts.readings) {
             takeFuture("reading", kept.reading);
-            if (isInAClosedRecord(facts, kept.reading))
+            if (closed.tookIn(kept.reading))
                 add("reading", kept.reading.id.bytes, ChainWords::inAClosedRecord(saved(kept.reading.stamp)));
         }
         for (const RecordClose& close : facts.closings)
@@ -206,19 +223,39 @@ private:
     std::int64_t m_more = 0;
 };
 
-Result<QStringList> oddIn(OpenFile& open)
+Result<QStringList> oddIn(OpenFile& open, Progress& progress)
 {
     const auto airframes = open.records->airframes();
     if (!airframes)
         return airframes.problem();
     Odd odd{open};
+    std::size_t done = 0;
     for (const Airframe& airframe : airframes.value()) {
+        if (!progress.goOn(done++, airframes.value().size()))
+            return stoppedWork();
         const auto facts = factsOf(*open.records, airframe.id);
         if (!facts)
             return facts.problem();
         odd.take(facts.value());
     }
     return odd.sentences();
+}
+
+// What its facts say.
+Outcome readFacts(OpenFile& open, Found& all, WorkInParts& parts)
+{
+    Problem problem;
+    QStringList odd;
+    if (!take(contentOf(*open.records, parts), all.content, problem))
+        return problem;
+    parts.endPart();
+    if (!take(oddIn(open, parts), odd, problem))
+        return problem;
+    all.faults.append(odd);
+    parts.endPart();
+    if (auto conflicts = openConflictsIn(open.file->connection()))
+        all.conflicts = std::move(conflicts).value();
+    return parts.endPart() ? Done{} : Outcome{stoppedWork()};
 }
 
 // Reading ended at something that cannot stand there: nothing is said of a whole file then.
@@ -235,32 +272,34 @@ int tellUnreadable(const Problem& problem, const Found& found, const QString& fi
 
 int check(const QString& file)
 {
+    TerminalProgress progress;
+    WorkInParts parts{&progress, partsOfCheck()};
     OpenFile open;
-    if (const Outcome opened = open.open(file, OpenAs::ToLook); !opened)
-        return couldNot(opened.problem(), file);
-    auto looked = foundIn(open);
-    if (!looked)
-        return couldNot(looked.problem(), file);
-    Found found = std::move(looked).value();
-    const auto content = contentOf(*open.records);
-    if (!content)
-        return tellUnreadable(content.problem(), found, file);
-    const auto odd = oddIn(open);
-    if (!odd)
-        return tellUnreadable(odd.problem(), found, file);
-    found.faults.append(odd.value());
+    if (const Outcome opened = open.open(file, OpenAs::ToLook, &progress); !opened)
+        return couldNot(progress, opened.problem(), file);
+    Found found;
+    {
+        const Watched watched{open.file->connection(), &progress};
+        if (const Outcome looked = findFaults(open, found, parts); !looked)
+            return couldNot(progress, looked.problem(), file);
+        const Outcome read = readFacts(open, found, parts);
+        progress.clear();
+        if (!read)
+            return progress.isStopped() ? couldNot(LongWorkWords::stopped())
+                                        : tellUnreadable(read.problem(), found, file);
+    }
     say(found.faults.isEmpty() ? FileWords::isAFile(file) : FileWords::isAFileWithFindings(file));
     if (open.file->isUpgraded())
         say(FileWords::isOlder());
     if (fileRefusesWriting(file.toStdString()) || folderRefusesWriting(file.toStdString()))
         say(FileWords::readOnly());
-    for (const QString& sentence : content.value())
+    for (const QString& sentence : found.content)
         say(sentence);
     if (const Outcome said = tellChain(*open.file, found.takenOver); !said)
         return couldNot(said.problem(), file);
     for (const QString& sentence : found.replacedNames)
         say(sentence);
-    tellConflicts(*open.file);
+    tellConflicts(found.conflicts);
     for (const QString& sentence : found.faults)
         complain(sentence);
     return found.faults.isEmpty() ? kDone : kFound;

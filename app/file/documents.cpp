@@ -1,9 +1,12 @@
 #include "app/file/open_file.h"
+#include "app/file/terminal_progress.h"
 #include "app/file/verbs.h"
 #include "app/wording/document_words.h"
 #include "app/wording/file_words.h"
 #include "app/wording/join_words.h"
+#include "app/wording/long_work_words.h"
 #include "core/exchange/document.h"
+#include "core/store/connection.h"
 #include "core/store/create_file.h"
 #include "core/store/other_file.h"
 
@@ -16,14 +19,16 @@ namespace rig::file {
 
 namespace {
 
-Outcome writeInto(const std::string& path, StoreFile::Connection& file)
+Outcome writeInto(const std::string& path, StoreFile::Connection& file, Progress& progress)
 {
+    const Watched watched{file, &progress};
+    std::size_t rows = 0;
     QFile document{QString::fromStdString(path)};
     if (!document.open(QIODevice::WriteOnly | QIODevice::NewOnly))
         return Problem{ProblemKind::FolderReadOnly, path};
-    const Outcome written = writeDocument(file, [&document](std::string_view text) {
+    const Outcome written = writeDocument(file, [&](std::string_view text) {
         const auto size = static_cast<qint64>(text.size());
-        return document.write(text.data(), size) == size;
+        return progress.goOn(++rows, 0) && document.write(text.data(), size) == size;
     });
     if (!written)
         return written;
@@ -51,17 +56,23 @@ int exportDocument(const ExportedDocument& wanted)
 {
     if (!isFree(wanted.document))
         return kCouldNot;
-    const auto file = OtherFile::read(wanted.file.toStdString(), wanted.document.toStdString());
+    TerminalProgress progress;
+    const auto file = OtherFile::read(wanted.file.toStdString(), wanted.document.toStdString(), &progress);
     if (!file)
-        return couldNot(file.problem(), failedAtNewFile(file.problem().kind) ? wanted.document : wanted.file);
-    const auto chain = chainToldOf(*file.value());
+        return couldNot(progress, file.problem(),
+                        failedAtNewFile(file.problem().kind) ? wanted.document : wanted.file);
+    progress.clear();
+    const auto chain = chainToldOf(*file.value(), &progress);
     if (!chain)
         return kCouldNot;
     if (chain->faults > 0 && !wanted.asFound)
         return couldNot(JoinWords::lookFirst());
     const Outcome made = makeUnderAnotherName(wanted.document.toStdString(), [&](const std::string& making) {
-        return writeInto(making, file.value()->connection());
+        return writeInto(making, file.value()->connection(), progress);
     });
+    progress.clear();
+    if (!made && progress.isStopped())
+        return couldNot(LongWorkWords::stopped());
     if (!made && made.problem().kind == ProblemKind::DamagedFile)
         return couldNot(FileWords::cannotStand(QString::fromStdString(made.problem().detail)));
     if (!made)

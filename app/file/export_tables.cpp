@@ -1,10 +1,12 @@
 #include "app/file/open_file.h"
+#include "app/file/terminal_progress.h"
 #include "app/file/verbs.h"
 #include "app/wording/chain_words.h"
 #include "app/wording/file_words.h"
 #include "core/exchange/nameless.h"
 #include "core/exchange/review_tables.h"
 #include "core/exchange/tables_out.h"
+#include "core/store/connection.h"
 #include "core/store/passing_file.h"
 
 #include <QDir>
@@ -35,8 +37,9 @@ struct Written
     std::string text;
 };
 
-Result<std::vector<NamedTable>> tablesOf(const OpenFile& open, bool nameless)
+Result<std::vector<NamedTable>> tablesOf(const OpenFile& open, bool nameless, Progress& progress)
 {
+    const Watched watched{open.file->connection(), &progress};
     std::vector<NamedTable> tables;
     const auto add = [&tables](const char* name, Result<std::string> text) -> Outcome {
         if (!text)
@@ -44,9 +47,12 @@ Result<std::vector<NamedTable>> tablesOf(const OpenFile& open, bool nameless)
         tables.push_back({name, std::move(text).value()});
         return Done{};
     };
-    for (const Table& table : kTables)
+    for (const Table& table : kTables) {
+        if (!progress.goOn(tables.size(), kTables.size()))
+            return stoppedWork();
         if (const Outcome added = add(table.name, table.write(*open.records)); !added)
             return added.problem();
+    }
     if (!nameless)
         return tables;
     const Day today = open.clock.now().localDay();
@@ -98,14 +104,22 @@ int writeAll(const std::vector<Written>& tables, const QString& folder)
 
 int exportTables(const QString& file, const QString& folder, NamesOut names)
 {
+    TerminalProgress progress;
+    WorkInParts parts{&progress, {1, 1}};
     OpenFile open;
-    if (const Outcome opened = open.open(file); !opened)
-        return couldNot(opened.problem(), file);
+    if (const Outcome opened = open.open(file, OpenAs::Existing, &progress); !opened)
+        return couldNot(progress, opened.problem(), file);
     const bool nameless = names == NamesOut::Nameless;
     Problem problem;
     std::vector<NamedTable> tables;
-    if (!take(tablesOf(open, nameless), tables, problem))
-        return couldNot(problem, file);
+    if (!take(tablesOf(open, nameless, parts), tables, problem))
+        return couldNot(progress, problem, file);
+    parts.endPart();
+    const auto chain = open.file->lookAtChain(&parts);
+    if (!chain)
+        return couldNot(progress, chain.problem(), file);
+    if (isGivenUp(progress))
+        return kCouldNot;
     std::vector<Written> written;
     for (NamedTable& table : tables) {
         const QString path = QDir{folder}.filePath(QString::fromStdString(table.name));
@@ -120,9 +134,6 @@ int exportTables(const QString& file, const QString& folder, NamesOut names)
                                            : FileWords::cannotMakeFolder(folder));
         return kCouldNot;
     }
-    const auto chain = open.file->lookAtChain();
-    if (!chain)
-        return couldNot(chain.problem(), file);
     const int ended = writeAll(written, folder);
     if (nameless && ended == kDone)
         for (const QString& sentence : FileWords::nameless())

@@ -1,10 +1,12 @@
 #include "app/file/open_file.h"
 
+#include "app/file/terminal_progress.h"
 #include "app/file/verbs.h"
 #include "app/wording/file_words.h"
 #include "app/wording/join_words.h"
 #include "app/wording/long_work_words.h"
 #include "core/store/airframe_facts.h"
+#include "core/store/connection.h"
 #include "core/store/names.h"
 #include "core/store/passing_file.h"
 
@@ -27,9 +29,9 @@ std::uint64_t seedFromTheSystem()
 
 OpenFile::OpenFile() : ids{seedFromTheSystem()} {}
 
-Outcome OpenFile::open(const QString& path, OpenAs as)
+Outcome OpenFile::open(const QString& path, OpenAs as, const Progress* progress)
 {
-    auto opened = StoreFile::open(path.toStdString(), as, clock);
+    auto opened = StoreFile::open(path.toStdString(), as, clock, LookedThrough::First, stopOf(progress));
     if (!opened)
         return opened.problem();
     file = std::move(opened).value();
@@ -47,24 +49,46 @@ const Airframe* airframeNamed(const std::vector<Airframe>& airframes, const QStr
     return found == airframes.end() ? nullptr : &*found;
 }
 
-std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, const QString& registration)
+std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, const QString& registration,
+                                        TerminalProgress& progress)
 {
-    const auto refused = [&path](const Problem& problem) {
-        couldNot(problem, path);
+    const auto refused = [&](const Problem& problem) {
+        couldNot(progress, problem, path);
         return std::nullopt;
     };
-    if (const Outcome opened = open.open(path); !opened)
+    if (const Outcome opened = open.open(path, OpenAs::Existing, &progress); !opened)
         return refused(opened.problem());
+    const Watched watched{open.file->connection(), &progress};
     const auto airframes = open.records->airframes();
     if (!airframes)
         return refused(airframes.problem());
     const Airframe* const named = airframeNamed(airframes.value(), registration);
     if (!named) {
-        couldNot(FileWords::noSuchAirframe(path, registration));
+        couldNot(progress, FileWords::noSuchAirframe(path, registration));
         return std::nullopt;
     }
     auto facts = factsOf(*open.records, named->id);
     return facts ? std::optional{std::move(facts).value()} : refused(facts.problem());
+}
+
+int couldNot(TerminalProgress& progress, const Problem& problem, const QString& path)
+{
+    progress.clear();
+    return progress.isStopped() ? couldNot(LongWorkWords::stopped()) : couldNot(problem, path);
+}
+
+int couldNot(TerminalProgress& progress, const QString& sentence)
+{
+    progress.clear();
+    return couldNot(progress.isStopped() ? LongWorkWords::stopped() : sentence);
+}
+
+bool isGivenUp(TerminalProgress& progress)
+{
+    progress.clear();
+    if (progress.isStopped())
+        complain(LongWorkWords::stopped());
+    return progress.isStopped();
 }
 
 std::optional<ChainState> chainToldOf(OtherFile& file, const Progress* progress)

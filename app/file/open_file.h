@@ -14,6 +14,8 @@
 
 namespace rig::file {
 
+class TerminalProgress;
+
 // An open file with all that it takes to read and add facts. Made in place: its parts refer to one another.
 struct OpenFile
 {
@@ -23,7 +25,7 @@ struct OpenFile
     std::unique_ptr<Records> records;
 
     OpenFile();
-    Outcome open(const QString& path, OpenAs as = OpenAs::Existing);
+    Outcome open(const QString& path, OpenAs as = OpenAs::Existing, const Progress* progress = nullptr);
 };
 
 // The airframe that is registered so, however it is typed; null where there is none.
@@ -31,7 +33,14 @@ const Airframe* airframeNamed(const std::vector<Airframe>& airframes, const QStr
 
 // Opens the file; what it knows of the airframe with this registration. Where that cannot be told, why is
 // complained of.
-std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, const QString& registration);
+std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, const QString& registration,
+                                        TerminalProgress& progress);
+
+// Complains of it, or says that the work was stopped where that is why; the exit status for it.
+int couldNot(TerminalProgress& progress, const Problem& problem, const QString& path);
+int couldNot(TerminalProgress& progress, const QString& sentence);
+// Whether it was stopped before anything was written, which is complained of.
+bool isGivenUp(TerminalProgress& progress);
 
 // Looks whether all of a file stands as it was saved, and says what does not. Where that cannot be looked at,
 // or is stopped, that is complained of and nothing comes back.

@@ -1,4 +1,5 @@
 #include "app/file/open_file.h"
+#include "app/file/terminal_progress.h"
 #include "app/file/verbs.h"
 #include "app/report/record_report.h"
 #include "app/wording/file_words.h"
@@ -6,6 +7,7 @@
 #include "app/wording/report_words.h"
 #include "core/day_entry.h"
 #include "core/store/airframe_facts.h"
+#include "core/store/connection.h"
 
 #include <QCoreApplication>
 
@@ -31,18 +33,22 @@ Printing printingOf(const RecordWanted& wanted, const Clock& clock, FileEvidence
             ReportWords::program(QCoreApplication::applicationVersion()), true, std::move(evidence)};
 }
 
-int writeRecord(const OpenFile& open, const RecordWanted& wanted, const AirframeFacts& facts, RecordId record)
+int writeRecord(const OpenFile& open, const RecordWanted& wanted, const AirframeFacts& facts, RecordId record,
+                TerminalProgress& progress)
 {
+    const Watched watched{open.file->connection(), &progress};
     const auto content = open.records->content(record);
     if (!content)
-        return couldNot(content.problem(), wanted.file);
+        return couldNot(progress, content.problem(), wanted.file);
     const auto people = personStandingsOn(*open.records, facts, content.value().record.begins.localDay());
     if (!people)
-        return couldNot(people.problem(), wanted.file);
+        return couldNot(progress, people.problem(), wanted.file);
     const RecordSummary summary = summaryOf(facts, content.value(), people.value());
-    auto evidence = open.file->evidence();
+    auto evidence = open.file->evidence({}, &progress);
     if (!evidence)
-        return couldNot(evidence.problem(), wanted.file);
+        return couldNot(progress, evidence.problem(), wanted.file);
+    if (isGivenUp(progress))
+        return kCouldNot;
     if (!writeRecord(wanted.out, summary, printingOf(wanted, open.clock, std::move(evidence).value())))
         return couldNot(ReportWords::cannotWrite(wanted.out));
     say(ReportWords::written(wanted.out));
@@ -64,14 +70,15 @@ int printRecord(const RecordWanted& wanted)
     }
     if (!isFree(wanted.out))
         return kCouldNot;
+    TerminalProgress progress;
     OpenFile open;
-    const auto facts = factsNamed(open, wanted.file, wanted.airframe);
+    const auto facts = factsNamed(open, wanted.file, wanted.airframe, progress);
     if (!facts)
         return kCouldNot;
     const auto record = day ? recordOn(*facts, *day) : lastClosedRecord(*facts);
     if (!record)
-        return couldNot(FileWords::noRecord(wanted.airframe));
-    return writeRecord(open, wanted, *facts, *record);
+        return couldNot(progress, FileWords::noRecord(wanted.airframe));
+    return writeRecord(open, wanted, *facts, *record, progress);
 }
 
 } // namespace rig::file

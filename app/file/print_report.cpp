@@ -1,4 +1,5 @@
 #include "app/file/open_file.h"
+#include "app/file/terminal_progress.h"
 #include "app/file/verbs.h"
 #include "app/report/review_files.h"
 #include "app/wording/chain_words.h"
@@ -8,6 +9,7 @@
 #include "app/wording/review_report_words.h"
 #include "core/day_entry.h"
 #include "core/store/airframe_facts.h"
+#include "core/store/connection.h"
 
 #include <QCoreApplication>
 
@@ -41,16 +43,25 @@ ReviewPeriod periodOf(const AirframeFacts& facts, Day last, Day today, const std
     return period;
 }
 
+// How long the parts of a report take against each other: reading, its records, the chain, working out,
+// laying out and writing.
+std::vector<std::size_t> partsOfReport()
+{
+    return {2, 2, 4, 2, 8};
+}
+
 int write(const ReportWanted& wanted, const AirframeFacts& facts, const ReviewPeriod& period, Day today,
-          FileEvidence evidence)
+          FileEvidence evidence, TerminalProgress& progress, WorkInParts& parts)
 {
     const AirframeReview review = airframeReviewOf(facts, period);
+    parts.endPart();
     const Printing printing{wanted.letter ? Paper::Letter : Paper::A4, today,
                             ReportWords::program(QCoreApplication::applicationVersion()), wanted.withAppendix,
                             std::move(evidence)};
     QString failed;
-    if (!writeReviewFiles(wanted.out, facts, review, printing, failed))
-        return couldNot(ReviewReportWords::cannotWrite(wanted.out, failed));
+    if (!writeReviewFiles(wanted.out, facts, review, printing, failed, &parts))
+        return couldNot(progress, ReviewReportWords::cannotWrite(wanted.out, failed));
+    progress.clear();
     say(FileWords::reportWritten(wanted.out, tablesFolderFor(wanted.out)));
     if (review.counts.readings == 0)
         say(FileWords::nothingRead(wanted.airframe));
@@ -60,18 +71,24 @@ int write(const ReportWanted& wanted, const AirframeFacts& facts, const ReviewPe
 int report(const ReportWanted& wanted, const std::optional<Day>& from, const std::optional<Day>& to,
            const std::vector<std::string>& prints)
 {
+    TerminalProgress progress;
+    WorkInParts parts{&progress, partsOfReport()};
     OpenFile open;
-    auto facts = factsNamed(open, wanted.file, wanted.airframe);
+    auto facts = factsNamed(open, wanted.file, wanted.airframe, progress);
     if (!facts)
         return kCouldNot;
-    if (const Outcome read = readContents(*open.records, *facts); !read)
-        return couldNot(read.problem(), wanted.file);
+    const Watched watched{open.file->connection(), &progress};
+    parts.endPart();
+    if (const Outcome read = readContents(*open.records, *facts, &parts); !read)
+        return couldNot(progress, read.problem(), wanted.file);
+    parts.endPart();
     const Day today = open.clock.now().localDay();
-    auto evidence = open.file->evidence(prints);
+    auto evidence = open.file->evidence(prints, &parts);
     if (!evidence)
-        return couldNot(evidence.problem(), wanted.file);
+        return couldNot(progress, evidence.problem(), wanted.file);
+    parts.endPart();
     return write(wanted, *facts, periodOf(*facts, to.value_or(today), today, from), today,
-                 std::move(evidence).value());
+                 std::move(evidence).value(), progress, parts);
 }
 
 } // namespace

@@ -1,4 +1,5 @@
 #include "app/file/open_file.h"
+#include "app/file/terminal_progress.h"
 #include "app/file/verbs.h"
 #include "app/report/sheet_report.h"
 #include "app/wording/file_words.h"
@@ -34,22 +35,25 @@ int printSheet(const SheetWanted& wanted)
 {
     if (!isFree(wanted.out))
         return kCouldNot;
+    TerminalProgress progress;
     OpenFile open;
-    auto facts = factsNamed(open, wanted.file, wanted.airframe);
+    auto facts = factsNamed(open, wanted.file, wanted.airframe, progress);
     if (!facts)
         return kCouldNot;
     const KnownAirframe known{*std::move(facts)};
     const auto gauge =
         wanted.gauge.isEmpty() ? gaugeUsedLast(known.facts()) : gaugeNamed(known.facts(), wanted.gauge);
     if (!gauge && !wanted.gauge.isEmpty())
-        return couldNot(FileWords::noSuchGauge(wanted.file, wanted.gauge));
+        return couldNot(progress, FileWords::noSuchGauge(wanted.file, wanted.gauge));
     const Day today = open.clock.now().localDay();
     const auto people = personStandingsOn(*open.records, known.facts(), today);
     if (!people)
-        return couldNot(people.problem(), wanted.file);
+        return couldNot(progress, people.problem(), wanted.file);
     const PaperSheet sheet = paperSheetOf(known, gauge, today, people.value());
     if (sheet.couplings.empty())
-        return couldNot(FileWords::nothingToRig(wanted.airframe));
+        return couldNot(progress, FileWords::nothingToRig(wanted.airframe));
+    if (isGivenUp(progress))
+        return kCouldNot;
     const Printing printing{paperOf(wanted), today,
                             ReportWords::program(QCoreApplication::applicationVersion())};
     if (!writeSheet(wanted.out, sheet, printing))

@@ -2,8 +2,6 @@
 
 #include "app/wording/long_work_words.h"
 
-#include <QString>
-
 #include <algorithm>
 #include <cstdio>
 #include <ctime>
@@ -38,6 +36,7 @@ void TerminalProgress::clear()
     if (m_width > 0)
         std::fprintf(stderr, "\r%*s\r", static_cast<int>(m_width), "");
     m_width = 0;
+    m_said.clear();
 }
 
 void TerminalProgress::told(std::size_t done, std::size_t of)
@@ -46,6 +45,9 @@ void TerminalProgress::told(std::size_t done, std::size_t of)
     if (!m_isSeen || (of == 0 && done % kRowsBetween != 0))
         return;
     const QString line = LongWorkWords::soFar(done, of);
+    if (line == m_said)
+        return;
+    m_said = line;
     const auto width = static_cast<std::size_t>(line.size());
     m_width = std::max(m_width, width);
     std::fprintf(stderr, "\r%s%*s", qUtf8Printable(line), static_cast<int>(m_width - width), "");

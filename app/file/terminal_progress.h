@@ -2,6 +2,8 @@
 
 #include "core/progress.h"
 
+#include <QString>
+
 #include <csignal>
 #include <cstddef>
 #include <thread>
@@ -23,6 +25,7 @@ private:
 
     bool m_isSeen;            // by somebody at a terminal
     std::size_t m_width = 0;  // of what stands on the line
+    QString m_said;           // that stands there
     sigset_t m_before{};      // the signals that did not come through
     std::jthread m_listening; // for Ctrl+C
 };

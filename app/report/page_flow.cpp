@@ -285,9 +285,11 @@ QSizeF sizeOf(const PageFlow& flow)
     return flow.isAcross ? upright.transposed() : upright;
 }
 
-std::vector<PrintedPage> placedIn(const QRectF& body, std::span<const Block> blocks)
+std::vector<PrintedPage> placedIn(const QRectF& body, std::span<const Block> blocks, Progress* progress)
 {
-    const std::vector<Piece> pieces = piecesOf(blocks, body.width(), body.height());
+    const std::vector<Piece> pieces = piecesOf(blocks, body.width(), body.height(), progress);
+    if (isStopped(progress))
+        return {};
     const Broken broken = brokenAmong(pieces, body);
     Placing placing{body, broken, Put::Shapes};
     placing.place(pieces);
@@ -296,13 +298,13 @@ std::vector<PrintedPage> placedIn(const QRectF& body, std::span<const Block> blo
     return pages;
 }
 
-PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Paper paper)
+PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Paper paper, Progress* progress)
 {
     const FrameLines lines = linesOf(frame, widthOf(paper));
     PageFlow flow;
     flow.paper = paper;
     flow.body = bodyOf(lines, paper);
-    flow.pages = placedIn(flow.body, blocks);
+    flow.pages = placedIn(flow.body, blocks, progress);
     const int count = static_cast<int>(flow.pages.size());
     for (int i = 0; i < count; ++i) {
         PrintedPage& page = flow.pages[static_cast<std::size_t>(i)];

@@ -2,6 +2,7 @@
 
 #include "app/blocks/blocks.h"
 #include "app/pictures/marks.h"
+#include "core/progress.h"
 
 #include <QLocale>
 #include <QPointF>
@@ -90,13 +91,16 @@ struct PageFlow
 QSizeF sizeOf(const PageFlow& flow); // of each of its pages
 
 // Blocks alone, on as many pages as they take.
-std::vector<PrintedPage> placedIn(const QRectF& body, std::span<const Block> blocks);
+std::vector<PrintedPage> placedIn(const QRectF& body, std::span<const Block> blocks,
+                                  Progress* progress = nullptr);
 
 // Measures every block, then places them. A row of a table is never split, unless it is longer than a page; a
 // table that runs on repeats its head, and no row of it stands alone; a heading stays with what follows. A
 // section that asks for one page breaks only where the whole then takes fewer pages. Where a page is told by
-// its number, the number is filled in last, in the room that was left for it.
-PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Paper paper);
+// its number, the number is filled in last, in the room that was left for it. Stopped: no pages. Touches no
+// widget: a thread of its own may do it, with blocks that no other one uses.
+PageFlow layoutPages(const PageFrame& frame, std::span<const Block> blocks, Paper paper,
+                     Progress* progress = nullptr);
 
 void paint(QPainter& painter, const PrintedPage& page, const Theme& theme);
 

@@ -38,7 +38,10 @@ HeadingStyle styleOf(int rank)
 class Pieces
 {
 public:
-    Pieces(double width, double tallest) : m_width{width}, m_tallest{tallest} {}
+    Pieces(double width, double tallest, Measured& measured)
+        : m_width{width}, m_tallest{tallest}, m_measured{measured}
+    {
+    }
 
     void operator()(const HeadingBlock& block)
     {
@@ -78,7 +81,7 @@ public:
 
     void operator()(const TableBlock& block)
     {
-        for (Piece& piece : tablePieces(block, m_width, m_tallest))
+        for (Piece& piece : tablePieces(block, m_width, m_tallest, &m_measured))
             m_pieces.push_back(std::move(piece));
     }
 
@@ -245,6 +248,7 @@ private:
 
     double m_width;
     double m_tallest;
+    Measured& m_measured;
     std::size_t m_together = 0; // the piece after the heading that keeps together; 0: none does
     int m_sections = 0;
     std::vector<Piece> m_pieces;
@@ -292,11 +296,18 @@ PageText textAt(QPointF corner, const QString& text, double pixels, Weight weigh
     return one;
 }
 
-std::vector<Piece> piecesOf(std::span<const Block> blocks, double width, double tallest)
+std::vector<Piece> piecesOf(std::span<const Block> blocks, double width, double tallest, Progress* progress)
 {
-    Pieces pieces{width, tallest};
+    Measured measured{progress, blocks.size()};
     for (const Block& block : blocks)
+        if (const auto* table = std::get_if<TableBlock>(&block))
+            measured.of += table->rows.size();
+    Pieces pieces{width, tallest, measured};
+    for (const Block& block : blocks) {
+        if (!measured.goesOnWithOne())
+            break;
         std::visit(pieces, block);
+    }
     return pieces.take();
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/blocks/blocks.h"
 #include "app/report/page_flow.h"
+#include "core/progress.h"
 
 #include <memory>
 #include <span>
@@ -27,8 +28,10 @@ struct Piece
 inline constexpr double kTickBox = 15;
 inline constexpr double kTickRoom = 21;
 
-// `tallest` is the height of a page's body: what is longer is split between its lines.
-std::vector<Piece> piecesOf(std::span<const Block> blocks, double width, double tallest);
+// `tallest` is the height of a page's body: what is longer is split between its lines. Stopped: not all of
+// them.
+std::vector<Piece> piecesOf(std::span<const Block> blocks, double width, double tallest,
+                            Progress* progress = nullptr);
 
 // One paragraph's lines at a font, and how high a line is.
 std::vector<QString> wrapped(const QString& text, double width, double pixels, Weight weight);

@@ -32,11 +32,21 @@ QString tablesFolderFor(const QString& pdf)
 Outcome writeReviewFiles(const QString& pdf, const AirframeFacts& facts, const AirframeReview& review,
                          const Printing& printing, QString& failed, Progress* progress)
 {
+    WorkInParts parts{progress, {3, 2}};
+    const PageFlow flow = layoutReview(facts, review, printing, &parts);
+    parts.endPart();
+    return writeReviewFiles(pdf, facts, review, flow, printing.program, failed, &parts);
+}
+
+Outcome writeReviewFiles(const QString& pdf, const AirframeFacts& facts, const AirframeReview& review,
+                         const PageFlow& flow, const QString& program, QString& failed, Progress* progress)
+{
     failed = pdf;
-    const QByteArray pages = pdfOf(layoutReview(facts, review, printing),
-                                   ReviewReportWords::running(review.period), printing.program, progress);
-    const std::vector<NamedTable> tables = reviewTables(facts, review);
-    if (isStopped(progress))
+    WorkInParts parts{progress, {4, 1}};
+    const QByteArray pages = pdfOf(flow, ReviewReportWords::running(review.period), program, &parts);
+    parts.endPart();
+    const std::vector<NamedTable> tables = reviewTables(facts, review, &parts);
+    if (!parts.endPart()) // from here on it is written
         return Problem{ProblemKind::Unexpected, {}};
     if (Outcome written = saveWhole(pdf, pages); !written)
         return written;

@@ -15,5 +15,9 @@ QString tablesFolderFor(const QString& pdf);
 // was stopped nothing is written. Touches no widget: a thread of its own may do it.
 Outcome writeReviewFiles(const QString& pdf, const AirframeFacts& facts, const AirframeReview& review,
                          const Printing& printing, QString& failed, Progress* progress = nullptr);
+// The same with pages that were laid out before.
+Outcome writeReviewFiles(const QString& pdf, const AirframeFacts& facts, const AirframeReview& review,
+                         const PageFlow& flow, const QString& program, QString& failed,
+                         Progress* progress = nullptr);
 
 } // namespace rig

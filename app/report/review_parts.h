@@ -4,6 +4,7 @@
 #include "app/blocks/laid_picture.h"
 #include "app/wording/formats.h"
 #include "app/wording/review_words.h"
+#include "core/progress.h"
 #include "core/review/airframe_review.h"
 #include "core/review/file_evidence.h"
 #include "core/review/judged_readings.h"

@@ -8,6 +8,7 @@
 #include "core/day_entry.h"
 
 #include <algorithm>
+#include <array>
 #include <iterator>
 
 namespace rig {
@@ -122,26 +123,23 @@ TableBlock contentsOf(const Writing& writing)
 }
 
 // What stands behind the first page.
-void addParts(const Source& source, Writing& out)
+void addParts(const Source& source, Writing& out, Progress* progress)
 {
-    addOpenQuestions(source, out);
-    addConflicts(source, out);
-    addOutside(source, out);
-    addCouplings(source, out);
-    addShared(source, out);
-    addMeasurers(source, out);
-    addGauges(source, out);
-    addFittings(source, out);
-    addEvents(source, out);
-    addClosedQuestions(source, out);
-    if (source.withAppendix) {
-        addListed(source, out);
-        addAnswers(source, out);
-        addDecided(source, out);
+    using Add = void (*)(const Source&, Writing&);
+    constexpr std::array<Add, 10> kTold{addOpenQuestions, addConflicts,      addOutside, addCouplings,
+                                        addShared,        addMeasurers,      addGauges,  addFittings,
+                                        addEvents,        addClosedQuestions};
+    constexpr std::array<Add, 3> kAppendix{addListed, addAnswers, addDecided};
+    constexpr std::array<Add, 3> kLast{addRest, addHowWorkedOut, addFile};
+    std::vector<Add> all{kTold.begin(), kTold.end()};
+    if (source.withAppendix)
+        all.insert(all.end(), kAppendix.begin(), kAppendix.end());
+    all.insert(all.end(), kLast.begin(), kLast.end());
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (!goesOn(progress, i, all.size()))
+            return;
+        all[i](source, out);
     }
-    addRest(source, out);
-    addHowWorkedOut(source, out);
-    addFile(source, out);
     if (!out.nothing.isEmpty())
         addText(out, ReviewReportWords::nothingAbout(out.nothing));
     addByHand(out);
@@ -167,23 +165,29 @@ QStringList dropEmptyColumns(TableBlock& table, std::size_t kept)
 
 } // namespace engineer
 
-std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review, bool withAppendix,
-                                bool withPlan, const std::optional<FileEvidence>& file)
+namespace {
+
+engineer::Source sourceOf(const AirframeFacts& facts, const AirframeReview& review, bool withAppendix,
+                          bool withPlan, const std::optional<FileEvidence>& file)
 {
-    const engineer::Source source{facts,
-                                  review,
-                                  ReviewWords{facts},
-                                  RiggingNumbers{facts},
-                                  judgedReadings(facts, review.period.to),
-                                  Formats{},
-                                  withAppendix,
-                                  withPlan,
-                                  file};
+    return {facts,
+            review,
+            ReviewWords{facts},
+            RiggingNumbers{facts},
+            judgedReadings(facts, review.period.to),
+            Formats{},
+            withAppendix,
+            withPlan,
+            file};
+}
+
+std::vector<Block> blocksOf(const engineer::Source& source, Progress* progress)
+{
     engineer::Writing out;
     engineer::addTop(source, out);
     engineer::addFirst(source, out);
     engineer::Writing behind;
-    engineer::addParts(source, behind);
+    engineer::addParts(source, behind, progress);
     HeadingBlock contents{ReviewReportWords::contents(), 3};
     contents.keepsTogether = true;
     out.blocks.emplace_back(std::move(contents));
@@ -192,24 +196,39 @@ std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview
     return std::move(out.blocks);
 }
 
-PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, const Printing& printing)
+} // namespace
+
+std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview& review, bool withAppendix,
+                                bool withPlan, const std::optional<FileEvidence>& file)
+{
+    return blocksOf(sourceOf(facts, review, withAppendix, withPlan, file), nullptr);
+}
+
+PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, const Printing& printing,
+                      Progress* progress)
 {
     const PageFrame frame{
         ReportWords::airframe(printedName(review.airframe.registration), printedName(review.airframe.type)),
         ReviewReportWords::running(review.period), ReportWords::caution(), printedLine(printing)};
+    WorkInParts parts{progress, {2, 1, 3, 1, 3}};
+    engineer::Source source = sourceOf(facts, review, printing.withAppendix, false, printing.file);
     const auto laid = [&](bool withPlan) {
-        return layoutPages(frame, reviewBlocks(facts, review, printing.withAppendix, withPlan, printing.file),
-                           printing.paper);
+        source.withPlan = withPlan;
+        parts.endPart();
+        const std::vector<Block> blocks = blocksOf(source, &parts);
+        parts.endPart();
+        return isStopped(&parts) ? PageFlow{} : layoutPages(frame, blocks, printing.paper, &parts);
     };
     PageFlow plain = laid(false);
     PageFlow withPlan = laid(true);
+    if (!parts.endPart())
+        return {};
     return withPlan.pages.size() <= plain.pages.size() ? withPlan : plain;
 }
 
-QString reviewFileName(const AirframeReview& review)
+QString reviewFileName(const Airframe& airframe, const ReviewPeriod& period)
 {
-    return ReviewReportWords::fileName(printedName(review.airframe.registration),
-                                       textOf(dayText(review.period.to)));
+    return ReviewReportWords::fileName(printedName(airframe.registration), textOf(dayText(period.to)));
 }
 
 } // namespace rig

@@ -19,10 +19,11 @@ std::vector<Block> reviewBlocks(const AirframeFacts& facts, const AirframeReview
                                 bool withAppendix = true, bool withPlan = false,
                                 const std::optional<FileEvidence>& file = {});
 
-// With the airframe from above where that takes no other page.
-PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, const Printing& printing);
+// With the airframe from above where that takes no other page. Stopped: no pages.
+PageFlow layoutReview(const AirframeFacts& facts, const AirframeReview& review, const Printing& printing,
+                      Progress* progress = nullptr);
 
 // QX-17-2026-10-31-review.pdf
-QString reviewFileName(const AirframeReview& review);
+QString reviewFileName(const Airframe& airframe, const ReviewPeriod& period);
 
 } // namespace rig

@@ -69,7 +69,10 @@ bool hasBoxes(const TableBlock& block)
 class TablePieces
 {
 public:
-    TablePieces(double width, double tallest) : m_width{width}, m_tallest{tallest} {}
+    TablePieces(double width, double tallest, Measured* measured)
+        : m_width{width}, m_tallest{tallest}, m_measured{measured}
+    {
+    }
 
     std::vector<Piece> of(const TableBlock& block)
     {
@@ -83,6 +86,8 @@ public:
             m_pieces.push_back(*head);
         const double tallest = head ? m_tallest - head->height : m_tallest;
         for (const std::vector<Cell>& row : block.rows) {
+            if (m_measured && !m_measured->goesOnWithOne())
+                break;
             for (Piece& piece : rowPieces(row, widths, tallest)) {
                 piece.head = head;
                 piece.space = !isShown && &row == &block.rows.front() ? spaceAbove() : 0;
@@ -219,6 +224,7 @@ private:
 
     double m_width;
     double m_tallest;
+    Measured* m_measured;
     bool m_isTight = false;
     bool m_hasBoxes = false;
     std::vector<Piece> m_pieces;
@@ -226,9 +232,9 @@ private:
 
 } // namespace
 
-std::vector<Piece> tablePieces(const TableBlock& block, double width, double tallest)
+std::vector<Piece> tablePieces(const TableBlock& block, double width, double tallest, Measured* measured)
 {
-    return TablePieces{width, tallest}.of(block);
+    return TablePieces{width, tallest, measured}.of(block);
 }
 
 } // namespace rig

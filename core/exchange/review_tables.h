@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/progress.h"
 #include "core/review/airframe_review.h"
 
 #include <string>
@@ -14,8 +15,9 @@ struct NamedTable
 };
 
 // All that a review of one period rests on and says, as tables: UTF-8, RFC 4180, lengths in millimetres with
-// a point, days as 2026-06-14. docs/import.md describes them.
-std::vector<NamedTable> reviewTables(const AirframeFacts& facts, const AirframeReview& review);
+// a point, days as 2026-06-14. docs/import.md describes them. Stopped: not all of them.
+std::vector<NamedTable> reviewTables(const AirframeFacts& facts, const AirframeReview& review,
+                                     Progress* progress = nullptr);
 
 // Their parts, one table each.
 std::string reviewReadingsTable(const AirframeFacts& facts, const AirframeReview& review);

@@ -26,12 +26,18 @@ bool isClockSetBack(const Reading& reading)
 
 } // namespace
 
-bool isInAClosedRecord(const AirframeFacts& facts, const Reading& reading)
+ClosedRecords::ClosedRecords(const AirframeFacts& facts)
 {
-    return reading.record && !reading.corrects &&
-           std::ranges::any_of(facts.closings, [&](const RecordClose& close) {
-               return close.record == *reading.record && savedBefore(close, reading);
-           });
+    for (const RecordClose& close : facts.closings)
+        m_closings.emplace(close.record, &close);
+}
+
+bool ClosedRecords::tookIn(const Reading& reading) const
+{
+    if (!reading.record || reading.corrects)
+        return false;
+    const auto [from, to] = m_closings.equal_range(*reading.record);
+    return std::any_of(from, to, [&reading](const auto& one) { return savedBefore(*one.second, reading); });
 }
 
 bool isOfTheFuture(const Stamp& stamp, Moment now)
@@ -42,11 +48,12 @@ bool isOfTheFuture(const Stamp& stamp, Moment now)
 
 std::vector<OddlySaved> oddlySaved(const AirframeFacts& facts, const std::vector<JudgedReading>& judged)
 {
+    const ClosedRecords closed{facts};
     std::vector<OddlySaved> odd;
     for (const JudgedReading& one : judged) {
         const std::array found{std::pair{SavedOddly::ShownOtherwise, isShownOtherwise(one)},
                                std::pair{SavedOddly::ClockSetBack, isClockSetBack(one.reading)},
-                               std::pair{SavedOddly::InAClosedRecord, isInAClosedRecord(facts, one.reading)}};
+                               std::pair{SavedOddly::InAClosedRecord, closed.tookIn(one.reading)}};
         for (const auto& [why, isSo] : found)
             if (isSo)
                 odd.push_back({why, one});

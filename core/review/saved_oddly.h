@@ -3,6 +3,7 @@
 #include "core/review/airframe_facts.h"
 #include "core/review/judged_readings.h"
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -21,8 +22,19 @@ struct OddlySaved
     JudgedReading one;
 };
 
-// The same of one reading, without what was shown.
-bool isInAClosedRecord(const AirframeFacts& facts, const Reading& reading);
+// The closings of an airframe by their records: asked for each of its readings, of which there may be many.
+class ClosedRecords
+{
+public:
+    explicit ClosedRecords(const AirframeFacts& facts); // which outlive it
+
+    // Saved into a record that had been closed, and corrects nothing.
+    bool tookIn(const Reading& reading) const;
+
+private:
+    std::multimap<RecordId, const RecordClose*> m_closings;
+};
+
 // More than a day ahead of the clock, which no clock of another place is.
 bool isOfTheFuture(const Stamp& stamp, Moment now);
 

@@ -1,5 +1,6 @@
 #include "core/store/airframe_facts.h"
 
+#include "core/store/connection.h"
 #include "core/store/facts_book.h"
 
 #include <algorithm>
@@ -47,10 +48,12 @@ Result<AirframeFacts> factsOf(const Records& records, AirframeId airframe)
     return facts;
 }
 
-Outcome readContents(const Records& records, AirframeFacts& facts)
+Outcome readContents(const Records& records, AirframeFacts& facts, Progress* progress)
 {
     facts.contents.clear();
     for (const RiggingRecord& record : facts.riggingRecords) {
+        if (!goesOn(progress, facts.contents.size(), facts.riggingRecords.size()))
+            return stoppedWork();
         auto content = records.content(record.id);
         if (!content)
             return content.problem();

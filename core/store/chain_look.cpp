@@ -15,17 +15,20 @@ namespace rig {
 namespace {
 
 constexpr int kAtATime = 500;
+constexpr std::size_t kLinkTakes = 20; // as long as so many rows that are only looked up
 
 class Look
 {
 public:
-    Look(StoreFile::Connection& connection, const std::stop_token& stop)
-        : m_connection{connection}, m_bytes{connection}, m_stop{stop}
+    Look(StoreFile::Connection& connection, std::stop_token stop, Progress* progress = nullptr)
+        : m_connection{connection}, m_bytes{connection}, m_stop{std::move(stop)}, m_progress{progress}
     {
     }
 
     Result<ChainState> result()
     {
+        if (const Outcome counted = m_progress ? countRows() : Done{}; !counted)
+            return counted.problem();
         if (const Outcome links = eachLink(); !links)
             return links.problem();
         for (const FactTable& table : kFactTables)
@@ -46,9 +49,28 @@ public:
     }
 
 private:
-    Outcome goesOn() const
+    // After so many links or rows more.
+    Outcome goesOn(std::size_t more)
     {
+        m_done += more;
+        rig::goesOn(m_progress, m_done, m_rows);
         return m_stop.stop_requested() ? Outcome{Problem{ProblemKind::Unexpected, "interrupted"}} : Done{};
+    }
+
+    Outcome countRows()
+    {
+        const auto count = [this](const char* table, std::size_t times) -> Outcome {
+            const auto rows =
+                m_connection.integer(QStringLiteral("SELECT count(*) FROM %1").arg(QLatin1String{table}));
+            if (!rows)
+                return rows.problem();
+            m_rows += times * static_cast<std::size_t>(rows.value().value_or(0));
+            return Done{};
+        };
+        for (const FactTable& table : kFactTables)
+            if (const Outcome counted = table.isFact ? count(table.name, 1) : Done{}; !counted)
+                return counted;
+        return count("link", kLinkTakes);
     }
 
     void found(ChainFault fault, const std::string& table, const IdBytes& fact)
@@ -81,7 +103,7 @@ private:
             more = !some.empty();
             if (more)
                 sequence = some.back().sequence;
-            if (const Outcome on = goesOn(); !on)
+            if (const Outcome on = goesOn(kLinkTakes * some.size()); !on)
                 return on;
         }
         return Done{};
@@ -182,6 +204,7 @@ private:
         QByteArray last;
         for (bool more = true; more;) {
             std::vector<IdBytes> unlinked;
+            std::size_t rows = 0;
             more = false;
             const Outcome read = m_connection.each(
                 QStringLiteral("SELECT id, EXISTS (SELECT 1 FROM link WHERE fact = id) FROM %1 WHERE id > ? "
@@ -190,6 +213,7 @@ private:
                     .arg(kAtATime),
                 {last}, [&](Row& row) {
                     more = true;
+                    ++rows;
                     last = bytesFrom(row);
                     if (row.integer() == 0)
                         unlinked.push_back(idFrom(last));
@@ -198,7 +222,7 @@ private:
                 return read;
             for (const IdBytes& id : unlinked)
                 found(ChainFault::Inserted, table, id);
-            if (const Outcome on = goesOn(); !on)
+            if (const Outcome on = goesOn(rows); !on)
                 return on;
         }
         return Done{};
@@ -214,7 +238,10 @@ private:
 
     StoreFile::Connection& m_connection;
     FactBytes m_bytes;
-    const std::stop_token& m_stop;
+    std::stop_token m_stop;
+    Progress* m_progress;
+    std::size_t m_done = 0;
+    std::size_t m_rows = 0; // all there are, a link for as many as it takes
     ChainState m_state;
     std::map<std::string, std::int64_t> m_faultsIn; // by table
     std::int64_t m_sequence = 0;
@@ -305,6 +332,11 @@ Result<FileEnd> endOf(StoreFile::Connection& connection)
 Result<ChainState> lookAtChain(StoreFile::Connection& connection, const std::stop_token& stop)
 {
     return Look{connection, stop}.result();
+}
+
+Result<ChainState> lookAtChain(StoreFile::Connection& connection, Progress* progress)
+{
+    return Look{connection, stopOf(progress), progress}.result();
 }
 
 Result<std::optional<PrintPlace>> placeOfPrint(StoreFile::Connection& connection, const std::string& form)

@@ -12,6 +12,8 @@ Result<FileEnd> endOf(StoreFile::Connection& connection);
 // Works the chain of a whole file out anew and holds it against what stands there. Reads some hundred facts
 // at a time, so that nobody who writes waits for it. Interrupted: Unexpected.
 Result<ChainState> lookAtChain(StoreFile::Connection& connection, const std::stop_token& stop = {});
+// The same, told as it goes on.
+Result<ChainState> lookAtChain(StoreFile::Connection& connection, Progress* progress);
 
 // The fact after which the file had this short form, as readShortForm() gives it. Empty: this file never had
 // it, as far as its chain tells.

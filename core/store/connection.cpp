@@ -9,6 +9,7 @@
 #include <QVariant>
 
 #include <sqlite3.h>
+#include <utility>
 
 namespace rig {
 
@@ -137,11 +138,12 @@ Outcome StoreFile::Connection::each(const QString& sql, const QVariantList& valu
     return Done{};
 }
 
-void StoreFile::Connection::watchWith(const Progress* progress)
+const Progress* StoreFile::Connection::watchWith(const Progress* progress)
 {
     constexpr int kStepsBetween = 10'000; // of SQLite's machine
     sqlite3_progress_handler(m_database, progress ? kStepsBetween : 0, wantsEnd,
                              const_cast<Progress*>(progress));
+    return std::exchange(m_watching, progress);
 }
 
 void StoreFile::Connection::allowAttaching(bool isAllowed)

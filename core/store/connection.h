@@ -53,8 +53,8 @@ struct StoreFile::Connection
     // Every page of it into another one, which is emptied before.
     Outcome copyInto(Connection& other);
 
-    // See Watched; null: nobody.
-    void watchWith(const Progress* progress);
+    // See Watched; null: nobody. Who watched before.
+    const Progress* watchWith(const Progress* progress);
 
     // Whether other files may be attached, which they may not unless somebody joins two.
     void allowAttaching(bool isAllowed);
@@ -110,6 +110,7 @@ private:
     Result<sqlite3_stmt*> prepared(const QString& sql, const QVariantList& values);
 
     sqlite3* m_database = nullptr;
+    const Progress* m_watching = nullptr;
     std::unordered_map<QString, Statement> m_prepared;
 };
 
@@ -135,16 +136,17 @@ private:
 class Watched
 {
 public:
-    Watched(StoreFile::Connection& connection, const Progress* progress) : m_connection{connection}
+    Watched(StoreFile::Connection& connection, const Progress* progress)
+        : m_connection{connection}, m_before{connection.watchWith(progress)}
     {
-        m_connection.watchWith(progress);
     }
-    ~Watched() { m_connection.watchWith(nullptr); }
+    ~Watched() { m_connection.watchWith(m_before); }
     Watched(const Watched&) = delete;
     Watched& operator=(const Watched&) = delete;
 
 private:
     StoreFile::Connection& m_connection;
+    const Progress* m_before;
 };
 
 // What is said where work was stopped.

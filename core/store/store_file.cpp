@@ -54,9 +54,9 @@ Outcome upgrade(StoreFile::Connection& connection, Day today)
 
 // Damage in the middle of a file shows only when all of it is read: opening, and even counting rows, works
 // without meeting it.
-Outcome lookThroughFirst(StoreFile::Connection& connection, Day today)
+Outcome lookThroughFirst(StoreFile::Connection& connection, Day today, const std::stop_token& stop)
 {
-    if (const Outcome sound = lookThroughToWrite(connection.path); !sound)
+    if (const Outcome sound = lookThroughToWrite(connection.path, stop); !sound)
         return sound;
     if (!connection.readOnlyFor)
         if (const Outcome kept = keepTodaysCopy(connection.path, today); !kept)
@@ -76,7 +76,7 @@ Outcome lookBehind(StoreFile::Connection& connection, std::optional<Day> copyOn)
     return Done{};
 }
 
-Opened openExisting(const std::string& path, Day today, LookedThrough when)
+Opened openExisting(const std::string& path, Day today, LookedThrough when, const std::stop_token& stop)
 {
     const Result<FileHeader> header = readHeader(path);
     if (!header)
@@ -98,7 +98,7 @@ Opened openExisting(const std::string& path, Day today, LookedThrough when)
             return set.problem();
     const bool isLookedAtFirst = when == LookedThrough::First || needsUpgrade(connection);
     if (isLookedAtFirst)
-        if (const Outcome done = lookThroughFirst(connection, today); !done)
+        if (const Outcome done = lookThroughFirst(connection, today, stop); !done)
             return done.problem();
     if (when == LookedThrough::Behind)
         if (const Outcome begun =
@@ -109,7 +109,7 @@ Opened openExisting(const std::string& path, Day today, LookedThrough when)
 }
 
 // Nothing beside it is made and nothing in it changed: an older layout is brought up to date in memory.
-Opened openToLook(const std::string& path)
+Opened openToLook(const std::string& path, const std::stop_token& stop)
 {
     const Result<FileHeader> header = readHeader(path);
     if (!header)
@@ -121,7 +121,7 @@ Opened openToLook(const std::string& path)
         return opened;
     if (const Outcome known = readVersion(*opened.value()); !known)
         return known.problem();
-    if (const Outcome sound = lookThrough(path); !sound)
+    if (const Outcome sound = lookThrough(path, stop); !sound)
         return sound.problem();
     opened.value()->readOnlyFor = ProblemKind::FileReadOnly;
     if (!needsUpgrade(*opened.value()))
@@ -216,11 +216,11 @@ Result<std::unique_ptr<StoreFile::Connection>> createFile(const std::string& pat
 }
 
 Result<std::unique_ptr<StoreFile>> StoreFile::open(const std::string& path, OpenAs as, const Clock& clock,
-                                                   LookedThrough when)
+                                                   LookedThrough when, const std::stop_token& stop)
 {
     Opened opened = as == OpenAs::New      ? createFile(path, newestSchemaVersion())
-                    : as == OpenAs::ToLook ? openToLook(path)
-                                           : openExisting(path, clock.now().localDay(), when);
+                    : as == OpenAs::ToLook ? openToLook(path, stop)
+                                           : openExisting(path, clock.now().localDay(), when, stop);
     if (!opened)
         return opened.problem();
     return std::unique_ptr<StoreFile>{new StoreFile(std::move(opened).value())};
@@ -285,9 +285,9 @@ Result<FileEnd> StoreFile::end()
     return endOf(*m_connection);
 }
 
-Result<ChainState> StoreFile::lookAtChain()
+Result<ChainState> StoreFile::lookAtChain(Progress* progress)
 {
-    return rig::lookAtChain(*m_connection);
+    return rig::lookAtChain(*m_connection, progress);
 }
 
 std::optional<ChainState> StoreFile::chainFound() const
@@ -314,7 +314,7 @@ void StoreFile::lookAtChainAgain() const
     m_connection->looking->lookAtChainAgain();
 }
 
-Result<FileEvidence> StoreFile::evidence(const std::vector<std::string>& shortForms)
+Result<FileEvidence> StoreFile::evidence(const std::vector<std::string>& shortForms, Progress* progress)
 {
     FileEvidence all;
     Problem problem;
@@ -325,7 +325,7 @@ Result<FileEvidence> StoreFile::evidence(const std::vector<std::string>& shortFo
         return version.problem();
     if (m_connection->looking && m_connection->chainLookedAt == version.value())
         all.chain = chainFound();
-    else if (!take(lookAtChain(), all.chain.emplace(), problem))
+    else if (!take(lookAtChain(progress), all.chain.emplace(), problem))
         return problem;
     for (const std::string& form : shortForms)
         if (!take(placeOfPrint(form), all.prints.emplace_back(ComparedPrint{form, {}}).place, problem))

@@ -69,9 +69,11 @@ class StoreFile
 public:
     // Path in UTF-8. Existing: probes, runs integrity_check, keeps today's rolling copy (core/store/copies.h)
     // and a copy before any upgrade, then upgrades. What needs an upgrade is always looked through first. A
-    // read-only file or folder opens for reading; see isReadOnly().
+    // read-only file or folder opens for reading; see isReadOnly(). Stopped while it is looked through:
+    // Unexpected.
     static Result<std::unique_ptr<StoreFile>> open(const std::string& path, OpenAs as, const Clock& clock,
-                                                   LookedThrough when = LookedThrough::First);
+                                                   LookedThrough when = LookedThrough::First,
+                                                   const std::stop_token& stop = {});
 
     ~StoreFile();
     StoreFile(const StoreFile&) = delete;
@@ -96,7 +98,7 @@ public:
     // How far the file has come.
     Result<FileEnd> end();
     // The chain of the whole file held against what stands there, now: some microseconds for each fact.
-    Result<ChainState> lookAtChain();
+    Result<ChainState> lookAtChain(Progress* progress = nullptr);
     // The same as it was found behind the window; empty while it is not known, and where it was not looked
     // at.
     std::optional<ChainState> chainFound() const;
@@ -109,7 +111,8 @@ public:
 
     // All of it for a print: the chain as it was found behind the window, or looked at now where another
     // program has written since.
-    Result<FileEvidence> evidence(const std::vector<std::string>& shortForms = {});
+    Result<FileEvidence> evidence(const std::vector<std::string>& shortForms = {},
+                                  Progress* progress = nullptr);
 
     // Facts that name another one which is not in the file; only a salvaged file has any.
     Result<int> danglingReferences();

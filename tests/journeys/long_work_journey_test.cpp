@@ -87,16 +87,7 @@ protected:
     {
         const std::string large = store.folder() / "large.rigband";
         fs::copy_file(store.path(), large);
-        const auto file = must(StoreFile::Connection::open(large, StoreFile::Connection::Access::Writing));
-        const QString columns = must(
-            file->word("SELECT group_concat(name) FROM pragma_table_info('reading') WHERE name <> 'id'"));
-        byHand(
-            *file, "reading",
-            QString(
-                "INSERT INTO reading (id, %1) WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n "
-                "WHERE i < %2) SELECT randomblob(16), %1 FROM n, (SELECT * FROM reading LIMIT 1)")
-                .arg(columns)
-                .arg(count));
+        addReadingsByHand(large, count);
         return large;
     }
     // What lies beside the file that only work leaves which did not end well, or which came to its end.

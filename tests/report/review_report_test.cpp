@@ -12,6 +12,7 @@
 #include <QFile>
 
 #include <algorithm>
+#include <filesystem>
 #include <map>
 
 using namespace rig;
@@ -277,9 +278,9 @@ TEST(ReviewReport, OfAnAirframeWithoutCouplingsIsStillAReport)
 TEST(ReviewReport, IsNamedAfterAirframeAndLastDay)
 {
     ToldYears years{1, 1};
-    EXPECT_EQ(reviewFileName(years.review()), "QX-99-2024-03-04-review.pdf");
+    EXPECT_EQ(reviewFileName(years.review().airframe, years.review().period), "QX-99-2024-03-04-review.pdf");
     years.told.facts.airframe.registration = "../Q 9";
-    EXPECT_EQ(reviewFileName(years.review()), "---Q-9-2024-03-04-review.pdf");
+    EXPECT_EQ(reviewFileName(years.review().airframe, years.review().period), "---Q-9-2024-03-04-review.pdf");
 }
 
 TEST(ReviewReport, ReplacesItsOwnFilesAndSaysWhichCouldNotBeWritten)
@@ -457,4 +458,68 @@ TEST(ReviewReport, SaysWhatInTheFileDoesNotStandAsItWasSavedAndWhereEarlierPrint
     EXPECT_TRUE(all.contains("facts in it have been changed since")) << "no print is vouched for then";
     EXPECT_TRUE(all.contains("ZZZZZ-22222 is not an end of this file"));
     EXPECT_FALSE(all.contains(ChainWords::noFaults()));
+}
+
+namespace {
+
+class StopsWhere : public Progress
+{
+public:
+    explicit StopsWhere(int at) : m_at{at} {}
+    int asked() const { return m_asked; }
+    bool ranBack() const { return m_ranBack; }
+
+private:
+    void told(std::size_t done, std::size_t of) override
+    {
+        const double now = of > 0 ? static_cast<double>(done) / static_cast<double>(of) : 0;
+        m_ranBack = m_ranBack || now < m_last;
+        m_last = now;
+        if (++m_asked == m_at)
+            stop();
+    }
+
+    int m_at;
+    int m_asked = 0;
+    double m_last = 0;
+    bool m_ranBack = false;
+};
+
+} // namespace
+
+TEST(ReviewReport, ThatIsStoppedWhereverItAsksLeavesNoFile)
+{
+    const ToldYears years{3, 20};
+    const TempFolder folder;
+    const QString pdf = QString::fromStdString(folder.file("x.pdf"));
+    QString failed;
+    const auto write = [&](Progress& progress) {
+        return bool{writeReviewFiles(pdf, years.told.facts, years.review(), {}, failed, &progress)};
+    };
+    int stops = 0;
+    for (int at = 1;; at += 1 + at / 4) {
+        StopsWhere progress{at};
+        const bool isWritten = write(progress);
+        EXPECT_FALSE(progress.ranBack());
+        if (!progress.isStopped()) {
+            EXPECT_TRUE(isWritten);
+            break;
+        }
+        ++stops;
+        EXPECT_FALSE(isWritten) << at;
+        EXPECT_TRUE(std::filesystem::is_empty(folder.path())) << at;
+    }
+    EXPECT_GT(stops, 10);
+    EXPECT_TRUE(QFile::exists(pdf));
+}
+
+TEST(ReviewReport, HasNoPagesWhereLayingOutIsStopped)
+{
+    const ToldYears years{3, 20};
+    StopsWhere never{0};
+    EXPECT_FALSE(layoutReview(years.told.facts, years.review(), {}, &never).pages.empty());
+    for (int at = 1; at <= never.asked(); at += 1 + at / 3) {
+        StopsWhere progress{at};
+        EXPECT_TRUE(layoutReview(years.told.facts, years.review(), {}, &progress).pages.empty()) << at;
+    }
 }

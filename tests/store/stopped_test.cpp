@@ -1,7 +1,9 @@
 // Long work that somebody stops, at every place where it asks whether to go on: nothing is left of it.
 
 #include "core/progress.h"
+#include "core/store/chain_look.h"
 #include "core/store/copies.h"
+#include "core/store/inspection.h"
 #include "core/store/join.h"
 #include "tests/support/laptop.h"
 
@@ -139,6 +141,38 @@ TEST_F(Stopped, CopyingMakesNoFile)
 {
     EXPECT_GE(stopEverywhere([this](Progress& progress) { return bool{copyIntoNew(twin, out, &progress)}; }),
               1);
+}
+
+TEST_F(Stopped, LookingAFileThroughEndsWhereverItAsks)
+{
+    const auto file = must(StoreFile::Connection::open(twin, StoreFile::Connection::Access::Reading));
+    const auto findings = [&](Progress& progress) {
+        return bool{findingsIn(*file, store.clock().now(), &progress)};
+    };
+    const auto chain = [&](Progress& progress) { return bool{lookAtChain(*file, &progress)}; };
+    for (const std::function<bool(Progress&)>& look : {std::function<bool(Progress&)>{findings}, {chain}}) {
+        int stops = 0;
+        for (int at = 1;; ++at) {
+            StopsAt progress{at};
+            const bool isDone = look(progress);
+            EXPECT_NE(isDone, progress.isStopped()) << "stopped at " << at;
+            if (isDone)
+                break;
+            ++stops;
+        }
+        EXPECT_GT(stops, 20) << "it asks after each kind of fact";
+    }
+}
+
+TEST_F(Stopped, LookingAFileThroughTellsInTheEndThatAllIsDone)
+{
+    const auto file = must(StoreFile::Connection::open(twin, StoreFile::Connection::Access::Reading));
+    StopsAt findings{0};
+    must(findingsIn(*file, store.clock().now(), &findings));
+    EXPECT_TRUE(findings.wasWhole());
+    StopsAt chain{0};
+    must(lookAtChain(*file, &chain));
+    EXPECT_TRUE(chain.wasWhole());
 }
 
 TEST_F(Stopped, WorkTellsInTheEndThatAllIsDone)

@@ -78,4 +78,17 @@ void byHand(StoreFile::Connection& file, const QString& table, const QString& sq
         must(file.run(trigger));
 }
 
+void addReadingsByHand(const std::string& path, int count)
+{
+    const auto file = must(StoreFile::Connection::open(path, StoreFile::Connection::Access::Writing));
+    const QString columns =
+        must(file->word("SELECT group_concat(name) FROM pragma_table_info('reading') WHERE name <> 'id'"));
+    byHand(
+        *file, "reading",
+        QString("INSERT INTO reading (id, %1) WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n "
+                "WHERE i < %2) SELECT randomblob(16), %1 FROM n, (SELECT * FROM reading LIMIT 1)")
+            .arg(columns)
+            .arg(count));
+}
+
 } // namespace rig::test

@@ -33,6 +33,8 @@ Joined takenIn(Laptop& ours, const std::string& theirs);
 // As somebody who knows SQL: with the triggers of a table out of the way meanwhile.
 void byHand(StoreFile::Connection& file, const QString& table, const QString& sql,
             const QVariantList& values = {});
+// So many readings more, each like one that is there.
+void addReadingsByHand(const std::string& path, int count);
 
 // The newest fact of a table once more under another id, which no Rigband saves.
 inline void putInOnceMore(StoreFile::Connection& file, const QString& table)

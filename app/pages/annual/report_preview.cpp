@@ -1,5 +1,4 @@
 #include "app/pages/annual/report_preview.h"
-
 #include "app/pages/paper_box.h"
 #include "app/pages/prompts.h"
 #include "app/report/review_files.h"
@@ -156,7 +155,8 @@ void ReportPreview::lay()
 
 void ReportPreview::save()
 {
-    const QString path = m_prompts.askSaveFile(this, PreviewWords::pdfFiles(), reviewFileName(m_review));
+    const QString path = m_prompts.askSaveFile(this, PreviewWords::pdfFiles(),
+                                               reviewFileName(m_review.airframe, m_review.period));
     if (path.isEmpty())
         return;
     const QString folder = tablesFolderFor(path);
