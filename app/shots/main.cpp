@@ -7,6 +7,7 @@
 #include "app/shots/crowded_file.h"
 #include "app/shots/palette.h"
 #include "app/shots/troubled_file.h"
+#include "app/widgets/work_behind.h"
 #include "app/window/main_window.h"
 #include "app/window/start_up.h"
 #include "app/wording/language.h"
@@ -64,7 +65,12 @@ public:
 
 void settle()
 {
-    for (int i = 0; i < 5; ++i)
+    constexpr int kTurns = 5;
+    for (int i = 0; i < kTurns; ++i)
+        QApplication::processEvents();
+    for (const QWidget* window : QApplication::topLevelWidgets())
+        rig::WorkBehind::finishAll(*window);
+    for (int i = 0; i < kTurns; ++i)
         QApplication::processEvents();
 }
 

@@ -1,8 +1,8 @@
 #include "app/widgets/long_work.h"
 
+#include "app/widgets/how_far.h"
 #include "app/widgets/parts.h"
 #include "app/wording/long_work_words.h"
-#include "core/progress.h"
 
 #include <QEventLoop>
 #include <QProgressBar>
@@ -10,28 +10,9 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <atomic>
 #include <thread>
 
 namespace rig {
-
-// How far the working thread says it is.
-class HowFar : public Progress
-{
-public:
-    std::size_t done() const { return m_done; }
-    std::size_t of() const { return m_of; }
-
-private:
-    void told(std::size_t done, std::size_t of) override
-    {
-        m_of = of;
-        m_done = done;
-    }
-
-    std::atomic<std::size_t> m_done{0};
-    std::atomic<std::size_t> m_of{0};
-};
 
 namespace {
 

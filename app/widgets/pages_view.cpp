@@ -19,6 +19,7 @@ constexpr double kStep = 1.25;
 constexpr double kLeastZoom = 0.3;
 constexpr double kMostZoom = 4;
 constexpr double kMostFitting = 1.2; // a page grows with the window up to this
+constexpr int kLastOfAll = 1'000'000;
 
 } // namespace
 
@@ -30,14 +31,14 @@ public:
 
     QSize sizeAt(double zoom) const
     {
-        const QSizeF page = sizeOf(m_view.m_flow) * zoom;
-        const auto count = static_cast<double>(m_view.m_flow.pages.size());
+        const QSizeF page = sizeOf(*m_view.m_flow) * zoom;
+        const auto count = static_cast<double>(m_view.m_flow->pages.size());
         return QSizeF{page.width() + 2 * kBetween, count * (page.height() + kBetween) + kBetween}.toSize();
     }
 
     QRectF placeOf(int page) const
     {
-        const QSizeF size = sizeOf(m_view.m_flow) * m_view.m_zoom;
+        const QSizeF size = sizeOf(*m_view.m_flow) * m_view.m_zoom;
         return {
             {std::max(kBetween, (width() - size.width()) / 2), kBetween + page * (size.height() + kBetween)},
             size};
@@ -59,7 +60,7 @@ protected:
             painter.setClipRect(place);
             painter.translate(place.topLeft());
             painter.scale(m_view.m_zoom, m_view.m_zoom);
-            paint(painter, m_view.m_flow.pages[static_cast<std::size_t>(i)], paper);
+            paint(painter, m_view.m_flow->pages[static_cast<std::size_t>(i)], paper);
             painter.restore();
         }
     }
@@ -79,13 +80,30 @@ PagesView::PagesView(QWidget* parent) : QScrollArea{parent}, m_canvas{new Canvas
     connect(verticalScrollBar(), &QScrollBar::valueChanged, this, [this] { tellPage(); });
 }
 
-void PagesView::setPages(PageFlow flow)
+void PagesView::setPages(std::shared_ptr<const PageFlow> flow)
 {
-    const int before = page();
+    const int before = pageCount() > 0 ? page() : m_ahead;
     m_flow = std::move(flow);
     m_told = -1;
     setZoom(m_fits ? fittingZoom() : m_zoom, m_fits);
     goTo(std::min(before, pageCount() - 1));
+}
+
+void PagesView::clear()
+{
+    m_ahead = 0;
+    m_flow = std::make_shared<PageFlow>();
+    m_told = -1;
+    setAccessibleName({});
+    setAccessibleDescription({});
+    resizeCanvas();
+}
+
+void PagesView::coverWith(QWidget* cover)
+{
+    m_cover = cover;
+    cover->setParent(this);
+    cover->setGeometry(rect());
 }
 
 void PagesView::setLook(const Look& look)
@@ -96,13 +114,13 @@ void PagesView::setLook(const Look& look)
 
 int PagesView::pageCount() const
 {
-    return static_cast<int>(m_flow.pages.size());
+    return static_cast<int>(m_flow->pages.size());
 }
 
 int PagesView::page() const
 {
     const double middle = verticalScrollBar()->value() + viewport()->height() / 2.0;
-    const double step = sizeOf(m_flow).height() * m_zoom + kBetween;
+    const double step = sizeOf(*m_flow).height() * m_zoom + kBetween;
     return std::clamp(static_cast<int>(std::floor((middle - kBetween / 2) / step)), 0,
                       std::max(0, pageCount() - 1));
 }
@@ -123,7 +141,7 @@ double PagesView::zoom() const
 double PagesView::fittingZoom() const
 {
     const double width = viewport()->width() - 2 * kBetween;
-    return std::clamp(width / sizeOf(m_flow).width(), kLeastZoom, kMostFitting);
+    return std::clamp(width / sizeOf(*m_flow).width(), kLeastZoom, kMostFitting);
 }
 
 void PagesView::zoomBy(double factor)
@@ -161,27 +179,37 @@ void PagesView::tellPage()
         return;
     m_told = now;
     QStringList words;
-    for (const PageText& text : m_flow.pages[static_cast<std::size_t>(now)].texts)
+    for (const PageText& text : m_flow->pages[static_cast<std::size_t>(now)].texts)
         words << text.text;
     setAccessibleName(PreviewWords::page(now + 1, pageCount()));
     setAccessibleDescription(words.join(QLatin1Char('\n')));
     emit pageChanged(now, pageCount());
 }
 
+void PagesView::turnTo(int page)
+{
+    if (pageCount() > 0)
+        goTo(page);
+    else
+        m_ahead = std::max(0, page);
+}
+
 bool PagesView::takeKey(const QKeyEvent& event)
 {
+    const bool isThere = pageCount() > 0;
+    const int now = isThere ? page() : m_ahead;
     switch (event.key()) {
     case Qt::Key_PageDown:
-        goTo(page() + 1);
+        turnTo(now + 1);
         return true;
     case Qt::Key_PageUp:
-        goTo(page() - 1);
+        turnTo(now - 1);
         return true;
     case Qt::Key_Home:
-        goTo(0);
+        turnTo(0);
         return true;
     case Qt::Key_End:
-        goTo(pageCount() - 1);
+        turnTo(isThere ? pageCount() - 1 : kLastOfAll);
         return true;
     case Qt::Key_Plus:
     case Qt::Key_Equal:
@@ -207,6 +235,8 @@ void PagesView::keyPressEvent(QKeyEvent* event)
 void PagesView::resizeEvent(QResizeEvent* event)
 {
     QScrollArea::resizeEvent(event);
+    if (m_cover)
+        m_cover->setGeometry(rect());
     if (m_fits)
         setZoom(fittingZoom(), true);
     else

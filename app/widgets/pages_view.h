@@ -4,6 +4,8 @@
 
 #include <QScrollArea>
 
+#include <memory>
+
 namespace rig {
 
 // Printed pages on the screen, one below the other, as they will come out of the printer: paper stays white
@@ -16,7 +18,11 @@ class PagesView : public QScrollArea
 public:
     explicit PagesView(QWidget* parent = nullptr);
 
-    void setPages(PageFlow flow); // stays on the page it was on
+    void setPages(std::shared_ptr<const PageFlow> flow); // stays on the page it was on
+    // Until others come. What is pressed meanwhile to turn the pages counts for those.
+    void clear();
+    // What is said over the pages while it is not hidden; takes no focus from them.
+    void coverWith(QWidget* cover);
     void setLook(const Look& look);
     int page() const; // counted from 0: the one that most of is seen
     int pageCount() const;
@@ -40,9 +46,12 @@ private:
     void setZoom(double zoom, bool fits);
     void resizeCanvas();
     void tellPage();
+    void turnTo(int page);
 
     Canvas* m_canvas = nullptr;
-    PageFlow m_flow;
+    QWidget* m_cover = nullptr;
+    std::shared_ptr<const PageFlow> m_flow = std::make_shared<PageFlow>();
+    int m_ahead = 0; // the page that was turned to before there were any
     Look m_look;
     double m_zoom = 1;
     bool m_fits = true;

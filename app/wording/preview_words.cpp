@@ -9,6 +9,7 @@ QString PreviewWords::keyEnds() { return tr("E", "key for the ends of earlier pr
 QString PreviewWords::keyAppendix() { return tr("X", "key for the appendix"); }
 
 QString PreviewWords::title() { return tr("The engineer’s report"); }
+QString PreviewWords::layingOut() { return tr("Laying out the report …"); }
 QString PreviewWords::page(int page, int count) { return tr("Page %1 of %2").arg(page).arg(count); }
 QString PreviewWords::larger() { return tr("Larger  (+)"); }
 QString PreviewWords::smaller() { return tr("Smaller  (−)"); }

@@ -17,6 +17,7 @@ public:
     static QString keyEnds();
 
     static QString title();
+    static QString layingOut();
     static QString page(int page, int count);
     static QString larger();
     static QString smaller();

@@ -7414,6 +7414,10 @@ Ernstestes zuerst</translation>
         <source>Replace them</source>
         <translation>Ersetzen</translation>
     </message>
+    <message>
+        <source>Laying out the report …</source>
+        <translation>Der Bericht wird gesetzt …</translation>
+    </message>
 </context>
 <context>
     <name>ProblemWords</name>

@@ -7414,6 +7414,10 @@ plus grave d’abord</translation>
         <source>Replace them</source>
         <translation>Les remplacer</translation>
     </message>
+    <message>
+        <source>Laying out the report …</source>
+        <translation>Mise en page du rapport …</translation>
+    </message>
 </context>
 <context>
     <name>ProblemWords</name>

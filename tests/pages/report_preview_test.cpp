@@ -1,7 +1,10 @@
 // The engineer's report looked at before it is written.
 
 #include "app/pages/annual/report_preview.h"
+#include "app/report/pdf_file.h"
 #include "app/widgets/pages_view.h"
+#include "app/wording/report_words.h"
+#include "app/wording/review_report_words.h"
 #include "tests/support/airframe_in_memory.h"
 #include "tests/support/clipped.h"
 #include "tests/support/fixed_clock.h"
@@ -35,8 +38,38 @@ protected:
         }
         showAt(preview, {1280, 760});
         preview.display(told.facts, reviewPeriods(told.facts, day).front(), day);
-        QApplication::processEvents();
+        lookUp();
         preview.setFocus();
+    }
+
+    void display()
+    {
+        const Day last = dayOf(2026, 3, 25);
+        preview.display(told.facts, reviewPeriods(told.facts, last).front(), last);
+    }
+    std::string savedPdf() const
+    {
+        QFile file{fileNamed("review.pdf")};
+        return file.open(QIODevice::ReadOnly) ? withoutStamp(file.readAll().toStdString()) : std::string{};
+    }
+    // The pages of the other paper without the appendix, as they are laid out by whoever waits for them.
+    std::string pdfOfTheOtherPaper() const
+    {
+        const Day last = dayOf(2026, 3, 25);
+        const AirframeReview review = airframeReviewOf(told.facts, reviewPeriods(told.facts, last).front());
+        const QString program = ReportWords::program(QCoreApplication::applicationVersion());
+        const Paper other = usualPaper(QLocale{}) == Paper::A4 ? Paper::Letter : Paper::A4;
+        return withoutStamp(pdfOf(layoutReview(told.facts, review, {other, last, program, false}),
+                                  ReviewReportWords::running(review.period), program)
+                                .toStdString());
+    }
+    static std::string withoutStamp(std::string pdf)
+    {
+        for (const char* stamp :
+             {"/CreationDate", "<xmp:CreateDate>", "<xmp:ModifyDate>", "<xmp:MetadataDate>"})
+            if (const std::size_t at = pdf.find(stamp); at != std::string::npos)
+                pdf.erase(at, pdf.find('\n', at) - at);
+        return pdf;
     }
 
     QString fileNamed(const char* name) const { return QString::fromStdString(folder.file(name)); }
@@ -83,6 +116,7 @@ TEST_F(Preview, TakesTheOtherPaper)
     const int before = part<QComboBox>(preview, "previewPaper").currentIndex();
     const int high = pages().widget()->height();
     typeOn(pages(), "a");
+    lookUp();
     EXPECT_NE(part<QComboBox>(preview, "previewPaper").currentIndex(), before);
     EXPECT_NE(pages().widget()->height(), high);
 }
@@ -93,6 +127,7 @@ TEST_F(Preview, LeavesTheAppendixOutAndSavesTheSameTables)
     ASSERT_NE(appendix, nullptr);
     EXPECT_TRUE(appendix->isChecked());
     typeOn(pages(), "x");
+    lookUp();
     EXPECT_FALSE(appendix->isChecked());
     EXPECT_TRUE(pages().accessibleDescription().contains("Not an aircraft record"));
     prompts.saveFiles = {folder.file("review.pdf")};
@@ -152,4 +187,65 @@ TEST_F(Preview, HasRoomAtLargeText)
     preview.setLook(large);
     showAt(preview, {1280, 740}, large);
     expectNothingClipped(preview, 8);
+}
+
+TEST_F(Preview, IsLaidOutBehindThePage)
+{
+    display();
+    EXPECT_EQ(pages().pageCount(), 0) << "what was laid out before is not shown for this";
+    EXPECT_TRUE(pages().isVisible() && part<QComboBox>(preview, "previewPaper").isEnabled());
+    EXPECT_FALSE(part(preview, "layingOut").isVisible()) << "it is soon there";
+    lookUp();
+    EXPECT_GT(pages().pageCount(), 2);
+}
+
+TEST_F(Preview, TakesEveryKeyBeforeThePagesAreThere)
+{
+    display();
+    typeOn(pages(), "ax");
+    press(Qt::Key_PageDown);
+    EXPECT_EQ(pages().pageCount(), 0);
+    lookUp();
+    EXPECT_EQ(pages().page(), 1);
+    prompts.saveFiles = {folder.file("review.pdf")};
+    typeOn(pages(), "s");
+    ASSERT_FALSE(savedPdf().empty());
+    EXPECT_EQ(savedPdf(), pdfOfTheOtherPaper()) << "the newest choices are laid out";
+}
+
+TEST_F(Preview, SavesWhatWasChosenAtThePressBeforeItIsShown)
+{
+    prompts.saveFiles = {folder.file("review.pdf")};
+    display();
+    typeOn(pages(), "axs");
+    ASSERT_FALSE(savedPdf().empty());
+    EXPECT_EQ(savedPdf(), pdfOfTheOtherPaper());
+    EXPECT_TRUE(QFile::exists(fileNamed("review-csv/readings.csv")));
+    lookUp();
+    EXPECT_GT(pages().pageCount(), 0);
+}
+
+TEST_F(Preview, IsLeftByEscapeWhileItIsLaidOut)
+{
+    QSignalSpy back{&preview, &ReportPreview::backAsked};
+    display();
+    press(Qt::Key_Escape);
+    EXPECT_EQ(back.size(), 1);
+    preview.hide(); // as the page does
+    lookUp();
+    EXPECT_EQ(pages().pageCount(), 0) << "nobody wants it any more";
+    preview.show();
+    lookUp();
+    EXPECT_GT(pages().pageCount(), 2);
+}
+
+TEST_F(Preview, EndsInTheMiddleOfLayingOut)
+{
+    auto gone = std::make_unique<ReportPreview>(prompts);
+    showAt(*gone, {1280, 760});
+    const Day last = dayOf(2026, 3, 25);
+    for (int i = 0; i < 5; ++i)
+        gone->display(told.facts, reviewPeriods(told.facts, last).front(), last);
+    gone.reset();
+    lookUp();
 }

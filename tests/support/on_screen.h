@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/theme/theme.h"
+#include "app/widgets/work_behind.h"
 
 #include <QAbstractButton>
 #include <QApplication>
@@ -48,9 +49,13 @@ inline std::string textOf(const QWidget& in, const char* objectName)
     return part<QLabel>(in, objectName).text().toStdString();
 }
 
-// As whoever looks at the screen between two keys: what was typed before that is no longer typed ahead.
+// As whoever looks at the screen between two keys: what goes on behind a page is done, and what was typed
+// before that is no longer typed ahead.
 inline void lookUp()
 {
+    QApplication::processEvents();
+    for (const QWidget* window : QApplication::topLevelWidgets())
+        WorkBehind::finishAll(*window);
     QApplication::processEvents();
     for (const QWidget* window : QApplication::topLevelWidgets())
         for (auto* quiet : window->findChildren<QTimer*>(QStringLiteral("typedAhead")))

@@ -331,8 +331,10 @@ void AnnualPage::showReport()
         return;
     }
     m_stack->setCurrentWidget(m_preview); // before it is laid out: then it knows its width
-    m_preview->display(std::move(facts).value(), m_view.period(), m_clock.now().localDay(),
-                       [this](const std::vector<std::string>& ends) { return m_presenter.evidence(ends); });
+    m_preview->display(
+        std::move(facts).value(), m_view.period(), m_clock.now().localDay(),
+        [this](const std::vector<std::string>& ends) { return m_presenter.evidence(ends); },
+        [this](RecordId record) { return m_presenter.content(record); });
     m_preview->setFocus();
 }
 

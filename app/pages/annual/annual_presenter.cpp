@@ -229,10 +229,7 @@ Result<AirframeFacts> AnnualPresenter::facts(AirframeId airframe) const
     const auto known = m_records.book().toldOpenly(airframe, m_clock.now().localDay());
     if (!known)
         return known.problem();
-    AirframeFacts facts = known.value()->facts();
-    if (const Outcome read = readContents(m_records, facts); !read)
-        return read.problem();
-    return facts;
+    return known.value()->facts();
 }
 
 Result<AnnualView> AnnualPresenter::view(AirframeId airframe, const std::optional<PeriodOffer>& chosen) const

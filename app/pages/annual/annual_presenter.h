@@ -19,7 +19,9 @@ public:
     // Of the period chosen; of the first that holds anything when there is none, or it is no longer offered.
     Result<AnnualView> view(AirframeId airframe, const std::optional<PeriodOffer>& chosen) const;
 
-    Result<AirframeFacts> facts(AirframeId airframe) const; // what the report is made of
+    // What the report is made of, without what stands in its records; and that.
+    Result<AirframeFacts> facts(AirframeId airframe) const;
+    Result<RecordContent> content(RecordId record) const { return m_records.content(record); }
 
     // See Records::evidence().
     Result<FileEvidence> evidence(const std::vector<std::string>& ends) const

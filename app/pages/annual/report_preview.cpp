@@ -1,10 +1,13 @@
 #include "app/pages/annual/report_preview.h"
+
 #include "app/pages/paper_box.h"
 #include "app/pages/prompts.h"
 #include "app/report/review_files.h"
+#include "app/widgets/laying_out.h"
 #include "app/widgets/long_work.h"
 #include "app/widgets/pages_view.h"
 #include "app/widgets/parts.h"
+#include "app/widgets/work_behind.h"
 #include "app/widgets/wrap_layout.h"
 #include "app/wording/chain_words.h"
 #include "app/wording/long_work_words.h"
@@ -14,15 +17,21 @@
 #include "app/wording/review_report_words.h"
 
 #include <QCheckBox>
+#include <QElapsedTimer>
 #include <QFileInfo>
+#include <QHideEvent>
 #include <QLineEdit>
+#include <QTimer>
 #include <QVBoxLayout>
+
+#include <chrono>
 
 namespace rig {
 
 namespace {
 
 constexpr double kPreviewZoom = 1.25;
+constexpr qint64 kReadAtATime = 30; // milliseconds: a window that is not missed for it
 
 } // namespace
 
@@ -37,9 +46,21 @@ ReportPreview::ReportPreview(Prompts& prompts, QWidget* parent) : QWidget{parent
     addHead(layout);
     m_pages = new PagesView;
     layout->addWidget(m_pages, 1);
+    m_behind = new WorkBehind{this};
+    m_layingOut = new LayingOut{*m_behind, PreviewWords::layingOut()};
+    m_pages->coverWith(m_layingOut);
+    connect(m_layingOut, &LayingOut::stopAsked, this, &ReportPreview::backAsked);
+    connect(m_behind, &WorkBehind::finishAsked, this, &ReportPreview::readTheRest);
+    m_turns = new QTimer{this};
+    connect(m_turns, &QTimer::timeout, this, &ReportPreview::readSome);
     addFoot(layout);
     connect(m_pages, &PagesView::pageChanged, this,
             [this](int page, int count) { m_page->setText(PreviewWords::page(page + 1, count)); });
+}
+
+ReportPreview::~ReportPreview()
+{
+    delete m_behind; // before what it hands over to
 }
 
 void ReportPreview::addHead(QVBoxLayout* layout)
@@ -49,7 +70,7 @@ void ReportPreview::addHead(QVBoxLayout* layout)
     row->setContentsMargins(20, 12, 20, 8);
     auto* title = labelOf(PreviewWords::title(), "section");
     title->setWordWrap(false);
-    m_page = labelOf(PreviewWords::page(1, 1), "soft", "previewPage");
+    m_page = labelOf({}, "soft", "previewPage");
     m_page->setWordWrap(false);
     auto* smaller = buttonOf(PreviewWords::smaller(), "previewSmaller");
     auto* larger = buttonOf(PreviewWords::larger(), "previewLarger");
@@ -125,16 +146,63 @@ void ReportPreview::readEvidence()
         emit problemArose(ProblemWords::sentence(evidence.problem(), {}));
 }
 
-void ReportPreview::display(AirframeFacts facts, const ReviewPeriod& period, Day today, EvidenceOf evidenceOf)
+void ReportPreview::display(AirframeFacts facts, const ReviewPeriod& period, Day today, EvidenceOf evidenceOf,
+                            ContentOf contentOf)
 {
     m_evidenceOf = std::move(evidenceOf);
     readEvidence();
-    m_facts = std::move(facts);
+    m_contentOf = std::move(contentOf);
+    m_period = period;
     m_today = today;
     m_said->setText(PreviewWords::hint());
-    m_review = airframeReviewOf(m_facts, period);
-    lay();
-    m_pages->goTo(0);
+    m_page->clear();
+    m_pages->clear();
+    m_behind->stop();
+    m_facts.reset();
+    m_laying = {};
+    m_layingOut->begin();
+    m_reading = std::move(facts);
+    if (m_contentOf)
+        m_reading->contents.clear();
+    readSome();
+}
+
+// Whether there may be more.
+bool ReportPreview::readOne()
+{
+    const std::size_t next = m_reading->contents.size();
+    if (!m_contentOf || next == m_reading->riggingRecords.size()) {
+        m_turns->stop();
+        m_facts = std::make_shared<const AirframeFacts>(std::move(*m_reading));
+        m_reading.reset();
+        lay();
+        return false;
+    }
+    auto content = m_contentOf(m_reading->riggingRecords[next].id);
+    if (content) {
+        m_reading->contents.push_back(std::move(content).value());
+        return true;
+    }
+    m_turns->stop();
+    m_reading.reset();
+    m_layingOut->end();
+    emit problemArose(ProblemWords::sentence(content.problem(), {}));
+    return false;
+}
+
+void ReportPreview::readSome()
+{
+    QElapsedTimer since;
+    since.start();
+    while (m_reading && readOne())
+        if (since.elapsed() >= kReadAtATime)
+            return m_turns->start(0);
+}
+
+void ReportPreview::readTheRest()
+{
+    while (m_reading && readOne()) {
+    }
 }
 
 void ReportPreview::setLook(const Look& look)
@@ -148,15 +216,55 @@ Printing ReportPreview::printing() const
             m_appendix->isChecked(), m_file};
 }
 
+// What is shown stays until the other pages are there, or it is told that they are being laid out.
 void ReportPreview::lay()
 {
-    m_pages->setPages(layoutReview(m_facts, m_review, printing()));
+    if (!m_facts)
+        return;
+    auto promise = std::make_shared<std::promise<std::shared_ptr<const Laid>>>();
+    m_laying = promise->get_future().share();
+    m_behind->begin(
+        [facts = m_facts, period = m_period, wanted = printing(), promise](Progress& progress) {
+            WorkInParts parts{&progress, {1, 3}};
+            auto laid = std::make_shared<Laid>(Laid{airframeReviewOf(*facts, period), {}});
+            parts.endPart();
+            laid->flow = layoutReview(*facts, laid->review, wanted, &parts);
+            std::shared_ptr<const Laid> made = parts.endPart() ? std::move(laid) : nullptr;
+            promise->set_value(made);
+            return made;
+        },
+        [this](std::shared_ptr<const Laid> laid) { showPages(std::move(laid)); });
+    m_layingOut->begin();
 }
 
+void ReportPreview::showPages(std::shared_ptr<const Laid> laid)
+{
+    const bool hadFocus = m_layingOut->isAncestorOf(window()->focusWidget());
+    m_layingOut->end();
+    if (hadFocus)
+        m_pages->setFocus();
+    m_pages->setPages({laid, &laid->flow});
+}
+
+// The pages of that setting, once they are there; null where that was stopped.
+std::shared_ptr<const ReportPreview::Laid> ReportPreview::awaited(const Laying& laying, Progress& progress)
+{
+    constexpr std::chrono::milliseconds kAskEvery{20};
+    while (progress.goOn(0, 0))
+        if (laying.wait_for(kAskEvery) == std::future_status::ready)
+            return laying.get();
+    return nullptr;
+}
+
+// The choices as they stand at the press, also where their pages are still being laid out: it waits for them.
 void ReportPreview::save()
 {
-    const QString path = m_prompts.askSaveFile(this, PreviewWords::pdfFiles(),
-                                               reviewFileName(m_review.airframe, m_review.period));
+    readTheRest();
+    if (!m_laying.valid())
+        return;
+    const Laying laying = m_laying;
+    const QString path =
+        m_prompts.askSaveFile(this, PreviewWords::pdfFiles(), reviewFileName(m_facts->airframe, m_period));
     if (path.isEmpty())
         return;
     const QString folder = tablesFolderFor(path);
@@ -165,13 +273,19 @@ void ReportPreview::save()
                            PreviewWords::replaceYes()))
         return;
     QString failed;
+    bool isLaid = false;
     bool isWritten = false;
-    const Printing wanted = printing(); // of the widgets, which no other thread touches
+    const auto facts = m_facts;
+    const QString program = printing().program;
     const bool isStopped = !LongWork::run(
         *window(), LongWorkWords::writing(QFileInfo{path}.fileName()), [&](Progress& progress) {
-            isWritten = bool{writeReviewFiles(path, m_facts, m_review, wanted, failed, &progress)};
+            const auto laid = awaited(laying, progress);
+            isLaid = laid != nullptr;
+            if (isLaid)
+                isWritten = bool{
+                    writeReviewFiles(path, *facts, laid->review, laid->flow, program, failed, &progress)};
         });
-    if (isStopped && !isWritten)
+    if ((isStopped || !isLaid) && !isWritten)
         m_said->setText(LongWorkWords::stopped());
     else if (isWritten)
         m_said->setText(PreviewWords::saved(path, folder));
@@ -193,6 +307,30 @@ void ReportPreview::keyPressEvent(QKeyEvent* event)
         m_typedEnds->setFocus(Qt::ShortcutFocusReason);
     else
         QWidget::keyPressEvent(event);
+}
+
+// Shown again with nothing said to it: what was left off is begun again.
+void ReportPreview::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (event->spontaneous() || m_pages->pageCount() > 0 || m_behind->isGoing())
+        return;
+    if (m_reading)
+        m_turns->start(0);
+    else
+        lay();
+}
+
+void ReportPreview::hideEvent(QHideEvent* event)
+{
+    QWidget::hideEvent(event);
+    if (event->spontaneous()) // by the desktop: it comes back as it was
+        return;
+    if (m_behind->isGoing())
+        m_pages->clear(); // they would not be those of the choices
+    m_turns->stop();
+    m_behind->stop();
+    m_layingOut->end();
 }
 
 void ReportPreview::focusInEvent(QFocusEvent* event)
