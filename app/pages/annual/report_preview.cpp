@@ -31,7 +31,7 @@ namespace rig {
 namespace {
 
 constexpr double kPreviewZoom = 1.25;
-constexpr qint64 kReadAtATime = 30; // milliseconds: a window that is not missed for it
+constexpr qint64 kReadAtATime = 20; // milliseconds: a window that is not missed for it
 
 } // namespace
 
