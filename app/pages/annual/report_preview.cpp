@@ -54,8 +54,10 @@ ReportPreview::ReportPreview(Prompts& prompts, QWidget* parent) : QWidget{parent
     m_turns = new QTimer{this};
     connect(m_turns, &QTimer::timeout, this, &ReportPreview::readSome);
     addFoot(layout);
-    connect(m_pages, &PagesView::pageChanged, this,
-            [this](int page, int count) { m_page->setText(PreviewWords::page(page + 1, count)); });
+    connect(m_pages, &PagesView::pageChanged, this, [this](int page, int count) {
+        m_page->setText(PreviewWords::page(page + 1, count));
+        m_page->show();
+    });
 }
 
 ReportPreview::~ReportPreview()
@@ -70,7 +72,11 @@ void ReportPreview::addHead(QVBoxLayout* layout)
     row->setContentsMargins(20, 12, 20, 8);
     auto* title = labelOf(PreviewWords::title(), "section");
     title->setWordWrap(false);
-    m_page = labelOf({}, "soft", "previewPage");
+    m_page = labelOf(PreviewWords::page(1, 1), "soft", "previewPage");
+    QSizePolicy keepsItsRoom = m_page->sizePolicy(); // so that no button moves when the pages come
+    keepsItsRoom.setRetainSizeWhenHidden(true);
+    m_page->setSizePolicy(keepsItsRoom);
+    m_page->hide();
     m_page->setWordWrap(false);
     auto* smaller = buttonOf(PreviewWords::smaller(), "previewSmaller");
     auto* larger = buttonOf(PreviewWords::larger(), "previewLarger");
@@ -155,7 +161,7 @@ void ReportPreview::display(AirframeFacts facts, const ReviewPeriod& period, Day
     m_period = period;
     m_today = today;
     m_said->setText(PreviewWords::hint());
-    m_page->clear();
+    m_page->hide();
     m_pages->clear();
     m_behind->stop();
     m_facts.reset();
