@@ -215,7 +215,7 @@ private:
                                                           : RecordWords::asSecond(printedName(one.person));
             if (!one.copiedBy.empty())
                 who = PaperWords::copied(who, printedName(one.copiedBy));
-            table.rows.push_back({{said(m_sheet.whenOf(one.reading.when))},
+            table.rows.push_back({{said(m_sheet.whenRead(one.reading))},
                                   {said(who)},
                                   {said(printedName(one.gauge))},
                                   readingCell(one),

@@ -3,6 +3,7 @@
 #include "app/wording/question_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/rigged_words.h"
+#include "core/rigging/time_known.h"
 
 namespace rig::record {
 
@@ -10,6 +11,11 @@ QString Sheet::whenOf(const Moment& when) const
 {
     return when.localDay() == m_summary.record.begins.localDay() ? m_formats.time(when)
                                                                  : m_formats.moment(when);
+}
+
+QString Sheet::whenRead(const Reading& reading) const
+{
+    return isTimeKnown(reading) ? whenOf(reading.when) : m_formats.day(reading.when.localDay());
 }
 
 // No hour stands on a paper for it.

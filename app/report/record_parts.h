@@ -24,6 +24,7 @@ public:
     void addText(const QString& text, Role role = Role::Ink) { add(ParagraphBlock{text, role, false}); }
     // The hour alone on the day of the record, day and hour otherwise.
     QString whenOf(const Moment& when) const;
+    QString whenRead(const Reading& reading) const; // the day alone where a table did not tell when
     QString whenAsked(const Question& question) const;
     // As a table, below its heading where one is given; nothing when no question is wanted.
     void addQuestions(const std::function<bool(const Question&)>& isWanted, const QString& heading = {});

@@ -71,7 +71,7 @@ void addTop(record::Sheet& sheet)
     sheet.add(ParagraphBlock{
         RecordWords::airframe(airframeOf(sheet.summary()), printedName(sheet.summary().airframe.serial)),
         Role::Ink, true});
-    sheet.addText(RecordWords::begun(sheet.formats().moment(sheet.summary().record.begins),
+    sheet.addText(RecordWords::begun(sheet.formats().whenBegun(sheet.summary().record),
                                      printedName(sheet.summary().leader)));
     if (sheet.summary().record.isFromPaper())
         sheet.addText(PaperWords::enteredLater(printedName(sheet.summary().enteredBy),

@@ -1,5 +1,7 @@
 #include "app/wording/formats.h"
 
+#include "core/rigging/time_known.h"
+
 #include <QDateTime>
 #include <QTimeZone>
 
@@ -62,6 +64,16 @@ QString Formats::time(const Moment& moment) const
 QString Formats::moment(const Moment& moment) const
 {
     return tr("%1, %2", "day, time").arg(day(moment.localDay()), time(moment));
+}
+
+QString Formats::whenRead(const Reading& reading) const
+{
+    return isTimeKnown(reading) ? moment(reading.when) : day(reading.when.localDay());
+}
+
+QString Formats::whenBegun(const RiggingRecord& record) const
+{
+    return isTimeKnown(record) ? moment(record.begins) : day(record.begins.localDay());
 }
 
 QString Formats::oneIn(double share) const

@@ -10,6 +10,9 @@
 
 namespace rig {
 
+struct Reading;
+struct RiggingRecord;
+
 // Numbers, days and times as the reader writes them. Nothing is rounded away: a gap shows every micrometre it
 // has.
 class Formats
@@ -28,7 +31,10 @@ public:
     QString day(Day day) const;                 // with a four-digit year
     QString time(const Moment& moment) const;   // in the local time that held
     QString moment(const Moment& moment) const; // day and time
-    QString oneIn(double share) const;          // "1 in 400"; "more than 1 in 2"
+    // The day alone where a table did not tell when.
+    QString whenRead(const Reading& reading) const;
+    QString whenBegun(const RiggingRecord& record) const;
+    QString oneIn(double share) const; // "1 in 400"; "more than 1 in 2"
 
 private:
     QLocale m_locale;

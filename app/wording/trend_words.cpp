@@ -188,7 +188,8 @@ QString TrendWords::nothingYetShort() { return tr("No readings yet."); }
 
 QString TrendWords::readingPlace(const TrendReading& reading)
 {
-    const QString when = Formats{}.moment(reading.when);
+    const QString when =
+        reading.isTimeKnown ? Formats{}.moment(reading.when) : Formats{}.day(reading.when.localDay());
     if (std::abs(reading.rigging - std::round(reading.rigging)) > 1e-9)
         return when; // between two riggings
     return tr("Rigging %1, %2", "number, day and time").arg(riggingTick(std::llround(reading.rigging)), when);

@@ -2,6 +2,7 @@
 
 #include "app/wording/formats.h"
 #include "app/wording/trend_words.h"
+#include "core/rigging/time_known.h"
 
 namespace rig {
 
@@ -267,10 +268,11 @@ QString TrendsPageWords::event(EventKind kind, const QString& note, const QStrin
 QString TrendsPageWords::tableName(const QString& coupling) { return tr("Readings of %1").arg(coupling); }
 QString TrendsPageWords::tableHint() { return tr("Ctrl+C copies the chosen rows."); }
 
-QString TrendsPageWords::moment(const Moment& moment)
+QString TrendsPageWords::whenRead(const Reading& reading)
 {
-    const QDate day = QDate{1970, 1, 1}.addDays(moment.localDay().time_since_epoch().count());
-    return tr("%1, %2", "day, time").arg(TrendWords::dayTick(day), Formats{}.time(moment));
+    const QDate date = QDate{1970, 1, 1}.addDays(reading.when.localDay().time_since_epoch().count());
+    const QString day = TrendWords::dayTick(date);
+    return isTimeKnown(reading) ? tr("%1, %2", "day, time").arg(day, Formats{}.time(reading.when)) : day;
 }
 
 QString TrendsPageWords::when() { return tr("When"); }

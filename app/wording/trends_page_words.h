@@ -40,7 +40,7 @@ public:
 
     // What moved
     static QString moved(const QStringList& signs);
-    static QString noMovementShown(int readings);
+    static QString noMovementShown(int riggings);
     static QString movementNotKnown();
 
     // Looking back on an earlier period
@@ -107,7 +107,7 @@ public:
     // The table
     static QString tableName(const QString& coupling);
     static QString tableHint();
-    static QString moment(const Moment& moment); // a short day and the time
+    static QString whenRead(const Reading& reading); // the day alone where a table did not tell when
     static QString when();
     static QString riggingNumber();
     static QString enters();

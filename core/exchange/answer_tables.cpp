@@ -10,6 +10,7 @@
 #include "core/rigging/connected.h"
 #include "core/rigging/deflection_figures.h"
 #include "core/rigging/surface_answers.h"
+#include "core/rigging/time_known.h"
 
 namespace rig {
 
@@ -150,7 +151,8 @@ std::string reviewRiggingsTable(const AirframeFacts& facts, const AirframeReview
         const bool isClosed = close != facts.closings.end();
         const StoodBefore& stood = stoodBefore.at(record.id);
         table +=
-            csvLine({dayText(record.begins.localDay()), timeText(record.begins), text(record.origin),
+            csvLine({dayText(record.begins.localDay()),
+                     isTimeKnown(record) ? timeText(record.begins) : std::string{}, text(record.origin),
                      facts.nameOf(record.leader), isClosed ? text(close->closing) : std::string{"open"},
                      isClosed ? nameIn(facts.persons, close->first) : std::string{},
                      isClosed ? nameIn(facts.persons, close->second) : std::string{},

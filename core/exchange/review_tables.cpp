@@ -8,6 +8,7 @@
 #include "core/exchange/reading_table.h"
 #include "core/review/judged_readings.h"
 #include "core/rigging/counts_as.h"
+#include "core/rigging/time_known.h"
 
 #include <algorithm>
 #include <iterator>
@@ -62,6 +63,12 @@ const RiggingRecord* recordOf(const AirframeFacts& facts, const std::optional<Re
     return record == facts.riggingRecords.end() ? nullptr : &*record;
 }
 
+// Empty where a table did not tell when.
+std::string timeOf(const Reading& reading)
+{
+    return isTimeKnown(reading) ? timeText(reading.when) : std::string{};
+}
+
 std::string fromPaper(const AirframeFacts& facts, const std::optional<RecordId>& id)
 {
     const RiggingRecord* record = recordOf(facts, id);
@@ -86,7 +93,7 @@ Fields readingFields(const AirframeFacts& facts, const JudgedReading& one)
     const Reading& reading = one.reading;
     Fields fields{nameIn(facts.couplings, reading.coupling),
                   dayText(reading.when.localDay()),
-                  timeText(reading.when),
+                  timeOf(reading),
                   one.rigging ? std::to_string(*one.rigging) : std::string{},
                   millimetres(reading.interval.enters),
                   millimetresOrNothing(reading.interval.refuses),
@@ -113,7 +120,7 @@ Fields outsideFields(const AirframeFacts& facts, const std::string& coupling, co
     const Reading& reading = story.reading;
     Fields fields{coupling,
                   dayText(reading.when.localDay()),
-                  timeText(reading.when),
+                  timeOf(reading),
                   decimal(story.rigging, 2),
                   millimetres(reading.interval.enters),
                   millimetresOrNothing(reading.interval.refuses),

@@ -108,7 +108,7 @@ Outcome readRiggingTimes(const Records& records, AirframeId airframe, RiggingTim
     if (!riggings)
         return riggings.problem();
     for (const RiggingRecord& record : riggings.value())
-        if (record.origin != RecordOrigin::ImportedTable || isTimeTold(record.begins))
+        if (isTimeKnown(record))
             times.emplace(record.id, timeText(record.begins));
     return Done{};
 }

@@ -2,6 +2,7 @@
 
 #include "core/clock.h"
 #include "core/rigging/reading.h"
+#include "core/rigging/rigging_record.h"
 
 #include <chrono>
 #include <optional>
@@ -32,6 +33,12 @@ inline bool isTimeTold(const Moment& ofATable)
 inline bool isTimeKnown(const Reading& reading)
 {
     return reading.technique != Technique::Table || isTimeTold(reading.when);
+}
+
+// Likewise when a rigging began.
+inline bool isTimeKnown(const RiggingRecord& record)
+{
+    return record.origin != RecordOrigin::ImportedTable || isTimeTold(record.begins);
 }
 
 } // namespace rig

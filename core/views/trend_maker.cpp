@@ -1,5 +1,7 @@
 #include "core/views/trend_maker.h"
 
+#include "core/rigging/time_known.h"
+
 #include <algorithm>
 
 namespace rig {
@@ -11,6 +13,7 @@ TrendReading drawn(const JudgedReading& one)
     TrendReading reading;
     reading.interval = one.reading.interval;
     reading.when = one.reading.when;
+    reading.isTimeKnown = isTimeKnown(one.reading);
     reading.verdict = one.judgement.verdict;
     reading.state = one.reading.state;
     reading.ofBaseline = one.ofBaseline;

@@ -22,7 +22,8 @@ struct TrendReading
 {
     GapInterval interval;
     Moment when;
-    double rigging = 0; // rigging number; readings between riggings stand at fractions
+    bool isTimeKnown = true; // else `when` is the noon of its day: a table did not tell
+    double rigging = 0;      // rigging number; readings between riggings stand at fractions
     Verdict verdict = Verdict::NoBandYet;
     SeatState state = SeatState::Locked;
     bool ofBaseline = false; // one of those the band is made of

@@ -116,7 +116,7 @@ TEST_F(Questions, TellWhatWasAnsweredWhereAndByWhom)
     EXPECT_EQ(row.story.question.check, CheckKind::PlungerHome);
     EXPECT_EQ(row.statedBy, "M. Oren");
     EXPECT_TRUE(row.ofOpenRecord);
-    ASSERT_TRUE(row.recordBegins);
+    ASSERT_TRUE(row.record);
     EXPECT_EQ(now.openCount, 1);
     ASSERT_EQ(open().size(), 1U);
     EXPECT_EQ(open().front().place, "Left aileron");

@@ -1,3 +1,4 @@
+#include "app/pages/trends/readings_model.h"
 #include "app/pages/trends/trends_presenter.h"
 #include "app/wording/trend_words.h"
 #include "core/store/facts_book.h"
@@ -446,4 +447,26 @@ TEST_F(Trends, CarryTheDayOfTheAnnual)
 TEST_F(Trends, AreNotToBeHadOfAnAirframeTheFileDoesNotKnow)
 {
     EXPECT_FALSE(presenter.view(AirframeId{}));
+}
+
+// A table that did not tell when leaves noon in the file: nobody has read it at noon.
+TEST(ReadingOfATable, ShowsNoHourInTheTableOfTrends)
+{
+    TempStore store;
+    const Hangar hangar{store.records()};
+    const Day day = store.clock().now().localDay();
+    Reading reading = hangar.reading(between(450, 500), noonOf(day));
+    reading.record = must(store.records().add(hangar.record(noonOf(day))));
+    reading.technique = Technique::Table;
+    must(store.records().add(reading, std::nullopt));
+    const TrendsView view = must(TrendsPresenter{store.records(), store.clock()}.view(hangar.airframe, {}));
+    ReadingsModel model;
+    model.display(view.find(hangar.leftAileron)->readings);
+    ASSERT_EQ(model.rowCount(), 1);
+    const auto when = model.index(0, static_cast<int>(ReadingColumn::When));
+    EXPECT_FALSE(model.data(when, Qt::DisplayRole).toString().contains("12:00"));
+    EXPECT_FALSE(model.data(when, Qt::ToolTipRole).toString().contains("12:00"));
+    EXPECT_FALSE(model.copyText(ReadingColumn::When, 0).contains("12:00"));
+    EXPECT_FALSE(
+        TrendWords::reading(view.find(hangar.leftAileron)->series.readings.front()).contains("12:00"));
 }

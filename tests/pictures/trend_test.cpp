@@ -1,5 +1,6 @@
 #include "app/pictures/trend.h"
 #include "app/pictures/trend_layout.h"
+#include "app/wording/formats.h"
 #include "app/wording/trend_words.h"
 #include "tests/pictures/trend_scene.h"
 
@@ -398,4 +399,13 @@ TEST(Trend, ShadesWhatLiesOutsideThePeriodAndNamesItsEnds)
     EXPECT_TRUE(std::ranges::none_of(untilNow.lines, [end](const DrawnLine& line) {
         return line.dashed && std::abs(line.from.x() - end) < 0.01;
     }));
+}
+
+TEST(Trend, ShowsNoHourOfAReadingOfATableThatDidNotTellWhen)
+{
+    TrendSeries series = tenReadings();
+    EXPECT_TRUE(TrendWords::reading(series.readings[4]).contains(Formats{}.time(series.readings[4].when)));
+    series.readings[4].isTimeKnown = false;
+    const QString said = TrendWords::reading(series.readings[4]);
+    EXPECT_FALSE(said.contains(Formats{}.time(series.readings[4].when))) << said.toStdString();
 }

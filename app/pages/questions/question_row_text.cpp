@@ -162,8 +162,8 @@ QStringList storyOf(const QuestionRow& row)
     sentences << (question.onPaper ? QuestionWords::statedOnPaper(statedBy, formats.day(question.day()),
                                                                   formats.day(question.stamp.when.localDay()))
                                    : QuestionWords::statedBy(statedBy, formats.moment(question.stamp.when)));
-    if (row.recordBegins)
-        sentences << QuestionWords::inRecord(formats.moment(*row.recordBegins), row.ofOpenRecord);
+    if (row.record)
+        sentences << QuestionWords::inRecord(formats.whenBegun(*row.record), row.ofOpenRecord);
     if (row.story.resolution && row.story.resolution->answered && row.story.question.check)
         sentences << QuestionWords::answered(RecordWords::check(*row.story.question.check),
                                              *row.story.resolution->answered);

@@ -244,7 +244,7 @@ Result<QuestionsView> QuestionsPresenter::view(AirframeId airframe) const
         row.statedBy = question.stamp.by ? facts.nameOf(*question.stamp.by) : std::string{};
         for (const RiggingRecord& record : facts.riggingRecords)
             if (question.record == record.id)
-                row.recordBegins = record.begins;
+                row.record = record;
         if (question.kind == QuestionKind::ShownPartSeated) {
             const auto inspected = inspectionOf(story, facts);
             if (!inspected)

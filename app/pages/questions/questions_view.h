@@ -7,6 +7,7 @@
 #include "core/judgement/judgement.h"
 #include "core/rigging/question.h"
 #include "core/rigging/reading.h"
+#include "core/rigging/rigging_record.h"
 
 #include <optional>
 #include <string>
@@ -72,7 +73,7 @@ struct QuestionRow
     bool waitsForInspection = false; // nobody may close it before the whole joint was gone through
     std::optional<RowInspection> inspected;
     std::string statedBy;
-    std::optional<Moment> recordBegins;
+    std::optional<RiggingRecord> record;
     bool ofOpenRecord = false;
     bool startsAgain = false; // after closing it the coupling is at the look in the record that is open
     std::optional<PersonId> foundBy; // it is this person's own finding

@@ -10,6 +10,7 @@
 #include "core/review/review_period.h"
 #include "core/review/slips.h"
 #include "core/review/whole_check.h"
+#include "core/rigging/time_known.h"
 #include "core/store/airframe_facts.h"
 #include "core/store/facts_book.h"
 
@@ -124,6 +125,7 @@ TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, const 
         TrendReading one;
         one.interval = kept->reading.interval;
         one.when = kept->reading.when;
+        one.isTimeKnown = isTimeKnown(kept->reading);
         one.rigging = static_cast<double>(series.readings.size());
         one.verdict = judgeIn(history, kept->reading).verdict;
         series.readings.push_back(one);
@@ -220,7 +222,7 @@ Result<RiggedTodayPresenter::PaperFinding> RiggedTodayPresenter::paperFinding(Ai
     const PaperMoment found = paperMomentOf(*rest.value(), begins, m_clock.now());
     PaperFinding finding{found.finding, found.first, {}, {}};
     if (found.other) {
-        finding.otherBegins = found.other->begins;
+        finding.other = *found.other;
         finding.otherLeader = rest.value()->nameOf(found.other->leader);
     }
     return finding;

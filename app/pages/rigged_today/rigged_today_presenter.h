@@ -87,8 +87,8 @@ public:
     struct PaperFinding
     {
         PaperMoment::Finding finding = PaperMoment::Finding::Possible;
-        Day first{};          // the first fitting
-        Moment otherBegins{}; // the rigging of that day that is there already
+        Day first{};           // the first fitting
+        RiggingRecord other{}; // the rigging of that day that is there already
         std::string otherLeader;
     };
     Result<PaperFinding> paperFinding(AirframeId airframe, Moment begins) const;

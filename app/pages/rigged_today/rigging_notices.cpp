@@ -62,7 +62,7 @@ QString refusalOf(const RiggedTodayPresenter::PaperFinding& finding, bool isAnot
         return PaperWords::beforeFirstFitting(Formats{}.day(finding.first));
     case PaperMoment::Finding::RiggedThatDay:
         if (!isAnother)
-            return PaperWords::riggedThatDay(Formats{}.moment(finding.otherBegins),
+            return PaperWords::riggedThatDay(Formats{}.whenBegun(finding.other),
                                              QString::fromStdString(finding.otherLeader));
         break;
     case PaperMoment::Finding::Possible:

@@ -14,6 +14,7 @@
 #include "app/wording/summary_words.h"
 #include "app/wording/verdict_words.h"
 #include "core/either.h"
+#include "core/rigging/time_known.h"
 
 #include <QFormLayout>
 #include <QLineEdit>
@@ -127,10 +128,11 @@ void SummaryPanel::display()
     for (const SummaryCoupling& coupling : m_view.summary.couplings)
         for (const SummaryReading& one : coupling.readings)
             if (!one.replaced)
-                m_reading->add(SummaryWords::reading(QString::fromStdString(coupling.coupling.name),
-                                                     formats.interval(one.reading.interval),
-                                                     QString::fromStdString(one.person),
-                                                     formats.time(one.reading.when)),
+                m_reading->add(SummaryWords::reading(
+                                   QString::fromStdString(coupling.coupling.name),
+                                   formats.interval(one.reading.interval), QString::fromStdString(one.person),
+                                   isTimeKnown(one.reading) ? formats.time(one.reading.when)
+                                                            : formats.whenRead(one.reading)),
                                one.reading.id);
     m_correction->setVisible(m_view.summary.close && m_reading->count() > 1);
     m_who->begin(SummaryWords::chooseWho());

@@ -9,6 +9,7 @@
 #include "app/wording/demonstration_words.h"
 #include "app/wording/formats.h"
 #include "app/wording/sentence_parts.h"
+#include "core/rigging/time_known.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -130,9 +131,10 @@ void BaselineReadings::fill(int line, const BaselineReadingRow& row)
     const QString gauge = row.gauge.empty() ? BaselineWords::gaugeNotKnown() : shown(row.gauge);
     const Moment& taken = row.reading.when;
     // On two lines, so that the last column keeps its room.
-    const QString when = taken.localDay() == m_today
-                             ? BaselineWords::today(formats.time(taken))
-                             : formats.day(taken.localDay()) + QLatin1Char('\n') + formats.time(taken);
+    QString when = formats.day(taken.localDay());
+    if (isTimeKnown(row.reading))
+        when = taken.localDay() == m_today ? BaselineWords::today(formats.time(taken))
+                                           : when + QLatin1Char('\n') + formats.time(taken);
     const QStringList texts{when, formats.interval(row.reading.interval), shown(row.person), gauge,
                             stateOf(row)};
     for (int column = 0; column < Columns; ++column) {

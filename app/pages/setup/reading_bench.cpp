@@ -175,16 +175,15 @@ void ReadingBench::correct(const BaselineReadingRow& row)
         return m_readings->say(BaselineWords::chooseCorrector());
     const auto asked = m_coupling;
     const Formats formats;
-    m_tools.prompts.askText(this, BaselineWords::correctTitle(),
-                            BaselineWords::correctQuestion(formats.interval(row.reading.interval),
-                                                           formats.moment(row.reading.when)),
-                            PromptWords::spoiledBy(),
-                            [this, asked, wrong = row.reading.id](const QString& reason) {
-                                if (m_coupling != asked)
-                                    return;
-                                m_card->beginCorrection({wrong, reason.toStdString()});
-                                m_scroll->verticalScrollBar()->setValue(0); // where the figure is given
-                            });
+    m_tools.prompts.askText(
+        this, BaselineWords::correctTitle(),
+        BaselineWords::correctQuestion(formats.interval(row.reading.interval), formats.whenRead(row.reading)),
+        PromptWords::spoiledBy(), [this, asked, wrong = row.reading.id](const QString& reason) {
+            if (m_coupling != asked)
+                return;
+            m_card->beginCorrection({wrong, reason.toStdString()});
+            m_scroll->verticalScrollBar()->setValue(0); // where the figure is given
+        });
 }
 
 void ReadingBench::exclude(const BaselineReadingRow& row, PersonId by)
@@ -192,8 +191,7 @@ void ReadingBench::exclude(const BaselineReadingRow& row, PersonId by)
     const Formats formats;
     m_tools.prompts.askText(
         this, BaselineWords::excludeTitle(),
-        BaselineWords::excludeQuestion(formats.interval(row.reading.interval),
-                                       formats.moment(row.reading.when)),
+        BaselineWords::excludeQuestion(formats.interval(row.reading.interval), formats.whenRead(row.reading)),
         PromptWords::spoiledBy(),
         [this, unwanted = row.reading.id, by](const QString& reason) { excludeFor(unwanted, by, reason); });
 }

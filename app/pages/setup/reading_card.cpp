@@ -122,7 +122,7 @@ QString ReadingCard::correctingNow() const
 {
     const Formats formats;
     return BaselineWords::correctNow(formats.interval(wrong()->reading.interval),
-                                     formats.moment(wrong()->reading.when), shown(wrong()->person));
+                                     formats.whenRead(wrong()->reading), shown(wrong()->person));
 }
 
 void ReadingCard::showLeaves()

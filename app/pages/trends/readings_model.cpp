@@ -6,6 +6,7 @@
 #include "app/wording/trend_words.h"
 #include "app/wording/trends_page_words.h"
 #include "app/wording/verdict_words.h"
+#include "core/rigging/time_known.h"
 
 #include <QDateTime>
 #include <QFont>
@@ -109,7 +110,8 @@ QString ReadingsModel::copyText(ReadingColumn column, int row) const
     if (column == ReadingColumn::When)
         return QDateTime::fromSecsSinceEpoch(one.reading.when.utcSeconds, Qt::OffsetFromUTC,
                                              one.reading.when.offsetSeconds)
-            .toString(QStringLiteral("yyyy-MM-dd HH:mm"));
+            .toString(isTimeKnown(one.reading) ? QStringLiteral("yyyy-MM-dd HH:mm")
+                                               : QStringLiteral("yyyy-MM-dd"));
     return text(column, one).simplified(); // no tab or line break of a note may break the table
 }
 
@@ -129,7 +131,7 @@ QString ReadingsModel::text(ReadingColumn column, const TrendsReading& one) cons
     const GapInterval& interval = one.reading.interval;
     switch (column) {
     case ReadingColumn::When:
-        return TrendsPageWords::moment(one.reading.when);
+        return TrendsPageWords::whenRead(one.reading);
     case ReadingColumn::Rigging:
         return one.riggingNumber ? TrendWords::riggingTick(*one.riggingNumber) : TrendsPageWords::noRigging();
     case ReadingColumn::Enters:

@@ -132,3 +132,19 @@ TEST_F(TablesOfAReview, TellTheReadingsOutsideByTheirRunAndWhatExplainsThem)
     }
     EXPECT_GT(byStep, 8);
 }
+
+TEST_F(TablesOfAReview, ShowNoHourOfAReadingOfATableThatDidNotTellWhen)
+{
+    Reading& last = told.facts.readings.back().reading;
+    last.technique = Technique::Table;
+    told.facts.riggingRecords.back().origin = RecordOrigin::ImportedTable;
+    const auto readings = rowsOf(reviewReadingsTable(told.facts, review()));
+    const auto withTime = [](const auto& rows, const std::string& time) {
+        return std::ranges::count_if(rows, [&](auto row) { return row.at("time") == time; });
+    };
+    EXPECT_EQ(withTime(readings, ""), 1);
+    EXPECT_EQ(withTime(rowsOf(reviewRiggingsTable(told.facts, review())), ""), 1);
+    last.when.offsetSeconds = 1; // noon was told
+    last.when.utcSeconds -= 1;
+    EXPECT_EQ(withTime(rowsOf(reviewReadingsTable(told.facts, review())), ""), 0);
+}
