@@ -35,7 +35,10 @@ double ShiftLane::at(double score) const
 void ShiftLane::addScale(double reach)
 {
     m_reach = reach;
-    const long long step = m_lane.height() > 5 * m_letters.line() ? 1 : static_cast<long long>(reach);
+    const auto farthest = static_cast<long long>(reach);
+    long long step = 1; // the least whose figures stand clear of one another
+    while (step < farthest && static_cast<double>(step) * m_lane.height() / 2 / reach < m_letters.line())
+        ++step;
     const auto most = static_cast<long long>(reach) / step * step;
     for (long long score = -most; score <= most; score += step) {
         const double y = at(static_cast<double>(score));

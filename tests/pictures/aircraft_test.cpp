@@ -196,3 +196,22 @@ TEST(Shifts, SayThatNoDayStandsOut)
     EXPECT_TRUE(
         layoutShifts(shifts, {600, 140}, {}).inWords.contains("On none did all couplings move together"));
 }
+
+TEST(Shifts, HaveAScaleWhoseFiguresStandClearOfOneAnother)
+{
+    std::vector<ShiftDay> shifts = aircraftOf(54).shifts;
+    for (const double median : {2.0, 3.2, 4.1, 5.5, 9.0})
+        for (const double height : {120.0, 140.0, 170.0, 210.0, 300.0}) {
+            shifts.front().median = median;
+            const ShiftsPicture picture = layoutShifts(shifts, {600, height}, {});
+            std::vector<QRectF> figures;
+            for (const DrawnLabel& label : picture.labels)
+                if (label.where.right() < picture.plot.left())
+                    figures.push_back(label.where);
+            ASSERT_GE(figures.size(), 3U);
+            for (std::size_t i = 0; i < figures.size(); ++i)
+                for (std::size_t j = 0; j < i; ++j)
+                    EXPECT_FALSE(figures[i].adjusted(0, 0.5, 0, -0.5).intersects(figures[j]))
+                        << median << " in " << height;
+        }
+}
