@@ -251,7 +251,7 @@ int main(int argc, char* argv[])
     if (arguments.size() < 2)
         return badUse();
     const QString verb = arguments[1];
-    if (verb == "--help" || verb == "-h" || verb == "help") {
+    if (verb == "help" || arguments.contains("--help") || arguments.contains("-h")) {
         say(rig::FileWords::usage());
         return kDone;
     }

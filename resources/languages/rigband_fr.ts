@@ -10968,7 +10968,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>%1 of %2 couplings done</source>
-        <translation>%1 raccords sur %2 faits</translation>
+        <translation>Raccords faits : %1 sur %2</translation>
     </message>
     <message>
         <source>Second person: %1 of %2 done</source>
@@ -11599,7 +11599,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>%1 of %2 couplings done, %3 open</source>
-        <translation>%1 raccords sur %2 faits, %3 en suspens</translation>
+        <translation>Raccords faits : %1 sur %2, en suspens : %3</translation>
     </message>
     <message>
         <source>Second person: %1 of %2 done, %3 open</source>
@@ -11617,19 +11617,19 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>%1 of %2 couplings done, %3 stopped, %4 open</source>
-        <translation>%1 raccords sur %2 faits, %3 arrêtés, %4 en suspens</translation>
+        <translation>Raccords faits : %1 sur %2, arrêtés : %3, en suspens : %4</translation>
     </message>
     <message>
         <source>%1 of %2 couplings done, %3 stopped</source>
-        <translation>%1 raccords sur %2 faits, %3 arrêtés</translation>
+        <translation>Raccords faits : %1 sur %2, arrêtés : %3</translation>
     </message>
     <message>
         <source>Second person: %1 of %2 done, %3 stopped, %4 open</source>
-        <translation>Deuxième personne : %1 sur %2 faits, %3 arrêtés, %4 en suspens</translation>
+        <translation>Deuxième personne : faits %1 sur %2, arrêtés %3, en suspens %4</translation>
     </message>
     <message>
         <source>Second person: %1 of %2 done, %3 stopped</source>
-        <translation>Deuxième personne : %1 sur %2 faits, %3 arrêtés</translation>
+        <translation>Deuxième personne : faits %1 sur %2, arrêtés %3</translation>
     </message>
     <message>
         <source>Measure as found: touch nothing else. It is kept as found not secured.</source>

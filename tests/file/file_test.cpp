@@ -353,6 +353,7 @@ TEST_F(File, IsNotTouchedByWrongUse)
         EXPECT_TRUE(answer.err.contains("rigband-file check FILE")) << answer.err.toStdString();
     }
     EXPECT_EQ(run({"--help"}).status, 0);
+    EXPECT_EQ(run({"check", "--help"}).status, 0) << "asked behind a verb too";
 }
 
 TEST_F(File, IsNotTouchedByALook)
