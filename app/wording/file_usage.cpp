@@ -25,6 +25,9 @@ QString wrapped(const QString& text, const QString& indent)
     return lines.join('\n');
 }
 
+// Their names are the same in every language.
+QString columns(const QStringList& names) { return names.join(QLatin1String(", ")); }
+
 } // namespace
 
 QString FileWords::usage()
@@ -38,7 +41,12 @@ QString FileWords::usage()
         {"import FILE [--couplings X.csv] [--people X.csv] [--gauges X.csv]\n"
          "                      [--events X.csv] [--joint-play X.csv] [--csv READINGS.csv]",
          tr("adds these tables to a file, all of them or none; where the file is not there yet, --couplings, "
-            "--people or --gauges makes it")},
+            "--people or --gauges makes it; READINGS.csv has the columns %1 and, "
+            "where wanted, %2; a row with 2, 3 and on in %3 is the same as one before it in all of the first "
+            "eight")
+             .arg(columns({"airframe", "coupling", "date", "enters_mm", "refuses_mm", "gauge", "person",
+                           "state"}),
+                  columns({"time", "rigging", "note", "second", "repeat"}), columns({"repeat"}))},
         {"export FILE --json OUT.json [--as-found]",
          tr("writes everything that is in a file as one document, with photos and the chain")},
         {"import NEW.rigband --json IN.json [--as-found]",

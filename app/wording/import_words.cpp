@@ -157,10 +157,12 @@ constexpr Form kForms[] = {
          "Line %1 is a reading of “%2” that stands further up in this table too. Take the line out; if it "
          "was truly read again with the same result, number it in the column repeat.")},
     {RowProblem::RepeatSkips,
-     QT_TRANSLATE_NOOP("ImportWords",
-                       "Line %1 is a repeated reading of “%2”, and the one before it is neither in the file "
-                       "nor further up in the table. Put right the line before it, or count in the column "
-                       "repeat from 1 on, leaving out none.")},
+     QT_TRANSLATE_NOOP(
+         "ImportWords",
+         "Line %1 has a number in the column repeat, and the reading of “%2” that it repeats is neither "
+         "in the file nor further up in the table. A repeated reading is the same in coupling, day, both "
+         "figures, person, gauge and state. Where one of them differs, leave repeat empty; else count 2, "
+         "3, 4 and leave out none.")},
     {RowProblem::SecondIsPerson,
      QT_TRANSLATE_NOOP("ImportWords", "Line %1 names “%2” both in the column person and in the column "
                                       "second. Write in second who stood by, or leave it empty.")},

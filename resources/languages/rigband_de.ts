@@ -3916,10 +3916,6 @@ Ernstestes zuerst</translation>
         <translation>schreibt die Einträge der Datei als Tabellen; mit --nameless stehen Buchstaben und Zahlen für Namen, eigene Worte fallen weg, und counts.csv zählt</translation>
     </message>
     <message>
-        <source>adds these tables to a file, all of them or none; where the file is not there yet, --couplings, --people or --gauges makes it</source>
-        <translation>fügt diese Tabellen einer Datei hinzu, alle oder keine; wo die Datei noch nicht da ist, legen --couplings, --people oder --gauges sie an</translation>
-    </message>
-    <message>
         <source>a rigging record as pages to print</source>
         <translation>ein Aufrüstprotokoll als Seiten zum Drucken</translation>
     </message>
@@ -4014,6 +4010,10 @@ Ernstestes zuerst</translation>
     <message>
         <source>Rows of the table “%1” that name something of the table “%3” that is not in the file: %2. Salvaging leaves such rows behind, or another program took something out; look for a copy from before.</source>
         <translation>Zeilen der Tabelle „%1“, die etwas aus der Tabelle „%3“ nennen, was nicht in der Datei steht: %2. Das bleibt nach dem Retten zurück, oder ein anderes Programm hat etwas herausgenommen; nach einer Kopie von vorher suchen.</translation>
+    </message>
+    <message>
+        <source>adds these tables to a file, all of them or none; where the file is not there yet, --couplings, --people or --gauges makes it; READINGS.csv has the columns %1 and, where wanted, %2; a row with 2, 3 and on in %3 is the same as one before it in all of the first eight</source>
+        <translation>fügt diese Tabellen einer Datei hinzu, alle oder keine; wo die Datei noch nicht da ist, legen --couplings, --people oder --gauges sie an; READINGS.csv hat die Spalten %1 und, wo gewünscht, %2; eine Zeile mit 2, 3 und so weiter in %3 ist in allen der ersten acht gleich wie eine davor</translation>
     </message>
 </context>
 <context>
@@ -4653,10 +4653,6 @@ Ernstestes zuerst</translation>
         <translation>Zeile %1 ist eine Messung von „%2“, die weiter oben in dieser Tabelle schon steht. Die Zeile herausnehmen; wenn wirklich noch einmal mit demselben Ergebnis gemessen wurde, sie in der Spalte repeat nummerieren.</translation>
     </message>
     <message>
-        <source>Line %1 is a repeated reading of “%2”, and the one before it is neither in the file nor further up in the table. Put right the line before it, or count in the column repeat from 1 on, leaving out none.</source>
-        <translation>Zeile %1 ist eine wiederholte Messung von „%2“, und die vorhergehende steht weder in der Datei noch weiter oben in der Tabelle. Die Zeile davor berichtigen oder in der Spalte repeat von 1 an ohne Lücke zählen.</translation>
-    </message>
-    <message>
         <source>Line %1 names “%2” both in the column person and in the column second. Write in second who stood by, or leave it empty.</source>
         <translation>Zeile %1 nennt „%2“ in der Spalte person und auch in der Spalte second. In second schreiben, wer dabeistand, oder das Feld leer lassen.</translation>
     </message>
@@ -4755,6 +4751,10 @@ Ernstestes zuerst</translation>
     <message>
         <source>Line %1 begins a fitting on %2, before the last one in the file, %4. Look over the day in the column %3.</source>
         <translation>Zeile %1 beginnt einen Einbau am %2, vor dem letzten in der Datei, %4. Den Tag in der Spalte %3 noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a number in the column repeat, and the reading of “%2” that it repeats is neither in the file nor further up in the table. A repeated reading is the same in coupling, day, both figures, person, gauge and state. Where one of them differs, leave repeat empty; else count 2, 3, 4 and leave out none.</source>
+        <translation>Zeile %1 hat eine Nummer in der Spalte repeat, und die Messung von „%2“, die sie wiederholt, steht weder in der Datei noch weiter oben in der Tabelle. Eine wiederholte Messung ist in Anschluss, Tag, beiden Zahlen, Person, Lehre und Zustand gleich. Wo eines davon anders ist, repeat leer lassen; sonst 2, 3, 4 ohne Lücke zählen.</translation>
     </message>
 </context>
 <context>

@@ -3916,10 +3916,6 @@ plus grave d’abord</translation>
         <translation>écrit les faits du fichier en tableaux ; avec --nameless, des lettres et des chiffres remplacent les noms, les mots personnels sont omis, et counts.csv compte</translation>
     </message>
     <message>
-        <source>adds these tables to a file, all of them or none; where the file is not there yet, --couplings, --people or --gauges makes it</source>
-        <translation>ajoute ces tableaux à un fichier, tous ou aucun ; si le fichier n’existe pas encore, --couplings, --people ou --gauges le crée</translation>
-    </message>
-    <message>
         <source>a rigging record as pages to print</source>
         <translation>une fiche de montage en pages à imprimer</translation>
     </message>
@@ -4014,6 +4010,10 @@ plus grave d’abord</translation>
     <message>
         <source>Rows of the table “%1” that name something of the table “%3” that is not in the file: %2. Salvaging leaves such rows behind, or another program took something out; look for a copy from before.</source>
         <translation>Lignes de la table « %1 » qui nomment un élément de la table « %3 » absent du fichier : %2. C’est ce qui reste quand on a sauvé un fichier, ou un autre programme en a retiré quelque chose ; chercher une copie d’avant.</translation>
+    </message>
+    <message>
+        <source>adds these tables to a file, all of them or none; where the file is not there yet, --couplings, --people or --gauges makes it; READINGS.csv has the columns %1 and, where wanted, %2; a row with 2, 3 and on in %3 is the same as one before it in all of the first eight</source>
+        <translation>ajoute ces tableaux à un fichier, tous ou aucun ; si le fichier n’existe pas encore, --couplings, --people ou --gauges le crée ; READINGS.csv a les colonnes %1 et, au besoin, %2 ; une ligne avec 2, 3 et ainsi de suite dans %3 est identique à une précédente dans toutes les huit premières</translation>
     </message>
 </context>
 <context>
@@ -4653,10 +4653,6 @@ plus grave d’abord</translation>
         <translation>La ligne %1 est une mesure de « %2 » qui figure déjà plus haut dans ce tableau. Retirer la ligne ; si l’on a vraiment mesuré à nouveau avec le même résultat, la numéroter dans la colonne repeat.</translation>
     </message>
     <message>
-        <source>Line %1 is a repeated reading of “%2”, and the one before it is neither in the file nor further up in the table. Put right the line before it, or count in the column repeat from 1 on, leaving out none.</source>
-        <translation>La ligne %1 est une mesure répétée de « %2 », et la précédente n’est ni dans le fichier ni plus haut dans le tableau. Corriger la ligne précédente, ou compter dans la colonne repeat à partir de 1, sans en sauter.</translation>
-    </message>
-    <message>
         <source>Line %1 names “%2” both in the column person and in the column second. Write in second who stood by, or leave it empty.</source>
         <translation>La ligne %1 nomme « %2 » à la fois dans la colonne person et dans la colonne second. Écrire dans second qui était à côté, ou laisser le champ vide.</translation>
     </message>
@@ -4755,6 +4751,10 @@ plus grave d’abord</translation>
     <message>
         <source>Line %1 begins a fitting on %2, before the last one in the file, %4. Look over the day in the column %3.</source>
         <translation>La ligne %1 commence une pose le %2, avant la dernière du fichier, %4. Revoir le jour dans la colonne %3.</translation>
+    </message>
+    <message>
+        <source>Line %1 has a number in the column repeat, and the reading of “%2” that it repeats is neither in the file nor further up in the table. A repeated reading is the same in coupling, day, both figures, person, gauge and state. Where one of them differs, leave repeat empty; else count 2, 3, 4 and leave out none.</source>
+        <translation>La ligne %1 porte un numéro dans la colonne repeat, et la mesure de « %2 » qu’elle répète n’est ni dans le fichier ni plus haut dans le tableau. Une mesure répétée a les mêmes raccord, jour, chiffres, personne, jauge et état. Si l’un d’eux diffère, laisser repeat vide ; sinon compter 2, 3, 4 sans en sauter.</translation>
     </message>
 </context>
 <context>

@@ -47,6 +47,15 @@ TEST(ImportWords, NameTheTableAndTheWordsThatMayStandThere)
               "couplings.csv: Line 4 has “lef%3” in the column side. Write one of these: none, left, right.");
 }
 
+// Readings whose figures differ are no repeats of one another.
+TEST(ImportWords, SayInWhatARepeatedReadingIsTheSame)
+{
+    const QString said = sentenceOf(RowProblem::RepeatSkips);
+    EXPECT_TRUE(said.contains("the same in coupling, day, both figures, person, gauge and state"))
+        << said.toStdString();
+    EXPECT_TRUE(said.contains("leave repeat empty"));
+}
+
 TEST(ImportWords, CountWhatCameInByKindAndLeaveOutWhatDidNot)
 {
     Imported imported;
