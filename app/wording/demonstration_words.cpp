@@ -12,7 +12,7 @@ QString DemonstrationWords::whatFor()
 }
 
 QString DemonstrationWords::shown(int readings) { return tr("%n part-seated reading(s)", nullptr, readings); }
-QString DemonstrationWords::neverShown() { return tr("part-seated never seen"); }
+QString DemonstrationWords::neverShown() { return tr("part-seated never shown"); }
 
 QString DemonstrationWords::cautionsHeading() { return tr("Before anything is left part-seated"); }
 

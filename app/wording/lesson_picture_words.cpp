@@ -327,7 +327,7 @@ QString LessonPictureWords::notSecuredCount(int count)
     return tr("%n not secured at a rigging", "readings", count);
 }
 
-QString LessonPictureWords::neverPartSeated() { return tr("part-seated never seen"); }
+QString LessonPictureWords::neverPartSeated() { return tr("none noted as part-seated"); }
 
 QStringList LessonPictureWords::nothingBetween()
 {
@@ -368,7 +368,7 @@ QString LessonPictureWords::readingsStrip(const ReadingsStripView& view)
     if (!view.notSecured.empty())
         sentences << tr("Found not secured at a rigging: %1.").arg(intervalsOf(view.notSecured).join(comma));
     if (view.partSeated.empty() && view.asFound.empty())
-        sentences << tr("Part-seated was never seen.");
+        sentences << tr("No reading was noted as part-seated.");
     for (const EmptyStretch& one : emptyBetween(view))
         sentences << tr("Between %1 and %2 mm nothing was ever seen.")
                          .arg(formats.millimetres(one.from), formats.millimetres(one.to));

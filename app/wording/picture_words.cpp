@@ -19,7 +19,7 @@ QString PictureWords::bandLegend(const Band& band)
 QString PictureWords::noBandLegend() { return tr("no band yet"); }
 QString PictureWords::noGapLegend() { return tr("no gap to measure"); }
 QString PictureWords::partSeatedLegend() { return tr("part-seated was seen here"); }
-QString PictureWords::neverShownLegend() { return tr("part-seated never seen"); }
+QString PictureWords::neverShownLegend() { return tr("none noted as part-seated"); }
 
 QString PictureWords::gapStrip(const GapStripView& view)
 {
@@ -35,7 +35,7 @@ QString PictureWords::gapStrip(const GapStripView& view)
     for (const GapInterval& one : view.partSeated)
         shown << formats.interval(one);
     sentences << (shown.isEmpty()
-                      ? tr("Part-seated was never seen.")
+                      ? tr("No reading was noted as part-seated.")
                       : tr("Part-seated was seen at %1.").arg(shown.join(tr(", ", "between values"))));
     return sentences.join(QLatin1Char(' '));
 }

@@ -19,7 +19,7 @@ QString WitnessWords::once(const WitnessFinding& finding)
 QString WitnessWords::shown(const WitnessFinding& finding)
 {
     if (finding.witness == Witness::NeverShown)
-        return tr("Part-seated was never seen here.");
+        return tr("No reading was noted as part-seated here.");
     if (finding.shown == 0)
         return {};
     const Formats formats;

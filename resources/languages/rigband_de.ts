@@ -2981,10 +2981,6 @@ Ernstestes zuerst</translation>
         </translation>
     </message>
     <message>
-        <source>part-seated never seen</source>
-        <translation>halb eingerastet nie gesehen</translation>
-    </message>
-    <message>
         <source>Before anything is left part-seated</source>
         <translation>Bevor etwas halb eingerastet gelassen wird</translation>
     </message>
@@ -3067,6 +3063,10 @@ Ernstestes zuerst</translation>
     <message>
         <source>These readings stand apart: they never count for a band.</source>
         <translation>Diese Messungen stehen für sich: Sie zählen nie für ein Band.</translation>
+    </message>
+    <message>
+        <source>part-seated never shown</source>
+        <translation>halb eingerastet nie gezeigt</translation>
     </message>
 </context>
 <context>
@@ -5787,10 +5787,6 @@ Ernstestes zuerst</translation>
         </translation>
     </message>
     <message>
-        <source>part-seated never seen</source>
-        <translation>halb eingerastet nie gesehen</translation>
-    </message>
-    <message>
         <source>nothing was ever seen between</source>
         <translation>dazwischen wurde nie etwas gesehen</translation>
     </message>
@@ -5827,10 +5823,6 @@ Ernstestes zuerst</translation>
         <translation>Bei einem Aufrüsten außerhalb des Bandes oder halb eingerastet vorgefunden: %1.</translation>
     </message>
     <message>
-        <source>Part-seated was never seen.</source>
-        <translation>Halb eingerastet wurde nie gesehen.</translation>
-    </message>
-    <message>
         <source>Between %1 and %2 mm nothing was ever seen.</source>
         <translation>Zwischen %1 und %2 mm wurde nie etwas gesehen.</translation>
     </message>
@@ -5845,6 +5837,14 @@ Ernstestes zuerst</translation>
     <message>
         <source>Found not secured at a rigging: %1.</source>
         <translation>Beim Aufrüsten nicht gesichert vorgefunden: %1.</translation>
+    </message>
+    <message>
+        <source>none noted as part-seated</source>
+        <translation>keine als halb eingerastet notiert</translation>
+    </message>
+    <message>
+        <source>No reading was noted as part-seated.</source>
+        <translation>Keine Messung wurde als halb eingerastet notiert.</translation>
     </message>
 </context>
 <context>
@@ -6663,10 +6663,6 @@ Ernstestes zuerst</translation>
         <translation>halb eingerastet wurde hier gesehen</translation>
     </message>
     <message>
-        <source>part-seated never seen</source>
-        <translation>halb eingerastet nie gesehen</translation>
-    </message>
-    <message>
         <source>Band %1.</source>
         <translation>Band %1.</translation>
     </message>
@@ -6681,10 +6677,6 @@ Ernstestes zuerst</translation>
     <message>
         <source>Reading %1.</source>
         <translation>Messung %1.</translation>
-    </message>
-    <message>
-        <source>Part-seated was never seen.</source>
-        <translation>Halb eingerastet wurde nie gesehen.</translation>
     </message>
     <message>
         <source>Part-seated was seen at %1.</source>
@@ -6784,6 +6776,14 @@ Ernstestes zuerst</translation>
     <message>
         <source>Distance from the mean of all.</source>
         <translation>Abstand vom Mittel aller.</translation>
+    </message>
+    <message>
+        <source>none noted as part-seated</source>
+        <translation>keine als halb eingerastet notiert</translation>
+    </message>
+    <message>
+        <source>No reading was noted as part-seated.</source>
+        <translation>Keine Messung wurde als halb eingerastet notiert.</translation>
     </message>
 </context>
 <context>
@@ -16155,10 +16155,6 @@ Strg++ und Strg+-: Schriftgröße. F9: helle, dunkle, Sonnenlicht-Farben. F1: di
         <source>Part-seated was seen once here, and it was not outside the band.</source>
         <translation>Halb eingerastet wurde hier einmal gesehen, und es lag nicht außerhalb des Bandes.</translation>
     </message>
-    <message>
-        <source>Part-seated was never seen here.</source>
-        <translation>Halb eingerastet wurde hier nie gesehen.</translation>
-    </message>
     <message numerus="yes">
         <source>Part-seated was seen %n time(s) here, and there is no band to hold that against.</source>
         <translation>
@@ -16225,6 +16221,10 @@ Strg++ und Strg+-: Schriftgröße. F9: helle, dunkle, Sonnenlicht-Farben. F1: di
     <message>
         <source>So few can mislead: up to %1 in 100 part-seated joints might not lie outside (one-sided 95 % bound).</source>
         <translation>So wenige können täuschen: bis zu %1 von 100 halb eingerasteten Verbindungen könnten nicht außerhalb liegen (einseitige 95-%-Schranke).</translation>
+    </message>
+    <message>
+        <source>No reading was noted as part-seated here.</source>
+        <translation>Keine Messung wurde hier als halb eingerastet notiert.</translation>
     </message>
 </context>
 </TS>

@@ -2981,10 +2981,6 @@ plus grave d’abord</translation>
         </translation>
     </message>
     <message>
-        <source>part-seated never seen</source>
-        <translation>à demi engagé jamais vu</translation>
-    </message>
-    <message>
         <source>Before anything is left part-seated</source>
         <translation>Avant de laisser quoi que ce soit à demi engagé</translation>
     </message>
@@ -3067,6 +3063,10 @@ plus grave d’abord</translation>
     <message>
         <source>These readings stand apart: they never count for a band.</source>
         <translation>Ces mesures sont à part : elles ne comptent jamais pour une bande.</translation>
+    </message>
+    <message>
+        <source>part-seated never shown</source>
+        <translation>à demi engagé jamais montré</translation>
     </message>
 </context>
 <context>
@@ -5787,10 +5787,6 @@ plus grave d’abord</translation>
         </translation>
     </message>
     <message>
-        <source>part-seated never seen</source>
-        <translation>à demi engagé jamais vu</translation>
-    </message>
-    <message>
         <source>nothing was ever seen between</source>
         <translation>rien n’a jamais été vu entre les deux</translation>
     </message>
@@ -5827,10 +5823,6 @@ plus grave d’abord</translation>
         <translation>Trouvé hors de sa bande ou à demi engagé à un montage : %1.</translation>
     </message>
     <message>
-        <source>Part-seated was never seen.</source>
-        <translation>L’état à demi engagé n’a jamais été vu.</translation>
-    </message>
-    <message>
         <source>Between %1 and %2 mm nothing was ever seen.</source>
         <translation>Entre %1 et %2 mm, rien n’a jamais été vu.</translation>
     </message>
@@ -5845,6 +5837,14 @@ plus grave d’abord</translation>
     <message>
         <source>Found not secured at a rigging: %1.</source>
         <translation>Trouvé non assuré à un montage : %1.</translation>
+    </message>
+    <message>
+        <source>none noted as part-seated</source>
+        <translation>aucune notée à demi engagée</translation>
+    </message>
+    <message>
+        <source>No reading was noted as part-seated.</source>
+        <translation>Aucune mesure n’a été notée à demi engagée.</translation>
     </message>
 </context>
 <context>
@@ -6663,10 +6663,6 @@ plus grave d’abord</translation>
         <translation>à demi engagé a été vu ici</translation>
     </message>
     <message>
-        <source>part-seated never seen</source>
-        <translation>à demi engagé jamais vu</translation>
-    </message>
-    <message>
         <source>Band %1.</source>
         <translation>Bande %1.</translation>
     </message>
@@ -6681,10 +6677,6 @@ plus grave d’abord</translation>
     <message>
         <source>Reading %1.</source>
         <translation>Mesure %1.</translation>
-    </message>
-    <message>
-        <source>Part-seated was never seen.</source>
-        <translation>L’état à demi engagé n’a jamais été vu.</translation>
     </message>
     <message>
         <source>Part-seated was seen at %1.</source>
@@ -6784,6 +6776,14 @@ plus grave d’abord</translation>
     <message>
         <source>Distance from the mean of all.</source>
         <translation>Distance à la moyenne de tous.</translation>
+    </message>
+    <message>
+        <source>none noted as part-seated</source>
+        <translation>aucune notée à demi engagée</translation>
+    </message>
+    <message>
+        <source>No reading was noted as part-seated.</source>
+        <translation>Aucune mesure n’a été notée à demi engagée.</translation>
     </message>
 </context>
 <context>
@@ -16155,10 +16155,6 @@ Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs claires, sombres, de plein s
         <source>Part-seated was seen once here, and it was not outside the band.</source>
         <translation>L’état à demi engagé a été vu une fois ici, et ce n’était pas hors de la bande.</translation>
     </message>
-    <message>
-        <source>Part-seated was never seen here.</source>
-        <translation>L’état à demi engagé n’a jamais été vu ici.</translation>
-    </message>
     <message numerus="yes">
         <source>Part-seated was seen %n time(s) here, and there is no band to hold that against.</source>
         <translation>
@@ -16225,6 +16221,10 @@ Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs claires, sombres, de plein s
     <message>
         <source>So few can mislead: up to %1 in 100 part-seated joints might not lie outside (one-sided 95 % bound).</source>
         <translation>Un si petit nombre peut tromper : jusqu’à %1 liaisons à demi engagées sur 100 pourraient ne pas être hors de la bande (borne unilatérale à 95 %).</translation>
+    </message>
+    <message>
+        <source>No reading was noted as part-seated here.</source>
+        <translation>Aucune mesure n’a été notée à demi engagée ici.</translation>
     </message>
 </context>
 </TS>

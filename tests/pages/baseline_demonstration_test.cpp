@@ -250,7 +250,7 @@ TEST_F(DemonstrationTest, ARecordBegunTodayIsPointedOut)
 TEST_F(DemonstrationTest, NeverShownIsSaidWithWhatFollowsFromIt)
 {
     EXPECT_TRUE(says("demonstrationNumbers", "both sides of the band count as suspect"));
-    EXPECT_EQ(part<QListWidget>(panel, "couplings").item(0)->text(), "Left aileron\npart-seated never seen");
+    EXPECT_EQ(part<QListWidget>(panel, "couplings").item(0)->text(), "Left aileron\npart-seated never shown");
 }
 
 TEST_F(DemonstrationTest, SharedGapsAreCalledNoWitness)

@@ -148,7 +148,7 @@ TEST(GapStrip, SaysWhenPartSeatedWasNeverShown)
     view.partSeated.clear();
     const GapStripPicture picture = layoutGapStrip(view, {800, 92}, {});
     EXPECT_FALSE(boxOf(picture, Role::Hatch, true));
-    EXPECT_TRUE(picture.inWords.contains("never seen"));
+    EXPECT_TRUE(picture.inWords.contains("No reading was noted as part-seated"));
 }
 
 TEST(GapStrip, ShowsANegativeEdgeAsZero)

@@ -58,7 +58,7 @@ TEST(ReadingsStripPicture, SaysNothingBetweenOnlyWhereItIsTrue)
     ReadingsStripView never = rightAileron();
     never.partSeated.clear();
     EXPECT_FALSE(laidStrip(never).saysNothingBetween);
-    EXPECT_TRUE(says(laidStrip(never), "part-seated never seen"));
+    EXPECT_TRUE(says(laidStrip(never), "none noted as part-seated"));
 }
 
 TEST(ReadingsStripPicture, PartSeatedAndFoundOnesHaveMarksOfTheirOwn)
@@ -102,7 +102,7 @@ TEST(ReadingsStripPicture, TellsInWordsWhatItShows)
     EXPECT_EQ(laidStrip(view).inWords.toStdString(),
               "2 locked readings, from 0.55–0.60 mm to 0.60–0.65 mm. Part-seated on purpose: 1.70–1.75 mm. "
               "Between 0.65 and 1.70 mm nothing was ever seen.");
-    EXPECT_EQ(laidStrip({}).inWords, "No locked reading yet. Part-seated was never seen.");
+    EXPECT_EQ(laidStrip({}).inWords, "No locked reading yet. No reading was noted as part-seated.");
 }
 
 TEST(ReadingsStripGolden, AllReadingsOfOneCoupling)
