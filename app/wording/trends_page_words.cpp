@@ -167,11 +167,11 @@ QString TrendsPageWords::counts(const Counts& counts)
         sentences << tr("On this fitting, readings kept without a band to judge them: %1.")
                          .arg(formats.count(counts.judged));
     else
-        sentences
-            << tr("On this fitting, of %1 readings beside those of the band: %2 near the edge, %3 outside, "
-                  "%4 cannot tell.")
-                   .arg(formats.count(counts.judged), formats.count(counts.nearEdge),
-                        formats.count(counts.outside), formats.count(counts.cannotTell));
+        sentences << tr("On this fitting, of all %1 readings beside those of the band: %2 near the edge, %3 "
+                        "outside, "
+                        "%4 cannot tell.")
+                         .arg(formats.count(counts.judged), formats.count(counts.nearEdge),
+                              formats.count(counts.outside), formats.count(counts.cannotTell));
     addIfAny(sentences, counts.outsideSetAside,
              tr("One more was outside and was corrected, struck or left out later; it happened."),
              tr("%1 more were outside and were corrected, struck or left out later; they happened."));
@@ -220,9 +220,10 @@ QString TrendsPageWords::moved(const QStringList& signs)
     return all.left(1).toUpper() + all.mid(1);
 }
 
-QString TrendsPageWords::noMovementShown(int readings)
+QString TrendsPageWords::noMovementShown(int riggings)
 {
-    return tr("No drift, step or change of scatter shows in %n reading(s)", nullptr, readings);
+    return tr("No drift, step or change of scatter shows in %n rigging(s), one reading each", nullptr,
+              riggings);
 }
 
 QString TrendsPageWords::movementNotKnown()

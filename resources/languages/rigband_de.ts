@@ -15320,10 +15320,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>An diesem Einbau, festgehaltene Messungen ohne ein Band, das sie beurteilt: %1.</translation>
     </message>
     <message>
-        <source>On this fitting, of %1 readings beside those of the band: %2 near the edge, %3 outside, %4 cannot tell.</source>
-        <translation>An diesem Einbau, von %1 Messungen außer denen des Bandes: %2 nahe am Rand, %3 außerhalb, %4 nicht zu sagen.</translation>
-    </message>
-    <message>
         <source>One more was outside and was corrected, struck or left out later; it happened.</source>
         <translation>Eine weitere war außerhalb und wurde später berichtigt, gestrichen oder ausgelassen; geschehen ist sie.</translation>
     </message>
@@ -15367,13 +15363,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>; </source>
         <comment>between signs</comment>
         <translation>; </translation>
-    </message>
-    <message numerus="yes">
-        <source>No drift, step or change of scatter shows in %n reading(s)</source>
-        <translation>
-            <numerusform>Keine Drift, kein Sprung und keine Änderung der Streuung zeigt sich in %n Messung</numerusform>
-            <numerusform>Keine Drift, kein Sprung und keine Änderung der Streuung zeigt sich in %n Messungen</numerusform>
-        </translation>
     </message>
     <message>
         <source>Too few readings against a band to tell how it moves</source>
@@ -15571,6 +15560,17 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>not secured, rigging</source>
         <translation>nicht gesichert, Aufrüsten</translation>
+    </message>
+    <message>
+        <source>On this fitting, of all %1 readings beside those of the band: %2 near the edge, %3 outside, %4 cannot tell.</source>
+        <translation>An diesem Einbau, von allen %1 Messungen außer denen des Bandes: %2 nahe am Rand, %3 außerhalb, %4 nicht zu sagen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>No drift, step or change of scatter shows in %n rigging(s), one reading each</source>
+        <translation>
+            <numerusform>Keine Drift, kein Sprung und keine Änderung der Streuung zeigt sich bei %n Aufrüsten, je eine Messung</numerusform>
+            <numerusform>Keine Drift, kein Sprung und keine Änderung der Streuung zeigt sich bei %n Aufrüsten, je eine Messung</numerusform>
+        </translation>
     </message>
 </context>
 <context>

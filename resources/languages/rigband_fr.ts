@@ -15320,10 +15320,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>Sur cette pose, mesures conservées sans bande pour les juger : %1.</translation>
     </message>
     <message>
-        <source>On this fitting, of %1 readings beside those of the band: %2 near the edge, %3 outside, %4 cannot tell.</source>
-        <translation>Sur cette pose, de %1 mesures en dehors de celles de la bande : %2 près du bord, %3 hors bande, %4 où l’on ne peut pas dire.</translation>
-    </message>
-    <message>
         <source>One more was outside and was corrected, struck or left out later; it happened.</source>
         <translation>Une de plus était hors bande et a été corrigée, rayée ou écartée plus tard ; elle a eu lieu.</translation>
     </message>
@@ -15367,13 +15363,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>; </source>
         <comment>between signs</comment>
         <translation> ; </translation>
-    </message>
-    <message numerus="yes">
-        <source>No drift, step or change of scatter shows in %n reading(s)</source>
-        <translation>
-            <numerusform>Ni dérive, ni saut, ni changement de dispersion ne se voit dans %n mesure</numerusform>
-            <numerusform>Ni dérive, ni saut, ni changement de dispersion ne se voit dans %n mesures</numerusform>
-        </translation>
     </message>
     <message>
         <source>Too few readings against a band to tell how it moves</source>
@@ -15571,6 +15560,17 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>not secured, rigging</source>
         <translation>non assuré, montage</translation>
+    </message>
+    <message>
+        <source>On this fitting, of all %1 readings beside those of the band: %2 near the edge, %3 outside, %4 cannot tell.</source>
+        <translation>Sur cette pose, de toutes les %1 mesures en dehors de celles de la bande : %2 près du bord, %3 hors bande, %4 où l’on ne peut pas dire.</translation>
+    </message>
+    <message numerus="yes">
+        <source>No drift, step or change of scatter shows in %n rigging(s), one reading each</source>
+        <translation>
+            <numerusform>Ni dérive, ni saut, ni changement de dispersion ne se voit sur %n montage, une mesure chacun</numerusform>
+            <numerusform>Ni dérive, ni saut, ni changement de dispersion ne se voit sur %n montages, une mesure chacun</numerusform>
+        </translation>
     </message>
 </context>
 <context>

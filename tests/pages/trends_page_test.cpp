@@ -162,7 +162,7 @@ TEST_F(TrendsPageTest, CountsWhatWasOffAndCallsTheBandNoLimit)
     show();
     EXPECT_EQ(text("nowTitle"), "Outside the band, and nobody has resolved it");
     EXPECT_TRUE(text("nowLatest").contains("rigging 4 on 25 April 2026"));
-    EXPECT_TRUE(text("nowCounts").contains("of 4 readings")) << text("nowCounts").toStdString();
+    EXPECT_TRUE(text("nowCounts").contains("of all 4 readings")) << text("nowCounts").toStdString();
     EXPECT_TRUE(text("nowCounts").contains("2 outside"));
     EXPECT_TRUE(text("nowCounts").contains("One more was outside"));
     EXPECT_TRUE(text("nowCaution").contains("never a limit"));
