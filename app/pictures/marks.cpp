@@ -61,6 +61,7 @@ MarkShape shapeOf(Says says)
     case Says::Moved:
     case Says::Scatters:
     case Says::WasOutside:
+    case Says::OutsideBefore:
         return MarkShape::Triangle;
     case Says::Inside:
         break;
@@ -81,6 +82,7 @@ Role shapeRoleOf(Says says)
     case Says::Moved:
     case Says::Scatters:
     case Says::WasOutside:
+    case Says::OutsideBefore:
         return Role::NearEdge;
     case Says::CannotTell:
     case Says::NoBandYet:

@@ -124,6 +124,10 @@ private:
     void addReadings()
     {
         QStringList readings{ReviewReportWords::verdicts(m_one.counts)};
+        std::vector<OutsideStory> standing;
+        std::ranges::copy_if(m_one.outside, std::back_inserter(standing), &OutsideStory::isStanding);
+        if (const QString together = ReviewWords::outsideTogether(standing); !together.isEmpty())
+            readings << ReviewReportWords::ofThoseOutside(together);
         if (m_one.inDoubt > 0)
             readings << ReviewReportWords::inDoubt(m_one.inDoubt);
         if (m_one.riggingsMissed > 0)

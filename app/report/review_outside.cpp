@@ -152,6 +152,8 @@ QStringList cameOf(const Source& source, const OutsideStory& story, const SaidOn
                                                textOf(story.corrected->note));
     if (story.struck)
         came << ReviewReportWords::sentence(ReviewReportWords::struck(textOf(story.struck->reason)));
+    if (const QString together = ReviewWords::togetherThatDay(story); !together.isEmpty())
+        came << together;
     if (story.question)
         came << (isOpenAtEnd(source, *story.question) ? ReviewReportWords::stillOpen()
                                                       : source.words.resolution(*story.question));

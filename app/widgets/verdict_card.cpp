@@ -27,6 +27,7 @@ const char* rankOf(Says says)
     case Says::Moved:
     case Says::Scatters:
     case Says::WasOutside:
+    case Says::OutsideBefore:
     case Says::Asked:
     case Says::PartSeated:
     case Says::NotSecured:

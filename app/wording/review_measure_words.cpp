@@ -57,8 +57,13 @@ QString ReviewWords::shiftedHow(const SharedShiftStory& story, bool isOneWay) co
     const QString who = story.gauge ? gaugeName(*story.gauge) : personName(*story.person);
     if (!isOneWay)
         return tr("%1 read high on one day and low on another.", "gauge or person").arg(who);
-    return isUp ? tr("%1 read %2 mm high.", "gauge or person, figure").arg(who, amount)
-                : tr("%1 read %2 mm low.", "gauge or person, figure").arg(who, amount);
+    const int days = static_cast<int>(story.days.size());
+    return isUp ? tr("%1 read %2 mm high: the middle of all couplings, on %n day(s).",
+                     "gauge or person, figure", days)
+                      .arg(who, amount)
+                : tr("%1 read %2 mm low: the middle of all couplings, on %n day(s).",
+                     "gauge or person, figure", days)
+                      .arg(who, amount);
 }
 
 // Whatever the day has in common, each joint is looked at: what leaves plungers short moves all of them too.
@@ -104,10 +109,12 @@ QStringList ReviewWords::offsets(const std::vector<MeasuredBy<Who>>& rows, const
         const auto end = [](double mm) { return Formats{}.number(std::abs(mm), 3); };
         sentences
             << (offset.estimate > 0
-                    ? tr("%1 reads about %2 mm higher than the mean of all here (95 % interval %3 to %4).",
+                    ? tr("Over all days %1 reads about %2 mm higher than the mean of all here (95 % interval "
+                         "%3 to %4).",
                          "who or what, figures")
                           .arg(nameOf(row.who), amount, end(offset.lower), end(offset.upper))
-                    : tr("%1 reads about %2 mm lower than the mean of all here (95 % interval %3 to %4).",
+                    : tr("Over all days %1 reads about %2 mm lower than the mean of all here (95 % interval "
+                         "%3 to %4).",
                          "who or what, figures")
                           .arg(nameOf(row.who), amount, end(offset.upper), end(offset.lower)));
     }
@@ -158,7 +165,8 @@ QStringList ReviewWords::gaugeOffsets(const MeasurerOffsets& offsets) const
     case numbers::OffsetsState::Estimated:
         break;
     }
-    QStringList sentences = ReviewWords::offsets(offsets.gauges, nameOf);
+    QStringList sentences =
+        ReviewWords::offsets(offsets.gauges, [this](GaugeId id) { return gaugeInSentence(id); });
     if (sentences.isEmpty())
         return {tr("No gauge reads clearly higher or lower than the others.")};
     return sentences << tr("Check the set against a micrometer.");

@@ -117,6 +117,11 @@ QString ReviewReportWords::verdicts(const VerdictCounts& counts)
         .arg(Formats{}.count(counts.all()), list(parts));
 }
 
+QString ReviewReportWords::ofThoseOutside(const QString& together)
+{
+    return tr("Outside: %1.", "how many of them on which days").arg(together);
+}
+
 QString ReviewReportWords::inDoubt(int readings)
 {
     return tr("%n of them with a gauge in doubt on that day.", nullptr, readings);

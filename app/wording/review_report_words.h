@@ -124,6 +124,7 @@ public:
     static QString withDoubted(const Band& band);
     static QString inThePeriod();
     static QString verdicts(const VerdictCounts& counts);
+    static QString ofThoseOutside(const QString& together);
     static QString inDoubt(int readings);
     static QString missed(int riggings);
     static QString driftHead();

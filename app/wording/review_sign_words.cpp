@@ -18,6 +18,32 @@ struct OutsideCounts
     int notSecured = 0; // likewise
 };
 
+// On days on which all couplings went the way of the reading.
+struct TogetherCounts
+{
+    int high = 0;
+    int low = 0;
+};
+
+TogetherCounts togetherCounts(const std::vector<OutsideStory>& stories)
+{
+    TogetherCounts counts;
+    for (const OutsideStory& story : stories)
+        if (story.together && !story.foundAs())
+            ++(story.judgement.direction == Direction::Above ? counts.high : counts.low);
+    return counts;
+}
+
+// Of those that stand the one that surely lies farthest beyond its band, else of all; null where none does.
+const OutsideStory* farthestOf(const std::vector<OutsideStory>& stories)
+{
+    const auto farness = [](const OutsideStory& story) {
+        return std::pair{story.isStanding(), story.foundAs() ? -1.0 : story.beyond};
+    };
+    const auto farthest = std::ranges::max_element(stories, {}, farness);
+    return farthest == stories.end() || farthest->foundAs() ? nullptr : &*farthest;
+}
+
 OutsideCounts outsideCounts(const std::vector<OutsideStory>& stories)
 {
     OutsideCounts counts;
@@ -52,11 +78,17 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
     }
     case Sign::Outside:
         return outsideSign(coupling);
-    case Sign::OutsideExplained:
-        return tr(
+    case Sign::OutsideBefore:
+        return outsideBeforeSign(coupling);
+    case Sign::OutsideExplained: {
+        const int count = static_cast<int>(coupling.outside.size());
+        QStringList parts{tr(
             "%n reading(s) outside its band, not wholly so once the usual offset of the person or gauge is "
             "taken off",
-            nullptr, static_cast<int>(coupling.outside.size()));
+            nullptr, count)};
+        parts << howFarOutside(coupling.outside, count);
+        return parts.join(tr(", ", "between signs"));
+    }
     case Sign::NearEdge:
         return tr("last reading near the edge");
     case Sign::GapIsNoWitness:
@@ -72,7 +104,7 @@ QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
     case Sign::PartSeatedNeverShown:
         break;
     }
-    return tr("part-seated never seen");
+    return tr("no reading noted as part-seated");
 }
 
 QString ReviewWords::movementSign(const PathChangeTold& change)
@@ -107,12 +139,58 @@ QString ReviewWords::movementSign(const PathChangeTold& change)
                                .arg(rigging);
 }
 
+QString ReviewWords::outsideTogether(const std::vector<OutsideStory>& stories)
+{
+    const TogetherCounts counts = togetherCounts(stories);
+    const int all = counts.high + counts.low;
+    if (all == 0)
+        return {};
+    if (counts.low == 0)
+        return tr("%n of them when all or nearly all couplings read high", nullptr, all);
+    if (counts.high == 0)
+        return tr("%n of them when all or nearly all couplings read low", nullptr, all);
+    return tr("%n of them when all or nearly all couplings read high, or low, together", nullptr, all);
+}
+
+// The farthest in millimetres, with its day, and how many of them were not this coupling's alone.
+QStringList ReviewWords::howFarOutside(const std::vector<OutsideStory>& stories, int count)
+{
+    QStringList parts;
+    if (const OutsideStory* farthest = farthestOf(stories)) {
+        const QString day = Formats{}.day(farthest->reading.when.localDay());
+        const QString amount = Formats{}.number(farthest->beyond, 2);
+        if (amount == Formats{}.number(0, 2))
+            parts << (count == 1 ? tr("just beyond it, on %1", "day")
+                                 : tr("the farthest just beyond it, on %1", "day"))
+                         .arg(day);
+        else
+            parts << (count == 1 ? tr("%1 mm or more beyond it, on %2", "figure, day")
+                                 : tr("the farthest %1 mm or more beyond it, on %2", "figure, day"))
+                         .arg(amount, day);
+    }
+    if (const QString together = outsideTogether(stories); !together.isEmpty())
+        parts << together;
+    return parts;
+}
+
+QString ReviewWords::outsideBeforeSign(const CouplingReview& coupling)
+{
+    const QString last = Formats{}.day(coupling.outsideBefore.back().reading.when.localDay());
+    const auto count = static_cast<int>(coupling.outsideBefore.size());
+    if (count == 1)
+        return tr("outside before this period, on %1, and nobody has said what it was", "day").arg(last);
+    return tr("%n reading(s) outside before this period, the last on %1, and nobody has said what they were",
+              "day", count)
+        .arg(last);
+}
+
 QString ReviewWords::outsideSign(const CouplingReview& coupling)
 {
     const OutsideCounts counts = outsideCounts(coupling.outside);
     QStringList parts;
     if (counts.outside > 0)
-        parts << tr("%n reading(s) outside its band", nullptr, counts.outside);
+        parts << tr("%n reading(s) outside its band", nullptr, counts.outside)
+              << howFarOutside(coupling.outside, counts.outside);
     if (counts.partSeated == 1)
         parts << tr("once found part-seated");
     else if (counts.partSeated > 1)
@@ -153,11 +231,11 @@ QString ReviewWords::neverSeen(const AirframeReview& review)
     if (names.size() < 2)
         return {};
     if (names.size() == measured)
-        return tr("%1 Part-seated was never seen on any of these %n coupling(s): what they read then is not "
-                  "known.",
+        return tr("%1 On none of these %n coupling(s) was a reading noted as part-seated: what they read "
+                  "then is not known.",
                   nullptr, measured)
             .arg(neverSeenMark());
-    return tr("%1 Part-seated was never seen on %2: what they read then is not known.")
+    return tr("%1 No reading was noted as part-seated on %2: what they read then is not known.")
         .arg(neverSeenMark(), SentenceParts::list(names));
 }
 
@@ -173,7 +251,7 @@ QStringList ReviewWords::signsWithMark(const CouplingReview& coupling)
     return all;
 }
 
-bool ReviewWords::isGrave(Sign sign) { return sign <= Sign::Outside; }
+bool ReviewWords::isGrave(Sign sign) { return sign <= Sign::OutsideBefore; }
 
 QString ReviewWords::gravest(const CouplingReview& coupling)
 {
@@ -192,6 +270,7 @@ QString ReviewWords::gravest(const CouplingReview& coupling)
     case Sign::Step:
     case Sign::StepOrDrift:
     case Sign::Outside:
+    case Sign::OutsideBefore:
     case Sign::NearEdge:
     case Sign::GapIsNoWitness:
     case Sign::OutsideExplained:
@@ -241,7 +320,11 @@ QString ReviewWords::gravestFigures(const CouplingReview& coupling) const
                             static_cast<int>(coupling.openQuestions.size()) - 1);
         break;
     case Sign::Outside:
-        sentences << farthestOutside(coupling);
+        sentences << farthestOutside(coupling, coupling.outside);
+        break;
+    case Sign::OutsideBefore:
+        sentences << farthestOutside(coupling, coupling.outsideBefore)
+                  << tr("Whoever knows what it was notes it as a finding.");
         break;
     case Sign::NearEdge:
     case Sign::GapIsNoWitness:

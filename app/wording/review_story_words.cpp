@@ -73,15 +73,16 @@ QString ReviewWords::outsideTitle(const OutsideStory& story) const
 }
 
 // The farthest that nothing explains, or the farthest of all.
-QString ReviewWords::farthestOutside(const CouplingReview& coupling) const
+QString ReviewWords::farthestOutside(const CouplingReview& coupling,
+                                     const std::vector<OutsideStory>& stories) const
 {
-    const OutsideStory& story = *std::ranges::max_element(coupling.outside, {}, [](const OutsideStory& one) {
+    const OutsideStory& story = *std::ranges::max_element(stories, {}, [](const OutsideStory& one) {
         return std::pair{one.by == OutsideBy::Nothing, one.beyond};
     });
     const QString day = dayOfMoment(story.reading.when);
     const QString reading = Formats{}.interval(story.reading.interval);
     QStringList said;
-    if (coupling.outside.size() == 1)
+    if (stories.size() == 1)
         said << tr("On %1: %2.", "day, reading").arg(day, reading);
     else
         said << tr("The farthest on %1: %2.", "day, reading").arg(day, reading);
@@ -188,7 +189,7 @@ QStringList ReviewWords::outside(const OutsideStory& story) const
         sentences << correctedTo(*story.corrected);
     if (story.struck)
         sentences << struck(*story.struck);
-    sentences << whatCameOf(story);
+    sentences << togetherThatDay(story) << whatCameOf(story);
     if (const QString besides = readBesides(story); !besides.isEmpty())
         sentences << besides;
     if (const QString later = readAfterwards(story); !later.isEmpty())
@@ -205,6 +206,15 @@ QString ReviewWords::whatCameOf(const OutsideStory& story) const
     return story.corrected || story.struck
                ? QString{}
                : tr("No question was asked, and nothing is noted of what was found.");
+}
+
+QString ReviewWords::togetherThatDay(const OutsideStory& story)
+{
+    if (!story.together)
+        return {};
+    return story.judgement.direction == Direction::Above
+               ? tr("All or nearly all couplings read high that day.")
+               : tr("All or nearly all couplings read low that day.");
 }
 
 QString ReviewWords::placeOf(const OutsideStory& story) const

@@ -98,6 +98,10 @@ public:
     QStringList outside(const CouplingReview& coupling, const OutsideRun& run) const;
     // What explains it, for one that lies outside; empty where nothing does.
     static QString explained(const CouplingReview& coupling, const OutsideStory& story);
+    // Where all couplings went that way on its day; empty elsewhere.
+    static QString togetherThatDay(const OutsideStory& story);
+    // "2 of them when all or nearly all couplings read high"; empty without any.
+    static QString outsideTogether(const std::vector<OutsideStory>& stories);
     static QString noneOutside();
 
     // Questions
@@ -132,7 +136,9 @@ private:
     static QString outsideSign(const CouplingReview& coupling);
     static QString outsideByMovement(const CouplingReview& coupling);
     static QString beyondEdge(const OutsideRun& run);
-    QString farthestOutside(const CouplingReview& coupling) const;
+    QString farthestOutside(const CouplingReview& coupling, const std::vector<OutsideStory>& stories) const;
+    static QStringList howFarOutside(const std::vector<OutsideStory>& stories, int count);
+    static QString outsideBeforeSign(const CouplingReview& coupling);
     static QString typedIn(const std::vector<Day>& onPaper);
     static QString hiddenBehind(const std::vector<numbers::OffsetFactor>& factors);
     QString couplingName(CouplingId id) const;

@@ -20,6 +20,7 @@ Verdict verdictOf(Says says)
     case Says::Moved:
     case Says::Scatters:
     case Says::WasOutside:
+    case Says::OutsideBefore:
     case Says::Inside:
         return Verdict::Inside;
     case Says::Stopped:
@@ -64,6 +65,8 @@ QString StandingWords::word(const CouplingStanding& standing)
         return tr("scatter changed");
     case Says::WasOutside:
         return tr("was outside");
+    case Says::OutsideBefore:
+        return tr("outside before", "before the period, and nobody has said what it was");
     case Says::Outside:
     case Says::CannotTell:
     case Says::NoBandYet:
@@ -102,6 +105,10 @@ QString StandingWords::inFull(const CouplingStanding& standing)
         return tr("Inside the band, and its scatter changed");
     case Says::WasOutside:
         return tr("Inside the band, and outside before in this period");
+    case Says::OutsideBefore:
+        return tr("Inside the band; outside before this period, on %1, and nobody has said what it was",
+                  "day")
+            .arg(standing.outsideBefore ? Formats{}.day(*standing.outsideBefore) : QString{});
     case Says::CannotTell:
     case Says::NoBandYet:
     case Says::NearEdge:
@@ -115,6 +122,9 @@ QString StandingWords::withReading(const CouplingStanding& standing)
 {
     if (!standing.reading || standing.says == Says::NotRead || standing.says == Says::NoGap)
         return isAsked(standing) ? askedInFull(standing) : word(standing);
+    if (standing.says == Says::OutsideBefore && standing.outsideBefore)
+        return tr("outside before this period, on %1; last read: %2", "day, reading")
+            .arg(Formats{}.day(*standing.outsideBefore), Formats{}.interval(standing.reading->interval));
     const bool isOfThePeriod =
         standing.says == Says::Moved || standing.says == Says::Scatters || standing.says == Says::WasOutside;
     // What is asked in words need not be about the latest reading.

@@ -27,6 +27,8 @@ std::string_view wordOf(Sign sign)
         return "step-or-drift";
     case Sign::Outside:
         return "outside";
+    case Sign::OutsideBefore:
+        return "outside-before";
     case Sign::OutsideExplained:
         return "outside-explained";
     case Sign::NearEdge:
@@ -82,6 +84,8 @@ std::string_view wordOf(Says says)
         return "scatter-changed";
     case Says::WasOutside:
         return "was-outside";
+    case Says::OutsideBefore:
+        return "outside-before";
     case Says::Inside:
         break;
     }

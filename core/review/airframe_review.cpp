@@ -86,11 +86,16 @@ private:
         std::map<CouplingId, std::vector<OutsideStory>> outside;
         for (OutsideStory& story : outsideStories(m_facts, m_all, m_numbers, m_period))
             outside[story.reading.coupling].push_back(std::move(story));
+        std::map<CouplingId, std::vector<OutsideStory>> before;
+        for (OutsideStory& story : unexplainedBefore(m_facts, m_all, m_numbers, m_period))
+            before[story.reading.coupling].push_back(std::move(story));
         for (const CouplingReadings& one : m_all.couplings) {
             m_review.couplings.push_back(couplingReview(one));
             CouplingReview& review = m_review.couplings.back();
             review.outside = std::move(outside[one.coupling.id]);
+            review.outsideBefore = std::move(before[one.coupling.id]);
             tellWhy(one, review);
+            tellTogether(m_review.shifts, review.outside);
             review.runs = outsideRunsOf(review.outside, one);
         }
         for (CouplingReview& one : m_review.couplings)
@@ -98,6 +103,8 @@ private:
         for (CouplingReview& one : m_review.couplings) {
             one.signs = signsOf(one);
             one.standing.standBeside(gravestTold(one));
+            if (!one.outsideBefore.empty())
+                one.standing.outsideBefore = one.outsideBefore.back().reading.when.localDay();
             if (togetherWith(one, m_review.shifts)) // told beside it, whatever its own path does
                 one.standing.standBeside(Says::Moved);
         }

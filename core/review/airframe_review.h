@@ -20,6 +20,7 @@ enum class Sign {
     StepOrDrift,      // one of the two, not yet to be told apart; likewise
     ScatterGrew,      //
     Outside,          // readings outside the band in the period, all of them found out
+    OutsideBefore,    // outside before the period on this fitting, and nobody has said what it was
     NearEdge,         // the last reading lies near the edge
     GapIsNoWitness,   // locked and part-seated share gaps
     OutsideExplained, // readings outside, each of them by a named person's or gauge's offset
@@ -49,11 +50,14 @@ struct OutsideStory
     std::vector<Reading> afterwards;       // read on the same coupling in the same record later
     std::vector<Reading> besides;          // likewise, before or after: a table did not tell when
     OutsideBy by = OutsideBy::Nothing;
-    double beyond = 0; // the outer edge, mm; what the reading surely is
+    double beyond = 0;     // the outer edge, mm; what the reading surely is
+    bool together = false; // on a day on which all couplings went that way
 
     // It, or what it was corrected to; empty: neither is anything but locked.
     std::optional<SeatState> foundAs() const;
     bool isOpen() const { return question && question->isOpen(); }
+    // It was outside, and was neither corrected nor struck since.
+    bool isStanding() const { return !corrected && !struck && !foundAs(); }
 };
 
 // Readings outside one after the other, on the same side and for the same reason, with none inside between
@@ -100,6 +104,7 @@ struct CouplingReview
     std::vector<QuestionStory> openQuestions;
     std::optional<DoubtedSurface> askedSurface; // that the first of these is about
     std::vector<OutsideStory> outside;          // in the period, oldest first
+    std::vector<OutsideStory> outsideBefore;    // before it, of which nobody has said what it was; likewise
     std::vector<OutsideRun> runs;               // of those, oldest first
     std::vector<Sign> signs;                    // gravest first
     CouplingStanding standing;                  // at the end of the period

@@ -65,6 +65,12 @@ double forecastOutside(const CouplingReview& coupling)
     return coupling.movement && coupling.movement->forecast ? coupling.movement->forecast->chanceOutside : 0;
 }
 
+bool wentWith(const DayShift& day, const OutsideStory& story)
+{
+    const bool isUp = story.judgement.direction == Direction::Above;
+    return day.shift.isCalled && day.rigging == std::floor(story.rigging) && isUp == (day.shift.mean > 0);
+}
+
 } // namespace
 
 bool isMovement(Sign sign)
@@ -81,6 +87,8 @@ std::vector<Sign> signsOf(const CouplingReview& coupling)
     if (!coupling.outside.empty())
         signs.push_back(std::ranges::all_of(coupling.outside, isOfHands) ? Sign::OutsideExplained
                                                                          : Sign::Outside);
+    if (!coupling.outsideBefore.empty())
+        signs.push_back(Sign::OutsideBefore);
     if (!hasGap(coupling.coupling)) { // what has no gap lacks no reading
         std::ranges::sort(signs);
         return signs;
@@ -118,6 +126,8 @@ Says gravestTold(const CouplingReview& coupling)
         case Sign::Outside:
         case Sign::OutsideExplained:
             return Says::WasOutside;
+        case Sign::OutsideBefore:
+            return Says::OutsideBefore;
         case Sign::NearEdge:
             return Says::NearEdge;
         case Sign::GapIsNoWitness:
@@ -143,6 +153,14 @@ const DayShift* togetherWith(const CouplingReview& coupling, std::span<const Day
     };
     const auto day = std::ranges::find_if(shifts, wentAlong);
     return day == shifts.end() ? nullptr : &*day;
+}
+
+void tellTogether(std::span<const DayShift> shifts, std::vector<OutsideStory>& stories)
+{
+    for (OutsideStory& story : stories)
+        story.together = story.beyond > 0 && std::ranges::any_of(shifts, [&story](const DayShift& day) {
+                             return wentWith(day, story);
+                         });
 }
 
 int wentTogether(const DayShift& day)

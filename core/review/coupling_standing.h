@@ -49,6 +49,8 @@ struct CouplingStanding
     std::optional<CheckKind> askedAbout;   // the part of it that was looked at
     std::optional<DoubtedSurface> surface; // where a surface of its circuit is what is asked about
     int openQuestions = 0;
+    std::optional<Day>
+        outsideBefore;         // last day before the period that OutsideBefore tells of; none elsewhere
     bool isUnresolved = false; // nobody has said yet what it was, asked or not
 
     // Of `reading`, where it is the reading that speaks and nothing graver is said beside it.

@@ -155,6 +155,51 @@ bool goesOn(const OutsideStory& one, const OutsideStory& next, const std::vector
     return std::ranges::none_of(readings, between);
 }
 
+// Of two that lie side by side on one rigging the first names the other.
+void tellBesidesOnce(std::vector<OutsideStory>& stories)
+{
+    std::set<std::pair<ReadingId, ReadingId>> told;
+    for (OutsideStory& story : stories) {
+        std::erase_if(story.besides, [&](const Reading& other) {
+            return told.contains({other.id, story.reading.id});
+        });
+        for (const Reading& other : story.besides)
+            told.emplace(story.reading.id, other.id);
+    }
+}
+
+bool isBy(Day day, const Stamp& stamp)
+{
+    return stamp.when.localDay() <= day;
+}
+
+bool isSetAside(const OutsideStory& story, Day by)
+{
+    return story.foundAs() || (story.corrected && isBy(by, story.corrected->stamp)) ||
+           (story.struck && isBy(by, story.struck->stamp));
+}
+
+bool isAbout(const Question& question, const Reading& reading)
+{
+    return question.reading == reading.id ||
+           (reading.record && question.record == reading.record && question.coupling == reading.coupling);
+}
+
+// Asked, so that it is told as a question, or resolved. Who saw later what could not be seen has not said
+// what the reading was.
+bool isExplained(const Reading& reading, const AirframeFacts& facts, Day by)
+{
+    const auto isAnswer = [&](const QuestionStory& story) {
+        return story.question.day() <= by && isAbout(story.question, reading) &&
+               (story.isOpenAfter(by) || !story.resolution->answered);
+    };
+    const auto isFinding = [&](const Event& event) {
+        return event.kind == EventKind::Finding && event.coupling == reading.coupling && event.day <= by &&
+               event.day >= reading.when.localDay();
+    };
+    return std::ranges::any_of(facts.questions, isAnswer) || std::ranges::any_of(facts.events, isFinding);
+}
+
 } // namespace
 
 std::vector<OutsideStory> outsideStories(const AirframeFacts& facts, const AirframeReadings& all,
@@ -166,6 +211,28 @@ std::vector<OutsideStory> outsideStories(const AirframeFacts& facts, const Airfr
         if (period.contains(kept.reading.when.localDay()))
             if (auto story = teller.storyOf(kept))
                 stories.push_back(std::move(*story));
+    std::ranges::stable_sort(stories, {}, [](const OutsideStory& one) { return one.reading.when; });
+    tellBesidesOnce(stories);
+    return stories;
+}
+
+std::vector<OutsideStory> unexplainedBefore(const AirframeFacts& facts, const AirframeReadings& all,
+                                            const RiggingNumbers& numbers, const ReviewPeriod& period)
+{
+    std::set<FittingId> holding;
+    for (const CouplingReadings& one : all.couplings)
+        if (const FittingHistory* fitting = one.history.on(period.to); fitting && hasGap(one.coupling))
+            holding.insert(fitting->fitting.id);
+    StoryTeller teller{facts, all, numbers};
+    std::vector<OutsideStory> stories;
+    for (const KeptReading& kept : facts.readings) {
+        if (kept.reading.when.localDay() >= period.from || !holding.contains(kept.reading.fitting))
+            continue;
+        auto story = teller.storyOf(kept);
+        if (story && story->beyond > 0 && !isSetAside(*story, period.to) &&
+            !isExplained(kept.reading, facts, period.to))
+            stories.push_back(std::move(*story));
+    }
     std::ranges::stable_sort(stories, {}, [](const OutsideStory& one) { return one.reading.when; });
     return stories;
 }

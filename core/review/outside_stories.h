@@ -10,6 +10,12 @@ namespace rig {
 std::vector<OutsideStory> outsideStories(const AirframeFacts& facts, const AirframeReadings& all,
                                          const RiggingNumbers& numbers, const ReviewPeriod& period);
 
+// Of those before the period: of the fitting that holds at its end, locked, and by then neither corrected nor
+// struck, and with nothing that says what it was: no question about it that is open or resolved, no finding
+// noted of its coupling since. Oldest first.
+std::vector<OutsideStory> unexplainedBefore(const AirframeFacts& facts, const AirframeReadings& all,
+                                            const RiggingNumbers& numbers, const ReviewPeriod& period);
+
 // What brings each of a coupling's stories inside its band again, by what the season tells of its readings.
 void tellWhy(const CouplingReadings& all, CouplingReview& coupling);
 

@@ -17,9 +17,10 @@ enum class Says {
     NotRead, // at no rigging of the period on the fitting that holds
     NoGap,   // nothing is read of it, as there is no gap to measure, and nothing else is asked
     NearEdge,
-    Moved,      // inside, and how it moves stands out
-    Scatters,   // inside, and its scatter grew or shrank
-    WasOutside, // inside, and it was outside or found not locked earlier in the period
+    Moved,         // inside, and how it moves stands out
+    Scatters,      // inside, and its scatter grew or shrank
+    WasOutside,    // inside, and it was outside or found not locked earlier in the period
+    OutsideBefore, // inside, and before the period it was outside, of which nobody has said what it was
     Inside,
 };
 

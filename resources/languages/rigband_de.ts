@@ -9423,14 +9423,6 @@ Ernstestes zuerst</translation>
         <translation>Wie die Zahlen berechnet sind</translation>
     </message>
     <message>
-        <source>Readings are intervals between the leaf that entered and the one that refused; every figure uses them as intervals. The band is predictive: where the next locked reading of this fitting falls, from confirmed baseline readings alone, frozen by two persons.
-Outside: the whole reading lies beyond the outer band (99.73 %). Near the edge: beyond the inner one (95 %). Cannot tell: the reading reaches beyond the outer band, its gauge was in doubt, or the gap is no witness on this coupling. Both contents hold on average over couplings; a band from few readings may hold noticeably more or less.
-Movement: one model of all readings of the airframe, in which each coupling stays, makes a step or drifts, and persons, gauges and days have offsets of their own; a movement is told when the chance that the coupling stayed is below 1 in 1000, or below 1 in 20 with an early sign (an EWMA of scores beyond its threshold). Scatter: the last ten readings about the path against all before them.</source>
-        <translation>Messungen sind Intervalle zwischen dem Blatt, das hineinging, und dem, das nicht hineinging; jede Zahl verwendet sie als Intervalle. Das Band sagt voraus, wohin die nächste Messung dieses Einbaus in verriegeltem Zustand fällt, allein aus bestätigten Messungen der Grundreihe, festgeschrieben von zwei Personen.
-Außerhalb: Die ganze Messung liegt jenseits des äußeren Bandes (99,73 %). Nahe am Rand: jenseits des inneren (95 %). Nicht zu sagen: Die Messung reicht über das äußere Band hinaus, ihre Lehre war im Zweifel, oder der Spalt ist an diesem Anschluss kein Zeuge. Beide Anteile gelten im Mittel über Anschlüsse; ein Band aus wenigen Messungen kann merklich mehr oder weniger enthalten.
-Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleibt, einen Sprung macht oder driftet und Personen, Lehren und Tage ihren eigenen Versatz haben; eine Bewegung wird gemeldet, wenn die Wahrscheinlichkeit, dass der Anschluss blieb, unter 1 von 1000 liegt, oder unter 1 von 20 mit einem frühen Anzeichen (ein EWMA von Kennwerten jenseits seiner Schwelle). Streuung: die letzten zehn Messungen um den Verlauf gegen alle davor.</translation>
-    </message>
-    <message>
         <source>fewer than %1</source>
         <comment>readings to be expected</comment>
         <translation>weniger als %1</translation>
@@ -9485,6 +9477,19 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
         <translation>Beim selben Aufrüsten auch gemessen, vorher oder nachher: %1. Die Tabelle sagte nicht, wann.</translation>
+    </message>
+    <message>
+        <source>Outside: %1.</source>
+        <comment>how many of them on which days</comment>
+        <translation>Außerhalb: %1.</translation>
+    </message>
+    <message>
+        <source>Readings are intervals between the leaf that entered and the one that refused; every figure uses them as intervals. The band is predictive: where the next locked reading of this fitting falls, from confirmed baseline readings alone; where it is frozen, two persons have stated it.
+Of the following the first that holds is the verdict. No band yet: fewer than five confirmed readings. Outside: the whole reading lies beyond one edge of the outer band (99.73 %). Cannot tell: its gauge was in doubt, or the gap is no witness on this coupling. Near the edge: the whole reading lies beyond one edge of the inner band (95 %), also where it reaches over the outer edge. Cannot tell: it reaches beyond the outer band, unless it holds the middle of the band and is no wider than the median of the confirmed readings. Inside: every other reading, also one that reaches over an edge of the inner band. A coupling stands as “cannot tell”, too, while a part of its joint could not be seen, unless it is outside. Both contents hold on average over couplings; a band from few readings may hold noticeably more or less.
+Movement: one model of all readings of the airframe, in which each coupling stays, makes a step or drifts, and persons, gauges and days have offsets of their own; a movement is told when the chance that the coupling stayed is below 1 in 1000, or below 1 in 20 with an early sign (an EWMA of scores beyond its threshold). Scatter: the last ten readings about the path against all before them.</source>
+        <translation>Messungen sind Intervalle zwischen dem Blatt, das hineinging, und dem, das nicht hineinging; jede Zahl verwendet sie als Intervalle. Das Band sagt voraus, wohin die nächste Messung dieses Einbaus in verriegeltem Zustand fällt, allein aus bestätigten Messungen der Grundreihe; wo es festgeschrieben ist, haben es zwei Personen erklärt.
+Von den folgenden ist das erste, das zutrifft, das Urteil. Noch kein Band: weniger als fünf bestätigte Messungen. Außerhalb: Die ganze Messung liegt jenseits eines Randes des äußeren Bandes (99,73 %). Nicht zu sagen: Ihre Lehre war im Zweifel, oder der Spalt ist an diesem Anschluss kein Zeuge. Nahe am Rand: Die ganze Messung liegt jenseits eines Randes des inneren Bandes (95 %), auch wo sie über den äußeren Rand reicht. Nicht zu sagen: Sie reicht über das äußere Band hinaus, außer wenn sie die Mitte des Bandes enthält und nicht breiter ist als der Median der bestätigten Messungen. Im Band: jede andere Messung, auch eine, die über einen Rand des inneren Bandes reicht. Ein Anschluss steht auch dann als „nicht zu sagen“, wenn ein Teil seiner Verbindung nicht zu sehen war, außer er ist außerhalb. Beide Anteile gelten im Mittel über Anschlüsse; ein Band aus wenigen Messungen kann merklich mehr oder weniger enthalten.
+Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleibt, einen Sprung macht oder driftet und Personen, Lehren und Tage ihren eigenen Versatz haben; eine Bewegung wird gemeldet, wenn die Wahrscheinlichkeit, dass der Anschluss blieb, unter 1 von 1000 liegt, oder unter 1 von 20 mit einem frühen Anzeichen (ein EWMA von Kennwerten jenseits seiner Schwelle). Streuung: die letzten zehn Messungen um den Verlauf gegen alle davor.</translation>
     </message>
 </context>
 <context>
@@ -9814,16 +9819,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>%1 maß an einem Tag höher, an einem anderen tiefer.</translation>
     </message>
     <message>
-        <source>%1 read %2 mm high.</source>
-        <comment>gauge or person, figure</comment>
-        <translation>%1 maß um %2 mm höher.</translation>
-    </message>
-    <message>
-        <source>%1 read %2 mm low.</source>
-        <comment>gauge or person, figure</comment>
-        <translation>%1 maß um %2 mm tiefer.</translation>
-    </message>
-    <message>
         <source>The gauge is in doubt from %1 on: these readings do not count for band, drift and scatter.</source>
         <translation>Die Lehre ist ab dem %1 im Zweifel: Diese Messungen zählen nicht für Band, Drift und Streuung.</translation>
     </message>
@@ -9850,16 +9845,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>cannot be told</source>
         <translation>nicht zu sagen</translation>
-    </message>
-    <message>
-        <source>%1 reads about %2 mm higher than the mean of all here (95 % interval %3 to %4).</source>
-        <comment>who or what, figures</comment>
-        <translation>%1 misst etwa %2 mm höher als das Mittel aller hier (95-%-Intervall %3 bis %4).</translation>
-    </message>
-    <message>
-        <source>%1 reads about %2 mm lower than the mean of all here (95 % interval %3 to %4).</source>
-        <comment>who or what, figures</comment>
-        <translation>%1 misst etwa %2 mm tiefer als das Mittel aller hier (95-%-Intervall %3 bis %4).</translation>
     </message>
     <message numerus="yes">
         <source>%1: %Ln reading(s).</source>
@@ -9965,10 +9950,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         </translation>
     </message>
     <message>
-        <source>part-seated never seen</source>
-        <translation>halb eingerastet nie gesehen</translation>
-    </message>
-    <message>
         <source>the gap grew from about rigging %1 to about rigging %2, and no more since</source>
         <translation>der Spalt wurde etwa von Aufrüsten %1 bis Aufrüsten %2 größer und seither nicht mehr</translation>
     </message>
@@ -10026,17 +10007,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>the other side moves the same way</source>
         <translation>die andere Seite verändert sich ebenso</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 Part-seated was never seen on any of these %n coupling(s): what they read then is not known.</source>
-        <translation>
-            <numerusform>%1 An diesem %n Anschluss wurde halb eingerastet nie gesehen: Was dann gemessen wird, ist nicht bekannt.</numerusform>
-            <numerusform>%1 An keinem dieser %n Anschlüsse wurde halb eingerastet je gesehen: Was dann gemessen wird, ist nicht bekannt.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 Part-seated was never seen on %2: what they read then is not known.</source>
-        <translation>%1 An %2 wurde halb eingerastet nie gesehen: Was dann gemessen wird, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -10512,6 +10482,113 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Noted on %1: found not secured.</source>
         <translation>Vermerkt am %1: nicht gesichert vorgefunden.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 read %2 mm high: the middle of all couplings, on %n day(s).</source>
+        <comment>gauge or person, figure</comment>
+        <translation>
+            <numerusform>%1 maß um %2 mm höher: die Mitte aller Anschlüsse, an %n Tag.</numerusform>
+            <numerusform>%1 maß um %2 mm höher: die Mitte aller Anschlüsse, an %n Tagen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 read %2 mm low: the middle of all couplings, on %n day(s).</source>
+        <comment>gauge or person, figure</comment>
+        <translation>
+            <numerusform>%1 maß um %2 mm tiefer: die Mitte aller Anschlüsse, an %n Tag.</numerusform>
+            <numerusform>%1 maß um %2 mm tiefer: die Mitte aller Anschlüsse, an %n Tagen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Over all days %1 reads about %2 mm higher than the mean of all here (95 % interval %3 to %4).</source>
+        <comment>who or what, figures</comment>
+        <translation>Über alle Tage misst %1 etwa %2 mm höher als das Mittel aller hier (95-%-Intervall %3 bis %4).</translation>
+    </message>
+    <message>
+        <source>Over all days %1 reads about %2 mm lower than the mean of all here (95 % interval %3 to %4).</source>
+        <comment>who or what, figures</comment>
+        <translation>Über alle Tage misst %1 etwa %2 mm tiefer als das Mittel aller hier (95-%-Intervall %3 bis %4).</translation>
+    </message>
+    <message>
+        <source>no reading noted as part-seated</source>
+        <translation>keine Messung als halb eingerastet notiert</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them when all or nearly all couplings read high</source>
+        <translation>
+            <numerusform>%n davon, als alle oder fast alle Anschlüsse hoch gemessen wurden</numerusform>
+            <numerusform>%n davon, als alle oder fast alle Anschlüsse hoch gemessen wurden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them when all or nearly all couplings read low</source>
+        <translation>
+            <numerusform>%n davon, als alle oder fast alle Anschlüsse tief gemessen wurden</numerusform>
+            <numerusform>%n davon, als alle oder fast alle Anschlüsse tief gemessen wurden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them when all or nearly all couplings read high, or low, together</source>
+        <translation>
+            <numerusform>%n davon, als alle oder fast alle Anschlüsse zusammen hoch oder tief gemessen wurden</numerusform>
+            <numerusform>%n davon, als alle oder fast alle Anschlüsse zusammen hoch oder tief gemessen wurden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>just beyond it, on %1</source>
+        <comment>day</comment>
+        <translation>knapp jenseits davon, am %1</translation>
+    </message>
+    <message>
+        <source>the farthest just beyond it, on %1</source>
+        <comment>day</comment>
+        <translation>die fernste knapp jenseits davon, am %1</translation>
+    </message>
+    <message>
+        <source>%1 mm or more beyond it, on %2</source>
+        <comment>figure, day</comment>
+        <translation>%1 mm oder mehr jenseits davon, am %2</translation>
+    </message>
+    <message>
+        <source>the farthest %1 mm or more beyond it, on %2</source>
+        <comment>figure, day</comment>
+        <translation>die fernste %1 mm oder mehr jenseits davon, am %2</translation>
+    </message>
+    <message>
+        <source>outside before this period, on %1, and nobody has said what it was</source>
+        <comment>day</comment>
+        <translation>vor diesem Zeitraum außerhalb, am %1, und niemand hat gesagt, was es war</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) outside before this period, the last on %1, and nobody has said what they were</source>
+        <comment>day</comment>
+        <translation>
+            <numerusform>vor diesem Zeitraum %n Messung außerhalb, die letzte am %1, und niemand hat gesagt, was es war</numerusform>
+            <numerusform>vor diesem Zeitraum %n Messungen außerhalb, die letzte am %1, und niemand hat gesagt, was es war</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 On none of these %n coupling(s) was a reading noted as part-seated: what they read then is not known.</source>
+        <translation>
+            <numerusform>%1 An diesem %n Anschluss wurde keine Messung als halb eingerastet notiert: Was dann gemessen wird, ist nicht bekannt.</numerusform>
+            <numerusform>%1 An keinem dieser %n Anschlüsse wurde eine Messung als halb eingerastet notiert: Was dann gemessen wird, ist nicht bekannt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 No reading was noted as part-seated on %2: what they read then is not known.</source>
+        <translation>%1 An %2 wurde keine Messung als halb eingerastet notiert: Was dann gemessen wird, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Whoever knows what it was notes it as a finding.</source>
+        <translation>Wer weiß, was es war, notiert es als Befund.</translation>
+    </message>
+    <message>
+        <source>All or nearly all couplings read high that day.</source>
+        <translation>Alle oder fast alle Anschlüsse wurden an diesem Tag hoch gemessen.</translation>
+    </message>
+    <message>
+        <source>All or nearly all couplings read low that day.</source>
+        <translation>Alle oder fast alle Anschlüsse wurden an diesem Tag tief gemessen.</translation>
     </message>
 </context>
 <context>
@@ -12732,6 +12809,21 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Hidden until the second person is done here</source>
         <translation>Verdeckt, bis die zweite Person hier fertig ist</translation>
+    </message>
+    <message>
+        <source>outside before</source>
+        <comment>before the period, and nobody has said what it was</comment>
+        <translation>vorher außerhalb</translation>
+    </message>
+    <message>
+        <source>Inside the band; outside before this period, on %1, and nobody has said what it was</source>
+        <comment>day</comment>
+        <translation>Im Band; vor diesem Zeitraum außerhalb, am %1, und niemand hat gesagt, was es war</translation>
+    </message>
+    <message>
+        <source>outside before this period, on %1; last read: %2</source>
+        <comment>day, reading</comment>
+        <translation>vor diesem Zeitraum außerhalb, am %1; zuletzt gemessen: %2</translation>
     </message>
 </context>
 <context>

@@ -9423,14 +9423,6 @@ plus grave d’abord</translation>
         <translation>Comment les chiffres sont calculés</translation>
     </message>
     <message>
-        <source>Readings are intervals between the leaf that entered and the one that refused; every figure uses them as intervals. The band is predictive: where the next locked reading of this fitting falls, from confirmed baseline readings alone, frozen by two persons.
-Outside: the whole reading lies beyond the outer band (99.73 %). Near the edge: beyond the inner one (95 %). Cannot tell: the reading reaches beyond the outer band, its gauge was in doubt, or the gap is no witness on this coupling. Both contents hold on average over couplings; a band from few readings may hold noticeably more or less.
-Movement: one model of all readings of the airframe, in which each coupling stays, makes a step or drifts, and persons, gauges and days have offsets of their own; a movement is told when the chance that the coupling stayed is below 1 in 1000, or below 1 in 20 with an early sign (an EWMA of scores beyond its threshold). Scatter: the last ten readings about the path against all before them.</source>
-        <translation>Les mesures sont des intervalles entre la lame qui est entrée et celle qui n’est pas entrée ; chaque chiffre les emploie comme intervalles. La bande est prédictive : où tombe la prochaine mesure verrouillée de cette pose, d’après les seules mesures confirmées de la série de référence, figée par deux personnes.
-Hors bande : la mesure entière se trouve au-delà de la bande extérieure (99,73 %). Près du bord : au-delà de la bande intérieure (95 %). On ne peut pas dire : la mesure dépasse la bande extérieure, sa jauge était en doute, ou l’écart n’est pas un témoin sur ce raccord. Les deux proportions valent en moyenne sur les raccords ; une bande tirée de peu de mesures peut contenir nettement plus ou moins.
-Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne bouge pas, fait un saut ou dérive, et où personnes, jauges et jours ont leurs propres biais ; un mouvement est annoncé quand la probabilité que le raccord n’ait pas bougé est inférieure à 1 sur 1000, ou inférieure à 1 sur 20 avec un indice précoce (une EWMA de scores au-delà de son seuil). Dispersion : les dix dernières mesures autour du tracé contre toutes celles d’avant.</translation>
-    </message>
-    <message>
         <source>fewer than %1</source>
         <comment>readings to be expected</comment>
         <translation>moins de %1</translation>
@@ -9485,6 +9477,19 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>Also read on the same rigging, before or after it: %1. The table did not tell when.</source>
         <translation>Mesuré aussi lors du même montage, avant ou après : %1. Le tableau ne disait pas quand.</translation>
+    </message>
+    <message>
+        <source>Outside: %1.</source>
+        <comment>how many of them on which days</comment>
+        <translation>Hors bande : %1.</translation>
+    </message>
+    <message>
+        <source>Readings are intervals between the leaf that entered and the one that refused; every figure uses them as intervals. The band is predictive: where the next locked reading of this fitting falls, from confirmed baseline readings alone; where it is frozen, two persons have stated it.
+Of the following the first that holds is the verdict. No band yet: fewer than five confirmed readings. Outside: the whole reading lies beyond one edge of the outer band (99.73 %). Cannot tell: its gauge was in doubt, or the gap is no witness on this coupling. Near the edge: the whole reading lies beyond one edge of the inner band (95 %), also where it reaches over the outer edge. Cannot tell: it reaches beyond the outer band, unless it holds the middle of the band and is no wider than the median of the confirmed readings. Inside: every other reading, also one that reaches over an edge of the inner band. A coupling stands as “cannot tell”, too, while a part of its joint could not be seen, unless it is outside. Both contents hold on average over couplings; a band from few readings may hold noticeably more or less.
+Movement: one model of all readings of the airframe, in which each coupling stays, makes a step or drifts, and persons, gauges and days have offsets of their own; a movement is told when the chance that the coupling stayed is below 1 in 1000, or below 1 in 20 with an early sign (an EWMA of scores beyond its threshold). Scatter: the last ten readings about the path against all before them.</source>
+        <translation>Les mesures sont des intervalles entre la lame qui est entrée et celle qui n’est pas entrée ; chaque chiffre les emploie comme intervalles. La bande est prédictive : où tombe la prochaine mesure verrouillée de cette pose, d’après les seules mesures confirmées de la série de référence ; là où elle est figée, deux personnes l’ont déclaré.
+Parmi ce qui suit, le premier qui convient est le verdict. Pas encore de bande : moins de cinq mesures confirmées. Hors bande : la mesure entière se trouve au-delà d’un bord de la bande extérieure (99,73 %). On ne peut pas dire : sa jauge était en doute, ou l’écart n’est pas un témoin sur ce raccord. Près du bord : la mesure entière se trouve au-delà d’un bord de la bande intérieure (95 %), même si elle passe par-dessus le bord extérieur. On ne peut pas dire : elle dépasse la bande extérieure, sauf si elle contient le milieu de la bande et n’est pas plus large que la médiane des mesures confirmées. Dans la bande : toute autre mesure, même si elle passe par-dessus un bord de la bande intérieure. Un raccord est aussi à « on ne peut pas dire » tant qu’une partie de son joint n’a pas pu être vue, sauf s’il est hors bande. Les deux proportions valent en moyenne sur les raccords ; une bande tirée de peu de mesures peut contenir nettement plus ou moins.
+Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne bouge pas, fait un saut ou dérive, et où personnes, jauges et jours ont leurs propres biais ; un mouvement est annoncé quand la probabilité que le raccord n’ait pas bougé est inférieure à 1 sur 1000, ou inférieure à 1 sur 20 avec un indice précoce (une EWMA de scores au-delà de son seuil). Dispersion : les dix dernières mesures autour du tracé contre toutes celles d’avant.</translation>
     </message>
 </context>
 <context>
@@ -9814,16 +9819,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>%1 : mesures plus hautes un jour, plus basses un autre.</translation>
     </message>
     <message>
-        <source>%1 read %2 mm high.</source>
-        <comment>gauge or person, figure</comment>
-        <translation>%1 : mesures plus hautes de %2 mm.</translation>
-    </message>
-    <message>
-        <source>%1 read %2 mm low.</source>
-        <comment>gauge or person, figure</comment>
-        <translation>%1 : mesures plus basses de %2 mm.</translation>
-    </message>
-    <message>
         <source>The gauge is in doubt from %1 on: these readings do not count for band, drift and scatter.</source>
         <translation>La jauge est en doute à partir du %1 : ces mesures ne comptent pas pour la bande, la dérive et la dispersion.</translation>
     </message>
@@ -9850,16 +9845,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>cannot be told</source>
         <translation>on ne peut pas dire</translation>
-    </message>
-    <message>
-        <source>%1 reads about %2 mm higher than the mean of all here (95 % interval %3 to %4).</source>
-        <comment>who or what, figures</comment>
-        <translation>%1 : environ %2 mm de plus que la moyenne de tous ici (intervalle à 95 % de %3 à %4).</translation>
-    </message>
-    <message>
-        <source>%1 reads about %2 mm lower than the mean of all here (95 % interval %3 to %4).</source>
-        <comment>who or what, figures</comment>
-        <translation>%1 : environ %2 mm de moins que la moyenne de tous ici (intervalle à 95 % de %3 à %4).</translation>
     </message>
     <message numerus="yes">
         <source>%1: %Ln reading(s).</source>
@@ -9965,10 +9950,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         </translation>
     </message>
     <message>
-        <source>part-seated never seen</source>
-        <translation>à demi engagé jamais vu</translation>
-    </message>
-    <message>
         <source>the gap grew from about rigging %1 to about rigging %2, and no more since</source>
         <translation>l’écart a augmenté à peu près du montage %1 au montage %2, et n’augmente plus depuis</translation>
     </message>
@@ -10026,17 +10007,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>the other side moves the same way</source>
         <translation>l’autre côté évolue dans le même sens</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 Part-seated was never seen on any of these %n coupling(s): what they read then is not known.</source>
-        <translation>
-            <numerusform>%1 L’état à demi engagé n’a jamais été vu sur ce raccord (%n) : on ne sait pas ce que l’on mesure alors.</numerusform>
-            <numerusform>%1 L’état à demi engagé n’a jamais été vu sur aucun de ces %n raccords : on ne sait pas ce que l’on mesure alors.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 Part-seated was never seen on %2: what they read then is not known.</source>
-        <translation>%1 L’état à demi engagé n’a jamais été vu sur %2 : on ne sait pas ce que l’on mesure alors.</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -10512,6 +10482,113 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>Noted on %1: found not secured.</source>
         <translation>Noté le %1 : trouvé non assuré.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 read %2 mm high: the middle of all couplings, on %n day(s).</source>
+        <comment>gauge or person, figure</comment>
+        <translation>
+            <numerusform>%1 : mesures plus hautes de %2 mm, au milieu de tous les raccords, sur %n jour.</numerusform>
+            <numerusform>%1 : mesures plus hautes de %2 mm, au milieu de tous les raccords, sur %n jours.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 read %2 mm low: the middle of all couplings, on %n day(s).</source>
+        <comment>gauge or person, figure</comment>
+        <translation>
+            <numerusform>%1 : mesures plus basses de %2 mm, au milieu de tous les raccords, sur %n jour.</numerusform>
+            <numerusform>%1 : mesures plus basses de %2 mm, au milieu de tous les raccords, sur %n jours.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Over all days %1 reads about %2 mm higher than the mean of all here (95 % interval %3 to %4).</source>
+        <comment>who or what, figures</comment>
+        <translation>Sur tous les jours, %1 : environ %2 mm de plus que la moyenne de tous ici (intervalle à 95 % de %3 à %4).</translation>
+    </message>
+    <message>
+        <source>Over all days %1 reads about %2 mm lower than the mean of all here (95 % interval %3 to %4).</source>
+        <comment>who or what, figures</comment>
+        <translation>Sur tous les jours, %1 : environ %2 mm de moins que la moyenne de tous ici (intervalle à 95 % de %3 à %4).</translation>
+    </message>
+    <message>
+        <source>no reading noted as part-seated</source>
+        <translation>aucune mesure notée à demi engagée</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them when all or nearly all couplings read high</source>
+        <translation>
+            <numerusform>dont %n quand tous les raccords ou presque étaient hauts</numerusform>
+            <numerusform>dont %n quand tous les raccords ou presque étaient hauts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them when all or nearly all couplings read low</source>
+        <translation>
+            <numerusform>dont %n quand tous les raccords ou presque étaient bas</numerusform>
+            <numerusform>dont %n quand tous les raccords ou presque étaient bas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them when all or nearly all couplings read high, or low, together</source>
+        <translation>
+            <numerusform>dont %n quand tous les raccords ou presque étaient hauts, ou bas, ensemble</numerusform>
+            <numerusform>dont %n quand tous les raccords ou presque étaient hauts, ou bas, ensemble</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>just beyond it, on %1</source>
+        <comment>day</comment>
+        <translation>juste au-delà, le %1</translation>
+    </message>
+    <message>
+        <source>the farthest just beyond it, on %1</source>
+        <comment>day</comment>
+        <translation>la plus éloignée juste au-delà, le %1</translation>
+    </message>
+    <message>
+        <source>%1 mm or more beyond it, on %2</source>
+        <comment>figure, day</comment>
+        <translation>%1 mm ou plus au-delà, le %2</translation>
+    </message>
+    <message>
+        <source>the farthest %1 mm or more beyond it, on %2</source>
+        <comment>figure, day</comment>
+        <translation>la plus éloignée %1 mm ou plus au-delà, le %2</translation>
+    </message>
+    <message>
+        <source>outside before this period, on %1, and nobody has said what it was</source>
+        <comment>day</comment>
+        <translation>hors bande avant cette période, le %1, et personne n’a dit ce que c’était</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) outside before this period, the last on %1, and nobody has said what they were</source>
+        <comment>day</comment>
+        <translation>
+            <numerusform>%n mesure hors bande avant cette période, la dernière le %1, et personne n’a dit ce que c’était</numerusform>
+            <numerusform>%n mesures hors bande avant cette période, la dernière le %1, et personne n’a dit ce que c’était</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 On none of these %n coupling(s) was a reading noted as part-seated: what they read then is not known.</source>
+        <translation>
+            <numerusform>%1 Sur ce raccord (%n), aucune mesure n’a été notée à demi engagée : on ne sait pas ce que l’on mesure alors.</numerusform>
+            <numerusform>%1 Sur aucun de ces %n raccords une mesure n’a été notée à demi engagée : on ne sait pas ce que l’on mesure alors.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 No reading was noted as part-seated on %2: what they read then is not known.</source>
+        <translation>%1 Aucune mesure n’a été notée à demi engagée sur %2 : on ne sait pas ce que l’on mesure alors.</translation>
+    </message>
+    <message>
+        <source>Whoever knows what it was notes it as a finding.</source>
+        <translation>Qui sait ce que c’était le note comme constat.</translation>
+    </message>
+    <message>
+        <source>All or nearly all couplings read high that day.</source>
+        <translation>Tous les raccords ou presque étaient hauts ce jour-là.</translation>
+    </message>
+    <message>
+        <source>All or nearly all couplings read low that day.</source>
+        <translation>Tous les raccords ou presque étaient bas ce jour-là.</translation>
     </message>
 </context>
 <context>
@@ -12732,6 +12809,21 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>Hidden until the second person is done here</source>
         <translation>Caché jusqu’à ce que la deuxième personne ait fini ici</translation>
+    </message>
+    <message>
+        <source>outside before</source>
+        <comment>before the period, and nobody has said what it was</comment>
+        <translation>hors bande avant</translation>
+    </message>
+    <message>
+        <source>Inside the band; outside before this period, on %1, and nobody has said what it was</source>
+        <comment>day</comment>
+        <translation>Dans la bande ; hors bande avant cette période, le %1, et personne n’a dit ce que c’était</translation>
+    </message>
+    <message>
+        <source>outside before this period, on %1; last read: %2</source>
+        <comment>day, reading</comment>
+        <translation>hors bande avant cette période, le %1 ; dernière mesure : %2</translation>
     </message>
 </context>
 <context>

@@ -235,6 +235,17 @@ const std::vector<Story>& stories()
                  file.rig(kDay - std::chrono::days{60 - 2 * i}, i < 14 ? 500 : (i % 2 ? 440 : 560));
              file.today(500);
          }},
+        {"outside before the annual, and nobody was asked", Says::OutsideBefore,
+         [](ToldFile& file) {
+             file.rigged = file.rig(kDay - std::chrono::days{40}, 900);
+             file.close();
+             Event annual;
+             annual.airframe = file.hangar.airframe;
+             annual.kind = EventKind::Annual;
+             annual.day = kDay - std::chrono::days{30};
+             must(file.store.records().add(annual));
+             file.today(500);
+         }},
         {"no gap, and read while it was another kind", Says::NoGap,
          [](ToldFile& file) {
              file.today(500);

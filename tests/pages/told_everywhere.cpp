@@ -34,13 +34,16 @@ namespace {
 // Moved and was outside are said only where there is time to look back.
 Says withoutLookingBack(Says says)
 {
-    return says == Says::Moved || says == Says::Scatters || says == Says::WasOutside ? Says::Inside : says;
+    return says == Says::Moved || says == Says::Scatters || says == Says::WasOutside ||
+                   says == Says::OutsideBefore
+               ? Says::Inside
+               : says;
 }
 
 // Everything else that a row says beside a tick would be a warning.
 bool isOnlyHowLittleIsKnown(const QString& sign)
 {
-    return sign == "part-seated never seen" || sign.startsWith("thin band") ||
+    return sign == "no reading noted as part-seated" || sign.startsWith("thin band") ||
            sign.startsWith("no reading at");
 }
 
@@ -124,6 +127,7 @@ void addTable(const AirframeReview& review, std::vector<Told>& all)
                                                     {"no-gap", Says::NoGap},
                                                     {"scatter-changed", Says::Scatters},
                                                     {"was-outside", Says::WasOutside},
+                                                    {"outside-before", Says::OutsideBefore},
                                                     {"inside", Says::Inside}};
     const std::vector<CsvRow> rows = csvRows(reviewCouplingsTable(review), ',');
     const auto& heads = rows.front().fields;

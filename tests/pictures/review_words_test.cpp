@@ -1,6 +1,7 @@
 #include "app/wording/review_report_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/sentence_parts.h"
+#include "app/wording/standing_words.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -130,7 +131,8 @@ TEST_F(WordsOfAReview, TellOnceOfManyCouplingsThatPartSeatedWasNeverSeen)
     review.couplings.back().coupling.name = "Elevator";
     review.couplings.back().signs = {};
     EXPECT_EQ(plain(ReviewWords::neverSeen(review)),
-              "† Part-seated was never seen on Left flap and Right flap: what they read then is not known.");
+              "† No reading was noted as part-seated on Left flap and Right flap: what they read then is not "
+              "known.");
     const QStringList shown = ReviewWords::signsWithMark(coupling);
     ASSERT_EQ(shown.size(), 1);
     EXPECT_TRUE(shown.front().endsWith(" †"));
@@ -251,11 +253,11 @@ TEST_F(WordsOfAReview, SayWhichWayALeafSetReadAndThatEachJointIsLookedAtAllTheSa
 {
     SharedShiftStory story = shiftOn({{day(2025, 7, 11), 0.03}, {day(2025, 7, 13), 0.04}});
     story.gauge = facts.gauges[0].id;
-    EXPECT_EQ(
-        plain(words.shift(story)),
-        "Leaf set B read 0.035 mm high. That was on every coupling, on 2 days: 11 and 13 July 2025. Check "
-        "the leaf set, read again with another person, and look at each joint. Stiff grease leaves "
-        "plungers short.");
+    EXPECT_EQ(plain(words.shift(story)),
+              "Leaf set B read 0.035 mm high: the middle of all couplings, on 2 days. That was on every "
+              "coupling, on 2 days: 11 and 13 July 2025. Check "
+              "the leaf set, read again with another person, and look at each joint. Stiff grease leaves "
+              "plungers short.");
     facts.gaugeChecks.push_back(
         {{}, story.gauge.value(), day(2025, 7, 20), "", "worn", day(2025, 7, 11), {}});
     EXPECT_NE(plain(words.shift(story)).find("The gauge is in doubt from 11 July 2025 on"),
@@ -278,12 +280,12 @@ TEST_F(WordsOfAReview, SayOfAPersonsOffsetHowMuchWhichWayAndHowSure)
                        {facts.persons[1].id, 40, MeasuredOffset{-0.003, -0.004, -0.002}, false, 0.02}};
     const QStringList said = words.personOffsets(offsets);
     ASSERT_EQ(said.size(), 2) << "3 micrometres are a trifle, however sure";
-    EXPECT_EQ(
-        plain(said.front()),
-        "J. Iver reads about 0.020 mm higher than the mean of all here (95 % interval 0.012 to 0.028).");
+    EXPECT_EQ(plain(said.front()), "Over all days J. Iver reads about 0.020 mm higher than the mean of all "
+                                   "here (95 % interval 0.012 to 0.028).");
     offsets.persons[0].offset = MeasuredOffset{-0.02, -0.028, -0.012};
     EXPECT_EQ(plain(words.personOffsets(offsets).front()),
-              "J. Iver reads about 0.020 mm lower than the mean of all here (95 % interval 0.012 to 0.028).");
+              "Over all days J. Iver reads about 0.020 mm lower than the mean of all here (95 % interval "
+              "0.012 to 0.028).");
 }
 
 TEST_F(WordsOfAReview, SayWhyPersonsCannotBeToldApart)
@@ -387,4 +389,51 @@ TEST(PartsOfASentence, NameAFewDaysAndTheEndsOfMany)
     EXPECT_EQ(plain(SentenceParts::days(
                   {day(2025, 6, 1), day(2025, 6, 2), day(2025, 6, 3), day(2025, 6, 4), day(2025, 6, 5)})),
               "1 June 2025 to 5 June 2025");
+}
+
+TEST_F(WordsOfAReview, TellTheFarthestSingleReadingWithItsDayInWhatStandsOut)
+{
+    addOutside({0.20}, OutsideBy::Nothing);
+    EXPECT_EQ(plain(ReviewWords::sign(Sign::Outside, coupling)),
+              "1 reading outside its band, 0.20 mm or more beyond it, on 12 May 2026");
+    coupling.outside.clear();
+    addOutside({0.02, 0.46, 0.01}, OutsideBy::Nothing);
+    EXPECT_EQ(plain(ReviewWords::sign(Sign::Outside, coupling)),
+              "3 readings outside its band, the farthest 0.46 mm or more beyond it, on 19 May 2026");
+    coupling.outside[1].struck = Exclusion{};
+    EXPECT_EQ(plain(ReviewWords::sign(Sign::Outside, coupling)),
+              "3 readings outside its band, the farthest 0.02 mm or more beyond it, on 12 May 2026");
+}
+
+TEST_F(WordsOfAReview, CountApartWhatLayOutsideWithAllTheOthers)
+{
+    addOutside({0.30, 0.06, 0.05}, OutsideBy::Nothing);
+    coupling.outside[1].together = true;
+    coupling.outside[2].together = true;
+    const std::string said = plain(ReviewWords::sign(Sign::Outside, coupling));
+    EXPECT_NE(said.find("3 readings outside its band"), std::string::npos) << said;
+    EXPECT_NE(said.find("2 of them when all or nearly all couplings read high"), std::string::npos) << said;
+}
+
+TEST_F(WordsOfAReview, TellWhatLayOutsideBeforeThePeriodAndThatNobodyHasSaidWhatItWas)
+{
+    addOutside({0.20}, OutsideBy::Nothing);
+    std::swap(coupling.outside, coupling.outsideBefore);
+    coupling.signs = {Sign::OutsideBefore};
+    EXPECT_EQ(plain(ReviewWords::gravest(coupling)),
+              "Left flap: outside before this period, on 12 May 2026, and nobody has said what it was.");
+    EXPECT_NE(plain(words.gravestFigures(coupling)).find("At least 0.20 mm beyond the outer edge."),
+              std::string::npos);
+    CouplingStanding standing;
+    standing.says = Says::OutsideBefore;
+    standing.outsideBefore = day(2026, 5, 12);
+    EXPECT_EQ(plain(StandingWords::inFull(standing)),
+              "Inside the band; outside before this period, on 12 May 2026, and nobody has said what it was");
+    EXPECT_TRUE(ReviewWords::isGrave(Sign::OutsideBefore));
+}
+
+TEST_F(WordsOfAReview, SayOfThePastOnlyWhatIsNotedOfPartSeated)
+{
+    EXPECT_EQ(plain(ReviewWords::sign(Sign::PartSeatedNeverShown, coupling)),
+              "no reading noted as part-seated");
 }

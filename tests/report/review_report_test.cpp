@@ -523,3 +523,25 @@ TEST(ReviewReport, HasNoPagesWhereLayingOutIsStopped)
         EXPECT_TRUE(layoutReview(years.told.facts, years.review(), {}, &progress).pages.empty()) << at;
     }
 }
+
+// docs/method.md A4: the whole reading beyond the inner band is told before what reaches over the outer edge.
+TEST(ReviewReport, DefinesTheVerdictsInTheOrderInWhichTheyAreTold)
+{
+    const QString words = wordsOf(ToldYears{4, 12}.pages());
+    const auto at = [&words](const char* part) {
+        EXPECT_TRUE(words.contains(part)) << part;
+        return words.indexOf(part);
+    };
+    const auto near =
+        at("Near the edge: the whole reading lies beyond one edge of the inner band (95 %), also "
+           "where it reaches over the outer edge.");
+    const auto reaches =
+        at("Cannot tell: it reaches beyond the outer band, unless it holds the middle of the "
+           "band and is no wider than the median of the confirmed readings.");
+    EXPECT_LT(at("Outside: the whole reading lies beyond one edge of the outer band"), near);
+    EXPECT_LT(at("Cannot tell: its gauge was in doubt"), near);
+    EXPECT_LT(near, reaches);
+    EXPECT_LT(reaches, at("Inside: every other reading"));
+    at("where it is frozen, two persons have stated it");
+    EXPECT_FALSE(words.contains("frozen by two persons"));
+}

@@ -28,6 +28,7 @@ bool isOfMovement(Sign sign)
         return true;
     case Sign::OpenQuestion:
     case Sign::Outside:
+    case Sign::OutsideBefore:
     case Sign::NearEdge:
     case Sign::GapIsNoWitness:
     case Sign::OutsideExplained:

@@ -48,6 +48,18 @@ protected:
     {
         lastOf(coupling).interval = {enters, enters + Gap::micrometres(20)};
     }
+    // What lay outside was grit, and was cleaned.
+    void askAndResolve(const Reading& outside)
+    {
+        QuestionStory story;
+        story.question.kind = QuestionKind::OutsideReading;
+        story.question.coupling = outside.coupling;
+        story.question.reading = outside.id;
+        story.question.stamp.when = outside.when;
+        story.resolution =
+            Resolution{{}, {}, told.facts.persons[1].id, "grit", "cleaned", {{}, outside.when}};
+        told.facts.questions.push_back(story);
+    }
     AirframeReview review() const
     {
         return airframeReviewOf(told.facts, reviewPeriods(told.facts, day).front());
@@ -141,13 +153,7 @@ TEST_F(FiveCouplings, AnOutsideReadingIsToldWithItsQuestionAndWhatWasReadAfterwa
     rig();
     lookAt(0, Gap::micrometres(900));
     const Reading outside = lastOf(0);
-    QuestionStory story;
-    story.question.kind = QuestionKind::OutsideReading;
-    story.question.coupling = outside.coupling;
-    story.question.reading = outside.id;
-    story.question.stamp.when = outside.when;
-    story.resolution = Resolution{{}, {}, told.facts.persons[1].id, "grit", "cleaned", {{}, outside.when}};
-    told.facts.questions.push_back(story);
+    askAndResolve(outside);
     told.read(outside.coupling, 0.51).when.utcSeconds += 600;
     const AirframeReview all = review();
     ASSERT_EQ(of(all, 0).outside.size(), 1U);
@@ -397,4 +403,103 @@ TEST_F(FiveCouplings, WithoutAnyReadingMakeAReviewThatSaysSo)
     EXPECT_EQ(none.counts.riggings, 0);
     const AirframeReview all = review();
     EXPECT_EQ(of(all, 0).signs.front(), Sign::NotRead);
+}
+
+// Of an import: nobody was asked, and nobody has said anything.
+class OutsideBeforeThePeriod : public FiveCouplings
+{
+protected:
+    OutsideBeforeThePeriod()
+    {
+        for (int i = 0; i < 24; ++i) {
+            rig();
+            if (i != 4)
+                continue;
+            lookAt(0, Gap::micrometres(900));
+            outside = lastOf(0);
+        }
+        for (RiggingRecord& record : told.facts.riggingRecords)
+            record.origin = RecordOrigin::ImportedTable;
+    }
+
+    CouplingReview lastTen() const
+    {
+        const ReviewPeriod period{day - std::chrono::days{30}, day, {}, false, true,
+                                  PeriodKind::LastRiggings};
+        return of(airframeReviewOf(told.facts, period), 0);
+    }
+
+    Reading outside;
+};
+
+TEST_F(OutsideBeforeThePeriod, IsNoTickWhereNobodyHasSaidWhatItWas)
+{
+    const CouplingReview review = lastTen();
+    EXPECT_TRUE(review.outside.empty());
+    EXPECT_EQ(review.standing.says, Says::OutsideBefore);
+    EXPECT_EQ(review.standing.outsideBefore, outside.when.localDay());
+    EXPECT_TRUE(review.has(Sign::OutsideBefore));
+    ASSERT_EQ(review.outsideBefore.size(), 1U);
+    EXPECT_NEAR(review.outsideBefore.front().beyond, 0.34, 0.03);
+}
+
+TEST_F(OutsideBeforeThePeriod, IsOverWhereItWasStruckOrAFindingWasNotedOfItsCoupling)
+{
+    told.facts.exclusions.push_back({told.next<FactId>(), outside.id, "slip", {{}, noonOf(day)}});
+    EXPECT_EQ(lastTen().standing.says, Says::Inside);
+    told.facts.exclusions.clear();
+    told.happen(EventKind::Finding, day);
+    EXPECT_EQ(lastTen().standing.says, Says::OutsideBefore) << "of the airframe, not of this coupling";
+    told.facts.events.back().coupling = outside.coupling;
+    EXPECT_EQ(lastTen().standing.says, Says::Inside);
+    told.facts.events.back().day = outside.when.localDay() - std::chrono::days{1};
+    EXPECT_EQ(lastTen().standing.says, Says::OutsideBefore) << "before it was read outside";
+}
+
+TEST_F(OutsideBeforeThePeriod, IsOverWhereItsQuestionWasResolvedAndNotWhereSomebodyOnlySawAgain)
+{
+    askAndResolve(outside);
+    EXPECT_EQ(lastTen().standing.says, Says::Inside);
+    told.facts.questions.back().question.kind = QuestionKind::CannotSee;
+    told.facts.questions.back().resolution->answered = Answer::Yes;
+    EXPECT_EQ(lastTen().standing.says, Says::OutsideBefore);
+}
+
+TEST_F(OutsideBeforeThePeriod, IsOverOnceTheJointWasRefitted)
+{
+    told.addFitting(outside.coupling, "sleeve changed", 0.50, outside.when.localDay() + std::chrono::days{1});
+    for (KeptReading& kept : told.facts.readings)
+        if (kept.reading.coupling == outside.coupling && kept.reading.when > outside.when)
+            kept.reading.fitting = told.facts.fittings.back().id;
+    std::ranges::stable_sort(told.facts.readings, {},
+                             [](const KeptReading& kept) { return kept.reading.when; });
+    EXPECT_EQ(lastTen().standing.says, Says::Inside);
+}
+
+TEST_F(FiveCouplings, AReadingOutsideOfADayOnWhichAllReadHighIsToldAsOfThatDay)
+{
+    for (int i = 0; i < 20; ++i)
+        rig();
+    lookAt(0, Gap::micrometres(900));
+    rig(0.12);
+    for (int i = 0; i < 5; ++i)
+        rig();
+    const AirframeReview all = review();
+    ASSERT_EQ(of(all, 0).outside.size(), 2U);
+    EXPECT_FALSE(of(all, 0).outside.front().together) << "its own";
+    EXPECT_TRUE(of(all, 0).outside.back().together);
+}
+
+TEST_F(FiveCouplings, TwoOutsideSideBySideOnOneRiggingNameEachOtherOnce)
+{
+    rig();
+    lookAt(0, Gap::micrometres(900));
+    lastOf(0).technique = Technique::Table;
+    Reading& other = told.read(lastOf(0).coupling, 0.88);
+    other.technique = Technique::Table;
+    other.person = told.facts.persons[1].id;
+    const AirframeReview all = review();
+    ASSERT_EQ(of(all, 0).outside.size(), 2U);
+    EXPECT_EQ(of(all, 0).outside.front().besides.size(), 1U);
+    EXPECT_TRUE(of(all, 0).outside.back().besides.empty());
 }
