@@ -2,11 +2,14 @@
 
 #include "app/wording/formats.h"
 #include "core/review/coupling_signs.h"
+#include "core/rigging/measured_before.h"
+#include "core/rigging/time_known.h"
 
 #include <QStringList>
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 namespace rig {
 
@@ -25,10 +28,17 @@ bool isBesideEvent(const CouplingReview& coupling, const AirframeReview& review)
     });
 }
 
-bool readsInsideNow(const CouplingReview& coupling)
+bool isFound(const OutsideStory& one) { return one.foundAs().has_value(); }
+
+// What lay outside at the rigging of the last reading and was not read before it: a second person's reading,
+// or one of a table that did not tell when.
+bool isBesideLast(const OutsideStory& story, const Reading& last)
 {
-    const Says says = coupling.standing.says;
-    return says == Says::Moved || says == Says::Scatters || says == Says::WasOutside || says == Says::Inside;
+    const bool isSameRigging =
+        story.reading.record == last.record && story.reading.when.localDay() == last.when.localDay();
+    const bool isBefore =
+        isTimeKnown(story.reading) && isTimeKnown(last) && measuredBefore(story.reading, last);
+    return story.isStanding() && isSameRigging && !isBefore;
 }
 
 } // namespace
@@ -48,9 +58,8 @@ std::vector<CauseText> CauseWords::of(const CouplingReview& coupling, const Airf
         causes.push_back(bothSides());
     if (coupling.has(Sign::ScatterGrew))
         causes.push_back(scatterGrew());
-    const auto isFound = [](const OutsideStory& one) { return one.foundAs().has_value(); };
     if (!std::ranges::all_of(coupling.outside, isFound))
-        causes.push_back(jump(readsInsideNow(coupling)));
+        causes.push_back(jump(coupling));
     const auto found = std::ranges::find_if(coupling.outside.rbegin(), coupling.outside.rend(), isFound);
     if (found != coupling.outside.rend())
         causes.push_back(foundAt(*found->foundAs()));
@@ -154,11 +163,58 @@ CauseText CauseWords::step(bool besideEvent)
             tr("thread showing, the paint mark on the locknut, cracks in the sleeve"), tr("the engineer")};
 }
 
-CauseText CauseWords::jump(bool afterwardsInside)
+// How many lay outside, and where the last of all readings of the period lies.
+QString CauseWords::outsideAndLast(const CouplingReview& coupling)
+{
+    const auto outside = static_cast<int>(std::ranges::count_if(coupling.outside, std::not_fn(isFound)));
+    if (!coupling.latest || !coupling.latestJudgement)
+        return tr("%n reading(s) lay outside the band in this period.", nullptr, outside);
+    switch (coupling.latestJudgement->verdict) {
+    case Verdict::Outside:
+        return outside == 1 ? tr("The last reading lay outside the band.")
+                            : tr("%n reading(s) lay outside the band in this period, the last one too.",
+                                 nullptr, outside);
+    case Verdict::NearEdge:
+    case Verdict::CannotTell:
+    case Verdict::NoBandYet:
+    case Verdict::Inside:
+        break;
+    }
+    const auto isBeside = [&](const OutsideStory& story) {
+        return isBesideLast(story, coupling.latest->reading);
+    };
+    if (std::ranges::any_of(coupling.outside, isBeside))
+        return tr("%n reading(s) lay outside the band in this period, one of them at the last rigging.",
+                  nullptr, outside);
+    return lastLiesElsewhere(coupling.latestJudgement->verdict, outside);
+}
+
+QString CauseWords::lastLiesElsewhere(Verdict last, int outside)
+{
+    switch (last) {
+    case Verdict::NearEdge:
+        return tr("%n reading(s) lay outside the band in this period; the last reading is near the edge.",
+                  nullptr, outside);
+    case Verdict::CannotTell:
+        return tr("%n reading(s) lay outside the band in this period; of the last reading it cannot be told "
+                  "where it lies.",
+                  nullptr, outside);
+    case Verdict::NoBandYet:
+        return tr("%n reading(s) lay outside the band in this period; for the last reading there is no band "
+                  "yet.",
+                  nullptr, outside);
+    case Verdict::Outside:
+    case Verdict::Inside:
+        break;
+    }
+    return tr("%n reading(s) lay outside the band in this period; the last reading is inside.", nullptr,
+              outside);
+}
+
+CauseText CauseWords::jump(const CouplingReview& coupling)
 {
     return {
-        afterwardsInside ? tr("Readings lay outside the band; the last one does not.")
-                         : tr("The last reading lay outside the band."),
+        outsideAndLast(coupling),
         tr("a part-seated ball, a sleeve not at its stop, grit or a plug of grease, a tilted or burred leaf, "
            "a "
            "figure read or written wrongly"),

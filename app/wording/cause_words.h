@@ -43,7 +43,9 @@ private:
     static CauseText scatterGrew();
     static CauseText scatterShrank();
     static CauseText step(bool besideEvent);
-    static CauseText jump(bool afterwardsInside);
+    static QString outsideAndLast(const CouplingReview& coupling);
+    static QString lastLiesElsewhere(Verdict last, int outside);
+    static CauseText jump(const CouplingReview& coupling);
     static CauseText foundAt(SeatState state);
     static CauseText bothSides();
 };

@@ -1097,10 +1097,6 @@ Ernstestes zuerst</translation>
         <translation>sichtbares Gewinde, die Farbmarke an der Kontermutter, Risse in der Hülse</translation>
     </message>
     <message>
-        <source>Readings lay outside the band; the last one does not.</source>
-        <translation>Messungen lagen außerhalb des Bandes; die letzte nicht.</translation>
-    </message>
-    <message>
         <source>The last reading lay outside the band.</source>
         <translation>Die letzte Messung lag außerhalb des Bandes.</translation>
     </message>
@@ -1151,6 +1147,55 @@ Ernstestes zuerst</translation>
     <message>
         <source>what was found and done each time; plunger, sleeve or pin, and their springs</source>
         <translation>was jedes Mal gefunden und getan wurde; Riegel, Hülse oder Nadel und ihre Federn</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period.</source>
+        <translation>
+            <numerusform>%n Messung lag in diesem Zeitraum außerhalb des Bandes.</numerusform>
+            <numerusform>%n Messungen lagen in diesem Zeitraum außerhalb des Bandes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period, the last one too.</source>
+        <translation>
+            <numerusform>%n Messung lag in diesem Zeitraum außerhalb des Bandes, auch die letzte.</numerusform>
+            <numerusform>%n Messungen lagen in diesem Zeitraum außerhalb des Bandes, auch die letzte.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period, one of them at the last rigging.</source>
+        <translation>
+            <numerusform>%n Messung lag in diesem Zeitraum außerhalb des Bandes, und zwar beim letzten Aufrüsten.</numerusform>
+            <numerusform>%n Messungen lagen in diesem Zeitraum außerhalb des Bandes, eine davon beim letzten Aufrüsten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period; the last reading is near the edge.</source>
+        <translation>
+            <numerusform>%n Messung lag in diesem Zeitraum außerhalb des Bandes; die letzte Messung liegt nahe am Rand.</numerusform>
+            <numerusform>%n Messungen lagen in diesem Zeitraum außerhalb des Bandes; die letzte Messung liegt nahe am Rand.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period; of the last reading it cannot be told where it lies.</source>
+        <translation>
+            <numerusform>%n Messung lag in diesem Zeitraum außerhalb des Bandes; von der letzten Messung ist nicht zu sagen, wo sie liegt.</numerusform>
+            <numerusform>%n Messungen lagen in diesem Zeitraum außerhalb des Bandes; von der letzten Messung ist nicht zu sagen, wo sie liegt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period; for the last reading there is no band yet.</source>
+        <translation>
+            <numerusform>%n Messung lag in diesem Zeitraum außerhalb des Bandes; für die letzte Messung gibt es noch kein Band.</numerusform>
+            <numerusform>%n Messungen lagen in diesem Zeitraum außerhalb des Bandes; für die letzte Messung gibt es noch kein Band.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period; the last reading is inside.</source>
+        <translation>
+            <numerusform>%n Messung lag in diesem Zeitraum außerhalb des Bandes; die letzte Messung liegt im Band.</numerusform>
+            <numerusform>%n Messungen lagen in diesem Zeitraum außerhalb des Bandes; die letzte Messung liegt im Band.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

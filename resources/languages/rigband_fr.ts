@@ -1097,10 +1097,6 @@ plus grave d’abord</translation>
         <translation>filetage visible, le repère de peinture sur le contre-écrou, fissures dans le manchon</translation>
     </message>
     <message>
-        <source>Readings lay outside the band; the last one does not.</source>
-        <translation>Des mesures étaient hors de la bande ; la dernière ne l’est pas.</translation>
-    </message>
-    <message>
         <source>The last reading lay outside the band.</source>
         <translation>La dernière mesure était hors de la bande.</translation>
     </message>
@@ -1151,6 +1147,55 @@ plus grave d’abord</translation>
     <message>
         <source>what was found and done each time; plunger, sleeve or pin, and their springs</source>
         <translation>ce qui a été trouvé et fait chaque fois ; verrou, manchon ou épingle, et leurs ressorts</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period.</source>
+        <translation>
+            <numerusform>%n mesure était hors de la bande dans cette période.</numerusform>
+            <numerusform>%n mesures étaient hors de la bande dans cette période.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period, the last one too.</source>
+        <translation>
+            <numerusform>%n mesure était hors de la bande dans cette période, la dernière aussi.</numerusform>
+            <numerusform>%n mesures étaient hors de la bande dans cette période, la dernière aussi.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period, one of them at the last rigging.</source>
+        <translation>
+            <numerusform>%n mesure était hors de la bande dans cette période, au dernier montage.</numerusform>
+            <numerusform>%n mesures étaient hors de la bande dans cette période, dont une au dernier montage.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period; the last reading is near the edge.</source>
+        <translation>
+            <numerusform>%n mesure était hors de la bande dans cette période ; la dernière mesure est près du bord.</numerusform>
+            <numerusform>%n mesures étaient hors de la bande dans cette période ; la dernière mesure est près du bord.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period; of the last reading it cannot be told where it lies.</source>
+        <translation>
+            <numerusform>%n mesure était hors de la bande dans cette période ; de la dernière mesure on ne peut pas dire où elle se trouve.</numerusform>
+            <numerusform>%n mesures étaient hors de la bande dans cette période ; de la dernière mesure on ne peut pas dire où elle se trouve.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period; for the last reading there is no band yet.</source>
+        <translation>
+            <numerusform>%n mesure était hors de la bande dans cette période ; pour la dernière mesure il n’y a pas encore de bande.</numerusform>
+            <numerusform>%n mesures étaient hors de la bande dans cette période ; pour la dernière mesure il n’y a pas encore de bande.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) lay outside the band in this period; the last reading is inside.</source>
+        <translation>
+            <numerusform>%n mesure était hors de la bande dans cette période ; la dernière mesure est dans la bande.</numerusform>
+            <numerusform>%n mesures étaient hors de la bande dans cette période ; la dernière mesure est dans la bande.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

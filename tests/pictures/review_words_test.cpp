@@ -1,3 +1,4 @@
+#include "app/wording/cause_words.h"
 #include "app/wording/review_report_words.h"
 #include "app/wording/review_words.h"
 #include "app/wording/sentence_parts.h"
@@ -430,6 +431,36 @@ TEST_F(WordsOfAReview, TellWhatLayOutsideBeforeThePeriodAndThatNobodyHasSaidWhat
     EXPECT_EQ(plain(StandingWords::inFull(standing)),
               "Inside the band; outside before this period, on 12 May 2026, and nobody has said what it was");
     EXPECT_TRUE(ReviewWords::isGrave(Sign::OutsideBefore));
+}
+
+// What is said of the last reading is so of the last one, not of an earlier one.
+TEST_F(WordsOfAReview, SayOfTheLastReadingWhereItLies)
+{
+    addOutside({0.20, 0.10}, OutsideBy::Nothing);
+    coupling.latest = LaterReading{};
+    coupling.latest->reading.when = noonOf(day(2026, 6, 30));
+    coupling.latestJudgement = Judgement{};
+    const auto saidWhere = [this](Verdict last) {
+        coupling.latestJudgement->verdict = last;
+        return plain(CauseWords::of(coupling, {}).front().pattern);
+    };
+    EXPECT_EQ(saidWhere(Verdict::NearEdge),
+              "2 readings lay outside the band in this period; the last reading is near the edge.");
+    EXPECT_EQ(saidWhere(Verdict::Inside),
+              "2 readings lay outside the band in this period; the last reading is inside.");
+    EXPECT_EQ(saidWhere(Verdict::Outside),
+              "2 readings lay outside the band in this period, the last one too.");
+    coupling.standing.says = Says::Asked;
+    EXPECT_EQ(saidWhere(Verdict::Inside),
+              "2 readings lay outside the band in this period; the last reading is inside.")
+        << "whatever is asked";
+    coupling.latest->reading.when = coupling.outside.back().reading.when;
+    EXPECT_EQ(saidWhere(Verdict::Inside),
+              "2 readings lay outside the band in this period, one of them at the last rigging.");
+    coupling.latest.reset();
+    coupling.latestJudgement.reset();
+    EXPECT_EQ(plain(CauseWords::of(coupling, {}).front().pattern),
+              "2 readings lay outside the band in this period.");
 }
 
 TEST_F(WordsOfAReview, SayOfThePastOnlyWhatIsNotedOfPartSeated)
