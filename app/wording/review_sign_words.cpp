@@ -142,14 +142,17 @@ QString ReviewWords::movementSign(const PathChangeTold& change)
 QString ReviewWords::outsideTogether(const std::vector<OutsideStory>& stories)
 {
     const TogetherCounts counts = togetherCounts(stories);
-    const int all = counts.high + counts.low;
-    if (all == 0)
+    const int together = counts.high + counts.low;
+    if (together == 0)
         return {};
+    if (stories.size() == 1)
+        return counts.high > 0 ? tr("when all or nearly all couplings read high")
+                               : tr("when all or nearly all couplings read low");
     if (counts.low == 0)
-        return tr("%n of them when all or nearly all couplings read high", nullptr, all);
+        return tr("%n of them when all or nearly all couplings read high", nullptr, together);
     if (counts.high == 0)
-        return tr("%n of them when all or nearly all couplings read low", nullptr, all);
-    return tr("%n of them when all or nearly all couplings read high, or low, together", nullptr, all);
+        return tr("%n of them when all or nearly all couplings read low", nullptr, together);
+    return tr("%n of them when all or nearly all couplings read high, or low, together", nullptr, together);
 }
 
 // The farthest in millimetres, with its day, and how many of them were not this coupling's alone.

@@ -172,6 +172,9 @@ QString TrendsPageWords::counts(const Counts& counts)
                         "%4 cannot tell.")
                          .arg(formats.count(counts.judged), formats.count(counts.nearEdge),
                               formats.count(counts.outside), formats.count(counts.cannotTell));
+    addIfAny(sentences, counts.outsideTogether,
+             tr("One of those outside was read when all or nearly all couplings went the same way."),
+             tr("%1 of those outside were read when all or nearly all couplings went the same way."));
     addIfAny(sentences, counts.outsideSetAside,
              tr("One more was outside and was corrected, struck or left out later; it happened."),
              tr("%1 more were outside and were corrected, struck or left out later; they happened."));

@@ -94,6 +94,7 @@ public:
         int cannotTell = 0;
         int noBand = 0;
         int outsideSetAside = 0;
+        int outsideTogether = 0; // of those outside
         int partSeatedAtRigging = 0;
         int notSecuredAtRigging = 0;
     };

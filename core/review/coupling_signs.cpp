@@ -65,12 +65,6 @@ double forecastOutside(const CouplingReview& coupling)
     return coupling.movement && coupling.movement->forecast ? coupling.movement->forecast->chanceOutside : 0;
 }
 
-bool wentWith(const DayShift& day, const OutsideStory& story)
-{
-    const bool isUp = story.judgement.direction == Direction::Above;
-    return day.shift.isCalled && day.rigging == std::floor(story.rigging) && isUp == (day.shift.mean > 0);
-}
-
 } // namespace
 
 bool isMovement(Sign sign)
@@ -155,12 +149,18 @@ const DayShift* togetherWith(const CouplingReview& coupling, std::span<const Day
     return day == shifts.end() ? nullptr : &*day;
 }
 
+bool wentWithAll(std::span<const DayShift> shifts, double rigging, Direction direction)
+{
+    return std::ranges::any_of(shifts, [&](const DayShift& day) {
+        return day.shift.isCalled && day.rigging == std::floor(rigging) &&
+               (direction == Direction::Above) == (day.shift.mean > 0);
+    });
+}
+
 void tellTogether(std::span<const DayShift> shifts, std::vector<OutsideStory>& stories)
 {
     for (OutsideStory& story : stories)
-        story.together = story.beyond > 0 && std::ranges::any_of(shifts, [&story](const DayShift& day) {
-                             return wentWith(day, story);
-                         });
+        story.together = story.beyond > 0 && wentWithAll(shifts, story.rigging, story.judgement.direction);
 }
 
 int wentTogether(const DayShift& day)

@@ -18,6 +18,8 @@ Says gravestTold(const CouplingReview& coupling);
 // The called day of `shifts` on which the coupling was read last and went the way of the others; null where
 // it was another day, or it did not go along.
 const DayShift* togetherWith(const CouplingReview& coupling, std::span<const DayShift> shifts);
+// Whether `shifts` call that rigging's day, and all couplings then went to that side.
+bool wentWithAll(std::span<const DayShift> shifts, double rigging, Direction direction);
 // Which of the stories are of a called day of `shifts`, and on the side to which all couplings then went.
 void tellTogether(std::span<const DayShift> shifts, std::vector<OutsideStory>& stories);
 // How many of the couplings that were read on that day went the same way.

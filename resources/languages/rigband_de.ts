@@ -10635,6 +10635,14 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>All or nearly all couplings read low that day.</source>
         <translation>Alle oder fast alle Anschlüsse wurden an diesem Tag tief gemessen.</translation>
     </message>
+    <message>
+        <source>when all or nearly all couplings read high</source>
+        <translation>als alle oder fast alle Anschlüsse hoch gemessen wurden</translation>
+    </message>
+    <message>
+        <source>when all or nearly all couplings read low</source>
+        <translation>als alle oder fast alle Anschlüsse tief gemessen wurden</translation>
+    </message>
 </context>
 <context>
     <name>RiggedWords</name>
@@ -15708,6 +15716,14 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
             <numerusform>Keine Drift, kein Sprung und keine Änderung der Streuung zeigt sich bei %n Aufrüsten, je eine Messung</numerusform>
             <numerusform>Keine Drift, kein Sprung und keine Änderung der Streuung zeigt sich bei %n Aufrüsten, je eine Messung</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>One of those outside was read when all or nearly all couplings went the same way.</source>
+        <translation>Eine von denen außerhalb wurde gemessen, als alle oder fast alle Anschlüsse in dieselbe Richtung gingen.</translation>
+    </message>
+    <message>
+        <source>%1 of those outside were read when all or nearly all couplings went the same way.</source>
+        <translation>%1 von denen außerhalb wurden gemessen, als alle oder fast alle Anschlüsse in dieselbe Richtung gingen.</translation>
     </message>
 </context>
 <context>

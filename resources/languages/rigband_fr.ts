@@ -10635,6 +10635,14 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>All or nearly all couplings read low that day.</source>
         <translation>Tous les raccords ou presque étaient bas ce jour-là.</translation>
     </message>
+    <message>
+        <source>when all or nearly all couplings read high</source>
+        <translation>quand tous les raccords ou presque étaient hauts</translation>
+    </message>
+    <message>
+        <source>when all or nearly all couplings read low</source>
+        <translation>quand tous les raccords ou presque étaient bas</translation>
+    </message>
 </context>
 <context>
     <name>RiggedWords</name>
@@ -15708,6 +15716,14 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
             <numerusform>Ni dérive, ni saut, ni changement de dispersion ne se voit sur %n montage, une mesure chacun</numerusform>
             <numerusform>Ni dérive, ni saut, ni changement de dispersion ne se voit sur %n montages, une mesure chacun</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>One of those outside was read when all or nearly all couplings went the same way.</source>
+        <translation>Une de celles hors bande a été mesurée quand tous les raccords ou presque allaient dans le même sens.</translation>
+    </message>
+    <message>
+        <source>%1 of those outside were read when all or nearly all couplings went the same way.</source>
+        <translation>%1 de celles hors bande ont été mesurées quand tous les raccords ou presque allaient dans le même sens.</translation>
     </message>
 </context>
 <context>

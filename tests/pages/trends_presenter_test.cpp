@@ -1,6 +1,7 @@
 #include "app/pages/trends/readings_model.h"
 #include "app/pages/trends/trends_presenter.h"
 #include "app/wording/trend_words.h"
+#include "app/wording/trends_page_words.h"
 #include "core/store/facts_book.h"
 #include "tests/pages/trends_scene.h"
 
@@ -469,4 +470,15 @@ TEST(ReadingOfATable, ShowsNoHourInTheTableOfTrends)
     EXPECT_FALSE(model.copyText(ReadingColumn::When, 0).contains("12:00"));
     EXPECT_FALSE(
         TrendWords::reading(view.find(hangar.leftAileron)->series.readings.front()).contains("12:00"));
+}
+
+TEST(CountsOfTrends, TellHowManyOfThoseOutsideWentTheWayOfAll)
+{
+    TrendsPageWords::Counts counts;
+    counts.judged = 40;
+    counts.outside = 3;
+    EXPECT_FALSE(TrendsPageWords::counts(counts).contains("same way"));
+    counts.outsideTogether = 2;
+    EXPECT_TRUE(TrendsPageWords::counts(counts).contains(
+        "2 of those outside were read when all or nearly all couplings went the same way."));
 }

@@ -406,6 +406,15 @@ TEST_F(WordsOfAReview, TellTheFarthestSingleReadingWithItsDayInWhatStandsOut)
               "3 readings outside its band, the farthest 0.02 mm or more beyond it, on 12 May 2026");
 }
 
+TEST_F(WordsOfAReview, SayOfTheOnlyReadingOutsideThatAllOthersWentAlong)
+{
+    addOutside({0.06}, OutsideBy::Nothing);
+    coupling.outside[0].together = true;
+    EXPECT_EQ(plain(ReviewWords::sign(Sign::Outside, coupling)),
+              "1 reading outside its band, 0.06 mm or more beyond it, on 12 May 2026, when all or nearly all "
+              "couplings read high");
+}
+
 TEST_F(WordsOfAReview, CountApartWhatLayOutsideWithAllTheOthers)
 {
     addOutside({0.30, 0.06, 0.05}, OutsideBy::Nothing);

@@ -47,8 +47,8 @@ QString readingSentence(const CouplingTrend& trend)
 QString countsSentence(const FittingCounts& counts)
 {
     return TrendsPageWords::counts({counts.all(), counts.nearEdge, counts.outside, counts.cannotTell,
-                                    counts.noBand, counts.outsideSetAside, counts.partSeatedAtRigging,
-                                    counts.notSecuredAtRigging});
+                                    counts.noBand, counts.outsideSetAside, counts.outsideTogether,
+                                    counts.partSeatedAtRigging, counts.notSecuredAtRigging});
 }
 
 } // namespace

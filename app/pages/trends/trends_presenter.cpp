@@ -7,6 +7,7 @@
 #include "app/wording/review_words.h"
 #include "app/wording/trends_page_words.h"
 #include "core/review/coupling_history.h"
+#include "core/review/coupling_signs.h"
 #include "core/review/rigging_numbers.h"
 #include "core/rigging/counts_as.h"
 #include "core/store/facts_book.h"
@@ -28,7 +29,9 @@ constexpr Day kLastDayOfAll = Day::max();
 class CouplingTrendMaker
 {
 public:
-    CouplingTrendMaker(const KnownAirframe& known, const RiggingNumbers& numbers, const Coupling& coupling);
+    // `shifts` of every rigging that the review knows; they outlive this object.
+    CouplingTrendMaker(const KnownAirframe& known, const RiggingNumbers& numbers, const Coupling& coupling,
+                       std::span<const DayShift> shifts);
 
     // The band's origin and the counts are those of the fitting that held on that day.
     CouplingTrend make(Day asOf);
@@ -41,6 +44,7 @@ private:
     const AirframeFacts& m_facts;
     const RiggingNumbers& m_numbers;
     const CouplingHistory& m_history;
+    std::span<const DayShift> m_shifts;
     CouplingTrend m_trend;
 };
 
@@ -93,8 +97,8 @@ std::string noteOf(const TrendsReading& one, Doubts& doubts)
 }
 
 CouplingTrendMaker::CouplingTrendMaker(const KnownAirframe& known, const RiggingNumbers& numbers,
-                                       const Coupling& coupling)
-    : m_facts{known.facts()}, m_numbers{numbers}, m_history{known.history(coupling.id)}
+                                       const Coupling& coupling, std::span<const DayShift> shifts)
+    : m_facts{known.facts()}, m_numbers{numbers}, m_history{known.history(coupling.id)}, m_shifts{shifts}
 {
     m_trend.coupling = coupling;
 }
@@ -184,6 +188,8 @@ FittingCounts CouplingTrendMaker::countsOf(FittingId fitting) const
         if (one.isSetAside() || one.ofBaseline)
             continue;
         counts.add(verdict);
+        const bool isTogether = wentWithAll(m_shifts, one.rigging, one.judgement.direction);
+        counts.outsideTogether += verdict == Verdict::Outside && isTogether ? 1 : 0;
     }
     return counts;
 }
@@ -215,9 +221,11 @@ Result<TrendsView> TrendsPresenter::view(AirframeId airframe, const std::optiona
     view.chosen = chosenAmong(view.offers, chosen, facts);
     const ReviewPeriod& period = view.chosen.period;
     const RiggingNumbers numbers{facts};
-    for (const Coupling& coupling : facts.couplingsInUse())
-        view.couplings.push_back(CouplingTrendMaker{*known.value(), numbers, coupling}.make(period.to));
     view.review = known.value()->review(period);
+    for (const Coupling& coupling : facts.couplingsInUse())
+        view.couplings.push_back(
+            CouplingTrendMaker{*known.value(), numbers, coupling, view.review.readings.shifts}.make(
+                period.to));
     view.closed = ReviewWords::closedToSecond(view.review.closedToSecond);
     for (CouplingTrend& trend : view.couplings)
         if (const CouplingReview* review = view.review.find(trend.coupling.id)) {

@@ -64,6 +64,7 @@ struct BandOrigin
 struct FittingCounts : VerdictCounts
 {
     int outsideSetAside = 0; // outside, but superseded, struck or excluded: they happened
+    int outsideTogether = 0; // of those outside, when all couplings went that way
     int partSeatedAtRigging = 0;
     int notSecuredAtRigging = 0;
 };
