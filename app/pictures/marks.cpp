@@ -49,6 +49,7 @@ MarkShape shapeOf(Says says)
     case Says::Asked:
     case Says::PartSeated:
     case Says::NotSecured:
+    case Says::InDoubt:
     case Says::CannotTell:
         return MarkShape::HalfDisc;
     case Says::NoBandYet:
@@ -78,6 +79,7 @@ Role shapeRoleOf(Says says)
     case Says::Asked:
     case Says::PartSeated:
     case Says::NotSecured:
+    case Says::InDoubt:
     case Says::NearEdge:
     case Says::Moved:
     case Says::Scatters:

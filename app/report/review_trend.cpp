@@ -16,8 +16,7 @@ TrendSeries trendOf(const Source& source, const CouplingReview& coupling)
     if (readings.empty())
         return {};
     const AirframeFacts& facts = source.facts;
-    const CouplingHistory history = historyOf(id, facts.fittings, facts.readingsOf(id), facts.exclusions,
-                                              facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
+    const CouplingHistory history = historyOf(id, facts, facts.readingsOf(id));
     TrendSeries series =
         trendSeriesOf(coupling.coupling, history, readings, facts, source.numbers, source.review.period.to);
     drawMovement(coupling, source.review, series);

@@ -31,6 +31,7 @@ const char* rankOf(Says says)
     case Says::Asked:
     case Says::PartSeated:
     case Says::NotSecured:
+    case Says::InDoubt:
         return "near";
     case Says::Outside:
     case Says::Stopped:
@@ -131,6 +132,8 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
                                    : explanation);
     const Verdict careful = *m_says == Says::Outside ? Verdict::Outside : judgement.verdict;
     m_caution->setText(cautionFor(careful, callName, callPhone));
+    if (standing.factsInDoubt)
+        m_caution->setText(m_caution->text() + QLatin1Char(' ') + StandingWords::whereFacts());
     m_more->setText(VerdictWords::more(judgement));
     showParts(true);
     describe();

@@ -242,8 +242,9 @@ void MainWindow::followLookingThrough()
     if (m_pages->makeOneAhead() || !file.isLookedThrough())
         return;
     m_lookingThrough->stop();
-    m_bars->readFaults(file);
     readConflicts();
+    catchUp(); // with what was found, which pages tell
+    m_bars->readFaults(file);
     if (const auto problem = file.copyProblem())
         showProblem(problem->kind == ProblemKind::NoRoomForCopy ||
                             problem->kind == ProblemKind::CopyOfLaterDay

@@ -59,6 +59,8 @@ OutsideCounts outsideCounts(const std::vector<OutsideStory>& stories)
 QString ReviewWords::sign(Sign sign, const CouplingReview& coupling)
 {
     switch (sign) {
+    case Sign::FactsInDoubt:
+        return tr("another program changed facts it rests on, or may have");
     case Sign::OpenQuestion:
         if (coupling.openQuestions.size() == 1)
             return tr("one question open: %1")
@@ -272,6 +274,7 @@ QString ReviewWords::gravest(const CouplingReview& coupling)
     case Sign::Drift:
     case Sign::Step:
     case Sign::StepOrDrift:
+    case Sign::FactsInDoubt:
     case Sign::Outside:
     case Sign::OutsideBefore:
     case Sign::NearEdge:
@@ -315,6 +318,10 @@ QString ReviewWords::gravestFigures(const CouplingReview& coupling) const
         break;
     case Sign::ScatterGrew:
         sentences << scatterSentence(coupling);
+        break;
+    case Sign::FactsInDoubt:
+        sentences << tr("Trust no band and no verdict of it until these facts were compared with a copy or a "
+                        "print.");
         break;
     case Sign::OpenQuestion:
         sentences << tr("Nobody has said yet what was found.");

@@ -27,6 +27,7 @@ Verdict verdictOf(Says says)
     case Says::Asked:
     case Says::PartSeated:
     case Says::NotSecured:
+    case Says::InDoubt:
     case Says::CannotTell:
     case Says::Hidden:
     case Says::NotRead:
@@ -53,6 +54,8 @@ QString StandingWords::word(const CouplingStanding& standing)
         return tr("found part-seated");
     case Says::NotSecured:
         return tr("found not secured");
+    case Says::InDoubt:
+        return tr("facts in doubt", "that it rests on: another program changed them");
     case Says::Hidden:
         return tr("hidden", "what was found is kept back from the second person");
     case Says::NotRead:
@@ -78,6 +81,18 @@ QString StandingWords::word(const CouplingStanding& standing)
 }
 
 QString StandingWords::inFull(const CouplingStanding& standing)
+{
+    if (standing.says == Says::InDoubt)
+        return tr("Cannot tell: another program changed facts it rests on, or may have");
+    return standing.factsInDoubt
+               ? tr("%1; another program changed facts it rests on, or may have", "how it stands")
+                     .arg(byItself(standing))
+               : byItself(standing);
+}
+
+QString StandingWords::whereFacts() { return tr("Show these facts with Ctrl+7."); }
+
+QString StandingWords::byItself(const CouplingStanding& standing)
 {
     switch (standing.says) {
     case Says::Outside:
@@ -109,6 +124,7 @@ QString StandingWords::inFull(const CouplingStanding& standing)
         return tr("Inside the band; outside before this period, on %1, and nobody has said what it was",
                   "day")
             .arg(standing.outsideBefore ? Formats{}.day(*standing.outsideBefore) : QString{});
+    case Says::InDoubt:
     case Says::CannotTell:
     case Says::NoBandYet:
     case Says::NearEdge:
@@ -127,12 +143,12 @@ QString StandingWords::withReading(const CouplingStanding& standing)
             .arg(Formats{}.day(*standing.outsideBefore), Formats{}.interval(standing.reading->interval));
     const bool isOfThePeriod =
         standing.says == Says::Moved || standing.says == Says::Scatters || standing.says == Says::WasOutside;
+    const bool isApart = isOfThePeriod || standing.says == Says::InDoubt;
     // What is asked in words need not be about the latest reading.
     if (standing.asked == QuestionKind::SurfaceDoubt && isAsked(standing))
         return tr("%1; last read: %2", "what is asked of a surface, reading of the joint")
             .arg(askedInFull(standing), Formats{}.interval(standing.reading->interval));
-    if (isOfThePeriod || standing.asked == QuestionKind::Asked ||
-        (isAsked(standing) && standing.isReadElsewhere()))
+    if (isApart || standing.asked == QuestionKind::Asked || (isAsked(standing) && standing.isReadElsewhere()))
         return tr("%1; last read: %2", "what befell it in the period, reading")
             .arg(word(standing), Formats{}.interval(standing.reading->interval));
     return tr("%1: %2", "how it stands, reading")

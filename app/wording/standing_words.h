@@ -22,6 +22,7 @@ public:
     withReading(const CouplingStanding& standing); // "outside: 0.80–0.85 mm", "moved; last read: …"
     // Beside how the coupling stands: what its latest reading says by itself.
     static QString thisReading(Verdict verdict, const QString& explanation);
+    static QString whereFacts(); // on the screen, beside facts in doubt
     static QString notSeen(CheckKind kind);
     static QString asFound(const GapInterval& reading); // beside the word that it was found part-seated
     // "could not be seen"; `surface` is the one in doubt, named where it is not the joint's own.
@@ -30,6 +31,7 @@ public:
     static QString asked(const std::string& surface, const Question& about);
 
 private:
+    static QString byItself(const CouplingStanding& standing); // in full, without what it rests on
     static QString surfaceAsked(const std::optional<DoubtedSurface>& surface);
     // The same in full, with what another surface has to do with the joint.
     static QString askedInFull(const CouplingStanding& standing);

@@ -89,6 +89,7 @@ constexpr Phrase kWords[] = {
     {"gauge-quarantined", QT_TRANSLATE_NOOP("StoredWords", "gauge in doubt")},
     {"gap-is-no-witness", QT_TRANSLATE_NOOP("StoredWords", "the gap is no witness")},
     {"reaches-beyond-band", QT_TRANSLATE_NOOP("StoredWords", "reaches beyond the band")},
+    {"facts-in-doubt", QT_TRANSLATE_NOOP("StoredWords", "facts in doubt")},
     {"ball-not-seen", QT_TRANSLATE_NOOP("StoredWords", "ball not seen")},
     {"plunger-not-seen", QT_TRANSLATE_NOOP("StoredWords", "plunger not seen")},
     {"sleeve-not-seen", QT_TRANSLATE_NOOP("StoredWords", "sleeve not seen")},

@@ -149,6 +149,10 @@ QString VerdictWords::cannotTell(const Judgement& judgement, const QString& inte
         return tr("%1 reaches beyond the band. Read once with a finer gauge. Repeats with this one tell no "
                   "more.")
             .arg(interval);
+    case Reason::FactsInDoubt:
+        return tr("%1 is not judged: another program changed facts that this coupling's band rests on, or "
+                  "may have.")
+            .arg(interval);
     case Reason::BallNotSeen:
         return tr("%1 is kept. The ball was not seen: look again with a mirror or a light, and answer again.")
             .arg(interval);

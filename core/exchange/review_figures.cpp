@@ -15,6 +15,8 @@ namespace {
 std::string_view wordOf(Sign sign)
 {
     switch (sign) {
+    case Sign::FactsInDoubt:
+        return "facts-in-doubt";
     case Sign::OpenQuestion:
         return "open-question";
     case Sign::Drift:
@@ -66,6 +68,8 @@ std::string_view wordOf(Says says)
         return "part-seated";
     case Says::NotSecured:
         return "not-secured";
+    case Says::InDoubt:
+        return "facts-in-doubt";
     case Says::CannotTell:
         return "cannot-tell";
     case Says::NoBandYet:

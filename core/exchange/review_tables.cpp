@@ -299,9 +299,7 @@ std::string reviewFittingsTable(const AirframeFacts& facts, const AirframeReview
                  "inner_upper_mm", "outer_lower_mm", "outer_upper_mm", "scatter_mm", "baseline_readings"});
     std::map<CouplingId, CouplingHistory> histories;
     for (const Coupling& coupling : facts.couplings)
-        histories.emplace(coupling.id, historyOf(coupling.id, facts.fittings, facts.readingsOf(coupling.id),
-                                                 facts.exclusions, facts.frozenBaselines, facts.gauges,
-                                                 facts.gaugeChecks));
+        histories.emplace(coupling.id, historyOf(coupling.id, facts, facts.readingsOf(coupling.id)));
     for (const Coupling& coupling : facts.couplings)
         for (const FittingHistory& one : histories.at(coupling.id).fittings) {
             if (one.fitting.begins > review.period.to)

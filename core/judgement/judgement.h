@@ -16,6 +16,7 @@ enum class Reason {
     GaugeQuarantined,  // cannot tell
     GapIsNoWitness,    // cannot tell: locked and part-seated share gaps on this coupling
     ReachesBeyondBand, // cannot tell: the interval is too coarse or open
+    FactsInDoubt,      // cannot tell: its facts were changed past this program, or nobody can tell
     // cannot tell: the look was not finished, whatever the gap says
     BallNotSeen,
     PlungerNotSeen,

@@ -7,6 +7,7 @@
 #include "core/airframe/surface.h"
 #include "core/baseline/admitted.h"
 #include "core/judgement/kept_reading.h"
+#include "core/review/facts_in_doubt.h"
 #include "core/rigging/event.h"
 #include "core/rigging/joint_play.h"
 #include "core/rigging/question.h"
@@ -41,6 +42,8 @@ struct AirframeFacts
     std::vector<RecordTick> notesRead;    // that a note was read, in the order of saving
     // Where the first person's readings of the record that is open were taken out: see blind_readings.h.
     std::vector<CouplingId> closedToSecond;
+    // As far as the file was held against its chain.
+    FactsInDoubt inDoubt;
     // All that stands in each record, oldest first; only where somebody asked for it: see readContents().
     std::vector<RecordContent> contents;
 

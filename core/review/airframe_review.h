@@ -14,6 +14,7 @@ namespace rig {
 // What stands out on a coupling, gravest first. None of them is a diagnosis, and having none of them says no
 // more than that.
 enum class Sign {
+    FactsInDoubt,     // of what it rests on something was changed past this program, or nobody can tell
     OpenQuestion,     // something that nobody has found out yet
     Drift,            // the path goes up or down
     Step,             // it came to another level in the period; as grave as a drift

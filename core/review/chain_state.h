@@ -2,6 +2,7 @@
 
 #include "core/airframe/ids.h"
 #include "core/clock.h"
+#include "core/review/facts_in_doubt.h"
 
 #include <cstdint>
 #include <optional>
@@ -85,6 +86,7 @@ struct ChainState
     std::int64_t takenOver = 0; // facts of before the chain, or of the file that this one was handed on from
     std::vector<FaultyFact> told;                 // the first of them
     std::vector<ReplacedName> replacedNames = {}; // no faults
+    FactsInDoubt inDoubt = {};                    // by all of the faults, told or not
 };
 
 // So many of each table are told one by one, so that none drowns among those of another.

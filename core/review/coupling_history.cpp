@@ -2,6 +2,7 @@
 
 #include "core/baseline/gap_numbers.h"
 #include "core/numbers/grading.h"
+#include "core/review/airframe_facts.h"
 #include "core/rigging/counts_as.h"
 
 #include <algorithm>
@@ -74,6 +75,16 @@ FittingHistory fittingHistory(const Fitting& fitting, std::span<const Reading> r
     return one;
 }
 
+// A band of facts in doubt finds nothing good; what lies outside of it stays so.
+Judgement withoutTrust(Judgement judgement)
+{
+    if (judgement.verdict == Verdict::Outside || judgement.verdict == Verdict::NoBandYet)
+        return judgement;
+    judgement.verdict = Verdict::CannotTell;
+    judgement.reason = Reason::FactsInDoubt;
+    return judgement;
+}
+
 } // namespace
 
 const FittingHistory* CouplingHistory::find(FittingId fitting) const
@@ -134,6 +145,14 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
     return history;
 }
 
+CouplingHistory historyOf(CouplingId coupling, const AirframeFacts& facts, std::span<const Reading> readings)
+{
+    CouplingHistory history = historyOf(coupling, facts.fittings, readings, facts.exclusions,
+                                        facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
+    history.factsInDoubt = facts.inDoubt.isOf(coupling);
+    return history;
+}
+
 bool staysTheSameWith(const CouplingHistory& history, const Reading& reading)
 {
     const FittingHistory* fitting = history.find(reading.fitting);
@@ -156,7 +175,9 @@ Judgement judgeIn(const CouplingHistory& history, const Reading& reading)
     context.witness =
         known != fitting->witness.end() ? known->second : witnessWith(history, *fitting, reading.gauge);
     context.setVariance = setVariance(history, *fitting, reading);
-    return history.judged.emplace(one, judge(reading.interval, fitting->baseline, context)).first->second;
+    const Judgement judgement = judge(reading.interval, fitting->baseline, context);
+    return history.judged.emplace(one, history.factsInDoubt ? withoutTrust(judgement) : judgement)
+        .first->second;
 }
 
 std::optional<double> scoreIn(const CouplingHistory& history, const Reading& reading)

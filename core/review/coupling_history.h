@@ -16,6 +16,8 @@
 
 namespace rig {
 
+struct AirframeFacts;
+
 // One fitting with what its admitted readings say.
 struct FittingHistory
 {
@@ -52,6 +54,7 @@ struct CouplingHistory
     std::vector<FittingHistory> fittings; // oldest first
     std::vector<GapInterval> partSeated;  // seen on purpose or by accident, over all fittings
     int partSeatedDays = 0;               // different days of those
+    bool factsInDoubt = false;            // see core/review/facts_in_doubt.h: no band of it is trusted
     std::vector<Gauge> gauges;
     std::vector<GaugeCheck> checks;
     // By judgeIn() and scoreIn(): the same few intervals come again and again.
@@ -71,6 +74,8 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
                           std::span<const Reading> readings, std::span<const Exclusion> exclusions,
                           std::span<const FrozenBaseline> frozen, std::span<const Gauge> gauges,
                           std::span<const GaugeCheck> checks);
+// The same by what is known of the airframe.
+CouplingHistory historyOf(CouplingId coupling, const AirframeFacts& facts, std::span<const Reading> readings);
 
 // Whether the history would be the same with this further reading of its coupling: so for an ordinary one at
 // a rigging, which makes no band and is the first of nothing.

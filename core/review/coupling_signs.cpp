@@ -75,6 +75,8 @@ bool isMovement(Sign sign)
 std::vector<Sign> signsOf(const CouplingReview& coupling)
 {
     std::vector<Sign> signs;
+    if (coupling.standing.factsInDoubt)
+        signs.push_back(Sign::FactsInDoubt);
     if (!coupling.openQuestions.empty())
         signs.push_back(Sign::OpenQuestion);
     addMovement(coupling, signs);
@@ -126,6 +128,7 @@ Says gravestTold(const CouplingReview& coupling)
             return Says::NearEdge;
         case Sign::GapIsNoWitness:
             return Says::CannotTell;
+        case Sign::FactsInDoubt:
         case Sign::OpenQuestion:
         case Sign::NotRead:
         case Sign::NoBand:

@@ -306,6 +306,15 @@ std::optional<DoubtedSurface> CouplingStandings::doubtedAt(const Coupling& coupl
 
 CouplingStanding CouplingStandings::standingOf(const Coupling& coupling, const CouplingHistory& history) const
 {
+    CouplingStanding standing = toldOf(coupling, history);
+    standing.factsInDoubt = history.factsInDoubt;
+    if (standing.factsInDoubt)
+        standing.says = std::min(standing.says, Says::InDoubt);
+    return standing;
+}
+
+CouplingStanding CouplingStandings::toldOf(const Coupling& coupling, const CouplingHistory& history) const
+{
     CouplingStanding standing = ownStandingOf(coupling, history);
     const std::optional<DoubtedSurface> surface = doubtedAt(coupling);
     const Says told = surface && surface->saidNo() ? Says::Stopped : Says::Asked;

@@ -52,9 +52,12 @@ struct CouplingStanding
     std::optional<Day>
         outsideBefore;         // last day before the period that OutsideBefore tells of; none elsewhere
     bool isUnresolved = false; // nobody has said yet what it was, asked or not
+    bool factsInDoubt = false; // told beside whatever is graver
 
     // Of `reading`, where it is the reading that speaks and nothing graver is said beside it.
     std::optional<Verdict> verdict() const;
+    // Said before what was done at it.
+    bool isSaidFirst() const { return isUnresolved || says == Says::InDoubt; }
     // The reading that stands beside what is asked was taken in another record than that.
     bool isReadElsewhere() const { return askedIn && reading && reading->record != askedIn; }
     // Something is told beside it: how it moves, or what befell it in the period. No mark of an inside
@@ -93,6 +96,7 @@ private:
     void takeStrikes(const std::vector<Exclusion>& exclusions);
     void takeQuestions(const std::vector<QuestionStory>& questions, std::span<const Surface> surfaces);
     std::optional<DoubtedSurface> doubtedAt(const Coupling& coupling) const;
+    CouplingStanding toldOf(const Coupling& coupling, const CouplingHistory& history) const;
     CouplingStanding hiddenOf(const Coupling& coupling, const CouplingStanding& standing) const;
     CouplingStanding ownStandingOf(const Coupling& coupling, const CouplingHistory& history) const;
     void takeBackwards(const AirframeFacts& facts, Day back, Day opened);

@@ -108,8 +108,7 @@ std::vector<JudgedReading> judgedReadings(const AirframeFacts& facts, Day last)
         std::vector<Reading> known;
         for (const KeptReading* kept : readings)
             known.push_back(kept->reading);
-        const CouplingHistory history = historyOf(coupling, facts.fittings, known, facts.exclusions,
-                                                  facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
+        const CouplingHistory history = historyOf(coupling, facts, known);
         judgeEach(history, readings, setAside, numbers, judged);
     }
     sortOldestFirst(judged);

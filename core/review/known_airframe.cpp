@@ -55,10 +55,7 @@ const CouplingHistory& KnownAirframe::history(CouplingId coupling) const
     std::vector<Reading> readings;
     for (const KeptReading* kept : readingsOf(coupling))
         readings.push_back(kept->reading);
-    return m_histories
-        .emplace(coupling, historyOf(coupling, m_facts.fittings, readings, m_facts.exclusions,
-                                     m_facts.frozenBaselines, m_facts.gauges, m_facts.gaugeChecks))
-        .first->second;
+    return m_histories.emplace(coupling, historyOf(coupling, m_facts, readings)).first->second;
 }
 
 std::vector<const KeptReading*> KnownAirframe::readingsOf(CouplingId coupling) const

@@ -52,9 +52,8 @@ CouplingReadings couplingReadings(const AirframeFacts& facts, const RiggingNumbe
 {
     CouplingReadings one;
     one.coupling = coupling;
-    one.history = historyOfCoupling ? historyOfCoupling(coupling.id)
-                                    : historyOf(coupling.id, facts.fittings, readings, facts.exclusions,
-                                                facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
+    one.history =
+        historyOfCoupling ? historyOfCoupling(coupling.id) : historyOf(coupling.id, facts, readings);
     Judging judging{one.history};
     std::vector<LaterReading> all;
     for (const Reading& reading : oldestFirst(standing(readings, facts.exclusions))) {

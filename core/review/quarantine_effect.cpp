@@ -43,8 +43,10 @@ public:
 private:
     CouplingHistory historyWith(CouplingId coupling, std::span<const GaugeCheck> checks) const
     {
-        return historyOf(coupling, m_facts.fittings, m_readings, m_facts.exclusions, m_facts.frozenBaselines,
-                         m_facts.gauges, checks);
+        CouplingHistory history = historyOf(coupling, m_facts.fittings, m_readings, m_facts.exclusions,
+                                            m_facts.frozenBaselines, m_facts.gauges, checks);
+        history.factsInDoubt = m_facts.inDoubt.isOf(coupling);
+        return history;
     }
 
     void compareVerdicts(CouplingInDoubt& into, GaugeId gauge, const std::set<FittingId>& changed)

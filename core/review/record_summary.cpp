@@ -158,10 +158,7 @@ private:
         const auto known = m_histories.find(coupling);
         if (known != m_histories.end())
             return known->second;
-        return m_histories
-            .emplace(coupling,
-                     historyOf(coupling, m_facts.fittings, m_facts.readingsOf(coupling), m_facts.exclusions,
-                               m_facts.frozenBaselines, m_facts.gauges, m_facts.gaugeChecks))
+        return m_histories.emplace(coupling, historyOf(coupling, m_facts, m_facts.readingsOf(coupling)))
             .first->second;
     }
 

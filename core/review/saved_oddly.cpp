@@ -15,6 +15,10 @@ constexpr std::int64_t kSecondsThatSayNothing = 60;
 
 bool isShownOtherwise(const JudgedReading& one)
 {
+    // Of facts in doubt every reading is judged otherwise than before; only what was outside tells something.
+    if (one.judgement.reason == Reason::FactsInDoubt &&
+        (!one.shown || one.shown->judgement.verdict != Verdict::Outside))
+        return false;
     return one.shown && one.shown->methodVersion == kMethodVersion && !one.isStruckThrough() &&
            one.shown->judgement.verdict != one.judgement.verdict;
 }

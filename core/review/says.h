@@ -11,6 +11,7 @@ enum class Says {
     Asked,      // something else about it is asked and not found out
     PartSeated, // the latest reading found it so
     NotSecured, // likewise
+    InDoubt,    // facts that it rests on were changed past this program, or nobody can tell
     CannotTell,
     NoBandYet,
     Hidden,  // what was found today is kept back until the second person has worked

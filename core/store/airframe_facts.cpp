@@ -33,6 +33,7 @@ Result<AirframeFacts> factsWithoutReadings(const Records& records, AirframeId ai
     if (found == airframes.end())
         return Problem{ProblemKind::NotFound, textOf(airframe.bytes)};
     facts.airframe = *found;
+    facts.inDoubt = records.inDoubt();
     return facts;
 }
 

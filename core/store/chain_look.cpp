@@ -2,6 +2,7 @@
 
 #include "core/store/chain.h"
 #include "core/store/chain_link.h"
+#include "core/store/couplings_in_doubt.h"
 #include "core/store/faulty_fact.h"
 #include "core/store/tables.h"
 #include "core/store/values.h"
@@ -21,7 +22,8 @@ class Look
 {
 public:
     Look(StoreFile::Connection& connection, std::stop_token stop, Progress* progress = nullptr)
-        : m_connection{connection}, m_bytes{connection}, m_stop{std::move(stop)}, m_progress{progress}
+        : m_connection{connection}, m_bytes{connection}, m_inDoubt{connection}, m_stop{std::move(stop)},
+          m_progress{progress}
     {
     }
 
@@ -45,6 +47,7 @@ public:
         if (!takenOver)
             return takenOver.problem();
         m_state.takenOver = takenOver.value().value_or(0);
+        m_state.inDoubt = m_inDoubt.found();
         return m_state;
     }
 
@@ -73,11 +76,17 @@ private:
         return count("link", kLinkTakes);
     }
 
-    void found(ChainFault fault, const std::string& table, const IdBytes& fact)
+    Outcome found(ChainFault fault, const std::string& table, const IdBytes& fact)
     {
         if (++m_faultsIn[table] <= kFaultsTold)
             m_state.told.push_back(tellOf(m_connection, fault, table, fact));
         ++m_state.faults;
+        if (fault == ChainFault::Torn)
+            m_inDoubt.takeAll();
+        if (fault == ChainFault::Missing)
+            m_inDoubt.takeGone(table);
+        const bool stands = fault == ChainFault::Changed || fault == ChainFault::Inserted;
+        return stands ? m_inDoubt.take(table, fact) : Done{};
     }
 
     Outcome eachLink()
@@ -115,15 +124,16 @@ private:
         if (!follows)
             return follows.problem();
         if (!follows.value())
-            found(ChainFault::Torn, link.kind, link.fact);
+            if (const Outcome told = found(ChainFault::Torn, link.kind, link.fact); !told)
+                return told;
         remember(link);
         const Result<LinkHolds> held = whetherHolds(m_bytes, link);
         if (!held)
             return held.problem();
         if (held.value() == LinkHolds::FactGone)
-            found(ChainFault::Missing, link.kind, link.fact);
+            return found(ChainFault::Missing, link.kind, link.fact);
         if (held.value() == LinkHolds::FactChanged)
-            found(ChainFault::Changed, link.kind, link.fact);
+            return found(ChainFault::Changed, link.kind, link.fact);
         return held.value() == LinkHolds::NameReplaced ? tellReplaced(link.fact) : Done{};
     }
 
@@ -221,7 +231,8 @@ private:
             if (!read)
                 return read;
             for (const IdBytes& id : unlinked)
-                found(ChainFault::Inserted, table, id);
+                if (const Outcome told = found(ChainFault::Inserted, table, id); !told)
+                    return told;
             if (const Outcome on = goesOn(rows); !on)
                 return on;
         }
@@ -238,6 +249,7 @@ private:
 
     StoreFile::Connection& m_connection;
     FactBytes m_bytes;
+    CouplingsInDoubt m_inDoubt;
     std::stop_token m_stop;
     Progress* m_progress;
     std::size_t m_done = 0;

@@ -81,7 +81,8 @@ struct StoreFile::Connection
     std::optional<Problem> spoilt; // an inner transaction failed: the outer one may not commit
     std::unique_ptr<Chain> chain;  // of what is written here, see Writer
     std::optional<qlonglong>
-        chainLookedAt; // PRAGMA data_version when looking at the chain behind the window began
+        chainLookedAt;    // PRAGMA data_version when looking at the chain behind the window began
+    FactsInDoubt inDoubt; // as the chain told it when it was looked at last, not behind it
     std::unique_ptr<LookThrough> looking; // behind the window; empty when that was done before opening
 
 private:

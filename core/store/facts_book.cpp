@@ -38,15 +38,6 @@ private:
     bool m_isOwn;
 };
 
-// Moves on with every write of another connection, never with one of ours.
-Result<std::int64_t> dataVersion(StoreFile::Connection& connection)
-{
-    const auto version = connection.integer(QStringLiteral("PRAGMA data_version"));
-    if (!version)
-        return version.problem();
-    return version.value().value_or(0);
-}
-
 template <typename Fact> Outcome put(Result<std::vector<Fact>> read, std::vector<Fact>& into)
 {
     Problem problem;
@@ -143,7 +134,7 @@ bool FactsBook::isLearningUpToDate() const
 
 Result<std::int64_t> FactsBook::writesElsewhere() const
 {
-    return dataVersion(m_file.connection());
+    return m_file.changesElsewhere();
 }
 
 Result<const RecordContent*> FactsBook::content(RecordId record)

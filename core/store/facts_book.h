@@ -48,7 +48,8 @@ public:
     // What the file knows of learning this airframe. Stays where it is until it is called again.
     Result<const LearningFacts*> learning(AirframeId airframe);
 
-    // Moves on whenever another window or program has written into the file; nothing saved here moves it.
+    // Moves on whenever another window or program has written into the file, and when what one of them had
+    // changed before is found behind the window; nothing saved here moves it.
     Result<std::int64_t> writesElsewhere() const;
 
     // A record of the airframe asked for last, as it was when first asked for since; read then and held.

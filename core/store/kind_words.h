@@ -308,6 +308,8 @@ constexpr std::string_view wordOf(Reason kind)
         return "gap-is-no-witness";
     case Reason::ReachesBeyondBand:
         return "reaches-beyond-band";
+    case Reason::FactsInDoubt:
+        return "facts-in-doubt";
     case Reason::BallNotSeen:
         return "ball-not-seen";
     case Reason::PlungerNotSeen:

@@ -107,8 +107,16 @@ void LookThrough::run(const std::stop_token& stop)
     const std::lock_guard lock{m_guard};
     if (!kept)
         m_copyProblem = kept.problem();
-    m_chain = std::move(chain);
+    keep(std::move(chain));
     m_isDone = true;
+}
+
+void LookThrough::keep(std::optional<ChainState> chain)
+{
+    const FactsInDoubt before = m_chain ? m_chain->inDoubt : FactsInDoubt{};
+    m_chain = std::move(chain);
+    if ((m_chain ? m_chain->inDoubt : FactsInDoubt{}) != before)
+        ++m_doubtsFound;
 }
 
 std::optional<Outcome> LookThrough::wholeness(std::chrono::milliseconds most) const
@@ -130,7 +138,7 @@ void LookThrough::lookAtChainAgain()
         std::optional<ChainState> chain = chainOf(m_path, stop);
         const std::lock_guard lock{m_guard};
         if (chain)
-            m_chain = std::move(chain);
+            keep(std::move(chain));
     }};
 }
 
@@ -138,6 +146,18 @@ std::optional<ChainState> LookThrough::chainFound() const
 {
     const std::lock_guard lock{m_guard};
     return m_chain;
+}
+
+FactsInDoubt LookThrough::inDoubt() const
+{
+    const std::lock_guard lock{m_guard};
+    return m_chain ? m_chain->inDoubt : FactsInDoubt{};
+}
+
+std::int64_t LookThrough::doubtsFound() const
+{
+    const std::lock_guard lock{m_guard};
+    return m_doubtsFound;
 }
 
 std::optional<Problem> LookThrough::copyProblem() const

@@ -6,6 +6,7 @@
 
 #include <chrono>
 #include <condition_variable>
+#include <cstdint>
 #include <mutex>
 #include <optional>
 #include <stop_token>
@@ -34,11 +35,15 @@ public:
     std::optional<Problem> copyProblem() const;
     // What the chain of a whole file tells; known once it is done, unless it could not be read.
     std::optional<ChainState> chainFound() const;
+    // The same of the couplings alone, and how often that has changed; nothing while it is not known.
+    FactsInDoubt inDoubt() const;
+    std::int64_t doubtsFound() const;
     // Behind the window once more: somebody else has written. Until it is done what was found before stands.
     void lookAtChainAgain();
 
 private:
     void run(const std::stop_token& stop);
+    void keep(std::optional<ChainState> chain); // under m_guard
 
     std::string m_path;
     std::optional<Day> m_copyOn;
@@ -47,6 +52,7 @@ private:
     std::optional<Outcome> m_wholeness;
     std::optional<Problem> m_copyProblem;
     std::optional<ChainState> m_chain;
+    std::int64_t m_doubtsFound = 0;
     bool m_isDone = false;
     std::jthread m_thread; // the last members: they use the others
     std::jthread m_again;

@@ -49,6 +49,8 @@ public:
 
     // Another program on this machine has the file open.
     bool isOpenElsewhere() const;
+    // See StoreFile::inDoubt().
+    FactsInDoubt inDoubt() const;
     // See StoreFile::evidence().
     Result<FileEvidence> evidence(const std::vector<std::string>& shortForms = {}) const;
 

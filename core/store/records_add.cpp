@@ -31,6 +31,11 @@ bool Records::isOpenElsewhere() const
     return m_file.isOpenElsewhere();
 }
 
+FactsInDoubt Records::inDoubt() const
+{
+    return m_file.inDoubt();
+}
+
 Result<FileEvidence> Records::evidence(const std::vector<std::string>& shortForms) const
 {
     return m_file.evidence(shortForms);

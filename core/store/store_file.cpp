@@ -287,7 +287,23 @@ Result<FileEnd> StoreFile::end()
 
 Result<ChainState> StoreFile::lookAtChain(Progress* progress)
 {
-    return rig::lookAtChain(*m_connection, progress);
+    auto state = rig::lookAtChain(*m_connection, progress);
+    if (state)
+        m_connection->inDoubt = state.value().inDoubt;
+    return state;
+}
+
+FactsInDoubt StoreFile::inDoubt() const
+{
+    return m_connection->looking ? m_connection->looking->inDoubt() : m_connection->inDoubt;
+}
+
+Result<std::int64_t> StoreFile::changesElsewhere() const
+{
+    const auto version = m_connection->integer(QStringLiteral("PRAGMA data_version"));
+    if (!version)
+        return version.problem();
+    return version.value().value_or(0) + (m_connection->looking ? m_connection->looking->doubtsFound() : 0);
 }
 
 std::optional<ChainState> StoreFile::chainFound() const
@@ -308,7 +324,7 @@ Result<std::optional<Moment>> StoreFile::lastSaved()
 void StoreFile::lookAtChainAgain() const
 {
     const auto version = m_connection->integer(QStringLiteral("PRAGMA data_version"));
-    if (!m_connection->looking || !version)
+    if (!m_connection->looking || !version || m_connection->chainLookedAt == version.value())
         return;
     m_connection->chainLookedAt = version.value();
     m_connection->looking->lookAtChainAgain();

@@ -102,6 +102,11 @@ public:
     // The same as it was found behind the window; empty while it is not known, and where it was not looked
     // at.
     std::optional<ChainState> chainFound() const;
+    // Of which couplings the facts were found in doubt: behind the window, and where nothing goes on there
+    // when the chain was looked at last. Nothing while it was not.
+    FactsInDoubt inDoubt() const;
+    // Moves on whenever another program has written, and when what is in doubt is found behind the window.
+    Result<std::int64_t> changesElsewhere() const;
     // Another program has written: looked at once more, behind the window.
     void lookAtChainAgain() const;
     // Where a print with this short form stands, see readShortForm(); empty where this file never had it.

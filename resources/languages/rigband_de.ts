@@ -10643,6 +10643,14 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>when all or nearly all couplings read low</source>
         <translation>als alle oder fast alle Anschlüsse tief gemessen wurden</translation>
     </message>
+    <message>
+        <source>another program changed facts it rests on, or may have</source>
+        <translation>ein anderes Programm hat Einträge geändert, auf denen er beruht, oder kann es getan haben</translation>
+    </message>
+    <message>
+        <source>Trust no band and no verdict of it until these facts were compared with a copy or a print.</source>
+        <translation>Keinem Band und keinem Urteil von ihm trauen, bis diese Einträge mit einer Kopie oder einem Ausdruck verglichen sind.</translation>
+    </message>
 </context>
 <context>
     <name>RiggedWords</name>
@@ -12878,6 +12886,24 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <comment>day, reading</comment>
         <translation>vor diesem Zeitraum außerhalb, am %1; zuletzt gemessen: %2</translation>
     </message>
+    <message>
+        <source>facts in doubt</source>
+        <comment>that it rests on: another program changed them</comment>
+        <translation>Einträge im Zweifel</translation>
+    </message>
+    <message>
+        <source>Cannot tell: another program changed facts it rests on, or may have</source>
+        <translation>Nicht zu sagen: Ein anderes Programm hat Einträge geändert, auf denen er beruht, oder kann es getan haben</translation>
+    </message>
+    <message>
+        <source>%1; another program changed facts it rests on, or may have</source>
+        <comment>how it stands</comment>
+        <translation>%1; ein anderes Programm hat Einträge geändert, auf denen er beruht, oder kann es getan haben</translation>
+    </message>
+    <message>
+        <source>Show these facts with Ctrl+7.</source>
+        <translation>Diese Einträge zeigt Strg+7.</translation>
+    </message>
 </context>
 <context>
     <name>StatementWords</name>
@@ -14272,6 +14298,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>none felt</source>
         <translation>keines gefühlt</translation>
+    </message>
+    <message>
+        <source>facts in doubt</source>
+        <translation>Einträge im Zweifel</translation>
     </message>
 </context>
 <context>
@@ -15932,6 +15962,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Finish the look, the pull and the second person. A gap inside the band is one sign only.</source>
         <translation>Sichtkontrolle und Zugprobe zu Ende führen, dann die zweite Person. Ein Spalt im Band ist nur ein Anzeichen.</translation>
+    </message>
+    <message>
+        <source>%1 is not judged: another program changed facts that this coupling's band rests on, or may have.</source>
+        <translation>%1 wird nicht beurteilt: Ein anderes Programm hat Einträge geändert, auf denen das Band dieses Anschlusses beruht, oder kann es getan haben.</translation>
     </message>
 </context>
 <context>

@@ -10643,6 +10643,14 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>when all or nearly all couplings read low</source>
         <translation>quand tous les raccords ou presque étaient bas</translation>
     </message>
+    <message>
+        <source>another program changed facts it rests on, or may have</source>
+        <translation>un autre programme a modifié des faits sur lesquels il repose, ou a pu le faire</translation>
+    </message>
+    <message>
+        <source>Trust no band and no verdict of it until these facts were compared with a copy or a print.</source>
+        <translation>Ne se fier à aucune bande ni à aucun verdict à son sujet tant que ces faits n’ont pas été comparés avec une copie ou une impression.</translation>
+    </message>
 </context>
 <context>
     <name>RiggedWords</name>
@@ -12878,6 +12886,24 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <comment>day, reading</comment>
         <translation>hors bande avant cette période, le %1 ; dernière mesure : %2</translation>
     </message>
+    <message>
+        <source>facts in doubt</source>
+        <comment>that it rests on: another program changed them</comment>
+        <translation>faits en doute</translation>
+    </message>
+    <message>
+        <source>Cannot tell: another program changed facts it rests on, or may have</source>
+        <translation>On ne peut pas dire : un autre programme a modifié des faits sur lesquels il repose, ou a pu le faire</translation>
+    </message>
+    <message>
+        <source>%1; another program changed facts it rests on, or may have</source>
+        <comment>how it stands</comment>
+        <translation>%1 ; un autre programme a modifié des faits sur lesquels il repose, ou a pu le faire</translation>
+    </message>
+    <message>
+        <source>Show these facts with Ctrl+7.</source>
+        <translation>Ctrl+7 montre ces faits.</translation>
+    </message>
 </context>
 <context>
     <name>StatementWords</name>
@@ -14272,6 +14298,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>none felt</source>
         <translation>aucun senti</translation>
+    </message>
+    <message>
+        <source>facts in doubt</source>
+        <translation>faits en doute</translation>
     </message>
 </context>
 <context>
@@ -15932,6 +15962,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>Finish the look, the pull and the second person. A gap inside the band is one sign only.</source>
         <translation>Terminer le contrôle visuel et l’essai de traction, puis la deuxième personne. Un écart dans la bande n’est qu’un indice.</translation>
+    </message>
+    <message>
+        <source>%1 is not judged: another program changed facts that this coupling's band rests on, or may have.</source>
+        <translation>%1 n’est pas jugé : un autre programme a modifié des faits sur lesquels repose la bande de ce raccord, ou a pu le faire.</translation>
     </message>
 </context>
 <context>

@@ -278,6 +278,36 @@ TEST_F(Window, SaysSoTooWhereAnotherProgramChangesTheFileWhileItIsOpen)
     EXPECT_TRUE(QTest::qWaitFor([&] { return bar.isVisible(); }));
 }
 
+TEST_F(Window, NoPageShowsACouplingAsGoodOfWhichAnotherProgramChangedAFact)
+{
+    changeByHand(store.path());
+    open();
+    auto& bar = part<QFrame>(window, "faultsBar");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return bar.isVisible(); }));
+    QTest::keyClick(&window, Qt::Key_2, Qt::ControlModifier);
+    EXPECT_TRUE(wordsOn(*window.page(Moments::Trends))
+                    .contains("Cannot tell: another program changed facts it rests on, or may have"))
+        << textOf(window, "nowTitle");
+    EXPECT_EQ(part<QFrame>(window, "nowCard").property("verdict").toString(), "near");
+    QTest::keyClick(&window, Qt::Key_3, Qt::ControlModifier);
+    EXPECT_TRUE(wordsOn(*window.page(Moments::BeforeTheAnnual))
+                    .join('\n')
+                    .contains("another program changed facts it rests on, or may have"));
+}
+
+// The page that is seen is read anew when it is found.
+TEST_F(Window, APageThatIsSeenTellsSoWhereAnotherProgramChangesAFactMeanwhile)
+{
+    open();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.page(Moments::RiggedToday) != nullptr; }));
+    window.showMoment(Moments::Trends);
+    EXPECT_FALSE(QString::fromStdString(textOf(window, "nowTitle")).startsWith("Cannot tell"));
+    changeByHand(store.path());
+    EXPECT_TRUE(QTest::qWaitFor([&] {
+        return QString::fromStdString(textOf(window, "nowTitle")).startsWith("Cannot tell: another program");
+    }));
+}
+
 TEST_F(Window, SaysWhenNoCopyOfTheDayCouldBeKept)
 {
     writeBytes((store.folder() / "hangar-copies").string(), "a file in the folder's place");

@@ -6,8 +6,10 @@
 #include "core/demo/demo.h"
 #include "core/review/record_summary.h"
 #include "core/store/airframe_facts.h"
+#include "core/store/values.h"
 #include "tests/pages/told_everywhere.h"
 #include "tests/pages/trends_scene.h"
+#include "tests/support/laptop.h"
 #include "tests/support/on_screen.h"
 
 #include <algorithm>
@@ -150,6 +152,24 @@ public:
         }
     }
 
+    // Past the program, which then holds the file against its chain.
+    void doctor(const QString& table, const QString& sql, const QVariantList& values = {})
+    {
+        byHand(store.file().connection(), table, sql, values);
+        must(store.file().lookAtChain());
+    }
+    void doctorTheLast(int entersUm)
+    {
+        doctor("reading", "UPDATE reading SET enters_um = ?, refuses_um = ? WHERE id = ?",
+               {entersUm, entersUm + 50, valueOf(last)});
+    }
+    void doctorTheBaseline()
+    {
+        doctor(
+            "reading",
+            "UPDATE reading SET enters_um = 500, refuses_um = 550 WHERE id = (SELECT min(id) FROM reading)");
+    }
+
     RecordId rigged;
     ReadingId last;
     QuestionId asked;
@@ -263,6 +283,53 @@ const std::vector<Story>& stories()
              must(file.store.records().add(
                  GaugeCheck{{}, file.hangar.setA, kDay, "micrometer", "worn", kDay, {file.hangar.oren, {}}}));
          }},
+        {"an outside reading made an inside one past the program", Says::InDoubt,
+         [](ToldFile& file) {
+             file.today(900);
+             file.doctorTheLast(500);
+         }},
+        {"inside, and a reading of its baseline changed", Says::InDoubt,
+         [](ToldFile& file) {
+             file.today(500);
+             file.doctorTheBaseline();
+         }},
+        {"outside, and a reading of its baseline changed", Says::Outside,
+         [](ToldFile& file) {
+             file.today(900);
+             file.doctorTheBaseline();
+         }},
+        {"all links taken out", Says::InDoubt,
+         [](ToldFile& file) {
+             file.today(500);
+             file.doctor("link", "DELETE FROM link");
+         }},
+        {"an outside reading taken out", Says::InDoubt,
+         [](ToldFile& file) {
+             file.today(500);
+             file.read(900, SeatState::Locked, 12);
+             byHand(file.store.file().connection(), "shown", "DELETE FROM shown WHERE reading = ?",
+                    {valueOf(file.last)});
+             file.doctor("reading", "DELETE FROM reading WHERE id = ?", {valueOf(file.last)});
+         }},
+        {"a leaf changed of the set it was read with", Says::InDoubt,
+         [](ToldFile& file) {
+             file.today(500);
+             file.doctor("gauge_size", "UPDATE gauge_size SET size_um = 525 WHERE size_um = 500");
+         }},
+        {"a question about it closed past the program", Says::InDoubt,
+         [](ToldFile& file) {
+             file.today(900);
+             file.ask(QuestionKind::OutsideReading);
+             file.read(500, SeatState::Locked, 12);
+             file.resolve(13);
+             file.doctor("resolution", "UPDATE resolution SET found = 'nothing'");
+         }},
+        {"made one without a gap past the program", Says::InDoubt,
+         [](ToldFile& file) {
+             file.today(500);
+             file.doctor("coupling", "UPDATE coupling SET kind = 'by-itself', has_gap = 0 WHERE name = 'Left "
+                                     "aileron'");
+         }},
     };
     return kStories;
 }
@@ -328,6 +395,37 @@ TEST(StandingEverywhere, ARecordThatSaysInsideTellsWhatAnotherOneHasLeftOpen)
 
     file.resolve();
     EXPECT_FALSE(aileron().now.has_value()) << "somebody has said what it was";
+}
+
+TEST(StandingEverywhere, OnlyTheCouplingWhoseFactsWereChangedIsInDoubt)
+{
+    ToldFile file;
+    file.today(900);
+    file.doctorTheLast(500);
+    const std::vector<Told> all = toldEverywhere(file.store, file.hangar.airframe);
+    EXPECT_EQ(saidOf(all, "Left aileron"), Says::InDoubt);
+    EXPECT_EQ(saidOf(all, "Right aileron"), Says::NotRead);
+}
+
+// Beside what is graver it is told too, and on the screen where the facts are.
+TEST(StandingEverywhere, SaysInWordsThatAnotherProgramChangedFactsItRestsOn)
+{
+    ToldFile file;
+    file.store.clock().set(kDay);
+    file.today(500);
+    file.doctorTheBaseline();
+    const std::map<std::string, QString> said = saidOfLeftAileron(file.store, file.hangar.airframe);
+    EXPECT_EQ(said.size(), 9U);
+    for (const auto& [place, words] : said)
+        EXPECT_TRUE(words.contains("facts in doubt") ||
+                    words.contains("another program changed facts it rests on, or may have"))
+            << place << ": " << words.toStdString();
+
+    CouplingStanding standing;
+    standing.says = Says::Outside;
+    standing.factsInDoubt = true;
+    EXPECT_EQ(StandingWords::inFull(standing),
+              "Outside the band; another program changed facts it rests on, or may have");
 }
 
 // All that is said of the left aileron, place by place, while the right one was wrong in the control check.

@@ -128,6 +128,7 @@ void addTable(const AirframeReview& review, std::vector<Told>& all)
                                                     {"scatter-changed", Says::Scatters},
                                                     {"was-outside", Says::WasOutside},
                                                     {"outside-before", Says::OutsideBefore},
+                                                    {"facts-in-doubt", Says::InDoubt},
                                                     {"inside", Says::Inside}};
     const std::vector<CsvRow> rows = csvRows(reviewCouplingsTable(review), ',');
     const auto& heads = rows.front().fields;
@@ -185,7 +186,8 @@ void addRecord(TempStore& store, AirframeId airframe, std::vector<Told>& all)
         EXPECT_EQ(row->accessibleName().toStdString(), view.couplings[i].name);
         const QString said = row->accessibleDescription();
         const QString word = StandingWords::word(standing);
-        EXPECT_EQ(said.startsWith(word) || said.startsWith(RiggedWords::stopFor(word)), standing.isUnresolved)
+        EXPECT_EQ(said.startsWith(word) || said.startsWith(RiggedWords::stopFor(word)),
+                  standing.isSaidFirst())
             << said.toStdString();
     }
     if (view.now)

@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <gtest/gtest.h>
+#include <set>
 
 using namespace rig;
 using namespace rig::test;
@@ -93,6 +94,36 @@ TEST_F(ChainTest, TellsWhichReadingWasChangedByHandAndWhatItSaysNow)
     EXPECT_EQ(fact.savedMilliseconds / 1000, store.clock().now().utcSeconds);
     EXPECT_FALSE(fact.registration.empty());
     EXPECT_EQ(saidIn(fact, "enters_um"), "800");
+}
+
+TEST_F(ChainTest, TellsOfWhichCouplingsTheFactsAreInDoubt)
+{
+    using Couplings = std::set<CouplingId>;
+    read(450);
+    EXPECT_EQ(look().inDoubt, FactsInDoubt{});
+    byHand("fitting", "UPDATE fitting SET reason = 'worn' WHERE coupling = ?",
+           {valueOf(hangar.rightAileron)});
+    EXPECT_EQ(look().inDoubt.couplings, Couplings{hangar.rightAileron});
+    byHand("reading", "UPDATE reading SET enters_um = 400");
+    EXPECT_EQ(look().inDoubt.couplings, (Couplings{hangar.leftAileron, hangar.rightAileron}));
+    EXPECT_FALSE(look().inDoubt.all);
+}
+
+TEST_F(ChainTest, AFactThatIsGoneMayHaveBeenOfAnyCoupling)
+{
+    read(450);
+    byHand("shown", "DELETE FROM shown");
+    byHand("reading", "DELETE FROM reading");
+    EXPECT_TRUE(look().inDoubt.all);
+}
+
+TEST_F(ChainTest, NoCouplingIsInDoubtForWhatItDoesNotRestOn)
+{
+    read(450);
+    byHand("person", "UPDATE person SET phone = '123'");
+    const ChainState found = look();
+    EXPECT_GT(found.faults, 0);
+    EXPECT_EQ(found.inDoubt, FactsInDoubt{});
 }
 
 TEST_F(ChainTest, NoticesAChangeInWhatBelongsToAFact)

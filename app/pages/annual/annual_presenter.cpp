@@ -119,10 +119,16 @@ private:
             }
             m_view.headlines.push_back({one.coupling.id, shapeOf(one.standing.says),
                                         shapeRoleOf(one.standing.says), ReviewWords::gravest(one),
-                                        m_words.gravestFigures(one)});
+                                        figuresOf(one)});
         }
         if (m_view.headlines.empty())
             m_view.nothingGrave = ReviewWords::nothingGrave(m_review);
+    }
+
+    QString figuresOf(const CouplingReview& one) const
+    {
+        const QString figures = m_words.gravestFigures(one);
+        return one.standing.factsInDoubt ? figures + QLatin1Char(' ') + StandingWords::whereFacts() : figures;
     }
 
     void addShifts()

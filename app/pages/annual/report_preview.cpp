@@ -159,6 +159,8 @@ void ReportPreview::display(AirframeFacts facts, const ReviewPeriod& period, Day
     readEvidence();
     m_contentOf = std::move(contentOf);
     m_period = period;
+    if (m_file && m_file->chain) // looked at since, where another program wrote
+        facts.inDoubt = m_file->chain->inDoubt;
     m_today = today;
     m_said->setText(PreviewWords::hint());
     m_page->hide();

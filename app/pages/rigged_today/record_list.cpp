@@ -261,7 +261,7 @@ QString RecordList::detailFor(const CouplingProgress& one, const CouplingStandin
         switch (one.stage) {
         case CouplingStage::BothDone: {
             const QString done = RiggedWords::secondPersonDone(one.parts.pull);
-            return standing.isUnresolved && !of.isHidden
+            return standing.isSaidFirst() && !of.isHidden
                        ? RiggedWords::unresolvedMark(done, StandingWords::word(standing))
                        : done;
         }
@@ -291,7 +291,7 @@ QString RecordList::detailFor(const CouplingProgress& one, const CouplingStandin
         detail = RiggedWords::bothDone(detail);
     if (one.interrupted)
         detail = firstDone ? RiggedWords::onceInterruptedMark(detail) : RiggedWords::interruptedMark(detail);
-    if (standing.isUnresolved)
+    if (standing.isSaidFirst())
         detail = RiggedWords::unresolvedMark(detail, StandingWords::word(standing));
     return detail;
 }
@@ -311,7 +311,7 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, const C
     } else if (standing.asked == QuestionKind::SurfaceDoubt) {
         shape = shapeOf(standing.says);
         role = shapeRoleOf(standing.says);
-    } else if (of.turn == Turn::Second && one.stage == CouplingStage::BothDone && standing.isUnresolved &&
+    } else if (of.turn == Turn::Second && one.stage == CouplingStage::BothDone && standing.isSaidFirst() &&
                !of.isHidden) {
         shape = shapeOf(standing.says);
         role = shapeRoleOf(standing.says);
@@ -319,7 +319,7 @@ void RecordList::showCoupling(MarkRow* row, const CouplingProgress& one, const C
         shape = MarkShape::Done;
     } else if (of.turn == Turn::First && firstDone && standing.says == Says::NoGap) {
         shape = MarkShape::Done; // that it was looked at; there is nothing to be judged
-    } else if (of.turn == Turn::First && (standing.isUnresolved || firstDone)) {
+    } else if (of.turn == Turn::First && (standing.isSaidFirst() || firstDone)) {
         shape = shapeOf(standing.says);
         role = shapeRoleOf(standing.says);
     }

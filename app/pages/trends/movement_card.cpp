@@ -26,6 +26,7 @@ bool isOfMovement(Sign sign)
     case Sign::DriftEnded:
     case Sign::ScatterShrank:
         return true;
+    case Sign::FactsInDoubt:
     case Sign::OpenQuestion:
     case Sign::Outside:
     case Sign::OutsideBefore:

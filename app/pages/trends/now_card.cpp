@@ -18,11 +18,11 @@ namespace {
 
 QString standingTitle(const CouplingTrend& trend)
 {
-    if (trend.readings.empty() && !trend.standing.isUnresolved && trend.series.hasGap)
+    if (trend.readings.empty() && !trend.standing.isSaidFirst() && trend.series.hasGap)
         return TrendsPageWords::noReadingsTitle();
     const QString standing = StandingWords::inFull(trend.standing);
-    return trend.standing.judgement && !trend.standing.isUnresolved ? TrendsPageWords::latestTitle(standing)
-                                                                    : standing;
+    return trend.standing.judgement && !trend.standing.isSaidFirst() ? TrendsPageWords::latestTitle(standing)
+                                                                     : standing;
 }
 
 QString readingSentence(const CouplingTrend& trend)
@@ -96,6 +96,8 @@ void NowCard::display(const CouplingTrend& trend, std::optional<Day> annualDue, 
     m_counts->setText(countsSentence(trend.counts));
     m_counts->setVisible(!trend.readings.empty());
     QStringList last;
+    if (trend.standing.factsInDoubt)
+        last << StandingWords::whereFacts();
     if (annualDue)
         last << TrendsPageWords::annualDue(*annualDue, today);
     last << TrendsPageWords::caution();
