@@ -67,6 +67,10 @@ std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, con
         couldNot(progress, FileWords::noSuchAirframe(path, registration));
         return std::nullopt;
     }
+    const auto chain = open.file->lookAtChain(); // before facts are read: they tell what is in doubt
+    if (!chain)
+        return refused(chain.problem());
+    open.faults = chain.value().faults;
     auto facts = factsOf(*open.records, named->id);
     return facts ? std::optional{std::move(facts).value()} : refused(facts.problem());
 }
@@ -89,6 +93,14 @@ bool isGivenUp(TerminalProgress& progress)
     if (progress.isStopped())
         complain(LongWorkWords::stopped());
     return progress.isStopped();
+}
+
+int endAfterPrint(const OpenFile& open, const QString& whereItStands)
+{
+    if (open.faults == 0)
+        return kDone;
+    complain(FileWords::foundBeforePrint(open.faults, whereItStands));
+    return kFound;
 }
 
 std::optional<ChainState> chainToldOf(OtherFile& file, const Progress* progress)

@@ -9,6 +9,7 @@
 
 #include <QString>
 
+#include <cstdint>
 #include <memory>
 #include <optional>
 
@@ -23,6 +24,7 @@ struct OpenFile
     IdSource ids;
     std::unique_ptr<StoreFile> file;
     std::unique_ptr<Records> records;
+    std::int64_t faults = 0; // that were found when it was held against its chain, see factsNamed()
 
     OpenFile();
     Outcome open(const QString& path, OpenAs as = OpenAs::Existing, const Progress* progress = nullptr);
@@ -31,8 +33,8 @@ struct OpenFile
 // The airframe that is registered so, however it is typed; null where there is none.
 const Airframe* airframeNamed(const std::vector<Airframe>& airframes, const QString& registration);
 
-// Opens the file; what it knows of the airframe with this registration. Where that cannot be told, why is
-// complained of.
+// Opens the file and holds it against its chain; what it knows of the airframe with this registration. Where
+// that cannot be told, why is complained of.
 std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, const QString& registration,
                                         TerminalProgress& progress);
 
@@ -41,6 +43,10 @@ int couldNot(TerminalProgress& progress, const Problem& problem, const QString& 
 int couldNot(TerminalProgress& progress, const QString& sentence);
 // Whether it was stopped before anything was written, which is complained of.
 bool isGivenUp(TerminalProgress& progress);
+
+// How the program ends that has printed something of it: where something was found, that and where it stands
+// is complained of.
+int endAfterPrint(const OpenFile& open, const QString& whereItStands);
 
 // Looks whether all of a file stands as it was saved, and says what does not. Where that cannot be looked at,
 // or is stopped, that is complained of and nothing comes back.

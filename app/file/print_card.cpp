@@ -31,7 +31,7 @@ int printCard(const CardWanted& wanted)
     if (!writeCard(wanted.out, source, printing))
         return couldNot(ReportWords::cannotWrite(wanted.out));
     say(ReportWords::written(wanted.out));
-    return kDone;
+    return endAfterPrint(open, FileWords::standsInCheck());
 }
 
 } // namespace rig::file

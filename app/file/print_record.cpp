@@ -52,7 +52,7 @@ int writeRecord(const OpenFile& open, const RecordWanted& wanted, const Airframe
     if (!writeRecord(wanted.out, summary, printingOf(wanted, open.clock, std::move(evidence).value())))
         return couldNot(ReportWords::cannotWrite(wanted.out));
     say(ReportWords::written(wanted.out));
-    return kDone;
+    return endAfterPrint(open, FileWords::standsInRecord());
 }
 
 } // namespace

@@ -50,8 +50,9 @@ std::vector<std::size_t> partsOfReport()
     return {2, 2, 4, 2, 8};
 }
 
-int write(const ReportWanted& wanted, const AirframeFacts& facts, const ReviewPeriod& period, Day today,
-          FileEvidence evidence, TerminalProgress& progress, WorkInParts& parts)
+int write(const OpenFile& open, const ReportWanted& wanted, const AirframeFacts& facts,
+          const ReviewPeriod& period, Day today, FileEvidence evidence, TerminalProgress& progress,
+          WorkInParts& parts)
 {
     const AirframeReview review = airframeReviewOf(facts, period);
     parts.endPart();
@@ -65,7 +66,7 @@ int write(const ReportWanted& wanted, const AirframeFacts& facts, const ReviewPe
     say(FileWords::reportWritten(wanted.out, tablesFolderFor(wanted.out)));
     if (review.counts.readings == 0)
         say(FileWords::nothingRead(wanted.airframe));
-    return kDone;
+    return endAfterPrint(open, FileWords::standsInReport());
 }
 
 int report(const ReportWanted& wanted, const std::optional<Day>& from, const std::optional<Day>& to,
@@ -87,7 +88,7 @@ int report(const ReportWanted& wanted, const std::optional<Day>& from, const std
     if (!evidence)
         return couldNot(progress, evidence.problem(), wanted.file);
     parts.endPart();
-    return write(wanted, *facts, periodOf(*facts, to.value_or(today), today, from), today,
+    return write(open, wanted, *facts, periodOf(*facts, to.value_or(today), today, from), today,
                  std::move(evidence).value(), progress, parts);
 }
 

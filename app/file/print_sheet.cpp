@@ -59,7 +59,7 @@ int printSheet(const SheetWanted& wanted)
     if (!writeSheet(wanted.out, sheet, printing))
         return couldNot(ReportWords::cannotWrite(wanted.out));
     say(ReportWords::written(wanted.out));
-    return kDone;
+    return endAfterPrint(open, FileWords::standsInCheck());
 }
 
 } // namespace rig::file

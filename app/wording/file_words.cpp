@@ -1,5 +1,6 @@
 #include "app/wording/file_words.h"
 
+#include "app/wording/chain_words.h"
 #include "app/wording/formats.h"
 
 namespace rig {
@@ -183,6 +184,27 @@ QStringList FileWords::notCarried(const std::string& table, std::int64_t unread,
 QString FileWords::exported(const QString& folder, const QStringList& files)
 {
     return tr("Written to %1: %2.").arg(folder, files.join(tr(", ", "between file names")));
+}
+
+QString FileWords::foundBeforePrint(std::int64_t facts, const QString& whereItStands)
+{
+    return tr("%1 %2", "what was found in the file, where that stands")
+        .arg(ChainWords::faults(facts), whereItStands);
+}
+
+QString FileWords::standsInReport()
+{
+    return tr("The report says so on its first page and lists them under “%1”.").arg(ChainWords::heading());
+}
+
+QString FileWords::standsInRecord()
+{
+    return tr("The print says so below its heading. “rigband-file check” lists them.");
+}
+
+QString FileWords::standsInCheck()
+{
+    return tr("The print tells nothing of them. “rigband-file check” lists them.");
 }
 
 QString FileWords::tablesOfChanged()

@@ -59,6 +59,11 @@ public:
 
     static QString exported(const QString& folder, const QStringList& files);
     static QString tablesOfChanged();
+    // Beside a print of a file that another program changed: how many facts, and where that stands.
+    static QString foundBeforePrint(std::int64_t facts, const QString& whereItStands);
+    static QString standsInReport();
+    static QString standsInRecord();
+    static QString standsInCheck();
     static QStringList nameless(); // what stands for names, what was left out, what may still tell
     static QString notThere(const QString& file);
     static QString noFile(const QString& path);

@@ -4060,6 +4060,23 @@ Ernstestes zuerst</translation>
         <source>adds these tables to a file, all of them or none; where the file is not there yet, --couplings, --people or --gauges makes it; READINGS.csv has the columns %1 and, where wanted, %2; a row with 2, 3 and on in %3 is the same as one before it in all of the first eight</source>
         <translation>fügt diese Tabellen einer Datei hinzu, alle oder keine; wo die Datei noch nicht da ist, legen --couplings, --people oder --gauges sie an; READINGS.csv hat die Spalten %1 und, wo gewünscht, %2; eine Zeile mit 2, 3 und so weiter in %3 ist in allen der ersten acht gleich wie eine davor</translation>
     </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>what was found in the file, where that stands</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>The report says so on its first page and lists them under “%1”.</source>
+        <translation>Der Bericht sagt es auf seiner ersten Seite und führt sie unter „%1“ auf.</translation>
+    </message>
+    <message>
+        <source>The print says so below its heading. “rigband-file check” lists them.</source>
+        <translation>Der Ausdruck sagt es unter seiner Überschrift. „rigband-file check“ führt sie auf.</translation>
+    </message>
+    <message>
+        <source>The print tells nothing of them. “rigband-file check” lists them.</source>
+        <translation>Der Ausdruck sagt nichts davon. „rigband-file check“ führt sie auf.</translation>
+    </message>
 </context>
 <context>
     <name>Formats</name>

@@ -4060,6 +4060,23 @@ plus grave d’abord</translation>
         <source>adds these tables to a file, all of them or none; where the file is not there yet, --couplings, --people or --gauges makes it; READINGS.csv has the columns %1 and, where wanted, %2; a row with 2, 3 and on in %3 is the same as one before it in all of the first eight</source>
         <translation>ajoute ces tableaux à un fichier, tous ou aucun ; si le fichier n’existe pas encore, --couplings, --people ou --gauges le crée ; READINGS.csv a les colonnes %1 et, au besoin, %2 ; une ligne avec 2, 3 et ainsi de suite dans %3 est identique à une précédente dans toutes les huit premières</translation>
     </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>what was found in the file, where that stands</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>The report says so on its first page and lists them under “%1”.</source>
+        <translation>Le rapport le dit à sa première page et en donne la liste sous « %1 ».</translation>
+    </message>
+    <message>
+        <source>The print says so below its heading. “rigband-file check” lists them.</source>
+        <translation>L’impression le dit sous son titre. « rigband-file check » en donne la liste.</translation>
+    </message>
+    <message>
+        <source>The print tells nothing of them. “rigband-file check” lists them.</source>
+        <translation>L’impression n’en dit rien. « rigband-file check » en donne la liste.</translation>
+    </message>
 </context>
 <context>
     <name>Formats</name>

@@ -3,10 +3,11 @@
 #include "core/day_entry.h"
 #include "core/exchange/csv.h"
 #include "tests/file/running.h"
-#include "tests/support/hangar.h"
+#include "tests/support/laptop.h"
 
 #include <QStandardPaths>
 
+#include <algorithm>
 #include <filesystem>
 
 namespace rig::test {
@@ -120,6 +121,44 @@ TEST_F(EngineersReport, IsWrittenAlsoWhenNothingWasRead)
     EXPECT_EQ(answer.status, 0) << answer.err.toStdString();
     EXPECT_TRUE(answer.out.contains("No gap of QX-17 was read")) << answer.out.toStdString();
     EXPECT_TRUE(fs::exists(at("x.pdf")));
+}
+
+TEST_F(EngineersReport, HoldsNoCouplingForGoodOfWhichAnotherProgramChangedAReading)
+{
+    store.reopen();
+    byHand(store.file().connection(), "reading",
+           "UPDATE reading SET enters_um = 450, refuses_um = 500 WHERE enters_um = 900");
+    store.close();
+    const Answer answer = report({"--day", "2026-05-01"});
+    EXPECT_EQ(answer.status, 3);
+    EXPECT_TRUE(
+        answer.err.contains("1 fact in this file is not as Rigband saved it. The report says so on its "
+                            "first page and lists them under “The file as evidence”."))
+        << answer.err.toStdString();
+    const auto valueIn = [this](const std::string& table, const std::string& head, std::size_t row) {
+        const auto rows = csvRows(textOf(at("x-csv/") + table + ".csv"), ',');
+        const auto& heads = rows.front().fields;
+        return rows[row].fields[static_cast<std::size_t>(std::ranges::find(heads, head) - heads.begin())];
+    };
+    EXPECT_EQ(valueIn("couplings", "standing", 1), "facts-in-doubt");
+    EXPECT_EQ(valueIn("readings", "verdict", 13), "cannot-tell");
+    EXPECT_EQ(valueIn("readings", "reason", 13), "facts-in-doubt");
+}
+
+TEST_F(EngineersReport, TheOtherPrintsEndSoTooAndSayWhereItStands)
+{
+    store.reopen();
+    byHand(store.file().connection(), "reading", "UPDATE reading SET note = 'once' WHERE enters_um = 900");
+    store.close();
+    for (const char* verb : {"card", "sheet"}) {
+        const Answer answer = run({verb, file(), "--airframe", "QX-17", "--out", pathOf(verb)});
+        EXPECT_EQ(answer.status, 3) << verb;
+        EXPECT_TRUE(answer.err.contains("“rigband-file check” lists them.")) << answer.err.toStdString();
+    }
+    const Answer record =
+        run({"record", file(), "--airframe", "QX-17", "--day", "2026-04-20", "--out", pathOf("record")});
+    EXPECT_EQ(record.status, 3);
+    EXPECT_TRUE(record.err.contains("The print says so below its heading.")) << record.err.toStdString();
 }
 
 TEST_F(EngineersReport, SaysWhyItIsNotWritten)
