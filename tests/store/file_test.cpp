@@ -376,7 +376,7 @@ TEST(File, EveryKindHasItsWord)
     EXPECT_EQ(countOf(SurfaceCheckKind::Sense), 13);
     EXPECT_EQ(countOf(Movement::Up), 9);
     EXPECT_EQ(countOf(QuestionKind::CannotSee), 10);
-    EXPECT_EQ(countOf(Reason::None), 11);
+    EXPECT_EQ(countOf(Reason::None), 12);
     EXPECT_EQ(countOf(CouplingKind::Sleeve), 6);
     EXPECT_EQ(countOf(CheckKind::BallInSocket), 10);
     EXPECT_EQ(countOf(PlayFelt::None), 3);
