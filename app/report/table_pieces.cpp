@@ -1,5 +1,8 @@
 #include "app/report/table_pieces.h"
 
+#include <QFontMetricsF>
+#include <QRegularExpression>
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -18,7 +21,8 @@ constexpr double kTableSpace = 6;
 constexpr double kTightSpace = 4;
 constexpr double kMark = 12;
 constexpr double kMarkRoom = 17;
-constexpr std::size_t kShortTable = 6; // rows; kept on one page
+constexpr std::size_t kShortTable = 6;    // rows; kept on one page
+constexpr std::size_t kTableOfWords = 40; // rows at most; longer ones are lists of figures
 
 // Room for the number of a page before it is known.
 QString widestPage()
@@ -78,7 +82,7 @@ public:
     {
         m_isTight = block.isTight;
         m_hasBoxes = hasBoxes(block);
-        const std::vector<double> widths = widthsOf(block.columns);
+        const std::vector<double> widths = widthsOf(block);
         const std::shared_ptr<const Piece> head = headOf(block, widths);
         const bool isShown =
             std::ranges::any_of(block.columns, [](const Column& column) { return !column.head.isEmpty(); });
@@ -108,7 +112,31 @@ private:
         return place == 0 || place + 2 == rows.size();
     }
 
-    std::vector<double> widthsOf(const std::vector<Column>& columns) const
+    // By their shares, but that in a table of words no column is narrower than its longest word: a language
+    // with longer words would have them broken. The other columns give it, each of what it has to spare.
+    std::vector<double> widthsOf(const TableBlock& block) const
+    {
+        const std::vector<double> shares = sharesOf(block.columns);
+        if (block.rows.size() > kTableOfWords)
+            return shares;
+        std::vector<double> widths = shares;
+        std::vector<double> spare;
+        double lacking = 0;
+        for (std::size_t i = 0; i < widths.size(); ++i) {
+            const double needed = longestWordIn(block, i);
+            lacking += std::max(0.0, needed - widths[i]);
+            spare.push_back(std::max(0.0, widths[i] - needed));
+            widths[i] = std::max(widths[i], needed);
+        }
+        const double toSpare = std::accumulate(spare.begin(), spare.end(), 0.0);
+        if (lacking > toSpare)
+            return shares;
+        for (std::size_t i = 0; i < widths.size() && lacking > 0; ++i)
+            widths[i] -= lacking * spare[i] / toSpare;
+        return widths;
+    }
+
+    std::vector<double> sharesOf(const std::vector<Column>& columns) const
     {
         const double all =
             std::accumulate(columns.begin(), columns.end(), 0.0,
@@ -117,6 +145,28 @@ private:
         for (const Column& column : columns)
             widths.push_back(m_width * column.share / all);
         return widths;
+    }
+
+    // With what stands around it in its cell.
+    static double longestWordIn(const TableBlock& block, std::size_t column)
+    {
+        double longest = 0;
+        for (const std::vector<Cell>& row : block.rows)
+            if (column < row.size())
+                for (const CellText& one : row[column])
+                    longest = std::max(longest, longestWordIn(one));
+        return longest + 2 * kCellPad + 1;
+    }
+
+    static double longestWordIn(const CellText& cell)
+    {
+        static const QRegularExpression gap{QStringLiteral("[ \\n]+")};
+        const QFontMetricsF metrics{
+            plainFontOf(kTableText, cell.strong ? Weight::SemiBold : Weight::Regular)};
+        double longest = 0;
+        for (const QString& word : cell.text.split(gap))
+            longest = std::max(longest, metrics.horizontalAdvance(word));
+        return longest + (cell.mark ? kMarkRoom : 0) + (cell.box ? kTickRoom : 0);
     }
 
     // The heads of the columns or, without them, what stands above when the table goes on; null without

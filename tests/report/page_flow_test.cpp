@@ -97,6 +97,17 @@ TEST(Pages, SplitOnlyARowLongerThanAPage)
         EXPECT_TRUE(all.contains(QLatin1String(word))) << word;
 }
 
+TEST(Pages, BreakNoWordOfANarrowColumnThatOthersHaveRoomFor)
+{
+    TableBlock table;
+    table.columns = {{{}, 1}, {{}, 8}};
+    table.rows = {{{said("Jahresnachprüfungstermin")}, {said("on that day")}}};
+    const PageFlow flow = pagesOf({table});
+    expectWellPlaced(flow);
+    EXPECT_TRUE(find(flow.pages.front(), "Jahresnachprüfungstermin"));
+    EXPECT_TRUE(find(flow.pages.front(), "on that day"));
+}
+
 TEST(Pages, WrapLongWordsAndLongNames)
 {
     const QString name(300, QLatin1Char('W'));
