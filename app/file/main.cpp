@@ -29,6 +29,7 @@ struct Given
     QString airframe;
     QString out;
     QString day;
+    QString time; // of a record, with its day
     QString from;
     QString to;
     QString gauge;
@@ -45,9 +46,9 @@ struct Given
 
     bool isPrinted() const
     {
-        return !airframe.isEmpty() || !out.isEmpty() || !day.isEmpty() || !from.isEmpty() || !to.isEmpty() ||
-               !gauge.isEmpty() || hasNames() || letter || a5 || withoutAppendix || !earlier.isEmpty() ||
-               asFound;
+        return !airframe.isEmpty() || !out.isEmpty() || !day.isEmpty() || !time.isEmpty() ||
+               !from.isEmpty() || !to.isEmpty() || !gauge.isEmpty() || hasNames() || letter || a5 ||
+               withoutAppendix || !earlier.isEmpty() || asFound;
     }
     bool hasNames() const { return !person.isEmpty() || !as.isEmpty() || !by.isEmpty(); }
     bool isRenamed() const
@@ -126,6 +127,7 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption jointPlay{"joint-play", {}, "joint-play"};
     const QCommandLineOption airframe{"airframe", {}, "registration"};
     const QCommandLineOption day{"day", {}, "day"};
+    const QCommandLineOption time{"time", {}, "time"};
     const QCommandLineOption from{"from", {}, "from"};
     const QCommandLineOption to{"to", {}, "to"};
     const QCommandLineOption out{"out", {}, "out"};
@@ -142,7 +144,7 @@ std::optional<Given> givenOn(const QStringList& arguments)
     const QCommandLineOption by{"by", {}, "by"};
     const QList<QCommandLineOption> withValue{csv,      couplings, people, gauges, events, jointPlay,
                                               airframe, day,       from,   to,     out,    gauge,
-                                              earlier,  json,      person, as,     by};
+                                              earlier,  json,      person, as,     by,     time};
     parser.addOptions(withValue);
     parser.addOptions({letter, a5, withoutAppendix, asFound, nameless});
     if (!parser.parse(arguments)) {
@@ -163,6 +165,7 @@ std::optional<Given> givenOn(const QStringList& arguments)
                  parser.value(airframe),
                  parser.value(out),
                  parser.value(day),
+                 parser.value(time),
                  parser.value(from),
                  parser.value(to),
                  parser.value(gauge),
@@ -181,6 +184,8 @@ std::optional<Given> givenOn(const QStringList& arguments)
 int run(const QString& verb, const Given& given)
 {
     if (given.nameless && verb != "export")
+        return badUse();
+    if (!given.time.isEmpty() && (verb != "record" || given.day.isEmpty()))
         return badUse();
     if (!given.document.isEmpty()) {
         if (verb == "export" && given.isDocument())
@@ -201,7 +206,7 @@ int run(const QString& verb, const Given& given)
     if (verb == "import" && given.isImported())
         return importTables(given.tables);
     if (verb == "record" && given.hasRecord())
-        return printRecord({given.named[0], given.airframe, given.day, given.out, given.letter});
+        return printRecord({given.named[0], given.airframe, given.day, given.time, given.out, given.letter});
     if (verb == "report" && given.hasReport())
         return printReport({given.named[0], given.airframe, given.out,
                             given.to.isEmpty() ? given.day : given.to, given.from, given.letter,

@@ -5,26 +5,63 @@
 #include "app/wording/file_words.h"
 #include "app/wording/problem_words.h"
 #include "app/wording/report_words.h"
+#include "core/airframe/saved_before.h"
 #include "core/day_entry.h"
 #include "core/store/airframe_facts.h"
 #include "core/store/connection.h"
 
 #include <QCoreApplication>
+#include <QTime>
 
 #include <algorithm>
+#include <chrono>
+#include <vector>
 
 namespace rig::file {
 
 namespace {
 
-// The last begun on that day.
-std::optional<RecordId> recordOn(const AirframeFacts& facts, Day day)
+// In the order they began.
+std::vector<const RiggingRecord*> recordsOn(const AirframeFacts& facts, Day day)
 {
-    std::optional<RecordId> last;
+    std::vector<const RiggingRecord*> records;
     for (const RiggingRecord& record : facts.riggingRecords)
         if (record.origin != RecordOrigin::ImportedTable && record.begins.localDay() == day)
-            last = std::max(last.value_or(record.id), record.id);
-    return last;
+            records.push_back(&record);
+    std::ranges::sort(records, [](const RiggingRecord* one, const RiggingRecord* other) {
+        return one->begins != other->begins ? one->begins < other->begins : savedBefore(*one, *other);
+    });
+    return records;
+}
+
+QString timeOf(const RiggingRecord& record)
+{
+    const auto wall = std::chrono::seconds{record.begins.utcSeconds + record.begins.offsetSeconds};
+    return QTime::fromMSecsSinceStartOfDay(static_cast<int>((wall.count() % 86400) * 1000)).toString("HH:mm");
+}
+
+// What is to be printed, and what is told of others of the same day.
+struct RecordFound
+{
+    std::optional<RecordId> record;
+    QString told;
+};
+
+RecordFound recordOn(const AirframeFacts& facts, Day day, const RecordWanted& wanted)
+{
+    QStringList times;
+    const RiggingRecord* chosen = nullptr;
+    for (const RiggingRecord* record : recordsOn(facts, day)) {
+        times << timeOf(*record);
+        if (wanted.time.isEmpty() || times.last() == wanted.time)
+            chosen = record;
+    }
+    if (!chosen)
+        return {{},
+                times.isEmpty() ? FileWords::noRecord(wanted.airframe)
+                                : FileWords::noRecordAt(wanted.airframe, wanted.time, times)};
+    const bool isAlone = times.size() == 1;
+    return {chosen->id, isAlone ? QString{} : FileWords::recordsOfDay(times, timeOf(*chosen))};
 }
 
 Printing printingOf(const RecordWanted& wanted, const Clock& clock, FileEvidence evidence)
@@ -68,6 +105,10 @@ int printRecord(const RecordWanted& wanted)
         complain(FileWords::futureDay(wanted.day));
         return kBadUse;
     }
+    if (!wanted.time.isEmpty() && !QTime::fromString(wanted.time, "HH:mm").isValid()) {
+        complain(FileWords::noTime(wanted.time));
+        return kBadUse;
+    }
     if (!isFree(wanted.out))
         return kCouldNot;
     TerminalProgress progress;
@@ -75,10 +116,15 @@ int printRecord(const RecordWanted& wanted)
     const auto facts = factsNamed(open, wanted.file, wanted.airframe, progress);
     if (!facts)
         return kCouldNot;
-    const auto record = day ? recordOn(*facts, *day) : lastClosedRecord(*facts);
-    if (!record)
-        return couldNot(progress, FileWords::noRecord(wanted.airframe));
-    return writeRecord(open, wanted, *facts, *record, progress);
+    const RecordFound found =
+        day ? recordOn(*facts, *day, wanted)
+            : RecordFound{lastClosedRecord(*facts), FileWords::noRecord(wanted.airframe)};
+    if (!found.record)
+        return couldNot(progress, found.told);
+    const int ended = writeRecord(open, wanted, *facts, *found.record, progress);
+    if (ended == kDone && day && !found.told.isEmpty())
+        say(found.told);
+    return ended;
 }
 
 } // namespace rig::file

@@ -94,6 +94,7 @@ struct RecordWanted
     QString file;
     QString airframe; // its registration
     QString day;      // yyyy-mm-dd; empty: the last record that was closed
+    QString time;     // hh:mm that it began at; empty: the last that began on the day
     QString out;
     bool letter = false; // A4 otherwise
 };

@@ -52,8 +52,9 @@ QString FileWords::usage()
         {"import NEW.rigband --json IN.json [--as-found]",
          tr("makes a new file of such a document, equal to the one that went out; where another program has "
             "changed something, only with --as-found")},
-        {"record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]",
-         tr("a rigging record as pages to print")},
+        {"record FILE --airframe REG --out X.pdf [--day yyyy-mm-dd [--time hh:mm]] [--letter]",
+         tr("a rigging record as pages to print: the last one that was closed, or the last that began on a "
+            "day; where there are several on it they are named, and --time chooses one")},
         {"report FILE --airframe REG --out X.pdf [--day yyyy-mm-dd] [--letter]\n"
          "                      [--from yyyy-mm-dd] [--to yyyy-mm-dd] [--without-appendix]\n"
          "                      [--earlier ABCDE-FG234,...]",

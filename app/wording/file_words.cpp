@@ -332,6 +332,26 @@ QString FileWords::noRecord(const QString& registration)
         .arg(registration);
 }
 
+QString FileWords::noRecordAt(const QString& registration, const QString& time, const QStringList& times)
+{
+    return tr("No rigging record of %1 began at %2 on that day. Those of the day began at %3.")
+        .arg(registration, time, times.join(tr(", ", "between times")));
+}
+
+QString FileWords::recordsOfDay(const QStringList& times, const QString& printed)
+{
+    return tr("The day has %n rigging record(s), begun at %1. The one begun at %2 was written; add --time "
+              "hh:mm for "
+              "another.",
+              nullptr, static_cast<int>(times.size()))
+        .arg(times.join(tr(", ", "between times")), printed);
+}
+
+QString FileWords::noTime(const QString& time)
+{
+    return tr("%1 is no time. Write the hour and the minute, as in 08:05.").arg(time);
+}
+
 QString FileWords::noSuchGauge(const QString& file, const QString& gauge)
 {
     return tr("%1 knows no leaf set or gauge in use with the name %2. It is the name on the case.")

@@ -82,6 +82,10 @@ public:
     static QString futureDay(const QString& day);
     static QString noSuchAirframe(const QString& file, const QString& registration);
     static QString noRecord(const QString& registration);
+    // None began at that time on the day; `times` are those of the day.
+    static QString noRecordAt(const QString& registration, const QString& time, const QStringList& times);
+    static QString recordsOfDay(const QStringList& times, const QString& printed);
+    static QString noTime(const QString& time);
     static QString noSuchGauge(const QString& file, const QString& gauge);
     static QString nothingToRig(const QString& registration);
     static QString nothingOnCard(const QString& registration);

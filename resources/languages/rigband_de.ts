@@ -3961,10 +3961,6 @@ Ernstestes zuerst</translation>
         <translation>schreibt die Einträge der Datei als Tabellen; mit --nameless stehen Buchstaben und Zahlen für Namen, eigene Worte fallen weg, und counts.csv zählt</translation>
     </message>
     <message>
-        <source>a rigging record as pages to print</source>
-        <translation>ein Aufrüstprotokoll als Seiten zum Drucken</translation>
-    </message>
-    <message>
         <source>the engineer's report since the last annual, up to a day or between two; its tables come beside it, in the folder X-csv, whole also where the appendix of lists, looks and control checks is left out; with --earlier it compares the ends on earlier prints</source>
         <translation>der Bericht für den Prüfer seit der letzten Jahresnachprüfung, bis zu einem Tag oder zwischen zweien; die Tabellen kommen daneben in den Ordner X-csv, ganz auch da, wo der Anhang aus Listen, Sichtkontrollen und Ruderproben weggelassen ist; mit --earlier vergleicht er die Endstände auf früheren Ausdrucken</translation>
     </message>
@@ -4076,6 +4072,30 @@ Ernstestes zuerst</translation>
     <message>
         <source>The print tells nothing of them. “rigband-file check” lists them.</source>
         <translation>Der Ausdruck sagt nichts davon. „rigband-file check“ führt sie auf.</translation>
+    </message>
+    <message>
+        <source>a rigging record as pages to print: the last one that was closed, or the last that began on a day; where there are several on it they are named, and --time chooses one</source>
+        <translation>ein Aufrüstprotokoll als Seiten zum Drucken: das letzte abgeschlossene oder das letzte, das an einem Tag begann; gibt es an ihm mehrere, werden sie genannt, und --time wählt eines</translation>
+    </message>
+    <message>
+        <source>No rigging record of %1 began at %2 on that day. Those of the day began at %3.</source>
+        <translation>Kein Aufrüstprotokoll von %1 begann an jenem Tag um %2. Die des Tages begannen um %3.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between times</comment>
+        <translation>, </translation>
+    </message>
+    <message numerus="yes">
+        <source>The day has %n rigging record(s), begun at %1. The one begun at %2 was written; add --time hh:mm for another.</source>
+        <translation>
+            <numerusform>Der Tag hat %n Aufrüstprotokoll, begonnen um %1. Geschrieben wurde das um %2 begonnene; --time hh:mm wählt ein anderes.</numerusform>
+            <numerusform>Der Tag hat %n Aufrüstprotokolle, begonnen um %1. Geschrieben wurde das um %2 begonnene; --time hh:mm wählt ein anderes.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is no time. Write the hour and the minute, as in 08:05.</source>
+        <translation>%1 ist keine Uhrzeit. Stunde und Minute schreiben, etwa 08:05.</translation>
     </message>
 </context>
 <context>

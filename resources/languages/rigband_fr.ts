@@ -3961,10 +3961,6 @@ plus grave d’abord</translation>
         <translation>écrit les faits du fichier en tableaux ; avec --nameless, des lettres et des chiffres remplacent les noms, les mots personnels sont omis, et counts.csv compte</translation>
     </message>
     <message>
-        <source>a rigging record as pages to print</source>
-        <translation>une fiche de montage en pages à imprimer</translation>
-    </message>
-    <message>
         <source>the engineer's report since the last annual, up to a day or between two; its tables come beside it, in the folder X-csv, whole also where the appendix of lists, looks and control checks is left out; with --earlier it compares the ends on earlier prints</source>
         <translation>le rapport pour le mécanicien depuis la dernière visite annuelle, jusqu’à un jour ou entre deux ; ses tableaux viennent à côté, dans le dossier X-csv, entiers même si l’annexe des listes, contrôles visuels et essais des commandes est omise ; avec --earlier il compare les états finaux d’impressions antérieures</translation>
     </message>
@@ -4076,6 +4072,30 @@ plus grave d’abord</translation>
     <message>
         <source>The print tells nothing of them. “rigband-file check” lists them.</source>
         <translation>L’impression n’en dit rien. « rigband-file check » en donne la liste.</translation>
+    </message>
+    <message>
+        <source>a rigging record as pages to print: the last one that was closed, or the last that began on a day; where there are several on it they are named, and --time chooses one</source>
+        <translation>une fiche de montage en pages à imprimer : la dernière close, ou la dernière commencée un jour donné ; si ce jour en a plusieurs, elles sont indiquées, et --time en choisit une</translation>
+    </message>
+    <message>
+        <source>No rigging record of %1 began at %2 on that day. Those of the day began at %3.</source>
+        <translation>Aucune fiche de montage de %1 n’a commencé à %2 ce jour-là. Celles du jour ont commencé à %3.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between times</comment>
+        <translation>, </translation>
+    </message>
+    <message numerus="yes">
+        <source>The day has %n rigging record(s), begun at %1. The one begun at %2 was written; add --time hh:mm for another.</source>
+        <translation>
+            <numerusform>Ce jour a %n fiche de montage, commencée à %1. Celle commencée à %2 a été écrite ; --time hh:mm en choisit une autre.</numerusform>
+            <numerusform>Ce jour a %n fiches de montage, commencées à %1. Celle commencée à %2 a été écrite ; --time hh:mm en choisit une autre.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is no time. Write the hour and the minute, as in 08:05.</source>
+        <translation>%1 n’est pas une heure. Écrire l’heure et la minute, comme 08:05.</translation>
     </message>
 </context>
 <context>

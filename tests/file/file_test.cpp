@@ -311,6 +311,39 @@ TEST_F(File, GivesTheRecordOfADayAsPagesWhoseTextCanBeRead)
         EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part << " in " << text.toStdString();
 }
 
+TEST_F(File, GivesEachOfTheRecordsOfADayAndSaysThatThereAreSeveral)
+{
+    store.reopen();
+    Moment later = noonOf(dayOf(2026, 4, 11));
+    later.utcSeconds += 2 * 3600 + 5 * 60;
+    must(store.records().add(hangar.record(later)));
+    must(store.records().add(hangar.record(noonOf(dayOf(2026, 4, 11))))); // typed in afterwards
+    store.close();
+    const auto printed = [this](const std::string& out, const QStringList& time) {
+        return run(QStringList{"record", file(), "--airframe", "QX-17", "--day", "2026-04-11", "--out",
+                               pathOf(out)} +
+                   time);
+    };
+    const Answer last = printed("last.pdf", {});
+    EXPECT_EQ(last.status, 0) << last.err.toStdString();
+    EXPECT_TRUE(
+        last.out.contains("The day has 2 rigging records, begun at 12:00, 14:05. The one begun at 14:05 "
+                          "was written"))
+        << last.out.toStdString();
+    const Answer first = printed("first.pdf", {"--time", "12:00"});
+    EXPECT_EQ(first.status, 0) << first.err.toStdString();
+    EXPECT_TRUE(first.out.contains("The one begun at 12:00 was written")) << first.out.toStdString();
+    EXPECT_NE(textOf(at("first.pdf")), textOf(at("last.pdf")));
+    const Answer none = printed("none.pdf", {"--time", "09:00"});
+    EXPECT_EQ(none.status, 1);
+    EXPECT_TRUE(none.err.contains("began at 12:00, 14:05")) << none.err.toStdString();
+    EXPECT_EQ(printed("none.pdf", {"--time", "noon"}).status, 2);
+    EXPECT_EQ(
+        run({"record", file(), "--airframe", "QX-17", "--time", "12:00", "--out", pathOf("x.pdf")}).status, 2)
+        << "a time without its day";
+    EXPECT_FALSE(fs::exists(at("none.pdf")));
+}
+
 TEST_F(File, SaysWhyThereIsNoRecordToPrint)
 {
     const std::pair<QStringList, const char*> table[] = {
