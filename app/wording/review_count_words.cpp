@@ -246,9 +246,15 @@ QStringList ReviewWords::riggings(const AirframeReview& review)
     if (!counts.fromPaper.empty())
         sentences << typedIn(counts.fromPaper);
     sentences << layoffs(review);
-    if (review.period.isCurrent && review.period.annual && review.riggingsToCome > 0)
+    if (!review.period.isCurrent || !review.period.annual)
+        return sentences;
+    if (!review.riggingsToCome)
+        sentences
+            << tr("How many more until the annual is not known yet: that takes %1 riggings and %2 days.")
+                   .arg(formats.count(kRiggingsForPace), formats.count(kDaysForPace));
+    else if (*review.riggingsToCome > 0)
         sentences << tr("About %1 more until the annual, at the pace of the last year.")
-                         .arg(formats.number(std::max(1.0, review.riggingsToCome), 0));
+                         .arg(formats.number(std::max(1.0, *review.riggingsToCome), 0));
     return sentences;
 }
 

@@ -77,10 +77,12 @@ QString ReviewReportWords::fromTo(Day from, Day to)
     return tr("%1 to %2", "days").arg(formats.day(from), formats.day(to));
 }
 
-QString ReviewReportWords::annualDue(Day day, double riggingsToCome)
+QString ReviewReportWords::annualDue(Day day, std::optional<double> riggingsToCome)
 {
     const QString due = Formats{}.day(day);
-    const int riggings = static_cast<int>(std::lround(riggingsToCome));
+    if (!riggingsToCome)
+        return tr("%1; the pace of riggings is not known yet", "day").arg(due);
+    const int riggings = static_cast<int>(std::lround(*riggingsToCome));
     if (riggings <= 0)
         return due;
     return tr("%1; about %n more rigging(s) until then at the pace of the year before", "day, how many",

@@ -35,7 +35,7 @@ public:
     static QString nobody();
     static QString nothing();
     static QString fromTo(Day from, Day to);
-    static QString annualDue(Day day, double riggingsToCome);
+    static QString annualDue(Day day, std::optional<double> riggingsToCome);
     static QString riggingsCounted(const RiggingCounts& counts);
     static QString methodVersion(int version);
     static QString readingsOf(int readings, int inDoubt);

@@ -368,24 +368,25 @@ std::string reviewPeriodTable(const AirframeReview& review)
 {
     const RiggingCounts& counts = review.counts;
     std::string table = csvLine({"what", "value"});
-    const std::vector<Fields> rows{{"registration", review.airframe.registration},
-                                   {"type", review.airframe.type},
-                                   {"serial", review.airframe.serial},
-                                   {"jurisdiction", review.airframe.jurisdiction},
-                                   {"manual_references", review.airframe.manualReferences},
-                                   {"from", dayText(review.period.from)},
-                                   {"to", dayText(review.period.to)},
-                                   {"annual", dayOrNothing(review.period.annual)},
-                                   {"method_version", std::to_string(kMethodVersion)},
-                                   {"riggings", std::to_string(counts.riggings)},
-                                   {"last_rigging", std::to_string(counts.lastNumber)},
-                                   {"records_abandoned", std::to_string(counts.abandoned)},
-                                   {"records_left_open", std::to_string(counts.leftOpen)},
-                                   {"records_not_closed", std::to_string(counts.stillOpen)},
-                                   {"rechecks", std::to_string(counts.rechecks)},
-                                   {"records_from_paper", std::to_string(counts.fromPaper.size())},
-                                   {"readings", std::to_string(counts.readings)},
-                                   {"riggings_to_come", decimal(review.riggingsToCome, 1)}};
+    const std::vector<Fields> rows{
+        {"registration", review.airframe.registration},
+        {"type", review.airframe.type},
+        {"serial", review.airframe.serial},
+        {"jurisdiction", review.airframe.jurisdiction},
+        {"manual_references", review.airframe.manualReferences},
+        {"from", dayText(review.period.from)},
+        {"to", dayText(review.period.to)},
+        {"annual", dayOrNothing(review.period.annual)},
+        {"method_version", std::to_string(kMethodVersion)},
+        {"riggings", std::to_string(counts.riggings)},
+        {"last_rigging", std::to_string(counts.lastNumber)},
+        {"records_abandoned", std::to_string(counts.abandoned)},
+        {"records_left_open", std::to_string(counts.leftOpen)},
+        {"records_not_closed", std::to_string(counts.stillOpen)},
+        {"rechecks", std::to_string(counts.rechecks)},
+        {"records_from_paper", std::to_string(counts.fromPaper.size())},
+        {"readings", std::to_string(counts.readings)},
+        {"riggings_to_come", review.riggingsToCome ? decimal(*review.riggingsToCome, 1) : std::string{}}};
     for (const Fields& row : rows)
         table += csvLine(row);
     return table;

@@ -167,7 +167,7 @@ struct AirframeReview
     Airframe airframe;
     ReviewPeriod period;
     RiggingCounts counts;
-    double riggingsToCome = 0;             // until the annual, at the pace of the year before
+    std::optional<double> riggingsToCome;  // until the annual; empty: the pace is not known
     std::vector<CouplingReview> couplings; // what stands out first; equal ones in rigging order
     std::vector<DayShift> shifts;          // of the period
     std::vector<SharedShiftStory> sharedShifts;

@@ -121,7 +121,7 @@ class MovementMaker
 {
 public:
     MovementMaker(const CouplingReadings& all, const FittingHistory& fitting, const SeasonReview& season,
-                  const ReviewPeriod& period, double riggingsToCome)
+                  const ReviewPeriod& period, std::optional<double> riggingsToCome)
         : m_all{all}, m_fitting{fitting}, m_season{season}, m_period{period}, m_riggingsToCome{riggingsToCome}
     {
     }
@@ -170,11 +170,11 @@ private:
 
     void addForecast()
     {
-        if (!m_period.isAnnualToCome())
+        if (!m_period.isAnnualToCome() || !m_riggingsToCome)
             return;
         AnnualForecast forecast;
         forecast.day = *m_period.annual;
-        forecast.riggings = std::max(1.0, m_riggingsToCome);
+        forecast.riggings = std::max(1.0, *m_riggingsToCome);
         forecast.rigging = m_movement.readings.back().rigging + forecast.riggings;
         const BandEdges& outer = m_fitting.baseline.band()->outer;
         const auto at = forecastOf(*m_movement.path, forecast.rigging, {outer.lower, outer.upper});
@@ -223,7 +223,7 @@ private:
     const FittingHistory& m_fitting;
     const SeasonReview& m_season;
     const ReviewPeriod& m_period;
-    double m_riggingsToCome;
+    std::optional<double> m_riggingsToCome;
     FittingMovement m_movement;
 };
 
@@ -240,7 +240,7 @@ const PathChangeTold* FittingMovement::told() const
 }
 
 std::optional<FittingMovement> movementOf(const CouplingReadings& all, const SeasonReview& season,
-                                          const ReviewPeriod& period, double riggingsToCome)
+                                          const ReviewPeriod& period, std::optional<double> riggingsToCome)
 {
     const FittingHistory* fitting = all.history.on(period.to);
     if (!fitting)
@@ -248,16 +248,19 @@ std::optional<FittingMovement> movementOf(const CouplingReadings& all, const Sea
     return MovementMaker{all, *fitting, season, period, riggingsToCome}.make();
 }
 
-double riggingsToCome(const RiggingNumbers& numbers, Day today, Day until)
+std::optional<double> riggingsToCome(const RiggingNumbers& numbers, Day today, Day until)
 {
-    constexpr double kYear = 365;
-    constexpr double kShortest = 30;
-    const std::optional<Day> first = numbers.firstDay();
-    if (until <= today || !first)
+    constexpr int kYear = 365;
+    if (until <= today)
         return 0;
-    const double age = std::clamp(static_cast<double>((today - *first).count()), kShortest, kYear);
-    const Day from = today - std::chrono::days{static_cast<int>(age)};
-    return numbers.within(from + std::chrono::days{1}, today) / age *
+    const std::optional<Day> first = numbers.firstDay();
+    const int age = first ? std::min(static_cast<int>((today - *first).count()), kYear) : 0;
+    if (age < kDaysForPace)
+        return std::nullopt;
+    const Day from = today - std::chrono::days{age};
+    if (numbers.within(from, today) < kRiggingsForPace)
+        return std::nullopt;
+    return static_cast<double>(numbers.within(from + std::chrono::days{1}, today)) / age *
            static_cast<double>((until - today).count());
 }
 

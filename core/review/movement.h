@@ -97,13 +97,19 @@ struct FittingMovement
     const PathChangeTold* told() const;
 };
 
-// `all` are the coupling's readings up to the end of the period. `riggingsToCome` until the period's annual.
+// `all` are the coupling's readings up to the end of the period. `riggingsToCome` until the period's annual;
+// where their pace is not known there is no forecast.
 // Empty when the coupling has no fitting.
 std::optional<FittingMovement> movementOf(const CouplingReadings& all, const SeasonReview& season,
-                                          const ReviewPeriod& period, double riggingsToCome);
+                                          const ReviewPeriod& period, std::optional<double> riggingsToCome);
+
+// What carries a pace: so many days since the first rigging of the file, and so many riggings in the year
+// before.
+inline constexpr int kDaysForPace = 60;
+inline constexpr int kRiggingsForPace = 4;
 
 // Riggings still to come until a day at the pace of the year before `today`; of what there is of it when the
-// file is younger, but not less than 30 days.
-double riggingsToCome(const RiggingNumbers& numbers, Day today, Day until);
+// file is younger. None of a day that is past; empty while the pace is not known.
+std::optional<double> riggingsToCome(const RiggingNumbers& numbers, Day today, Day until);
 
 } // namespace rig

@@ -161,8 +161,8 @@ void drawMovement(const CouplingReview& coupling, const AirframeReview& review, 
     series.annualRigging.reset();
     if (review.period.annual)
         series.annualDue = noonOf(*review.period.annual);
-    if (review.period.isAnnualToCome())
-        series.annualRigging = review.counts.lastNumber + std::max(1.0, review.riggingsToCome);
+    if (review.period.isAnnualToCome() && review.riggingsToCome)
+        series.annualRigging = review.counts.lastNumber + std::max(1.0, *review.riggingsToCome);
     if (!coupling.movement || coupling.movement->readings.empty())
         return;
     const FittingMovement& movement = *coupling.movement;

@@ -366,6 +366,20 @@ TEST_F(WordsOfAReview, SayThatNothingStandsOutOnlyWhereNothingIsWorthSayingAndOf
     EXPECT_FALSE(ReviewWords::nothingStandsOut(review));
 }
 
+TEST_F(WordsOfAReview, SayThatThePaceIsNotKnownWhereItIsNot)
+{
+    const Day due = std::chrono::sys_days{std::chrono::year{2026} / 12 / 1};
+    EXPECT_EQ(plain(ReviewReportWords::annualDue(due, std::nullopt)),
+              "1 December 2026; the pace of riggings is not known yet");
+    EXPECT_EQ(plain(ReviewReportWords::annualDue(due, 0)), "1 December 2026");
+    AirframeReview review;
+    review.period.isCurrent = true;
+    review.period.annual = due;
+    EXPECT_TRUE(
+        plain(ReviewWords::riggings(review).join(' '))
+            .contains("How many more until the annual is not known yet: that takes 4 riggings and 60 days."));
+}
+
 TEST_F(WordsOfAReview, TellFalseAlarmsByTheReadingsJudgedAndByTheRigging)
 {
     AirframeReview review;

@@ -37,7 +37,7 @@ protected:
         const SeasonReview season = seasonReviewOf(told.facts, numbers, all);
         const ReviewPeriod period{from, day, annual, false, true};
         return *movementOf(all.couplings.front(), season, period,
-                           annual ? riggingsToCome(numbers, day, *annual) : 0);
+                           annual ? riggingsToCome(numbers, day, *annual) : std::optional{0.0});
     }
 
     AirframeInMemory told;
@@ -259,13 +259,24 @@ TEST(RiggingsToCome, FollowThePaceOfTheLastYear)
         told.rig(kMovesFrom + std::chrono::days{5 * i});
     const RiggingNumbers numbers{told.facts};
     const Day today = kMovesFrom + std::chrono::days{365};
-    EXPECT_NEAR(riggingsToCome(numbers, today, today + std::chrono::days{50}), 10, 0.3);
+    EXPECT_NEAR(riggingsToCome(numbers, today, today + std::chrono::days{50}).value_or(0), 10, 0.3);
     EXPECT_EQ(riggingsToCome(numbers, today, today), 0) << "the annual is due or past";
-    // A file of ten days does not promise a rigging every other day for a year.
+}
+
+TEST(RiggingsToCome, AreNotKnownOfAFileThatIsTooYoungOrHasTooFewRiggings)
+{
+    using std::chrono::days;
     AirframeInMemory young;
-    young.rig(kMovesFrom);
-    young.rig(kMovesFrom + std::chrono::days{4});
-    EXPECT_NEAR(riggingsToCome(RiggingNumbers{young.facts}, kMovesFrom + std::chrono::days{9},
-                               kMovesFrom + std::chrono::days{39}),
-                2, 1e-9);
+    const auto atThePaceOf = [&young](int age) {
+        return riggingsToCome(RiggingNumbers{young.facts}, kMovesFrom + days{age},
+                              kMovesFrom + days{age + 60});
+    };
+    EXPECT_FALSE(atThePaceOf(100)) << "never rigged";
+    for (const int day : {0, 20, 40})
+        young.rig(kMovesFrom + days{day});
+    EXPECT_FALSE(atThePaceOf(60)) << "three riggings";
+    young.rig(kMovesFrom + days{55});
+    EXPECT_FALSE(atThePaceOf(59)) << "a day too young";
+    ASSERT_TRUE(atThePaceOf(60));
+    EXPECT_NEAR(*atThePaceOf(60), 3, 1e-9);
 }
