@@ -12,7 +12,7 @@ struct PaperMoment
     enum class Finding {
         Possible,
         ToCome,             // later than now
-        BeforeFirstFitting, // nothing is known of the airframe as it was then: `first` is the day
+        BeforeFirstFitting, // every joint begins with a refit, the first of them on the day `first`
         RiggedThatDay,      // `other` stands in the record already: it may be the same
     };
 

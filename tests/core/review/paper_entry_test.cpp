@@ -25,7 +25,10 @@ constexpr Day onDay(unsigned month, unsigned day)
 class PaperFacts
 {
 public:
-    PaperFacts() { m_facts.fittings.push_back({{}, {}, onDay(3, 1), FittingKind::First, {}, {}}); }
+    explicit PaperFacts(FittingKind kind = FittingKind::First)
+    {
+        m_facts.fittings.push_back({{}, {}, onDay(3, 1), kind, {}, {}});
+    }
 
     RecordId rig(Day day, bool fromPaper, std::optional<Closing> closing = Closing::Complete)
     {
@@ -108,10 +111,18 @@ private:
 
 } // namespace
 
-TEST(PaperMoment, IsInThePastAndNotBeforeTheFirstFitting)
+TEST(PaperMoment, MayLieBeforeAFirstFittingWhoseDayNobodyChose)
 {
     using enum PaperMoment::Finding;
-    const PaperFacts paper;
+    PaperFacts paper;
+    EXPECT_EQ(paper.on(onDay(2, 28)), Possible);
+    EXPECT_EQ(paper.on(onDay(6, 21)), ToCome);
+}
+
+TEST(PaperMoment, IsInThePastAndNotBeforeARefitOfWhichNothingBeforeIsKnown)
+{
+    using enum PaperMoment::Finding;
+    const PaperFacts paper{FittingKind::Refitted};
     EXPECT_EQ(paper.on(onDay(6, 21)), ToCome);
     EXPECT_EQ(paper.on(onDay(6, 20)), Possible) << "today, at the same moment";
     EXPECT_EQ(paper.on(onDay(3, 1)), Possible);
