@@ -9573,6 +9573,11 @@ Movement: one model of all readings of the airframe, in which each coupling stay
 Von den folgenden ist das erste, das zutrifft, das Urteil. Noch kein Band: weniger als fünf bestätigte Messungen. Außerhalb: Die ganze Messung liegt jenseits eines Randes des äußeren Bandes (99,73 %). Nicht zu sagen: Ihre Lehre war im Zweifel, oder der Spalt ist an diesem Anschluss kein Zeuge. Nahe am Rand: Die ganze Messung liegt jenseits eines Randes des inneren Bandes (95 %), auch wo sie über den äußeren Rand reicht. Nicht zu sagen: Sie reicht über das äußere Band hinaus, außer wenn sie die Mitte des Bandes enthält und nicht breiter ist als der Median der bestätigten Messungen. Im Band: jede andere Messung, auch eine, die über einen Rand des inneren Bandes reicht. Ein Anschluss steht auch dann als „nicht zu sagen“, wenn ein Teil seiner Verbindung nicht zu sehen war, außer er ist außerhalb. Beide Anteile gelten im Mittel über Anschlüsse; ein Band aus wenigen Messungen kann merklich mehr oder weniger enthalten.
 Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleibt, einen Sprung macht oder driftet und Personen, Lehren und Tage ihren eigenen Versatz haben; eine Bewegung wird gemeldet, wenn die Wahrscheinlichkeit, dass der Anschluss blieb, unter 1 von 1000 liegt, oder unter 1 von 20 mit einem frühen Anzeichen (ein EWMA von Kennwerten jenseits seiner Schwelle). Streuung: die letzten zehn Messungen um den Verlauf gegen alle davor.</translation>
     </message>
+    <message>
+        <source>%1; the pace of riggings is not known yet</source>
+        <comment>day</comment>
+        <translation>%1; wie oft aufgerüstet wird, ist noch nicht bekannt</translation>
+    </message>
 </context>
 <context>
     <name>ReviewWords</name>
@@ -10687,6 +10692,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     <message>
         <source>Trust no band and no verdict of it until these facts were compared with a copy or a print.</source>
         <translation>Keinem Band und keinem Urteil von ihm trauen, bis diese Einträge mit einer Kopie oder einem Ausdruck verglichen sind.</translation>
+    </message>
+    <message>
+        <source>How many more until the annual is not known yet: that takes %1 riggings and %2 days.</source>
+        <translation>Wie viele es bis zur Jahresnachprüfung noch werden, ist noch nicht bekannt: Dazu braucht es %1 Aufrüstungen und %2 Tage.</translation>
     </message>
 </context>
 <context>

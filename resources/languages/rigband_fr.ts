@@ -9573,6 +9573,11 @@ Movement: one model of all readings of the airframe, in which each coupling stay
 Parmi ce qui suit, le premier qui convient est le verdict. Pas encore de bande : moins de cinq mesures confirmées. Hors bande : la mesure entière se trouve au-delà d’un bord de la bande extérieure (99,73 %). On ne peut pas dire : sa jauge était en doute, ou l’écart n’est pas un témoin sur ce raccord. Près du bord : la mesure entière se trouve au-delà d’un bord de la bande intérieure (95 %), même si elle passe par-dessus le bord extérieur. On ne peut pas dire : elle dépasse la bande extérieure, sauf si elle contient le milieu de la bande et n’est pas plus large que la médiane des mesures confirmées. Dans la bande : toute autre mesure, même si elle passe par-dessus un bord de la bande intérieure. Un raccord est aussi à « on ne peut pas dire » tant qu’une partie de son joint n’a pas pu être vue, sauf s’il est hors bande. Les deux proportions valent en moyenne sur les raccords ; une bande tirée de peu de mesures peut contenir nettement plus ou moins.
 Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne bouge pas, fait un saut ou dérive, et où personnes, jauges et jours ont leurs propres biais ; un mouvement est annoncé quand la probabilité que le raccord n’ait pas bougé est inférieure à 1 sur 1000, ou inférieure à 1 sur 20 avec un indice précoce (une EWMA de scores au-delà de son seuil). Dispersion : les dix dernières mesures autour du tracé contre toutes celles d’avant.</translation>
     </message>
+    <message>
+        <source>%1; the pace of riggings is not known yet</source>
+        <comment>day</comment>
+        <translation>%1 ; le rythme des montages n’est pas encore connu</translation>
+    </message>
 </context>
 <context>
     <name>ReviewWords</name>
@@ -10687,6 +10692,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     <message>
         <source>Trust no band and no verdict of it until these facts were compared with a copy or a print.</source>
         <translation>Ne se fier à aucune bande ni à aucun verdict à son sujet tant que ces faits n’ont pas été comparés avec une copie ou une impression.</translation>
+    </message>
+    <message>
+        <source>How many more until the annual is not known yet: that takes %1 riggings and %2 days.</source>
+        <translation>Combien il y en aura encore jusqu’à la visite annuelle n’est pas encore connu : il y faut %1 montages et %2 jours.</translation>
     </message>
 </context>
 <context>

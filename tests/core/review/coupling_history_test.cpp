@@ -270,3 +270,42 @@ TEST(CouplingHistory, WidensForAnotherLeafSetWithAKnownFigure)
     const double other = judgeIn(joint.history(), joint.read(600_um, after(1))).tail;
     EXPECT_GT(other, own);
 }
+
+TEST(BandYet, IsNoneForWhatWasReadBeforeItThoughItWasTypedInAfterwards)
+{
+    Joint joint;
+    for (Reading& reading : joint.readings)
+        reading.when.utcSeconds += 8 * 3600; // in the evening
+    Reading& paper = joint.read(500_um, kSpring);
+    paper.when.utcSeconds -= 4 * 3600; // in the morning
+    paper.stamp.when = {noonOf(kSpring).utcSeconds + 9 * 3600};
+    EXPECT_EQ(joint.verdictOf(paper), Verdict::NoBandYet);
+    EXPECT_FALSE(scoreIn(joint.history(), paper));
+    EXPECT_FALSE(joint.history().fittings.front().hadBandAt(paper.when));
+    paper.when.utcSeconds += 13 * 3600;
+    EXPECT_EQ(joint.verdictOf(paper), Verdict::Inside) << "an hour after the band";
+    EXPECT_TRUE(joint.history().fittings.front().hadBandAt(paper.when));
+}
+
+TEST(BandYet, GoesByTheDayWhereTheTimeOfOneIsNotKnown)
+{
+    Joint joint;
+    for (Reading& reading : joint.readings)
+        reading.when.utcSeconds += 8 * 3600;
+    Reading& row = joint.read(500_um, kSpring);
+    row.technique = Technique::Table;
+    EXPECT_EQ(joint.verdictOf(row), Verdict::Inside) << "of the same day, at no known hour";
+    row.when = noonOf(after(-1));
+    EXPECT_EQ(joint.verdictOf(row), Verdict::NoBandYet);
+}
+
+TEST(BandYet, StandsForWhatWasSavedAfterItUnderAClockThatWasSetBack)
+{
+    Joint joint;
+    for (Reading& reading : joint.readings)
+        reading.stamp.when = reading.when;
+    Reading& live = joint.read(500_um, after(-2));
+    live.stamp.when = live.when;
+    live.id.bytes[0] = 0xff; // as the file makes it: behind all that is there
+    EXPECT_EQ(joint.verdictOf(live), Verdict::Inside);
+}
