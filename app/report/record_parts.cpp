@@ -1,5 +1,6 @@
 #include "app/report/record_parts.h"
 
+#include "app/wording/paper_words.h"
 #include "app/wording/question_words.h"
 #include "app/wording/record_words.h"
 #include "app/wording/rigged_words.h"
@@ -31,12 +32,15 @@ Cell Sheet::outcomeCell(const SummaryQuestion& one) const
         open.strong = true;
         return {open};
     }
-    if (one.resolution->answered)
-        return {said(RecordWords::answer(RiggedWords::answer(*one.resolution->answered),
-                                         printedName(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
+    if (one.resolution->answered) {
+        const QString answer =
+            RecordWords::answer(RiggedWords::answer(*one.resolution->answered), printedName(one.resolvedBy),
+                                whenOf(one.resolution->when()));
+        return {said(one.copiedBy.empty() ? answer : PaperWords::copied(answer, printedName(one.copiedBy)))};
+    }
     Cell cell{said(RecordWords::found(textOf(one.resolution->found))),
               said(RecordWords::done(textOf(one.resolution->done))),
-              softly(RecordWords::decided(printedName(one.resolvedBy), whenOf(one.resolution->stamp.when)))};
+              softly(RecordWords::decided(printedName(one.resolvedBy), whenOf(one.resolution->when())))};
     if (one.isOwnDecision)
         cell.push_back(said(QuestionWords::ownFinding(printedName(one.resolvedBy))));
     return cell;

@@ -196,6 +196,15 @@ QString QuestionWords::closedBy(const QString& person, const QString& moment, co
                : tr("Closed on %2: decided by %1, entered by %3.").arg(person, moment, enteredBy);
 }
 
+QString QuestionWords::closedOnPaper(const QString& person, const QString& moment, const QString& typed,
+                                     const QString& copiedBy)
+{
+    return copiedBy.isEmpty()
+               ? tr("Closed by %1 on the paper of %2, typed in on %3.").arg(person, moment, typed)
+               : tr("Closed by %1 on the paper of %2, copied on %3 by %4.")
+                     .arg(person, moment, typed, copiedBy);
+}
+
 QString QuestionWords::ownFinding(const QString& person)
 {
     return tr("%1 had found this too: nobody else decided what it was.").arg(person);

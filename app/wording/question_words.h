@@ -56,6 +56,9 @@ public:
     static QString statedOnPaper(const QString& person, const QString& day, const QString& typed);
     static QString inRecord(const QString& moment, bool isOpen);
     static QString closedBy(const QString& person, const QString& moment, const QString& enteredBy);
+    // `copiedBy` is empty where that person typed it in themself.
+    static QString closedOnPaper(const QString& person, const QString& moment, const QString& typed,
+                                 const QString& copiedBy);
     // Where it was decided, or is about to be, by whoever had found it.
     static QString ownFinding(const QString& person);
     static QString foundLabel();

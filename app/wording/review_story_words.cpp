@@ -306,8 +306,11 @@ QString ReviewWords::resolution(const QuestionStory& story) const
         return {};
     const Resolution& closed = *story.resolution;
     if (closed.answered)
-        return tr("Closed on %1 by %2, who looked again.")
-            .arg(dayOfMoment(closed.stamp.when), personName(closed.person));
+        return closed.copiedBy ? tr("Closed on %1 by %2, who looked again: copied from paper by %3.")
+                                     .arg(dayOfMoment(closed.when()), personName(closed.person),
+                                          personName(*closed.copiedBy))
+                               : tr("Closed on %1 by %2, who looked again.")
+                                     .arg(dayOfMoment(closed.when()), personName(closed.person));
     const bool isOwn = story.question.stamp.by == closed.person;
     const bool isOfWords = story.question.kind == QuestionKind::Asked;
     const QString sentence =
@@ -315,7 +318,7 @@ QString ReviewWords::resolution(const QuestionStory& story) const
         : isOfWords
             ? tr("Closed on %1 by %2, who had asked it. Found: %3. Done: %4.")
             : tr("Closed on %1 by %2, whose own reading or answer had opened it. Found: %3. Done: %4.");
-    return sentence.arg(dayOfMoment(closed.stamp.when), personName(closed.person), textOf(closed.found),
+    return sentence.arg(dayOfMoment(closed.when()), personName(closed.person), textOf(closed.found),
                         textOf(closed.done));
 }
 

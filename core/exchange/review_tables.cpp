@@ -138,8 +138,7 @@ Fields outsideFields(const AirframeFacts& facts, const std::string& coupling, co
         return fields;
     }
     const Resolution& closed = *story.question->resolution;
-    append(fields,
-           {closed.found, closed.done, facts.nameOf(closed.person), dayText(closed.stamp.when.localDay())});
+    append(fields, {closed.found, closed.done, facts.nameOf(closed.person), dayText(closed.day())});
     return fields;
 }
 
@@ -237,8 +236,8 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
         std::string step = asked.check ? text(*asked.check) : std::string{};
         if (asked.surfaceCheck)
             step = text(*asked.surfaceCheck);
-        Fields fields{dayText(asked.stamp.when.localDay()),
-                      timeText(asked.stamp.when),
+        Fields fields{dayText(asked.day()),
+                      asked.onPaper ? std::string{} : timeText(asked.stamp.when), // no hour stands on a paper
                       text(asked.kind),
                       nameIn(facts.couplings, asked.coupling),
                       nameIn(facts.surfaces, asked.surface),
@@ -248,7 +247,7 @@ std::string reviewQuestionsTable(const AirframeFacts& facts, const AirframeRevie
         fields.push_back(yesNo(story.isOpenAfter(review.period.to)));
         if (story.resolution)
             append(fields,
-                   {dayText(story.resolution->stamp.when.localDay()), facts.nameOf(story.resolution->person),
+                   {dayText(story.resolution->day()), facts.nameOf(story.resolution->person),
                     story.resolution->answered ? text(*story.resolution->answered) : story.resolution->found,
                     story.resolution->done, nameIn(facts.persons, story.resolution->stamp.by)});
         else

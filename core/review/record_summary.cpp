@@ -281,8 +281,10 @@ private:
         sum.place = m_facts.placeOf(story.question);
         sum.resolution = story.resolution;
         sum.isOwnDecision = isOwnDecision(story, m_content.readings);
-        if (story.resolution)
-            sum.resolvedBy = m_facts.nameOf(story.resolution->person);
+        if (!story.resolution)
+            return sum;
+        sum.resolvedBy = m_facts.nameOf(story.resolution->person);
+        sum.copiedBy = nameOf(story.resolution->copiedBy);
         return sum;
     }
 

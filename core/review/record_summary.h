@@ -60,6 +60,7 @@ struct SummaryQuestion
     std::string place; // coupling, surface or gauge; empty for the whole record
     std::optional<Resolution> resolution;
     std::string resolvedBy;
+    std::string copiedBy;       // as in SummaryAnswer, of a later answer that closed it
     bool isOwnDecision = false; // by whoever had found it
 };
 

@@ -63,9 +63,13 @@ void settleWhatWasSeen(std::span<QuestionStory> questions, std::span<const Check
                 question.check == check.kind && check.answer != Answer::CannotSee &&
                 savedBefore(question, check) && (!first || savedBefore(check, *first)))
                 first = &check;
-        if (first)
-            story.resolution = Resolution{
-                FactId{first->id.bytes}, question.id, first->person, {}, {}, first->stamp, first->answer};
+        if (!first)
+            continue;
+        story.resolution = Resolution{
+            FactId{first->id.bytes}, question.id, first->person, {}, {}, first->stamp, first->answer};
+        story.resolution->copiedBy = first->copiedBy;
+        if (first->copiedBy)
+            story.resolution->stamp.by = first->copiedBy; // who entered it
     }
 }
 
@@ -93,9 +97,13 @@ void takeMomentOfPaper(std::span<QuestionStory> questions, const RiggingRecord& 
 {
     if (!record.isFromPaper())
         return;
-    for (QuestionStory& story : questions)
-        if (story.question.record == record.id && story.question.kind != QuestionKind::Asked)
-            story.question.onPaper = record.begins;
+    for (QuestionStory& story : questions) {
+        if (story.question.record != record.id || story.question.kind == QuestionKind::Asked)
+            continue;
+        story.question.onPaper = record.begins;
+        if (story.resolution && story.resolution->answered)
+            story.resolution->onPaper = record.begins;
+    }
 }
 
 std::optional<CheckKind> notSeenAmong(std::span<const QuestionStory> questions, RecordId record,

@@ -78,6 +78,14 @@ struct Resolution
     // The later answer that closed it, where nobody had to decide anything: `found` and `done` are empty
     // then, and it stands in no table of its own.
     std::optional<Answer> answered = {};
+    // Of such an answer that was typed in from paper: the moment of the paper, and who copied what another
+    // person had written. Both follow from the record and stand in no table.
+    std::optional<Moment> onPaper = {};
+    std::optional<PersonId> copiedBy = {};
+
+    // When it was closed. `stamp.when` is when that was written into the file, on paper much later.
+    Moment when() const { return onPaper.value_or(stamp.when); }
+    Day day() const { return when().localDay(); }
 };
 
 struct QuestionStory
@@ -87,7 +95,7 @@ struct QuestionStory
 
     bool isOpen() const { return !resolution.has_value(); }
     // When that day was over; closed since, it was open then.
-    bool isOpenAfter(Day day) const { return isOpen() || resolution->stamp.when.localDay() > day; }
+    bool isOpenAfter(Day day) const { return isOpen() || resolution->day() > day; }
 };
 
 // Those that nobody has closed yet: every list and every count of open questions is made of these.
@@ -99,7 +107,8 @@ void settleWhatWasSeen(std::span<QuestionStory> questions, std::span<const Check
 // Gives each question about a surface what was answered at it in that record, until it was closed.
 void takeSurfaceAnswers(std::span<QuestionStory> questions, std::span<const SurfaceCheck> checks);
 
-// Gives each that came up in this rigging the moment of its paper, where there is one.
+// Gives each that came up in this rigging the moment of its paper, where there is one, and each answer that
+// closed one there.
 void takeMomentOfPaper(std::span<QuestionStory> questions, const RiggingRecord& record);
 
 // The part of a look that nobody has seen yet at this coupling in this record.

@@ -136,6 +136,28 @@ TEST_F(Questions, OfARiggingFromPaperBearItsDayAndNoHour)
         << storyOf(row).join(" | ").toStdString();
 }
 
+TEST_F(Questions, OfAPaperAreClosedByWhoSawItAtTheMomentOfThePaper)
+{
+    RiggingRecord paper = hangar.record(noonOf(dayOf(2026, 4, 4)));
+    paper.enteredBy = hangar.oren;
+    const RecordId record = must(records().add(paper));
+    answered(record, Answer::CannotSee);
+    Check seen{{},          record,       hangar.leftAileron, CheckKind::PlungerHome,
+               Answer::Yes, Turn::Second, hangar.vale,        paper.begins,
+               {}};
+    seen.stamp.by = hangar.vale;
+    seen.copiedBy = hangar.oren;
+    must(records().add(seen));
+    finish(record); // before it nothing is told of a joint that the second person is at
+    const QuestionsView now = view();
+    ASSERT_EQ(now.rows.size(), 1U);
+    const QuestionRow& row = now.rows.front();
+    EXPECT_EQ(stateOf(row).toStdString(), "closed 4 April 2026 by T. Vale");
+    EXPECT_TRUE(storyOf(row).contains(
+        "Closed by T. Vale on the paper of 4 April 2026, 12:00, copied on 2 May 2026 by M. Oren."))
+        << storyOf(row).join(" | ").toStdString();
+}
+
 TEST_F(Questions, TellThatAReadingOutsideWasASlipAndThatTheStopStays)
 {
     takeTwelve(store, hangar);

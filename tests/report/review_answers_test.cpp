@@ -1,5 +1,6 @@
 // Looks, pulls, the control check and what was measured on the surfaces, in the report and in its tables.
 
+#include "app/report/record_report.h"
 #include "app/report/review_report.h"
 #include "app/wording/review_words.h"
 #include "core/exchange/review_tables.h"
@@ -183,6 +184,48 @@ TEST_F(ReviewAnswers, FromPaperAreMarkedInEveryTableAndToldInTheReport)
     EXPECT_TRUE(has(must(writeReadings(store.records())), ",T. Vale,yes,12:00:00,12:00:00\r\n"));
     EXPECT_EQ(ReviewWords::riggings(now).filter("typed in afterwards").join(' ').toStdString(),
               "1 record written on paper and typed in afterwards: 4 April 2026.");
+}
+
+TEST_F(ReviewAnswers, FromPaperThatSawWhatWasNotSeenCloseItTheSameOnEveryPaper)
+{
+    RiggingRecord paper = hangar.record(noonOf(dayOf(2026, 4, 4)));
+    paper.enteredBy = hangar.oren;
+    paper.id = must(store.records().add(paper));
+    Check look{{},
+               paper.id,
+               hangar.leftAileron,
+               CheckKind::PlungerHome,
+               Answer::CannotSee,
+               Turn::First,
+               hangar.oren,
+               paper.begins,
+               {}};
+    must(store.records().add(look));
+    must(store.records().add(*questionFrom(look, hangar.airframe)));
+    store.clock().passMinutes(1);
+    look.answer = Answer::Yes;
+    look.turn = Turn::Second;
+    look.person = hangar.vale;
+    look.copiedBy = hangar.oren;
+    must(store.records().add(look));
+    readAgain();
+    const std::string questions = reviewQuestionsTable(facts, review());
+    EXPECT_TRUE(has(questions, "2026-04-04,,cannot-see")) << questions;
+    EXPECT_TRUE(has(questions, "2026-04-04,T. Vale,yes,,M. Oren,yes")) << questions;
+    const auto story = std::ranges::find(facts.questions, std::optional{paper.id},
+                                         [](const QuestionStory& one) { return one.question.record; });
+    ASSERT_NE(story, facts.questions.end());
+    EXPECT_EQ(ReviewWords{facts}.resolution(*story).toStdString(),
+              "Closed on 4 April 2026 by T. Vale, who looked again: copied from paper by M. Oren.");
+    const RecordSummary summary = summaryOf(facts, must(store.records().content(paper.id)));
+    std::string cells;
+    for (const Block& block : recordBlocks(summary))
+        if (const auto* table = std::get_if<TableBlock>(&block))
+            for (const auto& row : table->rows)
+                for (const Cell& cell : row)
+                    for (const CellText& text : cell)
+                        cells += text.text.toStdString() + '\n';
+    EXPECT_TRUE(has(cells, "Yes: T. Vale, 12:00, copied from paper by M. Oren")) << cells;
 }
 
 TEST_F(ReviewAnswers, StandOnThePagesOfTheReport)

@@ -133,7 +133,7 @@ QString stateOf(const QuestionRow& row)
     const Formats formats;
     if (row.story.isOpen())
         return QuestionWords::openSince(formats.day(row.story.question.day()));
-    return QuestionWords::closedOn(formats.day(row.story.resolution->stamp.when.localDay()),
+    return QuestionWords::closedOn(formats.day(row.story.resolution->day()),
                                    QString::fromStdString(row.decidedBy));
 }
 
@@ -149,6 +149,18 @@ QString detailOf(const QuestionRow& row)
     if (!row.readings.empty())
         return QuestionWords::withDetail(stateOf(row), Formats{}.interval(row.readings.back().interval));
     return stateOf(row);
+}
+
+QString closingSentence(const QuestionRow& row)
+{
+    const Formats formats;
+    const Resolution& closed = *row.story.resolution;
+    const QString decided = QString::fromStdString(row.decidedBy);
+    const QString entered = QString::fromStdString(row.enteredBy);
+    return closed.onPaper ? QuestionWords::closedOnPaper(decided, formats.moment(*closed.onPaper),
+                                                         formats.day(closed.stamp.when.localDay()),
+                                                         closed.copiedBy ? entered : QString{})
+                          : QuestionWords::closedBy(decided, formats.moment(closed.stamp.when), entered);
 }
 
 QStringList storyOf(const QuestionRow& row)
@@ -167,10 +179,8 @@ QStringList storyOf(const QuestionRow& row)
     if (row.story.resolution && row.story.resolution->answered && row.story.question.check)
         sentences << QuestionWords::answered(RecordWords::check(*row.story.question.check),
                                              *row.story.resolution->answered);
-    if (const auto& resolution = row.story.resolution)
-        sentences << QuestionWords::closedBy(QString::fromStdString(row.decidedBy),
-                                             formats.moment(resolution->stamp.when),
-                                             QString::fromStdString(row.enteredBy));
+    if (row.story.resolution)
+        sentences << closingSentence(row);
     if (const auto& resolution = row.story.resolution;
         resolution && !resolution->answered && row.foundBy == resolution->person)
         sentences << QuestionWords::ownFinding(QString::fromStdString(row.decidedBy));

@@ -382,3 +382,42 @@ TEST(CannotSee, IsClosedByWhoeverAnswersTheSameAgainAndHasSeenIt)
     EXPECT_FALSE(notSeenAmong(stories, record, coupling));
     EXPECT_FALSE(questionFrom(checks.back(), {})) << "what was felt opens none";
 }
+
+TEST(CannotSee, OfAPaperIsClosedByWhoSawItAtTheMomentOfThePaperAndCopiedByWhoTyped)
+{
+    IdSource ids{6};
+    const PersonId bo{{2}};
+    const PersonId ida{{1}};
+    RiggingRecord paper;
+    paper.id = RecordId{{9}};
+    paper.begins = Moment{8 * 3600};
+    paper.enteredBy = ida;
+    const auto said = [&](Answer given, Turn turn, PersonId person, std::optional<PersonId> copiedBy) {
+        Check check;
+        check.id.bytes = ids.next(0);
+        check.record = paper.id;
+        check.coupling = CouplingId{{1}};
+        check.kind = CheckKind::PlungerHome;
+        check.answer = given;
+        check.turn = turn;
+        check.person = person;
+        check.when = paper.begins;
+        check.copiedBy = copiedBy;
+        check.stamp = {person, Moment{20 * 3600}};
+        return check;
+    };
+    std::vector<Check> checks{said(Answer::CannotSee, Turn::First, ida, {})};
+    Question question = *questionFrom(checks.front(), {});
+    question.id.bytes = ids.next(0);
+    checks.push_back(said(Answer::Yes, Turn::Second, bo, ida));
+    checks.back().stamp.when.utcSeconds += 60;
+    std::vector<QuestionStory> stories{{question, {}}};
+    settleWhatWasSeen(stories, checks);
+    takeMomentOfPaper(stories, paper);
+    ASSERT_FALSE(stories.front().isOpen());
+    const Resolution& closed = *stories.front().resolution;
+    EXPECT_EQ(closed.person, bo);
+    EXPECT_EQ(closed.when(), paper.begins);
+    EXPECT_EQ(closed.copiedBy, ida);
+    EXPECT_EQ(closed.stamp.by, ida) << "who entered it";
+}
