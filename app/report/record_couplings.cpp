@@ -135,7 +135,10 @@ private:
         for (const std::string& name : coupling.secondsWhoConnected)
             m_sheet.add(ParagraphBlock{ConnectedWords::secondConnectedIt(textOf(name)), Role::Ink, true});
         for (const Interruption& one : coupling.interruptions)
-            m_sheet.addText(RecordWords::interrupted(one.turn, m_sheet.whenOf(one.stamp.when), one.reason));
+            m_sheet.addText(
+                m_sheet.summary().record.isFromPaper() && one.reason == InterruptionReason::PersonChanged
+                    ? RecordWords::changedOnPaper(one.turn)
+                    : RecordWords::interrupted(one.turn, m_sheet.whenOf(one.stamp.when), one.reason));
         m_sheet.addQuestions(
             [&coupling](const Question& question) { return question.coupling == coupling.coupling.id; });
     }

@@ -147,6 +147,16 @@ QString RecordWords::readingCaution()
     return tr("A gap inside the band is one sign only. Finish the look, the pull and the second person.");
 }
 
+QString RecordWords::changedOnPaper(Turn turn)
+{
+    return turn == Turn::First
+               ? tr("Another first person was named while the paper was typed in. What had been answered "
+                    "before "
+                    "does not count; it was asked again from the look.")
+               : tr("Another second person was named while the paper was typed in. What had been answered "
+                    "before does not count; it was asked again from the look.");
+}
+
 QString RecordWords::interrupted(Turn turn, const QString& when, InterruptionReason reason)
 {
     const auto why = [reason] {

@@ -72,6 +72,7 @@ public:
     static QString thisRecordAlone(const QString& standing);
     static QString readingCaution();
     static QString interrupted(Turn turn, const QString& when, InterruptionReason reason);
+    static QString changedOnPaper(Turn turn);
 
     // Questions
     static QString otherQuestions();

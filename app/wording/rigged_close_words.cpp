@@ -153,6 +153,11 @@ QString RiggedWords::openItem(const OpenItem& item, const QString& name)
     case OpenItemKind::NoSecondPerson:
         return item.pulls ? tr("%1: no second person's look and pull").arg(name)
                           : tr("%1: no second person's look").arg(name);
+    case OpenItemKind::SecondInParts:
+        return item.pulls
+                   ? tr("%1: several persons looked and pulled as the second, and none of them did all of it")
+                         .arg(name)
+                   : tr("%1: several persons looked as the second, and none of them saw all of it").arg(name);
     case OpenItemKind::NotSeen:
         return notSeen(name, item.check.value_or(CheckKind::BallInSocket));
     case OpenItemKind::Doubted:

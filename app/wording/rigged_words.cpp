@@ -628,6 +628,21 @@ QString RiggedWords::begunElsewhere()
               "starts again from the look, and the break is kept.");
 }
 
+QString RiggedWords::askedAfresh(const QString& person)
+{
+    return tr("This coupling was half answered for another person, and that is kept. It is asked again from "
+              "the look, of %1.")
+        .arg(person);
+}
+
+QString RiggedWords::halfAnsweredForAnother(const QString& person)
+{
+    return tr("Half answered for another person. Whatever is pressed here begins it again, from the look, "
+              "for "
+              "%1.")
+        .arg(person);
+}
+
 QString RiggedWords::halfDoneElsewhere()
 {
     return tr("Half done in another window. Whatever is pressed here begins it again, from the look.");

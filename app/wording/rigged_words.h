@@ -177,6 +177,9 @@ public:
     static QString interruptedHere(); // for whoever comes back to it
     static QString begunElsewhere();
     static QString halfDoneElsewhere(); // before anything is pressed
+    // The same of a paper, where another person is chosen.
+    static QString askedAfresh(const QString& person);
+    static QString halfAnsweredForAnother(const QString& person);
     static QString keptFromBefore(const QString& reading);
     static QString changedInAnotherWindow();
     static QString correctedBeforeTheBreak(const QString& interval);

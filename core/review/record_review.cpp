@@ -122,6 +122,8 @@ std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingPr
         kinds.push_back(*kind);
     if (!second.isDone())
         kinds.push_back(OpenItemKind::NoSecondPerson);
+    else if (second.isOfSeveral())
+        kinds.push_back(OpenItemKind::SecondInParts);
     const auto isSaid = [&progress](Verdict verdict) {
         return progress.verdict == verdict || progress.secondVerdict == verdict;
     };
@@ -311,6 +313,7 @@ int closingRankOf(const OpenItem& item)
     case OpenItemKind::NotPulled:
     case OpenItemKind::NotSecured:
     case OpenItemKind::NoSecondPerson:
+    case OpenItemKind::SecondInParts:
     case OpenItemKind::SurfaceNotChecked:
     case OpenItemKind::SurfaceSetBack:
     case OpenItemKind::NoSurfaces:

@@ -69,8 +69,9 @@ enum class OpenItemKind {
     NotPulled,
     NotSecured,
     NoSecondPerson,
-    NotSeen, // a part that could not be seen, and has not been since
-    Doubted, // “no” was answered
+    SecondInParts, // several persons did it as second, and none of them all of it
+    NotSeen,       // a part that could not be seen, and has not been since
+    Doubted,       // “no” was answered
     OutsideReading,
     ReadingsDisagree,
     SidesSwapped,

@@ -75,6 +75,7 @@ bool isStepOf(OpenItemKind kind)
     case OpenItemKind::NotPulled:
     case OpenItemKind::NotSecured:
     case OpenItemKind::NoSecondPerson:
+    case OpenItemKind::SecondInParts:
         return true;
     case OpenItemKind::NotSeen:
     case OpenItemKind::Doubted:

@@ -117,6 +117,18 @@ bool CouplingFlow::hasDoubt() const
     return std::ranges::any_of(answers, [](const auto& one) { return !countsAsYes(one.second); });
 }
 
+bool CouplingFlow::isPartlyOfAnother(PersonId person) const
+{
+    return std::ranges::any_of(givenBy, [person](const auto& one) { return one.second != person; }) ||
+           std::ranges::any_of(readings, [person](const Reading& one) { return one.person != person; });
+}
+
+bool CouplingFlow::isOfSeveral() const
+{
+    return std::ranges::any_of(givenBy,
+                               [this](const auto& one) { return one.second != givenBy.begin()->second; });
+}
+
 bool CouplingFlow::mayMeasure() const
 {
     return asks.parts.gap && !stoppedAt(*this) && !nextLook(*this);
@@ -153,6 +165,7 @@ CouplingFlow givenAt(const RecordContent& content, CouplingId coupling, Turn tur
         if (check.coupling != coupling || check.turn != turn || (since && savedBefore(check, *since)))
             continue;
         flow.answers[check.kind] = check.answer;
+        flow.givenBy[check.kind] = check.person;
         flow.begun = true;
     }
     // A correction of what was read before the break says nothing of what came after.

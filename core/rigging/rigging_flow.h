@@ -27,7 +27,8 @@ struct CouplingFlow
     Step next = Step::Look;
     // The question open now, in Look, Pull and Secure, none after a “no”; once done, what is still not seen.
     std::optional<CheckKind> ask;
-    std::map<CheckKind, Answer> answers; // those that count now
+    std::map<CheckKind, Answer> answers;   // those that count now
+    std::map<CheckKind, PersonId> givenBy; // who gave each of them
     // Of this person since the last interruption, in time order; without those that were struck, and without
     // what a struck one had taken the place of.
     std::vector<Reading> readings;
@@ -42,6 +43,10 @@ struct CouplingFlow
     std::optional<CheckKind> notSeen() const;
     // Any No or CannotSee of the answers that count now: blocks a complete close.
     bool hasDoubt() const;
+    // Something that counts now is another person's than this one's.
+    bool isPartlyOfAnother(PersonId person) const;
+    // The answers that count now are of several persons: nobody went through all of it.
+    bool isOfSeveral() const;
     // There is a gap, and the look is done. Measuring opens only after the ball was seen in the socket, as an
     // empty one can show a normal gap, and after no “no”.
     bool mayMeasure() const;

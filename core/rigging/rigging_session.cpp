@@ -1,10 +1,12 @@
 #include "core/rigging/rigging_session.h"
 
+#include "core/airframe/saved_before.h"
 #include "core/rigging/circuit_hand.h"
 #include "core/rigging/found_as.h"
 
 #include <algorithm>
 #include <cassert>
+#include <iterator>
 #include <ranges>
 #include <set>
 #include <utility>
@@ -38,6 +40,21 @@ std::vector<PersonId> firstPersonsOf(const RecordContent& content, CouplingId co
     return personsOf(content, [coupling](const auto& fact) {
         return fact.coupling == coupling && fact.turn == Turn::First;
     });
+}
+
+std::optional<PersonId> lastPersonOf(const RecordContent& content, Turn turn)
+{
+    std::optional<SaveOrder> last;
+    std::optional<PersonId> person;
+    const auto note = [&](const auto& fact) {
+        if (fact.turn != turn || (last && saveOrderOf(fact) < *last))
+            return;
+        last = saveOrderOf(fact);
+        person = fact.person;
+    };
+    std::ranges::for_each(content.checks, note);
+    std::ranges::for_each(content.readings, note);
+    return person;
 }
 
 // The first that still waits behind `here`, then from the start; all of them when `here` is not among them.
@@ -215,6 +232,8 @@ RecordNow recordNowOf(const RecordContent& content, std::span<const Coupling> co
     now.leader = content.record.leader;
     now.enteredBy = content.record.enteredBy;
     now.seconds = secondPersonsIn(content);
+    now.lastFirst = lastPersonOf(content, Turn::First);
+    now.lastSecond = lastPersonOf(content, Turn::Second);
     for (const Side side : sidesOf(couplings)) {
         const SideConnected* stated = statedFor(side, content.connected);
         now.sides.push_back({side, stated ? std::optional{stated->persons} : std::nullopt});
@@ -278,9 +297,13 @@ bool isHalfDone(const RiggingSession& session, const RecordNow& now)
 bool isBegunElsewhere(const RiggingSession& session, const RecordNow& now)
 {
     const CouplingNow* coupling = here(session, now);
-    if (!coupling || now.enteredBy || coupling->stop)
+    if (!coupling || coupling->stop)
         return false;
     const CouplingFlow& flow = coupling->flow(session.turn);
+    if (now.enteredBy) {
+        const auto person = personAt(session, now);
+        return flow.begun && !flow.isDone() && person && flow.isPartlyOfAnother(*person);
+    }
     return flow.begun && !flow.isDone() && session.begun != Work{coupling->id, session.turn, flow.since};
 }
 
@@ -341,6 +364,10 @@ RiggingSession settledOn(RiggingSession session, const RecordNow* now)
             anew.place = session.place; // nothing is begun yet
         if (now) {
             anew.record = now->record;
+            if (now->enteredBy) {
+                anew.first = now->lastFirst;
+                anew.second = now->lastSecond;
+            }
             goOnAfterOpening(anew, *now);
         }
         session = std::move(anew);
@@ -488,7 +515,11 @@ SessionStep choosePerson(RiggingSession session, const RecordNow& now, PersonId 
     if (step.session.turn == Turn::Second && step.session.second != person)
         step.session.secondTypes = false;
     (step.session.turn == Turn::First ? step.session.first : step.session.second) = person;
-    return step;
+    if (!now.enteredBy)
+        return step;
+    SessionStep afresh = beginAnew(std::move(step.session), now, when);
+    std::ranges::move(afresh.facts, std::back_inserter(step.facts));
+    return {std::move(afresh.session), std::move(step.facts)};
 }
 
 SessionStep interrupt(RiggingSession session, const RecordNow& now, InterruptionReason reason, Moment when)

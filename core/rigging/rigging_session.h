@@ -109,6 +109,9 @@ struct RecordNow
     std::vector<SurfaceNow> surfaces;   // in use, in the order of the control check
     bool isControlCheckDone = false;
     std::optional<PersonId> enteredBy = {}; // from paper: who types it in
+    // Whose answer or reading was saved last in each turn.
+    std::optional<PersonId> lastFirst = {};
+    std::optional<PersonId> lastSecond = {};
 
     const CouplingNow* find(CouplingId coupling) const;
     // Nothing is left to do in this turn, or nothing that may be done.
@@ -194,7 +197,8 @@ bool isHiddenNow(const RiggingSession& session, const RecordNow& now, CouplingId
 // look. Never of a record from paper: there only the typing is broken off.
 bool isHalfDone(const RiggingSession& session, const RecordNow& now);
 // The joint at hand is half done in this turn, and not by this window: whoever is at it here has not seen it
-// done, and begins at the look. Never of a record from paper.
+// done, and begins at the look. From paper nobody was at it, and the typing goes on in any window; but what
+// was answered for another person than the one who is chosen is no part of what this one did.
 bool isBegunElsewhere(const RiggingSession& session, const RecordNow& now);
 // The next coupling that still waits for whoever works in this turn, after the one at hand, then from the
 // start.
@@ -209,6 +213,7 @@ RecordPlace onwardFrom(const RiggingSession& session, const RecordNow& now);
 // A session at the first thing to do in a record that `leader` has begun.
 RiggingSession sessionOf(RecordId record, PersonId leader, std::optional<GaugeId> gauge);
 // The session held against the facts: another record starts it anew, a place that is no longer there is left.
+// One from paper goes on with the persons of whom something was typed in already.
 RiggingSession settledOn(RiggingSession session, const RecordNow* now);
 
 // None of these may be asked while a reading is pressed and not yet saved: see keep().

@@ -289,6 +289,7 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     m_isStopRead = m_isStopRead && !isElsewhere && sheet.stop;
     m_isVerdictNew = m_isVerdictNew && !isElsewhere;
     m_sheet = sheet;
+    m_isFromPaper = view.record->enteredBy.has_value();
     m_head->display(view, sheet);
     m_access->setText(accessOf(sheet));
     m_standing->show(standingOf(view, sheet.person), m_head->person());
@@ -433,7 +434,8 @@ QString CouplingPanel::behindWhatWentBefore(const QString& sentence) const
 QString CouplingPanel::whatWentBefore() const
 {
     if (m_sheet.isBegunElsewhere)
-        return RiggedWords::halfDoneElsewhere();
+        return !m_isFromPaper ? RiggedWords::halfDoneElsewhere()
+                              : RiggedWords::halfAnsweredForAnother(m_head->person());
     return m_sheet.flow.interrupted && !m_sheet.flow.begun ? RiggedWords::interruptedHere() : QString{};
 }
 

@@ -93,6 +93,7 @@ private:
 
     const QObject* m_pressed = nullptr; // the last one, by mouse or touch
     CouplingSheet m_sheet;
+    bool m_isFromPaper = false;
     FlowScroll* m_scroll = nullptr;
     CouplingHead* m_head = nullptr;
     QLabel* m_access = nullptr;

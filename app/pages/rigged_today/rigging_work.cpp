@@ -116,8 +116,7 @@ Outcome RiggingWork::take(SessionStep step)
         return written.problem();
     m_news = newsText(written.value());
     if (isInterrupted(step) && step.session.place == m_session.place)
-        m_news = isBegunElsewhere() ? RiggedWords::begunElsewhere()
-                                    : RiggedWords::interruptedAt(Formats{}.time(m_clock.now()));
+        m_news = breakNews(step.session);
     if (const Reading* corrected = correctionBeforeTheBreak(step, *m_view.now))
         m_news = RiggedWords::correctedBeforeTheBreak(Formats{}.interval(corrected->interval));
     if (isTurnedToSecond(step.session))
@@ -127,6 +126,16 @@ Outcome RiggingWork::take(SessionStep step)
         m_news = RiggedWords::passedOver(passed);
     m_session = std::move(step.session);
     return Done{};
+}
+
+// At the same place as before.
+QString RiggingWork::breakNews(const RiggingSession& next) const
+{
+    if (m_view.record && m_view.record->enteredBy)
+        return RiggedWords::askedAfresh(
+            QString::fromStdString(nameIn(m_view.persons, next.chosen(next.turn))));
+    return isBegunElsewhere() ? RiggedWords::begunElsewhere()
+                              : RiggedWords::interruptedAt(Formats{}.time(m_clock.now()));
 }
 
 // Joints that are stopped, between the one at hand and a later one that going on leads to.

@@ -85,6 +85,7 @@ public:
 private:
     void settleSession();
     bool isTurnedToSecond(const RiggingSession& next) const;
+    QString breakNews(const RiggingSession& next) const;
     QStringList passedOver(const RiggingSession& next) const;
 
     RiggedTodayPresenter m_presenter;

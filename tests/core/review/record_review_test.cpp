@@ -39,6 +39,12 @@ public:
         return *this;
     }
 
+    Record& by(PersonId person)
+    {
+        m_content.checks.back().person = person;
+        return *this;
+    }
+
     Record& lookAndPull(Turn turn)
     {
         for (const CheckKind kind :
@@ -281,6 +287,16 @@ using Kinds = std::vector<OpenItemKind>;
 TEST(RecordReview, IsNeverCompleteWithoutCouplings)
 {
     EXPECT_FALSE(reviewOf({}, {}, {}).mayCloseComplete());
+}
+
+TEST(RecordReview, TellsWhereTheSecondPersonWhoLookedIsNotTheOneWhoPulled)
+{
+    Record record;
+    record.lookAndPull(Turn::First).read(600_um).lookAndPull(Turn::Second);
+    EXPECT_TRUE(record.review().mayCloseComplete());
+    record.answer(CheckKind::Pull, Answer::Yes, Turn::Second).by(PersonId{{7}});
+    EXPECT_EQ(Record::kinds(record.review()), Kinds{OpenItemKind::SecondInParts});
+    EXPECT_FALSE(record.review().mayCloseComplete());
 }
 
 TEST(RecordReview, NamesTheStepThatIsMissing)

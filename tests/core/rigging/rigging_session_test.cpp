@@ -1039,3 +1039,89 @@ TEST(RiggingSession, ASecondInspectionLeftWithNobodyChosenIsNotBegunAndTheNameBe
         EXPECT_TRUE(isKeptBack(begun, now, coupling(number)));
     EXPECT_EQ(changeTurn(begun, now, Turn::First, kNoon).session.turn, Turn::Second);
 }
+
+namespace {
+
+// Half of what is asked of the second person was answered for Vale.
+void halfForVale(RecordNow& now)
+{
+    couplingIn(now, 1).first = finished();
+    CouplingFlow& second = couplingIn(now, 1).second;
+    second.answers[CheckKind::BallInSocket] = Answer::Yes;
+    second.givenBy[CheckKind::BallInSocket] = kVale;
+    second.begun = true;
+}
+
+constexpr PersonId kThird{{3}};
+
+} // namespace
+
+TEST(FromPaper, AJointThatIsHalfAnsweredForOnePersonIsAskedAfreshOfAnother)
+{
+    RecordNow now = aRecord();
+    const RiggingSession session = typingSecond(now);
+    halfForVale(now);
+    EXPECT_TRUE(choosePerson(session, now, kVale, kNoon).facts.empty()) << "the same person goes on";
+    const SessionStep step = choosePerson(session, now, kThird, kNoon);
+    const Interruption* change = only<Interruption>(step);
+    ASSERT_TRUE(change);
+    EXPECT_EQ(change->coupling, coupling(1));
+    EXPECT_EQ(change->turn, Turn::Second);
+    EXPECT_EQ(change->reason, InterruptionReason::PersonChanged);
+    EXPECT_EQ(step.session.second, kThird);
+}
+
+TEST(FromPaper, WhoeverComesToAJointThatIsHalfAnsweredForAnotherBeginsItAnew)
+{
+    RecordNow now = aRecord();
+    RiggingSession session = typingSecond(now);
+    halfForVale(now);
+    EXPECT_FALSE(isBegunElsewhere(session, now));
+    session.place = at(2);
+    session = choosePerson(session, now, kThird, kNoon).session;
+    const SessionStep back = goTo(session, now, at(1), kNoon);
+    EXPECT_TRUE(back.facts.empty()) << "looking takes nothing away";
+    EXPECT_TRUE(isBegunElsewhere(back.session, now));
+    EXPECT_TRUE(only<Interruption>(beginAnew(back.session, now, kNoon)));
+    couplingIn(now, 1).second.next = Step::Done;
+    EXPECT_FALSE(isBegunElsewhere(back.session, now)) << "done by another, and left so";
+}
+
+TEST(FromPaper, OpenedAgainItGoesOnWithThePersonsOfWhomSomethingWasTyped)
+{
+    RecordNow now = aRecord();
+    for (CouplingNow& one : now.couplings)
+        one.first = finished();
+    halfForVale(now);
+    now.lastFirst = kOren;
+    now.lastSecond = kVale;
+    EXPECT_FALSE(settledOn({}, &now).second) << "nobody is filled in at a rigging";
+    now.enteredBy = kOren;
+    const RiggingSession again = settledOn({}, &now);
+    EXPECT_EQ(again.first, kOren);
+    EXPECT_EQ(again.second, kVale);
+    EXPECT_EQ(again.turn, Turn::Second);
+}
+
+TEST(RecordNow, TellsWhoseAnswerWasSavedLastInEachTurn)
+{
+    RecordContent content;
+    Coupling joint;
+    joint.id = coupling(1);
+    const auto say = [&](PersonId person, Turn turn, std::uint8_t order) {
+        Check check;
+        check.id.bytes[15] = order;
+        check.coupling = joint.id;
+        check.person = person;
+        check.turn = turn;
+        check.answer = Answer::Yes;
+        content.checks.push_back(check);
+    };
+    say(kOren, Turn::First, 1);
+    say(kVale, Turn::Second, 3);
+    say(kThird, Turn::Second, 2);
+    const RecordNow now = recordNowOf(content, std::vector{joint}, {kOren, kVale, kThird});
+    EXPECT_EQ(now.lastFirst, kOren);
+    EXPECT_EQ(now.lastSecond, kVale);
+    EXPECT_TRUE(now.couplings.front().second.isPartlyOfAnother(kVale)) << "of the third, who came before";
+}
