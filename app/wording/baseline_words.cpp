@@ -134,6 +134,20 @@ QString BaselineWords::correctNow(const QString& interval, const QString& time, 
         .arg(interval, time, person);
 }
 
+QString BaselineWords::inWhoseName(const QString& measuredBy, const QString& correctedBy)
+{
+    return tr("Measured by %1, put right by %2: the reading stays in the name of %1.", "persons")
+        .arg(measuredBy, correctedBy);
+}
+
+QString BaselineWords::readElsewhere()
+{
+    return tr("If it was read at another coupling or by another person, leave it out (%1) and read there, or "
+              "in that name, again.",
+              "its key")
+        .arg(keyExclude());
+}
+
 QString BaselineWords::dropCorrection() { return tr("Leave it as it was  (Esc)"); }
 
 QString BaselineWords::kept(const QString& interval, const QString& time)

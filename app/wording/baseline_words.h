@@ -57,6 +57,8 @@ public:
     static QString readNow();
     static QString correctNow(const QString& interval, const QString& time, const QString& person);
     static QString dropCorrection();
+    static QString inWhoseName(const QString& measuredBy, const QString& correctedBy);
+    static QString readElsewhere(); // what a correction does not put right
     static QString kept(const QString& interval, const QString& time);
     static QString corrected(const QString& interval, const QString& time);
     static QString notKept();

@@ -11,6 +11,11 @@ QString PromptWords::sayItInWords()
     return tr("That is no reason. Say in words why; a figure is typed afterwards.");
 }
 
+QString PromptWords::reasonIsNotEntered()
+{
+    return tr("A reason is typed and not entered. It is lost when Rigband is closed now.");
+}
+
 QString PromptWords::newFileTitle() { return tr("Choose a name for the file"); }
 QString PromptWords::saveFileTitle() { return tr("Where to write it"); }
 QString PromptWords::openFileTitle() { return tr("Choose a file"); }
@@ -28,8 +33,13 @@ QString PromptWords::offeredAnd(const QString& answer, const QString& typed)
 QStringList PromptWords::spoiledBy()
 {
     // Dirt in the joint or a sleeve that was moved is a finding: such a reading stands.
-    return {tr("Wrong leaf"), tr("Wrong coupling"), tr("Misread"), tr("Leaf bent or tilted"),
-            tr("Dirt on the leaf")};
+    return {tr("Wrong leaf"), tr("Misread"), tr("Leaf bent or tilted"), tr("Dirt on the leaf")};
+}
+
+// With the keys of the others as they are there.
+QStringList PromptWords::noReadingHere()
+{
+    return spoiledBy() + QStringList{tr("Wrong coupling"), tr("Wrong person")};
 }
 
 } // namespace rig

@@ -784,6 +784,16 @@ Ernstestes zuerst</translation>
         <source>Later readings do not move this band. A refit, an adjustment or a new part starts a new fitting with a baseline of its own.</source>
         <translation>Spätere Messungen verschieben dieses Band nicht. Wird neu eingebaut, eingestellt oder ein Teil getauscht, beginnt ein neuer Einbau mit eigener Grundreihe.</translation>
     </message>
+    <message>
+        <source>Measured by %1, put right by %2: the reading stays in the name of %1.</source>
+        <comment>persons</comment>
+        <translation>Gemessen von %1, berichtigt von %2: Die Messung bleibt auf den Namen von %1.</translation>
+    </message>
+    <message>
+        <source>If it was read at another coupling or by another person, leave it out (%1) and read there, or in that name, again.</source>
+        <comment>its key</comment>
+        <translation>Wurde an einem anderen Anschluss oder von einer anderen Person gemessen, die Messung auslassen (%1) und dort oder auf den anderen Namen neu messen.</translation>
+    </message>
 </context>
 <context>
     <name>CardWords</name>
@@ -7653,6 +7663,14 @@ Ernstestes zuerst</translation>
         <source>Dirt on the leaf</source>
         <translation>Schmutz am Blatt</translation>
     </message>
+    <message>
+        <source>A reason is typed and not entered. It is lost when Rigband is closed now.</source>
+        <translation>Eine Begründung ist eingegeben und nicht übernommen. Sie geht verloren, wenn Rigband jetzt geschlossen wird.</translation>
+    </message>
+    <message>
+        <source>Wrong person</source>
+        <translation>Falsche Person</translation>
+    </message>
 </context>
 <context>
     <name>QuestionWords</name>
@@ -8024,6 +8042,14 @@ Ernstestes zuerst</translation>
     <message>
         <source>%1, not seen in the control check</source>
         <translation>%1, in der Ruderprobe nicht gesehen</translation>
+    </message>
+    <message>
+        <source>Closed by %1 on the paper of %2, typed in on %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed by %1 on the paper of %2, copied on %3 by %4.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8627,6 +8653,14 @@ Ernstestes zuerst</translation>
     <message>
         <source>This record by itself: %1</source>
         <translation>Dieses Protokoll für sich allein: %1</translation>
+    </message>
+    <message>
+        <source>Another first person was named while the paper was typed in. What had been answered before does not count; it was asked again from the look.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another second person was named while the paper was typed in. What had been answered before does not count; it was asked again from the look.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10697,6 +10731,10 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>How many more until the annual is not known yet: that takes %1 riggings and %2 days.</source>
         <translation>Wie viele es bis zur Jahresnachprüfung noch werden, ist noch nicht bekannt: Dazu braucht es %1 Aufrüstungen und %2 Tage.</translation>
     </message>
+    <message>
+        <source>Closed on %1 by %2, who looked again: copied from paper by %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>RiggedWords</name>
@@ -11843,6 +11881,22 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>%1 · interrupted</source>
         <comment>and done since</comment>
         <translation>%1 · unterbrochen</translation>
+    </message>
+    <message>
+        <source>%1: several persons looked and pulled as the second, and none of them did all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: several persons looked as the second, and none of them saw all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This coupling was half answered for another person, and that is kept. It is asked again from the look, of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half answered for another person. Whatever is pressed here begins it again, from the look, for %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -784,6 +784,16 @@ plus grave d’abord</translation>
         <source>Later readings do not move this band. A refit, an adjustment or a new part starts a new fitting with a baseline of its own.</source>
         <translation>Les mesures ultérieures ne déplacent pas cette bande. Une repose, un réglage ou une pièce changée commence une nouvelle pose avec sa propre série de référence.</translation>
     </message>
+    <message>
+        <source>Measured by %1, put right by %2: the reading stays in the name of %1.</source>
+        <comment>persons</comment>
+        <translation>Mesurée par %1, corrigée par %2 : la mesure reste au nom de %1.</translation>
+    </message>
+    <message>
+        <source>If it was read at another coupling or by another person, leave it out (%1) and read there, or in that name, again.</source>
+        <comment>its key</comment>
+        <translation>Si la mesure vient d’un autre raccord ou d’une autre personne, l’écarter (%1) et mesurer de nouveau là, ou à ce nom.</translation>
+    </message>
 </context>
 <context>
     <name>CardWords</name>
@@ -7653,6 +7663,14 @@ plus grave d’abord</translation>
         <source>Dirt on the leaf</source>
         <translation>Saleté sur la lame</translation>
     </message>
+    <message>
+        <source>A reason is typed and not entered. It is lost when Rigband is closed now.</source>
+        <translation>Un motif est saisi et pas encore entré. Il sera perdu si Rigband est fermé maintenant.</translation>
+    </message>
+    <message>
+        <source>Wrong person</source>
+        <translation>Mauvaise personne</translation>
+    </message>
 </context>
 <context>
     <name>QuestionWords</name>
@@ -8024,6 +8042,14 @@ plus grave d’abord</translation>
     <message>
         <source>%1, not seen in the control check</source>
         <translation>%1, pas vu à l’essai des commandes</translation>
+    </message>
+    <message>
+        <source>Closed by %1 on the paper of %2, typed in on %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed by %1 on the paper of %2, copied on %3 by %4.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8627,6 +8653,14 @@ plus grave d’abord</translation>
     <message>
         <source>This record by itself: %1</source>
         <translation>Cette fiche à elle seule : %1</translation>
+    </message>
+    <message>
+        <source>Another first person was named while the paper was typed in. What had been answered before does not count; it was asked again from the look.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another second person was named while the paper was typed in. What had been answered before does not count; it was asked again from the look.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10697,6 +10731,10 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>How many more until the annual is not known yet: that takes %1 riggings and %2 days.</source>
         <translation>Combien il y en aura encore jusqu’à la visite annuelle n’est pas encore connu : il y faut %1 montages et %2 jours.</translation>
     </message>
+    <message>
+        <source>Closed on %1 by %2, who looked again: copied from paper by %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>RiggedWords</name>
@@ -11843,6 +11881,22 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>%1 · interrupted</source>
         <comment>and done since</comment>
         <translation>%1 · interrompu</translation>
+    </message>
+    <message>
+        <source>%1: several persons looked and pulled as the second, and none of them did all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: several persons looked as the second, and none of them saw all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This coupling was half answered for another person, and that is kept. It is asked again from the look, of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half answered for another person. Whatever is pressed here begins it again, from the look, for %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,6 @@
 #include "app/pages/setup/baseline_panel.h"
 #include "app/widgets/choice_box.h"
+#include "app/widgets/flow_scroll.h"
 #include "tests/support/clipped.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
@@ -8,6 +9,7 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTableWidget>
 
 #include <gtest/gtest.h>
@@ -617,3 +619,36 @@ TEST_F(BaselinePanelTest, NothingIsClippedAtLargeText)
 }
 
 } // namespace
+
+TEST_F(BaselinePanelTest, ACorrectionSaysInWhoseNameItStandsAndWhatItDoesNotPutRight)
+{
+    choose();
+    read("0.60");
+    down("baselinePerson"); // T. Vale
+    prompts.texts = {"pressed the wrong leaf"};
+    press(Qt::Key_W);
+    EXPECT_NE(notice().find("Measured by M. Oren, put right by T. Vale"), std::string::npos) << notice();
+    EXPECT_NE(prompts.asked[0].find("leave it out (X)"), std::string::npos) << prompts.asked[0];
+    for (const char* one : {"Wrong coupling", "Wrong person"})
+        EXPECT_FALSE(prompts.offered.contains(one)) << one;
+    press(Qt::Key_Escape);
+    down("excludedBy");
+    press(Qt::Key_X);
+    for (const char* one : {"Wrong coupling", "Wrong person"})
+        EXPECT_TRUE(prompts.offered.contains(one)) << one;
+}
+
+TEST_F(BaselinePanelTest, WhatLacksForAKeyIsBroughtIntoView)
+{
+    panel.resize(900, 420);
+    choose();
+    read("0.60");
+    QApplication::processEvents();
+    auto* scroll = panel.findChild<FlowScroll*>();
+    scroll->verticalScrollBar()->setValue(0);
+    ASSERT_TRUE(part(panel, "excludedBy").visibleRegion().isEmpty());
+    press(Qt::Key_X);
+    QApplication::processEvents();
+    EXPECT_FALSE(part(panel, "excludedBy").visibleRegion().isEmpty());
+    EXPECT_FALSE(part(panel, "readingsNote").visibleRegion().isEmpty());
+}

@@ -23,7 +23,7 @@ protected:
     OfferedReasons()
     {
         showAt(window, {1024, 740});
-        prompts.askText(&window, "Strike it", "Why was it no reading?", PromptWords::spoiledBy(),
+        prompts.askText(&window, "Strike it", "Why was it no reading?", PromptWords::noReadingHere(),
                         [this](const QString& reason) { given << reason; });
         QApplication::processEvents();
     }
@@ -39,23 +39,23 @@ protected:
 
 TEST_F(OfferedReasons, StandBesideTheLineEachWithItsKey)
 {
-    const QStringList all = PromptWords::spoiledBy();
-    for (const char* one : {"Wrong leaf", "Wrong coupling", "Misread", "Leaf bent or tilted"})
+    const QStringList all = PromptWords::noReadingHere();
+    for (const char* one : {"Wrong leaf", "Wrong coupling", "Misread", "Wrong person"})
         EXPECT_TRUE(all.contains(one)) << one;
     EXPECT_EQ(part<QPushButton>(window, "promptOffer1").text().toStdString(), "Wrong leaf  (Alt+1)");
-    EXPECT_TRUE(part(window, "promptOffer5").isVisible());
+    EXPECT_TRUE(part(window, "promptOffer6").isVisible());
 }
 
 TEST_F(OfferedReasons, AreGivenByOnePressOfAButton)
 {
     part<QPushButton>(window, "promptOffer2").click();
-    EXPECT_EQ(given, QStringList{"Wrong coupling"});
+    EXPECT_EQ(given, QStringList{"Misread"});
 }
 
 TEST_F(OfferedReasons, AreGivenByTheirKeyFromWithinTheLine)
 {
     QTest::keyClick(&line(), Qt::Key_3, Qt::AltModifier);
-    EXPECT_EQ(given, QStringList{"Misread"});
+    EXPECT_EQ(given, QStringList{"Leaf bent or tilted"});
 }
 
 TEST_F(OfferedReasons, TakeWhatWasTypedBesidesBehindThem)

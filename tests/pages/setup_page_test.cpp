@@ -221,6 +221,18 @@ TEST_F(SetUpPageTest, GoesOnWhereItWasLeftHalfWay)
     EXPECT_EQ(state(SetUpPart::Couplings), text(SetUpWords::done(SetUpWords::couplings(1))));
 }
 
+TEST_F(SetUpPageTest, CountsNoJointAmongThoseWithABandThatCanHaveNone)
+{
+    const AirframeId airframe = must(store.records().add(anAirframe("QX-17")));
+    must(store.records().add(aCoupling(airframe, "Elevator")));
+    Coupling byItself = aCoupling(airframe, "Rudder");
+    byItself.kind = CouplingKind::ByItself;
+    byItself.parts = {false, true, false};
+    must(store.records().add(byItself));
+    open(airframe);
+    EXPECT_EQ(state(SetUpPart::BaselineDay), text(SetUpWords::notYetBut(SetUpWords::bands(0, 1))));
+}
+
 TEST_F(SetUpPageTest, ReachesEveryPartOfAnEmptyFile)
 {
     open({});

@@ -257,7 +257,7 @@ void LearnPage::connectPanels()
             });
     const auto takeBack = [this](const PracticeReading& reading, const QString& what) {
         m_prompts.askText(this, SigningWords::takeBackTitle(), SigningWords::whyTakenBack(what),
-                          PromptWords::spoiledBy(), [this, reading](const QString& reason) {
+                          PromptWords::noReadingHere(), [this, reading](const QString& reason) {
                               succeeded(m_measuring.takeBack(reading, reason.toStdString()));
                           });
     };

@@ -81,6 +81,12 @@ public:
         return persons.empty() ? BaselineWords::noPeople() : QString{};
     }
 
+    QString correctQuestion(const QString& interval, const QString& time) const override
+    {
+        return ReadingCard::correctQuestion(interval, time) + QLatin1Char(' ') +
+               BaselineWords::readElsewhere();
+    }
+
     QWidget* below() override { return m_freeze; }
 
     Outcome read(AirframeId airframe, CouplingId coupling) override
@@ -303,14 +309,6 @@ private:
     QString keptSentence(const QString& interval, const QString& time, bool isCorrection) const override
     {
         return isCorrection ? BaselineWords::corrected(interval, time) : BaselineWords::kept(interval, time);
-    }
-
-    QString nameOf(PersonId id) const
-    {
-        for (const Person& person : view().persons)
-            if (person.id == id)
-                return shown(person.name);
-        return {};
     }
 
     void freeze(PersonId first, PersonId second)

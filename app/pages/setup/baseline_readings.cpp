@@ -159,11 +159,11 @@ const BaselineReadingRow* BaselineReadings::chosenRow()
     const int line = m_table->currentRow();
     if (line >= 0) {
         const BaselineReadingRow& row = m_rows[static_cast<std::size_t>(line)];
-        sayIn(m_note, mayBeChanged(row) ? QString{} : BaselineWords::rowIsDone());
+        sayLack(mayBeChanged(row) ? QString{} : BaselineWords::rowIsDone(), m_table);
         return mayBeChanged(row) ? &row : nullptr;
     }
     const auto newest = std::ranges::find_if(m_rows, mayBeChanged);
-    sayIn(m_note, newest == m_rows.end() ? BaselineWords::chooseRow() : QString{});
+    sayLack(newest == m_rows.end() ? BaselineWords::chooseRow() : QString{}, m_table);
     return newest == m_rows.end() ? nullptr : &*newest;
 }
 
@@ -178,7 +178,14 @@ bool BaselineReadings::takeKey(QKeyEvent* event)
 
 void BaselineReadings::say(const QString& sentence)
 {
+    sayLack(sentence, m_note);
+}
+
+void BaselineReadings::sayLack(const QString& sentence, QWidget* next)
+{
     sayIn(m_note, sentence);
+    if (!sentence.isEmpty())
+        emit lackSaid(m_note, next);
 }
 
 void BaselineReadings::askCorrection()
@@ -200,8 +207,8 @@ void BaselineReadings::askExclusion()
         emit exclusionAsked(BaselineReadingRow{*row}, *by);
         return;
     }
-    sayIn(m_note, BaselineWords::chooseExcluder());
     m_by->setFocus();
+    sayLack(BaselineWords::chooseExcluder(), m_by);
 }
 
 void BaselineReadings::fitRows()

@@ -37,6 +37,9 @@ public:
 
 signals:
     void correctionAsked(rig::BaselineReadingRow row);
+    // Why what was asked cannot be done, and what comes before it: the button of the key that asked may be
+    // far from where one looks.
+    void lackSaid(QWidget* lack, QWidget* next);
     void exclusionAsked(rig::BaselineReadingRow row, rig::PersonId by);
 
 protected:
@@ -50,6 +53,7 @@ private:
     void fill(int line, const BaselineReadingRow& row);
     QString stateOf(const BaselineReadingRow& row) const;
     const BaselineReadingRow* chosenRow();
+    void sayLack(const QString& sentence, QWidget* next);
     void fitRows();
 
     Kind m_kind;

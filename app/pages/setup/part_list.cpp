@@ -73,8 +73,9 @@ QString countIn(const SetUpView& view, SetUpPart part)
     case SetUpPart::Events:
         return view.events.empty() ? QString{} : SetUpWords::events(static_cast<int>(view.events.size()));
     case SetUpPart::BaselineDay:
-        return view.couplingsInUse() > 0 ? SetUpWords::bands(view.couplingsWithBand(), view.couplingsInUse())
-                                         : QString{};
+        return view.couplingsWithGap() > 0
+                   ? SetUpWords::bands(view.couplingsWithBand(), view.couplingsWithGap())
+                   : QString{};
     case SetUpPart::Paper:
         return PaperWords::partDetail();
     case SetUpPart::Demonstration:

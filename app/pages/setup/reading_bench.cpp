@@ -73,6 +73,10 @@ void ReadingBench::connectParts()
     connect(m_card, &ReadingCard::changed, this, &ReadingBench::changed);
     connect(m_readings, &BaselineReadings::correctionAsked, this, &ReadingBench::correct);
     connect(m_readings, &BaselineReadings::exclusionAsked, this, &ReadingBench::exclude);
+    connect(m_readings, &BaselineReadings::lackSaid, this, [this](QWidget* lack, QWidget* next) {
+        m_scroll->bringIntoView(lack); // a key may ask from far above
+        m_scroll->bringIntoView(next);
+    });
     // Lists and drop-downs would search for the letters and figures that answer here.
     m_couplings->installEventFilter(this);
     m_readings->table()->installEventFilter(this);
@@ -177,7 +181,7 @@ void ReadingBench::correct(const BaselineReadingRow& row)
     const Formats formats;
     m_tools.prompts.askText(
         this, BaselineWords::correctTitle(),
-        BaselineWords::correctQuestion(formats.interval(row.reading.interval), formats.whenRead(row.reading)),
+        m_card->correctQuestion(formats.interval(row.reading.interval), formats.whenRead(row.reading)),
         PromptWords::spoiledBy(), [this, asked, wrong = row.reading.id](const QString& reason) {
             if (m_coupling != asked)
                 return;
@@ -191,8 +195,9 @@ void ReadingBench::exclude(const BaselineReadingRow& row, PersonId by)
     const Formats formats;
     m_tools.prompts.askText(
         this, BaselineWords::excludeTitle(),
-        BaselineWords::excludeQuestion(formats.interval(row.reading.interval), formats.whenRead(row.reading)),
-        PromptWords::spoiledBy(),
+        BaselineWords::excludeQuestion(formats.interval(row.reading.interval),
+                                       formats.whenRead(row.reading)),
+        PromptWords::noReadingHere(),
         [this, unwanted = row.reading.id, by](const QString& reason) { excludeFor(unwanted, by, reason); });
 }
 

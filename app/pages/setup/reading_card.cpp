@@ -121,8 +121,23 @@ const BaselineGaugeRow* ReadingCard::gauge() const
 QString ReadingCard::correctingNow() const
 {
     const Formats formats;
-    return BaselineWords::correctNow(formats.interval(wrong()->reading.interval),
-                                     formats.whenRead(wrong()->reading), shown(wrong()->person));
+    const QString now =
+        BaselineWords::correctNow(formats.interval(wrong()->reading.interval),
+                                  formats.whenRead(wrong()->reading), shown(wrong()->person));
+    return m_work.person ? now + QLatin1Char(' ') +
+                               BaselineWords::inWhoseName(shown(wrong()->person), nameOf(*m_work.person))
+                         : now;
+}
+
+QString ReadingCard::correctQuestion(const QString& interval, const QString& time) const
+{
+    return BaselineWords::correctQuestion(interval, time);
+}
+
+QString ReadingCard::nameOf(PersonId id) const
+{
+    const auto found = std::ranges::find(m_view.persons, id, &Person::id);
+    return found == m_view.persons.end() ? QString{} : shown(found->name);
 }
 
 void ReadingCard::showLeaves()

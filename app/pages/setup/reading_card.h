@@ -41,6 +41,8 @@ public:
     virtual QString whatFor() const = 0;
     virtual QString detailOf(const BaselineCouplingRow& row) const = 0;
     virtual QString lackOfPeople(const std::vector<Person>& persons) const = 0; // empty when none lacks
+    // Asked before another figure takes the place of a reading.
+    virtual QString correctQuestion(const QString& interval, const QString& time) const;
     virtual QWidget* below() { return nullptr; } // under the readings; the bench's
     QString named(const char* part) const { return m_prefix + QLatin1String(part); }
 
@@ -104,6 +106,7 @@ protected:
     // Measured with next: that of the reading that is corrected, else the chosen one; null while none is.
     const BaselineGaugeRow* gauge() const;
     QString correctingNow() const;
+    QString nameOf(PersonId id) const; // of those in the file
     void dropTyped();
     void report(const Outcome& outcome);
 
