@@ -46,7 +46,6 @@ QPushButton:hover { border-color: @Accent; }
 QPushButton:focus { border: 2px solid @Accent; padding: 6px 13px; }
 QPushButton:disabled { color: @InkSoft; background: @UnknownFill; }
 QPushButton[kind="primary"] { background: @Accent; color: @AccentText; border-color: @Accent; font-weight: 600; }
-QPushButton[kind="primary"]:focus { outline: 2px solid @AccentText; }
 QPushButton[kind="primary"]:disabled { background: @UnknownFill; color: @InkSoft; border-color: @Border; }
 QPushButton[kind="choice"]:checked, QPushButton[kind="leaf"]:checked { background: @Accent; color: @AccentText; border-color: @Accent; }
 QPushButton[kind="leaf"] { background: @StripGround; font-size: 17px; font-weight: 600; padding: 12px 4px; }
@@ -58,19 +57,15 @@ QPushButton[kind="answer"][wide="true"] { padding: 8px 14px; }
 QPushButton[kind="answer"][wide="true"]:focus { padding: 7px 13px; }
 QPushButton[kind="answer"]:checked { background: @Accent; color: @AccentText; border-color: @Accent; }
 QPushButton[kind="answer"][doubt="true"]:checked { background: @NearEdgeText; color: @Card; border-color: @NearEdgeText; }
-QPushButton[kind="choice"]:checked:focus, QPushButton[kind="leaf"]:checked:focus, QPushButton[kind="answer"]:checked:focus { outline: 2px solid @AccentText; }
-QPushButton[kind="answer"][doubt="true"]:checked:focus { outline: 2px solid @Card; }
 QPushButton[kind="chip"] { font-size: 13px; padding: 4px 10px; }
 QPushButton[kind="chip"]:focus { padding: 3px 9px; }
 QPushButton[kind="chip"]:checked { background: @AccentFill; border: 2px solid @Accent; padding: 3px 9px; }
-QPushButton[kind="chip"]:checked:focus { outline: 2px solid @Accent; }
 QPushButton[kind="link"] { background: transparent; border: 1px solid transparent; color: @Accent; padding: 4px 6px; text-align: left; }
 QPushButton[kind="link"]:focus { border: 1px solid @Accent; }
 QPushButton[kind="row"] { background: transparent; border: 2px solid transparent; border-radius: 8px; padding: 8px; text-align: left; }
 QPushButton[kind="row"]:hover { background: @AccentFill; }
 QPushButton[kind="row"]:focus { border: 2px solid @InkSoft; }
 QPushButton[kind="row"]:checked { background: @AccentFill; border: 2px solid @Accent; }
-QPushButton[kind="row"]:checked:focus { outline: 2px solid @Accent; }
 QWidget[bar="true"] { background: @Bar; }
 QWidget[bar="true"] QLabel { color: @BarTextSoft; }
 QPushButton[kind="bar"] { background: transparent; color: @BarTextSoft; border: 2px solid transparent; border-radius: 6px; padding: 6px 12px; font-weight: 500; }

@@ -5,6 +5,7 @@
 #include <QCheckBox>
 #include <QPainter>
 #include <QPainterPath>
+#include <QPushButton>
 #include <QRadioButton>
 #include <QStyleOption>
 
@@ -15,6 +16,7 @@ namespace {
 constexpr double kFrame = 1.5; // these in pixels
 constexpr double kTickPen = 1.8;
 constexpr double kIndicatorCorner = 3;
+constexpr double kWithin = 2.5;    // of a button, from its edge
 constexpr double kFieldCorner = 2; // Fusion's
 
 QPainterPath tickIn(const QRectF& box)
@@ -55,6 +57,27 @@ void drawDot(QPainter& painter, const QPalette& palette, const QRectF& box)
     painter.drawEllipse(box.adjusted(inset, inset, -inset, -inset));
 }
 
+// The frame of a button is its ring, which is told from the ground. Where the button itself has the colour of
+// the frame, a second one stands within it, clear of the words.
+void drawWithin(QPainter& painter, const QPalette& palette, const QPushButton& button)
+{
+    const QString kind = button.property("kind").toString();
+    const bool isFilled =
+        kind == QLatin1String("primary") ||
+        (button.isChecked() && (kind == QLatin1String("choice") || kind == QLatin1String("leaf") ||
+                                kind == QLatin1String("answer")));
+    const bool isTinted =
+        button.isChecked() && (kind == QLatin1String("chip") || kind == QLatin1String("row"));
+    if (!isFilled && !isTinted)
+        return;
+    const bool isDoubt = button.property("doubt").toBool();
+    const QPalette::ColorRole role = isTinted  ? QPalette::Highlight
+                                     : isDoubt ? QPalette::Base
+                                               : QPalette::HighlightedText;
+    paintFocusRing(painter, QRectF{button.rect()}.adjusted(kWithin, kWithin, -kWithin, -kWithin),
+                   palette.color(role));
+}
+
 } // namespace
 
 IndicatorStyle::IndicatorStyle() : QProxyStyle{QStringLiteral("Fusion")} {}
@@ -65,6 +88,9 @@ void IndicatorStyle::drawPrimitive(PrimitiveElement element, const QStyleOption*
     const bool isTicked = qobject_cast<const QCheckBox*>(widget) || qobject_cast<const QRadioButton*>(widget);
     if (element == PE_FrameFocusRect && isTicked) // around its words
         return paintFocusRing(*painter, option->rect, option->palette.color(QPalette::Highlight));
+    const auto* button = qobject_cast<const QPushButton*>(widget);
+    if (element == PE_FrameFocusRect && button)
+        return drawWithin(*painter, option->palette, *button);
     const bool isBox = element == PE_IndicatorCheckBox;
     if (!isBox && element != PE_IndicatorRadioButton)
         return QProxyStyle::drawPrimitive(element, option, painter, widget);

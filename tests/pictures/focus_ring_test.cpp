@@ -14,12 +14,14 @@
 #include "tests/support/on_screen.h"
 
 #include <QCheckBox>
+#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QStyleFactory>
+#include <QStyleOptionButton>
 #include <QTextBrowser>
 #include <QVBoxLayout>
 
@@ -150,6 +152,33 @@ protected:
 INSTANTIATE_TEST_SUITE_P(In, FocusRing, testing::Values("light colours", "dark colours"));
 
 } // namespace
+
+TEST_P(FocusRing, LeavesTheWordsOfAButtonAsTheyAre)
+{
+    for (const char* kind : {"plain", "primary", "choice", "answer", "chip", "link", "row"})
+        for (const bool isChecked : {false, true}) {
+            QWidget holder;
+            auto* layout = new QHBoxLayout{&holder};
+            auto* other = new QLineEdit;
+            auto* button = buttonOfKind(kind, isChecked);
+            button->setText(QStringLiteral("&Taken apart, gjpqy"));
+            layout->addWidget(other);
+            layout->addWidget(button);
+            showAt(holder, {480, 90}, look);
+            holder.activateWindow();
+            QStyleOptionButton option;
+            option.initFrom(button);
+            QRect words = button->style()->subElementRect(QStyle::SE_PushButtonContents, &option, button);
+            words.setWidth(std::min(words.width(), button->fontMetrics().horizontalAdvance(button->text())));
+            other->setFocus(Qt::TabFocusReason);
+            QApplication::processEvents();
+            const QImage without = button->grab(words).toImage();
+            button->setFocus(Qt::TabFocusReason);
+            QApplication::processEvents();
+            EXPECT_EQ(pixelsThatStandOut(without, button->grab(words).toImage()), 0)
+                << kind << (isChecked ? ", chosen" : "");
+        }
+}
 
 TEST_P(FocusRing, StandsOutAroundEachKindOfControl)
 {
