@@ -120,6 +120,9 @@ std::vector<OpenItemKind> kindsOf(const RecordContent& content, const CouplingPr
         kinds.push_back(OpenItemKind::SidesSwapped);
     if (const auto kind = notDone(first.next))
         kinds.push_back(*kind);
+    // After a stop nobody was asked for what comes behind the pull either.
+    if (progress.stop && first.next == Step::Pull && first.asks.parts.securing)
+        kinds.push_back(OpenItemKind::NotSecured);
     if (!second.isDone())
         kinds.push_back(OpenItemKind::NoSecondPerson);
     else if (second.isOfSeveral())

@@ -468,6 +468,19 @@ TEST(RecordReview, ANoStopsTheJointUntilItIsResolved)
     EXPECT_FALSE(record.resolve().review().couplings.front().stop);
 }
 
+TEST(RecordReview, OfAJointThatIsStoppedBeforeThePullTheSecuringIsNamedTooThatNobodyWasAskedFor)
+{
+    Record record;
+    record.answer(CheckKind::BallInSocket, Answer::Yes, Turn::First)
+        .answer(CheckKind::PlungerHome, Answer::Yes, Turn::First)
+        .answer(CheckKind::SleeveAtStop, Answer::Yes, Turn::First)
+        .read(900_um)
+        .ask(QuestionKind::OutsideReading);
+    const Kinds kinds = Record::kinds(record.review());
+    for (const OpenItemKind one : {OpenItemKind::NotPulled, OpenItemKind::NotSecured})
+        EXPECT_EQ(std::ranges::count(kinds, one), 1) << static_cast<int>(one);
+}
+
 TEST(RecordReview, AnOutsideReadingStopsTheJointUntilItIsResolved)
 {
     Record record;
