@@ -7,11 +7,20 @@
 #include <QWidget>
 
 #include <optional>
+#include <vector>
 
 namespace rig {
 
 // The property of a widget that says in words what is typed there is about, such as the name of a joint.
 inline constexpr const char* kIsAbout = "isAbout";
+
+// Words that were typed and stand in no field now: each is put there again with what it is about.
+struct TypedAside
+{
+    QString about;
+    QString field;
+    QString text;
+};
 
 // A joint or a surface that somebody works at.
 struct AtHand
@@ -42,6 +51,10 @@ public:
     virtual void catchUp() {}
     // What is asked before the program is closed on it; empty: nothing is half done.
     virtual QString leftUndone() const { return {}; }
+    // The same before the window speaks another language: what it hands on is not lost by that.
+    virtual QString lostWithTheLanguage() const { return leftUndone(); }
+    // What is typed beside the fields that are seen.
+    virtual std::vector<TypedAside> typedAside() const { return {}; }
     // A second person works without seeing the first result: nothing around the page may tell it.
     virtual bool isBlind() const { return false; }
 

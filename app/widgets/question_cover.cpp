@@ -70,10 +70,16 @@ QuestionCover::QuestionCover(QWidget& asker, const QuestionText& text,
     m_line->setFocus();
 }
 
-bool QuestionCover::standsOn(const QWidget& window)
+const QuestionCover* QuestionCover::standingOn(const QWidget& window)
 {
     const auto covers = window.findChildren<const QuestionCover*>(QString{}, Qt::FindDirectChildrenOnly);
-    return std::ranges::any_of(covers, [](const QuestionCover* one) { return !one->m_isOver; });
+    const auto found = std::ranges::find_if(covers, [](const QuestionCover* one) { return !one->m_isOver; });
+    return found == covers.end() ? nullptr : *found;
+}
+
+bool QuestionCover::hasTyped() const
+{
+    return !m_line->text().trimmed().isEmpty();
 }
 
 void QuestionCover::addWords(QVBoxLayout* column, const QuestionText& text)
@@ -214,11 +220,6 @@ bool QuestionCover::eventFilter(QObject* watched, QEvent* event)
         place();
     if (watched == parentWidget() && event->type() == QEvent::Resize)
         place();
-    if (watched == parentWidget() && event->type() == QEvent::Close) { // it closes the question first
-        event->ignore();
-        end();
-        return true;
-    }
     return false;
 }
 

@@ -37,7 +37,9 @@ public:
     // answer's letter that was typed ahead is none.
     QuestionCover(QWidget& asker, const QuestionText& text, std::function<void(const QString&)> taken);
 
-    static bool standsOn(const QWidget& window);
+    static bool standsOn(const QWidget& window) { return standingOn(window); }
+    static const QuestionCover* standingOn(const QWidget& window); // null: none does
+    bool hasTyped() const;                                         // and not entered
 
 protected:
     bool event(QEvent* event) override;

@@ -159,6 +159,11 @@ void ConflictsPage::showAirframe(std::optional<AirframeId> airframe)
     refresh();
 }
 
+QString ConflictsPage::leftUndone() const
+{
+    return m_reason->toPlainText().trimmed().isEmpty() ? QString{} : ConflictWords::leftUndone();
+}
+
 void ConflictsPage::refresh()
 {
     const std::optional<Conflict> shown =
@@ -195,6 +200,7 @@ void ConflictsPage::display(int row)
         return;
     const ToldConflict& told = m_told[static_cast<std::size_t>(row)];
     m_title->setText(ConflictWords::title(told));
+    m_body->setProperty(kIsAbout, m_title->text());
     m_until->setText(ConflictWords::until(told.conflict.kind));
     const bool keptBack = isKeptBack(told.conflict);
     m_first->setText(sideOf(told.first, keptBack));

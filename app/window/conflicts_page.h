@@ -26,6 +26,7 @@ public:
     void showAirframe(std::optional<AirframeId> airframe) override;
     void setLook(const Look& look) override;
     void catchUp() override { refresh(); }
+    QString leftUndone() const override;
 
 protected:
     void focusInEvent(QFocusEvent* event) override;

@@ -38,20 +38,26 @@ QStringList aboutsOf(const QWidget& field, const QWidget& page)
 
 } // namespace
 
-QStringList typedInto(const QWidget& page, const QString& where)
+QStringList typedInto(const QWidget& around, const QString& where)
 {
     QStringList lines;
     const auto add = [&](const QWidget& field, const QString& text) {
         if (!text.trimmed().isEmpty())
-            lines << DraftWords::line((QStringList{where} + aboutsOf(field, page)).join(QStringLiteral(", ")),
-                                      field.accessibleName(), text.trimmed());
+            lines << DraftWords::line(
+                (QStringList{where} + aboutsOf(field, around)).join(QStringLiteral(", ")),
+                field.accessibleName(), text.trimmed());
     };
-    for (const auto* line : page.findChildren<QLineEdit*>())
+    for (const auto* line : around.findChildren<QLineEdit*>())
         if (line->isModified() && !isOfABox(*line))
             add(*line, line->text());
-    for (const auto* text : page.findChildren<QPlainTextEdit*>())
+    for (const auto* text : around.findChildren<QPlainTextEdit*>())
         if (text->document()->isModified())
             add(*text, text->toPlainText());
+    if (const auto* page = qobject_cast<const Page*>(&around))
+        for (const TypedAside& one : page->typedAside())
+            if (!one.text.trimmed().isEmpty())
+                lines << DraftWords::line(where + QStringLiteral(", ") + one.about, one.field,
+                                          one.text.trimmed());
     return lines;
 }
 

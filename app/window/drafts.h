@@ -17,8 +17,9 @@ struct Drafts
     QStringList lines; // where each stood, and the words
 };
 
-// Each field of the page that somebody has typed into: where it is, what it is about, its name and the words.
-QStringList typedInto(const QWidget& page, const QString& where);
+// Each field of a page, or of what asks above it, that somebody has typed into: where it is, what it is
+// about, its name and the words.
+QStringList typedInto(const QWidget& around, const QString& where);
 
 void keepDrafts(const QString& path, const Drafts& drafts); // in the place of those that were kept before
 std::optional<Drafts> keptDrafts(const QString& path);

@@ -30,6 +30,7 @@
 #include "app/wording/formats.h"
 #include "app/wording/join_words.h"
 #include "app/wording/problem_words.h"
+#include "app/wording/prompt_words.h"
 #include "app/wording/window_words.h"
 #include "core/store/facts_book.h"
 
@@ -138,6 +139,8 @@ void MainWindow::connectParts()
     connect(m_pages, &PageStack::leaveAsked, this, &MainWindow::leaveBeside);
     connect(m_pages, &PageStack::copyLookAsked, this, &MainWindow::lookAtCopy);
     connect(m_pages, &PageStack::copyBringBackAsked, this, &MainWindow::bringBackCopy);
+    connect(m_welcome, &Welcome::fileAsked, this,
+            [this](const QString& path) { openAnother(path, OpenAs::Existing); });
     connect(m_welcome, &Welcome::newAsked, m_menu, &FileMenu::askNew);
     connect(m_welcome, &Welcome::openAsked, m_menu, &FileMenu::askOpen);
     connect(m_welcome, &Welcome::demoAsked, this, &MainWindow::openDemo);
@@ -648,7 +651,7 @@ void MainWindow::setColours(Scheme scheme)
 
 void MainWindow::askLanguage(const QString& code)
 {
-    if (!mayLeavePages(Leaving::File))
+    if (!mayLeavePages(Leaving::Language))
         return;
     if (m_copiedFile.isEmpty() || leaveCopy()) // the window of another language begins with the file itself
         emit languageAsked(code);
@@ -659,13 +662,29 @@ bool MainWindow::mayLeavePages(Leaving what)
 {
     if (m_asksNothing)
         return true;
-    const bool closes = what == Leaving::Program;
-    const QString title = closes ? WindowWords::closeTitle() : FileMenuWords::leaveTitle();
-    const QString yes = closes ? WindowWords::closeAllTheSame() : FileMenuWords::leaveAllTheSame();
+    const LeavingText text = textOf(what);
+    const auto mayBeLeft = [&](const QString& undone) {
+        return undone.isEmpty() || m_prompts.confirm(this, text.title, undone, text.yes);
+    };
+    const QuestionCover* asking = QuestionCover::standingOn(*this);
+    if (asking && asking->hasTyped() && !mayBeLeft(PromptWords::reasonIsNotEntered()))
+        return false;
     return std::ranges::all_of(m_pages->all(), [&](const Page* page) {
-        const QString undone = page->leftUndone();
-        return undone.isEmpty() || m_prompts.confirm(this, title, undone, yes);
+        return mayBeLeft(what == Leaving::Language ? page->lostWithTheLanguage() : page->leftUndone());
     });
+}
+
+MainWindow::LeavingText MainWindow::textOf(Leaving what)
+{
+    switch (what) {
+    case Leaving::File:
+        return {FileMenuWords::leaveTitle(), FileMenuWords::leaveAllTheSame()};
+    case Leaving::Language:
+        return {FileMenuWords::languageTitle(), FileMenuWords::changeLanguageAllTheSame()};
+    case Leaving::Program:
+        break;
+    }
+    return {WindowWords::closeTitle(), WindowWords::closeAllTheSame()};
 }
 
 // What asks stands in the middle of a press: it is turned away, and the press ends first.
@@ -679,7 +698,6 @@ void MainWindow::closeUnasked()
             isAsked = true;
             asking->close();
         }
-    // A question within the window takes the first closing for itself.
     if (isAsked || QThread::currentThread()->loopLevel() > 1 || !close())
         QTimer::singleShot(kLookAgain, this, &MainWindow::closeUnasked);
 }
@@ -689,12 +707,16 @@ void MainWindow::keepTyped()
 {
     Drafts drafts{Formats{}.moment(m_clock.now()), {}};
     const QString registration = registrationNow();
-    const auto at = [&registration](Moments moment) {
-        return registration.isEmpty() ? titleOf(moment) : DraftWords::of(registration, titleOf(moment));
+    const auto on = [&registration](const QString& page) {
+        return registration.isEmpty() ? page : DraftWords::of(registration, page);
     };
     for (const Moments moment : kMoments)
         if (const Page* page = m_pages->made(moment))
-            drafts.lines << typedInto(*page, at(moment));
+            drafts.lines << typedInto(*page, on(titleOf(moment)));
+    for (const AsidePage* page : m_pages->asides())
+        drafts.lines << typedInto(*page, on(page->accessibleName()));
+    if (const QuestionCover* cover = QuestionCover::standingOn(*this))
+        drafts.lines << typedInto(*cover, on(titleOf(m_moment)));
     if (m_session && !m_session->isDemo() && !drafts.lines.isEmpty())
         keepDrafts(filePath(), drafts);
 }

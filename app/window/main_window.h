@@ -90,7 +90,7 @@ private:
     void readAirframes();
     void showAirframe();
     QString registrationNow() const; // empty: no airframe
-    void nameAirframes(); // in the list, when somebody looks: a hangar may hold hundreds of them
+    void nameAirframes();            // in the list, when somebody looks: a hangar may hold hundreds of them
     void followLookingThrough();
     std::unique_ptr<Session> leaveSession();
     void catchUp();
@@ -113,7 +113,13 @@ private:
     bool leaveCopy();
     QString saidOfCopy() const;
     void bringBackCopy(const KeptCopy& copy);
-    enum class Leaving { File, Program };
+    enum class Leaving { File, Language, Program };
+    struct LeavingText // of the question
+    {
+        QString title;
+        QString yes;
+    };
+    static LeavingText textOf(Leaving what);
     bool m_asksNothing = false; // any more
     bool mayLeavePages(Leaving what);
     void scaleText(double factor);

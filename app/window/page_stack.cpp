@@ -188,6 +188,13 @@ std::vector<Page*> PageStack::all() const
     return pages;
 }
 
+std::vector<AsidePage*> PageStack::asides() const
+{
+    std::vector<AsidePage*> pages{m_besides.begin(), m_besides.end()};
+    std::erase(pages, nullptr);
+    return pages;
+}
+
 Page* PageStack::seen() const
 {
     return qobject_cast<Page*>(currentWidget());

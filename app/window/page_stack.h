@@ -54,6 +54,7 @@ public:
     bool makeOneAhead();
 
     std::vector<Page*> all() const;           // that were made
+    std::vector<AsidePage*> asides() const;   // of them, those beside the moments
     Page* seen() const;                       // null: none of them
     std::optional<Beside> besideSeen() const; // none: one of the moments, or no page
     bool isMade(Beside page) const { return m_besides[static_cast<std::size_t>(page)]; }

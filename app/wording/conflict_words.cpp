@@ -106,6 +106,11 @@ QString ConflictWords::headingOf(std::span<const ToldConflict> open)
     return areAllApart(open) ? heading() : tr("What is said twice, differently");
 }
 QString ConflictWords::none() { return tr("Nothing is open for a person to decide."); }
+QString ConflictWords::leftUndone()
+{
+    return tr("A reason is typed and nothing is decided by it yet. It is lost when this file is left now.");
+}
+
 QString ConflictWords::count(int open) { return tr("Open: %1").arg(Formats{}.count(open)); }
 QString ConflictWords::listKeys() { return tr("Up and Down choose, Tab goes on, Esc goes back."); }
 QString ConflictWords::person() { return tr("Who decides"); }

@@ -16,6 +16,7 @@ class ConflictWords
 
 public:
     static QString title(const ToldConflict& told);
+    static QString leftUndone();             // asked before a reason that is typed is left
     static QString until(ConflictKind kind); // what holds until somebody decides
     static QString side(bool first);
     static QString decision(ConflictKind kind, Holds holds);

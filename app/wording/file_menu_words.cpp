@@ -33,6 +33,8 @@ QString FileMenuWords::folderIsAt(const QString& folder)
 }
 
 QString FileMenuWords::leaveTitle() { return tr("Something is half done"); }
+QString FileMenuWords::languageTitle() { return tr("Another language"); }
+QString FileMenuWords::changeLanguageAllTheSame() { return tr("Change the language all the same"); }
 QString FileMenuWords::leaveAllTheSame() { return tr("Leave it all the same"); }
 
 QString FileMenuWords::aboutText(const QString& version, int method, const QString& qt)

@@ -23,6 +23,8 @@ public:
     static QString folderIsAt(const QString& folder); // where no program shows it
     static QString leaveTitle();
     static QString leaveAllTheSame();
+    static QString languageTitle();
+    static QString changeLanguageAllTheSame();
 
     // Versions of the program, of its method and of Qt.
     static QString aboutText(const QString& version, int method, const QString& qt);

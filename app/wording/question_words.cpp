@@ -41,6 +41,13 @@ QString QuestionWords::asked(const Question& question, const QString& place)
                              : tr("%1, not seen in the control check").arg(place);
 }
 
+QString QuestionWords::leftUndone()
+{
+    return tr(
+        "What was found or done is typed at a question and not saved. It is lost when this file is left "
+        "now.");
+}
+
 QString QuestionWords::askedSince(const QString& asked, const QString& day)
 {
     return tr("%1 since %2").arg(asked, day);

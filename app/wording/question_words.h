@@ -33,6 +33,8 @@ public:
 
     // The list
     static QString title();
+    // Asked before what is typed at a question is left.
+    static QString leftUndone();
     static QString openAndClosed(int open, int closed);
     static QString none();
     static QString noAirframe();

@@ -98,6 +98,11 @@ QString WindowWords::welcomeSentence()
               "one sign beside the look, the pull, the second person and the control check.");
 }
 
+QString WindowWords::welcomeLast(const QString& file)
+{
+    return tr("Open %1", "file, the last one").arg(file);
+}
+QString WindowWords::welcomeFolder(const QString& folder) { return tr("Opened last, in %1").arg(folder); }
 QString WindowWords::welcomeNew() { return tr("Begin a new file for my airframe"); }
 QString WindowWords::welcomeOpen() { return tr("Open a file I have"); }
 QString WindowWords::welcomeDemo() { return tr("Look at the demonstration first"); }

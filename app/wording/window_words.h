@@ -53,6 +53,8 @@ public:
 
     static QString welcomeTitle();
     static QString welcomeSentence();
+    static QString welcomeLast(const QString& file);
+    static QString welcomeFolder(const QString& folder);
     static QString welcomeNew();
     static QString welcomeOpen();
     static QString welcomeDemo();

@@ -1,5 +1,6 @@
 // What stands typed when a signal ends the program is told at the next start.
 
+#include "app/widgets/question_cover.h"
 #include "app/window/main_window.h"
 #include "tests/support/hangar.h"
 #include "tests/support/on_screen.h"
@@ -24,6 +25,12 @@ protected:
     {
         QSettings{}.clear();
         must(store.records().add(hangar.reading(between(450, 500), store.clock().now()), {}));
+        Question question;
+        question.airframe = hangar.airframe;
+        question.kind = QuestionKind::CannotSee;
+        question.coupling = hangar.rightAileron;
+        question.stamp.by = hangar.oren;
+        must(store.records().add(question));
         store.close();
         start();
     }
@@ -75,7 +82,8 @@ TEST_F(DraftsJourney, WhatWasTypedIsToldUntilSomebodyPutsItAway)
     for (int i = 0; i < 2; ++i) { // and again, where it was only looked at
         start();
         ASSERT_TRUE(isTold());
-        EXPECT_NE(textOf(*window, "draftBarText").find("QX-17, Trends, Left aileron, What was found: “a flat on the ball”"),
+        EXPECT_NE(textOf(*window, "draftBarText")
+                      .find("QX-17, Trends, Left aileron, What was found: “a flat on the ball”"),
                   std::string::npos)
             << textOf(*window, "draftBarText");
         window->close();
@@ -103,4 +111,43 @@ TEST_F(DraftsJourney, NothingIsToldOfWhatWasSavedOrTurnedAway)
     window.reset();
     start();
     EXPECT_FALSE(isTold()) << "whoever closed it was asked";
+}
+
+TEST_F(DraftsJourney, WhatIsTypedAtAQuestionIsAskedAboutAndToldWithWhichItIs)
+{
+    window->showQuestions();
+    Typist::look();
+    Typist typist{*window};
+    typist.press(Qt::Key_Return);
+    part<QPlainTextEdit>(*window, "questionFound").setFocus();
+    typist.type("a burr");
+    Typist::look();
+    EXPECT_FALSE(window->close());
+    ASSERT_EQ(prompts.asked.size(), 1U);
+    EXPECT_NE(prompts.asked[0].find("typed at a question and not saved"), std::string::npos)
+        << prompts.asked[0];
+    end();
+    start();
+    ASSERT_TRUE(isTold());
+    EXPECT_NE(
+        textOf(*window, "draftBarText").find("Right aileron, could not be seen, What was found: “a burr”"),
+        std::string::npos)
+        << textOf(*window, "draftBarText");
+}
+
+TEST_F(DraftsJourney, AReasonThatIsTypedIsToldToo)
+{
+    window->showMoment(Moments::Trends);
+    Typist::look();
+    new QuestionCover{*window->page(Moments::Trends),
+                      {"Strike it", "Why was it no reading?", "Enter", "Leave"},
+                      [](const QString&) {}};
+    Typist typist{*window};
+    typist.type("held askew");
+    Typist::look();
+    end();
+    start();
+    ASSERT_TRUE(isTold());
+    EXPECT_NE(textOf(*window, "draftBarText").find("Why was it no reading?: “held askew”"), std::string::npos)
+        << textOf(*window, "draftBarText");
 }

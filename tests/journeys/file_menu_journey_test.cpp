@@ -253,3 +253,30 @@ TEST_F(FileMenuJourney, LeavesTheKeysWithThePageWhenItIsShutOrARowStaysOnThePage
             EXPECT_EQ(window.focusWidget(), &part(window, "leader"));
         }
 }
+
+TEST_F(FileMenuJourney, TheStartOffersTheLastFileFirstWhileItIsThere)
+{
+    EXPECT_FALSE(part(window, "welcomeLast").isVisible()) << "none was opened";
+    EXPECT_EQ(part(window, "welcomeNew").property("kind").toString(), "primary");
+    open();
+    MainWindow next{store.clock(), prompts};
+    next.resize(1280, 800);
+    next.show();
+    next.activateWindow();
+    Typist::look();
+    ASSERT_TRUE(part(next, "welcomeLast").isVisible());
+    EXPECT_EQ(part<QPushButton>(next, "welcomeLast").text().toStdString(), "Open hangar.rigband");
+    Typist{next}.press(Qt::Key_Return);
+    Typist::look();
+    EXPECT_TRUE(next.windowTitle().contains("hangar.rigband"));
+}
+
+TEST_F(FileMenuJourney, TheStartOffersNoFileThatIsGone)
+{
+    window.openPath(in("gone.rigband"), OpenAs::New);
+    MainWindow other{store.clock(), prompts};
+    fs::remove(in("gone.rigband").toStdString());
+    other.show();
+    Typist::look();
+    EXPECT_FALSE(part(other, "welcomeLast").isVisible());
+}

@@ -13,7 +13,10 @@
 #include "tests/support/typing.h"
 #include "tests/support/who_connected.h"
 
+#include <QApplication>
 #include <QLineEdit>
+#include <QPushButton>
+#include <QTimer>
 
 #include <algorithm>
 #include <array>
@@ -120,6 +123,13 @@ protected:
     {
         Typist::look();
         return textOf(*window.page(Moments::RiggedToday), label);
+    }
+
+    // To what is asked next in a window of its own.
+    static void answerNext(const char* button)
+    {
+        QTimer::singleShot(
+            0, qApp, [button] { part<QPushButton>(*QApplication::activeModalWidget(), button).click(); });
     }
 
     void expectNoProblem()
@@ -383,16 +393,23 @@ TEST_P(TypedAhead, TabGoesRoundWithinTheQuestion)
     EXPECT_FALSE(QuestionCover::standsOn(window));
 }
 
-TEST_P(TypedAhead, ACloseOfTheWindowLeavesTheQuestionFirst)
+TEST_P(TypedAhead, ACloseOfTheWindowAsksOnceAboutAReasonThatIsTyped)
 {
     typist.type("yyy0.50\nxheld");
     Typist::look();
+    answerNext("promptLeave");
     EXPECT_FALSE(window.close());
-    EXPECT_TRUE(window.isVisible());
-    EXPECT_FALSE(QuestionCover::standsOn(window));
-    typist.type("yy");
-    EXPECT_TRUE(content().exclusions.empty());
-    expectDone(joints[0], Turn::First);
+    EXPECT_TRUE(QuestionCover::standsOn(window));
+    EXPECT_EQ(part<QLineEdit>(window, "promptLine").text(), "held");
+    answerNext("promptYes");
+    EXPECT_TRUE(window.close());
+    EXPECT_TRUE(must(store.records().exclusions(hangar.airframe)).empty());
+}
+
+TEST_P(TypedAhead, ACloseOfTheWindowAsksNothingWhereNoReasonIsTyped)
+{
+    typist.type("yyy0.50\nx");
+    Typist::look();
     EXPECT_TRUE(window.close());
 }
 

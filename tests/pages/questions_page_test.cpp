@@ -11,6 +11,8 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 
+#include <algorithm>
+
 using namespace rig;
 using namespace rig::test;
 
@@ -309,4 +311,38 @@ TEST(ChoiceBoxTest, LeavesLettersPageKeysAndTheWheelToThePage)
     EXPECT_FALSE(box.chosen<PersonId>());
     QTest::keyClick(&box, Qt::Key_Down);
     EXPECT_TRUE(box.chosen<PersonId>());
+}
+
+TEST_F(QuestionsPageTest, IsHalfDoneWhileWordsStandThereThatNobodySaved)
+{
+    const QuestionId first = ask(QuestionKind::OutsideReading, hangar.rightAileron);
+    ask(QuestionKind::CannotSee, hangar.leftAileron);
+    show();
+    EXPECT_TRUE(page.leftUndone().isEmpty());
+    press(Qt::Key_Return);
+    part(page, "questionFound").setFocus();
+    EXPECT_TRUE(page.leftUndone().isEmpty()) << "nothing is typed yet";
+    type("a burr");
+    EXPECT_NE(page.leftUndone(), QString{});
+    press(Qt::Key_Escape); // puts it aside
+    EXPECT_NE(page.leftUndone(), QString{});
+    press(Qt::Key_Down);
+    press(Qt::Key_Return); // the form is the other question's now
+    ASSERT_EQ(page.typedAside().size(), 2U);
+    EXPECT_EQ(page.typedAside().front().about, "Right aileron, outside its band");
+    EXPECT_EQ(page.typedAside().front().text, "a burr");
+    press(Qt::Key_Escape);
+    press(Qt::Key_Up);
+    press(Qt::Key_Return);
+    part(page, "questionDone").setFocus();
+    type("dressed");
+    part<ChoiceBox>(page, "decidedBy").choose(std::optional{hangar.oren});
+    press(Qt::Key_Return, Qt::ControlModifier);
+    const auto all = must(store.records().questions(hangar.airframe));
+    const auto closed =
+        std::ranges::find_if(all, [&](const QuestionStory& one) { return one.question.id == first; });
+    ASSERT_FALSE(closed->isOpen());
+    EXPECT_TRUE(page.leftUndone().isEmpty()) << "it is saved";
+    EXPECT_TRUE(page.typedAside().empty());
+    EXPECT_TRUE(part<QPlainTextEdit>(page, "questionFound").toPlainText().isEmpty());
 }

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace rig {
 
@@ -109,8 +110,10 @@ void CloseForm::setEntry(const CloseEntry& entry)
 {
     m_decidedBy->choose(entry.decidedBy);
     m_enteredBy->choose(entry.enteredBy);
-    m_found->setPlainText(QString::fromStdString(entry.found));
-    m_done->setPlainText(QString::fromStdString(entry.done));
+    for (const auto& [field, words] : {std::pair{m_found, &entry.found}, std::pair{m_done, &entry.done}}) {
+        field->setPlainText(QString::fromStdString(*words));
+        field->document()->setModified(!words->empty()); // typed before, and still not saved
+    }
     showLacks({});
 }
 

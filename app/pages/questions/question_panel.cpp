@@ -11,9 +11,19 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace rig {
+
+namespace {
+
+bool hasWords(const CloseEntry& entry)
+{
+    return !entry.found.empty() || !entry.done.empty();
+}
+
+} // namespace
 
 QuestionPanel::QuestionPanel(QWidget* parent) : QWidget{parent}
 {
@@ -120,12 +130,18 @@ void QuestionPanel::openForm()
 {
     if (m_close->isHidden() && !m_isFormOpen)
         return;
-    if (!m_isFormOpen) {
-        const auto typed = m_typed.find(m_question);
-        m_form->setEntry(typed == m_typed.end() ? CloseEntry{} : typed->second);
-    }
+    if (!m_isFormOpen)
+        takeForm();
     showForm(true);
     m_form->focusFirst();
+}
+
+void QuestionPanel::takeForm()
+{
+    const auto typed = m_typed.find(m_question);
+    m_form->setEntry(typed == m_typed.end() ? CloseEntry{} : typed->second.entry);
+    m_form->setProperty(kIsAbout, m_title->text());
+    m_inForm = m_question;
 }
 
 void QuestionPanel::showForm(bool shown)
@@ -138,7 +154,34 @@ void QuestionPanel::showForm(bool shown)
 void QuestionPanel::keepTyped()
 {
     if (m_isFormOpen)
-        m_typed[m_question] = m_form->entry();
+        m_typed[m_question] = {m_form->entry(), m_form->property(kIsAbout).toString()};
+}
+
+void QuestionPanel::forgetTyped(QuestionId question)
+{
+    m_typed.erase(question);
+    if (m_inForm != question)
+        return;
+    m_inForm.reset();
+    m_form->setEntry({});
+}
+
+bool QuestionPanel::hasTyped() const
+{
+    return (m_isFormOpen && hasWords(m_form->entry())) ||
+           std::ranges::any_of(m_typed, [](const auto& one) { return hasWords(one.second.entry); });
+}
+
+std::vector<TypedAside> QuestionPanel::typedAside() const
+{
+    std::vector<TypedAside> aside;
+    for (const auto& [question, typed] : m_typed) {
+        if (question == m_inForm)
+            continue;
+        aside.push_back({typed.about, QuestionWords::found(), QString::fromStdString(typed.entry.found)});
+        aside.push_back({typed.about, QuestionWords::done(), QString::fromStdString(typed.entry.done)});
+    }
+    return aside;
 }
 
 void QuestionPanel::showLacks(const std::vector<CloseLack>& lacks)

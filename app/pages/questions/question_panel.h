@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/pages/page.h"
 #include "app/pages/questions/questions_view.h"
 #include "app/theme/theme.h"
 
@@ -32,7 +33,11 @@ public:
     // What became of an attempt to close it.
     void showLacks(const std::vector<CloseLack>& lacks);
     void showResult(const QString& sentence);
-    void forgetTyped(QuestionId question) { m_typed.erase(question); }
+    void forgetTyped(QuestionId question);
+    // What is typed in the form or was put aside, and is not saved.
+    bool hasTyped() const;
+    // Of questions that the form does not hold now.
+    std::vector<TypedAside> typedAside() const;
 
 signals:
     void closeAsked(rig::QuestionId question, const rig::CloseEntry& entry);
@@ -42,10 +47,19 @@ private:
     void buildStory(QVBoxLayout* layout);
     void buildClosing(QVBoxLayout* layout);
     void showForm(bool shown);
+    void takeForm();
     void keepTyped();
 
+    // What was typed at a question, and its title.
+    struct Typed
+    {
+        CloseEntry entry;
+        QString about;
+    };
+
     QuestionId m_question;
-    std::map<QuestionId, CloseEntry> m_typed;
+    std::map<QuestionId, Typed> m_typed;
+    std::optional<QuestionId> m_inForm; // whose words stand there, seen or not
     bool m_isFormOpen = false;
 
     MarkWidget* m_mark = nullptr;

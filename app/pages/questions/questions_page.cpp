@@ -109,6 +109,16 @@ void QuestionsPage::showAirframe(std::optional<AirframeId> airframe)
     chooseAtHand();
 }
 
+QString QuestionsPage::leftUndone() const
+{
+    return m_panel->hasTyped() ? QuestionWords::leftUndone() : QString{};
+}
+
+std::vector<TypedAside> QuestionsPage::typedAside() const
+{
+    return m_panel->typedAside();
+}
+
 // A stop names its question: that one is closed, and no other.
 void QuestionsPage::chooseAtHand()
 {

@@ -24,6 +24,8 @@ public:
     void setLook(const Look& look) override;
     void setBlind(bool isBlind) { m_presenter.setBlind(isBlind); } // before it is shown
     void catchUp() override { refresh(); }
+    QString leftUndone() const override;
+    std::vector<TypedAside> typedAside() const override;
     // Of what was at hand where somebody came from; before it is shown. What is open about it is chosen.
     void comeFor(const AtHand& what) { m_comesFor = what; }
 
